@@ -1,0 +1,206 @@
+import {z} from 'zod'
+
+/**
+ * The shapes of every table of the lexicon. Data is not code: a new word is a new row, and each row names its source.
+ * `tests/lexicon.test.ts` checks every table against these schemas.
+ */
+
+/** A figure with its uncertainty: `low` ≤ `likely` ≤ `high`, all in the same unit. */
+export const rangeSchema = z
+  .object({low: z.number(), likely: z.number(), high: z.number()})
+  .refine((r) => r.low <= r.likely && r.likely <= r.high, {message: 'low ≤ likely ≤ high'})
+
+/** A figure with its uncertainty: `low` ≤ `likely` ≤ `high`, all in the same unit. */
+export interface Range {
+  readonly low: number
+  readonly likely: number
+  readonly high: number
+}
+
+/** Where a measure or word was used; `us` and `uk` also before there was a United States. */
+export const placeSchema = z.enum(['us', 'uk', 'au', 'eu'])
+export type Place = z.infer<typeof placeSchema>
+
+/** How far a source can be trusted, in the order a reader would want them. */
+export const sourceKindSchema = z.enum(['standard', 'dataset', 'handbook', 'book', 'study', 'account', 'common practice', 'memory'])
+
+/** A published source, or one of the two honest stand-ins: `common-practice` and `memory`. */
+export const sourceSchema = z.object({
+  id: z.string().regex(/^[a-z0-9-]+$/),
+  title: z.string(),
+  kind: sourceKindSchema,
+  year: z.number().int().optional(),
+  where: z.string().optional(),
+  note: z.string().optional(),
+})
+export type Source = z.infer<typeof sourceSchema>
+
+/** What a measure was worth somewhere, some time. Absent limits are open. `size` is grams (mass) or millilitres (volume) or minutes. */
+export const sizeSchema = z.object({
+  size: rangeSchema,
+  place: placeSchema.optional(),
+  from: z.number().int().optional(),
+  to: z.number().int().optional(),
+  /** Only for these things: ale, wine, dry goods. */
+  of: z.enum(['ale', 'wine', 'dry', 'liquid']).optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+
+/** A measure: `id` is the canonical singular name of the translate contract. */
+export const measureSchema = z.object({
+  id: z.string(),
+  dimension: z.enum(['mass', 'volume', 'count', 'comparison', 'length', 'money', 'weight-of-piece', 'indefinite']),
+  /** Every spelling, singular and plural, lower case, without trailing full stop. */
+  spellings: z.array(z.string()).min(1),
+  sizes: z.array(sizeSchema),
+  note: z.string().optional(),
+})
+export type Measure = z.infer<typeof measureSchema>
+
+/** The weight of one piece of an item: an egg, a lemon, a clove of garlic, a slice of bread. Grams. */
+export const pieceSchema = z.object({
+  measure: z.string(),
+  grams: rangeSchema,
+  from: z.number().int().optional(),
+  to: z.number().int().optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+
+/** An item: an ingredient as a thing one buys or makes. */
+export const itemSchema = z.object({
+  id: z.string(),
+  spellings: z.array(z.string()),
+  group: z.enum([
+    'flour', 'meal', 'starch', 'sugar', 'syrup', 'fat', 'dairy', 'egg', 'leaven', 'liquid', 'spirit', 'fruit', 'dried fruit', 'nut',
+    'spice', 'herb', 'salt', 'vegetable', 'pulse', 'meat', 'fish', 'bread', 'made dish', 'colour', 'gelling', 'other',
+  ]),
+  /** Grams a millilitre, as it is spooned or poured. */
+  density: rangeSchema.optional(),
+  densitySource: z.string().optional(),
+  pieces: z.array(pieceSchema).default([]),
+  /** The name in a shop today, where it differs. */
+  modern: z.string().optional(),
+  /** What replaces it where it is no longer sold: the item, the factor by weight (a range) and how. */
+  replacedBy: z.object({item: z.string(), factor: rangeSchema, how: z.string(), source: z.string()}).optional(),
+  /** The 14 allergens of Regulation (EU) 1169/2011 annex II and the US FALCPA list, by their plain names. */
+  allergens: z.array(z.string()).default([]),
+  /** Ids of rows of `cautions`. */
+  cautions: z.array(z.string()).default([]),
+  sources: z.array(z.string()).min(1),
+  note: z.string().optional(),
+})
+export type Item = z.infer<typeof itemSchema>
+
+/** The four bands of baking temperature. */
+export const bandSchema = z.enum(['hot', 'moderate', 'slow', 'slack'])
+export type Band = z.infer<typeof bandSchema>
+
+/** A phrase for heat. `celsius` is the range of baking temperature it stands for. */
+export const ovenWordSchema = z.object({
+  id: z.string(),
+  phrases: z.array(z.string()).min(1),
+  band: bandSchema,
+  celsius: z.object({low: z.number(), high: z.number()}),
+  place: placeSchema.optional(),
+  from: z.number().int().optional(),
+  to: z.number().int().optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type OvenWord = z.infer<typeof ovenWordSchema>
+
+/** A plain sentence about harm, and what to do instead. */
+export const cautionSchema = z.object({
+  id: z.string(),
+  title: z.string(),
+  /** The harm, in one plain sentence. */
+  harm: z.string(),
+  /** What to do instead. */
+  instead: z.string(),
+  source: z.string(),
+  /** Words in a receipt's text that raise it, beside items that carry its id. */
+  words: z.array(z.string()).default([]),
+})
+export type Caution = z.infer<typeof cautionSchema>
+
+/** A thing to bake in. Sizes in metres; `shape` says which sizes apply. */
+export const vesselSchema = z.object({
+  id: z.string(),
+  spellings: z.array(z.string()).min(1),
+  shape: z.enum(['round', 'square', 'oblong', 'loaf', 'pie plate', 'crock', 'free-standing', 'sheet', 'none']),
+  /** Diameter, or length and width, and height, metres. */
+  diameter: z.number().optional(),
+  length: z.number().optional(),
+  width: z.number().optional(),
+  height: z.number().optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type VesselRow = z.infer<typeof vesselSchema>
+
+/** A building material of an oven. SI: W/(m·K), kg/m³, J/(kg·K). */
+export const materialSchema = z.object({
+  id: z.string(),
+  names: z.array(z.string()).min(1),
+  conductivity: rangeSchema,
+  density: rangeSchema,
+  heat: rangeSchema,
+  emissivity: rangeSchema.optional(),
+  /** Conductivity at temperatures, °C → W/(m·K), where a source gives it. */
+  conductivityAt: z.array(z.object({celsius: z.number(), value: z.number()})).optional(),
+  /** Specific heat at temperatures, °C → J/(kg·K), where a source gives it. */
+  heatAt: z.array(z.object({celsius: z.number(), value: z.number()})).optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type Material = z.infer<typeof materialSchema>
+
+/** A fuel. Net heating value of the dry wood, MJ/kg. */
+export const fuelSchema = z.object({
+  id: z.string(),
+  names: z.array(z.string()).min(1),
+  netDryMegajoules: rangeSchema,
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type Fuel = z.infer<typeof fuelSchema>
+
+/**
+ * A kind of dish: what a receipt leaves out is filled from here and marked as ours. Temperatures are baking temperatures in °C.
+ * `start` is what it may be set in at, `end` the least it may be drawn at, `done` the crumb or filling temperature T_done of the dose
+ * law, `minutes` the usual bake at the middle of `start`.
+ */
+export const kindSchema = z.object({
+  id: z.string(),
+  title: z.string(),
+  /** Words of a title or text that make a receipt of this kind, most telling first. */
+  words: z.array(z.string()).min(1),
+  band: bandSchema,
+  start: z.object({low: z.number(), best: z.number(), high: z.number()}),
+  end: z.number(),
+  done: z.number(),
+  minutes: rangeSchema,
+  /** Set in very hot and left while the oven falls. */
+  falling: z.boolean(),
+  /** May stay in overnight. */
+  overnight: z.boolean(),
+  place: z.enum(['back', 'middle', 'mouth', 'any']),
+  vessel: z.string(),
+  /** Mass of one vessel's dough or batter, kg, and the share of it lost as water. */
+  mass: rangeSchema,
+  waterLoss: rangeSchema,
+  /** People one vessel feeds. */
+  feeds: rangeSchema,
+  /** Dough: minutes before the oven. `hold` is how long a risen dough waits before it is over-proved. */
+  dough: z.object({mix: z.number(), rise: z.number(), shape: z.number(), hold: z.number()}).optional(),
+  /** The sign that it is done. */
+  sign: z.string(),
+  /** Least safe centre temperature °C where one is published (USDA FSIS). */
+  safe: z.number().optional(),
+  cautions: z.array(z.string()).default([]),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type DishKind = z.infer<typeof kindSchema>

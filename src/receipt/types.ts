@@ -1,0 +1,141 @@
+import type {Band} from '../lexicon/schema.js'
+import type {Range} from '../lexicon/schema.js'
+
+/**
+ * The contract of `hearthfall translate --format json` (design §3). Later versions add fields and keep these. Offsets are UTF-16
+ * offsets into the file as read, and `source.slice(start, end) === text`.
+ */
+export interface Span {
+  readonly text: string
+  readonly start: number
+  readonly end: number
+}
+
+/** What the reader finds before conversion: exact, with the words it stands in. */
+export interface ReadIngredient extends Span {
+  /** Amount in `measure`; null where the text is indefinite. */
+  readonly amount: {readonly low: number; readonly high: number} | null
+  /** Exact fraction as `n/d`, of the low end where it is a range; null where indefinite. */
+  readonly exact: string | null
+  /** Exact fraction of the high end, where the text gives a range. */
+  readonly exactHigh?: string
+  /** Canonical measure; `indefinite` where there is no amount. */
+  readonly measure: string
+  /** The item's id where the lexicon knows it, else the words as written, singular. */
+  readonly item: string
+  /** False where the item's words are not in the lexicon (reported, carried through). */
+  readonly known: boolean
+  /** The measure's own words as written ("tea-cupfuls"), for notes. */
+  readonly measureText?: string
+  /** "about", "heaped", "scant", "rather more than", "good", as written. */
+  readonly hedges: readonly string[]
+  /** Preparation words ("sifted", "well beaten"), for the handout. */
+  readonly prepared?: string
+  /** Which mixture of the receipt it belongs to: '' the main one, "crust", "icing". */
+  readonly part: string
+  /** 0–1: how sure the reading is; below 0.6 it is shown as doubtful. */
+  readonly confidence: number
+  /** Another possible reading and the front-matter line that would settle it. */
+  readonly other?: {readonly reading: string; readonly settle: string}
+  readonly notes: readonly string[]
+}
+
+export interface Ingredient extends ReadIngredient {
+  readonly grams: Range | null
+  readonly millilitres: Range | null
+  /** Ids of rows of `lexicon/sources`. */
+  readonly sources: readonly string[]
+  /** The chain of `--why`: one line a step, with its source id. */
+  readonly why: ReadonlyArray<{readonly step: string; readonly source?: string}>
+}
+
+export interface OvenPhrase extends Span {
+  readonly band: Band
+  readonly celsius: {readonly low: number; readonly high: number}
+  readonly sources: readonly string[]
+  /** Where the phrase names two temperatures that disagree, a fan oven, a comparison ("as hot as for bread"). */
+  readonly notes?: readonly string[]
+}
+
+export interface TimePhrase extends Span {
+  readonly minutes: {readonly low: number; readonly high: number}
+  readonly of: 'bake' | 'rise' | 'boil' | 'stand' | 'other'
+}
+
+export interface Yield extends Span {
+  readonly low: number
+  readonly high: number
+  /** persons, loaves, cakes, … */
+  readonly of: string
+}
+
+/** Something the text leaves out, filled from the kind of dish, always marked as ours. */
+export interface Inferred {
+  readonly field: string
+  readonly value: string
+  readonly why: string
+}
+
+export interface CautionNote {
+  readonly id: string
+  readonly text: string
+  readonly source: string
+}
+
+/** What front matter states. Lengths m, durations minutes, temperatures °C. */
+export interface ReceiptFacts {
+  readonly year?: number
+  readonly place?: string
+  readonly serves?: number
+  readonly vessel?: string
+  readonly oven?: string
+  readonly bake?: {readonly low: number; readonly high: number}
+  readonly rise?: {readonly low: number; readonly high: number}
+  readonly holdsHeat?: boolean
+}
+
+/** A receipt as read, before conversion. */
+export interface ReadReceipt {
+  readonly file: string
+  readonly title: string
+  /** 1-based line of the title. */
+  readonly line: number
+  /** The receipt's own text: `source.slice(start, end)`. */
+  readonly start: number
+  readonly end: number
+  readonly year: number | null
+  readonly place: string | null
+  /** Id of a row of `lexicon/kinds`, or null. */
+  readonly kind: string | null
+  readonly ingredients: readonly ReadIngredient[]
+  readonly oven: readonly OvenPhrase[]
+  readonly times: readonly TimePhrase[]
+  readonly serves: Yield | null
+  readonly facts: ReceiptFacts
+}
+
+/** A receipt after conversion: an element of `receipts` in the JSON. */
+export interface Receipt extends Omit<ReadReceipt, 'ingredients'> {
+  readonly ingredients: readonly Ingredient[]
+  readonly inferred: readonly Inferred[]
+  readonly cautions: readonly CautionNote[]
+  readonly allergens: readonly string[]
+}
+
+export interface Message {
+  readonly file: string
+  readonly line: number
+  readonly column: number
+  readonly severity: 'error' | 'warning' | 'info'
+  readonly rule: string
+  readonly reason: string
+  /** What to write instead. */
+  readonly suggest?: string
+}
+
+/** The whole of `translate --format json`. */
+export interface Translation {
+  readonly format: 1
+  readonly receipts: readonly Receipt[]
+  readonly messages: readonly Message[]
+}
