@@ -13,6 +13,8 @@ export interface Day {
   readonly serve: number
   readonly hands: number
   readonly firings: number
+  /** The mixing bowl's size, kg of dough or batter, where stated: larger batches are split. */
+  readonly bowl?: number
   readonly items: readonly DayItem[]
   /** Receipts to fill idle hot floor with. */
   readonly spare: readonly DayItem[]
