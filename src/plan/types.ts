@@ -1,4 +1,5 @@
-import type {Firing, Forecast} from '../oven/types.js'
+import type {Band} from '../lexicon/schema.js'
+import type {Firing, FloorShape, Forecast} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, Placed} from '../scale/types.js'
 
@@ -36,9 +37,54 @@ export interface PlanProblem {
   readonly day: Day
   readonly dishes: readonly Dish[]
   /** One forecast for each length of fire considered; time 0 is lighting. */
-  readonly firings: ReadonlyArray<{readonly firing: Firing; readonly forecast: Forecast}>
-  readonly floor: import('../oven/types.js').FloorShape
+  readonly firings: readonly FiringOption[]
+  readonly floor: FloorShape
   readonly mouth: {readonly width: number; readonly height: number}
+  /** Height of the vault at its crown, m, and the air outside the oven, °C (20 where absent). */
+  readonly vaultHeight?: number
+  readonly ambient?: number
+  /** Set when part of the day has already happened. */
+  readonly done?: DoneSoFar
+}
+
+/** A fire (and any later fires of the day) with the curve it gives. */
+export interface FiringOption {
+  readonly firing: Firing
+  readonly forecast: Forecast
+  /** Later fires, lit `minutes` after the first is lit. The oven stands empty from then until that fire's soak ends. */
+  readonly further?: ReadonlyArray<{readonly minutes: number; readonly firing: Firing}>
+}
+
+/** What has already happened when a day is planned again. Times in minutes after midnight of the day. */
+export interface DoneSoFar {
+  readonly now: number
+  /** When the fire was lit; null while it is not lit yet. */
+  readonly lit: number | null
+  /** Dishes already set in, with their places; `drawn` is null while a dish is still in. */
+  readonly set: ReadonlyArray<{
+    readonly dish: string
+    readonly count: number
+    readonly at: number
+    readonly drawn: number | null
+    readonly placed: readonly Placed[]
+  }>
+  /** The plan that was being followed. */
+  readonly plan: Plan | null
+}
+
+/** A value inside a phrase; the sheets write it as their reader is used to. */
+export type PhraseValue =
+  | string
+  | number
+  | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'count'; readonly value: number}
+  | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
+  /** A word of a small closed set: 'back', 'middle', 'mouth'. */
+  | {readonly unit: 'word'; readonly word: string}
+
+/** User-visible words as data: the id of a template of `plan/phrases.ts` and what stands in its blanks. */
+export interface Phrase {
+  readonly id: string
+  readonly values: Readonly<Record<string, PhraseValue>>
 }
 
 /** The dishes set in at one opening of the door. */
@@ -52,6 +98,10 @@ export interface Load {
     readonly draw: {readonly low: number; readonly likely: number; readonly high: number}
     readonly celsiusIn: {readonly low: number; readonly likely: number; readonly high: number}
     readonly celsiusOut: {readonly low: number; readonly likely: number; readonly high: number}
+    /** Where most of its vessels stand. */
+    readonly zone?: 'back' | 'middle' | 'mouth' | 'across'
+    /** True when it was already set in when the day was planned again. */
+    readonly alreadyIn?: boolean
   }>
   readonly placed: readonly Placed[]
 }
@@ -59,7 +109,19 @@ export interface Load {
 /** One line of the day, in clock order. */
 export interface Step {
   readonly at: number
-  readonly action: 'mix' | 'rise' | 'shape' | 'light' | 'feed' | 'rake' | 'soak' | 'test' | 'load' | 'draw' | 'shut' | 'evening before'
+  readonly action:
+    | 'mix'
+    | 'rise'
+    | 'shape'
+    | 'light'
+    | 'feed'
+    | 'rake'
+    | 'soak'
+    | 'test'
+    | 'load'
+    | 'draw'
+    | 'shut'
+    | 'evening before'
   readonly dishes: readonly string[]
   readonly load: number | null
   readonly say: string
@@ -68,6 +130,49 @@ export interface Step {
   readonly ifAhead: string | null
   readonly ifBehind: string | null
   readonly celsius: {readonly low: number; readonly likely: number; readonly high: number} | null
+  /** The same words as data, so that they can be said in another language. */
+  readonly words?: {
+    readonly say: Phrase
+    readonly sign: Phrase | null
+    readonly ifAhead: Phrase | null
+    readonly ifBehind: Phrase | null
+  }
+  /** Already done when the day was planned again. */
+  readonly past?: boolean
+}
+
+/** A way out of a day that cannot be done, tried by planning it. */
+export interface Remedy {
+  readonly kind:
+    | 'longer fire'
+    | 'shorter fire'
+    | 'second fire'
+    | 'earlier fire'
+    | 'smaller batch'
+    | 'tomorrow'
+    | 'wider heat'
+    | 'two batches'
+    | 'leave out'
+  /** True where planning the day with it gave a plan that passed the checker. */
+  readonly works: boolean
+  /** Further wood, kg, and further minutes late against the plan without the dish. */
+  readonly wood: number
+  readonly late: number
+  readonly say: string
+  readonly words: Phrase
+}
+
+/** How the floor and its heat were used while the oven fell through a band. */
+export interface BandBalance {
+  readonly band: Band
+  /** Minutes after midnight. */
+  readonly from: number
+  readonly to: number
+  /** m²·h of usable floor, and of it used. */
+  readonly floor: number
+  readonly used: number
+  /** MJ the loads took while the oven was in the band (first-order estimate). */
+  readonly heat: number
 }
 
 export interface Plan {
@@ -79,7 +184,15 @@ export interface Plan {
   readonly forecast: Forecast
   readonly loads: readonly Load[]
   readonly steps: readonly Step[]
-  readonly unplaced: ReadonlyArray<{readonly dish: string; readonly rule: string; readonly reason: string; readonly remedies: readonly string[]}>
+  readonly unplaced: ReadonlyArray<{
+    readonly dish: string
+    readonly rule: string
+    readonly reason: string
+    readonly remedies: readonly string[]
+    /** Ids of the smallest set of dishes that cannot be baked together; a single id where the dish alone cannot be baked. */
+    readonly conflict?: readonly string[]
+    readonly tried?: readonly Remedy[]
+  }>
   readonly score: {
     readonly lateMinutes: number
     readonly misfit: number
@@ -89,6 +202,28 @@ export interface Plan {
     readonly total: number
     /** Share by which a better plan could be better, under this model; null where no bound was found. */
     readonly gap: number | null
+    /** Lower bound on `total`, in the same units; null where none was found. */
+    readonly bound?: number | null
   }
+  /** Every fire of the day, the first one first; times in minutes after midnight. */
+  readonly fires?: ReadonlyArray<{readonly lit: number; readonly raked: number; readonly ready: number; readonly firing: Firing}>
+  readonly balance?: readonly BandBalance[]
+  /** °C·h over ambient still in the oven at the end of the last load, and the baking temperature then. */
+  readonly left?: {readonly celsius: number; readonly at: number}
+  /** Spare receipts that would fill idle hot floor, checked by placing them. */
+  readonly suggestions?: ReadonlyArray<{
+    readonly dish: string
+    readonly at: number
+    readonly draw: number
+    readonly zone: string
+    readonly say: string
+  }>
+  /** After planning again: what moved, and why. */
+  readonly changes?: ReadonlyArray<{
+    readonly dish: string | null
+    readonly what: string
+    readonly why: string
+    readonly minutes: number
+  }>
   readonly messages: readonly Message[]
 }
