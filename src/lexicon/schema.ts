@@ -103,6 +103,12 @@ export const ovenWordSchema = z.object({
   phrases: z.array(z.string()).min(1),
   band: bandSchema,
   celsius: z.object({low: z.number(), high: z.number()}),
+  /**
+   * How the phrase is used: said of an oven or a heat (the default), of the way of baking ("bake gently"), of the heat another thing is
+   * baked in ("as hot as for bread"), of the heat it leaves behind ("after the bread is drawn"), of its company ("with brown bread"), or
+   * words that stand as they are.
+   */
+  use: z.enum(['adjective', 'adverb', 'as for', 'after', 'with', 'fixed']).optional(),
   place: placeSchema.optional(),
   from: z.number().int().optional(),
   to: z.number().int().optional(),
@@ -110,6 +116,34 @@ export const ovenWordSchema = z.object({
   note: z.string().optional(),
 })
 export type OvenWord = z.infer<typeof ovenWordSchema>
+
+/** A word that sharpens or softens a heat word: "very", "rather", "not too". */
+export const hedgeSchema = z.object({
+  id: z.string(),
+  phrases: z.array(z.string()).min(1),
+  /** Away from moderate, towards it, not beyond the word's own middle, or no change. */
+  effect: z.enum(['more', 'less', 'cap', 'none']),
+  /** How far, °C. */
+  shift: z.number(),
+  source: z.string(),
+})
+export type Hedge = z.infer<typeof hedgeSchema>
+
+/** A sign in the words of receipts that a thing is done, or not yet. */
+export const donenessSchema = z.object({
+  id: z.string(),
+  phrases: z.array(z.string()).min(1),
+  /** What it means, plainly. */
+  means: z.string(),
+  /** Centre temperature °C it goes with, where one is known. */
+  centre: z.object({low: z.number(), high: z.number()}).optional(),
+  from: z.number().int().optional(),
+  to: z.number().int().optional(),
+  place: placeSchema.optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type Doneness = z.infer<typeof donenessSchema>
 
 /** A plain sentence about harm, and what to do instead. */
 export const cautionSchema = z.object({
