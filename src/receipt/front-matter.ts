@@ -144,7 +144,7 @@ export function readFrontMatter<T>(source: string, file: string, schema: z.ZodTy
               : undefined
         say(keyOffset(path, key), 'key-unknown', `“${key}” is not a key of this file`, suggest)
       }
-    } else if (issue.code === 'invalid_type' && issue.input === undefined && document.getIn(path) === undefined) {
+    } else if (path.length > 0 && !document.hasIn(path)) {
       say(at(...path.slice(0, -1)), 'key-missing', `“${name}” is missing`, `add a line “${path.at(-1)}: …”`)
     } else {
       const suggest = issue.code === 'custom' && typeof issue.params?.suggest === 'string' ? issue.params.suggest : undefined

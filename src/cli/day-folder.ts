@@ -1,0 +1,120 @@
+import {existsSync, readdirSync, realpathSync, statSync} from 'node:fs'
+import {join, sep} from 'node:path'
+import {readOven} from '../oven/read.js'
+import {readDay} from '../plan/day.js'
+import type {Day, DayItem} from '../plan/types.js'
+import {translate} from '../receipt/translate.js'
+import type {Message, Receipt} from '../receipt/types.js'
+import {Failure, fileFailure} from './failure.js'
+import {readText} from './files.js'
+
+/** A bake day as read from its folder. */
+export interface DayFolder {
+  readonly folder: string
+  readonly day: Day
+  readonly oven: ReturnType<typeof readOven>
+  /** Every receipt of every file linked, in the order of the links. */
+  readonly receipts: readonly Receipt[]
+  /** The text of each receipt file, by its name as linked. */
+  readonly sources: ReadonlyMap<string, string>
+  /** The day's own log and the others, by name; null text where there is none yet. */
+  readonly log: {readonly file: string; readonly text: string | null}
+  readonly past: ReadonlyArray<{readonly file: string; readonly text: string}>
+  readonly messages: readonly Message[]
+}
+
+/**
+ * Read a bake day's folder whole: every error in every file is found before any is reported.
+ *
+ * @throws {Failure} with all errors; rules of the readers, and `day-folder`, `receipt-missing`
+ */
+export function readDayFolder(folder: string): DayFolder {
+  const messages: Message[] = []
+  const attempt = <T>(run: () => T): T | null => {
+    try {
+      return run()
+    } catch (error) {
+      if (!(error instanceof Failure)) throw error
+      messages.push(...error.messages)
+      return null
+    }
+  }
+  if (!existsSync(folder))
+    throw fileFailure(
+      folder,
+      'day-folder',
+      'there is no such folder',
+      'name the folder of a bake day, with day.md and oven.md in it',
+    )
+  if (!statSync(folder).isDirectory())
+    throw fileFailure(folder, 'day-folder', 'this is a file, not the folder of a bake day', 'name the folder it lies in')
+  const dayFile = join(folder, 'day.md')
+  if (!existsSync(dayFile)) {
+    throw fileFailure(
+      dayFile,
+      'day-folder',
+      'this folder has no day.md',
+      'write day.md: date, people, fire from and serve in front matter, then a list of links to receipts',
+    )
+  }
+  const dayText = attempt(() => readText(dayFile, dayFile, 'day'))
+  const dayRead = dayText === null ? null : readDay(dayText, dayFile)
+  if (dayRead) messages.push(...dayRead.messages)
+
+  const ovenFile = join(folder, 'oven.md')
+  const ovenText = attempt(() => readText(ovenFile, ovenFile, 'description of the oven'))
+  const oven = ovenText === null ? null : readOven(ovenText, ovenFile)
+  if (oven) messages.push(...oven.messages)
+
+  const sources = new Map<string, string>()
+  const receipts: Receipt[] = []
+  const home = realpathSync(folder)
+  for (const item of [...(dayRead?.day?.items ?? []), ...(dayRead?.day?.spare ?? [])]) {
+    if (sources.has(item.file)) continue
+    const text = attempt(() => readReceipt(folder, home, dayFile, item))
+    if (text === null) continue
+    sources.set(item.file, text)
+    const read = translate(text, {file: item.file})
+    receipts.push(...read.receipts)
+    messages.push(...read.messages.map((m) => ({...m, file: join(folder, m.file)})))
+  }
+
+  const errors = messages.filter((m) => m.severity === 'error')
+  if (errors.length > 0 || !dayRead?.day || !oven?.oven) throw new Failure(errors)
+  const day = dayRead.day
+  const firings = join(folder, 'firings')
+  const logFile = join(firings, `${day.date}.md`)
+  const names = existsSync(firings)
+    ? readdirSync(firings)
+        .filter((n) => /^\d{4}-\d{2}-\d{2}\.md$/.test(n))
+        .sort()
+    : []
+  const past = names
+    .filter((n) => n < `${day.date}.md`)
+    .map((n) => ({file: join(firings, n), text: readText(join(firings, n), join(firings, n), 'log')}))
+  const log = {file: logFile, text: existsSync(logFile) ? readText(logFile, logFile, 'log') : null}
+  return {folder, day, oven, receipts, sources, log, past, messages}
+}
+
+function readReceipt(folder: string, home: string, dayFile: string, item: DayItem): string {
+  const path = join(folder, item.file)
+  const wrong = (reason: string, suggest: string): Failure =>
+    new Failure([
+      {file: dayFile, line: item.line, column: item.column, severity: 'error', rule: 'receipt-missing', reason, suggest},
+    ])
+  if (!existsSync(path)) {
+    const beside = existsSync(join(folder, 'receipts'))
+      ? readdirSync(join(folder, 'receipts')).filter((n) => n.endsWith('.md'))
+      : []
+    const want = item.file.split('/').pop() ?? ''
+    const near = beside.find((n) => n.toLowerCase() === want.toLowerCase()) ?? beside.find((n) => n[0] === want[0])
+    throw wrong(
+      `there is no receipt ${item.file}`,
+      near ? `is it receipts/${near}?` : 'put the receipt there, or take the line out',
+    )
+  }
+  const real = realpathSync(path)
+  if (real !== home && !real.startsWith(home + sep))
+    throw wrong(`${item.file} leads out of this folder`, 'copy the receipt into the day’s receipts folder')
+  return readText(path, path, 'receipt')
+}

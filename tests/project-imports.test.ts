@@ -1,0 +1,32 @@
+import {readdirSync, readFileSync} from 'node:fs'
+import {join} from 'node:path'
+import {describe, expect, it} from 'vitest'
+
+/** The chain of DEVELOPERS.md, lowest first: a module may import from itself and from those before it. */
+const chain = ['lexicon', 'measure', 'receipt', 'oven', 'scale', 'plan', 'sheets', 'cli']
+
+const files = chain.flatMap((module) =>
+  readdirSync(join('src', module), {recursive: true, encoding: 'utf8'})
+    .filter((f) => /\.tsx?$/.test(f))
+    .map((f) => ({module, path: join('src', module, f)})),
+)
+const imports = (text: string): string[] => [...text.matchAll(/(?:from|import)\s*\(?\s*'([^']+)'/g)].map((m) => m[1]!)
+
+describe('the chain of modules', () => {
+  it('is all there', () => expect(new Set(files.map((f) => f.module)).size).toBe(chain.length))
+
+  it.each(files)('$path imports nothing further along', ({module, path}) => {
+    const wrong = imports(readFileSync(path, 'utf8'))
+      .map((target) => /^(?:\.\.\/)+(\w+)\//.exec(target)?.[1])
+      .filter((other) => other !== undefined && chain.includes(other) && chain.indexOf(other) > chain.indexOf(module))
+    expect(wrong).toEqual([])
+  })
+
+  it.each(files.filter((f) => f.module !== 'cli'))('$path touches no file, clock, terminal or network', ({path}) => {
+    const text = readFileSync(path, 'utf8').replace(/\/\*[\s\S]*?\*\/|\/\/.*/g, '')
+    expect(imports(text).filter((target) => target.startsWith('node:'))).toEqual([])
+    expect(text).not.toMatch(
+      /\bprocess\.|\bDate\.now\(|\bnew Date\(\)|\bMath\.random\(|\bfetch\(|\bconsole\.|\bTemporal\.Now\b|\bperformance\./,
+    )
+  })
+})
