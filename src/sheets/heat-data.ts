@@ -1,0 +1,130 @@
+import type {Band} from '../lexicon/schema.js'
+import type {Reading, ReadingKind} from '../oven/types.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
+
+/** A dish as a bar under the curve, minutes after midnight. */
+export interface Bar {
+  readonly label: string
+  readonly from: number
+  readonly to: number
+}
+
+/** A reading shown on the curve: minutes after midnight, °C. */
+export interface ReadingMark {
+  readonly at: number
+  readonly celsius: number
+  readonly kind: ReadingKind
+}
+
+/** The four bands of baking temperature, °C (the design's table; trade words, common practice, no source). */
+export const bands: ReadonlyArray<{readonly band: Band; readonly low: number; readonly high: number}> = [
+  {band: 'hot', low: 205, high: 260},
+  {band: 'moderate', low: 163, high: 205},
+  {band: 'slow', low: 121, high: 163},
+  {band: 'slack', low: 79, high: 121},
+]
+
+/** A forecast's value at a clock time, linear between samples; `lit` is its time 0, minutes after midnight. */
+export function valueAt(values: readonly number[], step: number, lit: number, at: number): number {
+  const place = (at - lit) / step
+  const i = Math.max(0, Math.min(values.length - 1, Math.floor(place)))
+  const next = Math.min(values.length - 1, i + 1)
+  const share = Math.max(0, Math.min(1, place - i))
+  return values[i]! * (1 - share) + values[next]! * share
+}
+
+/** One dish of one load, with its number on the day sheet, the map and the chart. */
+export interface Numbered {
+  readonly number: number
+  readonly load: number
+  readonly id: string
+  readonly title: string
+  readonly vessel: string
+  readonly count: number
+  readonly from: number
+  readonly draw: {readonly low: number; readonly likely: number; readonly high: number}
+  readonly celsiusIn: {readonly low: number; readonly likely: number; readonly high: number}
+  readonly celsiusOut: {readonly low: number; readonly likely: number; readonly high: number}
+  readonly zone: 'back' | 'middle' | 'mouth' | 'any'
+}
+
+/** Numbers the dishes of the day in the order they go in, back before mouth: the order of the work. */
+export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
+  const depth = {back: 0, middle: 1, any: 1, mouth: 2}
+  const out: Numbered[] = []
+  for (const load of [...plan.loads].sort((a, b) => a.at - b.at || a.number - b.number)) {
+    const rows = load.dishes.map((entry) => {
+      const dish = problem.dishes.find(({id}) => id === entry.dish)
+      const placed = load.placed.filter((item) => item.dish === entry.dish)
+      const zone = placed.length > 0 ? mostOf(placed.map((item) => item.zone)) : (dish?.place ?? 'any')
+      const y = placed.length > 0 ? placed.reduce((sum, item) => sum + item.y, 0) / placed.length : 0
+      return {entry, dish, zone, y}
+    })
+    rows.sort((a, b) => depth[a.zone] - depth[b.zone] || b.y - a.y)
+    for (const {entry, dish, zone} of rows)
+      out.push({
+        number: out.length + 1,
+        load: load.number,
+        id: entry.dish,
+        title: dish?.title ?? entry.dish,
+        vessel: dish?.vessel.name ?? '',
+        count: entry.count,
+        from: load.at,
+        draw: entry.draw,
+        celsiusIn: entry.celsiusIn,
+        celsiusOut: entry.celsiusOut,
+        zone,
+      })
+  }
+  return out
+}
+
+function mostOf<T extends string>(values: readonly T[]): T {
+  const counts = new Map<T, number>()
+  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1)
+  return [...counts].reduce((best, entry) => (entry[1] > best[1] ? entry : best))[0]
+}
+
+/** Everything a heat chart draws, in clock minutes and °C. */
+export interface ChartData {
+  readonly lit: number
+  readonly raked: number
+  readonly ready: number
+  readonly until: number
+  readonly bars: readonly Bar[]
+  readonly openings: readonly number[]
+  readonly readings: readonly ReadingMark[]
+}
+
+/** The chart of a plan: ends half an hour after the last draw. */
+export function chartData(plan: Plan, problem: PlanProblem, readings: readonly Reading[] = []): ChartData {
+  const dishes = numbered(plan, problem)
+  const draws = dishes.map(({draw}) => draw.likely)
+  const last = plan.lit + (plan.forecast.baking.likely.length - 1) * plan.forecast.step
+  return {
+    lit: plan.lit,
+    raked: plan.raked,
+    ready: plan.ready,
+    until: Math.min(last, Math.max(plan.ready + 240, ...draws.map((at) => at + 30))),
+    bars: dishes.map((dish) => ({label: `${dish.number} ${dish.title}`, from: dish.from, to: dish.draw.likely})),
+    openings: openings(plan),
+    readings: thermometer(readings, plan.lit),
+  }
+}
+
+/** When the door is opened: each load and each draw, once a minute. */
+export function openings(plan: Plan): number[] {
+  const times = new Set<number>()
+  for (const load of plan.loads) {
+    times.add(Math.round(load.at))
+    for (const dish of load.dishes) times.add(Math.round(dish.draw.likely))
+  }
+  return [...times].sort((a, b) => a - b)
+}
+
+/** Readings of a thermometer: the only ones that are points on the curve. */
+function thermometer(readings: readonly Reading[], lit: number): ReadingMark[] {
+  return readings
+    .filter((reading) => typeof reading.value === 'number' && ['floor', 'vault', 'air', 'probe'].includes(reading.kind))
+    .map((reading) => ({at: lit + reading.minutes, celsius: Number(reading.value), kind: reading.kind}))
+}

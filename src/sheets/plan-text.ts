@@ -1,0 +1,273 @@
+import type {OvenSpec, Reading} from '../oven/types.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
+import {clock, duration, longDate, number, temperatures, wood} from './figures.js'
+import {heatChartText} from './heat-chart-text.js'
+import {chartData, type Numbered, numbered} from './heat-data.js'
+import {stepWords} from './phrases.js'
+import {plainStyle, type Style} from './style.js'
+import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
+import {messageLine} from './translation-text.js'
+import {say, sayIf, type WordKey} from './words/index.js'
+
+/** What the plan's text is made from. */
+export interface PlanView {
+  readonly plan: Plan
+  readonly problem: PlanProblem
+  readonly oven: OvenSpec
+  readonly readings?: readonly Reading[]
+}
+
+/** How the plan's text is shown. */
+export interface PlanTextOptions {
+  readonly style?: Style
+  /** Bold on the terminal; an extra, never the only sign of anything. */
+  readonly colour?: boolean
+  /** Columns of the terminal, 80 by default. */
+  readonly width?: number
+}
+
+/** The short cautions that go with every plan, whatever else is printed. */
+export const shortCautions: readonly WordKey[] = [
+  'safety.short.fire',
+  'safety.short.burns',
+  'safety.short.monoxide',
+  'safety.short.ash',
+  'safety.short.wood',
+  'safety.short.food',
+  'safety.short.codes',
+]
+
+const tidy = (text: string): string => printable(text).replace(/\s+/g, ' ').trim()
+
+/** Title, date, people and the fire in a few sentences. */
+export function planHead(
+  {plan, problem, oven}: PlanView,
+  style: Style,
+): {readonly title: string; readonly lines: readonly string[]} {
+  const {words} = style
+  const {day} = problem
+  const lines = [
+    [
+      longDate(day.date, style),
+      say(words, 'plan.people', {count: day.people}),
+      say(words, 'plan.serve', {time: clock(day.serve, style)}),
+      tidy(oven.name),
+    ]
+      .filter(Boolean)
+      .join(' · '),
+  ]
+  for (const fire of plan.fires ?? [plan])
+    lines.push(
+      say(words, 'plan.fire', {lit: clock(fire.lit, style), raked: clock(fire.raked, style), ready: clock(fire.ready, style)}),
+      say(words, 'plan.wood', {
+        wood: wood(fire.firing.wood, style),
+        burn: duration(fire.firing.burn),
+        soak: duration(fire.firing.soak),
+      }),
+    )
+  lines.push(plan.possible ? words['plan.possible'] : say(words, 'plan.impossible', {count: plan.unplaced.length}))
+  return {title: tidy(day.title), lines}
+}
+
+/** `12 × loaf`, or the count alone. */
+export function countOf(dish: Numbered): string {
+  return dish.vessel ? `${dish.count} × ${dish.vessel}` : String(dish.count)
+}
+
+/** The place on the floor in words. */
+export function zoneWord(zone: string, style: Style): string {
+  return sayIf(style.words, `zone.${zone}`, zone)
+}
+
+/** The title of a dish of the plan, or its id. */
+export function dishTitle(problem: PlanProblem, id: string): string {
+  return problem.dishes.find((dish) => dish.id === id)?.title ?? id
+}
+
+/** The figures by which a plan is judged, each in its own unit. */
+export function scoreLines(plan: Plan, style: Style): string[] {
+  const {words} = style
+  const {score} = plan
+  const figure = (value: number, digits: number): string => number(value, digits, style)
+  return [
+    say(words, 'plan.late', {minutes: figure(score.lateMinutes, 0)}),
+    say(words, 'plan.misfit', {value: figure(score.misfit, 0)}),
+    say(words, 'plan.openings', {count: score.openings}),
+    say(words, 'plan.idle', {value: figure(score.idle, 1)}),
+    say(words, 'plan.woodScore', {value: wood(score.wood, style)}),
+    say(words, 'plan.total', {value: figure(score.total, score.total < 10 ? 2 : 0)}),
+    score.gap === null
+      ? words['plan.noGap']
+      : say(words, 'plan.gap', {percent: figure(score.gap * 100, score.gap < 0.1 ? 1 : 0)}),
+  ]
+}
+
+/** The plan for a terminal: the day hour by hour, the loads, the heat chart, what is not placed, the score, the cautions. */
+export function planText(view: PlanView, options: PlanTextOptions = {}): string {
+  const style = options.style ?? plainStyle
+  const width = options.width ?? 80
+  const colour = options.colour ?? false
+  const {plan, problem} = view
+  const {words} = style
+  const head = planHead(view, style)
+  const out = [bold(head.title, colour), '='.repeat(Math.min(width, Math.max(3, head.title.length)))]
+  for (const line of head.lines) out.push(...hanging('', line, width))
+  const heading = (key: WordKey): void => {
+    out.push('', bold(words[key], colour), '-'.repeat(words[key].length))
+  }
+  if (plan.unplaced.length > 0) {
+    heading('plan.unplaced')
+    for (const {dish, rule, reason, remedies} of plan.unplaced) {
+      out.push(...hanging('  ! ', `${tidy(dishTitle(problem, dish))}: ${tidy(reason)}`, width))
+      out.push(...hanging('    ', say(words, 'plan.rule', {rule}), width))
+      if (remedies.length > 0) out.push(`    ${words['plan.remedies']}`)
+      for (const remedy of remedies) out.push(...hanging('      - ', tidy(remedy), width))
+    }
+  }
+  if (plan.steps.length > 0) {
+    heading('plan.day')
+    const stamps = plan.steps.map((step) => clock(step.at, style))
+    const stampWidth = Math.min(22, Math.max(...stamps.map((stamp) => stamp.length)))
+    plan.steps.forEach((step, i) => {
+      const said = stepWords(step, problem, style)
+      const first = `${stamps[i]!.padStart(stampWidth)}  `
+      const indent = ' '.repeat(first.length)
+      const lines = hanging(first, tidy(said.say), width)
+      out.push(bold(lines[0]!, colour), ...lines.slice(1))
+      if (step.celsius)
+        out.push(...hanging(indent, say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}), width))
+      if (said.sign) out.push(...hanging(indent, say(words, 'step.sign', {sign: tidy(said.sign)}), width))
+      if (said.ifAhead) out.push(...hanging(indent, say(words, 'step.ahead', {what: tidy(said.ifAhead)}), width))
+      if (said.ifBehind) out.push(...hanging(indent, say(words, 'step.behind', {what: tidy(said.ifBehind)}), width))
+    })
+  }
+  if (plan.loads.length > 0) {
+    heading('plan.loads')
+    const dishes = numbered(plan, problem)
+    const widths = [3, width - 3 - 4 * 2 - 8 - 23 - 14 - 2, 8, 23, 14]
+    for (const load of plan.loads) {
+      out.push(say(words, 'plan.load', {number: load.number, time: clock(load.at, style)}))
+      for (const dish of dishes.filter((entry) => entry.load === load.number))
+        out.push(
+          ...columns(
+            [
+              [
+                `${dish.number}.`,
+                `${tidy(dish.title)}, ${tidy(countOf(dish))}`,
+                zoneWord(dish.zone, style),
+                temperatures(dish.celsiusIn, style),
+                `${words['col.draw'].toLowerCase()} ${clock(dish.draw.likely, style)}`,
+              ],
+            ],
+            widths,
+          ).map((line) => `  ${line}`),
+        )
+    }
+    heading('plan.heat')
+    const data = chartData(plan, problem, view.readings)
+    out.push(heatChartText(plan.forecast, {...data, style, width}).trimEnd())
+  }
+  if (plan.suggestions && plan.suggestions.length > 0) {
+    heading('plan.suggestions')
+    for (const suggestion of plan.suggestions) out.push(...hanging('  + ', tidy(suggestion.say), width))
+  }
+  if (plan.changes && plan.changes.length > 0) {
+    heading('plan.changes')
+    for (const change of plan.changes) out.push(...hanging('  * ', tidy(changeLine(change, problem)), width))
+  }
+  heading('plan.score')
+  for (const line of scoreLines(plan, style)) out.push(...hanging('  ', line, width))
+  if (plan.messages.length > 0) {
+    heading('plan.messages')
+    for (const message of plan.messages) out.push(...hanging('  ', tidy(messageLine(message, style)), width))
+  }
+  heading('plan.cautions')
+  for (const key of shortCautions) out.push(...hanging('  ! ', words[key], width))
+  return `${out.join('\n')}\n`
+}
+
+function changeLine(change: NonNullable<Plan['changes']>[number], problem: PlanProblem): string {
+  return `${change.dish === null ? '' : `${dishTitle(problem, change.dish)}: `}${change.what} (${change.why})`
+}
+
+/** The plan as Markdown, with a box to tick at every step and the terminal's chart as a code block. */
+export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): string {
+  const style = options.style ?? plainStyle
+  const {plan, problem} = view
+  const {words} = style
+  const md = (text: string): string => markdownText(tidy(text))
+  const head = planHead(view, style)
+  const blocks = [`# ${md(head.title)}`, ...head.lines.map(md)]
+  if (plan.unplaced.length > 0) {
+    blocks.push(`## ${words['plan.unplaced']}`)
+    for (const {dish, rule, reason, remedies} of plan.unplaced) {
+      blocks.push(`**${md(dishTitle(problem, dish))}**: ${md(reason)} ${md(say(words, 'plan.rule', {rule}))}`)
+      if (remedies.length > 0) blocks.push(words['plan.remedies'], remedies.map((remedy) => `- ${md(remedy)}`).join('\n'))
+    }
+  }
+  if (plan.steps.length > 0) {
+    blocks.push(`## ${words['plan.day']}`)
+    blocks.push(
+      plan.steps
+        .map((step) => {
+          const said = stepWords(step, problem, style)
+          const notes = [
+            step.celsius ? say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}) : '',
+            said.sign ? say(words, 'step.sign', {sign: said.sign}) : '',
+            said.ifAhead ? say(words, 'step.ahead', {what: said.ifAhead}) : '',
+            said.ifBehind ? say(words, 'step.behind', {what: said.ifBehind}) : '',
+          ].filter(Boolean)
+          return [`- [ ] **${md(clock(step.at, style))}** ${md(said.say)}`, ...notes.map((note) => `  - ${md(note)}`)].join('\n')
+        })
+        .join('\n'),
+    )
+  }
+  if (plan.loads.length > 0) {
+    blocks.push(`## ${words['plan.loads']}`)
+    const dishes = numbered(plan, problem)
+    for (const load of plan.loads) {
+      blocks.push(`### ${md(say(words, 'plan.load', {number: load.number, time: clock(load.at, style)}))}`)
+      blocks.push(
+        markdownTable(
+          (['col.number', 'col.dish', 'col.count', 'col.where', 'col.heatIn', 'col.draw', 'col.heatOut'] as const).map(
+            (key) => words[key],
+          ),
+          dishes
+            .filter((dish) => dish.load === load.number)
+            .map((dish) => [
+              String(dish.number),
+              md(dish.title),
+              md(countOf(dish)),
+              zoneWord(dish.zone, style),
+              temperatures(dish.celsiusIn, style),
+              md(say(words, 'plan.drawAt', drawTimes(dish, style))),
+              temperatures(dish.celsiusOut, style),
+            ]),
+        ),
+      )
+    }
+    blocks.push(`## ${words['plan.heat']}`)
+    blocks.push(
+      `\`\`\`text\n${heatChartText(plan.forecast, {...chartData(plan, problem, view.readings), style}).trimEnd()}\n\`\`\``,
+    )
+  }
+  if (plan.suggestions && plan.suggestions.length > 0)
+    blocks.push(`## ${words['plan.suggestions']}`, plan.suggestions.map((suggestion) => `- ${md(suggestion.say)}`).join('\n'))
+  if (plan.changes && plan.changes.length > 0)
+    blocks.push(`## ${words['plan.changes']}`, plan.changes.map((change) => `- ${md(changeLine(change, problem))}`).join('\n'))
+  blocks.push(
+    `## ${words['plan.score']}`,
+    scoreLines(plan, style)
+      .map((line) => `- ${md(line)}`)
+      .join('\n'),
+  )
+  if (plan.messages.length > 0)
+    blocks.push(`## ${words['plan.messages']}`, plan.messages.map((message) => `- ${md(messageLine(message, style))}`).join('\n'))
+  blocks.push(`## ${words['plan.cautions']}`, shortCautions.map((key) => `- ${words[key]}`).join('\n'))
+  return `${blocks.join('\n\n')}\n`
+}
+
+/** The likely draw with its range, in words. */
+export function drawTimes(dish: Numbered, style: Style): {time: string; low: string; high: string} {
+  return {time: clock(dish.draw.likely, style), low: clock(dish.draw.low, style), high: clock(dish.draw.high, style)}
+}

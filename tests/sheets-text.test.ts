@@ -1,0 +1,106 @@
+import {describe, expect, it} from 'vitest'
+import {clock, fahrenheit, longDate, mass, printStep, ranged, temperatures, volume} from '../src/sheets/figures.js'
+import {heatChartText} from '../src/sheets/heat-chart-text.js'
+import {chartData} from '../src/sheets/heat-data.js'
+import {planMarkdown, planText} from '../src/sheets/plan-text.js'
+import {makeStyle, plainStyle} from '../src/sheets/style.js'
+import {translationMarkdown, translationText} from '../src/sheets/translation-text.js'
+import {forecast, gingerbread, oven, plan, problem, sources, translation} from './fixtures-sheets.js'
+
+const us = makeStyle({units: 'us'})
+const metric = makeStyle({units: 'metric'})
+
+describe('figures', () => {
+  it('prints a range with no more digits than its width supports', () => {
+    expect(ranged({low: 90, likely: 121, high: 160}, 'g', plainStyle)).toBe('120 g (90–160)')
+    expect(ranged({low: 453.59, likely: 453.59, high: 453.59}, 'g', plainStyle)).toBe('454 g')
+    expect(printStep({low: 0, likely: 0, high: 0})).toBeGreaterThan(0)
+  })
+  // NIST Handbook 44, App. C: 1 lb = 453.59237 g, 1 US cup = 236.588 ml; 212 °F = 100 °C by definition.
+  it('shows pounds, cups and degrees as the handbook defines them', () => {
+    const pound = {low: 907.18474, likely: 907.18474, high: 907.18474}
+    expect(mass(pound, us)).toBe('2 lb')
+    expect(mass(pound, metric)).toBe('907 g')
+    const cup = {low: 473.176, likely: 473.176, high: 473.176}
+    expect(volume(cup, us)).toBe('2 cup')
+    expect(fahrenheit(100)).toBe(212)
+    expect(temperatures({low: 204.4, high: 260}, us)).toBe('400–500 °F')
+  })
+  it('says which day a time is on, in both clocks', () => {
+    expect(clock(1440 + 440, plainStyle)).toBe('next day 7:20 am')
+    expect(clock(-180, makeStyle({clock: 24}))).toBe('day before 21:00')
+    expect(clock(720, plainStyle)).toBe('12 noon')
+  })
+  // ISO 8601 example dates: 2000-01-01 was a Saturday; checked against the engine's own calendar.
+  it('names the weekday of a date without asking the clock', () => {
+    for (const iso of ['2000-01-01', '2027-06-19', '1900-02-28', '2024-02-29', '2100-12-31']) {
+      const day = new Intl.DateTimeFormat('en', {weekday: 'long', timeZone: 'UTC'}).format(new Date(`${iso}T00:00:00Z`))
+      expect(longDate(iso, plainStyle)).toContain(day)
+    }
+  })
+})
+
+describe('the plan as text', () => {
+  const view = {plan, problem, oven, readings: [{minutes: 200, kind: 'floor' as const, value: 250}]}
+  it('keeps within 80 columns and uses no colour unless asked', () => {
+    const text = planText(view)
+    for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80)
+    expect(text).not.toContain('\u001b')
+    expect(planText(view, {colour: true})).toContain('\u001b[1m')
+  })
+  it('says every step, what to look for, and what cannot be placed with its remedies', () => {
+    for (const text of [planText(view).replace(/\s+/g, ' '), planMarkdown(view).replace(/\s+/g, ' ')]) {
+      for (const step of plan.steps) {
+        expect(text).toContain(step.say)
+        if (step.sign) expect(text).toContain(step.sign)
+        if (step.ifBehind) expect(text).toContain(step.ifBehind)
+      }
+      expect(text).toContain('Its heat has passed')
+      expect(text).toContain('Burn 30 minutes longer.')
+      expect(text).toContain('carbon monoxide')
+    }
+  })
+  it('draws the likely curve where the forecast has it', () => {
+    const data = chartData(plan, problem)
+    const lines = heatChartText(forecast, {...data, style: metric}).split('\n')
+    const axis = lines.findIndex((line) => /^ {6}[-+]+$/.test(line))
+    const rows = lines.slice(1, axis)
+    const top = Number(rows[0]!.slice(0, 5))
+    const column = 20
+    const minute = data.raked + (column / 63) * (data.until - data.raked)
+    const row = rows.findIndex((line) => line[6 + column] === '*')
+    const celsius = top - (row / (rows.length - 1)) * (top - 40)
+    const expected = forecast.baking.likely[Math.round((minute - data.lit) / forecast.step)]!
+    expect(Math.abs(celsius - expected)).toBeLessThan((top - 40) / (rows.length - 1))
+  })
+})
+
+describe('a translation as text', () => {
+  it('sets the old words beside the modern figure, its range and its source', () => {
+    const text = translationText(translation, {sources})
+    for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80)
+    expect(text).toMatch(/half a pint of molasses\s+335 g \(320–350\)/)
+    expect(text).toContain('[1]  NIST Handbook 44')
+    expect(text).toContain('“a quick oven”: hot, 190–230 °C (375–445 °F)')
+    expect(text).toContain('Ours, not the receipt’s')
+    expect(text).toContain('Pearl-ash is caustic')
+  })
+  it('shows the chain of every figure with why', () => {
+    expect(translationText(translation, {sources})).not.toContain('1.42 g/ml')
+    expect(translationText(translation, {sources, why: true})).toContain('> 236.6 ml × 1.42 g/ml = 337 g [2]')
+    expect(translationMarkdown(translation, {sources, why: true})).toContain('1.42 g/ml')
+  })
+  it('lets no escape sequence or mark-up of a receipt take effect', () => {
+    const hostile = {
+      ...translation,
+      receipts: [{...gingerbread, title: '\u001b]0;x\u0007<script>a</script> | [b](javascript:c)'}],
+    }
+    const text = translationText(hostile, {sources})
+    expect(text).not.toContain('\u001b')
+    expect(text).not.toContain('\u0007')
+    const markdown = translationMarkdown(hostile, {sources})
+    expect(markdown).not.toContain('<script>')
+    expect(markdown).toContain('\\<script\\>')
+    expect(markdown).not.toContain('[b](javascript')
+  })
+})
