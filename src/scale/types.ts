@@ -1,10 +1,13 @@
 import type {Range} from '../lexicon/schema.js'
+import type {FloorShape} from '../oven/types.js'
 import type {Inferred} from '../receipt/types.js'
 
 /** A vessel's shape as it stands on the floor, metres. */
 export interface Vessel {
   readonly name: string
-  readonly footprint: {readonly shape: 'circle'; readonly diameter: number} | {readonly shape: 'rectangle'; readonly length: number; readonly width: number}
+  readonly footprint:
+    | {readonly shape: 'circle'; readonly diameter: number}
+    | {readonly shape: 'rectangle'; readonly length: number; readonly width: number}
   readonly height: number
   /** Half the thickness heat must cross, metres: the length of the Fourier number. */
   readonly halfThickness: number
@@ -51,7 +54,14 @@ export interface Dish {
   readonly inferred: readonly Inferred[]
   readonly cautions: readonly string[]
   /** Receipt amounts at this size: what to weigh out. */
-  readonly amounts: ReadonlyArray<{readonly item: string; readonly part: string; readonly grams: Range | null; readonly millilitres: Range | null; readonly kitchen: string; readonly exact: string | null}>
+  readonly amounts: ReadonlyArray<{
+    readonly item: string
+    readonly part: string
+    readonly grams: Range | null
+    readonly millilitres: Range | null
+    readonly kitchen: string
+    readonly exact: string | null
+  }>
 }
 
 /** A vessel's place on the floor: centre in metres, origin at the floor's centre, y towards the back, mouth at negative y. */
@@ -63,4 +73,87 @@ export interface Placed {
   /** Radians; rectangles only. */
   readonly turn: number
   readonly zone: 'back' | 'middle' | 'mouth'
+}
+
+/** One vessel for the floor. Times are minutes of any one clock; a vessel is on the floor from `in` until `out`. */
+export interface FloorItem {
+  readonly dish: string
+  readonly number: number
+  readonly footprint: Vessel['footprint']
+  readonly height: number
+  /** When it is set in; absent: with all the others, at the first opening. */
+  readonly in?: number
+  /** When it is drawn. */
+  readonly out: number
+  readonly place?: Dish['place']
+  /** It already stands here and stays. */
+  readonly fixed?: {readonly x: number; readonly y: number; readonly turn: number}
+}
+
+/** What is kept free on the floor. Metres. */
+export interface FloorRules {
+  /** Between two vessels; half of it to the wall. */
+  readonly clearance: number
+  /** Depth of the strip inside the mouth, as wide as the mouth, that stays empty. */
+  readonly mouthFree: number
+  /** Coals or ash left on the floor: a strip along one side. */
+  readonly ashBed?: {readonly side: 'left' | 'right' | 'back'; readonly width: number}
+}
+
+/** The parts of an oven that decide what can stand on its floor. */
+export interface FloorRoom {
+  readonly floor: FloorShape
+  readonly mouth: {readonly width: number; readonly height: number}
+  readonly vaultHeight: number
+  readonly rules?: Partial<FloorRules>
+}
+
+/** A vessel that has to be shifted to reach another: offered and counted, never hidden. */
+export interface Move {
+  readonly dish: string
+  readonly number: number
+  /** The vessel behind it, and whether it is being set in or drawn, and when. */
+  readonly toReach: {readonly dish: string; readonly number: number}
+  readonly why: 'set in' | 'draw'
+  readonly at: number
+}
+
+/** Why a set of vessels has no place. `saved` is a packing that works at the price of the moves it names. */
+export interface FloorConflict {
+  readonly rule: 'mouth width' | 'mouth height' | 'vault height' | 'too large' | 'area' | 'room' | 'reach'
+  readonly reason: string
+  readonly items: ReadonlyArray<{readonly dish: string; readonly number: number}>
+  readonly saved?: {readonly placed: readonly Placed[]; readonly moves: readonly Move[]}
+}
+
+export type Packing = {readonly placed: readonly Placed[]} | {readonly conflict: FloorConflict}
+
+/** A rule of the floor that a placement breaks, found by the checker. */
+export interface PlacementFault {
+  readonly rule: 'overlap' | 'off the floor' | 'kept free' | 'mouth' | 'vault' | 'reach' | 'unknown vessel'
+  readonly vessels: ReadonlyArray<{readonly dish: string; readonly number: number}>
+  /** By how much, metres. */
+  readonly by: number
+  readonly reason: string
+}
+
+/** How much of one receipt the day asks for: an item of `day.md`. */
+export interface DayAmount {
+  readonly file: string
+  readonly title: string
+  readonly amount: string | null
+  readonly wantedBy: number | null
+  readonly line: number
+  readonly column: number
+}
+
+/** The part of a bake day that scaling reads. */
+export interface DayToScale {
+  readonly people: number
+  readonly items: readonly DayAmount[]
+  readonly spare: readonly DayAmount[]
+  /** What the mixing bowl or trough holds to the brim, litres. */
+  readonly bowl?: number
+  /** File the messages point to; absent: `day.md`. */
+  readonly source?: string
 }
