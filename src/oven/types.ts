@@ -53,7 +53,14 @@ export interface Reading {
 export type OvenEvent =
   | {readonly minutes: number; readonly kind: 'door'; readonly open: number}
   /** A load set in: mass kg, start temperature °C, water lost kg over `bake` minutes. */
-  | {readonly minutes: number; readonly kind: 'load'; readonly mass: number; readonly water: number; readonly bake: number; readonly celsius?: number}
+  | {
+      readonly minutes: number
+      readonly kind: 'load'
+      readonly mass: number
+      readonly water: number
+      readonly bake: number
+      readonly celsius?: number
+    }
   /** A further fire. */
   | {readonly minutes: number; readonly kind: 'fire'; readonly firing: Firing}
 
@@ -62,6 +69,8 @@ export interface OvenParameters {
   readonly stored: Range
   readonly loss: Range
   readonly coupling: Range
+  /** How the three hang together after readings (of their logarithms, in the order above); absent: independent. */
+  readonly correlation?: readonly (readonly number[])[]
 }
 
 /** One curve with its uncertainty, a value per sample, °C. */
