@@ -238,3 +238,17 @@ export const kindSchema = z.object({
   note: z.string().optional(),
 })
 export type DishKind = z.infer<typeof kindSchema>
+
+/** A sign told in words: what a cook sees. `of` says which temperature it speaks of, `celsius` how hot that is. */
+export const signSchema = z.object({
+  id: z.string(),
+  kind: z.enum(['flour', 'paper', 'walls', 'spatter']),
+  /** As a cook would write it after the kind: "blackens at once". */
+  phrases: z.array(z.string()).min(1),
+  of: z.enum(['floor', 'vault', 'baking']),
+  celsius: rangeSchema,
+  /** What it means for the baker. */
+  means: z.string(),
+  source: z.string(),
+})
+export type Sign = z.infer<typeof signSchema>

@@ -70,7 +70,8 @@ export const sources: readonly Source[] = [
   },
   {
     id: 'bpharm',
-    title: 'British pharmacopoeias of the 19th century: teaspoon one fluid drachm, dessertspoon two, tablespoon half a fluid ounce',
+    title:
+      'British pharmacopoeias of the 19th century: teaspoon one fluid drachm, dessertspoon two, tablespoon half a fluid ounce',
     kind: 'handbook',
     note: 'From memory.',
   },
@@ -227,5 +228,48 @@ export const sources: readonly Source[] = [
     id: 'fan-oven',
     title: 'Makers’ advice for fan ovens: set 20 °C lower than an oven without a fan',
     kind: 'common practice',
+  },
+
+  // Heat, fuel and ovens
+  {
+    id: 'incropera-dewitt',
+    title: 'Incropera & DeWitt, Fundamentals of Heat and Mass Transfer: transient conduction, enclosure radiation, appendix A',
+    kind: 'handbook',
+    note: 'Property values of appendix A from memory, as listed in the figures we were given.',
+  },
+  {id: 'carslaw-jaeger', title: 'Carslaw & Jaeger, Conduction of Heat in Solids, 2nd ed.', kind: 'handbook', year: 1959},
+  {
+    id: 'engineering-table',
+    title: 'Common engineering table of building materials (dense concrete)',
+    kind: 'handbook',
+    note: 'Density and heat from memory.',
+  },
+  {id: 'astm-c533', title: 'ASTM C533, calcium silicate block and pipe thermal insulation, types I and IA', kind: 'standard'},
+  {id: 'low-vermiculite', title: 'N. M. P. Low, thermal insulating properties of vermiculite', kind: 'study'},
+  {
+    id: 'cereal-technology-2016',
+    title: 'Heat taken up in baking bread, ZHAW, Cereal Technology',
+    kind: 'study',
+    year: 2016,
+    note: 'Least 0.745 MJ/kg bread, taken up 1.167 MJ/kg: radiation 70 %, convection 17 %, conduction 13 %.',
+  },
+  {
+    id: 'rumford-munich',
+    title: 'Count Rumford, Essays: the bakehouse trial at Munich, 1794',
+    kind: 'book',
+    year: 1794,
+    note: 'Six batches in a day; the cold oven takes five times the wood of the hot one.',
+  },
+  {
+    id: 'api-521',
+    title: 'API Standard 521, time to pain of bare skin against radiant heat',
+    kind: 'standard',
+    note: 'From memory: 60 s at 1.74 kW/m², 30 s at 2.90, 16 s at 4.73, 9 s at 6.94, 6 s at 9.46, 4 s at 11.67.',
+  },
+  {
+    id: 'arm-accounts',
+    title: 'Folk and museum accounts of the arm count',
+    kind: 'account',
+    note: '20 ≈ 350 °F; 10 ≈ 375 °F; 5–6 over 475 °F; cannot pass 20 = bread: depth, damp and speed of counting differ by a factor of 2–5.',
   },
 ]

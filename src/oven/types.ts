@@ -49,6 +49,15 @@ export interface Reading {
   readonly note?: string
 }
 
+/** A reading from an earlier firing, as the table in `oven.md` has it: hours after raking out. */
+export interface PastReading {
+  readonly date: string
+  readonly hours: number
+  readonly kind: ReadingKind
+  readonly value: number | string
+  readonly note?: string
+}
+
 /** What happens to the oven after the soak. */
 export type OvenEvent =
   | {readonly minutes: number; readonly kind: 'door'; readonly open: number}
