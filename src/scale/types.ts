@@ -152,7 +152,7 @@ export interface DayToScale {
   readonly people: number
   readonly items: readonly DayAmount[]
   readonly spare: readonly DayAmount[]
-  /** What the mixing bowl or trough holds to the brim, litres. */
+  /** What can be mixed at once, kg of dough or batter. */
   readonly bowl?: number
   /** File the messages point to; absent: `day.md`. */
   readonly source?: string

@@ -1,0 +1,137 @@
+import Fraction from 'fraction.js'
+import {parseMass} from '../measure/quantity.js'
+
+/** How much a day asks of a receipt. */
+export type Asked =
+  | {readonly kind: 'people'; readonly people: number}
+  /** Vessels, or pieces where a vessel holds many ("36 rolls"). `of` is the noun, as written. */
+  | {readonly kind: 'count'; readonly count: number; readonly of: string}
+  /** So many times the receipt as it stands. */
+  | {readonly kind: 'times'; readonly times: Fraction}
+  /** Weight of the mixture before it is baked, kg. */
+  | {readonly kind: 'weight'; readonly kilograms: number}
+  | {readonly kind: 'floor'}
+
+export type AskedResult =
+  | {readonly ok: true; readonly value: Asked}
+  | {readonly ok: false; readonly reason: string; readonly suggest: string}
+
+const names: Readonly<Record<string, number>> = {
+  a: 1,
+  an: 1,
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  fifteen: 15,
+  sixteen: 16,
+  eighteen: 18,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fifty: 50,
+  sixty: 60,
+  hundred: 100,
+  half: 0.5,
+  dozen: 12,
+}
+const vulgar: Readonly<Record<string, string>> = {'½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3'}
+const example = 'write “12 loaves”, “for 40”, “2 times”, “3 kg” or “fill the floor”'
+
+/** A number at the head of a text: figures, a vulgar fraction or a word; "half a dozen" is 6. */
+function numberAt(text: string): {value: Fraction; rest: string} | null {
+  const figures = /^(\d{1,6})[ -](\d{1,3})\/(\d{1,3})\b|^(\d{1,6})\/(\d{1,3})\b|^(\d{1,6}(?:\.\d{1,3})?)/.exec(text)
+  if (figures !== null) {
+    const [all, whole, top, bottom, soloTop, soloBottom, decimal] = figures
+    if (Number(bottom ?? soloBottom ?? 1) === 0) return null
+    const value =
+      whole !== undefined
+        ? new Fraction(Number(whole)).add(new Fraction(Number(top), Number(bottom)))
+        : soloTop !== undefined
+          ? new Fraction(Number(soloTop), Number(soloBottom))
+          : new Fraction(decimal ?? '0')
+    return withDozen(value, text.slice(all.length).trimStart())
+  }
+  if (/^half a dozen\b/.test(text)) return {value: new Fraction(6), rest: text.slice(12).trimStart()}
+  const word = /^[a-z]+/.exec(text)?.[0] ?? ''
+  const value = names[word]
+  if (value === undefined) return null
+  return withDozen(new Fraction(value), text.slice(word.length).trimStart())
+}
+
+const withDozen = (value: Fraction, rest: string): {value: Fraction; rest: string} => {
+  const dozen = /^dozens?\b( of)?\s*/.exec(rest)
+  return dozen === null ? {value, rest} : {value: value.mul(12), rest: rest.slice(dozen[0].length)}
+}
+
+/**
+ * Read what follows a link of a day: "12 loaves", "3 crocks", "half a dozen pies", "for 40", "2 times", "double", "3 kg", "fill the
+ * floor"; null means for the day's people.
+ *
+ * @param text as written, or null
+ * @param people how many the day expects
+ */
+export function readAsked(text: string | null, people: number): AskedResult {
+  if (text === null || text.trim() === '') return {ok: true, value: {kind: 'people', people}}
+  if (text.length > 80) return {ok: false, reason: 'this is too long to be an amount', suggest: example}
+  const plain = text
+    .toLowerCase()
+    .replace(/[½¼¾⅓⅔]/g, (c) => ` ${vulgar[c]}`)
+    .replace(/\s+/g, ' ')
+    .trim()
+    .replace(/[.,;]+$/, '')
+  if (
+    /^(?:to )?fill (?:up )?(?:the )?(?:floor|oven)$|^(?:a |the )?(?:full|whole) (?:floor|oven|ovenful)$|^(?:an? )?ovenful$/.test(
+      plain,
+    )
+  ) {
+    return {ok: true, value: {kind: 'floor'}}
+  }
+  if (/^[-−]/.test(plain)) return {ok: false, reason: `an amount cannot be negative: “${text}”`, suggest: example}
+  const named: Readonly<Record<string, number>> = {once: 1, twice: 2, thrice: 3, double: 2, treble: 3, triple: 3}
+  const times = named[plain.replace(/ (?:the )?(?:receipt|batch|quantity)$/, '')]
+  if (times !== undefined) return {ok: true, value: {kind: 'times', times: new Fraction(times)}}
+  const feeding = /^(?:for|to feed|feeds|serves)\s+(?:about )?/.exec(plain)
+  const number = numberAt(feeding === null ? plain : plain.slice(feeding[0].length))
+  if (feeding !== null && /^(?:all|everyone|everybody|the day|all of us)$/.test(plain.slice(feeding[0].length))) {
+    return {ok: true, value: {kind: 'people', people}}
+  }
+  if (number === null) return {ok: false, reason: `“${text}” is not an amount`, suggest: example}
+  const value = number.value.valueOf()
+  if (!(value > 0)) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
+  if (value > 100000) return {ok: false, reason: `“${text}” is more than any oven bakes`, suggest: example}
+  const rest = number.rest.replace(/^of /, '')
+  if (feeding !== null || /^(?:people|persons?|guests?|servings?|portions?|helpings?)$/.test(rest)) {
+    if (feeding !== null && rest !== '' && !/^(?:people|persons?|guests?)?$/.test(rest)) {
+      return {ok: false, reason: `“${text}” is not an amount`, suggest: example}
+    }
+    if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: 'write “for 40”'}
+    return {ok: true, value: {kind: 'people', people: value}}
+  }
+  if (
+    /^(?:times|x|×|(?:the )?receipts?|batch(?:es)?|(?:times )?the receipt)$/.test(rest) ||
+    (rest === 'the receipt' && value < 1)
+  ) {
+    return {ok: true, value: {kind: 'times', times: number.value}}
+  }
+  if (rest === '') {
+    if (plain.startsWith('half') || plain.includes('/')) return {ok: true, value: {kind: 'times', times: number.value}}
+    const n = number.value.toFraction(true)
+    return {ok: false, reason: `“${text}” does not say of what`, suggest: `write “${n} loaves”, “for ${n}” or “${n} times”`}
+  }
+  if (/^(?:kgs?|kilo(?:gram(?:me)?)?s?|g|gram(?:me)?s?|lbs?|pounds?|oz|ounces?)\b/.test(rest)) {
+    const mass = parseMass(`${number.value.toFraction(true)} ${rest.replace(/ (?:of )?(?:dough|batter|paste|mixture)$/, '')}`)
+    return mass.ok ? {ok: true, value: {kind: 'weight', kilograms: mass.value}} : mass
+  }
+  if (!/^[\p{L}][\p{L} '’-]*$/u.test(rest)) return {ok: false, reason: `“${text}” is not an amount`, suggest: example}
+  if (value % 1 !== 0) return {ok: false, reason: `“${text}”: vessels come whole`, suggest: `write “${Math.ceil(value)} ${rest}”`}
+  return {ok: true, value: {kind: 'count', count: value, of: rest}}
+}

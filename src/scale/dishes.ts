@@ -1,0 +1,652 @@
+import Fraction from 'fraction.js'
+import {fold, lookUpItem, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
+import type {DishKind, Item, Range} from '../lexicon/schema.js'
+import type {OvenSpec} from '../oven/types.js'
+import type {Inferred, Ingredient, Message, Receipt} from '../receipt/types.js'
+import {type Asked, readAsked} from './amount-phrase.js'
+import {capacityOf} from './floor.js'
+import {type KitchenInput, kitchenAmounts} from './kitchen.js'
+import {anyKind, heatNeed, thickened} from './need.js'
+import {pieceMass, saltInBread, scaleRules} from './pieces.js'
+import type {DayAmount, DayToScale, Dish, FloorRoom, FloorRules, Vessel} from './types.js'
+import {readVessel, spreadOf, topArea, type VesselSize, vesselOf} from './vessel.js'
+
+/** What `makeDishes` reads. */
+export interface ToScale {
+  readonly day: DayToScale
+  readonly receipts: readonly Receipt[]
+  readonly oven: Pick<OvenSpec, 'floor' | 'mouth' | 'vaultHeight'> & {readonly rules?: Partial<FloorRules>}
+}
+
+export interface Dishes {
+  readonly dishes: readonly Dish[]
+  /** Receipts to fill idle hot floor with. */
+  readonly spare: readonly Dish[]
+  readonly messages: readonly Message[]
+}
+
+/** How full a vessel is filled before baking, share of its depth. Common practice, no source: tins of dough not half, of batter two thirds. */
+const filled = {dough: 0.5, batter: 0.62, 'pie plate': 1, crock: 0.85, custard: 0.85}
+/** Weight of a filling, kg/litre: dough and batter as mixed, before they rise. From memory. */
+const heaviness = {dough: 1.1, batter: 0.95, other: 1.03}
+
+/**
+ * Turn a day's list into dishes: whole vessels of each receipt, what to weigh out, what it needs of the oven.
+ *
+ * A dish is never more than the mixing bowl (`bowl` of the day) or the floor holds at once; a larger order becomes several, ids
+ * `household-bread`, `household-bread-2`, ….
+ *
+ * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
+ * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
+ *   `scale-vessel`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`. A dish with an error is left out.
+ */
+export function makeDishes(input: ToScale): Dishes {
+  const messages: Message[] = []
+  const used = new Map<string, number>()
+  const capacities = new Map<string, number>()
+  const room: FloorRoom = input.oven
+  const capacity = (vessel: Vessel, effort: 'quick' | 'full'): number => {
+    const key = `${effort} ${vessel.height} ${JSON.stringify(vessel.footprint)}`
+    const known = capacities.get(key)
+    if (known !== undefined) return known
+    const found = capacityOf(room, vessel, effort)
+    capacities.set(key, found)
+    return found
+  }
+  const all = (items: readonly DayAmount[]): Dish[] =>
+    items.flatMap((item) => {
+      const say = (severity: Message['severity'], rule: string, reason: string, suggest?: string): void => {
+        messages.push({
+          file: input.day.source ?? 'day.md',
+          line: item.line,
+          column: item.column,
+          severity,
+          rule,
+          reason,
+          ...(suggest === undefined ? {} : {suggest}),
+        })
+      }
+      const receipt = receiptOf(item, input.receipts, say)
+      return receipt === null ? [] : dishesOf(item, receipt, {day: input.day, capacity, used, say})
+    })
+  return {dishes: all(input.day.items), spare: all(input.day.spare), messages}
+}
+
+type Say = (severity: Message['severity'], rule: string, reason: string, suggest?: string) => void
+
+const plainPath = (path: string): string => path.replace(/\\/g, '/').replace(/^(?:\.\/)+/, '')
+
+function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): Receipt | null {
+  const wanted = plainPath(item.file)
+  const inFile = receipts.filter((receipt) => {
+    const path = plainPath(receipt.file)
+    return path === wanted || path.endsWith(`/${wanted}`)
+  })
+  if (inFile.length === 0) {
+    say(
+      'error',
+      'scale-receipt',
+      `“${item.file}” holds no receipt`,
+      'write the ingredients as a list or a paragraph under a title',
+    )
+    return null
+  }
+  const [only] = inFile
+  if (inFile.length === 1) return only!
+  const words = slug(item.title)
+  const titled =
+    inFile.find((receipt) => slug(receipt.title) === words) ?? inFile.find((receipt) => slug(receipt.title).includes(words))
+  if (titled !== undefined) return titled
+  const first = inFile.find((receipt) => receipt.ingredients.length > 0) ?? only!
+  say(
+    'warning',
+    'scale-receipt',
+    `“${item.file}” holds ${inFile.length} receipts and none is called “${item.title}”; taken: “${first.title}”`,
+    'use the receipt’s own title as the text of the link',
+  )
+  return first
+}
+
+/** A title in small letters and hyphens. */
+export function slug(title: string): string {
+  const plain = title
+    .normalize('NFKD')
+    .replace(/\p{M}/gu, '')
+    .toLowerCase()
+    .replace(/['’]/g, '')
+    .replace(/[^\p{L}\p{N}]+/gu, '-')
+    .replace(/^-+|-+$/g, '')
+  return plain === '' ? 'dish' : plain
+}
+
+interface Context {
+  readonly day: DayToScale
+  readonly capacity: (vessel: Vessel, effort: 'quick' | 'full') => number
+  readonly used: Map<string, number>
+  readonly say: Say
+}
+
+type KindFigures = Omit<DishKind, 'words' | 'band' | 'sign' | 'source'> & {readonly sign: string; readonly known: boolean}
+
+function kindOf(receipt: Receipt, say: Say): KindFigures {
+  const row = receipt.kind === null ? null : lookUpKind(receipt.kind)
+  if (row !== null) return {...row, known: true}
+  const band = receipt.oven[0]?.band ?? 'moderate'
+  say(
+    'warning',
+    'scale-kind',
+    `“${receipt.title}” is no kind of dish known here; planned for ${receipt.oven.length > 0 ? `the ${band} oven it names` : 'a moderate oven'}`,
+    'state vessel, oven and bake in its front matter',
+  )
+  return {
+    id: 'unknown',
+    title: 'a dish of no known kind',
+    ...anyKind[band],
+    vessel: 'round 9 in x 3 in',
+    mass: {low: 0.7, likely: 1.2, high: 2},
+    waterLoss: {low: 0.05, likely: 0.1, high: 0.18},
+    feeds: {low: 6, likely: 8, high: 10},
+    sign: 'as the receipt says, or by eye',
+    cautions: [],
+    known: false,
+  }
+}
+
+interface Shape {
+  readonly size: VesselSize
+  readonly name: string
+  /** The receipt itself or its front matter states the vessel. */
+  readonly stated: boolean
+}
+
+function shapeOf(receipt: Receipt, kind: KindFigures, say: Say): Shape | null {
+  const stated = receipt.facts.vessel
+  if (stated !== undefined) {
+    const read = readVessel(stated)
+    if (read.ok) return {size: read.value, name: read.name, stated: true}
+    say('warning', 'scale-vessel', `${receipt.title}: ${read.reason}; taken: ${kind.vessel}`, read.suggest)
+  }
+  const usual = readVessel(kind.vessel)
+  return usual.ok ? {size: usual.value, name: usual.name, stated: false} : null
+}
+
+function fillOf(size: VesselSize, kind: KindFigures): number {
+  if (size.shape === 'pie plate') return filled['pie plate']
+  if (size.shape === 'crock') return filled.crock
+  if (kind.dough !== undefined) return filled.dough
+  return kind.safe !== undefined || kind.id.includes('pudding') || kind.id.includes('custard') ? filled.custard : filled.batter
+}
+
+/** Kilograms of mixture a vessel takes when filled as usual. */
+function holds(size: VesselSize, kind: KindFigures): number {
+  if (size.shape === 'sheet') {
+    const usual = readVessel(kind.vessel)
+    return usual.ok && usual.value.shape === 'sheet'
+      ? kind.mass.likely * (topArea(size) / topArea(usual.value))
+      : kind.mass.likely
+  }
+  if (size.shape === 'free-standing') {
+    // Volume as the cube of the width, from the kind's own loaf where it is one, else from a loaf of 24 cm weighing 0.95 kg.
+    const usual = readVessel(kind.vessel)
+    const [across, mass] =
+      usual.ok && usual.value.shape === 'free-standing' ? [usual.value.across ?? 0.24, kind.mass.likely] : [0.24, 0.95]
+    return mass * ((size.across ?? across) / across) ** 3
+  }
+  const fill = fillOf(size, kind)
+  const litres = vesselOf(size, fill, '').millilitres / 1000
+  return (
+    litres *
+    (kind.dough !== undefined
+      ? heaviness.dough
+      : size.shape === 'crock' || size.shape === 'pie plate' || kind.safe !== undefined
+        ? heaviness.other
+        : heaviness.batter)
+  )
+}
+
+/** Weight of the receipt's mixture as written, kg; null where nothing of it can be weighed. */
+function batchMass(receipt: Receipt): {mass: Range | null; unweighed: string[]} {
+  let [low, likely, high] = [0, 0, 0]
+  const unweighed: string[] = []
+  for (const ingredient of receipt.ingredients) {
+    const weight = ingredient.grams ?? (ingredient.millilitres === null ? null : ingredient.millilitres)
+    if (weight !== null) {
+      low += weight.low / 1000
+      likely += weight.likely / 1000
+      high += weight.high / 1000
+    } else if (ingredient.amount !== null) unweighed.push(ingredient.item)
+  }
+  return {mass: likely > 0 ? {low, likely, high} : null, unweighed}
+}
+
+const isSheet = (shape: Shape): boolean => shape.size.shape === 'sheet'
+const vesselNouns = new Set([
+  'tin',
+  'pan',
+  'tray',
+  'sheet',
+  'vessel',
+  'dish',
+  'plate',
+  'crock',
+  'pot',
+  'jar',
+  'basin',
+  'mould',
+  'mold',
+])
+
+/** How many vessels, or pieces, the receipt makes once. */
+interface Makes {
+  readonly vessels: number
+  readonly pieces: number | null
+  /** Kilograms in one vessel when the receipt is made as written. */
+  readonly each: number
+  readonly inferred: readonly Inferred[]
+}
+
+function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | null): Makes {
+  const inferred: Inferred[] = []
+  const serves = receipt.serves
+  const noun = serves === null ? '' : (serves.of.toLowerCase().split(/\s+/).pop() ?? '')
+  const persons = /^(?:person|people|serving|portion|guest|helping)s?$/.test(noun)
+  const yields = serves === null || persons ? null : (serves.low + serves.high) / 2
+  const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
+  if (yields !== null && yields > 0) {
+    const each = mass === null ? usualEach : mass.likely / yields
+    // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
+    if (!isSheet(shape) && (each > usualEach / 4 || vesselNouns.has(fold(noun))))
+      return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, inferred}
+    const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
+    return {vessels: sheets, pieces: yields, each: mass === null ? usualEach : mass.likely / sheets, inferred}
+  }
+  if (mass === null) {
+    inferred.push({
+      field: 'amount',
+      value: '1 vessel',
+      why: 'nothing in the receipt can be weighed; it is taken to fill one vessel',
+    })
+    return {vessels: 1, pieces: null, each: usualEach, inferred}
+  }
+  const vessels = Math.max(1, Math.round(mass.likely / usualEach))
+  inferred.push({
+    field: 'makes',
+    value: `${vessels} × ${shape.name}`,
+    why: `the receipt does not say how much it makes; its ${kilograms(mass.likely)} at about ${kilograms(usualEach)} each`,
+  })
+  let pieces: number | null = null
+  const piece = pieceMass[kind.id]
+  if (isSheet(shape) && piece !== undefined) pieces = Math.max(1, Math.round(mass.likely / piece.likely))
+  return {vessels, pieces, each: mass.likely / vessels, inferred}
+}
+
+const kilograms = (kg: number): string => (kg < 1 ? `${Math.round(kg * 100) * 10} g` : `${Math.round(kg * 100) / 100} kg`)
+
+/** How many vessels are asked for, and how many times that makes the receipt. */
+interface Order {
+  readonly count: number
+  readonly times: Fraction
+  /** Pieces asked for, where the order was in pieces. */
+  readonly pieces: number | null
+  readonly why: Inferred | null
+}
+
+function orderOf(
+  asked: Asked,
+  made: Makes,
+  feedsEach: Range,
+  shape: Shape,
+  noun: (text: string) => boolean,
+  floor: () => number,
+  mass: Range | null,
+): Order | string {
+  const whole = (vessels: number): Order => {
+    const count = Math.max(1, Math.ceil(vessels - 1e-9))
+    return {count, times: new Fraction(count, made.vessels), pieces: null, why: null}
+  }
+  switch (asked.kind) {
+    case 'people': {
+      const order = whole(asked.people / feedsEach.likely)
+      return {
+        ...order,
+        why: {
+          field: 'count',
+          value: `${order.count} × ${shape.name}`,
+          why: `for ${asked.people} at about ${Math.round(feedsEach.likely * 10) / 10} to each; ${Math.floor(order.count * feedsEach.low)}–${Math.ceil(order.count * feedsEach.high)} would be fed`,
+        },
+      }
+    }
+    case 'count': {
+      if (noun(asked.of) || made.pieces === null) return whole(asked.count)
+      const times = new Fraction(asked.count).div(new Fraction(made.pieces).simplify(0.001))
+      const count = Math.max(1, Math.ceil(times.valueOf() * made.vessels - 0.15))
+      return {
+        count,
+        times,
+        pieces: asked.count,
+        why: {
+          field: 'count',
+          value: `${count} × ${shape.name}`,
+          why: `${asked.count} ${asked.of}, ${Math.ceil(asked.count / count)} to a ${shape.size.shape}`,
+        },
+      }
+    }
+    case 'times': {
+      const count = Math.max(1, Math.ceil(asked.times.valueOf() * made.vessels - 0.1))
+      return {
+        count,
+        times: asked.times,
+        pieces: made.pieces === null ? null : Math.round(asked.times.valueOf() * made.pieces),
+        why: null,
+      }
+    }
+    case 'weight': {
+      if (mass === null) return 'nothing in this receipt can be weighed, so it cannot be made by weight'
+      const times = new Fraction(asked.kilograms).div(new Fraction(mass.likely)).simplify(0.0005)
+      const count = Math.max(1, Math.round(asked.kilograms / made.each))
+      return {
+        count,
+        times,
+        pieces: null,
+        why: {
+          field: 'count',
+          value: `${count} × ${shape.name}`,
+          why: `${kilograms(asked.kilograms)} of mixture before baking, ${kilograms(asked.kilograms / count)} in each`,
+        },
+      }
+    }
+    case 'floor': {
+      const count = floor()
+      if (count === 0) return `${shape.name} does not go into this oven`
+      return {
+        ...whole(count),
+        why: {field: 'count', value: `${count} × ${shape.name}`, why: 'as many as stand on the floor at once'},
+      }
+    }
+  }
+}
+
+function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
+  const {say} = context
+  const asked = readAsked(item.amount, context.day.people)
+  if (!asked.ok) {
+    say('error', 'scale-amount', asked.reason, asked.suggest)
+    return []
+  }
+  const kind = kindOf(receipt, say)
+  if (kind.vessel === 'none' && receipt.facts.vessel === undefined) {
+    say(
+      'warning',
+      'scale-not-baked',
+      `“${receipt.title}” is not baked (${kind.title.toLowerCase()}); left out of the plan`,
+      'state vessel, oven and bake in its front matter if it is',
+    )
+    return []
+  }
+  const shape = shapeOf(receipt, kind, say)
+  if (shape === null) {
+    say(
+      'error',
+      'scale-vessel',
+      `no vessel is known for “${receipt.title}”`,
+      'state one in its front matter: vessel: round 9 in x 2 in',
+    )
+    return []
+  }
+  const {mass, unweighed} = batchMass(receipt)
+  if (unweighed.length > 0 && mass !== null) {
+    say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
+  }
+  const made = makes(receipt, kind, shape, mass)
+  const feedsEach = feedsOf(receipt, kind, made)
+  const vesselAt = (each: number): Vessel => standing(shape, kind, each)
+  const order = orderOf(
+    asked.value,
+    made,
+    feedsEach,
+    shape,
+    (of) => !isSheet(shape) || vesselNouns.has(fold(of.split(' ').pop() ?? '')),
+    () => context.capacity(vesselAt(made.each), 'full'),
+    mass,
+  )
+  if (typeof order === 'string') {
+    say('error', 'scale-amount', order)
+    return []
+  }
+  const each = mass === null ? made.each : (mass.likely * order.times.valueOf()) / order.count
+  const vessel = vesselAt(each)
+  const fits = context.capacity(vessel, 'quick')
+  if (fits === 0) {
+    say(
+      'error',
+      'scale-mouth',
+      `${shape.name} does not go into this oven: ${sizes(vessel)}, and the mouth or the floor is smaller`,
+      'state a smaller vessel in the receipt’s front matter',
+    )
+    return []
+  }
+  const inferred: Inferred[] = [...receipt.inferred, ...made.inferred, ...(order.why === null ? [] : [order.why])]
+  if (!shape.stated && !inferred.some((one) => one.field === 'vessel')) {
+    inferred.push({field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`})
+  }
+  const base = heatNeed(receipt, kind, kind.title.toLowerCase())
+  for (const one of base.inferred) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)
+  // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
+  const usual = base.ownTime ? vesselAt(made.each) : usualVessel(shape, kind)
+  const thicker = isSheet(shape) ? 1 : vessel.halfThickness / usual.halfThickness
+  const need = Math.abs(thicker - 1) > 0.05 ? thickened(base.need, thicker) : base.need
+  if (need !== base.need) {
+    inferred.push({
+      field: 'time',
+      value: `${Math.round(need.minutes.low)}–${Math.round(need.minutes.high)} min`,
+      why: `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${percentOf(thicker * thicker)} of ${Math.round(base.need.minutes.low)}–${Math.round(base.need.minutes.high)} min`,
+    })
+  }
+  const limit = limitOf(context, each, fits, order, receipt, say)
+  const batches = Math.ceil(order.count / limit)
+  if (batches > 1)
+    inferred.push({
+      field: 'batches',
+      value: String(batches),
+      why: `at most ${limit} at once: ${limit < fits || asked.value.kind === 'floor' ? 'what the mixing bowl takes' : 'what the floor holds'}`,
+    })
+  const dishes: Dish[] = []
+  let left = order.count
+  for (let batch = 0; batch < batches; batch++) {
+    const count = Math.ceil(left / (batches - batch))
+    left -= count
+    const times = order.times.mul(new Fraction(count, order.count))
+    dishes.push(dishFrom({item, receipt, kind, vessel, count, times, need, each, feedsEach, context, thicker, inferred}))
+  }
+  return dishes
+}
+
+const percentOf = (share: number): string => `${Math.round(share * 100)} %`
+const sizes = (vessel: Vessel): string => {
+  const cm = (m: number): string => `${Math.round(m * 100)}`
+  const foot = vessel.footprint
+  return `${foot.shape === 'circle' ? cm(foot.diameter) : `${cm(foot.length)} × ${cm(foot.width)}`} cm, ${cm(vessel.height)} cm high`
+}
+
+/** The vessel with so many kilograms in it: a free-standing loaf spreads, anything else fills deeper. */
+function standing(shape: Shape, kind: KindFigures, each: number): Vessel {
+  const full = holds(shape.size, kind)
+  if (shape.size.shape === 'free-standing') return vesselOf(spreadOf(shape.size, each / full), 1, shape.name)
+  const fill = fillOf(shape.size, kind)
+  return vesselOf(shape.size, Math.min(1, Math.max(0.15, (fill * each) / full)), shape.name)
+}
+
+/** The vessel the kind's minutes belong to. */
+function usualVessel(shape: Shape, kind: KindFigures): Vessel {
+  const read = readVessel(kind.vessel)
+  if (!read.ok) return standing(shape, kind, holds(shape.size, kind))
+  return standing({size: read.value, name: read.name, stated: false}, kind, kind.mass.likely)
+}
+
+/** How many one batch may be: what the bowl mixes and what the floor holds. */
+function limitOf(context: Context, each: number, fits: number, order: Order, receipt: Receipt, say: Say): number {
+  const floor = Math.max(fits, order.why?.why === 'as many as stand on the floor at once' ? order.count : 0)
+  const bowl = context.day.bowl
+  if (bowl === undefined) return floor
+  const mixed = Math.floor(bowl / each + 1e-9)
+  if (mixed < 1) {
+    say(
+      'warning',
+      'scale-bowl',
+      `one vessel of “${receipt.title}” is ${kilograms(each)}, more than the bowl mixes (${kilograms(bowl)})`,
+      'mix it in two goes, or use a smaller vessel',
+    )
+    return 1
+  }
+  return Math.min(floor, mixed)
+}
+
+function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
+  const serves = receipt.facts.serves
+  if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
+  if (receipt.serves !== null && /^(?:person|people|serving|portion|guest|helping)/.test(receipt.serves.of.toLowerCase())) {
+    const {low, high} = receipt.serves
+    return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
+  }
+  // The kind's figure belongs to its usual weight; a smaller or larger vessel feeds in proportion.
+  const share = Math.min(3, Math.max(0.3, made.each / kind.mass.likely))
+  return {low: kind.feeds.low * share, likely: kind.feeds.likely * share, high: kind.feeds.high * share}
+}
+
+interface Parts {
+  readonly item: DayAmount
+  readonly receipt: Receipt
+  readonly kind: KindFigures
+  readonly vessel: Vessel
+  readonly count: number
+  readonly times: Fraction
+  readonly need: Dish['need']
+  readonly each: number
+  readonly feedsEach: Range
+  readonly context: Context
+  readonly thicker: number
+  readonly inferred: readonly Inferred[]
+}
+
+function dishFrom(parts: Parts): Dish {
+  const {item, receipt, kind, vessel, count, times, need, each, feedsEach, context} = parts
+  const name = slug(receipt.title)
+  const number = (context.used.get(name) ?? 0) + 1
+  context.used.set(name, number)
+  const {amounts, notes} = scaled(receipt, times)
+  const inferred = [...parts.inferred, ...notes, ...trade(receipt, kind, times.valueOf(), parts.thicker, context.say)]
+  return {
+    id: number === 1 ? name : `${name}-${number}`,
+    title: receipt.title,
+    file: item.file,
+    kind: kind.id,
+    vessel,
+    count,
+    times: times.toFraction(),
+    need,
+    place: kind.place,
+    mass: each,
+    water: each * kind.waterLoss.likely,
+    wantedBy: item.wantedBy,
+    dough: doughOf(receipt, kind),
+    sign: kind.sign,
+    feeds: {low: feedsEach.low * count, likely: feedsEach.likely * count, high: feedsEach.high * count},
+    inferred,
+    cautions: [...new Set([...receipt.cautions.map((caution) => caution.id), ...kind.cautions])],
+    amounts,
+  }
+}
+
+function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
+  const stated = receipt.facts.rise ?? receipt.times.find((time) => time.of === 'rise')?.minutes
+  if (stated === undefined) return kind.dough ?? null
+  const rise = (stated.low + stated.high) / 2
+  const usual = kind.dough ?? {mix: 20, rise, shape: 10, hold: 30}
+  return {...usual, rise}
+}
+
+const times3 = (range: Range | null, k: number): Range | null =>
+  range === null ? null : {low: range.low * k, likely: range.likely * k, high: range.high * k}
+
+/** The receipt's ingredients so many times, exactly and in kitchen measures. */
+function scaled(receipt: Receipt, times: Fraction): {amounts: Dish['amounts']; notes: Inferred[]} {
+  const inputs = receipt.ingredients.map((ingredient) => kitchenInput(ingredient, times))
+  const lines = kitchenAmounts(inputs)
+  const notes: Inferred[] = []
+  const amounts = receipt.ingredients.map((ingredient, i) => {
+    const input = inputs[i]!
+    const line = lines[i]!
+    if (line.choice !== null)
+      notes.push({field: input.group === 'egg' ? 'eggs' : ingredient.item, value: line.text, why: line.choice})
+    return {
+      item: ingredient.item,
+      part: ingredient.part,
+      grams: input.grams,
+      millilitres: input.millilitres,
+      kitchen: line.text,
+      exact: input.amount === null ? null : `${exactText(input)} ${input.measure}`,
+    }
+  })
+  return {amounts, notes}
+}
+
+const exactText = (input: KitchenInput): string =>
+  input.amountHigh === null ? input.amount!.toFraction() : `${input.amount!.toFraction()} to ${input.amountHigh.toFraction()}`
+
+function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
+  const k = times.valueOf()
+  const item: Item | null = lookUpItem(ingredient.item)
+  const exact = ingredient.exact === null ? null : new Fraction(ingredient.exact).mul(times)
+  const high = ingredient.exactHigh === undefined ? null : new Fraction(ingredient.exactHigh).mul(times)
+  const dimension = lookUpMeasure(ingredient.measure)?.dimension
+  return {
+    text: ingredient.text,
+    item: ingredient.item,
+    group: item?.group ?? null,
+    part: ingredient.part,
+    amount: exact,
+    amountHigh: high !== null && exact !== null && high.equals(exact) ? null : high,
+    measure: ingredient.measure,
+    byNumber: dimension === 'count' || ingredient.measure === 'count',
+    grams: times3(ingredient.grams, k),
+    millilitres: times3(ingredient.millilitres, k),
+  }
+}
+
+const chemical = /soda|saleratus|pearl-?ash|baking powder|cream of tartar|hartshorn|volatile/
+const ofYeast = /yeast|barm|emptins|leaven|sourdough/
+
+/** What the trade says of salt and leaven at this size. */
+function trade(receipt: Receipt, kind: KindFigures, times: number, thicker: number, say: Say): Inferred[] {
+  const out: Inferred[] = []
+  const has = (test: (item: Item | null, name: string) => boolean): boolean =>
+    receipt.ingredients.some((one) => test(lookUpItem(one.item), one.item))
+  for (const rule of scaleRules) {
+    if (!rule.when({times, thicker})) continue
+    const found =
+      rule.items === 'salt'
+        ? has((item) => item?.group === 'salt')
+        : rule.items === 'yeast'
+          ? has((item, name) => item?.group === 'leaven' && ofYeast.test(name))
+          : has((item, name) => item?.group === 'leaven' && chemical.test(name))
+    if (found) out.push({field: rule.items === 'salt' ? 'salt' : 'leaven', value: 'in proportion', why: rule.say})
+  }
+  if (kind.dough !== undefined) {
+    const sum = (group: (item: Item) => boolean): number =>
+      receipt.ingredients.reduce((total, one) => {
+        const item = lookUpItem(one.item)
+        return item !== null && group(item) ? total + (one.grams?.likely ?? 0) : total
+      }, 0)
+    const flour = sum((item) => item.group === 'flour' || item.group === 'meal')
+    const salt = sum((item) => item.group === 'salt')
+    if (flour > 0 && salt > 2 * saltInBread.high * flour) {
+      say(
+        'warning',
+        'scale-salt',
+        `${receipt.title}: ${Math.round(salt)} g of salt to ${Math.round(flour)} g of flour is over twice the usual 1–2.5 %`,
+        'look at the salt line of the receipt',
+      )
+    }
+  }
+  return out
+}

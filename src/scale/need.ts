@@ -1,0 +1,192 @@
+import type {Band, DishKind, Range} from '../lexicon/schema.js'
+import type {Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
+import type {HeatNeed} from './types.js'
+
+/** How far a baking temperature may stand from the one a receipt names, °C (25 °F below, 45 °F above as the oven falls). Common practice, no source. */
+const allowance = {below: 15, above: 25}
+/** The dose law needs an oven hotter than the crumb: the least it may be hotter, °C. */
+const leastDrive = 10
+
+/**
+ * What a dish of no known kind is taken to need, by the band its receipt names: the edges of the band (design §4), an hour and what a
+ * cook would look for. Shown as ours.
+ */
+export const anyKind: Readonly<
+  Record<Band, Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight' | 'place'>>
+> = {
+  hot: {
+    start: {low: 205, best: 220, high: 260},
+    end: 165,
+    done: 95,
+    minutes: {low: 20, likely: 35, high: 60},
+    falling: false,
+    overnight: false,
+    place: 'any',
+  },
+  moderate: {
+    start: {low: 163, best: 180, high: 205},
+    end: 140,
+    done: 95,
+    minutes: {low: 30, likely: 50, high: 75},
+    falling: false,
+    overnight: false,
+    place: 'any',
+  },
+  slow: {
+    start: {low: 121, best: 145, high: 163},
+    end: 100,
+    done: 88,
+    minutes: {low: 50, likely: 90, high: 150},
+    falling: false,
+    overnight: false,
+    place: 'any',
+  },
+  slack: {
+    start: {low: 79, best: 105, high: 135},
+    end: 60,
+    done: 70,
+    minutes: {low: 180, likely: 360, high: 600},
+    falling: true,
+    overnight: true,
+    place: 'any',
+  },
+}
+
+type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'>
+
+/** Where a need's figures come from: for the list of what is ours. */
+export interface NeedResult {
+  readonly need: HeatNeed
+  readonly inferred: readonly Inferred[]
+  /** True where the minutes are the receipt's own. */
+  readonly ownTime: boolean
+}
+
+/** The receipt's own baking time, minutes; null where it gives none. */
+export function bakingTime(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Range | null {
+  const stated = receipt.facts.bake
+  if (stated !== undefined) return {low: stated.low, likely: (stated.low + stated.high) / 2, high: stated.high}
+  const times = receipt.times.filter((time) => time.of === 'bake' && time.minutes.high > 0)
+  if (times.length === 0) return null
+  const merged = joinTimes(times, receipt.oven, usual)
+  return {low: merged.low, likely: (merged.low + merged.high) / 2, high: merged.high}
+}
+
+/** One time, or two that follow each other at two heats, or two that mean the same bake (the nearer to the usual one counts). */
+function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], usual: Range): {low: number; high: number} {
+  const first = times[0]!.minutes
+  if (times.length === 1) return first
+  const inOrder = [...times].sort((p, q) => p.start - q.start)
+  const followed =
+    oven.length >= 2 &&
+    inOrder.length === 2 &&
+    oven.some((phrase) => phrase.start > inOrder[0]!.end && phrase.start < inOrder[1]!.end + 120)
+  if (followed)
+    return inOrder.reduce((sum, time) => ({low: sum.low + time.minutes.low, high: sum.high + time.minutes.high}), {
+      low: 0,
+      high: 0,
+    })
+  const off = (time: TimePhrase): number =>
+    Math.abs(Math.log((time.minutes.low + time.minutes.high) / 2 / Math.max(1, usual.likely)))
+  return [...times].sort((p, q) => off(p) - off(q) || p.start - q.start)[0]!.minutes
+}
+
+/**
+ * What a dish needs of the oven, from the receipt's own oven phrases and times where it gives them and from its kind where not.
+ *
+ * The reference is the temperature the minutes belong to: the receipt's heat for the receipt's time, the kind's for the kind's. The
+ * dose is then (reference − done) × minutes, design §4.
+ *
+ * @param receipt the receipt
+ * @param kind its kind's row, or what its band stands for
+ * @param source where the kind's figures come from, for the note
+ */
+export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kind: Needs, source: string): NeedResult {
+  const inferred: Inferred[] = []
+  const own = bakingTime(receipt, kind.minutes)
+  const minutes = own ?? kind.minutes
+  if (own === null) {
+    inferred.push({
+      field: 'bake',
+      value: `${Math.round(kind.minutes.low)}–${Math.round(kind.minutes.high)} min`,
+      why: `the receipt gives no time; usual for ${source}`,
+    })
+  }
+  const phrases = [...receipt.oven].sort((p, q) => p.start - q.start)
+  const first = phrases[0]
+  let {low, best, high} = kind.start
+  let end = kind.end
+  if (first === undefined) {
+    inferred.push({
+      field: 'oven',
+      value: `${kind.start.low}–${kind.start.high} °C`,
+      why: `the receipt does not say how hot; usual for ${source}`,
+    })
+  } else {
+    const start = startOf(first, kind)
+    if (start.why !== null)
+      inferred.push({field: 'oven', value: `${Math.round(start.low)}–${Math.round(start.high)} °C`, why: start.why})
+    const shift = start.best - kind.start.best
+    ;({low, best, high} = start)
+    if (!kind.falling) end = kind.end + Math.min(0, shift)
+    const last = phrases[phrases.length - 1]!
+    // "Bake in a hot oven, then let it slacken": the last heat named is the one it may end at.
+    if (last !== first && last.celsius.low < low) end = Math.min(end, last.celsius.low - allowance.below)
+  }
+  end = Math.min(end, low - 5)
+  const falling = kind.falling || receipt.facts.holdsHeat === true
+  const overnight = kind.overnight || (falling && minutes.high >= 480)
+  const reference = own !== null ? best : kind.start.best
+  const done = Math.min(kind.done, reference - leastDrive)
+  if (done < kind.done) {
+    inferred.push({
+      field: 'done',
+      value: `${Math.round(done)} °C`,
+      why: `so low a heat cannot bring it to ${kind.done} °C; taken as dried or held rather than baked`,
+    })
+  }
+  return {
+    need: {startLow: low, startBest: best, startHigh: high, endLow: end, done, reference, minutes, falling, overnight},
+    inferred,
+    ownTime: own !== null,
+  }
+}
+
+/** The start range of a phrase beside its kind's: the overlap where they agree; the phrase where they do not. */
+function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; high: number; why: string | null} {
+  const {low, high} = phrase.celsius
+  const middle = (low + high) / 2
+  if (high - low <= 15) {
+    // A degree: the receipt's own figure, with the allowance a cook gives it. A kind that is set in hotter to fall may be.
+    return {
+      low: low - allowance.below,
+      best: middle,
+      high: Math.max(high + allowance.above, kind.falling ? Math.min(kind.start.high, high + 2 * allowance.above) : 0),
+      why: null,
+    }
+  }
+  const from = Math.max(low, kind.start.low)
+  const to = Math.min(high, kind.start.high)
+  if (to - from >= 10) {
+    return {low: from, best: Math.min(to, Math.max(from, kind.start.best)), high: to, why: null}
+  }
+  return {
+    low,
+    best: middle,
+    high,
+    why: `“${phrase.text}” is not the usual heat for this kind of dish; the receipt's word is kept`,
+  }
+}
+
+/**
+ * The need of a dish made thicker or thinner than the one its time was given for: time goes as the square of the half-thickness at
+ * equal Fourier number, Fo = α t / L² (Incropera & DeWitt, transient conduction; from memory).
+ *
+ * @param need as given
+ * @param ratio half-thickness now / half-thickness its minutes were given for
+ */
+export function thickened(need: HeatNeed, ratio: number): HeatNeed {
+  const factor = ratio * ratio
+  const {low, likely, high} = need.minutes
+  return {...need, minutes: {low: low * factor, likely: likely * factor, high: high * factor}}
+}
