@@ -1,0 +1,133 @@
+import {cautions} from './cautions.js'
+import {items} from './items.js'
+import {kinds} from './kinds.js'
+import {measures} from './measures.js'
+import type {Caution, DishKind, Item, Measure, Source} from './schema.js'
+import {sources} from './sources.js'
+
+export {cautions, items, kinds, measures, sources}
+
+/** A row found in a run of words, and how many of the words it took. */
+export interface Found<Row> {
+  readonly row: Row
+  readonly length: number
+}
+
+const IRREGULAR: Readonly<Record<string, string>> = {
+  loaves: 'loaf',
+  leaves: 'leaf',
+  halves: 'half',
+  calves: 'calf',
+  knives: 'knife',
+  shelves: 'shelf',
+  potatoes: 'potato',
+  tomatoes: 'tomato',
+  mangoes: 'mango',
+  geese: 'goose',
+  yelk: 'yolk',
+  yelks: 'yolk',
+  yolke: 'yolk',
+  yolkes: 'yolk',
+}
+
+/**
+ * A word in the form the tables are keyed by: lower case, no stops, apostrophes or hyphens, plural folded to singular. Both sides of
+ * a lookup are folded, so a fold need not be a word ("molasses" → "molass").
+ */
+export function fold(word: string): string {
+  const plain = word.toLowerCase().replace(/['’.\-‐‑–]/g, '')
+  const irregular = IRREGULAR[plain]
+  if (irregular !== undefined) return irregular
+  const length = plain.length
+  if (length < 4 || plain.charCodeAt(length - 1) !== 115) return plain
+  if (plain.endsWith('ies') && length > 4) return `${plain.slice(0, -3)}y`
+  if (plain.endsWith('ss') || plain.endsWith('us')) return plain
+  if (/(?:ch|sh|x|ss)es$/.test(plain)) return plain.slice(0, -2)
+  return plain.slice(0, -1)
+}
+
+/** The folded words of a phrase: split at spaces and hyphens. */
+export const foldAll = (phrase: string): string[] =>
+  phrase
+    .split(/[\s\-‐‑–]+/)
+    .map(fold)
+    .filter((word) => word !== '')
+
+/**
+ * Rows by their spellings. Keys are folded words joined without a space, so that "rose-water", "rose water" and "rosewater" meet;
+ * `longest` says for a first word how many words to try.
+ */
+interface Table<Row> {
+  readonly rows: Map<string, Row>
+  readonly longest: Map<string, number>
+}
+
+function table<Row>(rows: readonly Row[], spellings: (row: Row) => readonly string[]): Table<Row> {
+  const byKey = new Map<string, Row>()
+  const longest = new Map<string, number>()
+  for (const row of rows) {
+    for (const spelling of spellings(row)) {
+      const parts = foldAll(spelling)
+      const key = parts.join('')
+      if (!byKey.has(key)) byKey.set(key, row)
+      const first = parts[0] ?? ''
+      longest.set(first, Math.max(longest.get(first) ?? 0, parts.length))
+      if (parts.length > 1 && !longest.has(key)) longest.set(key, 1)
+    }
+  }
+  return {rows: byKey, longest}
+}
+
+function longestMatch<Row>(from: Table<Row>, folded: readonly string[], at: number): Found<Row> | null {
+  const first = folded[at]
+  if (first === undefined) return null
+  const most = from.longest.get(first)
+  if (most === undefined) return null
+  for (let length = Math.min(most, folded.length - at); length > 0; length--) {
+    let key = first
+    for (let i = 1; i < length; i++) key += folded[at + i]
+    const row = from.rows.get(key)
+    if (row !== undefined) return {row, length}
+  }
+  return null
+}
+
+const measureTable = table(measures, (row) => row.spellings)
+const itemTable = table(items, (row) => row.spellings)
+
+/** The longest measure whose spelling begins at word `at` of words already folded by `fold`; null where none does. */
+export const measureAt = (folded: readonly string[], at = 0): Found<Measure> | null => longestMatch(measureTable, folded, at)
+
+/** The longest item whose spelling begins at word `at` of words already folded by `fold`; null where none does. */
+export const itemAt = (folded: readonly string[], at = 0): Found<Item> | null => longestMatch(itemTable, folded, at)
+
+/** The longest measure at the start of plain words ("tea-cupfuls", "of", "milk"). */
+export const measureOf = (words: readonly string[]): Found<Measure> | null => measureAt(words.map(fold))
+
+/** The longest item at the start of plain words ("loaf-sugar", "pounded"). */
+export const itemOf = (words: readonly string[]): Found<Item> | null => itemAt(words.map(fold))
+
+const byId = <Row extends {readonly id: string}>(rows: readonly Row[]): Map<string, Row> =>
+  new Map(rows.map((row) => [row.id, row]))
+const measuresById = byId(measures)
+const itemsById = byId(items)
+const sourcesById = byId(sources)
+const cautionsById = byId(cautions)
+const kindsById = byId(kinds)
+
+/** A measure by its canonical name ("tablespoon"). */
+export const lookUpMeasure = (id: string): Measure | null => measuresById.get(id) ?? null
+
+/** An item by its id, or by any whole spelling of it. */
+export function lookUpItem(name: string): Item | null {
+  return itemsById.get(name) ?? itemTable.rows.get(foldAll(name).join('')) ?? null
+}
+
+/** A source by its id. */
+export const lookUpSource = (id: string): Source | null => sourcesById.get(id) ?? null
+
+/** A caution by its id. */
+export const lookUpCaution = (id: string): Caution | null => cautionsById.get(id) ?? null
+
+/** A kind of dish by its id. */
+export const lookUpKind = (id: string): DishKind | null => kindsById.get(id) ?? null

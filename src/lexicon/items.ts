@@ -1,0 +1,11 @@
+import {dairy} from './items-dairy.js'
+import {flours} from './items-flour.js'
+import {fruit} from './items-fruit.js'
+import {liquids} from './items-liquid.js'
+import {savouries} from './items-savoury.js'
+import {spices} from './items-spice.js'
+import {sweets} from './items-sweet.js'
+import type {Item} from './schema.js'
+
+/** Every item. Earlier rows win where two write the same spelling. */
+export const items: readonly Item[] = [...flours, ...sweets, ...dairy, ...fruit, ...spices, ...liquids, ...savouries]
