@@ -707,3 +707,28 @@ export const hedges: readonly Hedge[] = [
     0,
   ),
 ]
+
+/** What a stretch of time in a receipt is for, by the word it stands with. */
+export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' | 'other'>> = Object.fromEntries(
+  (
+    [
+      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake'],
+      [
+        'rise',
+        'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell',
+      ],
+      [
+        'boil',
+        'boil, boiled, boiling, boils, boyl, boyle, boil’d, simmer, simmered, simmering, simmers, stew, stewed, stewing, steam, steamed, steaming, scald, fry, fried, frying, poach, braise, braised, saucepan, stewpan, kettle',
+      ],
+      [
+        'stand',
+        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, freeze, leave',
+      ],
+      [
+        'other',
+        'beat, beaten, beating, beats, whisk, whisked, whisking, whip, whipped, stir, stirred, stirring, knead, kneaded, kneading, work, worked, mix, mixed, roast, roasted, roasting, baste, pound, pounded, rub, broil, broiled, grill, churn, toast, roll, before, preheat, heat, old, cream, creamed, blend, fire, broiling, hours’',
+      ],
+    ] as const
+  ).flatMap(([task, list]) => words(list).map((word) => [word.replace('’', "'"), task] as const)),
+)

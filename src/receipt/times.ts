@@ -1,0 +1,603 @@
+import {cardinals, fractions} from '../lexicon/grammar-words.js'
+import {tasks} from '../lexicon/oven-words.js'
+import type {Section, Token} from './section.js'
+import type {TimePhrase} from './types.js'
+
+/**
+ * Every stretch of time in a receipt, with what it is for: "three quarters of an hour", "from 20 minutes to 1/2 hour", "an hour and a
+ * half", "all night". A time given twice is read twice.
+ */
+
+/** Minutes of a unit of time. */
+const UNITS: Readonly<Record<string, number>> = {
+  hour: 60,
+  hours: 60,
+  "hour's": 60,
+  "hours'": 60,
+  houre: 60,
+  houres: 60,
+  hower: 60,
+  howers: 60,
+  howre: 60,
+  howres: 60,
+  hr: 60,
+  hrs: 60,
+  h: 60,
+  minute: 1,
+  minutes: 1,
+  "minute's": 1,
+  minits: 1,
+  minits_: 1,
+  minnits: 1,
+  minets: 1,
+  mins: 1,
+  min: 1,
+  day: 1440,
+  days: 1440,
+  dayes: 1440,
+  daies: 1440,
+  "day's": 1440,
+  night: 720,
+  nights: 720,
+  week: 10080,
+  weeks: 10080,
+  fortnight: 20160,
+}
+/** Only right behind a figure: "2 h", "20m". */
+const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins'])
+const FILLERS = new Set([
+  'good',
+  'full',
+  'long',
+  'whole',
+  'entire',
+  'clear',
+  'short',
+  'scant',
+  'bare',
+  'brisk',
+  'more',
+  'further',
+  'additional',
+  'other',
+  'large',
+])
+const HEDGES = new Set([
+  'about',
+  'nearly',
+  'near',
+  'almost',
+  'quite',
+  'full',
+  'fully',
+  'least',
+  'most',
+  'exactly',
+  'scarcely',
+  'barely',
+  'just',
+  'approximately',
+  'approx',
+  'around',
+  'for',
+  'another',
+  'over',
+  'perhaps',
+  'say',
+  'only',
+])
+const JOINERS = new Set(['to', 'or', '-', '—', 'till', 'until'])
+
+/** How long words without a number last, minutes. From memory: a night of 8 to 12 hours. */
+const SPANS: ReadonlyArray<readonly [string, number, number]> = [
+  ['all night', 480, 720],
+  ['all the night', 480, 720],
+  ['all night long', 480, 720],
+  ['overnight', 480, 720],
+  ['over night', 480, 720],
+  ['over the night', 480, 720],
+  ['through the night', 480, 720],
+  ['during the night', 480, 720],
+  ['a whole night', 480, 720],
+  ['the whole night', 480, 720],
+  ['one night', 480, 720],
+  ['a night', 480, 720],
+  ['till morning', 480, 720],
+  ['until morning', 480, 720],
+  ['till the morning', 480, 720],
+  ['until the morning', 480, 720],
+  ['till next morning', 480, 720],
+  ['till the next morning', 480, 720],
+  ['until next morning', 480, 720],
+  ['until the next morning', 480, 720],
+  ['till the following morning', 480, 720],
+  ['until the following morning', 480, 720],
+  ['from night till morning', 480, 720],
+  ['from night to morning', 480, 720],
+  ['till next day', 720, 1440],
+  ['till the next day', 720, 1440],
+  ['until next day', 720, 1440],
+  ['until the next day', 720, 1440],
+  ['till the following day', 720, 1440],
+  ['until the following day', 720, 1440],
+  ['till to morrow', 720, 1440],
+  ['all day', 480, 720],
+  ['all the day', 480, 720],
+  ['a whole day', 480, 1440],
+  ['all day long', 480, 720],
+  ['half a day', 360, 720],
+  ['half the day', 360, 720],
+  ['a day and a night', 1440, 1440],
+  ['a night and a day', 1440, 1440],
+  ['day and night', 1440, 1440],
+]
+interface SpanNode {
+  readonly next: Map<string, SpanNode>
+  minutes: readonly [number, number] | null
+}
+const SPAN_TREE: SpanNode = {next: new Map(), minutes: null}
+for (const [phrase, low, high] of SPANS) {
+  let node = SPAN_TREE
+  for (const word of phrase.split(' ')) {
+    let child = node.next.get(word)
+    if (child === undefined) {
+      child = {next: new Map(), minutes: null}
+      node.next.set(word, child)
+    }
+    node = child
+  }
+  node.minutes = [low, high]
+}
+
+interface Number_ {
+  readonly low: number
+  readonly high: number
+  readonly end: number
+  /** Below one: "half", "3/4". */
+  readonly fraction: boolean
+  /** It is only the article. */
+  readonly article: boolean
+  /** It stands in figures. */
+  readonly figure: boolean
+}
+
+interface Term {
+  /** Minutes where `unit` is not null, else the bare number. */
+  readonly low: number
+  readonly high: number
+  readonly unit: number | null
+  readonly end: number
+  readonly article: boolean
+  readonly fraction: boolean
+  readonly figure: boolean
+}
+
+const PLAIN: Readonly<Record<string, number>> = cardinals
+const PARTS: Readonly<Record<string, readonly [number, number]>> = fractions
+
+function cardinalAt(tokens: readonly Token[], i: number): {value: number; end: number} | null {
+  const t = tokens[i]
+  if (t === undefined || t.kind !== 'word' || !Object.hasOwn(PLAIN, t.word)) return null
+  const value = PLAIN[t.word]!
+  const next = tokens[i + 1]
+  if (next !== undefined && next.kind === 'word' && next.block === t.block) {
+    const and = tokens[i + 2]
+    // "five and twenty", "twenty five"
+    if (
+      value < 10 &&
+      next.word === 'and' &&
+      and !== undefined &&
+      Object.hasOwn(PLAIN, and.word) &&
+      PLAIN[and.word]! % 10 === 0 &&
+      PLAIN[and.word]! >= 20 &&
+      PLAIN[and.word]! < 100
+    )
+      return {value: value + PLAIN[and.word]!, end: i + 3}
+    if (value >= 20 && value % 10 === 0 && value < 100 && Object.hasOwn(PLAIN, next.word) && PLAIN[next.word]! < 10)
+      return {value: value + PLAIN[next.word]!, end: i + 2}
+  }
+  return {value, end: i + 1}
+}
+
+/** "half", "a quarter", "three quarters", "one half", "3/4": below one. */
+function fractionAt(tokens: readonly Token[], i: number): {value: number; end: number} | null {
+  let t = tokens[i]
+  if (t === undefined) return null
+  if (t.kind === 'number') return t.den > 1 && t.num < t.den ? {value: t.num / t.den, end: i + 1} : null
+  if (t.kind !== 'word') return null
+  let top = 1
+  let at = i
+  if (t.word === 'a' || t.word === 'an') at++
+  else if (Object.hasOwn(PLAIN, t.word) && PLAIN[t.word]! < 10) {
+    top = PLAIN[t.word]!
+    at++
+  }
+  if (at === i && t.word !== 'half' && t.word !== 'quarter' && t.word !== 'halfe') return null
+  t = tokens[at]
+  if (t?.kind === 'word' && FILLERS.has(t.word)) t = tokens[++at]
+  if (t === undefined || t.kind !== 'word' || !Object.hasOwn(PARTS, t.word)) return null
+  const [n, d] = PARTS[t.word]!
+  return (top * n) / d < 1 ? {value: (top * n) / d, end: at + 1} : null
+}
+
+function numberAt(tokens: readonly Token[], i: number): Number_ | null {
+  const t = tokens[i]
+  if (t === undefined) return null
+  const whole = (value: number, end: number, figure: boolean, article: boolean): Number_ => {
+    // "one and a half", "two and three quarters"
+    if (tokens[end]?.word === 'and' && !article) {
+      const part = fractionAt(tokens, end + 1)
+      if (part !== null && tokens[end + 1]?.kind === 'word') {
+        const after = tokens[part.end]
+        if (after !== undefined && Object.hasOwn(UNITS, after.word))
+          return {low: value + part.value, high: value + part.value, end: part.end, fraction: false, article: false, figure}
+      }
+    }
+    return {low: value, high: value, end, fraction: false, article, figure}
+  }
+  if (t.kind === 'number') {
+    if (t.den === 0) return null
+    if (t.num < t.den) return {low: t.num / t.den, high: t.num / t.den, end: i + 1, fraction: true, article: false, figure: true}
+    return whole(t.num / t.den, i + 1, true, false)
+  }
+  if (t.kind !== 'word') return null
+  const part = fractionAt(tokens, i)
+  if (part !== null) return {low: part.value, high: part.value, end: part.end, fraction: true, article: false, figure: false}
+  if (t.word === 'a' || t.word === 'an') {
+    const next = tokens[i + 1]
+    if (next?.word === 'few') return {low: 2, high: 5, end: i + 2, fraction: false, article: false, figure: false}
+    if (next?.word === 'couple' && tokens[i + 2]?.word === 'of')
+      return {low: 2, high: 2, end: i + 3, fraction: false, article: false, figure: false}
+    return {low: 1, high: 1, end: i + 1, fraction: false, article: true, figure: false}
+  }
+  if (t.word === 'several') return {low: 3, high: 6, end: i + 1, fraction: false, article: false, figure: false}
+  if (t.word === 'few') return {low: 2, high: 5, end: i + 1, fraction: false, article: false, figure: false}
+  const cardinal = cardinalAt(tokens, i)
+  return cardinal === null ? null : whole(cardinal.value, cardinal.end, false, false)
+}
+
+/** A number with its unit and what is added to it; or the bare number, whose unit may follow later. */
+function termAt(tokens: readonly Token[], i: number): Term | null {
+  const number = numberAt(tokens, i)
+  if (number === null) return null
+  const block = tokens[i]!.block
+  const bare: Term = {
+    low: number.low,
+    high: number.high,
+    unit: null,
+    end: number.end,
+    article: number.article,
+    fraction: number.fraction,
+    figure: number.figure,
+  }
+  let j = number.end
+  const here = (k: number): Token | undefined => (tokens[k]?.block === block ? tokens[k] : undefined)
+  if (here(j)?.kind === 'word' && FILLERS.has(tokens[j]!.word)) j++
+  if (number.fraction) {
+    if (here(j)?.word === 'of') j++
+    if (here(j)?.word === 'a' || here(j)?.word === 'an' || here(j)?.word === 'the' || here(j)?.word === 'one') j++
+    if (here(j)?.kind === 'word' && FILLERS.has(tokens[j]!.word)) j++
+  }
+  const word = here(j)
+  if (word === undefined || word.kind !== 'word' || !Object.hasOwn(UNITS, word.word)) return bare
+  if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
+  const unit = UNITS[word.word]!
+  // "a minute quantity", "a day old"
+  if (
+    number.article &&
+    (word.word === 'minute' || word.word === 'min') &&
+    here(j + 1)?.kind === 'word' &&
+    /^(?:quantity|portion|pieces?|bits?|dice)$/.test(tokens[j + 1]!.word)
+  )
+    return bare
+  let low = number.low * unit
+  let high = number.high * unit
+  let end = j + 1
+  if (ABBREVIATED.has(word.word) && here(end)?.word === '.' && !tokens[end]!.gap) end++
+  // "an hour and a half", "two hours and three quarters", "1 hour 20 minutes", "an hour and ten minutes"
+  let k = end
+  const and = here(k)?.word === 'and' || here(k)?.word === '&'
+  if (and) k++
+  else if (here(k)?.word === ',') k++
+  const more = numberAt(tokens, k)
+  if (more !== null && here(k) !== undefined && unit <= 1440) {
+    let l = more.end
+    const joined = here(l)
+    if (more.fraction && and) {
+      // "an hour and half an hour" is no form in use; "and a half of sugar" is not of time.
+      if (here(l)?.word === 'of' && UNITS[here(l + 1)?.word ?? ''] === undefined && !/^(?:an|a)$/.test(here(l + 1)?.word ?? '')) {
+        // not of time
+      } else if (joined !== undefined && Object.hasOwn(UNITS, joined.word) && UNITS[joined.word]! < unit) {
+        low += more.low * UNITS[joined.word]!
+        high += more.high * UNITS[joined.word]!
+        end = l + 1
+      } else {
+        low += more.low * unit
+        high += more.high * unit
+        end = l
+        if (
+          here(end)?.word === 'of' &&
+          /^(?:an|a)$/.test(here(end + 1)?.word ?? '') &&
+          here(end + 2) !== undefined &&
+          UNITS[tokens[end + 2]!.word] === unit
+        )
+          end += 3
+      }
+    } else if (
+      !more.article &&
+      joined !== undefined &&
+      joined.kind === 'word' &&
+      Object.hasOwn(UNITS, joined.word) &&
+      UNITS[joined.word]! < unit &&
+      (and || k === end || unit === 60)
+    ) {
+      low += more.low * UNITS[joined.word]!
+      high += more.high * UNITS[joined.word]!
+      l++
+      end = l
+      if (ABBREVIATED.has(joined.word) && here(end)?.word === '.' && !tokens[end]!.gap) end++
+    }
+  }
+  return {low, high, unit, end, article: false, fraction: number.fraction, figure: number.figure}
+}
+
+/** A whole stretch from token `i`: a term, or a range of two. Minutes. */
+function durationAt(tokens: readonly Token[], i: number, between: boolean): {low: number; high: number; end: number} | null {
+  const first = termAt(tokens, i)
+  if (first === null) return null
+  const block = tokens[i]!.block
+  const here = (k: number): Token | undefined => (tokens[k]?.block === block ? tokens[k] : undefined)
+  let low = first.low
+  let high = first.high
+  let unit = first.unit
+  let end = first.end
+  const bare: Array<readonly [number, number]> = unit === null ? [[first.low, first.high]] : []
+  for (let rounds = 0; rounds < 3; rounds++) {
+    let j = end
+    let comma = false
+    if (here(j)?.word === ',') {
+      comma = true
+      j++
+    }
+    const joiner = here(j)?.word ?? ''
+    if (!(JOINERS.has(joiner) || (joiner === 'and' && between))) break
+    if (comma && joiner !== 'or') break
+    j++
+    if (joiner === 'or' || joiner === 'to')
+      while (/^(?:from|even|perhaps|about|nearly|at|most|rather|for)$/.test(here(j)?.word ?? '')) j++
+    if (here(j) === undefined) break
+    const next = termAt(tokens, j)
+    if (next === null || next.article) break
+    if (next.unit === null) {
+      // "an hour or two", "1 hour to 1-1/2": the unit of the first; but not "an hour, or two loaves".
+      if (unit === null) {
+        if (comma && joiner !== 'or') break
+        bare.push([next.low, next.high])
+        end = next.end
+        continue
+      }
+      const after = here(next.end)
+      const number = next.low * unit
+      if (
+        comma ||
+        (after !== undefined && after.kind === 'word' && !FOLLOWS_TIME.has(after.word)) ||
+        number <= high ||
+        next.low > 90
+      )
+        break
+      high = number
+      end = next.end
+      break
+    }
+    if (unit === null) {
+      low = Math.min(...bare.map(([a]) => a * next.unit!), next.low)
+      high = Math.max(...bare.map(([, b]) => b * next.unit!), next.high)
+      unit = next.unit
+      end = next.end
+      continue
+    }
+    if (comma && next.unit === null) break
+    low = Math.min(low, next.low)
+    high = Math.max(high, next.high)
+    unit = next.unit
+    end = next.end
+  }
+  return unit === null ? null : {low, high, end}
+}
+
+const FOLLOWS_TIME = new Set([
+  'in',
+  'will',
+  'before',
+  'after',
+  'at',
+  'is',
+  'to',
+  'for',
+  'and',
+  'or',
+  'if',
+  'until',
+  'till',
+  'according',
+  'on',
+  'by',
+  'it',
+  'with',
+  'then',
+  'they',
+  'when',
+  'longer',
+  'as',
+  'according',
+  'should',
+  'must',
+  'may',
+  'over',
+  'near',
+  'previous',
+  'previously',
+  'accordingly',
+  'only',
+  'not',
+  'but',
+])
+
+const set = (list: string): ReadonlySet<string> => new Set(list.split(' '))
+const OPENS = set('a an half halfe quarter few several')
+const SPAN_OPENS: ReadonlySet<string> = new Set(SPAN_TREE.next.keys())
+const TASKS = new Map(Object.entries(tasks))
+
+const isStop = (t: Token): boolean =>
+  t.kind === 'mark' && (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|')
+/** A stop after an abbreviation or a label ("Time.—") does not end the sentence for our purpose. */
+const endsSentence = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k]!) && tokens[k + 1]?.word !== '—'
+
+/**
+ * Read the stretches of time of one receipt.
+ *
+ * @param section the receipt's blocks and tokens
+ * @returns phrases in the order of the text, minutes; `low` = `high` unless the text gives a range
+ */
+export function readTimes(section: Section): TimePhrase[] {
+  const {tokens, source} = section
+  const found: Array<{from: number; to: number; low: number; high: number}> = []
+  for (let i = 0; i < tokens.length; i++) {
+    const t = tokens[i]!
+    if (t.kind === 'mark') continue
+    if (t.kind === 'word') {
+      if (SPAN_OPENS.has(t.word)) {
+        const span = spanAt(tokens, i)
+        if (span !== null) {
+          found.push({from: i, to: span.end, low: span.low, high: span.high})
+          i = span.end - 1
+          continue
+        }
+      }
+      if (!OPENS.has(t.word) && !Object.hasOwn(PLAIN, t.word)) continue
+    }
+    const previous = tokens[i - 1]?.word ?? ''
+    const duration = durationAt(tokens, i, previous === 'between' || previous === 'from')
+    if (duration === null) continue
+    let from = i
+    let to = duration.end
+    if (!SKIPS.has(previous) || tokens[i - 1]!.block !== t.block) {
+      from = widenLeft(tokens, i)
+      to = widenRight(tokens, to)
+      found.push({from, to, low: duration.low, high: duration.high})
+    }
+    i = duration.end - 1
+  }
+  let last: TimePhrase['of'] | null = null
+  let cooks: TimePhrase['of'] | null | undefined
+  return found.map(({from, to, low, high}) => {
+    let of = taskOf(tokens, from, to)
+    if (of === null) {
+      if (cooks === undefined) cooks = mainTask(tokens)
+      of = cooks ?? last ?? 'other'
+    } else if (of === 'bake' || of === 'boil') last = of
+    const start = tokens[from]!.start
+    const end = tokens[to - 1]!.end
+    return {text: source.slice(start, end), start, end, minutes: {low: tidy(low), high: tidy(high)}, of}
+  })
+}
+
+/** Intervals and ages are no stretch of baking. */
+const SKIPS = set('every each per past')
+
+/** Minutes to a thousandth: thirds of an hour are exact, the rest is noise of the division. */
+const tidy = (minutes: number): number => Math.round(minutes * 1000) / 1000
+
+function spanAt(tokens: readonly Token[], i: number): {low: number; high: number; end: number} | null {
+  let node = SPAN_TREE
+  let best: {low: number; high: number; end: number} | null = null
+  for (let j = i; j < tokens.length && tokens[j]!.block === tokens[i]!.block; j++) {
+    const child = node.next.get(tokens[j]!.word)
+    if (child === undefined) break
+    node = child
+    if (node.minutes !== null) best = {low: node.minutes[0], high: node.minutes[1], end: j + 1}
+  }
+  return best
+}
+
+/** "about", "at least", "rather more than", "from": hedges belong to the phrase, and leave the figure as it is. */
+function widenLeft(tokens: readonly Token[], i: number): number {
+  let from = i
+  const block = tokens[i]!.block
+  while (from > 0 && i - from < 4 && tokens[from - 1]!.block === block) {
+    const word = tokens[from - 1]!.word
+    if (word === 'than' && /^(?:more|less|better|longer)$/.test(tokens[from - 2]?.word ?? '')) {
+      from -= 2
+      if (/^(?:rather|not|no|little|something|somewhat)$/.test(tokens[from - 1]?.word ?? '')) from--
+      continue
+    }
+    if (word === 'from' || word === 'between' || (HEDGES.has(word) && word !== 'for')) {
+      from--
+      if ((word === 'least' || word === 'most') && tokens[from - 1]?.word === 'at') from--
+      continue
+    }
+    break
+  }
+  return from
+}
+
+/** "or rather longer", "or more", "at least", "or so". */
+function widenRight(tokens: readonly Token[], end: number): number {
+  let j = end
+  const block = tokens[end - 1]!.block
+  const word = (k: number): string => (tokens[k]?.block === block ? tokens[k]!.word : '')
+  if (word(j) === ',') j++
+  if (word(j) === 'or') {
+    let k = j + 1
+    while (/^(?:rather|a|little|somewhat|even|perhaps)$/.test(word(k))) k++
+    if (/^(?:longer|more|so|thereabouts|less|better|upwards)$/.test(word(k))) return k + 1
+  }
+  if (word(j) === 'at' && /^(?:least|most)$/.test(word(j + 1))) return j + 2
+  return end
+}
+
+/** What it is for, by the words around it; null where none says. */
+function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase['of'] | null {
+  const block = tokens[from]!.block
+  // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
+  for (let k = to; k < tokens.length && k < to + 6 && tokens[k]!.block === block; k++) {
+    const t = tokens[k]!
+    if (
+      endsSentence(tokens, k) ||
+      t.word === ',' ||
+      t.word === 'and' ||
+      t.word === 'then' ||
+      t.word === 'before' ||
+      t.word === 'after' ||
+      t.word === '('
+    )
+      break
+    const task = TASKS.get(t.word)
+    if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
+      if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
+      break
+    }
+  }
+  for (let k = from - 1; k >= 0 && k > from - 40 && tokens[k]!.block === block; k--) {
+    if (endsSentence(tokens, k)) break
+    const task = TASKS.get(tokens[k]!.word)
+    if (task !== undefined && tokens[k]!.word !== 'light') return task
+  }
+  for (let k = to; k < tokens.length && k < to + 14 && tokens[k]!.block === block; k++) {
+    if (endsSentence(tokens, k)) break
+    const task = TASKS.get(tokens[k]!.word)
+    if (task === 'bake' || task === 'rise' || task === 'boil') return task
+  }
+  return null
+}
+
+/** Where a time stands alone ("Time: 1 hour"): baking if the receipt bakes, else boiling if it boils. */
+function mainTask(tokens: readonly Token[]): TimePhrase['of'] | null {
+  let boils = false
+  for (const t of tokens) {
+    const task = TASKS.get(t.word)
+    if (task === 'bake' && t.word !== 'brown') return 'bake'
+    if (task === 'boil') boils = true
+  }
+  return boils ? 'boil' : null
+}
