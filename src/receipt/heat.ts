@@ -302,7 +302,11 @@ class HeatReader {
         said.push(`“${hedge.id}” moves it ${hedge.shift} °C towards moderate`)
       } else {
         const middle = (low + high) / 2
-        if (hotter > 0) {
+        if (low >= 230) {
+          // "not too fierce": the word itself is the warning.
+          high = low
+          low -= 50
+        } else if (hotter > 0) {
           high = middle
           low -= hedge.shift * 2
         } else {
@@ -431,6 +435,7 @@ class HeatReader {
       const low = this.#floor(i, 7)
       // "not to have the oven too fierce", "let the oven be quick", "take care the oven is hot"
       while (start > low && LEAD_IN.has(this.#word(start - 1))) start--
+      while (start < i && /^(?:and|of|it|in|if|when|that|with)$/.test(this.#word(start))) start++
       let hedge = right.hedge
       const warned = this.#near(i, 7, 1, WARNINGS)
       if (right.conditional && !warned) return
@@ -1128,7 +1133,9 @@ const MORE = hedges.find((row) => row.effect === 'more')!
 const LESS = hedges.find((row) => row.effect === 'less')!
 const WELL_HEATED = ovenWords.filter((row) => row.id === 'well-heated')
 const RUN_WORDS: ReadonlySet<string> = new Set(
-  [...used('adjective'), ...hedges].flatMap((row) => row.phrases.flatMap((phrase) => phrase.split(/[\s-]+/).map(fold))),
+  [...used('adjective'), ...hedges]
+    .flatMap((row) => row.phrases.flatMap((phrase) => phrase.split(/[\s-]+/).map(fold)))
+    .filter((word) => !/^(?:an?|the|of|is|to|in|by|at|no)$/.test(word)),
 )
 const LEAD_IN = set(
   'not to have let the your an a and make keep care take that be sure mind see if must should heat with having when of it heating get into in never get',
