@@ -1,0 +1,240 @@
+import {words} from './row.js'
+
+/**
+ * The small words of receipts: numbers, hedges, and what ends or bends the name of an ingredient. Common practice, no source. A new
+ * word is a new entry; `src/receipt/view.ts` looks each word of a text up here once.
+ */
+
+/** Number words. "a" and "an" are 1 only where a measure or a countable item follows. */
+export const cardinals: Readonly<Record<string, number>> = {
+  one: 1,
+  two: 2,
+  three: 3,
+  four: 4,
+  five: 5,
+  six: 6,
+  seven: 7,
+  eight: 8,
+  nine: 9,
+  ten: 10,
+  eleven: 11,
+  twelve: 12,
+  thirteen: 13,
+  fourteen: 14,
+  fifteen: 15,
+  sixteen: 16,
+  seventeen: 17,
+  eighteen: 18,
+  nineteen: 19,
+  twenty: 20,
+  thirty: 30,
+  forty: 40,
+  fourty: 40,
+  fifty: 50,
+  sixty: 60,
+  seventy: 70,
+  eighty: 80,
+  ninety: 90,
+  hundred: 100,
+  // Old and scanned spellings.
+  tow: 2,
+  twoo: 2,
+  foure: 4,
+  fower: 4,
+  fiue: 5,
+  fyve: 5,
+  sixe: 6,
+  seaven: 7,
+  seuen: 7,
+  eightene: 18,
+  tenne: 10,
+  twelue: 12,
+  twentie: 20,
+  twenty: 20,
+  thirtie: 30,
+  fortie: 40,
+}
+
+/** Fractions in words, singular or plural. */
+export const fractions: Readonly<Record<string, readonly [number, number]>> = {
+  half: [1, 2],
+  halfe: [1, 2],
+  halves: [1, 2],
+  third: [1, 3],
+  thirds: [1, 3],
+  quarter: [1, 4],
+  quarters: [1, 4],
+  fourth: [1, 4],
+  fourths: [1, 4],
+  fifth: [1, 5],
+  fifths: [1, 5],
+  sixth: [1, 6],
+  sixths: [1, 6],
+  eighth: [1, 8],
+  eighths: [1, 8],
+  eighthes: [1, 8],
+  tenth: [1, 10],
+  tenths: [1, 10],
+  sixteenth: [1, 16],
+}
+
+/** Words for a number of things. */
+export const bundles: Readonly<Record<string, number>> = {
+  dozen: 12,
+  dozens: 12,
+  doz: 12,
+  dozn: 12,
+  score: 20,
+  scores: 20,
+  couple: 2,
+  hundred: 100,
+  gross: 144,
+  cople: 2,
+}
+
+/** Before a number: it is not exact. Longest first where one begins another. */
+export const hedges: readonly string[] = words(
+  'rather more than, a little more than, something more than, somewhat more than, rather less than, a little less than, somewhat less than, not quite, not more than, not less than, no more than, no less than, more than, less than, upwards of, as many as, as much as, at least, at most, about, nearly, near, almost, scarcely, hardly, barely, just, fully, full, quite, roughly, approximately, approx, circa, around, say, perhaps, over, under, above, rather over, rather under, rather better than, better than, only, or so, some',
+)
+
+/** Between the number and the measure or item: how it is filled, or its size. */
+export const fillings: readonly string[] = words(
+  'heaped, heaping, heaped-up, rounded, rounding, level, levelled, leveled, scant, scanty, short, full, brimming, good, good-sized, generous, liberal, bare, small, smallish, little, large, great, big, middling, middle-sized, middling-sized, moderate, moderate-sized, medium, medium-sized, ordinary, common, common-sized, fair, fair-sized, tolerable, very, fine, nice, whole, entire, largest, smallest, thin, thick, single, best, packed, firmly, lightly, tightly, well, filled, coffee-house, average, average-sized, sized, extra, additional, more, further, hen, even, smooth, ripe',
+)
+
+/** Ways an item is got ready: kept out of its name, said with it. */
+export const preparations: readonly string[] = words(
+  'sifted, powdered, pounded, beaten, beat, ground, grated, chopped, minced, sliced, shred, shredded, melted, clarified, washed, picked, stoned, seeded, dried, dry, fine, finely, well, very, fresh, freshly, newly, whole, good, nice, best, rich, warm, hot, cold, boiling, boiled, lukewarm, tepid, scalded, cooked, stewed, roasted, baked, mashed, strained, blanched, peeled, pared, cored, quartered, cut, small, large, great, thin, thinly, thick, coarse, coarsely, softened, soft, hard, unsalted, salted, toasted, crushed, bruised, broken, split, sour, sweet, ripe, unripe, green, clean, clear, pure, rolled, superfine, common, ordinary, plain, lightly, roughly, freshly, diced, drained, rinsed, frozen, chilled, cool, cooled, heaped, packed, juicy, tender, young, old, new, stale, light, dark, dissolved, mixed, whipped, whisked, separated, halved, cubed, slivered, flaked, crumbled, rubbed, extra, fair, spring, little, middling, medium, moderate, moderate-sized, sized, candied, preserved, pickled, potted, smoked, corned, made, prepared, flavoured, flavored, seasoned, sweetened, unsweetened, thickened, raw, ready, free-range, organic, fat, lean, tart, fried, browned, buttered, skimmed, creamed, scraped, trimmed, heavy, strong, weak, mild, moist, smooth, powder’d, sifted, beate, searced, searst, finely-sifted, cleaned, fully, nicely, perfectly, quite, rather, not, too, somewhat, slightly, generous, room, temperature, optional, sharp, delicate, excellent, choice, prime, select, handsome, real, genuine, genuine, light-brown, usual, plump, bought, such, several, certain, proper, single, double, hulled, shelled, unshelled, bottled, tinned, canned, fleshy, instant, quick, quick-cooking, old-fashioned, natural, sliced, liquid, dessicated, middling-sized, hot-house, fashioned, fast, acting, action, active, raising, strained, English, French, home-made, homemade, store, unbeaten, undrained, coarsely, lukewarme, warme, faire, thicke, thinne, olde, newe, beaten, blanch’d, ston’d, wash’d, pick’d, beat’n',
+)
+
+/** Words that cannot stand inside the name of an ingredient: they end it. */
+export const enders: readonly string[] = words(
+  'the, a, an, of, and, or, with, in, into, to, for, from, by, on, upon, at, as, at, till, until, if, when, while, whilst, then, than, that, which, who, whose, this, these, those, it, its, them, their, they, he, she, his, her, you, your, we, our, us, i, my, is, are, was, were, be, been, being, will, would, shall, should, may, might, must, can, could, do, does, did, done, has, have, had, having, so, but, not, nor, no, over, under, through, between, among, round, around, about, before, after, up, down, out, off, all, any, some, each, every, both, either, neither, other, another, enough, sufficient, more, most, less, least, much, many, few, too, also, again, there, here, where, how, what, once, twice, together, just, only, even, instead, per, except, without, within, against, during, because, unless, whichever, whatever, according, off, along, near, like, unlike, such, same, equal, let, allow, make, makes, making, made, take, takes, taking, taken, put, puts, putting, add, adds, adding, added, mix, mixes, mixing, stir, stirs, stirring, stirred, beat, pour, pours, pouring, poured, boil, boils, bake, bakes, baking, roast, roll, roul, rub, rubs, rubbing, lay, lays, laying, laid, set, sets, serve, serves, served, serving, cut, cover, strain, sift, grate, chop, mince, pound, season, sweeten, wet, knead, keep, turn, wash, pare, peel, core, slice, fill, give, gives, get, gets, got, go, goes, come, comes, stand, stands, rise, rises, cool, work, works, send, eat, eats, use, uses, using, used, bring, dissolve, simmer, stew, fry, melt, heat, warm, sprinkle, dredge, strew, dust, throw, drop, squeeze, break, separate, whip, whisk, skim, scald, soak, steep, tie, wrap, place, spread, brush, flavour, flavor, flavoured, thicken, garnish, answer, answers, improve, improves, require, requires, required, become, becomes, begin, begins, prefer, preferred, find, found, see, say, think, know, seem, seems, look, looks, need, needs, want, wants, call, called, adding, being, first, last, next, soon, gradually, gently, slowly, quickly, constantly, thoroughly, always, never, sometimes, often, generally, usually, immediately, directly, carefully, separately, alternately, equally, additional, till, untill, untyll, tyll, unto, therein, thereto, thereof, therewith, thereon, wherein, same, size, bigness, weight, worth, quantity, quantities, proportion, hour, hours, minute, minutes, day, days, night, morning, week, weeks, month, months, year, years, time, times, person, persons, people, inch, inches, degree, degrees, way, ways, side, sides, part, parts, half, halves, third, thirds, quarter, quarters, dozen, dish, dishes, pan, pans, pot, pots, tin, tins, oven, fire, bag, cloth, sieve, spoon, knife, fork, mould, moulds, mold, board, bottom, top, middle, centre, plate, plates, paper, board, kettle, stewpan, saucepan, skillet, griddle, basin, bowl, jar, jars, tub, crock, hoop, hoops, cups, glass, viz, namely, or, &c, etc, ye, yt, ym, wch, thy, thou, thee, afterwards, afterward, likewise, already, almost, perhaps, very, ad',
+)
+
+/** Things made of or filled with an item whose name stands before theirs: "bread pan", "milk jug" are no entry. */
+export const notFood: readonly string[] = words(
+  'pan, pans, tin, tins, dish, dishes, board, boards, bag, bags, cloth, cloths, knife, pot, pots, plate, plates, paper, papers, mould, moulds, mold, molds, cup, cups, bowl, bowls, basin, jar, jars, spoon, spoons, cutter, cutters, brush, sieve, oven, tub, barrel, barrels, boat, box, tray, beater, boiler, kettle, strainer, bottle, bottles, cask, press, mill, grater, merchant, maker, trade, shop, store, tree, trees, season, time, size, sized, shape, shaped, coloured, colored, colour, color, like, house, day, fashion, course, table, muslin, consistency, mixture, stage',
+)
+
+/** Heads that take their stuff after "of": "essence of almonds", "a round of beef". */
+export const ofHeads: readonly string[] = words(
+  'essence, oil, spirit, spirits, tincture, carbonate, bicarbonate, bi-carbonate, cream, flour, flower, flowers, extract, syrup, sirup, jelly, conserve, marmalade, remains, root, salt, salts, sugar, powder, gum, balm, milk, butter, spirits, water, vinegar, cordial, seed, seeds, buds, tops, heart, hearts, crumb, crumbs, pulp, meat, flesh, stock, broth, liver, feet, tongue, tongues, juice, preserve, wine, candied, caul',
+)
+
+/** Joints: a piece of a beast that is counted ("a leg of mutton" is one). */
+export const joints: readonly string[] = words(
+  'round, leg, loin, neck, breast, shoulder, knuckle, fillet, rump, shin, haunch, quarter, fore-quarter, hind-quarter, forequarter, hindquarter, side, sirloin, brisket, saddle, chine, flank, tail, tail-end, head, aitchbone, aitch-bone, scrag, buttock, ribs, rib, cheek, best end, middle, thick flank, silverside, hock, hand, spare-rib, sparerib, chump, joint',
+)
+
+/** Parts of a thing that are asked for by the thing's count: "the juice of two lemons". The value is the canonical word. */
+export const partsOf: Readonly<Record<string, string>> = {
+  juice: 'juice',
+  juyce: 'juice',
+  ioyce: 'juice',
+  iuice: 'juice',
+  rind: 'rind',
+  rinds: 'rind',
+  rinde: 'rind',
+  ryne: 'rind',
+  peel: 'rind',
+  peels: 'rind',
+  peal: 'rind',
+  pill: 'rind',
+  peele: 'rind',
+  zest: 'rind',
+  outside: 'rind',
+  skin: 'rind',
+  skins: 'rind',
+  parings: 'rind',
+  paring: 'rind',
+  yellow: 'rind',
+  pulp: 'pulp',
+  crumb: 'crumb',
+  crumbs: 'crumb',
+  crum: 'crumb',
+  crumme: 'crumb',
+  soft: 'crumb',
+  inside: 'crumb',
+  white: 'white',
+  whites: 'white',
+  whits: 'white',
+  yolk: 'yolk',
+  yolks: 'yolk',
+  yelk: 'yolk',
+  yelks: 'yolk',
+  yolke: 'yolk',
+  yolkes: 'yolk',
+  yoke: 'yolk',
+  yokes: 'yolk',
+  kernels: 'kernel',
+  marrow: 'marrow',
+  liver: 'liver',
+  livers: 'liver',
+  seeds: 'seed',
+  flesh: 'flesh',
+  meat: 'meat',
+  giblets: 'giblets',
+}
+
+/** No amount, but the item goes in: "a little", "some". Longest first. */
+export const indefinites: readonly string[] = words(
+  'as much, as many, a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of',
+)
+
+/** After an item: it goes in by the cook's judgment. */
+export const toTaste: readonly string[] = words(
+  'to taste, to your taste, to the taste, to suit, to suit your taste, to suit the taste, at taste, to liking, to your liking, to your palate, to the palate, as you like, as you please, if you like, if liked, at pleasure, at discretion, according to taste, agreeable to taste, agreeably to your taste, as may be required, as required, as needed, enough, sufficient, q s, quantum sufficit, quantum suff, in proportion, ad libitum, ad lib, for dusting, for sprinkling, for frying, for rolling, for seasoning',
+)
+
+/** First words of a step, never of an entry: a line that begins with one tells what to do. */
+export const stepVerbs: readonly string[] = words(
+  'mix, stir, beat, put, add, take, pour, boil, bake, roast, roll, rub, lay, set, serve, cut, cover, strain, sift, grate, chop, mince, pound, season, sweeten, wet, knead, keep, turn, wash, pare, peel, core, slice, fill, let, bring, dissolve, simmer, stew, fry, melt, heat, warm, sprinkle, dredge, strew, dust, throw, drop, squeeze, break, separate, whip, whisk, skim, scald, soak, steep, tie, wrap, place, spread, brush, preheat, combine, fold, grease, line, butter, flour, cool, make, prepare, work, remove, leave, transfer, turn, cream, divide, shape, form, press, chill, garnish, return, reduce, blend, toss, drain, cook, brown, decorate, tip, arrange, dot, draw, raise, stand, scrape, then, when, after, before, while, if, in, meanwhile, once, repeat, allow, have, pick, bruise, blanch, stone, weigh, clean, procure, choose, begin, proceed, gather, whisk, prick, stamp, weigh, ice, do',
+)
+
+/** Introduces something the mixture is compared with, or something it is served with: what follows is no entry. */
+export const notEntering: readonly string[] = words(
+  'like, as, than, resembling, without, no, not, instead, serve, served, eat, eaten, send, garnish, garnished',
+)
+
+/** Names of parts of a receipt that are mixed apart. The value is the part's name. */
+export const partNames: Readonly<Record<string, string>> = {
+  crust: 'crust',
+  paste: 'paste',
+  pastry: 'pastry',
+  dough: 'dough',
+  batter: 'batter',
+  filling: 'filling',
+  icing: 'icing',
+  iceing: 'icing',
+  frosting: 'icing',
+  glaze: 'glaze',
+  glazing: 'glaze',
+  topping: 'topping',
+  sauce: 'sauce',
+  gravy: 'gravy',
+  syrup: 'syrup',
+  sirup: 'syrup',
+  sponge: 'sponge',
+  custard: 'custard',
+  meringue: 'meringue',
+  stuffing: 'stuffing',
+  forcemeat: 'forcemeat',
+  dressing: 'dressing',
+  garnish: 'garnish',
+  starter: 'starter',
+  leaven: 'leaven',
+  poolish: 'poolish',
+  streusel: 'streusel',
+  crumble: 'crumble',
+  jelly: 'jelly',
+  pickle: 'pickle',
+  brine: 'brine',
+  ferment: 'ferment',
+  base: 'base',
+  cake: 'cake',
+  pudding: 'pudding',
+  pie: 'pie',
+  liquor: 'liquor',
+  cream: 'cream',
+}

@@ -1,0 +1,589 @@
+import Fraction from 'fraction.js'
+import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/grammar-words.js'
+import type {Measure} from '../lexicon/schema.js'
+import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, measureHere, OPENER, Phrases, type View} from './view.js'
+
+/** A number as the text gives it: a range where it does. */
+export interface Amount {
+  readonly low: Fraction
+  readonly high: Fraction
+  /** The token after it. */
+  readonly next: number
+  readonly hedges: readonly string[]
+  /** Only "a", "an", "each", "every": 1 where something that can be counted or measured follows. */
+  readonly article: boolean
+  /** A fraction below one: "a quarter" before "of mace" takes the measure of the line above. */
+  readonly fraction: boolean
+  /** In figures. */
+  readonly figure: boolean
+}
+
+/** An amount and its measure. */
+export interface Quantity extends Amount {
+  /** Canonical measure; `count` where the text names none. */
+  readonly measure: string
+  readonly dimension: Measure['dimension']
+  readonly measureText: string
+  readonly notes: readonly string[]
+}
+
+interface One {
+  readonly value: Fraction
+  readonly next: number
+  readonly article: boolean
+  readonly figure: boolean
+}
+
+const hedgePhrases = new Phrases(hedgeWords)
+
+/** Fixed ratios within one system, in the smallest unit named: stacked amounts ("a pound and five ounces") add exactly. */
+const RATIOS: Readonly<Record<string, readonly [string, number]>> = {
+  stone: ['mass', 224 * 16],
+  pound: ['mass', 16 * 16],
+  ounce: ['mass', 16],
+  drachm: ['mass', 1],
+  gallon: ['capacity', 32],
+  quart: ['capacity', 8],
+  pint: ['capacity', 4],
+  gill: ['capacity', 1],
+  bushel: ['dry', 4],
+  peck: ['dry', 1],
+  cup: ['spoons', 48],
+  tablespoon: ['spoons', 3],
+  teaspoon: ['spoons', 1],
+  kilogram: ['metric mass', 1000],
+  gram: ['metric mass', 1],
+  litre: ['metric volume', 1000],
+  decilitre: ['metric volume', 100],
+  centilitre: ['metric volume', 10],
+  millilitre: ['metric volume', 1],
+}
+
+/** How many of measure `to` one of measure `from` is; null where the ratio is not fixed. */
+function ratio(from: string, to: string): Fraction | null {
+  if (from === to) return new Fraction(1)
+  const a = RATIOS[from]
+  const b = RATIOS[to]
+  return a === undefined || b === undefined || a[0] !== b[0] ? null : new Fraction(a[1], b[1])
+}
+
+/** The token after hedges at `at` ("about", "rather more than"), adding them to `into`. */
+export function skipHedges(view: View, at: number, end: number, into: string[]): number {
+  let i = at
+  while (i < end) {
+    const next = hedgePhrases.match(view.words, i, end)
+    if (next < 0) break
+    into.push(view.words.slice(i, next).join(' '))
+    i = next
+  }
+  return i
+}
+
+const fractionAt = (view: View, at: number, end: number): Fraction | null => {
+  if (at >= end || !(view.bits[at]! & FRACTION)) return null
+  const pair = fractions[view.words[at]!]
+  return pair === undefined ? null : new Fraction(pair[0], pair[1])
+}
+
+/** After a fraction: "of a pound", "a pound", "of one pound" — the token at "pound". */
+function pastOf(view: View, at: number, end: number): number {
+  const {words} = view
+  let i = at
+  if (words[i] === 'of' && i + 1 < end && (words[i + 1] === 'a' || words[i + 1] === 'an' || words[i + 1] === 'one')) i += 2
+  else if (words[i] === 'a' || words[i] === 'an') i += 1
+  else if (words[i] === 'of' && i + 1 < end) {
+    const measure = measureHere(view, i + 1)
+    if (
+      measure !== null &&
+      (measure.row.dimension === 'mass' || measure.row.dimension === 'volume') &&
+      words[measure.next] === 'of'
+    )
+      i += 1
+  }
+  return Math.min(i, end)
+}
+
+/** "and a half", "and three quarters", "& 1/2" at `at`: the fraction and the token after it. */
+function andFraction(view: View, at: number, end: number): {value: Fraction; next: number} | null {
+  const {words, bits, tokens} = view
+  if (at + 1 >= end || (words[at] !== 'and' && words[at] !== '&')) return null
+  let i = at + 1
+  const token = tokens[i]!
+  if (token.kind === 'number') {
+    if (token.den > 1 && token.num < token.den) return {value: new Fraction(token.num, token.den), next: i + 1}
+    return null
+  }
+  let times = 1
+  if (bits[i]! & ARTICLE) i++
+  else if (bits[i]! & CARDINAL && (cardinals[words[i]!] ?? 99) < 10) {
+    times = cardinals[words[i]!]!
+    i++
+  }
+  const part = fractionAt(view, i, end)
+  if (part === null) return null
+  const value = part.mul(times)
+  if (value.compare(1) >= 0) return null
+  // "and half a pint" is another amount, "and a half" is part of this one.
+  const after = words[i + 1]
+  if (i + 1 < end && (after === 'a' || after === 'an' || after === 'the')) return null
+  return {value, next: i + 1}
+}
+
+/** One number at `at`, without a range. */
+function one(view: View, at: number, end: number): One | null {
+  const {words, bits, tokens} = view
+  const token = tokens[at]
+  if (token === undefined || at >= end) return null
+  if (token.kind === 'mark') return null
+  if (token.kind === 'number') {
+    if (token.den === 0) return null
+    let value = new Fraction(token.num, token.den)
+    let next = at + 1
+    const after = tokens[next]
+    if (after !== undefined && next < end) {
+      if (after.kind === 'word' && !after.gap && !after.joined && /^(?:st|nd|rd|th|d|s|m|p)$/.test(after.word)) return null
+      if (after.kind === 'mark' && (after.word === '°' || after.word === '%' || after.word === '"')) return null
+    }
+    const before = tokens[at - 1]
+    if (
+      before !== undefined &&
+      before.block === token.block &&
+      before.kind === 'mark' &&
+      (before.word === '$' || before.word === '£' || before.word === '#')
+    )
+      return null
+    if (next < end && bits[next]! & BUNDLE) {
+      value = value.mul(bundles[words[next]!]!)
+      next++
+      return {value, next, article: false, figure: true}
+    }
+    if (token.den === 1) {
+      const mixed = andFraction(view, next, end)
+      if (mixed !== null) return {value: value.add(mixed.value), next: mixed.next, article: false, figure: true}
+      if (token.num > 1 && next + 1 < end && words[next] === 'half' && measureHere(view, next + 1) !== null)
+        return {value: value.div(2), next: next + 1, article: false, figure: true}
+      const part = fractionAt(view, next, end)
+      if (part !== null && words[next] !== 'half')
+        return {value: value.mul(part), next: pastOf(view, next + 1, end), article: false, figure: true}
+    } else if (token.num < token.den) next = pastOf(view, next, end)
+    // "2 x 400 g", "2 400-g tins"
+    const times = words[next]
+    if (
+      (times === 'x' || times === '×' || times === '*') &&
+      next + 1 < end &&
+      tokens[next + 1]!.kind === 'number' &&
+      tokens[next + 1]!.den > 0
+    )
+      return {
+        value: value.mul(new Fraction(tokens[next + 1]!.num, tokens[next + 1]!.den)),
+        next: next + 2,
+        article: false,
+        figure: true,
+      }
+    return {value, next, article: false, figure: true}
+  }
+  const bit = bits[at]!
+  if (bit & ARTICLE) {
+    let i = at + 1
+    while (i < end && bits[i]! & FILLING && !(bits[i]! & (FRACTION | BUNDLE | CARDINAL))) i++
+    if (i < end && bits[i]! & BUNDLE) return bundle(view, new Fraction(1), i, end)
+    const part = fractionAt(view, i, end)
+    if (part !== null) return afterFraction(view, part, i + 1, end)
+    return {value: new Fraction(1), next: at + 1, article: true, figure: false}
+  }
+  const part = fractionAt(view, at, end)
+  if (part !== null) {
+    if (words[at + 1] === 'the' || words[at + 1] === 'as' || words[at + 1] === 'and') return null
+    return afterFraction(view, part, at + 1, end)
+  }
+  if (bit & BUNDLE && words[at] !== 'hundred') return bundle(view, new Fraction(1), at, end)
+  if (bit & CARDINAL) {
+    let n = cardinals[words[at]!]!
+    let next = at + 1
+    if (
+      n < 10 &&
+      words[next] === 'and' &&
+      next + 1 < end &&
+      bits[next + 1]! & CARDINAL &&
+      cardinals[words[next + 1]!]! >= 20 &&
+      cardinals[words[next + 1]!]! < 100
+    ) {
+      n += cardinals[words[next + 1]!]!
+      next += 2
+    } else if (n >= 20 && n < 100 && next < end && bits[next]! & CARDINAL && cardinals[words[next]!]! < 10) {
+      n += cardinals[words[next]!]!
+      next++
+    }
+    if (next < end && words[next] === 'hundred') {
+      n *= 100
+      next++
+      if (words[next] === 'and' && next + 1 < end && bits[next + 1]! & CARDINAL) {
+        n += cardinals[words[next + 1]!]!
+        next += 2
+      }
+      return {value: new Fraction(n), next, article: false, figure: false}
+    }
+    if (next < end && bits[next]! & BUNDLE) return bundle(view, new Fraction(n), next, end)
+    const share = fractionAt(view, next, end)
+    if (share !== null && words[next + 1] !== 'the') {
+      // "three half pints" is a pint and a half; "three half" before anything else is no amount.
+      if (words[next] === 'half' && n > 1) {
+        return measureHere(view, next + 1) === null
+          ? null
+          : {value: new Fraction(n, 2), next: next + 1, article: false, figure: false}
+      }
+      if (n === 1 || tokens[next]!.word !== 'half') return afterFraction(view, share.mul(n), next + 1, end)
+    }
+    const mixed = andFraction(view, next, end)
+    if (mixed !== null) return {value: new Fraction(n).add(mixed.value), next: mixed.next, article: false, figure: false}
+    return {value: new Fraction(n), next, article: false, figure: false}
+  }
+  return null
+}
+
+function bundle(view: View, times: Fraction, at: number, end: number): One {
+  const value = times.mul(bundles[view.words[at]!]!)
+  let next = at + 1
+  const mixed = andFraction(view, next, end)
+  if (mixed !== null)
+    return {value: value.add(mixed.value.mul(bundles[view.words[at]!]!)), next: mixed.next, article: false, figure: false}
+  if (view.words[next] === 'of' && view.words[next + 1] !== 'the' && next < end) next++
+  return {value, next, article: false, figure: false}
+}
+
+function afterFraction(view: View, value: Fraction, at: number, end: number): One {
+  const next = pastOf(view, at, end)
+  if (next < end && view.bits[next]! & BUNDLE) return bundle(view, value, next, end)
+  return {value, next, article: false, figure: false}
+}
+
+/**
+ * A number at token `at`: in figures or words, mixed, a fraction, a range. "from 4 to 5", "six or eight", "nine and twenty", "half a
+ * dozen", "one and one-half".
+ *
+ * @returns null where no number stands there
+ */
+export function readAmount(view: View, at: number, end: number): Amount | null {
+  const {words, tokens} = view
+  const hedges: string[] = []
+  let i = at
+  const between = words[i] === 'between'
+  if (between || words[i] === 'from') i++
+  i = skipHedges(view, i, end, hedges)
+  if (i >= end || !(view.bits[i]! & OPENER)) return null
+  if (words[i] === 'every' || words[i] === 'each' || words[i] === 'per' || words[i] === 'another') {
+    // "each" and "every" govern a measure; a number after them is read instead ("every two pounds").
+    const inner = one(view, i + 1, end)
+    if (inner !== null)
+      return {
+        low: inner.value,
+        high: inner.value,
+        next: inner.next,
+        hedges,
+        article: false,
+        fraction: false,
+        figure: inner.figure,
+      }
+    return {low: new Fraction(1), high: new Fraction(1), next: i + 1, hedges, article: true, fraction: false, figure: false}
+  }
+  if (words[i] === 'the' && i > at) return null
+  const first = one(view, i, end)
+  if (first === null) return null
+  let high = first.value
+  let {next} = first
+  let {article} = first
+  const fraction = first.value.compare(1) < 0
+  // "two, three, or four"
+  let k = next
+  if (words[k] === ',' && k + 1 < end) {
+    const second = one(view, k + 1, end)
+    if (second !== null && !second.article && second.value.compare(first.value) > 0) {
+      let m = second.next
+      if (words[m] === ',') m++
+      if (words[m] === 'or') {
+        const third = one(view, m + 1, end)
+        if (third !== null && !third.article && third.value.compare(second.value) > 0)
+          return {low: first.value, high: third.value, next: third.next, hedges, article: false, fraction, figure: first.figure}
+      }
+    }
+    if (words[k + 1] === 'or') k++
+  }
+  if (k < end) {
+    const word = words[k]
+    const dash = word === '-' || (word === '—' && !tokens[k]!.gap && k + 1 < end && !tokens[k + 1]!.gap)
+    if (word === 'or' || word === 'to' || dash || (between && word === 'and')) {
+      const rest: string[] = []
+      const from = skipHedges(view, k + 1, end, rest)
+      const second = one(view, from, end)
+      if (second !== null && !second.article && second.value.compare(first.value) > 0) {
+        high = second.value
+        next = second.next
+        article = false
+        hedges.push(...rest)
+      }
+    }
+  }
+  return {low: first.value, high, next, hedges, article, fraction: fraction && high.compare(1) < 0, figure: first.figure}
+}
+
+/** Measures that a single letter may mean only after a figure: "2 c", "100 g". */
+const isShort = (view: View, at: number, next: number): boolean => next === at + 1 && view.words[at]!.length === 1
+
+/** The measure at `at` after an amount; words that say how it is filled are passed and noted. */
+function readMeasure(
+  view: View,
+  at: number,
+  end: number,
+  figure: boolean,
+  notes: string[],
+): {id: string; dimension: Measure['dimension']; start: number; next: number} | null {
+  const {words, bits, tokens} = view
+  let i = at
+  const passed: string[] = []
+  while (i < end && i - at < 4) {
+    const found = measureHere(view, i)
+    if (found !== null && found.next <= end) {
+      const {row} = found
+      const usable =
+        row.dimension === 'mass' || row.dimension === 'volume' || row.dimension === 'count' || row.dimension === 'money'
+      if (
+        usable &&
+        row.id !== 'count' &&
+        row.id !== 'indefinite' &&
+        !(isShort(view, i, found.next) && !figure) &&
+        !(words[i] === 'in')
+      ) {
+        let {id} = row
+        if (words[i] === 't' && found.next === i + 1) id = tokens[i]!.capital ? 'tablespoon' : 'teaspoon'
+        // A large, great or (heaped) big spoonful was the table's: 1820–1880 books say so in their tables of measures.
+        if (id === 'spoon' && passed.some((w) => w === 'large' || w === 'great' || w === 'big')) id = 'tablespoon'
+        let next = found.next
+        if (words[next] === 'full' && next < end && words[next + 1] === 'of') next++
+        notes.push(...passed)
+        return {id, dimension: row.dimension, start: i, next}
+      }
+      if (!(bits[i]! & FILLING)) return null
+    }
+    if (!(bits[i]! & FILLING)) return null
+    passed.push(words[i]!)
+    i++
+  }
+  return null
+}
+
+/** An alternative in brackets or after a slash: "(250 g)", "/ 9 oz". Returns the token after it, else `at`. */
+function pastAlternative(view: View, at: number, end: number, notes: string[]): number {
+  const {words, tokens} = view
+  let i = at
+  if (words[i] === '(') {
+    let close = i + 1
+    while (close < end && close - i < 14 && words[close] !== ')') close++
+    if (words[close] !== ')' || close >= end) return at
+    let start = i + 1
+    const hedges: string[] = []
+    start = skipHedges(view, start, close, hedges)
+    while (start < close && (words[start] === 'or' || words[start] === '=' || words[start] === 'a')) start++
+    const amount = one(view, start, close)
+    if (amount === null || readMeasure(view, amount.next, close, amount.figure, []) === null) return at
+    notes.push(view.section.source.slice(tokens[i]!.start, tokens[close]!.end))
+    return close + 1
+  }
+  while (words[i] === '/' || words[i] === '=' || words[i] === '|') {
+    const amount = one(view, i + 1, end)
+    if (amount === null) return i
+    const measure = readMeasure(view, amount.next, end, true, [])
+    if (measure === null) return i
+    notes.push(view.section.source.slice(tokens[i + 1]!.start, tokens[measure.next - 1]!.end))
+    i = measure.next
+    // "1 lb 2 oz" after the slash
+    const more = one(view, i, end)
+    if (more !== null && more.figure) {
+      const small = readMeasure(view, more.next, end, true, [])
+      if (small !== null && ratio(small.id, measure.id) !== null) i = small.next
+    }
+  }
+  return i
+}
+
+/**
+ * An amount with its measure at token `at`: "two pounds and a half", "1 lb. 4 oz.", "a spoonful or two", "half a pint to a pint",
+ * "2 cups (250 g)". Without a measure the amount counts pieces.
+ */
+export function readQuantity(view: View, at: number, end: number, known?: Amount): Quantity | null {
+  const amount = known ?? readAmount(view, at, end)
+  if (amount === null) return null
+  const {words, tokens} = view
+  const fillings: string[] = []
+  const notes: string[] = []
+  let {low, high} = amount
+  const measure = readMeasure(view, amount.next, end, amount.figure, fillings)
+  // "1 (14-oz) can", "2 400 g tins": the weight of one, so many times.
+  if (amount.figure && (measure === null || measure.id === 'tin')) {
+    let i = amount.next
+    const open = words[i] === '('
+    if (open) i++
+    const weight = i < end && tokens[i]?.kind === 'number' ? one(view, i, end) : null
+    if (weight !== null) {
+      const unit = readMeasure(view, weight.next, end, true, [])
+      if (unit !== null && (unit.dimension === 'mass' || unit.dimension === 'volume')) {
+        let j = unit.next
+        while (j < end && open && words[j] !== ')' && j - unit.next < 8) j++
+        if (!open || words[j] === ')') {
+          if (open) j++
+          const container = readMeasure(view, j, end, true, [])
+          if (container !== null && container.dimension === 'count') {
+            const note = view.section.source.slice(tokens[at]!.start, tokens[container.next - 1]!.end)
+            return {
+              low: low.mul(weight.value),
+              high: high.mul(weight.value),
+              next: container.next,
+              hedges: amount.hedges,
+              article: false,
+              fraction: false,
+              figure: true,
+              measure: unit.id,
+              dimension: unit.dimension,
+              measureText: textOf(view, unit.start, unit.next),
+              notes: [note],
+            }
+          }
+        }
+      }
+    }
+  }
+  if (measure === null) {
+    return {...amount, measure: 'count', dimension: 'count', measureText: '', notes}
+  }
+  if (measure.id === 'pair') {
+    const next = words[measure.next] === 'of' ? measure.next + 1 : measure.next
+    return {
+      ...amount,
+      low: low.mul(2),
+      high: high.mul(2),
+      next,
+      article: false,
+      measure: 'count',
+      dimension: 'count',
+      measureText: '',
+      notes,
+    }
+  }
+  const measureText = textOf(view, measure.start, measure.next)
+  const hedges = [...amount.hedges, ...fillings]
+  let next = measure.next
+  let {article} = amount
+  const add = (value: Fraction): void => {
+    low = low.add(value)
+    high = high.add(value)
+  }
+  // Stacked: "and five ounces", "3 oz.", "and a half".
+  for (let turns = 0; turns < 3; turns++) {
+    const word = words[next]
+    const joined = word === 'and' || word === '&' || word === 'plus' || word === '+'
+    const from = joined ? next + 1 : next
+    if (next >= end) break
+    if (joined || tokens[next]!.kind === 'number') {
+      const more = one(view, from, end)
+      if (more !== null) {
+        const unit = readMeasure(view, more.next, end, more.figure, [])
+        if (unit !== null) {
+          const share = ratio(unit.id, measure.id)
+          if (share !== null) {
+            const value = more.value.mul(share)
+            const one_ = ratio(measure.id, measure.id)!
+            if (
+              value.compare(one_) < 0 &&
+              (unit.id !== measure.id || more.value.compare(1) < 0) &&
+              (RATIOS[unit.id]![0] !== 'spoons' || more.figure)
+            ) {
+              add(value)
+              next = unit.next
+              article = false
+              continue
+            }
+          }
+          break
+        }
+      }
+      const half = andFraction(view, next, end)
+      if (half !== null) {
+        add(half.value)
+        next = half.next
+        article = false
+      }
+    }
+    break
+  }
+  next = pastAlternative(view, next, end, notes)
+  // A range after the measure: "or two", "to a pint and a half", "or three pints".
+  let k = next
+  if (words[k] === ',' && words[k + 1] === 'or') k++
+  const sign = words[k]
+  if (k + 1 < end && (sign === 'or' || sign === 'to' || sign === '-' || sign === '—')) {
+    const tail: string[] = []
+    let from = k + 1
+    const rest = words[from]
+    if (
+      sign === 'or' &&
+      (rest === 'more' || rest === 'so' || rest === 'less' || rest === 'thereabout' || rest === 'thereabouts')
+    ) {
+      hedges.push(`or ${rest}`)
+      next = from + 1
+    } else {
+      from = skipHedges(view, from, end, tail)
+      const second = one(view, from, end)
+      if (second !== null) {
+        const unit = readMeasure(view, second.next, end, second.figure, [])
+        if (unit !== null) {
+          const share = ratio(unit.id, measure.id)
+          let value = share === null ? null : second.value.mul(share)
+          let stop = unit.next
+          if (value !== null) {
+            const half = andFraction(view, stop, end)
+            if (half !== null && share !== null) {
+              value = value.add(half.value.mul(share))
+              stop = half.next
+            }
+            if (value.compare(high) > 0) {
+              high = value
+              next = stop
+              hedges.push(...tail)
+            } else if (sign === 'or' && value.compare(low) < 0) {
+              low = value
+              next = stop
+            }
+          } else if (sign === 'or' && unit.dimension === measure.dimension && unit.dimension !== 'count') {
+            notes.push(view.section.source.slice(tokens[from]!.start, tokens[unit.next - 1]!.end))
+            next = unit.next
+          }
+        } else if (!second.article && second.value.compare(high) > 0) {
+          const after = words[second.next]
+          const closes = second.next >= end || after === 'of' || tokens[second.next]!.kind === 'mark' || sign !== 'to'
+          if (closes) {
+            high = second.value
+            next = second.next
+            hedges.push(...tail)
+          }
+        }
+      }
+    }
+  }
+  next = pastAlternative(view, next, end, notes)
+  return {
+    low,
+    high,
+    next,
+    hedges,
+    article,
+    fraction: amount.fraction,
+    figure: amount.figure,
+    measure: measure.id,
+    dimension: measure.dimension,
+    measureText,
+    notes,
+  }
+}
+
+/** The source's own words from token `from` up to token `to`. */
+export const textOf = (view: View, from: number, to: number): string =>
+  from >= to ? '' : view.section.source.slice(view.tokens[from]!.start, view.tokens[to - 1]!.end)

@@ -1,0 +1,1624 @@
+import Fraction from 'fraction.js'
+import {indefinites, partNames, partsOf, toTaste} from '../lexicon/grammar-words.js'
+import {lookUpItem} from '../lexicon/index.js'
+import type {Item} from '../lexicon/schema.js'
+import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
+import {type Noun, partItem, readNoun} from './nouns.js'
+import type {Block} from './section.js'
+import type {ReadIngredient} from './types.js'
+import {
+  ENDER,
+  itemHere,
+  JOINT,
+  measureHere,
+  NOTFOOD,
+  NOTIN,
+  OPENER,
+  PART,
+  Phrases,
+  PREPARED,
+  VAGUE,
+  VERB,
+  type View,
+} from './view.js'
+
+const vague = new Phrases(indefinites)
+const taste = new Phrases(toTaste)
+
+/** An entry while the receipt is being read. Token indices; `next` is the token after it. */
+interface Draft {
+  start: number
+  next: number
+  low: Fraction | null
+  high: Fraction | null
+  measure: string
+  measureText: string
+  item: string
+  row: Item | null
+  known: boolean
+  hedges: string[]
+  prepared: string
+  part: string
+  confidence: number
+  notes: string[]
+  other?: {reading: string; settle: string}
+  /** A name without any word of amount: an entry only if nothing else in the receipt says how much. */
+  bare: boolean
+  inList: boolean
+}
+
+type Mode = 'list' | 'prose' | 'method'
+
+/** Groups whose members are counted by the piece. */
+const COUNTED = new Set(['egg', 'fruit', 'vegetable', 'fish', 'nut', 'meat', 'spice', 'herb', 'bread'])
+
+/** Reads the ingredients of one section. */
+export class IngredientReader {
+  private readonly drafts: Draft[] = []
+  private part = ''
+  /** The last definite amount and measure, for "the same of", "ditto", "two of rose-water". */
+  private last: Draft | null = null
+  private listed = false
+
+  constructor(
+    private readonly view: View,
+    private readonly title: string,
+  ) {}
+
+  /** All entries, in the order of the text. */
+  read(): ReadIngredient[] {
+    const {tokens, section} = this.view
+    let at = 0
+    const ranges: Array<{block: Block; from: number; to: number}> = []
+    for (let b = 0; b < section.blocks.length; b++) {
+      const from = at
+      while (at < tokens.length && tokens[at]!.block === b) at++
+      ranges.push({block: section.blocks[b]!, from, to: at})
+    }
+    const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && this.runInStart(from, to) >= 0)
+    let steps = false
+    for (const {block, from, to} of ranges) {
+      if (from >= to) continue
+      if (block.kind === 'heading') {
+        steps = this.heading(from, to, steps)
+        continue
+      }
+      if (block.kind === 'quote' && this.listed) continue
+      const start = this.runInStart(from, to)
+      if (start >= 0) {
+        if (this.listed) this.part = this.nextPart()
+        this.listed = true
+        this.runIn(start, to)
+        continue
+      }
+      if (runIn) {
+        if (block.kind === 'item' || this.aside(from, to)) continue
+        this.prose(from, to, this.listed ? 'method' : 'prose')
+        continue
+      }
+      if (block.kind === 'row') {
+        this.row(from, to)
+        continue
+      }
+      if (block.kind === 'item') {
+        if (!steps && this.looksListed(from, to)) {
+          this.listed = true
+          this.line(from, to)
+        } else this.prose(from, to, this.listed ? 'method' : 'prose')
+        continue
+      }
+      const lines = this.lines(from, to)
+      if (lines.length > 1 && this.mostlyListed(lines)) {
+        this.listed = true
+        for (const [a, z] of lines) {
+          if (this.looksListed(a, z)) this.line(a, z)
+          else if (!this.partLine(a, z)) this.prose(a, z, 'method')
+        }
+        continue
+      }
+      if (lines.length === 1 && this.partLine(from, to)) continue
+      if (this.aside(from, to)) continue
+      this.prose(from, to, this.listed ? 'method' : 'prose')
+    }
+    return this.finish()
+  }
+
+  private nextPart(): string {
+    const parts = new Set(this.drafts.map((d) => d.part))
+    return `${parts.size + 1}`
+  }
+
+  // ---------------------------------------------------------------- kinds of block
+
+  /** "INGREDIENTS.—", "1303. INGREDIENTS:" at the start of a block: the token after it, else −1. */
+  private runInStart(from: number, to: number): number {
+    const {words, tokens} = this.view
+    let i = from
+    while (i < to && i - from < 4 && (tokens[i]!.kind === 'number' || tokens[i]!.kind === 'mark')) i++
+    if (i >= to || (words[i] !== 'ingredients' && words[i] !== 'ingredient' && words[i] !== 'materials')) return -1
+    let j = i + 1
+    while (j < to && j - i < 4 && tokens[j]!.kind === 'mark') j++
+    return j > i + 1 && j < to ? j : -1
+  }
+
+  /** Remarks after the receipt: cost, season, how many it serves, how long it takes. */
+  private aside(from: number, to: number): boolean {
+    const {words} = this.view
+    let i = from
+    while (i < to && this.view.tokens[i]!.kind !== 'word') i++
+    const word = words[i]
+    if (word === 'time' || word === 'seasonable' || word === 'sufficient' || word === 'illustration') return true
+    if (word === 'average' && words[i + 1] === 'cost') return true
+    if (word === 'note' && this.listed) return true
+    return false
+  }
+
+  private heading(from: number, to: number, steps: boolean): boolean {
+    const {words} = this.view
+    if (from === 0) return false
+    const text = words.slice(from, to).join(' ')
+    if (/^(?:method|directions?|instructions?|preparation|procedure|steps?|to (?:make|bake|serve|finish))\b/.test(text))
+      return true
+    if (/^(?:notes?|tips?|variations?|storage|equipment)\b/.test(text)) return true
+    if (/^ingredients?\b/.test(text)) {
+      this.part = ''
+      return false
+    }
+    const part = this.partIn(from, to)
+    if (part !== '') {
+      this.part = part
+      return false
+    }
+    return steps
+  }
+
+  /** The name of a part in a few words ("For the icing"), else ''. */
+  private partIn(from: number, to: number): string {
+    const {words} = this.view
+    for (let i = to - 1; i >= from; i--) {
+      const name = partNames[words[i]!]
+      if (name !== undefined) return name
+    }
+    const start = words[from] === 'for' ? from + 1 : from
+    const skip = words[start] === 'the' || words[start] === 'a' ? start + 1 : start
+    return words[from] === 'for' || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
+  }
+
+  /** A line such as "For the crust:" sets the part. */
+  private partLine(from: number, to: number): boolean {
+    const {words, tokens} = this.view
+    if (to - from > 7) return false
+    const closed = words[to - 1] === ':' || words[to - 1] === '—'
+    const stop = tokens[to - 1]!.kind === 'mark' ? to - 1 : to
+    if (stop <= from) return false
+    if (words[from] === 'for' || (closed && stop - from <= 4)) {
+      const part = this.partIn(from, stop)
+      if (part !== '') {
+        this.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
+        return true
+      }
+    }
+    return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
+  }
+
+  private lines(from: number, to: number): Array<[number, number]> {
+    const {tokens, section} = this.view
+    const found: Array<[number, number]> = []
+    let start = from
+    for (let i = from + 1; i < to; i++) {
+      const token = tokens[i]!
+      if (!token.gap || token.joined) continue
+      const newline = section.source.indexOf('\n', tokens[i - 1]!.end)
+      if (newline >= 0 && newline < token.start) {
+        found.push([start, i])
+        start = i
+      }
+    }
+    found.push([start, to])
+    return found
+  }
+
+  /** Does this line look like one of a list of ingredients? */
+  private looksListed(from: number, to: number): boolean {
+    const {words, bits, tokens} = this.view
+    if (from >= to) return false
+    if (to - from > 45) return false
+    let i = from
+    while (i < to && tokens[i]!.kind === 'mark') i++
+    if (i >= to) return false
+    const amount = readAmount(this.view, i, to)
+    if (amount !== null) return true
+    if (bits[i]! & PART && (words[i + 1] === 'of' || words[i + 1] === 'and')) return true
+    if (bits[i]! & VERB && !(itemHere(this.view, i) !== null && to - i <= 4)) return false
+    if (vague.match(words, i, to) > 0) return true
+    if (words[i] === 'the' && bits[i + 1] !== undefined && bits[i + 1]! & PART) return true
+    const noun = readNoun(this.view, i, to, false)
+    if (noun === null)
+      return to - i <= 6 && !words.slice(i, to).some((_, k) => bits[i + k]! & VERB) && readNoun(this.view, i, to, true) !== null
+    return noun.start - i <= 3 && !this.hasVerb(noun.next, to)
+  }
+
+  private hasVerb(from: number, to: number): boolean {
+    const {bits, words} = this.view
+    for (let i = from; i < to; i++)
+      if (bits[i]! & VERB && !(bits[i]! & PREPARED) && (words[i - 1] === '.' || words[i - 1] === ';')) return true
+    return to - from > 16
+  }
+
+  private mostlyListed(lines: ReadonlyArray<readonly [number, number]>): boolean {
+    let good = 0
+    let amounts = 0
+    for (const [from, to] of lines) {
+      if (to - from > 24) continue
+      if (readAmount(this.view, from, to) !== null && this.endsClean(from, to)) amounts++
+      if (this.looksListed(from, to)) good++
+    }
+    return amounts >= 1 && amounts * 2 >= lines.length && good * 4 >= lines.length * 3
+  }
+
+  /** Wrapped prose breaks its lines in the middle of a phrase; lists do not. */
+  private endsClean(from: number, to: number): boolean {
+    const {bits} = this.view
+    return !(bits[to - 1]! & ENDER)
+  }
+
+  // ---------------------------------------------------------------- scanning
+
+  private runIn(from: number, to: number): void {
+    const {words} = this.view
+    let end = to
+    for (let i = from; i < to; i++)
+      if (
+        (words[i] === 'mode' || words[i] === 'method') &&
+        (words[i - 1] === '.' || words[i - 1] === '—') &&
+        (words[i + 1] === '.' || words[i + 1] === '—' || words[i + 1] === ':')
+      ) {
+        end = i
+        break
+      }
+    this.scan(from, end, 'list')
+    if (end < to) this.prose(end + 1, to, 'method')
+  }
+
+  private line(from: number, to: number): void {
+    this.scan(from, to, 'list')
+  }
+
+  /** A table row: cells hold amount and item in either order. */
+  private row(from: number, to: number): void {
+    const {words} = this.view
+    const head = words[from]
+    if (
+      head === 'ingredient' ||
+      head === 'ingredients' ||
+      head === 'item' ||
+      head === 'amount' ||
+      head === 'quantity' ||
+      head === 'measure'
+    )
+      return
+    this.listed = true
+    this.scan(from, to, 'list')
+  }
+
+  private prose(from: number, to: number, mode: Mode): void {
+    this.scan(from, to, mode)
+  }
+
+  private scan(from: number, to: number, mode: Mode): void {
+    const {words, bits, tokens} = this.view
+    let i = from
+    let quiet = false
+    let clause = from
+    while (i < to) {
+      const token = tokens[i]!
+      if (token.kind === 'mark') {
+        if (token.word === '.' || token.word === ';' || token.word === '!' || token.word === '?') {
+          quiet = false
+          clause = i + 1
+        }
+        i++
+        continue
+      }
+      if (i === clause || words[i - 1] === ',' || words[i - 1] === '—') {
+        const next = this.partPrefix(i, to, mode)
+        if (next > 0) {
+          i = next
+          continue
+        }
+      }
+      if (bits[i]! & (OPENER | JOINT | PART)) {
+        const next = this.entry(i, to, mode)
+        if (next > i) {
+          i = next
+          continue
+        }
+      }
+      if (bits[i]! & VAGUE) {
+        const next = this.vagueEntry(i, to, mode)
+        if (next > i) {
+          i = next
+          continue
+        }
+      }
+      if (bits[i]! & NOTIN && mode !== 'list') {
+        if (words[i] === 'serve' || words[i] === 'served' || words[i] === 'eat' || words[i] === 'send' || words[i] === 'garnish')
+          quiet = true
+        else {
+          i = this.passNouns(i + 1, to)
+          continue
+        }
+      }
+      const next = this.bare(i, to, mode, quiet)
+      i = next > i ? next : i + 1
+    }
+  }
+
+  /** "For the forcemeat," / "For icing:" in a list: sets the part. */
+  private partPrefix(at: number, to: number, mode: Mode): number {
+    const {words, tokens} = this.view
+    let i = at
+    if (words[i] === 'for') i++
+    else if (words[i] === 'to' && words[i + 1] === 'make') i += 2
+    else return -1
+    if (words[i] === 'the' || words[i] === 'a' || words[i] === 'an') i++
+    const name = partNames[words[i]!]
+    if (name === undefined || i >= to) return -1
+    const mark = tokens[i + 1]
+    const closed = mark === undefined || i + 1 >= to || mark.kind === 'mark'
+    if (mode === 'list' && closed) {
+      this.part = name
+      return i + 1
+    }
+    if (mode !== 'list' && (name === 'icing' || name === 'glaze' || name === 'crust' || name === 'sauce' || name === 'filling')) {
+      this.part = name
+      return i + 1
+    }
+    return -1
+  }
+
+  /** Past names that are only compared with, or left out: "like bread", "without butter or sugar". */
+  private passNouns(at: number, to: number): number {
+    let i = at
+    const noun = readNoun(
+      this.view,
+      this.view.words[i] === 'a' || this.view.words[i] === 'an' || this.view.words[i] === 'of' ? i + 1 : i,
+      to,
+      false,
+    )
+    if (noun === null) return at
+    i = noun.next
+    while (i + 1 < to && (this.view.words[i] === 'or' || this.view.words[i] === 'and' || this.view.words[i] === 'nor')) {
+      const more = readNoun(this.view, i + 1, to, false)
+      if (more === null) break
+      i = more.next
+    }
+    return i
+  }
+
+  // ---------------------------------------------------------------- entries
+
+  private push(draft: Partial<Draft> & Pick<Draft, 'start' | 'next' | 'item'>, mode: Mode): Draft {
+    const full: Draft = {
+      low: null,
+      high: null,
+      measure: 'indefinite',
+      measureText: '',
+      row: null,
+      known: true,
+      hedges: [],
+      prepared: '',
+      part: this.part,
+      confidence: 0.95,
+      notes: [],
+      bare: false,
+      inList: mode === 'list',
+      ...draft,
+    }
+    this.drafts.push(full)
+    if (full.low !== null) this.last = full
+    return full
+  }
+
+  /** An entry with an amount at `at`; the token after it, or −1. */
+  private entry(at: number, to: number, mode: Mode): number {
+    const {words, bits} = this.view
+    let i = at
+    const hedges: string[] = []
+    i = skipHedges(this.view, i, to, hedges)
+    if (i >= to) return -1
+    const word = words[i]!
+    // Amounts said by other things.
+    const special = this.sameAs(at, i, to, mode)
+    if (special > 0) return special
+    const weight = this.weightOf(at, i, to, mode)
+    if (weight > 0) return weight
+    const whole = this.partOf(at, i, to, mode)
+    if (whole > 0) return whole
+    const joint = this.joint(at, i, to, mode)
+    if (joint > 0) return joint
+    if (word === 'each' || (word === 'of' && words[i + 1] === 'each')) {
+      const after = this.eachAfter(at, word === 'of' ? i + 2 : i + 1, to, mode)
+      if (after > 0) return after
+    }
+    let the = false
+    let from = at
+    if (word === 'the' || word === 'that' || word === 'this' || word === 'these') {
+      the = true
+      from = i + 1
+      if (from >= to || !(bits[from]! & OPENER)) return -1
+    } else if (word === 'of' || word === 'like' || word === 'as') return -1
+    const quantity = readQuantity(this.view, from, to)
+    if (quantity === null) return -1
+    return this.measured(at, quantity, to, mode, the, hedges)
+  }
+
+  /** What follows a quantity: "of", a name, names after "each", or nothing. */
+  private measured(at: number, quantity: Quantity, to: number, mode: Mode, the: boolean, hedges: readonly string[]): number {
+    const {words, tokens} = this.view
+    let i = quantity.next
+    if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {
+      const next = this.eachList(at, quantity, words[i] === 'of' ? i + 2 : i + 1, to, mode)
+      if (next > 0) return next
+      return this.eachBefore(at, quantity, words[i] === 'of' ? i + 2 : i + 1, mode)
+    }
+    const counted = quantity.measure === 'count'
+    if (counted) {
+      const whites = this.countedParts(at, quantity, to, mode)
+      if (whites > 0) return whites
+    }
+    let of = false
+    if (words[i] === 'of') {
+      of = true
+      i++
+    }
+    const wholeText = (next: number): Partial<Draft> & Pick<Draft, 'start' | 'next'> => ({start: at, next})
+    if (i < to) {
+      // "of the", "of these": some of what is already there, unless nothing of the name was named.
+      const partial =
+        of &&
+        (words[i] === 'the' ||
+          words[i] === 'your' ||
+          words[i] === 'these' ||
+          words[i] === 'this' ||
+          words[i] === 'which' ||
+          words[i] === 'it' ||
+          words[i] === 'them')
+      if (of && counted && !partial && quantity.measure === 'count') {
+        return this.elided(at, quantity, i, to, mode)
+      }
+      // "a pint of the juice of lemons"; "a spoonful of grated rind of lemon"
+      const open = mode === 'list' ? !quantity.article || !counted : !counted && (of || quantity.dimension === 'mass')
+      const noun = readNoun(this.view, i, to, open)
+      if (noun !== null && this.acceptable(quantity, noun, mode, of, the)) {
+        if (partial && counted) return noun.next
+        if (partial && this.has(noun.item)) return noun.next
+        if (the && this.has(noun.item)) return noun.next
+        return this.named(at, quantity, noun, to, mode, hedges)
+      }
+      if (of && counted) return -1
+    }
+    // The name stood before: "flour, two pounds", "of sugar one pound", "butter | 4 oz".
+    const before = this.nameBefore(at, quantity, to)
+    if (before !== null) {
+      this.drafts.splice(this.drafts.indexOf(before), 1)
+      const made = this.push(
+        {
+          ...wholeText(quantity.next),
+          start: before.start,
+          low: quantity.low,
+          high: quantity.high,
+          measure: quantity.measure,
+          measureText: quantity.measureText,
+          item: before.item,
+          row: before.row,
+          known: before.known,
+          prepared: before.prepared,
+          hedges: [...hedges, ...quantity.hedges],
+          notes: [...quantity.notes],
+          confidence: mode === 'list' ? 0.9 : 0.75,
+        },
+        mode,
+      )
+      return Math.max(made.next, quantity.next)
+    }
+    void tokens
+    return -1
+  }
+
+  /** Is this name one that such a quantity can govern? */
+  private acceptable(quantity: Quantity, noun: Noun, mode: Mode, of: boolean, the: boolean): boolean {
+    const {words} = this.view
+    if (quantity.measure !== 'count') {
+      if (quantity.dimension === 'mass' || quantity.dimension === 'volume' || quantity.dimension === 'money') {
+        if (noun.known) return true
+        return mode === 'list' || of
+      }
+      // A loaf, a head, a piece: of something.
+      return noun.known ? of || !quantity.article || mode === 'list' : mode === 'list' && of
+    }
+    if (!noun.known) return mode === 'list' && !quantity.article && !the
+    const {row} = noun
+    if (row === null) return mode === 'list'
+    const counted = COUNTED.has(row.group) || row.pieces.some((p) => p.measure === 'count')
+    const lastWord = words[noun.next - 1]!
+    const plural = lastWord.endsWith('s') && !lastWord.endsWith('ss')
+    if (quantity.article) {
+      if (row.group === 'made dish') return false
+      return counted && !plural
+    }
+    if (row.group === 'made dish' && mode !== 'list') return /biscuit|roll|rusk|cracker|sponge/.test(row.id)
+    if (mode === 'list') return true
+    return counted || plural
+  }
+
+  /** A quantity with its name: alternatives, mixtures, what stands after it. */
+  private named(at: number, quantity: Quantity, noun: Noun, to: number, mode: Mode, hedges: readonly string[]): number {
+    const {words} = this.view
+    let {next} = noun
+    let {item} = noun
+    const notes = [...quantity.notes]
+    const allHedges = [...hedges, ...quantity.hedges]
+    let low = quantity.low
+    let high = quantity.high
+    let {measure} = quantity
+    let {measureText} = quantity
+    let {known} = noun
+    // "a piece of butter the size of an egg"
+    const size = this.sizeOf(next, to)
+    if (size !== null) {
+      low = size.low
+      high = size.high
+      measure = size.measure
+      measureText = textOf(this.view, size.start, size.next)
+      next = size.next
+    } else if (
+      quantity.measure === 'count' &&
+      words[next] === 'or' &&
+      (words[next + 1] === 'two' || words[next + 1] === 'three' || words[next + 1] === 'more' || words[next + 1] === 'so')
+    ) {
+      // "an egg or two"
+      if (words[next + 1] === 'two' || words[next + 1] === 'three') high = new Fraction(words[next + 1] === 'two' ? 2 : 3)
+      else allHedges.push(`or ${words[next + 1]}`)
+      next += 2
+    }
+    // Trailing "each": "sugar and butter, half a pound each" is read where the quantity has no name of its own.
+    if (measure !== 'count' && size === null && words[next] === 'each') next++
+    const alternative = this.alternative(next, to)
+    if (alternative > 0) {
+      notes.push(textOf(this.view, next, alternative))
+      next = alternative
+    } else if (measure !== 'count' && noun.row !== null && size === null) {
+      const mixed = this.mixture(noun, next, to)
+      if (mixed !== null) {
+        item = `${item} and ${mixed.item}`
+        next = mixed.next
+      }
+    }
+    const base = quantity.article && quantity.measure === 'count' ? 0.88 : 0.95
+    this.push(
+      {
+        start: at,
+        next,
+        low,
+        high,
+        measure,
+        measureText,
+        item,
+        row: noun.row,
+        known,
+        prepared: noun.prepared,
+        hedges: allHedges,
+        notes,
+        confidence: base - (known ? 0 : mode === 'list' ? 0.2 : 0.35),
+      },
+      mode,
+    )
+    known = true
+    return next
+  }
+
+  /** "or lard", ", or currants": the token after an alternative without an amount of its own, else −1. */
+  private alternative(at: number, to: number): number {
+    const {words} = this.view
+    let i = at
+    if (words[i] === ',') i++
+    if (words[i] !== 'or' || i + 1 >= to) return -1
+    if (readAmount(this.view, i + 1, to) !== null) return -1
+    const noun = readNoun(this.view, i + 1, to, false)
+    return noun === null ? -1 : noun.next
+  }
+
+  /** "of mace and cinnamon": a second name of the same sort that shares the amount. */
+  private mixture(first: Noun, at: number, to: number): Noun | null {
+    const {words} = this.view
+    if ((words[at] !== 'and' && words[at] !== '&') || at + 1 >= to) return null
+    const noun = readNoun(this.view, at + 1, to, false)
+    if (noun === null || noun.row === null || first.row === null) return null
+    if (words[at + 1] === 'the') return null
+    const group = first.row.group
+    const alike =
+      noun.row.group === group && (group === 'spice' || group === 'herb' || group === 'dried fruit' || group === 'liquid')
+    const milkAndWater = /milk|cream|wine|vinegar/.test(first.item) && /water/.test(noun.item)
+    if (!alike && !milkAndWater) return null
+    // "and salt to taste" goes in by itself.
+    if (taste.match(words, noun.next, to) > 0) return null
+    if (noun.row.id === 'salt' || first.row.id === 'salt') return null
+    return noun
+  }
+
+  /** "two of rose-water", "a quarter of mace": the measure is that of the entry before. */
+  private elided(at: number, quantity: Quantity, i: number, to: number, mode: Mode): number {
+    const noun = readNoun(this.view, i, to, mode === 'list')
+    if (noun === null) return -1
+    const {last} = this
+    const after = quantity.next
+    void after
+    if (last === null || last.measure === 'count' || last.measure.includes(' of ') || quantity.article) return -1
+    const unsure = quantity.fraction && last.measure === 'ounce'
+    this.push(
+      {
+        start: at,
+        next: noun.next,
+        low: quantity.low,
+        high: quantity.high,
+        measure: last.measure,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        hedges: [...quantity.hedges],
+        confidence: noun.known ? 0.75 : 0.5,
+        notes: [`the ${last.measure} is that of the entry before`],
+        ...(unsure
+          ? {
+              other: {
+                reading: `${quantity.low.toFraction(true)} pound ${noun.item}`,
+                settle: `says: {"${textOf(this.view, at, noun.next)}": "${quantity.low.toFraction(true)} pound ${noun.item}"}`,
+              },
+            }
+          : {}),
+      },
+      mode,
+    )
+    return noun.next
+  }
+
+  private has(item: string): boolean {
+    return this.drafts.some((d) => d.item === item && !d.bare)
+  }
+
+  /** The bare name just before this quantity, with nothing but a comma or dash between. */
+  private nameBefore(at: number, quantity: Quantity, to: number): Draft | null {
+    const {words, tokens} = this.view
+    const before = this.drafts[this.drafts.length - 1]
+    if (before === undefined || !before.bare) return null
+    let i = before.next
+    while (i < at && (tokens[i]!.kind === 'mark' || words[i] === 'of')) i++
+    if (i < at) return null
+    const between = words.slice(before.next, at)
+    if (between.some((w) => w === '.' || w === ';')) return null
+    // The quantity must close its phrase.
+    const after = tokens[quantity.next]
+    if (after !== undefined && quantity.next < to && after.kind !== 'mark' && words[quantity.next] !== 'and') return null
+    const opener = before.start === 0 ? undefined : tokens[before.start - 1]
+    const startsClause =
+      opener === undefined ||
+      opener.block !== tokens[at]!.block ||
+      opener.kind === 'mark' ||
+      words[before.start - 1] === 'of' ||
+      words[before.start - 1] === 'and'
+    return startsClause ? before : null
+  }
+
+  /** "each of mace, cloves and nutmeg": one entry an item, all over the same words. */
+  private eachList(at: number, quantity: Quantity, from: number, to: number, mode: Mode): number {
+    const {words} = this.view
+    let i = from
+    if (words[i] === 'of') i++
+    const nouns: Noun[] = []
+    for (;;) {
+      const noun = readNoun(this.view, i, to, mode === 'list' || nouns.length === 0)
+      if (noun === null) break
+      nouns.push(noun)
+      i = noun.next
+      let j = i
+      if (words[j] === ',') j++
+      const and = words[j] === 'and' || words[j] === '&'
+      if (and) j++
+      if (j === i || j >= to) break
+      if (readAmount(this.view, j, to) !== null || vague.match(words, j, to) > 0) break
+      i = j
+      if (and) {
+        const last = readNoun(this.view, i, to, mode === 'list')
+        if (last === null) break
+        nouns.push(last)
+        i = last.next
+        break
+      }
+    }
+    if (nouns.length < 2) return -1
+    const end = nouns[nouns.length - 1]!.next
+    for (const noun of nouns)
+      this.push(
+        {
+          start: at,
+          next: end,
+          low: quantity.low,
+          high: quantity.high,
+          measure: quantity.measure,
+          measureText: quantity.measureText,
+          item: noun.item,
+          row: noun.row,
+          known: noun.known,
+          prepared: noun.prepared,
+          hedges: [...quantity.hedges],
+          confidence: 0.9,
+        },
+        mode,
+      )
+    return end
+  }
+
+  /** The bare names just before, joined by commas and "and". */
+  private namesBefore(at: number): Draft[] {
+    const {words, tokens} = this.view
+    const found: Draft[] = []
+    let stop = at
+    for (let k = this.drafts.length - 1; k >= 0; k--) {
+      const draft = this.drafts[k]!
+      if (!draft.bare) break
+      let i = draft.next
+      let joins = true
+      for (; i < stop; i++) {
+        const w = words[i]
+        if (w !== ',' && w !== 'and' && w !== '&' && w !== 'of' && w !== ':' && w !== '—' && w !== '|') joins = false
+      }
+      if (!joins || tokens[draft.start]!.block !== tokens[at]!.block) break
+      found.unshift(draft)
+      stop = draft.start
+    }
+    return found
+  }
+
+  /** "currants and raisins, a pound each" */
+  private eachBefore(at: number, quantity: Quantity, next: number, mode: Mode): number {
+    const names = this.namesBefore(at)
+    if (names.length === 0) return -1
+    this.giveAll(names, quantity, next, mode)
+    return next
+  }
+
+  /** "mace and cloves, of each a quarter of an ounce" */
+  private eachAfter(at: number, from: number, to: number, mode: Mode): number {
+    const names = this.namesBefore(at)
+    if (names.length === 0) return -1
+    const {words} = this.view
+    let i = from
+    if (words[i] === ',' || words[i] === 'of') i++
+    const equal =
+      words[i] === 'an' && words[i + 1] === 'equal' && words[i + 2] === 'quantity'
+        ? i + 3
+        : words[i] === 'equal' && (words[i + 1] === 'quantities' || words[i + 1] === 'parts')
+          ? i + 2
+          : -1
+    if (equal > 0) return equal
+    const quantity = readQuantity(this.view, i, to)
+    if (quantity === null) return -1
+    this.giveAll(names, quantity, quantity.next, mode)
+    return quantity.next
+  }
+
+  private giveAll(names: readonly Draft[], quantity: Quantity, next: number, mode: Mode): void {
+    const start = names[0]!.start
+    for (const name of names) {
+      this.drafts.splice(this.drafts.indexOf(name), 1)
+      this.push(
+        {
+          ...name,
+          bare: false,
+          start,
+          next,
+          low: quantity.low,
+          high: quantity.high,
+          measure: quantity.measure,
+          measureText: quantity.measureText,
+          hedges: [...quantity.hedges],
+          confidence: 0.85,
+          inList: mode === 'list',
+        },
+        mode,
+      )
+    }
+  }
+
+  // ---------------------------------------------------------------- amounts said by other things
+
+  /** "the same of", "ditto", "as much sugar", "half as much", "an equal quantity of", "equal quantities of". */
+  private sameAs(at: number, i: number, to: number, mode: Mode): number {
+    const {words} = this.view
+    let k = i
+    let times = new Fraction(1)
+    const word = words[k]
+    if (word === 'half' || word === 'twice' || word === 'double' || word === 'thrice') {
+      if (
+        words[k + 1] !== 'as' &&
+        !(words[k + 1] === 'the' && (words[k + 2] === 'quantity' || words[k + 2] === 'weight')) &&
+        words[k + 1] !== 'that'
+      )
+        return -1
+      times = word === 'half' ? new Fraction(1, 2) : word === 'thrice' ? new Fraction(3) : new Fraction(2)
+      k++
+    }
+    let matched = false
+    let of = true
+    if (words[k] === 'ditto' || words[k] === 'do' || words[k] === '"') {
+      if (
+        words[k] === 'do' &&
+        !(
+          words[k + 1] === 'of' ||
+          (mode === 'list' && (words[k + 1] === '.' || this.view.section.source[this.view.tokens[k]!.end] === '.'))
+        )
+      )
+        return -1
+      matched = true
+      k++
+      if (words[k] === '.') k++
+      of = words[k] === 'of'
+    } else if (words[k] === 'as' && (words[k + 1] === 'much' || words[k + 1] === 'many')) {
+      k += 2
+      if (words[k] === 'more') k++
+      matched = true
+      of = words[k] === 'of'
+    } else {
+      if (words[k] === 'the' || words[k] === 'an' || words[k] === 'a') k++
+      if (
+        words[k] === 'same' ||
+        words[k] === 'like' ||
+        words[k] === 'equal' ||
+        (times.compare(1) !== 0 && (words[k] === 'quantity' || words[k] === 'weight'))
+      ) {
+        if (words[k] === 'like' && words[k + 1] !== 'quantity' && words[k + 1] !== 'weight') return -1
+        if (words[k] === 'same' || words[k] === 'like' || words[k] === 'equal') k++
+        if (
+          words[k] === 'quantity' ||
+          words[k] === 'weight' ||
+          words[k] === 'measure' ||
+          words[k] === 'amount' ||
+          words[k] === 'proportion' ||
+          words[k] === 'quantities' ||
+          words[k] === 'number' ||
+          words[k] === 'parts'
+        )
+          k++
+        matched = words[k] === 'of' || words[k] === 'in'
+      } else if (words[k] === 'that' && words[k + 1] === 'quantity') {
+        k += 2
+        matched = words[k] === 'of'
+      }
+      of = matched
+    }
+    if (!matched) return -1
+    if (of) k++
+    if (words[k] === 'each') return -1
+    const noun = readNoun(this.view, k, to, mode === 'list' || of)
+    const {last} = this
+    if (noun === null) return -1
+    // "as much flour as will make a paste" has no amount.
+    let next = noun.next
+    if (words[i] === 'as' || words[i + 1] === 'as') {
+      const comparison = words[next] === 'as' && !(words[next + 1] === 'of' || this.names(next + 1, to))
+      if (comparison || (words[next] === 'to' && times.compare(1) === 0)) {
+        this.push(
+          {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.8},
+          mode,
+        )
+        return next
+      }
+    }
+    let from = last
+    if (words[next] === 'as') {
+      // "as much sugar as flour"
+      const other = readNoun(this.view, words[next + 1] === 'of' ? next + 2 : next + 1, to, false)
+      if (other !== null) {
+        from = this.drafts.find((d) => d.item === other.item && d.low !== null) ?? null
+        next = other.next
+      }
+    }
+    if (words[next] === ',' && words[next + 1] === 'or') {
+      const alternative = this.alternative(next, to)
+      if (alternative > 0) next = alternative
+    }
+    if (from === null || from.low === null || from.high === null) {
+      this.push(
+        {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.6},
+        mode,
+      )
+      return next
+    }
+    this.push(
+      {
+        start: at,
+        next,
+        low: from.low.mul(times),
+        high: from.high.mul(times),
+        measure: from.measure,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        confidence: noun.known ? 0.85 : 0.6,
+        notes: ['the amount is that of the entry before'],
+      },
+      mode,
+    )
+    return next
+  }
+
+  private names(at: number, to: number): boolean {
+    return readNoun(this.view, at, to, false) !== null
+  }
+
+  /** "the weight of six eggs in sugar", "their weight in flour". */
+  private weightOf(at: number, i: number, to: number, mode: Mode): number {
+    const {words} = this.view
+    let k = i
+    let times = new Fraction(1)
+    if (words[k] === 'half' || words[k] === 'twice' || words[k] === 'double') {
+      times = words[k] === 'half' ? new Fraction(1, 2) : new Fraction(2)
+      k++
+    }
+    if (words[k] === 'the') k++
+    if (words[k] === 'their' || words[k] === 'its') {
+      if (words[k + 1] !== 'weight') return -1
+      const noun = words[k + 2] === 'in' || words[k + 2] === 'of' ? readNoun(this.view, k + 3, to, mode === 'list') : null
+      if (noun === null) return -1
+      const eggs = words[k] === 'their' ? this.lastEggs() : null
+      this.push(
+        {
+          start: at,
+          next: noun.next,
+          item: noun.item,
+          row: noun.row,
+          known: noun.known,
+          prepared: noun.prepared,
+          confidence: 0.7,
+          ...(eggs === null ? {} : {low: eggs.low!.mul(times), high: eggs.high!.mul(times), measure: 'weight of an egg'}),
+        },
+        mode,
+      )
+      return noun.next
+    }
+    if (words[k] !== 'weight' && words[k] !== 'weights') return -1
+    k++
+    if (words[k] !== 'of') return -1
+    k++
+    let low: Fraction | null = null
+    let high: Fraction | null = null
+    const amount = readAmount(this.view, k, to)
+    if (amount !== null) {
+      low = amount.low
+      high = amount.high
+      k = amount.next
+      if (words[k] === 'large' || words[k] === 'fresh' || words[k] === 'small' || words[k] === 'good') k++
+      const eggs = words[k] === 'eggs' || words[k] === 'egg'
+      if (eggs) k++
+      else if (words[k] !== 'in' && words[k] !== 'of' && words[k] !== ',') return -1
+    } else if (words[k] === 'the' && (words[k + 1] === 'eggs' || words[k + 1] === 'egg')) {
+      k += 2
+      const eggs = this.lastEggs()
+      low = eggs?.low ?? null
+      high = eggs?.high ?? null
+    } else return -1
+    if (words[k] === ',') k++
+    if (words[k] !== 'in' && words[k] !== 'of') {
+      // "flour, the weight of six eggs"
+      const before = this.drafts[this.drafts.length - 1]
+      if (before?.bare && before.next <= at && at - before.next <= 1 && low !== null) {
+        this.drafts.pop()
+        this.push(
+          {
+            ...before,
+            bare: false,
+            next: k,
+            low: low.mul(times),
+            high: high!.mul(times),
+            measure: 'weight of an egg',
+            confidence: 0.8,
+          },
+          mode,
+        )
+        return k
+      }
+      return -1
+    }
+    const noun = readNoun(this.view, k + 1, to, true)
+    if (noun === null) return -1
+    let next = noun.next
+    const alternative = this.alternative(next, to)
+    if (alternative > 0) next = alternative
+    this.push(
+      {
+        start: at,
+        next,
+        low: low?.mul(times) ?? null,
+        high: high?.mul(times) ?? null,
+        measure: low === null ? 'indefinite' : 'weight of an egg',
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        confidence: 0.92,
+      },
+      mode,
+    )
+    return next
+  }
+
+  private lastEggs(): Draft | null {
+    for (let k = this.drafts.length - 1; k >= 0; k--) {
+      const draft = this.drafts[k]!
+      if (draft.low !== null && draft.measure === 'count' && (draft.item === 'egg' || draft.item.startsWith('egg '))) return draft
+    }
+    return null
+  }
+
+  /** "the size of an egg", "as big as a walnut", "half the size of an egg" after a name: amount and measure. */
+  private sizeOf(at: number, to: number): {low: Fraction; high: Fraction; measure: string; start: number; next: number} | null {
+    const {words, bits} = this.view
+    let i = at
+    if (words[i] === ',') i++
+    const start = i
+    const hedges: string[] = []
+    i = skipHedges(this.view, i, to, hedges)
+    while (words[i] === 'of' || words[i] === 'about') i++
+    let times = new Fraction(1)
+    if (words[i] === 'half' || words[i] === 'twice') {
+      times = words[i] === 'half' ? new Fraction(1, 2) : new Fraction(2)
+      i++
+    }
+    if (words[i] === 'the') i++
+    if (
+      words[i] === 'size' ||
+      words[i] === 'bigness' ||
+      words[i] === 'bulk' ||
+      words[i] === 'quantity' ||
+      words[i] === 'bignesse'
+    ) {
+      i++
+      if (words[i] !== 'of') return null
+      i++
+    } else if (
+      words[i] === 'as' &&
+      (words[i + 1] === 'big' || words[i + 1] === 'large' || words[i + 1] === 'bigg') &&
+      words[i + 2] === 'as'
+    )
+      i += 3
+    else if (words[i] === 'big' && words[i + 1] === 'as') i += 2
+    else if (words[i] === 'large' && words[i + 1] === 'as') i += 2
+    else return null
+    let low = new Fraction(1)
+    let high = low
+    const amount = readAmount(this.view, i, to)
+    if (amount !== null) {
+      low = amount.low
+      high = amount.high
+      i = amount.next
+    }
+    while (i < to && bits[i]! & PREPARED && words[i] !== 'nutmeg') i++
+    const name = words[i]
+    const noun = /^(?:hen|hens|hen's|turkey|turkey's|goose|pigeon|pigeon's|pullet|pullet's|duck|duck's|hazel|hazle)$/.test(
+      name ?? '',
+    )
+      ? i + 1
+      : i
+    const measure = sizeMeasure(words[i] ?? '', words[noun] ?? '')
+    if (measure === null || noun >= to) return null
+    return {low: low.mul(times), high: high.mul(times), measure, start, next: noun + 1}
+  }
+
+  /** "the juice of two lemons", "the rind and juice of one", "whites of five eggs and yolks of three". */
+  private partOf(at: number, i: number, to: number, mode: Mode): number {
+    const {words, bits} = this.view
+    let k = i
+    let times: Fraction | null = null
+    // "half the rind of a lemon", "a little of the juice of…"
+    if (words[k] === 'half' && words[k + 1] === 'the') {
+      times = new Fraction(1, 2)
+      k += 2
+    } else if (words[k] === 'the') k++
+    let guard = 0
+    while (k < to && bits[k]! & PREPARED && guard++ < 4 && !(bits[k]! & PART)) k++
+    while (
+      k < to &&
+      (words[k] === ',' || words[k] === 'or') &&
+      guard > 0 &&
+      guard++ < 6 &&
+      bits[k + 1] !== undefined &&
+      bits[k + 1]! & PREPARED
+    )
+      k += 2
+    if (k >= to || !(bits[k]! & PART)) return -1
+    const parts = [partsOf[words[k]!]!]
+    k++
+    while (k + 1 < to) {
+      if (words[k] === ',' && bits[k + 1]! & PART) {
+        parts.push(partsOf[words[k + 1]!]!)
+        k += 2
+        continue
+      }
+      if (words[k] === 'and' || words[k] === '&') {
+        let m = k + 1
+        if (words[m] === 'the') m++
+        let steps = 0
+        while (m < to && bits[m]! & PREPARED && !(bits[m]! & PART) && steps++ < 3) m++
+        if (m < to && bits[m]! & PART) {
+          parts.push(partsOf[words[m]!]!)
+          k = m + 1
+          continue
+        }
+      }
+      break
+    }
+    if (words[k] === 'only') k++
+    if (words[k] !== 'of' || k + 1 >= to) return -1
+    k++
+    const egg = parts[0] === 'white' || parts[0] === 'yolk'
+    const amount = readAmount(this.view, k, to)
+    let next: number
+    let low: Fraction | null = null
+    let high: Fraction | null = null
+    let base: string | null = null
+    let row: Item | null = null
+    let known = true
+    let unit = 'count'
+    let hedges: readonly string[] = []
+    if (amount !== null) {
+      low = amount.low
+      high = amount.high
+      hedges = amount.hedges
+      // "the crumb of half a loaf", "the juice of a pound of"
+      const loaf = readQuantity(this.view, k, to, amount)!
+      let from = amount.next
+      if (words[from] === 'of' && (words[from + 1] === 'the' || words[from + 1] === 'them' || words[from + 1] === 'your')) {
+        // Part of what is there already: "the whites of two of the eggs".
+        const noun = readNoun(this.view, from + 1, to, false)
+        return noun?.next ?? from + 2
+      }
+      if (loaf.measure !== 'count' && (loaf.measure === 'loaf' || loaf.dimension === 'mass' || loaf.dimension === 'volume')) {
+        unit = loaf.measure
+        low = loaf.low
+        high = loaf.high
+        from = words[loaf.next] === 'of' ? loaf.next + 1 : loaf.next
+      }
+      const noun = readNoun(this.view, from, to, !egg && mode === 'list')
+      if (noun !== null && (!egg || noun.item === 'egg')) {
+        base = noun.item
+        ;({row, known} = noun)
+        next = noun.next
+      } else if (egg) {
+        base = 'egg'
+        next = from
+      } else if (unit === 'loaf') {
+        base = 'bread'
+        next = loaf.next
+      } else if (this.last !== null && this.view.tokens[from]?.kind === 'mark') {
+        // "the juice of one lemon, and the rind of two"
+        base = this.last.item.replace(/ (?:juice|rind|pulp|yolk|white)$/, '')
+        next = from
+      } else return -1
+    } else {
+      const the = words[k] === 'the' || words[k] === 'your'
+      const noun = readNoun(this.view, k, to, false)
+      if (noun === null || (egg && noun.item !== 'egg')) return -1
+      if (the && egg) return noun.next
+      base = noun.item
+      ;({row, known} = noun)
+      next = noun.next
+      unit = 'indefinite'
+    }
+    for (const part of parts) {
+      const made = partItem(base, part)
+      this.push(
+        {
+          start: at,
+          next,
+          low: low === null ? null : times === null ? low : low.mul(times),
+          high: high === null ? null : times === null ? high : high.mul(times),
+          measure: low === null ? 'indefinite' : unit,
+          item: base === 'bread' && part === 'crumb' ? 'bread crumb' : made.item,
+          row: made.row ?? row,
+          known: known || made.row !== null,
+          hedges: [...hedges],
+          confidence: low === null ? 0.7 : 0.93,
+        },
+        mode,
+      )
+    }
+    // "whites of five eggs and yolks of three" goes on by itself; "yolks of three" finds its eggs.
+    return next
+  }
+
+  /** "four yolks and two whites of eggs", "sixteen yolks", "the whites of…" after a bare count. */
+  private countedParts(at: number, quantity: Quantity, to: number, mode: Mode): number {
+    const {words, bits} = this.view
+    let k = quantity.next
+    let guard = 0
+    let eggFirst = false
+    while (k < to && guard++ < 3 && (bits[k]! & PREPARED || words[k] === 'egg' || words[k] === 'eggs')) {
+      if (words[k] === 'egg' || words[k] === 'eggs') eggFirst = true
+      k++
+    }
+    const part = partsOf[words[k] ?? '']
+    if (k >= to || (part !== 'yolk' && part !== 'white')) return -1
+    void eggFirst
+    if (quantity.article && !/^(?:white|yolk|yelk|yolke)$/.test(words[k]!)) return -1
+    k++
+    if (part === 'white' && /^(?:flour|sugar|pepper|wine|bread|vinegar|sauce|fish|wheat|currant|onion)/.test(words[k] ?? ''))
+      return -1
+    if (words[k] === 'of' && (words[k + 1] === 'egg' || words[k + 1] === 'eggs')) k += 2
+    else if (words[k] === 'of' && words[k + 1] === 'an' && words[k + 2] === 'egg') k += 3
+    const made = partItem('egg', part)
+    this.push(
+      {
+        start: at,
+        next: k,
+        low: quantity.low,
+        high: quantity.high,
+        measure: 'count',
+        item: made.item,
+        row: made.row,
+        hedges: [...quantity.hedges],
+        confidence: 0.93,
+      },
+      mode,
+    )
+    return k
+  }
+
+  /** "a round of beef", "two legs of lamb", "the tail-end of a sturgeon". */
+  private joint(at: number, i: number, to: number, mode: Mode): number {
+    const {words, bits, tokens} = this.view
+    let k = i
+    let low = new Fraction(1)
+    let high = low
+    const the = words[k] === 'the'
+    if (the) {
+      if (mode !== 'list') return -1
+      k++
+    } else {
+      const amount = readAmount(this.view, k, to)
+      if (amount === null) {
+        if (mode !== 'list' || i !== at || !(bits[k]! & JOINT)) return -1
+      } else {
+        low = amount.low
+        high = amount.high
+        k = amount.next
+      }
+    }
+    let guard = 0
+    while (k < to && bits[k]! & PREPARED && guard++ < 3) k++
+    const start = k
+    const joined = (): boolean => k < to && ((bits[k]! & JOINT) !== 0 || (tokens[k]!.joined && k > start) || words[k] === 'end')
+    while (joined() && k - start < 3) k++
+    if (k === start) return -1
+    if (words[k] !== 'of' || k + 1 >= to) return -1
+    const noun = readNoun(this.view, words[k + 1] === 'a' || words[k + 1] === 'an' ? k + 2 : k + 1, to, false)
+    if (noun === null || noun.row === null || (noun.row.group !== 'meat' && noun.row.group !== 'fish')) return -1
+    this.push(
+      {
+        start: at,
+        next: noun.next,
+        low,
+        high,
+        measure: 'count',
+        item: `${words.slice(start, k).join(' ')} of ${noun.item}`,
+        row: noun.row,
+        confidence: 0.85,
+      },
+      mode,
+    )
+    return noun.next
+  }
+
+  // ---------------------------------------------------------------- no amount
+
+  /** "a little salt", "some flour", "sugar enough". */
+  private vagueEntry(at: number, to: number, mode: Mode): number {
+    const {words} = this.view
+    const next = vague.match(words, at, to)
+    if (next < 0) return -1
+    let i = next
+    if (words[i] === 'of') i++
+    const noun = readNoun(this.view, i, to, mode === 'list')
+    if (noun === null) return -1
+    if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
+    const size = this.sizeOf(noun.next, to)
+    if (size !== null) {
+      this.push(
+        {
+          start: at,
+          next: size.next,
+          low: size.low,
+          high: size.high,
+          measure: size.measure,
+          item: noun.item,
+          row: noun.row,
+          known: noun.known,
+          prepared: noun.prepared,
+          confidence: 0.92,
+        },
+        mode,
+      )
+      return size.next
+    }
+    this.push(
+      {
+        start: at,
+        next: this.pastTaste(noun.next, to),
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        hedges: [words.slice(at, next).join(' ')],
+        confidence: 0.8,
+      },
+      mode,
+    )
+    return this.moreNames(noun.next, to, mode, false)
+  }
+
+  private pastTaste(at: number, to: number): number {
+    const next = taste.match(this.view.words, at, to)
+    return next < 0 ? at : next
+  }
+
+  /** After "a little salt": "and pepper". */
+  private moreNames(at: number, to: number, mode: Mode, bare: boolean): number {
+    const {words} = this.view
+    let i = this.pastTaste(at, to)
+    while (i + 1 < to && (words[i] === 'and' || words[i] === '&')) {
+      if (readAmount(this.view, i + 1, to) !== null) break
+      const noun = readNoun(this.view, i + 1, to, false)
+      if (noun === null || noun.start !== i + 1) break
+      const size = this.sizeOf(noun.next, to)
+      if (size !== null) break
+      this.push(
+        {
+          start: i + 1,
+          next: this.pastTaste(noun.next, to),
+          item: noun.item,
+          row: noun.row,
+          known: noun.known,
+          prepared: noun.prepared,
+          bare,
+          confidence: 0.75,
+        },
+        mode,
+      )
+      i = this.pastTaste(noun.next, to)
+    }
+    return i
+  }
+
+  /** A name by itself: in a list an entry; in prose a candidate. */
+  private bare(at: number, to: number, mode: Mode, quiet: boolean): number {
+    const {words, bits, tokens, section} = this.view
+    const first = tokens[at]!
+    if (first.kind !== 'word') return -1
+    if (mode !== 'list') {
+      if (bits[at]! & ENDER) return -1
+      const found = itemHere(this.view, at)
+      if (found === null) return -1
+      const longer = measureHere(this.view, at)
+      if (longer !== null && longer.next > found.next) return longer.next
+    } else if (bits[at]! & ENDER && itemHere(this.view, at) === null) return -1
+    const startsEntry =
+      at === 0 ||
+      tokens[at - 1]!.block !== first.block ||
+      tokens[at - 1]!.kind === 'mark' ||
+      words[at - 1] === 'and' ||
+      words[at - 1] === 'or' ||
+      words[at - 1] === '&'
+    const open = mode === 'list' && startsEntry
+    const noun = readNoun(this.view, at, to, open)
+    if (noun === null) {
+      // "bread pan": past both words.
+      const found = itemHere(this.view, at)
+      return found === null ? -1 : found.next
+    }
+    const {next} = noun
+    const size = this.sizeOf(next, to)
+    if (size !== null) {
+      this.push(
+        {
+          start: at,
+          next: size.next,
+          low: size.low,
+          high: size.high,
+          measure: size.measure,
+          measureText: textOf(this.view, size.start, size.next),
+          item: noun.item,
+          row: noun.row,
+          known: noun.known,
+          prepared: noun.prepared,
+          confidence: 0.9,
+        },
+        mode,
+      )
+      return size.next
+    }
+    const tasted = taste.match(words, next, to)
+    if (mode === 'list') {
+      // What follows a comma after an entry with an amount may only say how it is got ready.
+      if (!noun.known && !startsEntry) return next
+      if (!noun.known && section.blocks[first.block]!.kind !== 'item' && noun.next - noun.start > 4) return next
+      if (words[at - 1] === 'in' || words[at - 1] === 'with' || words[at - 1] === 'from' || words[at - 1] === 'for') return next
+      this.push(
+        {
+          start: at,
+          next: tasted > 0 ? tasted : next,
+          item: noun.item,
+          row: noun.row,
+          known: noun.known,
+          prepared: noun.prepared,
+          bare: true,
+          confidence: noun.known ? 0.8 : 0.5,
+        },
+        mode,
+      )
+      return tasted > 0 ? tasted : next
+    }
+    if (tasted < 0 && (quiet || !this.goesIn(at, noun, to))) return next
+    this.push(
+      {
+        start: at,
+        next: tasted > 0 ? tasted : next,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        bare: tasted < 0,
+        confidence: tasted > 0 ? 0.8 : 0.6,
+      },
+      mode,
+    )
+    return tasted > 0 ? tasted : next
+  }
+
+  /** Does a bare name in prose stand for something that goes into the mixture? */
+  private goesIn(at: number, noun: Noun, to: number): boolean {
+    const {words, bits} = this.view
+    const row = noun.row
+    if (row === null) return false
+    if (row.group === 'made dish' && !/paste|puff|crust/.test(row.id)) return false
+    const after = words[noun.next]
+    const word = words[at]
+    // "butter the dish", "flour your board": a verb.
+    if (
+      (word === 'butter' ||
+        word === 'flour' ||
+        word === 'oil' ||
+        word === 'lard' ||
+        word === 'ice' ||
+        word === 'cream' ||
+        word === 'core') &&
+      noun.next === at + 1 &&
+      (after === 'the' ||
+        after === 'your' ||
+        after === 'a' ||
+        after === 'them' ||
+        after === 'it' ||
+        after === 'some' ||
+        after === 'pans' ||
+        after === 'or')
+    )
+      return false
+    if (noun.next < to && bits[noun.next]! & NOTFOOD) return false
+    const before = words[at - 1]
+    if (before === '-' || this.view.tokens[at]!.joined) return false
+    if (row.id === 'water')
+      return before === 'with' || before === 'and' || before === 'cold' || before === 'boiling' || before === 'warm'
+    return true
+  }
+
+  // ---------------------------------------------------------------- what counts
+
+  private finish(): ReadIngredient[] {
+    const {view} = this
+    const kept: Draft[] = []
+    const definite = new Set<string>()
+    for (const d of this.drafts) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(d.item)
+    const seen = new Set<string>()
+    const listedAmounts = new Map<string, Draft[]>()
+    const titleWords = this.title.toLowerCase().split(/[^a-z]+/)
+    for (const d of this.drafts) {
+      if (d.inList) {
+        kept.push(d)
+        seen.add(d.item)
+        if (d.low !== null) listedAmounts.set(d.item, [...(listedAmounts.get(d.item) ?? []), d])
+        continue
+      }
+      if (d.low !== null) {
+        const same = listedAmounts.get(d.item)
+        // A step that only says again what the list gave.
+        if (same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
+        kept.push(d)
+        seen.add(d.item)
+        continue
+      }
+      if (d.bare) {
+        if (definite.has(d.item) || seen.has(d.item)) continue
+        const base = d.item.replace(/ (?:juice|rind|pulp|yolk|white|crumb)$/, '')
+        if (base !== d.item && (definite.has(base) || seen.has(base))) continue
+        if (titleWords[titleWords.length - 1] === d.item) continue
+        if (this.listed) continue
+        seen.add(d.item)
+        kept.push(d)
+        continue
+      }
+      if (this.listed && definite.has(d.item) && !d.hedges.some((h) => h.includes('more'))) continue
+      seen.add(d.item)
+      kept.push(d)
+    }
+    kept.sort((a, b) => view.tokens[a.start]!.start - view.tokens[b.start]!.start)
+    return kept.map((d) => this.output(d))
+  }
+
+  private output(d: Draft): ReadIngredient {
+    const {tokens, section} = this.view
+    const start = tokens[d.start]!.start
+    const end = Math.max(start, tokens[d.next - 1]!.end)
+    const ranged = d.low !== null && d.high !== null && !d.low.equals(d.high)
+    return {
+      text: section.source.slice(start, end),
+      start,
+      end,
+      amount: d.low === null || d.high === null ? null : {low: d.low.valueOf(), high: d.high.valueOf()},
+      exact: d.low === null ? null : d.low.toFraction(),
+      ...(ranged ? {exactHigh: d.high!.toFraction()} : {}),
+      measure: d.low === null ? 'indefinite' : d.measure,
+      item: d.item,
+      known: d.known,
+      ...(d.measureText === '' ? {} : {measureText: d.measureText}),
+      hedges: d.hedges,
+      ...(d.prepared === '' ? {} : {prepared: d.prepared}),
+      part: d.part,
+      confidence: Math.round(d.confidence * 100) / 100,
+      ...(d.other === undefined ? {} : {other: d.other}),
+      notes: d.notes,
+    }
+  }
+}
+
+const SIZES: Readonly<Record<string, string>> = {
+  egg: 'size of an egg',
+  walnut: 'size of a walnut',
+  wallnut: 'size of a walnut',
+  nutmeg: 'size of a nutmeg',
+  butternut: 'size of a butternut',
+  hazelnut: 'size of a hazelnut',
+  filbert: 'size of a hazelnut',
+  pea: 'size of a pea',
+  bean: 'size of a bean',
+  marble: 'size of a marble',
+  almond: 'size of an almond',
+  cherry: 'size of a cherry',
+  orange: 'size of an orange',
+  apple: 'size of an apple',
+  fist: 'size of a fist',
+}
+
+function sizeMeasure(first: string, noun: string): string | null {
+  const word = noun.replace(/s$/, '')
+  if (word === 'egg' && (first.startsWith('goose') || first.startsWith('turkey'))) return 'size of a goose egg'
+  if (word === 'egg' && first.startsWith('pigeon')) return 'size of a pigeon egg'
+  if (word === 'nut' && (first === 'hazel' || first === 'hazle')) return 'size of a hazelnut'
+  return SIZES[word] ?? null
+}
+
+/** The ingredients of a section, in the order of its text. */
+export function readIngredients(view: View, title: string): ReadIngredient[] {
+  void lookUpItem
+  return new IngredientReader(view, title).read()
+}

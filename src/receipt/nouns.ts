@@ -1,0 +1,210 @@
+import {partsOf} from '../lexicon/grammar-words.js'
+import {lookUpItem} from '../lexicon/index.js'
+import type {Item} from '../lexicon/schema.js'
+import {ENDER, itemHere, JOINT, measureHere, NOTFOOD, OFHEAD, PART, PREPARED, type View} from './view.js'
+
+/** The name of an ingredient as it stands in the text. */
+export interface Noun {
+  readonly start: number
+  readonly next: number
+  /** The item's id, or its words, singular. */
+  readonly item: string
+  readonly row: Item | null
+  readonly known: boolean
+  readonly prepared: string
+  /** A name the lexicon lacks was found after a name it has: the reading may have stopped short. */
+  readonly doubtful: boolean
+}
+
+const SINGULAR: Readonly<Record<string, string>> = {
+  loaves: 'loaf',
+  leaves: 'leaf',
+  halves: 'half',
+  calves: 'calf',
+  geese: 'goose',
+  potatoes: 'potato',
+  tomatoes: 'tomato',
+  knives: 'knife',
+  yelks: 'yolk',
+  yolks: 'yolk',
+  molasses: 'molasses',
+  cloves: 'clove',
+  olives: 'olive',
+  chives: 'chive',
+  endives: 'endive',
+  cookies: 'cookie',
+  pies: 'pie',
+}
+
+/** An English noun in the singular, as far as spelling tells. */
+export function singular(word: string): string {
+  const irregular = SINGULAR[word]
+  if (irregular !== undefined) return irregular
+  if (
+    word.length < 4 ||
+    !word.endsWith('s') ||
+    word.endsWith('ss') ||
+    word.endsWith('us') ||
+    word.endsWith('is') ||
+    word.endsWith("'s")
+  )
+    return word
+  if (word.endsWith('ies') && word.length > 4) return `${word.slice(0, -3)}y`
+  if (/(?:ch|sh|x|ss|z|oe)es$/.test(word)) return word.slice(0, -2)
+  if (/(?:ch|sh|x|ss|z)es$/.test(word)) return word.slice(0, -2)
+  return word.slice(0, -1)
+}
+
+const isParticiple = (word: string): boolean =>
+  word.length > 4 && (word.endsWith('ed') || word.endsWith('ly') || word.endsWith("'d"))
+
+/** Words kept out of an unknown item's name. */
+const describes = (view: View, at: number): boolean => (view.bits[at]! & PREPARED) !== 0 || isParticiple(view.words[at]!)
+
+/** Longest name of an ingredient, in words. */
+const LONGEST = 9
+
+/**
+ * The name of an ingredient at token `at`: words that say how it is got ready, then the longest names the lexicon knows; the last of
+ * them is the head ("sifted loaf sugar").
+ *
+ * @param open whether a name the lexicon does not know may stand (in a list, or after a measure and "of")
+ * @returns null where no ingredient is named
+ */
+export function readNoun(view: View, at: number, end: number, open: boolean): Noun | null {
+  const {words, bits, tokens} = view
+  let i = at
+  while (
+    i < end &&
+    (words[i] === 'the' || words[i] === 'your' || words[i] === 'that' || words[i] === 'his' || words[i] === 'our')
+  )
+    i++
+  const first = i
+  let row: Item | null = null
+  let rowStart = -1
+  let rowEnd = -1
+  let unknownStart = -1
+  let unknownEnd = -1
+  let lead = first
+  while (i < end && i - first < LONGEST) {
+    const token = tokens[i]!
+    if (token.kind === 'mark') {
+      // "dry, clean raisins"; "fine, sifted flour"; "raisins (stoned)".
+      if (
+        token.word === ',' &&
+        rowEnd < 0 &&
+        unknownStart < 0 &&
+        i > first &&
+        i + 1 < end &&
+        (describes(view, i + 1) || (describes(view, i - 1) && itemHere(view, i + 1) !== null))
+      ) {
+        i++
+        continue
+      }
+      break
+    }
+    if (token.kind === 'number') break
+    const found = itemHere(view, i)
+    if (found !== null && found.next <= end) {
+      if (rowEnd >= 0 && unknownEnd > rowEnd) break
+      // Another name straight after one: the later is the head ("lemon cheese"), unless the first was whole.
+      row = found.row
+      rowStart = i
+      rowEnd = found.next
+      i = found.next
+      continue
+    }
+    if (bits[i]! & ENDER && !token.joined) break
+    if (rowEnd >= 0) {
+      if (bits[i]! & NOTFOOD) return null
+      if (describes(view, i)) break
+      if (measureHere(view, i) !== null && !token.joined) break
+      if (!open && !token.joined) break
+      if (unknownStart < 0) unknownStart = i
+      unknownEnd = i + 1
+      i++
+      if (unknownEnd - rowEnd >= 2) break
+      continue
+    }
+    if (!describes(view, i)) {
+      if (unknownStart < 0) unknownStart = i
+      unknownEnd = i + 1
+    }
+    i++
+  }
+  lead = first
+  if (row === null) {
+    if (!open || unknownStart < 0) return null
+    while (lead < unknownStart && describes(view, lead)) lead++
+    let name = words.slice(lead, unknownEnd)
+    if (name.length > 5) name = name.slice(-3)
+    if (name.length === 0 || name.every((w) => w.length < 2)) return null
+    let next = unknownEnd
+    let item = [...name.slice(0, -1), singular(name[name.length - 1]!)].join(' ')
+    const of = ofTail(view, unknownEnd - 1, next, end)
+    if (of !== null) {
+      item = `${item} of ${of.name}`
+      next = of.next
+    }
+    return {start: first, next, item, row: null, known: false, prepared: preparedText(view, first, lead), doubtful: true}
+  }
+  if (rowEnd < end && bits[rowEnd]! & NOTFOOD && tokens[rowEnd]!.kind === 'word' && unknownEnd <= rowEnd) return null
+  if (unknownEnd > rowEnd) {
+    // A compound whose head the lexicon lacks: "walnut catsup".
+    const name = words.slice(rowStart, unknownEnd)
+    const item = [...name.slice(0, -1), singular(name[name.length - 1]!)].join(' ')
+    return {
+      start: first,
+      next: unknownEnd,
+      item,
+      row: null,
+      known: false,
+      prepared: preparedText(view, first, rowStart),
+      doubtful: true,
+    }
+  }
+  const of = ofTail(view, rowEnd - 1, rowEnd, end)
+  if (of !== null) {
+    const id = `${row.id} of ${of.name}`
+    return {
+      start: first,
+      next: of.next,
+      item: id,
+      row,
+      known: true,
+      prepared: preparedText(view, first, rowStart),
+      doubtful: false,
+    }
+  }
+  return {
+    start: first,
+    next: rowEnd,
+    item: row.id,
+    row,
+    known: true,
+    prepared: preparedText(view, first, rowStart),
+    doubtful: false,
+  }
+}
+
+const preparedText = (view: View, from: number, to: number): string => {
+  const said: string[] = []
+  for (let i = from; i < to; i++) if (view.tokens[i]!.kind === 'word') said.push(view.words[i]!)
+  return said.join(' ')
+}
+
+/** "of almonds" after a head that takes one ("essence", "round"); null otherwise. */
+function ofTail(view: View, head: number, at: number, end: number): {name: string; next: number} | null {
+  const {words, bits} = view
+  if (words[at] !== 'of' || at + 1 >= end || !(bits[head]! & (OFHEAD | JOINT | PART))) return null
+  const noun = readNoun(view, at + 1, end, true)
+  return noun === null ? null : {name: noun.item, next: noun.next}
+}
+
+/** The item that is `part` of another: ("lemon", "rind") → "lemon rind", by the lexicon's id where it has one. */
+export function partItem(base: string, part: string): {item: string; row: Item | null} {
+  const canonical = partsOf[part] ?? part
+  const name = `${base} ${canonical}`
+  const row = lookUpItem(name)
+  return {item: row?.id ?? name, row}
+}

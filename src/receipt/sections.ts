@@ -1,0 +1,405 @@
+import type {Nodes, Root} from 'mdast'
+import remarkGfm from 'remark-gfm'
+import remarkParse from 'remark-parse'
+import {unified} from 'unified'
+import {lineIndex} from './position.js'
+import {type Block, type BlockKind, makeSection, type Piece, type Section} from './section.js'
+import type {ReceiptFacts} from './types.js'
+
+/** Where one receipt lies in a file: from its heading (or the file's first line) to the next receipt's heading. */
+export interface Cut {
+  readonly start: number
+  readonly end: number
+  /** Depth of its heading, 1–6; 0 where it has none. */
+  readonly depth: number
+}
+
+interface Heading {
+  readonly at: number
+  readonly depth: number
+  readonly words: string
+}
+
+/** Headings that name a part of the receipt above them, at any depth. */
+const ALWAYS_PART =
+  /^(?:ingredients?|methods?|directions?|instructions?|preparation|procedure|steps?|notes?|tips?|you will need)\b[^a-z]*$/
+/** Headings that name a part of the receipt above them where they stand deeper than its own. */
+const DEEPER_PART =
+  /^(?:for |to (?:serve|finish|decorate|make|bake|assemble|glaze)\b|the |ingredients?\b|method\b|(?:\w+ )?(?:crust|paste|pastry|dough|batter|filling|icing|frosting|glaze|topping|sauce|syrup|sponge|crumble|streusel|starter|leaven|poolish|custard|meringue|garnish|dressing|stuffing|forcemeat|baking|mixing|shaping|proving|rising|day (?:one|two|three|\d)|equipment|variations?|storage|serving|yield)\b[^a-z]*$)/
+
+/**
+ * Find the receipts of a file by their headings, without parsing it: `#` headings and underlined ones, not inside fenced code. A
+ * heading that only names a part ("Ingredients", "For the icing") stays with the receipt above it.
+ *
+ * @param source the whole file as read
+ * @param from offset of the Markdown, after front matter
+ * @returns cuts in order that together cover `source.slice(from)`; time is linear in the file
+ */
+export function cutByHeading(source: string, from: number): Cut[] {
+  const cuts: Array<{start: number; end: number; depth: number}> = []
+  let current = {start: from, end: source.length, depth: 0}
+  let empty = true
+  for (const heading of findHeadings(source, from)) {
+    const owner = current.depth
+    const part =
+      !empty &&
+      (owner > 0 || heading.depth > 1) &&
+      (ALWAYS_PART.test(heading.words) || (owner > 0 && heading.depth > owner && DEEPER_PART.test(heading.words)))
+    if (part) continue
+    if (heading.at > current.start && !isBlank(source, current.start, heading.at)) {
+      current.end = heading.at
+      cuts.push(current)
+      current = {start: heading.at, end: source.length, depth: heading.depth}
+    } else current = {start: current.start, end: source.length, depth: heading.depth}
+    empty = false
+  }
+  cuts.push(current)
+  return cuts
+}
+
+function isBlank(source: string, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) {
+    const c = source.charCodeAt(i)
+    if (c !== 32 && c !== 10 && c !== 13 && c !== 9 && c !== 0xfeff) return false
+  }
+  return true
+}
+
+const headingWords = (line: string): string =>
+  line
+    .replace(/[#*_`:[\]]/g, ' ')
+    .trim()
+    .toLowerCase()
+
+function findHeadings(source: string, from: number): Heading[] {
+  const found: Heading[] = []
+  let fence = ''
+  let lastStart = -1
+  let lastEnd = -1
+  let beforeBlank = true
+  let at = from
+  while (at < source.length) {
+    let end = source.indexOf('\n', at)
+    if (end < 0) end = source.length
+    let first = at
+    while (first < end && source.charCodeAt(first) === 32 && first - at < 4) first++
+    const c = source.charCodeAt(first)
+    const indented = first - at >= 4 || c === 9
+    if (first >= end || c === 13) {
+      lastStart = -1
+      beforeBlank = true
+    } else if ((c === 96 || c === 126) && !indented && source.startsWith(c === 96 ? '```' : '~~~', first)) {
+      const mark = source.slice(first, first + 3)
+      if (fence === '') fence = mark
+      else if (fence === mark) fence = ''
+      lastStart = -1
+      beforeBlank = false
+    } else if (fence !== '') {
+      lastStart = -1
+    } else if (c === 35 && !indented) {
+      let depth = first
+      while (depth < end && source.charCodeAt(depth) === 35) depth++
+      const after = source.charCodeAt(depth)
+      if (depth - first <= 6 && (depth >= end || after === 32 || after === 9 || after === 13))
+        found.push({at, depth: depth - first, words: headingWords(source.slice(first, Math.min(end, first + 200)))})
+      lastStart = -1
+      beforeBlank = true
+    } else if ((c === 61 || c === 45) && !indented && lastStart >= 0 && beforeBlank && isRule(source, first, end, c)) {
+      found.push({
+        at: lastStart,
+        depth: c === 61 ? 1 : 2,
+        words: headingWords(source.slice(lastStart, Math.min(lastEnd, lastStart + 200))),
+      })
+      lastStart = -1
+      beforeBlank = true
+    } else {
+      // Only a paragraph of one line is taken for an underlined heading: old texts rule off whole paragraphs with dashes.
+      beforeBlank = lastStart < 0 && beforeBlank
+      const starts = c === 45 || c === 42 || c === 62 || c === 124 || c === 60 || c === 43
+      lastStart = starts || indented ? -1 : at
+      lastEnd = end
+      if (lastStart < 0) beforeBlank = false
+    }
+    at = end + 1
+  }
+  return found
+}
+
+function isRule(source: string, from: number, to: number, c: number): boolean {
+  let i = from
+  while (i < to && source.charCodeAt(i) === c) i++
+  if (i - from < 2) return false
+  return isBlank(source, i, to)
+}
+
+const plainProcessor = unified().use(remarkParse).freeze()
+const tableProcessor = unified().use(remarkParse).use(remarkGfm).freeze()
+
+/** Above this many characters a stretch of Markdown is parsed in pieces: the parser slows down faster than the text grows. */
+const LONG = 6000
+
+/** Parse Markdown in stretches cut at blank lines before plain text, so that the whole takes linear time. */
+function* parseStretches(text: string): Generator<{root: Root; offset: number}> {
+  const processor = text.includes('|') ? tableProcessor : plainProcessor
+  if (text.length <= LONG || text.includes('```') || text.includes('~~~')) {
+    yield {root: processor.parse(text) as Root, offset: 0}
+    return
+  }
+  let from = 0
+  while (from < text.length) {
+    let to = text.length
+    if (text.length - from > LONG) {
+      let blank = from + LONG / 2
+      for (;;) {
+        blank = text.indexOf('\n\n', blank)
+        if (blank < 0) break
+        const next = text.charCodeAt(blank + 2)
+        // Safe before plain words only: a list, a quote or an indented block may go on after a blank line.
+        if ((next >= 65 && next <= 90) || (next >= 97 && next <= 122) || next === 35 || next === 95) {
+          to = blank + 2
+          break
+        }
+        blank += 2
+      }
+    }
+    yield {root: processor.parse(text.slice(from, to)) as Root, offset: from}
+    from = to
+  }
+}
+
+/** Builds the plain text of one block and where its pieces stand in the source. */
+class Weaver {
+  text = ''
+  readonly pieces: Piece[] = []
+
+  constructor(private readonly source: string) {}
+
+  /** Text that reads `value` and stands at `from`–`to`. */
+  add(value: string, from: number, to: number): void {
+    if (value === '') return
+    if (to - from === value.length && this.source.startsWith(value, from)) {
+      const last = this.pieces[this.pieces.length - 1]
+      if (last === undefined || last.to !== from || last.to - last.from !== this.text.length - last.at)
+        this.pieces.push({at: this.text.length, from, to})
+      else this.pieces[this.pieces.length - 1] = {at: last.at, from: last.from, to}
+      this.text += value
+      return
+    }
+    this.align(value, from, to)
+  }
+
+  /** A mark that stands for no character of the source, such as the line between two cells. */
+  mark(value: string, at: number): void {
+    this.pieces.push({at: this.text.length, from: at, to: at})
+    this.text += value
+  }
+
+  /** The parser has decoded entities and escapes and dropped indents; walk both texts together and find what stayed. */
+  private align(value: string, from: number, to: number): void {
+    const {source} = this
+    let i = 0
+    let j = from
+    while (i < value.length) {
+      if (j >= to) {
+        this.pieces.push({at: this.text.length, from: to, to})
+        this.text += value.slice(i)
+        return
+      }
+      const c = source.charCodeAt(j)
+      if (c === 38) {
+        const semicolon = source.indexOf(';', j)
+        if (semicolon > 0 && semicolon < to && semicolon - j <= 33 && !value.startsWith(source.slice(j, semicolon + 1), i)) {
+          const after = source[semicolon + 1] ?? ''
+          const length =
+            value.charCodeAt(i) >= 0xd800 && value.charCodeAt(i) <= 0xdbff
+              ? 2
+              : semicolon + 1 < to && value[i + 1] !== after && value[i + 2] === after
+                ? 2
+                : 1
+          this.pieces.push({at: this.text.length, from: j, to: semicolon + 1})
+          this.text += value.slice(i, i + length)
+          i += length
+          j = semicolon + 1
+          continue
+        }
+      }
+      if (source[j] === value[i] && !(c === 92 && isEscapable(source.charCodeAt(j + 1)) && value[i + 1] !== source[j + 1])) {
+        const startI = i
+        const startJ = j
+        while (
+          i < value.length &&
+          j < to &&
+          source[j] === value[i] &&
+          source.charCodeAt(j) !== 38 &&
+          source.charCodeAt(j) !== 92
+        ) {
+          i++
+          j++
+        }
+        if (i === startI) {
+          i++
+          j++
+        }
+        this.pieces.push({at: this.text.length, from: startJ, to: j})
+        this.text += value.slice(startI, i)
+      } else j++
+    }
+  }
+}
+
+const isEscapable = (c: number): boolean =>
+  (c >= 33 && c <= 47) || (c >= 58 && c <= 64) || (c >= 91 && c <= 96) || (c >= 123 && c <= 126)
+
+/** Turn one parsed stretch into blocks. */
+class BlockMaker {
+  readonly blocks: Block[] = []
+
+  constructor(
+    private readonly source: string,
+    private readonly base: number,
+  ) {}
+
+  private startOf(node: Nodes): number {
+    return this.base + (node.position?.start.offset ?? 0)
+  }
+
+  private endOf(node: Nodes): number {
+    return this.base + (node.position?.end.offset ?? 0)
+  }
+
+  private finish(kind: BlockKind, weaver: Weaver, node: Nodes): void {
+    if (weaver.text === '') return
+    this.blocks.push({kind, text: weaver.text, pieces: weaver.pieces, start: this.startOf(node), end: this.endOf(node)})
+  }
+
+  private inline(node: Nodes, weaver: Weaver): void {
+    switch (node.type) {
+      case 'text':
+        weaver.add(node.value, this.startOf(node), this.endOf(node))
+        break
+      case 'inlineCode': {
+        const start = this.startOf(node)
+        const at = this.source.indexOf(node.value, start)
+        if (at >= 0 && at + node.value.length <= this.endOf(node)) weaver.add(node.value, at, at + node.value.length)
+        break
+      }
+      case 'break':
+        weaver.mark('\n', this.startOf(node))
+        break
+      case 'html':
+        if (/^<br\b/i.test(node.value)) weaver.mark('\n', this.startOf(node))
+        break
+      default:
+        if ('children' in node) for (const child of node.children) this.inline(child, weaver)
+    }
+  }
+
+  /** @param kind what paragraphs in here are */
+  walk(node: Nodes, kind: BlockKind): void {
+    switch (node.type) {
+      case 'heading':
+      case 'paragraph': {
+        const weaver = new Weaver(this.source)
+        for (const child of node.children) this.inline(child, weaver)
+        this.finish(node.type === 'heading' ? 'heading' : kind, weaver, node)
+        break
+      }
+      case 'listItem':
+        for (const child of node.children) this.walk(child, kind === 'quote' ? kind : 'item')
+        break
+      case 'blockquote':
+        for (const child of node.children) this.walk(child, 'quote')
+        break
+      case 'tableRow': {
+        const weaver = new Weaver(this.source)
+        node.children.forEach((cell, index) => {
+          if (index > 0) weaver.mark(' | ', this.startOf(cell))
+          for (const child of cell.children) this.inline(child, weaver)
+        })
+        this.finish('row', weaver, node)
+        break
+      }
+      case 'code': {
+        const weaver = new Weaver(this.source)
+        weaver.add(node.value, this.startOf(node), this.endOf(node))
+        this.finish('code', weaver, node)
+        break
+      }
+      case 'html': {
+        if (node.value.startsWith('<!')) break
+        const weaver = new Weaver(this.source)
+        let at = this.startOf(node)
+        const end = this.endOf(node)
+        while (at < end) {
+          const open = this.source.indexOf('<', at)
+          const stop = open < 0 || open > end ? end : open
+          if (stop > at) weaver.add(this.source.slice(at, stop), at, stop)
+          if (stop === end) break
+          const close = this.source.indexOf('>', stop)
+          if (close < 0 || close >= end) break
+          weaver.mark('\n', close + 1)
+          at = close + 1
+        }
+        this.finish(kind, weaver, node)
+        break
+      }
+      default:
+        if ('children' in node) for (const child of node.children) this.walk(child, kind)
+    }
+  }
+}
+
+/**
+ * The blocks of a stretch of Markdown, by remark, with offsets into the whole source.
+ *
+ * @param source the whole file as read
+ * @param start where the stretch begins
+ * @param end where it ends
+ */
+export function readBlocks(source: string, start: number, end: number): Block[] {
+  const blocks: Block[] = []
+  for (const {root, offset} of parseStretches(source.slice(start, end))) {
+    const maker = new BlockMaker(source, start + offset)
+    maker.walk(root, 'paragraph')
+    for (const block of maker.blocks) blocks.push(block)
+  }
+  return blocks
+}
+
+/**
+ * Every receipt of a file as a section: blocks and tokens with offsets into the file.
+ *
+ * @param source the whole file as read
+ * @param file its name
+ * @param from offset of the Markdown after front matter
+ * @param facts what the front matter states
+ */
+export function* readSections(source: string, file: string, from: number, facts: ReceiptFacts): Generator<Section> {
+  const place = lineIndex(source)
+  const cuts = cutByHeading(source, from)
+  let any = false
+  for (let i = 0; i < cuts.length; i++) {
+    const cut = cuts[i]!
+    const blocks = readBlocks(source, cut.start, cut.end)
+    const heading = blocks.find((b) => b.kind === 'heading')
+    const body = blocks.some((b) => b !== heading)
+    // A heading with nothing under it is a chapter's title, unless it is all there is.
+    if (!body && (any || i + 1 < cuts.length)) continue
+    if (blocks.length === 0) continue
+    any = true
+    const first = blocks[0]!
+    const named = heading !== undefined && (heading === first || cut.depth > 0)
+    const title = named ? heading.text.replace(/\s+/g, ' ').trim() : titleFromFile(file)
+    const at = named ? heading.start : first.start
+    yield makeSection({source, file, title, line: place(at).line, start: cut.start, end: cut.end, facts, blocks})
+  }
+}
+
+/** "receipts/apple-pie.md" → "Apple pie". */
+function titleFromFile(file: string): string {
+  const name = (file.split(/[\\/]/).pop() ?? '')
+    .replace(/\.[^.]*$/, '')
+    .replace(/[-_]+/g, ' ')
+    .trim()
+  return name === '' ? 'Receipt' : name[0]!.toUpperCase() + name.slice(1)
+}
