@@ -91,6 +91,8 @@ export class Column {
   /** W/K at the far side. */
   outside: number
 
+  /** Conductance from each node sideways to the outside, W/K. */
+  readonly #side: Float64Array
   readonly #g0: Float64Array
   readonly #g1: Float64Array
   readonly #c0: Float64Array
@@ -137,6 +139,7 @@ export class Column {
     this.enthalpy = new Float64Array(n)
     this.latent = new Float64Array(n)
     this.factor = new Float64Array(n - 1).fill(1)
+    this.#side = new Float64Array(n)
     this.#g0 = new Float64Array(n - 1)
     this.#g1 = new Float64Array(n - 1)
     this.#c0 = new Float64Array(n)
@@ -177,6 +180,18 @@ export class Column {
     }
   }
 
+  /**
+   * Let heat leave sideways from the node nearest a depth (not from the face).
+   *
+   * @param depth m
+   * @param conductance W/K
+   */
+  addBridge(depth: number, conductance: number): void {
+    let node = 1
+    while (node < this.size - 1 && this.depth[node]! < depth - 1e-9) node++
+    this.#side[node] = this.#side[node]! + conductance
+  }
+
   /** Heat held above 0 °C, J. */
   stored(): number {
     let sum = 0
@@ -213,16 +228,17 @@ export class Column {
     this.#ambient = ambient
     for (let i = 0; i < n - 1; i++) g[i] = (this.#g0[i]! + (this.#g1[i]! * (t[i]! + t[i + 1]!)) / 2) * this.factor[i]!
     let c = (this.#c0[n - 1]! + this.#c1[n - 1]! * t[n - 1]!) / dt
-    let bNext = c + this.outside + g[n - 2]!
-    let rNext = c * t[n - 1]! + this.outside * ambient
+    const side = this.#side
+    let bNext = c + this.outside + side[n - 1]! + g[n - 2]!
+    let rNext = c * t[n - 1]! + (this.outside + side[n - 1]!) * ambient
     b[n - 1] = bNext
     r[n - 1] = rNext
     for (let i = n - 2; i > 0; i--) {
       c = (this.#c0[i]! + this.#c1[i]! * t[i]!) / dt
       const gi = g[i]!
       const ratio = gi / bNext
-      bNext = c + g[i - 1]! + gi * (1 - ratio)
-      rNext = c * t[i]! + ratio * rNext
+      bNext = c + side[i]! + g[i - 1]! + gi * (1 - ratio)
+      rNext = c * t[i]! + side[i]! * ambient + ratio * rNext
       b[i] = bNext
       r[i] = rNext
     }
@@ -243,18 +259,22 @@ export class Column {
     const n = this.size
     const g = this.#g
     const h = this.enthalpy
+    const side = this.#side
     let flowIn = gain
     let here = face
+    let aside = 0
     for (let i = 0; i < n - 1; i++) {
       const next = (g[i]! * here + this.#r[i + 1]!) / this.#b[i + 1]!
       const out = g[i]! * (here - next)
-      h[i] = h[i]! + dt * (flowIn - out)
+      const leak = side[i]! * (here - this.#ambient)
+      aside += leak
+      h[i] = h[i]! + dt * (flowIn - out - leak)
       flowIn = out
       here = next
     }
-    const out = this.outside * (here - this.#ambient)
+    const out = (this.outside + side[n - 1]!) * (here - this.#ambient)
     h[n - 1] = h[n - 1]! + dt * (flowIn - out)
-    this.lost += dt * out
+    this.lost += dt * (out + aside)
     if (this.#wet) this.#boil()
     for (let i = 0; i < n; i++) {
       const c1 = this.#c1[i]!

@@ -11,10 +11,17 @@ const FLAMING = 0.78
 /** Power at raking by the power in full flame. */
 const COALS = 0.4
 /** Share of the wood's heat that leaves as charcoal with the rake. From memory: about a tenth of the wood's mass as coals, half of it burnt out. */
-export const RAKED_COALS = 0.06
+const RAKED_COALS = 0.06
+/**
+ * Share that leaves as smoke, tar and carbon monoxide: in a hot oven, and how much more in a cold one, whose walls quench the flame and
+ * gather soot until they are past the heat at which soot burns off (from memory: open wood fires burn 80–95 % of their fuel's heat).
+ */
+const SMOKE = 0.04
+const SMOKE_COLD = 0.12
+const SOOT_CLEARS = 340
 /** Kilograms of air that a kilogram of dry wood needs, and the excess an open mouth draws. */
 const STOICHIOMETRIC = 6.1
-const EXCESS = 2
+const EXCESS = 2.1
 
 /**
  * The row of a fuel.
@@ -81,6 +88,16 @@ export function flameAt(share: number): Flame {
   const back = s < KINDLED ? 0.1 : s < 0.35 ? 0.1 + (0.35 * (s - KINDLED)) / (0.35 - KINDLED) : s < FLAMING ? 0.45 : 0.36
   const mouth = s < KINDLED ? 0.6 : s < 0.35 ? 0.6 - (0.42 * (s - KINDLED)) / (0.35 - KINDLED) : s < FLAMING ? 0.18 : 0.27
   return {power: raw / MEAN_POWER, place: [back, 1 - back - mouth, mouth]}
+}
+
+/**
+ * Share of the wood's heat that is set free in the oven.
+ *
+ * @param vault °C of the vault's face
+ */
+export function burntShare(vault: number): number {
+  const cold = Math.min(Math.max((SOOT_CLEARS - vault) / (SOOT_CLEARS - 20), 0), 1)
+  return 1 - RAKED_COALS - SMOKE - SMOKE_COLD * cold
 }
 
 /**

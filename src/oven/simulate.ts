@@ -1,6 +1,6 @@
 import {Column, type ColumnLayer, columnLayer} from './conduction.js'
 import {exchangeAreas, ovenViewFactors, SIGMA} from './enclosure.js'
-import {flameAt, gasPerWood, RAKED_COALS, woodHeat} from './fire.js'
+import {burntShare, flameAt, gasPerWood, woodHeat} from './fire.js'
 import {ovenGeometry} from './geometry.js'
 import {materialById} from './materials.js'
 import type {Firing, OvenEvent, OvenSpec} from './types.js'
@@ -41,6 +41,15 @@ export const RAKING = 5
 const STORE = 0.12
 /** Water in a damp oven's walls, as a share of their dry mass (from memory: 2–8 %). */
 const DAMP = 0.04
+/** And what a cold one has drawn from the air since it was last dried (from memory: 0.5–1 % for brick and clay indoors). */
+const AIR_DRY = 0.007
+/** An oven still this warm has not taken up water, °C. */
+const STAYS_DRY = 45
+/**
+ * Heat that leaks sideways where the drawing is not one-dimensional, W/K for each metre of the floor's edge and of the mouth's frame
+ * (from memory: 0.1–0.5 as for thermal bridges of masonry, ISO 14683).
+ */
+const BRIDGE = 0.15
 /** Specific heats of dough and of crust and crumb, J/(kg·K), and heat of evaporation at 100 °C with the steam's warming to the oven, J/kg. */
 const DOUGH_HEAT = 2900
 const EVAPORATION = 2.257e6 + 1.9e3 * 60
@@ -135,7 +144,8 @@ export function loadHeat(mass: number, water: number, celsius = 25): number {
 }
 
 function layersOf(oven: OvenSpec, which: 'hearth' | 'vault'): ColumnLayer[] {
-  return oven[which].map((l) => columnLayer(materialById(l.material), l.thickness, oven.start.damp ? DAMP : 0))
+  const water = oven.start.damp ? DAMP : oven.start.celsius < STAYS_DRY ? AIR_DRY : 0
+  return oven[which].map((l) => columnLayer(materialById(l.material), l.thickness, water))
 }
 
 /** Scale a wall's intervals: the store by `coupling`, what lies behind it by `loss`. */
@@ -192,8 +202,14 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
   columns.push(doorColumn)
   const hotLayer = (layers: readonly ColumnLayer[]): number =>
     layers.length > 1 ? Math.min(layers[0]!.thickness, STORE * 2) : Math.min(layers[0]!.thickness * 0.6, STORE)
-  for (let i = 0; i < 3; i++) applyFactors(columns[i]!, hotLayer(hearthLayers), factors)
+  const edge =
+    BRIDGE * factors.loss * (Math.PI * Math.sqrt((4 * geometry.floorArea) / Math.PI) + 2 * (oven.mouth.width + oven.mouth.height))
+  for (let i = 0; i < 3; i++) {
+    applyFactors(columns[i]!, hotLayer(hearthLayers), factors)
+    columns[i]!.addBridge(hotLayer(hearthLayers), (edge / 2) * (geometry.zoneArea[i]! / geometry.floorArea))
+  }
   applyFactors(columns[VAULT]!, hotLayer(vaultLayers), factors)
+  columns[VAULT]!.addBridge(hotLayer(vaultLayers), edge / 2)
   applyFactors(doorColumn, 0, factors)
 
   const {areas, factors: views} = ovenViewFactors(oven, geometry)
@@ -328,7 +344,7 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
         const seconds = (burning.to - burning.from) * 60
         const rate = (burning.wood / seconds) * now.power
         const all = (burning.wood / seconds) * megajoules * 1e6 * now.power
-        const useful = all * (1 - RAKED_COALS) * factors.stored
+        const useful = all * burntShare(x[VAULT]!) * factors.stored
         fire += all * dt
         flue += (all - useful) * dt
         const radiant = useful * RADIANT
