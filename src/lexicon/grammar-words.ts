@@ -50,7 +50,6 @@ export const cardinals: Readonly<Record<string, number>> = {
   tenne: 10,
   twelue: 12,
   twentie: 20,
-  twenty: 20,
   thirtie: 30,
   fortie: 40,
 }

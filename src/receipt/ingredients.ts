@@ -1,6 +1,5 @@
 import Fraction from 'fraction.js'
 import {indefinites, partNames, partsOf, toTaste} from '../lexicon/grammar-words.js'
-import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
@@ -66,8 +65,12 @@ export class IngredientReader {
   ) {}
 
   /** All entries, in the order of the text. */
-  read(): ReadIngredient[] {
+  read(listed: boolean): ReadIngredient[] {
     const {tokens, section} = this.view
+    if (listed) {
+      this.line(0, tokens.length)
+      return this.finish()
+    }
     let at = 0
     const ranges: Array<{block: Block; from: number; to: number}> = []
     for (let b = 0; b < section.blocks.length; b++) {
@@ -1617,8 +1620,9 @@ function sizeMeasure(first: string, noun: string): string | null {
   return SIZES[word] ?? null
 }
 
-/** The ingredients of a section, in the order of its text. */
-export function readIngredients(view: View, title: string): ReadIngredient[] {
-  void lookUpItem
-  return new IngredientReader(view, title).read()
-}
+/**
+ * The ingredients of a section, in the order of its text.
+ *
+ * @param listed read the whole as a line of a list, as a phrase that stands alone is
+ */
+export const readIngredients = (view: View, title: string, listed = false): ReadIngredient[] => new IngredientReader(view, title).read(listed)

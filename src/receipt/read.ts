@@ -1,38 +1,146 @@
-import {frontMatterSpan} from './front-matter.js'
+import {readFacts} from './facts.js'
+import {readHeat, type UnknownHeat} from './heat.js'
 import {readIngredients} from './ingredients.js'
+import {lineIndex} from './position.js'
+import {plainSection} from './section.js'
 import {readSections} from './sections.js'
-import type {Message, ReadReceipt, ReceiptFacts} from './types.js'
+import {readTimes} from './times.js'
+import type {Message, ReadIngredient, ReadReceipt} from './types.js'
 import {makeView} from './view.js'
+import {readYield} from './yields.js'
+
+export interface ReadOptions {
+  /** The file's name, for titles and messages. */
+  readonly file: string
+  /** Year and place where the front matter states none. */
+  readonly year?: number
+  readonly place?: string
+}
 
 /**
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @param options.file its name, for titles and messages
- * @returns receipts in order, and what could not be read
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `heat-unknown`, `reading-doubtful`, `says-unused`,
+ *   `empty`, and those of front matter
  */
-export function readReceipts(source: string, options: {readonly file: string}): {receipts: ReadReceipt[]; messages: Message[]} {
-  const messages: Message[] = []
+export function readReceipts(source: string, options: ReadOptions): {receipts: ReadReceipt[]; messages: Message[]} {
+  const {file} = options
+  const stated = readFacts(source, file)
+  const messages: Message[] = [...stated.messages]
   const receipts: ReadReceipt[] = []
-  const span = frontMatterSpan(source)
-  const facts: ReceiptFacts = {}
-  for (const section of readSections(source, options.file, span?.bodyStart ?? 0, facts)) {
+  const place = lineIndex(source)
+  const unknownHeat: UnknownHeat[] = []
+  const unknownItems = new Map<string, number[]>()
+  const says = [...stated.says].map(([words, reading]) => ({words, reading, used: false}))
+  const {facts} = stated
+  const year = facts.year ?? options.year ?? null
+  const where = facts.place ?? options.place ?? null
+  for (const section of readSections(source, file, stated.bodyStart, facts)) {
+    const title = stated.title !== null && receipts.length === 0 ? stated.title : section.title
     const view = makeView(section)
+    let ingredients = readIngredients(view, title)
+    if (says.length > 0) ingredients = corrected(source, section.start, section.end, ingredients, says)
+    for (const one of ingredients) {
+      if (!one.known) {
+        const places = unknownItems.get(one.item)
+        if (places === undefined) unknownItems.set(one.item, [one.start])
+        else places.push(one.start)
+      }
+      if (one.other !== undefined)
+        messages.push({
+          file,
+          ...place(one.start),
+          severity: 'info',
+          rule: 'reading-doubtful',
+          reason: `“${one.text}” is read as ${reading(one)}; it could be ${one.other.reading}`,
+          suggest: `to settle it, write in the front matter: ${one.other.settle}`,
+        })
+    }
     receipts.push({
-      file: options.file,
-      title: section.title,
+      file,
+      title,
       line: section.line,
       start: section.start,
       end: section.end,
-      year: facts.year ?? null,
-      place: facts.place ?? null,
+      year,
+      place: where,
       kind: null,
-      ingredients: readIngredients(view, section.title),
-      oven: [],
-      times: [],
-      serves: null,
+      ingredients,
+      oven: readHeat(section, unknownHeat),
+      times: readTimes(section),
+      serves: readYield(section),
       facts,
     })
   }
+  for (const [item, places] of unknownItems) {
+    messages.push({
+      file,
+      ...place(places[0]!),
+      severity: 'warning',
+      rule: 'item-unknown',
+      reason: `“${item}” is not an ingredient this lexicon knows: its words are carried through without a weight${list(places, place)}`,
+      suggest: 'write its usual name, or add a row to src/lexicon/items-*.ts',
+    })
+  }
+  const heats = new Map<string, number[]>()
+  for (const heat of unknownHeat) heats.set(heat.text, [...(heats.get(heat.text) ?? []), heat.start])
+  for (const [text, places] of heats) {
+    messages.push({
+      file,
+      ...place(places[0]!),
+      severity: 'warning',
+      rule: 'heat-unknown',
+      reason: `“${text}” is not a word for heat this lexicon knows${list(places, place)}`,
+      suggest: 'state the heat in the front matter: oven: a quick oven',
+    })
+  }
+  for (const one of says)
+    if (!one.used)
+      messages.push({
+        file,
+        ...place(stated.at(one.words)),
+        severity: 'warning',
+        rule: 'says-unused',
+        reason: `the words “${one.words}” do not stand in the text, or “${one.reading}” has no amount and name that can be read`,
+        suggest: 'quote the words exactly as they stand in the text',
+      })
+  if (receipts.length === 0 && !messages.some((m) => m.severity === 'error'))
+    messages.push({file, line: 1, column: 1, severity: 'warning', rule: 'empty', reason: 'there is no receipt in this file', suggest: 'write a heading with the receipt’s name, and its text below'})
   return {receipts, messages}
+}
+
+const reading = (one: ReadIngredient): string =>
+  one.exact === null ? one.item : `${one.exact}${one.exactHigh === undefined ? '' : `–${one.exactHigh}`} ${one.measure} ${one.item}`
+
+/** ": 3 times, on lines 4, 9 and 12". */
+function list(places: readonly number[], place: (offset: number) => {line: number}): string {
+  if (places.length < 2) return ''
+  const lines = [...new Set(places.map((at) => place(at).line))]
+  return ` (${places.length} times, on ${lines.length > 1 ? 'lines' : 'line'} ${lines.join(', ')})`
+}
+
+/** Readings corrected by hand, `says:` in the front matter, put in place of the reader's own. */
+function corrected(
+  source: string,
+  from: number,
+  to: number,
+  ingredients: readonly ReadIngredient[],
+  says: ReadonlyArray<{readonly words: string; readonly reading: string; used: boolean}>,
+): ReadIngredient[] {
+  let result = [...ingredients]
+  for (const one of says) {
+    if (one.words === '') continue
+    const start = source.indexOf(one.words, from)
+    const end = start + one.words.length
+    if (start < 0 || end > to) continue
+    const read = readIngredients(makeView(plainSection(one.reading)), '', true)[0]
+    if (read === undefined) continue
+    one.used = true
+    const part = result.find((r) => r.start < end && r.end > start)?.part ?? ''
+    result = result.filter((r) => r.end <= start || r.start >= end)
+    result.push({...read, text: one.words, start, end, part, confidence: 1, notes: [...read.notes, 'as the front matter says']})
+    result.sort((a, b) => a.start - b.start)
+  }
+  return result
 }

@@ -13,7 +13,6 @@ import {
   partsOf,
   preparations,
   stepVerbs,
-  toTaste,
 } from '../lexicon/grammar-words.js'
 import {fold, foldAll, itemAt, items, measureAt, measures} from '../lexicon/index.js'
 import type {Item, Measure} from '../lexicon/schema.js'
