@@ -4,9 +4,13 @@ import type {Plan, PlanProblem} from '../plan/types.js'
 
 /** A dish as a bar under the curve, minutes after midnight. */
 export interface Bar {
+  readonly number: number
   readonly label: string
   readonly from: number
+  /** The likely draw, and between what times it may come. */
   readonly to: number
+  readonly drawLow: number
+  readonly drawHigh: number
 }
 
 /** A reading shown on the curve: minutes after midnight, °C. */
@@ -106,7 +110,14 @@ export function chartData(plan: Plan, problem: PlanProblem, readings: readonly R
     raked: plan.raked,
     ready: plan.ready,
     until: Math.min(last, Math.max(plan.ready + 240, ...draws.map((at) => at + 30))),
-    bars: dishes.map((dish) => ({label: `${dish.number} ${dish.title}`, from: dish.from, to: dish.draw.likely})),
+    bars: dishes.map((dish) => ({
+      number: dish.number,
+      label: `${dish.number} ${dish.title}`,
+      from: dish.from,
+      to: dish.draw.likely,
+      drawLow: dish.draw.low,
+      drawHigh: dish.draw.high,
+    })),
     openings: openings(plan),
     readings: thermometer(readings, plan.lit),
   }

@@ -1,5 +1,9 @@
-import type {PlanProblem, Step} from '../plan/types.js'
+import {phrases, type Speaker, speak} from '../plan/phrases.js'
+import type {Phrase, PlanProblem, Step} from '../plan/types.js'
+import {clock, duration, temperature, wood} from './figures.js'
 import type {Style} from './style.js'
+import {dePhrases} from './words/de-phrases.js'
+import {sayIf} from './words/index.js'
 
 /** The words of a step, said in the reader's language, clock and units. */
 export interface StepWords {
@@ -9,7 +13,35 @@ export interface StepWords {
   readonly ifBehind: string | null
 }
 
-/** The words of a step. */
-export function stepWords(step: Step, _problem: PlanProblem, _style: Style): StepWords {
-  return {say: step.say, sign: step.sign, ifAhead: step.ifAhead, ifBehind: step.ifBehind}
+/** The planner's phrases in each language the sheets have. */
+export const phraseBooks: Readonly<Record<string, Readonly<Record<string, string>>>> = {en: phrases, de: dePhrases}
+
+/** How the planner's phrases are said in a style. */
+export function speaker(problem: PlanProblem, style: Style): Speaker {
+  const {words} = style
+  return {
+    templates: phraseBooks[words['language.code']] ?? phrases,
+    title: (id) => problem.dishes.find((dish) => dish.id === id)?.title ?? id,
+    clock: (minutes) => clock(minutes, style),
+    minutes: duration,
+    celsius: (celsius) => temperature(celsius, style),
+    kilograms: (kilograms) => wood(kilograms, style),
+    word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
+    and: (list) => (list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} ${words['list.and']} ${list.at(-1)}`),
+  }
+}
+
+/** The words of a step; where the planner gave none as data, its own English ones. */
+export function stepWords(step: Step, problem: PlanProblem, style: Style): StepWords {
+  const {words} = step
+  if (!words) return {say: step.say, sign: step.sign, ifAhead: step.ifAhead, ifBehind: step.ifBehind}
+  const voice = speaker(problem, style)
+  const said = (phrase: Phrase | null, otherwise: string | null): string | null =>
+    phrase ? speak(phrase, voice) || otherwise : otherwise
+  return {
+    say: speak(words.say, voice) || step.say,
+    sign: said(words.sign, step.sign),
+    ifAhead: said(words.ifAhead, step.ifAhead),
+    ifBehind: said(words.ifBehind, step.ifBehind),
+  }
 }

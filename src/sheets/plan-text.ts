@@ -137,8 +137,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
       if (step.celsius)
         out.push(...hanging(indent, say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}), width))
       if (said.sign) out.push(...hanging(indent, say(words, 'step.sign', {sign: tidy(said.sign)}), width))
-      if (said.ifAhead) out.push(...hanging(indent, say(words, 'step.ahead', {what: tidy(said.ifAhead)}), width))
-      if (said.ifBehind) out.push(...hanging(indent, say(words, 'step.behind', {what: tidy(said.ifBehind)}), width))
+      for (const what of [said.ifAhead, said.ifBehind]) if (what) out.push(...hanging(`${indent}- `, tidy(what), width))
     })
   }
   if (plan.loads.length > 0) {
@@ -214,8 +213,8 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
           const notes = [
             step.celsius ? say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}) : '',
             said.sign ? say(words, 'step.sign', {sign: said.sign}) : '',
-            said.ifAhead ? say(words, 'step.ahead', {what: said.ifAhead}) : '',
-            said.ifBehind ? say(words, 'step.behind', {what: said.ifBehind}) : '',
+            said.ifAhead ?? '',
+            said.ifBehind ?? '',
           ].filter(Boolean)
           return [`- [ ] **${md(clock(step.at, style))}** ${md(said.say)}`, ...notes.map((note) => `  - ${md(note)}`)].join('\n')
         })

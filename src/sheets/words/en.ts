@@ -36,6 +36,7 @@ export const en = {
   'date.long': '{weekday} {day} {month} {year}',
 
   'decimal.mark': '.',
+  'list.and': 'and',
   'range.to': '{low} to {high}',
   'figure.about': 'about {value}',
 
@@ -65,9 +66,10 @@ export const en = {
   'action.shut': 'Shut',
   'action.evening before': 'Evening before',
 
+  'word.golden': 'golden',
+  'word.pale brown': 'pale brown',
+
   'step.sign': 'Look for: {sign}',
-  'step.ahead': 'Oven ahead (hotter): {what}',
-  'step.behind': 'Oven behind (cooler): {what}',
   'step.heat': 'Expect {temperature}',
 
   'plan.title': 'Bake plan',
@@ -183,6 +185,202 @@ export const en = {
   'chart.degrees': 'Baking heat',
   'chart.hours': 'Clock time',
   'chart.next': '+1 day',
+
+  'chart.ready': 'ready',
+  'reading.floor': 'floor',
+  'reading.vault': 'vault',
+  'reading.air': 'air',
+  'reading.probe': 'probe',
+  'reading.arm': 'arm count',
+  'reading.flour': 'flour',
+  'reading.paper': 'paper',
+  'reading.walls': 'walls',
+  'reading.spatter': 'spatter of water',
+  'map.title': 'Floor for load {number}, set in at {time}',
+  'map.desc': 'The floor seen from above, {depth} deep and {width} wide, the mouth at the bottom. Set in: {dishes}.',
+  'page.nav': 'Where you are',
+  'chart.key':
+    'Thick line: the most likely baking heat. Grey: where it may be. Striped block: the fire. Striped bars: dishes, numbered as on the day sheet; the fork at a bar’s end shows between what times it may be ready. Black triangles: the door is opened. Circles with a letter: readings taken (F floor, V vault, A air, P probe).',
+  'chart.table': 'The dishes in figures',
+  'map.heading': 'Where each dish stands',
+  'map.key':
+    'Seen from above, to scale, the mouth at the bottom. The numbers are those of the day sheet. Striped: still in from an earlier load. Set in from the back forward.',
+  'page.up': 'All sheets of this day',
+  'day.next': 'next day',
+  'day.before': 'the day before',
+  'day.later': '{days} days later',
+  'day.readings': 'Readings to write in',
+  'day.expectedFloor': 'Floor expected',
+
+  'sheet.index': 'Sheets',
+  'sheet.day': 'Day sheet',
+  'sheet.heat': 'Heat chart',
+  'sheet.floor': 'Floor maps',
+  'sheet.cautions': 'Cautions',
+  'sheet.pinUp': 'All to pin up: day sheet, heat chart, floor maps and cautions in one print',
+  'sheet.shopping': 'Shopping and weighing out',
+  'sheet.calendar': 'Calendar with alarms (iCalendar)',
+  'sheet.markdown': 'The plan as Markdown',
+  'sheet.text': 'The plan as plain text',
+  'sheet.csv': 'The steps as a table (CSV)',
+  'sheet.shoppingCsv': 'The shopping list as a table (CSV)',
+  'sheet.json': 'The plan as data (JSON)',
+  'sheet.heatSvg': 'The heat chart as a drawing (SVG)',
+  'index.pin': 'To pin up',
+  'index.handouts': 'To hand out',
+  'index.files': 'For other programs',
+
+  'handout.intro.class': 'An old way of writing a recipe, and what its words mean today',
+  'handout.intro.kitchen': 'Working figures for the kitchen',
+  'handout.intro.visitors': 'Baked today in the brick oven; here is how to bake it at home',
+  'handout.old': 'As written',
+  'handout.new': 'In today’s measures',
+  'handout.heat': 'Its words for heat and time',
+  'handout.words': 'Old words in it',
+  'handout.ranges':
+    'A figure in brackets is a range: an old measure was never exact, and the truth lies somewhere inside it. The number in square brackets names who says so.',
+
+  'home.title': 'In a home oven',
+  'home.heat': 'Heat: {heat}',
+  'home.gas': 'gas mark {mark}',
+  'home.fan': 'fan oven {temperature}',
+  'home.minutes': 'Time: {time}; begin to look at the shorter one',
+  'home.vessel': 'Baked in:',
+  'home.done': 'Done when:',
+  'home.falling': 'Start hot, and turn the dial down by degrees as it bakes, as the brick oven would fall.',
+  'home.ours': 'The receipt does not say how hot: this heat is ours, from the kind of dish.',
+  'home.unknown':
+    'The receipt says nothing of heat or time, and its kind was not recognised. Bake a small piece first and watch it.',
+
+  'falling.title': 'In a falling oven',
+  'falling.band': 'Set in when the oven is {band}: baking heat {temperature}.',
+  'falling.plain': 'It bakes while the heat falls; allow a little longer than in an oven that holds its heat.',
+  'falling.falling': 'It wants falling heat: set in hot, and left while the oven cools.',
+  'falling.overnight': 'It wants falling heat: set in, the door shut close, and left till it is done, overnight if need be.',
+  'falling.place': 'Place on the floor: {place}.',
+  'falling.window': 'In this oven, on this day: to be set in between {from} and {to}.',
+  'falling.noWindow': 'In this oven, on this day, the heat is never right for it.',
+  'falling.plan': 'Planned: number {number}, load {load}, set in at {from} (heat {heat}), drawn about {to}.',
+
+  'converse.title': '{title} in a falling oven',
+  'converse.intro': 'A modern recipe expects an oven that holds one heat. A brick oven has one fire to spend and falls all day.',
+  'converse.says': 'What the recipe says',
+  'converse.when': 'When in the day',
+  'converse.window': 'The oven is {band} enough from {from} (heat {first}) to {to} (heat {last}).',
+  'converse.change': 'What to change',
+  'converse.dial': 'There is no dial: wait for the heat, test it (arm count, flour, thermometer), then set in.',
+  'converse.hotter':
+    'Set in a little above the recipe’s heat, best at about {temperature}, because the oven falls while the dish bakes.',
+  'converse.longer': 'The recipe’s time is {time}; in a falling oven it may be longer. Go by the sign, not the clock.',
+  'converse.fan': 'The recipe’s figure is for a fan oven: the same baking without a fan needs about 20 °C (35 °F) more.',
+  'converse.steam':
+    'The shut door keeps the steam in: no tray of water is needed for bread; leave the door ajar for the last minutes for a crisp crust.',
+  'converse.floor': 'The floor bakes from below: use a thick tin or a tile under thin tins and sweet doughs, which brown early.',
+  'converse.place': 'Place on the floor: {place}. The back is hottest, the mouth coolest.',
+  'converse.door': 'Do not look often: each opening costs heat that does not come back.',
+
+  'exercise.title': 'Exercise: {title}',
+  'exercise.name': 'Name ____________________________   Date ______________',
+  'exercise.key': 'Answer key: {title}',
+  'exercise.convert': 'Turn these measures into grams or millilitres. If you are not sure, write a lowest and a highest figure.',
+  'exercise.unsure': 'Which of these measures is the least sure, and why? How would you find out more?',
+  'exercise.unsureAnswer':
+    '“{text}”: its range is as wide as {percent} % of its likely figure. It may be a household measure, a thing judged by eye, or one whose size changed with year and place. Weighing a few of the real things, or finding the maker’s table of the time, would narrow it.',
+  'exercise.order': 'Put these dishes in order, the one that needs the most heat first. Which is set in first?',
+  'exercise.backThis': 'Why does {title} stand at the back of the oven?',
+  'exercise.backOther': 'Why does the bean pot go to the back of the oven, and what is drawn first to the mouth?',
+  'exercise.backAnswer':
+    'What stays longest goes in first and furthest back, where the heat holds longest and the draught of the door does not reach. What is drawn early stands near the mouth, so that nothing has to be moved to reach it and the door is open only for a moment.',
+  'exercise.when': '{title} is to be set in at {temperature}. Read from the table between what times that can be.',
+  'exercise.whenAnswer': 'Between about {from} and {to}.',
+
+  'shop.title': 'Shopping list',
+  'shop.intro': 'For {title}, {count} people: everything the dishes of the day need, added up.',
+  'shop.asStands': '“{text}” for {title}',
+  'shop.modern': 'sold as {name}',
+  'shop.instead': 'no longer sold: use {item} {amount} ({how})',
+  'shop.spread':
+    'Figures in brackets are ranges: old measures added up. Buy the higher one where running out would spoil the day.',
+  'shop.weighing': 'Weighing out, batch by batch',
+  'shop.weighingIntro':
+    'Weigh each batch into its own bowl, and tick as you go. In bold, the amount rounded to what a kitchen can measure.',
+  'shop.times': 'The receipt made {times} times.',
+
+  'safety.title': 'Cautions for a day by the fire',
+  'safety.fire': 'Fire',
+  'safety.fire.1':
+    'Look over oven, hearth and chimney for cracks and soot before you light; have the chimney swept as the law asks.',
+  'safety.fire.2': 'Never leave a fire, and light none in a high wind or under a fire ban.',
+  'safety.fire.3':
+    'Keep an extinguisher, a bucket of water and one of sand within reach, and nothing that burns within 1 m (3 ft) of the mouth; more where your code says so.',
+  'safety.fire.4':
+    'No petrol, spirit or oil to start a fire. Heat a cold or damp oven slowly over several small fires: a fast one cracks it and can throw brick.',
+  'safety.wood': 'Wood',
+  'safety.wood.1': 'Burn only dry, untreated, unpainted wood: no pallets of unknown treatment, no board, no rubbish.',
+  'safety.wood.2': 'The fire is in the baking chamber: what is in the wood comes into the bread.',
+  'safety.monoxide': 'Carbon monoxide',
+  'safety.monoxide.1':
+    'Glowing coals give off carbon monoxide. It has no smell, and it kills. Never shut the flue or the door on live coals.',
+  'safety.monoxide.2': 'Indoors: air the room, and have a working alarm. Never bring coals or the ash pail inside.',
+  'safety.monoxide.3': 'Headache, dizziness, sickness: everyone out into the air, and call for help.',
+  'safety.ash': 'Coals and ash',
+  'safety.ash.1':
+    'Rake coals and ash into a metal pail with a tight metal lid, on stone or earth, outdoors, 3 m (10 ft) from anything that burns.',
+  'safety.ash.2': 'Ash holds live coals for four days and longer. Never into a bin, a paper sack or a compost heap.',
+  'safety.burns': 'Burns',
+  'safety.burns.1':
+    'Brick, iron, door and vessels stay hot for a day. Dry, thick gloves; a wet cloth scalds. Sleeves tight, hair and apron strings tied.',
+  'safety.burns.2': 'Stand to one side when you open the door: the first breath of the oven is steam and flame-hot air.',
+  'safety.burns.3':
+    'Cool a burn at once under running water for 20 minutes; no butter, no ice; a large or deep burn needs a doctor.',
+  'safety.arm': 'The arm count',
+  'safety.arm.1':
+    'Hold the hand in the mouth only, bare, dry, no ring or sleeve in the way, and pull it out before it hurts. Never touch the brick, never reach to the back.',
+  'safety.arm.2': 'It is no test for children, nor for anyone who feels heat poorly. A thermometer does it better.',
+  'safety.children': 'Children and visitors',
+  'safety.children.1':
+    'Mark a line on the ground at least 2 m (6 ft) from the mouth that no visitor crosses; one grown-up does nothing but watch it.',
+  'safety.children.2':
+    'Children work at the table, not at the oven. Wash hands after raw dough and egg; no tasting of raw dough.',
+  'safety.food': 'Food',
+  'safety.food.1':
+    'Between 4 and 60 °C (40 and 140 °F) bacteria grow. Not longer than two hours there, one hour when it is over 32 °C (90 °F) outside.',
+  'safety.food.2':
+    'Kept warm means 60 °C (140 °F) or more, measured in the middle, till it is eaten. A crock left overnight must stay above that, or be cooled quickly and kept cold.',
+  'safety.food.3': 'Cool large pots in shallow dishes: to 21 °C (70 °F) within two hours, to 5 °C (41 °F) within four more.',
+  'safety.food.4':
+    'An old receipt may ask for what we know to be unsafe: raw egg, raw milk, cherry kernels, a crock sealed and left. Follow the caution, not the receipt.',
+  'safe.caption': 'Least temperature of the middle, measured with a food thermometer',
+  'safe.centre': 'Middle at least',
+  'safe.whole': 'Beef, pork, mutton in the piece (then rest 3 minutes)',
+  'safe.fish': 'Fish',
+  'safe.minced': 'Minced meat, sausage',
+  'safe.egg': 'Custards and egg dishes',
+  'safe.poultry': 'Poultry, stuffing, game pies',
+  'safe.reheat': 'Leftovers and anything warmed again',
+  'safe.source':
+    'USDA Food Safety and Inspection Service, Safe Minimum Internal Temperature Chart and “Danger Zone”; cooling times FDA Food Code 3-501.14. The other cautions are common practice, no single source.',
+  'safety.receipts': 'From the receipts of this day',
+  'safety.allergens': 'Allergens',
+  'safety.allergens.1':
+    'Found in the words of the receipts; check every label, and keep allergen-free food apart. Say it to every guest who asks.',
+  'allergen.gluten': 'gluten (wheat, rye, barley, oats)',
+  'allergen.milk': 'milk',
+  'allergen.egg': 'egg',
+  'allergen.eggs': 'egg',
+  'allergen.nuts': 'tree nuts',
+  'allergen.tree nuts': 'tree nuts',
+  'allergen.peanut': 'peanut',
+  'allergen.peanuts': 'peanut',
+  'allergen.soya': 'soya',
+  'allergen.sesame': 'sesame',
+  'allergen.fish': 'fish',
+  'allergen.crustaceans': 'crustaceans',
+  'allergen.molluscs': 'molluscs',
+  'allergen.celery': 'celery',
+  'allergen.mustard': 'mustard',
+  'allergen.lupin': 'lupin',
+  'allergen.sulphites': 'sulphites',
 
   'safety.short.fire':
     'Never leave the fire. Keep water, sand or an extinguisher at hand, and children and loose clothes well back.',

@@ -1,0 +1,544 @@
+import type {Element, ElementContent} from 'hast'
+import {h} from 'hastscript'
+import type {Source} from '../lexicon/schema.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
+import type {Ingredient, Receipt} from '../receipt/types.js'
+import {allergenNames} from './cautions-sheet.js'
+import {clock, durations, number, temperatures} from './figures.js'
+import {termsIn} from './glossary.js'
+import {valueAt} from './heat-data.js'
+import {type Asked, asked, bandOf, gasMark, placesInPlan, windowOf} from './needs.js'
+import {oldText} from './old-text.js'
+import {zoneWord} from './plan-text.js'
+import type {Style} from './style.js'
+import {besides, Citations, modernFigure} from './translation-text.js'
+import {say, sayIf} from './words/index.js'
+
+/** Who the handout is for: the class has an exercise, the kitchen the working figures, visitors the story. */
+export type Audience = 'class' | 'kitchen' | 'visitors'
+
+/** What a handout is made from. */
+export interface HandoutInput {
+  readonly receipt: Receipt
+  /** The file the receipt stands in, as read. */
+  readonly text: string
+  readonly plan: Plan
+  readonly problem: PlanProblem
+  /** The other receipts of the day, for the exercise. */
+  readonly others: readonly Receipt[]
+  readonly sources: readonly Source[]
+  readonly style: Style
+  readonly audience: Audience
+}
+
+/** The handout of one receipt: old text beside new figures, how to bake it, words, cautions, and for a class the exercise with its key. */
+export function handout(input: HandoutInput): Element[] {
+  const {receipt, style, audience} = input
+  const {words} = style
+  const cited = new Citations()
+  const need = asked(receipt, input.problem)
+  const terms = termsIn(input.text.slice(receipt.start, receipt.end))
+  const table = figuresTable(receipt, cited, style)
+  const oven = ovenSection(receipt, cited, style)
+  const bake = bakeSection(input, need)
+  const cautions = cautionsSection(receipt, cited, style)
+  const exercise = audience === 'class' ? exerciseFor(input, need, cited) : null
+  const wordList = audience === 'kitchen' || terms.length === 0 ? [] : wordListSection(terms, cited, style)
+  const footnotes = footnoteList(cited, input.sources, style)
+  const from = [
+    receipt.year === null ? '' : String(receipt.year),
+    receipt.place === null ? '' : sayIf(words, `place.${receipt.place}`, receipt.place),
+  ]
+    .filter(Boolean)
+    .join(', ')
+  return [
+    h('article', {className: ['sheet', 'handout', audience]}, [
+      h('header', [
+        h('h1', receipt.title),
+        h('p', {className: ['lead']}, [from, words[`handout.intro.${audience}`]].filter(Boolean).join('. ')),
+      ]),
+      h('div', {className: ['pair']}, [
+        h('section', [h('h2', words['handout.old']), h('blockquote', old(input))]),
+        h('section', [h('h2', words['handout.new']), table, ...ours(receipt, style)]),
+      ]),
+      ...oven,
+      ...bake,
+      ...cautions,
+      ...wordList,
+      ...footnotes,
+    ]),
+    ...(exercise ? [exercise.questions, exercise.answers] : []),
+  ]
+}
+
+/** The old words without front matter and title, every read phrase numbered like its row. */
+function old({receipt, text}: HandoutInput): ElementContent[] {
+  const marks = receipt.ingredients.map((ingredient, i) => ({start: ingredient.start, end: ingredient.end, number: i + 1}))
+  return oldText(text.slice(receipt.start, receipt.end), receipt.start, marks)
+}
+
+function figuresTable(receipt: Receipt, cited: Citations, style: Style): Element {
+  const {words} = style
+  if (receipt.ingredients.length === 0) return h('p', words['translate.noIngredients'])
+  return h('table', {className: ['stack']}, [
+    h(
+      'thead',
+      h('tr', [
+        h('th', {scope: 'col'}, words['col.number']),
+        h('th', {scope: 'col'}, words['col.written']),
+        h('th', {scope: 'col'}, words['col.today']),
+        h('th', {scope: 'col'}, words['col.source']),
+      ]),
+    ),
+    h(
+      'tbody',
+      receipt.ingredients.map((ingredient, i) =>
+        h('tr', [
+          h('td', String(i + 1)),
+          h('th', {scope: 'row'}, [...(ingredient.part ? [h('em', `${ingredient.part}: `)] : []), ingredient.text]),
+          h('td', [
+            h('span', modernFigure(ingredient, style)),
+            ...besides(ingredient, style).map((note) => h('span', {className: ['small'], lang: 'en'}, [h('br'), note])),
+          ]),
+          h('td', footnoteMarks(ingredient.sources, cited)),
+        ]),
+      ),
+    ),
+  ])
+}
+
+function footnoteMarks(ids: readonly string[], cited: Citations): ElementContent[] {
+  return ids.flatMap((id, i): ElementContent[] => [
+    {type: 'text', value: i > 0 ? ' ' : ''},
+    h('a', {href: `#source-${cited.number(id)}`}, `[${cited.number(id)}]`),
+  ])
+}
+
+function ours(receipt: Receipt, style: Style): Element[] {
+  const {words} = style
+  if (receipt.inferred.length === 0) return []
+  return [
+    h('div', {className: ['ours', 'small']}, [
+      h('p', h('strong', words['translate.ours'])),
+      h(
+        'ul',
+        {lang: 'en'},
+        receipt.inferred.map(({field, value, why}) => h('li', `${field}: ${value} (${why})`)),
+      ),
+    ]),
+  ]
+}
+
+function ovenSection(receipt: Receipt, cited: Citations, style: Style): Element[] {
+  const {words} = style
+  if (receipt.oven.length === 0 && receipt.times.length === 0) return []
+  return [
+    h('section', [
+      h('h2', words['handout.heat']),
+      h('ul', [
+        ...receipt.oven.map((phrase) =>
+          h('li', [
+            `“${tidy(phrase.text)}”: `,
+            h('strong', words[`band.${phrase.band}`]),
+            `, ${temperatures(phrase.celsius, style)} `,
+            ...footnoteMarks(phrase.sources, cited),
+            ...(phrase.notes ?? []).map((note) => h('span', {className: ['small'], lang: 'en'}, ` ${note}`)),
+          ]),
+        ),
+        ...receipt.times.map((time) =>
+          h('li', `“${tidy(time.text)}”: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
+        ),
+      ]),
+    ]),
+  ]
+}
+
+const tidy = (text: string): string => text.replace(/\s+/g, ' ').trim()
+
+/** The home oven's dial in words: degrees, gas mark, fan. */
+export function homeHeat(need: Asked, style: Style): string {
+  const mark = gasMark((need.home.low + need.home.high) / 2)
+  const parts = [temperatures(need.home, style)]
+  if (mark !== null) parts.push(say(style.words, 'home.gas', {mark}))
+  parts.push(
+    say(style.words, 'home.fan', {temperature: temperatures({low: need.home.low - 20, high: need.home.high - 20}, style)}),
+  )
+  return parts.join('; ')
+}
+
+function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
+  const {receipt, plan, problem, style} = input
+  const {words} = style
+  if (!need) return [h('section', [h('h2', words['home.title']), h('p', words['home.unknown'])])]
+  const inPlan = placesInPlan(receipt, plan, problem)
+  const span = windowOf(plan, need.start)
+  return [
+    h('div', {className: ['pair', 'even']}, [
+      h('section', [
+        h('h2', words['home.title']),
+        h('ul', [
+          h('li', say(words, 'home.heat', {heat: homeHeat(need, style)})),
+          h('li', say(words, 'home.minutes', {time: durations(need.minutes, style)})),
+          ...(need.vessel ? [h('li', [words['home.vessel'], ' ', h('span', {lang: 'en'}, need.vessel)])] : []),
+          ...(need.sign ? [h('li', [words['home.done'], ' ', h('span', {lang: 'en'}, need.sign)])] : []),
+          ...(need.falling ? [h('li', words['home.falling'])] : []),
+          ...(need.said ? [] : [h('li', {className: ['ours']}, words['home.ours'])]),
+        ]),
+      ]),
+      h('section', [
+        h('h2', words['falling.title']),
+        h('ul', [
+          h(
+            'li',
+            say(words, 'falling.band', {
+              band: words[`band.${need.band}`],
+              temperature: temperatures({low: need.start.low, high: need.start.high}, style),
+            }),
+          ),
+          h('li', need.overnight ? words['falling.overnight'] : need.falling ? words['falling.falling'] : words['falling.plain']),
+          h('li', say(words, 'falling.place', {place: zoneWord(need.place, style)})),
+          ...(span
+            ? [h('li', say(words, 'falling.window', {from: clock(span.from, style), to: clock(span.to, style)}))]
+            : [h('li', words['falling.noWindow'])]),
+          ...inPlan.map((entry) =>
+            h(
+              'li',
+              say(words, 'falling.plan', {
+                load: entry.load,
+                number: entry.number,
+                from: clock(entry.from, style),
+                to: clock(entry.draw.likely, style),
+                heat: temperatures(entry.celsiusIn, style),
+              }),
+            ),
+          ),
+        ]),
+      ]),
+    ]),
+  ]
+}
+
+function cautionsSection(receipt: Receipt, cited: Citations, style: Style): Element[] {
+  const {words} = style
+  return [
+    h('section', {className: ['warn']}, [
+      h('h2', words['translate.cautions']),
+      ...(receipt.cautions.length > 0
+        ? [
+            h(
+              'ul',
+              receipt.cautions.map((caution) =>
+                h('li', [h('span', {lang: 'en'}, `${caution.text} `), ...footnoteMarks([caution.source], cited)]),
+              ),
+            ),
+          ]
+        : []),
+      h(
+        'p',
+        receipt.allergens.length > 0
+          ? say(words, 'translate.allergens', {list: allergenNames(receipt.allergens, style)})
+          : words['translate.noAllergens'],
+      ),
+      h('p', {className: ['small']}, words['safety.short.codes']),
+    ]),
+  ]
+}
+
+function wordListSection(terms: ReturnType<typeof termsIn>, cited: Citations, style: Style): Element[] {
+  const {words} = style
+  const language = words['language.code'] === 'de' ? 'de' : 'en'
+  return [
+    h('section', [
+      h('h2', words['handout.words']),
+      h(
+        'dl',
+        terms.flatMap((term) => [
+          h('dt', [h('strong', {lang: 'en'}, term.term)]),
+          h('dd', [`${term[language]} `, ...footnoteMarks([term.source], cited)]),
+        ]),
+      ),
+    ]),
+  ]
+}
+
+function footnoteList(cited: Citations, sources: readonly Source[], style: Style): Element[] {
+  const list = cited.list(sources)
+  if (list.length === 0) return []
+  return [
+    h('section', {className: ['small']}, [
+      h('h2', style.words['translate.sources']),
+      h('p', style.words['handout.ranges']),
+      h(
+        'ul',
+        {className: ['plain']},
+        list.map(({number: n, text}) => h('li', {id: `source-${n}`}, [`[${n}] `, h('span', {lang: 'en'}, text)])),
+      ),
+    ]),
+  ]
+}
+
+/** The ingredients a learner can turn into figures, most telling first: those whose range is widest. */
+export function convertible(receipt: Receipt): Ingredient[] {
+  const spread = (ingredient: Ingredient): number => {
+    const range = ingredient.grams ?? ingredient.millilitres
+    return range && range.likely > 0 ? (range.high - range.low) / range.likely : 0
+  }
+  return receipt.ingredients
+    .filter((ingredient) => ingredient.amount !== null && (ingredient.grams !== null || ingredient.millilitres !== null))
+    .sort((a, b) => spread(b) - spread(a) || a.start - b.start)
+    .slice(0, 4)
+}
+
+interface Question {
+  readonly ask: ElementContent[]
+  readonly answer: ElementContent[]
+}
+
+/** The exercise for a class, and its key on a page of its own. Everything in it comes from this receipt, this day and this oven. */
+function exerciseFor(
+  input: HandoutInput,
+  need: Asked | null,
+  cited: Citations,
+): {readonly questions: Element; readonly answers: Element} {
+  const {receipt, style, plan, problem} = input
+  const {words} = style
+  const rule = (): Element => h('span', {className: ['line'], ariaHidden: 'true'})
+  const questions: Question[] = []
+  const measures = convertible(receipt)
+  if (measures.length > 0)
+    questions.push({
+      ask: [
+        h('p', words['exercise.convert']),
+        h(
+          'ul',
+          {className: ['plain']},
+          measures.map((ingredient) => h('li', [`“${tidy(ingredient.text)}”`, rule()])),
+        ),
+      ],
+      answer: [
+        h(
+          'ul',
+          measures.map((ingredient) =>
+            h('li', [
+              `“${tidy(ingredient.text)}”: ${modernFigure(ingredient, style)} `,
+              ...footnoteMarks(ingredient.sources, cited),
+            ]),
+          ),
+        ),
+      ],
+    })
+  const least = measures[0]
+  const range = least?.grams ?? least?.millilitres ?? null
+  if (least && range && range.high > range.low)
+    questions.push({
+      ask: [h('p', words['exercise.unsure']), rule(), rule()],
+      answer: [
+        h(
+          'p',
+          say(words, 'exercise.unsureAnswer', {
+            text: tidy(least.text),
+            percent: number(((range.high - range.low) / range.likely) * 100, 0, style),
+          }),
+        ),
+      ],
+    })
+  const dishes = [receipt, ...input.others]
+    .flatMap((other) => {
+      const wants = asked(other, problem)
+      return wants ? [{title: other.title, heat: (wants.home.low + wants.home.high) / 2, band: wants.band, home: wants.home}] : []
+    })
+    .filter((dish, i, all) => all.findIndex((other) => other.title === dish.title) === i)
+  const chosen = spreadOut(dishes)
+  if (chosen.length >= 3)
+    questions.push({
+      ask: [
+        h('p', words['exercise.order']),
+        h(
+          'p',
+          h(
+            'strong',
+            [...chosen]
+              .sort((a, b) => a.title.localeCompare(b.title, 'en'))
+              .map(({title}) => title)
+              .join(' · '),
+          ),
+        ),
+        rule(),
+      ],
+      answer: [
+        h(
+          'ol',
+          [...chosen]
+            .sort((a, b) => b.heat - a.heat)
+            .map((dish) => h('li', `${dish.title}: ${words[`band.${bandOf(dish.heat)}`]}, ${temperatures(dish.home, style)}`)),
+        ),
+      ],
+    })
+  const back = need?.place === 'back' || need?.overnight === true
+  questions.push({
+    ask: [
+      h('p', back ? say(words, 'exercise.backThis', {title: receipt.title}) : words['exercise.backOther']),
+      rule(),
+      rule(),
+      rule(),
+    ],
+    answer: [h('p', words['exercise.backAnswer'])],
+  })
+  const span = need ? windowOf(plan, need.start) : null
+  if (need && span)
+    questions.push({
+      ask: [
+        h(
+          'p',
+          say(words, 'exercise.when', {
+            title: receipt.title,
+            temperature: temperatures({low: need.start.low, high: need.start.high}, style),
+          }),
+        ),
+        h('table', {className: ['fall']}, [
+          h('thead', h('tr', [h('th', {scope: 'col'}, words['col.time']), h('th', {scope: 'col'}, words['chart.degrees'])])),
+          h(
+            'tbody',
+            fallTable(plan).map(({at, celsius}) =>
+              h('tr', [h('th', {scope: 'row'}, clock(at, style)), h('td', temperatures({low: celsius, high: celsius}, style))]),
+            ),
+          ),
+        ]),
+        rule(),
+      ],
+      answer: [h('p', say(words, 'exercise.whenAnswer', {from: clock(span.from, style), to: clock(span.to, style)}))],
+    })
+  return {
+    questions: h('article', {className: ['sheet', 'exercise']}, [
+      h('h1', say(words, 'exercise.title', {title: receipt.title})),
+      h('p', words['exercise.name']),
+      h(
+        'ol',
+        questions.map(({ask}) => h('li', {className: ['question']}, ask)),
+      ),
+    ]),
+    answers: h('article', {className: ['sheet', 'answers']}, [
+      h('h1', say(words, 'exercise.key', {title: receipt.title})),
+      h(
+        'ol',
+        questions.map(({answer}) => h('li', {className: ['question']}, answer)),
+      ),
+      ...footnoteList(cited, input.sources, style).map((section) => ({...section, children: section.children.map(unlink)})),
+    ]),
+  }
+}
+
+/** The same footnotes a second time on one page: without ids, which must be single. */
+function unlink(node: ElementContent): ElementContent {
+  if (node.type !== 'element') return node
+  const {id: _id, ...properties} = node.properties
+  return {...node, properties, children: node.children.map(unlink)}
+}
+
+/** Up to five dishes as far apart in heat as the day has them, none within 10 °C of another. */
+function spreadOut<T extends {readonly heat: number}>(dishes: readonly T[]): T[] {
+  const [first, ...rest] = dishes
+  if (!first) return []
+  const chosen = [first]
+  const away = (dish: T): number => Math.min(...chosen.map((other) => Math.abs(other.heat - dish.heat)))
+  const left = [...rest]
+  while (chosen.length < 5 && left.length > 0) {
+    const next = left.reduce((best, dish) => (away(dish) > away(best) ? dish : best))
+    if (away(next) < 10) break
+    chosen.push(next)
+    left.splice(left.indexOf(next), 1)
+  }
+  return chosen
+}
+
+/** Eight moments of the falling oven, for the class to read a time from. */
+function fallTable(plan: Plan): Array<{readonly at: number; readonly celsius: number}> {
+  const first = Math.ceil(plan.ready / 60) * 60
+  return Array.from({length: 8}, (_, i) => first + i * (i < 4 ? 60 : 90)).map((at) => ({
+    at,
+    celsius: valueAt(plan.forecast.baking.likely, plan.forecast.step, plan.lit, at),
+  }))
+}
+
+/** A modern receipt turned to the falling oven: which band, when in the day, what to change. */
+export function converseHandout(input: HandoutInput): Element[] {
+  const {receipt, plan, problem, style} = input
+  const {words} = style
+  const need = asked(receipt, problem)
+  if (!need) return []
+  const span = windowOf(plan, need.start)
+  const likely = (at: number): string => {
+    const value = (values: readonly number[]): number => valueAt(values, plan.forecast.step, plan.lit, at)
+    return temperatures({low: value(plan.forecast.baking.low), high: value(plan.forecast.baking.high)}, style)
+  }
+  const cited = new Citations()
+  const inPlan = placesInPlan(receipt, plan, problem)
+  const fan = need.phrase !== null && /fan|convection|umluft/i.test(`${need.phrase.text} ${(need.phrase.notes ?? []).join(' ')}`)
+  return [
+    h('article', {className: ['sheet', 'converse']}, [
+      h('h1', say(words, 'converse.title', {title: receipt.title})),
+      h('p', {className: ['lead']}, words['converse.intro']),
+      h('h2', words['converse.says']),
+      h('ul', [
+        ...receipt.oven.map((phrase) =>
+          h('li', [
+            `“${tidy(phrase.text)}”: `,
+            h('strong', words[`band.${phrase.band}`]),
+            `, ${temperatures(phrase.celsius, style)} `,
+            ...footnoteMarks(phrase.sources, cited),
+          ]),
+        ),
+        ...receipt.times.map((time) =>
+          h('li', `“${tidy(time.text)}”: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
+        ),
+      ]),
+      h('h2', words['converse.when']),
+      h(
+        'p',
+        {className: ['lead']},
+        span
+          ? say(words, 'converse.window', {
+              band: words[`band.${need.band}`],
+              from: clock(span.from, style),
+              to: clock(span.to, style),
+              first: likely(span.from),
+              last: likely(span.to),
+            })
+          : words['falling.noWindow'],
+      ),
+      ...(inPlan.length > 0
+        ? [
+            h(
+              'ul',
+              inPlan.map((entry) =>
+                h(
+                  'li',
+                  say(words, 'falling.plan', {
+                    load: entry.load,
+                    number: entry.number,
+                    from: clock(entry.from, style),
+                    to: clock(entry.draw.likely, style),
+                    heat: temperatures(entry.celsiusIn, style),
+                  }),
+                ),
+              ),
+            ),
+          ]
+        : []),
+      h('h2', words['converse.change']),
+      h('ul', [
+        h('li', words['converse.dial']),
+        h('li', say(words, 'converse.hotter', {temperature: temperatures({low: need.start.best, high: need.start.best}, style)})),
+        h('li', say(words, 'converse.longer', {time: durations(need.minutes, style)})),
+        ...(fan ? [h('li', words['converse.fan'])] : []),
+        h('li', words['converse.steam']),
+        h('li', words['converse.floor']),
+        h('li', say(words, 'converse.place', {place: zoneWord(need.place, style)})),
+        h('li', words['converse.door']),
+        ...(need.sign ? [h('li', [words['home.done'], ' ', h('span', {lang: 'en'}, need.sign)])] : []),
+      ]),
+      ...cautionsSection(receipt, cited, style),
+      ...footnoteList(cited, input.sources, style),
+    ]),
+  ]
+}

@@ -1,0 +1,127 @@
+import {kinds} from '../lexicon/kinds.js'
+import type {Band, Range} from '../lexicon/schema.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
+import type {OvenPhrase, Receipt} from '../receipt/types.js'
+import type {Dish} from '../scale/types.js'
+import {bands, type Numbered, numbered, valueAt} from './heat-data.js'
+
+/** What a receipt asks of an oven, for its handout. */
+export interface Asked {
+  readonly band: Band
+  /** Baking temperature it is set in at, °C. */
+  readonly start: {readonly low: number; readonly best: number; readonly high: number}
+  /** The figures for a home oven, °C: the receipt's own words where it has any. */
+  readonly home: {readonly low: number; readonly high: number}
+  readonly minutes: Range
+  readonly falling: boolean
+  readonly overnight: boolean
+  readonly place: Dish['place']
+  readonly sign: string
+  readonly vessel: string
+  /** True where the receipt itself says the heat; else it is ours. */
+  readonly said: boolean
+  readonly phrase: OvenPhrase | null
+}
+
+/** The dishes of the day made from a receipt. */
+export function dishesOf(receipt: Receipt, problem: PlanProblem): Dish[] {
+  const same = problem.dishes.filter((dish) => sameFile(dish.file, receipt.file))
+  const titled = same.filter((dish) => dish.title === receipt.title)
+  return titled.length > 0 ? titled : same
+}
+
+/** Two paths to one file, one perhaps with the folder before it. */
+export function sameFile(one: string, other: string): boolean {
+  const [a, b] = [one.replaceAll('\\', '/').replace(/^\.\//, ''), other.replaceAll('\\', '/').replace(/^\.\//, '')]
+  return a === b || a.endsWith(`/${b}`) || b.endsWith(`/${a}`)
+}
+
+/** The band whose middle is nearest to a temperature. */
+export function bandOf(celsius: number): Band {
+  const away = (band: (typeof bands)[number]): number => Math.abs(celsius - (band.low + band.high) / 2)
+  return bands.reduce((best, band) => (away(band) < away(best) ? band : best)).band
+}
+
+/** What the receipt asks: its dish's need on the day, else its kind's row; null where nothing is known of it. */
+export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
+  const phrase = receipt.oven[0] ?? null
+  const dish = dishesOf(receipt, problem)[0]
+  const kind = kinds.find(({id}) => id === receipt.kind) ?? null
+  const bake = receipt.times.filter((time) => time.of === 'bake')
+  const minutes =
+    bake.length > 0
+      ? {
+          low: Math.min(...bake.map((t) => t.minutes.low)),
+          likely: (Math.min(...bake.map((t) => t.minutes.low)) + Math.max(...bake.map((t) => t.minutes.high))) / 2,
+          high: Math.max(...bake.map((t) => t.minutes.high)),
+        }
+      : (kind?.minutes ?? dish?.need.minutes ?? null)
+  if (dish) {
+    const {need} = dish
+    return {
+      band: phrase?.band ?? bandOf(need.startBest),
+      start: {low: need.startLow, best: need.startBest, high: need.startHigh},
+      home: phrase ? phrase.celsius : {low: need.reference - 10, high: need.reference + 10},
+      minutes: minutes ?? need.minutes,
+      falling: need.falling,
+      overnight: need.overnight,
+      place: dish.place,
+      sign: dish.sign,
+      vessel: dish.vessel.name,
+      said: phrase !== null,
+      phrase,
+    }
+  }
+  if (!kind && !phrase) return null
+  const middle = phrase ? (phrase.celsius.low + phrase.celsius.high) / 2 : kind!.start.best
+  return {
+    band: phrase?.band ?? kind!.band,
+    start: kind ? kind.start : {low: phrase!.celsius.low, best: middle, high: phrase!.celsius.high},
+    home: phrase ? phrase.celsius : {low: kind!.start.best - 10, high: kind!.start.best + 10},
+    minutes: minutes ?? {low: 30, likely: 45, high: 60},
+    falling: kind?.falling ?? false,
+    overnight: kind?.overnight ?? false,
+    place: kind?.place ?? 'any',
+    sign: kind?.sign ?? '',
+    vessel: receipt.facts.vessel ?? kind?.vessel ?? '',
+    said: phrase !== null,
+    phrase,
+  }
+}
+
+/** When the likely curve, after the soak, is inside a start range: minutes after midnight; null where it never is. */
+export function windowOf(
+  plan: Plan,
+  start: {readonly low: number; readonly high: number},
+): {readonly from: number; readonly to: number} | null {
+  const {forecast} = plan
+  let from: number | null = null
+  let to: number | null = null
+  const last = plan.lit + (forecast.baking.likely.length - 1) * forecast.step
+  for (let minute = plan.ready; minute <= last; minute += forecast.step) {
+    const celsius = valueAt(forecast.baking.likely, forecast.step, plan.lit, minute)
+    if (celsius <= start.high && celsius >= start.low) {
+      from ??= minute
+      to = minute
+    } else if (from !== null) break
+  }
+  return from === null || to === null ? null : {from, to}
+}
+
+/** Where a receipt's dishes stand in the plan. */
+export function placesInPlan(receipt: Receipt, plan: Plan, problem: PlanProblem): Numbered[] {
+  const ids = new Set(dishesOf(receipt, problem).map((dish) => dish.id))
+  return numbered(plan, problem).filter((entry) => ids.has(entry.id))
+}
+
+/** The regulo scale: mark 1 is 275 °F and each mark 25 °F more (common practice, no source). Null below mark 1 or over 10. */
+export function gasMark(celsius: number): number | null {
+  const mark = Math.round(((celsius * 9) / 5 + 32 - 250) / 25)
+  return mark >= 1 && mark <= 10 ? mark : null
+}
+
+/** A receipt that gives its heat in figures is a modern one. */
+export function isModern(receipt: Receipt): boolean {
+  if (receipt.year !== null && receipt.year < 1900) return false
+  return receipt.oven.some((phrase) => /\d/.test(phrase.text))
+}

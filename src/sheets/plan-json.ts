@@ -1,0 +1,200 @@
+import {z} from 'zod'
+import type {OvenSpec} from '../oven/types.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
+
+/**
+ * The shape of `plan.json` and of `hearthfall plan --format json`. Published as `docs/schema/plan.schema.json`. Later versions add
+ * fields and keep these. Times in minutes after midnight of the day's date (the next day's are 1440 and over), °C, kg, metres.
+ */
+const range = z.object({low: z.number(), likely: z.number(), high: z.number()}).describe('A figure with its uncertainty')
+const curve = z
+  .object({low: z.array(z.number()), likely: z.array(z.number()), high: z.array(z.number())})
+  .describe('°C, one value a sample')
+const firing = z.object({
+  wood: z.number().nonnegative().describe('kg'),
+  burn: z.number().nonnegative().describe('minutes'),
+  soak: z.number().nonnegative().describe('minutes'),
+})
+const zone = z.enum(['back', 'middle', 'mouth'])
+const minutes = z.number().describe('minutes after midnight of the date')
+
+export const planFileSchema = z
+  .object({
+    format: z.literal(1),
+    day: z.object({
+      title: z.string(),
+      date: z.string().regex(/^\d{4}-\d{2}-\d{2}$/),
+      zone: z.string().nullable().describe('IANA time zone'),
+      people: z.number(),
+      fireFrom: minutes,
+      serve: minutes,
+      hands: z.number(),
+      firings: z.number(),
+    }),
+    oven: z.object({
+      name: z.string(),
+      floor: z.object({
+        shape: z.enum(['round', 'oval', 'rectangle']),
+        depth: z.number().describe('m'),
+        width: z.number().describe('m'),
+      }),
+      mouth: z.object({width: z.number(), height: z.number()}),
+      vaultHeight: z.number(),
+    }),
+    possible: z.boolean(),
+    firing,
+    lit: minutes,
+    raked: minutes,
+    ready: minutes,
+    forecast: z.object({
+      step: z.number().positive().describe('minutes between samples'),
+      raked: z.number().describe('minutes after lighting'),
+      ready: z.number().describe('minutes after lighting'),
+      floor: curve,
+      vault: curve,
+      air: curve,
+      baking: curve.describe('What a dish feels, °C; sample i is i × step minutes after lighting'),
+    }),
+    dishes: z.array(
+      z.object({
+        id: z.string(),
+        title: z.string(),
+        file: z.string(),
+        kind: z.string(),
+        vessel: z.string(),
+        count: z.number(),
+        times: z.string().describe('how many times the receipt is made, an exact fraction'),
+        feeds: range,
+        wantedBy: minutes.nullable(),
+        amounts: z.array(
+          z.object({
+            item: z.string(),
+            part: z.string(),
+            grams: range.nullable(),
+            millilitres: range.nullable(),
+            kitchen: z.string(),
+            exact: z.string().nullable(),
+          }),
+        ),
+      }),
+    ),
+    loads: z.array(
+      z.object({
+        number: z.number().int(),
+        at: minutes,
+        dishes: z.array(
+          z.object({
+            dish: z.string(),
+            count: z.number(),
+            draw: range.describe('minutes after midnight'),
+            celsiusIn: range,
+            celsiusOut: range,
+          }),
+        ),
+        placed: z.array(
+          z.object({
+            dish: z.string(),
+            number: z.number(),
+            x: z.number().describe('m, 0 at the middle'),
+            y: z.number().describe('m, towards the back'),
+            turn: z.number().describe('radians'),
+            zone,
+          }),
+        ),
+      }),
+    ),
+    steps: z.array(
+      z.object({
+        at: minutes,
+        action: z.enum([
+          'mix',
+          'rise',
+          'shape',
+          'light',
+          'feed',
+          'rake',
+          'soak',
+          'test',
+          'load',
+          'draw',
+          'shut',
+          'evening before',
+        ]),
+        dishes: z.array(z.string()),
+        load: z.number().nullable(),
+        say: z.string(),
+        sign: z.string().nullable(),
+        ifAhead: z.string().nullable(),
+        ifBehind: z.string().nullable(),
+        celsius: range.nullable(),
+      }),
+    ),
+    unplaced: z.array(z.object({dish: z.string(), rule: z.string(), reason: z.string(), remedies: z.array(z.string())})),
+    score: z.object({
+      lateMinutes: z.number(),
+      misfit: z.number().describe('°C·min'),
+      openings: z.number(),
+      idle: z.number().describe('m²·h'),
+      wood: z.number().describe('kg'),
+      total: z.number(),
+      gap: z.number().nullable(),
+    }),
+    messages: z.array(
+      z.object({
+        file: z.string(),
+        line: z.number(),
+        column: z.number(),
+        severity: z.enum(['error', 'warning', 'info']),
+        rule: z.string(),
+        reason: z.string(),
+        suggest: z.string().optional(),
+      }),
+    ),
+  })
+  .describe('A bake plan of Hearthfall')
+
+export type PlanFile = z.infer<typeof planFileSchema>
+
+/** Numbers to a thousandth: more would be noise, and would differ between engines. */
+const rounded = (value: number): number => (Number.isFinite(value) ? Math.round(value * 1000) / 1000 : value)
+
+/** The plan, its day and its oven as one object of the published shape. */
+export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): PlanFile {
+  const {day} = problem
+  const size = problem.floor.shape === 'round' ? {depth: problem.floor.diameter, width: problem.floor.diameter} : problem.floor
+  return planFileSchema.parse({
+    format: 1,
+    day,
+    oven: {
+      name: oven.name,
+      floor: {shape: problem.floor.shape, depth: size.depth, width: size.width},
+      mouth: oven.mouth,
+      vaultHeight: oven.vaultHeight,
+    },
+    possible: plan.possible,
+    firing: plan.firing,
+    lit: plan.lit,
+    raked: plan.raked,
+    ready: plan.ready,
+    forecast: plan.forecast,
+    dishes: problem.dishes.map((dish) => ({...dish, vessel: dish.vessel.name})),
+    loads: plan.loads,
+    steps: plan.steps,
+    unplaced: plan.unplaced,
+    score: plan.score,
+    messages: plan.messages,
+  })
+}
+
+/** `plan.json`. */
+export function planJson(plan: Plan, problem: PlanProblem, oven: OvenSpec): string {
+  const text = JSON.stringify(planFile(plan, problem, oven), (_key, value: unknown) =>
+    typeof value === 'number' ? rounded(value) : value,
+  )
+  return `${text}\n`
+}
+
+/** The JSON Schema (draft 2020-12) of `plan.json`, made from the same zod schema. */
+export function planJsonSchema(): string {
+  return `${JSON.stringify({$id: 'plan.schema.json', title: 'Hearthfall bake plan', ...z.toJSONSchema(planFileSchema)}, null, 2)}\n`
+}

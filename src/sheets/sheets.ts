@@ -1,0 +1,198 @@
+import type {Element} from 'hast'
+import {h} from 'hastscript'
+import type {Item, Source} from '../lexicon/schema.js'
+import type {OvenSpec, Reading} from '../oven/types.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
+import type {Receipt} from '../receipt/types.js'
+import {calendar} from './calendar.js'
+import {cautionsSheet} from './cautions-sheet.js'
+import {daySheet, floorSheet, heatSheet} from './day-sheet.js'
+import {clock} from './figures.js'
+import {floorMap} from './floor-map.js'
+import {type Audience, converseHandout, handout} from './handout.js'
+import {heatChart} from './heat-chart.js'
+import {chartData} from './heat-data.js'
+import {isModern, sameFile} from './needs.js'
+import {page, slug, svgFile} from './page.js'
+import {planJson} from './plan-json.js'
+import {planHead, planMarkdown, planText} from './plan-text.js'
+import {shoppingSheet} from './shopping.js'
+import {makeStyle, type Style} from './style.js'
+import {shoppingCsv, stepsCsv} from './tables.js'
+import {de} from './words/de.js'
+import {en} from './words/en.js'
+import {say, type Words} from './words/index.js'
+
+/** The languages sheets can be had in. */
+export const languages: Readonly<Record<string, Words>> = {en, de}
+
+/** What the sheets are made from: a plan and what it was made from. */
+export interface SheetInput {
+  readonly plan: Plan
+  readonly problem: PlanProblem
+  readonly oven: OvenSpec
+  /** The receipts to make handouts of, read and converted. */
+  readonly receipts: readonly Receipt[]
+  /** The text of each receipt's file, as read, by the file name in `Receipt.file`. */
+  readonly texts: ReadonlyMap<string, string>
+  readonly sources: readonly Source[]
+  readonly items: readonly Item[]
+  readonly readings?: readonly Reading[]
+}
+
+/** How the sheets are made. Each is an option of `hearthfall sheets`. */
+export interface SheetOptions {
+  /** `--language`. */
+  readonly language?: string
+  /** `--units`. */
+  readonly units?: Style['units']
+  /** `--clock`. */
+  readonly clock?: Style['clock']
+  /** `--degrees`: follows the units where it is not given. */
+  readonly degrees?: Style['degrees']
+  /** `--for`. */
+  readonly audience?: Audience
+  /** Called after each sheet with its path, so that a terminal can show the progress. */
+  readonly onSheet?: (path: string, done: number) => void
+}
+
+/** The style of some options: the German sheets use the 24-hour clock unless told otherwise. */
+export function styleOf(options: SheetOptions): Style {
+  const words = languages[options.language ?? 'en'] ?? en
+  return makeStyle({
+    words,
+    ...(options.units ? {units: options.units} : {}),
+    clock: options.clock ?? (words === de ? 24 : 12),
+    ...(options.degrees ? {degrees: options.degrees} : {}),
+  })
+}
+
+/**
+ * All sheets of a bake day as paths and their contents. Pure: the same input gives the same bytes. Every path is relative, made of
+ * our own names and slugs, and `index.html` links to every one.
+ */
+export function sheets(input: SheetInput, options: SheetOptions = {}): Map<string, string> {
+  const style = styleOf(options)
+  const audience = options.audience ?? 'class'
+  const {words} = style
+  const {plan, problem, oven} = input
+  const out = new Map<string, string>()
+  const put = (path: string, content: string): void => {
+    out.set(path, content)
+    options.onSheet?.(path, out.size)
+  }
+  const up = {href: 'index.html', text: words['page.up']}
+  const html = (path: string, title: string, body: readonly Element[]): void =>
+    put(
+      path,
+      page({title: `${title}: ${problem.day.title}`, style, body, up: path.includes('/') ? {...up, href: '../index.html'} : up}),
+    )
+
+  const day = daySheet(input, style)
+  const heat = heatSheet(input, style)
+  const floor = floorSheet(input, style)
+  const cautions = cautionsSheet(input.receipts, input.sources, style)
+  html('day.html', words['sheet.day'], [day])
+  html('heat.html', words['sheet.heat'], [heat])
+  html('floor.html', words['sheet.floor'], [floor])
+  html('cautions.html', words['sheet.cautions'], [cautions])
+  html('pin-up.html', words['sheet.pinUp'], [day, heat, floor, cautions])
+  html('shopping.html', words['sheet.shopping'], shoppingSheet(problem, input.items, style))
+
+  const handouts: Array<{path: string; title: string}> = []
+  const used = new Set<string>()
+  for (const receipt of input.receipts) {
+    const base = slug(receipt.title)
+    let name = base
+    for (let n = 2; used.has(name); n++) name = `${base}-${n}`
+    used.add(name)
+    const text = textOf(receipt, input.texts)
+    const made = {
+      receipt,
+      text,
+      plan,
+      problem,
+      others: input.receipts.filter((other) => other !== receipt),
+      sources: input.sources,
+      style,
+      audience,
+    }
+    html(`handouts/${name}.html`, receipt.title, handout(made))
+    handouts.push({path: `handouts/${name}.html`, title: receipt.title})
+    if (isModern(receipt)) {
+      const converse = converseHandout(made)
+      if (converse.length > 0) {
+        html(`handouts/${name}-in-a-falling-oven.html`, say(words, 'converse.title', {title: receipt.title}), converse)
+        handouts.push({
+          path: `handouts/${name}-in-a-falling-oven.html`,
+          title: say(words, 'converse.title', {title: receipt.title}),
+        })
+      }
+    }
+  }
+
+  put(
+    'heat.svg',
+    svgFile(
+      heatChart(plan.forecast, chartData(plan, problem, input.readings), {style, ...(plan.fires ? {fires: plan.fires} : {})}),
+    ),
+  )
+  for (const load of plan.loads) put(`floor-${load.number}.svg`, svgFile(floorMap(load, plan, problem, {style})))
+  put('day.txt', planText(input, {style}))
+  put('day.md', planMarkdown(input, {style}))
+  put('day.ics', calendar(plan, problem, style))
+  put('day.csv', stepsCsv(plan, problem, style))
+  put('shopping.csv', shoppingCsv(problem, input.items))
+  put('plan.json', planJson(plan, problem, oven))
+
+  const link = (path: string, title: string): Element => h('li', h('a', {href: path}, title))
+  const head = planHead(input, style)
+  put(
+    'index.html',
+    page({
+      title: `${words['sheet.index']}: ${problem.day.title}`,
+      style,
+      body: [
+        h('article', {className: ['sheet', 'index']}, [
+          h('h1', head.title),
+          h('p', {className: ['lead']}, head.lines.join(' ')),
+          h('h2', words['index.pin']),
+          h('ul', [
+            link('pin-up.html', words['sheet.pinUp']),
+            link('day.html', words['sheet.day']),
+            link('heat.html', words['sheet.heat']),
+            link('floor.html', words['sheet.floor']),
+            link('cautions.html', words['sheet.cautions']),
+            link('shopping.html', words['sheet.shopping']),
+          ]),
+          h('h2', words['index.handouts']),
+          h(
+            'ul',
+            handouts.map(({path, title}) => link(path, title)),
+          ),
+          h('h2', words['index.files']),
+          h('ul', [
+            link('day.ics', words['sheet.calendar']),
+            link('day.md', words['sheet.markdown']),
+            link('day.txt', words['sheet.text']),
+            link('day.csv', words['sheet.csv']),
+            link('shopping.csv', words['sheet.shoppingCsv']),
+            link('plan.json', words['sheet.json']),
+            link('heat.svg', words['sheet.heatSvg']),
+            ...plan.loads.map((load) =>
+              link(`floor-${load.number}.svg`, say(words, 'map.title', {number: load.number, time: clock(load.at, style)})),
+            ),
+          ]),
+        ]),
+      ],
+    }),
+  )
+  return out
+}
+
+function textOf(receipt: Receipt, texts: ReadonlyMap<string, string>): string {
+  const exact = texts.get(receipt.file)
+  if (exact !== undefined) return exact
+  for (const [file, text] of texts) if (sameFile(file, receipt.file)) return text
+  return ''
+}

@@ -1,0 +1,164 @@
+import type {Element} from 'hast'
+import {h} from 'hastscript'
+import type {Item, Range} from '../lexicon/schema.js'
+import type {PlanProblem} from '../plan/types.js'
+import type {Dish} from '../scale/types.js'
+import {box} from './day-sheet.js'
+import {mass, volume} from './figures.js'
+import type {Style} from './style.js'
+import {say} from './words/index.js'
+
+/** One line of the shopping list: an item summed over the day. */
+export interface Need {
+  readonly item: string
+  readonly group: string
+  readonly grams: Range | null
+  /** Only where the weight is not known. */
+  readonly millilitres: Range | null
+  /** Amounts that could not be summed ("a little salt"), as they stand, with their dish. */
+  readonly asStands: ReadonlyArray<{readonly text: string; readonly title: string}>
+  readonly dishes: readonly string[]
+  /** Its name in a shop today, where it differs. */
+  readonly modern: string | null
+  /** What replaces it where it is no longer sold: the item, its weight and how. */
+  readonly instead: {readonly item: string; readonly grams: Range | null; readonly how: string; readonly source: string} | null
+}
+
+/** Sum of two ranges, low to low and high to high: the widest case, since one cook's cup is off the same way all day. */
+export function add(one: Range | null, other: Range | null): Range | null {
+  if (one === null) return other
+  if (other === null) return one
+  return {low: one.low + other.low, likely: one.likely + other.likely, high: one.high + other.high}
+}
+
+/** Everything the day needs, summed by item, in the order of a shop: group, then name. */
+export function needs(dishes: readonly Dish[], items: readonly Item[]): Need[] {
+  const byItem = new Map<
+    string,
+    {grams: Range | null; millilitres: Range | null; asStands: Array<{text: string; title: string}>; dishes: Set<string>}
+  >()
+  for (const dish of dishes)
+    for (const amount of dish.amounts) {
+      const entry = byItem.get(amount.item) ?? {grams: null, millilitres: null, asStands: [], dishes: new Set<string>()}
+      if (amount.grams) entry.grams = add(entry.grams, amount.grams)
+      else if (amount.millilitres) entry.millilitres = add(entry.millilitres, amount.millilitres)
+      else entry.asStands.push({text: amount.kitchen, title: dish.title})
+      entry.dishes.add(dish.title)
+      byItem.set(amount.item, entry)
+    }
+  const out = [...byItem].map(([item, entry]): Need => {
+    const row = items.find(({id}) => id === item)
+    const replaced = row?.replacedBy ?? null
+    return {
+      item,
+      group: row?.group ?? 'other',
+      grams: entry.grams,
+      millilitres: entry.millilitres,
+      asStands: entry.asStands,
+      dishes: [...entry.dishes],
+      modern: row?.modern && row.modern !== item ? row.modern : null,
+      instead: replaced
+        ? {
+            item: replaced.item,
+            grams: entry.grams
+              ? {
+                  low: entry.grams.low * replaced.factor.low,
+                  likely: entry.grams.likely * replaced.factor.likely,
+                  high: entry.grams.high * replaced.factor.high,
+                }
+              : null,
+            how: replaced.how,
+            source: replaced.source,
+          }
+        : null,
+    }
+  })
+  return out.sort((a, b) => (a.group < b.group ? -1 : a.group > b.group ? 1 : a.item < b.item ? -1 : 1))
+}
+
+/** The amount to buy, in words. */
+export function amountToBuy(need: Need, style: Style): string {
+  const parts: string[] = []
+  if (need.grams) parts.push(mass(need.grams, style))
+  if (need.millilitres) parts.push(volume(need.millilitres, style))
+  for (const {text, title} of need.asStands) parts.push(say(style.words, 'shop.asStands', {text, title}))
+  return parts.join(' + ')
+}
+
+/** The shopping list and, a table for each dish, what to weigh out. */
+export function shoppingSheet(problem: PlanProblem, items: readonly Item[], style: Style): Element[] {
+  const {words} = style
+  const list = needs(problem.dishes, items)
+  const head = (keys: ReadonlyArray<'col.done' | 'col.item' | 'col.total' | 'col.shop' | 'col.weigh' | 'col.note'>): Element =>
+    h(
+      'thead',
+      h(
+        'tr',
+        keys.map((key) => h('th', {scope: 'col'}, words[key])),
+      ),
+    )
+  return [
+    h('article', {className: ['sheet', 'shopping']}, [
+      h('h1', words['shop.title']),
+      h('p', say(words, 'shop.intro', {title: problem.day.title, count: problem.day.people})),
+      h('table', {className: ['stack']}, [
+        head(['col.done', 'col.item', 'col.total', 'col.shop']),
+        h(
+          'tbody',
+          list.map((need) =>
+            h('tr', [
+              h('td', box()),
+              h('th', {scope: 'row', lang: 'en'}, need.item),
+              h('td', amountToBuy(need, style)),
+              h('td', {lang: 'en'}, shopNote(need, style)),
+            ]),
+          ),
+        ),
+      ]),
+      h('p', {className: ['small']}, words['shop.spread']),
+    ]),
+    h('article', {className: ['sheet', 'weighing']}, [
+      h('h1', words['shop.weighing']),
+      h('p', words['shop.weighingIntro']),
+      ...problem.dishes.map((dish) =>
+        h('section', {className: ['batch']}, [
+          h('h2', `${dish.title}: ${dish.count} × ${dish.vessel.name}`),
+          h('p', {className: ['small']}, say(words, 'shop.times', {times: dish.times})),
+          h('table', {className: ['stack']}, [
+            head(['col.done', 'col.item', 'col.weigh', 'col.note']),
+            h(
+              'tbody',
+              dish.amounts.map((amount) =>
+                h('tr', [
+                  h('td', box()),
+                  h('th', {scope: 'row', lang: 'en'}, [...(amount.part ? [h('em', `${amount.part}: `)] : []), amount.item]),
+                  h('td', h('strong', {lang: 'en'}, amount.kitchen)),
+                  h(
+                    'td',
+                    {className: ['small']},
+                    amount.grams ? mass(amount.grams, style) : amount.millilitres ? volume(amount.millilitres, style) : '',
+                  ),
+                ]),
+              ),
+            ),
+          ]),
+        ]),
+      ),
+    ]),
+  ]
+}
+
+function shopNote(need: Need, style: Style): string {
+  const {words} = style
+  const parts: string[] = []
+  if (need.modern) parts.push(say(words, 'shop.modern', {name: need.modern}))
+  if (need.instead)
+    parts.push(
+      say(words, 'shop.instead', {
+        item: need.instead.item,
+        amount: need.instead.grams ? mass(need.instead.grams, style) : '',
+        how: need.instead.how,
+      }),
+    )
+  return parts.join('. ')
+}

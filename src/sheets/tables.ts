@@ -1,0 +1,109 @@
+import {stringify} from 'csv-stringify/sync'
+import type {Item} from '../lexicon/schema.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
+import {fahrenheit, timeOfDay} from './figures.js'
+import {numbered} from './heat-data.js'
+import {stepWords} from './phrases.js'
+import {needs} from './shopping.js'
+import type {Style} from './style.js'
+
+/** RFC 4180: CRLF, quotes where needed. A text that a spreadsheet would run as a formula is made a plain text. */
+function csv(rows: ReadonlyArray<readonly (string | number | null)[]>): string {
+  return stringify(rows as Array<Array<string | number | null>>, {record_delimiter: 'windows', escape_formulas: true})
+}
+
+const rounded = (value: number | undefined): number | null => (value === undefined ? null : Math.round(value * 10) / 10)
+
+/** The steps of the day, one row a step and dish. Times also in minutes after midnight of the bake day; column names are not translated. */
+export function stepsCsv(plan: Plan, problem: PlanProblem, style: Style): string {
+  const dishes = numbered(plan, problem)
+  const head = [
+    'date',
+    'minutes',
+    'time',
+    'action',
+    'load',
+    'number',
+    'dish',
+    'count',
+    'vessel',
+    'zone',
+    'celsius_low',
+    'celsius_likely',
+    'celsius_high',
+    'fahrenheit_likely',
+    'what',
+    'sign',
+    'if_ahead',
+    'if_behind',
+  ]
+  const rows: Array<Array<string | number | null>> = [head]
+  for (const step of plan.steps) {
+    const said = stepWords(step, problem, style)
+    const named = step.dishes.length === 0 ? [null] : step.dishes
+    for (const id of named) {
+      const entry =
+        id === null ? undefined : dishes.find((dish) => dish.id === id && (step.load === null || dish.load === step.load))
+      const dish = id === null ? undefined : problem.dishes.find((other) => other.id === id)
+      rows.push([
+        problem.day.date,
+        Math.round(step.at),
+        timeOfDay(step.at, {...style, clock: 24}),
+        step.action,
+        step.load,
+        entry?.number ?? null,
+        dish?.title ?? id,
+        entry?.count ?? dish?.count ?? null,
+        dish?.vessel.name ?? null,
+        entry?.zone ?? null,
+        rounded(step.celsius?.low),
+        rounded(step.celsius?.likely),
+        rounded(step.celsius?.high),
+        step.celsius ? rounded(fahrenheit(step.celsius.likely)) : null,
+        said.say,
+        said.sign,
+        said.ifAhead,
+        said.ifBehind,
+      ])
+    }
+  }
+  return csv(rows)
+}
+
+/** The shopping list, grams and millilitres with their ranges. */
+export function shoppingCsv(problem: PlanProblem, items: readonly Item[]): string {
+  const rows: Array<Array<string | number | null>> = [
+    [
+      'item',
+      'group',
+      'grams_low',
+      'grams_likely',
+      'grams_high',
+      'millilitres_low',
+      'millilitres_likely',
+      'millilitres_high',
+      'as_it_stands',
+      'for',
+      'in_the_shop',
+      'instead',
+      'instead_grams',
+    ],
+  ]
+  for (const need of needs(problem.dishes, items))
+    rows.push([
+      need.item,
+      need.group,
+      rounded(need.grams?.low),
+      rounded(need.grams?.likely),
+      rounded(need.grams?.high),
+      rounded(need.millilitres?.low),
+      rounded(need.millilitres?.likely),
+      rounded(need.millilitres?.high),
+      need.asStands.map(({text, title}) => `${text} (${title})`).join('; '),
+      need.dishes.join('; '),
+      need.modern,
+      need.instead?.item ?? null,
+      rounded(need.instead?.grams?.likely),
+    ])
+  return csv(rows)
+}
