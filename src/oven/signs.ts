@@ -137,7 +137,7 @@ export function signById(id: string): Sign | undefined {
 
 /** Sigma of a thermometer, °C: its own error, the place it points at, and a share for emissivity and draught. */
 function thermometer(kind: ReadingKind, celsius: number): number {
-  const [fixed, share] = kind === 'floor' || kind === 'vault' ? [8, 0.03] : kind === 'air' ? [10, 0.04] : [8, 0.03]
+  const [fixed, share] = kind === 'floor' || kind === 'vault' ? [6, 0.02] : kind === 'air' ? [6, 0.02] : [5, 0.02]
   return Math.hypot(fixed, share * Math.max(celsius, 0))
 }
 

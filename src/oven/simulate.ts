@@ -49,7 +49,7 @@ const STAYS_DRY = 45
  * Heat that leaks sideways where the drawing is not one-dimensional, W/K for each metre of the floor's edge and of the mouth's frame
  * (from memory: 0.1–0.5 as for thermal bridges of masonry, ISO 14683).
  */
-const BRIDGE = 0.15
+const BRIDGE = 0.25
 /** Specific heats of dough and of crust and crumb, J/(kg·K), and heat of evaporation at 100 °C with the steam's warming to the oven, J/kg. */
 const DOUGH_HEAT = 2900
 const EVAPORATION = 2.257e6 + 1.9e3 * 60
