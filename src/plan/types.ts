@@ -80,6 +80,8 @@ export type PhraseValue =
   | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
+  /** Phrases within a phrase, joined by semicolons. */
+  | {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]}
 
 /** User-visible words as data: the id of a template of `plan/phrases.ts` and what stands in its blanks. */
 export interface Phrase {

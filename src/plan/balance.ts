@@ -1,0 +1,146 @@
+import type {Band} from '../lexicon/schema.js'
+import {packFloor} from '../scale/floor.js'
+import type {Dish, FloorItem} from '../scale/types.js'
+import {celsiusAt, doseTable} from './curve.js'
+import {jobsOf, modelOf, programOf} from './model.js'
+import {english, phrase, speak} from './phrases.js'
+import type {FloorGrid} from './places.js'
+import type {Settled} from './planner.js'
+import {rules, zoneNames} from './rules.js'
+import {State} from './search.js'
+import type {BandBalance, Plan, PlanProblem} from './types.js'
+
+/** Feet of the bands, °C (design §4; the edges that overlap there are cut at the lower one). */
+const bandFeet: ReadonlyArray<{readonly band: Band; readonly foot: number}> = [
+  {band: 'hot', foot: 205},
+  {band: 'moderate', foot: 163},
+  {band: 'slow', foot: 121},
+  {band: 'slack', foot: 79},
+]
+/** Heat of a load, J/(kg·K) and J/kg: dough's specific heat and the heat that turns its water to steam (as `oven/simulate`). */
+const dough = {heat: 2900, rise: 72, steam: 2.37e6}
+
+/** Floor and heat used in each band the oven falls through, and what is left at the end. */
+export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settled, plan: Plan): Pick<Plan, 'balance' | 'left'> {
+  const {model} = settled
+  const {curve} = model.program
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const end = Math.floor(curve.end)
+  const inBand = (c: number): number => bandFeet.findIndex((b) => c >= b.foot)
+  const rows = bandFeet.map((b) => ({
+    band: b.band,
+    from: Number.POSITIVE_INFINITY,
+    to: Number.NEGATIVE_INFINITY,
+    floor: 0,
+    used: 0,
+    heat: 0,
+  }))
+  const which = new Int8Array(end + 1).fill(-1)
+  for (let m = Math.ceil(curve.ready); m < end; m++) {
+    if (model.program.blocked.some((b) => m >= b.from && m < b.to)) continue
+    const i = inBand(celsiusAt(curve, 3, m + 0.5))
+    which[m] = i
+    const row = rows[i]
+    if (!row) continue
+    row.from = Math.min(row.from, m)
+    row.to = Math.max(row.to, m + 1)
+    row.floor += grid.area / 60
+  }
+  let last = plan.ready
+  for (const job of model.jobs) {
+    const u = model.jobs.indexOf(job)
+    const o = settled.found.chosen[u]!
+    if (o < 0) continue
+    const from = job.since === null ? model.s[u]![o]! * rules.tick + model.program.phase : job.since - model.lit
+    const to = model.e[u]![o]! * rules.tick + model.program.phase
+    last = Math.max(last, to + model.lit)
+    const dish = byId.get(job.dish.id)!
+    const table = doseTable(curve, 3, dish.need.done)
+    const whole = table[Math.min(end, Math.floor(to))]! - table[Math.max(0, Math.floor(from))]!
+    const heat = (job.count * (dish.mass * dough.heat * dough.rise + dish.water * dough.steam)) / 1e6
+    for (let m = Math.max(0, Math.floor(from)); m < Math.min(end, to); m++) {
+      const row = rows[which[m]!]
+      if (!row) continue
+      row.used += job.area / 60
+      if (whole > 0) row.heat += (heat * (table[m + 1]! - table[m]!)) / whole
+    }
+  }
+  const balance: BandBalance[] = rows
+    .filter((r) => r.floor > 0)
+    .map((r) => ({...r, from: model.lit + r.from, to: model.lit + r.to}))
+  return {balance, left: {at: last, celsius: celsiusAt(curve, 3, last - model.lit)}}
+}
+
+/** Spare receipts that would go in beside the plan without moving anything or making anything late. */
+export function suggest(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  spare: readonly Dish[],
+): NonNullable<Plan['suggestions']> {
+  const out: NonNullable<Plan['suggestions']>[number][] = []
+  const speaker = english((id) => spare.find((d) => d.id === id)?.title ?? id)
+  const standing = [...settled.standing]
+  for (const dish of spare) {
+    const alone: PlanProblem = {...problem, dishes: [{...dish, wantedBy: dish.wantedBy ?? 1e6}], firings: [settled.option]}
+    const jobs = jobsOf(alone, grid)
+    const job = jobs[0]
+    if (!job || jobs.length > 1) continue
+    const program = programOf(alone, 0, jobs, grid, settled.model.lit, true, settled.option)
+    const model = modelOf(alone, program, jobs, grid, settled.model.lit)
+    const state = new State(settled.model)
+    state.load(settled.found.chosen)
+    let tried = 0
+    for (let o = 0; o < model.s[0]!.length && tried < 6; o++) {
+      const s = model.s[0]![o]!
+      const e = model.e[0]![o]!
+      const w = model.where[0]![o]!
+      const free = (z: number): boolean => {
+        const a = w === 3 ? (job.area * model.floor[z]!) / model.floorTotal : w === z ? job.area : 0
+        for (let t = s; t < e; t++) if (state.inside[z]![t]! + a > model.floor[z]! * (1 + 1e-6)) return false
+        return true
+      }
+      if (![0, 1, 2].every(free)) continue
+      if (state.hands[s]! + job.handling > model.hands || state.hands[e]! + job.handling > model.hands) continue
+      tried++
+      const items: FloorItem[] = standing
+        .filter((v) => v.from < e && v.to > s)
+        .map((v) => ({
+          dish: v.dish,
+          number: v.number,
+          footprint: v.vessel.footprint,
+          height: v.vessel.height,
+          in: v.from,
+          out: v.to,
+          fixed: {x: v.x, y: v.y, turn: v.turn},
+        }))
+      for (let i = 0; i < job.count; i++)
+        items.push({
+          dish: dish.id,
+          number: i + 1,
+          footprint: dish.vessel.footprint,
+          height: dish.vessel.height,
+          in: s,
+          out: e,
+          ...(w === 3 ? {} : {place: zoneNames[w as 0 | 1 | 2]}),
+        })
+      const packed = packFloor({...grid.room, items}, {effort: 'quick'})
+      if ('conflict' in packed) continue
+      const mine = packed.placed.filter((p) => p.dish === dish.id)
+      if (w < 3 && mine.some((p) => p.zone !== zoneNames[w as 0 | 1 | 2])) continue
+      const at = model.clock0 + s * rules.tick
+      const draw = model.clock0 + e * rules.tick
+      const zone = w === 3 ? 'across' : zoneNames[w as 0 | 1 | 2]
+      const words = phrase('suggest', {
+        dishes: {unit: 'dishes', dishes: [dish.id]},
+        at: {unit: 'clock', value: at},
+        draw: {unit: 'clock', value: draw},
+      })
+      out.push({dish: dish.id, at, draw, zone, say: speak(words, speaker)})
+      for (const p of mine)
+        standing.push({dish: dish.id, number: p.number, vessel: dish.vessel, x: p.x, y: p.y, turn: p.turn, from: s, to: e})
+      break
+    }
+  }
+  return out
+}

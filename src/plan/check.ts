@@ -1,0 +1,546 @@
+import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
+import type {Dish, Placed} from '../scale/types.js'
+import {rules, weights} from './rules.js'
+import type {Plan, PlanProblem} from './types.js'
+
+/**
+ * The checker. It reads an oven, a day and a plan as data and says which rule is broken and by how much. It shares figures (`rules`)
+ * with the planner and no code: curves are read, doses summed and distances measured again here, by other means.
+ */
+export interface Violation {
+  readonly rule:
+    | 'fire'
+    | 'dish'
+    | 'count'
+    | 'clock'
+    | 'night'
+    | 'ready'
+    | 'second fire'
+    | 'start heat'
+    | 'end heat'
+    | 'dose'
+    | 'over-baked'
+    | 'draw range'
+    | 'floor'
+    | 'overlap'
+    | 'mouth'
+    | 'zone'
+    | 'reach'
+    | 'hands'
+    | 'holding'
+    | 'dough'
+    | 'steps'
+    | 'score'
+    | 'possible'
+  readonly dish: string | null
+  /** Minutes after midnight, where the break has a time. */
+  readonly at: number | null
+  /** By how much, in the rule's own unit. */
+  readonly by: number
+  readonly reason: string
+}
+
+/** °C and metres that are rounding, not a break. */
+const tolerance = {celsius: 0.6, metres: 0.002, minutes: 0.01}
+
+/** Every rule the plan breaks; empty for a sound plan. */
+export function check(problem: PlanProblem, plan: Plan): Violation[] {
+  const out: Violation[] = []
+  const bad = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string): void => {
+    out.push({rule, dish, at, by, reason})
+  }
+  const dishes = new Map(problem.dishes.map((d) => [d.id, d]))
+  const f = plan.forecast
+  const ambient = problem.ambient ?? 20
+  const byLine = (values: readonly number[], minutes: number): number => interpolate(values, f.step, minutes)
+  const mean = (clock: number): number => byLine(f.baking.likely, clock - plan.lit)
+  const atReady = byLine(f.baking.likely, f.ready)
+  const inZone = (zone: Placed['zone'] | 'across', clock: number): number => {
+    const t = mean(clock)
+    if (zone === 'across') return t
+    return t + f.zones[zone] * Math.min(1.5, Math.max(0, (t - ambient) / Math.max(1, atReady - ambient)))
+  }
+  const end = plan.lit + (f.baking.likely.length - 1) * f.step
+
+  // Fires.
+  if (plan.loads.length > 0 || problem.dishes.length > 0) {
+    const same = (a: {wood: number; burn: number; soak: number}, b: {wood: number; burn: number; soak: number}): boolean =>
+      Math.abs(a.wood - b.wood) < 1e-6 && Math.abs(a.burn - b.burn) < 1e-6 && Math.abs(a.soak - b.soak) < 1e-6
+    const option = problem.firings.find(
+      (o) => same(o.firing, plan.firing) && (o.further?.length ?? 0) === (plan.fires?.length ?? 1) - 1,
+    )
+    if (!option) bad('fire', null, plan.lit, 0, 'the plan burns a fire that was not considered')
+    if (problem.done?.lit == null && plan.lit < problem.day.fireFrom - tolerance.minutes)
+      bad(
+        'fire',
+        null,
+        plan.lit,
+        problem.day.fireFrom - plan.lit,
+        `lit ${problem.day.fireFrom - plan.lit} min before fire is allowed`,
+      )
+    if (problem.done?.lit != null && plan.lit !== problem.done.lit)
+      bad('fire', null, plan.lit, Math.abs(plan.lit - problem.done.lit), 'the fire was lit at another time')
+    if (plan.ready < plan.raked - tolerance.minutes || plan.raked < plan.lit + plan.firing.burn - tolerance.minutes)
+      bad('fire', null, plan.raked, 0, 'raked before the wood has burned down, or set in before the soak')
+  }
+  const burning = (plan.fires ?? []).slice(1).map((x) => ({from: x.lit, to: x.ready}))
+
+  // What is set in, vessel by vessel.
+  interface Stay {
+    readonly dish: Dish
+    readonly placed: Placed
+    readonly from: number
+    readonly to: number
+    readonly old: boolean
+  }
+  const stays: Stay[] = []
+  const counted = new Map<string, number>()
+  const hands = new Map<number, number>()
+  const openings = new Set<number>()
+  const nightTo = Math.min(rules.nightTo, problem.day.fireFrom)
+  const isNight = (clock: number): boolean => {
+    const m = ((clock % 1440) + 1440) % 1440
+    return m >= rules.nightFrom || m < nightTo
+  }
+  let late = 0
+  for (const load of plan.loads) {
+    const mine = new Map<string, Placed[]>()
+    for (const p of load.placed) mine.set(p.dish, [...(mine.get(p.dish) ?? []), p])
+    for (const id of mine.keys())
+      if (!load.dishes.some((d) => d.dish === id))
+        bad('dish', id, load.at, 1, `${id} has a place in load ${load.number} but is not in it`)
+    const entries = new Map<string, number>()
+    for (const entry of load.dishes) {
+      const dish = dishes.get(entry.dish)
+      if (!dish) {
+        bad('dish', entry.dish, load.at, 1, `${entry.dish} is no dish of the day`)
+        continue
+      }
+      const name = dish.title
+      const from = load.at
+      const to = entry.draw.likely
+      const skip = entries.get(entry.dish) ?? 0
+      entries.set(entry.dish, skip + entry.count)
+      counted.set(entry.dish, (counted.get(entry.dish) ?? 0) + entry.count)
+      const each = dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
+      const old = entry.alreadyIn === true
+      if (old && !problem.done?.set.some((d) => d.dish === entry.dish && d.at === load.at))
+        bad('dish', entry.dish, load.at, 1, `${name} is said to be in already, and is not`)
+      if (!old) {
+        hands.set(from, (hands.get(from) ?? 0) + each * entry.count)
+        openings.add(from)
+        if (Math.abs(from / rules.tick - Math.round(from / rules.tick)) > 1e-6)
+          bad('clock', entry.dish, from, 0, `${name} is set in off the ${rules.tick}-minute clock`)
+        if (problem.done && from < problem.done.now)
+          bad('clock', entry.dish, from, problem.done.now - from, `${name} is set in before now`)
+        if (from < plan.ready - tolerance.minutes)
+          bad('ready', entry.dish, from, plan.ready - from, `${name} is set in ${plan.ready - from} min before the soak ends`)
+        if (isNight(from)) bad('night', entry.dish, from, 0, `${name} is set in in the night`)
+      }
+      hands.set(to, (hands.get(to) ?? 0) + each * entry.count)
+      openings.add(to)
+      if (Math.abs(to / rules.tick - Math.round(to / rules.tick)) > 1e-6)
+        bad('clock', entry.dish, to, 0, `${name} is drawn off the ${rules.tick}-minute clock`)
+      if (problem.done && to < problem.done.now)
+        bad('clock', entry.dish, to, problem.done.now - to, `${name} is drawn before now`)
+      if (isNight(to)) bad('night', entry.dish, to, 0, `${name} is drawn in the night`)
+      if (to <= from) bad('clock', entry.dish, to, from - to, `${name} is drawn before it is set in`)
+      if (to > end + tolerance.minutes) bad('clock', entry.dish, to, to - end, `${name} is drawn after the forecast ends`)
+      for (const b of burning)
+        if (from < b.to - tolerance.minutes && to > b.from + tolerance.minutes)
+          bad(
+            'second fire',
+            entry.dish,
+            b.from,
+            Math.min(to, b.to) - Math.max(from, b.from),
+            `${name} is in the oven while the fire burns`,
+          )
+      if (!(entry.draw.low <= entry.draw.likely && entry.draw.likely <= entry.draw.high))
+        bad('draw range', entry.dish, to, 0, `${name}: the draw time is outside its own range`)
+      const slack = dish.need.overnight || dish.need.startHigh <= rules.slackCelsius
+      const due = dish.wantedBy ?? (slack ? null : problem.day.serve)
+      if (due !== null) late += Math.max(0, to - due)
+      const places = (mine.get(entry.dish) ?? []).slice(skip, skip + entry.count)
+      if (places.length !== entry.count)
+        bad(
+          'count',
+          entry.dish,
+          from,
+          entry.count - places.length,
+          `${name}: ${entry.count} set in, ${places.length} places on the floor`,
+        )
+      for (const placed of places) stays.push({dish, placed, from, to, old})
+      // Heat, in every part of the floor its vessels stand in.
+      const zones = new Set<Placed['zone']>(places.map((p) => p.zone))
+      if (entry.zone !== undefined && entry.zone !== 'across' && !old && places.length > 0 && !zones.has(entry.zone))
+        bad('zone', entry.dish, from, 0, `${name} is said to stand at the ${entry.zone} and does not`)
+      const {need} = dish
+      for (const zone of zones) {
+        const inHeat = inZone(zone, from)
+        if (!old && inHeat < need.startLow - tolerance.celsius)
+          bad(
+            'start heat',
+            entry.dish,
+            from,
+            need.startLow - inHeat,
+            `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it wants ${Math.round(need.startLow)} °C or more`,
+          )
+        if (!old && inHeat > need.startHigh + tolerance.celsius)
+          bad(
+            'start heat',
+            entry.dish,
+            from,
+            inHeat - need.startHigh,
+            `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it bears ${Math.round(need.startHigh)} °C at most`,
+          )
+        const outHeat = inZone(zone, to)
+        if (outHeat < need.endLow - tolerance.celsius)
+          bad(
+            'end heat',
+            entry.dish,
+            to,
+            need.endLow - outHeat,
+            `${name} at the ${zone} ends at ${Math.round(outHeat)} °C; not under ${Math.round(need.endLow)} °C`,
+          )
+        // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
+        const wanted = (need.reference - need.done) * need.minutes.likely
+        const got = simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, to)
+        if (got < wanted * 0.985 - 5)
+          bad(
+            'dose',
+            entry.dish,
+            to,
+            wanted - got,
+            `${name} has ${Math.round((100 * got) / wanted)} % of its heat when it is drawn`,
+          )
+        if (!need.falling && !need.overnight) {
+          const most = wanted * (need.minutes.high / Math.max(1e-9, need.minutes.likely))
+          if (got > most * 1.015 + 5) {
+            // Longer than the receipt's longest: allowed only for the next opening of the door.
+            const before = simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, to - rules.tick - rules.staySlack)
+            if (before >= wanted * 1.015 + 5)
+              bad(
+                'over-baked',
+                entry.dish,
+                to,
+                got - most,
+                `${name} has ${Math.round((100 * got) / wanted)} % of its heat when it is drawn`,
+              )
+          }
+        }
+        // Cooked food under the safe holding temperature, minutes before it is drawn.
+        if (need.done >= rules.holdCelsius) {
+          let cold = 0
+          for (let m = from; m < to; m++) if (inZone(zone, m + 0.5) < rules.holdCelsius) cold++
+          if (cold > rules.coldMinutes)
+            bad('holding', entry.dish, to, cold, `${name} stands ${cold} min under ${rules.holdCelsius} °C`)
+        }
+      }
+    }
+  }
+  for (const dish of problem.dishes) {
+    const before = (problem.done?.set ?? [])
+      .filter((d) => d.dish === dish.id && d.drawn !== null)
+      .reduce((sum, d) => sum + d.count, 0)
+    const have = (counted.get(dish.id) ?? 0) + before
+    const left = plan.unplaced.some((u) => u.dish === dish.id)
+    if (have > dish.count) bad('count', dish.id, null, have - dish.count, `${dish.title}: ${have} set in, ${dish.count} made`)
+    if (have < dish.count && !left)
+      bad('count', dish.id, null, dish.count - have, `${dish.title}: ${have} set in, ${dish.count} made`)
+    if (have === dish.count && left) bad('possible', dish.id, null, 0, `${dish.title} is in the plan and named as left out`)
+  }
+  if (plan.possible !== (plan.unplaced.length === 0))
+    bad('possible', null, null, 0, 'the plan does not say rightly whether it is possible')
+
+  for (const [at, minutes] of hands) {
+    const most = rules.tick * problem.day.hands
+    if (minutes > most + 1e-6)
+      bad('hands', null, at, minutes - most, `${minutes} min of door work at one opening; the hands have ${most}`)
+  }
+
+  // The floor.
+  for (const s of stays) checkStanding(problem, s.dish, s.placed, s.from, bad)
+  for (let i = 0; i < stays.length; i++)
+    for (let j = i + 1; j < stays.length; j++) {
+      const a = stays[i]!
+      const b = stays[j]!
+      if (a.from >= b.to || b.from >= a.to) continue
+      const clear = groundOf(room(problem)).rules.clearance
+      const d = distance(outline(a.dish, a.placed), outline(b.dish, b.placed))
+      if (d < clear - tolerance.metres)
+        bad(
+          'overlap',
+          a.dish.id,
+          Math.max(a.from, b.from),
+          clear - d,
+          `${a.dish.title} ${a.placed.number} and ${b.dish.title} ${b.placed.number} stand ${Math.round(d * 1000)} mm apart`,
+        )
+      for (const [front, behind] of [
+        [a, b],
+        [b, a],
+      ] as const) {
+        if (front.from >= behind.from && front.to <= behind.to) continue
+        if (inWay(problem, front.dish, front.placed, behind.dish, behind.placed))
+          bad(
+            'reach',
+            behind.dish.id,
+            front.to > behind.to ? behind.to : behind.from,
+            0,
+            `${front.dish.title} ${front.placed.number} stands in the way of ${behind.dish.title} ${behind.placed.number}`,
+          )
+      }
+    }
+
+  checkSteps(problem, plan, dishes, bad)
+
+  // The score, summed again.
+  const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood
+  if (Math.abs(plan.score.wood - wood) > 1e-6)
+    bad('score', null, null, plan.score.wood - wood, 'the wood in the score is not the wood burned')
+  if (Math.abs(plan.score.lateMinutes - late) > 0.01)
+    bad('score', null, null, plan.score.lateMinutes - late, `${late} min late, ${plan.score.lateMinutes} said`)
+  if (plan.score.openings !== openings.size)
+    bad(
+      'score',
+      null,
+      null,
+      plan.score.openings - openings.size,
+      `${openings.size} openings of the door, ${plan.score.openings} said`,
+    )
+  if (plan.score.bound != null && plan.score.bound > plan.score.total + 1e-6)
+    bad('score', null, null, plan.score.bound - plan.score.total, 'the bound lies above the plan')
+  const least = weights.late * late + weights.opening * openings.size + weights.wood * wood
+  if (plan.score.total < least - 1e-6) bad('score', null, null, least - plan.score.total, 'the total is less than its parts')
+  return out
+}
+
+function room(problem: PlanProblem): {floor: PlanProblem['floor']; mouth: PlanProblem['mouth']; vaultHeight: number} {
+  return {floor: problem.floor, mouth: problem.mouth, vaultHeight: problem.vaultHeight ?? 1.5 * problem.mouth.height}
+}
+
+type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
+
+/** A curve read straight between its samples. */
+function interpolate(values: readonly number[], step: number, minutes: number): number {
+  const last = values.length - 1
+  if (minutes <= 0) return values[0] ?? 0
+  if (minutes >= last * step) return values[last] ?? 0
+  const left = Math.trunc(minutes / step)
+  const share = (minutes - left * step) / step
+  return values[left]! * (1 - share) + values[left + 1]! * share
+}
+
+/** Simpson's rule with half-minute panels. */
+function simpson(g: (m: number) => number, from: number, to: number): number {
+  if (to <= from) return 0
+  const n = Math.max(2, 2 * Math.round(to - from))
+  const h = (to - from) / n
+  let sum = g(from) + g(to)
+  for (let i = 1; i < n; i++) sum += g(from + i * h) * (i % 2 === 1 ? 4 : 2)
+  return (sum * h) / 3
+}
+
+/** A footprint as a polygon or a circle. */
+type Outline =
+  | {readonly kind: 'disc'; readonly x: number; readonly y: number; readonly r: number}
+  | {readonly kind: 'box'; readonly points: readonly [number, number][]}
+
+function outline(dish: Dish, placed: Placed): Outline {
+  const f = dish.vessel.footprint
+  if (f.shape === 'circle') return {kind: 'disc', x: placed.x, y: placed.y, r: f.diameter / 2}
+  const c = Math.cos(placed.turn)
+  const s = Math.sin(placed.turn)
+  const points = (
+    [
+      [-1, -1],
+      [1, -1],
+      [1, 1],
+      [-1, 1],
+    ] as const
+  ).map(([i, j]): [number, number] => {
+    const u = (i * f.length) / 2
+    const v = (j * f.width) / 2
+    return [placed.x + u * c - v * s, placed.y + u * s + v * c]
+  })
+  return {kind: 'box', points}
+}
+
+function pointToSegment(px: number, py: number, a: readonly [number, number], b: readonly [number, number]): number {
+  const dx = b[0] - a[0]
+  const dy = b[1] - a[1]
+  const l2 = dx * dx + dy * dy
+  const t = l2 === 0 ? 0 : Math.max(0, Math.min(1, ((px - a[0]) * dx + (py - a[1]) * dy) / l2))
+  return Math.hypot(px - a[0] - t * dx, py - a[1] - t * dy)
+}
+
+function holds(points: readonly [number, number][], x: number, y: number): boolean {
+  let sign = 0
+  for (let i = 0; i < points.length; i++) {
+    const a = points[i]!
+    const b = points[(i + 1) % points.length]!
+    const cross = (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
+    if (Math.abs(cross) < 1e-12) continue
+    if (sign === 0) sign = Math.sign(cross)
+    else if (Math.sign(cross) !== sign) return false
+  }
+  return true
+}
+
+/** Least distance between two outlines, m; 0 or less where they meet. Boxes standing square to each other are measured along the axes. */
+function distance(a: Outline, b: Outline): number {
+  if (a.kind === 'disc' && b.kind === 'disc') return Math.hypot(a.x - b.x, a.y - b.y) - a.r - b.r
+  if (a.kind === 'disc') return discToBox(a, b as Extract<Outline, {kind: 'box'}>)
+  if (b.kind === 'disc') return discToBox(b, a)
+  let best = Number.POSITIVE_INFINITY
+  for (const [p, q] of [
+    [a.points, b.points],
+    [b.points, a.points],
+  ] as const)
+    for (const [x, y] of p) {
+      if (holds(q, x, y)) return -0.001
+      for (let i = 0; i < q.length; i++) best = Math.min(best, pointToSegment(x, y, q[i]!, q[(i + 1) % q.length]!))
+    }
+  const centre = (o: readonly [number, number][]): [number, number] => [
+    o.reduce((s, p) => s + p[0], 0) / o.length,
+    o.reduce((s, p) => s + p[1], 0) / o.length,
+  ]
+  const ca = centre(a.points)
+  const cb = centre(b.points)
+  if (holds(b.points, ca[0], ca[1]) || holds(a.points, cb[0], cb[1])) return -0.001
+  // Crossed boxes with no corner inside one another.
+  for (let i = 0; i < a.points.length; i++)
+    for (let j = 0; j < b.points.length; j++)
+      if (crosses(a.points[i]!, a.points[(i + 1) % 4]!, b.points[j]!, b.points[(j + 1) % 4]!)) return -0.001
+  return best
+}
+
+function crosses(
+  a: readonly [number, number],
+  b: readonly [number, number],
+  c: readonly [number, number],
+  d: readonly [number, number],
+): boolean {
+  const side = (p: readonly [number, number], q: readonly [number, number], r: readonly [number, number]): number =>
+    (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
+  return side(a, b, c) * side(a, b, d) < -1e-15 && side(c, d, a) * side(c, d, b) < -1e-15
+}
+
+function discToBox(d: Extract<Outline, {kind: 'disc'}>, b: Extract<Outline, {kind: 'box'}>): number {
+  if (holds(b.points, d.x, d.y)) return -d.r
+  let best = Number.POSITIVE_INFINITY
+  for (let i = 0; i < b.points.length; i++)
+    best = Math.min(best, pointToSegment(d.x, d.y, b.points[i]!, b.points[(i + 1) % b.points.length]!))
+  return best - d.r
+}
+
+/** One vessel on the floor: it passes the mouth, stands inside the wall under the vault, and its zone is the one it stands in. */
+function checkStanding(problem: PlanProblem, dish: Dish, placed: Placed, at: number, bad: Report): void {
+  const ground = groundOf(room(problem))
+  const f = dish.vessel.footprint
+  const across = f.shape === 'circle' ? f.diameter : Math.min(f.length, f.width)
+  if (across > problem.mouth.width + tolerance.metres)
+    bad('mouth', dish.id, at, across - problem.mouth.width, `${dish.title} is wider than the mouth`)
+  if (dish.vessel.height > problem.mouth.height + tolerance.metres)
+    bad('mouth', dish.id, at, dish.vessel.height - problem.mouth.height, `${dish.title} is higher than the mouth`)
+  const {a, b} = halfAxes(problem.floor)
+  const share = headroom(ground, dish.vessel.height)
+  const o = outline(dish, placed)
+  // The rim of the vessel, point by point, against the wall at the vessel's height.
+  const rim: [number, number][] =
+    o.kind === 'box'
+      ? [...o.points]
+      : Array.from({length: 72}, (_, i): [number, number] => [
+          o.x + o.r * Math.cos((i * Math.PI) / 36),
+          o.y + o.r * Math.sin((i * Math.PI) / 36),
+        ])
+  let worst = 0
+  for (const [x, y] of rim) {
+    const u = Math.abs(x) / (a * (ground.round || share === 0 ? share || 1e-9 : share))
+    const v = Math.abs(y) / (ground.round ? b * (share || 1e-9) : b)
+    const over = ground.round ? (Math.hypot(u, v) - 1) * Math.min(a, b) : Math.max((u - 1) * a, (v - 1) * b)
+    worst = Math.max(worst, over)
+  }
+  if (worst > tolerance.metres)
+    bad('floor', dish.id, at, worst, `${dish.title} ${placed.number} stands ${Math.round(worst * 1000)} mm into the wall`)
+  for (const box of ground.keptFree)
+    if (
+      rim.some(
+        ([x, y]) =>
+          x > box.x0 + tolerance.metres &&
+          x < box.x1 - tolerance.metres &&
+          y > box.y0 + tolerance.metres &&
+          y < box.y1 - tolerance.metres,
+      )
+    )
+      bad('floor', dish.id, at, 0, `${dish.title} ${placed.number} stands on what is kept free`)
+  const zone = placed.y > b / 3 ? 'back' : placed.y < -b / 3 ? 'mouth' : 'middle'
+  if (zone !== placed.zone && Math.min(Math.abs(placed.y - b / 3), Math.abs(placed.y + b / 3)) > tolerance.metres)
+    bad('zone', dish.id, at, 0, `${dish.title} ${placed.number} stands at the ${zone}, not the ${placed.zone}`)
+}
+
+/** True when `front` meets the strip `behind` sweeps on its way out, walked in steps of 5 mm. */
+function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish, behindAt: Placed): boolean {
+  const ground = groundOf(room(problem))
+  const f = behind.vessel.footprint
+  const sideways = f.shape === 'circle' ? f.diameter / 2 : Math.abs(Math.sin(behindAt.turn)) > 0.5 ? f.width / 2 : f.length / 2
+  const play = Math.max(0, problem.mouth.width / 2 - sideways)
+  const goalX = Math.max(-play, Math.min(play, behindAt.x))
+  const goalY = Math.min(behindAt.y, ground.opening)
+  const length = Math.hypot(goalX - behindAt.x, goalY - behindAt.y)
+  const n = Math.max(1, Math.ceil(length / 0.005))
+  const still = outline(front, frontAt)
+  for (let i = 0; i <= n; i++) {
+    const x = behindAt.x + ((goalX - behindAt.x) * i) / n
+    const y = behindAt.y + ((goalY - behindAt.y) * i) / n
+    if (distance(outline(behind, {...behindAt, x, y}), still) < -tolerance.metres / 2) return true
+  }
+  return false
+}
+
+/** The steps tell the plan: in clock order, every load and draw said, every dough made in time and not left too long. */
+function checkSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
+  const steps = plan.steps
+  for (let i = 1; i < steps.length; i++)
+    if (steps[i]!.at < steps[i - 1]!.at)
+      bad('steps', null, steps[i]!.at, steps[i - 1]!.at - steps[i]!.at, 'the steps are out of order')
+  const said = (action: string, at: number, dish: string): boolean =>
+    steps.some((s) => s.action === action && Math.abs(s.at - at) < 0.01 && s.dishes.includes(dish))
+  if (plan.loads.length > 0)
+    for (const fire of plan.fires ?? []) {
+      if (!steps.some((s) => s.action === 'light' && Math.abs(s.at - fire.lit) < 0.01))
+        bad('steps', null, fire.lit, 0, 'no step lights the fire')
+      if (!steps.some((s) => s.action === 'rake' && Math.abs(s.at - fire.raked) < 0.01))
+        bad('steps', null, fire.raked, 0, 'no step rakes out the coals')
+    }
+  for (const load of plan.loads)
+    for (const d of load.dishes) {
+      const dish = dishes.get(d.dish)
+      if (!dish) continue
+      if (!said('draw', d.draw.likely, d.dish)) bad('steps', d.dish, d.draw.likely, 0, `no step draws ${dish.title}`)
+      if (d.alreadyIn) continue
+      if (!said('load', load.at, d.dish)) bad('steps', d.dish, load.at, 0, `no step sets in ${dish.title}`)
+      const dough = dish.dough
+      if (!dough) continue
+      const mine = steps.filter((s) => s.dishes.includes(d.dish) && s.load === load.number)
+      const mix = mine.find((s) => s.action === 'mix' || s.action === 'evening before')
+      const shape = mine.find((s) => s.action === 'shape')
+      if (!mix) {
+        bad('dough', d.dish, load.at, 0, `${dish.title}: no step mixes its dough`)
+        continue
+      }
+      const shapeAt = shape?.at ?? load.at - dough.shape
+      if (dough.shape > 0 && !shape) bad('dough', d.dish, load.at, 0, `${dish.title}: no step shapes its dough`)
+      const risen = shapeAt - (mix.at + dough.mix)
+      if (risen < dough.rise - tolerance.minutes)
+        bad('dough', d.dish, shapeAt, dough.rise - risen, `${dish.title}: its dough has ${risen} min to rise, not ${dough.rise}`)
+      const cool = mix.action === 'evening before'
+      const most = cool ? rules.coolRise * dough.rise : dough.rise + dough.hold
+      if (risen > most + tolerance.minutes)
+        bad('dough', d.dish, shapeAt, risen - most, `${dish.title}: its dough rises ${risen} min and is over-proved`)
+      const wait = load.at - (shapeAt + dough.shape)
+      if (wait < -tolerance.minutes)
+        bad('dough', d.dish, load.at, -wait, `${dish.title}: its dough is not shaped when it goes in`)
+      if (wait > dough.hold + tolerance.minutes)
+        bad('dough', d.dish, load.at, wait - dough.hold, `${dish.title}: its shaped dough waits ${wait} min`)
+    }
+}

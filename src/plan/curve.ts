@@ -1,0 +1,96 @@
+import type {Forecast} from '../oven/types.js'
+import {zoneNames} from './rules.js'
+
+/** A forecast as the planner reads it: °C against minutes after lighting. */
+export interface Curve {
+  readonly step: number
+  readonly ready: number
+  /** Last minute the forecast covers. */
+  readonly end: number
+  readonly low: readonly number[]
+  readonly likely: readonly number[]
+  readonly high: readonly number[]
+  /** °C the back, middle and mouth are above the mean at `ready`. */
+  readonly offset: readonly [number, number, number]
+  readonly readyCelsius: number
+  readonly ambient: number
+}
+
+/**
+ * The planner's view of a forecast.
+ *
+ * @param ambient Air outside the oven, °C.
+ */
+export function curveOf(forecast: Forecast, ambient: number): Curve {
+  const likely = forecast.baking.likely
+  const readyCelsius = sample(likely, forecast.step, forecast.ready)
+  return {
+    step: forecast.step,
+    ready: forecast.ready,
+    end: (likely.length - 1) * forecast.step,
+    low: forecast.baking.low,
+    likely,
+    high: forecast.baking.high,
+    offset: [forecast.zones.back, forecast.zones.middle, forecast.zones.mouth],
+    readyCelsius,
+    ambient,
+  }
+}
+
+/** Value of a sampled curve at `minutes`, °C, straight between samples, held at the ends. */
+export function sample(values: readonly number[], step: number, minutes: number): number {
+  const at = minutes / step
+  const i = Math.floor(at)
+  if (i < 0) return values[0] ?? Number.NaN
+  if (i >= values.length - 1) return values[values.length - 1] ?? Number.NaN
+  const a = values[i]!
+  return a + (values[i + 1]! - a) * (at - i)
+}
+
+/**
+ * Baking temperature in a part of the floor, °C. The differences between the parts, given when the oven is ready, shrink with the
+ * oven's heat over the air outside. `where` 0…2 are back, middle, mouth; 3 (across) is the mean.
+ */
+export function celsiusAt(curve: Curve, where: number, minutes: number, which: 'low' | 'likely' | 'high' = 'likely'): number {
+  const mean = sample(curve[which], curve.step, minutes)
+  if (where > 2) return mean
+  return mean + curve.offset[where as 0 | 1 | 2] * fade(curve, mean)
+}
+
+function fade(curve: Curve, celsius: number): number {
+  const share = (celsius - curve.ambient) / Math.max(1, curve.readyCelsius - curve.ambient)
+  return Math.min(1.5, Math.max(0, share))
+}
+
+/** Cumulative ∫ max(T − done, 0) dt from lighting, °C·min, one value a minute. */
+export type DoseTable = Float64Array
+
+const tables = new WeakMap<Curve, Map<string, DoseTable>>()
+
+/** Dose accumulated since lighting, a value per minute, for one part of the floor and one T_done (trapezoid rule by the minute). */
+export function doseTable(curve: Curve, where: number, done: number, which: 'low' | 'likely' | 'high' = 'likely'): DoseTable {
+  let mine = tables.get(curve)
+  if (!mine) {
+    mine = new Map()
+    tables.set(curve, mine)
+  }
+  const key = `${where} ${done} ${which}`
+  const found = mine.get(key)
+  if (found) return found
+  const minutes = Math.floor(curve.end)
+  const out = new Float64Array(minutes + 1)
+  let before = Math.max(0, celsiusAt(curve, where, 0, which) - done)
+  for (let m = 1; m <= minutes; m++) {
+    const now = Math.max(0, celsiusAt(curve, where, m, which) - done)
+    out[m] = out[m - 1]! + (before + now) / 2
+    before = now
+  }
+  mine.set(key, out)
+  return out
+}
+
+/** Number of a part of the floor in the tables: back 0, middle 1, mouth 2, across 3. */
+export function whereIndex(where: string): number {
+  const i = zoneNames.indexOf(where as (typeof zoneNames)[number])
+  return i < 0 ? 3 : i
+}

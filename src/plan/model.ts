@@ -1,0 +1,406 @@
+import {passesMouth} from '../scale/floor.js'
+import type {Dish, Placed} from '../scale/types.js'
+import {type Curve, celsiusAt, curveOf, doseTable, whereIndex} from './curve.js'
+import {type FloorGrid, mostOnFloor} from './places.js'
+import {rules, weights} from './rules.js'
+import type {FiringOption, PlanProblem} from './types.js'
+
+/**
+ * The compact model: on one curve, every dish has a list of *choices* (set in at tick s, drawn at tick e, in one part of the floor),
+ * each with its cost; the floor, the hands and the lanes limit which can be taken together; every opening of the door costs once.
+ * The same model as a mixed-integer program is `bench/plan-milp.ts`; `docs/planning.md` states it.
+ */
+export interface Job {
+  readonly dish: Dish
+  /** First vessel of this part, and how many vessels: a dish too large for the floor is set in in parts. */
+  readonly first: number
+  readonly count: number
+  /** m² of floor: its share of the usable floor, by how many such vessels fill it. */
+  readonly area: number
+  /** Minutes of hands to set it in, or to draw it. */
+  readonly handling: number
+  /** Minutes after midnight; null where nobody waits for it. */
+  readonly due: number | null
+  /** Already set in at this clock time. */
+  readonly since: number | null
+  /** Where it stands when already in: 0 … 3. */
+  readonly stands: number
+  /** Its vessels' places when already in. */
+  readonly stood?: readonly Placed[]
+}
+
+/** Choices of one job on one curve, in ticks after the first tick of the curve's clock; sorted by nothing in particular. */
+export interface Choices {
+  readonly s: Int32Array
+  readonly e: Int32Array
+  readonly where: Uint8Array
+  /** °C·min. */
+  readonly misfit: Float64Array
+  /** m²·h of hot floor used. */
+  readonly used: Float64Array
+  /** Earliest tick the dish is done. */
+  readonly first: Int32Array
+}
+
+/** A curve with the choices on it, at one phase of the 5-minute clock against the lighting. */
+export interface Program {
+  readonly index: number
+  readonly option: FiringOption
+  readonly curve: Curve
+  /** Minutes from lighting to tick 0 … 4: lit + phase is a clock tick. */
+  readonly phase: number
+  /** Number of ticks. */
+  readonly ticks: number
+  readonly choices: readonly Choices[]
+  /** kg over all fires. */
+  readonly wood: number
+  /** m²·h of hot floor there is. */
+  readonly hotFloor: number
+  /** Spans of minutes after lighting in which a further fire burns and soaks. */
+  readonly blocked: ReadonlyArray<{readonly from: number; readonly to: number}>
+}
+
+/** A program at one lighting time: what the search works on. */
+export interface Model {
+  readonly program: Program
+  /** Clock minutes of lighting, and of tick 0. */
+  readonly lit: number
+  readonly clock0: number
+  readonly ticks: number
+  readonly jobs: readonly Job[]
+  readonly floor: readonly [number, number, number]
+  readonly floorTotal: number
+  /** Share of a part's floor that is kept free as a lane while something behind it is reached. */
+  readonly lane: number
+  /** Hand minutes in one opening. */
+  readonly hands: number
+  /** Choices allowed at this lighting time, cheapest first. */
+  readonly s: readonly Int32Array[]
+  readonly e: readonly Int32Array[]
+  readonly where: readonly Uint8Array[]
+  readonly cost: readonly Float64Array[]
+  /** Index of each choice in the program's list. */
+  readonly origin: readonly Int32Array[]
+  /** Wood and idle floor before any dish: added to every total. */
+  readonly constant: number
+  readonly opening: number
+}
+
+/** What kinds of dish the serving time does not bind. */
+function dueOf(dish: Dish, serve: number): number | null {
+  if (dish.wantedBy !== null) return dish.wantedBy
+  if (dish.need.overnight || dish.need.startHigh <= rules.slackCelsius) return null
+  return serve
+}
+
+/** Minutes of hands one vessel takes at the door. */
+function handlingOf(dish: Dish): number {
+  return dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
+}
+
+/** Why a vessel cannot go in at all: null where it can. */
+export function passes(grid: FloorGrid, dish: Dish): {rule: string; reason: string} | null {
+  const conflict = passesMouth(grid.room, {
+    dish: dish.title,
+    number: 1,
+    footprint: dish.vessel.footprint,
+    height: dish.vessel.height,
+  })
+  if (conflict) return {rule: conflict.rule, reason: conflict.reason}
+  if (mostOnFloor(grid, dish.vessel) === 0)
+    return {rule: 'too large', reason: `one ${dish.vessel.name} does not fit on this floor`}
+  return null
+}
+
+/**
+ * The jobs of a day: one a dish, or several where it fills more than the floor or more than one opening's hands.
+ *
+ * @param split How many parts each dish is set in in, at least (used when whole dishes do not fit together).
+ */
+export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap<string, number> = new Map()): Job[] {
+  const jobs: Job[] = []
+  for (const dish of problem.dishes) {
+    if (passes(grid, dish)) continue
+    const already = problem.done?.set.filter((d) => d.dish === dish.id) ?? []
+    let first = 1
+    const most = mostOnFloor(grid, dish.vessel)
+    const each = grid.area / most
+    const due = dueOf(dish, problem.day.serve)
+    for (const past of already) {
+      if (past.drawn === null) {
+        const zones = past.placed.map((p) => whereIndex(p.zone))
+        const stands = zones.length > 0 && zones.every((z) => z === zones[0]) ? zones[0]! : 3
+        jobs.push({
+          dish,
+          first,
+          count: past.count,
+          area: past.count * each,
+          handling: past.count * handlingOf(dish),
+          due,
+          since: past.at,
+          stands,
+          stood: past.placed,
+        })
+      }
+      first += past.count
+    }
+    const left = dish.count - (first - 1)
+    if (left <= 0) continue
+    const byHands = Math.max(1, Math.floor((rules.tick * problem.day.hands) / handlingOf(dish)))
+    const parts = Math.min(left, Math.max(split.get(dish.id) ?? 1, Math.ceil(left / Math.min(most, byHands))))
+    for (let p = 0, at = first; p < parts; p++) {
+      const count = Math.floor(left / parts) + (p < left % parts ? 1 : 0)
+      jobs.push({dish, first: at, count, area: count * each, handling: count * handlingOf(dish), due, since: null, stands: 3})
+      at += count
+    }
+  }
+  return jobs
+}
+
+/** Parts of the floor a job may stand in. */
+export function wheresOf(job: Job, grid: FloorGrid): number[] {
+  if (job.since !== null) return [job.stands]
+  const byPlace = {back: [0, 1], middle: [1, 0, 2], mouth: [2, 1], any: [0, 1, 2]}[job.dish.place]
+  const out = byPlace.filter((z) => job.area <= grid.zones[z as 0 | 1 | 2] * 1.001)
+  if (out.length === 0 || job.area > 0.2 * grid.area) out.push(3)
+  return out
+}
+
+/**
+ * Everything one job could do on one curve, before the clock is known.
+ *
+ * @param margins False gives the rules' own limits; true stays a little inside them (see `rules.marginCelsius`).
+ */
+export function choicesOf(
+  job: Job,
+  program: Omit<Program, 'choices'>,
+  grid: FloorGrid,
+  margins: boolean,
+  sinceMinutes: number | null,
+): Choices {
+  const {curve, phase} = program
+  const {need} = job.dish
+  const mc = margins ? rules.marginCelsius : 0
+  const md = margins ? 1 + rules.marginDose : 1
+  const s: number[] = []
+  const e: number[] = []
+  const where: number[] = []
+  const misfit: number[] = []
+  const used: number[] = []
+  const firsts: number[] = []
+  const dose = (need.reference - need.done) * need.minutes.likely
+  const longest = dose * (need.minutes.high / Math.max(1e-9, need.minutes.likely))
+  const stays = need.falling || need.overnight
+  const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
+  const isFood = need.done >= rules.holdCelsius
+  for (const w of wheresOf(job, grid)) {
+    const table = doseTable(curve, w, need.done)
+    const clampMinute = (m: number): number => Math.max(0, Math.min(table.length - 1, m))
+    const hot = hotTable(curve)
+    const coldFrom = isFood ? lastAbove(curve, w) : Number.POSITIVE_INFINITY
+    const tryStart = (k: number, from: number, checkStart: boolean): void => {
+      const celsius = celsiusAt(curve, w, from)
+      if (checkStart && (celsius < need.startLow + tight || celsius > need.startHigh - tight)) return
+      const wall = program.blocked.find((b) => b.to > from)?.from ?? Number.POSITIVE_INFINITY
+      const base = table[clampMinute(from)]!
+      const goal = base + dose * md
+      const over = base + longest
+      if (table[table.length - 1]! < goal) return
+      // First minute the dose is reached, by bisection on the monotone table.
+      let lo = Math.max(0, Math.floor(from))
+      let hi = table.length - 1
+      while (lo < hi) {
+        const mid = (lo + hi) >> 1
+        if (table[mid]! >= goal) hi = mid
+        else lo = mid + 1
+      }
+      const firstTick = Math.max(k + 1, Math.ceil((lo - phase) / rules.tick - 1e-9))
+      const best = Math.abs(celsius - need.startBest) * Math.min(need.minutes.likely, rules.misfitMinutes)
+      for (let t = firstTick, n = 0; t < program.ticks; n++) {
+        const to = t * rules.tick + phase
+        if (to > wall) break
+        if (celsiusAt(curve, w, to) < need.endLow + (margins ? Math.min(1, mc) : 0)) break
+        if (to - coldFrom > rules.coldMinutes) break
+        const got = table[clampMinute(to)]!
+        if (!stays && n > rules.staySlack / rules.tick && got > over) break
+        s.push(k)
+        e.push(t)
+        where.push(w)
+        firsts.push(firstTick)
+        misfit.push(checkStart ? best + (stays ? 0 : Math.max(0, got - goal)) : stays ? 0 : Math.max(0, got - goal))
+        used.push(
+          job.area *
+            (hot[Math.min(hot.length - 1, Math.floor(to))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!),
+        )
+        // Long stays are offered less finely the longer they last.
+        t += n < 12 ? 1 : n < 40 ? 3 : 6
+      }
+    }
+    if (sinceMinutes !== null) {
+      tryStart(Math.floor((sinceMinutes - phase) / rules.tick), sinceMinutes, false)
+      continue
+    }
+    for (let k = Math.max(0, Math.ceil((curve.ready - phase) / rules.tick - 1e-9)); k < program.ticks; k++) {
+      const from = k * rules.tick + phase
+      if (program.blocked.some((b) => from >= b.from && from < b.to)) continue
+      tryStart(k, from, true)
+    }
+  }
+  return {
+    s: Int32Array.from(s),
+    e: Int32Array.from(e),
+    where: Uint8Array.from(where),
+    misfit: Float64Array.from(misfit),
+    used: Float64Array.from(used),
+    first: Int32Array.from(firsts),
+  }
+}
+
+const hotTables = new WeakMap<Curve, Float64Array>()
+
+/** Hours the floor has been hot since the oven was ready, a value a minute. */
+export function hotTable(curve: Curve): Float64Array {
+  const found = hotTables.get(curve)
+  if (found) return found
+  const minutes = Math.floor(curve.end)
+  const out = new Float64Array(minutes + 1)
+  for (let m = 1; m <= minutes; m++)
+    out[m] = out[m - 1]! + (m > curve.ready && celsiusAt(curve, 3, m - 0.5) >= rules.hotCelsius ? 1 / 60 : 0)
+  hotTables.set(curve, out)
+  return out
+}
+
+/** Last minute at which cooked food standing there still keeps at the safe holding temperature. */
+function lastAbove(curve: Curve, where: number): number {
+  let m = Math.floor(curve.end)
+  while (m > 0 && celsiusAt(curve, where, m) < rules.holdCelsius) m -= rules.tick
+  return m
+}
+
+/** Spans in which further fires occupy the oven, minutes after lighting. */
+export function blockedBy(option: FiringOption): {from: number; to: number}[] {
+  return (option.further ?? []).map((f) => ({from: f.minutes, to: f.minutes + f.firing.burn + f.firing.soak}))
+}
+
+/** Prepare one firing option: its curve and every job's choices on it. */
+export function programOf(
+  problem: PlanProblem,
+  index: number,
+  jobs: readonly Job[],
+  grid: FloorGrid,
+  lit: number | null,
+  margins: boolean,
+  option: FiringOption = problem.firings[index]!,
+): Program {
+  const curve = curveOf(option.forecast, problem.ambient ?? 20)
+  const phase = lit === null ? 0 : ((-lit % rules.tick) + rules.tick) % rules.tick
+  const hot = hotTable(curve)
+  const blocked = blockedBy(option)
+  let hotHours = hot[hot.length - 1]!
+  for (const b of blocked)
+    hotHours -= Math.max(0, hot[Math.min(hot.length - 1, Math.floor(b.to))]! - hot[Math.min(hot.length - 1, Math.floor(b.from))]!)
+  const base = {
+    index,
+    option,
+    curve,
+    phase,
+    ticks: Math.floor((curve.end - phase) / rules.tick) + 1,
+    wood: option.firing.wood + (option.further ?? []).reduce((sum, f) => sum + f.firing.wood, 0),
+    hotFloor: hotHours * grid.area,
+    blocked,
+  }
+  // Dishes alike in everything the choices read share them.
+  const memo = new Map<string, Choices>()
+  const choices = jobs.map((job) => {
+    const since = job.since === null ? null : job.since - (lit ?? 0)
+    const key = JSON.stringify([job.dish.need, job.area, job.dish.place, since, job.stands])
+    let c = memo.get(key)
+    if (!c) {
+      c = choicesOf(job, base, grid, margins, since)
+      memo.set(key, c)
+    }
+    return c
+  })
+  return {...base, choices}
+}
+
+/** True where the baker is asleep. */
+export function isNight(problem: PlanProblem, clock: number): boolean {
+  const m = ((clock % 1440) + 1440) % 1440
+  return m >= rules.nightFrom || m < Math.min(rules.nightTo, problem.day.fireFrom)
+}
+
+/** Cost of one choice that depends on the clock: minutes late. */
+export function lateness(job: Job, drawn: number): number {
+  return job.due === null ? 0 : Math.max(0, drawn - job.due)
+}
+
+/** The model of one program at one lighting time. */
+export function modelOf(problem: PlanProblem, program: Program, jobs: readonly Job[], grid: FloorGrid, lit: number): Model {
+  const clock0 = lit + program.phase
+  const now = problem.done?.now ?? Number.NEGATIVE_INFINITY
+  const night = new Uint8Array(program.ticks)
+  for (let k = 0; k < program.ticks; k++) night[k] = isNight(problem, clock0 + k * rules.tick) ? 1 : 0
+  const nowTick = Math.ceil((now - clock0) / rules.tick)
+  const S: Int32Array[] = []
+  const E: Int32Array[] = []
+  const W: Uint8Array[] = []
+  const C: Float64Array[] = []
+  const O: Int32Array[] = []
+  // Where the day is planned again, a move away from the plan that was being followed costs a little.
+  const before = new Map<string, {at: number; draw: number}>()
+  for (const load of problem.done?.plan?.loads ?? [])
+    for (const d of load.dishes) before.set(d.dish, {at: load.at, draw: d.draw.likely})
+  jobs.forEach((job, u) => {
+    const c = program.choices[u]!
+    const ids: number[] = []
+    const cost = new Float64Array(c.s.length)
+    const was = before.get(job.dish.id)
+    for (let o = 0; o < c.s.length; o++) {
+      const s = c.s[o]!
+      const e = c.e[o]!
+      if (job.since === null && (s < nowTick || night[s])) continue
+      if (e < nowTick || night[e]) continue
+      const drawn = clock0 + e * rules.tick
+      cost[o] = weights.misfit * c.misfit[o]! + weights.late * lateness(job, drawn) - weights.idle * c.used[o]!
+      if (was)
+        cost[o]! +=
+          weights.moved * (Math.abs(drawn - was.draw) + (job.since === null ? Math.abs(clock0 + s * rules.tick - was.at) : 0))
+      ids.push(o)
+    }
+    ids.sort((a, b) => cost[a]! - cost[b]! || a - b)
+    S.push(Int32Array.from(ids, (o) => c.s[o]!))
+    E.push(Int32Array.from(ids, (o) => c.e[o]!))
+    W.push(Uint8Array.from(ids, (o) => c.where[o]!))
+    C.push(Float64Array.from(ids, (o) => cost[o]!))
+    O.push(Int32Array.from(ids))
+  })
+  return {
+    program,
+    lit,
+    clock0,
+    ticks: program.ticks,
+    jobs,
+    floor: grid.zones,
+    floorTotal: grid.area,
+    lane: laneShare(problem, grid),
+    hands: rules.tick * problem.day.hands,
+    s: S,
+    e: E,
+    where: W,
+    cost: C,
+    origin: O,
+    constant: weights.wood * program.wood + weights.idle * program.hotFloor,
+    opening: weights.opening,
+  }
+}
+
+/** Share of the floor's width that a lane to the mouth takes: the mean vessel against the floor's width. */
+function laneShare(problem: PlanProblem, grid: FloorGrid): number {
+  const widths = problem.dishes.map((d) =>
+    d.vessel.footprint.shape === 'circle' ? d.vessel.footprint.diameter : d.vessel.footprint.width,
+  )
+  if (widths.length === 0) return 0
+  const mean = widths.reduce((a, b) => a + b, 0) / widths.length
+  return Math.min(0.5, Math.max(0.1, (mean + grid.ground.rules.clearance) / grid.width))
+}

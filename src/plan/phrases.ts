@@ -1,0 +1,133 @@
+import type {Phrase, PhraseValue} from './types.js'
+
+/**
+ * The planner's words in English, by id. The blanks are filled from a phrase's values; another language gives the same ids.
+ * Short and plain: they are read in a smoky kitchen.
+ */
+export const phrases = {
+  'evening before': '{dishes}: mix the dough the evening before with cold water. Keep it cool; it rises slowly until morning.',
+  mix: '{dishes}: mix the dough.',
+  'make up': '{dishes}: make up, ready to set in.',
+  rise: '{dishes}: leave the dough to rise until {until}.',
+  shape: '{dishes}: shape the dough.',
+  light: 'Light the fire. Burn {wood} of wood over {burn}.',
+  'light again': 'Light the fire again. Burn {wood} of wood over {burn}.',
+  feed: 'Feed the fire: {wood}.',
+  rake: 'Rake out the coals. Swab the floor.',
+  soak: 'Shut the door. Let the heat even out for {soak}.',
+  test: 'Test the heat: about {celsius}.',
+  load: 'Set in load {load}: {dishes}.',
+  'load at': '{dishes} at the {zone}',
+  'load across': '{dishes} over the floor',
+  draw: 'Draw {dishes}.',
+  shut: 'Shut the door. {dishes} stays in.',
+  'shut empty': 'Shut the door.',
+  'sign coals': 'The wood has burned to coals and the walls over the fire are burning white.',
+  'sign walls': 'The soot has burned off: the walls are white.',
+  'sign flame': 'A clear flame along the vault.',
+  'sign floor': 'No glow on the floor; the damp cloth hisses.',
+  'sign soak': 'The door is warm; no smell of smoke.',
+  'sign flour scorches': 'Flour on the floor goes dark brown in a minute; it must not blacken at once.',
+  'sign flour browns': 'Flour on the floor browns slowly; you can hold your arm in for a count of {count}.',
+  'sign paper': 'White paper goes {colour} in five minutes.',
+  'sign arm': 'You can hold your arm in for a count of {count}.',
+  'sign dough': 'The dough has doubled; a finger mark stays.',
+  'sign own': '{sign}',
+  'ahead hot': 'Too hot: leave the door open a few minutes and test again.',
+  'behind fire': 'Behind: feed a little oftener, smaller wood. Do not shorten the fire.',
+  'ahead coals': 'Burned down early: rake out now and soak longer.',
+  'behind coals': 'Still flames: wait. Everything after moves by as much.',
+  'behind cool': 'Too cool: set in now what can wait for less heat, and plan again.',
+  'ahead dough': 'Ready early: keep it cool. It can wait {hold}.',
+  'behind dough':
+    'Not risen: move it nearer the oven. If the oven is late by more than {hold}, knock the dough down and shape it again.',
+  'ahead load': 'Oven too hot for it: wait, door ajar, until it has fallen to {celsius}.',
+  'behind load': 'Oven cooler than {celsius}: set in at once and leave it longer.',
+  'ahead draw': 'Done early (look from {early}): draw it, lay paper over what stays.',
+  'behind draw': 'Not done: shut the door and look again every ten minutes, up to {late}.',
+  'behind hold': 'Keep it at 57 °C (135 °F) or hotter. If the oven has fallen lower for two hours, do not eat it.',
+  suggest: '{dishes} would fill idle floor: set in at {at}, draw at {draw}.',
+  'moved later': 'moved later by {minutes}',
+  'moved earlier': 'moved earlier by {minutes}',
+  'draw later': 'drawn later by {minutes}',
+  'draw earlier': 'drawn earlier by {minutes}',
+  'remedy longer fire': 'Fire {minutes} longer, {wood} more wood: {outcome}.',
+  'remedy shorter fire': 'Fire {minutes} less, {wood} less wood: {outcome}.',
+  'remedy second fire': 'A second fire of {minutes} at {at}, {wood} more wood: {outcome}.',
+  'remedy earlier fire': 'Light {minutes} earlier: {outcome}.',
+  'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
+  'remedy two batches': '{dishes} in two batches: {outcome}.',
+  'remedy tomorrow': 'Bake {dishes} tomorrow at {at}: {outcome}.',
+  'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
+  'remedy leave out': 'Leave out {dishes}: {outcome}.',
+} as const
+
+export type PhraseId = keyof typeof phrases
+
+/** Make a phrase. */
+export function phrase(id: PhraseId, values: Record<string, PhraseValue> = {}): Phrase {
+  return {id, values}
+}
+
+/** How values are written; the sheets bring their own for another language or other units. */
+export interface Speaker {
+  readonly templates: Readonly<Record<string, string>>
+  readonly title: (dish: string) => string
+  readonly clock: (minutes: number) => string
+  readonly minutes: (minutes: number) => string
+  readonly celsius: (celsius: number) => string
+  readonly kilograms: (kilograms: number) => string
+  readonly word: (word: string) => string
+  readonly and: (list: readonly string[]) => string
+}
+
+/** Say a phrase. */
+export function speak(p: Phrase, speaker: Speaker): string {
+  const template = speaker.templates[p.id] ?? ''
+  return template.replace(/\{(\w+)\}/g, (_, name: string) => {
+    const value = p.values[name]
+    return value === undefined ? '' : sayValue(value, speaker)
+  })
+}
+
+function sayValue(value: PhraseValue, speaker: Speaker): string {
+  if (typeof value === 'string') return value
+  if (typeof value === 'number') return String(value)
+  if (value.unit === 'dishes') return speaker.and(value.dishes.map(speaker.title))
+  if (value.unit === 'phrases') return value.phrases.map((p) => speak(p, speaker)).join('; ')
+  if (value.unit === 'word') return speaker.word(value.word)
+  if (value.unit === 'clock') return speaker.clock(value.value)
+  if (value.unit === 'minutes') return speaker.minutes(value.value)
+  if (value.unit === 'kilograms') return speaker.kilograms(value.value)
+  if (value.unit === 'count') return String(value.value)
+  return speaker.celsius(value.value)
+}
+
+/** 24-hour clock, with "next day" and "the evening before" said. */
+export function clockText(minutes: number): string {
+  const day = Math.floor(minutes / 1440)
+  const m = ((Math.round(minutes) % 1440) + 1440) % 1440
+  const text = `${Math.floor(m / 60)}:${String(m % 60).padStart(2, '0')}`
+  return day === 0 ? text : day < 0 ? `${text} the day before` : day === 1 ? `${text} next day` : `${text} on day ${day + 1}`
+}
+
+/** "45 min", "1 h 30 min". */
+export function minutesText(minutes: number): string {
+  const m = Math.round(minutes)
+  if (m < 90) return `${m} min`
+  return m % 60 === 0 ? `${m / 60} h` : `${Math.floor(m / 60)} h ${m % 60} min`
+}
+
+/** The English speaker. */
+export function english(title: (dish: string) => string): Speaker {
+  return {
+    templates: phrases,
+    title,
+    clock: clockText,
+    minutes: minutesText,
+    celsius: (c) => `${Math.round(c)} °C (${Math.round((c * 9) / 5 + 32)} °F)`,
+    kilograms: (kg) => `${kg < 10 ? Math.round(kg * 10) / 10 : Math.round(kg)} kg`,
+    word: (w) => w,
+    and: (list) => (list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} and ${list[list.length - 1]}`),
+  }
+}

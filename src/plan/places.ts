@@ -1,0 +1,425 @@
+import {capacityOf, packFloor} from '../scale/floor.js'
+import {type Ground, groundOf, headroom, nearestOnEllipse} from '../scale/floor-shape.js'
+import type {Dish, FloorItem, FloorRoom, Placed, Vessel} from '../scale/types.js'
+import {zoneNames} from './rules.js'
+import type {PlanProblem} from './types.js'
+
+/**
+ * Places on the floor through the day. Origin at the floor's centre, y towards the back, the mouth at the least y; metres.
+ * The rules of standing and of lanes are those of `scale/floor`; this placer works through the day, load by load, on a lattice.
+ */
+
+/** The floor as the placer sees it. */
+export interface FloorGrid {
+  readonly ground: Ground
+  readonly room: FloorRoom
+  readonly depth: number
+  readonly width: number
+  /** Usable area, m²: the floor less what is kept free. */
+  readonly area: number
+  /** Usable area of back, middle and mouth, m²: thirds of the depth. */
+  readonly zones: readonly [number, number, number]
+  readonly step: number
+}
+
+/** A vessel that stands, or will stand, on the floor. `from` and `to` are the clock times it is set in and drawn. */
+export interface Standing {
+  readonly dish: string
+  readonly number: number
+  readonly vessel: Vessel
+  readonly x: number
+  readonly y: number
+  readonly turn: number
+  readonly from: number
+  readonly to: number
+}
+
+/** Vessels to place at one opening of the door. */
+export interface ToPlace {
+  readonly dish: Dish
+  readonly first: number
+  readonly count: number
+  readonly from: number
+  readonly to: number
+  /** Zone the model chose: 0 back … 2 mouth, 3 across. */
+  readonly where: number
+  /** Zones in which its heat is right. */
+  readonly fits: readonly [boolean, boolean, boolean]
+}
+
+/** Area of the floor nearer the mouth than `y`, less what is kept free, m² (strips, midpoint rule). */
+function areaBelow(ground: Ground, y: number): number {
+  const strips = 96
+  const top = Math.min(ground.b, y)
+  const h = (top + ground.b) / strips
+  if (h <= 0) return 0
+  let area = 0
+  for (let i = 0; i < strips; i++) {
+    const at = -ground.b + (i + 0.5) * h
+    const half = ground.round ? ground.a * Math.sqrt(Math.max(0, 1 - (at / ground.b) ** 2)) : ground.a
+    let free = 2 * half
+    for (const box of ground.keptFree)
+      if (at > box.y0 && at < box.y1) free -= Math.max(0, Math.min(half, box.x1) - Math.max(-half, box.x0))
+    area += h * Math.max(0, free)
+  }
+  return area
+}
+
+/** Prepare a floor. */
+export function floorGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight'>): FloorGrid {
+  const room: FloorRoom = {
+    floor: problem.floor,
+    mouth: problem.mouth,
+    vaultHeight: problem.vaultHeight ?? 1.5 * problem.mouth.height,
+  }
+  const ground = groundOf(room)
+  const total = areaBelow(ground, ground.b)
+  const mouth = areaBelow(ground, -ground.b / 3)
+  const middle = areaBelow(ground, ground.b / 3) - mouth
+  const depth = 2 * ground.b
+  const width = 2 * ground.a
+  return {
+    ground,
+    room,
+    depth,
+    width,
+    area: total,
+    zones: [total - mouth - middle, middle, mouth],
+    step: Math.max(0.008, Math.min(depth, width) / 72),
+  }
+}
+
+/** Which third of the depth a point lies in: 0 back, 1 middle, 2 mouth. */
+export function zoneAt(grid: FloorGrid, y: number): 0 | 1 | 2 {
+  return y > grid.depth / 6 ? 0 : y < -grid.depth / 6 ? 2 : 1
+}
+
+/** Half extents of a vessel across and along the depth, m, when turned by 0 or a quarter. */
+function halves(vessel: Vessel, turned: boolean): {hx: number; hy: number; round: boolean} {
+  const f = vessel.footprint
+  if (f.shape === 'circle') return {hx: f.diameter / 2, hy: f.diameter / 2, round: true}
+  return turned ? {hx: f.width / 2, hy: f.length / 2, round: false} : {hx: f.length / 2, hy: f.width / 2, round: false}
+}
+
+interface Body {
+  readonly x: number
+  readonly y: number
+  readonly hx: number
+  readonly hy: number
+  readonly round: boolean
+}
+
+/** True when a body stands on the floor, under enough vault and clear of what is kept free. */
+function inside(ground: Ground, b: Body, height: number): boolean {
+  const share = headroom(ground, height)
+  const a0 = ground.a * share
+  const b0 = ground.round ? ground.b * share : ground.b
+  const c = ground.rules.clearance / 2
+  const hx = b.hx + c
+  const hy = b.hy + c
+  for (const box of ground.keptFree) {
+    const dx = Math.max(0, box.x0 - b.x, b.x - box.x1)
+    const dy = Math.max(0, box.y0 - b.y, b.y - box.y1)
+    if (b.round ? Math.hypot(dx, dy) < b.hx - 1e-9 : dx < b.hx - 1e-9 && dy < b.hy - 1e-9) return false
+  }
+  if (!ground.round) return Math.abs(b.x) + hx <= a0 + 1e-9 && Math.abs(b.y) + hy <= b0 + 1e-9
+  if (a0 <= 0) return false
+  if (!b.round) return ((Math.abs(b.x) + hx) / a0) ** 2 + ((Math.abs(b.y) + hy) / b0) ** 2 <= 1 + 1e-9
+  if (a0 === b0) return Math.hypot(b.x, b.y) + hx <= a0 + 1e-9
+  if ((b.x / a0) ** 2 + (b.y / b0) ** 2 > 1) return false
+  const near = nearestOnEllipse(a0, b0, b.x, b.y)
+  return Math.hypot(near.x - b.x, near.y - b.y) >= hx - 1e-9
+}
+
+/** Free distance between two bodies, m; negative where they overlap. */
+function gap(a: Body, b: Body): number {
+  if (a.round && b.round) return Math.hypot(a.x - b.x, a.y - b.y) - a.hx - b.hx
+  const dx = Math.abs(a.x - b.x)
+  const dy = Math.abs(a.y - b.y)
+  if (!a.round && !b.round) return Math.max(dx - a.hx - b.hx, dy - a.hy - b.hy)
+  const circle = a.round ? a : b
+  const box = a.round ? b : a
+  const ox = Math.max(0, dx - box.hx)
+  const oy = Math.max(0, dy - box.hy)
+  if (ox === 0 && oy === 0) return -circle.hx
+  return Math.hypot(ox, oy) - circle.hx
+}
+
+/**
+ * True when `other` stands in the lane of `body`: the strip its footprint sweeps straight out, or slantwise to the nearest point of the
+ * opening it passes through (the rule of `scale/floor`).
+ */
+function blocks(ground: Ground, other: Body, body: Body): boolean {
+  const play = Math.max(0, ground.mouth.width / 2 - body.hx)
+  const exitX = Math.min(play, Math.max(-play, body.x))
+  const exitY = Math.min(body.y, ground.opening)
+  if (other.y - other.hy >= body.y + body.hy) return false
+  const ax = body.x
+  const ay = body.y
+  const dx = exitX - ax
+  const dy = exitY - ay
+  if (other.round && body.round) {
+    const length2 = dx * dx + dy * dy
+    const t = length2 < 1e-12 ? 0 : Math.max(0, Math.min(1, ((other.x - ax) * dx + (other.y - ay) * dy) / length2))
+    return Math.hypot(other.x - (ax + t * dx), other.y - (ay + t * dy)) < body.hx + other.hx
+  }
+  // Boxes: the segment against the box grown by the other's half size; for a circle the grown corner is a little generous.
+  const hx = other.hx + body.hx
+  const hy = other.hy + body.hy
+  let t0 = 0
+  let t1 = 1
+  for (const [p, d, c, h] of [
+    [ax, dx, other.x, hx],
+    [ay, dy, other.y, hy],
+  ] as const) {
+    if (Math.abs(d) < 1e-12) {
+      if (Math.abs(p - c) >= h) return false
+      continue
+    }
+    let a = (c - h - p) / d
+    let b = (c + h - p) / d
+    if (a > b) [a, b] = [b, a]
+    t0 = Math.max(t0, a)
+    t1 = Math.min(t1, b)
+    if (t0 >= t1) return false
+  }
+  return true
+}
+
+function bodyOf(s: Standing): Body {
+  const h = halves(s.vessel, Math.abs(Math.sin(s.turn)) > 0.5)
+  return {x: s.x, y: s.y, ...h}
+}
+
+const fits = new WeakMap<FloorGrid, Map<string, readonly Body[]>>()
+
+/** Candidate bodies for a vessel, deepest first. */
+function candidates(grid: FloorGrid, vessel: Vessel): readonly Body[] {
+  let mine = fits.get(grid)
+  if (!mine) {
+    mine = new Map()
+    fits.set(grid, mine)
+  }
+  const f = vessel.footprint
+  const key = `${vessel.height} ${f.shape === 'circle' ? f.diameter : `${f.length} ${f.width}`}`
+  const found = mine.get(key)
+  if (found) return found
+  const out: Body[] = []
+  const wall = grid.ground.rules.clearance / 2
+  const turns = f.shape === 'circle' || f.length === f.width ? [false] : [true, false]
+  for (const turned of turns) {
+    const h = halves(vessel, turned)
+    // Rows are laid off from the edge the vessel can reach, so that equal vessels close up exactly.
+    const top = grid.depth / 2 - wall - h.hy
+    const side = grid.width / 2 - wall - h.hx
+    const rows = Math.floor((2 * top) / grid.step + 1e-9)
+    const columns = Math.floor((2 * side) / grid.step + 1e-9)
+    for (let i = 0; i <= rows; i++)
+      for (let j = 0; j <= columns; j++) {
+        const body: Body = {x: -side + j * grid.step, y: top - i * grid.step, ...h}
+        if (inside(grid.ground, body, vessel.height)) out.push(body)
+      }
+    // The exact centre line, for floors on which one more row depends on it.
+    for (let i = 0; i <= rows; i++) {
+      const body: Body = {x: 0, y: top - i * grid.step, ...h}
+      if (inside(grid.ground, body, vessel.height)) out.push(body)
+    }
+  }
+  mine.set(key, out)
+  return out
+}
+
+const counts = new WeakMap<FloorGrid, Map<string, number>>()
+
+/** How many of one vessel the placer can stand on the empty floor; 0 where not even one fits or it does not pass the mouth. */
+export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
+  let mine = counts.get(grid)
+  if (!mine) {
+    mine = new Map()
+    counts.set(grid, mine)
+  }
+  const f = vessel.footprint
+  const key = `${vessel.height} ${f.shape === 'circle' ? f.diameter : `${f.length} ${f.width}`}`
+  const found = mine.get(key)
+  if (found !== undefined) return found
+  let best = 0
+  for (const style of styles) {
+    const chosen: Body[] = []
+    const open = [...candidates(grid, vessel)]
+    const value = scorer(grid, style)
+    open.sort((a, b) => value(a, 3) - value(b, 3) || a.y - b.y || a.x - b.x)
+    for (const c of open) if (chosen.every((o) => gap(c, o) >= grid.ground.rules.clearance - 1e-9)) chosen.push(c)
+    best = Math.max(best, chosen.length)
+  }
+  best = Math.max(best, best < 12 ? capacityOf(grid.room, vessel) : best)
+  mine.set(key, best)
+  return best
+}
+
+/** Ways of filling a floor, tried in turn: row by row from the back, round the wall, from the left side, towards the mouth. */
+const styles = ['rows', 'wall', 'left', 'front', 'sides'] as const
+type Style = (typeof styles)[number]
+
+function scorer(grid: FloorGrid, style: Style): (b: Body, where: number) => number {
+  const {depth, width} = grid
+  const deep = (b: Body): number => -b.y / depth
+  const wall = (b: Body): number =>
+    !grid.ground.round ? -Math.max(Math.abs(b.x) / width, Math.abs(b.y) / depth) : -Math.hypot(b.x / width, b.y / depth) * 2
+  const zone = (b: Body, where: number): number => (where > 2 ? 0 : Math.abs(zoneAt(grid, b.y) - where) * 10)
+  switch (style) {
+    case 'rows':
+      return (b, w) => zone(b, w) + deep(b) + b.x * 0.01
+    case 'wall':
+      return (b, w) => zone(b, w) + wall(b) + deep(b) * 0.1 + b.x * 0.01
+    case 'left':
+      return (b, w) => zone(b, w) + b.x / width + deep(b) * 0.1
+    case 'front':
+      return (b, w) => zone(b, w) - deep(b) + Math.abs(b.x) * 0.1
+    case 'sides':
+      return (b, w) => zone(b, w) - Math.abs(b.x) / width + deep(b) * 0.3
+  }
+}
+
+/**
+ * Place one load among what already stands. Nothing that stands is moved; nothing is put where it blocks the way of something drawn
+ * earlier; every new vessel can be carried to its place.
+ *
+ * @param standing Vessels in the oven after the draws of this opening.
+ * @param load What is set in now.
+ * @returns The new vessels, or the dish for which no place was found and how many of it found one.
+ */
+export function placeLoad(
+  grid: FloorGrid,
+  standing: readonly Standing[],
+  load: readonly ToPlace[],
+): {ok: true; placed: Standing[]} | {ok: false; dish: string; found: number} {
+  let worst = {dish: load[0]?.dish.id ?? '', found: 0}
+  let score = -1
+  // Latest drawn first, so that it gets the depth; large before small.
+  const bySize = (a: ToPlace, b: ToPlace): number => footprintArea(b.dish.vessel) - footprintArea(a.dish.vessel)
+  const orders: ((a: ToPlace, b: ToPlace) => number)[] = [
+    (a, b) => b.to - a.to || a.where - b.where || bySize(a, b) || compare(a.dish.id, b.dish.id),
+    (a, b) => b.to - a.to || bySize(a, b) || a.where - b.where || compare(a.dish.id, b.dish.id),
+    (a, b) => bySize(a, b) || b.to - a.to || compare(a.dish.id, b.dish.id),
+  ]
+  for (const strict of [true, false])
+    for (const order of orders)
+      for (const style of styles) {
+        const sorted = [...load].sort(order)
+        const result = tryPlace(grid, standing, sorted, style, strict)
+        if (result.ok) return result
+        const placedShare = result.total
+        if (placedShare > score) {
+          score = placedShare
+          worst = {dish: result.dish, found: result.found}
+        }
+      }
+  const pushed = packed(grid, standing, load)
+  return pushed ? {ok: true, placed: pushed} : {ok: false, ...worst}
+}
+
+/** The slower packer of `scale/floor`, which can push vessels apart: for loads the lattice cannot close up. */
+function packed(grid: FloorGrid, standing: readonly Standing[], load: readonly ToPlace[]): Standing[] | null {
+  const items: FloorItem[] = standing.map((v) => ({
+    dish: v.dish,
+    number: v.number,
+    footprint: v.vessel.footprint,
+    height: v.vessel.height,
+    in: v.from,
+    out: v.to,
+    fixed: {x: v.x, y: v.y, turn: v.turn},
+  }))
+  for (const l of load)
+    for (let i = 0; i < l.count; i++)
+      items.push({
+        dish: l.dish.id,
+        number: l.first + i,
+        footprint: l.dish.vessel.footprint,
+        height: l.dish.vessel.height,
+        in: l.from,
+        out: l.to,
+        place: l.where > 2 ? 'any' : zoneNames[l.where as 0 | 1 | 2],
+      })
+  const result = packFloor({...grid.room, items}, {effort: items.length > 60 ? 'quick' : 'full', moves: false})
+  if ('conflict' in result) return null
+  const out: Standing[] = []
+  for (const p of result.placed) {
+    const l = load.find((i) => i.dish.id === p.dish && p.number >= i.first && p.number < i.first + i.count)
+    if (!l) continue
+    if (!l.fits[zoneAt(grid, p.y)]) return null
+    out.push({dish: p.dish, number: p.number, vessel: l.dish.vessel, x: p.x, y: p.y, turn: p.turn, from: l.from, to: l.to})
+  }
+  return out
+}
+
+function compare(a: string, b: string): number {
+  return a < b ? -1 : a > b ? 1 : 0
+}
+
+function footprintArea(v: Vessel): number {
+  return v.footprint.shape === 'circle' ? v.footprint.diameter ** 2 : v.footprint.length * v.footprint.width
+}
+
+function tryPlace(
+  grid: FloorGrid,
+  standing: readonly Standing[],
+  load: readonly ToPlace[],
+  style: Style,
+  strict: boolean,
+): {ok: true; placed: Standing[]} | {ok: false; dish: string; found: number; total: number} {
+  const old = standing.map((s) => ({body: bodyOf(s), to: s.to}))
+  const fresh: {body: Body; to: number}[] = []
+  const placed: Standing[] = []
+  const value = scorer(grid, style)
+  for (const item of load) {
+    const base = candidates(grid, item.dish.vessel)
+    const open: {c: Body; v: number}[] = []
+    for (const c of base) {
+      const z = zoneAt(grid, c.y)
+      if (!item.fits[z]) continue
+      if (strict && item.where <= 2 && z !== item.where) continue
+      if (!old.every((o) => gap(c, o.body) >= grid.ground.rules.clearance - 1e-9)) continue
+      if (!fresh.every((o) => gap(c, o.body) >= grid.ground.rules.clearance - 1e-9)) continue
+      open.push({c, v: value(c, item.where)})
+    }
+    open.sort((a, b) => a.v - b.v || b.c.y - a.c.y || a.c.x - b.c.x)
+    let found = 0
+    for (const {c} of open) {
+      if (found === item.count) break
+      if (placed.length > 0 && !fresh.every((o) => gap(c, o.body) >= grid.ground.rules.clearance - 1e-9)) continue
+      // Its own way in and out, past everything that leaves later or was there before.
+      if (old.some((o) => blocks(grid.ground, o.body, c))) continue
+      if (fresh.some((o) => o.to > item.to && blocks(grid.ground, o.body, c))) continue
+      // The way of everything that leaves earlier.
+      if (old.some((o) => o.to < item.to && blocks(grid.ground, c, o.body))) continue
+      if (fresh.some((o) => o.to < item.to && blocks(grid.ground, c, o.body))) continue
+      fresh.push({body: c, to: item.to})
+      const turn =
+        !c.round && item.dish.vessel.footprint.shape === 'rectangle' && c.hx !== item.dish.vessel.footprint.length / 2
+          ? Math.PI / 2
+          : 0
+      placed.push({
+        dish: item.dish.id,
+        number: item.first + found,
+        vessel: item.dish.vessel,
+        x: c.x,
+        y: c.y,
+        turn,
+        from: item.from,
+        to: item.to,
+      })
+      found++
+    }
+    if (found < item.count) return {ok: false, dish: item.dish.id, found, total: placed.length}
+  }
+  return {ok: true, placed}
+}
+
+/** The vessel as the plan shows it. */
+export function placedOf(grid: FloorGrid, s: Standing): Placed {
+  return {dish: s.dish, number: s.number, x: round3(s.x), y: round3(s.y), turn: s.turn, zone: zoneNames[zoneAt(grid, s.y)]}
+}
+
+function round3(v: number): number {
+  return Math.round(v * 1e4) / 1e4
+}

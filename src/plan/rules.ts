@@ -1,0 +1,53 @@
+/**
+ * The figures of the plan's rules and of its objective, as data: the planner, the checker and the mixed-integer program all read them
+ * here, and nothing else is shared between them. `docs/planning.md` states the model they belong to.
+ */
+export const rules = {
+  /** Minutes between two clock times at which the door may be opened. */
+  tick: 5,
+  /** No door work from `nightFrom` to `nightTo` (or the first fire, if that is earlier), minutes after midnight. Common practice, no source. */
+  nightFrom: 22 * 60,
+  nightTo: 5 * 60,
+  /** Minutes of hands to set in or draw one vessel: up to `heavy` kg, and above. Common practice, no source. */
+  handlingLight: 0.25,
+  handlingHeavy: 0.5,
+  heavy: 3,
+  /** Cooked food waits at 57 °C (135 °F) or above: FDA Food Code 2022, 3-501.16(A)(1). */
+  holdCelsius: 57,
+  /** … and no longer than two hours under it: USDA FSIS, "Danger Zone" (40 °F–140 °F). */
+  coldMinutes: 120,
+  /** Floor counts as hot, so that idle floor is waste, from the foot of the slow band upwards (design §4), °C. */
+  hotCelsius: 121,
+  /** A dish may stay in after it is done until its dose is that of the longest time its receipt gives, and at least this long, min. */
+  staySlack: 5,
+  /** The misfit of a long bake is counted for its first hour: after that the crumb, not the crust, is baking. */
+  misfitMinutes: 60,
+  /** A dish whose oven may not be hotter than this when it goes in is slack work: it is not wanted at the serving time. */
+  slackCelsius: 125,
+  /** A dough may rise up to so many times its time if it is mixed the evening before and kept cool. Common practice, no source. */
+  coolRise: 3,
+  /** How far the planner stays inside limits, °C and share of the dose, because the loads change the curve after it has chosen. */
+  marginCelsius: 2,
+  marginDose: 0.01,
+} as const
+
+/** Weights of the objective, per unit of each term (design §6). */
+export const weights = {
+  /** One dish late by one minute. */
+  late: 1,
+  /** One °C·min of misfit. */
+  misfit: 0.004,
+  /** One opening of the door. */
+  opening: 4,
+  /** One m²·h of hot floor left empty. */
+  idle: 3,
+  /** One kg of wood. */
+  wood: 1,
+  /** One minute by which a load or draw is moved when the day is planned again. */
+  moved: 0.1,
+} as const
+
+/** The three parts of the floor, from the back to the mouth; `across` is a dish that takes its share of each. */
+export const zoneNames = ['back', 'middle', 'mouth'] as const
+export type Zone = (typeof zoneNames)[number]
+export type Where = Zone | 'across'

@@ -1,0 +1,320 @@
+import type {Model} from './model.js'
+
+/**
+ * Large-neighbourhood search on the compact model: take a few dishes out, put each back where it costs least, keep what is better.
+ * Deterministic: the random numbers come from a fixed seed and the budget is counted in rounds, not in seconds.
+ */
+
+/** Cost of a dish that found no place: larger than any lateness the planner would accept for it. */
+export const missing = 2000
+
+/** A solution: for each job the index of its choice in the model's lists, or −1. */
+export interface Found {
+  readonly chosen: Int32Array
+  readonly cost: number
+  readonly unplaced: number
+}
+
+/** A limit found while placing vessels on the true floor, added to the model. */
+export interface Cut {
+  /** These jobs may not all be in the oven at once between these ticks. */
+  readonly jobs: readonly number[]
+  readonly from: number
+  readonly to: number
+}
+
+/** mulberry32: a small generator good enough to choose neighbourhoods. */
+export function generator(seed: number): () => number {
+  let a = seed >>> 0
+  return () => {
+    a = (a + 0x6d2b79f5) >>> 0
+    let t = a
+    t = Math.imul(t ^ (t >>> 15), t | 1)
+    t ^= t + Math.imul(t ^ (t >>> 7), t | 61)
+    return ((t ^ (t >>> 14)) >>> 0) / 4294967296
+  }
+}
+
+/** What is in the oven at each tick, kept up to date as dishes come and go. */
+export class State {
+  readonly chosen: Int32Array
+  readonly inside: Float64Array[]
+  readonly through: Float64Array[]
+  readonly lanes: Int32Array[]
+  readonly openings: Int32Array
+  readonly hands: Float64Array
+  readonly share: readonly [number, number, number]
+  readonly cutCount: Int32Array
+  readonly cutsOf: number[][]
+  base = 0
+  doors = 0
+  gone: number
+
+  constructor(
+    readonly model: Model,
+    readonly cuts: readonly Cut[] = [],
+  ) {
+    const n = model.jobs.length
+    this.chosen = new Int32Array(n).fill(-1)
+    this.inside = [0, 1, 2].map(() => new Float64Array(model.ticks))
+    this.through = [0, 1, 2].map(() => new Float64Array(model.ticks))
+    this.lanes = [0, 1, 2].map(() => new Int32Array(model.ticks))
+    this.openings = new Int32Array(model.ticks)
+    this.hands = new Float64Array(model.ticks)
+    this.share = [model.floor[0] / model.floorTotal, model.floor[1] / model.floorTotal, model.floor[2] / model.floorTotal]
+    this.gone = n
+    this.cutCount = new Int32Array(cuts.length)
+    this.cutsOf = model.jobs.map(() => [])
+    cuts.forEach((c, i) => {
+      for (const u of c.jobs) this.cutsOf[u]!.push(i)
+    })
+  }
+
+  get cost(): number {
+    return this.base + this.doors * this.model.opening + this.gone * missing
+  }
+
+  private change(u: number, o: number, sign: 1 | -1): void {
+    const m = this.model
+    const s = m.s[u]![o]!
+    const e = m.e[u]![o]!
+    const w = m.where[u]![o]!
+    const area = m.jobs[u]!.area * sign
+    const old = m.jobs[u]!.since !== null
+    for (let z = 0; z < 3; z++) {
+      const a = w === 3 ? area * this.share[z]! : w === z ? area : 0
+      if (a === 0) continue
+      const inside = this.inside[z]!
+      const through = this.through[z]!
+      for (let t = Math.max(0, s); t < e; t++) inside[t]! += a
+      for (let t = Math.max(0, s + 1); t < e; t++) through[t]! += a
+    }
+    // Reaching the back needs a lane through the middle and the mouth; reaching the middle, through the mouth.
+    const handling = m.jobs[u]!.handling * sign
+    if (!old) {
+      if (w === 0 || w === 3) this.lanes[1]![s]! += sign
+      if (w !== 2) this.lanes[2]![s]! += sign
+      this.hands[s]! += handling
+      if (sign === 1 ? this.openings[s]!++ === 0 : --this.openings[s]! === 0) this.doors += sign
+    }
+    if (w === 0 || w === 3) this.lanes[1]![e]! += sign
+    if (w !== 2) this.lanes[2]![e]! += sign
+    this.hands[e]! += handling
+    if (sign === 1 ? this.openings[e]!++ === 0 : --this.openings[e]! === 0) this.doors += sign
+    for (const i of this.cutsOf[u]!) {
+      const c = this.cuts[i]!
+      if (s <= c.from && e > c.from) this.cutCount[i]! += sign
+    }
+    this.base += m.cost[u]![o]! * sign
+    this.gone -= sign
+    this.chosen[u] = sign === 1 ? o : -1
+  }
+
+  add(u: number, o: number): void {
+    this.change(u, o, 1)
+  }
+
+  remove(u: number): number {
+    const o = this.chosen[u]!
+    if (o >= 0) this.change(u, o, -1)
+    return o
+  }
+
+  /** True when the choice keeps every limit, given what else is in. */
+  allows(u: number, o: number): boolean {
+    const m = this.model
+    const job = m.jobs[u]!
+    const s = m.s[u]![o]!
+    const e = m.e[u]![o]!
+    const w = m.where[u]![o]!
+    const eps = 1e-9
+    if (job.since === null && this.hands[s]! + job.handling > m.hands + eps) return false
+    if (this.hands[e]! + job.handling > m.hands + eps) return false
+    for (let z = 0; z < 3; z++) {
+      const a = w === 3 ? job.area * this.share[z]! : w === z ? job.area : 0
+      const limit = m.floor[z]! * (1 + 1e-6)
+      const narrow = limit * (1 - m.lane)
+      const through = this.through[z]!
+      if (z > 0 && (w === 3 || w < z)) {
+        // Its own lane past what stays.
+        if (job.since === null && through[s]! > narrow) return false
+        if (through[e]! > narrow) return false
+      }
+      if (a === 0) continue
+      const inside = this.inside[z]!
+      const lanes = this.lanes[z]!
+      const start = Math.max(0, s)
+      if (inside[start]! + a > limit) return false
+      for (let t = start + 1; t < e; t++) {
+        if (inside[t]! + a > limit) return false
+        if (lanes[t]! > 0 && through[t]! + a > narrow) return false
+      }
+    }
+    for (const i of this.cutsOf[u]!) {
+      const c = this.cuts[i]!
+      if (s <= c.from && e > c.from && this.cutCount[i]! >= c.jobs.length - 1) return false
+    }
+    return true
+  }
+
+  /**
+   * The cheapest allowed choice of a job. The lists are sorted by cost, so the scan stops early.
+   *
+   * @param ban A tick at which the door must not be opened by this job, or −1.
+   * @returns Index of the choice and the rise in cost; −1 where there is none.
+   */
+  best(u: number, ban = -1): {o: number; cost: number} {
+    const m = this.model
+    const cost = m.cost[u]!
+    const s = m.s[u]!
+    const e = m.e[u]!
+    const old = m.jobs[u]!.since !== null
+    let bestO = -1
+    let bestCost = missing
+    for (let o = 0; o < cost.length; o++) {
+      const c0 = cost[o]!
+      if (c0 >= bestCost) break
+      const so = s[o]!
+      const eo = e[o]!
+      if (so === ban || eo === ban) continue
+      const c = c0 + (old || this.openings[so]! > 0 ? 0 : m.opening) + (this.openings[eo]! > 0 ? 0 : m.opening)
+      if (c >= bestCost - 1e-12) continue
+      if (!this.allows(u, o)) continue
+      bestCost = c
+      bestO = o
+    }
+    return {o: bestO, cost: bestCost}
+  }
+
+  /** Set this state to a solution. */
+  load(chosen: Int32Array): void {
+    for (let u = 0; u < chosen.length; u++) this.remove(u)
+    for (let u = 0; u < chosen.length; u++) if (chosen[u]! >= 0) this.add(u, chosen[u]!)
+  }
+}
+
+export interface SearchOptions {
+  readonly rounds: number
+  readonly seed?: number
+  readonly start?: Int32Array
+  readonly cuts?: readonly Cut[]
+  readonly stopAt?: number
+  readonly onRound?: (done: number) => void
+}
+
+/** Search one model. Deterministic for the same model and options. */
+export function search(model: Model, options: SearchOptions): Found {
+  const n = model.jobs.length
+  const state = new State(model, options.cuts)
+  const random = generator(options.seed ?? 1)
+  const pick = (k: number): number => Math.floor(random() * k)
+  if (options.start)
+    for (let u = 0; u < n; u++) {
+      const o = options.start[u] ?? -1
+      if (o >= 0 && o < model.s[u]!.length && state.allows(u, o)) state.add(u, o)
+    }
+  const fewest = Array.from({length: n}, (_, u) => u).sort(
+    (a, b) => model.s[a]!.length / model.jobs[a]!.area - model.s[b]!.length / model.jobs[b]!.area || a - b,
+  )
+  const greedy = (list: readonly number[], ban = -1): void => {
+    for (const u of list) {
+      if (state.chosen[u]! >= 0) continue
+      const b = state.best(u, ban)
+      if (b.o >= 0) state.add(u, b.o)
+    }
+  }
+  greedy(fewest)
+  let bestCost = state.cost
+  let best = Int32Array.from(state.chosen)
+  let current = Int32Array.from(state.chosen)
+  let currentCost = bestCost
+  const heat0 = Math.max(1, 0.6 * model.opening)
+  const out: number[] = []
+  const near: {u: number; d: number}[] = []
+  for (let round = 0; round < options.rounds; round++) {
+    if (options.onRound && round % 64 === 0) options.onRound(round)
+    if (options.stopAt !== undefined && bestCost <= options.stopAt) break
+    out.length = 0
+    let ban = -1
+    const kind = random()
+    if (n === 0) break
+    const size = Math.min(n, 1 + pick(Math.min(8, Math.max(2, Math.ceil(n / 4)))))
+    if (state.gone > 0 && kind < 0.35) {
+      // Make room for something left out: take out what stands where it wants to be.
+      const waiting = []
+      for (let u = 0; u < n; u++) if (state.chosen[u]! < 0 && model.s[u]!.length > 0) waiting.push(u)
+      if (waiting.length > 0) {
+        const u = waiting[pick(waiting.length)]!
+        const o = pick(model.s[u]!.length)
+        const s = model.s[u]![o]!
+        const e = model.e[u]![o]!
+        for (let v = 0; v < n; v++) {
+          const p = state.chosen[v]!
+          if (p >= 0 && model.s[v]![p]! < e && model.e[v]![p]! > s) out.push(v)
+        }
+        shuffle(out, random)
+        out.length = Math.min(out.length, size + 2)
+        for (const v of out) state.remove(v)
+        if (state.allows(u, o)) state.add(u, o)
+      }
+    } else if (kind < 0.55) {
+      // One opening of the door fewer.
+      const u = pick(n)
+      const o = state.chosen[u]!
+      if (o >= 0) {
+        ban = random() < 0.5 && model.jobs[u]!.since === null ? model.s[u]![o]! : model.e[u]![o]!
+        for (let v = 0; v < n; v++) {
+          const p = state.chosen[v]!
+          if (p >= 0 && (model.s[v]![p] === ban || model.e[v]![p] === ban)) out.push(v)
+        }
+        if (out.length > 12) out.length = 0
+      }
+    } else if (kind < 0.85) {
+      // Neighbours in time.
+      const u = pick(n)
+      const o = state.chosen[u]!
+      const t = o >= 0 ? (random() < 0.5 ? model.s[u]![o]! : model.e[u]![o]!) : pick(model.ticks)
+      near.length = 0
+      for (let v = 0; v < n; v++) {
+        const p = state.chosen[v]!
+        if (p >= 0) near.push({u: v, d: Math.min(Math.abs(model.s[v]![p]! - t), Math.abs(model.e[v]![p]! - t)) + random() * 3})
+      }
+      near.sort((a, b) => a.d - b.d)
+      for (let i = 0; i < size && i < near.length; i++) out.push(near[i]!.u)
+    } else for (let i = 0; i < size; i++) out.push(pick(n))
+    for (const v of out) state.remove(v)
+    const todo = []
+    for (let v = 0; v < n; v++) if (state.chosen[v]! < 0) todo.push(v)
+    if (ban >= 0 || random() < 0.7) {
+      shuffle(todo, random)
+      if (random() < 0.5) todo.sort((a, b) => model.jobs[b]!.area - model.jobs[a]!.area || a - b)
+    } else todo.sort((a, b) => model.s[a]!.length - model.s[b]!.length || a - b)
+    greedy(todo, ban)
+    if (state.gone > 0 && ban >= 0) greedy(todo)
+    const cost = state.cost
+    const heat = heat0 * (1 - round / options.rounds)
+    if (cost <= currentCost || random() < Math.exp((currentCost - cost) / Math.max(1e-6, heat))) {
+      current = Int32Array.from(state.chosen)
+      currentCost = cost
+      if (cost < bestCost - 1e-9) {
+        bestCost = cost
+        best = Int32Array.from(current)
+      }
+    } else {
+      for (let v = 0; v < n; v++) if (state.chosen[v]! !== current[v]!) state.remove(v)
+      for (let v = 0; v < n; v++) if (state.chosen[v]! < 0 && current[v]! >= 0) state.add(v, current[v]!)
+    }
+  }
+  let unplaced = 0
+  for (let u = 0; u < n; u++) if (best[u]! < 0) unplaced++
+  return {chosen: best, cost: bestCost, unplaced}
+}
+
+function shuffle(list: number[], random: () => number): void {
+  for (let i = list.length - 1; i > 0; i--) {
+    const j = Math.floor(random() * (i + 1))
+    const t = list[i]!
+    list[i] = list[j]!
+    list[j] = t
+  }
+}

@@ -1,0 +1,282 @@
+import type {Message} from '../receipt/types.js'
+import type {Dish} from '../scale/types.js'
+import {sample} from './curve.js'
+import {english, type PhraseId, phrase, speak} from './phrases.js'
+import {rules} from './rules.js'
+import type {Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
+
+/** Minutes of hands for a further feeding of the fire, and how often it is fed. Common practice, no source. */
+const feeding = {every: 30}
+/** Made-up batter or a filled pie waits no longer than this before it goes in. Common practice, no source. */
+const makeUp = 30
+const evening = 21 * 60 - 1440
+
+interface Task {
+  readonly from: number
+  readonly minutes: number
+}
+
+/** When each dough is mixed, left to rise and shaped, counted back from its load. */
+export interface Dough {
+  readonly dish: Dish
+  readonly load: number
+  readonly at: number
+  readonly mix: number
+  readonly rise: number
+  readonly shape: number
+  /** Mixed the evening before, kept cool. */
+  readonly cool: boolean
+}
+
+/** Minutes after midnight at which the baker's day begins. */
+function wake(problem: PlanProblem): number {
+  return Math.min(rules.nightTo, problem.day.fireFrom)
+}
+
+/**
+ * Doughs counted back from their loads, sharing the hands: where two tasks would meet, one is done earlier, as far as the dough holds.
+ *
+ * @returns The doughs and the clashes that remain: minutes at which more hands are needed than there are.
+ */
+export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: {at: number; dish: string}[]} {
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const busy: Task[] = []
+  const door = new Map<number, number>()
+  for (const load of plan.loads)
+    for (const d of load.dishes) {
+      const dish = byId.get(d.dish)
+      if (!dish) continue
+      const each = d.count * (dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight)
+      if (!d.alreadyIn) door.set(load.at, (door.get(load.at) ?? 0) + each)
+      door.set(d.draw.likely, (door.get(d.draw.likely) ?? 0) + each)
+    }
+  for (const [from, minutes] of door) busy.push({from, minutes: Math.min(rules.tick, minutes)})
+  const free = (from: number, minutes: number): boolean => {
+    // Most tasks under way at once while this one lasts: counted at every start inside it.
+    const here = busy.filter((t) => t.from < from + minutes && t.from + t.minutes > from)
+    const points = [from, ...here.map((t) => t.from).filter((t) => t > from)]
+    return points.every((p) => here.filter((t) => t.from <= p && t.from + t.minutes > p).length < problem.day.hands)
+  }
+  const doughs: Dough[] = []
+  const clashes: {at: number; dish: string}[] = []
+  const wanted: {dish: Dish; load: number; at: number}[] = []
+  for (const load of plan.loads)
+    for (const d of load.dishes) {
+      const dish = byId.get(d.dish)
+      if (dish?.dough && !d.alreadyIn) wanted.push({dish, load: load.number, at: load.at})
+    }
+  wanted.sort((a, b) => b.at - a.at || (a.dish.id < b.dish.id ? -1 : 1))
+  for (const {dish, load, at} of wanted) {
+    const dough = dish.dough!
+    let shape = at - dough.shape
+    let clash = false
+    if (dough.shape > 0) {
+      let wait = 0
+      while (wait <= dough.hold && !free(shape - wait, dough.shape)) wait += 5
+      if (wait > dough.hold) clash = true
+      else shape -= wait
+      busy.push({from: shape, minutes: dough.shape})
+    }
+    const waited = at - dough.shape - shape
+    let mix = shape - dough.rise - dough.mix
+    let cool = false
+    if (mix < wake(problem) && shape - (evening + dough.mix) <= rules.coolRise * dough.rise) {
+      mix = evening
+      cool = true
+    } else if (dough.mix > 0) {
+      let earlier = 0
+      while (waited + earlier <= dough.hold && !free(mix - earlier, dough.mix)) earlier += 5
+      if (waited + earlier > dough.hold) clash = true
+      else mix -= earlier
+      busy.push({from: mix, minutes: dough.mix})
+    }
+    doughs.push({dish, load, at, mix, rise: mix + dough.mix, shape, cool})
+    if (clash) clashes.push({at: mix, dish: dish.id})
+  }
+  return {doughs, clashes}
+}
+
+/** The whole day in clock order. */
+export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messages: Message[]} {
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const speaker = english((id) => byId.get(id)?.title ?? id)
+  const steps: (Step & {rank: number})[] = []
+  const messages: Message[] = []
+  const forecast = plan.forecast
+  const heatAt = (clock: number): Step['celsius'] => {
+    const m = clock - plan.lit
+    if (m < 0) return null
+    return {
+      low: sample(forecast.baking.low, forecast.step, m),
+      likely: sample(forecast.baking.likely, forecast.step, m),
+      high: sample(forecast.baking.high, forecast.step, m),
+    }
+  }
+  const put = (
+    rank: number,
+    at: number,
+    action: Step['action'],
+    dishes: readonly string[],
+    load: number | null,
+    say: Phrase,
+    extra: {sign?: Phrase | null; ahead?: Phrase | null; behind?: Phrase | null; celsius?: Step['celsius']} = {},
+  ): void => {
+    const words = {say, sign: extra.sign ?? null, ifAhead: extra.ahead ?? null, ifBehind: extra.behind ?? null}
+    const text = (p: Phrase | null): string | null => (p ? speak(p, speaker) : null)
+    steps.push({
+      rank,
+      at,
+      action,
+      dishes,
+      load,
+      say: speak(say, speaker),
+      sign: text(words.sign),
+      ifAhead: text(words.ifAhead),
+      ifBehind: text(words.ifBehind),
+      celsius: extra.celsius ?? null,
+      words,
+      ...(problem.done && at < problem.done.now ? {past: true} : {}),
+    })
+  }
+  const names = (ids: readonly string[]): PhraseValue => ({unit: 'dishes', dishes: [...new Set(ids)]})
+  const min = (value: number): PhraseValue => ({unit: 'minutes', value})
+  const kg = (value: number): PhraseValue => ({unit: 'kilograms', value})
+  const deg = (value: number): PhraseValue => ({unit: 'celsius', value})
+  const p = (id: PhraseId, values: Record<string, PhraseValue> = {}): Phrase => phrase(id, values)
+
+  if (plan.loads.length > 0) {
+    const {doughs, clashes} = doughsOf(problem, plan)
+    for (const d of doughs) {
+      const dough = d.dish.dough!
+      const hold = min(dough.hold)
+      const who = names([d.dish.id])
+      put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(d.cool ? 'evening before' : 'mix', {dishes: who}))
+      if (dough.rise > 0)
+        put(1, d.rise, 'rise', [d.dish.id], d.load, p('rise', {dishes: who, until: {unit: 'clock', value: d.shape}}), {
+          sign: p('sign dough'),
+          ahead: p('ahead dough', {hold}),
+          behind: p('behind dough', {hold}),
+        })
+      if (dough.shape > 0)
+        put(2, d.shape, 'shape', [d.dish.id], d.load, p('shape', {dishes: who}), {
+          sign: p('sign dough'),
+          ahead: p('ahead dough', {hold}),
+          behind: p('behind dough', {hold}),
+        })
+    }
+    for (const c of clashes)
+      messages.push({
+        file: 'day.md',
+        line: 1,
+        column: 1,
+        severity: 'warning',
+        rule: 'hands',
+        reason: `${byId.get(c.dish)?.title ?? c.dish}: its dough is to be worked while the hands are full (about ${speaker.clock(c.at)})`,
+        suggest: 'ask for another pair of hands, or write "hands: 2" in day.md',
+      })
+      // Fires.
+    ;(plan.fires ?? []).forEach((fire, i) => {
+      const first = i === 0
+      const burn = fire.firing.burn
+      const feeds = Math.max(0, Math.ceil(burn / feeding.every) - 1)
+      put(3, fire.lit, 'light', [], null, p(first ? 'light' : 'light again', {wood: kg(fire.firing.wood), burn: min(burn)}), {
+        sign: p('sign flame'),
+        behind: p('behind fire'),
+      })
+      const share = fire.firing.wood / (feeds + 1)
+      for (let k = 1; k <= feeds; k++)
+        put(3, fire.lit + k * feeding.every, 'feed', [], null, p('feed', {wood: kg(share)}), {
+          sign: p('sign flame'),
+          behind: p('behind fire'),
+        })
+      put(4, fire.raked, 'rake', [], null, p('rake'), {sign: p('sign coals'), ahead: p('ahead coals'), behind: p('behind coals')})
+      put(5, fire.raked, 'soak', [], null, p('soak', {soak: min(fire.firing.soak)}), {sign: p('sign floor')})
+    })
+    const draws = new Map<number, {ids: string[]; early: number; late: number; load: number}>()
+    const openings = new Set<number>()
+    for (const load of plan.loads) {
+      const fresh = load.dishes.filter((d) => !d.alreadyIn)
+      if (fresh.length > 0) {
+        openings.add(load.at)
+        const ids = fresh.map((d) => d.dish)
+        const heat = heatAt(load.at)
+        put(7, load.at, 'test', ids, load.number, p('test', {celsius: deg(heat?.likely ?? 0)}), {
+          sign: signOf(heat?.likely ?? 0),
+          ahead: p('ahead hot'),
+          behind: p('behind cool'),
+          celsius: heat,
+        })
+        const hottest = Math.min(...fresh.map((d) => byId.get(d.dish)?.need.startHigh ?? 999))
+        const coolest = Math.max(...fresh.map((d) => byId.get(d.dish)?.need.startLow ?? 0))
+        // Nearest the back is set in first.
+        const order = [...fresh].sort((a, b) => zoneRank(a.zone) - zoneRank(b.zone) || b.draw.likely - a.draw.likely)
+        const list: PhraseValue = {
+          unit: 'phrases',
+          phrases: order.map((d) =>
+            d.zone === 'across' || d.zone === undefined
+              ? p('load across', {dishes: names([d.dish])})
+              : p('load at', {dishes: names([d.dish]), zone: {unit: 'word', word: d.zone}}),
+          ),
+        }
+        put(
+          8,
+          load.at,
+          'load',
+          order.map((d) => d.dish),
+          load.number,
+          p('load', {load: load.number, dishes: list}),
+          {
+            ahead: p('ahead load', {celsius: deg(hottest)}),
+            behind: p('behind load', {celsius: deg(coolest)}),
+            celsius: heat,
+          },
+        )
+        const made = fresh.filter((d) => !byId.get(d.dish)?.dough).map((d) => d.dish)
+        if (made.length > 0) put(2, load.at - makeUp, 'mix', made, load.number, p('make up', {dishes: names(made)}))
+      }
+      for (const d of load.dishes) {
+        const at = d.draw.likely
+        openings.add(at)
+        const now = draws.get(at) ?? {ids: [], early: Number.POSITIVE_INFINITY, late: 0, load: load.number}
+        now.ids.push(d.dish)
+        now.early = Math.min(now.early, d.draw.low)
+        now.late = Math.max(now.late, d.draw.high)
+        draws.set(at, now)
+      }
+    }
+    for (const [at, d] of draws) {
+      const ids = [...new Set(d.ids)]
+      const signs = [...new Set(ids.map((id) => byId.get(id)?.sign ?? '').filter((s) => s !== ''))]
+      const kept = ids.some((id) => byId.get(id)?.need.overnight)
+      put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
+        sign: signs.length > 0 ? p('sign own', {sign: signs.join('; ')}) : null,
+        ahead: p('ahead draw', {early: {unit: 'clock', value: d.early}}),
+        behind: kept ? p('behind hold') : p('behind draw', {late: {unit: 'clock', value: d.late}}),
+        celsius: heatAt(at),
+      })
+    }
+    // The door is shut for good when what is in stays more than two hours.
+    const times = [...openings].sort((a, b) => a - b)
+    times.forEach((at, i) => {
+      const next = times[i + 1]
+      if (next === undefined || next - at <= 120) return
+      const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))
+      if (inside.length > 0) put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
+    })
+  }
+  steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))
+  return {steps: steps.map(({rank: _, ...step}) => step), messages}
+}
+
+function zoneRank(zone: string | undefined): number {
+  return zone === 'back' ? 0 : zone === 'middle' ? 1 : zone === 'mouth' ? 3 : 2
+}
+
+/** What to look for at a heat: flour (#13493, 1829), paper (F. White, 1932). */
+function signOf(celsius: number): Phrase {
+  if (celsius >= 250) return phrase('sign flour scorches')
+  if (celsius >= 205) return phrase('sign flour browns', {count: 20})
+  if (celsius >= 163) return phrase('sign paper', {colour: {unit: 'word', word: 'golden'}})
+  if (celsius >= 121) return phrase('sign paper', {colour: {unit: 'word', word: 'pale brown'}})
+  return phrase('sign arm', {count: {unit: 'count', value: 60}})
+}
