@@ -1,11 +1,13 @@
 import {cautions} from './cautions.js'
+import {hedgeAmounts} from './hedge-amounts.js'
 import {items} from './items.js'
 import {kinds} from './kinds.js'
 import {measures} from './measures.js'
-import type {Caution, DishKind, Item, Measure, Source} from './schema.js'
+import {places} from './places.js'
+import type {Caution, DishKind, Item, Measure, Place, Source} from './schema.js'
 import {sources} from './sources.js'
 
-export {cautions, items, kinds, measures, sources}
+export {cautions, hedgeAmounts, items, kinds, measures, places, sources}
 
 /** A row found in a run of words, and how many of the words it took. */
 export interface Found<Row> {
@@ -131,3 +133,29 @@ export const lookUpCaution = (id: string): Caution | null => cautionsById.get(id
 
 /** A kind of dish by its id. */
 export const lookUpKind = (id: string): DishKind | null => kindsById.get(id) ?? null
+
+const placesByWord = new Map(places.flatMap((row) => row.words.map((word) => [word, row.place] as const)))
+
+/**
+ * Whose measures a `place:` line means: "Hartford, Connecticut" is `us`. Its parts are tried from the last, the widest, to the first;
+ * null where none is known.
+ */
+export function lookUpPlace(text: string): Place | null {
+  const parts = text
+    .toLowerCase()
+    .replaceAll('.', ' ')
+    .split(/[,;()/]/)
+    .map((part) => part.trim().replace(/\s+/g, ' '))
+  for (const part of parts.reverse()) {
+    const whole = placesByWord.get(part)
+    if (whole !== undefined) return whole
+    const said = part.split(' ')
+    for (let length = Math.min(3, said.length); length > 0; length--) {
+      for (let at = 0; at + length <= said.length; at++) {
+        const place = placesByWord.get(said.slice(at, at + length).join(' '))
+        if (place !== undefined) return place
+      }
+    }
+  }
+  return null
+}

@@ -147,6 +147,8 @@ export const measures: readonly Measure[] = [
 
   // Capacity
   {id: 'gallon', dimension: 'volume', spellings: words('gallon, gal, gals, gall, galls, galon'), sizes: gallons(1)},
+  {id: 'mutchkin', dimension: 'volume', spellings: words('mutchkin, muchkin, mutchkins'), sizes: [{size: span(418, 424, 430), source: 'memory', note: 'Scots: a quarter of the Scots pint'}]},
+  {id: 'chopin', dimension: 'volume', spellings: words('chopin, choppin, chopins'), sizes: [{size: span(836, 848, 860), source: 'memory', note: 'Scots: half the Scots pint'}]},
   {id: 'pottle', dimension: 'volume', spellings: words('pottle'), sizes: gallons(1 / 2), note: 'half a gallon'},
   {id: 'quart', dimension: 'volume', spellings: words('quart, qt, qts, qrt, qrts, qr, qrs, quarte'), sizes: gallons(1 / 4)},
   {id: 'pint', dimension: 'volume', spellings: words('pint, pt, pts, pinte, pynte, pnt, pnts'), sizes: gallons(1 / 8)},
@@ -248,7 +250,7 @@ export const measures: readonly Measure[] = [
     ],
     sizes: [
       {
-        size: span(13.5, 14.8, 19),
+        size: span(13.5, 14.8, 17.8),
         to: 1899,
         source: 'pg-9624',
         note: 'eight to a gill (1837: four to a wine-glass of half a gill; 1879: eight large ones to a gill)',
@@ -514,7 +516,7 @@ export const measures: readonly Measure[] = [
   },
   {
     id: 'sixpence',
-    dimension: 'comparison',
+    dimension: 'volume',
     spellings: words(
       'as will lie on a sixpence, as will lie upon a sixpence, as will lay on a sixpence, as will lie on a six-pence, as will cover a sixpence',
     ),
@@ -522,7 +524,7 @@ export const measures: readonly Measure[] = [
   },
   {
     id: 'shilling',
-    dimension: 'comparison',
+    dimension: 'volume',
     spellings: words(
       'as will lie on a shilling, as will lie upon a shilling, as will lay on a shilling, as will cover a shilling',
     ),
@@ -532,51 +534,52 @@ export const measures: readonly Measure[] = [
   // Modern units
   {
     id: 'milligram',
+    unit: 'mg',
     dimension: 'mass',
     spellings: words('milligram, milligramme, mg'),
     sizes: [{size: exactly(0.001), source: 'nist-sp811'}],
   },
   {
     id: 'gram',
+    unit: 'g',
     dimension: 'mass',
     spellings: words('gram, gramme, g, gm, gms, gram weight, grms'),
     sizes: [{size: exactly(1), source: 'nist-sp811'}],
   },
   {
     id: 'kilogram',
+    unit: 'kg',
     dimension: 'mass',
     spellings: words('kilogram, kilogramme, kg, kgs, kilo, kilos'),
     sizes: [{size: exactly(1000), source: 'nist-sp811'}],
   },
   {
     id: 'millilitre',
+    unit: 'ml',
     dimension: 'volume',
     spellings: words('millilitre, milliliter, ml, mls, cc, cubic centimetre, cubic centimeter, cm3, cm³'),
     sizes: [{size: exactly(1), source: 'nist-sp811'}],
   },
   {
     id: 'centilitre',
+    unit: 'cl',
     dimension: 'volume',
     spellings: words('centilitre, centiliter, cl'),
     sizes: [{size: exactly(10), source: 'nist-sp811'}],
   },
   {
     id: 'decilitre',
+    unit: 'dl',
     dimension: 'volume',
     spellings: words('decilitre, deciliter, dl'),
     sizes: [{size: exactly(100), source: 'nist-sp811'}],
   },
   {
     id: 'litre',
+    unit: 'l',
     dimension: 'volume',
     spellings: words('litre, liter, l, ltr, ltrs'),
     sizes: [{size: exactly(1000), source: 'nist-sp811'}],
-  },
-  {
-    id: 'stick of butter',
-    dimension: 'mass',
-    spellings: words('stick of butter, sticks of butter'),
-    sizes: [{size: exactly(POUND / 4), source: 'memory', note: 'US: a quarter of a pound, half a cup'}],
   },
   {
     id: 'knob',
@@ -593,10 +596,10 @@ export const measures: readonly Measure[] = [
   {
     id: 'packet',
     dimension: 'count',
-    spellings: words('packet, packets, package, packages, pkg, pkgs, pkt, paper, sachet, sachets, envelope'),
+    spellings: words('packet, packets, package, packages, pkg, pkgs, pkt, sachet, sachets, envelope'),
     sizes: [],
   },
-  {id: 'tin', dimension: 'count', spellings: words('tin, tins, can, cans, tin can'), sizes: []},
+  {id: 'tin', dimension: 'count', spellings: words('tin, tins, tin can, cans'), sizes: []},
   {id: 'jar', dimension: 'count', spellings: words('jar, jars, pot, pots'), sizes: []},
   {id: 'cube', dimension: 'count', spellings: words('cube, cubes'), sizes: []},
   {id: 'cake', dimension: 'count', spellings: words('cake, cakes, yeast cake'), sizes: [], note: 'of yeast or chocolate'},
@@ -606,9 +609,9 @@ export const measures: readonly Measure[] = [
   piece('count', 'count'),
   {id: 'pair', dimension: 'count', spellings: words('pair, pairs, brace'), sizes: []},
   piece('blade', 'blade, blades, blaid'),
-  piece('stick', 'stick, sticks, stalk, stalks, rib, ribs'),
+  piece('stick', 'stick, sticks, stalk, stalks'),
   piece('clove', 'clove, cloves'),
-  piece('slice', 'slice, slices, slyce, round, rounds, rasher, rashers'),
+  piece('slice', 'slice, slices, slyce, rasher, rashers'),
   piece('head', 'head, heads'),
   piece('sprig', 'sprig, sprigs, spray'),
   piece('bunch', 'bunch, bunches, faggot, faggots, fagot, fagots, bundle, bundles'),
@@ -616,11 +619,10 @@ export const measures: readonly Measure[] = [
   piece('loaf', 'loaf, loaves'),
   piece('piece', 'piece, pieces, bit, bits, lump, lumps, morsel, chunk, slip, slips, strip, strips'),
   piece('leaf', 'leaf, leaves'),
-  piece('root', 'root, roots, race, races, hand, hands'),
+  piece('root', 'root, roots, race, races'),
   piece('bulb', 'bulb, bulbs'),
   piece('pod', 'pod, pods'),
   piece('ear', 'ear, ears'),
-  piece('seed', 'grain of paradise'),
 
   // Comparisons, grams of butter-like stuff
   likeness(
@@ -677,7 +679,7 @@ export const measures: readonly Measure[] = [
   },
 
   // Length
-  {id: 'inch', dimension: 'length', spellings: words('inch, inches, in, ″'), sizes: []},
+  {id: 'inch', dimension: 'length', spellings: words('inch, inches'), sizes: []},
   {id: 'centimetre', dimension: 'length', spellings: words('centimetre, centimeter, cm'), sizes: []},
 
   // Money
@@ -706,7 +708,7 @@ export const measures: readonly Measure[] = [
   {
     id: 'indefinite',
     dimension: 'indefinite',
-    spellings: words('some, enough, a little, little'),
+    spellings: words('indefinite'),
     sizes: [],
     note: 'an amount the text does not give',
   },

@@ -51,6 +51,8 @@ export const sizeSchema = z.object({
 export const measureSchema = z.object({
   id: z.string(),
   dimension: z.enum(['mass', 'volume', 'count', 'comparison', 'length', 'money', 'weight-of-piece', 'indefinite']),
+  /** The unit's name in `convert-units`, where its factor is exact there (metric). */
+  unit: z.enum(['mg', 'g', 'kg', 'ml', 'cl', 'dl', 'l']).optional(),
   /** Every spelling, singular and plural, lower case, without trailing full stop. */
   spellings: z.array(z.string()).min(1),
   sizes: z.array(sizeSchema),
