@@ -1,7 +1,7 @@
 import {hedges, ovenTests, ovenWords} from '../lexicon/oven-words.js'
 import type {Band, Hedge, OvenWord} from '../lexicon/schema.js'
-import {fold, type Section, type Token} from './section.js'
-import type {OvenPhrase} from './types.js'
+import {fold, plainSection, type Section, type Token} from './section.js'
+import type {OvenPhrase, ReceiptFacts} from './types.js'
 
 /**
  * Every phrase of a receipt that says how hot the oven or the baking is: words with their hedges, degrees, gas marks, comparisons with
@@ -1165,3 +1165,26 @@ const DEGREE_AFTER = set('° degrees f c')
 const NEUTRAL = set(
   "brick baker's bakers' range gas electric wood clay stone iron same new second different other bread conventional pizza preheated heated combination home modern fan open empty clean old american stove proper public village common domestic kitchen portable cold unheated earth earthen outdoor cooking masonry coal sheet drying",
 )
+
+/**
+ * Heat stated by itself, as front matter's `oven` states it: "a quick oven", "quick", "350 °F", "gas mark 4", "after the bread is drawn".
+ *
+ * @returns the first phrase read, or null where the words say nothing of heat; offsets are into `text`
+ */
+export function readHeatWords(text: string, facts: ReceiptFacts = {}): OvenPhrase | null {
+  if (text.length > 200) return null
+  const read = (words: string): OvenPhrase | null => readHeat(plainSection(words, facts))[0] ?? null
+  const direct = read(text)
+  if (direct !== null) return direct
+  // "quick", "350", "gently": the key says that it is the oven's.
+  for (const [before, after] of [
+    ['a ', ' oven'],
+    ['oven at ', ''],
+    ['oven ', ''],
+    ['bake ', ''],
+  ] as const) {
+    const found = read(`${before}${text}${after}`)
+    if (found !== null) return {...found, text, start: 0, end: text.length}
+  }
+  return null
+}

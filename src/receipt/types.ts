@@ -55,6 +55,8 @@ export interface OvenPhrase extends Span {
   readonly sources: readonly string[]
   /** Where the phrase names two temperatures that disagree, a fan oven, a comparison ("as hot as for bread"). */
   readonly notes?: readonly string[]
+  /** The phrase names temperatures that do not agree ("350 °F (200 °C)"). */
+  readonly disagree?: boolean
 }
 
 export interface TimePhrase extends Span {
@@ -67,6 +69,13 @@ export interface Yield extends Span {
   readonly high: number
   /** persons, loaves, cakes, … */
   readonly of: string
+}
+
+/** The receipt's own words for when a thing is done, with their row of `lexicon/doneness`. */
+export interface DoneSign extends Span {
+  readonly id: string
+  readonly means: string
+  readonly centre?: {readonly low: number; readonly high: number}
 }
 
 /** Something the text leaves out, filled from the kind of dish, always marked as ours. */
@@ -120,6 +129,8 @@ export interface Receipt extends Omit<ReadReceipt, 'ingredients'> {
   readonly inferred: readonly Inferred[]
   readonly cautions: readonly CautionNote[]
   readonly allergens: readonly string[]
+  /** "till a straw comes out clean", as the receipt says it. */
+  readonly signs?: readonly DoneSign[]
 }
 
 export interface Message {

@@ -1,0 +1,45 @@
+import {cautions, lookUpCaution, lookUpItem, lookUpKind} from '../lexicon/index.js'
+import type {Caution} from '../lexicon/schema.js'
+import {phrasesIn, phraseTree} from './phrases.js'
+import type {Section} from './section.js'
+import type {CautionNote, ReadIngredient, TimePhrase} from './types.js'
+
+const TREE = phraseTree(cautions, (row: Caution) => row.words)
+/** Said of food that does not get hot: baking settles these, so a baked dish does not raise them by its items alone. */
+const SETTLED_BY_BAKING: ReadonlySet<string> = new Set(['raw-egg', 'raw-flour', 'raw-milk'])
+const ICING = /ic(?:e|ing)|frost|glaze|cream|sauce|meringue|syllabub|whip/
+
+/** What cautions are raised by. */
+export interface CautionInput {
+  readonly section: Section
+  readonly ingredients: readonly ReadIngredient[]
+  readonly times: readonly TimePhrase[]
+  readonly kind: string | null
+  /** The receipt bakes. */
+  readonly bakes: boolean
+}
+
+/**
+ * Rows of `lexicon/cautions` that a receipt raises: by its items, by its kind of dish, and by words of its text. A word inside a
+ * stretch of time counts only where the time is spent in the oven or standing ("overnight" of a rising dough warns of nothing).
+ */
+export function cautionsOf({section, ingredients, times, kind, bakes}: CautionInput): CautionNote[] {
+  const raised = new Map<string, Caution>()
+  const raise = (id: string): void => {
+    const row = raised.has(id) ? null : lookUpCaution(id)
+    if (row !== null) raised.set(id, row)
+  }
+  for (const ingredient of ingredients) {
+    const item = lookUpItem(ingredient.item)
+    if (item === null) continue
+    for (const id of item.cautions) if (!bakes || !SETTLED_BY_BAKING.has(id) || ICING.test(ingredient.part)) raise(id)
+  }
+  for (const phrase of phrasesIn(TREE, section.tokens)) {
+    if (raised.has(phrase.row.id)) continue
+    const start = section.tokens[phrase.from]!.start
+    const time = times.find((t) => t.start <= start && start < t.end)
+    if (time === undefined || time.of === 'bake' || time.of === 'stand') raise(phrase.row.id)
+  }
+  if (kind !== null) for (const id of lookUpKind(kind)?.cautions ?? []) raise(id)
+  return [...raised.values()].map((row) => ({id: row.id, text: `${row.harm} ${row.instead}`, source: row.source}))
+}

@@ -1,0 +1,114 @@
+import {lookUpKind} from '../lexicon/index.js'
+import type {VesselRow} from '../lexicon/schema.js'
+import {vessels} from '../lexicon/vessels.js'
+import type {KindFound} from './kinds.js'
+import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
+import type {Section} from './section.js'
+import type {Inferred, OvenPhrase, ReceiptFacts, TimePhrase, Yield} from './types.js'
+
+const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
+
+/** The vessels a receipt names to bake in, most telling first: one with known sizes before one without. */
+export function vesselsNamed(section: Section): Array<FoundPhrase<VesselRow>> {
+  const found = phrasesIn(VESSELS, section.tokens)
+  return found.sort((a, b) => Number(b.row.shape !== 'none') - Number(a.row.shape !== 'none'))
+}
+
+const minutes = (low: number, high: number): string => {
+  const say = (m: number): string => (m >= 120 && m % 30 === 0 ? `${m / 60} h` : `${m} min`)
+  return low === high ? say(low) : m60(low) && m60(high) ? `${low / 60}–${high / 60} h` : `${low}–${high} min`
+}
+const m60 = (m: number): boolean => m >= 120 && m % 30 === 0
+
+/** What is known of a receipt before the gaps are filled. */
+export interface Known {
+  readonly section: Section
+  readonly facts: ReceiptFacts
+  readonly kind: KindFound | null
+  readonly oven: readonly OvenPhrase[]
+  readonly times: readonly TimePhrase[]
+  readonly serves: Yield | null
+}
+
+/**
+ * What the receipt leaves out and its kind of dish supplies: vessel, heat, time of baking and rising, how many it feeds. Every entry is
+ * ours and says why; front matter that states the field leaves nothing to fill.
+ */
+export function fillFromKind(known: Known): Inferred[] {
+  const {facts, kind, oven, times, serves, section} = known
+  const inferred: Inferred[] = []
+  if (kind === null) return inferred
+  const row = lookUpKind(kind.id)
+  if (row === null) return inferred
+  inferred.push({
+    field: 'kind',
+    value: row.id,
+    why: `“${kind.words}” in the ${kind.by === 'title' ? 'title' : 'text'}`,
+  })
+  if (row.vessel === 'none') return inferred
+  const from = `usual for ${row.title.toLowerCase()} (${row.source})`
+  if (facts.oven === undefined && oven.length === 0) {
+    inferred.push({
+      field: 'oven',
+      value: `${row.start.low}–${row.start.high} °C (${row.band}), best at ${row.start.best} °C`,
+      why: `the receipt names no heat; ${from}`,
+    })
+  }
+  if (facts.bake === undefined && !times.some((time) => time.of === 'bake')) {
+    inferred.push({
+      field: 'bake',
+      value: minutes(row.minutes.low, row.minutes.high),
+      why: `the receipt gives no time of baking; ${from}`,
+    })
+  }
+  if (row.dough !== undefined && facts.rise === undefined && !times.some((time) => time.of === 'rise')) {
+    inferred.push({
+      field: 'rise',
+      value: minutes(row.dough.rise, row.dough.rise),
+      why: `the receipt gives no time to rise; ${from}`,
+    })
+  }
+  if (facts.vessel === undefined) {
+    const named = vesselsNamed(section)[0]
+    if (named !== undefined && named.row.shape !== 'none') {
+      inferred.push({
+        field: 'vessel',
+        value: vesselSize(named.row),
+        why: `the receipt says “${words(section, named)}” and no size; ${sizeSource(named.row)}`,
+      })
+    } else {
+      inferred.push({
+        field: 'vessel',
+        value: row.vessel,
+        why: `the receipt names no ${named === undefined ? 'vessel' : 'size of vessel'}; ${from}`,
+      })
+    }
+  }
+  if (facts.serves === undefined && serves === null) {
+    inferred.push({
+      field: 'serves',
+      value: `${row.feeds.low}–${row.feeds.high} people a vessel`,
+      why: `the receipt states no yield; ${from}`,
+    })
+  }
+  return inferred
+}
+
+const sizeSource = (row: VesselRow): string => (row.source === 'memory' ? 'its size is from memory' : `its size: ${row.source}`)
+
+const words = (section: Section, found: FoundPhrase<unknown>): string =>
+  section.source.slice(section.tokens[found.from]!.start, section.tokens[found.to - 1]!.end).replace(/\s+/g, ' ')
+
+/** A row's size as front matter writes a vessel: "round 23 × 5 cm". */
+export function vesselSize(row: VesselRow): string {
+  const cm = (metres: number): string => String(Math.round(metres * 1000) / 10)
+  const shape = row.shape === 'free-standing' ? 'free-standing loaf' : row.shape
+  const sizes: number[] = []
+  if (row.diameter !== undefined) sizes.push(row.diameter)
+  else if (row.length !== undefined) {
+    sizes.push(row.length)
+    if (row.width !== undefined) sizes.push(row.width)
+  }
+  if (row.height !== undefined && row.shape !== 'free-standing' && row.shape !== 'sheet') sizes.push(row.height)
+  return `${shape} ${sizes.map(cm).join(' x ')} cm`
+}

@@ -1,0 +1,91 @@
+import {kinds} from '../lexicon/index.js'
+import type {DishKind} from '../lexicon/schema.js'
+import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
+import {plainSection, type Section} from './section.js'
+
+/** Which row of `lexicon/kinds` a receipt is, and the words that say so. */
+export interface KindFound {
+  readonly id: string
+  readonly words: string
+  /** The title says it, or only the text. */
+  readonly by: 'title' | 'text'
+}
+
+const TREE = phraseTree(kinds, (row: DishKind) => row.words)
+/** Ids of kinds that never see the oven. */
+const UNBAKED: ReadonlySet<string> = new Set(kinds.filter((row) => row.vessel === 'none').map((row) => row.id))
+/** Words of a text, beside the phrases of the rows, that settle a kind no title names; the most frequent wins. */
+const BAKES: ReadonlySet<string> = new Set(['bake', 'baked', 'baking', 'oven', 'ovens', 'ouen'])
+
+/**
+ * The kind of dish a receipt is. A title is read head first: in "Apple pudding with a crust" the pudding counts, in "Plum cake, without
+ * eggs" the cake. A receipt whose title says nothing is taken by its text, if it bakes at all.
+ *
+ * @returns null where nothing tells
+ */
+export function kindOf(section: Section): KindFound | null {
+  const title = section.title === '' ? null : byTitle(section.title)
+  if (title !== null) return title
+  let bakes = false
+  for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true
+  return bakes ? byText(section) : null
+}
+
+const titles = new Map<string, KindFound | null>()
+/** So that no text can make the cache grow without end. */
+const CACHE_LIMIT = 5000
+
+function byTitle(title: string): KindFound | null {
+  const known = titles.get(title)
+  if (known !== undefined) return known
+  const {tokens} = plainSection(title)
+  // What follows "with", "without", "for", "to eat with" is not the dish; "or" gives it a second name.
+  let end = tokens.findIndex((t, i) => i > 0 && /^(?:with|without|for|in|from|on|\(|,|;|—|:)$/.test(t.word))
+  if (end <= 0) end = tokens.length
+  const head = phrasesIn(TREE, tokens, 0, end)
+  const found = head.length > 0 ? head : phrasesIn(TREE, tokens)
+  let best: FoundPhrase<DishKind> | null = null
+  for (const phrase of found) {
+    const better =
+      best === null ||
+      phrase.to - phrase.from > best.to - best.from ||
+      (phrase.to - phrase.from === best.to - best.from && phrase.to > best.to)
+    if (better) best = phrase
+  }
+  const result: KindFound | null =
+    best === null
+      ? null
+      : {
+          id: best.row.id,
+          words: tokens
+            .slice(best.from, best.to)
+            .map((t) => t.word)
+            .join(' '),
+          by: 'title',
+        }
+  if (titles.size >= CACHE_LIMIT) titles.clear()
+  titles.set(title, result)
+  return result
+}
+
+function byText(section: Section): KindFound | null {
+  const votes = new Map<string, {score: number; words: string}>()
+  const found = phrasesIn(TREE, section.tokens)
+  found.forEach((phrase, index) => {
+    if (UNBAKED.has(phrase.row.id)) return
+    const length = phrase.to - phrase.from
+    // Longer phrases and earlier ones tell more.
+    const score = length * length * (index < 3 ? 2 : 1)
+    const vote = votes.get(phrase.row.id)
+    if (vote === undefined) {
+      const words = section.tokens
+        .slice(phrase.from, phrase.to)
+        .map((t) => t.word)
+        .join(' ')
+      votes.set(phrase.row.id, {score, words})
+    } else vote.score += score
+  })
+  let best: {id: string; score: number; words: string} | null = null
+  for (const [id, vote] of votes) if (best === null || vote.score > best.score) best = {id, ...vote}
+  return best === null ? null : {id: best.id, words: best.words, by: 'text'}
+}

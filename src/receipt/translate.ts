@@ -1,0 +1,143 @@
+import {doneness} from '../lexicon/doneness.js'
+import {lookUpItem} from '../lexicon/index.js'
+import type {Doneness} from '../lexicon/schema.js'
+import {convert} from '../measure/convert.js'
+import {cautionsOf} from './cautions.js'
+import {fillFromKind} from './fill.js'
+import {frontMatterSpan} from './front-matter.js'
+import {readHeatWords} from './heat.js'
+import {kindOf} from './kinds.js'
+import {phrasesIn, phraseTree} from './phrases.js'
+import {lineIndex} from './position.js'
+import {readReceipts} from './read.js'
+import type {Section} from './section.js'
+import type {DoneSign, Ingredient, Message, ReadIngredient, ReadReceipt, Receipt, ReceiptFacts, Translation} from './types.js'
+
+/** How `translate` takes a text. */
+export interface TranslateOptions {
+  /** The file's name, for titles and messages. */
+  readonly file: string
+  /** Year and place where the front matter states none. */
+  readonly year?: number
+  readonly place?: string
+}
+
+/**
+ * Read a text and put it into one language: every receipt with its ingredients as weights and volumes with their ranges, its heat, times
+ * and yield, what it leaves out filled from its kind of dish, and what in it can harm.
+ *
+ * @param source the whole file as read
+ * @returns the contract of `translate --format json`; it never throws, and every span's text is `source.slice(start, end)`
+ */
+export function translate(source: string, options: TranslateOptions): Translation {
+  const {file} = options
+  const receipts: Receipt[] = []
+  const place = lineIndex(source)
+  const extra: Message[] = []
+  const read = readReceipts(source, {
+    ...options,
+    each: (receipt, section) =>
+      receipts.push(finish(receipt, section, (message) => extra.push({file, ...message, ...place(message.at)}))),
+  })
+  const facts = receipts[0]?.facts
+  if (facts !== undefined) for (const message of checkFacts(source, facts)) extra.push({file, ...message, ...place(message.at)})
+  const messages = [...read.messages, ...extra.map(withoutAt)]
+  return {format: 1, receipts, messages: messages.sort((a, b) => a.line - b.line || a.column - b.column)}
+}
+
+interface Said extends Omit<Message, 'file' | 'line' | 'column'> {
+  readonly at: number
+}
+
+const withoutAt = (message: Message & {at?: number}): Message => {
+  const {at: _at, ...rest} = message
+  return rest
+}
+
+/** From a receipt as read to a receipt as the JSON gives it. */
+function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => void): Receipt {
+  const kind = kindOf(section.title === receipt.title ? section : {...section, title: receipt.title})
+  const {year, place, oven, times, serves, facts} = receipt
+  const ingredients = receipt.ingredients.map((one) => converted(one, year, place))
+  const bakes =
+    facts.oven !== undefined || facts.bake !== undefined || oven.length > 0 || times.some((time) => time.of === 'bake')
+  for (const phrase of oven)
+    if (phrase.disagree === true)
+      say({
+        at: phrase.start,
+        severity: 'warning',
+        rule: 'heat-disagrees',
+        reason: `“${oneLine(phrase.text)}”: ${phrase.notes?.find((note) => note.includes('disagree')) ?? 'the temperatures disagree'}`,
+        suggest: `keep one of them, or write in the front matter: oven: ${Math.round((phrase.celsius.low + phrase.celsius.high) / 2)} °C`,
+      })
+  const allergens = new Set<string>()
+  for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
+  const signs = signsOf(section)
+  return {
+    ...receipt,
+    kind: receipt.kind ?? kind?.id ?? null,
+    ingredients,
+    inferred: fillFromKind({section, facts, kind, oven, times, serves}),
+    cautions: cautionsOf({section, ingredients, times, kind: kind?.id ?? null, bakes}),
+    allergens: [...allergens].sort(),
+    ...(signs.length > 0 ? {signs} : {}),
+  }
+}
+
+const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
+
+function converted(one: ReadIngredient, year: number | null, place: string | null): Ingredient {
+  const {amount, exact, exactHigh, measure, measureText, item, hedges} = one
+  const result = convert({
+    amount,
+    exact,
+    ...(exactHigh === undefined ? {} : {exactHigh}),
+    measure,
+    ...(measureText === undefined ? {} : {measureText}),
+    item,
+    year,
+    place,
+    hedges,
+  })
+  return {
+    ...one,
+    grams: result.grams,
+    millilitres: result.millilitres,
+    sources: result.sources,
+    why: result.why,
+    notes: result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes,
+  }
+}
+
+const DONE = phraseTree(doneness, (row: Doneness) => row.phrases)
+
+function signsOf(section: Section): DoneSign[] {
+  return phrasesIn(DONE, section.tokens).map(({row, from, to}) => {
+    const start = section.tokens[from]!.start
+    const end = section.tokens[to - 1]!.end
+    return {
+      text: section.source.slice(start, end),
+      start,
+      end,
+      id: row.id,
+      means: row.means,
+      ...(row.centre === undefined ? {} : {centre: row.centre}),
+    }
+  })
+}
+
+/** What front matter says of the heat must be words the reader knows: it is there to settle the matter. */
+function checkFacts(source: string, facts: ReceiptFacts): Said[] {
+  if (facts.oven === undefined || readHeatWords(facts.oven, facts) !== null) return []
+  const span = frontMatterSpan(source)
+  const at = span === null ? -1 : source.slice(span.start, span.end).search(/^oven:/m)
+  return [
+    {
+      at: span === null ? 0 : span.start + Math.max(0, at),
+      severity: 'warning',
+      rule: 'heat-unknown',
+      reason: `oven: “${facts.oven}” is no heat known here`,
+      suggest: 'write “a quick oven”, “350 °F”, “180 °C fan” or “gas mark 4”',
+    },
+  ]
+}
