@@ -1,0 +1,432 @@
+import type {Table} from 'mdast'
+import {toString as textOf} from 'mdast-util-to-string'
+import remarkFrontmatter from 'remark-frontmatter'
+import remarkGfm from 'remark-gfm'
+import remarkParse from 'remark-parse'
+import {Temporal} from 'temporal-polyfill'
+import {unified} from 'unified'
+import {z} from 'zod'
+import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
+import {frontMatterSpan, quantity, readFrontMatter} from '../receipt/front-matter.js'
+import {lineIndex} from '../receipt/position.js'
+import type {Message} from '../receipt/types.js'
+import {parseReading, readingKind} from './signs.js'
+import type {OvenEvent, Reading, ReadingKind} from './types.js'
+
+/**
+ * The log of a firing: `firings/DATE.md`. Reading it never changes it; appending to it inserts one line and leaves every other byte as
+ * it was.
+ */
+
+/** A row of the log's table. Times are minutes after midnight of the log's date, as the clock shows them. */
+export interface LogRow {
+  readonly line: number
+  readonly at: number
+  /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
+  readonly elapsed: number | null
+  readonly what: 'reading' | 'set in' | 'drawn' | 'door' | 'note'
+  readonly kind?: ReadingKind
+  readonly value?: number | string
+  /** File name of the receipt without `.md`, for what was set in or drawn. */
+  readonly dish?: string
+  /** Minutes later (+) or earlier (−) than planned that a dish was done. */
+  readonly off?: number
+  /** Minutes a door stood open. */
+  readonly open?: number
+  readonly text: string
+  readonly note: string
+}
+
+/** One firing as logged. */
+export interface FiringLog {
+  readonly date: string
+  /** Minutes after midnight of the date. */
+  readonly lit: number | null
+  readonly raked: number | null
+  /** kg, where it was weighed. */
+  readonly wood: number | null
+  readonly rows: readonly LogRow[]
+  /** The readings against minutes from lighting. */
+  readonly readings: readonly Reading[]
+  /** The door's openings, minutes from lighting. */
+  readonly doors: readonly OvenEvent[]
+}
+
+export interface LogOptions {
+  /** IANA zone of the oven; without one no clock changes. */
+  readonly zone?: string | null
+  /** The present, so that readings in the future can be refused. */
+  readonly now?: {readonly date: string; readonly minutes: number}
+}
+
+const day = z.string().refine(
+  (text) => {
+    try {
+      return /^\d{4}-\d{2}-\d{2}$/.test(text) && Temporal.PlainDate.from(text, {overflow: 'reject'}) !== null
+    } catch {
+      return false
+    }
+  },
+  {error: 'this is not a date', params: {suggest: 'write year-month-day, such as 2027-06-12'}},
+)
+
+const logSchema = z.strictObject({
+  date: day,
+  lit: quantity(parseClock).optional(),
+  raked: quantity(parseClock).optional(),
+  wood: quantity(parseMass).optional(),
+})
+
+const markdown = unified().use(remarkParse).use(remarkFrontmatter).use(remarkGfm)
+
+/** Longest log still of one firing, min: four days. */
+const LONGEST = 4 * 1440
+/** A time this much earlier than the row above belongs to the next day, min. */
+const BACKWARDS = 240
+
+/** True minutes between two clock times of a date, with the change of clocks where a zone is known. */
+export function elapsedMinutes(date: string, from: number, to: number, zone?: string | null): number {
+  if (!zone) return to - from
+  const start = Temporal.PlainDate.from(date)
+  const at = (minutes: number): number => {
+    const days = Math.floor(minutes / 1440)
+    const rest = minutes - days * 1440
+    const time = Temporal.PlainTime.from({hour: Math.floor(rest / 60), minute: Math.floor(rest % 60)})
+    return start.add({days}).toZonedDateTime({timeZone: zone, plainTime: time}).epochMilliseconds / 60000
+  }
+  return Math.round(at(to) - at(from))
+}
+
+function columns(table: Table): {time: number; reading: number; value: number; note: number} | null {
+  const titles = table.children[0]?.children.map((c) => textOf(c).trim().toLowerCase()) ?? []
+  const find = (re: RegExp): number => titles.findIndex((t) => re.test(t))
+  const found = {
+    time: find(/^(time|when|clock)/),
+    reading: find(/^(reading|what|sign)/),
+    value: find(/^value|^result/),
+    note: find(/^note|^remark/),
+  }
+  return found.time >= 0 && found.reading >= 0 && found.value >= 0 ? found : null
+}
+
+/**
+ * Read a firing's log.
+ *
+ * @param source the file as read
+ * @param file its name, for messages
+ * @returns the log, or null where its front matter cannot be read, and messages (rules of `readFrontMatter`, and `log-time`,
+ * `log-reading`, `log-future`, `log-scale`, `log-midnight`, `log-order`); rows that cannot be used are reported and carried as notes
+ */
+export function readLog(
+  source: string,
+  file: string,
+  options: LogOptions = {},
+): {log: FiringLog | null; messages: readonly Message[]} {
+  const place = lineIndex(source)
+  const front = readFrontMatter(source, file, logSchema)
+  const messages: Message[] = [...front.messages]
+  const say = (offset: number, severity: Message['severity'], rule: string, reason: string, suggest: string): void => {
+    messages.push({file, ...place(offset), severity, rule, reason, suggest})
+  }
+  if (!front.present && source.trim()) {
+    say(
+      0,
+      'error',
+      'log-front-matter',
+      'a log begins with front matter, and this file has none',
+      'begin with ---, then date: and lit:, then ---',
+    )
+  }
+  const value = front.value
+  if (!value) return {log: null, messages}
+  const {date} = value
+  const lit = value.lit ?? null
+  let raked = value.raked ?? null
+  if (lit !== null && raked !== null && raked < lit) {
+    if (lit - raked > BACKWARDS) raked += 1440
+    else say(front.at('raked'), 'error', 'log-order', 'the coals were raked before the fire was lit', 'check “lit” and “raked”')
+  }
+  const rows: LogRow[] = []
+  let previous = Number.NEGATIVE_INFINITY
+  let nextDays = 0
+  for (const table of markdown.parse(source).children) {
+    if (table.type !== 'table') continue
+    const where = columns(table)
+    if (!where) continue
+    for (const row of table.children.slice(1)) {
+      const cell = (i: number): string => (i < 0 || !row.children[i] ? '' : textOf(row.children[i]).trim())
+      const offset = (i: number): number => row.children[i]?.position?.start.offset ?? row.position?.start.offset ?? 0
+      const [time, reading, text, note] = [cell(where.time), cell(where.reading), cell(where.value), cell(where.note)]
+      if (!time && !reading && !text && !note) continue
+      const line = place(row.position?.start.offset ?? 0).line
+      const clock = parseClock(time)
+      if (!clock.ok) {
+        say(offset(where.time), 'warning', 'log-time', clock.reason, clock.suggest)
+        continue
+      }
+      const dated = /day|tomorrow|morning|before/i.test(time)
+      let at = clock.value
+      if (!dated) {
+        at += nextDays * 1440
+        if (at < previous - BACKWARDS) {
+          nextDays++
+          at += 1440
+          say(
+            offset(where.time),
+            'info',
+            'log-midnight',
+            `“${time}” stands below a later time, so it is taken as the next day’s`,
+            `write “next day ${time}” if that is so; move the row up if not`,
+          )
+        }
+      } else nextDays = Math.max(0, Math.floor(at / 1440))
+      previous = at
+      const elapsed = lit === null ? null : elapsedMinutes(date, lit, at, options.zone)
+      const basis = {line, at, elapsed, text, note}
+      if (options.now && isFuture(date, at, options.now)) {
+        say(offset(where.time), 'error', 'log-future', `“${time}” has not come yet`, 'write the time at which it was read')
+        rows.push({...basis, what: 'note'})
+        continue
+      }
+      if (elapsed !== null && elapsed > LONGEST) {
+        say(
+          offset(where.time),
+          'warning',
+          'log-time',
+          `this is ${Math.round(elapsed / 1440)} days after the fire was lit`,
+          'begin a new log for a new firing',
+        )
+        rows.push({...basis, what: 'note'})
+        continue
+      }
+      const event = dishEvent(reading, text)
+      if (event) {
+        rows.push({...basis, ...event})
+        continue
+      }
+      const kind = readingKind(reading)
+      if (!kind) {
+        rows.push({...basis, what: 'note'})
+        continue
+      }
+      const parsed = parseReading(`${kind} ${text}`)
+      if (!parsed.ok) {
+        say(offset(where.value), 'warning', 'log-reading', parsed.reason, parsed.suggest)
+        rows.push({...basis, what: 'note'})
+        continue
+      }
+      if (parsed.doubt) say(offset(where.value), 'warning', 'log-scale', parsed.doubt.reason, parsed.doubt.suggest)
+      rows.push({...basis, what: 'reading', kind, value: parsed.value})
+    }
+  }
+  const readings = rows.flatMap((r): Reading[] =>
+    r.what === 'reading' && r.kind && r.value !== undefined && r.elapsed !== null && r.elapsed >= 0
+      ? [{minutes: r.elapsed, kind: r.kind, value: r.value, ...(r.note ? {note: r.note} : {})}]
+      : [],
+  )
+  const doors = rows.flatMap((r): OvenEvent[] =>
+    r.what === 'door' && r.elapsed !== null && r.elapsed >= 0 ? [{minutes: r.elapsed, kind: 'door', open: r.open ?? 2}] : [],
+  )
+  return {log: {date, lit, raked, wood: value.wood ?? null, rows, readings, doors}, messages}
+}
+
+function isFuture(date: string, at: number, now: {date: string; minutes: number}): boolean {
+  const days = Temporal.PlainDate.from(date).until(Temporal.PlainDate.from(now.date), {largestUnit: 'days'}).days
+  return at > days * 1440 + now.minutes + 1
+}
+
+/** "household-bread | drawn 10 min late", "door | open 4 min"; null for anything else. */
+function dishEvent(reading: string, value: string): Pick<LogRow, 'what' | 'dish' | 'off' | 'open'> | null {
+  if (/^door$/i.test(reading)) {
+    const open = /(\d.*)$/.exec(value)
+    const minutes = open ? parseDuration(open[1]!) : null
+    return {what: 'door', open: minutes?.ok ? minutes.value.high : 2}
+  }
+  if (readingKind(reading)) return null
+  const dish = reading.trim().toLowerCase().replace(/\s+/g, '-').replace(/\.md$/, '')
+  if (!dish) return null
+  if (/^(set in|in\b|loaded|put in)/i.test(value)) return {what: 'set in', dish}
+  const drawn =
+    /^(?:drawn|draw|out|taken out)\b[\s,]*(?:(?:about|some)\s+)?(.*?)\s*(late|later|early|earlier|too late|too early|over|under)?$/i.exec(
+      value,
+    )
+  if (!drawn) return null
+  const size = drawn[1] ? parseDuration(drawn[1].replace(/\s*(too)$/, '')) : null
+  const sign = /late|over/i.test(drawn[2] ?? '') ? 1 : /early|earlier|under/i.test(drawn[2] ?? '') ? -1 : 0
+  return {what: 'drawn', dish, ...(size?.ok && sign !== 0 ? {off: (sign * (size.value.low + size.value.high)) / 2} : {})}
+}
+
+/** Something to put into the log. */
+export type LogEntry =
+  | {
+      readonly what: 'row'
+      /** Minutes after midnight of the log's date. */
+      readonly at: number
+      readonly time: string
+      readonly reading: string
+      readonly value: string
+      readonly note: string
+      /** Asked about; the entry stands as written. */
+      readonly doubt?: {readonly reason: string; readonly suggest: string}
+      /** °C, count or sign of a reading. */
+      readonly read?: {readonly kind: ReadingKind; readonly value: number | string}
+    }
+  | {readonly what: 'field'; readonly key: 'lit' | 'raked' | 'wood'; readonly value: string}
+
+/** The entry, or what is wrong with the words. */
+export type ParsedNote =
+  | {readonly ok: true; readonly entry: LogEntry}
+  | {readonly ok: false; readonly reason: string; readonly suggest: string}
+
+/** "2:15 pm" of minutes after midnight, with "next day" before it where it is. */
+export function clockText(minutes: number): string {
+  const days = Math.floor(minutes / 1440)
+  const m = Math.round(minutes - days * 1440)
+  const hour = Math.floor(m / 60)
+  const text = `${hour % 12 === 0 ? 12 : hour % 12}:${String(m % 60).padStart(2, '0')} ${hour < 12 ? 'am' : 'pm'}`
+  return days > 0 ? `next day ${text}` : days < 0 ? `evening before ${text}` : text
+}
+
+/**
+ * Read a note as spoken: "2:15 pm arm 18", "vault 320 °C, at the crown", "household-bread drawn 10 min late", "lit 6:10 am",
+ * "wood 22 kg".
+ *
+ * @param text the words
+ * @param options `date` of the log; `now`, the time where none is given, and the latest that can be noted
+ * @returns an entry for `appendToLog`
+ */
+export function parseNote(text: string, options: {date: string; now?: LogOptions['now']}): ParsedNote {
+  const example = 'write a time and a reading, such as “2:15 pm arm 18” or “9 am floor 300 °C”'
+  const words = text.replace(/\s+/g, ' ').trim()
+  if (!words) return {ok: false, reason: 'the note is empty', suggest: example}
+  if (words.length > 300)
+    return {ok: false, reason: 'the note is too long for a row of the log', suggest: 'write the story below the table by hand'}
+  const field = /^(lit|raked|wood):? (.+)$/i.exec(words) ?? null
+  if (field) {
+    const key = field[1]!.toLowerCase() as 'lit' | 'raked' | 'wood'
+    const parsed = key === 'wood' ? parseMass(field[2]!) : parseClock(field[2]!)
+    if (!parsed.ok) return parsed
+    return {ok: true, entry: {what: 'field', key, value: field[2]!}}
+  }
+  const nowAt = options.now ? minutesNow(options.date, options.now) : null
+  const parts = words.split(' ')
+  let at = nowAt
+  let time = nowAt === null ? '' : clockText(nowAt)
+  let rest = words
+  let ambiguous: {reason: string; suggest: string} | null = null
+  for (let n = Math.min(5, parts.length); n > 0; n--) {
+    const head = parts.slice(0, n).join(' ').replace(/,$/, '')
+    const clock = parseClock(head)
+    if (clock.ok) {
+      at = clock.value
+      time = head
+      rest = parts.slice(n).join(' ')
+      ambiguous = null
+      break
+    }
+    if (n === 1 && /^\d{1,2}$/.test(head)) ambiguous = clock
+  }
+  if (ambiguous) return {ok: false, ...ambiguous}
+  if (at === null) return {ok: false, reason: 'the note has no time', suggest: example}
+  if (!rest) return {ok: false, reason: 'the note has a time and nothing else', suggest: example}
+  if (nowAt !== null && at > nowAt + 1)
+    return {ok: false, reason: `“${time}” has not come yet`, suggest: 'write the time at which it was read'}
+  // A bare "lit" or "raked" with the time before it.
+  const done = /^(lit|raked)(?: out)?$/i.exec(rest)
+  if (done) return {ok: true, entry: {what: 'field', key: done[1]!.toLowerCase() as 'lit' | 'raked', value: time}}
+  const split = /^(.*?)(?:\s*[,;]\s+|\s+[–—-]\s+)(.+)$/.exec(rest)
+  const main = split ? split[1]! : rest
+  const note = split ? split[2]! : ''
+  const first = main.split(' ')[0]!.replace(/[:,]$/, '')
+  const base = {what: 'row', at, time} as const
+  if (readingKind(first)) {
+    const parsed = parseReading(main)
+    if (!parsed.ok) return parsed
+    return {
+      ok: true,
+      entry: {
+        ...base,
+        reading: parsed.kind,
+        value: parsed.text,
+        note,
+        read: {kind: parsed.kind, value: parsed.value},
+        ...(parsed.doubt ? {doubt: parsed.doubt} : {}),
+      },
+    }
+  }
+  const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
+  if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
+  const dish = /^(.+?):? ((?:set in|drawn|taken out|put in)\b.*)$/i.exec(main)
+  if (dish) return {ok: true, entry: {...base, reading: dish[1]!.toLowerCase().replace(/\s+/g, '-'), value: dish[2]!, note}}
+  return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
+}
+
+function minutesNow(date: string, now: {date: string; minutes: number}): number {
+  return Temporal.PlainDate.from(date).until(Temporal.PlainDate.from(now.date), {largestUnit: 'days'}).days * 1440 + now.minutes
+}
+
+const HEAD = ['| time | reading | value | note |', '| --- | --- | --- | --- |']
+
+/** A cell's text on one line, with bars escaped. */
+function cellText(text: string): string {
+  return text
+    .replace(/[\r\n\t]+/g, ' ')
+    .replace(/\|/g, '\\|')
+    .trim()
+}
+
+/** The log with the entry, or why it cannot be put there. */
+export type Appended =
+  | {readonly ok: true; readonly source: string}
+  | {readonly ok: false; readonly reason: string; readonly suggest: string}
+
+/**
+ * Put an entry into a log. One line is inserted; every other byte stays as it was, with the file's own line ends.
+ *
+ * @param source the log as it stands now; empty: a new log is begun
+ * @param entry from `parseNote`
+ * @param options `date` of the log, for a new one
+ * @returns the new text
+ */
+export function appendToLog(source: string, entry: LogEntry, options: {date: string}): Appended {
+  const end = /\r\n/.test(source) ? '\r\n' : '\n'
+  let text = source
+  if (!text.trim()) text = `---\ndate: ${options.date}\n---\n\n${HEAD.join('\n')}\n`
+  if (entry.what === 'field') {
+    const span = frontMatterSpan(text)
+    if (!span) text = `---${end}date: ${options.date}${end}---${end}${end}${text}`
+    const at = frontMatterSpan(text)!
+    if (!at.closed)
+      return {ok: false, reason: 'the front matter of the log is never closed', suggest: 'put a line with --- after the last key'}
+    const yaml = text.slice(at.start, at.end)
+    const there = new RegExp(`^${entry.key}[ \\t]*:[ \\t]*(\\S.*?)[ \\t]*$`, 'm').exec(yaml)
+    if (there) {
+      if (there[1]!.replace(/\s+#.*$/, '') === entry.value) return {ok: true, source: text}
+      return {
+        ok: false,
+        reason: `the log says already “${entry.key}: ${there[1]}”`,
+        suggest: 'change it in the file by hand if it is wrong',
+      }
+    }
+    const line = `${entry.key}: ${cellText(entry.value)}${end}`
+    return {ok: true, source: text.slice(0, at.end) + line + text.slice(at.end)}
+  }
+  const row = `| ${[entry.time, entry.reading, entry.value, entry.note].map(cellText).join(' | ')} |`.replace(/\|\s+\|$/, '| |')
+  const tables = markdown.parse(text).children.filter((n): n is Table => n.type === 'table' && columns(n) !== null)
+  const table = tables.at(-1)
+  if (!table) {
+    const gap = text.endsWith(`${end}${end}`) || text === '' ? '' : text.endsWith('\n') ? end : end + end
+    return {ok: true, source: text + gap + HEAD.join(end) + end + row + end}
+  }
+  const where = columns(table)!
+  const width = table.children[0]!.children.length
+  const standard = where.time === 0 && where.reading === 1 && where.value === 2 && (where.note === 3 || where.note < 0)
+  const cells = Array.from({length: width}, () => '')
+  cells[where.time] = cellText(entry.time)
+  cells[where.reading] = cellText(entry.reading)
+  cells[where.value] = cellText(entry.note && where.note < 0 ? `${entry.value}, ${entry.note}` : entry.value)
+  if (where.note >= 0) cells[where.note] = cellText(entry.note)
+  const line = standard && width === 4 ? row : `| ${cells.join(' | ')} |`
+  const at = table.position?.end.offset ?? text.length
+  return {ok: true, source: `${text.slice(0, at)}${end}${line}${text.slice(at)}`}
+}
