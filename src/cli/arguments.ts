@@ -33,8 +33,18 @@ const units: Option = {
   default: 'both',
   help: 'which units to show',
 }
-const clock: Option = {type: 'string', value: 'HOURS', choices: ['12', '24'], default: '12', help: '12- or 24-hour clock'}
-const degrees: Option = {type: 'string', value: 'SCALE', choices: ['F', 'C', 'both'], default: 'both', help: 'degrees to show'}
+const clock: Option = {
+  type: 'string',
+  value: 'HOURS',
+  choices: ['12', '24'],
+  help: 'hours of the clock; by default as the language has it',
+}
+const degrees: Option = {
+  type: 'string',
+  value: 'SCALE',
+  choices: ['F', 'C', 'both'],
+  help: 'degrees to show; by default as the units',
+}
 const language: Option = {type: 'string', value: 'LANG', choices: ['en', 'de'], default: 'en', help: 'language of the output'}
 const formats = (...choices: string[]): Option => ({
   type: 'string',
@@ -128,15 +138,11 @@ export const commands: readonly Command[] = [
       clock,
       degrees,
       language,
-      paper: {type: 'string', value: 'SIZE', choices: ['a4', 'letter'], default: 'a4', help: 'size of paper'},
       now: {type: 'string', value: 'TIME', help: 'as for plan'},
       replace,
       help,
     },
-    examples: [
-      'hearthfall sheets corpus-demo --out sheets',
-      'hearthfall sheets corpus-demo --out sheets --for class --paper letter',
-    ],
+    examples: ['hearthfall sheets corpus-demo --out sheets', 'hearthfall sheets corpus-demo --out sheets --for class'],
   },
 ]
 

@@ -1,6 +1,7 @@
 import {existsSync, readdirSync, realpathSync, statSync} from 'node:fs'
 import {join, sep} from 'node:path'
 import {readOven} from '../oven/read.js'
+import type {OvenSpec, PastReading} from '../oven/types.js'
 import {readDay} from '../plan/day.js'
 import type {Day, DayItem} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
@@ -12,7 +13,9 @@ import {readText} from './files.js'
 export interface DayFolder {
   readonly folder: string
   readonly day: Day
-  readonly oven: ReturnType<typeof readOven>
+  readonly oven: OvenSpec
+  /** Readings of earlier firings stated in oven.md. */
+  readonly readings: readonly PastReading[]
   /** Every receipt of every file linked, in the order of the links. */
   readonly receipts: readonly Receipt[]
   /** The text of each receipt file, by its name as linked. */
@@ -93,7 +96,7 @@ export function readDayFolder(folder: string): DayFolder {
     .filter((n) => n < `${day.date}.md`)
     .map((n) => ({file: join(firings, n), text: readText(join(firings, n), join(firings, n), 'log')}))
   const log = {file: logFile, text: existsSync(logFile) ? readText(logFile, logFile, 'log') : null}
-  return {folder, day, oven, receipts, sources, log, past, messages}
+  return {folder, day, oven: oven.oven, readings: oven.readings, receipts, sources, log, past, messages}
 }
 
 function readReceipt(folder: string, home: string, dayFile: string, item: DayItem): string {
