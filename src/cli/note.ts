@@ -1,0 +1,75 @@
+import {existsSync, mkdirSync, readFileSync} from 'node:fs'
+import {dirname, join} from 'node:path'
+import lockfile from 'proper-lockfile'
+import {Temporal} from 'temporal-polyfill'
+import writeFileAtomic from 'write-file-atomic'
+import {appendToLog, clockText, type LogOptions, parseNote, readLog} from '../oven/log.js'
+import {readDay} from '../plan/day.js'
+import type {Given} from './arguments.js'
+import {Failure, fileFailure, messageLines, usageFailure} from './failure.js'
+import {decodeText, readText} from './files.js'
+import type {Outcome} from './main.js'
+
+/**
+ * `hearthfall note DAY-FOLDER "2:15 pm arm 18"`
+ *
+ * The log is read, added to and renamed into place under a lock: a kill leaves the old log whole, two at once both get in, and what a
+ * hand has written stays byte for byte.
+ */
+export async function runNote(given: Given): Promise<Outcome> {
+  const [folder, ...words] = given.positionals as [string, ...string[]]
+  const dayFile = join(folder, 'day.md')
+  const {day, messages} = readDay(readText(dayFile, dayFile, 'day'), dayFile)
+  if (!day) throw new Failure(messages.filter((m) => m.severity === 'error'))
+  const now = present(day.date, day.zone)
+  const anyway = given.flag('anyway')
+  const said = words.join(' ')
+  const parsed = parseNote(said, {date: day.date, ...(now && !anyway ? {now} : {})})
+  if (!parsed.ok)
+    throw usageFailure(
+      parsed.reason,
+      now && !anyway ? `${parsed.suggest}; the day is ${day.date}; --anyway skips the clock` : parsed.suggest,
+    )
+  const {entry} = parsed
+  if (entry.what === 'row' && entry.doubt && !anyway)
+    throw usageFailure(entry.doubt.reason, `${entry.doubt.suggest}, or add --anyway if it is true`)
+
+  const file = join(folder, 'firings', `${day.date}.md`)
+  try {
+    mkdirSync(dirname(file), {recursive: true})
+  } catch {
+    throw fileFailure(dirname(file), 'out-unwritable', 'this folder cannot be written', 'check its permissions')
+  }
+  const release = await lockfile.lock(file, {
+    realpath: false,
+    stale: 10_000,
+    retries: {retries: 40, minTimeout: 25, maxTimeout: 250},
+  })
+  try {
+    const before = existsSync(file) ? readFileSync(file) : null
+    const text = before === null || before.length === 0 ? '' : decodeText(before, file, 'log')
+    const checked = readLog(text, file)
+    const errors = checked.messages.filter((m) => m.severity === 'error')
+    if (text !== '' && errors.length > 0) throw new Failure(errors)
+    const after = appendToLog(text, entry, {date: day.date})
+    if (!after.ok) throw fileFailure(file, 'log-append', after.reason, after.suggest)
+    writeFileAtomic.sync(file, after.source)
+    // Read back what the log now says, so that a contradiction is told at once.
+    const warnings = readLog(after.source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
+    const line =
+      entry.what === 'field'
+        ? `${entry.key}: ${entry.value}`
+        : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
+    return {out: `Noted in ${file}: ${line}\n`, err: messageLines(warnings), code: 0}
+  } finally {
+    await release()
+  }
+}
+
+/** The present on the bake day's clock; undefined while the day is not today, yesterday or tomorrow, when only a stated time makes sense. */
+function present(date: string, zone: string | null): LogOptions['now'] | undefined {
+  const here = Temporal.Now.zonedDateTimeISO(zone ?? Temporal.Now.timeZoneId())
+  const days = Temporal.PlainDate.from(date).until(here.toPlainDate(), {largestUnit: 'day'}).days
+  if (days > 2) return undefined
+  return {date: here.toPlainDate().toString(), minutes: here.hour * 60 + here.minute}
+}
