@@ -126,7 +126,8 @@ export interface UnknownHeat {
 
 const BANDS: ReadonlyArray<readonly [Band, number]> = [
   ['slack', 121],
-  ['slow', 163],
+  // 160 °C, 325 °F and gas mark 3 are one setting, and the coolest called moderate.
+  ['slow', 158],
   ['moderate', 204],
 ]
 
@@ -187,9 +188,11 @@ class HeatReader {
     const bakes: number[] = []
     for (let i = 0; i < tokens.length; i++) {
       const t = tokens[i]!
-      if (t.kind === 'word' && (OVENS.has(t.word) || BAKES.has(t.word))) bakes.push(i)
+      if (t.kind !== 'word') continue
+      if (OVENS.has(t.word) || BAKES.has(t.word)) bakes.push(i)
+      else if (t.word === 'drawn' || t.word === 'rebake') this.#baking = true
     }
-    this.#baking = bakes.length > 0
+    this.#baking ||= bakes.length > 0
     for (const i of bakes) {
       if (OVENS.has(tokens[i]!.word)) this.#oven(i)
       else this.#bake(i)
@@ -318,7 +321,7 @@ class HeatReader {
       sources.add(hedge.source)
     }
     for (const row of chosen) if (row.note !== undefined && !said.includes(row.note)) said.push(row.note)
-    const band = hedge === null || hedge.effect === 'none' || hedge.effect === 'more' ? chosen[0]!.band : bandOf(low, high)
+    const band = hedge?.effect === 'cap' ? bandOf(low, high) : chosen[0]!.band
     this.#found.push({from, to, band, low, high, sources: [...sources], notes: said, rank})
   }
 
@@ -371,7 +374,7 @@ class HeatReader {
         continue
       }
       const t = tokens[i]!
-      if (t.word === 'too') {
+      if (t.word === 'too' || (t.word === 'over' && ADJECTIVES.next?.has(this.#word(i + 1)))) {
         pending = HEDGE_CAP
         i++
         continue
@@ -399,11 +402,15 @@ class HeatReader {
     while (j > 0 && i - j < 10 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
     for (let k = Math.max(0, i - 3); k < i; k++) if (NOT_OVENS.has(tokens[k]!.word) && k >= j - 1) return
     if (tokens[j - 1] !== undefined && NOT_OVENS.has(this.#word(j - 1))) return
-    let noun = i + 1
-    if (HEATS.has(this.#word(noun)) || this.#word(noun) === 'heat') noun++
+    // "so slow an oven", "as hot an oven": the article stands behind the word.
+    if (j === i && /^an?$/.test(this.#word(i - 1))) {
+      let k = i - 1
+      while (k > 0 && i - k < 8 && tokens[k - 1]!.block === block && this.#isRunWord(k - 1)) k--
+      if (k < i - 1 && /^(?:so|as|too|how|not|rather)$/.test(this.#word(k)) && this.#run(k, i - 1) !== null) j = k
+    }
     const run = j < i ? this.#run(j, i) : null
     let from = j
-    if (run !== null && run.end > 0) {
+    if (run !== null) {
       while (from < run.first && (this.#word(from) === ',' || LINKS.has(this.#word(from))) && this.#word(from) !== 'rather')
         from++
       if (tokens[from - 1]?.block === block && DETERMINERS.has(this.#word(from - 1))) from--
@@ -506,7 +513,11 @@ class HeatReader {
       const word = this.#word(j)
       if (word === ',') {
         const next = this.#word(j + 1)
-        if (!AFTER_COMMA.has(next)) return null
+        if (!AFTER_COMMA.has(next)) {
+          // "oven, moderate."
+          const alone = longest(ADJECTIVES, tokens, j + 1, limit)
+          if (alone === null || alone.end < limit || alone.rows.every((row) => WEAK.has(row.id))) return null
+        }
         comma = true
         j++
         continue
@@ -514,7 +525,8 @@ class HeatReader {
       if (BE.has(word)) copula = true
       if (word === 'too') too = true
       if (word === 'not' || word === 'never') negative = true
-      const run = this.#run(j, Math.min(limit, j + 8))
+      // "from the oven and cool": what is joined on by "and" is the next step.
+      const run = !known && /^(?:and|or|to)$/.test(word) ? null : this.#run(j, Math.min(limit, j + 8))
       if (run !== null) {
         const row = run.rows[0]!
         const word0 = this.#word(run.first)

@@ -1,0 +1,203 @@
+import {describe, expect, it} from 'vitest'
+import {readHeat, readHeatWords} from '../src/receipt/heat.js'
+import {plainSection} from '../src/receipt/section.js'
+
+/**
+ * Phrases written for these tests in the manner of receipts from 1650 to today, each with the words that say the heat and the band a
+ * careful cook would put them in (design §4). No published table gives a band to a sentence: the answers are by hand.
+ */
+const cases: ReadonlyArray<readonly [text: string, heat: string, bands: string]> = [
+  // An oven with its word
+  ['Bake them in a quick oven.', 'a quick oven', 'hot'],
+  ['Put the cakes into a brisk oven and watch them.', 'a brisk oven', 'hot'],
+  ['Set them in a rather brisk oven.', 'a rather brisk oven', 'hot moderate'],
+  ['It wants a good soaking oven.', 'a good soaking oven', 'moderate'],
+  ['Bake in a moderate oven till brown.', 'a moderate oven', 'moderate'],
+  ['A slow oven suits it.', 'A slow oven', 'slow'],
+  ['Bake it in rather a slow oven.', 'rather a slow oven', 'slow moderate'],
+  ['Dry them in a very slow oven.', 'a very slow oven', 'slow slack'],
+  ['Let it stand in a slack oven all night.', 'a slack oven', 'slack'],
+  ['Lay them in a cool oven upon papers.', 'a cool oven', 'slow slack'],
+  ['Bake it in a well-heated oven.', 'a well-heated oven', 'hot'],
+  ['Have ready a smart oven.', 'a smart oven', 'hot'],
+  ['It must have a sharp oven.', 'a sharp oven', 'hot'],
+  ['Bake in a pretty hot oven an hour.', 'a pretty hot oven', 'hot'],
+  ['Put it in a tolerably quick oven.', 'a tolerably quick oven', 'hot'],
+  ['Bake it in a gentle oven.', 'a gentle oven', 'slow'],
+  ['Bake in a moderately hot oven.', 'a moderately hot oven', 'hot'],
+  ['Place in a very hot oven for ten minutes.', 'a very hot oven', 'hot'],
+  ['Bake in a medium oven.', 'a medium oven', 'moderate'],
+  ['Set it in a middling oven.', 'a middling oven', 'moderate'],
+  ['Bake it in a temperate oven two hours.', 'a temperate oven', 'moderate'],
+  ['Bake in a steady oven.', 'a steady oven', 'moderate'],
+  ['Brown in a hot, but not too hot, oven.', 'a hot, but not too hot, oven', 'hot moderate'],
+  ['Bake in a slow, steady oven for five hours.', 'a slow, steady oven', 'slow'],
+  ['Bake in a not too quick oven.', 'a not too quick oven', 'moderate hot'],
+  ['So slow an oven will not colour it; bake it four hours in as slow an oven.', 'slow an oven', 'slow'],
+  ['The heat of a lukewarm oven is enough to dry the herbs.', 'a lukewarm oven', 'slack'],
+  ['Put in a warm oven to raise before you bake it.', 'a warm oven', 'slow'],
+  ['Bake in a hot brick oven.', 'a hot brick oven', 'hot'],
+  ['Send it to a moderately quick oven.', 'a moderately quick oven', 'moderate hot'],
+  ['Crisp the slices in a nearly cold oven.', 'a nearly cold oven', 'slack'],
+  ['Let it do in a soft oven.', 'a soft oven', 'slow'],
+  ['A sound oven is wanted for the batch, then bake.', 'A sound oven', 'hot'],
+  ['Bake it in a quick or moderately hot oven.', 'a quick or moderately hot oven', 'hot'],
+  ['Stir all well and bake; oven, moderate.', 'moderate', 'moderate'],
+  ['Bake it in a hot-oven.', 'hot-oven', 'hot'],
+  ['Bake it in a quicke ouen.', 'a quicke ouen', 'hot'],
+  ['Bake it in a flow oven, and ferve it.', 'a flow oven', 'slow'],
+
+  // What is said of the oven behind it
+  ['The oven should be very hot.', 'oven should be very hot', 'hot'],
+  ['Let your oven be pretty quick.', 'your oven be pretty quick', 'hot'],
+  ['Have the oven hot before you wet the cakes.', 'the oven hot', 'hot'],
+  ['Take care that the oven is not too hot.', 'the oven is not too hot', 'hot moderate'],
+  ['The oven must not be over hot.', 'oven must not be over hot', 'hot moderate'],
+  ['Put it in an oven not over hot.', 'an oven not over hot', 'hot moderate'],
+  ['Bake it in an oven moderately heated.', 'an oven moderately heated', 'moderate'],
+  ['It goes in an oven of a moderate heat.', 'an oven of a moderate heat', 'moderate'],
+  ['The oven ought to be brisk.', 'oven ought to be brisk', 'hot'],
+  ['Your oven must be of a good heat.', 'oven must be of a good heat', 'hot'],
+  ['An oven which is only moderately warm will do.', 'oven which is only moderately warm', 'moderate slow'],
+  ['Be sure the oven be quick.', 'the oven be quick', 'hot'],
+  ['Do not have your oven too fierce.', 'oven too fierce', 'hot moderate'],
+  ['Heat the oven well.', 'Heat the oven well', 'hot'],
+  ['Set it in an oven gently heated.', 'an oven gently heated', 'slow'],
+  ['When the oven is hot, set them in.', 'oven is hot', 'hot'],
+  ['The heat of the oven should be gentle.', 'heat of the oven should be gentle', 'slow'],
+  ['Let the oven be hot when it goes in.', 'Let the oven be hot', 'hot'],
+  ['Make your oven exceeding hot.', 'oven exceeding hot', 'hot'],
+  ['The oven should be rather slow.', 'oven should be rather slow', 'slow moderate'],
+
+  // The way of baking
+  ['Bake gently for an hour.', 'Bake gently', 'slow'],
+  ['Bake them slowly.', 'Bake them slowly', 'slow'],
+  ['Bake quick.', 'Bake quick', 'hot'],
+  ['Bake it pretty quick, and take it out.', 'Bake it pretty quick', 'hot'],
+  ['Let it bake very gently two hours.', 'bake very gently', 'slow'],
+  ['They should be baked quickly.', 'baked quickly', 'hot'],
+  ['It needs slow baking.', 'slow baking', 'slow'],
+  ['Stew it gently in the oven.', 'gently in the oven', 'slow'],
+  ['Bake for three hours slowly.', 'slowly', 'slow'],
+  ['Bake your custards moderately.', 'Bake your custards moderately', 'moderate'],
+
+  // Heat, where the receipt bakes
+  ['Bake with a gentle heat.', 'a gentle heat', 'slow'],
+  ['Bake it an hour in a moderate heat.', 'a moderate heat', 'moderate'],
+  ['Bake them in a quick heat.', 'a quick heat', 'hot'],
+  ['It requires a brisk heat to bake it well.', 'a brisk heat', 'hot'],
+
+  // By comparison
+  ['The oven must be as hot as for bread.', 'as hot as for bread', 'hot'],
+  ['Heat your oven as for manchet.', 'oven as for manchet', 'hot'],
+  ['Bake it in an oven as hot as for pies.', 'as hot as for pies', 'hot'],
+  ['Have the oven hot enough for biscuits.', 'hot enough for biscuits', 'hot'],
+  ['The oven should be hotter than for bread.', 'hotter than for bread', 'hot'],
+  ['Bake in an oven fit for custards.', 'an oven fit for custards', 'slow moderate'],
+  ['The oven is to be of the same heat as for pound cake.', 'same heat as for pound cake', 'slow'],
+  ['Let the oven be as hot as you would have it for white bread.', 'as hot as you would have it for white bread', 'hot'],
+
+  // After other goods, and with them
+  ['Put it in after the bread is drawn.', 'after the bread is drawn', 'slow'],
+  ['Set the pan in the oven when the bread is drawn.', 'when the bread is drawn', 'slow'],
+  ['Dry them in the oven after drawing the bread.', 'after drawing the bread', 'slow'],
+  ['Put them in the oven as soon as the pies are out.', 'as soon as the pies are out', 'slow'],
+  ['Lay them on sieves in the oven after everything else is drawn.', 'after everything else is drawn', 'slack'],
+  ['Bake it in the oven after household bread.', 'after household bread', 'slow'],
+  ['Set it in the oven after the batch has been taken out.', 'after the batch has been taken out', 'slow'],
+  ['Bake it with brown bread.', 'with brown bread', 'hot'],
+  ['Let it be baked with household bread.', 'with household bread', 'hot'],
+
+  // The falling oven
+  ['Put in the rusks when the oven is falling.', 'oven is falling', 'slow'],
+  ['Set it in when the heat is going off, and bake it through.', 'heat is going off', 'moderate'],
+  ['Wait till the fierceness of the heat is past, then set the cakes in the oven.', 'fierceness of the heat', 'moderate'],
+  ['Dry the apples with the last of the heat, the oven door ajar.', 'last of the heat', 'slack'],
+  ['Set them at the mouth of the oven.', 'mouth of the oven', 'slack'],
+
+  // Degrees and marks
+  ['Bake at 350 °F for an hour.', '350 °F', 'moderate'],
+  ['Bake at 350 degrees.', '350 degrees', 'moderate'],
+  ['Preheat the oven to 180°C.', '180°C', 'moderate'],
+  ['Heat the oven to 180C/160C fan/gas 4.', '180C/160C fan/gas 4', 'moderate'],
+  ['Preheat oven to 425F (220C).', '425F (220C)', 'hot'],
+  ['Gas mark 3 for forty minutes in the oven.', 'Gas mark 3', 'moderate'],
+  ['Bake at gas mark 1/2.', 'gas mark 1/2', 'slack slow'],
+  ['Set the oven to 375.', '375', 'moderate'],
+  ['Bake in a 400° oven.', '400°', 'hot'],
+  ['Bake at 325 degrees Fahrenheit.', '325 degrees Fahrenheit', 'slow moderate'],
+  ['Bake at 375–400 °F until brown.', '375–400 °F', 'moderate hot'],
+  ['Bake from 300 to 325 degrees F. for an hour.', '300 to 325 degrees F', 'slow'],
+  ['Oven: 160 °C (140 °C fan).', '160 °C (140 °C fan)', 'slow moderate'],
+  ['Bake at 200 degrees Celsius.', '200 degrees Celsius', 'moderate hot'],
+  ['Regulo 5, bake half an hour.', 'Regulo 5', 'moderate'],
+
+  // Tests that the receipt writes down
+  ['Throw a little flour into the oven; if it blackens at once it is too hot.', 'Throw a little flour', 'hot'],
+  ['Lay a piece of white paper in the oven; if it turns a light brown in five minutes, set them in.', 'white paper', 'moderate'],
+  ['Hold your hand in the oven while you count twenty.', 'Hold your hand in the oven while you count', 'hot'],
+]
+
+const nothing: readonly string[] = [
+  'Roast it in a Dutch oven before the fire.',
+  'Set it over a slow fire and stew it till tender.',
+  'Take it hot from the oven and serve.',
+  'Remove from the oven and cool.',
+  'Put it in the oven to warm.',
+  'Serve very hot.',
+  'Pour over hot milk.',
+  'Take it out of the oven, and serve hot.',
+  'Boil it over a gentle heat, stirring.',
+  'Warm the milk to 110 °F and add the yeast, then bake.',
+  'Serve with brown bread and butter.',
+  'The syrup should reach 238 °F on a thermometer.',
+  'Bake until the internal temperature reaches 200 °F.',
+  'Put it in the oven with hot coals upon the lid.',
+  'Roll it out as for pies.',
+  'Bake it in the oven a good hour.',
+  'Beat the eggs quick and bake.',
+  'Knead 350 grams of flour.',
+  'A quick way to make bread.',
+  'Cover with buttered paper lest the top burn in the oven.',
+]
+
+describe('phrases of heat', () => {
+  it.each(cases)('%s → %s (%s)', (text, heat, bands) => {
+    const section = plainSection(text)
+    const found = readHeat(section)
+    const start = text.indexOf(heat)
+    expect(start, 'the case itself').toBeGreaterThanOrEqual(0)
+    const end = start + heat.length
+    const hit = found.find((phrase) => phrase.start < end && phrase.end > start)
+    expect(hit, `found: ${found.map((phrase) => phrase.text).join(' | ') || 'nothing'}`).toBeDefined()
+    const shared = Math.min(hit!.end, end) - Math.max(hit!.start, start)
+    expect(shared / Math.min(hit!.end - hit!.start, heat.length)).toBeGreaterThanOrEqual(0.5)
+    expect(bands.split(' ')).toContain(hit!.band)
+    expect(hit!.celsius.low).toBeLessThanOrEqual(hit!.celsius.high)
+    expect(hit!.sources.length).toBeGreaterThan(0)
+    expect(text.slice(hit!.start, hit!.end)).toBe(hit!.text)
+  })
+
+  it.each(nothing)('no heat in: %s', (text) => {
+    expect(readHeat(plainSection(text)).map((phrase) => phrase.text)).toEqual([])
+  })
+})
+
+describe('heat stated by itself', () => {
+  it.each([
+    ['quick', 'hot'],
+    ['a slow oven', 'slow'],
+    ['350 °F', 'moderate'],
+    ['gas mark 4', 'moderate'],
+    ['180 °C fan', 'moderate'],
+    ['after the bread is drawn', 'slow'],
+    ['gently', 'slow'],
+  ])('%s is %s', (text, band) => {
+    expect(readHeatWords(text)?.band).toBe(band)
+  })
+
+  it('words without heat say nothing', () => {
+    expect(readHeatWords('blue')).toBeNull()
+    expect(readHeatWords('')).toBeNull()
+  })
+})
