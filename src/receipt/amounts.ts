@@ -24,6 +24,8 @@ export interface Quantity extends Amount {
   readonly measure: string
   readonly dimension: Measure['dimension']
   readonly measureText: string
+  /** The token at which the measure's own words begin; that after the amount where there are none. */
+  readonly measureStart: number
   readonly notes: readonly string[]
 }
 
@@ -244,16 +246,22 @@ function one(view: View, at: number, end: number): One | null {
 function bundle(view: View, times: Fraction, at: number, end: number): One {
   const value = times.mul(bundles[view.words[at]!]!)
   let next = at + 1
+  let sum = value
   const mixed = andFraction(view, next, end)
-  if (mixed !== null)
-    return {value: value.add(mixed.value.mul(bundles[view.words[at]!]!)), next: mixed.next, article: false, figure: false}
+  if (mixed !== null) {
+    sum = value.add(mixed.value.mul(bundles[view.words[at]!]!))
+    next = mixed.next
+  }
   if (view.words[next] === 'of' && view.words[next + 1] !== 'the' && next < end) next++
-  return {value, next, article: false, figure: false}
+  return {value: sum, next, article: false, figure: false}
 }
 
 function afterFraction(view: View, value: Fraction, at: number, end: number): One {
   const next = pastOf(view, at, end)
   if (next < end && view.bits[next]! & BUNDLE) return bundle(view, value, next, end)
+  // "half a quarter of a pound"
+  const share = view.words[next] === 'half' ? null : fractionAt(view, next, end)
+  if (share !== null) return {value: value.mul(share), next: pastOf(view, next + 1, end), article: false, figure: false}
   return {value, next, article: false, figure: false}
 }
 
@@ -341,6 +349,10 @@ function readMeasure(
   let i = at
   const passed: string[] = []
   while (i < end && i - at < 4) {
+    if (words[i] === 't' && figure) {
+      // A capital T is the table's spoon, a small one the tea's: the usage of American receipts.
+      return {id: tokens[i]!.capital ? 'tablespoon' : 'teaspoon', dimension: 'volume', start: i, next: i + 1}
+    }
     const found = measureHere(view, i)
     if (found !== null && found.next <= end) {
       const {row} = found
@@ -354,7 +366,6 @@ function readMeasure(
         !(words[i] === 'in')
       ) {
         let {id} = row
-        if (words[i] === 't' && found.next === i + 1) id = tokens[i]!.capital ? 'tablespoon' : 'teaspoon'
         // A large, great or (heaped) big spoonful was the table's: 1820–1880 books say so in their tables of measures.
         if (id === 'spoon' && passed.some((w) => w === 'large' || w === 'great' || w === 'big')) id = 'tablespoon'
         let next = found.next
@@ -388,7 +399,7 @@ function pastAlternative(view: View, at: number, end: number, notes: string[]): 
     notes.push(view.section.source.slice(tokens[i]!.start, tokens[close]!.end))
     return close + 1
   }
-  while (words[i] === '/' || words[i] === '=' || words[i] === '|') {
+  while (words[i] === '/' || words[i] === '=') {
     const amount = one(view, i + 1, end)
     if (amount === null) return i
     const measure = readMeasure(view, amount.next, end, true, [])
@@ -397,7 +408,7 @@ function pastAlternative(view: View, at: number, end: number, notes: string[]): 
     i = measure.next
     // "1 lb 2 oz" after the slash
     const more = one(view, i, end)
-    if (more !== null && more.figure) {
+    if (more?.figure) {
       const small = readMeasure(view, more.next, end, true, [])
       if (small !== null && ratio(small.id, measure.id) !== null) i = small.next
     }
@@ -444,6 +455,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
               measure: unit.id,
               dimension: unit.dimension,
               measureText: textOf(view, unit.start, unit.next),
+              measureStart: unit.start,
               notes: [note],
             }
           }
@@ -452,7 +464,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
     }
   }
   if (measure === null) {
-    return {...amount, measure: 'count', dimension: 'count', measureText: '', notes}
+    return {...amount, measure: 'count', dimension: 'count', measureText: '', measureStart: amount.next, notes}
   }
   if (measure.id === 'pair') {
     const next = words[measure.next] === 'of' ? measure.next + 1 : measure.next
@@ -465,6 +477,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
       measure: 'count',
       dimension: 'count',
       measureText: '',
+      measureStart: amount.next,
       notes,
     }
   }
@@ -580,6 +593,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
     measure: measure.id,
     dimension: measure.dimension,
     measureText,
+    measureStart: measure.start,
     notes,
   }
 }

@@ -48,6 +48,13 @@ interface Draft {
 
 type Mode = 'list' | 'prose' | 'method'
 
+/** What a weighed thing is sold in: "400 g tin tomatoes". */
+const CONTAINERS = new Set(
+  'tin,tins,can,cans,jar,jars,packet,packets,sachet,sachets,carton,cartons,tub,tubs,block,blocks,pack,packs,bag,bags,box,boxes,bottle,bottles,punnet,pot,pots,piece,pieces,bar,bars,package,packages,pkg,envelope,cake'.split(
+    ',',
+  ),
+)
+
 /** Groups whose members are counted by the piece. */
 const COUNTED = new Set(['egg', 'fruit', 'vegetable', 'fish', 'nut', 'meat', 'spice', 'herb', 'bread'])
 
@@ -140,7 +147,7 @@ export class IngredientReader {
     while (i < to && i - from < 4 && (tokens[i]!.kind === 'number' || tokens[i]!.kind === 'mark')) i++
     if (i >= to || (words[i] !== 'ingredients' && words[i] !== 'ingredient' && words[i] !== 'materials')) return -1
     let j = i + 1
-    while (j < to && j - i < 4 && tokens[j]!.kind === 'mark') j++
+    while (j < to && j - i < 4 && tokens[j]!.kind === 'mark' && words[j] !== '|') j++
     return j > i + 1 && j < to ? j : -1
   }
 
@@ -260,7 +267,7 @@ export class IngredientReader {
   }
 
   /** Wrapped prose breaks its lines in the middle of a phrase; lists do not. */
-  private endsClean(from: number, to: number): boolean {
+  private endsClean(_from: number, to: number): boolean {
     const {bits} = this.view
     return !(bits[to - 1]! & ENDER)
   }
@@ -330,6 +337,13 @@ export class IngredientReader {
           continue
         }
       }
+      if (bits[i]! & VAGUE) {
+        const next = this.vagueEntry(i, to, mode)
+        if (next > i) {
+          i = next
+          continue
+        }
+      }
       if (bits[i]! & (OPENER | JOINT | PART)) {
         const next = this.entry(i, to, mode)
         if (next > i) {
@@ -337,8 +351,8 @@ export class IngredientReader {
           continue
         }
       }
-      if (bits[i]! & VAGUE) {
-        const next = this.vagueEntry(i, to, mode)
+      if (mode === 'list' && (i === clause || i === from || words[i - 1] === ',' || words[i - 1] === 'and')) {
+        const next = this.measureFirst(i, to, mode)
         if (next > i) {
           i = next
           continue
@@ -355,6 +369,32 @@ export class IngredientReader {
       const next = this.bare(i, to, mode, quiet)
       i = next > i ? next : i + 1
     }
+  }
+
+  /** "pinch of salt" at the head of a line: one. */
+  private measureFirst(at: number, to: number, mode: Mode): number {
+    const found = measureHere(this.view, at)
+    if (found === null || found.next >= to || this.view.words[found.next] !== 'of') return -1
+    const {id, dimension} = found.row
+    if (id === 'count' || id === 'indefinite' || (dimension !== 'volume' && dimension !== 'count' && id !== 'knob')) return -1
+    const noun = readNoun(this.view, found.next + 1, to, true)
+    if (noun === null) return -1
+    const one = new Fraction(1)
+    const quantity: Quantity = {
+      low: one,
+      high: one,
+      next: found.next,
+      hedges: [],
+      article: true,
+      fraction: false,
+      figure: false,
+      measure: id,
+      dimension,
+      measureText: textOf(this.view, at, found.next),
+      measureStart: at,
+      notes: [],
+    }
+    return this.named(at, quantity, noun, to, mode, [])
   }
 
   /** "For the forcemeat," / "For icing:" in a list: sets the part. */
@@ -453,12 +493,13 @@ export class IngredientReader {
     } else if (word === 'of' || word === 'like' || word === 'as') return -1
     const quantity = readQuantity(this.view, from, to)
     if (quantity === null) return -1
+    if (quantity.measure === 'drop' && (words[from] === 'every' || words[from] === 'each')) return quantity.next
     return this.measured(at, quantity, to, mode, the, hedges)
   }
 
   /** What follows a quantity: "of", a name, names after "each", or nothing. */
   private measured(at: number, quantity: Quantity, to: number, mode: Mode, the: boolean, hedges: readonly string[]): number {
-    const {words, tokens} = this.view
+    const {words} = this.view
     let i = quantity.next
     if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {
       const next = this.eachList(at, quantity, words[i] === 'of' ? i + 2 : i + 1, to, mode)
@@ -470,12 +511,18 @@ export class IngredientReader {
       const whites = this.countedParts(at, quantity, to, mode)
       if (whites > 0) return whites
     }
+    if (counted && (words[i] === 'do' || words[i] === 'ditto') && this.last !== null && this.last.measure !== 'count') {
+      // "one do. of sugar": the measure before.
+      return this.elided(at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
+    }
     let of = false
+    if (mode === 'list' && words[i] === '|') i++
+    if (words[i] === ',' && words[i + 1] === 'of' && this.nameBefore(at, quantity, to) === null) i++
+    if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) i++
     if (words[i] === 'of') {
       of = true
       i++
     }
-    const wholeText = (next: number): Partial<Draft> & Pick<Draft, 'start' | 'next'> => ({start: at, next})
     if (i < to) {
       // "of the", "of these": some of what is already there, unless nothing of the name was named.
       const partial =
@@ -495,11 +542,19 @@ export class IngredientReader {
       const noun = readNoun(this.view, i, to, open)
       if (noun !== null && this.acceptable(quantity, noun, mode, of, the)) {
         if (partial && counted) return noun.next
-        if (partial && this.has(noun.item)) return noun.next
-        if (the && this.has(noun.item)) return noun.next
+        if (partial && this.has(key(noun))) return noun.next
+        if (the && this.has(key(noun))) return noun.next
         return this.named(at, quantity, noun, to, mode, hedges)
       }
       if (of && counted) return -1
+    }
+    if (quantity.dimension === 'count' && !counted && quantity.measureStart === quantity.next - 1) {
+      // "twenty cloves": the word is the thing itself, not a piece of another.
+      const thing = readNoun(this.view, quantity.measureStart, to, false)
+      if (thing !== null && thing.start === quantity.measureStart) {
+        const count: Quantity = {...quantity, measure: 'count', measureText: '', next: quantity.measureStart}
+        if (this.acceptable(count, thing, mode, false, the)) return this.named(at, count, thing, to, mode, hedges)
+      }
     }
     // The name stood before: "flour, two pounds", "of sugar one pound", "butter | 4 oz".
     const before = this.nameBefore(at, quantity, to)
@@ -507,8 +562,8 @@ export class IngredientReader {
       this.drafts.splice(this.drafts.indexOf(before), 1)
       const made = this.push(
         {
-          ...wholeText(quantity.next),
           start: before.start,
+          next: quantity.next,
           low: quantity.low,
           high: quantity.high,
           measure: quantity.measure,
@@ -525,7 +580,6 @@ export class IngredientReader {
       )
       return Math.max(made.next, quantity.next)
     }
-    void tokens
     return -1
   }
 
@@ -557,7 +611,7 @@ export class IngredientReader {
 
   /** A quantity with its name: alternatives, mixtures, what stands after it. */
   private named(at: number, quantity: Quantity, noun: Noun, to: number, mode: Mode, hedges: readonly string[]): number {
-    const {words} = this.view
+    const {words, bits, tokens} = this.view
     let {next} = noun
     let {item} = noun
     const notes = [...quantity.notes]
@@ -588,6 +642,15 @@ export class IngredientReader {
     // Trailing "each": "sugar and butter, half a pound each" is read where the quantity has no name of its own.
     if (measure !== 'count' && size === null && words[next] === 'each') next++
     const alternative = this.alternative(next, to)
+    if (alternative > 0 && quantity.article && quantity.measure === 'count') {
+      // "a chicken or meat pie": what is made, not what goes in.
+      const head = itemHere(this.view, alternative - 1)
+      if (
+        head?.row.group === 'made dish' ||
+        (alternative < to && tokens[alternative]!.kind === 'word' && !(bits[alternative]! & ENDER))
+      )
+        return alternative
+    }
     if (alternative > 0) {
       notes.push(textOf(this.view, next, alternative))
       next = alternative
@@ -629,7 +692,9 @@ export class IngredientReader {
     if (words[i] !== 'or' || i + 1 >= to) return -1
     if (readAmount(this.view, i + 1, to) !== null) return -1
     const noun = readNoun(this.view, i + 1, to, false)
-    return noun === null ? -1 : noun.next
+    if (noun === null || words[noun.next] === 'of') return -1
+    // "or sugar to your taste" goes in by itself.
+    return taste.match(words, noun.next, to) > 0 ? -1 : noun.next
   }
 
   /** "of mace and cinnamon": a second name of the same sort that shares the amount. */
@@ -655,8 +720,6 @@ export class IngredientReader {
     const noun = readNoun(this.view, i, to, mode === 'list')
     if (noun === null) return -1
     const {last} = this
-    const after = quantity.next
-    void after
     if (last === null || last.measure === 'count' || last.measure.includes(' of ') || quantity.article) return -1
     const unsure = quantity.fraction && last.measure === 'ounce'
     this.push(
@@ -687,15 +750,16 @@ export class IngredientReader {
     return noun.next
   }
 
+  /** Is the item of this name among the entries already? */
   private has(item: string): boolean {
-    return this.drafts.some((d) => d.item === item && !d.bare)
+    return this.drafts.some((d) => key(d) === item && !d.bare)
   }
 
   /** The bare name just before this quantity, with nothing but a comma or dash between. */
   private nameBefore(at: number, quantity: Quantity, to: number): Draft | null {
     const {words, tokens} = this.view
     const before = this.drafts[this.drafts.length - 1]
-    if (before === undefined || !before.bare) return null
+    if (before === undefined || !before.bare || tokens[before.start]!.block !== tokens[at]!.block) return null
     let i = before.next
     while (i < at && (tokens[i]!.kind === 'mark' || words[i] === 'of')) i++
     if (i < at) return null
@@ -763,30 +827,62 @@ export class IngredientReader {
     return end
   }
 
-  /** The bare names just before, joined by commas and "and". */
-  private namesBefore(at: number): Draft[] {
-    const {words, tokens} = this.view
-    const found: Draft[] = []
+  /**
+   * The names just before "of each", joined by commas and "and", back to the clause's beginning. Those the lexicon lacks stand too:
+   * old receipts put a dozen herbs in one breath.
+   */
+  private namesBefore(at: number, mode: Mode): Draft[] {
+    const {words, bits, tokens} = this.view
+    const {block} = tokens[at]!
+    const within = (i: number): boolean => i > 0 && tokens[i - 1]!.block === block
     let stop = at
-    for (let k = this.drafts.length - 1; k >= 0; k--) {
-      const draft = this.drafts[k]!
-      if (!draft.bare) break
-      let i = draft.next
-      let joins = true
-      for (; i < stop; i++) {
-        const w = words[i]
-        if (w !== ',' && w !== 'and' && w !== '&' && w !== 'of' && w !== ':' && w !== '—' && w !== '|') joins = false
-      }
-      if (!joins || tokens[draft.start]!.block !== tokens[at]!.block) break
-      found.unshift(draft)
-      stop = draft.start
+    while (within(stop) && (words[stop - 1] === ',' || words[stop - 1] === ':' || words[stop - 1] === '—')) stop--
+    const found: Draft[] = []
+    let end = stop
+    while (within(end) && found.length < 40) {
+      let from = end
+      while (
+        within(from) &&
+        tokens[from - 1]!.kind === 'word' &&
+        !(bits[from - 1]! & ENDER && !(bits[from - 1]! & PREPARED)) &&
+        end - from < 5
+      )
+        from--
+      if (from === end) break
+      const noun = readNoun(this.view, from, end, true)
+      if (noun === null || noun.next < end) break
+      const existing = this.drafts.findIndex((d) => d.start >= from && d.next <= end)
+      if (existing >= 0 && !this.drafts[existing]!.bare) break
+      if (existing >= 0) this.drafts.splice(existing, 1)
+      found.unshift({
+        start: noun.start,
+        next: noun.next,
+        low: null,
+        high: null,
+        measure: 'indefinite',
+        measureText: '',
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        hedges: [],
+        prepared: noun.prepared,
+        part: this.part,
+        confidence: 0.85,
+        notes: [],
+        bare: true,
+        inList: mode === 'list',
+      })
+      const joint = words[from - 1]
+      if (joint !== ',' && joint !== 'and' && joint !== '&') break
+      end = from - 1
+      if (joint !== ',' && words[end - 1] === ',') end--
     }
     return found
   }
 
   /** "currants and raisins, a pound each" */
   private eachBefore(at: number, quantity: Quantity, next: number, mode: Mode): number {
-    const names = this.namesBefore(at)
+    const names = this.namesBefore(at, mode)
     if (names.length === 0) return -1
     this.giveAll(names, quantity, next, mode)
     return next
@@ -794,7 +890,7 @@ export class IngredientReader {
 
   /** "mace and cloves, of each a quarter of an ounce" */
   private eachAfter(at: number, from: number, to: number, mode: Mode): number {
-    const names = this.namesBefore(at)
+    const names = this.namesBefore(at, mode)
     if (names.length === 0) return -1
     const {words} = this.view
     let i = from
@@ -815,7 +911,6 @@ export class IngredientReader {
   private giveAll(names: readonly Draft[], quantity: Quantity, next: number, mode: Mode): void {
     const start = names[0]!.start
     for (const name of names) {
-      this.drafts.splice(this.drafts.indexOf(name), 1)
       this.push(
         {
           ...name,
@@ -1372,7 +1467,13 @@ export class IngredientReader {
   }
 
   private pastTaste(at: number, to: number): number {
-    const next = taste.match(this.view.words, at, to)
+    const {words} = this.view
+    if (words[at] === 'q' && at + 1 < to) {
+      // "q. s.", quantum sufficit
+      const s = words[at + 1] === 's' ? at + 1 : words[at + 2] === 's' ? at + 2 : -1
+      if (s > 0 && s < to) return s + 1
+    }
+    const next = taste.match(words, at, to)
     return next < 0 ? at : next
   }
 
@@ -1451,8 +1552,21 @@ export class IngredientReader {
       )
       return size.next
     }
-    const tasted = taste.match(words, next, to)
+    const after = this.pastTaste(next, to)
+    const tasted = after > next ? after : -1
     if (mode === 'list') {
+      // "1 lemon, zest and juice": of the entry before.
+      if (
+        next === at + 1 &&
+        bits[at]! & PART &&
+        noun.start === at &&
+        at > 0 &&
+        tokens[at - 1]!.block === first.block &&
+        words[at - 1] !== '.' &&
+        this.last !== null &&
+        this.last.measure === 'count'
+      )
+        return next
       // What follows a comma after an entry with an amount may only say how it is got ready.
       if (!noun.known && !startsEntry) return next
       if (!noun.known && section.blocks[first.block]!.kind !== 'item' && noun.next - noun.start > 4) return next
@@ -1519,6 +1633,7 @@ export class IngredientReader {
       return false
     if (noun.next < to && bits[noun.next]! & NOTFOOD) return false
     const before = words[at - 1]
+    if (before === 'a' || before === 'an') return false
     if (before === '-' || this.view.tokens[at]!.joined) return false
     if (row.id === 'water')
       return before === 'with' || before === 'and' || before === 'cold' || before === 'boiling' || before === 'warm'
@@ -1531,37 +1646,37 @@ export class IngredientReader {
     const {view} = this
     const kept: Draft[] = []
     const definite = new Set<string>()
-    for (const d of this.drafts) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(d.item)
+    for (const d of this.drafts) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
     const seen = new Set<string>()
     const listedAmounts = new Map<string, Draft[]>()
     const titleWords = this.title.toLowerCase().split(/[^a-z]+/)
     for (const d of this.drafts) {
       if (d.inList) {
         kept.push(d)
-        seen.add(d.item)
-        if (d.low !== null) listedAmounts.set(d.item, [...(listedAmounts.get(d.item) ?? []), d])
+        seen.add(key(d))
+        if (d.low !== null) listedAmounts.set(key(d), [...(listedAmounts.get(key(d)) ?? []), d])
         continue
       }
       if (d.low !== null) {
-        const same = listedAmounts.get(d.item)
+        const same = listedAmounts.get(key(d))
         // A step that only says again what the list gave.
         if (same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
         kept.push(d)
-        seen.add(d.item)
+        seen.add(key(d))
         continue
       }
       if (d.bare) {
-        if (definite.has(d.item) || seen.has(d.item)) continue
+        if (definite.has(key(d)) || seen.has(key(d))) continue
         const base = d.item.replace(/ (?:juice|rind|pulp|yolk|white|crumb)$/, '')
         if (base !== d.item && (definite.has(base) || seen.has(base))) continue
         if (titleWords[titleWords.length - 1] === d.item) continue
         if (this.listed) continue
-        seen.add(d.item)
+        seen.add(key(d))
         kept.push(d)
         continue
       }
-      if (this.listed && definite.has(d.item) && !d.hedges.some((h) => h.includes('more'))) continue
-      seen.add(d.item)
+      if (this.listed && definite.has(key(d)) && !d.hedges.some((h) => h.includes('more'))) continue
+      seen.add(key(d))
       kept.push(d)
     }
     kept.sort((a, b) => view.tokens[a.start]!.start - view.tokens[b.start]!.start)
@@ -1594,6 +1709,15 @@ export class IngredientReader {
   }
 }
 
+/** What says that two entries are the same thing: the lexicon's row, or the words. */
+const key = (one: {readonly item: string; readonly row: Item | null}): string =>
+  one.row === null ||
+  / (?:juice|rind|pulp|yolk|white|crumb)$/.test(one.item) ||
+  one.item.includes(' of ') ||
+  one.item.includes(' and ')
+    ? one.item
+    : one.row.id
+
 const SIZES: Readonly<Record<string, string>> = {
   egg: 'size of an egg',
   walnut: 'size of a walnut',
@@ -1625,4 +1749,5 @@ function sizeMeasure(first: string, noun: string): string | null {
  *
  * @param listed read the whole as a line of a list, as a phrase that stands alone is
  */
-export const readIngredients = (view: View, title: string, listed = false): ReadIngredient[] => new IngredientReader(view, title).read(listed)
+export const readIngredients = (view: View, title: string, listed = false): ReadIngredient[] =>
+  new IngredientReader(view, title).read(listed)

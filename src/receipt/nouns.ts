@@ -1,3 +1,4 @@
+import {distance} from 'fastest-levenshtein'
 import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
@@ -58,6 +59,32 @@ export function singular(word: string): string {
 const isParticiple = (word: string): boolean =>
   word.length > 4 && (word.endsWith('ed') || word.endsWith('ly') || word.endsWith("'d"))
 
+const names = new Map<string, string>()
+
+/**
+ * What to call an item the lexicon knows: by its id where the text's words are that name or a spelling of it ("flower", "sallaratus"),
+ * else by the text's own words ("barm", "damsons"), which `lookUpItem` finds as well.
+ */
+function nameOf(row: Item, view: View, from: number, to: number): string {
+  let written = view.words[from]!
+  for (let i = from + 1; i < to; i++) written += `${view.tokens[i]!.joined ? '-' : ' '}${view.words[i]!}`
+  const key = `${row.id}\u0000${written}`
+  const seen = names.get(key)
+  if (seen !== undefined) return seen
+  const parts = written.split(/[ -]/)
+  const last = singular(parts[parts.length - 1]!)
+  const idParts = row.id.split(/[ -]/)
+  const own = written.slice(0, written.length - parts[parts.length - 1]!.length) + last
+  const sameHead = idParts.includes(last) || parts.some((p) => singular(p) === idParts[idParts.length - 1])
+  const joined = own.replace(/[ -]/g, '')
+  const plainId = row.id.replace(/[ -]/g, '')
+  const spelling = joined !== plainId && distance(joined, plainId) <= 2 && joined.length > 3
+  const name = sameHead || spelling ? row.id : own
+  if (names.size > 5000) names.clear()
+  names.set(key, name)
+  return name
+}
+
 /** Words kept out of an unknown item's name. */
 const describes = (view: View, at: number): boolean => (view.bits[at]! & PREPARED) !== 0 || isParticiple(view.words[at]!)
 
@@ -114,7 +141,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean): No
       i = found.next
       continue
     }
-    if (bits[i]! & ENDER && !token.joined) break
+    if (bits[i]! & ENDER && !token.joined && !(bits[i]! & PREPARED && rowEnd < 0 && unknownStart < 0)) break
     if (rowEnd >= 0) {
       if (bits[i]! & NOTFOOD) return null
       if (describes(view, i)) break
@@ -165,7 +192,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean): No
   }
   const of = ofTail(view, rowEnd - 1, rowEnd, end)
   if (of !== null) {
-    const id = `${row.id} of ${of.name}`
+    const id = `${nameOf(row, view, rowStart, rowEnd)} of ${of.name}`
     return {
       start: first,
       next: of.next,
@@ -179,7 +206,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean): No
   return {
     start: first,
     next: rowEnd,
-    item: row.id,
+    item: nameOf(row, view, rowStart, rowEnd),
     row,
     known: true,
     prepared: preparedText(view, first, rowStart),

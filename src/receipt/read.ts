@@ -2,7 +2,7 @@ import {readFacts} from './facts.js'
 import {readHeat, type UnknownHeat} from './heat.js'
 import {readIngredients} from './ingredients.js'
 import {lineIndex} from './position.js'
-import {plainSection} from './section.js'
+import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt} from './types.js'
@@ -15,6 +15,8 @@ export interface ReadOptions {
   /** Year and place where the front matter states none. */
   readonly year?: number
   readonly place?: string
+  /** Called for every receipt with the section it was read from, for what follows the reading. */
+  readonly each?: (receipt: ReadReceipt, section: Section) => void
 }
 
 /**
@@ -57,7 +59,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: `to settle it, write in the front matter: ${one.other.settle}`,
         })
     }
-    receipts.push({
+    const receipt: ReadReceipt = {
       file,
       title,
       line: section.line,
@@ -71,7 +73,9 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       times: readTimes(section),
       serves: readYield(section),
       facts,
-    })
+    }
+    receipts.push(receipt)
+    options.each?.(receipt, section)
   }
   for (const [item, places] of unknownItems) {
     messages.push({

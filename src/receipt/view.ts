@@ -41,6 +41,8 @@ export const NOTIN = 65536
 
 const classes = new Map<string, number>()
 const vocabulary = new Set<string>()
+/** Words of measures and items alone. */
+const foods = new Set<string>()
 const mark = (list: Iterable<string>, bit: number): void => {
   for (const phrase of list) for (const word of phrase.split(/[ -]/)) if (word !== '') flag(word, bit)
 }
@@ -79,9 +81,17 @@ only(
 for (const row of measures)
   for (const spelling of row.spellings) {
     const parts = foldAll(spelling)
-    for (const part of parts) vocabulary.add(part)
+    for (const part of parts) {
+      vocabulary.add(part)
+      foods.add(part)
+    }
   }
-for (const row of items) for (const spelling of row.spellings) for (const part of foldAll(spelling)) vocabulary.add(part)
+for (const row of items)
+  for (const spelling of row.spellings)
+    for (const part of foldAll(spelling)) {
+      vocabulary.add(part)
+      foods.add(part)
+    }
 for (const word of classes.keys()) vocabulary.add(fold(word))
 
 /** What a word is: its folded form and its classes. */
@@ -139,9 +149,35 @@ function know(word: string): Known {
   return known
 }
 
+/** Spellings of before 1750, by rule: "creame", "egges", "raysins", "cloues", "iuice", "brandie", "sackk". */
+function modernised(word: string): string | null {
+  if (word.length < 4 || !/^[a-z]+$/.test(word)) return null
+  const plain = word.endsWith('s') ? word.slice(0, -1) : word
+  const tries = [plain]
+  if (plain.endsWith('ie')) tries.push(`${plain.slice(0, -2)}y`)
+  if (plain.endsWith('e')) tries.push(plain.slice(0, -1))
+  if (plain.endsWith('e') && plain.at(-2) === plain.at(-3)) tries.push(plain.slice(0, -2))
+  for (const base of tries) {
+    const spellings = [
+      base,
+      base.replace(/y(?=[a-z])/g, 'i'),
+      base.replace(/u(?=[aeiou])/g, 'v'),
+      base.replace(/^i(?=[aeou])/, 'j'),
+      base.replace(/^v(?=[^aeiou])/, 'u'),
+    ]
+    for (const tried of spellings) {
+      if (tried.length < 3 || tried === word) continue
+      if (foods.has(fold(tried))) return tried
+    }
+  }
+  return null
+}
+
 /** "fugar" → "sugar": f for a long s where that makes a word we know. A long s never ends a word. */
 function withLongS(word: string): string | null {
   if (word.length < 3 || word.length > 16) return null
+  const old = modernised(word)
+  if (old !== null) return old
   const at: number[] = []
   for (let i = 0; i < word.length - 1 && at.length < 4; i++) if (word.charCodeAt(i) === 102) at.push(i)
   if (at.length === 0) return null
@@ -254,6 +290,17 @@ export function makeView(section: Section): View {
       folded.push(NO_WORD)
       bits.push(OPENER)
     } else {
+      const whole = cutWord(before, token)
+      if (whole !== null) {
+        const at = tokens.length - 1
+        const known = know(whole)
+        before = {...tokens[at]!, word: whole, end: token.end}
+        tokens[at] = before
+        words[at] = whole
+        folded[at] = known.folded
+        bits[at] = known.bits
+        continue
+      }
       const known = know(token.word)
       let word = token.word
       let fold = known.folded
@@ -261,7 +308,7 @@ export function makeView(section: Section): View {
       if (known.longS !== null) {
         if (EITHER.has(token.word)) doubtful.push(tokens.length)
         else {
-          longS++
+          if (token.word.includes('f')) longS++
           word = known.longS
           const other = know(word)
           fold = other.folded
@@ -286,6 +333,13 @@ export function makeView(section: Section): View {
   return {section, tokens, words, folded, bits}
 }
 
+/** A word cut by a line's end: "but-⏎ter" is one word where only the whole makes one. */
+function cutWord(before: Token | null, token: Token): string | null {
+  if (!token.joined || !token.gap || before === null || before.kind !== 'word' || before.block !== token.block) return null
+  const whole = before.word + token.word
+  return vocabulary.has(fold(whole)) && !(vocabulary.has(fold(before.word)) && vocabulary.has(fold(token.word))) ? whole : null
+}
+
 /** The longest row that begins at token `at` and ends in its block, and the token after it. */
 function rowHere<Row>(
   view: View,
@@ -308,7 +362,14 @@ function rowHere<Row>(
 export const measureHere = (view: View, at: number): {row: Measure; next: number} | null => rowHere(view, at, measureAt)
 
 /** The longest item that begins at token `at`, and the token after it. */
-export const itemHere = (view: View, at: number): {row: Item; next: number} | null => rowHere(view, at, itemAt)
+export function itemHere(view: View, at: number): {row: Item; next: number} | null {
+  const found = rowHere(view, at, itemAt)
+  if (found === null || found.next > at + 1) return found
+  // A word that is more often something else ("time", "must", "light") is an item only as the row itself spells it.
+  const bit = view.bits[at]!
+  if (bit & ENDER && !(view.words[at] === 'roll' && at > 0 && view.bits[at - 1]! & (CARDINAL | ARTICLE))) return null
+  return bit & (PREPARED | FILLING) && !found.row.spellings.includes(view.words[at]!) ? null : found
+}
 
 /** Phrases by their first word, longest first: for word lists of more than one word. */
 export class Phrases {
