@@ -4,7 +4,7 @@ import type {DishKind, Item, Range} from '../lexicon/schema.js'
 import type {OvenSpec} from '../oven/types.js'
 import type {Inferred, Ingredient, Message, Receipt} from '../receipt/types.js'
 import {type Asked, readAsked} from './amount-phrase.js'
-import {capacityOf} from './floor.js'
+import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts} from './kitchen.js'
 import {anyKind, heatNeed, thickened} from './need.js'
 import {pieceMass, saltInBread, scaleRules} from './pieces.js'
@@ -43,14 +43,23 @@ const heaviness = {dough: 1.1, batter: 0.95, other: 1.03}
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
   const used = new Map<string, number>()
-  const capacities = new Map<string, number>()
+  const known = new Map<string, number>()
   const room: FloorRoom = input.oven
-  const capacity = (vessel: Vessel, effort: 'quick' | 'full'): number => {
-    const key = `${effort} ${vessel.height} ${JSON.stringify(vessel.footprint)}`
-    const known = capacities.get(key)
-    if (known !== undefined) return known
-    const found = capacityOf(room, vessel, effort)
-    capacities.set(key, found)
+  const fits = (vessel: Vessel, wanted: number): number => {
+    const key = `${wanted} ${vessel.height} ${JSON.stringify(vessel.footprint)}`
+    const before = known.get(key)
+    if (before !== undefined) return before
+    const alike = Array.from({length: Math.min(wanted, 500)}, (_, i) => ({
+      dish: vessel.name,
+      number: i + 1,
+      footprint: vessel.footprint,
+      height: vessel.height,
+      out: 1,
+    }))
+    const all = wanted === Number.POSITIVE_INFINITY ? null : packFloor({...room, items: alike}, {effort: 'quick'})
+    const found =
+      all !== null && 'placed' in all ? wanted : capacityOf(room, vessel, wanted === Number.POSITIVE_INFINITY ? 'full' : 'quick')
+    known.set(key, found)
     return found
   }
   const all = (items: readonly DayAmount[]): Dish[] =>
@@ -66,8 +75,8 @@ export function makeDishes(input: ToScale): Dishes {
           ...(suggest === undefined ? {} : {suggest}),
         })
       }
-      const receipt = receiptOf(item, input.receipts, say)
-      return receipt === null ? [] : dishesOf(item, receipt, {day: input.day, capacity, used, say})
+      const found = receiptOf(item, input.receipts, say)
+      return found === null ? [] : dishesOf(item, found.receipt, {day: input.day, fits, used, say, name: found.name})
     })
   return {dishes: all(input.day.items), spare: all(input.day.spare), messages}
 }
@@ -76,13 +85,15 @@ type Say = (severity: Message['severity'], rule: string, reason: string, suggest
 
 const plainPath = (path: string): string => path.replace(/\\/g, '/').replace(/^(?:\.\/)+/, '')
 
-function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): Receipt | null {
+/** The receipt a line of the day means, and the first part of its dishes' ids: the file's own name where it holds one receipt. */
+function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): {receipt: Receipt; name: string} | null {
   const wanted = plainPath(item.file)
   const inFile = receipts.filter((receipt) => {
     const path = plainPath(receipt.file)
     return path === wanted || path.endsWith(`/${wanted}`)
   })
-  if (inFile.length === 0) {
+  const [only] = inFile
+  if (only === undefined) {
     say(
       'error',
       'scale-receipt',
@@ -91,20 +102,19 @@ function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): Rec
     )
     return null
   }
-  const [only] = inFile
-  if (inFile.length === 1) return only!
+  if (inFile.length === 1) return {receipt: only, name: slug((wanted.split('/').pop() ?? wanted).replace(/\.[a-z]+$/i, ''))}
   const words = slug(item.title)
   const titled =
-    inFile.find((receipt) => slug(receipt.title) === words) ?? inFile.find((receipt) => slug(receipt.title).includes(words))
-  if (titled !== undefined) return titled
-  const first = inFile.find((receipt) => receipt.ingredients.length > 0) ?? only!
+    inFile.find((one) => slug(one.title) === words) ?? inFile.find((one) => words !== 'dish' && slug(one.title).includes(words))
+  if (titled !== undefined) return {receipt: titled, name: slug(titled.title)}
+  const first = inFile.find((one) => one.ingredients.length > 0) ?? only
   say(
     'warning',
     'scale-receipt',
     `“${item.file}” holds ${inFile.length} receipts and none is called “${item.title}”; taken: “${first.title}”`,
     'use the receipt’s own title as the text of the link',
   )
-  return first
+  return {receipt: first, name: slug(first.title)}
 }
 
 /** A title in small letters and hyphens. */
@@ -121,7 +131,10 @@ export function slug(title: string): string {
 
 interface Context {
   readonly day: DayToScale
-  readonly capacity: (vessel: Vessel, effort: 'quick' | 'full') => number
+  /** How many of a vessel stand on the floor, `wanted` at most; without limit when `wanted` is infinite. */
+  readonly fits: (vessel: Vessel, wanted: number) => number
+  /** The id before the batch's number. */
+  readonly name: string
   readonly used: Map<string, number>
   readonly say: Say
 }
@@ -167,6 +180,12 @@ function shapeOf(receipt: Receipt, kind: KindFigures, say: Say): Shape | null {
     say('warning', 'scale-vessel', `${receipt.title}: ${read.reason}; taken: ${kind.vessel}`, read.suggest)
   }
   const usual = readVessel(kind.vessel)
+  // The reader's guess differs from the kind's only where the receipt names a vessel without its size.
+  const guessed = receipt.inferred.find((one) => one.field === 'vessel')?.value
+  if (guessed !== undefined && guessed !== kind.vessel) {
+    const read = readVessel(guessed)
+    if (read.ok) return {size: read.value, name: read.name, stated: true}
+  }
   return usual.ok ? {size: usual.value, name: usual.name, stated: false} : null
 }
 
@@ -406,7 +425,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     feedsEach,
     shape,
     (of) => !isSheet(shape) || vesselNouns.has(fold(of.split(' ').pop() ?? '')),
-    () => context.capacity(vesselAt(made.each), 'full'),
+    () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
   )
   if (typeof order === 'string') {
@@ -415,7 +434,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   }
   const each = mass === null ? made.each : (mass.likely * order.times.valueOf()) / order.count
   const vessel = vesselAt(each)
-  const fits = context.capacity(vessel, 'quick')
+  const fits = context.fits(vessel, order.count)
   if (fits === 0) {
     say(
       'error',
@@ -530,14 +549,22 @@ interface Parts {
 
 function dishFrom(parts: Parts): Dish {
   const {item, receipt, kind, vessel, count, times, need, each, feedsEach, context} = parts
-  const name = slug(receipt.title)
+  const {name} = context
   const number = (context.used.get(name) ?? 0) + 1
   context.used.set(name, number)
   const {amounts, notes} = scaled(receipt, times)
-  const inferred = [...parts.inferred, ...notes, ...trade(receipt, kind, times.valueOf(), parts.thicker, context.say)]
+  // "Water to cover" weighs too: a vessel with such a liquid is taken to weigh what its kind does.
+  const heavy = receipt.ingredients.some((one) => one.amount === null && lookUpItem(one.item)?.group === 'liquid')
+    ? Math.max(each, kind.mass.low)
+    : each
+  const inferred = [
+    ...parts.inferred,
+    ...notes,
+    ...trade(receipt, kind, {times: times.valueOf(), thicker: parts.thicker, batch: each * count}, context.say),
+  ]
   return {
     id: number === 1 ? name : `${name}-${number}`,
-    title: receipt.title,
+    title: item.title === '' ? receipt.title : item.title,
     file: item.file,
     kind: kind.id,
     vessel,
@@ -545,8 +572,8 @@ function dishFrom(parts: Parts): Dish {
     times: times.toFraction(),
     need,
     place: kind.place,
-    mass: each,
-    water: each * kind.waterLoss.likely,
+    mass: heavy,
+    water: heavy * kind.waterLoss.likely,
     wantedBy: item.wantedBy,
     dough: doughOf(receipt, kind),
     sign: kind.sign,
@@ -558,14 +585,18 @@ function dishFrom(parts: Parts): Dish {
 }
 
 function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
-  const stated = receipt.facts.rise ?? receipt.times.find((time) => time.of === 'rise')?.minutes
-  if (stated === undefined) return kind.dough ?? null
-  const rise = (stated.low + stated.high) / 2
+  // A first and a second rising follow each other.
+  const risings =
+    receipt.facts.rise !== undefined
+      ? [receipt.facts.rise]
+      : receipt.times.filter((time) => time.of === 'rise').map((time) => time.minutes)
+  if (risings.length === 0) return kind.dough ?? null
+  const rise = risings.slice(0, 3).reduce((sum, one) => sum + (one.low + one.high) / 2, 0)
   const usual = kind.dough ?? {mix: 20, rise, shape: 10, hold: 30}
   return {...usual, rise}
 }
 
-const times3 = (range: Range | null, k: number): Range | null =>
+const multiplied = (range: Range | null, k: number): Range | null =>
   range === null ? null : {low: range.low * k, likely: range.likely * k, high: range.high * k}
 
 /** The receipt's ingredients so many times, exactly and in kitchen measures. */
@@ -608,8 +639,13 @@ function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
     amountHigh: high !== null && exact !== null && high.equals(exact) ? null : high,
     measure: ingredient.measure,
     byNumber: dimension === 'count' || ingredient.measure === 'count',
-    grams: times3(ingredient.grams, k),
-    millilitres: times3(ingredient.millilitres, k),
+    byWeight: dimension === 'mass' || dimension === 'comparison' || dimension === 'weight-of-piece',
+    today:
+      item?.group === 'egg'
+        ? (item.pieces.find((piece) => piece.measure === 'count' && (piece.from ?? 0) >= 1900)?.grams.likely ?? null)
+        : null,
+    grams: multiplied(ingredient.grams, k),
+    millilitres: multiplied(ingredient.millilitres, k),
   }
 }
 
@@ -617,12 +653,17 @@ const chemical = /soda|saleratus|pearl-?ash|baking powder|cream of tartar|hartsh
 const ofYeast = /yeast|barm|emptins|leaven|sourdough/
 
 /** What the trade says of salt and leaven at this size. */
-function trade(receipt: Receipt, kind: KindFigures, times: number, thicker: number, say: Say): Inferred[] {
+function trade(
+  receipt: Receipt,
+  kind: KindFigures,
+  change: {times: number; thicker: number; batch: number},
+  say: Say,
+): Inferred[] {
   const out: Inferred[] = []
   const has = (test: (item: Item | null, name: string) => boolean): boolean =>
     receipt.ingredients.some((one) => test(lookUpItem(one.item), one.item))
   for (const rule of scaleRules) {
-    if (!rule.when({times, thicker})) continue
+    if (!rule.when(change)) continue
     const found =
       rule.items === 'salt'
         ? has((item) => item?.group === 'salt')

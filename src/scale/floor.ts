@@ -205,6 +205,8 @@ function stands(ground: Ground, stood: readonly Stood[], body: Body, x: number, 
 }
 
 type Taste = 'back' | 'wall' | 'as wished'
+/** Which way oblong vessels lie: whichever suits each place, or all the same way, in rows. */
+type Lie = 'either' | 'across' | 'along'
 
 /** How good a place is, higher better. */
 function liking(ground: Ground, taste: Taste, body: Body, x: number, y: number): number {
@@ -216,12 +218,20 @@ function liking(ground: Ground, taste: Taste, body: Body, x: number, y: number):
 }
 
 /** The closed curve of centres at which a body touches something, at t in [0, 1). */
-type Contact = (t: number) => {x: number; y: number}
+interface Contact {
+  readonly at: (t: number) => {x: number; y: number}
+  /** Where to look along it: evenly, and at its corners, in order from 0 to 1. */
+  readonly stops: readonly number[]
+}
+
+/** Samples of a contact curve; corners between samples are found by bisection. */
+const samples = 40
+const evenly: readonly number[] = Array.from({length: samples + 1}, (_, i) => i / samples)
 
 function aroundVessel(body: Body, other: Stood): Contact {
   if (body.circle && other.body.circle) {
     const r = body.hx + other.body.hx
-    return (t) => ({x: other.x + r * Math.cos(2 * Math.PI * t), y: other.y + r * Math.sin(2 * Math.PI * t)})
+    return {stops: evenly, at: (t) => ({x: other.x + r * Math.cos(2 * Math.PI * t), y: other.y + r * Math.sin(2 * Math.PI * t)})}
   }
   const both = !body.circle && !other.body.circle
   const box = body.circle ? other.body : body
@@ -235,7 +245,9 @@ function aroundVessel(body: Body, other: Stood): Contact {
 function aroundBox(cx: number, cy: number, hx: number, hy: number, r: number): Contact {
   const arc = (Math.PI / 2) * r
   const side = 2 * (hx + hy) + 2 * arc
-  return (t) => {
+  if (side === 0) return {stops: [0], at: () => ({x: cx, y: cy})}
+  const corners = [0, 2 * hy, 2 * hy + arc, 2 * hy + arc + 2 * hx].flatMap((s) => [s / (2 * side), 0.5 + s / (2 * side)])
+  const at = (t: number): {x: number; y: number} => {
     let s = t * 2 * side
     const back = s >= side
     if (back) s -= side
@@ -253,29 +265,29 @@ function aroundBox(cx: number, cy: number, hx: number, hy: number, r: number): C
     }
     return {x: cx + sign * x, y: cy + sign * y}
   }
+  return {stops: [...evenly, ...corners].sort((p, q) => p - q), at}
 }
 
 function alongWall(ground: Ground, body: Body): Contact {
   if (!ground.round) return aroundBox(0, 0, Math.max(0, body.a - body.hx), Math.max(0, body.b - body.hy), 0)
   const {a, b} = body
   if (body.circle) {
-    return (t) => {
+    const at = (t: number): {x: number; y: number} => {
       const c = Math.cos(2 * Math.PI * t)
       const s = Math.sin(2 * Math.PI * t)
       const n = Math.hypot(b * c, a * s)
       const r = body.hx
       return {x: a * c - (r * b * c) / n, y: b * s - (r * a * s) / n}
     }
+    return {stops: evenly, at}
   }
-  return (t) => {
+  const at = (t: number): {x: number; y: number} => {
     const c = Math.cos(2 * Math.PI * t)
     const s = Math.sin(2 * Math.PI * t)
     return {x: a * c - Math.sign(c) * body.hx, y: b * s - Math.sign(s) * body.hy}
   }
+  return {stops: evenly, at}
 }
-
-/** Samples of a contact curve; corners between samples are found by bisection. */
-const samples = 40
 
 /** The best place left for an item, or null. */
 function bestPlace(
@@ -299,35 +311,49 @@ function bestPlace(
     for (const other of stood) if (together(body, other.body)) curves.push(aroundVessel(body, other))
     const near = stood.filter((other) => together(body, other.body))
     for (const curve of curves) {
-      let before = false
-      for (let i = 0; i <= samples; i++) {
-        const at = curve(i / samples)
-        const good = stands(ground, near, body, at.x, at.y, pardoned)
-        const score = liking(ground, taste, body, at.x, at.y)
-        if (good && score > liked + 1e-9) {
-          liked = score
-          best = {body, x: at.x, y: at.y}
+      // Only stretches that could better the best so far are looked at: a corner lies between two stops and likes no more than they do.
+      let before: Sample | null = null
+      for (const t of curve.stops) {
+        const {x, y} = curve.at(t)
+        const now: Sample = {t, x, y, score: liking(ground, taste, body, x, y), good: null}
+        const good = (sample: Sample): boolean => {
+          sample.good ??= stands(ground, near, body, sample.x, sample.y, pardoned)
+          return sample.good
         }
-        if (i > 0 && good !== before) {
-          let [yes, no] = good ? [i, i - 1] : [i - 1, i]
-          for (let step = 0; step < 16; step++) {
+        if (now.score > liked + 1e-9 && good(now)) {
+          liked = now.score
+          best = {body, x, y}
+        }
+        if (before !== null && t > before.t && Math.max(now.score, before.score) > liked + 1e-9 && good(now) !== good(before)) {
+          let [yes, no] = good(now) ? [t, before.t] : [before.t, t]
+          let found = good(now) ? now : before
+          for (let step = 0; step < 24; step++) {
             const middle = (yes + no) / 2
-            const p = curve(middle / samples)
-            if (stands(ground, near, body, p.x, p.y, pardoned)) yes = middle
-            else no = middle
+            const p = curve.at(middle)
+            if (stands(ground, near, body, p.x, p.y, pardoned)) {
+              yes = middle
+              found = {t: middle, ...p, score: 0, good: true}
+            } else no = middle
           }
-          const p = curve(yes / samples)
-          const s = liking(ground, taste, body, p.x, p.y)
-          if (s > liked + 1e-9) {
-            liked = s
-            best = {body, x: p.x, y: p.y}
+          const score = liking(ground, taste, body, found.x, found.y)
+          if (score > liked + 1e-9) {
+            liked = score
+            best = {body, x: found.x, y: found.y}
           }
         }
-        before = good
+        before = now
       }
     }
   }
   return best
+}
+
+interface Sample {
+  readonly t: number
+  readonly x: number
+  readonly y: number
+  readonly score: number
+  good: boolean | null
 }
 
 const area = (item: FloorItem): number =>
@@ -341,16 +367,22 @@ const backFirst = (p: FloorItem, q: FloorItem): number =>
 
 const largestFirst = (p: FloorItem, q: FloorItem): number => area(q) - area(p) || backFirst(p, q)
 
+const lying = (bodies: readonly Body[], lie: Lie): readonly Body[] => {
+  if (lie === 'either' || bodies.length === 1) return bodies
+  return [bodies[lie === 'across' ? 0 : 1]!]
+}
+
 function setInFromBack(
   ground: Ground,
   standing: readonly Stood[],
   items: readonly FloorItem[],
   taste: Taste,
+  lie: Lie,
   pardoned: FloorItem | null,
 ): Stood[] | null {
   const stood = [...standing]
   for (const item of items) {
-    const place = bestPlace(ground, stood, bodiesOf(ground, item), taste, pardoned)
+    const place = bestPlace(ground, stood, lying(bodiesOf(ground, item), lie), taste, pardoned)
     if (place === null) return null
     stood.push(place)
   }
@@ -686,14 +718,14 @@ function tryAll(
   const wished = items.some((item) => item.place === 'mouth' || item.place === 'middle')
   const bySize = [...items].sort(largestFirst)
   const sameOrder = bySize.every((item, i) => item === ordered[i])
-  const attempts: Array<[readonly FloorItem[], Taste]> = [
-    ...(wished ? [[ordered, 'as wished'] as [readonly FloorItem[], Taste]] : []),
-    [ordered, 'back'],
-    [ordered, 'wall'],
-  ]
-  if (!sameOrder) attempts.push([bySize, 'back'], [bySize, 'wall'])
-  for (const [list, taste] of attempts) {
-    const stood = setInFromBack(ground, standing, list, taste, pardoned)
+  const oblong = items.some((item) => item.footprint.shape === 'rectangle' && item.footprint.length !== item.footprint.width)
+  const attempts: Array<[readonly FloorItem[], Taste, Lie]> = []
+  if (wished) attempts.push([ordered, 'as wished', 'either'])
+  attempts.push([ordered, 'back', 'either'], [ordered, 'wall', 'either'])
+  if (oblong) attempts.push([ordered, 'back', 'across'], [ordered, 'back', 'along'])
+  if (!sameOrder) attempts.push([bySize, 'back', 'either'], [bySize, 'wall', 'either'])
+  for (const [list, taste, lie] of attempts) {
+    const stood = setInFromBack(ground, standing, list, taste, lie, pardoned)
     if (stood !== null) return stood
   }
   if (effort === 'quick') return null
@@ -757,7 +789,7 @@ export function packFloor(input: FloorRoom & {readonly items: readonly FloorItem
     return {conflict: {rule: 'room', reason: `no place was found for ${items.length} vessels together`, items: items.map(nameOf)}}
   if (options.moves === false)
     return {conflict: {rule: 'room', reason: `no place was found for ${items.length} vessels together`, items: items.map(nameOf)}}
-  const saved = withMoves(input, ground, standing, items, effort)
+  const saved = withMoves(input, ground, standing, items)
   if (saved !== null) {
     const names = saved.moves.map(
       (move) => `${move.dish} ${move.number} to ${move.why} ${move.toReach.dish} ${move.toReach.number}`,
@@ -786,7 +818,6 @@ function withMoves(
   ground: Ground,
   standing: readonly Stood[],
   items: readonly FloorItem[],
-  effort: 'quick' | 'full',
 ): {placed: Placed[]; moves: Move[]} | null {
   let best: {placed: Placed[]; moves: Move[]} | null = null
   const candidates = [...standing.map((s) => s.body.item), ...items]
@@ -809,7 +840,6 @@ function withMoves(
       best = {placed: result(room, stood, standing.length), moves}
     if (best !== null && best.moves.length === 1) break
   }
-  void effort
   return best
 }
 
@@ -827,10 +857,15 @@ export function capacityOf(
   const ground = groundOf(room)
   const bodies = bodiesOf(ground, item(1))
   let most = 0
-  for (const taste of ['back', 'wall'] as const) {
+  const ways: Array<[Taste, Lie]> = [
+    ['back', 'either'],
+    ['wall', 'either'],
+  ]
+  if (bodies.length > 1) ways.push(['back', 'across'], ['back', 'along'])
+  for (const [taste, lie] of ways) {
     const stood: Stood[] = []
     for (;;) {
-      const place = bestPlace(ground, stood, bodies, taste, null)
+      const place = bestPlace(ground, stood, lying(bodies, lie), taste, null)
       if (place === null) break
       stood.push(place)
       if (stood.length >= 400) break

@@ -3,10 +3,12 @@ import type {Item, Range} from '../lexicon/schema.js'
 
 /**
  * Amounts a kitchen can measure. Each printed amount is within 3 % of the exact one, and the flour and the liquid of one mixture are
- * rounded together so that their proportion stays within half a per cent.
+ * rounded together so that their proportion stays within half a per cent (one per cent where the receipt's own measures are loose).
  */
 export const mostLost = 0.03
 export const mostOutOfBalance = 0.005
+/** Where flour or liquid is not known to 5 % ("a tea-cup"), a finer balance than this would be no truer. */
+export const mostOutOfBalanceLoose = 0.01
 
 /** One ingredient at its new size. */
 export interface KitchenInput {
@@ -20,6 +22,10 @@ export interface KitchenInput {
   readonly measure: string
   /** 'count' and the like: things taken by number. */
   readonly byNumber: boolean
+  /** The receipt weighs it, or likens its weight to something. */
+  readonly byWeight: boolean
+  /** What one weighs today, g, for eggs: those of old receipts were smaller. */
+  readonly today: number | null
   readonly grams: Range | null
   readonly millilitres: Range | null
 }
@@ -45,7 +51,7 @@ interface Candidate {
 const tablespoon = 15
 const teaspoon = 5
 const gramSteps = [1000, 500, 250, 100, 50, 25, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01]
-const millilitreSteps = [1000, 500, 250, 100, 50, 25, 10, 5, 2.5, 1]
+const millilitreSteps = [1000, 500, 250, 100, 50, 25, 10, 5, 2, 1]
 
 const plural: Readonly<Record<string, string>> = {
   loaf: 'loaves',
@@ -78,10 +84,13 @@ function grams(exact: number): Candidate[] {
     const share = value / exact
     if (Math.abs(share - 1) > mostLost || out.some((c) => c.share === share)) return
     const text = value >= 1000 && step >= 10 ? `${trim(value / 1000, 3)} kg` : `${trim(value, decimals(step))} g`
-    out.push({text, share, cost})
+    out.push({text, share, cost: cost + wrong(share)})
   })
   return out
 }
+
+/** An amount further off the exact one has to be easier to measure by a step for each two thirds of a per cent. */
+const wrong = (share: number): number => Math.abs(share - 1) * 150
 
 function millilitres(exact: number): Candidate[] {
   const out: Candidate[] = []
@@ -91,7 +100,7 @@ function millilitres(exact: number): Candidate[] {
     const share = value / exact
     if (Math.abs(share - 1) > mostLost || out.some((c) => c.share === share)) return
     const text = value >= 1000 && step >= 10 ? `${trim(value / 1000, 3)} litres` : `${trim(value, decimals(step))} ml`
-    out.push({text: text.replace(/^1 litres$/, '1 litre'), share, cost})
+    out.push({text: text.replace(/^1 litres$/, '1 litre'), share, cost: cost + wrong(share)})
   })
   return out
 }
@@ -144,29 +153,47 @@ function things(exact: Fraction): {value: Fraction; share: number; cost: number}
 
 const percent = (share: number): string => `${Math.abs(Math.round((share - 1) * 100))} % ${share > 1 ? 'more' : 'less'}`
 
-/** Eggs come whole where whole ones are within 3 %; else by weight, with the whole number beside it as the other choice. */
+/**
+ * Eggs come whole where whole ones are within 3 %; else by weight, with the whole number beside it as the other choice. Where the
+ * receipt's own eggs were smaller than today's, today's are counted.
+ */
 function eggs(input: KitchenInput): Candidate[] {
-  const low = input.amount!.valueOf()
-  const high = input.amountHigh?.valueOf() ?? low
-  const noun = input.item === 'egg' ? 'egg' : input.item
+  const mass = input.grams?.likely ?? null
+  const written = input.amount!
+  const writtenMiddle = input.amountHigh === null ? written : written.add(input.amountHigh).div(2)
+  const each = mass === null ? null : mass / writtenMiddle.valueOf()
+  const smaller = each !== null && input.today !== null && Math.abs(each / input.today - 1) > 0.08 ? each / input.today : 1
+  const low = written.valueOf() * smaller
+  const high = (input.amountHigh?.valueOf() ?? written.valueOf()) * smaller
+  const noun = input.item
   const say = (count: number): string => `${count} ${pluralOf(noun, count)}`
+  const size =
+    smaller === 1
+      ? null
+      : `the receipt’s eggs weighed ${Math.round(each!)} g each, today’s ${Math.round(input.today!)} g: ${mixed(written)} of them`
   const middle = (low + high) / 2
-  const within = Math.min(Math.floor(high), Math.max(Math.ceil(low), Math.round(middle)))
-  if (high > low && within >= low && within <= high) {
-    const choice = `the receipt's own range allows ${Math.ceil(low)} to ${Math.floor(high)}`
-    return [{text: say(within), share: 1, cost: 0, ...(Math.ceil(low) < Math.floor(high) ? {choice} : {})}]
+  const within = Math.min(Math.floor(high + 1e-9), Math.max(Math.ceil(low - 1e-9), Math.round(middle)))
+  if (high > low && within >= low - 1e-9 && within > 0) {
+    const range =
+      Math.ceil(low - 1e-9) < Math.floor(high + 1e-9)
+        ? `the receipt’s own range allows ${Math.ceil(low - 1e-9)} to ${Math.floor(high + 1e-9)}`
+        : null
+    return [withChoice({text: say(within), share: within / middle, cost: 0}, [size, range])]
   }
   const whole = Math.max(1, Math.round(middle))
   const share = whole / middle
-  if (Math.abs(share - 1) <= mostLost) return [{text: say(whole), share, cost: 0}]
-  const mass = input.grams?.likely
-  if (mass === undefined) {
-    return [{text: say(whole), share, cost: 0, choice: `${percent(share)} than the receipt's proportion: eggs come whole`}]
+  if (Math.abs(share - 1) <= mostLost) return [withChoice({text: say(whole), share, cost: 0}, [size])]
+  if (mass === null) {
+    return [withChoice({text: say(whole), share, cost: 0}, [`${percent(share)} than the receipt’s proportion: eggs come whole`])]
   }
-  const part = Math.ceil(middle)
-  const beat = part === 1 ? `beat 1 ${noun}` : `beat ${part} ${pluralOf(noun, part)}`
+  const part = Math.max(1, Math.ceil(middle - 1e-9))
   const choice = `or ${say(whole)} whole: ${percent(share)}`
-  return grams(mass).map((c) => ({...c, text: `${c.text} of ${noun} (${beat} and weigh)`, choice}))
+  return grams(mass).map((c) => withChoice({...c, text: `${c.text} of ${noun} (beat ${say(part)} and weigh)`}, [choice, size]))
+}
+
+const withChoice = (candidate: Candidate, said: ReadonlyArray<string | null>): Candidate => {
+  const choice = said.filter((one) => one !== null).join('; ')
+  return choice === '' ? candidate : {...candidate, choice}
 }
 
 /** Everything one ingredient could be printed as, at least one. */
@@ -198,18 +225,69 @@ function candidates(input: KitchenInput): Candidate[] {
   }
   const mass = input.grams?.likely ?? null
   const volume = input.millilitres?.likely ?? null
-  const pours = input.group === 'liquid' || input.group === 'spirit' || (input.group === 'dairy' && volume !== null)
-  const small = volume !== null && volume > 0 && volume < 4 * tablespoon && (mass === null || mass < 40)
-  const spoonable = small && input.group !== 'fat' ? spoons(volume) : []
-  const out: Candidate[] = [...spoonable]
-  if (volume !== null && volume > 0 && (pours || mass === null))
-    out.push(...millilitres(volume).map((c) => ({...c, cost: c.cost + (spoonable.length > 0 ? 20 : 0)})))
-  if (mass !== null && mass > 0 && !(pours && out.length > 0 && volume !== null))
-    out.push(...grams(mass).map((c) => ({...c, cost: c.cost + (spoonable.length > 0 ? 20 : 0)})))
+  const asWritten = ownSpoons(input, middle)
+  if (asWritten.length > 0) return asWritten
+  if (input.byWeight && mass !== null && mass >= 5) return grams(mass)
+  const pours =
+    volume !== null &&
+    volume > 0 &&
+    (mass === null || input.group === 'liquid' || input.group === 'spirit' || pourable.has(input.item))
+  const small = volume !== null && volume > 0 && volume <= 4 * tablespoon && (mass === null || mass < (pours ? 65 : 40))
+  const out: Candidate[] = small && input.group !== 'fat' ? spoons(volume) : []
+  const later = out.length > 0 ? 20 : 0
+  const rest = pours ? millilitres(volume) : mass !== null && mass > 0 ? grams(mass) : []
+  out.push(...rest.map((c) => ({...c, cost: c.cost + later})))
   if (out.length > 0) return out
   const near = things(middle)
   const shown = near?.value ?? middle
   return [{text: `${mixed(shown)} ${pluralOf(measure, shown.valueOf())}`, share: near?.share ?? 1, cost: 0}]
+}
+
+/** Dairy that is measured in a jug. */
+const pourable: ReadonlySet<string> = new Set([
+  'milk',
+  'new milk',
+  'skim milk',
+  'sour milk',
+  'buttermilk',
+  'whey',
+  'cream',
+  'sour cream',
+  'double cream',
+  'single cream',
+])
+const spoonSizes: Readonly<Record<string, number>> = {tablespoon, teaspoon, dessertspoon: 10}
+/** Measures too small or too loose for a scale: kept as they are written. */
+const loose: ReadonlySet<string> = new Set(['pinch', 'drop', 'handful', 'saltspoon'])
+
+/** The receipt's own spoons where today's are within what its spoon may have been, and pinches as they are. */
+function ownSpoons(input: KitchenInput, middle: Fraction): Candidate[] {
+  const {measure} = input
+  const size = spoonSizes[measure]
+  const volume = input.millilitres
+  if (size === undefined && !loose.has(measure)) return []
+  const value = middle.valueOf()
+  if (size !== undefined) {
+    if (
+      volume === null ||
+      value * size < volume.low * 0.999 ||
+      value * size > volume.high * 1.001 ||
+      value * size > 8 * tablespoon
+    )
+      return []
+    // Three teaspoons are a tablespoon: the larger spoon where it comes out even.
+    if (measure === 'teaspoon' && value >= 3 && middle.mul(2).mod(3).equals(0) && middle.div(3).mul(2).d === 1n) {
+      const spoonfuls = middle.div(3)
+      return [{text: `${mixed(spoonfuls)} ${pluralOf('tablespoon', spoonfuls.valueOf())}`, share: 1, cost: 0}]
+    }
+  }
+  const parts = size === undefined ? [1, 2] : [1, 2, 3, 4, 8]
+  for (const [cost, part] of parts.entries()) {
+    const near = new Fraction(Math.round(value * part), part)
+    if (near.valueOf() <= 0 || Math.abs(near.valueOf() / value - 1) > mostLost) continue
+    return [{text: `${mixed(near)} ${pluralOf(measure, near.valueOf())}`, share: near.valueOf() / value, cost}]
+  }
+  return []
 }
 
 /** A weight no finer than its range: "350 g", "1.2 kg". */
@@ -243,7 +321,10 @@ export function kitchenAmounts(inputs: readonly KitchenInput[]): KitchenLine[] {
       return input.part === part && side !== null && weight > 0 ? [{i, weight, side}] : []
     })
     if (!members.some((m) => m.side === 'dry') || !members.some((m) => m.side === 'wet')) continue
-    for (const {i, choice} of balance(members, options)) chosen[i] = choice
+    const unsure = inputs.some(
+      (input) => input.part === part && input.grams !== null && input.grams.high - input.grams.low > 0.1 * input.grams.likely,
+    )
+    for (const {i, choice} of balance(members, options, unsure ? mostOutOfBalanceLoose : mostOutOfBalance)) chosen[i] = choice
   }
   return chosen.map((c) => ({text: c.text, share: c.share, choice: c.choice ?? null}))
 }
@@ -255,7 +336,11 @@ interface Member {
 }
 
 /** The cheapest combination that keeps the proportion of dry to wet. */
-function balance(members: readonly Member[], options: readonly Candidate[][]): Array<{i: number; choice: Candidate}> {
+function balance(
+  members: readonly Member[],
+  options: readonly Candidate[][],
+  most: number,
+): Array<{i: number; choice: Candidate}> {
   const bySize = [...members].sort((p, q) => q.weight - p.weight || p.i - q.i)
   let combinations = 1
   const lists = bySize.map(({i}) => {
@@ -270,14 +355,14 @@ function balance(members: readonly Member[], options: readonly Candidate[][]): A
   let best: {picks: number[]; cost: number; error: number} | null = null
   const picks = lists.map(() => 0)
   const walk = (at: number, d: number, w: number, cost: number): void => {
-    if (best !== null && best.error <= mostOutOfBalance && cost > best.cost) return
+    if (best !== null && best.error <= most && cost > best.cost) return
     if (at === lists.length) {
       const error = Math.abs(w / wet / (d / dry) - 1)
-      const good = error <= mostOutOfBalance
+      const good = error <= most
       const better =
         best === null ||
-        (good && (best.error > mostOutOfBalance || cost < best.cost || (cost === best.cost && error < best.error))) ||
-        (!good && best.error > mostOutOfBalance && error < best.error)
+        (good && (best.error > most || cost < best.cost || (cost === best.cost && error < best.error))) ||
+        (!good && best.error > most && error < best.error)
       if (better) best = {picks: [...picks], cost, error}
       return
     }

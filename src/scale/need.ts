@@ -1,4 +1,5 @@
 import type {Band, DishKind, Range} from '../lexicon/schema.js'
+import {readHeatWords} from '../receipt/heat.js'
 import type {Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
 import type {HeatNeed} from './types.js'
 
@@ -112,8 +113,11 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kin
       why: `the receipt gives no time; usual for ${source}`,
     })
   }
-  const phrases = [...receipt.oven].sort((p, q) => p.start - q.start)
-  const first = phrases[0]
+  const stated = receipt.facts.oven === undefined ? null : readHeatWords(receipt.facts.oven, receipt.facts)
+  const phrases = stated !== null ? [stated] : [...receipt.oven].sort((p, q) => p.start - q.start)
+  // A receipt may name the oven of another dish ("after the bread, in a quick oven") or two stages: the heat its kind takes counts.
+  const first =
+    phrases.find((phrase) => phrase.celsius.high >= kind.start.low && phrase.celsius.low <= kind.start.high) ?? phrases[0]
   let {low, best, high} = kind.start
   let end = kind.end
   if (first === undefined) {
@@ -131,7 +135,12 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kin
     if (!kind.falling) end = kind.end + Math.min(0, shift)
     const last = phrases[phrases.length - 1]!
     // "Bake in a hot oven, then let it slacken": the last heat named is the one it may end at.
-    if (last !== first && last.celsius.low < low) end = Math.min(end, last.celsius.low - allowance.below)
+    if (last.start > first.start && last.celsius.low < low) {
+      end = Math.min(
+        end,
+        Math.max(last.celsius.low - allowance.below, kind.falling ? Number.NEGATIVE_INFINITY : kind.end - 2 * allowance.below),
+      )
+    }
   }
   end = Math.min(end, low - 5)
   const falling = kind.falling || receipt.facts.holdsHeat === true

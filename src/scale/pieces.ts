@@ -23,7 +23,8 @@ export const pieceMass: Readonly<Record<string, Range>> = {
  */
 export interface ScaleRule {
   readonly id: string
-  readonly when: (change: {readonly times: number; readonly thicker: number}) => boolean
+  /** `batch`: kilograms mixed at once. */
+  readonly when: (change: {readonly times: number; readonly thicker: number; readonly batch: number}) => boolean
   readonly items: 'salt' | 'yeast' | 'chemical leaven'
   readonly say: string
   readonly source: string
@@ -33,14 +34,14 @@ export const scaleRules: readonly ScaleRule[] = [
   {
     id: 'yeast-large',
     items: 'yeast',
-    when: ({times}) => times >= 4,
+    when: ({times, batch}) => times > 2 && batch >= 6,
     say: 'yeast is kept in proportion to the flour; so large a dough keeps its own warmth and rises sooner, so look at it a fifth of the time early',
     source: 'common-practice',
   },
   {
     id: 'yeast-small',
     items: 'yeast',
-    when: ({times}) => times <= 0.5,
+    when: ({times, batch}) => times < 1 && batch <= 0.6,
     say: 'yeast is kept in proportion to the flour; a small dough cools and rises more slowly',
     source: 'common-practice',
   },

@@ -1,3 +1,6 @@
+import {foldAll} from '../lexicon/index.js'
+import type {VesselRow} from '../lexicon/schema.js'
+import {vessels} from '../lexicon/vessels.js'
 import {parseLength} from '../measure/quantity.js'
 import type {Vessel} from './types.js'
 
@@ -105,16 +108,38 @@ export type VesselResult =
   | {readonly ok: true; readonly value: VesselSize; readonly name: string}
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
-const shapeWords: ReadonlyArray<readonly [RegExp, VesselShape]> = [
-  [/\bfree[- ]?standing\b|\bhearth loa(?:f|ves)\b|\bcobs?\b|\bboules?\b/, 'free-standing'],
-  [/\bpie[- ](?:plate|dish|tin|pan)s?\b|\bpatty|\btart (?:tin|pan)s?\b|\bflan\b/, 'pie plate'],
-  [/\bcrocks?\b|\bbean[- ]?pots?\b|\bjars?\b|\bpots?\b|\bcasserole\b/, 'crock'],
-  [/\bloa(?:f|ves)\b|\bbread (?:tin|pan)s?\b/, 'loaf'],
-  [/\bsheets?\b|\btrays?\b|\bbaking[- ]tins?\b/, 'sheet'],
-  [/\bsquare\b/, 'square'],
-  [/\boblong\b|\brectang|\bdripping|\broasting/, 'oblong'],
-  [/\bround\b|\bcake (?:tin|pan)s?\b|\bhoop\b|\bbasin\b|\bdish\b|\bmould\b|\bmold\b|\bring\b|\bspring/, 'round'],
+/** The shapes' own names; they say more than a vessel's name ("square cake tin"). */
+const shapeNames: ReadonlyArray<readonly [string, VesselShape]> = [
+  ['free standing', 'free-standing'],
+  ['freestanding', 'free-standing'],
+  ['pie plate', 'pie plate'],
+  ['square', 'square'],
+  ['oblong', 'oblong'],
+  ['rectangular', 'oblong'],
+  ['round', 'round'],
+  ['crock', 'crock'],
+  ['sheet', 'sheet'],
+  ['loaf', 'loaf'],
 ]
+
+const spaced = (text: string): string => ` ${foldAll(text).join(' ')} `
+const spelled = vessels
+  .flatMap((row) => row.spellings.map((spelling) => ({row, words: spaced(spelling)})))
+  .sort((p, q) => q.words.length - p.words.length)
+
+/** The row of `lexicon/vessels` with the longest name in a text. */
+const rowIn = (text: string): VesselRow | null => {
+  const words = spaced(text)
+  return spelled.find((one) => words.includes(one.words))?.row ?? null
+}
+const nameIn = (text: string): VesselShape | null => {
+  const words = spaced(text)
+  return shapeNames.find(([name]) => words.includes(spaced(name)))?.[1] ?? null
+}
+/** A row's shape and its own sizes, in the order `sized` reads them. */
+const sizesOf = (row: VesselRow): number[] =>
+  [...(row.diameter !== undefined ? [row.diameter] : [row.length, row.width]), row.height].filter((size) => size !== undefined)
+
 const example = 'write “round 9 in x 2 in”, “loaf 9 x 5 x 3 in” or “free-standing loaf 24 cm”'
 const number = String.raw`(?:\d{1,4}[ -]\d{1,2}\/\d{1,2}|\d{1,4}\/\d{1,2}|\d{1,4}(?:\.\d{1,3})?)`
 const dimensions = new RegExp(
@@ -135,9 +160,16 @@ export function readVessel(text: string): VesselResult {
     .replace(/\s+/g, ' ')
     .trim()
   if (plain.length > 80) return {ok: false, reason: 'this is too long to be a vessel', suggest: example}
-  const shape = shapeWords.find(([word]) => word.test(plain))?.[1]
   const found = [...plain.matchAll(dimensions)].map((m) => ({number: m[1] ?? '', unit: m[2] ?? ''}))
-  if (shape === undefined && found.length === 0) return {ok: false, reason: `“${text}” is no vessel known here`, suggest: example}
+  const row = rowIn(plain)
+  const rowShape = row === null || row.shape === 'none' ? null : row.shape
+  const named = nameIn(plain)
+  if (found.length === 0 && row !== null && rowShape !== null && (named === null || named === rowShape)) {
+    const own = sized(rowShape, sizesOf(row))
+    if (own !== null) return {ok: true, value: own, name: text.trim()}
+  }
+  const shape = named ?? rowShape
+  if (shape === null && found.length === 0) return {ok: false, reason: `“${text}” is no vessel known here`, suggest: example}
   const sizes: number[] = []
   for (let i = 0; i < found.length; i++) {
     const unit = found.slice(i).find((f) => f.unit !== '')?.unit ?? found.findLast((f) => f.unit !== '')?.unit
