@@ -21,7 +21,7 @@ const SMOKE_COLD = 0.12
 const SOOT_CLEARS = 340
 /** Kilograms of air that a kilogram of dry wood needs, and the excess an open mouth draws. */
 const STOICHIOMETRIC = 6.1
-const EXCESS = 2.1
+const EXCESS = 2
 
 /**
  * The row of a fuel.

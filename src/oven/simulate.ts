@@ -22,13 +22,15 @@ const AIR_CAPACITY = 650
 /** Share of a wood fire's heat that leaves flame and coals as radiation (Drysdale ch. 4: 0.2–0.4). */
 const RADIANT = 0.28
 /** Where that radiation lands: vault, floor under and about the fire, out of the mouth. */
-const TO_VAULT = 0.5
-const TO_FLOOR = 0.42
+const TO_VAULT = 0.55
+const TO_FLOOR = 0.37
 /** Emissivity of flames some 0.4 m thick (from memory: 0.15–0.35). */
 const FLAME_EMISSIVITY = 0.22
+/** Share of the floor that sees flame: the rest lies under wood and ash, or in the cold air that creeps in along it. */
+const FLOOR_SEES = 0.45
 /** Stirring by the flame, W/(m²·K) (from memory). */
 const FLAME_VAULT = 12
-const FLAME_FLOOR = 5
+const FLAME_FLOOR = 4
 /** Film of the outer faces, W/(m²·K): convection and radiation together (ISO 6946 gives 7.7 within, 25 in wind; 15 sheltered). */
 const OUTSIDE = {indoors: 8, outdoors: 14} as const
 const UNDERSIDE = 6
@@ -37,6 +39,8 @@ const GAP = 0.002
 const DISCHARGE = 0.6
 /** Minutes with the mouth open while coals are raked and the floor is swept. */
 export const RAKING = 5
+/** Water the swab leaves on each square metre of floor, boiled off while raking and sweeping, kg/m² (from memory: a mop's worth). */
+const SWAB = 0.4
 /** Least distance from the face that counts as the store and not as the insulation, m. */
 const STORE = 0.12
 /** Water in a damp oven's walls, as a share of their dry mass (from memory: 2–8 %). */
@@ -233,8 +237,9 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
       open.push({from: e.minutes + e.firing.burn, to: e.minutes + e.firing.burn + RAKING})
     }
   }
+  const swabs: Span[] = burns.map((b) => ({from: b.to, to: b.to + RAKING}))
   const end = hours * 60
-  const breaks = [...burns, ...open, ...loads]
+  const breaks = [...burns, ...open, ...loads, ...swabs]
     .flatMap((s) => [s.from, s.to])
     .filter((t) => t > 0 && t < end)
     .sort((a, b) => a - b)
@@ -275,13 +280,13 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
     const radiant = (FELT.ofVault * (x[VAULT]! + KELVIN) ** 4 + (1 - FELT.ofVault) * (floorMean + KELVIN) ** 4) ** 0.25 - KELVIN
     return FELT.radiation * radiant + FELT.air * x[AIR]! + FELT.floor * floorMean
   }
-  const store = (): number => {
+  const store = (airCelsius: number): number => {
     let sum = airCapacity * (airCelsius - ambient)
     for (const c of columns) sum += c.storedAbove(ambient)
     return sum
   }
 
-  const before = store()
+  const before = store(airCelsius)
   let fire = 0
   let flue = 0
   let lost = 0
@@ -292,7 +297,7 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
   let nextBreak = 0
   let doorOff = true
 
-  const record = (i: number): void => {
+  const record = (i: number, airCelsius: number): void => {
     floor[i] = (zBack * x[BACK]! + zMiddle * x[MIDDLE]! + zFront * x[FRONT]!) / geometry.floorArea
     vault[i] = x[VAULT]!
     air[i] = x[AIR]!
@@ -300,11 +305,11 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
     back[i] = x[BACK]!
     middle[i] = x[MIDDLE]!
     mouth[i] = x[FRONT]!
-    held[i] = store() / 1e6
+    held[i] = store(airCelsius) / 1e6
     const hearth = columns[MIDDLE]!
     underside[i] = hearth.celsius[hearth.size - 1]!
   }
-  record(0)
+  record(0, airCelsius)
 
   for (let i = 1; i < count; i++) {
     const until = i * sample
@@ -314,7 +319,7 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
         nextBreak++
       }
       const since = t - changed
-      const burning = burns.find((b) => t >= b.from - 1e-9 && t < b.to - 1e-9)
+      const burning = spanAt(burns, t + 1e-6)
       // Short steps after a change, when faces move fast, and longer ones as the oven settles.
       const wish = burning ? (since < 10 ? 0.5 : 1) : since < 5 ? 0.5 : since < 30 ? 1 : since < 120 ? 2.5 : 5
       const pieces = Math.max(1, Math.round(1 / scale))
@@ -325,7 +330,7 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
       const dt = span * 60
       const middleTime = t + span / 2
 
-      const isOpen = burning !== undefined || !mouthShut || open.some((o) => middleTime > o.from && middleTime < o.to)
+      const isOpen = burning !== undefined || !mouthShut || spanAt(open, middleTime) !== undefined
       if (isOpen && !doorOff) {
         lost += doorColumn.storedAbove(ambient)
         doorColumn.setCelsius(() => ambient)
@@ -391,6 +396,12 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
         taken += loadPower * dt
       }
 
+      if (spanAt(swabs, middleTime) !== undefined && x[MIDDLE]! > 100) {
+        const wet = (SWAB * EVAPORATION) / (RAKING * 60)
+        for (let z = 0; z < 3; z++) direct[z] = direct[z]! - wet * zones[z]!
+        lost += wet * geometry.floorArea * dt
+      }
+
       const walls = isOpen ? 4 : 5
       for (let f = 0; f < walls; f++) columns[f]!.eliminate(dt, ambient)
       if (isOpen) x[DOOR] = ambient
@@ -417,7 +428,7 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
             diagonal += g * k3[f]!
             m[o + j] = m[o + j]! - g * k3[j]!
           }
-          const gas = flame * areas[f]!
+          const gas = flame * (f === VAULT ? areas[f]! : FLOOR_SEES * areas[f]!)
           const flowIn = film[f]! * (x[AIR]! - x[f]!) + gas * (k4[AIR]! - k4[f]!)
           residual -= flowIn
           diagonal += film[f]! + gas * k3[f]!
@@ -445,7 +456,8 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
       for (let f = 0; f < walls; f++) {
         let gain = direct[f]!
         for (let j = 0; j < 5; j++) if (j !== f) gain += exchange[f * 5 + j]! * shade * (k4[j]! - k4[f]!)
-        const convection = film[f]! * (x[AIR]! - x[f]!) + flame * areas[f]! * (k4[AIR]! - k4[f]!)
+        const gas = flame * (f === VAULT ? areas[f]! : FLOOR_SEES * areas[f]!)
+        const convection = film[f]! * (x[AIR]! - x[f]!) + gas * (k4[AIR]! - k4[f]!)
         gains[f] = gain + convection
         toAir -= convection
       }
@@ -463,11 +475,11 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
       steps++
     }
     t = until
-    record(i)
+    record(i, airCelsius)
   }
 
   for (const c of columns) lost += c.lost + c.steam
-  const stored = store() - before
+  const stored = store(airCelsius) - before
   const size = Math.max(fire, Math.abs(stored), lost, 1)
   return {
     step: sample,
@@ -492,6 +504,12 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
     },
     steps,
   }
+}
+
+/** The first span that holds a moment. A plain loop: a closure over the clock would put every step's figures on the heap. */
+function spanAt<T extends Span>(spans: readonly T[], time: number): T | undefined {
+  for (const span of spans) if (time > span.from && time < span.to) return span
+  return undefined
 }
 
 /**
