@@ -32,12 +32,15 @@ const IRREGULAR: Readonly<Record<string, string>> = {
   yolkes: 'yolk',
 }
 
+const HYPHEN = /[-‐‑–]/
+
 /**
  * A word in the form the tables are keyed by: lower case, no stops, apostrophes or hyphens, plural folded to singular. Both sides of
  * a lookup are folded, so a fold need not be a word ("molasses" → "molass").
  */
 export function fold(word: string): string {
-  const plain = word.toLowerCase().replace(/['’.\-‐‑–]/g, '')
+  if (HYPHEN.test(word)) return foldAll(word).join('')
+  const plain = word.toLowerCase().replace(/['’.]/g, '')
   const irregular = IRREGULAR[plain]
   if (irregular !== undefined) return irregular
   const length = plain.length

@@ -5,6 +5,7 @@ export const dairy = itemRows([
   // Dairy
   {
     id: 'milk',
+    ndb: '01077',
     group: 'dairy',
     spellings:
       'sweet milk, whole milk, warm milk, cow milk, cold milk, good milk, boiling milk, full-fat milk, semi-skimmed milk, fresh milk, lukewarm milk, tepid milk, scalded milk, hot milk, boiled milk, rich milk, cows milk',
@@ -15,6 +16,7 @@ export const dairy = itemRows([
   },
   {
     id: 'new milk',
+    ndb: '01077',
     group: 'dairy',
     spellings: 'milk from the cow, milk warm from the cow, morning milk, unskimmed milk, newmilk, milk new from the cow',
     density: span(1.02, 1.03, 1.036),
@@ -26,6 +28,7 @@ export const dairy = itemRows([
   },
   {
     id: 'skimmed milk',
+    ndb: '01085',
     group: 'dairy',
     spellings: 'skim milk, skim-milk, skimmed-milk, skim’d milk',
     density: span(1.03, 1.036, 1.04),
@@ -35,6 +38,7 @@ export const dairy = itemRows([
   },
   {
     id: 'sour milk',
+    ndb: '01088',
     group: 'dairy',
     spellings: 'thick milk, loppered milk, bonny clabber, clabber, soured milk, clabbered milk, bonnyclabber',
     density: span(1.02, 1.035, 1.045),
@@ -52,6 +56,7 @@ export const dairy = itemRows([
   },
   {
     id: 'buttermilk',
+    ndb: '01088',
     group: 'dairy',
     spellings: 'butter-milk, butter milk',
     density: span(1.02, 1.036, 1.045),
@@ -61,6 +66,7 @@ export const dairy = itemRows([
   },
   {
     id: 'whey',
+    ndb: '01114',
     group: 'dairy',
     spellings: 'sweet whey, wine whey',
     density: span(1.02, 1.04, 1.045),
@@ -70,6 +76,7 @@ export const dairy = itemRows([
   },
   {
     id: 'condensed milk',
+    ndb: '01095',
     group: 'dairy',
     spellings: 'sweetened condensed milk',
     density: span(1.27, 1.293, 1.31),
@@ -80,6 +87,7 @@ export const dairy = itemRows([
   },
   {
     id: 'evaporated milk',
+    ndb: '01153',
     group: 'dairy',
     density: span(1.05, 1.065, 1.08),
     densitySource: 'usda-sr28',
@@ -89,6 +97,7 @@ export const dairy = itemRows([
   },
   {
     id: 'milk powder',
+    ndb: '01090',
     group: 'dairy',
     spellings: 'dried milk, dry milk, powdered milk, skimmed milk powder',
     density: span(0.3, 0.54, 0.6),
@@ -98,17 +107,18 @@ export const dairy = itemRows([
   },
   {
     id: 'cream',
+    ndb: '01053',
     group: 'dairy',
     spellings:
       'sweet cream, thick cream, good cream, rich cream, double cream, heavy cream, whipping cream, single cream, light cream, thin cream, scalded cream, very thick cream, raw cream, new cream, boiled cream, fresh cream',
     density: span(0.98, 1.006, 1.02),
     densitySource: 'usda-sr28',
     allergens: ['milk'],
-    cautions: ['warm-cream'],
     sources: ['usda-sr28'],
   },
   {
     id: 'whipped cream',
+    ndb: '01053',
     group: 'dairy',
     spellings: 'cream whipped, whip cream, whipt cream',
     density: span(0.25, 0.507, 0.6),
@@ -119,6 +129,7 @@ export const dairy = itemRows([
   },
   {
     id: 'sour cream',
+    ndb: '01056',
     group: 'dairy',
     spellings: 'soured cream, thick sour cream, smetana, creme fraiche',
     density: span(0.95, 0.972, 1.02),
@@ -140,12 +151,13 @@ export const dairy = itemRows([
     group: 'dairy',
     spellings: 'yoghurt, plain yogurt, natural yogurt, natural yoghurt, greek yogurt, greek yoghurt',
     density: span(1, 1.036, 1.06),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     allergens: ['milk'],
     sources: ['usda-sr28'],
   },
   {
     id: 'curd',
+    ndb: '01012',
     group: 'dairy',
     spellings:
       'curds, cheese curd, milk curd, cottage cheese, curd cheese, pot cheese, new cheese curd, tender curd, fresh curd, soft cheese',
@@ -157,6 +169,7 @@ export const dairy = itemRows([
   },
   {
     id: 'cream cheese',
+    ndb: '01017',
     group: 'dairy',
     spellings: 'cream-cheese, mascarpone',
     density: span(0.95, 0.98, 1.02),
@@ -166,6 +179,7 @@ export const dairy = itemRows([
   },
   {
     id: 'ricotta',
+    ndb: '01036',
     group: 'dairy',
     density: span(1, 1.04, 1.08),
     densitySource: 'usda-sr28',
@@ -174,10 +188,11 @@ export const dairy = itemRows([
   },
   {
     id: 'cheese',
+    ndb: '01011',
     group: 'dairy',
     spellings:
       'grated cheese, cheshire cheese, cheddar cheese, cheddar, old cheese, gloucester cheese, stilton, gruyere, hard cheese, mature cheddar, rich cheese, double gloucester, gruyere cheese, new cheese, dutch cheese',
-    density: span(0.4, 0.478, 0.55),
+    density: span(0.4, 0.478, 0.56),
     densitySource: 'usda-sr28',
     allergens: ['milk'],
     sources: ['usda-sr28'],
@@ -185,9 +200,10 @@ export const dairy = itemRows([
   },
   {
     id: 'parmesan cheese',
+    ndb: '01032',
     group: 'dairy',
     spellings: 'parmesan, parmasan cheese, grated parmesan',
-    density: span(0.38, 0.423, 0.5),
+    density: span(0.33, 0.423, 0.5),
     densitySource: 'usda-sr28',
     allergens: ['milk'],
     sources: ['usda-sr28'],
@@ -206,6 +222,7 @@ export const dairy = itemRows([
   // Fats
   {
     id: 'butter',
+    ndb: '01001',
     group: 'fat',
     spellings:
       'fresh butter, sweet butter, good butter, melted butter, butter melted, unsalted butter, salted butter, salt butter, new butter, cold butter, soft butter, best butter, washed butter, firm butter, may butter, drawn butter, oiled butter, buttur, winter butter, beurre, cow butter, best fresh butter',
@@ -222,15 +239,17 @@ export const dairy = itemRows([
   },
   {
     id: 'clarified butter',
+    ndb: '01003',
     group: 'fat',
     spellings: 'ghee, clarify’d butter',
-    density: span(0.88, 0.91, 0.93),
+    density: span(0.85, 0.868, 0.93),
     densitySource: 'usda-sr28',
     allergens: ['milk'],
     sources: ['usda-sr28'],
   },
   {
     id: 'lard',
+    ndb: '04002',
     group: 'fat',
     spellings:
       'hog lard, leaf lard, hogs lard, melted lard, sweet lard, fresh lard, leaf fat, pig lard, fine lard, flead, flare, hog’s-lard',
@@ -258,6 +277,7 @@ export const dairy = itemRows([
   },
   {
     id: 'dripping',
+    ndb: '04001',
     group: 'fat',
     spellings: 'beef dripping, drippings, clarified dripping, beef drippings, roast-meat fat, dripping clarified, sweet dripping',
     density: span(0.85, 0.867, 0.93),
@@ -266,6 +286,7 @@ export const dairy = itemRows([
   },
   {
     id: 'shortening',
+    ndb: '04615',
     group: 'fat',
     spellings: 'vegetable shortening, white vegetable fat, vegetable fat',
     density: span(0.8, 0.867, 0.93),
@@ -275,6 +296,7 @@ export const dairy = itemRows([
   },
   {
     id: 'margarine',
+    ndb: '04611',
     group: 'fat',
     spellings: 'baking spread, block margarine',
     density: span(0.9, 0.959, 0.97),
@@ -293,6 +315,7 @@ export const dairy = itemRows([
   },
   {
     id: 'goose fat',
+    ndb: '04576',
     group: 'fat',
     spellings: 'goose grease, duck fat, chicken fat, schmaltz, fowl fat',
     density: span(0.85, 0.866, 0.93),
@@ -301,6 +324,7 @@ export const dairy = itemRows([
   },
   {
     id: 'salad oil',
+    ndb: '04053',
     group: 'fat',
     spellings: 'oil, olive oil, sweet oil, florence oil, extra virgin olive oil, lucca oil, best oil',
     density: span(0.905, 0.913, 0.925),
@@ -309,13 +333,21 @@ export const dairy = itemRows([
   },
   {
     id: 'vegetable oil',
+    ndb: '04044',
     group: 'fat',
     spellings: 'sunflower oil, rapeseed oil, canola oil, corn oil, groundnut oil, neutral oil',
     density: span(0.91, 0.921, 0.93),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
-  {id: 'coconut oil', group: 'fat', density: span(0.9, 0.921, 0.93), densitySource: 'usda-sr28', sources: ['usda-sr28']},
+  {
+    id: 'coconut oil',
+    ndb: '04047',
+    group: 'fat',
+    density: span(0.9, 0.921, 0.93),
+    densitySource: 'usda-sr28',
+    sources: ['usda-sr28'],
+  },
   {
     id: 'fat',
     group: 'fat',
@@ -328,6 +360,7 @@ export const dairy = itemRows([
   // Eggs
   {
     id: 'egg',
+    ndb: '01123',
     group: 'egg',
     spellings:
       'eggs, hen egg, new-laid egg, fresh egg, whole egg, new laid egg, well-beaten egg, beaten egg, large egg, medium egg, eggs well beaten, eggs beaten, free-range egg, eg, egges, hens egg, large free-range egg, hard-boiled egg, boiled egg, hard egg',
@@ -349,6 +382,7 @@ export const dairy = itemRows([
   },
   {
     id: 'egg white',
+    ndb: '01124',
     group: 'egg',
     spellings:
       'white of egg, whites of egg, whites of eggs, white of an egg, white of eggs, egg whites, white of one egg, whites, albumen, whites of the egg, white of the egg, beaten white of egg, glair',
@@ -364,6 +398,7 @@ export const dairy = itemRows([
   },
   {
     id: 'egg yolk',
+    ndb: '01125',
     group: 'egg',
     spellings:
       'yolk of egg, yolks of egg, yolks of eggs, yolk of an egg, egg yolks, yelk of egg, yelks of eggs, yelk, yelks, yolk, yolks, yelks of egg, yolk of eggs, yolk of one egg, hard yolk of egg',
@@ -436,6 +471,7 @@ export const dairy = itemRows([
   },
   {
     id: 'dry yeast',
+    ndb: '18375',
     group: 'leaven',
     spellings:
       'active dry yeast, dried yeast, instant yeast, fast-action yeast, easy-bake yeast, dried active yeast, fast action dried yeast, quick yeast, fast-action dried yeast, instant dried yeast, active dried yeast, rapid-rise yeast',
@@ -513,7 +549,7 @@ export const dairy = itemRows([
     id: 'saleratus',
     group: 'leaven',
     spellings:
-      'sallaratus, salaeratus, saleratus dissolved, salaratus, sal aeratus, salæratus, salleratus, sal-aeratus, super carbonate of soda, saleratas, salæratus',
+      'sallaratus, salaeratus, saleratus dissolved, salaratus, sal aeratus, salæratus, salleratus, sal-aeratus, saleratas, salæratus',
     density: span(0.85, 0.95, 1.1),
     densitySource: 'memory',
     modern: 'baking soda',
@@ -527,6 +563,7 @@ export const dairy = itemRows([
   },
   {
     id: 'baking soda',
+    ndb: '18372',
     group: 'leaven',
     spellings:
       'soda, bicarbonate of soda, carbonate of soda, bi-carbonate of soda, cooking soda, bicarb, super-carbonate of soda, supercarbonate of soda, carb soda, bread soda, sodium bicarbonate, carbonated soda, sal soda bicarbonate, bicarbonate soda',
@@ -537,6 +574,7 @@ export const dairy = itemRows([
   },
   {
     id: 'cream of tartar',
+    ndb: '18373',
     group: 'leaven',
     spellings: 'cream tartar, cream-of-tartar, cremor tartar, crem tartar',
     density: span(0.6, 0.65, 0.8),
@@ -545,6 +583,7 @@ export const dairy = itemRows([
   },
   {
     id: 'baking powder',
+    ndb: '18369',
     group: 'leaven',
     spellings: 'baking-powder, yeast powder, borwick baking powder, egg powder, royal baking powder',
     density: span(0.8, 0.933, 1.05),

@@ -4,6 +4,7 @@ import {itemRows, span} from './row.js'
 export const flours = itemRows([
   {
     id: 'flour',
+    ndb: '20081',
     group: 'flour',
     spellings:
       'wheat flour, fine flour, flower, white flour, plain flour, all-purpose flour, all purpose flour, ap flour, the best flour, wheaten flour, superfine flour, sifted flour, dried flour, strong white flour, finest flour, household flour, fine wheat flour, flour of wheat, seconds flour, common flour, biscuit flour',
@@ -22,6 +23,7 @@ export const flours = itemRows([
   },
   {
     id: 'bread flour',
+    ndb: '20083',
     group: 'flour',
     spellings: 'strong flour, strong bread flour, white bread flour, baker flour, bakers flour, hard wheat flour, canadian flour',
     density: span(0.5, 0.579, 0.63),
@@ -32,6 +34,7 @@ export const flours = itemRows([
   },
   {
     id: 'self-raising flour',
+    ndb: '20082',
     group: 'flour',
     spellings: 'self-rising flour, self raising flour, sr flour, prepared flour',
     density: span(0.45, 0.528, 0.6),
@@ -42,6 +45,7 @@ export const flours = itemRows([
   },
   {
     id: 'cake flour',
+    ndb: '20084',
     group: 'flour',
     spellings: 'pastry flour, soft flour, 00 flour, sponge flour',
     density: span(0.42, 0.579, 0.6),
@@ -52,6 +56,7 @@ export const flours = itemRows([
   },
   {
     id: 'wholemeal flour',
+    ndb: '20080',
     group: 'flour',
     spellings:
       'whole wheat flour, wholewheat flour, whole-meal flour, graham flour, unbolted flour, unbolted wheat meal, unbolted meal, wheat meal, wheaten meal, wheatmeal, coarse flour, brown flour, graham meal, whole meal, unbolted wheat flour, entire wheat flour, dyspepsia flour, wholemeal, strong wholemeal flour',
@@ -64,6 +69,7 @@ export const flours = itemRows([
   },
   {
     id: 'rye flour',
+    ndb: '20064',
     group: 'flour',
     spellings: 'rye meal, rye, white rye flour, light rye flour, bolted rye, sifted rye, rie, rye-meal, rye flower',
     density: span(0.4, 0.431, 0.55),
@@ -75,6 +81,7 @@ export const flours = itemRows([
   },
   {
     id: 'dark rye flour',
+    ndb: '20063',
     group: 'flour',
     spellings: 'wholemeal rye flour, whole rye flour, unbolted rye, coarse rye',
     density: span(0.42, 0.541, 0.6),
@@ -95,6 +102,7 @@ export const flours = itemRows([
   },
   {
     id: 'barley flour',
+    ndb: '20130',
     group: 'flour',
     spellings: 'barley meal, barley-meal',
     density: span(0.5, 0.626, 0.68),
@@ -105,6 +113,7 @@ export const flours = itemRows([
   },
   {
     id: 'buckwheat flour',
+    ndb: '20011',
     group: 'flour',
     spellings: 'buckwheat, buckwheat meal, buck-wheat flour, buck-wheat',
     density: span(0.45, 0.507, 0.58),
@@ -113,6 +122,7 @@ export const flours = itemRows([
   },
   {
     id: 'rice flour',
+    ndb: '20061',
     group: 'flour',
     spellings: 'flour of rice, rice-flour, ground rice flour',
     density: span(0.55, 0.668, 0.72),
@@ -129,6 +139,7 @@ export const flours = itemRows([
   },
   {
     id: 'oat flour',
+    ndb: '20132',
     group: 'flour',
     density: span(0.38, 0.44, 0.5),
     densitySource: 'usda-sr28',
@@ -137,6 +148,7 @@ export const flours = itemRows([
   },
   {
     id: 'potato flour',
+    ndb: '11413',
     group: 'starch',
     spellings: 'potatoe flour, potato-flour, potato fecula',
     density: span(0.6, 0.676, 0.75),
@@ -153,6 +165,7 @@ export const flours = itemRows([
   },
   {
     id: 'bean flour',
+    ndb: '16157',
     group: 'flour',
     spellings: 'gram flour, chickpea flour, besan',
     density: span(0.35, 0.389, 0.5),
@@ -161,6 +174,7 @@ export const flours = itemRows([
   },
   {
     id: 'indian meal',
+    ndb: '20020',
     group: 'meal',
     spellings:
       'indian, corn meal, cornmeal, corn-meal, indian corn meal, meal, yellow meal, indian-meal, sifted indian meal, maize meal, yellow cornmeal, white cornmeal, indian corn flour, yellow indian meal, white indian meal, maize flour, polenta, coarse cornmeal, fine cornmeal, injun meal, injun',
@@ -178,6 +192,7 @@ export const flours = itemRows([
   },
   {
     id: 'corn flour',
+    ndb: '20027',
     group: 'starch',
     spellings: 'cornflour, corn-flour, corn starch, cornstarch, corn-starch, maizena',
     density: span(0.48, 0.541, 0.6),
@@ -190,11 +205,12 @@ export const flours = itemRows([
     group: 'meal',
     spellings: 'samp, hominy grits, grits, hulled corn',
     density: span(0.6, 0.66, 0.75),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     sources: ['usda-sr28'],
   },
   {
     id: 'oatmeal',
+    ndb: '20038',
     group: 'meal',
     spellings:
       'oat meal, oat-meal, scotch oatmeal, fine oatmeal, medium oatmeal, coarse oatmeal, steel-cut oats, pinhead oatmeal, cutlings',
@@ -205,6 +221,7 @@ export const flours = itemRows([
   },
   {
     id: 'rolled oats',
+    ndb: '08120',
     group: 'meal',
     spellings: 'oats, porridge oats, rolled oat, jumbo oats, oat flakes, quick oats, old-fashioned oats',
     density: span(0.33, 0.342, 0.42),
@@ -214,6 +231,7 @@ export const flours = itemRows([
   },
   {
     id: 'bran',
+    ndb: '20077',
     group: 'meal',
     spellings: 'wheat bran, wheaten bran, pollard, shorts, middlings',
     density: span(0.2, 0.245, 0.3),
@@ -223,6 +241,7 @@ export const flours = itemRows([
   },
   {
     id: 'wheat germ',
+    ndb: '20078',
     group: 'meal',
     density: span(0.4, 0.486, 0.52),
     densitySource: 'usda-sr28',
@@ -240,6 +259,7 @@ export const flours = itemRows([
   },
   {
     id: 'semolina',
+    ndb: '20066',
     group: 'meal',
     spellings: 'semolino, soujee, farina, manna croup',
     density: span(0.65, 0.706, 0.78),
@@ -249,6 +269,7 @@ export const flours = itemRows([
   },
   {
     id: 'tapioca',
+    ndb: '20068',
     group: 'starch',
     spellings: 'pearl tapioca, tapioco, flake tapioca, minute tapioca',
     density: span(0.58, 0.642, 0.72),
@@ -266,6 +287,7 @@ export const flours = itemRows([
   },
   {
     id: 'arrowroot',
+    ndb: '20003',
     group: 'starch',
     spellings: 'arrow-root, arrow root, indian arrow-root, bermuda arrowroot, indian arrow root, arrowroot flour',
     density: span(0.48, 0.541, 0.6),
@@ -292,15 +314,24 @@ export const flours = itemRows([
   },
   {
     id: 'rice',
+    ndb: '20450',
     group: 'meal',
     spellings: 'whole rice, carolina rice, patna rice, white rice, long-grain rice, pudding rice, short-grain rice, rise',
     density: span(0.76, 0.8, 0.86),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
-  {id: 'brown rice', group: 'meal', density: span(0.75, 0.782, 0.85), densitySource: 'usda-sr28', sources: ['usda-sr28']},
+  {
+    id: 'brown rice',
+    ndb: '20036',
+    group: 'meal',
+    density: span(0.75, 0.782, 0.85),
+    densitySource: 'usda-sr28',
+    sources: ['usda-sr28'],
+  },
   {
     id: 'boiled rice',
+    ndb: '20045',
     group: 'made dish',
     spellings: 'cooked rice',
     density: span(0.6, 0.668, 0.8),
@@ -309,6 +340,7 @@ export const flours = itemRows([
   },
   {
     id: 'pearl barley',
+    ndb: '20005',
     group: 'meal',
     spellings: 'barley, pearled barley, french barley, scotch barley',
     density: span(0.78, 0.845, 0.9),
@@ -318,6 +350,7 @@ export const flours = itemRows([
   },
   {
     id: 'wheat',
+    ndb: '20074',
     group: 'meal',
     spellings: 'wheat berries, wheat grain, hulled wheat, frumenty wheat',
     density: span(0.75, 0.812, 0.85),
@@ -327,6 +360,7 @@ export const flours = itemRows([
   },
   {
     id: 'millet',
+    ndb: '20031',
     group: 'meal',
     spellings: 'millet seed',
     density: span(0.78, 0.845, 0.9),
@@ -356,7 +390,7 @@ export const flours = itemRows([
     group: 'made dish',
     spellings: 'maccaroni, maccheroni, pasta, noodles',
     density: span(0.35, 0.44, 0.55),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     allergens: ['wheat'],
     sources: ['usda-sr28'],
   },
@@ -383,6 +417,7 @@ export const flours = itemRows([
   },
   {
     id: 'bread crumb',
+    ndb: '18070',
     group: 'bread',
     spellings:
       'bread crumbs, breadcrumbs, crumbs of bread, crumb of bread, grated bread, breadcrumb, bread-crumbs, crumbs, crumb, crum of bread, crums, bread-crumb, crumb bread, crums of bread, fresh breadcrumbs, grated bread crumbs, white bread crumbs, crumbled bread, stale bread crumbs, manchet crumbs',
@@ -394,6 +429,7 @@ export const flours = itemRows([
   },
   {
     id: 'dried bread crumb',
+    ndb: '18079',
     group: 'bread',
     spellings: 'dried breadcrumbs, dry breadcrumbs, rusk crumbs, raspings, bread raspings, dried crumbs, dry bread crumbs',
     density: span(0.4, 0.456, 0.5),
@@ -449,7 +485,7 @@ export const flours = itemRows([
     spellings:
       'crackers, soda cracker, butter cracker, milk cracker, common cracker, pounded cracker, cracker crumbs, boston cracker, oyster cracker, rolled cracker',
     density: span(0.25, 0.3, 0.45),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     pieces: [{measure: 'count', grams: span(3, 8, 15), source: 'memory'}],
     allergens: ['wheat'],
     sources: ['usda-sr28', 'memory'],

@@ -5,9 +5,10 @@ export const fruit = itemRows([
   // Fresh
   {
     id: 'apple',
+    ndb: '09003',
     group: 'fruit',
     spellings:
-      'apples, cooking apple, baking apple, sour apple, tart apple, bramley apple, codling, codlin, russet, greening, eating apple, good apple, grated apple, chopped apple, apple pulp, stewed apple, boiled apple, large apple, crab apple, pearmain',
+      'apples, cooking apple, baking apple, sour apple, tart apple, bramley apple, codling, codlin, russet, greening, eating apple, good apple, grated apple, chopped apple, apple pulp, boiled apple, large apple, crab apple, pearmain',
     density: span(0.42, 0.461, 0.56),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(110, 150, 220), source: 'usda-sr28'}],
@@ -16,6 +17,7 @@ export const fruit = itemRows([
   },
   {
     id: 'pippin',
+    ndb: '09003',
     group: 'fruit',
     spellings: 'pippins, golden pippin, newtown pippin',
     density: span(0.42, 0.461, 0.56),
@@ -26,15 +28,17 @@ export const fruit = itemRows([
   },
   {
     id: 'apple sauce',
+    ndb: '09019',
     group: 'fruit',
     spellings:
-      'applesauce, apple-sauce, stewed apples, pippin pulp, pulp of apple, apple marmalade, strained apple, apple pulp strained',
+      'applesauce, apple-sauce, pippin pulp, stewed apples, pulp of apple, apple marmalade, strained apple, apple pulp strained',
     density: span(1, 1.031, 1.06),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
   {
     id: 'pear',
+    ndb: '09252',
     group: 'fruit',
     spellings: 'pears, jargonelle pear, baking pear, warden, warden pear, stewing pear, winter pear',
     density: span(0.55, 0.592, 0.7),
@@ -53,6 +57,7 @@ export const fruit = itemRows([
   },
   {
     id: 'peach',
+    ndb: '09236',
     group: 'fruit',
     spellings: 'peaches, ripe peach, nectarine',
     density: span(0.58, 0.651, 0.72),
@@ -63,6 +68,7 @@ export const fruit = itemRows([
   },
   {
     id: 'apricot',
+    ndb: '09021',
     group: 'fruit',
     spellings: 'apricots, apricock',
     density: span(0.6, 0.655, 0.72),
@@ -72,6 +78,7 @@ export const fruit = itemRows([
   },
   {
     id: 'plum',
+    ndb: '09279',
     group: 'fruit',
     spellings: 'damson, damsons, greengage, green gage, magnum bonum, sloe, bullace, egg plum, orlean plum',
     density: span(0.6, 0.697, 0.75),
@@ -82,6 +89,7 @@ export const fruit = itemRows([
   },
   {
     id: 'cherry',
+    ndb: '09070',
     group: 'fruit',
     spellings: 'cherries, morello cherry, black cherry, kentish cherry, sour cherry, sweet cherry, stoned cherries',
     density: span(0.55, 0.583, 0.66),
@@ -91,6 +99,7 @@ export const fruit = itemRows([
   },
   {
     id: 'currants fresh',
+    ndb: '09084',
     group: 'fruit',
     spellings:
       'fresh currants, ripe currants, red currant, red currants, white currants, black currant, black currants, redcurrant, blackcurrant, green currants',
@@ -100,6 +109,7 @@ export const fruit = itemRows([
   },
   {
     id: 'gooseberry',
+    ndb: '09107',
     group: 'fruit',
     spellings: 'gooseberries, green gooseberry',
     density: span(0.58, 0.634, 0.68),
@@ -108,6 +118,7 @@ export const fruit = itemRows([
   },
   {
     id: 'raspberry',
+    ndb: '09302',
     group: 'fruit',
     spellings: 'raspberries, rasberry, raspberrys, rasps',
     density: span(0.5, 0.52, 0.6),
@@ -116,14 +127,16 @@ export const fruit = itemRows([
   },
   {
     id: 'strawberry',
+    ndb: '09316',
     group: 'fruit',
     spellings: 'strawberries, wild strawberry',
-    density: span(0.58, 0.609, 0.7),
+    density: span(0.58, 0.642, 0.7),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
   {
     id: 'blackberry',
+    ndb: '09042',
     group: 'fruit',
     spellings: 'blackberries, bramble, dewberry, brambleberry',
     density: span(0.55, 0.609, 0.66),
@@ -132,6 +145,7 @@ export const fruit = itemRows([
   },
   {
     id: 'blueberry',
+    ndb: '09050',
     group: 'fruit',
     spellings: 'blueberries, whortleberry, huckleberry, bilberry, hurtleberry, whinberry, whortleberries',
     density: span(0.58, 0.626, 0.68),
@@ -140,6 +154,7 @@ export const fruit = itemRows([
   },
   {
     id: 'cranberry',
+    ndb: '09078',
     group: 'fruit',
     spellings: 'cranberries',
     density: span(0.4, 0.423, 0.48),
@@ -148,6 +163,7 @@ export const fruit = itemRows([
   },
   {
     id: 'elderberry',
+    ndb: '09088',
     group: 'fruit',
     spellings: 'elderberries, elder berry',
     density: span(0.55, 0.613, 0.66),
@@ -157,6 +173,7 @@ export const fruit = itemRows([
   },
   {
     id: 'mulberry',
+    ndb: '09190',
     group: 'fruit',
     spellings: 'mulberries',
     density: span(0.55, 0.592, 0.66),
@@ -173,6 +190,7 @@ export const fruit = itemRows([
   },
   {
     id: 'grape',
+    ndb: '09132',
     group: 'fruit',
     spellings: 'grapes, green grape',
     density: span(0.6, 0.638, 0.72),
@@ -189,6 +207,7 @@ export const fruit = itemRows([
   },
   {
     id: 'rhubarb',
+    ndb: '09307',
     group: 'fruit',
     spellings: 'pie-plant, pie plant, pieplant, rubarb, rhubarb stalk',
     density: span(0.48, 0.516, 0.58),
@@ -199,6 +218,7 @@ export const fruit = itemRows([
   },
   {
     id: 'pineapple',
+    ndb: '09266',
     group: 'fruit',
     spellings: 'pine-apple, pine apple, pine',
     density: span(0.64, 0.697, 0.75),
@@ -208,6 +228,7 @@ export const fruit = itemRows([
   },
   {
     id: 'banana',
+    ndb: '09040',
     group: 'fruit',
     spellings: 'bananas, ripe banana, mashed banana',
     density: span(0.9, 0.951, 1.02),
@@ -227,6 +248,7 @@ export const fruit = itemRows([
   },
   {
     id: 'lemon juice',
+    ndb: '09152',
     group: 'liquid',
     spellings:
       'juice of lemon, juice of a lemon, juice of lemons, lemon-juice, lemons juice, juice of one lemon, strained lemon juice, fresh lemon juice',
@@ -237,6 +259,7 @@ export const fruit = itemRows([
   },
   {
     id: 'lemon rind',
+    ndb: '09156',
     group: 'spice',
     spellings:
       'rind of lemon, rind of a lemon, rinds of lemon, lemon peel, lemon-peel, lemon-rind, peel of lemon, peel of a lemon, grated lemon, lemon zest, zest of lemon, zest of a lemon, rind of lemons, peel of lemons, grated lemon peel, grated rind of a lemon, grated lemon-rind, lemon peel grated, grated peel of a lemon, peel of one lemon, rind of one lemon, yellow rind of a lemon, outer rind of a lemon, outside rind of a lemon, fresh lemon peel, minced lemon-peel',
@@ -261,6 +284,7 @@ export const fruit = itemRows([
   },
   {
     id: 'orange juice',
+    ndb: '09206',
     group: 'liquid',
     spellings:
       'juice of orange, juice of an orange, juice of oranges, orange-juice, juice of seville orange, juice of a seville orange, juice of one orange',
@@ -271,6 +295,7 @@ export const fruit = itemRows([
   },
   {
     id: 'orange rind',
+    ndb: '09216',
     group: 'spice',
     spellings:
       'rind of orange, rind of an orange, orange peel, orange-peel, peel of orange, peel of an orange, orange zest, orange-rind, grated orange peel, zest of orange, zest of an orange, rind of oranges, peel of oranges',
@@ -281,6 +306,7 @@ export const fruit = itemRows([
   },
   {
     id: 'seville orange rind',
+    ndb: '09216',
     group: 'spice',
     spellings:
       'rind of a seville orange, rind of seville orange, seville orange peel, peel of a seville orange, rinds of seville oranges, rind of seville oranges, peel of seville oranges',
@@ -298,15 +324,17 @@ export const fruit = itemRows([
   },
   {
     id: 'lime juice',
+    ndb: '09160',
     group: 'liquid',
     spellings: 'juice of lime, juice of a lime',
-    density: span(1.01, 1.025, 1.04),
+    density: span(1.01, 1.025, 1.045),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(22, 38, 45), source: 'usda-sr28'}],
     sources: ['usda-sr28'],
   },
   {
     id: 'grape juice',
+    ndb: '09135',
     group: 'liquid',
     spellings: 'verjuice, must, juice of grapes, verjuyce',
     density: span(1, 1.06, 1.08),
@@ -321,6 +349,7 @@ export const fruit = itemRows([
   },
   {
     id: 'fruit juice',
+    ndb: '09016',
     group: 'liquid',
     spellings:
       'currant juice, juice of currants, raspberry juice, quince juice, spinach juice, juice of spinach, cherry juice, apple juice',
@@ -330,6 +359,7 @@ export const fruit = itemRows([
   },
   {
     id: 'pumpkin',
+    ndb: '11424',
     group: 'vegetable',
     spellings: 'pompion, pumkin, stewed pumpkin, pompkin, pumpkin puree, pumpion, strained pumpkin, stewed and strained pumpkin',
     density: span(0.95, 1.036, 1.08),
@@ -339,6 +369,7 @@ export const fruit = itemRows([
   },
   {
     id: 'squash',
+    ndb: '11867',
     group: 'vegetable',
     spellings: 'winter squash, stewed squash, butternut squash, hubbard squash, crookneck squash, strained squash',
     density: span(0.95, 1.014, 1.08),
@@ -349,25 +380,27 @@ export const fruit = itemRows([
   // Dried and candied
   {
     id: 'raisin',
+    ndb: '09298',
     group: 'dried fruit',
     spellings:
-      'raisins, raisins of the sun, stoned raisins, malaga raisins, bloom raisins, box raisins, muscatel raisins, muscatel, raisins stoned, plums, reasons, raysons, raisons, seeded raisins, malaga raisin, jar raisins, smyrna raisins, valencia raisins, sun raisins, raisins of ye sun, keg raisins, cooking raisins',
+      'raisins, raisins of the sun, stoned raisins, malaga raisins, bloom raisins, box raisins, muscatel raisins, muscatel, raisins stoned, reasons, raysons, raisons, seeded raisins, malaga raisin, jar raisins, smyrna raisins, valencia raisins, sun raisins, raisins of ye sun, keg raisins, cooking raisins',
     density: span(0.58, 0.64, 0.7),
     densitySource: 'usda-sr28',
-    cautions: ['sulphite'],
     sources: ['usda-sr28'],
   },
   {
     id: 'sultana',
+    ndb: '09297',
     group: 'dried fruit',
     spellings: 'sultanas, sultana raisins, golden raisin, golden raisins, sultana raisin',
     density: span(0.58, 0.613, 0.7),
     densitySource: 'usda-sr28',
-    cautions: ['sulphite'],
+    allergens: ['sulphites'],
     sources: ['usda-sr28'],
   },
   {
     id: 'currant',
+    ndb: '09085',
     group: 'dried fruit',
     spellings:
       'currants, zante currants, dried currants, washed currants, currans, corinths, currents, picked currants, clean currants, plumped currants, english currants',
@@ -378,68 +411,70 @@ export const fruit = itemRows([
   },
   {
     id: 'prune',
+    ndb: '09291',
     group: 'dried fruit',
     spellings: 'prunes, french plums, prunello, dried plum, stewed prune, french plum, pruen, prunelloes',
     density: span(0.68, 0.735, 0.8),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(7, 9.5, 12), source: 'usda-sr28'}],
-    cautions: ['sulphite'],
     sources: ['usda-sr28'],
   },
   {
     id: 'date',
+    ndb: '09087',
     group: 'dried fruit',
     spellings: 'dates, chopped date, medjool date, stoned dates',
     density: span(0.58, 0.621, 0.7),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(7, 7.1, 24), source: 'usda-sr28'}],
-    cautions: ['sulphite'],
     sources: ['usda-sr28'],
   },
   {
     id: 'fig',
+    ndb: '09094',
     group: 'dried fruit',
     spellings: 'figs, dried fig',
     density: span(0.58, 0.63, 0.7),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(8, 8.4, 20), source: 'usda-sr28'}],
-    cautions: ['sulphite'],
     sources: ['usda-sr28'],
   },
   {
     id: 'dried apple',
+    ndb: '09011',
     group: 'dried fruit',
     spellings: 'dried apples, apple ring',
     density: span(0.33, 0.364, 0.42),
     densitySource: 'usda-sr28',
-    cautions: ['sulphite'],
+    allergens: ['sulphites'],
     sources: ['usda-sr28'],
   },
   {
     id: 'dried apricot',
+    ndb: '09032',
     group: 'dried fruit',
     spellings: 'dried apricots',
     density: span(0.5, 0.549, 0.6),
     densitySource: 'usda-sr28',
-    cautions: ['sulphite'],
+    allergens: ['sulphites'],
     sources: ['usda-sr28'],
   },
   {
     id: 'dried cherry',
+    ndb: '09044',
     group: 'dried fruit',
     spellings: 'dried cherries',
     density: span(0.6, 0.676, 0.7),
     densitySource: 'usda-sr28',
-    cautions: ['sulphite'],
     sources: ['usda-sr28'],
   },
   {
     id: 'dried cranberry',
+    ndb: '09079',
     group: 'dried fruit',
     spellings: 'dried cranberries',
     density: span(0.45, 0.676, 0.7),
     densitySource: 'usda-sr28',
-    cautions: ['sulphite'],
     sources: ['usda-sr28'],
   },
   {
@@ -448,7 +483,6 @@ export const fruit = itemRows([
     spellings: 'mixed dried fruit, mixed fruit',
     density: span(0.55, 0.62, 0.7),
     densitySource: 'memory',
-    cautions: ['sulphite'],
     sources: ['memory'],
   },
   {
@@ -458,7 +492,7 @@ export const fruit = itemRows([
     density: span(0.8, 0.9, 1),
     densitySource: 'memory',
     pieces: [{measure: 'count', grams: span(4, 5, 6), source: 'memory'}],
-    cautions: ['sulphite'],
+    allergens: ['sulphites'],
     sources: ['memory'],
   },
   {
@@ -467,7 +501,7 @@ export const fruit = itemRows([
     spellings: 'mixed peel, candied-peel, mixed candied peel, chopped mixed peel, candied peels, mixed candied-peel, peel',
     density: span(0.55, 0.65, 0.8),
     densitySource: 'memory',
-    cautions: ['sulphite'],
+    allergens: ['sulphites'],
     sources: ['memory'],
   },
   {
@@ -476,7 +510,6 @@ export const fruit = itemRows([
     spellings: 'candied citron, citron peel, sliced citron, citron melon, preserved citron, succade, citron-peel',
     density: span(0.6, 0.7, 0.8),
     densitySource: 'memory',
-    cautions: ['sulphite'],
     sources: ['memory'],
   },
   {
@@ -485,7 +518,6 @@ export const fruit = itemRows([
     spellings: 'candied lemon peel, candied lemon, preserved lemon peel, candied lemons, lemon peel candied',
     density: span(0.55, 0.65, 0.8),
     densitySource: 'memory',
-    cautions: ['sulphite'],
     sources: ['memory'],
   },
   {
@@ -495,7 +527,6 @@ export const fruit = itemRows([
       'candied orange peel, candied orange, preserved orange peel, candied oranges, orangeat, orange peel candied, orangeado',
     density: span(0.55, 0.65, 0.8),
     densitySource: 'memory',
-    cautions: ['sulphite'],
     sources: ['memory'],
   },
   {
@@ -519,10 +550,11 @@ export const fruit = itemRows([
   // Nuts
   {
     id: 'almond',
+    ndb: '12061',
     group: 'nut',
     spellings:
       'almonds, sweet almond, sweet almonds, blanched almonds, jordan almond, jordan almonds, blanch’d almonds, almonds blanched, valencia almonds, whole almonds, flaked almond, slivered almond, chopped almond, pounded almonds',
-    density: span(0.4, 0.604, 0.65),
+    density: span(0.38, 0.604, 0.65),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'count', grams: span(1, 1.2, 1.6), source: 'usda-sr28'}],
     allergens: ['nuts'],
@@ -534,7 +566,7 @@ export const fruit = itemRows([
     group: 'nut',
     spellings: 'ground almonds, almond flour, almond meal, beaten almonds',
     density: span(0.36, 0.402, 0.48),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     allergens: ['nuts'],
     sources: ['usda-sr28'],
   },
@@ -568,6 +600,7 @@ export const fruit = itemRows([
   },
   {
     id: 'walnut',
+    ndb: '12155',
     group: 'nut',
     spellings:
       'walnuts, english walnut, walnut meats, chopped walnut, black walnut, hickory nut, hickory-nut, butternut meats, walnut pieces',
@@ -578,6 +611,7 @@ export const fruit = itemRows([
   },
   {
     id: 'pecan',
+    ndb: '12142',
     group: 'nut',
     spellings: 'pecans, pecan nut',
     density: span(0.41, 0.461, 0.52),
@@ -587,15 +621,17 @@ export const fruit = itemRows([
   },
   {
     id: 'hazelnut',
+    ndb: '12120',
     group: 'nut',
     spellings: 'hazelnuts, filbert, filberts, hazel nut, cobnut, hazel-nut',
-    density: span(0.47, 0.571, 0.6),
+    density: span(0.45, 0.486, 0.6),
     densitySource: 'usda-sr28',
     allergens: ['nuts'],
     sources: ['usda-sr28'],
   },
   {
     id: 'pistachio',
+    ndb: '12151',
     group: 'nut',
     spellings: 'pistachios, pistachio nut, pistachia, pistacho nut',
     density: span(0.48, 0.52, 0.58),
@@ -605,6 +641,7 @@ export const fruit = itemRows([
   },
   {
     id: 'chestnut',
+    ndb: '12097',
     group: 'nut',
     spellings: 'chestnuts, chesnut',
     density: span(0.55, 0.604, 0.68),
@@ -614,6 +651,7 @@ export const fruit = itemRows([
   },
   {
     id: 'pine nut',
+    ndb: '12147',
     group: 'nut',
     spellings: 'pine nuts, pignoli, pine kernel, pine-apple kernels',
     density: span(0.53, 0.571, 0.62),
@@ -622,6 +660,7 @@ export const fruit = itemRows([
   },
   {
     id: 'peanut',
+    ndb: '16091',
     group: 'nut',
     spellings: 'peanuts, groundnut, pea-nut',
     density: span(0.57, 0.617, 0.66),
@@ -631,6 +670,7 @@ export const fruit = itemRows([
   },
   {
     id: 'peanut butter',
+    ndb: '16098',
     group: 'nut',
     density: span(1.05, 1.09, 1.12),
     densitySource: 'usda-sr28',
@@ -639,6 +679,7 @@ export const fruit = itemRows([
   },
   {
     id: 'coconut',
+    ndb: '12104',
     group: 'nut',
     spellings:
       'cocoanut, cocoa-nut, cocoa nut, grated cocoanut, desiccated coconut, cocoa-nuts, grated cocoa-nut, fresh coconut, grated coconut, shredded coconut',

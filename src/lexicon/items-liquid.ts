@@ -4,6 +4,7 @@ import {itemRows, span} from './row.js'
 export const liquids = itemRows([
   {
     id: 'water',
+    ndb: '14411',
     group: 'liquid',
     spellings:
       'cold water, warm water, boiling water, hot water, soft water, spring water, lukewarm water, milk-warm water, fair water, tepid water, rain water, blood-warm water, clean water, pump water, ice water, salt water, ice-cold water, scalding water, clear water, iced water, luke-warm water, cool water',
@@ -21,6 +22,7 @@ export const liquids = itemRows([
   },
   {
     id: 'wine',
+    ndb: '14084',
     group: 'spirit',
     spellings:
       'white wine, sweet wine, red wine, claret, good wine, raisin wine, home-made wine, french wine, rhenish wine, lisbon wine, teneriffe wine, mountain wine, currant wine, cape wine, cowslip wine, elder wine, champagne, rhenish',
@@ -31,6 +33,7 @@ export const liquids = itemRows([
   },
   {
     id: 'sherry',
+    ndb: '14536',
     group: 'spirit',
     spellings: 'sherry wine, madeira, madeira wine, malaga wine, malaga, marsala, brown sherry',
     density: span(0.98, 1.01, 1.06),
@@ -54,12 +57,13 @@ export const liquids = itemRows([
     group: 'spirit',
     spellings: 'port wine, port-wine',
     density: span(1, 1.02, 1.06),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     allergens: ['sulphites'],
     sources: ['usda-sr28'],
   },
   {
     id: 'brandy',
+    ndb: '14037',
     group: 'spirit',
     spellings:
       'french brandy, cognac, good brandy, peach brandy, cherry brandy, cherry-brandy, brandey, white brandy, lemon brandy, pale brandy, rose brandy',
@@ -69,6 +73,7 @@ export const liquids = itemRows([
   },
   {
     id: 'rum',
+    ndb: '14050',
     group: 'spirit',
     spellings: 'jamaica rum, dark rum, jamaica spirits, new england rum, old rum',
     density: span(0.93, 0.94, 0.95),
@@ -77,6 +82,7 @@ export const liquids = itemRows([
   },
   {
     id: 'gin',
+    ndb: '14049',
     group: 'spirit',
     spellings:
       'spirits, spirit, whisky, whiskey, ardent spirits, spirit of wine, spirits of wine, alcohol, vodka, bourbon, holland gin, proof spirit, arrack',
@@ -89,7 +95,7 @@ export const liquids = itemRows([
     group: 'spirit',
     spellings: 'noyau, noyeau, ratafia water, curacoa, curaçoa, maraschino, cordial, kirsch, amaretto, triple sec, curacao',
     density: span(1, 1.06, 1.2),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     sources: ['usda-sr28'],
   },
   {
@@ -97,13 +103,14 @@ export const liquids = itemRows([
     group: 'liquid',
     spellings: 'sweet cider, hard cider, new cider, cyder, old cider, cider boiled, boiled cider, dry cider',
     density: span(1, 1.01, 1.06),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     allergens: ['sulphites'],
     sources: ['usda-sr28'],
     note: 'in America sweet cider is unfermented apple juice (1.05)',
   },
   {
     id: 'beer',
+    ndb: '14003',
     group: 'liquid',
     spellings:
       'ale, small beer, strong beer, sour beer, table beer, mild ale, strong ale, porter, stout, old ale, spruce beer, yeasty beer, good ale, new ale, brown ale, lager',
@@ -123,6 +130,7 @@ export const liquids = itemRows([
   },
   {
     id: 'vinegar',
+    ndb: '02048',
     group: 'liquid',
     spellings:
       'white vinegar, cider vinegar, wine vinegar, malt vinegar, good vinegar, white wine vinegar, vinegar of the best, vineger, sharp vinegar, tarragon vinegar, chili vinegar, elder vinegar, alegar, best vinegar',
@@ -132,6 +140,7 @@ export const liquids = itemRows([
   },
   {
     id: 'coffee',
+    ndb: '14209',
     group: 'liquid',
     spellings: 'strong coffee, made coffee, brewed coffee, espresso',
     density: span(0.99, 1.002, 1.01),
@@ -148,6 +157,7 @@ export const liquids = itemRows([
   },
   {
     id: 'tea',
+    ndb: '14355',
     group: 'liquid',
     spellings: 'green tea, black tea, strong tea, cold tea',
     density: span(0.99, 1.002, 1.01),
@@ -156,12 +166,12 @@ export const liquids = itemRows([
   },
   {
     id: 'broth',
+    ndb: '06170',
     group: 'liquid',
     spellings:
       'stock, gravy, beef broth, veal broth, good gravy, chicken stock, vegetable stock, beef stock, mutton broth, strong broth, second stock, medium stock, rich gravy, white stock, brown gravy, good broth, good stock, veal gravy, bouillon, strong gravy, beef tea, veal stock, beef gravy, chicken broth, white broth',
     density: span(0.99, 1.01, 1.05),
     densitySource: 'usda-sr28',
-    cautions: ['hot-holding'],
     sources: ['usda-sr28'],
   },
   {
@@ -185,12 +195,13 @@ export const liquids = itemRows([
     group: 'liquid',
     spellings: 'cocoa-nut milk, almond milk, oat milk, soy milk',
     density: span(0.95, 0.98, 1.04),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     sources: ['usda-sr28'],
     note: 'almond and soya drinks carry their own allergens: read the packet',
   },
   {
     id: 'ketchup',
+    ndb: '11935',
     group: 'made dish',
     spellings:
       'catsup, catchup, mushroom ketchup, mushroom catsup, tomato ketchup, mushroom catchup, tomato catsup, ketch-up, oyster ketchup, katchup',
@@ -233,7 +244,7 @@ export const liquids = itemRows([
     group: 'made dish',
     spellings: 'boiled custard, rich custard',
     density: span(1, 1.06, 1.1),
-    densitySource: 'usda-sr28',
+    densitySource: 'memory',
     allergens: ['milk', 'egg'],
     cautions: ['warm-cream'],
     sources: ['usda-sr28'],

@@ -336,6 +336,7 @@ export const savouries = itemRows([
   },
   {
     id: 'oyster',
+    ndb: '15167',
     group: 'fish',
     spellings: 'oysters, barrel oyster, large oyster, oyster liquor',
     density: span(0.98, 1.048, 1.06),
@@ -347,6 +348,7 @@ export const savouries = itemRows([
   },
   {
     id: 'clam',
+    ndb: '15162',
     group: 'fish',
     spellings: 'mussel, cockle, scallop, clams, mussels, cockles, periwinkle, clam juice, soft clams',
     density: span(0.9, 0.96, 1.05),
@@ -369,6 +371,7 @@ export const savouries = itemRows([
   // Vegetables
   {
     id: 'potato',
+    ndb: '11352',
     group: 'vegetable',
     spellings:
       'potatoes, potatoe, mashed potato, irish potato, mealy potato, floury potato, boiled potato, cold potato, white potato, large potato',
@@ -380,6 +383,7 @@ export const savouries = itemRows([
   },
   {
     id: 'sweet potato',
+    ndb: '11507',
     group: 'vegetable',
     spellings: 'sweet potatoes, carolina potato, yam, spanish potato',
     density: span(0.55, 0.562, 1.1),
@@ -390,6 +394,7 @@ export const savouries = itemRows([
   },
   {
     id: 'carrot',
+    ndb: '11124',
     group: 'vegetable',
     spellings: 'carrots, grated carrot, red carrot, boiled carrot',
     density: span(0.45, 0.465, 0.6),
@@ -400,6 +405,7 @@ export const savouries = itemRows([
   },
   {
     id: 'parsnip',
+    ndb: '11298',
     group: 'vegetable',
     spellings: 'parsnips, skirret, salsify, parsnep',
     density: span(0.5, 0.562, 0.65),
@@ -409,6 +415,7 @@ export const savouries = itemRows([
   },
   {
     id: 'turnip',
+    ndb: '11564',
     group: 'vegetable',
     spellings: 'turnips, swede, rutabaga, turnep, kohlrabi',
     density: span(0.5, 0.549, 0.62),
@@ -418,6 +425,7 @@ export const savouries = itemRows([
   },
   {
     id: 'beetroot',
+    ndb: '11080',
     group: 'vegetable',
     spellings: 'beet, beet-root, beets',
     density: span(0.55, 0.575, 0.65),
@@ -427,6 +435,7 @@ export const savouries = itemRows([
   },
   {
     id: 'onion',
+    ndb: '11282',
     group: 'vegetable',
     spellings:
       'onions, spanish onion, chopped onion, large onion, button onion, spring onion, red onion, scallion, small onion, green onion, young onion',
@@ -440,6 +449,7 @@ export const savouries = itemRows([
   },
   {
     id: 'shallot',
+    ndb: '11677',
     group: 'vegetable',
     spellings: 'shallots, shalot, eschalot, shalots, eschalots, chalot, escalot',
     density: span(0.6, 0.676, 0.75),
@@ -449,6 +459,7 @@ export const savouries = itemRows([
   },
   {
     id: 'garlic',
+    ndb: '11215',
     group: 'vegetable',
     spellings: 'garlick, garlic clove, clove of garlic, cloves of garlic, garlic cloves',
     density: span(0.55, 0.575, 0.65),
@@ -461,6 +472,7 @@ export const savouries = itemRows([
   },
   {
     id: 'leek',
+    ndb: '11246',
     group: 'vegetable',
     spellings: 'leeks',
     density: span(0.36, 0.376, 0.45),
@@ -470,6 +482,7 @@ export const savouries = itemRows([
   },
   {
     id: 'celery',
+    ndb: '11143',
     group: 'vegetable',
     spellings: 'cellery, celery stalk, white celery',
     density: span(0.4, 0.427, 0.5),
@@ -483,6 +496,7 @@ export const savouries = itemRows([
   },
   {
     id: 'cabbage',
+    ndb: '11109',
     group: 'vegetable',
     spellings: 'cabbages, red cabbage, savoy, savoy cabbage, white cabbage, kale, sprouts',
     density: span(0.3, 0.376, 0.42),
@@ -495,6 +509,7 @@ export const savouries = itemRows([
   },
   {
     id: 'cauliflower',
+    ndb: '11135',
     group: 'vegetable',
     spellings: 'cauliflowers, broccoli, brocoli',
     density: span(0.4, 0.452, 0.5),
@@ -504,6 +519,7 @@ export const savouries = itemRows([
   },
   {
     id: 'mushroom',
+    ndb: '11260',
     group: 'vegetable',
     spellings:
       'mushrooms, button mushroom, flap mushroom, champignon, morel, truffle, morels, truffles, mushroom powder, ketchup mushroom',
@@ -515,6 +531,7 @@ export const savouries = itemRows([
   },
   {
     id: 'tomato',
+    ndb: '11529',
     group: 'vegetable',
     spellings: 'tomatoes, tomata, tomatas, love apple, chopped tomato, ripe tomato, tinned tomato, tomato paste, tomato puree',
     density: span(0.72, 0.761, 1.05),
@@ -527,6 +544,7 @@ export const savouries = itemRows([
   },
   {
     id: 'cucumber',
+    ndb: '11205',
     group: 'vegetable',
     spellings: 'cucumbers, gherkin, gherkins, vegetable marrow, courgette, zucchini, pickled cucumber, pickled gherkin',
     density: span(0.44, 0.44, 0.6),
@@ -544,6 +562,7 @@ export const savouries = itemRows([
   },
   {
     id: 'asparagus',
+    ndb: '11011',
     group: 'vegetable',
     spellings: 'sparrow-grass, artichoke, artichokes, artichoke bottom, sea-kale, jerusalem artichoke, sparagus',
     density: span(0.5, 0.566, 0.7),
@@ -552,6 +571,7 @@ export const savouries = itemRows([
   },
   {
     id: 'green pea',
+    ndb: '11304',
     group: 'vegetable',
     spellings:
       'green peas, young peas, garden pea, green pease, french bean, french beans, string bean, kidney beans green, broad bean, windsor bean',
@@ -561,6 +581,7 @@ export const savouries = itemRows([
   },
   {
     id: 'green corn',
+    ndb: '11167',
     group: 'vegetable',
     spellings: 'sweet corn, corn, sweetcorn, indian corn, corn on the cob',
     density: span(0.6, 0.613, 0.7),
@@ -573,6 +594,7 @@ export const savouries = itemRows([
   },
   {
     id: 'pepper pod',
+    ndb: '11333',
     group: 'vegetable',
     spellings: 'green pepper, bell pepper, chilli, chili, chilies, chillies, red chilli, capsicum, bird pepper, green peppers',
     density: span(0.5, 0.63, 0.65),
@@ -594,6 +616,7 @@ export const savouries = itemRows([
   },
   {
     id: 'caper',
+    ndb: '02054',
     group: 'vegetable',
     spellings: 'capers, nasturtium bud, nasturtium, samphire',
     density: span(0.55, 0.582, 0.65),
@@ -603,6 +626,7 @@ export const savouries = itemRows([
   },
   {
     id: 'olive',
+    ndb: '09193',
     group: 'vegetable',
     spellings: 'olives, black olive, green olive',
     density: span(0.55, 0.57, 0.65),
@@ -628,6 +652,7 @@ export const savouries = itemRows([
   // Pulses
   {
     id: 'bean',
+    ndb: '16037',
     group: 'pulse',
     spellings:
       'beans, white beans, dried beans, white bean, pea bean, pea beans, navy bean, haricot bean, haricot beans, haricot, dry beans, field bean, small white beans, butter bean, haricots blancs',
@@ -638,6 +663,7 @@ export const savouries = itemRows([
   },
   {
     id: 'kidney bean',
+    ndb: '16027',
     group: 'pulse',
     spellings: 'kidney beans, red bean, red kidney bean, pinto bean, black bean, borlotti bean, cannellini bean',
     density: span(0.75, 0.778, 0.85),
@@ -647,6 +673,7 @@ export const savouries = itemRows([
   },
   {
     id: 'pea',
+    ndb: '16085',
     group: 'pulse',
     spellings: 'peas, pease, dried peas, split peas, split pease, yellow peas, blue pea, grey peas, old peas, yellow pease',
     density: span(0.8, 0.833, 0.88),
@@ -655,6 +682,7 @@ export const savouries = itemRows([
   },
   {
     id: 'lentil',
+    ndb: '16069',
     group: 'pulse',
     spellings: 'lentils, red lentil, egyptian lentil',
     density: span(0.78, 0.812, 0.86),
@@ -663,6 +691,7 @@ export const savouries = itemRows([
   },
   {
     id: 'chickpea',
+    ndb: '16056',
     group: 'pulse',
     spellings: 'chickpeas, chick pea, chick-pea, garbanzo',
     density: span(0.8, 0.845, 0.88),

@@ -4,6 +4,7 @@ import {itemRows, span} from './row.js'
 export const spices = itemRows([
   {
     id: 'salt',
+    ndb: '02047',
     group: 'salt',
     spellings:
       'fine salt, table salt, common salt, sea salt, bay salt, coarse salt, basket salt, kosher salt, white salt, dry salt, rock salt, flaky salt, cooking salt, salte',
@@ -53,6 +54,7 @@ export const spices = itemRows([
   },
   {
     id: 'cinnamon',
+    ndb: '02010',
     group: 'spice',
     spellings:
       'ground cinnamon, powdered cinnamon, cinamon, cinnamon powder, sinamon, pounded cinnamon, cynamon, ceylon cinnamon, beaten cinnamon, cassia, stick-cinnamon, stick cinnamon, cinnamon stick, cinnamon sticks',
@@ -67,6 +69,7 @@ export const spices = itemRows([
   },
   {
     id: 'nutmeg',
+    ndb: '02025',
     group: 'spice',
     spellings:
       'nutmegs, grated nutmeg, ground nutmeg, nutmegg, powdered nutmeg, nut-meg, nutmeg grated, whole nutmeg, grated nutmegs',
@@ -77,6 +80,7 @@ export const spices = itemRows([
   },
   {
     id: 'mace',
+    ndb: '02022',
     group: 'spice',
     spellings: 'ground mace, pounded mace, powdered mace, beaten mace, large mace, mase',
     density: span(0.32, 0.345, 0.4),
@@ -86,6 +90,7 @@ export const spices = itemRows([
   },
   {
     id: 'clove',
+    ndb: '02011',
     group: 'spice',
     spellings: 'cloves, ground clove, powdered cloves, pounded cloves, whole cloves, beaten cloves, ground cloves, cloave',
     density: span(0.38, 0.426, 0.48),
@@ -95,6 +100,7 @@ export const spices = itemRows([
   },
   {
     id: 'ginger',
+    ndb: '02021',
     group: 'spice',
     spellings:
       'ground ginger, powdered ginger, jamaica ginger, race ginger, beaten ginger, white ginger, yellow ginger, east india ginger, pounded ginger, grated ginger, best ginger, dried ginger',
@@ -108,6 +114,7 @@ export const spices = itemRows([
   },
   {
     id: 'fresh ginger',
+    ndb: '11216',
     group: 'spice',
     spellings: 'green ginger, ginger root, root ginger, gingerroot',
     density: span(0.38, 0.406, 0.6),
@@ -116,6 +123,7 @@ export const spices = itemRows([
   },
   {
     id: 'allspice',
+    ndb: '02001',
     group: 'spice',
     spellings: 'all-spice, all spice, jamaica pepper, pimento, ground allspice, alspice, powdered allspice',
     density: span(0.34, 0.385, 0.45),
@@ -125,6 +133,7 @@ export const spices = itemRows([
   },
   {
     id: 'pepper',
+    ndb: '02030',
     group: 'spice',
     spellings:
       'black pepper, ground pepper, whole pepper, peppercorn, peppercorns, ground black pepper, whole black pepper, pepper corns',
@@ -133,10 +142,18 @@ export const spices = itemRows([
     pieces: [{measure: 'count', grams: span(0.03, 0.05, 0.07), source: 'memory'}],
     sources: ['usda-sr28'],
   },
-  {id: 'white pepper', group: 'spice', density: span(0.44, 0.487, 0.55), densitySource: 'usda-sr28', sources: ['usda-sr28']},
+  {
+    id: 'white pepper',
+    ndb: '02032',
+    group: 'spice',
+    density: span(0.44, 0.487, 0.55),
+    densitySource: 'usda-sr28',
+    sources: ['usda-sr28'],
+  },
   {id: 'long pepper', group: 'spice', density: span(0.4, 0.45, 0.5), densitySource: 'memory', sources: ['memory']},
   {
     id: 'cayenne',
+    ndb: '02031',
     group: 'spice',
     spellings: 'cayenne pepper, red pepper, chili pepper, kyan, chyan, kian pepper, chilli powder, cayenne-pepper, cayan',
     density: span(0.33, 0.365, 0.45),
@@ -145,6 +162,7 @@ export const spices = itemRows([
   },
   {
     id: 'paprika',
+    ndb: '02028',
     group: 'spice',
     spellings: 'smoked paprika, sweet paprika',
     density: span(0.42, 0.467, 0.5),
@@ -153,6 +171,7 @@ export const spices = itemRows([
   },
   {
     id: 'cardamom',
+    ndb: '02006',
     group: 'spice',
     spellings: 'cardamoms, cardamom seed, ground cardamom, cardamum, cardamom pods, cardemum',
     density: span(0.36, 0.406, 0.45),
@@ -165,6 +184,7 @@ export const spices = itemRows([
   },
   {
     id: 'caraway seed',
+    ndb: '02005',
     group: 'spice',
     spellings:
       'caraway, caraway-seed, carraway, carraway seed, caraways, carraways, caraway seeds, carraway seeds, caroway seed, carroway seed, carvy',
@@ -174,6 +194,7 @@ export const spices = itemRows([
   },
   {
     id: 'coriander seed',
+    ndb: '02013',
     group: 'spice',
     spellings: 'coriander, coriander-seed, coriander seeds, ground coriander',
     density: span(0.3, 0.365, 0.42),
@@ -182,6 +203,7 @@ export const spices = itemRows([
   },
   {
     id: 'cumin seed',
+    ndb: '02014',
     group: 'spice',
     spellings: 'cumin, cummin, ground cumin',
     density: span(0.38, 0.426, 0.48),
@@ -190,6 +212,7 @@ export const spices = itemRows([
   },
   {
     id: 'anise seed',
+    ndb: '02002',
     group: 'spice',
     spellings: 'anise, aniseed, annis seed, anise-seed, anniseed, aniseeds, annise seeds',
     density: span(0.38, 0.426, 0.48),
@@ -198,6 +221,7 @@ export const spices = itemRows([
   },
   {
     id: 'fennel seed',
+    ndb: '02018',
     group: 'spice',
     spellings: 'fennel, fennel-seed, fennel seeds',
     density: span(0.35, 0.406, 0.45),
@@ -206,6 +230,7 @@ export const spices = itemRows([
   },
   {
     id: 'poppy seed',
+    ndb: '02033',
     group: 'spice',
     spellings: 'poppy seeds, poppy-seed',
     density: span(0.54, 0.568, 0.62),
@@ -214,6 +239,7 @@ export const spices = itemRows([
   },
   {
     id: 'sesame seed',
+    ndb: '12023',
     group: 'spice',
     spellings: 'sesame, sesame seeds, benne seed, bene seed, benne',
     density: span(0.55, 0.609, 0.66),
@@ -223,6 +249,7 @@ export const spices = itemRows([
   },
   {
     id: 'sunflower seed',
+    ndb: '12036',
     group: 'spice',
     spellings: 'sunflower seeds',
     density: span(0.55, 0.592, 0.62),
@@ -231,6 +258,7 @@ export const spices = itemRows([
   },
   {
     id: 'linseed',
+    ndb: '12220',
     group: 'spice',
     spellings: 'flax seed, flaxseed, linseeds',
     density: span(0.65, 0.71, 0.76),
@@ -239,6 +267,7 @@ export const spices = itemRows([
   },
   {
     id: 'pumpkin seed',
+    ndb: '12014',
     group: 'spice',
     spellings: 'pumpkin seeds, pepita',
     density: span(0.5, 0.545, 0.6),
@@ -247,6 +276,7 @@ export const spices = itemRows([
   },
   {
     id: 'celery seed',
+    ndb: '02007',
     group: 'spice',
     density: span(0.38, 0.406, 0.45),
     densitySource: 'usda-sr28',
@@ -255,6 +285,7 @@ export const spices = itemRows([
   },
   {
     id: 'dill seed',
+    ndb: '02016',
     group: 'spice',
     spellings: 'dill',
     density: span(0.38, 0.426, 0.47),
@@ -271,6 +302,7 @@ export const spices = itemRows([
   },
   {
     id: 'mustard',
+    ndb: '02024',
     group: 'spice',
     spellings: 'flour of mustard, dry mustard, mustard powder, mustard flour, durham mustard',
     density: span(0.37, 0.406, 0.48),
@@ -280,6 +312,7 @@ export const spices = itemRows([
   },
   {
     id: 'made mustard',
+    ndb: '02046',
     group: 'spice',
     spellings: 'prepared mustard, french mustard, dijon mustard, mustard made, wholegrain mustard',
     density: span(1, 1.05, 1.1),
@@ -289,6 +322,7 @@ export const spices = itemRows([
   },
   {
     id: 'turmeric',
+    ndb: '02043',
     group: 'spice',
     spellings: 'ground turmeric, tumeric, turmerick',
     density: span(0.45, 0.609, 0.66),
@@ -297,6 +331,7 @@ export const spices = itemRows([
   },
   {
     id: 'curry powder',
+    ndb: '02015',
     group: 'spice',
     spellings: 'currie powder, curry-powder',
     density: span(0.36, 0.426, 0.47),
@@ -306,6 +341,7 @@ export const spices = itemRows([
   },
   {
     id: 'saffron',
+    ndb: '02037',
     group: 'spice',
     spellings: 'english saffron, saffron threads, saffern',
     density: span(0.12, 0.142, 0.2),
@@ -320,10 +356,11 @@ export const spices = itemRows([
   },
   {
     id: 'spice',
+    ndb: '02035',
     group: 'spice',
     spellings:
       'spices, mixed spice, sweet spice, spice to taste, mixed spices, sweet spices, pudding spice, pumpkin pie spice, apple pie spice, quatre epices, seasoning',
-    density: span(0.35, 0.385, 0.5),
+    density: span(0.33, 0.37, 0.5),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
@@ -338,6 +375,7 @@ export const spices = itemRows([
   },
   {
     id: 'vanilla',
+    ndb: '02050',
     group: 'spice',
     spellings: 'vanilla pod, vanilla bean, vanilla pods, vanilla beans, vanilla-bean, vanilla seed',
     pieces: [
@@ -351,6 +389,7 @@ export const spices = itemRows([
   },
   {
     id: 'vanilla extract',
+    ndb: '02050',
     group: 'spice',
     spellings: 'essence of vanilla, vanilla essence, extract of vanilla, vanilla flavouring, vanilla paste, tincture of vanilla',
     density: span(0.85, 0.879, 1.1),
@@ -370,7 +409,7 @@ export const spices = itemRows([
   {
     id: 'essence of lemon',
     group: 'spice',
-    spellings: 'lemon essence, extract of lemon, lemon extract, oil of lemon, lemon brandy, tincture of lemon peel',
+    spellings: 'lemon essence, extract of lemon, lemon extract, oil of lemon, tincture of lemon peel',
     density: span(0.82, 0.86, 0.95),
     densitySource: 'memory',
     sources: ['memory'],
@@ -453,6 +492,7 @@ export const spices = itemRows([
   // Herbs
   {
     id: 'parsley',
+    ndb: '11297',
     group: 'herb',
     spellings: 'chopped parsley, minced parsley, parsely, fresh parsley, curled parsley',
     density: span(0.2, 0.254, 0.3),
@@ -465,6 +505,7 @@ export const spices = itemRows([
   },
   {
     id: 'sage',
+    ndb: '02038',
     group: 'herb',
     spellings: 'sage leaf, dried sage, rubbed sage, red sage',
     density: span(0.12, 0.142, 0.25),
@@ -477,6 +518,7 @@ export const spices = itemRows([
   },
   {
     id: 'thyme',
+    ndb: '02042',
     group: 'herb',
     spellings: 'lemon thyme, thyme leaf, dried thyme, time, lemon-thyme, sweet thyme',
     density: span(0.16, 0.2, 0.3),
@@ -486,6 +528,7 @@ export const spices = itemRows([
   },
   {
     id: 'marjoram',
+    ndb: '02023',
     group: 'herb',
     spellings: 'sweet marjoram, knotted marjoram, marjorum, sweet-marjoram, pot marjoram, oregano, marjorem',
     density: span(0.11, 0.122, 0.2),
@@ -495,8 +538,9 @@ export const spices = itemRows([
   },
   {
     id: 'savory',
+    ndb: '02039',
     group: 'herb',
-    spellings: 'summer savory, summersavory, winter savory, summer-savory, savoury herb',
+    spellings: 'summer savory, summersavory, winter savory, summer-savory',
     density: span(0.25, 0.284, 0.33),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'sprig', grams: span(0.3, 0.8, 1.5), source: 'memory'}],
@@ -504,6 +548,7 @@ export const spices = itemRows([
   },
   {
     id: 'rosemary',
+    ndb: '02063',
     group: 'herb',
     density: span(0.1, 0.12, 0.25),
     densitySource: 'usda-sr28',
@@ -512,6 +557,7 @@ export const spices = itemRows([
   },
   {
     id: 'mint',
+    ndb: '02066',
     group: 'herb',
     spellings: 'spearmint, green mint, dried mint',
     density: span(0.1, 0.12, 0.4),
@@ -521,14 +567,29 @@ export const spices = itemRows([
   },
   {
     id: 'basil',
+    ndb: '02003',
     group: 'herb',
     spellings: 'sweet basil',
     density: span(0.1, 0.142, 0.2),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
-  {id: 'tarragon', group: 'herb', density: span(0.1, 0.122, 0.2), densitySource: 'usda-sr28', sources: ['usda-sr28']},
-  {id: 'chervil', group: 'herb', density: span(0.1, 0.122, 0.2), densitySource: 'usda-sr28', sources: ['usda-sr28']},
+  {
+    id: 'tarragon',
+    ndb: '02041',
+    group: 'herb',
+    density: span(0.1, 0.122, 0.2),
+    densitySource: 'usda-sr28',
+    sources: ['usda-sr28'],
+  },
+  {
+    id: 'chervil',
+    ndb: '02008',
+    group: 'herb',
+    density: span(0.1, 0.122, 0.2),
+    densitySource: 'usda-sr28',
+    sources: ['usda-sr28'],
+  },
   {
     id: 'bay leaf',
     group: 'herb',
@@ -541,6 +602,7 @@ export const spices = itemRows([
   },
   {
     id: 'chive',
+    ndb: '11156',
     group: 'herb',
     spellings: 'chives, cives',
     density: span(0.18, 0.203, 0.25),
@@ -588,11 +650,10 @@ export const spices = itemRows([
     spellings: 'hops, hop flower',
     density: span(0.03, 0.06, 0.12),
     densitySource: 'memory',
-    cautions: ['hops-dog'],
     sources: ['memory'],
   },
   {
-    id: 'flower',
+    id: 'flower petal',
     group: 'herb',
     spellings:
       'rose leaf, rose petal, violet, elder flower, elderflower, cowslip, marigold, marigold petal, clove gillyflower, lavender, elder-flowers',
@@ -600,6 +661,7 @@ export const spices = itemRows([
   },
   {
     id: 'spinach',
+    ndb: '11457',
     group: 'vegetable',
     spellings: 'spinage, spinnage, spinach leaf',
     density: span(0.12, 0.127, 0.3),
@@ -626,10 +688,11 @@ export const spices = itemRows([
   },
   {
     id: 'gelatine',
+    ndb: '19177',
     group: 'gelling',
     spellings: 'gelatin, leaf gelatine, powdered gelatine, nelson gelatine, cox gelatine',
-    density: span(0.6, 0.65, 0.75),
-    densitySource: 'memory',
+    density: span(0.45, 0.55, 0.7),
+    densitySource: 'usda-sr28',
     pieces: [
       {measure: 'sheet', grams: span(1.7, 2, 5), source: 'memory'},
       {measure: 'leaf', grams: span(1.7, 2, 5), source: 'memory'},

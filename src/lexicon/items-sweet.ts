@@ -4,6 +4,7 @@ import {itemRows, span} from './row.js'
 export const sweets = itemRows([
   {
     id: 'sugar',
+    ndb: '19335',
     group: 'sugar',
     spellings:
       'white sugar, fine sugar, granulated sugar, shugar, sugar to taste, suger, common sugar, refined sugar, clean sugar, coffee sugar, good sugar, caster sugar, castor sugar, superfine sugar, golden caster sugar, fine white sugar, pounded sugar, havana sugar, sifted sugar, cane sugar, beet sugar, fine-grained sugar',
@@ -34,6 +35,7 @@ export const sweets = itemRows([
   },
   {
     id: 'powdered sugar',
+    ndb: '19336',
     group: 'sugar',
     spellings:
       'icing sugar, confectioner sugar, confectioners sugar, powder sugar, pulverized sugar, pulverised sugar, sifted icing sugar, powder’d sugar, sugar powdered, fine powdered sugar, white powdered sugar, powdered white sugar',
@@ -44,6 +46,7 @@ export const sweets = itemRows([
   },
   {
     id: 'brown sugar',
+    ndb: '19334',
     group: 'sugar',
     spellings:
       'soft brown sugar, light brown sugar, dark brown sugar, coarse sugar, brown sugars, good brown sugar, west india sugar, nice brown sugar, light muscovado sugar, muscovado, muscovado sugar, dark muscovado sugar, clean brown sugar, foot sugar',
@@ -64,13 +67,21 @@ export const sweets = itemRows([
   },
   {
     id: 'demerara sugar',
+    ndb: '19908',
     group: 'sugar',
     spellings: 'demerara, turbinado sugar',
     density: span(0.8, 0.9, 0.98),
     densitySource: 'memory',
     sources: ['memory'],
   },
-  {id: 'maple sugar', group: 'sugar', density: span(0.55, 0.609, 0.8), densitySource: 'usda-sr28', sources: ['usda-sr28']},
+  {
+    id: 'maple sugar',
+    ndb: '19340',
+    group: 'sugar',
+    density: span(0.55, 0.609, 0.8),
+    densitySource: 'usda-sr28',
+    sources: ['usda-sr28'],
+  },
   {
     id: 'palm sugar',
     group: 'sugar',
@@ -116,6 +127,7 @@ export const sweets = itemRows([
   {id: 'sweetening', group: 'sugar', sources: ['memory'], note: 'sugar or molasses, whichever was at hand'},
   {
     id: 'molasses',
+    ndb: '19304',
     group: 'syrup',
     spellings:
       'west india molasses, molases, black molasses, porto rico molasses, new orleans molasses, good molasses, sugar-house molasses, sugar house molasses, molossas, mollasses, blackstrap molasses, sugar-house syrup',
@@ -125,6 +137,7 @@ export const sweets = itemRows([
   },
   {
     id: 'treacle',
+    ndb: '19304',
     group: 'syrup',
     spellings: 'black treacle, treacle warmed, london treacle',
     density: span(1.38, 1.42, 1.46),
@@ -141,6 +154,7 @@ export const sweets = itemRows([
   },
   {
     id: 'honey',
+    ndb: '19296',
     group: 'syrup',
     spellings: 'clear honey, runny honey, strained honey, virgin honey, honney, clarified honey',
     density: span(1.38, 1.433, 1.45),
@@ -150,6 +164,7 @@ export const sweets = itemRows([
   },
   {
     id: 'maple syrup',
+    ndb: '19353',
     group: 'syrup',
     spellings: 'maple molasses',
     density: span(1.32, 1.37, 1.41),
@@ -158,14 +173,16 @@ export const sweets = itemRows([
   },
   {
     id: 'corn syrup',
+    ndb: '19350',
     group: 'syrup',
     spellings: 'light corn syrup, dark corn syrup, glucose syrup, liquid glucose',
-    density: span(1.38, 1.44, 1.48),
+    density: span(1.38, 1.44, 1.49),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
   {
     id: 'malt syrup',
+    ndb: '19352',
     group: 'syrup',
     spellings: 'malt extract, barley malt syrup, barley malt extract',
     density: span(1.36, 1.403, 1.44),
@@ -196,6 +213,7 @@ export const sweets = itemRows([
   },
   {
     id: 'jam',
+    ndb: '19297',
     group: 'made dish',
     spellings:
       'preserve, preserves, sweetmeat, sweetmeats, conserve, any preserve, apricot jam, plum jam, raspberry jam, gooseberry jam, damson jam, blackberry jam, currant jam, raspberry preserve, greengage jam, preserved fruit',
@@ -205,6 +223,7 @@ export const sweets = itemRows([
   },
   {
     id: 'strawberry jam',
+    ndb: '19297',
     group: 'made dish',
     spellings: 'strawberry preserve, strawberry-jam',
     density: span(1.25, 1.353, 1.4),
@@ -213,23 +232,26 @@ export const sweets = itemRows([
   },
   {
     id: 'jelly',
+    ndb: '19300',
     group: 'made dish',
     spellings:
       'currant jelly, red currant jelly, red-currant jelly, redcurrant jelly, currant-jelly, quince jelly, red currant-jelly, fruit jelly, calf foot jelly, black currant jelly, calf-foot jelly',
-    density: span(1.2, 1.3, 1.42),
+    density: span(1.2, 1.38, 1.45),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
   {
     id: 'apple jelly',
+    ndb: '19300',
     group: 'made dish',
     spellings: 'apple-jelly',
-    density: span(1.2, 1.3, 1.42),
+    density: span(1.2, 1.38, 1.45),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
   {
     id: 'marmalade',
+    ndb: '19303',
     group: 'made dish',
     spellings: 'orange marmalade, marmalet, quince marmalade',
     density: span(1.25, 1.353, 1.4),
@@ -246,6 +268,7 @@ export const sweets = itemRows([
   },
   {
     id: 'chocolate',
+    ndb: '19078',
     group: 'other',
     spellings:
       'grated chocolate, dark chocolate, plain chocolate, baker chocolate, bitter chocolate, sweet chocolate, scraped chocolate, unsweetened chocolate, bittersweet chocolate, milk chocolate, chocolat, vanilla chocolate',
@@ -258,6 +281,7 @@ export const sweets = itemRows([
   },
   {
     id: 'chocolate chip',
+    ndb: '19701',
     group: 'other',
     spellings: 'chocolate chips, chocolate chunk, chocolate drops, semi-sweet chocolate chips',
     density: span(0.65, 0.719, 0.78),
@@ -267,6 +291,7 @@ export const sweets = itemRows([
   },
   {
     id: 'cocoa',
+    ndb: '19165',
     group: 'other',
     spellings: 'cocoa powder, unsweetened cocoa, breakfast cocoa, prepared cocoa',
     density: span(0.33, 0.363, 0.48),
@@ -275,6 +300,7 @@ export const sweets = itemRows([
   },
   {
     id: 'marzipan',
+    ndb: '12071',
     group: 'made dish',
     spellings: 'almond paste, march-pane, marchpane',
     density: span(0.95, 0.96, 1.1),

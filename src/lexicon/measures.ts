@@ -147,8 +147,18 @@ export const measures: readonly Measure[] = [
 
   // Capacity
   {id: 'gallon', dimension: 'volume', spellings: words('gallon, gal, gals, gall, galls, galon'), sizes: gallons(1)},
-  {id: 'mutchkin', dimension: 'volume', spellings: words('mutchkin, muchkin, mutchkins'), sizes: [{size: span(418, 424, 430), source: 'memory', note: 'Scots: a quarter of the Scots pint'}]},
-  {id: 'chopin', dimension: 'volume', spellings: words('chopin, choppin, chopins'), sizes: [{size: span(836, 848, 860), source: 'memory', note: 'Scots: half the Scots pint'}]},
+  {
+    id: 'mutchkin',
+    dimension: 'volume',
+    spellings: words('mutchkin, muchkin, mutchkins'),
+    sizes: [{size: span(418, 424, 430), source: 'memory', note: 'Scots: a quarter of the Scots pint'}],
+  },
+  {
+    id: 'chopin',
+    dimension: 'volume',
+    spellings: words('chopin, choppin, chopins'),
+    sizes: [{size: span(836, 848, 860), source: 'memory', note: 'Scots: half the Scots pint'}],
+  },
   {id: 'pottle', dimension: 'volume', spellings: words('pottle'), sizes: gallons(1 / 2), note: 'half a gallon'},
   {id: 'quart', dimension: 'volume', spellings: words('quart, qt, qts, qrt, qrts, qr, qrs, quarte'), sizes: gallons(1 / 4)},
   {id: 'pint', dimension: 'volume', spellings: words('pint, pt, pts, pinte, pynte, pnt, pnts'), sizes: gallons(1 / 8)},
@@ -231,13 +241,13 @@ export const measures: readonly Measure[] = [
     id: 'firkin',
     dimension: 'volume',
     spellings: words('firkin'),
-    sizes: [{size: span(8 * ALE, 9 * ALE, 9 * IMPERIAL), source: 'memory', note: 'of butter, 56 lb'}],
+    sizes: [{size: span(8 * ALE, 9 * IMPERIAL, 9 * ALE), source: 'memory', note: 'of butter, 56 lb'}],
   },
   {
     id: 'hogshead',
     dimension: 'volume',
     spellings: words('hogshead, hhd'),
-    sizes: [{size: span(52.5 * IMPERIAL, 63 * WINE, 63 * IMPERIAL), source: 'memory'}],
+    sizes: [{size: span(63 * WINE, 63 * WINE, 63 * IMPERIAL), source: 'memory'}],
   },
 
   // Household spoons

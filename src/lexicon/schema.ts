@@ -22,7 +22,16 @@ export const placeSchema = z.enum(['us', 'uk', 'au', 'eu'])
 export type Place = z.infer<typeof placeSchema>
 
 /** How far a source can be trusted, in the order a reader would want them. */
-export const sourceKindSchema = z.enum(['standard', 'dataset', 'handbook', 'book', 'study', 'account', 'common practice', 'memory'])
+export const sourceKindSchema = z.enum([
+  'standard',
+  'dataset',
+  'handbook',
+  'book',
+  'study',
+  'account',
+  'common practice',
+  'memory',
+])
 
 /** A published source, or one of the two honest stand-ins: `common-practice` and `memory`. */
 export const sourceSchema = z.object({
@@ -75,12 +84,41 @@ export const itemSchema = z.object({
   id: z.string(),
   spellings: z.array(z.string()),
   group: z.enum([
-    'flour', 'meal', 'starch', 'sugar', 'syrup', 'fat', 'dairy', 'egg', 'leaven', 'liquid', 'spirit', 'fruit', 'dried fruit', 'nut',
-    'spice', 'herb', 'salt', 'vegetable', 'pulse', 'meat', 'fish', 'bread', 'made dish', 'colour', 'gelling', 'other',
+    'flour',
+    'meal',
+    'starch',
+    'sugar',
+    'syrup',
+    'fat',
+    'dairy',
+    'egg',
+    'leaven',
+    'liquid',
+    'spirit',
+    'fruit',
+    'dried fruit',
+    'nut',
+    'spice',
+    'herb',
+    'salt',
+    'vegetable',
+    'pulse',
+    'meat',
+    'fish',
+    'bread',
+    'made dish',
+    'colour',
+    'gelling',
+    'other',
   ]),
   /** Grams a millilitre, as it is spooned or poured. */
   density: rangeSchema.optional(),
   densitySource: z.string().optional(),
+  /** Number of the food in USDA SR28 whose household weights the density stands for. */
+  ndb: z
+    .string()
+    .regex(/^\d{5}$/)
+    .optional(),
   pieces: z.array(pieceSchema).default([]),
   /** The name in a shop today, where it differs. */
   modern: z.string().optional(),
