@@ -196,6 +196,14 @@ function one(view: View, at: number, end: number): One | null {
   const part = fractionAt(view, at, end)
   if (part !== null) {
     if (words[at + 1] === 'the' || words[at + 1] === 'as' || words[at + 1] === 'and') return null
+    // "half-cooked"
+    if (
+      tokens[at + 1]?.joined &&
+      at + 1 < end &&
+      !(bits[at + 1]! & (ARTICLE | BUNDLE | FRACTION)) &&
+      measureHere(view, at + 1) === null
+    )
+      return null
     return afterFraction(view, part, at + 1, end)
   }
   if (bit & BUNDLE && words[at] !== 'hundred') return bundle(view, new Fraction(1), at, end)

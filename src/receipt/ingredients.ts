@@ -57,6 +57,20 @@ const CONTAINERS = new Set(
 
 /** Groups whose members are counted by the piece. */
 const COUNTED = new Set(['egg', 'fruit', 'vegetable', 'fish', 'nut', 'meat', 'spice', 'herb', 'bread'])
+/** Groups of which "a" or "an" is one to put in. */
+const ONE_OF = new Set(['egg', 'fruit', 'vegetable', 'fish', 'meat'])
+/** Names of kinds of things, and of what is being made: by themselves they tell of no ingredient. */
+const GENERAL = new Set(
+  'fruit,berry,berries,fish,meat,vegetable,herb,nut,game,crust,seasoning,sweetening,flavouring,fat,bone,sauce,dough,batter,gravy,sponge,liquor,syrup,bread,cake,biscuit,toast,ice,snow,spirit,colour,pickle,preserve,jam,jelly,food,soup,broth,stuffing,essence,tea,coffee,chocolate,wood,ash'.split(
+    ',',
+  ),
+)
+/** What is made of the name before it: "cherry pies" is no mention of cherries to put in. */
+const MADE = new Set(
+  'pie,pies,pudding,puddings,cake,cakes,tart,tarts,soup,bread,custard,custards,dumpling,dumplings,fritters,pancakes,tartlets,cheesecakes,biscuits,wine,jelly,jam,preserve,sauce,cream,creams,ice,ices,salad,stew'.split(
+    ',',
+  ),
+)
 
 /** Reads the ingredients of one section. */
 export class IngredientReader {
@@ -539,7 +553,7 @@ export class IngredientReader {
       }
       // "a pint of the juice of lemons"; "a spoonful of grated rind of lemon"
       const open = mode === 'list' ? !quantity.article || !counted : !counted && (of || quantity.dimension === 'mass')
-      const noun = readNoun(this.view, i, to, open)
+      const noun = readNoun(this.view, i, to, open, mode === 'list')
       if (noun !== null && this.acceptable(quantity, noun, mode, of, the)) {
         if (partial && counted) return noun.next
         if (partial && this.has(key(noun))) return noun.next
@@ -592,7 +606,7 @@ export class IngredientReader {
         return mode === 'list' || of
       }
       // A loaf, a head, a piece: of something.
-      return noun.known ? of || !quantity.article || mode === 'list' : mode === 'list' && of
+      return noun.known ? of || quantity.figure || mode === 'list' || quantity.low.compare(1) > 0 : mode === 'list' && of
     }
     if (!noun.known) return mode === 'list' && !quantity.article && !the
     const {row} = noun
@@ -601,8 +615,8 @@ export class IngredientReader {
     const lastWord = words[noun.next - 1]!
     const plural = lastWord.endsWith('s') && !lastWord.endsWith('ss')
     if (quantity.article) {
-      if (row.group === 'made dish') return false
-      return counted && !plural
+      if (row.group === 'made dish' || (mode !== 'list' && GENERAL.has(noun.item))) return false
+      return !plural && (ONE_OF.has(row.group) || row.pieces.some((p) => p.measure === 'count') || (mode === 'list' && counted))
     }
     if (row.group === 'made dish' && mode !== 'list') return /biscuit|roll|rusk|cracker|sponge/.test(row.id)
     if (mode === 'list') return true
@@ -641,6 +655,29 @@ export class IngredientReader {
     }
     // Trailing "each": "sugar and butter, half a pound each" is read where the quantity has no name of its own.
     if (measure !== 'count' && size === null && words[next] === 'each') next++
+    const tail = measure === 'count' || size !== null ? null : this.eachTail(noun, to)
+    if (tail !== null) {
+      for (const one of [noun, ...tail.nouns])
+        this.push(
+          {
+            start: at,
+            next: tail.next,
+            low,
+            high,
+            measure,
+            measureText,
+            item: one.item,
+            row: one.row,
+            known: one.known,
+            prepared: one.prepared,
+            hedges: allHedges,
+            notes,
+            confidence: 0.85,
+          },
+          mode,
+        )
+      return tail.next
+    }
     const alternative = this.alternative(next, to)
     if (alternative > 0 && quantity.article && quantity.measure === 'count') {
       // "a chicken or meat pie": what is made, not what goes in.
@@ -717,7 +754,7 @@ export class IngredientReader {
 
   /** "two of rose-water", "a quarter of mace": the measure is that of the entry before. */
   private elided(at: number, quantity: Quantity, i: number, to: number, mode: Mode): number {
-    const noun = readNoun(this.view, i, to, mode === 'list')
+    const noun = readNoun(this.view, i, to, mode === 'list', mode === 'list')
     if (noun === null) return -1
     const {last} = this
     if (last === null || last.measure === 'count' || last.measure.includes(' of ') || quantity.article) return -1
@@ -785,7 +822,7 @@ export class IngredientReader {
     if (words[i] === 'of') i++
     const nouns: Noun[] = []
     for (;;) {
-      const noun = readNoun(this.view, i, to, mode === 'list' || nouns.length === 0)
+      const noun = readNoun(this.view, i, to, mode === 'list' || nouns.length === 0, mode === 'list')
       if (noun === null) break
       nouns.push(noun)
       i = noun.next
@@ -797,7 +834,7 @@ export class IngredientReader {
       if (readAmount(this.view, j, to) !== null || vague.match(words, j, to) > 0) break
       i = j
       if (and) {
-        const last = readNoun(this.view, i, to, mode === 'list')
+        const last = readNoun(this.view, i, to, mode === 'list', mode === 'list')
         if (last === null) break
         nouns.push(last)
         i = last.next
@@ -890,22 +927,37 @@ export class IngredientReader {
 
   /** "mace and cloves, of each a quarter of an ounce" */
   private eachAfter(at: number, from: number, to: number, mode: Mode): number {
-    const names = this.namesBefore(at, mode)
-    if (names.length === 0) return -1
     const {words} = this.view
     let i = from
     if (words[i] === ',' || words[i] === 'of') i++
-    const equal =
-      words[i] === 'an' && words[i + 1] === 'equal' && words[i + 2] === 'quantity'
-        ? i + 3
-        : words[i] === 'equal' && (words[i + 1] === 'quantities' || words[i + 1] === 'parts')
-          ? i + 2
-          : -1
-    if (equal > 0) return equal
+    if (words[i] === 'an' && words[i + 1] === 'equal' && words[i + 2] === 'quantity') return i + 3
+    if (words[i] === 'equal' && (words[i + 1] === 'quantities' || words[i + 1] === 'parts')) return i + 2
     const quantity = readQuantity(this.view, i, to)
-    if (quantity === null) return -1
+    if (quantity === null || (quantity.article && quantity.measure === 'count')) return -1
+    const names = this.namesBefore(at, mode)
+    if (names.length === 0) return -1
     this.giveAll(names, quantity, quantity.next, mode)
     return quantity.next
+  }
+
+  /** "a drachm of nutmeg, mace and cinnamon each": the names after the first, and the token after "each". */
+  private eachTail(first: Noun, to: number): {nouns: Noun[]; next: number} | null {
+    const {words} = this.view
+    const nouns: Noun[] = []
+    let i = first.next
+    for (let turns = 0; turns < 12; turns++) {
+      let j = i
+      if (words[j] === ',') j++
+      if (words[j] === 'each' && nouns.length > 0) return {nouns, next: j + 1}
+      if (words[j] === 'of' && words[j + 1] === 'each' && nouns.length > 0) return {nouns, next: j + 2}
+      if (words[j] === 'and' || words[j] === '&') j++
+      if (j === i || j >= to) return null
+      const noun = readNoun(this.view, j, to, false)
+      if (noun === null) return null
+      nouns.push(noun)
+      i = noun.next
+    }
+    return null
   }
 
   private giveAll(names: readonly Draft[], quantity: Quantity, next: number, mode: Mode): void {
@@ -999,7 +1051,7 @@ export class IngredientReader {
     if (!matched) return -1
     if (of) k++
     if (words[k] === 'each') return -1
-    const noun = readNoun(this.view, k, to, mode === 'list' || of)
+    const noun = readNoun(this.view, k, to, mode === 'list' || of, mode === 'list')
     const {last} = this
     if (noun === null) return -1
     // "as much flour as will make a paste" has no amount.
@@ -1027,6 +1079,15 @@ export class IngredientReader {
       const alternative = this.alternative(next, to)
       if (alternative > 0) next = alternative
     }
+    // "an equal quantity" of what is counted says nothing of a thing that is not.
+    if (
+      from !== null &&
+      from.measure === 'count' &&
+      (noun.row === null || !ONE_OF.has(noun.row.group)) &&
+      words[i] !== 'ditto' &&
+      words[i] !== 'do'
+    )
+      from = null
     if (from === null || from.low === null || from.high === null) {
       this.push(
         {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.6},
@@ -1428,7 +1489,7 @@ export class IngredientReader {
     if (next < 0) return -1
     let i = next
     if (words[i] === 'of') i++
-    const noun = readNoun(this.view, i, to, mode === 'list')
+    const noun = readNoun(this.view, i, to, mode === 'list', mode === 'list')
     if (noun === null) return -1
     if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
     const size = this.sizeOf(noun.next, to)
@@ -1525,7 +1586,7 @@ export class IngredientReader {
       words[at - 1] === 'or' ||
       words[at - 1] === '&'
     const open = mode === 'list' && startsEntry
-    const noun = readNoun(this.view, at, to, open)
+    const noun = readNoun(this.view, at, to, open, mode === 'list')
     if (noun === null) {
       // "bread pan": past both words.
       const found = itemHere(this.view, at)
@@ -1633,7 +1694,8 @@ export class IngredientReader {
       return false
     if (noun.next < to && bits[noun.next]! & NOTFOOD) return false
     const before = words[at - 1]
-    if (before === 'a' || before === 'an') return false
+    if (before === 'a' || before === 'an' || MADE.has(after ?? '') || GENERAL.has(noun.item) || row.group === 'bread')
+      return false
     if (before === '-' || this.view.tokens[at]!.joined) return false
     if (row.id === 'water')
       return before === 'with' || before === 'and' || before === 'cold' || before === 'boiling' || before === 'warm'

@@ -96,9 +96,10 @@ const LONGEST = 9
  * them is the head ("sifted loaf sugar").
  *
  * @param open whether a name the lexicon does not know may stand (in a list, or after a measure and "of")
+ * @param compounds whether a word the lexicon does not know may stand after a name it does (in a list)
  * @returns null where no ingredient is named
  */
-export function readNoun(view: View, at: number, end: number, open: boolean): Noun | null {
+export function readNoun(view: View, at: number, end: number, open: boolean, compounds = false): Noun | null {
   const {words, bits, tokens} = view
   let i = at
   while (
@@ -146,7 +147,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean): No
       if (bits[i]! & NOTFOOD) return null
       if (describes(view, i)) break
       if (measureHere(view, i) !== null && !token.joined) break
-      if (!open && !token.joined) break
+      if ((!open || !compounds) && !token.joined) break
       if (unknownStart < 0) unknownStart = i
       unknownEnd = i + 1
       i++
