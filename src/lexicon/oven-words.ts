@@ -74,7 +74,7 @@ const adjectives: readonly Row[] = [
   },
   {
     id: 'fierce',
-    phrases: 'fierce, fiercest, furious, violent, raging, ardent, burning, scorching',
+    phrases: 'fierce, fiercest, fiercer, furious, violent, raging, ardent, burning, scorching',
     band: 'hot',
     celsius: fahrenheit(450, 550),
     source: 'memory',
@@ -317,7 +317,7 @@ const adverbs: readonly Row[] = [
   {
     id: 'bake-quickly',
     use: 'adverb',
-    phrases: 'quickly, quick, briskly, speedily, fast, smartly, sharply, rapidly, hastily',
+    phrases: 'quickly, quick, quicke, briskly, brisk, speedily, fast, smartly, smart, sharply, sharp, rapidly, hastily',
     band: 'hot',
     celsius: fahrenheit(375, 450),
     source: 'memory',
@@ -326,7 +326,7 @@ const adverbs: readonly Row[] = [
   {
     id: 'bake-moderately',
     use: 'adverb',
-    phrases: 'moderately, temperately, steadily, evenly, soakingly',
+    phrases: 'moderately, moderate, temperately, steadily, evenly, soakingly, soberly',
     band: 'moderate',
     celsius: fahrenheit(325, 400),
     source: 'memory',
@@ -347,7 +347,7 @@ const asFor: readonly Row[] = [
     id: 'as-for-bread',
     use: 'as for',
     phrases:
-      'bread, white bread, wheat bread, flour bread, household bread, light bread, common bread, loaves, a loaf, yeast bread, baking bread, new bread, penny bread, raised bread, French bread, fancy bread, bread and pies',
+      'loaf bread, bread, white bread, wheat bread, flour bread, household bread, light bread, common bread, loaves, a loaf, yeast bread, baking bread, new bread, penny bread, raised bread, French bread, fancy bread, bread and pies',
     band: 'hot',
     celsius: fahrenheit(375, 475),
     source: 'us-household-1938',
@@ -525,7 +525,7 @@ const together: readonly Row[] = [
   {
     id: 'with-brown-bread',
     use: 'with',
-    phrases: 'brown bread, rye bread, coarse bread, great bread, big bread, rye and Indian, beans',
+    phrases: 'brown bread, rye bread, coarse bread, great bread, big bread, rye and Indian',
     band: 'hot',
     celsius: fahrenheit(400, 525),
     source: 'pg-13493',
@@ -534,7 +534,7 @@ const together: readonly Row[] = [
   {
     id: 'with-pies',
     use: 'with',
-    phrases: 'pies, large pies, pastry, tarts',
+    phrases: 'large pies, pies',
     band: 'hot',
     celsius: fahrenheit(375, 450),
     source: 'pg-13493',
@@ -542,7 +542,7 @@ const together: readonly Row[] = [
   {
     id: 'with-cakes',
     use: 'with',
-    phrases: 'large cakes, plum cakes, cakes, biscuit, biscuits, puddings, custards',
+    phrases: 'large cakes, plum cakes',
     band: 'moderate',
     celsius: fahrenheit(325, 400),
     source: 'common-practice',
@@ -588,6 +588,25 @@ const fixed: readonly Row[] = [
     celsius: fahrenheit(150, 275),
     source: 'memory',
     note: 'Cooler than the back by what the open door lets out.',
+  },
+  {
+    id: 'much-heat',
+    use: 'fixed',
+    phrases:
+      'great deal of heat, good deal of heat, considerable heat, heat is great, heat is strong, more heat than, plenty of heat, much heat',
+    band: 'hot',
+    celsius: fahrenheit(400, 500),
+    source: 'memory',
+  },
+  {
+    id: 'white-hot-walls',
+    use: 'fixed',
+    phrases:
+      'bricks are white, bricks look white, walls are white, roof is white, arch is white, top of the oven is white, oven is white, crown is white, bricks turn white, walls turn white, burnt white, white all over inside',
+    band: 'hot',
+    celsius: fahrenheit(500, 700),
+    source: 'memory',
+    note: 'Soot burns off the brick at about 315–370 °C: hotter than any dish, before the soak.',
   },
   {
     id: 'full-heat',

@@ -65,7 +65,6 @@ const set = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
 const OVENS = set("oven ovens ouen ouens ovens' oven's")
 const BAKES = set("bake baked bakes baking bak'd baken")
-const HEATS = set('heat heats temperature')
 /** Words of a heat phrase that are neither heat words nor hedges. */
 const LINKS = set('and or but nor yet though to if any thing anything rather')
 const DETERMINERS = set('a an the your our this that one any no')
@@ -115,6 +114,7 @@ interface Reading {
   /** Kept before a reading of less rank where two overlap. */
   readonly rank: number
   readonly disagree?: boolean
+  readonly condition?: boolean
 }
 
 /** A word before "oven" that the lexicon does not know as a heat word: reported, and carried through. */
@@ -159,6 +159,8 @@ export function celsiusOfGasMark(mark: number): number | null {
 const FAN_CELSIUS = 20
 /** Members of "180 °C / 350 °F / gas 4" differ by rounding up to this much before they disagree. */
 const DISAGREE_CELSIUS = 12
+/** "Hotter than for bread": by how much. From memory. */
+const COMPARATIVE_CELSIUS = 20
 
 /**
  * Read the heat of one receipt.
@@ -225,7 +227,15 @@ class HeatReader {
           if (this.#baking) this.#after(i)
           break
         case 'for':
+        case 'bake':
+        case 'bakes':
           if (this.#baking) this.#asFor(i)
+          break
+        case 'drawn':
+          this.#drawn(i)
+          break
+        case 'with':
+          if (this.#baking && /^(?:in|oven)$/.test(this.#word(i - 1))) this.#company(i, this.#limit(i, 6))
           break
         case 'flour':
         case 'meal':
@@ -286,6 +296,7 @@ class HeatReader {
     hedge: Hedge | null,
     rank: number,
     notes: readonly string[] = [],
+    condition = false,
   ): void {
     const chosen = this.#choose(rows)
     let low = Math.min(...chosen.map((row) => row.celsius.low))
@@ -322,7 +333,8 @@ class HeatReader {
     }
     for (const row of chosen) if (row.note !== undefined && !said.includes(row.note)) said.push(row.note)
     const band = hedge?.effect === 'cap' ? bandOf(low, high) : chosen[0]!.band
-    this.#found.push({from, to, band, low, high, sources: [...sources], notes: said, rank})
+    if (condition) said.push('said with an “if”: what happens at this heat, not the heat it wants')
+    this.#found.push({from, to, band, low, high, sources: [...sources], notes: said, rank, condition})
   }
 
   /**
@@ -348,8 +360,8 @@ class HeatReader {
           main = adjective.rows
           mainHedge = pending
         } else if (capped) {
-          // "hot, but not too hot": the limit softens what was said first.
-          mainHedge = pending
+          // "hot, but not too hot": the limit softens what was said first; "brisk, but not fierce" leaves brisk as it is.
+          if (adjective.rows[0] === main[0]) mainHedge = pending
         } else if (main.every((row) => WEAK.has(row.id))) {
           main = adjective.rows
           mainHedge = pending
@@ -447,7 +459,7 @@ class HeatReader {
       const warned = this.#near(i, 7, 1, WARNINGS)
       if (right.conditional && !warned) return
       if (warned && hedge === null && right.too) hedge = HEDGE_CAP
-      this.#put(start, right.end, right.rows, hedge, 5)
+      this.#put(start, right.end, right.rows, hedge, 5, [], this.#conditional(start, i))
       return
     }
     // "stew gently in the oven", "let it do in the oven slowly"
@@ -476,6 +488,13 @@ class HeatReader {
       !NOT_OVENS.has(word.word)
     )
       this.unknown.push({text: this.section.source.slice(word.start, word.end), start: word.start, end: word.end})
+  }
+
+  /** "if the oven be hot", "should the oven be very brisk": it tells what then happens. */
+  #conditional(from: number, oven: number): boolean {
+    const low = Math.max(this.#floor(oven, 6), from - 2)
+    for (let k = low; k < oven; k++) if (/^(?:if|unless|lest|should|because)$/.test(this.#word(k))) return true
+    return false
   }
 
   /** "so slow an oven", "rather too hot an oven": the article stands inside. */
@@ -535,7 +554,7 @@ class HeatReader {
           if (this.#word(k) === 'not') negative = true
         }
         const last = this.#word(j - 1)
-        const needsNoun = j > at && PREPOSITIONS.has(last) && !copula
+        const needsNoun = j > at && PREPOSITIONS.has(last)
         let end = run.end
         let noun = HEAT_NOUNS.has(this.#word(end))
         if (!noun && this.#word(end) === 'and' && HEAT_NOUNS.has(this.#word(end + 2))) noun = true
@@ -613,6 +632,7 @@ class HeatReader {
   /** "for": the end of a comparison whose oven or heat stands before it. */
   #asFor(i: number): void {
     const tokens = this.#tokens
+    if (BAKES.has(this.#word(i)) && !/^(?:to|will|would)$/.test(this.#word(i - 1))) return
     const low = this.#floor(i, 9)
     let likeness = -1
     let heat = -1
@@ -626,11 +646,20 @@ class HeatReader {
     const limit = this.#limit(i, 8)
     const found = this.#comparison(likeness, limit)
     if (found === null || found.end <= i) return
-    const hotter = /^(?:hotter|quicker|brisker)$/.test(this.#word(likeness - 1)) ? MORE : null
-    const cooler = /^(?:cooler|slower|slacker)$/.test(this.#word(likeness - 1)) || this.#word(likeness - 2) === 'so' ? LESS : null
+    const said = this.#word(likeness - 1)
+    const hotter = /^(?:hotter|quicker|brisker|fiercer|warmer)$/.test(said)
+    const cooler = /^(?:cooler|slower|slacker|gentler)$/.test(said) || this.#word(likeness - 2) === 'so'
+    const shift = hotter ? COMPARATIVE_CELSIUS : cooler ? -COMPARATIVE_CELSIUS : 0
+    const rows =
+      shift === 0
+        ? found.rows
+        : found.rows.map((row) => {
+            const celsius = {low: row.celsius.low + shift, high: row.celsius.high + shift}
+            return {...row, celsius, band: bandOf(celsius.low, celsius.high)}
+          })
     let from = Math.min(heat, likeness)
     if (DETERMINERS.has(this.#word(from - 1)) && tokens[from - 1]!.block === tokens[i]!.block) from--
-    this.#put(from, found.end, found.rows, hotter ?? cooler, 6, ['heat by comparison with another baking'])
+    this.#put(from, found.end, rows, null, 6, ['heat by comparison with another baking'])
   }
 
   #bake(i: number): void {
@@ -641,7 +670,8 @@ class HeatReader {
     for (let j = i + 1; j < limit; j++) {
       const word = this.#word(j)
       if (word === ',' || tokens[j]!.kind === 'mark') {
-        if (word === ',' && j + 1 < limit && STRICT_ADVERBS.has(this.#word(j + 1)) && this.#word(j + 1).endsWith('ly')) continue
+        const added = word === ',' ? longest(ADVERBS, tokens, j + 1, limit) : null
+        if (added !== null && (this.#word(added.end - 1).endsWith('ly') || added.end === limit)) continue
         break
       }
       if (ADVERB_STOPS.has(word)) break
@@ -669,16 +699,7 @@ class HeatReader {
         j = hedge.end - 1
         continue
       }
-      // "bake it with brown bread"
-      if (word === 'with') {
-        let k = j + 1
-        while (k < limit && DETERMINERS.has(this.#word(k))) k++
-        const things = longest(WITH, tokens, k, limit)
-        if (things !== null && !/^(?:crumbs?|sauce|dough|and|sugar|paste|cut|sippets)$/.test(this.#word(things.end))) {
-          this.#put(j, things.end, things.rows, null, 4, ['baked in company'])
-          break
-        }
-      }
+      if (word === 'with' && this.#company(j, limit)) break
     }
     // "slow baking", "gently baked", "baked in a slow heat" has its own reading
     const previous = this.#word(i - 1)
@@ -691,6 +712,34 @@ class HeatReader {
     }
   }
 
+  /** "bake it with brown bread", "in with the bread": `i` is at "with". */
+  #company(i: number, limit: number): boolean {
+    let k = i + 1
+    while (k < limit && DETERMINERS.has(this.#word(k))) k++
+    const things = longest(WITH, this.#tokens, k, limit)
+    if (
+      things === null ||
+      /^(?:crumbs?|sauce|dough|and|sugar|paste|cut|sippets|crust|under|over|round)$/.test(this.#word(things.end))
+    )
+      return false
+    this.#put(i, things.end, things.rows, null, 4, ['baked in company'])
+    return true
+  }
+
+  /** "the bread being drawn": `i` is at "drawn". */
+  #drawn(i: number): void {
+    if (this.#word(i - 1) !== 'being') return
+    const low = this.#floor(i, 7)
+    for (let k = low; k < i - 1; k++) {
+      const things = longest(AFTER, this.#tokens, k, i)
+      if (things === null || things.end !== i - 1 || !this.#near(i, 20, 20, SETS_IN)) continue
+      this.#put(DETERMINERS.has(this.#word(k - 1)) && k > low ? k - 1 : k, i + 1, things.rows, null, 4, [
+        'by what the drawn goods leave in the brick',
+      ])
+      return
+    }
+  }
+
   /** "a moderate heat", "the heat should be gentle" where the sentence bakes. */
   #heat(i: number): void {
     const tokens = this.#tokens
@@ -699,9 +748,12 @@ class HeatReader {
     const block = tokens[i]!.block
     if (!this.#near(i, 40, 40, CONTEXT_BAKES) && !this.#follows(i)) return
     if (this.#near(i, 12, 6, POT_WORDS)) return
-    let j = i
-    while (j > 0 && i - j < 8 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
-    const run = j < i ? this.#run(j, i) : null
+    let noun = i
+    if (this.#word(i - 1) === 'of' && /^degrees?$/.test(this.#word(i - 2))) noun = i - 2
+    else if (/^an?$/.test(this.#word(i - 1)) && i >= 3 && /^(?:so|as|too)$/.test(this.#word(i - 3))) noun = i - 1
+    let j = noun
+    while (j > 0 && noun - j < 8 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
+    const run = j < noun ? this.#run(j, noun) : null
     if (run !== null) {
       if (stove && (run.rows[0]!.band === 'hot' || !this.#near(i, 14, 4, DRIES))) return
       let from = j
@@ -711,6 +763,24 @@ class HeatReader {
       return
     }
     if (stove) return
+    // "as much heat as flour bread"
+    if (/^(?:as|than)$/.test(this.#word(i + 1))) {
+      let k = i + 2
+      while (k < i + 5 && (DETERMINERS.has(this.#word(k)) || this.#word(k) === 'for')) k++
+      const found = longest(AS_FOR, tokens, k, this.#limit(i, 10))
+      if (found !== null) {
+        let from = i
+        while (
+          from > 0 &&
+          i - from < 4 &&
+          tokens[from - 1]!.block === block &&
+          /^(?:about|as|much|the|same|more|less|rather)$/.test(this.#word(from - 1))
+        )
+          from--
+        this.#put(from, found.end, found.rows, null, 6, ['heat by comparison with another baking'])
+        return
+      }
+    }
     // "the heat (of the oven) should be …"; the verb "heat the oven" is the oven's own clause.
     if (!DETERMINERS.has(this.#word(i - 1))) return
     let at = i + 1
@@ -736,8 +806,17 @@ class HeatReader {
       if (this.#word(j) !== 'as') return
       j++
     }
-    const drawing = /^(?:drawing|taking|withdrawing)$/.test(this.#word(j))
+    let drawing = /^(?:drawing|taking|withdrawing|removing)$/.test(this.#word(j))
     if (drawing) j++
+    else {
+      // "after you have drawn the bread"
+      let k = j
+      while (k < j + 3 && /^(?:you|they|we|she|have|has|had|i)$/.test(this.#word(k))) k++
+      if (k > j && /^(?:drawn|draw|removed|remove|taken|take|withdrawn)$/.test(this.#word(k))) {
+        drawing = true
+        j = k + 1
+      }
+    }
     if (drawing && this.#word(j) === 'out') j++
     const determined = DETERMINERS.has(this.#word(j))
     let things = longest(AFTER, tokens, j, limit)
@@ -755,6 +834,7 @@ class HeatReader {
     if (lead === 'soon' && this.#word(i - 1) === 'as') from--
     if (lead === 'when' && /^(?:even|just)$/.test(this.#word(i - 1))) from--
     if (drawing) {
+      if (this.#word(end) === 'out') end++
       this.#put(from, end, things.rows, null, 5, ['by what the drawn goods leave in the brick'])
       return
     }
@@ -769,6 +849,8 @@ class HeatReader {
     const oven = this.#near(i, 25, 18, SETS_IN)
     if (k > end && (DRAWN.has(verb) || (moved && verb === 'out'))) {
       if (!oven) return
+      // "When the bread is taken out of the oven, rub it": what is done to the bread itself.
+      if (lead === 'when' && this.#word(k) === 'out' && this.#word(k + 1) === 'of') return
       let stop = k + 1
       if (verb !== 'out' && this.#word(stop) === 'out') stop++
       this.#put(from, stop, things.rows, null, 5, ['by what the drawn goods leave in the brick'])
@@ -1123,6 +1205,7 @@ class HeatReader {
         sources: reading.sources,
         ...(reading.notes.length > 0 ? {notes: reading.notes} : {}),
         ...(reading.disagree === true ? {disagree: true} : {}),
+        ...(reading.condition === true ? {condition: true} : {}),
       }
     })
   }
@@ -1160,7 +1243,7 @@ const AFTER_COMMA = set(
   'which that but not and rather moderately very as or let tolerably pretty well neither nor having with quick slack',
 )
 const LINKS_AFTER = set('but nor or rather yet heat heated about')
-const LIKENESS = set('as enough same than fit proper such like suitable hot required sufficient right heated')
+const LIKENESS = set('heat as enough same than fit proper such like suitable hot required sufficient right heated')
 const HEATED = set('hot heat heated hotter cooler quicker slower slack temperature fire')
 const DRIES = set('dry drying dried bake baked candy sieve')
 const DRAWABLE = set('bread loaves pies manchet manchets')

@@ -1,5 +1,4 @@
-import type {Band} from '../lexicon/schema.js'
-import type {Range} from '../lexicon/schema.js'
+import type {Band, Range} from '../lexicon/schema.js'
 
 /**
  * The contract of `hearthfall translate --format json` (design §3). Later versions add fields and keep these. Offsets are UTF-16
@@ -57,6 +56,8 @@ export interface OvenPhrase extends Span {
   readonly notes?: readonly string[]
   /** The phrase names temperatures that do not agree ("350 °F (200 °C)"). */
   readonly disagree?: boolean
+  /** Said with an "if" ("if the oven be too hot it will burn"): not the heat the dish wants. */
+  readonly condition?: boolean
 }
 
 export interface TimePhrase extends Span {
