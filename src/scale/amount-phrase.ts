@@ -16,33 +16,35 @@ export type AskedResult =
   | {readonly ok: true; readonly value: Asked}
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
-const names: Readonly<Record<string, number>> = {
-  a: 1,
-  an: 1,
-  one: 1,
-  two: 2,
-  three: 3,
-  four: 4,
-  five: 5,
-  six: 6,
-  seven: 7,
-  eight: 8,
-  nine: 9,
-  ten: 10,
-  eleven: 11,
-  twelve: 12,
-  fifteen: 15,
-  sixteen: 16,
-  eighteen: 18,
-  twenty: 20,
-  thirty: 30,
-  forty: 40,
-  fifty: 50,
-  sixty: 60,
-  hundred: 100,
-  half: 0.5,
-  dozen: 12,
-}
+const names: ReadonlyMap<string, number> = new Map(
+  Object.entries({
+    a: 1,
+    an: 1,
+    one: 1,
+    two: 2,
+    three: 3,
+    four: 4,
+    five: 5,
+    six: 6,
+    seven: 7,
+    eight: 8,
+    nine: 9,
+    ten: 10,
+    eleven: 11,
+    twelve: 12,
+    fifteen: 15,
+    sixteen: 16,
+    eighteen: 18,
+    twenty: 20,
+    thirty: 30,
+    forty: 40,
+    fifty: 50,
+    sixty: 60,
+    hundred: 100,
+    half: 0.5,
+    dozen: 12,
+  }),
+)
 const vulgar: Readonly<Record<string, string>> = {'½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3'}
 const example = 'write “12 loaves”, “for 40”, “2 times”, “3 kg” or “fill the floor”'
 
@@ -62,7 +64,7 @@ function numberAt(text: string): {value: Fraction; rest: string} | null {
   }
   if (/^half a dozen\b/.test(text)) return {value: new Fraction(6), rest: text.slice(12).trimStart()}
   const word = /^[a-z]+/.exec(text)?.[0] ?? ''
-  const value = names[word]
+  const value = names.get(word)
   if (value === undefined) return null
   return withDozen(new Fraction(value), text.slice(word.length).trimStart())
 }
@@ -96,8 +98,8 @@ export function readAsked(text: string | null, people: number): AskedResult {
     return {ok: true, value: {kind: 'floor'}}
   }
   if (/^[-−]/.test(plain)) return {ok: false, reason: `an amount cannot be negative: “${text}”`, suggest: example}
-  const named: Readonly<Record<string, number>> = {once: 1, twice: 2, thrice: 3, double: 2, treble: 3, triple: 3}
-  const times = named[plain.replace(/ (?:the )?(?:receipt|batch|quantity)$/, '')]
+  const named = new Map(Object.entries({once: 1, twice: 2, thrice: 3, double: 2, treble: 3, triple: 3}))
+  const times = named.get(plain.replace(/ (?:the )?(?:receipt|batch|quantity)$/, ''))
   if (times !== undefined) return {ok: true, value: {kind: 'times', times: new Fraction(times)}}
   const feeding = /^(?:for|to feed|feeds|serves)\s+(?:about )?/.exec(plain)
   const number = numberAt(feeding === null ? plain : plain.slice(feeding[0].length))

@@ -53,22 +53,24 @@ const teaspoon = 5
 const gramSteps = [1000, 500, 250, 100, 50, 25, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01]
 const millilitreSteps = [1000, 500, 250, 100, 50, 25, 10, 5, 2, 1]
 
-const plural: Readonly<Record<string, string>> = {
-  loaf: 'loaves',
-  leaf: 'leaves',
-  pinch: 'pinches',
-  bunch: 'bunches',
-  glass: 'glasses',
-  wineglass: 'wineglasses',
-  dish: 'dishes',
-  box: 'boxes',
-  gallon: 'gallons',
-}
+const plural: ReadonlyMap<string, string> = new Map(
+  Object.entries({
+    loaf: 'loaves',
+    leaf: 'leaves',
+    pinch: 'pinches',
+    bunch: 'bunches',
+    glass: 'glasses',
+    wineglass: 'wineglasses',
+    dish: 'dishes',
+    box: 'boxes',
+    gallon: 'gallons',
+  }),
+)
 
 /** "cup" → "cups", unless one or less is meant. */
 export function pluralOf(noun: string, count: number): string {
   if (count <= 1 || noun === 'count' || noun.startsWith('size of') || noun.startsWith('weight of')) return noun
-  return plural[noun] ?? (/(?:s|x|ch|sh)$/.test(noun) ? `${noun}es` : `${noun}s`)
+  return plural.get(noun) ?? (/(?:s|x|ch|sh)$/.test(noun) ? `${noun}es` : `${noun}s`)
 }
 
 /** A whole number and a cook's fraction: 1 1/2, 2/3. */
@@ -256,14 +258,14 @@ const pourable: ReadonlySet<string> = new Set([
   'double cream',
   'single cream',
 ])
-const spoonSizes: Readonly<Record<string, number>> = {tablespoon, teaspoon, dessertspoon: 10}
+const spoonSizes: ReadonlyMap<string, number> = new Map(Object.entries({tablespoon, teaspoon, dessertspoon: 10}))
 /** Measures too small or too loose for a scale: kept as they are written. */
 const loose: ReadonlySet<string> = new Set(['pinch', 'drop', 'handful', 'saltspoon'])
 
 /** The receipt's own spoons where today's are within what its spoon may have been, and pinches as they are. */
 function ownSpoons(input: KitchenInput, middle: Fraction): Candidate[] {
   const {measure} = input
-  const size = spoonSizes[measure]
+  const size = spoonSizes.get(measure)
   const volume = input.millilitres
   if (size === undefined && !loose.has(measure)) return []
   const value = middle.valueOf()

@@ -160,7 +160,12 @@ export function readVessel(text: string): VesselResult {
     .replace(/\s+/g, ' ')
     .trim()
   if (plain.length > 80) return {ok: false, reason: 'this is too long to be a vessel', suggest: example}
-  const found = [...plain.matchAll(dimensions)].map((m) => ({number: m[1] ?? '', unit: m[2] ?? ''}))
+  // "2 lb loaf tin": what a tin is called by is no size of it.
+  const measured = plain.replace(
+    /\b(?:\d+(?:[./]\d+)?|\d+ \d\/\d) ?(?:lbs?|pounds?|oz|ounces?|kg|g|quarts?|qt|pints?|litres?|l|gallons?|cups?)\b/g,
+    ' ',
+  )
+  const found = [...measured.matchAll(dimensions)].map((m) => ({number: m[1] ?? '', unit: m[2] ?? ''}))
   const row = rowIn(plain)
   const rowShape = row === null || row.shape === 'none' ? null : row.shape
   const named = nameIn(plain)
