@@ -34,6 +34,47 @@ export const de: Words = {
   'month.12': 'Dezember',
   'date.long': '{weekday}, {day}. {month} {year}',
 
+  'oven.floor': 'Herd {area} m² ({shape}), Gewölbe {vault} m², {volume} m³ Raum; die ersten Schichten wiegen {mass} kg.',
+  'oven.shape.round': 'rund',
+  'oven.shape.oval': 'oval',
+  'oven.shape.rectangle': 'rechteckig',
+  'oven.usual': 'Das übliche Feuer: {wood} Holz in {burn}, Ruhe {soak}, dann ist die Backhitze {heat}.',
+  'oven.held':
+    'Er hält dann etwa {held} MJ, und von sechs bis zwölf Stunden nach dem Ausräumen fällt die Hitze in {hours} h um zwei Drittel.',
+  'oven.windows': 'Wann jede Hitze beginnt und endet',
+  'oven.window': '{band} {heat}: von {from} bis {to} nach dem Ausräumen',
+  'oven.window.range': 'im schlechten Fall {low}; im guten {high}',
+  'oven.window.span': '{from} bis {to}',
+  'oven.window.open': 'über {to} hinaus',
+  'oven.window.none': '{band} {heat}: mit diesem Feuer nicht erreicht',
+  'oven.window.never': 'nicht erreicht',
+  'oven.starts': 'Das Feuer für den ersten Schuss',
+  'oven.start': 'Um bei {heat} zu beginnen: {wood} Holz in {burn}',
+  'oven.start.range': 'Holz {wood}, Brennzeit {burn}, soweit bekannt',
+  'oven.start.cannot': 'Um bei {heat} zu beginnen: kein Feuer eines Tages reicht',
+  'oven.night': 'Über Nacht',
+  'oven.night.morning': 'Zwölf Stunden nach dem Ausräumen, Tür zu: {heat}.',
+  'oven.night.slack': 'Er ist {time} lang lau.',
+  'oven.night.slackAtLeast': 'Er ist mindestens {time} lang lau.',
+  'oven.cold': 'Kalter oder feuchter Beginn',
+  'oven.cold.cold':
+    'Kalt, gegen am Vortag geheizt (noch {heat} im Stein): {wood} mehr Holz, {burn} länger heizen, um bei {start} zu beginnen.',
+  'oven.cold.damp': 'Feucht, gegen kalt und trocken: {wood} mehr Holz, {burn} länger heizen.',
+  'oven.changes': 'Was eine Änderung brächte, beim selben Feuer',
+  'oven.change':
+    '{what}: erste Hitze {readyThen} statt {readyNow}; zwölf Stunden nach dem Ausräumen {nightThen} statt {nightNow}; {baking} Hitze über „langsam“.',
+  'oven.change.more': '{time} mehr',
+  'oven.change.less': '{time} weniger',
+  'oven.change.same': 'nicht mehr',
+  'oven.change.inch-brick': 'Ein Zoll mehr Stein in Herd und Gewölbe',
+  'oven.change.inch-insulation': 'Ein Zoll Keramikfaser hinter der ersten Schicht von Herd und Gewölbe',
+  'oven.change.tight-door': 'Zwei Zoll Dämmung in der Tür',
+  'oven.change.dry-wood': 'Dasselbe Holz, auf 16 % Wasser getrocknet',
+  'oven.learnt': 'Was sein Heizbuch gelehrt hat',
+  'oven.learnt.none':
+    'Noch ist kein Heizen aufgeschrieben: alles hier kommt von der Zeichnung, mit weiten Grenzen. Einige Messungen (hearthfall note), und es wird das Bild dieses Ofens.',
+  'oven.times': 'Die Zeiten zählen vom Ausräumen der Glut an.',
+
   'decimal.mark': ',',
   'list.and': 'und',
   'range.to': '{low} bis {high}',
@@ -82,7 +123,7 @@ export const de: Words = {
   'plan.loads': 'Was im Ofen steht, und wo',
   'plan.load': 'Schuss {number}, eingeschossen um {time}',
   'plan.where': '{zone}',
-  'plan.drawAt': 'ausziehen {time} ({low} bis {high})',
+  'plan.between': '{time} ({low} bis {high})',
   'plan.unplaced': 'Ohne Platz',
   'plan.rule': 'Regel: {rule}',
   'plan.remedies': 'Was helfen würde:',
@@ -210,6 +251,22 @@ export const de: Words = {
   'day.readings': 'Ablesungen zum Eintragen',
   'day.expectedFloor': 'Herd erwartet',
 
+  'standing.title': 'Den ganzen Tag',
+  'standing.fire': 'Feuer hinterher: öfter und dünneres Holz nachlegen. Nicht kürzen.',
+  'standing.test':
+    'Bei einer Probe zu heiß: Tür einige Minuten offen lassen, neu prüfen. Zu kühl: einschießen, was weniger Hitze braucht, und neu planen.',
+  'standing.load': 'Ofen heißer als die „richtige“ Hitze: warten, Tür angelehnt. Kühler: sofort einschießen und länger lassen.',
+  'standing.draw':
+    'Vor der Zeit fertig: ausziehen, Papier über das legen, was bleibt. Nicht fertig: Tür zu, alle zehn Minuten nachsehen bis zur spätesten Zeit.',
+  'standing.dough':
+    'Teig früh fertig: kühl stellen, solange er warten kann. Nicht gegangen: näher an den Ofen; kommt der Ofen später, als der Teig warten kann, zusammenstoßen und neu formen.',
+  'own.from': 'Nachsehen ab {time}.',
+  'own.until': 'Spätestens {time}.',
+  'own.between': 'Richtig bei {temperature}.',
+  'own.below': 'Richtig unter {temperature}.',
+  'own.hold': 'Kann {time} warten.',
+  'day.setIn': 'Schuss {number} einschießen:',
+
   'sheet.index': 'Blätter',
   'sheet.day': 'Tagesblatt',
   'sheet.heat': 'Hitzekurve',
@@ -308,7 +365,7 @@ export const de: Words = {
   'shop.weighing': 'Abwiegen, Teig für Teig',
   'shop.weighingIntro':
     'Jeden Teig in seine eigene Schüssel wiegen und abhaken. Fett: die Menge, gerundet auf das, was eine Küche messen kann.',
-  'shop.times': 'Das Rezept {times}-mal.',
+  'shop.times': '{times} × das Rezept.',
 
   'safety.title': 'Vorsichtsregeln für einen Tag am Feuer',
   'safety.fire': 'Feuer',

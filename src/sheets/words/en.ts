@@ -35,6 +35,47 @@ export const en = {
   'month.12': 'December',
   'date.long': '{weekday} {day} {month} {year}',
 
+  'oven.floor': 'Floor {area} m² ({shape}), vault {vault} m², {volume} m³ of space; the first layers weigh {mass} kg.',
+  'oven.shape.round': 'round',
+  'oven.shape.oval': 'oval',
+  'oven.shape.rectangle': 'rectangle',
+  'oven.usual': 'The usual fire: {wood} of wood over {burn}, a soak of {soak}, then the baking heat is {heat}.',
+  'oven.held':
+    'It holds about {held} MJ then, and from six to twelve hours after raking the heat falls by two thirds in {hours} h.',
+  'oven.windows': 'When each band begins and ends',
+  'oven.window': '{band} {heat}: from {from} to {to} after raking out',
+  'oven.window.range': 'on a cold day’s luck {low}; on a good one {high}',
+  'oven.window.span': '{from} to {to}',
+  'oven.window.open': 'past {to}',
+  'oven.window.none': '{band} {heat}: not reached by this fire',
+  'oven.window.never': 'not reached',
+  'oven.starts': 'The fire for a first load',
+  'oven.start': 'To start at {heat}: {wood} of wood over {burn}',
+  'oven.start.range': 'wood {wood}, burning {burn}, as far as is known',
+  'oven.start.cannot': 'To start at {heat}: no fire of a day reaches it',
+  'oven.night': 'Overnight',
+  'oven.night.morning': 'Twelve hours after raking out, door shut: {heat}.',
+  'oven.night.slack': 'It is slack for {time}.',
+  'oven.night.slackAtLeast': 'It is slack for {time} at least.',
+  'oven.cold': 'A cold or damp start',
+  'oven.cold.cold':
+    'Cold, against fired the day before ({heat} still in the brick): {wood} more wood, {burn} more burning, to start at {start}.',
+  'oven.cold.damp': 'Damp, against cold and dry: {wood} more wood, {burn} more burning.',
+  'oven.changes': 'What a change would do, with the same fire',
+  'oven.change':
+    '{what}: first heat {readyThen} instead of {readyNow}; twelve hours after raking {nightThen} instead of {nightNow}; {baking} of heat above slow.',
+  'oven.change.more': '{time} more',
+  'oven.change.less': '{time} less',
+  'oven.change.same': 'no more',
+  'oven.change.inch-brick': 'An inch more brick in hearth and vault',
+  'oven.change.inch-insulation': 'An inch of ceramic fibre behind the first layer of hearth and vault',
+  'oven.change.tight-door': 'Two inches of insulation in the door',
+  'oven.change.dry-wood': 'The same wood dried to 16 % water',
+  'oven.learnt': 'What its log has taught',
+  'oven.learnt.none':
+    'No firing is logged yet: all this is from the drawing, with wide ranges. Note a few readings (hearthfall note) and it becomes this oven’s own.',
+  'oven.times': 'Times count from raking out the coals.',
+
   'decimal.mark': '.',
   'list.and': 'and',
   'range.to': '{low} to {high}',
@@ -83,7 +124,7 @@ export const en = {
   'plan.loads': 'What is in the oven, and where',
   'plan.load': 'Load {number}, set in at {time}',
   'plan.where': '{zone}',
-  'plan.drawAt': 'draw {time} ({low} to {high})',
+  'plan.between': '{time} ({low} to {high})',
   'plan.unplaced': 'Not placed',
   'plan.rule': 'Rule: {rule}',
   'plan.remedies': 'What would help:',
@@ -212,6 +253,22 @@ export const en = {
   'day.readings': 'Readings to write in',
   'day.expectedFloor': 'Floor expected',
 
+  'standing.title': 'All day',
+  'standing.fire': 'Fire behind: feed a little oftener, smaller wood. Do not shorten it.',
+  'standing.test':
+    'Too hot at a test: leave the door open a few minutes and test again. Too cool: set in now what can wait for less heat, and plan again.',
+  'standing.load': 'Oven hotter than a load’s “right” heat: wait, door ajar. Cooler: set in at once and leave it longer.',
+  'standing.draw':
+    'Done before its time: draw it, and lay paper over what stays. Not done: shut the door and look every ten minutes till the latest time.',
+  'standing.dough':
+    'Dough ready early: keep it cool as long as it can wait. Not risen: nearer the oven; if the oven is later than the dough can wait, knock it down and shape it again.',
+  'own.from': 'Look from {time}.',
+  'own.until': 'At the latest {time}.',
+  'own.between': 'Right from {temperature}.',
+  'own.below': 'Right below {temperature}.',
+  'own.hold': 'Can wait {time}.',
+  'day.setIn': 'Set in load {number}:',
+
   'sheet.index': 'Sheets',
   'sheet.day': 'Day sheet',
   'sheet.heat': 'Heat chart',
@@ -288,7 +345,7 @@ export const en = {
     '“{text}”: its range is as wide as {percent} % of its likely figure. It may be a household measure, a thing judged by eye, or one whose size changed with year and place. Weighing a few of the real things, or finding the maker’s table of the time, would narrow it.',
   'exercise.order': 'Put these dishes in order, the one that needs the most heat first. Which is set in first?',
   'exercise.backThis': 'Why does {title} stand at the back of the oven?',
-  'exercise.backOther': 'Why does the bean pot go to the back of the oven, and what is drawn first to the mouth?',
+  'exercise.backOther': 'Why does the bean pot go to the back of the oven, and what stands near the mouth?',
   'exercise.backAnswer':
     'What stays longest goes in first and furthest back, where the heat holds longest and the draught of the door does not reach. What is drawn early stands near the mouth, so that nothing has to be moved to reach it and the door is open only for a moment.',
   'exercise.when': '{title} is to be set in at {temperature}. Read from the table between what times that can be.',
@@ -304,7 +361,7 @@ export const en = {
   'shop.weighing': 'Weighing out, batch by batch',
   'shop.weighingIntro':
     'Weigh each batch into its own bowl, and tick as you go. In bold, the amount rounded to what a kitchen can measure.',
-  'shop.times': 'The receipt made {times} times.',
+  'shop.times': '{times} × the receipt.',
 
   'safety.title': 'Cautions for a day by the fire',
   'safety.fire': 'Fire',
