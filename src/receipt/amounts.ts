@@ -186,6 +186,7 @@ function one(view: View, at: number, end: number): One | null {
   }
   const bit = bits[at]!
   if (bit & ARTICLE) {
+    if (words[at + 1] === 'la' || words[at + 1] === 'l') return null
     let i = at + 1
     while (i < end && bits[i]! & FILLING && !(bits[i]! & (FRACTION | BUNDLE | CARDINAL))) i++
     if (i < end && bits[i]! & BUNDLE) return bundle(view, new Fraction(1), i, end)

@@ -1,5 +1,6 @@
 import Fraction from 'fraction.js'
 import {indefinites, partNames, partsOf, toTaste} from '../lexicon/grammar-words.js'
+import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
@@ -326,7 +327,17 @@ export class IngredientReader {
   }
 
   private prose(from: number, to: number, mode: Mode): void {
+    if (this.isIndex(from, to)) return
     this.scan(from, to, mode)
+  }
+
+  /** An index or a bill of fare: names and page numbers, no amounts. */
+  private isIndex(from: number, to: number): boolean {
+    const {tokens} = this.view
+    if (to - from < 40) return false
+    let pages = 0
+    for (let i = from; i < to; i++) if (tokens[i]!.kind === 'number' && tokens[i]!.den === 1 && tokens[i]!.num > 24) pages++
+    return pages * 12 > to - from
   }
 
   private scan(from: number, to: number, mode: Mode): void {
@@ -636,6 +647,15 @@ export class IngredientReader {
     let {measureText} = quantity
     let {known} = noun
     // "a piece of butter the size of an egg"
+    // "1 oz. of bitter ditto", "2 smaller ones": the thing named before.
+    const again = /^(.*?) ?(?:ditto|do|one|ones)$/.exec(item)
+    let row = noun.row
+    if (!known && again !== null && this.last !== null) {
+      const head = this.last.item.split(' ').pop()!
+      row = lookUpItem(`${again[1]} ${head}`) ?? this.last.row
+      item = row?.id ?? this.last.item
+      known = row !== null
+    }
     const size = this.sizeOf(next, to)
     if (size !== null) {
       low = size.low
@@ -708,7 +728,7 @@ export class IngredientReader {
         measure,
         measureText,
         item,
-        row: noun.row,
+        row,
         known,
         prepared: noun.prepared,
         hedges: allHedges,
@@ -717,7 +737,6 @@ export class IngredientReader {
       },
       mode,
     )
-    known = true
     return next
   }
 
@@ -1400,7 +1419,7 @@ export class IngredientReader {
 
   /** "four yolks and two whites of eggs", "sixteen yolks", "the whites of…" after a bare count. */
   private countedParts(at: number, quantity: Quantity, to: number, mode: Mode): number {
-    const {words, bits} = this.view
+    const {words, bits, tokens} = this.view
     let k = quantity.next
     let guard = 0
     let eggFirst = false
@@ -1412,6 +1431,8 @@ export class IngredientReader {
     if (k >= to || (part !== 'yolk' && part !== 'white')) return -1
     void eggFirst
     if (quantity.article && !/^(?:white|yolk|yelk|yolke)$/.test(words[k]!)) return -1
+    // "a white sauce": the colour.
+    if (words[k] === 'white' && k + 1 < to && tokens[k + 1]!.kind === 'word' && !(bits[k + 1]! & ENDER)) return -1
     k++
     if (part === 'white' && /^(?:flour|sugar|pepper|wine|bread|vinegar|sauce|fish|wheat|currant|onion)/.test(words[k] ?? ''))
       return -1
@@ -1488,6 +1509,14 @@ export class IngredientReader {
     const next = vague.match(words, at, to)
     if (next < 0) return -1
     let i = next
+    // "a few slices of ham", "any kind of jam": no count, but the piece is named.
+    const piece = measureHere(this.view, i)
+    if (piece !== null && words[piece.next] === 'of' && piece.row.dimension !== 'mass' && piece.next < to) i = piece.next
+    else if (
+      (words[i] === 'kind' || words[i] === 'sort' || words[i] === 'remains' || words[i] === 'grains') &&
+      words[i + 1] === 'of'
+    )
+      i++
     if (words[i] === 'of') i++
     const noun = readNoun(this.view, i, to, mode === 'list', mode === 'list')
     if (noun === null) return -1

@@ -142,11 +142,17 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       i = found.next
       continue
     }
-    if (bits[i]! & ENDER && !token.joined && !(bits[i]! & PREPARED && rowEnd < 0 && unknownStart < 0)) break
+    // "milk-and-water" is two names; "heart-of-oak" one word.
+    if (
+      bits[i]! & ENDER &&
+      (!token.joined || words[i] === 'and' || words[i] === 'or') &&
+      !(bits[i]! & PREPARED && rowEnd < 0 && unknownStart < 0)
+    )
+      break
     if (rowEnd >= 0) {
       if (bits[i]! & NOTFOOD) return null
       if (describes(view, i)) break
-      if (measureHere(view, i) !== null && !token.joined) break
+      if (words[i]!.endsWith('ing') || (measureHere(view, i) !== null && !token.joined)) break
       if ((!open || !compounds) && !token.joined) break
       if (unknownStart < 0) unknownStart = i
       unknownEnd = i + 1
@@ -162,7 +168,14 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
   }
   lead = first
   if (row === null) {
-    if (!open || unknownStart < 0) return null
+    if (!open) return null
+    // "red or black currants", "neck or loin of mutton": the name stands after the second.
+    if ((words[i] === 'or' || words[i] === 'and') && i + 1 < end && i - first <= 2 && i > first && words[i - 1] !== 'salt') {
+      const second = readNoun(view, i + 1, end, false)
+      if (second !== null && !words[i - 1]!.endsWith('s'))
+        return {...second, start: first, prepared: `${words.slice(first, i + 1).join(' ')} ${second.prepared}`.trim()}
+    }
+    if (unknownStart < 0) return null
     while (lead < unknownStart && describes(view, lead)) lead++
     let name = words.slice(lead, unknownEnd)
     if (name.length > 5) name = name.slice(-3)
@@ -174,6 +187,10 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       item = `${item} of ${of.name}`
       next = of.next
     }
+    // A joint of a known beast is known.
+    const beast = of !== null && bits[unknownEnd - 1]! & (JOINT | PART) ? of.row : null
+    if (beast !== null)
+      return {start: first, next, item, row: beast, known: true, prepared: preparedText(view, first, lead), doubtful: false}
     return {start: first, next, item, row: null, known: false, prepared: preparedText(view, first, lead), doubtful: true}
   }
   if (rowEnd < end && bits[rowEnd]! & NOTFOOD && tokens[rowEnd]!.kind === 'word' && unknownEnd <= rowEnd) return null
@@ -222,11 +239,11 @@ const preparedText = (view: View, from: number, to: number): string => {
 }
 
 /** "of almonds" after a head that takes one ("essence", "round"); null otherwise. */
-function ofTail(view: View, head: number, at: number, end: number): {name: string; next: number} | null {
+function ofTail(view: View, head: number, at: number, end: number): {name: string; next: number; row: Item | null} | null {
   const {words, bits} = view
   if (words[at] !== 'of' || at + 1 >= end || !(bits[head]! & (OFHEAD | JOINT | PART))) return null
   const noun = readNoun(view, at + 1, end, true)
-  return noun === null ? null : {name: noun.item, next: noun.next}
+  return noun === null ? null : {name: noun.item, next: noun.next, row: noun.row}
 }
 
 /** The item that is `part` of another: ("lemon", "rind") → "lemon rind", by the lexicon's id where it has one. */
