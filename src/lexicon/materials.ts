@@ -53,9 +53,14 @@ export const materials: readonly Material[] = [
     density: between(1600, 1920, 2000),
     heat: between(800, 835, 920),
     emissivity: between(0.88, 0.93, 0.96),
+    conductivityAt: [
+      {celsius: 20, value: 0.72},
+      {celsius: 400, value: 0.85},
+      {celsius: 700, value: 0.95},
+    ],
     heatAt: firedClayHeat,
     source: 'incropera-dewitt',
-    note: 'Likely values of appendix A at 27 °C; the rise of the specific heat with temperature from memory.',
+    note: 'Likely values of appendix A at 27 °C; the rise of both with temperature from memory.',
   },
   {
     id: 'face-brick',

@@ -1,0 +1,218 @@
+import type {Range} from '../lexicon/schema.js'
+import {calibrate, fromLogMoments, invert3, logMoments, type Square, sampleAt, type Triple, times3} from './calibrate.js'
+import {burningRate} from './fire.js'
+import {PRIOR, SPREAD, usualSoak} from './forecast.js'
+import type {FiringLog} from './log.js'
+import {type ArmCook, type ArmPair, calibrateArm, evidence} from './signs.js'
+import {simulate} from './simulate.js'
+import type {Firing, OvenEvent, OvenParameters, OvenSpec, PastReading, Reading} from './types.js'
+
+/**
+ * What past firings teach: the oven's own parameters, shrunk towards the drawing; the cook's own arm count; and how much longer or
+ * shorter each dish takes than its receipt says.
+ */
+
+/** How far one firing differs from the next in the same oven, as standard deviations of the logarithms: weighed wood, unweighed wood. */
+const BETWEEN: Triple = [0.12, 0.08, 0.06]
+const UNWEIGHED = 0.5
+/** A dish's single note tells this much of its true correction, min (one standard deviation), and how far corrections range. */
+const NOTE = 6
+const DISH = 10
+
+/** One past firing, ready to be compared with the model. */
+export interface PastFiring {
+  readonly date: string
+  readonly firing: Firing
+  /** False where the wood was not weighed: the fire's size is then free. */
+  readonly weighed: boolean
+  readonly readings: readonly Reading[]
+  readonly events: readonly OvenEvent[]
+}
+
+/** How a dish's time differs from the receipt. */
+export interface DishCorrection {
+  readonly dish: string
+  /** Minutes to add to the bake. */
+  readonly minutes: Range
+  readonly notes: number
+}
+
+export interface Learnt {
+  /** The oven's parameters for a new firing: the prior of today's calibration. */
+  readonly parameters: OvenParameters
+  readonly cook: ArmCook
+  readonly dishes: readonly DishCorrection[]
+  readonly firings: number
+  /** In plain sentences. */
+  readonly said: readonly string[]
+}
+
+export interface LearnInput {
+  readonly logs?: readonly FiringLog[]
+  /** The table in `oven.md`. */
+  readonly past?: readonly PastReading[]
+  /** What a dish set in takes from the oven, where the caller knows it. */
+  readonly loadOf?: (dish: string, text: string) => {readonly mass: number; readonly water: number; readonly bake: number} | null
+}
+
+/**
+ * A log as a past firing.
+ *
+ * @returns null where it lacks the times or has no reading
+ */
+export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LearnInput['loadOf']): PastFiring | null {
+  if (log.lit === null || log.raked === null || log.readings.length === 0) return null
+  const burn = log.raked - log.lit
+  if (burn < 5 || burn > 1440) return null
+  const loads = log.rows.flatMap((r): OvenEvent[] => {
+    const load =
+      r.what === 'set in' && r.dish && r.elapsed !== null && r.elapsed > burn ? loadOf?.(r.dish, `${r.text} ${r.note}`) : null
+    return load && r.elapsed !== null ? [{minutes: r.elapsed, kind: 'load', ...load}] : []
+  })
+  return {
+    date: log.date,
+    firing: {wood: log.wood ?? (burningRate(oven) * burn) / 60, burn, soak: usualSoak(oven)},
+    weighed: log.wood !== null,
+    readings: log.readings,
+    events: [...log.doors, ...loads],
+  }
+}
+
+/**
+ * The readings of `oven.md`'s table, a firing a date. Its fire is not known; it is taken to be as long as brings the model to the first
+ * reading, and its heat is left free.
+ */
+export function pastFirings(oven: OvenSpec, past: readonly PastReading[]): PastFiring[] {
+  const dates = [...new Set(past.map((p) => p.date))]
+  return dates.flatMap((date): PastFiring[] => {
+    const rows = past.filter((p) => p.date === date)
+    const soak = usualSoak(oven)
+    const rate = burningRate(oven) / 60
+    const thermometers = rows.filter((r) => typeof r.value === 'number' && r.kind !== 'arm').sort((a, b) => a.hours - b.hours)
+    let burn = 120
+    const first = thermometers[0]
+    const seen = first ? evidence(first.kind, first.value) : null
+    if (first && seen) {
+      let low = 20
+      let high = 600
+      for (let i = 0; i < 7; i++) {
+        burn = Math.round((low + high) / 2)
+        const at = burn + first.hours * 60
+        const trace = simulate(oven, {firing: {wood: rate * burn, burn, soak}, hours: Math.ceil(at / 5 + 1) / 12})
+        const curve = seen.of === 'floor' ? trace.floor : seen.of === 'vault' ? trace.vault : trace.baking
+        if (sampleAt(curve, trace.step, at) < seen.celsius) low = burn
+        else high = burn
+      }
+    }
+    const readings = rows.map((r): Reading => ({minutes: burn + r.hours * 60, kind: r.kind, value: r.value}))
+    return [{date, firing: {wood: rate * burn, burn, soak}, weighed: false, readings, events: []}]
+  })
+}
+
+/**
+ * Parameters from past firings: each gives an information matrix; that of one firing is widened by how firings differ, all are added to
+ * the drawing's, and the result is widened once more for the next firing (a normal random-effects model; Gelman et al., Bayesian Data
+ * Analysis, ch. 5). Few or vague firings leave it at the drawing.
+ */
+export function pool(oven: OvenSpec, firings: readonly PastFiring[], cook?: ArmCook): OvenParameters {
+  if (firings.length === 0) return PRIOR
+  const {mean, covariance} = logMoments(PRIOR)
+  const precision = invert3(covariance)
+  const sum = precision.map((row) => [...row]) as Square
+  const vector = times3(precision, mean)
+  for (const f of firings) {
+    const wide: OvenParameters = f.weighed ? PRIOR : fromLogMoments(mean, widen(covariance, [UNWEIGHED, 0, 0]))
+    const one = calibrate(oven, {...f, prior: wide, ...(cook ? {cook} : {})})
+    const between: Triple = [f.weighed ? BETWEEN[0] : UNWEIGHED, BETWEEN[1], BETWEEN[2]]
+    // (I + J·T)⁻¹ applied to J and b: information about the oven once this firing's own whim is integrated out.
+    const mix = one.information.map((row, a) => row.map((v, b) => (a === b ? 1 : 0) + v * between[b]! ** 2)) as Square
+    const shrink = invert3(mix)
+    for (let a = 0; a < 3; a++) {
+      for (let b = 0; b < 3; b++)
+        sum[a]![b] = sum[a]![b]! + [0, 1, 2].reduce((s, k) => s + shrink[a]![k]! * one.information[k]![b]!, 0)
+      vector[a] = vector[a]! + [0, 1, 2].reduce((s, k) => s + shrink[a]![k]! * one.vector[k]!, 0)
+    }
+  }
+  const posterior = invert3(sum.map((row, a) => row.map((v, b) => (v + sum[b]![a]!) / 2)) as Square)
+  return fromLogMoments(times3(posterior, vector), widen(posterior, BETWEEN))
+}
+
+function widen(covariance: Square, by: Triple): Square {
+  return covariance.map((row, a) => row.map((v, b) => (a === b ? v + by[a]! ** 2 : v))) as Square
+}
+
+/** Arm counts of a log paired with thermometer readings of the same half hour. */
+export function armPairs(logs: readonly FiringLog[]): ArmPair[] {
+  return logs.flatMap((log) => {
+    const celsius = log.readings.filter((r) => typeof r.value === 'number' && r.kind !== 'arm')
+    return log.readings.flatMap((arm): ArmPair[] => {
+      if (arm.kind !== 'arm' || typeof arm.value !== 'number') return []
+      const near = celsius
+        .map((r) => ({r, gap: Math.abs(r.minutes - arm.minutes)}))
+        .filter((x) => x.gap <= 15)
+        .sort((a, b) => a.gap - b.gap)[0]
+      return near ? [{count: arm.value, celsius: near.r.value as number}] : []
+    })
+  })
+}
+
+/**
+ * Corrections to the time of each dish from "drawn N min late" or "early". Every dish begins at none, ± 10 min; each note has a scatter
+ * of 6 min, and a dish drawn without remark counts as right.
+ */
+export function dishCorrections(logs: readonly FiringLog[]): DishCorrection[] {
+  const notes = new Map<string, number[]>()
+  for (const log of logs)
+    for (const r of log.rows) if (r.what === 'drawn' && r.dish) notes.set(r.dish, [...(notes.get(r.dish) ?? []), r.off ?? 0])
+  return [...notes].map(([dish, offs]) => {
+    const weight = 1 / DISH ** 2 + offs.length / NOTE ** 2
+    const likely = offs.reduce((a, b) => a + b, 0) / NOTE ** 2 / weight
+    const sigma = Math.sqrt(1 / weight)
+    return {dish, minutes: {low: likely - SPREAD * sigma, likely, high: likely + SPREAD * sigma}, notes: offs.length}
+  })
+}
+
+/**
+ * Everything that the logs and the table of `oven.md` teach. With neither it is the drawing, any cook's arm and no corrections.
+ */
+export function learn(oven: OvenSpec, input: LearnInput): Learnt {
+  const logs = input.logs ?? []
+  const pairs = armPairs(logs)
+  const cook = calibrateArm(pairs)
+  const firings = [
+    ...logs.flatMap((log) => pastFiring(oven, log, input.loadOf) ?? []),
+    ...pastFirings(oven, input.past ?? []),
+  ].filter((f) => f.readings.length > 0)
+  const parameters = pool(oven, firings, cook)
+  const dishes = dishCorrections(logs)
+  const said: string[] = []
+  if (firings.length > 0) {
+    const many = firings.length === 1 ? 'One past firing' : `${firings.length} past firings`
+    const percent = (x: number): string => `${Math.round(Math.abs(x - 1) * 100)} %`
+    const parts: string[] = []
+    if (Math.abs(parameters.stored.likely - 1) > 0.04)
+      parts.push(
+        `takes ${percent(parameters.stored.likely)} ${parameters.stored.likely > 1 ? 'more' : 'less'} heat from its fire`,
+      )
+    if (Math.abs(parameters.loss.likely - 1) > 0.05)
+      parts.push(`loses heat ${percent(parameters.loss.likely)} ${parameters.loss.likely > 1 ? 'faster' : 'more slowly'}`)
+    said.push(
+      parts.length > 0
+        ? `${many}: this oven ${parts.join(' and ')} than its drawing suggests.`
+        : `${many}: this oven does as its drawing suggests.`,
+    )
+  }
+  if (cook.pairs > 0) {
+    said.push(
+      `Arm count: ${cook.pairs} ${cook.pairs === 1 ? 'pair' : 'pairs'} with a thermometer put one count at ${cook.secondsPerCount.likely.toFixed(1)} s.`,
+    )
+  }
+  for (const d of dishes) {
+    const m = Math.round(d.minutes.likely)
+    if (Math.abs(m) >= 3)
+      said.push(
+        `${d.dish}: allow ${Math.abs(m)} min ${m > 0 ? 'more' : 'less'} than the receipt (${d.notes} ${d.notes === 1 ? 'note' : 'notes'}).`,
+      )
+  }
+  return {parameters, cook, dishes, firings: firings.length, said}
+}
