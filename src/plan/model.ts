@@ -147,7 +147,9 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const left = dish.count - (first - 1)
     if (left <= 0) continue
     const byHands = Math.max(1, Math.floor((rules.tick * problem.day.hands) / handlingOf(dish)))
-    const parts = Math.min(left, Math.max(split.get(dish.id) ?? 1, Math.ceil(left / Math.min(most, byHands))))
+    // Half a floor at most in one part: two parts can still go in and come out together.
+    const half = Math.max(1, Math.floor(most / 2))
+    const parts = Math.min(left, Math.max(split.get(dish.id) ?? 1, Math.ceil(left / Math.min(half, byHands))))
     for (let p = 0, at = first; p < parts; p++) {
       const count = Math.floor(left / parts) + (p < left % parts ? 1 : 0)
       jobs.push({dish, first: at, count, area: count * each, handling: count * handlingOf(dish), due, since: null, stands: 3})
@@ -233,7 +235,7 @@ export function choicesOf(
             (hot[Math.min(hot.length - 1, Math.floor(to))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!),
         )
         // Long stays are offered less finely the longer they last.
-        t += n < 12 ? 1 : n < 40 ? 3 : 6
+        t += n < 6 ? 1 : 6
       }
     }
     if (sinceMinutes !== null) {

@@ -1,4 +1,4 @@
-import {capacityOf, packFloor} from '../scale/floor.js'
+import {packFloor} from '../scale/floor.js'
 import {type Ground, groundOf, headroom, nearestOnEllipse} from '../scale/floor-shape.js'
 import type {Dish, FloorItem, FloorRoom, Placed, Vessel} from '../scale/types.js'
 import {zoneNames} from './rules.js'
@@ -85,7 +85,7 @@ export function floorGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultH
     width,
     area: total,
     zones: [total - mouth - middle, middle, mouth],
-    step: Math.max(0.008, Math.min(depth, width) / 72),
+    step: Math.max(0.01, Math.min(depth, width) / 60),
   }
 }
 
@@ -245,13 +245,10 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
   let best = 0
   for (const style of styles) {
     const chosen: Body[] = []
-    const open = [...candidates(grid, vessel)]
-    const value = scorer(grid, style)
-    open.sort((a, b) => value(a, 3) - value(b, 3) || a.y - b.y || a.x - b.x)
-    for (const c of open) if (chosen.every((o) => gap(c, o) >= grid.ground.rules.clearance - 1e-9)) chosen.push(c)
+    for (const c of ordered(grid, vessel, style, 3))
+      if (chosen.every((o) => gap(c, o) >= grid.ground.rules.clearance - 1e-9)) chosen.push(c)
     best = Math.max(best, chosen.length)
   }
-  best = Math.max(best, best < 12 ? capacityOf(grid.room, vessel) : best)
   mine.set(key, best)
   return best
 }
@@ -320,15 +317,28 @@ export function placeLoad(
 
 /** The slower packer of `scale/floor`, which can push vessels apart: for loads the lattice cannot close up. */
 function packed(grid: FloorGrid, standing: readonly Standing[], load: readonly ToPlace[]): Standing[] | null {
-  const items: FloorItem[] = standing.map((v) => ({
-    dish: v.dish,
-    number: v.number,
-    footprint: v.vessel.footprint,
-    height: v.vessel.height,
-    in: v.from,
-    out: v.to,
-    fixed: {x: v.x, y: v.y, turn: v.turn},
-  }))
+  // Pushing apart is slow and only pays on a floor filled at once: elsewhere the lattice has the last word.
+  if (standing.length > 0 || load.length > 2) return null
+  const key = load.map((l) => [l.dish.id, l.first, l.count, l.to - l.from, l.where, l.fits].join(' ')).join(';')
+  let mine = packings.get(grid)
+  if (!mine) {
+    mine = new Map()
+    packings.set(grid, mine)
+  }
+  let found = mine.get(key)
+  if (found === undefined) {
+    found = packedNow(grid, load)
+    mine.set(key, found)
+  }
+  const shift = load[0]!.from
+  return found === null ? null : found.map((v) => ({...v, from: v.from + shift, to: v.to + shift}))
+}
+
+const packings = new WeakMap<FloorGrid, Map<string, Standing[] | null>>()
+
+function packedNow(grid: FloorGrid, load: readonly ToPlace[]): Standing[] | null {
+  const items: FloorItem[] = []
+  const start = load[0]!.from
   for (const l of load)
     for (let i = 0; i < l.count; i++)
       items.push({
@@ -336,8 +346,8 @@ function packed(grid: FloorGrid, standing: readonly Standing[], load: readonly T
         number: l.first + i,
         footprint: l.dish.vessel.footprint,
         height: l.dish.vessel.height,
-        in: l.from,
-        out: l.to,
+        in: 0,
+        out: l.to - start,
         place: l.where > 2 ? 'any' : zoneNames[l.where as 0 | 1 | 2],
       })
   const result = packFloor({...grid.room, items}, {effort: items.length > 60 ? 'quick' : 'full', moves: false})
@@ -347,7 +357,7 @@ function packed(grid: FloorGrid, standing: readonly Standing[], load: readonly T
     const l = load.find((i) => i.dish.id === p.dish && p.number >= i.first && p.number < i.first + i.count)
     if (!l) continue
     if (!l.fits[zoneAt(grid, p.y)]) return null
-    out.push({dish: p.dish, number: p.number, vessel: l.dish.vessel, x: p.x, y: p.y, turn: p.turn, from: l.from, to: l.to})
+    out.push({dish: p.dish, number: p.number, vessel: l.dish.vessel, x: p.x, y: p.y, turn: p.turn, from: 0, to: l.to - start})
   }
   return out
 }
@@ -370,34 +380,24 @@ function tryPlace(
   const old = standing.map((s) => ({body: bodyOf(s), to: s.to}))
   const fresh: {body: Body; to: number}[] = []
   const placed: Standing[] = []
-  const value = scorer(grid, style)
+  const clear = grid.ground.rules.clearance - 1e-9
   for (const item of load) {
-    const base = candidates(grid, item.dish.vessel)
-    const open: {c: Body; v: number}[] = []
-    for (const c of base) {
-      const z = zoneAt(grid, c.y)
-      if (!item.fits[z]) continue
-      if (strict && item.where <= 2 && z !== item.where) continue
-      if (!old.every((o) => gap(c, o.body) >= grid.ground.rules.clearance - 1e-9)) continue
-      if (!fresh.every((o) => gap(c, o.body) >= grid.ground.rules.clearance - 1e-9)) continue
-      open.push({c, v: value(c, item.where)})
-    }
-    open.sort((a, b) => a.v - b.v || b.c.y - a.c.y || a.c.x - b.c.x)
     let found = 0
-    for (const {c} of open) {
+    next: for (const c of ordered(grid, item.dish.vessel, style, item.where)) {
       if (found === item.count) break
-      if (placed.length > 0 && !fresh.every((o) => gap(c, o.body) >= grid.ground.rules.clearance - 1e-9)) continue
-      // Its own way in and out, past everything that leaves later or was there before.
-      if (old.some((o) => blocks(grid.ground, o.body, c))) continue
-      if (fresh.some((o) => o.to > item.to && blocks(grid.ground, o.body, c))) continue
-      // The way of everything that leaves earlier.
-      if (old.some((o) => o.to < item.to && blocks(grid.ground, c, o.body))) continue
-      if (fresh.some((o) => o.to < item.to && blocks(grid.ground, c, o.body))) continue
+      const z = zoneAt(grid, c.y)
+      if (!item.fits[z] || (strict && item.where <= 2 && z !== item.where)) continue
+      for (const o of fresh) if (gap(c, o.body) < clear) continue next
+      for (const o of old) if (gap(c, o.body) < clear) continue next
+      // Its own way in and out, past what was there before, and the way of what leaves earlier.
+      for (const o of old) if (blocks(grid.ground, o.body, c) || (o.to < item.to && blocks(grid.ground, c, o.body))) continue next
+      for (const o of fresh) {
+        if (o.to > item.to && blocks(grid.ground, o.body, c)) continue next
+        if (o.to < item.to && blocks(grid.ground, c, o.body)) continue next
+      }
       fresh.push({body: c, to: item.to})
-      const turn =
-        !c.round && item.dish.vessel.footprint.shape === 'rectangle' && c.hx !== item.dish.vessel.footprint.length / 2
-          ? Math.PI / 2
-          : 0
+      const f = item.dish.vessel.footprint
+      const turn = f.shape === 'rectangle' && c.hx !== f.length / 2 ? Math.PI / 2 : 0
       placed.push({
         dish: item.dish.id,
         number: item.first + found,
@@ -413,6 +413,27 @@ function tryPlace(
     if (found < item.count) return {ok: false, dish: item.dish.id, found, total: placed.length}
   }
   return {ok: true, placed}
+}
+
+const orderings = new WeakMap<FloorGrid, Map<string, readonly Body[]>>()
+
+/** Candidates in the order one way of filling takes them. */
+function ordered(grid: FloorGrid, vessel: Vessel, style: Style, where: number): readonly Body[] {
+  let mine = orderings.get(grid)
+  if (!mine) {
+    mine = new Map()
+    orderings.set(grid, mine)
+  }
+  const f = vessel.footprint
+  const key = `${style} ${where} ${vessel.height} ${f.shape === 'circle' ? f.diameter : `${f.length} ${f.width}`}`
+  const found = mine.get(key)
+  if (found) return found
+  const value = scorer(grid, style)
+  const out = candidates(grid, vessel).map((c) => ({c, v: value(c, where)}))
+  out.sort((a, b) => a.v - b.v || b.c.y - a.c.y || a.c.x - b.c.x)
+  const list = out.map((o) => o.c)
+  mine.set(key, list)
+  return list
 }
 
 /** The vessel as the plan shows it. */

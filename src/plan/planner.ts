@@ -5,7 +5,7 @@ import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {type Curve, celsiusAt, doseTable} from './curve.js'
-import {blockedBy, type Job, jobsOf, lateness, type Model, modelOf, type Program, passes, programOf} from './model.js'
+import {isNight, type Job, jobsOf, lateness, type Model, modelOf, type Program, passes, programOf} from './model.js'
 import {type FloorGrid, floorGrid, placedOf, placeLoad, type Standing, type ToPlace} from './places.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Cut, type Found, missing, search} from './search.js'
@@ -101,17 +101,27 @@ function startsOf(problem: PlanProblem, program: Program, jobs: readonly Job[], 
   const lits: number[] = []
   if (given !== null) lits.push(given)
   else for (let lit = Math.ceil(first / rules.tick) * rules.tick; lit <= first + 10 * 60; lit += 30) lits.push(lit)
-  for (const lit of lits) {
-    const model = modelOf(problem, program, jobs, grid, lit)
-    out.push({program, lit, low: quickLow(model)})
-  }
+  for (const lit of lits) out.push({program, lit, low: quickLow(problem, program, jobs, lit)})
   return out
 }
 
-/** Cost of a model when every dish takes its cheapest choice: below any plan. */
-function quickLow(model: Model): number {
-  let sum = model.constant
-  for (const c of model.cost) sum += c.length > 0 ? c[0]! : missing
+/** Cost when every dish takes its cheapest choice and the door is opened for nothing: below any plan of this fire and lighting time. */
+function quickLow(problem: PlanProblem, program: Program, jobs: readonly Job[], lit: number): number {
+  const clock0 = lit + program.phase
+  const awake = new Uint8Array(program.ticks)
+  for (let k = 0; k < program.ticks; k++) awake[k] = isNight(problem, clock0 + k * rules.tick) ? 0 : 1
+  let sum = weights.wood * program.wood + weights.idle * program.hotFloor
+  jobs.forEach((job, u) => {
+    const c = program.choices[u]!
+    let best = missing
+    const due = job.due === null ? Number.POSITIVE_INFINITY : job.due - clock0
+    for (let o = 0; o < c.s.length; o++) {
+      const e = c.e[o]!
+      const cost = weights.misfit * c.misfit[o]! - weights.idle * c.used[o]! + weights.late * Math.max(0, e * rules.tick - due)
+      if (cost < best && awake[e] && (job.since !== null || awake[c.s[o]!])) best = cost
+    }
+    sum += best
+  })
   return sum
 }
 
@@ -127,12 +137,18 @@ function settleBest(
   const programs = problem.firings.map((_, i) => programOf(problem, i, jobs, grid, given, false))
   tick(0.1)
   const n = jobs.length
-  const short = Math.min(400, 40 + 8 * n)
+  const short = Math.min(300, 30 + 4 * n)
   const long = full ? Math.min(4000, 400 + 80 * n) : Math.min(600, 100 + 12 * n)
   // A first look at every fire, at the lighting time that suits it.
   const looks: {start: Start; model: Model; found: Found; total: number}[] = []
-  for (const program of programs) {
-    const starts = startsOf(problem, program, jobs, grid)
+  const order = programs
+    .map((program) => {
+      const starts = startsOf(problem, program, jobs, grid)
+      return {program, starts, low: Math.min(...starts.map((s) => s.low))}
+    })
+    .sort((a, b) => a.low - b.low || a.program.wood - b.program.wood)
+  for (const {program, starts, low} of order) {
+    if (looks.some((l) => l.found.unplaced === 0 && l.total < low) && looks.length >= 2) continue
     const least = Math.min(...starts.map((s) => s.low))
     const good = starts.filter((s) => s.low <= least + 0.5)
     // The latest lighting that costs nothing, with half an hour in hand where there is one.
@@ -277,6 +293,9 @@ function carry(from: Model, chosen: Int32Array, to: Model, strict: boolean): Int
   return out
 }
 
+/** Share of the floor the search may fill after so many failures to stand its loads. */
+const rooms = [1, 1, 0.94, 0.94, 0.88, 0.88, 0.82, 0.82, 0.76, 0.7] as const
+
 /** Search, then stand every vessel on the floor; what cannot stand together is told to the search as a cut. */
 function searchAndPlace(
   model: Model,
@@ -298,7 +317,13 @@ function searchAndPlace(
       best = {found, standing: result.standing, dropped: new Set(result.failed.map((f) => f.u))}
     for (const f of result.failed) cuts.push(f.cut)
     chosen = found.chosen
-    found = search(model, {rounds: Math.ceil(rounds / 6) + 20, start: chosen, seed: 11 + attempt, cuts})
+    found = search(model, {
+      rounds: Math.ceil(rounds / 6) + 20,
+      start: chosen,
+      seed: 11 + attempt,
+      cuts,
+      room: rooms[Math.min(rooms.length - 1, attempt)]!,
+    })
   }
   const {dropped, standing} = best!
   const out = Int32Array.from(best!.found.chosen)

@@ -53,6 +53,8 @@ export class State {
   constructor(
     readonly model: Model,
     readonly cuts: readonly Cut[] = [],
+    /** Share of the floor that may be used by dishes that share it: less than 1 where the true floor is harder to fill than the model's. */
+    readonly room = 1,
   ) {
     const n = model.jobs.length
     this.chosen = new Int32Array(n).fill(-1)
@@ -110,6 +112,13 @@ export class State {
     this.chosen[u] = sign === 1 ? o : -1
   }
 
+  /** Count the openings again. */
+  recount(): void {
+    let doors = 0
+    for (let t = 0; t < this.openings.length; t++) if (this.openings[t]! > 0) doors++
+    this.doors = doors
+  }
+
   add(u: number, o: number): void {
     this.change(u, o, 1)
   }
@@ -132,8 +141,8 @@ export class State {
     if (this.hands[e]! + job.handling > m.hands + eps) return false
     for (let z = 0; z < 3; z++) {
       const a = w === 3 ? job.area * this.share[z]! : w === z ? job.area : 0
-      const limit = m.floor[z]! * (1 + 1e-6)
-      const narrow = limit * (1 - m.lane)
+      const limit = m.floor[z]! * (1 + 1e-6) * this.room
+      const narrow = m.floor[z]! * (1 - m.lane)
       const through = this.through[z]!
       if (z > 0 && (w === 3 || w < z)) {
         // Its own lane past what stays.
@@ -144,9 +153,9 @@ export class State {
       const inside = this.inside[z]!
       const lanes = this.lanes[z]!
       const start = Math.max(0, s)
-      if (inside[start]! + a > limit) return false
+      if (inside[start]! + a > limit && inside[start]! > 1e-9) return false
       for (let t = start + 1; t < e; t++) {
-        if (inside[t]! + a > limit) return false
+        if (inside[t]! + a > limit && inside[t]! > 1e-9) return false
         if (lanes[t]! > 0 && through[t]! + a > narrow) return false
       }
     }
@@ -157,8 +166,57 @@ export class State {
     return true
   }
 
+  /** For each tick the next one at which the job could not stand in a part of the floor while it stays. */
+  private readonly nextBad: Int32Array[] = [0, 1, 2, 3].map(() => new Int32Array(0))
+
+  private sweep(u: number): void {
+    const m = this.model
+    const area = m.jobs[u]!.area
+    const {from, to, wheres} = this.span(u)
+    for (const w of wheres) {
+      if (this.nextBad[w]!.length < m.ticks + 1) this.nextBad[w] = new Int32Array(m.ticks + 1)
+      const next = this.nextBad[w]!
+      let bad = m.ticks + 1
+      for (let t = to; t >= from; t--) {
+        if (t < m.ticks)
+          for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
+            const a = w === 3 ? area * this.share[z]! : area
+            const inside = this.inside[z]![t]!
+            if (
+              (inside + a > m.floor[z]! * (1 + 1e-6) * this.room && inside > 1e-9) ||
+              (this.lanes[z]![t]! > 0 && this.through[z]![t]! + a > m.floor[z]! * (1 - m.lane))
+            ) {
+              bad = t
+              break
+            }
+          }
+        next[t] = bad
+      }
+    }
+  }
+
+  private readonly spans: ({from: number; to: number; wheres: number[]} | undefined)[] = []
+
+  /** First and last tick any choice of the job touches, and the parts of the floor. */
+  private span(u: number): {from: number; to: number; wheres: number[]} {
+    const found = this.spans[u]
+    if (found) return found
+    let from = this.model.ticks
+    let to = 0
+    const wheres = [false, false, false, false]
+    for (let o = 0; o < this.model.s[u]!.length; o++) {
+      from = Math.min(from, Math.max(0, this.model.s[u]![o]!))
+      to = Math.max(to, this.model.e[u]![o]!)
+      wheres[this.model.where[u]![o]!] = true
+    }
+    const made = {from, to, wheres: [0, 1, 2, 3].filter((w) => wheres[w])}
+    this.spans[u] = made
+    return made
+  }
+
   /**
-   * The cheapest allowed choice of a job. The lists are sorted by cost, so the scan stops early.
+   * The cheapest allowed choice of a job. The lists are sorted by cost, so the scan stops early; one sweep over the ticks tells for
+   * every choice at once whether the floor is free while it stays.
    *
    * @param ban A tick at which the door must not be opened by this job, or −1.
    * @returns Index of the choice and the rise in cost; −1 where there is none.
@@ -168,9 +226,15 @@ export class State {
     const cost = m.cost[u]!
     const s = m.s[u]!
     const e = m.e[u]!
-    const old = m.jobs[u]!.since !== null
+    const where = m.where[u]!
+    const job = m.jobs[u]!
+    const old = job.since !== null
+    const spare = m.hands + 1e-9 - job.handling
     let bestO = -1
     let bestCost = missing
+    let swept = false
+    const narrow1 = m.floor[1] * (1 - m.lane)
+    const narrow2 = m.floor[2] * (1 - m.lane)
     for (let o = 0; o < cost.length; o++) {
       const c0 = cost[o]!
       if (c0 >= bestCost) break
@@ -179,7 +243,26 @@ export class State {
       if (so === ban || eo === ban) continue
       const c = c0 + (old || this.openings[so]! > 0 ? 0 : m.opening) + (this.openings[eo]! > 0 ? 0 : m.opening)
       if (c >= bestCost - 1e-12) continue
-      if (!this.allows(u, o)) continue
+      if ((!old && this.hands[so]! > spare) || this.hands[eo]! > spare) continue
+      if (!swept) {
+        this.sweep(u)
+        swept = true
+      }
+      const w = where[o]!
+      const start = Math.max(0, so)
+      if (this.nextBad[w]![start + 1]! < eo) continue
+      if (w !== 2) {
+        if ((!old && this.through[2]![start]! > narrow2) || this.through[2]![eo]! > narrow2) continue
+        if (w !== 1 && ((!old && this.through[1]![start]! > narrow1) || this.through[1]![eo]! > narrow1)) continue
+      }
+      let full = false
+      for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
+        const inside = this.inside[z]![start]!
+        const a = w === 3 ? job.area * this.share[z]! : job.area
+        if (inside + a > m.floor[z]! * (1 + 1e-6) * this.room && inside > 1e-9) full = true
+      }
+      if (full) continue
+      if (this.cutsOf[u]!.length > 0 && !this.allows(u, o)) continue
       bestCost = c
       bestO = o
     }
@@ -199,13 +282,14 @@ export interface SearchOptions {
   readonly start?: Int32Array
   readonly cuts?: readonly Cut[]
   readonly stopAt?: number
+  readonly room?: number
   readonly onRound?: (done: number) => void
 }
 
 /** Search one model. Deterministic for the same model and options. */
 export function search(model: Model, options: SearchOptions): Found {
   const n = model.jobs.length
-  const state = new State(model, options.cuts)
+  const state = new State(model, options.cuts, options.room)
   const random = generator(options.seed ?? 1)
   const pick = (k: number): number => Math.floor(random() * k)
   if (options.start)
@@ -236,6 +320,7 @@ export function search(model: Model, options: SearchOptions): Found {
     if (options.stopAt !== undefined && bestCost <= options.stopAt) break
     out.length = 0
     let ban = -1
+    let gift = -1
     const kind = random()
     if (n === 0) break
     const size = Math.min(n, 1 + pick(Math.min(8, Math.max(2, Math.ceil(n / 4)))))
@@ -268,8 +353,21 @@ export function search(model: Model, options: SearchOptions): Found {
           if (p >= 0 && (model.s[v]![p] === ban || model.e[v]![p] === ban)) out.push(v)
         }
         if (out.length > 12) out.length = 0
+        // Often the whole opening is moved a little: the door stands open for nothing at the new time while they choose.
+        if (random() < 0.7) gift = ban + (random() < 0.5 ? -1 : 1) * (1 + pick(4))
       }
-    } else if (kind < 0.85) {
+    } else if (kind < 0.7) {
+      // Try the door at a new time, with those near it free to use it.
+      gift = eventNear(state, random)
+      near.length = 0
+      for (let v = 0; v < n; v++) {
+        const p = state.chosen[v]!
+        if (p >= 0)
+          near.push({u: v, d: Math.min(Math.abs(model.s[v]![p]! - gift), Math.abs(model.e[v]![p]! - gift)) + random() * 6})
+      }
+      near.sort((a, b) => a.d - b.d)
+      for (let i = 0; i < size + 1 && i < near.length; i++) out.push(near[i]!.u)
+    } else if (kind < 0.88) {
       // Neighbours in time.
       const u = pick(n)
       const o = state.chosen[u]!
@@ -285,12 +383,19 @@ export function search(model: Model, options: SearchOptions): Found {
     for (const v of out) state.remove(v)
     const todo = []
     for (let v = 0; v < n; v++) if (state.chosen[v]! < 0) todo.push(v)
+    if (gift >= 0 && gift < model.ticks) state.openings[gift]!++
+    else gift = -1
     if (ban >= 0 || random() < 0.7) {
       shuffle(todo, random)
       if (random() < 0.5) todo.sort((a, b) => model.jobs[b]!.area - model.jobs[a]!.area || a - b)
     } else todo.sort((a, b) => model.s[a]!.length - model.s[b]!.length || a - b)
     greedy(todo, ban)
     if (state.gone > 0 && ban >= 0) greedy(todo)
+    // The gift is taken back: if anyone used it, it is paid once.
+    if (gift >= 0) {
+      state.openings[gift]!--
+      state.recount()
+    }
     const cost = state.cost
     const heat = heat0 * (1 - round / options.rounds)
     if (cost <= currentCost || random() < Math.exp((currentCost - cost) / Math.max(1e-6, heat))) {
@@ -308,6 +413,17 @@ export function search(model: Model, options: SearchOptions): Found {
   let unplaced = 0
   for (let u = 0; u < n; u++) if (best[u]! < 0) unplaced++
   return {chosen: best, cost: bestCost, unplaced}
+}
+
+/** A tick a few before or after some opening, or anywhere among the choices of a dish. */
+function eventNear(state: State, random: () => number): number {
+  const m = state.model
+  const u = Math.floor(random() * m.jobs.length)
+  const count = m.s[u]!.length
+  if (count === 0) return -1
+  const o = random() < 0.5 && state.chosen[u]! >= 0 ? state.chosen[u]! : Math.floor(random() * count * (0.1 + 0.9 * random()))
+  const t = random() < 0.5 ? m.s[u]![o]! : m.e[u]![o]!
+  return t + Math.floor(random() * 7) - 3
 }
 
 function shuffle(list: number[], random: () => number): void {
