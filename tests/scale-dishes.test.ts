@@ -1,0 +1,277 @@
+import fc from 'fast-check'
+import Fraction from 'fraction.js'
+import {describe, expect, it} from 'vitest'
+import {translate} from '../src/receipt/translate.js'
+import type {Receipt} from '../src/receipt/types.js'
+import {makeDishes} from '../src/scale/dishes.js'
+import type {DayToScale, Dish} from '../src/scale/types.js'
+
+const oven = {floor: {shape: 'round' as const, diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41}
+const read = (name: string, text: string): Receipt[] => [...translate(text, {file: `receipts/${name}.md`}).receipts]
+
+const bread = read(
+  'bread',
+  `---
+year: 2020
+---
+# Plain white bread
+
+Makes 2 loaves.
+
+- 1 kg flour
+- 650 g water
+- 20 g salt
+- 14 g yeast
+
+Knead. Let it rise 2 hours. Bake in a hot oven 40 minutes.
+`,
+)
+const cake = read(
+  'cake',
+  `---
+year: 2020
+serves: 8
+vessel: round 8 in x 3 in
+---
+# Plain butter cake
+
+- 225 g butter
+- 225 g sugar
+- 4 eggs
+- 225 g flour
+- 3 tablespoons milk
+
+Bake at 350 °F for 60 minutes.
+`,
+)
+const beans = read(
+  'beans',
+  `# Baked beans
+
+- 1 kg beans
+- 450 g salt pork
+- 2 tablespoons molasses
+
+Bake in a slack oven all night.
+`,
+)
+const receipts = [...bread, ...cake, ...beans]
+
+function make(
+  file: string,
+  amount: string | null,
+  day: Partial<DayToScale> = {},
+  all = receipts,
+): {dishes: readonly Dish[]; messages: readonly {rule: string; severity: string; reason: string; line: number}[]} {
+  return makeDishes({
+    day: {
+      people: 40,
+      items: [{file: `receipts/${file}.md`, title: file, amount, wantedBy: 720, line: 9, column: 3}],
+      spare: [],
+      ...day,
+    },
+    receipts: all,
+    oven,
+  })
+}
+const count = (dishes: readonly Dish[]): number => dishes.reduce((sum, dish) => sum + dish.count, 0)
+const times = (dishes: readonly Dish[]): string =>
+  dishes.reduce((sum, dish) => sum.add(new Fraction(dish.times)), new Fraction(0)).toFraction()
+
+describe('a receipt becomes a dish', () => {
+  it('so many loaves: a receipt that makes two, six times for twelve', () => {
+    const {dishes} = make('bread', '12 loaves')
+    expect(count(dishes)).toBe(12)
+    expect(times(dishes)).toBe('6')
+    expect(dishes[0]).toMatchObject({id: 'bread', kind: 'white bread', wantedBy: 720})
+    // By hand: (1000 + 650 + 20 + 14) g / 2 loaves.
+    expect(dishes[0]!.mass).toBeCloseTo(0.842, 6)
+    const flour = dishes.reduce((sum, dish) => sum + dish.amounts.find((one) => one.item === 'flour')!.grams!.likely, 0)
+    expect(flour).toBeCloseTo(6000, 6)
+  })
+  it('for people: forty at eight to a cake are five cakes, and each is full', () => {
+    const {dishes} = make('cake', 'for 40')
+    expect(count(dishes)).toBe(5)
+    expect(times(dishes)).toBe('5')
+    expect(dishes.reduce((sum, dish) => sum + dish.feeds.likely, 0)).toBe(40)
+    expect(count(make('cake', 'for 41').dishes)).toBe(6)
+    expect(count(make('cake', null).dishes)).toBe(5)
+  })
+  it('by weight: 3 kg of dough is three and a half loaves’ worth in four loaves', () => {
+    const {dishes} = make('bread', '3 kg')
+    expect(count(dishes)).toBe(4)
+    const mass = dishes.reduce((sum, dish) => sum + dish.count * dish.mass, 0)
+    expect(mass).toBeGreaterThan(2.97)
+    expect(mass).toBeLessThan(3.03)
+  })
+  it('fill the floor: as many as stand at once, and no more', () => {
+    const {dishes} = make('bread', 'fill the floor')
+    expect(dishes).toHaveLength(1)
+    expect(dishes[0]!.count).toBeGreaterThanOrEqual(9)
+    expect(dishes[0]!.count).toBeLessThanOrEqual(13)
+  })
+  it('never eggs in tenths, in any amount', () => {
+    for (const amount of ['for 23', '3 cakes', '1 1/2 times', '2 kg', 'half the receipt', 'for 7']) {
+      for (const dish of make('cake', amount).dishes) {
+        const egg = dish.amounts.find((one) => one.item === 'egg')!
+        expect(egg.kitchen, amount).toMatch(/^\d+ eggs?$|^[\d.]+ k?g of egg \(beat \d+ eggs? and weigh\)$/)
+        expect(egg.exact, amount).toMatch(/^\d+(?:\/\d+)? count$/)
+      }
+    }
+  })
+  it('keeps the exact fraction: a third of four eggs is 4/3', () => {
+    const {dishes} = make('cake', '1/3 times')
+    expect(dishes[0]!.amounts.find((one) => one.item === 'egg')!.exact).toBe('4/3 count')
+  })
+})
+
+describe('scaling there and back', () => {
+  it('k times and then 1/k times is the receipt: exact amounts and grams (round trip)', () => {
+    fc.assert(
+      fc.property(fc.integer({min: 1, max: 24}), fc.constantFrom('bread', 'cake'), (k, file) => {
+        const {dishes} = make(file, `${k} times`)
+        const receipt = receipts.find((one) => one.file.endsWith(`${file}.md`))!
+        receipt.ingredients.forEach((ingredient, i) => {
+          const grams = dishes.reduce((sum, dish) => sum + (dish.amounts[i]!.grams?.likely ?? 0), 0)
+          if (ingredient.grams !== null) expect(grams / k / ingredient.grams.likely).toBeCloseTo(1, 9)
+          const exact = dishes.reduce(
+            (sum, dish) => sum.add(new Fraction(dish.amounts[i]!.exact!.split(' ')[0]!)),
+            new Fraction(0),
+          )
+          expect(exact.div(k).toFraction()).toBe(new Fraction(ingredient.exact!).toFraction())
+        })
+      }),
+      {numRuns: 30},
+    )
+  })
+  it('mass is conserved: what is weighed out is what stands in the oven', () => {
+    fc.assert(
+      fc.property(fc.integer({min: 1, max: 60}), (n) => {
+        for (const dish of make('bread', `${n} loaves`).dishes) {
+          const weighed = dish.amounts.reduce((sum, one) => sum + (one.grams?.likely ?? 0), 0) / 1000
+          expect(weighed / (dish.mass * dish.count)).toBeCloseTo(1, 6)
+        }
+      }),
+      {numRuns: 20},
+    )
+  })
+})
+
+describe('batches', () => {
+  it('are split by what the bowl mixes', () => {
+    // A loaf is 0.842 kg: a bowl that mixes 4 kg takes four.
+    const {dishes} = make('bread', '12 loaves', {bowl: 4})
+    expect(dishes.map((dish) => dish.count)).toEqual([4, 4, 4])
+    expect(dishes.map((dish) => dish.id)).toEqual(['bread', 'bread-2', 'bread-3'])
+    for (const dish of dishes) expect(dish.mass * dish.count).toBeLessThanOrEqual(4)
+    expect(times(dishes)).toBe('6')
+  })
+  it('are split by what the floor holds, as evenly as may be', () => {
+    const {dishes} = make('bread', '40 loaves')
+    expect(count(dishes)).toBe(40)
+    const counts = dishes.map((dish) => dish.count)
+    expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1)
+    expect(dishes[0]!.inferred.find((one) => one.field === 'batches')).toBeDefined()
+  })
+  it('a bowl smaller than one loaf is said', () => {
+    const {dishes, messages} = make('bread', '2 loaves', {bowl: 0.5})
+    expect(dishes).toHaveLength(2)
+    expect(messages.map((one) => one.rule)).toContain('scale-bowl')
+  })
+})
+
+describe('what the oven has to give', () => {
+  it('the receipt’s own degree and time: 350 °F is 176.7 °C for an hour', () => {
+    const {need} = make('cake', '1 times').dishes[0]!
+    expect(need.reference).toBeCloseTo((350 - 32) / 1.8, 0)
+    expect(need.minutes.likely).toBe(60)
+    expect(need.startLow).toBeLessThan(need.startBest)
+    expect(need.startHigh).toBeGreaterThan(need.startBest)
+    expect(need.endLow).toBeLessThan(need.startLow)
+  })
+  it('a kind’s where the receipt says nothing, and that is marked as ours', () => {
+    const [plain] = make(
+      'plain',
+      '1 times',
+      {},
+      read('plain', '# Gingerbread\n\n- 500 g flour\n- 400 g treacle\n- 200 g butter\n'),
+    ).dishes
+    expect(plain!.need).toMatchObject({startBest: 175, done: 95})
+    expect(plain!.inferred.map((one) => one.field)).toEqual(expect.arrayContaining(['vessel', 'oven', 'bake']))
+  })
+  it('beans want falling heat and stay overnight', () => {
+    const [dish] = make('beans', '1 crock').dishes
+    expect(dish!.need).toMatchObject({falling: true, overnight: true})
+    expect(dish!.place).toBe('back')
+  })
+  it('a thinner filling bakes in the square of its thickness, and says so (Fourier number α t / L², Incropera & DeWitt)', () => {
+    const full = make('cake', '1 times').dishes[0]!
+    // One and a half times the receipt in two tins: each three quarters full.
+    const thin = make('cake', '1 1/2 times').dishes[0]!
+    expect(thin.count).toBe(2)
+    expect(thin.vessel.halfThickness / full.vessel.halfThickness).toBeCloseTo(0.75, 6)
+    expect(thin.need.minutes.likely / full.need.minutes.likely).toBeCloseTo(0.75 ** 2, 6)
+    expect(thin.inferred.find((one) => one.field === 'time')?.why).toMatch(/25 % thinner.*square/)
+    expect(full.inferred.find((one) => one.field === 'time')).toBeUndefined()
+  })
+  it('every need can be met by some oven: low ≤ best ≤ high, and a dose above nothing', () => {
+    for (const dish of [
+      ...make('bread', '4 loaves').dishes,
+      ...make('cake', 'for 20').dishes,
+      ...make('beans', '2 crocks').dishes,
+    ]) {
+      const {need} = dish
+      expect(need.startLow).toBeLessThanOrEqual(need.startBest)
+      expect(need.startBest).toBeLessThanOrEqual(need.startHigh)
+      expect((need.reference - need.done) * need.minutes.low).toBeGreaterThan(0)
+      expect(dish.water).toBeLessThan(dish.mass)
+    }
+  })
+})
+
+describe('what is wrong is said, with the line of the day', () => {
+  it('an amount that is none', () => {
+    expect(make('bread', 'plenty')).toMatchObject({dishes: [], messages: [{rule: 'scale-amount', severity: 'error', line: 9}]})
+  })
+  it('a file without a receipt', () => {
+    expect(make('nothing', '2 loaves')).toMatchObject({dishes: [], messages: [{rule: 'scale-receipt', severity: 'error'}]})
+  })
+  it('a vessel the oven cannot take', () => {
+    const wide = read(
+      'wide',
+      '---\nvessel: round 22 in x 3 in\n---\n# A great plum cake\n\n- 1 kg flour\n- 1 kg currants\n- 1 kg butter\n\nBake it in a slow oven 4 hours.\n',
+    )
+    expect(make('wide', '1 times', {}, wide)).toMatchObject({dishes: [], messages: [{rule: 'scale-mouth', severity: 'error'}]})
+  })
+  it('a dish that is not baked', () => {
+    const {dishes, messages} = make(
+      'jelly',
+      null,
+      {},
+      read('jelly', '# Wine jelly\n\n- 1 pint wine\n- 1 ounce isinglass\n\nBoil it and let it stand till cold.\n'),
+    )
+    expect(dishes).toEqual([])
+    expect(messages[0]).toMatchObject({rule: 'scale-not-baked', severity: 'warning'})
+  })
+  it('a book: the receipt called as the link is taken', () => {
+    const book = read(
+      'book',
+      '# A book\n\n## Rye bread\n\n- 1 kg rye flour\n- 800 g water\n\nBake 1 hour in a hot oven.\n\n## Seed cake\n\n- 1 lb flour\n- 1 lb sugar\n- 1 lb butter\n\nBake 1 hour in a moderate oven.\n',
+    )
+    const made = makeDishes({
+      day: {
+        people: 8,
+        items: [{file: 'receipts/book.md', title: 'Seed cake', amount: '1 times', wantedBy: null, line: 1, column: 1}],
+        spare: [],
+      },
+      receipts: book,
+      oven,
+    })
+    expect(made.dishes.map((dish) => dish.id)).toEqual(['seed-cake'])
+  })
+  it('the same receipt twice gets two ids', () => {
+    const item = {file: 'receipts/bread.md', title: 'Bread', amount: '2 loaves', wantedBy: null, line: 1, column: 1}
+    const made = makeDishes({day: {people: 8, items: [item, item], spare: [item]}, receipts, oven})
+    expect([...made.dishes, ...made.spare].map((dish) => dish.id)).toEqual(['bread', 'bread-2', 'bread-3'])
+  })
+})
