@@ -1,9 +1,10 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
 import type {Source} from '../lexicon/schema.js'
+import type {PlanProblem} from '../plan/types.js'
 import type {Receipt} from '../receipt/types.js'
+import {receiptName} from './heat-data.js'
 import type {Style} from './style.js'
-import {sourceLine} from './translation-text.js'
 import {sayIf, type WordKey} from './words/index.js'
 
 /** Least safe temperatures of the middle, °C, as USDA FSIS publishes them (145, 160 and 165 °F). */
@@ -27,13 +28,19 @@ const groups: ReadonlyArray<{readonly heading: WordKey; readonly lines: readonly
 ]
 
 /** The cautions page: fire, wood, fumes, ash, burns, the arm count, children, food, allergens; and who decides. */
-export function cautionsSheet(receipts: readonly Receipt[], sources: readonly Source[], style: Style): Element {
+export function cautionsSheet(
+  problem: PlanProblem,
+  receipts: readonly Receipt[],
+  sources: readonly Source[],
+  style: Style,
+): Element {
+  const name = (receipt: Receipt): string => receiptName(problem, receipt)
   const {words} = style
   const raised = new Map<string, {text: string; source: string; titles: string[]}>()
   for (const receipt of receipts)
     for (const caution of receipt.cautions) {
       const row = raised.get(caution.id) ?? {text: caution.text, source: caution.source, titles: []}
-      if (!row.titles.includes(receipt.title)) row.titles.push(receipt.title)
+      if (!row.titles.includes(name(receipt))) row.titles.push(name(receipt))
       raised.set(caution.id, row)
     }
   const allergens = receipts.filter((receipt) => receipt.allergens.length > 0)
@@ -81,7 +88,7 @@ export function cautionsSheet(receipts: readonly Receipt[], sources: readonly So
               return h('li', [
                 `${row.titles.join(', ')}: `,
                 h('span', {lang: 'en'}, row.text),
-                ` (${source ? sourceLine(source) : row.source})`,
+                ` (${source ? source.title : row.source})`,
               ])
             }),
           ),
@@ -93,7 +100,7 @@ export function cautionsSheet(receipts: readonly Receipt[], sources: readonly So
       ? [
           h(
             'ul',
-            allergens.map((receipt) => h('li', [h('strong', `${receipt.title}: `), allergenNames(receipt.allergens, style)])),
+            allergens.map((receipt) => h('li', [h('strong', `${name(receipt)}: `), allergenNames(receipt.allergens, style)])),
           ),
         ]
       : []),

@@ -1,15 +1,15 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
-import type {Plan, PlanProblem, Step} from '../plan/types.js'
-import {clock, temperatures, timeOfDay} from './figures.js'
+import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
+import {clock, duration, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
-import {chartData, type Numbered, numbered, valueAt} from './heat-data.js'
+import {chartData, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
 import {stepWords} from './phrases.js'
-import {countOf, dishTitle, drawTimes, type PlanView, planHead, shortCautions, zoneWord} from './plan-text.js'
+import {countOf, drawBetween, type PlanView, planHead, reasonAlone, shortCautions, zoneWord} from './plan-text.js'
 import type {Style} from './style.js'
 import {messageLine} from './translation-text.js'
-import {say} from './words/index.js'
+import {say, type WordKey} from './words/index.js'
 
 /** The clock time of a step, with the day named under it where it is another day's. */
 function stamp(minutes: number, style: Style): Element {
@@ -30,54 +30,167 @@ export function box(): Element {
 
 /** The numbered dishes a step is about: those of its load, or those drawn at it. */
 function dishesOf(step: Step, dishes: readonly Numbered[]): Numbered[] {
-  const named = dishes.filter((dish) => step.dishes.includes(dish.id) && (step.load === null || dish.load === step.load))
-  return step.action === 'load' || step.action === 'draw' ? named : []
+  if (step.action !== 'load' && step.action !== 'draw') return []
+  return dishes.filter(
+    (dish) =>
+      step.dishes.includes(dish.id) &&
+      (step.load === null || dish.load === step.load) &&
+      (step.action === 'load' || Math.abs(dish.draw.likely - step.at) < 30),
+  )
 }
 
-function stepItem(step: Step, problem: PlanProblem, dishes: readonly Numbered[], style: Style): Element {
+/**
+ * What to do when oven or dough is ahead or behind, said once for the whole day: a phrase of the planner stands for many steps, and
+ * the step itself then carries only its own figures.
+ */
+const standing: ReadonlyArray<{readonly key: WordKey; readonly ids: readonly string[]}> = [
+  {key: 'standing.fire', ids: ['behind fire']},
+  {key: 'standing.test', ids: ['ahead hot', 'behind cool']},
+  {key: 'standing.load', ids: ['ahead load', 'behind load']},
+  {key: 'standing.draw', ids: ['ahead draw', 'behind draw']},
+  {key: 'standing.dough', ids: ['ahead dough', 'behind dough']},
+]
+const standingIds = new Set(standing.flatMap(({ids}) => ids))
+
+function phrasesOf(step: Step): Phrase[] {
+  return [step.words?.ifAhead ?? null, step.words?.ifBehind ?? null].filter((phrase) => phrase !== null)
+}
+
+/** The standing orders that this day's steps need. */
+function standingOrders(plan: Plan, style: Style): Element[] {
+  const used = new Set(plan.steps.flatMap((step) => phrasesOf(step).map(({id}) => id)))
+  const keys = standing.filter(({ids}) => ids.some((id) => used.has(id)))
+  if (keys.length === 0) return []
+  return [
+    h('section', {className: ['standing']}, [
+      h('h2', style.words['standing.title']),
+      h(
+        'ul',
+        keys.map(({key}) => h('li', style.words[key])),
+      ),
+    ]),
+  ]
+}
+
+/** The figures of a step's ahead and behind phrases, in few words; null where a phrase is to be said in full. */
+function ownFigures(step: Step, style: Style): string[] {
+  const {words} = style
+  const value = (phrase: Phrase | null | undefined, name: string): number | null => {
+    const found = phrase?.values[name]
+    return typeof found === 'object' && 'value' in found ? found.value : null
+  }
+  const ahead = step.words?.ifAhead
+  const behind = step.words?.ifBehind
+  const out: string[] = []
+  if (ahead?.id === 'ahead draw' || behind?.id === 'behind draw') {
+    const [early, late] = [value(ahead, 'early'), value(behind, 'late')]
+    if (early !== null) out.push(say(words, 'own.from', {time: clock(early, style)}))
+    if (late !== null) out.push(say(words, 'own.until', {time: clock(late, style)}))
+  }
+  if (ahead?.id === 'ahead load' || behind?.id === 'behind load') {
+    const [high, low] = [value(ahead, 'celsius'), value(behind, 'celsius')]
+    if (high !== null && low !== null && high >= low)
+      out.push(say(words, 'own.between', {temperature: temperatures({low, high}, style)}))
+    else if (high !== null) out.push(say(words, 'own.below', {temperature: temperatures({low: high, high}, style)}))
+  }
+  const hold = value(ahead, 'hold') ?? value(behind, 'hold')
+  if (hold !== null && (ahead?.id === 'ahead dough' || behind?.id === 'behind dough'))
+    out.push(say(words, 'own.hold', {time: duration(hold)}))
+  return out
+}
+
+/** One deed with its box: what, which dishes by number, the sign, and what is its own when ahead or behind. */
+function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], style: Style, known: Known): Element {
   const {words} = style
   const said = stepWords(step, problem, style)
   const named = dishesOf(step, dishes)
-  const turn = ['light', 'load'].includes(step.action)
-  const heat = step.celsius ? say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}) : ''
-  const sign = said.sign ? say(words, 'step.sign', {sign: said.sign}) : ''
-  const both: Element[] = []
-  for (const what of [said.ifAhead, said.ifBehind]) if (what) both.push(h('p', `– ${what}`))
-  return h('li', {className: turn ? ['step', 'turn'] : ['step']}, [
-    stamp(step.at, style),
+  const list = named.flatMap((dish, i): ElementContent[] => [
+    {type: 'text', value: i > 0 ? '; ' : ''},
+    h('strong', {className: ['no']}, String(dish.number)),
+    {
+      type: 'text',
+      value:
+        step.action === 'load'
+          ? ` ${dish.title}, ${countOf(dish)}, ${zoneWord(dish.zone, style)}`
+          : ` ${dish.title} (${zoneWord(dish.zone, style)})`,
+    },
+  ])
+  const what: ElementContent[] =
+    named.length === 0
+      ? [{type: 'text', value: said.say}]
+      : [
+          h('strong', step.action === 'load' ? say(words, 'day.setIn', {number: step.load ?? ''}) : words['action.draw']),
+          {type: 'text', value: ' '},
+          ...list,
+        ]
+  const asides: string[] = []
+  const tested = known.test ? stepWords(known.test, problem, style) : null
+  if (tested) asides.push(`${words['action.test']}:`)
+  if (step.celsius && step.action !== 'draw')
+    asides.push(`${say(words, 'step.heat', {temperature: temperatures(step.celsius, style)})}.`)
+  const sign = said.sign ?? tested?.sign ?? null
+  if (sign && !known.signs.has(`${step.action} ${sign}`)) asides.push(stop(say(words, 'step.sign', {sign})))
+  if (sign && step.action === 'feed') known.signs.add(`${step.action} ${sign}`)
+  asides.push(...ownFigures(step, style))
+  const [ahead, behind] = [step.words?.ifAhead, step.words?.ifBehind]
+  if (said.ifAhead && !(ahead && standingIds.has(ahead.id))) asides.push(stop(said.ifAhead))
+  if (said.ifBehind && !(behind && standingIds.has(behind.id))) asides.push(stop(said.ifBehind))
+  return h('div', {className: ['deed', named.length === 0 ? 'bare' : 'named']}, [
+    box(),
     h('div', [
-      h('p', {className: ['deed']}, [box(), ` ${said.say}`]),
-      ...(named.length > 0
-        ? [
-            h(
-              'p',
-              {className: ['where']},
-              named.flatMap((dish, i): ElementContent[] => [
-                {type: 'text', value: i > 0 ? ' · ' : ''},
-                h('strong', String(dish.number)),
-                {
-                  type: 'text',
-                  value:
-                    step.action === 'load'
-                      ? ` ${dish.title}, ${dish.count}, ${zoneWord(dish.zone, style)}`
-                      : ` ${dish.title} (${zoneWord(dish.zone, style)})`,
-                },
-              ]),
-            ),
-          ]
-        : []),
-      ...(heat || sign ? [h('p', {className: ['aside']}, [heat, sign].filter(Boolean).join('. '))] : []),
-      ...(both.length > 0 ? [h('div', {className: ['aside', 'both']}, both)] : []),
+      h('p', {className: ['do']}, what),
+      ...(asides.length > 0 ? [h('p', {className: ['aside']}, asides.join(' '))] : []),
     ]),
+  ])
+}
+
+/** What need not be said again: the test that goes before a load, and signs that came with the step before. */
+interface Known {
+  readonly test: Step | null
+  readonly signs: Set<string>
+}
+
+const stop = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`)
+
+/** Steps of one clock time stand under one stamp. */
+function moments(steps: readonly Step[]): Step[][] {
+  const out: Step[][] = []
+  for (const step of steps) {
+    const last = out.at(-1)
+    if (last && Math.round(last[0]!.at) === Math.round(step.at)) last.push(step)
+    else out.push([step])
+  }
+  return out
+}
+
+function moment(
+  steps: readonly Step[],
+  problem: PlanProblem,
+  dishes: readonly Numbered[],
+  style: Style,
+  signs: Set<string>,
+): Element {
+  const turn = steps.some((step) => step.action === 'light' || step.action === 'load')
+  const testOf = (load: Step): Step | null => steps.find((step) => step.action === 'test' && step.load === load.load) ?? null
+  const folded = new Set(steps.flatMap((step) => (step.action === 'load' ? (testOf(step) ?? []) : [])))
+  return h('li', {className: turn ? ['step', 'turn'] : ['step']}, [
+    stamp(steps[0]!.at, style),
+    h(
+      'div',
+      steps
+        .filter((step) => !folded.has(step))
+        .map((step) => deed(step, problem, dishes, style, {test: step.action === 'load' ? testOf(step) : null, signs})),
+    ),
   ])
 }
 
 /** Rows for readings to be written in by hand: at the test, at each load, and two to spare. */
 function readingTable(plan: Plan, style: Style): Element {
   const {words} = style
-  const times = [...new Set([plan.ready, ...plan.loads.map((load) => load.at)].map((time) => Math.round(time)))].sort(
-    (a, b) => a - b,
-  )
+  // Six rows at most, three quarters of an hour apart or more: as many as a busy cook fills in.
+  const times: number[] = []
+  for (const time of [plan.ready, ...plan.loads.map((load) => load.at)].map(Math.round).sort((a, b) => a - b))
+    if (times.length < 6 && time - (times.at(-1) ?? -Infinity) >= 45) times.push(time)
   const expected = (at: number): string =>
     temperatures(
       {
@@ -112,7 +225,10 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
     h('section', {className: ['warn']}, [
       h('h2', words['plan.unplaced']),
       ...plan.unplaced.flatMap(({dish, rule, reason, remedies}) => [
-        h('p', [h('strong', `${dishTitle(problem, dish)}: `), `${reason} ${say(words, 'plan.rule', {rule})}.`]),
+        h('p', [
+          h('strong', `${dishTitle(problem, dish)}: `),
+          `${stop(reasonAlone(dish, reason, problem))} ${say(words, 'plan.rule', {rule})}.`,
+        ]),
         ...(remedies.length > 0
           ? [
               h('p', words['plan.remedies']),
@@ -133,13 +249,15 @@ export function daySheet(view: PlanView, style: Style): Element {
   const {words} = style
   const head = planHead(view, style)
   const dishes = numbered(plan, problem)
+  const signs = new Set<string>()
   return h('article', {className: ['sheet', 'day-sheet']}, [
     h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.join(' '))]),
     ...unplacedBox(plan, problem, style),
+    ...standingOrders(plan, style),
     h(
       'ol',
       {className: ['day']},
-      plan.steps.map((step) => stepItem(step, problem, dishes, style)),
+      moments(plan.steps).map((steps) => moment(steps, problem, dishes, style, signs)),
     ),
     readingTable(plan, style),
     h('section', {className: ['warn', 'small']}, [
@@ -149,17 +267,6 @@ export function daySheet(view: PlanView, style: Style): Element {
         shortCautions.map((key) => h('li', words[key])),
       ),
     ]),
-    ...(plan.messages.length > 0
-      ? [
-          h('section', {className: ['small']}, [
-            h('p', h('strong', words['plan.messages'])),
-            h(
-              'ul',
-              plan.messages.map((message) => h('li', messageLine(message, style))),
-            ),
-          ]),
-        ]
-      : []),
   ])
 }
 
@@ -177,9 +284,20 @@ export function heatSheet(view: PlanView, style: Style): Element {
     ]),
     h(
       'div',
-      {className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: words['chart.table']},
+      {className: ['wide', 'small'], tabIndex: 0, role: 'region', ariaLabel: words['chart.table']},
       loadTable(dishes, style, words['chart.table']),
     ),
+    ...(plan.messages.length > 0
+      ? [
+          h('section', {className: ['small']}, [
+            h('p', h('strong', words['plan.messages'])),
+            h(
+              'ul',
+              plan.messages.map((message) => h('li', messageLine(message, style))),
+            ),
+          ]),
+        ]
+      : []),
   ])
 }
 
@@ -206,7 +324,7 @@ function loadTable(dishes: readonly Numbered[], style: Style, caption: string): 
           h('td', zoneWord(dish.zone, style)),
           h('td', clock(dish.from, style)),
           h('td', temperatures(dish.celsiusIn, style)),
-          h('td', say(words, 'plan.drawAt', drawTimes(dish, style))),
+          h('td', drawBetween(dish, style)),
           h('td', temperatures(dish.celsiusOut, style)),
         ]),
       ),
@@ -224,7 +342,7 @@ export function floorSheet(view: PlanView, style: Style): Element {
     h('p', words['map.key']),
     h(
       'div',
-      {className: ['maps']},
+      {className: plan.loads.length > 4 ? ['maps', 'many'] : ['maps']},
       plan.loads.map((load) =>
         h('section', {className: ['map']}, [
           h('h2', say(words, 'plan.load', {number: load.number, time: clock(load.at, style)})),
@@ -237,7 +355,7 @@ export function floorSheet(view: PlanView, style: Style): Element {
               .map((dish) =>
                 h('li', [
                   h('strong', `${dish.number} `),
-                  `${dish.title}, ${countOf(dish)}, ${zoneWord(dish.zone, style)}; ${say(words, 'plan.drawAt', drawTimes(dish, style))}`,
+                  `${dish.title}, ${countOf(dish)}, ${zoneWord(dish.zone, style)}; ${words['col.draw'].toLowerCase()} ${drawBetween(dish, style)}`,
                 ]),
               ),
           ),

@@ -53,6 +53,11 @@ export function floorMap(
       : s('ellipse', {cx: middle.x, cy: middle.y, rx: (width * scale) / 2, ry: (depth * scale) / 2, ...wall})
   const mouth = (problem.mouth.width * scale) / 2
   const front = middle.y + (depth * scale) / 2
+  // Where the wall meets the mouth's side: on the curve of a round or oval floor this is above its foremost point.
+  const half = (width * scale) / 2
+  const rise =
+    problem.floor.shape === 'rectangle' ? 0 : ((depth * scale) / 2) * (1 - Math.sqrt(Math.max(0, 1 - (mouth / half) ** 2)))
+  const jamb = front - rise
   const list = dishes.map((dish) => `${dish.number} ${dish.title} (${dish.count})`).join('; ')
   return s(
     'svg',
@@ -78,9 +83,15 @@ export function floorMap(
       ]),
       s('rect', {x: 0, y: 0, width: round(full.width), height: round(full.height), fill: '#fff'}),
       floor,
-      s('rect', {x: middle.x - mouth, y: front - 6, width: 2 * mouth, height: 12, fill: '#fff'}),
+      s('rect', {
+        x: round(middle.x - mouth),
+        y: round(jamb),
+        width: round(2 * mouth),
+        height: round(front + 8 - jamb),
+        fill: '#fff',
+      }),
       s('path', {
-        d: `M${middle.x - mouth},${front - 12}v24M${middle.x + mouth},${front - 12}v24`,
+        d: `M${round(middle.x - mouth)},${round(jamb)}V${round(front + 12)}M${round(middle.x + mouth)},${round(jamb)}V${round(front + 12)}`,
         stroke: '#000',
         strokeWidth: 5,
         fill: 'none',
@@ -89,7 +100,7 @@ export function floorMap(
       s(
         'text',
         {x: middle.x, y: front + 32, textAnchor: 'middle', fontSize: 20, fontStyle: 'italic'},
-        `${words['zone.mouth']} (${length(problem.mouth.width, style)})`,
+        `${words['zone.mouth']}, ${length(problem.mouth.width, style)}`,
       ),
       ...standing.flatMap((item) => vessel(item, problem, place, scale, '–', `url(#${id}-in)`)),
       ...load.placed.flatMap((item) =>

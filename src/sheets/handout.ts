@@ -136,7 +136,7 @@ function ovenSection(receipt: Receipt, cited: Citations, style: Style): Element[
     h('section', [
       h('h2', words['handout.heat']),
       h('ul', [
-        ...receipt.oven.map((phrase) =>
+        ...once(receipt.oven).map((phrase) =>
           h('li', [
             `“${tidy(phrase.text)}”: `,
             h('strong', words[`band.${phrase.band}`]),
@@ -145,12 +145,17 @@ function ovenSection(receipt: Receipt, cited: Citations, style: Style): Element[
             ...(phrase.notes ?? []).map((note) => h('span', {className: ['small'], lang: 'en'}, ` ${note}`)),
           ]),
         ),
-        ...receipt.times.map((time) =>
+        ...once(receipt.times).map((time) =>
           h('li', `“${tidy(time.text)}”: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
         ),
       ]),
     ]),
   ]
+}
+
+/** The same words said twice are listed once. */
+function once<T extends {readonly text: string}>(phrases: readonly T[]): T[] {
+  return phrases.filter((phrase, i) => phrases.findIndex((other) => tidy(other.text) === tidy(phrase.text)) === i)
 }
 
 const tidy = (text: string): string => text.replace(/\s+/g, ' ').trim()
@@ -191,7 +196,7 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
           h(
             'li',
             say(words, 'falling.band', {
-              band: words[`band.${need.band}`],
+              band: words[`band.${bandOf(need.start.best)}`],
               temperature: temperatures({low: need.start.low, high: need.start.high}, style),
             }),
           ),
@@ -480,7 +485,7 @@ export function converseHandout(input: HandoutInput): Element[] {
       h('p', {className: ['lead']}, words['converse.intro']),
       h('h2', words['converse.says']),
       h('ul', [
-        ...receipt.oven.map((phrase) =>
+        ...once(receipt.oven).map((phrase) =>
           h('li', [
             `“${tidy(phrase.text)}”: `,
             h('strong', words[`band.${phrase.band}`]),
@@ -488,7 +493,7 @@ export function converseHandout(input: HandoutInput): Element[] {
             ...footnoteMarks(phrase.sources, cited),
           ]),
         ),
-        ...receipt.times.map((time) =>
+        ...once(receipt.times).map((time) =>
           h('li', `“${tidy(time.text)}”: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
         ),
       ]),
@@ -498,7 +503,7 @@ export function converseHandout(input: HandoutInput): Element[] {
         {className: ['lead']},
         span
           ? say(words, 'converse.window', {
-              band: words[`band.${need.band}`],
+              band: words[`band.${bandOf(need.start.best)}`],
               from: clock(span.from, style),
               to: clock(span.to, style),
               first: likely(span.from),

@@ -24,7 +24,7 @@ export interface HeatChartOptions {
   readonly id?: string
 }
 
-const size = {width: 960, left: 62, right: 78, top: 30, curve: 330, bar: 26, foot: 50}
+const size = {width: 960, left: 104, right: 100, top: 30, curve: 330, bar: 26, foot: 50}
 
 /**
  * The falling curve with its range, the four bands by name, every dish as a bar from set-in to draw with the range of its draw, the
@@ -98,13 +98,7 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
           String(Math.round(inF ? fahrenheit(celsius) : celsius)),
         ),
         ...(style.degrees === 'both'
-          ? [
-              s(
-                'text',
-                {x: size.left + 8, y: y(celsius) - 3, fontSize: 11, fontStyle: 'italic', ...halo},
-                `${Math.round(fahrenheit(celsius))} °F`,
-              ),
-            ]
+          ? [s('text', {x: 44, y: y(celsius) + 5, textAnchor: 'end', fontSize: 14}, String(Math.round(fahrenheit(celsius))))]
           : []),
       ]),
     )
@@ -229,6 +223,9 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
       s('line', {x1: size.left, x2: size.left, y1: size.top, y2: base, stroke: '#000', strokeWidth: 1.5}),
       s('line', {x1: size.left, x2: edge, y1: base, y2: base, stroke: '#000', strokeWidth: 1.5}),
       s('text', {x: size.left - 10, y: size.top - 12, textAnchor: 'end', fontSize: 14, fontWeight: 'bold'}, inF ? '°F' : '°C'),
+      ...(style.degrees === 'both'
+        ? [s('text', {x: 44, y: size.top - 12, textAnchor: 'end', fontSize: 14, fontWeight: 'bold'}, '°F')]
+        : []),
       ...degreeTicks,
       ...ticks,
       ...doors,

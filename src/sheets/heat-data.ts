@@ -1,6 +1,6 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
-import type {Plan, PlanProblem} from '../plan/types.js'
+import type {Load, Plan, PlanProblem} from '../plan/types.js'
 
 /** A dish as a bar under the curve, minutes after midnight. */
 export interface Bar {
@@ -49,18 +49,38 @@ export interface Numbered {
   readonly draw: {readonly low: number; readonly likely: number; readonly high: number}
   readonly celsiusIn: {readonly low: number; readonly likely: number; readonly high: number}
   readonly celsiusOut: {readonly low: number; readonly likely: number; readonly high: number}
-  readonly zone: 'back' | 'middle' | 'mouth' | 'any'
+  readonly zone: 'back' | 'middle' | 'mouth' | 'across' | 'any'
+}
+
+/**
+ * The name of a dish on the sheets: as the day's list calls it, which is shorter than an old receipt's heading; where one file gave
+ * several dishes of different titles, the receipt's own.
+ */
+export function dishTitle(problem: PlanProblem, id: string): string {
+  const dish = problem.dishes.find((other) => other.id === id)
+  if (!dish) return id
+  const alone = problem.dishes.every((other) => other.file !== dish.file || other.title === dish.title)
+  const item = [...problem.day.items, ...problem.day.spare].find((other) => other.file === dish.file)
+  return alone && item && item.title !== '' ? item.title : dish.title
+}
+
+/** The name of a receipt on the sheets of a day: its dish's, or its own title. */
+export function receiptName(problem: PlanProblem, receipt: {readonly file: string; readonly title: string}): string {
+  const dish = problem.dishes.find((other) => other.file === receipt.file && other.title === receipt.title)
+  if (dish) return dishTitle(problem, dish.id)
+  const items = [...problem.day.items, ...problem.day.spare].filter((item) => item.file === receipt.file && item.title !== '')
+  return items.length === 1 && !problem.dishes.some((other) => other.file === receipt.file) ? items[0]!.title : receipt.title
 }
 
 /** Numbers the dishes of the day in the order they go in, back before mouth: the order of the work. */
 export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
-  const depth = {back: 0, middle: 1, any: 1, mouth: 2}
+  const depth = {back: 0, across: 0.5, middle: 1, any: 1, mouth: 2}
   const out: Numbered[] = []
   for (const load of [...plan.loads].sort((a, b) => a.at - b.at || a.number - b.number)) {
-    const rows = load.dishes.map((entry) => {
+    const rows = together(load.dishes).map((entry) => {
       const dish = problem.dishes.find(({id}) => id === entry.dish)
       const placed = load.placed.filter((item) => item.dish === entry.dish)
-      const zone = placed.length > 0 ? mostOf(placed.map((item) => item.zone)) : (dish?.place ?? 'any')
+      const zone = entry.zone ?? (placed.length > 0 ? mostOf(placed.map((item) => item.zone)) : (dish?.place ?? 'any'))
       const y = placed.length > 0 ? placed.reduce((sum, item) => sum + item.y, 0) / placed.length : 0
       return {entry, dish, zone, y}
     })
@@ -70,7 +90,7 @@ export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
         number: out.length + 1,
         load: load.number,
         id: entry.dish,
-        title: dish?.title ?? entry.dish,
+        title: dishTitle(problem, entry.dish),
         vessel: dish?.vessel.name ?? '',
         count: entry.count,
         from: load.at,
@@ -81,6 +101,29 @@ export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
       })
   }
   return out
+}
+
+/** Vessels of one dish set in together are one number, whatever parts the planner took them in. */
+function together(entries: Load['dishes']): Load['dishes'] {
+  const byId = new Map<string, Load['dishes'][number]>()
+  for (const entry of entries) {
+    const before = byId.get(entry.dish)
+    byId.set(
+      entry.dish,
+      before
+        ? {
+            ...before,
+            count: before.count + entry.count,
+            draw: {
+              ...before.draw,
+              low: Math.min(before.draw.low, entry.draw.low),
+              high: Math.max(before.draw.high, entry.draw.high),
+            },
+          }
+        : entry,
+    )
+  }
+  return [...byId.values()]
 }
 
 function mostOf<T extends string>(values: readonly T[]): T {

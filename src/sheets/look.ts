@@ -6,7 +6,8 @@ export const lookCss = `
 :root { color: #000; background: #fff; font: 1rem/1.4 "Liberation Sans", "Helvetica Neue", Arial, sans-serif; }
 * { box-sizing: border-box; }
 body { margin: 0 auto; padding: 1rem; max-width: 62rem; }
-h1, h2, h3, .stamp { font-family: Charter, "Liberation Serif", Georgia, serif; line-height: 1.15; break-after: avoid; }
+h1, h2, h3, .stamp { font-family: Charter, "Liberation Serif", Georgia, serif; line-height: 1.15; }
+h1, h2, h3 { break-after: avoid; }
 h1 { font-size: 2rem; margin: 0; border-bottom: 4px double #000; padding-bottom: .3rem; }
 h2 { font-size: 1.35rem; margin: 1.3rem 0 .4rem; }
 h3 { font-size: 1.1rem; margin: 1rem 0 .3rem; }
@@ -21,12 +22,13 @@ a:focus-visible { outline: 3px solid #000; outline-offset: 2px; }
 .warn p, .warn ul { margin: .2rem 0; }
 table { border-collapse: collapse; width: 100%; }
 caption { text-align: left; font-weight: bold; padding: .2rem 0; }
-th, td { border-bottom: 1px solid #000; padding: .25rem .5rem .25rem 0; text-align: left; vertical-align: top; overflow-wrap: anywhere; }
+th, td { border-bottom: 1px solid #000; padding: .25rem .5rem .25rem 0; text-align: left; vertical-align: top; overflow-wrap: break-word; }
 thead th { border-bottom: 2px solid #000; }
 td.figure, th.figure { overflow-wrap: normal; }
 tr { break-inside: avoid; }
 .wide { overflow-x: auto; }
-.blank td { height: 2.1rem; border: 1px solid #000; }
+.blank { break-inside: avoid; }
+.blank td { height: 1.9rem; padding-left: .4rem; border: 1px solid #000; }
 .blank th { border: 1px solid #000; padding-left: .4rem; }
 figure svg { display: block; width: 100%; height: auto; }
 blockquote { border-left: 2px solid #000; padding-left: .8rem; margin-left: 0; font-family: Charter, "Liberation Serif", Georgia, serif; font-size: 1.1rem; overflow-wrap: anywhere; }
@@ -35,36 +37,62 @@ mark { background: none; color: #000; border-bottom: 2px solid #000; }
 sup { line-height: 0; font-weight: bold; }
 .box { display: inline-block; width: 1.05em; height: 1.05em; border: 2px solid #000; vertical-align: -.12em; }
 .day { list-style: none; margin: 0; padding: 0; }
-.day > li { display: grid; grid-template-columns: 7.2rem minmax(0, 1fr); column-gap: .9rem; border-top: 1px solid #000; padding: .35rem 0; break-inside: avoid; }
+.day > li { display: grid; grid-template-columns: 6.4rem minmax(0, 1fr); column-gap: .6rem; border-top: 1px solid #000; padding: .25rem 0; break-inside: avoid; }
 .day > li.turn { border-top: 3px solid #000; }
 .stamp { font-weight: bold; font-size: 1.3rem; white-space: nowrap; }
 .stamp .day-name { display: block; font-size: .8rem; font-weight: normal; white-space: normal; }
-.deed { font-size: 1.15rem; font-weight: bold; }
-.deed .where { font-weight: normal; }
-.step p { margin: 0; }
-.step .aside { font-size: .95rem; }
-.step .both { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); column-gap: 1rem; }
+.deed { display: grid; grid-template-columns: 1.35rem minmax(0, 1fr); column-gap: .3rem; }
+.deed + .deed { margin-top: .25rem; }
+.deed p { margin: 0; }
+.do { font-size: 1.12rem; line-height: 1.25; }
+.bare .do { font-weight: bold; }
+.no { border: 1.5px solid #000; padding: 0 .25em; }
+.aside { font-size: .92rem; line-height: 1.25; }
+.standing { border: 1px solid #000; padding: .3rem .7rem; font-size: .92rem; line-height: 1.25; break-inside: avoid; }
+.standing h2 { font-size: 1.05rem; margin: 0; }
+.standing ul { margin: .1rem 0; columns: 2; column-gap: 2rem; }
+.standing li { break-inside: avoid; }
 .pair { display: grid; grid-template-columns: minmax(0, 2fr) minmax(0, 3fr); column-gap: 1.6rem; }
-.answers { break-before: page; }
+.pair.even { grid-template-columns: repeat(2, minmax(0, 1fr)); }
+.maps { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: .4rem 1.6rem; }
+.maps.many { grid-template-columns: repeat(3, minmax(0, 1fr)); gap: .2rem 1rem; font-size: .92rem; }
+.map { break-inside: avoid; }
+.pairs { columns: 2; column-gap: 1.6rem; }
+.pairs section { break-inside: avoid; }
+.cautions-sheet h2 { margin: .5rem 0 .1rem; font-size: 1.1rem; }
+.cautions-sheet ul { margin: .1rem 0; }
+.day-sheet .small ul { columns: 2; column-gap: 2rem; }
+.day-sheet .small li { break-inside: avoid; }
+.map h2 { margin-top: .6rem; }
+.answers, .exercise { break-before: page; }
+.warn h2 { margin-top: .2rem; }
+section.batch, .question { break-inside: avoid; }
+.fall { width: auto; }
+.fall th, .fall td { padding-right: 2rem; }
 .line { display: block; border-bottom: 1px solid #000; height: 1.9rem; }
 .plain { list-style: none; padding-left: 0; }
 nav ul { list-style: none; padding-left: 0; }
 nav li { padding: .3rem 0; }
 footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
 @media (max-width: 44rem) {
-  .pair, .step .both { grid-template-columns: minmax(0, 1fr); }
+  .pair, .pair.even, .maps, .maps.many { grid-template-columns: minmax(0, 1fr); }
   .day > li { grid-template-columns: 5.4rem minmax(0, 1fr); }
   .stamp { font-size: 1.05rem; }
   h1 { font-size: 1.5rem; }
+  .standing ul, .pairs, .day-sheet .small ul { columns: 1; }
   .stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .stack tr, .stack td, .stack th { display: block; border: 0; padding: .1rem 0; }
   .stack tr { border-bottom: 1px solid #000; padding: .3rem 0; }
 }
 @media print {
-  @page { margin: 11mm 12mm; }
-  :root { font-size: 11.5pt; line-height: 1.3; }
+  @page { margin: 10mm 12mm; }
+  :root { font-size: 11pt; line-height: 1.28; }
   body { padding: 0; max-width: none; }
   nav, .screen { display: none; }
+  .cautions-sheet { font-size: .88rem; }
+  .weighing .batches { columns: 2; column-gap: 1.6rem; font-size: .9rem; }
+  .batch h2 { font-size: 1.05rem; margin: .3rem 0 0; }
+  .batch p { margin: 0; }
   .sheet + .sheet { break-before: page; }
   a { text-decoration: none; }
 }

@@ -48,14 +48,14 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
   const dish = dishesOf(receipt, problem)[0]
   const kind = kinds.find(({id}) => id === receipt.kind) ?? null
   const bake = receipt.times.filter((time) => time.of === 'bake')
-  const minutes =
-    bake.length > 0
-      ? {
-          low: Math.min(...bake.map((t) => t.minutes.low)),
-          likely: (Math.min(...bake.map((t) => t.minutes.low)) + Math.max(...bake.map((t) => t.minutes.high))) / 2,
-          high: Math.max(...bake.map((t) => t.minutes.high)),
-        }
-      : (kind?.minutes ?? dish?.need.minutes ?? null)
+  // Of several baking times ("a quarter of an hour" for the crust first) the longest is the bake.
+  const longest = bake.reduce<(typeof bake)[number] | null>(
+    (best, time) => (best === null || time.minutes.high > best.minutes.high ? time : best),
+    null,
+  )
+  const minutes = longest
+    ? {low: longest.minutes.low, likely: (longest.minutes.low + longest.minutes.high) / 2, high: longest.minutes.high}
+    : (dish?.need.minutes ?? kind?.minutes ?? null)
   if (dish) {
     const {need} = dish
     return {

@@ -1,6 +1,7 @@
 import {phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, PlanProblem, Step} from '../plan/types.js'
 import {clock, duration, temperature, wood} from './figures.js'
+import {dishTitle} from './heat-data.js'
 import type {Style} from './style.js'
 import {dePhrases} from './words/de-phrases.js'
 import {sayIf} from './words/index.js'
@@ -21,13 +22,17 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
   const {words} = style
   return {
     templates: phraseBooks[words['language.code']] ?? phrases,
-    title: (id) => problem.dishes.find((dish) => dish.id === id)?.title ?? id,
+    title: (id) => dishTitle(problem, id),
     clock: (minutes) => clock(minutes, style),
     minutes: duration,
     celsius: (celsius) => temperature(celsius, style),
     kilograms: (kilograms) => wood(kilograms, style),
     word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
-    and: (list) => (list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} ${words['list.and']} ${list.at(-1)}`),
+    // Two batches of one dish are one thing to name.
+    and: (all) => {
+      const list = [...new Set(all)]
+      return list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} ${words['list.and']} ${list.at(-1)}`
+    },
   }
 }
 

@@ -1,8 +1,8 @@
 import type {OvenSpec, Reading} from '../oven/types.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
-import {clock, duration, longDate, number, temperatures, wood} from './figures.js'
+import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
-import {chartData, type Numbered, numbered} from './heat-data.js'
+import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {stepWords} from './phrases.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
@@ -79,11 +79,6 @@ export function zoneWord(zone: string, style: Style): string {
   return sayIf(style.words, `zone.${zone}`, zone)
 }
 
-/** The title of a dish of the plan, or its id. */
-export function dishTitle(problem: PlanProblem, id: string): string {
-  return problem.dishes.find((dish) => dish.id === id)?.title ?? id
-}
-
 /** The figures by which a plan is judged, each in its own unit. */
 export function scoreLines(plan: Plan, style: Style): string[] {
   const {words} = style
@@ -118,7 +113,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   if (plan.unplaced.length > 0) {
     heading('plan.unplaced')
     for (const {dish, rule, reason, remedies} of plan.unplaced) {
-      out.push(...hanging('  ! ', `${tidy(dishTitle(problem, dish))}: ${tidy(reason)}`, width))
+      out.push(...hanging('  ! ', tidy(unplacedLine(dish, reason, problem)), width))
       out.push(...hanging('    ', say(words, 'plan.rule', {rule}), width))
       if (remedies.length > 0) out.push(`    ${words['plan.remedies']}`)
       for (const remedy of remedies) out.push(...hanging('      - ', tidy(remedy), width))
@@ -200,7 +195,9 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   if (plan.unplaced.length > 0) {
     blocks.push(`## ${words['plan.unplaced']}`)
     for (const {dish, rule, reason, remedies} of plan.unplaced) {
-      blocks.push(`**${md(dishTitle(problem, dish))}**: ${md(reason)} ${md(say(words, 'plan.rule', {rule}))}`)
+      blocks.push(
+        `**${md(dishTitle(problem, dish))}**: ${md(reasonAlone(dish, reason, problem))} ${md(say(words, 'plan.rule', {rule}))}`,
+      )
       if (remedies.length > 0) blocks.push(words['plan.remedies'], remedies.map((remedy) => `- ${md(remedy)}`).join('\n'))
     }
   }
@@ -239,7 +236,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
               md(countOf(dish)),
               zoneWord(dish.zone, style),
               temperatures(dish.celsiusIn, style),
-              md(say(words, 'plan.drawAt', drawTimes(dish, style))),
+              md(drawBetween(dish, style)),
               temperatures(dish.celsiusOut, style),
             ]),
         ),
@@ -266,7 +263,22 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   return `${blocks.join('\n\n')}\n`
 }
 
-/** The likely draw with its range, in words. */
-export function drawTimes(dish: Numbered, style: Style): {time: string; low: string; high: string} {
-  return {time: clock(dish.draw.likely, style), low: clock(dish.draw.low, style), high: clock(dish.draw.high, style)}
+/** The likely draw with its range in words; the day is named once where all three are of one day. */
+export function drawBetween(dish: Numbered, style: Style): string {
+  const {low, likely, high} = dish.draw
+  const oneDay = [low, high].every((time) => Math.floor(Math.round(time) / 1440) === Math.floor(Math.round(likely) / 1440))
+  const time = clock(likely, style)
+  const [from, to] = oneDay ? [timeOfDay(low, style), timeOfDay(high, style)] : [clock(low, style), clock(high, style)]
+  return from === to ? time : say(style.words, 'plan.between', {time, low: from, high: to})
+}
+
+/** A reason without the dish's title before it, which stands before it anyway. */
+export function reasonAlone(dish: string, reason: string, problem: PlanProblem): string {
+  const titles = [dishTitle(problem, dish), problem.dishes.find(({id}) => id === dish)?.title ?? dish]
+  const before = titles.find((title) => reason.startsWith(`${title}: `))
+  return before === undefined ? reason : reason.slice(before.length + 2)
+}
+
+function unplacedLine(dish: string, reason: string, problem: PlanProblem): string {
+  return `${dishTitle(problem, dish)}: ${reasonAlone(dish, reason, problem)}`
 }

@@ -11,7 +11,7 @@ import {clock} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {type Audience, converseHandout, handout} from './handout.js'
 import {heatChart} from './heat-chart.js'
-import {chartData} from './heat-data.js'
+import {chartData, receiptName} from './heat-data.js'
 import {isModern, sameFile} from './needs.js'
 import {page, slug, svgFile} from './page.js'
 import {planJson} from './plan-json.js'
@@ -91,7 +91,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
   const day = daySheet(input, style)
   const heat = heatSheet(input, style)
   const floor = floorSheet(input, style)
-  const cautions = cautionsSheet(input.receipts, input.sources, style)
+  const cautions = cautionsSheet(problem, input.receipts, input.sources, style)
   html('day.html', words['sheet.day'], [day])
   html('heat.html', words['sheet.heat'], [heat])
   html('floor.html', words['sheet.floor'], [floor])
@@ -102,7 +102,8 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
   const handouts: Array<{path: string; title: string}> = []
   const used = new Set<string>()
   for (const receipt of input.receipts) {
-    const base = slug(receipt.title)
+    const alone = input.receipts.every((other) => other === receipt || other.file !== receipt.file)
+    const base = slug(alone ? stem(receipt.file) : receipt.title)
     let name = base
     for (let n = 2; used.has(name); n++) name = `${base}-${n}`
     used.add(name)
@@ -118,7 +119,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
       audience,
     }
     html(`handouts/${name}.html`, receipt.title, handout(made))
-    handouts.push({path: `handouts/${name}.html`, title: receipt.title})
+    handouts.push({path: `handouts/${name}.html`, title: receiptName(problem, receipt)})
     if (isModern(receipt)) {
       const converse = converseHandout(made)
       if (converse.length > 0) {
@@ -195,4 +196,10 @@ function textOf(receipt: Receipt, texts: ReadonlyMap<string, string>): string {
   if (exact !== undefined) return exact
   for (const [file, text] of texts) if (sameFile(file, receipt.file)) return text
   return ''
+}
+
+/** The name of a file without its folder and its ending. */
+function stem(file: string): string {
+  const name = file.split(/[\\/]/).at(-1) ?? file
+  return name.replace(/\.[^.]+$/, '')
 }

@@ -2,9 +2,9 @@ import type {Element} from 'hast'
 import {h} from 'hastscript'
 import type {Item, Range} from '../lexicon/schema.js'
 import type {PlanProblem} from '../plan/types.js'
-import type {Dish} from '../scale/types.js'
 import {box} from './day-sheet.js'
 import {mass, volume} from './figures.js'
+import {dishTitle} from './heat-data.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
 
@@ -32,18 +32,22 @@ export function add(one: Range | null, other: Range | null): Range | null {
 }
 
 /** Everything the day needs, summed by item, in the order of a shop: group, then name. */
-export function needs(dishes: readonly Dish[], items: readonly Item[]): Need[] {
+export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
+  const {dishes} = problem
   const byItem = new Map<
     string,
     {grams: Range | null; millilitres: Range | null; asStands: Array<{text: string; title: string}>; dishes: Set<string>}
   >()
   for (const dish of dishes)
     for (const amount of dish.amounts) {
+      // Water comes from the tap, not from a shop.
+      if (amount.item === 'water') continue
+      const title = dishTitle(problem, dish.id)
       const entry = byItem.get(amount.item) ?? {grams: null, millilitres: null, asStands: [], dishes: new Set<string>()}
       if (amount.grams) entry.grams = add(entry.grams, amount.grams)
       else if (amount.millilitres) entry.millilitres = add(entry.millilitres, amount.millilitres)
-      else entry.asStands.push({text: amount.kitchen, title: dish.title})
-      entry.dishes.add(dish.title)
+      else entry.asStands.push({text: amount.kitchen, title})
+      entry.dishes.add(title)
       byItem.set(amount.item, entry)
     }
   const out = [...byItem].map(([item, entry]): Need => {
@@ -88,7 +92,7 @@ export function amountToBuy(need: Need, style: Style): string {
 /** The shopping list and, a table for each dish, what to weigh out. */
 export function shoppingSheet(problem: PlanProblem, items: readonly Item[], style: Style): Element[] {
   const {words} = style
-  const list = needs(problem.dishes, items)
+  const list = needs(problem, items)
   const head = (keys: ReadonlyArray<'col.done' | 'col.item' | 'col.total' | 'col.shop' | 'col.weigh' | 'col.note'>): Element =>
     h(
       'thead',
@@ -120,29 +124,33 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
     h('article', {className: ['sheet', 'weighing']}, [
       h('h1', words['shop.weighing']),
       h('p', words['shop.weighingIntro']),
-      ...problem.dishes.map((dish) =>
-        h('section', {className: ['batch']}, [
-          h('h2', `${dish.title}: ${dish.count} × ${dish.vessel.name}`),
-          h('p', {className: ['small']}, say(words, 'shop.times', {times: dish.times})),
-          h('table', {className: ['stack']}, [
-            head(['col.done', 'col.item', 'col.weigh', 'col.note']),
-            h(
-              'tbody',
-              dish.amounts.map((amount) =>
-                h('tr', [
-                  h('td', box()),
-                  h('th', {scope: 'row', lang: 'en'}, [...(amount.part ? [h('em', `${amount.part}: `)] : []), amount.item]),
-                  h('td', h('strong', {lang: 'en'}, amount.kitchen)),
-                  h(
-                    'td',
-                    {className: ['small']},
-                    amount.grams ? mass(amount.grams, style) : amount.millilitres ? volume(amount.millilitres, style) : '',
-                  ),
-                ]),
+      h(
+        'div',
+        {className: ['batches']},
+        problem.dishes.map((dish) =>
+          h('section', {className: ['batch']}, [
+            h('h2', `${dishTitle(problem, dish.id)}: ${dish.count} × ${dish.vessel.name}`),
+            h('p', {className: ['small']}, say(words, 'shop.times', {times: dish.times})),
+            h('table', {className: ['stack']}, [
+              head(['col.done', 'col.item', 'col.weigh', 'col.note']),
+              h(
+                'tbody',
+                dish.amounts.map((amount) =>
+                  h('tr', [
+                    h('td', box()),
+                    h('th', {scope: 'row', lang: 'en'}, [...(amount.part ? [h('em', `${amount.part}: `)] : []), amount.item]),
+                    h('td', h('strong', {lang: 'en'}, amount.kitchen)),
+                    h(
+                      'td',
+                      {className: ['small']},
+                      amount.grams ? mass(amount.grams, style) : amount.millilitres ? volume(amount.millilitres, style) : '',
+                    ),
+                  ]),
+                ),
               ),
-            ),
+            ]),
           ]),
-        ]),
+        ),
       ),
     ]),
   ]
@@ -151,7 +159,7 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
 function shopNote(need: Need, style: Style): string {
   const {words} = style
   const parts: string[] = []
-  if (need.modern) parts.push(say(words, 'shop.modern', {name: need.modern}))
+  if (need.modern && !need.instead) parts.push(say(words, 'shop.modern', {name: need.modern}))
   if (need.instead)
     parts.push(
       say(words, 'shop.instead', {

@@ -2,7 +2,7 @@ import {stringify} from 'csv-stringify/sync'
 import type {Item} from '../lexicon/schema.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import {fahrenheit, timeOfDay} from './figures.js'
-import {numbered} from './heat-data.js'
+import {dishTitle, numbered} from './heat-data.js'
 import {stepWords} from './phrases.js'
 import {needs} from './shopping.js'
 import type {Style} from './style.js'
@@ -52,7 +52,7 @@ export function stepsCsv(plan: Plan, problem: PlanProblem, style: Style): string
         step.action,
         step.load,
         entry?.number ?? null,
-        dish?.title ?? id,
+        id === null ? null : dishTitle(problem, id),
         entry?.count ?? dish?.count ?? null,
         dish?.vessel.name ?? null,
         entry?.zone ?? null,
@@ -89,7 +89,7 @@ export function shoppingCsv(problem: PlanProblem, items: readonly Item[]): strin
       'instead_grams',
     ],
   ]
-  for (const need of needs(problem.dishes, items))
+  for (const need of needs(problem, items))
     rows.push([
       need.item,
       need.group,
