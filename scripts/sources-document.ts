@@ -1,0 +1,165 @@
+import {doneness} from '../src/lexicon/doneness.js'
+import {fuels} from '../src/lexicon/fuels.js'
+import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
+import {materials} from '../src/lexicon/materials.js'
+import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
+import type {Range, Source} from '../src/lexicon/schema.js'
+import {signs} from '../src/lexicon/signs.js'
+import {vessels} from '../src/lexicon/vessels.js'
+
+const KINDS: ReadonlyArray<readonly [kind: Source['kind'], title: string]> = [
+  ['standard', 'Standards and public authorities'],
+  ['dataset', 'Datasets'],
+  ['handbook', 'Handbooks and tables'],
+  ['book', 'Books of the period'],
+  ['study', 'Studies'],
+  ['account', 'Accounts'],
+  ['common practice', 'Common practice'],
+  ['memory', 'From memory'],
+]
+
+/** What each source is cited for: table → ids of rows. */
+export function citations(): Map<string, Map<string, Set<string>>> {
+  const cited = new Map<string, Map<string, Set<string>>>()
+  const cite = (source: string, table: string, row: string): void => {
+    const tables = cited.get(source) ?? new Map<string, Set<string>>()
+    cited.set(source, tables)
+    const rows = tables.get(table) ?? new Set<string>()
+    tables.set(table, rows)
+    rows.add(row)
+  }
+  for (const row of measures) for (const size of row.sizes) cite(size.source, 'measures', row.id)
+  for (const row of items) {
+    if (row.densitySource !== undefined) cite(row.densitySource, 'densities', row.id)
+    for (const piece of row.pieces) cite(piece.source, 'weights of pieces', row.id)
+    if (row.replacedBy !== undefined) cite(row.replacedBy.source, 'replacements', row.id)
+    for (const source of row.sources) {
+      if (
+        row.densitySource !== source &&
+        row.replacedBy?.source !== source &&
+        !row.pieces.some((piece) => piece.source === source)
+      )
+        cite(source, 'items', row.id)
+    }
+    if (row.allergens.length > 0) {
+      cite('eu-1169', 'allergens', row.id)
+      cite('us-falcpa', 'allergens', row.id)
+    }
+  }
+  for (const row of cautions) cite(row.source, 'cautions', row.id)
+  for (const row of kinds) cite(row.source, 'kinds of dish', row.id)
+  for (const row of hedgeAmounts) cite(row.source, 'hedges of amounts', row.phrases[0] ?? '')
+  for (const row of hedges) cite(row.source, 'hedges of heat', row.id)
+  for (const row of [...ovenWords, ...ovenTests]) cite(row.source, 'oven words', row.id)
+  for (const row of doneness) cite(row.source, 'signs of doneness', row.id)
+  for (const row of vessels) cite(row.source, 'vessels', row.id)
+  for (const row of materials) cite(row.source, 'materials', row.id)
+  for (const row of fuels) cite(row.source, 'fuels', row.id)
+  for (const row of signs) cite(row.source, 'signs of the oven', row.id)
+  return cited
+}
+
+/** Rows shown by name up to here; more are counted. */
+const SHOWN = 12
+const figure = (value: number): string => String(Number(value.toPrecision(5)))
+const rangeText = (range: Range): string =>
+  range.low === range.high ? figure(range.likely) : `${figure(range.low)}–${figure(range.likely)}–${figure(range.high)}`
+const years = (row: {readonly from?: number | undefined; readonly to?: number | undefined}): string =>
+  row.from === undefined && row.to === undefined
+    ? ''
+    : row.from === undefined
+      ? `to ${row.to}`
+      : row.to === undefined
+        ? `from ${row.from}`
+        : `${row.from}–${row.to}`
+const cell = (text: string): string => text.replaceAll('|', '\\|').replaceAll('\n', ' ')
+const row = (...cells: readonly string[]): string => `| ${cells.map(cell).join(' | ')} |`
+
+function sourceEntry(source: Source, tables: ReadonlyMap<string, ReadonlySet<string>> | undefined): string[] {
+  const lines = [
+    `### ${source.id}`,
+    '',
+    `${source.title}${source.year === undefined || source.title.includes(String(source.year)) ? '' : ` (${source.year})`}.`,
+  ]
+  if (source.where !== undefined) lines.push(source.where.startsWith('https://') ? `<${source.where}>` : source.where)
+  if (source.note !== undefined) lines.push('', source.note)
+  const uses = [...(tables ?? [])].map(([table, rows]) => {
+    const names = [...rows]
+    return `- ${table} (${names.length}): ${names.slice(0, SHOWN).join(', ')}${names.length > SHOWN ? ', …' : ''}`
+  })
+  if (uses.length > 0) lines.push('', ...uses)
+  lines.push('')
+  return lines
+}
+
+/** The text of docs/sources.md. */
+export function sourcesDocument(): string {
+  const cited = citations()
+  const lines = [
+    '# Sources',
+    '',
+    'Made from the rows of `src/lexicon` by `npx tsx scripts/sources.ts`; do not edit it by hand.',
+    '',
+    'Every figure names a source by its id. `memory` and `common-practice` are honest stand-ins: no text was at hand. What each source is',
+    'cited for stands below it.',
+    '',
+  ]
+  for (const [kind, title] of KINDS) {
+    const rows = sources.filter((source) => source.kind === kind)
+    if (rows.length === 0) continue
+    lines.push(`## ${title}`, '', ...rows.flatMap((source) => sourceEntry(source, cited.get(source.id))))
+  }
+  lines.push(
+    '## Measures',
+    '',
+    'Low, likely and high where it is not exact; grams or millilitres. Place and years only where they decide.',
+    '',
+    row('measure', 'size', 'unit', 'where', 'years', 'source', 'note'),
+    row('---', '---', '---', '---', '---', '---', '---'),
+  )
+  for (const measure of measures) {
+    for (const size of measure.sizes) {
+      const where = [size.place ?? '', size.of ?? ''].filter((text) => text !== '').join(', ')
+      lines.push(
+        row(
+          measure.id,
+          rangeText(size.size),
+          measure.dimension === 'volume' ? 'mL' : 'g',
+          where,
+          years(size),
+          size.source,
+          size.note ?? '',
+        ),
+      )
+    }
+  }
+  lines.push(
+    '',
+    '## Densities',
+    '',
+    'Grams a millilitre, as spooned, heaped or poured. The number is the food in USDA SR28 whose household weights it stands for.',
+    '',
+    row('item', 'g/mL', 'source', 'food', 'note'),
+    row('---', '---', '---', '---', '---'),
+  )
+  for (const item of items) {
+    if (item.density !== undefined)
+      lines.push(row(item.id, rangeText(item.density), item.densitySource ?? '', item.ndb ?? '', item.note ?? ''))
+  }
+  lines.push(
+    '',
+    '## What replaces what is no longer sold',
+    '',
+    row('item', 'use', 'by weight', 'how', 'source'),
+    row('---', '---', '---', '---', '---'),
+  )
+  for (const item of items) {
+    if (item.replacedBy !== undefined)
+      lines.push(
+        row(item.id, item.replacedBy.item, rangeText(item.replacedBy.factor), item.replacedBy.how, item.replacedBy.source),
+      )
+  }
+  lines.push('', '## Cautions', '', row('caution', 'harm', 'instead', 'source'), row('---', '---', '---', '---'))
+  for (const caution of cautions) lines.push(row(caution.title, caution.harm, caution.instead, caution.source))
+  return `${lines.join('\n')}\n`
+}
