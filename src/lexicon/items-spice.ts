@@ -550,6 +550,7 @@ export const spices = itemRows([
     id: 'rosemary',
     ndb: '02063',
     group: 'herb',
+    spellings: 'rosemary needle, rosemary needles, rosemary leaves',
     density: span(0.1, 0.12, 0.25),
     densitySource: 'usda-sr28',
     pieces: [{measure: 'sprig', grams: span(1, 2, 4), source: 'memory'}],
