@@ -250,6 +250,14 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
     }
     return {reading, measured: y[i]!, expected: f[i]!, sigma: sigma[i]!, weight}
   })
+  // Where readings scatter more than their kinds should, they say less: the information shrinks by the reduced χ².
+  const freedom = weighed.length - 3
+  const chi = weighed.reduce((s, r) => s + r.weight * ((r.measured - r.expected) / r.sigma) ** 2, 0)
+  const excess = freedom > 0 ? Math.max(1, chi / freedom) : 1
+  for (let a = 0; a < 3; a++) {
+    vector[a] = vector[a]! / excess
+    for (let b = 0; b < 3; b++) information[a]![b] = information[a]![b]! / excess
+  }
   const posterior = invert3(information.map((row, a) => row.map((v, b) => v + precision[a]![b]!)) as Square)
   const parameters = fromLogMoments(p, posterior)
   const said = sayChange(oven, input, prior, parameters, weighed)

@@ -137,7 +137,7 @@ export function signById(id: string): Sign | undefined {
 
 /** Sigma of a thermometer, °C: its own error, the place it points at, and a share for emissivity and draught. */
 function thermometer(kind: ReadingKind, celsius: number): number {
-  const [fixed, share] = kind === 'floor' || kind === 'vault' ? [6, 0.02] : kind === 'air' ? [6, 0.02] : [5, 0.02]
+  const [fixed, share] = kind === 'floor' || kind === 'vault' ? [5, 0.015] : [4, 0.012]
   return Math.hypot(fixed, share * Math.max(celsius, 0))
 }
 

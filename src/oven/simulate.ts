@@ -480,7 +480,14 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
 
   for (const c of columns) lost += c.lost + c.steam
   const stored = store(airCelsius) - before
-  const size = Math.max(fire, Math.abs(stored), lost, 1)
+  // Relative to the heat that moved, and at least to one degree of the whole masonry, so that a day without fire has a scale too.
+  const size = Math.max(
+    fire,
+    Math.abs(stored),
+    Math.abs(lost),
+    taken,
+    columns.reduce((sum, c) => sum + c.capacity(), 0),
+  )
   return {
     step: sample,
     raked: firing.burn,
