@@ -1,5 +1,6 @@
 import {existsSync, readdirSync, realpathSync, statSync} from 'node:fs'
 import {join, sep} from 'node:path'
+import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
 import {readDay} from '../plan/day.js'
@@ -8,6 +9,7 @@ import {translate} from '../receipt/translate.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import {Failure, fileFailure} from './failure.js'
 import {readText} from './files.js'
+import {readLogs} from './logs.js'
 
 /** A bake day as read from its folder. */
 export interface DayFolder {
@@ -20,9 +22,9 @@ export interface DayFolder {
   readonly receipts: readonly Receipt[]
   /** The text of each receipt file, by its name as linked. */
   readonly sources: ReadonlyMap<string, string>
-  /** The day's own log and the others, by name; null text where there is none yet. */
-  readonly log: {readonly file: string; readonly text: string | null}
-  readonly past: ReadonlyArray<{readonly file: string; readonly text: string}>
+  /** The day's own log, null where there is none yet, and those of earlier firings, oldest first. */
+  readonly log: FiringLog | null
+  readonly past: readonly FiringLog[]
   readonly messages: readonly Message[]
 }
 
@@ -85,18 +87,23 @@ export function readDayFolder(folder: string): DayFolder {
   const errors = messages.filter((m) => m.severity === 'error')
   if (errors.length > 0 || !dayRead?.day || !oven?.oven) throw new Failure(errors)
   const day = dayRead.day
-  const firings = join(folder, 'firings')
-  const logFile = join(firings, `${day.date}.md`)
-  const names = existsSync(firings)
-    ? readdirSync(firings)
-        .filter((n) => /^\d{4}-\d{2}-\d{2}\.md$/.test(n))
-        .sort()
-    : []
-  const past = names
-    .filter((n) => n < `${day.date}.md`)
-    .map((n) => ({file: join(firings, n), text: readText(join(firings, n), join(firings, n), 'log')}))
-  const log = {file: logFile, text: existsSync(logFile) ? readText(logFile, logFile, 'log') : null}
-  return {folder, day, oven: oven.oven, readings: oven.readings, receipts, sources, log, past, messages}
+  const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
+  const logFile = join(folder, 'firings', `${day.date}.md`)
+  const log = existsSync(logFile) ? readLog(readText(logFile, logFile, 'log'), logFile, {zone: day.zone}) : null
+  const wrong = log?.messages.filter((m) => m.severity === 'error') ?? []
+  if (wrong.length > 0) throw new Failure(wrong)
+  messages.push(...past.messages, ...(log?.messages ?? []))
+  return {
+    folder,
+    day,
+    oven: oven.oven,
+    readings: oven.readings,
+    receipts,
+    sources,
+    log: log?.log ?? null,
+    past: past.logs,
+    messages,
+  }
 }
 
 function readReceipt(folder: string, home: string, dayFile: string, item: DayItem): string {

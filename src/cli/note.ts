@@ -8,7 +8,7 @@ import {readDay} from '../plan/day.js'
 import type {Given} from './arguments.js'
 import {Failure, fileFailure, messageLines, usageFailure} from './failure.js'
 import {decodeText, readText} from './files.js'
-import type {Outcome} from './main.js'
+import type {Outcome} from './run.js'
 
 /**
  * `hearthfall note DAY-FOLDER "2:15 pm arm 18"`

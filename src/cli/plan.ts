@@ -6,8 +6,9 @@ import {styleOf} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import type {Given} from './arguments.js'
 import {type DayFolder, readDayFolder} from './day-folder.js'
+import {messageLines} from './failure.js'
 import {writeAll} from './files.js'
-import type {Outcome} from './main.js'
+import type {Outcome} from './run.js'
 import {choice, colour, columns} from './show.js'
 
 /** `hearthfall plan DAY-FOLDER` */
@@ -17,6 +18,7 @@ export function runPlan(given: Given): Outcome {
   const style = styleGiven(given)
   const view = {plan: made.plan, problem: made.problem, oven: read.oven}
   const code = made.plan.possible ? 0 : 1
+  const err = warnings(read)
   const out = given.text('out')
   if (out !== undefined) {
     writeAll(
@@ -28,7 +30,7 @@ export function runPlan(given: Given): Outcome {
       ]),
       given.flag('replace'),
     )
-    return {out: `Written to ${out}: plan.txt, plan.md, plan.json.\n`, err: '', code}
+    return {out: `Written to ${out}: plan.txt, plan.md, plan.json.\n`, err, code}
   }
   const format = given.text('format')
   const text =
@@ -37,7 +39,12 @@ export function runPlan(given: Given): Outcome {
       : format === 'markdown'
         ? planMarkdown(view, {style})
         : planText(view, {style, width: columns(), colour: colour()})
-  return {out: text.endsWith('\n') ? text : `${text}\n`, err: '', code}
+  return {out: text.endsWith('\n') ? text : `${text}\n`, err, code}
+}
+
+/** What was read with a doubt: warnings of every file. What a reader may look up (info) stays with `translate`. */
+export function warnings(read: DayFolder): string {
+  return messageLines(read.messages.filter((m) => m.severity === 'warning'))
 }
 
 /** The plan of a day as read. */

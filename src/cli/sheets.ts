@@ -5,8 +5,8 @@ import type {Given} from './arguments.js'
 import {readDayFolder} from './day-folder.js'
 import {usageFailure} from './failure.js'
 import {writeAll} from './files.js'
-import type {Outcome} from './main.js'
-import {planOf, styleGiven} from './plan.js'
+import {planOf, styleGiven, warnings} from './plan.js'
+import type {Outcome} from './run.js'
 import {choice} from './show.js'
 
 /** `hearthfall sheets DAY-FOLDER --out DIR` */

@@ -7,7 +7,7 @@ import {translationMarkdown, translationText} from '../sheets/translation-text.j
 import type {Given} from './arguments.js'
 import {Failure, usageFailure} from './failure.js'
 import {decodeText, markdownFiles, readText, writeAll} from './files.js'
-import type {Outcome} from './main.js'
+import type {Outcome} from './run.js'
 import {choice, colour, columns} from './show.js'
 
 /** `hearthfall translate FILE…` */

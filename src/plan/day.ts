@@ -12,12 +12,14 @@ import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
 import type {Day, DayItem} from './types.js'
 
-const count = (what: string, most: number) =>
-  z.coerce
-    .number({error: `${what} must be a whole number`})
-    .int({error: `${what} must be a whole number`})
-    .min(1, {error: `${what} must be at least 1`})
-    .max(most, {error: `${what} can be ${most} at most`})
+/** A whole number of people, hands or fires. */
+const count = (what: string, most: number, example: number): z.ZodType<number, string | number> =>
+  quantity((text) => {
+    const suggest = `write a whole number from 1 to ${most}, such as “${what}: ${example}”`
+    if (!/^[+-]?\d+$/.test(text.trim())) return {ok: false, reason: `“${text}” is not a whole number`, suggest}
+    const value = Number(text)
+    return value >= 1 && value <= most ? {ok: true, value} : {ok: false, reason: `there cannot be ${value}`, suggest}
+  })
 
 const daySchema = z.strictObject({
   date: z
@@ -27,11 +29,11 @@ const daySchema = z.strictObject({
     .string()
     .refine(isZone, {error: 'this is not a time zone', params: {suggest: 'write an IANA name such as America/New_York'}})
     .optional(),
-  people: count('people', 5000),
+  people: count('people', 5000, 40),
   'fire from': quantity(parseClock),
   serve: quantity(parseClock),
-  hands: count('hands', 20).default(1),
-  firings: count('firings', 6).default(1),
+  hands: count('hands', 20, 2).default(1),
+  firings: count('firings', 6, 2).default(1),
   bowl: quantity(parseMass).optional(),
 })
 

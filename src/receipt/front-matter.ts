@@ -147,7 +147,12 @@ export function readFrontMatter<T>(source: string, file: string, schema: z.ZodTy
     } else if (path.length > 0 && !document.hasIn(path)) {
       say(at(...path.slice(0, -1)), 'key-missing', `“${name}” is missing`, `add a line “${path.at(-1)}: …”`)
     } else {
-      const suggest = issue.code === 'custom' && typeof issue.params?.suggest === 'string' ? issue.params.suggest : undefined
+      const suggest =
+        issue.code === 'custom' && typeof issue.params?.suggest === 'string'
+          ? issue.params.suggest
+          : issue.code === 'invalid_value'
+            ? `write one of: ${issue.values.join(', ')}`
+            : undefined
       say(at(...path), 'value', name ? `${name}: ${issue.message}` : issue.message, suggest)
     }
   }

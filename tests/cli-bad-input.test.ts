@@ -1,0 +1,84 @@
+import {existsSync, readFileSync, statSync} from 'node:fs'
+import {join} from 'node:path'
+import {describe, expect, it} from 'vitest'
+import {run} from '../src/cli/run.js'
+
+const folder = join('tests', 'fixtures', 'bad')
+
+/** The table of `fixtures/bad/README.md`: what each broken input must say. */
+const rows = readFileSync(join(folder, 'README.md'), 'utf8')
+  .split('\n')
+  .filter((line) => /^\| `/.test(line))
+  .map((line) => {
+    const cells = line
+      .replace(/^\||\|$/g, '')
+      .split('|')
+      .map((cell) => cell.trim())
+    const code = (cell: string): string => /`([^`]+)`/.exec(cell)?.[1] ?? ''
+    return {
+      input: code(cells[0]!),
+      file: code(cells[1]!),
+      rule: code(cells[2]!),
+      places: cells[3]!.split(',').map((p) => p.trim()),
+      says: cells[4]!,
+    }
+  })
+
+describe('broken input is told by file, line and column, with what to write instead', () => {
+  it('the table has every case', () => expect(rows.length).toBeGreaterThan(45))
+
+  it.each(rows.filter((row) => row.rule !== '' && !row.says.includes('*code 0*')))(
+    '$input: $says',
+    async ({input, file, rule, places}) => {
+      const path = join(folder, input.replace(/\/$/, ''))
+      const isFolder = existsSync(path) && statSync(path).isDirectory()
+      const command = isFolder ? 'plan' : input.startsWith('oven-') ? 'oven' : 'translate'
+      const {out, err, code} = await run([command, path])
+      expect(out).toBe('')
+      expect(code).toBe(2)
+      const shown = isFolder ? join(path, file) : path
+      expect(err).toContain(`${shown}:${places[0]}: error:`)
+      expect(err).toContain(`(${rule})`)
+      expect(err).toMatch(/→ \S/)
+    },
+  )
+
+  it('a tin wider than the mouth is not placed, and named with the reason', async () => {
+    const {out, code} = await run(['plan', join(folder, 'day-receipt-too-wide')])
+    expect(code).toBe(1)
+    expect(out).toMatch(/mouth/i)
+  })
+
+  it('a log with odd rows is read all the same', async () => {
+    const {code, err} = await run(['plan', join(folder, 'day-log-bad-row')])
+    expect(code).toBe(0)
+    expect(err).toMatch(/2027-02-20\.md:10:1/)
+    expect(err).toMatch(/2027-02-20\.md:11:1/)
+  })
+})
+
+describe('the command line itself', () => {
+  const faults: Array<[string[], RegExp]> = [
+    [[], /hearthfall translate/],
+    [['transalte', 'x.md'], /did you mean hearthfall translate\?/],
+    [['bake'], /write one of: translate, oven, plan, note, sheets/],
+    [['translate'], /write: hearthfall translate FILE/],
+    [['translate', 'x.md', '--wy'], /did you mean --why\?/],
+    [['translate', 'x.md', '--format', 'xml'], /write one of: text, markdown, json/],
+    [['translate', 'x.md', '--year', 'soon'], /write a year such as 1829/],
+    [['oven', 'a.md', 'b.md'], /one too many/],
+    [['sheets', 'corpus-demo'], /add --out DIR/],
+    [['note', 'corpus-demo'], /something is missing/],
+  ]
+  it.each(faults)('%j', async (args, says) => {
+    const {out, err, code} = await run(args)
+    expect({out, code}).toEqual({out: '', code: 2})
+    expect(err).toMatch(says)
+  })
+
+  it.each(['translate', 'oven', 'plan', 'note', 'sheets'])('%s has its help', async (name) => {
+    const {out, code} = await run([name, '--help'])
+    expect(code).toBe(0)
+    expect(out).toContain(`hearthfall ${name}`)
+  })
+})
