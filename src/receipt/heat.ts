@@ -646,7 +646,7 @@ class HeatReader {
     const limit = this.#limit(i, 8)
     const found = this.#comparison(likeness, limit)
     if (found === null || found.end <= i) return
-    const said = this.#word(likeness - 1)
+    const said = OVENS.has(this.#word(likeness - 1)) ? this.#word(likeness - 2) : this.#word(likeness - 1)
     const hotter = /^(?:hotter|quicker|brisker|fiercer|warmer)$/.test(said)
     const cooler = /^(?:cooler|slower|slacker|gentler)$/.test(said) || this.#word(likeness - 2) === 'so'
     const shift = hotter ? COMPARATIVE_CELSIUS : cooler ? -COMPARATIVE_CELSIUS : 0
@@ -1224,8 +1224,6 @@ interface Heat {
 }
 
 const HEDGE_CAP = hedges.find((row) => row.effect === 'cap')!
-const MORE = hedges.find((row) => row.effect === 'more')!
-const LESS = hedges.find((row) => row.effect === 'less')!
 const WELL_HEATED = ovenWords.filter((row) => row.id === 'well-heated')
 const RUN_WORDS: ReadonlySet<string> = new Set(
   [...used('adjective'), ...hedges]

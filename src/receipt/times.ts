@@ -229,7 +229,8 @@ function numberAt(tokens: readonly Token[], i: number): Number_ | null {
       const part = fractionAt(tokens, end + 1)
       if (part !== null && tokens[end + 1]?.kind === 'word') {
         const after = tokens[part.end]
-        if (after !== undefined && Object.hasOwn(UNITS, after.word))
+        // "one and a half hours", "one and a quarter, or two hours"
+        if (after !== undefined && (Object.hasOwn(UNITS, after.word) || JOINERS.has(after.word) || after.word === ','))
           return {low: value + part.value, high: value + part.value, end: part.end, fraction: false, article: false, figure}
       }
     }
@@ -250,6 +251,8 @@ function numberAt(tokens: readonly Token[], i: number): Number_ | null {
       return {low: 2, high: 2, end: i + 3, fraction: false, article: false, figure: false}
     return {low: 1, high: 1, end: i + 1, fraction: false, article: true, figure: false}
   }
+  if (t.word === 'another') return {low: 1, high: 1, end: i + 1, fraction: false, article: true, figure: false}
+  if (t.word === 'some') return {low: 2, high: 6, end: i + 1, fraction: false, article: true, figure: false}
   if (t.word === 'several') return {low: 3, high: 6, end: i + 1, fraction: false, article: false, figure: false}
   if (t.word === 'few') return {low: 2, high: 5, end: i + 1, fraction: false, article: false, figure: false}
   const cardinal = cardinalAt(tokens, i)
@@ -280,6 +283,7 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
   }
   const word = here(j)
   if (word === undefined || word.kind !== 'word' || !Object.hasOwn(UNITS, word.word)) return bare
+  if (word.word === 'night' && number.low > 1) return bare
   if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
   const unit = UNITS[word.word]!
   // "a minute quantity", "a day old"
@@ -360,6 +364,14 @@ function durationAt(tokens: readonly Token[], i: number, between: boolean): {low
       j++
     }
     const joiner = here(j)?.word ?? ''
+    if (comma && unit === null && !JOINERS.has(joiner)) {
+      // "six, seven, or eight minutes"
+      const listed = numberAt(tokens, j)
+      if (listed === null || listed.article || !/^(?:,|or)$/.test(here(listed.end)?.word ?? '')) break
+      bare.push([listed.low, listed.high])
+      end = listed.end
+      continue
+    }
     if (!(JOINERS.has(joiner) || (joiner === 'and' && between))) break
     if (comma && joiner !== 'or') break
     j++
@@ -444,7 +456,7 @@ const FOLLOWS_TIME = new Set([
 ])
 
 const set = (list: string): ReadonlySet<string> => new Set(list.split(' '))
-const OPENS = set('a an half halfe quarter few several')
+const OPENS = set('a an half halfe quarter few several another some')
 const SPAN_OPENS: ReadonlySet<string> = new Set(SPAN_TREE.next.keys())
 const TASKS = new Map(Object.entries(tasks))
 

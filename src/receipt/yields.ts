@@ -89,6 +89,10 @@ const THINGS = new Set([
   'pancakes',
   'fritters',
   'slices',
+  'creams',
+  'glasses',
+  'bottles',
+  'balls',
   'squares',
   'bars',
   'pieces',
@@ -129,6 +133,9 @@ const THINGS = new Set([
 ])
 const SIZES = new Set([
   'large',
+  'dariole',
+  'jelly',
+  'bread',
   'small',
   'good',
   'sized',
@@ -313,8 +320,11 @@ export function readYield(section: Section): Yield | null {
         (tokens[k] === undefined || tokens[k]!.block !== block || tokens[k]!.kind === 'mark')
       ) {
         made ??= phrase(i, c.end, c, 'pieces')
-      } else if (t.word === 'sufficient' || t.word === 'enough') {
-        if (after(i + 1) === 'for' || after(i + 1) === ':') made ??= phrase(i, c.end, c, 'pieces')
+      } else if ((t.word === 'sufficient' || t.word === 'enough') && after(i + 1) === 'for') {
+        // "Sufficient for 6.": people, where nothing is named; "sufficient for a turkey" tells no yield.
+        const next = tokens[k]
+        const alone = next === undefined || next.block !== block || next.kind === 'mark'
+        if (alone && c.high > 1) made ??= phrase(i, c.end, c, 'persons')
       }
       continue
     }

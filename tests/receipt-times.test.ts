@@ -1,0 +1,169 @@
+import {describe, expect, it} from 'vitest'
+import {plainSection} from '../src/receipt/section.js'
+import {readTimes} from '../src/receipt/times.js'
+import {readYield} from '../src/receipt/yields.js'
+
+/** Written for these tests; the minutes and what they are for are by hand. */
+const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of?: string]> = [
+  // Hours and minutes in words
+  ['Bake three quarters of an hour.', 45, 45, 'bake'],
+  ['Bake it an hour and a half.', 90, 90, 'bake'],
+  ['Bake an hour and an half.', 90, 90, 'bake'],
+  ['Bake two hours and a quarter.', 135, 135, 'bake'],
+  ['Bake half an hour.', 30, 30, 'bake'],
+  ['Bake half-an-hour.', 30, 30, 'bake'],
+  ['A quarter of an hour will bake them.', 15, 15, 'bake'],
+  ['Let it bake one hour and three quarters.', 105, 105, 'bake'],
+  ['Bake for one and a half hours.', 90, 90, 'bake'],
+  ['Bake two and a half hours.', 150, 150, 'bake'],
+  ['Bake three-fourths of an hour.', 45, 45, 'bake'],
+  ['Bake it five and twenty minutes.', 25, 25, 'bake'],
+  ['Bake thirty-five minutes.', 35, 35, 'bake'],
+  ['Bake an hour and ten minutes.', 70, 70, 'bake'],
+  ['Bake a full hour.', 60, 60, 'bake'],
+  ['Bake a good half hour.', 30, 30, 'bake'],
+  ['Bake a couple of hours.', 120, 120, 'bake'],
+  ['Bake for two thirds of an hour.', 40, 40, 'bake'],
+  ['Bake it an houre.', 60, 60, 'bake'],
+  ['Bake one hour and one-half.', 90, 90, 'bake'],
+
+  // In figures
+  ['Bake 1-1/2 hour.', 90, 90, 'bake'],
+  ['Bake 1½ hours.', 90, 90, 'bake'],
+  ['Bake 1 1/4 hours.', 75, 75, 'bake'],
+  ['Bake 1/2 an hour.', 30, 30, 'bake'],
+  ['Bake 1/4 of an hour.', 15, 15, 'bake'],
+  ['Bake 45 min.', 45, 45, 'bake'],
+  ['Bake 1 hr 15 min.', 75, 75, 'bake'],
+  ['Bake 1 hour 20 minutes.', 80, 80, 'bake'],
+  ['Bake 1 h 30 min.', 90, 90, 'bake'],
+  ['Bake 2.5 hours.', 150, 150, 'bake'],
+  ['Bake 2h.', 120, 120, 'bake'],
+  ['Bake for 90 mins.', 90, 90, 'bake'],
+
+  // Ranges
+  ['Bake from 20 minutes to 1/2 hour.', 20, 30, 'bake'],
+  ['Bake twenty or thirty minutes.', 20, 30, 'bake'],
+  ['Bake from three quarters of an hour to an hour.', 45, 60, 'bake'],
+  ['Bake half to three-quarters of an hour.', 30, 45, 'bake'],
+  ['Bake an hour or an hour and a quarter.', 60, 75, 'bake'],
+  ['Bake an hour or two.', 60, 120, 'bake'],
+  ['Bake one hour and a half or two hours.', 90, 120, 'bake'],
+  ['Bake two hours and a half, or three hours.', 150, 180, 'bake'],
+  ['Bake between two and three hours.', 120, 180, 'bake'],
+  ['Bake for 25–30 minutes.', 25, 30, 'bake'],
+  ['Bake 25 to 30 minutes.', 25, 30, 'bake'],
+  ['Bake one and a quarter, or one and a half hours.', 75, 90, 'bake'],
+  ['Bake a quarter or half an hour.', 15, 30, 'bake'],
+  ['Bake from 2 to 2-1/2 hours.', 120, 150, 'bake'],
+  ['Bake ten minutes or a quarter of an hour.', 10, 15, 'bake'],
+  ['Bake it six, seven, or eight minutes.', 6, 8, 'bake'],
+  ['*Time.*—3/4 to 1 hour. Bake in a hot oven.', 45, 60, 'bake'],
+  ['Time: 40 minutes. Bake till brown.', 40, 40, 'bake'],
+
+  // Hedges leave the figure
+  ['Bake about half an hour.', 30, 30, 'bake'],
+  ['Bake half an hour or rather longer.', 30, 30, 'bake'],
+  ['Bake rather more than 2 hours.', 120, 120, 'bake'],
+  ['Bake at least one hour.', 60, 60, 'bake'],
+  ['Bake nearly an hour.', 60, 60, 'bake'],
+  ['Bake not more than twenty minutes.', 20, 20, 'bake'],
+
+  // Nights and days: a night of 8 to 12 hours, from memory
+  ['Let them stand in the oven all night.', 480, 720],
+  ['Leave the crock in the oven till next day.', 720, 1440],
+  ['Bake overnight in the brick oven.', 480, 720, 'bake'],
+
+  // What the time is for
+  ['Let it rise two hours before the fire.', 120, 120, 'rise'],
+  ['Set it an hour to rise.', 60, 60, 'rise'],
+  ['Boil it three hours.', 180, 180, 'boil'],
+  ['Simmer for 10 minutes.', 10, 10, 'boil'],
+  ['Soak the peas twelve hours.', 720, 720, 'stand'],
+  ['Let the paste stand a quarter of an hour.', 15, 15, 'stand'],
+  ['Beat the eggs half an hour.', 30, 30, 'other'],
+  ['Knead it ten minutes, then bake.', 10, 10, 'other'],
+  ['Prove for 45 minutes.', 45, 45, 'rise'],
+  ['Put it in a quick oven for 20 minutes.', 20, 20, 'bake'],
+  ['It requires two hours’ baking.', 120, 120, 'bake'],
+]
+
+describe('stretches of time', () => {
+  it.each(cases.map(([text, low, high, of]) => ({text, low, high, of})))('$text → $low–$high min', ({text, low, high, of}) => {
+    const found = readTimes(plainSection(text))
+    expect(found.map((time) => time.text)).toHaveLength(1)
+    const time = found[0]!
+    expect(time.minutes).toEqual({low, high})
+    if (of !== undefined) expect(time.of).toBe(of)
+    expect(text.slice(time.start, time.end)).toBe(time.text)
+  })
+
+  it('a time given twice is read twice', () => {
+    const found = readTimes(plainSection('Bake from 1/2 to 3/4 hour. Time: 1/2 to 3/4 hour.'))
+    expect(found.map((time) => [time.minutes.low, time.minutes.high, time.of])).toEqual([
+      [30, 45, 'bake'],
+      [30, 45, 'bake'],
+    ])
+  })
+
+  it('several times in one receipt each keep their own work', () => {
+    const text = 'Let it rise two hours, knead it ten minutes, let it stand half an hour, and bake it an hour and a quarter.'
+    expect(readTimes(plainSection(text)).map((time) => [time.minutes.low, time.of])).toEqual([
+      [120, 'rise'],
+      [10, 'other'],
+      [30, 'stand'],
+      [75, 'bake'],
+    ])
+  })
+
+  it.each([
+    'Add a minute quantity of mace.',
+    'Turn it every ten minutes.',
+    'Half a pound of butter and two eggs.',
+    'Take an hourglass.',
+    'A quarter of a pound of sugar, a day labourer’s loaf.',
+    'Take 3 m of ribbon.',
+  ])('no stretch of time in: %s', (text) => {
+    expect(readTimes(plainSection(text)).filter((time) => time.of === 'bake')).toEqual([])
+  })
+})
+
+const yields: ReadonlyArray<readonly [text: string, low: number, high: number, of: string]> = [
+  ['Sufficient for 6 persons.', 6, 6, 'persons'],
+  ['*Sufficient* for 5 or 6 persons. *Seasonable* at any time.', 5, 6, 'persons'],
+  ['This will make two loaves.', 2, 2, 'loaves'],
+  ['Serves 8', 8, 8, 'persons'],
+  ['Serves 4–6.', 4, 6, 'persons'],
+  ['Serves: 10 people', 10, 10, 'persons'],
+  ['Enough for 5 or 6 persons.', 5, 6, 'persons'],
+  ['This quantity makes twelve cakes.', 12, 12, 'cakes'],
+  ['This quantity will make two good-sized loaves.', 2, 2, 'loaves'],
+  ['Makes about 24 biscuits.', 24, 24, 'biscuits'],
+  ['Makes 2 large loaves', 2, 2, 'loaves'],
+  ['Makes a dozen buns.', 12, 12, 'buns'],
+  ['Sufficient to make 7 or 8 buns.', 7, 8, 'buns'],
+  ['Sufficient to fill 9 or 10 cups.', 9, 10, 'cups'],
+  ['Enough for two small pies.', 2, 2, 'pies'],
+  ['Yield: 3 dozen cookies', 36, 36, 'cookies'],
+  ['It will serve ten people.', 10, 10, 'persons'],
+  ['This is enough for a company of twenty persons.', 20, 20, 'persons'],
+]
+
+describe('yields', () => {
+  it.each(yields.map(([text, low, high, of]) => ({text, low, high, of})))('$text', ({text, low, high, of}) => {
+    const found = readYield(plainSection(text))
+    expect(found).not.toBeNull()
+    expect([found!.low, found!.high, found!.of]).toEqual([low, high, of])
+    expect(text.slice(found!.start, found!.end)).toBe(found!.text)
+  })
+
+  it.each([
+    'Make two pies of it and bake them.',
+    'Serve with cream.',
+    'Bake for 20 minutes.',
+    'Make a hole in the flour.',
+    'Take six eggs for the custard.',
+  ])('no yield in: %s', (text) => {
+    expect(readYield(plainSection(text))).toBeNull()
+  })
+})
