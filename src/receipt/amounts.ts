@@ -36,6 +36,7 @@ interface One {
   readonly figure: boolean
 }
 
+const ONE = new Fraction(1)
 const hedgePhrases = new Phrases(hedgeWords)
 
 /** Fixed ratios within one system, in the smallest unit named: stacked amounts ("a pound and five ounces") add exactly. */
@@ -63,7 +64,7 @@ const RATIOS: Readonly<Record<string, readonly [string, number]>> = {
 
 /** How many of measure `to` one of measure `from` is; null where the ratio is not fixed. */
 function ratio(from: string, to: string): Fraction | null {
-  if (from === to) return new Fraction(1)
+  if (from === to) return ONE
   const a = RATIOS[from]
   const b = RATIOS[to]
   return a === undefined || b === undefined || a[0] !== b[0] ? null : new Fraction(a[1], b[1])
@@ -189,10 +190,10 @@ function one(view: View, at: number, end: number): One | null {
     if (words[at + 1] === 'la' || words[at + 1] === 'l') return null
     let i = at + 1
     while (i < end && bits[i]! & FILLING && !(bits[i]! & (FRACTION | BUNDLE | CARDINAL))) i++
-    if (i < end && bits[i]! & BUNDLE) return bundle(view, new Fraction(1), i, end)
+    if (i < end && bits[i]! & BUNDLE) return bundle(view, ONE, i, end)
     const part = fractionAt(view, i, end)
     if (part !== null) return afterFraction(view, part, i + 1, end)
-    return {value: new Fraction(1), next: at + 1, article: true, figure: false}
+    return {value: ONE, next: at + 1, article: true, figure: false}
   }
   const part = fractionAt(view, at, end)
   if (part !== null) {
@@ -207,7 +208,7 @@ function one(view: View, at: number, end: number): One | null {
       return null
     return afterFraction(view, part, at + 1, end)
   }
-  if (bit & BUNDLE && words[at] !== 'hundred') return bundle(view, new Fraction(1), at, end)
+  if (bit & BUNDLE && words[at] !== 'hundred') return bundle(view, ONE, at, end)
   if (bit & CARDINAL) {
     let n = cardinals[words[at]!]!
     let next = at + 1
@@ -301,7 +302,7 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
         fraction: false,
         figure: inner.figure,
       }
-    return {low: new Fraction(1), high: new Fraction(1), next: i + 1, hedges, article: true, fraction: false, figure: false}
+    return {low: ONE, high: ONE, next: i + 1, hedges, article: true, fraction: false, figure: false}
   }
   if (words[i] === 'the' && i > at) return null
   const first = one(view, i, end)
@@ -512,9 +513,8 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
           const share = ratio(unit.id, measure.id)
           if (share !== null) {
             const value = more.value.mul(share)
-            const one_ = ratio(measure.id, measure.id)!
             if (
-              value.compare(one_) < 0 &&
+              value.compare(ONE) < 0 &&
               (unit.id !== measure.id || more.value.compare(1) < 0) &&
               (RATIOS[unit.id]![0] !== 'spoons' || more.figure)
             ) {

@@ -8,6 +8,7 @@ import type {Block} from './section.js'
 import type {ReadIngredient} from './types.js'
 import {
   ENDER,
+  FILLING,
   itemHere,
   JOINT,
   measureHere,
@@ -48,6 +49,10 @@ interface Draft {
 }
 
 type Mode = 'list' | 'prose' | 'method'
+
+const ONE = new Fraction(1)
+const TWO = new Fraction(2)
+const HALF = new Fraction(1, 2)
 
 /** What a weighed thing is sold in: "400 g tin tomatoes". */
 const CONTAINERS = new Set(
@@ -404,7 +409,7 @@ export class IngredientReader {
     if (id === 'count' || id === 'indefinite' || (dimension !== 'volume' && dimension !== 'count' && id !== 'knob')) return -1
     const noun = readNoun(this.view, found.next + 1, to, true)
     if (noun === null) return -1
-    const one = new Fraction(1)
+    const one = ONE
     const quantity: Quantity = {
       low: one,
       high: one,
@@ -491,6 +496,7 @@ export class IngredientReader {
   /** An entry with an amount at `at`; the token after it, or −1. */
   private entry(at: number, to: number, mode: Mode): number {
     const {words, bits} = this.view
+    if (!this.opens(at, to)) return -1
     let i = at
     const hedges: string[] = []
     i = skipHedges(this.view, i, to, hedges)
@@ -503,8 +509,10 @@ export class IngredientReader {
     if (weight > 0) return weight
     const whole = this.partOf(at, i, to, mode)
     if (whole > 0) return whole
-    const joint = this.joint(at, i, to, mode)
-    if (joint > 0) return joint
+    if (this.jointNear(i, to)) {
+      const joint = this.joint(at, i, to, mode)
+      if (joint > 0) return joint
+    }
     if (word === 'each' || (word === 'of' && words[i + 1] === 'each')) {
       const after = this.eachAfter(at, word === 'of' ? i + 2 : i + 1, to, mode)
       if (after > 0) return after
@@ -520,6 +528,38 @@ export class IngredientReader {
     if (quantity === null) return -1
     if (quantity.measure === 'drop' && (words[from] === 'every' || words[from] === 'each')) return quantity.next
     return this.measured(at, quantity, to, mode, the, hedges)
+  }
+
+  /** Small words open an amount only before some others: most do not, and are told from the next word. */
+  private opens(at: number, to: number): boolean {
+    if (at + 1 >= to) return true
+    const {words, bits} = this.view
+    const next = words[at + 1]
+    switch (words[at]) {
+      case 'the':
+      case 'that':
+      case 'this':
+        return (bits[at + 1]! & (OPENER | PART | PREPARED | JOINT | FILLING)) !== 0 || next === 'quantity'
+      case 'of':
+        return next === 'each'
+      case 'as':
+        return next === 'much' || next === 'many'
+      case 'its':
+      case 'their':
+        return next === 'weight'
+      case 'like':
+        return next === 'quantity' || next === 'weight'
+      case 'from':
+        return (bits[at + 1]! & OPENER) !== 0
+      default:
+        return true
+    }
+  }
+
+  private jointNear(at: number, to: number): boolean {
+    const {bits} = this.view
+    for (let i = at; i < to && i < at + 7; i++) if (bits[i]! & JOINT) return true
+    return false
   }
 
   /** What follows a quantity: "of", a name, names after "each", or nothing. */
@@ -1007,7 +1047,7 @@ export class IngredientReader {
   private sameAs(at: number, i: number, to: number, mode: Mode): number {
     const {words} = this.view
     let k = i
-    let times = new Fraction(1)
+    let times = ONE
     const word = words[k]
     if (word === 'half' || word === 'twice' || word === 'double' || word === 'thrice') {
       if (
@@ -1016,7 +1056,7 @@ export class IngredientReader {
         words[k + 1] !== 'that'
       )
         return -1
-      times = word === 'half' ? new Fraction(1, 2) : word === 'thrice' ? new Fraction(3) : new Fraction(2)
+      times = word === 'half' ? HALF : word === 'thrice' ? new Fraction(3) : TWO
       k++
     }
     let matched = false
@@ -1141,9 +1181,9 @@ export class IngredientReader {
   private weightOf(at: number, i: number, to: number, mode: Mode): number {
     const {words} = this.view
     let k = i
-    let times = new Fraction(1)
+    let times = ONE
     if (words[k] === 'half' || words[k] === 'twice' || words[k] === 'double') {
-      times = words[k] === 'half' ? new Fraction(1, 2) : new Fraction(2)
+      times = words[k] === 'half' ? HALF : TWO
       k++
     }
     if (words[k] === 'the') k++
@@ -1250,9 +1290,9 @@ export class IngredientReader {
     const hedges: string[] = []
     i = skipHedges(this.view, i, to, hedges)
     while (words[i] === 'of' || words[i] === 'about') i++
-    let times = new Fraction(1)
+    let times = ONE
     if (words[i] === 'half' || words[i] === 'twice') {
-      times = words[i] === 'half' ? new Fraction(1, 2) : new Fraction(2)
+      times = words[i] === 'half' ? HALF : TWO
       i++
     }
     if (words[i] === 'the') i++
@@ -1275,7 +1315,7 @@ export class IngredientReader {
     else if (words[i] === 'big' && words[i + 1] === 'as') i += 2
     else if (words[i] === 'large' && words[i + 1] === 'as') i += 2
     else return null
-    let low = new Fraction(1)
+    let low = ONE
     let high = low
     const amount = readAmount(this.view, i, to)
     if (amount !== null) {
@@ -1302,7 +1342,7 @@ export class IngredientReader {
     let times: Fraction | null = null
     // "half the rind of a lemon", "a little of the juice of…"
     if (words[k] === 'half' && words[k + 1] === 'the') {
-      times = new Fraction(1, 2)
+      times = HALF
       k += 2
     } else if (words[k] === 'the') k++
     let guard = 0
@@ -1460,7 +1500,7 @@ export class IngredientReader {
   private joint(at: number, i: number, to: number, mode: Mode): number {
     const {words, bits, tokens} = this.view
     let k = i
-    let low = new Fraction(1)
+    let low = ONE
     let high = low
     const the = words[k] === 'the'
     if (the) {

@@ -43,6 +43,9 @@ const classes = new Map<string, number>()
 const vocabulary = new Set<string>()
 /** Words of measures and items alone. */
 const foods = new Set<string>()
+/** Folded words that begin a spelling. */
+const beginMeasures = new Set<string>()
+const beginItems = new Set<string>()
 const mark = (list: Iterable<string>, bit: number): void => {
   for (const phrase of list) for (const word of phrase.split(/[ -]/)) if (word !== '') flag(word, bit)
 }
@@ -85,13 +88,19 @@ for (const row of measures)
       vocabulary.add(part)
       foods.add(part)
     }
+    beginMeasures.add(parts[0] ?? '')
+    beginMeasures.add(parts.join(''))
   }
 for (const row of items)
-  for (const spelling of row.spellings)
-    for (const part of foldAll(spelling)) {
+  for (const spelling of row.spellings) {
+    const parts = foldAll(spelling)
+    for (const part of parts) {
       vocabulary.add(part)
       foods.add(part)
     }
+    beginItems.add(parts[0] ?? '')
+    beginItems.add(parts.join(''))
+  }
 for (const word of classes.keys()) vocabulary.add(fold(word))
 
 /** What a word is: its folded form and its classes. */
@@ -133,7 +142,7 @@ const EITHER = new Set([
 
 const cache = new Map<string, Known>()
 /** So that no text can make the cache grow without end. */
-const CACHE_LIMIT = 20000
+const CACHE_LIMIT = 60000
 
 function know(word: string): Known {
   const seen = cache.get(word)
@@ -141,7 +150,7 @@ function know(word: string): Known {
   const folded = fold(word)
   const known: Known = {
     folded,
-    bits: classes.get(word) ?? 0,
+    bits: (classes.get(word) ?? 0) | (beginMeasures.has(folded) ? MEASURE : 0) | (beginItems.has(folded) ? ITEM : 0),
     longS: vocabulary.has(folded) && !EITHER.has(word) ? null : withLongS(word),
   }
   if (cache.size >= CACHE_LIMIT) cache.clear()
@@ -151,24 +160,20 @@ function know(word: string): Known {
 
 /** Spellings of before 1750, by rule: "creame", "egges", "raysins", "cloues", "iuice", "brandie", "sackk". */
 function modernised(word: string): string | null {
-  if (word.length < 4 || !/^[a-z]+$/.test(word)) return null
+  if (word.length < 4) return null
   const plain = word.endsWith('s') ? word.slice(0, -1) : word
-  const tries = [plain]
-  if (plain.endsWith('ie')) tries.push(`${plain.slice(0, -2)}y`)
-  if (plain.endsWith('e')) tries.push(plain.slice(0, -1))
-  if (plain.endsWith('e') && plain.at(-2) === plain.at(-3)) tries.push(plain.slice(0, -2))
+  const tries = plain === word ? [] : [plain]
+  if (plain.endsWith('e')) {
+    if (plain.endsWith('ie')) tries.push(`${plain.slice(0, -2)}y`)
+    tries.push(plain.slice(0, -1))
+    if (plain.at(-2) === plain.at(-3)) tries.push(plain.slice(0, -2))
+  }
+  for (const base of tries) if (base.length > 2 && foods.has(base)) return base
+  if (!/[yuvi]/.test(plain)) return null
+  if (tries.length === 0) tries.push(plain)
   for (const base of tries) {
-    const spellings = [
-      base,
-      base.replace(/y(?=[a-z])/g, 'i'),
-      base.replace(/u(?=[aeiou])/g, 'v'),
-      base.replace(/^i(?=[aeou])/, 'j'),
-      base.replace(/^v(?=[^aeiou])/, 'u'),
-    ]
-    for (const tried of spellings) {
-      if (tried.length < 3 || tried === word) continue
-      if (foods.has(fold(tried))) return tried
-    }
+    for (const tried of [base.replace(/y(?=[a-z])/g, 'i'), base.replace(/u(?=[aeiou])/g, 'v'), base.replace(/^i(?=[aeou])/, 'j')])
+      if (tried !== base && tried.length > 2 && foods.has(fold(tried))) return tried
   }
   return null
 }
@@ -359,10 +364,12 @@ function rowHere<Row>(
 }
 
 /** The longest measure that begins at token `at`, and the token after it. */
-export const measureHere = (view: View, at: number): {row: Measure; next: number} | null => rowHere(view, at, measureAt)
+export const measureHere = (view: View, at: number): {row: Measure; next: number} | null =>
+  view.bits[at]! & MEASURE ? rowHere(view, at, measureAt) : null
 
 /** The longest item that begins at token `at`, and the token after it. */
 export function itemHere(view: View, at: number): {row: Item; next: number} | null {
+  if (!(view.bits[at]! & ITEM)) return null
   const found = rowHere(view, at, itemAt)
   if (found === null || found.next > at + 1) return found
   // A word that is more often something else ("time", "must", "light") is an item only as the row itself spells it.
