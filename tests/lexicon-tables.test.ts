@@ -112,6 +112,18 @@ describe('the tables', () => {
     expect(twice).toEqual([])
   })
 
+  it('write every spelling clean: no space at an end, no comma left in', () => {
+    const spellings = [...measures, ...items]
+      .flatMap((row) => row.spellings)
+      .concat(
+        cautions.flatMap((row) => row.words),
+        kinds.flatMap((row) => row.words),
+      )
+    expect(spellings.filter((spelling) => spelling !== spelling.trim() || spelling === '' || /[,;]| {2}/.test(spelling))).toEqual(
+      [],
+    )
+  })
+
   it('do not run zod when they are loaded', () => {
     for (const file of [
       'measures',
@@ -218,6 +230,8 @@ describe('looking up', () => {
     expect(itemAt(['one', 'loaf', 'sugar', 'finely', 'pounded'], 1)).toMatchObject({row: {id: 'loaf sugar'}, length: 2})
     expect(itemOf(['cream', 'of', 'the', 'day'])).toMatchObject({row: {id: 'cream'}, length: 1})
     expect(itemOf(['wug'])).toBeNull()
+    expect(itemOf(['constructor'])).toBeNull()
+    expect(fold('constructor')).toBe('constructor')
     expect(measureOf([])).toBeNull()
   })
 

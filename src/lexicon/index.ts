@@ -15,48 +15,62 @@ export interface Found<Row> {
   readonly length: number
 }
 
-const IRREGULAR: Readonly<Record<string, string>> = {
-  loaves: 'loaf',
-  leaves: 'leaf',
-  halves: 'half',
-  calves: 'calf',
-  knives: 'knife',
-  shelves: 'shelf',
-  potatoes: 'potato',
-  tomatoes: 'tomato',
-  mangoes: 'mango',
-  geese: 'goose',
-  yelk: 'yolk',
-  yelks: 'yolk',
-  yolke: 'yolk',
-  yolkes: 'yolk',
-}
+const IRREGULAR: ReadonlyMap<string, string> = new Map([
+  ['loaves', 'loaf'],
+  ['leaves', 'leaf'],
+  ['halves', 'half'],
+  ['calves', 'calf'],
+  ['knives', 'knife'],
+  ['shelves', 'shelf'],
+  ['potatoes', 'potato'],
+  ['tomatoes', 'tomato'],
+  ['mangoes', 'mango'],
+  ['geese', 'goose'],
+  ['yelk', 'yolk'],
+  ['yelks', 'yolk'],
+  ['yolke', 'yolk'],
+  ['yolkes', 'yolk'],
+])
 
 const HYPHEN = /[-‐‑–]/
+const HYPHEN_OR_OTHER_SPACE = /[-‐‑–\t\n\r\u00a0]/
+const BETWEEN = /[\s\-‐‑–]+/
+/** Folds already made: a book has few different words. */
+const folds = new Map<string, string>()
+const MOST_FOLDS = 50_000
 
 /**
  * A word in the form the tables are keyed by: lower case, no stops, apostrophes or hyphens, plural folded to singular. Both sides of
  * a lookup are folded, so a fold need not be a word ("molasses" → "molass").
  */
 export function fold(word: string): string {
-  if (HYPHEN.test(word)) return foldAll(word).join('')
-  const plain = word.toLowerCase().replace(/['’.]/g, '')
-  const irregular = IRREGULAR[plain]
+  let folded = folds.get(word)
+  if (folded === undefined) {
+    folded = HYPHEN.test(word) ? foldAll(word).join('') : foldPlain(word.toLowerCase().replace(/['’.]/g, ''))
+    if (folds.size >= MOST_FOLDS) folds.clear()
+    folds.set(word, folded)
+  }
+  return folded
+}
+
+function foldPlain(plain: string): string {
+  const irregular = IRREGULAR.get(plain)
   if (irregular !== undefined) return irregular
-  const length = plain.length
-  if (length < 4 || plain.charCodeAt(length - 1) !== 115) return plain
-  if (plain.endsWith('ies') && length > 4) return `${plain.slice(0, -3)}y`
+  if (plain.length < 4 || !plain.endsWith('s')) return plain
+  if (plain.endsWith('ies') && plain.length > 4) return `${plain.slice(0, -3)}y`
   if (plain.endsWith('ss') || plain.endsWith('us')) return plain
-  if (/(?:ch|sh|x|ss)es$/.test(plain)) return plain.slice(0, -2)
-  return plain.slice(0, -1)
+  return /(?:ch|sh|x|ss)es$/.test(plain) ? plain.slice(0, -2) : plain.slice(0, -1)
 }
 
 /** The folded words of a phrase: split at spaces and hyphens. */
-export const foldAll = (phrase: string): string[] =>
-  phrase
-    .split(/[\s\-‐‑–]+/)
-    .map(fold)
-    .filter((word) => word !== '')
+export function foldAll(phrase: string): string[] {
+  const parts: string[] = []
+  for (const word of phrase.split(HYPHEN_OR_OTHER_SPACE.test(phrase) ? BETWEEN : ' ')) {
+    const folded = word === '' ? '' : fold(word)
+    if (folded !== '') parts.push(folded)
+  }
+  return parts
+}
 
 /**
  * Rows by their spellings. Keys are folded words joined without a space, so that "rose-water", "rose water" and "rosewater" meet;
@@ -76,7 +90,7 @@ function table<Row>(rows: readonly Row[], spellings: (row: Row) => readonly stri
       const key = parts.join('')
       if (!byKey.has(key)) byKey.set(key, row)
       const first = parts[0] ?? ''
-      longest.set(first, Math.max(longest.get(first) ?? 0, parts.length))
+      if ((longest.get(first) ?? 0) < parts.length) longest.set(first, parts.length)
       if (parts.length > 1 && !longest.has(key)) longest.set(key, 1)
     }
   }

@@ -1,11 +1,14 @@
 import {span, words} from './row.js'
 import type {DishKind} from './schema.js'
 
+/** A row as it is written: cautions left out are none. */
+type KindRow = Omit<DishKind, 'cautions'> & Partial<Pick<DishKind, 'cautions'>>
+
 /**
  * Kinds of dish: what a receipt leaves out is filled from here and marked as ours. °C, minutes, kg. `vessel` is written as a receipt's
  * front matter writes it. Where no source is named the figures are common practice of the trade.
  */
-export const kinds: readonly DishKind[] = [
+const rows: readonly KindRow[] = [
   // Breads
   {
     id: 'white bread',
@@ -1019,4 +1022,6 @@ export const kinds: readonly DishKind[] = [
     source: 'common-practice',
     note: 'here so that a book’s other receipts are not taken for cakes',
   },
-].map((row) => ({cautions: [], ...row}) as DishKind)
+]
+
+export const kinds: readonly DishKind[] = rows.map((row) => ({cautions: [], ...row}))

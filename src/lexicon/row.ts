@@ -6,8 +6,8 @@ export const span = (low: number, likely: number, high: number): Range => ({low,
 /** An exact figure. */
 export const exactly = (value: number): Range => ({low: value, likely: value, high: value})
 
-/** A comma-separated list, as the tables write spellings. */
-export const words = (list: string): string[] => list.split(',').map((word) => word.trim())
+/** A list with a comma and a space between, as the tables write spellings. */
+export const words = (list: string): string[] => list.split(', ')
 
 type Given = 'id' | 'group' | 'sources'
 /** An item's row as the tables write it: what is left out is empty, and the id is a spelling of itself. */

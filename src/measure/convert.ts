@@ -95,6 +95,24 @@ const hedgeRows: ReadonlyMap<string, HedgeAmount> = new Map(
   hedgeAmounts.flatMap((row) => row.phrases.map((phrase) => [phrase, row] as const)),
 )
 
+/** A pure function of a string with a memory of so many answers: receipts repeat their places, fractions and measures. */
+function remembered<Answer>(work: (text: string) => Answer, most = 2000): (text: string) => Answer {
+  const known = new Map<string, Answer>()
+  return (text) => {
+    let answer = known.get(text)
+    if (answer === undefined) {
+      answer = work(text)
+      if (known.size >= most) known.clear()
+      known.set(text, answer)
+    }
+    return answer
+  }
+}
+
+const placeOf = remembered(lookUpPlace)
+const numberOf = remembered((text) => readExact(text)?.valueOf() ?? Number.NaN)
+const mixed = remembered((text) => mixedNumber(text))
+
 const metric = new Map<NonNullable<Measure['unit']>, number>()
 /** Grams or millilitres in a metric unit, by `convert-units`. */
 function metricFactor(unit: NonNullable<Measure['unit']>): number {
@@ -147,12 +165,17 @@ function possibleSizes(measure: Measure, item: Item | null, year: number | null,
   return sizes
 }
 
+const short = (value: number): string => String(Number(value.toPrecision(value >= 100 ? 4 : 3)))
+const texts = new WeakMap<Range, string>()
+
 /** "473 mL", "28.3 g", "100–120–180 mL". */
 function sizeText(size: Range, unit: string): string {
-  const short = (value: number): string => String(Number(value.toPrecision(value >= 100 ? 4 : 3)))
-  return size.low === size.high
-    ? `${short(size.likely)} ${unit}`
-    : `${short(size.low)}–${short(size.likely)}–${short(size.high)} ${unit}`
+  let text = texts.get(size)
+  if (text === undefined) {
+    text = size.low === size.high ? short(size.likely) : `${short(size.low)}–${short(size.likely)}–${short(size.high)}`
+    texts.set(size, text)
+  }
+  return `${text} ${unit}`
 }
 
 const PLACE_NAMES: Readonly<Record<Place, string>> = {us: 'America', uk: 'England', au: 'Australia', eu: 'Europe'}
@@ -176,6 +199,44 @@ function question(measure: Measure, sizes: readonly Size[], year: number | null,
     `${sizeText(exactly(size.size.likely), unit)}${size.note === undefined ? '' : `, ${size.note}`}`
   const settle = lines.length > 0 ? ` ${lines.join(' or ')} in the front matter settles it.` : ''
   return `${measure.id}: taken as ${told(first)}; it may be ${told(other)}.${settle}`
+}
+
+/** The size taken for a measure, with its steps of `why` and the question it leaves open. */
+interface Choice {
+  readonly one: Range
+  readonly steps: readonly Why[]
+  readonly ask: string | null
+}
+const choices = new Map<string, Choice | null>()
+
+function choose(
+  measure: Measure,
+  item: Item | null,
+  year: number | null,
+  place: Place | null,
+  placeText: string | null,
+): Choice | null {
+  const key = `${measure.id}|${item?.id}|${year}|${placeText}`
+  const known = choices.get(key)
+  if (known !== undefined) return known
+  const sizes = possibleSizes(measure, item, year, place)
+  const chosen = sizes[0]
+  let choice: Choice | null = null
+  if (chosen !== undefined) {
+    const unit = measure.dimension === 'volume' ? 'mL' : 'g'
+    const when = `${year === null ? 'year not stated' : `year ${year}`}, ${place === null ? 'place not stated' : `place ${placeText}`}`
+    choice = {
+      one: covering(sizes.map((size) => size.size)),
+      steps: sizes.map((size) => ({
+        step: `1 ${measure.id} is ${sizeText(size.size, unit)}${size.note === undefined ? '' : ` (${size.note})`}${size === chosen ? `: ${when}` : ', or'}`,
+        source: size.source,
+      })),
+      ask: question(measure, sizes, year, place),
+    }
+  }
+  if (choices.size >= 5000) choices.clear()
+  choices.set(key, choice)
+  return choice
 }
 
 /** Pieces of an item in a measure, and the nearest thing to it: a head, a leaf, a clove counted plainly. */
@@ -203,7 +264,7 @@ const NOTHING: Converted = {grams: null, millilitres: null, sources: [], why: []
 export function convert(given: Given): Converted {
   if (given.amount === null || given.measure === 'indefinite') return NOTHING
   const {year} = given
-  const place = given.place === null ? null : lookUpPlace(given.place)
+  const place = given.place === null ? null : placeOf(given.place)
   const measure = lookUpMeasure(given.measure)
   const item = itemNamed(given.item)
   const why: Why[] = []
@@ -214,13 +275,13 @@ export function convert(given: Given): Converted {
     if (source !== undefined) sources.add(source)
   }
 
-  const low = (given.exact === null ? null : readExact(given.exact))?.valueOf() ?? given.amount.low
-  const high =
-    (given.exactHigh === undefined ? null : readExact(given.exactHigh))?.valueOf() ??
-    (given.exactHigh === undefined && given.amount.low === given.amount.high ? low : given.amount.high)
+  const exactLow = given.exact === null ? Number.NaN : numberOf(given.exact)
+  const exactHigh = given.exactHigh === undefined ? Number.NaN : numberOf(given.exactHigh)
+  const low = Number.isNaN(exactLow) ? given.amount.low : exactLow
+  const high = !Number.isNaN(exactHigh) ? exactHigh : given.amount.low === given.amount.high ? low : given.amount.high
   let amount: Range = {low, likely: (low + high) / 2, high}
-  const written = given.exact === null ? String(low) : mixedNumber(given.exact)
-  const writtenHigh = low === high ? '' : `–${given.exactHigh === undefined ? String(high) : mixedNumber(given.exactHigh)}`
+  const written = given.exact === null ? String(low) : mixed(given.exact)
+  const writtenHigh = low === high ? '' : `–${given.exactHigh === undefined ? String(high) : mixed(given.exactHigh)}`
   const words = given.measureText === undefined || given.measureText === given.measure ? '' : `, written “${given.measureText}”`
   because(`${written}${writtenHigh} ${given.measure} of ${given.item}${words}`)
   if (given.place !== null && place === null)
@@ -279,23 +340,12 @@ export function convert(given: Given): Converted {
     measure.dimension === 'comparison' ||
     measure.dimension === 'weight-of-piece'
   ) {
-    const sizes = possibleSizes(measure, item, year, place)
+    const choice = choose(measure, item, year, place, given.place)
     const unit = measure.dimension === 'volume' ? 'mL' : 'g'
-    if (sizes.length > 0) {
-      const one = covering(sizes.map((size) => size.size))
-      const chosen = sizes[0] as Size
-      const when = [
-        year === null ? 'year not stated' : `year ${year}`,
-        place === null ? 'place not stated' : `place ${given.place}`,
-      ].join(', ')
-      for (const size of sizes)
-        because(
-          `1 ${measure.id} is ${sizeText(size.size, unit)}${size.note === undefined ? '' : ` (${size.note})`}${size === chosen ? `: ${when}` : ', or'}`,
-          size.source,
-        )
-      const ask = question(measure, sizes, year, place)
-      if (ask !== null) notes.push(ask)
-      let total = times(amount, one)
+    if (choice !== null) {
+      for (const step of choice.steps) because(step.step, step.source)
+      if (choice.ask !== null) notes.push(choice.ask)
+      let total = times(amount, choice.one)
       const level = given.hedges.some((hedge) => /level|heap|round|scant/.test(hedge))
       if (
         unit === 'mL' &&
