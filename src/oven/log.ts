@@ -155,7 +155,7 @@ export function readLog(
     if (!where) continue
     for (const row of table.children.slice(1)) {
       const cell = (i: number): string => (i < 0 || !row.children[i] ? '' : textOf(row.children[i]).trim())
-      const offset = (i: number): number => row.children[i]?.position?.start.offset ?? row.position?.start.offset ?? 0
+      const offset = (i: number): number => (row.children[i]?.children[0] ?? row.children[i] ?? row).position?.start.offset ?? 0
       const [time, reading, text, note] = [cell(where.time), cell(where.reading), cell(where.value), cell(where.note)]
       if (!time && !reading && !text && !note) continue
       const line = place(row.position?.start.offset ?? 0).line

@@ -225,7 +225,7 @@ export function readOven(
     if (where.hours < 0 || where.value < 0) return
     for (const row of rows) {
       const cell = (i: number): string => (i < 0 ? '' : textOf(row.children[i] ?? {type: 'text', value: ''}).trim())
-      const offset = (i: number): number => row.children[i]?.position?.start.offset ?? row.position?.start.offset ?? 0
+      const offset = (i: number): number => (row.children[i]?.children[0] ?? row.children[i] ?? row).position?.start.offset ?? 0
       const hoursText = cell(where.hours)
       const m = /^(\d+(?:\.\d+)?)\s*(h|hours?|hrs?|min|minutes?)?$/i.exec(hoursText)
       if (!m) {

@@ -1,0 +1,228 @@
+import fc from 'fast-check'
+import {describe, expect, it} from 'vitest'
+import {appendToLog, clockText, elapsedMinutes, type LogEntry, parseNote, readLog} from '../src/oven/log.js'
+
+const log = `---
+date: 2027-06-12
+lit: 6:10 am   # by Ann
+raked: 8:15 am
+wood: 22 kg
+---
+
+Some words of mine.
+
+| time | reading | value | note |
+| --- | --- | --- | --- |
+| 8:40 am | floor | 310 °C | |
+| 9:05 am | arm | 18 | |
+| 9:10 am | door | open 4 min | |
+| 12:30 pm | household-bread | drawn 10 min late | pale |
+| 1 pm | pies | drawn 5 min early | |
+| next day 6 am | vault | 120 °C | |
+
+Words below the table.
+`
+const now = {date: '2027-06-13', minutes: 600}
+const row = (text: string): LogEntry => {
+  const parsed = parseNote(text, {date: '2027-06-12', now})
+  if (!parsed.ok) throw new Error(parsed.reason)
+  return parsed.entry
+}
+
+describe('reading a log', () => {
+  it('gives readings against minutes from lighting, doors, and what was drawn early or late', () => {
+    const {log: read, messages} = readLog(log, 'l.md', {now})
+    expect(messages).toEqual([])
+    expect(read).toMatchObject({date: '2027-06-12', lit: 370, raked: 495, wood: 22})
+    expect(read!.readings.map((r) => [r.minutes, r.kind, r.value])).toEqual([
+      [150, 'floor', 310],
+      [175, 'arm', 18],
+      [1430, 'vault', 120],
+    ])
+    expect(read!.doors).toEqual([{minutes: 180, kind: 'door', open: 4}])
+    expect(read!.rows.filter((r) => r.what === 'drawn').map((r) => [r.dish, r.off])).toEqual([
+      ['household-bread', 10],
+      ['pies', -5],
+    ])
+  })
+
+  it('counts true minutes when the clocks change in the night', () => {
+    // Europe/London: forward on 28 March 2027, back on 31 October 2027 (IANA tz database).
+    const tenPm = 22 * 60
+    const sixAm = 30 * 60
+    expect(elapsedMinutes('2027-03-27', tenPm, sixAm, 'Europe/London')).toBe(7 * 60)
+    expect(elapsedMinutes('2027-10-30', tenPm, sixAm, 'Europe/London')).toBe(9 * 60)
+    expect(elapsedMinutes('2027-10-30', tenPm, sixAm, 'Asia/Tokyo')).toBe(8 * 60)
+    expect(elapsedMinutes('2027-10-30', tenPm, sixAm, null)).toBe(8 * 60)
+    const autumn = log.replace('2027-06-12', '2027-10-30')
+    const zoned = readLog(autumn, 'l.md', {zone: 'Europe/London'}).log!
+    expect(zoned.readings.at(-1)!.minutes).toBe(1430 + 60)
+  })
+
+  it('takes a time below a later one as the next day’s and says so', () => {
+    const late = log.replace('| next day 6 am |', '| 12:30 am |')
+    const {log: read, messages} = readLog(late, 'l.md')
+    expect(read!.rows.at(-1)!.at).toBe(1440 + 30)
+    expect(messages).toMatchObject([{rule: 'log-midnight', severity: 'info', line: 17, column: 3}])
+  })
+
+  it.each([
+    ['a time that is none', '9:05 am', 'nine-ish', 'log-time'],
+    ['a time without am or pm', '9:05 am', '9', 'log-time'],
+    ['4000 °C', '310 °C', '4000 °C', 'log-reading'],
+    ['a temperature without scale', '310 °C', '310', 'log-reading'],
+    ['a count of nothing', '| 18 |', '| many |', 'log-reading'],
+    ['°F that may be °C', '310 °C', '640 °C', 'log-scale'],
+  ])('reports %s at its line and keeps reading', (_name, from, to, rule) => {
+    const {log: read, messages} = readLog(log.replace(from, to), 'l.md')
+    expect(messages[0]).toMatchObject({rule, file: 'l.md'})
+    expect(messages[0]!.suggest).toBeTruthy()
+    expect([12, 13]).toContain(messages[0]!.line)
+    expect(read!.rows.length).toBeGreaterThanOrEqual(5)
+  })
+
+  it('refuses a reading in the future, and carries it as a note', () => {
+    const {log: read, messages} = readLog(log, 'l.md', {now: {date: '2027-06-12', minutes: 545}})
+    expect(messages.map((m) => m.rule)).toEqual(['log-future', 'log-future', 'log-future', 'log-future'])
+    expect(read!.readings.length).toBe(2)
+    expect(read!.rows.length).toBe(6)
+  })
+
+  it('refuses coals raked before the fire was lit, and front matter it does not know', () => {
+    expect(readLog(log.replace('8:15 am', '5:50 am'), 'l.md').messages[0]).toMatchObject({
+      rule: 'log-order',
+      severity: 'error',
+      line: 4,
+    })
+    expect(readLog(log.replace('wood:', 'wod:'), 'l.md').messages[0]).toMatchObject({
+      rule: 'key-unknown',
+      suggest: 'write “wood”',
+    })
+    expect(readLog('| time |', 'l.md').messages[0]!.rule).toBe('log-front-matter')
+  })
+})
+
+describe('noting', () => {
+  it.each([
+    ['2:15 pm arm 18', {time: '2:15 pm', reading: 'arm', value: '18'}],
+    ['9 am floor 300 °C, at the back', {time: '9 am', reading: 'floor', value: '300 °C', note: 'at the back'}],
+    ['14:15 vault 480F', {time: '14:15', reading: 'vault', value: '480F'}],
+    ['next day 6 am vault 120 °C', {time: 'next day 6 am', at: 1800, reading: 'vault'}],
+    ['flour blackens at once', {time: 'next day 10:00 am', reading: 'flour', value: 'blackens at once'}],
+    ['12:30 pm household bread drawn 10 min late', {reading: 'household-bread', value: 'drawn 10 min late'}],
+    ['8 am door open 4 min', {reading: 'door', value: 'open 4 min'}],
+    ['8 am the wind has turned', {reading: 'note', value: 'the wind has turned'}],
+    ['lit 6:10 am', {what: 'field', key: 'lit', value: '6:10 am'}],
+    ['8:15 am raked', {what: 'field', key: 'raked', value: '8:15 am'}],
+    ['wood 48 lb', {what: 'field', key: 'wood', value: '48 lb'}],
+  ])('reads “%s”', (text, expected) => {
+    expect(row(text)).toMatchObject(expected)
+  })
+
+  it.each([
+    ['', 'empty'],
+    ['2:15 pm', 'nothing else'],
+    ['2 pm floor 4000 °C', '4000'],
+    ['2 pm floor 300', 'no scale'],
+    ['2 arm 18', 'morning or afternoon'],
+    ['next day 11 am arm 18', 'not come yet'],
+    ['2 pm arm 900', 'says nothing'],
+    ['2 pm walls purple', 'no sign'],
+    ['wood many', 'not a weight'],
+  ])('refuses “%s” with a reason', (text, reason) => {
+    const parsed = parseNote(text, {date: '2027-06-12', now})
+    expect(parsed.ok).toBe(false)
+    expect(parsed.ok === false && parsed.reason).toContain(reason)
+    expect(parsed.ok === false && parsed.suggest).toBeTruthy()
+  })
+
+  it('asks about a scale, and keeps what was written', () => {
+    const entry = row('9 am floor 640 °C')
+    expect(entry).toMatchObject({value: '640 °C', doubt: {suggest: 'if so, write “640 °F”'}})
+  })
+
+  it('shows minutes as a clock', () => {
+    expect([0, 720, 815, 1800, 2879].map(clockText)).toEqual([
+      '12:00 am',
+      '12:00 pm',
+      '1:35 pm',
+      'next day 6:00 am',
+      'next day 11:59 pm',
+    ])
+  })
+})
+
+describe('appending', () => {
+  const append = (source: string, entry: LogEntry): string => {
+    const done = appendToLog(source, entry, {date: '2027-06-12'})
+    if (!done.ok) throw new Error(done.reason)
+    return done.source
+  }
+
+  it('inserts one row below the table and changes no other byte', () => {
+    const after = append(log, row('2:15 pm arm 20'))
+    expect(after.replace('\n| 2:15 pm | arm | 20 | |', '')).toBe(log)
+    expect(readLog(after, 'l.md').log!.rows.length).toBe(7)
+    expect(after.endsWith('Words below the table.\n')).toBe(true)
+  })
+
+  it('begins a log that is not there, and fills its front matter', () => {
+    let text = append('', row('lit 6:10 am'))
+    text = append(text, row('9 am arm 12'))
+    text = append(text, row('8:15 am raked'))
+    expect(text).toBe(
+      '---\ndate: 2027-06-12\nlit: 6:10 am\nraked: 8:15 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 9 am | arm | 12 | |\n',
+    )
+  })
+
+  it('does not overwrite what the log says already', () => {
+    const done = appendToLog(log, row('wood 30 kg'), {date: '2027-06-12'})
+    expect(done).toMatchObject({ok: false, reason: expect.stringContaining('22 kg')})
+  })
+
+  it('keeps the file’s own line ends and columns in another order', () => {
+    const windows = log.replace(/\n/g, '\r\n')
+    const after = append(windows, row('2:15 pm arm 20'))
+    expect(after.replace('\r\n| 2:15 pm | arm | 20 | |', '')).toBe(windows)
+    const turned = log
+      .replace(/\| time \| reading \| value \| note \|/, '| note | time | value | reading |')
+      .replace(/^\| \d.*\n/gm, '')
+      .replace(/^\| next.*\n/gm, '')
+    const other = append(turned, row('2:15 pm arm 20'))
+    expect(other).toContain('|  | 2:15 pm | 20 | arm |')
+    expect(readLog(other, 'l.md').log!.readings).toEqual([{minutes: 485, kind: 'arm', value: 20}])
+  })
+
+  it('loses nothing, whatever stands in the file and whatever is noted', () => {
+    const line = fc.oneof(
+      fc.string({maxLength: 30}).map((s) => s.replace(/[\r\n]/g, '')),
+      fc.constantFrom('| a | b |', '```', '> quote', '- item', '# head', '    code', '| --- | --- |', '<!-- x', ''),
+    )
+    fc.assert(
+      fc.property(
+        fc.array(line, {maxLength: 6}),
+        fc.array(line, {maxLength: 4}),
+        fc.string({maxLength: 40}),
+        (above, below, words) => {
+          const source = log.replace('Some words of mine.', above.join('\n')).replace('Words below the table.', below.join('\n'))
+          const parsed = parseNote(`2:15 pm ${words}`, {date: '2027-06-12', now})
+          if (!parsed.ok || parsed.entry.what !== 'row') return
+          const after = append(source, parsed.entry)
+          // Only an insertion: what stands before and after it is the whole of the old text.
+          let i = 0
+          while (i < source.length && source[i] === after[i]) i++
+          const rest = source.length - i
+          expect(after.slice(after.length - rest)).toBe(source.slice(i))
+          expect(after.length).toBeGreaterThan(source.length)
+          expect(
+            after
+              .slice(i, after.length - rest)
+              .trim()
+              .split('\n').length,
+          ).toBeLessThanOrEqual(4)
+        },
+      ),
+      {numRuns: 150},
+    )
+  })
+})

@@ -1,0 +1,152 @@
+import fc from 'fast-check'
+import {describe, expect, it} from 'vitest'
+import {readOven} from '../src/oven/read.js'
+
+const good = `---
+floor: round 42 in
+vault height: 16 in
+mouth: 18 in x 11 in
+door: oak 2 in
+hearth:
+  - fire brick 2 1/2 in
+  - sand 2 in
+  - common brick 8 in
+vault:
+  - common brick 4 1/2 in
+  - clay 3 in
+place: outdoors
+ambient: 60 °F
+fuel: pine, 20 % moisture
+start: damp
+---
+# The oven in the yard
+
+| date | hours after raking | reading | value | note |
+| --- | --- | --- | --- | --- |
+| 2027-05-01 | 0.5 | floor | 600 °F | swabbed |
+| 2027-05-01 | 90 min | arm | 17 | |
+| 2027-05-01 | 3 | flour | browns slowly | |
+`
+const errors = (source: string) => readOven(source, 'oven.md').messages.filter((m) => m.severity === 'error')
+const where = (needle: string) => {
+  const offset = good.indexOf(needle)
+  const before = good.slice(0, offset).split('\n')
+  return {line: before.length, column: before.at(-1)!.length + 1}
+}
+
+describe('oven.md', () => {
+  it('reads shape, sizes, walls, fuel and the past readings', () => {
+    const {oven, readings, messages} = readOven(good, 'oven.md')
+    expect(messages.filter((m) => m.severity !== 'info')).toEqual([])
+    expect(oven?.name).toBe('The oven in the yard')
+    expect(oven?.floor.shape).toBe('round')
+    expect(oven?.floor.shape === 'round' && oven.floor.diameter).toBeCloseTo(1.0668, 4)
+    expect(oven?.mouth.width).toBeCloseTo(0.4572, 4)
+    expect(oven?.hearth.map((l) => l.material)).toEqual(['fire-brick', 'sand', 'common-brick'])
+    expect(oven?.hearth[0]!.thickness).toBeCloseTo(0.0635, 4)
+    expect(oven?.fuel).toEqual({wood: 'pine', moisture: 0.2})
+    expect(oven?.start).toEqual({celsius: oven?.ambient, damp: true})
+    expect(readings.map((r) => [r.hours, r.kind])).toEqual([
+      [0.5, 'floor'],
+      [1.5, 'arm'],
+      [3, 'flour'],
+    ])
+    expect(readings[0]!.value as number).toBeCloseTo(315.6, 1)
+    expect(readings[2]!.value).toBe('flour-browns-slowly')
+  })
+
+  it('reads ovals, rectangles, squares, no door, green wood and heat left in the brick', () => {
+    const read = (from: string, to: string) => readOven(good.replace(from, to), 'oven.md').oven
+    expect(read('round 42 in', 'oval 60 x 48 in')?.floor).toMatchObject({
+      shape: 'oval',
+      depth: expect.closeTo(1.524, 3),
+      width: expect.closeTo(1.2192, 3),
+    })
+    expect(read('round 42 in', 'rectangle 1.2 m × 90 cm')?.floor).toEqual({shape: 'rectangle', depth: 1.2, width: 0.9})
+    expect(read('round 42 in', 'square 1 m')?.floor).toEqual({shape: 'rectangle', depth: 1, width: 1})
+    expect(read('oak 2 in', 'none')?.door).toBeNull()
+    expect(read('pine, 20 % moisture', 'green oak')?.fuel.moisture).toBe(0.45)
+    expect(read('start: damp', 'start: 180 °F')?.start).toEqual({celsius: expect.closeTo(82.2, 1), damp: false})
+  })
+
+  it.each([
+    ['mouth wider than the floor', '18 in x 11 in', '44 in x 11 in', 'wide as the floor'],
+    ['mouth higher than the vault', '18 in x 11 in', '18 in x 17 in', 'high as the vault'],
+    ['zero thickness', 'sand 2 in', 'sand 0 in', 'is nothing'],
+    ['negative floor', 'round 42 in', 'round -42 in', 'negative'],
+    ['no unit', 'round 42 in', 'round 42', 'no unit'],
+    ['absurd size', 'round 42 in', 'round 420 ft', 'too large'],
+    ['unknown material', 'fire brick 2', 'fyre brick 2', 'not a material'],
+    ['layer without thickness', 'clay 3 in', 'clay', 'no thickness'],
+    ['thickness without material', 'clay 3 in', '3 in', 'names no material'],
+    ['unknown fuel', 'pine, 20', 'pyne, 20', 'not a fuel'],
+    ['fuel too wet to burn', '20 % moisture', '80 % moisture', 'does not burn'],
+    ['place', 'outdoors', 'in the barn', 'indoors or outdoors'],
+    ['start', 'start: damp', 'start: ready', 'not how an oven can be'],
+    ['unknown shape', 'round 42 in', 'hexagon 42 in', 'not the shape'],
+  ])('refuses %s at its place', (_name, from, to, reason) => {
+    const found = errors(good.replace(from, to))
+    expect(found.length).toBeGreaterThan(0)
+    expect(found[0]!.reason).toContain(reason)
+    expect(found[0]!.suggest).toBeTruthy()
+    expect(found[0]!.line).toBe(where(from).line)
+    expect(found[0]!.file).toBe('oven.md')
+    expect(readOven(good.replace(from, to), 'oven.md').oven).toBeNull()
+  })
+
+  it('suggests the nearest material by edit distance', () => {
+    expect(errors(good.replace('common brick 8', 'comon brik 8'))[0]!.suggest).toContain('common brick')
+    expect(errors(good.replace('sand 2', 'ceramc fibre 2'))[0]!.suggest).toContain('ceramic fibre')
+  })
+
+  it('asks whether °C of the air was meant as °F', () => {
+    expect(errors(good.replace('60 °F', '60 °C'))[0]!.suggest).toContain('60 °F')
+  })
+
+  it('keeps a reading that is odd, asks about its scale, and leaves out one that is impossible', () => {
+    const odd = readOven(good.replace('600 °F', '640 °C'), 'oven.md')
+    expect(odd.readings[0]!.value).toBe(640)
+    expect(odd.messages.some((m) => m.severity === 'warning' && m.suggest?.includes('640 °F'))).toBe(true)
+    const mad = readOven(good.replace('600 °F', '4000 °C'), 'oven.md')
+    expect(mad.readings.length).toBe(2)
+    expect(mad.oven).not.toBeNull()
+    expect(mad.messages.some((m) => m.reason.includes('4000 °C') && m.line === where('600 °F').line)).toBe(true)
+  })
+
+  it('says what an empty file or one without front matter lacks', () => {
+    expect(errors('')[0]!.rule).toBe('oven-front-matter')
+    expect(errors('# An oven')[0]!.reason).toContain('front matter')
+    expect(errors('---\nfloor: round 1 m\n')[0]!.rule).toBe('yaml')
+  })
+
+  it('never throws and always explains itself, whatever the values', () => {
+    const keys = ['floor', 'vault height', 'mouth', 'door', 'place', 'ambient', 'fuel', 'start']
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...keys),
+        fc.oneof(
+          fc.string({maxLength: 40}),
+          fc.integer().map(String),
+          fc.constantFrom('1e9 m', '0 in x 0 in', 'NaN', '∞ in', '-1 cm', '[]', '{}', '9'.repeat(400)),
+        ),
+        (key, value) => {
+          const source = good.replace(new RegExp(`^${key}: .*$`, 'm'), () => `${key}: ${JSON.stringify(value)}`)
+          const read = readOven(source, 'oven.md')
+          if (read.oven === null) {
+            const found = read.messages.filter((m) => m.severity === 'error')
+            expect(found.length).toBeGreaterThan(0)
+            for (const m of found) {
+              expect(m.line).toBeGreaterThan(0)
+              expect(m.column).toBeGreaterThan(0)
+              expect(m.reason.length).toBeGreaterThan(5)
+            }
+          } else {
+            expect(read.oven.mouth.height).toBeLessThan(read.oven.vaultHeight)
+            expect(Number.isFinite(read.oven.ambient)).toBe(true)
+          }
+        },
+      ),
+      {numRuns: 200},
+    )
+  })
+})
