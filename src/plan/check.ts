@@ -203,7 +203,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             `${name} at the ${zone} ends at ${Math.round(outHeat)} °C; not under ${Math.round(need.endLow)} °C`,
           )
         // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
-        const wanted = (need.reference - need.done) * need.minutes.likely
+        const wanted = needed(dish, need.minutes.likely)
         const got = simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, to)
         if (got < wanted * 0.985 - 5)
           bad(
@@ -214,7 +214,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             `${name} has ${Math.round((100 * got) / wanted)} % of its heat when it is drawn`,
           )
         if (!need.falling && !need.overnight) {
-          const most = wanted * (need.minutes.high / Math.max(1e-9, need.minutes.likely))
+          const most = needed(dish, need.minutes.high)
           if (got > most * 1.015 + 5) {
             // Longer than the receipt's longest: allowed only for the next opening of the door.
             const before = simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, to - rules.tick - rules.staySlack)
@@ -319,6 +319,18 @@ function room(problem: PlanProblem): {floor: PlanProblem['floor']; mouth: PlanPr
 }
 
 type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
+
+/** The dose of so many minutes by the receipt: at its heat, or, for falling heat, in the usual falling oven from that heat down. */
+function needed(dish: Dish, minutes: number): number {
+  const {need} = dish
+  if (!need.falling) return (need.reference - need.done) * minutes
+  const f = rules.usualFall
+  const from = Math.max(f.ready, need.reference) - f.ambient
+  // Hours after ready at which the usual oven is at the reference heat: from / (1 + a·h^b) = reference − ambient.
+  const share = from / Math.max(1, need.reference - f.ambient)
+  const hours = Math.max(0, (share - 1) / f.a) ** (1 / f.b)
+  return simpson((m) => Math.max(0, f.ambient + from / (1 + f.a * (hours + m / 60) ** f.b) - need.done), 0, minutes)
+}
 
 /** A curve read straight between its samples. */
 function interpolate(values: readonly number[], step: number, minutes: number): number {

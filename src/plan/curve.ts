@@ -1,5 +1,6 @@
 import type {Forecast} from '../oven/types.js'
-import {zoneNames} from './rules.js'
+import type {HeatNeed} from '../scale/types.js'
+import {rules, zoneNames} from './rules.js'
 
 /** A forecast as the planner reads it: °C against minutes after lighting. */
 export interface Curve {
@@ -87,6 +88,24 @@ export function doseTable(curve: Curve, where: number, done: number, which: 'low
   }
   mine.set(key, out)
   return out
+}
+
+/**
+ * The dose a dish needs, °C·min: (reference − done) × minutes; for a dish that wants falling heat, the same minutes in the usual falling
+ * oven from its reference heat on (`rules.usualFall`).
+ */
+export function doseNeeded(need: HeatNeed, minutes: number = need.minutes.likely): number {
+  if (!need.falling) return (need.reference - need.done) * minutes
+  const {ready, ambient, a, b} = rules.usualFall
+  const top = Math.max(ready, need.reference)
+  const start = ((top - ambient) / Math.max(1, need.reference - ambient) - 1) / a
+  const h0 = start <= 0 ? 0 : start ** (1 / b)
+  const at = (m: number): number => Math.max(0, ambient + (top - ambient) / (1 + a * (h0 + m / 60) ** b) - need.done)
+  let sum = 0
+  const n = Math.max(1, Math.round(minutes))
+  const h = minutes / n
+  for (let i = 0; i < n; i++) sum += ((at(i * h) + at((i + 1) * h)) / 2) * h
+  return sum
 }
 
 /** Number of a part of the floor in the tables: back 0, middle 1, mouth 2, across 3. */

@@ -66,14 +66,14 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[]): PlanProblem
   const firings: FiringOption[] = []
   const make = (firing: Firing, events: readonly OvenEvent[] = []): Forecast =>
     forecast(input.oven, {firing, parameters: likely, events, hours})
-  let overHot = 0
   for (const burn of burns) {
     const firing = usualFiring(input.oven, burn)
     const f = make(firing)
     const peak = f.baking.likely[Math.round(f.ready / f.step)] ?? 0
+    // A fire too weak for the hottest dish is of no use; one that leaves the oven far too hot only burns wood and time.
+    if (peak < hottest && burn < 300) continue
     firings.push({firing, forecast: f})
-    // Two fires hotter than any dish asks for are enough: longer ones only burn wood and time.
-    if (peak > hottest + 80 && ++overHot >= 2 && firings.length >= 3) break
+    if (peak > hottest + 220) break
   }
   return {
     day,

@@ -1,6 +1,6 @@
 import {passesMouth} from '../scale/floor.js'
 import type {Dish, Placed} from '../scale/types.js'
-import {type Curve, celsiusAt, curveOf, doseTable, whereIndex} from './curve.js'
+import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {type FloorGrid, mostOnFloor} from './places.js'
 import {rules, weights} from './rules.js'
 import type {FiringOption, PlanProblem} from './types.js'
@@ -190,8 +190,8 @@ export function choicesOf(
   const misfit: number[] = []
   const used: number[] = []
   const firsts: number[] = []
-  const dose = (need.reference - need.done) * need.minutes.likely
-  const longest = dose * (need.minutes.high / Math.max(1e-9, need.minutes.likely))
+  const dose = doseNeeded(need)
+  const longest = doseNeeded(need, need.minutes.high)
   const stays = need.falling || need.overnight
   const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
   const isFood = need.done >= rules.holdCelsius

@@ -289,8 +289,8 @@ export function placeLoad(
   grid: FloorGrid,
   standing: readonly Standing[],
   load: readonly ToPlace[],
-): {ok: true; placed: Standing[]} | {ok: false; dish: string; found: number} {
-  let worst = {dish: load[0]?.dish.id ?? '', found: 0}
+): {ok: true; placed: Standing[]} | {ok: false; dish: string; first: number; found: number} {
+  let worst = {dish: load[0]?.dish.id ?? '', first: load[0]?.first ?? 1, found: 0}
   let score = -1
   // Latest drawn first, so that it gets the depth; large before small.
   const bySize = (a: ToPlace, b: ToPlace): number => footprintArea(b.dish.vessel) - footprintArea(a.dish.vessel)
@@ -308,7 +308,7 @@ export function placeLoad(
         const placedShare = result.total
         if (placedShare > score) {
           score = placedShare
-          worst = {dish: result.dish, found: result.found}
+          worst = {dish: result.dish, first: result.first, found: result.found}
         }
       }
   const pushed = packed(grid, standing, load)
@@ -376,7 +376,7 @@ function tryPlace(
   load: readonly ToPlace[],
   style: Style,
   strict: boolean,
-): {ok: true; placed: Standing[]} | {ok: false; dish: string; found: number; total: number} {
+): {ok: true; placed: Standing[]} | {ok: false; dish: string; first: number; found: number; total: number} {
   const old = standing.map((s) => ({body: bodyOf(s), to: s.to}))
   const fresh: {body: Body; to: number}[] = []
   const placed: Standing[] = []
@@ -410,7 +410,7 @@ function tryPlace(
       })
       found++
     }
-    if (found < item.count) return {ok: false, dish: item.dish.id, found, total: placed.length}
+    if (found < item.count) return {ok: false, dish: item.dish.id, first: item.first, found, total: placed.length}
   }
   return {ok: true, placed}
 }

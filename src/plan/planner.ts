@@ -4,11 +4,11 @@ import type {Dish} from '../scale/types.js'
 import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
-import {type Curve, celsiusAt, doseTable} from './curve.js'
+import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {isNight, type Job, jobsOf, lateness, type Model, modelOf, type Program, passes, programOf} from './model.js'
-import {type FloorGrid, floorGrid, placedOf, placeLoad, type Standing, type ToPlace} from './places.js'
+import {type FloorGrid, floorGrid, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
 import {rules, weights, zoneNames} from './rules.js'
-import {type Cut, type Found, missing, search} from './search.js'
+import {type Found, missing, State, search} from './search.js'
 import {stepsOf} from './steps.js'
 import type {FiringOption, Load, Plan, PlanProblem} from './types.js'
 
@@ -71,8 +71,10 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   // What did not fit whole may fit in two or three batches.
   if (settled.unplaced.length > 0 && full) {
     const split = new Map<string, number>()
-    for (const n of [2, 3]) {
-      for (const {job} of settled.unplaced) if (job.dish.count >= n && job.since === null) split.set(job.dish.id, n)
+    for (const n of [2]) {
+      for (const {job, why} of settled.unplaced)
+        if (why === 'floor' && job.count >= n && job.since === null)
+          split.set(job.dish.id, n * Math.ceil(job.dish.count / job.count))
       if (split.size === 0) break
       const again = settleBest(problem, grid, jobsOf(problem, grid, split), options, tick)
       if (again.unplaced.length < settled.unplaced.length) settled = again
@@ -125,6 +127,14 @@ function quickLow(problem: PlanProblem, program: Program, jobs: readonly Job[], 
   return sum
 }
 
+interface Look {
+  readonly program: Program
+  readonly lit: number
+  readonly model: Model
+  readonly found: Found
+  readonly total: number
+}
+
 function settleBest(
   problem: PlanProblem,
   grid: FloorGrid,
@@ -138,240 +148,373 @@ function settleBest(
   tick(0.1)
   const n = jobs.length
   const short = Math.min(300, 30 + 4 * n)
-  const long = full ? Math.min(4000, 400 + 80 * n) : Math.min(600, 100 + 12 * n)
-  // A first look at every fire, at the lighting time that suits it.
-  const looks: {start: Start; model: Model; found: Found; total: number}[] = []
+  const long = full ? Math.min(3000, 400 + 60 * n) : Math.min(400, 100 + 8 * n)
+  const firstLit = Math.ceil(Math.max(problem.day.fireFrom, problem.done?.now ?? 0) / rules.tick) * rules.tick
   const order = programs
     .map((program) => {
       const starts = startsOf(problem, program, jobs, grid)
       return {program, starts, low: Math.min(...starts.map((s) => s.low))}
     })
     .sort((a, b) => a.low - b.low || a.program.wood - b.program.wood)
+  // A first look at every fire that could be best, at the lighting time that suits it, with its loads in the oven.
+  const looks: Look[] = []
   for (const {program, starts, low} of order) {
-    if (looks.some((l) => l.found.unplaced === 0 && l.total < low) && looks.length >= 2) continue
-    const least = Math.min(...starts.map((s) => s.low))
-    const good = starts.filter((s) => s.low <= least + 0.5)
+    if (looks.length >= 2 && looks.some((l) => l.found.unplaced === 0 && l.total < low)) continue
+    const good = starts.filter((s) => s.low <= low + 0.5)
     // The latest lighting that costs nothing, with half an hour in hand where there is one.
     const latest = good[good.length - 1]!
     const start = good.find((s) => s.lit >= latest.lit - 30) ?? latest
-    const look = (lit: number): {start: Start; model: Model; found: Found; total: number} => {
-      const model = modelOf(problem, program, jobs, grid, lit)
+    const look = (from: Program, lit: number): Look => {
+      const model = modelOf(problem, from, jobs, grid, lit)
       const found = search(model, {rounds: short})
-      return {start: {program, lit, low: start.low}, model, found, total: found.cost + model.constant}
+      return {program: from, lit, model, found, total: found.cost + model.constant}
     }
-    let best = look(start.lit)
-    if (given === null) {
-      const first = Math.max(problem.day.fireFrom, problem.done?.now ?? 0)
-      for (const step of [-120, -60, -30, -15]) {
+    let best = look(program, start.lit)
+    if (options.simulate) {
+      const forecast = options.simulate(program.option, eventsOf(best.model, best.found, program.option), false)
+      best = look(programOf(problem, program.index, jobs, grid, given, false, {...program.option, forecast}), start.lit)
+    }
+    if (given === null)
+      for (const step of [-120, -60, -30]) {
         for (let tries = 0; tries < 3; tries++) {
-          const lit = best.start.lit + step
-          if (lit < first) break
-          const other = look(lit)
+          const lit = best.lit + step
+          if (lit < firstLit) break
+          const other = look(best.program, lit)
           if (other.total >= best.total - 0.5) break
           best = other
         }
       }
-    }
     looks.push(best)
-    tick(0.1 + 0.2 * (looks.length / programs.length))
+    tick(0.1 + 0.3 * (looks.length / programs.length))
   }
-  looks.sort((a, b) => a.total - b.total || a.start.program.wood - b.start.program.wood)
+  looks.sort((a, b) => a.total - b.total || a.program.wood - b.program.wood)
+  if ((globalThis as any).DBG)
+    for (const l of looks)
+      console.log(
+        'look',
+        l.program.option.firing.burn,
+        l.lit,
+        l.total.toFixed(1),
+        l.model.jobs
+          .filter((_, u) => l.found.chosen[u]! < 0)
+          .map((j) => j.dish.id + 'x' + j.count)
+          .join(' '),
+      )
   let best: Settled | null = null
-  const tries = full ? 3 : 1
+  const tries = full ? 2 : 1
   for (let i = 0; i < looks.length; i++) {
-    if (best && best.unplaced.length === 0 && i >= tries) break
-    if (best && best.unplaced.length === 0 && looks[i]!.total > best.total + 1) break
-    if (best && i >= 5) break
-    const settled = settle(problem, grid, looks[i]!.model, looks[i]!.found, long, options)
+    const l = looks[i]!
+    if (best && best.unplaced.length === 0 && (i >= tries || l.total > best.total + 1)) break
+    if (best && i >= 3) break
+    const settled = settle(problem, grid, l, long, options)
     if (
       !best ||
       settled.unplaced.length < best.unplaced.length ||
       (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
     )
       best = settled
-    tick(0.3 + 0.5 * ((i + 1) / Math.max(tries, looks.length)))
+    tick(0.4 + 0.4 * ((i + 1) / Math.max(tries, looks.length)))
   }
   return best!
 }
 
-/** Search in earnest, place on the true floor, put the loads into the oven, and repeat until the plan agrees with its own curve. */
-function settle(
-  problem: PlanProblem,
-  grid: FloorGrid,
-  first: Model,
-  start: Found,
-  rounds: number,
-  options: PlanOptions,
-): Settled {
-  const jobs = first.jobs
-  const lit = first.lit
-  let model = first
-  let chosen = start.chosen
-  let option = first.program.option
-  const passesMax = options.simulate ? 6 : 1
+interface Frozen {
+  readonly s: number
+  readonly e: number
+  readonly w: number
+}
+
+/**
+ * Search in earnest, stand everything on the true floor, put the loads into the oven, and agree with the curve that gives. A load only
+ * changes the oven after it, so what is right up to the first set-in that no longer fits is kept, and the rest is searched again.
+ */
+function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: number, options: PlanOptions): Settled {
+  const {lit} = first
+  const {jobs, program} = first.model
+  const original = problem.firings[program.index]!
+  const n = jobs.length
+  let model = first.model
+  let chosen = first.found.chosen
+  const frozen = new Map<number, Frozen>()
+  const dropped = new Set<number>()
+  const fails = new Int32Array(n)
+  let from = Number.NEGATIVE_INFINITY
+  let exact = first.model
   let last: Settled | null = null
-  for (let pass = 0; pass < passesMax; pass++) {
-    const budget = pass === 0 ? rounds : pass === 1 ? Math.ceil(rounds / 2) : Math.ceil(rounds / 8)
-    const {found, standing, unplaced} = searchAndPlace(model, grid, chosen, budget)
-    if (!options.simulate) return {model, found, standing, option, total: found.cost + model.constant, unplaced}
-    const events = eventsOf(model, found, first.program.option)
-    const forecast = options.simulate(first.program.option, events, false)
-    option = {...first.program.option, forecast}
-    const exact = programOf(problem, first.program.index, jobs, grid, lit, false, option)
-    const exactModel = modelOf(problem, exact, jobs, grid, lit)
-    const moved = carry(model, found.chosen, exactModel, true)
-    const kept = moved !== null
-    if (kept) {
-      const ranged = {...first.program.option, forecast: options.simulate(first.program.option, events, true)}
-      const final = programOf(problem, first.program.index, jobs, grid, lit, false, ranged)
-      const finalModel = modelOf(problem, final, jobs, grid, lit)
-      const settledChoice = carry(model, found.chosen, finalModel, true)
-      if (settledChoice) {
-        let cost = 0
-        const doors = new Set<number>()
-        for (let u = 0; u < jobs.length; u++) {
-          const o = settledChoice[u]!
-          if (o < 0) {
-            cost += missing
-            continue
-          }
-          cost += finalModel.cost[u]![o]!
-          if (jobs[u]!.since === null) doors.add(finalModel.s[u]![o]!)
-          doors.add(finalModel.e[u]![o]!)
-        }
-        cost += doors.size * finalModel.opening
-        return {
-          model: finalModel,
-          found: {chosen: settledChoice, cost, unplaced: unplaced.length},
-          standing,
-          option: ranged,
-          total: cost + finalModel.constant,
-          unplaced,
-        }
+  for (let pass = 0; pass < 24; pass++) {
+    const narrowed = narrow(model, exact, frozen, dropped, from)
+    const at = carry(exact, pass === 0 ? first.found.chosen : chosen, narrowed, false)!
+    const {found, standing, unplaced} = searchAndPlace(
+      narrowed,
+      grid,
+      at,
+      pass === 0 ? rounds : pass < 4 ? Math.min(rounds, 30 + 3 * n) : 0,
+      pass > 0,
+    )
+    const settled = (m: Model, c: Int32Array, option: FiringOption): Settled => {
+      const cost = costOf(m, c)
+      return {model: m, found: {chosen: c, cost, unplaced: unplaced.length}, standing, option, total: cost + m.constant, unplaced}
+    }
+    if (!options.simulate) return settled(narrowed, found.chosen, original)
+    const events = eventsOf(narrowed, found, original)
+    const option = {...original, forecast: options.simulate(original, events, false)}
+    const truth = programOf(problem, program.index, jobs, grid, lit, false, option)
+    exact = modelOf(problem, truth, jobs, grid, lit)
+    chosen = new Int32Array(n).fill(-1)
+    let earliest = Number.POSITIVE_INFINITY
+    const wrong: number[] = []
+    for (let u = 0; u < n; u++) {
+      const o = found.chosen[u]!
+      if (o < 0) continue
+      const s = narrowed.s[u]![o]!
+      const e = narrowed.e[u]![o]!
+      const p = find(exact, u, s, e, narrowed.where[u]![o]!)
+      chosen[u] = p
+      const ok =
+        p >= 0 &&
+        (jobs[u]!.since !== null ||
+          standing.every(
+            (v) =>
+              v.dish !== jobs[u]!.dish.id ||
+              v.from !== s ||
+              v.number < jobs[u]!.first ||
+              v.number >= jobs[u]!.first + jobs[u]!.count ||
+              keeps(jobs[u]!.dish, truth.curve, zoneAt(grid, v.y), s * rules.tick + truth.phase, e * rules.tick + truth.phase),
+          ))
+      if (!ok) {
+        wrong.push(u)
+        earliest = Math.min(earliest, s)
       }
     }
-    const margin = programOf(problem, first.program.index, jobs, grid, lit, true, option)
-    const next = modelOf(problem, margin, jobs, grid, lit)
-    chosen = carry(model, found.chosen, next, false)!
-    model = next
-    last = {model: exactModel, found, standing, option, total: found.cost + model.constant, unplaced}
+    if ((globalThis as any).DBG)
+      console.log(
+        '  pass',
+        pass,
+        program.option.firing.burn,
+        'wrong',
+        wrong.map((u) => jobs[u]!.dish.id + '@' + narrowed.s[u]![found.chosen[u]!]).join(' '),
+        'unplaced',
+        unplaced.map((x) => x.job.dish.id + ':' + x.why).join(' '),
+      )
+    if (wrong.length === 0) {
+      const ranged = {...original, forecast: options.simulate(original, events, true)}
+      const final = modelOf(problem, programOf(problem, program.index, jobs, grid, lit, false, ranged), jobs, grid, lit)
+      const out = new Int32Array(n).fill(-1)
+      let same = true
+      for (let u = 0; u < n; u++)
+        if (chosen[u]! >= 0) {
+          out[u] = find(final, u, exact.s[u]![chosen[u]!]!, exact.e[u]![chosen[u]!]!, exact.where[u]![chosen[u]!]!)
+          if (out[u]! < 0) same = false
+        }
+      return same ? settled(final, out, ranged) : settled(exact, chosen, option)
+    }
+    last = settled(exact, chosen, option)
+    frozen.clear()
+    // Late in the day of trying: what still does not fit is left out, so that the rest can be right.
+    for (const u of wrong) {
+      fails[u]!++
+      if (fails[u]! >= (pass >= 12 ? 1 : 4)) dropped.add(u)
+    }
+    if (pass >= 5) for (const x of unplaced) dropped.add(jobs.indexOf(x.job))
+    from = earliest
+    for (let u = 0; u < n; u++) {
+      const p = chosen[u]!
+      if (p < 0 || wrong.includes(u)) continue
+      const s = exact.s[u]![p]!
+      if (s < earliest) frozen.set(u, {s, e: exact.e[u]![p]!, w: exact.where[u]![p]!})
+    }
+    const margin = programOf(problem, program.index, jobs, grid, lit, true, option)
+    model = modelOf(problem, margin, jobs, grid, lit)
+    // Start the next search from the nearest choices.
+    for (let u = 0; u < n; u++) {
+      const o = found.chosen[u]!
+      if (o >= 0 && chosen[u]! < 0) chosen[u] = nearest(exact, u, narrowed.s[u]![o]!, narrowed.e[u]![o]!, narrowed.where[u]![o]!)
+    }
   }
-  return repair(problem, grid, last!, first, options)
+  return last!
 }
 
-/** The curve and the plan still disagree: take out the dishes whose limits it breaks and settle the rest. */
-function repair(problem: PlanProblem, grid: FloorGrid, last: Settled, first: Model, options: PlanOptions): Settled {
-  void problem
-  void grid
-  void first
-  void options
-  return last
+function find(m: Model, u: number, s: number, e: number, w: number): number {
+  const S = m.s[u]!
+  const E = m.e[u]!
+  const W = m.where[u]!
+  for (let o = 0; o < S.length; o++) if (S[o] === s && E[o] === e && W[o] === w) return o
+  return -1
 }
 
-/** The same set-ins and draws on another model. With `strict`, null unless every one is there; otherwise the nearest choices. */
+function nearest(m: Model, u: number, s: number, e: number, w: number): number {
+  let best = -1
+  let distance = Number.POSITIVE_INFINITY
+  for (let p = 0; p < m.s[u]!.length; p++) {
+    const d = Math.abs(m.s[u]![p]! - s) * 2 + Math.abs(m.e[u]![p]! - e) + (m.where[u]![p] === w ? 0 : 3)
+    if (d < distance) {
+      distance = d
+      best = p
+      if (d === 0) break
+    }
+  }
+  return best
+}
+
+/** A model in which some dishes have only the choice they took, some none, and the others none before a tick. */
+function narrow(
+  model: Model,
+  exact: Model,
+  frozen: ReadonlyMap<number, Frozen>,
+  dropped: ReadonlySet<number>,
+  from: number,
+): Model {
+  if (frozen.size === 0 && dropped.size === 0 && from === Number.NEGATIVE_INFINITY) return model
+  const s: Int32Array[] = []
+  const e: Int32Array[] = []
+  const where: Uint8Array[] = []
+  const cost: Float64Array[] = []
+  const origin: Int32Array[] = []
+  for (let u = 0; u < model.jobs.length; u++) {
+    const f = frozen.get(u)
+    const source = f ? exact : model
+    const keep: number[] = []
+    if (f) {
+      const o = find(exact, u, f.s, f.e, f.w)
+      if (o >= 0) keep.push(o)
+    } else if (!dropped.has(u))
+      for (let o = 0; o < model.s[u]!.length; o++) if (model.jobs[u]!.since !== null || model.s[u]![o]! >= from) keep.push(o)
+    s.push(Int32Array.from(keep, (o) => source.s[u]![o]!))
+    e.push(Int32Array.from(keep, (o) => source.e[u]![o]!))
+    where.push(Uint8Array.from(keep, (o) => source.where[u]![o]!))
+    cost.push(Float64Array.from(keep, (o) => source.cost[u]![o]!))
+    origin.push(Int32Array.from(keep, (o) => source.origin[u]![o]!))
+  }
+  return {...model, s, e, where, cost, origin}
+}
+
+/** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
+function costOf(m: Model, chosen: Int32Array): number {
+  let cost = 0
+  const doors = new Set<number>()
+  for (let u = 0; u < chosen.length; u++) {
+    const o = chosen[u]!
+    if (o < 0) continue
+    cost += m.cost[u]![o]!
+    if (m.jobs[u]!.since === null) doors.add(m.s[u]![o]!)
+    doors.add(m.e[u]![o]!)
+  }
+  return cost + doors.size * m.opening
+}
+
+/** The nearest choices to a solution on another model. */
 function carry(from: Model, chosen: Int32Array, to: Model, strict: boolean): Int32Array | null {
   const out = new Int32Array(chosen.length).fill(-1)
   for (let u = 0; u < chosen.length; u++) {
     const o = chosen[u]!
     if (o < 0) continue
-    const s = from.s[u]![o]!
-    const e = from.e[u]![o]!
-    const w = from.where[u]![o]!
-    let best = -1
-    let distance = Number.POSITIVE_INFINITY
-    for (let p = 0; p < to.s[u]!.length; p++) {
-      const d = Math.abs(to.s[u]![p]! - s) * 2 + Math.abs(to.e[u]![p]! - e) + (to.where[u]![p] === w ? 0 : 3)
-      if (d < distance) {
-        distance = d
-        best = p
-        if (d === 0) break
-      }
-    }
-    if (strict && distance > 0) return null
-    out[u] = best
+    out[u] = nearest(to, u, from.s[u]![o]!, from.e[u]![o]!, from.where[u]![o]!)
+    if (strict && out[u]! < 0) return null
   }
   return out
 }
 
-/** Share of the floor the search may fill after so many failures to stand its loads. */
-const rooms = [1, 1, 0.94, 0.94, 0.88, 0.88, 0.82, 0.82, 0.76, 0.7] as const
-
-/** Search, then stand every vessel on the floor; what cannot stand together is told to the search as a cut. */
+/**
+ * Search, then stand every vessel on the true floor, load by load. A dish the floor refuses at one time is set in at its next best; the
+ * refusals are told to the search, which tries again with them in mind.
+ */
 function searchAndPlace(
   model: Model,
   grid: FloorGrid,
   start: Int32Array,
   rounds: number,
+  calm: boolean,
 ): {found: Found; standing: Standing[]; unplaced: {job: Job; why: 'floor' | 'time'}[]} {
-  const cuts: Cut[] = []
+  const n = model.jobs.length
+  const refused: (Set<number> | undefined)[] = []
   let chosen = start
-  let found = search(model, {rounds, start: chosen, seed: 7})
-  let best: {found: Found; standing: Standing[]; dropped: Set<number>} | null = null
-  for (let attempt = 0; attempt < 10; attempt++) {
-    const result = standAll(model, grid, found)
-    if (result.failed.length === 0) {
-      best = {found, standing: result.standing, dropped: new Set()}
-      break
-    }
-    if (!best || result.failed.length < best.dropped.size)
-      best = {found, standing: result.standing, dropped: new Set(result.failed.map((f) => f.u))}
-    for (const f of result.failed) cuts.push(f.cut)
-    chosen = found.chosen
-    found = search(model, {
-      rounds: Math.ceil(rounds / 6) + 20,
+  let best: {chosen: Int32Array; standing: Standing[]; cost: number} | null = null
+  for (let attempt = 0; attempt < 4; attempt++) {
+    const found = search(model, {
+      rounds: attempt === 0 ? rounds : Math.ceil(rounds / 5),
       start: chosen,
-      seed: 11 + attempt,
-      cuts,
-      room: rooms[Math.min(rooms.length - 1, attempt)]!,
+      seed: 7 + attempt,
+      calm: calm || attempt > 0,
+      refused,
     })
+    const before = refused.reduce((sum, r) => sum + (r?.size ?? 0), 0)
+    const stood = standAll(model, grid, found, refused)
+    if (!best || stood.cost < best.cost - 1e-9) best = stood
+    chosen = stood.chosen
+    if (refused.reduce((sum, r) => sum + (r?.size ?? 0), 0) === before) break
   }
-  const {dropped, standing} = best!
-  const out = Int32Array.from(best!.found.chosen)
   const unplaced: {job: Job; why: 'floor' | 'time'}[] = []
-  for (let u = 0; u < out.length; u++) {
-    if (dropped.has(u)) {
-      unplaced.push({job: model.jobs[u]!, why: 'floor'})
-      out[u] = -1
-    } else if (out[u]! < 0) unplaced.push({job: model.jobs[u]!, why: model.s[u]!.length === 0 ? 'time' : 'floor'})
-  }
-  return {found: {chosen: out, cost: best!.found.cost, unplaced: unplaced.length}, standing, unplaced}
+  for (let u = 0; u < n; u++)
+    if (best!.chosen[u]! < 0) unplaced.push({job: model.jobs[u]!, why: model.s[u]!.length === 0 ? 'time' : 'floor'})
+  return {found: {chosen: best!.chosen, cost: best!.cost, unplaced: unplaced.length}, standing: best!.standing, unplaced}
 }
 
-/** Stand the vessels of a solution on the floor, load by load. */
-export function standAll(model: Model, grid: FloorGrid, found: Found): {standing: Standing[]; failed: {u: number; cut: Cut}[]} {
-  const items: {u: number; s: number; e: number; w: number}[] = []
-  for (let u = 0; u < found.chosen.length; u++) {
-    const o = found.chosen[u]!
-    if (o >= 0) items.push({u, s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!})
+/** Stand the vessels of a solution on the floor in the order of the clock; what is refused goes in at its next best time. */
+function standAll(
+  model: Model,
+  grid: FloorGrid,
+  found: Found,
+  refused: (Set<number> | undefined)[],
+): {chosen: Int32Array; standing: Standing[]; cost: number} {
+  const n = model.jobs.length
+  const state = new State(model)
+  for (let u = 0; u < n; u++) {
+    state.refused[u] = refused[u]
+    if (found.chosen[u]! >= 0) state.add(u, found.chosen[u]!)
   }
-  const times = [...new Set(items.map((i) => i.s))].sort((a, b) => a - b)
-  const all: Standing[] = []
-  const failed: {u: number; cut: Cut}[] = []
-  const gone = new Set<number>()
-  for (const t of times) {
-    const here = items.filter((i) => i.s === t && !gone.has(i.u))
-    let load = here.map((i) => toPlace(model, i))
-    const already = here.filter((i) => model.jobs[i.u]!.since !== null)
-    if (already.length > 0) load = load.filter((_, k) => model.jobs[here[k]!.u]!.since === null)
-    for (const i of already) all.push(...standingAlready(model, i))
-    for (;;) {
-      const inside = all.filter((v) => v.from <= t && v.to > t)
-      if (load.length === 0) break
-      const result = placeLoad(grid, inside, load)
-      if (result.ok) {
-        all.push(...result.placed)
-        break
+  let all: Standing[] = []
+  let clock = Number.NEGATIVE_INFINITY
+  for (let guard = 0; guard < 60 + 20 * n; guard++) {
+    // The next load after the clock.
+    let t = Number.POSITIVE_INFINITY
+    for (let u = 0; u < n; u++) {
+      const o = state.chosen[u]!
+      if (o < 0) continue
+      const s = model.s[u]![o]!
+      if (s > clock && s < t) t = s
+    }
+    if (t === Number.POSITIVE_INFINITY) break
+    const here: {u: number; s: number; e: number; w: number}[] = []
+    for (let u = 0; u < n; u++) {
+      const o = state.chosen[u]!
+      if (o >= 0 && model.s[u]![o] === t) here.push({u, s: t, e: model.e[u]![o]!, w: model.where[u]![o]!})
+    }
+    for (const i of here) if (model.jobs[i.u]!.since !== null) all.push(...standingAlready(model, i))
+    const fresh = here.filter((i) => model.jobs[i.u]!.since === null)
+    const inside = all.filter((v) => v.from <= t && v.to > t)
+    const result =
+      fresh.length === 0
+        ? null
+        : placeLoad(
+            grid,
+            inside,
+            fresh.map((i) => toPlace(model, i)),
+          )
+    if (result === null || result.ok) {
+      if (result?.ok) all.push(...result.placed)
+      clock = t
+      continue
+    }
+    // The dish that found no room is moved; of its parts the one the placer stopped at.
+    const item =
+      fresh.find((i) => model.jobs[i.u]!.dish.id === result.dish && model.jobs[i.u]!.first === result.first) ?? fresh[0]!
+    const set = refused[item.u] ?? new Set<number>()
+    set.add(t)
+    refused[item.u] = set
+    state.refused[item.u] = set
+    state.remove(item.u)
+    const next = state.best(item.u)
+    if (next.o >= 0) {
+      state.add(item.u, next.o)
+      const s = model.s[item.u]![next.o]!
+      if (s < t) {
+        // An earlier load changes: stand everything again from there.
+        clock = s - 1
+        all = all.filter((v) => v.from < s)
       }
-      const k = load.findIndex((l) => l.dish.id === result.dish)
-      const item = here.filter((i) => model.jobs[i.u]!.since === null)[k]!
-      const together = items.filter((i) => i.s <= t && i.e > t && !gone.has(i.u)).map((i) => i.u)
-      failed.push({u: item.u, cut: {jobs: together, from: t, to: t}})
-      gone.add(item.u)
-      here.splice(here.indexOf(item), 1)
-      load = load.filter((_, j) => j !== k)
     }
   }
-  return {standing: all, failed}
+  return {chosen: Int32Array.from(state.chosen), standing: all, cost: state.cost}
 }
 
 function standingAlready(model: Model, i: {u: number; s: number; e: number}): Standing[] {
@@ -405,8 +548,12 @@ function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): b
   if (celsiusAt(curve, z, to) < need.endLow) return false
   const table = doseTable(curve, z, need.done)
   const at = (m: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(m)))]!
-  const dose = (need.reference - need.done) * need.minutes.likely
-  return at(to) - at(from) >= dose
+  const dose = doseNeeded(need)
+  const got = at(to) - at(from)
+  if (got < dose * 0.995) return false
+  if (need.falling || need.overnight) return true
+  // Over-baked only where the next opening but one would already have been late.
+  return got <= doseNeeded(need, need.minutes.high) || at(to - rules.tick - rules.staySlack) - at(from) < dose
 }
 
 /** The loads and openings of a solution as the oven sees them, minutes after lighting. */
@@ -596,7 +743,7 @@ function drawRange(
   lit: number,
 ): {low: number; likely: number; high: number} {
   const {need} = job.dish
-  const dose = (need.reference - need.done) * need.minutes.likely
+  const dose = doseNeeded(need)
   const done = (which: 'low' | 'likely' | 'high'): number => {
     const table = doseTable(curve, where, need.done, which)
     const base = table[Math.max(0, Math.min(table.length - 1, Math.round(from)))]!

@@ -26,6 +26,13 @@ export const rules = {
   slackCelsius: 125,
   /** A dough may rise up to so many times its time if it is mixed the evening before and kept cool. Common practice, no source. */
   coolRise: 3,
+  /**
+   * How a usual oven falls once it is ready: T(h) = 20 + (ready − 20) / (1 + a·h^b). The time a receipt gives for a dish set in very
+   * hot and left (brown bread, beans) was taken in such an oven, so its dose is counted on this curve from its reference heat down.
+   * Fitted to `oven/forecast` of a 42-inch brick oven after two and a half hours' fire (300, 241, 207, 164, 121, 100 °C at 0, 1, 2, 4,
+   * 8 and 12 hours) within 3 %.
+   */
+  usualFall: {ready: 300, ambient: 20, a: 0.27, b: 0.9},
   /** How far the planner stays inside limits, °C and share of the dose, because the loads change the curve after it has chosen. */
   marginCelsius: 2,
   marginDose: 0.01,

@@ -46,6 +46,8 @@ export class State {
   readonly share: readonly [number, number, number]
   readonly cutCount: Int32Array
   readonly cutsOf: number[][]
+  /** Per job, ticks at which it may not be set in: the true floor refused it there. */
+  readonly refused: (Set<number> | undefined)[] = []
   base = 0
   doors = 0
   gone: number
@@ -53,8 +55,6 @@ export class State {
   constructor(
     readonly model: Model,
     readonly cuts: readonly Cut[] = [],
-    /** Share of the floor that may be used by dishes that share it: less than 1 where the true floor is harder to fill than the model's. */
-    readonly room = 1,
   ) {
     const n = model.jobs.length
     this.chosen = new Int32Array(n).fill(-1)
@@ -141,7 +141,7 @@ export class State {
     if (this.hands[e]! + job.handling > m.hands + eps) return false
     for (let z = 0; z < 3; z++) {
       const a = w === 3 ? job.area * this.share[z]! : w === z ? job.area : 0
-      const limit = m.floor[z]! * (1 + 1e-6) * this.room
+      const limit = m.floor[z]! * (1 + 1e-6)
       const narrow = m.floor[z]! * (1 - m.lane)
       const through = this.through[z]!
       if (z > 0 && (w === 3 || w < z)) {
@@ -183,7 +183,7 @@ export class State {
             const a = w === 3 ? area * this.share[z]! : area
             const inside = this.inside[z]![t]!
             if (
-              (inside + a > m.floor[z]! * (1 + 1e-6) * this.room && inside > 1e-9) ||
+              (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) ||
               (this.lanes[z]![t]! > 0 && this.through[z]![t]! + a > m.floor[z]! * (1 - m.lane))
             ) {
               bad = t
@@ -229,6 +229,7 @@ export class State {
     const where = m.where[u]!
     const job = m.jobs[u]!
     const old = job.since !== null
+    const refused = this.refused[u]
     const spare = m.hands + 1e-9 - job.handling
     let bestO = -1
     let bestCost = missing
@@ -241,6 +242,7 @@ export class State {
       const so = s[o]!
       const eo = e[o]!
       if (so === ban || eo === ban) continue
+      if (refused?.has(so)) continue
       const c = c0 + (old || this.openings[so]! > 0 ? 0 : m.opening) + (this.openings[eo]! > 0 ? 0 : m.opening)
       if (c >= bestCost - 1e-12) continue
       if ((!old && this.hands[so]! > spare) || this.hands[eo]! > spare) continue
@@ -259,7 +261,7 @@ export class State {
       for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
         const inside = this.inside[z]![start]!
         const a = w === 3 ? job.area * this.share[z]! : job.area
-        if (inside + a > m.floor[z]! * (1 + 1e-6) * this.room && inside > 1e-9) full = true
+        if (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) full = true
       }
       if (full) continue
       if (this.cutsOf[u]!.length > 0 && !this.allows(u, o)) continue
@@ -282,20 +284,25 @@ export interface SearchOptions {
   readonly start?: Int32Array
   readonly cuts?: readonly Cut[]
   readonly stopAt?: number
-  readonly room?: number
+  readonly refused?: readonly (Set<number> | undefined)[]
+  /** Only what is better is kept: no wandering. */
+  readonly calm?: boolean
   readonly onRound?: (done: number) => void
 }
 
 /** Search one model. Deterministic for the same model and options. */
 export function search(model: Model, options: SearchOptions): Found {
   const n = model.jobs.length
-  const state = new State(model, options.cuts, options.room)
+  const state = new State(model, options.cuts)
+  options.refused?.forEach((r, u) => {
+    state.refused[u] = r
+  })
   const random = generator(options.seed ?? 1)
   const pick = (k: number): number => Math.floor(random() * k)
   if (options.start)
     for (let u = 0; u < n; u++) {
       const o = options.start[u] ?? -1
-      if (o >= 0 && o < model.s[u]!.length && state.allows(u, o)) state.add(u, o)
+      if (o >= 0 && o < model.s[u]!.length && !state.refused[u]?.has(model.s[u]![o]!) && state.allows(u, o)) state.add(u, o)
     }
   const fewest = Array.from({length: n}, (_, u) => u).sort(
     (a, b) => model.s[a]!.length / model.jobs[a]!.area - model.s[b]!.length / model.jobs[b]!.area || a - b,
@@ -312,7 +319,7 @@ export function search(model: Model, options: SearchOptions): Found {
   let best = Int32Array.from(state.chosen)
   let current = Int32Array.from(state.chosen)
   let currentCost = bestCost
-  const heat0 = Math.max(1, 0.6 * model.opening)
+  const heat0 = options.calm ? 0 : Math.max(1, 0.6 * model.opening)
   const out: number[] = []
   const near: {u: number; d: number}[] = []
   for (let round = 0; round < options.rounds; round++) {
@@ -340,7 +347,7 @@ export function search(model: Model, options: SearchOptions): Found {
         shuffle(out, random)
         out.length = Math.min(out.length, size + 2)
         for (const v of out) state.remove(v)
-        if (state.allows(u, o)) state.add(u, o)
+        if (!state.refused[u]?.has(s) && state.allows(u, o)) state.add(u, o)
       }
     } else if (kind < 0.55) {
       // One opening of the door fewer.
@@ -398,7 +405,11 @@ export function search(model: Model, options: SearchOptions): Found {
     }
     const cost = state.cost
     const heat = heat0 * (1 - round / options.rounds)
-    if (cost <= currentCost || random() < Math.exp((currentCost - cost) / Math.max(1e-6, heat))) {
+    if (
+      cost < currentCost - 1e-9 ||
+      (!options.calm && cost <= currentCost) ||
+      random() < Math.exp((currentCost - cost) / Math.max(1e-6, heat))
+    ) {
       current = Int32Array.from(state.chosen)
       currentCost = cost
       if (cost < bestCost - 1e-9) {
