@@ -288,7 +288,7 @@ export const dairy = itemRows([
     id: 'shortening',
     ndb: '04615',
     group: 'fat',
-    spellings: 'vegetable shortening, white vegetable fat, vegetable fat',
+    spellings: 'vegetable shortening, white vegetable fat, vegetable fat, shortning',
     density: span(0.8, 0.867, 0.93),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],

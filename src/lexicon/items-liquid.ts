@@ -232,12 +232,12 @@ export const liquids = itemRows([
     id: 'sauce',
     group: 'made dish',
     spellings:
-      'white sauce, soy, soy sauce, bechamel, harvey sauce, worcestershire sauce, worcester sauce, indian soy, cavice, reading sauce, bread sauce, oyster sauce, egg sauce, wine sauce, custard sauce, béchamel sauce',
+      'white sauce, bechamel, harvey sauce, worcestershire sauce, worcester sauce, cavice, reading sauce, bread sauce, oyster sauce, egg sauce, wine sauce, custard sauce, béchamel sauce',
     density: span(1, 1.06, 1.2),
     densitySource: 'memory',
     allergens: [],
     sources: ['memory'],
-    note: 'soy sauce holds soybeans and wheat; the bottled sauces may hold fish and barley: read the label',
+    note: 'the bottled sauces may hold fish, soybeans and barley: read the label',
   },
   {
     id: 'custard',
