@@ -110,6 +110,23 @@ export function fold(word: string): string {
     .toLowerCase()
 }
 
+/** One string object for all that read alike: engines compare such strings, and look them up, by address. */
+const intern = (word: string): string => Object.keys({[word]: 0})[0]!
+
+const spelled = new Map<string, string>()
+/** So that no text can make the table grow without end. */
+const MOST_SPELLED = 60_000
+
+/** `fold`, remembered: a text has few words and says them often. */
+function spell(raw: string): string {
+  const seen = spelled.get(raw)
+  if (seen !== undefined) return seen
+  const word = intern(fold(raw))
+  if (spelled.size >= MOST_SPELLED) spelled.clear()
+  spelled.set(intern(raw), word)
+  return word
+}
+
 /**
  * Cut a block's text into tokens.
  *
@@ -161,7 +178,7 @@ export function tokenise(block: Block, index: number, into: Token[]): void {
         else if (isApostrophe(d) && j + 1 < size && isLetter(text.charCodeAt(j + 1))) j += 2
         else break
       }
-      put('word', fold(text.slice(i, j)), i, j, 0, 0, (c >= 65 && c <= 90) || (c >= 0xc0 && c <= 0xde))
+      put('word', spell(text.slice(i, j)), i, j, 0, 0, (c >= 65 && c <= 90) || (c >= 0xc0 && c <= 0xde))
       i = j
       // A hyphen between letters, also over a line's end, joins two words.
       const h = text.charCodeAt(i)
