@@ -136,7 +136,7 @@ const stayOf = (items: readonly FloorItem[]) => {
 }
 
 describe('every packing keeps the rules of the floor, by a check that shares no code with it', () => {
-  it('no overlap, on the floor, under the vault, through the mouth, all in reach (120 random ovens and loads)', () => {
+  it('no overlap, on the floor, under the vault, through the mouth, all in reach (80 random ovens and loads)', () => {
     let packedLoads = 0
     fc.assert(
       fc.property(rooms, loads, (room, items) => {
@@ -156,9 +156,9 @@ describe('every packing keeps the rules of the floor, by a check that shares no 
         // The same again, to the last digit.
         expect(packFloor({...room, items})).toEqual(packed)
       }),
-      {numRuns: 120, seed: 20270619},
+      {numRuns: 80, seed: 20270619},
     )
-    expect(packedLoads).toBeGreaterThan(40)
+    expect(packedLoads).toBeGreaterThan(25)
   })
   it('what mayFit refuses is never packed', () => {
     fc.assert(

@@ -187,20 +187,19 @@ function segmentMeetsBox(
   return true
 }
 
-/** May a body stand here beside those that stand? `pardoned`: a vessel that will be moved, so lanes do not mind it. */
+/** May a body stand here beside one that stands? `pardoned`: a vessel that will be moved, so lanes do not mind it. */
+function beside(ground: Ground, other: Stood, body: Body, x: number, y: number, pardoned: FloorItem | null): boolean {
+  if (!together(body, other.body)) return true
+  if (!apart(body, x, y, other.body, other.x, other.y)) return false
+  if (other.body.item !== pardoned && !mayFront(other.body, body) && inLane(ground, other.body, other.x, other.y, body, x, y))
+    return false
+  return body.item === pardoned || mayFront(body, other.body) || !inLane(ground, body, x, y, other.body, other.x, other.y)
+}
+
+/** May a body stand here beside all that stand? */
 function stands(ground: Ground, stood: readonly Stood[], body: Body, x: number, y: number, pardoned: FloorItem | null): boolean {
   if (!onFloor(ground, body, x, y) || !clearOfKept(ground, body, x, y)) return false
-  for (const other of stood) {
-    if (!together(body, other.body)) continue
-    if (!apart(body, x, y, other.body, other.x, other.y)) return false
-  }
-  for (const other of stood) {
-    if (!together(body, other.body)) continue
-    if (other.body.item !== pardoned && !mayFront(other.body, body) && inLane(ground, other.body, other.x, other.y, body, x, y))
-      return false
-    if (body.item !== pardoned && !mayFront(body, other.body) && inLane(ground, body, x, y, other.body, other.x, other.y))
-      return false
-  }
+  for (const other of stood) if (!beside(ground, other, body, x, y, pardoned)) return false
   return true
 }
 
@@ -289,6 +288,71 @@ function alongWall(ground: Ground, body: Body): Contact {
   return {stops: evenly, at}
 }
 
+/**
+ * Places where one sort of body may stand: the corners and stops found so far. Vessels only ever take places away, and every new corner
+ * lies on the new vessel's own contact curve, so each vessel set in is looked at once.
+ */
+interface Ledger {
+  readonly body: Body
+  /** How many of those that stand have been looked at. */
+  seen: number
+  spots: Array<{readonly x: number; readonly y: number}>
+}
+type Ledgers = Map<string, Ledger>
+
+const sortOf = (body: Body, pardoned: FloorItem | null): string =>
+  `${body.circle} ${body.bx} ${body.by} ${body.item.height} ${body.in} ${body.out}${body.item === pardoned ? ' moved' : ''}`
+
+/** The stops and corners of a contact curve where a body may stand. */
+function walk(ground: Ground, stood: readonly Stood[], body: Body, curve: Contact, pardoned: FloorItem | null): Ledger['spots'] {
+  const spots: Array<{x: number; y: number}> = []
+  let before: {t: number; good: boolean} | null = null
+  for (const t of curve.stops) {
+    const at = curve.at(t)
+    const good = stands(ground, stood, body, at.x, at.y, pardoned)
+    if (good) spots.push(at)
+    if (before !== null && t > before.t && good !== before.good) {
+      let [yes, no] = good ? [t, before.t] : [before.t, t]
+      let found: {x: number; y: number} | null = null
+      for (let step = 0; step < 22; step++) {
+        const middle = (yes + no) / 2
+        const p = curve.at(middle)
+        if (stands(ground, stood, body, p.x, p.y, pardoned)) {
+          yes = middle
+          found = p
+        } else no = middle
+      }
+      if (found !== null) spots.push(found)
+    }
+    before = {t, good}
+  }
+  return spots
+}
+
+/** Bring a ledger up to those that stand now. */
+function update(ground: Ground, stood: readonly Stood[], ledger: Ledger, pardoned: FloorItem | null): void {
+  const {body} = ledger
+  const fresh = stood.slice(ledger.seen)
+  ledger.spots = ledger.spots.filter(({x, y}) => fresh.every((other) => beside(ground, other, body, x, y, pardoned)))
+  for (const other of fresh) {
+    if (together(body, other.body)) ledger.spots.push(...walk(ground, stood, body, aroundVessel(body, other), pardoned))
+  }
+  ledger.seen = stood.length
+}
+
+/** A ledger of the floor's own edges: wall, kept-free strip, ash bed. */
+function openLedger(ground: Ground, stood: readonly Stood[], body: Body, pardoned: FloorItem | null): Ledger {
+  const spots = walk(ground, stood, body, alongWall(ground, body), pardoned)
+  for (const box of ground.keptFree) {
+    const hx = (box.x1 - box.x0) / 2
+    const hy = (box.y1 - box.y0) / 2
+    const [x, y] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2]
+    const curve = body.circle ? aroundBox(x, y, hx, hy, body.bx) : aroundBox(x, y, hx + body.bx, hy + body.by, 0)
+    spots.push(...walk(ground, stood, body, curve, pardoned))
+  }
+  return {body, seen: 0, spots}
+}
+
 /** The best place left for an item, or null. */
 function bestPlace(
   ground: Ground,
@@ -296,64 +360,28 @@ function bestPlace(
   bodies: readonly Body[],
   taste: Taste,
   pardoned: FloorItem | null,
+  ledgers: Ledgers,
 ): Stood | null {
   let best: Stood | null = null
   let liked = Number.NEGATIVE_INFINITY
   for (const body of bodies) {
     if (body.a <= 0) continue
-    const curves: Contact[] = [alongWall(ground, body)]
-    for (const box of ground.keptFree) {
-      const hx = (box.x1 - box.x0) / 2
-      const hy = (box.y1 - box.y0) / 2
-      const [x, y] = [(box.x0 + box.x1) / 2, (box.y0 + box.y1) / 2]
-      curves.push(body.circle ? aroundBox(x, y, hx, hy, body.bx) : aroundBox(x, y, hx + body.bx, hy + body.by, 0))
+    const sort = sortOf(body, pardoned)
+    let ledger = ledgers.get(sort)
+    if (ledger === undefined) {
+      ledger = openLedger(ground, stood, body, pardoned)
+      ledgers.set(sort, ledger)
     }
-    for (const other of stood) if (together(body, other.body)) curves.push(aroundVessel(body, other))
-    const near = stood.filter((other) => together(body, other.body))
-    for (const curve of curves) {
-      // Only stretches that could better the best so far are looked at: a corner lies between two stops and likes no more than they do.
-      let before: Sample | null = null
-      for (const t of curve.stops) {
-        const {x, y} = curve.at(t)
-        const now: Sample = {t, x, y, score: liking(ground, taste, body, x, y), good: null}
-        const good = (sample: Sample): boolean => {
-          sample.good ??= stands(ground, near, body, sample.x, sample.y, pardoned)
-          return sample.good
-        }
-        if (now.score > liked + 1e-9 && good(now)) {
-          liked = now.score
-          best = {body, x, y}
-        }
-        if (before !== null && t > before.t && Math.max(now.score, before.score) > liked + 1e-9 && good(now) !== good(before)) {
-          let [yes, no] = good(now) ? [t, before.t] : [before.t, t]
-          let found = good(now) ? now : before
-          for (let step = 0; step < 24; step++) {
-            const middle = (yes + no) / 2
-            const p = curve.at(middle)
-            if (stands(ground, near, body, p.x, p.y, pardoned)) {
-              yes = middle
-              found = {t: middle, ...p, score: 0, good: true}
-            } else no = middle
-          }
-          const score = liking(ground, taste, body, found.x, found.y)
-          if (score > liked + 1e-9) {
-            liked = score
-            best = {body, x: found.x, y: found.y}
-          }
-        }
-        before = now
+    if (ledger.seen < stood.length) update(ground, stood, ledger, pardoned)
+    for (const {x, y} of ledger.spots) {
+      const score = liking(ground, taste, body, x, y)
+      if (score > liked + 1e-9) {
+        liked = score
+        best = {body, x, y}
       }
     }
   }
   return best
-}
-
-interface Sample {
-  readonly t: number
-  readonly x: number
-  readonly y: number
-  readonly score: number
-  good: boolean | null
 }
 
 const area = (item: FloorItem): number =>
@@ -381,8 +409,9 @@ function setInFromBack(
   pardoned: FloorItem | null,
 ): Stood[] | null {
   const stood = [...standing]
+  const ledgers: Ledgers = new Map()
   for (const item of items) {
-    const place = bestPlace(ground, stood, lying(bodiesOf(ground, item), lie), taste, pardoned)
+    const place = bestPlace(ground, stood, lying(bodiesOf(ground, item), lie), taste, pardoned, ledgers)
     if (place === null) return null
     stood.push(place)
   }
@@ -460,23 +489,36 @@ function pushApart(
   items: readonly FloorItem[],
   start: number,
   rounds: number,
+  byDepth: boolean,
 ): Stood[] | null {
   const random = numbers(0x9e37 + start * 7919 + items.length)
+  // Oblong vessels of one dish lie one way on even starts; on odd ones each lies as it falls.
+  const lies = new Map<string, number>()
   const bodies = items.map((item) => {
     const ways = bodiesOf(ground, item)
-    return ways[ways.length > 1 && start > 0 && random() < 0.5 ? 1 : 0]!
+    if (ways.length === 1) return ways[0]!
+    const fall = random() < 0.5 ? 1 : 0
+    const lie = start === 0 ? 0 : start % 2 === 0 ? (lies.get(item.dish) ?? fall) : fall
+    lies.set(item.dish, lie)
+    return ways[lie]!
   })
-  // Large vessels first in the list of places, which is sorted from the centre out on lattice starts.
+  // By size, the largest come first in the list of places, which goes from the centre out on lattice starts; by depth, those drawn
+  // last come first and start furthest back.
   const places = startPlaces(ground, items.length, start, random)
+  if (byDepth) places.sort((p, q) => q.y - p.y || p.x - q.x)
   const x = places.map((p) => p.x)
   const y = places.map((p) => p.y)
   const n = bodies.length
+  const depths = depthsOf(ground, bodies)
   const extra = 2e-5
   for (let round = 0; round < rounds; round++) {
     const size = Math.min(1, 0.7 + (0.3 * round) / (rounds * 0.6))
     let worst = 0
+    // While they are small, those drawn last are drawn backwards and those drawn first to the mouth.
+    const pull = byDepth && size < 1 ? 0.5 * (1 - size) : 0
     for (let i = 0; i < n; i++) {
       const p = bodies[i]!
+      if (pull > 0) y[i]! += pull * (depths[i]! - y[i]!)
       for (let j = i + 1; j < n; j++) {
         const q = bodies[j]!
         if (!together(p, q)) continue
@@ -502,10 +544,24 @@ function pushApart(
       y[i]! += back.y
     }
     if (size === 1 && worst < extra) break
+    // Still this far from free with a fifth of the rounds left: it will not come free.
+    if (round > 0.8 * rounds && worst > 0.004) return null
   }
   const stood = [...standing]
   for (let i = 0; i < n; i++) stood.push({body: bodies[i]!, x: x[i]!, y: y[i]!})
   return stood
+}
+
+/** How far back each would stand if all stood in order of drawing: from the back by the area of those drawn after it. */
+function depthsOf(ground: Ground, bodies: readonly Body[]): number[] {
+  const all = bodies.reduce((sum, body) => sum + body.hx * body.hy, 0)
+  return bodies.map((body) => {
+    const behind = bodies.reduce((sum, other) => {
+      if (other.out === body.out && other.in === body.in) return sum + (other.hx * other.hy) / 2
+      return other.out > body.out || (other.out === body.out && other.in < body.in) ? sum + other.hx * other.hy : sum
+    }, 0)
+    return ground.b * (1 - (2 * behind) / all) * 0.8
+  })
 }
 
 /** The shortest push that frees p from q, or null. */
@@ -647,6 +703,12 @@ function result(room: FloorRoom, stood: readonly Stood[], standing: number): Pla
     .sort((p, q) => (p.dish < q.dish ? -1 : p.dish > q.dish ? 1 : p.number - q.number))
 }
 
+/**
+ * Share of a round or oval floor beyond which no search is made: circles in a circle fill 0.803 at the best of up to nineteen
+ * (n = 19), and vessels with square corners less.
+ */
+const densest = 0.83
+
 const nameOf = (item: FloorItem): {dish: string; number: number} => ({dish: item.dish, number: item.number})
 const centimetres = (metres: number): string => `${Math.round(metres * 1000) / 10} cm`
 
@@ -729,12 +791,14 @@ function tryAll(
     if (stood !== null) return stood
   }
   if (effort === 'quick') return null
-  for (let start = 0; start < 14; start++) {
-    const stood = pushApart(ground, standing, bySize, start, 700)
+  const inOrder = items.some((item) => item.out !== items[0]!.out || (item.in ?? 0) !== (items[0]!.in ?? 0))
+  for (let attempt = 0; attempt < (inOrder ? 26 : 14); attempt++) {
+    const byDepth = inOrder && attempt % 4 !== 3
+    const stood = pushApart(ground, standing, byDepth ? ordered : bySize, attempt, 700, byDepth)
     if (stood === null || !allStand(ground, stood, standing.length)) continue
-    const ordered = reorder(standing.length, stood)
-    if (allStand(ground, ordered, standing.length) && blocked(ground, ordered).every(([front]) => front.body.item === pardoned))
-      return ordered
+    const changed = reorder(standing.length, stood)
+    if (allStand(ground, changed, standing.length) && blocked(ground, changed).every(([front]) => front.body.item === pardoned))
+      return changed
   }
   return null
 }
@@ -759,7 +823,7 @@ export function packFloor(input: FloorRoom & {readonly items: readonly FloorItem
   for (const item of items) {
     const known = items.find((other) => sameVessel(other, item))
     if (known !== item) continue
-    if (bestPlace(ground, [], bodiesOf(ground, item), 'back', null) === null) {
+    if (bestPlace(ground, [], bodiesOf(ground, item), 'back', null, new Map()) === null) {
       return {
         conflict: {
           rule: 'too large',
@@ -769,26 +833,25 @@ export function packFloor(input: FloorRoom & {readonly items: readonly FloorItem
       }
     }
   }
-  const moments = new Set(items.map((item) => item.in ?? 0))
-  for (const moment of moments) {
+  const none: Packing = {
+    conflict: {rule: 'room', reason: `no place was found for ${items.length} vessels together`, items: items.map(nameOf)},
+  }
+  const usable = usableArea(input)
+  for (const moment of new Set(items.map((item) => item.in ?? 0))) {
     const present = input.items.filter((item) => (item.in ?? 0) <= moment && item.out > moment)
-    if (
-      !mayFit(
-        input,
-        present.map((item) => item.footprint),
-      )
-    ) {
+    const footprints = present.map((item) => item.footprint)
+    if (!mayFit(input, footprints)) {
       return {
         conflict: {rule: 'area', reason: `${present.length} vessels need more floor than there is`, items: present.map(nameOf)},
       }
     }
+    const needed = footprints.map((foot) => areaNeeded(foot, ground.rules.clearance))
+    // One vessel may be most of the floor by itself.
+    if (ground.round && Math.max(...needed) < usable / 2 && needed.reduce((p, q) => p + q, 0) > densest * usable) return none
   }
   const stood = tryAll(ground, standing, items, effort, null)
   if (stood !== null) return {placed: result(input, stood, standing.length)}
-  if (effort === 'quick' && options.moves !== true)
-    return {conflict: {rule: 'room', reason: `no place was found for ${items.length} vessels together`, items: items.map(nameOf)}}
-  if (options.moves === false)
-    return {conflict: {rule: 'room', reason: `no place was found for ${items.length} vessels together`, items: items.map(nameOf)}}
+  if (!(options.moves ?? effort === 'full')) return none
   const saved = withMoves(input, ground, standing, items)
   if (saved !== null) {
     const names = saved.moves.map(
@@ -803,7 +866,7 @@ export function packFloor(input: FloorRoom & {readonly items: readonly FloorItem
       },
     }
   }
-  return {conflict: {rule: 'room', reason: `no place was found for ${items.length} vessels together`, items: items.map(nameOf)}}
+  return none
 }
 
 const sameVessel = (p: FloorItem, q: FloorItem): boolean =>
@@ -864,8 +927,9 @@ export function capacityOf(
   if (bodies.length > 1) ways.push(['back', 'across'], ['back', 'along'])
   for (const [taste, lie] of ways) {
     const stood: Stood[] = []
+    const ledgers: Ledgers = new Map()
     for (;;) {
-      const place = bestPlace(ground, stood, lying(bodies, lie), taste, null)
+      const place = bestPlace(ground, stood, lying(bodies, lie), taste, null, ledgers)
       if (place === null) break
       stood.push(place)
       if (stood.length >= 400) break
