@@ -133,10 +133,10 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
         say(words, 'oven.change', {
           what: words[`oven.change.${change.id}`],
           readyNow: temperature(change.ready.now, style),
-          readyThen: temperature(change.ready.then, style),
+          readyThen: temperature(change.ready.changed, style),
           nightNow: temperature(change.overnight.now, style),
-          nightThen: temperature(change.overnight.then, style),
-          baking: more(change.baking.now, change.baking.then),
+          nightThen: temperature(change.overnight.changed, style),
+          baking: more(change.baking.now, change.baking.changed),
         }),
       ),
     },
