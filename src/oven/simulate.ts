@@ -1,9 +1,13 @@
+import {AIR, BACK, Cavity, DOOR, FRONT, KELVIN, MIDDLE, VAULT} from './cavity.js'
 import {Column, type ColumnLayer, columnLayer} from './conduction.js'
-import {exchangeAreas, ovenViewFactors, SIGMA} from './enclosure.js'
+import {exchangeAreas, ovenViewFactors} from './enclosure.js'
 import {burntShare, flameAt, gasPerWood, woodHeat} from './fire.js'
-import {ovenGeometry} from './geometry.js'
+import {type OvenGeometry, ovenGeometry} from './geometry.js'
 import {materialById} from './materials.js'
+import {EVAPORATION, RAKING, type Schedule, scheduleOf, spanAt} from './schedule.js'
 import type {Firing, OvenEvent, OvenSpec} from './types.js'
+
+export {loadHeat} from './schedule.js'
 
 /**
  * The falling oven. Three strips of hearth, the vault and the door are each conduction in depth (`conduction.ts`); their faces exchange
@@ -12,7 +16,6 @@ import type {Firing, OvenEvent, OvenSpec} from './types.js'
  * is fully implicit. The enthalpies are then moved by exactly those flows, and heat is conserved to rounding.
  */
 
-const KELVIN = 273.15
 const GRAVITY = 9.81
 /** Specific heat of air and flue gas, J/(kg·K) (Incropera & DeWitt app. A at 300 and 800 K). */
 const AIR_HEAT = 1010
@@ -37,8 +40,6 @@ const UNDERSIDE = 6
 /** Gap round a shut door, m, and discharge coefficient of an opening (sharp edge). */
 const GAP = 0.002
 const DISCHARGE = 0.6
-/** Minutes with the mouth open while coals are raked and the floor is swept. */
-export const RAKING = 5
 /** Water the swab leaves on each square metre of floor, boiled off while raking and sweeping, kg/m² (from memory: a mop's worth). */
 const SWAB = 0.4
 /** Least distance from the face that counts as the store and not as the insulation, m. */
@@ -54,11 +55,6 @@ const STAYS_DRY = 45
  * (from memory: 0.1–0.5 as for thermal bridges of masonry, ISO 14683).
  */
 const BRIDGE = 0.25
-/** Specific heats of dough and of crust and crumb, J/(kg·K), and heat of evaporation at 100 °C with the steam's warming to the oven, J/kg. */
-const DOUGH_HEAT = 2900
-const EVAPORATION = 2.257e6 + 1.9e3 * 60
-/** Crumb temperature of a baked loaf, °C. */
-const DONE = 97
 /** How a load takes its heat: from floor, vault, air. See docs/oven.md. */
 const LOAD_SHARE = {floor: 0.25, vault: 0.7, air: 0.05} as const
 /**
@@ -66,13 +62,6 @@ const LOAD_SHARE = {floor: 0.25, vault: 0.7, air: 0.05} as const
  * mostly from the vault.
  */
 const FELT = {radiation: 0.7, air: 0.17, floor: 0.13, ofVault: 0.85} as const
-
-const BACK = 0
-const MIDDLE = 1
-const FRONT = 2
-const VAULT = 3
-const DOOR = 4
-const AIR = 5
 
 /** Factors on the drawing's own figures. */
 export interface Factors {
@@ -121,35 +110,17 @@ export interface Trace {
   readonly steps: number
 }
 
-interface Burn {
-  readonly from: number
-  readonly to: number
-  readonly wood: number
-}
-interface Span {
-  readonly from: number
-  readonly to: number
-}
-interface LoadSpan extends Span {
-  /** J in all. */
-  readonly heat: number
-}
-
-/**
- * Heat a load takes up: warming to the crumb's end temperature, and the water that leaves.
- *
- * @param mass kg of dough or batter
- * @param water kg lost
- * @param celsius as set in
- * @returns J
- */
-export function loadHeat(mass: number, water: number, celsius = 25): number {
-  return mass * DOUGH_HEAT * Math.max(DONE - celsius, 0) + water * EVAPORATION
-}
+const AS_DRAWN: Factors = {stored: 1, loss: 1, coupling: 1}
 
 function layersOf(oven: OvenSpec, which: 'hearth' | 'vault'): ColumnLayer[] {
   const water = oven.start.damp ? DAMP : oven.start.celsius < STAYS_DRY ? AIR_DRY : 0
   return oven[which].map((l) => columnLayer(materialById(l.material), l.thickness, water))
+}
+
+/** Depth of the part of a wall that stores heat by day; what lies behind it is insulation, or acts as such. */
+function storeDepth(layers: readonly ColumnLayer[]): number {
+  const first = layers[0]!.thickness
+  return layers.length > 1 ? Math.min(first, STORE * 2) : Math.min(first * 0.6, STORE)
 }
 
 /** Scale a wall's intervals: the store by `coupling`, what lies behind it by `loss`. */
@@ -161,6 +132,266 @@ function applyFactors(column: Column, hot: number, factors: Factors): void {
   column.outside *= factors.loss
 }
 
+/** The oven in the middle of a day: walls, air, clock and the account of its heat. */
+class RunningOven {
+  readonly cavity = new Cavity()
+  readonly walls: Column[]
+  /** Minutes from lighting. */
+  time = 0
+  steps = 0
+  /** J. */
+  fire = 0
+  flue = 0
+  lost = 0
+  taken = 0
+  air: number
+
+  readonly #geometry: OvenGeometry
+  readonly #factors: Factors
+  readonly #schedule: Schedule
+  readonly #scale: number
+  readonly #ambient: number
+  readonly #shutExchange: Float64Array
+  readonly #openExchange: Float64Array
+  readonly #areas: Float64Array
+  readonly #zones: Float64Array
+  readonly #hasDoor: boolean
+  readonly #airCapacity: number
+  readonly #woodHeat: number
+  readonly #gasRatio: number
+  readonly #gapArea: number
+  readonly #head: number
+  #changed = 0
+  #nextBreak = 0
+  #doorOff = true
+
+  constructor(oven: OvenSpec, schedule: Schedule, factors: Factors, scale: number, refine: number) {
+    const geometry = ovenGeometry(oven)
+    const celsius = oven.start.celsius
+    const grid = {first: 0.004 / refine, growth: 1.3 ** (1 / refine), largest: 0.03 / refine}
+    const hearth = layersOf(oven, 'hearth')
+    const vault = layersOf(oven, 'vault')
+    const outside = OUTSIDE[oven.place]
+    const door = oven.door ?? {material: 'oak', thickness: 0.05}
+    this.walls = [
+      ...geometry.zoneArea.map((area) => new Column({layers: hearth, area, outside: UNDERSIDE, celsius, ...grid})),
+      new Column({layers: vault, area: geometry.vaultArea, spread: geometry.vaultSpread, outside, celsius, ...grid}),
+      new Column({
+        layers: [columnLayer(materialById(door.material), door.thickness)],
+        area: geometry.mouthArea,
+        outside,
+        celsius: oven.ambient,
+        ...grid,
+      }),
+    ]
+    // The floor's edge (as of a circle of its area) and the mouth's frame.
+    const edge =
+      BRIDGE * factors.loss * (2 * Math.sqrt(Math.PI * geometry.floorArea) + 2 * (oven.mouth.width + oven.mouth.height))
+    for (let f = 0; f < 3; f++) {
+      applyFactors(this.walls[f]!, storeDepth(hearth), factors)
+      this.walls[f]!.addBridge(storeDepth(hearth), (edge / 2) * (geometry.zoneArea[f]! / geometry.floorArea))
+    }
+    applyFactors(this.walls[VAULT]!, storeDepth(vault), factors)
+    this.walls[VAULT]!.addBridge(storeDepth(vault), edge / 2)
+    applyFactors(this.walls[DOOR]!, 0, factors)
+
+    const {areas, factors: views} = ovenViewFactors(oven, geometry)
+    const emissivity = (id: string): number => materialById(id).emissivity?.likely ?? 0.92
+    const floor = emissivity(oven.hearth[0]!.material)
+    const faces = [floor, floor, floor, emissivity(oven.vault[0]!.material)]
+    this.#shutExchange = exchangeAreas(areas, [...faces, emissivity(door.material)], views)
+    this.#openExchange = exchangeAreas(areas, [...faces, 1], views)
+    this.#areas = Float64Array.from(areas)
+    this.#zones = Float64Array.from(geometry.zoneArea)
+    this.#geometry = geometry
+    this.#factors = factors
+    this.#schedule = schedule
+    this.#scale = scale
+    this.#ambient = oven.ambient
+    this.#hasDoor = oven.door !== null
+    this.#airCapacity = AIR_CAPACITY * geometry.volume
+    this.#woodHeat = woodHeat(oven) * 1e6
+    this.#gasRatio = gasPerWood(oven.fuel.moisture)
+    this.#gapArea = 2 * (oven.mouth.width + oven.mouth.height) * GAP
+    this.#head = oven.mouth.height
+    this.air = celsius
+    const x = this.cavity.celsius
+    for (let f = 0; f < 5; f++) x[f] = this.walls[f]!.celsius[0]!
+    x[AIR] = celsius
+  }
+
+  /** Heat in walls and air above ambient, J. */
+  held(): number {
+    let sum = this.#airCapacity * (this.air - this.#ambient)
+    for (const wall of this.walls) sum += wall.storedAbove(this.#ambient)
+    return sum
+  }
+
+  /** Mean of the floor, °C. */
+  floor(): number {
+    const x = this.cavity.celsius
+    const z = this.#zones
+    return (z[0]! * x[BACK]! + z[1]! * x[MIDDLE]! + z[2]! * x[FRONT]!) / this.#geometry.floorArea
+  }
+
+  /** What a dish feels, °C. */
+  baking(): number {
+    const x = this.cavity.celsius
+    const floor = this.floor()
+    const vault4 = (x[VAULT]! + KELVIN) ** 4
+    const floor4 = (floor + KELVIN) ** 4
+    const radiant = (FELT.ofVault * vault4 + (1 - FELT.ofVault) * floor4) ** 0.25 - KELVIN
+    return FELT.radiation * radiant + FELT.air * x[AIR]! + FELT.floor * floor
+  }
+
+  /** March to a moment, minutes from lighting. */
+  advance(until: number): void {
+    const {breaks, burns} = this.#schedule
+    while (this.time < until - 1e-9) {
+      while (this.#nextBreak < breaks.length && breaks[this.#nextBreak]! <= this.time + 1e-9) {
+        this.#changed = this.time
+        this.#nextBreak++
+      }
+      const since = this.time - this.#changed
+      // Short steps after a change, when faces move fast, and longer ones as the oven settles.
+      const wish =
+        spanAt(burns, this.time + 1e-6) !== undefined
+          ? since < 10
+            ? 0.5
+            : 1
+          : since < 5
+            ? 0.5
+            : since < 30
+              ? 1
+              : since < 120
+                ? 2.5
+                : 5
+      let span = Math.min(wish * this.#scale, until - this.time)
+      const next = breaks[this.#nextBreak]
+      if (next !== undefined && next > this.time + 1e-9) span = Math.min(span, next - this.time)
+      this.#step(span)
+      this.time += span
+      this.steps++
+    }
+    this.time = until
+  }
+
+  #step(span: number): void {
+    const {cavity, walls} = this
+    const x = cavity.celsius
+    const dt = span * 60
+    const ambient = this.#ambient
+    const middle = this.time + span / 2
+    const burning = spanAt(this.#schedule.burns, middle)
+    const isOpen = burning !== undefined || !this.#hasDoor || spanAt(this.#schedule.open, middle) !== undefined
+    if (isOpen && !this.#doorOff) {
+      // The door stands aside and cools; it comes back cold.
+      const door = walls[DOOR]!
+      this.lost += door.storedAbove(ambient)
+      door.setCelsius(() => ambient)
+    }
+    this.#doorOff = isOpen
+    const exchange = isOpen ? this.#openExchange : this.#shutExchange
+
+    cavity.direct.fill(0)
+    cavity.gas.fill(0)
+    let heat = 0
+    let flow = 0
+    let shade = 1
+    if (burning) {
+      const seconds = (burning.to - burning.from) * 60
+      const now = flameAt((middle - burning.from) / (burning.to - burning.from))
+      const rate = (burning.wood / seconds) * now.power
+      heat = this.#burn(rate, now.place, dt)
+      flow = Math.max(rate, (0.2 * burning.wood) / seconds) * this.#gasRatio * GAS_HEAT
+      shade = 1 - FLAME_EMISSIVITY
+    } else flow = this.#stillAir(isOpen)
+    heat -= this.#loads(middle, dt)
+    if (spanAt(this.#schedule.swabs, middle) !== undefined && x[MIDDLE]! > 100) {
+      const wet = (SWAB * EVAPORATION) / (RAKING * 60)
+      for (let z = 0; z < 3; z++) cavity.direct[z] = cavity.direct[z]! - wet * this.#zones[z]!
+      this.lost += wet * this.#geometry.floorArea * dt
+    }
+
+    const count = isOpen ? 4 : 5
+    for (let f = 0; f < count; f++) {
+      const wall = walls[f]!
+      wall.eliminate(dt, ambient)
+      cavity.diagonal[f] = wall.diagonal
+      cavity.right[f] = wall.right
+    }
+    const toAir = cavity.solve(exchange, shade, count, {inertia: this.#airCapacity / dt, before: this.air, heat, flow, ambient})
+    this.air += (dt * toAir) / this.#airCapacity
+    const escaped = flow * (x[AIR]! - ambient) + (isOpen ? cavity.throughMouth(exchange, shade) : 0)
+    if (burning) this.flue += escaped * dt
+    else this.lost += escaped * dt
+    for (let f = 0; f < count; f++) {
+      walls[f]!.substitute(dt, x[f]!, cavity.gains[f]!)
+      x[f] = walls[f]!.celsius[0]!
+    }
+    x[AIR] = this.air
+  }
+
+  /** The fire's heat on the faces; returns what is set free in the gas, W. */
+  #burn(rate: number, place: readonly [number, number, number], dt: number): number {
+    const {direct, film, gas, celsius} = this.cavity
+    const all = rate * this.#woodHeat
+    const useful = all * burntShare(celsius[VAULT]!) * this.#factors.stored
+    const radiant = useful * RADIANT
+    this.fire += all * dt
+    this.flue += (all - useful + radiant * (1 - TO_FLOOR - TO_VAULT)) * dt
+    for (let z = 0; z < 3; z++) {
+      const share = 0.35 * (this.#zones[z]! / this.#geometry.floorArea) + 0.65 * place[z]!
+      direct[z] = radiant * TO_FLOOR * share
+      film[z] = FLAME_FLOOR * this.#zones[z]!
+      gas[z] = FLAME_EMISSIVITY * FLOOR_SEES * this.#zones[z]!
+    }
+    direct[VAULT] = radiant * TO_VAULT
+    film[VAULT] = FLAME_VAULT * this.#geometry.vaultArea
+    gas[VAULT] = FLAME_EMISSIVITY * this.#geometry.vaultArea
+    film[DOOR] = 0
+    return useful * (1 - RADIANT)
+  }
+
+  /** Convection without a fire; returns what the mouth or its gaps carry out, W/K. */
+  #stillAir(isOpen: boolean): number {
+    const {film, celsius} = this.cavity
+    const air = celsius[AIR]!
+    // Free convection over plates, h ∝ ΔT^⅓ (Incropera & DeWitt §9.6); weaker under a hot roof.
+    for (let f = 0; f < 5; f++) {
+      const strength = f === VAULT ? 1 : f === DOOR ? 1.3 : 1.5
+      film[f] = (0.5 + strength * Math.cbrt(Math.abs(celsius[f]! - air))) * this.#areas[f]! * this.#factors.coupling
+    }
+    if (isOpen) film[DOOR] = 0
+    const mean = (air + this.#ambient) / 2 + KELVIN
+    const draught = Math.sqrt((GRAVITY * this.#head * Math.max(air - this.#ambient, 0)) / mean)
+    // Density 353/T kg/m³ (ideal gas). Open: two-way flow, Cd/3·A·√(gHΔT/T) (Brown & Solvason 1962). Shut: in below, out above.
+    const density = 353 / mean
+    return isOpen
+      ? ((DISCHARGE / 3) * this.#geometry.mouthArea * draught * density + 1e-4) * AIR_HEAT
+      : (DISCHARGE * (this.#gapArea / 2) * draught * density + 1e-6) * AIR_HEAT * this.#factors.loss
+  }
+
+  /** The loads' heat from the faces; returns what they take from the air, W. */
+  #loads(time: number, dt: number): number {
+    let power = 0
+    for (const l of this.#schedule.loads) {
+      if (time <= l.from || time >= l.to) continue
+      const share = (time - l.from) / (l.to - l.from)
+      // Cold dough takes most at first: a straight fall from 1.6 to 0.4 of the mean.
+      power += (l.heat / ((l.to - l.from) * 60)) * (1.6 - 1.2 * share)
+    }
+    if (power === 0) return 0
+    const {direct, celsius} = this.cavity
+    // An oven hardly hotter than the load can give it little.
+    power *= Math.min(Math.max((celsius[VAULT]! - 60) / 60, 0), 1)
+    for (let z = 0; z < 3; z++) direct[z] = direct[z]! - power * LOAD_SHARE.floor * (this.#zones[z]! / this.#geometry.floorArea)
+    direct[VAULT] = direct[VAULT]! - power * LOAD_SHARE.vault
+    this.taken += power * dt
+    return power * LOAD_SHARE.air
+  }
+}
+
 /**
  * Simulate an oven from lighting on.
  *
@@ -168,339 +399,52 @@ function applyFactors(column: Column, hot: number, factors: Factors): void {
  */
 export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
   const {firing} = options
-  const factors = options.factors ?? {stored: 1, loss: 1, coupling: 1}
-  const events = options.events ?? []
-  const hours = options.hours ?? 24
-  const sample = options.sample ?? 5
+  const step = options.sample ?? 5
+  const end = (options.hours ?? 24) * 60
   const scale = options.stepScale ?? 1
-  const refine = options.refine ?? 1
-  const geometry = ovenGeometry(oven)
-  const ambient = oven.ambient
-  const start = oven.start.celsius
-  const mouthShut = oven.door !== null
+  const schedule = scheduleOf(firing, options.events ?? [], end)
+  const running = new RunningOven(oven, schedule, options.factors ?? AS_DRAWN, scale, options.refine ?? 1)
 
-  const grid = {first: 0.004 / refine, growth: 1.3 ** (1 / refine), largest: 0.03 / refine}
-  const hearthLayers = layersOf(oven, 'hearth')
-  const vaultLayers = layersOf(oven, 'vault')
-  const columns: Column[] = geometry.zoneArea.map(
-    (area) => new Column({layers: hearthLayers, area, outside: UNDERSIDE, celsius: start, ...grid}),
-  )
-  columns.push(
-    new Column({
-      layers: vaultLayers,
-      area: geometry.vaultArea,
-      spread: geometry.vaultSpread,
-      outside: OUTSIDE[oven.place],
-      celsius: start,
-      ...grid,
-    }),
-  )
-  const door = oven.door ?? {material: 'oak', thickness: 0.05}
-  const doorColumn = new Column({
-    layers: [columnLayer(materialById(door.material), door.thickness)],
-    area: geometry.mouthArea,
-    outside: OUTSIDE[oven.place],
-    celsius: ambient,
-    ...grid,
-  })
-  columns.push(doorColumn)
-  const hotLayer = (layers: readonly ColumnLayer[]): number =>
-    layers.length > 1 ? Math.min(layers[0]!.thickness, STORE * 2) : Math.min(layers[0]!.thickness * 0.6, STORE)
-  const edge =
-    BRIDGE * factors.loss * (Math.PI * Math.sqrt((4 * geometry.floorArea) / Math.PI) + 2 * (oven.mouth.width + oven.mouth.height))
-  for (let i = 0; i < 3; i++) {
-    applyFactors(columns[i]!, hotLayer(hearthLayers), factors)
-    columns[i]!.addBridge(hotLayer(hearthLayers), (edge / 2) * (geometry.zoneArea[i]! / geometry.floorArea))
+  const count = Math.floor(end / step + 1e-9) + 1
+  const curve = (): Float64Array => new Float64Array(count)
+  const trace = {
+    floor: curve(),
+    vault: curve(),
+    air: curve(),
+    baking: curve(),
+    back: curve(),
+    middle: curve(),
+    mouth: curve(),
+    held: curve(),
+    underside: curve(),
   }
-  applyFactors(columns[VAULT]!, hotLayer(vaultLayers), factors)
-  columns[VAULT]!.addBridge(hotLayer(vaultLayers), edge / 2)
-  applyFactors(doorColumn, 0, factors)
-
-  const {areas, factors: views} = ovenViewFactors(oven, geometry)
-  const floorEmissivity = materialById(oven.hearth[0]!.material).emissivity?.likely ?? 0.93
-  const vaultEmissivity = materialById(oven.vault[0]!.material).emissivity?.likely ?? 0.93
-  const doorEmissivity = materialById(door.material).emissivity?.likely ?? 0.9
-  const faces = [floorEmissivity, floorEmissivity, floorEmissivity, vaultEmissivity]
-  const shutExchange = exchangeAreas(areas, [...faces, doorEmissivity], views)
-  const openExchange = exchangeAreas(areas, [...faces, 1], views)
-
-  // What happens when.
-  const burns: Burn[] = firing.burn > 0 && firing.wood > 0 ? [{from: 0, to: firing.burn, wood: firing.wood}] : []
-  const open: Span[] = firing.burn > 0 ? [{from: firing.burn, to: firing.burn + Math.min(RAKING, firing.soak)}] : []
-  const loads: LoadSpan[] = []
-  for (const e of events) {
-    if (e.kind === 'door') open.push({from: e.minutes, to: e.minutes + e.open})
-    else if (e.kind === 'load')
-      loads.push({from: e.minutes, to: e.minutes + Math.max(e.bake, 1), heat: loadHeat(e.mass, e.water, e.celsius)})
-    else {
-      burns.push({from: e.minutes, to: e.minutes + e.firing.burn, wood: e.firing.wood})
-      open.push({from: e.minutes + e.firing.burn, to: e.minutes + e.firing.burn + RAKING})
-    }
-  }
-  const swabs: Span[] = burns.map((b) => ({from: b.to, to: b.to + RAKING}))
-  const end = hours * 60
-  const breaks = [...burns, ...open, ...loads, ...swabs]
-    .flatMap((s) => [s.from, s.to])
-    .filter((t) => t > 0 && t < end)
-    .sort((a, b) => a - b)
-
-  const count = Math.floor(end / sample + 1e-9) + 1
-  const floor = new Float64Array(count)
-  const vault = new Float64Array(count)
-  const air = new Float64Array(count)
-  const baking = new Float64Array(count)
-  const back = new Float64Array(count)
-  const middle = new Float64Array(count)
-  const mouth = new Float64Array(count)
-  const held = new Float64Array(count)
-  const underside = new Float64Array(count)
-
-  const airCapacity = AIR_CAPACITY * geometry.volume
-  const megajoules = woodHeat(oven)
-  const gasRatio = gasPerWood(oven.fuel.moisture)
-  const [zBack, zMiddle, zFront] = geometry.zoneArea
-  const zones = geometry.zoneArea
-  const gapArea = 2 * (oven.mouth.width + oven.mouth.height) * GAP
-  const head = oven.mouth.height
-
-  // Unknowns: five faces and the air, °C; the matrix is 6 × 7 with the right side last.
-  const x = new Float64Array(6)
-  for (let i = 0; i < 5; i++) x[i] = columns[i]!.celsius[0]!
-  x[AIR] = start
-  let airCelsius = start
-  const m = new Float64Array(42)
-  const direct = new Float64Array(5)
-  const film = new Float64Array(5)
-  const k4 = new Float64Array(6)
-  const k3 = new Float64Array(6)
-  const gains = new Float64Array(6)
-
-  const bakingTemperature = (): number => {
-    const floorMean = (zBack * x[BACK]! + zMiddle * x[MIDDLE]! + zFront * x[FRONT]!) / geometry.floorArea
-    const radiant = (FELT.ofVault * (x[VAULT]! + KELVIN) ** 4 + (1 - FELT.ofVault) * (floorMean + KELVIN) ** 4) ** 0.25 - KELVIN
-    return FELT.radiation * radiant + FELT.air * x[AIR]! + FELT.floor * floorMean
-  }
-  const store = (airCelsius: number): number => {
-    let sum = airCapacity * (airCelsius - ambient)
-    for (const c of columns) sum += c.storedAbove(ambient)
-    return sum
+  const before = running.held()
+  const x = running.cavity.celsius
+  const hearth = running.walls[MIDDLE]!
+  for (let i = 0; i < count; i++) {
+    running.advance(i * step)
+    trace.floor[i] = running.floor()
+    trace.vault[i] = x[VAULT]!
+    trace.air[i] = x[AIR]!
+    trace.baking[i] = running.baking()
+    trace.back[i] = x[BACK]!
+    trace.middle[i] = x[MIDDLE]!
+    trace.mouth[i] = x[FRONT]!
+    trace.held[i] = running.held() / 1e6
+    trace.underside[i] = hearth.celsius[hearth.size - 1]!
   }
 
-  const before = store(airCelsius)
-  let fire = 0
-  let flue = 0
-  let lost = 0
-  let taken = 0
-  let steps = 0
-  let t = 0
-  let changed = 0
-  let nextBreak = 0
-  let doorOff = true
-
-  const record = (i: number, airCelsius: number): void => {
-    floor[i] = (zBack * x[BACK]! + zMiddle * x[MIDDLE]! + zFront * x[FRONT]!) / geometry.floorArea
-    vault[i] = x[VAULT]!
-    air[i] = x[AIR]!
-    baking[i] = bakingTemperature()
-    back[i] = x[BACK]!
-    middle[i] = x[MIDDLE]!
-    mouth[i] = x[FRONT]!
-    held[i] = store(airCelsius) / 1e6
-    const hearth = columns[MIDDLE]!
-    underside[i] = hearth.celsius[hearth.size - 1]!
-  }
-  record(0, airCelsius)
-
-  for (let i = 1; i < count; i++) {
-    const until = i * sample
-    while (t < until - 1e-9) {
-      while (nextBreak < breaks.length && breaks[nextBreak]! <= t + 1e-9) {
-        changed = t
-        nextBreak++
-      }
-      const since = t - changed
-      const burning = spanAt(burns, t + 1e-6)
-      // Short steps after a change, when faces move fast, and longer ones as the oven settles.
-      const wish = burning ? (since < 10 ? 0.5 : 1) : since < 5 ? 0.5 : since < 30 ? 1 : since < 120 ? 2.5 : 5
-      const pieces = Math.max(1, Math.round(1 / scale))
-      let span = scale < 1 ? wish / pieces : wish * scale
-      span = Math.min(span, until - t)
-      const next = breaks[nextBreak]
-      if (next !== undefined && next > t + 1e-9) span = Math.min(span, next - t)
-      const dt = span * 60
-      const middleTime = t + span / 2
-
-      const isOpen = burning !== undefined || !mouthShut || spanAt(open, middleTime) !== undefined
-      if (isOpen && !doorOff) {
-        lost += doorColumn.storedAbove(ambient)
-        doorColumn.setCelsius(() => ambient)
-      }
-      doorOff = isOpen
-      const exchange = isOpen ? openExchange : shutExchange
-
-      // Flows and films for this step, from the temperatures at its start.
-      let flow = 0
-      let heatToGas = 0
-      let shade = 1
-      let flame = 0
-      direct.fill(0)
-      if (burning) {
-        const now = flameAt((middleTime - burning.from) / (burning.to - burning.from))
-        const seconds = (burning.to - burning.from) * 60
-        const rate = (burning.wood / seconds) * now.power
-        const all = (burning.wood / seconds) * megajoules * 1e6 * now.power
-        const useful = all * burntShare(x[VAULT]!) * factors.stored
-        fire += all * dt
-        flue += (all - useful) * dt
-        const radiant = useful * RADIANT
-        for (let z = 0; z < 3; z++)
-          direct[z] = radiant * TO_FLOOR * (0.35 * (zones[z]! / geometry.floorArea) + 0.65 * now.place[z]!)
-        direct[VAULT] = radiant * TO_VAULT
-        flue += radiant * (1 - TO_FLOOR - TO_VAULT) * dt
-        heatToGas = useful * (1 - RADIANT)
-        flow = Math.max(rate, (0.2 * burning.wood) / seconds) * gasRatio * GAS_HEAT
-        flame = FLAME_EMISSIVITY
-        shade = 1 - FLAME_EMISSIVITY
-        for (let z = 0; z < 3; z++) film[z] = FLAME_FLOOR * zones[z]!
-        film[VAULT] = FLAME_VAULT * geometry.vaultArea
-        film[DOOR] = 0
-      } else {
-        const warm = Math.max(x[AIR]! - ambient, 0)
-        const mean = (x[AIR]! + ambient) / 2 + KELVIN
-        const draught = Math.sqrt((GRAVITY * head * warm) / mean)
-        // Density 353/T kg/m³ (ideal gas). Open: two-way flow, Cd/3·A·√(gHΔT/T) (Brown & Solvason 1962). Shut: in below, out above.
-        const density = 353 / mean
-        flow = isOpen
-          ? ((DISCHARGE / 3) * geometry.mouthArea * draught * density + 1e-4) * AIR_HEAT
-          : (DISCHARGE * (gapArea / 2) * draught * density + 1e-6) * AIR_HEAT * factors.loss
-        // Free convection over plates, h ∝ ΔT^⅓ (Incropera & DeWitt §9.6); weaker under a hot roof.
-        for (let f = 0; f < 5; f++) {
-          const strength = f === VAULT ? 1 : f === DOOR ? 1.3 : 1.5
-          film[f] = (0.5 + strength * Math.cbrt(Math.abs(x[f]! - x[AIR]!))) * areas[f]! * factors.coupling
-        }
-        if (isOpen) film[DOOR] = 0
-      }
-      let loadPower = 0
-      for (const l of loads) {
-        if (middleTime <= l.from || middleTime >= l.to) continue
-        const share = (middleTime - l.from) / (l.to - l.from)
-        // Cold dough takes most at first: a straight fall from 1.6 to 0.4 of the mean.
-        loadPower += (l.heat / ((l.to - l.from) * 60)) * (1.6 - 1.2 * share)
-      }
-      if (loadPower > 0) {
-        // An oven hardly hotter than the load can give it little.
-        loadPower *= Math.min(Math.max((x[VAULT]! - 60) / 60, 0), 1)
-        for (let z = 0; z < 3; z++) direct[z] = direct[z]! - loadPower * LOAD_SHARE.floor * (zones[z]! / geometry.floorArea)
-        direct[VAULT] = direct[VAULT]! - loadPower * LOAD_SHARE.vault
-        heatToGas -= loadPower * LOAD_SHARE.air
-        taken += loadPower * dt
-      }
-
-      if (spanAt(swabs, middleTime) !== undefined && x[MIDDLE]! > 100) {
-        const wet = (SWAB * EVAPORATION) / (RAKING * 60)
-        for (let z = 0; z < 3; z++) direct[z] = direct[z]! - wet * zones[z]!
-        lost += wet * geometry.floorArea * dt
-      }
-
-      const walls = isOpen ? 4 : 5
-      for (let f = 0; f < walls; f++) columns[f]!.eliminate(dt, ambient)
-      if (isOpen) x[DOOR] = ambient
-
-      for (let iteration = 0; iteration < 12; iteration++) {
-        for (let f = 0; f < 6; f++) {
-          const kelvin = x[f]! + KELVIN
-          k3[f] = 4 * SIGMA * kelvin * kelvin * kelvin
-          k4[f] = SIGMA * kelvin * kelvin * kelvin * kelvin
-        }
-        m.fill(0)
-        // Residuals r and Jacobian J; solve J·δ = −r.
-        let airResidual = (airCapacity / dt) * (x[AIR]! - airCelsius) - heatToGas + flow * (x[AIR]! - ambient)
-        let airDiagonal = airCapacity / dt + flow
-        for (let f = 0; f < walls; f++) {
-          const o = f * 7
-          const column = columns[f]!
-          let residual = column.diagonal * x[f]! - column.right - direct[f]!
-          let diagonal = column.diagonal
-          for (let j = 0; j < 5; j++) {
-            if (j === f) continue
-            const g = exchange[f * 5 + j]! * shade
-            residual += g * (k4[f]! - k4[j]!)
-            diagonal += g * k3[f]!
-            m[o + j] = m[o + j]! - g * k3[j]!
-          }
-          const gas = flame * (f === VAULT ? areas[f]! : FLOOR_SEES * areas[f]!)
-          const flowIn = film[f]! * (x[AIR]! - x[f]!) + gas * (k4[AIR]! - k4[f]!)
-          residual -= flowIn
-          diagonal += film[f]! + gas * k3[f]!
-          m[o + f] = diagonal
-          m[o + AIR] = -(film[f]! + gas * k3[AIR]!)
-          m[o + 6] = -residual
-          airResidual += flowIn
-          airDiagonal += film[f]! + gas * k3[AIR]!
-          m[AIR * 7 + f] = -(film[f]! + gas * k3[f]!)
-        }
-        if (isOpen) m[DOOR * 7 + DOOR] = 1
-        m[AIR * 7 + AIR] = airDiagonal
-        m[AIR * 7 + 6] = -airResidual
-        const largest = solve6(m, x)
-        if (largest < 1e-7) break
-      }
-
-      // Flows at the solution, moved exactly.
-      for (let f = 0; f < 6; f++) {
-        const kelvin = x[f]! + KELVIN
-        k4[f] = SIGMA * kelvin * kelvin * kelvin * kelvin
-      }
-      gains.fill(0)
-      let toAir = heatToGas - flow * (x[AIR]! - ambient)
-      for (let f = 0; f < walls; f++) {
-        let gain = direct[f]!
-        for (let j = 0; j < 5; j++) if (j !== f) gain += exchange[f * 5 + j]! * shade * (k4[j]! - k4[f]!)
-        const gas = flame * (f === VAULT ? areas[f]! : FLOOR_SEES * areas[f]!)
-        const convection = film[f]! * (x[AIR]! - x[f]!) + gas * (k4[AIR]! - k4[f]!)
-        gains[f] = gain + convection
-        toAir -= convection
-      }
-      airCelsius += (dt * toAir) / airCapacity
-      let escaped = flow * (x[AIR]! - ambient)
-      if (isOpen) for (let f = 0; f < 4; f++) escaped += exchange[f * 5 + DOOR]! * shade * (k4[f]! - k4[DOOR]!)
-      if (burning) flue += escaped * dt
-      else lost += escaped * dt
-      for (let f = 0; f < walls; f++) {
-        columns[f]!.substitute(dt, x[f]!, gains[f]!)
-        x[f] = columns[f]!.celsius[0]!
-      }
-      x[AIR] = airCelsius
-      t += span
-      steps++
-    }
-    t = until
-    record(i, airCelsius)
-  }
-
-  for (const c of columns) lost += c.lost + c.steam
-  const stored = store(airCelsius) - before
+  const {fire, flue, taken} = running
+  const lost = running.walls.reduce((sum, w) => sum + w.lost + w.steam, running.lost)
+  const stored = running.held() - before
+  const capacity = running.walls.reduce((sum, w) => sum + w.capacity(), 0)
   // Relative to the heat that moved, and at least to one degree of the whole masonry, so that a day without fire has a scale too.
-  const size = Math.max(
-    fire,
-    Math.abs(stored),
-    Math.abs(lost),
-    taken,
-    columns.reduce((sum, c) => sum + c.capacity(), 0),
-  )
+  const size = Math.max(fire, Math.abs(stored), Math.abs(lost), taken, capacity)
   return {
-    step: sample,
+    step,
     raked: firing.burn,
     ready: firing.burn + firing.soak,
-    floor,
-    vault,
-    air,
-    baking,
-    back,
-    middle,
-    mouth,
-    held,
-    underside,
+    ...trace,
     balance: {
       fire: fire / 1e6,
       flue: flue / 1e6,
@@ -509,43 +453,6 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
       loads: taken / 1e6,
       error: Math.abs(fire - flue - lost - taken - stored) / size,
     },
-    steps,
+    steps: running.steps,
   }
-}
-
-/** The first span that holds a moment. A plain loop: a closure over the clock would put every step's figures on the heap. */
-function spanAt<T extends Span>(spans: readonly T[], time: number): T | undefined {
-  for (const span of spans) if (time > span.from && time < span.to) return span
-  return undefined
-}
-
-/**
- * Solve a 6 × 6 system in place by Gaussian elimination with the diagonal as pivot (the matrix is diagonally dominant: every face
- * exchanges with others what it loses to them, and has a capacity besides), and add the solution to `x`.
- *
- * @returns the largest change
- */
-function solve6(m: Float64Array, x: Float64Array): number {
-  for (let c = 0; c < 5; c++) {
-    const co = c * 7
-    const pivot = m[co + c]!
-    for (let r = c + 1; r < 6; r++) {
-      const ro = r * 7
-      const f = m[ro + c]! / pivot
-      if (f === 0) continue
-      for (let j = c + 1; j < 7; j++) m[ro + j] = m[ro + j]! - f * m[co + j]!
-    }
-  }
-  let largest = 0
-  for (let r = 5; r >= 0; r--) {
-    const ro = r * 7
-    let sum = m[ro + 6]!
-    for (let j = r + 1; j < 6; j++) sum -= m[ro + j]! * m[j * 7 + 6]!
-    const d = sum / m[ro + r]!
-    m[ro + 6] = d
-    const size = Math.abs(d)
-    if (size > largest) largest = size
-    x[r] = x[r]! + d
-  }
-  return largest
 }
