@@ -7,6 +7,7 @@ import type {Source} from './schema.js'
 export const sources: readonly Source[] = [
   // The two stand-ins
   {id: 'memory', title: 'From memory: no text was at hand to check it', kind: 'memory'},
+  {id: 'receipt', title: 'The receipt’s own figure', kind: 'account'},
   {id: 'common-practice', title: 'Common practice of the trade, no source', kind: 'common practice'},
 
   // Weights and measures

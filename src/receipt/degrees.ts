@@ -1,0 +1,313 @@
+import type {Band} from '../lexicon/schema.js'
+import {BAKES, DEGREE_AFTER, FAN_AFTER, INSIDE_WORDS, JOINTS, OVENS} from './heat-words.js'
+import {Walk} from './walk.js'
+
+const BANDS: ReadonlyArray<readonly [Band, number]> = [
+  ['slack', 121],
+  // 160 °C, 325 °F and gas mark 3 are one setting, and the coolest called moderate.
+  ['slow', 158],
+  ['moderate', 204],
+]
+
+/** The band a baking temperature lies in (design §4), by the middle of its range. */
+export function bandOf(low: number, high: number): Band {
+  const middle = (low + high) / 2
+  for (const [band, top] of BANDS) if (middle <= top) return band
+  return 'hot'
+}
+
+/** °F to °C, exactly: (F − 32) × 5/9 (NIST SP 811, B.8). */
+export const celsiusOfFahrenheit = (fahrenheit: number): number => ((fahrenheit - 32) * 5) / 9
+
+/**
+ * °C of a British gas mark: mark 1 is 275 °F and each further mark 25 °F more; 1/4 is 225 °F, 1/2 is 250 °F.
+ *
+ * @returns null for a mark that is not on the scale (1/4, 1/2, 1 to 10)
+ * @source from memory
+ */
+export function celsiusOfGasMark(mark: number): number | null {
+  if (mark === 0.25) return celsiusOfFahrenheit(225)
+  if (mark === 0.5) return celsiusOfFahrenheit(250)
+  if (mark === 0.75) return celsiusOfFahrenheit(262.5)
+  if (mark < 1 || mark > 10) return null
+  return celsiusOfFahrenheit(250 + 25 * mark)
+}
+
+/** What a fan oven's figure is without the fan: makers' advice, common practice. */
+const FAN_CELSIUS = 20
+/** Members of "180 °C / 350 °F / gas 4" differ by rounding up to this much before they disagree. */
+const DISAGREE_CELSIUS = 12
+
+interface Heat {
+  readonly from: number
+  readonly end: number
+  readonly low: number
+  readonly high: number
+  readonly explicit: boolean
+  readonly notes: readonly string[]
+  readonly sources: readonly string[]
+}
+
+/** Degrees and gas marks that name one heat, at tokens [from, to). */
+export interface DegreesRead {
+  readonly from: number
+  readonly to: number
+  readonly low: number
+  readonly high: number
+  readonly sources: readonly string[]
+  readonly notes: readonly string[]
+  readonly disagree: boolean
+  /** False where they are the milk's, the syrup's or the crumb's. */
+  readonly ofOven: boolean
+}
+
+/** Reads degrees, gas marks and fan ovens, and tells the oven's from the milk's and the syrup's. */
+export class DegreeReader extends Walk {
+  /**
+   * Degrees and gas marks from token `i`; null where none stand there.
+   *
+   * @param baking the receipt bakes
+   */
+  degrees(i: number, baking: boolean): DegreesRead | null {
+    const tokens = this.tokens
+    const members: Heat[] = []
+    let j = i
+    let end = i
+    while (true) {
+      const heat = this.#degree(j, members.length > 0)
+      if (heat === null) break
+      members.push(heat)
+      end = heat.end
+      // Joined by a slash, a bracket, a comma or "or" they name one heat.
+      let k = end
+      let joints = 0
+      while (k < tokens.length && joints < 3 && tokens[k]!.block === tokens[i]!.block && JOINTS.has(this.word(k))) {
+        k++
+        joints++
+      }
+      if (joints === 0 && !/^(?:gas|fan|mark)$/.test(this.word(k))) break
+      j = k
+    }
+    if (members.length === 0) return null
+    let low = Infinity
+    let high = -Infinity
+    const notes: string[] = []
+    const sources = new Set<string>()
+    for (const m of members) {
+      low = Math.min(low, m.low)
+      high = Math.max(high, m.high)
+      for (const n of m.notes) if (!notes.includes(n)) notes.push(n)
+      for (const s of m.sources) sources.add(s)
+    }
+    let disagree = false
+    for (const a of members) for (const b of members) if (a.low - b.high > DISAGREE_CELSIUS) disagree = true
+    if (disagree)
+      notes.push(
+        `the temperatures disagree: ${members.map((m) => `${this.#slice(m.from, m.end)} is ${Math.round(m.low)}${m.high > m.low + 0.5 ? `–${Math.round(m.high)}` : ''} °C`).join(', ')}`,
+      )
+    let to = end
+    if (this.word(to) === ')' && this.#open(i, to)) to++
+    return {from: i, to, low, high, sources: [...sources], notes, disagree, ofOven: this.#ofOven(i, end, members, baking)}
+  }
+
+  #open(from: number, to: number): boolean {
+    let depth = 0
+    for (let k = from; k < to; k++) depth += this.word(k) === '(' ? 1 : this.word(k) === ')' ? -1 : 0
+    return depth > 0
+  }
+
+  #slice(from: number, to: number): string {
+    return this.section.source.slice(this.tokens[from]!.start, this.tokens[to - 1]!.end).replace(/\s+/g, ' ')
+  }
+
+  #degree(i: number, chained: boolean): Heat | null {
+    const tokens = this.tokens
+    let j = i
+    let fan = false
+    if (this.word(j) === 'fan' || this.word(j) === 'convection') {
+      fan = true
+      j++
+      if (this.word(j) === 'oven' || this.word(j) === 'forced') j++
+      if (this.word(j) === 'at' || this.word(j) === ':') j++
+    }
+    const word = this.word(j)
+    if (word === 'gas' || word === 'mark' || word === 'regulo') {
+      let k = j + 1
+      while (k < j + 3 && /^(?:mark|no|number|oven|regulo|\.)$/.test(this.word(k))) k++
+      const n = tokens[k]
+      if (n === undefined || n.kind !== 'number' || n.den === 0 || n.block !== tokens[i]!.block) return null
+      let low = n.num / n.den
+      let high = low
+      let end = k + 1
+      const next = tokens[k + 2]
+      if (
+        /^(?:-|—|to|or|\/)$/.test(this.word(k + 1)) &&
+        next !== undefined &&
+        next.kind === 'number' &&
+        next.den > 0 &&
+        !DEGREE_AFTER.has(this.word(k + 3))
+      ) {
+        high = Math.max(low, next.num / next.den)
+        low = Math.min(low, next.num / next.den)
+        end = k + 3
+      }
+      const a = celsiusOfGasMark(low)
+      const b = celsiusOfGasMark(high)
+      if (a === null || b === null) return null
+      return {from: i, end, low: a, high: b, explicit: true, notes: [], sources: ['gas-mark-table']}
+    }
+    const first = tokens[j]
+    if (first === undefined || first.kind !== 'number' || first.den !== 1 || first.block !== tokens[i]!.block) return null
+    let low = first.num
+    let high = low
+    let k = j + 1
+    // A unit may stand after the first figure of a range as well: "180°–200 °C".
+    const unitBefore = this.#unit(k)
+    const dash = unitBefore === null ? k : unitBefore.end
+    const second = tokens[dash + 1]
+    if (
+      /^(?:-|—|to|or|and)$/.test(this.word(dash)) &&
+      second !== undefined &&
+      second.kind === 'number' &&
+      second.den === 1 &&
+      second.num > 30 &&
+      second.block === first.block
+    ) {
+      const unitAfter = this.#unit(dash + 2)
+      const same = unitBefore === null || unitAfter === null || unitBefore.unit === '' || unitBefore.unit === unitAfter.unit
+      if ((unitAfter !== null || unitBefore !== null) && same && second.num < 700) {
+        low = Math.min(first.num, second.num)
+        high = Math.max(first.num, second.num)
+        k = unitAfter === null ? dash + 2 : dash + 2
+      }
+    }
+    const unit = this.#unit(k) ?? (k === j + 1 ? null : unitBefore)
+    let scale: 'f' | 'c' | ''
+    let end = k
+    const notes: string[] = []
+    if (unit !== null) {
+      scale = unit.unit
+      end = Math.max(unit.end, k)
+    } else {
+      // Bare: "oven to 350", "a 350 oven", "(fan 160)".
+      if (high < 100 || high > 600) return null
+      const beforeWord = this.word(i - 1)
+      const oven =
+        fan ||
+        (chained && FAN_AFTER.has(this.word(k))) ||
+        OVENS.has(this.word(k)) ||
+        (/^(?:to|at|of|about)$/.test(beforeWord) &&
+          (OVENS.has(this.word(i - 2)) || OVENS.has(this.word(i - 3)) || BAKES.has(this.word(i - 2)))) ||
+        OVENS.has(beforeWord)
+      if (!oven) return null
+      scale = ''
+    }
+    if (low > 1000 || high > 1000) return null
+    if (
+      FAN_AFTER.has(this.word(end)) ||
+      (this.word(end) === '(' && FAN_AFTER.has(this.word(end + 1)) && this.word(end + 2) === ')')
+    ) {
+      fan = true
+      end += this.word(end) === '(' ? 3 : 1
+      while (/^(?:forced|oven|assisted|bake)$/.test(this.word(end))) end++
+    }
+    if (scale === '') {
+      const judged = this.#scale(high, fan)
+      scale = judged.scale
+      if (judged.note !== null) notes.push(judged.note)
+    }
+    const celsius = (n: number): number => (scale === 'f' ? celsiusOfFahrenheit(n) : n)
+    const offset = fan ? FAN_CELSIUS : 0
+    const sources = scale === 'f' ? ['receipt', 'nist-sp811'] : ['receipt']
+    if (fan) {
+      notes.push(`fan oven: ${FAN_CELSIUS} °C added for a still one`)
+      sources.push('fan-oven')
+    }
+    return {
+      from: i,
+      end,
+      low: celsius(low) + offset,
+      high: celsius(high) + offset,
+      explicit: unit !== null && unit.unit !== '',
+      notes,
+      sources,
+    }
+  }
+
+  #unit(k: number): {unit: 'f' | 'c' | ''; end: number} | null {
+    const t = this.tokens[k]
+    if (t === undefined) return null
+    const letter = (at: number): {unit: 'f' | 'c'; end: number} | null => {
+      const u = this.tokens[at]
+      if (u === undefined) return null
+      const stop =
+        this.word(at + 1) === '.' && this.tokens[at + 1]!.start === u.end && this.tokens[at + 2]?.capital !== true
+          ? at + 2
+          : at + 1
+      if (u.word === 'f' || u.word === 'fahr') return {unit: 'f', end: stop}
+      if (u.word === 'fahrenheit' || u.word === 'farenheit') return {unit: 'f', end: at + 1}
+      if (u.word === 'c' || u.word === 'cent') return {unit: 'c', end: stop}
+      if (u.word === 'celsius' || u.word === 'centigrade' || u.word === 'celcius') return {unit: 'c', end: at + 1}
+      return null
+    }
+    if (t.word === '℉') return {unit: 'f', end: k + 1}
+    if (t.word === '℃') return {unit: 'c', end: k + 1}
+    if (t.word === '°') {
+      const u =
+        this.tokens[k + 1]?.gap === true && !/^(?:f|c|fahrenheit|celsius|centigrade|fahr)$/.test(this.word(k + 1))
+          ? null
+          : letter(k + 1)
+      return u ?? {unit: '', end: k + 1}
+    }
+    if (t.word === 'degrees' || t.word === 'degree' || t.word === 'deg' || t.word === 'degs') {
+      let at = k + 1
+      if (this.word(at) === '.' && /^deg/.test(t.word) && t.word.length < 6) at++
+      if (this.word(at) === 'of') at++
+      return letter(at) ?? {unit: '', end: k + 1}
+    }
+    // "350F", "180 C": a capital, or close to the figure.
+    if ((t.word === 'f' || t.word === 'c') && t.kind === 'word' && (t.capital || !t.gap)) return {unit: t.word, end: k + 1}
+    if (t.word === 'fahrenheit' || t.word === 'celsius') return {unit: t.word === 'celsius' ? 'c' : 'f', end: k + 1}
+    return null
+  }
+
+  /** Which scale a figure without one is on: by its size, then by the receipt's place and year. */
+  #scale(n: number, fan: boolean): {scale: 'f' | 'c'; note: string | null} {
+    if (n > 300) return {scale: 'f', note: 'no scale written: read as °F, too hot for °C'}
+    const {place, year} = this.section.facts
+    if (place === 'us') return {scale: 'f', note: 'no scale written: read as °F, an American receipt'}
+    if (year !== undefined && year < 1960) return {scale: 'f', note: 'no scale written: read as °F, by its year'}
+    if (place !== undefined || fan) return {scale: 'c', note: 'no scale written: read as °C'}
+    if (n < 225) return {scale: 'c', note: 'no scale written: read as °C; if it is °F, write “oven: … °F” in the front matter'}
+    if (n > 250) return {scale: 'f', note: 'no scale written: read as °F; if it is °C, write “oven: … °C” in the front matter'}
+    return {scale: 'c', note: 'no scale written: read as °C; if it is °F, write “oven: … °F” in the front matter'}
+  }
+
+  /** Whether degrees are the oven's and not the milk's, the syrup's or the crumb's. */
+  #ofOven(from: number, end: number, members: readonly Heat[], baking: boolean): boolean {
+    if (members.some((m) => m.sources.includes('gas-mark-table') || m.sources.includes('fan-oven'))) return true
+    if (members[0]!.low < 45 || members[members.length - 1]!.high > 480) return false
+    const low = this.floor(from, 14)
+    for (let k = from - 1; k >= low; k--) {
+      const word = this.word(k)
+      if (
+        OVENS.has(word) ||
+        BAKES.has(word) ||
+        word === 'preheat' ||
+        word === 'preheated' ||
+        word === 'heated' ||
+        word === 'roast'
+      )
+        return true
+      if (INSIDE_WORDS.has(word)) return false
+    }
+    const high = this.limit(end < this.tokens.length ? end : from, 10)
+    for (let k = end; k < high; k++) {
+      const word = this.word(k)
+      if (OVENS.has(word) || BAKES.has(word)) return true
+      if (INSIDE_WORDS.has(word)) return false
+      if (this.tokens[k]!.block !== this.tokens[from]!.block) break
+    }
+    return baking && members[0]!.low >= 120
+  }
+}
