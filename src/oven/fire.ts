@@ -55,15 +55,23 @@ export function woodHeat(oven: OvenSpec): number {
 }
 
 /**
+ * The most wood that can burn inside an oven: what its mouth feeds with air, 0.092·A·√H kg/s (Kawagoe's rule for
+ * ventilation-controlled fires; Drysdale, An Introduction to Fire Dynamics, ch. 10). More burns outside, before the mouth.
+ *
+ * @returns kg/s
+ */
+export function mostBurning(oven: OvenSpec): number {
+  return 0.092 * oven.mouth.width * oven.mouth.height * Math.sqrt(oven.mouth.height)
+}
+
+/**
  * What an oven usually burns: about 10 kg an hour on each square metre of floor (household and village ovens of `docs/oven.md`), and no
- * more than half of what its mouth can feed with air, 0.092·A·√H kg/s (Kawagoe's rule for ventilation-controlled fires; Drysdale,
- * An Introduction to Fire Dynamics, ch. 10).
+ * more than half of what its mouth can feed with air.
  *
  * @returns kg/h
  */
 export function burningRate(oven: OvenSpec): number {
-  const air = 0.092 * oven.mouth.width * oven.mouth.height * Math.sqrt(oven.mouth.height) * 3600
-  return Math.min(10 * floorArea(oven.floor), 0.5 * air)
+  return Math.min(10 * floorArea(oven.floor), 0.5 * mostBurning(oven) * 3600)
 }
 
 /** One moment of a fire. */

@@ -1,7 +1,7 @@
 import {AIR, BACK, Cavity, DOOR, FRONT, KELVIN, MIDDLE, VAULT} from './cavity.js'
 import {Column, type ColumnLayer, columnLayer} from './conduction.js'
 import {exchangeAreas, ovenViewFactors} from './enclosure.js'
-import {burntShare, flameAt, gasPerWood, woodHeat} from './fire.js'
+import {burntShare, flameAt, gasPerWood, mostBurning, woodHeat} from './fire.js'
 import {type OvenGeometry, ovenGeometry} from './geometry.js'
 import {materialById} from './materials.js'
 import {EVAPORATION, RAKING, type Schedule, scheduleOf, spanAt} from './schedule.js'
@@ -159,6 +159,7 @@ class RunningOven {
   readonly #airCapacity: number
   readonly #woodHeat: number
   readonly #gasRatio: number
+  readonly #mostBurning: number
   readonly #gapArea: number
   readonly #head: number
   #changed = 0
@@ -212,6 +213,7 @@ class RunningOven {
     this.#airCapacity = AIR_CAPACITY * geometry.volume
     this.#woodHeat = woodHeat(oven) * 1e6
     this.#gasRatio = gasPerWood(oven.fuel.moisture)
+    this.#mostBurning = mostBurning(oven)
     this.#gapArea = 2 * (oven.mouth.width + oven.mouth.height) * GAP
     this.#head = oven.mouth.height
     this.air = celsius
@@ -303,7 +305,7 @@ class RunningOven {
       const now = flameAt((middle - burning.from) / (burning.to - burning.from))
       const rate = (burning.wood / seconds) * now.power
       heat = this.#burn(rate, now.place, dt)
-      flow = Math.max(rate, (0.2 * burning.wood) / seconds) * this.#gasRatio * GAS_HEAT
+      flow = Math.min(Math.max(rate, (0.2 * burning.wood) / seconds), this.#mostBurning) * this.#gasRatio * GAS_HEAT
       shade = 1 - FLAME_EMISSIVITY
     } else flow = this.#stillAir(isOpen)
     heat -= this.#loads(middle, dt)
@@ -336,7 +338,8 @@ class RunningOven {
   #burn(rate: number, place: readonly [number, number, number], dt: number): number {
     const {direct, film, gas, celsius} = this.cavity
     const all = rate * this.#woodHeat
-    const useful = all * burntShare(celsius[VAULT]!) * this.#factors.stored
+    const inside = Math.min(1, this.#mostBurning / rate)
+    const useful = all * inside * burntShare(celsius[VAULT]!) * this.#factors.stored
     const radiant = useful * RADIANT
     this.fire += all * dt
     this.flue += (all - useful + radiant * (1 - TO_FLOOR - TO_VAULT)) * dt
