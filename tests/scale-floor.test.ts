@@ -56,8 +56,8 @@ const vesselsOf = (items: readonly FloorItem[]): Map<string, FloorItem> => new M
 
 describe('published best packings of equal circles in a circle', () => {
   for (const {n, radius, source} of best) {
-    it(`${n} on a floor within 3 % of the best known radius ${radius.toFixed(4)} (${source})`, () => {
-      const {room, items} = equalCircles(n, radius, 1.03)
+    it(`${n} on a floor within 1 % of the best known radius ${radius.toFixed(4)} (${source})`, () => {
+      const {room, items} = equalCircles(n, radius, 1.01)
       const packed = packFloor({...room, items})
       expect('placed' in packed && packed.placed.length).toBe(n)
       if ('placed' in packed) expect(placementFaults(room, packed.placed, vesselsOf(items))).toEqual([])
@@ -65,6 +65,37 @@ describe('published best packings of equal circles in a circle', () => {
     it(`${n} are refused on a floor 2 % smaller than the best known`, () => {
       const {room, items} = equalCircles(n, radius, 0.98)
       expect(packFloor({...room, items})).toHaveProperty('conflict')
+    })
+  }
+  /**
+   * Side of the least square that holds n unit circles, closed forms (Schaer 1965, Melissen; from memory). Here the floor is a
+   * rectangle.
+   */
+  const square: ReadonlyArray<[number, number]> = [
+    [1, 2],
+    [2, 2 + Math.SQRT2],
+    [3, 2 + (Math.SQRT2 + Math.sqrt(6)) / 2],
+    [4, 4],
+    [5, 2 + 2 * Math.SQRT2],
+    [6, 2 + 12 / Math.sqrt(13)],
+    [7, 4 + Math.sqrt(3)],
+    [8, 2 + Math.SQRT2 + Math.sqrt(6)],
+    [9, 6],
+  ]
+  for (const [n, side] of square) {
+    it(`${n} on a square floor within 1 % of the least side ${side.toFixed(4)}, and not 2 % below it`, () => {
+      const at = (share: number) => {
+        const edge = 0.1 * side * share
+        const room: FloorRoom = {
+          floor: {shape: 'rectangle', depth: edge, width: edge},
+          mouth: {width: edge, height: 1},
+          vaultHeight: 1e6,
+          rules: {clearance: 0, mouthFree: 0},
+        }
+        return packFloor({...room, items: equalCircles(n, 1, 1).items}, {moves: false})
+      }
+      expect(at(1.01)).toHaveProperty('placed')
+      expect(at(0.98)).toHaveProperty('conflict')
     })
   }
   it('the figures from memory obey what is proved: more circles never need less room, and density stays below π/√12', () => {

@@ -56,7 +56,10 @@ export function makeDishes(input: ToScale): Dishes {
       height: vessel.height,
       out: 1,
     }))
-    const all = wanted === Number.POSITIVE_INFINITY ? null : packFloor({...room, items: alike}, {effort: 'quick'})
+    const all =
+      wanted === Number.POSITIVE_INFINITY
+        ? null
+        : packFloor({...room, items: alike}, {effort: wanted <= 24 ? 'full' : 'quick', moves: false})
     const found =
       all !== null && 'placed' in all ? wanted : capacityOf(room, vessel, wanted === Number.POSITIVE_INFINITY ? 'full' : 'quick')
     known.set(key, found)
@@ -475,7 +478,24 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     const count = Math.ceil(left / (batches - batch))
     left -= count
     const times = order.times.mul(new Fraction(count, order.count))
-    dishes.push(dishFrom({item, receipt, kind, vessel, count, times, need, each, feedsEach, context, thicker, inferred}))
+    dishes.push(
+      dishFrom({
+        item,
+        receipt,
+        kind,
+        vessel,
+        count,
+        times,
+        need,
+        each,
+        feedsEach,
+        context,
+        thicker,
+        inferred,
+        batch: batch + 1,
+        batches,
+      }),
+    )
   }
   return dishes
 }
@@ -545,6 +565,9 @@ interface Parts {
   readonly context: Context
   readonly thicker: number
   readonly inferred: readonly Inferred[]
+  /** Which batch of how many. */
+  readonly batch: number
+  readonly batches: number
 }
 
 function dishFrom(parts: Parts): Dish {
@@ -552,6 +575,7 @@ function dishFrom(parts: Parts): Dish {
   const {name} = context
   const number = (context.used.get(name) ?? 0) + 1
   context.used.set(name, number)
+  const called = item.title === '' ? receipt.title : item.title
   const {amounts, notes} = scaled(receipt, times)
   // "Water to cover" weighs too: a vessel with such a liquid is taken to weigh what its kind does.
   const heavy = receipt.ingredients.some((one) => one.amount === null && lookUpItem(one.item)?.group === 'liquid')
@@ -564,7 +588,7 @@ function dishFrom(parts: Parts): Dish {
   ]
   return {
     id: number === 1 ? name : `${name}-${number}`,
-    title: item.title === '' ? receipt.title : item.title,
+    title: parts.batches > 1 ? `${called} (${parts.batch}/${parts.batches})` : called,
     file: item.file,
     kind: kind.id,
     vessel,
