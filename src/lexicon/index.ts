@@ -79,11 +79,14 @@ export function foldAll(phrase: string): string[] {
 interface Table<Row> {
   readonly rows: Map<string, Row>
   readonly longest: Map<string, number>
+  /** Every beginning of a key, at a word's end: a look-up stops where no key goes on. */
+  readonly begins: Set<string>
 }
 
 function table<Row>(rows: readonly Row[], spellings: (row: Row) => readonly string[]): Table<Row> {
   const byKey = new Map<string, Row>()
   const longest = new Map<string, number>()
+  const begins = new Set<string>()
   for (const row of rows) {
     for (const spelling of spellings(row)) {
       const parts = foldAll(spelling)
@@ -92,9 +95,14 @@ function table<Row>(rows: readonly Row[], spellings: (row: Row) => readonly stri
       const first = parts[0] ?? ''
       if ((longest.get(first) ?? 0) < parts.length) longest.set(first, parts.length)
       if (parts.length > 1 && !longest.has(key)) longest.set(key, 1)
+      let begin = ''
+      for (let i = 0; i + 1 < parts.length; i++) {
+        begin += parts[i]
+        begins.add(begin)
+      }
     }
   }
-  return {rows: byKey, longest}
+  return {rows: byKey, longest, begins}
 }
 
 function longestMatch<Row>(from: Table<Row>, folded: readonly string[], at: number): Found<Row> | null {
@@ -102,13 +110,19 @@ function longestMatch<Row>(from: Table<Row>, folded: readonly string[], at: numb
   if (first === undefined) return null
   const most = from.longest.get(first)
   if (most === undefined) return null
-  for (let length = Math.min(most, folded.length - at); length > 0; length--) {
-    let key = first
-    for (let i = 1; i < length; i++) key += folded[at + i]
+  const end = Math.min(most, folded.length - at)
+  let key = first
+  let found = from.rows.get(key)
+  let taken = 1
+  for (let length = 2; length <= end && from.begins.has(key); length++) {
+    key += folded[at + length - 1]
     const row = from.rows.get(key)
-    if (row !== undefined) return {row, length}
+    if (row !== undefined) {
+      found = row
+      taken = length
+    }
   }
-  return null
+  return found === undefined ? null : {row: found, length: taken}
 }
 
 const measureTable = table(measures, (row) => row.spellings)

@@ -1,12 +1,12 @@
-import Fraction from 'fraction.js'
 import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/grammar-words.js'
 import type {Measure} from '../lexicon/schema.js'
+import {Exact} from './exact.js'
 import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, measureHere, OPENER, Phrases, type View} from './view.js'
 
 /** A number as the text gives it: a range where it does. */
 export interface Amount {
-  readonly low: Fraction
-  readonly high: Fraction
+  readonly low: Exact
+  readonly high: Exact
   /** The token after it. */
   readonly next: number
   readonly hedges: readonly string[]
@@ -30,13 +30,14 @@ export interface Quantity extends Amount {
 }
 
 interface One {
-  readonly value: Fraction
+  readonly value: Exact
   readonly next: number
   readonly article: boolean
   readonly figure: boolean
 }
 
-const ONE = new Fraction(1)
+const ONE = Exact.of(1)
+const HALF = Exact.of(1, 2)
 const hedgePhrases = new Phrases(hedgeWords)
 
 /** Fixed ratios within one system, in the smallest unit named: stacked amounts ("a pound and five ounces") add exactly. */
@@ -63,11 +64,11 @@ const RATIOS: Readonly<Record<string, readonly [string, number]>> = {
 }
 
 /** How many of measure `to` one of measure `from` is; null where the ratio is not fixed. */
-function ratio(from: string, to: string): Fraction | null {
+function ratio(from: string, to: string): Exact | null {
   if (from === to) return ONE
   const a = RATIOS[from]
   const b = RATIOS[to]
-  return a === undefined || b === undefined || a[0] !== b[0] ? null : new Fraction(a[1], b[1])
+  return a === undefined || b === undefined || a[0] !== b[0] ? null : Exact.of(a[1], b[1])
 }
 
 /** The token after hedges at `at` ("about", "rather more than"), adding them to `into`. */
@@ -82,10 +83,10 @@ export function skipHedges(view: View, at: number, end: number, into: string[]):
   return i
 }
 
-const fractionAt = (view: View, at: number, end: number): Fraction | null => {
+const fractionAt = (view: View, at: number, end: number): Exact | null => {
   if (at >= end || !(view.bits[at]! & FRACTION)) return null
   const pair = fractions[view.words[at]!]
-  return pair === undefined ? null : new Fraction(pair[0], pair[1])
+  return pair === undefined ? null : Exact.of(pair[0], pair[1])
 }
 
 /** After a fraction: "of a pound", "a pound", "of one pound" — the token at "pound". */
@@ -107,13 +108,13 @@ function pastOf(view: View, at: number, end: number): number {
 }
 
 /** "and a half", "and three quarters", "& 1/2" at `at`: the fraction and the token after it. */
-function andFraction(view: View, at: number, end: number): {value: Fraction; next: number} | null {
+function andFraction(view: View, at: number, end: number): {value: Exact; next: number} | null {
   const {words, bits, tokens} = view
   if (at + 1 >= end || (words[at] !== 'and' && words[at] !== '&')) return null
   let i = at + 1
   const token = tokens[i]!
   if (token.kind === 'number') {
-    if (token.den > 1 && token.num < token.den) return {value: new Fraction(token.num, token.den), next: i + 1}
+    if (token.den > 1 && token.num < token.den) return {value: Exact.of(token.num, token.den), next: i + 1}
     return null
   }
   let times = 1
@@ -124,8 +125,8 @@ function andFraction(view: View, at: number, end: number): {value: Fraction; nex
   }
   const part = fractionAt(view, i, end)
   if (part === null) return null
-  const value = part.mul(times)
-  if (value.compare(1) >= 0) return null
+  const value = part.times(Exact.of(times))
+  if (value.value >= 1) return null
   // "and half a pint" is another amount, "and a half" is part of this one.
   const after = words[i + 1]
   if (i + 1 < end && (after === 'a' || after === 'an' || after === 'the')) return null
@@ -140,7 +141,7 @@ function one(view: View, at: number, end: number): One | null {
   if (token.kind === 'mark') return null
   if (token.kind === 'number') {
     if (token.den === 0) return null
-    let value = new Fraction(token.num, token.den)
+    let value = Exact.of(token.num, token.den)
     let next = at + 1
     const after = tokens[next]
     if (after !== undefined && next < end) {
@@ -156,18 +157,18 @@ function one(view: View, at: number, end: number): One | null {
     )
       return null
     if (next < end && bits[next]! & BUNDLE) {
-      value = value.mul(bundles[words[next]!]!)
+      value = value.times(Exact.of(bundles[words[next]!]!))
       next++
       return {value, next, article: false, figure: true}
     }
     if (token.den === 1) {
       const mixed = andFraction(view, next, end)
-      if (mixed !== null) return {value: value.add(mixed.value), next: mixed.next, article: false, figure: true}
+      if (mixed !== null) return {value: value.plus(mixed.value), next: mixed.next, article: false, figure: true}
       if (token.num > 1 && next + 1 < end && words[next] === 'half' && measureHere(view, next + 1) !== null)
-        return {value: value.div(2), next: next + 1, article: false, figure: true}
+        return {value: value.times(HALF), next: next + 1, article: false, figure: true}
       const part = fractionAt(view, next, end)
       if (part !== null && words[next] !== 'half')
-        return {value: value.mul(part), next: pastOf(view, next + 1, end), article: false, figure: true}
+        return {value: value.times(part), next: pastOf(view, next + 1, end), article: false, figure: true}
     } else if (token.num < token.den) next = pastOf(view, next, end)
     // "2 x 400 g", "2 400-g tins"
     const times = words[next]
@@ -178,7 +179,7 @@ function one(view: View, at: number, end: number): One | null {
       tokens[next + 1]!.den > 0
     )
       return {
-        value: value.mul(new Fraction(tokens[next + 1]!.num, tokens[next + 1]!.den)),
+        value: value.times(Exact.of(tokens[next + 1]!.num, tokens[next + 1]!.den)),
         next: next + 2,
         article: false,
         figure: true,
@@ -233,45 +234,45 @@ function one(view: View, at: number, end: number): One | null {
         n += cardinals[words[next + 1]!]!
         next += 2
       }
-      return {value: new Fraction(n), next, article: false, figure: false}
+      return {value: Exact.of(n), next, article: false, figure: false}
     }
-    if (next < end && bits[next]! & BUNDLE) return bundle(view, new Fraction(n), next, end)
+    if (next < end && bits[next]! & BUNDLE) return bundle(view, Exact.of(n), next, end)
     const share = fractionAt(view, next, end)
     if (share !== null && words[next + 1] !== 'the') {
       // "three half pints" is a pint and a half; "three half" before anything else is no amount.
       if (words[next] === 'half' && n > 1) {
         return measureHere(view, next + 1) === null
           ? null
-          : {value: new Fraction(n, 2), next: next + 1, article: false, figure: false}
+          : {value: Exact.of(n, 2), next: next + 1, article: false, figure: false}
       }
-      if (n === 1 || tokens[next]!.word !== 'half') return afterFraction(view, share.mul(n), next + 1, end)
+      if (n === 1 || tokens[next]!.word !== 'half') return afterFraction(view, share.times(Exact.of(n)), next + 1, end)
     }
     const mixed = andFraction(view, next, end)
-    if (mixed !== null) return {value: new Fraction(n).add(mixed.value), next: mixed.next, article: false, figure: false}
-    return {value: new Fraction(n), next, article: false, figure: false}
+    if (mixed !== null) return {value: Exact.of(n).plus(mixed.value), next: mixed.next, article: false, figure: false}
+    return {value: Exact.of(n), next, article: false, figure: false}
   }
   return null
 }
 
-function bundle(view: View, times: Fraction, at: number, end: number): One {
-  const value = times.mul(bundles[view.words[at]!]!)
+function bundle(view: View, times: Exact, at: number, end: number): One {
+  const value = times.times(Exact.of(bundles[view.words[at]!]!))
   let next = at + 1
   let sum = value
   const mixed = andFraction(view, next, end)
   if (mixed !== null) {
-    sum = value.add(mixed.value.mul(bundles[view.words[at]!]!))
+    sum = value.plus(mixed.value.times(Exact.of(bundles[view.words[at]!]!)))
     next = mixed.next
   }
   if (view.words[next] === 'of' && view.words[next + 1] !== 'the' && next < end) next++
   return {value: sum, next, article: false, figure: false}
 }
 
-function afterFraction(view: View, value: Fraction, at: number, end: number): One {
+function afterFraction(view: View, value: Exact, at: number, end: number): One {
   const next = pastOf(view, at, end)
   if (next < end && view.bits[next]! & BUNDLE) return bundle(view, value, next, end)
   // "half a quarter of a pound"
   const share = view.words[next] === 'half' ? null : fractionAt(view, next, end)
-  if (share !== null) return {value: value.mul(share), next: pastOf(view, next + 1, end), article: false, figure: false}
+  if (share !== null) return {value: value.times(share), next: pastOf(view, next + 1, end), article: false, figure: false}
   return {value, next, article: false, figure: false}
 }
 
@@ -310,17 +311,17 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
   let high = first.value
   let {next} = first
   let {article} = first
-  const fraction = first.value.compare(1) < 0
+  const fraction = first.value.value < 1
   // "two, three, or four"
   let k = next
   if (words[k] === ',' && k + 1 < end) {
     const second = one(view, k + 1, end)
-    if (second !== null && !second.article && second.value.compare(first.value) > 0) {
+    if (second !== null && !second.article && second.value.value > first.value.value) {
       let m = second.next
       if (words[m] === ',') m++
       if (words[m] === 'or') {
         const third = one(view, m + 1, end)
-        if (third !== null && !third.article && third.value.compare(second.value) > 0)
+        if (third !== null && !third.article && third.value.value > second.value.value)
           return {low: first.value, high: third.value, next: third.next, hedges, article: false, fraction, figure: first.figure}
       }
     }
@@ -333,7 +334,7 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
       const rest: string[] = []
       const from = skipHedges(view, k + 1, end, rest)
       const second = one(view, from, end)
-      if (second !== null && !second.article && second.value.compare(first.value) > 0) {
+      if (second !== null && !second.article && second.value.value > first.value.value) {
         high = second.value
         next = second.next
         article = false
@@ -341,7 +342,7 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
       }
     }
   }
-  return {low: first.value, high, next, hedges, article, fraction: fraction && high.compare(1) < 0, figure: first.figure}
+  return {low: first.value, high, next, hedges, article, fraction: fraction && high.value < 1, figure: first.figure}
 }
 
 /** Measures that a single letter may mean only after a figure: "2 c", "100 g". */
@@ -455,8 +456,8 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
           if (container !== null && container.dimension === 'count') {
             const note = view.section.source.slice(tokens[at]!.start, tokens[container.next - 1]!.end)
             return {
-              low: low.mul(weight.value),
-              high: high.mul(weight.value),
+              low: low.times(weight.value),
+              high: high.times(weight.value),
               next: container.next,
               hedges: amount.hedges,
               article: false,
@@ -480,8 +481,8 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
     const next = words[measure.next] === 'of' ? measure.next + 1 : measure.next
     return {
       ...amount,
-      low: low.mul(2),
-      high: high.mul(2),
+      low: low.times(Exact.of(2)),
+      high: high.times(Exact.of(2)),
       next,
       article: false,
       measure: 'count',
@@ -495,9 +496,9 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
   const hedges = [...amount.hedges, ...fillings]
   let next = measure.next
   let {article} = amount
-  const add = (value: Fraction): void => {
-    low = low.add(value)
-    high = high.add(value)
+  const add = (value: Exact): void => {
+    low = low.plus(value)
+    high = high.plus(value)
   }
   // Stacked: "and five ounces", "3 oz.", "and a half".
   for (let turns = 0; turns < 3; turns++) {
@@ -512,10 +513,10 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
         if (unit !== null) {
           const share = ratio(unit.id, measure.id)
           if (share !== null) {
-            const value = more.value.mul(share)
+            const value = more.value.times(share)
             if (
-              value.compare(ONE) < 0 &&
-              (unit.id !== measure.id || more.value.compare(1) < 0) &&
+              value.value < 1 &&
+              (unit.id !== measure.id || more.value.value < 1) &&
               (RATIOS[unit.id]![0] !== 'spoons' || more.figure)
             ) {
               add(value)
@@ -558,19 +559,19 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
         const unit = readMeasure(view, second.next, end, second.figure, [])
         if (unit !== null) {
           const share = ratio(unit.id, measure.id)
-          let value = share === null ? null : second.value.mul(share)
+          let value = share === null ? null : second.value.times(share)
           let stop = unit.next
           if (value !== null) {
             const half = andFraction(view, stop, end)
             if (half !== null && share !== null) {
-              value = value.add(half.value.mul(share))
+              value = value.plus(half.value.times(share))
               stop = half.next
             }
-            if (value.compare(high) > 0) {
+            if (value.value > high.value) {
               high = value
               next = stop
               hedges.push(...tail)
-            } else if (sign === 'or' && value.compare(low) < 0) {
+            } else if (sign === 'or' && value.value < low.value) {
               low = value
               next = stop
             }
@@ -578,7 +579,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
             notes.push(view.section.source.slice(tokens[from]!.start, tokens[unit.next - 1]!.end))
             next = unit.next
           }
-        } else if (!second.article && second.value.compare(high) > 0) {
+        } else if (!second.article && second.value.value > high.value) {
           const after = words[second.next]
           const closes = second.next >= end || after === 'of' || tokens[second.next]!.kind === 'mark' || sign !== 'to'
           if (closes) {

@@ -1,8 +1,8 @@
-import Fraction from 'fraction.js'
 import {indefinites, partNames, partsOf, toTaste} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
+import {Exact} from './exact.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
 import type {Block} from './section.js'
 import type {ReadIngredient} from './types.js'
@@ -30,8 +30,8 @@ const taste = new Phrases(toTaste)
 interface Draft {
   start: number
   next: number
-  low: Fraction | null
-  high: Fraction | null
+  low: Exact | null
+  high: Exact | null
   measure: string
   measureText: string
   item: string
@@ -50,9 +50,9 @@ interface Draft {
 
 type Mode = 'list' | 'prose' | 'method'
 
-const ONE = new Fraction(1)
-const TWO = new Fraction(2)
-const HALF = new Fraction(1, 2)
+const ONE = Exact.of(1)
+const TWO = Exact.of(2)
+const HALF = Exact.of(1, 2)
 
 /** What a weighed thing is sold in: "400 g tin tomatoes". */
 const CONTAINERS = new Set(
@@ -657,7 +657,7 @@ export class IngredientReader {
         return mode === 'list' || of
       }
       // A loaf, a head, a piece: of something.
-      return noun.known ? of || quantity.figure || mode === 'list' || quantity.low.compare(1) > 0 : mode === 'list' && of
+      return noun.known ? of || quantity.figure || mode === 'list' || quantity.low.value > 1 : mode === 'list' && of
     }
     if (!noun.known) return mode === 'list' && !quantity.article && !the
     const {row} = noun
@@ -709,7 +709,7 @@ export class IngredientReader {
       (words[next + 1] === 'two' || words[next + 1] === 'three' || words[next + 1] === 'more' || words[next + 1] === 'so')
     ) {
       // "an egg or two"
-      if (words[next + 1] === 'two' || words[next + 1] === 'three') high = new Fraction(words[next + 1] === 'two' ? 2 : 3)
+      if (words[next + 1] === 'two' || words[next + 1] === 'three') high = Exact.of(words[next + 1] === 'two' ? 2 : 3)
       else allHedges.push(`or ${words[next + 1]}`)
       next += 2
     }
@@ -835,8 +835,8 @@ export class IngredientReader {
         ...(unsure
           ? {
               other: {
-                reading: `${quantity.low.toFraction(true)} pound ${noun.item}`,
-                settle: `says: {"${textOf(this.view, at, noun.next)}": "${quantity.low.toFraction(true)} pound ${noun.item}"}`,
+                reading: `${quantity.low.toString()} pound ${noun.item}`,
+                settle: `says: {"${textOf(this.view, at, noun.next)}": "${quantity.low.toString()} pound ${noun.item}"}`,
               },
             }
           : {}),
@@ -1056,7 +1056,7 @@ export class IngredientReader {
         words[k + 1] !== 'that'
       )
         return -1
-      times = word === 'half' ? HALF : word === 'thrice' ? new Fraction(3) : TWO
+      times = word === 'half' ? HALF : word === 'thrice' ? Exact.of(3) : TWO
       k++
     }
     let matched = false
@@ -1085,7 +1085,7 @@ export class IngredientReader {
         words[k] === 'same' ||
         words[k] === 'like' ||
         words[k] === 'equal' ||
-        (times.compare(1) !== 0 && (words[k] === 'quantity' || words[k] === 'weight'))
+        (times.value !== 1 && (words[k] === 'quantity' || words[k] === 'weight'))
       ) {
         if (words[k] === 'like' && words[k + 1] !== 'quantity' && words[k + 1] !== 'weight') return -1
         if (words[k] === 'same' || words[k] === 'like' || words[k] === 'equal') k++
@@ -1117,7 +1117,7 @@ export class IngredientReader {
     let next = noun.next
     if (words[i] === 'as' || words[i + 1] === 'as') {
       const comparison = words[next] === 'as' && !(words[next + 1] === 'of' || this.names(next + 1, to))
-      if (comparison || (words[next] === 'to' && times.compare(1) === 0)) {
+      if (comparison || (words[next] === 'to' && times.value === 1)) {
         this.push(
           {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.8},
           mode,
@@ -1158,8 +1158,8 @@ export class IngredientReader {
       {
         start: at,
         next,
-        low: from.low.mul(times),
-        high: from.high.mul(times),
+        low: from.low.times(times),
+        high: from.high.times(times),
         measure: from.measure,
         item: noun.item,
         row: noun.row,
@@ -1201,7 +1201,7 @@ export class IngredientReader {
           known: noun.known,
           prepared: noun.prepared,
           confidence: 0.7,
-          ...(eggs === null ? {} : {low: eggs.low!.mul(times), high: eggs.high!.mul(times), measure: 'weight of an egg'}),
+          ...(eggs === null ? {} : {low: eggs.low!.times(times), high: eggs.high!.times(times), measure: 'weight of an egg'}),
         },
         mode,
       )
@@ -1211,8 +1211,8 @@ export class IngredientReader {
     k++
     if (words[k] !== 'of') return -1
     k++
-    let low: Fraction | null = null
-    let high: Fraction | null = null
+    let low: Exact | null = null
+    let high: Exact | null = null
     const amount = readAmount(this.view, k, to)
     if (amount !== null) {
       low = amount.low
@@ -1239,8 +1239,8 @@ export class IngredientReader {
             ...before,
             bare: false,
             next: k,
-            low: low.mul(times),
-            high: high!.mul(times),
+            low: low.times(times),
+            high: high!.times(times),
             measure: 'weight of an egg',
             confidence: 0.8,
           },
@@ -1259,8 +1259,8 @@ export class IngredientReader {
       {
         start: at,
         next,
-        low: low?.mul(times) ?? null,
-        high: high?.mul(times) ?? null,
+        low: low?.times(times) ?? null,
+        high: high?.times(times) ?? null,
         measure: low === null ? 'indefinite' : 'weight of an egg',
         item: noun.item,
         row: noun.row,
@@ -1282,7 +1282,7 @@ export class IngredientReader {
   }
 
   /** "the size of an egg", "as big as a walnut", "half the size of an egg" after a name: amount and measure. */
-  private sizeOf(at: number, to: number): {low: Fraction; high: Fraction; measure: string; start: number; next: number} | null {
+  private sizeOf(at: number, to: number): {low: Exact; high: Exact; measure: string; start: number; next: number} | null {
     const {words, bits} = this.view
     let i = at
     if (words[i] === ',') i++
@@ -1332,14 +1332,14 @@ export class IngredientReader {
       : i
     const measure = sizeMeasure(words[i] ?? '', words[noun] ?? '')
     if (measure === null || noun >= to) return null
-    return {low: low.mul(times), high: high.mul(times), measure, start, next: noun + 1}
+    return {low: low.times(times), high: high.times(times), measure, start, next: noun + 1}
   }
 
   /** "the juice of two lemons", "the rind and juice of one", "whites of five eggs and yolks of three". */
   private partOf(at: number, i: number, to: number, mode: Mode): number {
     const {words, bits} = this.view
     let k = i
-    let times: Fraction | null = null
+    let times: Exact | null = null
     // "half the rind of a lemon", "a little of the juice of…"
     if (words[k] === 'half' && words[k + 1] === 'the') {
       times = HALF
@@ -1384,8 +1384,8 @@ export class IngredientReader {
     const egg = parts[0] === 'white' || parts[0] === 'yolk'
     const amount = readAmount(this.view, k, to)
     let next: number
-    let low: Fraction | null = null
-    let high: Fraction | null = null
+    let low: Exact | null = null
+    let high: Exact | null = null
     let base: string | null = null
     let row: Item | null = null
     let known = true
@@ -1441,8 +1441,8 @@ export class IngredientReader {
         {
           start: at,
           next,
-          low: low === null ? null : times === null ? low : low.mul(times),
-          high: high === null ? null : times === null ? high : high.mul(times),
+          low: low === null ? null : times === null ? low : low.times(times),
+          high: high === null ? null : times === null ? high : high.times(times),
           measure: low === null ? 'indefinite' : unit,
           item: base === 'bread' && part === 'crumb' ? 'bread crumb' : made.item,
           row: made.row ?? row,
@@ -1774,6 +1774,7 @@ export class IngredientReader {
   // ---------------------------------------------------------------- what counts
 
   private finish(): ReadIngredient[] {
+    if (this.drafts.length === 0) return []
     const {view} = this
     const kept: Draft[] = []
     const definite = new Set<string>()
@@ -1823,9 +1824,9 @@ export class IngredientReader {
       text: section.source.slice(start, end),
       start,
       end,
-      amount: d.low === null || d.high === null ? null : {low: d.low.valueOf(), high: d.high.valueOf()},
-      exact: d.low === null ? null : d.low.toFraction(),
-      ...(ranged ? {exactHigh: d.high!.toFraction()} : {}),
+      amount: d.low === null || d.high === null ? null : {low: d.low.value, high: d.high.value},
+      exact: d.low === null ? null : d.low.toString(),
+      ...(ranged ? {exactHigh: d.high!.toString()} : {}),
       measure: d.low === null ? 'indefinite' : d.measure,
       item: d.item,
       known: d.known,

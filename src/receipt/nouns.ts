@@ -2,7 +2,7 @@ import {distance} from 'fastest-levenshtein'
 import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
-import {ENDER, itemHere, JOINT, measureHere, NOTFOOD, OFHEAD, PART, PREPARED, type View} from './view.js'
+import {DESCRIBES, ENDER, itemHere, JOINT, measureHere, NOTFOOD, OFHEAD, PART, PREPARED, type View} from './view.js'
 
 /** The name of an ingredient as it stands in the text. */
 export interface Noun {
@@ -56,10 +56,7 @@ export function singular(word: string): string {
   return word.slice(0, -1)
 }
 
-const isParticiple = (word: string): boolean =>
-  word.length > 4 && (word.endsWith('ed') || word.endsWith('ly') || word.endsWith("'d"))
-
-const names = new Map<string, string>()
+const names = new Map<Item, Map<string, string>>()
 
 /**
  * What to call an item the lexicon knows: by its id where the text's words are that name or a spelling of it ("flower", "sallaratus"),
@@ -68,8 +65,12 @@ const names = new Map<string, string>()
 function nameOf(row: Item, view: View, from: number, to: number): string {
   let written = view.words[from]!
   for (let i = from + 1; i < to; i++) written += `${view.tokens[i]!.joined ? '-' : ' '}${view.words[i]!}`
-  const key = `${row.id}\u0000${written}`
-  const seen = names.get(key)
+  let known = names.get(row)
+  if (known === undefined) {
+    known = new Map()
+    names.set(row, known)
+  }
+  const seen = known.get(written)
   if (seen !== undefined) return seen
   const parts = written.split(/[ -]/)
   const last = singular(parts[parts.length - 1]!)
@@ -80,13 +81,13 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
   const plainId = row.id.replace(/[ -]/g, '')
   const spelling = joined !== plainId && distance(joined, plainId) <= 2 && joined.length > 3
   const name = sameHead || spelling ? row.id : own
-  if (names.size > 5000) names.clear()
-  names.set(key, name)
+  // A row has few spellings; only their joining may vary.
+  if (known.size < 500) known.set(written, name)
   return name
 }
 
 /** Words kept out of an unknown item's name. */
-const describes = (view: View, at: number): boolean => (view.bits[at]! & PREPARED) !== 0 || isParticiple(view.words[at]!)
+const describes = (view: View, at: number): boolean => (view.bits[at]! & DESCRIBES) !== 0
 
 /** Longest name of an ingredient, in words. */
 const LONGEST = 9

@@ -38,6 +38,8 @@ export const VAGUE = 8192
 export const MEASURE = 16384
 export const ITEM = 32768
 export const NOTIN = 65536
+/** Says how a thing is got ready, or ends like a participle or adverb. */
+export const DESCRIBES = 131072
 
 const classes = new Map<string, number>()
 const vocabulary = new Set<string>()
@@ -140,6 +142,10 @@ const EITHER = new Set([
   'fauces',
 ])
 
+const describes = (word: string): boolean =>
+  ((classes.get(word) ?? 0) & PREPARED) !== 0 ||
+  (word.length > 4 && (word.endsWith('ed') || word.endsWith('ly') || word.endsWith("'d")))
+
 const cache = new Map<string, Known>()
 /** So that no text can make the cache grow without end. */
 const CACHE_LIMIT = 60000
@@ -150,7 +156,11 @@ function know(word: string): Known {
   const folded = fold(word)
   const known: Known = {
     folded,
-    bits: (classes.get(word) ?? 0) | (beginMeasures.has(folded) ? MEASURE : 0) | (beginItems.has(folded) ? ITEM : 0),
+    bits:
+      (classes.get(word) ?? 0) |
+      (describes(word) ? DESCRIBES : 0) |
+      (beginMeasures.has(folded) ? MEASURE : 0) |
+      (beginItems.has(folded) ? ITEM : 0),
     longS: vocabulary.has(folded) && !EITHER.has(word) ? null : withLongS(word),
   }
   if (cache.size >= CACHE_LIMIT) cache.clear()
