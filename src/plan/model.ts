@@ -168,6 +168,17 @@ export function wheresOf(job: Job, grid: FloorGrid): number[] {
   return out
 }
 
+/** What narrows a job's choices. */
+export interface ChoiceLimits {
+  /** A choice that is offered, if it keeps the rules, even where the list is coarser; with `only`, nothing else is. */
+  readonly must?: {readonly s: number; readonly e: number; readonly w: number}
+  readonly only?: boolean
+  /** No choice at all. */
+  readonly none?: boolean
+  /** Not set in before this tick. */
+  readonly from?: number
+}
+
 /**
  * Everything one job could do on one curve, before the clock is known.
  *
@@ -179,6 +190,7 @@ export function choicesOf(
   grid: FloorGrid,
   margins: boolean,
   sinceMinutes: number | null,
+  limits: ChoiceLimits = {},
 ): Choices {
   const {curve, phase} = program
   const {need} = job.dish
@@ -195,7 +207,9 @@ export function choicesOf(
   const stays = need.falling || need.overnight
   const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
   const isFood = need.done >= rules.holdCelsius
-  for (const w of wheresOf(job, grid)) {
+  const {must, only, from: earliest = 0} = limits
+  for (const w of limits.none ? [] : wheresOf(job, grid)) {
+    if (only && must && w !== must.w) continue
     const table = doseTable(curve, w, need.done)
     const clampMinute = (m: number): number => Math.max(0, Math.min(table.length - 1, m))
     const hot = hotTable(curve)
@@ -218,13 +232,13 @@ export function choicesOf(
       }
       const firstTick = Math.max(k + 1, Math.ceil((lo - phase) / rules.tick - 1e-9))
       const best = Math.abs(celsius - need.startBest) * Math.min(need.minutes.likely, rules.misfitMinutes)
-      for (let t = firstTick, n = 0; t < program.ticks; n++) {
+      const offer = (t: number, n: number): boolean => {
         const to = t * rules.tick + phase
-        if (to > wall) break
-        if (celsiusAt(curve, w, to) < need.endLow + (margins ? Math.min(1, mc) : 0)) break
-        if (to - coldFrom > rules.coldMinutes) break
+        if (to > wall) return false
+        if (celsiusAt(curve, w, to) < need.endLow + (margins ? Math.min(1, mc) : 0)) return false
+        if (to - coldFrom > rules.coldMinutes) return false
         const got = table[clampMinute(to)]!
-        if (!stays && n > rules.staySlack / rules.tick && got > over) break
+        if (!stays && n > rules.staySlack / rules.tick && got > over) return false
         s.push(k)
         e.push(t)
         where.push(w)
@@ -234,15 +248,27 @@ export function choicesOf(
           job.area *
             (hot[Math.min(hot.length - 1, Math.floor(to))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!),
         )
-        // Long stays are offered less finely the longer they last.
-        t += n < 6 ? 1 : 6
+        return true
       }
+      const musted = must && must.s === k && must.w === w && must.e >= firstTick ? must.e : -1
+      if (only) {
+        if (musted >= 0) offer(musted, musted - firstTick)
+        return
+      }
+      // Long stays are offered less finely the longer they last.
+      let met = false
+      for (let t = firstTick, n = 0; t < program.ticks; t += n < 6 ? 1 : 6, n++) {
+        if (!offer(t, t - firstTick)) break
+        if (t === musted) met = true
+      }
+      if (musted >= 0 && !met) offer(musted, musted - firstTick)
     }
     if (sinceMinutes !== null) {
       tryStart(Math.floor((sinceMinutes - phase) / rules.tick), sinceMinutes, false)
       continue
     }
-    for (let k = Math.max(0, Math.ceil((curve.ready - phase) / rules.tick - 1e-9)); k < program.ticks; k++) {
+    for (let k = Math.max(0, earliest, Math.ceil((curve.ready - phase) / rules.tick - 1e-9)); k < program.ticks; k++) {
+      if (only && must && k !== must.s) continue
       const from = k * rules.tick + phase
       if (program.blocked.some((b) => from >= b.from && from < b.to)) continue
       tryStart(k, from, true)
@@ -293,6 +319,7 @@ export function programOf(
   lit: number | null,
   margins: boolean,
   option: FiringOption = problem.firings[index]!,
+  limits: ReadonlyArray<(ChoiceLimits & {readonly exact?: boolean}) | undefined> = [],
 ): Program {
   const curve = curveOf(option.forecast, problem.ambient ?? 20)
   const phase = lit === null ? 0 : ((-lit % rules.tick) + rules.tick) % rules.tick
@@ -313,12 +340,13 @@ export function programOf(
   }
   // Dishes alike in everything the choices read share them.
   const memo = new Map<string, Choices>()
-  const choices = jobs.map((job) => {
+  const choices = jobs.map((job, u) => {
+    const limit = limits[u]
     const since = job.since === null ? null : job.since - (lit ?? 0)
-    const key = JSON.stringify([job.dish.need, job.area, job.dish.place, since, job.stands])
+    const key = JSON.stringify([job.dish.need, job.area, job.dish.place, since, job.stands, limit])
     let c = memo.get(key)
     if (!c) {
-      c = choicesOf(job, base, grid, margins, since)
+      c = choicesOf(job, base, grid, margins && !limit?.exact, since, limit)
       memo.set(key, c)
     }
     return c

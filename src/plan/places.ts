@@ -245,8 +245,11 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
   let best = 0
   for (const style of styles) {
     const chosen: Body[] = []
-    for (const c of ordered(grid, vessel, style, 3))
+    const bodies = candidates(grid, vessel)
+    for (const i of ordered(grid, vessel, style, 3)) {
+      const c = bodies[i]!
       if (chosen.every((o) => gap(c, o) >= grid.ground.rules.clearance - 1e-9)) chosen.push(c)
+    }
     best = Math.max(best, chosen.length)
   }
   mine.set(key, best)
@@ -256,6 +259,7 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
 /** Ways of filling a floor, tried in turn: row by row from the back, round the wall, from the left side, towards the mouth. */
 const styles = ['rows', 'wall', 'left', 'front', 'sides'] as const
 type Style = (typeof styles)[number]
+const strictStyles: readonly Style[] = ['rows', 'wall', 'sides']
 
 function scorer(grid: FloorGrid, style: Style): (b: Body, where: number) => number {
   const {depth, width} = grid
@@ -299,18 +303,33 @@ export function placeLoad(
     (a, b) => b.to - a.to || bySize(a, b) || a.where - b.where || compare(a.dish.id, b.dish.id),
     (a, b) => bySize(a, b) || b.to - a.to || compare(a.dish.id, b.dish.id),
   ]
+  const opens = new Map(load.map((item) => [item, openFor(grid, standing, item)]))
+  for (const [item, open] of opens) {
+    let room = 0
+    for (const f of open.free) room += f
+    if (room === 0) return {ok: false, dish: item.dish.id, first: item.first, found: 0}
+  }
+  const tried = new Set<string>()
   for (const strict of [true, false])
-    for (const order of orders)
-      for (const style of styles) {
-        const sorted = [...load].sort(order)
-        const result = tryPlace(grid, standing, sorted, style, strict)
+    for (const order of orders) {
+      const sorted = [...load].sort(order)
+      const key = `${strict} ${sorted.map((l) => load.indexOf(l)).join(' ')}`
+      if (tried.has(key)) continue
+      tried.add(key)
+      for (const style of strict ? strictStyles : styles) {
+        const result = tryPlace(
+          grid,
+          sorted.map((l) => opens.get(l)!),
+          style,
+          strict,
+        )
         if (result.ok) return result
-        const placedShare = result.total
-        if (placedShare > score) {
-          score = placedShare
+        if (result.total > score) {
+          score = result.total
           worst = {dish: result.dish, first: result.first, found: result.found}
         }
       }
+    }
   const pushed = packed(grid, standing, load)
   return pushed ? {ok: true, placed: pushed} : {ok: false, ...worst}
 }
@@ -370,33 +389,52 @@ function footprintArea(v: Vessel): number {
   return v.footprint.shape === 'circle' ? v.footprint.diameter ** 2 : v.footprint.length * v.footprint.width
 }
 
+/** For one dish of a load: which candidates what already stands leaves open. */
+interface Open {
+  readonly item: ToPlace
+  readonly bodies: readonly Body[]
+  readonly free: Uint8Array
+}
+
+function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace): Open {
+  const bodies = candidates(grid, item.dish.vessel)
+  const free = new Uint8Array(bodies.length)
+  const old = standing.map((s) => ({body: bodyOf(s), to: s.to}))
+  const clear = grid.ground.rules.clearance - 1e-9
+  next: for (let i = 0; i < bodies.length; i++) {
+    const c = bodies[i]!
+    if (!item.fits[zoneAt(grid, c.y)]) continue
+    for (const o of old) if (gap(c, o.body) < clear) continue next
+    // Its own way in and out, past what was there before, and the way of what leaves earlier.
+    for (const o of old) if (blocks(grid.ground, o.body, c) || (o.to < item.to && blocks(grid.ground, c, o.body))) continue next
+    free[i] = 1
+  }
+  return {item, bodies, free}
+}
+
 function tryPlace(
   grid: FloorGrid,
-  standing: readonly Standing[],
-  load: readonly ToPlace[],
+  load: readonly Open[],
   style: Style,
   strict: boolean,
 ): {ok: true; placed: Standing[]} | {ok: false; dish: string; first: number; found: number; total: number} {
-  const old = standing.map((s) => ({body: bodyOf(s), to: s.to}))
   const fresh: {body: Body; to: number}[] = []
   const placed: Standing[] = []
   const clear = grid.ground.rules.clearance - 1e-9
-  for (const item of load) {
+  for (const {item, bodies, free} of load) {
     let found = 0
-    next: for (const c of ordered(grid, item.dish.vessel, style, item.where)) {
+    const f = item.dish.vessel.footprint
+    next: for (const i of ordered(grid, item.dish.vessel, style, item.where)) {
       if (found === item.count) break
-      const z = zoneAt(grid, c.y)
-      if (!item.fits[z] || (strict && item.where <= 2 && z !== item.where)) continue
+      if (free[i] === 0) continue
+      const c = bodies[i]!
+      if (strict && item.where <= 2 && zoneAt(grid, c.y) !== item.where) continue
       for (const o of fresh) if (gap(c, o.body) < clear) continue next
-      for (const o of old) if (gap(c, o.body) < clear) continue next
-      // Its own way in and out, past what was there before, and the way of what leaves earlier.
-      for (const o of old) if (blocks(grid.ground, o.body, c) || (o.to < item.to && blocks(grid.ground, c, o.body))) continue next
       for (const o of fresh) {
         if (o.to > item.to && blocks(grid.ground, o.body, c)) continue next
         if (o.to < item.to && blocks(grid.ground, c, o.body)) continue next
       }
       fresh.push({body: c, to: item.to})
-      const f = item.dish.vessel.footprint
       const turn = f.shape === 'rectangle' && c.hx !== f.length / 2 ? Math.PI / 2 : 0
       placed.push({
         dish: item.dish.id,
@@ -415,10 +453,10 @@ function tryPlace(
   return {ok: true, placed}
 }
 
-const orderings = new WeakMap<FloorGrid, Map<string, readonly Body[]>>()
+const orderings = new WeakMap<FloorGrid, Map<string, Int32Array>>()
 
-/** Candidates in the order one way of filling takes them. */
-function ordered(grid: FloorGrid, vessel: Vessel, style: Style, where: number): readonly Body[] {
+/** Numbers of the candidates in the order one way of filling takes them. */
+function ordered(grid: FloorGrid, vessel: Vessel, style: Style, where: number): Int32Array {
   let mine = orderings.get(grid)
   if (!mine) {
     mine = new Map()
@@ -429,9 +467,9 @@ function ordered(grid: FloorGrid, vessel: Vessel, style: Style, where: number): 
   const found = mine.get(key)
   if (found) return found
   const value = scorer(grid, style)
-  const out = candidates(grid, vessel).map((c) => ({c, v: value(c, where)}))
+  const out = candidates(grid, vessel).map((c, i) => ({c, i, v: value(c, where)}))
   out.sort((a, b) => a.v - b.v || b.c.y - a.c.y || a.c.x - b.c.x)
-  const list = out.map((o) => o.c)
+  const list = Int32Array.from(out, (o) => o.i)
   mine.set(key, list)
   return list
 }

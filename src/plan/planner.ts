@@ -5,7 +5,18 @@ import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
-import {isNight, type Job, jobsOf, lateness, type Model, modelOf, type Program, passes, programOf} from './model.js'
+import {
+  type ChoiceLimits,
+  isNight,
+  type Job,
+  jobsOf,
+  lateness,
+  type Model,
+  modelOf,
+  type Program,
+  passes,
+  programOf,
+} from './model.js'
 import {type FloorGrid, floorGrid, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
@@ -218,12 +229,6 @@ function settleBest(
   return best!
 }
 
-interface Frozen {
-  readonly s: number
-  readonly e: number
-  readonly w: number
-}
-
 /**
  * Search in earnest, stand everything on the true floor, put the loads into the oven, and agree with the curve that gives. A load only
  * changes the oven after it, so what is right up to the first set-in that no longer fits is kept, and the rest is searched again.
@@ -233,21 +238,19 @@ function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: numb
   const {jobs, program} = first.model
   const original = problem.firings[program.index]!
   const n = jobs.length
+  const given = problem.done?.lit ?? null
+  const on = (option: FiringOption, margins: boolean, limits: (ChoiceLimits & {exact?: boolean})[]): Model =>
+    modelOf(problem, programOf(problem, program.index, jobs, grid, given, margins, option, limits), jobs, grid, lit)
   let model = first.model
-  let chosen = first.found.chosen
-  const frozen = new Map<number, Frozen>()
+  let start = first.found.chosen
   const dropped = new Set<number>()
   const fails = new Int32Array(n)
-  let from = Number.NEGATIVE_INFINITY
-  let exact = first.model
   let last: Settled | null = null
   for (let pass = 0; pass < 24; pass++) {
-    const narrowed = narrow(model, exact, frozen, dropped, from)
-    const at = carry(exact, pass === 0 ? first.found.chosen : chosen, narrowed, false)!
     const {found, standing, unplaced} = searchAndPlace(
-      narrowed,
+      model,
       grid,
-      at,
+      start,
       pass === 0 ? rounds : pass < 4 ? Math.min(rounds, 30 + 3 * n) : 0,
       pass > 0,
     )
@@ -255,81 +258,66 @@ function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: numb
       const cost = costOf(m, c)
       return {model: m, found: {chosen: c, cost, unplaced: unplaced.length}, standing, option, total: cost + m.constant, unplaced}
     }
-    if (!options.simulate) return settled(narrowed, found.chosen, original)
-    const events = eventsOf(narrowed, found, original)
-    const option = {...original, forecast: options.simulate(original, events, false)}
-    const truth = programOf(problem, program.index, jobs, grid, lit, false, option)
-    exact = modelOf(problem, truth, jobs, grid, lit)
-    chosen = new Int32Array(n).fill(-1)
-    let earliest = Number.POSITIVE_INFINITY
-    const wrong: number[] = []
-    for (let u = 0; u < n; u++) {
+    if (!options.simulate) return settled(model, found.chosen, original)
+    const took = Array.from({length: n}, (_, u) => {
       const o = found.chosen[u]!
-      if (o < 0) continue
-      const s = narrowed.s[u]![o]!
-      const e = narrowed.e[u]![o]!
-      const p = find(exact, u, s, e, narrowed.where[u]![o]!)
-      chosen[u] = p
+      return o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}
+    })
+    const events = eventsOf(model, found, original)
+    const option = {...original, forecast: options.simulate(original, events, false)}
+    const only = took.map((must) => (must ? {must, only: true} : {none: true}))
+    const exact = on(option, false, only)
+    const {curve, phase} = exact.program
+    let earliest = Number.POSITIVE_INFINITY
+    const wrong = new Set<number>()
+    for (let u = 0; u < n; u++) {
+      const t = took[u]
+      if (!t) continue
+      const job = jobs[u]!
+      const mine = standing.filter((v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count)
       const ok =
-        p >= 0 &&
-        (jobs[u]!.since !== null ||
-          standing.every(
-            (v) =>
-              v.dish !== jobs[u]!.dish.id ||
-              v.from !== s ||
-              v.number < jobs[u]!.first ||
-              v.number >= jobs[u]!.first + jobs[u]!.count ||
-              keeps(jobs[u]!.dish, truth.curve, zoneAt(grid, v.y), s * rules.tick + truth.phase, e * rules.tick + truth.phase),
-          ))
+        exact.s[u]!.length > 0 &&
+        (job.since !== null ||
+          mine.every((v) => keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + phase, t.e * rules.tick + phase)))
       if (!ok) {
-        wrong.push(u)
-        earliest = Math.min(earliest, s)
+        wrong.add(u)
+        earliest = Math.min(earliest, t.s)
       }
     }
-    if ((globalThis as any).DBG)
-      console.log(
-        '  pass',
-        pass,
-        program.option.firing.burn,
-        'wrong',
-        wrong.map((u) => jobs[u]!.dish.id + '@' + narrowed.s[u]![found.chosen[u]!]).join(' '),
-        'unplaced',
-        unplaced.map((x) => x.job.dish.id + ':' + x.why).join(' '),
-      )
-    if (wrong.length === 0) {
+    if (wrong.size === 0) {
+      // All agree: the curve with its range, and every choice there is on it, for the bound.
       const ranged = {...original, forecast: options.simulate(original, events, true)}
-      const final = modelOf(problem, programOf(problem, program.index, jobs, grid, lit, false, ranged), jobs, grid, lit)
-      const out = new Int32Array(n).fill(-1)
-      let same = true
-      for (let u = 0; u < n; u++)
-        if (chosen[u]! >= 0) {
-          out[u] = find(final, u, exact.s[u]![chosen[u]!]!, exact.e[u]![chosen[u]!]!, exact.where[u]![chosen[u]!]!)
-          if (out[u]! < 0) same = false
-        }
-      return same ? settled(final, out, ranged) : settled(exact, chosen, option)
+      const final = on(
+        ranged,
+        false,
+        took.map((must) => (must ? {must} : {})),
+      )
+      const out = Int32Array.from(took, (t, u) => (t ? find(final, u, t.s, t.e, t.w) : -1))
+      return settled(final, out, ranged)
     }
-    last = settled(exact, chosen, option)
-    frozen.clear()
+    last = settled(
+      exact,
+      Int32Array.from(took, (t, u) => (t && exact.s[u]!.length > 0 ? 0 : -1)),
+      option,
+    )
     // Late in the day of trying: what still does not fit is left out, so that the rest can be right.
     for (const u of wrong) {
       fails[u]!++
       if (fails[u]! >= (pass >= 12 ? 1 : 4)) dropped.add(u)
     }
     if (pass >= 5) for (const x of unplaced) dropped.add(jobs.indexOf(x.job))
-    from = earliest
-    for (let u = 0; u < n; u++) {
-      const p = chosen[u]!
-      if (p < 0 || wrong.includes(u)) continue
-      const s = exact.s[u]![p]!
-      if (s < earliest) frozen.set(u, {s, e: exact.e[u]![p]!, w: exact.where[u]![p]!})
-    }
-    const margin = programOf(problem, program.index, jobs, grid, lit, true, option)
-    model = modelOf(problem, margin, jobs, grid, lit)
-    // Start the next search from the nearest choices.
-    for (let u = 0; u < n; u++) {
-      const o = found.chosen[u]!
-      if (o >= 0 && chosen[u]! < 0) chosen[u] = nearest(exact, u, narrowed.s[u]![o]!, narrowed.e[u]![o]!, narrowed.where[u]![o]!)
-    }
+    model = on(
+      option,
+      true,
+      took.map((t, u) =>
+        dropped.has(u)
+          ? {none: true}
+          : t && !wrong.has(u) && t.s < earliest
+            ? {must: t, only: true, exact: true}
+            : {from: earliest, ...(t && !wrong.has(u) ? {must: t} : {})},
+      ),
+    )
+    start = Int32Array.from(took, (t, u) => (t ? nearest(model, u, t.s, t.e, t.w) : -1))
   }
   return last!
 }
@@ -356,38 +344,6 @@ function nearest(m: Model, u: number, s: number, e: number, w: number): number {
   return best
 }
 
-/** A model in which some dishes have only the choice they took, some none, and the others none before a tick. */
-function narrow(
-  model: Model,
-  exact: Model,
-  frozen: ReadonlyMap<number, Frozen>,
-  dropped: ReadonlySet<number>,
-  from: number,
-): Model {
-  if (frozen.size === 0 && dropped.size === 0 && from === Number.NEGATIVE_INFINITY) return model
-  const s: Int32Array[] = []
-  const e: Int32Array[] = []
-  const where: Uint8Array[] = []
-  const cost: Float64Array[] = []
-  const origin: Int32Array[] = []
-  for (let u = 0; u < model.jobs.length; u++) {
-    const f = frozen.get(u)
-    const source = f ? exact : model
-    const keep: number[] = []
-    if (f) {
-      const o = find(exact, u, f.s, f.e, f.w)
-      if (o >= 0) keep.push(o)
-    } else if (!dropped.has(u))
-      for (let o = 0; o < model.s[u]!.length; o++) if (model.jobs[u]!.since !== null || model.s[u]![o]! >= from) keep.push(o)
-    s.push(Int32Array.from(keep, (o) => source.s[u]![o]!))
-    e.push(Int32Array.from(keep, (o) => source.e[u]![o]!))
-    where.push(Uint8Array.from(keep, (o) => source.where[u]![o]!))
-    cost.push(Float64Array.from(keep, (o) => source.cost[u]![o]!))
-    origin.push(Int32Array.from(keep, (o) => source.origin[u]![o]!))
-  }
-  return {...model, s, e, where, cost, origin}
-}
-
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
 function costOf(m: Model, chosen: Int32Array): number {
   let cost = 0
@@ -400,18 +356,6 @@ function costOf(m: Model, chosen: Int32Array): number {
     doors.add(m.e[u]![o]!)
   }
   return cost + doors.size * m.opening
-}
-
-/** The nearest choices to a solution on another model. */
-function carry(from: Model, chosen: Int32Array, to: Model, strict: boolean): Int32Array | null {
-  const out = new Int32Array(chosen.length).fill(-1)
-  for (let u = 0; u < chosen.length; u++) {
-    const o = chosen[u]!
-    if (o < 0) continue
-    out[u] = nearest(to, u, from.s[u]![o]!, from.e[u]![o]!, from.where[u]![o]!)
-    if (strict && out[u]! < 0) return null
-  }
-  return out
 }
 
 /**
