@@ -26,6 +26,8 @@ export interface Given {
   /** The `place:` line as written ("Hartford, Connecticut"), or null. */
   readonly place: string | null
   readonly hedges: readonly string[]
+  /** How year and place were told where the text does not state them: `told` of `frame.ts`. */
+  readonly told?: string | null | undefined
 }
 
 /** One step of the chain that `--why` shows. */
@@ -209,14 +211,10 @@ interface Choice {
 }
 const choices = new Map<string, Choice | null>()
 
-function choose(
-  measure: Measure,
-  item: Item | null,
-  year: number | null,
-  place: Place | null,
-  placeText: string | null,
-): Choice | null {
-  const key = `${measure.id}|${item?.id}|${year}|${placeText}`
+function choose(measure: Measure, item: Item | null, given: Given, place: Place | null): Choice | null {
+  const {year, place: placeText, told = null} = given
+
+  const key = `${measure.id}|${item?.id}|${year}|${placeText}|${told}`
   const known = choices.get(key)
   if (known !== undefined) return known
   const sizes = possibleSizes(measure, item, year, place)
@@ -224,7 +222,8 @@ function choose(
   let choice: Choice | null = null
   if (chosen !== undefined) {
     const unit = measure.dimension === 'volume' ? 'mL' : 'g'
-    const when = `${year === null ? 'year not stated' : `year ${year}`}, ${place === null ? 'place not stated' : `place ${placeText}`}`
+    const stated = `${year === null ? 'year not stated' : `year ${year}`}, ${place === null ? 'place not stated' : `place ${placeText}`}`
+    const when = told === null ? stated : told
     choice = {
       one: covering(sizes.map((size) => size.size)),
       steps: sizes.map((size) => ({
@@ -340,7 +339,7 @@ export function convert(given: Given): Converted {
     measure.dimension === 'comparison' ||
     measure.dimension === 'weight-of-piece'
   ) {
-    const choice = choose(measure, item, year, place, given.place)
+    const choice = choose(measure, item, given, place)
     const unit = measure.dimension === 'volume' ? 'mL' : 'g'
     if (choice !== null) {
       for (const step of choice.steps) because(step.step, step.source)

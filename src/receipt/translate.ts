@@ -2,6 +2,7 @@ import {doneness} from '../lexicon/doneness.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Doneness} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
+import {type Frame, frameOf, MODERN_YEAR} from '../measure/frame.js'
 import {cautionsOf} from './cautions.js'
 import {fillFromKind} from './fill.js'
 import {frontMatterSpan} from './front-matter.js'
@@ -11,7 +12,17 @@ import {phrasesIn, phraseTree} from './phrases.js'
 import {lineIndex} from './position.js'
 import {readReceipts} from './read.js'
 import type {Section} from './section.js'
-import type {DoneSign, Ingredient, Message, ReadIngredient, ReadReceipt, Receipt, ReceiptFacts, Translation} from './types.js'
+import type {
+  DoneSign,
+  Inferred,
+  Ingredient,
+  Message,
+  ReadIngredient,
+  ReadReceipt,
+  Receipt,
+  ReceiptFacts,
+  Translation,
+} from './types.js'
 
 /** How `translate` takes a text. */
 export interface TranslateOptions {
@@ -58,7 +69,8 @@ const withoutAt = (message: Message & {at?: number}): Message => {
 function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => void): Receipt {
   const kind = kindOf(section.title === receipt.title ? section : {...section, title: receipt.title})
   const {year, place, oven, times, serves, facts} = receipt
-  const ingredients = receipt.ingredients.map((one) => converted(one, year, place))
+  const frame = frameOf({year, place, ingredients: receipt.ingredients, oven})
+  const ingredients = receipt.ingredients.map((one) => converted(one, frame))
   const bakes =
     facts.oven !== undefined || facts.bake !== undefined || oven.length > 0 || times.some((time) => time.of === 'bake')
   for (const phrase of oven)
@@ -77,16 +89,28 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     ...receipt,
     kind: receipt.kind ?? kind?.id ?? null,
     ingredients,
-    inferred: fillFromKind({section, facts, kind, oven, times, serves}),
+    inferred: [...toldOf(frame), ...fillFromKind({section, facts, kind, oven, times, serves})],
     cautions: cautionsOf({section, ingredients, times, kind: kind?.id ?? null, bakes}),
     allergens: [...allergens].sort(),
     ...(signs.length > 0 ? {signs} : {}),
   }
 }
 
+/** That the measures were read as modern, or as one country's, where the receipt does not say so itself. */
+const toldOf = ({year, place, told}: Frame): Inferred[] =>
+  told === null
+    ? []
+    : [
+        {
+          field: 'measures',
+          value: [place, year !== null && year >= MODERN_YEAR ? 'modern' : year].filter((part) => part !== null).join(', '),
+          why: told,
+        },
+      ]
+
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
-function converted(one: ReadIngredient, year: number | null, place: string | null): Ingredient {
+function converted(one: ReadIngredient, {year, place, told}: Frame): Ingredient {
   const {amount, exact, exactHigh, measure, measureText, item, hedges} = one
   const result = convert({
     amount,
@@ -98,6 +122,7 @@ function converted(one: ReadIngredient, year: number | null, place: string | nul
     year,
     place,
     hedges,
+    told,
   })
   return {
     ...one,
