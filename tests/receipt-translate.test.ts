@@ -1,0 +1,316 @@
+import {readdirSync, readFileSync, statSync} from 'node:fs'
+import {join} from 'node:path'
+import fc from 'fast-check'
+import {describe, expect, it} from 'vitest'
+import {vfileMessage} from '../src/receipt/messages.js'
+import {translate} from '../src/receipt/translate.js'
+import type {Span, Translation} from '../src/receipt/types.js'
+
+const receipt = `---
+year: 1829
+place: us
+---
+# Spiced cake
+
+Take a pound of flour, half a pound of butter, six eggs, and a tea-cup of milk. Bake it in a *rather slow* oven an hour and a half, till a
+straw comes out clean. Sufficient for 8 persons.
+`
+
+const spans = (t: Translation): Span[] =>
+  t.receipts.flatMap((r) => [
+    ...r.ingredients,
+    ...r.oven,
+    ...r.times,
+    ...(r.signs ?? []),
+    ...(r.serves === null ? [] : [r.serves]),
+  ])
+
+const holds = (source: string): void => {
+  const t = translate(source, {file: 'a.md'})
+  for (const span of spans(t)) {
+    expect(span.start).toBeGreaterThanOrEqual(0)
+    expect(span.end).toBeLessThanOrEqual(source.length)
+    expect(source.slice(span.start, span.end)).toBe(span.text)
+  }
+  for (const r of t.receipts) {
+    for (const time of r.times) expect(time.minutes.low).toBeLessThanOrEqual(time.minutes.high)
+    for (const heat of r.oven) expect(heat.celsius.low).toBeLessThanOrEqual(heat.celsius.high)
+    for (const one of r.ingredients) {
+      if (one.amount !== null) expect(one.amount.low).toBeLessThanOrEqual(one.amount.high)
+      for (const range of [one.grams, one.millilitres]) {
+        if (range === null) continue
+        expect(range.low).toBeLessThanOrEqual(range.likely)
+        expect(range.likely).toBeLessThanOrEqual(range.high)
+      }
+    }
+  }
+  for (const message of t.messages) {
+    expect(message.line).toBeGreaterThanOrEqual(1)
+    expect(message.column).toBeGreaterThanOrEqual(1)
+  }
+  expect(JSON.parse(JSON.stringify(t)).format).toBe(1)
+}
+
+describe('translate', () => {
+  const t = translate(receipt, {file: 'cake.md'})
+  const one = t.receipts[0]!
+
+  it('keeps the contract of design §3', () => {
+    expect(t.format).toBe(1)
+    expect(t.receipts).toHaveLength(1)
+    expect(one).toMatchObject({file: 'cake.md', title: 'Spiced cake', line: 5, year: 1829, place: 'us'})
+    const flour = one.ingredients.find((i) => i.item.includes('flour'))!
+    expect(flour.amount).toEqual({low: 1, high: 1})
+    expect(flour.measure).toBe('pound')
+    // NIST Handbook 44, App. C: the pound is 453.59237 g exactly.
+    expect(flour.grams!.likely).toBeCloseTo(453.59, 1)
+    expect(flour.sources.length).toBeGreaterThan(0)
+    expect(flour.why.length).toBeGreaterThan(0)
+  })
+
+  it('reads heat through emphasis, time, yield and the sign that it is done', () => {
+    expect(one.oven.map((phrase) => phrase.text)).toEqual(['a *rather slow* oven'])
+    expect(one.oven[0]!.band).toBe('slow')
+    expect(one.times.map((time) => [time.minutes.low, time.of])).toEqual([[90, 'bake']])
+    expect(one.serves).toMatchObject({low: 8, high: 8, of: 'persons'})
+    expect(one.signs?.map((sign) => sign.id)).toEqual(['straw-clean'])
+  })
+
+  it('fills only what is left out, and says why', () => {
+    const fields = one.inferred.map((field) => field.field)
+    expect(fields).toContain('kind')
+    expect(fields).not.toContain('oven')
+    expect(fields).not.toContain('bake')
+    expect(fields).not.toContain('serves')
+    for (const field of one.inferred) expect(field.why.length).toBeGreaterThan(5)
+    const bare = translate('# Gingerbread\n\nA pound of flour and half a pint of molasses.\n', {file: 'g.md'}).receipts[0]!
+    expect(bare.kind).toBe('gingerbread')
+    expect(bare.inferred.map((field) => field.field)).toEqual(expect.arrayContaining(['oven', 'bake', 'vessel', 'serves']))
+  })
+
+  it('front matter leaves nothing to fill', () => {
+    const stated = translate(
+      '---\nserves: 6\nvessel: square 9 x 9 x 2 in\noven: a quick oven\nbake: 40 min\n---\n# Gingerbread\n\nA pound of flour.\n',
+      {file: 'g.md'},
+    ).receipts[0]!
+    expect(stated.inferred.map((field) => field.field)).toEqual(['kind'])
+  })
+
+  it('names the allergens of Regulation (EU) 1169/2011, annex II', () => {
+    expect(one.allergens).toEqual(expect.arrayContaining(['egg', 'milk', 'wheat']))
+  })
+
+  it('raises cautions by items, and by words, with a source', () => {
+    const iced = translate('# Icing\n\nBeat the whites of two eggs with half a pound of sugar for the icing; use it raw.\n', {
+      file: 'i.md',
+    }).receipts[0]!
+    expect(iced.cautions.map((caution) => caution.id)).toContain('raw-egg')
+    const cake = one.cautions.map((caution) => caution.id)
+    expect(cake).not.toContain('raw-egg')
+    const crock = translate('# Beans\n\nA quart of beans. Leave the crock in the oven all night.\n', {file: 'b.md'}).receipts[0]!
+    expect(crock.cautions.map((caution) => caution.id)).toContain('hot-holding')
+    const dough = translate('# Bread\n\nA quart of flour. Let it rise over night. Bake an hour.\n', {file: 'b.md'}).receipts[0]!
+    expect(dough.cautions.map((caution) => caution.id)).not.toContain('hot-holding')
+    for (const caution of [...iced.cautions, ...crock.cautions]) expect(caution.source.length).toBeGreaterThan(0)
+  })
+
+  it('an unknown word is listed once, with every place, and carried through', () => {
+    const text = '# Cake\n\n- 2 oz. zanthoblum\n- 1 lb. flour\n- 3 oz. zanthoblum\n\nBake in a zestful oven.\n'
+    const odd = translate(text, {file: 'z.md'})
+    const unknown = odd.messages.filter((m) => m.rule === 'item-unknown')
+    expect(unknown).toHaveLength(1)
+    expect(unknown[0]).toMatchObject({line: 3, severity: 'warning'})
+    expect(unknown[0]!.reason).toMatch(/2 times, on lines 3, 5/)
+    expect(odd.receipts[0]!.ingredients.filter((i) => i.text.includes('zanthoblum'))).toHaveLength(2)
+    expect(odd.messages.find((m) => m.rule === 'heat-unknown')).toMatchObject({line: 7, column: 11})
+  })
+
+  it('temperatures that disagree are reported where they stand', () => {
+    const odd = translate('# Cake\n\nBake at 350 °F (220 °C) for an hour.\n', {file: 'z.md'})
+    expect(odd.messages.find((m) => m.rule === 'heat-disagrees')).toMatchObject({line: 3, column: 9, severity: 'warning'})
+    const even = translate('# Cake\n\nBake at 350 °F (180 °C), gas 4, for an hour.\n', {file: 'z.md'})
+    expect(even.messages.filter((m) => m.rule === 'heat-disagrees')).toEqual([])
+  })
+
+  it('front matter that is no heat is told', () => {
+    const odd = translate('---\noven: blue\n---\n# Cake\n\nA pound of flour.\n', {file: 'z.md'})
+    expect(odd.messages.find((m) => m.rule === 'heat-unknown')).toMatchObject({line: 2})
+  })
+
+  it('a book is read a heading at a time', () => {
+    const book = translate('# One\n\nBake in a quick oven.\n\n# Two\n\nBake in a slow oven.\n', {file: 'book.md'})
+    expect(book.receipts.map((r) => [r.title, r.oven[0]?.band])).toEqual([
+      ['One', 'hot'],
+      ['Two', 'slow'],
+    ])
+  })
+})
+
+const phrase = fc.constantFrom(
+  'a quick oven',
+  'not too hot',
+  'oven',
+  'the',
+  'of',
+  'a',
+  'bake',
+  '350',
+  '°F',
+  '°',
+  'degrees',
+  'gas mark',
+  '1/2',
+  '1-1/2',
+  '½',
+  'hour',
+  'and',
+  'or',
+  'to',
+  'an hour and',
+  'half',
+  'quarter',
+  'from',
+  'between',
+  'twenty',
+  'five',
+  'minutes',
+  'till',
+  'next day',
+  'all night',
+  'after',
+  'bread',
+  'is drawn',
+  'as hot as for',
+  'sufficient for',
+  'makes',
+  'serves',
+  'persons',
+  'loaves',
+  'fan',
+  '/',
+  '(',
+  ')',
+  '*',
+  '_',
+  '**',
+  '&frac12;',
+  '&amp;',
+  '\\*',
+  '-',
+  '--',
+  '\n',
+  '\n\n',
+  '# ',
+  '- ',
+  '| ',
+  '.',
+  ',',
+  ';',
+  'flour',
+  'eggs',
+  'pound',
+  'lb.',
+  'tea-cup',
+  '\u017flow',
+  '\ud83c\udf5e',
+  '\u0000',
+  '\u00ad',
+  '999999999999999999',
+  '0/0',
+  '1/0',
+)
+
+describe('any text', () => {
+  it('of receipt words in any order keeps every offset', () => {
+    fc.assert(
+      fc.property(fc.array(phrase, {maxLength: 40}), (parts) => holds(parts.join(' '))),
+      {numRuns: 150},
+    )
+  })
+
+  it('of any characters keeps every offset', () => {
+    fc.assert(fc.property(fc.string({unit: 'binary', maxLength: 200}), holds), {numRuns: 100})
+    fc.assert(fc.property(fc.string({unit: 'grapheme', maxLength: 200}), holds), {numRuns: 100})
+  })
+
+  it('of any front matter keeps every offset', () => {
+    fc.assert(
+      fc.property(
+        fc.array(fc.tuple(fc.constantFrom('oven', 'bake', 'year', 'vessel', 'serves', 'says', 'x'), fc.string({maxLength: 20})), {
+          maxLength: 5,
+        }),
+        (pairs) => holds(`---\n${pairs.map(([k, v]) => `${k}: ${v}`).join('\n')}\n---\n# Cake\n\nBake in a quick oven.\n`),
+      ),
+      {numRuns: 60},
+    )
+  })
+
+  it('long runs of the same words take time in proportion', () => {
+    for (const word of [
+      'a very ',
+      'oven ',
+      '1/2 to ',
+      'as hot as ',
+      'after the ',
+      'not too hot, ',
+      'one and ',
+      'bake it with ',
+      'to be ',
+      '350 °F (',
+    ]) {
+      const time = (n: number): number => {
+        const text = word.repeat(n)
+        translate(text, {file: 'a.md'})
+        const from = performance.now()
+        translate(text, {file: 'a.md'})
+        return performance.now() - from
+      }
+      const small = Math.max(1, time(400))
+      // Four times the text: linear is 4; quadratic would be 16. Room is left for a busy machine.
+      expect(time(1600) / small, word).toBeLessThan(14)
+    }
+  })
+})
+
+describe('messages', () => {
+  it('follow vfile-message', () => {
+    const made = vfileMessage({
+      file: 'a.md',
+      line: 3,
+      column: 4,
+      severity: 'warning',
+      rule: 'item-unknown',
+      reason: 'odd',
+      suggest: 'write it',
+    })
+    expect(made).toMatchObject({
+      ruleId: 'item-unknown',
+      source: 'hearthfall',
+      fatal: false,
+      line: 3,
+      column: 4,
+      reason: 'odd',
+      expected: ['write it'],
+    })
+    expect(vfileMessage({file: 'a.md', line: 1, column: 1, severity: 'error', rule: 'yaml', reason: 'bad'}).fatal).toBe(true)
+    expect(vfileMessage({file: 'a.md', line: 1, column: 1, severity: 'info', rule: 'x', reason: 'y'}).fatal).toBeUndefined()
+  })
+
+  it('every rule in the source is documented', () => {
+    const files = (folder: string): string[] =>
+      readdirSync(folder).flatMap((name) => {
+        const path = join(folder, name)
+        return statSync(path).isDirectory() ? files(path) : path.endsWith('.ts') ? [path] : []
+      })
+    const documented = readFileSync('docs/messages.md', 'utf8')
+    const missing = new Set<string>()
+    for (const file of files('src').filter((path) => !path.includes('lexicon'))) {
+      const text = readFileSync(file, 'utf8')
+      for (const [, rule] of text.matchAll(
+        /'((?:key|file|out|log|item|reading|says|receipt|scale)-[a-z-]+|yaml|heat-(?:unknown|disagrees)|day-(?:folder|front-matter|link|wanted|serve)|oven-(?:drawing|front-matter|mouth|reading))'/g,
+      ))
+        if (!documented.includes(`\`${rule}\``)) missing.add(`${rule} in ${file}`)
+    }
+    expect([...missing]).toEqual([])
+  })
+})
