@@ -427,6 +427,22 @@ function pastAlternative(view: View, at: number, end: number, notes: string[]): 
   return i
 }
 
+/** An amount without a measure. Built field by field: this is made for every number of a text. */
+const pieces = (amount: Amount, low: Exact, high: Exact, next: number, article: boolean): Quantity => ({
+  low,
+  high,
+  next,
+  hedges: amount.hedges,
+  article,
+  fraction: amount.fraction,
+  figure: amount.figure,
+  measure: 'count',
+  dimension: 'count',
+  measureText: '',
+  measureStart: amount.next,
+  notes: [],
+})
+
 /**
  * An amount with its measure at token `at`: "two pounds and a half", "1 lb. 4 oz.", "a spoonful or two", "half a pint to a pint",
  * "2 cups (250 g)". Without a measure the amount counts pieces.
@@ -475,25 +491,14 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
     }
   }
   if (measure === null) {
-    return {...amount, measure: 'count', dimension: 'count', measureText: '', measureStart: amount.next, notes}
+    return pieces(amount, low, high, amount.next, amount.article)
   }
   if (measure.id === 'pair') {
     const next = words[measure.next] === 'of' ? measure.next + 1 : measure.next
-    return {
-      ...amount,
-      low: low.times(Exact.of(2)),
-      high: high.times(Exact.of(2)),
-      next,
-      article: false,
-      measure: 'count',
-      dimension: 'count',
-      measureText: '',
-      measureStart: amount.next,
-      notes,
-    }
+    return pieces(amount, low.times(Exact.of(2)), high.times(Exact.of(2)), next, false)
   }
   const measureText = textOf(view, measure.start, measure.next)
-  const hedges = [...amount.hedges, ...fillings]
+  const hedges = fillings.length === 0 && amount.hedges.length === 0 ? [] : [...amount.hedges, ...fillings]
   let next = measure.next
   let {article} = amount
   const add = (value: Exact): void => {

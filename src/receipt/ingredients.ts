@@ -42,7 +42,7 @@ interface Draft {
   part: string
   confidence: number
   notes: string[]
-  other?: {reading: string; settle: string}
+  other: {reading: string; settle: string} | undefined
   /** A name without any word of amount: an entry only if nothing else in the receipt says how much. */
   bare: boolean
   inList: boolean
@@ -472,21 +472,25 @@ export class IngredientReader {
   // ---------------------------------------------------------------- entries
 
   private push(draft: Partial<Draft> & Pick<Draft, 'start' | 'next' | 'item'>, mode: Mode): Draft {
+    // Field by field: a spread over so many shapes costs more than all the rest of an entry.
     const full: Draft = {
-      low: null,
-      high: null,
-      measure: 'indefinite',
-      measureText: '',
-      row: null,
-      known: true,
-      hedges: [],
-      prepared: '',
-      part: this.part,
-      confidence: 0.95,
-      notes: [],
-      bare: false,
-      inList: mode === 'list',
-      ...draft,
+      start: draft.start,
+      next: draft.next,
+      item: draft.item,
+      low: draft.low ?? null,
+      high: draft.high ?? null,
+      measure: draft.measure ?? 'indefinite',
+      measureText: draft.measureText ?? '',
+      row: draft.row ?? null,
+      known: draft.known ?? true,
+      hedges: draft.hedges ?? [],
+      prepared: draft.prepared ?? '',
+      part: draft.part ?? this.part,
+      confidence: draft.confidence ?? 0.95,
+      notes: draft.notes ?? [],
+      other: draft.other,
+      bare: draft.bare ?? false,
+      inList: draft.inList ?? mode === 'list',
     }
     this.drafts.push(full)
     if (full.low !== null) this.last = full
@@ -965,6 +969,7 @@ export class IngredientReader {
         part: this.part,
         confidence: 0.85,
         notes: [],
+        other: undefined,
         bare: true,
         inList: mode === 'list',
       })
