@@ -38,6 +38,9 @@ const FAN_CELSIUS = 20
 /** Members of "180 °C / 350 °F / gas 4" differ by rounding up to this much before they disagree. */
 const DISAGREE_CELSIUS = 12
 
+/** "180 °C / 160 °C fan / 350 °F / gas 4" names one heat in four ways; longer runs are taken in pieces. */
+const MOST_MEMBERS = 8
+
 interface Heat {
   readonly from: number
   readonly end: number
@@ -73,7 +76,7 @@ export class DegreeReader extends Walk {
     const members: Heat[] = []
     let j = i
     let end = i
-    while (true) {
+    while (members.length < MOST_MEMBERS) {
       const heat = this.#degree(j, members.length > 0)
       if (heat === null) break
       members.push(heat)
