@@ -13,7 +13,7 @@ const KEYS = ['stored', 'loss', 'coupling'] as const
 const logNormal = (sigma: number): Range => ({low: Math.exp(-SPREAD * sigma), likely: 1, high: Math.exp(SPREAD * sigma)})
 
 /** How far an oven may be from its drawing before anything was measured (from the ovens of `docs/oven.md`). */
-export const PRIOR: OvenParameters = {stored: logNormal(0.2), loss: logNormal(0.42), coupling: logNormal(0.2)}
+export const PRIOR: OvenParameters = {stored: logNormal(0.2), loss: logNormal(0.45), coupling: logNormal(0.32)}
 
 export interface ForecastOptions {
   readonly firing: Firing

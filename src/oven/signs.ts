@@ -155,6 +155,7 @@ export function evidence(kind: ReadingKind, value: number | string, cook: ArmCoo
     if (!sign) return null
     return {of: sign.of, celsius: sign.celsius.likely, sigma: (sign.celsius.high - sign.celsius.low) / (2 * SPREAD)}
   }
+  if (!Number.isFinite(value)) return null
   if (kind === 'arm') {
     if (value <= 0) return null
     const range = armCelsius(value, cook)
