@@ -1,3 +1,4 @@
+import {believe} from '../plan/believe.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
 import {planJson} from '../sheets/plan-json.js'
@@ -49,7 +50,8 @@ export function warnings(read: DayFolder): string {
 
 /** The plan of a day as read. */
 export function planOf(read: DayFolder): MadePlan {
-  return makePlan({oven: read.oven, day: read.day, receipts: read.receipts})
+  const {parameters} = believe({oven: read.oven, past: read.past, readings: read.readings, log: read.log})
+  return makePlan({oven: read.oven, day: read.day, receipts: read.receipts, parameters})
 }
 
 /** The style the options ask for. */
