@@ -31,6 +31,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of measures) for (const size of row.sizes) cite(size.source, 'measures', row.id)
   for (const row of items) {
     if (row.densitySource !== undefined) cite(row.densitySource, 'densities', row.id)
+    if (row.oldDensity !== undefined) cite(row.oldDensity.source, 'densities', row.id)
     for (const piece of row.pieces) cite(piece.source, 'weights of pieces', row.id)
     if (row.replacedBy !== undefined) cite(row.replacedBy.source, 'replacements', row.id)
     for (const source of row.sources) {

@@ -10,6 +10,7 @@ export const flours = itemRows([
       'wheat flour, fine flour, flower, white flour, plain flour, all-purpose flour, all purpose flour, ap flour, the best flour, wheaten flour, superfine flour, sifted flour, dried flour, strong white flour, finest flour, household flour, fine wheat flour, flour of wheat, seconds flour, common flour, biscuit flour',
     density: span(0.42, 0.528, 0.62),
     densitySource: 'usda-sr28',
+    oldDensity: {density: span(0.42, 0.5, 0.6), to: 1899, source: 'pg-9624', note: 'a quart weighs about a pound (1837)'},
     pieces: [
       {measure: 'bushel', grams: span(24500, 25400, 25900), source: 'memory', note: '56 lb to the bushel, as flour was sold'},
       {measure: 'peck', grams: span(6120, 6350, 6480), source: 'memory', note: '14 lb to the peck'},
@@ -180,6 +181,7 @@ export const flours = itemRows([
       'indian, corn meal, cornmeal, corn-meal, indian corn meal, meal, yellow meal, indian-meal, sifted indian meal, maize meal, yellow cornmeal, white cornmeal, indian corn flour, yellow indian meal, white indian meal, maize flour, polenta, coarse cornmeal, fine cornmeal, injun meal, injun',
     density: span(0.48, 0.516, 0.67),
     densitySource: 'usda-sr28',
+    oldDensity: {density: span(0.48, 0.54, 0.67), to: 1899, source: 'pg-9624', note: 'a little heavier than flour (1837)'},
     modern: 'whole-grain cornmeal, stone ground',
     replacedBy: {
       item: 'whole-grain cornmeal',

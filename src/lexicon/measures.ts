@@ -21,19 +21,39 @@ const GRAIN = 0.06479891
 
 /** A part of the four gallons: wine for liquids before the Acts, imperial in Britain from 1826, US always wine. */
 const gallons = (part: number): Measure['sizes'] => [
-  {size: exactly(WINE * part), place: 'us', source: 'nist-hb44', note: 'US liquid measure: the wine gallon of 231 in³'},
-  {size: exactly(WINE * part), place: 'uk', to: 1825, of: 'wine', source: 'queen-anne-1706', note: 'wine gallon of 231 in³'},
-  {size: exactly(ALE * part), place: 'uk', to: 1825, of: 'ale', source: 'ale-gallon', note: 'ale gallon of 282 in³'},
-  {size: exactly(IMPERIAL * part), place: 'uk', from: 1826, source: 'wma-1824', note: 'imperial gallon'},
-  {size: exactly(IMPERIAL * part), place: 'au', from: 1826, source: 'wma-1824', note: 'imperial gallon'},
+  {size: exactly(WINE * part), place: 'us', source: 'nist-hb44', note: 'US liquid measure, 231 in³ to the gallon'},
+  {
+    size: exactly(WINE * part),
+    place: 'uk',
+    to: 1825,
+    of: 'wine',
+    source: 'queen-anne-1706',
+    note: 'wine measure, 231 in³ to the gallon',
+  },
+  {size: exactly(ALE * part), place: 'uk', to: 1825, of: 'ale', source: 'ale-gallon', note: 'ale measure, 282 in³ to the gallon'},
+  {size: exactly(IMPERIAL * part), place: 'uk', from: 1826, source: 'wma-1824', note: 'imperial measure'},
+  {size: exactly(IMPERIAL * part), place: 'au', from: 1826, source: 'wma-1824', note: 'imperial measure'},
 ]
 
 /** A part of the two bushels. The imperial bushel is eight imperial gallons. */
 const bushels = (part: number): Measure['sizes'] => [
-  {size: exactly(BUSHEL * part), place: 'us', of: 'dry', source: 'nist-hb44', note: 'US bushel: Winchester, 2150.42 in³'},
-  {size: exactly(BUSHEL * part), place: 'uk', to: 1825, of: 'dry', source: 'winchester', note: 'Winchester bushel, 2150.42 in³'},
-  {size: exactly(8 * IMPERIAL * part), place: 'uk', from: 1826, of: 'dry', source: 'wma-1824', note: 'imperial bushel'},
-  {size: exactly(8 * IMPERIAL * part), place: 'au', from: 1826, of: 'dry', source: 'wma-1824', note: 'imperial bushel'},
+  {
+    size: exactly(BUSHEL * part),
+    place: 'us',
+    of: 'dry',
+    source: 'nist-hb44',
+    note: 'US dry measure, Winchester, 2150.42 in³ to the bushel',
+  },
+  {
+    size: exactly(BUSHEL * part),
+    place: 'uk',
+    to: 1825,
+    of: 'dry',
+    source: 'winchester',
+    note: 'Winchester measure, 2150.42 in³ to the bushel',
+  },
+  {size: exactly(8 * IMPERIAL * part), place: 'uk', from: 1826, of: 'dry', source: 'wma-1824', note: 'imperial measure'},
+  {size: exactly(8 * IMPERIAL * part), place: 'au', from: 1826, of: 'dry', source: 'wma-1824', note: 'imperial measure'},
 ]
 
 /** The fillings of a vessel or spoon: "tea-cup" gives tea-cupful, tea-cupfuls, tea-cupsful, tea-cup full, …. */

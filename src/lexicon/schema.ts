@@ -114,6 +114,8 @@ export const itemSchema = z.object({
   /** Grams a millilitre, as it is spooned or poured. */
   density: rangeSchema.optional(),
   densitySource: z.string().optional(),
+  /** Density as it was filled up to a year, where that differs: sugar pounded from the loaf, coarser salt. */
+  oldDensity: z.object({density: rangeSchema, to: z.number().int(), source: z.string(), note: z.string().optional()}).optional(),
   /** Number of the food in USDA SR28 whose household weights the density stands for. */
   ndb: z
     .string()

@@ -198,7 +198,7 @@ function question(measure: Measure, sizes: readonly Size[], year: number | null,
   }
   if (year === null && sizes.some((size) => size.from !== first.from || size.to !== first.to)) lines.push('a `year:` line')
   const told = (size: Size): string =>
-    `${sizeText(exactly(size.size.likely), unit)}${size.note === undefined ? '' : `, ${size.note}`}`
+    `${sizeText(exactly(size.size.likely), unit)}${size.note === undefined ? '' : ` (${size.note})`}`
   const settle = lines.length > 0 ? ` ${lines.join(' or ')} in the front matter settles it.` : ''
   return `${measure.id}: taken as ${told(first)}; it may be ${told(other)}.${settle}`
 }
@@ -246,6 +246,31 @@ function piecesOf(item: Item, measure: string, year: number | null): Piece[] {
   const counted = ['leaf', 'clove', 'root', 'loaf', 'head', 'bulb', 'pod', 'ear', 'cake', 'stick', 'count']
   if (!counted.includes(measure)) return []
   return byYear(measure === 'count' ? [] : of('count'), year)
+}
+
+interface Dense {
+  readonly density: Range | undefined
+  readonly source: string
+  readonly note: string
+}
+
+const both = new Map<Item, Range>()
+
+/** The density of an item in a year; where the year is not known and it changed, both. */
+function densityOf(item: Item | null, year: number | null): Dense {
+  const source = item?.densitySource ?? 'memory'
+  const old = item?.oldDensity
+  if (item === null || item.density === undefined || old === undefined || (year !== null && year > old.to)) {
+    return {density: item?.density, source, note: ''}
+  }
+  const note = old.note === undefined ? '' : ` (${old.note})`
+  if (year !== null) return {density: old.density, source: old.source, note}
+  let density = both.get(item)
+  if (density === undefined) {
+    density = covering([item.density, old.density])
+    both.set(item, density)
+  }
+  return {density, source, note: `, or as it was to ${old.to}`}
 }
 
 /** The item of a name; of the first of a mixture ("mace and cinnamon"). */
@@ -298,14 +323,13 @@ export function convert(given: Given): Converted {
     because(`“${hedge}”: times ${row.factor.low}–${row.factor.likely}–${row.factor.high}`, row.source)
   }
 
-  const density = item?.density
-  const densitySource = item?.densitySource ?? 'memory'
+  const {density, source: densitySource, note: densityNote} = densityOf(item, year)
   let grams: Range | null = null
   let millilitres: Range | null = null
   const weigh = (): void => {
     if (millilitres === null || density === undefined || item === null) return
     grams = times(millilitres, density)
-    because(`${item.id} weighs ${sizeText(density, 'g/mL')}`, densitySource)
+    because(`${item.id} weighs ${sizeText(density, 'g/mL')}${densityNote}`, densitySource)
   }
   const measureOut = (): void => {
     if (grams === null || density === undefined) return
