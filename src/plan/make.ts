@@ -35,7 +35,12 @@ const burns = [45, 60, 75, 90, 105, 120, 135, 150, 180, 210, 240, 300] as const
 export function makePlan(input: MakePlan): MadePlan {
   const {dishes, spare, messages} = makeDishes({day: input.day, receipts: input.receipts, oven: input.oven})
   const problem = problemOf(input, dishes)
-  const plan = planDay(problem, {...input.options, simulate: simulator(input), spare})
+  const plan = planDay(problem, {
+    ...input.options,
+    simulate: simulator(input),
+    spare,
+    secondFires: (p) => twoFires(input, dishes, p.firing.burn),
+  })
   return {plan, problem, dishes, spare, messages: [...messages, ...plan.messages]}
 }
 
@@ -60,8 +65,7 @@ function likelyOnly(p: OvenParameters): OvenParameters {
 export function problemOf(input: MakePlan, dishes: readonly Dish[]): PlanProblem {
   const likely = likelyOnly(input.parameters ?? PRIOR)
   const {day} = input
-  const night = dishes.some((d) => d.need.overnight || (d.wantedBy ?? 0) >= 1440 || d.need.startHigh <= 125)
-  const hours = night ? Math.ceil((1440 + 14 * 60 - day.fireFrom) / 60) : 22
+  const hours = hoursOf(day, dishes)
   const hottest = Math.max(0, ...dishes.map((d) => d.need.startLow))
   const firings: FiringOption[] = []
   const make = (firing: Firing, events: readonly OvenEvent[] = []): Forecast =>
@@ -75,6 +79,7 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[]): PlanProblem
     firings.push({firing, forecast: f})
     if (peak > hottest + 220) break
   }
+  if (day.firings >= 2) firings.push(...twoFires(input, dishes, null))
   return {
     day,
     dishes,
@@ -84,4 +89,39 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[]): PlanProblem
     vaultHeight: input.oven.vaultHeight,
     ambient: input.oven.ambient,
   }
+}
+
+/** Hours after the first fire's soak at which a second is lit, and how long it burns: enough to choose from. */
+const second = {after: [150, 240, 330], burns: [60, 90, 120]} as const
+
+/**
+ * Fires in two: the first, and a second lit some hours after it.
+ *
+ * @param first Minutes of the first fire, or null for several.
+ */
+function twoFires(
+  input: Pick<MakePlan, 'oven' | 'parameters' | 'day'>,
+  dishes: readonly Dish[],
+  first: number | null,
+): FiringOption[] {
+  const parameters = likelyOnly(input.parameters ?? PRIOR)
+  const hours = hoursOf(input.day, dishes)
+  const out: FiringOption[] = []
+  for (const burn of first === null ? [120, 150, 180] : [Math.min(first, 180)]) {
+    const firing = usualFiring(input.oven, burn)
+    for (const after of second.after)
+      for (const again of first === null ? second.burns.slice(1, 2) : second.burns.slice(0, 2)) {
+        const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
+        const further = [{minutes, firing: usualFiring(input.oven, again)}]
+        const events: OvenEvent[] = further.map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
+        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events, hours})})
+      }
+  }
+  return out
+}
+
+/** Hours of forecast a day needs: to next day's afternoon where something stays overnight. */
+function hoursOf(day: Day, dishes: readonly Dish[]): number {
+  const night = dishes.some((d) => d.need.overnight || (d.wantedBy ?? 0) >= 1440 || d.need.startHigh <= 125)
+  return night ? Math.ceil((1440 + 14 * 60 - day.fireFrom) / 60) : 22
 }

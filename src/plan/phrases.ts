@@ -59,6 +59,9 @@ export const phrases = {
   'remedy two batches': '{dishes} in two batches: {outcome}.',
   'remedy tomorrow': 'Bake {dishes} tomorrow at {at}: {outcome}.',
   'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
+  'outcome all': 'everything fits',
+  'outcome late': 'everything fits, {minutes} later in all',
+  'outcome still': 'all but {dishes}',
   'remedy leave out': 'Leave out {dishes}: {outcome}.',
 } as const
 

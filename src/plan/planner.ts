@@ -4,6 +4,7 @@ import type {Dish} from '../scale/types.js'
 import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
+import {conflictOf, remediesOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {
   type ChoiceLimits,
@@ -21,7 +22,7 @@ import {type FloorGrid, floorGrid, placedOf, placeLoad, type Standing, type ToPl
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {stepsOf} from './steps.js'
-import type {FiringOption, Load, Plan, PlanProblem} from './types.js'
+import type {FiringOption, Load, Plan, PlanProblem, Remedy} from './types.js'
 
 export interface PlanOptions {
   /**
@@ -33,6 +34,8 @@ export interface PlanOptions {
   readonly effort?: 'quick' | 'full'
   /** Dishes to fill idle floor with. */
   readonly spare?: readonly Dish[]
+  /** Firings with one fire more than the day has, for a plan that cannot be done: tried as a remedy. */
+  readonly secondFires?: (plan: Plan) => readonly FiringOption[]
   /** Share of the work done, 0 … 1. */
   readonly progress?: (share: number) => void
   /** Asked now and then; true stops the work and throws `PlanCancelled`. */
@@ -620,13 +623,12 @@ function write(
       reason: 'no dish to bake',
       suggest: 'add a link to a receipt',
     })
-  const unplaced: Plan['unplaced'][number][] = [
+  const loneOnes: Plan['unplaced'][number][] = [
     ...lone.map((l) => ({dish: l.dish.id, rule: l.rule, reason: l.reason, remedies: [], conflict: [l.dish.id]})),
-    ...unplacedOf(problem, settled),
   ]
   const lit = model.lit
   const plan: Plan = {
-    possible: unplaced.length === 0,
+    possible: loneOnes.length === 0 && settled.unplaced.length === 0,
     firing: option.firing,
     lit,
     raked: lit + option.forecast.raked,
@@ -634,7 +636,7 @@ function write(
     forecast: option.forecast,
     loads,
     steps: [],
-    unplaced,
+    unplaced: loneOnes,
     score: {
       lateMinutes: late,
       misfit,
@@ -658,6 +660,7 @@ function write(
   }
   const balanced: Plan = {
     ...plan,
+    unplaced: [...loneOnes, ...unplacedOf(problem, settled, plan, options)],
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? []),
   }
@@ -703,16 +706,32 @@ function drawRange(
   return {low: lit + low, likely: lit + likely, high: lit + high}
 }
 
-function unplacedOf(problem: PlanProblem, settled: Settled): Plan['unplaced'][number][] {
-  void problem
-  return settled.unplaced.map(({job, why}) => ({
-    dish: job.dish.id,
-    rule: why === 'time' ? 'heat' : 'room',
-    reason:
-      why === 'time'
-        ? `${job.dish.title}: at no time today is the oven right for it`
-        : `${job.dish.title}: no floor is free while the oven is right for it`,
-    remedies: [],
-    conflict: [job.dish.id],
-  }))
+/** What was left out, a line a dish: why, with what it conflicts, and what would help. */
+function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options: PlanOptions): Plan['unplaced'][number][] {
+  const parts = new Map<string, {job: Job; count: number; why: 'floor' | 'time'}>()
+  for (const {job, why} of settled.unplaced) {
+    const before = parts.get(job.dish.id)
+    parts.set(job.dish.id, {job, count: (before?.count ?? 0) + job.count, why: before?.why === 'floor' ? 'floor' : why})
+  }
+  const full = options.effort !== 'quick'
+  const missing = [...parts.values()]
+  const remedies = full && missing.length > 0 ? remediesOf(problem, plan, missing, options, planDay) : new Map()
+  return missing.map(({job, count}, i) => {
+    const {dish} = job
+    const conflict = full && i < 4 ? conflictOf(problem, dish, settled, planDay) : [dish.id]
+    const alone = whyNot(dish, settled.model.program.curve, settled.option)
+    const part = count < dish.count ? `${count} of ${dish.count} of ` : ''
+    const others = conflict.slice(1).map((id) => problem.dishes.find((d) => d.id === id)?.title ?? id)
+    const why =
+      conflict.length === 1
+        ? alone
+        : others.length + 1 >= problem.dishes.length && others.length > 3
+          ? {rule: 'heat', reason: `${part}${dish.title}: with everything else in the oven too little heat is left for it`}
+          : {
+              rule: 'room',
+              reason: `${part}${dish.title} and ${others.join(', ')} want the same floor while the oven is right for them`,
+            }
+    const tried: Remedy[] = remedies.get(dish.id) ?? []
+    return {dish: dish.id, rule: why.rule, reason: why.reason, remedies: tried.map((r) => r.say), conflict, tried}
+  })
 }
