@@ -107,6 +107,9 @@ describe('kitchen measures', () => {
     expect(Math.abs(lines[1]!.share / lines[0]!.share - 1)).toBeLessThanOrEqual(mostOutOfBalance)
     expect(Math.abs(lines[3]!.share / lines[2]!.share - 1)).toBeLessThanOrEqual(mostOutOfBalance)
   })
+  it('less than a scale shows is left as the receipt has it', () => {
+    expect(one({...flour(0.004), measure: 'grain', amount: new Fraction(1, 16)})).toBe('1/16 grain')
+  })
   it('are what a cook would read off: 453.6 g is 450 g, 1.134 kg 1.15 or 1.1, a third of a cup no digits too many', () => {
     expect(one(flour(453.6))).toBe('450 g')
     expect(one(flour(1000))).toBe('1 kg')

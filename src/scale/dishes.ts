@@ -262,8 +262,9 @@ const vesselNouns = new Set([
 interface Makes {
   readonly vessels: number
   readonly pieces: number | null
-  /** Kilograms in one vessel when the receipt is made as written. */
+  /** Kilograms in one vessel when the receipt is made as written, and when it is filled as usual. */
   readonly each: number
+  readonly usual: number
   readonly inferred: readonly Inferred[]
 }
 
@@ -277,10 +278,10 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
   if (yields !== null && yields > 0) {
     const each = mass === null ? usualEach : mass.likely / yields
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
-    if (!isSheet(shape) && (each > usualEach / 4 || vesselNouns.has(fold(noun))))
-      return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, inferred}
+    if (!isSheet(shape) && each < usualEach * 3 && (each > usualEach / 4 || vesselNouns.has(fold(noun))))
+      return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, usual: usualEach, inferred}
     const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
-    return {vessels: sheets, pieces: yields, each: mass === null ? usualEach : mass.likely / sheets, inferred}
+    return {vessels: sheets, pieces: yields, each: mass === null ? usualEach : mass.likely / sheets, usual: usualEach, inferred}
   }
   if (mass === null) {
     inferred.push({
@@ -288,7 +289,7 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
       value: '1 vessel',
       why: 'nothing in the receipt can be weighed; it is taken to fill one vessel',
     })
-    return {vessels: 1, pieces: null, each: usualEach, inferred}
+    return {vessels: 1, pieces: null, each: usualEach, usual: usualEach, inferred}
   }
   const vessels = Math.max(1, Math.round(mass.likely / usualEach))
   inferred.push({
@@ -299,7 +300,7 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
   let pieces: number | null = null
   const piece = pieceMass[kind.id]
   if (isSheet(shape) && piece !== undefined) pieces = Math.max(1, Math.round(mass.likely / piece.likely))
-  return {vessels, pieces, each: mass.likely / vessels, inferred}
+  return {vessels, pieces, each: mass.likely / vessels, usual: usualEach, inferred}
 }
 
 const kilograms = (kg: number): string => (kg < 1 ? `${Math.round(kg * 100) * 10} g` : `${Math.round(kg * 100) / 100} kg`)
@@ -365,7 +366,9 @@ function orderOf(
     case 'weight': {
       if (mass === null) return 'nothing in this receipt can be weighed, so it cannot be made by weight'
       const times = new Fraction(asked.kilograms).div(new Fraction(mass.likely)).simplify(0.0005)
-      const count = Math.max(1, Math.round(asked.kilograms / made.each))
+      // A receipt that hardly covers the bottom is no guide to how full a vessel is meant to be.
+      const fill = made.each < 0.4 * made.usual ? made.usual : made.each
+      const count = Math.max(1, Math.round(asked.kilograms / fill))
       return {
         count,
         times,

@@ -198,7 +198,13 @@ const withChoice = (candidate: Candidate, said: ReadonlyArray<string | null>): C
   return choice === '' ? candidate : {...candidate, choice}
 }
 
-/** Everything one ingredient could be printed as, at least one. */
+/** Less than any scale or spoon shows: the receipt's own amount. */
+function asWritten(input: KitchenInput): Candidate {
+  const amount = input.amount ?? new Fraction(0)
+  return {text: `${mixed(amount)} ${pluralOf(input.measure, amount.valueOf())}`.replace(/ count$/, ''), share: 1, cost: 0}
+}
+
+/** Everything one ingredient could be printed as; empty where no scale or spoon shows so little. */
 function candidates(input: KitchenInput): Candidate[] {
   const {amount, measure} = input
   if (amount === null) return [{text: input.text.trim(), share: 1, cost: 0}]
@@ -314,7 +320,10 @@ const mostCombinations = 20000
  *   of each part within 0.5 % (or as near as the measures allow)
  */
 export function kitchenAmounts(inputs: readonly KitchenInput[]): KitchenLine[] {
-  const options = inputs.map(candidates)
+  const options = inputs.map((input) => {
+    const list = candidates(input)
+    return list.length > 0 ? list : [asWritten(input)]
+  })
   const chosen = options.map((list) => list.reduce((best, c) => (c.cost < best.cost ? c : best)))
   for (const part of new Set(inputs.map((input) => input.part))) {
     const members = inputs.flatMap((input, i): Member[] => {

@@ -5,6 +5,8 @@ import type {HeatNeed} from './types.js'
 
 /** How far a baking temperature may stand from the one a receipt names, °C (25 °F below, 45 °F above as the oven falls). Common practice, no source. */
 const allowance = {below: 15, above: 25}
+/** No oven that falls bakes for more than a day, minutes; a longer time in a receipt is steeping or keeping. */
+const longestBake = 1440
 /** The dose law needs an oven hotter than the crumb: the least it may be hotter, °C. */
 const leastDrive = 10
 
@@ -67,7 +69,7 @@ export interface NeedResult {
 export function bakingTime(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Range | null {
   const stated = receipt.facts.bake
   if (stated !== undefined) return {low: stated.low, likely: (stated.low + stated.high) / 2, high: stated.high}
-  const times = receipt.times.filter((time) => time.of === 'bake' && time.minutes.high > 0)
+  const times = receipt.times.filter((time) => time.of === 'bake' && time.minutes.high > 0 && time.minutes.high <= longestBake)
   if (times.length === 0) return null
   const merged = joinTimes(times, receipt.oven, usual)
   return {low: merged.low, likely: (merged.low + merged.high) / 2, high: merged.high}
