@@ -66,12 +66,12 @@ export function mostBurning(oven: OvenSpec): number {
 
 /**
  * What an oven usually burns: about 10 kg an hour on each square metre of floor (household and village ovens of `docs/oven.md`), and no
- * more than half of what its mouth can feed with air.
+ * more than four fifths of what its mouth can feed with air.
  *
  * @returns kg/h
  */
 export function burningRate(oven: OvenSpec): number {
-  return Math.min(10 * floorArea(oven.floor), 0.5 * mostBurning(oven) * 3600)
+  return Math.min(10 * floorArea(oven.floor), 0.8 * mostBurning(oven) * 3600)
 }
 
 /** One moment of a fire. */

@@ -122,7 +122,7 @@ export function pool(oven: OvenSpec, firings: readonly PastFiring[], cook?: ArmC
   const vector = times3(precision, mean)
   for (const f of firings) {
     const wide: OvenParameters = f.weighed ? PRIOR : fromLogMoments(mean, widen(covariance, [UNWEIGHED, 0, 0]))
-    const one = calibrate(oven, {...f, prior: wide, ...(cook ? {cook} : {})})
+    const one = calibrate(oven, {...f, prior: wide, silent: true, ...(cook ? {cook} : {})})
     const between: Triple = [f.weighed ? BETWEEN[0] : UNWEIGHED, BETWEEN[1], BETWEEN[2]]
     // (I + J·T)⁻¹ applied to J and b: information about the oven once this firing's own whim is integrated out.
     const mix = one.information.map((row, a) => row.map((v, b) => (a === b ? 1 : 0) + v * between[b]! ** 2)) as Square
