@@ -349,20 +349,163 @@ class BlockMaker {
   }
 }
 
+/** Characters that may mean mark-up inside a line: NUL \\ \` * _ [ ] < > | ~ and control characters. */
+const MARKS = new Uint8Array(128)
+for (const c of '\0\\`*_[]<>|~\r\f\v') MARKS[c.charCodeAt(0)] = 1
+/** Characters that may mean mark-up at the head of a line. */
+const HEADS = new Uint8Array(128)
+for (const c of '#>-+*=|`~<_: \t[]\\&\r') HEADS[c.charCodeAt(0)] = 1
+
+/** Mark-up that may run over blank lines: with any of it in a text the parser reads all of it. */
+const LONG_MARKUP = /```|~~~|<[!?]|<(?:script|pre|style|textarea)\b/i
+
+const isDigit = (c: number): boolean => c >= 48 && c <= 57
+
+/** Does the line from `from` begin with figures and a stop, as an ordered list does? The offset after them and a space, else −1. */
+function afterFigures(source: string, from: number, to: number): number {
+  let i = from
+  while (i < to && isDigit(source.charCodeAt(i))) i++
+  if (i === from || i - from > 9 || (source.charCodeAt(i) !== 46 && source.charCodeAt(i) !== 41)) return -1
+  return i + 1 >= to || source.charCodeAt(i + 1) === 32 || source.charCodeAt(i + 1) === 9 ? i + 2 : -1
+}
+
+/** Is `from`–`to`, all or part of one line, its own plain text? */
+function isPlain(source: string, from: number, to: number): boolean {
+  if (from >= to) return false
+  const first = source.charCodeAt(from)
+  if (first < 128 && HEADS[first] === 1) return false
+  if (isDigit(first) && afterFigures(source, from, to) >= 0) return false
+  for (let i = from; i < to; i++) {
+    const c = source.charCodeAt(i)
+    if (c < 128) {
+      if (MARKS[c] === 1) return false
+      // "&c." is plain, "&amp;" is not.
+      if (c === 38) {
+        const semicolon = source.indexOf(';', i)
+        if (semicolon > 0 && semicolon < to && semicolon - i < 34 && !source.slice(i, semicolon).includes(' ')) return false
+      }
+    } else if (c === 0xfeff) return false
+  }
+  const last = source.charCodeAt(to - 1)
+  return last !== 32 && last !== 9
+}
+
+const plainBlock = (kind: BlockKind, source: string, start: number, from: number, to: number): Block => ({
+  kind,
+  text: source.slice(from, to),
+  pieces: [{at: 0, from, to}],
+  start,
+  end: to,
+})
+
 /**
- * The blocks of a stretch of Markdown, by remark, with offsets into the whole source.
+ * A stretch without blank lines as blocks, where it has no mark-up but a heading's `#` or a list's dash or figure: most of an old
+ * book. Such text is its own meaning, and the parser takes longer over it than all the reading does.
+ *
+ * @returns false where the parser must read it
+ */
+function plainBlocks(source: string, start: number, end: number, into: Block[]): false | 'list' | 'text' {
+  const made: Block[] = []
+  let at = start
+  let kind: 'list' | 'text' | '' = ''
+  let textStart = -1
+  while (at < end) {
+    let stop = source.indexOf('\n', at)
+    if (stop < 0 || stop > end) stop = end
+    const c = source.charCodeAt(at)
+    if (c === 35 && kind === '') {
+      let i = at
+      while (source.charCodeAt(i) === 35) i++
+      if (i - at > 6 || source.charCodeAt(i) !== 32 || !isPlain(source, i + 1, stop) || source.charCodeAt(stop - 1) === 35)
+        return false
+      made.push(plainBlock('heading', source, at, i + 1, stop))
+    } else if ((c === 45 || c === 43) && source.charCodeAt(at + 1) === 32) {
+      if (kind === 'text' || !isPlain(source, at + 2, stop)) return false
+      kind = 'list'
+      made.push(plainBlock('item', source, at + 2, at + 2, stop))
+    } else if (isDigit(c) && afterFigures(source, at, stop) >= 0) {
+      const from = afterFigures(source, at, stop)
+      if (kind === 'text' || source.charCodeAt(from - 1) !== 32 || !isPlain(source, from, stop)) return false
+      kind = 'list'
+      made.push(plainBlock('item', source, from, from, stop))
+    } else {
+      if (kind === 'list' || !isPlain(source, at, stop)) return false
+      if (kind === '') textStart = at
+      kind = 'text'
+    }
+    at = stop + 1
+  }
+  if (kind === 'text') made.push(plainBlock('paragraph', source, textStart, textStart, end))
+  for (const block of made) into.push(block)
+  return kind === 'list' ? 'list' : 'text'
+}
+
+/**
+ * The blocks of a stretch of Markdown with offsets into the whole source: plain text as it stands, the rest by remark.
  *
  * @param source the whole file as read
  * @param start where the stretch begins
  * @param end where it ends
+ * @param all have the parser read everything, plain text too: the same blocks, for the tests
  */
-export function readBlocks(source: string, start: number, end: number): Block[] {
+export function readBlocks(source: string, start: number, end: number, all = false): Block[] {
   const blocks: Block[] = []
-  for (const {root, offset} of parseStretches(source.slice(start, end))) {
-    const maker = new BlockMaker(source, start + offset)
-    maker.walk(root, 'paragraph')
-    for (const block of maker.blocks) blocks.push(block)
+  const parse = (from: number, to: number): void => {
+    for (const {root, offset} of parseStretches(source.slice(from, to))) {
+      const maker = new BlockMaker(source, from + offset)
+      maker.walk(root, 'paragraph')
+      for (const block of maker.blocks) blocks.push(block)
+    }
   }
+  if (all || LONG_MARKUP.test(source.slice(start, end))) {
+    parse(start, end)
+    return blocks
+  }
+  let at = start
+  let marked = -1
+  /** Blocks of a plain list just read, which an indented block after it may belong to. */
+  let list = {from: -1, count: 0}
+  while (at < end) {
+    let stop = source.indexOf('\n', at)
+    if (stop < 0 || stop > end) stop = end
+    if (isBlank(source, at, stop)) {
+      at = stop + 1
+      continue
+    }
+    const from = at
+    let to = stop
+    let next = stop + 1
+    while (next < end) {
+      let nextStop = source.indexOf('\n', next)
+      if (nextStop < 0 || nextStop > end) nextStop = end
+      if (isBlank(source, next, nextStop)) break
+      to = nextStop
+      next = nextStop + 1
+    }
+    const indented = source.charCodeAt(from) === 32 || source.charCodeAt(from) === 9
+    if (indented && list.from >= 0 && marked < 0) {
+      // It goes on the list's last item: the parser reads both.
+      blocks.length = list.count
+      marked = list.from
+    }
+    const before = blocks.length
+    const plain = indented ? false : marked < 0 ? plainBlocks(source, from, to, blocks) : false
+    if (marked >= 0 && !indented) {
+      const found: Block[] = []
+      const kind = plainBlocks(source, from, to, found)
+      if (kind !== false && kind !== 'list') {
+        parse(marked, from)
+        marked = -1
+        for (const block of found) blocks.push(block)
+        list = {from: -1, count: 0}
+      }
+    } else if (plain === false) {
+      if (marked < 0) marked = from
+      list = {from: -1, count: 0}
+    } else list = plain === 'list' ? (list.from >= 0 ? list : {from, count: before}) : {from: -1, count: 0}
+    at = next
+  }
+  if (marked >= 0) parse(marked, end)
   return blocks
 }
 

@@ -1,0 +1,91 @@
+import fc from 'fast-check'
+import {describe, expect, test} from 'vitest'
+import {cutByHeading, readBlocks, readSections} from '../src/receipt/sections.js'
+
+const line = fc.constantFrom(
+  'Take two pounds of flour, &c.',
+  'a gill of milk &amp; one egg',
+  'Bake it *gently* in a _slow_ oven.',
+  '- 2 cups flour',
+  '- 3 eggs, beaten',
+  '+ butter',
+  '* salt',
+  '1. Mix.',
+  '12) Bake it.',
+  '350. INGREDIENTS.--4 eggs',
+  '# Seed cake',
+  '## Method ##',
+  '####### no heading',
+  '#no heading',
+  '> as she said',
+  '    1 quart of milk',
+  '  1 pint of cream',
+  '\tindented',
+  '| flour | 2 lb. |',
+  '| --- | --- |',
+  '===',
+  '---',
+  '* * *',
+  'a line with a stop at its end  ',
+  'half a \\* pound',
+  '<b>bold</b> flour',
+  '[link]: /x',
+  'see [link]',
+  '`code`',
+  '',
+  '',
+  '',
+  ' ',
+)
+const markdown = fc.array(line, {maxLength: 25}).map((lines) => lines.join('\n'))
+
+const shape = (source: string, all: boolean): unknown =>
+  readBlocks(source, 0, source.length, all).map((b) => ({kind: b.kind, text: b.text, from: b.pieces[0]?.from}))
+
+describe('cutting a file into receipts', () => {
+  test('plain text read as it stands gives the blocks that remark gives', () => {
+    fc.assert(
+      fc.property(markdown, (source) => {
+        expect(shape(source, false)).toEqual(shape(source, true))
+      }),
+      {numRuns: 400},
+    )
+  })
+
+  test('any text: cuts cover it without gap or overlap, and every piece stands where it says', () => {
+    fc.assert(
+      fc.property(fc.oneof(markdown, fc.string({unit: 'binary', maxLength: 300})), (source) => {
+        let at = 0
+        for (const cut of cutByHeading(source, 0)) {
+          expect(cut.start).toBe(at)
+          at = cut.end
+        }
+        expect(at).toBe(source.length)
+        for (const section of readSections(source, 'x.md', 0, {}))
+          for (const token of section.tokens) {
+            expect(token.start).toBeGreaterThanOrEqual(section.start)
+            expect(token.end).toBeLessThanOrEqual(section.end)
+            expect(token.start).toBeLessThanOrEqual(token.end)
+          }
+      }),
+      {numRuns: 150},
+    )
+  })
+
+  test('one receipt a heading; headings of parts stay with their receipt', () => {
+    const source =
+      '# Apple pie\n\n## Ingredients\n\n- 2 lb apples\n\n### For the crust\n\n- flour\n\n## Method\n\nBake.\n\n# Seed cake\n\nFlour.\n'
+    const sections = [...readSections(source, 'x.md', 0, {})]
+    expect(sections.map((s) => s.title)).toEqual(['Apple pie', 'Seed cake'])
+    expect(sections.map((s) => s.line)).toEqual([1, 15])
+  })
+
+  test('a text without a heading is one receipt, named after its file', () => {
+    expect([...readSections('Take a pint of milk.', 'in/apple-pie.md', 0, {})].map((s) => s.title)).toEqual(['Apple pie'])
+  })
+
+  test('underlined headings, but no heading inside fenced code', () => {
+    const source = 'Rusks\n=====\n\nFlour.\n\n```\n# not a heading\n```\n\nBuns\n----\n\nSugar.\n'
+    expect([...readSections(source, 'x.md', 0, {})].map((s) => s.title)).toEqual(['Rusks', 'Buns'])
+  })
+})
