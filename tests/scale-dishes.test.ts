@@ -241,7 +241,20 @@ describe('what is wrong is said, with the line of the day', () => {
       'wide',
       '---\nvessel: round 22 in x 3 in\n---\n# A great plum cake\n\n- 1 kg flour\n- 1 kg currants\n- 1 kg butter\n\nBake it in a slow oven 4 hours.\n',
     )
-    expect(make('wide', '1 times', {}, wide)).toMatchObject({dishes: [], messages: [{rule: 'scale-mouth', severity: 'error'}]})
+    const {dishes, messages} = make('wide', '1 times', {}, wide)
+    expect(messages).toMatchObject([{rule: 'scale-mouth', severity: 'warning'}])
+    // It stays in the list, so that the plan names it among what cannot be placed.
+    expect(dishes).toHaveLength(1)
+  })
+  it('a vessel that is our own guess is taken smaller where the usual one does not go in, and says so', () => {
+    const rolls = read('rolls', '# French rolls\n\n- 500 g flour\n- 300 g milk\n- 8 g yeast\n\nBake in a hot oven 15 minutes.\n')
+    const small = {floor: {shape: 'round' as const, diameter: 0.7}, mouth: {width: 0.26, height: 0.2}, vaultHeight: 0.3}
+    const item = {file: 'receipts/rolls.md', title: 'Rolls', amount: '1 times', wantedBy: null, line: 1, column: 1}
+    const {dishes, messages} = makeDishes({day: {people: 8, items: [item], spare: []}, receipts: rolls, oven: small})
+    expect(messages).toEqual([])
+    const foot = dishes[0]!.vessel.footprint
+    expect(foot.shape === 'rectangle' && foot.width).toBeLessThanOrEqual(0.26)
+    expect(dishes[0]!.inferred.find((one) => one.field === 'vessel')?.why).toMatch(/does not go into this oven/)
   })
   it('a dish that is not baked', () => {
     const {dishes, messages} = make(

@@ -192,6 +192,34 @@ function shapeOf(receipt: Receipt, kind: KindFigures, say: Say): Shape | null {
   return usual.ok ? {size: usual.value, name: usual.name, stated: false} : null
 }
 
+/** A vessel that is our own guess is taken smaller where the oven cannot take the usual one: by tenths, down to half. */
+function smaller(shape: Shape, kind: KindFigures, fits: Context['fits']): Shape & {readonly why?: string} {
+  if (shape.stated || fits(standing(shape, kind, holds(shape.size, kind)), 1) > 0) return shape
+  for (const share of [0.9, 0.8, 0.7, 0.6, 0.5]) {
+    const {size} = shape
+    const less: VesselSize = {
+      shape: size.shape,
+      height: size.height * share,
+      ...(size.across === undefined
+        ? {length: (size.length ?? 0) * share, width: (size.width ?? 0) * share}
+        : {across: size.across * share}),
+    }
+    const cm = [
+      less.across ?? less.length,
+      less.width,
+      size.shape === 'sheet' || size.shape === 'free-standing' ? undefined : less.height,
+    ]
+    const name = `${size.shape === 'free-standing' ? 'free-standing loaf' : size.shape} ${cm
+      .filter((one) => one !== undefined)
+      .map((one) => Math.round(one * 100))
+      .join(' x ')} cm`
+    const found: Shape = {size: less, name, stated: true}
+    if (fits(standing(found, kind, holds(less, kind)), 1) > 0)
+      return {...found, why: `the usual ${shape.name} does not go into this oven`}
+  }
+  return shape
+}
+
 function fillOf(size: VesselSize, kind: KindFigures): number {
   if (size.shape === 'pie plate') return filled['pie plate']
   if (size.shape === 'crock') return filled.crock
@@ -408,7 +436,8 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     )
     return []
   }
-  const shape = shapeOf(receipt, kind, say)
+  const usualShape = shapeOf(receipt, kind, say)
+  const shape = usualShape === null ? null : smaller(usualShape, kind, context.fits)
   if (shape === null) {
     say(
       'error',
@@ -441,17 +470,21 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const each = mass === null ? made.each : (mass.likely * order.times.valueOf()) / order.count
   const vessel = vesselAt(each)
   const fits = context.fits(vessel, order.count)
+  // It stays in the plan, so that the planner names it among those it cannot place.
   if (fits === 0) {
     say(
-      'error',
+      'warning',
       'scale-mouth',
-      `${shape.name} does not go into this oven: ${sizes(vessel)}, and the mouth or the floor is smaller`,
+      `${shape.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
       'state a smaller vessel in the receipt’s front matter',
     )
-    return []
   }
   const inferred: Inferred[] = [...receipt.inferred, ...made.inferred, ...(order.why === null ? [] : [order.why])]
-  if (!shape.stated && !inferred.some((one) => one.field === 'vessel')) {
+  if (shape.why !== undefined) {
+    const guess = inferred.findIndex((one) => one.field === 'vessel')
+    if (guess >= 0) inferred.splice(guess, 1)
+    inferred.push({field: 'vessel', value: shape.name, why: shape.why})
+  } else if (!shape.stated && !inferred.some((one) => one.field === 'vessel')) {
     inferred.push({field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`})
   }
   const base = heatNeed(receipt, kind, kind.title.toLowerCase())
@@ -467,7 +500,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       why: `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${percentOf(thicker * thicker)} of ${Math.round(base.need.minutes.low)}–${Math.round(base.need.minutes.high)} min`,
     })
   }
-  const limit = limitOf(context, each, fits, order, receipt, say)
+  const limit = limitOf(context, each, fits === 0 ? order.count : fits, order, receipt, say)
   const batches = Math.ceil(order.count / limit)
   if (batches > 1)
     inferred.push({
