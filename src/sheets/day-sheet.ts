@@ -5,11 +5,11 @@ import {clock, duration, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
-import {stepWords} from './phrases.js'
+import {remedyLines, stepWords} from './phrases.js'
 import {countOf, drawBetween, type PlanView, planHead, reasonAlone, shortCautions, zoneWord} from './plan-text.js'
 import type {Style} from './style.js'
 import {messageLine} from './translation-text.js'
-import {say, type WordKey} from './words/index.js'
+import {say, sayIf, type WordKey} from './words/index.js'
 
 /** The clock time of a step, with the day named under it where it is another day's. */
 function stamp(minutes: number, style: Style): Element {
@@ -84,8 +84,14 @@ function ownFigures(step: Step, style: Style): string[] {
   const out: string[] = []
   if (ahead?.id === 'ahead draw' || behind?.id === 'behind draw') {
     const [early, late] = [value(ahead, 'early'), value(behind, 'late')]
-    if (early !== null) out.push(say(words, 'own.from', {time: clock(early, style)}))
-    if (late !== null) out.push(say(words, 'own.until', {time: clock(late, style)}))
+    const [from, until] = [early ?? step.at, late ?? step.at]
+    const sameDay = Math.floor(from / 1440) === Math.floor(until / 1440) && Math.floor(from / 1440) === Math.floor(step.at / 1440)
+    const time = (at: number): string => (sameDay ? timeOfDay(at, style) : clock(at, style))
+    out.push(
+      Math.round(from) >= Math.round(until)
+        ? say(words, 'own.from', {time: time(from)})
+        : say(words, 'own.look', {from: time(from), until: time(until)}),
+    )
   }
   if (ahead?.id === 'ahead load' || behind?.id === 'behind load') {
     const [high, low] = [value(ahead, 'celsius'), value(behind, 'celsius')]
@@ -97,6 +103,10 @@ function ownFigures(step: Step, style: Style): string[] {
   if (hold !== null && (ahead?.id === 'ahead dough' || behind?.id === 'behind dough'))
     out.push(say(words, 'own.hold', {time: duration(hold)}))
   return out
+}
+
+function plainDeed(what: string): Element {
+  return h('div', {className: ['deed', 'bare']}, [box(), h('div', [h('p', {className: ['do']}, what)])])
 }
 
 /** One deed with its box: what, which dishes by number, the sign, and what is its own when ahead or behind. */
@@ -111,7 +121,7 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
       type: 'text',
       value:
         step.action === 'load'
-          ? ` ${dish.title}, ${countOf(dish)}, ${zoneWord(dish.zone, style)}`
+          ? ` ${dish.title} (${dish.count}), ${zoneWord(dish.zone, style)}`
           : ` ${dish.title} (${zoneWord(dish.zone, style)})`,
     },
   ])
@@ -125,13 +135,20 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
         ]
   const asides: string[] = []
   const tested = known.test ? stepWords(known.test, problem, style) : null
-  if (tested) asides.push(`${words['action.test']}:`)
-  if (step.celsius && step.action !== 'draw')
-    asides.push(`${say(words, 'step.heat', {temperature: temperatures(step.celsius, style)})}.`)
   const sign = said.sign ?? tested?.sign ?? null
-  if (sign && !known.signs.has(`${step.action} ${sign}`)) asides.push(stop(say(words, 'step.sign', {sign})))
+  const newSign = sign !== null && !known.signs.has(`${step.action} ${sign}`)
   if (sign && step.action === 'feed') known.signs.add(`${step.action} ${sign}`)
-  asides.push(...ownFigures(step, style))
+  // The sign of a risen dough stands at the shaping, which comes when it has risen.
+  if (step.action === 'rise' && known.shaped.has(step.dishes.join())) return plainDeed(said.say)
+  const figures = ownFigures(step, style)
+  if (step.action === 'draw' && figures.length > 0) asides.push(stop(sign ? `${figures.join(' ')}: ${sign}` : figures.join(' ')))
+  else {
+    // A load's own right heat says more than the heat expected, which stands in the table of readings.
+    if (step.celsius && step.action !== 'draw' && (figures.length === 0 || step.action === 'test'))
+      asides.push(`${say(words, 'step.heat', {temperature: temperatures(step.celsius, style)})}.`)
+    if (newSign) asides.push(stop(tested ? say(words, 'day.test', {sign}) : say(words, 'step.sign', {sign})))
+    asides.push(...figures.map(stop))
+  }
   const [ahead, behind] = [step.words?.ifAhead, step.words?.ifBehind]
   if (said.ifAhead && !(ahead && standingIds.has(ahead.id))) asides.push(stop(said.ifAhead))
   if (said.ifBehind && !(behind && standingIds.has(behind.id))) asides.push(stop(said.ifBehind))
@@ -148,6 +165,8 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
 interface Known {
   readonly test: Step | null
   readonly signs: Set<string>
+  /** Dishes that have a step of shaping. */
+  readonly shaped: ReadonlySet<string>
 }
 
 const stop = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`)
@@ -168,7 +187,7 @@ function moment(
   problem: PlanProblem,
   dishes: readonly Numbered[],
   style: Style,
-  signs: Set<string>,
+  known: Pick<Known, 'signs' | 'shaped'>,
 ): Element {
   const turn = steps.some((step) => step.action === 'light' || step.action === 'load')
   const testOf = (load: Step): Step | null => steps.find((step) => step.action === 'test' && step.load === load.load) ?? null
@@ -179,7 +198,7 @@ function moment(
       'div',
       steps
         .filter((step) => !folded.has(step))
-        .map((step) => deed(step, problem, dishes, style, {test: step.action === 'load' ? testOf(step) : null, signs})),
+        .map((step) => deed(step, problem, dishes, style, {test: step.action === 'load' ? testOf(step) : null, ...known})),
     ),
   ])
 }
@@ -187,10 +206,10 @@ function moment(
 /** Rows for readings to be written in by hand: at the test, at each load, and two to spare. */
 function readingTable(plan: Plan, style: Style): Element {
   const {words} = style
-  // Six rows at most, three quarters of an hour apart or more: as many as a busy cook fills in.
+  // Five rows at most, three quarters of an hour apart or more: as many as a busy cook fills in.
   const times: number[] = []
   for (const time of [plan.ready, ...plan.loads.map((load) => load.at)].map(Math.round).sort((a, b) => a - b))
-    if (times.length < 6 && time - (times.at(-1) ?? -Infinity) >= 45) times.push(time)
+    if (times.length < 5 && time - (times.at(-1) ?? -Infinity) >= 45) times.push(time)
   const expected = (at: number): string =>
     temperatures(
       {
@@ -200,7 +219,7 @@ function readingTable(plan: Plan, style: Style): Element {
       style,
     )
   const cells = (time: string, expectation: string): Element =>
-    h('tr', [h('th', {scope: 'row'}, time), h('td', expectation), h('td'), h('td'), h('td')])
+    h('tr', [time === '' ? h('td') : h('th', {scope: 'row'}, time), h('td', expectation), h('td'), h('td'), h('td')])
   return h('table', {className: ['blank', 'readings']}, [
     h('caption', words['day.readings']),
     h(
@@ -213,7 +232,7 @@ function readingTable(plan: Plan, style: Style): Element {
         h('th', {scope: 'col'}, words['col.note']),
       ]),
     ),
-    h('tbody', [...times.map((at) => cells(clock(at, style), expected(at))), cells('\u00a0', ''), cells('\u00a0', '')]),
+    h('tbody', [...times.map((at) => cells(clock(at, style), expected(at))), cells('', ''), cells('', '')]),
   ])
 }
 
@@ -224,21 +243,25 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
   return [
     h('section', {className: ['warn']}, [
       h('h2', words['plan.unplaced']),
-      ...plan.unplaced.flatMap(({dish, rule, reason, remedies}) => [
-        h('p', [
-          h('strong', `${dishTitle(problem, dish)}: `),
-          `${stop(reasonAlone(dish, reason, problem))} ${say(words, 'plan.rule', {rule})}.`,
-        ]),
-        ...(remedies.length > 0
-          ? [
-              h('p', words['plan.remedies']),
-              h(
-                'ul',
-                remedies.map((remedy) => h('li', remedy)),
-              ),
-            ]
-          : []),
-      ]),
+      ...plan.unplaced.flatMap((unplaced) => {
+        const {dish, rule, reason} = unplaced
+        const remedies = remedyLines(unplaced, problem, style)
+        return [
+          h('p', [
+            h('strong', `${dishTitle(problem, dish)}: `),
+            `${stop(reasonAlone(dish, reason, problem))} ${say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)})}.`,
+          ]),
+          ...(remedies.length > 0
+            ? [
+                h('p', words['plan.remedies']),
+                h(
+                  'ul',
+                  remedies.map((remedy) => h('li', remedy)),
+                ),
+              ]
+            : []),
+        ]
+      }),
     ]),
   ]
 }
@@ -249,17 +272,21 @@ export function daySheet(view: PlanView, style: Style): Element {
   const {words} = style
   const head = planHead(view, style)
   const dishes = numbered(plan, problem)
-  const signs = new Set<string>()
-  return h('article', {className: ['sheet', 'day-sheet']}, [
+  const known = {
+    signs: new Set<string>(),
+    shaped: new Set(plan.steps.filter((step) => step.action === 'shape').map((step) => step.dishes.join())),
+  }
+  const all = moments(plan.steps)
+  return h('article', {className: ['sheet', 'day-sheet', all.length > 44 ? 'tight' : all.length > 24 ? 'dense' : 'roomy']}, [
     h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.join(' '))]),
     ...unplacedBox(plan, problem, style),
     ...standingOrders(plan, style),
     h(
       'ol',
       {className: ['day']},
-      moments(plan.steps).map((steps) => moment(steps, problem, dishes, style, signs)),
+      all.map((steps) => moment(steps, problem, dishes, style, known)),
     ),
-    readingTable(plan, style),
+    h('div', {className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: words['day.readings']}, readingTable(plan, style)),
     h('section', {className: ['warn', 'small']}, [
       h('p', h('strong', words['plan.cautions'])),
       h(
@@ -355,7 +382,7 @@ export function floorSheet(view: PlanView, style: Style): Element {
               .map((dish) =>
                 h('li', [
                   h('strong', `${dish.number} `),
-                  `${dish.title}, ${countOf(dish)}, ${zoneWord(dish.zone, style)}; ${words['col.draw'].toLowerCase()} ${drawBetween(dish, style)}`,
+                  `${dish.title}, ${countOf(dish)}; ${words['col.draw'].toLowerCase()} ${plan.loads.length > 4 ? clock(dish.draw.likely, style) : drawBetween(dish, style)}`,
                 ]),
               ),
           ),

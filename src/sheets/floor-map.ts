@@ -31,7 +31,7 @@ export function floorMap(
   const id = options.id ?? `floor-${load.number}`
   const {depth, width} = floorSize(problem.floor)
   const scale = pixels / Math.max(depth, width)
-  const full = {width: width * scale + 2 * margin, height: depth * scale + 2 * margin + 46}
+  const full = {width: width * scale + 2 * margin, height: depth * scale + 2 * margin + 20}
   const middle = {x: full.width / 2, y: margin + (depth * scale) / 2}
   // The map has y downwards on the page and the floor has it towards the back.
   const place = (item: {readonly x: number; readonly y: number}): {x: number; y: number} => ({
@@ -96,10 +96,10 @@ export function floorMap(
         strokeWidth: 5,
         fill: 'none',
       }),
-      s('text', {x: middle.x, y: margin - 10, textAnchor: 'middle', fontSize: 20, fontStyle: 'italic'}, words['zone.back']),
+      s('text', {x: middle.x, y: margin - 10, textAnchor: 'middle', fontSize: 26, fontStyle: 'italic'}, words['zone.back']),
       s(
         'text',
-        {x: middle.x, y: front + 32, textAnchor: 'middle', fontSize: 20, fontStyle: 'italic'},
+        {x: middle.x, y: front + 38, textAnchor: 'middle', fontSize: 26, fontStyle: 'italic'},
         `${words['zone.mouth']}, ${length(problem.mouth.width, style)}`,
       ),
       ...standing.flatMap((item) => vessel(item, problem, place, scale, '–', `url(#${id}-in)`)),

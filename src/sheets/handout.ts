@@ -110,7 +110,7 @@ function figuresTable(receipt: Receipt, cited: Citations, style: Style): Element
 function footnoteMarks(ids: readonly string[], cited: Citations): ElementContent[] {
   return ids.flatMap((id, i): ElementContent[] => [
     {type: 'text', value: i > 0 ? ' ' : ''},
-    h('a', {href: `#source-${cited.number(id)}`}, `[${cited.number(id)}]`),
+    h('a', {className: ['note'], href: `#source-${cited.number(id)}`}, `[${cited.number(id)}]`),
   ])
 }
 

@@ -34,21 +34,22 @@ figure svg { display: block; width: 100%; height: auto; }
 blockquote { border-left: 2px solid #000; padding-left: .8rem; margin-left: 0; font-family: Charter, "Liberation Serif", Georgia, serif; font-size: 1.1rem; overflow-wrap: anywhere; }
 blockquote h1, blockquote h2, blockquote h3, blockquote h4 { font-size: 1.15rem; border: 0; }
 mark { background: none; color: #000; border-bottom: 2px solid #000; }
+.note { display: inline-block; min-width: 1.6rem; min-height: 1.6rem; text-align: center; }
 sup { line-height: 0; font-weight: bold; }
 .box { display: inline-block; width: 1.05em; height: 1.05em; border: 2px solid #000; vertical-align: -.12em; }
 .day { list-style: none; margin: 0; padding: 0; }
 .day > li { display: grid; grid-template-columns: 6.4rem minmax(0, 1fr); column-gap: .6rem; border-top: 1px solid #000; padding: .25rem 0; break-inside: avoid; }
 .day > li.turn { border-top: 3px solid #000; }
-.stamp { font-weight: bold; font-size: 1.3rem; white-space: nowrap; }
-.stamp .day-name { display: block; font-size: .8rem; font-weight: normal; white-space: normal; }
+.stamp { font-weight: bold; font-size: 1.3em; white-space: nowrap; }
+.stamp .day-name { display: block; font-size: .62em; font-weight: normal; white-space: normal; }
 .deed { display: grid; grid-template-columns: 1.35rem minmax(0, 1fr); column-gap: .3rem; }
 .deed + .deed { margin-top: .25rem; }
 .deed p { margin: 0; }
-.do { font-size: 1.12rem; line-height: 1.25; }
+.do { font-size: 1.12em; line-height: 1.25; }
 .bare .do { font-weight: bold; }
 .no { border: 1.5px solid #000; padding: 0 .25em; }
-.aside { font-size: .92rem; line-height: 1.25; }
-.standing { border: 1px solid #000; padding: .3rem .7rem; font-size: .92rem; line-height: 1.25; break-inside: avoid; }
+.aside { font-size: .92em; line-height: 1.25; }
+.standing { border: 1px solid #000; padding: .3rem .7rem; font-size: .92em; line-height: 1.25; break-inside: avoid; }
 .standing h2 { font-size: 1.05rem; margin: 0; }
 .standing ul { margin: .1rem 0; columns: 2; column-gap: 2rem; }
 .standing li { break-inside: avoid; }
@@ -57,6 +58,9 @@ sup { line-height: 0; font-weight: bold; }
 .maps { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: .4rem 1.6rem; }
 .maps.many { grid-template-columns: repeat(3, minmax(0, 1fr)); gap: .2rem 1rem; font-size: .92rem; }
 .map { break-inside: avoid; }
+.many .map h2 { font-size: 1rem; margin: .2rem 0 0; }
+.many .map figure { margin: .1rem 0; }
+.many .map ul { margin: .1rem 0; font-size: .85rem; line-height: 1.2; }
 .pairs { columns: 2; column-gap: 1.6rem; }
 .pairs section { break-inside: avoid; }
 .cautions-sheet h2 { margin: .5rem 0 .1rem; font-size: 1.1rem; }
@@ -72,7 +76,7 @@ section.batch, .question { break-inside: avoid; }
 .line { display: block; border-bottom: 1px solid #000; height: 1.9rem; }
 .plain { list-style: none; padding-left: 0; }
 nav ul { list-style: none; padding-left: 0; }
-nav li { padding: .3rem 0; }
+nav li, .index li { padding: .3rem 0; }
 footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
 @media (max-width: 44rem) {
   .pair, .pair.even, .maps, .maps.many { grid-template-columns: minmax(0, 1fr); }
@@ -85,10 +89,21 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .stack tr { border-bottom: 1px solid #000; padding: .3rem 0; }
 }
 @media print {
-  @page { margin: 10mm 12mm; }
+  @page { margin: 9mm 12mm; }
   :root { font-size: 11pt; line-height: 1.28; }
   body { padding: 0; max-width: none; }
   nav, .screen { display: none; }
+  .note { min-width: 0; min-height: 0; display: inline; }
+  .dense { font-size: .95rem; }
+  .tight { font-size: .86rem; }
+  .dense .do, .tight .do { font-size: 1.1em; }
+  .dense .stamp, .tight .stamp { font-size: 1.2em; }
+  .dense .day > li { padding: .12rem 0; }
+  .tight .day > li { padding: .06rem 0; }
+  .dense .deed + .deed, .tight .deed + .deed { margin-top: .1rem; }
+  .dense .lead, .tight .lead { font-size: 1em; }
+  .dense .blank td, .tight .blank td { height: 1.6rem; padding-top: 0; padding-bottom: 0; }
+  .dense .warn, .tight .warn { font-size: .84em; padding: .1rem .6rem; }
   .cautions-sheet { font-size: .88rem; }
   .weighing .batches { columns: 2; column-gap: 1.6rem; font-size: .9rem; }
   .batch h2 { font-size: 1.05rem; margin: .3rem 0 0; }

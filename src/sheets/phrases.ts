@@ -1,5 +1,5 @@
 import {phrases, type Speaker, speak} from '../plan/phrases.js'
-import type {Phrase, PlanProblem, Step} from '../plan/types.js'
+import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, duration, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import type {Style} from './style.js'
@@ -49,4 +49,14 @@ export function stepWords(step: Step, problem: PlanProblem, style: Style): StepW
     ifAhead: said(words.ifAhead, step.ifAhead),
     ifBehind: said(words.ifBehind, step.ifBehind),
   }
+}
+
+/** What would help an unplaced dish, in the reader's language where the planner gave it as data. */
+export function remedyLines(unplaced: Plan['unplaced'][number], problem: PlanProblem, style: Style): string[] {
+  const voice = speaker(problem, style)
+  const tried = unplaced.tried ?? []
+  return unplaced.remedies.map((remedy) => {
+    const words = tried.find((other) => other.say === remedy)?.words
+    return (words && speak(words, voice)) || remedy
+  })
 }

@@ -3,7 +3,7 @@ import type {Plan, PlanProblem} from '../plan/types.js'
 import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
-import {stepWords} from './phrases.js'
+import {remedyLines, stepWords} from './phrases.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
 import {messageLine} from './translation-text.js'
@@ -112,9 +112,11 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   }
   if (plan.unplaced.length > 0) {
     heading('plan.unplaced')
-    for (const {dish, rule, reason, remedies} of plan.unplaced) {
+    for (const unplaced of plan.unplaced) {
+      const {dish, rule, reason} = unplaced
+      const remedies = remedyLines(unplaced, problem, style)
       out.push(...hanging('  ! ', tidy(unplacedLine(dish, reason, problem)), width))
-      out.push(...hanging('    ', say(words, 'plan.rule', {rule}), width))
+      out.push(...hanging('    ', say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)}), width))
       if (remedies.length > 0) out.push(`    ${words['plan.remedies']}`)
       for (const remedy of remedies) out.push(...hanging('      - ', tidy(remedy), width))
     }
@@ -194,9 +196,11 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   const blocks = [`# ${md(head.title)}`, ...head.lines.map(md)]
   if (plan.unplaced.length > 0) {
     blocks.push(`## ${words['plan.unplaced']}`)
-    for (const {dish, rule, reason, remedies} of plan.unplaced) {
+    for (const unplaced of plan.unplaced) {
+      const {dish, rule, reason} = unplaced
+      const remedies = remedyLines(unplaced, problem, style)
       blocks.push(
-        `**${md(dishTitle(problem, dish))}**: ${md(reasonAlone(dish, reason, problem))} ${md(say(words, 'plan.rule', {rule}))}`,
+        `**${md(dishTitle(problem, dish))}**: ${md(reasonAlone(dish, reason, problem))} ${md(say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)}))}`,
       )
       if (remedies.length > 0) blocks.push(words['plan.remedies'], remedies.map((remedy) => `- ${md(remedy)}`).join('\n'))
     }

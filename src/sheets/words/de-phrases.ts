@@ -56,5 +56,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy two batches': '{dishes} in zwei Schüssen: {outcome}.',
   'remedy tomorrow': '{dishes} morgen um {at} backen: {outcome}.',
   'remedy wider heat': '{dishes} stattdessen bei {celsius}: {outcome}.',
+  'outcome all': 'dann geht alles hinein',
+  'outcome late': 'dann geht alles hinein, zusammen {minutes} später',
+  'outcome still': 'alles außer {dishes}',
   'remedy leave out': '{dishes} weglassen: {outcome}.',
 }
