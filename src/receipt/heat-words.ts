@@ -49,7 +49,8 @@ export function longest<Row>(root: Node<Row>, tokens: readonly Token[], at: numb
   return best
 }
 
-export const used = (use: OvenWord['use']): readonly OvenWord[] => ovenWords.filter((row) => (row.use ?? 'adjective') === use)
+export const used = (use: OvenWord['use']): readonly OvenWord[] =>
+  ovenWords.filter((row) => (row.use ?? 'adjective') === use && row.id !== 'unknown-heat')
 export const ADJECTIVES = tree(used('adjective'))
 export const ADVERBS = tree(used('adverb'))
 export const AS_FOR = tree(used('as for'))
@@ -102,6 +103,12 @@ export const isStop = (t: Token | undefined): boolean =>
     (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|' || t.word === ':'))
 
 export const HEDGE_CAP = hedges.find((row) => row.effect === 'cap')!
+/** What a word for heat may mean that no row knows: from the slack oven to the hot. */
+export const UNKNOWN_HEAT = ovenWords.filter((row) => row.id === 'unknown-heat')
+/** What a stretch of time is made of. */
+export const BETWEEN_TIMES = set(
+  'for about an a or to and hour hours minutes half quarter three four two one five six of quarters at least some until done it them',
+)
 export const WELL_HEATED = ovenWords.filter((row) => row.id === 'well-heated')
 export const RUN_WORDS: ReadonlySet<string> = new Set(
   [...used('adjective'), ...hedges]

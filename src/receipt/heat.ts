@@ -11,6 +11,7 @@ import {
   AS_FOR,
   BAKES,
   BE,
+  BETWEEN_TIMES,
   CONDITIONS,
   CONTEXT_BAKES,
   COPULAS,
@@ -44,6 +45,7 @@ import {
   STRICT_ADVERBS,
   TEST_ACTS,
   TESTS,
+  UNKNOWN_HEAT,
   VERB_TOO,
   WARNINGS,
   WEAK,
@@ -73,6 +75,7 @@ interface Reading {
   readonly rank: number
   readonly disagree?: boolean
   readonly condition?: boolean
+  readonly known?: boolean
 }
 /** A word before "oven" that the lexicon does not know as a heat word: reported, and carried through. */
 export interface UnknownHeat {
@@ -246,7 +249,18 @@ class HeatReader extends Walk {
     for (const row of chosen) if (row.note !== undefined && !said.includes(row.note)) said.push(row.note)
     const band = hedge?.effect === 'cap' ? bandOf(low, high) : chosen[0]!.band
     if (condition) said.push('said with an “if”: what happens at this heat, not the heat it wants')
-    this.#found.push({from, to, band, low, high, sources: [...sources], notes: said, rank, condition})
+    this.#found.push({
+      from,
+      to,
+      band,
+      low,
+      high,
+      sources: [...sources],
+      notes: said,
+      rank,
+      condition,
+      known: chosen !== UNKNOWN_HEAT && chosen[0] !== UNKNOWN_HEAT[0],
+    })
   }
 
   /**
@@ -382,11 +396,23 @@ class HeatReader extends Walk {
     ) {
       const adverb = longest(ADVERBS, tokens, prepositionAt - 1, prepositionAt)
       if (adverb !== null) this.#put(prepositionAt - 1, i + 1, adverb.rows, null, 3)
+    } else if (/^in(?:to)?$/.test(this.word(prepositionAt)) && this.#adverbBefore(prepositionAt)) {
+      // read there
     } else if (STRICT_ADVERBS.has(this.word(i + 1)) && this.word(i + 1).endsWith('ly') && tokens[i + 1]!.block === block) {
       const adverb = longest(ADVERBS, tokens, i + 1, i + 2)
       if (adverb !== null) this.#put(i, i + 2, adverb.rows, null, 3)
     }
-    // "a zestful oven": a word between article and oven that no row knows.
+    // "in the oven to dry slowly"
+    else if (
+      this.word(i + 1) === 'to' &&
+      tokens[i + 3]?.block === block &&
+      STRICT_ADVERBS.has(this.word(i + 3)) &&
+      !BAKES.has(this.word(i + 2))
+    ) {
+      const adverb = longest(ADVERBS, tokens, i + 3, i + 4)
+      if (adverb !== null) this.#put(i, i + 4, adverb.rows, null, 3)
+    }
+    // "a zestful oven": a word between article and oven that no row knows. It is carried, with every heat it may mean.
     const word = tokens[i - 1]
     if (
       word !== undefined &&
@@ -397,8 +423,28 @@ class HeatReader extends Walk {
       !NEUTRAL.has(word.word) &&
       !HEDGES.next?.has(word.word) &&
       !NOT_OVENS.has(word.word)
-    )
+    ) {
       this.unknown.push({text: this.section.source.slice(word.start, word.end), start: word.start, end: word.end})
+      if (!word.capital)
+        this.#put(i - 2, i + 1, UNKNOWN_HEAT, null, 1, [`“${word.word}” is no word for heat known here: any heat`])
+    }
+  }
+
+  /** "stew gently for two hours in the oven": only a time stands between. */
+  #adverbBefore(preposition: number): boolean {
+    const low = this.floor(preposition, 9)
+    for (let k = preposition - 1; k >= low; k--) {
+      const t = this.tokens[k]!
+      if (t.kind === 'word' && STRICT_ADVERBS.has(t.word)) {
+        if (!t.word.endsWith('ly') || BAKES.has(this.word(k - 1))) return false
+        const adverb = longest(ADVERBS, this.tokens, k, k + 1)
+        if (adverb === null) return false
+        this.#put(k, k + 1, adverb.rows, null, 3)
+        return true
+      }
+      if (t.kind === 'mark' || (t.kind === 'word' && !BETWEEN_TIMES.has(t.word))) return false
+    }
+    return false
   }
 
   /** "if the oven be hot", "should the oven be very brisk": it tells what then happens. */
@@ -421,9 +467,12 @@ class HeatReader extends Walk {
     known: boolean,
   ): {rows: readonly OvenWord[]; hedge: Hedge | null; end: number; too: boolean; conditional: boolean} | null {
     const tokens = this.tokens
-    const limit = this.limit(at < tokens.length ? at : oven, 14)
     if (tokens[at]?.block !== tokens[oven]!.block) return null
     let j = at
+    // "Oven: moderate", "Oven—hot"
+    const label = !known && OVENS.has(this.word(oven)) && /^(?::|—|-)$/.test(this.word(at))
+    if (label) j++
+    const limit = this.limit(j < tokens.length ? j : oven, 14)
     let copula = false
     let comma = false
     let too = false
@@ -554,7 +603,7 @@ class HeatReader extends Walk {
     }
     if (likeness < 0 || heat < 0) return
     const limit = this.limit(i, 8)
-    const found = this.#comparison(likeness, limit)
+    const found = this.#comparison(likeness, limit) ?? this.#unknownGoods(i, heat, limit)
     if (found === null || found.end <= i) return
     const said = OVENS.has(this.word(likeness - 1)) ? this.word(likeness - 2) : this.word(likeness - 1)
     const hotter = /^(?:hotter|quicker|brisker|fiercer|warmer)$/.test(said)
@@ -569,7 +618,16 @@ class HeatReader extends Walk {
           })
     let from = Math.min(heat, likeness)
     if (DETERMINERS.has(this.word(from - 1)) && tokens[from - 1]!.block === tokens[i]!.block) from--
-    this.#put(from, found.end, rows, null, 6, ['heat by comparison with another baking'])
+    this.#put(from, found.end, rows, null, rows === UNKNOWN_HEAT ? 2 : 6, ['heat by comparison with another baking'])
+  }
+
+  /** "an oven as hot as for marchpane": goods no row knows. `i` is at "for". */
+  #unknownGoods(i: number, heat: number, limit: number): Match<OvenWord> | null {
+    if (this.word(i) !== 'for' || this.word(i - 1) !== 'as' || !OVENS.has(this.word(heat)) || i + 1 >= limit) return null
+    let k = i + 1
+    if (DETERMINERS.has(this.word(k))) k++
+    if (this.tokens[k]?.kind !== 'word' || k >= limit) return null
+    return {rows: UNKNOWN_HEAT, end: k + 1}
   }
 
   #bake(i: number): void {
@@ -610,6 +668,16 @@ class HeatReader extends Walk {
         continue
       }
       if (word === 'with' && this.#company(j, limit)) break
+    }
+    // "requires a gentle baking"
+    if (tokens[i]!.word === 'baking') {
+      let j = i
+      while (j > 0 && i - j < 6 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
+      const run = j < i && /^an?$/.test(this.word(j - 1)) ? this.#run(j, i) : null
+      if (run !== null) {
+        this.#put(j - 1, i + 1, run.rows, run.hedge, 4)
+        return
+      }
     }
     // "slow baking", "gently baked", "baked in a slow heat" has its own reading
     const previous = this.word(i - 1)
@@ -656,8 +724,20 @@ class HeatReader extends Walk {
     const stove = this.word(i) === 'stove'
     if (FIXED.next?.has(this.word(i))) this.#fixed(i)
     const block = tokens[i]!.block
-    if (!this.near(i, 40, 40, CONTEXT_BAKES) && !this.#follows(i)) return
-    if (this.near(i, 12, 6, POT_WORDS)) return
+    const baking = this.near(i, 40, 40, CONTEXT_BAKES) || this.#follows(i)
+    // In a receipt that bakes, heat is the oven's unless the sentence has a pot in it.
+    if (this.near(i, baking ? 12 : 60, baking ? 6 : 60, POT_WORDS)) return
+    // "at bread heat", "a biscuit heat"
+    if (!stove) {
+      for (let k = Math.max(this.floor(i, 4), i - 3); k < i; k++) {
+        const goods = longest(AS_FOR, tokens, k, i)
+        if (goods === null || goods.end !== i) continue
+        this.#put(DETERMINERS.has(this.word(k - 1)) ? k - 1 : k, i + 1, goods.rows, null, 5, [
+          'heat by comparison with another baking',
+        ])
+        return
+      }
+    }
     let noun = i
     if (this.word(i - 1) === 'of' && /^degrees?$/.test(this.word(i - 2))) noun = i - 2
     else if (/^an?$/.test(this.word(i - 1)) && i >= 3 && /^(?:so|as|too)$/.test(this.word(i - 3))) noun = i - 1
@@ -870,6 +950,7 @@ class HeatReader extends Walk {
         ...(reading.notes.length > 0 ? {notes: reading.notes} : {}),
         ...(reading.disagree === true ? {disagree: true} : {}),
         ...(reading.condition === true ? {condition: true} : {}),
+        ...(reading.known === false ? {known: false as const} : {}),
       }
     })
   }
@@ -882,7 +963,8 @@ const round = (n: number): number => Math.round(n)
  */
 export function readHeatWords(text: string, facts: ReceiptFacts = {}): OvenPhrase | null {
   if (text.length > 200) return null
-  const read = (words: string): OvenPhrase | null => readHeat(plainSection(words, facts))[0] ?? null
+  const read = (words: string): OvenPhrase | null =>
+    readHeat(plainSection(words, facts)).find((phrase) => phrase.known !== false) ?? null
   const direct = read(text)
   if (direct !== null) return direct
   // "quick", "350", "gently": the key says that it is the oven's.

@@ -58,6 +58,8 @@ export interface OvenPhrase extends Span {
   readonly disagree?: boolean
   /** Said with an "if" ("if the oven be too hot it will burn"): not the heat the dish wants. */
   readonly condition?: boolean
+  /** False where a word stands for a heat that no row knows ("a zestful oven"): any heat. */
+  readonly known?: false
 }
 
 export interface TimePhrase extends Span {
