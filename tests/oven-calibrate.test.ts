@@ -100,6 +100,25 @@ describe('readings correct the oven', () => {
     expect(Math.min(...weighed.map((r) => r.weight))).toBeLessThan(0.7)
   })
 
+  it('°F written as °C is asked about and hardly heeded, and what was written is not changed', () => {
+    const truth = readings({stored: 1, loss: 1, coupling: 1}, [180, 240, 300])
+    const slip: Reading = {minutes: 270, kind: 'floor', value: 380}
+    for (const series of [[slip], [...truth, slip]]) {
+      const found = calibrate(oven, {firing, readings: series})
+      const weighed = found.readings.find((r) => r.reading === slip)!
+      expect(weighed.perhaps).toBe('°F')
+      expect(weighed.measured).toBe(380)
+      expect(found.said.join(' ')).toContain('380 °C meant as 380 °F')
+      expect(Math.abs(found.parameters.stored.likely - 1)).toBeLessThan(0.12)
+    }
+    // The other way round: 194 meant as °C, written as °F (90 °C).
+    const cold = calibrate(oven, {firing, readings: [...truth, {minutes: 270, kind: 'floor', value: 90}]})
+    expect(cold.said.join(' ')).toContain('194 °F meant as 194 °C')
+    // A reading that fits neither scale is only doubted.
+    const neither = calibrate(oven, {firing, readings: [...truth, {minutes: 270, kind: 'floor', value: 40}]})
+    expect(neither.readings.at(-1)!.perhaps).toBeUndefined()
+  })
+
   it('with no readings, or signs that say nothing, it is the drawing', () => {
     expect(calibrate(oven, {firing, readings: []}).parameters).toEqual(PRIOR)
     expect(calibrate(oven, {firing, readings: [{minutes: 200, kind: 'flour', value: 'nonsense'}]}).parameters).toEqual(PRIOR)

@@ -17,6 +17,11 @@ const FURTHEST = 1.6
 /** Step of the finite differences on the logarithms. */
 const STEP = 0.06
 const ROUNDS = 5
+/** A reading this many standard deviations off, whose other scale is within `FITS`, may be °F written as °C or the other way round. */
+const STRANGE = 2
+const FITS = 1.3
+/** How much less such a reading is heeded until the cook has said which it was. */
+const ASKED = 15
 
 export type Triple = [number, number, number]
 export type Square = [Triple, Triple, Triple]
@@ -30,6 +35,8 @@ export interface WeighedReading {
   readonly sigma: number
   /** 1: believed; towards 0: kept, but hardly heeded. */
   readonly weight: number
+  /** The scale that would fit, where the one written does not: to be asked about. */
+  readonly perhaps?: '°C' | '°F'
 }
 
 export interface Calibration {
@@ -172,13 +179,20 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
   let f = predict(p)
   let best = cost(p, f)
   let jacobian: number[][] = []
-  // One bad reading among good ones must not set the start: weigh by Cauchy only once the good ones have been met.
+  let asked: ReadonlyArray<'°C' | '°F' | null> = []
   for (let round = 0; round < ROUNDS; round++) {
     jacobian = p.map((v, k) => {
       const moved = [...p]
       moved[k] = v + STEP
       return predict(moved).map((value, i) => (value - f[i]!) / STEP)
     })
+    if (round === 0) {
+      asked = used.map(({reading}, i) => otherScale(reading, y[i]!, f[i]!, jacobian, i))
+      asked.forEach((scale, i) => {
+        if (scale) sigma[i] = sigma[i]! * ASKED
+      })
+      best = cost(p, f)
+    }
     const next = solveLine(p, f, jacobian)
     let stride = 1
     let moved = false
@@ -196,6 +210,24 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
       stride /= 2.5
     }
     if (!moved) break
+  }
+
+  /** The scale in which a reading would fit what was expected, where it does not fit in its own. */
+  function otherScale(
+    reading: Reading,
+    value: number,
+    expected: number,
+    slope: readonly (readonly number[])[],
+    i: number,
+  ): '°C' | '°F' | null {
+    if (reading.kind !== 'floor' && reading.kind !== 'vault' && reading.kind !== 'air' && reading.kind !== 'probe') return null
+    const j = [0, 1, 2].map((k) => slope[k]![i]!)
+    const c = times3(covariance, j)
+    const spread = Math.hypot(sigma[i]!, Math.sqrt(Math.max(j[0]! * c[0] + j[1]! * c[1] + j[2]! * c[2], 0)))
+    const off = (t: number): number => Math.abs(t - expected) / spread
+    if (off(value) < STRANGE) return null
+    if (off((value - 32) / 1.8) < FITS) return '°F'
+    return off(value * 1.8 + 32) < FITS ? '°C' : null
   }
 
   /** Minimum on the linearised model, robustly: reweighted, each time by the library's Levenberg–Marquardt. */
@@ -250,11 +282,16 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
       vector[a] = vector[a]! + w * jacobian[a]![i]! * (y[i]! - f[i]! + line)
       for (let b = 0; b < 3; b++) information[a]![b] = information[a]![b]! + w * jacobian[a]![i]! * jacobian[b]![i]!
     }
-    return {reading, measured: y[i]!, expected: f[i]!, sigma: sigma[i]!, weight}
+    // Asked only if the other scale still fits once the other readings have spoken; else it is a bad reading like any other.
+    const own = asked[i] ? sigma[i]! / ASKED : sigma[i]!
+    const other = asked[i] === '°F' ? (y[i]! - 32) / 1.8 : y[i]! * 1.8 + 32
+    const perhaps = asked[i] && Math.abs(other - f[i]!) < Math.max(2.5 * own, 0.1 * f[i]!) ? asked[i] : null
+    const heeded = asked[i] ? 1 / (1 + ((y[i]! - f[i]!) / own / DOUBTFUL) ** 2) : weight
+    return {reading, measured: y[i]!, expected: f[i]!, sigma: own, weight: heeded, ...(perhaps ? {perhaps} : {})}
   })
   // Where readings scatter more than their kinds should, they say less: the information shrinks by the reduced χ².
   const freedom = weighed.length - 3
-  const chi = weighed.reduce((s, r) => s + r.weight * ((r.measured - r.expected) / r.sigma) ** 2, 0)
+  const chi = weighed.reduce((s, r, i) => s + (asked[i] ? 0 : r.weight * ((r.measured - r.expected) / r.sigma) ** 2), 0)
   const excess = freedom > 0 ? Math.max(1, chi / freedom) : 1
   for (let a = 0; a < 3; a++) {
     vector[a] = vector[a]! / excess
@@ -332,6 +369,15 @@ function sayChange(
   if (sentences.length === 0) sentences.push('The readings agree with what was expected; the range is narrower.')
   for (const r of readings) {
     const off = r.measured - r.expected
+    if (r.perhaps) {
+      // "°F" fits: the number was written as °C. "°C" fits: it was written as °F.
+      const number = Math.round(r.perhaps === '°F' ? r.measured : r.measured * 1.8 + 32)
+      const written = r.perhaps === '°F' ? '°C' : '°F'
+      sentences.push(
+        `Was ${r.reading.kind} ${number} ${written} meant as ${number} ${r.perhaps}? That would fit. It is kept as written and hardly heeded; correct the log if so.`,
+      )
+      continue
+    }
     if (Math.abs(off) < 2.5 * r.sigma) continue
     const what =
       r.reading.kind === 'arm' ? `an arm count of ${r.reading.value}` : `${r.reading.kind} at ${Math.round(r.measured)} °C`
