@@ -1,0 +1,533 @@
+import type {JSX} from 'preact'
+import {useEffect, useRef, useState} from 'preact/hooks'
+import type {FiringLog} from '../oven/log.js'
+import {armCaution, signs} from '../lexicon/signs.js'
+import {clock, longDate, temperatures} from '../sheets/figures.js'
+import {valueAt} from '../sheets/heat-data.js'
+import type {Style} from '../sheets/style.js'
+import {allowSound, awake, beep, ring, shake} from './alarms.js'
+import {type Deed, deedsOf, inside, moves, noteOf, standing} from './deeds.js'
+import {Choice, Do, Field, Figure, Page} from './parts.js'
+import {Changes, PlanWork} from './plan.js'
+import type {PlanView} from './protocol.js'
+import {app, type State} from './state.js'
+import {styleOf} from './style.js'
+import {words} from './words.js'
+
+const w = words.bake
+
+/** The day's clock, told again every second. */
+function useNow(): number | null {
+  const [now, setNow] = useState(app.now())
+  useEffect(() => {
+    const timer = setInterval(() => setNow(app.now()), 1000)
+    return () => clearInterval(timer)
+  }, [])
+  return now
+}
+
+export function Bake({state}: {readonly state: State}): JSX.Element {
+  useNow()
+  const now = app.now()
+  const style = styleOf(state.likes.showing)
+  const {planning, folder, likes} = state
+  const view = planning.view
+  useEffect(() => {
+    const keep = (): void => void awake(likes.awake)
+    keep()
+    document.addEventListener('visibilitychange', keep)
+    return () => {
+      document.removeEventListener('visibilitychange', keep)
+      void awake(false)
+    }
+  }, [likes.awake])
+  const day = folder?.day ?? null
+  const log = folder?.log ?? null
+  const deeds = view ? deedsOf(view, log) : []
+  return (
+    <div class="bake" onPointerDown={allowSound}>
+      <h1 class="unseen">{w.title}</h1>
+      <ClockFace state={state} now={now} style={style} view={view} />
+      {day && now === null ? <Rehearse date={longDate(day.date, style)} first={view ? view.plan.lit - 5 : day.fireFrom} /> : null}
+      {state.rehearsal ? (
+        <div class="row rehearsing">
+          <strong>{w.rehearsing}</strong>
+          <SetClock now={now ?? 0} />
+          <Do onDo={() => app.set({rehearsal: null})}>{w.rehearseStop}</Do>
+        </div>
+      ) : null}
+      {view === null ? (
+        <>
+          <p>{day ? w.noPlan : w.noDay}</p>
+          <PlanWork state={state} />
+        </>
+      ) : (
+        <>
+          {planning.state === 'working' || planning.state === 'faults' || planning.state === 'failed' ? (
+            planning.state === 'working' ? (
+              <p class="stale" role="status">
+                {w.working} {Math.round(planning.share * 100)} %
+              </p>
+            ) : (
+              <PlanWork state={state} />
+            )
+          ) : null}
+          <Changes view={view} />
+          {now === null ? null : <Alarm deeds={deeds} now={now} state={state} />}
+          <Work deeds={deeds} now={now} style={style} />
+        </>
+      )}
+      {day ? <Readings state={state} /> : null}
+      {view ? <Inside view={view} log={log} style={style} now={now} /> : null}
+      {view ? (
+        <details>
+          <summary>{words.plan.heat}</summary>
+          <Figure drawing={view.chart} />
+          {view.floors.map((floor) => (
+            <Figure key={floor.title} drawing={floor} small />
+          ))}
+        </details>
+      ) : null}
+      {day ? <Log state={state} date={day.date} /> : null}
+      <fieldset class="row likes">
+        <legend class="unseen">{w.sound}</legend>
+        <Do pressed={likes.sound} onDo={() => app.like({sound: !likes.sound})}>
+          {w.sound}
+        </Do>
+        <Do pressed={likes.shake} onDo={() => app.like({shake: !likes.shake})}>
+          {w.shake}
+        </Do>
+        <Do pressed={likes.awake} onDo={() => app.like({awake: !likes.awake})}>
+          {w.awake}
+        </Do>
+      </fieldset>
+      <p class="care">{w.care}</p>
+    </div>
+  )
+}
+
+function ClockFace({state, now, style, view}: {readonly state: State; readonly now: number | null; readonly style: Style; readonly view: PlanView | null}): JSX.Element {
+  const heat = view && now !== null ? heatAt(view, now) : null
+  return (
+    <div class="face">
+      <p class="face-time">
+        <span class="unseen">{w.clock}: </span>
+        {now === null ? '–' : clock(Math.floor(now), style)}
+      </p>
+      <p class="face-day">
+        {state.folder?.day?.title ?? ''}
+        {heat ? (
+          <>
+            <br />
+            {w.heatNow(temperatures(heat, style))}
+          </>
+        ) : null}
+      </p>
+    </div>
+  )
+}
+
+/** Baking temperature by the plan, once the oven has soaked; null before. */
+function heatAt(view: PlanView, now: number): {low: number; high: number} | null {
+  if (now < view.plan.ready) return null
+  const {step, lit, low, high} = view.baking
+  if (now > lit + step * (low.length - 1)) return null
+  return {low: valueAt(low, step, lit, now), high: valueAt(high, step, lit, now)}
+}
+
+function Rehearse({date, first}: {readonly date: string; readonly first: number}): JSX.Element {
+  return (
+    <div class="row rehearsing">
+      <span>{w.notToday(date)}</span>
+      <Do onDo={() => app.set({rehearsal: {minutes: first, since: Date.now()}})}>{w.rehearse}</Do>
+    </div>
+  )
+}
+
+function SetClock({now}: {readonly now: number}): JSX.Element {
+  const put = (minutes: number): void => app.set({rehearsal: {minutes, since: Date.now()}})
+  const hours = String(Math.floor(now / 60) % 24).padStart(2, '0')
+  const minutes = String(Math.floor(now % 60)).padStart(2, '0')
+  return (
+    <>
+      <label class="field">
+        <span>{w.rehearseAt}</span>
+        <input
+          type="time"
+          value={`${hours}:${minutes}`}
+          onChange={(event) => {
+            const [h, m] = event.currentTarget.value.split(':').map(Number)
+            if (h !== undefined && m !== undefined) put(Math.floor(now / 1440) * 1440 + h * 60 + m)
+          }}
+        />
+      </label>
+      <Do onDo={() => put(now + 15)}>+15 min</Do>
+      <Do onDo={() => put(now + 60)}>+1 h</Do>
+    </>
+  )
+}
+
+/** Now, next and what follows. */
+function Work({deeds, now, style}: {readonly deeds: readonly Deed[]; readonly now: number | null; readonly style: Style}): JSX.Element {
+  const at = now ?? (deeds[0]?.step.at ?? 0) - 60
+  const {now: due, next, later} = standing(deeds, at)
+  return (
+    <>
+      <section class="now" aria-label={w.now}>
+        <h2>{w.now}</h2>
+        {due.length === 0 ? <p class="calm">{next ? w.nothingNow : w.ended}</p> : null}
+        {due.map((deed) => (
+          <OneDeed key={`${deed.step.key}@${deed.step.at}`} deed={deed} now={at} style={style} main />
+        ))}
+      </section>
+      {next ? (
+        <section class="next" aria-label={w.next}>
+          <h2>
+            {w.next} <span class="soon">{w.inMinutes(next.step.at - at)}</span>
+          </h2>
+          <OneDeed deed={next} now={at} style={style} />
+        </section>
+      ) : null}
+      {later.length > 0 ? (
+        <section class="later">
+          <h2>{w.later}</h2>
+          <ol>
+            {later.map((deed) => (
+              <li key={`${deed.step.key}@${deed.step.at}`}>
+                <strong>{clock(deed.step.at, style)}</strong> {deed.step.say}
+              </li>
+            ))}
+          </ol>
+        </section>
+      ) : null}
+    </>
+  )
+}
+
+function OneDeed({deed, now, style, main}: {readonly deed: Deed; readonly now: number; readonly style: Style; readonly main?: boolean}): JSX.Element {
+  const {step} = deed
+  const each = (step.action === 'load' || step.action === 'draw') && deed.stems.length > 0
+  const name = w.do[step.action] ?? step.action
+  const put = async (stem: string | null): Promise<void> => {
+    const off = step.action === 'draw' ? Math.round(now - step.at) : 0
+    const late = Math.abs(off) >= 5 ? ` ${Math.abs(off)} min ${off > 0 ? 'late' : 'early'}` : ''
+    const answer = await app.note(`${noteOf(deed, stem)}${late}`, {replan: moves(step.action)})
+    if (!answer.ok) app.say([answer.reason, answer.suggest].filter(Boolean).join(': '))
+  }
+  return (
+    <div class="deed">
+      <p class="deed-say">
+        <strong class="deed-time">{clock(step.at, style)}</strong>
+        {main && now - step.at >= 1 ? <span class="overdue"> {w.late(now - step.at)}</span> : null} {step.say}
+      </p>
+      {step.sign ? <p class="deed-sign">{step.sign}</p> : null}
+      <div class="row">
+        {each ? (
+          deed.stems.map((stem, i) => (
+            <Do key={stem} kind={main ? 'huge' : 'plain'} onDo={() => void put(stem)} label={w.doFor(name, deed.titles[i] ?? stem)}>
+              {deed.stems.length > 1 ? w.doFor(name, deed.titles[i] ?? stem) : name}
+            </Do>
+          ))
+        ) : (
+          <Do kind={main ? 'huge' : 'plain'} onDo={() => void put(null)} label={deed.titles.length > 0 ? w.doFor(name, deed.titles.join(', ')) : name}>
+            {name}
+          </Do>
+        )}
+      </div>
+      {main && (step.behind || step.ahead) ? (
+        <details>
+          <summary>
+            {w.behind} / {w.ahead}
+          </summary>
+          {step.behind ? (
+            <p>
+              <strong>{w.behind}</strong>: {step.behind}
+            </p>
+          ) : null}
+          {step.ahead ? (
+            <p>
+              <strong>{w.ahead}</strong>: {step.ahead}
+            </p>
+          ) : null}
+        </details>
+      ) : null}
+    </div>
+  )
+}
+
+/** Rings when a step's time comes, until it is heard. */
+function Alarm({deeds, now, state}: {readonly deeds: readonly Deed[]; readonly now: number; readonly state: State}): JSX.Element | null {
+  const before = useRef(now)
+  const [ringing, setRinging] = useState<{said: string; times: number} | null>(null)
+  const {sound, shake: shaking} = state.likes
+  useEffect(() => {
+    const come = deeds.filter(({done, step}) => !done && step.at > before.current && step.at <= now)
+    // A clock set forward by hand passes over hours: only what is due just now rings.
+    before.current = now
+    const last = come.filter(({step}) => now - step.at < 2).at(-1)
+    if (last) setRinging({said: last.step.say, times: 0})
+  }, [now, deeds])
+  useEffect(() => {
+    if (!ringing) return
+    if (sound) ring()
+    if (shaking) shake([400, 200, 400, 200, 400])
+    const timer = setTimeout(() => setRinging((one) => (one && one.times < 8 ? {...one, times: one.times + 1} : one)), 12_000)
+    return () => clearTimeout(timer)
+  }, [ringing, sound, shaking])
+  if (!ringing) return null
+  return (
+    <div class="alarm" role="alert">
+      <p>{w.alarm(ringing.said)}</p>
+      <Do kind="huge" onDo={() => setRinging(null)}>
+        {w.alarmStop}
+      </Do>
+    </div>
+  )
+}
+
+const kinds = ['arm', 'flour', 'floor', 'vault', 'air', 'paper', 'walls', 'spatter'] as const
+type Kind = (typeof kinds)[number]
+
+/** Write a reading or a sign down. */
+function Readings({state}: {readonly state: State}): JSX.Element {
+  const [kind, setKind] = useState<Kind | null>(null)
+  const [doubt, setDoubt] = useState<{readonly text: string; readonly reason: string; readonly asked: boolean} | null>(null)
+  const [free, setFree] = useState('')
+  const note = async (text: string, anyway = false): Promise<void> => {
+    const answer = await app.note(text, {anyway, replan: true})
+    if (answer.ok) {
+      setDoubt(null)
+      setKind(null)
+      setFree('')
+    } else setDoubt({text, reason: [answer.reason, answer.suggest].filter(Boolean).join(': '), asked: answer.doubt})
+  }
+  return (
+    <section class="readings">
+      <h2>{w.reading}</h2>
+      <div class="row kinds">
+        {kinds.map((one) => (
+          <Do
+            key={one}
+            pressed={kind === one}
+            onDo={() => {
+              setKind(kind === one ? null : one)
+              setDoubt(null)
+            }}
+          >
+            {w.kinds[one]}
+          </Do>
+        ))}
+      </div>
+      {kind === 'arm' ? <Arm state={state} onNote={note} /> : null}
+      {kind === 'flour' ? <Flour onNote={note} /> : null}
+      {kind === 'floor' || kind === 'vault' || kind === 'air' ? <Degrees key={kind} kind={kind} state={state} onNote={note} /> : null}
+      {kind === 'paper' || kind === 'walls' || kind === 'spatter' ? <Signs kind={kind} onNote={note} /> : null}
+      {doubt ? (
+        <div class="care" role="alert">
+          <p>{doubt.reason}</p>
+          {doubt.asked ? <Do onDo={() => void note(doubt.text, true)}>{w.doubtYes}</Do> : null}
+        </div>
+      ) : null}
+      <form
+        class="row"
+        onSubmit={(event) => {
+          event.preventDefault()
+          if (free.trim()) void note(free.trim())
+        }}
+      >
+        <Field label={w.noteAny} value={free} example={w.noteExample} onValue={setFree} />
+        <button type="submit" class="do plain">
+          {w.noteDo}
+        </button>
+      </form>
+    </section>
+  )
+}
+
+interface Noting {
+  readonly onNote: (text: string) => Promise<void>
+}
+
+/** The arm count: a beep a second, the caution before it. */
+function Arm({state, onNote}: Noting & {readonly state: State}): JSX.Element {
+  const [count, setCount] = useState(0)
+  const [running, setRunning] = useState(false)
+  const [typed, setTyped] = useState('')
+  const {sound, shake: shaking} = state.likes
+  useEffect(() => {
+    if (!running) return
+    const from = performance.now()
+    let told = 0
+    const timer = setInterval(() => {
+      const second = Math.floor((performance.now() - from) / 1000)
+      if (second <= told) return
+      told = second
+      setCount(second)
+      if (sound) beep(second % 10 === 0 ? 880 : 660, 0.12)
+      if (shaking) shake([60])
+      // No oven one bakes in lets an arm stay longer.
+      if (second >= 90) setRunning(false)
+    }, 50)
+    return () => clearInterval(timer)
+  }, [running, sound, shaking])
+  return (
+    <div class="tool">
+      <div class="care">
+        <strong>{armCaution.title}</strong>
+        <p>{armCaution.harm}</p>
+        <p>{armCaution.instead}</p>
+      </div>
+      <p class="hint">{w.armHint}</p>
+      <p class="count" aria-live="off">
+        {w.armCount(count)}
+        <span class="unseen"> {w.armCounting}</span>
+      </p>
+      <div class="row">
+        {running ? (
+          <Do kind="huge" onDo={() => setRunning(false)}>
+            {w.armStop}
+          </Do>
+        ) : (
+          <Do
+            kind="huge"
+            onDo={() => {
+              allowSound()
+              setCount(0)
+              setRunning(true)
+            }}
+          >
+            {w.armStart}
+          </Do>
+        )}
+        {!running && count > 0 ? (
+          <Do kind="huge" onDo={() => void onNote(`arm ${count}`)}>
+            {w.armWrite(count)}
+          </Do>
+        ) : null}
+      </div>
+      {!running && count > 0 && count <= 10 ? <p>{w.armTooHot}</p> : null}
+      <form
+        class="row"
+        onSubmit={(event) => {
+          event.preventDefault()
+          if (typed.trim()) void onNote(`arm ${typed.trim()}`)
+        }}
+      >
+        <Field label={w.armTyped} mode="numeric" value={typed} onValue={setTyped} />
+        <button type="submit" class="do plain">
+          {w.write}
+        </button>
+      </form>
+    </div>
+  )
+}
+
+function Flour({onNote}: Noting): JSX.Element {
+  const [from, setFrom] = useState<number | null>(null)
+  const [seconds, setSeconds] = useState(0)
+  useEffect(() => {
+    if (from === null) return
+    const timer = setInterval(() => setSeconds(Math.floor((performance.now() - from) / 1000)), 200)
+    return () => clearInterval(timer)
+  }, [from])
+  return (
+    <div class="tool">
+      <p class="hint">{w.flourHint}</p>
+      <p class="count">{w.flourTime(seconds)}</p>
+      <Do
+        kind="huge"
+        onDo={() => {
+          setSeconds(0)
+          setFrom(performance.now())
+        }}
+      >
+        {w.flourStart}
+      </Do>
+      <Signs kind="flour" onNote={(text) => onNote(from === null ? text : `${text}, after ${w.flourTime(seconds)}`)} />
+    </div>
+  )
+}
+
+function Signs({kind, onNote}: Noting & {readonly kind: Kind}): JSX.Element {
+  return (
+    <fieldset class="tool">
+      <legend>{w.writeSign}</legend>
+      <div class="row">
+        {signs
+          .filter((sign) => sign.kind === kind)
+          .map((sign) => (
+            <Do key={sign.id} kind="huge" onDo={() => void onNote(`${kind} ${sign.phrases[0]}`)}>
+              {sign.phrases[0]}
+            </Do>
+          ))}
+      </div>
+    </fieldset>
+  )
+}
+
+function Degrees({kind, state, onNote}: Noting & {readonly kind: Kind; readonly state: State}): JSX.Element {
+  const [value, setValue] = useState('')
+  const [scale, setScale] = useState<'C' | 'F'>(state.likes.showing.degrees === 'F' ? 'F' : 'C')
+  return (
+    <form
+      class="tool row"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (value.trim()) void onNote(`${kind} ${value.trim()} °${scale}`)
+      }}
+    >
+      <Field label={`${w.kinds[kind]}: ${w.degrees}`} mode="decimal" value={value} onValue={setValue} />
+      <Choice label={w.scale} value={scale} options={[['C', '°C'] as const, ['F', '°F'] as const]} onValue={setScale} />
+      <button type="submit" class="do huge">
+        {w.write}
+      </button>
+    </form>
+  )
+}
+
+function Inside({view, log, style, now}: {readonly view: PlanView; readonly log: FiringLog | null; readonly style: Style; readonly now: number | null}): JSX.Element {
+  const all = inside(view, log)
+  return (
+    <section class="inside">
+      <h2>{w.dishes}</h2>
+      {all.length === 0 ? <p>{w.nothingIn}</p> : null}
+      <ul>
+        {all.map((one) => (
+          <li key={one.stem}>
+            <strong>{one.title}</strong>
+            {one.draw === null ? null : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${w.inMinutes(one.draw - now)}`}`}
+          </li>
+        ))}
+      </ul>
+    </section>
+  )
+}
+
+function Log({state, date}: {readonly state: State; readonly date: string}): JSX.Element {
+  const path = `firings/${date}.md`
+  const text = state.files.get(path) ?? ''
+  const log = state.folder?.log
+  return (
+    <section class="log">
+      <h2>{w.log}</h2>
+      {text.trim() === '' ? <p>{w.logEmpty}</p> : null}
+      {log ? (
+        <ul>
+          {[...log.rows]
+            .reverse()
+            .slice(0, 12)
+            .map((row) => (
+              <li key={row.line}>
+                <strong>{clock(row.at, styleOf(state.likes.showing))}</strong> {[row.what === 'reading' ? w.kinds[row.kind as Kind] ?? row.kind : (row.dish ?? ''), row.text, row.note].filter(Boolean).join(' · ')}
+              </li>
+            ))}
+        </ul>
+      ) : null}
+      <details>
+        <summary>{w.logByHand}</summary>
+        <Page label={path} value={text} rows={12} onValue={(value) => app.edit(new Map([[path, value]]), 'log', true)} />
+        <Do onDo={() => void app.plan()}>{words.plan.again}</Do>
+      </details>
+    </section>
+  )
+}

@@ -1,0 +1,160 @@
+import type {JSX} from 'preact'
+import {type DayLine, receiptPaths, stated, titleOf, withDayLine, withDayLineAdded, withStated, withTitle} from './folder.js'
+import {Choice, Do, Field, Messages, Page} from './parts.js'
+import {app, type State} from './state.js'
+import {words} from './words.js'
+
+const w = words.day
+
+/** A day to begin with: a week from now, so that there is time to prepare. */
+function example(): string {
+  const date = new Date(Date.now() + 7 * 86_400_000)
+  const iso = `${date.getFullYear()}-${String(date.getMonth() + 1).padStart(2, '0')}-${String(date.getDate()).padStart(2, '0')}`
+  const zone = Intl.DateTimeFormat().resolvedOptions().timeZone
+  return `---\ndate: ${iso}\n${zone && zone !== 'UTC' ? `zone: ${zone}\n` : ''}people: 12\nfire from: 6 am\nserve: 1 pm\nhands: 1\n---\n\n# Bake day\n`
+}
+
+const ENTRY = /^\s*[-*+]\s+\[((?:\\.|[^\]])*)\]\(<?([^)>]*)>?\)\s*(?:[—–:-]+)?\s*(.*)$/
+
+interface Listed extends DayLine {
+  readonly line: number
+  readonly spare: boolean
+}
+
+/**
+ * The lines of the day's list as they stand in the text, for the form. What they mean is read by `readDay`; here they are only cut into
+ * the boxes one types in.
+ */
+export function listed(text: string): Listed[] {
+  let spare = false
+  return text.split('\n').flatMap((raw, i): Listed[] => {
+    const line = raw.replace(/\r$/, '')
+    if (/^#{1,6}\s/.test(line)) spare = /^#{1,6}\s+spare\b/i.test(line)
+    const m = ENTRY.exec(line)
+    if (!m) return []
+    const after = m[3]!.trim()
+    const wanted = /(?:^|[,;]?\s*)(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+?)\s*[.;]?$/is.exec(after)
+    const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/[,;.\s]+$/, '')
+    let file = m[2]!
+    try {
+      file = decodeURI(file).replace(/%28/g, '(').replace(/%29/g, ')')
+    } catch {
+      // An address that cannot be decoded is a name as it stands.
+    }
+    return [{file, title: m[1]!.replace(/\\(.)/g, '$1'), amount, wanted: wanted?.[1] ?? '', line: i + 1, spare}]
+  })
+}
+
+type When = 'no' | 'bake' | 'spare'
+
+export function Company({state}: {readonly state: State}): JSX.Element {
+  const text = state.files.get('day.md')
+  if (text === undefined)
+    return (
+      <div>
+        <h1>{w.title}</h1>
+        <p class="lead">{w.lead}</p>
+        <Do
+          kind="main"
+          onDo={() => {
+            let day = example()
+            for (const path of receiptPaths(app.state.files)) day = withDayLineAdded(day, {file: path, title: titled(app.state, path), amount: '', wanted: ''}, false)
+            app.edit(new Map([['day.md', day]]), 'day')
+          }}
+        >
+          {w.begin}
+        </Do>
+      </div>
+    )
+  const said = stated(text)
+  const get = (key: string): string => {
+    const value = said.get(key)
+    return typeof value === 'string' ? value : ''
+  }
+  const change = (next: string, what = 'day'): void => app.edit(new Map([['day.md', next]]), what, true)
+  const set = (key: string, value: string): void => change(withStated(app.state.files.get('day.md') ?? '', {[key]: value.trim() === '' ? null : value.trim()}))
+  const lines = listed(text)
+  const paths = receiptPaths(state.files)
+  const gone = lines.filter((line) => !state.files.has(line.file))
+  return (
+    <div class="company">
+      <h1>{w.title}</h1>
+      <p class="lead">{w.lead}</p>
+      <div class="fields">
+        <Field label={w.name} value={titleOf(text)} onValue={(value) => change(withTitle(app.state.files.get('day.md') ?? '', value || w.title))} />
+        <Field label={w.date} type="date" value={get('date')} onValue={(value) => set('date', value)} />
+        <Field label={w.people} mode="numeric" value={get('people')} example={w.example.people} onValue={(value) => set('people', value)} />
+        <Field label={w.fireFrom} value={get('fire from')} example={w.example.fireFrom} onValue={(value) => set('fire from', value)} />
+        <Field label={w.serve} value={get('serve')} example={w.example.serve} onValue={(value) => set('serve', value)} />
+        <Field label={w.hands} mode="numeric" value={get('hands')} example={w.example.hands} onValue={(value) => set('hands', value)} />
+        <Field label={w.firings} mode="numeric" value={get('firings')} example={w.example.firings} onValue={(value) => set('firings', value)} />
+        <Field label={w.zone} value={get('zone')} example={w.example.zone} onValue={(value) => set('zone', value)} />
+      </div>
+      <h2>{w.list}</h2>
+      <p class="hint">{w.listHint}</p>
+      {paths.length === 0 ? <p>{w.noReceipts}</p> : null}
+      <table class="list">
+        <thead>
+          <tr>
+            <th scope="col">{w.receipt}</th>
+            <th scope="col">{w.when}</th>
+            <th scope="col">{w.amount}</th>
+            <th scope="col">{w.wanted}</th>
+          </tr>
+        </thead>
+        <tbody>
+          {paths.map((path) => {
+            const line = lines.find((one) => one.file === path)
+            return <Item key={path} path={path} line={line ?? null} title={line?.title ?? titled(state, path)} />
+          })}
+          {gone.map((line) => (
+            <Item key={`${line.file}-${line.line}`} path={line.file} line={line} title={`${line.title} (${w.missing})`} />
+          ))}
+        </tbody>
+      </table>
+      <Messages messages={state.folder?.messages.filter((m) => m.file === 'day.md') ?? []} title={words.receipts.messages} />
+      <details>
+        <summary>{w.asWritten}</summary>
+        <Page label={w.asWritten} hint={w.asWrittenHint} value={text} rows={18} onValue={(value) => change(value)} />
+      </details>
+    </div>
+  )
+}
+
+function titled(state: State, path: string): string {
+  return state.folder?.receipts.find((one) => one.path === path)?.title ?? (titleOf(state.files.get(path) ?? '') || path)
+}
+
+function Item({path, line, title}: {readonly path: string; readonly line: Listed | null; readonly title: string}): JSX.Element {
+  const when: When = line === null ? 'no' : line.spare ? 'spare' : 'bake'
+  /** The text as it stands at this moment: a key may come before the page is drawn anew. */
+  const now = (): {text: string; line: Listed | undefined} => {
+    const text = app.state.files.get('day.md') ?? ''
+    return {text, line: listed(text).find((one) => one.file === path)}
+  }
+  const put = (change: Partial<DayLine>): void => {
+    const {text, line: old} = now()
+    if (old) app.edit(new Map([['day.md', withDayLine(text, old.line, {...old, ...change})]]), 'list', true)
+  }
+  return (
+    <tr>
+      <th scope="row">{title}</th>
+      <td>
+        <Choice<When>
+          label={w.whenFor(title)}
+          bare
+          value={when}
+          options={(['no', 'bake', 'spare'] as const).map((one) => [one, w.whens[one]] as const)}
+          onValue={(value) => {
+            const {text, line: old} = now()
+            const without = old ? withDayLine(text, old.line, null) : text
+            const entry = {file: path, title: old?.title ?? title, amount: old?.amount ?? '', wanted: old?.wanted ?? ''}
+            app.edit(new Map([['day.md', value === 'no' ? without : withDayLineAdded(without, entry, value === 'spare')]]), 'list')
+          }}
+        />
+      </td>
+      <td>{line ? <Field label={w.amountFor(title)} bare value={line.amount} example={w.amountExample} onValue={(amount) => put({amount})} /> : null}</td>
+      <td>{line ? <Field label={w.wantedFor(title)} bare value={line.wanted} example={w.wantedExample} onValue={(wanted) => put({wanted})} /> : null}</td>
+    </tr>
+  )
+}

@@ -1,0 +1,47 @@
+/** The id of the element that carries a day inside the page. */
+export const CARRIER = 'hearthfall-day'
+
+/** A day carried inside the page. */
+export interface Carried {
+  readonly format: 1
+  readonly files: Readonly<Record<string, string>>
+}
+
+/**
+ * The page with a day inside it, to hand to the person at the oven.
+ *
+ * The files stand as JSON in a block that no browser runs. Every `<`, `>`, `&` and line separator is written as an escape of JSON, so no
+ * receipt can end the block.
+ *
+ * @param html the built page, `dist/hearthfall.html`
+ * @param files the day's folder: paths with `/`, and texts
+ * @throws {RangeError} where `html` is not the page
+ */
+export function pageWith(html: string, files: ReadonlyMap<string, string>): string {
+  const json = JSON.stringify({format: 1, files: Object.fromEntries(files)} satisfies Carried).replace(
+    /[<>&\u2028\u2029]/g,
+    (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`,
+  )
+  const bare = html.replace(new RegExp(`<script[^>]*id="${CARRIER}"[^>]*>[^<]*</script>\\s*`), '')
+  const at = bare.lastIndexOf('</body>')
+  if (at < 0 || !bare.includes('<div id="page"')) throw new RangeError('this is not the page of Hearthfall')
+  return `${bare.slice(0, at)}<script type="application/json" id="${CARRIER}">${json}</script>\n${bare.slice(at)}`
+}
+
+/** The files of a carried day; null where the text is not one. */
+export function carriedFiles(json: string): Map<string, string> | null {
+  try {
+    const found: unknown = JSON.parse(json)
+    if (!found || typeof found !== 'object' || !('files' in found) || !found.files || typeof found.files !== 'object') return null
+    const files = new Map<string, string>()
+    for (const [path, text] of Object.entries(found.files)) if (typeof text === 'string' && isSafePath(path)) files.set(path, text)
+    return files.size > 0 ? files : null
+  } catch {
+    return null
+  }
+}
+
+/** Whether a path stays inside the day's folder. */
+export function isSafePath(path: string): boolean {
+  return path !== '' && !/^[/\\]|^[a-z]:|\\|\0/i.test(path) && !path.split('/').some((part) => part === '..' || part === '.' || part === '')
+}

@@ -1,0 +1,93 @@
+import engineCode from 'virtual:engine'
+import type {Asks, Name, Reply} from './protocol.js'
+
+/** Thrown by a question that was called off, or overtaken by a newer one of its kind. */
+export class CalledOff extends Error {
+  constructor() {
+    super('called off')
+    this.name = 'CalledOff'
+  }
+}
+
+let address: Promise<string> | null = null
+
+/** The core's code, unpacked once, as an address workers can be started from. */
+function codeAddress(): Promise<string> {
+  address ??= (async () => {
+    const packed = Uint8Array.from(atob(engineCode), (c) => c.charCodeAt(0))
+    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))
+    const code = await new Response(stream).blob()
+    return URL.createObjectURL(new Blob([code], {type: 'text/javascript'}))
+  })()
+  return address
+}
+
+interface Waiting {
+  readonly answer: (value: never) => void
+  readonly fail: (error: Error) => void
+  readonly progress: ((share: number) => void) | undefined
+}
+
+/**
+ * One worker with the core in it. Questions are answered in order. `stop` ends whatever it is doing and starts a fresh one, so that
+ * calling off never waits for the work to look up.
+ */
+export class Engine {
+  #worker: Promise<Worker> | null = null
+  readonly #waiting = new Map<number, Waiting>()
+  #next = 1
+
+  /** Start it, so that the first question need not wait. */
+  warm(): void {
+    void this.#ready()
+  }
+
+  async ask<K extends Name>(name: K, ask: Asks[K]['ask'], progress?: (share: number) => void): Promise<Asks[K]['answer']> {
+    const id = this.#next++
+    const answer = new Promise<Asks[K]['answer']>((resolve, reject) => {
+      this.#waiting.set(id, {answer: resolve as (value: never) => void, fail: reject, progress})
+    })
+    const worker = await this.#ready()
+    if (this.#waiting.has(id)) worker.postMessage({id, name, ask})
+    return answer
+  }
+
+  /** Whether anything is being worked on. */
+  get busy(): boolean {
+    return this.#waiting.size > 0
+  }
+
+  /** Call off everything under way. */
+  stop(): void {
+    const old = this.#worker
+    this.#worker = null
+    void old?.then((worker) => worker.terminate())
+    const waiting = [...this.#waiting.values()]
+    this.#waiting.clear()
+    for (const one of waiting) one.fail(new CalledOff())
+    this.warm()
+  }
+
+  #ready(): Promise<Worker> {
+    this.#worker ??= codeAddress().then((url) => {
+      const worker = new Worker(url)
+      worker.addEventListener('message', ({data}: MessageEvent<Reply>) => {
+        const waiting = this.#waiting.get(data.id)
+        if (!waiting) return
+        if ('progress' in data) {
+          waiting.progress?.(data.progress)
+          return
+        }
+        this.#waiting.delete(data.id)
+        if ('failed' in data) waiting.fail(new Error(data.failed))
+        else waiting.answer(data.answer as never)
+      })
+      worker.addEventListener('error', (event) => {
+        for (const one of this.#waiting.values()) one.fail(new Error(event.message))
+        this.#waiting.clear()
+      })
+      return worker
+    })
+    return this.#worker
+  }
+}

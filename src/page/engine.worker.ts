@@ -1,0 +1,339 @@
+import type {Root} from 'hast'
+import {toHtml} from 'hast-util-to-html'
+import {items} from '../lexicon/items.js'
+import {sources} from '../lexicon/sources.js'
+import {answers} from '../oven/answers.js'
+import {learn} from '../oven/learn.js'
+import {appendToLog, clockText, parseNote, readLog} from '../oven/log.js'
+import {evidence, parseReading, signById} from '../oven/signs.js'
+import type {Ingredient, Receipt} from '../receipt/types.js'
+import {clock, durations, temperatures} from '../sheets/figures.js'
+import {floorMap} from '../sheets/floor-map.js'
+import {heatChart} from '../sheets/heat-chart.js'
+import {chartData, dishTitle, numbered} from '../sheets/heat-data.js'
+import {ovenMarkdown} from '../sheets/oven-text.js'
+import {clean} from '../sheets/page.js'
+import {stepWords} from '../sheets/phrases.js'
+import {countOf, drawBetween, planHead, reasonAlone, scoreLines} from '../sheets/plan-text.js'
+import {sheets, styleOf} from '../sheets/sheets.js'
+import type {Style} from '../sheets/style.js'
+import {allergensLine, besides, modernFigure, sourceLine} from '../sheets/translation-text.js'
+import {say} from '../sheets/words/index.js'
+import {type Planned, planFolder, readFolder, readReceiptFile} from './chain.js'
+import {receiptPaths} from './folder.js'
+import type {
+  Asks,
+  Drawing,
+  FolderView,
+  IngredientView,
+  Name,
+  OvenView,
+  PlanView,
+  ReceiptFileView,
+  ReceiptView,
+  Reply,
+  Request,
+  Showing,
+  StepView,
+} from './protocol.js'
+
+/** The same core as the command's, away from the page's own thread, so that no key waits for it. */
+
+const post = (reply: Reply): void => postMessage(reply)
+
+const sourceText = (id: string): string => {
+  const row = sources.find((one) => one.id === id)
+  return row ? sourceLine(row) : id
+}
+
+function styled(showing: Showing): Style {
+  return styleOf(showing)
+}
+
+const svgText = (tree: Parameters<typeof clean>[0]): string => toHtml(clean(tree) as Root, {space: 'svg'})
+
+function readingOf(one: Ingredient): string {
+  if (one.exact === null) return one.item
+  const amount = one.exactHigh === undefined ? one.exact : `${one.exact} to ${one.exactHigh}`
+  return `${amount} ${one.measure === 'count' ? '' : `${one.measure} `}${one.item}`
+}
+
+function ingredientView(one: Ingredient, style: Style): IngredientView {
+  return {
+    text: one.text,
+    start: one.start,
+    end: one.end,
+    today: modernFigure(one, style),
+    item: one.item,
+    part: one.part,
+    notes: besides(one, style),
+    why: one.why.map(({step, source}) => ({step, source: source === undefined ? null : sourceText(source)})),
+    sources: one.sources.map(sourceText),
+    doubtful: one.confidence < 0.6 || one.other !== undefined,
+    known: one.known,
+    reading: readingOf(one),
+  }
+}
+
+function receiptView(receipt: Receipt, style: Style): ReceiptView {
+  return {
+    title: receipt.title,
+    start: receipt.start,
+    end: receipt.end,
+    year: receipt.year,
+    place: receipt.place,
+    serves: receipt.serves?.text ?? null,
+    ingredients: receipt.ingredients.map((one) => ingredientView(one, style)),
+    heat: receipt.oven.map((one) => ({
+      text: one.text,
+      start: one.start,
+      end: one.end,
+      band: style.words[`band.${one.band}`],
+      degrees: temperatures(one.celsius, style),
+      notes: one.notes ?? [],
+      sources: one.sources.map(sourceText),
+    })),
+    times: receipt.times.map((one) => ({
+      text: one.text,
+      start: one.start,
+      end: one.end,
+      minutes: durations(one.minutes, style),
+      of: style.words[`of.${one.of}`],
+    })),
+    ours: receipt.inferred,
+    cautions: receipt.cautions.map((one) => one.text),
+    allergens: allergensLine(receipt, style),
+  }
+}
+
+function receipt({path, text, index, showing}: Asks['receipt']['ask']): ReceiptFileView {
+  const read = readReceiptFile(path, text)
+  const at = Math.max(0, Math.min(index, read.receipts.length - 1))
+  const chosen = read.receipts[at]
+  return {
+    path,
+    titles: read.receipts.map((one) => one.title),
+    chosen: chosen ? receiptView(chosen, styled(showing)) : null,
+    index: at,
+    messages: read.messages.slice(0, 200),
+  }
+}
+
+function folder({files}: Asks['folder']['ask']): FolderView {
+  const read = readFolder(files)
+  return {
+    day: read.day,
+    oven: read.oven,
+    log: read.log,
+    messages: read.messages.slice(0, 400),
+    receipts: receiptPaths(files).map((path) => {
+      const {receipts, messages} = readReceiptFile(path, files.get(path) ?? '')
+      return {
+        path,
+        title: receipts[0]?.title ?? path,
+        count: receipts.length,
+        faults: messages.filter((m) => m.severity !== 'info').length,
+      }
+    }),
+  }
+}
+
+function oven({files, showing}: Asks['oven']['ask']): OvenView | null {
+  const read = readFolder(files)
+  if (!read.oven) return null
+  const style = styled(showing)
+  const learnt = learn(read.oven, {logs: read.log ? [...read.past, read.log] : read.past, past: read.readings})
+  const found = answers(read.oven, {parameters: learnt.parameters})
+  const {forecast} = found
+  const until = (forecast.baking.likely.length - 1) * forecast.step
+  const chart = heatChart(
+    forecast,
+    {lit: 0, raked: forecast.raked, ready: forecast.ready, until, bars: [], openings: [], readings: []},
+    // Hours since lighting read as a clock of their own.
+    {style: {...style, clock: 24}, id: 'oven-fall'},
+  )
+  const markdown = ovenMarkdown({oven: read.oven, answers: found, learnt: learnt.said}, {style})
+  return {
+    chart: {title: read.oven.name, svg: svgText(chart), lines: []},
+    lines: markdown.split('\n').filter((line) => line.trim() !== '' && !line.startsWith('# ')),
+    bands: found.windows.map(({band, from, to}) => ({band, from, to})),
+  }
+}
+
+/** The last plan, so that sheets need not plan again. */
+let last: {readonly files: ReadonlyMap<string, string>; readonly now: number | null; readonly planned: Planned} | null = null
+
+function same(one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean {
+  if (one.size !== other.size) return false
+  for (const [path, text] of one) if (other.get(path) !== text) return false
+  return true
+}
+
+function planned(files: ReadonlyMap<string, string>, now: number | null, progress: (share: number) => void): Planned {
+  if (last && last.now === now && same(last.files, files)) return last.planned
+  const made = planFolder(files, {progress, ...(now === null ? {} : {now})})
+  last = {files, now, planned: made}
+  return made
+}
+
+function plan({files, showing, now}: Asks['plan']['ask'], progress: (share: number) => void): Asks['plan']['answer'] {
+  const from = performance.now()
+  const found = planned(files, now, progress)
+  if (!found.ok) return {ok: false, messages: found.messages}
+  const style = styled(showing)
+  const {plan, problem, messages} = found.made
+  const {oven} = found.read
+  const {forecast, ...rest} = plan
+  const rows = numbered(plan, problem)
+  const seen = new Map<string, number>()
+  const steps = plan.steps.map((step): StepView => {
+    const said = stepWords(step, problem, style)
+    const name = `${step.action}:${[...step.dishes].sort().join('+')}`
+    const n = (seen.get(name) ?? 0) + 1
+    seen.set(name, n)
+    return {
+      key: `${name}:${n}`,
+      at: step.at,
+      action: step.action,
+      dishes: step.dishes,
+      load: step.load,
+      say: said.say,
+      sign: said.sign ?? '',
+      ahead: said.ifAhead ?? '',
+      behind: said.ifBehind ?? '',
+      degrees: step.celsius ? temperatures(step.celsius, style) : '',
+      past: step.past ?? false,
+    }
+  })
+  const readings = found.read.log?.readings ?? []
+  const chart: Drawing = {
+    title: style.words['sheet.heat'],
+    svg: svgText(heatChart(forecast, chartData(plan, problem, readings), {style, id: 'day-heat', ...(plan.fires ? {fires: plan.fires} : {})})),
+    lines: [],
+  }
+  const floors = plan.loads.map(
+    (load): Drawing => ({
+      title: say(style.words, 'map.title', {number: load.number, time: clock(load.at, style)}),
+      svg: svgText(floorMap(load, plan, problem, {style, id: `load-${load.number}`})),
+      lines: rows
+        .filter((row) => row.load === load.number)
+        .map((row) => `${row.number} ${row.title}, ${countOf(row)}: ${style.words['action.draw']} ${drawBetween(row, style)}`),
+    }),
+  )
+  const view: PlanView = {
+    day: found.read.day,
+    plan: rest,
+    head: planHead({plan, problem, oven}, style),
+    steps,
+    score: scoreLines(plan, style),
+    unplaced: plan.unplaced.map(({dish, reason, remedies}) => ({
+      dish: dishTitle(problem, dish),
+      reason: reasonAlone(dish, reason, problem),
+      remedies,
+    })),
+    suggestions: (plan.suggestions ?? []).map((one) => one.say),
+    changes: (plan.changes ?? []).map(({dish, what, why}) => ({
+      dish: dish === null ? null : dishTitle(problem, dish),
+      what,
+      why,
+    })),
+    chart,
+    floors,
+    dishes: problem.dishes.map((dish) => ({
+      id: dish.id,
+      title: dishTitle(problem, dish.id),
+      stem: (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, ''),
+      amount: `${dish.count} × ${dish.vessel.name}`,
+    })),
+    messages: [...found.read.messages, ...messages].filter((m) => m.severity === 'warning').slice(0, 100),
+    baking: {step: forecast.step, lit: plan.lit, ...forecast.baking},
+    took: performance.now() - from,
+  }
+  return {ok: true, view}
+}
+
+function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], progress: (share: number) => void): Asks['sheets']['answer'] {
+  const found = planned(files, now, progress)
+  if (!found.ok) return {ok: false, messages: found.messages}
+  const {read, made} = found
+  const made2 = sheets(
+    {
+      plan: made.plan,
+      problem: made.problem,
+      oven: read.oven,
+      receipts: read.receipts,
+      texts: read.texts,
+      sources,
+      items,
+      ...(read.log ? {readings: read.log.readings} : {}),
+    },
+    {...showing, audience},
+  )
+  return {ok: true, sheets: made2}
+}
+
+function note({log, words, date, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
+  const parsed = parseNote(words, {date, ...(now ? {now} : {})})
+  if (!parsed.ok) return {...parsed, doubt: false}
+  const {entry} = parsed
+  if (entry.what === 'row' && entry.doubt && !anyway) return {ok: false, ...entry.doubt, doubt: true}
+  const file = `firings/${date}.md`
+  const checked = readLog(log, file)
+  const error = checked.messages.find((m) => m.severity === 'error')
+  if (log.trim() !== '' && error)
+    return {ok: false, reason: `${file}, line ${error.line}: ${error.reason}`, suggest: error.suggest ?? '', doubt: false}
+  const after = appendToLog(log, entry, {date})
+  if (!after.ok) return {...after, doubt: false}
+  const warnings = readLog(after.source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
+  return {
+    ok: true,
+    text: after.source,
+    said:
+      entry.what === 'field'
+        ? `${entry.key}: ${entry.value}`
+        : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · '),
+    warnings: warnings.map((m) => m.reason),
+  }
+}
+
+function sign({words, showing}: Asks['sign']['ask']): Asks['sign']['answer'] {
+  const read = parseReading(words)
+  if (!read.ok) return null
+  const found = evidence(read.kind, read.value)
+  if (!found) return null
+  const range = {low: found.celsius - 1.2816 * found.sigma, likely: found.celsius, high: found.celsius + 1.2816 * found.sigma}
+  return {
+    range,
+    degrees: temperatures(range, styled(showing)),
+    of: found.of,
+    means: typeof read.value === 'string' ? (signById(read.value)?.means ?? '') : '',
+  }
+}
+
+const work: {readonly [K in Name]: (ask: Asks[K]['ask'], progress: (share: number) => void) => Asks[K]['answer']} = {
+  receipt,
+  folder,
+  oven,
+  plan,
+  sheets: allSheets,
+  note,
+  sign,
+}
+
+addEventListener('message', ({data}: MessageEvent<Request>) => {
+  const {id, name, ask} = data
+  let told = 0
+  const progress = (share: number): void => {
+    // The page is told of the work at most thirty times a second.
+    const at = performance.now()
+    if (at - told < 33 && share < 1) return
+    told = at
+    post({id, progress: share})
+  }
+  try {
+    const run = work[name] as (ask: unknown, progress: (share: number) => void) => unknown
+    post({id, answer: run(ask, progress)})
+  } catch (error) {
+    post({id, failed: error instanceof Error ? `${error.name}: ${error.message}` : String(error)})
+  }
+})

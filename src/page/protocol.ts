@@ -1,0 +1,163 @@
+import type {Band, Range} from '../lexicon/schema.js'
+import type {FiringLog} from '../oven/log.js'
+import type {OvenSpec} from '../oven/types.js'
+import type {Day, Plan} from '../plan/types.js'
+import type {Message, Receipt} from '../receipt/types.js'
+import type {Audience} from '../sheets/handout.js'
+
+/** How figures are shown; the worker makes a `Style` of it. */
+export interface Showing {
+  readonly language: 'en' | 'de'
+  readonly units: 'us' | 'metric' | 'both'
+  readonly clock: 12 | 24
+  readonly degrees: 'C' | 'F' | 'both'
+}
+
+/** One row of the table "old beside new". */
+export interface IngredientView {
+  readonly text: string
+  readonly start: number
+  readonly end: number
+  readonly today: string
+  readonly item: string
+  readonly part: string
+  readonly notes: readonly string[]
+  readonly why: ReadonlyArray<{readonly step: string; readonly source: string | null}>
+  readonly sources: readonly string[]
+  readonly doubtful: boolean
+  readonly known: boolean
+  /** The reading in words, to begin a correction with. */
+  readonly reading: string
+}
+
+/** One receipt as the page shows it; offsets are into the whole file. */
+export interface ReceiptView {
+  readonly title: string
+  readonly start: number
+  readonly end: number
+  readonly year: number | null
+  readonly place: string | null
+  readonly serves: string | null
+  readonly ingredients: readonly IngredientView[]
+  readonly heat: ReadonlyArray<{
+    readonly text: string
+    readonly start: number
+    readonly end: number
+    readonly band: string
+    readonly degrees: string
+    readonly notes: readonly string[]
+    readonly sources: readonly string[]
+  }>
+  readonly times: ReadonlyArray<{
+    readonly text: string
+    readonly start: number
+    readonly end: number
+    readonly minutes: string
+    readonly of: string
+  }>
+  readonly ours: ReadonlyArray<{readonly field: string; readonly value: string; readonly why: string}>
+  readonly cautions: readonly string[]
+  readonly allergens: string
+}
+
+export interface ReceiptFileView {
+  readonly path: string
+  /** Titles of all receipts of the file. */
+  readonly titles: readonly string[]
+  /** The one asked for, and its number. */
+  readonly chosen: ReceiptView | null
+  readonly index: number
+  readonly messages: readonly Message[]
+}
+
+/** What was read of the whole folder, for the lists and forms. */
+export interface FolderView {
+  readonly day: Day | null
+  readonly oven: OvenSpec | null
+  /** The day's own log as it stands. */
+  readonly log: FiringLog | null
+  readonly messages: readonly Message[]
+  /** Title of the first receipt of each receipt file, and how many there are. */
+  readonly receipts: ReadonlyArray<{readonly path: string; readonly title: string; readonly count: number; readonly faults: number}>
+}
+
+/** A floor map or chart as an SVG text, safe to put into the page. */
+export interface Drawing {
+  readonly title: string
+  readonly svg: string
+  readonly lines: readonly string[]
+}
+
+/** A plan as the page shows it. */
+export interface PlanView {
+  readonly day: Day
+  readonly plan: Omit<Plan, 'forecast'>
+  readonly head: {readonly title: string; readonly lines: readonly string[]}
+  readonly steps: readonly StepView[]
+  readonly score: readonly string[]
+  readonly unplaced: ReadonlyArray<{readonly dish: string; readonly reason: string; readonly remedies: readonly string[]}>
+  readonly suggestions: readonly string[]
+  readonly changes: ReadonlyArray<{readonly dish: string | null; readonly what: string; readonly why: string}>
+  readonly chart: Drawing
+  readonly floors: readonly Drawing[]
+  readonly dishes: ReadonlyArray<{readonly id: string; readonly title: string; readonly stem: string; readonly amount: string}>
+  readonly messages: readonly Message[]
+  /** Baking temperature every `step` minutes from `lit`, °C. */
+  readonly baking: {readonly step: number; readonly lit: number; readonly low: readonly number[]; readonly likely: readonly number[]; readonly high: readonly number[]}
+  /** What a figure of the planner took, ms. */
+  readonly took: number
+}
+
+/** One line of the day with the words of its language. */
+export interface StepView {
+  /** Stable from plan to plan: what it is and for whom, not when. */
+  readonly key: string
+  readonly at: number
+  readonly action: Plan['steps'][number]['action']
+  readonly dishes: readonly string[]
+  readonly load: number | null
+  readonly say: string
+  readonly sign: string
+  readonly ahead: string
+  readonly behind: string
+  readonly degrees: string
+  readonly past: boolean
+}
+
+export interface OvenView {
+  readonly chart: Drawing
+  readonly lines: readonly string[]
+  readonly bands: ReadonlyArray<{readonly band: Band; readonly from: number | null; readonly to: number | null}>
+}
+
+/** What the page asks of the worker. */
+export interface Asks {
+  receipt: {ask: {path: string; text: string; index: number; showing: Showing}; answer: ReceiptFileView}
+  folder: {ask: {files: ReadonlyMap<string, string>}; answer: FolderView}
+  oven: {ask: {files: ReadonlyMap<string, string>; showing: Showing}; answer: OvenView | null}
+  plan: {
+    ask: {files: ReadonlyMap<string, string>; showing: Showing; now: number | null}
+    answer: {ok: true; view: PlanView} | {ok: false; messages: readonly Message[]}
+  }
+  sheets: {
+    ask: {files: ReadonlyMap<string, string>; showing: Showing; audience: Audience; now: number | null}
+    answer: {ok: true; sheets: ReadonlyMap<string, string>} | {ok: false; messages: readonly Message[]}
+  }
+  note: {
+    ask: {log: string; words: string; date: string; now: {date: string; minutes: number} | null; anyway: boolean}
+    answer:
+      | {ok: true; text: string; said: string; warnings: readonly string[]}
+      | {ok: false; reason: string; suggest: string; doubt: boolean}
+  }
+  /** What a reading would say, before it is written down. */
+  sign: {ask: {words: string; showing: Showing}; answer: {range: Range; degrees: string; of: string; means: string} | null}
+}
+
+export type Name = keyof Asks
+
+export type Request = {[K in Name]: {readonly id: number; readonly name: K; readonly ask: Asks[K]['ask']}}[Name]
+
+export type Reply =
+  | {readonly id: number; readonly answer: unknown}
+  | {readonly id: number; readonly progress: number}
+  | {readonly id: number; readonly failed: string}

@@ -1,0 +1,450 @@
+import type {JSX} from 'preact'
+import {useState} from 'preact/hooks'
+import {
+  type Folder,
+  freeReceiptPath,
+  receiptPaths,
+  type Stated,
+  stated,
+  titleOf,
+  TYPED,
+  withDayLine,
+  within,
+  withStated,
+} from './folder.js'
+import {Bring, Choice, Do, Field, Messages, Page} from './parts.js'
+import type {IngredientView, ReceiptView} from './protocol.js'
+import {app, type State} from './state.js'
+import {words} from './words.js'
+import {isText} from './zip.js'
+
+const w = words.receipts
+
+/** Begin an empty receipt and look at it. */
+function begin(): void {
+  const path = freeReceiptPath(app.state.files, 'new-receipt')
+  app.edit(new Map([[path, '']]), 'new receipt')
+  app.choose(path)
+}
+
+/** Text files onto the pile; each keeps its own name. */
+export async function bringReceipts(files: ReadonlyArray<{readonly name: string; text: () => Promise<string>}>): Promise<void> {
+  const changes = new Map<string, string | null>()
+  const refused: string[] = []
+  const taken = new Map<string, string>(app.state.files)
+  for (const file of files) {
+    if (!isText(file.name)) {
+      refused.push(file.name)
+      continue
+    }
+    const text = (await file.text()).replace(/^\uFEFF/, '')
+    if (text.includes('\0') || text.includes('\uFFFD')) {
+      refused.push(file.name)
+      continue
+    }
+    const path = freeReceiptPath(taken, file.name.split('/').at(-1) ?? file.name)
+    taken.set(path, text)
+    changes.set(path, text)
+  }
+  if (changes.size > 0) {
+    app.edit(changes, 'bring in')
+    app.choose([...changes.keys()][0]!)
+  }
+  app.say([w.filesIn(changes.size), refused.length > 0 ? w.filesOut(refused.slice(0, 8).join(', ')) : ''].filter(Boolean).join('. '))
+}
+
+/** Give a receipt that was begun here the name of its first heading, once the person has left its text. */
+function settleName(path: string): void {
+  if (!/^receipts\/new-receipt(?:-\d+)?\.md$/.test(path)) return
+  const {files} = app.state
+  const text = files.get(path)
+  const title = text ? titleOf(text) || text.trim().split('\n')[0]?.slice(0, 40) || '' : ''
+  if (!text || !title) return
+  const others = new Map(files)
+  others.delete(path)
+  const named = freeReceiptPath(others, title)
+  const changes = new Map<string, string | null>([
+    [path, null],
+    [named, text],
+  ])
+  const day = files.get('day.md')
+  if (day?.includes(path)) changes.set('day.md', day.split(path).join(named))
+  app.edit(changes, 'name')
+  app.choose(named, app.state.receipt.index)
+}
+
+export function Receipts({state}: {readonly state: State}): JSX.Element {
+  const {files, receipt} = state
+  const paths = receiptPaths(files)
+  const [over, setOver] = useState(false)
+  const listed = new Map(state.folder?.receipts.map((one) => [one.path, one]))
+  return (
+    // biome-ignore lint/a11y/noStaticElementInteractions: dropping files is an extra; the buttons below do the same
+    <div
+      class={over ? 'receipts over' : 'receipts'}
+      onDragOver={(event) => {
+        event.preventDefault()
+        setOver(true)
+      }}
+      onDragLeave={(event) => {
+        if (event.currentTarget === event.target) setOver(false)
+      }}
+      onDrop={(event) => {
+        event.preventDefault()
+        setOver(false)
+        void dropped(event.dataTransfer).then(bringReceipts)
+      }}
+    >
+      <h1>{w.title}</h1>
+      <p class="lead">{w.lead}</p>
+      {over ? <p class="letgo">{w.drop}</p> : null}
+      <div class="row">
+        <Do kind="main" onDo={begin}>
+          {w.begin}
+        </Do>
+        <Bring label={w.files} accept=".md,.markdown,.txt,text/plain,text/markdown" onFiles={(list) => void bringReceipts([...list])} />
+        <Bring
+          label={w.folder}
+          folder
+          onFiles={(list) => void bringReceipts([...list].filter((file) => !/(?:^|\/)(?:day|oven)\.md$|(?:^|\/)firings\//.test(file.webkitRelativePath)))}
+        />
+      </div>
+      <div class="bench">
+        <section class="pile">
+          <h2>{w.pile}</h2>
+          {paths.length === 0 ? <p>{w.empty}</p> : null}
+          <ul>
+            {paths.map((path) => {
+              const one = listed.get(path)
+              return (
+                <li key={path}>
+                  <button type="button" class="slip" aria-current={path === receipt.path ? 'true' : undefined} onClick={() => app.choose(path)}>
+                    <span class="slip-title">{one?.title ?? path}</span>
+                    <span class="slip-note">{[path.replace(/^receipts\//, ''), one ? w.count(one.count) : '', one && one.faults > 0 ? w.faults(one.faults) : ''].filter(Boolean).join(' · ')}</span>
+                  </button>
+                </li>
+              )
+            })}
+          </ul>
+        </section>
+        {receipt.path !== null && files.has(receipt.path) ? <OneReceipt key={receipt.path} state={state} path={receipt.path} text={files.get(receipt.path)!} /> : null}
+      </div>
+    </div>
+  )
+}
+
+/** Files of a drop, folders opened. */
+async function dropped(data: DataTransfer | null): Promise<Array<{name: string; text: () => Promise<string>}>> {
+  const out: Array<{name: string; text: () => Promise<string>}> = []
+  const entries = [...(data?.items ?? [])].map((item) => item.webkitGetAsEntry()).filter((entry) => entry !== null)
+  const walk = async (entry: FileSystemEntry): Promise<void> => {
+    if (entry.isFile) {
+      const file = await new Promise<File>((resolve, reject) => (entry as FileSystemFileEntry).file(resolve, reject))
+      out.push({name: file.name, text: () => file.text()})
+      return
+    }
+    const reader = (entry as FileSystemDirectoryEntry).createReader()
+    for (;;) {
+      const some = await new Promise<FileSystemEntry[]>((resolve, reject) => reader.readEntries(resolve, reject))
+      if (some.length === 0) return
+      for (const one of some) await walk(one)
+    }
+  }
+  for (const entry of entries) await walk(entry)
+  if (out.length === 0) {
+    const text = data?.getData('text/plain') ?? ''
+    if (text.trim()) out.push({name: `${titleOf(text) || 'receipt'}.md`, text: () => Promise.resolve(text)})
+  }
+  return out
+}
+
+function OneReceipt({state, path, text}: {readonly state: State; readonly path: string; readonly text: string}): JSX.Element {
+  const {reading} = state
+  const read = reading?.path === path ? reading : null
+  const typed = within(text, TYPED)
+  return (
+    <section class="one">
+      {typed ? (
+        <Page
+          label={w.text}
+          hint={w.textHint}
+          value={text}
+          rows={12}
+          focus={text === ''}
+          onValue={(value) => app.edit(new Map([[path, value]]), 'text', true)}
+          onLeave={() => settleName(path)}
+          onPaste={(event) => {
+            // A paste too long to be typed in would hold the page up: it goes into the file without passing through the box.
+            const pasted = event.clipboardData?.getData('text/plain') ?? ''
+            if (within(pasted, TYPED) && pasted.length + text.length <= TYPED.text) return
+            event.preventDefault()
+            const box = event.currentTarget as HTMLTextAreaElement
+            app.edit(new Map([[path, text.slice(0, box.selectionStart) + pasted + text.slice(box.selectionEnd)]]), 'text')
+          }}
+        />
+      ) : (
+        <div class="field wide">
+          <p>{w.big}</p>
+          <pre class="long">{text.slice(0, 4000)}</pre>
+        </div>
+      )}
+      <Facts path={path} text={text} />
+      <div class="row">
+        <Do
+          onDo={() => {
+            const changes = new Map<string, string | null>([[path, null]])
+            let day = app.state.files.get('day.md') ?? ''
+            const lines = [...(state.folder?.day?.items ?? []), ...(state.folder?.day?.spare ?? [])].filter((item) => item.file === path)
+            for (const item of lines.sort((a, b) => b.line - a.line)) day = withDayLine(day, item.line, null)
+            if (lines.length > 0) changes.set('day.md', day)
+            app.edit(changes, 'take receipt')
+            app.choose(receiptPaths(app.state.files)[0] ?? null)
+          }}
+        >
+          {w.take}
+        </Do>
+      </div>
+      <div class="as-read" aria-busy={read ? undefined : 'true'}>
+        <h2>{w.read}</h2>
+        {read && read.titles.length > 1 ? (
+          <Choice
+            label={w.several}
+            value={String(read.index)}
+            options={read.titles.slice(0, 2000).map((title, i) => [String(i), `${i + 1}. ${title}`] as const)}
+            onValue={(value) => app.choose(path, Number(value))}
+          />
+        ) : null}
+        {read ? read.chosen ? <AsRead view={read.chosen} path={path} text={text} /> : <p>{w.nothing}</p> : <p>{text.trim() ? w.reading : w.nothing}</p>}
+        {read ? <Messages messages={read.messages.filter((m) => m.rule !== 'empty')} title={w.messages} most={12} /> : null}
+      </div>
+    </section>
+  )
+}
+
+const facts = ['year', 'place', 'serves', 'vessel', 'oven', 'bake', 'rise'] as const
+
+function Facts({path, text}: {readonly path: string; readonly text: string}): JSX.Element {
+  const said = stated(text.slice(0, 20_000))
+  const set = (key: string, value: Stated | null): void => app.edit(new Map([[path, withStated(text, {[key]: value})]]), 'facts', true)
+  return (
+    <details class="facts">
+      <summary>{w.facts}</summary>
+      <p class="hint">{w.factsHint}</p>
+      <div class="fields">
+        {facts.map((key) => {
+          const value = said.get(key)
+          return (
+            <Field
+              key={key}
+              label={w.fact[key]}
+              value={typeof value === 'string' ? value : ''}
+              example={w.factExample[key]}
+              onValue={(now) => set(key, now.trim() === '' ? null : now.trim())}
+            />
+          )
+        })}
+      </div>
+    </details>
+  )
+}
+
+/** How one stretch of the text was read. */
+interface Mark {
+  readonly start: number
+  readonly end: number
+  readonly kind: 'thing' | 'heat' | 'time'
+  readonly today: string
+  readonly row: string | null
+}
+
+function AsRead({view, path, text}: {readonly view: ReceiptView; readonly path: string; readonly text: string}): JSX.Element {
+  const marks: Mark[] = [
+    ...view.ingredients.map((one, i): Mark => ({start: one.start, end: one.end, kind: 'thing', today: `${one.item}: ${one.today}`, row: `reading-${i}`})),
+    ...view.heat.map((one): Mark => ({start: one.start, end: one.end, kind: 'heat', today: `${one.band}, ${one.degrees}`, row: null})),
+    ...view.times.map((one): Mark => ({start: one.start, end: one.end, kind: 'time', today: `${one.minutes}, ${one.of}`, row: null})),
+  ].sort((a, b) => a.start - b.start || b.end - a.end)
+  const parts = [...new Set(view.ingredients.map((one) => one.part))]
+  const from = w.from(view.year, view.place)
+  const corrected = stated(text.slice(0, 40_000)).get('says')
+  const says = corrected && typeof corrected === 'object' && !Array.isArray(corrected) ? (corrected as Readonly<Record<string, string>>) : {}
+  return (
+    <article>
+      <h3 class="receipt-title">{view.title}</h3>
+      {from || view.serves ? <p>{[from, view.serves ? w.serves(view.serves) : ''].filter(Boolean).join(' · ')}</p> : null}
+      <p class="hint">{w.readHint}</p>
+      <blockquote class="old">{marked(text, view.start, Math.min(view.end, view.start + 12_000), marks)}</blockquote>
+      {view.ingredients.length === 0 ? <p>{w.noIngredients}</p> : null}
+      {parts.map((part) => (
+        <table class="beside" key={part}>
+          {part ? <caption>{w.of(part)}</caption> : null}
+          <thead>
+            <tr>
+              <th scope="col">{w.old}</th>
+              <th scope="col">{w.today}</th>
+              <th scope="col">{w.sure}</th>
+            </tr>
+          </thead>
+          <tbody>
+            {view.ingredients.map((one, i) => (one.part === part ? <Row key={`${one.start}-${i}`} id={`reading-${i}`} one={one} path={path} text={text} says={says} /> : null))}
+          </tbody>
+        </table>
+      ))}
+      {view.heat.length > 0 ? (
+        <>
+          <h4>{w.heat}</h4>
+          <ul>
+            {view.heat.map((one) => (
+              <li key={one.start}>
+                “{one.text}”: <strong>{one.band}</strong>, {one.degrees}
+                {one.notes.length > 0 ? ` (${one.notes.join('; ')})` : ''}
+                <Sources list={one.sources} />
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {view.times.length > 0 ? (
+        <>
+          <h4>{w.times}</h4>
+          <ul>
+            {view.times.map((one) => (
+              <li key={one.start}>
+                “{one.text}”: {one.minutes}, {one.of}
+              </li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {view.ours.length > 0 ? (
+        <details>
+          <summary>{w.ours}</summary>
+          <ul>
+            {view.ours.map((one) => (
+              <li key={one.field}>
+                <strong>{one.field}</strong>: {one.value} ({w.because(one.why)})
+              </li>
+            ))}
+          </ul>
+        </details>
+      ) : null}
+      {view.cautions.length > 0 ? (
+        <section class="care">
+          <h4>{w.cautions}</h4>
+          <ul>
+            {view.cautions.map((one) => (
+              <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+      <p>{view.allergens}</p>
+    </article>
+  )
+}
+
+/** The receipt's own text with what was read underlined; hovering or focusing tells the reading. */
+function marked(text: string, start: number, end: number, marks: readonly Mark[]): JSX.Element[] {
+  const out: JSX.Element[] = []
+  let at = start
+  for (const [i, mark] of marks.entries()) {
+    if (mark.start < at || mark.end > end) continue
+    if (mark.start > at) out.push(<span key={`t${at}`}>{text.slice(at, mark.start)}</span>)
+    const inner = text.slice(mark.start, mark.end)
+    out.push(
+      <mark key={`m${i}`} class={mark.kind} title={mark.today}>
+        {inner}
+      </mark>,
+    )
+    at = mark.end
+  }
+  out.push(<span key={`t${at}`}>{text.slice(at, end)}</span>)
+  return out
+}
+
+function Row(props: {
+  readonly id: string
+  readonly one: IngredientView
+  readonly path: string
+  readonly text: string
+  readonly says: Readonly<Record<string, string>>
+}): JSX.Element {
+  const {one, path, text, says} = props
+  const [open, setOpen] = useState(false)
+  const byHand = Object.hasOwn(says, one.text)
+  const put = (reading: string | null): void => {
+    const next: Record<string, string> = {...says}
+    if (reading === null) delete next[one.text]
+    else next[one.text] = reading
+    app.edit(new Map([[path, withStated(text, {says: Object.keys(next).length > 0 ? next : null})]]), 'right')
+    setOpen(false)
+  }
+  return (
+    <>
+      <tr id={props.id}>
+        <th scope="row">{one.text}</th>
+        <td class="today">
+          {one.today}
+          <span class="item">{one.item.replace(/-/g, ' ')}</span>
+        </td>
+        <td>
+          {[one.doubtful ? w.doubtful : '', one.known ? '' : w.unknown, byHand ? w.byHand : ''].filter(Boolean).map((tag) => (
+            <strong class="tag" key={tag}>
+              {tag}
+            </strong>
+          ))}
+          {one.why.length > 0 || one.notes.length > 0 ? (
+            <details>
+              <summary>{w.why}</summary>
+              <ol>
+                {one.why.map(({step, source}) => (
+                  <li key={step}>
+                    {step}
+                    {source ? <cite> {source}</cite> : null}
+                  </li>
+                ))}
+              </ol>
+              {one.notes.map((note) => (
+                <p key={note}>{note}</p>
+              ))}
+            </details>
+          ) : null}
+          <Do onDo={() => setOpen(!open)} label={w.rightFor(one.text)} open={open}>
+            {w.right}
+          </Do>
+        </td>
+      </tr>
+      {open ? (
+        <tr class="righting">
+          <td colSpan={3}>
+            <Right one={one} byHand={byHand} put={put} />
+          </td>
+        </tr>
+      ) : null}
+    </>
+  )
+}
+
+function Right({one, byHand, put}: {readonly one: IngredientView; readonly byHand: boolean; readonly put: (reading: string | null) => void}): JSX.Element {
+  const [reading, setReading] = useState(one.reading)
+  return (
+    <form
+      class="row"
+      onSubmit={(event) => {
+        event.preventDefault()
+        if (reading.trim()) put(reading.trim())
+      }}
+    >
+      <Field label={w.rightHint} value={reading} onValue={setReading} />
+      <button type="submit" class="do main">
+        {w.rightDo}
+      </button>
+      {byHand ? <Do onDo={() => put(null)}>{w.rightUndo}</Do> : null}
+    </form>
+  )
+}
+
+function Sources({list}: {readonly list: readonly string[]}): JSX.Element | null {
+  return list.length === 0 ? null : <cite> {list.join('; ')}</cite>
+}
+
+export type {Folder}

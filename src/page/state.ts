@@ -1,0 +1,572 @@
+import {useEffect, useState} from 'preact/hooks'
+import type {Message} from '../receipt/types.js'
+import type {Audience} from '../sheets/handout.js'
+import {CARRIER, carriedFiles} from './embedded.js'
+import {CalledOff, Engine} from './engine.js'
+import {type Folder, titleOf} from './folder.js'
+import {Keep, type KeptDay, type KeptStep} from './keep.js'
+import {merge} from './merge.js'
+import type {FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
+import {words} from './words.js'
+
+/** Where one can stand on the page. */
+export const places = ['receipts', 'oven', 'day', 'plan', 'bake', 'print', 'keep'] as const
+export type Place = (typeof places)[number]
+
+/** What this device's user likes; not part of a day. */
+export interface Likes {
+  readonly showing: Showing
+  readonly light: 'device' | 'sun' | 'dark'
+  readonly sound: boolean
+  readonly shake: boolean
+  readonly awake: boolean
+  readonly audience: Audience
+}
+
+/** The plan and what is happening to it. */
+export interface Planning {
+  readonly state: 'none' | 'working' | 'made' | 'faults' | 'failed' | 'stopped'
+  readonly share: number
+  readonly view: PlanView | null
+  /** The folder the view was made from: another means that it is out of date. */
+  readonly files: Folder | null
+  readonly faults: readonly Message[]
+  readonly failed: string
+}
+
+/** A clock set by hand to rehearse a day: minutes of the day at a moment of the real clock. */
+export interface Rehearsal {
+  readonly minutes: number
+  readonly since: number
+}
+
+export interface State {
+  readonly ready: boolean
+  readonly place: Place
+  readonly day: string
+  readonly shelf: readonly KeptDay[]
+  readonly files: Folder
+  readonly steps: readonly KeptStep[]
+  readonly saving: 'kept' | 'keeping' | 'failed' | 'nowhere'
+  readonly likes: Likes
+  readonly folder: FolderView | null
+  /** The receipt file and the receipt in it that is being looked at. */
+  readonly receipt: {readonly path: string | null; readonly index: number}
+  readonly reading: ReceiptFileView | null
+  readonly readingMs: number
+  readonly oven: OvenView | null
+  readonly planning: Planning
+  readonly rehearsal: Rehearsal | null
+  /** A short sentence for the status line, read out to those who do not see it. */
+  readonly said: string
+}
+
+const plainLikes: Likes = {
+  showing: {language: 'en', units: 'both', clock: 12, degrees: 'both'},
+  light: 'device',
+  sound: true,
+  shake: true,
+  awake: true,
+  audience: 'kitchen',
+}
+
+const noPlan: Planning = {state: 'none', share: 0, view: null, files: null, faults: [], failed: ''}
+
+const LIKES = 'hearthfall-likes'
+const LAST = 'hearthfall-day'
+
+function stored(key: string): string | null {
+  try {
+    return localStorage.getItem(key)
+  } catch {
+    return null
+  }
+}
+
+function store(key: string, value: string): void {
+  try {
+    localStorage.setItem(key, value)
+  } catch {
+    // A browser that keeps nothing says so elsewhere: the days themselves cannot be kept either.
+  }
+}
+
+function likesOf(text: string | null): Likes {
+  try {
+    const found = JSON.parse(text ?? '{}') as Partial<Likes>
+    return {...plainLikes, ...found, showing: {...plainLikes.showing, ...found.showing}}
+  } catch {
+    return plainLikes
+  }
+}
+
+const placeOf = (hash: string): Place => places.find((one) => `#${one}` === hash) ?? 'receipts'
+
+/** Everything the page knows and does. The views read `state` and call the methods. */
+export class App {
+  state: State = {
+    ready: false,
+    place: placeOf(location.hash),
+    day: '',
+    shelf: [],
+    files: new Map(),
+    steps: [],
+    saving: 'kept',
+    likes: likesOf(stored(LIKES)),
+    folder: null,
+    receipt: {path: null, index: 0},
+    reading: null,
+    readingMs: 0,
+    oven: null,
+    planning: noPlan,
+    rehearsal: null,
+    said: '',
+  }
+
+  readonly #watchers = new Set<() => void>()
+  readonly #reader = new Engine()
+  readonly #planner = new Engine()
+  #keep: Keep | null = null
+  /** Texts as this tab last saw them kept. */
+  #kept = new Map<string, string>()
+  #dirty = new Map<string, {what: string; typing: boolean}>()
+  #flushing: Promise<void> | null = null
+  #reading = {running: false, again: false}
+  #looking = {running: false, again: false, timer: 0}
+  #planRun = 0
+
+  watch(watcher: () => void): () => void {
+    this.#watchers.add(watcher)
+    return () => this.#watchers.delete(watcher)
+  }
+
+  set(change: Partial<State>): void {
+    this.state = {...this.state, ...change}
+    for (const watcher of this.#watchers) watcher()
+  }
+
+  say(said: string): void {
+    this.set({said})
+  }
+
+  // — opening —
+
+  async start(): Promise<void> {
+    addEventListener('hashchange', () => this.set({place: placeOf(location.hash)}))
+    this.#reader.warm()
+    try {
+      this.#keep = await Keep.open((day) => void this.#heard(day))
+      const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
+      let last = stored(LAST) ?? ''
+      if (carried) {
+        last = `carried-${fingerprint(carried)}`
+        await this.#keep.begin(last, titleOf(carried.get('day.md') ?? ''), carried)
+      }
+      const shelf = await this.#keep.days()
+      const day = shelf.some((one) => one.id === last) ? last : newest(shelf)
+      await this.open(day ?? newId())
+      // Without this a browser short of room may throw the days away.
+      void navigator.storage?.persist?.()
+    } catch {
+      this.#keep = null
+      const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
+      this.set({ready: true, day: newId(), files: carried ?? new Map(), saving: 'nowhere'})
+      this.#look()
+    }
+    addEventListener('visibilitychange', () => {
+      if (document.visibilityState === 'visible') void this.#heard(this.state.day)
+    })
+    addEventListener('pagehide', () => void this.flush())
+  }
+
+  /** Open a day of the shelf, or begin one under a new id. */
+  async open(day: string): Promise<void> {
+    await this.flush()
+    const files = (await this.#keep?.files(day)) ?? new Map<string, string>()
+    const steps = (await this.#keep?.steps(day)) ?? []
+    const shelf = (await this.#keep?.days()) ?? []
+    this.#kept = new Map(files)
+    store(LAST, day)
+    this.#planner.stop()
+    this.#planRun++
+    const path = [...files.keys()].filter((p) => p.startsWith('receipts/')).sort()[0] ?? null
+    this.set({
+      ready: true,
+      day,
+      files,
+      steps,
+      shelf,
+      folder: null,
+      oven: null,
+      reading: null,
+      receipt: {path, index: 0},
+      planning: noPlan,
+      rehearsal: null,
+    })
+    this.#look()
+    this.#read()
+  }
+
+  async begin(files: Folder = new Map()): Promise<void> {
+    const id = newId()
+    await this.flush()
+    if (files.size > 0) await this.#keep?.begin(id, titleOf(files.get('day.md') ?? ''), files)
+    await this.open(id)
+    if (!this.#keep) this.set({files})
+  }
+
+  async remove(day: string): Promise<void> {
+    await this.#keep?.remove(day)
+    const shelf = (await this.#keep?.days()) ?? []
+    if (day === this.state.day) {
+      this.#dirty.clear()
+      await this.open(newest(shelf) ?? newId())
+    } else this.set({shelf})
+  }
+
+  // — editing and keeping —
+
+  /** Change files; null takes one away. `what` names the step for undoing; typing is gathered into one step. */
+  edit(changes: ReadonlyMap<string, string | null>, what: string, typing = false): void {
+    const files = new Map(this.state.files)
+    for (const [path, text] of changes) {
+      if (text === null) files.delete(path)
+      else files.set(path, text)
+      this.#dirty.set(path, {what, typing})
+    }
+    this.set({files, saving: this.#keep ? 'keeping' : 'nowhere'})
+    void this.flush()
+    this.#look()
+    if (this.state.receipt.path !== null && changes.has(this.state.receipt.path)) this.#read()
+  }
+
+  /** Keep everything that is not kept yet. Called at every key; while one write is under way the next gathers. */
+  async flush(): Promise<void> {
+    if (!this.#keep) return
+    while (this.#flushing) await this.#flushing
+    if (this.#dirty.size === 0) return
+    this.#flushing = this.#write().finally(() => {
+      this.#flushing = null
+    })
+    await this.#flushing
+    if (this.#dirty.size > 0) void this.flush()
+  }
+
+  async #write(marks?: {number: number; undone: boolean}): Promise<void> {
+    const keep = this.#keep
+    if (!keep) return
+    const {day, files} = this.state
+    const dirty = this.#dirty
+    this.#dirty = new Map()
+    const wanted = new Map([...dirty.keys()].map((path) => [path, {base: this.#kept.get(path) ?? null, text: files.get(path) ?? null}]))
+    const kinds = [...dirty.values()]
+    try {
+      const title = titleOf(files.get('day.md') ?? '') || [...files.values()].map(titleOf).find(Boolean) || ''
+      const kept = await keep.write(day, title, wanted, kinds[0]?.what ?? '', {
+        typing: kinds.every((one) => one.typing),
+        ...(marks ? {marks} : {}),
+      })
+      this.#take(kept, new Map([...wanted].map(([path, {text}]) => [path, text])))
+      this.set({saving: this.#dirty.size > 0 ? 'keeping' : 'kept', steps: await keep.steps(day)})
+    } catch {
+      for (const [path, kind] of dirty) if (!this.#dirty.has(path)) this.#dirty.set(path, kind)
+      this.set({saving: 'failed'})
+      // A full disk may be emptied again: the next key, and this, try once more.
+      setTimeout(() => void this.flush(), 3000)
+      throw new Error('not kept')
+    }
+  }
+
+  /** Take over texts as kept; what was typed meanwhile stays on top. */
+  #take(kept: ReadonlyMap<string, string | null>, bases: ReadonlyMap<string, string | null>): void {
+    let files: Map<string, string> | null = null
+    for (const [path, text] of kept) {
+      if (text === null) this.#kept.delete(path)
+      else this.#kept.set(path, text)
+      const here = this.state.files.get(path) ?? null
+      const base = bases.get(path) ?? null
+      const now = here === base ? text : here === null || base === null || text === null ? here : (merge(base, text, here) ?? here)
+      if (now === here) continue
+      files ??= new Map(this.state.files)
+      if (now === null) files.delete(path)
+      else files.set(path, now)
+    }
+    if (!files) return
+    this.set({files})
+    this.#look()
+    this.#read()
+  }
+
+  /** Another tab has written. */
+  async #heard(day: string): Promise<void> {
+    const keep = this.#keep
+    if (!keep || !this.state.ready) return
+    if (day === this.state.day) {
+      await this.flush().catch(() => {})
+      const there = await keep.files(day)
+      const bases = new Map<string, string | null>(this.#kept)
+      const kept = new Map<string, string | null>(there)
+      for (const path of this.#kept.keys()) if (!there.has(path)) kept.set(path, null)
+      this.#take(kept, bases)
+      this.set({steps: await keep.steps(day)})
+    }
+    this.set({shelf: await keep.days()})
+  }
+
+  /** Take back the last step. */
+  async undo(): Promise<void> {
+    await this.flush()
+    const step = [...this.state.steps].reverse().find((one) => !one.undone)
+    if (step) await this.#apply(step, Keep.taken(step, this.state.files), true)
+  }
+
+  /** Do again what was last taken back. */
+  async redo(): Promise<void> {
+    await this.flush()
+    const step = this.state.steps.find((one) => one.undone)
+    if (step) await this.#apply(step, Keep.again(step, this.state.files), false)
+  }
+
+  async #apply(step: KeptStep, changes: Map<string, string | null> | null, back: boolean): Promise<void> {
+    if (!changes) {
+      this.say(words.keep.cannotUndo(words.steps[step.what] ?? step.what))
+      return
+    }
+    const files = new Map(this.state.files)
+    for (const [path, text] of changes) {
+      if (text === null) files.delete(path)
+      else files.set(path, text)
+      this.#dirty.set(path, {what: step.what, typing: false})
+    }
+    const {receipt} = this.state
+    this.set({
+      files,
+      ...(receipt.path !== null && !files.has(receipt.path) ? {receipt: {path: null, index: 0}, reading: null} : {}),
+    })
+    while (this.#flushing) await this.#flushing
+    this.#flushing = this.#write({number: step.number ?? -1, undone: back}).finally(() => {
+      this.#flushing = null
+    })
+    await this.#flushing
+    const name = words.steps[step.what] ?? step.what
+    this.say(back ? words.keep.undid(name) : words.keep.redid(name))
+    this.#look()
+    this.#read()
+    if (this.state.place === 'bake' || step.what === 'note') void this.plan()
+  }
+
+  // — reading —
+
+  /** Look at another receipt. */
+  choose(path: string | null, index = 0): void {
+    this.set({receipt: {path, index}, ...(path === this.state.receipt.path ? {} : {reading: null})})
+    this.#read()
+  }
+
+  /** Read the receipt that is looked at; while one reading runs, only the newest text waits. */
+  #read(): void {
+    if (this.#reading.running) {
+      this.#reading.again = true
+      return
+    }
+    const {path, index} = this.state.receipt
+    const text = path === null ? undefined : this.state.files.get(path)
+    if (path === null || text === undefined) {
+      if (this.state.reading) this.set({reading: null})
+      return
+    }
+    this.#reading.running = true
+    const from = performance.now()
+    this.#reader
+      .ask('receipt', {path, text, index, showing: this.state.likes.showing})
+      .then((reading) => {
+        if (this.state.receipt.path === path) this.set({reading, readingMs: performance.now() - from})
+      })
+      .catch((error: unknown) => this.#trouble(error))
+      .finally(() => {
+        this.#reading.running = false
+        if (this.#reading.again) {
+          this.#reading.again = false
+          this.#read()
+        }
+      })
+  }
+
+  /** Look through the whole folder a moment after the last key. */
+  #look(): void {
+    clearTimeout(this.#looking.timer)
+    this.#looking.timer = setTimeout(() => this.#lookNow(), 250) as unknown as number
+  }
+
+  #lookNow(): void {
+    if (this.#looking.running) {
+      this.#looking.again = true
+      return
+    }
+    this.#looking.running = true
+    const {files, day} = this.state
+    this.#reader
+      .ask('folder', {files})
+      .then((folder) => {
+        if (day === this.state.day) this.set({folder})
+      })
+      .catch((error: unknown) => this.#trouble(error))
+      .finally(() => {
+        this.#looking.running = false
+        if (this.#looking.again) {
+          this.#looking.again = false
+          this.#look()
+        }
+      })
+  }
+
+  #trouble(error: unknown): void {
+    if (error instanceof CalledOff) return
+    this.say(words.trouble(error instanceof Error ? error.message : String(error)))
+  }
+
+  /** How the oven falls; asked when its page is looked at. */
+  async askOven(): Promise<void> {
+    if (this.#planner.busy) return
+    const {files, likes, day} = this.state
+    try {
+      const oven = await this.#planner.ask('oven', {files, showing: likes.showing})
+      if (day === this.state.day) this.set({oven})
+    } catch (error) {
+      this.#trouble(error)
+    }
+  }
+
+  // — planning —
+
+  /** Minutes after midnight of the bake day, by its own clock or the one set to rehearse; null while the day is far off. */
+  now(): number | null {
+    const {rehearsal, folder} = this.state
+    if (rehearsal) return rehearsal.minutes + (Date.now() - rehearsal.since) / 60_000
+    return folder?.day ? minutesOf(folder.day.date, folder.day.zone) : null
+  }
+
+  /** Make the plan, or what is left of it. A plan under way is called off first. */
+  async plan(): Promise<void> {
+    await this.flush().catch(() => {})
+    if (this.#planner.busy) this.#planner.stop()
+    const run = ++this.#planRun
+    const {files, likes, planning} = this.state
+    this.set({planning: {...planning, state: 'working', share: 0, faults: [], failed: ''}})
+    const now = this.now()
+    const begun = this.state.folder?.day ? (files.get(`firings/${this.state.folder.day.date}.md`) ?? '').trim() !== '' : false
+    try {
+      const found = await this.#planner.ask('plan', {files, showing: likes.showing, now: begun && now !== null ? Math.floor(now) : null}, (share) => {
+        if (run === this.#planRun) this.set({planning: {...this.state.planning, share}})
+      })
+      if (run !== this.#planRun) return
+      if (found.ok) {
+        this.set({planning: {state: 'made', share: 1, view: found.view, files, faults: [], failed: ''}})
+        this.say(found.view.plan.possible ? words.plan.done : words.plan.doneInPart)
+      } else this.set({planning: {...this.state.planning, state: 'faults', faults: found.messages}})
+    } catch (error) {
+      if (run !== this.#planRun) return
+      if (error instanceof CalledOff) this.set({planning: {...this.state.planning, state: 'stopped'}})
+      else this.set({planning: {...this.state.planning, state: 'failed', failed: error instanceof Error ? error.message : String(error)}})
+    }
+  }
+
+  /** Call the planning off. */
+  stopPlan(): void {
+    this.#planner.stop()
+  }
+
+  async sheets(): Promise<ReadonlyMap<string, string> | readonly Message[]> {
+    const {files, likes} = this.state
+    const found = await this.#planner.ask('sheets', {files, showing: likes.showing, audience: likes.audience, now: null})
+    return found.ok ? found.sheets : found.messages
+  }
+
+  // — the log —
+
+  /** Write a note into the day's log and plan the rest again. */
+  async note(
+    text: string,
+    {anyway = false, replan = true}: {readonly anyway?: boolean; readonly replan?: boolean} = {},
+  ): Promise<{readonly ok: true; readonly said: string} | {readonly ok: false; readonly reason: string; readonly suggest: string; readonly doubt: boolean}> {
+    const day = this.state.folder?.day
+    if (!day) return {ok: false, reason: words.bake.noDay, suggest: '', doubt: false}
+    const path = `firings/${day.date}.md`
+    const at = this.now()
+    const log = this.state.files.get(path) ?? ''
+    const answer = await this.#reader.ask('note', {
+      log,
+      words: text,
+      date: day.date,
+      now: at === null ? null : {date: day.date, minutes: Math.floor(at)},
+      anyway,
+    })
+    if (!answer.ok) return answer
+    const here = this.state.files.get(path) ?? ''
+    this.edit(new Map([[path, here === log ? answer.text : (merge(log, here, answer.text) ?? answer.text)]]), 'note')
+    this.say([words.bake.noted(answer.said), ...answer.warnings].join(' '))
+    if (replan) void this.plan()
+    else {
+      const {planning, files} = this.state
+      this.set({planning: {...planning, files}})
+    }
+    this.#lookNow()
+    return {ok: true, said: answer.said}
+  }
+
+  ask: Engine['ask'] = (name, question, progress) => this.#reader.ask(name, question, progress)
+
+  like(change: Partial<Likes>): void {
+    const likes = {...this.state.likes, ...change}
+    store(LIKES, JSON.stringify(likes))
+    this.set({likes})
+    if (change.showing) {
+      this.#read()
+      if (this.state.planning.view) void this.plan()
+    }
+  }
+}
+
+const newId = (): string => `day-${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 8)}`
+
+function newest(shelf: readonly KeptDay[]): string | null {
+  return [...shelf].sort((a, b) => b.changed - a.changed)[0]?.id ?? null
+}
+
+/** FNV-1a of a folder: tells one carried day from another. */
+function fingerprint(files: Folder): string {
+  let hash = 0x811c9dc5
+  for (const [path, text] of [...files].sort(([a], [b]) => (a < b ? -1 : 1)))
+    for (const part of [path, text]) for (let i = 0; i < part.length; i++) hash = Math.imul(hash ^ part.charCodeAt(i), 0x01000193) >>> 0
+  return hash.toString(16)
+}
+
+/** The present on the day's clock: minutes after midnight of `date`; null from a day before it to more than two days after. */
+export function minutesOf(date: string, zone: string | null, at = new Date()): number | null {
+  const parts = Object.fromEntries(
+    new Intl.DateTimeFormat('en-GB', {
+      ...(zone ? {timeZone: zone} : {}),
+      year: 'numeric',
+      month: '2-digit',
+      day: '2-digit',
+      hour: '2-digit',
+      minute: '2-digit',
+      second: '2-digit',
+      hourCycle: 'h23',
+    })
+      .formatToParts(at)
+      .map(({type, value}) => [type, value]),
+  )
+  const days = Math.round((Date.parse(`${parts.year}-${parts.month}-${parts.day}T00:00:00Z`) - Date.parse(`${date}T00:00:00Z`)) / 86_400_000)
+  if (!(days >= -1 && days <= 2)) return null
+  return days * 1440 + Number(parts.hour) * 60 + Number(parts.minute) + Number(parts.second) / 60
+}
+
+export const app = new App()
+
+/** The state, and a new drawing whenever it changes. */
+export function useApp(): State {
+  const [, draw] = useState({})
+  useEffect(() => app.watch(() => draw({})), [])
+  return app.state
+}
