@@ -1,9 +1,10 @@
 import {describe, expect, it} from 'vitest'
 import {items} from '../src/lexicon/index.js'
+import {kinds} from '../src/lexicon/kinds.js'
 import {sources as allSources} from '../src/lexicon/sources.js'
 import {phrases} from '../src/plan/phrases.js'
 import {glossary, termsIn} from '../src/sheets/glossary.js'
-import {phraseBooks} from '../src/sheets/phrases.js'
+import {phraseBooks, signBooks} from '../src/sheets/phrases.js'
 import {languages, sheets} from '../src/sheets/sheets.js'
 import {en, type WordKey} from '../src/sheets/words/en.js'
 import {gingerbread, gingerbreadText, oven, plan, problem, sources} from './fixtures-sheets.js'
@@ -58,6 +59,9 @@ describe('the words of every language', () => {
 })
 
 describe('words for the lexicon', () => {
+  it('has the sign of every kind of dish in every language beside English', () => {
+    for (const [code, book] of Object.entries(signBooks)) for (const {id} of kinds) expect(book[id], `${code} ${id}`).toBeTruthy()
+  })
   it('has a plain word for every allergen of every item', () => {
     for (const name of new Set(items.flatMap((item) => item.allergens)))
       expect(Object.keys(en), name).toContain(`allergen.${name}`)

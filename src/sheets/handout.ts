@@ -9,6 +9,7 @@ import {termsIn} from './glossary.js'
 import {valueAt} from './heat-data.js'
 import {type Asked, asked, bandOf, gasMark, placesInPlan, windowOf} from './needs.js'
 import {oldText} from './old-text.js'
+import {signIn} from './phrases.js'
 import {zoneWord} from './plan-text.js'
 import type {Style} from './style.js'
 import {besides, Citations, modernFigure} from './translation-text.js'
@@ -158,6 +159,11 @@ function once<T extends {readonly text: string}>(phrases: readonly T[]): T[] {
   return phrases.filter((phrase, i) => phrases.findIndex((other) => tidy(other.text) === tidy(phrase.text)) === i)
 }
 
+function signSpan(receipt: Receipt, sign: string, style: Style): Element {
+  const said = signIn(receipt.kind, sign, style)
+  return h('span', said === sign ? {lang: 'en'} : {}, said)
+}
+
 const tidy = (text: string): string => text.replace(/\s+/g, ' ').trim()
 
 /** The home oven's dial in words: degrees, gas mark, fan. */
@@ -185,7 +191,7 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
           h('li', say(words, 'home.heat', {heat: homeHeat(need, style)})),
           h('li', say(words, 'home.minutes', {time: durations(need.minutes, style)})),
           ...(need.vessel ? [h('li', [words['home.vessel'], ' ', h('span', {lang: 'en'}, need.vessel)])] : []),
-          ...(need.sign ? [h('li', [words['home.done'], ' ', h('span', {lang: 'en'}, need.sign)])] : []),
+          ...(need.sign ? [h('li', [words['home.done'], ' ', signSpan(receipt, need.sign, style)])] : []),
           ...(need.falling ? [h('li', words['home.falling'])] : []),
           ...(need.said ? [] : [h('li', {className: ['ours']}, words['home.ours'])]),
         ]),
@@ -540,7 +546,7 @@ export function converseHandout(input: HandoutInput): Element[] {
         h('li', words['converse.floor']),
         h('li', say(words, 'converse.place', {place: zoneWord(need.place, style)})),
         h('li', words['converse.door']),
-        ...(need.sign ? [h('li', [words['home.done'], ' ', h('span', {lang: 'en'}, need.sign)])] : []),
+        ...(need.sign ? [h('li', [words['home.done'], ' ', signSpan(receipt, need.sign, style)])] : []),
       ]),
       ...cautionsSection(receipt, cited, style),
       ...footnoteList(cited, input.sources, style),

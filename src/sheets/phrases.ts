@@ -1,9 +1,11 @@
+import {kinds} from '../lexicon/kinds.js'
 import {phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, duration, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import type {Style} from './style.js'
 import {dePhrases} from './words/de-phrases.js'
+import {deSigns} from './words/de-signs.js'
 import {sayIf} from './words/index.js'
 
 /** The words of a step, said in the reader's language, clock and units. */
@@ -16,6 +18,15 @@ export interface StepWords {
 
 /** The planner's phrases in each language the sheets have. */
 export const phraseBooks: Readonly<Record<string, Readonly<Record<string, string>>>> = {en: phrases, de: dePhrases}
+
+/** The signs of the lexicon's kinds in the languages that have their own; English says them as the lexicon does. */
+export const signBooks: Readonly<Record<string, Readonly<Record<string, string>>>> = {de: deSigns}
+
+/** The sign that a dish is done, in the reader's language where it is the kind's usual one; a receipt's own sign stays as it is. */
+export function signIn(kind: string | null, sign: string, style: Style): string {
+  const usual = kinds.find(({id}) => id === kind)?.sign
+  return (kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign
+}
 
 /** How the planner's phrases are said in a style. */
 export function speaker(problem: PlanProblem, style: Style): Speaker {
@@ -45,10 +56,16 @@ export function stepWords(step: Step, problem: PlanProblem, style: Style): StepW
     phrase ? speak(phrase, voice) || otherwise : otherwise
   return {
     say: speak(words.say, voice) || step.say,
-    sign: said(words.sign, step.sign),
+    sign: words.sign?.id === 'sign own' ? ownSigns(step, problem, style) || step.sign : said(words.sign, step.sign),
     ifAhead: said(words.ifAhead, step.ifAhead),
     ifBehind: said(words.ifBehind, step.ifBehind),
   }
+}
+
+/** The signs of the dishes a step draws. */
+function ownSigns(step: Step, problem: PlanProblem, style: Style): string {
+  const drawn = problem.dishes.filter(({id}) => step.dishes.includes(id))
+  return [...new Set(drawn.map((dish) => signIn(dish.kind, dish.sign, style)))].filter((sign) => sign !== '').join('; ')
 }
 
 /** What would help an unplaced dish, in the reader's language where the planner gave it as data. */

@@ -13,6 +13,8 @@ export interface Need {
   readonly item: string
   readonly group: string
   readonly grams: Range | null
+  /** How many to buy, where it is sold by number. */
+  readonly pieces: number | null
   /** Only where the weight is not known. */
   readonly millilitres: Range | null
   /** Amounts that could not be summed ("a little salt"), as they stand, with their dish. */
@@ -57,6 +59,7 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
       item,
       group: row?.group ?? 'other',
       grams: entry.grams,
+      pieces: entry.grams ? pieces(item, entry.grams, items) : null,
       millilitres: entry.millilitres,
       asStands: entry.asStands,
       dishes: [...entry.dishes],
@@ -80,10 +83,23 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
   return out.sort((a, b) => (a.group < b.group ? -1 : a.group > b.group ? 1 : a.item < b.item ? -1 : 1))
 }
 
+/** Items sold by number whatever the receipt measured them in. */
+const byNumber = new Set(['egg', 'lemon', 'orange'])
+
+/** How many to buy: by the weight of one of today's (the lexicon's piece), rounded up; null where it is not sold by number. */
+function pieces(item: string, grams: Range, items: readonly Item[]): number | null {
+  if (!byNumber.has(item)) return null
+  const today = items.find(({id}) => id === item)?.pieces.find((piece) => piece.measure === 'count' && piece.to === undefined)
+  // A hair's breadth under a whole number is rounding, not another egg.
+  return today ? Math.ceil(grams.likely / today.grams.likely - 0.05) : null
+}
+
 /** The amount to buy, in words. */
 export function amountToBuy(need: Need, style: Style): string {
   const parts: string[] = []
-  if (need.grams) parts.push(mass(need.grams, style))
+  if (need.pieces !== null)
+    parts.push(say(style.words, 'shop.pieces', {count: need.pieces, amount: need.grams ? mass(need.grams, style) : ''}))
+  else if (need.grams) parts.push(mass(need.grams, style))
   if (need.millilitres) parts.push(volume(need.millilitres, style))
   for (const {text, title} of need.asStands) parts.push(say(style.words, 'shop.asStands', {text, title}))
   return parts.join(' + ')

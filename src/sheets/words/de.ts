@@ -367,6 +367,7 @@ export const de: Words = {
   'shop.title': 'Einkaufsliste',
   'shop.intro': 'Für {title}, {count} Personen: alles, was die Gerichte des Tages brauchen, zusammengezählt.',
   'shop.asStands': '„{text}“ für {title}',
+  'shop.pieces': '{count} Stück ({amount})',
   'shop.modern': 'zu kaufen als {name}',
   'shop.instead': 'nicht mehr zu kaufen: {item} nehmen {amount} ({how})',
   'shop.spread':

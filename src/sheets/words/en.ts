@@ -363,6 +363,7 @@ export const en = {
   'shop.title': 'Shopping list',
   'shop.intro': 'For {title}, {count} people: everything the dishes of the day need, added up.',
   'shop.asStands': '“{text}” for {title}',
+  'shop.pieces': '{count} ({amount})',
   'shop.modern': 'sold as {name}',
   'shop.instead': 'no longer sold: use {item} {amount} ({how})',
   'shop.spread':
