@@ -33,6 +33,7 @@ async function script(entry, format, platform = 'browser') {
     target: 'es2022',
     conditions: ['worker', 'browser', 'module', 'import'],
     define: {global: 'globalThis'},
+    inject: format === 'iife' ? [join(root, 'src/page/buffer-shim.ts')] : [],
     legalComments: 'none',
     logLevel: 'warning',
     plugins: [oneLanguage],
@@ -66,14 +67,18 @@ try {
   mkdirSync(join(out, '..'), {recursive: true})
   writeFileSync(out, guarded(html, lookHash))
   const size = Buffer.byteLength(readFileSync(out))
-  process.stdout.write(`${out}: ${Math.round(size / 1024)} KB (core ${Math.round(engine.length / 1024)} KB, packed ${Math.round(packed.length / 1024)} KB)\n`)
+  process.stdout.write(
+    `${out}: ${Math.round(size / 1024)} KB (core ${Math.round(engine.length / 1024)} KB, packed ${Math.round(packed.length / 1024)} KB)\n`,
+  )
 } finally {
   rmSync(work, {recursive: true, force: true})
 }
 
 /** The page with its policy: only the scripts and styles that stand in it now. `sheetLook` is the style of the printed sheets. */
 function guarded(html, sheetLook) {
-  const body = html.replace(/<script type="module" crossorigin>/g, '<script type="module">').replace(/<style rel="stylesheet" crossorigin>/g, '<style>')
+  const body = html
+    .replace(/<script type="module" crossorigin>/g, '<script type="module">')
+    .replace(/<style rel="stylesheet" crossorigin>/g, '<style>')
   const hashes = (tag) =>
     [...body.matchAll(new RegExp(`<${tag}(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}>`, 'g'))].map(
       ([, text]) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`,
@@ -82,13 +87,16 @@ function guarded(html, sheetLook) {
     "default-src 'none'",
     `script-src ${hashes('script').join(' ')}`,
     `style-src ${[...hashes('style'), `'${lookOf(sheetLook)}'`].join(' ')}`,
-    'worker-src blob: \'self\'',
+    "worker-src blob: 'self'",
     'img-src data: blob:',
     'manifest-src data: blob:',
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ')
-  return body.replace('<meta charset="utf-8">', `<meta charset="utf-8">\n    <meta http-equiv="Content-Security-Policy" content="${policy}">`)
+  return body.replace(
+    '<meta charset="utf-8">',
+    `<meta charset="utf-8">\n    <meta http-equiv="Content-Security-Policy" content="${policy}">`,
+  )
 }
 
 function lookOf(hash) {

@@ -46,7 +46,8 @@ let lock: WakeLockSentinel | null = null
 /** Keep the screen on, or let it go. The browser lets go by itself when the page is hidden; call again when it is back. */
 export async function awake(on: boolean): Promise<void> {
   try {
-    if (on && document.visibilityState === 'visible') lock = lock && !lock.released ? lock : await navigator.wakeLock.request('screen')
+    if (on && document.visibilityState === 'visible')
+      lock = lock && !lock.released ? lock : await navigator.wakeLock.request('screen')
     else if (!on) {
       await lock?.release()
       lock = null

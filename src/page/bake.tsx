@@ -1,7 +1,7 @@
 import type {JSX} from 'preact'
 import {useEffect, useRef, useState} from 'preact/hooks'
-import type {FiringLog} from '../oven/log.js'
 import {armCaution, signs} from '../lexicon/signs.js'
+import type {FiringLog} from '../oven/log.js'
 import {clock, longDate, temperatures} from '../sheets/figures.js'
 import {valueAt} from '../sheets/heat-data.js'
 import type {Style} from '../sheets/style.js'
@@ -106,7 +106,17 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
   )
 }
 
-function ClockFace({state, now, style, view}: {readonly state: State; readonly now: number | null; readonly style: Style; readonly view: PlanView | null}): JSX.Element {
+function ClockFace({
+  state,
+  now,
+  style,
+  view,
+}: {
+  readonly state: State
+  readonly now: number | null
+  readonly style: Style
+  readonly view: PlanView | null
+}): JSX.Element {
   const heat = view && now !== null ? heatAt(view, now) : null
   return (
     <div class="face">
@@ -168,7 +178,15 @@ function SetClock({now}: {readonly now: number}): JSX.Element {
 }
 
 /** Now, next and what follows. */
-function Work({deeds, now, style}: {readonly deeds: readonly Deed[]; readonly now: number | null; readonly style: Style}): JSX.Element {
+function Work({
+  deeds,
+  now,
+  style,
+}: {
+  readonly deeds: readonly Deed[]
+  readonly now: number | null
+  readonly style: Style
+}): JSX.Element {
   const at = now ?? (deeds[0]?.step.at ?? 0) - 60
   const {now: due, next, later} = standing(deeds, at)
   return (
@@ -204,7 +222,17 @@ function Work({deeds, now, style}: {readonly deeds: readonly Deed[]; readonly no
   )
 }
 
-function OneDeed({deed, now, style, main}: {readonly deed: Deed; readonly now: number; readonly style: Style; readonly main?: boolean}): JSX.Element {
+function OneDeed({
+  deed,
+  now,
+  style,
+  main,
+}: {
+  readonly deed: Deed
+  readonly now: number
+  readonly style: Style
+  readonly main?: boolean
+}): JSX.Element {
   const {step} = deed
   const each = (step.action === 'load' || step.action === 'draw') && deed.stems.length > 0
   const name = w.do[step.action] ?? step.action
@@ -224,12 +252,21 @@ function OneDeed({deed, now, style, main}: {readonly deed: Deed; readonly now: n
       <div class="row">
         {each ? (
           deed.stems.map((stem, i) => (
-            <Do key={stem} kind={main ? 'huge' : 'plain'} onDo={() => void put(stem)} label={w.doFor(name, deed.titles[i] ?? stem)}>
+            <Do
+              key={stem}
+              kind={main ? 'huge' : 'plain'}
+              onDo={() => void put(stem)}
+              label={w.doFor(name, deed.titles[i] ?? stem)}
+            >
               {deed.stems.length > 1 ? w.doFor(name, deed.titles[i] ?? stem) : name}
             </Do>
           ))
         ) : (
-          <Do kind={main ? 'huge' : 'plain'} onDo={() => void put(null)} label={deed.titles.length > 0 ? w.doFor(name, deed.titles.join(', ')) : name}>
+          <Do
+            kind={main ? 'huge' : 'plain'}
+            onDo={() => void put(null)}
+            label={deed.titles.length > 0 ? w.doFor(name, deed.titles.join(', ')) : name}
+          >
             {name}
           </Do>
         )}
@@ -256,7 +293,15 @@ function OneDeed({deed, now, style, main}: {readonly deed: Deed; readonly now: n
 }
 
 /** Rings when a step's time comes, until it is heard. */
-function Alarm({deeds, now, state}: {readonly deeds: readonly Deed[]; readonly now: number; readonly state: State}): JSX.Element | null {
+function Alarm({
+  deeds,
+  now,
+  state,
+}: {
+  readonly deeds: readonly Deed[]
+  readonly now: number
+  readonly state: State
+}): JSX.Element | null {
   const before = useRef(now)
   const [ringing, setRinging] = useState<{said: string; times: number} | null>(null)
   const {sound, shake: shaking} = state.likes
@@ -320,7 +365,9 @@ function Readings({state}: {readonly state: State}): JSX.Element {
       </div>
       {kind === 'arm' ? <Arm state={state} onNote={note} /> : null}
       {kind === 'flour' ? <Flour onNote={note} /> : null}
-      {kind === 'floor' || kind === 'vault' || kind === 'air' ? <Degrees key={kind} kind={kind} state={state} onNote={note} /> : null}
+      {kind === 'floor' || kind === 'vault' || kind === 'air' ? (
+        <Degrees key={kind} kind={kind} state={state} onNote={note} />
+      ) : null}
       {kind === 'paper' || kind === 'walls' || kind === 'spatter' ? <Signs kind={kind} onNote={note} /> : null}
       {doubt ? (
         <div class="care" role="alert">
@@ -485,7 +532,17 @@ function Degrees({kind, state, onNote}: Noting & {readonly kind: Kind; readonly 
   )
 }
 
-function Inside({view, log, style, now}: {readonly view: PlanView; readonly log: FiringLog | null; readonly style: Style; readonly now: number | null}): JSX.Element {
+function Inside({
+  view,
+  log,
+  style,
+  now,
+}: {
+  readonly view: PlanView
+  readonly log: FiringLog | null
+  readonly style: Style
+  readonly now: number | null
+}): JSX.Element {
   const all = inside(view, log)
   return (
     <section class="inside">
@@ -495,7 +552,9 @@ function Inside({view, log, style, now}: {readonly view: PlanView; readonly log:
         {all.map((one) => (
           <li key={one.stem}>
             <strong>{one.title}</strong>
-            {one.draw === null ? null : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${w.inMinutes(one.draw - now)}`}`}
+            {one.draw === null
+              ? null
+              : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${w.inMinutes(one.draw - now)}`}`}
           </li>
         ))}
       </ul>
@@ -518,7 +577,10 @@ function Log({state, date}: {readonly state: State; readonly date: string}): JSX
             .slice(0, 12)
             .map((row) => (
               <li key={row.line}>
-                <strong>{clock(row.at, styleOf(state.likes.showing))}</strong> {[row.what === 'reading' ? w.kinds[row.kind as Kind] ?? row.kind : (row.dish ?? ''), row.text, row.note].filter(Boolean).join(' · ')}
+                <strong>{clock(row.at, styleOf(state.likes.showing))}</strong>{' '}
+                {[row.what === 'reading' ? (w.kinds[row.kind as Kind] ?? row.kind) : (row.dish ?? ''), row.text, row.note]
+                  .filter(Boolean)
+                  .join(' · ')}
               </li>
             ))}
         </ul>

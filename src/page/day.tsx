@@ -58,7 +58,8 @@ export function Company({state}: {readonly state: State}): JSX.Element {
           kind="main"
           onDo={() => {
             let day = example()
-            for (const path of receiptPaths(app.state.files)) day = withDayLineAdded(day, {file: path, title: titled(app.state, path), amount: '', wanted: ''}, false)
+            for (const path of receiptPaths(app.state.files))
+              day = withDayLineAdded(day, {file: path, title: titled(app.state, path), amount: '', wanted: ''}, false)
             app.edit(new Map([['day.md', day]]), 'day')
           }}
         >
@@ -72,7 +73,8 @@ export function Company({state}: {readonly state: State}): JSX.Element {
     return typeof value === 'string' ? value : ''
   }
   const change = (next: string, what = 'day'): void => app.edit(new Map([['day.md', next]]), what, true)
-  const set = (key: string, value: string): void => change(withStated(app.state.files.get('day.md') ?? '', {[key]: value.trim() === '' ? null : value.trim()}))
+  const set = (key: string, value: string): void =>
+    change(withStated(app.state.files.get('day.md') ?? '', {[key]: value.trim() === '' ? null : value.trim()}))
   const lines = listed(text)
   const paths = receiptPaths(state.files)
   const gone = lines.filter((line) => !state.files.has(line.file))
@@ -81,13 +83,40 @@ export function Company({state}: {readonly state: State}): JSX.Element {
       <h1>{w.title}</h1>
       <p class="lead">{w.lead}</p>
       <div class="fields">
-        <Field label={w.name} value={titleOf(text)} onValue={(value) => change(withTitle(app.state.files.get('day.md') ?? '', value || w.title))} />
+        <Field
+          label={w.name}
+          value={titleOf(text)}
+          onValue={(value) => change(withTitle(app.state.files.get('day.md') ?? '', value || w.title))}
+        />
         <Field label={w.date} type="date" value={get('date')} onValue={(value) => set('date', value)} />
-        <Field label={w.people} mode="numeric" value={get('people')} example={w.example.people} onValue={(value) => set('people', value)} />
-        <Field label={w.fireFrom} value={get('fire from')} example={w.example.fireFrom} onValue={(value) => set('fire from', value)} />
+        <Field
+          label={w.people}
+          mode="numeric"
+          value={get('people')}
+          example={w.example.people}
+          onValue={(value) => set('people', value)}
+        />
+        <Field
+          label={w.fireFrom}
+          value={get('fire from')}
+          example={w.example.fireFrom}
+          onValue={(value) => set('fire from', value)}
+        />
         <Field label={w.serve} value={get('serve')} example={w.example.serve} onValue={(value) => set('serve', value)} />
-        <Field label={w.hands} mode="numeric" value={get('hands')} example={w.example.hands} onValue={(value) => set('hands', value)} />
-        <Field label={w.firings} mode="numeric" value={get('firings')} example={w.example.firings} onValue={(value) => set('firings', value)} />
+        <Field
+          label={w.hands}
+          mode="numeric"
+          value={get('hands')}
+          example={w.example.hands}
+          onValue={(value) => set('hands', value)}
+        />
+        <Field
+          label={w.firings}
+          mode="numeric"
+          value={get('firings')}
+          example={w.example.firings}
+          onValue={(value) => set('firings', value)}
+        />
         <Field label={w.zone} value={get('zone')} example={w.example.zone} onValue={(value) => set('zone', value)} />
       </div>
       <h2>{w.list}</h2>
@@ -149,12 +178,35 @@ function Item({path, line, title}: {readonly path: string; readonly line: Listed
             const {text, line: old} = now()
             const without = old ? withDayLine(text, old.line, null) : text
             const entry = {file: path, title: old?.title ?? title, amount: old?.amount ?? '', wanted: old?.wanted ?? ''}
-            app.edit(new Map([['day.md', value === 'no' ? without : withDayLineAdded(without, entry, value === 'spare')]]), 'list')
+            app.edit(
+              new Map([['day.md', value === 'no' ? without : withDayLineAdded(without, entry, value === 'spare')]]),
+              'list',
+            )
           }}
         />
       </td>
-      <td>{line ? <Field label={w.amountFor(title)} bare value={line.amount} example={w.amountExample} onValue={(amount) => put({amount})} /> : null}</td>
-      <td>{line ? <Field label={w.wantedFor(title)} bare value={line.wanted} example={w.wantedExample} onValue={(wanted) => put({wanted})} /> : null}</td>
+      <td>
+        {line ? (
+          <Field
+            label={w.amountFor(title)}
+            bare
+            value={line.amount}
+            example={w.amountExample}
+            onValue={(amount) => put({amount})}
+          />
+        ) : null}
+      </td>
+      <td>
+        {line ? (
+          <Field
+            label={w.wantedFor(title)}
+            bare
+            value={line.wanted}
+            example={w.wantedExample}
+            onValue={(wanted) => put({wanted})}
+          />
+        ) : null}
+      </td>
     </tr>
   )
 }

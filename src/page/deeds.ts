@@ -48,7 +48,8 @@ export function deedsOf(view: PlanView, log: FiringLog | null): Deed[] {
   const used = new Map<string, number>()
   const notes = new Map<string, number>()
   for (const row of log?.rows ?? []) {
-    const key = row.what === 'set in' || row.what === 'drawn' ? `${row.what}:${row.dish}` : row.what === 'note' ? `note:${row.text}` : ''
+    const key =
+      row.what === 'set in' || row.what === 'drawn' ? `${row.what}:${row.dish}` : row.what === 'note' ? `note:${row.text}` : ''
     if (key) notes.set(key, (notes.get(key) ?? 0) + 1)
   }
   const taken = (key: string): boolean => {
@@ -77,7 +78,10 @@ export function deedsOf(view: PlanView, log: FiringLog | null): Deed[] {
 }
 
 /** What is in the oven by the log: the dishes set in and not drawn, with the plan's draw. */
-export function inside(view: PlanView, log: FiringLog | null): Array<{readonly title: string; readonly stem: string; readonly draw: number | null}> {
+export function inside(
+  view: PlanView,
+  log: FiringLog | null,
+): Array<{readonly title: string; readonly stem: string; readonly draw: number | null}> {
   const count = new Map<string, number>()
   for (const row of log?.rows ?? []) {
     if (!row.dish) continue
@@ -87,7 +91,9 @@ export function inside(view: PlanView, log: FiringLog | null): Array<{readonly t
   return [...count].flatMap(([stem, n]) => {
     if (n <= 0) return []
     const dish = view.dishes.find((one) => one.stem === stem || one.id === stem)
-    const draws = view.plan.loads.flatMap((load) => load.dishes.filter((one) => one.dish === dish?.id).map((one) => one.draw.likely)).sort((a, b) => a - b)
+    const draws = view.plan.loads
+      .flatMap((load) => load.dishes.filter((one) => one.dish === dish?.id).map((one) => one.draw.likely))
+      .sort((a, b) => a - b)
     return [{title: dish?.title ?? stem, stem, draw: draws[0] ?? null}]
   })
 }

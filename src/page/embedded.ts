@@ -34,7 +34,8 @@ export function carriedFiles(json: string): Map<string, string> | null {
     const found: unknown = JSON.parse(json)
     if (!found || typeof found !== 'object' || !('files' in found) || !found.files || typeof found.files !== 'object') return null
     const files = new Map<string, string>()
-    for (const [path, text] of Object.entries(found.files)) if (typeof text === 'string' && isSafePath(path)) files.set(path, text)
+    for (const [path, text] of Object.entries(found.files))
+      if (typeof text === 'string' && isSafePath(path)) files.set(path, text)
     return files.size > 0 ? files : null
   } catch {
     return null
@@ -43,5 +44,9 @@ export function carriedFiles(json: string): Map<string, string> | null {
 
 /** Whether a path stays inside the day's folder. */
 export function isSafePath(path: string): boolean {
-  return path !== '' && !/^[/\\]|^[a-z]:|\\|\0/i.test(path) && !path.split('/').some((part) => part === '..' || part === '.' || part === '')
+  return (
+    path !== '' &&
+    !/^[/\\]|^[a-z]:|\\|\0/i.test(path) &&
+    !path.split('/').some((part) => part === '..' || part === '.' || part === '')
+  )
 }

@@ -208,7 +208,13 @@ function plan({files, showing, now}: Asks['plan']['ask'], progress: (share: numb
   const readings = found.read.log?.readings ?? []
   const chart: Drawing = {
     title: style.words['sheet.heat'],
-    svg: svgText(heatChart(forecast, chartData(plan, problem, readings), {style, id: 'day-heat', ...(plan.fires ? {fires: plan.fires} : {})})),
+    svg: svgText(
+      heatChart(forecast, chartData(plan, problem, readings), {
+        style,
+        id: 'day-heat',
+        ...(plan.fires ? {fires: plan.fires} : {}),
+      }),
+    ),
     lines: [],
   }
   const floors = plan.loads.map(
@@ -252,7 +258,10 @@ function plan({files, showing, now}: Asks['plan']['ask'], progress: (share: numb
   return {ok: true, view}
 }
 
-function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], progress: (share: number) => void): Asks['sheets']['answer'] {
+function allSheets(
+  {files, showing, audience, now}: Asks['sheets']['ask'],
+  progress: (share: number) => void,
+): Asks['sheets']['answer'] {
   const found = planned(files, now, progress)
   if (!found.ok) return {ok: false, messages: found.messages}
   const {read, made} = found

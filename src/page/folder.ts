@@ -28,12 +28,19 @@ export function stated(text: string): ReadonlyMap<string, Stated> {
   for (const pair of root.items) {
     const key = isScalar(pair.key) ? String(pair.key.value) : ''
     if (isScalar(pair.value)) out.set(key, words(pair.value))
-    else if (isSeq(pair.value)) out.set(key, pair.value.items.map((one) => (isScalar(one) ? words(one) : '')))
+    else if (isSeq(pair.value))
+      out.set(
+        key,
+        pair.value.items.map((one) => (isScalar(one) ? words(one) : '')),
+      )
     else if (isMap(pair.value))
       out.set(
         key,
         Object.fromEntries(
-          pair.value.items.map((one) => [isScalar(one.key) ? String(one.key.value) : '', isScalar(one.value) ? words(one.value) : '']),
+          pair.value.items.map((one) => [
+            isScalar(one.key) ? String(one.key.value) : '',
+            isScalar(one.value) ? words(one.value) : '',
+          ]),
         ),
       )
   }
@@ -95,7 +102,11 @@ const ENTRY = /^(\s*[-*+]\s+)\[([^\]]*)\]\(<?([^)>]*)>?\)(.*)$/
 
 /** The line that asks for a receipt. */
 export function dayLine(line: DayLine): string {
-  const title = line.title.replace(/[[\]\\]/g, '\\$&').replace(/\s+/g, ' ').trim() || line.file
+  const title =
+    line.title
+      .replace(/[[\]\\]/g, '\\$&')
+      .replace(/\s+/g, ' ')
+      .trim() || line.file
   const after = [line.amount.trim(), line.wanted.trim() ? `wanted by ${line.wanted.trim()}` : ''].filter(Boolean).join(', ')
   return `- [${title}](${encodeURI(line.file).replace(/[()]/g, (c) => (c === '(' ? '%28' : '%29'))})${after ? ` — ${after}` : ''}`
 }

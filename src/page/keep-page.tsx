@@ -36,7 +36,8 @@ async function bring(list: readonly File[]): Promise<void> {
   const files = new Map<string, string>()
   try {
     for (const file of list) {
-      if (/\.zip$/i.test(file.name)) for (const [path, text] of await unzipFolder(new Uint8Array(await file.arrayBuffer()))) files.set(path, text)
+      if (/\.zip$/i.test(file.name))
+        for (const [path, text] of await unzipFolder(new Uint8Array(await file.arrayBuffer()))) files.set(path, text)
       else if (isText(file.name)) files.set(file.webkitRelativePath || file.name, await file.text())
     }
   } catch {
@@ -66,11 +67,20 @@ export function KeepPage({state}: {readonly state: State}): JSX.Element {
         <section>
           <h2>{w.out}</h2>
           <p>{w.outLead}</p>
-          <Do kind="main" off={state.files.size === 0} onDo={() => void zipFolder(state.files, stem(title)).then((bytes) => save(`${stem(title)}.zip`, bytes, 'application/zip'))}>
+          <Do
+            kind="main"
+            off={state.files.size === 0}
+            onDo={() =>
+              void zipFolder(state.files, stem(title)).then((bytes) => save(`${stem(title)}.zip`, bytes, 'application/zip'))
+            }
+          >
             {w.outZip}
           </Do>
           <p>{w.outPageLead}</p>
-          <Do off={state.files.size === 0} onDo={() => save(`${stem(title)}.html`, pageWith(barePage(), state.files), 'text/html')}>
+          <Do
+            off={state.files.size === 0}
+            onDo={() => save(`${stem(title)}.html`, pageWith(barePage(), state.files), 'text/html')}
+          >
             {w.outPage}
           </Do>
           <h2>{w.in}</h2>
@@ -87,7 +97,8 @@ export function KeepPage({state}: {readonly state: State}): JSX.Element {
               const name = one.title || words.untitled
               return (
                 <li key={one.id} aria-current={one.id === state.day ? 'true' : undefined}>
-                  <strong>{name}</strong> <span class="hint">{one.id === state.day ? w.opened : w.changed(when(one.changed))}</span>
+                  <strong>{name}</strong>{' '}
+                  <span class="hint">{one.id === state.day ? w.opened : w.changed(when(one.changed))}</span>
                   <div class="row">
                     {one.id === state.day ? null : (
                       <Do onDo={() => void app.open(one.id)} label={`${w.open}: ${name}`}>

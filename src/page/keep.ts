@@ -62,8 +62,14 @@ interface Wanted {
 export class Keep {
   readonly #db: IDBPDatabase<Shelf>
   readonly #channel: BroadcastChannel | null
-  #open: {readonly number: number; readonly day: string; readonly path: string; readonly what: string; readonly base: string | null; at: number} | null =
-    null
+  #open: {
+    readonly number: number
+    readonly day: string
+    readonly path: string
+    readonly what: string
+    readonly base: string | null
+    at: number
+  } | null = null
 
   private constructor(db: IDBPDatabase<Shelf>, channel: BroadcastChannel | null) {
     this.#db = db
@@ -197,7 +203,15 @@ export class Keep {
   ): Promise<void> {
     const one = changes[0]!
     const open = this.#open
-    if (typing && open && open.day === day && open.path === one.path && open.what === what && changes.length === 1 && now - open.at < BREATH) {
+    if (
+      typing &&
+      open &&
+      open.day === day &&
+      open.path === one.path &&
+      open.what === what &&
+      changes.length === 1 &&
+      now - open.at < BREATH
+    ) {
       const step = await steps.get(open.number)
       const before = step?.changes[0]
       // The step grows: from the text it began with to the text as it stands.
@@ -211,7 +225,8 @@ export class Keep {
     const all = await steps.index('day').getAll(day)
     for (const step of all) if (step.undone && step.number !== undefined) await steps.delete(step.number)
     const kept = all.filter((step) => !step.undone)
-    for (const step of kept.slice(0, Math.max(0, kept.length - STEPS + 1))) if (step.number !== undefined) await steps.delete(step.number)
+    for (const step of kept.slice(0, Math.max(0, kept.length - STEPS + 1)))
+      if (step.number !== undefined) await steps.delete(step.number)
     const number = await steps.put({day, at: now, what, changes, undone: false})
     this.#open = typing && changes.length === 1 ? {number, day, path: one.path, what, base: null, at: now} : null
   }

@@ -35,8 +35,14 @@ export function OvenDrawing({sizes}: {readonly sizes: Sizes}): JSX.Element {
   const vault = sizes.vault ?? depth * 0.4
   const walls = sizes.walls.slice(0, 12)
   const hearth = sizes.hearth.slice(0, 12)
-  const thick = Math.min(1.5, walls.reduce((sum, one) => sum + one.thickness, 0))
-  const under = Math.min(1.5, hearth.reduce((sum, one) => sum + one.thickness, 0))
+  const thick = Math.min(
+    1.5,
+    walls.reduce((sum, one) => sum + one.thickness, 0),
+  )
+  const under = Math.min(
+    1.5,
+    hearth.reduce((sum, one) => sum + one.thickness, 0),
+  )
   // One scale for both drawings, so that they can be compared.
   const scale = 300 / Math.max(depth + 2 * thick, width + 2 * thick, vault + thick + under)
   const pad = 46
@@ -92,7 +98,14 @@ function Above({sizes, depth, width, thick, scale, pad, said}: Common & {readonl
       </text>
       {box ? (
         <>
-          <rect x={r(cx - outer.x)} y={r(cy - outer.y)} width={r(2 * outer.x)} height={r(2 * outer.y)} class="wall" fill="url(#hatch-a)" />
+          <rect
+            x={r(cx - outer.x)}
+            y={r(cy - outer.y)}
+            width={r(2 * outer.x)}
+            height={r(2 * outer.y)}
+            class="wall"
+            fill="url(#hatch-a)"
+          />
           <rect x={r(cx - inner.x)} y={r(cy - inner.y)} width={r(2 * inner.x)} height={r(2 * inner.y)} class="bare" />
         </>
       ) : (
@@ -103,7 +116,13 @@ function Above({sizes, depth, width, thick, scale, pad, said}: Common & {readonl
       )}
       {mouth > 0 ? (
         <>
-          <rect x={r(cx - mouth)} y={r(cy + inner.y * 0.8)} width={r(2 * mouth)} height={r(outer.y - inner.y * 0.8 + 3)} class="opening" />
+          <rect
+            x={r(cx - mouth)}
+            y={r(cy + inner.y * 0.8)}
+            width={r(2 * mouth)}
+            height={r(outer.y - inner.y * 0.8 + 3)}
+            class="opening"
+          />
           <line x1={r(cx - mouth)} x2={r(cx - mouth)} y1={r(cy + inner.y)} y2={r(cy + outer.y + 3)} class="edge" />
           <line x1={r(cx + mouth)} x2={r(cx + mouth)} y1={r(cy + inner.y)} y2={r(cy + outer.y + 3)} class="edge" />
           <text x={r(cx)} y={r(full.y - 8)} text-anchor="middle" class="label">
@@ -112,7 +131,15 @@ function Above({sizes, depth, width, thick, scale, pad, said}: Common & {readonl
         </>
       ) : null}
       <Measure x1={cx - inner.x} y1={cy} x2={cx + inner.x} y2={cy} text={sizes.widthText} />
-      {sizes.shape === 'round' ? null : <Measure x1={cx - inner.x * 0.55} y1={cy - inner.y * 0.82} x2={cx - inner.x * 0.55} y2={cy + inner.y * 0.82} text={sizes.depthText} />}
+      {sizes.shape === 'round' ? null : (
+        <Measure
+          x1={cx - inner.x * 0.55}
+          y1={cy - inner.y * 0.82}
+          x2={cx - inner.x * 0.55}
+          y2={cy + inner.y * 0.82}
+          text={sizes.depthText}
+        />
+      )}
       <text x={r(cx)} y={r(cy - inner.y + 18)} text-anchor="middle" class="label">
         {w.back}
       </text>
@@ -120,7 +147,16 @@ function Above({sizes, depth, width, thick, scale, pad, said}: Common & {readonl
   )
 }
 
-function Section({sizes, depth, vault, thick, under, scale, pad, said}: Common & {readonly vault: number; readonly under: number}): JSX.Element {
+function Section({
+  sizes,
+  depth,
+  vault,
+  thick,
+  under,
+  scale,
+  pad,
+  said,
+}: Common & {readonly vault: number; readonly under: number}): JSX.Element {
   const wide = (depth + 2 * thick) * scale
   const full = {x: wide + 2 * pad, y: (vault + thick + under) * scale + 2 * pad}
   const left = pad + thick * scale
@@ -169,20 +205,40 @@ function Section({sizes, depth, vault, thick, under, scale, pad, said}: Common &
       })}
       {mouth > 0 ? (
         <>
-          <rect x={r(pad - 2)} y={r(base - mouth)} width={r(thick * scale + depth * scale * 0.06 + 2)} height={r(mouth)} class="opening" />
+          <rect
+            x={r(pad - 2)}
+            y={r(base - mouth)}
+            width={r(thick * scale + depth * scale * 0.06 + 2)}
+            height={r(mouth)}
+            class="opening"
+          />
           <line x1={r(pad)} x2={r(left + depth * scale * 0.05)} y1={r(base - mouth)} y2={r(base - mouth)} class="edge" />
           <text x="2" y={r(base - mouth - 6)} class="label">
             {w.mouth} {sizes.mouthHeightText}
           </text>
         </>
       ) : null}
-      {sizes.vault === null ? null : <Measure x1={(left + right) / 2} y1={base} x2={(left + right) / 2} y2={base - vault * scale} text={sizes.vaultText} />}
+      {sizes.vault === null ? null : (
+        <Measure x1={(left + right) / 2} y1={base} x2={(left + right) / 2} y2={base - vault * scale} text={sizes.vaultText} />
+      )}
     </svg>
   )
 }
 
 /** A line with its measure, ends marked. */
-function Measure({x1, y1, x2, y2, text}: {readonly x1: number; readonly y1: number; readonly x2: number; readonly y2: number; readonly text: string}): JSX.Element {
+function Measure({
+  x1,
+  y1,
+  x2,
+  y2,
+  text,
+}: {
+  readonly x1: number
+  readonly y1: number
+  readonly x2: number
+  readonly y2: number
+  readonly text: string
+}): JSX.Element {
   const upright = x1 === x2
   return (
     <g>
@@ -200,7 +256,12 @@ function Measure({x1, y1, x2, y2, text}: {readonly x1: number; readonly y1: numb
           class="measure"
         />
       ))}
-      <text x={r((x1 + x2) / 2 + (upright ? 7 : 0))} y={r((y1 + y2) / 2 - (upright ? 0 : 6))} text-anchor={upright ? 'start' : 'middle'} class="figure">
+      <text
+        x={r((x1 + x2) / 2 + (upright ? 7 : 0))}
+        y={r((y1 + y2) / 2 - (upright ? 0 : 6))}
+        text-anchor={upright ? 'start' : 'middle'}
+        class="figure"
+      >
         {text}
       </text>
     </g>

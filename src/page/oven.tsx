@@ -3,8 +3,8 @@ import {fuels} from '../lexicon/fuels.js'
 import {materials} from '../lexicon/materials.js'
 import {parseLength} from '../measure/quantity.js'
 import {type Stated, stated, titleOf, withStated, withTitle} from './folder.js'
-import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
 import {OvenDrawing, type Sizes} from './oven-drawing.js'
+import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
 import {app, type State} from './state.js'
 import {words} from './words.js'
 
@@ -106,21 +106,28 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
     )
   const said = stated(text)
   const change = (next: string): void => app.edit(new Map([['oven.md', next]]), 'oven', true)
-  const set = (values: Readonly<Record<string, Stated | null>>): void => change(withStated(app.state.files.get('oven.md') ?? '', values))
+  const set = (values: Readonly<Record<string, Stated | null>>): void =>
+    change(withStated(app.state.files.get('oven.md') ?? '', values))
   const floor = floorParts(words1(said.get('floor')))
   const [mouthWidth, mouthHeight] = pairParts(words1(said.get('mouth')))
   const faults = state.folder?.messages.filter((m) => m.file === 'oven.md') ?? []
   const setFloor = (shape: Shape, first: string, second: string): void =>
     set({floor: shape === 'round' ? `round ${first}` : `${shape} ${first} x ${second || first}`})
   const [door, doorThick] = layerParts(words1(said.get('door')))
-  const [wood, water] = words1(said.get('fuel')).split(',').map((part) => part.trim())
+  const [wood, water] = words1(said.get('fuel'))
+    .split(',')
+    .map((part) => part.trim())
   return (
     <div class="oven">
       <h1>{w.title}</h1>
       <p class="lead">{w.lead}</p>
       <div class="bench even">
         <div class="form">
-          <Field label={w.name} value={titleOf(text)} onValue={(value) => change(withTitle(app.state.files.get('oven.md') ?? '', value || w.title))} />
+          <Field
+            label={w.name}
+            value={titleOf(text)}
+            onValue={(value) => change(withTitle(app.state.files.get('oven.md') ?? '', value || w.title))}
+          />
           <fieldset>
             <legend>{w.floor}</legend>
             <div class="fields">
@@ -131,16 +138,41 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
                 options={(['round', 'oval', 'rectangle'] as const).map((shape) => [shape, w.shapes[shape]] as const)}
                 onValue={(shape) => setFloor(shape, floor.first, floor.second)}
               />
-              <Field label={floor.shape === 'round' ? w.across : w.depth} value={floor.first} example="42 in" onValue={(value) => setFloor(floor.shape, value, floor.second)} />
+              <Field
+                label={floor.shape === 'round' ? w.across : w.depth}
+                value={floor.first}
+                example="42 in"
+                onValue={(value) => setFloor(floor.shape, value, floor.second)}
+              />
               {floor.shape === 'round' ? null : (
-                <Field label={w.width} value={floor.second} example="36 in" onValue={(value) => setFloor(floor.shape, floor.first, value)} />
+                <Field
+                  label={w.width}
+                  value={floor.second}
+                  example="36 in"
+                  onValue={(value) => setFloor(floor.shape, floor.first, value)}
+                />
               )}
             </div>
           </fieldset>
           <div class="fields">
-            <Field label={w.vaultHeight} value={words1(said.get('vault height'))} example="16 in" onValue={(value) => set({'vault height': value})} />
-            <Field label={w.mouthWidth} value={mouthWidth} example="18 in" onValue={(value) => set({mouth: `${value} x ${mouthHeight}`})} />
-            <Field label={w.mouthHeight} value={mouthHeight} example="10 in" onValue={(value) => set({mouth: `${mouthWidth} x ${value}`})} />
+            <Field
+              label={w.vaultHeight}
+              value={words1(said.get('vault height'))}
+              example="16 in"
+              onValue={(value) => set({'vault height': value})}
+            />
+            <Field
+              label={w.mouthWidth}
+              value={mouthWidth}
+              example="18 in"
+              onValue={(value) => set({mouth: `${value} x ${mouthHeight}`})}
+            />
+            <Field
+              label={w.mouthHeight}
+              value={mouthHeight}
+              example="10 in"
+              onValue={(value) => set({mouth: `${mouthWidth} x ${value}`})}
+            />
           </div>
           <fieldset>
             <legend>{w.door}</legend>
@@ -153,7 +185,12 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
                 onValue={(value) => set({door: value === 'none' ? 'none' : `${value} ${doorThick || '2 in'}`})}
               />
               {/^(?:none|no|open)/i.test(door) ? null : (
-                <Field label={w.thickness} value={doorThick} example="2 in" onValue={(value) => set({door: `${door} ${value}`})} />
+                <Field
+                  label={w.thickness}
+                  value={doorThick}
+                  example="2 in"
+                  onValue={(value) => set({door: `${door} ${value}`})}
+                />
               )}
             </div>
           </fieldset>
@@ -166,12 +203,26 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
               options={(['indoors', 'outdoors'] as const).map((one) => [one, w.places[one]] as const)}
               onValue={(value) => set({place: value})}
             />
-            <Field label={w.ambient} value={words1(said.get('ambient'))} example="60 °F" onValue={(value) => set({ambient: value || null})} />
+            <Field
+              label={w.ambient}
+              value={words1(said.get('ambient'))}
+              example="60 °F"
+              onValue={(value) => set({ambient: value || null})}
+            />
             <Choice
               label={w.fuel}
-              value={fuels.find((one) => one.names?.includes(wood?.toLowerCase() ?? '') || one.id === wood?.toLowerCase())?.id ?? wood ?? ''}
-              options={[...fuels.map((one) => [one.id, one.names?.[0] ?? one.id] as const), ...(wood && !fuels.some((one) => one.id === wood || one.names?.includes(wood)) ? [[wood, wood] as const] : [])]}
-              onValue={(value) => set({fuel: `${fuels.find((one) => one.id === value)?.names?.[0] ?? value}, ${water ?? '18 % moisture'}`})}
+              value={
+                fuels.find((one) => one.names?.includes(wood?.toLowerCase() ?? '') || one.id === wood?.toLowerCase())?.id ??
+                wood ??
+                ''
+              }
+              options={[
+                ...fuels.map((one) => [one.id, one.names?.[0] ?? one.id] as const),
+                ...(wood && !fuels.some((one) => one.id === wood || one.names?.includes(wood)) ? [[wood, wood] as const] : []),
+              ]}
+              onValue={(value) =>
+                set({fuel: `${fuels.find((one) => one.id === value)?.names?.[0] ?? value}, ${water ?? '18 % moisture'}`})
+              }
             />
             <Field
               label={w.moisture}
@@ -180,7 +231,13 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
               mode="decimal"
               onValue={(value) => set({fuel: `${wood || 'oak'}, ${value} % moisture`})}
             />
-            <Field label={w.start} hint={w.startHint} value={words1(said.get('start'))} example="cold" onValue={(value) => set({start: value || null})} />
+            <Field
+              label={w.start}
+              hint={w.startHint}
+              value={words1(said.get('start'))}
+              example="cold"
+              onValue={(value) => set({start: value || null})}
+            />
           </div>
           <details>
             <summary>{w.asWritten}</summary>
@@ -230,7 +287,15 @@ function materialNames(also: string): ReadonlyArray<readonly [string, string]> {
   return [...(also && !names.includes(also) ? [also] : []), ...names].map((name) => [name, name] as const)
 }
 
-function Layers({title, lines, onLines}: {readonly title: string; readonly lines: readonly string[]; readonly onLines: (lines: readonly string[]) => void}): JSX.Element {
+function Layers({
+  title,
+  lines,
+  onLines,
+}: {
+  readonly title: string
+  readonly lines: readonly string[]
+  readonly onLines: (lines: readonly string[]) => void
+}): JSX.Element {
   const put = (i: number, line: string): void => onLines(lines.map((old, k) => (k === i ? line : old)))
   return (
     <fieldset class="layers">
@@ -240,8 +305,20 @@ function Layers({title, lines, onLines}: {readonly title: string; readonly lines
           const [material, thick] = layerParts(line)
           return (
             <li key={`${i}-${lines.length}`}>
-              <Choice label={`${w.layer(i + 1)}: ${w.material}`} bare value={nameOf(material)} options={materialNames(nameOf(material))} onValue={(value) => put(i, `${value} ${thick}`)} />
-              <Field label={`${w.layer(i + 1)}: ${w.thickness}`} bare value={thick} example="4 in" onValue={(value) => put(i, `${material} ${value}`)} />
+              <Choice
+                label={`${w.layer(i + 1)}: ${w.material}`}
+                bare
+                value={nameOf(material)}
+                options={materialNames(nameOf(material))}
+                onValue={(value) => put(i, `${value} ${thick}`)}
+              />
+              <Field
+                label={`${w.layer(i + 1)}: ${w.thickness}`}
+                bare
+                value={thick}
+                example="4 in"
+                onValue={(value) => put(i, `${material} ${value}`)}
+              />
               <Do label={`${title}: ${w.takeLayer(i + 1)}`} onDo={() => onLines(lines.filter((_, k) => k !== i))}>
                 −
               </Do>

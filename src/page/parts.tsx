@@ -146,7 +146,12 @@ export function Do(props: {
 }
 
 /** Files to bring in; the button is a label, so that the browser's own chooser is used. */
-export function Bring(props: {readonly label: string; readonly folder?: boolean; readonly accept?: string; readonly onFiles: (files: FileList) => void}): JSX.Element {
+export function Bring(props: {
+  readonly label: string
+  readonly folder?: boolean
+  readonly accept?: string
+  readonly onFiles: (files: FileList) => void
+}): JSX.Element {
   const id = useId()
   const box = useRef<HTMLInputElement>(null)
   useEffect(() => {
@@ -174,7 +179,11 @@ export function Bring(props: {readonly label: string; readonly folder?: boolean;
 }
 
 /** What a reader found to say, gravest first. */
-export function Messages(props: {readonly messages: readonly Message[]; readonly title: string; readonly most?: number}): JSX.Element | null {
+export function Messages(props: {
+  readonly messages: readonly Message[]
+  readonly title: string
+  readonly most?: number
+}): JSX.Element | null {
   if (props.messages.length === 0) return null
   const rank = {error: 0, warning: 1, info: 2}
   const sorted = [...props.messages].sort((a, b) => rank[a.severity] - rank[b.severity])

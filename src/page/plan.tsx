@@ -1,9 +1,9 @@
 import type {JSX} from 'preact'
 import {clock} from '../sheets/figures.js'
-import {styleOf} from './style.js'
 import {Do, Figure, Messages} from './parts.js'
 import type {PlanView} from './protocol.js'
 import {app, type State} from './state.js'
+import {styleOf} from './style.js'
 import {words} from './words.js'
 
 const w = words.plan

@@ -46,13 +46,30 @@ export function Print({state}: {readonly state: State}): JSX.Element {
       <h1>{w.title}</h1>
       <p class="lead">{w.lead}</p>
       <div class="fields">
-        <Choice label={w.language} value={showing.language} options={(['en', 'de'] as const).map((one) => [one, w.languages[one]] as const)} onValue={(language) => like({language})} />
-        <Choice label={w.units} value={showing.units} options={(['both', 'metric', 'us'] as const).map((one) => [one, w.unitsAll[one]] as const)} onValue={(units) => like({units, degrees: units === 'us' ? 'F' : units === 'metric' ? 'C' : 'both'})} />
-        <Choice label={w.clock} value={String(showing.clock) as '12' | '24'} options={(['12', '24'] as const).map((one) => [one, w.clocks[one]] as const)} onValue={(clock) => like({clock: clock === '24' ? 24 : 12})} />
+        <Choice
+          label={w.language}
+          value={showing.language}
+          options={(['en', 'de'] as const).map((one) => [one, w.languages[one]] as const)}
+          onValue={(language) => like({language})}
+        />
+        <Choice
+          label={w.units}
+          value={showing.units}
+          options={(['both', 'metric', 'us'] as const).map((one) => [one, w.unitsAll[one]] as const)}
+          onValue={(units) => like({units, degrees: units === 'us' ? 'F' : units === 'metric' ? 'C' : 'both'})}
+        />
+        <Choice
+          label={w.clock}
+          value={String(showing.clock) as '12' | '24'}
+          options={(['12', '24'] as const).map((one) => [one, w.clocks[one]] as const)}
+          onValue={(clock) => like({clock: clock === '24' ? 24 : 12})}
+        />
         <Choice
           label={w.audience}
           value={audience}
-          options={(['kitchen', 'class', 'visitors'] as const satisfies readonly Audience[]).map((one) => [one, w.audiences[one]] as const)}
+          options={(['kitchen', 'class', 'visitors'] as const satisfies readonly Audience[]).map(
+            (one) => [one, w.audiences[one]] as const,
+          )}
           onValue={(one) => {
             app.like({audience: one})
             setSheets(new Map())
@@ -64,7 +81,9 @@ export function Print({state}: {readonly state: State}): JSX.Element {
           {working ? w.working : sheets.size > 0 ? w.again : w.make}
         </Do>
         {sheets.size > 0 ? (
-          <Do onDo={() => void zipFolder(sheets, 'sheets').then((bytes) => save('sheets.zip', bytes, 'application/zip'))}>{w.saveAll}</Do>
+          <Do onDo={() => void zipFolder(sheets, 'sheets').then((bytes) => save('sheets.zip', bytes, 'application/zip'))}>
+            {w.saveAll}
+          </Do>
         ) : null}
       </div>
       {sheets.size === 0 && faults.length === 0 ? <p class="hint">{w.noSheets}</p> : null}
@@ -72,7 +91,12 @@ export function Print({state}: {readonly state: State}): JSX.Element {
       {sheets.size > 0 ? (
         <>
           <div class="row">
-            <Choice label={w.which} value={path} options={html.map((one) => [one, titleOf(sheets.get(one)!)] as const)} onValue={setPath} />
+            <Choice
+              label={w.which}
+              value={path}
+              options={html.map((one) => [one, titleOf(sheets.get(one)!)] as const)}
+              onValue={setPath}
+            />
             <Do kind="main" onDo={() => frame.current?.contentWindow?.print()}>
               {w.print}
             </Do>
@@ -119,4 +143,6 @@ const titleOf = (html: string): string => {
 }
 
 const kindOf = (path: string): string =>
-  ({svg: 'image/svg+xml', ics: 'text/calendar', csv: 'text/csv', json: 'application/json', md: 'text/markdown'})[path.split('.').at(-1) ?? ''] ?? 'text/plain'
+  ({svg: 'image/svg+xml', ics: 'text/calendar', csv: 'text/csv', json: 'application/json', md: 'text/markdown'})[
+    path.split('.').at(-1) ?? ''
+  ] ?? 'text/plain'

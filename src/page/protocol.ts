@@ -78,7 +78,12 @@ export interface FolderView {
   readonly log: FiringLog | null
   readonly messages: readonly Message[]
   /** Title of the first receipt of each receipt file, and how many there are. */
-  readonly receipts: ReadonlyArray<{readonly path: string; readonly title: string; readonly count: number; readonly faults: number}>
+  readonly receipts: ReadonlyArray<{
+    readonly path: string
+    readonly title: string
+    readonly count: number
+    readonly faults: number
+  }>
 }
 
 /** A floor map or chart as an SVG text, safe to put into the page. */
@@ -103,7 +108,13 @@ export interface PlanView {
   readonly dishes: ReadonlyArray<{readonly id: string; readonly title: string; readonly stem: string; readonly amount: string}>
   readonly messages: readonly Message[]
   /** Baking temperature every `step` minutes from `lit`, °C. */
-  readonly baking: {readonly step: number; readonly lit: number; readonly low: readonly number[]; readonly likely: readonly number[]; readonly high: readonly number[]}
+  readonly baking: {
+    readonly step: number
+    readonly lit: number
+    readonly low: readonly number[]
+    readonly likely: readonly number[]
+    readonly high: readonly number[]
+  }
   /** What a figure of the planner took, ms. */
   readonly took: number
 }

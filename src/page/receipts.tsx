@@ -6,8 +6,8 @@ import {
   receiptPaths,
   type Stated,
   stated,
-  titleOf,
   TYPED,
+  titleOf,
   withDayLine,
   within,
   withStated,
@@ -50,7 +50,9 @@ export async function bringReceipts(files: ReadonlyArray<{readonly name: string;
     app.edit(changes, 'bring in')
     app.choose([...changes.keys()][0]!)
   }
-  app.say([w.filesIn(changes.size), refused.length > 0 ? w.filesOut(refused.slice(0, 8).join(', ')) : ''].filter(Boolean).join('. '))
+  app.say(
+    [w.filesIn(changes.size), refused.length > 0 ? w.filesOut(refused.slice(0, 8).join(', ')) : ''].filter(Boolean).join('. '),
+  )
 }
 
 /** Give a receipt that was begun here the name of its first heading, once the person has left its text. */
@@ -102,11 +104,19 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
         <Do kind="main" onDo={begin}>
           {w.begin}
         </Do>
-        <Bring label={w.files} accept=".md,.markdown,.txt,text/plain,text/markdown" onFiles={(list) => void bringReceipts([...list])} />
+        <Bring
+          label={w.files}
+          accept=".md,.markdown,.txt,text/plain,text/markdown"
+          onFiles={(list) => void bringReceipts([...list])}
+        />
         <Bring
           label={w.folder}
           folder
-          onFiles={(list) => void bringReceipts([...list].filter((file) => !/(?:^|\/)(?:day|oven)\.md$|(?:^|\/)firings\//.test(file.webkitRelativePath)))}
+          onFiles={(list) =>
+            void bringReceipts(
+              [...list].filter((file) => !/(?:^|\/)(?:day|oven)\.md$|(?:^|\/)firings\//.test(file.webkitRelativePath)),
+            )
+          }
         />
       </div>
       <div class="bench">
@@ -118,16 +128,33 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
               const one = listed.get(path)
               return (
                 <li key={path}>
-                  <button type="button" class="slip" aria-current={path === receipt.path ? 'true' : undefined} onClick={() => app.choose(path)}>
-                    <span class="slip-title">{one?.title ?? path}</span>
-                    <span class="slip-note">{[path.replace(/^receipts\//, ''), one ? w.count(one.count) : '', one && one.faults > 0 ? w.faults(one.faults) : ''].filter(Boolean).join(' · ')}</span>
+                  <button
+                    type="button"
+                    class="slip"
+                    aria-current={path === receipt.path ? 'true' : undefined}
+                    onClick={() => app.choose(path)}
+                  >
+                    <span class="slip-title">
+                      {one && one.count > 0 ? one.title : titleOf(files.get(path) ?? '') || words.receipts.unnamed}
+                    </span>
+                    <span class="slip-note">
+                      {[
+                        path.replace(/^receipts\//, ''),
+                        one ? w.count(one.count) : '',
+                        one && one.faults > 0 ? w.faults(one.faults) : '',
+                      ]
+                        .filter(Boolean)
+                        .join(' · ')}
+                    </span>
                   </button>
                 </li>
               )
             })}
           </ul>
         </section>
-        {receipt.path !== null && files.has(receipt.path) ? <OneReceipt key={receipt.path} state={state} path={receipt.path} text={files.get(receipt.path)!} /> : null}
+        {receipt.path !== null && files.has(receipt.path) ? (
+          <OneReceipt key={receipt.path} state={state} path={receipt.path} text={files.get(receipt.path)!} />
+        ) : null}
       </div>
     </div>
   )
@@ -194,7 +221,9 @@ function OneReceipt({state, path, text}: {readonly state: State; readonly path: 
           onDo={() => {
             const changes = new Map<string, string | null>([[path, null]])
             let day = app.state.files.get('day.md') ?? ''
-            const lines = [...(state.folder?.day?.items ?? []), ...(state.folder?.day?.spare ?? [])].filter((item) => item.file === path)
+            const lines = [...(state.folder?.day?.items ?? []), ...(state.folder?.day?.spare ?? [])].filter(
+              (item) => item.file === path,
+            )
             for (const item of lines.sort((a, b) => b.line - a.line)) day = withDayLine(day, item.line, null)
             if (lines.length > 0) changes.set('day.md', day)
             app.edit(changes, 'take receipt')
@@ -214,7 +243,15 @@ function OneReceipt({state, path, text}: {readonly state: State; readonly path: 
             onValue={(value) => app.choose(path, Number(value))}
           />
         ) : null}
-        {read ? read.chosen ? <AsRead view={read.chosen} path={path} text={text} /> : <p>{w.nothing}</p> : <p>{text.trim() ? w.reading : w.nothing}</p>}
+        {read ? (
+          read.chosen ? (
+            <AsRead view={read.chosen} path={path} text={text} />
+          ) : (
+            <p>{w.nothing}</p>
+          )
+        ) : (
+          <p>{text.trim() ? w.reading : w.nothing}</p>
+        )}
         {read ? <Messages messages={read.messages.filter((m) => m.rule !== 'empty')} title={w.messages} most={12} /> : null}
       </div>
     </section>
@@ -225,7 +262,8 @@ const facts = ['year', 'place', 'serves', 'vessel', 'oven', 'bake', 'rise'] as c
 
 function Facts({path, text}: {readonly path: string; readonly text: string}): JSX.Element {
   const said = stated(text.slice(0, 20_000))
-  const set = (key: string, value: Stated | null): void => app.edit(new Map([[path, withStated(text, {[key]: value})]]), 'facts', true)
+  const set = (key: string, value: Stated | null): void =>
+    app.edit(new Map([[path, withStated(text, {[key]: value})]]), 'facts', true)
   return (
     <details class="facts">
       <summary>{w.facts}</summary>
@@ -259,14 +297,27 @@ interface Mark {
 
 function AsRead({view, path, text}: {readonly view: ReceiptView; readonly path: string; readonly text: string}): JSX.Element {
   const marks: Mark[] = [
-    ...view.ingredients.map((one, i): Mark => ({start: one.start, end: one.end, kind: 'thing', today: `${one.item}: ${one.today}`, row: `reading-${i}`})),
-    ...view.heat.map((one): Mark => ({start: one.start, end: one.end, kind: 'heat', today: `${one.band}, ${one.degrees}`, row: null})),
-    ...view.times.map((one): Mark => ({start: one.start, end: one.end, kind: 'time', today: `${one.minutes}, ${one.of}`, row: null})),
+    ...view.ingredients.map(
+      (one, i): Mark => ({
+        start: one.start,
+        end: one.end,
+        kind: 'thing',
+        today: `${one.item}: ${one.today}`,
+        row: `reading-${i}`,
+      }),
+    ),
+    ...view.heat.map(
+      (one): Mark => ({start: one.start, end: one.end, kind: 'heat', today: `${one.band}, ${one.degrees}`, row: null}),
+    ),
+    ...view.times.map(
+      (one): Mark => ({start: one.start, end: one.end, kind: 'time', today: `${one.minutes}, ${one.of}`, row: null}),
+    ),
   ].sort((a, b) => a.start - b.start || b.end - a.end)
   const parts = [...new Set(view.ingredients.map((one) => one.part))]
   const from = w.from(view.year, view.place)
   const corrected = stated(text.slice(0, 40_000)).get('says')
-  const says = corrected && typeof corrected === 'object' && !Array.isArray(corrected) ? (corrected as Readonly<Record<string, string>>) : {}
+  const says =
+    corrected && typeof corrected === 'object' && !Array.isArray(corrected) ? (corrected as Readonly<Record<string, string>>) : {}
   return (
     <article>
       <h3 class="receipt-title">{view.title}</h3>
@@ -285,7 +336,11 @@ function AsRead({view, path, text}: {readonly view: ReceiptView; readonly path: 
             </tr>
           </thead>
           <tbody>
-            {view.ingredients.map((one, i) => (one.part === part ? <Row key={`${one.start}-${i}`} id={`reading-${i}`} one={one} path={path} text={text} says={says} /> : null))}
+            {view.ingredients.map((one, i) =>
+              one.part === part ? (
+                <Row key={`${one.start}-${i}`} id={`reading-${i}`} one={one} path={path} text={text} says={says} />
+              ) : null,
+            )}
           </tbody>
         </table>
       ))}
@@ -424,7 +479,15 @@ function Row(props: {
   )
 }
 
-function Right({one, byHand, put}: {readonly one: IngredientView; readonly byHand: boolean; readonly put: (reading: string | null) => void}): JSX.Element {
+function Right({
+  one,
+  byHand,
+  put,
+}: {
+  readonly one: IngredientView
+  readonly byHand: boolean
+  readonly put: (reading: string | null) => void
+}): JSX.Element {
   const [reading, setReading] = useState(one.reading)
   return (
     <form

@@ -258,7 +258,9 @@ export class App {
     const {day, files} = this.state
     const dirty = this.#dirty
     this.#dirty = new Map()
-    const wanted = new Map([...dirty.keys()].map((path) => [path, {base: this.#kept.get(path) ?? null, text: files.get(path) ?? null}]))
+    const wanted = new Map(
+      [...dirty.keys()].map((path) => [path, {base: this.#kept.get(path) ?? null, text: files.get(path) ?? null}]),
+    )
     const kinds = [...dirty.values()]
     try {
       const title = titleOf(files.get('day.md') ?? '') || [...files.values()].map(titleOf).find(Boolean) || ''
@@ -285,7 +287,8 @@ export class App {
       else this.#kept.set(path, text)
       const here = this.state.files.get(path) ?? null
       const base = bases.get(path) ?? null
-      const now = here === base ? text : here === null || base === null || text === null ? here : (merge(base, text, here) ?? here)
+      const now =
+        here === base ? text : here === null || base === null || text === null ? here : (merge(base, text, here) ?? here)
       if (now === here) continue
       files ??= new Map(this.state.files)
       if (now === null) files.delete(path)
@@ -456,9 +459,13 @@ export class App {
     const now = this.now()
     const begun = this.state.folder?.day ? (files.get(`firings/${this.state.folder.day.date}.md`) ?? '').trim() !== '' : false
     try {
-      const found = await this.#planner.ask('plan', {files, showing: likes.showing, now: begun && now !== null ? Math.floor(now) : null}, (share) => {
-        if (run === this.#planRun) this.set({planning: {...this.state.planning, share}})
-      })
+      const found = await this.#planner.ask(
+        'plan',
+        {files, showing: likes.showing, now: begun && now !== null ? Math.floor(now) : null},
+        (share) => {
+          if (run === this.#planRun) this.set({planning: {...this.state.planning, share}})
+        },
+      )
       if (run !== this.#planRun) return
       if (found.ok) {
         this.set({planning: {state: 'made', share: 1, view: found.view, files, faults: [], failed: ''}})
@@ -467,7 +474,10 @@ export class App {
     } catch (error) {
       if (run !== this.#planRun) return
       if (error instanceof CalledOff) this.set({planning: {...this.state.planning, state: 'stopped'}})
-      else this.set({planning: {...this.state.planning, state: 'failed', failed: error instanceof Error ? error.message : String(error)}})
+      else
+        this.set({
+          planning: {...this.state.planning, state: 'failed', failed: error instanceof Error ? error.message : String(error)},
+        })
     }
   }
 
@@ -488,7 +498,10 @@ export class App {
   async note(
     text: string,
     {anyway = false, replan = true}: {readonly anyway?: boolean; readonly replan?: boolean} = {},
-  ): Promise<{readonly ok: true; readonly said: string} | {readonly ok: false; readonly reason: string; readonly suggest: string; readonly doubt: boolean}> {
+  ): Promise<
+    | {readonly ok: true; readonly said: string}
+    | {readonly ok: false; readonly reason: string; readonly suggest: string; readonly doubt: boolean}
+  > {
     const day = this.state.folder?.day
     if (!day) return {ok: false, reason: words.bake.noDay, suggest: '', doubt: false}
     const path = `firings/${day.date}.md`
@@ -537,7 +550,8 @@ function newest(shelf: readonly KeptDay[]): string | null {
 function fingerprint(files: Folder): string {
   let hash = 0x811c9dc5
   for (const [path, text] of [...files].sort(([a], [b]) => (a < b ? -1 : 1)))
-    for (const part of [path, text]) for (let i = 0; i < part.length; i++) hash = Math.imul(hash ^ part.charCodeAt(i), 0x01000193) >>> 0
+    for (const part of [path, text])
+      for (let i = 0; i < part.length; i++) hash = Math.imul(hash ^ part.charCodeAt(i), 0x01000193) >>> 0
   return hash.toString(16)
 }
 
@@ -557,7 +571,9 @@ export function minutesOf(date: string, zone: string | null, at = new Date()): n
       .formatToParts(at)
       .map(({type, value}) => [type, value]),
   )
-  const days = Math.round((Date.parse(`${parts.year}-${parts.month}-${parts.day}T00:00:00Z`) - Date.parse(`${date}T00:00:00Z`)) / 86_400_000)
+  const days = Math.round(
+    (Date.parse(`${parts.year}-${parts.month}-${parts.day}T00:00:00Z`) - Date.parse(`${date}T00:00:00Z`)) / 86_400_000,
+  )
   if (!(days >= -1 && days <= 2)) return null
   return days * 1440 + Number(parts.hour) * 60 + Number(parts.minute) + Number(parts.second) / 60
 }

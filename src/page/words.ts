@@ -51,6 +51,7 @@ export const words = {
     title: 'Receipts',
     lead: 'Old or new, in any words. Each is read as you type; every figure says how sure it is and where it comes from.',
     pile: 'The pile',
+    unnamed: 'a receipt without a name',
     empty: 'There is no receipt yet. Begin one and paste its words, or drop text files anywhere on this page.',
     begin: 'Begin a receipt',
     files: 'Bring in files',
@@ -173,7 +174,8 @@ export const words = {
     zone: 'Time zone',
     example: {people: '40', fireFrom: '5 am', serve: '1 pm', hands: '1', firings: '1', zone: 'Europe/London'},
     list: 'The day’s list',
-    listHint: 'How much: “12 loaves”, “3 crocks”, “for 40”, “3 kg”, “2 times” or “fill the floor”. Left empty: enough for everyone.',
+    listHint:
+      'How much: “12 loaves”, “3 crocks”, “for 40”, “3 kg”, “2 times” or “fill the floor”. Left empty: enough for everyone.',
     receipt: 'Receipt',
     when: 'Today',
     whens: {no: 'not today', bake: 'to bake', spare: 'spare, if there is room'},

@@ -5,7 +5,9 @@ import type {Folder} from './folder.js'
 /** A folder as a zip. */
 export function zipFolder(folder: Folder, name: string): Promise<Uint8Array<ArrayBuffer>> {
   const tree = Object.fromEntries([...folder].map(([path, text]) => [`${name}/${path}`, strToU8(text)]))
-  return new Promise((resolve, reject) => zip(tree, {level: 6}, (error, data) => (error ? reject(error) : resolve(data as Uint8Array<ArrayBuffer>))))
+  return new Promise((resolve, reject) =>
+    zip(tree, {level: 6}, (error, data) => (error ? reject(error) : resolve(data as Uint8Array<ArrayBuffer>))),
+  )
 }
 
 /** Largest file that is taken out of a zip, bytes: as for the command. */
@@ -18,14 +20,10 @@ const LARGEST = 64 * 1024 * 1024
  */
 export function unzipFolder(bytes: Uint8Array): Promise<Map<string, string>> {
   return new Promise((resolve, reject) =>
-    unzip(
-      bytes,
-      {filter: ({name, originalSize}) => isText(name) && originalSize <= LARGEST},
-      (error, data) => {
-        if (error) return reject(error)
-        resolve(homed(new Map(Object.entries(data).map(([path, text]) => [path, strFromU8(text)]))))
-      },
-    ),
+    unzip(bytes, {filter: ({name, originalSize}) => isText(name) && originalSize <= LARGEST}, (error, data) => {
+      if (error) return reject(error)
+      resolve(homed(new Map(Object.entries(data).map(([path, text]) => [path, strFromU8(text)]))))
+    }),
   )
 }
 
