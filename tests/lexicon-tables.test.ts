@@ -232,6 +232,7 @@ describe('looking up', () => {
     expect(itemOf(['wug'])).toBeNull()
     expect(itemOf(['constructor'])).toBeNull()
     expect(fold('constructor')).toBe('constructor')
+    expect(['Glacé', 'ſalæratus', 'CRÈME'].map(fold)).toEqual(['glace', 'salaeratus', 'creme'])
     expect(measureOf([])).toBeNull()
   })
 

@@ -4,7 +4,7 @@ import {items, lookUpSource, measures} from '../src/lexicon/index.js'
 import {mixedNumber, readExact, timesExact} from '../src/measure/amount.js'
 import {convert, type Given} from '../src/measure/convert.js'
 import {asLargeEggs, eggGrams, LARGE_EGG, largeEggsFor} from '../src/measure/eggs.js'
-import {asBakingSoda, asDryYeast, molarMass} from '../src/measure/leaven.js'
+import {asBakingSoda, asDryYeast, molarMass, sourItems} from '../src/measure/leaven.js'
 import {exactly} from '../src/measure/range.js'
 import {kitchenRange, kitchenText, usMeasure} from '../src/measure/round.js'
 
@@ -186,6 +186,14 @@ describe('leavens', () => {
     expect(ask('1', 'gill', 'emptins', {year: 1796, place: 'Hartford'}).notes.join(' ')).toMatch(/dry yeast/)
   })
 
+  it('says what sour thing the soda works on, or that there is none', () => {
+    const note = (sour?: readonly string[]): string =>
+      ask('1', 'teaspoon', 'saleratus', {year: 1840, place: 'Boston', sour}).notes.join(' ')
+    expect(note(sourItems(['flour', 'molasses', 'sour milk', 'molasses']))).toMatch(/with the molasses and sour milk to work on/)
+    expect(note(sourItems(['flour', 'milk']))).toMatch(/nothing sour stands in this receipt/)
+    expect(note()).toMatch(/with acid \(sour milk/)
+  })
+
   it('takes yeast by the gill as liquid and by the ounce, late, as pressed', () => {
     // Common practice: pressed to dry yeast as 3 to 1, or 2.5 to 1.
     const pressed = ask('1', 'ounce', 'yeast', {year: 1890, place: 'London'}).notes.join(' ')
@@ -209,6 +217,10 @@ describe('eggs', () => {
     expect(largeEggsFor(3, 2010)).toBe(3)
     expect(eggGrams(1, null)).toEqual(LARGE_EGG)
     expect(ask('3', 'count', 'egg', {year: 2010}).notes).toEqual([])
+    expect(ask('3', 'count', 'egg', {year: 2010, hedges: ['large']}).grams).toEqual(ask('3', 'count', 'egg', {year: 2010}).grams)
+    expect(ask('3', 'count', 'onion', {hedges: ['large']}).grams?.likely ?? 0).toBeGreaterThan(
+      ask('3', 'count', 'onion').grams?.likely ?? 0,
+    )
   })
   // USDA AMS 56: a dozen large eggs weigh at least 24 oz, less than 27, in the shell; 88 % of an egg is not shell.
   it('a large egg of the US standard lies in the range', () => {

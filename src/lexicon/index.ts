@@ -35,6 +35,7 @@ const IRREGULAR: ReadonlyMap<string, string> = new Map([
 const HYPHEN = /[-‐‑–]/
 const HYPHEN_OR_OTHER_SPACE = /[-‐‑–\t\n\r\u00a0]/
 const BETWEEN = /[\s\-‐‑–]+/
+const FOREIGN = /[^ -~’‐‑–]/
 /** Folds already made: a book has few different words. */
 const folds = new Map<string, string>()
 const MOST_FOLDS = 50_000
@@ -46,12 +47,18 @@ const MOST_FOLDS = 50_000
 export function fold(word: string): string {
   let folded = folds.get(word)
   if (folded === undefined) {
-    folded = HYPHEN.test(word) ? foldAll(word).join('') : foldPlain(word.toLowerCase().replace(/['’.]/g, ''))
+    folded = HYPHEN.test(word) ? foldAll(word).join('') : foldPlain(plainLetters(word.toLowerCase()).replace(/['’.]/g, ''))
     if (folds.size >= MOST_FOLDS) folds.clear()
     folds.set(word, folded)
   }
   return folded
 }
+
+/** Without accents, ligatures and the long s. */
+const plainLetters = (word: string): string =>
+  FOREIGN.test(word)
+    ? word.normalize('NFD').replace(/\p{M}/gu, '').replace(/æ/g, 'ae').replace(/œ/g, 'oe').replace(/ſ/g, 's')
+    : word
 
 function foldPlain(plain: string): string {
   const irregular = IRREGULAR.get(plain)

@@ -250,6 +250,25 @@ export const measures: readonly Measure[] = [
       {size: span(0.03, 0.05, 0.065), source: 'memory', note: 'about twenty drops of water to a millilitre, more of spirits'},
     ],
   },
+  {id: 'noggin', dimension: 'volume', spellings: words('noggin, naggin'), sizes: gallons(1 / 32), note: 'a quarter of a pint'},
+  {
+    id: 'mutchkin',
+    dimension: 'volume',
+    spellings: words('mutchkin, muchkin'),
+    sizes: [{size: span(420, 424, 430), place: 'uk', source: 'memory', note: 'Scots: a quarter of the Scots pint'}],
+  },
+  {
+    id: 'chopin',
+    dimension: 'volume',
+    spellings: words('chopin, choppin'),
+    sizes: [{size: span(840, 848, 860), place: 'uk', source: 'memory', note: 'Scots: half the Scots pint'}],
+  },
+  {
+    id: 'lippie',
+    dimension: 'volume',
+    spellings: words('lippie, forpit, forpet'),
+    sizes: [{size: span(2000, 2268, 3300), place: 'uk', source: 'memory', note: 'Scots: a quarter of a peck'}],
+  },
   {id: 'dash', dimension: 'volume', spellings: words('dash, dashes'), sizes: [{size: span(0.3, 0.6, 1), source: 'memory'}]},
   {
     id: 'barrel',

@@ -28,6 +28,8 @@ export interface Given {
   readonly hedges: readonly string[]
   /** How year and place were told where the text does not state them: `told` of `frame.ts`. */
   readonly told?: string | null | undefined
+  /** The receipt's sour items, by `sourItems` of `leaven.ts`; left out where the whole receipt is not known. */
+  readonly sour?: readonly string[] | undefined
 }
 
 /** One step of the chain that `--why` shows. */
@@ -92,6 +94,9 @@ const BY_WINE: ReadonlySet<string> = new Set([
   'honey',
   'cider',
 ])
+
+/** Grades of eggs today, not hedges: the piece row is of a large egg. */
+const SIZES_OF_EGGS: ReadonlySet<string> = new Set(['large', 'medium'])
 
 const hedgeRows: ReadonlyMap<string, HedgeAmount> = new Map(
   hedgeAmounts.flatMap((row) => row.phrases.map((phrase) => [phrase, row] as const)),
@@ -317,6 +322,7 @@ export function convert(given: Given): Converted {
 
   for (const hedge of given.hedges) {
     const row = hedgeRows.get(hedge.toLowerCase())
+    if (SIZES_OF_EGGS.has(hedge) && item?.group === 'egg' && (year === null || year > SMALL_EGGS_TO)) continue
     if (row === undefined || (row.of === 'volume' && measure.dimension !== 'volume') || row.factor.low === row.factor.high)
       continue
     amount = times(amount, row.factor)
@@ -405,7 +411,7 @@ export function convert(given: Given): Converted {
         : `${item.id}: no weight by measure is known`,
     )
   }
-  if (item !== null) notes.push(...modernNotes(item, grams, millilitres, measure, amount, year, because))
+  if (item !== null) notes.push(...modernNotes(item, grams, millilitres, measure, amount, given, because))
   const result = {
     grams: grams === null ? null : significantRange(grams),
     millilitres: millilitres === null ? null : significantRange(millilitres),
@@ -425,7 +431,7 @@ function modernNotes(
   millilitres: Range | null,
   measure: Measure,
   amount: Range,
-  year: number | null,
+  {year, sour}: Given,
   because: (step: string, source?: string) => void,
 ): string[] {
   if (
@@ -443,11 +449,9 @@ function modernNotes(
     const soda = grams === null || item.id === 'baking soda' ? null : asBakingSoda(item.id, grams, year)
     if (soda !== null) {
       because(`${soda.why}: ${sizeText(soda.factor, 'g of soda a gram')}`, soda.source)
-      const acid =
-        soda.acidFactor > 1 ? ' It leaves twice the acid unspent: use a little less sour milk, or add soda to taste.' : ''
-      return [
-        `${item.id}: ${kitchenText(soda.soda, 'g')} of baking soda gives the same gas, with acid (sour milk, molasses, cream of tartar) to work on.${acid}`,
-      ]
+      const spare =
+        soda.acidFactor > 1 ? ' It takes up half as much acid: use a little less of what is sour, or more soda to taste.' : ''
+      return [`${item.id}: ${kitchenText(soda.soda, 'g')} of baking soda gives the same gas, ${workingOn(sour)}.${spare}`]
     }
     const dry = asDryYeast(item.id, grams, millilitres, measure.dimension === 'mass', year)
     if (dry !== null) {
@@ -465,4 +469,12 @@ function modernNotes(
     return [`${item.id}: use ${kitchenText(times(grams, instead.factor), 'g')} of ${instead.item} (${instead.how})`]
   }
   return [`${item.id}: use ${instead.item} (${instead.how})`]
+}
+
+/** What the soda works on, as a cook is told it. */
+function workingOn(sour: readonly string[] | undefined): string {
+  if (sour === undefined) return 'with acid (sour milk, molasses, cream of tartar) to work on'
+  if (sour.length === 0)
+    return 'but nothing sour stands in this receipt: alone soda gives half as much, and tastes; add twice its weight of cream of tartar, or use buttermilk for the milk'
+  return `with the ${sour.slice(0, 2).join(' and ')} to work on`
 }

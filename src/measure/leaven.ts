@@ -195,3 +195,35 @@ export function asDryYeast(
   }
   return null
 }
+
+/** Items sour enough to set soda and pearl-ash working. Common practice, no source. */
+const SOUR: ReadonlySet<string> = new Set([
+  'sour milk',
+  'buttermilk',
+  'sour cream',
+  'yogurt',
+  'whey',
+  'molasses',
+  'treacle',
+  'golden syrup',
+  'honey',
+  'brown sugar',
+  'cream of tartar',
+  'tartaric acid',
+  'citric acid',
+  'muriatic acid',
+  'vinegar',
+  'lemon juice',
+  'orange juice',
+  'lime juice',
+  'grape juice',
+  'cider',
+  'wine',
+  'beer',
+  'apple sauce',
+  'emptins',
+  'leaven',
+])
+
+/** Those of a receipt's items that are sour, each once, in its order. */
+export const sourItems = (items: Iterable<string>): string[] => [...new Set(items)].filter((item) => SOUR.has(item))

@@ -3,6 +3,7 @@ import {lookUpItem} from '../lexicon/index.js'
 import type {Doneness} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
 import {type Frame, frameOf, MODERN_YEAR} from '../measure/frame.js'
+import {sourItems} from '../measure/leaven.js'
 import {cautionsOf} from './cautions.js'
 import {fillFromKind} from './fill.js'
 import {frontMatterSpan} from './front-matter.js'
@@ -70,7 +71,8 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   const kind = kindOf(section.title === receipt.title ? section : {...section, title: receipt.title})
   const {year, place, oven, times, serves, facts} = receipt
   const frame = frameOf({year, place, ingredients: receipt.ingredients, oven})
-  const ingredients = receipt.ingredients.map((one) => converted(one, frame))
+  const sour = sourItems(receipt.ingredients.map((one) => one.item))
+  const ingredients = receipt.ingredients.map((one) => converted(one, frame, sour))
   const bakes =
     facts.oven !== undefined || facts.bake !== undefined || oven.length > 0 || times.some((time) => time.of === 'bake')
   for (const phrase of oven)
@@ -110,7 +112,7 @@ const toldOf = ({year, place, told}: Frame): Inferred[] =>
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
-function converted(one: ReadIngredient, {year, place, told}: Frame): Ingredient {
+function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readonly string[]): Ingredient {
   const {amount, exact, exactHigh, measure, measureText, item, hedges} = one
   const result = convert({
     amount,
@@ -123,6 +125,7 @@ function converted(one: ReadIngredient, {year, place, told}: Frame): Ingredient 
     place,
     hedges,
     told,
+    sour,
   })
   return {
     ...one,
