@@ -270,6 +270,7 @@ function batchMass(receipt: Receipt): {mass: Range | null; unweighed: string[]} 
 }
 
 const isSheet = (shape: Shape): boolean => shape.size.shape === 'sheet'
+const liquidMeasures = new Set(['gallon', 'quart', 'pint', 'gill', 'peck', 'bushel', 'litre', 'liter'])
 const vesselNouns = new Set([
   'tin',
   'pan',
@@ -301,7 +302,9 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
   const serves = receipt.serves
   const noun = serves === null ? '' : (serves.of.toLowerCase().split(/\s+/).pop() ?? '')
   const persons = /^(?:person|people|serving|portion|guest|helping)s?$/.test(noun)
-  const yields = serves === null || persons ? null : (serves.low + serves.high) / 2
+  // "Enough for a quart" counts no vessels.
+  const measured = liquidMeasures.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
+  const yields = serves === null || persons || measured ? null : (serves.low + serves.high) / 2
   const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
   if (yields !== null && yields > 0) {
     const each = mass === null ? usualEach : mass.likely / yields

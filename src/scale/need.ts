@@ -83,6 +83,8 @@ function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], us
   const followed =
     oven.length >= 2 &&
     inOrder.length === 2 &&
+    inOrder.every((time) => time.minutes.low >= 5) &&
+    inOrder.reduce((sum, time) => sum + time.minutes.high, 0) <= longestBake &&
     oven.some((phrase) => phrase.start > inOrder[0]!.end && phrase.start < inOrder[1]!.end + 120)
   if (followed)
     return inOrder.reduce((sum, time) => ({low: sum.low + time.minutes.low, high: sum.high + time.minutes.high}), {
