@@ -266,11 +266,11 @@ describe('any text', () => {
         const section = plainSection(word.repeat(n))
         let least = Number.POSITIVE_INFINITY
         for (let run = 0; run < 5; run++) {
-          const from = performance.now()
+          const from = process.cpuUsage().user
           readHeat(section)
           readTimes(section)
           readYield(section)
-          least = Math.min(least, performance.now() - from)
+          least = Math.min(least, (process.cpuUsage().user - from) / 1000)
         }
         return least
       }

@@ -29,7 +29,7 @@ export function celsiusOfGasMark(mark: number): number | null {
   if (mark === 0.25) return celsiusOfFahrenheit(225)
   if (mark === 0.5) return celsiusOfFahrenheit(250)
   if (mark === 0.75) return celsiusOfFahrenheit(262.5)
-  if (mark < 1 || mark > 10) return null
+  if (!(mark >= 1 && mark <= 10)) return null
   return celsiusOfFahrenheit(250 + 25 * mark)
 }
 
