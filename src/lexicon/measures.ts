@@ -252,18 +252,6 @@ export const measures: readonly Measure[] = [
   },
   {id: 'noggin', dimension: 'volume', spellings: words('noggin, naggin'), sizes: gallons(1 / 32), note: 'a quarter of a pint'},
   {
-    id: 'mutchkin',
-    dimension: 'volume',
-    spellings: words('mutchkin, muchkin'),
-    sizes: [{size: span(420, 424, 430), place: 'uk', source: 'memory', note: 'Scots: a quarter of the Scots pint'}],
-  },
-  {
-    id: 'chopin',
-    dimension: 'volume',
-    spellings: words('chopin, choppin'),
-    sizes: [{size: span(840, 848, 860), place: 'uk', source: 'memory', note: 'Scots: half the Scots pint'}],
-  },
-  {
     id: 'lippie',
     dimension: 'volume',
     spellings: words('lippie, forpit, forpet'),
