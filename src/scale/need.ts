@@ -118,7 +118,9 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kin
     })
   }
   const stated = receipt.facts.oven === undefined ? null : readHeatWords(receipt.facts.oven, receipt.facts)
-  const phrases = stated !== null ? [stated] : [...receipt.oven].sort((p, q) => p.start - q.start)
+  // "If the oven be too hot it will burn" is no order, and a word that no row knows no heat.
+  const ordered = receipt.oven.filter((phrase) => phrase.condition !== true && phrase.known !== false)
+  const phrases = stated !== null ? [stated] : ordered.sort((p, q) => p.start - q.start)
   // A receipt may name the oven of another dish ("after the bread, in a quick oven") or two stages: the heat its kind takes counts.
   const first =
     phrases.find((phrase) => phrase.celsius.high >= kind.start.low && phrase.celsius.low <= kind.start.high) ?? phrases[0]
