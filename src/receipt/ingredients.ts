@@ -81,6 +81,9 @@ const MADE = new Set(
 /** Reads the ingredients of one section. */
 export class IngredientReader {
   private readonly drafts: Draft[] = []
+  /** Names of entries that are no mere mention, and the last amount of each. */
+  private readonly present = new Set<string>()
+  private readonly amounts = new Map<string, Draft>()
   private part = ''
   /** The last definite amount and measure, for "the same of", "ditto", "two of rose-water". */
   private last: Draft | null = null
@@ -238,8 +241,7 @@ export class IngredientReader {
     for (let i = from + 1; i < to; i++) {
       const token = tokens[i]!
       if (!token.gap || token.joined) continue
-      const newline = section.source.indexOf('\n', tokens[i - 1]!.end)
-      if (newline >= 0 && newline < token.start) {
+      if (section.source.slice(tokens[i - 1]!.end, token.start).includes('\n')) {
         found.push([start, i])
         start = i
       }
@@ -493,7 +495,11 @@ export class IngredientReader {
       inList: draft.inList ?? mode === 'list',
     }
     this.drafts.push(full)
-    if (full.low !== null) this.last = full
+    if (!full.bare) this.present.add(key(full))
+    if (full.low !== null) {
+      this.last = full
+      this.amounts.set(key(full), full)
+    }
     return full
   }
 
@@ -628,7 +634,7 @@ export class IngredientReader {
     // The name stood before: "flour, two pounds", "of sugar one pound", "butter | 4 oz".
     const before = this.nameBefore(at, quantity, to)
     if (before !== null) {
-      this.drafts.splice(this.drafts.indexOf(before), 1)
+      this.drafts.pop()
       const made = this.push(
         {
           start: before.start,
@@ -852,7 +858,7 @@ export class IngredientReader {
 
   /** Is the item of this name among the entries already? */
   private has(item: string): boolean {
-    return this.drafts.some((d) => key(d) === item && !d.bare)
+    return this.present.has(item)
   }
 
   /** The bare name just before this quantity, with nothing but a comma or dash between. */
@@ -951,7 +957,10 @@ export class IngredientReader {
       if (from === end) break
       const noun = readNoun(this.view, from, end, true)
       if (noun === null || noun.next < end) break
-      const existing = this.drafts.findIndex((d) => d.start >= from && d.next <= end)
+      // Names of the clause are the last ones read.
+      let existing = this.drafts.length - 1
+      while (existing >= 0 && this.drafts[existing]!.start >= end) existing--
+      if (existing >= 0 && this.drafts[existing]!.start < from) existing = -1
       if (existing >= 0 && !this.drafts[existing]!.bare) break
       if (existing >= 0) this.drafts.splice(existing, 1)
       found.unshift({
@@ -1135,7 +1144,7 @@ export class IngredientReader {
       // "as much sugar as flour"
       const other = readNoun(this.view, words[next + 1] === 'of' ? next + 2 : next + 1, to, false)
       if (other !== null) {
-        from = this.drafts.find((d) => d.item === other.item && d.low !== null) ?? null
+        from = this.amounts.get(key(other)) ?? null
         next = other.next
       }
     }
@@ -1791,7 +1800,11 @@ export class IngredientReader {
       if (d.inList) {
         kept.push(d)
         seen.add(key(d))
-        if (d.low !== null) listedAmounts.set(key(d), [...(listedAmounts.get(key(d)) ?? []), d])
+        if (d.low !== null) {
+          const same = listedAmounts.get(key(d))
+          if (same === undefined) listedAmounts.set(key(d), [d])
+          else if (same.length < 50) same.push(d)
+        }
         continue
       }
       if (d.low !== null) {

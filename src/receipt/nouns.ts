@@ -100,7 +100,7 @@ const LONGEST = 9
  * @param compounds whether a word the lexicon does not know may stand after a name it does (in a list)
  * @returns null where no ingredient is named
  */
-export function readNoun(view: View, at: number, end: number, open: boolean, compounds = false): Noun | null {
+export function readNoun(view: View, at: number, end: number, open: boolean, compounds = false, depth = 0): Noun | null {
   const {words, bits, tokens} = view
   let i = at
   while (
@@ -183,7 +183,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
     if (name.length === 0 || name.every((w) => w.length < 2)) return null
     let next = unknownEnd
     let item = [...name.slice(0, -1), singular(name[name.length - 1]!)].join(' ')
-    const of = ofTail(view, unknownEnd - 1, next, end)
+    const of = ofTail(view, unknownEnd - 1, next, end, depth)
     if (of !== null) {
       item = `${item} of ${of.name}`
       next = of.next
@@ -209,7 +209,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       doubtful: true,
     }
   }
-  const of = ofTail(view, rowEnd - 1, rowEnd, end)
+  const of = ofTail(view, rowEnd - 1, rowEnd, end, depth)
   if (of !== null) {
     const id = `${nameOf(row, view, rowStart, rowEnd)} of ${of.name}`
     return {
@@ -240,10 +240,17 @@ const preparedText = (view: View, from: number, to: number): string => {
 }
 
 /** "of almonds" after a head that takes one ("essence", "round"); null otherwise. */
-function ofTail(view: View, head: number, at: number, end: number): {name: string; next: number; row: Item | null} | null {
+function ofTail(
+  view: View,
+  head: number,
+  at: number,
+  end: number,
+  depth: number,
+): {name: string; next: number; row: Item | null} | null {
   const {words, bits} = view
   if (words[at] !== 'of' || at + 1 >= end || !(bits[head]! & (OFHEAD | JOINT | PART))) return null
-  const noun = readNoun(view, at + 1, end, true)
+  // "the pulp of the heart of a palm" is as deep as names go.
+  const noun = depth > 1 ? null : readNoun(view, at + 1, end, true, false, depth + 1)
   return noun === null ? null : {name: noun.item, next: noun.next, row: noun.row}
 }
 

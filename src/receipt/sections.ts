@@ -207,7 +207,8 @@ class Weaver {
       }
       const c = source.charCodeAt(j)
       if (c === 38) {
-        const semicolon = source.indexOf(';', j)
+        const offset = source.slice(j, Math.min(to, j + 34)).indexOf(';')
+        const semicolon = offset < 0 ? -1 : j + offset
         if (semicolon > 0 && semicolon < to && semicolon - j <= 33 && !value.startsWith(source.slice(j, semicolon + 1), i)) {
           const after = source[semicolon + 1] ?? ''
           const length =
@@ -328,16 +329,16 @@ class BlockMaker {
       case 'html': {
         if (node.value.startsWith('<!')) break
         const weaver = new Weaver(this.source)
-        let at = this.startOf(node)
-        const end = this.endOf(node)
-        while (at < end) {
-          const open = this.source.indexOf('<', at)
-          const stop = open < 0 || open > end ? end : open
-          if (stop > at) weaver.add(this.source.slice(at, stop), at, stop)
-          if (stop === end) break
-          const close = this.source.indexOf('>', stop)
-          if (close < 0 || close >= end) break
-          weaver.mark('\n', close + 1)
+        const start = this.startOf(node)
+        const text = this.source.slice(start, this.endOf(node))
+        let at = 0
+        while (at < text.length) {
+          const open = text.indexOf('<', at)
+          const stop = open < 0 ? text.length : open
+          if (stop > at) weaver.add(text.slice(at, stop), start + at, start + stop)
+          const close = text.indexOf('>', stop)
+          if (close < 0) break
+          weaver.mark('\n', start + close + 1)
           at = close + 1
         }
         this.finish(kind, weaver, node)
@@ -381,8 +382,9 @@ function isPlain(source: string, from: number, to: number): boolean {
       if (MARKS[c] === 1) return false
       // "&c." is plain, "&amp;" is not.
       if (c === 38) {
-        const semicolon = source.indexOf(';', i)
-        if (semicolon > 0 && semicolon < to && semicolon - i < 34 && !source.slice(i, semicolon).includes(' ')) return false
+        const next = source.slice(i + 1, Math.min(to, i + 34))
+        const semicolon = next.indexOf(';')
+        if (semicolon > 0 && !next.slice(0, semicolon).includes(' ')) return false
       }
     } else if (c === 0xfeff) return false
   }
