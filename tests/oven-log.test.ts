@@ -126,6 +126,7 @@ describe('noting', () => {
     ['2 pm floor 300', 'no scale'],
     ['2 arm 18', 'morning or afternoon'],
     ['next day 11 am arm 18', 'not come yet'],
+    ['lit next day 11 am', 'not come yet'],
     ['2 pm arm 900', 'says nothing'],
     ['2 pm walls purple', 'no sign'],
     ['wood many', 'not a weight'],

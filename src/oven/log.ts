@@ -301,14 +301,20 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   if (!words) return {ok: false, reason: 'the note is empty', suggest: example}
   if (words.length > 300)
     return {ok: false, reason: 'the note is too long for a row of the log', suggest: 'write the story below the table by hand'}
+  const nowAt = options.now ? minutesNow(options.date, options.now) : null
+  const notYet = (time: string): ParsedNote => ({
+    ok: false,
+    reason: `“${time}” has not come yet`,
+    suggest: 'write the time at which it was read',
+  })
   const field = /^(lit|raked|wood):? (.+)$/i.exec(words) ?? null
   if (field) {
     const key = field[1]!.toLowerCase() as 'lit' | 'raked' | 'wood'
     const parsed = key === 'wood' ? parseMass(field[2]!) : parseClock(field[2]!)
     if (!parsed.ok) return parsed
+    if (key !== 'wood' && nowAt !== null && parsed.value > nowAt + 1) return notYet(field[2]!)
     return {ok: true, entry: {what: 'field', key, value: field[2]!}}
   }
-  const nowAt = options.now ? minutesNow(options.date, options.now) : null
   const parts = words.split(' ')
   let at = nowAt
   let time = nowAt === null ? '' : clockText(nowAt)
@@ -329,8 +335,7 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   if (ambiguous) return {ok: false, ...ambiguous}
   if (at === null) return {ok: false, reason: 'the note has no time', suggest: example}
   if (!rest) return {ok: false, reason: 'the note has a time and nothing else', suggest: example}
-  if (nowAt !== null && at > nowAt + 1)
-    return {ok: false, reason: `“${time}” has not come yet`, suggest: 'write the time at which it was read'}
+  if (nowAt !== null && at > nowAt + 1) return notYet(time)
   // A bare "lit" or "raked" with the time before it.
   const done = /^(lit|raked)(?: out)?$/i.exec(rest)
   if (done) return {ok: true, entry: {what: 'field', key: done[1]!.toLowerCase() as 'lit' | 'raked', value: time}}
