@@ -101,7 +101,7 @@ export const cautions: readonly Caution[] = [
     instead:
       'Cook it through without a stop, or cool it at once and finish by the Food Code’s rule for non-continuous cooking (3-401.14).',
     source: 'fda-food-code',
-    words: words('half bake, half-bake, partly roast, finish it next day, finish the next day, bake it half'),
+    words: words('half bake, half-bake, partly roast, finish it next day, finish the next day'),
   },
   {
     id: 'hung-meat',

@@ -532,7 +532,6 @@ export const dairy = itemRows([
       source: 'iupac-weights',
     },
     sources: ['iupac-weights'],
-    cautions: ['lye'],
   },
   {
     id: 'potash',

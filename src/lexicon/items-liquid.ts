@@ -8,7 +8,7 @@ export const liquids = itemRows([
     group: 'liquid',
     spellings:
       'cold water, warm water, boiling water, hot water, soft water, spring water, lukewarm water, milk-warm water, fair water, tepid water, rain water, blood-warm water, clean water, pump water, ice water, salt water, ice-cold water, scalding water, clear water, iced water, luke-warm water, cool water',
-    density: span(0.96, 1.0, 1.002),
+    density: span(0.98, 1, 1.002),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],
   },
