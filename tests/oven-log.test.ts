@@ -66,6 +66,17 @@ describe('reading a log', () => {
     expect(messages).toMatchObject([{rule: 'log-midnight', severity: 'info', line: 17, column: 3}])
   })
 
+  it('a fire lit in the evening and raked after midnight is one firing', () => {
+    const night = log
+      .replace('6:10 am', '10:30 pm')
+      .replace('8:15 am', '12:45 am')
+      .replace('| 8:40 am |', '| 1:15 am |')
+      .replace('| 9:05 am |', '| 2 am |')
+    const {log: read} = readLog(night, 'l.md')
+    expect([read!.lit, read!.raked]).toEqual([1350, 1485])
+    expect(read!.readings.slice(0, 2).map((r) => r.minutes)).toEqual([165, 210])
+  })
+
   it.each([
     ['a time that is none', '9:05 am', 'nine-ish', 'log-time'],
     ['a time without am or pm', '9:05 am', '9', 'log-time'],

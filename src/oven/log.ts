@@ -83,6 +83,8 @@ const markdown = unified().use(remarkParse).use(remarkFrontmatter).use(remarkGfm
 const LONGEST = 4 * 1440
 /** A time this much earlier than the row above belongs to the next day, min. */
 const BACKWARDS = 240
+/** Six in the evening, minutes after midnight. */
+const EVENING = 1080
 
 /** True minutes between two clock times of a date, with the change of clocks where a zone is known. */
 export function elapsedMinutes(date: string, from: number, to: number, zone?: string | null): number {
@@ -147,7 +149,8 @@ export function readLog(
     else say(front.at('raked'), 'error', 'log-order', 'the coals were raked before the fire was lit', 'check “lit” and “raked”')
   }
   const rows: LogRow[] = []
-  let previous = Number.NEGATIVE_INFINITY
+  // A fire lit in the evening is read after midnight; one lit in the morning may have notes from the small hours before it.
+  let previous = lit !== null && lit >= EVENING ? lit : Number.NEGATIVE_INFINITY
   let nextDays = 0
   for (const table of markdown.parse(source).children) {
     if (table.type !== 'table') continue
