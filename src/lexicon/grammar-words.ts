@@ -152,6 +152,8 @@ export const partsOf: Readonly<Record<string, string>> = {
   crumb: 'crumb',
   crumbs: 'crumb',
   crum: 'crumb',
+  crums: 'crumb',
+  crummes: 'crumb',
   crumme: 'crumb',
   soft: 'crumb',
   inside: 'crumb',

@@ -405,7 +405,10 @@ export class IngredientReader {
 
   /** "pinch of salt" at the head of a line: one. */
   private measureFirst(at: number, to: number, mode: Mode): number {
-    const found = measureHere(this.view, at)
+    const {bits} = this.view
+    let from = at
+    while (from < to && from - at < 3 && bits[from]! & FILLING && measureHere(this.view, from) === null) from++
+    const found = measureHere(this.view, from)
     if (found === null || found.next >= to || this.view.words[found.next] !== 'of') return -1
     const {id, dimension} = found.row
     if (id === 'count' || id === 'indefinite' || (dimension !== 'volume' && dimension !== 'count' && id !== 'knob')) return -1
@@ -519,6 +522,68 @@ export class IngredientReader {
     if (weight > 0) return weight
     const whole = this.partOf(at, i, to, mode)
     if (whole > 0) return whole
+    const size =
+      word === 'size' ||
+      words[i + 1] === 'size' ||
+      word === 'bigness' ||
+      words[i + 1] === 'bigness' ||
+      words[i + 1] === 'bignesse'
+        ? this.sizeOf(i, to)
+        : null
+    if (size !== null && words[size.next] === 'of') {
+      // "the bigness of a walnut of butter"
+      const noun = readNoun(this.view, size.next + 1, to, false)
+      if (noun !== null) {
+        this.push(
+          {
+            start: at,
+            next: noun.next,
+            low: size.low,
+            high: size.high,
+            measure: size.measure,
+            item: noun.item,
+            row: noun.row,
+            known: noun.known,
+            prepared: noun.prepared,
+            confidence: 0.9,
+          },
+          mode,
+        )
+        return noun.next
+      }
+    }
+    if (
+      mode === 'list' &&
+      this.view.tokens[i]!.kind === 'number' &&
+      words[i + 1] === '"' &&
+      this.view.tokens[i + 1]!.gap &&
+      i + 2 < to &&
+      this.last !== null
+    ) {
+      // 1 " sugar: the measure of the line above.
+      const amount = this.view.tokens[i]!
+      const noun = readNoun(this.view, i + 2, to, true, true)
+      if (noun !== null && amount.den > 0) {
+        const low = Exact.of(amount.num, amount.den)
+        this.push(
+          {
+            start: at,
+            next: noun.next,
+            low,
+            high: low,
+            measure: this.last.measure,
+            item: noun.item,
+            row: noun.row,
+            known: noun.known,
+            prepared: noun.prepared,
+            confidence: 0.8,
+            notes: [`the ${this.last.measure} is that of the entry before`],
+          },
+          mode,
+        )
+        return noun.next
+      }
+    }
     if (this.jointNear(i, to)) {
       const joint = this.joint(at, i, to, mode)
       if (joint > 0) return joint
@@ -577,7 +642,12 @@ export class IngredientReader {
     const {words} = this.view
     let i = quantity.next
     if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {
-      const next = this.eachList(at, quantity, words[i] === 'of' ? i + 2 : i + 1, to, mode)
+      const after = words[i] === 'of' ? i + 2 : i + 1
+      if ((words[after] === 'kind' || words[after] === 'sort') && words[after + 1] === 'of') {
+        const noun = readNoun(this.view, after + 2, to, false)
+        if (noun !== null) return this.named(at, quantity, noun, to, mode, hedges)
+      }
+      const next = this.eachList(at, quantity, after, to, mode)
       if (next > 0) return next
       return this.eachBefore(at, quantity, words[i] === 'of' ? i + 2 : i + 1, mode)
     }
@@ -811,8 +881,7 @@ export class IngredientReader {
     if (noun === null || noun.row === null || first.row === null) return null
     if (words[at + 1] === 'the') return null
     const group = first.row.group
-    const alike =
-      noun.row.group === group && (group === 'spice' || group === 'herb' || group === 'dried fruit' || group === 'liquid')
+    const alike = noun.row.group === group && group !== 'egg'
     const milkAndWater = /milk|cream|wine|vinegar/.test(first.item) && /water/.test(noun.item)
     if (!alike && !milkAndWater) return null
     // "and salt to taste" goes in by itself.
@@ -1287,7 +1356,13 @@ export class IngredientReader {
     return next
   }
 
+  /** The eggs just spoken of: the last amount, or the one before it in the same breath ("yolks of eight, whites of four"). */
   private lastEggs(): Draft | null {
+    if (
+      this.last === null ||
+      !(this.last.item === 'egg' || this.last.item.startsWith('egg ') || this.last.measure === 'weight of an egg')
+    )
+      return null
     for (let k = this.drafts.length - 1; k >= 0; k--) {
       const draft = this.drafts[k]!
       if (draft.low !== null && draft.measure === 'count' && (draft.item === 'egg' || draft.item.startsWith('egg '))) return draft
@@ -1458,7 +1533,7 @@ export class IngredientReader {
           low: low === null ? null : times === null ? low : low.times(times),
           high: high === null ? null : times === null ? high : high.times(times),
           measure: low === null ? 'indefinite' : unit,
-          item: base === 'bread' && part === 'crumb' ? 'bread crumb' : made.item,
+          item: part === 'crumb' && /bread|loaf|manchet/.test(base) ? 'bread crumb' : made.item,
           row: made.row ?? row,
           known: known || made.row !== null,
           hedges: [...hedges],

@@ -177,7 +177,8 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
         return {...second, start: first, prepared: `${words.slice(first, i + 1).join(' ')} ${second.prepared}`.trim()}
     }
     if (unknownStart < 0) return null
-    while (lead < unknownStart && describes(view, lead)) lead++
+    // "sweet-briar" keeps its first word.
+    while (lead < unknownStart && describes(view, lead) && !tokens[lead + 1]?.joined) lead++
     let name = words.slice(lead, unknownEnd)
     if (name.length > 5) name = name.slice(-3)
     if (name.length === 0 || name.every((w) => w.length < 2)) return null
@@ -195,6 +196,22 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
     return {start: first, next, item, row: null, known: false, prepared: preparedText(view, first, lead), doubtful: true}
   }
   if (rowEnd < end && bits[rowEnd]! & NOTFOOD && tokens[rowEnd]!.kind === 'word' && unknownEnd <= rowEnd) return null
+  if (unknownEnd <= rowEnd && row.group === 'fruit' && rowEnd < end && tokens[rowEnd]!.kind === 'word') {
+    // "lemmon peel": spellings of the fruit need no row of their own for its parts.
+    const part = partsOf[words[rowEnd]!]
+    if (part === 'rind' || part === 'juice' || part === 'pulp') {
+      const made = partItem(row.id, part)
+      return {
+        start: first,
+        next: rowEnd + 1,
+        item: made.item,
+        row: made.row ?? row,
+        known: true,
+        prepared: preparedText(view, first, rowStart),
+        doubtful: false,
+      }
+    }
+  }
   if (unknownEnd > rowEnd) {
     // A compound whose head the lexicon lacks: "walnut catsup".
     const name = words.slice(rowStart, unknownEnd)
