@@ -5,8 +5,8 @@ import type {Section} from './section.js'
 import type {CautionNote, ReadIngredient, TimePhrase} from './types.js'
 
 const TREE = phraseTree(cautions, (row: Caution) => row.words)
-/** Said of food that does not get hot: baking settles these, so a baked dish does not raise them by its items alone. */
-const SETTLED_BY_BAKING: ReadonlySet<string> = new Set(['raw-egg', 'raw-flour', 'raw-milk'])
+/** Said of food that does not get hot: cooking settles these, so a baked or boiled dish does not raise them by its items alone. */
+const SETTLED_BY_COOKING: ReadonlySet<string> = new Set(['raw-egg', 'raw-flour', 'raw-milk'])
 const ICING = /ic(?:e|ing)|frost|glaze|cream|sauce|meringue|syllabub|whip/
 
 /** What cautions are raised by. */
@@ -15,15 +15,15 @@ export interface CautionInput {
   readonly ingredients: readonly ReadIngredient[]
   readonly times: readonly TimePhrase[]
   readonly kind: string | null
-  /** The receipt bakes. */
-  readonly bakes: boolean
+  /** The receipt bakes or boils. */
+  readonly cooked: boolean
 }
 
 /**
  * Rows of `lexicon/cautions` that a receipt raises: by its items, by its kind of dish, and by words of its text. A word inside a
  * stretch of time counts only where the time is spent in the oven or standing ("overnight" of a rising dough warns of nothing).
  */
-export function cautionsOf({section, ingredients, times, kind, bakes}: CautionInput): CautionNote[] {
+export function cautionsOf({section, ingredients, times, kind, cooked}: CautionInput): CautionNote[] {
   const raised = new Map<string, Caution>()
   const raise = (id: string): void => {
     const row = raised.has(id) ? null : lookUpCaution(id)
@@ -32,7 +32,7 @@ export function cautionsOf({section, ingredients, times, kind, bakes}: CautionIn
   for (const ingredient of ingredients) {
     const item = lookUpItem(ingredient.item)
     if (item === null) continue
-    for (const id of item.cautions) if (!bakes || !SETTLED_BY_BAKING.has(id) || ICING.test(ingredient.part)) raise(id)
+    for (const id of item.cautions) if (!cooked || !SETTLED_BY_COOKING.has(id) || ICING.test(ingredient.part)) raise(id)
   }
   for (const phrase of phrasesIn(TREE, section.tokens)) {
     if (raised.has(phrase.row.id)) continue

@@ -1,7 +1,8 @@
-import {kinds} from '../lexicon/index.js'
+import {kinds, lookUpItem} from '../lexicon/index.js'
 import type {DishKind} from '../lexicon/schema.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section} from './section.js'
+import type {ReadIngredient} from './types.js'
 
 /** Which row of `lexicon/kinds` a receipt is, and the words that say so. */
 export interface KindFound {
@@ -21,15 +22,30 @@ const BAKES: ReadonlySet<string> = new Set(['bake', 'baked', 'baking', 'oven', '
  * The kind of dish a receipt is. A title is read head first: in "Apple pudding with a crust" the pudding counts, in "Plum cake, without
  * eggs" the cake. A receipt whose title says nothing is taken by its text, if it bakes at all.
  *
+ * @param ingredients what goes in: a pie of meat is a meat pie
  * @returns null where nothing tells
  */
-export function kindOf(section: Section): KindFound | null {
+export function kindOf(section: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
   const title = section.title === '' ? null : byTitle(section.title)
-  if (title !== null) return title
   let bakes = false
   for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true
-  return bakes ? byText(section) : null
+  if (!bakes && OTHERWISE.test(section.title)) return {id: UNBAKED_ID, words: section.title, by: 'title'}
+  if (title === null) return bakes ? byText(section) : null
+  if (GENERIC.test(title.words) && ingredients.some((one) => one.amount !== null && isFlesh(one.item))) {
+    // "Chicken pie", "Fish cake": the filling tells what the plain word does not.
+    return /^pies?$/.test(title.words) ? {...title, id: MEAT_PIE} : null
+  }
+  return title
 }
+
+/** Dishes named by the way they are cooked, other than in the oven. */
+const OTHERWISE =
+  /\b(?:boil(?:ed)?|fried|fry|stew(?:ed)?|broil(?:ed)?|hash(?:ed)?|fricassee[ds]?|curried|curry|steamed|poached|hasty|fritters?|pancakes?)\b/i
+const GENERIC = /^(?:pies?|cakes?)$/
+const MEAT_PIE = 'meat pie'
+const UNBAKED_ID = 'jelly'
+const isFlesh = (item: string): boolean =>
+  /^(?:meat|fish)$/.test(lookUpItem(item)?.group ?? '') && !/suet|marrow|lard|dripping|anchov|feet|isinglass/.test(item)
 
 const titles = new Map<string, KindFound | null>()
 /** So that no text can make the cache grow without end. */
@@ -68,12 +84,31 @@ function byTitle(title: string): KindFound | null {
   return result
 }
 
+const NOT_THE_DISH: ReadonlySet<string> = new Set([
+  'crumb',
+  'crumbs',
+  'sauce',
+  'tin',
+  'pan',
+  'dish',
+  'plate',
+  'cloth',
+  'flour',
+  'and',
+  'or',
+  'dough',
+])
+/** Two mentions of a plain word among the first, or one of a phrase. */
+const LEAST_SCORE = 4
+
 function byText(section: Section): KindFound | null {
   const votes = new Map<string, {score: number; words: string}>()
   const found = phrasesIn(TREE, section.tokens)
   found.forEach((phrase, index) => {
     if (UNBAKED.has(phrase.row.id)) return
     const length = phrase.to - phrase.from
+    // "bread crumbs", "cake tin": the word is not the dish.
+    if (length === 1 && NOT_THE_DISH.has(section.tokens[phrase.to]?.word ?? '')) return
     // Longer phrases and earlier ones tell more.
     const score = length * length * (index < 3 ? 2 : 1)
     const vote = votes.get(phrase.row.id)
@@ -85,7 +120,9 @@ function byText(section: Section): KindFound | null {
       votes.set(phrase.row.id, {score, words})
     } else vote.score += score
   })
+  // One plain word in passing names no dish.
   let best: {id: string; score: number; words: string} | null = null
-  for (const [id, vote] of votes) if (best === null || vote.score > best.score) best = {id, ...vote}
+  for (const [id, vote] of votes)
+    if (vote.score >= LEAST_SCORE && (best === null || vote.score > best.score)) best = {id, ...vote}
   return best === null ? null : {id: best.id, words: best.words, by: 'text'}
 }

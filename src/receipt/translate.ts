@@ -68,7 +68,7 @@ const withoutAt = (message: Message & {at?: number}): Message => {
 
 /** From a receipt as read to a receipt as the JSON gives it. */
 function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => void): Receipt {
-  const kind = kindOf(section.title === receipt.title ? section : {...section, title: receipt.title})
+  const kind = kindOf(section.title === receipt.title ? section : {...section, title: receipt.title}, receipt.ingredients)
   const {year, place, oven, times, serves, facts} = receipt
   const frame = frameOf({year, place, ingredients: receipt.ingredients, oven})
   const sour = sourItems(receipt.ingredients.map((one) => one.item))
@@ -92,7 +92,13 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     kind: receipt.kind ?? kind?.id ?? null,
     ingredients,
     inferred: [...toldOf(frame), ...fillFromKind({section, facts, kind, oven, times, serves})],
-    cautions: cautionsOf({section, ingredients, times, kind: kind?.id ?? null, bakes}),
+    cautions: cautionsOf({
+      section,
+      ingredients,
+      times,
+      kind: kind?.id ?? null,
+      cooked: bakes || section.tokens.some((token) => COOKS.has(token.word)),
+    }),
     allergens: [...allergens].sort(),
     ...(signs.length > 0 ? {signs} : {}),
   }
@@ -109,6 +115,29 @@ const toldOf = ({year, place, told}: Frame): Inferred[] =>
           why: told,
         },
       ]
+
+/** A receipt with one of these words cooks what goes into it. */
+const COOKS: ReadonlySet<string> = new Set([
+  'bake',
+  'bakes',
+  'baked',
+  'baking',
+  "bak'd",
+  'oven',
+  'boil',
+  'boiled',
+  'boiling',
+  'simmer',
+  'fry',
+  'fried',
+  'roast',
+  'stew',
+  'steam',
+  'scald',
+  'poach',
+  'toast',
+  'griddle',
+])
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
