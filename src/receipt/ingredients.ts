@@ -553,7 +553,6 @@ export class IngredientReader {
       }
     }
     if (
-      mode === 'list' &&
       this.view.tokens[i]!.kind === 'number' &&
       words[i + 1] === '"' &&
       this.view.tokens[i + 1]!.gap &&
@@ -562,7 +561,7 @@ export class IngredientReader {
     ) {
       // 1 " sugar: the measure of the line above.
       const amount = this.view.tokens[i]!
-      const noun = readNoun(this.view, i + 2, to, true, true)
+      const noun = readNoun(this.view, i + 2, to, mode === 'list', mode === 'list')
       if (noun !== null && amount.den > 0) {
         const low = Exact.of(amount.num, amount.den)
         this.push(
