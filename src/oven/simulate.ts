@@ -40,6 +40,8 @@ const UNDERSIDE = 6
 /** Gap round a shut door, m, and discharge coefficient of an opening (sharp edge). */
 const GAP = 0.002
 const DISCHARGE = 0.6
+/** Share of its warming that incoming air takes from the floor at the mouth (from memory: the mouth is 10–30 °C cooler than the back). */
+const INCOMING = 0.3
 /** Water the swab leaves on each square metre of floor, boiled off while raking and sweeping, kg/m² (from memory: a mop's worth). */
 const SWAB = 0.4
 /** Least distance from the face that counts as the store and not as the insulation, m. */
@@ -185,15 +187,16 @@ class RunningOven {
         ...grid,
       }),
     ]
-    // The floor's edge (as of a circle of its area) and the mouth's frame.
-    const edge =
-      BRIDGE * factors.loss * (2 * Math.sqrt(Math.PI * geometry.floorArea) + 2 * (oven.mouth.width + oven.mouth.height))
+    // The floor's edge (as of a circle of its area) leaks from hearth and vault, the mouth's frame from vault and the floor next to it.
+    const edge = BRIDGE * factors.loss * 2 * Math.sqrt(Math.PI * geometry.floorArea)
+    const frame = BRIDGE * factors.loss * 2 * (oven.mouth.width + oven.mouth.height)
     for (let f = 0; f < 3; f++) {
+      const share = (edge / 2) * (geometry.zoneArea[f]! / geometry.floorArea)
       applyFactors(this.walls[f]!, storeDepth(hearth), factors)
-      this.walls[f]!.addBridge(storeDepth(hearth), (edge / 2) * (geometry.zoneArea[f]! / geometry.floorArea))
+      this.walls[f]!.addBridge(storeDepth(hearth), f === FRONT ? share + frame / 2 : share)
     }
     applyFactors(this.walls[VAULT]!, storeDepth(vault), factors)
-    this.walls[VAULT]!.addBridge(storeDepth(vault), edge / 2)
+    this.walls[VAULT]!.addBridge(storeDepth(vault), (edge + frame) / 2)
     applyFactors(this.walls[DOOR]!, 0, factors)
 
     const {areas, factors: views} = ovenViewFactors(oven, geometry)
@@ -307,7 +310,13 @@ class RunningOven {
       heat = this.#burn(rate, now.place, dt)
       flow = Math.min(Math.max(rate, (0.2 * burning.wood) / seconds), this.#mostBurning) * this.#gasRatio * GAS_HEAT
       shade = 1 - FLAME_EMISSIVITY
-    } else flow = this.#stillAir(isOpen)
+    } else {
+      flow = this.#stillAir(isOpen)
+      // Air that comes in creeps over the floor at the mouth first, and is warmed there.
+      const warmed = INCOMING * flow * Math.max(x[FRONT]! - ambient, 0)
+      cavity.direct[FRONT] = -warmed
+      heat = warmed
+    }
     heat -= this.#loads(middle, dt)
     if (spanAt(this.#schedule.swabs, middle) !== undefined && x[MIDDLE]! > 100) {
       const wet = (SWAB * EVAPORATION) / (RAKING * 60)
