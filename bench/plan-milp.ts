@@ -1,4 +1,5 @@
 import type {Model} from '../src/plan/model.js'
+import {rules} from '../src/plan/rules.js'
 
 /**
  * The compact model of `docs/planning.md` as a mixed-integer program in CPLEX LP format, for HiGHS. Written from the statement of the
@@ -86,6 +87,18 @@ export function milp(model: Model): string {
         `${stood}${(ends.get(key) ?? []).map((i) => ` - ${i}`).join('')} + ${num(area * model.lane)} g${z}_${t} <= ${num(area)}`,
       )
   }
+  // Half an hour between what is set in very hot to fall and the crusts after it.
+  const gap = rules.settleIn.minutes / rules.tick
+  const falls = model.jobs.flatMap((j, u) => (j.order === 1 && j.since === null ? [u] : []))
+  const crusts = model.jobs.flatMap((j, u) => (j.order === 2 && j.since === null ? [u] : []))
+  for (const h of falls)
+    for (const b of crusts)
+      for (let t = 0; t < model.ticks; t++) {
+        const mine = at(model, h, t, t)
+        if (mine.length === 0) continue
+        const theirs = at(model, b, t, t + gap - 1)
+        if (theirs.length > 0) rows.push(`${[...mine, ...theirs].join(' + ')} <= 1`)
+      }
   for (const terms of hands.values()) rows.push(`${terms.join(' + ')} <= ${num(model.hands)}`)
   const doors = new Set<number>()
   for (const [key, terms] of opens) {
@@ -98,6 +111,15 @@ export function milp(model: Model): string {
     objective.push(`${num(model.opening)} y${t}`)
   }
   return `Minimize\n obj: ${wrap(objective.map((t) => (t.startsWith('-') ? t : `+ ${t}`)))}\nSubject To\n${rows.map((r, i) => ` r${i}: ${wrap(r.split(' '))}`).join('\n')}\nBounds\n${bounds.map((b) => ` ${b}`).join('\n')}\nBinary\n ${wrap(binaries)}\nEnd\n`
+}
+
+/** Choices of a dish set in from one tick to another. */
+function at(model: Model, u: number, from: number, to: number): string[] {
+  const out: string[] = []
+  model.s[u]!.forEach((s, o) => {
+    if (s >= from && s <= to) out.push(`x${u}_${o}`)
+  })
+  return out
 }
 
 /** The LP format allows lines of 560 characters: break well before. */

@@ -72,6 +72,11 @@ const breaks: ReadonlyArray<{name: string; rule: Violation['rule']; plan: () => 
       ),
   },
   {
+    name: 'white bread set in with the brown',
+    rule: 'order',
+    plan: () => withLoad(of('bread-1'), (l) => ({...l, at: sound.loads.find(of('brown-bread-1'))!.at + 10})),
+  },
+  {
     name: 'a load before the soak ends',
     rule: 'ready',
     plan: () =>

@@ -45,15 +45,21 @@ export function fallingOven(
   }
 }
 
+const sharedFires = new Map<number, PlanProblem['firings']>()
+
 /** Fires from one to three and a half hours. */
 export function fires(hours = 34): PlanProblem['firings'] {
-  return [
+  const known = sharedFires.get(hours)
+  if (known) return known
+  const made = [
     [60, 200],
     [90, 245],
     [120, 285],
     [150, 315],
     [180, 340],
   ].map(([burn, peak]) => fallingOven(burn!, peak!, {hours}))
+  sharedFires.set(hours, made)
+  return made
 }
 
 const round = (name: string, d: number, height: number): Vessel => ({

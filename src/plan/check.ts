@@ -14,6 +14,7 @@ export interface Violation {
     | 'count'
     | 'clock'
     | 'night'
+    | 'order'
     | 'ready'
     | 'second fire'
     | 'start heat'
@@ -257,6 +258,27 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     if (minutes > most + 1e-6)
       bad('hands', null, at, minutes - most, `${minutes} min of door work at one opening; the hands have ${most}`)
   }
+
+  // White bread and pies wait until what is set in very hot to fall has been in half an hour.
+  const {settleIn} = rules
+  const inAt = (ok: (d: Dish) => boolean): {at: number; dish: Dish}[] =>
+    plan.loads.flatMap((l) =>
+      l.dishes.flatMap((d) =>
+        d.alreadyIn !== true && dishes.has(d.dish) && ok(dishes.get(d.dish)!) ? [{at: l.at, dish: dishes.get(d.dish)!}] : [],
+      ),
+    )
+  for (const h of inAt((d) => d.need.falling && d.need.startBest >= settleIn.veryHot))
+    for (const b of inAt(
+      (d) => !d.need.falling && d.need.startBest >= settleIn.crust && d.need.minutes.likely >= settleIn.crustMinutes,
+    ))
+      if (b.at >= h.at && b.at - h.at < settleIn.minutes)
+        bad(
+          'order',
+          b.dish.id,
+          b.at,
+          settleIn.minutes - (b.at - h.at),
+          `${b.dish.title} goes in ${b.at - h.at} min after ${h.dish.title}; half an hour is due`,
+        )
 
   // The floor.
   for (const s of stays) checkStanding(problem, s.dish, s.placed, s.from, bad)

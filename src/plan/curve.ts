@@ -23,6 +23,16 @@ export interface Curve {
  * @param ambient Air outside the oven, °C.
  */
 export function curveOf(forecast: Forecast, ambient: number): Curve {
+  const known = curves.get(forecast)
+  if (known && known.ambient === ambient) return known
+  const made = newCurve(forecast, ambient)
+  curves.set(forecast, made)
+  return made
+}
+
+const curves = new WeakMap<Forecast, Curve>()
+
+function newCurve(forecast: Forecast, ambient: number): Curve {
   const likely = forecast.baking.likely
   const readyCelsius = sample(likely, forecast.step, forecast.ready)
   return {

@@ -19,6 +19,8 @@ export interface Job {
   readonly area: number
   /** Minutes of hands to set it in, or to draw it. */
   readonly handling: number
+  /** Set in very hot to fall (1), a crust that waits half an hour for those (2), or neither (0). */
+  readonly order: 0 | 1 | 2
   /** Minutes after midnight; null where nobody waits for it. */
   readonly due: number | null
   /** Already set in at this clock time. */
@@ -93,6 +95,14 @@ function dueOf(dish: Dish, serve: number): number | null {
   return serve
 }
 
+/** Which side of the half hour of `rules.settleIn` a dish stands on. */
+function orderOf(dish: Dish): 0 | 1 | 2 {
+  const {need} = dish
+  const r = rules.settleIn
+  if (need.falling) return need.startBest >= r.veryHot ? 1 : 0
+  return need.startBest >= r.crust && need.minutes.likely >= r.crustMinutes ? 2 : 0
+}
+
 /** Minutes of hands one vessel takes at the door. */
 function handlingOf(dish: Dish): number {
   return dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
@@ -136,6 +146,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
           count: past.count,
           area: past.count * each,
           handling: past.count * handlingOf(dish),
+          order: orderOf(dish),
           due,
           since: past.at,
           stands,
@@ -152,7 +163,17 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const parts = Math.min(left, Math.max(split.get(dish.id) ?? 1, Math.ceil(left / Math.min(half, byHands))))
     for (let p = 0, at = first; p < parts; p++) {
       const count = Math.floor(left / parts) + (p < left % parts ? 1 : 0)
-      jobs.push({dish, first: at, count, area: count * each, handling: count * handlingOf(dish), due, since: null, stands: 3})
+      jobs.push({
+        dish,
+        first: at,
+        count,
+        area: count * each,
+        handling: count * handlingOf(dish),
+        order: orderOf(dish),
+        due,
+        since: null,
+        stands: 3,
+      })
       at += count
     }
   }
@@ -383,7 +404,8 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
     for (const d of load.dishes) before.set(d.dish, {at: load.at, draw: d.draw.likely})
   jobs.forEach((job, u) => {
     const c = program.choices[u]!
-    const ids: number[] = []
+    const ids = new Uint32Array(c.s.length)
+    let count = 0
     const cost = new Float64Array(c.s.length)
     const was = before.get(job.dish.id)
     for (let o = 0; o < c.s.length; o++) {
@@ -396,14 +418,14 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       if (was)
         cost[o]! +=
           weights.moved * (Math.abs(drawn - was.draw) + (job.since === null ? Math.abs(clock0 + s * rules.tick - was.at) : 0))
-      ids.push(o)
+      ids[count++] = o
     }
-    ids.sort((a, b) => cost[a]! - cost[b]! || a - b)
-    S.push(Int32Array.from(ids, (o) => c.s[o]!))
-    E.push(Int32Array.from(ids, (o) => c.e[o]!))
-    W.push(Uint8Array.from(ids, (o) => c.where[o]!))
-    C.push(Float64Array.from(ids, (o) => cost[o]!))
-    O.push(Int32Array.from(ids))
+    const kept = ids.subarray(0, count).sort((a, b) => cost[a]! - cost[b]! || a - b)
+    S.push(Int32Array.from(kept, (o) => c.s[o]!))
+    E.push(Int32Array.from(kept, (o) => c.e[o]!))
+    W.push(Uint8Array.from(kept, (o) => c.where[o]!))
+    C.push(Float64Array.from(kept, (o) => cost[o]!))
+    O.push(Int32Array.from(kept))
   })
   return {
     program,

@@ -65,8 +65,20 @@ function areaBelow(ground: Ground, y: number): number {
   return area
 }
 
-/** Prepare a floor. */
+const grids = new Map<string, FloorGrid>()
+
+/** Prepare a floor; the last few are kept, since a day is planned on the same floor many times. */
 export function floorGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight'>): FloorGrid {
+  const key = JSON.stringify([problem.floor, problem.mouth, problem.vaultHeight])
+  const found = grids.get(key)
+  if (found) return found
+  const made = newGrid(problem)
+  if (grids.size >= 4) grids.clear()
+  grids.set(key, made)
+  return made
+}
+
+function newGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight'>): FloorGrid {
   const room: FloorRoom = {
     floor: problem.floor,
     mouth: problem.mouth,

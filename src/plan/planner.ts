@@ -83,7 +83,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   })
   let settled = settleBest(problem, grid, jobsOf(problem, grid), options, tick)
   // What did not fit whole may fit in two or three batches.
-  if (settled.unplaced.length > 0 && full) {
+  if (settled.unplaced.length > 0 && full && !options.simulate) {
     const split = new Map<string, number>()
     for (const n of [2]) {
       for (const {job, why} of settled.unplaced)
@@ -202,24 +202,12 @@ function settleBest(
     tick(0.1 + 0.3 * (looks.length / programs.length))
   }
   looks.sort((a, b) => a.total - b.total || a.program.wood - b.program.wood)
-  if ((globalThis as any).DBG)
-    for (const l of looks)
-      console.log(
-        'look',
-        l.program.option.firing.burn,
-        l.lit,
-        l.total.toFixed(1),
-        l.model.jobs
-          .filter((_, u) => l.found.chosen[u]! < 0)
-          .map((j) => j.dish.id + 'x' + j.count)
-          .join(' '),
-      )
   let best: Settled | null = null
   const tries = full ? 2 : 1
   for (let i = 0; i < looks.length; i++) {
     const l = looks[i]!
     if (best && best.unplaced.length === 0 && (i >= tries || l.total > best.total + 1)) break
-    if (best && i >= 3) break
+    if (best && i >= tries) break
     const settled = settle(problem, grid, l, long, options)
     if (
       !best ||
@@ -248,13 +236,15 @@ function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: numb
   let start = first.found.chosen
   const dropped = new Set<number>()
   const fails = new Int32Array(n)
+  const failedAt = new Int32Array(n).fill(-1)
+  const least = new Int32Array(n)
   let last: Settled | null = null
-  for (let pass = 0; pass < 24; pass++) {
+  for (let pass = 0; pass < 16; pass++) {
     const {found, standing, unplaced} = searchAndPlace(
       model,
       grid,
       start,
-      pass === 0 ? rounds : pass < 4 ? Math.min(rounds, 30 + 3 * n) : 0,
+      pass === 0 ? rounds : Math.min(rounds, 30 + 3 * n),
       pass > 0,
     )
     const settled = (m: Model, c: Int32Array, option: FiringOption): Settled => {
@@ -303,12 +293,15 @@ function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: numb
       Int32Array.from(took, (t, u) => (t && exact.s[u]!.length > 0 ? 0 : -1)),
       option,
     )
-    // Late in the day of trying: what still does not fit is left out, so that the rest can be right.
+    // What is wrong again at the same time goes in later; late in the day of trying it is left out, so that the rest can be right.
     for (const u of wrong) {
-      fails[u]!++
-      if (fails[u]! >= (pass >= 12 ? 1 : 4)) dropped.add(u)
+      const at = took[u]!.s
+      fails[u] = at === failedAt[u] ? fails[u]! + 1 : 1
+      failedAt[u] = at
+      if (fails[u]! >= 2) least[u] = at + 1
+      if (pass >= 9) dropped.add(u)
     }
-    if (pass >= 5) for (const x of unplaced) dropped.add(jobs.indexOf(x.job))
+    if (pass >= 9) for (const x of unplaced) dropped.add(jobs.indexOf(x.job))
     model = on(
       option,
       true,
@@ -317,7 +310,7 @@ function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: numb
           ? {none: true}
           : t && !wrong.has(u) && t.s < earliest
             ? {must: t, only: true, exact: true}
-            : {from: earliest, ...(t && !wrong.has(u) ? {must: t} : {})},
+            : {from: Math.max(earliest, least[u]!), ...(t && !wrong.has(u) ? {must: t} : {})},
       ),
     )
     start = Int32Array.from(took, (t, u) => (t ? nearest(model, u, t.s, t.e, t.w) : -1))
@@ -442,23 +435,49 @@ function standAll(
       clock = t
       continue
     }
-    // The dish that found no room is moved; of its parts the one the placer stopped at.
-    const item =
+    // Whichever of the load can most cheaply go in at another time is moved; if none can, something that stands already.
+    const blamed =
       fresh.find((i) => model.jobs[i.u]!.dish.id === result.dish && model.jobs[i.u]!.first === result.first) ?? fresh[0]!
-    const set = refused[item.u] ?? new Set<number>()
-    set.add(t)
-    refused[item.u] = set
-    state.refused[item.u] = set
-    state.remove(item.u)
-    const next = state.best(item.u)
-    if (next.o >= 0) {
-      state.add(item.u, next.o)
-      const s = model.s[item.u]![next.o]!
-      if (s < t) {
-        // An earlier load changes: stand everything again from there.
-        clock = s - 1
-        all = all.filter((v) => v.from < s)
+    let victim = blamed
+    let least = Number.POSITIVE_INFINITY
+    const weigh = (i: {u: number; s: number; e: number; w: number}): void => {
+      const o = state.chosen[i.u]!
+      const before = state.cost
+      const set = new Set(refused[i.u] ?? [])
+      set.add(i.s)
+      state.remove(i.u)
+      state.refused[i.u] = set
+      const next = state.best(i.u)
+      if (next.o >= 0) state.add(i.u, next.o)
+      const rise = state.cost - before - (i.u === blamed.u ? 1e-3 : 0)
+      state.remove(i.u)
+      state.refused[i.u] = refused[i.u]
+      state.add(i.u, o)
+      if (rise < least) {
+        least = rise
+        victim = i
       }
+    }
+    for (const i of fresh) weigh(i)
+    if (least > missing / 4)
+      for (let u = 0; u < n; u++) {
+        const o = state.chosen[u]!
+        if (o < 0 || model.jobs[u]!.since !== null) continue
+        const s = model.s[u]![o]!
+        if (s < t && model.e[u]![o]! > t) weigh({u, s, e: model.e[u]![o]!, w: model.where[u]![o]!})
+      }
+    const set = refused[victim.u] ?? new Set<number>()
+    set.add(victim.s)
+    refused[victim.u] = set
+    state.refused[victim.u] = set
+    state.remove(victim.u)
+    const next = state.best(victim.u)
+    if (next.o >= 0) state.add(victim.u, next.o)
+    const first = Math.min(victim.s, next.o >= 0 ? model.s[victim.u]![next.o]! : victim.s)
+    if (first < t) {
+      // An earlier load changes: stand everything again from there.
+      clock = first - 1
+      all = all.filter((v) => v.from < first)
     }
   }
   return {chosen: Int32Array.from(state.chosen), standing: all, cost: state.cost}
@@ -585,10 +604,16 @@ function write(
       doors.add(drawn)
       const from = at - model.lit
       const to = drawn - model.lit
+      const mine = settled.standing.filter(
+        (v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count,
+      )
+      const zones = new Set(mine.map((v) => zoneAt(grid, v.y)))
+      // Shown where its vessels stand: the model's part of the floor is a wish the true floor may not grant.
+      const shown = zones.size === 1 ? [...zones][0]! : zones.size === 0 ? w : 3
       const three = (m: number): {low: number; likely: number; high: number} => ({
-        low: celsiusAt(curve, w, m, 'low'),
-        likely: celsiusAt(curve, w, m),
-        high: celsiusAt(curve, w, m, 'high'),
+        low: celsiusAt(curve, shown, m, 'low'),
+        likely: celsiusAt(curve, shown, m),
+        high: celsiusAt(curve, shown, m, 'high'),
       })
       dishes.push({
         dish: job.dish.id,
@@ -596,11 +621,10 @@ function write(
         draw: drawRange(curve, job, w, from, to, model.lit),
         celsiusIn: three(from),
         celsiusOut: three(to),
-        zone: w === 3 ? 'across' : zoneNames[w as 0 | 1 | 2],
+        zone: shown === 3 ? 'across' : zoneNames[shown as 0 | 1 | 2],
         ...(job.since === null ? {} : {alreadyIn: true}),
       })
-      for (const s of settled.standing)
-        if (s.dish === job.dish.id && s.number >= job.first && s.number < job.first + job.count) placed.push(placedOf(grid, s))
+      for (const v of mine) placed.push(placedOf(grid, v))
     }
     loads.push({number: loads.length + 1, at, dishes, placed})
   }

@@ -22,6 +22,11 @@ export const rules = {
   staySlack: 5,
   /** The misfit of a long bake is counted for its first hour: after that the crumb, not the crust, is baking. */
   misfitMinutes: 60,
+  /**
+   * White bread and pies are not set in until brown bread and beans have been in half an hour (Project Gutenberg #13493, 1829): minutes.
+   * It binds what wants falling heat from `veryHot` °C or more, and what is not falling, wants `crust` °C or more and bakes `crustMinutes`.
+   */
+  settleIn: {minutes: 30, veryHot: 200, crust: 195, crustMinutes: 25},
   /** A dish whose oven may not be hotter than this when it goes in is slack work: it is not wanted at the serving time. */
   slackCelsius: 125,
   /** A dough may rise up to so many times its time if it is mixed the evening before and kept cool. Common practice, no source. */

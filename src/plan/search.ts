@@ -1,4 +1,5 @@
 import type {Model} from './model.js'
+import {rules} from './rules.js'
 
 /**
  * Large-neighbourhood search on the compact model: take a few dishes out, put each back where it costs least, keep what is better.
@@ -43,6 +44,8 @@ export class State {
   readonly lanes: Int32Array[]
   readonly openings: Int32Array
   readonly hands: Float64Array
+  /** Set-ins of each order (`Job.order`) at each tick. */
+  readonly orders: readonly Int32Array[]
   readonly share: readonly [number, number, number]
   readonly cutCount: Int32Array
   readonly cutsOf: number[][]
@@ -63,6 +66,7 @@ export class State {
     this.lanes = [0, 1, 2].map(() => new Int32Array(model.ticks))
     this.openings = new Int32Array(model.ticks)
     this.hands = new Float64Array(model.ticks)
+    this.orders = [0, 1, 2].map(() => new Int32Array(model.ticks))
     this.share = [model.floor[0] / model.floorTotal, model.floor[1] / model.floorTotal, model.floor[2] / model.floorTotal]
     this.gone = n
     this.cutCount = new Int32Array(cuts.length)
@@ -97,6 +101,7 @@ export class State {
       if (w === 0 || w === 3) this.lanes[1]![s]! += sign
       if (w !== 2) this.lanes[2]![s]! += sign
       this.hands[s]! += handling
+      this.orders[m.jobs[u]!.order]![s]! += sign
       if (sign === 1 ? this.openings[s]!++ === 0 : --this.openings[s]! === 0) this.doors += sign
     }
     if (w === 0 || w === 3) this.lanes[1]![e]! += sign
@@ -129,6 +134,16 @@ export class State {
     return o
   }
 
+  /** True when a set-in at this tick keeps the half hour between what falls from very hot and crusts. */
+  private inOrder(order: 0 | 1 | 2, s: number): boolean {
+    if (order === 0 || s < 0) return true
+    const gap = rules.settleIn.minutes / rules.tick
+    const others = this.orders[order === 1 ? 2 : 1]!
+    const from = order === 1 ? s : s - gap + 1
+    for (let t = Math.max(0, from); t < from + gap && t < others.length; t++) if (others[t]! > 0) return false
+    return true
+  }
+
   /** True when the choice keeps every limit, given what else is in. */
   allows(u: number, o: number): boolean {
     const m = this.model
@@ -138,6 +153,7 @@ export class State {
     const w = m.where[u]![o]!
     const eps = 1e-9
     if (job.since === null && this.hands[s]! + job.handling > m.hands + eps) return false
+    if (job.since === null && !this.inOrder(job.order, s)) return false
     if (this.hands[e]! + job.handling > m.hands + eps) return false
     for (let z = 0; z < 3; z++) {
       const a = w === 3 ? job.area * this.share[z]! : w === z ? job.area : 0
@@ -246,6 +262,7 @@ export class State {
       const c = c0 + (old || this.openings[so]! > 0 ? 0 : m.opening) + (this.openings[eo]! > 0 ? 0 : m.opening)
       if (c >= bestCost - 1e-12) continue
       if ((!old && this.hands[so]! > spare) || this.hands[eo]! > spare) continue
+      if (job.order !== 0 && !old && !this.inOrder(job.order, so)) continue
       if (!swept) {
         this.sweep(u)
         swept = true
