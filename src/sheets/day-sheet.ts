@@ -171,15 +171,34 @@ interface Known {
 
 const stop = (text: string): string => (/[.!?]$/.test(text) ? text : `${text}.`)
 
-/** Steps of one clock time stand under one stamp. */
+/** Steps of one clock time stand under one stamp; feeds that follow each other with nothing between are one line with a box each. */
 function moments(steps: readonly Step[]): Step[][] {
   const out: Step[][] = []
   for (const step of steps) {
     const last = out.at(-1)
-    if (last && Math.round(last[0]!.at) === Math.round(step.at)) last.push(step)
+    const before = last?.at(-1)
+    const sameTime = last !== undefined && Math.round(last[0]!.at) === Math.round(step.at)
+    const sameFeed =
+      step.action === 'feed' && last !== undefined && last.every(({action}) => action === 'feed') && before?.say === step.say
+    if (sameTime || sameFeed) last.push(step)
     else out.push([step])
   }
   return out
+}
+
+/** The times at which the fire is fed again, each with its box. */
+function feedsAgain(steps: readonly Step[], style: Style): Element[] {
+  const again = steps.slice(1)
+  if (again.length === 0) return []
+  return [
+    h('p', {className: ['again']}, [
+      style.words['day.again'],
+      ...again.flatMap((step) => [
+        {type: 'text' as const, value: ' '},
+        h('span', {className: ['pair-box']}, [box(), ` ${timeOfDay(step.at, style)}`]),
+      ]),
+    ]),
+  ]
 }
 
 function moment(
@@ -192,6 +211,11 @@ function moment(
   const turn = steps.some((step) => step.action === 'light' || step.action === 'load')
   const testOf = (load: Step): Step | null => steps.find((step) => step.action === 'test' && step.load === load.load) ?? null
   const folded = new Set(steps.flatMap((step) => (step.action === 'load' ? (testOf(step) ?? []) : [])))
+  if (steps.every((step) => step.action === 'feed'))
+    return h('li', {className: ['step']}, [
+      stamp(steps[0]!.at, style),
+      h('div', [deed(steps[0]!, problem, dishes, style, {test: null, ...known}), ...feedsAgain(steps, style)]),
+    ])
   return h('li', {className: turn ? ['step', 'turn'] : ['step']}, [
     stamp(steps[0]!.at, style),
     h(
@@ -206,10 +230,10 @@ function moment(
 /** Rows for readings to be written in by hand: at the test, at each load, and two to spare. */
 function readingTable(plan: Plan, style: Style): Element {
   const {words} = style
-  // Five rows at most, three quarters of an hour apart or more: as many as a busy cook fills in.
+  // Four rows at most, three quarters of an hour apart or more: as many as a busy cook fills in.
   const times: number[] = []
   for (const time of [plan.ready, ...plan.loads.map((load) => load.at)].map(Math.round).sort((a, b) => a - b))
-    if (times.length < 5 && time - (times.at(-1) ?? -Infinity) >= 45) times.push(time)
+    if (times.length < 4 && time - (times.at(-1) ?? -Infinity) >= 45) times.push(time)
   const expected = (at: number): string =>
     temperatures(
       {
@@ -277,8 +301,12 @@ export function daySheet(view: PlanView, style: Style): Element {
     shaped: new Set(plan.steps.filter((step) => step.action === 'shape').map((step) => step.dishes.join())),
   }
   const all = moments(plan.steps)
-  return h('article', {className: ['sheet', 'day-sheet', all.length > 44 ? 'tight' : all.length > 24 ? 'dense' : 'roomy']}, [
-    h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.join(' '))]),
+  // Lines the sheet will need beyond its moments: several deeds at one time, and what is not placed.
+  const weight =
+    all.reduce((sum, steps) => sum + (steps.every(({action}) => action === 'feed') ? 1 : Math.max(1, steps.length * 0.6)), 0) +
+    4 * plan.unplaced.length
+  return h('article', {className: ['sheet', 'day-sheet', weight > 40 ? 'tight' : weight > 24 ? 'dense' : 'roomy']}, [
+    h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.map(stop).join(' '))]),
     ...unplacedBox(plan, problem, style),
     ...standingOrders(plan, style),
     h(
@@ -347,7 +375,7 @@ function loadTable(dishes: readonly Numbered[], style: Style, caption: string): 
         h('tr', [
           h('td', String(dish.number)),
           h('th', {scope: 'row'}, dish.title),
-          h('td', countOf(dish)),
+          h('td', String(dish.count)),
           h('td', zoneWord(dish.zone, style)),
           h('td', clock(dish.from, style)),
           h('td', temperatures(dish.celsiusIn, style)),

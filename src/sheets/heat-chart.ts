@@ -48,8 +48,9 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
     high: at(forecast.baking.high, minute),
     dark: burning(minute),
   }))
-  const afterSoak = Math.max(260, ...fires.map((fire) => at(forecast.baking.high, fire.ready)))
-  const top = Math.ceil((afterSoak + 15) / 50) * 50
+  // Scaled to the heat one bakes in: what is hotter before the soak ends runs out of the top.
+  const afterSoak = Math.max(260, ...fires.map((fire) => at(forecast.baking.likely, fire.ready)))
+  const top = Math.ceil((afterSoak + 25) / 50) * 50
   const lowest = Math.min(80, ...shown.filter(({dark}) => !dark).map(({low}) => low))
   const bottom = Math.max(0, Math.floor(lowest / 50) * 50)
   const x = scaleLinear([start, data.until], [size.left, size.width - size.right])
@@ -62,12 +63,12 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
 
   const range = area<(typeof shown)[number]>()
     .x((d) => x(d.minute))
-    .y0((d) => y(inRange(d.low)))
-    .y1((d) => y(inRange(d.high)))
+    .y0((d) => y(d.low))
+    .y1((d) => y(d.high))
     .defined((d) => !d.dark)
   const likely = line<(typeof shown)[number]>()
     .x((d) => x(d.minute))
-    .y((d) => y(inRange(d.likely)))
+    .y((d) => y(d.likely))
     .defined((d) => !d.dark)
 
   const halo = {stroke: '#fff', strokeWidth: 4, strokeLineJoin: 'round', paintOrder: 'stroke'}
@@ -199,6 +200,7 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
       s('title', {id: `${id}-title`}, words['chart.title']),
       s('desc', {id: `${id}-desc`}, description),
       s('defs', [
+        s('clipPath', {id: `${id}-frame`}, [s('rect', {x: size.left, y: size.top, width: edge - size.left, height: size.curve})]),
         s('pattern', {id: `${id}-fire`, width: 7, height: 7, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)'}, [
           s('line', {x1: 0, x2: 0, y1: 0, y2: 7, stroke: '#000', strokeWidth: 1.6}),
         ]),
@@ -217,8 +219,15 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
         strokeWidth: 0.8,
         strokeDashArray: [2, 4],
       }),
-      s('path', {d: range(shown) ?? '', fill: '#000', fillOpacity: 0.16, dataCurve: 'range'}),
-      s('path', {d: likely(shown) ?? '', fill: 'none', stroke: '#000', strokeWidth: 3.2, dataCurve: 'likely'}),
+      s('path', {d: range(shown) ?? '', fill: '#000', fillOpacity: 0.16, clipPath: `url(#${id}-frame)`, dataCurve: 'range'}),
+      s('path', {
+        d: likely(shown) ?? '',
+        fill: 'none',
+        stroke: '#000',
+        strokeWidth: 3.2,
+        clipPath: `url(#${id}-frame)`,
+        dataCurve: 'likely',
+      }),
       ...fireMarks,
       s('line', {x1: size.left, x2: size.left, y1: size.top, y2: base, stroke: '#000', strokeWidth: 1.5}),
       s('line', {x1: size.left, x2: edge, y1: base, y2: base, stroke: '#000', strokeWidth: 1.5}),

@@ -19,6 +19,7 @@ a:focus-visible { outline: 3px solid #000; outline-offset: 2px; }
 .small { font-size: .85rem; }
 .ours { border-left: 3px dotted #000; padding-left: .6rem; }
 .warn { border: 2px solid #000; padding: .4rem .7rem; }
+.warn { break-inside: avoid; }
 .warn p, .warn ul { margin: .2rem 0; }
 table { border-collapse: collapse; width: 100%; }
 caption { text-align: left; font-weight: bold; padding: .2rem 0; }
@@ -49,6 +50,8 @@ sup { line-height: 0; font-weight: bold; }
 .bare .do { font-weight: bold; }
 .no { border: 1.5px solid #000; padding: 0 .25em; }
 .aside { font-size: .92em; line-height: 1.25; }
+.again { margin: .1rem 0 0 1.65rem; }
+.pair-box { white-space: nowrap; margin-left: .5em; }
 .standing { border: 1px solid #000; padding: .3rem .7rem; font-size: .92em; line-height: 1.25; break-inside: avoid; }
 .standing h2 { font-size: 1.05rem; margin: 0; }
 .standing ul { margin: .1rem 0; columns: 2; column-gap: 2rem; }
@@ -96,14 +99,26 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .note { min-width: 0; min-height: 0; display: inline; }
   .dense { font-size: .95rem; }
   .tight { font-size: .86rem; }
+  .tight .day > li { grid-template-columns: 5rem minmax(0, 1fr); }
+  .tight .do, .tight .aside { display: inline; }
+  .tight .aside::before { content: "\\2002"; }
   .dense .do, .tight .do { font-size: 1.1em; }
   .dense .stamp, .tight .stamp { font-size: 1.2em; }
   .dense .day > li { padding: .12rem 0; }
-  .tight .day > li { padding: .06rem 0; }
+  .tight .day > li { padding: .04rem 0; }
   .dense .deed + .deed, .tight .deed + .deed { margin-top: .1rem; }
   .dense .lead, .tight .lead { font-size: 1em; }
   .dense .blank td, .tight .blank td { height: 1.6rem; padding-top: 0; padding-bottom: 0; }
+  .tight .blank td { height: 1.4rem; }
+  .tight .blank th { padding-top: 0; padding-bottom: 0; }
+  .day-sheet.tight .small ul { columns: 3; }
+  .tight > .warn:not(.small) { font-size: .9em; line-height: 1.2; }
+  .tight .standing { font-size: .86em; }
+  .tight .warn p, .tight .warn ul { margin-top: .1rem; margin-bottom: .1rem; }
   .dense .warn, .tight .warn { font-size: .84em; padding: .1rem .6rem; }
+  .heat-sheet .small { font-size: .78rem; }
+  .heat-sheet svg { max-height: 150mm; }
+  .heat-sheet td, .heat-sheet th { padding-top: .08rem; padding-bottom: .08rem; }
   .cautions-sheet { font-size: .88rem; }
   .weighing .batches { columns: 2; column-gap: 1.6rem; font-size: .9rem; }
   .batch h2 { font-size: 1.05rem; margin: .3rem 0 0; }

@@ -156,7 +156,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
       body: [
         h('article', {className: ['sheet', 'index']}, [
           h('h1', head.title),
-          h('p', {className: ['lead']}, head.lines.join(' ')),
+          h('p', {className: ['lead']}, head.lines.map((line) => (line.endsWith('.') ? line : `${line}.`)).join(' ')),
           h('h2', words['index.pin']),
           h('ul', [
             link('pin-up.html', words['sheet.pinUp']),

@@ -269,6 +269,7 @@ export const de: Words = {
   'standing.dough':
     'Teig früh fertig: kühl stellen, solange er warten kann. Nicht gegangen: näher an den Ofen; kommt der Ofen später, als der Teig warten kann, zusammenstoßen und neu formen.',
   'own.look': '{from} bis {until}',
+  'day.again': 'Wieder um',
   'day.test': 'Erst prüfen: {sign}',
   'own.from': 'Ab {time}',
   'own.between': 'Richtig bei {temperature}.',

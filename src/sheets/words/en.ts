@@ -271,9 +271,10 @@ export const en = {
   'standing.dough':
     'Dough ready early: keep it cool as long as it can wait. Not risen: nearer the oven; if the oven is later than the dough can wait, knock it down and shape it again.',
   'own.look': '{from} to {until}',
+  'day.again': 'Again at',
   'day.test': 'Test first: {sign}',
   'own.from': 'From {time}',
-  'own.between': 'Right from {temperature}.',
+  'own.between': 'Right at {temperature}.',
   'own.below': 'Right below {temperature}.',
   'own.hold': 'Can wait {time}.',
   'day.setIn': 'Set in load {number}:',
