@@ -47,7 +47,7 @@ let lock: WakeLockSentinel | null = null
 export async function awake(on: boolean): Promise<void> {
   try {
     if (on && document.visibilityState === 'visible')
-      lock = lock && !lock.released ? lock : await navigator.wakeLock.request('screen')
+      lock = lock?.released === false ? lock : await navigator.wakeLock.request('screen')
     else if (!on) {
       await lock?.release()
       lock = null

@@ -72,7 +72,7 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
               <PlanWork state={state} />
             )
           ) : null}
-          <Changes view={view} />
+          <Moved state={state} view={view} />
           {now === null ? null : <Alarm deeds={deeds} now={now} state={state} />}
           <Work deeds={deeds} now={now} style={style} />
         </>
@@ -174,6 +174,37 @@ function SetClock({now}: {readonly now: number}): JSX.Element {
       <Do onDo={() => put(now + 15)}>+15 min</Do>
       <Do onDo={() => put(now + 60)}>+1 h</Do>
     </>
+  )
+}
+
+/** What the last note moved, and why. */
+function Moved({state, view}: {readonly state: State; readonly view: PlanView}): JSX.Element | null {
+  const {moved} = state.planning
+  if (state.planning.state !== 'made' || (!moved && view.changes.length === 0)) return null
+  return (
+    <section class="moved" aria-live="polite">
+      {view.changes.length > 0 ? (
+        <Changes view={view} />
+      ) : (
+        <>
+          <h3>{w.moved}</h3>
+          {moved && moved.lines.length > 0 ? (
+            <ul>
+              {moved.lines.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          ) : (
+            <p>{w.notMoved}</p>
+          )}
+        </>
+      )}
+      {moved ? <p>{words.moved.because(moved.because)}</p> : null}
+      {view.believed.map((line) => (
+        <p key={line}>{line}</p>
+      ))}
+      {moved ? <Do onDo={() => app.set({planning: {...state.planning, moved: null}})}>{words.moved.close}</Do> : null}
+    </section>
   )
 }
 

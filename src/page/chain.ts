@@ -1,6 +1,7 @@
 import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
+import {believe} from '../plan/believe.js'
 import {readDay} from '../plan/day.js'
 import {type MadePlan, type MakePlan, makePlan} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
@@ -102,7 +103,13 @@ export function readFolder(files: Folder): FolderRead {
 
 /** A plan, or why there can be none yet. */
 export type Planned =
-  | {readonly ok: true; readonly read: FolderRead & {readonly day: Day; readonly oven: OvenSpec}; readonly made: MadePlan}
+  | {
+      readonly ok: true
+      readonly read: FolderRead & {readonly day: Day; readonly oven: OvenSpec}
+      readonly made: MadePlan
+      /** What past firings and today's readings say of the oven, in plain sentences. */
+      readonly believed: readonly string[]
+    }
   | {readonly ok: false; readonly messages: readonly Message[]}
 
 /**
@@ -134,6 +141,7 @@ export function planFolder(
       ],
     }
   const {now, ...watch} = options
-  const made = makePlan({oven, day, receipts: read.receipts, options: watch})
-  return {ok: true, read: {...read, day, oven}, made}
+  const {parameters, said} = believe({oven, past: read.past, readings: read.readings, log: read.log})
+  const made = makePlan({oven, day, receipts: read.receipts, parameters, options: watch})
+  return {ok: true, read: {...read, day, oven}, made, believed: said}
 }

@@ -243,6 +243,7 @@ function plan({files, showing, now}: Asks['plan']['ask'], progress: (share: numb
       what,
       why,
     })),
+    believed: found.believed,
     chart,
     floors,
     dishes: problem.dishes.map((dish) => ({

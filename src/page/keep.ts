@@ -1,6 +1,6 @@
 import {type DBSchema, type IDBPDatabase, openDB} from 'idb'
 import type {Folder} from './folder.js'
-import {type Change, changeOf, merge, undone} from './merge.js'
+import {type Change, changeOf, grown, merge, undone} from './merge.js'
 
 /** A bake day kept in the browser. */
 export interface KeptDay {
@@ -263,22 +263,5 @@ export class Keep {
       out.set(path, forth)
     }
     return out
-  }
-}
-
-/** Two changes one after the other as one, where the second touches what the first put in; null where it lies apart. */
-export function grown(first: Change, second: Change): Change | null {
-  const end = first.at + first.come.length
-  if (second.at > end || second.at + second.gone.length < first.at) return null
-  // What the second took away before and behind what the first put in belonged to the text before both.
-  const before = second.at < first.at ? second.gone.slice(0, first.at - second.at) : ''
-  const behind = second.at + second.gone.length > end ? second.gone.slice(end - second.at) : ''
-  const from = Math.max(0, second.at - first.at)
-  const to = Math.min(first.come.length, second.at + second.gone.length - first.at)
-  const at = Math.min(first.at, second.at)
-  return {
-    at,
-    gone: before + first.gone + behind,
-    come: first.come.slice(0, from) + second.come + first.come.slice(Math.max(from, to)),
   }
 }

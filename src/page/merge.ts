@@ -50,3 +50,20 @@ export function merge(base: string, theirs: string, ours: string): string | null
   if (mineEnd <= other.at) return done(theirs, mine)
   return null
 }
+
+/** Two changes one after the other as one, where the second touches what the first put in; null where it lies apart. */
+export function grown(first: Change, second: Change): Change | null {
+  const end = first.at + first.come.length
+  if (second.at > end || second.at + second.gone.length < first.at) return null
+  // What the second took away before and behind what the first put in belonged to the text before both.
+  const before = second.at < first.at ? second.gone.slice(0, first.at - second.at) : ''
+  const behind = second.at + second.gone.length > end ? second.gone.slice(end - second.at) : ''
+  const from = Math.max(0, second.at - first.at)
+  const to = Math.min(first.come.length, second.at + second.gone.length - first.at)
+  const at = Math.min(first.at, second.at)
+  return {
+    at,
+    gone: before + first.gone + behind,
+    come: first.come.slice(0, from) + second.come + first.come.slice(Math.max(from, to)),
+  }
+}

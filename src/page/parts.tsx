@@ -204,11 +204,13 @@ export function Messages(props: {
   )
 }
 
-/** A drawing of the sheets. It was made as a tree and cleaned of all that may not stand in one (`src/sheets/page.ts`). */
+/**
+ * A drawing of the sheets. It was made as a tree and cleaned of all that may not stand in one (`src/sheets/page.ts`); the page's policy
+ * would let no script of it run either.
+ */
 export function Figure(props: {readonly drawing: Drawing; readonly small?: boolean}): JSX.Element {
   return (
     <figure class={props.small ? 'drawing small' : 'drawing'}>
-      {/* biome-ignore lint/security/noDangerouslySetInnerHtml: the text was cleaned by `clean` and its scripts could not run under the page's policy */}
       <div class="paper" dangerouslySetInnerHTML={{__html: props.drawing.svg}} />
       {props.drawing.lines.length > 0 ? (
         <figcaption>

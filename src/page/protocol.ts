@@ -2,7 +2,7 @@ import type {Band, Range} from '../lexicon/schema.js'
 import type {FiringLog} from '../oven/log.js'
 import type {OvenSpec} from '../oven/types.js'
 import type {Day, Plan} from '../plan/types.js'
-import type {Message, Receipt} from '../receipt/types.js'
+import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
 
 /** How figures are shown; the worker makes a `Style` of it. */
@@ -103,6 +103,8 @@ export interface PlanView {
   readonly unplaced: ReadonlyArray<{readonly dish: string; readonly reason: string; readonly remedies: readonly string[]}>
   readonly suggestions: readonly string[]
   readonly changes: ReadonlyArray<{readonly dish: string | null; readonly what: string; readonly why: string}>
+  /** What past firings and today's readings say of the oven. */
+  readonly believed: readonly string[]
   readonly chart: Drawing
   readonly floors: readonly Drawing[]
   readonly dishes: ReadonlyArray<{readonly id: string; readonly title: string; readonly stem: string; readonly amount: string}>

@@ -6,6 +6,7 @@ import {CalledOff, Engine} from './engine.js'
 import {type Folder, titleOf} from './folder.js'
 import {Keep, type KeptDay, type KeptStep} from './keep.js'
 import {merge} from './merge.js'
+import {moved} from './moved.js'
 import type {FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
 import {words} from './words.js'
 
@@ -32,6 +33,8 @@ export interface Planning {
   readonly files: Folder | null
   readonly faults: readonly Message[]
   readonly failed: string
+  /** What the last planning moved against the plan before it, and the note it followed. */
+  readonly moved: {readonly lines: readonly string[]; readonly because: string} | null
 }
 
 /** A clock set by hand to rehearse a day: minutes of the day at a moment of the real clock. */
@@ -70,7 +73,7 @@ const plainLikes: Likes = {
   audience: 'kitchen',
 }
 
-const noPlan: Planning = {state: 'none', share: 0, view: null, files: null, faults: [], failed: ''}
+const noPlan: Planning = {state: 'none', share: 0, view: null, files: null, faults: [], failed: '', moved: null}
 
 const LIKES = 'hearthfall-likes'
 const LAST = 'hearthfall-day'
@@ -134,6 +137,7 @@ export class App {
   #reading = {running: false, again: false}
   #looking = {running: false, again: false, timer: 0}
   #planRun = 0
+  #saying = 0
 
   watch(watcher: () => void): () => void {
     this.#watchers.add(watcher)
@@ -145,8 +149,11 @@ export class App {
     for (const watcher of this.#watchers) watcher()
   }
 
+  /** Tell something in passing. It goes away by itself, so that it never lies over a button for long. */
   say(said: string): void {
     this.set({said})
+    clearTimeout(this.#saying)
+    this.#saying = setTimeout(() => this.set({said: ''}), 6000) as unknown as number
   }
 
   // — opening —
@@ -450,7 +457,7 @@ export class App {
   }
 
   /** Make the plan, or what is left of it. A plan under way is called off first. */
-  async plan(): Promise<void> {
+  async plan(because = ''): Promise<void> {
     await this.flush().catch(() => {})
     if (this.#planner.busy) this.#planner.stop()
     const run = ++this.#planRun
@@ -468,7 +475,17 @@ export class App {
       )
       if (run !== this.#planRun) return
       if (found.ok) {
-        this.set({planning: {state: 'made', share: 1, view: found.view, files, faults: [], failed: ''}})
+        this.set({
+          planning: {
+            state: 'made',
+            share: 1,
+            view: found.view,
+            files,
+            faults: [],
+            failed: '',
+            moved: because === '' || !planning.view ? null : {lines: moved(planning.view, found.view, likes.showing), because},
+          },
+        })
         this.say(found.view.plan.possible ? words.plan.done : words.plan.doneInPart)
       } else this.set({planning: {...this.state.planning, state: 'faults', faults: found.messages}})
     } catch (error) {
@@ -518,7 +535,7 @@ export class App {
     const here = this.state.files.get(path) ?? ''
     this.edit(new Map([[path, here === log ? answer.text : (merge(log, here, answer.text) ?? answer.text)]]), 'note')
     this.say([words.bake.noted(answer.said), ...answer.warnings].join(' '))
-    if (replan) void this.plan()
+    if (replan) void this.plan(answer.said)
     else {
       const {planning, files} = this.state
       this.set({planning: {...planning, files}})

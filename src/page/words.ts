@@ -221,6 +221,16 @@ export const words = {
     took: (s: string): string => `Worked out in ${s} s.`,
   },
 
+  moved: {
+    does: {light: 'light', rake: 'rake out', load: 'set in', draw: 'draw'} as Readonly<Record<string, string>>,
+    moved: (what: string, was: string, now: string): string => `${what} ${now} instead of ${was}`,
+    fresh: (what: string, now: string): string => `${what} ${now}, which was not in the plan before`,
+    gone: (what: string): string => `${what} is no longer in the plan`,
+    because: (note: string): string => `Planned again after: ${note}.`,
+    believed: 'What the readings say of the oven',
+    close: 'Seen',
+  },
+
   bake: {
     title: 'At the oven',
     noDay: 'There is no day to log yet: fill in Company first.',

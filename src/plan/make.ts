@@ -1,8 +1,11 @@
+import {calibrate} from '../oven/calibrate.js'
 import {forecast, PRIOR, usualFiring} from '../oven/forecast.js'
+import type {FiringLog} from '../oven/log.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
+import {clockText, minutesText} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
 import type {Day, FiringOption, Plan, PlanProblem} from './types.js'
 
@@ -13,6 +16,10 @@ export interface MakePlan {
   readonly receipts: readonly Receipt[]
   /** From readings; the drawing's own where absent. */
   readonly parameters?: OvenParameters
+  /** The day's own log so far: what is in the oven stays, the rest is planned again. */
+  readonly log?: FiringLog | null
+  /** The present, minutes after midnight of the day; the log's last entry where absent. */
+  readonly now?: number
   readonly options?: Pick<PlanOptions, 'effort' | 'progress' | 'cancelled'>
 }
 
@@ -41,7 +48,132 @@ export function makePlan(input: MakePlan): MadePlan {
     spare,
     secondFires: (p) => twoFires(input, dishes, p.firing.burn),
   })
-  return {plan, problem, dishes, spare, messages: [...messages, ...plan.messages]}
+  const {log} = input
+  if (!log || log.lit === null) return {plan, problem, dishes, spare, messages: [...messages, ...plan.messages]}
+  const again = planAgain(input, problem, plan, log, spare)
+  return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
+}
+
+/**
+ * The rest of a day that has begun. The plan is taken to have been followed where the log does not say otherwise; readings correct the
+ * oven; what is in it stays; what has not been set in is planned again, and a change costs a little, so that small surprises move little.
+ */
+export function planAgain(
+  input: Pick<MakePlan, 'oven' | 'parameters' | 'now' | 'options' | 'day'>,
+  problem: PlanProblem,
+  plan: Plan,
+  log: FiringLog,
+  spare: readonly Dish[] = [],
+): {plan: Plan; problem: PlanProblem} {
+  const lit = log.lit!
+  const now = input.now ?? Math.max(lit, log.raked ?? lit, ...log.rows.map((r) => r.at))
+  const firing: Firing = {
+    wood: log.wood ?? plan.firing.wood,
+    burn: log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit),
+    soak: plan.firing.soak,
+  }
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
+  const said = (what: 'set in' | 'drawn', id: string): number | undefined =>
+    log.rows.find((r) => r.what === what && (r.dish === id || r.dish === slugOf(byId.get(id)?.file ?? '')))?.at
+  // A fire lit late moves everything the log does not tell of by as much.
+  const shift = lit - plan.lit
+  const set: NonNullable<PlanProblem['done']>['set'][number][] = []
+  for (const load of plan.loads)
+    for (const d of load.dishes) {
+      const at = said('set in', d.dish) ?? load.at + shift
+      if (at > now) continue
+      const drawnAt = said('drawn', d.dish) ?? d.draw.likely + shift
+      const placed = load.placed.filter((p) => p.dish === d.dish)
+      set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed: placed.slice(0, d.count)})
+    }
+  const past: OvenEvent[] = [...log.doors]
+  for (const s of set) {
+    const dish = byId.get(s.dish)
+    if (!dish) continue
+    past.push({
+      minutes: s.at - lit,
+      kind: 'load',
+      mass: dish.mass * s.count,
+      water: dish.water * s.count,
+      bake: Math.max(5, 1.5 * dish.need.minutes.likely),
+    })
+  }
+  const calibration = calibrate(input.oven, {
+    firing,
+    readings: log.readings,
+    events: past,
+    ...(input.parameters ? {prior: input.parameters} : {}),
+  })
+  const {parameters} = calibration
+  // Loads already drawn are no longer the planner's: they stay in the oven's history here.
+  const gone = past.filter(
+    (e) =>
+      e.kind === 'door' ||
+      set.some(
+        (s) =>
+          s.drawn !== null && e.kind === 'load' && e.minutes === s.at - lit && e.mass === (byId.get(s.dish)?.mass ?? 0) * s.count,
+      ),
+  )
+  const oven = {oven: input.oven, parameters}
+  const simulate = simulator(oven)
+  const withPast: NonNullable<PlanOptions['simulate']> = (option, events, exact) =>
+    simulate(
+      option,
+      [...gone, ...events].sort((a, b) => a.minutes - b.minutes),
+      exact,
+    )
+  const hours = ((plan.forecast.baking.likely.length - 1) * plan.forecast.step) / 60
+  const start: FiringOption = {
+    firing,
+    forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours}),
+  }
+  const rest: PlanProblem = {...problem, firings: [start], done: {now, lit, set, plan}}
+  const made = planDay(rest, {...input.options, simulate: withPast, spare})
+  const changes = changesOf(plan, made, now)
+  return {plan: {...made, changes}, problem: rest}
+}
+
+/** What moved between two plans, and why. */
+function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['changes']> {
+  const out: NonNullable<Plan['changes']>[number][] = []
+  const at = (p: Plan, clock: number): number => {
+    const i = (clock - p.lit) / p.forecast.step
+    return p.forecast.baking.likely[Math.max(0, Math.min(p.forecast.baking.likely.length - 1, Math.round(i)))]!
+  }
+  const off = at(after, now) - at(before, now)
+  const late = after.lit - before.lit
+  const why =
+    late !== 0
+      ? `the fire was lit ${minutesText(Math.abs(late))} ${late > 0 ? 'later' : 'earlier'} than planned`
+      : Math.abs(off) < 3
+        ? 'to agree with the log'
+        : `the oven is ${Math.round(Math.abs(off))} °C ${off > 0 ? 'hotter' : 'cooler'} than planned at ${clockText(now)}`
+  const was = new Map(before.loads.flatMap((l) => l.dishes.map((d) => [d.dish, {at: l.at, draw: d.draw.likely}] as const)))
+  for (const load of after.loads)
+    for (const d of load.dishes) {
+      const old = was.get(d.dish)
+      if (!old) continue
+      const moved = load.at - old.at
+      const drawn = d.draw.likely - old.draw
+      if (d.alreadyIn !== true && moved !== 0)
+        out.push({
+          dish: d.dish,
+          what: `set in ${minutesText(Math.abs(moved))} ${moved > 0 ? 'later' : 'earlier'}`,
+          why,
+          minutes: moved,
+        })
+      else if (drawn !== 0)
+        out.push({
+          dish: d.dish,
+          what: `drawn ${minutesText(Math.abs(drawn))} ${drawn > 0 ? 'later' : 'earlier'}`,
+          why,
+          minutes: drawn,
+        })
+    }
+  for (const u of after.unplaced)
+    if (!before.unplaced.some((b) => b.dish === u.dish)) out.push({dish: u.dish, what: 'left out', why: u.reason, minutes: 0})
+  return out
 }
 
 /** The falling oven with a plan's loads in it, for `planDay`. */

@@ -137,6 +137,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const each = grid.area / most
     const due = dueOf(dish, problem.day.serve)
     for (const past of already) {
+      const base = first
       if (past.drawn === null) {
         const zones = past.placed.map((p) => whereIndex(p.zone))
         const stands = zones.length > 0 && zones.every((z) => z === zones[0]) ? zones[0]! : 3
@@ -150,7 +151,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
           due,
           since: past.at,
           stands,
-          stood: past.placed,
+          stood: past.placed.map((v, i) => ({...v, number: base + i})),
         })
       }
       first += past.count
@@ -421,6 +422,16 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       ids[count++] = o
     }
     const kept = ids.subarray(0, count).sort((a, b) => cost[a]! - cost[b]! || a - b)
+    if (count === 0 && job.since !== null) {
+      // It is in the oven and no draw keeps every rule any more: it is drawn at once.
+      const s = Math.floor((job.since - clock0) / rules.tick)
+      S.push(Int32Array.of(s))
+      E.push(Int32Array.of(Math.max(nowTick, s + 1)))
+      W.push(Uint8Array.of(job.stands))
+      C.push(Float64Array.of(0))
+      O.push(Int32Array.of(-1))
+      return
+    }
     S.push(Int32Array.from(kept, (o) => c.s[o]!))
     E.push(Int32Array.from(kept, (o) => c.e[o]!))
     W.push(Uint8Array.from(kept, (o) => c.where[o]!))

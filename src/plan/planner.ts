@@ -553,7 +553,8 @@ export function eventsOf(model: Model, found: Found, option: FiringOption): Oven
 /** The least any plan could cost under the model: over every fire and lighting time, with this plan's loads in the oven. */
 function boundOf(problem: PlanProblem, grid: FloorGrid, settled: Settled, options: PlanOptions): number | null {
   void options
-  if (settled.unplaced.length > 0) return null
+  // A plan made again also pays for what it moves, so the two would not be alike.
+  if (settled.unplaced.length > 0 || problem.done?.plan) return null
   const n = settled.model.jobs.length
   const rounds = n > 150 ? 40 : n > 60 ? 120 : 260
   const mine = lowerBound(settled.model, settled.total, rounds)
@@ -597,8 +598,8 @@ function write(
       const origin = model.origin[u]![o]!
       const choices = model.program.choices[u]!
       const drawn = clock(model.e[u]![o]!)
-      misfit += choices.misfit[origin]!
-      used += choices.used[origin]!
+      misfit += choices.misfit[origin] ?? 0
+      used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
       if (job.since === null) doors.add(at)
       doors.add(drawn)

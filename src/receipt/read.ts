@@ -5,7 +5,7 @@ import {lineIndex} from './position.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readTimes} from './times.js'
-import type {Message, ReadIngredient, ReadReceipt} from './types.js'
+import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts} from './types.js'
 import {makeView} from './view.js'
 import {readYield} from './yields.js'
 
@@ -38,7 +38,9 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
   const {facts} = stated
   const year = facts.year ?? options.year ?? null
   const where = facts.place ?? options.place ?? null
-  for (const section of readSections(source, file, stated.bodyStart, facts)) {
+  // Words for heat and scales without a letter are read by year and place, wherever those come from.
+  const known: ReceiptFacts = {...facts, ...(year === null ? {} : {year}), ...(where === null ? {} : {place: where})}
+  for (const section of readSections(source, file, stated.bodyStart, known)) {
     const title = stated.title !== null && receipts.length === 0 ? stated.title : section.title
     const view = makeView(section)
     let ingredients = readIngredients(view, title)

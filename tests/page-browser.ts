@@ -1,0 +1,159 @@
+import {type ChildProcess, execFileSync, spawn} from 'node:child_process'
+import {existsSync, mkdtempSync, readFileSync, rmSync} from 'node:fs'
+import {tmpdir} from 'node:os'
+import {join} from 'node:path'
+import {type Browser, type BrowserContext, chromium, type Page} from 'playwright-core'
+
+/** Debian's Chromium, kept from speaking to anyone by itself. */
+export const executable = '/usr/bin/chromium'
+export const hasBrowser = existsSync(executable)
+const flags = [
+  '--no-sandbox',
+  '--disable-gpu',
+  '--disable-background-networking',
+  '--disable-component-update',
+  '--disable-sync',
+  '--no-first-run',
+]
+
+/** Build the page into a folder of its own. */
+export function buildPage(): {readonly file: string; readonly url: string; readonly folder: string} {
+  const folder = mkdtempSync(join(tmpdir(), 'hearthfall-page-test-'))
+  const file = join(folder, 'hearthfall.html')
+  execFileSync(process.execPath, ['scripts/build-page.mjs', file], {stdio: ['ignore', 'ignore', 'inherit']})
+  return {file, url: `file://${file}`, folder}
+}
+
+export const launch = (): Promise<Browser> => chromium.launch({executablePath: executable, args: flags})
+
+/** Everything a page asked of anyone but itself, and every error in it. */
+export function listen(context: BrowserContext): {readonly requests: string[]; readonly errors: string[]} {
+  const requests: string[] = []
+  const errors: string[] = []
+  const watch = (page: Page): void => {
+    page.on('request', (request) => {
+      if (!/^(?:blob|data|about):/.test(request.url()) && !(request.url().startsWith('file:') && request.isNavigationRequest()))
+        requests.push(request.url())
+    })
+    page.on('pageerror', (error) => errors.push(error.message))
+    page.on('dialog', (dialog) => {
+      errors.push(`dialog: ${dialog.message()}`)
+      void dialog.dismiss()
+    })
+  }
+  context.on('page', watch)
+  return {requests, errors}
+}
+
+/** A Chromium of our own with its own profile, so that it can be killed without a warning. */
+export async function mortal(
+  profile: string,
+): Promise<{readonly browser: Browser; readonly process: ChildProcess; kill: () => Promise<void>}> {
+  rmSync(join(profile, 'DevToolsActivePort'), {force: true})
+  const child = spawn(
+    executable,
+    [...flags, '--headless=new', '--remote-debugging-port=0', `--user-data-dir=${profile}`, 'about:blank'],
+    {
+      stdio: 'ignore',
+      detached: true,
+    },
+  )
+  const gone = new Promise<void>((resolve) => child.once('exit', () => resolve()))
+  const port = await until(() => {
+    const file = join(profile, 'DevToolsActivePort')
+    return existsSync(file) ? readFileSync(file, 'utf8').split('\n')[0] || null : null
+  })
+  const browser = await chromium.connectOverCDP(`http://127.0.0.1:${port}`)
+  return {
+    browser,
+    process: child,
+    kill: async () => {
+      // The whole group: the browser and every process it began, at once, as when the battery is empty.
+      process.kill(-child.pid!, 'SIGKILL')
+      await gone
+    },
+  }
+}
+
+async function until<T>(look: () => T | null, patience = 30_000): Promise<T> {
+  for (const from = Date.now(); Date.now() - from < patience; ) {
+    const found = look()
+    if (found !== null) return found
+    await new Promise((resolve) => setTimeout(resolve, 50))
+  }
+  throw new Error('nothing came')
+}
+
+/** Watches for frames that hang. Read `window.longest` (ms) later. */
+export const watchFrames = (page: Page): Promise<void> =>
+  page.evaluate(() => {
+    const it = globalThis as unknown as {longest: number; requestAnimationFrame: (f: (t: number) => void) => void}
+    it.longest = 0
+    let last = performance.now()
+    const look = (): void => {
+      const now = performance.now()
+      it.longest = Math.max(it.longest, now - last)
+      last = now
+      it.requestAnimationFrame(look)
+    }
+    it.requestAnimationFrame(look)
+  })
+
+export const longestFrame = (page: Page): Promise<number> =>
+  page.evaluate(() => (globalThis as unknown as {longest: number}).longest)
+
+/**
+ * Type and kill, again and again: each time words are typed into a receipt, at a random moment the browser dies, and what was typed a
+ * second or more before must be there when it is opened again.
+ *
+ * @returns how often words older than a second were lost, and the age in ms of the oldest key that was
+ */
+export async function killed(
+  url: string,
+  times: number,
+  random: () => number,
+): Promise<{readonly lost: number; readonly oldest: number}> {
+  const profile = mkdtempSync(join(tmpdir(), 'hearthfall-profile-'))
+  let lost = 0
+  let oldest = 0
+  let sure = ''
+  let before: ReadonlyArray<{readonly text: string; readonly age: number}> = []
+  try {
+    for (let round = 0; round <= times; round++) {
+      const {browser, kill} = await mortal(profile)
+      try {
+        const page = browser.contexts()[0]!.pages()[0] ?? (await browser.contexts()[0]!.newPage())
+        await page.goto(`${url}#receipts`)
+        const box = page.getByLabel('The receipt as it stands')
+        if (round === 0) await page.getByRole('button', {name: 'Begin a receipt'}).click()
+        await box.waitFor({timeout: 60_000})
+        if (round > 0) {
+          const there = await box.inputValue()
+          if (!there.startsWith(sure)) lost++
+          const gone = before.find(({text}) => !there.startsWith(text))
+          if (gone) oldest = Math.max(oldest, gone.age)
+        }
+        if (round === times) break
+        const typed: Array<{at: number; text: string}> = []
+        let text = await box.inputValue()
+        await box.press('Control+End')
+        const end = Date.now() + 1200 + random() * 1500
+        while (Date.now() < end) {
+          await page.keyboard.type(String.fromCharCode(97 + Math.floor(random() * 26)))
+          text = await box.inputValue()
+          typed.push({at: Date.now(), text})
+        }
+        const death = Date.now()
+        sure = typed.filter(({at}) => death - at > 1000).at(-1)?.text ?? ''
+        before = typed.map(({at, text}) => ({text, age: death - at}))
+        await kill()
+      } finally {
+        await kill().catch(() => {})
+        await browser.close().catch(() => {})
+      }
+    }
+  } finally {
+    rmSync(profile, {recursive: true, force: true, maxRetries: 5, retryDelay: 200})
+  }
+  return {lost, oldest}
+}
