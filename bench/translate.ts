@@ -50,7 +50,11 @@ export async function run(): Promise<void> {
   }
   translate(book.slice(0, 50_000), {file: 'book.md'})
   const whole = Math.min(...[1, 2, 3].map(() => time(() => translate(book, {file: 'book.md'}))))
-  say(`translate / remark-parse, one book of ${(book.length / 1e6).toFixed(1)} MB as one file`, whole / time(() => parser.parse(book)), 0.4)
+  say(
+    `translate / remark-parse, one book of ${(book.length / 1e6).toFixed(1)} MB as one file`,
+    whole / time(() => parser.parse(book)),
+    0.4,
+  )
 
   const once = book.slice(0, book.lastIndexOf('\n# ', book.length / 2))
   const growth = [1, 2, 4].map((n) => {
@@ -59,7 +63,12 @@ export async function run(): Promise<void> {
   })
   for (const i of [1, 2]) {
     const ratio = growth[i]! / growth[0]!
-    process.stdout.write(`time a copy, ${2 ** i} copies against one`.padEnd(65) + `${ratio.toFixed(2)} (0.85 to 1.15)${Math.abs(ratio - 1) <= 0.15 ? '' : '  MISSED'}\n`)
+    process.stdout.write(
+      `time a copy, ${2 ** i} copies against one`.padEnd(65) +
+        `${ratio.toFixed(2)} (0.85 to 1.15)${Math.abs(ratio - 1) <= 0.15 ? '' : '  MISSED'}\n`,
+    )
   }
-  process.stdout.write(`memory of this process at its highest`.padEnd(65) + `${Math.round(process.resourceUsage().maxRSS / 1024)} MB\n`)
+  process.stdout.write(
+    `memory of this process at its highest`.padEnd(65) + `${Math.round(process.resourceUsage().maxRSS / 1024)} MB\n`,
+  )
 }

@@ -112,12 +112,22 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         suggest: 'quote the words exactly as they stand in the text',
       })
   if (receipts.length === 0 && !messages.some((m) => m.severity === 'error'))
-    messages.push({file, line: 1, column: 1, severity: 'warning', rule: 'empty', reason: 'there is no receipt in this file', suggest: 'write a heading with the receipt’s name, and its text below'})
+    messages.push({
+      file,
+      line: 1,
+      column: 1,
+      severity: 'warning',
+      rule: 'empty',
+      reason: 'there is no receipt in this file',
+      suggest: 'write a heading with the receipt’s name, and its text below',
+    })
   return {receipts, messages}
 }
 
 const reading = (one: ReadIngredient): string =>
-  one.exact === null ? one.item : `${one.exact}${one.exactHigh === undefined ? '' : `–${one.exactHigh}`} ${one.measure} ${one.item}`
+  one.exact === null
+    ? one.item
+    : `${one.exact}${one.exactHigh === undefined ? '' : `–${one.exactHigh}`} ${one.measure} ${one.item}`
 
 /** ": 3 times, on lines 4, 9 and 12". */
 function list(places: readonly number[], place: (offset: number) => {line: number}): string {
