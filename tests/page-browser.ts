@@ -1,3 +1,4 @@
+/// <reference lib="dom" />
 import {type ChildProcess, execFileSync, spawn} from 'node:child_process'
 import {existsSync, mkdtempSync, readFileSync, rmSync} from 'node:fs'
 import {tmpdir} from 'node:os'
