@@ -88,6 +88,8 @@ export class IngredientReader {
   /** The last definite amount and measure, for "the same of", "ditto", "two of rose-water". */
   private last: Draft | null = null
   private listed = false
+  /** The block of the run-in list being read; −1 outside one. */
+  private runInBlock = -1
 
   constructor(
     private readonly view: View,
@@ -121,6 +123,7 @@ export class IngredientReader {
       if (start >= 0) {
         if (this.listed) this.part = this.nextPart()
         this.listed = true
+        this.runInBlock = this.view.tokens[start]!.block
         this.runIn(start, to)
         continue
       }
@@ -335,7 +338,10 @@ export class IngredientReader {
 
   private prose(from: number, to: number, mode: Mode): void {
     if (this.isIndex(from, to)) return
+    const {part} = this
     this.scan(from, to, mode)
+    // In prose a part ("for the icing") lasts as long as its paragraph.
+    this.part = part
   }
 
   /** An index or a bill of fare: names and page numbers, no amounts. */
@@ -934,6 +940,8 @@ export class IngredientReader {
     const {words, tokens} = this.view
     const before = this.drafts[this.drafts.length - 1]
     if (before === undefined || !before.bare || tokens[before.start]!.block !== tokens[at]!.block) return null
+    // "butter two tins" is no amount of butter.
+    if (!before.inList && quantity.dimension === 'count') return null
     let i = before.next
     while (i < at && (tokens[i]!.kind === 'mark' || words[i] === 'of')) i++
     if (i < at) return null
@@ -1523,6 +1531,8 @@ export class IngredientReader {
       next = noun.next
       unit = 'indefinite'
     }
+    // Only fruit is asked for by its rind: "the rind of a pound of pork" asks for pork.
+    if (row !== null && row.group !== 'fruit' && parts.includes('rind')) return -1
     for (const part of parts) {
       const made = partItem(base, part)
       this.push(
@@ -1787,6 +1797,15 @@ export class IngredientReader {
         return next
       // What follows a comma after an entry with an amount may only say how it is got ready.
       if (!noun.known && !startsEntry) return next
+      // After the first name of a line, a word the lexicon lacks says how the thing is got ready.
+      if (
+        !noun.known &&
+        at > 0 &&
+        tokens[at - 1]!.block === first.block &&
+        first.block !== this.runInBlock &&
+        section.blocks[first.block]!.kind !== 'paragraph'
+      )
+        return next
       if (!noun.known && section.blocks[first.block]!.kind !== 'item' && noun.next - noun.start > 4) return next
       if (words[at - 1] === 'in' || words[at - 1] === 'with' || words[at - 1] === 'from' || words[at - 1] === 'for') return next
       this.push(
