@@ -603,6 +603,16 @@ function Log({state, date}: {readonly state: State; readonly date: string}): JSX
       {text.trim() === '' ? <p>{w.logEmpty}</p> : null}
       {log ? (
         <ul>
+          {log.raked !== null ? (
+            <li>
+              <strong>{clock(log.raked, styleOf(state.likes.showing))}</strong> {w.do.rake}
+            </li>
+          ) : null}
+          {log.lit !== null ? (
+            <li>
+              <strong>{clock(log.lit, styleOf(state.likes.showing))}</strong> {w.do.light}
+            </li>
+          ) : null}
           {[...log.rows]
             .reverse()
             .slice(0, 12)

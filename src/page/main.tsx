@@ -47,7 +47,7 @@ function Whole(): JSX.Element {
     <div class="whole">
       <a
         class="skip"
-        href={`#${place}`}
+        href="#work"
         onClick={(event) => {
           event.preventDefault()
           document.getElementById('work')?.focus()

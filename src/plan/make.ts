@@ -84,7 +84,8 @@ export function planAgain(
       const at = said('set in', d.dish) ?? load.at + shift
       if (at > now) continue
       const drawnAt = said('drawn', d.dish) ?? d.draw.likely + shift
-      const placed = load.placed.filter((p) => p.dish === d.dish)
+      const before = load.dishes.slice(0, load.dishes.indexOf(d)).reduce((n, o) => (o.dish === d.dish ? n + o.count : n), 0)
+      const placed = load.placed.filter((p) => p.dish === d.dish).slice(before)
       set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed: placed.slice(0, d.count)})
     }
   const past: OvenEvent[] = [...log.doors]

@@ -208,7 +208,24 @@ function settleBest(
     const l = looks[i]!
     if (best && best.unplaced.length === 0 && (i >= tries || l.total > best.total + 1)) break
     if (best && i >= tries) break
-    const settled = settle(problem, grid, l, long, options)
+    let settled = settle(problem, grid, l, long, options)
+    // What was lost on the way may fit when the day is begun again on the curve it led to.
+    for (let again = 0; again < 2 && full && options.simulate && settled.unplaced.length > 0; again++) {
+      const program = programOf(problem, l.program.index, jobs, grid, given, true, settled.option)
+      const model = modelOf(problem, program, jobs, grid, l.lit)
+      const from = Int32Array.from(settled.found.chosen, (o, u) =>
+        o < 0 ? -1 : nearest(model, u, settled.model.s[u]![o]!, settled.model.e[u]![o]!, settled.model.where[u]![o]!),
+      )
+      const other = settle(
+        problem,
+        grid,
+        {program, lit: l.lit, model, found: {chosen: from, cost: 0, unplaced: 0}, total: 0},
+        long,
+        options,
+      )
+      if (other.unplaced.length < settled.unplaced.length) settled = other
+      else break
+    }
     if (
       !best ||
       settled.unplaced.length < best.unplaced.length ||
@@ -370,13 +387,19 @@ function searchAndPlace(
   let chosen = start
   let best: {chosen: Int32Array; standing: Standing[]; cost: number} | null = null
   for (let attempt = 0; attempt < 4; attempt++) {
-    const found = search(model, {
+    const again = calm || attempt > 0
+    let found = search(model, {
       rounds: attempt === 0 ? rounds : Math.ceil(rounds / 5),
       start: chosen,
       seed: 7 + attempt,
-      calm: calm || attempt > 0,
+      calm: again,
       refused,
     })
+    // Small corrections are enough while everything has a place; where something has none, look further.
+    if (again && found.unplaced > model.s.filter((s) => s.length === 0).length) {
+      const wider = search(model, {rounds: 60 + 10 * n, start: found.chosen, seed: 31 + attempt, refused})
+      if (wider.cost < found.cost) found = wider
+    }
     const before = refused.reduce((sum, r) => sum + (r?.size ?? 0), 0)
     const stood = standAll(model, grid, found, refused)
     if (!best || stood.cost < best.cost - 1e-9) best = stood

@@ -269,7 +269,8 @@ export class State {
       }
       const w = where[o]!
       const start = Math.max(0, so)
-      if (this.nextBad[w]![start + 1]! < eo) continue
+      // What is in the oven already stands there, whatever the model makes of its floor.
+      if (!old && this.nextBad[w]![start + 1]! < eo) continue
       if (w !== 2) {
         if ((!old && this.through[2]![start]! > narrow2) || this.through[2]![eo]! > narrow2) continue
         if (w !== 1 && ((!old && this.through[1]![start]! > narrow1) || this.through[1]![eo]! > narrow1)) continue
@@ -280,7 +281,7 @@ export class State {
         const a = w === 3 ? job.area * this.share[z]! : job.area
         if (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) full = true
       }
-      if (full) continue
+      if (full && !old) continue
       if (this.cutsOf[u]!.length > 0 && !this.allows(u, o)) continue
       bestCost = c
       bestO = o
