@@ -22,7 +22,7 @@ describe('a planned day', () => {
   it('keeps every rule, or names what to leave out so that the rest does, on 2,000 random days', () => {
     let impossible = 0
     fc.assert(
-      fc.property(fc.integer({min: 1, max: 1e9}), fc.integer({min: 1, max: 6}), (seed, n) => {
+      fc.property(fc.integer({min: 1, max: 1e9}), fc.integer({min: 1, max: 5}), (seed, n) => {
         const p = randomDay(seed, n)
         const plan = planDay(p, {effort: 'quick'})
         if (plan.possible) expect(check(p, plan)).toEqual([])
