@@ -52,8 +52,8 @@ describe('broken input is told by file, line and column, with what to write inst
   it('a log with odd rows is read all the same', async () => {
     const {code, err} = await run(['plan', join(folder, 'day-log-bad-row')])
     expect(code).toBe(0)
-    expect(err).toMatch(/2027-02-20\.md:10:1/)
-    expect(err).toMatch(/2027-02-20\.md:11:1/)
+    expect(err).toMatch(/2027-02-20\.md:10:21:/)
+    expect(err).toMatch(/2027-02-20\.md:11:3:/)
   })
 })
 

@@ -90,7 +90,7 @@ export function readDayFolder(folder: string): DayFolder {
   const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
   const logFile = join(folder, 'firings', `${day.date}.md`)
   const log = existsSync(logFile) ? readLog(readText(logFile, logFile, 'log'), logFile, {zone: day.zone}) : null
-  const wrong = log?.messages.filter((m) => m.severity === 'error') ?? []
+  const wrong = [...past.messages, ...(log?.messages ?? [])].filter((m) => m.severity === 'error')
   if (wrong.length > 0) throw new Failure(wrong)
   messages.push(...past.messages, ...(log?.messages ?? []))
   return {

@@ -4,7 +4,7 @@ import {type FiringLog, readLog} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import {readText} from './files.js'
 
-/** Every log of a `firings` folder, oldest first; a log that cannot be read is told of and left out. */
+/** Every log of a `firings` folder, oldest first. A log whose front matter cannot be read is an error among the messages. */
 export function readLogs(
   folder: string,
   options: {before?: string; zone?: string | null} = {},
@@ -16,7 +16,7 @@ export function readLogs(
     if (options.before !== undefined && name >= `${options.before}.md`) continue
     const file = join(folder, name)
     const read = readLog(readText(file, file, 'log'), file, options.zone === undefined ? {} : {zone: options.zone})
-    messages.push(...read.messages.map((m) => (m.severity === 'error' ? {...m, severity: 'warning' as const} : m)))
+    messages.push(...read.messages)
     if (read.log) logs.push(read.log)
   }
   return {logs, messages}

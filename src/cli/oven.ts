@@ -21,6 +21,8 @@ export function runOven(given: Given): Outcome {
   if (!read.oven || errors.length > 0) throw new Failure(errors)
   const {oven} = read
   const logs = readLogs(join(dirname(file), 'firings'))
+  const wrong = logs.messages.filter((m) => m.severity === 'error')
+  if (wrong.length > 0) throw new Failure(wrong)
   const learnt = learn(oven, {logs: logs.logs, past: read.readings})
   const found = answers(oven, {parameters: learnt.parameters})
   const style = styleGiven(given)

@@ -1,3 +1,4 @@
+import {join} from 'node:path'
 import {believe} from '../plan/believe.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
@@ -7,7 +8,7 @@ import {styleOf} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import type {Given} from './arguments.js'
 import {type DayFolder, readDayFolder} from './day-folder.js'
-import {messageLines} from './failure.js'
+import {Failure, messageLines} from './failure.js'
 import {writeAll} from './files.js'
 import type {Outcome} from './run.js'
 import {choice, colour, columns} from './show.js'
@@ -48,10 +49,17 @@ export function warnings(read: DayFolder): string {
   return messageLines(read.messages.filter((m) => m.severity === 'warning'))
 }
 
-/** The plan of a day as read. */
+/**
+ * The plan of a day as read.
+ *
+ * @throws {Failure} where an amount of the day's list cannot be read
+ */
 export function planOf(read: DayFolder): MadePlan {
   const {parameters} = believe({oven: read.oven, past: read.past, readings: read.readings, log: read.log})
-  return makePlan({oven: read.oven, day: read.day, receipts: read.receipts, parameters})
+  const made = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, parameters})
+  const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
+  if (wrong.length > 0) throw new Failure(wrong.map((m) => ({...m, file: join(read.folder, m.file)})))
+  return made
 }
 
 /** The style the options ask for. */
