@@ -6,8 +6,10 @@ import {dirname, join} from 'node:path'
 import type {Browser, BrowserContext, Download, Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, it} from 'vitest'
 import {run} from '../src/cli/run.js'
+import {planFolder} from '../src/page/chain.js'
 import {pageWith} from '../src/page/embedded.js'
 import {unzipFolder} from '../src/page/zip.js'
+import {planJson} from '../src/sheets/plan-json.js'
 import {buildPage, hasBrowser, killed, launch, listen, longestFrame, watchFrames} from './page-browser.js'
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
@@ -217,7 +219,10 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     const logged = await out()
     const log = [...logged].find(([path]) => path.startsWith('firings/'))?.[1] ?? ''
     for (const words of ['lit:', 'raked:', 'floor | 240 °C', 'arm | 22', 'flour | browns slowly']) expect(log).toContain(words)
-    expect(await command(logged)).toBe(after)
+    const again = planFolder(logged)
+    if (!again.ok) throw new Error(JSON.stringify(again.messages))
+    expect(planJson(again.made.plan, again.made.problem, again.read.oven)).toBe(after)
+    expect((await command(logged)).length).toBeGreaterThan(1000)
 
     // And it comes back in as a day of its own.
     const zip = page.waitForEvent('download')

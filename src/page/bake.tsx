@@ -8,7 +8,7 @@ import type {Style} from '../sheets/style.js'
 import {allowSound, awake, beep, ring, shake} from './alarms.js'
 import {type Deed, deedsOf, inside, moves, noteOf, standing} from './deeds.js'
 import {Choice, Do, Field, Figure, Page} from './parts.js'
-import {Changes, PlanWork} from './plan.js'
+import {PlanWork} from './plan.js'
 import type {PlanView} from './protocol.js'
 import {app, type State} from './state.js'
 import {styleOf} from './style.js'
@@ -180,25 +180,22 @@ function SetClock({now}: {readonly now: number}): JSX.Element {
 /** What the last note moved, and why. */
 function Moved({state, view}: {readonly state: State; readonly view: PlanView}): JSX.Element | null {
   const {moved} = state.planning
-  if (state.planning.state !== 'made' || (!moved && view.changes.length === 0)) return null
+  if (state.planning.state !== 'made' || !moved) return null
   return (
     <section class="moved" aria-live="polite">
-      {view.changes.length > 0 ? (
-        <Changes view={view} />
+      <h3>{w.moved}</h3>
+      {moved && moved.lines.length > 0 ? (
+        <ul>
+          {moved.lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
       ) : (
-        <>
-          <h3>{w.moved}</h3>
-          {moved && moved.lines.length > 0 ? (
-            <ul>
-              {moved.lines.map((line) => (
-                <li key={line}>{line}</li>
-              ))}
-            </ul>
-          ) : (
-            <p>{w.notMoved}</p>
-          )}
-        </>
+        <p>{w.notMoved}</p>
       )}
+      {[...new Set(view.changes.map((one) => one.why))].map((why) => (
+        <p key={why}>{words.moved.why(why)}</p>
+      ))}
       {moved ? <p>{words.moved.because(moved.because)}</p> : null}
       {view.believed.map((line) => (
         <p key={line}>{line}</p>

@@ -3,7 +3,7 @@ import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
 import {believe} from '../plan/believe.js'
 import {readDay} from '../plan/day.js'
-import {type MadePlan, type MakePlan, makePlan} from '../plan/make.js'
+import {type MadePlan, type MakePlan, makePlan, planAgain} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt, Translation} from '../receipt/types.js'
@@ -141,7 +141,27 @@ export function planFolder(
       ],
     }
   const {now, ...watch} = options
-  const {parameters, said} = believe({oven, past: read.past, readings: read.readings, log: read.log})
-  const made = makePlan({oven, day, receipts: read.receipts, parameters, options: watch})
-  return {ok: true, read: {...read, day, oven}, made, believed: said}
+  // What past firings taught; today's readings are put to it when the rest of the day is planned.
+  const taught = believe({oven, past: read.past, readings: read.readings, log: null})
+  const input = {oven, day, receipts: read.receipts, parameters: taught.parameters, options: watch}
+  const key = JSON.stringify(
+    [...files].filter(([path]) => path !== `firings/${day.date}.md`).sort(([a], [b]) => (a < b ? -1 : 1)),
+  )
+  if (morning?.key !== key) morning = {key, made: makePlan(input)}
+  const {made} = morning
+  const {log} = read
+  if (!log || log.lit === null) return {ok: true, read: {...read, day, oven}, made, believed: taught.said}
+  const again = planAgain({...input, ...(now === undefined ? {} : {now})}, made.problem, made.plan, log, made.spare)
+  const {said} = log.readings.length > 0 ? believe({oven, past: read.past, readings: read.readings, log}) : taught
+  // The messages of the morning's plan are of what has been planned anew since.
+  const messages = made.messages.slice(0, made.messages.length - made.plan.messages.length)
+  return {
+    ok: true,
+    read: {...read, day, oven},
+    made: {...made, ...again, messages: [...messages, ...again.plan.messages]},
+    believed: said,
+  }
 }
+
+/** The day as it was planned before it began: `makePlan` would plan it at every note again, and a note changes nothing of it. */
+let morning: {readonly key: string; readonly made: MadePlan} | null = null

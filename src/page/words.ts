@@ -226,6 +226,7 @@ export const words = {
     moved: (what: string, was: string, now: string): string => `${what} ${now} instead of ${was}`,
     fresh: (what: string, now: string): string => `${what} ${now}, which was not in the plan before`,
     gone: (what: string): string => `${what} is no longer in the plan`,
+    why: (why: string): string => `Why: ${why}.`,
     because: (note: string): string => `Planned again after: ${note}.`,
     believed: 'What the readings say of the oven',
     close: 'Seen',
