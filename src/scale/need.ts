@@ -100,7 +100,8 @@ function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], us
  * What a dish needs of the oven, from the receipt's own oven phrases and times where it gives them and from its kind where not.
  *
  * The reference is the temperature the minutes belong to: the receipt's heat for the receipt's time, the kind's for the kind's. The
- * dose is then (reference − done) × minutes, design §4.
+ * dose is then (reference − done) × minutes, design §4. For a dish left in a falling oven the reference is the heat it is set in at, and the
+ * planner counts its dose on a usual fall from there (`plan/rules`).
  *
  * @param receipt the receipt
  * @param kind its kind's row, or what its band stands for
@@ -151,8 +152,7 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kin
   end = Math.min(end, low - 5)
   const falling = kind.falling || receipt.facts.holdsHeat === true
   const overnight = kind.overnight || (falling && minutes.high >= 480)
-  const setIn = own !== null ? best : kind.start.best
-  const reference = falling ? meanOfFall(setIn, minutes.likely) : setIn
+  const reference = own !== null ? best : kind.start.best
   const done = Math.min(kind.done, reference - leastDrive)
   if (done < kind.done) {
     inferred.push({
@@ -166,20 +166,6 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kin
     inferred,
     ownTime: own !== null,
   }
-}
-
-/**
- * Mean of the baking temperature over a bake that is left in a falling oven: the receipt's minutes are minutes of a usual fall, not of the
- * heat it was set in at. (1/t)∫ (T₀ − T_room)e^(−t/τ) dt above the room's temperature, with τ = 10 h: between thin clay (8–10 h) and closed brick (14–24 h) because
- * the first hours, and the load itself, fall faster than the night (measured ovens, `docs/oven.md`).
- *
- * @param setIn °C
- * @param minutes the receipt's time
- */
-function meanOfFall(setIn: number, minutes: number): number {
-  const room = 20
-  const x = Math.max(minutes, 1) / 600
-  return room + ((setIn - room) * (1 - Math.exp(-x))) / x
 }
 
 /** The start range of a phrase beside its kind's: the overlap where they agree; the phrase where they do not. */
