@@ -52,20 +52,13 @@ try {
     logLevel: 'warn',
     define: {global: 'globalThis'},
     oxc: {jsx: {runtime: 'automatic', importSource: 'preact'}},
-    plugins: [
-      {
-        name: 'engine',
-        resolveId: (id) => (id === 'virtual:engine' ? '\0engine' : undefined),
-        load: (id) => (id === '\0engine' ? `export default ${JSON.stringify(packed)}` : undefined),
-      },
-      viteSingleFile({removeViteModuleLoader: true}),
-    ],
+    plugins: [viteSingleFile({removeViteModuleLoader: true})],
     build: {outDir: work, emptyOutDir: true, target: 'es2022', modulePreload: false, reportCompressedSize: false},
   })
   const html = readFileSync(join(work, 'index.html'), 'utf8')
   const {lookHash} = await import(`data:text/javascript,${encodeURIComponent(await script('src/sheets/page.ts', 'esm', 'node'))}`)
   mkdirSync(join(out, '..'), {recursive: true})
-  writeFileSync(out, guarded(html, lookHash))
+  writeFileSync(out, guarded(laid(html), lookHash))
   const size = Buffer.byteLength(readFileSync(out))
   process.stdout.write(
     `${out}: ${Math.round(size / 1024)} KB (core ${Math.round(engine.length / 1024)} KB, packed ${Math.round(packed.length / 1024)} KB)\n`,
@@ -74,13 +67,22 @@ try {
   rmSync(work, {recursive: true, force: true})
 }
 
+/** The page in the order it is needed: its look, its own script, and the packed core last, which no browser runs by itself. */
+function laid(html) {
+  const script = /<script type="module"[^>]*>[\s\S]*?<\/script>/.exec(html)
+  const bare = html.slice(0, script.index) + html.slice(script.index + script[0].length)
+  const at = bare.lastIndexOf('</body>')
+  const own = script[0].replace(/^<script[^>]*>/, '<script type="module" async>')
+  return `${bare.slice(0, at)}${own}\n<script type="text/plain" id="hearthfall-engine">${packed}</script>\n${bare.slice(at)}`
+}
+
 /** The page with its policy: only the scripts and styles that stand in it now. `sheetLook` is the style of the printed sheets. */
 function guarded(html, sheetLook) {
   const body = html
     .replace(/<script type="module" crossorigin>/g, '<script type="module">')
     .replace(/<style rel="stylesheet" crossorigin>/g, '<style>')
   const hashes = (tag) =>
-    [...body.matchAll(new RegExp(`<${tag}(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}>`, 'g'))].map(
+    [...body.matchAll(new RegExp(`<${tag}(?![^>]*text/plain)(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}>`, 'g'))].map(
       ([, text]) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`,
     )
   const policy = [

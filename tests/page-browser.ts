@@ -87,18 +87,20 @@ async function until<T>(look: () => T | null, patience = 30_000): Promise<T> {
 
 /** Watches for frames that hang. Read `window.longest` (ms) later. */
 export const watchFrames = (page: Page): Promise<void> =>
-  page.evaluate(() => {
-    const it = globalThis as unknown as {longest: number; requestAnimationFrame: (f: (t: number) => void) => void}
-    it.longest = 0
-    let last = performance.now()
-    const look = (): void => {
+  page.evaluate(`
+    window.longest = 0
+    window.lastFrame = performance.now()
+    window.look ??= () => {
       const now = performance.now()
-      it.longest = Math.max(it.longest, now - last)
-      last = now
-      it.requestAnimationFrame(look)
+      window.longest = Math.max(window.longest, now - window.lastFrame)
+      window.lastFrame = now
+      requestAnimationFrame(window.look)
     }
-    it.requestAnimationFrame(look)
-  })
+    if (!window.looking) {
+      window.looking = true
+      requestAnimationFrame(window.look)
+    }
+  `)
 
 export const longestFrame = (page: Page): Promise<number> =>
   page.evaluate(() => (globalThis as unknown as {longest: number}).longest)

@@ -23,8 +23,9 @@ export function pageWith(html: string, files: ReadonlyMap<string, string>): stri
     (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`,
   )
   const bare = html.replace(new RegExp(`<script[^>]*id="${CARRIER}"[^>]*>[^<]*</script>\\s*`), '')
-  const at = bare.lastIndexOf('</body>')
-  if (at < 0 || !bare.includes('<div id="page"')) throw new RangeError('this is not the page of Hearthfall')
+  // Before the page's own script, which then finds it without waiting for what follows.
+  const at = bare.indexOf('<div id="page"')
+  if (at < 0) throw new RangeError('this is not the page of Hearthfall')
   return `${bare.slice(0, at)}<script type="application/json" id="${CARRIER}">${json}</script>\n${bare.slice(at)}`
 }
 

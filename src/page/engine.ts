@@ -1,4 +1,3 @@
-import engineCode from 'virtual:engine'
 import type {Asks, Name, Reply} from './protocol.js'
 
 /** Thrown by a question that was called off, or overtaken by a newer one of its kind. */
@@ -9,12 +8,24 @@ export class CalledOff extends Error {
   }
 }
 
+/** The id of the block the build puts at the page's end: the core as one script, gzip, then base64. */
+const PACKED = 'hearthfall-engine'
+
+/** The packed core. It stands last in the page, so that the page is drawn before it has come. */
+async function packedCode(): Promise<string> {
+  if (document.readyState === 'loading')
+    await new Promise((resolve) => document.addEventListener('DOMContentLoaded', resolve, {once: true}))
+  return document.getElementById(PACKED)?.textContent ?? ''
+}
+
 let address: Promise<string> | null = null
 
 /** The core's code, unpacked once, as an address workers can be started from. */
 function codeAddress(): Promise<string> {
   address ??= (async () => {
-    const packed = Uint8Array.from(atob(engineCode), (c) => c.charCodeAt(0))
+    const bytes = atob(await packedCode())
+    const packed = new Uint8Array(bytes.length)
+    for (let i = 0; i < bytes.length; i++) packed[i] = bytes.charCodeAt(i)
     const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))
     const code = await new Response(stream).blob()
     return URL.createObjectURL(new Blob([code], {type: 'text/javascript'}))

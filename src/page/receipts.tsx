@@ -233,7 +233,7 @@ function OneReceipt({state, path, text}: {readonly state: State; readonly path: 
           {w.take}
         </Do>
       </div>
-      <div class="as-read" aria-busy={read ? undefined : 'true'}>
+      <div class="as-read" aria-busy={read ? undefined : 'true'} data-took={Math.round(state.readingMs)}>
         <h2>{w.read}</h2>
         {read && read.titles.length > 1 ? (
           <Choice

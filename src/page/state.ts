@@ -160,7 +160,6 @@ export class App {
 
   async start(): Promise<void> {
     addEventListener('hashchange', () => this.set({place: placeOf(location.hash)}))
-    this.#reader.warm()
     try {
       this.#keep = await Keep.open((day) => void this.#heard(day))
       const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
@@ -180,6 +179,7 @@ export class App {
       this.set({ready: true, day: newId(), files: carried ?? new Map(), saving: 'nowhere'})
       this.#look()
     }
+    this.#reader.warm()
     addEventListener('visibilitychange', () => {
       if (document.visibilityState === 'visible') void this.#heard(this.state.day)
     })
