@@ -172,8 +172,7 @@ function settleBest(
     .sort((a, b) => a.low - b.low || a.program.wood - b.program.wood)
   // A first look at every fire that could be best, at the lighting time that suits it, with its loads in the oven.
   const looks: Look[] = []
-  for (const {program, starts, low} of order) {
-    if (looks.length >= 2 && looks.some((l) => l.found.unplaced === 0 && l.total < low)) continue
+  const lookAt = ({program, starts, low}: (typeof order)[number]): Look => {
     const good = starts.filter((s) => s.low <= low + 0.5)
     // The latest lighting that costs nothing, with half an hour in hand where there is one.
     const latest = good[good.length - 1]!
@@ -198,16 +197,26 @@ function settleBest(
           best = other
         }
       }
-    looks.push(best)
+    return best
+  }
+  const later: typeof order = []
+  for (const candidate of order) {
+    if (looks.length >= 2 && looks.some((l) => l.found.unplaced === 0 && l.total < candidate.low)) {
+      later.push(candidate)
+      continue
+    }
+    looks.push(lookAt(candidate))
     tick(0.1 + 0.3 * (looks.length / programs.length))
   }
   looks.sort((a, b) => a.total - b.total || a.program.wood - b.program.wood)
   let best: Settled | null = null
   const tries = full ? 2 : 1
-  for (let i = 0; i < looks.length; i++) {
-    const l = looks[i]!
+  for (let i = 0; i < looks.length + later.length; i++) {
+    // A fire that looked good before its loads went in may cool too far under them: then the hotter ones it put out of the running.
+    const l = looks[i] ?? lookAt(later[i - looks.length]!)
+    // Two fires are tried in earnest; more only while a dish has no place.
     if (best && best.unplaced.length === 0 && (i >= tries || l.total > best.total + 1)) break
-    if (best && i >= tries) break
+    if (best && i >= (full ? 7 : 1)) break
     let settled = settle(problem, grid, l, long, options)
     // What was lost on the way may fit when the day is begun again on the curve it led to.
     for (let again = 0; again < 2 && full && options.simulate && settled.unplaced.length > 0; again++) {
@@ -232,7 +241,7 @@ function settleBest(
       (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
     )
       best = settled
-    tick(0.4 + 0.4 * ((i + 1) / Math.max(tries, looks.length)))
+    tick(0.4 + 0.4 * ((i + 1) / Math.max(tries, looks.length + later.length)))
   }
   return best!
 }
