@@ -355,15 +355,18 @@ export function search(model: Model, options: SearchOptions): Found {
       for (let u = 0; u < n; u++) if (state.chosen[u]! < 0 && model.s[u]!.length > 0) waiting.push(u)
       if (waiting.length > 0) {
         const u = waiting[pick(waiting.length)]!
-        const o = pick(model.s[u]!.length)
+        // The lists are sorted by cost: what suits the dish best is tried most.
+        const o = Math.floor(model.s[u]!.length * random() ** 2)
         const s = model.s[u]![o]!
         const e = model.e[u]![o]!
+        const gap = rules.settleIn.minutes / rules.tick
         for (let v = 0; v < n; v++) {
           const p = state.chosen[v]!
-          if (p >= 0 && model.s[v]![p]! < e && model.e[v]![p]! > s) out.push(v)
+          if (p >= 0 && model.s[v]![p]! < e && model.e[v]![p]! > s - gap) out.push(v)
         }
         shuffle(out, random)
-        out.length = Math.min(out.length, size + 2)
+        // Half the time everything in its way goes out: one long bake may want the whole day laid out round it.
+        if (random() < 0.5) out.length = Math.min(out.length, size + 2)
         for (const v of out) state.remove(v)
         if (!state.refused[u]?.has(s) && state.allows(u, o)) state.add(u, o)
       }
