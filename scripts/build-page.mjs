@@ -59,6 +59,7 @@ try {
   const {lookHash} = await import(`data:text/javascript,${encodeURIComponent(await script('src/sheets/page.ts', 'esm', 'node'))}`)
   mkdirSync(join(out, '..'), {recursive: true})
   writeFileSync(out, guarded(laid(html), lookHash))
+  writeFileSync(join(out, '..', 'hearthfall-offline.js'), readFileSync(join(root, 'src/page/offline.js')))
   const size = Buffer.byteLength(readFileSync(out))
   process.stdout.write(
     `${out}: ${Math.round(size / 1024)} KB (core ${Math.round(engine.length / 1024)} KB, packed ${Math.round(packed.length / 1024)} KB)\n`,

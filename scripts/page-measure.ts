@@ -96,7 +96,10 @@ const slow = async (rate: number) => {
       .getByText(`Planned again after: `, {exact: false})
       .filter({hasText: reading.split(' ')[1]!})
       .waitFor({timeout: 300_000})
-    say(`replan after “${reading}” at 6×: ${Date.now() - from} ms; longest frame ${Math.round(await longestFrame(page))} ms`)
+    say(
+      `replan after “${reading}” at 6×: ${Date.now() - from} ms (${await page.locator('.moved').getAttribute('data-took')} ms of it the worker's); longest frame ${Math.round(await longestFrame(page))} ms`,
+    )
+    await page.locator('.stale').waitFor({state: 'detached', timeout: 120_000})
   }
   await context.close()
 }

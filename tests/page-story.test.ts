@@ -1,6 +1,8 @@
 /// <reference lib="dom" />
 import {mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync} from 'node:fs'
+import {createServer} from 'node:http'
 import {createRequire} from 'node:module'
+import type {AddressInfo} from 'node:net'
 import {tmpdir} from 'node:os'
 import {dirname, join} from 'node:path'
 import type {Browser, BrowserContext, Download, Page} from 'playwright-core'
@@ -175,7 +177,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
       await page.getByRole('button', {name: '+1 h'}).click()
       await page.getByRole('button', {name: kind, exact: true}).click()
       await then()
-      await page.locator('.tool').waitFor({state: 'detached', timeout: 60_000})
+      await expect.poll(() => page.locator('.tool').count(), {timeout: 60_000}).toBe(0)
     }
     expect(await clock.count()).toBe(1)
     await page.getByRole('button', {name: '+1 h'}).click()
@@ -343,6 +345,38 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     const page = await context.newPage()
     await page.goto(`file://${file}`)
     await page.getByRole('button', {name: /Hollin End Cake/}).waitFor()
+    expect(heard.errors).toEqual([])
+    await context.close()
+  })
+
+  it('from a server it names itself for installing, and is kept for use without a network when asked', async () => {
+    const server = createServer((request, response) => {
+      const name = new URL(request.url ?? '/', 'http://localhost').pathname.slice(1)
+      const known: Readonly<Record<string, string>> = {'hearthfall.html': 'text/html', 'hearthfall-offline.js': 'text/javascript'}
+      if (!known[name]) response.writeHead(404).end()
+      else response.writeHead(200, {'content-type': known[name]}).end(readFileSync(join(built.folder, name)))
+    })
+    await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', () => resolve()))
+    const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/hearthfall.html`
+    const context = await browser.newContext()
+    const heard = listen(context)
+    const page = await context.newPage()
+    await page.goto(`${url}#keep`)
+    const manifest = await page.locator('link[rel=manifest]').getAttribute('href')
+    expect(JSON.parse(decodeURIComponent(manifest!.split(',').slice(1).join(',')))).toMatchObject({
+      start_url: url,
+      display: 'standalone',
+    })
+    // Nothing but the page itself was asked of the server before the button.
+    expect(heard.requests.filter((one) => one.replace(/#.*$/, '') !== url)).toEqual([])
+    await page.getByRole('button', {name: 'Keep this page for use without a network'}).click()
+    await page.getByText('The page is kept on this device.').waitFor()
+    await new Promise<void>((resolve) => {
+      server.close(() => resolve())
+      server.closeAllConnections()
+    })
+    await page.reload()
+    await page.getByRole('heading', {level: 1, name: 'Keep'}).waitFor()
     expect(heard.errors).toEqual([])
     await context.close()
   })

@@ -180,9 +180,9 @@ function SetClock({now}: {readonly now: number}): JSX.Element {
 /** What the last note moved, and why. */
 function Moved({state, view}: {readonly state: State; readonly view: PlanView}): JSX.Element | null {
   const {moved} = state.planning
-  if (state.planning.state !== 'made' || !moved) return null
+  if (!moved) return null
   return (
-    <section class="moved" aria-live="polite">
+    <section class="moved" aria-live="polite" data-took={Math.round(view.took)}>
       <h3>{w.moved}</h3>
       {moved && moved.lines.length > 0 ? (
         <ul>

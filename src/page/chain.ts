@@ -115,11 +115,15 @@ export type Planned =
 /**
  * Plan a folder, as the command does.
  *
- * @param options `now`, minutes after midnight of the day, where part of it has already happened
+ * @param options `now`, minutes after midnight of the day, where part of it has already happened; `morning`, the day as it was planned
+ * before it began, where it is known; `effort` for the rest of the day
  */
 export function planFolder(
   files: Folder,
-  options: Pick<NonNullable<MakePlan['options']>, 'progress' | 'cancelled'> & {readonly now?: number} = {},
+  options: Pick<NonNullable<MakePlan['options']>, 'progress' | 'cancelled' | 'effort'> & {
+    readonly now?: number
+    readonly morning?: Morning | null
+  } = {},
 ): Planned {
   const read = readFolder(files)
   const errors = read.messages.filter((m) => m.severity === 'error')
@@ -140,18 +144,24 @@ export function planFolder(
         },
       ],
     }
-  const {now, ...watch} = options
+  const {now, morning: known, effort, ...watch} = options
   // What past firings taught; today's readings are put to it when the rest of the day is planned.
   const taught = believe({oven, past: read.past, readings: read.readings, log: null})
   const input = {oven, day, receipts: read.receipts, parameters: taught.parameters, options: watch}
   const key = JSON.stringify(
     [...files].filter(([path]) => path !== `firings/${day.date}.md`).sort(([a], [b]) => (a < b ? -1 : 1)),
   )
-  if (morning?.key !== key) morning = {key, made: makePlan(input)}
+  if (morning?.key !== key) morning = known?.key === key ? known : {key, made: makePlan(input)}
   const {made} = morning
   const {log} = read
   if (!log || log.lit === null) return {ok: true, read: {...read, day, oven}, made, believed: taught.said}
-  const again = planAgain({...input, ...(now === undefined ? {} : {now})}, made.problem, made.plan, log, made.spare)
+  const again = planAgain(
+    {...input, options: {...watch, ...(effort ? {effort} : {})}, ...(now === undefined ? {} : {now})},
+    made.problem,
+    made.plan,
+    log,
+    made.spare,
+  )
   const {said} = log.readings.length > 0 ? believe({oven, past: read.past, readings: read.readings, log}) : taught
   // The messages of the morning's plan are of what has been planned anew since.
   const messages = made.messages.slice(0, made.messages.length - made.plan.messages.length)
@@ -163,5 +173,14 @@ export function planFolder(
   }
 }
 
-/** The day as it was planned before it began: `makePlan` would plan it at every note again, and a note changes nothing of it. */
-let morning: {readonly key: string; readonly made: MadePlan} | null = null
+/** The day as it was planned before it began, and what it was planned from. */
+export interface Morning {
+  readonly key: string
+  readonly made: MadePlan
+}
+
+/** `makePlan` would plan it at every note again, and a note changes nothing of it. */
+let morning: Morning | null = null
+
+/** The day as last planned before it began, to be kept for another time. */
+export const lastMorning = (): Morning | null => morning

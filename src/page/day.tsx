@@ -1,7 +1,7 @@
 import type {JSX} from 'preact'
 import {type DayLine, receiptPaths, stated, titleOf, withDayLine, withDayLineAdded, withStated, withTitle} from './folder.js'
 import {Choice, Do, Field, Messages, Page} from './parts.js'
-import {app, type State} from './state.js'
+import {app, messagesOf, type State} from './state.js'
 import {words} from './words.js'
 
 const w = words.day
@@ -141,7 +141,7 @@ export function Company({state}: {readonly state: State}): JSX.Element {
           ))}
         </tbody>
       </table>
-      <Messages messages={state.folder?.messages.filter((m) => m.file === 'day.md') ?? []} title={words.receipts.messages} />
+      <Messages messages={messagesOf(state, 'day.md')} title={words.receipts.messages} />
       <details>
         <summary>{w.asWritten}</summary>
         <Page label={w.asWritten} hint={w.asWrittenHint} value={text} rows={18} onValue={(value) => change(value)} />

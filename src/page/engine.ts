@@ -68,8 +68,12 @@ export class Engine {
     return this.#waiting.size > 0
   }
 
+  /** Counts the workers this engine has had: a new one knows nothing of what the last was told. */
+  life = 0
+
   /** Call off everything under way. */
   stop(): void {
+    this.life++
     const old = this.#worker
     this.#worker = null
     void old?.then((worker) => worker.terminate())

@@ -19,7 +19,7 @@ import {sheets, styleOf} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import {allergensLine, besides, modernFigure, sourceLine} from '../sheets/translation-text.js'
 import {say} from '../sheets/words/index.js'
-import {type Planned, planFolder, readFolder, readReceiptFile} from './chain.js'
+import {lastMorning, type Morning, type Planned, planFolder, readFolder, readReceiptFile} from './chain.js'
 import {receiptPaths} from './folder.js'
 import type {
   Asks,
@@ -161,7 +161,11 @@ function oven({files, showing}: Asks['oven']['ask']): OvenView | null {
 }
 
 /** The last plan, so that sheets need not plan again. */
-let last: {readonly files: ReadonlyMap<string, string>; readonly now: number | null; readonly planned: Planned} | null = null
+let last: {
+  readonly files: ReadonlyMap<string, string>
+  readonly now: number | null
+  readonly planned: Planned
+} | null = null
 
 function same(one: ReadonlyMap<string, string>, other: ReadonlyMap<string, string>): boolean {
   if (one.size !== other.size) return false
@@ -169,16 +173,30 @@ function same(one: ReadonlyMap<string, string>, other: ReadonlyMap<string, strin
   return true
 }
 
-function planned(files: ReadonlyMap<string, string>, now: number | null, progress: (share: number) => void): Planned {
+function planned(
+  files: ReadonlyMap<string, string>,
+  now: number | null,
+  progress: (share: number) => void,
+  more: {readonly quick?: boolean; readonly morning?: Morning | null} = {},
+): Planned {
   if (last && last.now === now && same(last.files, files)) return last.planned
-  const made = planFolder(files, {progress, ...(now === null ? {} : {now})})
-  last = {files, now, planned: made}
+  const made = planFolder(files, {
+    progress,
+    ...(now === null ? {} : {now}),
+    ...(more.quick ? {effort: 'quick' as const} : {}),
+    ...(more.morning ? {morning: more.morning} : {}),
+  })
+  // A quick plan is for the moment; the sheets and the next asking want the full one.
+  if (!more.quick) last = {files, now, planned: made}
   return made
 }
 
-function plan({files, showing, now}: Asks['plan']['ask'], progress: (share: number) => void): Asks['plan']['answer'] {
+function plan(
+  {files, showing, now, quick, morning, has}: Asks['plan']['ask'],
+  progress: (share: number) => void,
+): Asks['plan']['answer'] {
   const from = performance.now()
-  const found = planned(files, now, progress)
+  const found = planned(files, now, progress, {quick, morning})
   if (!found.ok) return {ok: false, messages: found.messages}
   const style = styled(showing)
   const {plan, problem, messages} = found.made
@@ -256,7 +274,8 @@ function plan({files, showing, now}: Asks['plan']['ask'], progress: (share: numb
     baking: {step: forecast.step, lit: plan.lit, ...forecast.baking},
     took: performance.now() - from,
   }
-  return {ok: true, view}
+  const planning = lastMorning()
+  return {ok: true, view, morning: planning && planning.key !== has ? planning : null}
 }
 
 function allSheets(

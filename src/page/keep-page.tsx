@@ -166,7 +166,8 @@ function Hosted(): JSX.Element {
       <Do
         onDo={() =>
           void navigator.serviceWorker
-            ?.register(new URL('hearthfall-offline.js', location.href))
+            ?.register(new URL(`hearthfall-offline.js?page=${encodeURIComponent(location.pathname)}`, location.href))
+            .then(() => navigator.serviceWorker.ready)
             .then(() => setSaid(w.hostedDone))
             .catch(() => setSaid(w.hostedNot))
         }

@@ -1,4 +1,5 @@
 import {type DBSchema, type IDBPDatabase, openDB} from 'idb'
+import type {Morning} from './chain.js'
 import type {Folder} from './folder.js'
 import {type Change, changeOf, grown, merge, undone} from './merge.js'
 
@@ -40,6 +41,8 @@ interface Shelf extends DBSchema {
   days: {key: string; value: KeptDay}
   files: {key: [string, string]; value: Stored; indexes: {day: string}}
   steps: {key: number; value: KeptStep; indexes: {day: string}}
+  /** The day as planned before it began, so that a page opened again at the oven need not plan it again. */
+  mornings: {key: string; value: {readonly day: string; readonly morning: Morning}}
 }
 
 /** Most steps that are kept to be undone. */
@@ -83,6 +86,7 @@ export class Keep {
         db.createObjectStore('days', {keyPath: 'id'})
         db.createObjectStore('files', {keyPath: ['day', 'path']}).createIndex('day', 'day')
         db.createObjectStore('steps', {keyPath: 'number', autoIncrement: true}).createIndex('day', 'day')
+        db.createObjectStore('mornings', {keyPath: 'day'})
       },
     })
     const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('hearthfall') : null
@@ -103,6 +107,14 @@ export class Keep {
     return this.#db.getAllFromIndex('steps', 'day', day)
   }
 
+  async morning(day: string): Promise<Morning | null> {
+    return (await this.#db.get('mornings', day))?.morning ?? null
+  }
+
+  async keepMorning(day: string, morning: Morning): Promise<void> {
+    await this.#db.put('mornings', {day, morning})
+  }
+
   /** Put a new day on the shelf. A day that is there already is left as it is. */
   async begin(id: string, title: string, files: Folder): Promise<void> {
     const tx = this.#db.transaction(['days', 'files'], 'readwrite', {durability: 'strict'})
@@ -117,8 +129,9 @@ export class Keep {
 
   /** Take a day off the shelf, with its steps. */
   async remove(id: string): Promise<void> {
-    const tx = this.#db.transaction(['days', 'files', 'steps'], 'readwrite', {durability: 'strict'})
+    const tx = this.#db.transaction(['days', 'files', 'steps', 'mornings'], 'readwrite', {durability: 'strict'})
     await tx.objectStore('days').delete(id)
+    await tx.objectStore('mornings').delete(id)
     for (const store of ['files', 'steps'] as const) {
       let cursor = await tx.objectStore(store).index('day').openCursor(id)
       while (cursor) {

@@ -5,7 +5,7 @@ import {parseLength} from '../measure/quantity.js'
 import {type Stated, stated, titleOf, withStated, withTitle} from './folder.js'
 import {OvenDrawing, type Sizes} from './oven-drawing.js'
 import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
-import {app, type State} from './state.js'
+import {app, messagesOf, type State} from './state.js'
 import {words} from './words.js'
 
 const w = words.oven
@@ -110,7 +110,7 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
     change(withStated(app.state.files.get('oven.md') ?? '', values))
   const floor = floorParts(words1(said.get('floor')))
   const [mouthWidth, mouthHeight] = pairParts(words1(said.get('mouth')))
-  const faults = state.folder?.messages.filter((m) => m.file === 'oven.md') ?? []
+  const faults = messagesOf(state, 'oven.md')
   const setFloor = (shape: Shape, first: string, second: string): void =>
     set({floor: shape === 'round' ? `round ${first}` : `${shape} ${first} x ${second || first}`})
   const [door, doorThick] = layerParts(words1(said.get('door')))

@@ -4,6 +4,7 @@ import type {OvenSpec} from '../oven/types.js'
 import type {Day, Plan} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
+import type {Morning} from './chain.js'
 
 /** How figures are shown; the worker makes a `Style` of it. */
 export interface Showing {
@@ -149,8 +150,17 @@ export interface Asks {
   folder: {ask: {files: ReadonlyMap<string, string>}; answer: FolderView}
   oven: {ask: {files: ReadonlyMap<string, string>; showing: Showing}; answer: OvenView | null}
   plan: {
-    ask: {files: ReadonlyMap<string, string>; showing: Showing; now: number | null}
-    answer: {ok: true; view: PlanView} | {ok: false; messages: readonly Message[]}
+    /** `quick`: what a cook can wait for at the oven; the full search follows. */
+    ask: {
+      files: ReadonlyMap<string, string>
+      showing: Showing
+      now: number | null
+      quick: boolean
+      morning: Morning | null
+      has: string
+    }
+    /** `morning` only where it was planned anew. */
+    answer: {ok: true; view: PlanView; morning: Morning | null} | {ok: false; messages: readonly Message[]}
   }
   sheets: {
     ask: {files: ReadonlyMap<string, string>; showing: Showing; audience: Audience; now: number | null}

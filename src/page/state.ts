@@ -1,13 +1,14 @@
 import {useEffect, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
+import type {Morning} from './chain.js'
 import {CARRIER, carriedFiles} from './embedded.js'
 import {CalledOff, Engine} from './engine.js'
-import {type Folder, titleOf} from './folder.js'
+import {type Folder, stated, titleOf} from './folder.js'
 import {Keep, type KeptDay, type KeptStep} from './keep.js'
 import {merge} from './merge.js'
 import {moved} from './moved.js'
-import type {FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
+import type {Asks, FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
 import {words} from './words.js'
 
 /** Where one can stand on the page. */
@@ -53,6 +54,8 @@ export interface State {
   readonly saving: 'kept' | 'keeping' | 'failed' | 'nowhere'
   readonly likes: Likes
   readonly folder: FolderView | null
+  /** The files that `folder` was read from. */
+  readonly folderFiles: Folder | null
   /** The receipt file and the receipt in it that is being looked at. */
   readonly receipt: {readonly path: string | null; readonly index: number}
   readonly reading: ReceiptFileView | null
@@ -117,6 +120,7 @@ export class App {
     saving: 'kept',
     likes: likesOf(stored(LIKES)),
     folder: null,
+    folderFiles: null,
     receipt: {path: null, index: 0},
     reading: null,
     readingMs: 0,
@@ -129,6 +133,10 @@ export class App {
   readonly #watchers = new Set<() => void>()
   readonly #reader = new Engine()
   readonly #planner = new Engine()
+  /** For the quick plan at the oven: never called off, so always warm. */
+  readonly #quick = new Engine()
+  #morning: Morning | null = null
+  readonly #given = new Map<Engine, string>()
   #keep: Keep | null = null
   /** Texts as this tab last saw them kept. */
   #kept = new Map<string, string>()
@@ -194,8 +202,9 @@ export class App {
     const shelf = (await this.#keep?.days()) ?? []
     this.#kept = new Map(files)
     store(LAST, day)
-    this.#planner.stop()
+    if (this.#planner.busy) this.#planner.stop()
     this.#planRun++
+    this.#morning = (await this.#keep?.morning(day).catch(() => null)) ?? null
     const path = [...files.keys()].filter((p) => p.startsWith('receipts/')).sort()[0] ?? null
     this.set({
       ready: true,
@@ -212,6 +221,8 @@ export class App {
     })
     this.#look()
     this.#read()
+    // A page opened again in the middle of a day goes on where it was.
+    if (this.#morning && (this.state.place === 'bake' || this.state.place === 'plan')) void this.plan()
   }
 
   async begin(files: Folder = new Map()): Promise<void> {
@@ -418,7 +429,7 @@ export class App {
     this.#reader
       .ask('folder', {files})
       .then((folder) => {
-        if (day === this.state.day) this.set({folder})
+        if (day === this.state.day) this.set({folder, folderFiles: files})
       })
       .catch((error: unknown) => this.#trouble(error))
       .finally(() => {
@@ -456,38 +467,50 @@ export class App {
     return folder?.day ? minutesOf(folder.day.date, folder.day.zone) : null
   }
 
-  /** Make the plan, or what is left of it. A plan under way is called off first. */
+  /**
+   * Make the plan, or what is left of it. A plan under way is called off first. On a day that has begun a quick plan comes first, and the
+   * full search, on its own worker, puts it right if it finds better.
+   */
   async plan(because = ''): Promise<void> {
     await this.flush().catch(() => {})
     if (this.#planner.busy) this.#planner.stop()
     const run = ++this.#planRun
-    const {files, likes, planning} = this.state
+    const {files, likes, planning, day} = this.state
+    const {view: before} = planning
     this.set({planning: {...planning, state: 'working', share: 0, faults: [], failed: ''}})
-    const now = this.now()
-    const begun = this.state.folder?.day ? (files.get(`firings/${this.state.folder.day.date}.md`) ?? '').trim() !== '' : false
-    try {
-      const found = await this.#planner.ask(
-        'plan',
-        {files, showing: likes.showing, now: begun && now !== null ? Math.floor(now) : null},
-        (share) => {
-          if (run === this.#planRun) this.set({planning: {...this.state.planning, share}})
-        },
-      )
+    const date = this.state.folder?.day?.date ?? stated(files.get('day.md') ?? '').get('date')
+    const begun = (files.get(`firings/${String(date)}.md`) ?? '').trim() !== ''
+    const at = this.now()
+    const now = begun && at !== null ? Math.floor(at) : null
+    const put = (found: Asks['plan']['answer'], state: 'made' | 'working'): void => {
       if (run !== this.#planRun) return
-      if (found.ok) {
-        this.set({
-          planning: {
-            state: 'made',
-            share: 1,
-            view: found.view,
-            files,
-            faults: [],
-            failed: '',
-            moved: because === '' || !planning.view ? null : {lines: moved(planning.view, found.view, likes.showing), because},
-          },
-        })
-        this.say(found.view.plan.possible ? words.plan.done : words.plan.doneInPart)
-      } else this.set({planning: {...this.state.planning, state: 'faults', faults: found.messages}})
+      if (!found.ok) {
+        this.set({planning: {...this.state.planning, state: 'faults', faults: found.messages}})
+        return
+      }
+      const {view} = found
+      const told = because === '' || !before ? null : {lines: moved(before, view, likes.showing), because}
+      this.set({planning: {state, share: this.state.planning.share, view, files, faults: [], failed: '', moved: told}})
+      if (state === 'made') this.say(view.plan.possible ? words.plan.done : words.plan.doneInPart)
+    }
+    try {
+      const ask = {files, showing: likes.showing, now, has: this.#morning?.key ?? ''}
+      if (begun && this.#morning) {
+        const quick = await this.#quick.ask('plan', {...ask, quick: true, morning: this.#forEngine(this.#quick)})
+        put(quick, 'working')
+        if (!quick.ok || run !== this.#planRun) return
+      }
+      const found = await this.#planner.ask('plan', {...ask, quick: false, morning: this.#forEngine(this.#planner)}, (share) => {
+        if (run === this.#planRun) this.set({planning: {...this.state.planning, share}})
+      })
+      if (found.ok && found.morning && day === this.state.day) {
+        this.#morning = found.morning
+        this.#given.set(this.#planner, `${this.#planner.life}:${found.morning.key}`)
+        void this.#keep?.keepMorning(day, found.morning).catch(() => {})
+      }
+      put(found, 'made')
+      // The worker for the oven reads the folder now, so that it need not when a note waits.
+      if (!begun) void this.#quick.ask('folder', {files}).catch(() => {})
     } catch (error) {
       if (run !== this.#planRun) return
       if (error instanceof CalledOff) this.set({planning: {...this.state.planning, state: 'stopped'}})
@@ -496,6 +519,14 @@ export class App {
           planning: {...this.state.planning, state: 'failed', failed: error instanceof Error ? error.message : String(error)},
         })
     }
+  }
+
+  /** The morning's plan, where this worker has not had it yet: it is large, and copying it takes the page's own time. */
+  #forEngine(engine: Engine): Morning | null {
+    const mark = `${engine.life}:${this.#morning?.key ?? ''}`
+    if (!this.#morning || this.#given.get(engine) === mark) return null
+    this.#given.set(engine, mark)
+    return this.#morning
   }
 
   /** Call the planning off. */
@@ -593,6 +624,12 @@ export function minutesOf(date: string, zone: string | null, at = new Date()): n
   )
   if (!(days >= -1 && days <= 2)) return null
   return days * 1440 + Number(parts.hour) * 60 + Number(parts.minute) + Number(parts.second) / 60
+}
+
+/** What was said of a file, as long as it is of the text that stands there now. */
+export function messagesOf(state: State, path: string): readonly Message[] {
+  if (state.folderFiles?.get(path) !== state.files.get(path)) return []
+  return state.folder?.messages.filter((m) => m.file === path) ?? []
 }
 
 export const app = new App()
