@@ -210,13 +210,14 @@ function settleBest(
   }
   looks.sort((a, b) => a.total - b.total || a.program.wood - b.program.wood)
   let best: Settled | null = null
+  const tried: {look: Look; unplaced: number}[] = []
   const tries = full ? 2 : 1
   for (let i = 0; i < looks.length + later.length; i++) {
     // A fire that looked good before its loads went in may cool too far under them: then the hotter ones it put out of the running.
     const l = looks[i] ?? lookAt(later[i - looks.length]!)
     // Two fires are tried in earnest; more only while a dish has no place.
     if (best && best.unplaced.length === 0 && (i >= tries || l.total > best.total + 1)) break
-    if (best && i >= (full ? 7 : 1)) break
+    if (best && !full) break
     let settled = settle(problem, grid, l, long, options)
     // What was lost on the way may fit when the day is begun again on the curve it led to.
     for (let again = 0; again < 2 && full && options.simulate && settled.unplaced.length > 0; again++) {
@@ -235,6 +236,7 @@ function settleBest(
       if (other.unplaced.length < settled.unplaced.length) settled = other
       else break
     }
+    tried.push({look: l, unplaced: settled.unplaced.length})
     if (
       !best ||
       settled.unplaced.length < best.unplaced.length ||
@@ -243,6 +245,15 @@ function settleBest(
       best = settled
     tick(0.4 + 0.4 * ((i + 1) / Math.max(tries, looks.length + later.length)))
   }
+  tried.sort((a, b) => a.unplaced - b.unplaced || b.look.program.wood - a.look.program.wood)
+  // Whether plan and curve come to agree with every dish in hangs on the road taken: other roads are tried before a dish is given up.
+  for (let i = 0; i < 8 && full && options.simulate && best!.unplaced.length > 0 && problem.done === undefined; i++) {
+    const l = tried[i % Math.min(3, tried.length)]!.look
+    const seed = 101 + 100 * i
+    const found = search(l.model, {rounds: short, seed})
+    const other = settle(problem, grid, {...l, found}, long, options, seed)
+    if (other.unplaced.length < best!.unplaced.length) best = other
+  }
   return best!
 }
 
@@ -250,7 +261,7 @@ function settleBest(
  * Search in earnest, stand everything on the true floor, put the loads into the oven, and agree with the curve that gives. A load only
  * changes the oven after it, so what is right up to the first set-in that no longer fits is kept, and the rest is searched again.
  */
-function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: number, options: PlanOptions): Settled {
+function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: number, options: PlanOptions, seed = 7): Settled {
   const {lit} = first
   const {jobs, program} = first.model
   const original = problem.firings[program.index]!
@@ -272,6 +283,7 @@ function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: numb
       start,
       pass === 0 ? rounds : Math.min(rounds, 30 + 3 * n),
       pass > 0,
+      seed,
     )
     const settled = (m: Model, c: Int32Array, option: FiringOption): Settled => {
       const cost = costOf(m, c)
@@ -390,6 +402,7 @@ function searchAndPlace(
   start: Int32Array,
   rounds: number,
   calm: boolean,
+  seed: number,
 ): {found: Found; standing: Standing[]; unplaced: {job: Job; why: 'floor' | 'time'}[]} {
   const n = model.jobs.length
   const refused: (Set<number> | undefined)[] = []
@@ -400,13 +413,13 @@ function searchAndPlace(
     let found = search(model, {
       rounds: attempt === 0 ? rounds : Math.ceil(rounds / 5),
       start: chosen,
-      seed: 7 + attempt,
+      seed: seed + attempt,
       calm: again,
       refused,
     })
     // Small corrections are enough while everything has a place; where something has none, look further.
     if (again && found.unplaced > model.s.filter((s) => s.length === 0).length) {
-      const wider = search(model, {rounds: 60 + 10 * n, start: found.chosen, seed: 31 + attempt, refused})
+      const wider = search(model, {rounds: 60 + 10 * n, start: found.chosen, seed: seed + 24 + attempt, refused})
       if (wider.cost < found.cost) found = wider
     }
     const before = refused.reduce((sum, r) => sum + (r?.size ?? 0), 0)
