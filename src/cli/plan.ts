@@ -1,4 +1,5 @@
-import {join} from 'node:path'
+import {basename, dirname, join} from 'node:path'
+import {parseClock} from '../measure/quantity.js'
 import {believe} from '../plan/believe.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
@@ -8,17 +9,24 @@ import {styleOf} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import type {Given} from './arguments.js'
 import {type DayFolder, readDayFolder} from './day-folder.js'
-import {Failure, messageLines} from './failure.js'
-import {writeAll} from './files.js'
+import {Failure, messageLines, usageFailure} from './failure.js'
+import {readText, writeAll} from './files.js'
+import {logFiles} from './logs.js'
+import {builtPage, pageWith} from './page.js'
 import type {Outcome} from './run.js'
 import {choice, colour, columns} from './show.js'
 
 /** `hearthfall plan DAY-FOLDER` */
 export function runPlan(given: Given): Outcome {
   const read = readDayFolder(given.positionals[0]!)
-  const made = planOf(read)
+  const page = given.text('page')
+  if (page !== undefined) {
+    writeAll(dirname(page), new Map([[basename(page), pageWith(builtPage(), filesOf(read))]]), given.flag('replace'))
+    return {out: `Written to ${page}: the whole tool with this day inside.\n`, err: warnings(read), code: 0}
+  }
+  const made = planOf(read, given)
   const style = styleGiven(given)
-  const view = {plan: made.plan, problem: made.problem, oven: read.oven}
+  const view = {plan: made.plan, problem: made.problem, oven: read.oven, readings: read.log?.readings ?? []}
   const code = made.plan.possible ? 0 : 1
   const err = warnings(read)
   const out = given.text('out')
@@ -54,12 +62,39 @@ export function warnings(read: DayFolder): string {
  *
  * @throws {Failure} where an amount of the day's list cannot be read
  */
-export function planOf(read: DayFolder): MadePlan {
-  const {parameters} = believe({oven: read.oven, past: read.past, readings: read.readings, log: read.log})
-  const made = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, parameters})
+export function planOf(read: DayFolder, given: Given): MadePlan {
+  // Today's readings are the planner's own business: it knows which loads stood in the oven when they were taken.
+  const belief = believe({oven: read.oven, past: read.past, readings: read.readings, log: null})
+  const made = makePlan({
+    oven: read.oven,
+    day: read.day,
+    receipts: read.receipts,
+    parameters: belief.parameters,
+    corrections: belief.dishes,
+    log: read.log,
+    ...nowGiven(given),
+  })
   const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
   if (wrong.length > 0) throw new Failure(wrong.map((m) => ({...m, file: join(read.folder, m.file)})))
   return made
+}
+
+/** `--now`, where it is given. */
+function nowGiven(given: Given): {now?: number} {
+  const text = given.text('now')
+  if (text === undefined) return {}
+  const clock = parseClock(text)
+  if (!clock.ok) throw usageFailure(`--now: ${clock.reason}`, clock.suggest)
+  return {now: clock.value}
+}
+
+/** Every file of the day's folder that the page carries, by its path in the folder. */
+function filesOf(read: DayFolder): Map<string, string> {
+  const files = new Map<string, string>()
+  for (const name of ['day.md', 'oven.md']) files.set(name, readText(join(read.folder, name)))
+  for (const [name, text] of read.sources) files.set(name, text)
+  for (const log of logFiles(join(read.folder, 'firings'))) files.set(`firings/${basename(log)}`, readText(log))
+  return files
 }
 
 /** The style the options ask for. */

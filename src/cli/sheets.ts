@@ -14,12 +14,21 @@ export function runSheets(given: Given): Outcome {
   const out = given.text('out')
   if (out === undefined) throw usageFailure('sheets are files, and there is no folder to write them into', 'add --out DIR')
   const read = readDayFolder(given.positionals[0]!)
-  const made = planOf(read)
+  const made = planOf(read, given)
   const {words: _words, ...style} = styleGiven(given)
   // The progress line is for a person at a terminal; in a pipe or a script it would be noise.
   const watched = process.stderr.isTTY === true
   const files = sheets(
-    {plan: made.plan, problem: made.problem, oven: read.oven, receipts: read.receipts, texts: read.sources, sources, items},
+    {
+      plan: made.plan,
+      problem: made.problem,
+      oven: read.oven,
+      receipts: read.receipts,
+      texts: read.sources,
+      sources,
+      items,
+      readings: read.log?.readings ?? [],
+    },
     {
       ...style,
       language: given.text('language') ?? 'en',

@@ -1,5 +1,6 @@
 import {calibrate} from '../oven/calibrate.js'
 import {forecast, PRIOR, usualFiring} from '../oven/forecast.js'
+import type {DishCorrection} from '../oven/learn.js'
 import type {FiringLog} from '../oven/log.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
 import type {Message, Receipt} from '../receipt/types.js'
@@ -16,6 +17,8 @@ export interface MakePlan {
   readonly receipts: readonly Receipt[]
   /** From readings; the drawing's own where absent. */
   readonly parameters?: OvenParameters
+  /** What past firings taught of single dishes: minutes to add to their receipts' times. */
+  readonly corrections?: readonly DishCorrection[]
   /** The day's own log so far: what is in the oven stays, the rest is planned again. */
   readonly log?: FiringLog | null
   /** The present, minutes after midnight of the day; the log's last entry where absent. */
@@ -40,7 +43,9 @@ const burns = [45, 60, 75, 90, 105, 120, 135, 150, 180, 210, 240, 300] as const
  * @returns The plan with the problem it solves. `messages` are those of scaling and planning.
  */
 export function makePlan(input: MakePlan): MadePlan {
-  const {dishes, spare, messages} = makeDishes({day: input.day, receipts: input.receipts, oven: input.oven})
+  const made = makeDishes({day: input.day, receipts: input.receipts, oven: input.oven})
+  const {spare, messages} = made
+  const dishes = made.dishes.map((dish) => corrected(dish, input.corrections ?? []))
   const problem = problemOf(input, dishes)
   const plan = planDay(problem, {
     ...input.options,
@@ -52,6 +57,27 @@ export function makePlan(input: MakePlan): MadePlan {
   if (!log || log.lit === null) return {plan, problem, dishes, spare, messages: [...messages, ...plan.messages]}
   const again = planAgain(input, problem, plan, log, spare)
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
+}
+
+/** A dish with the time its own past bakings call for; the receipt's where none is logged. */
+function corrected(dish: Dish, corrections: readonly DishCorrection[]): Dish {
+  const known = corrections.find((c) => c.dish === dish.file.replace(/^.*\//, '').replace(/\.md$/, ''))
+  const by = Math.round(known?.minutes.likely ?? 0)
+  if (known === undefined || by === 0) return dish
+  const add = (minutes: number): number => Math.max(5, minutes + by)
+  const {low, likely, high} = dish.need.minutes
+  return {
+    ...dish,
+    need: {...dish.need, minutes: {low: add(low), likely: add(likely), high: add(high)}},
+    inferred: [
+      ...dish.inferred,
+      {
+        field: 'bake',
+        value: `${by > 0 ? '+' : '−'}${Math.abs(by)} min`,
+        why: `this oven’s log (${known.notes} ${known.notes === 1 ? 'note' : 'notes'})`,
+      },
+    ],
+  }
 }
 
 /**
