@@ -411,17 +411,40 @@ interface Open {
 function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace): Open {
   const bodies = candidates(grid, item.dish.vessel)
   const free = new Uint8Array(bodies.length)
-  const old = standing.map((s) => ({body: bodyOf(s), to: s.to}))
-  const clear = grid.ground.rules.clearance - 1e-9
-  next: for (let i = 0; i < bodies.length; i++) {
-    const c = bodies[i]!
-    if (!item.fits[zoneAt(grid, c.y)]) continue
-    for (const o of old) if (gap(c, o.body) < clear) continue next
-    // Its own way in and out, past what was there before, and the way of what leaves earlier.
-    for (const o of old) if (blocks(grid.ground, o.body, c) || (o.to < item.to && blocks(grid.ground, c, o.body))) continue next
-    free[i] = 1
+  for (let i = 0; i < bodies.length; i++) if (item.fits[zoneAt(grid, bodies[i]!.y)]) free[i] = 1
+  for (const s of standing) {
+    const open = besides(grid, item.dish.vessel, bodies, bodyOf(s), s.to < item.to)
+    for (let i = 0; i < free.length; i++) free[i]! &= open[i]!
   }
   return {item, bodies, free}
+}
+
+const remembered = new WeakMap<FloorGrid, Map<string, Uint8Array>>()
+
+/**
+ * Which places of a vessel leave room beside one that stands, and a way in and out for both. The search asks for the same pairs again
+ * and again, so each is reckoned once for a floor.
+ */
+function besides(grid: FloorGrid, vessel: Vessel, bodies: readonly Body[], other: Body, leavesFirst: boolean): Uint8Array {
+  let known = remembered.get(grid)
+  if (!known) {
+    known = new Map()
+    remembered.set(grid, known)
+  }
+  const f = vessel.footprint
+  const size = f.shape === 'circle' ? `${f.diameter}` : `${f.length}x${f.width}`
+  const key = `${size} ${vessel.height} ${other.x} ${other.y} ${other.hx} ${other.hy} ${other.round} ${leavesFirst}`
+  const found = known.get(key)
+  if (found) return found
+  const clear = grid.ground.rules.clearance - 1e-9
+  const open = new Uint8Array(bodies.length)
+  for (let i = 0; i < bodies.length; i++) {
+    const c = bodies[i]!
+    // Its own way in and out, past what was there before, and the way of what leaves earlier.
+    if (gap(c, other) >= clear && !blocks(grid.ground, other, c) && !(leavesFirst && blocks(grid.ground, c, other))) open[i] = 1
+  }
+  known.set(key, open)
+  return open
 }
 
 function tryPlace(
