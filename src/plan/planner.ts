@@ -212,15 +212,30 @@ function settleBest(
   let best: Settled | null = null
   const tried: {look: Look; unplaced: number}[] = []
   const tries = full ? 2 : 1
-  for (let i = 0; i < looks.length + later.length; i++) {
-    // A fire that looked good before its loads went in may cool too far under them: then the hotter ones it put out of the running.
-    const l = looks[i] ?? lookAt(later[i - looks.length]!)
+  const queue: {wood: number; total: number; look: () => Look}[] = [
+    ...looks.map((l) => ({wood: l.program.wood, total: l.total, look: () => l})),
+    ...later.map((c) => ({wood: c.program.wood, total: c.low, look: () => lookAt(c)})),
+  ]
+  const all = queue.length
+  let failed = 0
+  for (let i = 0; queue.length > 0; i++) {
+    // A fire that looked good before its loads went in may cool too far under them: then a hotter one comes next.
+    const next =
+      best && best.unplaced.length > 0
+        ? Math.max(
+            0,
+            queue.findIndex((q) => q.wood > failed),
+          )
+        : 0
+    const candidate = queue.splice(next, 1)[0]!
     // Two fires are tried in earnest; more only while a dish has no place.
-    if (best && best.unplaced.length === 0 && (i >= tries || l.total > best.total + 1)) break
+    if (best && best.unplaced.length === 0 && (i >= tries || candidate.total > best.total + 1)) break
     if (best && !full) break
+    const l = candidate.look()
     let settled = settle(problem, grid, l, long, options)
     // What was lost on the way may fit when the day is begun again on the curve it led to.
-    for (let again = 0; again < 2 && full && options.simulate && settled.unplaced.length > 0; again++) {
+    const hotter = queue.some((q) => q.wood > l.program.wood)
+    for (let again = 0; again < (hotter ? 0 : 2) && full && options.simulate && settled.unplaced.length > 0; again++) {
       const program = programOf(problem, l.program.index, jobs, grid, given, true, settled.option)
       const model = modelOf(problem, program, jobs, grid, l.lit)
       const from = Int32Array.from(settled.found.chosen, (o, u) =>
@@ -237,13 +252,14 @@ function settleBest(
       else break
     }
     tried.push({look: l, unplaced: settled.unplaced.length})
+    if (settled.unplaced.length > 0) failed = Math.max(failed, l.program.wood)
     if (
       !best ||
       settled.unplaced.length < best.unplaced.length ||
       (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
     )
       best = settled
-    tick(0.4 + 0.4 * ((i + 1) / Math.max(tries, looks.length + later.length)))
+    tick(0.4 + 0.4 * ((i + 1) / all))
   }
   tried.sort((a, b) => a.unplaced - b.unplaced || b.look.program.wood - a.look.program.wood)
   // Whether plan and curve come to agree with every dish in hangs on the road taken: other roads are tried before a dish is given up.
