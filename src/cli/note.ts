@@ -3,6 +3,7 @@ import {dirname, join} from 'node:path'
 import lockfile from 'proper-lockfile'
 import {Temporal} from 'temporal-polyfill'
 import writeFileAtomic from 'write-file-atomic'
+import {armCaution} from '../lexicon/signs.js'
 import {appendToLog, clockText, type LogOptions, parseNote, readLog} from '../oven/log.js'
 import {readDay} from '../plan/day.js'
 import type {Given} from './arguments.js'
@@ -60,7 +61,8 @@ export async function runNote(given: Given): Promise<Outcome> {
       entry.what === 'field'
         ? `${entry.key}: ${entry.value}`
         : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
-    return {out: `Noted in ${file}: ${line}\n`, err: messageLines(warnings), code: 0}
+    const arm = entry.what === 'row' && entry.read?.kind === 'arm' ? `${armCaution.title}. ${armCaution.instead}\n` : ''
+    return {out: `Noted in ${file}: ${line}\n${arm}`, err: messageLines(warnings), code: 0}
   } finally {
     await release()
   }

@@ -2,7 +2,9 @@ import {dirname, join} from 'node:path'
 import {answers} from '../oven/answers.js'
 import {learn} from '../oven/learn.js'
 import {readOven} from '../oven/read.js'
+import type {ReadingKind} from '../oven/types.js'
 import {heatChart} from '../sheets/heat-chart.js'
+import type {ReadingMark} from '../sheets/heat-data.js'
 import {ovenMarkdown, ovenText} from '../sheets/oven-text.js'
 import {svgFile} from '../sheets/page.js'
 import type {Given} from './arguments.js'
@@ -26,14 +28,26 @@ export function runOven(given: Given): Outcome {
   const learnt = learn(oven, {logs: logs.logs, past: read.readings})
   const found = answers(oven, {parameters: learnt.parameters})
   const style = styleGiven(given)
-  const view = {oven, answers: found, learnt: learnt.said}
   const {forecast} = found
+  // Readings of other fires are shown by the time since raking, which is what the fall counts from.
+  const mark = (kind: ReadingKind, value: number | string, afterRaking: number): ReadingMark[] =>
+    typeof value === 'number' && kind !== 'arm' && afterRaking >= 0
+      ? [{at: forecast.raked + afterRaking, celsius: value, kind}]
+      : []
+  const readings = [
+    ...read.readings.flatMap((r) => mark(r.kind, r.value, r.hours * 60)),
+    ...logs.logs.flatMap((log) => {
+      const burn = log.lit !== null && log.raked !== null ? log.raked - log.lit : null
+      return burn === null ? [] : log.readings.flatMap((r) => mark(r.kind, r.value, r.minutes - burn))
+    }),
+  ]
+  const view = {oven, answers: found, learnt: learnt.said, readings}
   const until = (forecast.baking.likely.length - 1) * forecast.step
   const svg = () =>
     svgFile(
       heatChart(
         forecast,
-        {lit: 0, raked: forecast.raked, ready: forecast.ready, until, bars: [], openings: [], readings: []},
+        {lit: 0, raked: forecast.raked, ready: forecast.ready, until, bars: [], openings: [], readings},
         {style},
       ),
     )

@@ -26,7 +26,7 @@ export function runPlan(given: Given): Outcome {
   }
   const made = planOf(read, given)
   const style = styleGiven(given)
-  const view = {plan: made.plan, problem: made.problem, oven: read.oven, readings: read.log?.readings ?? []}
+  const view = {plan: made.plan, problem: made.problem, oven: read.oven, readings: read.log?.readings ?? [], believed: made.said}
   const code = made.plan.possible ? 0 : 1
   const err = warnings(read)
   const out = given.text('out')
@@ -76,7 +76,7 @@ export function planOf(read: DayFolder, given: Given): MadePlan {
   })
   const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
   if (wrong.length > 0) throw new Failure(wrong.map((m) => ({...m, file: join(read.folder, m.file)})))
-  return made
+  return {...made, said: [...belief.said, ...made.said]}
 }
 
 /** `--now`, where it is given. */

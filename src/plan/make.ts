@@ -32,6 +32,8 @@ export interface MadePlan {
   readonly dishes: readonly Dish[]
   readonly spare: readonly Dish[]
   readonly messages: readonly Message[]
+  /** What today's readings changed, in plain sentences; empty while there are none. */
+  readonly said: readonly string[]
 }
 
 /** Lengths of fire considered, min. */
@@ -54,7 +56,7 @@ export function makePlan(input: MakePlan): MadePlan {
     secondFires: (p) => twoFires(input, dishes, p.firing.burn),
   })
   const {log} = input
-  if (!log || log.lit === null) return {plan, problem, dishes, spare, messages: [...messages, ...plan.messages]}
+  if (!log || log.lit === null) return {plan, problem, dishes, spare, messages: [...messages, ...plan.messages], said: []}
   const again = planAgain(input, problem, plan, log, spare)
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
 }
@@ -90,7 +92,7 @@ export function planAgain(
   plan: Plan,
   log: FiringLog,
   spare: readonly Dish[] = [],
-): {plan: Plan; problem: PlanProblem} {
+): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
   const lit = log.lit!
   const now = input.now ?? Math.max(lit, log.raked ?? lit, ...log.rows.map((r) => r.at))
   const firing: Firing = {
@@ -158,7 +160,7 @@ export function planAgain(
   const rest: PlanProblem = {...problem, firings: [start], done: {now, lit, set, plan}}
   const made = planDay(rest, {...input.options, simulate: withPast, spare})
   const changes = changesOf(plan, made, now)
-  return {plan: {...made, changes}, problem: rest}
+  return {plan: {...made, changes}, problem: rest, said: calibration.said}
 }
 
 /** What moved between two plans, and why. */

@@ -3,7 +3,7 @@ import type {BandWindow, OvenAnswers} from '../oven/answers.js'
 import type {OvenSpec} from '../oven/types.js'
 import {duration, durations, number, temperature, temperatures, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
-import {bands} from './heat-data.js'
+import {bands, type ReadingMark} from './heat-data.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, hanging, markdownText, printable} from './text.js'
 import {say, type WordKey} from './words/index.js'
@@ -14,6 +14,8 @@ export interface OvenView {
   readonly answers: OvenAnswers
   /** What past firings taught, in plain sentences; empty where there is no log. */
   readonly learnt: readonly string[]
+  /** Past readings on the chart, minutes from lighting. */
+  readonly readings?: readonly ReadingMark[]
 }
 
 export interface OvenTextOptions {
@@ -158,7 +160,8 @@ export function ovenText(view: OvenView, options: OvenTextOptions = {}): string 
     }
     for (const line of part.lines) out.push(...(part.key === null ? hanging('', line, width) : hanging('  ', line, width)))
   }
-  out.push('', heatChartText(view.answers.forecast, {lit: 0, style: elapsed(style), width}))
+  out.push('', ...hanging('  ! ', style.words['safety.short.arm'], width))
+  out.push('', heatChartText(view.answers.forecast, {lit: 0, style: elapsed(style), width, readings: view.readings ?? []}))
   return `${out.join('\n')}\n`
 }
 

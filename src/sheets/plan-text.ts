@@ -15,6 +15,8 @@ export interface PlanView {
   readonly problem: PlanProblem
   readonly oven: OvenSpec
   readonly readings?: readonly Reading[]
+  /** What the log has taught of this oven, in plain sentences. */
+  readonly believed?: readonly string[]
 }
 
 /** How the plan's text is shown. */
@@ -30,6 +32,7 @@ export interface PlanTextOptions {
 export const shortCautions: readonly WordKey[] = [
   'safety.short.fire',
   'safety.short.burns',
+  'safety.short.arm',
   'safety.short.monoxide',
   'safety.short.ash',
   'safety.short.wood',
@@ -167,6 +170,10 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     heading('plan.suggestions')
     for (const suggestion of plan.suggestions) out.push(...hanging('  + ', tidy(suggestion.say), width))
   }
+  if (view.believed && view.believed.length > 0) {
+    heading('plan.believed')
+    for (const line of view.believed) out.push(...hanging('  * ', tidy(line), width))
+  }
   if (plan.changes && plan.changes.length > 0) {
     heading('plan.changes')
     for (const change of plan.changes) out.push(...hanging('  * ', tidy(changeLine(change, problem)), width))
@@ -253,6 +260,8 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   }
   if (plan.suggestions && plan.suggestions.length > 0)
     blocks.push(`## ${words['plan.suggestions']}`, plan.suggestions.map((suggestion) => `- ${md(suggestion.say)}`).join('\n'))
+  if (view.believed && view.believed.length > 0)
+    blocks.push(`## ${words['plan.believed']}`, view.believed.map((line) => `- ${md(line)}`).join('\n'))
   if (plan.changes && plan.changes.length > 0)
     blocks.push(`## ${words['plan.changes']}`, plan.changes.map((change) => `- ${md(changeLine(change, problem))}`).join('\n'))
   blocks.push(

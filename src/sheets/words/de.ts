@@ -142,6 +142,7 @@ export const de: Words = {
   'plan.idle': 'Heißer Herd ungenutzt: {value} m²·h',
   'plan.woodScore': 'Verbranntes Holz: {value}',
   'plan.suggestions': 'Um den heißen Herd zu füllen',
+  'plan.believed': 'Was von diesem Ofen angenommen wird',
   'plan.changes': 'Was sich seit dem letzten Plan geändert hat',
   'plan.total': 'Wertung: {value} (weniger ist besser)',
   'plan.gap': 'Ein besserer Plan könnte höchstens um {percent} % besser sein (in diesem Modell).',
@@ -458,6 +459,8 @@ export const de: Words = {
   'safety.short.fire': 'Das Feuer nie allein lassen. Wasser, Sand oder Löscher zur Hand, Kinder und lose Kleider weit weg.',
   'safety.short.burns':
     'Stein, Tür, Schießer und Gefäße verbrennen die Haut noch lange nach der Flamme. Nur trockene Handschuhe: nasse verbrühen.',
+  'safety.short.arm':
+    'Die Armprobe verbrennt: Ärmel hoch, Gesicht abgewandt, Arm nur knapp hinter das Mundloch. Bei Schmerz aufhören. Kinder nie.',
   'safety.short.monoxide':
     'Glut gibt Kohlenmonoxid ab, das man nicht riecht. Den Zug offen lassen, solange etwas glüht, lüften, einen Melder haben.',
   'safety.short.ash': 'Asche und Glut in einen Metalleimer mit Deckel, im Freien, weg von Wänden, für Tage.',

@@ -143,6 +143,7 @@ export const en = {
   'plan.idle': 'Hot floor left empty: {value} m²·h',
   'plan.woodScore': 'Wood burned: {value}',
   'plan.suggestions': 'To fill the floor while it is hot',
+  'plan.believed': 'What is believed of this oven',
   'plan.changes': 'What changed since the last plan',
   'plan.total': 'Score: {value} (less is better)',
   'plan.gap': 'A better plan could be better by at most {percent} % (under this model).',
@@ -454,6 +455,8 @@ export const en = {
     'Never leave the fire. Keep water, sand or an extinguisher at hand, and children and loose clothes well back.',
   'safety.short.burns':
     'Brick, door, peel and vessels burn the skin long after the flame is gone. Dry gloves only: a wet one scalds.',
+  'safety.short.arm':
+    'The arm count burns: sleeve rolled tight, face turned away, arm just inside the mouth. Stop at pain. Children never.',
   'safety.short.monoxide':
     'Coals give off carbon monoxide, which has no smell. Keep the flue open while anything glows, and the room aired, with an alarm.',
   'safety.short.ash': 'Ash and coals go into a lidded metal pail, outdoors, away from walls, for days.',
