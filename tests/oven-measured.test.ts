@@ -8,7 +8,7 @@ import type {Forecast, OvenEvent, OvenSpec, PastReading} from '../src/oven/types
 
 /*
  * Measured ovens, read off published posts and prints, in our own words. h = hours after the fire is out and the door closed. Where a
- * The priors were widened while A1 and D were in view, so these are no blind test; other ovens are.
+ * source states no size or fire, an ordinary one is taken and said so. The priors were widened while A1 and D were in view, so these are no blind test; other ovens are.
  *
  * | id | source | readings |
  * | --- | --- | --- |

@@ -20,7 +20,7 @@ export const phrases = {
   'load at': '{dishes} at the {zone}',
   'load across': '{dishes} over the floor',
   draw: 'Draw {dishes}.',
-  shut: 'Shut the door. {dishes} stays in.',
+  shut: 'Shut the door. In it stays: {dishes}.',
   'shut empty': 'Shut the door.',
   'sign coals': 'The wood has burned to coals and the walls over the fire are burning white.',
   'sign walls': 'The soot has burned off: the walls are white.',

@@ -247,7 +247,11 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     for (const [at, d] of draws) {
       const ids = [...new Set(d.ids)]
       const signs = [...new Set(ids.map((id) => byId.get(id)?.sign ?? '').filter((s) => s !== ''))]
-      const kept = ids.some((id) => byId.get(id)?.need.overnight)
+      // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
+      const kept = ids.some((id) => {
+        const dish = byId.get(id)
+        return dish !== undefined && dish.need.overnight && dish.dough === null && dish.need.startHigh > rules.slackCelsius
+      })
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: signs.length > 0 ? p('sign own', {sign: signs.join('; ')}) : null,
         ahead: p('ahead draw', {early: {unit: 'clock', value: d.early}}),

@@ -305,7 +305,7 @@ export function daySheet(view: PlanView, style: Style): Element {
   const weight =
     all.reduce((sum, steps) => sum + (steps.every(({action}) => action === 'feed') ? 1 : Math.max(1, steps.length * 0.6)), 0) +
     4 * plan.unplaced.length
-  return h('article', {className: ['sheet', 'day-sheet', weight > 40 ? 'tight' : weight > 24 ? 'dense' : 'roomy']}, [
+  return h('article', {className: ['sheet', 'day-sheet', weight > 25 ? 'tight' : weight > 16 ? 'dense' : 'roomy']}, [
     h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.map(stop).join(' '))]),
     ...unplacedBox(plan, problem, style),
     ...standingOrders(plan, style),
