@@ -136,7 +136,7 @@ export function suggest(
         at: {unit: 'clock', value: at},
         draw: {unit: 'clock', value: draw},
       })
-      out.push({dish: dish.id, at, draw, zone, say: speak(words, speaker)})
+      out.push({dish: dish.id, at, draw, zone, say: speak(words, speaker), words})
       for (const p of mine)
         standing.push({dish: dish.id, number: p.number, vessel: dish.vessel, x: p.x, y: p.y, turn: p.turn, from: s, to: e})
       break

@@ -1,19 +1,29 @@
 import type {Dish} from '../scale/types.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {blockedBy, type Job} from './model.js'
-import {english, phrase, speak} from './phrases.js'
+import {english, type PhraseId, phrase, speak} from './phrases.js'
 import type {PlanOptions, Settled} from './planner.js'
 import {rules} from './rules.js'
-import type {FiringOption, Phrase, Plan, PlanProblem, Remedy} from './types.js'
+import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
 
 /** Plans a day again; the planner gives itself, so that this module need not know it. */
 export type Replan = (problem: PlanProblem, options: PlanOptions) => Plan
 
-const degrees = (c: number): string => `${Math.round(c)} °C`
-
 /** Why a dish has no choice on a curve: the limit that fails it, with the figures. */
-export function whyNot(dish: Dish, curve: Curve, option: FiringOption): {rule: string; reason: string} {
+export function whyNot(dish: Dish, curve: Curve, option: FiringOption): {rule: string; reason: string; words: Phrase} {
   const {need} = dish
+  const degrees = (value: number): PhraseValue => ({unit: 'celsius', value})
+  const because = (rule: string, id: PhraseId, values: Record<string, PhraseValue> = {}): ReturnType<typeof whyNot> => {
+    const words = phrase(id, {dishes: {unit: 'dishes', dishes: [dish.id]}, ...values})
+    return {
+      rule,
+      reason: speak(
+        words,
+        english(() => dish.title),
+      ),
+      words,
+    }
+  }
   const blocked = blockedBy(option)
   let hottest = Number.NEGATIVE_INFINITY
   let coolest = Number.POSITIVE_INFINITY
@@ -39,21 +49,15 @@ export function whyNot(dish: Dish, curve: Curve, option: FiringOption): {rule: s
     )
   }
   if (hottest < need.startLow)
-    return {
-      rule: 'start heat',
-      reason: `${dish.title} wants ${degrees(need.startLow)} or more to go in; the oven has ${degrees(hottest)} at most`,
-    }
+    return because('start heat', 'not hot enough', {celsius: degrees(need.startLow), hottest: degrees(hottest)})
   if (!inRange)
-    return {
-      rule: 'start heat',
-      reason: `${dish.title} goes in between ${degrees(need.startLow)} and ${degrees(need.startHigh)}; the oven falls through that too fast, or never so far (${degrees(coolest)} at the end)`,
-    }
-  if (bestDose < 1)
-    return {
-      rule: 'dose',
-      reason: `${dish.title} would get ${Math.floor(100 * bestDose)} % of the heat it needs before the oven is under ${degrees(need.endLow)}`,
-    }
-  return {rule: 'night', reason: `${dish.title} could only be set in or drawn in the night, or after its oven is taken`}
+    return because('start heat', 'not in range', {
+      celsius: degrees(need.startLow),
+      high: degrees(need.startHigh),
+      coolest: degrees(coolest),
+    })
+  if (bestDose < 1) return because('dose', 'not done', {percent: Math.floor(100 * bestDose), celsius: degrees(need.endLow)})
+  return because('night', 'in the night')
 }
 
 /**

@@ -6,9 +6,9 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
-import {clockText, minutesText} from './phrases.js'
+import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
-import type {Day, FiringOption, Plan, PlanProblem} from './types.js'
+import type {Day, FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** Everything parsed that a plan is made from. */
 export interface MakePlan {
@@ -172,12 +172,20 @@ function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['ch
   }
   const off = at(after, now) - at(before, now)
   const late = after.lit - before.lit
-  const why =
+  const speaker = english((id) => id)
+  const minutes = (value: number): PhraseValue => ({unit: 'minutes', value: Math.abs(value)})
+  const because =
     late !== 0
-      ? `the fire was lit ${minutesText(Math.abs(late))} ${late > 0 ? 'later' : 'earlier'} than planned`
+      ? phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutes(late)})
       : Math.abs(off) < 3
-        ? 'to agree with the log'
-        : `the oven is ${Math.round(Math.abs(off))} °C ${off > 0 ? 'hotter' : 'cooler'} than planned at ${clockText(now)}`
+        ? phrase('why log')
+        : phrase(off > 0 ? 'why hotter' : 'why cooler', {
+            difference: {unit: 'difference', value: Math.abs(off)},
+            at: {unit: 'clock', value: now},
+          })
+  const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
+    out.push({dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}})
+  }
   const was = new Map(before.loads.flatMap((l) => l.dishes.map((d) => [d.dish, {at: l.at, draw: d.draw.likely}] as const)))
   for (const load of after.loads)
     for (const d of load.dishes) {
@@ -186,22 +194,15 @@ function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['ch
       const moved = load.at - old.at
       const drawn = d.draw.likely - old.draw
       if (d.alreadyIn !== true && moved !== 0)
-        out.push({
-          dish: d.dish,
-          what: `set in ${minutesText(Math.abs(moved))} ${moved > 0 ? 'later' : 'earlier'}`,
-          why,
-          minutes: moved,
-        })
+        put(d.dish, phrase(moved > 0 ? 'moved later' : 'moved earlier', {minutes: minutes(moved)}), moved, because)
       else if (drawn !== 0)
-        out.push({
-          dish: d.dish,
-          what: `drawn ${minutesText(Math.abs(drawn))} ${drawn > 0 ? 'later' : 'earlier'}`,
-          why,
-          minutes: drawn,
-        })
+        put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)
     }
   for (const u of after.unplaced)
-    if (!before.unplaced.some((b) => b.dish === u.dish)) out.push({dish: u.dish, what: 'left out', why: u.reason, minutes: 0})
+    if (!before.unplaced.some((b) => b.dish === u.dish)) {
+      if (u.words) put(u.dish, phrase('left out'), 0, u.words, u.reason)
+      else out.push({dish: u.dish, what: 'left out', why: u.reason, minutes: 0})
+    }
   return out
 }
 

@@ -1,9 +1,10 @@
 import {passesMouth} from '../scale/floor.js'
 import type {Dish, Placed} from '../scale/types.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import {phrase} from './phrases.js'
 import {type FloorGrid, mostOnFloor} from './places.js'
 import {rules, weights} from './rules.js'
-import type {FiringOption, PlanProblem} from './types.js'
+import type {FiringOption, Phrase, PlanProblem} from './types.js'
 
 /**
  * The compact model: on one curve, every dish has a list of *choices* (set in at tick s, drawn at tick e, in one part of the floor),
@@ -109,16 +110,36 @@ function handlingOf(dish: Dish): number {
 }
 
 /** Why a vessel cannot go in at all: null where it can. */
-export function passes(grid: FloorGrid, dish: Dish): {rule: string; reason: string} | null {
+export function passes(grid: FloorGrid, dish: Dish): {rule: string; reason: string; words: Phrase} | null {
   const conflict = passesMouth(grid.room, {
     dish: dish.title,
     number: 1,
     footprint: dish.vessel.footprint,
     height: dish.vessel.height,
   })
-  if (conflict) return {rule: conflict.rule, reason: conflict.reason}
+  if (conflict) {
+    const {footprint, height} = dish.vessel
+    const narrow = footprint.shape === 'circle' ? footprint.diameter : Math.min(footprint.length, footprint.width)
+    const {mouth, vaultHeight} = grid.room
+    const [id, size, room] =
+      conflict.rule === 'mouth width'
+        ? (['mouth width', narrow, mouth.width] as const)
+        : conflict.rule === 'mouth height'
+          ? (['mouth height', height, mouth.height] as const)
+          : (['vault height', height, vaultHeight] as const)
+    const words = phrase(id, {
+      dishes: {unit: 'dishes', dishes: [dish.id]},
+      size: {unit: 'metres', value: size},
+      room: {unit: 'metres', value: room},
+    })
+    return {rule: conflict.rule, reason: conflict.reason, words}
+  }
   if (mostOnFloor(grid, dish.vessel) === 0)
-    return {rule: 'too large', reason: `one ${dish.vessel.name} does not fit on this floor`}
+    return {
+      rule: 'too large',
+      reason: `one ${dish.vessel.name} does not fit on this floor`,
+      words: phrase('too large', {vessel: dish.vessel.name}),
+    }
   return null
 }
 

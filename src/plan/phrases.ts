@@ -47,10 +47,29 @@ export const phrases = {
   'behind draw': 'Not done: shut the door and look again every ten minutes, up to {late}.',
   'behind hold': 'Keep it at 57 °C (135 °F) or hotter. If the oven has fallen lower for two hours, do not eat it.',
   suggest: '{dishes} would fill idle floor: set in at {at}, draw at {draw}.',
-  'moved later': 'moved later by {minutes}',
-  'moved earlier': 'moved earlier by {minutes}',
-  'draw later': 'drawn later by {minutes}',
-  'draw earlier': 'drawn earlier by {minutes}',
+  'moved later': 'set in {minutes} later',
+  'moved earlier': 'set in {minutes} earlier',
+  'draw later': 'drawn {minutes} later',
+  'draw earlier': 'drawn {minutes} earlier',
+  'left out': 'left out',
+  'why lit later': 'the fire was lit {minutes} later than planned',
+  'why lit earlier': 'the fire was lit {minutes} earlier than planned',
+  'why log': 'to agree with the log',
+  'why hotter': 'the oven is {difference} hotter than planned at {at}',
+  'why cooler': 'the oven is {difference} cooler than planned at {at}',
+  'not hot enough': '{dishes} wants {celsius} or more to go in; the oven has {hottest} at most',
+  'not in range':
+    '{dishes} goes in between {celsius} and {high}; the oven falls through that too fast, or never so far ({coolest} at the end)',
+  'not done': '{dishes} would get {percent} % of the heat it needs before the oven is under {celsius}',
+  'in the night': '{dishes} could only be set in or drawn in the night, or after its oven is taken',
+  'heat taken': '{dishes}: with everything else in the oven too little heat is left for it',
+  'heat taken of some': '{count} of {all} of {dishes}: with everything else in the oven too little heat is left for it',
+  'floor taken': '{dishes} and {others} want the same floor while the oven is right for them',
+  'floor taken of some': '{count} of {all} of {dishes} and {others} want the same floor while the oven is right for them',
+  'mouth width': '{dishes} is {size} across and the mouth is {room} wide',
+  'mouth height': '{dishes} is {size} high and the mouth is {room} high',
+  'vault height': '{dishes} is {size} high and the vault is {room} high',
+  'too large': 'one {vessel} does not fit on this floor',
   'remedy longer fire': 'Fire {minutes} longer, {wood} more wood: {outcome}.',
   'remedy shorter fire': 'Fire {minutes} less, {wood} less wood: {outcome}.',
   'remedy second fire': 'A second fire of {minutes} at {at}, {wood} more wood: {outcome}.',
@@ -80,6 +99,10 @@ export interface Speaker {
   readonly minutes: (minutes: number) => string
   readonly celsius: (celsius: number) => string
   readonly kilograms: (kilograms: number) => string
+  /** A size of a vessel or of the oven. */
+  readonly metres: (metres: number) => string
+  /** So many degrees more or less. */
+  readonly difference: (celsius: number) => string
   readonly word: (word: string) => string
   readonly and: (list: readonly string[]) => string
 }
@@ -103,6 +126,8 @@ function sayValue(value: PhraseValue, speaker: Speaker): string {
   if (value.unit === 'minutes') return speaker.minutes(value.value)
   if (value.unit === 'kilograms') return speaker.kilograms(value.value)
   if (value.unit === 'count') return String(value.value)
+  if (value.unit === 'metres') return speaker.metres(value.value)
+  if (value.unit === 'difference') return speaker.difference(value.value)
   return speaker.celsius(value.value)
 }
 
@@ -130,6 +155,8 @@ export function english(title: (dish: string) => string): Speaker {
     minutes: minutesText,
     celsius: (c) => `${Math.round(c)} °C (${Math.round((c * 9) / 5 + 32)} °F)`,
     kilograms: (kg) => `${kg < 10 ? Math.round(kg * 10) / 10 : Math.round(kg)} kg`,
+    metres: (m) => `${Math.round(m * 1000) / 10} cm`,
+    difference: (c) => `${Math.round(c)} °C`,
     word: (w) => w,
     and: (list) => (list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} and ${list[list.length - 1]}`),
   }

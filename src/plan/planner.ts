@@ -18,11 +18,12 @@ import {
   passes,
   programOf,
 } from './model.js'
+import {english, phrase, speak} from './phrases.js'
 import {type FloorGrid, floorGrid, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {stepsOf} from './steps.js'
-import type {FiringOption, Load, Plan, PlanProblem, Remedy} from './types.js'
+import type {FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
 export interface PlanOptions {
   /**
@@ -629,7 +630,7 @@ function write(
   problem: PlanProblem,
   grid: FloorGrid,
   settled: Settled,
-  lone: readonly {dish: Dish; rule: string; reason: string}[],
+  lone: readonly {dish: Dish; rule: string; reason: string; words?: Phrase}[],
   bound: number | null,
   options: PlanOptions,
 ): Plan {
@@ -710,7 +711,14 @@ function write(
       suggest: 'add a link to a receipt',
     })
   const loneOnes: Plan['unplaced'][number][] = [
-    ...lone.map((l) => ({dish: l.dish.id, rule: l.rule, reason: l.reason, remedies: [], conflict: [l.dish.id]})),
+    ...lone.map((l) => ({
+      dish: l.dish.id,
+      rule: l.rule,
+      reason: l.reason,
+      remedies: [],
+      conflict: [l.dish.id],
+      ...(l.words ? {words: l.words} : {}),
+    })),
   ]
   const lit = model.lit
   const plan: Plan = {
@@ -806,18 +814,30 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
     const {dish} = job
     const conflict = full && i < 4 ? conflictOf(problem, dish, settled, planDay) : [dish.id]
     const alone = whyNot(dish, settled.model.program.curve, settled.option)
-    const part = count < dish.count ? `${count} of ${dish.count} of ` : ''
-    const others = conflict.slice(1).map((id) => problem.dishes.find((d) => d.id === id)?.title ?? id)
-    const why =
-      conflict.length === 1
-        ? alone
-        : others.length + 1 >= problem.dishes.length && others.length > 3
-          ? {rule: 'heat', reason: `${part}${dish.title}: with everything else in the oven too little heat is left for it`}
-          : {
-              rule: 'room',
-              reason: `${part}${dish.title} and ${others.join(', ')} want the same floor while the oven is right for them`,
-            }
+    const others = conflict.slice(1)
+    const rule = others.length + 1 >= problem.dishes.length && others.length > 3 ? 'heat' : 'room'
+    const words =
+      others.length === 0
+        ? alone.words
+        : phrase(`${rule === 'heat' ? 'heat' : 'floor'} taken${count < dish.count ? ' of some' : ''}`, {
+            dishes: {unit: 'dishes', dishes: [dish.id]},
+            others: {unit: 'dishes', dishes: others},
+            count,
+            all: dish.count,
+          })
+    const reason = speak(
+      words,
+      english((id) => problem.dishes.find((d) => d.id === id)?.title ?? id),
+    )
     const tried: Remedy[] = remedies.get(dish.id) ?? []
-    return {dish: dish.id, rule: why.rule, reason: why.reason, remedies: tried.map((r) => r.say), conflict, tried}
+    return {
+      dish: dish.id,
+      rule: others.length === 0 ? alone.rule : rule,
+      reason,
+      words,
+      remedies: tried.map((r) => r.say),
+      conflict,
+      tried,
+    }
   })
 }

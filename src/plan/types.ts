@@ -76,7 +76,7 @@ export interface DoneSoFar {
 export type PhraseValue =
   | string
   | number
-  | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'count'; readonly value: number}
+  | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
   | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
@@ -194,6 +194,8 @@ export interface Plan {
     /** Ids of the smallest set of dishes that cannot be baked together; a single id where the dish alone cannot be baked. */
     readonly conflict?: readonly string[]
     readonly tried?: readonly Remedy[]
+    /** The reason as data, so that it can be said in another language. */
+    readonly words?: Phrase
   }>
   readonly score: {
     readonly lateMinutes: number
@@ -219,6 +221,8 @@ export interface Plan {
     readonly draw: number
     readonly zone: string
     readonly say: string
+    /** The same as data. */
+    readonly words?: Phrase
   }>
   /** After planning again: what moved, and why. */
   readonly changes?: ReadonlyArray<{
@@ -226,6 +230,8 @@ export interface Plan {
     readonly what: string
     readonly why: string
     readonly minutes: number
+    /** The same as data. */
+    readonly words?: {readonly what: Phrase; readonly why: Phrase}
   }>
   readonly messages: readonly Message[]
 }

@@ -119,6 +119,13 @@ export function temperatures(celsius: {readonly low: number; readonly high: numb
   return style.degrees === 'C' ? c : style.degrees === 'F' ? f : `${c} (${f})`
 }
 
+/** So many degrees more or less: a difference has no zero to shift, so °F are 9/5 of it. */
+export function difference(celsius: number, style: Style): string {
+  const c = `${Math.round(celsius)} °C`
+  const f = `${Math.round((celsius * 9) / 5)} °F`
+  return style.degrees === 'C' ? c : style.degrees === 'F' ? f : `${c} (${f})`
+}
+
 /** A length of time in minutes: `25 min`, `1 h 30 min`. */
 export function duration(minutes: number): string {
   const whole = Math.round(minutes)

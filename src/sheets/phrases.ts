@@ -1,7 +1,7 @@
 import {kinds} from '../lexicon/kinds.js'
 import {phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
-import {clock, duration, temperature, wood} from './figures.js'
+import {clock, difference, duration, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import type {Style} from './style.js'
 import {dePhrases} from './words/de-phrases.js'
@@ -38,6 +38,8 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
     minutes: duration,
     celsius: (celsius) => temperature(celsius, style),
     kilograms: (kilograms) => wood(kilograms, style),
+    metres: (metres) => length(metres, style),
+    difference: (celsius) => difference(celsius, style),
     word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
     // Two batches of one dish are one thing to name.
     and: (all) => {
