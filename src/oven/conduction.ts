@@ -79,8 +79,6 @@ export class Column {
   readonly enthalpy: Float64Array
   /** Heat still needed to drive off a node's water, J. */
   readonly latent: Float64Array
-  /** Factor on the conductance of each interval. */
-  readonly factor: Float64Array
   /** Heat passed out of the far side since the start, J. */
   lost = 0
   /** Heat gone with steam since the start, J. */
@@ -89,19 +87,27 @@ export class Column {
   diagonal = 0
   right = 0
   /** W/K at the far side. */
-  outside: number
+  #outside = 0
 
   /** Conductance from each node sideways to the outside, W/K. */
   readonly #side: Float64Array
+  /** Conductance of each interval: #g0 + #g1·(sum of the two temperatures). */
   readonly #g0: Float64Array
   readonly #g1: Float64Array
+  /** As drawn. */
+  readonly #drawn0: Float64Array
+  readonly #drawn1: Float64Array
+  readonly #drawnSide: Float64Array
+  readonly #drawnOutside: number
   readonly #c0: Float64Array
   readonly #c1: Float64Array
+  /** Enthalpy at the boiling point. */
+  readonly #boiling: Float64Array
   readonly #g: Float64Array
-  readonly #b: Float64Array
-  readonly #r: Float64Array
+  /** After `eliminate`: each node's temperature is #share·(that before it) + #own. */
+  readonly #share: Float64Array
+  readonly #own: Float64Array
   #ambient = 0
-  #wet: boolean
 
   constructor(options: ColumnOptions) {
     const {layers, area} = options
@@ -138,15 +144,17 @@ export class Column {
     this.celsius = new Float64Array(n).fill(options.celsius)
     this.enthalpy = new Float64Array(n)
     this.latent = new Float64Array(n)
-    this.factor = new Float64Array(n - 1).fill(1)
     this.#side = new Float64Array(n)
+    this.#drawnSide = new Float64Array(n)
+    this.#drawn0 = new Float64Array(n - 1)
+    this.#drawn1 = new Float64Array(n - 1)
     this.#g0 = new Float64Array(n - 1)
     this.#g1 = new Float64Array(n - 1)
     this.#c0 = new Float64Array(n)
     this.#c1 = new Float64Array(n)
     this.#g = new Float64Array(n)
-    this.#b = new Float64Array(n)
-    this.#r = new Float64Array(n)
+    this.#share = new Float64Array(n)
+    this.#own = new Float64Array(n)
     for (let i = 0; i < n - 1; i++) {
       const layer = layers[owners[i]!]!
       const a = depths[i]!
@@ -154,8 +162,8 @@ export class Column {
       const middle = (a + b) / 2
       const dx = b - a
       const across = (area * spread(middle)) / dx
-      this.#g0[i] = layer.conductivity[0] * across
-      this.#g1[i] = layer.conductivity[1] * across
+      this.#drawn0[i] = layer.conductivity[0] * across
+      this.#drawn1[i] = (layer.conductivity[1] * across) / 2
       for (const [node, from] of [
         [i, a],
         [i + 1, middle],
@@ -166,8 +174,9 @@ export class Column {
         this.latent[node] = this.latent[node]! + (layer.latent ?? 0) * volume
       }
     }
-    this.#wet = this.latent.some((l) => l > 0)
-    this.outside = options.outside * area * spread(base)
+    this.#boiling = this.#c0.map((c0, i) => (c0 + (this.#c1[i]! * BOILING) / 2) * BOILING)
+    this.#drawnOutside = options.outside * area * spread(base)
+    this.scale(0, 1, 1)
     this.setCelsius(() => options.celsius)
   }
 
@@ -189,7 +198,26 @@ export class Column {
   addBridge(depth: number, conductance: number): void {
     let node = 1
     while (node < this.size - 1 && this.depth[node]! < depth - 1e-9) node++
-    this.#side[node] = this.#side[node]! + conductance
+    this.#drawnSide[node] = this.#drawnSide[node]! + conductance
+    this.scale(0, 1, 1)
+  }
+
+  /**
+   * Scale what the wall was drawn with; a second call begins again at the drawing.
+   *
+   * @param store depth up to which heat is stored by day, m
+   * @param inside factor on the conductance of the store
+   * @param behind factor on that of what lies behind it, on what leaks sideways and on the far side's film
+   */
+  scale(store: number, inside: number, behind: number): void {
+    const n = this.size
+    for (let i = 0; i < n - 1; i++) {
+      const by = (this.depth[i]! + this.depth[i + 1]!) / 2 < store ? inside : behind
+      this.#g0[i] = this.#drawn0[i]! * by
+      this.#g1[i] = this.#drawn1[i]! * by
+    }
+    for (let i = 0; i < n; i++) this.#side[i] = this.#drawnSide[i]! * behind
+    this.#outside = this.#drawnOutside * behind
   }
 
   /** Heat held above 0 °C, J. */
@@ -213,6 +241,31 @@ export class Column {
     return sum
   }
 
+  /** Numbers in a saved state. */
+  get stateSize(): number {
+    return 3 * this.size + 2
+  }
+
+  /** Write what changes as the wall heats and cools into `into` from index `at`. */
+  saveState(into: Float64Array, at: number): void {
+    const n = this.size
+    into.set(this.celsius, at)
+    into.set(this.enthalpy, at + n)
+    into.set(this.latent, at + 2 * n)
+    into[at + 3 * n] = this.lost
+    into[at + 3 * n + 1] = this.steam
+  }
+
+  /** Go back to a state saved from a wall of the same layers. */
+  loadState(from: Float64Array, at: number): void {
+    const n = this.size
+    this.celsius.set(from.subarray(at, at + n))
+    this.enthalpy.set(from.subarray(at + n, at + 2 * n))
+    this.latent.set(from.subarray(at + 2 * n, at + 3 * n))
+    this.lost = from[at + 3 * n]!
+    this.steam = from[at + 3 * n + 1]!
+  }
+
   /**
    * First half of a step: fold everything behind the face into one equation for the face.
    *
@@ -223,29 +276,37 @@ export class Column {
     const n = this.size
     const t = this.celsius
     const g = this.#g
-    const b = this.#b
-    const r = this.#r
-    this.#ambient = ambient
-    for (let i = 0; i < n - 1; i++) g[i] = (this.#g0[i]! + (this.#g1[i]! * (t[i]! + t[i + 1]!)) / 2) * this.factor[i]!
-    let c = (this.#c0[n - 1]! + this.#c1[n - 1]! * t[n - 1]!) / dt
+    const g0 = this.#g0
+    const g1 = this.#g1
+    const c0 = this.#c0
+    const c1 = this.#c1
     const side = this.#side
-    let bNext = c + this.outside + side[n - 1]! + g[n - 2]!
-    let rNext = c * t[n - 1]! + (this.outside + side[n - 1]!) * ambient
-    b[n - 1] = bNext
-    r[n - 1] = rNext
-    for (let i = n - 2; i > 0; i--) {
-      c = (this.#c0[i]! + this.#c1[i]! * t[i]!) / dt
-      const gi = g[i]!
-      const ratio = gi / bNext
-      bNext = c + side[i]! + g[i - 1]! + gi * (1 - ratio)
-      rNext = c * t[i]! + side[i]! * ambient + ratio * rNext
-      b[i] = bNext
-      r[i] = rNext
+    const share = this.#share
+    const own = this.#own
+    const rate = 1 / dt
+    this.#ambient = ambient
+    // From the far side inwards; `before` is the conductance towards the face, `behind` what the nodes behind let through.
+    let here = t[n - 1]!
+    let gain = 0
+    let behind = this.#outside
+    let pull = this.#outside * ambient
+    for (let i = n - 1; i > 0; i--) {
+      const inner = t[i - 1]!
+      const before = g0[i - 1]! + g1[i - 1]! * (inner + here)
+      const c = (c0[i]! + c1[i]! * here) * rate
+      const inverse = 1 / (c + side[i]! + before + behind)
+      const part = before * inverse
+      gain = (c * here + side[i]! * ambient + pull) * inverse
+      g[i - 1] = before
+      share[i] = part
+      own[i] = gain
+      behind = before * (1 - part)
+      pull = before * gain
+      here = inner
     }
-    c = (this.#c0[0]! + this.#c1[0]! * t[0]!) / dt
-    const ratio = g[0]! / bNext
-    this.diagonal = c + g[0]! * (1 - ratio)
-    this.right = c * t[0]! + ratio * rNext
+    const c = (c0[0]! + c1[0]! * here) * rate
+    this.diagonal = c + behind
+    this.right = c * here + pull
   }
 
   /**
@@ -257,48 +318,48 @@ export class Column {
    */
   substitute(dt: number, face: number, gain: number): void {
     const n = this.size
+    const ambient = this.#ambient
+    const t = this.celsius
     const g = this.#g
     const h = this.enthalpy
+    const c0 = this.#c0
+    const c1 = this.#c1
     const side = this.#side
+    const share = this.#share
+    const own = this.#own
+    const boiling = this.#boiling
     let flowIn = gain
     let here = face
     let aside = 0
-    for (let i = 0; i < n - 1; i++) {
-      const next = (g[i]! * here + this.#r[i + 1]!) / this.#b[i + 1]!
-      const out = g[i]! * (here - next)
-      const leak = side[i]! * (here - this.#ambient)
+    for (let i = 0; i < n; i++) {
+      let next = 0
+      let out = 0
+      if (i < n - 1) {
+        next = share[i + 1]! * here + own[i + 1]!
+        out = g[i]! * (here - next)
+      } else {
+        out = this.#outside * (here - ambient)
+        aside += out
+      }
+      const leak = side[i]! * (here - ambient)
       aside += leak
-      h[i] = h[i]! + dt * (flowIn - out - leak)
+      let held = h[i]! + dt * (flowIn - out - leak)
+      if (held > boiling[i]! && this.latent[i]! > 0) held = this.#boil(i, held)
+      h[i] = held
+      // h = c0·T + c1·T²/2 solved in the form that stays exact as c1 → 0.
+      const a = c0[i]!
+      t[i] = (2 * held) / (a + Math.sqrt(Math.max(a * a + 2 * c1[i]! * held, a * a * 0.04)))
       flowIn = out
       here = next
     }
-    const out = (this.outside + side[n - 1]!) * (here - this.#ambient)
-    h[n - 1] = h[n - 1]! + dt * (flowIn - out)
-    this.lost += dt * (out + aside)
-    if (this.#wet) this.#boil()
-    for (let i = 0; i < n; i++) {
-      const c1 = this.#c1[i]!
-      const c0 = this.#c0[i]!
-      // h = c0·T + c1·T²/2 solved in the form that stays exact as c1 → 0.
-      this.celsius[i] = (2 * h[i]!) / (c0 + Math.sqrt(Math.max(c0 * c0 + 2 * c1 * h[i]!, c0 * c0 * 0.04)))
-    }
+    this.lost += dt * aside
   }
 
-  /** Heat above the boiling point drives off water first. */
-  #boil(): void {
-    let left = 0
-    for (let i = 0; i < this.size; i++) {
-      const latent = this.latent[i]!
-      if (latent <= 0) continue
-      const excess = this.enthalpy[i]! - (this.#c0[i]! + (this.#c1[i]! * BOILING) / 2) * BOILING
-      if (excess > 0) {
-        const used = Math.min(excess, latent)
-        this.enthalpy[i] = this.enthalpy[i]! - used
-        this.latent[i] = latent - used
-        this.steam += used
-      }
-      left += this.latent[i]!
-    }
-    this.#wet = left > 0
+  /** Heat above the boiling point drives off water first; returns the enthalpy left. */
+  #boil(node: number, held: number): number {
+    const used = Math.min(held - this.#boiling[node]!, this.latent[node]!)
+    this.latent[node] = this.latent[node]! - used
+    this.steam += used
+    return held - used
   }
 }

@@ -4,7 +4,7 @@ import {exchangeAreas, ovenViewFactors} from './enclosure.js'
 import {burntShare, flameAt, gasPerWood, mostBurning, woodHeat} from './fire.js'
 import {type OvenGeometry, ovenGeometry} from './geometry.js'
 import {materialById} from './materials.js'
-import {EVAPORATION, RAKING, type Schedule, scheduleOf, spanAt} from './schedule.js'
+import {type Burn, EVAPORATION, type LoadSpan, RAKING, type Schedule, scheduleOf, spanAt} from './schedule.js'
 import type {Firing, OvenEvent, OvenSpec} from './types.js'
 
 export {loadHeat} from './schedule.js'
@@ -125,15 +125,6 @@ function storeDepth(layers: readonly ColumnLayer[]): number {
   return layers.length > 1 ? Math.min(first, STORE * 2) : Math.min(first * 0.6, STORE)
 }
 
-/** Scale a wall's intervals: the store by `coupling`, what lies behind it by `loss`. */
-function applyFactors(column: Column, hot: number, factors: Factors): void {
-  for (let i = 0; i < column.size - 1; i++) {
-    const middle = (column.depth[i]! + column.depth[i + 1]!) / 2
-    column.factor[i] = middle < hot ? factors.coupling : factors.loss
-  }
-  column.outside *= factors.loss
-}
-
 /** The oven in the middle of a day: walls, air, clock and the account of its heat. */
 class RunningOven {
   readonly cavity = new Cavity()
@@ -149,9 +140,8 @@ class RunningOven {
   air: number
 
   readonly #geometry: OvenGeometry
-  readonly #factors: Factors
-  readonly #schedule: Schedule
-  readonly #scale: number
+  /** Where each wall's store ends, m. */
+  readonly #stores: readonly number[]
   readonly #ambient: number
   readonly #shutExchange: Float64Array
   readonly #openExchange: Float64Array
@@ -164,11 +154,21 @@ class RunningOven {
   readonly #mostBurning: number
   readonly #gapArea: number
   readonly #head: number
+  readonly #start: Float64Array
+  readonly #terms = {inertia: 0, before: 0, heat: 0, flow: 0, ambient: 0}
+  #schedule: Schedule = {burns: [], open: [], swabs: [], loads: [], breaks: []}
+  #factors: Factors = AS_DRAWN
+  #scale = 1
   #changed = 0
   #nextBreak = 0
   #doorOff = true
+  // What goes on between the last break and the next.
+  #burning: Burn | undefined
+  #open = false
+  #swabbed = false
+  #loaded: readonly LoadSpan[] = []
 
-  constructor(oven: OvenSpec, schedule: Schedule, factors: Factors, scale: number, refine: number) {
+  constructor(oven: OvenSpec, refine: number) {
     const geometry = ovenGeometry(oven)
     const celsius = oven.start.celsius
     const grid = {first: 0.004 / refine, growth: 1.3 ** (1 / refine), largest: 0.03 / refine}
@@ -188,16 +188,14 @@ class RunningOven {
       }),
     ]
     // The floor's edge (as of a circle of its area) leaks from hearth and vault, the mouth's frame from vault and the floor next to it.
-    const edge = BRIDGE * factors.loss * 2 * Math.sqrt(Math.PI * geometry.floorArea)
-    const frame = BRIDGE * factors.loss * 2 * (oven.mouth.width + oven.mouth.height)
+    const edge = BRIDGE * 2 * Math.sqrt(Math.PI * geometry.floorArea)
+    const frame = BRIDGE * 2 * (oven.mouth.width + oven.mouth.height)
+    this.#stores = [storeDepth(hearth), storeDepth(hearth), storeDepth(hearth), storeDepth(vault), 0]
     for (let f = 0; f < 3; f++) {
       const share = (edge / 2) * (geometry.zoneArea[f]! / geometry.floorArea)
-      applyFactors(this.walls[f]!, storeDepth(hearth), factors)
       this.walls[f]!.addBridge(storeDepth(hearth), f === FRONT ? share + frame / 2 : share)
     }
-    applyFactors(this.walls[VAULT]!, storeDepth(vault), factors)
     this.walls[VAULT]!.addBridge(storeDepth(vault), (edge + frame) / 2)
-    applyFactors(this.walls[DOOR]!, 0, factors)
 
     const {areas, factors: views} = ovenViewFactors(oven, geometry)
     const emissivity = (id: string): number => materialById(id).emissivity?.likely ?? 0.92
@@ -208,9 +206,6 @@ class RunningOven {
     this.#areas = Float64Array.from(areas)
     this.#zones = Float64Array.from(geometry.zoneArea)
     this.#geometry = geometry
-    this.#factors = factors
-    this.#schedule = schedule
-    this.#scale = scale
     this.#ambient = oven.ambient
     this.#hasDoor = oven.door !== null
     this.#airCapacity = AIR_CAPACITY * geometry.volume
@@ -223,6 +218,68 @@ class RunningOven {
     const x = this.cavity.celsius
     for (let f = 0; f < 5; f++) x[f] = this.walls[f]!.celsius[0]!
     x[AIR] = celsius
+    this.#start = this.state()
+  }
+
+  /** Everything that changes as the day goes on, to be gone back to with `begin`. */
+  state(): Float64Array {
+    const out = new Float64Array(15 + this.walls.reduce((n, w) => n + w.stateSize, 0))
+    const own = [this.time, this.steps, this.fire, this.flue, this.lost, this.taken, this.air, this.#changed]
+    out.set(own)
+    out[8] = this.#doorOff ? 1 : 0
+    out.set(this.cavity.celsius, 9)
+    let at = 15
+    for (const wall of this.walls) {
+      wall.saveState(out, at)
+      at += wall.stateSize
+    }
+    return out
+  }
+
+  /**
+   * Take up a day.
+   *
+   * @param factors on the drawing's own figures
+   * @param scale of the time steps
+   * @param state from an oven of the same drawing and factors whose schedule was the same up to then; from the start where absent
+   */
+  begin(schedule: Schedule, factors: Factors, scale: number, state: Float64Array = this.#start): void {
+    this.#factors = factors
+    this.#scale = scale
+    this.walls.forEach((wall, f) => {
+      wall.scale(this.#stores[f]!, factors.coupling, factors.loss)
+    })
+    this.time = state[0]!
+    this.steps = state[1]!
+    this.fire = state[2]!
+    this.flue = state[3]!
+    this.lost = state[4]!
+    this.taken = state[5]!
+    this.air = state[6]!
+    this.#changed = state[7]!
+    this.#doorOff = state[8] === 1
+    this.cavity.celsius.set(state.subarray(9, 15))
+    let at = 15
+    for (const wall of this.walls) {
+      wall.loadState(state, at)
+      at += wall.stateSize
+    }
+    this.#schedule = schedule
+    this.#nextBreak = 0
+    while (this.#nextBreak < schedule.breaks.length && schedule.breaks[this.#nextBreak]! < this.time - 1e-9) this.#nextBreak++
+    this.#look()
+  }
+
+  /** What goes on from now to the next break. */
+  #look(): void {
+    const {burns, open, swabs, loads, breaks} = this.#schedule
+    let next = this.#nextBreak
+    while (next < breaks.length && breaks[next]! <= this.time + 1e-9) next++
+    const middle = (this.time + (breaks[next] ?? this.time + 1)) / 2
+    this.#burning = spanAt(burns, middle)
+    this.#open = this.#burning !== undefined || !this.#hasDoor || spanAt(open, middle) !== undefined
+    this.#swabbed = spanAt(swabs, middle) !== undefined
+    this.#loaded = loads.filter((l) => middle > l.from && middle < l.to)
   }
 
   /** Heat in walls and air above ambient, J. */
@@ -251,26 +308,20 @@ class RunningOven {
 
   /** March to a moment, minutes from lighting. */
   advance(until: number): void {
-    const {breaks, burns} = this.#schedule
+    const {breaks} = this.#schedule
     while (this.time < until - 1e-9) {
+      let changed = false
       while (this.#nextBreak < breaks.length && breaks[this.#nextBreak]! <= this.time + 1e-9) {
-        this.#changed = this.time
+        changed = true
         this.#nextBreak++
+      }
+      if (changed) {
+        this.#changed = this.time
+        this.#look()
       }
       const since = this.time - this.#changed
       // Short steps after a change, when faces move fast, and longer ones as the oven settles.
-      const wish =
-        spanAt(burns, this.time + 1e-6) !== undefined
-          ? since < 10
-            ? 0.5
-            : 1
-          : since < 5
-            ? 0.5
-            : since < 30
-              ? 1
-              : since < 120
-                ? 2.5
-                : 5
+      const wish = this.#burning ? (since < 10 ? 0.5 : 1) : since < 5 ? 0.5 : since < 30 ? 1 : since < 120 ? 2.5 : 5
       let span = Math.min(wish * this.#scale, until - this.time)
       const next = breaks[this.#nextBreak]
       if (next !== undefined && next > this.time + 1e-9) span = Math.min(span, next - this.time)
@@ -287,8 +338,8 @@ class RunningOven {
     const dt = span * 60
     const ambient = this.#ambient
     const middle = this.time + span / 2
-    const burning = spanAt(this.#schedule.burns, middle)
-    const isOpen = burning !== undefined || !this.#hasDoor || spanAt(this.#schedule.open, middle) !== undefined
+    const burning = this.#burning
+    const isOpen = this.#open
     if (isOpen && !this.#doorOff) {
       // The door stands aside and cools; it comes back cold.
       const door = walls[DOOR]!
@@ -317,8 +368,8 @@ class RunningOven {
       cavity.direct[FRONT] = -warmed
       heat = warmed
     }
-    heat -= this.#loads(middle, dt)
-    if (spanAt(this.#schedule.swabs, middle) !== undefined && x[MIDDLE]! > 100) {
+    if (this.#loaded.length > 0) heat -= this.#loads(middle, dt)
+    if (this.#swabbed && x[MIDDLE]! > 100) {
       const wet = (SWAB * EVAPORATION) / (RAKING * 60)
       for (let z = 0; z < 3; z++) cavity.direct[z] = cavity.direct[z]! - wet * this.#zones[z]!
       this.lost += wet * this.#geometry.floorArea * dt
@@ -331,7 +382,13 @@ class RunningOven {
       cavity.diagonal[f] = wall.diagonal
       cavity.right[f] = wall.right
     }
-    const toAir = cavity.solve(exchange, shade, count, {inertia: this.#airCapacity / dt, before: this.air, heat, flow, ambient})
+    const terms = this.#terms
+    terms.inertia = this.#airCapacity / dt
+    terms.before = this.air
+    terms.heat = heat
+    terms.flow = flow
+    terms.ambient = ambient
+    const toAir = cavity.solve(exchange, shade, count, terms)
     this.air += (dt * toAir) / this.#airCapacity
     const escaped = flow * (x[AIR]! - ambient) + (isOpen ? cavity.throughMouth(exchange, shade) : 0)
     if (burning) this.flue += escaped * dt
@@ -387,8 +444,7 @@ class RunningOven {
   /** The loads' heat from the faces; returns what they take from the air, W. */
   #loads(time: number, dt: number): number {
     let power = 0
-    for (const l of this.#schedule.loads) {
-      if (time <= l.from || time >= l.to) continue
+    for (const l of this.#loaded) {
       const share = (time - l.from) / (l.to - l.from)
       // Cold dough takes most at first: a straight fall from 1.6 to 0.4 of the mean.
       power += (l.heat / ((l.to - l.from) * 60)) * (1.6 - 1.2 * share)
@@ -404,20 +460,114 @@ class RunningOven {
   }
 }
 
+/** One simulation that others may go on from. */
+interface Run {
+  /** Sorted by their minutes. */
+  readonly events: readonly OvenEvent[]
+  readonly trace: Trace
+  /** States at every `KEEP` minutes. */
+  readonly states: readonly Float64Array[]
+}
+
+const CURVES = ['floor', 'vault', 'air', 'baking', 'back', 'middle', 'mouth', 'held', 'underside'] as const
+
+/** Hours simulated where nothing else is asked. */
+const DAY = 24
+/** Minutes between two states kept of a run, and the runs kept of a fire. */
+const KEEP = 30
+const RUNS = 6
+
+/**
+ * Simulations of one oven, for a search that tries many days which begin alike: the same fire and the same first loads. A run whose events differ from those of an
+ * earlier one only after some minute goes on from the last state kept before it. The results are those of `simulate` to the last bit.
+ */
+export class OvenRuns {
+  readonly oven: OvenSpec
+  readonly #ovens = new Map<number, RunningOven>()
+  readonly #runs = new Map<string, Run[]>()
+
+  constructor(oven: OvenSpec) {
+    this.oven = oven
+  }
+
+  /** As `simulate` of this oven. */
+  simulate(options: SimulationOptions): Trace {
+    const {firing} = options
+    const refine = options.refine ?? 1
+    const step = options.sample ?? 5
+    let running = this.#ovens.get(refine)
+    if (!running) {
+      running = new RunningOven(this.oven, refine)
+      this.#ovens.set(refine, running)
+    }
+    const {stored, loss, coupling} = options.factors ?? AS_DRAWN
+    const key = [stored, loss, coupling, options.stepScale ?? 1, refine, step, firing.wood, firing.burn, firing.soak].join(' ')
+    const runs = this.#runs.get(key) ?? []
+    this.#runs.set(key, runs)
+    const events = inOrder(options.events ?? [])
+    let from: Run | null = null
+    let alike = 0
+    for (const run of runs) {
+      const minutes = alikeUntil(run.events, events)
+      if (minutes > alike) {
+        alike = minutes
+        from = run
+      }
+    }
+    const count = sampleCount(options.hours, step)
+    if (from && alike === Number.POSITIVE_INFINITY && from.trace.floor.length === count) return from.trace
+    const run = march(running, {...options, events, sample: step}, from, alike)
+    runs.push(run)
+    if (runs.length > RUNS) runs.shift()
+    return run.trace
+  }
+}
+
+/** By their minutes; those of the same minute stay as they were. */
+function inOrder(events: readonly OvenEvent[]): readonly OvenEvent[] {
+  return [...events].sort((a, b) => a.minutes - b.minutes)
+}
+
+/** The first minute at which two days are not alike. */
+function alikeUntil(a: readonly OvenEvent[], b: readonly OvenEvent[]): number {
+  let i = 0
+  while (i < a.length && i < b.length && isSame(a[i]!, b[i]!)) i++
+  return Math.min(a[i]?.minutes ?? Number.POSITIVE_INFINITY, b[i]?.minutes ?? Number.POSITIVE_INFINITY)
+}
+
+function isSame(a: OvenEvent, b: OvenEvent): boolean {
+  if (a.minutes !== b.minutes) return false
+  if (a.kind === 'door') return b.kind === 'door' && a.open === b.open
+  if (a.kind === 'load') {
+    return b.kind === 'load' && a.mass === b.mass && a.water === b.water && a.bake === b.bake && a.celsius === b.celsius
+  }
+  return (
+    b.kind === 'fire' && a.firing.wood === b.firing.wood && a.firing.burn === b.firing.burn && a.firing.soak === b.firing.soak
+  )
+}
+
 /**
  * Simulate an oven from lighting on.
  *
  * @returns samples of every temperature and where the heat went; runs in time proportional to the number of steps
  */
 export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
+  const running = new RunningOven(oven, options.refine ?? 1)
+  return march(running, {...options, events: inOrder(options.events ?? [])}, null, 0).trace
+}
+
+function sampleCount(hours: number | undefined, step: number): number {
+  return Math.floor(((hours ?? DAY) * 60) / step + 1e-9) + 1
+}
+
+/** A day's march, from lighting or from where an earlier run and this one part. */
+function march(running: RunningOven, options: SimulationOptions, from: Run | null, alike: number): Run {
   const {firing} = options
   const step = options.sample ?? 5
-  const end = (options.hours ?? 24) * 60
-  const scale = options.stepScale ?? 1
-  const schedule = scheduleOf(firing, options.events ?? [], end)
-  const running = new RunningOven(oven, schedule, options.factors ?? AS_DRAWN, scale, options.refine ?? 1)
-
-  const count = Math.floor(end / step + 1e-9) + 1
+  const end = (options.hours ?? DAY) * 60
+  const events = options.events ?? []
+  const schedule = scheduleOf(firing, events, end)
+  const count = sampleCount(options.hours, step)
   const curve = (): Float64Array => new Float64Array(count)
   const trace = {
     floor: curve(),
@@ -430,10 +580,27 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
     held: curve(),
     underside: curve(),
   }
+  const every = Math.max(1, Math.round(KEEP / step))
+  const last = (events.at(-1)?.minutes ?? firing.burn + firing.soak) + KEEP
+  const factors = options.factors ?? AS_DRAWN
+  const scale = options.stepScale ?? 1
+  running.begin(schedule, factors, scale)
   const before = running.held()
+  const states: Float64Array[] = []
+  let first = 0
+  if (from) {
+    // A state is kept after its sample was taken: the march goes on with the next.
+    const kept = Math.min(from.states.length, Math.floor(Math.min(alike, end) / (every * step) + 1e-9) + 1)
+    if (kept > 0) {
+      states.push(...from.states.slice(0, kept))
+      first = (kept - 1) * every + 1
+      for (const name of CURVES) trace[name].set(from.trace[name].subarray(0, first))
+      running.begin(schedule, factors, scale, states.at(-1)!)
+    }
+  }
   const x = running.cavity.celsius
   const hearth = running.walls[MIDDLE]!
-  for (let i = 0; i < count; i++) {
+  for (let i = first; i < count; i++) {
     running.advance(i * step)
     trace.floor[i] = running.floor()
     trace.vault[i] = x[VAULT]!
@@ -444,6 +611,7 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
     trace.mouth[i] = x[FRONT]!
     trace.held[i] = running.held() / 1e6
     trace.underside[i] = hearth.celsius[hearth.size - 1]!
+    if (i % every === 0 && i * step <= last) states.push(running.state())
   }
 
   const {fire, flue, taken} = running
@@ -452,7 +620,7 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
   const capacity = running.walls.reduce((sum, w) => sum + w.capacity(), 0)
   // Relative to the heat that moved, and at least to one degree of the whole masonry, so that a day without fire has a scale too.
   const size = Math.max(fire, Math.abs(stored), Math.abs(lost), taken, capacity)
-  return {
+  const made: Trace = {
     step,
     raked: firing.burn,
     ready: firing.burn + firing.soak,
@@ -467,4 +635,5 @@ export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
     },
     steps: running.steps,
   }
+  return {events, trace: made, states}
 }
