@@ -54,6 +54,11 @@ describe('the frame of a receipt without year and place', () => {
   it('does not tell the place of a dated old receipt from modern words', () => {
     expect(frameOf(input(['cup|molasses|a cup of molasses'], [], {year: 1850}))).toEqual({year: 1850, place: null, told: null})
   })
+  it('finds a word only where it stands as a word: “dessertspoonful” is no “tsp”', () => {
+    expect(frameOf(input(['dessertspoon|caper|3 dessertspoonfuls of capers'])).told).toBeNull()
+    expect(frameOf(input(['teaspoon|caper|3 tsps capers'])).told).toMatch(/“tsp”/)
+    expect(frameOf(input(['teaspoon|caper|3tsp capers'])).told).toMatch(/“tsp”/)
+  })
   it('names only measures, items and sources there are', () => {
     for (const row of frameRows) {
       expect(lookUpSource(row.source)).not.toBeNull()

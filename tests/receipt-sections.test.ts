@@ -1,11 +1,23 @@
 import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
+import {type Token, tokenise} from '../src/receipt/section.js'
 import {cutByHeading, readBlocks, readSections} from '../src/receipt/sections.js'
 
 const line = fc.constantFrom(
   'Take two pounds of flour, &c.',
   'a gill of milk &amp; one egg',
   'Bake it *gently* in a _slow_ oven.',
+  '*Mode.*—Warm the milk.',
+  '**For the paste**',
+  '*Time*: an hour',
+  '*Time*s',
+  '*To be done.*Then',
+  '*one* and *two*',
+  '***Both***',
+  '**not closed*',
+  '4 oz rice  ',
+  'a pint of milk   ',
+  'one space ',
   '- 2 cups flour',
   '- 3 eggs, beaten',
   '+ butter',
@@ -40,7 +52,11 @@ const line = fc.constantFrom(
 const markdown = fc.array(line, {maxLength: 25}).map((lines) => lines.join('\n'))
 
 const shape = (source: string, all: boolean): unknown =>
-  readBlocks(source, 0, source.length, all).map((b) => ({kind: b.kind, text: b.text, from: b.pieces[0]?.from}))
+  readBlocks(source, 0, source.length, all).map((b) => {
+    const tokens: Token[] = []
+    tokenise(b, 0, tokens)
+    return {kind: b.kind, text: b.text, from: b.pieces[0]?.from, tokens: tokens.map((t) => `${t.word} ${t.start}–${t.end}`)}
+  })
 
 describe('cutting a file into receipts', () => {
   test('plain text read as it stands gives the blocks that remark gives', () => {

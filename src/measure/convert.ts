@@ -173,17 +173,23 @@ function possibleSizes(measure: Measure, item: Item | null, year: number | null,
 }
 
 const short = (value: number): string => String(Number(value.toPrecision(value >= 100 ? 4 : 3)))
-const texts = new WeakMap<Range, string>()
 
 /** "473 mL", "28.3 g", "100–120–180 mL". */
-function sizeText(size: Range, unit: string): string {
+const sizeText = (size: Range, unit: string): string =>
+  size.low === size.high
+    ? `${short(size.likely)} ${unit}`
+    : `${short(size.low)}–${short(size.likely)}–${short(size.high)} ${unit}`
+
+/** The same of a row's own size or density, whose text is made once. */
+function rowText(size: Range, unit: string): string {
   let text = texts.get(size)
   if (text === undefined) {
-    text = size.low === size.high ? short(size.likely) : `${short(size.low)}–${short(size.likely)}–${short(size.high)}`
+    text = sizeText(size, unit)
     texts.set(size, text)
   }
-  return `${text} ${unit}`
+  return text
 }
+const texts = new WeakMap<Range, string>()
 
 const PLACE_NAMES: Readonly<Record<Place, string>> = {us: 'America', uk: 'England', au: 'Australia', eu: 'Europe'}
 
@@ -335,12 +341,12 @@ export function convert(given: Given): Converted {
   const weigh = (): void => {
     if (millilitres === null || density === undefined || item === null) return
     grams = times(millilitres, density)
-    because(`${item.id} weighs ${sizeText(density, 'g/mL')}${densityNote}`, densitySource)
+    because(`${item.id} weighs ${rowText(density, 'g/mL')}${densityNote}`, densitySource)
   }
   const measureOut = (): void => {
     if (grams === null || density === undefined) return
     millilitres = over(grams, density)
-    because(`${item?.id} weighs ${sizeText(density, 'g/mL')}, so that measures ${sizeText(millilitres, 'mL')}`, densitySource)
+    because(`${item?.id} weighs ${rowText(density, 'g/mL')}, so that measures ${sizeText(millilitres, 'mL')}`, densitySource)
   }
 
   const pieces = item === null ? [] : piecesOf(item, measure.id, year)
@@ -350,7 +356,7 @@ export function convert(given: Given): Converted {
     grams = times(amount, each)
     for (const row of pieces)
       because(
-        `one ${measure.id === 'count' ? item.id : `${measure.id} of ${item.id}`}: ${sizeText(row.grams, 'g')}${row.note === undefined ? '' : ` (${row.note})`}`,
+        `one ${measure.id === 'count' ? item.id : `${measure.id} of ${item.id}`}: ${rowText(row.grams, 'g')}${row.note === undefined ? '' : ` (${row.note})`}`,
         row.source,
       )
     if (pieces.length > 1) notes.push(`${item.id}: its size depends on the year; a \`year:\` line in the front matter settles it`)

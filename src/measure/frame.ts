@@ -21,23 +21,46 @@ export const MODERN_YEAR = 2000
 const COUNTRY = {us: 'America', uk: 'England'} as const
 const DEMONYM = {us: 'American ', uk: 'British '} as const
 
+const isLetter = (text: string, at: number): boolean => {
+  const c = text.charCodeAt(at)
+  return (c >= 97 && c <= 122) || c >= 0xc0
+}
+
+/** Where a word stands in a text as a word of its own, in the plural too: "tsp" is not in "dessertspoonful". −1 where it does not. */
+function wordAt(text: string, word: string): number {
+  for (let at = text.indexOf(word); at >= 0; at = text.indexOf(word, at + 1)) {
+    let end = at + word.length
+    if (text.charCodeAt(end) === 115) end++
+    if (!(isLetter(word, 0) && isLetter(text, at - 1)) && !(isLetter(word, word.length - 1) && isLetter(text, end))) return at
+  }
+  return -1
+}
+
+/** What the rows are looked up in, each made once a receipt. */
+interface Said {
+  readonly measures: ReadonlySet<string>
+  readonly items: ReadonlySet<string>
+  readonly words: string
+  readonly oven: readonly string[]
+}
+
 /** The first of a row's words that the receipt says, as it is to be quoted. */
-function found(row: FrameRow, input: FrameInput): string | null {
+function found(row: FrameRow, said: Said): string | null {
   for (const word of row.words) {
     switch (row.in) {
       case 'measure':
-        if (input.ingredients.some((one) => one.measure === word)) return word
+        if (said.measures.has(word)) return word
         break
       case 'item':
-        if (input.ingredients.some((one) => one.item === word)) return word
+        if (said.items.has(word)) return word
         break
       case 'oven': {
-        const phrase = input.oven.find((one) => one.text.toLowerCase().includes(word))
-        if (phrase !== undefined) return phrase.text.replace(/\s+/g, ' ')
+        const phrase = said.oven.find((text) => wordAt(text.toLowerCase(), word) >= 0)
+        if (phrase !== undefined) return phrase.replace(/\s+/g, ' ')
         break
       }
       default:
-        if (input.ingredients.some((one) => one.text.toLowerCase().includes(word))) return word
+        if (wordAt(said.words, word) >= 0) return word
     }
   }
   return null
@@ -52,8 +75,17 @@ export function frameOf(input: FrameInput): Frame {
   const {year, place} = input
   if (year !== null && place !== null) return {year, place, told: null}
   if (year !== null && year < 1900) return {year, place, told: null}
+  const said: Said = {
+    measures: new Set(input.ingredients.map((one) => one.measure)),
+    items: new Set(input.ingredients.map((one) => one.item)),
+    words: input.ingredients
+      .map((one) => one.text)
+      .join('\n')
+      .toLowerCase(),
+    oven: input.oven.map((one) => one.text),
+  }
   const signs = (says: FrameRow['says']): string[] =>
-    frameRows.filter((row) => row.says === says).flatMap((row) => found(row, input) ?? [])
+    frameRows.filter((row) => row.says === says).flatMap((row) => found(row, said) ?? [])
   const modern = signs('modern')
   if (year === null && (modern.length === 0 || signs('old').length > 0)) return {year, place, told: null}
   const us = place === null ? signs('us') : []

@@ -17,7 +17,10 @@ const KITCHEN_STEPS: ReadonlyArray<readonly [upTo: number, step: number]> = [
 ]
 
 /** The finest step a kitchen can measure at this size, g or mL. */
-export const kitchenStep = (value: number): number => KITCHEN_STEPS.find(([upTo]) => value <= upTo)?.[1] ?? 50
+export function kitchenStep(value: number): number {
+  for (const row of KITCHEN_STEPS) if (value <= row[0]) return row[1]
+  return 50
+}
 
 /** The greatest of 1, 2, 5 × 10ⁿ that is ≤ x; 0 for 0. */
 function niceStep(x: number): number {
@@ -32,7 +35,7 @@ export const supportedStep = (range: Range): number => Math.max(kitchenStep(rang
 
 /** Decimals needed to write multiples of `step`. */
 const decimals = (step: number): number => (step >= 1 ? 0 : step >= 0.1 ? 1 : 2)
-const tidy = (value: number, step: number): number => Number(value.toFixed(decimals(step)))
+const tidy = (value: number, step: number): number => (step >= 1 ? Math.round(value) : Number(value.toFixed(decimals(step))))
 
 /** A range rounded for the kitchen: likely to the nearest step, ends outward. An exact figure keeps equal ends. */
 export function kitchenRange(range: Range): Range {
@@ -115,11 +118,19 @@ export function usMeasure(millilitres: number): string {
 }
 
 /** To six significant digits: for figures kept as data, below which nothing here is known. */
-export const significant = (value: number): number => (value === 0 ? 0 : Number(value.toPrecision(6)))
+export function significant(value: number): number {
+  if (value === 0) return 0
+  // A whole number over a power of ten divides to the nearest double: the same as writing the digits and reading them again.
+  const power = 5 - Math.floor(Math.log10(Math.abs(value)))
+  if (!(power >= 0 && power <= 20)) return Number(value.toPrecision(6))
+  const by = TENS[power]!
+  return Math.round(value * by) / by
+}
+const TENS: readonly number[] = Array.from({length: 21}, (_, power) => 10 ** power)
 
 /** Each of a range's figures to six significant digits. */
-export const significantRange = (range: Range): Range => ({
-  low: significant(range.low),
-  likely: significant(range.likely),
-  high: significant(range.high),
-})
+export function significantRange(range: Range): Range {
+  const likely = significant(range.likely)
+  if (range.low === range.high) return {low: likely, likely, high: likely}
+  return {low: significant(range.low), likely, high: significant(range.high)}
+}

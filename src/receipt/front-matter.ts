@@ -1,5 +1,5 @@
 import {distance} from 'fastest-levenshtein'
-import {isMap, isScalar, LineCounter, type Pair, parseDocument, type YAMLMap} from 'yaml'
+import {isMap, isScalar, type Pair, parseDocument, type YAMLMap} from 'yaml'
 import {z} from 'zod'
 import type {Parsed} from '../measure/quantity.js'
 import {lineIndex} from './position.js'
@@ -68,9 +68,7 @@ export function readFrontMatter<T>(source: string, file: string, schema: z.ZodTy
     say(0, 'yaml', 'the front matter is opened with --- but never closed', 'put a line with --- after the last key')
     return stop()
   }
-  const counter = new LineCounter()
   const document = parseDocument(source.slice(span.start, span.end), {
-    lineCounter: counter,
     prettyErrors: false,
     uniqueKeys: true,
   })

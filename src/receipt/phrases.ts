@@ -1,4 +1,4 @@
-import {fold as foldWord} from '../lexicon/index.js'
+import {fold} from '../lexicon/index.js'
 import type {Token} from './section.js'
 
 /** Phrases by their words, plurals folded: a walk of the tokens finds the longest that starts at one. */
@@ -14,21 +14,6 @@ export interface FoundPhrase<Row> {
   readonly to: number
 }
 
-const cache = new Map<string, string>()
-/** So that no text can make the cache grow without end. */
-const CACHE_LIMIT = 20000
-
-/** A word with its plural folded, as the lexicon keys them. */
-export function singular(word: string): string {
-  let folded = cache.get(word)
-  if (folded === undefined) {
-    folded = foldWord(word)
-    if (cache.size >= CACHE_LIMIT) cache.clear()
-    cache.set(word, folded)
-  }
-  return folded
-}
-
 /**
  * Build a tree of phrases. Where two rows share a phrase the first keeps it.
  *
@@ -41,7 +26,7 @@ export function phraseTree<Row>(rows: readonly Row[], phrases: (row: Row) => rea
     for (const phrase of phrases(row)) {
       let node = root
       for (const word of phrase.split(/[\s-]+/)) {
-        const key = singular(
+        const key = fold(
           word
             .normalize('NFKD')
             .replace(/[\u0300-\u036f]/g, '')
@@ -69,7 +54,7 @@ export function phraseAt<Row>(tree: PhraseTree<Row>, tokens: readonly Token[], a
   for (let i = at; i < tokens.length; i++) {
     const t = tokens[i]!
     if (t.block !== block || t.kind !== 'word') break
-    const child = node.next.get(singular(t.word))
+    const child = node.next.get(t.stem)
     if (child === undefined) break
     node = child
     if (node.row !== null) best = {row: node.row, from: at, to: i + 1}
@@ -86,7 +71,7 @@ export function phrasesIn<Row>(
 ): Array<FoundPhrase<Row>> {
   const found: Array<FoundPhrase<Row>> = []
   for (let i = from; i < to; i++) {
-    if (tokens[i]!.kind !== 'word') continue
+    if (!tree.next.has(tokens[i]!.stem)) continue
     const phrase = phraseAt(tree, tokens, i)
     if (phrase === null || phrase.to > to) continue
     found.push(phrase)

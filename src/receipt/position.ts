@@ -11,9 +11,14 @@ export interface Place {
  * @returns a function from UTF-16 offset (clamped to the text) to its place
  */
 export function lineIndex(source: string): (offset: number) => Place {
-  const starts = [0]
-  for (let i = source.indexOf('\n'); i >= 0; i = source.indexOf('\n', i + 1)) starts.push(i + 1)
+  // Most texts have nothing to say, and ask for no place.
+  let found: number[] | null = null
   return (offset) => {
+    if (found === null) {
+      found = [0]
+      for (let i = source.indexOf('\n'); i >= 0; i = source.indexOf('\n', i + 1)) found.push(i + 1)
+    }
+    const starts = found
     const at = Math.max(0, Math.min(offset, source.length))
     let low = 0
     let high = starts.length - 1

@@ -1,3 +1,4 @@
+import {fold as foldPlural} from '../lexicon/index.js'
 import type {ReceiptFacts} from './types.js'
 
 /**
@@ -51,6 +52,8 @@ export interface Token {
    * hyphen is `—`, every hyphen that joins figures is `-` and ditto marks are `"`. A hyphen inside a word is no token: see `joined`.
    */
   readonly word: string
+  /** A word as the lexicon keys it, plurals folded; empty for numbers and marks. */
+  readonly stem: string
   /** Source offsets. */
   readonly start: number
   readonly end: number
@@ -113,18 +116,23 @@ export function fold(word: string): string {
 /** One string object for all that read alike: engines compare such strings, and look them up, by address. */
 const intern = (word: string): string => Object.keys({[word]: 0})[0]!
 
-const spelled = new Map<string, string>()
+interface Spelt {
+  readonly word: string
+  readonly stem: string
+}
+const spelled = new Map<string, Spelt>()
 /** So that no text can make the table grow without end. */
 const MOST_SPELLED = 60_000
 
 /** `fold`, remembered: a text has few words and says them often. */
-function spell(raw: string): string {
+function spell(raw: string): Spelt {
   const seen = spelled.get(raw)
   if (seen !== undefined) return seen
   const word = intern(fold(raw))
+  const made = {word, stem: intern(foldPlural(word))}
   if (spelled.size >= MOST_SPELLED) spelled.clear()
-  spelled.set(intern(raw), word)
-  return word
+  spelled.set(intern(raw), made)
+  return made
 }
 
 /**
@@ -156,9 +164,18 @@ export function tokenise(block: Block, index: number, into: Token[]): void {
   }
   let gap = true
   let joined = false
-  const put = (kind: Token['kind'], word: string, from: number, to: number, num: number, den: number, capital: boolean): void => {
+  const put = (
+    kind: Token['kind'],
+    word: string,
+    stem: string,
+    from: number,
+    to: number,
+    num: number,
+    den: number,
+    capital: boolean,
+  ): void => {
     const start = startOf(from)
-    into.push({kind, word, start, end: endOf(to), block: index, num, den, gap, joined, capital})
+    into.push({kind, word, stem, start, end: endOf(to), block: index, num, den, gap, joined, capital})
     gap = false
     joined = false
   }
@@ -178,7 +195,8 @@ export function tokenise(block: Block, index: number, into: Token[]): void {
         else if (isApostrophe(d) && j + 1 < size && isLetter(text.charCodeAt(j + 1))) j += 2
         else break
       }
-      put('word', spell(text.slice(i, j)), i, j, 0, 0, (c >= 65 && c <= 90) || (c >= 0xc0 && c <= 0xde))
+      const {word, stem} = spell(text.slice(i, j))
+      put('word', word, stem, i, j, 0, 0, (c >= 65 && c <= 90) || (c >= 0xc0 && c <= 0xde))
       i = j
       // A hyphen between letters, also over a line's end, joins two words.
       const h = text.charCodeAt(i)
@@ -195,7 +213,7 @@ export function tokenise(block: Block, index: number, into: Token[]): void {
     }
     if (isDigit(c) || VULGAR[text[i]!] !== undefined) {
       const n = readNumber(text, i)
-      put('number', text.slice(i, n.end), i, n.end, n.num, n.den, false)
+      put('number', text.slice(i, n.end), '', i, n.end, n.num, n.den, false)
       i = n.end
       // "2-quart", "9-inch": the hyphen joins figure and word.
       if (text.charCodeAt(i) === 45 && i + 1 < size && isLetter(text.charCodeAt(i + 1))) {
@@ -217,7 +235,7 @@ export function tokenise(block: Block, index: number, into: Token[]): void {
       j++
       word = text.slice(i, j)
     }
-    put('mark', word, i, j, 0, 0, false)
+    put('mark', word, '', i, j, 0, 0, false)
     i = j
   }
 }

@@ -376,6 +376,12 @@ function isPlain(source: string, from: number, to: number): boolean {
   const first = source.charCodeAt(from)
   if (first < 128 && HEADS[first] === 1) return false
   if (isDigit(first) && afterFigures(source, from, to) >= 0) return false
+  const last = source.charCodeAt(to - 1)
+  return last !== 32 && last !== 9 && isPlainInside(source, from, to)
+}
+
+/** Has `from`–`to`, part of one line, no mark-up in it? */
+function isPlainInside(source: string, from: number, to: number): boolean {
   for (let i = from; i < to; i++) {
     const c = source.charCodeAt(i)
     if (c < 128) {
@@ -388,8 +394,36 @@ function isPlain(source: string, from: number, to: number): boolean {
       }
     } else if (c === 0xfeff) return false
   }
+  return true
+}
+
+const isWordCharacter = (c: number): boolean => isDigit(c) || (c >= 97 && c <= 122) || (c >= 65 && c <= 90)
+
+/**
+ * A line that opens with words in emphasis, as labels do: "*Mode.*—Warm the milk", "**For the paste**". Only the plainest form, which
+ * has but one meaning (CommonMark 0.31.2, § 6.2): a letter or figure behind the opening stars; a letter, figure or stop before the
+ * closing ones, and behind them the line's end, a space or, after a letter, anything but a star.
+ *
+ * @returns the two stretches that are its text; null where it is not of this form
+ */
+function labelled(source: string, from: number, to: number): readonly [Piece, Piece] | null {
+  let open = from
+  while (open < to && source.charCodeAt(open) === 42) open++
+  const stars = open - from
+  if (stars < 1 || stars > 2 || !isWordCharacter(source.charCodeAt(open))) return null
+  const close = source.indexOf('*', open)
+  if (close < 0 || close + stars > to || (stars === 2 && source.charCodeAt(close + 1) !== 42)) return null
+  const after = close + stars
+  const before = source.charCodeAt(close - 1)
+  const next = after < to ? source.charCodeAt(after) : 32
+  const closes = isWordCharacter(before) ? next !== 42 : (before === 46 || before === 58) && (next === 32 || next === 0x2014)
+  if (!closes || !isPlainInside(source, open, close) || !isPlainInside(source, after, to)) return null
   const last = source.charCodeAt(to - 1)
-  return last !== 32 && last !== 9
+  if (last === 32 || last === 9) return null
+  return [
+    {at: 0, from: open, to: close},
+    {at: close - open, from: after, to},
+  ]
 }
 
 const plainBlock = (kind: BlockKind, source: string, start: number, from: number, to: number): Block => ({
@@ -411,6 +445,9 @@ function plainBlocks(source: string, start: number, end: number, into: Block[]):
   let at = start
   let kind: 'list' | 'text' | '' = ''
   let textStart = -1
+  /** The text so far and its pieces, where a paragraph is not all one piece. */
+  let text = ''
+  let pieces: Piece[] | null = null
   while (at < end) {
     let stop = source.indexOf('\n', at)
     if (stop < 0 || stop > end) stop = end
@@ -431,13 +468,39 @@ function plainBlocks(source: string, start: number, end: number, into: Block[]):
       kind = 'list'
       made.push(plainBlock('item', source, from, from, stop))
     } else {
-      if (kind === 'list' || !isPlain(source, at, stop)) return false
+      if (kind === 'list') return false
+      // Two spaces at a line's end break it; they are no part of the text.
+      let plainEnd = stop
+      if (stop < end) {
+        while (plainEnd > at && source.charCodeAt(plainEnd - 1) === 32) plainEnd--
+        if (stop - plainEnd === 1) return false
+      }
+      const label = kind === '' && c === 42 ? labelled(source, at, plainEnd) : null
+      if (label === null && !isPlain(source, at, plainEnd)) return false
       if (kind === '') textStart = at
+      if (label !== null || plainEnd < stop || pieces !== null) {
+        pieces ??= textStart < at ? [{at: 0, from: textStart, to: at}] : []
+        if (pieces.length > 0 && text === '') text = source.slice(textStart, at)
+        for (const piece of label ?? [{at: 0, from: at, to: plainEnd}]) {
+          if (piece.to === piece.from) continue
+          pieces.push({at: text.length, from: piece.from, to: piece.to})
+          text += source.slice(piece.from, piece.to)
+        }
+        if (stop < end) {
+          pieces.push({at: text.length, from: plainEnd, to: stop + 1})
+          text += '\n'
+        }
+      }
       kind = 'text'
     }
     at = stop + 1
   }
-  if (kind === 'text') made.push(plainBlock('paragraph', source, textStart, textStart, end))
+  if (kind === 'text')
+    made.push(
+      pieces === null
+        ? plainBlock('paragraph', source, textStart, textStart, end)
+        : {kind: 'paragraph', text, pieces, start: textStart, end},
+    )
   for (const block of made) into.push(block)
   return kind === 'list' ? 'list' : 'text'
 }

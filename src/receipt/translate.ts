@@ -156,14 +156,10 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
     told,
     sour,
   })
-  return {
-    ...one,
-    grams: result.grams,
-    millilitres: result.millilitres,
-    sources: result.sources,
-    why: result.why,
-    notes: result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes,
-  }
+  const {grams, millilitres, sources, why} = result
+  const notes = result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes
+  // The reading is this call's own: it is completed where it lies, since a copy of each costs as much as the conversion.
+  return Object.assign(one, {grams, millilitres, sources, why, notes})
 }
 
 const DONE = phraseTree(doneness, (row: Doneness) => row.phrases)
