@@ -2,7 +2,7 @@ import {levenbergMarquardt} from 'ml-levenberg-marquardt'
 import type {Range} from '../lexicon/schema.js'
 import {deviations, PRIOR, SPREAD} from './forecast.js'
 import {ANY_COOK, type ArmCook, type Evidence, evidence} from './signs.js'
-import {type Factors, simulate, type Trace} from './simulate.js'
+import {type Factors, OvenRuns, type Trace} from './simulate.js'
 import type {Firing, OvenEvent, OvenParameters, OvenSpec, Reading} from './types.js'
 
 /** Share of the heat above ambient by which the model itself may be off at one moment. */
@@ -60,6 +60,10 @@ export interface CalibrationInput {
   readonly cook?: ArmCook
   /** Leave out the sentences, which cost two more simulations. */
   readonly silent?: boolean
+  /** Where the search begins, as logarithms of the factors: near the answer it is sooner there. The prior where absent. */
+  readonly from?: readonly number[]
+  /** Simulations of this oven, where the caller has some already. */
+  readonly runs?: OvenRuns
 }
 
 /** Inverse of a symmetric 3 × 3 matrix by its adjugate. */
@@ -151,10 +155,11 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
   }
   const last = Math.max(...used.map((u) => u.reading.minutes))
   const hours = Math.ceil((last + 5) / 5) / 12
+  const runs = input.runs ?? new OvenRuns(oven, 0)
   let simulations = 0
   const predict = (p: readonly number[]): number[] => {
     simulations++
-    const trace = simulate(oven, {firing: input.firing, factors: factorsOf(p), events: input.events ?? [], hours})
+    const trace = runs.simulate({firing: input.firing, factors: factorsOf(p), events: input.events ?? [], hours})
     return used.map(({reading, e}) => sampleAt(curveOf(trace, e.of), trace.step, reading.minutes))
   }
   const y = used.map(({e}) => e.celsius)
@@ -175,7 +180,7 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
     return sum + d[0]! * w[0] + d[1]! * w[1] + d[2]! * w[2]
   }
 
-  let p: number[] = [...mean]
+  let p: number[] = [...(input.from ?? mean)]
   let f = predict(p)
   let best = cost(p, f)
   let jacobian: number[][] = []
@@ -299,7 +304,7 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
   }
   const posterior = invert3(information.map((row, a) => row.map((v, b) => v + precision[a]![b]!)) as Square)
   const parameters = fromLogMoments(p, posterior)
-  const said = input.silent ? {sentences: [], simulations: 0} : sayChange(oven, input, prior, parameters, weighed)
+  const said = input.silent ? {sentences: [], simulations: 0} : sayChange(runs, input, prior, parameters, weighed)
   return {parameters, said: said.sentences, readings: weighed, simulations: simulations + said.simulations, information, vector}
 }
 
@@ -324,7 +329,7 @@ const HOT = 205
 
 /** What changed, in sentences for a cook. */
 function sayChange(
-  oven: OvenSpec,
+  runs: OvenRuns,
   input: CalibrationInput,
   prior: OvenParameters,
   after: OvenParameters,
@@ -350,7 +355,7 @@ function sayChange(
     )
   }
   const hot = (p: OvenParameters): number => {
-    const trace = simulate(oven, {
+    const trace = runs.simulate({
       firing: input.firing,
       events: input.events ?? [],
       factors: {stored: p.stored.likely, loss: p.loss.likely, coupling: p.coupling.likely},

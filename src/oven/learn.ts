@@ -4,7 +4,7 @@ import {burningRate} from './fire.js'
 import {PRIOR, SPREAD, usualSoak} from './forecast.js'
 import type {FiringLog} from './log.js'
 import {type ArmCook, type ArmPair, calibrateArm, evidence} from './signs.js'
-import {simulate} from './simulate.js'
+import {OvenRuns} from './simulate.js'
 import type {Firing, OvenEvent, OvenParameters, OvenSpec, PastReading, Reading} from './types.js'
 
 /**
@@ -82,7 +82,7 @@ export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LearnInput['
  * The readings of `oven.md`'s table, a firing a date. Its fire is not known; it is taken to be as long as brings the model to the first
  * reading, and its heat is left free.
  */
-export function pastFirings(oven: OvenSpec, past: readonly PastReading[]): PastFiring[] {
+export function pastFirings(oven: OvenSpec, past: readonly PastReading[], runs = new OvenRuns(oven, 0)): PastFiring[] {
   const dates = [...new Set(past.map((p) => p.date))]
   return dates.flatMap((date): PastFiring[] => {
     const rows = past.filter((p) => p.date === date)
@@ -93,16 +93,16 @@ export function pastFirings(oven: OvenSpec, past: readonly PastReading[]): PastF
     const first = thermometers[0]
     const seen = first ? evidence(first.kind, first.value) : null
     if (first && seen) {
-      let low = 20
-      let high = 600
-      for (let i = 0; i < 7; i++) {
-        burn = Math.round((low + high) / 2)
-        const at = burn + first.hours * 60
-        const trace = simulate(oven, {firing: {wood: rate * burn, burn, soak}, hours: Math.ceil(at / 5 + 1) / 12})
+      const reach = (minutes: number): number => {
+        const at = minutes + first.hours * 60
+        const trace = runs.simulate({firing: {wood: rate * minutes, burn: minutes, soak}, hours: Math.ceil(at / 5 + 1) / 12})
         const curve = seen.of === 'floor' ? trace.floor : seen.of === 'vault' ? trace.vault : trace.baking
-        if (sampleAt(curve, trace.step, at) < seen.celsius) low = burn
-        else high = burn
+        return sampleAt(curve, trace.step, at) - oven.ambient
       }
+      // Heat grows close to the square root of the burning time, so a few steps of the secant on logarithms are near enough.
+      const wanted = Math.max(seen.celsius - oven.ambient, 1)
+      for (let i = 0; i < 3; i++)
+        burn = Math.round(Math.min(Math.max(burn * (wanted / Math.max(reach(burn), 1)) ** 1.5, 20), 600))
     }
     const readings = rows.map((r): Reading => ({minutes: burn + r.hours * 60, kind: r.kind, value: r.value}))
     return [{date, firing: {wood: rate * burn, burn, soak}, weighed: false, readings, events: []}]
@@ -114,15 +114,22 @@ export function pastFirings(oven: OvenSpec, past: readonly PastReading[]): PastF
  * the drawing's, and the result is widened once more for the next firing (a normal random-effects model; Gelman et al., Bayesian Data
  * Analysis, ch. 5). Few or vague firings leave it at the drawing.
  */
-export function pool(oven: OvenSpec, firings: readonly PastFiring[], cook?: ArmCook): OvenParameters {
+export function pool(
+  oven: OvenSpec,
+  firings: readonly PastFiring[],
+  cook?: ArmCook,
+  runs = new OvenRuns(oven, 0),
+): OvenParameters {
   if (firings.length === 0) return PRIOR
   const {mean, covariance} = logMoments(PRIOR)
   const precision = invert3(covariance)
   const sum = precision.map((row) => [...row]) as Square
   const vector = times3(precision, mean)
+  let from: readonly number[] = mean
   for (const f of firings) {
     const wide: OvenParameters = f.weighed ? PRIOR : fromLogMoments(mean, widen(covariance, [UNWEIGHED, 0, 0]))
-    const one = calibrate(oven, {...f, prior: wide, silent: true, ...(cook ? {cook} : {})})
+    const one = calibrate(oven, {...f, prior: wide, silent: true, from, runs, ...(cook ? {cook} : {})})
+    from = logMoments(one.parameters).mean
     const between: Triple = [f.weighed ? BETWEEN[0] : UNWEIGHED, BETWEEN[1], BETWEEN[2]]
     // (I + J·T)⁻¹ applied to J and b: information about the oven once this firing's own whim is integrated out.
     const mix = one.information.map((row, a) => row.map((v, b) => (a === b ? 1 : 0) + v * between[b]! ** 2)) as Square
@@ -177,13 +184,14 @@ export function dishCorrections(logs: readonly FiringLog[]): DishCorrection[] {
  */
 export function learn(oven: OvenSpec, input: LearnInput): Learnt {
   const logs = input.logs ?? []
+  const runs = new OvenRuns(oven, 0)
   const pairs = armPairs(logs)
   const cook = calibrateArm(pairs)
   const firings = [
     ...logs.flatMap((log) => pastFiring(oven, log, input.loadOf) ?? []),
-    ...pastFirings(oven, input.past ?? []),
+    ...pastFirings(oven, input.past ?? [], runs),
   ].filter((f) => f.readings.length > 0)
-  const parameters = pool(oven, firings, cook)
+  const parameters = pool(oven, firings, cook, runs)
   const dishes = dishCorrections(logs)
   const said: string[] = []
   if (firings.length > 0) {

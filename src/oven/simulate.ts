@@ -485,9 +485,12 @@ export class OvenRuns {
   readonly oven: OvenSpec
   readonly #ovens = new Map<number, RunningOven>()
   readonly #runs = new Map<string, Run[]>()
+  readonly #kept: number
 
-  constructor(oven: OvenSpec) {
+  /** @param kept runs kept of each fire to go on from; 0 where no two will be alike: the drawing alone is then worked out once */
+  constructor(oven: OvenSpec, kept = RUNS) {
     this.oven = oven
+    this.#kept = kept
   }
 
   /** As `simulate` of this oven. */
@@ -500,11 +503,13 @@ export class OvenRuns {
       running = new RunningOven(this.oven, refine)
       this.#ovens.set(refine, running)
     }
+    const events = inOrder(options.events ?? [])
+    const given = {...options, events, sample: step}
+    if (this.#kept === 0) return march(running, given, null, 0, false).trace
     const {stored, loss, coupling} = options.factors ?? AS_DRAWN
     const key = [stored, loss, coupling, options.stepScale ?? 1, refine, step, firing.wood, firing.burn, firing.soak].join(' ')
     const runs = this.#runs.get(key) ?? []
     this.#runs.set(key, runs)
-    const events = inOrder(options.events ?? [])
     let from: Run | null = null
     let alike = 0
     for (const run of runs) {
@@ -516,9 +521,9 @@ export class OvenRuns {
     }
     const count = sampleCount(options.hours, step)
     if (from && alike === Number.POSITIVE_INFINITY && from.trace.floor.length === count) return from.trace
-    const run = march(running, {...options, events, sample: step}, from, alike)
+    const run = march(running, given, from, alike, true)
     runs.push(run)
-    if (runs.length > RUNS) runs.shift()
+    if (runs.length > this.#kept) runs.shift()
     return run.trace
   }
 }
@@ -553,7 +558,7 @@ function isSame(a: OvenEvent, b: OvenEvent): boolean {
  */
 export function simulate(oven: OvenSpec, options: SimulationOptions): Trace {
   const running = new RunningOven(oven, options.refine ?? 1)
-  return march(running, {...options, events: inOrder(options.events ?? [])}, null, 0).trace
+  return march(running, {...options, events: inOrder(options.events ?? [])}, null, 0, false).trace
 }
 
 function sampleCount(hours: number | undefined, step: number): number {
@@ -561,7 +566,7 @@ function sampleCount(hours: number | undefined, step: number): number {
 }
 
 /** A day's march, from lighting or from where an earlier run and this one part. */
-function march(running: RunningOven, options: SimulationOptions, from: Run | null, alike: number): Run {
+function march(running: RunningOven, options: SimulationOptions, from: Run | null, alike: number, keep: boolean): Run {
   const {firing} = options
   const step = options.sample ?? 5
   const end = (options.hours ?? DAY) * 60
@@ -611,7 +616,7 @@ function march(running: RunningOven, options: SimulationOptions, from: Run | nul
     trace.mouth[i] = x[FRONT]!
     trace.held[i] = running.held() / 1e6
     trace.underside[i] = hearth.celsius[hearth.size - 1]!
-    if (i % every === 0 && i * step <= last) states.push(running.state())
+    if (keep && i % every === 0 && i * step <= last) states.push(running.state())
   }
 
   const {fire, flue, taken} = running
