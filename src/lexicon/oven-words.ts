@@ -61,11 +61,11 @@ const adjectives: readonly Row[] = [
     celsius: fahrenheit(425, 500),
     source: 'memory',
   },
-  {id: 'brisk', phrases: 'brisk, briskish', band: 'hot', celsius: fahrenheit(375, 450), to: 1920, source: 'memory'},
+  {id: 'brisk', phrases: 'brisk, briske, briskish', band: 'hot', celsius: fahrenheit(375, 450), to: 1920, source: 'memory'},
   {id: 'smart', phrases: 'smart', band: 'hot', celsius: fahrenheit(400, 450), to: 1900, source: 'memory'},
   {
     id: 'sharp',
-    phrases: 'sharp',
+    phrases: 'sharp, sharpe',
     band: 'hot',
     celsius: fahrenheit(400, 475),
     to: 1930,
@@ -250,14 +250,14 @@ const adjectives: readonly Row[] = [
   {
     id: 'gentle',
     phrases:
-      'gentle, gentill, gentile, gentler, easy, soft, mild, tender, temperate slow, light, lightly heated, kindly, quiet, mellow, sober, tepid, delicate',
+      'gentle, gentill, gentile, gentel, gentler, easy, soft, softe, mild, milde, tender, temperate slow, light, lightly heated, kindly, quiet, mellow, sober, tepid, delicate',
     band: 'slow',
     celsius: fahrenheit(250, 325),
     source: 'memory',
   },
   {
     id: 'gently-heated',
-    phrases: 'gently heated, slightly heated, slackly heated, slowly heated',
+    phrases: 'gently heated, gently warm, gently warmed, slightly heated, slackly heated, slowly heated',
     band: 'slow',
     celsius: fahrenheit(225, 300),
     source: 'memory',
@@ -271,7 +271,7 @@ const adjectives: readonly Row[] = [
   },
   {
     id: 'warm',
-    phrases: 'warm, warmish, warmed',
+    phrases: 'warm, warme, warmish, warmed',
     band: 'slow',
     celsius: fahrenheit(200, 300),
     source: 'memory',
@@ -366,7 +366,7 @@ const asFor: readonly Row[] = [
     id: 'as-for-bread',
     use: 'as for',
     phrases:
-      'loaf bread, bread, white bread, wheat bread, flour bread, household bread, light bread, common bread, loaves, a loaf, yeast bread, baking bread, new bread, penny bread, raised bread, French bread, fancy bread, bread and pies',
+      'loaf bread, bread, white bread, wheat bread, wheaten bread, houshold bread, houshold, household, flour bread, household bread, light bread, common bread, loaves, a loaf, yeast bread, baking bread, new bread, penny bread, raised bread, French bread, fancy bread, bread and pies',
     band: 'hot',
     celsius: fahrenheit(375, 475),
     source: 'us-household-1938',
@@ -375,7 +375,8 @@ const asFor: readonly Row[] = [
   {
     id: 'as-for-manchet',
     use: 'as for',
-    phrases: 'manchet, manchets, manchett, mancheate, fine bread, rolls, French rolls, wigs, wigges, cakes of bread',
+    phrases:
+      'manchet, manchets, manchett, mancheate, small manchet, great manchet, little loaves, small loaves, penny loaves, fine bread, rolls, French rolls, wigs, wigges, cakes of bread',
     band: 'hot',
     celsius: fahrenheit(375, 450),
     to: 1800,
@@ -403,7 +404,7 @@ const asFor: readonly Row[] = [
     id: 'as-for-pies',
     use: 'as for',
     phrases:
-      'pies, pie, a pie, meat pies, mince pies, pasties, pastry, tarts, tart, a tart, pumpkin pie, pumpkin pies, apple pie, apple pies',
+      'pies, pie, a pie, little pies, small pies, great pies, minced pies, minct pies, pyes, pye, little pyes, small pyes, tarts of fruit, meat pies, mince pies, pasties, pastry, tarts, tart, a tart, pumpkin pie, pumpkin pies, apple pie, apple pies',
     band: 'hot',
     celsius: fahrenheit(375, 450),
     source: 'pg-13493',
@@ -487,7 +488,7 @@ const after: readonly Row[] = [
     id: 'after-bread',
     use: 'after',
     phrases:
-      'bread, the bread, household bread, white bread, common bread, your bread, loaves, loaf, the batch, batch, batches, manchet, manchets, rolls, manchett, flour bread, bread baking, the baking',
+      'bread, the bread, household bread, houshold bread, household, houshold, wheaten bread, white bread, common bread, your bread, loaves, loaf, the batch, batch, batches, manchet, manchets, rolls, manchett, flour bread, bread baking, the baking',
     band: 'slow',
     celsius: fahrenheit(250, 350),
     source: 'common-practice',
@@ -536,7 +537,7 @@ const together: readonly Row[] = [
     id: 'with-bread',
     use: 'with',
     phrases:
-      'bread, household bread, white bread, common bread, other bread, loaves, manchet, manchets, small bread, penny bread, batch, large bread, wheaten bread',
+      'bread, household bread, houshold bread, white bread, common bread, other bread, loaves, manchet, manchets, small bread, penny bread, batch, large bread, wheaten bread',
     band: 'hot',
     celsius: fahrenheit(375, 475),
     source: 'common-practice',
@@ -615,6 +616,15 @@ const fixed: readonly Row[] = [
       'great deal of heat, good deal of heat, considerable heat, heat is great, heat is strong, more heat than, plenty of heat, much heat',
     band: 'hot',
     celsius: fahrenheit(400, 500),
+    source: 'memory',
+  },
+  {
+    id: 'will-brown',
+    use: 'fixed',
+    phrases:
+      'oven that will brown, oven which will brown, oven that will just brown, oven that will colour, oven which will colour, oven that will color, oven hot enough to brown, oven just hot enough to brown, oven hot enough to colour, oven hot enough to color',
+    band: 'moderate',
+    celsius: fahrenheit(350, 425),
     source: 'memory',
   },
   {

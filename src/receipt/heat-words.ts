@@ -70,7 +70,7 @@ export const DETERMINERS = set('a an the your our this that one any no')
 export const NOT_OVENS = set('dutch camp reflector reflecting american bastable bake-kettle tin portable toaster microwave')
 /** Between "oven" and what is said of it. */
 export const COPULAS = set(
-  'is are be was were being been must should shall ought to has have had may can will would need needs let it its made kept keep just only when which that not then first always previously before gets get becomes become grows grown should so never do does no pretty of a an at in with too also half must',
+  'is are be was were being been must should shall ought to has have had may can will would need needs let it its made kept keep just only when which that not then first always previously before gets get becomes become grows grown should so never do does no pretty of a an at in with too also half must ready',
 )
 export const BE = set('is are be was being been should must get gets becomes become grows made kept ought')
 export const PREPOSITIONS = set('a an of at in with the')
@@ -125,10 +125,16 @@ export const ALLOWING = set('let allow allowing letting left until till')
 export const AFTER_COMMA = set(
   'which that but not and rather moderately very as or let tolerably pretty well neither nor having with quick slack',
 )
-export const LINKS_AFTER = set('but nor or rather yet heat heated about')
+export const LINKS_AFTER = set('but nor neither or rather yet heat heated about')
 export const LIKENESS = set('heat as enough same than fit proper such like suitable hot required sufficient right heated')
 export const HEATED = set('hot heat heated hotter cooler quicker slower slack temperature fire')
 export const DRIES = set('dry drying dried bake baked candy sieve')
+/** A stove with one of these before it is what a pot stands on. */
+export const UPON = set('on upon over top behind before under')
+export const NEGATIVES = set("not nor never no don't")
+/** Eaten with bread, not baked with it. */
+export const EATEN_WITH_BREAD = set('butter cheese milk cream water salt wine gravy sugar sauce meat')
+export const COMPARATIVES = set('hotter quicker brisker fiercer warmer sharper cooler slower slacker gentler milder lower')
 export const DRAWABLE = set('bread loaves pies manchet manchets')
 export const SETS_IN = set("put set bake baked baking oven ouen place stand let dry leave remain in do lay slide bak'd")
 export const SETS_IN_STRICT = set('put set oven ouen bake dry leave place')

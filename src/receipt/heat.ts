@@ -12,6 +12,7 @@ import {
   BAKES,
   BE,
   BETWEEN_TIMES,
+  COMPARATIVES,
   CONDITIONS,
   CONTEXT_BAKES,
   COPULAS,
@@ -21,6 +22,7 @@ import {
   DRAWABLE,
   DRAWN,
   DRIES,
+  EATEN_WITH_BREAD,
   FIXED,
   HEAT_NOUNS,
   HEATED,
@@ -33,6 +35,7 @@ import {
   LINKS_AFTER,
   longest,
   type Match,
+  NEGATIVES,
   NEUTRAL,
   NOT_OVENS,
   OVEN_OR_BAKE,
@@ -46,6 +49,7 @@ import {
   TEST_ACTS,
   TESTS,
   UNKNOWN_HEAT,
+  UPON,
   VERB_TOO,
   WARNINGS,
   WEAK,
@@ -105,7 +109,7 @@ const triggered: ReadonlyArray<readonly [Trigger, Iterable<string>]> = [
   ['oven', OVENS],
   ['bake', BAKES],
   ['degrees', ['gas', 'mark', 'regulo', 'fan', 'convection']],
-  ['heat', ['heat', 'heats', 'temperature', 'stove']],
+  ['heat', ['heat', 'heats', 'temperature', 'stove', 'fire']],
   ['after', ['after', 'when', 'soon', 'once']],
   ['for', ['for']],
   ['drawn', ['drawn']],
@@ -151,6 +155,7 @@ class HeatReader extends Walk {
   }
 
   #read(trigger: Trigger, i: number): void {
+    const t = this.word(i)
     switch (trigger) {
       case 'oven':
         this.#oven(i)
@@ -160,7 +165,9 @@ class HeatReader extends Walk {
         if (/^(?:to|will|would)$/.test(this.word(i - 1))) this.#asFor(i)
         break
       case 'heat':
-        this.#heat(i)
+        if (t === 'fire') this.#fire(i)
+        else if (t === 'stove' && this.#bakingStove(i)) this.#oven(i)
+        else this.#heat(i)
         break
       case 'after':
         this.#after(i)
@@ -346,6 +353,12 @@ class HeatReader extends Walk {
       while (k > 0 && i - k < 8 && tokens[k - 1]!.block === block && this.#isRunWord(k - 1)) k--
       if (k < i - 1 && /^(?:so|as|too|how|not|rather)$/.test(this.word(k)) && this.#run(k, i - 1) !== null) j = k
     }
+    // "the hotter the oven the better"
+    if (j === i && this.word(i - 1) === 'the' && this.word(i - 3) === 'the' && COMPARATIVES.has(this.word(i - 2))) {
+      const found = longest(ADJECTIVES, tokens, i - 2, i - 1)
+      if (found !== null) this.#put(i - 3, i + 1, found.rows, null, 4)
+      return
+    }
     const run = j < i ? this.#run(j, i) : null
     let from = j
     if (run !== null) {
@@ -502,6 +515,8 @@ class HeatReader extends Walk {
         continue
       }
       if (BE.has(word)) copula = true
+      // "in the oven to keep hot"
+      if (/^(?:keep|kept)$/.test(word) && this.word(j - 1) === 'to') return null
       if (word === 'too') too = true
       if (word === 'not' || word === 'never') negative = true
       // "from the oven and cool": what is joined on by "and" is the next step.
@@ -529,7 +544,9 @@ class HeatReader extends Walk {
           following !== undefined &&
           following.block === tokens[oven]!.block &&
           following.kind === 'word' &&
-          !AFTER_ADJECTIVE.has(following.word)
+          !AFTER_ADJECTIVE.has(following.word) &&
+          // "let the oven cool a little"
+          !(VERB_TOO.has(word0) && /^(?:a|down|somewhat)$/.test(following.word) && this.near(oven, 4, 1, ALLOWING))
         )
           return null
         // "as hot as for bread", "hotter than for pies": the thing compared with says more than the word.
@@ -571,7 +588,7 @@ class HeatReader extends Walk {
     let likeness = false
     for (let j = at; j < Math.min(limit, at + 10); j++) {
       const word = this.word(j)
-      if (LIKENESS.has(word)) likeness = true
+      if (this.#isLikeness(j)) likeness = true
       if (!likeness) continue
       if (word === 'for' || ((word === 'bake' || word === 'bakes') && /^(?:to|will|would)$/.test(this.word(j - 1)))) {
         let k = j + 1
@@ -589,6 +606,12 @@ class HeatReader extends Walk {
     return null
   }
 
+  /** "then" was written for "than": "hotter then for pies". */
+  #isLikeness(i: number): boolean {
+    const word = this.word(i)
+    return LIKENESS.has(word) || (word === 'then' && COMPARATIVES.has(this.word(i - 1)))
+  }
+
   /** "for": the end of a comparison whose oven or heat stands before it. */
   #asFor(i: number): void {
     const tokens = this.tokens
@@ -597,7 +620,7 @@ class HeatReader extends Walk {
     let heat = -1
     for (let k = i - 1; k >= low; k--) {
       const word = this.word(k)
-      if (LIKENESS.has(word) && likeness < 0 && i - k <= 7) likeness = k
+      if (likeness < 0 && i - k <= 7 && this.#isLikeness(k)) likeness = k
       if (OVENS.has(word) || HEATED.has(word)) heat = k
       else if (BAKES.has(word) && i - k <= 5) heat = k
     }
@@ -607,7 +630,9 @@ class HeatReader extends Walk {
     if (found === null || found.end <= i) return
     const said = OVENS.has(this.word(likeness - 1)) ? this.word(likeness - 2) : this.word(likeness - 1)
     const hotter = /^(?:hotter|quicker|brisker|fiercer|warmer)$/.test(said)
-    const cooler = /^(?:cooler|slower|slacker|gentler)$/.test(said) || this.word(likeness - 2) === 'so'
+    const cooler =
+      /^(?:cooler|slower|slacker|gentler)$/.test(said) ||
+      (this.word(likeness - 2) === 'so' && this.near(likeness - 2, 5, 1, NEGATIVES))
     const shift = hotter ? COMPARATIVE_CELSIUS : cooler ? -COMPARATIVE_CELSIUS : 0
     const rows =
       shift === 0
@@ -641,6 +666,16 @@ class HeatReader extends Walk {
         const added = word === ',' ? longest(ADVERBS, tokens, j + 1, limit) : null
         if (added !== null && (this.word(added.end - 1).endsWith('ly') || added.end === limit)) continue
         break
+      }
+      // "bake it as you do manchet"
+      if (word === 'as' && /^(?:you|ye|they|we|she)$/.test(this.word(j + 1))) {
+        let k = j + 2
+        while (k < j + 6 && /^(?:would|do|did|use|to|bake|commonly|usually|a|an|your|other)$/.test(this.word(k))) k++
+        const goods = k > j + 2 ? longest(AS_FOR, tokens, k, limit) : null
+        if (goods !== null) {
+          this.#put(i, goods.end, goods.rows, null, 4, ['heat by comparison with another baking'])
+          break
+        }
       }
       if (ADVERB_STOPS.has(word)) break
       if (OVENS.has(word) && !DETERMINERS.has(this.word(j - 1))) break
@@ -695,27 +730,52 @@ class HeatReader extends Walk {
     let k = i + 1
     while (k < limit && DETERMINERS.has(this.word(k))) k++
     const things = longest(WITH, this.tokens, k, limit)
-    if (
-      things === null ||
-      /^(?:crumbs?|sauce|dough|and|sugar|paste|cut|sippets|crust|under|over|round)$/.test(this.word(things.end))
-    )
-      return false
+    if (things === null) return false
+    const next = this.word(things.end)
+    if (/^(?:crumbs?|sauce|dough|sugar|paste|cut|sippets|crust|under|over|round)$/.test(next)) return false
+    // "with bread and butter", but "with the bread, and let it stay"
+    if (next === 'and' && (EATEN_WITH_BREAD.has(this.word(things.end + 1)) || !this.near(i, 12, 1, SETS_IN))) return false
     this.#put(i, things.end, things.rows, null, 4, ['baked in company'])
     return true
   }
 
-  /** "the bread being drawn": `i` is at "drawn". */
+  /** "the bread being drawn", "that bread hath been newly drawn out of": `i` is at "drawn". */
   #drawn(i: number): void {
-    if (this.word(i - 1) !== 'being') return
-    const low = this.floor(i, 7)
-    for (let k = low; k < i - 1; k++) {
+    let verb = i
+    while (verb > 0 && i - verb < 4 && /^(?:being|been|newly|just|lately|hath|has|have|had)$/.test(this.word(verb - 1))) verb--
+    if (verb === i) return
+    const low = this.floor(i, 9)
+    for (let k = low; k < verb; k++) {
       const things = longest(AFTER, this.tokens, k, i)
-      if (things === null || things.end !== i - 1 || !this.near(i, 20, 20, SETS_IN)) continue
+      if (things === null || things.end !== verb || !this.near(i, 20, 20, SETS_IN)) continue
       this.#put(DETERMINERS.has(this.word(k - 1)) && k > low ? k - 1 : k, i + 1, things.rows, null, 4, [
         'by what the drawn goods leave in the brick',
       ])
       return
     }
+  }
+
+  /** American books of the 1870s bake "in a hot stove"; what stands on one is boiled. */
+  #bakingStove(i: number): boolean {
+    return !this.near(i, 7, 1, UPON) && !this.near(i, 12, 12, POT_WORDS) && this.near(i, 14, 12, DRIES)
+  }
+
+  /** "bake with a slow fire", "in the oven when the fire is low": not a fire that something hangs before or stands over. */
+  #fire(i: number): void {
+    const tokens = this.tokens
+    const block = tokens[i]!.block
+    if (this.near(i, 10, 8, UPON) || this.near(i, 12, 8, POT_WORDS) || !this.near(i, 12, 8, OVEN_OR_BAKE)) return
+    let j = i
+    while (j > 0 && i - j < 6 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
+    const determined = tokens[j - 1]?.block === block && DETERMINERS.has(this.word(j - 1))
+    const run = j < i ? this.#run(j, i) : null
+    if (run !== null) {
+      if (determined && this.word(j - 2) === 'with') this.#put(j - 1, i + 1, run.rows, run.hedge, 3)
+      return
+    }
+    if (!determined || j !== i || !BE.has(this.word(i + 1)) || !this.near(i, 12, 8, OVENS)) return
+    const right = this.#clause(i + 1, i, false)
+    if (right !== null && !right.conditional) this.#put(i - 1, right.end, right.rows, right.hedge, 3)
   }
 
   /** "a moderate heat", "the heat should be gentle" where the sentence bakes. */
