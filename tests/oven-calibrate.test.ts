@@ -248,7 +248,8 @@ describe('learning from past firings', () => {
     const truth = readings({stored: 1.3, loss: 0.6, coupling: 1}, [180, 300, 500, 900, 1300])
     const past = truth.map((r) => ({date: 'spring', hours: (r.minutes - 120) / 60, kind: r.kind, value: r.value}))
     const {parameters} = learn(oven, {past})
-    expect(parameters.loss.likely).toBeLessThan(0.9)
+    // It says nothing of loads, which cool an oven too, so one table draws the loss only part of the way from 1 to 0.6.
+    expect(parameters.loss.likely).toBeLessThan(0.95)
     // The fire is unknown, so little is said of the heat it gives.
     expect(deviations(parameters)[0]).toBeGreaterThan(0.6 * deviations(PRIOR)[0])
   })

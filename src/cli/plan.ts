@@ -3,6 +3,7 @@ import {parseClock} from '../measure/quantity.js'
 import {believe} from '../plan/believe.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
+import {makeDishes} from '../scale/dishes.js'
 import {planJson} from '../sheets/plan-json.js'
 import {planMarkdown, planText} from '../sheets/plan-text.js'
 import {styleOf} from '../sheets/sheets.js'
@@ -64,8 +65,16 @@ export function warnings(read: DayFolder): string {
  */
 export function planOf(read: DayFolder, given: Given): MadePlan {
   // Today's readings are the planner's own business: it knows which loads stood in the oven when they were taken.
-  const belief = believe({oven: read.oven, past: read.past, readings: read.readings, log: null})
+  const scaled = makeDishes({day: read.day, receipts: read.receipts, oven: read.oven})
+  const belief = believe({
+    oven: read.oven,
+    past: read.past,
+    readings: read.readings,
+    log: null,
+    dishes: [...scaled.dishes, ...scaled.spare],
+  })
   const made = makePlan({
+    scaled,
     oven: read.oven,
     day: read.day,
     receipts: read.receipts,

@@ -2,6 +2,7 @@ import type {Range} from '../lexicon/schema.js'
 import {calibrate, fromLogMoments, invert3, logMoments, type Square, sampleAt, type Triple, times3} from './calibrate.js'
 import {burningRate} from './fire.js'
 import {PRIOR, SPREAD, usualSoak} from './forecast.js'
+import {floorArea} from './geometry.js'
 import type {FiringLog} from './log.js'
 import {type ArmCook, type ArmPair, calibrateArm, evidence} from './signs.js'
 import {OvenRuns} from './simulate.js'
@@ -15,6 +16,21 @@ import type {Firing, OvenEvent, OvenParameters, OvenSpec, PastReading, Reading} 
 /** How far one firing differs from the next in the same oven, as standard deviations of the logarithms: weighed wood, unweighed wood. */
 const BETWEEN: Triple = [0.12, 0.08, 0.06]
 const UNWEIGHED = 0.5
+/**
+ * A load of which only the name is known is taken for as much dough as covers half the floor, 10 kg on each square metre of the whole, with 12 % of it lost as
+ * steam in 50 minutes (from memory: 18 to 22 kg of dough on each square metre of a floor filled with loaves).
+ */
+const UNKNOWN = {perArea: 10, water: 0.12, bake: 50} as const
+/**
+ * Cooling of which it is not known whether loads or walls took the heat says that much less of the loss: standard deviation of its logarithm for a log with an
+ * unknown load, and for a table that tells of no loads at all (a floor of bread cools an oven as a third more loss would).
+ */
+const LOADS_UNKNOWN = 0.25
+const LOADS_UNTOLD = 0.35
+/** Minutes that the mouth is open to set in or draw a load, where the log does not say. Common practice, no source. */
+const HANDLING = 2
+/** While it bakes a load gives off its water; what stays in longer than this many times its bake only waits. */
+const STAYS = 1.5
 /** A dish's single note tells this much of its true correction, min (one standard deviation), and how far corrections range. */
 const NOTE = 6
 const DISH = 10
@@ -27,6 +43,8 @@ export interface PastFiring {
   readonly weighed: boolean
   readonly readings: readonly Reading[]
   readonly events: readonly OvenEvent[]
+  /** How far the loads are known: as logged, one of them by its name only, or not told of. */
+  readonly loads: 'known' | 'guessed' | 'untold'
 }
 
 /** How a dish's time differs from the receipt. */
@@ -52,30 +70,51 @@ export interface LearnInput {
   /** The table in `oven.md`. */
   readonly past?: readonly PastReading[]
   /** What a dish set in takes from the oven, where the caller knows it. */
-  readonly loadOf?: (dish: string, text: string) => {readonly mass: number; readonly water: number; readonly bake: number} | null
+  readonly loadOf?: LoadOf
 }
+
+/**
+ * Mass and water lost (kg), bake (min) of a dish that a log says was set in, from its name and the words beside it ("8 loaves"); null where it is not known, and a
+ * stated default is taken.
+ */
+export type LoadOf = (dish: string, text: string) => {readonly mass: number; readonly water: number; readonly bake: number} | null
 
 /**
  * A log as a past firing.
  *
  * @returns null where it lacks the times or has no reading
  */
-export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LearnInput['loadOf']): PastFiring | null {
+export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LoadOf): PastFiring | null {
   if (log.lit === null || log.raked === null || log.readings.length === 0) return null
   const burn = log.raked - log.lit
   if (burn < 5 || burn > 1440) return null
-  const loads = log.rows.flatMap((r): OvenEvent[] => {
-    const load =
-      r.what === 'set in' && r.dish && r.elapsed !== null && r.elapsed > burn ? loadOf?.(r.dish, `${r.text} ${r.note}`) : null
-    return load && r.elapsed !== null ? [{minutes: r.elapsed, kind: 'load', ...load}] : []
+  let guessed = false
+  const events: OvenEvent[] = [...log.doors]
+  log.rows.forEach((row, i) => {
+    if (!row.dish || row.elapsed === null || row.elapsed <= burn) return
+    if (row.what !== 'set in' && row.what !== 'drawn') return
+    events.push({minutes: row.elapsed, kind: 'door', open: HANDLING})
+    if (row.what === 'drawn') return
+    const known = loadOf?.(row.dish, `${row.text} ${row.note}`) ?? null
+    guessed ||= known === null
+    const load = known ?? unknownLoad(oven)
+    const drawn = log.rows.slice(i + 1).find((r) => r.what === 'drawn' && r.dish === row.dish)?.elapsed
+    const bake = drawn === undefined || drawn === null ? load.bake : Math.min(drawn - row.elapsed, STAYS * load.bake)
+    events.push({minutes: row.elapsed, kind: 'load', ...load, bake: Math.max(bake, 5)})
   })
   return {
     date: log.date,
     firing: {wood: log.wood ?? (burningRate(oven) * burn) / 60, burn, soak: usualSoak(oven)},
     weighed: log.wood !== null,
     readings: log.readings,
-    events: [...log.doors, ...loads],
+    events,
+    loads: guessed ? 'guessed' : 'known',
   }
+}
+
+function unknownLoad(oven: OvenSpec): {mass: number; water: number; bake: number} {
+  const mass = UNKNOWN.perArea * floorArea(oven.floor)
+  return {mass, water: UNKNOWN.water * mass, bake: UNKNOWN.bake}
 }
 
 /**
@@ -105,7 +144,7 @@ export function pastFirings(oven: OvenSpec, past: readonly PastReading[], runs =
         burn = Math.round(Math.min(Math.max(burn * (wanted / Math.max(reach(burn), 1)) ** 1.5, 20), 600))
     }
     const readings = rows.map((r): Reading => ({minutes: burn + r.hours * 60, kind: r.kind, value: r.value}))
-    return [{date, firing: {wood: rate * burn, burn, soak}, weighed: false, readings, events: []}]
+    return [{date, firing: {wood: rate * burn, burn, soak}, weighed: false, readings, events: [], loads: 'untold'}]
   })
 }
 
@@ -130,7 +169,8 @@ export function pool(
     const wide: OvenParameters = f.weighed ? PRIOR : fromLogMoments(mean, widen(covariance, [UNWEIGHED, 0, 0]))
     const one = calibrate(oven, {...f, prior: wide, silent: true, from, runs, ...(cook ? {cook} : {})})
     from = logMoments(one.parameters).mean
-    const between: Triple = [f.weighed ? BETWEEN[0] : UNWEIGHED, BETWEEN[1], BETWEEN[2]]
+    const untold = f.loads === 'known' ? 0 : f.loads === 'guessed' ? LOADS_UNKNOWN : LOADS_UNTOLD
+    const between: Triple = [f.weighed ? BETWEEN[0] : UNWEIGHED, Math.hypot(BETWEEN[1], untold), BETWEEN[2]]
     // (I + J·T)⁻¹ applied to J and b: information about the oven once this firing's own whim is integrated out.
     const mix = one.information.map((row, a) => row.map((v, b) => (a === b ? 1 : 0) + v * between[b]! ** 2)) as Square
     const shrink = invert3(mix)

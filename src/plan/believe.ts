@@ -1,8 +1,10 @@
 import {type Calibration, calibrate} from '../oven/calibrate.js'
 import {usualFiring} from '../oven/forecast.js'
-import {type DishCorrection, type Learnt, learn} from '../oven/learn.js'
+import {type DishCorrection, type Learnt, type LoadOf, learn, pastFiring} from '../oven/learn.js'
 import type {FiringLog} from '../oven/log.js'
 import type {OvenParameters, OvenSpec, PastReading} from '../oven/types.js'
+import {readAsked} from '../scale/amount-phrase.js'
+import type {Dish} from '../scale/types.js'
 
 /** What is believed of an oven on the day: its parameters, what was said of them, and how its dishes differ from their receipts. */
 export interface Belief {
@@ -26,9 +28,12 @@ export function believe(input: {
   readonly past: readonly FiringLog[]
   readonly readings: readonly PastReading[]
   readonly log: FiringLog | null
+  /** The day's dishes, spare ones too: a past load of the same receipt took as much heat a vessel. */
+  readonly dishes?: readonly Dish[]
 }): Belief {
   const {oven, log} = input
-  const learnt = learn(oven, {logs: input.past, past: input.readings})
+  const loadOf = loadsOf(input.dishes ?? [])
+  const learnt = learn(oven, {logs: input.past, past: input.readings, loadOf})
   const burn = log?.lit != null && log.raked != null ? log.raked - log.lit : 0
   if (log === null || burn < 5 || log.readings.length === 0) {
     return {parameters: learnt.parameters, said: learnt.said, dishes: learnt.dishes, learnt, today: null}
@@ -37,9 +42,32 @@ export function believe(input: {
   const today = calibrate(oven, {
     firing: {...usual, wood: log.wood ?? usual.wood},
     readings: log.readings,
-    events: log.doors,
+    events: pastFiring(oven, log, loadOf)?.events ?? log.doors,
     prior: learnt.parameters,
     cook: learnt.cook,
   })
   return {parameters: today.parameters, said: [...learnt.said, ...today.said], dishes: learnt.dishes, learnt, today}
 }
+
+/** What the loads of past firings took, for those that are dishes of this day too: as many vessels as the log says, or as today. */
+export function loadsOf(dishes: readonly Dish[]): LoadOf {
+  return (name, text) => {
+    const same = dishes.filter((d) => slugOf(d) === name)
+    const dish = same[0]
+    if (!dish) return null
+    const today = same.reduce((n, d) => n + d.count, 0)
+    const said = /\b(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen).*$/i.exec(
+      text.replace(/^\s*(?:set|put)?\s*in\b/i, ''),
+    )
+    const read = said ? readAsked(said[0].replace(/[,;.(].*$/s, '').trim(), 1) : null
+    const asked = read?.ok ? read.value : null
+    const bake = dish.need.minutes.likely
+    if (asked?.kind === 'weight') return {mass: asked.kilograms, water: (dish.water / dish.mass) * asked.kilograms, bake}
+    // "24 biscuits" are pieces, and on how many sheets is not said: then it is today's load.
+    const vessels = asked?.kind === 'count' && asked.count <= 4 * today ? asked.count : today
+    return {mass: dish.mass * vessels, water: dish.water * vessels, bake}
+  }
+}
+
+/** The name that a log calls a dish by: its receipt's file without folder and ending. */
+const slugOf = (dish: Dish): string => dish.file.replace(/^.*\//, '').replace(/\.md$/, '')

@@ -15,6 +15,8 @@ export interface MakePlan {
   readonly oven: OvenSpec
   readonly day: Day
   readonly receipts: readonly Receipt[]
+  /** The dishes, where the caller has made them already. */
+  readonly scaled?: ReturnType<typeof makeDishes>
   /** From readings; the drawing's own where absent. */
   readonly parameters?: OvenParameters
   /** What past firings taught of single dishes: minutes to add to their receipts' times. */
@@ -45,7 +47,7 @@ const burns = [45, 60, 75, 90, 105, 120, 135, 150, 180, 210, 240, 300] as const
  * @returns The plan with the problem it solves. `messages` are those of scaling and planning.
  */
 export function makePlan(input: MakePlan): MadePlan {
-  const made = makeDishes({day: input.day, receipts: input.receipts, oven: input.oven})
+  const made = input.scaled ?? makeDishes({day: input.day, receipts: input.receipts, oven: input.oven})
   const {spare, messages} = made
   const dishes = made.dishes.map((dish) => corrected(dish, input.corrections ?? []))
   const problem = problemOf(input, dishes)
