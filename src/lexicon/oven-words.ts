@@ -158,7 +158,8 @@ const adjectives: readonly Row[] = [
   },
   {
     id: 'medium',
-    phrases: 'medium, middling, middle, middling hot, middle hot, mid, mean, middling quick',
+    phrases:
+      'medium, middling, middle, middling hot, middle hot, mid, mean, middling quick, neither hot nor cold, neither hot nor cool, neither too hot nor too cold, neither too hot nor too cool, neither too hot nor too slow, neither too quick nor too slow',
     band: 'moderate',
     celsius: fahrenheit(325, 400),
     source: 'memory',
@@ -264,7 +265,7 @@ const adjectives: readonly Row[] = [
   },
   {
     id: 'low',
-    phrases: 'low, lowish, dull, dead, weak, faint, feeble, lazy, reduced, subdued, decreasing',
+    phrases: 'low, lowish, poor, dull, dead, weak, faint, feeble, lazy, reduced, subdued, decreasing',
     band: 'slow',
     celsius: fahrenheit(225, 300),
     source: 'memory',
@@ -336,7 +337,7 @@ const adverbs: readonly Row[] = [
   {
     id: 'bake-quickly',
     use: 'adverb',
-    phrases: 'quickly, quick, quicke, briskly, brisk, speedily, fast, smartly, smart, sharply, sharp, rapidly, hastily',
+    phrases: 'quickly, quick, quicke, quicker, briskly, brisk, speedily, fast, smartly, smart, sharply, sharp, rapidly, hastily',
     band: 'hot',
     celsius: fahrenheit(375, 450),
     source: 'memory',
@@ -353,7 +354,8 @@ const adverbs: readonly Row[] = [
   {
     id: 'bake-gently',
     use: 'adverb',
-    phrases: 'gently, slowly, slow, leisurely, slackly, softly, easily, coolly, very gradually, gradually, tenderly, flowly',
+    phrases:
+      'gently, slowly, slow, slower, leisurely, slackly, softly, easily, coolly, very gradually, gradually, tenderly, flowly',
     band: 'slow',
     celsius: fahrenheit(250, 325),
     source: 'memory',
@@ -622,7 +624,7 @@ const fixed: readonly Row[] = [
     id: 'will-brown',
     use: 'fixed',
     phrases:
-      'oven that will brown, oven which will brown, oven that will just brown, oven that will colour, oven which will colour, oven that will color, oven hot enough to brown, oven just hot enough to brown, oven hot enough to colour, oven hot enough to color',
+      'such heat as will not scorch, such heat as will not burn, such a heat as will not scorch, such a heat as will not burn, oven that will brown, oven which will brown, oven that will just brown, oven that will colour, oven which will colour, oven that will color, oven hot enough to brown, oven just hot enough to brown, oven hot enough to colour, oven hot enough to color',
     band: 'moderate',
     celsius: fahrenheit(350, 425),
     source: 'memory',

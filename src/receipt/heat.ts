@@ -1,3 +1,4 @@
+import {cardinals} from '../lexicon/grammar-words.js'
 import type {Band, Hedge, OvenWord} from '../lexicon/schema.js'
 import {bandOf, DegreeReader} from './degrees.js'
 import {
@@ -400,6 +401,19 @@ class HeatReader extends Walk {
       this.#put(start, right.end, right.rows, hedge, 5, [], this.#conditional(start, i))
       return
     }
+    // "Put it in the oven. It must be rather slow."
+    const pronoun = /^[.;,:]$/.test(this.word(i + 1)) ? i + 2 : i + 1
+    if (
+      tokens[pronoun + 2]?.block === block &&
+      /^(?:it|which)$/.test(this.word(pronoun)) &&
+      /^(?:must|should|ought|may)$/.test(this.word(pronoun + 1))
+    ) {
+      const said = this.#clause(pronoun + 1, pronoun, false)
+      if (said !== null && !said.conditional && this.word(said.end) !== 'when') {
+        this.#put(i, said.end, said.rows, said.hedge, 4)
+        return
+      }
+    }
     // "stew gently in the oven", "let it do in the oven slowly"
     const prepositionAt = DETERMINERS.has(this.word(i - 1)) ? i - 2 : i - 1
     if (
@@ -690,7 +704,9 @@ class HeatReader extends Walk {
           next !== undefined &&
           next.block === block &&
           next.kind === 'word' &&
-          !AFTER_ADJECTIVE.has(nextWord)
+          !AFTER_ADJECTIVE.has(nextWord) &&
+          // "bake quick fifteen minutes"
+          !(Object.hasOwn(cardinals, nextWord) || /^(?:a|an|about|half|three)$/.test(nextWord))
         )
           break
         this.#put(j - i <= 5 ? i : j, adverb.end, adverb.rows, hedged, 4)
