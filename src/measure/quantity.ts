@@ -203,15 +203,17 @@ export function parseDuration(text: string): Parsed<Minutes> {
   const t = tidy(text)
   const example = '“45 min” or “1 h 30 min”'
   // A dash between numbers is a range unless it binds a fraction ("1-1/2 h").
-  const parts = /^(.+?)(?: to | or |\s*[–—]\s*|-(?!\d+\/))(.+)$/.exec(t)
-  if (!parts) {
+  const dash = /(?<=.)(?: to | or | ?[–—] ?|-(?!\d{1,9}\/))(?=.)/.exec(t)
+  if (!dash) {
     const one = compound(t, TIMES, 'min', 'a length of time', example)
     return one.ok ? {ok: true, value: {low: one.value, high: one.value}} : one
   }
-  const high = compound(parts[2]!, TIMES, 'min', 'a length of time', example)
+  const before = t.slice(0, dash.index)
+  const behind = t.slice(dash.index + dash[0].length)
+  const high = compound(behind, TIMES, 'min', 'a length of time', example)
   if (!high.ok) return high
-  const unit = /[a-z]+/.exec(parts[2]!)?.[0] ?? ''
-  const low = compound(/[a-z]/.test(parts[1]!) ? parts[1]! : `${parts[1]} ${unit}`, TIMES, 'min', 'a length of time', example)
+  const unit = /[a-z]+/.exec(behind)?.[0] ?? ''
+  const low = compound(/[a-z]/.test(before) ? before : `${before} ${unit}`, TIMES, 'min', 'a length of time', example)
   if (!low.ok) return low
   if (low.value > high.value) return {ok: false, reason: `“${text}” runs backwards`, suggest: 'write the shorter time first'}
   return {ok: true, value: {low: low.value, high: high.value}}
