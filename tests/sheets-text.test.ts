@@ -1,5 +1,16 @@
 import {describe, expect, it} from 'vitest'
-import {clock, fahrenheit, longDate, mass, printStep, ranged, temperatures, volume} from '../src/sheets/figures.js'
+import {
+  clock,
+  fahrenheit,
+  kitchen,
+  longDate,
+  mass,
+  printStep,
+  ranged,
+  temperatures,
+  vesselSize,
+  volume,
+} from '../src/sheets/figures.js'
 import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
 import {planMarkdown, planText} from '../src/sheets/plan-text.js'
@@ -22,9 +33,40 @@ describe('figures', () => {
     expect(mass(pound, us)).toBe('2 lb')
     expect(mass(pound, metric)).toBe('907 g')
     const cup = {low: 473.176, likely: 473.176, high: 473.176}
-    expect(volume(cup, us)).toBe('2 cup')
+    expect(volume(cup, us)).toBe('2 cups')
     expect(fahrenheit(100)).toBe(212)
     expect(temperatures({low: 204.4, high: 260}, us)).toBe('400–500 °F')
+  })
+  // NIST Handbook 44, App. C: 1 tsp = 4.929 mL, 1 tbsp = 14.787 mL, 1 cup = 236.588 mL, 1 qt = 946.353 mL.
+  it('measures in the cups and spoons of a set, never in decimals of one', () => {
+    const exact = (ml: number) => ({low: ml, likely: ml, high: ml})
+    expect(volume(exact(200), us)).toBe('3/4 cup + 1 1/2 tbsp')
+    expect(volume({low: 1, likely: 2.5, high: 5}, us)).toBe('1/2 tsp (1/4–1)')
+    expect(volume({low: 473.2, likely: 473.2, high: 577.6}, us)).toBe('2 cups (2–2 1/2)')
+    expect(volume(exact(946.353), us)).toBe('1 qt')
+    for (let ml = 1; ml < 6000; ml *= 1.07) {
+      const text = volume(exact(ml), us)
+      expect(text).toMatch(/^[\d /]+ (?:tsp|tbsp|cups?|qt)(?: \+ [\d /]+ tbsp)?$/)
+      // What is written is what was meant, to 17 % for spoons (the set's own steps) and 6 % from a quarter cup upward.
+      const unit = {tsp: 4.929, tbsp: 14.787, cup: 236.588, cups: 236.588, qt: 946.353} as Record<string, number>
+      const value = text.split(' + ').reduce((sum, part) => {
+        const words = part.split(' ')
+        const count = words.slice(0, -1).reduce((n, w) => n + Number(w.split('/')[0]) / Number(w.split('/')[1] ?? 1), 0)
+        return sum + count * unit[words.at(-1)!]!
+      }, 0)
+      expect(Math.abs(value / ml - 1), `${ml} ml: ${text}`).toBeLessThan(ml < 2 ? 1 : ml < 60 ? 0.25 : 0.13)
+    }
+  })
+  it('weighs no more closely than a kitchen’s scales, and turns scale and vessel to the units asked for', () => {
+    const exact = (g: number) => ({low: g, likely: g, high: g})
+    expect(mass(exact(66.1), metric)).toBe('66 g')
+    expect(mass(exact(250), us)).toBe('8.8 oz')
+    expect(kitchen('4.25 kg', us)).toBe('9.35 lb')
+    expect(kitchen('750 ml', us)).toBe('3 1/4 cups')
+    expect(kitchen('2 tablespoons', us)).toBe('2 tablespoons')
+    expect(vesselSize('round 6 in x 3 1/2 in', metric)).toBe('round 15 cm x 9 cm')
+    expect(vesselSize('free-standing loaf 23 cm', us)).toBe('free-standing loaf 9 in')
+    expect(vesselSize('round 6 in x 3 1/2 in', plainStyle)).toBe('round 6 in x 3 1/2 in')
   })
   it('says which day a time is on, in both clocks', () => {
     expect(clock(1440 + 440, plainStyle)).toBe('next day 7:20 am')

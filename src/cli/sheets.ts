@@ -28,6 +28,7 @@ export function runSheets(given: Given): Outcome {
       sources,
       items,
       readings: read.log?.readings ?? [],
+      believed: made.said,
     },
     {
       ...style,
@@ -42,7 +43,7 @@ export function runSheets(given: Given): Outcome {
   writeAll(out, files, given.flag('replace'))
   return {
     out: `${files.size} files written to ${out}. Begin with ${out}/index.html.\n`,
-    err: '',
+    err: warnings(read),
     code: made.plan.possible ? 0 : 1,
   }
 }

@@ -528,7 +528,7 @@ export const dairy = itemRows([
     replacedBy: {
       item: 'baking soda',
       factor: span(0.49, 0.57, 0.61),
-      how: 'by carbon dioxide with acid: K₂CO₃ 138.2 and NaHCO₃ 84.0 each give one CO₂; pearl-ash was seldom pure. See src/measure/leaven.ts',
+      how: 'less of it gives the same gas with acid (K₂CO₃ 138.2 and NaHCO₃ 84.0 each give one CO₂); pearl-ash was seldom pure',
       source: 'iupac-weights',
     },
     sources: ['iupac-weights'],

@@ -45,6 +45,7 @@ export const phrases = {
   'behind load': 'Oven cooler than {celsius}: set in at once and leave it longer.',
   'ahead draw': 'Done early (look from {early}): draw it, lay paper over what stays.',
   'behind draw': 'Not done: shut the door and look again every ten minutes, up to {late}.',
+  'behind draw late': 'Not done: shut the door and look again every ten minutes.',
   'behind hold': 'Keep it at 57 °C (135 °F) or hotter. If the oven has fallen lower for two hours, do not eat it.',
   suggest: '{dishes} would fill idle floor: set in at {at}, draw at {draw}.',
   'moved later': 'set in {minutes} later',

@@ -2,7 +2,7 @@ import {ICalAlarmType, ICalCalendar} from 'ical-generator'
 import {Temporal} from 'temporal-polyfill'
 import type {Plan, PlanProblem, Step} from '../plan/types.js'
 import {temperatures} from './figures.js'
-import {numbered} from './heat-data.js'
+import {concerned, numbered} from './heat-data.js'
 import {slug} from './page.js'
 import {stepWords} from './phrases.js'
 import type {Style} from './style.js'
@@ -43,7 +43,7 @@ export function calendar(plan: Plan, problem: PlanProblem, style: Style): string
     const floating = day.zone === null
     const at = (time: Temporal.PlainDateTime): Temporal.Instant => time.toZonedDateTime(day.zone ?? 'UTC').toInstant()
     const said = stepWords(step, problem, style)
-    const named = dishes.filter((dish) => step.dishes.includes(dish.id) && (step.load === null || dish.load === step.load))
+    const named = concerned(step, dishes)
     const description = [
       said.sign ? say(style.words, 'step.sign', {sign: said.sign}) : '',
       step.celsius ? say(style.words, 'step.heat', {temperature: temperatures(step.celsius, style)}) : '',
@@ -52,10 +52,7 @@ export function calendar(plan: Plan, problem: PlanProblem, style: Style): string
     ]
       .filter(Boolean)
       .join('\n')
-    const numbers =
-      named.length > 0 && (step.action === 'load' || step.action === 'draw')
-        ? ` [${named.map(({number}) => number).join(', ')}]`
-        : ''
+    const numbers = named.length > 0 ? ` [${named.map(({number}) => number).join(', ')}]` : ''
     const event = cal.createEvent({
       id: `${day.date}-${base}${count > 1 ? `-${count}` : ''}@hearthfall.invalid`,
       start: at(local),

@@ -4,6 +4,7 @@ import type {Source} from '../lexicon/schema.js'
 import type {PlanProblem} from '../plan/types.js'
 import type {Receipt} from '../receipt/types.js'
 import {receiptName} from './heat-data.js'
+import {cautionText, foreignTitle, sourceTitle} from './said.js'
 import type {Style} from './style.js'
 import {sayIf, type WordKey} from './words/index.js'
 
@@ -39,7 +40,7 @@ export function cautionsSheet(
   const raised = new Map<string, {text: string; source: string; titles: string[]}>()
   for (const receipt of receipts)
     for (const caution of receipt.cautions) {
-      const row = raised.get(caution.id) ?? {text: caution.text, source: caution.source, titles: []}
+      const row = raised.get(caution.id) ?? {text: cautionText(caution, style), source: caution.source, titles: []}
       if (!row.titles.includes(name(receipt))) row.titles.push(name(receipt))
       raised.set(caution.id, row)
     }
@@ -86,9 +87,11 @@ export function cautionsSheet(
             [...raised.values()].map((row) => {
               const source = sources.find(({id}) => id === row.source)
               return h('li', [
-                `${row.titles.join(', ')}: `,
-                h('span', {lang: 'en'}, row.text),
-                ` (${source ? source.title : row.source})`,
+                h('strong', `${row.titles.join(', ')}: `),
+                row.text,
+                ' (',
+                h('span', foreignTitle(row.source, style) ? {lang: 'en'} : {}, source ? sourceTitle(source, style) : row.source),
+                ')',
               ])
             }),
           ),

@@ -4,9 +4,9 @@ import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, duration, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
-import {chartData, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
-import {remedyLines, stepWords} from './phrases.js'
-import {countOf, drawBetween, type PlanView, planHead, reasonAlone, shortCautions, zoneWord} from './plan-text.js'
+import {chartData, concerned, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
+import {reasonOf, remedyLines, signIn, stepWords} from './phrases.js'
+import {changeLine, countOf, drawBetween, type PlanView, planHead, reasonAlone, shortCautions, zoneWord} from './plan-text.js'
 import type {Style} from './style.js'
 import {messageLine} from './translation-text.js'
 import {say, sayIf, type WordKey} from './words/index.js'
@@ -26,17 +26,6 @@ function stamp(minutes: number, style: Style): Element {
 /** A box to tick by hand. */
 export function box(): Element {
   return h('span', {className: ['box'], ariaHidden: 'true'})
-}
-
-/** The numbered dishes a step is about: those of its load, or those drawn at it. */
-function dishesOf(step: Step, dishes: readonly Numbered[]): Numbered[] {
-  if (step.action !== 'load' && step.action !== 'draw') return []
-  return dishes.filter(
-    (dish) =>
-      step.dishes.includes(dish.id) &&
-      (step.load === null || dish.load === step.load) &&
-      (step.action === 'load' || Math.abs(dish.draw.likely - step.at) < 30),
-  )
 }
 
 /**
@@ -72,6 +61,37 @@ function standingOrders(plan: Plan, style: Style): Element[] {
   ]
 }
 
+/** When a dish may be drawn: `12:40 to 2:05 pm`, or the likely time alone where it cannot come before. */
+function drawWindow(dish: Numbered, style: Style): string {
+  const {words} = style
+  const {low, likely, high} = dish.draw
+  const [from, until] = [Math.min(low, likely), Math.max(high, likely)]
+  const sameDay = [from, until].every((at) => Math.floor(at / 1440) === Math.floor(likely / 1440))
+  const time = (at: number): string => (sameDay ? timeOfDay(at, style) : clock(at, style))
+  return Math.round(from) >= Math.round(until)
+    ? say(words, 'own.from', {time: time(from)})
+    : say(words, 'own.look', {from: time(from), until: time(until)})
+}
+
+/** What to look for at a draw: for each dish by number its own times and its own sign. */
+function drawAsides(named: readonly Numbered[], problem: PlanProblem, style: Style): Element {
+  const rows = named.map((dish) => {
+    const own = problem.dishes.find(({id}) => id === dish.id)
+    const sign = own ? signIn(own.kind, own.sign, style) : ''
+    const window = drawWindow(dish, style)
+    return {number: dish.number, text: stop(sign ? `${window}: ${sign}` : window)}
+  })
+  return h(
+    'p',
+    {className: ['aside']},
+    rows.flatMap(({number, text}, i): ElementContent[] => [
+      ...(i > 0 ? [h('br')] : []),
+      ...(rows.length > 1 ? [h('strong', {className: ['no']}, String(number)), {type: 'text' as const, value: ' '}] : []),
+      {type: 'text', value: text},
+    ]),
+  )
+}
+
 /** The figures of a step's ahead and behind phrases, in few words; null where a phrase is to be said in full. */
 function ownFigures(step: Step, style: Style): string[] {
   const {words} = style
@@ -82,17 +102,6 @@ function ownFigures(step: Step, style: Style): string[] {
   const ahead = step.words?.ifAhead
   const behind = step.words?.ifBehind
   const out: string[] = []
-  if (ahead?.id === 'ahead draw' || behind?.id === 'behind draw') {
-    const [early, late] = [value(ahead, 'early'), value(behind, 'late')]
-    const [from, until] = [early ?? step.at, late ?? step.at]
-    const sameDay = Math.floor(from / 1440) === Math.floor(until / 1440) && Math.floor(from / 1440) === Math.floor(step.at / 1440)
-    const time = (at: number): string => (sameDay ? timeOfDay(at, style) : clock(at, style))
-    out.push(
-      Math.round(from) >= Math.round(until)
-        ? say(words, 'own.from', {time: time(from)})
-        : say(words, 'own.look', {from: time(from), until: time(until)}),
-    )
-  }
   if (ahead?.id === 'ahead load' || behind?.id === 'behind load') {
     const [high, low] = [value(ahead, 'celsius'), value(behind, 'celsius')]
     if (high !== null && low !== null && high >= low)
@@ -113,7 +122,7 @@ function plainDeed(what: string): Element {
 function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], style: Style, known: Known): Element {
   const {words} = style
   const said = stepWords(step, problem, style)
-  const named = dishesOf(step, dishes)
+  const named = concerned(step, dishes)
   const list = named.flatMap((dish, i): ElementContent[] => [
     {type: 'text', value: i > 0 ? '; ' : ''},
     h('strong', {className: ['no']}, String(dish.number)),
@@ -141,8 +150,8 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
   // The sign of a risen dough stands at the shaping, which comes when it has risen.
   if (step.action === 'rise' && known.shaped.has(step.dishes.join())) return plainDeed(said.say)
   const figures = ownFigures(step, style)
-  if (step.action === 'draw' && figures.length > 0) asides.push(stop(sign ? `${figures.join(' ')}: ${sign}` : figures.join(' ')))
-  else {
+  const drawn = step.action === 'draw' && named.length > 0
+  if (!drawn) {
     // A load's own right heat says more than the heat expected, which stands in the table of readings.
     if (step.celsius && step.action !== 'draw' && (figures.length === 0 || step.action === 'test'))
       asides.push(`${say(words, 'step.heat', {temperature: temperatures(step.celsius, style)})}.`)
@@ -156,6 +165,7 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
     box(),
     h('div', [
       h('p', {className: ['do']}, what),
+      ...(drawn ? [drawAsides(named, problem, style)] : []),
       ...(asides.length > 0 ? [h('p', {className: ['aside']}, asides.join(' '))] : []),
     ]),
   ])
@@ -268,12 +278,12 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
     h('section', {className: ['warn']}, [
       h('h2', words['plan.unplaced']),
       ...plan.unplaced.flatMap((unplaced) => {
-        const {dish, rule, reason} = unplaced
+        const {dish, rule} = unplaced
         const remedies = remedyLines(unplaced, problem, style)
         return [
           h('p', [
             h('strong', `${dishTitle(problem, dish)}: `),
-            `${stop(reasonAlone(dish, reason, problem))} ${say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)})}.`,
+            `${stop(reasonAlone(dish, reasonOf(unplaced, problem, style), problem))} ${say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)})}.`,
           ]),
           ...(remedies.length > 0
             ? [
@@ -286,6 +296,21 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
             : []),
         ]
       }),
+    ]),
+  ]
+}
+
+/** After planning again: what moved, and why. */
+function changesBox(plan: Plan, problem: PlanProblem, style: Style): Element[] {
+  const changes = plan.changes ?? []
+  if (changes.length === 0) return []
+  return [
+    h('section', {className: ['standing']}, [
+      h('h2', style.words['plan.changes']),
+      h(
+        'ul',
+        changes.map((change) => h('li', changeLine(change, problem, style))),
+      ),
     ]),
   ]
 }
@@ -304,10 +329,12 @@ export function daySheet(view: PlanView, style: Style): Element {
   // Lines the sheet will need beyond its moments: several deeds at one time, and what is not placed.
   const weight =
     all.reduce((sum, steps) => sum + (steps.every(({action}) => action === 'feed') ? 1 : Math.max(1, steps.length * 0.6)), 0) +
-    4 * plan.unplaced.length
+    4 * plan.unplaced.length +
+    (plan.changes ?? []).length
   return h('article', {className: ['sheet', 'day-sheet', weight > 25 ? 'tight' : weight > 16 ? 'dense' : 'roomy']}, [
     h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.map(stop).join(' '))]),
     ...unplacedBox(plan, problem, style),
+    ...changesBox(plan, problem, style),
     ...standingOrders(plan, style),
     h(
       'ol',
@@ -410,7 +437,7 @@ export function floorSheet(view: PlanView, style: Style): Element {
               .map((dish) =>
                 h('li', [
                   h('strong', `${dish.number} `),
-                  `${dish.title}, ${countOf(dish)}; ${words['col.draw'].toLowerCase()} ${plan.loads.length > 4 ? clock(dish.draw.likely, style) : drawBetween(dish, style)}`,
+                  `${dish.title}, ${countOf(dish, style)}; ${words['col.draw'].toLowerCase()} ${plan.loads.length > 4 ? clock(dish.draw.likely, style) : drawBetween(dish, style)}`,
                 ]),
               ),
           ),

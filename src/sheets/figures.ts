@@ -1,5 +1,6 @@
 import type {Range} from '../lexicon/schema.js'
-import type {Style} from './style.js'
+import {kitchenStep, usMeasure} from '../measure/round.js'
+import {plainStyle, type Style} from './style.js'
 import {say, type WordKey} from './words/index.js'
 
 /** Pound, ounce and inch in SI: exact by definition (NIST Handbook 44, App. C). */
@@ -41,9 +42,13 @@ function decimals(step: number): number {
   return Math.max(0, -Math.floor(Math.log10(step) + 1e-9))
 }
 
-/** `120 g (90–160)`; the brackets only where the range shows at this precision. */
-export function ranged(range: Range, unit: string, style: Style): string {
-  const step = printStep(range)
+/**
+ * `120 g (90–160)`; the brackets only where the range shows at this precision.
+ *
+ * @param least the finest step that can be weighed or measured, in the same unit
+ */
+export function ranged(range: Range, unit: string, style: Style, least = 0): string {
+  const step = Math.max(printStep(range), least)
   const show = (value: number): string => number(Math.round(value / step) * step, decimals(step), style)
   const [low, likely, high] = [show(range.low), show(range.likely), show(range.high)]
   return low === high ? `${likely} ${unit}` : `${likely} ${unit} (${low}–${high})`
@@ -54,28 +59,130 @@ function times(range: Range, factor: number): Range {
   return {low: range.low * factor, likely: range.likely * factor, high: range.high * factor}
 }
 
+/** The finest steps of a kitchen's scales in ounces and pounds (common practice, no source). */
+const leastOunce = 0.1
+const leastPound = 0.05
+
 /** A weight for the scales, grams in. Under half an ounce in grams alone: no kitchen scale shows a tenth of an ounce. */
 export function mass(grams: Range, style: Style): string {
-  const metric = grams.likely >= 1500 ? ranged(times(grams, 1e-3), 'kg', style) : ranged(grams, 'g', style)
+  const least = kitchenStep(grams.likely)
+  const metric =
+    grams.likely >= 1500
+      ? ranged(times(grams, 1e-3), 'kg', style, least / 1000)
+      : ranged(grams, 'g', style, grams.likely < 1 ? 0.1 : least)
   const ounces = times(grams, 1 / gramsPerOunce)
-  if (ounces.likely < 0.5) return metric
-  const us = ounces.likely >= 24 ? ranged(times(ounces, 1 / 16), 'lb', style) : ranged(ounces, 'oz', style)
+  if (ounces.likely < 0.49) return metric
+  const us =
+    ounces.likely >= 24 ? ranged(times(ounces, 1 / 16), 'lb', style, leastPound) : ranged(ounces, 'oz', style, leastOunce)
   return style.units === 'both' ? `${metric} / ${us}` : sideBySide(style, metric, us)
 }
 
-/** A measure of liquid, millilitres in. */
+/** What a jug or a spoon can tell apart, mL (common practice, no source). */
+function jugStep(millilitres: number): number {
+  return millilitres > 1000 ? 10 : millilitres > 100 ? 5 : kitchenStep(millilitres)
+}
+
+/** A measure of liquid, millilitres in. US measures in the cups and spoons of a set, quarts above four cups. */
 export function volume(millilitres: Range, style: Style): string {
-  const metric = millilitres.likely >= 1500 ? ranged(times(millilitres, 1e-3), 'l', style) : ranged(millilitres, 'ml', style)
-  const ounces = times(millilitres, 1 / millilitresPerFluidOunce)
-  const us =
-    ounces.likely >= 32
-      ? ranged(times(ounces, 1 / 32), 'qt', style)
-      : ounces.likely >= 4
-        ? ranged(times(ounces, 1 / 8), 'cup', style)
-        : ounces.likely >= 0.5
-          ? ranged(times(ounces, 2), 'tbsp', style)
-          : ranged(times(ounces, 6), 'tsp', style)
+  const least = jugStep(millilitres.likely)
+  const metric =
+    millilitres.likely >= 1500
+      ? ranged(times(millilitres, 1e-3), 'l', style, least / 1000)
+      : ranged(millilitres, 'ml', style, least)
+  const us = usVolume(millilitres, style)
+  if (us === '') return metric
   return style.units === 'both' ? `${metric} / ${us}` : sideBySide(style, metric, us)
+}
+
+/** A measure of a set of cups and spoons, its number apart from its unit. */
+interface Measured {
+  readonly count: string
+  readonly unit: 'tsp' | 'tbsp' | 'cup' | 'qt'
+  readonly more: string
+}
+
+const quarters = ['', '1/4', '1/2', '3/4']
+
+/** The nearest measure of a US kitchen; null for less than the smallest spoon shows. `close`: cups and spoons together where it matters. */
+function measured(millilitres: number, close: boolean, style: Style): Measured | null {
+  if (millilitres < 0.3) return null
+  const cup = 8 * millilitresPerFluidOunce
+  if (millilitres > 3.9 * cup) {
+    const parts = Math.round(millilitres / cup)
+    return {count: [Math.floor(parts / 4) || '', quarters[parts % 4]!].filter(Boolean).join(' '), unit: 'qt', more: ''}
+  }
+  const read = (text: string): Measured => {
+    const [, count, unit] = /^(.*) (tsp|tbsp|cup)s?$/.exec(text)!
+    return {count: count!, unit: unit as Measured['unit'], more: ''}
+  }
+  const nearest = read(usMeasure(millilitres))
+  const taken = amountOf(nearest)
+  if (!close || nearest.unit !== 'cup' || Math.abs(taken / millilitres - 1) < 0.05) return nearest
+  // A twelfth of a cup off spoils a batter: the next smaller cup, and the rest in half tablespoons.
+  const smaller = [3 / 4, 2 / 3, 1 / 2, 1 / 3, 1 / 4, 0].find(
+    (part) => Math.floor(millilitres / cup) + part <= millilitres / cup + 1e-9 && (part > 0 || millilitres > cup),
+  )
+  const base = read(usMeasure((Math.floor(millilitres / cup) + (smaller ?? 1 / 4)) * cup))
+  const spoons = Math.round(((millilitres - amountOf(base)) / millilitresPerFluidOunce) * 4) / 2
+  if (spoons <= 0) return nearest
+  const count = [Math.floor(spoons) || '', spoons % 1 ? '1/2' : ''].filter(Boolean).join(' ')
+  return {...base, more: ` + ${count} ${style.words['unit.tbsp']}`}
+}
+
+/** Millilitres of a measure as it is written. */
+function amountOf({count, unit}: Measured): number {
+  const value = count.split(' ').reduce((sum, part) => sum + fraction(part), 0)
+  const fluidOunces = {tsp: 1 / 6, tbsp: 1 / 2, cup: 8, qt: 32}[unit]
+  return value * fluidOunces * millilitresPerFluidOunce
+}
+
+/** `2 cups (2–2 1/2)`, `1/2 tsp (1/4–1 1/2)`, `1 tbsp (2 tsp – 1/4 cup)`; empty where no spoon is so small. */
+function usVolume(range: Range, style: Style): string {
+  const narrow = range.high - range.low < 0.25 * range.likely
+  const likely = measured(range.likely, narrow, style)
+  if (likely === null) return ''
+  const {words} = style
+  const withUnit = (one: Measured): string => {
+    const plural = one.unit === 'cup' && !/^(?:1|\d+\/\d+)$/.test(one.count)
+    return `${one.count} ${words[plural ? 'unit.cups' : (`unit.${one.unit}` as const)]}${one.more}`
+  }
+  const low = measured(range.low, false, style)
+  const high = measured(range.high, false, style) ?? likely
+  const same = (a: Measured, b: Measured): boolean => a.unit === b.unit && a.count === b.count
+  if (likely.more !== '' || (same(low ?? likely, likely) && same(high, likely))) return withUnit(likely)
+  if (low !== null && low.unit === likely.unit && high.unit === likely.unit)
+    return `${withUnit(likely)} (${low.count}–${high.count})`
+  return `${withUnit(likely)} (${low === null ? '0' : withUnit(low)} – ${withUnit(high)})`
+}
+
+/** A weight or a measure rounded for the scales, in US units where only those are asked for; anything else stays as it is. */
+export function kitchen(text: string, style: Style): string {
+  if (style.units !== 'us') return text
+  return text.replace(/^([\d.]+) (kg|g|litres?|ml)\b/, (_, count: string, unit: string) => {
+    const value = Number(count) * (unit === 'kg' || unit.startsWith('l') ? 1000 : 1)
+    const exact = {low: value, likely: value, high: value}
+    return unit.endsWith('g') ? mass(exact, style) : volume(exact, style)
+  })
+}
+
+/** Inches or centimetres of a vessel's name in the units asked for; side by side they stay as the cook wrote them. */
+export function vesselSize(name: string, style: Style): string {
+  if (style.units === 'both') return name
+  const wanted = style.units === 'us' ? 'in' : 'cm'
+  const unit = /\d ?(in|cm)\b/.exec(name)?.[1]
+  if (unit === undefined || unit === wanted) return name
+  const factor = unit === 'in' ? metresPerInch * 100 : 1 / (metresPerInch * 100)
+  return name.replace(/(\d+ \d+\/\d+|\d+\/\d+|\d+(?:\.\d+)?)( ?(?:in|cm)\b)?/g, (_, count: string, own: string | undefined) => {
+    const value = count.split(' ').reduce((sum, part) => sum + fraction(part), 0) * factor
+    const shown =
+      wanted === 'cm' ? number(value, value < 5 ? 1 : 0, plainStyle) : number(Math.round(value * 4) / 4, 2, plainStyle)
+    return own === undefined ? shown : `${shown} ${wanted}`
+  })
+}
+
+const fraction = (text: string): number => {
+  const [over, under] = text.split('/')
+  return Number(over) / Number(under ?? 1)
 }
 
 /** A weight of wood, kg in. */

@@ -4,15 +4,16 @@ import type {Source} from '../lexicon/schema.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
 import {allergenNames} from './cautions-sheet.js'
-import {clock, durations, number, temperatures} from './figures.js'
+import {clock, durations, number, temperatures, vesselSize} from './figures.js'
 import {termsIn} from './glossary.js'
-import {valueAt} from './heat-data.js'
+import {receiptName, valueAt} from './heat-data.js'
 import {type Asked, asked, bandOf, gasMark, placesInPlan, windowOf} from './needs.js'
 import {oldText} from './old-text.js'
 import {signIn} from './phrases.js'
 import {zoneWord} from './plan-text.js'
+import {cautionText, foreignTitle, oursLine, spoken} from './said.js'
 import type {Style} from './style.js'
-import {besides, Citations, modernFigure} from './translation-text.js'
+import {Citations, doubts, modernFigure} from './translation-text.js'
 import {say, sayIf} from './words/index.js'
 
 /** Who the handout is for: the class has an exercise, the kitchen the working figures, visitors the story. */
@@ -59,8 +60,8 @@ export function handout(input: HandoutInput): Element[] {
         h('p', {className: ['lead']}, [from, words[`handout.intro.${audience}`]].filter(Boolean).join('. ')),
       ]),
       h('div', {className: ['pair']}, [
-        h('section', [h('h2', words['handout.old']), h('blockquote', old(input))]),
-        h('section', [h('h2', words['handout.new']), table, ...ours(receipt, style)]),
+        h('section', [h('h2', words['handout.old']), h('blockquote', {lang: 'en'}, old(input))]),
+        h('section', [h('h2', words['handout.new']), ...table, ...ours(receipt, style)]),
       ]),
       ...oven,
       ...bake,
@@ -78,34 +79,67 @@ function old({receipt, text}: HandoutInput): ElementContent[] {
   return oldText(text.slice(receipt.start, receipt.end), receipt.start, marks)
 }
 
-function figuresTable(receipt: Receipt, cited: Citations, style: Style): Element {
+/** The notes that more than one ingredient has, with their letters: each is said once, below the table. */
+function sharedNotes(receipt: Receipt): Map<string, string> {
+  const all = receipt.ingredients.flatMap((ingredient) => [...new Set(ingredient.notes)])
+  const shared = [...new Set(all.filter((note, i) => all.indexOf(note) !== i))]
+  return new Map(shared.map((note, i) => [note, letter(i)]))
+}
+
+/** a … z, aa, ab … */
+const letter = (i: number): string => (i < 26 ? '' : letter(Math.floor(i / 26) - 1)) + String.fromCharCode(97 + (i % 26))
+
+function figuresTable(receipt: Receipt, cited: Citations, style: Style): Element[] {
   const {words} = style
-  if (receipt.ingredients.length === 0) return h('p', words['translate.noIngredients'])
-  return h('table', {className: ['stack']}, [
-    h(
-      'thead',
-      h('tr', [
-        h('th', {scope: 'col'}, words['col.number']),
-        h('th', {scope: 'col'}, words['col.written']),
-        h('th', {scope: 'col'}, words['col.today']),
-        h('th', {scope: 'col'}, words['col.source']),
-      ]),
-    ),
-    h(
-      'tbody',
-      receipt.ingredients.map((ingredient, i) =>
+  if (receipt.ingredients.length === 0) return [h('p', words['translate.noIngredients'])]
+  const shared = sharedNotes(receipt)
+  const line = (content: ElementContent): Element => h('span', {className: ['small']}, [h('br'), content])
+  return [
+    h('table', {className: ['stack']}, [
+      h(
+        'thead',
         h('tr', [
-          h('td', String(i + 1)),
-          h('th', {scope: 'row'}, [...(ingredient.part ? [h('em', `${ingredient.part}: `)] : []), ingredient.text]),
-          h('td', [
-            h('span', modernFigure(ingredient, style)),
-            ...besides(ingredient, style).map((note) => h('span', {className: ['small'], lang: 'en'}, [h('br'), note])),
-          ]),
-          h('td', footnoteMarks(ingredient.sources, cited)),
+          h('th', {scope: 'col'}, words['col.number']),
+          h('th', {scope: 'col'}, words['col.written']),
+          h('th', {scope: 'col'}, words['col.today']),
+          h('th', {scope: 'col'}, words['col.source']),
         ]),
       ),
-    ),
-  ])
+      h(
+        'tbody',
+        receipt.ingredients.map((ingredient, i) => {
+          const notes = [...new Set(ingredient.notes)]
+          return h('tr', [
+            h('td', String(i + 1)),
+            h('th', {scope: 'row', lang: 'en'}, [...(ingredient.part ? [h('em', `${ingredient.part}: `)] : []), ingredient.text]),
+            h('td', [
+              h('span', modernFigure(ingredient, style)),
+              ...notes.flatMap((note): ElementContent[] =>
+                shared.has(note)
+                  ? [
+                      {type: 'text', value: ' '},
+                      h('a', {className: ['note'], href: `#note-${shared.get(note)}`}, `[${shared.get(note)}]`),
+                    ]
+                  : [],
+              ),
+              ...notes.filter((note) => !shared.has(note)).map((note) => line(spoken(note, style))),
+              ...doubts(ingredient, style).map((doubt) => line({type: 'text', value: doubt})),
+            ]),
+            h('td', footnoteMarks(ingredient.sources, cited)),
+          ])
+        }),
+      ),
+    ]),
+    ...(shared.size > 0
+      ? [
+          h(
+            'ul',
+            {className: ['plain', 'small']},
+            [...shared].map(([note, mark]) => h('li', {id: `note-${mark}`}, [spoken(note, style, `[${mark}] `)])),
+          ),
+        ]
+      : []),
+  ]
 }
 
 function footnoteMarks(ids: readonly string[], cited: Citations): ElementContent[] {
@@ -123,8 +157,7 @@ function ours(receipt: Receipt, style: Style): Element[] {
       h('p', h('strong', words['translate.ours'])),
       h(
         'ul',
-        {lang: 'en'},
-        receipt.inferred.map(({field, value, why}) => h('li', `${field}: ${value} (${why})`)),
+        receipt.inferred.map((one) => h('li', oursLine(one, style))),
       ),
     ]),
   ]
@@ -139,15 +172,15 @@ function ovenSection(receipt: Receipt, cited: Citations, style: Style): Element[
       h('ul', [
         ...once(receipt.oven).map((phrase) =>
           h('li', [
-            `“${tidy(phrase.text)}”: `,
+            `${quoted(phrase.text, style)}: `,
             h('strong', words[`band.${phrase.band}`]),
             `, ${temperatures(phrase.celsius, style)} `,
             ...footnoteMarks(phrase.sources, cited),
-            ...(phrase.notes ?? []).map((note) => h('span', {className: ['small'], lang: 'en'}, ` ${note}`)),
+            ...(phrase.notes ?? []).map((note) => h('span', {className: ['small']}, spoken(note, style, ' '))),
           ]),
         ),
         ...once(receipt.times).map((time) =>
-          h('li', `“${tidy(time.text)}”: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
+          h('li', `${quoted(time.text, style)}: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
         ),
       ]),
     ]),
@@ -163,6 +196,8 @@ function signSpan(receipt: Receipt, sign: string, style: Style): Element {
   const said = signIn(receipt.kind, sign, style)
   return h('span', said === sign ? {lang: 'en'} : {}, said)
 }
+
+const quoted = (text: string, style: Style): string => say(style.words, 'quote', {text: tidy(text)})
 
 const tidy = (text: string): string => text.replace(/\s+/g, ' ').trim()
 
@@ -189,8 +224,13 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
         h('h2', words['home.title']),
         h('ul', [
           h('li', say(words, 'home.heat', {heat: homeHeat(need, style)})),
-          h('li', say(words, 'home.minutes', {time: durations(need.minutes, style)})),
-          ...(need.vessel ? [h('li', [words['home.vessel'], ' ', h('span', {lang: 'en'}, need.vessel)])] : []),
+          h(
+            'li',
+            say(words, Math.round(need.minutes.low) === Math.round(need.minutes.high) ? 'home.minutesOne' : 'home.minutes', {
+              time: durations(need.minutes, style),
+            }),
+          ),
+          ...(need.vessel ? [h('li', [words['home.vessel'], ' ', spoken(vesselSize(need.vessel, style), style)])] : []),
           ...(need.sign ? [h('li', [words['home.done'], ' ', signSpan(receipt, need.sign, style)])] : []),
           ...(need.falling ? [h('li', words['home.falling'])] : []),
           ...(need.said ? [] : [h('li', {className: ['ours']}, words['home.ours'])]),
@@ -239,7 +279,7 @@ function cautionsSection(receipt: Receipt, cited: Citations, style: Style): Elem
             h(
               'ul',
               receipt.cautions.map((caution) =>
-                h('li', [h('span', {lang: 'en'}, `${caution.text} `), ...footnoteMarks([caution.source], cited)]),
+                h('li', [`${cautionText(caution, style)} `, ...footnoteMarks([caution.source], cited)]),
               ),
             ),
           ]
@@ -272,8 +312,9 @@ function wordListSection(terms: ReturnType<typeof termsIn>, cited: Citations, st
   ]
 }
 
-function footnoteList(cited: Citations, sources: readonly Source[], style: Style): Element[] {
-  const list = cited.list(sources)
+/** The sources cited; only some of them where `only` names them. */
+function footnoteList(cited: Citations, sources: readonly Source[], style: Style, only?: ReadonlySet<string>): Element[] {
+  const list = cited.list(sources, style).filter(({id}) => only === undefined || only.has(id))
   if (list.length === 0) return []
   return [
     h('section', {className: ['small']}, [
@@ -282,7 +323,9 @@ function footnoteList(cited: Citations, sources: readonly Source[], style: Style
       h(
         'ul',
         {className: ['plain']},
-        list.map(({number: n, text}) => h('li', {id: `source-${n}`}, [`[${n}] `, h('span', {lang: 'en'}, text)])),
+        list.map(({number: n, id, text}) =>
+          h('li', {id: `source-${n}`}, [`[${n}] `, h('span', foreignTitle(id, style) ? {lang: 'en'} : {}, text)]),
+        ),
       ),
     ]),
   ]
@@ -313,6 +356,7 @@ function exerciseFor(
 ): {readonly questions: Element; readonly answers: Element} {
   const {receipt, style, plan, problem} = input
   const {words} = style
+  const title = receiptName(problem, receipt)
   const rule = (): Element => h('span', {className: ['line'], ariaHidden: 'true'})
   const questions: Question[] = []
   const measures = convertible(receipt)
@@ -323,7 +367,7 @@ function exerciseFor(
         h(
           'ul',
           {className: ['plain']},
-          measures.map((ingredient) => h('li', [`“${tidy(ingredient.text)}”`, rule()])),
+          measures.map((ingredient) => h('li', [quoted(ingredient.text, style), rule()])),
         ),
       ],
       answer: [
@@ -331,7 +375,7 @@ function exerciseFor(
           'ul',
           measures.map((ingredient) =>
             h('li', [
-              `“${tidy(ingredient.text)}”: ${modernFigure(ingredient, style)} `,
+              `${quoted(ingredient.text, style)}: ${modernFigure(ingredient, style)} `,
               ...footnoteMarks(ingredient.sources, cited),
             ]),
           ),
@@ -356,7 +400,9 @@ function exerciseFor(
   const dishes = [receipt, ...input.others]
     .flatMap((other) => {
       const wants = asked(other, problem)
-      return wants ? [{title: other.title, heat: (wants.home.low + wants.home.high) / 2, band: wants.band, home: wants.home}] : []
+      return wants
+        ? [{title: receiptName(problem, other), heat: (wants.home.low + wants.home.high) / 2, band: wants.band, home: wants.home}]
+        : []
     })
     .filter((dish, i, all) => all.findIndex((other) => other.title === dish.title) === i)
   const chosen = spreadOut(dishes)
@@ -387,12 +433,7 @@ function exerciseFor(
     })
   const back = need?.place === 'back' || need?.overnight === true
   questions.push({
-    ask: [
-      h('p', back ? say(words, 'exercise.backThis', {title: receipt.title}) : words['exercise.backOther']),
-      rule(),
-      rule(),
-      rule(),
-    ],
+    ask: [h('p', back ? say(words, 'exercise.backThis', {title}) : words['exercise.backOther']), rule(), rule(), rule()],
     answer: [h('p', words['exercise.backAnswer'])],
   })
   const span = need ? windowOf(plan, need.start) : null
@@ -402,7 +443,7 @@ function exerciseFor(
         h(
           'p',
           say(words, 'exercise.when', {
-            title: receipt.title,
+            title,
             temperature: temperatures({low: need.start.low, high: need.start.high}, style),
           }),
         ),
@@ -421,7 +462,7 @@ function exerciseFor(
     })
   return {
     questions: h('article', {className: ['sheet', 'exercise']}, [
-      h('h1', say(words, 'exercise.title', {title: receipt.title})),
+      h('h1', say(words, 'exercise.title', {title})),
       h('p', words['exercise.name']),
       h(
         'ol',
@@ -429,12 +470,15 @@ function exerciseFor(
       ),
     ]),
     answers: h('article', {className: ['sheet', 'answers']}, [
-      h('h1', say(words, 'exercise.key', {title: receipt.title})),
+      h('h1', say(words, 'exercise.key', {title})),
       h(
         'ol',
         questions.map(({answer}) => h('li', {className: ['question']}, answer)),
       ),
-      ...footnoteList(cited, input.sources, style).map((section) => ({...section, children: section.children.map(unlink)})),
+      ...footnoteList(cited, input.sources, style, new Set(measures.flatMap(({sources}) => sources))).map((section) => ({
+        ...section,
+        children: section.children.map(unlink),
+      })),
     ]),
   }
 }
@@ -493,14 +537,14 @@ export function converseHandout(input: HandoutInput): Element[] {
       h('ul', [
         ...once(receipt.oven).map((phrase) =>
           h('li', [
-            `“${tidy(phrase.text)}”: `,
+            `${quoted(phrase.text, style)}: `,
             h('strong', words[`band.${phrase.band}`]),
             `, ${temperatures(phrase.celsius, style)} `,
             ...footnoteMarks(phrase.sources, cited),
           ]),
         ),
         ...once(receipt.times).map((time) =>
-          h('li', `“${tidy(time.text)}”: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
+          h('li', `${quoted(time.text, style)}: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
         ),
       ]),
       h('h2', words['converse.when']),

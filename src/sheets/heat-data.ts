@@ -1,6 +1,6 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
-import type {Load, Plan, PlanProblem} from '../plan/types.js'
+import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
 
 /** A dish as a bar under the curve, minutes after midnight. */
 export interface Bar {
@@ -58,7 +58,11 @@ export interface Numbered {
  */
 export function dishTitle(problem: PlanProblem, id: string): string {
   const dish = problem.dishes.find((other) => other.id === id)
-  if (!dish) return id
+  if (!dish) {
+    // A spare receipt that was only suggested is no dish of the problem; its file is called by its id.
+    const spare = problem.day.spare.find(({file}) => file.replace(/^.*\//, '').replace(/\.md$/, '') === id)
+    return spare && spare.title !== '' ? spare.title : id
+  }
   const alone = problem.dishes.every((other) => other.file !== dish.file || other.title === dish.title)
   const item = [...problem.day.items, ...problem.day.spare].find((other) => other.file === dish.file)
   return alone && item && item.title !== '' ? item.title : dish.title
@@ -101,6 +105,16 @@ export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
       })
   }
   return out
+}
+
+/**
+ * The numbered dishes a load or a draw is about. A draw may empty places of several loads; of a dish in two batches it means the one
+ * whose draw is then.
+ */
+export function concerned(step: Step, dishes: readonly Numbered[]): Numbered[] {
+  if (step.action === 'load') return dishes.filter((dish) => step.dishes.includes(dish.id) && dish.load === step.load)
+  if (step.action !== 'draw') return []
+  return dishes.filter((dish) => step.dishes.includes(dish.id) && Math.abs(dish.draw.likely - step.at) < 1)
 }
 
 /** Vessels of one dish set in together are one number, whatever parts the planner took them in. */

@@ -4,6 +4,7 @@ import type {OvenSpec} from '../oven/types.js'
 import {duration, durations, number, temperature, temperatures, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {bands, type ReadingMark} from './heat-data.js'
+import {inWords} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, hanging, markdownText, printable} from './text.js'
 import {say, type WordKey} from './words/index.js'
@@ -142,7 +143,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
         }),
       ),
     },
-    {key: 'oven.learnt', lines: learnt.length > 0 ? learnt : [words['oven.learnt.none']]},
+    {key: 'oven.learnt', lines: learnt.length > 0 ? learnt.map((line) => inWords(line, style)) : [words['oven.learnt.none']]},
   ]
 }
 

@@ -1,8 +1,9 @@
 import {kinds} from '../lexicon/kinds.js'
-import {phrases, type Speaker, speak} from '../plan/phrases.js'
+import {phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, difference, duration, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
+import {inWords} from './said.js'
 import type {Style} from './style.js'
 import {dePhrases} from './words/de-phrases.js'
 import {deSigns} from './words/de-signs.js'
@@ -59,9 +60,18 @@ export function stepWords(step: Step, problem: PlanProblem, style: Style): StepW
   return {
     say: speak(words.say, voice) || step.say,
     sign: words.sign?.id === 'sign own' ? ownSigns(step, problem, style) || step.sign : said(words.sign, step.sign),
-    ifAhead: said(words.ifAhead, step.ifAhead),
-    ifBehind: said(words.ifBehind, step.ifBehind),
+    // A dish that cannot be done before its time has nothing to be looked for early; nor one at its latest to be waited for.
+    ifAhead: outOf(words.ifAhead, 'early', (early) => early >= step.at) ? null : said(words.ifAhead, step.ifAhead),
+    ifBehind: outOf(words.ifBehind, 'late', (late) => late <= step.at)
+      ? speak(phrase('behind draw late'), voice)
+      : said(words.ifBehind, step.ifBehind),
   }
+}
+
+/** Whether a phrase has a time that makes it idle. */
+function outOf(words: Phrase | null, name: 'early' | 'late', idle: (minutes: number) => boolean): boolean {
+  const value = words?.values[name]
+  return words?.id.endsWith(' draw') === true && typeof value === 'object' && 'value' in value && idle(Math.round(value.value))
 }
 
 /** The signs of the dishes a step draws. */
@@ -78,4 +88,25 @@ export function remedyLines(unplaced: Plan['unplaced'][number], problem: PlanPro
     const words = tried.find((other) => other.say === remedy)?.words
     return (words && speak(words, voice)) || remedy
   })
+}
+
+/** Why a dish has no place, in the reader's language. */
+export function reasonOf(unplaced: Plan['unplaced'][number], problem: PlanProblem, style: Style): string {
+  return (unplaced.words && speak(unplaced.words, speaker(problem, style))) || inWords(unplaced.reason, style)
+}
+
+/** What would fill idle floor, in the reader's language and clock. */
+export function suggestionWords(one: NonNullable<Plan['suggestions']>[number], problem: PlanProblem, style: Style): string {
+  return (one.words && speak(one.words, speaker(problem, style))) || one.say
+}
+
+/** What moved and why, in the reader's language. */
+export function changeWords(
+  one: NonNullable<Plan['changes']>[number],
+  problem: PlanProblem,
+  style: Style,
+): {readonly what: string; readonly why: string} {
+  if (!one.words) return {what: one.what, why: one.why}
+  const voice = speaker(problem, style)
+  return {what: speak(one.words.what, voice) || one.what, why: speak(one.words.why, voice) || one.why}
 }

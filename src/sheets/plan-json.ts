@@ -1,4 +1,4 @@
-import {z} from 'zod'
+import * as z from 'zod'
 import type {OvenSpec} from '../oven/types.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 
@@ -17,6 +17,41 @@ const firing = z.object({
 })
 const zone = z.enum(['back', 'middle', 'mouth'])
 const minutes = z.number().describe('minutes after midnight of the date')
+const band = z.enum(['hot', 'moderate', 'slow', 'slack'])
+
+/** The planner's words as data: the id of a template of `src/plan/phrases.ts` and what stands in its blanks. */
+interface PhraseFile {
+  readonly id: string
+  readonly values: Readonly<Record<string, PhraseValueFile>>
+}
+type PhraseValueFile =
+  | string
+  | number
+  | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
+  | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
+  | {readonly unit: 'word'; readonly word: string}
+  | {readonly unit: 'phrases'; readonly phrases: readonly PhraseFile[]}
+const phrase: z.ZodType<PhraseFile> = z
+  .lazy(() =>
+    z.object({
+      id: z.string(),
+      values: z.record(
+        z.string(),
+        z.union([
+          z.string(),
+          z.number(),
+          z.object({
+            unit: z.enum(['clock', 'minutes', 'celsius', 'difference', 'kilograms', 'metres', 'count']),
+            value: z.number(),
+          }),
+          z.object({unit: z.literal('dishes'), dishes: z.array(z.string())}),
+          z.object({unit: z.literal('word'), word: z.string()}),
+          z.object({unit: z.literal('phrases'), phrases: z.array(phrase)}),
+        ]),
+      ),
+    }),
+  )
+  .meta({id: 'phrase', description: 'The same words as data, to be said in another language'})
 
 export const planFileSchema = z
   .object({
@@ -30,6 +65,7 @@ export const planFileSchema = z
       serve: minutes,
       hands: z.number(),
       firings: z.number(),
+      bowl: z.number().optional().describe('kg of dough or batter the mixing bowl takes'),
     }),
     oven: z.object({
       name: z.string(),
@@ -46,6 +82,10 @@ export const planFileSchema = z
     lit: minutes,
     raked: minutes,
     ready: minutes,
+    fires: z
+      .array(z.object({lit: minutes, raked: minutes, ready: minutes, firing}))
+      .optional()
+      .describe('Every fire of the day, the first one first'),
     forecast: z.object({
       step: z.number().positive().describe('minutes between samples'),
       raked: z.number().describe('minutes after lighting'),
@@ -54,6 +94,22 @@ export const planFileSchema = z
       vault: curve,
       air: curve,
       baking: curve.describe('What a dish feels, °C; sample i is i × step minutes after lighting'),
+      firing: firing.optional(),
+      zones: z
+        .object({back: z.number(), middle: z.number(), mouth: z.number()})
+        .optional()
+        .describe('°C each part of the floor is hotter than the mean when the oven is ready'),
+      balance: z
+        .object({
+          fire: z.number(),
+          flue: z.number(),
+          stored: z.number(),
+          lost: z.number(),
+          loads: z.number(),
+          error: z.number().describe('relative'),
+        })
+        .optional()
+        .describe('Where the fire’s heat went, MJ'),
     }),
     dishes: z.array(
       z.object({
@@ -89,6 +145,8 @@ export const planFileSchema = z
             draw: range.describe('minutes after midnight'),
             celsiusIn: range,
             celsiusOut: range,
+            zone: z.enum(['back', 'middle', 'mouth', 'across']).optional().describe('where most of its vessels stand'),
+            alreadyIn: z.boolean().optional().describe('set in before the day was planned again'),
           }),
         ),
         placed: z.array(
@@ -127,9 +185,48 @@ export const planFileSchema = z
         ifAhead: z.string().nullable(),
         ifBehind: z.string().nullable(),
         celsius: range.nullable(),
+        past: z.boolean().optional().describe('done before the day was planned again'),
+        words: z
+          .object({say: phrase, sign: phrase.nullable(), ifAhead: phrase.nullable(), ifBehind: phrase.nullable()})
+          .optional(),
       }),
     ),
-    unplaced: z.array(z.object({dish: z.string(), rule: z.string(), reason: z.string(), remedies: z.array(z.string())})),
+    unplaced: z.array(
+      z.object({
+        dish: z.string(),
+        rule: z.string(),
+        reason: z.string(),
+        words: phrase.optional(),
+        remedies: z.array(z.string()),
+        conflict: z
+          .array(z.string())
+          .optional()
+          .describe('ids of the smallest set of dishes that cannot be baked together; one id where the dish alone cannot be'),
+        tried: z
+          .array(
+            z.object({
+              kind: z.enum([
+                'longer fire',
+                'shorter fire',
+                'second fire',
+                'earlier fire',
+                'smaller batch',
+                'tomorrow',
+                'wider heat',
+                'two batches',
+                'leave out',
+              ]),
+              works: z.boolean().describe('planning the day with it gave a plan that passed the checker'),
+              wood: z.number().describe('further wood, kg'),
+              late: z.number().describe('further minutes late'),
+              say: z.string(),
+              words: phrase,
+            }),
+          )
+          .optional()
+          .describe('ways out, each tried by planning the day with it'),
+      }),
+    ),
     score: z.object({
       lateMinutes: z.number(),
       misfit: z.number().describe('°C·min'),
@@ -137,8 +234,44 @@ export const planFileSchema = z
       idle: z.number().describe('m²·h'),
       wood: z.number().describe('kg'),
       total: z.number(),
-      gap: z.number().nullable(),
+      gap: z.number().nullable().describe('share by which a better plan could be better, under this model'),
+      bound: z.number().nullable().optional().describe('lower bound on the total, in its units'),
     }),
+    balance: z
+      .array(
+        z.object({
+          band,
+          from: minutes,
+          to: minutes,
+          floor: z.number().describe('m²·h of usable floor'),
+          used: z.number().describe('m²·h used'),
+          heat: z.number().describe('MJ the loads took'),
+        }),
+      )
+      .optional()
+      .describe('How floor and heat were used as the oven fell through each band'),
+    left: z
+      .object({celsius: z.number(), at: minutes})
+      .optional()
+      .describe('Baking temperature still there at the end of the last load'),
+    suggestions: z
+      .array(
+        z.object({dish: z.string(), at: minutes, draw: minutes, zone: z.string(), say: z.string(), words: phrase.optional()}),
+      )
+      .optional()
+      .describe('Spare receipts that would fill idle hot floor'),
+    changes: z
+      .array(
+        z.object({
+          dish: z.string().nullable(),
+          what: z.string(),
+          why: z.string(),
+          minutes: z.number(),
+          words: z.object({what: phrase, why: phrase}).optional(),
+        }),
+      )
+      .optional()
+      .describe('After planning again: what moved, and why'),
     messages: z.array(
       z.object({
         file: z.string(),
@@ -176,12 +309,17 @@ export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): Plan
     lit: plan.lit,
     raked: plan.raked,
     ready: plan.ready,
+    fires: plan.fires,
     forecast: plan.forecast,
     dishes: problem.dishes.map((dish) => ({...dish, vessel: dish.vessel.name})),
     loads: plan.loads,
     steps: plan.steps,
     unplaced: plan.unplaced,
     score: plan.score,
+    balance: plan.balance,
+    left: plan.left,
+    suggestions: plan.suggestions,
+    changes: plan.changes,
     messages: plan.messages,
   })
 }

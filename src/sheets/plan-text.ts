@@ -3,7 +3,8 @@ import type {Plan, PlanProblem} from '../plan/types.js'
 import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
-import {remedyLines, stepWords} from './phrases.js'
+import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords} from './phrases.js'
+import {inWords, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
 import {messageLine} from './translation-text.js'
@@ -73,8 +74,8 @@ export function planHead(
 }
 
 /** `12 × loaf`, or the count alone. */
-export function countOf(dish: Numbered): string {
-  return dish.vessel ? `${dish.count} × ${dish.vessel}` : String(dish.count)
+export function countOf(dish: Numbered, style: Style): string {
+  return dish.vessel ? `${dish.count} × ${vesselName(dish.vessel, style)}` : String(dish.count)
 }
 
 /** The place on the floor in words. */
@@ -116,9 +117,15 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   if (plan.unplaced.length > 0) {
     heading('plan.unplaced')
     for (const unplaced of plan.unplaced) {
-      const {dish, rule, reason} = unplaced
+      const {dish, rule} = unplaced
       const remedies = remedyLines(unplaced, problem, style)
-      out.push(...hanging('  ! ', tidy(unplacedLine(dish, reason, problem)), width))
+      out.push(
+        ...hanging(
+          '  ! ',
+          tidy(`${dishTitle(problem, dish)}: ${reasonAlone(dish, reasonOf(unplaced, problem, style), problem)}`),
+          width,
+        ),
+      )
       out.push(...hanging('    ', say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)}), width))
       if (remedies.length > 0) out.push(`    ${words['plan.remedies']}`)
       for (const remedy of remedies) out.push(...hanging('      - ', tidy(remedy), width))
@@ -152,7 +159,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
             [
               [
                 `${dish.number}.`,
-                `${tidy(dish.title)}, ${tidy(countOf(dish))}`,
+                `${tidy(dish.title)}, ${tidy(countOf(dish, style))}`,
                 zoneWord(dish.zone, style),
                 temperatures(dish.celsiusIn, style),
                 `${words['col.draw'].toLowerCase()} ${clock(dish.draw.likely, style)}`,
@@ -168,15 +175,16 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   }
   if (plan.suggestions && plan.suggestions.length > 0) {
     heading('plan.suggestions')
-    for (const suggestion of plan.suggestions) out.push(...hanging('  + ', tidy(suggestion.say), width))
+    for (const suggestion of plan.suggestions)
+      out.push(...hanging('  + ', tidy(suggestionWords(suggestion, problem, style)), width))
   }
   if (view.believed && view.believed.length > 0) {
     heading('plan.believed')
-    for (const line of view.believed) out.push(...hanging('  * ', tidy(line), width))
+    for (const line of view.believed) out.push(...hanging('  * ', tidy(believedLine(line, problem, style)), width))
   }
   if (plan.changes && plan.changes.length > 0) {
     heading('plan.changes')
-    for (const change of plan.changes) out.push(...hanging('  * ', tidy(changeLine(change, problem)), width))
+    for (const change of plan.changes) out.push(...hanging('  * ', tidy(changeLine(change, problem, style)), width))
   }
   heading('plan.score')
   for (const line of scoreLines(plan, style)) out.push(...hanging('  ', line, width))
@@ -189,8 +197,20 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   return `${out.join('\n')}\n`
 }
 
-function changeLine(change: NonNullable<Plan['changes']>[number], problem: PlanProblem): string {
-  return `${change.dish === null ? '' : `${dishTitle(problem, change.dish)}: `}${change.what} (${change.why})`
+/** A sentence of what is believed; a dish the log calls by its file gets its name. */
+export function believedLine(line: string, problem: PlanProblem, style: Style): string {
+  return inWords(line, style).replace(/^([a-z0-9-]+)(?=: )/, (id) => {
+    const dish = problem.dishes.find((other) => other.id === id || other.file.endsWith(`/${id}.md`) || other.file === `${id}.md`)
+    return dish ? dishTitle(problem, dish.id) : id
+  })
+}
+
+/** One change of a new plan: the dish, what moved, and why. */
+export function changeLine(change: NonNullable<Plan['changes']>[number], problem: PlanProblem, style: Style): string {
+  const {what, why} = changeWords(change, problem, style)
+  return change.dish === null
+    ? `${what} (${why})`
+    : `${dishTitle(problem, change.dish)}: ${what} (${reasonAlone(change.dish, why, problem)})`
 }
 
 /** The plan as Markdown, with a box to tick at every step and the terminal's chart as a code block. */
@@ -204,10 +224,10 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   if (plan.unplaced.length > 0) {
     blocks.push(`## ${words['plan.unplaced']}`)
     for (const unplaced of plan.unplaced) {
-      const {dish, rule, reason} = unplaced
+      const {dish, rule} = unplaced
       const remedies = remedyLines(unplaced, problem, style)
       blocks.push(
-        `**${md(dishTitle(problem, dish))}**: ${md(reasonAlone(dish, reason, problem))} ${md(say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)}))}`,
+        `**${md(dishTitle(problem, dish))}**: ${md(reasonAlone(dish, reasonOf(unplaced, problem, style), problem))} ${md(say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)}))}`,
       )
       if (remedies.length > 0) blocks.push(words['plan.remedies'], remedies.map((remedy) => `- ${md(remedy)}`).join('\n'))
     }
@@ -244,7 +264,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
             .map((dish) => [
               String(dish.number),
               md(dish.title),
-              md(countOf(dish)),
+              md(countOf(dish, style)),
               zoneWord(dish.zone, style),
               temperatures(dish.celsiusIn, style),
               md(drawBetween(dish, style)),
@@ -259,11 +279,20 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     )
   }
   if (plan.suggestions && plan.suggestions.length > 0)
-    blocks.push(`## ${words['plan.suggestions']}`, plan.suggestions.map((suggestion) => `- ${md(suggestion.say)}`).join('\n'))
+    blocks.push(
+      `## ${words['plan.suggestions']}`,
+      plan.suggestions.map((suggestion) => `- ${md(suggestionWords(suggestion, problem, style))}`).join('\n'),
+    )
   if (view.believed && view.believed.length > 0)
-    blocks.push(`## ${words['plan.believed']}`, view.believed.map((line) => `- ${md(line)}`).join('\n'))
+    blocks.push(
+      `## ${words['plan.believed']}`,
+      view.believed.map((line) => `- ${md(believedLine(line, problem, style))}`).join('\n'),
+    )
   if (plan.changes && plan.changes.length > 0)
-    blocks.push(`## ${words['plan.changes']}`, plan.changes.map((change) => `- ${md(changeLine(change, problem))}`).join('\n'))
+    blocks.push(
+      `## ${words['plan.changes']}`,
+      plan.changes.map((change) => `- ${md(changeLine(change, problem, style))}`).join('\n'),
+    )
   blocks.push(
     `## ${words['plan.score']}`,
     scoreLines(plan, style)
@@ -290,8 +319,4 @@ export function reasonAlone(dish: string, reason: string, problem: PlanProblem):
   const titles = [dishTitle(problem, dish), problem.dishes.find(({id}) => id === dish)?.title ?? dish]
   const before = titles.find((title) => reason.startsWith(`${title}: `))
   return before === undefined ? reason : reason.slice(before.length + 2)
-}
-
-function unplacedLine(dish: string, reason: string, problem: PlanProblem): string {
-  return `${dishTitle(problem, dish)}: ${reasonAlone(dish, reason, problem)}`
 }

@@ -17,14 +17,12 @@ import {page, slug, svgFile} from './page.js'
 import {planJson} from './plan-json.js'
 import {planHead, planMarkdown, planText} from './plan-text.js'
 import {shoppingSheet} from './shopping.js'
-import {makeStyle, type Style} from './style.js'
+import type {Style} from './style.js'
+import {languages, styleOf} from './style-of.js'
 import {shoppingCsv, stepsCsv} from './tables.js'
-import {de} from './words/de.js'
-import {en} from './words/en.js'
-import {say, type Words} from './words/index.js'
+import {say} from './words/index.js'
 
-/** The languages sheets can be had in. */
-export const languages: Readonly<Record<string, Words>> = {en, de}
+export {languages, styleOf}
 
 /** What the sheets are made from: a plan and what it was made from. */
 export interface SheetInput {
@@ -38,6 +36,8 @@ export interface SheetInput {
   readonly sources: readonly Source[]
   readonly items: readonly Item[]
   readonly readings?: readonly Reading[]
+  /** What the log has taught of this oven, in plain sentences. */
+  readonly believed?: readonly string[]
 }
 
 /** How the sheets are made. Each is an option of `hearthfall sheets`. */
@@ -54,17 +54,6 @@ export interface SheetOptions {
   readonly audience?: Audience
   /** Called after each sheet with its path, so that a terminal can show the progress. */
   readonly onSheet?: (path: string, done: number) => void
-}
-
-/** The style of some options: the German sheets use the 24-hour clock unless told otherwise. */
-export function styleOf(options: SheetOptions): Style {
-  const words = languages[options.language ?? 'en'] ?? en
-  return makeStyle({
-    words,
-    ...(options.units ? {units: options.units} : {}),
-    clock: options.clock ?? (words === de ? 24 : 12),
-    ...(options.degrees ? {degrees: options.degrees} : {}),
-  })
 }
 
 /**

@@ -1,10 +1,12 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
+import {lookUpItem} from '../lexicon/index.js'
 import type {Item, Range} from '../lexicon/schema.js'
 import type {PlanProblem} from '../plan/types.js'
 import {box} from './day-sheet.js'
-import {mass, volume} from './figures.js'
+import {kitchen, mass, volume} from './figures.js'
 import {dishTitle} from './heat-data.js'
+import {insteadOf, itemSpan, modernName, spoken, vesselName} from './said.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
 
@@ -80,8 +82,17 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
         : null,
     }
   })
-  return out.sort((a, b) => (a.group < b.group ? -1 : a.group > b.group ? 1 : a.item < b.item ? -1 : 1))
+  return out
+    .filter((need) => !madeHere(need))
+    .sort((a, b) => (a.group < b.group ? -1 : a.group > b.group ? 1 : a.item < b.item ? -1 : 1))
 }
+
+/** Paste, dough, batter named without an amount are made of the day's own flour and fat; nobody buys them. */
+const madeHere = (need: Need): boolean =>
+  need.group === 'made dish' &&
+  need.grams === null &&
+  need.millilitres === null &&
+  ['paste', 'dough', 'batter'].includes(need.item)
 
 /** Items sold by number whatever the receipt measured them in. */
 const byNumber = new Set(['egg', 'lemon', 'orange'])
@@ -94,12 +105,25 @@ function pieces(item: string, grams: Range, items: readonly Item[]): number | nu
   return today ? Math.ceil(grams.likely / today.grams.likely - 0.05) : null
 }
 
+/** Of how many of today's eggs so much white or yolk comes, by the lexicon's weight of one; null for anything else. */
+function eggsParted(item: string, grams: Range): number | null {
+  if (item !== 'egg white' && item !== 'egg yolk') return null
+  const today = lookUpItem(item)?.pieces.find((piece) => piece.measure === 'count' && piece.to === undefined)
+  return today ? Math.ceil(grams.likely / today.grams.likely - 0.05) : null
+}
+
 /** The amount to buy, in words. */
 export function amountToBuy(need: Need, style: Style): string {
   const parts: string[] = []
+  const parted = need.grams ? eggsParted(need.item, need.grams) : null
   if (need.pieces !== null)
     parts.push(say(style.words, 'shop.pieces', {count: need.pieces, amount: need.grams ? mass(need.grams, style) : ''}))
-  else if (need.grams) parts.push(mass(need.grams, style))
+  else if (need.grams)
+    parts.push(
+      parted === null
+        ? mass(need.grams, style)
+        : `${mass(need.grams, style)}, ${say(style.words, 'shop.parted', {count: parted})}`,
+    )
   if (need.millilitres) parts.push(volume(need.millilitres, style))
   for (const {text, title} of need.asStands) parts.push(say(style.words, 'shop.asStands', {text, title}))
   return parts.join(' + ')
@@ -128,9 +152,9 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
           list.map((need) =>
             h('tr', [
               h('td', box()),
-              h('th', {scope: 'row', lang: 'en'}, need.item),
+              h('th', {scope: 'row'}, itemSpan(need.item, style)),
               h('td', amountToBuy(need, style)),
-              h('td', {lang: 'en'}, shopNote(need, style)),
+              h('td', shopNote(need, style)),
             ]),
           ),
         ),
@@ -145,7 +169,7 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
         {className: ['batches']},
         problem.dishes.map((dish) =>
           h('section', {className: ['batch']}, [
-            h('h2', `${dishTitle(problem, dish.id)}: ${dish.count} × ${dish.vessel.name}`),
+            h('h2', `${dishTitle(problem, dish.id)}: ${dish.count} × ${vesselName(dish.vessel.name, style)}`),
             h('p', {className: ['small']}, say(words, 'shop.times', {times: dish.times})),
             h('table', {className: ['stack']}, [
               head(['col.done', 'col.item', 'col.weigh', 'col.note']),
@@ -154,8 +178,11 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
                 dish.amounts.map((amount) =>
                   h('tr', [
                     h('td', box()),
-                    h('th', {scope: 'row', lang: 'en'}, [...(amount.part ? [h('em', `${amount.part}: `)] : []), amount.item]),
-                    h('td', h('strong', {lang: 'en'}, amount.kitchen)),
+                    h('th', {scope: 'row'}, [
+                      ...(amount.part ? [h('em', {lang: 'en'}, `${amount.part}: `)] : []),
+                      itemSpan(amount.item, style),
+                    ]),
+                    h('td', h('strong', spoken(kitchen(amount.kitchen, style), style))),
                     h(
                       'td',
                       {className: ['small']},
@@ -175,14 +202,10 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
 function shopNote(need: Need, style: Style): string {
   const {words} = style
   const parts: string[] = []
-  if (need.modern && !need.instead) parts.push(say(words, 'shop.modern', {name: need.modern}))
-  if (need.instead)
-    parts.push(
-      say(words, 'shop.instead', {
-        item: need.instead.item,
-        amount: need.instead.grams ? mass(need.instead.grams, style) : '',
-        how: need.instead.how,
-      }),
-    )
+  if (need.modern && !need.instead) parts.push(say(words, 'shop.modern', {name: modernName(need.item, need.modern, style)}))
+  if (need.instead) {
+    const {item, how} = insteadOf(need.item, need.instead, style)
+    parts.push(say(words, 'shop.instead', {item, amount: need.instead.grams ? mass(need.instead.grams, style) : '', how}))
+  }
   return parts.join('. ')
 }

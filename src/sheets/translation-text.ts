@@ -1,6 +1,8 @@
 import type {Source} from '../lexicon/schema.js'
 import type {Ingredient, Message, OvenPhrase, Receipt, Translation} from '../receipt/types.js'
+import {allergenNames} from './cautions-sheet.js'
 import {durations, mass, temperatures, volume} from './figures.js'
+import {cautionText, inWords, oursValue, sourceTitle} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
 import {say, sayIf} from './words/index.js'
@@ -34,18 +36,22 @@ export class Citations {
   }
 
   /** Each cited source with its number and its row, if there is one. */
-  list(sources: readonly Source[]): Array<{readonly number: number; readonly id: string; readonly text: string}> {
+  list(
+    sources: readonly Source[],
+    style: Style = plainStyle,
+  ): Array<{readonly number: number; readonly id: string; readonly text: string}> {
     return this.#ids.map((id, i) => {
       const row = sources.find((source) => source.id === id)
-      return {number: i + 1, id, text: row ? sourceLine(row) : id}
+      return {number: i + 1, id, text: row ? sourceLine(row, style) : id}
     })
   }
 }
 
 /** A source in one line: title, year, place in it. */
-export function sourceLine(source: Source): string {
-  const year = source.year !== undefined && !source.title.includes(String(source.year)) ? String(source.year) : ''
-  return [source.title, year, source.where ?? ''].filter(Boolean).join(', ')
+export function sourceLine(source: Source, style: Style = plainStyle): string {
+  const title = sourceTitle(source, style)
+  const year = source.year !== undefined && !title.includes(String(source.year)) ? String(source.year) : ''
+  return [title, year, source.where ?? ''].filter(Boolean).join(', ')
 }
 
 /** The modern figure of an ingredient with its range, in the style's units. */
@@ -69,8 +75,13 @@ function isPoured(ingredient: Ingredient): boolean {
 
 /** What is said beside an ingredient: its notes, doubts and other readings. */
 export function besides(ingredient: Ingredient, style: Style): string[] {
-  const said = [...ingredient.notes]
-  if (!ingredient.known) said.push(`“${ingredient.item}”: ${style.words['translate.unknown']}`)
+  return [...ingredient.notes.map((note) => inWords(note, style)), ...doubts(ingredient, style)]
+}
+
+/** What is doubtful in the reading of an ingredient, in words of ours. */
+export function doubts(ingredient: Ingredient, style: Style): string[] {
+  const said: string[] = []
+  if (!ingredient.known) said.push(`${quoted(ingredient.item, style)}: ${style.words['translate.unknown']}`)
   if (ingredient.confidence < 0.6) said.push(style.words['translate.doubtful'])
   if (ingredient.other) said.push(say(style.words, 'translate.other', ingredient.other))
   return said
@@ -83,6 +94,8 @@ function origin(receipt: Receipt, style: Style): string {
   return parts.join(' · ')
 }
 
+const quoted = (text: string, style: Style): string => say(style.words, 'quote', {text: oneLine(text)})
+
 const bandWord = (phrase: OvenPhrase, style: Style): string => style.words[`band.${phrase.band}`]
 
 function oneLine(text: string): string {
@@ -91,8 +104,8 @@ function oneLine(text: string): string {
 
 /** One message as `file:line:column: word: reason`. */
 export function messageLine(message: Message, style: Style): string {
-  const suggest = message.suggest ? ` → ${message.suggest}` : ''
-  return `${message.file}:${message.line}:${message.column}: ${style.words[`severity.${message.severity}`]}: ${message.reason}${suggest}`
+  const suggest = message.suggest ? ` → ${inWords(message.suggest, style)}` : ''
+  return `${message.file}:${message.line}:${message.column}: ${style.words[`severity.${message.severity}`]}: ${inWords(message.reason, style)}${suggest}`
 }
 
 /**
@@ -134,37 +147,45 @@ export function translationText(translation: Translation, options: TranslationOp
         for (const note of besides(ingredient, style)) out.push(...hanging('    ', oneLine(note), width))
         if (options.why)
           for (const {step, source} of ingredient.why)
-            out.push(...hanging('    > ', `${step}${source ? ` ${cited.mark([source])}` : ''}`, width))
+            out.push(...hanging('    > ', `${inWords(step, style)}${source ? ` ${cited.mark([source])}` : ''}`, width))
       }
     }
     if (receipt.oven.length > 0) {
       heading(words['translate.oven'])
       for (const phrase of receipt.oven) {
-        const said = `“${oneLine(phrase.text)}”: ${bandWord(phrase, style)}, ${temperatures(phrase.celsius, style)} ${cited.mark(phrase.sources)}`
+        const said = `${quoted(phrase.text, style)}: ${bandWord(phrase, style)}, ${temperatures(phrase.celsius, style)} ${cited.mark(phrase.sources)}`
         out.push(...hanging('  ', said, width))
-        for (const note of phrase.notes ?? []) out.push(...hanging('    ', oneLine(note), width))
+        for (const note of phrase.notes ?? []) out.push(...hanging('    ', oneLine(inWords(note, style)), width))
       }
     }
     if (receipt.times.length > 0) {
       heading(words['translate.times'])
       for (const time of receipt.times)
-        out.push(...hanging('  ', `“${oneLine(time.text)}”: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`, width))
+        out.push(
+          ...hanging('  ', `${quoted(time.text, style)}: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`, width),
+        )
     }
     if (receipt.inferred.length > 0) {
       heading(words['translate.ours'])
       for (const inferred of receipt.inferred) {
-        out.push(...hanging('  * ', `${say(words, 'translate.oursRow', {field: inferred.field, value: inferred.value})}`, width))
-        out.push(...hanging('      ', say(words, 'translate.because', {why: inferred.why}), width))
+        out.push(
+          ...hanging(
+            '  * ',
+            `${say(words, 'translate.oursRow', {field: inWords(inferred.field, style), value: oursValue(inferred, style)})}`,
+            width,
+          ),
+        )
+        out.push(...hanging('      ', say(words, 'translate.because', {why: inWords(inferred.why, style)}), width))
       }
     }
     if (receipt.cautions.length > 0) {
       heading(words['translate.cautions'])
       for (const caution of receipt.cautions)
-        out.push(...hanging('  ! ', `${caution.text} ${cited.mark([caution.source])}`, width))
+        out.push(...hanging('  ! ', `${cautionText(caution, style)} ${cited.mark([caution.source])}`, width))
     }
     out.push('')
     out.push(...hanging('', allergensLine(receipt, style), width))
-    const list = cited.list(options.sources)
+    const list = cited.list(options.sources, style)
     if (list.length > 0) {
       heading(words['translate.sources'])
       for (const {number, text} of list) out.push(...hanging(`  ${`[${number}]`.padEnd(5)}`, text, width))
@@ -180,7 +201,7 @@ export function translationText(translation: Translation, options: TranslationOp
 /** The allergens found, or the honest opposite. */
 export function allergensLine(receipt: {readonly allergens: readonly string[]}, style: Style): string {
   if (receipt.allergens.length === 0) return style.words['translate.noAllergens']
-  return say(style.words, 'translate.allergens', {list: receipt.allergens.join(', ')})
+  return say(style.words, 'translate.allergens', {list: allergenNames(receipt.allergens, style)})
 }
 
 /** The same as Markdown, safe to put on a page: what comes from the receipt is escaped. */
@@ -216,7 +237,7 @@ export function translationMarkdown(translation: Translation, options: Translati
             [
               `- ${markdownText(oneLine(ingredient.text))}`,
               ...ingredient.why.map(
-                ({step, source}) => `  - ${markdownText(oneLine(step))}${source ? ` ${cite([source])}` : ''}`,
+                ({step, source}) => `  - ${markdownText(oneLine(inWords(step, style)))}${source ? ` ${cite([source])}` : ''}`,
               ),
             ].join('\n'),
           )
@@ -231,7 +252,7 @@ export function translationMarkdown(translation: Translation, options: Translati
             bandWord(phrase, style),
             temperatures(phrase.celsius, style),
             cite(phrase.sources),
-            markdownText(oneLine((phrase.notes ?? []).join('; '))),
+            markdownText(oneLine((phrase.notes ?? []).map((note) => inWords(note, style)).join('; '))),
           ]),
         ),
       )
@@ -250,17 +271,17 @@ export function translationMarkdown(translation: Translation, options: Translati
       blocks.push(
         receipt.inferred
           .map(
-            ({field, value, why}) =>
-              `- ${markdownText(say(words, 'translate.oursRow', {field, value}))} (${markdownText(say(words, 'translate.because', {why}))})`,
+            (one) =>
+              `- ${markdownText(say(words, 'translate.oursRow', {field: inWords(one.field, style), value: oursValue(one, style)}))} (${markdownText(say(words, 'translate.because', {why: inWords(one.why, style)}))})`,
           )
           .join('\n'),
       )
     }
     blocks.push(`## ${words['translate.cautions']}`)
     if (receipt.cautions.length > 0)
-      blocks.push(receipt.cautions.map((c) => `- ${markdownText(oneLine(c.text))} ${cite([c.source])}`).join('\n'))
+      blocks.push(receipt.cautions.map((c) => `- ${markdownText(oneLine(cautionText(c, style)))} ${cite([c.source])}`).join('\n'))
     blocks.push(markdownText(allergensLine(receipt, style)))
-    const list = cited.list(options.sources)
+    const list = cited.list(options.sources, style)
     if (list.length > 0) {
       blocks.push(`## ${words['translate.sources']}`)
       blocks.push(list.map(({number, text}) => `- ${markdownText(`[${number}]`)} ${markdownText(text)}`).join('\n'))

@@ -42,6 +42,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'behind load': 'Ofen kühler als {celsius}: sofort einschießen und länger lassen.',
   'ahead draw': 'Früh fertig (nachsehen ab {early}): ausziehen, Papier über das legen, was bleibt.',
   'behind draw': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}.',
+  'behind draw late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen.',
   'behind hold': 'Auf 57 °C (135 °F) oder heißer halten. War der Ofen zwei Stunden kühler, nicht essen.',
   suggest: '{dishes} würde den leeren Herd füllen: einschießen {at}, ausziehen {draw}.',
   'moved later': '{minutes} später eingeschossen',

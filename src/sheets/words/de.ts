@@ -77,8 +77,14 @@ export const de: Words = {
 
   'decimal.mark': ',',
   'list.and': 'und',
+  quote: '„{text}“',
   'range.to': '{low} bis {high}',
   'figure.about': 'etwa {value}',
+  'unit.tsp': 'TL',
+  'unit.tbsp': 'EL',
+  'unit.cup': 'Tasse',
+  'unit.cups': 'Tassen',
+  'unit.qt': 'qt',
 
   'band.hot': 'heiß',
   'band.moderate': 'mäßig',
@@ -311,6 +317,7 @@ export const de: Words = {
   'home.gas': 'Gasstufe {mark} (britisch)',
   'home.fan': 'Umluft {temperature}',
   'home.minutes': 'Zeit: {time}; nach der kürzeren zum ersten Mal nachsehen',
+  'home.minutesOne': 'Zeit: {time}',
   'home.vessel': 'Gebacken in:',
   'home.done': 'Fertig, wenn:',
   'home.falling': 'Heiß beginnen und den Regler beim Backen nach und nach zurückdrehen, wie der Steinofen fällt.',
@@ -327,7 +334,7 @@ export const de: Words = {
   'falling.place': 'Platz auf dem Herd: {place}.',
   'falling.window': 'In diesem Ofen, an diesem Tag: einzuschießen zwischen {from} und {to}.',
   'falling.noWindow': 'In diesem Ofen, an diesem Tag, ist die Hitze nie die richtige dafür.',
-  'falling.plan': 'Geplant: Nummer {number}, Schuss {load}, eingeschossen um {from} (Hitze {heat}), ausgezogen gegen {to}.',
+  'falling.plan': 'Geplant: Nummer {number}, Schuss {load}, eingeschossen um {from}, Backhitze {heat}, ausgezogen gegen {to}.',
 
   'converse.title': '{title} im fallenden Ofen',
   'converse.intro':
@@ -369,7 +376,8 @@ export const de: Words = {
   'shop.title': 'Einkaufsliste',
   'shop.intro': 'Für {title}, {count} Personen: alles, was die Gerichte des Tages brauchen, zusammengezählt.',
   'shop.asStands': '„{text}“ für {title}',
-  'shop.pieces': '{count} Stück ({amount})',
+  'shop.pieces': '{count} Stück: {amount}',
+  'shop.parted': 'von {count} Eiern',
   'shop.modern': 'zu kaufen als {name}',
   'shop.instead': 'nicht mehr zu kaufen: {item} nehmen {amount} ({how})',
   'shop.spread':
@@ -433,7 +441,7 @@ export const de: Words = {
   'safe.poultry': 'Geflügel, Füllungen, Wildpasteten',
   'safe.reheat': 'Reste und alles Aufgewärmte',
   'safe.source':
-    'USDA Food Safety and Inspection Service, Safe Minimum Internal Temperature Chart und „Danger Zone“; Kühlzeiten FDA Food Code 3-501.14. Die übrigen Regeln sind üblicher Brauch, keine einzelne Quelle.',
+    'USDA FSIS, „Safe Minimum Internal Temperature Chart“ und „Danger Zone“; Kühlzeiten FDA Food Code 3-501.14. Die übrigen Regeln sind üblicher Brauch, keine einzelne Quelle.',
   'safety.receipts': 'Aus den Rezepten dieses Tages',
   'safety.allergens': 'Allergene',
   'safety.allergens.1':

@@ -78,8 +78,14 @@ export const en = {
 
   'decimal.mark': '.',
   'list.and': 'and',
+  quote: '“{text}”',
   'range.to': '{low} to {high}',
   'figure.about': 'about {value}',
+  'unit.tsp': 'tsp',
+  'unit.tbsp': 'tbsp',
+  'unit.cup': 'cup',
+  'unit.cups': 'cups',
+  'unit.qt': 'qt',
 
   'band.hot': 'hot',
   'band.moderate': 'moderate',
@@ -313,6 +319,7 @@ export const en = {
   'home.gas': 'gas mark {mark}',
   'home.fan': 'fan oven {temperature}',
   'home.minutes': 'Time: {time}; begin to look at the shorter one',
+  'home.minutesOne': 'Time: {time}',
   'home.vessel': 'Baked in:',
   'home.done': 'Done when:',
   'home.falling': 'Start hot, and turn the dial down by degrees as it bakes, as the brick oven would fall.',
@@ -328,7 +335,7 @@ export const en = {
   'falling.place': 'Place on the floor: {place}.',
   'falling.window': 'In this oven, on this day: to be set in between {from} and {to}.',
   'falling.noWindow': 'In this oven, on this day, the heat is never right for it.',
-  'falling.plan': 'Planned: number {number}, load {load}, set in at {from} (heat {heat}), drawn about {to}.',
+  'falling.plan': 'Planned: number {number}, load {load}, set in at {from}, baking heat {heat}, drawn about {to}.',
 
   'converse.title': '{title} in a falling oven',
   'converse.intro': 'A modern recipe expects an oven that holds one heat. A brick oven has one fire to spend and falls all day.',
@@ -365,7 +372,8 @@ export const en = {
   'shop.title': 'Shopping list',
   'shop.intro': 'For {title}, {count} people: everything the dishes of the day need, added up.',
   'shop.asStands': '“{text}” for {title}',
-  'shop.pieces': '{count} ({amount})',
+  'shop.pieces': '{count}: {amount}',
+  'shop.parted': 'of {count} eggs',
   'shop.modern': 'sold as {name}',
   'shop.instead': 'no longer sold: use {item} {amount} ({how})',
   'shop.spread':

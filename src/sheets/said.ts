@@ -1,0 +1,95 @@
+import type {Element} from 'hast'
+import {h} from 'hastscript'
+import {lookUpSource} from '../lexicon/index.js'
+import type {Source} from '../lexicon/schema.js'
+import {vesselSize} from './figures.js'
+import type {Style} from './style.js'
+import {deBook} from './words/de-sentences.js'
+import {type Book, counted, inBook} from './words/sentences.js'
+
+/** What the core says in English, in the languages beside it. */
+export const books: Readonly<Record<string, Book>> = {de: deBook}
+
+const bookOf = (style: Style): Book | null => books[style.words['language.code']] ?? null
+
+/** A sentence of the core in the reader's language; as it is where there is none. */
+export function inWords(text: string, style: Style): string {
+  const book = bookOf(style)
+  return book === null ? text : (inBook(text, book) ?? text)
+}
+
+/** The same as an element, marked as English where it stayed so. */
+export function spoken(text: string, style: Style, before = ''): Element {
+  const book = bookOf(style)
+  const said = book === null ? text : inBook(text, book)
+  return said === null ? h('span', {lang: 'en'}, `${before}${text}`) : h('span', `${before}${said}`)
+}
+
+/** The name of a vessel in the reader's language and units. */
+export function vesselName(name: string, style: Style): string {
+  return inWords(vesselSize(name, style), style)
+}
+
+const nameIn = (table: Readonly<Record<string, string>> | undefined, id: string): string | null =>
+  table !== undefined && Object.hasOwn(table, id) ? table[id]! : null
+
+/** An item's name; of more than one where the language has a word for it. */
+export function itemName(id: string, style: Style, count = 1): string {
+  const name = nameIn(bookOf(style)?.items, id)
+  return name === null ? id : counted(name, count)
+}
+
+/** The item's name as an element, marked as English where it stayed so. */
+export function itemSpan(id: string, style: Style): Element {
+  const known = bookOf(style) === null || nameIn(bookOf(style)?.items, id) !== null
+  return h('span', known ? {} : {lang: 'en'}, itemName(id, style))
+}
+
+/** The name of a kind of dish: the id in English. */
+export function kindName(id: string, style: Style): string {
+  return nameIn(bookOf(style)?.kinds, id) ?? id
+}
+
+/** What an item is sold as today. */
+export function modernName(id: string, modern: string, style: Style): string {
+  return nameIn(bookOf(style)?.modern, id) ?? modern
+}
+
+/** What replaces an item and how. */
+export function insteadOf(
+  id: string,
+  english: {readonly item: string; readonly how: string},
+  style: Style,
+): {readonly item: string; readonly how: string} {
+  const book = bookOf(style)
+  return book !== null && Object.hasOwn(book.instead, id) ? book.instead[id]! : english
+}
+
+/** A caution in the reader's language. */
+export function cautionText(caution: {readonly id: string; readonly text: string}, style: Style): string {
+  return nameIn(bookOf(style)?.cautions, caution.id) ?? caution.text
+}
+
+/** The title of a source; descriptions that are no titles in the reader's language. */
+export function sourceTitle(source: Source, style: Style): string {
+  return nameIn(bookOf(style)?.sources, source.id) ?? source.title
+}
+
+/** Whether a source's line is a foreign title, to be marked as English. */
+export function foreignTitle(id: string, style: Style): boolean {
+  return bookOf(style) !== null && nameIn(bookOf(style)?.sources, id) === null
+}
+
+/** A line of `field: value (why)` of what is ours. */
+export function oursLine(one: {readonly field: string; readonly value: string; readonly why: string}, style: Style): string {
+  return `${inWords(one.field, style)}: ${oursValue(one, style)} – ${bookOf(style) === null ? titled(one.why) : inWords(one.why, style)}`
+}
+
+/** A reason that ends with the id of its source, with the source's title instead. */
+const titled = (why: string): string =>
+  why.replace(/\(([a-z0-9-]+)\)$/, (whole, id: string) => (lookUpSource(id) ? `(${lookUpSource(id)!.title})` : whole))
+
+/** The value of what is ours: a kind by its name. */
+export function oursValue(one: {readonly field: string; readonly value: string}, style: Style): string {
+  return one.field === 'kind' ? kindName(one.value, style) : inWords(one.value, style)
+}
