@@ -1,7 +1,7 @@
 import {createHash} from 'node:crypto'
 import {lstatSync, mkdirSync, readdirSync, readFileSync, statSync} from 'node:fs'
+import {createRequire} from 'node:module'
 import {dirname, join, relative, sep} from 'node:path'
-import writeFileAtomic from 'write-file-atomic'
 import type {Message} from '../receipt/types.js'
 import {Failure, fileFailure} from './failure.js'
 
@@ -123,6 +123,8 @@ export function writeAll(out: string, files: ReadonlyMap<string, string | Uint8A
   }
   if (messages.length > 0) throw new Failure(messages)
   try {
+    // Loaded only where something is written: most runs write nothing, and it costs as much to load as a small receipt to read.
+    const writeFileAtomic = createRequire(import.meta.url)('write-file-atomic') as typeof import('write-file-atomic')
     mkdirSync(out, {recursive: true})
     // Both the old and the new contents count as ours until every file is in place, so that a killed run can be run again.
     writeFileAtomic.sync(join(out, LIST), listText(merge(before, after)))

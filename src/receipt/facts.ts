@@ -1,4 +1,4 @@
-import {z} from 'zod'
+import * as z from 'zod'
 import {parseDuration} from '../measure/quantity.js'
 import {frontMatterSpan, quantity, readFrontMatter} from './front-matter.js'
 import type {Message, ReceiptFacts} from './types.js'

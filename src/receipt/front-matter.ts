@@ -1,6 +1,6 @@
 import {distance} from 'fastest-levenshtein'
 import {isMap, isScalar, type Pair, parseDocument, type YAMLMap} from 'yaml'
-import {z} from 'zod'
+import * as z from 'zod'
 import type {Parsed} from '../measure/quantity.js'
 import {lineIndex} from './position.js'
 import type {Message} from './types.js'
