@@ -85,7 +85,7 @@ function drawAsides(named: readonly Numbered[], problem: PlanProblem, style: Sty
     'p',
     {className: ['aside']},
     rows.flatMap(({number, text}, i): ElementContent[] => [
-      ...(i > 0 ? [h('br')] : []),
+      ...(i > 0 || rows.length > 1 ? [h('br')] : []),
       ...(rows.length > 1 ? [h('strong', {className: ['no']}, String(number)), {type: 'text' as const, value: ' '}] : []),
       {type: 'text', value: text},
     ]),
@@ -166,7 +166,9 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
     h('div', [
       h('p', {className: ['do']}, what),
       ...(drawn ? [drawAsides(named, problem, style)] : []),
-      ...(asides.length > 0 ? [h('p', {className: ['aside']}, asides.join(' '))] : []),
+      ...(asides.length > 0
+        ? [h('p', {className: ['aside']}, [...(named.length > 1 && drawn ? [h('br')] : []), asides.join(' ')])]
+        : []),
     ]),
   ])
 }
@@ -424,7 +426,7 @@ export function floorSheet(view: PlanView, style: Style): Element {
     h('p', words['map.key']),
     h(
       'div',
-      {className: plan.loads.length > 4 ? ['maps', 'many'] : ['maps']},
+      {className: ['maps', ...(plan.loads.length > 4 ? ['many'] : []), ...(plan.loads.length > 9 ? ['most'] : [])]},
       plan.loads.map((load) =>
         h('section', {className: ['map']}, [
           h('h2', say(words, 'plan.load', {number: load.number, time: clock(load.at, style)})),

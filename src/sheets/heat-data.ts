@@ -1,6 +1,7 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
+import {slug} from '../scale/dishes.js'
 
 /** A dish as a bar under the curve, minutes after midnight. */
 export interface Bar {
@@ -70,7 +71,12 @@ export function dishTitle(problem: PlanProblem, id: string): string {
 
 /** The name of a receipt on the sheets of a day: its dish's, or its own title. */
 export function receiptName(problem: PlanProblem, receipt: {readonly file: string; readonly title: string}): string {
-  const dish = problem.dishes.find((other) => other.file === receipt.file && other.title === receipt.title)
+  // A dish's id is made of its file's name, or of the receipt's title where the file holds several (scale/dishes.ts).
+  const names = [slug(receipt.title), slug(receipt.file.replace(/^.*\//, '').replace(/\.md$/, ''))]
+  const same = problem.dishes.filter((other) => other.file === receipt.file)
+  const dish =
+    same.find((other) => other.title === receipt.title) ??
+    same.find((other) => names.some((name) => other.id === name || other.id.startsWith(`${name}-`)))
   if (dish) return dishTitle(problem, dish.id)
   const items = [...problem.day.items, ...problem.day.spare].filter((item) => item.file === receipt.file && item.title !== '')
   return items.length === 1 && !problem.dishes.some((other) => other.file === receipt.file) ? items[0]!.title : receipt.title

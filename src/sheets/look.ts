@@ -60,6 +60,7 @@ sup { line-height: 0; font-weight: bold; }
 .pair.even { grid-template-columns: repeat(2, minmax(0, 1fr)); }
 .maps { display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); gap: .4rem 1.6rem; }
 .maps.many { grid-template-columns: repeat(3, minmax(0, 1fr)); gap: .2rem 1rem; font-size: .92rem; }
+.maps.most { grid-template-columns: repeat(4, minmax(0, 1fr)); gap: .2rem .8rem; }
 .map { break-inside: avoid; }
 .many .map h2 { font-size: 1rem; margin: .2rem 0 0; }
 .many .map figure { margin: .1rem 0; }
@@ -78,11 +79,14 @@ section.batch, .question { break-inside: avoid; }
 .fall th, .fall td { padding-right: 2rem; }
 .line { display: block; border-bottom: 1px solid #000; height: 1.9rem; }
 .plain { list-style: none; padding-left: 0; }
+dl { display: grid; grid-template-columns: max-content minmax(0, 1fr); gap: .15rem .9rem; margin: .4rem 0; }
+dt { max-width: 11rem; }
+dd { margin: 0; }
 nav ul { list-style: none; padding-left: 0; }
 nav li, .index li { padding: .3rem 0; }
 footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
 @media (max-width: 44rem) {
-  .pair, .pair.even, .maps, .maps.many { grid-template-columns: minmax(0, 1fr); }
+  .pair, .pair.even, .maps, .maps.many, .maps.most { grid-template-columns: minmax(0, 1fr); }
   .day > li { grid-template-columns: 5.4rem minmax(0, 1fr); }
   .stamp { font-size: 1.05rem; }
   h1 { font-size: 1.5rem; }
@@ -90,6 +94,7 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .stack thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
   .stack tr, .stack td, .stack th { display: block; border: 0; padding: .1rem 0; }
   .stack tr { border-bottom: 1px solid #000; padding: .3rem 0; }
+  .stack td:first-child, .stack td:first-child + th { display: inline; padding-right: .5rem; }
 }
 @media print {
   @page { margin: 9mm 12mm; }
@@ -120,6 +125,9 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .heat-sheet svg { max-height: 150mm; }
   .heat-sheet td, .heat-sheet th { padding-top: .08rem; padding-bottom: .08rem; }
   .cautions-sheet { font-size: .88rem; }
+  .shopping { font-size: .84rem; line-height: 1.2; }
+  .shopping td, .shopping th { padding-top: .12rem; padding-bottom: .12rem; }
+  .handout { font-size: .93rem; }
   .weighing .batches { columns: 2; column-gap: 1.6rem; font-size: .9rem; }
   .batch h2 { font-size: 1.05rem; margin: .3rem 0 0; }
   .batch p { margin: 0; }

@@ -107,7 +107,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
       style,
       audience,
     }
-    html(`handouts/${name}.html`, receipt.title, handout(made))
+    html(`handouts/${name}.html`, receiptName(problem, receipt), handout(made))
     handouts.push({path: `handouts/${name}.html`, title: receiptName(problem, receipt)})
     if (isModern(receipt)) {
       const converse = converseHandout(made)

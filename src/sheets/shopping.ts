@@ -125,8 +125,19 @@ export function amountToBuy(need: Need, style: Style): string {
         : `${mass(need.grams, style)}, ${say(style.words, 'shop.parted', {count: parted})}`,
     )
   if (need.millilitres) parts.push(volume(need.millilitres, style))
-  for (const {text, title} of need.asStands) parts.push(say(style.words, 'shop.asStands', {text, title}))
+  for (const {text, title} of need.asStands) {
+    const key = text === need.item ? 'shop.some' : /^[\d /]+$/.test(text) ? 'shop.number' : 'shop.asStands'
+    parts.push(say(style.words, key, {text, title}))
+  }
   return parts.join(' + ')
+}
+
+/** `3/2` as a cook writes it: `1 1/2`. */
+function mixed(times: string): string {
+  const [over, under] = times.split('/').map(Number) as [number, number | undefined]
+  if (under === undefined || over < under) return times
+  const rest = over % under
+  return rest === 0 ? String(over / under) : `${Math.floor(over / under)} ${rest}/${under}`
 }
 
 /** The shopping list and, a table for each dish, what to weigh out. */
@@ -170,7 +181,7 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
         problem.dishes.map((dish) =>
           h('section', {className: ['batch']}, [
             h('h2', `${dishTitle(problem, dish.id)}: ${dish.count} × ${vesselName(dish.vessel.name, style)}`),
-            h('p', {className: ['small']}, say(words, 'shop.times', {times: dish.times})),
+            h('p', {className: ['small']}, say(words, 'shop.times', {times: mixed(dish.times)})),
             h('table', {className: ['stack']}, [
               head(['col.done', 'col.item', 'col.weigh', 'col.note']),
               h(
@@ -182,7 +193,12 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
                       ...(amount.part ? [h('em', {lang: 'en'}, `${amount.part}: `)] : []),
                       itemSpan(amount.item, style),
                     ]),
-                    h('td', h('strong', spoken(kitchen(amount.kitchen, style), style))),
+                    h(
+                      'td',
+                      amount.kitchen === amount.item
+                        ? words['translate.indefinite']
+                        : h('strong', spoken(kitchen(amount.kitchen, style), style)),
+                    ),
                     h(
                       'td',
                       {className: ['small']},

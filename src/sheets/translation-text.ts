@@ -58,7 +58,9 @@ export function sourceLine(source: Source, style: Style = plainStyle): string {
 export function modernFigure(ingredient: Ingredient, style: Style): string {
   const parts: string[] = []
   const {grams, millilitres} = ingredient
-  if (grams) parts.push(mass(grams, style))
+  // A millilitre of water weighs a gram: one figure does for both.
+  const watery = ingredient.item === 'water' && millilitres !== null && isPoured(ingredient)
+  if (grams && !watery) parts.push(mass(grams, style))
   if (millilitres && isPoured(ingredient)) parts.push(volume(millilitres, style))
   if (parts.length > 0) return parts.join('; ')
   if (ingredient.amount === null) return style.words['translate.indefinite']

@@ -204,7 +204,7 @@ export const de: Words = {
   'translate.messages': 'Anmerkungen',
   'translate.none': 'Kein Rezept gefunden.',
   'translate.noIngredients': 'In diesem Text wurden keine Zutaten gefunden.',
-  'translate.indefinite': 'nach Geschmack; der Text nennt keine Menge',
+  'translate.indefinite': 'der Text nennt keine Menge',
   'translate.unconverted': 'wie es dasteht',
   'translate.doubtful': 'zweifelhafte Lesung',
   'translate.other': 'oder: {reading} (zur Klärung „{settle}“ schreiben)',
@@ -375,6 +375,8 @@ export const de: Words = {
 
   'shop.title': 'Einkaufsliste',
   'shop.intro': 'Für {title}, {count} Personen: alles, was die Gerichte des Tages brauchen, zusammengezählt.',
+  'shop.some': 'etwas für {title}',
+  'shop.number': '{text} für {title}',
   'shop.asStands': '„{text}“ für {title}',
   'shop.pieces': '{count} Stück: {amount}',
   'shop.parted': 'von {count} Eiern',

@@ -205,7 +205,7 @@ export const en = {
   'translate.messages': 'Notes',
   'translate.none': 'No receipt was found.',
   'translate.noIngredients': 'No ingredients were found in this text.',
-  'translate.indefinite': 'to taste; the text gives no amount',
+  'translate.indefinite': 'the text gives no amount',
   'translate.unconverted': 'as it stands',
   'translate.doubtful': 'doubtful reading',
   'translate.other': 'or: {reading} (to settle it, write “{settle}”)',
@@ -371,6 +371,8 @@ export const en = {
 
   'shop.title': 'Shopping list',
   'shop.intro': 'For {title}, {count} people: everything the dishes of the day need, added up.',
+  'shop.some': 'some for {title}',
+  'shop.number': '{text} for {title}',
   'shop.asStands': '“{text}” for {title}',
   'shop.pieces': '{count}: {amount}',
   'shop.parted': 'of {count} eggs',
