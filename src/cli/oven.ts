@@ -1,13 +1,17 @@
-import {dirname, join} from 'node:path'
+import {existsSync} from 'node:fs'
+import {basename, dirname, join} from 'node:path'
 import {answers} from '../oven/answers.js'
-import {learn} from '../oven/learn.js'
+import {type LoadOf, learn} from '../oven/learn.js'
 import {readOven} from '../oven/read.js'
 import type {ReadingKind} from '../oven/types.js'
+import {loadsOf} from '../plan/believe.js'
+import {makeDishes} from '../scale/dishes.js'
 import {heatChart} from '../sheets/heat-chart.js'
 import type {ReadingMark} from '../sheets/heat-data.js'
 import {ovenMarkdown, ovenText} from '../sheets/oven-text.js'
 import {svgFile} from '../sheets/page.js'
 import type {Given} from './arguments.js'
+import {readDayFolder} from './day-folder.js'
 import {Failure, messageLines} from './failure.js'
 import {readText, writeAll} from './files.js'
 import {readLogs} from './logs.js'
@@ -25,7 +29,8 @@ export function runOven(given: Given): Outcome {
   const logs = readLogs(join(dirname(file), 'firings'))
   const wrong = logs.messages.filter((m) => m.severity === 'error')
   if (wrong.length > 0) throw new Failure(wrong)
-  const learnt = learn(oven, {logs: logs.logs, past: read.readings})
+  const loadOf = logs.logs.length > 0 && basename(file) === 'oven.md' ? loadsBeside(dirname(file)) : null
+  const learnt = learn(oven, {logs: logs.logs, past: read.readings, ...(loadOf ? {loadOf} : {})})
   const found = answers(oven, {parameters: learnt.parameters})
   const style = styleGiven(given)
   const {forecast} = found
@@ -78,4 +83,18 @@ export function runOven(given: Given): Outcome {
           ? ovenMarkdown(view, {style})
           : ovenText(view, {style, width: columns(), colour: colour()})
   return {out: text, err, code: 0}
+}
+
+/** What the logs' loads took, where the oven lies in the folder of a bake day that can be read; a usual load is taken otherwise. */
+function loadsBeside(folder: string): LoadOf | null {
+  if (!existsSync(join(folder, 'day.md'))) return null
+  try {
+    const {day, receipts, oven} = readDayFolder(folder)
+    const {dishes, spare} = makeDishes({day, receipts, oven})
+    return loadsOf([...dishes, ...spare])
+  } catch (error) {
+    // What is wrong with the day is for `plan` to say: the oven can be answered for without it.
+    if (error instanceof Failure) return null
+    throw error
+  }
 }
