@@ -1,6 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {sampleAt} from '../src/oven/calibrate.js'
-import {deviations, usualFiring} from '../src/oven/forecast.js'
+import {deviations, forecast, usualFiring} from '../src/oven/forecast.js'
 import {type LoadOf, learn, pastFiring} from '../src/oven/learn.js'
 import {type FiringLog, readLog} from '../src/oven/log.js'
 import {OvenRuns, simulate} from '../src/oven/simulate.js'
@@ -150,6 +150,13 @@ describe('days that begin alike', () => {
           expect(made.balance).toEqual(alone.balance)
           expect(made.steps).toBe(alone.steps)
         }
+  })
+
+  it('a forecast with its range is the same with them', () => {
+    const runs = new OvenRuns(oven)
+    for (const day of variants) {
+      expect(forecast(oven, {firing, events: day, runs})).toEqual(forecast(oven, {firing, events: day}))
+    }
   })
 
   it('other factors, fires and steps are other days', () => {

@@ -1,7 +1,7 @@
 import type {Range} from '../lexicon/schema.js'
 import {burningRate} from './fire.js'
 import {floorArea} from './geometry.js'
-import {type Factors, simulate, type Trace} from './simulate.js'
+import {type Factors, OvenRuns, type Trace} from './simulate.js'
 import type {Band3, Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from './types.js'
 
 /** Low and high are the 10 % and 90 % points of what is likely: this many standard deviations either way. */
@@ -23,6 +23,8 @@ export interface ForecastOptions {
   readonly events?: readonly OvenEvent[]
   /** From lighting; 24 where absent. */
   readonly hours?: number
+  /** Earlier simulations of the same oven, which days that begin alike go on from: the result is the same, and sooner there. */
+  readonly runs?: OvenRuns
 }
 
 /** Standard deviations of the logarithms of the parameters. */
@@ -64,8 +66,9 @@ export function usualSoak(oven: OvenSpec): number {
  */
 export function forecast(oven: OvenSpec, options: ForecastOptions): Forecast {
   const parameters = options.parameters ?? PRIOR
+  const runs = options.runs ?? new OvenRuns(oven, 0)
   const run = (factors: Factors): Trace =>
-    simulate(oven, {firing: options.firing, factors, events: options.events ?? [], hours: options.hours ?? 24})
+    runs.simulate({firing: options.firing, factors, events: options.events ?? [], hours: options.hours ?? 24})
   const likely = likelyFactors(parameters)
   const main = run(likely)
   const sigmas = deviations(parameters)
@@ -74,12 +77,13 @@ export function forecast(oven: OvenSpec, options: ForecastOptions): Forecast {
   const band = (pick: (t: Trace) => Float64Array): Band3 => {
     const centre = pick(main)
     const others = moved.map(pick)
+    const d = new Float64Array(3)
     const low: number[] = []
     const mid: number[] = []
     const high: number[] = []
     for (let i = 0; i < centre.length; i++) {
       const above = Math.max(centre[i]! - oven.ambient, 1)
-      const d = others.map((o) => (o[i]! - centre[i]!) / above)
+      for (let k = 0; k < 3; k++) d[k] = (others[k]![i]! - centre[i]!) / above
       let variance = STRUCTURE * STRUCTURE
       for (let a = 0; a < 3; a++)
         for (let b = 0; b < 3; b++) variance += d[a]! * d[b]! * (a === b ? 1 : (correlation?.[a]?.[b] ?? 0))
@@ -138,10 +142,11 @@ export function firingFor(oven: OvenSpec, wish: FiringWish): FiringFor {
   const soak = wish.soak ?? usualSoak(oven)
   const longest = wish.longest ?? 720
   const rate = burningRate(oven) / 60
+  const runs = new OvenRuns(oven, 0)
   const likely = likelyFactors(parameters)
   const reach = (burn: number, factors: Factors): number => {
     const minutes = Math.ceil((burn + soak) / 5) * 5
-    const trace = simulate(oven, {firing: {wood: rate * burn, burn, soak: minutes - burn}, factors, hours: minutes / 60})
+    const trace = runs.simulate({firing: {wood: rate * burn, burn, soak: minutes - burn}, factors, hours: minutes / 60})
     return trace.baking[trace.baking.length - 1]!
   }
   const solve = (factors: Factors, from: number): {burn: number; reached: number; possible: boolean} => {
