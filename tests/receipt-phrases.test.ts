@@ -253,6 +253,59 @@ const prose: readonly Case[] = [
   // Compared with, left out
   ['Roll out the paste like bread dough, about as thick as an egg. Add a pint of milk.', '1 pint milk'],
   ['It does without eggs. Take a pint of milk.', '1 pint milk'],
+  // Greasing, dusting and yields are not ingredients
+  ['Take a pint of milk. Rub the pan with a little butter. Grease a tin with lard, and pour it in.', '1 pint milk'],
+  ['A quart of flour will make two loaves of bread.', '1 quart flour'],
+  ['Boil a pound of sugar till the syrup turns white.', '1 pound sugar'],
+  // Amounts that take two steps
+  ['Put it to one and a quarter of a pound of flour.', '1_1/4 pound flour'],
+  ['Take 7 lbs. of a brisket of beef, and an onion.', '7 pound brisket of beef', '1 count onion'],
+  ['A piece of butter the size of a nut, and two eggs.', '1 size of a nut butter', '2 count egg'],
+  // Written unseen, in the manner of 1669, 1824, 1837 and 1879
+  ['Take a pottle of fine flower, and four and twenty eggs.', '1 pottle flour', '24 count egg'],
+  ['Take three quarts of new milk warm from the cow, and a pint of sack.', '3 quart milk', '1 pint sack'],
+  ['Put to it as much sugar as will sweeten it, and a grain or two of ambergreece.', '~ sugar', '1-2 grain ambergreece'],
+  ['Take two pound of raisins of the sun, stoned, and as many currants.', '2 pound raisin', '2 pound currant'],
+  ['Season it with half a quarter of an ounce of mace.', '1/8 ounce mace'],
+  ['Take the yolks of sixteen eggs, and the whites of eight of them.', '16 count yolk', '8 count white'],
+  ['Put in a spoonful or two of orange-flower water.', '1-2 spoon orange-flower water'],
+  [
+    'Take a peck of fine flour, three pounds of butter, and a pint and a half of ale-yest.',
+    '1 peck flour',
+    '3 pound butter',
+    '1_1/2 pint yeast',
+  ],
+  [
+    'Wash half a pound of rice, boil it in three pints of milk with a stick of cinnamon.',
+    '1/2 pound rice',
+    '3 pint milk',
+    '1 stick cinnamon',
+  ],
+  [
+    'Rub six ounces of butter into two pounds of flour, with a table-spoonful of brown sugar.',
+    '6 ounce butter',
+    '2 pound flour',
+    '1 tablespoon sugar',
+  ],
+  [
+    'Beat ten eggs very light, and mix them with a pound of sugar and three quarters of a pound of flour.',
+    '10 count egg',
+    '1 pound sugar',
+    '3/4 pound flour',
+  ],
+  [
+    'Add a large wine-glass of mixed wine and brandy, and a tea-spoonful of mixed spice.',
+    '1 wineglass wine and brandy',
+    '1 teaspoon spice',
+  ],
+  ['Grate two large cocoa-nuts, and add the juice of three limes.', '2 count coconut', '3 count lime juice'],
+  [
+    'Stir in, gradually, two pounds of sifted flour and a small tea-spoonful of pearl-ash dissolved in a little vinegar.',
+    '2 pound flour',
+    '1 teaspoon pearl-ash',
+    '~ vinegar',
+  ],
+  ['Take twelve fine large pippins, and their weight in sugar.', '12 count pippin', '~ sugar'],
 ]
 
 const lists: readonly Case[] = [
@@ -331,6 +384,38 @@ const lists: readonly Case[] = [
     '1 cup butter',
     '4 cup flour',
     '6 count egg',
+  ],
+  ['- 5 g dried yeast (or 15 g fresh yeast)\n- 200 ml milk (or water)', '5 gram yeast', '200 millilitre milk'],
+  ['- 1 kg strong wholemeal bread flour\n- 20 g fine sea salt', '1 kilogram wholemeal flour', '20 gram salt'],
+  [
+    '    3 cups of sugar.\n    1 cup of butter.\n    1/2 cup of sour cream.\n    5 eggs, beaten separately.\n    1 small teaspoonful of soda.',
+    '3 cup sugar',
+    '1 cup butter',
+    '1/2 cup cream',
+    '5 count egg',
+    '1 teaspoon soda',
+  ],
+  [
+    '    1 pound flour.\n    3/4 pound butter.\n    12 eggs.\n    1 wine-glass brandy, 1 nutmeg.',
+    '1 pound flour',
+    '3/4 pound butter',
+    '12 count egg',
+    '1 wineglass brandy',
+    '1 count nutmeg',
+  ],
+  [
+    '    2 quarts flour.\n    1 tablespoonful lard, and same of butter.\n    1 teacup yeast.',
+    '2 quart flour',
+    '1 tablespoon lard',
+    '1 tablespoon butter',
+    '1 teacup yeast',
+  ],
+  [
+    '    1 quart of flour, 4 eggs, 1 tablespoonful of melted butter, milk enough to make a thin batter.',
+    '1 quart flour',
+    '4 count egg',
+    '1 tablespoon butter',
+    '~ milk',
   ],
   ['    1 quart flour.\n    2 teaspoonfuls salt.\n    1 gill yeast.', '1 quart flour', '2 teaspoon salt', '1 gill yeast'],
 ]

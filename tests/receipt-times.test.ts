@@ -147,6 +147,9 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['Yield: 3 dozen cookies', 36, 36, 'cookies'],
   ['It will serve ten people.', 10, 10, 'persons'],
   ['This is enough for a company of twenty persons.', 20, 20, 'persons'],
+  ['Cuts into three dozen squares.', 36, 36, 'squares'],
+  ['A tray of focaccia (12 portions).', 12, 12, 'persons'],
+  ['Bake it (6 to 8 servings).', 6, 8, 'persons'],
 ]
 
 describe('yields', () => {

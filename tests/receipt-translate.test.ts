@@ -100,6 +100,23 @@ describe('translate', () => {
     expect(stated.inferred.map((field) => field.field)).toEqual(['kind'])
   })
 
+  it('an old spelling in the title names the same kind of dish', () => {
+    for (const title of ['Johny Cake, or Hoe Cake', 'Johnny-cake', 'Jonny Cake'])
+      expect(translate(`# ${title}\n\nThree pints of Indian meal.\n`, {file: 'j.md'}).receipts[0]!.kind).toBe('corn bread')
+  })
+
+  it('carries the other way of an ingredient as its note', () => {
+    const one = translate('# Focaccia\n\n- 5 g dried yeast (or 15 g fresh yeast)\n- 500 g flour\n', {file: 'f.md'}).receipts[0]!
+    expect(one.ingredients.map((i) => i.text)).toEqual(['5 g dried yeast', '500 g flour'])
+    expect(one.ingredients[0]!.notes).toContain('or 15 g fresh yeast')
+  })
+
+  it('sends no user to a source file', () => {
+    const {messages} = translate('# Stew\n\n- 2 lb zedoarine\n- 1 oz pearl-ash\n', {file: 's.md'})
+    expect(messages.length).toBeGreaterThan(0)
+    expect(JSON.stringify(messages)).not.toMatch(/src\//)
+  })
+
   it('names the allergens of Regulation (EU) 1169/2011, annex II', () => {
     expect(one.allergens).toEqual(expect.arrayContaining(['egg', 'milk', 'wheat']))
   })

@@ -6,7 +6,8 @@ export const spices = itemRows([
     id: 'salt',
     ndb: '02047',
     group: 'salt',
-    spellings: 'fine salt, table salt, common salt, basket salt, white salt, dry salt, cooking salt, salte',
+    spellings:
+      'fine salt, fine sea salt, fine-grain sea salt, table salt, common salt, basket salt, white salt, dry salt, cooking salt, salte',
     density: span(1.1, 1.217, 1.32),
     densitySource: 'usda-sr28',
     oldDensity: {density: span(0.7, 1.05, 1.3), to: 1899, source: 'memory', note: 'coarser than table salt today'},

@@ -204,7 +204,7 @@ const rows: readonly KindRow[] = [
     id: 'corn bread',
     title: 'Corn bread and Indian cakes',
     words: words(
-      'corn bread, cornbread, johnny cake, johnny-cake, journey cake, indian cake, hoe cake, indian bread, corn cake, maize bread, spoon bread',
+      'corn bread, cornbread, johnny cake, johnny-cake, johny cake, jonny cake, johnycake, johnnycake, jonny-cake, jony cake, no cake, ash cake, journey cake, indian cake, hoe cake, indian bread, corn cake, maize bread, spoon bread',
     ),
     band: 'hot',
     start: {low: 180, best: 205, high: 235},

@@ -107,6 +107,14 @@ function pastOf(view: View, at: number, end: number): number {
   return Math.min(i, end)
 }
 
+/** "one and a quarter of a pound": past "of a" where a weight or measure follows. */
+function pastOfMeasure(view: View, at: number, end: number): number {
+  if (view.words[at] !== 'of') return at
+  const next = pastOf(view, at, end)
+  const measure = next > at && next < end ? measureHere(view, next) : null
+  return measure !== null && (measure.row.dimension === 'mass' || measure.row.dimension === 'volume') ? next : at
+}
+
 /** "and a half", "and three quarters", "& 1/2" at `at`: the fraction and the token after it. */
 function andFraction(view: View, at: number, end: number): {value: Exact; next: number} | null {
   const {words, bits, tokens} = view
@@ -163,7 +171,8 @@ function one(view: View, at: number, end: number): One | null {
     }
     if (token.den === 1) {
       const mixed = andFraction(view, next, end)
-      if (mixed !== null) return {value: value.plus(mixed.value), next: mixed.next, article: false, figure: true}
+      if (mixed !== null)
+        return {value: value.plus(mixed.value), next: pastOfMeasure(view, mixed.next, end), article: false, figure: true}
       if (token.num > 1 && next + 1 < end && words[next] === 'half' && measureHere(view, next + 1) !== null)
         return {value: value.times(HALF), next: next + 1, article: false, figure: true}
       const part = fractionAt(view, next, end)
@@ -248,7 +257,8 @@ function one(view: View, at: number, end: number): One | null {
       if (n === 1 || tokens[next]!.word !== 'half') return afterFraction(view, share.times(Exact.of(n)), next + 1, end)
     }
     const mixed = andFraction(view, next, end)
-    if (mixed !== null) return {value: Exact.of(n).plus(mixed.value), next: mixed.next, article: false, figure: false}
+    if (mixed !== null)
+      return {value: Exact.of(n).plus(mixed.value), next: pastOfMeasure(view, mixed.next, end), article: false, figure: false}
     return {value: Exact.of(n), next, article: false, figure: false}
   }
   return null

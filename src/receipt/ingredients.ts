@@ -50,6 +50,47 @@ interface Draft {
 
 type Mode = 'list' | 'prose' | 'method'
 
+/** What a tin is done with before the mixture goes in, and what else is done so. */
+const GREASING = new Set([
+  'grease',
+  'greased',
+  'greasing',
+  'rub',
+  'rubbed',
+  'rubbing',
+  'butter',
+  'buttered',
+  'smear',
+  'smeared',
+  'anoint',
+  'oil',
+  'oiled',
+  'brush',
+  'brushed',
+])
+const GREASED_TOO = new Set([
+  'griddle',
+  'girdle',
+  'sheet',
+  'sheets',
+  'skillet',
+  'ring',
+  'rings',
+  'hoop',
+  'hoops',
+  'iron',
+  'irons',
+  'shell',
+  'shells',
+  'shelf',
+  'form',
+  'forms',
+  'shapes',
+  'pattypans',
+  'patty',
+  'spider',
+])
+
 const ONE = Exact.of(1)
 const TWO = Exact.of(2)
 const HALF = Exact.of(1, 2)
@@ -365,7 +406,7 @@ export class IngredientReader {
           quiet = false
           clause = i + 1
         }
-        i++
+        i = token.word === '(' && words[i + 1] === 'or' ? this.otherWay(i, to) : i + 1
         continue
       }
       if (i === clause || words[i - 1] === ',' || words[i - 1] === '—') {
@@ -407,6 +448,39 @@ export class IngredientReader {
       const next = this.bare(i, to, mode, quiet)
       i = next > i ? next : i + 1
     }
+  }
+
+  /** "5 g dried yeast (or 15 g fresh yeast)": one entry, and the other way as its note. The token to go on from; `at` is at "(". */
+  private otherWay(at: number, to: number): number {
+    const {words} = this.view
+    const before = this.drafts.at(-1)
+    if (before === undefined || before.next < at - 4) return at + 1
+    for (let i = at + 2; i < to && i < at + 16; i++) {
+      if (words[i] === '(' || words[i] === '.') break
+      if (words[i] !== ')') continue
+      const other = textOf(this.view, at + 1, i).replace(/\s/g, ' ')
+      // "(or more)" is of the amount, not another thing.
+      if (/^or (?:a little |rather |somewhat )?(?:more|less|so|over|thereabouts)\b/i.test(other)) return at + 1
+      before.notes = [...before.notes, other]
+      return i + 1
+    }
+    return at + 1
+  }
+
+  /** "rub the tins with butter", "grease a pan with a little lard": what keeps the vessel clean is no ingredient. `at` is the fat's first word. */
+  private greases(at: number): boolean {
+    const {words, bits, tokens} = this.view
+    const {block} = tokens[at]!
+    if (words[at - 1] !== 'with') return false
+    let vessel = false
+    for (let i = at - 2; i >= 0 && i > at - 10 && tokens[i]!.block === block; i--) {
+      const word = words[i]!
+      if (word === '.' || word === ';') return false
+      if (bits[i]! & NOTFOOD || GREASED_TOO.has(word)) vessel = true
+      if (vessel && GREASING.has(word)) return true
+      if (GREASING.has(word) && (bits[i - 1]! & NOTFOOD || /^(?:well|lightly)$/.test(words[i - 1] ?? ''))) return true
+    }
+    return false
   }
 
   /** "pinch of salt" at the head of a line: one. */
@@ -672,6 +746,8 @@ export class IngredientReader {
     if (words[i] === 'of') {
       of = true
       i++
+      // "7 lbs. of a brisket of beef"
+      if (quantity.dimension === 'mass' && (words[i] === 'a' || words[i] === 'an') && i + 1 < to) i++
     }
     if (i < to) {
       // "of the", "of these": some of what is already there, unless nothing of the name was named.
@@ -764,6 +840,8 @@ export class IngredientReader {
     const {words, bits, tokens} = this.view
     let {next} = noun
     let {item} = noun
+    // "this will make two loaves of bread": what comes of it, not what goes in.
+    if (mode !== 'list' && noun.row?.group === 'bread' && /^(?:makes?|making|yields?)$/.test(words[at - 1] ?? '')) return next
     const notes = [...quantity.notes]
     const allHedges = [...hedges, ...quantity.hedges]
     let low = quantity.low
@@ -1495,9 +1573,11 @@ export class IngredientReader {
       const loaf = readQuantity(this.view, k, to, amount)!
       let from = amount.next
       if (words[from] === 'of' && (words[from + 1] === 'the' || words[from + 1] === 'them' || words[from + 1] === 'your')) {
-        // Part of what is there already: "the whites of two of the eggs".
         const noun = readNoun(this.view, from + 1, to, false)
-        return noun?.next ?? from + 2
+        const past = noun?.next ?? from + 2
+        // Part of what is there already: "ten eggs, and leave out the whites of two of them"; not so where only yolks were named.
+        if (!egg || this.has('egg')) return past
+        from = past
       }
       if (loaf.measure !== 'count' && (loaf.measure === 'loaf' || loaf.dimension === 'mass' || loaf.dimension === 'volume')) {
         unit = loaf.measure
@@ -1658,6 +1738,7 @@ export class IngredientReader {
     if (words[i] === 'of') i++
     const noun = readNoun(this.view, i, to, mode === 'list', mode === 'list')
     if (noun === null) return -1
+    if (mode !== 'list' && noun.row?.group === 'fat' && this.greases(at)) return noun.next
     if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
     const size = this.sizeOf(noun.next, to)
     if (size !== null) {
@@ -1869,7 +1950,19 @@ export class IngredientReader {
     )
       return false
     if (noun.next < to && bits[noun.next]! & NOTFOOD) return false
+    if (row.group === 'fat' && this.greases(at)) return false
     const before = words[at - 1]
+    // "let them boil till they turn white"
+    if (
+      word === 'white' &&
+      noun.next === at + 1 &&
+      noun.start === at &&
+      before !== 'the' &&
+      before !== 'and' &&
+      before !== 'with'
+    )
+      return false
+    if (before === 'make' || before === 'making') return false
     if (before === 'a' || before === 'an' || MADE.has(after ?? '') || GENERAL.has(noun.item) || row.group === 'bread')
       return false
     if (before === '-' || this.view.tokens[at]!.joined) return false
@@ -1967,6 +2060,7 @@ const SIZES: Readonly<Record<string, string>> = {
   wallnut: 'size of a walnut',
   nutmeg: 'size of a nutmeg',
   butternut: 'size of a butternut',
+  nut: 'size of a nut',
   hazelnut: 'size of a hazelnut',
   filbert: 'size of a hazelnut',
   pea: 'size of a pea',

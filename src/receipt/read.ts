@@ -86,7 +86,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       severity: 'warning',
       rule: 'item-unknown',
       reason: `“${item}” is not an ingredient this lexicon knows: its words are carried through without a weight${list(places, place)}`,
-      suggest: 'write its usual name, or add a row to src/lexicon/items-*.ts',
+      suggest: 'write its usual name in the text, or how to read the words under “says:” in the front matter',
     })
   }
   const heats = new Map<string, number[]>()

@@ -26,6 +26,8 @@ const OPENERS = new Set([
   'suffices',
   'dine',
   'for',
+  'cuts',
+  'divides',
 ])
 const PERSONS = new Set([
   'person',
@@ -273,13 +275,23 @@ export function readYield(section: Section): Yield | null {
   }
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!
+    if (t.word === '(' && tokens[i + 1]?.block === t.block) {
+      // "(12 portions)", "(6 servings)"
+      const c = count(tokens, i + 1)
+      const of = c === null ? '' : (tokens[c.end]?.word ?? '')
+      if (c !== null && /^(?:portions?|servings?|persons?|people)$/.test(of) && tokens[c.end + 1]?.word === ')' && c.low > 0)
+        return phrase(i + 1, c.end + 1, c, 'persons')
+      continue
+    }
     if (t.kind !== 'word' || !OPENERS.has(t.word)) continue
     const block = t.block
+    // "Cuts into three dozen squares": said of the whole, where "cut it into squares" is a step.
+    if (/^(?:cuts|divides)$/.test(t.word) && tokens[i + 1]?.word !== 'into') continue
     let j = i + 1
     while (
       j < i + 7 &&
       tokens[j]?.block === block &&
-      /^(?:for|to|make|makes|fill|about|:|—|be|sufficient|a|company|of|up|it|them|this|serves?|party|dinner|yields?|portions|servings|will|quantity)$/.test(
+      /^(?:for|to|make|makes|fill|into|about|:|—|be|sufficient|a|company|of|up|it|them|this|serves?|party|dinner|yields?|portions|servings|will|quantity)$/.test(
         tokens[j]!.word,
       )
     ) {
