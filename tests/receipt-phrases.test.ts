@@ -257,6 +257,7 @@ const prose: readonly Case[] = [
   ['Take a pint of milk. Rub the pan with a little butter. Grease a tin with lard, and pour it in.', '1 pint milk'],
   ['A quart of flour will make two loaves of bread.', '1 quart flour'],
   ['Boil a pound of sugar till the syrup turns white.', '1 pound sugar'],
+  ['Take six turnips, cut in the shape of a pear, and a pint of cream.', '6 count turnip', '1 pint cream'],
   // Amounts that take two steps
   ['Put it to one and a quarter of a pound of flour.', '1_1/4 pound flour'],
   ['Take 7 lbs. of a brisket of beef, and an onion.', '7 pound brisket of beef', '1 count onion'],

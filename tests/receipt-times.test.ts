@@ -79,6 +79,8 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Set it an hour to rise.', 60, 60, 'rise'],
   ['Boil it three hours.', 180, 180, 'boil'],
   ['Simmer for 10 minutes.', 10, 10, 'boil'],
+  ['Boil the sugar a quarter of an hour, taking off the scum as it rises.', 15, 15, 'boil'],
+  ['Let it boil, removing the scum as it rises, for half an hour.', 30, 30, 'boil'],
   ['Soak the peas twelve hours.', 720, 720, 'stand'],
   ['Let the paste stand a quarter of an hour.', 15, 15, 'stand'],
   ['Beat the eggs half an hour.', 30, 30, 'other'],

@@ -91,6 +91,23 @@ const GREASED_TOO = new Set([
   'spider',
 ])
 
+const LOOKS = new Set([
+  'shape',
+  'form',
+  'figure',
+  'appearance',
+  'colour',
+  'color',
+  'likeness',
+  'thickness',
+  'length',
+  'breadth',
+  'consistency',
+  'consistence',
+  'fashion',
+  'manner',
+])
+
 const ONE = Exact.of(1)
 const TWO = Exact.of(2)
 const HALF = Exact.of(1, 2)
@@ -680,6 +697,11 @@ export class IngredientReader {
     } else if (word === 'of' || word === 'like' || word === 'as') return -1
     const quantity = readQuantity(this.view, from, to)
     if (quantity === null) return -1
+    // "in the shape of a pear", "of the colour of an orange": only what it looks like.
+    if (quantity.article && quantity.measure === 'count' && words[at - 1] === 'of' && LOOKS.has(words[at - 2] ?? '')) {
+      const like = readNoun(this.view, quantity.next, to, false)
+      if (like !== null) return like.next
+    }
     if (quantity.measure === 'drop' && (words[from] === 'every' || words[from] === 'each')) return quantity.next
     return this.measured(at, quantity, to, mode, the, hedges)
   }

@@ -593,14 +593,27 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   for (let k = from - 1; k >= 0 && k > from - 40 && tokens[k]!.block === block; k--) {
     if (endsSentence(tokens, k)) break
     const task = TASKS.get(tokens[k]!.word)
-    if (task !== undefined && tokens[k]!.word !== 'light') return task
+    if (task === undefined || tokens[k]!.word === 'light') continue
+    // "taking off the scum as it rises": no dough.
+    if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
+    return task
   }
   for (let k = to; k < tokens.length && k < to + 14 && tokens[k]!.block === block; k++) {
     if (endsSentence(tokens, k)) break
     const task = TASKS.get(tokens[k]!.word)
+    if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
     if (task === 'bake' || task === 'rise' || task === 'boil') return task
   }
   return null
+}
+
+const rising = set('rise rises rising')
+const SCUM = set('scum froth surface')
+
+/** Whether it is scum that rises at `k`. */
+function scums(tokens: readonly Token[], k: number): boolean {
+  for (let i = k - 1; i >= 0 && i > k - 10 && !isStop(tokens[i]!); i--) if (SCUM.has(tokens[i]!.word)) return true
+  return SCUM.has(tokens[k + 3]?.word ?? '')
 }
 
 /** Where a time stands alone ("Time: 1 hour"): baking if the receipt bakes, else boiling if it boils. */
