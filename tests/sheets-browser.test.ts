@@ -5,7 +5,10 @@ import {tmpdir} from 'node:os'
 import {dirname, join} from 'node:path'
 import {type Browser, chromium, type Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
 import {items} from '../src/lexicon/index.js'
+import {sources as allSources} from '../src/lexicon/sources.js'
+import {makePlan} from '../src/plan/make.js'
 import {sheets} from '../src/sheets/sheets.js'
 import {gingerbread, gingerbreadText, oven, plan, problem, sources} from './fixtures-sheets.js'
 import {hostileSheets} from './fixtures-sheets-hostile.js'
@@ -155,4 +158,42 @@ describe('the sheets in Chromium', () => {
     for (const step of plan.steps.filter(({action}) => action !== 'load' && action !== 'draw'))
       expect(pages.filter((page) => page.includes(step.say)).length, step.say).toBe(1)
   }, 60_000)
+
+  it('fits the demo’s day sheet on two pages in either language, and its sheets on a phone and on paper', async () => {
+    const read = readDayFolder('corpus-demo')
+    const day = makePlan({oven: read.oven, day: read.day, receipts: read.receipts})
+    for (const language of ['en', 'de']) {
+      const all = sheets(
+        {
+          plan: day.plan,
+          problem: day.problem,
+          oven: read.oven,
+          receipts: read.receipts,
+          texts: read.sources,
+          sources: allSources,
+          items,
+        },
+        {language, audience: 'class'},
+      )
+      write(`demo-${language}`, all)
+      for (const format of ['A4', 'Letter']) {
+        const page = await open(`demo-${language}/day.html`)
+        const file = join(folder, `demo-${language}-${format}.pdf`)
+        await page.pdf({path: file, format})
+        const pages = Number(/Pages:\s+(\d+)/.exec(execFileSync('pdfinfo', [file]).toString())![1])
+        expect(pages, `${language} on ${format}`).toBeLessThanOrEqual(2)
+        await page.close()
+      }
+      for (const name of ['day', 'pin-up', 'shopping', 'handouts/mutton-pies', 'handouts/custards']) {
+        const page = await open(`demo-${language}/${name}.html`, 360)
+        const wide = Number(await page.evaluate('document.documentElement.scrollWidth - document.documentElement.clientWidth'))
+        expect(wide, `${name} is wider than the phone`).toBeLessThanOrEqual(0)
+        await page.emulateMedia({media: 'print'})
+        // A4 and Letter less 12 mm at each side: 703 and 725 CSS pixels; the narrower decides.
+        await page.setViewportSize({width: 703, height: 900})
+        expect(await page.evaluate(overEdge), name).toEqual([])
+        await page.close()
+      }
+    }
+  }, 240_000)
 })

@@ -176,7 +176,7 @@ function ovenSection(receipt: Receipt, cited: Citations, style: Style): Element[
             h('strong', words[`band.${phrase.band}`]),
             `, ${temperatures(phrase.celsius, style)} `,
             ...footnoteMarks(phrase.sources, cited),
-            ...(phrase.notes ?? []).map((note) => h('span', {className: ['small']}, spoken(note, style, ' '))),
+            ...(phrase.notes ?? []).map((note) => h('span', {className: ['small']}, spoken(note, style, ' · '))),
           ]),
         ),
         ...once(receipt.times).map((time) =>

@@ -1,7 +1,7 @@
 import {kinds} from '../lexicon/kinds.js'
 import {phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
-import {clock, difference, duration, length, temperature, wood} from './figures.js'
+import {clock, difference, duration, fahrenheit, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import {inWords} from './said.js'
 import type {Style} from './style.js'
@@ -23,10 +23,19 @@ export const phraseBooks: Readonly<Record<string, Readonly<Record<string, string
 /** The signs of the lexicon's kinds in the languages that have their own; English says them as the lexicon does. */
 export const signBooks: Readonly<Record<string, Readonly<Record<string, string>>>> = {de: deSigns}
 
+/** Degrees of a sign's own words, °C alone, as the reader has them. */
+function inDegrees(text: string, style: Style): string {
+  if (style.degrees === 'C') return text
+  return text.replace(/\b(\d+) °C(?! *\()/g, (whole, celsius: string) => {
+    const f = `${Math.round(fahrenheit(Number(celsius)))} °F`
+    return style.degrees === 'F' ? f : `${whole} (${f})`
+  })
+}
+
 /** The sign that a dish is done, in the reader's language where it is the kind's usual one; a receipt's own sign stays as it is. */
 export function signIn(kind: string | null, sign: string, style: Style): string {
   const usual = kinds.find(({id}) => id === kind)?.sign
-  return (kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign
+  return inDegrees((kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign, style)
 }
 
 /** How the planner's phrases are said in a style. */

@@ -362,11 +362,11 @@ export const en = {
   'exercise.unsureAnswer':
     '“{text}”: its range is as wide as {percent} % of its likely figure. It may be a household measure, a thing judged by eye, or one whose size changed with year and place. Weighing a few of the real things, or finding the maker’s table of the time, would narrow it.',
   'exercise.order': 'Put these dishes in order, the one that needs the most heat first. Which is set in first?',
-  'exercise.backThis': 'Why does {title} stand at the back of the oven?',
+  'exercise.backThis': 'Why is the back of the oven the place for {title}?',
   'exercise.backOther': 'Why does the bean pot go to the back of the oven, and what stands near the mouth?',
   'exercise.backAnswer':
     'What stays longest goes in first and furthest back, where the heat holds longest and the draught of the door does not reach. What is drawn early stands near the mouth, so that nothing has to be moved to reach it and the door is open only for a moment.',
-  'exercise.when': '{title} is to be set in at {temperature}. Read from the table between what times that can be.',
+  'exercise.when': '{title}: to be set in at {temperature}. Read from the table between what times that can be.',
   'exercise.whenAnswer': 'Between about {from} and {to}.',
 
   'shop.title': 'Shopping list',

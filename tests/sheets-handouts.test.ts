@@ -1,0 +1,163 @@
+import {beforeAll, describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import {items} from '../src/lexicon/items.js'
+import {sources} from '../src/lexicon/sources.js'
+import {type MadePlan, makePlan} from '../src/plan/make.js'
+import {translate} from '../src/receipt/translate.js'
+import {concerned, numbered, receiptName} from '../src/sheets/heat-data.js'
+import {type SheetOptions, sheets} from '../src/sheets/sheets.js'
+
+const read = readDayFolder('corpus-demo')
+let day: MadePlan
+beforeAll(() => {
+  day = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, options: {effort: 'quick'}})
+}, 60_000)
+
+const made = (options: SheetOptions): Map<string, string> =>
+  sheets(
+    {plan: day.plan, problem: day.problem, oven: read.oven, receipts: read.receipts, texts: read.sources, sources, items},
+    options,
+  )
+const plain = (html: string): string =>
+  html
+    .replace(/<style[\s\S]*?<\/style>/g, '')
+    .replace(/<[^>]+>/g, ' ')
+    .replace(/\s+/g, ' ')
+
+describe('handouts by whom they are for', () => {
+  it('give a class an exercise and its key on a page of its own, the kitchen neither, visitors the word list', () => {
+    const page = (audience: 'class' | 'kitchen' | 'visitors'): string => made({audience}).get('handouts/mutton-pies.html')!
+    const [school, kitchen, visitors] = [page('class'), page('kitchen'), page('visitors')]
+    expect(school.match(/<article class="sheet (?:handout class|exercise|answers)"/g)?.length).toBe(3)
+    expect(school).toMatch(/\.answers, \.exercise \{ break-before: page; \}/)
+    expect(plain(school)).toContain('Put these dishes in order, the one that needs the most heat first')
+    expect(plain(school)).toContain('Turn these measures into grams or millilitres')
+    for (const other of [kitchen, visitors]) expect(other).not.toContain('Answer key')
+    expect(plain(school)).toContain('Old words in it')
+    expect(plain(visitors)).toContain('Old words in it')
+    expect(plain(kitchen)).not.toContain('Old words in it')
+  })
+
+  it('answer their own questions: the order of heat falls, and a pound is a pound', () => {
+    const html = made({audience: 'class', degrees: 'C'}).get('handouts/mutton-pies.html')!
+    const key = html.slice(html.indexOf('class="sheet answers"'))
+    const from = key.indexOf('<ol><li>', key.indexOf('<ol>') + 4)
+    const order = key.slice(from, key.indexOf('</ol>', from))
+    const heats = [...plain(order).matchAll(/(\d+)(?:–(\d+))? °C/g)].map(
+      (match) => (Number(match[1]) + Number(match[2] ?? match[1])) / 2,
+    )
+    expect(heats.length).toBeGreaterThanOrEqual(3)
+    expect(heats).toEqual([...heats].sort((a, b) => b - a))
+    // A pound is 453.6 g (NIST Handbook 44, App. C): four pounds are 1.81 kg.
+    expect(plain(html)).toContain('1.81 kg / 4 lb')
+  })
+
+  it('cite a source for every figure, as a footnote that is there', () => {
+    for (const [path, html] of made({audience: 'visitors'})) {
+      if (!path.startsWith('handouts/')) continue
+      const ids = new Set([...html.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]))
+      for (const [, target] of html.matchAll(/href="#([^"]+)"/g)) expect(ids.has(target), `${path} #${target}`).toBe(true)
+    }
+  })
+
+  it('turn a modern receipt to the falling oven, and no old one', () => {
+    const all = made({audience: 'visitors'})
+    const converse = [...all.keys()].filter((path) => path.endsWith('-in-a-falling-oven.html'))
+    expect(converse).toContain('handouts/onion-quiche-in-a-falling-oven.html')
+    expect(converse).not.toContain('handouts/mutton-pies-in-a-falling-oven.html')
+    const text = plain(all.get('handouts/onion-quiche-in-a-falling-oven.html')!)
+    for (const part of [
+      'When in the day',
+      'What to change',
+      'The oven is moderate enough from',
+      'fan oven',
+      'Place on the floor',
+    ])
+      expect(text).toContain(part)
+  })
+
+  it('say a note that several ingredients share once, with a mark at each', () => {
+    const file = 'receipts/two-pints.md'
+    const text =
+      '---\nyear: 1750\nplace: England\nserves: 8\n---\n\n# A Plain Pudding\n\n- a pint of milk\n- a pint of cream\n- half a pound of flour\n\nBake it in a slow oven an hour.\n'
+    const {receipts} = translate(text, {file})
+    const all = sheets(
+      {plan: day.plan, problem: day.problem, oven: read.oven, receipts, texts: new Map([[file, text]]), sources, items},
+      {audience: 'kitchen'},
+    )
+    const html = all.get('handouts/two-pints.html')!
+    expect(html.match(/ale measure, 282 in³ to the gallon\)\./g)?.length).toBe(1)
+    expect(html.match(/href="#note-a"/g)?.length).toBe(2)
+  })
+})
+
+describe('figures as they were asked for', () => {
+  it('US: no gram, litre or degree Celsius of ours', () => {
+    const us = made({units: 'us', audience: 'kitchen'})
+    const list = plain(us.get('shopping.html')!)
+    expect(list).not.toMatch(/\d (?:ml|l|kg)\b/)
+    expect(list).toMatch(/\d (?:lb|oz|cups?)\b/)
+    expect(plain(us.get('heat.html')!)).not.toMatch(/\d °C/)
+    expect(plain(us.get('heat.html')!)).toMatch(/\d °F/)
+    expect(plain(us.get('floor.html')!)).not.toMatch(/\d cm\b/)
+  })
+  it('metric: no ounce, cup, inch or degree Fahrenheit of ours', () => {
+    const metric = made({units: 'metric', audience: 'kitchen'})
+    expect(plain(metric.get('shopping.html')!)).not.toMatch(/\d (?:oz|lb|cups?|qt)\b/)
+    expect(plain(metric.get('heat.html')!)).not.toMatch(/\d °F/)
+    expect(plain(metric.get('floor.html')!)).not.toMatch(/\d in\b(?! at)/)
+  })
+  it('12 hours or 24, and degrees apart from units', () => {
+    const day24 = made({clock: 24, degrees: 'F', units: 'metric', audience: 'kitchen'}).get('day.txt')!
+    expect(day24).not.toMatch(/\d (?:am|pm)\b/)
+    expect(day24).toMatch(/\d °F/)
+    expect(day24).toMatch(/\d kg/)
+    const day12 = made({clock: 12, audience: 'kitchen'}).get('day.txt')!
+    expect(day12).toMatch(/\d:\d\d (?:am|pm)/)
+    expect(day12).not.toMatch(/\b(?:1[3-9]|2[0-3]):\d\d\b/)
+  })
+})
+
+describe('the day sheet', () => {
+  it('names at every draw each dish that is drawn, from whatever load', () => {
+    const html = made({audience: 'kitchen'}).get('day.html')!
+    const dishes = numbered(day.plan, day.problem)
+    for (const step of day.plan.steps.filter(({action}) => action === 'draw'))
+      expect(new Set(concerned(step, dishes).map(({id}) => id)), `draw at ${step.at}`).toEqual(new Set(step.dishes))
+    // Every dish of every load is drawn somewhere on the sheet, by its number.
+    const drawn = [...html.matchAll(/<strong>Draw<\/strong>(.*?)<\/p>/g)].flatMap(([, deed]) =>
+      [...deed!.matchAll(/class="no">(\d+)</g)].map((match) => Number(match[1])),
+    )
+    expect(drawn.sort((a, b) => a - b)).toEqual(dishes.map(({number}) => number))
+  })
+  it('calls receipts by the names of the day’s list in exercises', () => {
+    const pies = read.receipts.find(({file}) => file.endsWith('mutton-pies.md'))!
+    expect(receiptName(day.problem, pies)).toBe('Mutton pies')
+  })
+})
+
+describe('the whole set', () => {
+  it('is the same bytes for the same input', () => {
+    expect([...made({audience: 'class'})]).toEqual([...made({audience: 'class'})])
+  })
+  it('is linked from index.html, every file of it', () => {
+    const all = made({audience: 'class'})
+    const linked = new Set([...all.get('index.html')!.matchAll(/href="([^"#]+)"/g)].map((match) => match[1]))
+    expect([...all.keys()].filter((path) => path !== 'index.html' && !linked.has(path))).toEqual([])
+  })
+  it('prints the cautions with fire, wood, fumes, ash, burns, arm, children, food, allergens and who decides', () => {
+    const pin = plain(made({}).get('pin-up.html')!)
+    for (const part of [
+      'tight metal lid',
+      'untreated',
+      'Carbon monoxide',
+      'arm count',
+      'Children and visitors',
+      '74 °C (165 °F)',
+      'two hours',
+      'Allergens',
+      'Local fire, building and food codes and licensed practice decide',
+    ])
+      expect(pin).toContain(part)
+  })
+})
