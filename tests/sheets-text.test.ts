@@ -13,6 +13,7 @@ import {
 } from '../src/sheets/figures.js'
 import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
+import {oldText} from '../src/sheets/old-text.js'
 import {planMarkdown, planText} from '../src/sheets/plan-text.js'
 import {makeStyle, plainStyle} from '../src/sheets/style.js'
 import {translationMarkdown, translationText} from '../src/sheets/translation-text.js'
@@ -144,5 +145,23 @@ describe('a translation as text', () => {
     expect(markdown).not.toContain('<script>')
     expect(markdown).toContain('\\<script\\>')
     expect(markdown).not.toContain('[b](javascript')
+  })
+})
+
+describe('the old text', () => {
+  const words = (source: string): string => toText(oldText(source, 0, []))
+  const toText = (nodes: ReturnType<typeof oldText>): string =>
+    nodes
+      .map((node) =>
+        node.type === 'text' ? node.value : node.type === 'element' ? `<${node.tagName}>${toText(node.children)}` : '',
+      )
+      .join('')
+  it('keeps tables, bare links, struck words and footnotes of a receipt, with or without looking for them', () => {
+    expect(words('| a | b |\n| - | - |\n| 1 | 2 |\n')).toContain('<table>')
+    expect(words('see www.example.org for it')).toContain('<a>')
+    expect(words('~~salt~~ sugar')).toContain('<del>')
+    expect(words('flour[^1]\n\n[^1]: sifted')).toContain('<sup>')
+    expect(words('- [ ] flour\n- [x] salt')).toContain('<input>')
+    expect(words('# Cake\n\nTake *good* flour.')).toBe('<h1>Cake\n<p>Take <em>good flour.')
   })
 })

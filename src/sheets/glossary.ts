@@ -308,7 +308,14 @@ export function termsIn(text: string): Term[] {
     .map(({term}) => term)
 }
 
+/** Where a word stands first, alone or as a plural; a place behind every other where it does not. */
 function firstAt(plain: string, word: string): number {
-  const places = [` ${word} `, ` ${word}s `, ` ${word}es `].map((form) => plain.indexOf(form)).filter((at) => at >= 0)
-  return places.length === 0 ? Infinity : Math.min(...places)
+  for (let at = plain.indexOf(` ${word}`); at >= 0; at = plain.indexOf(` ${word}`, at + 1)) {
+    const end = at + 1 + word.length
+    const next = plain[end]
+    if (next === ' ') return at
+    if (next === 's' && plain[end + 1] === ' ') return at
+    if (next === 'e' && plain[end + 1] === 's' && plain[end + 2] === ' ') return at
+  }
+  return Infinity
 }
