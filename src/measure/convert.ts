@@ -318,7 +318,7 @@ export function convert(given: Given): Converted {
   const written = given.exact === null ? String(low) : mixed(given.exact)
   const writtenHigh = low === high ? '' : `–${given.exactHigh === undefined ? String(high) : mixed(given.exactHigh)}`
   const words = given.measureText === undefined || given.measureText === given.measure ? '' : `, written “${given.measureText}”`
-  because(`${written}${writtenHigh} ${given.measure} of ${given.item}${words}`)
+  because(`${amountText(`${written}${writtenHigh}`, given.measure, given.item)}${words}`)
   if (given.place !== null && place === null)
     notes.push(`place “${given.place}” is not one whose measures are known; write a country, such as \`place: England\``)
   if (measure === null) {
@@ -356,7 +356,7 @@ export function convert(given: Given): Converted {
     grams = times(amount, each)
     for (const row of pieces)
       because(
-        `one ${measure.id === 'count' ? item.id : `${measure.id} of ${item.id}`}: ${rowText(row.grams, 'g')}${row.note === undefined ? '' : ` (${row.note})`}`,
+        `one ${measure.id === 'count' ? item.id : measure.dimension === 'comparison' ? `piece of ${item.id} the ${measure.id}` : `${measure.id} of ${item.id}`}: ${rowText(row.grams, 'g')}${row.note === undefined ? '' : ` (${row.note})`}`,
         row.source,
       )
     if (pieces.length > 1) notes.push(`${item.id}: its size depends on the year; a \`year:\` line in the front matter settles it`)
@@ -429,6 +429,14 @@ export function convert(given: Given): Converted {
   }
   return {...result, sources: [...sources], why, notes}
 }
+
+/** The amount as it was read: "5/2 pound of flour", "egg: 2", "butter, the size of an egg: 1 1/2". */
+const amountText = (count: string, measure: string, item: string): string =>
+  measure === 'count'
+    ? `${item}: ${count}`
+    : /^(?:size|weight) of /.test(measure)
+      ? `${item}, the ${measure}: ${count}`
+      : `${count} ${measure} of ${item}`
 
 /** What an old leaven, old eggs, or a thing no longer sold come to today. */
 function modernNotes(
