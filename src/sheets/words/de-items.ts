@@ -711,6 +711,7 @@ export const deMeasures: Readonly<Record<string, string>> = {
   'size of a butternut': 'butternussgroß',
   'size of a nutmeg': 'muskatnussgroß',
   'size of a hazelnut': 'haselnussgroß',
+  'size of a nut': 'nussgroß',
   'size of a pea': 'erbsengroß',
   'size of a bean': 'bohnengroß',
   'size of a marble': 'murmelgroß',

@@ -159,6 +159,7 @@ const sentences: Book['sentences'] = [
   ['a whole ham', 'ein ganzer Schinken'],
   ['with the bone', 'mit Knochen'],
   ['coarser than table salt today', 'gröber als heutiges Tafelsalz'],
+  ['from a hazelnut to a walnut: which is not said', 'von der Haselnuss bis zur Walnuss: welche, ist nicht gesagt'],
   ['a quart weighs about a pound (1837)', 'ein Quart wiegt etwa ein Pfund (1837)'],
 
   // Words for heat (lexicon/oven-words.ts, receipt/heat.ts, receipt/degrees.ts)
