@@ -105,6 +105,67 @@ export const watchFrames = (page: Page): Promise<void> =>
 export const longestFrame = (page: Page): Promise<number> =>
   page.evaluate(() => (globalThis as unknown as {longest: number}).longest)
 
+interface TraceEvent {
+  readonly name: string
+  readonly ph: string
+  readonly pid: number
+  readonly tid: number
+  readonly args?: {readonly name?: string}
+  /** Processor time of the thread, µs: what other programs of this machine take is not in it. */
+  readonly tdur?: number
+}
+
+/**
+ * What the page's own thread did at one stretch, while `story` went on. A frame can only be as late as the longest of these tasks.
+ *
+ * @returns processor time of the longest tasks, ms, longest first, and of all workers together
+ */
+export async function traced(
+  page: Page,
+  story: () => Promise<void>,
+): Promise<{readonly tasks: readonly number[]; readonly workers: number}> {
+  const cdp = await page.context().newCDPSession(page)
+  const events: TraceEvent[] = []
+  cdp.on('Tracing.dataCollected', ({value}) => void events.push(...(value as unknown as TraceEvent[])))
+  await cdp.send('Tracing.start', {transferMode: 'ReportEvents', traceConfig: {includedCategories: ['toplevel', '__metadata']}})
+  await page.evaluate(() => document.title)
+  await story()
+  const whole = new Promise<void>((resolve) => cdp.once('Tracing.tracingComplete', () => resolve()))
+  await cdp.send('Tracing.end')
+  await whole
+  await cdp.detach()
+  const names = new Map(
+    events.filter((one) => one.name === 'thread_name').map((one) => [`${one.pid}:${one.tid}`, one.args?.name]),
+  )
+  const ran = events.filter((one) => one.ph === 'X' && one.name === 'ThreadControllerImpl::RunTask' && one.tdur !== undefined)
+  const of = (name: RegExp): number[] =>
+    ran
+      .filter((one) => name.test(names.get(`${one.pid}:${one.tid}`) ?? ''))
+      .map((one) => (one.tdur ?? 0) / 1000)
+      .sort((a, b) => b - a)
+  return {tasks: of(/^CrRendererMain$/), workers: of(/^DedicatedWorker/).reduce((sum, one) => sum + one, 0)}
+}
+
+/** A piece of plain work, about a sixth of 200 ms on a laptop with nothing else to do: what the longest task is held against. */
+export async function unit(page: Page): Promise<number> {
+  const times: number[] = []
+  for (let n = 0; n < 3; n++) {
+    const {tasks} = await traced(page, () =>
+      page.evaluate(() => {
+        let x = n1()
+        for (let i = 0; i < 4_000_000; i++) x = (Math.imul(x, 31) + i) | 0
+        document.documentElement.dataset.unit = String(x)
+        function n1(): number {
+          return Number(document.documentElement.dataset.unit ?? 1) | 0
+        }
+      }),
+    )
+    times.push(tasks[0] ?? 0)
+  }
+  await page.evaluate(() => delete document.documentElement.dataset.unit)
+  return times.sort((a, b) => a - b)[1]!
+}
+
 /**
  * Type and kill, again and again: each time words are typed into a receipt, at a random moment the browser dies, and what was typed a
  * second or more before must be there when it is opened again.

@@ -120,7 +120,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     await row.waitFor()
     expect(await row.textContent()).toMatch(/\d+ ml|\d+ g/)
     await row.getByText('Why', {exact: true}).click()
-    expect((await row.locator('ol li').allTextContents()).length).toBeGreaterThan(0)
+    await expect.poll(() => row.locator('ol li').count()).toBeGreaterThan(0)
 
     // A reading put right by hand is kept with the receipt, and the reader reads by it.
     await row.getByRole('button', {name: /Put right/}).click()
@@ -138,7 +138,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
 
     await go(page, 'plan')
     await planned(page)
-    expect(await page.locator('.drawing svg').count()).toBeGreaterThan(1)
+    await expect.poll(() => page.locator('.drawing svg').count(), {timeout: 30_000}).toBeGreaterThan(1)
 
     // The same folder in the command gives the same plan.
     const made = await sheetPlan(page)

@@ -1,16 +1,16 @@
 import type {JSX} from 'preact'
-import {useEffect, useRef, useState} from 'preact/hooks'
+import {useEffect, useMemo, useRef, useState} from 'preact/hooks'
 import {armCaution, signs} from '../lexicon/signs.js'
 import type {FiringLog} from '../oven/log.js'
 import {clock, longDate, temperatures} from '../sheets/figures.js'
-import {valueAt} from '../sheets/heat-data.js'
 import type {Style} from '../sheets/style.js'
-import {allowSound, awake, beep, ring, shake} from './alarms.js'
+import {allowSound, awake, sound as play, shake} from './alarms.js'
 import {type Deed, deedsOf, inside, moves, noteOf, standing} from './deeds.js'
 import {Choice, Do, Field, Figure, Page} from './parts.js'
-import {PlanWork} from './plan.js'
-import type {PlanView} from './protocol.js'
-import {app, type State} from './state.js'
+import {Floors, PlanWork} from './plan.js'
+import type {PlanView, Showing} from './protocol.js'
+import {Fold} from './slices.js'
+import {app, type Likes, type State} from './state.js'
 import {styleOf} from './style.js'
 import {words} from './words.js'
 
@@ -43,9 +43,16 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
   }, [likes.awake])
   const day = folder?.day ?? null
   const log = folder?.log ?? null
-  const deeds = view ? deedsOf(view, log) : []
+  const deeds = useMemo(() => (view ? deedsOf(view, log) : []), [view, log])
+  // The clock goes on every second; what does not hang on it is not drawn again.
+  const readings = useMemo(() => <Readings likes={likes} />, [likes])
+  const written = state.files.get(`firings/${day?.date ?? ''}.md`) ?? ''
+  const noted = useMemo(
+    () => (day ? <Log text={written} log={log} date={day.date} showing={likes.showing} /> : null),
+    [written, log, day, likes.showing],
+  )
   return (
-    <div class="bake" onPointerDown={allowSound}>
+    <div class="bake" onPointerDown={() => likes.sound && allowSound()}>
       <h1 class="unseen">{w.title}</h1>
       <ClockFace state={state} now={now} style={style} view={view} />
       {day && now === null ? <Rehearse date={longDate(day.date, style)} first={view ? view.plan.lit - 5 : day.fireFrom} /> : null}
@@ -77,18 +84,19 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
           <Work deeds={deeds} now={now} style={style} />
         </>
       )}
-      {day ? <Readings state={state} /> : null}
+      {day ? readings : null}
       {view ? <Inside view={view} log={log} style={style} now={now} /> : null}
       {view ? (
-        <details>
-          <summary>{words.plan.heat}</summary>
-          <Figure drawing={view.chart} />
-          {view.floors.map((floor) => (
-            <Figure key={floor.title} drawing={floor} small />
-          ))}
-        </details>
+        <Fold title={w.drawings}>
+          {() => (
+            <>
+              {planning.drawings ? <Figure drawing={planning.drawings.chart} /> : null}
+              <Floors drawings={planning.drawings} />
+            </>
+          )}
+        </Fold>
       ) : null}
-      {day ? <Log state={state} date={day.date} /> : null}
+      {noted}
       <fieldset class="row likes">
         <legend class="unseen">{w.sound}</legend>
         <Do pressed={likes.sound} onDo={() => app.like({sound: !likes.sound})}>
@@ -142,7 +150,14 @@ function heatAt(view: PlanView, now: number): {low: number; high: number} | null
   if (now < view.plan.ready) return null
   const {step, lit, low, high} = view.baking
   if (now > lit + step * (low.length - 1)) return null
-  return {low: valueAt(low, step, lit, now), high: valueAt(high, step, lit, now)}
+  // Between two of the forecast's steps, as the crow flies.
+  const at = (now - lit) / step
+  const i = Math.floor(at)
+  const of = (curve: readonly number[]): number => {
+    const here = curve[i] ?? 0
+    return here + (at - i) * ((curve[i + 1] ?? here) - here)
+  }
+  return {low: of(low), high: of(high)}
 }
 
 function Rehearse({date, first}: {readonly date: string; readonly first: number}): JSX.Element {
@@ -161,7 +176,7 @@ function SetClock({now}: {readonly now: number}): JSX.Element {
   return (
     <>
       <label class="field">
-        <span>{w.rehearseAt}</span>
+        <span class="unseen">{w.rehearseAt}</span>
         <input
           type="time"
           value={`${hours}:${minutes}`}
@@ -171,8 +186,8 @@ function SetClock({now}: {readonly now: number}): JSX.Element {
           }}
         />
       </label>
-      <Do onDo={() => put(now + 15)}>+15 min</Do>
-      <Do onDo={() => put(now + 60)}>+1 h</Do>
+      <Do onDo={() => put(now + 15)}>{w.quarter}</Do>
+      <Do onDo={() => put(now + 60)}>{w.hour}</Do>
     </>
   )
 }
@@ -182,9 +197,19 @@ function Moved({state, view}: {readonly state: State; readonly view: PlanView}):
   const {moved} = state.planning
   if (!moved) return null
   return (
-    <section class="moved" aria-live="polite" data-took={Math.round(view.took)}>
+    <section
+      class="moved"
+      aria-live="polite"
+      data-took={`${Math.round(view.took)} ms: plan ${Math.round(view.parts.plan)}, words ${Math.round(view.parts.view)}`}
+    >
       <h3>{w.moved}</h3>
-      {moved && moved.lines.length > 0 ? (
+      <p>{words.moved.because(moved.because)}</p>
+      {view.today.map((line) => (
+        <p key={line}>
+          <strong>{line}</strong>
+        </p>
+      ))}
+      {moved.lines.length > 0 ? (
         <ul>
           {moved.lines.map((line) => (
             <li key={line}>{line}</li>
@@ -193,15 +218,21 @@ function Moved({state, view}: {readonly state: State; readonly view: PlanView}):
       ) : (
         <p>{w.notMoved}</p>
       )}
-      {[...new Set(view.changes.map((one) => one.why))].map((why) => (
-        <p key={why}>{words.moved.why(why)}</p>
-      ))}
-      {moved ? <p>{words.moved.because(moved.because)}</p> : null}
-      {view.believed.map((line) => (
-        <p key={line}>{line}</p>
-      ))}
+      {view.today.length > 0 || moved.lines.length === 0 ? null : <Whys view={view} />}
       {moved ? <Do onDo={() => app.set({planning: {...state.planning, moved: null}})}>{words.moved.close}</Do> : null}
     </section>
+  )
+}
+
+/** Why it moved, where no reading says it: the fire was lit late, or a dish set in late. */
+function Whys({view}: {readonly view: PlanView}): JSX.Element {
+  const whys = [...new Set(view.changes.map((one) => one.why))].filter((why) => !view.unplaced.some((one) => one.reason === why))
+  return (
+    <>
+      {whys.slice(0, 3).map((why) => (
+        <p key={why}>{words.moved.why(why)}</p>
+      ))}
+    </>
   )
 }
 
@@ -300,21 +331,22 @@ function OneDeed({
         )}
       </div>
       {main && (step.behind || step.ahead) ? (
-        <details>
-          <summary>
-            {w.behind} / {w.ahead}
-          </summary>
-          {step.behind ? (
-            <p>
-              <strong>{w.behind}</strong>: {step.behind}
-            </p>
-          ) : null}
-          {step.ahead ? (
-            <p>
-              <strong>{w.ahead}</strong>: {step.ahead}
-            </p>
-          ) : null}
-        </details>
+        <Fold title={`${w.behind} / ${w.ahead}`}>
+          {() => (
+            <>
+              {step.behind ? (
+                <p>
+                  <strong>{w.behind}</strong>: {step.behind}
+                </p>
+              ) : null}
+              {step.ahead ? (
+                <p>
+                  <strong>{w.ahead}</strong>: {step.ahead}
+                </p>
+              ) : null}
+            </>
+          )}
+        </Fold>
       ) : null}
     </div>
   )
@@ -342,7 +374,7 @@ function Alarm({
   }, [now, deeds])
   useEffect(() => {
     if (!ringing) return
-    if (sound) ring()
+    if (sound) play('alarm')
     if (shaking) shake([400, 200, 400, 200, 400])
     const timer = setTimeout(() => setRinging((one) => (one && one.times < 8 ? {...one, times: one.times + 1} : one)), 12_000)
     return () => clearTimeout(timer)
@@ -362,7 +394,7 @@ const kinds = ['arm', 'flour', 'floor', 'vault', 'air', 'paper', 'walls', 'spatt
 type Kind = (typeof kinds)[number]
 
 /** Write a reading or a sign down. */
-function Readings({state}: {readonly state: State}): JSX.Element {
+function Readings({likes}: {readonly likes: Likes}): JSX.Element {
   const [kind, setKind] = useState<Kind | null>(null)
   const [doubt, setDoubt] = useState<{readonly text: string; readonly reason: string; readonly asked: boolean} | null>(null)
   const [free, setFree] = useState('')
@@ -391,10 +423,10 @@ function Readings({state}: {readonly state: State}): JSX.Element {
           </Do>
         ))}
       </div>
-      {kind === 'arm' ? <Arm state={state} onNote={note} /> : null}
+      {kind === 'arm' ? <Arm likes={likes} onNote={note} /> : null}
       {kind === 'flour' ? <Flour onNote={note} /> : null}
       {kind === 'floor' || kind === 'vault' || kind === 'air' ? (
-        <Degrees key={kind} kind={kind} state={state} onNote={note} />
+        <Degrees key={kind} kind={kind} scale={likes.showing.degrees} onNote={note} />
       ) : null}
       {kind === 'paper' || kind === 'walls' || kind === 'spatter' ? <Signs kind={kind} onNote={note} /> : null}
       {doubt ? (
@@ -424,11 +456,11 @@ interface Noting {
 }
 
 /** The arm count: a beep a second, the caution before it. */
-function Arm({state, onNote}: Noting & {readonly state: State}): JSX.Element {
+function Arm({likes, onNote}: Noting & {readonly likes: Likes}): JSX.Element {
   const [count, setCount] = useState(0)
   const [running, setRunning] = useState(false)
   const [typed, setTyped] = useState('')
-  const {sound, shake: shaking} = state.likes
+  const {sound, shake: shaking} = likes
   useEffect(() => {
     if (!running) return
     const from = performance.now()
@@ -438,7 +470,7 @@ function Arm({state, onNote}: Noting & {readonly state: State}): JSX.Element {
       if (second <= told) return
       told = second
       setCount(second)
-      if (sound) beep(second % 10 === 0 ? 880 : 660, 0.12)
+      if (sound) play(second % 10 === 0 ? 'tenth' : 'second')
       if (shaking) shake([60])
       // No oven one bakes in lets an arm stay longer.
       if (second >= 90) setRunning(false)
@@ -466,7 +498,7 @@ function Arm({state, onNote}: Noting & {readonly state: State}): JSX.Element {
           <Do
             kind="huge"
             onDo={() => {
-              allowSound()
+              if (sound) allowSound(['second', 'tenth'])
               setCount(0)
               setRunning(true)
             }}
@@ -540,9 +572,9 @@ function Signs({kind, onNote}: Noting & {readonly kind: Kind}): JSX.Element {
   )
 }
 
-function Degrees({kind, state, onNote}: Noting & {readonly kind: Kind; readonly state: State}): JSX.Element {
+function Degrees({kind, scale: usual, onNote}: Noting & {readonly kind: Kind; readonly scale: Showing['degrees']}): JSX.Element {
   const [value, setValue] = useState('')
-  const [scale, setScale] = useState<'C' | 'F'>(state.likes.showing.degrees === 'F' ? 'F' : 'C')
+  const [scale, setScale] = useState<'C' | 'F'>(usual === 'F' ? 'F' : 'C')
   return (
     <form
       class="tool row"
@@ -590,10 +622,19 @@ function Inside({
   )
 }
 
-function Log({state, date}: {readonly state: State; readonly date: string}): JSX.Element {
+function Log({
+  text,
+  log,
+  date,
+  showing,
+}: {
+  readonly text: string
+  readonly log: FiringLog | null
+  readonly date: string
+  readonly showing: Showing
+}): JSX.Element {
   const path = `firings/${date}.md`
-  const text = state.files.get(path) ?? ''
-  const log = state.folder?.log
+  const style = styleOf(showing)
   return (
     <section class="log">
       <h2>{w.log}</h2>
@@ -602,12 +643,12 @@ function Log({state, date}: {readonly state: State; readonly date: string}): JSX
         <ul>
           {log.raked !== null ? (
             <li>
-              <strong>{clock(log.raked, styleOf(state.likes.showing))}</strong> {w.do.rake}
+              <strong>{clock(log.raked, style)}</strong> {w.do.rake}
             </li>
           ) : null}
           {log.lit !== null ? (
             <li>
-              <strong>{clock(log.lit, styleOf(state.likes.showing))}</strong> {w.do.light}
+              <strong>{clock(log.lit, style)}</strong> {w.do.light}
             </li>
           ) : null}
           {[...log.rows]
@@ -615,7 +656,7 @@ function Log({state, date}: {readonly state: State; readonly date: string}): JSX
             .slice(0, 12)
             .map((row) => (
               <li key={row.line}>
-                <strong>{clock(row.at, styleOf(state.likes.showing))}</strong>{' '}
+                <strong>{clock(row.at, style)}</strong>{' '}
                 {[row.what === 'reading' ? (w.kinds[row.kind as Kind] ?? row.kind) : (row.dish ?? ''), row.text, row.note]
                   .filter(Boolean)
                   .join(' · ')}
@@ -623,11 +664,14 @@ function Log({state, date}: {readonly state: State; readonly date: string}): JSX
             ))}
         </ul>
       ) : null}
-      <details>
-        <summary>{w.logByHand}</summary>
-        <Page label={path} value={text} rows={12} onValue={(value) => app.edit(new Map([[path, value]]), 'log', true)} />
-        <Do onDo={() => void app.plan()}>{words.plan.again}</Do>
-      </details>
+      <Fold title={w.logByHand}>
+        {() => (
+          <>
+            <Page label={path} value={text} rows={12} onValue={(value) => app.edit(new Map([[path, value]]), 'log', true)} />
+            <Do onDo={() => void app.plan()}>{words.plan.again}</Do>
+          </>
+        )}
+      </Fold>
     </section>
   )
 }

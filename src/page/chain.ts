@@ -1,12 +1,13 @@
 import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
-import {believe} from '../plan/believe.js'
+import {type Belief, believe} from '../plan/believe.js'
 import {readDay} from '../plan/day.js'
 import {type MadePlan, type MakePlan, makePlan, planAgain} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt, Translation} from '../receipt/types.js'
+import {cached, fingerprint} from './cached.js'
 import {type Folder, READ, within} from './folder.js'
 
 /** A bake day's folder as read: what could be read, and what is wrong with the rest. */
@@ -53,12 +54,28 @@ export function readReceiptFile(path: string, text: string): Translation {
   return translation
 }
 
-/** Read a whole folder, as the command does: every error in every file is found. */
+const dayOf = cached(
+  4,
+  (text: string) => text,
+  (text) => readDay(text, 'day.md'),
+)
+const ovenOf = cached(
+  4,
+  (text: string) => text,
+  (text) => readOven(text, 'oven.md'),
+)
+const logOf = cached(
+  60,
+  (path: string, zone: string | null, text: string) => `${path}\n${zone}\n${text}`,
+  (path, zone, text) => readLog(text, path, {zone}),
+)
+
+/** Read a whole folder, as the command does: every error in every file is found. A text that has not changed is not read again. */
 export function readFolder(files: Folder): FolderRead {
   const messages: Message[] = []
-  const dayRead = readDay(files.get('day.md') ?? '', 'day.md')
+  const dayRead = dayOf(files.get('day.md') ?? '')
   messages.push(...dayRead.messages)
-  const ovenRead = readOven(files.get('oven.md') ?? '', 'oven.md')
+  const ovenRead = ovenOf(files.get('oven.md') ?? '')
   messages.push(...ovenRead.messages)
   const {day} = dayRead
   const texts = new Map<string, string>()
@@ -91,7 +108,7 @@ export function readFolder(files: Folder): FolderRead {
       if (!own && path > `firings/${day.date}.md`) continue
       const text = files.get(path) ?? ''
       if (text.trim() === '') continue
-      const read = readLog(text, path, {zone: day.zone})
+      const read = logOf(path, day.zone, text)
       // A fault in an old log is told and the log left out; a fault in the day's own must be put right first.
       messages.push(...read.messages.map((m) => (m.severity === 'error' && !own ? {...m, severity: 'warning' as const} : m)))
       if (!read.log) continue
@@ -107,22 +124,60 @@ export type Planned =
       readonly ok: true
       readonly read: FolderRead & {readonly day: Day; readonly oven: OvenSpec}
       readonly made: MadePlan
-      /** What past firings and today's readings say of the oven, in plain sentences. */
+      /** What past firings say of the oven and, on the day, what its readings do, in plain sentences. */
       readonly believed: readonly string[]
+      readonly today: readonly string[]
     }
   | {readonly ok: false; readonly messages: readonly Message[]}
+
+/** What past firings taught: all of the folder that it stands on is in the key. */
+const taughtBy = cached(
+  4,
+  (files: Folder, read: FolderRead & {readonly oven: OvenSpec}) =>
+    fingerprint([files.get('oven.md') ?? '', read.day?.date ?? '', read.day?.zone ?? '', ...logTexts(files)]),
+  (_, read): Belief => believe({oven: read.oven, past: read.past, readings: read.readings, log: null}),
+)
+
+function logTexts(files: Folder): string[] {
+  const day = dayOf(files.get('day.md') ?? '').day
+  const own = `firings/${day?.date ?? ''}.md`
+  return [...files.keys()]
+    .filter((path) => path.startsWith('firings/') && path !== own)
+    .sort()
+    .flatMap((path) => [path, files.get(path) ?? ''])
+}
+
+/** What a morning's plan was made from: every file but the day's own log, and this version of the planner. */
+export function morningKey(files: Folder, date: string): string {
+  const own = `firings/${date}.md`
+  return fingerprint([
+    version,
+    ...[...files.keys()]
+      .filter((path) => path !== own)
+      .sort()
+      .flatMap((path) => [path, files.get(path) ?? '']),
+  ])
+}
+
+declare global {
+  /** Set by the build: a mark of the code, so that no plan of an older page is taken for this one's. */
+  var HEARTHFALL_BUILD: string | undefined
+}
+const version = globalThis.HEARTHFALL_BUILD ?? ''
 
 /**
  * Plan a folder, as the command does.
  *
- * @param options `now`, minutes after midnight of the day, where part of it has already happened; `morning`, the day as it was planned
- * before it began, where it is known; `effort` for the rest of the day
+ * What stands on texts that have not changed is not worked out again: after a note only the log is read, the oven put to its readings
+ * once, and the rest of the day planned.
+ *
+ * @param options `now`, minutes after midnight of the day, where part of it has already happened; `effort`, for
+ * the rest of the day
  */
 export function planFolder(
   files: Folder,
   options: Pick<NonNullable<MakePlan['options']>, 'progress' | 'cancelled' | 'effort'> & {
     readonly now?: number
-    readonly morning?: Morning | null
   } = {},
 ): Planned {
   const read = readFolder(files)
@@ -144,17 +199,24 @@ export function planFolder(
         },
       ],
     }
-  const {now, morning: known, effort, ...watch} = options
+  const {now, effort, ...watch} = options
   // What past firings taught; today's readings are put to it when the rest of the day is planned.
-  const taught = believe({oven, past: read.past, readings: read.readings, log: null})
-  const input = {oven, day, receipts: read.receipts, parameters: taught.parameters, options: watch}
-  const key = JSON.stringify(
-    [...files].filter(([path]) => path !== `firings/${day.date}.md`).sort(([a], [b]) => (a < b ? -1 : 1)),
-  )
-  if (morning?.key !== key) morning = known?.key === key ? known : {key, made: makePlan(input)}
+  const taught = taughtBy(files, {...read, oven})
+  const input = {
+    oven,
+    day,
+    receipts: read.receipts,
+    parameters: taught.parameters,
+    corrections: taught.dishes,
+    options: watch,
+  }
+  const key = morningKey(files, day.date)
+  if (morning?.key !== key) morning = {key, made: makePlan(input)}
   const {made} = morning
+  const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
+  if (wrong.length > 0) return {ok: false, messages: wrong}
   const {log} = read
-  if (!log || log.lit === null) return {ok: true, read: {...read, day, oven}, made, believed: taught.said}
+  if (!log || log.lit === null) return {ok: true, read: {...read, day, oven}, made, believed: taught.said, today: []}
   const again = planAgain(
     {...input, options: {...watch, ...(effort ? {effort} : {})}, ...(now === undefined ? {} : {now})},
     made.problem,
@@ -162,14 +224,14 @@ export function planFolder(
     log,
     made.spare,
   )
-  const {said} = log.readings.length > 0 ? believe({oven, past: read.past, readings: read.readings, log}) : taught
   // The messages of the morning's plan are of what has been planned anew since.
   const messages = made.messages.slice(0, made.messages.length - made.plan.messages.length)
   return {
     ok: true,
     read: {...read, day, oven},
     made: {...made, ...again, messages: [...messages, ...again.plan.messages]},
-    believed: said,
+    believed: taught.said,
+    today: again.said,
   }
 }
 
@@ -184,3 +246,15 @@ let morning: Morning | null = null
 
 /** The day as last planned before it began, to be kept for another time. */
 export const lastMorning = (): Morning | null => morning
+
+/** Whether the day before it began is planned already, and only the rest of it would have to be. */
+export function knowsMorning(files: Folder): boolean {
+  const {day} = dayOf(files.get('day.md') ?? '')
+  return day !== null && morning?.key === morningKey(files, day.date)
+}
+
+/** Take over a morning's plan that was kept, if it is of this folder and of this version of the planner. */
+export function recallMorning(files: Folder, kept: Morning): void {
+  const {day} = dayOf(files.get('day.md') ?? '')
+  if (day !== null && kept.key === morningKey(files, day.date)) morning = kept
+}

@@ -1,6 +1,7 @@
 import type {JSX} from 'preact'
 import {type DayLine, receiptPaths, stated, titleOf, withDayLine, withDayLineAdded, withStated, withTitle} from './folder.js'
 import {Choice, Do, Field, Messages, Page} from './parts.js'
+import {Fold, Soon, useGrowing} from './slices.js'
 import {app, messagesOf, type State} from './state.js'
 import {words} from './words.js'
 
@@ -49,6 +50,7 @@ type When = 'no' | 'bake' | 'spare'
 
 export function Company({state}: {readonly state: State}): JSX.Element {
   const text = state.files.get('day.md')
+  const shown = useGrowing(state.files.size, 1, 3)
   if (text === undefined)
     return (
       <div>
@@ -132,7 +134,7 @@ export function Company({state}: {readonly state: State}): JSX.Element {
           </tr>
         </thead>
         <tbody>
-          {paths.map((path) => {
+          {paths.slice(0, shown).map((path) => {
             const line = lines.find((one) => one.file === path)
             return <Item key={path} path={path} line={line ?? null} title={line?.title ?? titled(state, path)} />
           })}
@@ -141,11 +143,12 @@ export function Company({state}: {readonly state: State}): JSX.Element {
           ))}
         </tbody>
       </table>
-      <Messages messages={messagesOf(state, 'day.md')} title={words.receipts.messages} />
-      <details>
-        <summary>{w.asWritten}</summary>
-        <Page label={w.asWritten} hint={w.asWrittenHint} value={text} rows={18} onValue={(value) => change(value)} />
-      </details>
+      <Soon>
+        <Messages messages={messagesOf(state, 'day.md')} title={words.receipts.messages} />
+      </Soon>
+      <Fold title={w.asWritten}>
+        {() => <Page label={w.asWritten} hint={w.asWrittenHint} value={text} rows={18} onValue={(value) => change(value)} />}
+      </Fold>
     </div>
   )
 }

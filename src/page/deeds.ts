@@ -92,7 +92,7 @@ export function inside(
     if (n <= 0) return []
     const dish = view.dishes.find((one) => one.stem === stem || one.id === stem)
     const draws = view.plan.loads
-      .flatMap((load) => load.dishes.filter((one) => one.dish === dish?.id).map((one) => one.draw.likely))
+      .flatMap((load) => load.dishes.filter((one) => one.dish === dish?.id).map((one) => one.draw))
       .sort((a, b) => a - b)
     return [{title: dish?.title ?? stem, stem, draw: draws[0] ?? null}]
   })

@@ -10,8 +10,8 @@ export interface Carried {
 /**
  * The page with a day inside it, to hand to the person at the oven.
  *
- * The files stand as JSON in a block that no browser runs. Every `<`, `>`, `&` and line separator is written as an escape of JSON, so no
- * receipt can end the block.
+ * The files stand as JSON in a block that no browser runs. Every `<`, `>` and `&`, and all that is not ASCII, is written as an escape of
+ * JSON, so no receipt can end the block, and the page stays in one plain encoding.
  *
  * @param html the built page, `dist/hearthfall.html`
  * @param files the day's folder: paths with `/`, and texts
@@ -19,7 +19,7 @@ export interface Carried {
  */
 export function pageWith(html: string, files: ReadonlyMap<string, string>): string {
   const json = JSON.stringify({format: 1, files: Object.fromEntries(files)} satisfies Carried).replace(
-    /[<>&\u2028\u2029]/g,
+    /[<>&]|[^\0-\x7f]/g,
     (c) => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`,
   )
   const bare = html.replace(new RegExp(`<script[^>]*id="${CARRIER}"[^>]*>[^<]*</script>\\s*`), '')

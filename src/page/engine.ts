@@ -1,4 +1,4 @@
-import type {Asks, Name, Reply} from './protocol.js'
+import type {Asks, Drawings, Name, Reply} from './protocol.js'
 
 /** Thrown by a question that was called off, or overtaken by a newer one of its kind. */
 export class CalledOff extends Error {
@@ -39,6 +39,13 @@ interface Waiting {
   readonly progress: ((share: number) => void) | undefined
 }
 
+/** What an engine may say besides its answer. */
+export interface Hearing {
+  readonly progress?: (share: number) => void
+  /** Comes after the answer. */
+  readonly drawings?: (drawings: Drawings) => void
+}
+
 /**
  * One worker with the core in it. Questions are answered in order. `stop` ends whatever it is doing and starts a fresh one, so that
  * calling off never waits for the work to look up.
@@ -46,6 +53,8 @@ interface Waiting {
 export class Engine {
   #worker: Promise<Worker> | null = null
   readonly #waiting = new Map<number, Waiting>()
+  /** Those who wait for drawings still when they have their answer: only of the newest plan. */
+  #drawing: {readonly id: number; readonly put: (drawings: Drawings) => void} | null = null
   #next = 1
 
   /** Start it, so that the first question need not wait. */
@@ -53,11 +62,12 @@ export class Engine {
     void this.#ready()
   }
 
-  async ask<K extends Name>(name: K, ask: Asks[K]['ask'], progress?: (share: number) => void): Promise<Asks[K]['answer']> {
+  async ask<K extends Name>(name: K, ask: Asks[K]['ask'], hearing: Hearing = {}): Promise<Asks[K]['answer']> {
     const id = this.#next++
     const answer = new Promise<Asks[K]['answer']>((resolve, reject) => {
-      this.#waiting.set(id, {answer: resolve as (value: never) => void, fail: reject, progress})
+      this.#waiting.set(id, {answer: resolve as (value: never) => void, fail: reject, progress: hearing.progress})
     })
+    if (hearing.drawings) this.#drawing = {id, put: hearing.drawings}
     const worker = await this.#ready()
     if (this.#waiting.has(id)) worker.postMessage({id, name, ask})
     return answer
@@ -68,12 +78,8 @@ export class Engine {
     return this.#waiting.size > 0
   }
 
-  /** Counts the workers this engine has had: a new one knows nothing of what the last was told. */
-  life = 0
-
   /** Call off everything under way. */
   stop(): void {
-    this.life++
     const old = this.#worker
     this.#worker = null
     void old?.then((worker) => worker.terminate())
@@ -87,6 +93,10 @@ export class Engine {
     this.#worker ??= codeAddress().then((url) => {
       const worker = new Worker(url)
       worker.addEventListener('message', ({data}: MessageEvent<Reply>) => {
+        if ('drawings' in data) {
+          if (this.#drawing?.id === data.id) this.#drawing.put(data.drawings)
+          return
+        }
         const waiting = this.#waiting.get(data.id)
         if (!waiting) return
         if ('progress' in data) {

@@ -19,11 +19,12 @@ import {sheets, styleOf} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import {allergensLine, besides, modernFigure, sourceLine} from '../sheets/translation-text.js'
 import {say} from '../sheets/words/index.js'
-import {lastMorning, type Morning, type Planned, planFolder, readFolder, readReceiptFile} from './chain.js'
+import {knowsMorning, lastMorning, type Planned, planFolder, readFolder, readReceiptFile, recallMorning} from './chain.js'
 import {receiptPaths} from './folder.js'
 import type {
   Asks,
   Drawing,
+  Drawings,
   FolderView,
   IngredientView,
   Name,
@@ -36,6 +37,7 @@ import type {
   Showing,
   StepView,
 } from './protocol.js'
+import {openShelf} from './shelf.js'
 
 /** The same core as the command's, away from the page's own thread, so that no key waits for it. */
 
@@ -177,32 +179,78 @@ function planned(
   files: ReadonlyMap<string, string>,
   now: number | null,
   progress: (share: number) => void,
-  more: {readonly quick?: boolean; readonly morning?: Morning | null} = {},
+  quick = false,
 ): Planned {
   if (last && last.now === now && same(last.files, files)) return last.planned
   const made = planFolder(files, {
     progress,
     ...(now === null ? {} : {now}),
-    ...(more.quick ? {effort: 'quick' as const} : {}),
-    ...(more.morning ? {morning: more.morning} : {}),
+    ...(quick ? {effort: 'quick' as const} : {}),
   })
   // A quick plan is for the moment; the sheets and the next asking want the full one.
-  if (!more.quick) last = {files, now, planned: made}
+  if (!quick) last = {files, now, planned: made}
   return made
 }
 
-function plan(
-  {files, showing, now, quick, morning, has}: Asks['plan']['ask'],
-  progress: (share: number) => void,
-): Asks['plan']['answer'] {
+/**
+ * The plan of the day's morning, kept and fetched by the workers themselves: it is large, and would hold the page up if it went through
+ * its thread. A browser that keeps nothing plans the morning once for each worker.
+ */
+const mornings = {
+  kept: '',
+  async fetch(day: string, files: ReadonlyMap<string, string>): Promise<void> {
+    if (knowsMorning(files)) return
+    try {
+      const shelf = await openShelf()
+      const row = await shelf.get('mornings', day)
+      shelf.close()
+      if (!row) return
+      recallMorning(files, row.morning)
+      if (knowsMorning(files)) this.kept = row.morning.key
+    } catch {
+      // What cannot be fetched is planned.
+    }
+  },
+  async keep(day: string): Promise<void> {
+    const morning = lastMorning()
+    if (!morning || morning.key === this.kept) return
+    try {
+      const shelf = await openShelf()
+      await shelf.put('mornings', {day, morning})
+      shelf.close()
+      this.kept = morning.key
+    } catch {
+      // What cannot be kept is planned again.
+    }
+  },
+}
+
+interface Telling {
+  readonly progress: (share: number) => void
+  readonly drawings: (drawings: Drawings) => void
+}
+
+async function plan({files, showing, now, quick, day}: Asks['plan']['ask'], tell: Telling): Promise<Asks['plan']['answer']> {
+  await mornings.fetch(day, files)
+  if (quick && !knowsMorning(files)) return null
   const from = performance.now()
-  const found = planned(files, now, progress, {quick, morning})
+  const found = planned(files, now, tell.progress, quick)
   if (!found.ok) return {ok: false, messages: found.messages}
+  const planning = performance.now()
+  const view = planView(found, showing)
+  later.push(
+    () => mornings.keep(day),
+    () => tell.drawings(drawingsOf(found, showing)),
+  )
+  const end = performance.now()
+  return {ok: true, view: {...view, took: end - from, parts: {plan: planning - from, view: end - planning}}}
+}
+
+function planView(found: Planned & {ok: true}, showing: Showing): Omit<PlanView, 'took' | 'parts'> {
   const style = styled(showing)
   const {plan, problem, messages} = found.made
   const {oven} = found.read
-  const {forecast, ...rest} = plan
-  const rows = numbered(plan, problem)
+  const {forecast} = plan
   const seen = new Map<string, number>()
   const steps = plan.steps.map((step): StepView => {
     const said = stepWords(step, problem, style)
@@ -223,30 +271,14 @@ function plan(
       past: step.past ?? false,
     }
   })
-  const readings = found.read.log?.readings ?? []
-  const chart: Drawing = {
-    title: style.words['sheet.heat'],
-    svg: svgText(
-      heatChart(forecast, chartData(plan, problem, readings), {
-        style,
-        id: 'day-heat',
-        ...(plan.fires ? {fires: plan.fires} : {}),
-      }),
-    ),
-    lines: [],
-  }
-  const floors = plan.loads.map(
-    (load): Drawing => ({
-      title: say(style.words, 'map.title', {number: load.number, time: clock(load.at, style)}),
-      svg: svgText(floorMap(load, plan, problem, {style, id: `load-${load.number}`})),
-      lines: rows
-        .filter((row) => row.load === load.number)
-        .map((row) => `${row.number} ${row.title}, ${countOf(row)}: ${style.words['action.draw']} ${drawBetween(row, style)}`),
-    }),
-  )
-  const view: PlanView = {
+  return {
     day: found.read.day,
-    plan: rest,
+    plan: {
+      possible: plan.possible,
+      lit: plan.lit,
+      ready: plan.ready,
+      loads: plan.loads.map((load) => ({dishes: load.dishes.map(({dish, draw}) => ({dish, draw: draw.likely}))})),
+    },
     head: planHead({plan, problem, oven}, style),
     steps,
     score: scoreLines(plan, style),
@@ -262,8 +294,7 @@ function plan(
       why,
     })),
     believed: found.believed,
-    chart,
-    floors,
+    today: found.today,
     dishes: problem.dishes.map((dish) => ({
       id: dish.id,
       title: dishTitle(problem, dish.id),
@@ -271,17 +302,68 @@ function plan(
       amount: `${dish.count} × ${dish.vessel.name}`,
     })),
     messages: [...found.read.messages, ...messages].filter((m) => m.severity === 'warning').slice(0, 100),
-    baking: {step: forecast.step, lit: plan.lit, ...forecast.baking},
-    took: performance.now() - from,
+    baking: {
+      step: forecast.step,
+      lit: plan.lit,
+      low: forecast.baking.low,
+      high: forecast.baking.high,
+    },
   }
-  const planning = lastMorning()
-  return {ok: true, view, morning: planning && planning.key !== has ? planning : null}
 }
 
-function allSheets(
-  {files, showing, audience, now}: Asks['sheets']['ask'],
-  progress: (share: number) => void,
-): Asks['sheets']['answer'] {
+function drawingsOf(found: Planned & {ok: true}, showing: Showing): Drawings {
+  const style = styled(showing)
+  const {plan, problem} = found.made
+  const rows = numbered(plan, problem)
+  return {
+    chart: {
+      title: style.words['sheet.heat'],
+      svg: svgText(
+        heatChart(plan.forecast, chartData(plan, problem, found.read.log?.readings ?? []), {
+          style,
+          id: 'day-heat',
+          ...(plan.fires ? {fires: plan.fires} : {}),
+        }),
+      ),
+      lines: [],
+    },
+    floors: plan.loads.map(
+      (load): Drawing => ({
+        title: say(style.words, 'map.title', {number: load.number, time: clock(load.at, style)}),
+        svg: svgText(floorMap(load, plan, problem, {style, id: `load-${load.number}`})),
+        lines: rows
+          .filter((row) => row.load === load.number)
+          .map(
+            (row) =>
+              `${row.number} ${row.title}, ${countOf(row, style)}: ${style.words['action.draw']} ${drawBetween(row, style)}`,
+          ),
+      }),
+    ),
+  }
+}
+
+/**
+ * Before anything is noted: the morning's plan fetched, the folder read, the oven's past weighed, and one rest of a day planned for
+ * nothing, because code that has run once runs several times faster.
+ */
+async function ready({files, showing, day}: Asks['ready']['ask']): Promise<boolean> {
+  await mornings.fetch(day, files)
+  if (!knowsMorning(files)) return false
+  const {day: dated} = readFolder(files)
+  const morning = lastMorning()
+  if (!dated || !morning) return false
+  const path = `firings/${dated.date}.md`
+  if ((files.get(path) ?? '').trim() !== '') return true
+  const {plan: whole} = morning.made
+  const at = (minutes: number): string =>
+    `${String(Math.floor(minutes / 60) % 24).padStart(2, '0')}:${String(Math.floor(minutes) % 60).padStart(2, '0')}`
+  const rehearsed = `---\ndate: ${dated.date}\nlit: ${at(whole.lit)}\nraked: ${at(whole.raked)}\n---\n\n| time | reading | value |\n| --- | --- | --- |\n| ${at(whole.ready)} | floor | ${Math.round(whole.forecast.floor.likely[Math.round((whole.ready - whole.lit) / whole.forecast.step)] ?? 250)} °C |\n`
+  const found = planFolder(new Map([...files, [path, rehearsed]]), {effort: 'quick', now: whole.ready})
+  if (found.ok) planView(found, showing)
+  return true
+}
+
+function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {progress}: Telling): Asks['sheets']['answer'] {
   const found = planned(files, now, progress)
   if (!found.ok) return {ok: false, messages: found.messages}
   const {read, made} = found
@@ -339,30 +421,40 @@ function sign({words, showing}: Asks['sign']['ask']): Asks['sign']['answer'] {
   }
 }
 
-const work: {readonly [K in Name]: (ask: Asks[K]['ask'], progress: (share: number) => void) => Asks[K]['answer']} = {
+const work: {readonly [K in Name]: (ask: Asks[K]['ask'], tell: Telling) => Asks[K]['answer'] | Promise<Asks[K]['answer']>} = {
   receipt,
   folder,
   oven,
   plan,
+  ready,
   sheets: allSheets,
   note,
   sign,
 }
 
-addEventListener('message', ({data}: MessageEvent<Request>) => {
-  const {id, name, ask} = data
+/** What is done once the answer has gone. */
+const later: Array<() => void | Promise<void>> = []
+
+async function answer({id, name, ask}: Request): Promise<void> {
   let told = 0
   const progress = (share: number): void => {
-    // The page is told of the work at most thirty times a second.
+    // Nobody reads percents faster than this, and each is a drawing of the page.
     const at = performance.now()
-    if (at - told < 33 && share < 1) return
+    if (at - told < 250 && share < 1) return
     told = at
     post({id, progress: share})
   }
   try {
-    const run = work[name] as (ask: unknown, progress: (share: number) => void) => unknown
-    post({id, answer: run(ask, progress)})
+    const run = work[name] as (ask: unknown, tell: Telling) => unknown
+    post({id, answer: await run(ask, {progress, drawings: (drawings) => post({id, drawings})})})
+    while (later.length > 0) await later.shift()?.()
   } catch (error) {
+    later.length = 0
     post({id, failed: error instanceof Error ? `${error.name}: ${error.message}` : String(error)})
   }
+}
+
+let line = Promise.resolve()
+addEventListener('message', ({data}: MessageEvent<Request>) => {
+  line = line.then(() => answer(data))
 })

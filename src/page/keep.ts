@@ -1,49 +1,9 @@
-import {type DBSchema, type IDBPDatabase, openDB} from 'idb'
-import type {Morning} from './chain.js'
+import type {IDBPDatabase} from 'idb'
 import type {Folder} from './folder.js'
-import {type Change, changeOf, grown, merge, undone} from './merge.js'
+import {changeOf, grown, merge, undone} from './merge.js'
+import {type FileChange, type KeptDay, type KeptStep, openShelf, type Shelf} from './shelf.js'
 
-/** A bake day kept in the browser. */
-export interface KeptDay {
-  readonly id: string
-  readonly title: string
-  /** Milliseconds since 1970. */
-  readonly made: number
-  readonly changed: number
-}
-
-/** What one step did to one file. `was` and `is` tell whether the file was there before and after. */
-interface FileChange {
-  readonly path: string
-  readonly was: boolean
-  readonly is: boolean
-  readonly change: Change
-}
-
-/** One thing done, that can be undone. */
-export interface KeptStep {
-  readonly number?: number
-  readonly day: string
-  readonly at: number
-  /** A word of `words.steps`. */
-  readonly what: string
-  readonly changes: readonly FileChange[]
-  readonly undone: boolean
-}
-
-interface Stored {
-  readonly day: string
-  readonly path: string
-  readonly text: string
-}
-
-interface Shelf extends DBSchema {
-  days: {key: string; value: KeptDay}
-  files: {key: [string, string]; value: Stored; indexes: {day: string}}
-  steps: {key: number; value: KeptStep; indexes: {day: string}}
-  /** The day as planned before it began, so that a page opened again at the oven need not plan it again. */
-  mornings: {key: string; value: {readonly day: string; readonly morning: Morning}}
-}
+export type {KeptDay, KeptStep}
 
 /** Most steps that are kept to be undone. */
 const STEPS = 400
@@ -74,6 +34,9 @@ export class Keep {
     at: number
   } | null = null
 
+  /** Whether the last write only went on with the step that was open. */
+  grew = false
+
   private constructor(db: IDBPDatabase<Shelf>, channel: BroadcastChannel | null) {
     this.#db = db
     this.#channel = channel
@@ -81,14 +44,7 @@ export class Keep {
 
   /** Open the shelf. `told` is called when another tab has changed files of a day. */
   static async open(told: (day: string) => void): Promise<Keep> {
-    const db = await openDB<Shelf>('hearthfall', 1, {
-      upgrade(db) {
-        db.createObjectStore('days', {keyPath: 'id'})
-        db.createObjectStore('files', {keyPath: ['day', 'path']}).createIndex('day', 'day')
-        db.createObjectStore('steps', {keyPath: 'number', autoIncrement: true}).createIndex('day', 'day')
-        db.createObjectStore('mornings', {keyPath: 'day'})
-      },
-    })
+    const db = await openShelf()
     const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('hearthfall') : null
     channel?.addEventListener('message', ({data}: MessageEvent<{day: string}>) => told(data.day))
     return new Keep(db, channel)
@@ -105,14 +61,6 @@ export class Keep {
 
   steps(day: string): Promise<KeptStep[]> {
     return this.#db.getAllFromIndex('steps', 'day', day)
-  }
-
-  async morning(day: string): Promise<Morning | null> {
-    return (await this.#db.get('mornings', day))?.morning ?? null
-  }
-
-  async keepMorning(day: string, morning: Morning): Promise<void> {
-    await this.#db.put('mornings', {day, morning})
   }
 
   /** Put a new day on the shelf. A day that is there already is left as it is. */
@@ -189,6 +137,7 @@ export class Keep {
         }
       }
     }
+    this.grew = false
     const old = await days.get(day)
     await days.put({id: day, made: old?.made ?? now, title, changed: now})
     if (options.marks) {
@@ -232,6 +181,7 @@ export class Keep {
       if (step && before && whole) {
         await steps.put({...step, at: now, changes: [{...before, is: one.is, change: whole}]})
         open.at = now
+        this.grew = true
         return
       }
     }

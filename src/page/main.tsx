@@ -1,5 +1,5 @@
 import {type JSX, render} from 'preact'
-import {useEffect} from 'preact/hooks'
+import {useEffect, useState} from 'preact/hooks'
 import {Bake} from './bake.js'
 import {Company} from './day.js'
 import {titleOf} from './folder.js'
@@ -100,13 +100,31 @@ function Whole(): JSX.Element {
         </nav>
       ) : null}
       <main id="work" tabIndex={-1}>
-        {state.ready ? <Here place={place} /> : null}
+        {state.ready ? <Turning place={place} /> : null}
+        {state.ready ? <Useful /> : null}
       </main>
       <p class="said" role="status">
         {state.said}
       </p>
     </div>
   )
+}
+
+/** Marks the moment the first view can be used, for `scripts/page-measure.ts`. */
+function Useful(): null {
+  useEffect(() => void performance.mark('useful'), [])
+  return null
+}
+
+/** Turns from one view to another in two steps, so that clearing the one away and drawing the other never fall into one frame. */
+function Turning({place}: {readonly place: Place}): JSX.Element | null {
+  const [shown, setShown] = useState(place)
+  useEffect(() => {
+    if (shown === place) return
+    const timer = setTimeout(() => setShown(place))
+    return () => clearTimeout(timer)
+  }, [shown, place])
+  return shown === place ? <Here key={place} place={place} /> : null
 }
 
 function Here({place}: {readonly place: Place}): JSX.Element {

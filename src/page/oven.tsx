@@ -5,6 +5,7 @@ import {parseLength} from '../measure/quantity.js'
 import {type Stated, stated, titleOf, withStated, withTitle} from './folder.js'
 import {OvenDrawing, type Sizes} from './oven-drawing.js'
 import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
+import {Fold, Soon} from './slices.js'
 import {app, messagesOf, type State} from './state.js'
 import {words} from './words.js'
 
@@ -141,14 +142,14 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
               <Field
                 label={floor.shape === 'round' ? w.across : w.depth}
                 value={floor.first}
-                example="42 in"
+                example={w.example.floor}
                 onValue={(value) => setFloor(floor.shape, value, floor.second)}
               />
               {floor.shape === 'round' ? null : (
                 <Field
                   label={w.width}
                   value={floor.second}
-                  example="36 in"
+                  example={w.example.width}
                   onValue={(value) => setFloor(floor.shape, floor.first, value)}
                 />
               )}
@@ -158,19 +159,19 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
             <Field
               label={w.vaultHeight}
               value={words1(said.get('vault height'))}
-              example="16 in"
+              example={w.example.vaultHeight}
               onValue={(value) => set({'vault height': value})}
             />
             <Field
               label={w.mouthWidth}
               value={mouthWidth}
-              example="18 in"
+              example={w.example.mouthWidth}
               onValue={(value) => set({mouth: `${value} x ${mouthHeight}`})}
             />
             <Field
               label={w.mouthHeight}
               value={mouthHeight}
-              example="10 in"
+              example={w.example.mouthHeight}
               onValue={(value) => set({mouth: `${mouthWidth} x ${value}`})}
             />
           </div>
@@ -188,14 +189,18 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
                 <Field
                   label={w.thickness}
                   value={doorThick}
-                  example="2 in"
+                  example={w.example.door}
                   onValue={(value) => set({door: `${door} ${value}`})}
                 />
               )}
             </div>
           </fieldset>
-          <Layers title={w.hearth} lines={list(said.get('hearth'))} onLines={(lines) => set({hearth: lines})} />
-          <Layers title={w.vault} lines={list(said.get('vault'))} onLines={(lines) => set({vault: lines})} />
+          <Soon>
+            <Layers title={w.hearth} lines={list(said.get('hearth'))} onLines={(lines) => set({hearth: lines})} />
+          </Soon>
+          <Soon>
+            <Layers title={w.vault} lines={list(said.get('vault'))} onLines={(lines) => set({vault: lines})} />
+          </Soon>
           <div class="fields">
             <Choice
               label={w.place}
@@ -206,7 +211,7 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
             <Field
               label={w.ambient}
               value={words1(said.get('ambient'))}
-              example="60 °F"
+              example={w.example.ambient}
               onValue={(value) => set({ambient: value || null})}
             />
             <Choice
@@ -227,7 +232,7 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
             <Field
               label={w.moisture}
               value={/\d+(?:\.\d+)?/.exec(water ?? '')?.[0] ?? ''}
-              example="18"
+              example={w.example.moisture}
               mode="decimal"
               onValue={(value) => set({fuel: `${wood || 'oak'}, ${value} % moisture`})}
             />
@@ -235,17 +240,18 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
               label={w.start}
               hint={w.startHint}
               value={words1(said.get('start'))}
-              example="cold"
+              example={w.example.start}
               onValue={(value) => set({start: value || null})}
             />
           </div>
-          <details>
-            <summary>{w.asWritten}</summary>
-            <Page label={w.asWritten} hint={w.asWrittenHint} value={text} rows={18} onValue={change} />
-          </details>
+          <Fold title={w.asWritten}>
+            {() => <Page label={w.asWritten} hint={w.asWrittenHint} value={text} rows={18} onValue={change} />}
+          </Fold>
         </div>
         <div class="beside-form">
-          <OvenDrawing sizes={sizesOf(said)} />
+          <Soon>
+            <OvenDrawing sizes={sizesOf(said)} />
+          </Soon>
           <Messages messages={faults} title={words.receipts.messages} />
           <h2>{w.falls}</h2>
           <Do onDo={() => void app.askOven()} off={faults.some((m) => m.severity === 'error')}>
@@ -316,7 +322,7 @@ function Layers({
                 label={`${w.layer(i + 1)}: ${w.thickness}`}
                 bare
                 value={thick}
-                example="4 in"
+                example={w.example.layer}
                 onValue={(value) => put(i, `${material} ${value}`)}
               />
               <Do label={`${title}: ${w.takeLayer(i + 1)}`} onDo={() => onLines(lines.filter((_, k) => k !== i))}>

@@ -2,6 +2,7 @@ import type {ComponentChildren, JSX} from 'preact'
 import {useEffect, useId, useRef, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Drawing} from './protocol.js'
+import {inAPause} from './slices.js'
 import {words} from './words.js'
 
 /** A box to type a short value into, with its label. While it is being typed in, the file behind it does not change what stands in it. */
@@ -209,9 +210,18 @@ export function Messages(props: {
  * would let no script of it run either.
  */
 export function Figure(props: {readonly drawing: Drawing; readonly small?: boolean}): JSX.Element {
+  const {svg} = props.drawing
+  const [shown, setShown] = useState('')
+  // A drawing is as long to read as a page of text: each waits for its own pause, and its place is kept for it.
+  useEffect(() => inAPause(() => setShown(svg)), [svg])
+  const [, width, height] = /viewBox="[-\d.]+ [-\d.]+ ([\d.]+) ([\d.]+)"/.exec(svg) ?? []
   return (
     <figure class={props.small ? 'drawing small' : 'drawing'}>
-      <div class="paper" dangerouslySetInnerHTML={{__html: props.drawing.svg}} />
+      <div
+        class="paper"
+        {...(shown === '' && width && height ? {style: {aspectRatio: `${width} / ${height}`}} : {})}
+        dangerouslySetInnerHTML={{__html: shown}}
+      />
       {props.drawing.lines.length > 0 ? (
         <figcaption>
           <strong>{props.drawing.title}</strong>

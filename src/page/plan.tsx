@@ -1,7 +1,10 @@
 import type {JSX} from 'preact'
+import {useMemo} from 'preact/hooks'
 import {clock} from '../sheets/figures.js'
+import {withStated} from './folder.js'
 import {Do, Figure, Messages} from './parts.js'
-import type {PlanView} from './protocol.js'
+import type {Drawings, PlanView, Showing, StepView} from './protocol.js'
+import {Soon, useGrowing} from './slices.js'
 import {app, type State} from './state.js'
 import {styleOf} from './style.js'
 import {words} from './words.js'
@@ -9,13 +12,21 @@ import {words} from './words.js'
 const w = words.plan
 
 export function PlanPage({state}: {readonly state: State}): JSX.Element {
-  const {planning} = state
+  const {planning, likes} = state
+  const {view, drawings} = planning
+  const {showing} = likes
+  // The plan is drawn when it is another plan, not at every percent of the next.
+  const made = useMemo(
+    () => (view ? <Made view={view} drawings={drawings} showing={showing} /> : null),
+    [view, drawings, showing],
+  )
   return (
     <div class="plan">
       <h1>{w.title}</h1>
       <p class="lead">{w.lead}</p>
       <PlanWork state={state} />
-      {planning.view ? <Made view={planning.view} state={state} /> : null}
+      {view ? <Fires state={state} /> : null}
+      {made}
     </div>
   )
 }
@@ -53,8 +64,74 @@ export function PlanWork({state}: {readonly state: State}): JSX.Element {
   )
 }
 
-function Made({view, state}: {readonly view: PlanView; readonly state: State}): JSX.Element {
-  const style = styleOf(state.likes.showing)
+/** One fire or two, until the first is lit. */
+function Fires({state}: {readonly state: State}): JSX.Element | null {
+  const text = state.files.get('day.md')
+  const day = state.folder?.day
+  if (text === undefined || !day || state.folder?.log?.lit != null || state.planning.state === 'working') return null
+  const two = day.firings >= 2
+  return (
+    <div class="row fires">
+      <Do
+        onDo={() => {
+          app.edit(new Map([['day.md', withStated(app.state.files.get('day.md') ?? text, {firings: two ? null : '2'})]]), 'fires')
+          void app.plan()
+        }}
+      >
+        {two ? w.oneFire : w.twoFires}
+      </Do>
+      <p class="hint">{w.firesHint}</p>
+    </div>
+  )
+}
+
+/** The drawings of a plan, or a word that they are coming. */
+export function Floors({drawings}: {readonly drawings: Drawings | null}): JSX.Element {
+  return drawings === null ? (
+    <p class="hint">{w.drawing}</p>
+  ) : (
+    <div class="floors">
+      {drawings.floors.map((floor) => (
+        <Figure key={floor.title} drawing={floor} small />
+      ))}
+    </div>
+  )
+}
+
+function Steps({steps, showing}: {readonly steps: readonly StepView[]; readonly showing: Showing}): JSX.Element {
+  const style = styleOf(showing)
+  const shown = useGrowing(steps.length)
+  return (
+    <table class="hours" aria-busy={shown < steps.length ? 'true' : undefined}>
+      <thead>
+        <tr>
+          <th scope="col">{w.time}</th>
+          <th scope="col">{w.doing}</th>
+          <th scope="col">{w.sign}</th>
+        </tr>
+      </thead>
+      <tbody>
+        {steps.slice(0, shown).map((step) => (
+          <tr key={step.key} class={step.past ? 'past' : ''}>
+            <th scope="row">{clock(step.at, style)}</th>
+            <td>{step.say}</td>
+            <td>{step.sign}</td>
+          </tr>
+        ))}
+      </tbody>
+    </table>
+  )
+}
+
+function Made({
+  view,
+  drawings,
+  showing,
+}: {
+  readonly view: PlanView
+  readonly drawings: Drawings | null
+  readonly showing: Showing
+}): JSX.Element {
   return (
     <article>
       <h2>{view.head.title}</h2>
@@ -84,39 +161,49 @@ function Made({view, state}: {readonly view: PlanView; readonly state: State}): 
         </section>
       ) : null}
       <Changes view={view} />
+      {view.today.length > 0 ? (
+        <section>
+          <h3>{words.moved.told}</h3>
+          <ul>
+            {view.today.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
       <h3>{w.heat}</h3>
-      <Figure drawing={view.chart} />
+      {drawings ? <Figure drawing={drawings.chart} /> : <p class="hint">{w.drawing}</p>}
       <h3>{w.steps}</h3>
-      <table class="hours">
-        <thead>
-          <tr>
-            <th scope="col">{w.time}</th>
-            <th scope="col">{w.doing}</th>
-            <th scope="col">{w.sign}</th>
-          </tr>
-        </thead>
-        <tbody>
-          {view.steps.map((step) => (
-            <tr key={`${step.key}@${step.at}`} class={step.past ? 'past' : ''}>
-              <th scope="row">{clock(step.at, style)}</th>
-              <td>{step.say}</td>
-              <td>{step.sign}</td>
-            </tr>
-          ))}
-        </tbody>
-      </table>
+      <Steps steps={view.steps} showing={showing} />
       <h3>{w.floor}</h3>
-      <div class="floors">
-        {view.floors.map((floor) => (
-          <Figure key={floor.title} drawing={floor} small />
-        ))}
-      </div>
+      <Floors drawings={drawings} />
+      <Soon>
+        <Judged view={view} />
+      </Soon>
+    </article>
+  )
+}
+
+/** How good the plan is, and what there would be room for. */
+function Judged({view}: {readonly view: PlanView}): JSX.Element {
+  return (
+    <>
       {view.suggestions.length > 0 ? (
         <>
           <h3>{w.spare}</h3>
           <ul>
             {view.suggestions.map((one) => (
               <li key={one}>{one}</li>
+            ))}
+          </ul>
+        </>
+      ) : null}
+      {view.believed.length > 0 ? (
+        <>
+          <h3>{words.moved.believed}</h3>
+          <ul>
+            {view.believed.map((line) => (
+              <li key={line}>{line}</li>
             ))}
           </ul>
         </>
@@ -129,7 +216,7 @@ function Made({view, state}: {readonly view: PlanView; readonly state: State}): 
       </ul>
       <p class="hint">{w.took((view.took / 1000).toFixed(1))}</p>
       <Messages messages={view.messages} title={w.warnings} />
-    </article>
+    </>
   )
 }
 

@@ -1,9 +1,10 @@
 import type {JSX} from 'preact'
-import {useRef, useState} from 'preact/hooks'
+import {useEffect, useRef, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
 import {Choice, Do, Messages, save} from './parts.js'
 import type {Showing} from './protocol.js'
+import {inAPause} from './slices.js'
 import {app, type State} from './state.js'
 import {words} from './words.js'
 import {zipFolder} from './zip.js'
@@ -14,7 +15,10 @@ export function Print({state}: {readonly state: State}): JSX.Element {
   const [sheets, setSheets] = useState<ReadonlyMap<string, string>>(new Map())
   const [faults, setFaults] = useState<readonly Message[]>([])
   const [working, setWorking] = useState(false)
+  const [times, setTimes] = useState(0)
   const [path, setPath] = useState('pin-up.html')
+  /** The sheet that stands whole in the frame and may be printed. */
+  const [whole, setWhole] = useState('')
   const frame = useRef<HTMLIFrameElement>(null)
   const {showing, audience} = state.likes
   const like = (change: Partial<Showing>): void => {
@@ -26,6 +30,8 @@ export function Print({state}: {readonly state: State}): JSX.Element {
     try {
       const made = await app.sheets()
       if (made instanceof Map) {
+        setWhole('')
+        setTimes(times + 1)
         setSheets(made)
         setFaults([])
         if (!made.has(path)) setPath('pin-up.html')
@@ -97,29 +103,22 @@ export function Print({state}: {readonly state: State}): JSX.Element {
               options={html.map((one) => [one, titleOf(sheets.get(one)!)] as const)}
               onValue={setPath}
             />
-            <Do kind="main" onDo={() => frame.current?.contentWindow?.print()}>
+            <Do kind="main" off={whole !== path} onDo={() => frame.current?.contentWindow?.print()}>
               {w.print}
             </Do>
             <Do onDo={() => save(stem(path), shown ?? '', 'text/html')}>{w.save}</Do>
           </div>
           {shown ? (
-            // The sheet has no script and a policy of its own; the frame has none either. Its own links lead to the other sheets.
-            <iframe
-              ref={frame}
-              class="sheet-frame"
+            <Sheet
+              key={`${times} ${path}`}
+              frame={frame}
+              html={shown}
               title={w.shown(title)}
-              sandbox="allow-same-origin allow-modals"
-              srcDoc={shown}
-              onLoad={(event) =>
-                event.currentTarget.contentDocument?.addEventListener('click', (click) => {
-                  const link = (click.target as Element | null)?.closest('a')
-                  const to = link?.getAttribute('href') ?? ''
-                  if (!link || to.startsWith('#')) return
-                  click.preventDefault()
-                  const target = new URL(to, new URL(path, 'https://sheet.invalid/')).pathname.slice(1)
-                  if (sheets.has(target)) setPath(target)
-                })
-              }
+              onWhole={() => setWhole(path)}
+              onLink={(to) => {
+                const target = new URL(to, new URL(path, 'https://sheet.invalid/')).pathname.slice(1)
+                if (sheets.has(target)) setPath(target)
+              }}
             />
           ) : null}
           <h2>{w.files}</h2>
@@ -136,11 +135,87 @@ export function Print({state}: {readonly state: State}): JSX.Element {
   )
 }
 
-const titleOf = (html: string): string => {
+/** A sheet taken apart: its page without what stands in it, and the parts that go in. */
+function partsOf(html: string): {
+  readonly bare: string
+  readonly parts: ReadonlyArray<{readonly node: Element; readonly into: number}>
+} {
+  const whole = new DOMParser().parseFromString(html, 'text/html')
+  // Each part with the place of the part it belongs into, or −1 for the page itself; a long part comes empty, and its children follow.
+  const parts: Array<{readonly node: Element; readonly into: number}> = []
+  for (const node of [...(whole.querySelector('main')?.children ?? [])]) {
+    const children = /^(?:article|section)$/.test(node.localName) ? [...node.children] : []
+    const own = parts.push({node, into: -1}) - 1
+    for (const child of children) parts.push({node: child, into: own})
+  }
+  for (const {node} of parts) node.remove()
+  return {bare: `<!doctype html>${whole.documentElement.outerHTML}`, parts}
+}
+
+/**
+ * A sheet in a frame. It has no script and a policy of its own; the frame has none either. A sheet of many pages is laid out one part at
+ * a time, so that the page does not stand still.
+ */
+function Sheet(props: {
+  readonly frame: {current: HTMLIFrameElement | null}
+  readonly html: string
+  readonly title: string
+  readonly onWhole: () => void
+  readonly onLink: (to: string) => void
+}): JSX.Element {
+  const {html} = props
+  const [sheet, setSheet] = useState<ReturnType<typeof partsOf> | null>(null)
+  useEffect(() => inAPause(() => setSheet(partsOf(html))), [html])
+  const [ready, setReady] = useState(false)
+  useEffect(() => {
+    const page = props.frame.current?.contentDocument
+    const main = page?.querySelector('main')
+    if (!ready || !sheet || !page || !main) return
+    let stop = (): void => {}
+    const put = (i: number): void => {
+      const part = sheet.parts[i]
+      if (!part) {
+        props.onWhole()
+        return
+      }
+      ;(sheet.parts[part.into]?.node ?? main).append(part.node)
+      stop = inAPause(() => put(i + 1))
+    }
+    put(0)
+    return () => stop()
+  }, [ready, sheet])
+  return sheet === null ? (
+    <p class="hint">{w.working}</p>
+  ) : (
+    <iframe
+      ref={props.frame}
+      class="sheet-frame"
+      title={props.title}
+      sandbox="allow-same-origin allow-modals"
+      srcDoc={sheet.bare}
+      onLoad={(event) => {
+        event.currentTarget.contentDocument?.addEventListener('click', (click) => {
+          const link = (click.target as Element | null)?.closest('a')
+          const to = link?.getAttribute('href') ?? ''
+          if (!link || to.startsWith('#')) return
+          click.preventDefault()
+          props.onLink(to)
+        })
+        setReady(true)
+      }}
+    />
+  )
+}
+
+/** The title of a sheet, without the day's. Asked of every sheet, so it is read off the text. */
+function titleOf(html: string): string {
   const raw = /<title>([^<]*)<\/title>/.exec(html)?.[1] ?? ''
-  const text = new DOMParser().parseFromString(`<title>${raw}</title>`, 'text/html').title
+  const text = raw.replace(/&(?:#(\d+)|#x([\da-f]+)|(amp|lt|gt|quot));/gi, (_, ten?: string, hex?: string, name?: string) =>
+    ten ? String.fromCodePoint(Number(ten)) : hex ? String.fromCodePoint(Number.parseInt(hex, 16)) : (named[name ?? ''] ?? ''),
+  )
   return text.split(': ')[0] || text
 }
+const named: Readonly<Record<string, string>> = {amp: '&', lt: '<', gt: '>', quot: '"'}
 
 const kindOf = (path: string): string =>
   ({svg: 'image/svg+xml', ics: 'text/calendar', csv: 'text/csv', json: 'application/json', md: 'text/markdown'})[

@@ -4,7 +4,6 @@ import type {OvenSpec} from '../oven/types.js'
 import type {Day, Plan} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
-import type {Morning} from './chain.js'
 
 /** How figures are shown; the worker makes a `Style` of it. */
 export interface Showing {
@@ -97,17 +96,19 @@ export interface Drawing {
 /** A plan as the page shows it. */
 export interface PlanView {
   readonly day: Day
-  readonly plan: Omit<Plan, 'forecast'>
+  /** As much of the plan as the page itself reckons with; the rest stays with the worker. */
+  readonly plan: Pick<Plan, 'possible' | 'lit' | 'ready'> & {
+    readonly loads: ReadonlyArray<{readonly dishes: ReadonlyArray<{readonly dish: string; readonly draw: number}>}>
+  }
   readonly head: {readonly title: string; readonly lines: readonly string[]}
   readonly steps: readonly StepView[]
   readonly score: readonly string[]
   readonly unplaced: ReadonlyArray<{readonly dish: string; readonly reason: string; readonly remedies: readonly string[]}>
   readonly suggestions: readonly string[]
   readonly changes: ReadonlyArray<{readonly dish: string | null; readonly what: string; readonly why: string}>
-  /** What past firings and today's readings say of the oven. */
+  /** What past firings and what today's readings say of the oven. */
   readonly believed: readonly string[]
-  readonly chart: Drawing
-  readonly floors: readonly Drawing[]
+  readonly today: readonly string[]
   readonly dishes: ReadonlyArray<{readonly id: string; readonly title: string; readonly stem: string; readonly amount: string}>
   readonly messages: readonly Message[]
   /** Baking temperature every `step` minutes from `lit`, °C. */
@@ -115,11 +116,17 @@ export interface PlanView {
     readonly step: number
     readonly lit: number
     readonly low: readonly number[]
-    readonly likely: readonly number[]
     readonly high: readonly number[]
   }
-  /** What a figure of the planner took, ms. */
+  /** What the answer took the worker, ms: all of it, and by part. */
   readonly took: number
+  readonly parts: Readonly<Record<'plan' | 'view', number>>
+}
+
+/** The drawings of a plan, which follow it: nobody waits for them to know what to do next. */
+export interface Drawings {
+  readonly chart: Drawing
+  readonly floors: readonly Drawing[]
 }
 
 /** One line of the day with the words of its language. */
@@ -150,18 +157,22 @@ export interface Asks {
   folder: {ask: {files: ReadonlyMap<string, string>}; answer: FolderView}
   oven: {ask: {files: ReadonlyMap<string, string>; showing: Showing}; answer: OvenView | null}
   plan: {
-    /** `quick`: what a cook can wait for at the oven; the full search follows. */
+    /**
+     * `quick`: what a cook can wait for at the oven; the full search follows. `day` names the day on the shelf, where the plan of its
+     * morning is kept.
+     */
     ask: {
       files: ReadonlyMap<string, string>
       showing: Showing
       now: number | null
       quick: boolean
-      morning: Morning | null
-      has: string
+      day: string
     }
-    /** `morning` only where it was planned anew. */
-    answer: {ok: true; view: PlanView; morning: Morning | null} | {ok: false; messages: readonly Message[]}
+    /** The drawings follow the answer. Null: a quick answer was wanted, and the morning's plan is not there to begin from. */
+    answer: {ok: true; view: PlanView} | {ok: false; messages: readonly Message[]} | null
   }
+  /** Do beforehand whatever a note at the oven would have to wait for. */
+  ready: {ask: {files: ReadonlyMap<string, string>; showing: Showing; day: string}; answer: boolean}
   sheets: {
     ask: {files: ReadonlyMap<string, string>; showing: Showing; audience: Audience; now: number | null}
     answer: {ok: true; sheets: ReadonlyMap<string, string>} | {ok: false; messages: readonly Message[]}
@@ -183,4 +194,5 @@ export type Request = {[K in Name]: {readonly id: number; readonly name: K; read
 export type Reply =
   | {readonly id: number; readonly answer: unknown}
   | {readonly id: number; readonly progress: number}
+  | {readonly id: number; readonly drawings: Drawings}
   | {readonly id: number; readonly failed: string}

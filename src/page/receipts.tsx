@@ -1,5 +1,5 @@
 import type {JSX} from 'preact'
-import {useState} from 'preact/hooks'
+import {useMemo, useState} from 'preact/hooks'
 import {
   type Folder,
   freeReceiptPath,
@@ -14,6 +14,7 @@ import {
 } from './folder.js'
 import {Bring, Choice, Do, Field, Messages, Page} from './parts.js'
 import type {IngredientView, ReceiptView} from './protocol.js'
+import {Fold, Soon, useGrowing} from './slices.js'
 import {app, type State} from './state.js'
 import {words} from './words.js'
 import {isText} from './zip.js'
@@ -79,7 +80,42 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
   const {files, receipt} = state
   const paths = receiptPaths(files)
   const [over, setOver] = useState(false)
-  const listed = new Map(state.folder?.receipts.map((one) => [one.path, one]))
+  const {folder} = state
+  const shown = useGrowing(paths.length, 10, 10)
+  // At a key only the text changes; the pile is drawn again when something of it does.
+  const pile = useMemo(() => {
+    const listed = new Map(folder?.receipts.map((one) => [one.path, one]))
+    return (
+      <ul>
+        {paths.slice(0, shown).map((path) => {
+          const one = listed.get(path)
+          return (
+            <li key={path}>
+              <button
+                type="button"
+                class="slip"
+                aria-current={path === receipt.path ? 'true' : undefined}
+                onClick={() => app.choose(path)}
+              >
+                <span class="slip-title">
+                  {one && one.count > 0 ? one.title : titleOf(files.get(path) ?? '') || words.receipts.unnamed}
+                </span>
+                <span class="slip-note">
+                  {[
+                    path.replace(/^receipts\//, ''),
+                    one ? w.count(one.count) : '',
+                    one && one.faults > 0 ? w.faults(one.faults) : '',
+                  ]
+                    .filter(Boolean)
+                    .join(' · ')}
+                </span>
+              </button>
+            </li>
+          )
+        })}
+      </ul>
+    )
+  }, [folder, paths.join('\n'), receipt.path, shown])
   return (
     // biome-ignore lint/a11y/noStaticElementInteractions: dropping files is an extra; the buttons below do the same
     <div
@@ -123,34 +159,7 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
         <section class="pile">
           <h2>{w.pile}</h2>
           {paths.length === 0 ? <p>{w.empty}</p> : null}
-          <ul>
-            {paths.map((path) => {
-              const one = listed.get(path)
-              return (
-                <li key={path}>
-                  <button
-                    type="button"
-                    class="slip"
-                    aria-current={path === receipt.path ? 'true' : undefined}
-                    onClick={() => app.choose(path)}
-                  >
-                    <span class="slip-title">
-                      {one && one.count > 0 ? one.title : titleOf(files.get(path) ?? '') || words.receipts.unnamed}
-                    </span>
-                    <span class="slip-note">
-                      {[
-                        path.replace(/^receipts\//, ''),
-                        one ? w.count(one.count) : '',
-                        one && one.faults > 0 ? w.faults(one.faults) : '',
-                      ]
-                        .filter(Boolean)
-                        .join(' · ')}
-                    </span>
-                  </button>
-                </li>
-              )
-            })}
-          </ul>
+          {pile}
         </section>
         {receipt.path !== null && files.has(receipt.path) ? (
           <OneReceipt key={receipt.path} state={state} path={receipt.path} text={files.get(receipt.path)!} />
@@ -188,6 +197,13 @@ async function dropped(data: DataTransfer | null): Promise<Array<{name: string; 
 function OneReceipt({state, path, text}: {readonly state: State; readonly path: string; readonly text: string}): JSX.Element {
   const {reading} = state
   const read = reading?.path === path ? reading : null
+  const chosen = read?.chosen ?? null
+  const {readingOf} = state
+  // What was read is drawn when it was read anew, and not at every key.
+  const article = useMemo(
+    () => (chosen ? <AsRead key={`${path} ${chosen.start}`} view={chosen} path={path} text={readingOf} /> : null),
+    [chosen, path, readingOf],
+  )
   const typed = within(text, TYPED)
   return (
     <section class="one">
@@ -243,15 +259,7 @@ function OneReceipt({state, path, text}: {readonly state: State; readonly path: 
             onValue={(value) => app.choose(path, Number(value))}
           />
         ) : null}
-        {read ? (
-          read.chosen ? (
-            <AsRead view={read.chosen} path={path} text={text} />
-          ) : (
-            <p>{w.nothing}</p>
-          )
-        ) : (
-          <p>{text.trim() ? w.reading : w.nothing}</p>
-        )}
+        {read ? chosen ? article : <p>{w.nothing}</p> : <p>{text.trim() ? w.reading : w.nothing}</p>}
         {read ? <Messages messages={read.messages.filter((m) => m.rule !== 'empty')} title={w.messages} most={12} /> : null}
       </div>
     </section>
@@ -261,28 +269,33 @@ function OneReceipt({state, path, text}: {readonly state: State; readonly path: 
 const facts = ['year', 'place', 'serves', 'vessel', 'oven', 'bake', 'rise'] as const
 
 function Facts({path, text}: {readonly path: string; readonly text: string}): JSX.Element {
-  const said = stated(text.slice(0, 20_000))
   const set = (key: string, value: Stated | null): void =>
     app.edit(new Map([[path, withStated(text, {[key]: value})]]), 'facts', true)
   return (
-    <details class="facts">
-      <summary>{w.facts}</summary>
-      <p class="hint">{w.factsHint}</p>
-      <div class="fields">
-        {facts.map((key) => {
-          const value = said.get(key)
-          return (
-            <Field
-              key={key}
-              label={w.fact[key]}
-              value={typeof value === 'string' ? value : ''}
-              example={w.factExample[key]}
-              onValue={(now) => set(key, now.trim() === '' ? null : now.trim())}
-            />
-          )
-        })}
-      </div>
-    </details>
+    <Fold class="facts" title={w.facts}>
+      {() => {
+        const said = stated(text.slice(0, 20_000))
+        return (
+          <>
+            <p class="hint">{w.factsHint}</p>
+            <div class="fields">
+              {facts.map((key) => {
+                const value = said.get(key)
+                return (
+                  <Field
+                    key={key}
+                    label={w.fact[key]}
+                    value={typeof value === 'string' ? value : ''}
+                    example={w.factExample[key]}
+                    onValue={(now) => set(key, now.trim() === '' ? null : now.trim())}
+                  />
+                )
+              })}
+            </div>
+          </>
+        )
+      }}
+    </Fold>
   )
 }
 
@@ -314,6 +327,7 @@ function AsRead({view, path, text}: {readonly view: ReceiptView; readonly path: 
     ),
   ].sort((a, b) => a.start - b.start || b.end - a.end)
   const parts = [...new Set(view.ingredients.map((one) => one.part))]
+  const shown = useGrowing(view.ingredients.length, 4, 5)
   const from = w.from(view.year, view.place)
   const corrected = stated(text.slice(0, 40_000)).get('says')
   const says =
@@ -336,14 +350,27 @@ function AsRead({view, path, text}: {readonly view: ReceiptView; readonly path: 
             </tr>
           </thead>
           <tbody>
-            {view.ingredients.map((one, i) =>
-              one.part === part ? (
-                <Row key={`${one.start}-${i}`} id={`reading-${i}`} one={one} path={path} text={text} says={says} />
-              ) : null,
-            )}
+            {view.ingredients
+              .slice(0, shown)
+              .map((one, i) =>
+                one.part === part ? (
+                  <Row key={`${one.start}-${i}`} id={`reading-${i}`} one={one} path={path} text={text} says={says} />
+                ) : null,
+              )}
           </tbody>
         </table>
       ))}
+      <Soon>
+        <Besides view={view} />
+      </Soon>
+    </article>
+  )
+}
+
+/** What was read besides the ingredients. */
+function Besides({view}: {readonly view: ReceiptView}): JSX.Element {
+  return (
+    <>
       {view.heat.length > 0 ? (
         <>
           <h4>{w.heat}</h4>
@@ -393,7 +420,7 @@ function AsRead({view, path, text}: {readonly view: ReceiptView; readonly path: 
         </section>
       ) : null}
       <p>{view.allergens}</p>
-    </article>
+    </>
   )
 }
 
@@ -430,7 +457,9 @@ function Row(props: {
     const next: Record<string, string> = {...says}
     if (reading === null) delete next[one.text]
     else next[one.text] = reading
-    app.edit(new Map([[path, withStated(text, {says: Object.keys(next).length > 0 ? next : null})]]), 'right')
+    // The text may be longer by some keys than the one this was read from.
+    const now = app.state.files.get(path) ?? text
+    app.edit(new Map([[path, withStated(now, {says: Object.keys(next).length > 0 ? next : null})]]), 'right')
     setOpen(false)
   }
   return (
@@ -448,20 +477,23 @@ function Row(props: {
             </strong>
           ))}
           {one.why.length > 0 || one.notes.length > 0 ? (
-            <details>
-              <summary>{w.why}</summary>
-              <ol>
-                {one.why.map(({step, source}) => (
-                  <li key={step}>
-                    {step}
-                    {source ? <cite> {source}</cite> : null}
-                  </li>
-                ))}
-              </ol>
-              {one.notes.map((note) => (
-                <p key={note}>{note}</p>
-              ))}
-            </details>
+            <Fold title={w.why}>
+              {() => (
+                <>
+                  <ol>
+                    {one.why.map(({step, source}) => (
+                      <li key={step}>
+                        {step}
+                        {source ? <cite> {source}</cite> : null}
+                      </li>
+                    ))}
+                  </ol>
+                  {one.notes.map((note) => (
+                    <p key={note}>{note}</p>
+                  ))}
+                </>
+              )}
+            </Fold>
           ) : null}
           <Do onDo={() => setOpen(!open)} label={w.rightFor(one.text)} open={open}>
             {w.right}

@@ -1,14 +1,13 @@
 import {useEffect, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
-import type {Morning} from './chain.js'
 import {CARRIER, carriedFiles} from './embedded.js'
-import {CalledOff, Engine} from './engine.js'
+import {CalledOff, Engine, type Hearing} from './engine.js'
 import {type Folder, stated, titleOf} from './folder.js'
 import {Keep, type KeptDay, type KeptStep} from './keep.js'
 import {merge} from './merge.js'
 import {moved} from './moved.js'
-import type {Asks, FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
+import type {Asks, Drawings, FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
 import {words} from './words.js'
 
 /** Where one can stand on the page. */
@@ -30,6 +29,8 @@ export interface Planning {
   readonly state: 'none' | 'working' | 'made' | 'faults' | 'failed' | 'stopped'
   readonly share: number
   readonly view: PlanView | null
+  /** Of this view or, until they have come, of the one before it. */
+  readonly drawings: Drawings | null
   /** The folder the view was made from: another means that it is out of date. */
   readonly files: Folder | null
   readonly faults: readonly Message[]
@@ -59,6 +60,8 @@ export interface State {
   /** The receipt file and the receipt in it that is being looked at. */
   readonly receipt: {readonly path: string | null; readonly index: number}
   readonly reading: ReceiptFileView | null
+  /** The text that `reading` was read from: its places are places in that. */
+  readonly readingOf: string
   readonly readingMs: number
   readonly oven: OvenView | null
   readonly planning: Planning
@@ -76,7 +79,7 @@ const plainLikes: Likes = {
   audience: 'kitchen',
 }
 
-const noPlan: Planning = {state: 'none', share: 0, view: null, files: null, faults: [], failed: '', moved: null}
+const noPlan: Planning = {state: 'none', share: 0, view: null, drawings: null, files: null, faults: [], failed: '', moved: null}
 
 const LIKES = 'hearthfall-likes'
 const LAST = 'hearthfall-day'
@@ -123,6 +126,7 @@ export class App {
     folderFiles: null,
     receipt: {path: null, index: 0},
     reading: null,
+    readingOf: '',
     readingMs: 0,
     oven: null,
     planning: noPlan,
@@ -135,8 +139,6 @@ export class App {
   readonly #planner = new Engine()
   /** For the quick plan at the oven: never called off, so always warm. */
   readonly #quick = new Engine()
-  #morning: Morning | null = null
-  readonly #given = new Map<Engine, string>()
   #keep: Keep | null = null
   /** Texts as this tab last saw them kept. */
   #kept = new Map<string, string>()
@@ -204,7 +206,6 @@ export class App {
     store(LAST, day)
     if (this.#planner.busy) this.#planner.stop()
     this.#planRun++
-    this.#morning = (await this.#keep?.morning(day).catch(() => null)) ?? null
     const path = [...files.keys()].filter((p) => p.startsWith('receipts/')).sort()[0] ?? null
     this.set({
       ready: true,
@@ -221,8 +222,8 @@ export class App {
     })
     this.#look()
     this.#read()
-    // A page opened again in the middle of a day goes on where it was.
-    if (this.#morning && (this.state.place === 'bake' || this.state.place === 'plan')) void this.plan()
+    // A page opened again in the middle of a day goes on where it was; on the morning of one, it is ready for the first note.
+    if (this.state.place === 'bake' || this.state.place === 'plan') void this.#again()
   }
 
   async begin(files: Folder = new Map()): Promise<void> {
@@ -281,13 +282,16 @@ export class App {
     )
     const kinds = [...dirty.values()]
     try {
-      const title = titleOf(files.get('day.md') ?? '') || [...files.values()].map(titleOf).find(Boolean) || ''
+      const title = titleOf(files.get('day.md') ?? '') || firstTitle(files)
       const kept = await keep.write(day, title, wanted, kinds[0]?.what ?? '', {
         typing: kinds.every((one) => one.typing),
         ...(marks ? {marks} : {}),
       })
       this.#take(kept, new Map([...wanted].map(([path, {text}]) => [path, text])))
-      this.set({saving: this.#dirty.size > 0 ? 'keeping' : 'kept', steps: await keep.steps(day)})
+      // Typing on in one step changes only that step: the list of them is fetched when it is another list.
+      const steps = keep.grew ? this.state.steps : await keep.steps(day)
+      const saving = this.#dirty.size > 0 ? 'keeping' : 'kept'
+      if (steps !== this.state.steps || saving !== this.state.saving) this.set({saving, steps})
     } catch {
       for (const [path, kind] of dirty) if (!this.#dirty.has(path)) this.#dirty.set(path, kind)
       this.set({saving: 'failed'})
@@ -337,15 +341,20 @@ export class App {
   /** Take back the last step. */
   async undo(): Promise<void> {
     await this.flush()
-    const step = [...this.state.steps].reverse().find((one) => !one.undone)
+    const step = (await this.#steps()).reverse().find((one) => !one.undone)
     if (step) await this.#apply(step, Keep.taken(step, this.state.files), true)
   }
 
   /** Do again what was last taken back. */
   async redo(): Promise<void> {
     await this.flush()
-    const step = this.state.steps.find((one) => one.undone)
+    const step = (await this.#steps()).find((one) => one.undone)
     if (step) await this.#apply(step, Keep.again(step, this.state.files), false)
+  }
+
+  /** The steps with all that typing has added to the last of them. */
+  async #steps(): Promise<KeptStep[]> {
+    return (await this.#keep?.steps(this.state.day)) ?? []
   }
 
   async #apply(step: KeptStep, changes: Map<string, string | null> | null, back: boolean): Promise<void> {
@@ -401,7 +410,7 @@ export class App {
     this.#reader
       .ask('receipt', {path, text, index, showing: this.state.likes.showing})
       .then((reading) => {
-        if (this.state.receipt.path === path) this.set({reading, readingMs: performance.now() - from})
+        if (this.state.receipt.path === path) this.set({reading, readingOf: text, readingMs: performance.now() - from})
       })
       .catch((error: unknown) => this.#trouble(error))
       .finally(() => {
@@ -467,12 +476,22 @@ export class App {
     return folder?.day ? minutesOf(folder.day.date, folder.day.zone) : null
   }
 
+  /** Plan as soon as the page stands, if the morning's plan is kept: then there is little to wait for. */
+  async #again(): Promise<void> {
+    const {files, likes, day} = this.state
+    try {
+      if (await this.#quick.ask('ready', {files, showing: likes.showing, day})) if (day === this.state.day) await this.plan()
+    } catch (error) {
+      this.#trouble(error)
+    }
+  }
+
   /**
    * Make the plan, or what is left of it. A plan under way is called off first. On a day that has begun a quick plan comes first, and the
    * full search, on its own worker, puts it right if it finds better.
    */
   async plan(because = ''): Promise<void> {
-    await this.flush().catch(() => {})
+    void this.flush().catch(() => {})
     if (this.#planner.busy) this.#planner.stop()
     const run = ++this.#planRun
     const {files, likes, planning, day} = this.state
@@ -482,35 +501,38 @@ export class App {
     const begun = (files.get(`firings/${String(date)}.md`) ?? '').trim() !== ''
     const at = this.now()
     const now = begun && at !== null ? Math.floor(at) : null
-    const put = (found: Asks['plan']['answer'], state: 'made' | 'working'): void => {
+    const put = (found: NonNullable<Asks['plan']['answer']>, state: 'made' | 'working'): void => {
       if (run !== this.#planRun) return
       if (!found.ok) {
         this.set({planning: {...this.state.planning, state: 'faults', faults: found.messages}})
         return
       }
       const {view} = found
-      const told = because === '' || !before ? null : {lines: moved(before, view, likes.showing), because}
-      this.set({planning: {state, share: this.state.planning.share, view, files, faults: [], failed: '', moved: told}})
-      if (state === 'made') this.say(view.plan.possible ? words.plan.done : words.plan.doneInPart)
+      const settled = state === 'made'
+      const told = because === '' || !before ? null : {lines: moved(before, view, likes.showing, settled), because}
+      this.set({planning: {...this.state.planning, state, view, files, faults: [], failed: '', moved: told}})
+      if (settled) this.say(view.plan.possible ? words.plan.done : words.plan.doneInPart)
+    }
+    const drawings = (drawn: Drawings): void => {
+      if (run === this.#planRun) this.set({planning: {...this.state.planning, drawings: drawn}})
+    }
+    const progress = (share: number): void => {
+      if (run === this.#planRun) this.set({planning: {...this.state.planning, share}})
     }
     try {
-      const ask = {files, showing: likes.showing, now, has: this.#morning?.key ?? ''}
-      if (begun && this.#morning) {
-        const quick = await this.#quick.ask('plan', {...ask, quick: true, morning: this.#forEngine(this.#quick)})
-        put(quick, 'working')
-        if (!quick.ok || run !== this.#planRun) return
+      const ask = {files, showing: likes.showing, now, day}
+      if (begun) {
+        const quick = await this.#quick.ask('plan', {...ask, quick: true}, {drawings})
+        if (quick) put(quick, 'working')
+        if ((quick && !quick.ok) || run !== this.#planRun) return
+        // What is to be done now is on the page before the full search takes the processor.
+        await new Promise((resolve) => setTimeout(resolve, 100))
+        if (run !== this.#planRun) return
       }
-      const found = await this.#planner.ask('plan', {...ask, quick: false, morning: this.#forEngine(this.#planner)}, (share) => {
-        if (run === this.#planRun) this.set({planning: {...this.state.planning, share}})
-      })
-      if (found.ok && found.morning && day === this.state.day) {
-        this.#morning = found.morning
-        this.#given.set(this.#planner, `${this.#planner.life}:${found.morning.key}`)
-        void this.#keep?.keepMorning(day, found.morning).catch(() => {})
-      }
-      put(found, 'made')
-      // The worker for the oven reads the folder now, so that it need not when a note waits.
-      if (!begun) void this.#quick.ask('folder', {files}).catch(() => {})
+      const found = await this.#planner.ask('plan', {...ask, quick: false}, {progress, drawings})
+      if (found) put(found, 'made')
+      if (run === this.#planRun && found?.ok && !begun)
+        void this.#quick.ask('ready', {files, showing: likes.showing, day}).catch(() => {})
     } catch (error) {
       if (run !== this.#planRun) return
       if (error instanceof CalledOff) this.set({planning: {...this.state.planning, state: 'stopped'}})
@@ -519,14 +541,6 @@ export class App {
           planning: {...this.state.planning, state: 'failed', failed: error instanceof Error ? error.message : String(error)},
         })
     }
-  }
-
-  /** The morning's plan, where this worker has not had it yet: it is large, and copying it takes the page's own time. */
-  #forEngine(engine: Engine): Morning | null {
-    const mark = `${engine.life}:${this.#morning?.key ?? ''}`
-    if (!this.#morning || this.#given.get(engine) === mark) return null
-    this.#given.set(engine, mark)
-    return this.#morning
   }
 
   /** Call the planning off. */
@@ -575,7 +589,7 @@ export class App {
     return {ok: true, said: answer.said}
   }
 
-  ask: Engine['ask'] = (name, question, progress) => this.#reader.ask(name, question, progress)
+  ask: Engine['ask'] = (name, question, hearing?: Hearing) => this.#reader.ask(name, question, hearing)
 
   like(change: Partial<Likes>): void {
     const likes = {...this.state.likes, ...change}
@@ -586,6 +600,14 @@ export class App {
       if (this.state.planning.view) void this.plan()
     }
   }
+}
+
+function firstTitle(files: Folder): string {
+  for (const text of files.values()) {
+    const title = titleOf(text)
+    if (title) return title
+  }
+  return ''
 }
 
 const newId = (): string => `day-${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 8)}`

@@ -1,0 +1,219 @@
+/// <reference lib="dom" />
+import {readFileSync, rmSync, writeFileSync} from 'node:fs'
+import {join} from 'node:path'
+import type {Browser, BrowserContext, Page} from 'playwright-core'
+import {afterAll, beforeAll, describe, expect, it} from 'vitest'
+import {wave} from '../src/page/alarms.js'
+import {pageWith} from '../src/page/embedded.js'
+import {moved} from '../src/page/moved.js'
+import type {PlanView, Showing, StepView} from '../src/page/protocol.js'
+import {buildPage, hasBrowser, launch, listen} from './page-browser.js'
+
+// A small day of our own, on a date of which the page's clock says that it is not now.
+const files = new Map([
+  [
+    'day.md',
+    '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\nhands: 1\n---\n\n# A small day\n\n- [Loaf](receipts/loaf.md) — 4 loaves\n- [Cake](receipts/cake.md)\n',
+  ],
+  [
+    'oven.md',
+    '---\nfloor: round 42 in\nvault height: 16 in\nmouth: 18 in x 10 in\ndoor: oak 2 in\nhearth:\n  - common brick 4 in\n  - sand 6 in\nvault:\n  - common brick 9 in\nplace: outdoors\nambient: 60 °F\nfuel: oak, 18 % moisture\nstart: cold\n---\n\n# The oven at Sedge Corner\n',
+  ],
+  [
+    'receipts/loaf.md',
+    '---\nvessel: free-standing loaf 22 cm\n---\n\n# Loaf\n\n- 500 g flour\n- 320 ml water\n- 10 g salt\n- 7 g dry yeast\n\nLet it rise 2 hours. Bake at 230 °C for 40 minutes. Makes 1 loaf.\n',
+  ],
+  [
+    'receipts/cake.md',
+    '---\nyear: 1840\nplace: United States\n---\n\n# Cake\n\nHalf a pound of butter, half a pound of sugar, four eggs, a gill of milk and a pound of flour.\nBake it in a moderate oven three quarters of an hour. It makes one cake.\n',
+  ],
+])
+
+describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
+  let built: ReturnType<typeof buildPage>
+  let browser: Browser
+  let context: BrowserContext
+  let page: Page
+  let heard: ReturnType<typeof listen>
+
+  beforeAll(async () => {
+    built = buildPage()
+    browser = await launch()
+    const file = join(built.folder, 'small.html')
+    writeFileSync(file, pageWith(readFileSync(built.file, 'utf8'), files))
+    context = await browser.newContext({viewport: {width: 360, height: 740}, hasTouch: true, isMobile: true})
+    // What sounds, shakes and keeps the screen on is counted; what a machine without a loudspeaker does with it is not ours to test.
+    await context.addInitScript(() => {
+      const it = globalThis as unknown as {counted: {plays: string[]; shakes: number; held: number}}
+      it.counted = {plays: [], shakes: 0, held: 0}
+      HTMLMediaElement.prototype.play = function (this: HTMLMediaElement): Promise<void> {
+        if (!this.muted) it.counted.plays.push(this.src)
+        return Promise.resolve()
+      }
+      Object.defineProperty(navigator, 'vibrate', {
+        value: () => {
+          it.counted.shakes++
+          return true
+        },
+      })
+      Object.defineProperty(navigator, 'wakeLock', {
+        value: {
+          request: () => {
+            it.counted.held++
+            return Promise.resolve({
+              released: false,
+              release(this: {released: boolean}) {
+                if (!this.released) it.counted.held--
+                this.released = true
+                return Promise.resolve()
+              },
+            })
+          },
+        },
+      })
+    })
+    heard = listen(context)
+    page = await context.newPage()
+    await page.goto(`file://${file}#plan`)
+    await page.getByRole('button', {name: 'Plan the day'}).click()
+    await page.locator('table.hours').waitFor({timeout: 120_000})
+  }, 240_000)
+
+  afterAll(async () => {
+    await browser?.close()
+    if (built) rmSync(built.folder, {recursive: true, force: true})
+  })
+
+  const go = async (place: string): Promise<void> => {
+    await page.evaluate((to) => {
+      location.hash = to
+    }, place)
+    await page.waitForTimeout(200)
+  }
+  const counted = (): Promise<{plays: string[]; shakes: number; held: number}> =>
+    page.evaluate(() => (globalThis as unknown as {counted: {plays: string[]; shakes: number; held: number}}).counted)
+
+  it('plans with two fires at a button, says so in day.md, and one step takes it back', async () => {
+    const fires = (): Promise<number> => page.locator('table.hours td', {hasText: /^Light the/}).count()
+    expect(await fires()).toBe(1)
+    await page.getByRole('button', {name: 'Plan it with two fires'}).click()
+    await page.getByRole('button', {name: 'Plan it with one fire'}).waitFor({timeout: 120_000})
+    await go('day')
+    expect(await page.getByLabel('Fires at most').inputValue()).toBe('2')
+    await page.getByRole('button', {name: 'Undo'}).first().click()
+    await expect.poll(() => page.getByLabel('Fires at most').inputValue()).toBe('')
+    await go('plan')
+    await page.getByRole('button', {name: 'Plan again'}).click()
+    await page.getByRole('button', {name: 'Plan it with two fires'}).waitFor({timeout: 120_000})
+  })
+
+  it('keeps the screen on while the day view is open, and only then', async () => {
+    expect((await counted()).held).toBe(0)
+    await go('bake')
+    await expect.poll(async () => (await counted()).held).toBe(1)
+    await go('keep')
+    await expect.poll(async () => (await counted()).held).toBe(0)
+    await go('bake')
+  })
+
+  it('sounds and shakes when a step is due, until it is heard', async () => {
+    await page.getByRole('button', {name: 'Rehearse it now'}).click()
+    const before = await counted()
+    const due = await page.locator('.next .deed-time').textContent()
+    const [, hour, minute] = /(\d+):(\d+) am/.exec(due ?? '') ?? []
+    await page.locator('.rehearsing input[type=time]').fill(`${hour?.padStart(2, '0')}:${minute}`)
+    await page.getByRole('alert').filter({hasText: 'It is time'}).waitFor()
+    const after = await counted()
+    expect(after.plays.length).toBe(before.plays.length + 1)
+    expect(after.shakes).toBe(before.shakes + 1)
+    await page.getByRole('button', {name: 'I hear it'}).click()
+    expect(await page.getByText('It is time').count()).toBe(0)
+  })
+
+  it('counts the arm with a sound each second, its caution before its button', async () => {
+    await page.getByRole('button', {name: 'Arm count'}).click()
+    const tool = page.locator('.tool')
+    const words = (await tool.textContent()) ?? ''
+    expect(words.indexOf('burn')).toBeGreaterThanOrEqual(0)
+    expect(words.indexOf('burn')).toBeLessThan(words.indexOf('Arm in: count'))
+    const before = (await counted()).plays.length
+    await page.getByRole('button', {name: 'Arm in: count'}).click()
+    await expect
+      .poll(async () => Number.parseInt((await tool.locator('.count').textContent()) ?? '0', 10), {timeout: 20_000})
+      .toBe(3)
+    await page.getByRole('button', {name: 'Out!'}).click()
+    const count = Number.parseInt((await tool.locator('.count').textContent()) ?? '', 10)
+    expect((await counted()).plays.length - before).toBe(count)
+    await page.waitForTimeout(1300)
+    expect((await counted()).plays.length - before).toBe(count)
+    expect((await tool.textContent())).toContain('too hot for bread')
+    await page.getByRole('button', {name: 'Arm count'}).click()
+  })
+
+  it('asks before it writes down what can hardly be, and every note can be taken back', async () => {
+    await page.getByLabel('A note of your own').fill('floor 2000 °C')
+    await page.getByRole('button', {name: 'Note it'}).click()
+    await page.locator('.readings [role=alert]').waitFor()
+    await page.getByLabel('A note of your own').fill('swept, and the door wedged')
+    await page.getByRole('button', {name: 'Note it'}).click()
+    await page.locator('.log li', {hasText: 'wedged'}).waitFor()
+    await page.getByRole('button', {name: 'Undo'}).first().click()
+    await page.locator('.log li', {hasText: 'wedged'}).waitFor({state: 'detached'})
+    expect(heard.requests).toEqual([])
+    expect(heard.errors).toEqual([])
+  })
+})
+
+describe('what moved', () => {
+  const showing: Showing = {language: 'en', units: 'both', clock: 24, degrees: 'both'}
+  const step = (action: StepView['action'], dish: string, at: number): StepView => ({
+    key: `${action}:${dish}`,
+    at,
+    action,
+    dishes: dish ? [dish] : [],
+    load: null,
+    say: '',
+    sign: '',
+    ahead: '',
+    behind: '',
+    degrees: '',
+    past: false,
+  })
+  const view = (steps: StepView[], unplaced: PlanView['unplaced'] = []): PlanView =>
+    ({
+      steps,
+      unplaced,
+      dishes: [
+        {id: 'a', title: 'Loaf', stem: 'a', amount: ''},
+        {id: 'b', title: 'Beans', stem: 'b', amount: ''},
+      ],
+    }) as unknown as PlanView
+  const before = view([step('load', 'a', 540), step('draw', 'a', 590), step('load', 'b', 600), step('draw', 'b', 1200)])
+
+  it('is one sentence for each dish, and moves of under three minutes are not told', () => {
+    const after = view([step('load', 'a', 560), step('draw', 'a', 610), step('load', 'b', 602), step('draw', 'b', 1201)])
+    expect(moved(before, after, showing)).toEqual(['Loaf: set in 09:20 instead of 09:00; draw 10:10 instead of 09:50'])
+  })
+
+  it('tells of a dish without a place once, with its reason, and only when the search is over', () => {
+    const after = view(
+      [step('load', 'a', 540), step('draw', 'a', 590)],
+      [{dish: 'Beans', reason: 'too little heat is left', remedies: []}],
+    )
+    expect(moved(before, after, showing, false)).toEqual(['Beans: a place is still being looked for'])
+    expect(moved(before, after, showing)).toEqual(['Beans: no longer in the plan. Too little heat is left'])
+  })
+})
+
+describe('a sound', () => {
+  it('is a WAV file by its own header (RIFF, Multimedia Programming Interface and Data Specifications 1.0, 1991)', () => {
+    const file = wave([{hertz: 441, from: 0, seconds: 0.1}])
+    const view = new DataView(file.buffer)
+    expect(String.fromCharCode(...file.slice(0, 4), ...file.slice(8, 16))).toBe('RIFFWAVEfmt ')
+    expect(view.getUint32(4, true)).toBe(file.length - 8)
+    expect(view.getUint32(40, true)).toBe(file.length - 44)
+    // Mono, one byte a sample: bytes a second are samples a second.
+    expect([view.getUint16(20, true), view.getUint16(22, true), view.getUint16(34, true)]).toEqual([1, 1, 8])
+    expect(view.getUint32(28, true)).toBe(view.getUint32(24, true))
+  })
+})
