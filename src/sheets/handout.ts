@@ -348,6 +348,27 @@ interface Question {
   readonly answer: ElementContent[]
 }
 
+interface DishHeat {
+  readonly title: string
+  readonly heat: number
+  readonly home: Asked['home']
+}
+const heats = new WeakMap<PlanProblem, WeakMap<Receipt, DishHeat | null>>()
+
+/** A receipt's name and heat for the exercise of every other: worked out once a day, or a hundred handouts would ask it ten thousand times. */
+function heatOf(receipt: Receipt, problem: PlanProblem): DishHeat | null {
+  const known = heats.get(problem) ?? new WeakMap<Receipt, DishHeat | null>()
+  heats.set(problem, known)
+  const before = known.get(receipt)
+  if (before !== undefined) return before
+  const wants = asked(receipt, problem)
+  const made = wants
+    ? {title: receiptName(problem, receipt), heat: (wants.home.low + wants.home.high) / 2, home: wants.home}
+    : null
+  known.set(receipt, made)
+  return made
+}
+
 /** The exercise for a class, and its key on a page of its own. Everything in it comes from this receipt, this day and this oven. */
 function exerciseFor(
   input: HandoutInput,
@@ -397,14 +418,7 @@ function exerciseFor(
         ),
       ],
     })
-  const dishes = [receipt, ...input.others]
-    .flatMap((other) => {
-      const wants = asked(other, problem)
-      return wants
-        ? [{title: receiptName(problem, other), heat: (wants.home.low + wants.home.high) / 2, band: wants.band, home: wants.home}]
-        : []
-    })
-    .filter((dish, i, all) => all.findIndex((other) => other.title === dish.title) === i)
+  const dishes = [receipt, ...input.others].flatMap((other) => heatOf(other, problem) ?? []).filter(unseen())
   const chosen = spreadOut(dishes)
   if (chosen.length >= 3)
     questions.push({
@@ -488,6 +502,12 @@ function unlink(node: ElementContent): ElementContent {
   if (node.type !== 'element') return node
   const {id: _id, ...properties} = node.properties
   return {...node, properties, children: node.children.map(unlink)}
+}
+
+/** Keeps the first of each title. */
+function unseen(): (dish: DishHeat) => boolean {
+  const titles = new Set<string>()
+  return ({title}) => !titles.has(title) && titles.add(title).size > 0
 }
 
 /** Up to five dishes as far apart in heat as the day has them, none within 10 °C of another. */

@@ -90,8 +90,10 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
 
   const handouts: Array<{path: string; title: string}> = []
   const used = new Set<string>()
+  const inFile = new Map<string, number>()
+  for (const {file} of input.receipts) inFile.set(file, (inFile.get(file) ?? 0) + 1)
   for (const receipt of input.receipts) {
-    const alone = input.receipts.every((other) => other === receipt || other.file !== receipt.file)
+    const alone = inFile.get(receipt.file) === 1
     const base = slug(alone ? stem(receipt.file) : receipt.title)
     let name = base
     for (let n = 2; used.has(name); n++) name = `${base}-${n}`
