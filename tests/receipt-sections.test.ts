@@ -68,6 +68,12 @@ describe('cutting a file into receipts', () => {
     )
   })
 
+  test('an “&c.” before an entity keeps its place', () => {
+    const source = '&c. &amp; sugar'
+    const [section] = readSections(source, 'x.md', 0, {})
+    expect(section!.tokens.map((t) => source.slice(t.start, t.end))).toEqual(['&', 'c', '.', '&amp;', 'sugar'])
+  })
+
   test('any text: cuts cover it without gap or overlap, and every piece stands where it says', () => {
     fc.assert(
       fc.property(fc.oneof(markdown, fc.string({unit: 'binary', maxLength: 300})), (source) => {

@@ -209,7 +209,13 @@ class Weaver {
       if (c === 38) {
         const offset = source.slice(j, Math.min(to, j + 34)).indexOf(';')
         const semicolon = offset < 0 ? -1 : j + offset
-        if (semicolon > 0 && semicolon < to && semicolon - j <= 33 && !value.startsWith(source.slice(j, semicolon + 1), i)) {
+        if (
+          semicolon > 0 &&
+          semicolon < to &&
+          // "&c. &amp;": the first "&" is its own.
+          /^&#?[a-z0-9]{1,32};$/i.test(source.slice(j, semicolon + 1)) &&
+          !value.startsWith(source.slice(j, semicolon + 1), i)
+        ) {
           const after = source[semicolon + 1] ?? ''
           const length =
             value.charCodeAt(i) >= 0xd800 && value.charCodeAt(i) <= 0xdbff
