@@ -146,7 +146,7 @@ describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
     expect((await counted()).plays.length - before).toBe(count)
     await page.waitForTimeout(1300)
     expect((await counted()).plays.length - before).toBe(count)
-    expect((await tool.textContent())).toContain('too hot for bread')
+    expect(await tool.textContent()).toContain('too hot for bread')
     await page.getByRole('button', {name: 'Arm count'}).click()
   })
 
