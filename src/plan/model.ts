@@ -39,7 +39,7 @@ export interface Choices {
   readonly where: Uint8Array
   /** °C·min. */
   readonly misfit: Float64Array
-  /** m²·h of hot floor used. */
+  /** m²·h of hot floor used, until the dish is done. */
   readonly used: Float64Array
   /** Earliest tick the dish is done. */
   readonly first: Int32Array
@@ -287,9 +287,11 @@ export function choicesOf(
         where.push(w)
         firsts.push(firstTick)
         misfit.push(checkStart ? best + (stays ? 0 : Math.max(0, got - goal)) : stays ? 0 : Math.max(0, got - goal))
+        // A dish that is done and only waits puts the heat under it to no use.
+        const busy = Math.min(to, firstTick * rules.tick + phase)
         used.push(
           job.area *
-            (hot[Math.min(hot.length - 1, Math.floor(to))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!),
+            (hot[Math.min(hot.length - 1, Math.floor(busy))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!),
         )
         return true
       }
@@ -480,7 +482,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
 }
 
 /** Share of the floor's width that a lane to the mouth takes: the mean vessel against the floor's width. */
-function laneShare(problem: PlanProblem, grid: FloorGrid): number {
+export function laneShare(problem: PlanProblem, grid: FloorGrid): number {
   const widths = problem.dishes.map((d) =>
     d.vessel.footprint.shape === 'circle' ? d.vessel.footprint.diameter : d.vessel.footprint.width,
   )

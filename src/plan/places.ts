@@ -2,6 +2,7 @@ import {packFloor} from '../scale/floor.js'
 import {type Ground, groundOf, headroom, nearestOnEllipse} from '../scale/floor-shape.js'
 import type {Dish, FloorItem, FloorRoom, Placed, Vessel} from '../scale/types.js'
 import {zoneNames} from './rules.js'
+import {generator} from './search.js'
 import type {PlanProblem} from './types.js'
 
 /**
@@ -413,7 +414,7 @@ function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace):
   const free = new Uint8Array(bodies.length)
   for (let i = 0; i < bodies.length; i++) if (item.fits[zoneAt(grid, bodies[i]!.y)]) free[i] = 1
   for (const s of standing) {
-    const open = besides(grid, item.dish.vessel, bodies, bodyOf(s), s.to < item.to)
+    const open = besides(grid, item.dish.vessel, bodies, bodyOf(s), true, s.to < item.to)
     for (let i = 0; i < free.length; i++) free[i]! &= open[i]!
   }
   return {item, bodies, free}
@@ -422,10 +423,20 @@ function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace):
 const remembered = new WeakMap<FloorGrid, Map<string, Uint8Array>>()
 
 /**
- * Which places of a vessel leave room beside one that stands, and a way in and out for both. The search asks for the same pairs again
- * and again, so each is reckoned once for a floor.
+ * Which places of a vessel leave room beside one that stands, and a way in and out. The search asks for the same pairs again and again, so
+ * each is reckoned once for a floor.
+ *
+ * @param passes The vessel is carried in or out while the other stands.
+ * @param isPassed The other is carried in or out while the vessel stands.
  */
-function besides(grid: FloorGrid, vessel: Vessel, bodies: readonly Body[], other: Body, leavesFirst: boolean): Uint8Array {
+function besides(
+  grid: FloorGrid,
+  vessel: Vessel,
+  bodies: readonly Body[],
+  other: Body,
+  passes: boolean,
+  isPassed: boolean,
+): Uint8Array {
   let known = remembered.get(grid)
   if (!known) {
     known = new Map()
@@ -433,15 +444,17 @@ function besides(grid: FloorGrid, vessel: Vessel, bodies: readonly Body[], other
   }
   const f = vessel.footprint
   const size = f.shape === 'circle' ? `${f.diameter}` : `${f.length}x${f.width}`
-  const key = `${size} ${vessel.height} ${other.x} ${other.y} ${other.hx} ${other.hy} ${other.round} ${leavesFirst}`
+  const key = `${size} ${vessel.height} ${other.x} ${other.y} ${other.hx} ${other.hy} ${other.round} ${passes} ${isPassed}`
   const found = known.get(key)
   if (found) return found
   const clear = grid.ground.rules.clearance - 1e-9
   const open = new Uint8Array(bodies.length)
   for (let i = 0; i < bodies.length; i++) {
     const c = bodies[i]!
-    // Its own way in and out, past what was there before, and the way of what leaves earlier.
-    if (gap(c, other) >= clear && !blocks(grid.ground, other, c) && !(leavesFirst && blocks(grid.ground, c, other))) open[i] = 1
+    if (gap(c, other) < clear) continue
+    if (passes && blocks(grid.ground, other, c)) continue
+    if (isPassed && blocks(grid.ground, c, other)) continue
+    open[i] = 1
   }
   known.set(key, open)
   return open
@@ -486,6 +499,130 @@ function tryPlace(
     if (found < item.count) return {ok: false, dish: item.dish.id, first: item.first, found, total: placed.length}
   }
   return {ok: true, placed}
+}
+
+/** Orders in which the vessels of a whole day are given their places. */
+const dayOrders: readonly ((a: ToPlace, b: ToPlace) => number)[] = [
+  (a, b) => a.where - b.where || b.to - b.from - (a.to - a.from),
+  (a, b) => b.to - b.from - (a.to - a.from) || a.where - b.where,
+  (a, b) => footprintArea(b.dish.vessel) * b.count - footprintArea(a.dish.vessel) * a.count,
+]
+
+/**
+ * Place a whole day at once: what stays long or stands deep is given its place with what comes later in mind, which load by load cannot.
+ * What finds no place is put first in the next trial (squeaky wheel: Joslin & Clements, J. Artificial Intelligence Research 10 (1999)
+ * 353–373).
+ *
+ * @param fixed Vessels already in the oven, which stay where they are.
+ * @returns The places, and the dishes that found none in the best trial.
+ */
+export function placeDay(
+  grid: FloorGrid,
+  fixed: readonly Standing[],
+  day: readonly ToPlace[],
+): {placed: Standing[]; refused: ToPlace[]} {
+  let best: {placed: Standing[]; refused: ToPlace[]} | null = null
+  for (const order of dayOrders) {
+    let items = [...day].sort((a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first)
+    for (const style of dayStyles) {
+      const result = tryDay(grid, fixed, items, style)
+      if (result.refused.length === 0) return result
+      if (!best || result.refused.length < best.refused.length) best = result
+      items = [...result.refused, ...items.filter((i) => !result.refused.includes(i))]
+    }
+  }
+  // Other orders, disturbed at random (a fixed seed), the refused always first.
+  const random = generator(97)
+  const pick = (k: number): number => Math.floor(random() * k)
+  for (let i = 0; i < disturbed && best; i++) {
+    const refused = best.refused
+    const rest = day.filter((item) => !refused.includes(item))
+    rest.sort(
+      (a, b) => dayOrders[i % dayOrders.length]!(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first,
+    )
+    for (let swap = 0; swap < 3 && rest.length > 1; swap++) {
+      const a = pick(rest.length)
+      const b = pick(rest.length)
+      const t = rest[a]!
+      rest[a] = rest[b]!
+      rest[b] = t
+    }
+    const at = pick(1 + Math.min(3, rest.length))
+    const result = tryDay(grid, fixed, [...rest.slice(0, at), ...refused, ...rest.slice(at)], styles[pick(styles.length)]!)
+    if (result.refused.length < best.refused.length) best = result
+    if (best.refused.length === 0) break
+  }
+  return best ?? {placed: [], refused: []}
+}
+
+/** Disturbed orders tried before a dish is refused. */
+const disturbed = 40
+const dayStyles: readonly Style[] = ['rows', 'wall', 'sides', 'rows', 'left']
+
+function tryDay(
+  grid: FloorGrid,
+  fixed: readonly Standing[],
+  items: readonly ToPlace[],
+  style: Style,
+): {placed: Standing[]; refused: ToPlace[]} {
+  const clear = grid.ground.rules.clearance - 1e-9
+  const placed: Standing[] = []
+  const refused: ToPlace[] = []
+  const bodies = new Map<Standing, Body>(fixed.map((f) => [f, bodyOf(f)]))
+  for (const item of items) {
+    const all = candidates(grid, item.dish.vessel)
+    // What shares its time, and who passes whom: `passes`, it is carried in or out while the other stands; `isPassed`, the other is.
+    const near: {body: Body; passes: boolean; isPassed: boolean}[] = []
+    for (const [o, body] of bodies)
+      if (o.from < item.to && item.from < o.to)
+        near.push({body, passes: o.from < item.from || item.to < o.to, isPassed: item.from < o.from || o.to < item.to})
+    let last = 0
+    const bars = (c: Body, i: number): boolean => {
+      const {body, passes, isPassed} = near[i]!
+      return gap(c, body) < clear || (passes && blocks(grid.ground, body, c)) || (isPassed && blocks(grid.ground, c, body))
+    }
+    const free = (c: Body): boolean => {
+      if (!item.fits[zoneAt(grid, c.y)]) return false
+      // What stood in the way of the last place most often stands in the way of the next.
+      if (last < near.length && bars(c, last)) return false
+      for (let i = 0; i < near.length; i++)
+        if (i !== last && bars(c, i)) {
+          last = i
+          return false
+        }
+      return true
+    }
+    const mine: Standing[] = []
+    const chosen: Body[] = []
+    const f = item.dish.vessel.footprint
+    next: for (const i of ordered(grid, item.dish.vessel, style, item.where)) {
+      if (mine.length === item.count) break
+      const c = all[i]!
+      for (const o of chosen) if (gap(c, o) < clear) continue next
+      if (!free(c)) continue
+      chosen.push(c)
+      const turn = f.shape === 'rectangle' && c.hx !== f.length / 2 ? Math.PI / 2 : 0
+      mine.push({
+        dish: item.dish.id,
+        number: item.first + mine.length,
+        vessel: item.dish.vessel,
+        x: c.x,
+        y: c.y,
+        turn,
+        from: item.from,
+        to: item.to,
+      })
+    }
+    if (mine.length < item.count) {
+      refused.push(item)
+      continue
+    }
+    mine.forEach((m, i) => {
+      placed.push(m)
+      bodies.set(m, chosen[i]!)
+    })
+  }
+  return {placed, refused}
 }
 
 const orderings = new WeakMap<FloorGrid, Map<string, Int32Array>>()

@@ -5,12 +5,15 @@ import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
-import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
+import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import {FIRM, type Laid, Layout, type Refusal} from './layout.js'
 import {
+  blockedBy,
   type ChoiceLimits,
   isNight,
   type Job,
   jobsOf,
+  laneShare,
   lateness,
   type Model,
   modelOf,
@@ -19,7 +22,8 @@ import {
   programOf,
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
-import {type FloorGrid, floorGrid, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
+import {type FloorGrid, floorGrid, placeDay, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
+import {bakeOf, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {stepsOf} from './steps.js'
@@ -84,7 +88,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   })
   let settled = settleBest(problem, grid, jobsOf(problem, grid), options, tick)
   // What did not fit whole may fit in two or three batches.
-  if (settled.unplaced.length > 0 && full && !options.simulate) {
+  if (settled.unplaced.length > 0 && full) {
     const split = new Map<string, number>()
     for (const n of [2]) {
       for (const {job, why} of settled.unplaced)
@@ -104,22 +108,93 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   return plan
 }
 
-interface Start {
-  readonly program: Program
-  readonly lit: number
-  readonly low: number
+function settleBest(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  return options.simulate
+    ? settleLoaded(problem, grid, jobs, options, options.simulate, tick)
+    : settleEmpty(problem, grid, jobs, options, tick)
 }
 
-/** Lighting times to consider for one program, latest useful first, by the cost of every dish taken alone. */
-function startsOf(problem: PlanProblem, program: Program, jobs: readonly Job[], grid: FloorGrid): Start[] {
+/** Earliest and latest lighting considered, min after midnight. */
+function lighting(problem: PlanProblem): {first: number; last: number} {
   const given = problem.done?.lit ?? null
-  const out: Start[] = []
-  const first = Math.max(problem.day.fireFrom, problem.done?.now ?? 0)
-  const lits: number[] = []
-  if (given !== null) lits.push(given)
-  else for (let lit = Math.ceil(first / rules.tick) * rules.tick; lit <= first + 10 * 60; lit += 30) lits.push(lit)
-  for (const lit of lits) out.push({program, lit, low: quickLow(problem, program, jobs, lit)})
-  return out
+  if (given !== null) return {first: given, last: given}
+  const first = Math.ceil(Math.max(problem.day.fireFrom, problem.done?.now ?? 0) / rules.tick) * rules.tick
+  return {first, last: first + 10 * 60}
+}
+
+/** The day on curves that loads do not change: each fire at the lighting time that suits it, the most promising searched in earnest. */
+function settleEmpty(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  const full = options.effort !== 'quick'
+  const n = jobs.length
+  const short = Math.min(300, 30 + 4 * n)
+  const long = full ? Math.min(3000, 400 + 60 * n) : Math.min(400, 100 + 8 * n)
+  const {first, last} = lighting(problem)
+  const programs = problem.firings.map((_, i) => programOf(problem, i, jobs, grid, problem.done?.lit ?? null, false))
+  tick(0.1)
+  const order = programs
+    .map((program) => {
+      const starts: {lit: number; low: number}[] = []
+      for (let lit = first; lit <= last; lit += 30) starts.push({lit, low: quickLow(problem, program, jobs, lit)})
+      return {program, starts, low: Math.min(...starts.map((s) => s.low))}
+    })
+    .sort((a, b) => a.low - b.low || a.program.wood - b.program.wood)
+  const looks: {program: Program; lit: number; model: Model; found: Found; total: number}[] = []
+  for (const {program, starts, low} of order) {
+    if (looks.length >= 2 && looks.some((l) => l.found.unplaced === 0 && l.total < low)) continue
+    const look = (lit: number): (typeof looks)[number] => {
+      const model = modelOf(problem, program, jobs, grid, lit)
+      const found = search(model, {rounds: short})
+      return {program, lit, model, found, total: found.cost + model.constant}
+    }
+    // The latest lighting that costs nothing, with half an hour in hand where there is one.
+    const good = starts.filter((s) => s.low <= low + 0.5)
+    const latest = good[good.length - 1]!
+    let best = look((good.find((s) => s.lit >= latest.lit - 30) ?? latest).lit)
+    for (const step of [-120, -60, -30])
+      for (let tries = 0; tries < 3 && best.lit + step >= first; tries++) {
+        const other = look(best.lit + step)
+        if (other.total >= best.total - 0.5) break
+        best = other
+      }
+    looks.push(best)
+    tick(0.1 + 0.3 * (looks.length / programs.length))
+  }
+  looks.sort((a, b) => a.total - b.total || a.program.wood - b.program.wood)
+  let best: Settled | null = null
+  for (const [i, l] of looks.entries()) {
+    // Two fires are searched in earnest; more only while a dish has no place.
+    if (best && best.unplaced.length === 0 && (i >= (full ? 2 : 1) || l.total > best.total + 1)) break
+    if (best && !full) break
+    const {found, standing, unplaced} = searchAndPlace(l.model, grid, l.found.chosen, long, false, 7)
+    const settled: Settled = {
+      model: l.model,
+      found,
+      standing,
+      option: problem.firings[l.program.index]!,
+      total: found.cost + l.model.constant,
+      unplaced,
+    }
+    if (
+      !best ||
+      settled.unplaced.length < best.unplaced.length ||
+      (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
+    )
+      best = settled
+    tick(0.4 + 0.4 * ((i + 1) / looks.length))
+  }
+  return best!
 }
 
 /** Cost when every dish takes its cheapest choice and the door is opened for nothing: below any plan of this fire and lighting time. */
@@ -142,235 +217,304 @@ function quickLow(problem: PlanProblem, program: Program, jobs: readonly Job[], 
   return sum
 }
 
-interface Look {
-  readonly program: Program
-  readonly lit: number
-  readonly model: Model
-  readonly found: Found
-  readonly total: number
-}
+const responses = new WeakMap<Simulate, Response>()
 
-function settleBest(
+type Simulate = NonNullable<PlanOptions['simulate']>
+
+/**
+ * The day on the oven with its loads in it. Every fire is laid out quickly, the most promising in earnest; what is laid out is simulated,
+ * the curve corrected by what that shows, and laid out again with small steps until plan, curve and floor agree.
+ */
+function settleLoaded(
   problem: PlanProblem,
   grid: FloorGrid,
   jobs: readonly Job[],
   options: PlanOptions,
+  simulate: Simulate,
   tick: (share: number) => void,
 ): Settled {
   const full = options.effort !== 'quick'
-  const given = problem.done?.lit ?? null
-  const programs = problem.firings.map((_, i) => programOf(problem, i, jobs, grid, given, false))
-  tick(0.1)
   const n = jobs.length
-  const short = Math.min(300, 30 + 4 * n)
-  const long = full ? Math.min(3000, 400 + 60 * n) : Math.min(400, 100 + 8 * n)
-  const firstLit = Math.ceil(Math.max(problem.day.fireFrom, problem.done?.now ?? 0) / rules.tick) * rules.tick
-  const order = programs
-    .map((program) => {
-      const starts = startsOf(problem, program, jobs, grid)
-      return {program, starts, low: Math.min(...starts.map((s) => s.low))}
+  const {first, last} = lighting(problem)
+  const given = problem.done?.lit ?? null
+  const ambient = problem.ambient ?? 20
+  let response = responses.get(simulate)
+  if (!response) {
+    const middle = problem.firings[Math.floor(problem.firings.length / 2)]!
+    response = responseOf(middle, simulate, firesOf(middle), ambient)
+    responses.set(simulate, response)
+  }
+  const lane = laneShare(problem, grid)
+  const looks = problem.firings.map((option, index) => {
+    const curve = curveOf(option.forecast, ambient)
+    const phase = given === null ? 0 : ((-given % rules.tick) + rules.tick) % rules.tick
+    const layout = new Layout(
+      problem,
+      grid,
+      jobs,
+      {
+        curve,
+        phase,
+        ticks: Math.floor((curve.end - phase) / rules.tick) + 1,
+        blocked: blockedBy(option),
+        wood: woodOf(option),
+      },
+      response!,
+      lane,
+      {lit: first, margin: rules.marginCelsius, marginDose: rules.marginDose},
+    )
+    layout.begin()
+    follow(layout, jobs, problem)
+    const short = given === null ? 800 + 120 * n : 200 + 30 * n
+    const found = layout.anneal({
+      rounds: Math.min(6000, short),
+      heat: given === null ? 40 : 4,
+      cool: 1,
+      seed: 11,
+      firstLit: first,
+      lastLit: last,
+      strict: [2, 12],
     })
-    .sort((a, b) => a.low - b.low || a.program.wood - b.program.wood)
-  // A first look at every fire that could be best, at the lighting time that suits it, with its loads in the oven.
-  const looks: Look[] = []
-  const lookAt = ({program, starts, low}: (typeof order)[number]): Look => {
-    const good = starts.filter((s) => s.low <= low + 0.5)
-    // The latest lighting that costs nothing, with half an hour in hand where there is one.
-    const latest = good[good.length - 1]!
-    const start = good.find((s) => s.lit >= latest.lit - 30) ?? latest
-    const look = (from: Program, lit: number): Look => {
-      const model = modelOf(problem, from, jobs, grid, lit)
-      const found = search(model, {rounds: short})
-      return {program: from, lit, model, found, total: found.cost + model.constant}
+    tick(0.1 + (0.3 * (index + 1)) / problem.firings.length)
+    return {option, index, layout, price: found.cost + SOFT * found.violation}
+  })
+  looks.sort((a, b) => a.price - b.price || a.index - b.index)
+  if (full && looks.length > 1) {
+    // A second look at the better half: the first was short.
+    for (const look of looks.slice(0, Math.ceil(looks.length / 2))) {
+      const found = look.layout.anneal({
+        rounds: Math.min(6000, 1500 + 150 * n),
+        heat: 25,
+        cool: 1,
+        seed: 13,
+        firstLit: first,
+        lastLit: last,
+        strict: [3, 20],
+      })
+      look.price = found.cost + SOFT * found.violation
     }
-    let best = look(program, start.lit)
-    if (options.simulate) {
-      const forecast = options.simulate(program.option, eventsOf(best.model, best.found, program.option), false)
-      best = look(programOf(problem, program.index, jobs, grid, given, false, {...program.option, forecast}), start.lit)
-    }
-    if (given === null)
-      for (const step of [-120, -60, -30]) {
-        for (let tries = 0; tries < 3; tries++) {
-          const lit = best.lit + step
-          if (lit < firstLit) break
-          const other = look(best.program, lit)
-          if (other.total >= best.total - 0.5) break
-          best = other
-        }
-      }
-    return best
+    looks.sort((a, b) => a.price - b.price || a.index - b.index)
   }
-  const later: typeof order = []
-  for (const candidate of order) {
-    if (looks.length >= 2 && looks.some((l) => l.found.unplaced === 0 && l.total < candidate.low)) {
-      later.push(candidate)
-      continue
-    }
-    looks.push(lookAt(candidate))
-    tick(0.1 + 0.3 * (looks.length / programs.length))
+  // The most promising fires laid out in earnest: whether plan, curve and floor come to agree hangs on where one begins, so every
+  // layout found is a road to try, the cheapest first.
+  const roads: {look: (typeof looks)[number]; road: Road}[] = []
+  for (const [i, look] of looks.entries()) {
+    if (i >= (full ? 3 : 1) || (i > 0 && look.price > 1.2 * roads[0]!.road.price + 40)) break
+    for (const road of layOut(look.layout, {first, last}, full)) roads.push({look, road})
+    roads.sort((a, b) => a.road.price - b.road.price)
+    tick(0.4 + 0.05 * (i + 1))
   }
-  looks.sort((a, b) => a.total - b.total || a.program.wood - b.program.wood)
   let best: Settled | null = null
-  const tried: {look: Look; unplaced: number}[] = []
-  const tries = full ? 2 : 1
-  const queue: {wood: number; total: number; look: () => Look}[] = [
-    ...looks.map((l) => ({wood: l.program.wood, total: l.total, look: () => l})),
-    ...later.map((c) => ({wood: c.program.wood, total: c.low, look: () => lookAt(c)})),
-  ]
-  const all = queue.length
-  let failed = 0
-  for (let i = 0; queue.length > 0; i++) {
-    // A fire that looked good before its loads went in may cool too far under them: then a hotter one comes next.
-    const next =
-      best && best.unplaced.length > 0
-        ? Math.max(
-            0,
-            queue.findIndex((q) => q.wood > failed),
-          )
-        : 0
-    const candidate = queue.splice(next, 1)[0]!
-    // Two fires are tried in earnest; more only while a dish has no place.
-    if (best && best.unplaced.length === 0 && (i >= tries || candidate.total > best.total + 1)) break
-    if (best && !full) break
-    const l = candidate.look()
-    let settled = settle(problem, grid, l, long, options)
-    // What was lost on the way may fit when the day is begun again on the curve it led to.
-    const hotter = queue.some((q) => q.wood > l.program.wood)
-    for (let again = 0; again < (hotter ? 0 : 2) && full && options.simulate && settled.unplaced.length > 0; again++) {
-      const program = programOf(problem, l.program.index, jobs, grid, given, true, settled.option)
-      const model = modelOf(problem, program, jobs, grid, l.lit)
-      const from = Int32Array.from(settled.found.chosen, (o, u) =>
-        o < 0 ? -1 : nearest(model, u, settled.model.s[u]![o]!, settled.model.e[u]![o]!, settled.model.where[u]![o]!),
-      )
-      const other = settle(
-        problem,
-        grid,
-        {program, lit: l.lit, model, found: {chosen: from, cost: 0, unplaced: 0}, total: 0},
-        long,
-        options,
-      )
-      if (other.unplaced.length < settled.unplaced.length) settled = other
-      else break
-    }
-    tried.push({look: l, unplaced: settled.unplaced.length})
-    if (settled.unplaced.length > 0) failed = Math.max(failed, l.program.wood)
+  const tries = given !== null ? 2 : full ? 8 : 2
+  const budget = {passes: full ? 40 : 14}
+  for (const [i, {look, road}] of roads.entries()) {
+    if (i >= tries || (i > 0 && budget.passes <= 0)) break
+    if (best && best.unplaced.length === 0 && road.price > best.total - 2) break
+    look.layout.startAgain(curveOf(look.option.forecast, ambient))
+    look.layout.restore(road.laid, road.lit)
+    if (given === null) look.layout.lightLater(last)
+    const settled = agree(problem, grid, jobs, look, simulate, {first, last}, budget)
     if (
       !best ||
       settled.unplaced.length < best.unplaced.length ||
       (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
     )
       best = settled
-    tick(0.4 + 0.4 * ((i + 1) / all))
-  }
-  tried.sort((a, b) => a.unplaced - b.unplaced || b.look.program.wood - a.look.program.wood)
-  // Whether plan and curve come to agree with every dish in hangs on the road taken: other roads are tried before a dish is given up.
-  for (let i = 0; i < 8 && full && options.simulate && best!.unplaced.length > 0 && problem.done === undefined; i++) {
-    const l = tried[i % Math.min(3, tried.length)]!.look
-    const seed = 101 + 100 * i
-    const found = search(l.model, {rounds: short, seed})
-    const other = settle(problem, grid, {...l, found}, long, options, seed)
-    if (other.unplaced.length < best!.unplaced.length) best = other
+    tick(0.55 + (0.3 * (i + 1)) / tries)
   }
   return best!
 }
 
+/** Price of a broken limit when roads are compared: small breaks most often mend when curve and floor are looked at closely. */
+const SOFT = 10
+/** Broken limits that no closer look will mend. */
+const OVERFULL = 30
+
+/** A layout to begin from. */
+interface Road {
+  readonly laid: readonly Laid[]
+  readonly lit: number
+  readonly price: number
+  readonly violation: number
+}
+
 /**
- * Search in earnest, stand everything on the true floor, put the loads into the oven, and agree with the curve that gives. A load only
- * changes the oven after it, so what is right up to the first set-in that no longer fits is kept, and the rest is searched again.
+ * Lay a day out in earnest: several beginnings, since one annealing may end in a valley, and the best annealed again from less heat.
+ *
+ * @param light Earliest and latest lighting, min after midnight; equal where the fire is lit.
  */
-function settle(problem: PlanProblem, grid: FloorGrid, first: Look, rounds: number, options: PlanOptions, seed = 7): Settled {
-  const {lit} = first
-  const {jobs, program} = first.model
-  const original = problem.firings[program.index]!
+function layOut(layout: Layout, light: {readonly first: number; readonly last: number}, full: boolean): Road[] {
+  const {n} = layout
+  const lit = light.first === light.last
+  const begun = layout.snapshot()
+  const begunLit = layout.lit
+  const rounds = Math.min(2000 + 250 * n, Math.ceil(600000 / Math.max(1, n)))
+  const both = {firstLit: light.first, lastLit: light.last, cool: 0.3, leave: 0.01} as const
+  const found: Road[] = []
+  const take = (f: {laid: Laid[]; lit: number; cost: number; violation: number}): void => {
+    found.push({laid: f.laid, lit: f.lit, price: f.cost + SOFT * f.violation, violation: f.violation})
+  }
+  for (let i = 0; i < (full && !lit ? 3 : 1); i++) {
+    layout.restore(begun, begunLit)
+    take(
+      layout.anneal({
+        ...both,
+        rounds: lit ? Math.ceil(rounds / 3) : rounds,
+        heat: lit ? 4 : 60,
+        seed: 23 + i,
+        strict: [lit ? 20 : 2, 30],
+      }),
+    )
+  }
+  found.sort((a, b) => a.price - b.price)
+  for (let i = 0; i < (full && !lit ? 2 : 0); i++) {
+    layout.restore(found[0]!.laid, found[0]!.lit)
+    take(layout.anneal({...both, rounds: Math.ceil(rounds * 0.7), heat: [15, 8][i]!, seed: 53 + i, strict: [10, 30]}))
+    found.sort((a, b) => a.price - b.price)
+  }
+  const [best] = found
+  if (best && best.violation > OVERFULL) {
+    // More than the oven holds: what to leave out is part of the search.
+    layout.restore(best.laid, best.lit)
+    const less = layout.anneal({...both, rounds: rounds * 2, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04})
+    return [{laid: less.laid, lit: less.lit, price: less.cost + SOFT * less.violation, violation: less.violation}]
+  }
+  // What the best was annealed from is no other road.
+  return found.filter((f, i) => i === 0 || f.price > found[i - 1]!.price + 1e-6)
+}
+
+/** Begin a day planned again where the plan that was being followed left it. */
+function follow(layout: Layout, jobs: readonly Job[], problem: PlanProblem): void {
+  const seen = new Map<string, number>()
+  for (const load of problem.done?.plan?.loads ?? [])
+    for (const d of load.dishes) {
+      const skip = seen.get(d.dish) ?? 0
+      seen.set(d.dish, skip + 1)
+      const mine = jobs.flatMap((j, u) => (j.dish.id === d.dish ? [u] : []))
+      const u = mine[skip]
+      if (u === undefined || jobs[u]!.since !== null) continue
+      layout.setAtClock(u, load.at, d.zone === undefined ? 3 : whereIndex(d.zone))
+    }
+}
+
+function woodOf(option: FiringOption): number {
+  return option.firing.wood + (option.further ?? []).reduce((sum, f) => sum + f.firing.wood, 0)
+}
+
+/** Bring a layout, the simulated curve and the true floor to agree. */
+function agree(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  look: {readonly option: FiringOption; readonly index: number; readonly layout: Layout},
+  simulate: Simulate,
+  light: {readonly first: number; readonly last: number},
+  budget: {passes: number},
+): Settled {
+  const {layout, option: original, index} = look
   const n = jobs.length
   const given = problem.done?.lit ?? null
-  const on = (option: FiringOption, margins: boolean, limits: (ChoiceLimits & {exact?: boolean})[]): Model =>
-    modelOf(problem, programOf(problem, program.index, jobs, grid, given, margins, option, limits), jobs, grid, lit)
-  let model = first.model
-  let start = first.found.chosen
-  const dropped = new Set<number>()
-  const fails = new Int32Array(n)
-  const failedAt = new Int32Array(n).fill(-1)
-  const least = new Int32Array(n)
-  let last: Settled | null = null
-  for (let pass = 0; pass < 16; pass++) {
-    const {found, standing, unplaced} = searchAndPlace(
-      model,
-      grid,
-      start,
-      pass === 0 ? rounds : Math.min(rounds, 30 + 3 * n),
-      pass > 0,
+  const on = (option: FiringOption, limits: readonly ChoiceLimits[]): Model =>
+    modelOf(problem, programOf(problem, index, jobs, grid, given, false, option, limits), jobs, grid, layout.lit)
+  /** Small steps where only the curve moved; larger ones where the floor refused; dishes may go where all else failed. */
+  const again = (seed: number, why: 'curve' | 'floor' | 'last'): void => {
+    layout.anneal({
+      rounds: Math.min(12000, (600 + 100 * n) * (why === 'floor' ? 2 : 1)),
+      heat: {curve: 3, floor: 15, last: 5}[why],
+      cool: 0.3,
       seed,
-    )
-    const settled = (m: Model, c: Int32Array, option: FiringOption): Settled => {
-      const cost = costOf(m, c)
-      return {model: m, found: {chosen: c, cost, unplaced: unplaced.length}, standing, option, total: cost + m.constant, unplaced}
-    }
-    if (!options.simulate) return settled(model, found.chosen, original)
-    const took = Array.from({length: n}, (_, u) => {
-      const o = found.chosen[u]!
-      return o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}
+      firstLit: light.first,
+      lastLit: light.last,
+      strict: why === 'last' ? [60, 200] : [30, 60],
+      leave: why === 'last' ? 0.05 : 0,
     })
-    const events = eventsOf(model, found, original)
-    const option = {...original, forecast: options.simulate(original, events, false)}
-    const only = took.map((must) => (must ? {must, only: true} : {none: true}))
-    const exact = on(option, false, only)
-    const {curve, phase} = exact.program
-    let earliest = Number.POSITIVE_INFINITY
+  }
+  let best: Settled | null = null
+  let more = 0
+  layout.judge()
+  // After so many rounds what still cannot be kept is left out, so that the rest can be right; every round then loses one at least.
+  const patience = 7
+  for (let pass = 0; ; pass++) {
+    budget.passes--
+    const giveUp = pass >= patience || budget.passes <= 0
+    if (giveUp && layout.violation > 1e-6) {
+      again(401 + pass, 'floor')
+      again(451 + pass, 'last')
+      layout.prune()
+      layout.refill()
+    }
+    const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
+    const events = eventsOf(jobs, took, original, layout.phase, layout.lit)
+    const option = {...original, forecast: simulate(original, events, false)}
+    const curve = curveOf(option.forecast, problem.ambient ?? 20)
+    const exact = on(
+      option,
+      took.map((must) => (must ? {must, only: true} : {none: true})),
+    )
+    const stood = stand(jobs, took, grid, curve, layout.phase)
     const wrong = new Set<number>()
     for (let u = 0; u < n; u++) {
       const t = took[u]
-      if (!t) continue
       const job = jobs[u]!
-      const mine = standing.filter((v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count)
-      const ok =
-        exact.s[u]!.length > 0 &&
-        (job.since !== null ||
-          mine.every((v) => keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + phase, t.e * rules.tick + phase)))
-      if (!ok) {
-        wrong.add(u)
-        earliest = Math.min(earliest, t.s)
-      }
+      if (!t || job.since !== null) continue
+      const mine = stood.standing.filter(
+        (v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count,
+      )
+      const keptBy = (v: Standing): boolean =>
+        keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
+      if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
-    if (wrong.size === 0) {
-      // All agree: the curve with its range, and every choice there is on it, for the bound.
-      const ranged = {...original, forecast: options.simulate(original, events, true)}
+    if (wrong.size === 0 && stood.refused.length === 0) {
+      const ranged = {...original, forecast: simulate(original, events, true)}
       const final = on(
         ranged,
-        false,
         took.map((must) => (must ? {must} : {})),
       )
-      const out = Int32Array.from(took, (t, u) => (t ? find(final, u, t.s, t.e, t.w) : -1))
-      return settled(final, out, ranged)
+      const chosen = Int32Array.from(took, (t, u) => {
+        if (!t) return -1
+        const o = find(final, u, t.s, t.e, t.w)
+        return o < 0 && jobs[u]!.since !== null ? 0 : o
+      })
+      const unplaced: Settled['unplaced'][number][] = []
+      for (let u = 0; u < n; u++)
+        if (chosen[u]! < 0) unplaced.push({job: jobs[u]!, why: final.s[u]!.length > 0 ? 'floor' : 'time'})
+      const cost = costOf(final, chosen)
+      const settled: Settled = {
+        model: final,
+        found: {chosen, cost, unplaced: unplaced.length},
+        standing: stood.standing,
+        option: ranged,
+        total: cost + final.constant,
+        unplaced,
+      }
+      if (
+        !best ||
+        unplaced.length < best.unplaced.length ||
+        (unplaced.length === best.unplaced.length && settled.total < best.total)
+      )
+        best = settled
+      if (best.unplaced.length === 0 || more >= 3 || budget.passes <= 0) return best
+      // Something is left out: once more, from here.
+      more++
+      layout.agreeWith(curve)
+      again(601 + more, 'last')
+      layout.prune()
+      layout.refill()
+      continue
     }
-    last = settled(
-      exact,
-      Int32Array.from(took, (t, u) => (t && exact.s[u]!.length > 0 ? 0 : -1)),
-      option,
-    )
-    // What is wrong again at the same time goes in later; late in the day of trying it is left out, so that the rest can be right.
-    for (const u of wrong) {
-      const at = took[u]!.s
-      fails[u] = at === failedAt[u] ? fails[u]! + 1 : 1
-      failedAt[u] = at
-      if (fails[u]! >= 2) least[u] = at + 1
-      if (pass >= 9) dropped.add(u)
+    layout.agreeWith(curve)
+    for (const r of stood.refused) layout.refusals.push(r)
+    if (stood.refused.length > 0) {
+      layout.tight = Math.min(3, layout.tight * 1.5)
+      layout.full = Math.max(0.88, layout.full - 0.02)
     }
-    if (pass >= 9) for (const x of unplaced) dropped.add(jobs.indexOf(x.job))
-    model = on(
-      option,
-      true,
-      took.map((t, u) =>
-        dropped.has(u)
-          ? {none: true}
-          : t && !wrong.has(u) && t.s < earliest
-            ? {must: t, only: true, exact: true}
-            : {from: Math.max(earliest, least[u]!), ...(t && !wrong.has(u) ? {must: t} : {})},
-      ),
-    )
-    start = Int32Array.from(took, (t, u) => (t ? nearest(model, u, t.s, t.e, t.w) : -1))
+    if (giveUp) for (const u of [...wrong, ...stood.refused.map((r) => r.job)]) layout.takeOut(u)
+    layout.judge()
+    if (!giveUp && layout.violation > 1e-6) {
+      again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
+      if (layout.violation > 1e-6) again(151 + pass, 'floor')
+    }
   }
-  return last!
 }
 
 function find(m: Model, u: number, s: number, e: number, w: number): number {
@@ -379,20 +523,6 @@ function find(m: Model, u: number, s: number, e: number, w: number): number {
   const W = m.where[u]!
   for (let o = 0; o < S.length; o++) if (S[o] === s && E[o] === e && W[o] === w) return o
   return -1
-}
-
-function nearest(m: Model, u: number, s: number, e: number, w: number): number {
-  let best = -1
-  let distance = Number.POSITIVE_INFINITY
-  for (let p = 0; p < m.s[u]!.length; p++) {
-    const d = Math.abs(m.s[u]![p]! - s) * 2 + Math.abs(m.e[u]![p]! - e) + (m.where[u]![p] === w ? 0 : 3)
-    if (d < distance) {
-      distance = d
-      best = p
-      if (d === 0) break
-    }
-  }
-  return best
 }
 
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
@@ -481,7 +611,7 @@ function standAll(
       const o = state.chosen[u]!
       if (o >= 0 && model.s[u]![o] === t) here.push({u, s: t, e: model.e[u]![o]!, w: model.where[u]![o]!})
     }
-    for (const i of here) if (model.jobs[i.u]!.since !== null) all.push(...standingAlready(model, i))
+    for (const i of here) if (model.jobs[i.u]!.since !== null) all.push(...standingAlready(model.jobs[i.u]!, i.s, i.e))
     const fresh = here.filter((i) => model.jobs[i.u]!.since === null)
     const inside = all.filter((v) => v.from <= t && v.to > t)
     const result =
@@ -490,7 +620,7 @@ function standAll(
         : placeLoad(
             grid,
             inside,
-            fresh.map((i) => toPlace(model, i)),
+            fresh.map((i) => toPlace(model.jobs[i.u]!, i, model.program.curve, model.program.phase)),
           )
     if (result === null || result.ok) {
       if (result?.ok) all.push(...result.placed)
@@ -545,8 +675,7 @@ function standAll(
   return {chosen: Int32Array.from(state.chosen), standing: all, cost: state.cost}
 }
 
-function standingAlready(model: Model, i: {u: number; s: number; e: number}): Standing[] {
-  const job = model.jobs[i.u]!
+function standingAlready(job: Job, from: number, to: number): Standing[] {
   return (job.stood ?? []).map((p) => ({
     dish: job.dish.id,
     number: p.number,
@@ -554,14 +683,17 @@ function standingAlready(model: Model, i: {u: number; s: number; e: number}): St
     x: p.x,
     y: p.y,
     turn: p.turn,
-    from: i.s,
-    to: i.e,
+    from,
+    to,
   }))
 }
 
-function toPlace(model: Model, i: {u: number; s: number; e: number; w: number}): ToPlace {
-  const job = model.jobs[i.u]!
-  const {curve, phase} = model.program
+function toPlace(
+  job: Job,
+  i: {readonly s: number; readonly e: number; readonly w: number},
+  curve: Curve,
+  phase: number,
+): ToPlace {
   const from = i.s * rules.tick + phase
   const to = i.e * rules.tick + phase
   const ok = (z: number): boolean => keeps(job.dish, curve, z, from, to)
@@ -584,32 +716,67 @@ function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): b
   return got <= doseNeeded(need, need.minutes.high) || at(to - rules.tick - rules.staySlack) - at(from) < dose
 }
 
-/** The loads and openings of a solution as the oven sees them, minutes after lighting. */
-export function eventsOf(model: Model, found: Found, option: FiringOption): OvenEvent[] {
-  const {phase} = model.program
+/** Later fires as the oven sees them, minutes after the first is lit. */
+function firesOf(option: FiringOption): OvenEvent[] {
+  return (option.further ?? []).map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
+}
+
+/** The loads and openings of a layout as the oven sees them, minutes after lighting. */
+function eventsOf(
+  jobs: readonly Job[],
+  took: ReadonlyArray<{readonly s: number; readonly e: number} | null>,
+  option: FiringOption,
+  phase: number,
+  lit: number,
+): OvenEvent[] {
   const open = new Map<number, number>()
-  const events: OvenEvent[] = (option.further ?? []).map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
-  for (let u = 0; u < found.chosen.length; u++) {
-    const o = found.chosen[u]!
-    if (o < 0) continue
-    const job = model.jobs[u]!
-    const s = model.s[u]![o]! * rules.tick + phase
-    const e = model.e[u]![o]! * rules.tick + phase
-    const from = job.since === null ? s : job.since - model.lit
-    // While it bakes the water leaves over the time the dose takes, not over a night's stay.
-    const bake = Math.min(e - from, 1.5 * job.dish.need.minutes.high)
+  const events = firesOf(option)
+  took.forEach((t, u) => {
+    if (!t) return
+    const job = jobs[u]!
+    const e = t.e * rules.tick + phase
+    const from = job.since === null ? t.s * rules.tick + phase : job.since - lit
     events.push({
       minutes: from,
       kind: 'load',
       mass: job.dish.mass * job.count,
       water: job.dish.water * job.count,
-      bake: Math.max(5, bake),
+      bake: bakeOf(job),
     })
     open.set(from, (open.get(from) ?? 0) + job.handling)
     open.set(e, (open.get(e) ?? 0) + job.handling)
-  }
+  })
   for (const [minutes, hands] of open) events.push({minutes, kind: 'door', open: Math.max(0.5, Math.round(hands * 4) / 4)})
   return events.sort((a, b) => a.minutes - b.minutes || (a.kind < b.kind ? -1 : a.kind > b.kind ? 1 : 0))
+}
+
+/** Stand the vessels of a layout on the floor; what finds no place is named with what stood in its way. */
+function stand(
+  jobs: readonly Job[],
+  took: ReadonlyArray<{readonly s: number; readonly e: number; readonly w: number} | null>,
+  grid: FloorGrid,
+  curve: Curve,
+  phase: number,
+): {standing: Standing[]; refused: Refusal[]} {
+  const fixed: Standing[] = []
+  const day: {u: number; item: ToPlace}[] = []
+  took.forEach((t, u) => {
+    if (!t) return
+    if (jobs[u]!.since === null) day.push({u, item: toPlace(jobs[u]!, t, curve, phase)})
+    else fixed.push(...standingAlready(jobs[u]!, t.s, t.e))
+  })
+  const result = placeDay(
+    grid,
+    fixed,
+    day.map((d) => d.item),
+  )
+  const standing = [...fixed, ...result.placed]
+  const refused = result.refused.map((item): Refusal => {
+    const job = day.find((d) => d.item === item)!.u
+    const others = took.flatMap((t, u) => (t && u !== job && t.s < item.to && t.e > item.from ? [u] : []))
+    return {job, others, at: item.from}
+  })
+  return {standing, refused}
 }
 
 /** The least any plan could cost under the model: over every fire and lighting time, with this plan's loads in the oven. */

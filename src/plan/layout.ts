@@ -1,0 +1,907 @@
+import {type Curve, doseNeeded} from './curve.js'
+import {isNight, type Job, type Program, wheresOf} from './model.js'
+import type {FloorGrid} from './places.js'
+import type {Response} from './response.js'
+import {rules, weights} from './rules.js'
+import {generator, missing} from './search.js'
+import type {PlanProblem} from './types.js'
+
+/**
+ * A day laid out on an oven that its own loads cool. What is decided is when and where each dish is set in; the curve follows from the
+ * set-ins (`response.ts`), when each dish is done follows from the curve, and when it is drawn is the cheapest moment after that. Limits
+ * are paid for while searching, more dearly as the search goes on, so that no dish is lost on the way to a day that holds them all.
+ *
+ * Simulated annealing (Kirkpatrick, Gelatt & Vecchi, Science 220 (1983) 671–680), the work counted in rounds and the random numbers
+ * from a fixed seed: the same day gives the same layout.
+ */
+
+/** Where a job stands and when it is set in and drawn; ticks of the curve's clock. `in` false: left out. */
+export interface Laid {
+  readonly in: boolean
+  readonly s: number
+  readonly e: number
+  readonly w: number
+  /** Ticks it waits after it is done before a draw is looked for. */
+  readonly hold: number
+}
+
+/** Jobs that the true floor refused together: the others all share some time with the first. */
+export interface Refusal {
+  readonly job: number
+  readonly others: readonly number[]
+  /** The tick, which counts only where nothing else was in the way. */
+  readonly at: number
+}
+
+export interface LayoutOptions {
+  readonly lit: number
+  readonly margin: number
+  readonly marginDose: number
+}
+
+/** Most ticks after it is done in which a draw is looked for, for a dish that does not stay. */
+const WINDOW = 24
+/** Cost of each kind of broken limit, in the objective's units. */
+const broken = {celsius: 3, floor: 8, lane: 30, hands: 12, order: 60, night: 60, over: 150, refusal: 80, hold: 0.5} as const
+
+export class Layout {
+  readonly n: number
+  readonly ticks: number
+  readonly s: Int32Array
+  readonly e: Int32Array
+  readonly w: Uint8Array
+  readonly hold: Uint8Array
+  readonly placed: Uint8Array
+  /** The loaded mean curve, °C a tick. */
+  readonly celsius: Float64Array
+  lit: number
+  refusals: Refusal[] = []
+  /** Price of a part of the floor over four fifths full, a tick: the fuller, the less likely the true floor grants it. */
+  tight = EASY
+  /** Share of a part of the floor that may be taken up; less once the true floor has refused. */
+  full = 1
+  /** What the last evaluation found. */
+  cost = 0
+  violation = 0
+  /** Share of each violation by job, of the last evaluation with `blame`. */
+  readonly firstDone: Int32Array
+
+  readonly #base: Float64Array
+  readonly #drop: Float64Array[]
+  readonly #gives: Float64Array
+  readonly #scale: Float64Array
+  readonly #shift: Float64Array
+  readonly #hotter: number
+  readonly #ambient: number
+  readonly #goal: Float64Array
+  readonly #longest: Float64Array
+  readonly #low: Float64Array
+  readonly #high: Float64Array
+  readonly #best: Float64Array
+  readonly #end: Float64Array
+  readonly #done: Float64Array
+  readonly #misfit: Float64Array
+  readonly #due: Float64Array
+  readonly #stays: Uint8Array
+  readonly #food: Uint8Array
+  readonly #area: Float64Array
+  readonly #handling: Float64Array
+  readonly #fixed: Uint8Array
+  readonly #floor: readonly [number, number, number]
+  readonly #share: readonly [number, number, number]
+  readonly #narrow: readonly [number, number, number]
+  readonly #hands: number
+  readonly phase: number
+  readonly #endMargin: number
+  readonly #blocked: Program['blocked']
+  readonly #problem: PlanProblem
+  readonly #was: ({at: number; draw: number} | undefined)[]
+  readonly #awake: Uint8Array
+  #awakeFor = Number.NaN
+  #now = 0
+  #lastHot = Number.MAX_SAFE_INTEGER
+  readonly #ready: number
+  readonly #hotArea: number
+  readonly #wood: number
+  /** Ticks between which a set-in may be tried, and the parts of the floor. */
+  readonly #from: Int32Array
+  readonly #to: Int32Array
+  readonly #wheres: (readonly number[])[]
+  // Scratch of one evaluation.
+  readonly #openings: Int32Array
+  readonly #handsAt: Float64Array
+  readonly #mark: Uint8Array
+  readonly #rise: Float64Array[]
+  readonly #started: Float64Array[]
+  readonly #lanes: Int32Array[]
+  readonly #windowDose: Float64Array
+  readonly #windowSize: Int32Array
+  readonly #falls: number[] = []
+  readonly #crusts: number[] = []
+
+  constructor(
+    problem: PlanProblem,
+    grid: FloorGrid,
+    jobs: readonly Job[],
+    program: Pick<Program, 'curve' | 'phase' | 'ticks' | 'blocked' | 'wood'>,
+    response: Response | null,
+    lane: number,
+    options: LayoutOptions,
+  ) {
+    const n = jobs.length
+    const {curve, phase, ticks} = program
+    this.n = n
+    this.ticks = ticks
+    this.lit = options.lit
+    this.#problem = problem
+    this.phase = phase
+    this.#blocked = program.blocked
+    this.#floor = grid.zones
+    this.#share = [grid.zones[0] / grid.area, grid.zones[1] / grid.area, grid.zones[2] / grid.area]
+    this.#narrow = [grid.zones[0] * (1 - lane), grid.zones[1] * (1 - lane), grid.zones[2] * (1 - lane)]
+    this.#hands = rules.tick * problem.day.hands
+    this.#hotArea = grid.area
+    this.#wood = program.wood
+    this.#endMargin = options.margin > 0 ? 1 : 0
+    this.s = new Int32Array(n)
+    this.e = new Int32Array(n)
+    this.w = new Uint8Array(n)
+    this.hold = new Uint8Array(n)
+    this.placed = new Uint8Array(n)
+    this.firstDone = new Int32Array(n)
+    this.#base = new Float64Array(ticks)
+    this.celsius = new Float64Array(ticks)
+    this.setBase(curve)
+    this.#ready = Math.max(0, Math.ceil((curve.ready - phase) / rules.tick - 1e-9))
+    this.#scale = new Float64Array(4).fill(1)
+    this.#shift = new Float64Array(4)
+    // A part's own temperature is the mean's, straight: T + offset · (T − air)/(T_ready − air).
+    for (let z = 0; z < 3; z++) {
+      const k = curve.offset[z as 0 | 1 | 2] / Math.max(1, curve.readyCelsius - curve.ambient)
+      this.#scale[z] = 1 + k
+      this.#shift[z] = -k * curve.ambient
+    }
+    // What stands across the floor is judged by its coolest part, and set in by its hottest.
+    const coolest = Math.min(...curve.offset) / Math.max(1, curve.readyCelsius - curve.ambient)
+    this.#scale[3] = 1 + coolest
+    this.#shift[3] = -coolest * curve.ambient
+    this.#hotter = (Math.max(...curve.offset) - Math.min(...curve.offset)) / Math.max(1, curve.readyCelsius - curve.ambient)
+    this.#ambient = curve.ambient
+    const make = (f: (job: Job) => number): Float64Array => Float64Array.from(jobs, f)
+    const slack = (job: Job): number =>
+      Math.min(options.margin, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
+    this.#goal = make((j) => doseNeeded(j.dish.need) * (1 + options.marginDose))
+    this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
+    this.#low = make((j) => j.dish.need.startLow + slack(j))
+    this.#high = make((j) => j.dish.need.startHigh - slack(j))
+    this.#best = make((j) => j.dish.need.startBest)
+    this.#end = make((j) => j.dish.need.endLow)
+    this.#done = make((j) => j.dish.need.done)
+    this.#misfit = make((j) => Math.min(j.dish.need.minutes.likely, rules.misfitMinutes))
+    this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
+    this.#area = make((j) => j.area)
+    this.#handling = make((j) => j.handling)
+    this.#stays = Uint8Array.from(jobs, (j) => (j.dish.need.falling || j.dish.need.overnight ? 1 : 0))
+    this.#food = Uint8Array.from(jobs, (j) => (j.dish.need.done >= rules.holdCelsius ? 1 : 0))
+    this.#fixed = Uint8Array.from(jobs, (j) => (j.since === null ? 0 : 1))
+    this.#wheres = jobs.map((j) => wheresOf(j, grid))
+    jobs.forEach((j, u) => {
+      if (j.since !== null) return
+      if (j.order === 1) this.#falls.push(u)
+      if (j.order === 2) this.#crusts.push(u)
+    })
+    const before = new Map<string, {at: number; draw: number}>()
+    for (const load of problem.done?.plan?.loads ?? [])
+      for (const d of load.dishes) before.set(d.dish, {at: load.at, draw: d.draw.likely})
+    this.#was = jobs.map((j) => before.get(j.dish.id))
+    this.#awake = new Uint8Array(ticks)
+    this.#openings = new Int32Array(ticks + 1)
+    this.#handsAt = new Float64Array(ticks + 1)
+    this.#mark = new Uint8Array(ticks + 1)
+    this.#rise = [0, 1, 2].map(() => new Float64Array(ticks + 1))
+    this.#started = [0, 1, 2].map(() => new Float64Array(ticks + 1))
+    this.#lanes = [0, 1, 2].map(() => new Int32Array(ticks + 1))
+    this.#windowDose = new Float64Array(n * WINDOW)
+    this.#windowSize = new Int32Array(n)
+    // How far each job pulls the curve down, tick by tick after it is set in.
+    this.#drop = jobs.map((j) => (j.since === null && response ? response.of(j, curve.ambient) : new Float64Array(0)))
+    // An oven hardly hotter than the load can give it little (as `oven/simulate`).
+    this.#gives = Float64Array.from(this.#base, (t) => Math.min(1, Math.max(0, (t - 60) / 60)))
+    this.#from = new Int32Array(n)
+    this.#to = new Int32Array(n)
+    for (let u = 0; u < n; u++) {
+      let from = ticks
+      let to = 0
+      for (let k = this.#ready; k < ticks; k++) {
+        const t = this.#base[k]! + Math.abs(curve.offset[0])
+        if (t < this.#low[u]! || this.#base[k]! - Math.abs(curve.offset[2]) > this.#high[u]! + 90) continue
+        from = Math.min(from, k)
+        to = Math.max(to, k)
+      }
+      this.#from[u] = from
+      this.#to[u] = to
+      this.w[u] = this.#wheres[u]![0]!
+      if (jobs[u]!.since !== null) {
+        this.s[u] = Math.floor((jobs[u]!.since! - options.lit - phase) / rules.tick)
+        this.w[u] = jobs[u]!.stands
+        this.placed[u] = 1
+      }
+    }
+  }
+
+  /** True where a job can be set in at some time on the empty oven. */
+  possible(u: number): boolean {
+    return this.#fixed[u] === 1 || this.#from[u]! <= this.#to[u]!
+  }
+
+  /** Take another empty-oven curve; what is laid is kept. */
+  setBase(curve: Curve): void {
+    for (let k = 0; k < this.ticks; k++) {
+      const at = (k * rules.tick + this.phase) / curve.step
+      const i = Math.min(curve.likely.length - 1, Math.floor(at))
+      const a = curve.likely[i]!
+      const b = curve.likely[Math.min(curve.likely.length - 1, i + 1)]!
+      this.#base[k] = a + (b - a) * (at - i)
+    }
+  }
+
+  /** Forget what the floor refused and what simulations corrected. */
+  startAgain(curve: Curve): void {
+    this.refusals = []
+    this.tight = EASY
+    this.full = 1
+    this.setBase(curve)
+  }
+
+  /** Make the loaded curve at hand agree with a simulated one: the empty oven's is moved by the difference. */
+  agreeWith(curve: Curve): void {
+    this.recompute()
+    for (let k = 0; k < this.ticks; k++) {
+      const at = (k * rules.tick + this.phase) / curve.step
+      const i = Math.min(curve.likely.length - 1, Math.floor(at))
+      const a = curve.likely[i]!
+      const b = curve.likely[Math.min(curve.likely.length - 1, i + 1)]!
+      this.#base[k] = this.#base[k]! + a + (b - a) * (at - i) - this.celsius[k]!
+    }
+    this.recompute()
+  }
+
+  /** The loaded curve from the set-ins, afresh. */
+  recompute(): void {
+    this.celsius.set(this.#base)
+    for (let u = 0; u < this.n; u++) if (this.placed[u]) this.#pull(u, -1)
+  }
+
+  #pull(u: number, sign: 1 | -1): void {
+    if (this.#fixed[u]) return
+    const s = this.s[u]!
+    const drop = this.#drop[u]!
+    const T = this.celsius
+    const m = Math.min(drop.length, this.ticks - s)
+    const gives = sign * this.#gives[s]!
+    for (let i = 1, k = s + 1; i < m; i++, k++) T[k] = T[k]! + gives * drop[i]!
+  }
+
+  set(u: number, s: number, w: number): void {
+    if (this.placed[u]) this.#pull(u, 1)
+    this.s[u] = s
+    this.w[u] = w
+    this.placed[u] = 1
+    this.#pull(u, -1)
+  }
+
+  /** Set a job in at a clock time, min after midnight. */
+  setAtClock(u: number, clock: number, w: number): void {
+    const k = Math.round((clock - this.lit - this.phase) / rules.tick)
+    if (k >= 0 && k < this.ticks) this.set(u, k, this.#wheres[u]!.includes(w) ? w : this.#wheres[u]![0]!)
+  }
+
+  takeOut(u: number): void {
+    if (!this.placed[u]) return
+    this.#pull(u, 1)
+    this.placed[u] = 0
+  }
+
+  /** True where the door may be opened at a tick, at the lighting time at hand. */
+  awake(k: number): boolean {
+    this.#wake()
+    return this.#awake[k] === 1
+  }
+
+  #wake(): void {
+    if (this.#awakeFor === this.lit) return
+    this.#awakeFor = this.lit
+    const clock0 = this.lit + this.phase
+    for (let k = 0; k < this.ticks; k++) this.#awake[k] = isNight(this.#problem, clock0 + k * rules.tick) ? 0 : 1
+    const now = this.#problem.done?.now
+    this.#now = now === undefined ? 0 : Math.max(0, Math.ceil((now - clock0) / rules.tick))
+  }
+
+  #wallAfter(k: number): number {
+    let wall = this.ticks - 1
+    for (const b of this.#blocked) {
+      const at = Math.floor((b.from - this.phase) / rules.tick)
+      if (Math.ceil((b.to - this.phase) / rules.tick) > k && at < wall) wall = at
+    }
+    return wall
+  }
+
+  /** Judge what is laid: draws, cost and broken limits. */
+  judge(): void {
+    this.#wake()
+    const {n, ticks, s, e, w, placed, celsius: T} = this
+    const O = this.#openings
+    const awake = this.#awake
+    const clock0 = this.lit + this.phase
+    let cost = 0
+    let violation = 0
+    O.fill(0)
+    for (let u = 0; u < n; u++) if (placed[u] && !this.#fixed[u]) O[s[u]!]!++
+    // When each is done, and the draws open to it.
+    for (let u = 0; u < n; u++) {
+      if (!placed[u]) {
+        cost += missing
+        continue
+      }
+      const a = this.#scale[w[u]!]!
+      const b = this.#shift[w[u]!]! - this.#done[u]!
+      const start = Math.max(0, s[u]!)
+      const wall = this.#blocked.length > 0 ? this.#wallAfter(start) : ticks - 1
+      const goal = this.#goal[u]!
+      if (!this.#fixed[u]) {
+        const t = a * T[start]! + this.#shift[w[u]!]!
+        const hottest = w[u] === 3 ? t + this.#hotter * (T[start]! - this.#ambient) : t
+        if (t < this.#low[u]!) violation += broken.celsius * (this.#low[u]! - t)
+        if (hottest > this.#high[u]!) violation += broken.celsius * (hottest - this.#high[u]!)
+        cost += weights.misfit * Math.abs((t + hottest) / 2 - this.#best[u]!) * this.#misfit[u]!
+        if (!awake[start]) violation += broken.night
+        if (start < this.#now) violation += broken.night
+      }
+      let dose = 0
+      let k = start
+      let before = a * T[k]! + b
+      if (before < 0) before = 0
+      while (dose < goal && k < wall) {
+        k++
+        let now = a * T[k]! + b
+        if (now < 0) now = 0
+        dose += (rules.tick / 2) * (before + now)
+        before = now
+      }
+      if (dose < goal) violation += Math.min(missing, 200 + missing * (1 - dose / goal))
+      this.firstDone[u] = k
+      const size = this.#stays[u] ? 0 : WINDOW
+      const longest = this.#longest[u]!
+      let m = 0
+      for (; m < size && k + m <= wall; m++) {
+        if (m > 0) {
+          let now = a * T[k + m]! + b
+          if (now < 0) now = 0
+          dose += (rules.tick / 2) * (before + now)
+          before = now
+          if (m > 1 && dose > longest) break
+        }
+        this.#windowDose[u * WINDOW + m] = dose - goal
+      }
+      this.#windowSize[u] = m
+      e[u] = -1
+    }
+    // The draws, each at its cheapest; a second time round, knowing the others'.
+    for (let round = 0; round < 2; round++)
+      for (let u = 0; u < n; u++) {
+        if (!placed[u]) continue
+        if (e[u]! >= 0) O[e[u]!]!--
+        e[u] = this.#draw(u, clock0)
+        O[e[u]!]!++
+      }
+    const hands = this.#handsAt
+    const mark = this.#mark
+    const [rise0, rise1, rise2] = this.#rise as [Float64Array, Float64Array, Float64Array]
+    const [, started1, started2] = this.#started as [Float64Array, Float64Array, Float64Array]
+    const [, lanes1, lanes2] = this.#lanes as [Int32Array, Int32Array, Int32Array]
+    let usedTicks = 0
+    let lo = ticks
+    let hi = 0
+    const hotEnd = this.#hotEnd()
+    for (let u = 0; u < n; u++) {
+      if (!placed[u]) continue
+      const start = Math.max(0, s[u]!)
+      const end = e[u]!
+      const where = w[u]!
+      const area = this.#area[u]!
+      const fixed = this.#fixed[u] === 1
+      if (start < lo) lo = start
+      if (end > hi) hi = end
+      // Cost and limits of the draw.
+      const late = clock0 + end * rules.tick - this.#due[u]!
+      if (late > 0) cost += weights.late * late
+      const past = end - this.firstDone[u]!
+      if (!this.#stays[u]) {
+        if (past < this.#windowSize[u]!) cost += weights.misfit * this.#windowDose[u * WINDOW + past]!
+        else if (!fixed) violation += broken.over
+      }
+      const was = this.#was[u]
+      if (was)
+        cost +=
+          weights.moved *
+          (Math.abs(clock0 + end * rules.tick - was.draw) + (fixed ? 0 : Math.abs(clock0 + start * rules.tick - was.at)))
+      if (!fixed) {
+        const a = this.#scale[where]!
+        const b = this.#shift[where]!
+        const least = this.#end[u]! + this.#endMargin
+        const out = a * T[end]! + b
+        if (out < least) violation += broken.celsius * (least - out)
+        if (!awake[end]) violation += broken.night
+        if (this.#food[u]) {
+          const early = end - rules.coldMinutes / rules.tick
+          if (early > start && a * T[early]! + b < rules.holdCelsius)
+            violation += broken.hold * (1 + rules.holdCelsius - a * T[early]! - b)
+        }
+        hands[start] = hands[start]! + this.#handling[u]!
+      }
+      const until = Math.min(end, this.firstDone[u]!, hotEnd)
+      const from = Math.max(start, this.#ready)
+      if (until > from) usedTicks += area * (until - from)
+      mark[start] = 1
+      mark[end] = 1
+      hands[end] = hands[end]! + this.#handling[u]!
+      if (where === 0 || where === 3) {
+        const part = where === 3 ? area * this.#share[0] : area
+        rise0[start] = rise0[start]! + part
+        rise0[end] = rise0[end]! - part
+        if (!fixed) lanes1[start] = lanes1[start]! + 1
+        lanes1[end] = lanes1[end]! + 1
+      }
+      if (where === 1 || where === 3) {
+        const part = where === 3 ? area * this.#share[1] : area
+        rise1[start] = rise1[start]! + part
+        rise1[end] = rise1[end]! - part
+        if (!fixed) started1[start] = started1[start]! + part
+      }
+      if (where === 2 || where === 3) {
+        const part = where === 3 ? area * this.#share[2] : area
+        rise2[start] = rise2[start]! + part
+        rise2[end] = rise2[end]! - part
+        if (!fixed) started2[start] = started2[start]! + part
+      }
+      if (where !== 2) {
+        if (!fixed) lanes2[start] = lanes2[start]! + 1
+        lanes2[end] = lanes2[end]! + 1
+      }
+    }
+    const spare = this.#hands + 1e-9
+    const most = this.full + 1e-6
+    const [floor0, floor1, floor2] = this.#floor
+    const [, narrow1, narrow2] = this.#narrow
+    let doors = 0
+    let crowd = 0
+    let passed = 0
+    let inside0 = 0
+    let inside1 = 0
+    let inside2 = 0
+    let over = 0
+    let full = 0
+    let since = lo
+    for (let k = lo; k <= hi; k++) {
+      if (mark[k] === 0) continue
+      if (over > 0) violation += broken.floor * over * (k - since)
+      if (full > 0) crowd += full * (k - since)
+      since = k
+      mark[k] = 0
+      if (O[k]! > 0) doors++
+      if (hands[k]! > spare) violation += broken.hands * (0.5 + hands[k]! - spare)
+      inside0 += rise0[k]!
+      inside1 += rise1[k]!
+      inside2 += rise2[k]!
+      full = Math.max(0, inside0 / floor0 - ROOMY) + Math.max(0, inside1 / floor1 - ROOMY) + Math.max(0, inside2 / floor2 - ROOMY)
+      over = Math.max(0, inside0 / floor0 - most) + Math.max(0, inside1 / floor1 - most) + Math.max(0, inside2 / floor2 - most)
+      // What stands nearer the mouth than what is reached for is in the way, even where a lane is left.
+      if (lanes1[k]! > 0) {
+        const through = inside1 - started1[k]!
+        passed += through / floor1
+        if (through > narrow1 + 1e-9) violation += 2 + (broken.lane * (through - narrow1)) / floor1
+      }
+      if (lanes2[k]! > 0) {
+        const through = inside2 - started2[k]!
+        passed += through / floor2
+        if (through > narrow2 + 1e-9) violation += 2 + (broken.lane * (through - narrow2)) / floor2
+      }
+      hands[k] = 0
+      rise0[k] = 0
+      rise1[k] = 0
+      rise2[k] = 0
+      started1[k] = 0
+      started2[k] = 0
+      lanes1[k] = 0
+      lanes2[k] = 0
+    }
+    const gap = rules.settleIn.minutes / rules.tick
+    for (const f of this.#falls) {
+      if (!placed[f]) continue
+      for (const c of this.#crusts) {
+        const d = s[c]! - s[f]!
+        if (placed[c] && d >= 0 && d < gap) violation += broken.order * (0.3 + (0.7 * Math.min(d + 1, gap - d)) / gap)
+      }
+    }
+    for (const r of this.refusals) if (this.#refused(r)) violation += broken.refusal
+    cost += weights.opening * doors + this.tight * (crowd + IN_THE_WAY * passed)
+    const hotTicks = hotEnd - this.#ready - this.#hotBlocked(hotEnd)
+    cost += weights.idle * ((hotTicks * this.#hotArea - usedTicks) * (rules.tick / 60)) + weights.wood * this.#wood
+    this.cost = cost
+    this.violation = violation
+  }
+
+  /** The tick from which the floor is no longer hot for good. */
+  #hotEnd(): number {
+    const T = this.celsius
+    let k = Math.min(this.#lastHot + 12, this.ticks - 1)
+    if (T[k]! >= rules.hotCelsius) k = this.ticks - 1
+    while (k > this.#ready && T[k]! < rules.hotCelsius) k--
+    this.#lastHot = k
+    return k
+  }
+
+  #hotBlocked(hotEnd: number): number {
+    let ticks = 0
+    for (const b of this.#blocked) {
+      const from = Math.max(this.#ready, Math.ceil((b.from - this.phase) / rules.tick))
+      ticks += Math.max(0, Math.min(hotEnd, Math.ceil((b.to - this.phase) / rules.tick)) - from)
+    }
+    return ticks
+  }
+
+  #refused(r: Refusal): boolean {
+    if (!this.placed[r.job]) return false
+    const t = this.s[r.job]!
+    if (r.others.length === 0) return t === r.at
+    const end = this.e[r.job]!
+    for (const v of r.others) if (!this.placed[v] || this.s[v]! >= end || this.e[v]! <= t) return false
+    return true
+  }
+
+  /** The cheapest draw of one job, given the openings of the others. */
+  #draw(u: number, clock0: number): number {
+    const O = this.#openings
+    const awake = this.#awake
+    const first = Math.max(this.firstDone[u]!, this.s[u]! + 1) + (this.#fixed[u] ? 0 : this.hold[u]!)
+    const due = this.#due[u]!
+    const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
+    const spare = this.#handling[u]!
+    void spare
+    if (this.#stays[u]) {
+      let k = Math.max(first, this.#now)
+      while (k < wall && !awake[k]) k++
+      k = Math.min(k, wall)
+      if (O[k]! > 0) return k
+      const lateAt = (t: number): number => weights.late * Math.max(0, clock0 + t * rules.tick - due)
+      const at = lateAt(k)
+      const a = this.#scale[this.w[u]!]!
+      const b = this.#shift[this.w[u]!]!
+      const least = this.#end[u]! + this.#endMargin
+      for (let t = k + 1; t <= wall; t++) {
+        if (a * this.celsius[t]! + b < least) break
+        if (O[t]! > 0 && awake[t]) return lateAt(t) - at < weights.opening ? t : k
+        if (lateAt(t) - at >= weights.opening) break
+      }
+      return k
+    }
+    let best = -1
+    let bestCost = Number.POSITIVE_INFINITY
+    const size = this.#windowSize[u]!
+    const skip = first - this.firstDone[u]!
+    for (let m = Math.max(0, skip); m < size; m++) {
+      const t = this.firstDone[u]! + m
+      if (t > wall) break
+      if (!awake[t] || t < this.#now) continue
+      const late = clock0 + t * rules.tick - due
+      const cost =
+        weights.misfit * this.#windowDose[u * WINDOW + m]! +
+        (late > 0 ? weights.late * late : 0) +
+        (O[t]! > 0 ? 0 : weights.opening)
+      if (cost < bestCost) {
+        bestCost = cost
+        best = t
+      }
+    }
+    if (best >= 0) return best
+    let k = Math.max(first, this.#now)
+    while (k < wall && !awake[k]) k++
+    return Math.min(k, wall)
+  }
+
+  snapshot(): Laid[] {
+    return Array.from({length: this.n}, (_, u) => ({
+      in: this.placed[u] === 1,
+      s: this.s[u]!,
+      e: this.e[u]!,
+      w: this.w[u]!,
+      hold: this.hold[u]!,
+    }))
+  }
+
+  restore(laid: readonly Laid[], lit: number): void {
+    this.lit = lit
+    laid.forEach((l, u) => {
+      this.s[u] = l.s
+      this.w[u] = l.w
+      this.e[u] = l.e
+      this.hold[u] = l.hold
+      this.placed[u] = l.in ? 1 : 0
+    })
+    this.recompute()
+  }
+
+  /** Put every job that is not fixed where it suits best on the curve at hand, the hungriest for heat first. */
+  begin(): void {
+    this.recompute()
+    const order = Array.from({length: this.n}, (_, u) => u).sort((a, b) => this.#best[b]! - this.#best[a]! || a - b)
+    this.#wake()
+    for (const u of order) {
+      if (this.#fixed[u] || !this.possible(u)) continue
+      let at = -1
+      let off = Number.POSITIVE_INFINITY
+      const w = this.#wheres[u]![0]!
+      for (let k = Math.max(this.#from[u]!, this.#now); k <= this.#to[u]!; k++) {
+        if (!this.#awake[k]) continue
+        const d = Math.abs(this.#scale[w]! * this.celsius[k]! + this.#shift[w]! - this.#best[u]!)
+        if (d < off) {
+          off = d
+          at = k
+        }
+      }
+      if (at >= 0) this.set(u, at, w)
+    }
+  }
+
+  /**
+   * Anneal what is laid.
+   *
+   * @param rounds Judgements made.
+   * @param heat Cost accepted upwards at first, falling to `cool` at the end.
+   * @param firstLit Earliest and latest lighting, min; equal where it is given.
+   * @returns The best found: its layout, cost and what it breaks.
+   */
+  anneal(options: {
+    readonly rounds: number
+    readonly heat: number
+    readonly cool: number
+    readonly seed: number
+    readonly firstLit: number
+    readonly lastLit: number
+    /** Price of what is broken, at first and at the end. */
+    readonly strict: readonly [number, number]
+    /** Share of the moves that leave a dish out. */
+    readonly leave?: number
+  }): {laid: Laid[]; lit: number; cost: number; violation: number} {
+    const {n} = this
+    const random = generator(options.seed)
+    const pick = (k: number): number => Math.floor(random() * k)
+    const movable = Array.from({length: n}, (_, u) => u).filter((u) => !this.#fixed[u] && this.possible(u))
+    this.recompute()
+    this.judge()
+    const price = (strict: number): number => this.cost + strict * this.violation
+    const hard = Math.max(HARD, options.strict[1])
+    const bestS = Int32Array.from(this.s)
+    const bestW = Uint8Array.from(this.w)
+    const bestHold = Uint8Array.from(this.hold)
+    const bestIn = Uint8Array.from(this.placed)
+    let bestLit = this.lit
+    let bestPrice = price(hard)
+    if (movable.length === 0) return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
+    const oldS = new Int32Array(n)
+    const oldW = new Uint8Array(n)
+    const oldHold = new Uint8Array(n)
+    const oldIn = new Uint8Array(n)
+    const oldE = new Int32Array(n)
+    const changed: number[] = []
+    const keep = (u: number): void => {
+      if (changed.includes(u)) return
+      changed.push(u)
+      oldS[u] = this.s[u]!
+      oldW[u] = this.w[u]!
+      oldHold[u] = this.hold[u]!
+      oldIn[u] = this.placed[u]!
+    }
+    const clampTo = (u: number, k: number): number => Math.max(this.#from[u]!, this.#now, Math.min(this.#to[u]!, k))
+    const anyTick = (u: number): number => {
+      // Another dish's opening, or anywhere in its range.
+      if (random() < 0.55) {
+        const v = pick(n)
+        if (this.placed[v]) return random() < 0.5 ? this.s[v]! : this.e[v]!
+      }
+      return this.#from[u]! + pick(this.#to[u]! - this.#from[u]! + 1)
+    }
+    const canLight = options.lastLit > options.firstLit
+    let cost = this.cost
+    let violation = this.violation
+    const cooling = (options.cool / options.heat) ** (1 / options.rounds)
+    let heat = options.heat
+    oldE.set(this.e)
+    for (let round = 0; round < options.rounds; round++, heat *= cooling) {
+      const strict = options.strict[0] + (options.strict[1] - options.strict[0]) * (round / options.rounds)
+      changed.length = 0
+      const litBefore = this.lit
+      const kind = random()
+      const leave = random() < (options.leave ?? 0)
+      const u = movable[pick(movable.length)]!
+      if (!this.placed[u]) {
+        keep(u)
+        const ws = this.#wheres[u]!
+        this.set(u, clampTo(u, anyTick(u)), ws[pick(ws.length)]!)
+      } else if (leave) {
+        keep(u)
+        this.takeOut(u)
+      } else if (kind < 0.22) {
+        // A little earlier or later.
+        keep(u)
+        this.set(u, clampTo(u, this.s[u]! + (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.7 ? 3 : 9))), this.w[u]!)
+      } else if (kind < 0.42) {
+        keep(u)
+        const ws = this.#wheres[u]!
+        this.set(u, clampTo(u, anyTick(u)), random() < 0.6 ? this.w[u]! : ws[pick(ws.length)]!)
+      } else if (kind < 0.52) {
+        keep(u)
+        const ws = this.#wheres[u]!
+        if (ws.length > 1 && random() < 0.8) this.set(u, this.s[u]!, ws[pick(ws.length)]!)
+        else this.hold[u] = random() < 0.5 ? 0 : pick(5)
+      } else if (kind < 0.68) {
+        // The whole opening moves.
+        const t = random() < 0.5 ? this.s[u]! : this.e[u]!
+        const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.7 ? 3 : 8))
+        for (const v of movable)
+          if (this.placed[v] && this.s[v] === t) {
+            keep(v)
+            this.set(v, clampTo(v, t + by), this.w[v]!)
+          }
+      } else if (kind < 0.8) {
+        // All from here on.
+        const t = this.s[u]!
+        const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.7 ? 4 : 12))
+        for (const v of movable)
+          if (this.placed[v] && this.s[v]! >= t) {
+            keep(v)
+            this.set(v, clampTo(v, this.s[v]! + by), this.w[v]!)
+          }
+      } else if (kind < 0.92) {
+        // Two change places.
+        const v = movable[pick(movable.length)]!
+        if (v !== u && this.placed[v]) {
+          keep(u)
+          keep(v)
+          const su = this.s[u]!
+          const sv = this.s[v]!
+          this.set(u, clampTo(u, sv), this.w[u]!)
+          this.set(v, clampTo(v, su), this.w[v]!)
+        }
+      } else if (kind < 0.96 && canLight) {
+        const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.5 ? 3 : 24)) * rules.tick
+        this.lit = Math.max(options.firstLit, Math.min(options.lastLit, this.lit + by))
+      } else {
+        keep(u)
+        const v = pick(n)
+        if (this.placed[v] && v !== u) this.set(u, clampTo(u, random() < 0.5 ? this.s[v]! : this.e[v]!), this.w[u]!)
+      }
+      if (changed.length === 0 && this.lit === litBefore) continue
+      this.judge()
+      const rise = this.cost - cost + strict * (this.violation - violation)
+      if (rise <= 0 || random() < Math.exp(-rise / heat)) {
+        cost = this.cost
+        violation = this.violation
+        for (let v = 0; v < n; v++) oldE[v] = this.e[v]!
+        const now = cost + hard * violation
+        if (now < bestPrice - 1e-9) {
+          bestPrice = now
+          bestLit = this.lit
+          for (let v = 0; v < n; v++) {
+            bestS[v] = this.s[v]!
+            bestW[v] = this.w[v]!
+            bestHold[v] = this.hold[v]!
+            bestIn[v] = this.placed[v]!
+          }
+        }
+      } else {
+        for (const v of changed) {
+          this.hold[v] = oldHold[v]!
+          if (oldIn[v]) this.set(v, oldS[v]!, oldW[v]!)
+          else this.takeOut(v)
+        }
+        for (let v = 0; v < n; v++) this.e[v] = oldE[v]!
+        this.lit = litBefore
+      }
+      if (round % 2000 === 1999) {
+        this.recompute()
+        this.judge()
+        cost = this.cost
+        violation = this.violation
+        oldE.set(this.e)
+      }
+    }
+    this.lit = bestLit
+    this.s.set(bestS)
+    this.w.set(bestW)
+    this.hold.set(bestHold)
+    this.placed.set(bestIn)
+    this.recompute()
+    this.judge()
+    return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
+  }
+
+  /** Move the whole day to the latest lighting that costs nothing, with half an hour in hand where there is one. */
+  lightLater(last: number): void {
+    this.judge()
+    const price = this.cost + HARD * this.violation + 0.5
+    const from = this.lit
+    let latest = from
+    for (let lit = from + LATER; lit <= last; lit += LATER) {
+      this.lit = lit
+      this.judge()
+      if (this.cost + HARD * this.violation <= price) latest = lit
+    }
+    this.lit = Math.max(from, latest - LATER)
+    this.judge()
+    if (this.cost + HARD * this.violation > price) {
+      this.lit = latest
+      this.judge()
+    }
+  }
+
+  /** Leave out what cannot be kept within the limits, the least loss first, until nothing is broken. */
+  prune(): void {
+    this.recompute()
+    this.judge()
+    while (this.violation > 1e-6) {
+      let victim = -1
+      let least = Number.POSITIVE_INFINITY
+      for (let u = 0; u < this.n; u++) {
+        if (!this.placed[u] || this.#fixed[u]) continue
+        const s = this.s[u]!
+        this.takeOut(u)
+        this.judge()
+        // Several may have to go: what breaks least goes first.
+        const price = this.cost + FIRM * this.violation
+        this.set(u, s, this.w[u]!)
+        if (price < least) {
+          least = price
+          victim = u
+        }
+      }
+      if (victim < 0) break
+      this.takeOut(victim)
+      this.judge()
+    }
+  }
+
+  /** Try to put what was left out in anywhere, breaking nothing. */
+  refill(): void {
+    for (let u = 0; u < this.n; u++) {
+      if (this.placed[u] || !this.possible(u)) continue
+      let found: {s: number; w: number} | null = null
+      let least = Number.POSITIVE_INFINITY
+      for (const w of this.#wheres[u]!)
+        for (let k = Math.max(this.#from[u]!, this.#now); k <= this.#to[u]!; k++) {
+          if (!this.awake(k)) continue
+          this.set(u, k, w)
+          this.judge()
+          if (this.violation < 1e-6 && this.cost < least) {
+            least = this.cost
+            found = {s: k, w}
+          }
+        }
+      if (found) this.set(u, found.s, found.w)
+      else this.takeOut(u)
+    }
+    this.judge()
+  }
+}
+
+/** Share of a part of the floor from which it is thought crowded. */
+const ROOMY = 0.8
+const EASY = 0.4
+/** Weight of floor that stands in the way at an opening, against a crowded tick. */
+const IN_THE_WAY = 5
+/** Steps in which the lighting is moved, min. */
+const LATER = 30
+/** Price of a broken limit when layouts are compared: no saving is worth one. */
+export const HARD = 60
+/** And when dishes are left out so that nothing stays broken. */
+export const FIRM = 500
