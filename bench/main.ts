@@ -6,7 +6,8 @@ const benches = readdirSync(new URL('.', import.meta.url))
   .filter((name) => name.endsWith('.ts') && name !== 'main.ts' && name.startsWith(wanted))
   .sort()
 for (const name of benches) {
+  const {run}: {run?: () => Promise<void>} = await import(new URL(name, import.meta.url).href)
+  if (!run) continue
   process.stdout.write(`\n# ${name.replace('.ts', '')}\n`)
-  const {run}: {run: () => Promise<void>} = await import(new URL(name, import.meta.url).href)
   await run()
 }

@@ -4,7 +4,7 @@ import {milp} from '../bench/plan-milp.js'
 import {lowerBound} from '../src/plan/bound.js'
 import {jobsOf, modelOf, programOf} from '../src/plan/model.js'
 import {floorGrid} from '../src/plan/places.js'
-import {search} from '../src/plan/search.js'
+import {searchWell} from '../src/plan/search.js'
 import {day, randomDay} from './plan-fixtures.js'
 
 /** The package's types describe its CommonJS form; under Node's modules the default export is the loader itself. */
@@ -29,7 +29,7 @@ describe('the model solved by HiGHS', () => {
       const solved = highs.solve(milp(model), {time_limit: 40, mip_rel_gap: 1e-4, output_flag: false})
       expect(solved.Status).toBe('Optimal')
       const best = solved.ObjectiveValue + model.constant
-      const found = search(model, {rounds: 800, seed: 7})
+      const found = searchWell(model)
       const ours = found.cost + model.constant
       expect(found.unplaced).toBe(0)
       expect(ours).toBeGreaterThanOrEqual(best - 0.02 * Math.abs(best) * 0.01 - 0.01)

@@ -32,17 +32,25 @@ export function curveOf(forecast: Forecast, ambient: number): Curve {
 
 const curves = new WeakMap<Forecast, Curve>()
 
+/**
+ * A thousandth of a degree, below which the planner does not look: engines differ in the last digits of `Math`, and a search must not
+ * take another road for those, so that a day has one plan wherever it is planned.
+ */
+export function seen(celsius: number): number {
+  return Math.round(celsius * 1000) / 1000
+}
+
 function newCurve(forecast: Forecast, ambient: number): Curve {
-  const likely = forecast.baking.likely
+  const likely = forecast.baking.likely.map(seen)
   const readyCelsius = sample(likely, forecast.step, forecast.ready)
   return {
     step: forecast.step,
     ready: forecast.ready,
     end: (likely.length - 1) * forecast.step,
-    low: forecast.baking.low,
+    low: forecast.baking.low.map(seen),
     likely,
-    high: forecast.baking.high,
-    offset: [forecast.zones.back, forecast.zones.middle, forecast.zones.mouth],
+    high: forecast.baking.high.map(seen),
+    offset: [seen(forecast.zones.back), seen(forecast.zones.middle), seen(forecast.zones.mouth)],
     readyCelsius,
     ambient,
   }

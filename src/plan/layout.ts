@@ -35,7 +35,9 @@ export interface Refusal {
 
 export interface LayoutOptions {
   readonly lit: number
+  /** °C kept inside a dish's limits, and above its lower one. */
   readonly margin: number
+  readonly inHand: number
   readonly marginDose: number
 }
 
@@ -168,12 +170,12 @@ export class Layout {
     this.#hotter = (Math.max(...curve.offset) - Math.min(...curve.offset)) / Math.max(1, curve.readyCelsius - curve.ambient)
     this.#ambient = curve.ambient
     const make = (f: (job: Job) => number): Float64Array => Float64Array.from(jobs, f)
-    const slack = (job: Job): number =>
-      Math.min(options.margin, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
+    const slack = (job: Job, celsius: number): number =>
+      Math.min(celsius, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
     this.#goal = make((j) => doseNeeded(j.dish.need) * (1 + options.marginDose))
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
-    this.#low = make((j) => j.dish.need.startLow + slack(j))
-    this.#high = make((j) => j.dish.need.startHigh - slack(j))
+    this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
+    this.#high = make((j) => j.dish.need.startHigh - slack(j, options.margin))
     this.#best = make((j) => j.dish.need.startBest)
     this.#end = make((j) => j.dish.need.endLow)
     this.#done = make((j) => j.dish.need.done)
@@ -396,9 +398,14 @@ export class Layout {
       }
     const hands = this.#handsAt
     const mark = this.#mark
-    const [rise0, rise1, rise2] = this.#rise as [Float64Array, Float64Array, Float64Array]
-    const [, started1, started2] = this.#started as [Float64Array, Float64Array, Float64Array]
-    const [, lanes1, lanes2] = this.#lanes as [Int32Array, Int32Array, Int32Array]
+    // Not taken apart by patterns: that makes an iterator at every judgement.
+    const rise0 = this.#rise[0]!
+    const rise1 = this.#rise[1]!
+    const rise2 = this.#rise[2]!
+    const started1 = this.#started[1]!
+    const started2 = this.#started[2]!
+    const lanes1 = this.#lanes[1]!
+    const lanes2 = this.#lanes[2]!
     let usedTicks = 0
     let lo = ticks
     let hi = 0
@@ -471,8 +478,11 @@ export class Layout {
     }
     const spare = this.#hands + 1e-9
     const most = this.full + 1e-6
-    const [floor0, floor1, floor2] = this.#floor
-    const [, narrow1, narrow2] = this.#narrow
+    const floor0 = this.#floor[0]
+    const floor1 = this.#floor[1]
+    const floor2 = this.#floor[2]
+    const narrow1 = this.#narrow[1]
+    const narrow2 = this.#narrow[2]
     let doors = 0
     let crowd = 0
     let passed = 0
@@ -845,11 +855,21 @@ export class Layout {
     }
   }
 
+  /** What is broken by the dishes that are in the oven already, whatever is done with the rest. */
+  #unavoidable(): number {
+    const laid = this.snapshot()
+    for (let u = 0; u < this.n; u++) if (!this.#fixed[u]) this.takeOut(u)
+    this.judge()
+    const out = this.violation
+    this.restore(laid, this.lit)
+    this.judge()
+    return out
+  }
+
   /** Leave out what cannot be kept within the limits, the least loss first, until nothing is broken. */
   prune(): void {
-    this.recompute()
-    this.judge()
-    while (this.violation > 1e-6) {
+    const bound = this.#unavoidable() + 1e-6
+    while (this.violation > bound) {
       let victim = -1
       let least = Number.POSITIVE_INFINITY
       for (let u = 0; u < this.n; u++) {
@@ -873,6 +893,7 @@ export class Layout {
 
   /** Try to put what was left out in anywhere, breaking nothing. */
   refill(): void {
+    const bound = this.#unavoidable() + 1e-6
     for (let u = 0; u < this.n; u++) {
       if (this.placed[u] || !this.possible(u)) continue
       let found: {s: number; w: number} | null = null
@@ -882,7 +903,7 @@ export class Layout {
           if (!this.awake(k)) continue
           this.set(u, k, w)
           this.judge()
-          if (this.violation < 1e-6 && this.cost < least) {
+          if (this.violation < bound && this.cost < least) {
             least = this.cost
             found = {s: k, w}
           }

@@ -8,6 +8,7 @@ import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
+import {bakeOf} from './response.js'
 import type {Day, FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** Everything parsed that a plan is made from. */
@@ -127,7 +128,7 @@ export function planAgain(
       kind: 'load',
       mass: dish.mass * s.count,
       water: dish.water * s.count,
-      bake: Math.max(5, 1.5 * dish.need.minutes.likely),
+      bake: bakeOf({dish}),
     })
   }
   const calibration = calibrate(input.oven, {

@@ -256,7 +256,7 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
   const found = mine.get(key)
   if (found !== undefined) return found
   let best = 0
-  for (const style of styles) {
+  for (const style of strictStyles) {
     const chosen: Body[] = []
     const bodies = candidates(grid, vessel)
     for (const i of ordered(grid, vessel, style, 3)) {
@@ -514,14 +514,24 @@ const dayOrders: readonly ((a: ToPlace, b: ToPlace) => number)[] = [
  * 353–373).
  *
  * @param fixed Vessels already in the oven, which stay where they are.
+ * @param known Places of an earlier plan, kept where they still serve.
  * @returns The places, and the dishes that found none in the best trial.
  */
 export function placeDay(
   grid: FloorGrid,
   fixed: readonly Standing[],
   day: readonly ToPlace[],
+  known: ReadonlyMap<ToPlace, readonly Placed[]> = new Map(),
 ): {placed: Standing[]; refused: ToPlace[]} {
   let best: {placed: Standing[]; refused: ToPlace[]} | null = null
+  if (known.size > 0) {
+    // Where each was meant to stand comes first: a day planned again should not be laid out anew.
+    const items = [...day].sort(
+      (a, b) => (known.has(b) ? 1 : 0) - (known.has(a) ? 1 : 0) || dayOrders[0]!(a, b) || a.from - b.from,
+    )
+    best = tryDay(grid, fixed, items, 'rows', known)
+    if (best.refused.length === 0) return best
+  }
   for (const order of dayOrders) {
     let items = [...day].sort((a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first)
     for (const style of dayStyles) {
@@ -564,6 +574,7 @@ function tryDay(
   fixed: readonly Standing[],
   items: readonly ToPlace[],
   style: Style,
+  known: ReadonlyMap<ToPlace, readonly Placed[]> = new Map(),
 ): {placed: Standing[]; refused: ToPlace[]} {
   const clear = grid.ground.rules.clearance - 1e-9
   const placed: Standing[] = []
@@ -595,7 +606,28 @@ function tryDay(
     const mine: Standing[] = []
     const chosen: Body[] = []
     const f = item.dish.vessel.footprint
-    next: for (const i of ordered(grid, item.dish.vessel, style, item.where)) {
+    const before = known.get(item)?.map((p) => ({
+      x: p.x,
+      y: p.y,
+      ...halves(item.dish.vessel, Math.abs(Math.sin(p.turn)) > 0.5),
+    }))
+    const kept = before !== undefined && before.length === item.count && before.every(free) ? before : []
+    const order = kept.length > 0 ? [] : ordered(grid, item.dish.vessel, style, item.where)
+    for (const c of kept) {
+      chosen.push(c)
+      const turn = f.shape === 'rectangle' && c.hx !== f.length / 2 ? Math.PI / 2 : 0
+      mine.push({
+        dish: item.dish.id,
+        number: item.first + mine.length,
+        vessel: item.dish.vessel,
+        x: c.x,
+        y: c.y,
+        turn,
+        from: item.from,
+        to: item.to,
+      })
+    }
+    next: for (const i of order) {
       if (mine.length === item.count) break
       const c = all[i]!
       for (const o of chosen) if (gap(c, o) < clear) continue next

@@ -1,6 +1,6 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
-import type {Dish} from '../scale/types.js'
+import type {Dish, Placed} from '../scale/types.js'
 import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
@@ -261,11 +261,17 @@ function settleLoaded(
       },
       response!,
       lane,
-      {lit: first, margin: rules.marginCelsius, marginDose: rules.marginDose},
+      {
+        lit: first,
+        margin: rules.marginCelsius,
+        // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
+        inHand: given === null ? rules.inHandCelsius : rules.marginCelsius,
+        marginDose: rules.marginDose,
+      },
     )
     layout.begin()
     follow(layout, jobs, problem)
-    const short = given === null ? 800 + 120 * n : 200 + 30 * n
+    const short = given === null ? 300 + 25 * n : 200 + 30 * n
     const found = layout.anneal({
       rounds: Math.min(6000, short),
       heat: given === null ? 40 : 4,
@@ -281,7 +287,7 @@ function settleLoaded(
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
   if (full && looks.length > 1) {
     // A second look at the better half: the first was short.
-    for (const look of looks.slice(0, Math.ceil(looks.length / 2))) {
+    for (const look of looks.slice(0, Math.min(5, Math.ceil(looks.length / 2)))) {
       const found = look.layout.anneal({
         rounds: Math.min(6000, 1500 + 150 * n),
         heat: 25,
@@ -300,13 +306,15 @@ function settleLoaded(
   const roads: {look: (typeof looks)[number]; road: Road}[] = []
   for (const [i, look] of looks.entries()) {
     if (i >= (full ? 3 : 1) || (i > 0 && look.price > 1.2 * roads[0]!.road.price + 40)) break
-    for (const road of layOut(look.layout, {first, last}, full)) roads.push({look, road})
+    // The first in earnest; another fire only has to show that it could be better.
+    const effort = !full ? 'quick' : i === 0 ? 'most' : 'some'
+    for (const road of layOut(look.layout, {first, last}, effort)) roads.push({look, road})
     roads.sort((a, b) => a.road.price - b.road.price)
     tick(0.4 + 0.05 * (i + 1))
   }
   let best: Settled | null = null
-  const tries = given !== null ? 2 : full ? 8 : 2
-  const budget = {passes: full ? 40 : 14}
+  const tries = full ? (given === null ? 8 : 3) : 2
+  const budget = {passes: full ? (given === null ? 40 : 16) : 14}
   for (const [i, {look, road}] of roads.entries()) {
     if (i >= tries || (i > 0 && budget.passes <= 0)) break
     if (best && best.unplaced.length === 0 && road.price > best.total - 2) break
@@ -343,31 +351,33 @@ interface Road {
  *
  * @param light Earliest and latest lighting, min after midnight; equal where the fire is lit.
  */
-function layOut(layout: Layout, light: {readonly first: number; readonly last: number}, full: boolean): Road[] {
+function layOut(
+  layout: Layout,
+  light: {readonly first: number; readonly last: number},
+  effort: 'most' | 'some' | 'quick',
+): Road[] {
   const {n} = layout
   const lit = light.first === light.last
   const begun = layout.snapshot()
   const begunLit = layout.lit
-  const rounds = Math.min(2000 + 250 * n, Math.ceil(600000 / Math.max(1, n)))
+  const rounds = Math.min(1500 + 220 * n, Math.ceil(600000 / Math.max(1, n)))
   const both = {firstLit: light.first, lastLit: light.last, cool: 0.3, leave: 0.01} as const
   const found: Road[] = []
   const take = (f: {laid: Laid[]; lit: number; cost: number; violation: number}): void => {
     found.push({laid: f.laid, lit: f.lit, price: f.cost + SOFT * f.violation, violation: f.violation})
   }
-  for (let i = 0; i < (full && !lit ? 3 : 1); i++) {
+  const starts = lit ? 3 : {most: 3, some: 1, quick: 1}[effort]
+  const warmings = lit ? 0 : {most: 2, some: 1, quick: 0}[effort]
+  for (let i = 0; i < starts; i++) {
     layout.restore(begun, begunLit)
-    take(
-      layout.anneal({
-        ...both,
-        rounds: lit ? Math.ceil(rounds / 3) : rounds,
-        heat: lit ? 4 : 60,
-        seed: 23 + i,
-        strict: [lit ? 20 : 2, 30],
-      }),
-    )
+    // A day that has begun is taken up where it stands; only if that will not do, with more and more freedom.
+    const heat = lit ? [4, 20, 60][i]! : 60
+    const share = lit ? [0.4, 0.7, 1][i]! : 1
+    take(layout.anneal({...both, rounds: Math.ceil(rounds * share), heat, seed: 23 + i, strict: [lit ? 10 : 2, 30]}))
+    if (lit && found[i]!.violation < 1e-6) break
   }
   found.sort((a, b) => a.price - b.price)
-  for (let i = 0; i < (full && !lit ? 2 : 0); i++) {
+  for (let i = 0; i < warmings; i++) {
     layout.restore(found[0]!.laid, found[0]!.lit)
     take(layout.anneal({...both, rounds: Math.ceil(rounds * 0.7), heat: [15, 8][i]!, seed: 53 + i, strict: [10, 30]}))
     found.sort((a, b) => a.price - b.price)
@@ -451,7 +461,7 @@ function agree(
       option,
       took.map((must) => (must ? {must, only: true} : {none: true})),
     )
-    const stood = stand(jobs, took, grid, curve, layout.phase)
+    const stood = stand(jobs, took, grid, curve, layout.phase, problem.done?.plan ?? null)
     const wrong = new Set<number>()
     for (let u = 0; u < n; u++) {
       const t = took[u]
@@ -757,6 +767,7 @@ function stand(
   grid: FloorGrid,
   curve: Curve,
   phase: number,
+  plan: Plan | null,
 ): {standing: Standing[]; refused: Refusal[]} {
   const fixed: Standing[] = []
   const day: {u: number; item: ToPlace}[] = []
@@ -765,10 +776,19 @@ function stand(
     if (jobs[u]!.since === null) day.push({u, item: toPlace(jobs[u]!, t, curve, phase)})
     else fixed.push(...standingAlready(jobs[u]!, t.s, t.e))
   })
+  const known = new Map<ToPlace, readonly Placed[]>()
+  const meant = new Map<string, Placed[]>()
+  for (const load of plan?.loads ?? []) for (const p of load.placed) meant.set(p.dish, [...(meant.get(p.dish) ?? []), p])
+  for (const {u, item} of day) {
+    const {dish, first, count} = jobs[u]!
+    const mine = (meant.get(dish.id) ?? []).filter((p) => p.number >= first && p.number < first + count)
+    if (mine.length === count) known.set(item, mine)
+  }
   const result = placeDay(
     grid,
     fixed,
     day.map((d) => d.item),
+    known,
   )
   const standing = [...fixed, ...result.placed]
   const refused = result.refused.map((item): Refusal => {
@@ -785,7 +805,7 @@ function boundOf(problem: PlanProblem, grid: FloorGrid, settled: Settled, option
   // A plan made again also pays for what it moves, so the two would not be alike.
   if (settled.unplaced.length > 0 || problem.done?.plan) return null
   const n = settled.model.jobs.length
-  const rounds = n > 150 ? 40 : n > 60 ? 120 : 260
+  const rounds = n > 150 ? 40 : n > 60 ? 120 : 200
   const mine = lowerBound(settled.model, settled.total, rounds)
   const least = Math.min(mine.bound, settled.total)
   void problem

@@ -1,5 +1,6 @@
 import {loadHeat} from '../oven/simulate.js'
 import type {Forecast, OvenEvent} from '../oven/types.js'
+import {seen} from './curve.js'
 import type {Job} from './model.js'
 import {rules} from './rules.js'
 import type {FiringOption} from './types.js'
@@ -30,7 +31,8 @@ export function responseOf(
 ): Response {
   const {step} = option.forecast
   const at = Math.ceil((option.forecast.ready + probe.after) / rules.tick) * rules.tick
-  const empty = option.forecast.baking.likely
+  // Not the option's own curve: on a day that has begun what is in the oven already is in that.
+  const empty = simulate(option, fires, false).baking.likely
   const sorted = (more: OvenEvent): OvenEvent[] => [...fires, more].sort((a, b) => a.minutes - b.minutes)
   const pullOf = (event: OvenEvent, share: number): Float64Array => {
     const {likely} = simulate(option, sorted(event), false).baking
@@ -41,7 +43,7 @@ export function responseOf(
     const out = new Float64Array(length)
     for (let k = 0; k < length; k++) {
       const i = Math.min(covered, from + k * per)
-      out[k] = (empty[i]! - likely[i]!) / share
+      out[k] = (seen(empty[i]!) - seen(likely[i]!)) / share
     }
     return out
   }
@@ -73,6 +75,6 @@ export function responseOf(
 }
 
 /** Minutes over which a job's water leaves: about as long as it bakes, not as long as it stays. */
-export function bakeOf(job: Job): number {
+export function bakeOf(job: Pick<Job, 'dish'>): number {
   return Math.max(rules.tick, 1.2 * job.dish.need.minutes.likely)
 }
