@@ -41,7 +41,7 @@ export const rules = {
   /** How far the planner stays inside limits, °C and share of the dose, because the loads change the curve after it has chosen. */
   marginCelsius: 2,
   /** How far above a dish's lower limit the morning's plan sets it in, °C, so that an oven a little cooler loses nothing. Common practice, no source. */
-  inHandCelsius: 8,
+  inHandCelsius: 6,
   marginDose: 0.01,
 } as const
 
