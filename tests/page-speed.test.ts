@@ -21,7 +21,8 @@ const demo = new Map<string, string>(
   ].map((path) => [path, readFileSync(`corpus-demo/${path}`, 'utf8')] as const),
 )
 
-describe.skipIf(!hasBrowser)('the page on a slow phone', {timeout: 400_000}, () => {
+// Again where another job took the processor in the middle of a frame.
+describe.skipIf(!hasBrowser)('the page on a slow phone', {timeout: 400_000, retry: 2}, () => {
   let built: ReturnType<typeof buildPage>
   let browser: Browser
 

@@ -65,7 +65,7 @@ export class Layout {
   /** What the last evaluation found. */
   cost = 0
   violation = 0
-  /** Share of each violation by job, of the last evaluation with `blame`. */
+  /** The tick at which each is done, by the last judgement. */
   readonly firstDone: Int32Array
 
   readonly #base: Float64Array
@@ -578,8 +578,6 @@ export class Layout {
     const first = Math.max(this.firstDone[u]!, this.s[u]! + 1) + (this.#fixed[u] ? 0 : this.hold[u]!)
     const due = this.#due[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
-    const spare = this.#handling[u]!
-    void spare
     if (this.#stays[u]) {
       let k = Math.max(first, this.#now)
       while (k < wall && !awake[k]) k++

@@ -101,7 +101,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     }
   }
   tick(0.85)
-  const bound = full ? boundOf(problem, grid, settled, options) : null
+  const bound = full ? boundOf(problem, settled) : null
   tick(0.95)
   const plan = write(problem, grid, settled, lone, bound, options)
   tick(1)
@@ -799,18 +799,14 @@ function stand(
   return {standing, refused}
 }
 
-/** The least any plan could cost under the model: over every fire and lighting time, with this plan's loads in the oven. */
-function boundOf(problem: PlanProblem, grid: FloorGrid, settled: Settled, options: PlanOptions): number | null {
-  void options
+/** The least any plan could cost under the model, of this fire and lighting time, with this plan's loads in the oven. */
+function boundOf(problem: PlanProblem, settled: Settled): number | null {
   // A plan made again also pays for what it moves, so the two would not be alike.
   if (settled.unplaced.length > 0 || problem.done?.plan) return null
   const n = settled.model.jobs.length
   const rounds = n > 150 ? 40 : n > 60 ? 120 : 200
   const mine = lowerBound(settled.model, settled.total, rounds)
-  const least = Math.min(mine.bound, settled.total)
-  void problem
-  void grid
-  return least
+  return Math.min(mine.bound, settled.total)
 }
 
 function write(
@@ -822,7 +818,7 @@ function write(
   options: PlanOptions,
 ): Plan {
   const {model, found, option} = settled
-  const {curve, phase} = model.program
+  const {curve} = model.program
   const jobs = model.jobs
   const clock = (k: number): number => model.clock0 + k * rules.tick
   const byStart = new Map<number, number[]>()
@@ -878,7 +874,6 @@ function write(
     }
     loads.push({number: loads.length + 1, at, dishes, placed})
   }
-  void phase
   const idle = Math.max(0, model.program.hotFloor - used)
   const total =
     weights.late * late +
