@@ -305,7 +305,10 @@ function settleLoaded(
   // layout found is a road to try, the cheapest first.
   const roads: {look: (typeof looks)[number]; road: Road}[] = []
   for (const [i, look] of looks.entries()) {
-    if (i >= (full ? 3 : 1) || (i > 0 && look.price > 1.2 * roads[0]!.road.price + 40)) break
+    const least = roads[0]?.road
+    // Where all is well with the first fire, another has to look nearly as good; a short look is a few per cent off.
+    const limit = least === undefined ? 0 : least.violation < 1e-6 ? 1.12 * least.price + 10 : 1.2 * least.price + 40
+    if (i >= (full ? 3 : 1) || (least && look.price > limit)) break
     // The first in earnest; another fire only has to show that it could be better.
     const effort = !full ? 'quick' : i === 0 ? 'most' : 'some'
     for (const road of layOut(look.layout, {first, last}, effort)) roads.push({look, road})
@@ -317,7 +320,7 @@ function settleLoaded(
   const budget = {passes: full ? (given === null ? 40 : 16) : 14}
   for (const [i, {look, road}] of roads.entries()) {
     if (i >= tries || (i > 0 && budget.passes <= 0)) break
-    if (best && best.unplaced.length === 0 && road.price > best.total - 2) break
+    if (best && best.unplaced.length === 0 && (i >= 2 || road.price > 0.97 * best.total)) break
     look.layout.startAgain(curveOf(look.option.forecast, ambient))
     look.layout.restore(road.laid, road.lit)
     if (given === null) look.layout.lightLater(last)
