@@ -131,7 +131,8 @@ export function writeAll(out: string, files: ReadonlyMap<string, string | Uint8A
     for (const [path, content] of files) {
       const target = join(out, path)
       mkdirSync(dirname(target), {recursive: true})
-      writeFileAtomic.sync(target, content as string | Buffer)
+      // Renamed whole, so an interrupted run leaves the old file; not forced to the disk one by one, since sheets can be made again.
+      writeFileAtomic.sync(target, content as string | Buffer, {fsync: false})
     }
     writeFileAtomic.sync(join(out, LIST), listText({...before, ...after}))
   } catch (error) {
