@@ -1,5 +1,5 @@
-import {type Curve, doseNeeded} from './curve.js'
-import {isNight, type Job, type Program, wheresOf} from './model.js'
+import {type Curve, doseNeeded, sample} from './curve.js'
+import {followed, isNight, type Job, type Program, wheresOf} from './model.js'
 import type {FloorGrid} from './places.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
@@ -192,9 +192,7 @@ export class Layout {
       if (j.order === 1) this.#falls.push(u)
       if (j.order === 2) this.#crusts.push(u)
     })
-    const before = new Map<string, {at: number; draw: number}>()
-    for (const load of problem.done?.plan?.loads ?? [])
-      for (const d of load.dishes) before.set(d.dish, {at: load.at, draw: d.draw.likely})
+    const before = followed(problem)
     this.#was = jobs.map((j) => before.get(j.dish.id))
     this.#awake = new Uint8Array(ticks)
     this.#openings = new Int32Array(ticks + 1)
@@ -238,13 +236,7 @@ export class Layout {
 
   /** Take another empty-oven curve; what is laid is kept. */
   setBase(curve: Curve): void {
-    for (let k = 0; k < this.ticks; k++) {
-      const at = (k * rules.tick + this.phase) / curve.step
-      const i = Math.min(curve.likely.length - 1, Math.floor(at))
-      const a = curve.likely[i]!
-      const b = curve.likely[Math.min(curve.likely.length - 1, i + 1)]!
-      this.#base[k] = a + (b - a) * (at - i)
-    }
+    for (let k = 0; k < this.ticks; k++) this.#base[k] = sample(curve.likely, curve.step, k * rules.tick + this.phase)
   }
 
   /** Forget what the floor refused and what simulations corrected. */
@@ -258,13 +250,8 @@ export class Layout {
   /** Make the loaded curve at hand agree with a simulated one: the empty oven's is moved by the difference. */
   agreeWith(curve: Curve): void {
     this.recompute()
-    for (let k = 0; k < this.ticks; k++) {
-      const at = (k * rules.tick + this.phase) / curve.step
-      const i = Math.min(curve.likely.length - 1, Math.floor(at))
-      const a = curve.likely[i]!
-      const b = curve.likely[Math.min(curve.likely.length - 1, i + 1)]!
-      this.#base[k] = this.#base[k]! + a + (b - a) * (at - i) - this.celsius[k]!
-    }
+    for (let k = 0; k < this.ticks; k++)
+      this.#base[k] = this.#base[k]! + sample(curve.likely, curve.step, k * rules.tick + this.phase) - this.celsius[k]!
     this.recompute()
   }
 

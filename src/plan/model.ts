@@ -355,6 +355,21 @@ export function blockedBy(option: FiringOption): {from: number; to: number}[] {
   return (option.further ?? []).map((f) => ({from: f.minutes, to: f.minutes + f.firing.burn + f.firing.soak}))
 }
 
+/** kg of wood over all fires. */
+export function woodOf(option: FiringOption): number {
+  return option.firing.wood + (option.further ?? []).reduce((sum, f) => sum + f.firing.wood, 0)
+}
+
+/** Minutes from lighting to the first tick of the 5-minute clock; 0 while the fire is not lit, since it is lit on a tick. */
+export function phaseOf(lit: number | null): number {
+  return lit === null ? 0 : ((-lit % rules.tick) + rules.tick) % rules.tick
+}
+
+/** Ticks that a curve covers. */
+export function ticksOf(curve: Curve, phase: number): number {
+  return Math.floor((curve.end - phase) / rules.tick) + 1
+}
+
 /** Prepare one firing option: its curve and every job's choices on it. */
 export function programOf(
   problem: PlanProblem,
@@ -367,7 +382,7 @@ export function programOf(
   limits: ReadonlyArray<(ChoiceLimits & {readonly exact?: boolean}) | undefined> = [],
 ): Program {
   const curve = curveOf(option.forecast, problem.ambient ?? 20)
-  const phase = lit === null ? 0 : ((-lit % rules.tick) + rules.tick) % rules.tick
+  const phase = phaseOf(lit)
   const hot = hotTable(curve)
   const blocked = blockedBy(option)
   let hotHours = hot[hot.length - 1]!
@@ -378,8 +393,8 @@ export function programOf(
     option,
     curve,
     phase,
-    ticks: Math.floor((curve.end - phase) / rules.tick) + 1,
-    wood: option.firing.wood + (option.further ?? []).reduce((sum, f) => sum + f.firing.wood, 0),
+    ticks: ticksOf(curve, phase),
+    wood: woodOf(option),
     hotFloor: hotHours * grid.area,
     blocked,
   }
@@ -410,6 +425,14 @@ export function lateness(job: Job, drawn: number): number {
   return job.due === null ? 0 : Math.max(0, drawn - job.due)
 }
 
+/** When the plan that was being followed sets each dish in and draws it, minutes after midnight; empty on a day not yet begun. */
+export function followed(problem: PlanProblem): Map<string, {at: number; draw: number}> {
+  const out = new Map<string, {at: number; draw: number}>()
+  for (const load of problem.done?.plan?.loads ?? [])
+    for (const d of load.dishes) out.set(d.dish, {at: load.at, draw: d.draw.likely})
+  return out
+}
+
 /** The model of one program at one lighting time. */
 export function modelOf(problem: PlanProblem, program: Program, jobs: readonly Job[], grid: FloorGrid, lit: number): Model {
   const clock0 = lit + program.phase
@@ -423,9 +446,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
   const C: Float64Array[] = []
   const O: Int32Array[] = []
   // Where the day is planned again, a move away from the plan that was being followed costs a little.
-  const before = new Map<string, {at: number; draw: number}>()
-  for (const load of problem.done?.plan?.loads ?? [])
-    for (const d of load.dishes) before.set(d.dish, {at: load.at, draw: d.draw.likely})
+  const before = followed(problem)
   jobs.forEach((job, u) => {
     const c = program.choices[u]!
     const ids = new Uint32Array(c.s.length)

@@ -460,6 +460,22 @@ function besides(
   return open
 }
 
+/** The `nth` vessel of an item (from 0) where a body stands. */
+function standingAt(item: ToPlace, nth: number, body: Body): Standing {
+  const {vessel} = item.dish
+  const f = vessel.footprint
+  return {
+    dish: item.dish.id,
+    number: item.first + nth,
+    vessel,
+    x: body.x,
+    y: body.y,
+    turn: f.shape === 'rectangle' && body.hx !== f.length / 2 ? Math.PI / 2 : 0,
+    from: item.from,
+    to: item.to,
+  }
+}
+
 function tryPlace(
   grid: FloorGrid,
   load: readonly Open[],
@@ -471,7 +487,6 @@ function tryPlace(
   const clear = grid.ground.rules.clearance - 1e-9
   for (const {item, bodies, free} of load) {
     let found = 0
-    const f = item.dish.vessel.footprint
     next: for (const i of ordered(grid, item.dish.vessel, style, item.where)) {
       if (found === item.count) break
       if (free[i] === 0) continue
@@ -483,17 +498,7 @@ function tryPlace(
         if (o.to < item.to && blocks(grid.ground, c, o.body)) continue next
       }
       fresh.push({body: c, to: item.to})
-      const turn = f.shape === 'rectangle' && c.hx !== f.length / 2 ? Math.PI / 2 : 0
-      placed.push({
-        dish: item.dish.id,
-        number: item.first + found,
-        vessel: item.dish.vessel,
-        x: c.x,
-        y: c.y,
-        turn,
-        from: item.from,
-        to: item.to,
-      })
+      placed.push(standingAt(item, found, c))
       found++
     }
     if (found < item.count) return {ok: false, dish: item.dish.id, first: item.first, found, total: placed.length}
@@ -605,7 +610,6 @@ function tryDay(
     }
     const mine: Standing[] = []
     const chosen: Body[] = []
-    const f = item.dish.vessel.footprint
     const before = known.get(item)?.map((p) => ({
       x: p.x,
       y: p.y,
@@ -615,17 +619,7 @@ function tryDay(
     const order = kept.length > 0 ? [] : ordered(grid, item.dish.vessel, style, item.where)
     for (const c of kept) {
       chosen.push(c)
-      const turn = f.shape === 'rectangle' && c.hx !== f.length / 2 ? Math.PI / 2 : 0
-      mine.push({
-        dish: item.dish.id,
-        number: item.first + mine.length,
-        vessel: item.dish.vessel,
-        x: c.x,
-        y: c.y,
-        turn,
-        from: item.from,
-        to: item.to,
-      })
+      mine.push(standingAt(item, mine.length, c))
     }
     next: for (const i of order) {
       if (mine.length === item.count) break
@@ -633,17 +627,7 @@ function tryDay(
       for (const o of chosen) if (gap(c, o) < clear) continue next
       if (!free(c)) continue
       chosen.push(c)
-      const turn = f.shape === 'rectangle' && c.hx !== f.length / 2 ? Math.PI / 2 : 0
-      mine.push({
-        dish: item.dish.id,
-        number: item.first + mine.length,
-        vessel: item.dish.vessel,
-        x: c.x,
-        y: c.y,
-        turn,
-        from: item.from,
-        to: item.to,
-      })
+      mine.push(standingAt(item, mine.length, c))
     }
     if (mine.length < item.count) {
       refused.push(item)

@@ -19,7 +19,10 @@ import {
   modelOf,
   type Program,
   passes,
+  phaseOf,
   programOf,
+  ticksOf,
+  woodOf,
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type FloorGrid, floorGrid, placeDay, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
@@ -87,17 +90,15 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     return why ? [{dish, ...why}] : []
   })
   let settled = settleBest(problem, grid, jobsOf(problem, grid), options, tick)
-  // What did not fit whole may fit in two or three batches.
+  // What did not fit whole may fit in two batches.
   if (settled.unplaced.length > 0 && full) {
     const split = new Map<string, number>()
-    for (const n of [2]) {
-      for (const {job, why} of settled.unplaced)
-        if (why === 'floor' && job.count >= n && job.since === null)
-          split.set(job.dish.id, n * Math.ceil(job.dish.count / job.count))
-      if (split.size === 0) break
+    for (const {job, why} of settled.unplaced)
+      if (why === 'floor' && job.count >= 2 && job.since === null)
+        split.set(job.dish.id, 2 * Math.ceil(job.dish.count / job.count))
+    if (split.size > 0) {
       const again = settleBest(problem, grid, jobsOf(problem, grid, split), options, tick)
       if (again.unplaced.length < settled.unplaced.length) settled = again
-      if (settled.unplaced.length === 0) break
     }
   }
   tick(0.85)
@@ -247,7 +248,7 @@ function settleLoaded(
   const lane = laneShare(problem, grid)
   const looks = problem.firings.map((option, index) => {
     const curve = curveOf(option.forecast, ambient)
-    const phase = given === null ? 0 : ((-given % rules.tick) + rules.tick) % rules.tick
+    const phase = phaseOf(given)
     const layout = new Layout(
       problem,
       grid,
@@ -255,7 +256,7 @@ function settleLoaded(
       {
         curve,
         phase,
-        ticks: Math.floor((curve.end - phase) / rules.tick) + 1,
+        ticks: ticksOf(curve, phase),
         blocked: blockedBy(option),
         wood: woodOf(option),
       },
@@ -408,10 +409,6 @@ function follow(layout: Layout, jobs: readonly Job[], problem: PlanProblem): voi
       if (u === undefined || jobs[u]!.since !== null) continue
       layout.setAtClock(u, load.at, d.zone === undefined ? 3 : whereIndex(d.zone))
     }
-}
-
-function woodOf(option: FiringOption): number {
-  return option.firing.wood + (option.further ?? []).reduce((sum, f) => sum + f.firing.wood, 0)
 }
 
 /** Bring a layout, the simulated curve and the true floor to agree. */
