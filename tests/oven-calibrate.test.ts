@@ -15,22 +15,10 @@ import {
   secondsToPain,
 } from '../src/oven/signs.js'
 import {simulate} from '../src/oven/simulate.js'
-import type {OvenSpec, Reading} from '../src/oven/types.js'
+import type {Reading} from '../src/oven/types.js'
+import {farmhouse} from './oven-fixtures.js'
 
-const layer = (material: string, thickness: number) => ({material, thickness})
-const oven: OvenSpec = {
-  name: 'test',
-  floor: {shape: 'round', diameter: 1.067},
-  vaultHeight: 0.406,
-  mouth: {width: 0.457, height: 0.279},
-  door: layer('oak', 0.05),
-  hearth: [layer('fire-brick', 0.0635), layer('sand', 0.05), layer('common-brick', 0.2)],
-  vault: [layer('common-brick', 0.114), layer('clay', 0.076), layer('sand', 0.15)],
-  place: 'indoors',
-  ambient: 16,
-  fuel: {wood: 'oak', moisture: 0.18},
-  start: {celsius: 16, damp: false},
-}
+const oven = farmhouse
 const firing = usualFiring(oven, 120)
 
 /** Readings taken from an oven whose true factors are known, with a small regular error. */

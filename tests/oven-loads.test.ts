@@ -7,20 +7,13 @@ import {OvenRuns, simulate} from '../src/oven/simulate.js'
 import type {OvenEvent, OvenSpec} from '../src/oven/types.js'
 import {loadsOf} from '../src/plan/believe.js'
 import type {Dish} from '../src/scale/types.js'
+import {farmhouse} from './oven-fixtures.js'
 
-const layer = (material: string, thickness: number) => ({material, thickness})
 const oven: OvenSpec = {
-  name: 'test',
+  ...farmhouse,
   floor: {shape: 'round', diameter: 1.2},
   vaultHeight: 0.42,
   mouth: {width: 0.46, height: 0.28},
-  door: layer('oak', 0.05),
-  hearth: [layer('fire-brick', 0.0635), layer('sand', 0.05), layer('common-brick', 0.2)],
-  vault: [layer('common-brick', 0.114), layer('clay', 0.076), layer('sand', 0.15)],
-  place: 'indoors',
-  ambient: 16,
-  fuel: {wood: 'oak', moisture: 0.18},
-  start: {celsius: 16, damp: false},
 }
 const firing = usualFiring(oven, 120)
 

@@ -4,23 +4,8 @@ import {burningRate, netHeatingValue} from '../src/oven/fire.js'
 import {firingFor, forecast, usualFiring} from '../src/oven/forecast.js'
 import {loadHeat, simulate} from '../src/oven/simulate.js'
 import type {OvenEvent, OvenSpec} from '../src/oven/types.js'
+import {farmhouse, layer} from './oven-fixtures.js'
 
-const layer = (material: string, thickness: number) => ({material, thickness})
-
-/** A full brick oven of a farmhouse: 42 in round, one brick thick. */
-const farmhouse: OvenSpec = {
-  name: 'farmhouse',
-  floor: {shape: 'round', diameter: 1.067},
-  vaultHeight: 0.406,
-  mouth: {width: 0.457, height: 0.279},
-  door: layer('oak', 0.05),
-  hearth: [layer('fire-brick', 0.0635), layer('sand', 0.05), layer('common-brick', 0.2)],
-  vault: [layer('common-brick', 0.114), layer('clay', 0.076), layer('sand', 0.15)],
-  place: 'indoors',
-  ambient: 16,
-  fuel: {wood: 'oak', moisture: 0.18},
-  start: {celsius: 16, damp: false},
-}
 const sixLoads: OvenEvent[] = [0, 1, 2, 3, 4, 5].flatMap((n): OvenEvent[] => [
   {minutes: 170 + 60 * n, kind: 'door', open: 4},
   {minutes: 172 + 60 * n, kind: 'load', mass: 8, water: 1, bake: 45},
