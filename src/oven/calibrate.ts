@@ -159,7 +159,13 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
   let simulations = 0
   const predict = (p: readonly number[]): number[] => {
     simulations++
-    const trace = runs.simulate({firing: input.firing, factors: factorsOf(p), events: input.events ?? [], hours})
+    const trace = runs.simulate({
+      firing: input.firing,
+      factors: factorsOf(p),
+      events: input.events ?? [],
+      hours,
+      stepScale: COARSE,
+    })
     return used.map(({reading, e}) => sampleAt(curveOf(trace, e.of), trace.step, reading.minutes))
   }
   const y = used.map(({e}) => e.celsius)
@@ -323,6 +329,9 @@ function cholesky(m: Square): number[][] {
     }
   return l
 }
+
+/** Steps this much longer than usual move a curve by less than 1 °C once the coals are out, far less than any reading is good for. */
+export const COARSE = 2
 
 /** Baking heat above which an oven is hot, °C. */
 const HOT = 205

@@ -1,5 +1,5 @@
 import type {Range} from '../lexicon/schema.js'
-import {calibrate, fromLogMoments, invert3, logMoments, type Square, sampleAt, type Triple, times3} from './calibrate.js'
+import {COARSE, calibrate, fromLogMoments, invert3, logMoments, type Square, sampleAt, type Triple, times3} from './calibrate.js'
 import {burningRate} from './fire.js'
 import {PRIOR, SPREAD, usualSoak} from './forecast.js'
 import {floorArea} from './geometry.js'
@@ -134,7 +134,11 @@ export function pastFirings(oven: OvenSpec, past: readonly PastReading[], runs =
     if (first && seen) {
       const reach = (minutes: number): number => {
         const at = minutes + first.hours * 60
-        const trace = runs.simulate({firing: {wood: rate * minutes, burn: minutes, soak}, hours: Math.ceil(at / 5 + 1) / 12})
+        const trace = runs.simulate({
+          firing: {wood: rate * minutes, burn: minutes, soak},
+          hours: Math.ceil(at / 5 + 1) / 12,
+          stepScale: COARSE,
+        })
         const curve = seen.of === 'floor' ? trace.floor : seen.of === 'vault' ? trace.vault : trace.baking
         return sampleAt(curve, trace.step, at) - oven.ambient
       }

@@ -65,8 +65,6 @@ export class Layout {
   /** What the last evaluation found. */
   cost = 0
   violation = 0
-  /** The tick at which each is done, by the last judgement. */
-  readonly firstDone: Int32Array
 
   readonly #base: Float64Array
   readonly #drop: Float64Array[]
@@ -78,6 +76,7 @@ export class Layout {
   readonly #goal: Float64Array
   readonly #longest: Float64Array
   readonly #low: Float64Array
+  readonly #lowest: Float64Array
   readonly #high: Float64Array
   readonly #best: Float64Array
   readonly #end: Float64Array
@@ -85,6 +84,8 @@ export class Layout {
   readonly #misfit: Float64Array
   readonly #due: Float64Array
   readonly #stays: Uint8Array
+  readonly #dishOf: readonly string[]
+  readonly #barred: Uint8Array
   readonly #food: Uint8Array
   readonly #area: Float64Array
   readonly #handling: Float64Array
@@ -98,8 +99,8 @@ export class Layout {
   readonly #blocked: Program['blocked']
   readonly #problem: PlanProblem
   readonly #was: ({at: number; draw: number} | undefined)[]
-  readonly #awake: Uint8Array
-  #awakeFor = Number.NaN
+  #awake: Uint8Array
+  readonly #awakeAt = new Map<number, Uint8Array>()
   #now = 0
   #lastHot = Number.MAX_SAFE_INTEGER
   readonly #ready: number
@@ -116,8 +117,13 @@ export class Layout {
   readonly #rise: Float64Array[]
   readonly #started: Float64Array[]
   readonly #lanes: Int32Array[]
-  readonly #windowDose: Float64Array
-  readonly #windowSize: Int32Array
+  // What is known of each job from the curve up to the tick at which it is done: it holds until the curve changes before that tick.
+  readonly #own: Known
+  readonly #stale: Uint8Array
+  /** The first tick after which the curve may differ from what the jobs were judged on. */
+  #changed = -1
+  /** Dose over what is needed when each is drawn, °C·min; −1 where it stays longer than it may. */
+  readonly #overDose: Float64Array
   readonly #falls: number[] = []
   readonly #crusts: number[] = []
 
@@ -150,7 +156,6 @@ export class Layout {
     this.w = new Uint8Array(n)
     this.hold = new Uint8Array(n)
     this.placed = new Uint8Array(n)
-    this.firstDone = new Int32Array(n)
     this.#base = new Float64Array(ticks)
     this.celsius = new Float64Array(ticks)
     this.setBase(curve)
@@ -175,6 +180,7 @@ export class Layout {
     this.#goal = make((j) => doseNeeded(j.dish.need) * (1 + options.marginDose))
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
+    this.#lowest = make((j) => j.dish.need.startLow + slack(j, options.margin))
     this.#high = make((j) => j.dish.need.startHigh - slack(j, options.margin))
     this.#best = make((j) => j.dish.need.startBest)
     this.#end = make((j) => j.dish.need.endLow)
@@ -185,6 +191,8 @@ export class Layout {
     this.#handling = make((j) => j.handling)
     this.#stays = Uint8Array.from(jobs, (j) => (j.dish.need.falling || j.dish.need.overnight ? 1 : 0))
     this.#food = Uint8Array.from(jobs, (j) => (j.dish.need.done >= rules.holdCelsius ? 1 : 0))
+    this.#barred = new Uint8Array(n)
+    this.#dishOf = jobs.map((j) => j.dish.id)
     this.#fixed = Uint8Array.from(jobs, (j) => (j.since === null ? 0 : 1))
     this.#wheres = jobs.map((j) => wheresOf(j, grid))
     jobs.forEach((j, u) => {
@@ -201,8 +209,9 @@ export class Layout {
     this.#rise = [0, 1, 2].map(() => new Float64Array(ticks + 1))
     this.#started = [0, 1, 2].map(() => new Float64Array(ticks + 1))
     this.#lanes = [0, 1, 2].map(() => new Int32Array(ticks + 1))
-    this.#windowDose = new Float64Array(n * WINDOW)
-    this.#windowSize = new Int32Array(n)
+    this.#own = known(n)
+    this.#stale = new Uint8Array(n).fill(1)
+    this.#overDose = new Float64Array(n)
     // How far each job pulls the curve down, tick by tick after it is set in.
     this.#drop = jobs.map((j) => (j.since === null && response ? response.of(j, curve.ambient) : new Float64Array(0)))
     // An oven hardly hotter than the load can give it little (as `oven/simulate`).
@@ -234,6 +243,12 @@ export class Layout {
     return this.#fixed[u] === 1 || this.#from[u]! <= this.#to[u]!
   }
 
+  /** Keep no more than the margin above each dish's lower limit: what was in hand is needed to place the day at all. */
+  spendInHand(): void {
+    this.#low.set(this.#lowest)
+    this.#stale.fill(1)
+  }
+
   /** Take another empty-oven curve; what is laid is kept. */
   setBase(curve: Curve): void {
     for (let k = 0; k < this.ticks; k++) this.#base[k] = sample(curve.likely, curve.step, k * rules.tick + this.phase)
@@ -244,6 +259,7 @@ export class Layout {
     this.refusals = []
     this.tight = EASY
     this.full = 1
+    this.barNone()
     this.setBase(curve)
   }
 
@@ -258,12 +274,20 @@ export class Layout {
   /** The loaded curve from the set-ins, afresh. */
   recompute(): void {
     this.celsius.set(this.#base)
+    this.#changed = -1
     for (let u = 0; u < this.n; u++) if (this.placed[u]) this.#pull(u, -1)
   }
 
+  /** The tick at which each is done, by the last judgement. */
+  get firstDone(): Int32Array {
+    return this.#own.done
+  }
+
   #pull(u: number, sign: 1 | -1): void {
+    this.#stale[u] = 1
     if (this.#fixed[u]) return
     const s = this.s[u]!
+    if (s < this.#changed) this.#changed = s
     const drop = this.#drop[u]!
     const T = this.celsius
     const m = Math.min(drop.length, this.ticks - s)
@@ -272,11 +296,41 @@ export class Layout {
   }
 
   set(u: number, s: number, w: number): void {
-    if (this.placed[u]) this.#pull(u, 1)
+    if (this.placed[u] && s !== this.s[u] && !this.#fixed[u]) {
+      this.#move(u, s)
+      this.w[u] = w
+      return
+    }
+    if (this.placed[u]) {
+      this.w[u] = w
+      this.#stale[u] = 1
+      return
+    }
     this.s[u] = s
     this.w[u] = w
     this.placed[u] = 1
     this.#pull(u, -1)
+  }
+
+  /** Set a placed job in at another tick: its pull is taken off there and put on here in one pass. */
+  #move(u: number, to: number): void {
+    const from = this.s[u]!
+    const drop = this.#drop[u]!
+    const T = this.celsius
+    const off = this.#gives[from]!
+    const on = this.#gives[to]!
+    const lo = Math.min(from, to)
+    const both = Math.max(from, to)
+    const end = Math.min(this.ticks, lo + drop.length)
+    const first = from < to ? off : -on
+    for (let k = lo + 1, i = 1; k <= both && k < end; k++, i++) T[k] = T[k]! + first * drop[i]!
+    for (let k = both + 1, i = k - from, j = k - to; k < end; k++, i++, j++) T[k] = T[k]! + off * drop[i]! - on * drop[j]!
+    const last = Math.min(this.ticks, both + drop.length)
+    const second = from < to ? -on : off
+    for (let k = Math.max(end, both + 1), i = k - both; k < last; k++, i++) T[k] = T[k]! + second * drop[i]!
+    this.s[u] = to
+    this.#stale[u] = 1
+    if (lo < this.#changed) this.#changed = lo
   }
 
   /** Set a job in at a clock time, min after midnight. */
@@ -298,10 +352,14 @@ export class Layout {
   }
 
   #wake(): void {
-    if (this.#awakeFor === this.lit) return
-    this.#awakeFor = this.lit
     const clock0 = this.lit + this.phase
-    for (let k = 0; k < this.ticks; k++) this.#awake[k] = isNight(this.#problem, clock0 + k * rules.tick) ? 0 : 1
+    let awake = this.#awakeAt.get(this.lit)
+    if (awake === undefined) {
+      awake = new Uint8Array(this.ticks)
+      for (let k = 0; k < this.ticks; k++) awake[k] = isNight(this.#problem, clock0 + k * rules.tick) ? 0 : 1
+      this.#awakeAt.set(this.lit, awake)
+    }
+    this.#awake = awake
     const now = this.#problem.done?.now
     this.#now = now === undefined ? 0 : Math.max(0, Math.ceil((now - clock0) / rules.tick))
   }
@@ -315,6 +373,45 @@ export class Layout {
     return wall
   }
 
+  /** What is known of one job without the others' doors: when it is done, and how well its heat suits it. */
+  #bake(u: number): void {
+    const T = this.celsius
+    const w = this.w[u]!
+    const a = this.#scale[w]!
+    const shift = this.#shift[w]!
+    const b = shift - this.#done[u]!
+    const start = Math.max(0, this.s[u]!)
+    const wall = this.#blocked.length > 0 ? this.#wallAfter(start) : this.ticks - 1
+    const goal = this.#goal[u]!
+    let cost = 0
+    let violation = 0
+    if (!this.#fixed[u]) {
+      const t = a * T[start]! + shift
+      const hottest = w === 3 ? t + this.#hotter * (T[start]! - this.#ambient) : t
+      if (t < this.#low[u]!) violation += broken.celsius * (this.#low[u]! - t)
+      if (hottest > this.#high[u]!) violation += broken.celsius * (hottest - this.#high[u]!)
+      cost = weights.misfit * Math.abs((t + hottest) / 2 - this.#best[u]!) * this.#misfit[u]!
+    }
+    let dose = 0
+    let k = start
+    let before = a * T[k]! + b
+    if (before < 0) before = 0
+    while (dose < goal && k < wall) {
+      k++
+      let now = a * T[k]! + b
+      if (now < 0) now = 0
+      dose += HALF_TICK * (before + now)
+      before = now
+    }
+    if (dose < goal) violation += Math.min(missing, 200 + missing * (1 - dose / goal))
+    const own = this.#own
+    own.done[u] = k
+    own.dose[u] = dose
+    own.cost[u] = cost
+    own.violation[u] = violation
+    this.#stale[u] = 0
+  }
+
   /** Judge what is laid: draws, cost and broken limits. */
   judge(): void {
     this.#wake()
@@ -322,59 +419,27 @@ export class Layout {
     const O = this.#openings
     const awake = this.#awake
     const clock0 = this.lit + this.phase
+    const own = this.#own
     let cost = 0
     let violation = 0
     O.fill(0)
     for (let u = 0; u < n; u++) if (placed[u] && !this.#fixed[u]) O[s[u]!]!++
-    // When each is done, and the draws open to it.
     for (let u = 0; u < n; u++) {
+      e[u] = -1
       if (!placed[u]) {
         cost += missing
         continue
       }
-      const a = this.#scale[w[u]!]!
-      const b = this.#shift[w[u]!]! - this.#done[u]!
-      const start = Math.max(0, s[u]!)
-      const wall = this.#blocked.length > 0 ? this.#wallAfter(start) : ticks - 1
-      const goal = this.#goal[u]!
+      if (this.#stale[u] || own.done[u]! > this.#changed) this.#bake(u)
+      cost += own.cost[u]!
+      violation += own.violation[u]!
       if (!this.#fixed[u]) {
-        const t = a * T[start]! + this.#shift[w[u]!]!
-        const hottest = w[u] === 3 ? t + this.#hotter * (T[start]! - this.#ambient) : t
-        if (t < this.#low[u]!) violation += broken.celsius * (this.#low[u]! - t)
-        if (hottest > this.#high[u]!) violation += broken.celsius * (hottest - this.#high[u]!)
-        cost += weights.misfit * Math.abs((t + hottest) / 2 - this.#best[u]!) * this.#misfit[u]!
+        const start = Math.max(0, s[u]!)
         if (!awake[start]) violation += broken.night
         if (start < this.#now) violation += broken.night
       }
-      let dose = 0
-      let k = start
-      let before = a * T[k]! + b
-      if (before < 0) before = 0
-      while (dose < goal && k < wall) {
-        k++
-        let now = a * T[k]! + b
-        if (now < 0) now = 0
-        dose += (rules.tick / 2) * (before + now)
-        before = now
-      }
-      if (dose < goal) violation += Math.min(missing, 200 + missing * (1 - dose / goal))
-      this.firstDone[u] = k
-      const size = this.#stays[u] ? 0 : WINDOW
-      const longest = this.#longest[u]!
-      let m = 0
-      for (; m < size && k + m <= wall; m++) {
-        if (m > 0) {
-          let now = a * T[k + m]! + b
-          if (now < 0) now = 0
-          dose += (rules.tick / 2) * (before + now)
-          before = now
-          if (m > 1 && dose > longest) break
-        }
-        this.#windowDose[u * WINDOW + m] = dose - goal
-      }
-      this.#windowSize[u] = m
-      e[u] = -1
     }
+    this.#changed = ticks
     // The draws, each at its cheapest; a second time round, knowing the others'.
     for (let round = 0; round < 2; round++)
       for (let u = 0; u < n; u++) {
@@ -409,9 +474,9 @@ export class Layout {
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
       if (late > 0) cost += weights.late * late
-      const past = end - this.firstDone[u]!
       if (!this.#stays[u]) {
-        if (past < this.#windowSize[u]!) cost += weights.misfit * this.#windowDose[u * WINDOW + past]!
+        const over = this.#overDose[u]!
+        if (over >= 0) cost += weights.misfit * over
         else if (!fixed) violation += broken.over
       }
       const was = this.#was[u]
@@ -433,7 +498,7 @@ export class Layout {
         }
         hands[start] = hands[start]! + this.#handling[u]!
       }
-      const until = Math.min(end, this.firstDone[u]!, hotEnd)
+      const until = Math.min(end, own.done[u]!, hotEnd)
       const from = Math.max(start, this.#ready)
       if (until > from) usedTicks += area * (until - from)
       mark[start] = 1
@@ -562,44 +627,59 @@ export class Layout {
   #draw(u: number, clock0: number): number {
     const O = this.#openings
     const awake = this.#awake
-    const first = Math.max(this.firstDone[u]!, this.s[u]! + 1) + (this.#fixed[u] ? 0 : this.hold[u]!)
+    const done = this.#own.done[u]!
+    const first = Math.max(done, this.s[u]! + 1) + (this.#fixed[u] ? 0 : this.hold[u]!)
     const due = this.#due[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
+    const T = this.celsius
+    const a = this.#scale[this.w[u]!]!
     if (this.#stays[u]) {
       let k = Math.max(first, this.#now)
       while (k < wall && !awake[k]) k++
       k = Math.min(k, wall)
       if (O[k]! > 0) return k
-      const lateAt = (t: number): number => weights.late * Math.max(0, clock0 + t * rules.tick - due)
-      const at = lateAt(k)
-      const a = this.#scale[this.w[u]!]!
+      const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
       const b = this.#shift[this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
       for (let t = k + 1; t <= wall; t++) {
-        if (a * this.celsius[t]! + b < least) break
-        if (O[t]! > 0 && awake[t]) return lateAt(t) - at < weights.opening ? t : k
-        if (lateAt(t) - at >= weights.opening) break
+        if (a * T[t]! + b < least) break
+        const more = weights.late * Math.max(0, clock0 + t * rules.tick - due) - at
+        if (O[t]! > 0 && awake[t]) return more < weights.opening ? t : k
+        if (more >= weights.opening) break
       }
       return k
     }
+    const b = this.#shift[this.w[u]!]! - this.#done[u]!
+    const goal = this.#goal[u]!
+    const longest = this.#longest[u]!
+    let dose = this.#own.dose[u]!
+    let before = a * T[done]! + b
+    if (before < 0) before = 0
     let best = -1
     let bestCost = Number.POSITIVE_INFINITY
-    const size = this.#windowSize[u]!
-    const skip = first - this.firstDone[u]!
-    for (let m = Math.max(0, skip); m < size; m++) {
-      const t = this.firstDone[u]! + m
-      if (t > wall) break
-      if (!awake[t] || t < this.#now) continue
+    let bestDose = -1
+    const last = Math.min(wall, done + WINDOW - 1)
+    for (let t = done; t <= last; t++) {
+      if (t > done) {
+        let now = a * T[t]! + b
+        if (now < 0) now = 0
+        dose += HALF_TICK * (before + now)
+        before = now
+        if (t > done + 1 && dose > longest) break
+      }
+      const over = weights.misfit * (dose - goal)
+      // It only gets dearer from here on.
+      if (over >= bestCost) break
+      if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
-      const cost =
-        weights.misfit * this.#windowDose[u * WINDOW + m]! +
-        (late > 0 ? weights.late * late : 0) +
-        (O[t]! > 0 ? 0 : weights.opening)
+      const cost = over + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening)
       if (cost < bestCost) {
         bestCost = cost
+        bestDose = dose - goal
         best = t
       }
     }
+    this.#overDose[u] = bestDose
     if (best >= 0) return best
     let k = Math.max(first, this.#now)
     while (k < wall && !awake[k]) k++
@@ -673,7 +753,7 @@ export class Layout {
     const {n} = this
     const random = generator(options.seed)
     const pick = (k: number): number => Math.floor(random() * k)
-    const movable = Array.from({length: n}, (_, u) => u).filter((u) => !this.#fixed[u] && this.possible(u))
+    const movable = Array.from({length: n}, (_, u) => u).filter((u) => !this.#fixed[u] && !this.#barred[u] && this.possible(u))
     this.recompute()
     this.judge()
     const price = (strict: number): number => this.cost + strict * this.violation
@@ -689,7 +769,6 @@ export class Layout {
     const oldW = new Uint8Array(n)
     const oldHold = new Uint8Array(n)
     const oldIn = new Uint8Array(n)
-    const oldE = new Int32Array(n)
     const changed: number[] = []
     const keep = (u: number): void => {
       if (changed.includes(u)) return
@@ -713,7 +792,8 @@ export class Layout {
     let violation = this.violation
     const cooling = (options.cool / options.heat) ** (1 / options.rounds)
     let heat = options.heat
-    oldE.set(this.e)
+    const kept = {celsius: Float64Array.from(this.celsius), e: Int32Array.from(this.e), own: known(n)}
+    copyKnown(this.#own, kept.own)
     for (let round = 0; round < options.rounds; round++, heat *= cooling) {
       const strict = options.strict[0] + (options.strict[1] - options.strict[0]) * (round / options.rounds)
       changed.length = 0
@@ -728,6 +808,30 @@ export class Layout {
       } else if (leave) {
         keep(u)
         this.takeOut(u)
+      } else if (kind < RESEAT) {
+        // The best of many places for one dish, or for all parts of it together.
+        const parts = random() < 0.5 ? [u] : movable.filter((v) => this.#dishOf[v] === this.#dishOf[u])
+        for (const v of parts) keep(v)
+        let least = Number.POSITIVE_INFINITY
+        let at = this.s[u]!
+        let where = this.w[u]!
+        const ws = this.#wheres[u]!
+        const bakes = Math.max(1, this.e[u]! - this.s[u]!)
+        for (let i = 0; i < SEATS; i++) {
+          let k = anyTick(u)
+          if (i % 3 === 2) k -= bakes
+          k = clampTo(u, k)
+          const w = ws[pick(ws.length)]!
+          for (const v of parts) this.set(v, k, w)
+          this.judge()
+          const p = price(strict)
+          if (p < least) {
+            least = p
+            at = k
+            where = w
+          }
+        }
+        for (const v of parts) this.set(v, at, where)
       } else if (kind < 0.22) {
         // A little earlier or later.
         keep(u)
@@ -770,13 +874,22 @@ export class Layout {
           this.set(u, clampTo(u, sv), this.w[u]!)
           this.set(v, clampTo(v, su), this.w[v]!)
         }
-      } else if (kind < 0.96 && canLight) {
+      } else if (kind < 0.94 && canLight) {
         const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.5 ? 3 : 24)) * rules.tick
         this.lit = Math.max(options.firstLit, Math.min(options.lastLit, this.lit + by))
       } else {
-        keep(u)
+        // Drawn when the door is open for another, alone or with all that went in with it.
         const v = pick(n)
-        if (this.placed[v] && v !== u) this.set(u, clampTo(u, random() < 0.5 ? this.s[v]! : this.e[v]!), this.w[u]!)
+        if (this.placed[v] && v !== u) {
+          const t = this.s[u]!
+          const by = (random() < 0.5 ? this.s[v]! : this.e[v]!) - this.e[u]!
+          const whole = random() < 0.5
+          for (const x of movable)
+            if (x === u || (whole && this.placed[x] && this.s[x] === t)) {
+              keep(x)
+              this.set(x, clampTo(x, this.s[x]! + by), this.w[x]!)
+            }
+        }
       }
       if (changed.length === 0 && this.lit === litBefore) continue
       this.judge()
@@ -784,25 +897,30 @@ export class Layout {
       if (rise <= 0 || random() < Math.exp(-rise / heat)) {
         cost = this.cost
         violation = this.violation
-        for (let v = 0; v < n; v++) oldE[v] = this.e[v]!
+        kept.celsius.set(this.celsius)
+        kept.e.set(this.e)
+        copyKnown(this.#own, kept.own)
         const now = cost + hard * violation
         if (now < bestPrice - 1e-9) {
           bestPrice = now
           bestLit = this.lit
-          for (let v = 0; v < n; v++) {
-            bestS[v] = this.s[v]!
-            bestW[v] = this.w[v]!
-            bestHold[v] = this.hold[v]!
-            bestIn[v] = this.placed[v]!
-          }
+          bestS.set(this.s)
+          bestW.set(this.w)
+          bestHold.set(this.hold)
+          bestIn.set(this.placed)
         }
       } else {
         for (const v of changed) {
           this.hold[v] = oldHold[v]!
-          if (oldIn[v]) this.set(v, oldS[v]!, oldW[v]!)
-          else this.takeOut(v)
+          this.s[v] = oldS[v]!
+          this.w[v] = oldW[v]!
+          this.placed[v] = oldIn[v]!
+          this.#stale[v] = 0
         }
-        for (let v = 0; v < n; v++) this.e[v] = oldE[v]!
+        this.celsius.set(kept.celsius)
+        this.e.set(kept.e)
+        copyKnown(kept.own, this.#own)
+        this.#changed = this.ticks
         this.lit = litBefore
       }
       if (round % 2000 === 1999) {
@@ -810,7 +928,9 @@ export class Layout {
         this.judge()
         cost = this.cost
         violation = this.violation
-        oldE.set(this.e)
+        kept.celsius.set(this.celsius)
+        kept.e.set(this.e)
+        copyKnown(this.#own, kept.own)
       }
     }
     this.lit = bestLit
@@ -853,25 +973,45 @@ export class Layout {
     return out
   }
 
+  /** The job without which least is broken, and least lost; −1 where none can be left out. */
+  leastLoss(): number {
+    let victim = -1
+    let least = Number.POSITIVE_INFINITY
+    for (let u = 0; u < this.n; u++) {
+      if (!this.placed[u] || this.#fixed[u]) continue
+      const s = this.s[u]!
+      this.takeOut(u)
+      this.judge()
+      // Several may have to go: what breaks least goes first.
+      const price = this.cost + FIRM * this.violation
+      this.set(u, s, this.w[u]!)
+      if (price < least) {
+        least = price
+        victim = u
+      }
+    }
+    this.judge()
+    return victim
+  }
+
+  /** Leave a job out for good, so that no annealing puts it back. */
+  bar(u: number): void {
+    if (this.#fixed[u]) return
+    this.takeOut(u)
+    this.#barred[u] = 1
+    this.judge()
+  }
+
+  /** Take back every `bar`. */
+  barNone(): void {
+    this.#barred.fill(0)
+  }
+
   /** Leave out what cannot be kept within the limits, the least loss first, until nothing is broken. */
   prune(): void {
     const bound = this.#unavoidable() + 1e-6
     while (this.violation > bound) {
-      let victim = -1
-      let least = Number.POSITIVE_INFINITY
-      for (let u = 0; u < this.n; u++) {
-        if (!this.placed[u] || this.#fixed[u]) continue
-        const s = this.s[u]!
-        this.takeOut(u)
-        this.judge()
-        // Several may have to go: what breaks least goes first.
-        const price = this.cost + FIRM * this.violation
-        this.set(u, s, this.w[u]!)
-        if (price < least) {
-          least = price
-          victim = u
-        }
-      }
+      const victim = this.leastLoss()
       if (victim < 0) break
       this.takeOut(victim)
       this.judge()
@@ -882,7 +1022,7 @@ export class Layout {
   refill(): void {
     const bound = this.#unavoidable() + 1e-6
     for (let u = 0; u < this.n; u++) {
-      if (this.placed[u] || !this.possible(u)) continue
+      if (this.placed[u] || this.#barred[u] || !this.possible(u)) continue
       let found: {s: number; w: number} | null = null
       let least = Number.POSITIVE_INFINITY
       for (const w of this.#wheres[u]!)
@@ -902,6 +1042,31 @@ export class Layout {
   }
 }
 
+/** What `Layout` knows of each job, by its number. */
+interface Known {
+  /** The tick at which it is done, and the dose by then, °C·min. */
+  readonly done: Int32Array
+  readonly dose: Float64Array
+  /** Its part of the cost and of what is broken, doors and draw aside. */
+  readonly cost: Float64Array
+  readonly violation: Float64Array
+}
+
+function known(n: number): Known {
+  return {done: new Int32Array(n), dose: new Float64Array(n), cost: new Float64Array(n), violation: new Float64Array(n)}
+}
+
+function copyKnown(from: Known, to: Known): void {
+  to.done.set(from.done)
+  to.dose.set(from.dose)
+  to.cost.set(from.cost)
+  to.violation.set(from.violation)
+}
+
+/** Share of the moves that look for the best of so many places. */
+const RESEAT = 0.02
+const SEATS = 20
+const HALF_TICK = rules.tick / 2
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8
 const EASY = 0.4

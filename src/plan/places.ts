@@ -259,9 +259,19 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
   for (const style of strictStyles) {
     const chosen: Body[] = []
     const bodies = candidates(grid, vessel)
-    for (const i of ordered(grid, vessel, style, 3)) {
+    const clear = grid.ground.rules.clearance - 1e-9
+    let last = 0
+    next: for (const i of ordered(grid, vessel, style, 3)) {
       const c = bodies[i]!
-      if (chosen.every((o) => gap(c, o) >= grid.ground.rules.clearance - 1e-9)) chosen.push(c)
+      // What stood in the way of the last candidate most often stands in the way of the next.
+      if (chosen.length > 0 && gap(c, chosen[last]!) < clear) continue
+      for (let o = 0; o < chosen.length; o++)
+        if (gap(c, chosen[o]!) < clear) {
+          last = o
+          continue next
+        }
+      chosen.push(c)
+      last = chosen.length - 1
     }
     best = Math.max(best, chosen.length)
   }
@@ -641,6 +651,9 @@ function tryDay(
   return {placed, refused}
 }
 
+/** Every scorer's value lies above −`SHIFT`; values nearer than 1/`FINE` are alike. */
+const SHIFT = 4
+const FINE = 1e9
 const orderings = new WeakMap<FloorGrid, Map<string, Int32Array>>()
 
 /** Numbers of the candidates in the order one way of filling takes them. */
@@ -655,9 +668,13 @@ function ordered(grid: FloorGrid, vessel: Vessel, style: Style, where: number): 
   const found = mine.get(key)
   if (found) return found
   const value = scorer(grid, style)
-  const out = candidates(grid, vessel).map((c, i) => ({c, i, v: value(c, where)}))
-  out.sort((a, b) => a.v - b.v || b.c.y - a.c.y || a.c.x - b.c.x)
-  const list = Int32Array.from(out, (o) => o.i)
+  const bodies = candidates(grid, vessel)
+  const {length} = bodies
+  // Numbers sort many times faster than bodies: the value in thousand-millionths, then the candidate's own number.
+  const keys = new Float64Array(length)
+  for (let i = 0; i < length; i++) keys[i] = Math.round((value(bodies[i]!, where) + SHIFT) * FINE) * length + i
+  keys.sort()
+  const list = Int32Array.from(keys, (k) => k % length)
   mine.set(key, list)
   return list
 }

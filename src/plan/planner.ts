@@ -286,46 +286,69 @@ function settleLoaded(
     return {option, index, layout, price: found.cost + SOFT * found.violation}
   })
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
-  if (full && looks.length > 1) {
-    // A second look at the better half: the first was short.
-    for (const look of looks.slice(0, Math.min(5, Math.ceil(looks.length / 2)))) {
-      const found = look.layout.anneal({
-        rounds: Math.min(6000, 1500 + 150 * n),
-        heat: 25,
-        cool: 1,
-        seed: 13,
-        firstLit: first,
-        lastLit: last,
-        strict: [3, 20],
-      })
-      look.price = found.cost + SOFT * found.violation
+  // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
+  // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
+  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 5 * looks[0]!.price + 100))
+  const laid = contenders.map((look, i) => {
+    const roads = layOut(look.layout, {first, last}, full ? 2 : 1)
+    tick(0.4 + (0.1 * (i + 1)) / contenders.length)
+    return {look, roads}
+  })
+  laid.sort((a, b) => a.roads[0]!.price - b.roads[0]!.price || a.look.index - b.look.index)
+  const roads = laid.flatMap(({look, roads: some}, i) => {
+    const least = laid[0]!.roads[0]!
+    // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
+    const limit = least.violation < 1e-6 ? 1.1 * least.price + 10 : 1.2 * least.price + 40
+    if (i > 0 && some[0]!.price > limit) return []
+    return (full && given === null ? layOutMore(look.layout, {first, last}, some, i === 0 ? 2 : 0) : some).map((road) => ({
+      look,
+      road,
+    }))
+  })
+  const byPrice = (): unknown => roads.sort((a, b) => a.road.price - b.road.price)
+  byPrice()
+  if (full && given === null && roads[0]!.road.violation > 1)
+    // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
+    for (const {look, roads: some} of laid.slice(0, 2)) {
+      look.layout.spendInHand()
+      look.layout.restore(some[0]!.laid, some[0]!.lit)
+      roads.push(...layOut(look.layout, {first, last}, 3, 83, 3).map((road) => ({look, road})))
     }
-    looks.sort((a, b) => a.price - b.price || a.index - b.index)
+  byPrice()
+  if (roads[0]!.road.violation > OVERFULL) {
+    // More than the oven holds: what to leave out is part of the search.
+    const [{look, road}] = roads as [(typeof roads)[number]]
+    look.layout.restore(road.laid, road.lit)
+    const rounds = 2 * earnest(n)
+    const less = look.layout.anneal({...freely({first, last}), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04})
+    roads.unshift({look, road: roadOf(less)})
   }
-  // The most promising fires laid out in earnest: whether plan, curve and floor come to agree hangs on where one begins, so every
-  // layout found is a road to try, the cheapest first.
-  const roads: {look: (typeof looks)[number]; road: Road}[] = []
-  for (const [i, look] of looks.entries()) {
-    const least = roads[0]?.road
-    // Where all is well with the first fire, another has to look nearly as good; a short look is a few per cent off.
-    const limit = least === undefined ? 0 : least.violation < 1e-6 ? 1.12 * least.price + 10 : 1.2 * least.price + 40
-    if (i >= (full ? 3 : 1) || (least && look.price > limit)) break
-    // The first in earnest; another fire only has to show that it could be better.
-    const effort = !full ? 'quick' : i === 0 ? 'most' : 'some'
-    for (const road of layOut(look.layout, {first, last}, effort)) roads.push({look, road})
-    roads.sort((a, b) => a.road.price - b.road.price)
-    tick(0.4 + 0.05 * (i + 1))
-  }
+  tick(0.55)
+  // Annealing that found nothing better ends where it began.
+  const distinct = roads.filter(
+    (r, i) => !roads.slice(0, i).some((o) => o.look === r.look && Math.abs(o.road.price - r.road.price) < 1e-6),
+  )
   let best: Settled | null = null
   const tries = full ? (given === null ? 8 : 3) : 2
-  const budget = {passes: full ? (given === null ? 40 : 16) : 14}
-  for (const [i, {look, road}] of roads.entries()) {
+  const budget = {passes: full ? (given === null ? 28 : 16) : 14}
+  for (const [i, {look, road}] of distinct.entries()) {
     if (i >= tries || (i > 0 && budget.passes <= 0)) break
     if (best && best.unplaced.length === 0 && (i >= 2 || road.price > 0.97 * best.total)) break
     look.layout.startAgain(curveOf(look.option.forecast, ambient))
     look.layout.restore(road.laid, road.lit)
     if (given === null) look.layout.lightLater(last)
     const settled = agree(problem, grid, jobs, look, simulate, {first, last}, budget)
+      console.log(
+        'road',
+        look.option.firing.burn,
+        road.price.toFixed(1),
+        road.violation.toFixed(2),
+        '→',
+        settled.total.toFixed(1),
+        settled.unplaced.length,
+        'passes left',
+        budget.passes,
+      )
     if (
       !best ||
       settled.unplaced.length < best.unplaced.length ||
@@ -350,51 +373,75 @@ interface Road {
   readonly violation: number
 }
 
+/** Judgements of one annealing in earnest. */
+function earnest(n: number): number {
+  return Math.min(1500 + 220 * n, Math.ceil(600000 / Math.max(1, n)))
+}
+
+type Light = {readonly first: number; readonly last: number}
+
+function roadOf(f: {laid: Laid[]; lit: number; cost: number; violation: number}): Road {
+  return {laid: f.laid, lit: f.lit, price: f.cost + SOFT * f.violation, violation: f.violation}
+}
+
 /**
- * Lay a day out in earnest: several beginnings, since one annealing may end in a valley, and the best annealed again from less heat.
+ * Lay a day out in earnest: several beginnings, since one annealing may end in a valley.
  *
  * @param light Earliest and latest lighting, min after midnight; equal where the fire is lit.
+ * @param longer Factor on the judgements made.
+ * @returns The layouts found, the cheapest first.
  */
-function layOut(
-  layout: Layout,
-  light: {readonly first: number; readonly last: number},
-  effort: 'most' | 'some' | 'quick',
-): Road[] {
-  const {n} = layout
+function layOut(layout: Layout, light: Light, starts: number, seed = 23, longer = 1): Road[] {
   const lit = light.first === light.last
   const begun = layout.snapshot()
   const begunLit = layout.lit
-  const rounds = Math.min(1500 + 220 * n, Math.ceil(600000 / Math.max(1, n)))
-  const both = {firstLit: light.first, lastLit: light.last, cool: 0.3, leave: 0.01} as const
+  const rounds = longer * earnest(layout.n)
   const found: Road[] = []
-  const take = (f: {laid: Laid[]; lit: number; cost: number; violation: number}): void => {
-    found.push({laid: f.laid, lit: f.lit, price: f.cost + SOFT * f.violation, violation: f.violation})
-  }
-  const starts = lit ? 3 : {most: 3, some: 1, quick: 1}[effort]
-  const warmings = lit ? 0 : {most: 2, some: 1, quick: 0}[effort]
-  for (let i = 0; i < starts; i++) {
+  for (let i = 0; i < (lit ? 3 : starts); i++) {
     layout.restore(begun, begunLit)
     // A day that has begun is taken up where it stands; only if that will not do, with more and more freedom.
     const heat = lit ? [4, 20, 60][i]! : 60
     const share = lit ? [0.4, 0.7, 1][i]! : 1
-    take(layout.anneal({...both, rounds: Math.ceil(rounds * share), heat, seed: 23 + i, strict: [lit ? 10 : 2, 30]}))
+    found.push(
+      roadOf(
+        layout.anneal({
+          ...freely(light),
+          rounds: Math.ceil(rounds * share),
+          heat,
+          seed: seed + i,
+          strict: lit ? [10, 30] : [2, 30],
+        }),
+      ),
+    )
     if (lit && found[i]!.violation < 1e-6) break
   }
-  found.sort((a, b) => a.price - b.price)
-  for (let i = 0; i < warmings; i++) {
+  return found.sort((a, b) => a.price - b.price)
+}
+
+/**
+ * Look longer at a fire that has come far: more beginnings, and the best annealed again from less and less heat.
+ *
+ * @param found What `layOut` found.
+ */
+function layOutMore(layout: Layout, light: Light, found: readonly Road[], starts: number): readonly Road[] {
+  const roads = [...found]
+  const rounds = Math.ceil(0.7 * earnest(layout.n))
+  if (starts > 0) {
     layout.restore(found[0]!.laid, found[0]!.lit)
-    take(layout.anneal({...both, rounds: Math.ceil(rounds * 0.7), heat: [15, 8][i]!, seed: 53 + i, strict: [10, 30]}))
-    found.sort((a, b) => a.price - b.price)
+    roads.push(...layOut(layout, light, starts, 41))
+    roads.sort((a, b) => a.price - b.price)
   }
-  const [best] = found
-  if (best && best.violation > OVERFULL) {
-    // More than the oven holds: what to leave out is part of the search.
-    layout.restore(best.laid, best.lit)
-    const less = layout.anneal({...both, rounds: rounds * 2, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04})
-    return [{laid: less.laid, lit: less.lit, price: less.cost + SOFT * less.violation, violation: less.violation}]
+  for (const [i, heat] of [15, 8].entries()) {
+    layout.restore(roads[0]!.laid, roads[0]!.lit)
+    roads.push(roadOf(layout.anneal({...freely(light), rounds, heat, seed: 53 + i, strict: [10, 30]})))
+    roads.sort((a, b) => a.price - b.price)
   }
   // What the best was annealed from is no other road.
-  return found.filter((f, i) => i === 0 || f.price > found[i - 1]!.price + 1e-6)
+  return roads.filter((f, i) => i === 0 || f.price > roads[i - 1]!.price + 1e-6)
+}
+
+function freely(light: Light): {firstLit: number; lastLit: number; cool: number; leave: number} {
+  return {firstLit: light.first, lastLit: light.last, cool: 0.3, leave: 0.01}
 }
 
 /** Begin a day planned again where the plan that was being followed left it. */
@@ -449,9 +496,15 @@ function agree(
     const giveUp = pass >= patience || budget.passes <= 0
     if (giveUp && layout.violation > 1e-6) {
       again(401 + pass, 'floor')
-      again(451 + pass, 'last')
-      layout.prune()
-      layout.refill()
+      if (layout.violation > 1e-6) again(451 + pass, 'last')
+      // One at a time, the least loss first, and the rest laid out anew: without it the oven is hotter, which moves them all.
+      for (let out = 0; out < 3 && layout.violation > 1e-6; out++) {
+        const victim = layout.leastLoss()
+        if (victim < 0) break
+        layout.bar(victim)
+        again(431 + 7 * pass + out, 'curve')
+      }
+      if (budget.passes <= 0) layout.prune()
     }
     const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
     const events = eventsOf(jobs, took, original, layout.phase, layout.lit)
@@ -503,9 +556,10 @@ function agree(
         (unplaced.length === best.unplaced.length && settled.total < best.total)
       )
         best = settled
-      if (best.unplaced.length === 0 || more >= 3 || budget.passes <= 0) return best
+      if (best.unplaced.length === 0 || more >= 2 || budget.passes <= 0) return best
       // Something is left out: once more, from here.
       more++
+      layout.barNone()
       layout.agreeWith(curve)
       again(601 + more, 'last')
       layout.prune()
@@ -518,9 +572,10 @@ function agree(
       layout.tight = Math.min(3, layout.tight * 1.5)
       layout.full = Math.max(0.88, layout.full - 0.02)
     }
-    if (giveUp) for (const u of [...wrong, ...stood.refused.map((r) => r.job)]) layout.takeOut(u)
+    const troubled = [...stood.refused.map((r) => r.job), ...wrong]
+    if (giveUp) for (const u of budget.passes > 0 ? troubled.slice(0, 1) : troubled) layout.bar(u)
     layout.judge()
-    if (!giveUp && layout.violation > 1e-6) {
+    if (budget.passes > 0 && layout.violation > 1e-6) {
       again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
       if (layout.violation > 1e-6) again(151 + pass, 'floor')
     }
