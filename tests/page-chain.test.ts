@@ -4,7 +4,7 @@ import {dirname, join} from 'node:path'
 import {describe, expect, it} from 'vitest'
 import {run} from '../src/cli/run.js'
 import {cached, fingerprint} from '../src/page/cached.js'
-import {knowsMorning, morningKey, planFolder, readFolder} from '../src/page/chain.js'
+import {knowsMorning, loadsIn, morningKey, planFolder, readFolder} from '../src/page/chain.js'
 import {planJson} from '../src/sheets/plan-json.js'
 
 // A small day of our own, with an earlier firing that taught something of the oven and of the loaf.
@@ -27,7 +27,7 @@ const files = new Map([
   ],
   [
     'firings/2027-06-05.md',
-    '---\ndate: 2027-06-05\nwood: 22 kg\nlit: 6:00\nraked: 8:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 8:40 | floor | 235 °C | |\n| 9:10 | | | loaf set in |\n| 10:00 | | | loaf drawn 10 min late |\n| 10:30 | floor | 190 °C | |\n',
+    '---\ndate: 2027-06-05\nwood: 22 kg\nlit: 6:00\nraked: 8:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 8:40 | floor | 235 °C | |\n| 9:10 | loaf | set in | 6 loaves |\n| 10:00 | loaf | drawn 10 min late | |\n| 10:30 | floor | 190 °C | |\n',
   ],
 ])
 const LOG =
@@ -67,6 +67,16 @@ describe('a folder planned by the page', {timeout: 120_000}, () => {
     const before = planFolder(files)
     expect(found.believed).toEqual(before.ok ? before.believed : null)
     expect(found.today.length).toBeGreaterThan(0)
+  })
+
+  it('weighs a past load by the day’s own dishes, and by none where the day cannot be read', () => {
+    const loads = loadsIn(files, readFolder(files))
+    const one = loads?.('loaf', 'set in 1 loaf')
+    expect(one?.mass).toBeGreaterThan(0.7)
+    expect(one?.mass).toBeLessThan(0.9)
+    expect(loads?.('loaf', 'set in 6 loaves')?.mass).toBeCloseTo(6 * (one?.mass ?? 0), 6)
+    const torn = new Map([...files, ['day.md', files.get('day.md')!.replace('people: 8', 'people: eight-ish')]])
+    expect(loadsIn(torn, readFolder(torn))).toBeNull()
   })
 
   it('reads nothing again that has not changed: a second look costs less than a tenth of the first', () => {

@@ -19,7 +19,16 @@ import {sheets, styleOf} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import {allergensLine, besides, modernFigure, sourceLine} from '../sheets/translation-text.js'
 import {say} from '../sheets/words/index.js'
-import {knowsMorning, lastMorning, type Planned, planFolder, readFolder, readReceiptFile, recallMorning} from './chain.js'
+import {
+  knowsMorning,
+  lastMorning,
+  loadsIn,
+  type Planned,
+  planFolder,
+  readFolder,
+  readReceiptFile,
+  recallMorning,
+} from './chain.js'
 import {receiptPaths} from './folder.js'
 import type {
   Asks,
@@ -144,7 +153,9 @@ function oven({files, showing}: Asks['oven']['ask']): OvenView | null {
   const read = readFolder(files)
   if (!read.oven) return null
   const style = styled(showing)
-  const learnt = learn(read.oven, {logs: read.log ? [...read.past, read.log] : read.past, past: read.readings})
+  const loadOf = loadsIn(files, read)
+  const logs = read.log ? [...read.past, read.log] : read.past
+  const learnt = learn(read.oven, {logs, past: read.readings, ...(loadOf ? {loadOf} : {})})
   const found = answers(read.oven, {parameters: learnt.parameters})
   const {forecast} = found
   const until = (forecast.baking.likely.length - 1) * forecast.step
