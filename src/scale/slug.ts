@@ -6,6 +6,6 @@ export function slug(title: string): string {
     .toLowerCase()
     .replace(/['’]/g, '')
     .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
+    .replace(/^-|-$/g, '')
   return plain === '' ? 'dish' : plain
 }
