@@ -1,4 +1,4 @@
-import {mkdtempSync, readdirSync, readFileSync, rmSync} from 'node:fs'
+import {mkdtempSync, readFileSync, rmSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {beforeAll, describe, expect, it} from 'vitest'
@@ -6,13 +6,9 @@ import {run} from '../src/cli/run.js'
 import {type Planned, planFolder} from '../src/page/chain.js'
 import {planView, sheetsOf} from '../src/page/plan-view.js'
 import {styleOf} from '../src/sheets/style-of.js'
+import {demoDay} from './page-day.js'
 
-/** The demo's folder as the page holds it. */
-const files = new Map(
-  readdirSync('corpus-demo', {recursive: true, encoding: 'utf8'})
-    .filter((path) => path.endsWith('.md') && path !== 'README.md')
-    .map((path) => [path, readFileSync(join('corpus-demo', path), 'utf8')] as const),
-)
+const files = demoDay()
 
 function planned(of: ReadonlyMap<string, string>): Planned & {ok: true} {
   const found = planFolder(of)

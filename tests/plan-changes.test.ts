@@ -6,20 +6,11 @@ import {type MadePlan, type MakePlan, makePlan, planAgain} from '../src/plan/mak
 import {translate} from '../src/receipt/translate.js'
 import {changeWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
+import {smallDay} from './page-day.js'
 
-// A small day of our own.
-const day = readDay(
-  '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\nhands: 1\n---\n\n# A small day\n\n- [Loaf](loaf.md) — 4 loaves\n- [Cake](cake.md)\n',
-  'day.md',
-).day!
-const {oven} = readOven(
-  '---\nfloor: round 42 in\nvault height: 16 in\nmouth: 18 in x 10 in\ndoor: oak 2 in\nhearth:\n  - common brick 4 in\n  - sand 6 in\nvault:\n  - common brick 9 in\nplace: outdoors\nambient: 60 °F\nfuel: oak, 18 % moisture\nstart: cold\n---\n\n# The oven at Sedge Corner\n',
-  'oven.md',
-)
-const receipts = [
-  '---\nvessel: free-standing loaf 22 cm\n---\n\n# Loaf\n\n- 500 g flour\n- 320 ml water\n- 10 g salt\n- 7 g dry yeast\n\nLet it rise 2 hours. Bake at 230 °C for 40 minutes. Makes 1 loaf.\n',
-  '---\nyear: 1840\nplace: United States\n---\n\n# Cake\n\nHalf a pound of butter, half a pound of sugar, four eggs, a gill of milk and a pound of flour.\nBake it in a moderate oven three quarters of an hour. It makes one cake.\n',
-].flatMap((text, i) => translate(text, {file: ['loaf.md', 'cake.md'][i]!}).receipts)
+const day = readDay(smallDay.get('day.md')!, 'day.md').day!
+const {oven} = readOven(smallDay.get('oven.md')!, 'oven.md')
+const receipts = day.items.flatMap(({file}) => translate(smallDay.get(file)!, {file}).receipts)
 const input: MakePlan = {oven: oven!, day, receipts}
 
 describe('why a plan moved', {timeout: 60_000}, () => {

@@ -1,5 +1,4 @@
-import {mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
-import {tmpdir} from 'node:os'
+import {readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import ts from 'typescript'
 import {describe, expect, it} from 'vitest'
@@ -8,6 +7,7 @@ import type {Message} from '../src/receipt/types.js'
 import {messageWords} from '../src/sheets/said.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {messageLine} from '../src/sheets/translation-text.js'
+import {inFolder, smallDay} from './page-day.js'
 
 const german = styleOf({language: 'de'})
 
@@ -123,23 +123,19 @@ describe('messages in German', () => {
 })
 
 describe('a German run of the sheets', () => {
-  const sheetsOf = async (loaf: string, ...more: string[]): Promise<{readonly err: string; readonly code: number}> => {
-    const day = mkdtempSync(join(tmpdir(), 'hearthfall-messages-'))
-    try {
-      writeFileSync(
-        join(day, 'day.md'),
-        '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\n---\n\n# A small day\n\n- [Loaf](loaf.md) — 2 loaves\n',
-      )
-      writeFileSync(
-        join(day, 'oven.md'),
-        '---\nfloor: round 42 in\nvault height: 16 in\nmouth: 18 in x 10 in\nhearth:\n  - common brick 4 in\nvault:\n  - common brick 9 in\n---\n\n# An oven\n\n| date | hours after raking | reading | value |\n| --- | --- | --- | --- |\n| May | soon | vault | 200 °C |\n',
-      )
-      writeFileSync(join(day, 'loaf.md'), loaf)
-      return await run(['sheets', day, '--out', join(day, 'out'), ...more])
-    } finally {
-      rmSync(day, {recursive: true, force: true})
-    }
-  }
+  const sheetsOf = (loaf: string, ...more: string[]): Promise<{readonly err: string; readonly code: number}> =>
+    inFolder(
+      new Map([
+        ...smallDay,
+        ['day.md', smallDay.get('day.md')!.replace('- [Cake](receipts/cake.md)\n', '')],
+        [
+          'oven.md',
+          `${smallDay.get('oven.md')}\n| date | hours after raking | reading | value |\n| --- | --- | --- | --- |\n| May | soon | vault | 200 °C |\n`,
+        ],
+        ['receipts/loaf.md', loaf],
+      ]),
+      (day) => run(['sheets', day, '--out', join(day, 'out'), ...more]),
+    )
   const loaf =
     '# Loaf\n\n- 500 g flour\n- 320 ml water\n- 10 g salt\n- 7 g dry yeast\n- 3 g zedwort\n\nBake at 230 °C for 40 minutes. Makes 1 loaf.\n'
   const faulty = `---\nyear: long ago\nserve: 6\n---\n\n${loaf}`
