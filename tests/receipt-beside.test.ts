@@ -34,8 +34,8 @@ describe('water that only stands round the dish', () => {
     ['Add a pint of boiling water.', ['a pint of boiling water']],
     ['Put it in a pan with a little water.', ['a little water']],
     ['Dissolve the sugar in half a pint of water, and put in two spoons of rose-water.', ['half a pint of water']],
-    ['Throw in a teacupful of cold water.', ['a teacupful of cold water']],
-    ['Pour some into each cup, filling it up with boiling water.', ['boiling water']],
+    ['Throw in a gill of cold water.', ['a gill of cold water']],
+    ['Put some in each cup, and fill it up with boiling water.', ['boiling water']],
     ['Fill your cups, and bake. Pour a gill of water over.', ['a gill of water']],
   ])('and what goes in is one: “%s”', (text, words) => expect(read(text)).toEqual(expect.arrayContaining(words)))
 })

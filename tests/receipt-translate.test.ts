@@ -108,7 +108,7 @@ describe('translate', () => {
   // Common practice, no source: cup cake was measured by cups and baked in tins or small pans; a cupcake is one of a dozen in papers.
   it.each([
     ['Cup Cake', 'Bake in a tin in a moderate oven.', 'pound cake'],
-    ['CUP-CAKE', 'Bake it in pans or cups, in a quick oven.', 'pound cake'],
+    ['CUP-CAKE', 'Bake it in shallow tins, in a quick oven.', 'pound cake'],
     ['Mrs. Bell’s Cup Cake, without Eggs', 'Bake it.', 'pound cake'],
     ['Chocolate Cup Cake', 'Line a bun tin with twelve paper cases and bake 18 minutes at 180 °C.', 'muffins'],
     ['Vanilla Cup Cakes', 'Bake 18 minutes.', 'muffins'],
@@ -116,7 +116,7 @@ describe('translate', () => {
     ['Cupcake', 'Bake 18 minutes.', 'muffins'],
     ['Cup Custards', 'Bake in a slow oven.', 'custard'],
   ])('“%s” (%s) is of the kind %s', (title, text, kind) => {
-    const made = translate(`# ${title}\n\nOne cup of butter, two cups of sugar, three cups of flour, four eggs. ${text}\n`, {
+    const made = translate(`# ${title}\n\nA cup of butter, a cup and a half of sugar, four cups of flour, five eggs. ${text}\n`, {
       file: 'a.md',
     })
     expect(made.receipts[0]!.kind).toBe(kind)

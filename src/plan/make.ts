@@ -174,7 +174,7 @@ function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['ch
     return p.forecast.baking.likely[Math.max(0, Math.min(p.forecast.baking.likely.length - 1, Math.round(i)))]!
   }
   const late = after.lit - before.lit
-  // Held against the plan so long after lighting: a fire lit late is no cooler an oven.
+  // Held against the plan so long after lighting: an hour's delay is no hotter oven.
   const off = at(after, now) - at(before, now - late)
   const speaker = english((id) => id)
   const minutes = (value: number): PhraseValue => ({unit: 'minutes', value: Math.abs(value)})

@@ -48,8 +48,8 @@ export interface Named {
   readonly start: number
   readonly next: number
   readonly row: Item | null
-  /** Whether the text says how much of it. */
-  readonly definite: boolean
+  /** Null where the text does not say how much of it. */
+  readonly low: object | null
   /** The measure's id, where it does. */
   readonly measure: string
 }
@@ -57,9 +57,9 @@ export interface Named {
 /** Does this name of the prose stay outside the mixture? */
 export function staysOutside(view: View, named: Named): boolean {
   const id = named.row?.id
-  if (!named.definite && turnedTo(view, named.start)) return true
+  if (named.low === null && turnedTo(view, named.start)) return true
   if (id === 'water') return roundTheDish(view, named) || wetsTool(view, named)
-  return id === 'whey' && !named.definite && showing(view, named)
+  return id === 'whey' && named.low === null && showing(view, named)
 }
 
 /** "turns to oil", "becomes cream", "parts into whey and curd". */
@@ -97,7 +97,7 @@ function back({words, tokens}: View, from: number, is: (word: string, at: number
 const isVessel = ({words, bits}: View, at: number): boolean => at >= 0 && ((bits[at]! & NOTFOOD) !== 0 || BATHS.has(words[at]!))
 
 /** "a pan of warm water", "a tin half filled with boiling water", "set them in cold water", "water to come half way up their sides". */
-function roundTheDish(view: View, {start, next, definite, measure}: Named): boolean {
+function roundTheDish(view: View, {start, next, low, measure}: Named): boolean {
   const {words} = view
   const at = beforeWater(view, start)
   const before = words[at]
@@ -118,7 +118,7 @@ function roundTheDish(view: View, {start, next, definite, measure}: Named): bool
   }
   if (before !== 'in' && before !== 'into' && before !== 'over') return false
   // "throw in cold water": put to the rest. "In a pint of water" it is boiled; in a tin of it, it stands.
-  if (THROWN.has(words[at - 1] ?? '') || (definite && !BATH_MEASURES.has(measure))) return false
+  if (THROWN.has(words[at - 1] ?? '') || (low !== null && !BATH_MEASURES.has(measure))) return false
   if (back(view, at - 1, (word) => word === 'pour' || word === 'poured') >= 0) return false
   if (back(view, at - 1, (word) => STOOD.has(word)) >= 0) return true
   return isVessel(view, at - 1) && back(view, at - 1, (word) => word === 'put') >= 0

@@ -2001,7 +2001,7 @@ export class IngredientReader {
     const {view} = this
     const kept: Draft[] = []
     const definite = new Set<string>()
-    const inside = this.drafts.filter((d) => d.inList || !staysOutside(view, {...d, definite: d.low !== null}))
+    const inside = this.drafts.filter((d) => d.inList || !staysOutside(view, d))
     for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
     const seen = new Set<string>()
     const listedAmounts = new Map<string, Draft[]>()

@@ -1,4 +1,4 @@
-/** A title in small letters and hyphens: the first part of its dishes’ ids. Needs nothing else of this module, for the page draws with it. */
+/** A title in small letters and hyphens: the first part of its dishes’ ids. Stands apart from `dishes.ts`, so that what draws a plan needs no table. */
 export function slug(title: string): string {
   const plain = title
     .normalize('NFKD')
