@@ -46,6 +46,21 @@ describe('reading a log', () => {
     ])
   })
 
+  it.each([
+    ['drawn 10 min too late', 10],
+    ['drawn about 10 min early', -10],
+    ['drawn, 1 h later', 60],
+    ['taken out some 5 min   over', 5],
+    ['out 15 min under', -15],
+    ['drawn late', undefined],
+    ['drawn', undefined],
+    ['drawn 10 min', undefined],
+  ])('reads “%s” as %s min off', (said, off) => {
+    const text = `---\ndate: 2027-06-12\nlit: 6:10 am\n---\n\n| time | reading | value |\n| --- | --- | --- |\n| noon | pies | ${said} |\n`
+    expect(readLog(text, 'log.md').log!.rows[0]).toMatchObject({what: 'drawn', dish: 'pies'})
+    expect(readLog(text, 'log.md').log!.rows[0]!.off).toBe(off)
+  })
+
   it('counts true minutes when the clocks change in the night', () => {
     // Europe/London: forward on 28 March 2027, back on 31 October 2027 (IANA tz database).
     const tenPm = 22 * 60
@@ -121,6 +136,9 @@ describe('noting', () => {
     ['next day 6 am vault 120 °C', {time: 'next day 6 am', at: 1800, reading: 'vault'}],
     ['flour blackens at once', {time: 'next day 10:00 am', reading: 'flour', value: 'blackens at once'}],
     ['12:30 pm household bread drawn 10 min late', {reading: 'household-bread', value: 'drawn 10 min late'}],
+    ['9 am pies: set in, 6 of them, at the back', {reading: 'pies', value: 'set in', note: '6 of them, at the back'}],
+    ['9 am floor 310 °C – in the middle', {reading: 'floor', value: '310 °C', note: 'in the middle'}],
+    ['9 am floor 310 °C ; swabbed', {reading: 'floor', value: '310 °C', note: 'swabbed'}],
     ['8 am door open 4 min', {reading: 'door', value: 'open 4 min'}],
     ['8 am the wind has turned', {reading: 'note', value: 'the wind has turned'}],
     ['lit 6:10 am', {what: 'field', key: 'lit', value: '6:10 am'}],
@@ -185,6 +203,18 @@ describe('appending', () => {
     expect(text).toBe(
       '---\ndate: 2027-06-12\nlit: 6:10 am\nraked: 8:15 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 9 am | arm | 12 | |\n',
     )
+  })
+
+  it.each([
+    ['lit: 6:10 am   # by Ann', true],
+    ['lit :\t6:10 am', true],
+    ['lit: 6:30 am # by Ann', false],
+    ['lit: # nobody knows', false],
+    ['unlit: 6:30 am', true],
+    ['lit:', true],
+  ])('takes “%s” for what it is when the lighting is noted', (line, ok) => {
+    const text = `---\ndate: 2027-06-12\n${line}\n---\n`
+    expect(appendToLog(text, {what: 'field', key: 'lit', value: '6:10 am'}, {date: '2027-06-12'}).ok).toBe(ok)
   })
 
   it('does not overwrite what the log says already', () => {

@@ -94,6 +94,44 @@ describe('oven.md', () => {
     expect(readOven(good.replace(from, to), 'oven.md').oven).toBeNull()
   })
 
+  it.each([
+    ['fire brick 2 1/2 in', 'fire-brick', 0.0635],
+    ['  a common brick, 9 in', 'common-brick', 0.2286],
+    ['sand: 6 in', 'sand', 0.1524],
+    ['Fire brick ½ in', 'fire-brick', 0.0127],
+  ])('reads the layer “%s”', (layer, material, thickness) => {
+    const read = readOven(good.replace('  - sand 2 in', `  - ${JSON.stringify(layer)}`), 'oven.md')
+    expect(read.messages.filter((m) => m.severity === 'error')).toEqual([])
+    expect(read.oven!.hearth[1]!.material).toBe(material)
+    expect(read.oven!.hearth[1]!.thickness).toBeCloseTo(thickness, 6)
+  })
+
+  it.each([
+    ['oak', 0.18],
+    ['green oak', 0.45],
+    ['kiln-dried oak ,  ', 0.1],
+    ['seasoned oak, 15.5 % moisture', 0.155],
+    ['oak 20 per cent', 0.2],
+    ['OAK,20%damp', 0.2],
+  ])('reads the fuel “%s”', (fuel, moisture) => {
+    const read = readOven(good.replace('pine, 20 % moisture', JSON.stringify(fuel)), 'oven.md')
+    expect(read.oven!.fuel.wood).toBe(readOven(good.replace('pine, 20 % moisture', 'oak'), 'oven.md').oven!.fuel.wood)
+    expect(read.oven!.fuel.moisture).toBeCloseTo(moisture, 6)
+  })
+
+  it.each(['18 % moisture', 'oak 20', 'oak, 20 % of something', 'green 30 %'])('refuses the fuel “%s”', (fuel) => {
+    expect(errors(good.replace('pine, 20 % moisture', JSON.stringify(fuel)))).toHaveLength(1)
+  })
+
+  it.each([
+    ['18 x 11 in', 0.4572],
+    ['18 in × 11 in', 0.4572],
+    ['18 in by 11 in.', 0.4572],
+    ['46 cm X 28 cm', 0.46],
+  ])('reads the mouth “%s”', (mouth, width) => {
+    expect(readOven(good.replace('18 in x 11 in', JSON.stringify(mouth)), 'oven.md').oven!.mouth.width).toBeCloseTo(width, 6)
+  })
+
   it('suggests the nearest material by edit distance', () => {
     expect(errors(good.replace('common brick 8', 'comon brik 8'))[0]!.suggest).toContain('common brick')
     expect(errors(good.replace('sand 2', 'ceramc fibre 2'))[0]!.suggest).toContain('ceramic fibre')

@@ -1,47 +1,20 @@
 /// <reference lib="dom" />
-import {readFileSync, rmSync, writeFileSync} from 'node:fs'
-import {join} from 'node:path'
-import type {Browser, BrowserContext, Page} from 'playwright-core'
-import {afterAll, beforeAll, describe, expect, it} from 'vitest'
+import type {BrowserContext, Page} from 'playwright-core'
+import {beforeAll, describe, expect, it} from 'vitest'
 import {wave} from '../src/page/alarms.js'
-import {pageWith} from '../src/page/embedded.js'
 import {moved} from '../src/page/moved.js'
 import type {PlanView, Showing, StepView} from '../src/page/protocol.js'
-import {buildPage, hasBrowser, launch, listen} from './page-browser.js'
-
-// A small day of our own, on a date of which the page's clock says that it is not now.
-const files = new Map([
-  [
-    'day.md',
-    '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\nhands: 1\n---\n\n# A small day\n\n- [Loaf](receipts/loaf.md) — 4 loaves\n- [Cake](receipts/cake.md)\n',
-  ],
-  [
-    'oven.md',
-    '---\nfloor: round 42 in\nvault height: 16 in\nmouth: 18 in x 10 in\ndoor: oak 2 in\nhearth:\n  - common brick 4 in\n  - sand 6 in\nvault:\n  - common brick 9 in\nplace: outdoors\nambient: 60 °F\nfuel: oak, 18 % moisture\nstart: cold\n---\n\n# The oven at Sedge Corner\n',
-  ],
-  [
-    'receipts/loaf.md',
-    '---\nvessel: free-standing loaf 22 cm\n---\n\n# Loaf\n\n- 500 g flour\n- 320 ml water\n- 10 g salt\n- 7 g dry yeast\n\nLet it rise 2 hours. Bake at 230 °C for 40 minutes. Makes 1 loaf.\n',
-  ],
-  [
-    'receipts/cake.md',
-    '---\nyear: 1840\nplace: United States\n---\n\n# Cake\n\nHalf a pound of butter, half a pound of sugar, four eggs, a gill of milk and a pound of flour.\nBake it in a moderate oven three quarters of an hour. It makes one cake.\n',
-  ],
-])
+import {hasBrowser, listen, ownBrowser} from './page-browser.js'
+import {smallDay} from './page-day.js'
 
 describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
-  let built: ReturnType<typeof buildPage>
-  let browser: Browser
+  const own = ownBrowser()
   let context: BrowserContext
   let page: Page
   let heard: ReturnType<typeof listen>
 
   beforeAll(async () => {
-    built = buildPage()
-    browser = await launch()
-    const file = join(built.folder, 'small.html')
-    writeFileSync(file, pageWith(readFileSync(built.file, 'utf8'), files))
-    context = await browser.newContext({viewport: {width: 360, height: 740}, hasTouch: true, isMobile: true})
+    context = await own.browser.newContext({viewport: {width: 360, height: 740}, hasTouch: true, isMobile: true})
     // What sounds, shakes and keeps the screen on is counted; what a machine without a loudspeaker does with it is not ours to test.
     await context.addInitScript(() => {
       const it = globalThis as unknown as {counted: {plays: string[]; shakes: number; held: number}}
@@ -74,15 +47,10 @@ describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
     })
     heard = listen(context)
     page = await context.newPage()
-    await page.goto(`file://${file}#plan`)
+    await page.goto(`${own.withDay('small', smallDay)}#plan`)
     await page.getByRole('button', {name: 'Plan the day'}).click()
     await page.locator('table.hours').waitFor({timeout: 120_000})
   }, 240_000)
-
-  afterAll(async () => {
-    await browser?.close()
-    if (built) rmSync(built.folder, {recursive: true, force: true})
-  })
 
   const go = async (place: string): Promise<void> => {
     await page.evaluate((to) => {

@@ -1,9 +1,11 @@
 /// <reference lib="dom" />
 import {type ChildProcess, execFileSync, spawn} from 'node:child_process'
-import {existsSync, mkdtempSync, readFileSync, rmSync} from 'node:fs'
+import {existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {type Browser, type BrowserContext, chromium, type Page} from 'playwright-core'
+import {afterAll, beforeAll} from 'vitest'
+import {pageWith} from '../src/page/embedded.js'
 
 /** Debian's Chromium, kept from speaking to anyone by itself. */
 export const executable = '/usr/bin/chromium'
@@ -26,6 +28,46 @@ export function buildPage(): {readonly file: string; readonly url: string; reado
 }
 
 export const launch = (): Promise<Browser> => chromium.launch({executablePath: executable, args: flags})
+
+/**
+ * The page built, and a browser to open it in, for the tests of the `describe` it is called in: begun before the first, gone after the
+ * last.
+ */
+export function ownBrowser(): {
+  readonly built: ReturnType<typeof buildPage>
+  readonly browser: Browser
+  /** The page with a day inside it, in a file of its own; its address. */
+  readonly withDay: (name: string, files: ReadonlyMap<string, string>) => string
+} {
+  let built: ReturnType<typeof buildPage> | null = null
+  let browser: Browser | null = null
+  const begun = <T>(one: T | null): T => {
+    if (one === null) throw new Error('the browser is there only while its tests run')
+    return one
+  }
+  beforeAll(async () => {
+    built = buildPage()
+    browser = await launch()
+  }, 120_000)
+  afterAll(async () => {
+    await browser?.close()
+    if (built) rmSync(built.folder, {recursive: true, force: true})
+  })
+  return {
+    get built() {
+      return begun(built)
+    },
+    get browser() {
+      return begun(browser)
+    },
+    withDay(name, files) {
+      const {folder, file} = begun(built)
+      const own = join(folder, `${name}.html`)
+      writeFileSync(own, pageWith(readFileSync(file, 'utf8'), files))
+      return `file://${own}`
+    },
+  }
+}
 
 /** Everything a page asked of anyone but itself, and every error in it. */
 export function listen(context: BrowserContext): {readonly requests: string[]; readonly errors: string[]} {

@@ -1,52 +1,19 @@
-import {mkdirSync, mkdtempSync, rmSync, writeFileSync} from 'node:fs'
-import {tmpdir} from 'node:os'
-import {dirname, join} from 'node:path'
 import {describe, expect, it} from 'vitest'
-import {run} from '../src/cli/run.js'
 import {cached, fingerprint} from '../src/page/cached.js'
-import {knowsMorning, morningKey, planFolder, readFolder} from '../src/page/chain.js'
+import {knowsMorning, loadsIn, morningKey, planFolder, readFolder} from '../src/page/chain.js'
 import {planJson} from '../src/sheets/plan-json.js'
+import {commandPlan, smallDay} from './page-day.js'
 
-// A small day of our own, with an earlier firing that taught something of the oven and of the loaf.
+// The small day, with an earlier firing that taught something of the oven and of the loaf.
 const files = new Map([
-  [
-    'day.md',
-    '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\nhands: 1\n---\n\n# A small day\n\n- [Loaf](receipts/loaf.md) — 4 loaves\n- [Cake](receipts/cake.md)\n',
-  ],
-  [
-    'oven.md',
-    '---\nfloor: round 42 in\nvault height: 16 in\nmouth: 18 in x 10 in\ndoor: oak 2 in\nhearth:\n  - common brick 4 in\n  - sand 6 in\nvault:\n  - common brick 9 in\nplace: outdoors\nambient: 60 °F\nfuel: oak, 18 % moisture\nstart: cold\n---\n\n# The oven at Sedge Corner\n',
-  ],
-  [
-    'receipts/loaf.md',
-    '---\nvessel: free-standing loaf 22 cm\n---\n\n# Loaf\n\n- 500 g flour\n- 320 ml water\n- 10 g salt\n- 7 g dry yeast\n\nLet it rise 2 hours. Bake at 230 °C for 40 minutes. Makes 1 loaf.\n',
-  ],
-  [
-    'receipts/cake.md',
-    '---\nyear: 1840\nplace: United States\n---\n\n# Cake\n\nHalf a pound of butter, half a pound of sugar, four eggs, a gill of milk and a pound of flour.\nBake it in a moderate oven three quarters of an hour. It makes one cake.\n',
-  ],
+  ...smallDay,
   [
     'firings/2027-06-05.md',
-    '---\ndate: 2027-06-05\nwood: 22 kg\nlit: 6:00\nraked: 8:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 8:40 | floor | 235 °C | |\n| 9:10 | | | loaf set in |\n| 10:00 | | | loaf drawn 10 min late |\n| 10:30 | floor | 190 °C | |\n',
+    '---\ndate: 2027-06-05\nwood: 22 kg\nlit: 6:00\nraked: 8:00\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 8:40 | floor | 235 °C | |\n| 9:10 | loaf | set in | 6 loaves |\n| 10:00 | loaf | drawn 10 min late | |\n| 10:30 | floor | 190 °C | |\n',
   ],
 ])
 const LOG =
   '---\ndate: 2027-06-19\nlit: 6:30\nraked: 8:30\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 9:10 | floor | 240 °C | |\n'
-
-async function command(of: ReadonlyMap<string, string>): Promise<string> {
-  const folder = mkdtempSync(join(tmpdir(), 'hearthfall-chain-'))
-  try {
-    for (const [path, text] of of) {
-      mkdirSync(dirname(join(folder, path)), {recursive: true})
-      writeFileSync(join(folder, path), text)
-    }
-    const outcome = await run(['plan', folder, '--format', 'json'])
-    expect(outcome.code, outcome.err).toBeLessThan(2)
-    return outcome.out
-  } finally {
-    rmSync(folder, {recursive: true, force: true})
-  }
-}
 
 function pagePlan(of: ReadonlyMap<string, string>): string {
   const found = planFolder(of)
@@ -56,17 +23,27 @@ function pagePlan(of: ReadonlyMap<string, string>): string {
 
 describe('a folder planned by the page', {timeout: 120_000}, () => {
   it('has the plan the command gives it, with what past firings taught of oven and dishes', async () => {
-    expect(pagePlan(files) === (await command(files))).toBe(true)
+    expect(pagePlan(files) === (await commandPlan(files))).toBe(true)
   })
 
   it('has it too when the day has begun, and says what the readings changed', async () => {
     const begun = new Map([...files, ['firings/2027-06-19.md', LOG]])
     const found = planFolder(begun)
     if (!found.ok) throw new Error(JSON.stringify(found.messages))
-    expect(pagePlan(begun) === (await command(begun))).toBe(true)
+    expect(pagePlan(begun) === (await commandPlan(begun))).toBe(true)
     const before = planFolder(files)
     expect(found.believed).toEqual(before.ok ? before.believed : null)
     expect(found.today.length).toBeGreaterThan(0)
+  })
+
+  it('weighs a past load by the day’s own dishes, and by none where the day cannot be read', () => {
+    const loads = loadsIn(files, readFolder(files))
+    const one = loads?.('loaf', 'set in 1 loaf')
+    expect(one?.mass).toBeGreaterThan(0.7)
+    expect(one?.mass).toBeLessThan(0.9)
+    expect(loads?.('loaf', 'set in 6 loaves')?.mass).toBeCloseTo(6 * (one?.mass ?? 0), 6)
+    const torn = new Map([...files, ['day.md', files.get('day.md')!.replace('people: 8', 'people: eight-ish')]])
+    expect(loadsIn(torn, readFolder(torn))).toBeNull()
   })
 
   it('reads nothing again that has not changed: a second look costs less than a tenth of the first', () => {

@@ -1,10 +1,8 @@
 /// <reference lib="dom" />
-import {readdirSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
-import {join} from 'node:path'
-import type {Browser, Page} from 'playwright-core'
-import {afterAll, beforeAll, describe, expect, it} from 'vitest'
-import {pageWith} from '../src/page/embedded.js'
-import {buildPage, hasBrowser, launch, traced, unit} from './page-browser.js'
+import type {Page} from 'playwright-core'
+import {describe, expect, it} from 'vitest'
+import {hasBrowser, ownBrowser, traced, unit} from './page-browser.js'
+import {demoDay} from './page-day.js'
 
 /**
  * Nothing here is an absolute time. The page's longest task is held against a piece of plain work done in the same browser in the same
@@ -13,28 +11,9 @@ import {buildPage, hasBrowser, launch, traced, unit} from './page-browser.js'
  */
 const ALLOWED = 1.5
 
-const demo = new Map<string, string>(
-  [
-    'day.md',
-    'oven.md',
-    ...['receipts', 'firings'].flatMap((of) => readdirSync(`corpus-demo/${of}`).map((one) => `${of}/${one}`)),
-  ].map((path) => [path, readFileSync(`corpus-demo/${path}`, 'utf8')] as const),
-)
-
 // Again where another job took the processor in the middle of a frame.
 describe.skipIf(!hasBrowser)('the page on a slow phone', {timeout: 400_000, retry: 2}, () => {
-  let built: ReturnType<typeof buildPage>
-  let browser: Browser
-
-  beforeAll(async () => {
-    built = buildPage()
-    browser = await launch()
-  }, 120_000)
-
-  afterAll(async () => {
-    await browser?.close()
-    if (built) rmSync(built.folder, {recursive: true, force: true})
-  })
+  const own = ownBrowser()
 
   const go = (page: Page, place: string): Promise<void> =>
     page.evaluate((to) => {
@@ -42,11 +21,9 @@ describe.skipIf(!hasBrowser)('the page on a slow phone', {timeout: 400_000, retr
     }, place)
 
   it('never stands still, from the first receipt to the printed handout of a day of eleven dishes', async () => {
-    const file = join(built.folder, 'demo.html')
-    writeFileSync(file, pageWith(readFileSync(built.file, 'utf8'), demo))
-    const context = await browser.newContext({viewport: {width: 360, height: 740}, hasTouch: true, isMobile: true})
+    const context = await own.browser.newContext({viewport: {width: 360, height: 740}, hasTouch: true, isMobile: true})
     const page = await context.newPage()
-    await page.goto(`file://${file}#receipts`)
+    await page.goto(`${own.withDay('demo', demoDay())}#receipts`)
     await page.locator('.slip').nth(20).waitFor()
     await page.waitForTimeout(1000)
     const found: Array<{readonly what: string; readonly longest: number; readonly workers: number}> = []

@@ -1,18 +1,16 @@
 /// <reference lib="dom" />
-import {mkdirSync, mkdtempSync, readFileSync, rmSync, statSync, writeFileSync} from 'node:fs'
+import {readFileSync, statSync, writeFileSync} from 'node:fs'
 import {createServer} from 'node:http'
 import {createRequire} from 'node:module'
 import type {AddressInfo} from 'node:net'
-import {tmpdir} from 'node:os'
-import {dirname, join} from 'node:path'
+import {join} from 'node:path'
 import type {Browser, BrowserContext, Download, Page} from 'playwright-core'
-import {afterAll, beforeAll, describe, expect, it} from 'vitest'
-import {run} from '../src/cli/run.js'
+import {describe, expect, it} from 'vitest'
 import {planFolder} from '../src/page/chain.js'
-import {pageWith} from '../src/page/embedded.js'
 import {unzipFolder} from '../src/page/zip.js'
 import {planJson} from '../src/sheets/plan-json.js'
-import {buildPage, hasBrowser, killed, launch, listen, longestFrame, watchFrames} from './page-browser.js'
+import {hasBrowser, killed, listen, longestFrame, ownBrowser, watchFrames} from './page-browser.js'
+import {commandPlan} from './page-day.js'
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
@@ -42,20 +40,9 @@ Let it rise 2 hours. Bake at 230 °C for 40 minutes. Makes 1 loaf.
 `
 
 describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
-  let built: ReturnType<typeof buildPage>
-  let browser: Browser
+  const own = ownBrowser()
 
-  beforeAll(async () => {
-    built = buildPage()
-    browser = await launch()
-  }, 120_000)
-
-  afterAll(async () => {
-    await browser?.close()
-    if (built) rmSync(built.folder, {recursive: true, force: true})
-  })
-
-  const at = (place: string): string => `${built.url}#${place}`
+  const at = (place: string): string => `${own.built.url}#${place}`
   const go = async (page: Page, place: string): Promise<void> => {
     await page.evaluate((to) => {
       ;(globalThis as unknown as {location: {hash: string}}).location.hash = to
@@ -65,7 +52,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
   const fresh = async (
     options: Parameters<Browser['newContext']>[0] = {},
   ): Promise<{context: BrowserContext; page: Page; heard: ReturnType<typeof listen>}> => {
-    const context = await browser.newContext({viewport: {width: 1200, height: 900}, ...options})
+    const context = await own.browser.newContext({viewport: {width: 1200, height: 900}, ...options})
     const heard = listen(context)
     const page = await context.newPage()
     await page.goto(at('receipts'))
@@ -103,8 +90,8 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
   }
 
   it('is one file of at most 1.5 MB that names nothing outside itself', () => {
-    const html = readFileSync(built.file, 'utf8')
-    expect(statSync(built.file).size).toBeLessThan(1.5 * 1024 * 1024)
+    const html = readFileSync(own.built.file, 'utf8')
+    expect(statSync(own.built.file).size).toBeLessThan(1.5 * 1024 * 1024)
     expect(html).toContain("default-src 'none'")
     expect(html).not.toMatch(/<(?:script|img|iframe|link)[^>]+(?:src|href)="(?!data:)[^"]/)
   })
@@ -148,23 +135,9 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
       await page.getByRole('button', {name: 'Save the folder'}).click()
       return unzipFolder(new Uint8Array(await saved(download)))
     }
-    const command = async (files: ReadonlyMap<string, string>): Promise<string> => {
-      const folder = mkdtempSync(join(tmpdir(), 'hearthfall-day-'))
-      try {
-        for (const [path, text] of files) {
-          mkdirSync(dirname(join(folder, path)), {recursive: true})
-          writeFileSync(join(folder, path), text)
-        }
-        const outcome = await run(['plan', folder, '--format', 'json'])
-        expect(outcome.code, outcome.err).toBeLessThan(2)
-        return outcome.out
-      } finally {
-        rmSync(folder, {recursive: true, force: true})
-      }
-    }
     const files = await out()
     expect([...files.keys()].sort()).toEqual(['day.md', 'oven.md', 'receipts/farm-loaf.md', 'receipts/hollin-end-cake.md'])
-    expect(await command(files)).toBe(made)
+    expect(await commandPlan(files)).toBe(made)
 
     // At the oven: lit, and three readings.
     await go(page, 'bake')
@@ -224,7 +197,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     const again = planFolder(logged)
     if (!again.ok) throw new Error(JSON.stringify(again.messages))
     expect(planJson(again.made.plan, again.made.problem, again.read.oven)).toBe(after)
-    expect((await command(logged)).length).toBeGreaterThan(1000)
+    expect((await commandPlan(logged)).length).toBeGreaterThan(1000)
 
     // And it comes back in as a day of its own.
     const zip = page.waitForEvent('download')
@@ -279,7 +252,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
       '# <img src=x onerror="globalThis.caught=1"> Bun\n\n<script>globalThis.caught=1</script>\n\n- 1 lb flour <svg onload="globalThis.caught=1">\n- [2 eggs](javascript:globalThis.caught=1)\n- <a href="https://example.invalid/x">1 gill milk</a>\n\n![x](https://example.invalid/y.png)\n',
     )
     await page.locator('table.beside').first().waitFor()
-    const long = join(built.folder, 'long.md')
+    const long = join(own.built.folder, 'long.md')
     writeFileSync(long, `# Long\n${'flour and '.repeat(500_000)}`)
     await watchFrames(page)
     await page.locator('.bring input[type=file]').first().setInputFiles(long)
@@ -338,12 +311,11 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
   })
 
   it('opens with the day that is inside it', async () => {
-    const file = join(built.folder, 'with-day.html')
-    writeFileSync(file, pageWith(readFileSync(built.file, 'utf8'), new Map([['receipts/cake.md', CAKE]])))
-    const context = await browser.newContext()
+    const file = own.withDay('with-day', new Map([['receipts/cake.md', CAKE]]))
+    const context = await own.browser.newContext()
     const heard = listen(context)
     const page = await context.newPage()
-    await page.goto(`file://${file}`)
+    await page.goto(file)
     await page.getByRole('button', {name: /Hollin End Cake/}).waitFor()
     expect(heard.errors).toEqual([])
     await context.close()
@@ -354,11 +326,11 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
       const name = new URL(request.url ?? '/', 'http://localhost').pathname.slice(1)
       const known: Readonly<Record<string, string>> = {'hearthfall.html': 'text/html', 'hearthfall-offline.js': 'text/javascript'}
       if (!known[name]) response.writeHead(404).end()
-      else response.writeHead(200, {'content-type': known[name]}).end(readFileSync(join(built.folder, name)))
+      else response.writeHead(200, {'content-type': known[name]}).end(readFileSync(join(own.built.folder, name)))
     })
     await new Promise<void>((resolve) => server.listen(0, '127.0.0.1', () => resolve()))
     const url = `http://127.0.0.1:${(server.address() as AddressInfo).port}/hearthfall.html`
-    const context = await browser.newContext()
+    const context = await own.browser.newContext()
     const heard = listen(context)
     const page = await context.newPage()
     await page.goto(`${url}#keep`)
@@ -407,7 +379,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
       seed = (seed * 1103515245 + 12345) % 2147483648
       return seed / 2147483648
     }
-    const {lost, oldest} = await killed(built.url, 3, random)
+    const {lost, oldest} = await killed(own.built.url, 3, random)
     process.stdout.write(`killed 3 times: oldest key lost ${oldest} ms before\n`)
     expect(lost).toBe(0)
   })

@@ -1,5 +1,6 @@
 import {readdirSync, readFileSync} from 'node:fs'
 import {join} from 'node:path'
+import {build} from 'esbuild'
 import {describe, expect, it} from 'vitest'
 
 /** The chain of DEVELOPERS.md, lowest first: a module may import from itself and from those before it. */
@@ -28,5 +29,29 @@ describe('the chain of modules', () => {
     expect(text).not.toMatch(
       /\bprocess\.|\bDate\.now\(|\bnew Date\(\)|\bMath\.random\(|\bfetch\(|\bconsole\.|\bTemporal\.Now\b|\bperformance\./,
     )
+  })
+})
+
+/** Every module that a module draws in, however far. */
+async function reached(entry: string): Promise<string[]> {
+  const {metafile} = await build({
+    entryPoints: [entry],
+    bundle: true,
+    write: false,
+    metafile: true,
+    packages: 'external',
+    format: 'esm',
+    jsx: 'automatic',
+    loader: {'.css': 'empty'},
+    outdir: 'unwritten',
+  })
+  return Object.keys(metafile.inputs)
+}
+
+describe('what the page itself carries', () => {
+  // The tables belong to the worker: in the page's own script each would be read before the first view is drawn.
+  it.each(['src/page/main.tsx', 'src/sheets/heat-data.ts'])('%s draws in no tables of receipts', async (entry) => {
+    const tables = (await reached(entry)).filter((path) => /^src\/lexicon\/(?:index|items|kinds|measures|oven-words)/.test(path))
+    expect(tables).toEqual([])
   })
 })

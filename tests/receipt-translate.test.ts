@@ -105,6 +105,33 @@ describe('translate', () => {
       expect(translate(`# ${title}\n\nThree pints of Indian meal.\n`, {file: 'j.md'}).receipts[0]!.kind).toBe('corn bread')
   })
 
+  // Common practice, no source: cup cake was measured by cups and baked in tins or small pans; a cupcake is one of a dozen in papers.
+  it.each([
+    ['Cup Cake', 'Bake in a tin in a moderate oven.', 'pound cake'],
+    ['CUP-CAKE', 'Bake it in shallow tins, in a quick oven.', 'pound cake'],
+    ['Mrs. Bell’s Cup Cake, without Eggs', 'Bake it.', 'pound cake'],
+    ['Chocolate Cup Cake', 'Line a bun tin with twelve paper cases and bake 18 minutes at 180 °C.', 'muffins'],
+    ['Vanilla Cup Cakes', 'Bake 18 minutes.', 'muffins'],
+    ['Lemon Cupcakes', 'Bake 18 minutes.', 'muffins'],
+    ['Cupcake', 'Bake 18 minutes.', 'muffins'],
+    ['Cup Custards', 'Bake in a slow oven.', 'custard'],
+  ])('“%s” (%s) is of the kind %s', (title, text, kind) => {
+    const made = translate(`# ${title}\n\nA cup of butter, a cup and a half of sugar, four cups of flour, five eggs. ${text}\n`, {
+      file: 'a.md',
+    })
+    expect(made.receipts[0]!.kind).toBe(kind)
+  })
+
+  it('what an ingredient is measured in is no vessel to bake in, nor is the cup of a cup cake', () => {
+    const vessel = (text: string): string | undefined =>
+      translate(text, {file: 'a.md'}).receipts[0]!.inferred.find(({field}) => field === 'vessel')?.why
+    expect(vessel('# Plain Cake\n\n- 1 cup butter\n- 2 cups sugar\n\nBake 40 minutes.\n')).toMatch(/names no vessel/)
+    expect(vessel('# Cup Cake\n\nA tea cup of butter, two tea cups of flour. Bake.\n')).toMatch(/names no vessel/)
+    expect(vessel('# Cup Cake\n\nA tea cup of butter, two of flour. Bake it in tins.\n')).toMatch(/“tins”/)
+    expect(vessel('# Custards in Cups\n\nA quart of milk, six eggs. Bake.\n')).toMatch(/“Cups”/)
+    expect(vessel('# Custards\n\nA cup of milk, two eggs. Fill your cups and bake.\n')).toMatch(/“cups”/)
+  })
+
   it('carries the other way of an ingredient as its note', () => {
     const one = translate('# Focaccia\n\n- 5 g dried yeast (or 15 g fresh yeast)\n- 500 g flour\n', {file: 'f.md'}).receipts[0]!
     expect(one.ingredients.map((i) => i.text)).toEqual(['5 g dried yeast', '500 g flour'])

@@ -113,6 +113,10 @@ describe('a sentence of the core in German', () => {
       said('sour milk: use cultured buttermilk (measure for measure; pasteurised milk goes bad rather than sour)'),
     ).toContain('Sauermilch: Buttermilch nehmen')
   })
+  it('is not looked for in a text far longer than any sentence, however like one it is', () => {
+    expect(said(`“${'a” is read as “b”; '.repeat(40)}” is not a time of day`)).not.toBeNull()
+    expect(said(`“${'a” is read as “b”; '.repeat(400)}” is not a time of day`)).toBeNull()
+  })
   it('is none where a name in it is not known, so that it is shown as written', () => {
     expect(said('3 wibbles')).toBeNull()
     expect(said('a sentence nobody says')).toBeNull()

@@ -20,16 +20,25 @@ export function usageFailure(reason: string, suggest: string): Failure {
   return fileFailure('command line', 'usage', reason, suggest)
 }
 
+/** A message's words in another language. */
+export type MessageWords = (message: Message) => {
+  readonly severity: string
+  readonly reason: string
+  readonly suggest: string | null
+}
+
 /**
  * Messages as lines for the terminal: `file:line:column: severity: reason (rule)` and, below, what to write instead.
  *
  * @param messages in any order; printed in the order of the files
+ * @param wordsOf the language asked for; English where it is not given
  */
-export function messageLines(messages: readonly Message[]): string {
+export function messageLines(messages: readonly Message[], wordsOf?: MessageWords): string {
   return messages
     .map((m) => {
       const at = m.rule === 'usage' ? 'hearthfall' : `${m.file}:${m.line}:${m.column}`
-      return `${at}: ${m.severity}: ${m.reason} (${m.rule})\n${m.suggest ? `    → ${m.suggest}\n` : ''}`
+      const {severity, reason, suggest} = wordsOf?.(m) ?? m
+      return `${at}: ${severity}: ${reason} (${m.rule})\n${suggest ? `    → ${suggest}\n` : ''}`
     })
     .join('')
 }

@@ -14,6 +14,7 @@ import type {Given} from './arguments.js'
 import {readDayFolder} from './day-folder.js'
 import {Failure, messageLines} from './failure.js'
 import {readText, writeAll} from './files.js'
+import {messagesIn} from './language.js'
 import {readLogs} from './logs.js'
 import {styleGiven} from './plan.js'
 import type {Outcome} from './run.js'
@@ -58,7 +59,7 @@ export function runOven(given: Given): Outcome {
     )
   const json = () =>
     `${JSON.stringify({format: 1, oven, learnt: learnt.said, parameters: learnt.parameters, ...found}, null, 1)}\n`
-  const err = messageLines([...read.messages, ...logs.messages])
+  const err = messageLines([...read.messages, ...logs.messages], messagesIn(given.text('language')))
   const out = given.text('out')
   if (out !== undefined) {
     writeAll(

@@ -12,6 +12,7 @@ import type {Given} from './arguments.js'
 import {type DayFolder, readDayFolder} from './day-folder.js'
 import {Failure, messageLines, usageFailure} from './failure.js'
 import {readText, writeAll} from './files.js'
+import {messagesIn} from './language.js'
 import {logFiles} from './logs.js'
 import {builtPage, pageWith} from './page.js'
 import type {Outcome} from './run.js'
@@ -23,13 +24,13 @@ export function runPlan(given: Given): Outcome {
   const page = given.text('page')
   if (page !== undefined) {
     writeAll(dirname(page), new Map([[basename(page), pageWith(builtPage(), filesOf(read))]]), given.flag('replace'))
-    return {out: `Written to ${page}: the whole tool with this day inside.\n`, err: warnings(read), code: 0}
+    return {out: `Written to ${page}: the whole tool with this day inside.\n`, err: warnings(read, given), code: 0}
   }
   const made = planOf(read, given)
   const style = styleGiven(given)
   const view = {plan: made.plan, problem: made.problem, oven: read.oven, readings: read.log?.readings ?? [], believed: made.said}
   const code = made.plan.possible ? 0 : 1
-  const err = warnings(read)
+  const err = warnings(read, given)
   const out = given.text('out')
   if (out !== undefined) {
     writeAll(
@@ -54,8 +55,11 @@ export function runPlan(given: Given): Outcome {
 }
 
 /** What was read with a doubt: warnings of every file. What a reader may look up (info) stays with `translate`. */
-export function warnings(read: DayFolder): string {
-  return messageLines(read.messages.filter((m) => m.severity === 'warning'))
+export function warnings(read: DayFolder, given: Given): string {
+  return messageLines(
+    read.messages.filter((m) => m.severity === 'warning'),
+    messagesIn(given.text('language')),
+  )
 }
 
 /**

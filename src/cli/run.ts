@@ -30,9 +30,17 @@ export async function run(args: readonly string[]): Promise<Outcome> {
   try {
     return await dispatch(args)
   } catch (error) {
-    if (error instanceof Failure) return {out: '', err: messageLines(error.messages), code: 2}
-    throw error
+    if (!(error instanceof Failure)) throw error
+    const language = languageIn(args)
+    const wordsOf = language === undefined ? undefined : (await import('./language.js')).messagesIn(language)
+    return {out: '', err: messageLines(error.messages, wordsOf), code: 2}
   }
+}
+
+/** The language asked for, also where the command line is faulty elsewhere. */
+function languageIn(args: readonly string[]): string | undefined {
+  const at = args.findIndex((arg) => arg === '--language' || arg.startsWith('--language='))
+  return at < 0 ? undefined : args[at] === '--language' ? args[at + 1] : args[at]!.slice('--language='.length)
 }
 
 async function dispatch(args: readonly string[]): Promise<Outcome> {

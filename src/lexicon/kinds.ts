@@ -244,7 +244,7 @@ const rows: readonly KindRow[] = [
     id: 'muffins',
     title: 'Muffins and gems',
     words: words(
-      'muffins, gems, popovers, pop-overs, puffets, cupcakes, cup cakes, queen cakes, fairy cakes, rock cakes, rock buns, buns without yeast',
+      'muffins, gems, popovers, pop-overs, puffets, cupcakes, queen cakes, fairy cakes, rock cakes, rock buns, buns without yeast',
     ),
     band: 'moderate',
     start: {low: 175, best: 195, high: 220},

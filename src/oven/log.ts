@@ -241,21 +241,21 @@ function isFuture(date: string, at: number, now: {date: string; minutes: number}
 /** "household-bread | drawn 10 min late", "door | open 4 min"; null for anything else. */
 function dishEvent(reading: string, value: string): Pick<LogRow, 'what' | 'dish' | 'off' | 'open'> | null {
   if (/^door$/i.test(reading)) {
-    const open = /(\d.*)$/.exec(value)
-    const minutes = open ? parseDuration(open[1]!) : null
+    const open = value.search(/\d/)
+    const minutes = open < 0 ? null : parseDuration(value.slice(open))
     return {what: 'door', open: minutes?.ok ? minutes.value.high : 2}
   }
   if (readingKind(reading)) return null
   const dish = reading.trim().toLowerCase().replace(/\s+/g, '-').replace(/\.md$/, '')
   if (!dish) return null
   if (/^(set in|in\b|loaded|put in)/i.test(value)) return {what: 'set in', dish}
-  const drawn =
-    /^(?:drawn|draw|out|taken out)\b[\s,]*(?:(?:about|some)\s+)?(.*?)\s*(late|later|early|earlier|too late|too early|over|under)?$/i.exec(
-      value,
-    )
+  const drawn = /^(?:drawn|draw|out|taken out)\b[\s,]*/i.exec(value)
   if (!drawn) return null
-  const size = drawn[1] ? parseDuration(drawn[1].replace(/\s*(too)$/, '')) : null
-  const sign = /late|over/i.test(drawn[2] ?? '') ? 1 : /early|earlier|under/i.test(drawn[2] ?? '') ? -1 : 0
+  const rest = value.slice(drawn[0].length).replace(/^(?:about|some)\s+/i, '')
+  const [side = ''] = /(?:too late|too early|late|later|early|earlier|over|under)$/i.exec(rest) ?? []
+  const by = rest.slice(0, rest.length - side.length).trimEnd()
+  const size = by === '' ? null : parseDuration(by.replace(/too$/, '').trimEnd())
+  const sign = /late|over/i.test(side) ? 1 : /earl|under/i.test(side) ? -1 : 0
   return {what: 'drawn', dish, ...(size?.ok && sign !== 0 ? {off: (sign * (size.value.low + size.value.high)) / 2} : {})}
 }
 
@@ -342,9 +342,10 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   // A bare "lit" or "raked" with the time before it.
   const done = /^(lit|raked)(?: out)?$/i.exec(rest)
   if (done) return {ok: true, entry: {what: 'field', key: done[1]!.toLowerCase() as 'lit' | 'raked', value: time}}
-  const split = /^(.*?)(?:\s*[,;]\s+|\s+[–—-]\s+)(.+)$/.exec(rest)
-  const main = split ? split[1]! : rest
-  const note = split ? split[2]! : ''
+  // The words have single blanks between them by now.
+  const split = / ?[,;] | [–—-] /.exec(rest)
+  const main = split ? rest.slice(0, split.index) : rest
+  const note = split ? rest.slice(split.index + split[0].length) : ''
   const first = main.split(' ')[0]!.replace(/[:,]$/, '')
   const base = {what: 'row', at, time} as const
   if (readingKind(first)) {
@@ -364,8 +365,12 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   }
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
-  const dish = /^(.+?):? ((?:set in|drawn|taken out|put in)\b.*)$/i.exec(main)
-  if (dish) return {ok: true, entry: {...base, reading: dish[1]!.toLowerCase().replace(/\s+/g, '-'), value: dish[2]!, note}}
+  const dish = /(?<=.):? (?=(?:set in|drawn|taken out|put in)\b)/i.exec(main)
+  if (dish) {
+    const name = main.slice(0, dish.index)
+    const value = main.slice(dish.index + dish[0].length)
+    return {ok: true, entry: {...base, reading: name.toLowerCase().replace(/\s+/g, '-'), value, note}}
+  }
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
 }
 
@@ -381,6 +386,17 @@ function cellText(text: string): string {
     .replace(/[\r\n\t]+/g, ' ')
     .replace(/\|/g, '\\|')
     .trim()
+}
+
+/** What front matter states for a key, with any comment behind it; null where it has no such line, or nothing in it. */
+function statedIn(yaml: string, key: string): string | null {
+  for (const line of yaml.split(/[\r\n]/)) {
+    if (!line.startsWith(key)) continue
+    const rest = line.slice(key.length).trimStart()
+    const value = rest.startsWith(':') ? rest.slice(1).trim() : ''
+    if (value !== '') return value
+  }
+  return null
 }
 
 /** The log with the entry, or why it cannot be put there. */
@@ -407,12 +423,13 @@ export function appendToLog(source: string, entry: LogEntry, options: {date: str
     if (!at.closed)
       return {ok: false, reason: 'the front matter of the log is never closed', suggest: 'put a line with --- after the last key'}
     const yaml = text.slice(at.start, at.end)
-    const there = new RegExp(`^${entry.key}[ \\t]*:[ \\t]*(\\S.*?)[ \\t]*$`, 'm').exec(yaml)
-    if (there) {
-      if (there[1]!.replace(/\s+#.*$/, '') === entry.value) return {ok: true, source: text}
+    const there = statedIn(yaml, entry.key)
+    if (there !== null) {
+      const comment = there.search(/\s#/)
+      if ((comment < 0 ? there : there.slice(0, comment).trimEnd()) === entry.value) return {ok: true, source: text}
       return {
         ok: false,
-        reason: `the log says already “${entry.key}: ${there[1]}”`,
+        reason: `the log says already “${entry.key}: ${there}”`,
         suggest: 'change it in the file by hand if it is wrong',
       }
     }

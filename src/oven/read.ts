@@ -36,11 +36,11 @@ function size(what: string, limits: readonly [number, number]): (text: string) =
 
 /** "60 in x 48 in" → two lengths. */
 function pair(text: string, what: string, limits: readonly [number, number], order: string): Parsed<[number, number]> {
-  const parts = text.split(/\s*(?:×|\bx\b|\bby\b)\s*/i)
+  const parts = text.split(/×|\bx\b|\bby\b/i).map((part) => part.trim())
   if (parts.length !== 2) return no(`“${text}” is not two sizes`, `write ${order}`)
   let [first, second] = parts as [string, string]
   // "60 x 48 in": the unit stands for both.
-  if (/^[\d\s/.½¼¾⅓⅔⅛⅜⅝⅞-]+$/.test(first)) first = `${first} ${/[a-z"″'′]+\.?$/i.exec(second.trim())?.[0] ?? ''}`
+  if (/^[\d\s/.½¼¾⅓⅔⅛⅜⅝⅞-]+$/.test(first)) first = `${first} ${/(?<![a-z"″'′])[a-z"″'′]+\.?$/i.exec(second)?.[0] ?? ''}`
   const a = size(what, limits)(first)
   if (!a.ok) return a
   const b = size(what, limits)(second)
@@ -50,10 +50,11 @@ function pair(text: string, what: string, limits: readonly [number, number], ord
 
 function parseFloor(text: string): Parsed<FloorShape> {
   const suggest = 'write “round 42 in”, “oval 60 in x 48 in” or “rectangle 36 in x 28 in” (depth x width)'
-  const m = /^\s*(round|circle|circular|oval|ellipse|elliptical|rectangle|rectangular|square)\b[\s,:]*(.*)$/i.exec(text)
+  const plain = text.trim()
+  const m = /^(round|circle|circular|oval|ellipse|elliptical|rectangle|rectangular|square)\b[\s,:]*/i.exec(plain)
   if (!m) return no(`“${text}” is not the shape of a floor`, suggest)
   const word = m[1]!.toLowerCase()
-  const rest = m[2]!.trim()
+  const rest = plain.slice(m[0].length)
   if (!rest) return no(`the ${word} floor has no size`, suggest)
   if (/^(round|circ)/.test(word)) {
     const d = size('a floor', LIMITS.floor)(rest)
@@ -71,15 +72,17 @@ function parseFloor(text: string): Parsed<FloorShape> {
 
 /** Name and thickness: "fire brick 2 1/2 in". */
 function parseLayer(text: string): Parsed<Layer> {
-  const m = /^\s*(?:an? )?([^\d½¼¾⅓⅔⅛⅜⅝⅞]+?)[\s,:]*([\d½¼¾⅓⅔⅛⅜⅝⅞].*)$/.exec(text) ?? null
-  if (!m) {
+  const at = text.search(/[\d½¼¾⅓⅔⅛⅜⅝⅞]/)
+  const before = text.slice(0, Math.max(0, at)).replace(/(?<![\s,:])[\s,:]+$/, '')
+  const name = before.trimStart().replace(/^an? /, '')
+  if (name === '') {
     return /\d/.test(text)
       ? no(`“${text}” names no material`, 'write the material first, such as “fire brick 2 1/2 in”')
       : no(`“${text}” has no thickness`, `write it after the material, such as “${text.trim() || 'fire brick'} 4 1/2 in”`)
   }
-  const material = named(m[1]!, 'material', findMaterial)
+  const material = named(name, 'material', findMaterial)
   if (!material.ok) return material
-  const thickness = size(`a layer of ${m[1]!.trim()}`, LIMITS.layer)(m[2]!)
+  const thickness = size(`a layer of ${name}`, LIMITS.layer)(text.slice(at))
   return thickness.ok ? {ok: true, value: {material: material.value, thickness: thickness.value}} : thickness
 }
 
@@ -96,16 +99,16 @@ function parseDoor(text: string): Parsed<Layer | null> {
 
 function parseFuel(text: string): Parsed<OvenSpec['fuel']> {
   const suggest = 'write the wood and its water, such as “oak, 18 % moisture”'
-  const m =
-    /^\s*(?:(seasoned|dry|kiln[- ]dried|air[- ]dry|green|fresh) )?([a-z][a-z\s-]*?)\s*(?:,\s*)?(?:(\d+(?:\.\d+)?)\s*(?:%|per ?cent)\s*(?:moisture|water|damp)?)?\s*$/i.exec(
-      text,
-    )
-  if (!m) return no(`“${text}” is not a fuel`, suggest)
-  const wood = named(m[2]!, 'fuel', findFuel)
+  const plain = text.trim()
+  const at = plain.search(/\d/)
+  const name = (at < 0 ? plain : plain.slice(0, at)).trimEnd().replace(/,$/, '').trimEnd()
+  const share = at < 0 ? null : /^(\d+(?:\.\d+)?)\s*(?:%|per ?cent)\s*(?:moisture|water|damp)?$/i.exec(plain.slice(at))
+  if (!/^[a-z][a-z\s-]*$/i.test(name) || (at >= 0 && !share)) return no(`“${text}” is not a fuel`, suggest)
+  const [state = ''] = /^(?:seasoned|dry|kiln[- ]dried|air[- ]dry|green|fresh) (?=[a-z])/.exec(name.toLowerCase()) ?? []
+  const wood = named(name.slice(state.length), 'fuel', findFuel)
   if (!wood.ok) return wood
-  const state = m[1]?.toLowerCase() ?? ''
   const usual = /green|fresh/.test(state) ? 45 : /kiln/.test(state) ? 10 : 18
-  const moisture = m[3] === undefined ? usual : Number(m[3])
+  const moisture = share ? Number(share[1]) : usual
   if (moisture > 60)
     return no(`wood of ${moisture} % water does not burn`, 'write its water as a share of the wet weight: 15–20 % when seasoned')
   return {ok: true, value: {wood: wood.value, moisture: moisture / 100}}

@@ -191,7 +191,7 @@ export function readingKind(word: string): ReadingKind | null {
  */
 export function parseReading(text: string): ParsedReading {
   const t = text.trim().replace(/\s+/g, ' ')
-  const m = /^([\p{L}-]+)(?: (?:at|is|was|of))?[:,]? ?(.*)$/u.exec(t)
+  const m = /^([\p{L}-]+)(?: (?:at|is|was|of))?[:,]? ?(.*)$/su.exec(t)
   const kind = m ? readingKind(m[1]!) : null
   if (!m || !kind) {
     return {

@@ -1,12 +1,15 @@
+import type {LoadOf} from '../oven/learn.js'
 import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
-import {type Belief, believe} from '../plan/believe.js'
+import {type Belief, believe, loadsOf} from '../plan/believe.js'
 import {readDay} from '../plan/day.js'
 import {type MadePlan, type MakePlan, makePlan, planAgain} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt, Translation} from '../receipt/types.js'
+import {makeDishes} from '../scale/dishes.js'
+import type {Dish} from '../scale/types.js'
 import {cached, fingerprint} from './cached.js'
 import {type Folder, READ, within} from './folder.js'
 
@@ -122,7 +125,7 @@ export function readFolder(files: Folder): FolderRead {
 export type Planned =
   | {
       readonly ok: true
-      readonly read: FolderRead & {readonly day: Day; readonly oven: OvenSpec}
+      readonly read: Whole
       readonly made: MadePlan
       /** What past firings say of the oven and, on the day, what its readings do, in plain sentences. */
       readonly believed: readonly string[]
@@ -130,13 +133,38 @@ export type Planned =
     }
   | {readonly ok: false; readonly messages: readonly Message[]}
 
-/** What past firings taught: all of the folder that it stands on is in the key. */
+/** A folder of which day and oven could be read. */
+type Whole = FolderRead & {readonly day: Day; readonly oven: OvenSpec}
+
+/** The day's dishes: of every file but the day's own log. */
+const scaledOf = cached(
+  2,
+  (files: Folder, {day}: Whole) => morningKey(files, day.date),
+  (_, {day, oven, receipts}) => makeDishes({day, receipts, oven}),
+)
+
+/** What past firings taught: all of the folder that it stands on is in the key; of the dishes only what a past load of them took. */
 const taughtBy = cached(
   4,
-  (files: Folder, read: FolderRead & {readonly oven: OvenSpec}) =>
-    fingerprint([files.get('oven.md') ?? '', read.day?.date ?? '', read.day?.zone ?? '', ...logTexts(files)]),
-  (_, read): Belief => believe({oven: read.oven, past: read.past, readings: read.readings, log: null}),
+  (files: Folder, read: Whole, dishes: readonly Dish[]) =>
+    fingerprint([
+      files.get('oven.md') ?? '',
+      read.day.date,
+      read.day.zone ?? '',
+      ...dishes.flatMap((d) => [d.file, `${d.count} ${d.mass} ${d.water} ${d.need.minutes.likely}`]),
+      ...logTexts(files),
+    ]),
+  (_, read, dishes): Belief => believe({oven: read.oven, past: read.past, readings: read.readings, log: null, dishes}),
 )
+
+/** What the loads of the folder's logs took, where its day can be read whole; null where a usual load has to do. */
+export function loadsIn(files: Folder, read: FolderRead): LoadOf | null {
+  const {day, oven} = read
+  if (!day || !oven || (read.past.length === 0 && !read.log)) return null
+  if (read.messages.some((m) => m.severity === 'error')) return null
+  const {dishes, spare} = scaledOf(files, {...read, day, oven})
+  return loadsOf([...dishes, ...spare])
+}
 
 function logTexts(files: Folder): string[] {
   const day = dayOf(files.get('day.md') ?? '').day
@@ -201,8 +229,10 @@ export function planFolder(
     }
   const {now, effort, ...watch} = options
   // What past firings taught; today's readings are put to it when the rest of the day is planned.
-  const taught = taughtBy(files, {...read, oven})
+  const scaled = scaledOf(files, {...read, day, oven})
+  const taught = taughtBy(files, {...read, day, oven}, [...scaled.dishes, ...scaled.spare])
   const input = {
+    scaled,
     oven,
     day,
     receipts: read.receipts,

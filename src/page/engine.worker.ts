@@ -1,6 +1,5 @@
 import type {Root} from 'hast'
 import {toHtml} from 'hast-util-to-html'
-import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
 import {answers} from '../oven/answers.js'
 import {learn} from '../oven/learn.js'
@@ -10,17 +9,26 @@ import type {Ingredient, Receipt} from '../receipt/types.js'
 import {clock, durations, temperatures} from '../sheets/figures.js'
 import {floorMap} from '../sheets/floor-map.js'
 import {heatChart} from '../sheets/heat-chart.js'
-import {chartData, dishTitle, numbered} from '../sheets/heat-data.js'
+import {chartData, numbered} from '../sheets/heat-data.js'
 import {ovenMarkdown} from '../sheets/oven-text.js'
 import {clean} from '../sheets/page.js'
-import {stepWords} from '../sheets/phrases.js'
-import {countOf, drawBetween, planHead, reasonAlone, scoreLines} from '../sheets/plan-text.js'
-import {sheets, styleOf} from '../sheets/sheets.js'
+import {countOf, drawBetween} from '../sheets/plan-text.js'
 import type {Style} from '../sheets/style.js'
+import {styleOf} from '../sheets/style-of.js'
 import {allergensLine, besides, modernFigure, sourceLine} from '../sheets/translation-text.js'
 import {say} from '../sheets/words/index.js'
-import {knowsMorning, lastMorning, type Planned, planFolder, readFolder, readReceiptFile, recallMorning} from './chain.js'
+import {
+  knowsMorning,
+  lastMorning,
+  loadsIn,
+  type Planned,
+  planFolder,
+  readFolder,
+  readReceiptFile,
+  recallMorning,
+} from './chain.js'
 import {receiptPaths} from './folder.js'
+import {planView, sheetsOf} from './plan-view.js'
 import type {
   Asks,
   Drawing,
@@ -29,13 +37,11 @@ import type {
   IngredientView,
   Name,
   OvenView,
-  PlanView,
   ReceiptFileView,
   ReceiptView,
   Reply,
   Request,
   Showing,
-  StepView,
 } from './protocol.js'
 import {openShelf} from './shelf.js'
 
@@ -144,7 +150,9 @@ function oven({files, showing}: Asks['oven']['ask']): OvenView | null {
   const read = readFolder(files)
   if (!read.oven) return null
   const style = styled(showing)
-  const learnt = learn(read.oven, {logs: read.log ? [...read.past, read.log] : read.past, past: read.readings})
+  const loadOf = loadsIn(files, read)
+  const logs = read.log ? [...read.past, read.log] : read.past
+  const learnt = learn(read.oven, {logs, past: read.readings, ...(loadOf ? {loadOf} : {})})
   const found = answers(read.oven, {parameters: learnt.parameters})
   const {forecast} = found
   const until = (forecast.baking.likely.length - 1) * forecast.step
@@ -237,78 +245,13 @@ async function plan({files, showing, now, quick, day}: Asks['plan']['ask'], tell
   const found = planned(files, now, tell.progress, quick)
   if (!found.ok) return {ok: false, messages: found.messages}
   const planning = performance.now()
-  const view = planView(found, showing)
+  const view = planView(found, styled(showing))
   later.push(
     () => mornings.keep(day),
     () => tell.drawings(drawingsOf(found, showing)),
   )
   const end = performance.now()
   return {ok: true, view: {...view, took: end - from, parts: {plan: planning - from, view: end - planning}}}
-}
-
-function planView(found: Planned & {ok: true}, showing: Showing): Omit<PlanView, 'took' | 'parts'> {
-  const style = styled(showing)
-  const {plan, problem, messages} = found.made
-  const {oven} = found.read
-  const {forecast} = plan
-  const seen = new Map<string, number>()
-  const steps = plan.steps.map((step): StepView => {
-    const said = stepWords(step, problem, style)
-    const name = `${step.action}:${[...step.dishes].sort().join('+')}`
-    const n = (seen.get(name) ?? 0) + 1
-    seen.set(name, n)
-    return {
-      key: `${name}:${n}`,
-      at: step.at,
-      action: step.action,
-      dishes: step.dishes,
-      load: step.load,
-      say: said.say,
-      sign: said.sign ?? '',
-      ahead: said.ifAhead ?? '',
-      behind: said.ifBehind ?? '',
-      degrees: step.celsius ? temperatures(step.celsius, style) : '',
-      past: step.past ?? false,
-    }
-  })
-  return {
-    day: found.read.day,
-    plan: {
-      possible: plan.possible,
-      lit: plan.lit,
-      ready: plan.ready,
-      loads: plan.loads.map((load) => ({dishes: load.dishes.map(({dish, draw}) => ({dish, draw: draw.likely}))})),
-    },
-    head: planHead({plan, problem, oven}, style),
-    steps,
-    score: scoreLines(plan, style),
-    unplaced: plan.unplaced.map(({dish, reason, remedies}) => ({
-      dish: dishTitle(problem, dish),
-      reason: reasonAlone(dish, reason, problem),
-      remedies,
-    })),
-    suggestions: (plan.suggestions ?? []).map((one) => one.say),
-    changes: (plan.changes ?? []).map(({dish, what, why}) => ({
-      dish: dish === null ? null : dishTitle(problem, dish),
-      what,
-      why,
-    })),
-    believed: found.believed,
-    today: found.today,
-    dishes: problem.dishes.map((dish) => ({
-      id: dish.id,
-      title: dishTitle(problem, dish.id),
-      stem: (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, ''),
-      amount: `${dish.count} × ${dish.vessel.name}`,
-    })),
-    messages: [...found.read.messages, ...messages].filter((m) => m.severity === 'warning').slice(0, 100),
-    baking: {
-      step: forecast.step,
-      lit: plan.lit,
-      low: forecast.baking.low,
-      high: forecast.baking.high,
-    },
-  }
 }
 
 function drawingsOf(found: Planned & {ok: true}, showing: Showing): Drawings {
@@ -359,28 +302,14 @@ async function ready({files, showing, day}: Asks['ready']['ask']): Promise<boole
     `${String(Math.floor(minutes / 60) % 24).padStart(2, '0')}:${String(Math.floor(minutes) % 60).padStart(2, '0')}`
   const rehearsed = `---\ndate: ${dated.date}\nlit: ${at(whole.lit)}\nraked: ${at(whole.raked)}\n---\n\n| time | reading | value |\n| --- | --- | --- |\n| ${at(whole.ready)} | floor | ${Math.round(whole.forecast.floor.likely[Math.round((whole.ready - whole.lit) / whole.forecast.step)] ?? 250)} °C |\n`
   const found = planFolder(new Map([...files, [path, rehearsed]]), {effort: 'quick', now: whole.ready})
-  if (found.ok) planView(found, showing)
+  if (found.ok) planView(found, styled(showing))
   return true
 }
 
 function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {progress}: Telling): Asks['sheets']['answer'] {
   const found = planned(files, now, progress)
   if (!found.ok) return {ok: false, messages: found.messages}
-  const {read, made} = found
-  const made2 = sheets(
-    {
-      plan: made.plan,
-      problem: made.problem,
-      oven: read.oven,
-      receipts: read.receipts,
-      texts: read.texts,
-      sources,
-      items,
-      ...(read.log ? {readings: read.log.readings} : {}),
-    },
-    {...showing, audience},
-  )
-  return {ok: true, sheets: made2}
+  return {ok: true, sheets: sheetsOf(found, {...showing, audience})}
 }
 
 function note({log, words, date, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {

@@ -56,10 +56,10 @@ export function loadsOf(dishes: readonly Dish[]): LoadOf {
     const dish = same[0]
     if (!dish) return null
     const today = same.reduce((n, d) => n + d.count, 0)
-    const said = /\b(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen).*$/i.exec(
-      text.replace(/^\s*(?:set|put)?\s*in\b/i, ''),
-    )
-    const read = said ? readAsked(said[0].replace(/[,;.(].*$/s, '').trim(), 1) : null
+    const words = text.trimStart().replace(/^(?:set|put)?\s*in\b/i, '')
+    const said = words.search(/\b(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen)/i)
+    const amount = words.slice(Math.max(0, said)).replace(/[,;.(].*$/s, '')
+    const read = said < 0 ? null : readAsked(amount.trim(), 1)
     const asked = read?.ok ? read.value : null
     const bake = dish.need.minutes.likely
     if (asked?.kind === 'weight') return {mass: asked.kilograms, water: (dish.water / dish.mass) * asked.kilograms, bake}

@@ -130,15 +130,15 @@ export function readDay(source: string, file: string): {day: Day | null; message
       }
       const rest = textOf(item).trim().slice(textOf(link).trim().length)
       const after = rest.replace(/^\s*(?:[—–:-]|--)?\s*/, '')
-      const wanted = /(?:^|[,;]?\s*)(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+?)\s*[.;]?$/is.exec(after)
+      const wanted = /(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+)$/is.exec(after)
       let wantedBy: number | null = null
       if (wanted) {
-        const clock = parseClock(wanted[1]!)
+        const clock = parseClock(wanted[1]!.trimEnd().replace(/[.;]$/, '').trimEnd())
         if (clock.ok) wantedBy = clock.value
         else say(at, 'day-wanted', clock.reason, clock.suggest)
       }
-      const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/[,;.\s]+$/, '').replace(/\s+/g, ' ')
-      into.push({file: target.replace(/#.*$/, ''), title: textOf(link).trim(), amount: amount || null, wantedBy, ...place(at)})
+      const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
+      into.push({file: target.split('#', 1)[0]!, title: textOf(link).trim(), amount: amount || null, wantedBy, ...place(at)})
     }
   }
 

@@ -173,19 +173,18 @@ function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['ch
     const i = (clock - p.lit) / p.forecast.step
     return p.forecast.baking.likely[Math.max(0, Math.min(p.forecast.baking.likely.length - 1, Math.round(i)))]!
   }
-  const off = at(after, now) - at(before, now)
   const late = after.lit - before.lit
+  // Held against the plan so long after lighting: an hour's delay is no hotter oven.
+  const off = at(after, now) - at(before, now - late)
   const speaker = english((id) => id)
   const minutes = (value: number): PhraseValue => ({unit: 'minutes', value: Math.abs(value)})
-  const because =
-    late !== 0
-      ? phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutes(late)})
-      : Math.abs(off) < 3
-        ? phrase('why log')
-        : phrase(off > 0 ? 'why hotter' : 'why cooler', {
-            difference: {unit: 'difference', value: Math.abs(off)},
-            at: {unit: 'clock', value: now},
-          })
+  const heat = {difference: {unit: 'difference', value: Math.abs(off)}, at: {unit: 'clock', value: now}} as const
+  const reasons: Phrase[] = []
+  if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutes(late)}))
+  if (Math.abs(off) >= 3 && late === 0) reasons.push(phrase(off > 0 ? 'why hotter' : 'why cooler', heat))
+  if (Math.abs(off) >= 3 && late !== 0) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))
+  const [first = phrase('why log'), ...more] = reasons
+  const because = more.length === 0 ? first : phrase('why both', {reasons: {unit: 'phrases', phrases: reasons}})
   const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
     out.push({dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}})
   }

@@ -58,6 +58,9 @@ export const phrases = {
   'why log': 'to agree with the log',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',
   'why cooler': 'the oven is {difference} cooler than planned at {at}',
+  'why hotter too': 'and allowing for that the oven is {difference} hotter than planned at {at}',
+  'why cooler too': 'and allowing for that the oven is {difference} cooler than planned at {at}',
+  'why both': '{reasons}',
   'not hot enough': '{dishes} wants {celsius} or more to go in; the oven has {hottest} at most',
   'not in range':
     '{dishes} goes in between {celsius} and {high}; the oven falls through that too fast, or never so far ({coolest} at the end)',

@@ -4,13 +4,24 @@ import {vessels} from '../lexicon/vessels.js'
 import type {KindFound} from './kinds.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
-import type {Inferred, OvenPhrase, ReceiptFacts, TimePhrase, Yield} from './types.js'
+import type {Inferred, OvenPhrase, ReadIngredient, ReceiptFacts, TimePhrase, Yield} from './types.js'
 
 const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 
-/** The vessels a receipt names to bake in, most telling first: one with known sizes before one without. */
-export function vesselsNamed(section: Section): Array<FoundPhrase<VesselRow>> {
-  const found = phrasesIn(VESSELS, section.tokens)
+/**
+ * The vessels a receipt names to bake in, most telling first: one with known sizes before one without. What an ingredient is measured in
+ * is none, nor is the cup of a cup cake.
+ */
+export function vesselsNamed(section: Section, ingredients: readonly ReadIngredient[]): Array<FoundPhrase<VesselRow>> {
+  const {tokens} = section
+  const spans = [...ingredients].sort((a, b) => a.start - b.start)
+  let next = 0
+  const found = phrasesIn(VESSELS, tokens).filter(({from, to}) => {
+    const [first, last] = [tokens[from]!, tokens[to - 1]!]
+    if (last.stem === 'cup' && tokens[to]?.stem === 'cake') return false
+    while (next < spans.length && spans[next]!.end <= first.start) next++
+    return next === spans.length || spans[next]!.start >= last.end
+  })
   return found.sort((a, b) => Number(b.row.shape !== 'none') - Number(a.row.shape !== 'none'))
 }
 
@@ -25,6 +36,7 @@ export interface Known {
   readonly section: Section
   readonly facts: ReceiptFacts
   readonly kind: KindFound | null
+  readonly ingredients: readonly ReadIngredient[]
   readonly oven: readonly OvenPhrase[]
   readonly times: readonly TimePhrase[]
   readonly serves: Yield | null
@@ -35,7 +47,7 @@ export interface Known {
  * ours and says why; front matter that states the field leaves nothing to fill.
  */
 export function fillFromKind(known: Known): Inferred[] {
-  const {facts, kind, oven, times, serves, section} = known
+  const {facts, kind, ingredients, oven, times, serves, section} = known
   const inferred: Inferred[] = []
   if (kind === null) return inferred
   const row = lookUpKind(kind.id)
@@ -69,7 +81,7 @@ export function fillFromKind(known: Known): Inferred[] {
     })
   }
   if (facts.vessel === undefined) {
-    const named = vesselsNamed(section)[0]
+    const named = vesselsNamed(section, ingredients)[0]
     if (named !== undefined && named.row.shape !== 'none') {
       inferred.push({
         field: 'vessel',

@@ -2,6 +2,7 @@ import {indefinites, partNames, partsOf, toTaste} from '../lexicon/grammar-words
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
+import {staysOutside} from './beside.js'
 import {Exact} from './exact.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
 import type {Block} from './section.js'
@@ -2000,11 +2001,12 @@ export class IngredientReader {
     const {view} = this
     const kept: Draft[] = []
     const definite = new Set<string>()
-    for (const d of this.drafts) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
+    const inside = this.drafts.filter((d) => d.inList || !staysOutside(view, d))
+    for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
     const seen = new Set<string>()
     const listedAmounts = new Map<string, Draft[]>()
     const titleWords = this.title.toLowerCase().split(/[^a-z]+/)
-    for (const d of this.drafts) {
+    for (const d of inside) {
       if (d.inList) {
         kept.push(d)
         seen.add(key(d))

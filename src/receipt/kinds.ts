@@ -31,6 +31,7 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
   for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true
   if (!bakes && OTHERWISE.test(section.title)) return {id: UNBAKED_ID, words: section.title, by: 'title'}
   if (title === null) return bakes ? byText(section) : null
+  if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   if (GENERIC.test(title.words) && ingredients.some((one) => one.amount !== null && isFlesh(one.item))) {
     // "Chicken pie", "Fish cake": the filling tells what the plain word does not.
     return /^pies?$/.test(title.words) ? {...title, id: MEAT_PIE} : null
@@ -41,6 +42,20 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
 /** Dishes named by the way they are cooked, other than in the oven. */
 const OTHERWISE =
   /\b(?:boil(?:ed)?|fried|fry|stew(?:ed)?|broil(?:ed)?|hash(?:ed)?|fricassee[ds]?|curried|curry|steamed|poached|hasty|fritters?|pancakes?)\b/i
+/**
+ * Cup cake was a plain cake, measured by cups (common practice, 1820s–70s); a cupcake is one of a dozen in papers. In two words it is the
+ * first, unless many are named or the text has what the second is baked in.
+ */
+const CUP_CAKE = /^cup[- ]cakes?$/
+const MEASURED_CAKE = 'pound cake'
+const SMALL_CAKES = 'muffins'
+const PAPERS: ReadonlySet<string> = new Set(['liner', 'muffin', 'cupcake'])
+const CASES: ReadonlySet<string> = new Set(['paper', 'cake', 'bun', 'muffin'])
+
+function inPapers({tokens}: Section, words: string): boolean {
+  if (words.endsWith('s')) return true
+  return tokens.some(({stem}, i) => PAPERS.has(stem) || (stem === 'case' && CASES.has(tokens[i - 1]?.stem ?? '')))
+}
 const GENERIC = /^(?:pies?|cakes?)$/
 const MEAT_PIE = 'meat pie'
 const UNBAKED_ID = 'jelly'

@@ -91,7 +91,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     ...receipt,
     kind: receipt.kind ?? kind?.id ?? null,
     ingredients,
-    inferred: [...toldOf(frame), ...fillFromKind({section, facts, kind, oven, times, serves})],
+    inferred: [...toldOf(frame), ...fillFromKind({section, facts, kind, ingredients: receipt.ingredients, oven, times, serves})],
     cautions: cautionsOf({
       section,
       ingredients,

@@ -89,7 +89,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
     .replace(/[½¼¾⅓⅔]/g, (c) => ` ${vulgar[c]}`)
     .replace(/\s+/g, ' ')
     .trim()
-    .replace(/[.,;]+$/, '')
+    .replace(/(?<![.,;])[.,;]+$/, '')
   if (
     /^(?:to )?fill (?:up )?(?:the )?(?:floor|oven)$|^(?:a |the )?(?:full|whole) (?:floor|oven|ovenful)$|^(?:an? )?ovenful$/.test(
       plain,

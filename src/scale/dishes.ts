@@ -8,6 +8,7 @@ import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts} from './kitchen.js'
 import {anyKind, heatNeed, thickened} from './need.js'
 import {pieceMass, saltInBread, scaleRules} from './pieces.js'
+import {slug} from './slug.js'
 import type {DayAmount, DayToScale, Dish, FloorRoom, FloorRules, Vessel} from './types.js'
 import {readVessel, spreadOf, topArea, type VesselSize, vesselOf} from './vessel.js'
 
@@ -118,18 +119,6 @@ function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): {re
     'use the receipt’s own title as the text of the link',
   )
   return {receipt: first, name: slug(first.title)}
-}
-
-/** A title in small letters and hyphens. */
-export function slug(title: string): string {
-  const plain = title
-    .normalize('NFKD')
-    .replace(/\p{M}/gu, '')
-    .toLowerCase()
-    .replace(/['’]/g, '')
-    .replace(/[^\p{L}\p{N}]+/gu, '-')
-    .replace(/^-+|-+$/g, '')
-  return plain === '' ? 'dish' : plain
 }
 
 interface Context {

@@ -141,11 +141,8 @@ const sizesOf = (row: VesselRow): number[] =>
   [...(row.diameter !== undefined ? [row.diameter] : [row.length, row.width]), row.height].filter((size) => size !== undefined)
 
 const example = 'write “round 9 in x 2 in”, “loaf 9 x 5 x 3 in” or “free-standing loaf 24 cm”'
-const number = String.raw`(?:\d{1,4}[ -]\d{1,2}\/\d{1,2}|\d{1,4}\/\d{1,2}|\d{1,4}(?:\.\d{1,3})?)`
-const dimensions = new RegExp(
-  String.raw`(${number})\s*-?\s*(inch(?:es)?|in\b\.?|["″”]|cm|mm|centimetres?|centimeters?|ft|feet|foot|m\b)?`,
-  'g',
-)
+const dimensions =
+  /(\d{1,4}[ -]\d{1,2}\/\d{1,2}|\d{1,4}\/\d{1,2}|\d{1,4}(?:\.\d{1,3})?)\s*-?\s*(inch(?:es)?|in\b\.?|["″”]|cm|mm|centimetres?|centimeters?|ft|feet|foot|m\b)?/g
 
 /**
  * Read a vessel as front matter states it: "round 9 in x 2 in", "9-inch square tin", "loaf 9 x 5 x 3 in", "free-standing loaf 24 cm".

@@ -65,8 +65,5 @@ export function calendar(plan: Plan, problem: PlanProblem, style: Style): string
     for (const before of alarms[step.action] ?? [])
       event.createAlarm({type: ICalAlarmType.display, triggerBefore: before * 60, description: said.say})
   }
-  return cal
-    .toString()
-    .replace(/\r?\n/g, '\r\n')
-    .replace(/(?:\r\n)*$/, '\r\n')
+  return `${cal.toString().replace(/\r?\n/g, '\r\n').trimEnd()}\r\n`
 }

@@ -7,6 +7,7 @@ import {heatChart} from './heat-chart.js'
 import {chartData, concerned, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
 import {reasonOf, remedyLines, signIn, stepWords} from './phrases.js'
 import {changeLine, countOf, drawBetween, type PlanView, planHead, reasonAlone, shortCautions, zoneWord} from './plan-text.js'
+import {messageWords} from './said.js'
 import type {Style} from './style.js'
 import {messageLine} from './translation-text.js'
 import {say, sayIf, type WordKey} from './words/index.js'
@@ -377,7 +378,9 @@ export function heatSheet(view: PlanView, style: Style): Element {
             h('p', h('strong', words['plan.messages'])),
             h(
               'ul',
-              plan.messages.map((message) => h('li', messageLine(message, style))),
+              plan.messages.map((message) =>
+                h('li', messageWords(message, style).foreign ? {lang: 'en'} : {}, messageLine(message, style)),
+              ),
             ),
           ]),
         ]

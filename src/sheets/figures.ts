@@ -20,7 +20,7 @@ function sideBySide(style: Style, metric: string, us: string): string {
 /** A number with at most `digits` decimals and the language's decimal mark, without trailing noughts. */
 export function number(value: number, digits: number, style: Style): string {
   const text = value.toFixed(digits)
-  const short = digits > 0 ? text.replace(/\.?0+$/, '') : text
+  const short = digits > 0 ? text.replace(/(?<!0)0+$/, '').replace(/\.$/, '') : text
   return (short === '-0' ? '0' : short).replace('.', style.words['decimal.mark'])
 }
 

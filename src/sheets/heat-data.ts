@@ -1,7 +1,7 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
-import {slug} from '../scale/dishes.js'
+import {slug} from '../scale/slug.js'
 
 /** A dish as a bar under the curve, minutes after midnight. */
 export interface Bar {

@@ -192,8 +192,8 @@ export function slug(text: string): string {
     .replace(/[\u0300-\u036f]/g, '')
     .toLowerCase()
     .replace(/[^a-z0-9]+/g, '-')
-    .replace(/^-+|-+$/g, '')
+    .replace(/^-|-$/g, '')
     .slice(0, 60)
-    .replace(/-+$/, '')
+    .replace(/-$/, '')
   return plain === '' ? 'receipt' : plain
 }

@@ -2,6 +2,7 @@ import type {Element} from 'hast'
 import {h} from 'hastscript'
 import {lookUpSource} from '../lexicon/index.js'
 import type {Source} from '../lexicon/schema.js'
+import type {Message} from '../receipt/types.js'
 import {vesselSize} from './figures.js'
 import type {Style} from './style.js'
 import {deBook} from './words/de-sentences.js'
@@ -23,6 +24,31 @@ export function spoken(text: string, style: Style, before = ''): Element {
   const book = bookOf(style)
   const said = book === null ? text : inBook(text, book)
   return said === null ? h('span', {lang: 'en'}, `${before}${text}`) : h('span', `${before}${said}`)
+}
+
+/** A reason, or the words after a key of front matter before it; null where the book has none like it. */
+function reasonIn(text: string, book: Book): string | null {
+  const whole = inBook(text, book)
+  if (whole !== null) return whole
+  const keyed = /^([a-z][a-z ›]*): (.*)$/s.exec(text)
+  const said = keyed ? inBook(keyed[2]!, book) : null
+  return said === null ? null : `${keyed![1]}: ${said}`
+}
+
+/** A message of the readers, the planner or the checker in the reader's language; `foreign` where some of it stayed English. */
+export function messageWords(
+  message: Pick<Message, 'severity' | 'reason' | 'suggest'>,
+  style: Style,
+): {readonly severity: string; readonly reason: string; readonly suggest: string | null; readonly foreign: boolean} {
+  const book = bookOf(style)
+  const reason = book === null ? message.reason : reasonIn(message.reason, book)
+  const suggest = message.suggest === undefined ? null : book === null ? message.suggest : inBook(message.suggest, book)
+  return {
+    severity: style.words[`severity.${message.severity}`],
+    reason: reason ?? message.reason,
+    suggest: suggest ?? message.suggest ?? null,
+    foreign: reason === null || (suggest === null && message.suggest !== undefined),
+  }
 }
 
 /** The name of a vessel in the reader's language and units. */

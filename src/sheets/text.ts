@@ -61,7 +61,11 @@ export function markdownText(text: string): string {
   return printable(text)
     .replace(/[\\`*_{}[\]<>#|~]/g, '\\$&')
     .replace(/&/g, '&amp;')
-    .replace(/\s*\n\s*/g, ' ')
+    .split('\n')
+    .map((line, i) => (i === 0 ? line : line.trimStart()))
+    .map((line, i, all) => (i === all.length - 1 ? line : line.trimEnd()))
+    .filter((line, i, all) => line !== '' || i === 0 || i === all.length - 1)
+    .join(' ')
     .replace(/^(\s*)([-+]|\d+[.)])(\s)/, '$1\\$2$3')
 }
 

@@ -2,7 +2,7 @@ import type {Source} from '../lexicon/schema.js'
 import type {Ingredient, Message, OvenPhrase, Receipt, Translation} from '../receipt/types.js'
 import {allergenNames} from './cautions-sheet.js'
 import {durations, mass, temperatures, volume} from './figures.js'
-import {cautionText, inWords, oursValue, sourceTitle} from './said.js'
+import {cautionText, inWords, messageWords, oursValue, sourceTitle} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
 import {say, sayIf} from './words/index.js'
@@ -106,8 +106,8 @@ function oneLine(text: string): string {
 
 /** One message as `file:line:column: word: reason`. */
 export function messageLine(message: Message, style: Style): string {
-  const suggest = message.suggest ? ` → ${inWords(message.suggest, style)}` : ''
-  return `${message.file}:${message.line}:${message.column}: ${style.words[`severity.${message.severity}`]}: ${inWords(message.reason, style)}${suggest}`
+  const {severity, reason, suggest} = messageWords(message, style)
+  return `${message.file}:${message.line}:${message.column}: ${severity}: ${reason}${suggest ? ` → ${suggest}` : ''}`
 }
 
 /**

@@ -55,6 +55,9 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'why log': 'wie es im Ofenbuch steht',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',
   'why cooler': 'um {at} ist der Ofen {difference} kühler als geplant',
+  'why hotter too': 'und davon abgesehen ist der Ofen um {at} {difference} heißer als geplant',
+  'why cooler too': 'und davon abgesehen ist der Ofen um {at} {difference} kühler als geplant',
+  'why both': '{reasons}',
   'not hot enough': '{dishes} braucht beim Einschießen {celsius} oder mehr; der Ofen hat höchstens {hottest}',
   'not in range':
     '{dishes} wird zwischen {celsius} und {high} eingeschossen; dort fällt der Ofen zu schnell hindurch, oder er fällt nie so weit ({coolest} am Ende)',

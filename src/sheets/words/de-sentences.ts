@@ -1,5 +1,6 @@
 import {deCautions, deSources} from './de-cautions.js'
 import {deInstead, deItems, deKinds, deMeasures, deModern} from './de-items.js'
+import {deMessages} from './de-messages.js'
 import type {Book} from './sentences.js'
 
 /** The core's sentences in German. The English side is the template of the module that says it. */
@@ -564,5 +565,5 @@ export const deBook: Book = {
   kinds: deKinds,
   cautions: deCautions,
   sources: deSources,
-  sentences,
+  sentences: [...sentences, ...deMessages],
 }

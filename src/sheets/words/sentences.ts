@@ -68,8 +68,12 @@ export function counted(name: string, count: number): string {
   return count > 1 ? (many ?? one!) : one!
 }
 
+/** No sentence of the core is as long as this; a longer text is a user's, and matching it could take a while. */
+const LONGEST = 1000
+
 /** A sentence in the language of a book; null where the book has none like it. */
 export function inBook(english: string, book: Book): string | null {
+  if (english.length > LONGEST) return null
   const memory = known.get(book) ?? new Map<string, string | null>()
   known.set(book, memory)
   const before = memory.get(english)

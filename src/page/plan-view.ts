@@ -1,0 +1,95 @@
+import {items} from '../lexicon/items.js'
+import {sources} from '../lexicon/sources.js'
+import {temperatures} from '../sheets/figures.js'
+import {dishTitle} from '../sheets/heat-data.js'
+import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords} from '../sheets/phrases.js'
+import {believedLine, planHead, reasonAlone, scoreLines} from '../sheets/plan-text.js'
+import {inWords} from '../sheets/said.js'
+import {type SheetOptions, sheets} from '../sheets/sheets.js'
+import type {Style} from '../sheets/style.js'
+import type {Planned} from './chain.js'
+import type {PlanView, StepView} from './protocol.js'
+
+/** A plan as the page shows it, every word of the core in the reader's language, clock and units. */
+export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanView, 'took' | 'parts'> {
+  const {plan, problem, messages} = found.made
+  const {oven} = found.read
+  const {forecast} = plan
+  const seen = new Map<string, number>()
+  const steps = plan.steps.map((step): StepView => {
+    const said = stepWords(step, problem, style)
+    const name = `${step.action}:${[...step.dishes].sort().join('+')}`
+    const n = (seen.get(name) ?? 0) + 1
+    seen.set(name, n)
+    return {
+      key: `${name}:${n}`,
+      at: step.at,
+      action: step.action,
+      dishes: step.dishes,
+      load: step.load,
+      say: said.say,
+      sign: said.sign ?? '',
+      ahead: said.ifAhead ?? '',
+      behind: said.ifBehind ?? '',
+      degrees: step.celsius ? temperatures(step.celsius, style) : '',
+      past: step.past ?? false,
+    }
+  })
+  return {
+    day: found.read.day,
+    plan: {
+      possible: plan.possible,
+      lit: plan.lit,
+      ready: plan.ready,
+      loads: plan.loads.map((load) => ({dishes: load.dishes.map(({dish, draw}) => ({dish, draw: draw.likely}))})),
+    },
+    head: planHead({plan, problem, oven}, style),
+    steps,
+    score: scoreLines(plan, style),
+    unplaced: plan.unplaced.map((one) => ({
+      dish: dishTitle(problem, one.dish),
+      reason: reasonAlone(one.dish, reasonOf(one, problem, style), problem),
+      remedies: remedyLines(one, problem, style),
+    })),
+    suggestions: (plan.suggestions ?? []).map((one) => suggestionWords(one, problem, style)),
+    changes: (plan.changes ?? []).map((one) => {
+      const {what, why} = changeWords(one, problem, style)
+      return one.dish === null
+        ? {dish: null, what, why}
+        : {dish: dishTitle(problem, one.dish), what, why: reasonAlone(one.dish, why, problem)}
+    }),
+    believed: found.believed.map((line) => believedLine(line, problem, style)),
+    today: found.today.map((line) => inWords(line, style)),
+    dishes: problem.dishes.map((dish) => ({
+      id: dish.id,
+      title: dishTitle(problem, dish.id),
+      stem: (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, ''),
+      amount: `${dish.count} × ${dish.vessel.name}`,
+    })),
+    messages: [...found.read.messages, ...messages].filter((m) => m.severity === 'warning').slice(0, 100),
+    baking: {
+      step: forecast.step,
+      lit: plan.lit,
+      low: forecast.baking.low,
+      high: forecast.baking.high,
+    },
+  }
+}
+
+/** All sheets of a plan, as the command writes them. */
+export function sheetsOf({read, made, believed, today}: Planned & {ok: true}, options: SheetOptions): Map<string, string> {
+  return sheets(
+    {
+      plan: made.plan,
+      problem: made.problem,
+      oven: read.oven,
+      receipts: read.receipts,
+      texts: read.texts,
+      sources,
+      items,
+      readings: read.log?.readings ?? [],
+      believed: [...believed, ...today],
+    },
+    options,
+  )
+}

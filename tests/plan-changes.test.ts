@@ -1,0 +1,66 @@
+import {beforeAll, describe, expect, it} from 'vitest'
+import {type FiringLog, readLog} from '../src/oven/log.js'
+import {readOven} from '../src/oven/read.js'
+import {readDay} from '../src/plan/day.js'
+import {type MadePlan, type MakePlan, makePlan, planAgain} from '../src/plan/make.js'
+import {translate} from '../src/receipt/translate.js'
+import {changeWords} from '../src/sheets/phrases.js'
+import {styleOf} from '../src/sheets/style-of.js'
+import {smallDay} from './page-day.js'
+
+const day = readDay(smallDay.get('day.md')!, 'day.md').day!
+const {oven} = readOven(smallDay.get('oven.md')!, 'oven.md')
+const receipts = day.items.flatMap(({file}) => translate(smallDay.get(file)!, {file}).receipts)
+const input: MakePlan = {oven: oven!, day, receipts}
+
+describe('why a plan moved', {timeout: 60_000}, () => {
+  let made: MadePlan
+  beforeAll(() => {
+    made = makePlan(input)
+  }, 60_000)
+
+  const clock = (minutes: number): string => `${Math.floor(minutes / 60)}:${String(Math.round(minutes) % 60).padStart(2, '0')}`
+  /** The log of a fire so much later and an oven so much hotter than the plan had it. */
+  const logOf = (late: number, hotter: number): FiringLog => {
+    const {lit, raked, ready, forecast} = made.plan
+    const floor = forecast.floor.likely[Math.round((ready - lit) / forecast.step)]!
+    const text = `---\ndate: 2027-06-19\nlit: ${clock(lit + late)}\nraked: ${clock(raked + late)}\nwood: ${made.plan.firing.wood.toFixed(1)} kg\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| ${clock(ready + late)} | floor | ${Math.round(floor + hotter)} °C | |\n`
+    return readLog(text, 'log.md').log!
+  }
+  const whys = (late: number, hotter: number, language = 'en'): string[] => {
+    const {plan, problem} = planAgain({...input, now: made.plan.ready + late}, made.problem, made.plan, logOf(late, hotter))
+    const style = styleOf({language, clock: 24, degrees: 'C'})
+    expect(plan.changes?.length ?? 0).toBeGreaterThan(0)
+    return [...new Set(plan.changes!.filter(({minutes}) => minutes !== 0).map((one) => changeWords(one, problem, style).why))]
+  }
+
+  it('is the late fire alone where the oven does as it should so long after lighting', () => {
+    expect(whys(30, 0)).toEqual(['the fire was lit 30 min later than planned'])
+  })
+
+  it('is the cool oven alone where the fire was lit in time', () => {
+    const [why, ...more] = whys(0, -60)
+    expect(more).toEqual([])
+    expect(why).toMatch(/^the oven is \d+ °C cooler than planned at \d+:\d\d$/)
+  })
+
+  it('is both where the fire was lit late and the oven is cooler besides', () => {
+    const [why, ...more] = whys(30, -60)
+    expect(more).toEqual([])
+    expect(why).toMatch(
+      /^the fire was lit 30 min later than planned; and allowing for that the oven is \d+ °C cooler than planned at \d+:\d\d$/,
+    )
+    expect(whys(30, 60)[0]).toMatch(/lit 30 min later.*allowing for that the oven is \d+ °C hotter/)
+  })
+
+  it('is both in German too', () => {
+    expect(whys(30, -60, 'de')[0]).toMatch(
+      /^das Feuer wurde 30 min später angezündet als geplant; und davon abgesehen ist der Ofen um \d+:\d\d (?:Uhr )?\d+ °C kühler als geplant$/,
+    )
+  })
+
+  it('stands in the plan’s own English as well, for those who take it as data', () => {
+    const {plan} = planAgain({...input, now: made.plan.ready + 30}, made.problem, made.plan, logOf(30, -60))
+    expect(plan.changes!.some(({why}) => /lit 30 min later than planned; and allowing for that/.test(why))).toBe(true)
+  })
+})
