@@ -749,6 +749,8 @@ export class Layout {
     readonly strict: readonly [number, number]
     /** Share of the moves that leave a dish out. */
     readonly leave?: number
+    /** All where absent; small ones keep each dish's part of the floor and about its time, and some only change the part. */
+    readonly moves?: 'small' | 'parts'
   }): {laid: Laid[]; lit: number; cost: number; violation: number} {
     const {n} = this
     const random = generator(options.seed)
@@ -787,6 +789,7 @@ export class Layout {
       }
       return this.#from[u]! + pick(this.#to[u]! - this.#from[u]! + 1)
     }
+    const small = options.moves === 'small'
     const canLight = options.lastLit > options.firstLit
     let cost = this.cost
     let violation = this.violation
@@ -798,10 +801,15 @@ export class Layout {
       const strict = options.strict[0] + (options.strict[1] - options.strict[0]) * (round / options.rounds)
       changed.length = 0
       const litBefore = this.lit
-      const kind = random()
+      const kind = small ? SMALL[0] + random() * (SMALL[1] - SMALL[0]) : random()
       const leave = random() < (options.leave ?? 0)
       const u = movable[pick(movable.length)]!
-      if (!this.placed[u]) {
+      if (options.moves === 'parts') {
+        const ws = this.#wheres[u]!
+        if (!this.placed[u] || ws.length < 2) continue
+        keep(u)
+        this.set(u, this.s[u]!, ws[pick(ws.length)]!)
+      } else if (!this.placed[u]) {
         keep(u)
         const ws = this.#wheres[u]!
         this.set(u, clampTo(u, anyTick(u)), ws[pick(ws.length)]!)
@@ -832,7 +840,7 @@ export class Layout {
           }
         }
         for (const v of parts) this.set(v, at, where)
-      } else if (kind < 0.22) {
+      } else if (kind < 0.22 || (small && kind > 0.8)) {
         // A little earlier or later.
         keep(u)
         this.set(u, clampTo(u, this.s[u]! + (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.7 ? 3 : 9))), this.w[u]!)
@@ -973,6 +981,66 @@ export class Layout {
     return out
   }
 
+  /**
+   * Mend what is broken by moving one dish at a time, all parts of it that go in together, to wherever costs least: within the hour
+   * where that will do, else anywhere. What breaks nothing stays where it is.
+   */
+  repair(): void {
+    this.judge()
+    for (let moves = 0; moves < 2 * this.n && this.violation > 1e-6; moves++) {
+      const groups = this.#troubled()
+      if (!this.#mend(groups, NEAR) && !this.#mend(groups, this.ticks)) return
+    }
+  }
+
+  /** Jobs without which less is broken, those that go in together as one. */
+  #troubled(): number[][] {
+    const all = this.violation
+    const groups = new Map<string, number[]>()
+    for (let u = 0; u < this.n; u++) {
+      if (!this.placed[u] || this.#fixed[u]) continue
+      const key = `${this.#dishOf[u]} ${this.s[u]}`
+      groups.set(key, [...(groups.get(key) ?? []), u])
+    }
+    const out = [...groups.values()].filter((parts) => {
+      const before = parts.map((v) => ({v, s: this.s[v]!}))
+      for (const v of parts) this.takeOut(v)
+      this.judge()
+      const less = this.violation < all - 1e-6
+      for (const {v, s} of before) this.set(v, s, this.w[v]!)
+      return less
+    })
+    this.judge()
+    return out
+  }
+
+  /** Make the cheapest move of one group, no further than `reach` ticks; false where none is cheaper than staying. */
+  #mend(groups: readonly (readonly number[])[], reach: number): boolean {
+    let least = this.cost + HARD * this.violation - 1e-6
+    let found: {parts: readonly number[]; s: number; w: number} | null = null
+    for (const parts of groups) {
+      const u = parts[0]!
+      const before = parts.map((v) => ({v, s: this.s[v]!, w: this.w[v]!}))
+      const from = Math.max(this.#from[u]!, this.#now, this.s[u]! - reach)
+      const to = Math.min(this.#to[u]!, this.s[u]! + reach)
+      for (const w of this.#wheres[u]!)
+        for (let k = from; k <= to; k++) {
+          if (!this.awake(k)) continue
+          for (const v of parts) this.set(v, k, w)
+          this.judge()
+          const price = this.cost + HARD * this.violation
+          if (price < least) {
+            least = price
+            found = {parts, s: k, w}
+          }
+        }
+      for (const {v, s, w} of before) this.set(v, s, w)
+    }
+    if (found) for (const v of found.parts) this.set(v, found.s, found.w)
+    this.judge()
+    return found !== null
+  }
+
   /** The job without which least is broken, and least lost; −1 where none can be left out. */
   leastLoss(): number {
     let victim = -1
@@ -1063,6 +1131,10 @@ function copyKnown(from: Known, to: Known): void {
   to.violation.set(from.violation)
 }
 
+/** The moves that keep a day much as it is: an opening, or all from it on, and beyond 0.8 a single dish, a little earlier or later. */
+const SMALL = [0.52, 1] as const
+/** Ticks within which a dish is moved first. */
+const NEAR = 12
 /** Share of the moves that look for the best of so many places. */
 const RESEAT = 0.02
 const SEATS = 20

@@ -6,9 +6,10 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
+import {handlingOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
-import {bakeOf} from './response.js'
+import {bakeOf, doorOpen} from './response.js'
 import type {Day, FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** Everything parsed that a plan is made from. */
@@ -119,18 +120,32 @@ export function planAgain(
       const placed = load.placed.filter((p) => p.dish === d.dish).slice(before)
       set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed: placed.slice(0, d.count)})
     }
-  const past: OvenEvent[] = [...log.doors]
+  const past: OvenEvent[] = []
+  // Loads already drawn are no longer the planner's: they stay in the oven's history here.
+  const gone: OvenEvent[] = []
   for (const s of set) {
     const dish = byId.get(s.dish)
     if (!dish) continue
-    past.push({
+    const event: OvenEvent = {
       minutes: s.at - lit,
       kind: 'load',
       mass: dish.mass * s.count,
       water: dish.water * s.count,
       bake: bakeOf({dish}),
-    })
+    }
+    past.push(event)
+    if (s.drawn !== null) gone.push(event)
   }
+  past.push(...openingsOf(set, byId, lit, log.doors))
+  gone.push(
+    ...openingsOf(
+      set.filter((s) => s.drawn !== null),
+      byId,
+      lit,
+      log.doors.filter((d) => !set.some((s) => s.drawn === null && Math.abs(s.at - lit - d.minutes) <= SAME_OPENING)),
+    ),
+  )
+  past.sort((a, b) => a.minutes - b.minutes)
   const calibration = calibrate(input.oven, {
     firing,
     readings: log.readings,
@@ -138,15 +153,6 @@ export function planAgain(
     ...(input.parameters ? {prior: input.parameters} : {}),
   })
   const {parameters} = calibration
-  // Loads already drawn are no longer the planner's: they stay in the oven's history here.
-  const gone = past.filter(
-    (e) =>
-      e.kind === 'door' ||
-      set.some(
-        (s) =>
-          s.drawn !== null && e.kind === 'load' && e.minutes === s.at - lit && e.mass === (byId.get(s.dish)?.mass ?? 0) * s.count,
-      ),
-  )
   const oven = {oven: input.oven, parameters}
   const simulate = simulator(oven)
   const withPast: NonNullable<PlanOptions['simulate']> = (option, events, exact) =>
@@ -164,6 +170,27 @@ export function planAgain(
   const made = planDay(rest, {...input.options, simulate: withPast, spare})
   const changes = changesOf(plan, made, now)
   return {plan: {...made, changes}, problem: rest, said: calibration.said}
+}
+
+/** Minutes within which a door that the log notes is the opening at which something was set in or drawn. */
+const SAME_OPENING = 2.5
+
+/** The door's openings so far: those the log notes, and those at which something was set in or drawn, for as long as the hands need. */
+function openingsOf(
+  set: NonNullable<PlanProblem['done']>['set'],
+  byId: ReadonlyMap<string, Dish>,
+  lit: number,
+  noted: readonly OvenEvent[],
+): OvenEvent[] {
+  const hands = new Map<number, number>()
+  for (const s of set) {
+    const dish = byId.get(s.dish)
+    if (!dish) continue
+    for (const at of s.drawn === null ? [s.at] : [s.at, s.drawn])
+      hands.set(at - lit, (hands.get(at - lit) ?? 0) + handlingOf(dish) * s.count)
+  }
+  const openings = [...hands].filter(([minutes]) => !noted.some((d) => Math.abs(d.minutes - minutes) <= SAME_OPENING))
+  return [...noted, ...openings.map(([minutes, open]): OvenEvent => ({minutes, kind: 'door', open: doorOpen(open)}))]
 }
 
 /** What moved between two plans, and why. */

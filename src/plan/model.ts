@@ -105,7 +105,8 @@ function orderOf(dish: Dish): 0 | 1 | 2 {
 }
 
 /** Minutes of hands one vessel takes at the door. */
-function handlingOf(dish: Dish): number {
+/** Minutes of hands to set in, or draw, one vessel of a dish. */
+export function handlingOf(dish: Dish): number {
   return dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
 }
 

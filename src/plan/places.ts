@@ -521,6 +521,7 @@ const dayOrders: readonly ((a: ToPlace, b: ToPlace) => number)[] = [
   (a, b) => a.where - b.where || b.to - b.from - (a.to - a.from),
   (a, b) => b.to - b.from - (a.to - a.from) || a.where - b.where,
   (a, b) => footprintArea(b.dish.vessel) * b.count - footprintArea(a.dish.vessel) * a.count,
+  (a, b) => b.to - a.to || a.from - b.from,
 ]
 
 /**
@@ -540,12 +541,15 @@ export function placeDay(
 ): {placed: Standing[]; refused: ToPlace[]} {
   let best: {placed: Standing[]; refused: ToPlace[]} | null = null
   if (known.size > 0) {
-    // Where each was meant to stand comes first: a day planned again should not be laid out anew.
-    const items = [...day].sort(
-      (a, b) => (known.has(b) ? 1 : 0) - (known.has(a) ? 1 : 0) || dayOrders[0]!(a, b) || a.from - b.from,
-    )
-    best = tryDay(grid, fixed, items, 'rows', known)
-    if (best.refused.length === 0) return best
+    // Where each was meant to stand comes first: a day planned again should not be laid out anew. What finds no place is given one
+    // before the others, which then keep theirs where they still can.
+    let items = [...day].sort((a, b) => (known.has(b) ? 1 : 0) - (known.has(a) ? 1 : 0) || dayOrders[0]!(a, b) || a.from - b.from)
+    for (let i = 0; i < mended; i++) {
+      const result = tryDay(grid, fixed, items, dayStyles[i % dayStyles.length]!, known)
+      if (result.refused.length === 0) return result
+      if (!best || result.refused.length < best.refused.length) best = result
+      items = [...result.refused, ...items.filter((item) => !result.refused.includes(item))]
+    }
   }
   for (const order of dayOrders) {
     let items = [...day].sort((a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first)
@@ -580,6 +584,8 @@ export function placeDay(
   return best ?? {placed: [], refused: []}
 }
 
+/** Trials that keep the places of an earlier plan. */
+const mended = 12
 /** Disturbed orders tried before a dish is refused. */
 const disturbed = 40
 const dayStyles: readonly Style[] = ['rows', 'wall', 'sides', 'rows', 'left']

@@ -26,7 +26,7 @@ import {
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type FloorGrid, floorGrid, placeDay, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
-import {bakeOf, type Response, responseOf} from './response.js'
+import {bakeOf, doorOpen, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {stepsOf} from './steps.js'
@@ -91,7 +91,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   })
   let settled = settleBest(problem, grid, jobsOf(problem, grid), options, tick)
   // What did not fit whole may fit in two batches.
-  if (settled.unplaced.length > 0 && full) {
+  if (settled.unplaced.length > 0 && full && !problem.done) {
     const split = new Map<string, number>()
     for (const {job, why} of settled.unplaced)
       if (why === 'floor' && job.count >= 2 && job.since === null)
@@ -246,10 +246,10 @@ function settleLoaded(
     responses.set(simulate, response)
   }
   const lane = laneShare(problem, grid)
-  const looks = problem.firings.map((option, index) => {
+  const layoutOf = (option: FiringOption): Layout => {
     const curve = curveOf(option.forecast, ambient)
     const phase = phaseOf(given)
-    const layout = new Layout(
+    return new Layout(
       problem,
       grid,
       jobs,
@@ -270,6 +270,11 @@ function settleLoaded(
         marginDose: rules.marginDose,
       },
     )
+  }
+  const asBefore = given === null ? null : inHand(problem, grid, jobs, layoutOf, simulate, {first, last})
+  if (asBefore && (asBefore.good || !full)) return asBefore.settled
+  const looks = problem.firings.map((option, index) => {
+    const layout = layoutOf(option)
     layout.begin()
     follow(layout, jobs, problem)
     const short = given === null ? 300 + 25 * n : 200 + 30 * n
@@ -328,9 +333,9 @@ function settleLoaded(
   const distinct = roads.filter(
     (r, i) => !roads.slice(0, i).some((o) => o.look === r.look && Math.abs(o.road.price - r.road.price) < 1e-6),
   )
-  let best: Settled | null = null
-  const tries = full ? (given === null ? 8 : 3) : 2
-  const budget = {passes: full ? (given === null ? 28 : 16) : 14}
+  let best: Settled | null = asBefore?.settled ?? null
+  const tries = full && given === null ? 8 : 2
+  const budget = {passes: full && given === null ? 28 : 10}
   for (const [i, {look, road}] of distinct.entries()) {
     if (i >= tries || (i > 0 && budget.passes <= 0)) break
     if (best && best.unplaced.length === 0 && (i >= 2 || road.price > 0.97 * best.total)) break
@@ -338,17 +343,7 @@ function settleLoaded(
     look.layout.restore(road.laid, road.lit)
     if (given === null) look.layout.lightLater(last)
     const settled = agree(problem, grid, jobs, look, simulate, {first, last}, budget)
-      console.log(
-        'road',
-        look.option.firing.burn,
-        road.price.toFixed(1),
-        road.violation.toFixed(2),
-        '→',
-        settled.total.toFixed(1),
-        settled.unplaced.length,
-        'passes left',
-        budget.passes,
-      )
+    if (!settled) continue
     if (
       !best ||
       settled.unplaced.length < best.unplaced.length ||
@@ -444,8 +439,9 @@ function freely(light: Light): {firstLit: number; lastLit: number; cool: number;
   return {firstLit: light.first, lastLit: light.last, cool: 0.3, leave: 0.01}
 }
 
-/** Begin a day planned again where the plan that was being followed left it. */
-function follow(layout: Layout, jobs: readonly Job[], problem: PlanProblem): void {
+/** Begin a day planned again where the plan that was being followed left it; returns the jobs that are in that plan. */
+function follow(layout: Layout, jobs: readonly Job[], problem: PlanProblem): ReadonlySet<number> {
+  const followed = new Set<number>()
   const seen = new Map<string, number>()
   for (const load of problem.done?.plan?.loads ?? [])
     for (const d of load.dishes) {
@@ -453,12 +449,60 @@ function follow(layout: Layout, jobs: readonly Job[], problem: PlanProblem): voi
       seen.set(d.dish, skip + 1)
       const mine = jobs.flatMap((j, u) => (j.dish.id === d.dish ? [u] : []))
       const u = mine[skip]
-      if (u === undefined || jobs[u]!.since !== null) continue
-      layout.setAtClock(u, load.at, d.zone === undefined ? 3 : whereIndex(d.zone))
+      if (u === undefined) continue
+      followed.add(u)
+      if (jobs[u]!.since === null) layout.setAtClock(u, load.at, d.zone === undefined ? 3 : whereIndex(d.zone))
     }
+  return followed
 }
 
-/** Bring a layout, the simulated curve and the true floor to agree. */
+/**
+ * The plan that is being followed, on the oven as it now is: kept as it stands where it still serves, and moved a little where it does
+ * not. Null where there is none, or more than one fire to choose from, or it will not do.
+ *
+ * @returns `good` where no dish of it is lost and it costs hardly more than it did, so that nothing else need be looked at.
+ */
+function inHand(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  layoutOf: (option: FiringOption) => Layout,
+  simulate: Simulate,
+  light: Light,
+): {settled: Settled; good: boolean} | null {
+  const plan = problem.done?.plan
+  const [option, another] = problem.firings
+  if (!plan || !option || another) return null
+  const layout = layoutOf(option)
+  const followed = follow(layout, jobs, problem)
+  for (let u = 0; u < jobs.length; u++) if (!followed.has(u)) layout.bar(u)
+  // Where its vessels stand is known, but not to which part of the floor each dish was counted when the floor granted it.
+  layout.agreeWith(curveOf(plan.forecast, problem.ambient ?? 20))
+  layout.judge()
+  if (layout.violation > 1e-6)
+    layout.anneal({...freely(light), leave: 0, moves: 'parts', rounds: 60 * layout.n, heat: 5, seed: 29, strict: [1, 30]})
+  // What loads take is added up in the layout, and bends a little in the oven: the curve it is judged on is put right first.
+  const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e} : null))
+  const events = eventsOf(jobs, took, option, layout.phase, layout.lit)
+  layout.agreeWith(curveOf(simulate(option, events, false), problem.ambient ?? 20))
+  layout.judge()
+  const rounds = Math.min(6000, 600 + 100 * layout.n)
+  const from = {...freely(light), leave: 0, rounds, heat: 3, strict: [10, 60]} as const
+  layout.repair()
+  if (layout.violation > 1e-6) layout.anneal({...from, moves: 'small', heat: 0.5, seed: 17})
+  if (layout.violation > 1e-6) layout.anneal({...from, seed: 19})
+  const settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 6}, true)
+  if (!settled) return null
+  const lost = settled.unplaced.length - (jobs.length - followed.size)
+  return {settled, good: lost <= 0 && settled.total <= 1.3 * plan.score.total + 20}
+}
+
+/**
+ * Bring a layout, the simulated curve and the true floor to agree.
+ *
+ * @param budget Simulations left, for this layout and those after it.
+ * @param gently Move as little as may be, and give up, with null, rather than lose a dish.
+ */
 function agree(
   problem: PlanProblem,
   grid: FloorGrid,
@@ -467,7 +511,8 @@ function agree(
   simulate: Simulate,
   light: {readonly first: number; readonly last: number},
   budget: {passes: number},
-): Settled {
+  gently = false,
+): Settled | null {
   const {layout, option: original, index} = look
   const n = jobs.length
   const given = problem.done?.lit ?? null
@@ -475,6 +520,8 @@ function agree(
     modelOf(problem, programOf(problem, index, jobs, grid, given, false, option, limits), jobs, grid, layout.lit)
   /** Small steps where only the curve moved; larger ones where the floor refused; dishes may go where all else failed. */
   const again = (seed: number, why: 'curve' | 'floor' | 'last'): void => {
+    if (gently) layout.repair()
+    if (gently && layout.violation < 1e-6) return
     layout.anneal({
       rounds: Math.min(12000, (600 + 100 * n) * (why === 'floor' ? 2 : 1)),
       heat: {curve: 3, floor: 15, last: 5}[why],
@@ -484,6 +531,7 @@ function agree(
       lastLit: light.last,
       strict: why === 'last' ? [60, 200] : [30, 60],
       leave: why === 'last' ? 0.05 : 0,
+      ...(gently && why === 'curve' ? {moves: 'small', heat: 0.5} : {}),
     })
   }
   let best: Settled | null = null
@@ -494,6 +542,7 @@ function agree(
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= patience || budget.passes <= 0
+    if (gently && giveUp) return null
     if (giveUp && layout.violation > 1e-6) {
       again(401 + pass, 'floor')
       if (layout.violation > 1e-6) again(451 + pass, 'last')
@@ -811,7 +860,7 @@ function eventsOf(
     open.set(from, (open.get(from) ?? 0) + job.handling)
     open.set(e, (open.get(e) ?? 0) + job.handling)
   })
-  for (const [minutes, hands] of open) events.push({minutes, kind: 'door', open: Math.max(0.5, Math.round(hands * 4) / 4)})
+  for (const [minutes, hands] of open) events.push({minutes, kind: 'door', open: doorOpen(hands)})
   return events.sort((a, b) => a.minutes - b.minutes || (a.kind < b.kind ? -1 : a.kind > b.kind ? 1 : 0))
 }
 

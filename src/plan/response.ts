@@ -78,3 +78,8 @@ export function responseOf(
 export function bakeOf(job: Pick<Job, 'dish'>): number {
   return Math.max(rules.tick, 1.2 * job.dish.need.minutes.likely)
 }
+
+/** Minutes the door stands open for so many minutes of hands: to the quarter, and half a minute at least. */
+export function doorOpen(hands: number): number {
+  return Math.max(0.5, Math.round(hands * 4) / 4)
+}
