@@ -7,23 +7,24 @@ import {chmodSync, existsSync, readdirSync, readFileSync, rmSync, writeFileSync}
 import {join} from 'node:path'
 import {build} from 'esbuild'
 
-for (const made of ['hearthfall.js', 'index.js', 'parts', 'types', 'LICENCES.txt'])
-  rmSync(`dist/${made}`, {recursive: true, force: true})
-const common = {bundle: true, format: 'esm', platform: 'node', target: 'node20', legalComments: 'none', logLevel: 'warning'}
-await build({...common, entryPoints: {index: 'src/index.ts'}, outdir: 'dist', packages: 'external'})
+rmSync('dist/parts', {recursive: true, force: true})
+for (const made of existsSync('dist') ? readdirSync('dist') : [])
+  if (/^(?:hearthfall\.js|index\.js|command\.cjs|code-.*|types|LICENCES\.txt)$/.test(made))
+    rmSync(join('dist', made), {recursive: true, force: true})
+const common = {bundle: true, platform: 'node', target: 'node20', legalComments: 'none', logLevel: 'warning'}
+await build({...common, format: 'esm', entryPoints: {index: 'src/index.ts'}, outdir: 'dist', packages: 'external'})
+await build({...common, format: 'esm', entryPoints: {hearthfall: 'src/cli/start.ts'}, outdir: 'dist'})
 const {metafile} = await build({
   ...common,
-  entryPoints: {hearthfall: 'src/cli/main.ts'},
-  outdir: 'dist',
-  splitting: true,
-  chunkNames: 'parts/[name]-[hash]',
+  format: 'cjs',
+  entryPoints: ['src/cli/command.ts'],
+  outfile: 'dist/command.cjs',
   metafile: true,
-  // Half the size is half the time to read it in at every start.
   minify: true,
   // Needed only when something is written; they look for their own file names, which a bundle does not keep.
   external: ['write-file-atomic', 'proper-lockfile'],
-  // Some dependencies are CommonJS and ask for Node's own modules by `require`.
-  banner: {js: "import {createRequire as requireOf} from 'node:module'; const require = requireOf(import.meta.url);"},
+  // As the start of the command gives it.
+  define: {'import.meta.url': '__url'},
 })
 chmodSync('dist/hearthfall.js', 0o755)
 
@@ -43,3 +44,6 @@ if (process.argv.includes('--types')) {
   execFileSync(process.execPath, ['node_modules/typescript/bin/tsc', '-p', 'tsconfig.build.json'], {stdio: 'inherit'})
 }
 if (existsSync('scripts/build-page.mjs')) execFileSync(process.execPath, ['scripts/build-page.mjs'], {stdio: 'inherit'})
+
+// Last, since the command may ask for the page: each kind of work is done once, and what V8 made of the script by then is kept.
+execFileSync(process.execPath, ['--import', 'tsx', 'scripts/keep-code.ts'], {stdio: 'inherit'})

@@ -113,7 +113,9 @@ export class Layout {
   // Scratch of one evaluation.
   readonly #openings: Int32Array
   readonly #handsAt: Float64Array
-  readonly #mark: Uint8Array
+  /** A bit a tick: at which something is set in or drawn, and at which the door is opened. */
+  readonly #marks: Int32Array
+  readonly #doors: Int32Array
   readonly #rise: Float64Array[]
   readonly #started: Float64Array[]
   readonly #lanes: Int32Array[]
@@ -205,7 +207,8 @@ export class Layout {
     this.#awake = new Uint8Array(ticks)
     this.#openings = new Int32Array(ticks + 1)
     this.#handsAt = new Float64Array(ticks + 1)
-    this.#mark = new Uint8Array(ticks + 1)
+    this.#marks = new Int32Array((ticks >> 5) + 1)
+    this.#doors = new Int32Array((ticks >> 5) + 1)
     this.#rise = [0, 1, 2].map(() => new Float64Array(ticks + 1))
     this.#started = [0, 1, 2].map(() => new Float64Array(ticks + 1))
     this.#lanes = [0, 1, 2].map(() => new Int32Array(ticks + 1))
@@ -422,8 +425,15 @@ export class Layout {
     const own = this.#own
     let cost = 0
     let violation = 0
+    const doorsAt = this.#doors
     O.fill(0)
-    for (let u = 0; u < n; u++) if (placed[u] && !this.#fixed[u]) O[s[u]!]!++
+    doorsAt.fill(0)
+    for (let u = 0; u < n; u++)
+      if (placed[u] && !this.#fixed[u]) {
+        const at = s[u]!
+        O[at]!++
+        doorsAt[at >> 5]! |= 1 << (at & 31)
+      }
     for (let u = 0; u < n; u++) {
       e[u] = -1
       if (!placed[u]) {
@@ -444,12 +454,15 @@ export class Layout {
     for (let round = 0; round < 2; round++)
       for (let u = 0; u < n; u++) {
         if (!placed[u]) continue
-        if (e[u]! >= 0) O[e[u]!]!--
-        e[u] = this.#draw(u, clock0)
-        O[e[u]!]!++
+        const was = e[u]!
+        if (was >= 0 && --O[was]! === 0) doorsAt[was >> 5]! &= ~(1 << (was & 31))
+        const at = this.#draw(u, clock0)
+        e[u] = at
+        O[at]!++
+        doorsAt[at >> 5]! |= 1 << (at & 31)
       }
     const hands = this.#handsAt
-    const mark = this.#mark
+    const marks = this.#marks
     // Not taken apart by patterns: that makes an iterator at every judgement.
     const rise0 = this.#rise[0]!
     const rise1 = this.#rise[1]!
@@ -460,7 +473,6 @@ export class Layout {
     const lanes2 = this.#lanes[2]!
     let usedTicks = 0
     let lo = ticks
-    let hi = 0
     const hotEnd = this.#hotEnd()
     for (let u = 0; u < n; u++) {
       if (!placed[u]) continue
@@ -470,7 +482,6 @@ export class Layout {
       const area = this.#area[u]!
       const fixed = this.#fixed[u] === 1
       if (start < lo) lo = start
-      if (end > hi) hi = end
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
       if (late > 0) cost += weights.late * late
@@ -501,8 +512,8 @@ export class Layout {
       const until = Math.min(end, own.done[u]!, hotEnd)
       const from = Math.max(start, this.#ready)
       if (until > from) usedTicks += area * (until - from)
-      mark[start] = 1
-      mark[end] = 1
+      marks[start >> 5]! |= 1 << (start & 31)
+      marks[end >> 5]! |= 1 << (end & 31)
       hands[end] = hands[end]! + this.#handling[u]!
       if (where === 0 || where === 3) {
         const part = where === 3 ? area * this.#share[0] : area
@@ -544,12 +555,10 @@ export class Layout {
     let over = 0
     let full = 0
     let since = lo
-    for (let k = lo; k <= hi; k++) {
-      if (mark[k] === 0) continue
+    for (let k = nextBit(marks, lo); k >= 0; k = nextBit(marks, k + 1)) {
       if (over > 0) violation += broken.floor * over * (k - since)
       if (full > 0) crowd += full * (k - since)
       since = k
-      mark[k] = 0
       if (O[k]! > 0) doors++
       if (hands[k]! > spare) violation += broken.hands * (0.5 + hands[k]! - spare)
       inside0 += rise0[k]!
@@ -577,6 +586,7 @@ export class Layout {
       lanes1[k] = 0
       lanes2[k] = 0
     }
+    marks.fill(0)
     const gap = rules.settleIn.minutes / rules.tick
     for (const f of this.#falls) {
       if (!placed[f]) continue
@@ -641,11 +651,11 @@ export class Layout {
       const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
       const b = this.#shift[this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
-      for (let t = k + 1; t <= wall; t++) {
+      // It stays until the door is opened for another, as long as it stays hot and nobody waits for it.
+      for (let t = nextBit(this.#doors, k + 1); t >= 0 && t <= wall; t = nextBit(this.#doors, t + 1)) {
+        if (!awake[t]) continue
         if (a * T[t]! + b < least) break
-        const more = weights.late * Math.max(0, clock0 + t * rules.tick - due) - at
-        if (O[t]! > 0 && awake[t]) return more < weights.opening ? t : k
-        if (more >= weights.opening) break
+        return weights.late * Math.max(0, clock0 + t * rules.tick - due) - at < weights.opening ? t : k
       }
       return k
     }
@@ -1108,6 +1118,19 @@ export class Layout {
     }
     this.judge()
   }
+}
+
+/** The first set bit of a row of bits, from one on; −1 where there is none. */
+function nextBit(bits: Int32Array, from: number): number {
+  let i = from >> 5
+  if (i >= bits.length) return -1
+  let word = bits[i]! & (-1 << (from & 31))
+  while (word === 0) {
+    i++
+    if (i >= bits.length) return -1
+    word = bits[i]!
+  }
+  return (i << 5) + 31 - Math.clz32(word & -word)
 }
 
 /** What `Layout` knows of each job, by its number. */

@@ -273,8 +273,10 @@ function settleLoaded(
   }
   const asBefore = given === null ? null : inHand(problem, grid, jobs, layoutOf, simulate, {first, last})
   if (asBefore && (asBefore.good || !full)) return asBefore.settled
+  // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
+  const layouts = problem.firings.map(layoutOf)
   const looks = problem.firings.map((option, index) => {
-    const layout = layoutOf(option)
+    const layout = layouts[index]!
     layout.begin()
     follow(layout, jobs, problem)
     const short = given === null ? 300 + 25 * n : 200 + 30 * n
@@ -293,7 +295,7 @@ function settleLoaded(
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
-  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 5 * looks[0]!.price + 100))
+  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 3 * looks[0]!.price + 60))
   const laid = contenders.map((look, i) => {
     const roads = layOut(look.layout, {first, last}, full ? 2 : 1)
     tick(0.4 + (0.1 * (i + 1)) / contenders.length)
@@ -305,7 +307,7 @@ function settleLoaded(
     // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
     const limit = least.violation < 1e-6 ? 1.1 * least.price + 10 : 1.2 * least.price + 40
     if (i > 0 && some[0]!.price > limit) return []
-    return (full && given === null ? layOutMore(look.layout, {first, last}, some, i === 0 ? 2 : 0) : some).map((road) => ({
+    return (full && given === null ? layOutMore(look.layout, {first, last}, some, i === 0 ? 1 : 0) : some).map((road) => ({
       look,
       road,
     }))
