@@ -296,6 +296,11 @@ export class State {
   }
 }
 
+/** Dishes without a place that are tried in a round, besides those just taken out. */
+const WAITING = 4
+/** How much more of a rise is put up with while a dish has no place. */
+const WAITING_HEAT = 20
+
 export interface SearchOptions {
   readonly rounds: number
   readonly seed?: number
@@ -409,8 +414,16 @@ export function search(model: Model, options: SearchOptions): Found {
       for (let i = 0; i < size && i < near.length; i++) out.push(near[i]!.u)
     } else for (let i = 0; i < size; i++) out.push(pick(n))
     for (const v of out) state.remove(v)
-    const todo = []
+    const todo: number[] = []
     for (let v = 0; v < n; v++) if (state.chosen[v]! < 0) todo.push(v)
+    if (todo.length > out.length + WAITING) {
+      // Far more than the oven holds: of those that have waited longer only some are tried, or a round takes as long as all their lists.
+      const fresh = new Set(out)
+      const waited = todo.filter((v) => !fresh.has(v))
+      shuffle(waited, random)
+      todo.length = 0
+      todo.push(...fresh, ...waited.slice(0, WAITING))
+    }
     if (gift >= 0 && gift < model.ticks) state.openings[gift]!++
     else gift = -1
     if (ban >= 0 || random() < 0.7) {
@@ -425,7 +438,8 @@ export function search(model: Model, options: SearchOptions): Found {
       state.recount()
     }
     const cost = state.cost
-    const heat = heat0 * (1 - round / options.rounds)
+    // Which dish is left out matters little beside that one is: while any is, the search goes over worse ground.
+    const heat = heat0 * (1 - round / options.rounds) * (state.gone > 0 ? WAITING_HEAT : 1)
     if (
       cost < currentCost - 1e-9 ||
       (!options.calm && cost <= currentCost) ||
