@@ -540,7 +540,9 @@ export function placeDay(
   known: ReadonlyMap<ToPlace, readonly Placed[]> = new Map(),
 ): {placed: Standing[]; refused: ToPlace[]} {
   let best: {placed: Standing[]; refused: ToPlace[]} | null = null
-  if (known.size > 0) {
+  // A day planned again has its places: it is soon seen whether they will do, and the plan can move instead.
+  const again = known.size > 0
+  if (again) {
     // Where each was meant to stand comes first: a day planned again should not be laid out anew. What finds no place is given one
     // before the others, which then keep theirs where they still can.
     let items = [...day].sort((a, b) => (known.has(b) ? 1 : 0) - (known.has(a) ? 1 : 0) || dayOrders[0]!(a, b) || a.from - b.from)
@@ -553,7 +555,7 @@ export function placeDay(
   }
   for (const order of dayOrders) {
     let items = [...day].sort((a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first)
-    for (const style of dayStyles) {
+    for (const style of again ? dayStyles.slice(0, 2) : dayStyles) {
       const result = tryDay(grid, fixed, items, style)
       if (result.refused.length === 0) return result
       if (!best || result.refused.length < best.refused.length) best = result
@@ -563,7 +565,7 @@ export function placeDay(
   // Other orders, disturbed at random (a fixed seed), the refused always first.
   const random = generator(97)
   const pick = (k: number): number => Math.floor(random() * k)
-  for (let i = 0; i < disturbed && best; i++) {
+  for (let i = 0; i < (again ? disturbed / 4 : disturbed) && best; i++) {
     const refused = best.refused
     const rest = day.filter((item) => !refused.includes(item))
     rest.sort(
@@ -600,50 +602,43 @@ function tryDay(
   const clear = grid.ground.rules.clearance - 1e-9
   const placed: Standing[] = []
   const refused: ToPlace[] = []
-  const bodies = new Map<Standing, Body>(fixed.map((f) => [f, bodyOf(f)]))
+  const bodies = new Map<Standing, Body>(fixed.map((f) => [f, bodyStanding(f)]))
   for (const item of items) {
-    const all = candidates(grid, item.dish.vessel)
+    const seats = seatsOf(grid, item.dish.vessel)
     // What shares its time, and who passes whom: `passes`, it is carried in or out while the other stands; `isPassed`, the other is.
     const near: {body: Body; passes: boolean; isPassed: boolean}[] = []
     for (const [o, body] of bodies)
       if (o.from < item.to && item.from < o.to)
         near.push({body, passes: o.from < item.from || item.to < o.to, isPassed: item.from < o.from || o.to < item.to})
-    let last = 0
-    const bars = (c: Body, i: number): boolean => {
-      const {body, passes, isPassed} = near[i]!
-      return gap(c, body) < clear || (passes && blocks(grid.ground, body, c)) || (isPassed && blocks(grid.ground, c, body))
-    }
-    const free = (c: Body): boolean => {
-      if (!item.fits[zoneAt(grid, c.y)]) return false
-      // What stood in the way of the last place most often stands in the way of the next.
-      if (last < near.length && bars(c, last)) return false
-      for (let i = 0; i < near.length; i++)
-        if (i !== last && bars(c, i)) {
-          last = i
-          return false
-        }
-      return true
-    }
     const mine: Standing[] = []
     const chosen: Body[] = []
-    const before = known.get(item)?.map((p) => ({
-      x: p.x,
-      y: p.y,
-      ...halves(item.dish.vessel, Math.abs(Math.sin(p.turn)) > 0.5),
-    }))
-    const kept = before !== undefined && before.length === item.count && before.every(free) ? before : []
-    const order = kept.length > 0 ? [] : ordered(grid, item.dish.vessel, style, item.where)
-    for (const c of kept) {
-      chosen.push(c)
-      mine.push(standingAt(item, mine.length, c))
-    }
-    next: for (const i of order) {
-      if (mine.length === item.count) break
-      const c = all[i]!
-      for (const o of chosen) if (gap(c, o) < clear) continue next
-      if (!free(c)) continue
-      chosen.push(c)
-      mine.push(standingAt(item, mine.length, c))
+    const before = known.get(item)?.map((p) => bodyKept(p, item.dish.vessel))
+    const free = (c: Body): boolean =>
+      item.fits[zoneAt(grid, c.y)] &&
+      near.every(
+        ({body, passes, isPassed}) =>
+          gap(c, body) >= clear && !(passes && blocks(grid.ground, body, c)) && !(isPassed && blocks(grid.ground, c, body)),
+      )
+    if (before !== undefined && before.length === item.count && before.every(free))
+      for (const c of before) {
+        chosen.push(c)
+        mine.push(standingAt(item, mine.length, c))
+      }
+    else {
+      const open = new Int32Array(seats.words)
+      for (let z = 0; z < 3; z++) if (item.fits[z]) for (let w = 0; w < open.length; w++) open[w]! |= seats.zones[z]![w]!
+      const bar = (bits: Int32Array): void => {
+        for (let w = 0; w < open.length; w++) open[w]! &= ~bits[w]!
+      }
+      for (const {body, passes, isPassed} of near) bar(barred(grid, seats, body, passes, isPassed))
+      for (const i of ordered(grid, item.dish.vessel, style, item.where)) {
+        if (mine.length === item.count) break
+        if (((open[i >> 5]! >> (i & 31)) & 1) === 0) continue
+        const c = seats.bodies[i]!
+        chosen.push(c)
+        mine.push(standingAt(item, mine.length, c))
+        if (mine.length < item.count) bar(barred(grid, seats, c, false, false))
+      }
     }
     if (mine.length < item.count) {
       refused.push(item)
@@ -655,6 +650,84 @@ function tryDay(
     })
   }
   return {placed, refused}
+}
+
+/** The places of one vessel as rows of bits. */
+interface Seats {
+  readonly bodies: readonly Body[]
+  readonly words: number
+  /** Those in the back, the middle and the mouth. */
+  readonly zones: readonly Int32Array[]
+  /** Those that a body bars, by who is carried past whom: the same few bodies come again and again. */
+  readonly barred: Map<Body, (Int32Array | undefined)[]>
+}
+
+const seats = new WeakMap<readonly Body[], Seats>()
+/** Bodies remembered for one vessel. */
+const MOST = 3000
+
+function seatsOf(grid: FloorGrid, vessel: Vessel): Seats {
+  const bodies = candidates(grid, vessel)
+  const found = seats.get(bodies)
+  if (found) return found
+  const words = (bodies.length + 31) >> 5
+  const zones = [0, 1, 2].map(() => new Int32Array(words))
+  bodies.forEach((b, i) => {
+    zones[zoneAt(grid, b.y)]![i >> 5]! |= 1 << (i & 31)
+  })
+  const made: Seats = {bodies, words, zones, barred: new Map()}
+  seats.set(bodies, made)
+  return made
+}
+
+/**
+ * The places that a body bars.
+ *
+ * @param passes The vessel is carried in or out while the other stands.
+ * @param isPassed The other is carried in or out while the vessel stands.
+ */
+function barred(grid: FloorGrid, seats: Seats, other: Body, passes: boolean, isPassed: boolean): Int32Array {
+  const how = (passes ? 1 : 0) + (isPassed ? 2 : 0)
+  let mine = seats.barred.get(other)
+  if (!mine) {
+    if (seats.barred.size >= MOST) seats.barred.clear()
+    mine = []
+    seats.barred.set(other, mine)
+  }
+  const found = mine[how]
+  if (found) return found
+  const clear = grid.ground.rules.clearance - 1e-9
+  const bits = new Int32Array(seats.words)
+  const {bodies} = seats
+  for (let i = 0; i < bodies.length; i++) {
+    const c = bodies[i]!
+    if (gap(c, other) < clear || (passes && blocks(grid.ground, other, c)) || (isPassed && blocks(grid.ground, c, other)))
+      bits[i >> 5]! |= 1 << (i & 31)
+  }
+  mine[how] = bits
+  return bits
+}
+
+const standing = new WeakMap<Standing, Body>()
+const kept = new WeakMap<Placed, Body>()
+
+/** One body for a vessel that stands, so that what it bars is reckoned once. */
+function bodyStanding(s: Standing): Body {
+  let body = standing.get(s)
+  if (!body) {
+    body = bodyOf(s)
+    standing.set(s, body)
+  }
+  return body
+}
+
+function bodyKept(p: Placed, vessel: Vessel): Body {
+  let body = kept.get(p)
+  if (!body) {
+    body = {x: p.x, y: p.y, ...halves(vessel, Math.abs(Math.sin(p.turn)) > 0.5)}
+    kept.set(p, body)
+  }
+  return body
 }
 
 /** Every scorer's value lies above −`SHIFT`; values nearer than 1/`FINE` are alike. */

@@ -458,6 +458,9 @@ function follow(layout: Layout, jobs: readonly Job[], problem: PlanProblem): Rea
   return followed
 }
 
+/** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
+const DEARER = {times: 1.5, more: 60} as const
+
 /**
  * The plan that is being followed, on the oven as it now is: kept as it stands where it still serves, and moved a little where it does
  * not. Null where there is none, or more than one fire to choose from, or it will not do.
@@ -496,7 +499,7 @@ function inHand(
   const settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 6}, true)
   if (!settled) return null
   const lost = settled.unplaced.length - (jobs.length - followed.size)
-  return {settled, good: lost <= 0 && settled.total <= 1.3 * plan.score.total + 20}
+  return {settled, good: lost <= 0 && settled.total <= DEARER.times * plan.score.total + DEARER.more}
 }
 
 /**
