@@ -328,9 +328,7 @@ export function placeLoad(
   ]
   const opens = new Map(load.map((item) => [item, openFor(grid, standing, item)]))
   for (const [item, open] of opens) {
-    let room = 0
-    for (const f of open.free) room += f
-    if (room === 0) return {ok: false, dish: item.dish.id, first: item.first, found: 0}
+    if (open.free.every((word) => word === 0)) return {ok: false, dish: item.dish.id, first: item.first, found: 0}
   }
   const tried = new Set<string>()
   for (const strict of [true, false])
@@ -416,58 +414,15 @@ function footprintArea(v: Vessel): number {
 interface Open {
   readonly item: ToPlace
   readonly bodies: readonly Body[]
-  readonly free: Uint8Array
+  /** A bit a candidate. */
+  readonly free: Int32Array
 }
 
 function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace): Open {
-  const bodies = candidates(grid, item.dish.vessel)
-  const free = new Uint8Array(bodies.length)
-  for (let i = 0; i < bodies.length; i++) if (item.fits[zoneAt(grid, bodies[i]!.y)]) free[i] = 1
-  for (const s of standing) {
-    const open = besides(grid, item.dish.vessel, bodies, bodyOf(s), true, s.to < item.to)
-    for (let i = 0; i < free.length; i++) free[i]! &= open[i]!
-  }
-  return {item, bodies, free}
-}
-
-const remembered = new WeakMap<FloorGrid, Map<string, Uint8Array>>()
-
-/**
- * Which places of a vessel leave room beside one that stands, and a way in and out. The search asks for the same pairs again and again, so
- * each is reckoned once for a floor.
- *
- * @param passes The vessel is carried in or out while the other stands.
- * @param isPassed The other is carried in or out while the vessel stands.
- */
-function besides(
-  grid: FloorGrid,
-  vessel: Vessel,
-  bodies: readonly Body[],
-  other: Body,
-  passes: boolean,
-  isPassed: boolean,
-): Uint8Array {
-  let known = remembered.get(grid)
-  if (!known) {
-    known = new Map()
-    remembered.set(grid, known)
-  }
-  const f = vessel.footprint
-  const size = f.shape === 'circle' ? `${f.diameter}` : `${f.length}x${f.width}`
-  const key = `${size} ${vessel.height} ${other.x} ${other.y} ${other.hx} ${other.hy} ${other.round} ${passes} ${isPassed}`
-  const found = known.get(key)
-  if (found) return found
-  const clear = grid.ground.rules.clearance - 1e-9
-  const open = new Uint8Array(bodies.length)
-  for (let i = 0; i < bodies.length; i++) {
-    const c = bodies[i]!
-    if (gap(c, other) < clear) continue
-    if (passes && blocks(grid.ground, other, c)) continue
-    if (isPassed && blocks(grid.ground, c, other)) continue
-    open[i] = 1
-  }
-  known.set(key, open)
-  return open
+  const seats = seatsOf(grid, item.dish.vessel)
+  const free = inZones(seats, item.fits)
+  for (const s of standing) bar(free, barred(grid, seats, bodyStanding(s), true, s.to < item.to))
+  return {item, bodies: seats.bodies, free}
 }
 
 /** The `nth` vessel of an item (from 0) where a body stands. */
@@ -499,7 +454,7 @@ function tryPlace(
     let found = 0
     next: for (const i of ordered(grid, item.dish.vessel, style, item.where)) {
       if (found === item.count) break
-      if (free[i] === 0) continue
+      if (!isSet(free, i)) continue
       const c = bodies[i]!
       if (strict && item.where <= 2 && zoneAt(grid, c.y) !== item.where) continue
       for (const o of fresh) if (gap(c, o.body) < clear) continue next
@@ -625,19 +580,15 @@ function tryDay(
         mine.push(standingAt(item, mine.length, c))
       }
     else {
-      const open = new Int32Array(seats.words)
-      for (let z = 0; z < 3; z++) if (item.fits[z]) for (let w = 0; w < open.length; w++) open[w]! |= seats.zones[z]![w]!
-      const bar = (bits: Int32Array): void => {
-        for (let w = 0; w < open.length; w++) open[w]! &= ~bits[w]!
-      }
-      for (const {body, passes, isPassed} of near) bar(barred(grid, seats, body, passes, isPassed))
+      const open = inZones(seats, item.fits)
+      for (const {body, passes, isPassed} of near) bar(open, barred(grid, seats, body, passes, isPassed))
       for (const i of ordered(grid, item.dish.vessel, style, item.where)) {
         if (mine.length === item.count) break
-        if (((open[i >> 5]! >> (i & 31)) & 1) === 0) continue
+        if (!isSet(open, i)) continue
         const c = seats.bodies[i]!
         chosen.push(c)
         mine.push(standingAt(item, mine.length, c))
-        if (mine.length < item.count) bar(barred(grid, seats, c, false, false))
+        if (mine.length < item.count) bar(open, barred(grid, seats, c, false, false))
       }
     }
     if (mine.length < item.count) {
@@ -678,6 +629,21 @@ function seatsOf(grid: FloorGrid, vessel: Vessel): Seats {
   const made: Seats = {bodies, words, zones, barred: new Map()}
   seats.set(bodies, made)
   return made
+}
+
+/** The places in the parts of the floor whose heat is right. */
+function inZones(seats: Seats, fits: readonly boolean[]): Int32Array {
+  const open = new Int32Array(seats.words)
+  for (let z = 0; z < 3; z++) if (fits[z]) for (let w = 0; w < open.length; w++) open[w]! |= seats.zones[z]![w]!
+  return open
+}
+
+function bar(open: Int32Array, bits: Int32Array): void {
+  for (let w = 0; w < open.length; w++) open[w]! &= ~bits[w]!
+}
+
+function isSet(bits: Int32Array, i: number): boolean {
+  return ((bits[i >> 5]! >> (i & 31)) & 1) === 1
 }
 
 /**

@@ -298,8 +298,9 @@ export class State {
 
 /** Dishes without a place that are tried in a round, besides those just taken out. */
 const WAITING = 4
-/** How much more of a rise is put up with while a dish has no place. */
+/** How much more of a rise is put up with while a dish has no place, and how many are a few. */
 const WAITING_HEAT = 20
+const FEW = 2
 
 export interface SearchOptions {
   readonly rounds: number
@@ -438,8 +439,8 @@ export function search(model: Model, options: SearchOptions): Found {
       state.recount()
     }
     const cost = state.cost
-    // Which dish is left out matters little beside that one is: while any is, the search goes over worse ground.
-    const heat = heat0 * (1 - round / options.rounds) * (state.gone > 0 ? WAITING_HEAT : 1)
+    // Which dish is left out matters little beside that one is: while a few are, the search goes over worse ground.
+    const heat = heat0 * (1 - round / options.rounds) * (state.gone > 0 && state.gone <= FEW ? WAITING_HEAT : 1)
     if (
       cost < currentCost - 1e-9 ||
       (!options.calm && cost <= currentCost) ||
