@@ -137,7 +137,7 @@ export function pastFirings(oven: OvenSpec, past: readonly PastReading[], runs =
         const trace = runs.simulate({
           firing: {wood: rate * minutes, burn: minutes, soak},
           hours: Math.ceil(at / 5 + 1) / 12,
-          stepScale: COARSE,
+          stepScale: 2 * COARSE,
         })
         const curve = seen.of === 'floor' ? trace.floor : seen.of === 'vault' ? trace.vault : trace.baking
         return sampleAt(curve, trace.step, at) - oven.ambient

@@ -512,6 +512,7 @@ export class Layout {
       const until = Math.min(end, own.done[u]!, hotEnd)
       const from = Math.max(start, this.#ready)
       if (until > from) usedTicks += area * (until - from)
+      if (end - start >= LONG && where < 3) cost += DEEPER * where
       marks[start >> 5]! |= 1 << (start & 31)
       marks[end >> 5]! |= 1 << (end & 31)
       hands[end] = hands[end]! + this.#handling[u]!
@@ -1167,6 +1168,9 @@ const ROOMY = 0.8
 const EASY = 0.4
 /** Price of setting in what falls from very hot while white bread or pies bake (the 1829 order the other way about). */
 const AMONG_CRUSTS = 10
+/** A stay is long from so many ticks, and it costs so much for each part of the floor by which it is nearer the mouth than the back. */
+const LONG = 24
+const DEEPER = 1.5
 /** Weight of floor that stands in the way at an opening, against a crowded tick. */
 const IN_THE_WAY = 5
 /** Steps in which the lighting is moved, min. */

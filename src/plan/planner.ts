@@ -295,9 +295,9 @@ function settleLoaded(
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
-  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 3 * looks[0]!.price + 60))
+  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 5 * looks[0]!.price + 100))
   const laid = contenders.map((look, i) => {
-    const roads = layOut(look.layout, {first, last}, full ? 2 : 1)
+    const roads = layOut(look.layout, {first, last}, full && i < 2 ? 2 : 1)
     tick(0.4 + (0.1 * (i + 1)) / contenders.length)
     return {look, roads}
   })
@@ -362,6 +362,8 @@ const SOFT = 10
 /** Broken limits that no closer look will mend. */
 const OVERFULL = 30
 
+/** Annealings from some heat once a layout agrees with its curve. */
+const POLISHES = 1
 /** A layout to begin from. */
 interface Road {
   readonly laid: readonly Laid[]
@@ -541,13 +543,15 @@ function agree(
   }
   let best: Settled | null = null
   let more = 0
+  let polished = 0
   layout.judge()
   // After so many rounds what still cannot be kept is left out, so that the rest can be right; every round then loses one at least.
-  const patience = 7
+  let patience = 7
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= patience || budget.passes <= 0
     if (gently && giveUp) return null
+    if (giveUp && best?.unplaced.length === 0) return best
     if (giveUp && layout.violation > 1e-6) {
       again(401 + pass, 'floor')
       if (layout.violation > 1e-6) again(451 + pass, 'last')
@@ -610,6 +614,21 @@ function agree(
         (unplaced.length === best.unplaced.length && settled.total < best.total)
       )
         best = settled
+      if (best.unplaced.length === 0 && !gently && polished < POLISHES && budget.passes > 0) {
+        // On the curve put right, once or twice more from some heat: the layout was annealed on a curve a few degrees off.
+        layout.agreeWith(curve)
+        layout.anneal({
+          ...freely(light),
+          leave: 0,
+          rounds: Math.ceil(0.7 * earnest(n)),
+          heat: [12, 6][polished]!,
+          seed: 701 + polished,
+          strict: [20, 60],
+        })
+        polished++
+        patience = pass + 4
+        continue
+      }
       if (best.unplaced.length === 0 || more >= 2 || budget.passes <= 0) return best
       // Something is left out: once more, from here.
       more++
@@ -913,7 +932,7 @@ function boundOf(problem: PlanProblem, settled: Settled): number | null {
   // A plan made again also pays for what it moves, so the two would not be alike.
   if (settled.unplaced.length > 0 || problem.done?.plan) return null
   const n = settled.model.jobs.length
-  const rounds = n > 150 ? 40 : n > 60 ? 120 : 200
+  const rounds = n > 150 ? 40 : n > 60 ? 120 : 160
   const mine = lowerBound(settled.model, settled.total, rounds)
   return Math.min(mine.bound, settled.total)
 }
