@@ -27,6 +27,8 @@ say(`file: ${(statSync(file).size / 1024 / 1024).toFixed(2)} MB`)
 const browser = await launch()
 const slow = async (rate: number) => {
   const context = await browser.newContext({viewport: {width: 360, height: 740}, hasTouch: true, isMobile: true})
+  // tsx names functions by a helper that the page has not.
+  await context.addInitScript('globalThis.__name = (f) => f')
   const page = await context.newPage()
   const cdp = await context.newCDPSession(page)
   await cdp.send('Emulation.setCPUThrottlingRate', {rate})

@@ -1052,8 +1052,30 @@ export class Layout {
     return found !== null
   }
 
+  /** The cheapest times and parts of the floor for a job that is out, at which nothing more is broken; some ticks apart. */
+  seatsFor(u: number, count: number): {s: number; w: number}[] {
+    this.judge()
+    const most = this.violation + SLIGHT
+    const found: {s: number; w: number; price: number}[] = []
+    for (const w of this.#wheres[u]!)
+      for (let k = Math.max(this.#from[u]!, this.#now); k <= this.#to[u]!; k++) {
+        if (!this.awake(k)) continue
+        this.set(u, k, w)
+        this.judge()
+        if (this.violation <= most) found.push({s: k, w, price: this.cost + HARD * this.violation})
+      }
+    this.takeOut(u)
+    this.judge()
+    const out: {s: number; w: number}[] = []
+    for (const f of found.sort((a, b) => a.price - b.price || a.s - b.s || a.w - b.w)) {
+      if (out.length === count) break
+      if (!out.some((o) => Math.abs(o.s - f.s) < APART && o.w === f.w)) out.push({s: f.s, w: f.w})
+    }
+    return out
+  }
+
   /** The job without which least is broken, and least lost; −1 where none can be left out. */
-  leastLoss(): number {
+  #leastLoss(): number {
     let victim = -1
     let least = Number.POSITIVE_INFINITY
     for (let u = 0; u < this.n; u++) {
@@ -1090,34 +1112,11 @@ export class Layout {
   prune(): void {
     const bound = this.#unavoidable() + 1e-6
     while (this.violation > bound) {
-      const victim = this.leastLoss()
+      const victim = this.#leastLoss()
       if (victim < 0) break
       this.takeOut(victim)
       this.judge()
     }
-  }
-
-  /** Try to put what was left out in anywhere, breaking nothing. */
-  refill(): void {
-    const bound = this.#unavoidable() + 1e-6
-    for (let u = 0; u < this.n; u++) {
-      if (this.placed[u] || this.#barred[u] || !this.possible(u)) continue
-      let found: {s: number; w: number} | null = null
-      let least = Number.POSITIVE_INFINITY
-      for (const w of this.#wheres[u]!)
-        for (let k = Math.max(this.#from[u]!, this.#now); k <= this.#to[u]!; k++) {
-          if (!this.awake(k)) continue
-          this.set(u, k, w)
-          this.judge()
-          if (this.violation < bound && this.cost < least) {
-            least = this.cost
-            found = {s: k, w}
-          }
-        }
-      if (found) this.set(u, found.s, found.w)
-      else this.takeOut(u)
-    }
-    this.judge()
   }
 }
 
@@ -1157,6 +1156,9 @@ function copyKnown(from: Known, to: Known): void {
 
 /** The moves that keep a day much as it is: an opening, or all from it on, and beyond 0.8 a single dish, a little earlier or later. */
 const SMALL = [0.52, 1] as const
+/** What a place may break and still be tried on the true oven, and ticks between two places tried. */
+const SLIGHT = 1
+const APART = 3
 /** Ticks within which a dish is moved first. */
 const NEAR = 12
 /** Share of the moves that look for the best of so many places. */

@@ -613,13 +613,13 @@ interface Seats {
   readonly barred: Map<Body, (Int32Array | undefined)[]>
 }
 
-const seats = new WeakMap<readonly Body[], Seats>()
+const seatings = new WeakMap<readonly Body[], Seats>()
 /** Bodies remembered for one vessel. */
 const MOST = 3000
 
 function seatsOf(grid: FloorGrid, vessel: Vessel): Seats {
   const bodies = candidates(grid, vessel)
-  const found = seats.get(bodies)
+  const found = seatings.get(bodies)
   if (found) return found
   const words = (bodies.length + 31) >> 5
   const zones = [0, 1, 2].map(() => new Int32Array(words))
@@ -627,7 +627,7 @@ function seatsOf(grid: FloorGrid, vessel: Vessel): Seats {
     zones[zoneAt(grid, b.y)]![i >> 5]! |= 1 << (i & 31)
   })
   const made: Seats = {bodies, words, zones, barred: new Map()}
-  seats.set(bodies, made)
+  seatings.set(bodies, made)
   return made
 }
 
@@ -674,24 +674,24 @@ function barred(grid: FloorGrid, seats: Seats, other: Body, passes: boolean, isP
   return bits
 }
 
-const standing = new WeakMap<Standing, Body>()
-const kept = new WeakMap<Placed, Body>()
+const bodiesStanding = new WeakMap<Standing, Body>()
+const bodiesKept = new WeakMap<Placed, Body>()
 
 /** One body for a vessel that stands, so that what it bars is reckoned once. */
 function bodyStanding(s: Standing): Body {
-  let body = standing.get(s)
+  let body = bodiesStanding.get(s)
   if (!body) {
     body = bodyOf(s)
-    standing.set(s, body)
+    bodiesStanding.set(s, body)
   }
   return body
 }
 
 function bodyKept(p: Placed, vessel: Vessel): Body {
-  let body = kept.get(p)
+  let body = bodiesKept.get(p)
   if (!body) {
     body = {x: p.x, y: p.y, ...halves(vessel, Math.abs(Math.sin(p.turn)) > 0.5)}
-    kept.set(p, body)
+    bodiesKept.set(p, body)
   }
   return body
 }

@@ -364,6 +364,9 @@ const OVERFULL = 30
 
 /** Annealings from some heat once a layout agrees with its curve. */
 const POLISHES = 1
+/** Places tried for a dish that was left out, and for all of them together. */
+const SEATS_TRIED = 5
+const MOST_TRIALS = 30
 /** A layout to begin from. */
 interface Road {
   readonly laid: readonly Laid[]
@@ -541,29 +544,8 @@ function agree(
       ...(gently && why === 'curve' ? {moves: 'small', heat: 0.5} : {}),
     })
   }
-  let best: Settled | null = null
-  let more = 0
-  let polished = 0
-  layout.judge()
-  // After so many rounds what still cannot be kept is left out, so that the rest can be right; every round then loses one at least.
-  let patience = 7
-  for (let pass = 0; ; pass++) {
-    budget.passes--
-    const giveUp = pass >= patience || budget.passes <= 0
-    if (gently && giveUp) return null
-    if (giveUp && best?.unplaced.length === 0) return best
-    if (giveUp && layout.violation > 1e-6) {
-      again(401 + pass, 'floor')
-      if (layout.violation > 1e-6) again(451 + pass, 'last')
-      // One at a time, the least loss first, and the rest laid out anew: without it the oven is hotter, which moves them all.
-      for (let out = 0; out < 3 && layout.violation > 1e-6; out++) {
-        const victim = layout.leastLoss()
-        if (victim < 0) break
-        layout.bar(victim)
-        again(431 + 7 * pass + out, 'curve')
-      }
-      if (budget.passes <= 0) layout.prune()
-    }
+  /** What is laid out, on the simulated oven and the true floor. */
+  const check = () => {
     const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
     const events = eventsOf(jobs, took, original, layout.phase, layout.lit)
     const option = {...original, forecast: simulate(original, events, false)}
@@ -585,33 +567,79 @@ function agree(
         keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
-    if (wrong.size === 0 && stood.refused.length === 0) {
-      const ranged = {...original, forecast: simulate(original, events, true)}
-      const final = on(
-        ranged,
-        took.map((must) => (must ? {must} : {})),
-      )
-      const chosen = Int32Array.from(took, (t, u) => {
-        if (!t) return -1
-        const o = find(final, u, t.s, t.e, t.w)
-        return o < 0 && jobs[u]!.since !== null ? 0 : o
-      })
-      const unplaced: Settled['unplaced'][number][] = []
-      for (let u = 0; u < n; u++)
-        if (chosen[u]! < 0) unplaced.push({job: jobs[u]!, why: final.s[u]!.length > 0 ? 'floor' : 'time'})
-      const cost = costOf(final, chosen)
-      const settled: Settled = {
-        model: final,
-        found: {chosen, cost, unplaced: unplaced.length},
-        standing: stood.standing,
-        option: ranged,
-        total: cost + final.constant,
-        unplaced,
+    return {took, events, curve, stood, wrong, good: wrong.size === 0 && stood.refused.length === 0}
+  }
+  type Seen = ReturnType<typeof check>
+  /** What was seen to be good, with its range. */
+  const settle = ({took, events, stood}: Seen): Settled => {
+    const ranged = {...original, forecast: simulate(original, events, true)}
+    const final = on(
+      ranged,
+      took.map((must) => (must ? {must} : {})),
+    )
+    const chosen = Int32Array.from(took, (t, u) => {
+      if (!t) return -1
+      const o = find(final, u, t.s, t.e, t.w)
+      return o < 0 && jobs[u]!.since !== null ? 0 : o
+    })
+    const unplaced: Settled['unplaced'][number][] = []
+    for (let u = 0; u < n; u++) if (chosen[u]! < 0) unplaced.push({job: jobs[u]!, why: final.s[u]!.length > 0 ? 'floor' : 'time'})
+    const cost = costOf(final, chosen)
+    return {
+      model: final,
+      found: {chosen, cost, unplaced: unplaced.length},
+      standing: stood.standing,
+      option: ranged,
+      total: cost + final.constant,
+      unplaced,
+    }
+  }
+  const bringBack = (seen: Seen): Seen | null => {
+    let last: Seen | null = null
+    let trials = 0
+    layout.barNone()
+    const out = seen.took.flatMap((t, u) => (t ? [] : [u]))
+    for (const u of out.sort((a, b) => jobs[b]!.dish.need.startBest - jobs[a]!.dish.need.startBest || a - b))
+      for (const seat of layout.seatsFor(u, SEATS_TRIED)) {
+        if (trials++ >= MOST_TRIALS) return last
+        const before = layout.snapshot()
+        layout.set(u, seat.s, seat.w)
+        layout.judge()
+        const trial = check()
+        if (trial.good) {
+          last = trial
+          layout.agreeWith(trial.curve)
+          layout.judge()
+          break
+        }
+        layout.restore(before, layout.lit)
+        layout.judge()
       }
+    return last
+  }
+  let best: Settled | null = null
+  let polished = 0
+  layout.judge()
+  // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
+  let patience = 7
+  for (let pass = 0; ; pass++) {
+    budget.passes--
+    const giveUp = pass >= patience || budget.passes <= 0
+    if (gently && giveUp) return null
+    if (giveUp && best?.unplaced.length === 0) return best
+    if (giveUp && layout.violation > 1e-6) {
+      again(401 + pass, 'floor')
+      if (layout.violation > 1e-6) again(451 + pass, 'last')
+      layout.prune()
+    }
+    const seen = check()
+    const {curve, stood, wrong} = seen
+    if (seen.good) {
+      const settled = settle(seen)
       if (
         !best ||
-        unplaced.length < best.unplaced.length ||
-        (unplaced.length === best.unplaced.length && settled.total < best.total)
+        settled.unplaced.length < best.unplaced.length ||
+        (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
       )
         best = settled
       if (best.unplaced.length === 0 && !gently && polished < POLISHES && budget.passes > 0) {
@@ -629,15 +657,12 @@ function agree(
         patience = pass + 4
         continue
       }
-      if (best.unplaced.length === 0 || more >= 2 || budget.passes <= 0) return best
-      // Something is left out: once more, from here.
-      more++
-      layout.barNone()
+      if (best.unplaced.length === 0 || gently) return best
+      // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
       layout.agreeWith(curve)
-      again(601 + more, 'last')
-      layout.prune()
-      layout.refill()
-      continue
+      const more = bringBack(seen)
+      const fuller = more ? settle(more) : best
+      return fuller.unplaced.length < best.unplaced.length ? fuller : best
     }
     layout.agreeWith(curve)
     for (const r of stood.refused) layout.refusals.push(r)
@@ -646,9 +671,9 @@ function agree(
       layout.full = Math.max(0.88, layout.full - 0.02)
     }
     const troubled = [...stood.refused.map((r) => r.job), ...wrong]
-    if (giveUp) for (const u of budget.passes > 0 ? troubled.slice(0, 1) : troubled) layout.bar(u)
+    if (giveUp) for (const u of troubled) layout.bar(u)
     layout.judge()
-    if (budget.passes > 0 && layout.violation > 1e-6) {
+    if (!giveUp && layout.violation > 1e-6) {
       again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
       if (layout.violation > 1e-6) again(151 + pass, 'floor')
     }
