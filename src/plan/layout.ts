@@ -61,10 +61,10 @@ export class Layout {
   /** Price of a part of the floor over four fifths full, a tick: the fuller, the less likely the true floor grants it. */
   tight = EASY
   /** Share of a part of the floor that may be taken up; less once the true floor has refused. */
-  full = 1
-  /** What the last evaluation found. */
-  cost = 0
-  violation = 0
+  full: number = WHOLE
+  /** What the last evaluation found; no whole number at first, or V8 gives every layout a new shape when the first is judged. */
+  cost = Number.NaN
+  violation = Number.NaN
 
   readonly #base: Float64Array
   readonly #drop: Float64Array[]
@@ -119,8 +119,9 @@ export class Layout {
   readonly #rise: Float64Array[]
   readonly #started: Float64Array[]
   readonly #lanes: Int32Array[]
-  // What is known of each job from the curve up to the tick at which it is done: it holds until the curve changes before that tick.
-  readonly #own: Known
+  // What is known of each job from the curve up to the tick at which it is done, until the curve changes before that tick. Four numbers a
+  // job in one row, for which V8 has one shape: that tick, the dose by then (°C·min), its cost and what it breaks, doors and draw aside.
+  readonly #own: Float64Array
   readonly #stale: Uint8Array
   /** The first tick after which the curve may differ from what the jobs were judged on. */
   #changed = -1
@@ -212,7 +213,7 @@ export class Layout {
     this.#rise = [0, 1, 2].map(() => new Float64Array(ticks + 1))
     this.#started = [0, 1, 2].map(() => new Float64Array(ticks + 1))
     this.#lanes = [0, 1, 2].map(() => new Int32Array(ticks + 1))
-    this.#own = known(n)
+    this.#own = new Float64Array(4 * n)
     this.#stale = new Uint8Array(n).fill(1)
     this.#overDose = new Float64Array(n)
     // How far each job pulls the curve down, tick by tick after it is set in.
@@ -261,7 +262,7 @@ export class Layout {
   startAgain(curve: Curve): void {
     this.refusals = []
     this.tight = EASY
-    this.full = 1
+    this.full = WHOLE
     this.barNone()
     this.setBase(curve)
   }
@@ -279,11 +280,6 @@ export class Layout {
     this.celsius.set(this.#base)
     this.#changed = -1
     for (let u = 0; u < this.n; u++) if (this.placed[u]) this.#pull(u, -1)
-  }
-
-  /** The tick at which each is done, by the last judgement. */
-  get firstDone(): Int32Array {
-    return this.#own.done
   }
 
   #pull(u: number, sign: 1 | -1): void {
@@ -408,10 +404,10 @@ export class Layout {
     }
     if (dose < goal) violation += Math.min(missing, 200 + missing * (1 - dose / goal))
     const own = this.#own
-    own.done[u] = k
-    own.dose[u] = dose
-    own.cost[u] = cost
-    own.violation[u] = violation
+    own[4 * u] = k
+    own[4 * u + 1] = dose
+    own[4 * u + 2] = cost
+    own[4 * u + 3] = violation
     this.#stale[u] = 0
   }
 
@@ -440,9 +436,9 @@ export class Layout {
         cost += missing
         continue
       }
-      if (this.#stale[u] || own.done[u]! > this.#changed) this.#bake(u)
-      cost += own.cost[u]!
-      violation += own.violation[u]!
+      if (this.#stale[u] || own[4 * u]! > this.#changed) this.#bake(u)
+      cost += own[4 * u + 2]!
+      violation += own[4 * u + 3]!
       if (!this.#fixed[u]) {
         const start = Math.max(0, s[u]!)
         if (!awake[start]) violation += broken.night
@@ -509,7 +505,7 @@ export class Layout {
         }
         hands[start] = hands[start]! + this.#handling[u]!
       }
-      const until = Math.min(end, own.done[u]!, hotEnd)
+      const until = Math.min(end, own[4 * u]!, hotEnd)
       const from = Math.max(start, this.#ready)
       if (until > from) usedTicks += area * (until - from)
       if (end - start >= LONG && where < 3) cost += DEEPER * where
@@ -638,7 +634,7 @@ export class Layout {
   #draw(u: number, clock0: number): number {
     const O = this.#openings
     const awake = this.#awake
-    const done = this.#own.done[u]!
+    const done = this.#own[4 * u]!
     const first = Math.max(done, this.s[u]! + 1) + (this.#fixed[u] ? 0 : this.hold[u]!)
     const due = this.#due[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
@@ -663,7 +659,7 @@ export class Layout {
     const b = this.#shift[this.w[u]!]! - this.#done[u]!
     const goal = this.#goal[u]!
     const longest = this.#longest[u]!
-    let dose = this.#own.dose[u]!
+    let dose = this.#own[4 * u + 1]!
     let before = a * T[done]! + b
     if (before < 0) before = 0
     let best = -1
@@ -806,8 +802,7 @@ export class Layout {
     let violation = this.violation
     const cooling = (options.cool / options.heat) ** (1 / options.rounds)
     let heat = options.heat
-    const kept = {celsius: Float64Array.from(this.celsius), e: Int32Array.from(this.e), own: known(n)}
-    copyKnown(this.#own, kept.own)
+    const kept = {celsius: Float64Array.from(this.celsius), e: Int32Array.from(this.e), own: Float64Array.from(this.#own)}
     for (let round = 0; round < options.rounds; round++, heat *= cooling) {
       const strict = options.strict[0] + (options.strict[1] - options.strict[0]) * (round / options.rounds)
       changed.length = 0
@@ -918,7 +913,7 @@ export class Layout {
         violation = this.violation
         kept.celsius.set(this.celsius)
         kept.e.set(this.e)
-        copyKnown(this.#own, kept.own)
+        kept.own.set(this.#own)
         const now = cost + hard * violation
         if (now < bestPrice - 1e-9) {
           bestPrice = now
@@ -938,7 +933,7 @@ export class Layout {
         }
         this.celsius.set(kept.celsius)
         this.e.set(kept.e)
-        copyKnown(kept.own, this.#own)
+        this.#own.set(kept.own)
         this.#changed = this.ticks
         this.lit = litBefore
       }
@@ -949,7 +944,7 @@ export class Layout {
         violation = this.violation
         kept.celsius.set(this.celsius)
         kept.e.set(this.e)
-        copyKnown(this.#own, kept.own)
+        kept.own.set(this.#own)
       }
     }
     this.lit = bestLit
@@ -1133,27 +1128,6 @@ function nextBit(bits: Int32Array, from: number): number {
   return (i << 5) + 31 - Math.clz32(word & -word)
 }
 
-/** What `Layout` knows of each job, by its number. */
-interface Known {
-  /** The tick at which it is done, and the dose by then, °C·min. */
-  readonly done: Int32Array
-  readonly dose: Float64Array
-  /** Its part of the cost and of what is broken, doors and draw aside. */
-  readonly cost: Float64Array
-  readonly violation: Float64Array
-}
-
-function known(n: number): Known {
-  return {done: new Int32Array(n), dose: new Float64Array(n), cost: new Float64Array(n), violation: new Float64Array(n)}
-}
-
-function copyKnown(from: Known, to: Known): void {
-  to.done.set(from.done)
-  to.dose.set(from.dose)
-  to.cost.set(from.cost)
-  to.violation.set(from.violation)
-}
-
 /** The moves that keep a day much as it is: an opening, or all from it on, and beyond 0.8 a single dish, a little earlier or later. */
 const SMALL = [0.52, 1] as const
 /** What a place may break and still be tried on the true oven, and ticks between two places tried. */
@@ -1164,6 +1138,8 @@ const NEAR = 12
 /** Share of the moves that look for the best of so many places. */
 const RESEAT = 0.02
 const SEATS = 20
+/** All of the floor; no whole number, as `cost`. */
+const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8

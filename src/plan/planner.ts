@@ -305,7 +305,7 @@ function settleLoaded(
   const roads = laid.flatMap(({look, roads: some}, i) => {
     const least = laid[0]!.roads[0]!
     // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
-    const limit = least.violation < 1e-6 ? 1.1 * least.price + 10 : 1.2 * least.price + 40
+    const limit = least.violation < 1 ? 1.1 * least.price + 10 : 1.2 * least.price + 40
     if (i > 0 && some[0]!.price > limit) return []
     return (full && given === null ? layOutMore(look.layout, {first, last}, some, i === 0 ? 1 : 0) : some).map((road) => ({
       look,
