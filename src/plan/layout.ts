@@ -802,7 +802,15 @@ export class Layout {
     let violation = this.violation
     const cooling = (options.cool / options.heat) ** (1 / options.rounds)
     let heat = options.heat
-    const kept = {celsius: Float64Array.from(this.celsius), e: Int32Array.from(this.e), own: Float64Array.from(this.#own)}
+    const kept = {celsius: new Float64Array(this.ticks), e: new Int32Array(n), own: new Float64Array(4 * n)}
+    const remember = (): void => {
+      cost = this.cost
+      violation = this.violation
+      kept.celsius.set(this.celsius)
+      kept.e.set(this.e)
+      kept.own.set(this.#own)
+    }
+    remember()
     for (let round = 0; round < options.rounds; round++, heat *= cooling) {
       const strict = options.strict[0] + (options.strict[1] - options.strict[0]) * (round / options.rounds)
       changed.length = 0
@@ -909,11 +917,7 @@ export class Layout {
       this.judge()
       const rise = this.cost - cost + strict * (this.violation - violation)
       if (rise <= 0 || random() < Math.exp(-rise / heat)) {
-        cost = this.cost
-        violation = this.violation
-        kept.celsius.set(this.celsius)
-        kept.e.set(this.e)
-        kept.own.set(this.#own)
+        remember()
         const now = cost + hard * violation
         if (now < bestPrice - 1e-9) {
           bestPrice = now
@@ -940,11 +944,7 @@ export class Layout {
       if (round % 2000 === 1999) {
         this.recompute()
         this.judge()
-        cost = this.cost
-        violation = this.violation
-        kept.celsius.set(this.celsius)
-        kept.e.set(this.e)
-        kept.own.set(this.#own)
+        remember()
       }
     }
     this.lit = bestLit
@@ -1023,28 +1023,33 @@ export class Layout {
   /** Make the cheapest move of one group, no further than `reach` ticks; false where none is cheaper than staying. */
   #mend(groups: readonly (readonly number[])[], reach: number): boolean {
     let least = this.cost + HARD * this.violation - 1e-6
-    let found: {parts: readonly number[]; s: number; w: number} | null = null
+    let found: {parts: readonly number[]; s: number; w: number} = {parts: [], s: 0, w: 0}
     for (const parts of groups) {
       const u = parts[0]!
       const before = parts.map((v) => ({v, s: this.s[v]!, w: this.w[v]!}))
       const from = Math.max(this.#from[u]!, this.#now, this.s[u]! - reach)
       const to = Math.min(this.#to[u]!, this.s[u]! + reach)
-      for (const w of this.#wheres[u]!)
-        for (let k = from; k <= to; k++) {
-          if (!this.awake(k)) continue
-          for (const v of parts) this.set(v, k, w)
-          this.judge()
-          const price = this.cost + HARD * this.violation
-          if (price < least) {
-            least = price
-            found = {parts, s: k, w}
-          }
-        }
+      this.#everywhere(parts, from, to, (s, w, price) => {
+        if (price >= least) return
+        least = price
+        found = {parts, s, w}
+      })
       for (const {v, s, w} of before) this.set(v, s, w)
     }
-    if (found) for (const v of found.parts) this.set(v, found.s, found.w)
+    for (const v of found.parts) this.set(v, found.s, found.w)
     this.judge()
-    return found !== null
+    return found.parts.length > 0
+  }
+
+  /** Set jobs in together at every tick between two at which the door may be opened, in every part of the floor, and judge each. */
+  #everywhere(parts: readonly number[], from: number, to: number, each: (s: number, w: number, price: number) => void): void {
+    for (const w of this.#wheres[parts[0]!]!)
+      for (let k = from; k <= to; k++) {
+        if (!this.awake(k)) continue
+        for (const v of parts) this.set(v, k, w)
+        this.judge()
+        each(k, w, this.cost + HARD * this.violation)
+      }
   }
 
   /** The cheapest times and parts of the floor for a job that is out, at which nothing more is broken; some ticks apart. */
@@ -1052,13 +1057,9 @@ export class Layout {
     this.judge()
     const most = this.violation + SLIGHT
     const found: {s: number; w: number; price: number}[] = []
-    for (const w of this.#wheres[u]!)
-      for (let k = Math.max(this.#from[u]!, this.#now); k <= this.#to[u]!; k++) {
-        if (!this.awake(k)) continue
-        this.set(u, k, w)
-        this.judge()
-        if (this.violation <= most) found.push({s: k, w, price: this.cost + HARD * this.violation})
-      }
+    this.#everywhere([u], Math.max(this.#from[u]!, this.#now), this.#to[u]!, (s, w, price) => {
+      if (this.violation <= most) found.push({s, w, price})
+    })
     this.takeOut(u)
     this.judge()
     const out: {s: number; w: number}[] = []

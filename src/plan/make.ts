@@ -9,7 +9,7 @@ import type {Dish} from '../scale/types.js'
 import {handlingOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
-import {bakeOf, doorOpen} from './response.js'
+import {doorEvents, loadEvent} from './response.js'
 import type {Day, FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** Everything parsed that a plan is made from. */
@@ -126,13 +126,7 @@ export function planAgain(
   for (const s of set) {
     const dish = byId.get(s.dish)
     if (!dish) continue
-    const event: OvenEvent = {
-      minutes: s.at - lit,
-      kind: 'load',
-      mass: dish.mass * s.count,
-      water: dish.water * s.count,
-      bake: bakeOf({dish}),
-    }
+    const event = loadEvent(dish, s.count, s.at - lit)
     past.push(event)
     if (s.drawn !== null) gone.push(event)
   }
@@ -189,8 +183,8 @@ function openingsOf(
     for (const at of s.drawn === null ? [s.at] : [s.at, s.drawn])
       hands.set(at - lit, (hands.get(at - lit) ?? 0) + handlingOf(dish) * s.count)
   }
-  const openings = [...hands].filter(([minutes]) => !noted.some((d) => Math.abs(d.minutes - minutes) <= SAME_OPENING))
-  return [...noted, ...openings.map(([minutes, open]): OvenEvent => ({minutes, kind: 'door', open: doorOpen(open)}))]
+  const own = doorEvents(hands).filter((e) => !noted.some((d) => Math.abs(d.minutes - e.minutes) <= SAME_OPENING))
+  return [...noted, ...own]
 }
 
 /** What moved between two plans, and why. */

@@ -26,7 +26,7 @@ import {
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type FloorGrid, floorGrid, placeDay, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
-import {bakeOf, doorOpen, type Response, responseOf} from './response.js'
+import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {stepsOf} from './steps.js'
@@ -187,12 +187,7 @@ function settleEmpty(
       total: found.cost + l.model.constant,
       unplaced,
     }
-    if (
-      !best ||
-      settled.unplaced.length < best.unplaced.length ||
-      (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
-    )
-      best = settled
+    best = better(best, settled)
     tick(0.4 + 0.4 * ((i + 1) / looks.length))
   }
   return best!
@@ -331,7 +326,7 @@ function settleLoaded(
     roads.unshift({look, road: roadOf(less)})
   }
   tick(0.55)
-  // Annealing that found nothing better ends where it began.
+  // Annealing that found nothing better ends where it began, which is no other road.
   const distinct = roads.filter(
     (r, i) => !roads.slice(0, i).some((o) => o.look === r.look && Math.abs(o.road.price - r.road.price) < 1e-6),
   )
@@ -346,12 +341,7 @@ function settleLoaded(
     if (given === null) look.layout.lightLater(last)
     const settled = agree(problem, grid, jobs, look, simulate, {first, last}, budget)
     if (!settled) continue
-    if (
-      !best ||
-      settled.unplaced.length < best.unplaced.length ||
-      (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
-    )
-      best = settled
+    best = better(best, settled)
     tick(0.55 + (0.3 * (i + 1)) / tries)
   }
   return best!
@@ -362,11 +352,16 @@ const SOFT = 10
 /** Broken limits that no closer look will mend. */
 const OVERFULL = 30
 
-/** Annealings from some heat once a layout agrees with its curve. */
-const POLISHES = 1
 /** Places tried for a dish that was left out, and for all of them together. */
 const SEATS_TRIED = 5
 const MOST_TRIALS = 30
+
+/** The day of two that leaves less out, and of those the cheaper. */
+function better(best: Settled | null, other: Settled): Settled {
+  if (!best || other.unplaced.length < best.unplaced.length) return other
+  return other.unplaced.length === best.unplaced.length && other.total < best.total ? other : best
+}
+
 /** A layout to begin from. */
 interface Road {
   readonly laid: readonly Laid[]
@@ -425,7 +420,7 @@ function layOut(layout: Layout, light: Light, starts: number, seed = 23, longer 
  *
  * @param found What `layOut` found.
  */
-function layOutMore(layout: Layout, light: Light, found: readonly Road[], starts: number): readonly Road[] {
+function layOutMore(layout: Layout, light: Light, found: readonly Road[], starts: number): Road[] {
   const roads = [...found]
   const rounds = Math.ceil(0.7 * earnest(layout.n))
   if (starts > 0) {
@@ -438,8 +433,7 @@ function layOutMore(layout: Layout, light: Light, found: readonly Road[], starts
     roads.push(roadOf(layout.anneal({...freely(light), rounds, heat, seed: 53 + i, strict: [10, 30]})))
     roads.sort((a, b) => a.price - b.price)
   }
-  // What the best was annealed from is no other road.
-  return roads.filter((f, i) => i === 0 || f.price > roads[i - 1]!.price + 1e-6)
+  return roads
 }
 
 function freely(light: Light): {firstLit: number; lastLit: number; cool: number; leave: number} {
@@ -519,7 +513,7 @@ function agree(
   jobs: readonly Job[],
   look: {readonly option: FiringOption; readonly index: number; readonly layout: Layout},
   simulate: Simulate,
-  light: {readonly first: number; readonly last: number},
+  light: Light,
   budget: {passes: number},
   gently = false,
 ): Settled | null {
@@ -533,12 +527,10 @@ function agree(
     if (gently) layout.repair()
     if (gently && layout.violation < 1e-6) return
     layout.anneal({
+      ...freely(light),
       rounds: Math.min(12000, (600 + 100 * n) * (why === 'floor' ? 2 : 1)),
       heat: {curve: 3, floor: 15, last: 5}[why],
-      cool: 0.3,
       seed,
-      firstLit: light.first,
-      lastLit: light.last,
       strict: why === 'last' ? [60, 200] : [30, 60],
       leave: why === 'last' ? 0.05 : 0,
       ...(gently && why === 'curve' ? {moves: 'small', heat: 0.5} : {}),
@@ -560,9 +552,7 @@ function agree(
       const t = took[u]
       const job = jobs[u]!
       if (!t || job.since !== null) continue
-      const mine = stood.standing.filter(
-        (v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count,
-      )
+      const mine = vesselsOf(job, stood.standing)
       const keptBy = (v: Standing): boolean =>
         keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
@@ -618,7 +608,7 @@ function agree(
     return last
   }
   let best: Settled | null = null
-  let polished = 0
+  let polished = false
   layout.judge()
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
   let patience = 7
@@ -635,25 +625,12 @@ function agree(
     const seen = check()
     const {curve, stood, wrong} = seen
     if (seen.good) {
-      const settled = settle(seen)
-      if (
-        !best ||
-        settled.unplaced.length < best.unplaced.length ||
-        (settled.unplaced.length === best.unplaced.length && settled.total < best.total)
-      )
-        best = settled
-      if (best.unplaced.length === 0 && !gently && polished < POLISHES && budget.passes > 0) {
-        // On the curve put right, once or twice more from some heat: the layout was annealed on a curve a few degrees off.
+      best = better(best, settle(seen))
+      if (best.unplaced.length === 0 && !gently && !polished && budget.passes > 0) {
+        // On the curve put right, once more from some heat: the layout was annealed on a curve a few degrees off.
         layout.agreeWith(curve)
-        layout.anneal({
-          ...freely(light),
-          leave: 0,
-          rounds: Math.ceil(0.7 * earnest(n)),
-          heat: [12, 6][polished]!,
-          seed: 701 + polished,
-          strict: [20, 60],
-        })
-        polished++
+        layout.anneal({...freely(light), leave: 0, rounds: Math.ceil(0.7 * earnest(n)), heat: 12, seed: 701, strict: [20, 60]})
+        polished = true
         patience = pass + 4
         continue
       }
@@ -879,6 +856,11 @@ function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): b
   return got <= doseNeeded(need, need.minutes.high) || at(to - rules.tick - rules.staySlack) - at(from) < dose
 }
 
+/** Those of some vessels that belong to one job. */
+function vesselsOf<V extends {readonly dish: string; readonly number: number}>(job: Job, vessels: readonly V[]): V[] {
+  return vessels.filter((v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count)
+}
+
 /** Later fires as the oven sees them, minutes after the first is lit. */
 function firesOf(option: FiringOption): OvenEvent[] {
   return (option.further ?? []).map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
@@ -899,17 +881,11 @@ function eventsOf(
     const job = jobs[u]!
     const e = t.e * rules.tick + phase
     const from = job.since === null ? t.s * rules.tick + phase : job.since - lit
-    events.push({
-      minutes: from,
-      kind: 'load',
-      mass: job.dish.mass * job.count,
-      water: job.dish.water * job.count,
-      bake: bakeOf(job),
-    })
+    events.push(loadEvent(job.dish, job.count, from))
     open.set(from, (open.get(from) ?? 0) + job.handling)
     open.set(e, (open.get(e) ?? 0) + job.handling)
   })
-  for (const [minutes, hands] of open) events.push({minutes, kind: 'door', open: doorOpen(hands)})
+  events.push(...doorEvents(open))
   return events.sort((a, b) => a.minutes - b.minutes || (a.kind < b.kind ? -1 : a.kind > b.kind ? 1 : 0))
 }
 
@@ -933,8 +909,8 @@ function stand(
   const meant = new Map<string, Placed[]>()
   for (const load of plan?.loads ?? []) for (const p of load.placed) meant.set(p.dish, [...(meant.get(p.dish) ?? []), p])
   for (const {u, item} of day) {
-    const {dish, first, count} = jobs[u]!
-    const mine = (meant.get(dish.id) ?? []).filter((p) => p.number >= first && p.number < first + count)
+    const {dish, count} = jobs[u]!
+    const mine = vesselsOf(jobs[u]!, meant.get(dish.id) ?? [])
     if (mine.length === count) known.set(item, mine)
   }
   const result = placeDay(
@@ -1003,9 +979,7 @@ function write(
       doors.add(drawn)
       const from = at - model.lit
       const to = drawn - model.lit
-      const mine = settled.standing.filter(
-        (v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count,
-      )
+      const mine = vesselsOf(job, settled.standing)
       const zones = new Set(mine.map((v) => zoneAt(grid, v.y)))
       // Shown where its vessels stand: the model's part of the floor is a wish the true floor may not grant.
       const shown = zones.size === 1 ? [...zones][0]! : zones.size === 0 ? w : 3

@@ -1,5 +1,6 @@
 import {loadHeat} from '../oven/simulate.js'
 import type {Forecast, OvenEvent} from '../oven/types.js'
+import type {Dish} from '../scale/types.js'
 import {seen} from './curve.js'
 import type {Job} from './model.js'
 import {rules} from './rules.js'
@@ -79,7 +80,16 @@ export function bakeOf(job: Pick<Job, 'dish'>): number {
   return Math.max(rules.tick, 1.2 * job.dish.need.minutes.likely)
 }
 
-/** Minutes the door stands open for so many minutes of hands: to the quarter, and half a minute at least. */
-export function doorOpen(hands: number): number {
-  return Math.max(0.5, Math.round(hands * 4) / 4)
+/** A number of a dish's vessels as the oven sees them set in, so many minutes after lighting. */
+export function loadEvent(dish: Dish, count: number, minutes: number): OvenEvent {
+  return {minutes, kind: 'load', mass: dish.mass * count, water: dish.water * count, bake: bakeOf({dish})}
+}
+
+/**
+ * The door's openings, from the minutes of hands wanted at each: open for as long, to the quarter minute, and half a minute at least.
+ *
+ * @param hands By minutes after lighting.
+ */
+export function doorEvents(hands: ReadonlyMap<number, number>): OvenEvent[] {
+  return [...hands].map(([minutes, wanted]) => ({minutes, kind: 'door', open: Math.max(0.5, Math.round(wanted * 4) / 4)}))
 }
