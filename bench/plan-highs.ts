@@ -1,7 +1,7 @@
 import highsModule from 'highs'
 import {lowerBound} from '../src/plan/bound.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
 import {jobsOf, modelOf, programOf} from '../src/plan/model.js'
-import {floorGrid} from '../src/plan/places.js'
 import {searchWell} from '../src/plan/search.js'
 import {randomDay} from '../tests/plan-fixtures.js'
 import {milp} from './plan-milp.js'

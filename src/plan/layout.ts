@@ -1,6 +1,6 @@
 import {type Curve, doseNeeded, sample} from './curve.js'
+import type {FloorGrid} from './floor-grid.js'
 import {followed, isNight, type Job, type Program, wheresOf} from './model.js'
-import type {FloorGrid} from './places.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {generator, missing} from './search.js'

@@ -1,9 +1,10 @@
 import {passesMouth} from '../scale/floor.js'
 import type {Dish, Placed} from '../scale/types.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import type {FloorGrid} from './floor-grid.js'
 import {phrase} from './phrases.js'
-import {type FloorGrid, mostOnFloor} from './places.js'
 import {rules, weights} from './rules.js'
+import {mostOnFloor} from './seats.js'
 import type {FiringOption, Phrase, PlanProblem} from './types.js'
 
 /**

@@ -6,6 +6,7 @@ import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
 import {FIRM, type Laid, Layout, type Refusal} from './layout.js'
 import {
   blockedBy,
@@ -25,7 +26,7 @@ import {
   woodOf,
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
-import {type FloorGrid, floorGrid, placeDay, placedOf, placeLoad, type Standing, type ToPlace, zoneAt} from './places.js'
+import {placeDay, placedOf, placeLoad, type Standing, type ToPlace} from './places.js'
 import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'

@@ -1,0 +1,418 @@
+import {type Ground, headroom, nearestOnEllipse} from '../scale/floor-shape.js'
+import type {Vessel} from '../scale/types.js'
+import {type FloorGrid, zoneAt} from './floor-grid.js'
+
+/**
+ * Where one vessel can stand on the floor: a lattice of places, the orders in which they are filled, and which of them a vessel that
+ * stands already bars. The rules of standing and of lanes are those of `scale/floor`.
+ */
+
+/** A vessel's outline on the floor, parallel to its axes: the centre and the half extents, m. */
+export interface Body {
+  readonly x: number
+  readonly y: number
+  readonly hx: number
+  readonly hy: number
+  readonly round: boolean
+}
+
+/** Places side by side: they share everything but x, which rises. */
+interface Row {
+  readonly from: number
+  readonly to: number
+}
+
+/** The places of one vessel, as rows of bits. */
+export interface Seats {
+  readonly grid: FloorGrid
+  readonly bodies: readonly Body[]
+  readonly rows: readonly Row[]
+  readonly words: number
+  /** Those in the back, the middle and the mouth. */
+  readonly zones: readonly Int32Array[]
+  /** Those that a body bars, by who is carried past whom: the same few bodies come again and again. */
+  readonly barred: Map<Body, (Int32Array | undefined)[]>
+  readonly orders: Map<Style, (Int32Array | undefined)[]>
+}
+
+/** Ways of filling a floor, tried in turn: row by row from the back, round the wall, from the left side, towards the mouth. */
+export const styles = ['rows', 'wall', 'left', 'front', 'sides'] as const
+export type Style = (typeof styles)[number]
+export const strictStyles: readonly Style[] = ['rows', 'wall', 'sides']
+
+/** Half extents of a vessel across and along the depth, m, when turned by 0 or a quarter. */
+function halves(vessel: Vessel, turned: boolean): {hx: number; hy: number; round: boolean} {
+  const f = vessel.footprint
+  if (f.shape === 'circle') return {hx: f.diameter / 2, hy: f.diameter / 2, round: true}
+  return turned ? {hx: f.width / 2, hy: f.length / 2, round: false} : {hx: f.length / 2, hy: f.width / 2, round: false}
+}
+
+/** The outline of a vessel that stands at a point, turned by so many radians. */
+export function bodyOf(vessel: Vessel, at: {readonly x: number; readonly y: number; readonly turn: number}): Body {
+  return {x: at.x, y: at.y, ...halves(vessel, Math.abs(Math.sin(at.turn)) > 0.5)}
+}
+
+/** True when a body stands on the floor, under enough vault and clear of what is kept free. */
+function inside(ground: Ground, b: Body, share: number): boolean {
+  const a0 = ground.a * share
+  const b0 = ground.round ? ground.b * share : ground.b
+  const c = ground.rules.clearance / 2
+  const hx = b.hx + c
+  const hy = b.hy + c
+  for (const box of ground.keptFree) {
+    const dx = Math.max(0, box.x0 - b.x, b.x - box.x1)
+    const dy = Math.max(0, box.y0 - b.y, b.y - box.y1)
+    if (b.round ? length(dx, dy) < b.hx - 1e-9 : dx < b.hx - 1e-9 && dy < b.hy - 1e-9) return false
+  }
+  if (!ground.round) return Math.abs(b.x) + hx <= a0 + 1e-9 && Math.abs(b.y) + hy <= b0 + 1e-9
+  if (a0 <= 0) return false
+  if (!b.round) return ((Math.abs(b.x) + hx) / a0) ** 2 + ((Math.abs(b.y) + hy) / b0) ** 2 <= 1 + 1e-9
+  if (a0 === b0) return length(b.x, b.y) + hx <= a0 + 1e-9
+  if ((b.x / a0) ** 2 + (b.y / b0) ** 2 > 1) return false
+  const near = nearestOnEllipse(a0, b0, b.x, b.y)
+  return length(near.x - b.x, near.y - b.y) >= hx - 1e-9
+}
+
+/** As `Math.hypot`, which is many times slower for the care it takes of numbers that no floor has. */
+function length(dx: number, dy: number): number {
+  return Math.sqrt(dx * dx + dy * dy)
+}
+
+/** Free distance between two bodies, m; negative where they overlap. */
+export function gap(a: Body, b: Body): number {
+  const dx = Math.abs(a.x - b.x)
+  const dy = Math.abs(a.y - b.y)
+  if (a.round && b.round) return length(dx, dy) - a.hx - b.hx
+  if (!a.round && !b.round) return Math.max(dx - a.hx - b.hx, dy - a.hy - b.hy)
+  const circle = a.round ? a : b
+  const box = a.round ? b : a
+  const ox = Math.max(0, dx - box.hx)
+  const oy = Math.max(0, dy - box.hy)
+  if (ox === 0 && oy === 0) return -circle.hx
+  return length(ox, oy) - circle.hx
+}
+
+/** Half the width in which the middle of a body passes the mouth, m. */
+function playOf(ground: Ground, body: Body): number {
+  return Math.max(0, ground.mouth.width / 2 - body.hx)
+}
+
+/**
+ * True when `other` stands in the lane of `body`: the strip its footprint sweeps straight out, or slantwise to the nearest point of the
+ * opening it passes through (the rule of `scale/floor`).
+ */
+export function blocks(ground: Ground, other: Body, body: Body): boolean {
+  if (other.y - other.hy >= body.y + body.hy) return false
+  const play = playOf(ground, body)
+  const ax = body.x
+  const ay = body.y
+  const dx = Math.min(play, Math.max(-play, ax)) - ax
+  const dy = Math.min(ay, ground.opening) - ay
+  if (other.round && body.round) {
+    const length2 = dx * dx + dy * dy
+    const t = length2 < 1e-12 ? 0 : Math.max(0, Math.min(1, ((other.x - ax) * dx + (other.y - ay) * dy) / length2))
+    return length(other.x - (ax + t * dx), other.y - (ay + t * dy)) < body.hx + other.hx
+  }
+  // Boxes: the segment against the box grown by the other's half size; for a circle the grown corner is a little generous.
+  const hx = other.hx + body.hx
+  const hy = other.hy + body.hy
+  let t0 = 0
+  let t1 = 1
+  if (Math.abs(dx) < 1e-12) {
+    if (Math.abs(ax - other.x) >= hx) return false
+  } else {
+    const a = (other.x - hx - ax) / dx
+    const b = (other.x + hx - ax) / dx
+    t0 = Math.max(t0, Math.min(a, b))
+    t1 = Math.min(t1, Math.max(a, b))
+    if (t0 >= t1) return false
+  }
+  if (Math.abs(dy) < 1e-12) return Math.abs(ay - other.y) < hy
+  const a = (other.y - hy - ay) / dy
+  const b = (other.y + hy - ay) / dy
+  return Math.max(t0, Math.min(a, b)) < Math.min(t1, Math.max(a, b))
+}
+
+const seatings = new WeakMap<FloorGrid, {byVessel: WeakMap<Vessel, Seats>; bySize: Map<string, Seats>}>()
+
+/** The places of a vessel on a floor, deepest first; kept, since a day is planned with the same few vessels. */
+export function seatsOf(grid: FloorGrid, vessel: Vessel): Seats {
+  let mine = seatings.get(grid)
+  if (!mine) {
+    mine = {byVessel: new WeakMap(), bySize: new Map()}
+    seatings.set(grid, mine)
+  }
+  let seats = mine.byVessel.get(vessel)
+  if (seats) return seats
+  const f = vessel.footprint
+  const size = `${vessel.height} ${f.shape === 'circle' ? f.diameter : `${f.length} ${f.width}`}`
+  seats = mine.bySize.get(size) ?? newSeats(grid, vessel)
+  mine.bySize.set(size, seats)
+  mine.byVessel.set(vessel, seats)
+  return seats
+}
+
+function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
+  const f = vessel.footprint
+  const bodies: Body[] = []
+  const rows: Row[] = []
+  const wall = grid.ground.rules.clearance / 2
+  const share = headroom(grid.ground, vessel.height)
+  const turns = f.shape === 'circle' || f.length === f.width ? [false] : [true, false]
+  for (const turned of turns) {
+    const h = halves(vessel, turned)
+    // Rows are laid off from the edge the vessel can reach, so that equal vessels close up exactly.
+    const top = grid.depth / 2 - wall - h.hy
+    const side = grid.width / 2 - wall - h.hx
+    const deep = Math.floor((2 * top) / grid.step + 1e-9)
+    const wide = Math.floor((2 * side) / grid.step + 1e-9)
+    const row = (y: number, xs: (j: number) => number, count: number): void => {
+      const from = bodies.length
+      for (let j = 0; j < count; j++) {
+        const body: Body = {x: xs(j), y, ...h}
+        if (inside(grid.ground, body, share)) bodies.push(body)
+      }
+      if (bodies.length > from) rows.push({from, to: bodies.length})
+    }
+    for (let i = 0; i <= deep; i++) row(top - i * grid.step, (j) => -side + j * grid.step, wide + 1)
+    // The exact centre line, for floors on which one more row depends on it.
+    for (let i = 0; i <= deep; i++) row(top - i * grid.step, () => 0, 1)
+  }
+  const words = (bodies.length + 31) >> 5
+  const zones = [0, 1, 2].map(() => new Int32Array(words))
+  bodies.forEach((b, i) => {
+    zones[zoneAt(grid, b.y)]![i >> 5]! |= 1 << (i & 31)
+  })
+  return {grid, bodies, rows, words, zones, barred: new Map(), orders: new Map()}
+}
+
+/** The places in the parts of the floor whose heat is right. */
+export function inZones(seats: Seats, fits: readonly boolean[]): Int32Array {
+  const open = new Int32Array(seats.words)
+  for (let z = 0; z < 3; z++) if (fits[z]) join(open, seats.zones[z]!)
+  return open
+}
+
+function join(bits: Int32Array, others: Int32Array): void {
+  for (let w = 0; w < bits.length; w++) bits[w]! |= others[w]!
+}
+
+/** Take places out of a row of bits. */
+export function strike(open: Int32Array, bits: Int32Array): void {
+  for (let w = 0; w < open.length; w++) open[w]! &= ~bits[w]!
+}
+
+/** True where a place is in a row of bits. */
+export function isSet(bits: Int32Array, i: number): boolean {
+  return ((bits[i >> 5]! >> (i & 31)) & 1) === 1
+}
+
+/** Bodies remembered for one vessel. */
+const MOST = 3000
+
+/**
+ * The places that a body bars.
+ *
+ * @param passes The vessel is carried in or out while the other stands.
+ * @param isPassed The other is carried in or out while the vessel stands.
+ */
+export function barred(seats: Seats, other: Body, passes: boolean, isPassed: boolean): Int32Array {
+  const how = (passes ? 1 : 0) + (isPassed ? 2 : 0)
+  let mine = seats.barred.get(other)
+  if (!mine) {
+    if (seats.barred.size >= MOST) seats.barred.clear()
+    mine = []
+    seats.barred.set(other, mine)
+  }
+  const found = mine[how]
+  if (found) return found
+  if (!mine[0]) {
+    mine[0] = new Int32Array(seats.words)
+    markTouching(seats, other, mine[0])
+  }
+  const bits = how === 0 ? mine[0] : mine[0].slice()
+  if (passes) markBehind(seats, other, bits)
+  if (isPassed) markBefore(seats, other, bits)
+  mine[how] = bits
+  return bits
+}
+
+/** The places nearer to a body than the clearance. */
+function markTouching(seats: Seats, other: Body, bits: Int32Array): void {
+  const clear = seats.grid.ground.rules.clearance - 1e-9
+  markRows(
+    seats,
+    bits,
+    (c) => gap(c, other) < clear,
+    (c) => (Math.abs(c.y - other.y) >= c.hy + other.hy + clear ? Number.NaN : other.x),
+  )
+}
+
+/** The places in whose lane a body stands. */
+function markBehind(seats: Seats, other: Body, bits: Int32Array): void {
+  const {ground} = seats.grid
+  markRows(
+    seats,
+    bits,
+    (c) => blocks(ground, other, c),
+    (c) => {
+      if (other.y - other.hy >= c.y + c.hy) return Number.NaN
+      const play = playOf(ground, c)
+      const beyond = Math.abs(other.x) - play
+      if (beyond <= 0) return other.x
+      // Where the lane that slants to the mouth's edge would pass through the body's middle, at its height or the nearest of the lane.
+      const exit = Math.min(c.y, ground.opening)
+      const left = c.y - exit < 1e-12 ? 1 : (Math.min(c.y, Math.max(exit, other.y)) - exit) / (c.y - exit)
+      return Math.sign(other.x) * (play + beyond / left)
+    },
+  )
+}
+
+/** The places in the lane of a body. */
+function markBefore(seats: Seats, other: Body, bits: Int32Array): void {
+  const {ground} = seats.grid
+  const play = playOf(ground, other)
+  const dx = Math.min(play, Math.max(-play, other.x)) - other.x
+  const dy = Math.min(other.y, ground.opening) - other.y
+  markRows(
+    seats,
+    bits,
+    (c) => blocks(ground, c, other),
+    (c) => {
+      if (c.y - c.hy >= other.y + other.hy) return Number.NaN
+      return other.x + (dy > -1e-12 ? 0 : dx * Math.max(0, Math.min(1, (c.y - other.y) / dy)))
+    },
+  )
+}
+
+/**
+ * Mark, row by row, the places of which `hit` is true. Bodies and lanes bulge nowhere inwards, so that those of one row lie side by side,
+ * and only the two ends of each row are looked for.
+ *
+ * @param lead An x that is among those hit if any x of the row is, told by one place of the row; NaN where none can be.
+ */
+function markRows(seats: Seats, bits: Int32Array, hit: (c: Body) => boolean, lead: (c: Body) => number): void {
+  const {bodies} = seats
+  // As far to each side as in the row before is the first guess.
+  let left = 0
+  let right = 0
+  for (const {from, to} of seats.rows) {
+    const x = lead(bodies[from]!)
+    if (Number.isNaN(x)) continue
+    let at = from
+    for (let end = to; at < end; ) {
+      const mid = (at + end) >> 1
+      if (bodies[mid]!.x < x) at = mid + 1
+      else end = mid
+    }
+    if (at === to || !hit(bodies[at]!)) {
+      at--
+      if (at < from || !hit(bodies[at]!)) continue
+    }
+    let lo = Math.max(from, at - left)
+    if (hit(bodies[lo]!)) while (lo > from && hit(bodies[lo - 1]!)) lo--
+    else while (!hit(bodies[lo]!)) lo++
+    let hi = Math.min(to - 1, at + right)
+    if (hit(bodies[hi]!)) while (hi < to - 1 && hit(bodies[hi + 1]!)) hi++
+    else while (!hit(bodies[hi]!)) hi--
+    if (to - from > 1) {
+      left = at - lo
+      right = hi - at
+    }
+    setBits(bits, lo, hi)
+  }
+}
+
+/** Set the bits from one to another, both counted in. */
+function setBits(bits: Int32Array, from: number, to: number): void {
+  const last = to >> 5
+  for (let w = from >> 5; w <= last; w++) {
+    const low = w === from >> 5 ? -1 << (from & 31) : -1
+    const high = w === last ? -1 >>> (31 - (to & 31)) : -1
+    bits[w]! |= low & high
+  }
+}
+
+const counts = new WeakMap<Seats, number>()
+
+/** How many of one vessel the placer can stand on the empty floor; 0 where not even one fits or it does not pass the mouth. */
+export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
+  const seats = seatsOf(grid, vessel)
+  const found = counts.get(seats)
+  if (found !== undefined) return found
+  let most = 0
+  for (const style of strictStyles) {
+    const open = inZones(seats, [true, true, true])
+    let count = 0
+    for (const i of ordered(seats, style, ANYWHERE)) {
+      if (!isSet(open, i)) continue
+      strike(open, barred(seats, seats.bodies[i]!, false, false))
+      count++
+    }
+    most = Math.max(most, count)
+  }
+  counts.set(seats, most)
+  return most
+}
+
+/** No part of the floor in particular. */
+const ANYWHERE = 3
+
+/** What is filled first has the least value. */
+function scorer(grid: FloorGrid, style: Style): (b: Body) => number {
+  const {depth, width} = grid
+  switch (style) {
+    case 'rows':
+      return (b) => -b.y / depth + b.x * 0.01
+    case 'wall':
+      return grid.ground.round
+        ? (b) => -length(b.x / width, b.y / depth) * 2 - (b.y / depth) * 0.1 + b.x * 0.01
+        : (b) => -Math.max(Math.abs(b.x) / width, Math.abs(b.y) / depth) - (b.y / depth) * 0.1 + b.x * 0.01
+    case 'left':
+      return (b) => b.x / width - (b.y / depth) * 0.1
+    case 'front':
+      return (b) => b.y / depth + Math.abs(b.x) * 0.1
+    case 'sides':
+      return (b) => -Math.abs(b.x) / width - (b.y / depth) * 0.3
+  }
+}
+
+/** Every scorer's value lies above −`SHIFT`; values nearer than 1/`FINE` are alike. */
+const SHIFT = 4
+const FINE = 1e9
+
+/**
+ * Numbers of the places in the order one way of filling takes them.
+ *
+ * @param where The part of the floor that is filled before the others, 0 back … 2 mouth; 3 for none.
+ */
+export function ordered(seats: Seats, style: Style, where: number): Int32Array {
+  let mine = seats.orders.get(style)
+  if (!mine) {
+    mine = []
+    seats.orders.set(style, mine)
+  }
+  const found = mine[where]
+  if (found) return found
+  const {bodies} = seats
+  const {length: n} = bodies
+  let list: Int32Array
+  if (where === ANYWHERE) {
+    const value = scorer(seats.grid, style)
+    // Numbers sort many times faster than bodies: the value in thousand-millionths, then the place's own number.
+    const keys = new Float64Array(n)
+    for (let i = 0; i < n; i++) keys[i] = Math.round((value(bodies[i]!) + SHIFT) * FINE) * n + i
+    keys.sort()
+    list = Int32Array.from(keys, (k) => k % n)
+  } else {
+    list = new Int32Array(n)
+    let at = 0
+    const all = ordered(seats, style, ANYWHERE)
+    for (let away = 0; away < 3; away++) {
+      const zones = seats.zones.filter((_, z) => Math.abs(z - where) === away)
+      for (const i of all) if (zones.some((bits) => isSet(bits, i))) list[at++] = i
+    }
+  }
+  mine[where] = list
+  return list
+}
