@@ -413,25 +413,38 @@ export class Layout {
 
   /** Judge what is laid: draws, cost and broken limits. */
   judge(): void {
+    this.judgeWithin(Number.POSITIVE_INFINITY, 0)
+  }
+
+  /**
+   * Judge what is laid, no further than until it is dearer than a limit: most of what annealing tries is refused, and most of that is
+   * soon known, since nothing that is added up makes a day cheaper.
+   *
+   * @param strict Price of what is broken.
+   * @returns False where it is dearer; draws, cost and broken limits are then not known.
+   */
+  judgeWithin(limit: number, strict: number): boolean {
     this.#wake()
     const {n, ticks, s, e, w, placed, celsius: T} = this
     const O = this.#openings
     const awake = this.#awake
     const clock0 = this.lit + this.phase
     const own = this.#own
-    let cost = 0
+    let cost = weights.wood * this.#wood
     let violation = 0
     const doorsAt = this.#doors
     O.fill(0)
     doorsAt.fill(0)
+    let setIns = 0
     for (let u = 0; u < n; u++)
       if (placed[u] && !this.#fixed[u]) {
         const at = s[u]!
-        O[at]!++
+        if (O[at]!++ === 0) setIns++
         doorsAt[at >> 5]! |= 1 << (at & 31)
       }
+    // The door is opened at least for what is set in.
+    const within = limit - weights.opening * setIns
     for (let u = 0; u < n; u++) {
-      e[u] = -1
       if (!placed[u]) {
         cost += missing
         continue
@@ -444,8 +457,10 @@ export class Layout {
         if (!awake[start]) violation += broken.night
         if (start < this.#now) violation += broken.night
       }
+      if (cost + strict * violation > within) return false
     }
     this.#changed = ticks
+    e.fill(-1)
     // The draws, each at its cheapest; a second time round, knowing the others'.
     for (let round = 0; round < 2; round++)
       for (let u = 0; u < n; u++) {
@@ -457,16 +472,6 @@ export class Layout {
         O[at]!++
         doorsAt[at >> 5]! |= 1 << (at & 31)
       }
-    const hands = this.#handsAt
-    const marks = this.#marks
-    // Not taken apart by patterns: that makes an iterator at every judgement.
-    const rise0 = this.#rise[0]!
-    const rise1 = this.#rise[1]!
-    const rise2 = this.#rise[2]!
-    const started1 = this.#started[1]!
-    const started2 = this.#started[2]!
-    const lanes1 = this.#lanes[1]!
-    const lanes2 = this.#lanes[2]!
     let usedTicks = 0
     let lo = ticks
     const hotEnd = this.#hotEnd()
@@ -475,7 +480,6 @@ export class Layout {
       const start = Math.max(0, s[u]!)
       const end = e[u]!
       const where = w[u]!
-      const area = this.#area[u]!
       const fixed = this.#fixed[u] === 1
       if (start < lo) lo = start
       // Cost and limits of the draw.
@@ -503,14 +507,36 @@ export class Layout {
           if (early > start && a * T[early]! + b < rules.holdCelsius)
             violation += broken.hold * (1 + rules.holdCelsius - a * T[early]! - b)
         }
-        hands[start] = hands[start]! + this.#handling[u]!
       }
       const until = Math.min(end, own[4 * u]!, hotEnd)
       const from = Math.max(start, this.#ready)
-      if (until > from) usedTicks += area * (until - from)
+      if (until > from) usedTicks += this.#area[u]! * (until - from)
       if (end - start >= LONG && where < 3) cost += DEEPER * where
+    }
+    const hotTicks = hotEnd - this.#ready - this.#hotBlocked(hotEnd)
+    cost += weights.idle * ((hotTicks * this.#hotArea - usedTicks) * (rules.tick / 60))
+    cost += weights.opening * countBits(doorsAt)
+    if (cost + strict * violation > limit) return false
+    const hands = this.#handsAt
+    const marks = this.#marks
+    // Not taken apart by patterns: that makes an iterator at every judgement.
+    const rise0 = this.#rise[0]!
+    const rise1 = this.#rise[1]!
+    const rise2 = this.#rise[2]!
+    const started1 = this.#started[1]!
+    const started2 = this.#started[2]!
+    const lanes1 = this.#lanes[1]!
+    const lanes2 = this.#lanes[2]!
+    for (let u = 0; u < n; u++) {
+      if (!placed[u]) continue
+      const start = Math.max(0, s[u]!)
+      const end = e[u]!
+      const where = w[u]!
+      const area = this.#area[u]!
+      const fixed = this.#fixed[u] === 1
       marks[start >> 5]! |= 1 << (start & 31)
       marks[end >> 5]! |= 1 << (end & 31)
+      if (!fixed) hands[start] = hands[start]! + this.#handling[u]!
       hands[end] = hands[end]! + this.#handling[u]!
       if (where === 0 || where === 3) {
         const part = where === 3 ? area * this.#share[0] : area
@@ -543,7 +569,6 @@ export class Layout {
     const floor2 = this.#floor[2]
     const narrow1 = this.#narrow[1]
     const narrow2 = this.#narrow[2]
-    let doors = 0
     let crowd = 0
     let passed = 0
     let inside0 = 0
@@ -556,7 +581,6 @@ export class Layout {
       if (over > 0) violation += broken.floor * over * (k - since)
       if (full > 0) crowd += full * (k - since)
       since = k
-      if (O[k]! > 0) doors++
       if (hands[k]! > spare) violation += broken.hands * (0.5 + hands[k]! - spare)
       inside0 += rise0[k]!
       inside1 += rise1[k]!
@@ -595,11 +619,10 @@ export class Layout {
       }
     }
     for (const r of this.refusals) if (this.#refused(r)) violation += broken.refusal
-    cost += weights.opening * doors + this.tight * (crowd + IN_THE_WAY * passed)
-    const hotTicks = hotEnd - this.#ready - this.#hotBlocked(hotEnd)
-    cost += weights.idle * ((hotTicks * this.#hotArea - usedTicks) * (rules.tick / 60)) + weights.wood * this.#wood
+    cost += this.tight * (crowd + IN_THE_WAY * passed)
     this.cost = cost
     this.violation = violation
+    return cost + strict * violation <= limit
   }
 
   /** The tick from which the floor is no longer hot for good. */
@@ -845,10 +868,8 @@ export class Layout {
           k = clampTo(u, k)
           const w = ws[pick(ws.length)]!
           for (const v of parts) this.set(v, k, w)
-          this.judge()
-          const p = price(strict)
-          if (p < least) {
-            least = p
+          if (this.judgeWithin(least, strict)) {
+            least = price(strict)
             at = k
             where = w
           }
@@ -914,9 +935,8 @@ export class Layout {
         }
       }
       if (changed.length === 0 && this.lit === litBefore) continue
-      this.judge()
-      const rise = this.cost - cost + strict * (this.violation - violation)
-      if (rise <= 0 || random() < Math.exp(-rise / heat)) {
+      // Metropolis' rule, the chance drawn first: what rises by more than this is refused.
+      if (this.judgeWithin(cost + strict * violation - heat * Math.log(random()), strict)) {
         remember()
         const now = cost + hard * violation
         if (now < bestPrice - 1e-9) {
@@ -1114,6 +1134,19 @@ export class Layout {
       this.judge()
     }
   }
+}
+
+/** How many bits of a row are set (Warren, Hacker's Delight, §5-1). */
+function countBits(bits: Int32Array): number {
+  let count = 0
+  for (let i = 0; i < bits.length; i++) {
+    let v = bits[i]!
+    if (v === 0) continue
+    v -= (v >>> 1) & 0x55555555
+    v = (v & 0x33333333) + ((v >>> 2) & 0x33333333)
+    count += (((v + (v >>> 4)) & 0x0f0f0f0f) * 0x01010101) >>> 24
+  }
+  return count
 }
 
 /** The first set bit of a row of bits, from one on; −1 where there is none. */
