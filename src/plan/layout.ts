@@ -1,6 +1,6 @@
 import {type Curve, doseNeeded, sample} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
-import {followed, isNight, type Job, type Program, wheresOf} from './model.js'
+import {isNight, type Job, type Program, wheresOf} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {generator, missing} from './search.js'
@@ -31,6 +31,13 @@ export interface Refusal {
   readonly others: readonly number[]
   /** The tick, which counts only where nothing else was in the way. */
   readonly at: number
+  /** Who had to be carried past whom (`pastOf`), for each of the others: less of that may be granted. All may, where absent. */
+  readonly past?: readonly number[]
+}
+
+/** A bit each: the first is carried in or out while the other stands; the other is, while the first stands. */
+export function pastOf(a: {readonly s: number; readonly e: number}, b: {readonly s: number; readonly e: number}): number {
+  return (b.s < a.s || a.e < b.e ? 1 : 0) + (a.s < b.s || b.e < a.e ? 2 : 0)
 }
 
 export interface LayoutOptions {
@@ -98,7 +105,9 @@ export class Layout {
   readonly #endMargin: number
   readonly #blocked: Program['blocked']
   readonly #problem: PlanProblem
-  readonly #was: ({at: number; draw: number} | undefined)[]
+  readonly #was: ({readonly at: number; readonly draw: number} | undefined)[]
+  /** True where some job has a place in a plan that was being followed. */
+  readonly #again: boolean
   #awake: Uint8Array
   readonly #awakeAt = new Map<number, Uint8Array>()
   #now = 0
@@ -203,8 +212,8 @@ export class Layout {
       if (j.order === 1) this.#falls.push(u)
       if (j.order === 2) this.#crusts.push(u)
     })
-    const before = followed(problem)
-    this.#was = jobs.map((j) => before.get(j.dish.id))
+    this.#was = jobs.map((j) => j.was)
+    this.#again = jobs.some((j) => j.was)
     this.#awake = new Uint8Array(ticks)
     this.#openings = new Int32Array(ticks + 1)
     this.#handsAt = new Float64Array(ticks + 1)
@@ -649,7 +658,15 @@ export class Layout {
     const t = this.s[r.job]!
     if (r.others.length === 0) return t === r.at
     const end = this.e[r.job]!
-    for (const v of r.others) if (!this.placed[v] || this.s[v]! >= end || this.e[v]! <= t) return false
+    for (let i = 0; i < r.others.length; i++) {
+      const v = r.others[i]!
+      const s = this.s[v]!
+      const e = this.e[v]!
+      if (!this.placed[v] || s >= end || e <= t) return false
+      if (r.past === undefined) continue
+      const now = (s < t || end < e ? 1 : 0) + (t < s || e < end ? 2 : 0)
+      if ((r.past[i]! & ~now) !== 0) return false
+    }
     return true
   }
 
@@ -658,7 +675,7 @@ export class Layout {
     const O = this.#openings
     const awake = this.#awake
     const done = this.#own[4 * u]!
-    const first = Math.max(done, this.s[u]! + 1) + (this.#fixed[u] ? 0 : this.hold[u]!)
+    const first = Math.max(done, this.s[u]! + 1) + this.hold[u]!
     const due = this.#due[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
     const T = this.celsius
@@ -667,10 +684,11 @@ export class Layout {
       let k = Math.max(first, this.#now)
       while (k < wall && !awake[k]) k++
       k = Math.min(k, wall)
-      if (O[k]! > 0) return k
+      if (O[k]! > 0 && !this.#again) return k
       const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
       const b = this.#shift[this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
+      if (this.#again && this.#was[u]) return this.#drawAgain(u, k, wall, clock0)
       // It stays until the door is opened for another, as long as it stays hot and nobody waits for it.
       for (let t = nextBit(this.#doors, k + 1); t >= 0 && t <= wall; t = nextBit(this.#doors, t + 1)) {
         if (!awake[t]) continue
@@ -702,7 +720,8 @@ export class Layout {
       if (over >= bestCost) break
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
-      const cost = over + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening)
+      const moved = this.#again && this.#was[u] ? weights.moved * Math.abs(clock0 + t * rules.tick - this.#was[u]!.draw) : 0
+      const cost = over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening)
       if (cost < bestCost) {
         bestCost = cost
         bestDose = dose - goal
@@ -714,6 +733,28 @@ export class Layout {
     let k = Math.max(first, this.#now)
     while (k < wall && !awake[k]) k++
     return Math.min(k, wall)
+  }
+
+  /**
+   * The cheapest draw of what may stay, on a day planned again: as soon as it may be, when the door is open for another, or when it was to
+   * be drawn.
+   */
+  #drawAgain(u: number, first: number, wall: number, clock0: number): number {
+    const T = this.celsius
+    const where = this.w[u]!
+    const {draw} = this.#was[u]!
+    const due = this.#due[u]!
+    const price = (t: number): number =>
+      weights.late * Math.max(0, clock0 + t * rules.tick - due) +
+      weights.moved * Math.abs(clock0 + t * rules.tick - draw) +
+      (this.#openings[t]! > 0 ? 0 : weights.opening)
+    const meant = Math.round((draw - clock0) / rules.tick)
+    let best = first
+    for (let t = first + 1; t <= wall; t++) {
+      if (this.#scale[where]! * T[t]! + this.#shift[where]! < this.#end[u]! + this.#endMargin) break
+      if (this.#awake[t] && (t === meant || this.#openings[t]! > 0) && price(t) < price(best)) best = t
+    }
+    return best
   }
 
   snapshot(): Laid[] {
@@ -1010,13 +1051,20 @@ export class Layout {
   /**
    * Mend what is broken by moving one dish at a time, all parts of it that go in together, to wherever costs least: within the hour
    * where that will do, else anywhere. What breaks nothing stays where it is.
+   *
+   * @param only The jobs known to be in trouble; what others break has been granted. All where absent.
+   * @returns False where nothing was moved.
    */
-  repair(): void {
+  repair(only?: ReadonlySet<number>): boolean {
     this.judge()
+    let moved = false
     for (let moves = 0; moves < 2 * this.n && this.violation > 1e-6; moves++) {
-      const groups = this.#troubled()
-      if (!this.#mend(groups, NEAR) && !this.#mend(groups, this.ticks)) return
+      const groups = this.#troubled().filter((parts) => !only || parts.some((u) => only.has(u)))
+      const inside = [...(only ?? [])].filter((u) => this.#fixed[u]).map((u) => [u])
+      if (!this.#mend(groups, NEAR, inside) && !this.#mend(groups, this.ticks)) break
+      moved = true
     }
+    return moved
   }
 
   /** Jobs without which less is broken, those that go in together as one. */
@@ -1040,35 +1088,67 @@ export class Layout {
     return out
   }
 
-  /** Make the cheapest move of one group, no further than `reach` ticks; false where none is cheaper than staying. */
-  #mend(groups: readonly (readonly number[])[], reach: number): boolean {
+  /**
+   * Make the cheapest move of one group, no further than `reach` ticks; false where none is cheaper than staying.
+   *
+   * @param inside What is in the oven already, which can only be drawn later.
+   */
+  #mend(groups: readonly (readonly number[])[], reach: number, inside: readonly (readonly number[])[] = []): boolean {
     let least = this.cost + HARD * this.violation - 1e-6
-    let found: {parts: readonly number[]; s: number; w: number} = {parts: [], s: 0, w: 0}
+    let found: {parts: readonly number[]; s: number; w: number; hold?: number} = {parts: [], s: 0, w: 0}
+    for (const parts of [...groups, ...inside]) {
+      const u = parts[0]!
+      const before = parts.map((v) => this.hold[v]!)
+      for (let hold = 0; hold <= WAITS; hold++) {
+        for (const v of parts) this.hold[v] = hold
+        if (!this.judgeWithin(least, HARD)) continue
+        least = this.cost + HARD * this.violation
+        found = {parts, s: this.s[u]!, w: this.w[u]!, hold}
+      }
+      parts.forEach((v, i) => {
+        this.hold[v] = before[i]!
+      })
+    }
     for (const parts of groups) {
       const u = parts[0]!
       const before = parts.map((v) => ({v, s: this.s[v]!, w: this.w[v]!}))
       const from = Math.max(this.#from[u]!, this.#now, this.s[u]! - reach)
       const to = Math.min(this.#to[u]!, this.s[u]! + reach)
-      this.#everywhere(parts, from, to, (s, w, price) => {
-        if (price >= least) return
-        least = price
-        found = {parts, s, w}
+      this.#everywhere(parts, from, to, least, (s, w, price) => {
+        if (price < least) {
+          least = price
+          found = {parts, s, w}
+        }
+        return least
       })
       for (const {v, s, w} of before) this.set(v, s, w)
     }
-    for (const v of found.parts) this.set(v, found.s, found.w)
+    for (const v of found.parts) {
+      if (found.hold === undefined) this.set(v, found.s, found.w)
+      else this.hold[v] = found.hold
+    }
     this.judge()
     return found.parts.length > 0
   }
 
-  /** Set jobs in together at every tick between two at which the door may be opened, in every part of the floor, and judge each. */
-  #everywhere(parts: readonly number[], from: number, to: number, each: (s: number, w: number, price: number) => void): void {
+  /**
+   * Set jobs in together at every tick between two at which the door may be opened, in every part of the floor, and judge each.
+   *
+   * @param limit The dearest day that is of use; `each` returns it anew.
+   */
+  #everywhere(
+    parts: readonly number[],
+    from: number,
+    to: number,
+    limit: number,
+    each: (s: number, w: number, price: number) => number,
+  ): void {
+    let within = limit
     for (const w of this.#wheres[parts[0]!]!)
       for (let k = from; k <= to; k++) {
         if (!this.awake(k)) continue
         for (const v of parts) this.set(v, k, w)
-        this.judge()
-        each(k, w, this.cost + HARD * this.violation)
+        if (this.judgeWithin(within, HARD)) within = each(k, w, this.cost + HARD * this.violation)
       }
   }
 
@@ -1077,8 +1157,9 @@ export class Layout {
     this.judge()
     const most = this.violation + SLIGHT
     const found: {s: number; w: number; price: number}[] = []
-    this.#everywhere([u], Math.max(this.#from[u]!, this.#now), this.#to[u]!, (s, w, price) => {
+    this.#everywhere([u], Math.max(this.#from[u]!, this.#now), this.#to[u]!, Number.POSITIVE_INFINITY, (s, w, price) => {
       if (this.violation <= most) found.push({s, w, price})
+      return Number.POSITIVE_INFINITY
     })
     this.takeOut(u)
     this.judge()
@@ -1167,8 +1248,9 @@ const SMALL = [0.52, 1] as const
 /** What a place may break and still be tried on the true oven, and ticks between two places tried. */
 const SLIGHT = 1
 const APART = 3
-/** Ticks within which a dish is moved first. */
+/** Ticks within which a dish is moved first, and for which it may wait to be drawn with another. */
 const NEAR = 12
+const WAITS = 6
 /** Share of the moves that look for the best of so many places. */
 const RESEAT = 0.02
 const SEATS = 20

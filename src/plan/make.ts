@@ -6,6 +6,7 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
+import {take} from './followed.js'
 import {handlingOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
@@ -209,10 +210,12 @@ function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['ch
   const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
     out.push({dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}})
   }
-  const was = new Map(before.loads.flatMap((l) => l.dishes.map((d) => [d.dish, {at: l.at, draw: d.draw.likely}] as const)))
+  const was = new Map<string, {count: number; at: number; draw: number}[]>()
+  for (const {at: set, dishes} of before.loads)
+    for (const d of dishes) was.set(d.dish, [...(was.get(d.dish) ?? []), {count: d.count, at: set, draw: d.draw.likely}])
   for (const load of after.loads)
     for (const d of load.dishes) {
-      const old = was.get(d.dish)
+      const old = take(was.get(d.dish) ?? [], d.count, load.at)
       if (!old) continue
       const moved = load.at - old.at
       const drawn = d.draw.likely - old.draw

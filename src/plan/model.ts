@@ -2,6 +2,7 @@ import {passesMouth} from '../scale/floor.js'
 import type {Dish, Placed} from '../scale/types.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
+import {type Followed, followed} from './followed.js'
 import {phrase} from './phrases.js'
 import {rules, weights} from './rules.js'
 import {mostOnFloor} from './seats.js'
@@ -31,6 +32,8 @@ export interface Job {
   readonly stands: number
   /** Its vessels' places when already in. */
   readonly stood?: readonly Placed[]
+  /** What the plan has of it that was being followed, when a day is planned again. */
+  readonly was?: Followed
 }
 
 /** Choices of one job on one curve, in ticks after the first tick of the curve's clock; sorted by nothing in particular. */
@@ -159,7 +162,8 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const most = mostOnFloor(grid, dish.vessel)
     const each = grid.area / most
     const due = dueOf(dish, problem.day.serve)
-    for (const past of already) {
+    const before = followed(problem, dish.id)
+    already.forEach((past, i) => {
       const base = first
       if (past.drawn === null) {
         const zones = past.placed.map((p) => whereIndex(p.zone))
@@ -174,19 +178,25 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
           due,
           since: past.at,
           stands,
-          stood: past.placed.map((v, i) => ({...v, number: base + i})),
+          stood: past.placed.map((v, nth) => ({...v, number: base + nth})),
+          ...(before.set[i] ? {was: before.set[i]} : {}),
         })
       }
       first += past.count
-    }
+    })
     const left = dish.count - (first - 1)
     if (left <= 0) continue
     const byHands = Math.max(1, Math.floor((rules.tick * problem.day.hands) / handlingOf(dish)))
     // Half a floor at most in one part: two parts can still go in and come out together.
     const half = Math.max(1, Math.floor(most / 2))
     const parts = Math.min(left, Math.max(split.get(dish.id) ?? 1, Math.ceil(left / Math.min(half, byHands))))
-    for (let p = 0, at = first; p < parts; p++) {
-      const count = Math.floor(left / parts) + (p < left % parts ? 1 : 0)
+    const evenly = Array.from({length: parts}, (_, p) => Math.floor(left / parts) + (p < left % parts ? 1 : 0))
+    // What is followed keeps its parts, unless it lacks some.
+    const kept = before.rest.map((r) => r.count)
+    const counts = kept.length >= parts && kept.reduce((sum, c) => sum + c, 0) === left ? kept : evenly
+    let at = first
+    counts.forEach((count, p) => {
+      const was = before.rest[p]
       jobs.push({
         dish,
         first: at,
@@ -197,9 +207,10 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         due,
         since: null,
         stands: 3,
+        ...(was ? {was} : {}),
       })
       at += count
-    }
+    })
   }
   return jobs
 }
@@ -427,14 +438,6 @@ export function lateness(job: Job, drawn: number): number {
   return job.due === null ? 0 : Math.max(0, drawn - job.due)
 }
 
-/** When the plan that was being followed sets each dish in and draws it, minutes after midnight; empty on a day not yet begun. */
-export function followed(problem: PlanProblem): Map<string, {at: number; draw: number}> {
-  const out = new Map<string, {at: number; draw: number}>()
-  for (const load of problem.done?.plan?.loads ?? [])
-    for (const d of load.dishes) out.set(d.dish, {at: load.at, draw: d.draw.likely})
-  return out
-}
-
 /** The model of one program at one lighting time. */
 export function modelOf(problem: PlanProblem, program: Program, jobs: readonly Job[], grid: FloorGrid, lit: number): Model {
   const clock0 = lit + program.phase
@@ -447,14 +450,13 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
   const W: Uint8Array[] = []
   const C: Float64Array[] = []
   const O: Int32Array[] = []
-  // Where the day is planned again, a move away from the plan that was being followed costs a little.
-  const before = followed(problem)
   jobs.forEach((job, u) => {
     const c = program.choices[u]!
     const ids = new Uint32Array(c.s.length)
     let count = 0
     const cost = new Float64Array(c.s.length)
-    const was = before.get(job.dish.id)
+    // Where the day is planned again, a move away from the plan that was being followed costs a little.
+    const {was} = job
     for (let o = 0; o < c.s.length; o++) {
       const s = c.s[o]!
       const e = c.e[o]!

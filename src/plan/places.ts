@@ -253,7 +253,7 @@ export function placeDay(
   }
   for (const order of dayOrders) {
     let items = [...day].sort((a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first)
-    for (const style of again ? dayStyles.slice(0, 2) : dayStyles) {
+    for (const style of dayStyles) {
       const result = tryDay(grid, fixed, items, style)
       if (result.refused.length === 0) return result
       if (!best || result.refused.length < best.refused.length) best = result
@@ -263,7 +263,7 @@ export function placeDay(
   // Other orders, disturbed at random (a fixed seed), the refused always first.
   const random = generator(97)
   const pick = (k: number): number => Math.floor(random() * k)
-  for (let i = 0; i < (again ? disturbed / 4 : disturbed) && best; i++) {
+  for (let i = 0; i < disturbed && best; i++) {
     const refused = best.refused
     const rest = day.filter((item) => !refused.includes(item))
     rest.sort(
@@ -297,7 +297,8 @@ function tryDay(
   style: Style,
   known: ReadonlyMap<ToPlace, readonly Placed[]> = new Map(),
 ): {placed: Standing[]; refused: ToPlace[]} {
-  const clear = grid.ground.rules.clearance - 1e-9
+  // A plan tells places to a tenth of a millimetre: two that touched may lie so much nearer.
+  const clear = grid.ground.rules.clearance - 2 * ROUNDED
   const placed: Standing[] = []
   const refused: ToPlace[] = []
   const bodies = new Map<Standing, Body>(fixed.map((f) => [f, bodyStanding(f)]))
@@ -315,7 +316,9 @@ function tryDay(
       item.fits[zoneAt(grid, c.y)] &&
       near.every(
         ({body, passes, isPassed}) =>
-          gap(c, body) >= clear && !(passes && blocks(grid.ground, body, c)) && !(isPassed && blocks(grid.ground, c, body)),
+          gap(c, body) >= clear &&
+          !(passes && blocks(grid.ground, body, c, 2 * ROUNDED)) &&
+          !(isPassed && blocks(grid.ground, c, body, 2 * ROUNDED)),
       )
     if (before !== undefined && before.length === item.count && before.every(free))
       for (const c of before) {
@@ -370,9 +373,12 @@ function bodyKept(p: Placed, vessel: Vessel): Body {
 
 /** The vessel as the plan shows it. */
 export function placedOf(grid: FloorGrid, s: Standing): Placed {
-  return {dish: s.dish, number: s.number, x: round3(s.x), y: round3(s.y), turn: s.turn, zone: zoneNames[zoneAt(grid, s.y)]}
+  return {dish: s.dish, number: s.number, x: rounded(s.x), y: rounded(s.y), turn: s.turn, zone: zoneNames[zoneAt(grid, s.y)]}
 }
 
-function round3(v: number): number {
-  return Math.round(v * 1e4) / 1e4
+/** What is told of a place is a multiple of this, m. */
+const ROUNDED = 1e-4
+
+function rounded(v: number): number {
+  return Math.round(v / ROUNDED) / (1 / ROUNDED)
 }

@@ -5,9 +5,9 @@ import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
-import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
-import {FIRM, type Laid, Layout, type Refusal} from './layout.js'
+import {FIRM, type Laid, Layout, pastOf, type Refusal} from './layout.js'
 import {
   blockedBy,
   type ChoiceLimits,
@@ -242,7 +242,7 @@ function settleLoaded(
     responses.set(simulate, response)
   }
   const lane = laneShare(problem, grid)
-  const layoutOf = (option: FiringOption): Layout => {
+  const layoutOf = (option: FiringOption, kept = false): Layout => {
     const curve = curveOf(option.forecast, ambient)
     const phase = phaseOf(given)
     return new Layout(
@@ -260,21 +260,22 @@ function settleLoaded(
       lane,
       {
         lit: first,
-        margin: rules.marginCelsius,
+        // What is kept has been proved on its own curve, to the last minute.
+        margin: kept ? 0 : rules.marginCelsius,
         // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
-        inHand: given === null ? rules.inHandCelsius : rules.marginCelsius,
-        marginDose: rules.marginDose,
+        inHand: kept ? 0 : given === null ? rules.inHandCelsius : rules.marginCelsius,
+        marginDose: kept ? 0 : rules.marginDose,
       },
     )
   }
   const asBefore = given === null ? null : inHand(problem, grid, jobs, layoutOf, simulate, {first, last})
   if (asBefore && (asBefore.good || !full)) return asBefore.settled
   // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
-  const layouts = problem.firings.map(layoutOf)
+  const layouts = problem.firings.map((option) => layoutOf(option))
   const looks = problem.firings.map((option, index) => {
     const layout = layouts[index]!
     layout.begin()
-    follow(layout, jobs, problem)
+    follow(layout, jobs)
     const short = given === null ? 300 + 25 * n : 200 + 30 * n
     const found = layout.anneal({
       rounds: Math.min(6000, short),
@@ -441,21 +442,11 @@ function freely(light: Light): {firstLit: number; lastLit: number; cool: number;
   return {firstLit: light.first, lastLit: light.last, cool: 0.3, leave: 0.01}
 }
 
-/** Begin a day planned again where the plan that was being followed left it; returns the jobs that are in that plan. */
-function follow(layout: Layout, jobs: readonly Job[], problem: PlanProblem): ReadonlySet<number> {
-  const followed = new Set<number>()
-  const seen = new Map<string, number>()
-  for (const load of problem.done?.plan?.loads ?? [])
-    for (const d of load.dishes) {
-      const skip = seen.get(d.dish) ?? 0
-      seen.set(d.dish, skip + 1)
-      const mine = jobs.flatMap((j, u) => (j.dish.id === d.dish ? [u] : []))
-      const u = mine[skip]
-      if (u === undefined) continue
-      followed.add(u)
-      if (jobs[u]!.since === null) layout.setAtClock(u, load.at, d.zone === undefined ? 3 : whereIndex(d.zone))
-    }
-  return followed
+/** Begin a day planned again where the plan that was being followed left it. */
+function follow(layout: Layout, jobs: readonly Job[]): void {
+  jobs.forEach(({was, since}, u) => {
+    if (was && since === null) layout.setAtClock(u, was.at, was.where)
+  })
 }
 
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
@@ -471,16 +462,18 @@ function inHand(
   problem: PlanProblem,
   grid: FloorGrid,
   jobs: readonly Job[],
-  layoutOf: (option: FiringOption) => Layout,
+  layoutOf: (option: FiringOption, kept: boolean) => Layout,
   simulate: Simulate,
   light: Light,
 ): {settled: Settled; good: boolean} | null {
   const plan = problem.done?.plan
   const [option, another] = problem.firings
   if (!plan || !option || another) return null
-  const layout = layoutOf(option)
-  const followed = follow(layout, jobs, problem)
-  for (let u = 0; u < jobs.length; u++) if (!followed.has(u)) layout.bar(u)
+  const layout = layoutOf(option, true)
+  follow(layout, jobs)
+  jobs.forEach((job, u) => {
+    if (!job.was) layout.bar(u)
+  })
   // Where its vessels stand is known, but not to which part of the floor each dish was counted when the floor granted it.
   layout.agreeWith(curveOf(plan.forecast, problem.ambient ?? 20))
   layout.judge()
@@ -491,14 +484,9 @@ function inHand(
   const events = eventsOf(jobs, took, option, layout.phase, layout.lit)
   layout.agreeWith(curveOf(simulate(option, events, false), problem.ambient ?? 20))
   layout.judge()
-  const rounds = Math.min(6000, 600 + 100 * layout.n)
-  const from = {...freely(light), leave: 0, rounds, heat: 3, strict: [10, 60]} as const
-  layout.repair()
-  if (layout.violation > 1e-6) layout.anneal({...from, moves: 'small', heat: 0.5, seed: 17})
-  if (layout.violation > 1e-6) layout.anneal({...from, seed: 19})
-  const settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 6}, true)
+  const settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 12}, true)
   if (!settled) return null
-  const lost = settled.unplaced.length - (jobs.length - followed.size)
+  const lost = settled.unplaced.length - jobs.filter((job) => !job.was).length
   return {settled, good: lost <= 0 && settled.total <= DEARER.times * plan.score.total + DEARER.more}
 }
 
@@ -547,7 +535,7 @@ function agree(
       option,
       took.map((must) => (must ? {must, only: true} : {none: true})),
     )
-    const stood = stand(jobs, took, grid, curve, layout.phase, problem.done?.plan ?? null)
+    const stood = stand(jobs, took, grid, curve, layout.phase)
     const wrong = new Set<number>()
     for (let u = 0; u < n; u++) {
       const t = took[u]
@@ -612,7 +600,7 @@ function agree(
   let polished = false
   layout.judge()
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
-  let patience = 7
+  let patience = gently ? 12 : 7
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= patience || budget.passes <= 0
@@ -643,7 +631,10 @@ function agree(
       return fuller.unplaced.length < best.unplaced.length ? fuller : best
     }
     layout.agreeWith(curve)
-    for (const r of stood.refused) layout.refusals.push(r)
+    for (const r of stood.refused) {
+      const past = r.others.map((v) => pastOf(seen.took[r.job]!, seen.took[v]!))
+      layout.refusals.push(gently ? {...r, past} : r)
+    }
     if (stood.refused.length > 0) {
       layout.tight = Math.min(3, layout.tight * 1.5)
       layout.full = Math.max(0.88, layout.full - 0.02)
@@ -651,6 +642,8 @@ function agree(
     const troubled = [...stood.refused.map((r) => r.job), ...wrong]
     if (giveUp) for (const u of troubled) layout.bar(u)
     layout.judge()
+    // What is truly wrong is moved alone; only where that cannot be is the rest looked at.
+    if (gently && layout.repair(new Set([...troubled, ...stood.refused.flatMap((r) => r.others)]))) continue
     if (!giveUp && layout.violation > 1e-6) {
       again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
       if (layout.violation > 1e-6) again(151 + pass, 'floor')
@@ -897,7 +890,6 @@ function stand(
   grid: FloorGrid,
   curve: Curve,
   phase: number,
-  plan: Plan | null,
 ): {standing: Standing[]; refused: Refusal[]} {
   const fixed: Standing[] = []
   const day: {u: number; item: ToPlace}[] = []
@@ -907,12 +899,9 @@ function stand(
     else fixed.push(...standingAlready(jobs[u]!, t.s, t.e))
   })
   const known = new Map<ToPlace, readonly Placed[]>()
-  const meant = new Map<string, Placed[]>()
-  for (const load of plan?.loads ?? []) for (const p of load.placed) meant.set(p.dish, [...(meant.get(p.dish) ?? []), p])
   for (const {u, item} of day) {
-    const {dish, count} = jobs[u]!
-    const mine = vesselsOf(jobs[u]!, meant.get(dish.id) ?? [])
-    if (mine.length === count) known.set(item, mine)
+    const {was, count} = jobs[u]!
+    if (was && was.placed.length === count) known.set(item, was.placed)
   }
   const result = placeDay(
     grid,

@@ -100,8 +100,10 @@ function playOf(ground: Ground, body: Body): number {
 /**
  * True when `other` stands in the lane of `body`: the strip its footprint sweeps straight out, or slantwise to the nearest point of the
  * opening it passes through (the rule of `scale/floor`).
+ *
+ * @param slack By how much it may stand in it, m.
  */
-export function blocks(ground: Ground, other: Body, body: Body): boolean {
+export function blocks(ground: Ground, other: Body, body: Body, slack = 0): boolean {
   if (other.y - other.hy >= body.y + body.hy) return false
   const play = playOf(ground, body)
   const ax = body.x
@@ -111,11 +113,11 @@ export function blocks(ground: Ground, other: Body, body: Body): boolean {
   if (other.round && body.round) {
     const length2 = dx * dx + dy * dy
     const t = length2 < 1e-12 ? 0 : Math.max(0, Math.min(1, ((other.x - ax) * dx + (other.y - ay) * dy) / length2))
-    return length(other.x - (ax + t * dx), other.y - (ay + t * dy)) < body.hx + other.hx
+    return length(other.x - (ax + t * dx), other.y - (ay + t * dy)) < body.hx + other.hx - slack
   }
   // Boxes: the segment against the box grown by the other's half size; for a circle the grown corner is a little generous.
-  const hx = other.hx + body.hx
-  const hy = other.hy + body.hy
+  const hx = other.hx + body.hx - slack
+  const hy = other.hy + body.hy - slack
   let t0 = 0
   let t1 = 1
   if (Math.abs(dx) < 1e-12) {
