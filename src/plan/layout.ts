@@ -1049,6 +1049,65 @@ export class Layout {
   }
 
   /**
+   * Let a plan that is being followed wait for its dishes, as a baker would: each opening of the door keeps what it was for, and comes
+   * as much later as what is to be drawn at it needs, or as much sooner as it bears. So the floor stays as it was laid out.
+   */
+  ripple(): void {
+    this.judge()
+    const clock0 = this.lit + this.phase
+    const tickOf = (clock: number): number => Math.round((clock - clock0) / rules.tick)
+    const openings = new Map<number, {set: number[]; drawn: number[]}>()
+    const at = (tick: number): {set: number[]; drawn: number[]} => {
+      const opening = openings.get(tick) ?? {set: [], drawn: []}
+      openings.set(tick, opening)
+      return opening
+    }
+    for (let u = 0; u < this.n; u++) {
+      const was = this.#was[u]
+      if (!was || !this.placed[u]) continue
+      if (!this.#fixed[u]) at(tickOf(was.at)).set.push(u)
+      at(tickOf(was.draw)).drawn.push(u)
+    }
+    let before = this.#now - 1
+    for (const meant of [...openings.keys()].sort((a, b) => a - b)) {
+      const {set, drawn} = openings.get(meant)!
+      let first = before + 1
+      let last = this.ticks - 1
+      for (const u of drawn) {
+        this.#bake(u)
+        // What can no longer be done here is for `repair`.
+        if (this.#own[4 * u + 1]! < this.#goal[u]!) continue
+        first = Math.max(first, this.#own[4 * u]!)
+        last = Math.min(last, this.#lastDraw(u))
+      }
+      const tick = Math.min(this.ticks - 1, Math.max(first, Math.min(meant, last)))
+      for (const u of set) this.set(u, tick, this.w[u]!)
+      for (const u of drawn) this.hold[u] = Math.max(0, Math.min(255, tick - Math.max(this.#own[4 * u]!, this.s[u]! + 1)))
+      before = tick
+    }
+    this.judge()
+  }
+
+  /** The last tick at which a job may be drawn: before it is over-baked, or what stays grows too cold. */
+  #lastDraw(u: number): number {
+    const T = this.celsius
+    const a = this.#scale[this.w[u]!]!
+    const b = this.#shift[this.w[u]!]!
+    let t = this.#own[4 * u]!
+    if (this.#stays[u]) {
+      while (t + 1 < this.ticks && a * T[t + 1]! + b >= this.#end[u]! + this.#endMargin) t++
+      return t
+    }
+    let dose = this.#own[4 * u + 1]!
+    const heat = (k: number): number => Math.max(0, a * T[k]! + b - this.#done[u]!)
+    while (t + 1 < this.ticks && dose + HALF_TICK * (heat(t) + heat(t + 1)) <= this.#longest[u]!) {
+      dose += HALF_TICK * (heat(t) + heat(t + 1))
+      t++
+    }
+    return t
+  }
+
+  /**
    * Mend what is broken by moving one dish at a time, all parts of it that go in together, to wherever costs least: within the hour
    * where that will do, else anywhere. What breaks nothing stays where it is.
    *

@@ -264,7 +264,7 @@ function settleLoaded(
         margin: kept ? 0 : rules.marginCelsius,
         // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
         inHand: kept ? 0 : given === null ? rules.inHandCelsius : rules.marginCelsius,
-        marginDose: kept ? 0 : rules.marginDose,
+        marginDose: kept ? -rules.doseWanting : rules.marginDose,
       },
     )
   }
@@ -449,6 +449,9 @@ function follow(layout: Layout, jobs: readonly Job[]): void {
   })
 }
 
+/** Times the openings of a plan in hand are moved to its dishes, as the curve is put right. */
+const WAITED = 3
+
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
 const DEARER = {times: 1.5, more: 60} as const
 
@@ -598,6 +601,7 @@ function agree(
   }
   let best: Settled | null = null
   let polished = false
+  let last = ''
   layout.judge()
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
   let patience = gently ? 12 : 7
@@ -640,9 +644,18 @@ function agree(
       layout.full = Math.max(0.88, layout.full - 0.02)
     }
     const troubled = [...stood.refused.map((r) => r.job), ...wrong]
+    // The same trouble once more, where all has been tried: the plan in hand will not do.
+    const trouble = troubled.join(' ')
+    if (gently && pass > WAITED && trouble === last) return null
+    last = trouble
     if (giveUp) for (const u of troubled) layout.bar(u)
     layout.judge()
-    // What is truly wrong is moved alone; only where that cannot be is the rest looked at.
+    // First the openings wait for what they are for; then what is truly wrong is moved alone; and only where that will not do is the rest
+    // looked at.
+    if (gently && pass < WAITED) {
+      layout.ripple()
+      continue
+    }
     if (gently && layout.repair(new Set([...troubled, ...stood.refused.flatMap((r) => r.others)]))) continue
     if (!giveUp && layout.violation > 1e-6) {
       again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
@@ -844,7 +857,7 @@ function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): b
   const at = (m: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(m)))]!
   const dose = doseNeeded(need)
   const got = at(to) - at(from)
-  if (got < dose * 0.995) return false
+  if (got < dose * (1 - rules.doseWanting)) return false
   if (need.falling || need.overnight) return true
   // Over-baked only where the next opening but one would already have been late.
   return got <= doseNeeded(need, need.minutes.high) || at(to - rules.tick - rules.staySlack) - at(from) < dose

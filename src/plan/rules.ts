@@ -43,6 +43,8 @@ export const rules = {
   /** How far above a dish's lower limit the morning's plan sets it in, °C, so that an oven a little cooler loses nothing. Common practice, no source. */
   inHandCelsius: 6,
   marginDose: 0.01,
+  /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
+  doseWanting: 0.005,
 } as const
 
 /** Weights of the objective, per unit of each term (design §6). */
