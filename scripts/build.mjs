@@ -27,7 +27,7 @@ const {metafile} = await build({
   define: {'import.meta.url': '__url'},
 })
 // esbuild writes text in ASCII, but leaves patterns as they are. A script of ASCII alone is read in a third of the time, and held in half
-// the space (`loadCommand` reads it as such).
+// the space.
 const script = readFileSync('dist/command.cjs', 'utf8')
 writeFileSync(
   'dist/command.cjs',

@@ -32,7 +32,7 @@ export function keptCode(): string {
  */
 export function loadCommand(start: string, cachedData?: Buffer): {script: Script; command: typeof Command} {
   const filename = fileURLToPath(new URL('./command.cjs', start))
-  const source = `(function (module, exports, require, __url) {${readFileSync(filename, 'latin1')}\n})`
+  const source = `(function (module, exports, require, __url) {${readFileSync(filename, 'utf8')}\n})`
   const script = new Script(source, {filename, ...(cachedData ? {cachedData} : {})})
   const made = {exports: {} as typeof Command}
   const load = script.runInThisContext() as (module: typeof made, exports: object, require: NodeJS.Require, url: string) => void
