@@ -26,6 +26,13 @@ const {metafile} = await build({
   // As the start of the command gives it.
   define: {'import.meta.url': '__url'},
 })
+// esbuild writes text in ASCII, but leaves patterns as they are. A script of ASCII alone is read in a third of the time, and held in half
+// the space.
+const script = readFileSync('dist/command.cjs', 'utf8')
+writeFileSync(
+  'dist/command.cjs',
+  script.replace(/[^\0-\x7f]/g, (unit) => `\\u${unit.charCodeAt(0).toString(16).padStart(4, '0')}`),
+)
 chmodSync('dist/hearthfall.js', 0o755)
 
 const packages = new Set()

@@ -5,6 +5,7 @@ import {join, resolve} from 'node:path'
 import {pathToFileURL} from 'node:url'
 import {keptCode, loadCommand} from '../src/cli/kept-code.js'
 
+const file = join('dist', keptCode())
 const {script, command} = loadCommand(pathToFileURL(resolve('dist/hearthfall.js')).href)
 const out = mkdtempSync(join(tmpdir(), 'hearthfall-'))
 try {
@@ -20,4 +21,4 @@ try {
 } finally {
   rmSync(out, {recursive: true, force: true})
 }
-writeFileSync(join('dist', keptCode()), script.createCachedData())
+writeFileSync(file, script.createCachedData())

@@ -1,4 +1,3 @@
-import {createHash} from 'node:crypto'
 import {lstatSync, mkdirSync, readdirSync, readFileSync, statSync} from 'node:fs'
 import {createRequire} from 'node:module'
 import {dirname, join, relative, sep} from 'node:path'
@@ -81,6 +80,8 @@ const LIST = '.hearthfall-files.json'
 
 type Listed = Record<string, string[]>
 
+const load = createRequire(import.meta.url)
+
 /**
  * Write a set of files into a folder: all checks before the first write, each file to a temporary name and renamed.
  *
@@ -124,7 +125,7 @@ export function writeAll(out: string, files: ReadonlyMap<string, string | Uint8A
   if (messages.length > 0) throw new Failure(messages)
   try {
     // Loaded only where something is written: most runs write nothing, and it costs as much to load as a small receipt to read.
-    const writeFileAtomic = createRequire(import.meta.url)('write-file-atomic') as typeof import('write-file-atomic')
+    const writeFileAtomic = load('write-file-atomic') as typeof import('write-file-atomic')
     mkdirSync(out, {recursive: true})
     // Both the old and the new contents count as ours until every file is in place, so that a killed run can be run again.
     writeFileAtomic.sync(join(out, LIST), listText(merge(before, after)))
@@ -146,6 +147,8 @@ export function writeAll(out: string, files: ReadonlyMap<string, string | Uint8A
 }
 
 function digest(content: string | Uint8Array): string {
+  // As above: only what is written needs it.
+  const {createHash} = load('node:crypto') as typeof import('node:crypto')
   return createHash('sha256').update(content).digest('hex').slice(0, 32)
 }
 

@@ -4,7 +4,6 @@ import {believe} from '../plan/believe.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
 import {makeDishes} from '../scale/dishes.js'
-import {planJson} from '../sheets/plan-json.js'
 import {planMarkdown, planText} from '../sheets/plan-text.js'
 import type {Style} from '../sheets/style.js'
 import {styleOf} from '../sheets/style-of.js'
@@ -19,7 +18,7 @@ import type {Outcome} from './run.js'
 import {choice, colour, columns} from './show.js'
 
 /** `hearthfall plan DAY-FOLDER` */
-export function runPlan(given: Given): Outcome {
+export async function runPlan(given: Given): Promise<Outcome> {
   const read = readDayFolder(given.positionals[0]!)
   const page = given.text('page')
   if (page !== undefined) {
@@ -31,23 +30,25 @@ export function runPlan(given: Given): Outcome {
   const view = {plan: made.plan, problem: made.problem, oven: read.oven, readings: read.log?.readings ?? [], believed: made.said}
   const code = made.plan.possible ? 0 : 1
   const err = warnings(read, given)
+  const format = given.text('format')
   const out = given.text('out')
+  // Only what is written or asked for as data needs its schema.
+  const json = async (): Promise<string> => (await import('../sheets/plan-json.js')).planJson(made.plan, made.problem, read.oven)
   if (out !== undefined) {
     writeAll(
       out,
       new Map([
         ['plan.txt', planText(view, {style})],
         ['plan.md', planMarkdown(view, {style})],
-        ['plan.json', planJson(made.plan, made.problem, read.oven)],
+        ['plan.json', await json()],
       ]),
       given.flag('replace'),
     )
     return {out: `Written to ${out}: plan.txt, plan.md, plan.json.\n`, err, code}
   }
-  const format = given.text('format')
   const text =
     format === 'json'
-      ? planJson(made.plan, made.problem, read.oven)
+      ? await json()
       : format === 'markdown'
         ? planMarkdown(view, {style})
         : planText(view, {style, width: columns(), colour: colour()})

@@ -88,15 +88,19 @@ interface Table<Row> {
   readonly longest: Map<string, number>
   /** Every beginning of a key, at a word's end: a look-up stops where no key goes on. */
   readonly begins: Set<string>
+  /** Every word of a spelling. */
+  readonly words: Set<string>
 }
 
 function table<Row>(rows: readonly Row[], spellings: (row: Row) => readonly string[]): Table<Row> {
   const byKey = new Map<string, Row>()
   const longest = new Map<string, number>()
   const begins = new Set<string>()
+  const words = new Set<string>()
   for (const row of rows) {
     for (const spelling of spellings(row)) {
       const parts = foldAll(spelling)
+      for (const part of parts) words.add(part)
       const key = parts.join('')
       if (!byKey.has(key)) byKey.set(key, row)
       const first = parts[0] ?? ''
@@ -109,7 +113,7 @@ function table<Row>(rows: readonly Row[], spellings: (row: Row) => readonly stri
       }
     }
   }
-  return {rows: byKey, longest, begins}
+  return {rows: byKey, longest, begins, words}
 }
 
 function longestMatch<Row>(from: Table<Row>, folded: readonly string[], at: number): Found<Row> | null {
@@ -134,6 +138,15 @@ function longestMatch<Row>(from: Table<Row>, folded: readonly string[], at: numb
 
 const measureTable = table(measures, (row) => row.spellings)
 const itemTable = table(items, (row) => row.spellings)
+
+/** Whether a folded word begins a measure's spelling, or is one written as one word. */
+export const beginsMeasure = (folded: string): boolean => measureTable.longest.has(folded)
+
+/** Whether a folded word begins an item's spelling, or is one written as one word. */
+export const beginsItem = (folded: string): boolean => itemTable.longest.has(folded)
+
+/** Whether a folded word stands in a spelling of a measure or an item. */
+export const isFoodWord = (folded: string): boolean => measureTable.words.has(folded) || itemTable.words.has(folded)
 
 /** The longest measure whose spelling begins at word `at` of words already folded by `fold`; null where none does. */
 export const measureAt = (folded: readonly string[], at = 0): Found<Measure> | null => longestMatch(measureTable, folded, at)

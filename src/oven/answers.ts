@@ -228,7 +228,7 @@ export function answers(
       woodHeat: woodHeat(oven),
       burningRate: burningRate(oven),
       timeConstant: twelve > 0 && six > twelve ? 6 / Math.log(six / twelve) : Number.POSITIVE_INFINITY,
-      held: now.held[Math.min(Math.round(now.ready / now.step), now.held.length - 1)]!,
+      held: now.held,
     },
   }
 }

@@ -98,8 +98,8 @@ export interface Trace {
   readonly back: Float64Array
   readonly middle: Float64Array
   readonly mouth: Float64Array
-  /** Heat in the masonry above ambient, MJ. */
-  readonly held: Float64Array
+  /** Heat in masonry and air above ambient at the end of the soak, MJ. */
+  readonly held: number
   readonly underside: Float64Array
   readonly balance: {
     readonly fire: number
@@ -469,7 +469,7 @@ interface Run {
   readonly states: readonly Float64Array[]
 }
 
-const CURVES = ['floor', 'vault', 'air', 'baking', 'back', 'middle', 'mouth', 'held', 'underside'] as const
+const CURVES = ['floor', 'vault', 'air', 'baking', 'back', 'middle', 'mouth', 'underside'] as const
 
 /** Hours simulated where nothing else is asked. */
 const DAY = 24
@@ -582,7 +582,6 @@ function march(running: RunningOven, options: SimulationOptions, from: Run | nul
     back: curve(),
     middle: curve(),
     mouth: curve(),
-    held: curve(),
     underside: curve(),
   }
   const every = Math.max(1, Math.round(KEEP / step))
@@ -591,6 +590,9 @@ function march(running: RunningOven, options: SimulationOptions, from: Run | nul
   const scale = options.stepScale ?? 1
   running.begin(schedule, factors, scale)
   const before = running.held()
+  // The sample nearest the end of the soak.
+  const ready = Math.min(Math.round((firing.burn + firing.soak) / step), count - 1)
+  let held = from?.trace.held ?? 0
   const states: Float64Array[] = []
   let first = 0
   if (from) {
@@ -614,7 +616,7 @@ function march(running: RunningOven, options: SimulationOptions, from: Run | nul
     trace.back[i] = x[BACK]!
     trace.middle[i] = x[MIDDLE]!
     trace.mouth[i] = x[FRONT]!
-    trace.held[i] = running.held() / 1e6
+    if (i === ready) held = running.held() / 1e6
     trace.underside[i] = hearth.celsius[hearth.size - 1]!
     if (keep && i % every === 0 && i * step <= last) states.push(running.state())
   }
@@ -630,6 +632,7 @@ function march(running: RunningOven, options: SimulationOptions, from: Run | nul
     raked: firing.burn,
     ready: firing.burn + firing.soak,
     ...trace,
+    held,
     balance: {
       fire: fire / 1e6,
       flue: flue / 1e6,

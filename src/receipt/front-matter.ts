@@ -124,7 +124,8 @@ export function readFrontMatter<T>(source: string, file: string, schema: z.ZodTy
     say(span.start, 'yaml', `this front matter cannot be read: ${(error as Error).message}`, 'write the value out in full')
     return stop()
   }
-  const checked = schema.safeParse(plain)
+  // A schema sees a few files of a run: the code that zod would make for it costs more than it spares.
+  const checked = schema.safeParse(plain, {jitless: true})
   if (checked.success) return {value: checked.data, messages, bodyStart: span.bodyStart, present: true, at}
 
   const known = schema instanceof z.ZodObject ? Object.keys(schema.shape) : []

@@ -14,7 +14,7 @@ import {
   preparations,
   stepVerbs,
 } from '../lexicon/grammar-words.js'
-import {fold, foldAll, itemAt, items, measureAt, measures} from '../lexicon/index.js'
+import {beginsItem, beginsMeasure, fold, isFoodWord, itemAt, measureAt} from '../lexicon/index.js'
 import type {Item, Measure} from '../lexicon/schema.js'
 import type {Section, Token} from './section.js'
 
@@ -42,12 +42,8 @@ export const NOTIN = 65536
 export const DESCRIBES = 131072
 
 const classes = new Map<string, number>()
-const vocabulary = new Set<string>()
-/** Words of measures and items alone. */
-const foods = new Set<string>()
-/** Folded words that begin a spelling. */
-const beginMeasures = new Set<string>()
-const beginItems = new Set<string>()
+/** Folded words of the classes; those of measures and items the lexicon knows. */
+const grammar = new Set<string>()
 const mark = (list: Iterable<string>, bit: number): void => {
   for (const phrase of list) for (const word of phrase.split(/[ -]/)) if (word !== '') flag(word, bit)
 }
@@ -83,27 +79,8 @@ only(
   OPENER,
 )
 
-for (const row of measures)
-  for (const spelling of row.spellings) {
-    const parts = foldAll(spelling)
-    for (const part of parts) {
-      vocabulary.add(part)
-      foods.add(part)
-    }
-    beginMeasures.add(parts[0] ?? '')
-    beginMeasures.add(parts.join(''))
-  }
-for (const row of items)
-  for (const spelling of row.spellings) {
-    const parts = foldAll(spelling)
-    for (const part of parts) {
-      vocabulary.add(part)
-      foods.add(part)
-    }
-    beginItems.add(parts[0] ?? '')
-    beginItems.add(parts.join(''))
-  }
-for (const word of classes.keys()) vocabulary.add(fold(word))
+for (const word of classes.keys()) grammar.add(fold(word))
+const isWord = (folded: string): boolean => isFoodWord(folded) || grammar.has(folded)
 
 /** What a word is: its folded form and its classes. */
 interface Known {
@@ -159,9 +136,9 @@ function know(word: string): Known {
     bits:
       (classes.get(word) ?? 0) |
       (describes(word) ? DESCRIBES : 0) |
-      (beginMeasures.has(folded) ? MEASURE : 0) |
-      (beginItems.has(folded) ? ITEM : 0),
-    longS: vocabulary.has(folded) && !EITHER.has(word) ? null : withLongS(word),
+      (beginsMeasure(folded) ? MEASURE : 0) |
+      (beginsItem(folded) ? ITEM : 0),
+    longS: isWord(folded) && !EITHER.has(word) ? null : withLongS(word),
   }
   if (cache.size >= CACHE_LIMIT) cache.clear()
   cache.set(word, known)
@@ -178,12 +155,12 @@ function modernised(word: string): string | null {
     tries.push(plain.slice(0, -1))
     if (plain.at(-2) === plain.at(-3)) tries.push(plain.slice(0, -2))
   }
-  for (const base of tries) if (base.length > 2 && foods.has(base)) return base
+  for (const base of tries) if (base.length > 2 && isFoodWord(base)) return base
   if (!/[yuvi]/.test(plain)) return null
   if (tries.length === 0) tries.push(plain)
   for (const base of tries) {
     for (const tried of [base.replace(/y(?=[a-z])/g, 'i'), base.replace(/u(?=[aeiou])/g, 'v'), base.replace(/^i(?=[aeou])/, 'j')])
-      if (tried !== base && tried.length > 2 && foods.has(fold(tried))) return tried
+      if (tried !== base && tried.length > 2 && isFoodWord(fold(tried))) return tried
   }
   return null
 }
@@ -202,7 +179,7 @@ function withLongS(word: string): string | null {
       if (chosen & (1 << k)) letters[place] = 's'
     })
     const tried = letters.join('')
-    if (vocabulary.has(fold(tried))) return tried
+    if (isWord(fold(tried))) return tried
   }
   return null
 }
@@ -352,7 +329,7 @@ export function makeView(section: Section): View {
 function cutWord(before: Token | null, token: Token): string | null {
   if (!token.joined || !token.gap || before === null || before.kind !== 'word' || before.block !== token.block) return null
   const whole = before.word + token.word
-  return vocabulary.has(fold(whole)) && !(vocabulary.has(fold(before.word)) && vocabulary.has(fold(token.word))) ? whole : null
+  return isWord(fold(whole)) && !(isWord(fold(before.word)) && isWord(fold(token.word))) ? whole : null
 }
 
 /** The longest row that begins at token `at` and ends in its block, and the token after it. */

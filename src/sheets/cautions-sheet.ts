@@ -4,9 +4,9 @@ import type {Source} from '../lexicon/schema.js'
 import type {PlanProblem} from '../plan/types.js'
 import type {Receipt} from '../receipt/types.js'
 import {receiptName} from './heat-data.js'
-import {cautionText, foreignTitle, sourceTitle} from './said.js'
+import {allergenNames, cautionText, foreignTitle, sourceTitle} from './said.js'
 import type {Style} from './style.js'
-import {sayIf, type WordKey} from './words/index.js'
+import type {WordKey} from './words/index.js'
 
 /** Least safe temperatures of the middle, °C, as USDA FSIS publishes them (145, 160 and 165 °F). */
 export const safeCentres: ReadonlyArray<{readonly key: WordKey; readonly fahrenheit: number}> = [
@@ -116,9 +116,4 @@ function exactDegrees(fahrenheit: number, style: Style): string {
   if (style.degrees === 'C') return `${celsius} °C`
   if (style.degrees === 'F') return `${fahrenheit} °F`
   return `${celsius} °C (${fahrenheit} °F)`
-}
-
-/** Allergens by their plain names in the reader's language. */
-export function allergenNames(names: readonly string[], style: Style): string {
-  return names.map((name) => sayIf(style.words, `allergen.${name}`, name)).join(', ')
 }

@@ -295,33 +295,37 @@ const rounded = (value: number): number => (Number.isFinite(value) ? Math.round(
 export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): PlanFile {
   const {day} = problem
   const size = problem.floor.shape === 'round' ? {depth: problem.floor.diameter, width: problem.floor.diameter} : problem.floor
-  return planFileSchema.parse({
-    format: 1,
-    day,
-    oven: {
-      name: oven.name,
-      floor: {shape: problem.floor.shape, depth: size.depth, width: size.width},
-      mouth: oven.mouth,
-      vaultHeight: oven.vaultHeight,
+  return planFileSchema.parse(
+    {
+      format: 1,
+      day,
+      oven: {
+        name: oven.name,
+        floor: {shape: problem.floor.shape, depth: size.depth, width: size.width},
+        mouth: oven.mouth,
+        vaultHeight: oven.vaultHeight,
+      },
+      possible: plan.possible,
+      firing: plan.firing,
+      lit: plan.lit,
+      raked: plan.raked,
+      ready: plan.ready,
+      fires: plan.fires,
+      forecast: plan.forecast,
+      dishes: problem.dishes.map((dish) => ({...dish, vessel: dish.vessel.name})),
+      loads: plan.loads,
+      steps: plan.steps,
+      unplaced: plan.unplaced,
+      score: plan.score,
+      balance: plan.balance,
+      left: plan.left,
+      suggestions: plan.suggestions,
+      changes: plan.changes,
+      messages: plan.messages,
     },
-    possible: plan.possible,
-    firing: plan.firing,
-    lit: plan.lit,
-    raked: plan.raked,
-    ready: plan.ready,
-    fires: plan.fires,
-    forecast: plan.forecast,
-    dishes: problem.dishes.map((dish) => ({...dish, vessel: dish.vessel.name})),
-    loads: plan.loads,
-    steps: plan.steps,
-    unplaced: plan.unplaced,
-    score: plan.score,
-    balance: plan.balance,
-    left: plan.left,
-    suggestions: plan.suggestions,
-    changes: plan.changes,
-    messages: plan.messages,
-  })
+    // Checked once a run: the code that zod would make for it costs more than it spares.
+    {jitless: true},
+  )
 }
 
 /** `plan.json`. */

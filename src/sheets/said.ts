@@ -1,29 +1,22 @@
-import type {Element} from 'hast'
-import {h} from 'hastscript'
 import {lookUpSource} from '../lexicon/index.js'
 import type {Source} from '../lexicon/schema.js'
 import type {Message} from '../receipt/types.js'
 import {vesselSize} from './figures.js'
 import type {Style} from './style.js'
 import {deBook} from './words/de-sentences.js'
+import {sayIf} from './words/index.js'
 import {type Book, counted, inBook} from './words/sentences.js'
 
 /** What the core says in English, in the languages beside it. */
 export const books: Readonly<Record<string, Book>> = {de: deBook}
 
-const bookOf = (style: Style): Book | null => books[style.words['language.code']] ?? null
+/** What the core says in the reader's language; null in English, in which it speaks. */
+export const bookOf = (style: Style): Book | null => books[style.words['language.code']] ?? null
 
 /** A sentence of the core in the reader's language; as it is where there is none. */
 export function inWords(text: string, style: Style): string {
   const book = bookOf(style)
   return book === null ? text : (inBook(text, book) ?? text)
-}
-
-/** The same as an element, marked as English where it stayed so. */
-export function spoken(text: string, style: Style, before = ''): Element {
-  const book = bookOf(style)
-  const said = book === null ? text : inBook(text, book)
-  return said === null ? h('span', {lang: 'en'}, `${before}${text}`) : h('span', `${before}${said}`)
 }
 
 /** A reason, or the words after a key of front matter before it; null where the book has none like it. */
@@ -65,10 +58,9 @@ export function itemName(id: string, style: Style, count = 1): string {
   return name === null ? id : counted(name, count)
 }
 
-/** The item's name as an element, marked as English where it stayed so. */
-export function itemSpan(id: string, style: Style): Element {
-  const known = bookOf(style) === null || nameIn(bookOf(style)?.items, id) !== null
-  return h('span', known ? {} : {lang: 'en'}, itemName(id, style))
+/** Whether an item's name stays English in a text of another language. */
+export function foreignItem(id: string, style: Style): boolean {
+  return bookOf(style) !== null && nameIn(bookOf(style)?.items, id) === null
 }
 
 /** The name of a kind of dish: the id in English. */
@@ -118,4 +110,9 @@ const titled = (why: string): string =>
 /** The value of what is ours: a kind by its name. */
 export function oursValue(one: {readonly field: string; readonly value: string}, style: Style): string {
   return one.field === 'kind' ? kindName(one.value, style) : inWords(one.value, style)
+}
+
+/** Allergens by their plain names in the reader's language. */
+export function allergenNames(names: readonly string[], style: Style): string {
+  return names.map((name) => sayIf(style.words, `allergen.${name}`, name)).join(', ')
 }

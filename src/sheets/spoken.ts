@@ -1,0 +1,21 @@
+import type {Element} from 'hast'
+import {h} from 'hastscript'
+import {bookOf, foreignItem, itemName} from './said.js'
+import type {Style} from './style.js'
+import {inBook} from './words/sentences.js'
+
+/*
+ * What `said.ts` says, as elements of a sheet: apart from it, since the plan's text says it too and need not wait for what makes a sheet.
+ */
+
+/** A sentence of the core in the reader's language, marked as English where it stayed so. */
+export function spoken(text: string, style: Style, before = ''): Element {
+  const book = bookOf(style)
+  const said = book === null ? text : inBook(text, book)
+  return said === null ? h('span', {lang: 'en'}, `${before}${text}`) : h('span', `${before}${said}`)
+}
+
+/** An item's name, marked as English where it stayed so. */
+export function itemSpan(id: string, style: Style): Element {
+  return h('span', foreignItem(id, style) ? {lang: 'en'} : {}, itemName(id, style))
+}
