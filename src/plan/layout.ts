@@ -1088,6 +1088,14 @@ export class Layout {
     this.judge()
   }
 
+  /** True where every job is drawn when the plan that is being followed says. */
+  asBefore(): boolean {
+    const clock0 = this.lit + this.phase
+    return this.#was.every(
+      (was, u) => !was || !this.placed[u] || Math.abs(clock0 + this.e[u]! * rules.tick - was.draw) < HALF_TICK,
+    )
+  }
+
   /** The last tick at which a job may be drawn: before it is over-baked, or what stays grows too cold. */
   #lastDraw(u: number): number {
     const T = this.celsius

@@ -450,7 +450,7 @@ function follow(layout: Layout, jobs: readonly Job[]): void {
 }
 
 /** Times the openings of a plan in hand are moved to its dishes, as the curve is put right. */
-const WAITED = 3
+const WAITED = 2
 
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
 const DEARER = {times: 1.5, more: 60} as const
@@ -480,14 +480,23 @@ function inHand(
   // Where its vessels stand is known, but not to which part of the floor each dish was counted when the floor granted it.
   layout.agreeWith(curveOf(plan.forecast, problem.ambient ?? 20))
   layout.judge()
-  if (layout.violation > 1e-6)
+  if (layout.violation > 1e-6 || !layout.asBefore())
     layout.anneal({...freely(light), leave: 0, moves: 'parts', rounds: 60 * layout.n, heat: 5, seed: 29, strict: [1, 30]})
   // What loads take is added up in the layout, and bends a little in the oven: the curve it is judged on is put right first.
   const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e} : null))
   const events = eventsOf(jobs, took, option, layout.phase, layout.lit)
   layout.agreeWith(curveOf(simulate(option, events, false), problem.ambient ?? 20))
   layout.judge()
-  const settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 12}, true)
+  const begun = {laid: layout.snapshot(), lit: layout.lit}
+  let settled: Settled | null = null
+  for (const waiting of [true, false]) {
+    if (!waiting) {
+      layout.refusals = []
+      layout.restore(begun.laid, begun.lit)
+    }
+    settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 8}, true, waiting)
+    if (settled) break
+  }
   if (!settled) return null
   const lost = settled.unplaced.length - jobs.filter((job) => !job.was).length
   return {settled, good: lost <= 0 && settled.total <= DEARER.times * plan.score.total + DEARER.more}
@@ -498,6 +507,7 @@ function inHand(
  *
  * @param budget Simulations left, for this layout and those after it.
  * @param gently Move as little as may be, and give up, with null, rather than lose a dish.
+ * @param waiting Let the openings wait for what they are for before anything else is moved.
  */
 function agree(
   problem: PlanProblem,
@@ -508,6 +518,7 @@ function agree(
   light: Light,
   budget: {passes: number},
   gently = false,
+  waiting = false,
 ): Settled | null {
   const {layout, option: original, index} = look
   const n = jobs.length
@@ -646,13 +657,13 @@ function agree(
     const troubled = [...stood.refused.map((r) => r.job), ...wrong]
     // The same trouble once more, where all has been tried: the plan in hand will not do.
     const trouble = troubled.join(' ')
-    if (gently && pass > WAITED && trouble === last) return null
+    if (gently && (pass > WAITED || !waiting) && trouble === last) return null
     last = trouble
     if (giveUp) for (const u of troubled) layout.bar(u)
     layout.judge()
     // First the openings wait for what they are for; then what is truly wrong is moved alone; and only where that will not do is the rest
     // looked at.
-    if (gently && pass < WAITED) {
+    if (waiting && gently && pass < WAITED) {
       layout.ripple()
       continue
     }
