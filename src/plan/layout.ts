@@ -341,10 +341,11 @@ export class Layout {
     if (lo < this.#changed) this.#changed = lo
   }
 
-  /** Set a job in at a clock time, min after midnight. */
+  /** Set a job in at a clock time, min after midnight; across the floor where it is too much for that part of it. */
   setAtClock(u: number, clock: number, w: number): void {
     const k = Math.round((clock - this.lit - this.phase) / rules.tick)
-    if (k >= 0 && k < this.ticks) this.set(u, k, this.#wheres[u]!.includes(w) ? w : this.#wheres[u]![0]!)
+    const ws = this.#wheres[u]!
+    if (k >= 0 && k < this.ticks) this.set(u, k, ws.includes(w) ? w : ws[ws.length - 1]!)
   }
 
   takeOut(u: number): void {
@@ -820,8 +821,8 @@ export class Layout {
     readonly strict: readonly [number, number]
     /** Share of the moves that leave a dish out. */
     readonly leave?: number
-    /** All where absent; small ones keep each dish's part of the floor and about its time, and some only change the part. */
-    readonly moves?: 'small' | 'parts'
+    /** All where absent; small ones keep each dish's part of the floor and about its time. */
+    readonly moves?: 'small'
   }): {laid: Laid[]; lit: number; cost: number; violation: number} {
     const {n} = this
     const random = generator(options.seed)
@@ -882,12 +883,7 @@ export class Layout {
       const kind = small ? SMALL[0] + random() * (SMALL[1] - SMALL[0]) : random()
       const leave = random() < (options.leave ?? 0)
       const u = movable[pick(movable.length)]!
-      if (options.moves === 'parts') {
-        const ws = this.#wheres[u]!
-        if (!this.placed[u] || ws.length < 2) continue
-        keep(u)
-        this.set(u, this.s[u]!, ws[pick(ws.length)]!)
-      } else if (!this.placed[u]) {
+      if (!this.placed[u]) {
         keep(u)
         const ws = this.#wheres[u]!
         this.set(u, clampTo(u, anyTick(u)), ws[pick(ws.length)]!)
@@ -1086,14 +1082,6 @@ export class Layout {
       before = tick
     }
     this.judge()
-  }
-
-  /** True where every job is drawn when the plan that is being followed says. */
-  asBefore(): boolean {
-    const clock0 = this.lit + this.phase
-    return this.#was.every(
-      (was, u) => !was || !this.placed[u] || Math.abs(clock0 + this.e[u]! * rules.tick - was.draw) < HALF_TICK,
-    )
   }
 
   /** The last tick at which a job may be drawn: before it is over-baked, or what stays grows too cold. */

@@ -5,7 +5,7 @@ import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
-import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
+import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
 import {FIRM, type Laid, Layout, pastOf, type Refusal} from './layout.js'
 import {
@@ -269,13 +269,13 @@ function settleLoaded(
     )
   }
   const asBefore = given === null ? null : inHand(problem, grid, jobs, layoutOf, simulate, {first, last})
-  if (asBefore && (asBefore.good || !full)) return asBefore.settled
+  if (asBefore?.good) return asBefore.settled
   // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
   const layouts = problem.firings.map((option) => layoutOf(option))
   const looks = problem.firings.map((option, index) => {
     const layout = layouts[index]!
     layout.begin()
-    follow(layout, jobs)
+    follow(layout, jobs, curveOf(option.forecast, ambient))
     const short = given === null ? 300 + 25 * n : 200 + 30 * n
     const found = layout.anneal({
       rounds: Math.min(6000, short),
@@ -357,6 +357,7 @@ const OVERFULL = 30
 /** Places tried for a dish that was left out, and for all of them together. */
 const SEATS_TRIED = 5
 const MOST_TRIALS = 30
+const FEW_TRIALS = 10
 
 /** The day of two that leaves less out, and of those the cheaper. */
 function better(best: Settled | null, other: Settled): Settled {
@@ -443,14 +444,19 @@ function freely(light: Light): {firstLit: number; lastLit: number; cool: number;
 }
 
 /** Begin a day planned again where the plan that was being followed left it. */
-function follow(layout: Layout, jobs: readonly Job[]): void {
+function follow(layout: Layout, jobs: readonly Job[], curve: Curve): void {
   jobs.forEach(({was, since}, u) => {
-    if (was && since === null) layout.setAtClock(u, was.at, was.where)
+    if (!was || since !== null) return
+    // A dish that stands in several parts of the floor is done when the coolest of its vessels is.
+    const zones = was.placed.map((p) => whereIndex(p.zone))
+    const coolest = zones.sort((a, b) => curve.offset[a as 0 | 1 | 2] - curve.offset[b as 0 | 1 | 2])[0]
+    layout.setAtClock(u, was.at, coolest ?? was.where)
   })
 }
 
-/** Times the openings of a plan in hand are moved to its dishes, as the curve is put right. */
+/** Times the openings of a plan in hand are moved to its dishes, as the curve is put right; and its dishes, one by one. */
 const WAITED = 2
+const MOVED = 5
 
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
 const DEARER = {times: 1.5, more: 60} as const
@@ -473,15 +479,12 @@ function inHand(
   const [option, another] = problem.firings
   if (!plan || !option || another) return null
   const layout = layoutOf(option, true)
-  follow(layout, jobs)
+  follow(layout, jobs, curveOf(option.forecast, problem.ambient ?? 20))
   jobs.forEach((job, u) => {
     if (!job.was) layout.bar(u)
   })
-  // Where its vessels stand is known, but not to which part of the floor each dish was counted when the floor granted it.
   layout.agreeWith(curveOf(plan.forecast, problem.ambient ?? 20))
   layout.judge()
-  if (layout.violation > 1e-6 || !layout.asBefore())
-    layout.anneal({...freely(light), leave: 0, moves: 'parts', rounds: 60 * layout.n, heat: 5, seed: 29, strict: [1, 30]})
   // What loads take is added up in the layout, and bends a little in the oven: the curve it is judged on is put right first.
   const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e} : null))
   const events = eventsOf(jobs, took, option, layout.phase, layout.lit)
@@ -494,7 +497,7 @@ function inHand(
       layout.refusals = []
       layout.restore(begun.laid, begun.lit)
     }
-    settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 8}, true, waiting)
+    settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 8}, waiting ? 'waiting' : 'moving')
     if (settled) break
   }
   if (!settled) return null
@@ -506,8 +509,8 @@ function inHand(
  * Bring a layout, the simulated curve and the true floor to agree.
  *
  * @param budget Simulations left, for this layout and those after it.
- * @param gently Move as little as may be, and give up, with null, rather than lose a dish.
- * @param waiting Let the openings wait for what they are for before anything else is moved.
+ * @param gently For a plan in hand, of which as little as may be is moved: `waiting` lets the openings wait for what they are for before
+ *   anything else is moved, and gives up, with null, rather than lose a dish; `moving` leaves out what cannot be mended.
  */
 function agree(
   problem: PlanProblem,
@@ -517,8 +520,7 @@ function agree(
   simulate: Simulate,
   light: Light,
   budget: {passes: number},
-  gently = false,
-  waiting = false,
+  gently?: 'waiting' | 'moving',
 ): Settled | null {
   const {layout, option: original, index} = look
   const n = jobs.length
@@ -594,7 +596,7 @@ function agree(
     const out = seen.took.flatMap((t, u) => (t ? [] : [u]))
     for (const u of out.sort((a, b) => jobs[b]!.dish.need.startBest - jobs[a]!.dish.need.startBest || a - b))
       for (const seat of layout.seatsFor(u, SEATS_TRIED)) {
-        if (trials++ >= MOST_TRIALS) return last
+        if (trials++ >= (gently ? FEW_TRIALS : MOST_TRIALS)) return last
         const before = layout.snapshot()
         layout.set(u, seat.s, seat.w)
         layout.judge()
@@ -619,7 +621,7 @@ function agree(
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= patience || budget.passes <= 0
-    if (gently && giveUp) return null
+    if (gently === 'waiting' && giveUp) return null
     if (giveUp && best?.unplaced.length === 0) return best
     if (giveUp && layout.violation > 1e-6) {
       again(401 + pass, 'floor')
@@ -638,7 +640,7 @@ function agree(
         patience = pass + 4
         continue
       }
-      if (best.unplaced.length === 0 || gently) return best
+      if (best.unplaced.length === 0 || gently === 'waiting') return best
       // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
       layout.agreeWith(curve)
       const more = bringBack(seen)
@@ -657,17 +659,19 @@ function agree(
     const troubled = [...stood.refused.map((r) => r.job), ...wrong]
     // The same trouble once more, where all has been tried: the plan in hand will not do.
     const trouble = troubled.join(' ')
-    if (gently && (pass > WAITED || !waiting) && trouble === last) return null
+    const stuck = gently !== undefined && trouble === last && (pass > WAITED || gently === 'moving')
+    if (gently === 'waiting' && stuck) return null
     last = trouble
-    if (giveUp) for (const u of troubled) layout.bar(u)
+    const leave = giveUp || (gently === 'moving' && (stuck || pass >= MOVED))
+    if (leave) for (const u of troubled) layout.bar(u)
     layout.judge()
     // First the openings wait for what they are for; then what is truly wrong is moved alone; and only where that will not do is the rest
     // looked at.
-    if (waiting && gently && pass < WAITED) {
+    if (gently === 'waiting' && pass < WAITED) {
       layout.ripple()
       continue
     }
-    if (gently && layout.repair(new Set([...troubled, ...stood.refused.flatMap((r) => r.others)]))) continue
+    if (gently && !leave && layout.repair(new Set([...troubled, ...stood.refused.flatMap((r) => r.others)]))) continue
     if (!giveUp && layout.violation > 1e-6) {
       again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
       if (layout.violation > 1e-6) again(151 + pass, 'floor')
