@@ -1,13 +1,11 @@
-// Builds the whole tool as one page, dist/hearthfall.html: the core goes into a worker whose code lies packed inside the page, the rest is
-// inlined by Vite, and a Content-Security-Policy names the hash of every script and style, so that nothing else ever runs or is fetched.
+// Builds the whole tool as one page, dist/hearthfall.html: the views of an empty page drawn by the page's own components, a small script that
+// puts them up, the page's script, and the core for the workers, packed. A Content-Security-Policy names the hash of every script and style,
+// so that nothing else ever runs or is fetched.
 import {createHash} from 'node:crypto'
-import {mkdirSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
-import {tmpdir} from 'node:os'
+import {mkdirSync, readFileSync, writeFileSync} from 'node:fs'
 import {join, resolve} from 'node:path'
 import {gzipSync} from 'node:zlib'
 import {build as bundle} from 'esbuild'
-import {build} from 'vite'
-import {viteSingleFile} from 'vite-plugin-singlefile'
 
 const root = resolve(import.meta.dirname, '..')
 const out = process.argv[2] ?? join(root, 'dist', 'hearthfall.html')
@@ -22,61 +20,67 @@ const oneLanguage = {
   },
 }
 
-async function script(entry, format, platform = 'browser') {
+async function text(entry, format, options = {}) {
   const result = await bundle({
     entryPoints: [join(root, entry)],
     bundle: true,
     minify: true,
     write: false,
     format,
-    platform,
+    platform: 'browser',
     target: 'es2022',
-    conditions: ['worker', 'browser', 'module', 'import'],
     define: {global: 'globalThis'},
-    inject: format === 'iife' ? [join(root, 'src/page/buffer-shim.ts')] : [],
+    jsx: 'automatic',
+    jsxImportSource: 'preact',
     legalComments: 'none',
     logLevel: 'warning',
-    plugins: [oneLanguage],
+    ...options,
   })
-  return result.outputFiles[0].text
+  return result.outputFiles[0].text.trim()
 }
 
-const code = await script('src/page/engine.worker.ts', 'iife')
+/** What a module exports, run here. */
+async function ran(entry) {
+  const code = await text(entry, 'esm')
+  return import(`data:text/javascript,${encodeURIComponent(code)}`)
+}
+
+const code = await text('src/page/engine.worker.ts', 'iife', {
+  conditions: ['worker', 'browser', 'module', 'import'],
+  inject: [join(root, 'src/page/buffer-shim.ts')],
+  plugins: [oneLanguage],
+})
 // A mark of this very code: no plan kept by another version is taken for one of this.
 const engine = `globalThis.HEARTHFALL_BUILD=${JSON.stringify(createHash('sha256').update(code).digest('base64').slice(0, 12))};${code}`
 const packed = gzipSync(engine, {level: 9}).toString('base64')
 
-const work = mkdtempSync(join(tmpdir(), 'hearthfall-page-'))
-try {
-  await build({
-    root: join(root, 'src/page'),
-    configFile: false,
-    logLevel: 'warn',
-    define: {global: 'globalThis'},
-    oxc: {jsx: {runtime: 'automatic', importSource: 'preact'}},
-    plugins: [viteSingleFile({removeViteModuleLoader: true})],
-    build: {outDir: work, emptyOutDir: true, target: 'es2022', modulePreload: false, reportCompressedSize: false},
-  })
-  const html = readFileSync(join(work, 'index.html'), 'utf8')
-  const {lookHash} = await import(`data:text/javascript,${encodeURIComponent(await script('src/sheets/page.ts', 'esm', 'node'))}`)
-  mkdirSync(join(out, '..'), {recursive: true})
-  writeFileSync(out, guarded(plain(laid(html)), lookHash))
-  writeFileSync(join(out, '..', 'hearthfall-offline.js'), readFileSync(join(root, 'src/page/offline.js')))
-  const size = Buffer.byteLength(readFileSync(out))
-  process.stdout.write(
-    `${out}: ${Math.round(size / 1024)} KB (core ${Math.round(engine.length / 1024)} KB, packed ${Math.round(packed.length / 1024)} KB)\n`,
-  )
-} finally {
-  rmSync(work, {recursive: true, force: true})
-}
+// Its address is all that the page asks of a browser to be drawn.
+globalThis.location ??= {hash: '', protocol: 'file:'}
+const {fresh, begun} = await ran('src/page/prerender.tsx')
+const {lookHash} = await ran('src/sheets/page.ts')
+const html = filled(readFileSync(join(root, 'src/page/index.html'), 'utf8'), {
+  '<style>': await text('src/page/look.css'),
+  '<template id="hearthfall-fresh">': fresh,
+  '<template id="hearthfall-begun">': begun,
+  '<script>': await text('src/page/early.ts', 'iife'),
+  '<script type="module" async>': await text('src/page/main.tsx', 'esm'),
+  '<script type="text/plain" id="hearthfall-engine">': packed,
+})
+mkdirSync(join(out, '..'), {recursive: true})
+writeFileSync(out, guarded(plain(html), lookHash))
+writeFileSync(join(out, '..', 'hearthfall-offline.js'), readFileSync(join(root, 'src/page/offline.js')))
+const size = Buffer.byteLength(readFileSync(out))
+process.stdout.write(
+  `${out}: ${Math.round(size / 1024)} KB (core ${Math.round(engine.length / 1024)} KB, packed ${Math.round(packed.length / 1024)} KB)\n`,
+)
 
-/** The page in the order it is needed: its look, its own script, and the packed core last, which no browser runs by itself. */
-function laid(html) {
-  const script = /<script type="module"[^>]*>[\s\S]*?<\/script>/.exec(html)
-  const bare = html.slice(0, script.index) + html.slice(script.index + script[0].length)
-  const at = bare.lastIndexOf('</body>')
-  const own = script[0].replace(/^<script[^>]*>/, '<script type="module" async>')
-  return `${bare.slice(0, at)}${own}\n<script type="text/plain" id="hearthfall-engine">${packed}</script>\n${bare.slice(at)}`
+/** The page with what belongs into its empty elements, by their tags. */
+function filled(page, parts) {
+  return Object.entries(parts).reduce((html, [tag, inside]) => {
+    const at = html.indexOf(`${tag}</`)
+    if (at < 0) throw new Error(`index.html has no empty ${tag}`)
+    return html.slice(0, at + tag.length) + inside + html.slice(at + tag.length)
+  }, page)
 }
 
 /**
@@ -99,17 +103,14 @@ function plain(html) {
 
 /** The page with its policy: only the scripts and styles that stand in it now. `sheetLook` is the style of the printed sheets. */
 function guarded(html, sheetLook) {
-  const body = html
-    .replace(/<script type="module" crossorigin>/g, '<script type="module">')
-    .replace(/<style rel="stylesheet" crossorigin>/g, '<style>')
   const hashes = (tag) =>
-    [...body.matchAll(new RegExp(`<${tag}(?![^>]*text/plain)(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}>`, 'g'))].map(
+    [...html.matchAll(new RegExp(`<${tag}(?![^>]*text/plain)(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}>`, 'g'))].map(
       ([, text]) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`,
     )
   const policy = [
     "default-src 'none'",
     `script-src ${hashes('script').join(' ')}`,
-    `style-src ${[...hashes('style'), `'${lookOf(sheetLook)}'`].join(' ')}`,
+    `style-src ${[...hashes('style'), `'${sheetLook}'`].join(' ')}`,
     "worker-src blob: 'self'",
     'img-src data: blob:',
     'media-src blob:',
@@ -117,12 +118,8 @@ function guarded(html, sheetLook) {
     "base-uri 'none'",
     "form-action 'none'",
   ].join('; ')
-  return body.replace(
+  return html.replace(
     '<meta charset="utf-8">',
     `<meta charset="utf-8">\n    <meta http-equiv="Content-Security-Policy" content="${policy}">`,
   )
-}
-
-function lookOf(hash) {
-  return hash.replace(/^'|'$/g, '')
 }

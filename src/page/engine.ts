@@ -18,17 +18,41 @@ async function packedCode(): Promise<string> {
   return document.getElementById(PACKED)?.textContent ?? ''
 }
 
+/** Unpacks it away from the page's thread, which has the first view to draw. */
+const UNPACK = `onmessage = async ({data}) => {
+  const packed = Uint8Array.from(atob(data), (c) => c.charCodeAt(0))
+  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))
+  postMessage(await new Response(stream).blob())
+}`
+
+const script = (code: BlobPart): string => URL.createObjectURL(new Blob([code], {type: 'text/javascript'}))
+
+/** Resolves when what is drawn now has been painted; soon, where nobody looks at the page. */
+const painted = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve))
+    setTimeout(resolve, 300)
+  })
+
 let address: Promise<string> | null = null
 
 /** The core's code, unpacked once, as an address workers can be started from. */
 function codeAddress(): Promise<string> {
   address ??= (async () => {
-    const bytes = atob(await packedCode())
-    const packed = new Uint8Array(bytes.length)
-    for (let i = 0; i < bytes.length; i++) packed[i] = bytes.charCodeAt(i)
-    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))
-    const code = await new Response(stream).blob()
-    return URL.createObjectURL(new Blob([code], {type: 'text/javascript'}))
+    await painted()
+    const packed = await packedCode()
+    const unpacker = new Worker(script(UNPACK))
+    try {
+      return script(
+        await new Promise<Blob>((resolve, reject) => {
+          unpacker.onmessage = ({data}: MessageEvent<Blob>) => resolve(data)
+          unpacker.onerror = (event) => reject(new Error(event.message))
+          unpacker.postMessage(packed)
+        }),
+      )
+    } finally {
+      unpacker.terminate()
+    }
   })()
   return address
 }

@@ -21,13 +21,6 @@ import {isText} from './zip.js'
 
 const w = words.receipts
 
-/** Begin an empty receipt and look at it. */
-function begin(): void {
-  const path = freeReceiptPath(app.state.files, 'new-receipt')
-  app.edit(new Map([[path, '']]), 'new receipt')
-  app.choose(path)
-}
-
 /** Text files onto the pile; each keeps its own name. */
 export async function bringReceipts(files: ReadonlyArray<{readonly name: string; text: () => Promise<string>}>): Promise<void> {
   const changes = new Map<string, string | null>()
@@ -137,7 +130,7 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
       <p class="lead">{w.lead}</p>
       {over ? <p class="letgo">{w.drop}</p> : null}
       <div class="row">
-        <Do kind="main" onDo={begin}>
+        <Do kind="main" onDo={() => app.beginReceipt()}>
           {w.begin}
         </Do>
         <Bring

@@ -61,6 +61,10 @@ export function Fold(props: {
 }): JSX.Element {
   const [opened, setOpened] = useState(false)
   const box = useRef<HTMLDetailsElement>(null)
+  useEffect(() => {
+    // Opened before this script was there.
+    if (box.current?.open) setOpened(true)
+  }, [])
   return (
     <details
       ref={box}

@@ -1,13 +1,16 @@
 import {useEffect, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
+import {FULL, LAST, LIKES, store, stored} from './device.js'
+import type {Early, Opened} from './early.js'
 import {CARRIER, carriedFiles} from './embedded.js'
 import {CalledOff, Engine, type Hearing} from './engine.js'
-import {type Folder, stated, titleOf} from './folder.js'
+import {type Folder, freeReceiptPath, stated, titleOf} from './folder.js'
 import {Keep, type KeptDay, type KeptStep} from './keep.js'
 import {merge} from './merge.js'
 import {moved} from './moved.js'
 import type {Asks, Drawings, FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
+import {newest} from './shelf.js'
 import {words} from './words.js'
 
 /** Where one can stand on the page. */
@@ -81,25 +84,6 @@ const plainLikes: Likes = {
 
 const noPlan: Planning = {state: 'none', share: 0, view: null, drawings: null, files: null, faults: [], failed: '', moved: null}
 
-const LIKES = 'hearthfall-likes'
-const LAST = 'hearthfall-day'
-
-function stored(key: string): string | null {
-  try {
-    return localStorage.getItem(key)
-  } catch {
-    return null
-  }
-}
-
-function store(key: string, value: string): void {
-  try {
-    localStorage.setItem(key, value)
-  } catch {
-    // A browser that keeps nothing says so elsewhere: the days themselves cannot be kept either.
-  }
-}
-
 function likesOf(text: string | null): Likes {
   try {
     const found = JSON.parse(text ?? '{}') as Partial<Likes>
@@ -168,25 +152,32 @@ export class App {
 
   // — opening —
 
-  async start(): Promise<void> {
+  /**
+   * Open the day that was open last, or the one the page carries.
+   *
+   * @param early what was asked for before this script was there
+   * @returns once there is something to draw
+   */
+  async start(early: Pick<Early, 'shelf' | 'opened'>): Promise<void> {
     addEventListener('hashchange', () => this.set({place: placeOf(location.hash)}))
+    const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
     try {
-      this.#keep = await Keep.open((day) => void this.#heard(day))
-      const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
-      let last = stored(LAST) ?? ''
-      if (carried) {
-        last = `carried-${fingerprint(carried)}`
-        await this.#keep.begin(last, titleOf(carried.get('day.md') ?? ''), carried)
-      }
-      const shelf = await this.#keep.days()
-      const day = shelf.some((one) => one.id === last) ? last : newest(shelf)
-      await this.open(day ?? newId())
+      const opened = await early.opened
+      this.#keep = new Keep(await early.shelf, (day) => void this.#heard(day))
+      const id = carried ? `carried-${fingerprint(carried)}` : opened.day
+      if (carried && id !== null && !opened.shelf.some((one) => one.id === id)) {
+        const title = titleOf(carried.get('day.md') ?? '')
+        const now = Date.now()
+        // It is in the page already: nobody waits for the shelf to take it.
+        this.#keep.begin(id, title, carried).catch(() => this.#nowhere())
+        this.#show({day: id, files: carried, steps: [], shelf: [...opened.shelf, {id, title, made: now, changed: now}]})
+      } else if (id !== null && id !== opened.day) await this.open(id)
+      else this.#show(opened)
       // Without this a browser short of room may throw the days away.
       void navigator.storage?.persist?.()
     } catch {
-      this.#keep = null
-      const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
-      this.set({ready: true, day: newId(), files: carried ?? new Map(), saving: 'nowhere'})
+      this.#nowhere()
+      this.set({ready: true, day: newId(), files: carried ?? new Map()})
       this.#look()
     }
     this.#reader.warm()
@@ -196,20 +187,31 @@ export class App {
     addEventListener('pagehide', () => void this.flush())
   }
 
+  /** Nothing can be kept. */
+  #nowhere(): void {
+    this.#keep = null
+    this.set({saving: 'nowhere'})
+  }
+
   /** Open a day of the shelf, or begin one under a new id. */
   async open(day: string): Promise<void> {
     await this.flush()
-    const files = (await this.#keep?.files(day)) ?? new Map<string, string>()
-    const steps = (await this.#keep?.steps(day)) ?? []
-    const shelf = (await this.#keep?.days()) ?? []
+    const keep = this.#keep
+    const [files, steps, shelf] = keep ? await Promise.all([keep.files(day), keep.steps(day), keep.days()]) : [new Map(), [], []]
+    this.#show({day, files, steps, shelf})
+  }
+
+  #show({day, files, steps, shelf}: Opened): void {
+    const id = day ?? newId()
     this.#kept = new Map(files)
-    store(LAST, day)
+    store(LAST, id)
+    store(FULL, shelf.length > 0 ? 'yes' : '')
     if (this.#planner.busy) this.#planner.stop()
     this.#planRun++
     const path = [...files.keys()].filter((p) => p.startsWith('receipts/')).sort()[0] ?? null
     this.set({
       ready: true,
-      day,
+      day: id,
       files,
       steps,
       shelf,
@@ -244,6 +246,13 @@ export class App {
   }
 
   // — editing and keeping —
+
+  /** Begin a receipt and look at it. */
+  beginReceipt(text = ''): void {
+    const path = freeReceiptPath(this.state.files, 'new-receipt')
+    this.edit(new Map([[path, text]]), 'new receipt')
+    this.choose(path)
+  }
 
   /** Change files; null takes one away. `what` names the step for undoing; typing is gathered into one step. */
   edit(changes: ReadonlyMap<string, string | null>, what: string, typing = false): void {
@@ -287,6 +296,7 @@ export class App {
         typing: kinds.every((one) => one.typing),
         ...(marks ? {marks} : {}),
       })
+      store(FULL, 'yes')
       this.#take(kept, new Map([...wanted].map(([path, {text}]) => [path, text])))
       // Typing on in one step changes only that step: the list of them is fetched when it is another list.
       const steps = keep.grew ? this.state.steps : await keep.steps(day)
@@ -611,10 +621,6 @@ function firstTitle(files: Folder): string {
 }
 
 const newId = (): string => `day-${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 8)}`
-
-function newest(shelf: readonly KeptDay[]): string | null {
-  return [...shelf].sort((a, b) => b.changed - a.changed)[0]?.id ?? null
-}
 
 /** FNV-1a of a folder: tells one carried day from another. */
 function fingerprint(files: Folder): string {
