@@ -3,7 +3,7 @@
 // so that nothing else ever runs or is fetched.
 import {createHash} from 'node:crypto'
 import {mkdirSync, readFileSync, writeFileSync} from 'node:fs'
-import {join, resolve} from 'node:path'
+import {join, relative, resolve} from 'node:path'
 import {gzipSync} from 'node:zlib'
 import {build as bundle} from 'esbuild'
 
@@ -20,8 +20,8 @@ const oneLanguage = {
   },
 }
 
-async function text(entry, format, options = {}) {
-  const result = await bundle({
+async function bundled(entry, format, options = {}) {
+  return bundle({
     entryPoints: [join(root, entry)],
     bundle: true,
     minify: true,
@@ -34,9 +34,13 @@ async function text(entry, format, options = {}) {
     jsxImportSource: 'preact',
     legalComments: 'none',
     logLevel: 'warning',
+    metafile: true,
     ...options,
   })
-  return result.outputFiles[0].text.trim()
+}
+
+async function text(entry, format, options) {
+  return (await bundled(entry, format, options)).outputFiles[0].text.trim()
 }
 
 /** What a module exports, run here. */
@@ -54,6 +58,8 @@ const code = await text('src/page/engine.worker.ts', 'iife', {
 const engine = `globalThis.HEARTHFALL_BUILD=${JSON.stringify(createHash('sha256').update(code).digest('base64').slice(0, 12))};${code}`
 const packed = gzipSync(engine, {level: 9}).toString('base64')
 
+const {first, rest} = await inTwo('src/page/main.tsx', 'src/page/rest.ts', 'src/page/shared.ts')
+
 // Its address is all that the page asks of a browser to be drawn.
 globalThis.location ??= {hash: '', protocol: 'file:'}
 const {fresh, begun} = await ran('src/page/prerender.tsx')
@@ -63,7 +69,8 @@ const html = filled(readFileSync(join(root, 'src/page/index.html'), 'utf8'), {
   '<template id="hearthfall-fresh">': fresh,
   '<template id="hearthfall-begun">': begun,
   '<script>': await text('src/page/early.ts', 'iife'),
-  '<script type="module" async>': await text('src/page/main.tsx', 'esm'),
+  '<script type="text/plain" id="hearthfall-rest">': rest,
+  '<script type="module" async>': first,
   '<script type="text/plain" id="hearthfall-engine">': packed,
 })
 mkdirSync(join(out, '..'), {recursive: true})
@@ -73,6 +80,49 @@ const size = Buffer.byteLength(readFileSync(out))
 process.stdout.write(
   `${out}: ${Math.round(size / 1024)} KB (core ${Math.round(engine.length / 1024)} KB, packed ${Math.round(packed.length / 1024)} KB)\n`,
 )
+
+/**
+ * The page's script in two: the first has all that the first view needs, the other the rest, and takes what both need from the first, so
+ * that there is one state and one Preact. `between`, an empty module that the first begins with, is where it hands them over.
+ */
+async function inTwo(first, rest, between) {
+  const {metafile} = await bundled(first, 'esm')
+  const own = new Set(Object.keys(metafile.inputs).map((path) => resolve(root, path)))
+  const shared = new Set()
+  const taken = {
+    name: 'taken from the first',
+    setup(it) {
+      it.onResolve({filter: /./}, async ({path, pluginData, ...from}) => {
+        if (pluginData === 'asked') return undefined
+        const found = await it.resolve(path, {...from, pluginData: 'asked'})
+        if (from.kind === 'entry-point' || !own.has(found.path)) return found
+        shared.add(found.path)
+        // Told by its name to be what `module.exports` makes of it.
+        return {path: `${relative(root, found.path)}.cjs`, namespace: 'shared'}
+      })
+      it.onLoad({filter: /./, namespace: 'shared'}, ({path}) => ({
+        contents: `module.exports = globalThis.hearthfallShared[${JSON.stringify(path.slice(0, -'.cjs'.length))}]`,
+      }))
+    },
+  }
+  const restText = await text(rest, 'iife', {plugins: [taken]})
+  const list = [...shared]
+  const given = {
+    name: 'handed over',
+    setup(it) {
+      it.onLoad({filter: /./, namespace: 'file'}, ({path}) =>
+        path === resolve(root, between)
+          ? {
+              contents: `${list.map((one, i) => `import * as m${i} from ${JSON.stringify(one)}`).join('\n')}
+globalThis.hearthfallShared = {${list.map((one, i) => `${JSON.stringify(relative(root, one))}: m${i}`).join(', ')}}`,
+              resolveDir: root,
+            }
+          : undefined,
+      )
+    },
+  }
+  return {first: await text(first, 'esm', {plugins: [given]}), rest: restText}
+}
 
 /** The page with what belongs into its empty elements, by their tags. */
 function filled(page, parts) {
@@ -104,7 +154,8 @@ function plain(html) {
 /** The page with its policy: only the scripts and styles that stand in it now. `sheetLook` is the style of the printed sheets. */
 function guarded(html, sheetLook) {
   const hashes = (tag) =>
-    [...html.matchAll(new RegExp(`<${tag}(?![^>]*text/plain)(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}>`, 'g'))].map(
+    // The packed core alone never runs in the page itself.
+    [...html.matchAll(new RegExp(`<${tag}(?![^>]*id="hearthfall-engine")(?:\\s[^>]*)?>([\\s\\S]*?)</${tag}>`, 'g'))].map(
       ([, text]) => `'sha256-${createHash('sha256').update(text).digest('base64')}'`,
     )
   const policy = [

@@ -1,4 +1,5 @@
 import type {Asks, Drawings, Name, Reply} from './protocol.js'
+import {painted} from './slices.js'
 
 /** Thrown by a question that was called off, or overtaken by a newer one of its kind. */
 export class CalledOff extends Error {
@@ -26,13 +27,6 @@ const UNPACK = `onmessage = async ({data}) => {
 }`
 
 const script = (code: BlobPart): string => URL.createObjectURL(new Blob([code], {type: 'text/javascript'}))
-
-/** Resolves when what is drawn now has been painted; soon, where nobody looks at the page. */
-const painted = (): Promise<void> =>
-  new Promise((resolve) => {
-    requestAnimationFrame(() => setTimeout(resolve))
-    setTimeout(resolve, 300)
-  })
 
 let address: Promise<string> | null = null
 

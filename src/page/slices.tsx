@@ -39,6 +39,13 @@ export function inAPause(run: () => void): () => void {
   }
 }
 
+/** Resolves when what is drawn now has been painted; soon, where nobody looks at the page. */
+export const painted = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve))
+    setTimeout(resolve, 300)
+  })
+
 /** How many of a long list to draw now: some at first, more in every pause. */
 export function useGrowing(total: number, first = 8, by = 12): number {
   const [shown, setShown] = useState(first)

@@ -5,10 +5,10 @@ import {FULL, LAST, LIKES, store, stored} from './device.js'
 import type {Early, Opened} from './early.js'
 import {CARRIER, carriedFiles} from './embedded.js'
 import {CalledOff, Engine, type Hearing} from './engine.js'
-import {type Folder, freeReceiptPath, stated, titleOf} from './folder.js'
+import {type Folder, freeReceiptPath, titleOf} from './folder.js'
 import {Keep, type KeptDay, type KeptStep} from './keep.js'
+import {rest} from './later.js'
 import {merge} from './merge.js'
-import {moved} from './moved.js'
 import type {Asks, Drawings, FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
 import {newest} from './shelf.js'
 import {words} from './words.js'
@@ -507,7 +507,12 @@ export class App {
     const {files, likes, planning, day} = this.state
     const {view: before} = planning
     this.set({planning: {...planning, state: 'working', share: 0, faults: [], failed: ''}})
-    const date = this.state.folder?.day?.date ?? stated(files.get('day.md') ?? '').get('date')
+    const dated = this.state.folder?.day?.date
+    const date =
+      dated ??
+      rest()
+        .stated(files.get('day.md') ?? '')
+        .get('date')
     const begun = (files.get(`firings/${String(date)}.md`) ?? '').trim() !== ''
     const at = this.now()
     const now = begun && at !== null ? Math.floor(at) : null
@@ -519,7 +524,7 @@ export class App {
       }
       const {view} = found
       const settled = state === 'made'
-      const told = because === '' || !before ? null : {lines: moved(before, view, likes.showing, settled), because}
+      const told = because === '' || !before ? null : {lines: rest().moved(before, view, likes.showing, settled), because}
       this.set({planning: {...this.state.planning, state, view, files, faults: [], failed: '', moved: told}})
       if (settled) this.say(view.plan.possible ? words.plan.done : words.plan.doneInPart)
     }

@@ -1,13 +1,8 @@
 import type {JSX} from 'preact'
 import {useEffect, useState} from 'preact/hooks'
-import {Bake} from './bake.js'
-import {Company} from './day.js'
 import {titleOf} from './folder.js'
-import {KeepPage} from './keep-page.js'
-import {Oven} from './oven.js'
+import {Later} from './later.js'
 import {Choice, Do} from './parts.js'
-import {PlanPage} from './plan.js'
-import {Print} from './print.js'
 import {Receipts} from './receipts.js'
 import {app, type Likes, type Place, useApp} from './state.js'
 import {words} from './words.js'
@@ -130,20 +125,25 @@ function Turning({place}: {readonly place: Place}): JSX.Element | null {
 
 function Here({place}: {readonly place: Place}): JSX.Element {
   const {state} = app
-  switch (place) {
-    case 'receipts':
-      return <Receipts state={state} />
-    case 'oven':
-      return <Oven state={state} />
-    case 'day':
-      return <Company state={state} />
-    case 'plan':
-      return <PlanPage state={state} />
-    case 'bake':
-      return <Bake state={state} />
-    case 'print':
-      return <Print state={state} />
-    case 'keep':
-      return <KeepPage state={state} />
-  }
+  if (place === 'receipts') return <Receipts state={state} />
+  return (
+    <Later>
+      {({Bake, Company, KeepPage, Oven, PlanPage, Print}) => {
+        switch (place) {
+          case 'oven':
+            return <Oven state={state} />
+          case 'day':
+            return <Company state={state} />
+          case 'plan':
+            return <PlanPage state={state} />
+          case 'bake':
+            return <Bake state={state} />
+          case 'print':
+            return <Print state={state} />
+          case 'keep':
+            return <KeepPage state={state} />
+        }
+      }}
+    </Later>
+  )
 }
