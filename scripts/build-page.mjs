@@ -68,9 +68,9 @@ const html = filled(readFileSync(join(root, 'src/page/index.html'), 'utf8'), {
   '<style>': await text('src/page/look.css'),
   '<template id="hearthfall-fresh">': fresh,
   '<template id="hearthfall-begun">': begun,
-  '<script>': await text('src/page/early.ts', 'iife'),
+  '<script id="hearthfall-early">': await text('src/page/early.ts', 'iife'),
   '<script type="text/plain" id="hearthfall-rest">': rest,
-  '<script type="module" async>': first,
+  '<script id="hearthfall-first">': first,
   '<script type="text/plain" id="hearthfall-engine">': packed,
 })
 mkdirSync(join(out, '..'), {recursive: true})
@@ -121,7 +121,7 @@ globalThis.hearthfallShared = {${list.map((one, i) => `${JSON.stringify(relative
       )
     },
   }
-  return {first: await text(first, 'esm', {plugins: [given]}), rest: restText}
+  return {first: await text(first, 'iife', {plugins: [given]}), rest: restText}
 }
 
 /** The page with what belongs into its empty elements, by their tags. */
