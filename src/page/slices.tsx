@@ -47,7 +47,7 @@ export const painted = (): Promise<void> =>
   })
 
 /** How many of a long list to draw now: some at first, more in every pause. */
-export function useGrowing(total: number, first = 8, by = 12): number {
+export function useGrowing(total: number, first = 6, by = 6): number {
   const [shown, setShown] = useState(first)
   useEffect(() => (shown < total ? inAPause(() => setShown(shown + by)) : undefined), [shown, total, by])
   return Math.min(shown, total)

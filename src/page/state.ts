@@ -1,6 +1,7 @@
 import {useEffect, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
+import {cached} from './cached.js'
 import {FULL, LAST, LIKES, store, stored} from './device.js'
 import type {Early, Opened} from './early.js'
 import {CARRIER, carriedFiles} from './embedded.js'
@@ -11,6 +12,7 @@ import {rest} from './later.js'
 import {merge} from './merge.js'
 import type {Asks, Drawings, FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
 import {newest} from './shelf.js'
+import {inAPause, painted} from './slices.js'
 import {words} from './words.js'
 
 /** Where one can stand on the page. */
@@ -449,6 +451,8 @@ export class App {
       .ask('folder', {files})
       .then((folder) => {
         if (day === this.state.day) this.set({folder, folderFiles: files})
+        // The day's clock is made before a press waits for it.
+        inAPause(() => this.now())
       })
       .catch((error: unknown) => this.#trouble(error))
       .finally(() => {
@@ -514,8 +518,8 @@ export class App {
         .stated(files.get('day.md') ?? '')
         .get('date')
     const begun = (files.get(`firings/${String(date)}.md`) ?? '').trim() !== ''
-    const at = this.now()
-    const now = begun && at !== null ? Math.floor(at) : null
+    const at = begun ? this.now() : null
+    const now = at === null ? null : Math.floor(at)
     const put = (found: NonNullable<Asks['plan']['answer']>, state: 'made' | 'working'): void => {
       if (run !== this.#planRun) return
       if (!found.ok) {
@@ -546,8 +550,13 @@ export class App {
       }
       const found = await this.#planner.ask('plan', {...ask, quick: false}, {progress, drawings})
       if (found) put(found, 'made')
-      if (run === this.#planRun && found?.ok && !begun)
-        void this.#quick.ask('ready', {files, showing: likes.showing, day}).catch(() => {})
+      // The plan is drawn before its rest is rehearsed: both at once would be slow on a device of few cores.
+      if (found?.ok && !begun)
+        void painted().then(() =>
+          inAPause(() => {
+            if (run === this.#planRun) void this.#quick.ask('ready', {files, showing: likes.showing, day}).catch(() => {})
+          }),
+        )
     } catch (error) {
       if (run !== this.#planRun) return
       if (error instanceof CalledOff) this.set({planning: {...this.state.planning, state: 'stopped'}})
@@ -636,9 +645,11 @@ function fingerprint(files: Folder): string {
   return hash.toString(16)
 }
 
-/** The present on the day's clock: minutes after midnight of `date`; null from a day before it to more than two days after. */
-export function minutesOf(date: string, zone: string | null, at = new Date()): number | null {
-  const parts = Object.fromEntries(
+/** A clock of a zone: the first of a browser takes it as long as drawing a page. */
+const clockOf = cached(
+  4,
+  (zone: string | null) => zone ?? '',
+  (zone) =>
     new Intl.DateTimeFormat('en-GB', {
       ...(zone ? {timeZone: zone} : {}),
       year: 'numeric',
@@ -648,7 +659,15 @@ export function minutesOf(date: string, zone: string | null, at = new Date()): n
       minute: '2-digit',
       second: '2-digit',
       hourCycle: 'h23',
-    })
+    }),
+)
+
+/** The present on the day's clock: minutes after midnight of `date`; null from a day before it to more than two days after. */
+export function minutesOf(date: string, zone: string | null, at = new Date()): number | null {
+  // No zone is so far from another that it matters here.
+  if (Math.abs(at.getTime() - Date.parse(`${date}T12:00:00Z`)) > 4 * 86_400_000) return null
+  const parts = Object.fromEntries(
+    clockOf(zone)
       .formatToParts(at)
       .map(({type, value}) => [type, value]),
   )
