@@ -58,7 +58,7 @@ const code = await text('src/page/engine.worker.ts', 'iife', {
 const engine = `globalThis.HEARTHFALL_BUILD=${JSON.stringify(createHash('sha256').update(code).digest('base64').slice(0, 12))};${code}`
 const packed = gzipSync(engine, {level: 9}).toString('base64')
 
-const {first, rest} = await inTwo('src/page/main.tsx', 'src/page/rest.ts', 'src/page/shared.ts')
+const [first, base, rest] = await inTurn(['src/page/main.tsx', 'src/page/base.ts', 'src/page/rest.ts'], 'src/page/shared.ts')
 
 // Its address is all that the page asks of a browser to be drawn.
 globalThis.location ??= {hash: '', protocol: 'file:'}
@@ -69,7 +69,8 @@ const html = filled(readFileSync(join(root, 'src/page/index.html'), 'utf8'), {
   '<template id="hearthfall-fresh">': fresh,
   '<template id="hearthfall-begun">': begun,
   '<script id="hearthfall-early">': await text('src/page/early.ts', 'iife'),
-  '<script type="text/plain" id="hearthfall-rest">': rest,
+  '<script type="text/plain" class="hearthfall-rest" id="hearthfall-base">': base,
+  '<script type="text/plain" class="hearthfall-rest">': rest,
   '<script id="hearthfall-first">': first,
   '<script type="text/plain" id="hearthfall-engine">': packed,
 })
@@ -82,21 +83,35 @@ process.stdout.write(
 )
 
 /**
- * The page's script in two: the first has all that the first view needs, the other the rest, and takes what both need from the first, so
- * that there is one state and one Preact. `between`, an empty module that the first begins with, is where it hands them over.
+ * Scripts that run in turn on one page. A module stands in the first that needs it, and the later ones take it from there, so that there is
+ * one state and one Preact. `between`, an empty module that begins each script but the last, is where they are handed over.
  */
-async function inTwo(first, rest, between) {
-  const {metafile} = await bundled(first, 'esm')
-  const own = new Set(Object.keys(metafile.inputs).map((path) => resolve(root, path)))
-  const shared = new Set()
+async function inTurn(entries, between) {
+  const here = resolve(root, between)
+  const owner = new Map()
+  const shared = entries.map(() => new Set())
+  const given = (list) => ({
+    name: 'handed over',
+    setup(it) {
+      it.onLoad({filter: /./, namespace: 'file'}, ({path}) =>
+        path === here
+          ? {
+              contents: `${list.map((one, i) => `import * as m${i} from ${JSON.stringify(one)}`).join('\n')}
+Object.assign(globalThis.hearthfallShared ??= {}, {${list.map((one, i) => `${JSON.stringify(relative(root, one))}: m${i}`).join(', ')}})`,
+              resolveDir: root,
+            }
+          : undefined,
+      )
+    },
+  })
   const taken = {
-    name: 'taken from the first',
+    name: 'taken from the scripts before',
     setup(it) {
       it.onResolve({filter: /./}, async ({path, pluginData, ...from}) => {
         if (pluginData === 'asked') return undefined
         const found = await it.resolve(path, {...from, pluginData: 'asked'})
-        if (from.kind === 'entry-point' || !own.has(found.path)) return found
-        shared.add(found.path)
+        if (from.kind === 'entry-point' || found.path === here || !owner.has(found.path)) return found
+        shared[owner.get(found.path)].add(found.path)
         // Told by its name to be what `module.exports` makes of it.
         return {path: `${relative(root, found.path)}.cjs`, namespace: 'shared'}
       })
@@ -105,23 +120,21 @@ async function inTwo(first, rest, between) {
       }))
     },
   }
-  const restText = await text(rest, 'iife', {plugins: [taken]})
-  const list = [...shared]
-  const given = {
-    name: 'handed over',
-    setup(it) {
-      it.onLoad({filter: /./, namespace: 'file'}, ({path}) =>
-        path === resolve(root, between)
-          ? {
-              contents: `${list.map((one, i) => `import * as m${i} from ${JSON.stringify(one)}`).join('\n')}
-globalThis.hearthfallShared = {${list.map((one, i) => `${JSON.stringify(relative(root, one))}: m${i}`).join(', ')}}`,
-              resolveDir: root,
-            }
-          : undefined,
-      )
-    },
+  const made = async (entry, k) => {
+    const script = await bundled(entry, 'iife', {plugins: [given([...shared[k]]), taken]})
+    return {text: script.outputFiles[0].text.trim(), inputs: Object.keys(script.metafile.inputs)}
   }
-  return {first: await text(first, 'iife', {plugins: [given]}), rest: restText}
+  // Once to find what each holds and takes; a script's own modules are its own while it is made.
+  for (const [k, entry] of entries.entries())
+    for (const path of (await made(entry, k)).inputs) if (!path.startsWith('shared:')) owner.set(resolve(root, path), k)
+  const texts = []
+  for (const [k, entry] of entries.entries()) {
+    const own = [...owner].filter(([, one]) => one >= k)
+    for (const [path] of own) owner.delete(path)
+    texts.push((await made(entry, k)).text)
+    for (const [path, one] of own) owner.set(path, one)
+  }
+  return texts
 }
 
 /** The page with what belongs into its empty elements, by their tags. */

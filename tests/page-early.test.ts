@@ -21,7 +21,7 @@ function halting(html: () => string): {
   const waiting: Array<{readonly response: ServerResponse; readonly rest: string}> = []
   const server = createServer((_, response) => {
     const page = html()
-    const at = it.halts ? page.indexOf('<script type="text/plain" id="hearthfall-rest">') : page.length
+    const at = it.halts ? page.indexOf('<script type="text/plain" class="hearthfall-rest"') : page.length
     response.writeHead(200, {'content-type': 'text/html'})
     response.write(page.slice(0, at))
     if (it.halts) waiting.push({response, rest: page.slice(at)})

@@ -1,7 +1,7 @@
 import {render} from 'preact'
 import './shared.js'
 import type {Happened} from './early.js'
-import {rest} from './later.js'
+import {fetchRest} from './later.js'
 import {inAPause, painted} from './slices.js'
 import {app} from './state.js'
 import {Whole} from './whole.js'
@@ -41,11 +41,11 @@ function goOn({box, again}: Happened): void {
     now.setSelectionRange(...caret)
   }
   again()
-  void painted().then(() => inAPause(rest))
+  void painted().then(() => fetchRest(inAPause))
 }
 
 // Another view than the first is drawn by the rest of the script, which is read while the day is fetched.
-if (app.state.place !== 'receipts') rest()
+if (app.state.place !== 'receipts') fetchRest(setTimeout)
 manifest()
 const early = globalThis.hearthfall
 void app.start(early).then(() => goOn(early.takeOver()))
