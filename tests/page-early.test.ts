@@ -54,7 +54,7 @@ describe.skipIf(!hasBrowser)('before its script is there, the page', {timeout: 6
   const box = (page: Page) => page.getByLabel('The receipt as it stands')
   const begin = (page: Page) => page.getByRole('button', {name: 'Begin a receipt'})
   const alive = (page: Page): Promise<unknown> =>
-    page.waitForFunction(() => performance.getEntriesByName('alive').length > 0 && globalThis.hearthfallRest !== undefined)
+    page.waitForFunction(() => performance.getEntriesByName('alive').length > 0 && 'hearthfallRest' in globalThis)
   const halted = async (width = 360): Promise<{page: Page; heard: ReturnType<typeof listen>}> => {
     const context = await own.browser.newContext({viewport: {width, height: 740}})
     const heard = listen(context)
