@@ -1,6 +1,7 @@
 /// <reference lib="dom" />
 import {type ChildProcess, execFileSync, spawn} from 'node:child_process'
 import {existsSync, mkdtempSync, readFileSync, rmSync, writeFileSync} from 'node:fs'
+import {createRequire} from 'node:module'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {type Browser, type BrowserContext, chromium, type Page} from 'playwright-core'
@@ -67,6 +68,21 @@ export function ownBrowser(): {
       return `file://${own}`
     },
   }
+}
+
+const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
+
+/** What axe finds wrong with a page as it stands. */
+export async function axeFaults(page: Page): Promise<string[]> {
+  await page.evaluate(axe)
+  return page.evaluate(async () => {
+    const it = globalThis as unknown as {
+      axe: {run: (where: unknown, options: unknown) => Promise<{violations: Array<{id: string; nodes: Array<{html: string}>}>}>}
+    }
+    return (await it.axe.run(document, {iframes: false})).violations.map(
+      ({id, nodes}) => `${id}: ${nodes[0]?.html.slice(0, 160)}`,
+    )
+  })
 }
 
 /** Everything a page asked of anyone but itself, and every error in it. */

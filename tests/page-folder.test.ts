@@ -7,15 +7,14 @@ import {
   dayLine,
   freeReceiptPath,
   READ,
-  stated,
   TYPED,
   titleOf,
   withDayLine,
   withDayLineAdded,
   within,
-  withStated,
   withTitle,
 } from '../src/page/folder.js'
+import {stated, withStated} from '../src/page/front.js'
 import {changeOf, done, grown, merge, undone} from '../src/page/merge.js'
 import {homed, unzipFolder, zipFolder} from '../src/page/zip.js'
 import {readDay} from '../src/plan/day.js'

@@ -1,7 +1,6 @@
 /// <reference lib="dom" />
 import {readFileSync, statSync, writeFileSync} from 'node:fs'
 import {createServer} from 'node:http'
-import {createRequire} from 'node:module'
 import type {AddressInfo} from 'node:net'
 import {join} from 'node:path'
 import type {Browser, BrowserContext, Download, Page} from 'playwright-core'
@@ -9,10 +8,8 @@ import {describe, expect, it} from 'vitest'
 import {planFolder} from '../src/page/chain.js'
 import {unzipFolder} from '../src/page/zip.js'
 import {planJson} from '../src/sheets/plan-json.js'
-import {hasBrowser, killed, listen, longestFrame, ownBrowser, watchFrames} from './page-browser.js'
+import {axeFaults, hasBrowser, killed, listen, longestFrame, ownBrowser, watchFrames} from './page-browser.js'
 import {commandPlan} from './page-day.js'
-
-const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')
 
 // Receipts of our own, in an old hand and a new one.
 const CAKE = `---
@@ -226,17 +223,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
       for (const place of ['receipts', 'oven', 'day', 'plan', 'bake', 'print', 'keep']) {
         await go(page, place)
         await page.waitForTimeout(300)
-        await page.evaluate(axe)
-        const found = await page.evaluate(async () => {
-          const it = globalThis as unknown as {
-            axe: {
-              run: (where: unknown, options: unknown) => Promise<{violations: Array<{id: string; nodes: Array<{html: string}>}>}>
-            }
-          }
-          return (await it.axe.run(document, {iframes: false})).violations.map(
-            ({id, nodes}) => `${id}: ${nodes[0]?.html.slice(0, 160)}`,
-          )
-        })
+        const found = await axeFaults(page)
         faults.push(...found.map((one) => `${light} ${place}: ${one}`))
       }
     }

@@ -50,8 +50,23 @@ async function reached(entry: string): Promise<string[]> {
 
 describe('what the page itself carries', () => {
   // The tables belong to the worker: in the page's own script each would be read before the first view is drawn.
-  it.each(['src/page/main.tsx', 'src/sheets/heat-data.ts'])('%s draws in no tables of receipts', async (entry) => {
-    const tables = (await reached(entry)).filter((path) => /^src\/lexicon\/(?:index|items|kinds|measures|oven-words)/.test(path))
-    expect(tables).toEqual([])
+  it.each(['src/page/main.tsx', 'src/page/rest.ts', 'src/sheets/heat-data.ts'])(
+    '%s draws in no tables of receipts',
+    async (entry) => {
+      const tables = (await reached(entry)).filter((path) =>
+        /^src\/lexicon\/(?:index|items|kinds|measures|oven-words)/.test(path),
+      )
+      expect(tables).toEqual([])
+    },
+  )
+
+  it('needs no view but the first, nor the tables and figures of the others, before that is drawn', async () => {
+    const found = await reached('src/page/main.tsx')
+    expect(found).toContain('src/page/receipts.tsx')
+    expect(
+      found.filter((path) =>
+        /^src\/(?!page\/)|^src\/page\/(?:as-read|bake|day|front|keep-page|oven|plan|print|zip)\./.test(path),
+      ),
+    ).toEqual([])
   })
 })

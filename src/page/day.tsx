@@ -1,5 +1,6 @@
 import type {JSX} from 'preact'
-import {type DayLine, receiptPaths, stated, titleOf, withDayLine, withDayLineAdded, withStated, withTitle} from './folder.js'
+import {type DayLine, receiptPaths, titleOf, withDayLine, withDayLineAdded, withTitle} from './folder.js'
+import {stated, withStated} from './front.js'
 import {Choice, Do, Field, Messages, Page} from './parts.js'
 import {Fold, Soon, useGrowing} from './slices.js'
 import {app, messagesOf, type State} from './state.js'

@@ -31,6 +31,8 @@ export function pageWith(html: string, files: ReadonlyMap<string, string>): stri
 
 /** The files of a carried day; null where the text is not one. */
 export function carriedFiles(json: string): Map<string, string> | null {
+  // Most pages carry none, and an error caught makes the browser read the whole script once more for its lines.
+  if (json === '') return null
   try {
     const found: unknown = JSON.parse(json)
     if (!found || typeof found !== 'object' || !('files' in found) || !found.files || typeof found.files !== 'object') return null

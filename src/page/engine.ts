@@ -1,4 +1,5 @@
 import type {Asks, Drawings, Name, Reply} from './protocol.js'
+import {painted} from './slices.js'
 
 /** Thrown by a question that was called off, or overtaken by a newer one of its kind. */
 export class CalledOff extends Error {
@@ -18,17 +19,34 @@ async function packedCode(): Promise<string> {
   return document.getElementById(PACKED)?.textContent ?? ''
 }
 
+/** Unpacks it away from the page's thread, which has the first view to draw. */
+const UNPACK = `onmessage = async ({data}) => {
+  const packed = Uint8Array.from(atob(data), (c) => c.charCodeAt(0))
+  const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))
+  postMessage(await new Response(stream).blob())
+}`
+
+const script = (code: BlobPart): string => URL.createObjectURL(new Blob([code], {type: 'text/javascript'}))
+
 let address: Promise<string> | null = null
 
 /** The core's code, unpacked once, as an address workers can be started from. */
 function codeAddress(): Promise<string> {
   address ??= (async () => {
-    const bytes = atob(await packedCode())
-    const packed = new Uint8Array(bytes.length)
-    for (let i = 0; i < bytes.length; i++) packed[i] = bytes.charCodeAt(i)
-    const stream = new Blob([packed]).stream().pipeThrough(new DecompressionStream('gzip'))
-    const code = await new Response(stream).blob()
-    return URL.createObjectURL(new Blob([code], {type: 'text/javascript'}))
+    await painted()
+    const packed = await packedCode()
+    const unpacker = new Worker(script(UNPACK))
+    try {
+      return script(
+        await new Promise<Blob>((resolve, reject) => {
+          unpacker.onmessage = ({data}: MessageEvent<Blob>) => resolve(data)
+          unpacker.onerror = (event) => reject(new Error(event.message))
+          unpacker.postMessage(packed)
+        }),
+      )
+    } finally {
+      unpacker.terminate()
+    }
   })()
   return address
 }

@@ -1,5 +1,3 @@
-import type {Root} from 'hast'
-import {toHtml} from 'hast-util-to-html'
 import {sources} from '../lexicon/sources.js'
 import {answers} from '../oven/answers.js'
 import {learn} from '../oven/learn.js'
@@ -11,7 +9,6 @@ import {floorMap} from '../sheets/floor-map.js'
 import {heatChart} from '../sheets/heat-chart.js'
 import {chartData, numbered} from '../sheets/heat-data.js'
 import {ovenMarkdown} from '../sheets/oven-text.js'
-import {clean} from '../sheets/page.js'
 import {countOf, drawBetween} from '../sheets/plan-text.js'
 import type {Style} from '../sheets/style.js'
 import {styleOf} from '../sheets/style-of.js'
@@ -44,6 +41,7 @@ import type {
   Showing,
 } from './protocol.js'
 import {openShelf} from './shelf.js'
+import {svgParts} from './svg-parts.js'
 
 /** The same core as the command's, away from the page's own thread, so that no key waits for it. */
 
@@ -57,8 +55,6 @@ const sourceText = (id: string): string => {
 function styled(showing: Showing): Style {
   return styleOf(showing)
 }
-
-const svgText = (tree: Parameters<typeof clean>[0]): string => toHtml(clean(tree) as Root, {space: 'svg'})
 
 function readingOf(one: Ingredient): string {
   if (one.exact === null) return one.item
@@ -164,7 +160,7 @@ function oven({files, showing}: Asks['oven']['ask']): OvenView | null {
   )
   const markdown = ovenMarkdown({oven: read.oven, answers: found, learnt: learnt.said}, {style})
   return {
-    chart: {title: read.oven.name, svg: svgText(chart), lines: []},
+    chart: {title: read.oven.name, svg: svgParts(chart), lines: []},
     lines: markdown.split('\n').filter((line) => line.trim() !== '' && !line.startsWith('# ')),
     bands: found.windows.map(({band, from, to}) => ({band, from, to})),
   }
@@ -261,7 +257,7 @@ function drawingsOf(found: Planned & {ok: true}, showing: Showing): Drawings {
   return {
     chart: {
       title: style.words['sheet.heat'],
-      svg: svgText(
+      svg: svgParts(
         heatChart(plan.forecast, chartData(plan, problem, found.read.log?.readings ?? []), {
           style,
           id: 'day-heat',
@@ -273,7 +269,7 @@ function drawingsOf(found: Planned & {ok: true}, showing: Showing): Drawings {
     floors: plan.loads.map(
       (load): Drawing => ({
         title: say(style.words, 'map.title', {number: load.number, time: clock(load.at, style)}),
-        svg: svgText(floorMap(load, plan, problem, {style, id: `load-${load.number}`})),
+        svg: svgParts(floorMap(load, plan, problem, {style, id: `load-${load.number}`})),
         lines: rows
           .filter((row) => row.load === load.number)
           .map(

@@ -1,11 +1,11 @@
 import type {JSX} from 'preact'
 import {useState} from 'preact/hooks'
 import {pageWith} from './embedded.js'
-import {titleOf} from './folder.js'
+import {isText, titleOf} from './folder.js'
 import {Bring, Do, save} from './parts.js'
 import {app, type State} from './state.js'
 import {words} from './words.js'
-import {homed, isText, unzipFolder, zipFolder} from './zip.js'
+import {homed, unzipFolder, zipFolder} from './zip.js'
 
 const w = words.keep
 

@@ -1,7 +1,7 @@
 import type {IDBPDatabase} from 'idb'
 import type {Folder} from './folder.js'
 import {changeOf, grown, merge, undone} from './merge.js'
-import {type FileChange, type KeptDay, type KeptStep, openShelf, type Shelf} from './shelf.js'
+import type {FileChange, KeptDay, KeptStep, Shelf} from './shelf.js'
 
 export type {KeptDay, KeptStep}
 
@@ -37,17 +37,11 @@ export class Keep {
   /** Whether the last write only went on with the step that was open. */
   grew = false
 
-  private constructor(db: IDBPDatabase<Shelf>, channel: BroadcastChannel | null) {
+  /** @param told called when another tab has changed files of a day */
+  constructor(db: IDBPDatabase<Shelf>, told: (day: string) => void) {
     this.#db = db
-    this.#channel = channel
-  }
-
-  /** Open the shelf. `told` is called when another tab has changed files of a day. */
-  static async open(told: (day: string) => void): Promise<Keep> {
-    const db = await openShelf()
-    const channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('hearthfall') : null
-    channel?.addEventListener('message', ({data}: MessageEvent<{day: string}>) => told(data.day))
-    return new Keep(db, channel)
+    this.#channel = 'BroadcastChannel' in globalThis ? new BroadcastChannel('hearthfall') : null
+    this.#channel?.addEventListener('message', ({data}: MessageEvent<{day: string}>) => told(data.day))
   }
 
   days(): Promise<KeptDay[]> {

@@ -211,16 +211,32 @@ export function Messages(props: {
  */
 export function Figure(props: {readonly drawing: Drawing; readonly small?: boolean}): JSX.Element {
   const {svg} = props.drawing
-  const [shown, setShown] = useState('')
-  // A drawing is as long to read as a page of text: each waits for its own pause, and its place is kept for it.
-  useEffect(() => inAPause(() => setShown(svg)), [svg])
-  const [, width, height] = /viewBox="[-\d.]+ [-\d.]+ ([\d.]+) ([\d.]+)"/.exec(svg) ?? []
+  const paper = useRef<HTMLDivElement>(null)
+  const [whole, setWhole] = useState<readonly string[] | null>(null)
+  // A drawing is as long to read as a page of text: each of its parts waits for its own pause, and its place is kept for it.
+  useEffect(() => {
+    let stop = (): void => {}
+    const put = (i: number): void => {
+      const box = paper.current
+      const part = svg[i]
+      if (!box || part === undefined) {
+        setWhole(svg)
+        return
+      }
+      if (i === 0) box.innerHTML = part
+      else box.firstElementChild?.insertAdjacentHTML('beforeend', part)
+      stop = inAPause(() => put(i + 1))
+    }
+    stop = inAPause(() => put(0))
+    return () => stop()
+  }, [svg])
+  const [, width, height] = /viewBox="[-\d.]+ [-\d.]+ ([\d.]+) ([\d.]+)"/.exec(svg[0] ?? '') ?? []
   return (
-    <figure class={props.small ? 'drawing small' : 'drawing'}>
+    <figure class={props.small ? 'drawing small' : 'drawing'} aria-busy={whole === svg ? undefined : 'true'}>
       <div
+        ref={paper}
         class="paper"
-        {...(shown === '' && width && height ? {style: {aspectRatio: `${width} / ${height}`}} : {})}
-        dangerouslySetInnerHTML={{__html: shown}}
+        {...(whole === null && width && height ? {style: {aspectRatio: `${width} / ${height}`}} : {})}
       />
       {props.drawing.lines.length > 0 ? (
         <figcaption>

@@ -1,7 +1,7 @@
 import type {JSX} from 'preact'
 import {useMemo} from 'preact/hooks'
 import {clock} from '../sheets/figures.js'
-import {withStated} from './folder.js'
+import {withStated} from './front.js'
 import {Do, Figure, Messages} from './parts.js'
 import type {Drawings, PlanView, Showing, StepView} from './protocol.js'
 import {Soon, useGrowing} from './slices.js'

@@ -86,10 +86,10 @@ export interface FolderView {
   }>
 }
 
-/** A floor map or chart as an SVG text, safe to put into the page. */
+/** A floor map or chart as an SVG text, safe to put into the page: the drawing with the first of what is in it, then the rest in parts. */
 export interface Drawing {
   readonly title: string
-  readonly svg: string
+  readonly svg: readonly string[]
   readonly lines: readonly string[]
 }
 

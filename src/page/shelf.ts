@@ -44,6 +44,11 @@ export interface Shelf extends DBSchema {
   mornings: {key: string; value: {readonly day: string; readonly morning: Morning}}
 }
 
+/** The day changed last; null where there is none. */
+export function newest(shelf: readonly KeptDay[]): string | null {
+  return [...shelf].sort((a, b) => b.changed - a.changed)[0]?.id ?? null
+}
+
 /** Open the shelf, which is made where there is none yet. */
 export const openShelf = (): Promise<IDBPDatabase<Shelf>> =>
   openDB<Shelf>('hearthfall', 1, {

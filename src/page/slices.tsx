@@ -39,8 +39,15 @@ export function inAPause(run: () => void): () => void {
   }
 }
 
+/** Resolves when what is drawn now has been painted; soon, where nobody looks at the page. */
+export const painted = (): Promise<void> =>
+  new Promise((resolve) => {
+    requestAnimationFrame(() => setTimeout(resolve))
+    setTimeout(resolve, 300)
+  })
+
 /** How many of a long list to draw now: some at first, more in every pause. */
-export function useGrowing(total: number, first = 8, by = 12): number {
+export function useGrowing(total: number, first = 6, by = 6): number {
   const [shown, setShown] = useState(first)
   useEffect(() => (shown < total ? inAPause(() => setShown(shown + by)) : undefined), [shown, total, by])
   return Math.min(shown, total)
@@ -61,6 +68,10 @@ export function Fold(props: {
 }): JSX.Element {
   const [opened, setOpened] = useState(false)
   const box = useRef<HTMLDetailsElement>(null)
+  useEffect(() => {
+    // Opened before this script was there.
+    if (box.current?.open) setOpened(true)
+  }, [])
   return (
     <details
       ref={box}

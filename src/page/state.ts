@@ -1,13 +1,18 @@
 import {useEffect, useState} from 'preact/hooks'
 import type {Message} from '../receipt/types.js'
 import type {Audience} from '../sheets/handout.js'
+import {cached} from './cached.js'
+import {FULL, LAST, LIKES, store, stored} from './device.js'
+import type {Early, Opened} from './early.js'
 import {CARRIER, carriedFiles} from './embedded.js'
 import {CalledOff, Engine, type Hearing} from './engine.js'
-import {type Folder, stated, titleOf} from './folder.js'
+import {type Folder, freeReceiptPath, titleOf} from './folder.js'
 import {Keep, type KeptDay, type KeptStep} from './keep.js'
+import {rest} from './later.js'
 import {merge} from './merge.js'
-import {moved} from './moved.js'
 import type {Asks, Drawings, FolderView, OvenView, PlanView, ReceiptFileView, Showing} from './protocol.js'
+import {newest} from './shelf.js'
+import {inAPause, painted} from './slices.js'
 import {words} from './words.js'
 
 /** Where one can stand on the page. */
@@ -81,25 +86,6 @@ const plainLikes: Likes = {
 
 const noPlan: Planning = {state: 'none', share: 0, view: null, drawings: null, files: null, faults: [], failed: '', moved: null}
 
-const LIKES = 'hearthfall-likes'
-const LAST = 'hearthfall-day'
-
-function stored(key: string): string | null {
-  try {
-    return localStorage.getItem(key)
-  } catch {
-    return null
-  }
-}
-
-function store(key: string, value: string): void {
-  try {
-    localStorage.setItem(key, value)
-  } catch {
-    // A browser that keeps nothing says so elsewhere: the days themselves cannot be kept either.
-  }
-}
-
 function likesOf(text: string | null): Likes {
   try {
     const found = JSON.parse(text ?? '{}') as Partial<Likes>
@@ -168,25 +154,32 @@ export class App {
 
   // — opening —
 
-  async start(): Promise<void> {
+  /**
+   * Open the day that was open last, or the one the page carries.
+   *
+   * @param early what was asked for before this script was there
+   * @returns once there is something to draw
+   */
+  async start(early: Pick<Early, 'shelf' | 'opened'>): Promise<void> {
     addEventListener('hashchange', () => this.set({place: placeOf(location.hash)}))
+    const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
     try {
-      this.#keep = await Keep.open((day) => void this.#heard(day))
-      const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
-      let last = stored(LAST) ?? ''
-      if (carried) {
-        last = `carried-${fingerprint(carried)}`
-        await this.#keep.begin(last, titleOf(carried.get('day.md') ?? ''), carried)
-      }
-      const shelf = await this.#keep.days()
-      const day = shelf.some((one) => one.id === last) ? last : newest(shelf)
-      await this.open(day ?? newId())
+      const opened = await early.opened
+      this.#keep = new Keep(await early.shelf, (day) => void this.#heard(day))
+      const id = carried ? `carried-${fingerprint(carried)}` : opened.day
+      if (carried && id !== null && !opened.shelf.some((one) => one.id === id)) {
+        const title = titleOf(carried.get('day.md') ?? '')
+        const now = Date.now()
+        // It is in the page already: nobody waits for the shelf to take it.
+        this.#keep.begin(id, title, carried).catch(() => this.#nowhere())
+        this.#show({day: id, files: carried, steps: [], shelf: [...opened.shelf, {id, title, made: now, changed: now}]})
+      } else if (id !== null && id !== opened.day) await this.open(id)
+      else this.#show(opened)
       // Without this a browser short of room may throw the days away.
       void navigator.storage?.persist?.()
     } catch {
-      this.#keep = null
-      const carried = carriedFiles(document.getElementById(CARRIER)?.textContent ?? '')
-      this.set({ready: true, day: newId(), files: carried ?? new Map(), saving: 'nowhere'})
+      this.#nowhere()
+      this.set({ready: true, day: newId(), files: carried ?? new Map()})
       this.#look()
     }
     this.#reader.warm()
@@ -196,20 +189,31 @@ export class App {
     addEventListener('pagehide', () => void this.flush())
   }
 
+  /** Nothing can be kept. */
+  #nowhere(): void {
+    this.#keep = null
+    this.set({saving: 'nowhere'})
+  }
+
   /** Open a day of the shelf, or begin one under a new id. */
   async open(day: string): Promise<void> {
     await this.flush()
-    const files = (await this.#keep?.files(day)) ?? new Map<string, string>()
-    const steps = (await this.#keep?.steps(day)) ?? []
-    const shelf = (await this.#keep?.days()) ?? []
+    const keep = this.#keep
+    const [files, steps, shelf] = keep ? await Promise.all([keep.files(day), keep.steps(day), keep.days()]) : [new Map(), [], []]
+    this.#show({day, files, steps, shelf})
+  }
+
+  #show({day, files, steps, shelf}: Opened): void {
+    const id = day ?? newId()
     this.#kept = new Map(files)
-    store(LAST, day)
+    store(LAST, id)
+    store(FULL, shelf.length > 0 ? 'yes' : '')
     if (this.#planner.busy) this.#planner.stop()
     this.#planRun++
     const path = [...files.keys()].filter((p) => p.startsWith('receipts/')).sort()[0] ?? null
     this.set({
       ready: true,
-      day,
+      day: id,
       files,
       steps,
       shelf,
@@ -244,6 +248,13 @@ export class App {
   }
 
   // — editing and keeping —
+
+  /** Begin a receipt and look at it. */
+  beginReceipt(text = ''): void {
+    const path = freeReceiptPath(this.state.files, 'new-receipt')
+    this.edit(new Map([[path, text]]), 'new receipt')
+    this.choose(path)
+  }
 
   /** Change files; null takes one away. `what` names the step for undoing; typing is gathered into one step. */
   edit(changes: ReadonlyMap<string, string | null>, what: string, typing = false): void {
@@ -287,6 +298,7 @@ export class App {
         typing: kinds.every((one) => one.typing),
         ...(marks ? {marks} : {}),
       })
+      store(FULL, 'yes')
       this.#take(kept, new Map([...wanted].map(([path, {text}]) => [path, text])))
       // Typing on in one step changes only that step: the list of them is fetched when it is another list.
       const steps = keep.grew ? this.state.steps : await keep.steps(day)
@@ -439,6 +451,8 @@ export class App {
       .ask('folder', {files})
       .then((folder) => {
         if (day === this.state.day) this.set({folder, folderFiles: files})
+        // The day's clock is made before a press waits for it.
+        inAPause(() => this.now())
       })
       .catch((error: unknown) => this.#trouble(error))
       .finally(() => {
@@ -497,10 +511,15 @@ export class App {
     const {files, likes, planning, day} = this.state
     const {view: before} = planning
     this.set({planning: {...planning, state: 'working', share: 0, faults: [], failed: ''}})
-    const date = this.state.folder?.day?.date ?? stated(files.get('day.md') ?? '').get('date')
+    const dated = this.state.folder?.day?.date
+    const date =
+      dated ??
+      rest()
+        .stated(files.get('day.md') ?? '')
+        .get('date')
     const begun = (files.get(`firings/${String(date)}.md`) ?? '').trim() !== ''
-    const at = this.now()
-    const now = begun && at !== null ? Math.floor(at) : null
+    const at = begun ? this.now() : null
+    const now = at === null ? null : Math.floor(at)
     const put = (found: NonNullable<Asks['plan']['answer']>, state: 'made' | 'working'): void => {
       if (run !== this.#planRun) return
       if (!found.ok) {
@@ -509,7 +528,7 @@ export class App {
       }
       const {view} = found
       const settled = state === 'made'
-      const told = because === '' || !before ? null : {lines: moved(before, view, likes.showing, settled), because}
+      const told = because === '' || !before ? null : {lines: rest().moved(before, view, likes.showing, settled), because}
       this.set({planning: {...this.state.planning, state, view, files, faults: [], failed: '', moved: told}})
       if (settled) this.say(view.plan.possible ? words.plan.done : words.plan.doneInPart)
     }
@@ -531,8 +550,13 @@ export class App {
       }
       const found = await this.#planner.ask('plan', {...ask, quick: false}, {progress, drawings})
       if (found) put(found, 'made')
-      if (run === this.#planRun && found?.ok && !begun)
-        void this.#quick.ask('ready', {files, showing: likes.showing, day}).catch(() => {})
+      // The plan is drawn before its rest is rehearsed: both at once would be slow on a device of few cores.
+      if (found?.ok && !begun)
+        void painted().then(() =>
+          inAPause(() => {
+            if (run === this.#planRun) void this.#quick.ask('ready', {files, showing: likes.showing, day}).catch(() => {})
+          }),
+        )
     } catch (error) {
       if (run !== this.#planRun) return
       if (error instanceof CalledOff) this.set({planning: {...this.state.planning, state: 'stopped'}})
@@ -612,10 +636,6 @@ function firstTitle(files: Folder): string {
 
 const newId = (): string => `day-${Date.now().toString(36)}-${Math.random().toString(36).slice(2, 8)}`
 
-function newest(shelf: readonly KeptDay[]): string | null {
-  return [...shelf].sort((a, b) => b.changed - a.changed)[0]?.id ?? null
-}
-
 /** FNV-1a of a folder: tells one carried day from another. */
 function fingerprint(files: Folder): string {
   let hash = 0x811c9dc5
@@ -625,9 +645,11 @@ function fingerprint(files: Folder): string {
   return hash.toString(16)
 }
 
-/** The present on the day's clock: minutes after midnight of `date`; null from a day before it to more than two days after. */
-export function minutesOf(date: string, zone: string | null, at = new Date()): number | null {
-  const parts = Object.fromEntries(
+/** A clock of a zone: the first of a browser takes it as long as drawing a page. */
+const clockOf = cached(
+  4,
+  (zone: string | null) => zone ?? '',
+  (zone) =>
     new Intl.DateTimeFormat('en-GB', {
       ...(zone ? {timeZone: zone} : {}),
       year: 'numeric',
@@ -637,7 +659,15 @@ export function minutesOf(date: string, zone: string | null, at = new Date()): n
       minute: '2-digit',
       second: '2-digit',
       hourCycle: 'h23',
-    })
+    }),
+)
+
+/** The present on the day's clock: minutes after midnight of `date`; null from a day before it to more than two days after. */
+export function minutesOf(date: string, zone: string | null, at = new Date()): number | null {
+  // No zone is so far from another that it matters here.
+  if (Math.abs(at.getTime() - Date.parse(`${date}T12:00:00Z`)) > 4 * 86_400_000) return null
+  const parts = Object.fromEntries(
+    clockOf(zone)
       .formatToParts(at)
       .map(({type, value}) => [type, value]),
   )

@@ -1,6 +1,6 @@
 import {strFromU8, strToU8, unzip, zip} from 'fflate'
 import {isSafePath} from './embedded.js'
-import type {Folder} from './folder.js'
+import {type Folder, isText} from './folder.js'
 
 /** A folder as a zip. */
 export function zipFolder(folder: Folder, name: string): Promise<Uint8Array<ArrayBuffer>> {
@@ -26,8 +26,6 @@ export function unzipFolder(bytes: Uint8Array): Promise<Map<string, string>> {
     }),
   )
 }
-
-export const isText = (name: string): boolean => /\.(?:md|markdown|txt)$/i.test(name) && !/(?:^|\/)(?:__MACOSX\/|\._)/.test(name)
 
 /** The folder with day.md or oven.md at its top; what lies outside the bake day's own places is left out. */
 export function homed(files: Folder): Map<string, string> {
