@@ -1078,7 +1078,11 @@ export class Layout {
       }
       const tick = Math.min(this.ticks - 1, Math.max(first, Math.min(meant, last)))
       for (const u of set) this.set(u, tick, this.w[u]!)
-      for (const u of drawn) this.hold[u] = Math.max(0, Math.min(255, tick - Math.max(this.#own[4 * u]!, this.s[u]! + 1)))
+      // What cannot wait for the others is drawn before them.
+      for (const u of drawn) {
+        const done = Math.max(this.#own[4 * u]!, this.s[u]! + 1)
+        this.hold[u] = Math.max(0, Math.min(255, Math.min(tick, this.#lastDraw(u)) - done))
+      }
       before = tick
     }
     this.judge()

@@ -308,7 +308,9 @@ export function choicesOf(
         )
         return true
       }
-      const musted = must && must.s === k && must.w === w && must.e >= firstTick ? must.e : -1
+      const enough = (t: number): boolean =>
+        t >= firstTick || table[clampMinute(t * rules.tick + phase)]! - base >= dose * (1 - rules.doseWanting)
+      const musted = must && must.s === k && must.w === w && enough(must.e) ? must.e : -1
       if (only) {
         if (musted >= 0) offer(musted, musted - firstTick)
         return

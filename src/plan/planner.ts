@@ -264,7 +264,7 @@ function settleLoaded(
         margin: kept ? 0 : rules.marginCelsius,
         // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
         inHand: kept ? 0 : given === null ? rules.inHandCelsius : rules.marginCelsius,
-        marginDose: kept ? 0 : rules.marginDose,
+        marginDose: kept ? -rules.doseWanting : rules.marginDose,
       },
     )
   }
