@@ -458,6 +458,9 @@ function follow(layout: Layout, jobs: readonly Job[], curve: Curve): void {
 const WAITED = 2
 const MOVED = 5
 
+/** °C by which the oven may be off for the plan in hand to be worth mending. */
+const FAR = 20
+
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
 const DEARER = {times: 1.5, more: 60} as const
 
@@ -488,7 +491,10 @@ function inHand(
   // What loads take is added up in the layout, and bends a little in the oven: the curve it is judged on is put right first.
   const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e} : null))
   const events = eventsOf(jobs, took, option, layout.phase, layout.lit)
+  const meant = layout.celsius.slice()
   layout.agreeWith(curveOf(simulate(option, events, false), problem.ambient ?? 20))
+  const now = Math.max(0, Math.ceil(((problem.done?.now ?? 0) - layout.lit - layout.phase) / rules.tick))
+  if (meant.some((celsius, k) => k >= now && Math.abs(layout.celsius[k]! - celsius) > FAR)) return null
   layout.judge()
   const begun = {laid: layout.snapshot(), lit: layout.lit}
   let settled: Settled | null = null
