@@ -418,6 +418,12 @@ function layOut(layout: Layout, light: Light, starts: number, seed = 23, longer 
   return found.sort((a, b) => a.price - b.price)
 }
 
+/** Costs accepted at first when what agrees is annealed once more. */
+const POLISHES = [12, 6] as const
+
+/** How near the second best beginning should come to the best, and how many more are made for it. */
+const UNSURE = {times: 1.04, most: 6} as const
+
 /**
  * Look longer at a fire that has come far: more beginnings, and the best annealed again from less and less heat.
  *
@@ -430,6 +436,12 @@ function layOutMore(layout: Layout, light: Light, found: readonly Road[], starts
     layout.restore(found[0]!.laid, found[0]!.lit)
     roads.push(...layOut(layout, light, starts, 41))
     roads.sort((a, b) => a.price - b.price)
+    // Where no two beginnings come to much the same, the best has hardly been found.
+    for (let i = 0; i < UNSURE.most && roads[1]!.price > UNSURE.times * roads[0]!.price; i++) {
+      layout.restore(roads[0]!.laid, roads[0]!.lit)
+      roads.push(...layOut(layout, light, 1, 61 + i))
+      roads.sort((a, b) => a.price - b.price)
+    }
   }
   for (const [i, heat] of [15, 8].entries()) {
     layout.restore(roads[0]!.laid, roads[0]!.lit)
@@ -619,7 +631,7 @@ function agree(
     return last
   }
   let best: Settled | null = null
-  let polished = false
+  let polished = 0
   let last = ''
   layout.judge()
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
@@ -638,11 +650,18 @@ function agree(
     const {curve, stood, wrong} = seen
     if (seen.good) {
       best = better(best, settle(seen))
-      if (best.unplaced.length === 0 && !gently && !polished && budget.passes > 0) {
+      if (best.unplaced.length === 0 && !gently && polished < POLISHES.length && budget.passes > 0) {
         // On the curve put right, once more from some heat: the layout was annealed on a curve a few degrees off.
         layout.agreeWith(curve)
-        layout.anneal({...freely(light), leave: 0, rounds: Math.ceil(0.7 * earnest(n)), heat: 12, seed: 701, strict: [20, 60]})
-        polished = true
+        layout.anneal({
+          ...freely(light),
+          leave: 0,
+          rounds: Math.ceil(0.7 * earnest(n)),
+          heat: POLISHES[polished]!,
+          seed: 701 + polished,
+          strict: [20, 60],
+        })
+        polished++
         patience = pass + 4
         continue
       }
@@ -656,7 +675,7 @@ function agree(
     layout.agreeWith(curve)
     for (const r of stood.refused) {
       const past = r.others.map((v) => pastOf(seen.took[r.job]!, seen.took[v]!))
-      layout.refusals.push(gently ? {...r, past} : r)
+      layout.refusals.push({...r, past})
     }
     if (stood.refused.length > 0) {
       layout.tight = Math.min(3, layout.tight * 1.5)
@@ -677,7 +696,8 @@ function agree(
       layout.ripple()
       continue
     }
-    if (gently && !leave && layout.repair(new Set([...troubled, ...stood.refused.flatMap((r) => r.others)]))) continue
+    const involved = new Set([...troubled, ...stood.refused.flatMap((r) => r.others)])
+    if (!leave && layout.repair(involved) && (gently || layout.violation < 1e-6)) continue
     if (!giveUp && layout.violation > 1e-6) {
       again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
       if (layout.violation > 1e-6) again(151 + pass, 'floor')
