@@ -272,7 +272,11 @@ function settleLoaded(
   if (asBefore?.good) return asBefore.settled
   // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
   const layouts = problem.firings.map((option) => layoutOf(option))
-  const looks = problem.firings.map((option, index) => {
+  // A fire on which fewer dishes could be set in at all than on another need not be looked at.
+  const able = layouts.map((layout) => jobs.filter((_, u) => layout.possible(u)).length)
+  const most = Math.max(...able)
+  const looks = problem.firings.flatMap((option, index) => {
+    if (able[index]! < most) return []
     const layout = layouts[index]!
     layout.begin()
     follow(layout, jobs, curveOf(option.forecast, ambient))
@@ -287,7 +291,7 @@ function settleLoaded(
       strict: [2, 12],
     })
     tick(0.1 + (0.3 * (index + 1)) / problem.firings.length)
-    return {option, index, layout, price: found.cost + SOFT * found.violation}
+    return [{option, index, layout, price: found.cost + SOFT * found.violation}]
   })
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
@@ -302,7 +306,7 @@ function settleLoaded(
   const roads = laid.flatMap(({look, roads: some}, i) => {
     const least = laid[0]!.roads[0]!
     // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
-    const limit = least.violation < 1 ? 1.1 * least.price + 10 : 1.2 * least.price + 40
+    const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
     if (i > 0 && some[0]!.price > limit) return []
     return (full && given === null ? layOutMore(look.layout, {first, last}, some, i === 0 ? 1 : 0) : some).map((road) => ({
       look,
