@@ -1,10 +1,10 @@
 import type {Band} from '../lexicon/schema.js'
-import {packFloor} from '../scale/floor.js'
-import type {Dish, FloorItem} from '../scale/types.js'
+import type {Dish} from '../scale/types.js'
 import {celsiusAt, doseTable} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {jobsOf, modelOf, programOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
+import {placeOne} from './places.js'
 import type {Settled} from './planner.js'
 import {rules, zoneNames} from './rules.js'
 import {State} from './search.js'
@@ -103,31 +103,9 @@ export function suggest(
       if (![0, 1, 2].every(free)) continue
       if (state.hands[s]! + job.handling > model.hands || state.hands[e]! + job.handling > model.hands) continue
       tried++
-      const items: FloorItem[] = standing
-        .filter((v) => v.from < e && v.to > s)
-        .map((v) => ({
-          dish: v.dish,
-          number: v.number,
-          footprint: v.vessel.footprint,
-          height: v.vessel.height,
-          in: v.from,
-          out: v.to,
-          fixed: {x: v.x, y: v.y, turn: v.turn},
-        }))
-      for (let i = 0; i < job.count; i++)
-        items.push({
-          dish: dish.id,
-          number: i + 1,
-          footprint: dish.vessel.footprint,
-          height: dish.vessel.height,
-          in: s,
-          out: e,
-          ...(w === 3 ? {} : {place: zoneNames[w as 0 | 1 | 2]}),
-        })
-      const packed = packFloor({...grid.room, items}, {effort: 'quick'})
-      if ('conflict' in packed) continue
-      const mine = packed.placed.filter((p) => p.dish === dish.id)
-      if (w < 3 && mine.some((p) => p.zone !== zoneNames[w as 0 | 1 | 2])) continue
+      const fits = [w === 0 || w === 3, w === 1 || w === 3, w === 2 || w === 3] as const
+      const mine = placeOne(grid, standing, {dish, first: 1, count: job.count, from: s, to: e, where: w, fits})
+      if (!mine) continue
       const at = model.clock0 + s * rules.tick
       const draw = model.clock0 + e * rules.tick
       const zone = w === 3 ? 'across' : zoneNames[w as 0 | 1 | 2]
@@ -137,8 +115,7 @@ export function suggest(
         draw: {unit: 'clock', value: draw},
       })
       out.push({dish: dish.id, at, draw, zone, say: speak(words, speaker), words})
-      for (const p of mine)
-        standing.push({dish: dish.id, number: p.number, vessel: dish.vessel, x: p.x, y: p.y, turn: p.turn, from: s, to: e})
+      standing.push(...mine)
       break
     }
   }

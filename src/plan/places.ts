@@ -284,6 +284,15 @@ export function placeDay(
   return best ?? {placed: [], refused: []}
 }
 
+/** Stand the vessels of one dish beside what stands, none of which is moved; null where they find no place. */
+export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPlace): Standing[] | null {
+  for (const style of dayStyles) {
+    const {placed, refused} = tryDay(grid, fixed, [item], style)
+    if (refused.length === 0) return placed
+  }
+  return null
+}
+
 /** Trials that keep the places of an earlier plan. */
 const mended = 12
 /** Disturbed orders tried before a dish is refused. */

@@ -54,8 +54,12 @@ export function responseOf(
   )
   const door = pullOf({minutes: at, kind: 'door', open: probe.door}, probe.door)
   const doorLevel = Math.max(1, empty[Math.min(empty.length - 1, at / step)]! - ambient)
+  // A job is laid out on many fires, in the same air.
+  const known = new WeakMap<Job, {air: number; pull: Float64Array}>()
   return {
     of(job, air) {
+      const before = known.get(job)
+      if (before?.air === air) return before.pull
       const {dish} = job
       const {minutes, startBest} = dish.need
       const energy = loadHeat(dish.mass, dish.water) * job.count
@@ -70,6 +74,7 @@ export function responseOf(
       const level = (job.handling * Math.max(0, startBest - air)) / doorLevel
       const later = Math.max(1, Math.round(minutes.likely / rules.tick))
       for (let i = 0; i < out.length; i++) out[i]! += level * (door[i]! + (i >= later ? 0.8 * door[i - later]! : 0))
+      known.set(job, {air, pull: out})
       return out
     },
   }

@@ -405,14 +405,20 @@ export function ordered(seats: Seats, style: Style, where: number): Int32Array {
     const keys = new Float64Array(n)
     for (let i = 0; i < n; i++) keys[i] = Math.round((value(bodies[i]!) + SHIFT) * FINE) * n + i
     keys.sort()
-    list = Int32Array.from(keys, (k) => k % n)
+    // Copied by hand: `Int32Array.from` with a function goes through an iterator.
+    list = new Int32Array(n)
+    for (let i = 0; i < n; i++) list[i] = keys[i]! % n
   } else {
     list = new Int32Array(n)
     let at = 0
     const all = ordered(seats, style, ANYWHERE)
     for (let away = 0; away < 3; away++) {
-      const zones = seats.zones.filter((_, z) => Math.abs(z - where) === away)
-      for (const i of all) if (zones.some((bits) => isSet(bits, i))) list[at++] = i
+      const [one, other] = seats.zones.filter((_, z) => Math.abs(z - where) === away)
+      if (one)
+        for (let k = 0; k < n; k++) {
+          const i = all[k]!
+          if (isSet(one, i) || (other !== undefined && isSet(other, i))) list[at++] = i
+        }
     }
   }
   mine[where] = list
