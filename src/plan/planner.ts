@@ -296,7 +296,7 @@ function settleLoaded(
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
-  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 5 * looks[0]!.price + 100))
+  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 2 * looks[0]!.price + 60))
   const laid = contenders.map((look, i) => {
     const roads = layOut(look.layout, {first, last}, full && i < 2 ? 2 : 1)
     tick(0.4 + (0.1 * (i + 1)) / contenders.length)
