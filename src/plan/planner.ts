@@ -67,6 +67,8 @@ export interface Settled {
   readonly option: FiringOption
   readonly total: number
   readonly unplaced: readonly {readonly job: Job; readonly why: 'floor' | 'time'}[]
+  /** The same with its range and with all that each dish might have done, where it is told without. */
+  readonly whole?: () => Settled
 }
 
 /**
@@ -117,9 +119,10 @@ function settleBest(
   options: PlanOptions,
   tick: (share: number) => void,
 ): Settled {
-  return options.simulate
+  const settled = options.simulate
     ? settleLoaded(problem, grid, jobs, options, options.simulate, tick)
     : settleEmpty(problem, grid, jobs, options, tick)
+  return settled.whole?.() ?? settled
 }
 
 /** Earliest and latest lighting considered, min after midnight. */
@@ -298,7 +301,7 @@ function settleLoaded(
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
   const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 2 * looks[0]!.price + 60))
   const laid = contenders.map((look, i) => {
-    const roads = layOut(look.layout, {first, last}, full && i < 2 ? 2 : 1)
+    const roads = layOut(look.layout, {first, last}, full && i === 0 ? 2 : 1)
     tick(0.4 + (0.1 * (i + 1)) / contenders.length)
     return {look, roads}
   })
@@ -423,7 +426,7 @@ function layOut(layout: Layout, light: Light, starts: number, seed = 23, longer 
 }
 
 /** Costs accepted at first when what agrees is annealed once more. */
-const POLISHES = [12, 6] as const
+const POLISHES = [12] as const
 
 /** How near the second best beginning should come to the best, and how many more are made for it. */
 const UNSURE = {times: 1.04, most: 6} as const
@@ -584,33 +587,39 @@ function agree(
         keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
-    return {took, events, curve, stood, wrong, good: wrong.size === 0 && stood.refused.length === 0}
+    return {took, events, option, exact, curve, stood, wrong, good: wrong.size === 0 && stood.refused.length === 0}
   }
   type Seen = ReturnType<typeof check>
-  /** What was seen to be good, with its range. */
-  const settle = ({took, events, stood}: Seen): Settled => {
-    const ranged = {...original, forecast: simulate(original, events, true)}
-    const final = on(
-      ranged,
-      took.map((must) => (must ? {must} : {})),
-    )
+  const settledOn = (model: Model, {took, stood}: Seen, option: FiringOption): Settled => {
     const chosen = Int32Array.from(took, (t, u) => {
       if (!t) return -1
-      const o = find(final, u, t.s, t.e, t.w)
+      const o = find(model, u, t.s, t.e, t.w)
       return o < 0 && jobs[u]!.since !== null ? 0 : o
     })
     const unplaced: Settled['unplaced'][number][] = []
-    for (let u = 0; u < n; u++) if (chosen[u]! < 0) unplaced.push({job: jobs[u]!, why: final.s[u]!.length > 0 ? 'floor' : 'time'})
-    const cost = costOf(final, chosen)
+    for (let u = 0; u < n; u++) if (chosen[u]! < 0) unplaced.push({job: jobs[u]!, why: model.s[u]!.length > 0 ? 'floor' : 'time'})
+    const cost = costOf(model, chosen)
     return {
-      model: final,
+      model,
       found: {chosen, cost, unplaced: unplaced.length},
       standing: stood.standing,
-      option: ranged,
-      total: cost + final.constant,
+      option,
+      total: cost + model.constant,
       unplaced,
     }
   }
+  /** What was seen to be good. Its range, and what else each dish might have done, are worked out once it is the best. */
+  const settle = (seen: Seen): Settled => ({
+    ...settledOn(seen.exact, seen, seen.option),
+    whole: () => {
+      const ranged = {...original, forecast: simulate(original, seen.events, true)}
+      const final = on(
+        ranged,
+        seen.took.map((must) => (must ? {must} : {})),
+      )
+      return settledOn(final, seen, ranged)
+    },
+  })
   const bringBack = (seen: Seen): Seen | null => {
     let last: Seen | null = null
     let trials = 0
