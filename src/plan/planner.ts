@@ -353,6 +353,11 @@ function settleLoaded(
     best = better(best, settled)
     tick(0.55 + (0.3 * (i + 1)) / tries)
   }
+  if (given !== null && !asBefore && best!.unplaced.length > 0) {
+    // Far off as it is, the plan in hand may yet keep more.
+    const kept = inHand(problem, grid, jobs, layoutOf, simulate, {first, last}, Number.POSITIVE_INFINITY)
+    if (kept) best = better(best, kept.settled)
+  }
   return best!
 }
 
@@ -487,6 +492,7 @@ const DEARER = {times: 1.5, more: 60} as const
  * The plan that is being followed, on the oven as it now is: kept as it stands where it still serves, and moved a little where it does
  * not. Null where there is none, or more than one fire to choose from, or it will not do.
  *
+ * @param far °C by which the oven may be off the plan.
  * @returns `good` where no dish of it is lost and it costs hardly more than it did, so that nothing else need be looked at.
  */
 function inHand(
@@ -496,6 +502,7 @@ function inHand(
   layoutOf: (option: FiringOption, kept: boolean) => Layout,
   simulate: Simulate,
   light: Light,
+  far = FAR,
 ): {settled: Settled; good: boolean} | null {
   const plan = problem.done?.plan
   const [option, another] = problem.firings
@@ -513,7 +520,7 @@ function inHand(
   const meant = layout.celsius.slice()
   layout.agreeWith(curveOf(simulate(option, events, false), problem.ambient ?? 20))
   const now = Math.max(0, Math.ceil(((problem.done?.now ?? 0) - layout.lit - layout.phase) / rules.tick))
-  if (meant.some((celsius, k) => k >= now && Math.abs(layout.celsius[k]! - celsius) > FAR)) return null
+  if (meant.some((celsius, k) => k >= now && Math.abs(layout.celsius[k]! - celsius) > far)) return null
   layout.judge()
   const begun = {laid: layout.snapshot(), lit: layout.lit}
   let settled: Settled | null = null
