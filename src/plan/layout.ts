@@ -31,13 +31,16 @@ export interface Refusal {
   readonly others: readonly number[]
   /** The tick, which counts only where nothing else was in the way. */
   readonly at: number
-  /** Who had to be carried past whom (`pastOf`), for each of the others: less of that may be granted. All may, where absent. */
-  readonly past?: readonly number[]
+  /** Who had to be carried past whom (`pastOf`), for each of the others: less of that may be granted. */
+  readonly past: readonly number[]
 }
 
-/** A bit each: the first is carried in or out while the other stands; the other is, while the first stands. */
-export function pastOf(a: {readonly s: number; readonly e: number}, b: {readonly s: number; readonly e: number}): number {
-  return (b.s < a.s || a.e < b.e ? 1 : 0) + (a.s < b.s || b.e < a.e ? 2 : 0)
+/**
+ * A bit each: the first, set in at `s` and drawn at `e`, is carried in or out while the other, set in at `s2` and drawn at `e2`, stands;
+ * the other is, while the first stands.
+ */
+export function pastOf(s: number, e: number, s2: number, e2: number): number {
+  return (s2 < s || e < e2 ? 1 : 0) + (s < s2 || e2 < e ? 2 : 0)
 }
 
 export interface LayoutOptions {
@@ -664,9 +667,7 @@ export class Layout {
       const s = this.s[v]!
       const e = this.e[v]!
       if (!this.placed[v] || s >= end || e <= t) return false
-      if (r.past === undefined) continue
-      const now = (s < t || end < e ? 1 : 0) + (t < s || e < end ? 2 : 0)
-      if ((r.past[i]! & ~now) !== 0) return false
+      if ((r.past[i]! & ~pastOf(t, end, s, e)) !== 0) return false
     }
     return true
   }

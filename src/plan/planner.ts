@@ -430,9 +430,6 @@ function layOut(layout: Layout, light: Light, starts: number, seed = 23, longer 
   return found.sort((a, b) => a.price - b.price)
 }
 
-/** Costs accepted at first when what agrees is annealed once more. */
-const POLISHES = [12] as const
-
 /** How near the second best beginning should come to the best, and how many more are made for it. */
 const UNSURE = {times: 1.04, most: 6} as const
 
@@ -651,11 +648,11 @@ function agree(
     return last
   }
   let best: Settled | null = null
-  let polished = 0
+  let polished = false
   let last = ''
   layout.judge()
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
-  let patience = gently ? 12 : 7
+  let patience = 7
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= patience || budget.passes <= 0
@@ -670,18 +667,18 @@ function agree(
     const {curve, stood, wrong} = seen
     if (seen.good) {
       best = better(best, settle(seen))
-      if (best.unplaced.length === 0 && !gently && polished < POLISHES.length && budget.passes > 0) {
+      if (best.unplaced.length === 0 && !gently && !polished && budget.passes > 0) {
         // On the curve put right, once more from some heat: the layout was annealed on a curve a few degrees off.
         layout.agreeWith(curve)
         layout.anneal({
           ...freely(light),
           leave: 0,
           rounds: Math.ceil(0.7 * earnest(n)),
-          heat: POLISHES[polished]!,
-          seed: 701 + polished,
+          heat: 12,
+          seed: 701,
           strict: [20, 60],
         })
-        polished++
+        polished = true
         patience = pass + 4
         continue
       }
@@ -693,10 +690,7 @@ function agree(
       return fuller.unplaced.length < best.unplaced.length ? fuller : best
     }
     layout.agreeWith(curve)
-    for (const r of stood.refused) {
-      const past = r.others.map((v) => pastOf(seen.took[r.job]!, seen.took[v]!))
-      layout.refusals.push({...r, past})
-    }
+    layout.refusals.push(...stood.refused)
     if (stood.refused.length > 0) {
       layout.tight = Math.min(3, layout.tight * 1.5)
       layout.full = Math.max(0.88, layout.full - 0.02)
@@ -987,7 +981,8 @@ function stand(
   const refused = result.refused.map((item): Refusal => {
     const job = day.find((d) => d.item === item)!.u
     const others = took.flatMap((t, u) => (t && u !== job && t.s < item.to && t.e > item.from ? [u] : []))
-    return {job, others, at: item.from}
+    const past = others.map((v) => pastOf(item.from, item.to, took[v]!.s, took[v]!.e))
+    return {job, others, at: item.from, past}
   })
   return {standing, refused}
 }
