@@ -11,12 +11,14 @@ const loadHighs = highsModule as unknown as typeof highsModule.default
 
 /**
  * The search against HiGHS on the same model: days of 8–30 dishes. `npm run bench plan-highs 40 120` takes 40 days and gives HiGHS 120 s
- * for each (over an hour); 4 days and 20 s where nothing is said. Prints for each day our objective, HiGHS's, our Lagrangian bound and
- * both times; then the median and the worst of the days on which HiGHS found a plan.
+ * for each (over an hour); 4 days and 20 s where nothing is said. Both may leave a dish out, at the same price. Prints for each day our
+ * objective, HiGHS's best and its bound, our Lagrangian bound and both times; then the median and the worst of the days on which HiGHS
+ * found a plan, and of those on which it proved that none is better.
  */
 export async function run(): Promise<void> {
   const [days = 4, seconds = 20] = process.argv.slice(3).map(Number)
   const ratios: number[] = []
+  const proven: number[] = []
   const times: number[] = []
   for (let i = 0; i < days; i++) {
     const n = 8 + Math.floor((i * 22) / Math.max(1, days - 1))
@@ -29,31 +31,45 @@ export async function run(): Promise<void> {
     const t1 = performance.now()
     const ours = found.cost + model.constant
     const {bound} = lowerBound(model, ours, 260)
-    const highs = await loadHighs()
+    // What HiGHS has proved is told in its log only.
+    let proved = Number.NaN
+    const highs = await loadHighs({
+      print: (line: string) => {
+        const said = /Dual bound\s+(\S+)/.exec(line)
+        if (said) proved = Number(said[1]) + model.constant
+      },
+    } as Parameters<typeof loadHighs>[0])
     const t2 = performance.now()
     let theirs = Number.NaN
     let status = 'error'
     try {
-      const solved = highs.solve(milp(model), {time_limit: seconds, output_flag: false})
+      const solved = highs.solve(milp(model), {time_limit: seconds, output_flag: true})
       status = solved.Status
       theirs = solved.ObjectiveValue + model.constant
     } catch (error) {
       status = error instanceof Error ? error.message : 'error'
     }
     const t3 = performance.now()
-    if (found.unplaced === 0 && Number.isFinite(theirs)) {
+    if (Number.isFinite(theirs)) {
       ratios.push(ours / theirs)
-      times.push((t1 - t0) / (t3 - t2))
+      if (status === 'Optimal') proven.push(ours / theirs)
     }
+    times.push((t1 - t0) / (t3 - t2))
     console.log(
       `day ${i + 1}: ${n} dishes, ours ${ours.toFixed(2)}${found.unplaced ? ` (${found.unplaced} without a place)` : ''} in ${(t1 - t0).toFixed(0)} ms, ` +
-        `HiGHS ${theirs.toFixed(2)} (${status}) in ${((t3 - t2) / 1000).toFixed(1)} s, bound ${bound.toFixed(2)}`,
+        `HiGHS ${theirs.toFixed(2)} (${status}) in ${((t3 - t2) / 1000).toFixed(1)} s, its bound ${proved.toFixed(2)}, ours ${bound.toFixed(2)}`,
     )
   }
-  const sorted = [...ratios].sort((a, b) => a - b)
-  if (sorted.length > 0)
-    console.log(
-      `over HiGHS: median ${(100 * (sorted[Math.floor(sorted.length / 2)]! - 1)).toFixed(2)} %, worst ${(100 * (sorted[sorted.length - 1]! - 1)).toFixed(2)} %; ` +
-        `time ratio, median 1/${(1 / [...times].sort((a, b) => a - b)[Math.floor(times.length / 2)]!).toFixed(0)}`,
-    )
+  const over = (list: readonly number[]): string => {
+    const sorted = [...list].sort((a, b) => a - b)
+    if (sorted.length === 0) return 'none'
+    const percent = (ratio: number): string => `${(100 * (ratio - 1)).toFixed(2)} %`
+    return `${sorted.length} days, median ${percent(sorted[Math.floor(sorted.length / 2)]!)}, worst ${percent(sorted[sorted.length - 1]!)}`
+  }
+  const slow = [...times].sort((a, b) => a - b)
+  const part = (share: number): string => `1/${(1 / share).toFixed(0)}`
+  console.log(
+    `over HiGHS's best: ${over(ratios)}; over what it proved optimal: ${over(proven)}; ` +
+      `of its time, median ${part(slow[Math.floor(slow.length / 2)]!)}, worst ${part(slow[slow.length - 1]!)}`,
+  )
 }

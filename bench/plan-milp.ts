@@ -1,11 +1,12 @@
 import type {Model} from '../src/plan/model.js'
 import {rules} from '../src/plan/rules.js'
+import {missing} from '../src/plan/search.js'
 
 /**
  * The compact model of `docs/planning.md` as a mixed-integer program in CPLEX LP format, for HiGHS. Written from the statement of the
  * model and not from the search: floor, lanes, hands and openings are rows here.
  *
- * Variables: `x{u}_{o}` dish u takes choice o; `y{t}` the door is opened at tick t; `g{z}_{t}` a lane through part z is needed at t.
+ * Variables: `x{u}_{o}` dish u takes choice o; `m{u}` it is left out, at the price the search pays too; `y{t}` the door is opened at tick t; `g{z}_{t}` a lane through part z is needed at t.
  */
 export function milp(model: Model): string {
   const n = model.jobs.length
@@ -49,7 +50,9 @@ export function milp(model: Model): string {
         if (w !== 2) push(lanes, `${u} 2 ${t}`, x)
       }
     }
-    rows.push(`${all.join(' + ')} = 1`)
+    rows.push(`${[...all, `m${u}`].join(' + ')} = 1`)
+    binaries.push(`m${u}`)
+    objective.push(`${missing} m${u}`)
   }
   // Floor in use, carried from tick to tick: f{z}_{t} = f{z}_{t−1} + what is set in − what is drawn.
   const bounds: string[] = []
@@ -87,18 +90,25 @@ export function milp(model: Model): string {
         `${stood}${(ends.get(key) ?? []).map((i) => ` - ${i}`).join('')} + ${num(area * model.lane)} g${z}_${t} <= ${num(area)}`,
       )
   }
-  // Half an hour between what is set in very hot to fall and the crusts after it.
+  // Half an hour between what is set in very hot to fall and the crusts after it: k1_t and k2_t tell that one of either is set in at t.
   const gap = rules.settleIn.minutes / rules.tick
-  const falls = model.jobs.flatMap((j, u) => (j.order === 1 && j.since === null ? [u] : []))
-  const crusts = model.jobs.flatMap((j, u) => (j.order === 2 && j.since === null ? [u] : []))
-  for (const h of falls)
-    for (const b of crusts)
-      for (let t = 0; t < model.ticks; t++) {
-        const mine = at(model, h, t, t)
-        if (mine.length === 0) continue
-        const theirs = at(model, b, t, t + gap - 1)
-        if (theirs.length > 0) rows.push(`${[...mine, ...theirs].join(' + ')} <= 1`)
+  const into = [new Map<number, string>(), new Map<number, string>()]
+  model.jobs.forEach((job, u) => {
+    if (job.order === 0 || job.since !== null) return
+    const known = into[job.order - 1]!
+    for (const t of new Set(model.s[u]!)) {
+      if (!known.has(t)) {
+        known.set(t, `k${job.order}_${t}`)
+        binaries.push(`k${job.order}_${t}`)
       }
+      rows.push(`${setIn(model, u, t).join(' + ')} - k${job.order}_${t} <= 0`)
+    }
+  })
+  for (const [t, fall] of into[0]!)
+    for (let later = t; later < t + gap; later++) {
+      const crust = into[1]!.get(later)
+      if (crust) rows.push(`${fall} + ${crust} <= 1`)
+    }
   for (const terms of hands.values()) rows.push(`${terms.join(' + ')} <= ${num(model.hands)}`)
   const doors = new Set<number>()
   for (const [key, terms] of opens) {
@@ -113,11 +123,11 @@ export function milp(model: Model): string {
   return `Minimize\n obj: ${wrap(objective.map((t) => (t.startsWith('-') ? t : `+ ${t}`)))}\nSubject To\n${rows.map((r, i) => ` r${i}: ${wrap(r.split(' '))}`).join('\n')}\nBounds\n${bounds.map((b) => ` ${b}`).join('\n')}\nBinary\n ${wrap(binaries)}\nEnd\n`
 }
 
-/** Choices of a dish set in from one tick to another. */
-function at(model: Model, u: number, from: number, to: number): string[] {
+/** Choices of a dish set in at a tick. */
+function setIn(model: Model, u: number, t: number): string[] {
   const out: string[] = []
   model.s[u]!.forEach((s, o) => {
-    if (s >= from && s <= to) out.push(`x${u}_${o}`)
+    if (s === t) out.push(`x${u}_${o}`)
   })
   return out
 }

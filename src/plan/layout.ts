@@ -1,3 +1,4 @@
+import type {HeatNeed} from '../scale/types.js'
 import {type Curve, doseNeeded, sample} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {isNight, type Job, type Program, wheresOf} from './model.js'
@@ -43,6 +44,16 @@ export function pastOf(s: number, e: number, s2: number, e2: number): number {
   return (s2 < s || e < e2 ? 1 : 0) + (s < s2 || e2 < e ? 2 : 0)
 }
 
+/** The floor itself, on which what is laid out finds its places or does not. */
+export interface TrueFloor {
+  /** How many jobs find no place as they are now laid out. */
+  refused(): number
+  /** Keep the places tried last. */
+  keep(): void
+  /** @returns What brings the places kept now back. */
+  save(): () => void
+}
+
 export interface LayoutOptions {
   readonly lit: number
   /** °C kept inside a dish's limits, and above its lower one. */
@@ -53,6 +64,8 @@ export interface LayoutOptions {
 
 /** Most ticks after it is done in which a draw is looked for, for a dish that does not stay. */
 const WINDOW = 24
+/** Price of a job without a place on the true floor, as that of what is broken. */
+const UNSEATED = 1.5
 /** Cost of each kind of broken limit, in the objective's units. */
 const broken = {celsius: 3, floor: 8, lane: 30, hands: 12, order: 60, night: 60, over: 150, refusal: 80, hold: 0.5} as const
 
@@ -85,6 +98,8 @@ export class Layout {
   readonly #ambient: number
   readonly #goal: Float64Array
   readonly #longest: Float64Array
+  readonly #needed: Float64Array
+  readonly #needs: readonly HeatNeed[]
   readonly #low: Float64Array
   readonly #lowest: Float64Array
   readonly #high: Float64Array
@@ -193,6 +208,8 @@ export class Layout {
     const slack = (job: Job, celsius: number): number =>
       Math.min(celsius, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
     this.#goal = make((j) => doseNeeded(j.dish.need) * (1 + options.marginDose))
+    this.#needed = make((j) => doseNeeded(j.dish.need))
+    this.#needs = jobs.map((j) => j.dish.need)
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
     this.#lowest = make((j) => j.dish.need.startLow + slack(j, options.margin))
@@ -272,11 +289,16 @@ export class Layout {
 
   /** Forget what the floor refused and what simulations corrected. */
   startAgain(curve: Curve): void {
-    this.refusals = []
-    this.tight = EASY
-    this.full = WHOLE
+    this.trustFloor(EASY)
     this.barNone()
     this.setBase(curve)
+  }
+
+  /** Forget what the floor refused, and what was kept free for it: the floor itself is asked. */
+  trustFloor(tight: number): void {
+    this.refusals = []
+    this.tight = tight
+    this.full = WHOLE
   }
 
   /** Make the loaded curve at hand agree with a simulated one: the empty oven's is moved by the difference. */
@@ -759,6 +781,28 @@ export class Layout {
     return best
   }
 
+  /** True where a job as it is set in and drawn would keep its limits in a part of the floor (0 back … 2 mouth). */
+  fits(u: number, z: number): boolean {
+    const T = this.celsius
+    const a = this.#scale[z]!
+    const shift = this.#shift[z]!
+    const start = Math.max(0, this.s[u]!)
+    const end = this.e[u]!
+    const t = a * T[start]! + shift
+    const need = this.#needs[u]!
+    if (t < need.startLow || t > need.startHigh || a * T[end]! + shift < need.endLow) return false
+    const b = shift - this.#done[u]!
+    let dose = 0
+    let last = 0
+    for (let k = start + 1; k <= end; k++) {
+      last = HALF_TICK * (Math.max(0, a * T[k - 1]! + b) + Math.max(0, a * T[k]! + b))
+      dose += last
+    }
+    const goal = this.#needed[u]!
+    if (dose < goal * (1 - rules.doseWanting)) return false
+    return this.#stays[u] === 1 || dose <= this.#longest[u]! || dose - last < goal
+  }
+
   snapshot(): Laid[] {
     return Array.from({length: this.n}, (_, u) => ({
       in: this.placed[u] === 1,
@@ -824,6 +868,8 @@ export class Layout {
     readonly leave?: number
     /** All where absent; small ones keep each dish's part of the floor and about its time. */
     readonly moves?: 'small'
+    /** The true floor, where what it refuses is to be paid for. */
+    readonly seating?: TrueFloor
   }): {laid: Laid[]; lit: number; cost: number; violation: number} {
     const {n} = this
     const random = generator(options.seed)
@@ -866,6 +912,11 @@ export class Layout {
     const canLight = options.lastLit > options.firstLit
     let cost = this.cost
     let violation = this.violation
+    const seating = options.seating
+    let unseated = seating ? seating.refused() : 0
+    seating?.keep()
+    bestPrice += hard * UNSEATED * unseated
+    let bestSeats = seating?.save()
     const cooling = (options.cool / options.heat) ** (1 / options.rounds)
     let heat = options.heat
     const kept = {celsius: new Float64Array(this.ticks), e: new Int32Array(n), own: new Float64Array(4 * n)}
@@ -974,10 +1025,21 @@ export class Layout {
       }
       if (changed.length === 0 && this.lit === litBefore) continue
       // Metropolis' rule, the chance drawn first: what rises by more than this is refused.
-      if (this.judgeWithin(cost + strict * violation - heat * Math.log(random()), strict)) {
+      const limit = cost + strict * (violation + UNSEATED * unseated) - heat * Math.log(random())
+      let ok = this.judgeWithin(limit, strict)
+      if (ok && seating) {
+        const refused = seating.refused()
+        ok = this.cost + strict * (this.violation + UNSEATED * refused) <= limit
+        if (ok) {
+          seating.keep()
+          unseated = refused
+        }
+      }
+      if (ok) {
         remember()
-        const now = cost + hard * violation
+        const now = cost + hard * (violation + UNSEATED * unseated)
         if (now < bestPrice - 1e-9) {
+          bestSeats = seating?.save()
           bestPrice = now
           bestLit = this.lit
           bestS.set(this.s)
@@ -1010,6 +1072,7 @@ export class Layout {
     this.w.set(bestW)
     this.hold.set(bestHold)
     this.placed.set(bestIn)
+    bestSeats?.()
     this.recompute()
     this.judge()
     return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
@@ -1319,7 +1382,7 @@ const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8
-const EASY = 0.4
+export const EASY = 0.4
 /** Price of setting in what falls from very hot while white bread or pies bake (the 1829 order the other way about). */
 const AMONG_CRUSTS = 10
 /** A stay is long from so many ticks, and it costs so much for each part of the floor by which it is nearer the mouth than the back. */

@@ -264,8 +264,9 @@ export function choicesOf(
   const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
   const isFood = need.done >= rules.holdCelsius
   const {must, only, from: earliest = 0} = limits
-  for (const w of limits.none ? [] : wheresOf(job, grid)) {
-    if (only && must && w !== must.w) continue
+  const wheres = limits.none ? [] : only && must ? [must.w] : wheresOf(job, grid)
+  if (must && !limits.none && !wheres.includes(must.w)) wheres.push(must.w)
+  for (const w of wheres) {
     const table = doseTable(curve, w, need.done)
     const clampMinute = (m: number): number => Math.max(0, Math.min(table.length - 1, m))
     const hot = hotTable(curve)

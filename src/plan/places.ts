@@ -37,6 +37,9 @@ export interface Standing {
   readonly to: number
 }
 
+/** Where a vessel stands, and by what quarter turn. */
+export type Seat = Pick<Standing, 'x' | 'y' | 'turn'>
+
 /** Vessels to place at one opening of the door. */
 export interface ToPlace {
   readonly dish: Dish
@@ -167,7 +170,7 @@ interface Open {
 function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace): Open {
   const seats = seatsOf(grid, item.dish.vessel)
   const free = inZones(seats, item.fits)
-  for (const s of standing) strike(free, barred(seats, bodyStanding(s), true, s.to < item.to))
+  for (const s of standing) strike(free, barred(seats, bodyAt(s, s.vessel), true, s.to < item.to))
   return {item, seats, free}
 }
 
@@ -235,7 +238,7 @@ export function placeDay(
   grid: FloorGrid,
   fixed: readonly Standing[],
   day: readonly ToPlace[],
-  known: ReadonlyMap<ToPlace, readonly Placed[]> = new Map(),
+  known: ReadonlyMap<ToPlace, readonly Seat[]> = new Map(),
 ): {placed: Standing[]; refused: ToPlace[]} {
   let best: {placed: Standing[]; refused: ToPlace[]} | null = null
   // A day planned again has its places: it is soon seen whether they will do, and the plan can move instead.
@@ -284,6 +287,61 @@ export function placeDay(
   return best ?? {placed: [], refused: []}
 }
 
+/** A dish of a day of which most stands already: where its vessels stand, and whether they still serve as they stand. */
+export interface Settling {
+  readonly item: ToPlace
+  readonly vessels: readonly Standing[] | null
+  readonly stays: boolean
+}
+
+/**
+ * Place a day anew of which most stands already: first what has moved, among the rest as it stands; then all of it, what found no place
+ * before the others.
+ *
+ * @param fixed Vessels already in the oven, which stay where they are.
+ * @param enough So many may find no place before all is tried.
+ * @returns For each dish its vessels, or null where it found no place.
+ */
+export function settleIn(
+  grid: FloorGrid,
+  fixed: readonly Standing[],
+  day: readonly Settling[],
+  enough: number,
+): (readonly Standing[] | null)[] {
+  const known = new Map(day.flatMap(({item, vessels}) => (vessels ? [[item, vessels] as const] : [])))
+  const kept = new Map(day.flatMap(({item, vessels, stays}) => (stays && vessels ? [[item, vessels] as const] : [])))
+  const byOrder = (a: ToPlace, b: ToPlace): number =>
+    dayOrders[0]!(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first
+  const beside = [...fixed, ...[...kept.values()].flat()]
+  let items = day.flatMap(({item}) => (kept.has(item) ? [] : [item])).sort(byOrder)
+  let best = tryDay(grid, beside, items, 'rows', known)
+  let among = kept
+  for (const style of ['wall', 'sides'] as const) {
+    if (best.refused.length <= enough) break
+    items = [...best.refused, ...items.filter((item) => !best.refused.includes(item))]
+    const result = tryDay(grid, beside, items, style, known)
+    if (result.refused.length < best.refused.length) best = result
+  }
+  let all = day.map(({item}) => item).sort(byOrder)
+  let refused = best.refused
+  for (let i = 0; i < gaveWay && best.refused.length > enough; i++) {
+    all = [...refused, ...all.filter((item) => !refused.includes(item))]
+    const result = tryDay(grid, fixed, all, dayStyles[i]!, known)
+    refused = result.refused
+    if (refused.length < best.refused.length) {
+      best = result
+      among = new Map()
+    }
+  }
+  return day.map(({item}) => {
+    if (best.refused.includes(item)) return null
+    return (
+      among.get(item) ??
+      best.placed.filter((v) => v.dish === item.dish.id && v.number >= item.first && v.number < item.first + item.count)
+    )
+  })
+}
+
 /** Stand the vessels of one dish beside what stands, none of which is moved; null where they find no place. */
 export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPlace): Standing[] | null {
   for (const style of dayStyles) {
@@ -293,6 +351,8 @@ export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPl
   return null
 }
 
+/** Trials in which all that stands may give way to what has moved. */
+const gaveWay = 3
 /** Trials that keep the places of an earlier plan. */
 const mended = 12
 /** Disturbed orders tried before a dish is refused. */
@@ -304,13 +364,13 @@ function tryDay(
   fixed: readonly Standing[],
   items: readonly ToPlace[],
   style: Style,
-  known: ReadonlyMap<ToPlace, readonly Placed[]> = new Map(),
+  known: ReadonlyMap<ToPlace, readonly Seat[]> = new Map(),
 ): {placed: Standing[]; refused: ToPlace[]} {
   // A plan tells places to a tenth of a millimetre: two that touched may lie so much nearer.
   const clear = grid.ground.rules.clearance - 2 * ROUNDED
   const placed: Standing[] = []
   const refused: ToPlace[] = []
-  const bodies = new Map<Standing, Body>(fixed.map((f) => [f, bodyStanding(f)]))
+  const bodies = new Map<Standing, Body>(fixed.map((f) => [f, bodyAt(f, f.vessel)]))
   for (const item of items) {
     const seats = seatsOf(grid, item.dish.vessel)
     // What shares its time, and who passes whom: `passes`, it is carried in or out while the other stands; `isPassed`, the other is.
@@ -320,7 +380,7 @@ function tryDay(
         near.push({body, passes: o.from < item.from || item.to < o.to, isPassed: item.from < o.from || o.to < item.to})
     const mine: Standing[] = []
     const chosen: Body[] = []
-    const before = known.get(item)?.map((p) => bodyKept(p, item.dish.vessel))
+    const before = known.get(item)?.map((p) => bodyAt(p, item.dish.vessel))
     const free = (c: Body): boolean =>
       item.fits[zoneAt(grid, c.y)] &&
       near.every(
@@ -352,30 +412,21 @@ function tryDay(
     }
     mine.forEach((m, i) => {
       placed.push(m)
+      bodiesAt.set(m, chosen[i]!)
       bodies.set(m, chosen[i]!)
     })
   }
   return {placed, refused}
 }
 
-const bodiesStanding = new WeakMap<Standing, Body>()
-const bodiesKept = new WeakMap<Placed, Body>()
+const bodiesAt = new WeakMap<Seat, Body>()
 
-/** One body for a vessel that stands, so that what it bars is reckoned once. */
-function bodyStanding(s: Standing): Body {
-  let body = bodiesStanding.get(s)
+/** One body for a vessel at a place, so that what it bars is reckoned once. */
+function bodyAt(seat: Seat, vessel: Vessel): Body {
+  let body = bodiesAt.get(seat)
   if (!body) {
-    body = bodyOf(s.vessel, s)
-    bodiesStanding.set(s, body)
-  }
-  return body
-}
-
-function bodyKept(p: Placed, vessel: Vessel): Body {
-  let body = bodiesKept.get(p)
-  if (!body) {
-    body = bodyOf(vessel, p)
-    bodiesKept.set(p, body)
+    body = bodyOf(vessel, seat)
+    bodiesAt.set(seat, body)
   }
   return body
 }

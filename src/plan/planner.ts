@@ -1,13 +1,13 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
-import type {Dish, Placed} from '../scale/types.js'
+import type {Dish} from '../scale/types.js'
 import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
-import {FIRM, type Laid, Layout, pastOf, type Refusal} from './layout.js'
+import {EASY, FIRM, HARD, type Laid, Layout, pastOf, type Refusal} from './layout.js'
 import {
   blockedBy,
   type ChoiceLimits,
@@ -26,10 +26,11 @@ import {
   woodOf,
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
-import {placeDay, placedOf, placeLoad, type Standing, type ToPlace} from './places.js'
+import {placeDay, placedOf, placeLoad, type Seat, type Standing, type ToPlace} from './places.js'
 import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
+import {Seating} from './seating.js'
 import {stepsOf} from './steps.js'
 import type {FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
@@ -99,9 +100,9 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     for (const {job, why} of settled.unplaced)
       if (why === 'floor' && job.count >= 2 && job.since === null)
         split.set(job.dish.id, 2 * Math.ceil(job.dish.count / job.count))
-    if (split.size > 0) {
-      const again = settleBest(problem, grid, jobsOf(problem, grid, split), options, tick)
-      if (again.unplaced.length < settled.unplaced.length) settled = again
+    if (split.size > 0 && split.size <= FEW_SPLIT) {
+      const again = settleBest(problem, grid, jobsOf(problem, grid, split), {...options, effort: 'quick'}, tick)
+      if (vesselsOut(again) < vesselsOut(settled)) settled = again
     }
   }
   tick(0.85)
@@ -110,6 +111,14 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   const plan = write(problem, grid, settled, lone, bound, options)
   tick(1)
   return plan
+}
+
+/** Dishes that are tried in two batches: where more are left out, the oven is too small for the day. */
+const FEW_SPLIT = 2
+
+/** Vessels that have no place in the day. */
+function vesselsOut(settled: Settled): number {
+  return settled.unplaced.reduce((sum, {job}) => sum + job.count, 0)
 }
 
 function settleBest(
@@ -318,7 +327,7 @@ function settleLoaded(
   })
   const byPrice = (): unknown => roads.sort((a, b) => a.road.price - b.road.price)
   byPrice()
-  if (full && given === null && roads[0]!.road.violation > 1)
+  if (full && given === null && roads[0]!.road.violation > 1 && roads[0]!.road.violation <= OVERFULL)
     // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
     for (const {look, roads: some} of laid.slice(0, 2)) {
       look.layout.spendInHand()
@@ -326,7 +335,8 @@ function settleLoaded(
       roads.push(...layOut(look.layout, {first, last}, 3, 83, 3).map((road) => ({look, road})))
     }
   byPrice()
-  if (roads[0]!.road.violation > OVERFULL) {
+  const overfull = roads[0]!.road.violation > OVERFULL
+  if (overfull) {
     // More than the oven holds: what to leave out is part of the search.
     const [{look, road}] = roads as [(typeof roads)[number]]
     look.layout.restore(road.laid, road.lit)
@@ -343,7 +353,7 @@ function settleLoaded(
   const tries = full && given === null ? 8 : 2
   const budget = {passes: full && given === null ? 28 : 10}
   for (const [i, {look, road}] of distinct.entries()) {
-    if (i >= tries || (i > 0 && budget.passes <= 0)) break
+    if (i >= (overfull ? Math.min(OVERFULL_TRIES, tries) : tries) || (i > 0 && budget.passes <= 0)) break
     if (best && best.unplaced.length === 0 && (i >= 2 || road.price > 0.97 * best.total)) break
     look.layout.startAgain(curveOf(look.option.forecast, ambient))
     look.layout.restore(road.laid, road.lit)
@@ -365,6 +375,7 @@ function settleLoaded(
 const SOFT = 10
 /** Broken limits that no closer look will mend. */
 const OVERFULL = 30
+const OVERFULL_TRIES = 4
 
 /** Places tried for a dish that was left out, and for all of them together. */
 const SEATS_TRIED = 5
@@ -482,6 +493,17 @@ const MOVED = 5
 /** °C by which the oven may be off for the plan in hand to be worth mending. */
 const FAR = 20
 
+/** Heats at which a good plan is annealed once more, and how often what came out is mended. */
+const POLISHED = [12, 6] as const
+const MENDED = 3
+/** Rounds after which what still cannot be kept is left out; in the first few the true floor is annealed upon. */
+const PATIENCE = 7
+const HOPELESS = 2
+const SEATED = 4
+/** So many refused are too many to be seated one by one. */
+const CROWDED = 4
+const LEAVE = 0.03
+
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
 const DEARER = {times: 1.5, more: 60} as const
 
@@ -554,15 +576,17 @@ function agree(
   const {layout, option: original, index} = look
   const n = jobs.length
   const given = problem.done?.lit ?? null
-  const on = (option: FiringOption, limits: readonly ChoiceLimits[]): Model =>
-    modelOf(problem, programOf(problem, index, jobs, grid, given, false, option, limits), jobs, grid, layout.lit)
+  const rounds = 600 + 100 * n
+  const seating = new Seating(grid, jobs, layout)
+  const on = (option: FiringOption, lit: number, limits: readonly ChoiceLimits[]): Model =>
+    modelOf(problem, programOf(problem, index, jobs, grid, given, false, option, limits), jobs, grid, lit)
   /** Small steps where only the curve moved; larger ones where the floor refused; dishes may go where all else failed. */
   const again = (seed: number, why: 'curve' | 'floor' | 'last'): void => {
     if (gently) layout.repair()
     if (gently && layout.violation < 1e-6) return
     layout.anneal({
       ...freely(light),
-      rounds: Math.min(12000, (600 + 100 * n) * (why === 'floor' ? 2 : 1)),
+      rounds: Math.min(12000, rounds * (why === 'floor' ? 2 : 1)),
       heat: {curve: 3, floor: 15, last: 5}[why],
       seed,
       strict: why === 'last' ? [60, 200] : [30, 60],
@@ -572,15 +596,24 @@ function agree(
   }
   /** What is laid out, on the simulated oven and the true floor. */
   const check = () => {
-    const took = layout.snapshot().map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
-    const events = eventsOf(jobs, took, original, layout.phase, layout.lit)
+    const laid = layout.snapshot()
+    const lit = layout.lit
+    const laidOut = laid.map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
+    const events = eventsOf(jobs, laidOut, original, layout.phase, layout.lit)
     const option = {...original, forecast: simulate(original, events, false)}
     const curve = curveOf(option.forecast, problem.ambient ?? 20)
+    const stood = stand(jobs, laidOut, grid, curve, layout.phase, gently ? undefined : seating)
+    // Each is judged in the part of the floor where its vessels came to stand, if that is one.
+    const took = laidOut.map((t, u) => {
+      if (!t || jobs[u]!.since !== null) return t
+      const [zone, another] = new Set(vesselsOf(jobs[u]!, stood.standing).map((v) => zoneAt(grid, v.y)))
+      return zone === undefined || another !== undefined ? t : {...t, w: zone}
+    })
     const exact = on(
       option,
+      lit,
       took.map((must) => (must ? {must, only: true} : {none: true})),
     )
-    const stood = stand(jobs, took, grid, curve, layout.phase)
     const wrong = new Set<number>()
     for (let u = 0; u < n; u++) {
       const t = took[u]
@@ -591,7 +624,7 @@ function agree(
         keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
-    return {took, events, option, exact, curve, stood, wrong, good: wrong.size === 0 && stood.refused.length === 0}
+    return {laid, lit, took, events, option, exact, curve, stood, wrong, good: wrong.size === 0 && stood.refused.length === 0}
   }
   type Seen = ReturnType<typeof check>
   const settledOn = (model: Model, {took, stood}: Seen, option: FiringOption): Settled => {
@@ -619,6 +652,7 @@ function agree(
       const ranged = {...original, forecast: simulate(original, seen.events, true)}
       const final = on(
         ranged,
+        seen.lit,
         seen.took.map((must) => (must ? {must} : {})),
       )
       return settledOn(final, seen, ranged)
@@ -647,17 +681,43 @@ function agree(
       }
     return last
   }
-  let best: Settled | null = null
-  let polished = false
+  /** Annealed with the true floor under it, from what was seen: what comes out has its places, or nearly. */
+  const onFloor = (seen: Seen, how: {heat: number; rounds: number; seed: number; tight: number}): void => {
+    layout.trustFloor(how.tight)
+    layout.agreeWith(seen.curve)
+    layout.judge()
+    seating.take(seen.laid, seen.stood.standing)
+    layout.anneal({...freely(light), leave: overfull ? LEAVE : 0, strict: overfull ? [HARD, FIRM] : [20, HARD], ...how, seating})
+  }
+  /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
+  const polish = (seen: Seen): Settled => {
+    let from = seen
+    let best = settle(seen)
+    for (const [i, heat] of POLISHED.entries()) {
+      layout.restore(from.laid, from.lit)
+      onFloor(from, {heat, rounds: Math.ceil(0.7 * earnest(n)), seed: 701 + i, tight: 0})
+      let now = check()
+      for (let mend = 0; mend < MENDED && !now.good; mend++) {
+        onFloor(now, {heat: 3, rounds, seed: 731 + MENDED * i + mend, tight: 0})
+        now = check()
+      }
+      if (!now.good) continue
+      const settled = settle(now)
+      if (better(best, settled) === best) continue
+      from = now
+      best = settled
+    }
+    return best
+  }
   let last = ''
   layout.judge()
+  // More than the oven holds: what is left out is part of the search from the first.
+  const overfull = !gently && layout.violation > OVERFULL
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
-  let patience = 7
   for (let pass = 0; ; pass++) {
     budget.passes--
-    const giveUp = pass >= patience || budget.passes <= 0
+    const giveUp = pass >= (overfull ? HOPELESS : PATIENCE) || budget.passes <= 0
     if (gently === 'waiting' && giveUp) return null
-    if (giveUp && best?.unplaced.length === 0) return best
     if (giveUp && layout.violation > 1e-6) {
       again(401 + pass, 'floor')
       if (layout.violation > 1e-6) again(451 + pass, 'last')
@@ -666,28 +726,14 @@ function agree(
     const seen = check()
     const {curve, stood, wrong} = seen
     if (seen.good) {
-      best = better(best, settle(seen))
-      if (best.unplaced.length === 0 && !gently && !polished && budget.passes > 0) {
-        // On the curve put right, once more from some heat: the layout was annealed on a curve a few degrees off.
-        layout.agreeWith(curve)
-        layout.anneal({
-          ...freely(light),
-          leave: 0,
-          rounds: Math.ceil(0.7 * earnest(n)),
-          heat: 12,
-          seed: 701,
-          strict: [20, 60],
-        })
-        polished = true
-        patience = pass + 4
-        continue
-      }
-      if (best.unplaced.length === 0 || gently === 'waiting') return best
+      const settled = settle(seen)
+      if (settled.unplaced.length === 0 && !gently) return polish(seen)
+      if (settled.unplaced.length === 0 || gently === 'waiting') return settled
       // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
       layout.agreeWith(curve)
       const more = bringBack(seen)
-      const fuller = more ? settle(more) : best
-      return fuller.unplaced.length < best.unplaced.length ? fuller : best
+      const fuller = more ? settle(more) : settled
+      return fuller.unplaced.length < settled.unplaced.length ? fuller : settled
     }
     layout.agreeWith(curve)
     layout.refusals.push(...stood.refused)
@@ -711,6 +757,16 @@ function agree(
       continue
     }
     const involved = new Set([...troubled, ...stood.refused.flatMap((r) => r.others)])
+    if (overfull && !leave && stood.refused.length > CROWDED) {
+      const how = {leave: LEAVE, strict: [HARD, FIRM] as const, heat: 12, rounds: Math.min(12000, 2 * rounds), seed: 801 + pass}
+      layout.anneal({...freely(light), ...how})
+      continue
+    }
+    if (!gently && !leave && pass < SEATED && stood.refused.length <= CROWDED) {
+      onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: Math.min(12000, 2 * rounds), seed: 801 + pass, tight: EASY})
+      if (layout.violation > 1e-6) layout.repair()
+      if (layout.violation < 1e-6) continue
+    }
     if (!leave && layout.repair(involved) && (gently || layout.violation < 1e-6)) continue
     if (!giveUp && layout.violation > 1e-6) {
       again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
@@ -958,6 +1014,7 @@ function stand(
   grid: FloorGrid,
   curve: Curve,
   phase: number,
+  seating?: Seating,
 ): {standing: Standing[]; refused: Refusal[]} {
   const fixed: Standing[] = []
   const day: {u: number; item: ToPlace}[] = []
@@ -966,10 +1023,12 @@ function stand(
     if (jobs[u]!.since === null) day.push({u, item: toPlace(jobs[u]!, t, curve, phase)})
     else fixed.push(...standingAlready(jobs[u]!, t.s, t.e))
   })
-  const known = new Map<ToPlace, readonly Placed[]>()
+  const known = new Map<ToPlace, readonly Seat[]>()
   for (const {u, item} of day) {
     const {was, count} = jobs[u]!
     if (was && was.placed.length === count) known.set(item, was.placed)
+    const seat = seating?.vessels(u)
+    if (seat) known.set(item, seat)
   }
   const result = placeDay(
     grid,
