@@ -1,5 +1,5 @@
 import type {HeatNeed} from '../scale/types.js'
-import {type Curve, doseNeeded, sample} from './curve.js'
+import {type Curve, doseNeeded, sample, whereIndex} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {isNight, type Job, type Program, wheresOf} from './model.js'
 import type {Response} from './response.js'
@@ -60,6 +60,8 @@ export interface LayoutOptions {
   readonly margin: number
   readonly inHand: number
   readonly marginDose: number
+  /** Each job stands where it did in the plan being followed. */
+  readonly asPlaced?: boolean
 }
 
 /** Most ticks after it is done in which a draw is looked for, for a dish that does not stay. */
@@ -92,9 +94,10 @@ export class Layout {
   readonly #base: Float64Array
   readonly #drop: Float64Array[]
   readonly #gives: Float64Array
+  /** A part's temperature from the mean's: four of either a job, the last for what stands across. */
   readonly #scale: Float64Array
   readonly #shift: Float64Array
-  readonly #hotter: number
+  readonly #hotter: Float64Array
   readonly #ambient: number
   readonly #goal: Float64Array
   readonly #longest: Float64Array
@@ -190,19 +193,23 @@ export class Layout {
     this.celsius = new Float64Array(ticks)
     this.setBase(curve)
     this.#ready = Math.max(0, Math.ceil((curve.ready - phase) / rules.tick - 1e-9))
-    this.#scale = new Float64Array(4).fill(1)
-    this.#shift = new Float64Array(4)
     // A part's own temperature is the mean's, straight: T + offset · (T − air)/(T_ready − air).
-    for (let z = 0; z < 3; z++) {
-      const k = curve.offset[z as 0 | 1 | 2] / Math.max(1, curve.readyCelsius - curve.ambient)
-      this.#scale[z] = 1 + k
-      this.#shift[z] = -k * curve.ambient
-    }
-    // What stands across the floor is judged by its coolest part, and set in by its hottest.
-    const coolest = Math.min(...curve.offset) / Math.max(1, curve.readyCelsius - curve.ambient)
-    this.#scale[3] = 1 + coolest
-    this.#shift[3] = -coolest * curve.ambient
-    this.#hotter = (Math.max(...curve.offset) - Math.min(...curve.offset)) / Math.max(1, curve.readyCelsius - curve.ambient)
+    const share = curve.offset.map((offset) => offset / Math.max(1, curve.readyCelsius - curve.ambient))
+    this.#scale = new Float64Array(4 * n)
+    this.#shift = new Float64Array(4 * n)
+    this.#hotter = new Float64Array(n)
+    jobs.forEach((job, u) => {
+      // What stands across the floor is judged by its coolest part, and set in by its hottest: by those in which it stands, where known.
+      const placed = job.stood ?? (options.asPlaced ? job.was?.placed : undefined) ?? []
+      const zones = placed.length > 0 ? placed.map((p) => whereIndex(p.zone)) : [0, 1, 2]
+      const its = zones.map((z) => share[z]!)
+      const coolest = Math.min(...its)
+      ;[...share, coolest].forEach((k, w) => {
+        this.#scale[4 * u + w] = 1 + k
+        this.#shift[4 * u + w] = -k * curve.ambient
+      })
+      this.#hotter[u] = Math.max(...its) - coolest
+    })
     this.#ambient = curve.ambient
     const make = (f: (job: Job) => number): Float64Array => Float64Array.from(jobs, f)
     const slack = (job: Job, celsius: number): number =>
@@ -289,15 +296,15 @@ export class Layout {
 
   /** Forget what the floor refused and what simulations corrected. */
   startAgain(curve: Curve): void {
-    this.trustFloor(EASY)
+    this.trustFloor()
     this.barNone()
     this.setBase(curve)
   }
 
   /** Forget what the floor refused, and what was kept free for it: the floor itself is asked. */
-  trustFloor(tight: number): void {
+  trustFloor(): void {
     this.refusals = []
-    this.tight = tight
+    this.tight = EASY
     this.full = WHOLE
   }
 
@@ -411,8 +418,8 @@ export class Layout {
   #bake(u: number): void {
     const T = this.celsius
     const w = this.w[u]!
-    const a = this.#scale[w]!
-    const shift = this.#shift[w]!
+    const a = this.#scale[4 * u + w]!
+    const shift = this.#shift[4 * u + w]!
     const b = shift - this.#done[u]!
     const start = Math.max(0, this.s[u]!)
     const wall = this.#blocked.length > 0 ? this.#wallAfter(start) : this.ticks - 1
@@ -421,7 +428,7 @@ export class Layout {
     let violation = 0
     if (!this.#fixed[u]) {
       const t = a * T[start]! + shift
-      const hottest = w === 3 ? t + this.#hotter * (T[start]! - this.#ambient) : t
+      const hottest = w === 3 ? t + this.#hotter[u]! * (T[start]! - this.#ambient) : t
       if (t < this.#low[u]!) violation += broken.celsius * (this.#low[u]! - t)
       if (hottest > this.#high[u]!) violation += broken.celsius * (hottest - this.#high[u]!)
       cost = weights.misfit * Math.abs((t + hottest) / 2 - this.#best[u]!) * this.#misfit[u]!
@@ -531,8 +538,8 @@ export class Layout {
           weights.moved *
           (Math.abs(clock0 + end * rules.tick - was.draw) + (fixed ? 0 : Math.abs(clock0 + start * rules.tick - was.at)))
       if (!fixed) {
-        const a = this.#scale[where]!
-        const b = this.#shift[where]!
+        const a = this.#scale[4 * u + where]!
+        const b = this.#shift[4 * u + where]!
         const least = this.#end[u]! + this.#endMargin
         const out = a * T[end]! + b
         if (out < least) violation += broken.celsius * (least - out)
@@ -703,14 +710,14 @@ export class Layout {
     const due = this.#due[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
     const T = this.celsius
-    const a = this.#scale[this.w[u]!]!
+    const a = this.#scale[4 * u + this.w[u]!]!
     if (this.#stays[u]) {
       let k = Math.max(first, this.#now)
       while (k < wall && !awake[k]) k++
       k = Math.min(k, wall)
       if (O[k]! > 0 && !this.#again) return k
       const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
-      const b = this.#shift[this.w[u]!]!
+      const b = this.#shift[4 * u + this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
       if (this.#again && this.#was[u]) return this.#drawAgain(u, k, wall, clock0)
       // It stays until the door is opened for another, as long as it stays hot and nobody waits for it.
@@ -721,7 +728,7 @@ export class Layout {
       }
       return k
     }
-    const b = this.#shift[this.w[u]!]! - this.#done[u]!
+    const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
     const goal = this.#goal[u]!
     const longest = this.#longest[u]!
     let dose = this.#own[4 * u + 1]!
@@ -775,7 +782,7 @@ export class Layout {
     const meant = Math.round((draw - clock0) / rules.tick)
     let best = first
     for (let t = first + 1; t <= wall; t++) {
-      if (this.#scale[where]! * T[t]! + this.#shift[where]! < this.#end[u]! + this.#endMargin) break
+      if (this.#scale[4 * u + where]! * T[t]! + this.#shift[4 * u + where]! < this.#end[u]! + this.#endMargin) break
       if (this.#awake[t] && (t === meant || this.#openings[t]! > 0) && price(t) < price(best)) best = t
     }
     return best
@@ -784,8 +791,8 @@ export class Layout {
   /** True where a job as it is set in and drawn would keep its limits in a part of the floor (0 back … 2 mouth). */
   fits(u: number, z: number): boolean {
     const T = this.celsius
-    const a = this.#scale[z]!
-    const shift = this.#shift[z]!
+    const a = this.#scale[4 * u + z]!
+    const shift = this.#shift[4 * u + z]!
     const start = Math.max(0, this.s[u]!)
     const end = this.e[u]!
     const t = a * T[start]! + shift
@@ -837,7 +844,7 @@ export class Layout {
       const w = this.#wheres[u]![0]!
       for (let k = Math.max(this.#from[u]!, this.#now); k <= this.#to[u]!; k++) {
         if (!this.#awake[k]) continue
-        const d = Math.abs(this.#scale[w]! * this.celsius[k]! + this.#shift[w]! - this.#best[u]!)
+        const d = Math.abs(this.#scale[4 * u + w]! * this.celsius[k]! + this.#shift[4 * u + w]! - this.#best[u]!)
         if (d < off) {
           off = d
           at = k
@@ -1155,8 +1162,8 @@ export class Layout {
   /** The last tick at which a job may be drawn: before it is over-baked, or what stays grows too cold. */
   #lastDraw(u: number): number {
     const T = this.celsius
-    const a = this.#scale[this.w[u]!]!
-    const b = this.#shift[this.w[u]!]!
+    const a = this.#scale[4 * u + this.w[u]!]!
+    const b = this.#shift[4 * u + this.w[u]!]!
     let t = this.#own[4 * u]!
     if (this.#stays[u]) {
       while (t + 1 < this.ticks && a * T[t + 1]! + b >= this.#end[u]! + this.#endMargin) t++
@@ -1382,7 +1389,7 @@ const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8
-export const EASY = 0.4
+const EASY = 0.4
 /** Price of setting in what falls from very hot while white bread or pies bake (the 1829 order the other way about). */
 const AMONG_CRUSTS = 10
 /** A stay is long from so many ticks, and it costs so much for each part of the floor by which it is nearer the mouth than the back. */

@@ -7,7 +7,7 @@ import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
-import {EASY, FIRM, HARD, type Laid, Layout, pastOf, type Refusal} from './layout.js'
+import {FIRM, HARD, type Laid, Layout, pastOf, type Refusal} from './layout.js'
 import {
   blockedBy,
   type ChoiceLimits,
@@ -277,6 +277,7 @@ function settleLoaded(
         // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
         inHand: kept ? 0 : given === null ? rules.inHandCelsius : rules.marginCelsius,
         marginDose: kept ? -rules.doseWanting : rules.marginDose,
+        asPlaced: kept,
       },
     )
   }
@@ -682,8 +683,8 @@ function agree(
     return last
   }
   /** Annealed with the true floor under it, from what was seen: what comes out has its places, or nearly. */
-  const onFloor = (seen: Seen, how: {heat: number; rounds: number; seed: number; tight: number}): void => {
-    layout.trustFloor(how.tight)
+  const onFloor = (seen: Seen, how: {heat: number; rounds: number; seed: number}): void => {
+    layout.trustFloor()
     layout.agreeWith(seen.curve)
     layout.judge()
     seating.take(seen.laid, seen.stood.standing)
@@ -695,10 +696,10 @@ function agree(
     let best = settle(seen)
     for (const [i, heat] of POLISHED.entries()) {
       layout.restore(from.laid, from.lit)
-      onFloor(from, {heat, rounds: Math.ceil(0.7 * earnest(n)), seed: 701 + i, tight: 0})
+      onFloor(from, {heat, rounds: Math.ceil(0.7 * earnest(n)), seed: 701 + i})
       let now = check()
       for (let mend = 0; mend < MENDED && !now.good; mend++) {
-        onFloor(now, {heat: 3, rounds, seed: 731 + MENDED * i + mend, tight: 0})
+        onFloor(now, {heat: 3, rounds, seed: 731 + MENDED * i + mend})
         now = check()
       }
       if (!now.good) continue
@@ -763,7 +764,7 @@ function agree(
       continue
     }
     if (!gently && !leave && pass < SEATED && stood.refused.length <= CROWDED) {
-      onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: Math.min(12000, 2 * rounds), seed: 801 + pass, tight: EASY})
+      onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: Math.min(12000, 2 * rounds), seed: 801 + pass})
       if (layout.violation > 1e-6) layout.repair()
       if (layout.violation < 1e-6) continue
     }
