@@ -1,4 +1,3 @@
-import type {HeatNeed} from '../scale/types.js'
 import {type Curve, doseNeeded, sample, whereIndex} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {isNight, type Job, type Program, wheresOf} from './model.js'
@@ -102,7 +101,6 @@ export class Layout {
   readonly #goal: Float64Array
   readonly #longest: Float64Array
   readonly #needed: Float64Array
-  readonly #needs: readonly HeatNeed[]
   readonly #low: Float64Array
   readonly #lowest: Float64Array
   readonly #high: Float64Array
@@ -216,7 +214,6 @@ export class Layout {
       Math.min(celsius, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
     this.#goal = make((j) => doseNeeded(j.dish.need) * (1 + options.marginDose))
     this.#needed = make((j) => doseNeeded(j.dish.need))
-    this.#needs = jobs.map((j) => j.dish.need)
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
     this.#lowest = make((j) => j.dish.need.startLow + slack(j, options.margin))
@@ -297,6 +294,7 @@ export class Layout {
   /** Forget what the floor refused and what simulations corrected. */
   startAgain(curve: Curve): void {
     this.trustFloor()
+    this.tight = EASY
     this.barNone()
     this.setBase(curve)
   }
@@ -304,7 +302,7 @@ export class Layout {
   /** Forget what the floor refused, and what was kept free for it: the floor itself is asked. */
   trustFloor(): void {
     this.refusals = []
-    this.tight = EASY
+    this.tight = ROOM
     this.full = WHOLE
   }
 
@@ -788,7 +786,7 @@ export class Layout {
     return best
   }
 
-  /** True where a job as it is set in and drawn would keep its limits in a part of the floor (0 back … 2 mouth). */
+  /** True where a job as it is set in and drawn would keep its limits, with what is kept inside them, in a part of the floor (0 back … 2 mouth). */
   fits(u: number, z: number): boolean {
     const T = this.celsius
     const a = this.#scale[4 * u + z]!
@@ -796,8 +794,7 @@ export class Layout {
     const start = Math.max(0, this.s[u]!)
     const end = this.e[u]!
     const t = a * T[start]! + shift
-    const need = this.#needs[u]!
-    if (t < need.startLow || t > need.startHigh || a * T[end]! + shift < need.endLow) return false
+    if (t < this.#lowest[u]! || t > this.#high[u]! || a * T[end]! + shift < this.#end[u]! + this.#endMargin) return false
     const b = shift - this.#done[u]!
     let dose = 0
     let last = 0
@@ -1390,6 +1387,8 @@ const HALF_TICK = rules.tick / 2
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8
 const EASY = 0.4
+/** The same where the true floor is asked: a floor fitted to the last hand's breadth has no room for a day that runs late. */
+const ROOM = 1
 /** Price of setting in what falls from very hot while white bread or pies bake (the 1829 order the other way about). */
 const AMONG_CRUSTS = 10
 /** A stay is long from so many ticks, and it costs so much for each part of the floor by which it is nearer the mouth than the back. */

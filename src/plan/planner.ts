@@ -501,6 +501,8 @@ const MENDED = 3
 const PATIENCE = 7
 const HOPELESS = 2
 const SEATED = 4
+/** The round in which a plan in hand is annealed on the true floor, since moving one dish would not do. */
+const RESEATED = 1
 /** So many refused are too many to be seated one by one. */
 const CROWDED = 4
 const LEAVE = 0.03
@@ -603,7 +605,7 @@ function agree(
     const events = eventsOf(jobs, laidOut, original, layout.phase, layout.lit)
     const option = {...original, forecast: simulate(original, events, false)}
     const curve = curveOf(option.forecast, problem.ambient ?? 20)
-    const stood = stand(jobs, laidOut, grid, curve, layout.phase, gently ? undefined : seating)
+    const stood = stand(jobs, laidOut, grid, curve, layout.phase, seating)
     // Each is judged in the part of the floor where its vessels came to stand, if that is one.
     const took = laidOut.map((t, u) => {
       if (!t || jobs[u]!.since !== null) return t
@@ -688,7 +690,13 @@ function agree(
     layout.agreeWith(seen.curve)
     layout.judge()
     seating.take(seen.laid, seen.stood.standing)
-    layout.anneal({...freely(light), leave: overfull ? LEAVE : 0, strict: overfull ? [HARD, FIRM] : [20, HARD], ...how, seating})
+    layout.anneal({
+      ...freely(light),
+      leave: overfull ? LEAVE : 0,
+      strict: overfull || gently ? [HARD, FIRM] : [20, HARD],
+      ...how,
+      seating,
+    })
   }
   /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
   const polish = (seen: Seen): Settled => {
@@ -728,7 +736,7 @@ function agree(
     const {curve, stood, wrong} = seen
     if (seen.good) {
       const settled = settle(seen)
-      if (settled.unplaced.length === 0 && !gently) return polish(seen)
+      if (settled.unplaced.length === 0 && given === null) return polish(seen)
       if (settled.unplaced.length === 0 || gently === 'waiting') return settled
       // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
       layout.agreeWith(curve)
@@ -748,6 +756,12 @@ function agree(
     const stuck = gently !== undefined && trouble === last && (pass > WAITED || gently === 'moving')
     if (gently === 'waiting' && stuck) return null
     last = trouble
+    // Where one dish alone cannot be moved out of the way, several are moved together, on the floor as it is.
+    if (gently === 'moving' && !giveUp && pass === RESEATED) {
+      onFloor(seen, {heat: 2, rounds: 2 * rounds, seed: 862})
+      if (layout.violation > 1e-6) layout.repair()
+      continue
+    }
     const leave = giveUp || (gently === 'moving' && (stuck || pass >= MOVED))
     if (leave) for (const u of troubled) layout.bar(u)
     layout.judge()
@@ -763,7 +777,7 @@ function agree(
       layout.anneal({...freely(light), ...how})
       continue
     }
-    if (!gently && !leave && pass < SEATED && stood.refused.length <= CROWDED) {
+    if (!gently && !leave && pass < (given === null ? SEATED : 1) && stood.refused.length <= CROWDED) {
       onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: Math.min(12000, 2 * rounds), seed: 801 + pass})
       if (layout.violation > 1e-6) layout.repair()
       if (layout.violation < 1e-6) continue
