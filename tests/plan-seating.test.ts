@@ -1,0 +1,132 @@
+import {describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import {curveOf} from '../src/plan/curve.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
+import {Layout} from '../src/plan/layout.js'
+import {makePlan, simulator} from '../src/plan/make.js'
+import {blockedBy, jobsOf, laneShare, phaseOf, ticksOf, woodOf} from '../src/plan/model.js'
+import {type Settling, type Standing, settleIn, type ToPlace} from '../src/plan/places.js'
+import {responseOf} from '../src/plan/response.js'
+import {generator} from '../src/plan/search.js'
+import {Seating} from '../src/plan/seating.js'
+import {blocks, bodyOf, gap} from '../src/plan/seats.js'
+import {dish, problem as problemOf} from './plan-fixtures.js'
+
+/**
+ * The true floor under a layout. What is placed is held against the rules of standing and of lanes, pair by pair; the demo is invented,
+ * and no outside fact is asked.
+ */
+
+/** Pairs that stand too near, or of which one bars the other's way to the mouth. */
+function wrongPairs(grid: ReturnType<typeof floorGrid>, standing: readonly Standing[]): string[] {
+  const out: string[] = []
+  for (const [i, a] of standing.entries())
+    for (const b of standing.slice(i + 1)) {
+      if (a.from >= b.to || b.from >= a.to) continue
+      const [c, d] = [bodyOf(a.vessel, a), bodyOf(b.vessel, b)]
+      const clear = grid.ground.rules.clearance - 1e-6
+      // What is set in or drawn alone is carried past what stands.
+      const past = (x: Standing, y: Standing): boolean => y.from < x.from || x.to < y.to
+      if (gap(c, d) < clear) out.push(`${a.dish} ${a.number} and ${b.dish} ${b.number} too near`)
+      if (past(a, b) && blocks(grid.ground, d, c, 1e-6)) out.push(`${b.dish} ${b.number} bars ${a.dish} ${a.number}`)
+      if (past(b, a) && blocks(grid.ground, c, d, 1e-6)) out.push(`${a.dish} ${a.number} bars ${b.dish} ${b.number}`)
+    }
+  return out
+}
+
+describe('a day of which most stands already', () => {
+  const kinds = ['bread', 'brown bread', 'beans', 'pie', 'gingerbread', 'sponge', 'custard'] as const
+  const grid = floorGrid(problemOf([]))
+  const random = generator(17)
+  const pick = (k: number): number => Math.floor(random() * k)
+  const item = (i: number): ToPlace => {
+    const from = pick(40)
+    return {
+      dish: dish(kinds[pick(kinds.length)]!, 1 + pick(3), {id: `d${i}`}),
+      first: 1,
+      count: 1 + pick(2),
+      from,
+      to: from + 4 + pick(30),
+      where: pick(4),
+      fits: [true, random() < 0.9, random() < 0.8],
+    }
+  }
+  const settled = (day: readonly Settling[], enough = 0): {day: Settling[]; refused: number} => {
+    const vessels = settleIn(grid, [], day, enough)
+    return {
+      day: day.map((d, i) => ({...d, vessels: vessels[i]!, stays: vessels[i] !== null})),
+      refused: vessels.filter((v) => v === null).length,
+    }
+  }
+
+  it('keeps the rules of standing and of lanes whatever moves, and what need not move keeps its place', () => {
+    let kept = 0
+    let moves = 0
+    for (let trial = 0; trial < 12; trial++) {
+      let {day} = settled(Array.from({length: 4 + pick(4)}, (_, i) => ({item: item(i), vessels: null, stays: false})))
+      for (let move = 0; move < 8; move++) {
+        const which = pick(day.length)
+        const before = day
+        const moved = {...item(which), dish: day[which]!.item.dish, count: day[which]!.item.count}
+        const result = settled(
+          day.map((d, i) => (i === which ? {item: moved, vessels: d.vessels, stays: false} : d)),
+          before.filter((d) => d.vessels === null).length,
+        )
+        for (const d of result.day) if (d.vessels) expect(d.vessels.length).toBe(d.item.count)
+        const standing = result.day.flatMap((d) => d.vessels ?? [])
+        for (const d of result.day) for (const v of d.vessels ?? []) expect([v.from, v.to]).toEqual([d.item.from, d.item.to])
+        expect(wrongPairs(grid, standing)).toEqual([])
+        moves++
+        if (result.day.every((d, i) => i === which || d.vessels === before[i]!.vessels)) kept++
+        day = result.day
+      }
+    }
+    expect(kept).toBeGreaterThan(moves / 2)
+  })
+})
+
+describe('a layout annealed on the true floor', () => {
+  it('comes out with a place for everything that it says has one, no dearer than it went in', () => {
+    const read = readDayFolder('corpus-demo')
+    const {problem} = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, options: {effort: 'quick'}})
+    const grid = floorGrid(problem)
+    const jobs = jobsOf(problem, grid)
+    const option = problem.firings[Math.floor(problem.firings.length / 2)]!
+    const curve = curveOf(option.forecast, 20)
+    const phase = phaseOf(null)
+    const program = {curve, phase, ticks: ticksOf(curve, phase), blocked: blockedBy(option), wood: woodOf(option)}
+    const response = responseOf(option, simulator({oven: read.oven}), [], 20)
+    const limits = {lit: problem.day.fireFrom, margin: 2, inHand: 6, marginDose: 0.01}
+    const layout = new Layout(problem, grid, jobs, program, response, laneShare(problem, grid), limits)
+    layout.begin()
+    const light = {firstLit: problem.day.fireFrom, lastLit: problem.day.fireFrom + 600}
+    layout.anneal({...light, rounds: 3000, heat: 60, cool: 0.3, seed: 3, strict: [2, 30]})
+    layout.trustFloor()
+    const seating = new Seating(grid, jobs, layout)
+    const before = layout.refusals.length
+    const first = seating.refused()
+    layout.judge()
+    const dear = layout.cost + 60 * (layout.violation + 1.5 * first)
+    layout.anneal({...light, rounds: 2000, heat: 12, cool: 0.3, seed: 5, strict: [20, 60], seating})
+    const refused = seating.refused()
+    seating.keep()
+    expect(layout.cost + 60 * (layout.violation + 1.5 * refused)).toBeLessThanOrEqual(dear + 1e-6)
+    const seats = jobs.map((_, u) => seating.vessels(u))
+    expect(seats.filter((s) => s === null)).toHaveLength(refused)
+    expect(
+      wrongPairs(
+        grid,
+        seats.flatMap((s) => s ?? []),
+      ),
+    ).toEqual([])
+    expect(layout.refusals.length).toBe(before)
+    // What was kept can be brought back.
+    const back = seating.save()
+    layout.set(0, layout.s[0]! + 1, layout.w[0]!)
+    layout.judge()
+    seating.refused()
+    seating.keep()
+    back()
+    expect(jobs.map((_, u) => seating.vessels(u))).toEqual(seats)
+  })
+})
