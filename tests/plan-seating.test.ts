@@ -51,8 +51,8 @@ describe('a day of which most stands already', () => {
       fits: [true, random() < 0.9, random() < 0.8],
     }
   }
-  const settled = (day: readonly Settling[], enough = 0): {day: Settling[]; refused: number} => {
-    const vessels = settleIn(grid, [], day, enough)
+  const settled = (day: readonly Settling[], give = true): {day: Settling[]; refused: number} => {
+    const vessels = settleIn(grid, [], day, give)
     return {
       day: day.map((d, i) => ({...d, vessels: vessels[i]!, stays: vessels[i] !== null})),
       refused: vessels.filter((v) => v === null).length,
@@ -70,7 +70,7 @@ describe('a day of which most stands already', () => {
         const moved = {...item(which), dish: day[which]!.item.dish, count: day[which]!.item.count}
         const result = settled(
           day.map((d, i) => (i === which ? {item: moved, vessels: d.vessels, stays: false} : d)),
-          before.filter((d) => d.vessels === null).length,
+          move % 2 === 0,
         )
         for (const d of result.day) if (d.vessels) expect(d.vessels.length).toBe(d.item.count)
         const standing = result.day.flatMap((d) => d.vessels ?? [])

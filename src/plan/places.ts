@@ -295,18 +295,17 @@ export interface Settling {
 }
 
 /**
- * Place a day anew of which most stands already: first what has moved, among the rest as it stands; then all of it, what found no place
- * before the others.
+ * Place a day anew of which most stands already: what has moved, among the rest as it stands.
  *
  * @param fixed Vessels already in the oven, which stay where they are.
- * @param enough So many may find no place before all is tried.
+ * @param give True where the rest may give way to what finds no place so, which takes longer.
  * @returns For each dish its vessels, or null where it found no place.
  */
 export function settleIn(
   grid: FloorGrid,
   fixed: readonly Standing[],
   day: readonly Settling[],
-  enough: number,
+  give: boolean,
 ): (readonly Standing[] | null)[] {
   const known = new Map(day.flatMap(({item, vessels}) => (vessels ? [[item, vessels] as const] : [])))
   const kept = new Map(day.flatMap(({item, vessels, stays}) => (stays && vessels ? [[item, vessels] as const] : [])))
@@ -317,14 +316,14 @@ export function settleIn(
   let best = tryDay(grid, beside, items, 'rows', known)
   let among = kept
   for (const style of ['wall', 'sides'] as const) {
-    if (best.refused.length <= enough) break
+    if (best.refused.length === 0) break
     items = [...best.refused, ...items.filter((item) => !best.refused.includes(item))]
     const result = tryDay(grid, beside, items, style, known)
     if (result.refused.length < best.refused.length) best = result
   }
   let all = day.map(({item}) => item).sort(byOrder)
   let refused = best.refused
-  for (let i = 0; i < gaveWay && best.refused.length > enough; i++) {
+  for (let i = 0; give && i < gaveWay && best.refused.length > 0; i++) {
     all = [...refused, ...all.filter((item) => !refused.includes(item))]
     const result = tryDay(grid, fixed, all, dayStyles[i]!, known)
     refused = result.refused

@@ -501,6 +501,8 @@ const MENDED = 3
 const PATIENCE = 7
 const HOPELESS = 2
 const SEATED = 4
+/** Rounds on the true floor, times jobs: each takes the longer the more stands there. */
+const SEATED_ROUNDS = 80_000
 /** The round in which a plan in hand is annealed on the true floor, since moving one dish would not do. */
 const RESEATED = 1
 /** So many refused are too many to be seated one by one. */
@@ -690,11 +692,13 @@ function agree(
     layout.agreeWith(seen.curve)
     layout.judge()
     seating.take(seen.laid, seen.stood.standing)
+    const most = Math.ceil(SEATED_ROUNDS / Math.max(1, n))
     layout.anneal({
       ...freely(light),
       leave: overfull ? LEAVE : 0,
       strict: overfull || gently ? [HARD, FIRM] : [20, HARD],
       ...how,
+      rounds: Math.min(most, how.rounds),
       seating,
     })
   }

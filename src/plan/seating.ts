@@ -9,12 +9,12 @@ interface Seated {
   readonly vessels: readonly Standing[]
 }
 
-/** In one of so many trials everything may give way to what has had no place. */
+/** In one of so many trials what stands may give way to what finds no place. */
 const SELDOM = 8
 
 /**
  * The true floor under a layout while it is annealed: every vessel has its place, and what a change of the layout moves is placed anew,
- * first among the rest as it stands, then with all of it free to give way.
+ * among the rest as it stands, and now and then with all of it free to give way.
  */
 export class Seating implements TrueFloor {
   #seats: readonly (Seated | null)[]
@@ -56,12 +56,7 @@ export class Seating implements TrueFloor {
       this.#trial = this.#seats
       return 0
     }
-    // What has found no place is not looked for all over each time.
-    const without =
-      this.#calls++ % SELDOM === 0
-        ? 0
-        : jobs.filter((job, u) => job.since === null && layout.placed[u] === 1 && !this.#seats[u]).length
-    const placed = settleIn(this.grid, fixed, day, without)
+    const placed = settleIn(this.grid, fixed, day, this.#calls++ % SELDOM === 0)
     const trial: (Seated | null)[] = jobs.map(() => null)
     let count = 0
     day.forEach(({u, item}, i) => {
