@@ -770,20 +770,39 @@ export class Layout {
    */
   #drawAgain(u: number, first: number, wall: number, clock0: number): number {
     const T = this.celsius
-    const where = this.w[u]!
+    const a = this.#scale[4 * u + this.w[u]!]!
+    const coolest = this.#end[u]! + this.#endMargin - this.#shift[4 * u + this.w[u]!]!
     const {draw} = this.#was[u]!
-    const due = this.#due[u]!
-    const price = (t: number): number =>
-      weights.late * Math.max(0, clock0 + t * rules.tick - due) +
-      weights.moved * Math.abs(clock0 + t * rules.tick - draw) +
-      (this.#openings[t]! > 0 ? 0 : weights.opening)
     const meant = Math.round((draw - clock0) / rules.tick)
     let best = first
-    for (let t = first + 1; t <= wall; t++) {
-      if (this.#scale[4 * u + where]! * T[t]! + this.#shift[4 * u + where]! < this.#end[u]! + this.#endMargin) break
-      if (this.#awake[t] && (t === meant || this.#openings[t]! > 0) && price(t) < price(best)) best = t
+    let least = this.#priceAgain(u, first, draw, clock0)
+    if (meant > first && meant <= wall && this.#awake[meant] && a * T[meant]! >= coolest) {
+      const price = this.#priceAgain(u, meant, draw, clock0)
+      if (price < least) {
+        least = price
+        best = meant
+      }
+    }
+    for (let t = nextBit(this.#doors, first + 1); t >= 0 && t <= wall; t = nextBit(this.#doors, t + 1)) {
+      if (a * T[t]! < coolest) break
+      if (!this.#awake[t]) continue
+      const price = this.#priceAgain(u, t, draw, clock0)
+      if (price < least || (price === least && t < best)) {
+        least = price
+        best = t
+      }
     }
     return best
+  }
+
+  /** What a draw of a job that was meant to be drawn at another time costs. */
+  #priceAgain(u: number, t: number, meant: number, clock0: number): number {
+    const clock = clock0 + t * rules.tick
+    return (
+      weights.late * Math.max(0, clock - this.#due[u]!) +
+      weights.moved * Math.abs(clock - meant) +
+      (this.#openings[t]! > 0 ? 0 : weights.opening)
+    )
   }
 
   /** True where a job as it is set in and drawn would keep its limits, with what is kept inside them, in a part of the floor (0 back … 2 mouth). */
