@@ -113,6 +113,9 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   return plan
 }
 
+/** Other roads tried on given curves while a dish has no place. */
+const MORE_ROADS = 3
+
 /** Dishes that are tried in two batches: where more are left out, the oven is too small for the day. */
 const FEW_SPLIT = 2
 
@@ -191,7 +194,12 @@ function settleEmpty(
     // Two fires are searched in earnest; more only while a dish has no place.
     if (best && best.unplaced.length === 0 && (i >= (full ? 2 : 1) || l.total > best.total + 1)) break
     if (best && !full) break
-    const {found, standing, unplaced} = searchAndPlace(l.model, grid, l.found.chosen, long, false, 7)
+    let {found, standing, unplaced} = searchAndPlace(l.model, grid, l.found.chosen, long, false, 7)
+    // What is left out by one road may have its place on another.
+    for (let seed = 8; full && seed < 8 + MORE_ROADS && unplaced.some(({why}) => why === 'floor'); seed++) {
+      const other = searchAndPlace(l.model, grid, l.found.chosen, long, false, 10 * seed)
+      if (other.unplaced.length < unplaced.length) ({found, standing, unplaced} = other)
+    }
     const settled: Settled = {
       model: l.model,
       found,
@@ -376,6 +384,7 @@ function settleLoaded(
 const SOFT = 10
 /** Broken limits that no closer look will mend. */
 const OVERFULL = 30
+/** Roads tried then. */
 const OVERFULL_TRIES = 4
 
 /** Places tried for a dish that was left out, and for all of them together. */
@@ -494,11 +503,11 @@ const MOVED = 5
 /** °C by which the oven may be off for the plan in hand to be worth mending. */
 const FAR = 20
 
-/** Heats at which a good plan is annealed once more, and how often what came out is mended. */
-const POLISHED = [12, 6] as const
+/** How often what comes of annealing a good plan once more is mended. */
 const MENDED = 3
 /** Rounds after which what still cannot be kept is left out; in the first few the true floor is annealed upon. */
 const PATIENCE = 7
+/** The same where the oven is far too small for the day. */
 const HOPELESS = 2
 const SEATED = 4
 /** Rounds on the true floor, times jobs: each takes the longer the more stands there. */
@@ -507,6 +516,7 @@ const SEATED_ROUNDS = 80_000
 const RESEATED = 1
 /** So many refused are too many to be seated one by one. */
 const CROWDED = 4
+/** Share of the moves that leave a dish out where the oven is far too small. */
 const LEAVE = 0.03
 
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
@@ -704,23 +714,13 @@ function agree(
   }
   /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
   const polish = (seen: Seen): Settled => {
-    let from = seen
-    let best = settle(seen)
-    for (const [i, heat] of POLISHED.entries()) {
-      layout.restore(from.laid, from.lit)
-      onFloor(from, {heat, rounds: Math.ceil(0.7 * earnest(n)), seed: 701 + i})
-      let now = check()
-      for (let mend = 0; mend < MENDED && !now.good; mend++) {
-        onFloor(now, {heat: 3, rounds, seed: 731 + MENDED * i + mend})
-        now = check()
-      }
-      if (!now.good) continue
-      const settled = settle(now)
-      if (better(best, settled) === best) continue
-      from = now
-      best = settled
+    onFloor(seen, {heat: 12, rounds: Math.ceil(0.7 * earnest(n)), seed: 701})
+    let now = check()
+    for (let mend = 0; mend < MENDED && !now.good; mend++) {
+      onFloor(now, {heat: 3, rounds, seed: 731 + mend})
+      now = check()
     }
-    return best
+    return now.good ? better(settle(seen), settle(now)) : settle(seen)
   }
   let last = ''
   layout.judge()
