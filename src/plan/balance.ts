@@ -71,6 +71,10 @@ export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settle
   return {balance, left: {at: last, celsius: celsiusAt(curve, 3, last - model.lit)}}
 }
 
+/** Times and parts of the floor that are tried for a spare receipt, and ticks between two. */
+const TRIED = 12
+const APART = 3
+
 /** Spare receipts that would go in beside the plan without moving anything or making anything late. */
 export function suggest(
   problem: PlanProblem,
@@ -90,19 +94,22 @@ export function suggest(
     const model = modelOf(alone, program, jobs, grid, settled.model.lit)
     const state = new State(settled.model)
     state.load(settled.found.chosen)
-    let tried = 0
-    for (let o = 0; o < model.s[0]!.length && tried < 6; o++) {
+    const tried: {s: number; w: number}[] = []
+    for (let o = 0; o < model.s[0]!.length && tried.length < TRIED; o++) {
       const s = model.s[0]![o]!
       const e = model.e[0]![o]!
       const w = model.where[0]![o]!
-      const free = (z: number): boolean => {
-        const a = w === 3 ? (job.area * model.floor[z]!) / model.floorTotal : w === z ? job.area : 0
-        for (let t = s; t < e; t++) if (state.inside[z]![t]! + a > model.floor[z]! * (1 + 1e-6)) return false
-        return true
-      }
-      if (![0, 1, 2].every(free)) continue
+      // Across the floor it may stand wherever there is room: the true floor says.
+      const parts = w === 3 ? [0, 1, 2] : [w]
+      const room = parts.reduce((sum, z) => sum + model.floor[z as 0 | 1 | 2], 0) * (1 + 1e-6) - job.area
+      const inside = (t: number): number => parts.reduce((sum, z) => sum + state.inside[z]![t]!, 0)
+      let free = true
+      for (let t = s; t < e && free; t++) free = inside(t) <= room
+      // Where it found no place it hardly finds one a little earlier or later.
+      if (tried.some((t) => t.w === w && Math.abs(t.s - s) < APART)) continue
+      if (!free) continue
       if (state.hands[s]! + job.handling > model.hands || state.hands[e]! + job.handling > model.hands) continue
-      tried++
+      tried.push({s, w})
       const fits = [w === 0 || w === 3, w === 1 || w === 3, w === 2 || w === 3] as const
       const mine = placeOne(grid, standing, {dish, first: 1, count: job.count, from: s, to: e, where: w, fits})
       if (!mine) continue

@@ -19,6 +19,9 @@ const SELDOM = 8
 export class Seating implements TrueFloor {
   #seats: readonly (Seated | null)[]
   #trial: readonly (Seated | null)[]
+  /** When what was in the oven already is drawn, for which the seats were found. */
+  #drawn: readonly (number | undefined)[] = []
+  #drawnTrial: readonly (number | undefined)[] = []
   #calls = 0
 
   constructor(
@@ -34,7 +37,9 @@ export class Seating implements TrueFloor {
     const {layout, jobs} = this
     const fixed: Standing[] = []
     const day: {u: number; item: ToPlace; vessels: readonly Standing[] | null; stays: boolean}[] = []
+    const drawn = [...this.#drawn]
     let same = true
+    let other = false
     for (let u = 0; u < jobs.length; u++) {
       const job = jobs[u]!
       const seat = this.#seats[u] ?? null
@@ -45,6 +50,9 @@ export class Seating implements TrueFloor {
       const [from, to, where] = [layout.s[u]!, layout.e[u]!, layout.w[u]!]
       if (job.since !== null) {
         for (const p of job.stood ?? []) fixed.push({...p, vessel: job.dish.vessel, from, to})
+        // Drawn at another time it bars other ways, and whoever stands is looked at anew.
+        if (this.#drawn[u] !== to) other = true
+        drawn[u] = to
         continue
       }
       const stays = seat !== null && seat.item.from === from && seat.item.to === to && seat.item.where === where
@@ -52,11 +60,13 @@ export class Seating implements TrueFloor {
       const item = stays ? seat.item : this.#item(u, from, to, where)
       day.push({u, item, vessels: seat?.vessels ?? null, stays})
     }
-    if (same) {
+    this.#drawnTrial = drawn
+    if (same && !other) {
       this.#trial = this.#seats
       return 0
     }
-    const placed = settleIn(this.grid, fixed, day, this.#calls++ % SELDOM === 0)
+    const asked = other ? day.map((d) => ({...d, stays: false})) : day
+    const placed = settleIn(this.grid, fixed, asked, this.#calls++ % SELDOM === 0)
     const trial: (Seated | null)[] = jobs.map(() => null)
     let count = 0
     day.forEach(({u, item}, i) => {
@@ -70,17 +80,21 @@ export class Seating implements TrueFloor {
 
   keep(): void {
     this.#seats = this.#trial
+    this.#drawn = this.#drawnTrial
   }
 
   save(): () => void {
     const seats = this.#seats
+    const drawn = this.#drawn
     return () => {
       this.#seats = seats
+      this.#drawn = drawn
     }
   }
 
   /** Take over places found elsewhere for what is laid out. */
   take(laid: ReadonlyArray<{readonly s: number; readonly e: number; readonly w: number}>, standing: readonly Standing[]): void {
+    this.#drawn = this.jobs.map((job, u) => (job.since === null ? undefined : laid[u]!.e))
     this.#seats = this.jobs.map(({dish, first, count}, u) => {
       const vessels = standing.filter((v) => v.dish === dish.id && v.number >= first && v.number < first + count)
       const {s, e, w} = laid[u]!
