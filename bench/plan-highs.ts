@@ -57,7 +57,7 @@ export async function run(): Promise<void> {
     times.push((t1 - t0) / (t3 - t2))
     console.log(
       `day ${i + 1}: ${n} dishes, ours ${ours.toFixed(2)}${found.unplaced ? ` (${found.unplaced} without a place)` : ''} in ${(t1 - t0).toFixed(0)} ms, ` +
-        `HiGHS ${theirs.toFixed(2)} (${status}) in ${((t3 - t2) / 1000).toFixed(1)} s, its bound ${proved.toFixed(2)}, ours ${bound.toFixed(2)}`,
+        `HiGHS ${theirs.toFixed(2)} (${status}) in ${((t3 - t2) / 1000).toFixed(1)} s, its bound ${proved.toFixed(2)}, ours ${found.unplaced ? 'none, with a dish left out' : bound.toFixed(2)}`,
     )
   }
   const over = (list: readonly number[]): string => {
