@@ -6,7 +6,8 @@ import {missing} from '../src/plan/search.js'
  * The compact model of `docs/planning.md` as a mixed-integer program in CPLEX LP format, for HiGHS. Written from the statement of the
  * model and not from the search: floor, lanes, hands and openings are rows here.
  *
- * Variables: `x{u}_{o}` dish u takes choice o; `m{u}` it is left out, at the price the search pays too; `y{t}` the door is opened at tick t; `g{z}_{t}` a lane through part z is needed at t.
+ * Variables: `x{u}_{o}` dish u takes choice o; `m{u}` it is left out, at the price the search pays too; `y{t}` the door is opened at
+ * tick t; `g{z}_{t}` a lane through part z is needed at t; `k{i}_{t}` something of order i (`Job.order`) is set in at t.
  */
 export function milp(model: Model): string {
   const n = model.jobs.length
@@ -90,18 +91,22 @@ export function milp(model: Model): string {
         `${stood}${(ends.get(key) ?? []).map((i) => ` - ${i}`).join('')} + ${num(area * model.lane)} g${z}_${t} <= ${num(area)}`,
       )
   }
-  // Half an hour between what is set in very hot to fall and the crusts after it: k1_t and k2_t tell that one of either is set in at t.
+  // Half an hour between what is set in very hot to fall and the crusts after it.
   const gap = rules.settleIn.minutes / rules.tick
   const into = [new Map<number, string>(), new Map<number, string>()]
   model.jobs.forEach((job, u) => {
     if (job.order === 0 || job.since !== null) return
     const known = into[job.order - 1]!
-    for (const t of new Set(model.s[u]!)) {
+    const setIn = new Map<number, string[]>()
+    model.s[u]!.forEach((t, o) => {
+      push(setIn, t, `x${u}_${o}`)
+    })
+    for (const [t, terms] of setIn) {
       if (!known.has(t)) {
         known.set(t, `k${job.order}_${t}`)
         binaries.push(`k${job.order}_${t}`)
       }
-      rows.push(`${setIn(model, u, t).join(' + ')} - k${job.order}_${t} <= 0`)
+      rows.push(`${terms.join(' + ')} - k${job.order}_${t} <= 0`)
     }
   })
   for (const [t, fall] of into[0]!)
@@ -121,15 +126,6 @@ export function milp(model: Model): string {
     objective.push(`${num(model.opening)} y${t}`)
   }
   return `Minimize\n obj: ${wrap(objective.map((t) => (t.startsWith('-') ? t : `+ ${t}`)))}\nSubject To\n${rows.map((r, i) => ` r${i}: ${wrap(r.split(' '))}`).join('\n')}\nBounds\n${bounds.map((b) => ` ${b}`).join('\n')}\nBinary\n ${wrap(binaries)}\nEnd\n`
-}
-
-/** Choices of a dish set in at a tick. */
-function setIn(model: Model, u: number, t: number): string[] {
-  const out: string[] = []
-  model.s[u]!.forEach((s, o) => {
-    if (s === t) out.push(`x${u}_${o}`)
-  })
-  return out
 }
 
 /** The LP format allows lines of 560 characters: break well before. */

@@ -1,14 +1,10 @@
 import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import type {FiringLog} from '../src/oven/log.js'
-import {curveOf} from '../src/plan/curve.js'
-import {floorGrid} from '../src/plan/floor-grid.js'
 import {followed} from '../src/plan/followed.js'
-import {Layout} from '../src/plan/layout.js'
-import {type MadePlan, makePlan, planAgain, simulator} from '../src/plan/make.js'
-import {blockedBy, jobsOf, laneShare, phaseOf, ticksOf, woodOf} from '../src/plan/model.js'
-import {responseOf} from '../src/plan/response.js'
+import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
 import {generator} from '../src/plan/search.js'
+import {layoutOn} from './plan-fixtures.js'
 
 /** The demo's day, invented, planned once; and again after readings. What is asked is that the plan agrees with itself: no outside fact. */
 const read = readDayFolder('corpus-demo')
@@ -64,9 +60,14 @@ describe('a day planned again', () => {
       const again = afterReading(made.plan.ready - made.plan.lit + minutes, -5)
       expect(again.plan.unplaced.map((u) => u.dish)).toEqual([])
       expect(checked(again)).toEqual([])
-      // A small change in, a small change out: half of what moves, if anything does, moves by a quarter of an hour at most.
+      // A small change in, a small change out: half of what moves, and every load, moves by a quarter of an hour at most.
       const moved = again.plan.changes!.map((c) => Math.abs(c.minutes)).sort((a, b) => a - b)
       expect(moved[moved.length >> 1] ?? 0).toBeLessThanOrEqual(15)
+      for (const load of again.plan.loads)
+        for (const d of load.dishes) {
+          const was = made.plan.loads.find((l) => l.dishes.some((o) => o.dish === d.dish && o.count === d.count))!
+          expect(Math.abs(load.at - was.at)).toBeLessThanOrEqual(15)
+        }
     }
   })
 
@@ -100,19 +101,7 @@ describe('a day planned again', () => {
 describe('a layout', () => {
   it('judges what it kept of its jobs as it judges them afresh, whatever was moved', () => {
     const {problem} = made
-    const grid = floorGrid(problem)
-    const jobs = jobsOf(problem, grid)
-    const option = problem.firings[Math.floor(problem.firings.length / 2)]!
-    const curve = curveOf(option.forecast, 20)
-    const phase = phaseOf(null)
-    const program = {curve, phase, ticks: ticksOf(curve, phase), blocked: blockedBy(option), wood: woodOf(option)}
-    const response = responseOf(option, simulator({oven: read.oven}), [], 20)
-    const layout = new Layout(problem, grid, jobs, program, response, laneShare(problem, grid), {
-      lit: problem.day.fireFrom,
-      margin: 2,
-      inHand: 6,
-      marginDose: 0.01,
-    })
+    const {layout} = layoutOn(problem, read.oven)
     layout.begin()
     const random = generator(5)
     for (let i = 0; i < 300; i++) {

@@ -1,4 +1,10 @@
 import type {FloorShape, Forecast} from '../src/oven/types.js'
+import {curveOf} from '../src/plan/curve.js'
+import {type FloorGrid, floorGrid} from '../src/plan/floor-grid.js'
+import {Layout} from '../src/plan/layout.js'
+import {simulator} from '../src/plan/make.js'
+import {blockedBy, type Job, jobsOf, laneShare, phaseOf, ticksOf, woodOf} from '../src/plan/model.js'
+import {responseOf} from '../src/plan/response.js'
 import {generator} from '../src/plan/search.js'
 import type {Day, PlanProblem} from '../src/plan/types.js'
 import type {Dish, HeatNeed, Vessel} from '../src/scale/types.js'
@@ -275,4 +281,20 @@ export function randomDay(seed: number, n: number, more: Partial<PlanProblem> = 
     return dish(kind, count, {id: `${kind.replace(' ', '-')}-${i + 1}`, wantedBy: wanted})
   })
   return problem(dishes, {day: day({hands: 1 + Math.floor(random() * 2), serve: 720 + 60 * Math.floor(random() * 5)}), ...more})
+}
+
+/** A day laid out on the middle one of its fires, on an oven that loads cool, with the margins of a morning's plan. */
+export function layoutOn(
+  p: PlanProblem,
+  oven: Parameters<typeof simulator>[0]['oven'],
+): {grid: FloorGrid; jobs: readonly Job[]; layout: Layout} {
+  const grid = floorGrid(p)
+  const jobs = jobsOf(p, grid)
+  const option = p.firings[Math.floor(p.firings.length / 2)]!
+  const curve = curveOf(option.forecast, 20)
+  const phase = phaseOf(null)
+  const program = {curve, phase, ticks: ticksOf(curve, phase), blocked: blockedBy(option), wood: woodOf(option)}
+  const limits = {lit: p.day.fireFrom, margin: 2, inHand: 6, marginDose: 0.01}
+  const layout = new Layout(p, grid, jobs, program, responseOf(option, simulator({oven}), [], 20), laneShare(p, grid), limits)
+  return {grid, jobs, layout}
 }

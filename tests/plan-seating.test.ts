@@ -1,16 +1,12 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
-import {curveOf} from '../src/plan/curve.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
-import {Layout} from '../src/plan/layout.js'
-import {makePlan, simulator} from '../src/plan/make.js'
-import {blockedBy, jobsOf, laneShare, phaseOf, ticksOf, woodOf} from '../src/plan/model.js'
+import {makePlan} from '../src/plan/make.js'
 import {type Settling, type Standing, settleIn, type ToPlace} from '../src/plan/places.js'
-import {responseOf} from '../src/plan/response.js'
 import {generator} from '../src/plan/search.js'
 import {Seating} from '../src/plan/seating.js'
 import {blocks, bodyOf, gap} from '../src/plan/seats.js'
-import {dish, problem as problemOf} from './plan-fixtures.js'
+import {dish, layoutOn, problem as problemOf} from './plan-fixtures.js'
 
 /**
  * The true floor under a layout. What is placed is held against the rules of standing and of lanes, pair by pair; the demo is invented,
@@ -51,34 +47,30 @@ describe('a day of which most stands already', () => {
       fits: [true, random() < 0.9, random() < 0.8],
     }
   }
-  const settled = (day: readonly Settling[], give = true): {day: Settling[]; refused: number} => {
+  const settled = (day: readonly Settling[], give = true): Settling[] => {
     const vessels = settleIn(grid, [], day, give)
-    return {
-      day: day.map((d, i) => ({...d, vessels: vessels[i]!, stays: vessels[i] !== null})),
-      refused: vessels.filter((v) => v === null).length,
-    }
+    return day.map((d, i) => ({...d, vessels: vessels[i]!, stays: vessels[i] !== null}))
   }
 
   it('keeps the rules of standing and of lanes whatever moves, and what need not move keeps its place', () => {
     let kept = 0
     let moves = 0
     for (let trial = 0; trial < 12; trial++) {
-      let {day} = settled(Array.from({length: 4 + pick(4)}, (_, i) => ({item: item(i), vessels: null, stays: false})))
+      let day = settled(Array.from({length: 4 + pick(4)}, (_, i) => ({item: item(i), vessels: null, stays: false})))
       for (let move = 0; move < 8; move++) {
         const which = pick(day.length)
         const before = day
         const moved = {...item(which), dish: day[which]!.item.dish, count: day[which]!.item.count}
-        const result = settled(
+        day = settled(
           day.map((d, i) => (i === which ? {item: moved, vessels: d.vessels, stays: false} : d)),
           move % 2 === 0,
         )
-        for (const d of result.day) if (d.vessels) expect(d.vessels.length).toBe(d.item.count)
-        const standing = result.day.flatMap((d) => d.vessels ?? [])
-        for (const d of result.day) for (const v of d.vessels ?? []) expect([v.from, v.to]).toEqual([d.item.from, d.item.to])
+        for (const d of day) if (d.vessels) expect(d.vessels.length).toBe(d.item.count)
+        const standing = day.flatMap((d) => d.vessels ?? [])
+        for (const d of day) for (const v of d.vessels ?? []) expect([v.from, v.to]).toEqual([d.item.from, d.item.to])
         expect(wrongPairs(grid, standing)).toEqual([])
         moves++
-        if (result.day.every((d, i) => i === which || d.vessels === before[i]!.vessels)) kept++
-        day = result.day
+        if (day.every((d, i) => i === which || d.vessels === before[i]!.vessels)) kept++
       }
     }
     expect(kept).toBeGreaterThan(moves / 2)
@@ -89,15 +81,7 @@ describe('a layout annealed on the true floor', () => {
   it('comes out with a place for everything that it says has one, no dearer than it went in', () => {
     const read = readDayFolder('corpus-demo')
     const {problem} = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, options: {effort: 'quick'}})
-    const grid = floorGrid(problem)
-    const jobs = jobsOf(problem, grid)
-    const option = problem.firings[Math.floor(problem.firings.length / 2)]!
-    const curve = curveOf(option.forecast, 20)
-    const phase = phaseOf(null)
-    const program = {curve, phase, ticks: ticksOf(curve, phase), blocked: blockedBy(option), wood: woodOf(option)}
-    const response = responseOf(option, simulator({oven: read.oven}), [], 20)
-    const limits = {lit: problem.day.fireFrom, margin: 2, inHand: 6, marginDose: 0.01}
-    const layout = new Layout(problem, grid, jobs, program, response, laneShare(problem, grid), limits)
+    const {grid, jobs, layout} = layoutOn(problem, read.oven)
     layout.begin()
     const light = {firstLit: problem.day.fireFrom, lastLit: problem.day.fireFrom + 600}
     layout.anneal({...light, rounds: 3000, heat: 60, cool: 0.3, seed: 3, strict: [2, 30]})

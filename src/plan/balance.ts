@@ -99,14 +99,14 @@ export function suggest(
       const s = model.s[0]![o]!
       const e = model.e[0]![o]!
       const w = model.where[0]![o]!
+      // Where it found no place it hardly finds one a little earlier or later.
+      if (tried.some((t) => t.w === w && Math.abs(t.s - s) < APART)) continue
       // Across the floor it may stand wherever there is room: the true floor says.
       const parts = w === 3 ? [0, 1, 2] : [w]
       const room = parts.reduce((sum, z) => sum + model.floor[z as 0 | 1 | 2], 0) * (1 + 1e-6) - job.area
       const inside = (t: number): number => parts.reduce((sum, z) => sum + state.inside[z]![t]!, 0)
       let free = true
       for (let t = s; t < e && free; t++) free = inside(t) <= room
-      // Where it found no place it hardly finds one a little earlier or later.
-      if (tried.some((t) => t.w === w && Math.abs(t.s - s) < APART)) continue
       if (!free) continue
       if (state.hands[s]! + job.handling > model.hands || state.hands[e]! + job.handling > model.hands) continue
       tried.push({s, w})

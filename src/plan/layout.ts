@@ -212,8 +212,8 @@ export class Layout {
     const make = (f: (job: Job) => number): Float64Array => Float64Array.from(jobs, f)
     const slack = (job: Job, celsius: number): number =>
       Math.min(celsius, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
-    this.#goal = make((j) => doseNeeded(j.dish.need) * (1 + options.marginDose))
     this.#needed = make((j) => doseNeeded(j.dish.need))
+    this.#goal = this.#needed.map((dose) => dose * (1 + options.marginDose))
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
     this.#lowest = make((j) => j.dish.need.startLow + slack(j, options.margin))
@@ -293,16 +293,15 @@ export class Layout {
 
   /** Forget what the floor refused and what simulations corrected. */
   startAgain(curve: Curve): void {
-    this.trustFloor()
-    this.tight = EASY
+    this.trustFloor(EASY)
     this.barNone()
     this.setBase(curve)
   }
 
   /** Forget what the floor refused, and what was kept free for it: the floor itself is asked. */
-  trustFloor(): void {
+  trustFloor(tight = ROOM): void {
     this.refusals = []
-    this.tight = ROOM
+    this.tight = tight
     this.full = WHOLE
   }
 

@@ -509,6 +509,24 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
   }
 }
 
+const choicesAt = new WeakMap<Model, (Map<number, number> | undefined)[]>()
+
+/** The choice of a job that is set in and drawn at given ticks in a part of the floor; −1 where it has none. */
+export function choiceAt(model: Model, u: number, s: number, e: number, where: number): number {
+  let maps = choicesAt.get(model)
+  if (!maps) {
+    maps = []
+    choicesAt.set(model, maps)
+  }
+  const key = (o: number): number => (model.s[u]![o]! * model.ticks + model.e[u]![o]!) * 4 + model.where[u]![o]!
+  let map = maps[u]
+  if (!map) {
+    map = new Map(Array.from(model.s[u]!, (_, o) => [key(o), o]))
+    maps[u] = map
+  }
+  return map.get((s * model.ticks + e) * 4 + where) ?? -1
+}
+
 /** Share of the floor's width that a lane to the mouth takes: the mean vessel against the floor's width. */
 export function laneShare(problem: PlanProblem, grid: FloorGrid): number {
   const widths = problem.dishes.map((d) =>

@@ -69,8 +69,8 @@ export function placeLoad(
   let worst = {dish: load[0]?.dish.id ?? '', first: load[0]?.first ?? 1, found: 0}
   let score = -1
   // Latest drawn first, so that it gets the depth; large before small.
-  const bySize = (a: ToPlace, b: ToPlace): number => footprintArea(b.dish.vessel) - footprintArea(a.dish.vessel)
-  const orders: ((a: ToPlace, b: ToPlace) => number)[] = [
+  const bySize: Order = (a, b) => footprintArea(b.dish.vessel) - footprintArea(a.dish.vessel)
+  const orders: Order[] = [
     (a, b) => b.to - a.to || a.where - b.where || bySize(a, b) || compare(a.dish.id, b.dish.id),
     (a, b) => b.to - a.to || bySize(a, b) || a.where - b.where || compare(a.dish.id, b.dish.id),
     (a, b) => bySize(a, b) || b.to - a.to || compare(a.dish.id, b.dish.id),
@@ -217,13 +217,32 @@ function tryPlace(
   return {ok: true, placed}
 }
 
+type Order = (a: ToPlace, b: ToPlace) => number
+
 /** Orders in which the vessels of a whole day are given their places. */
-const dayOrders: readonly ((a: ToPlace, b: ToPlace) => number)[] = [
+const dayOrders: readonly Order[] = [
   (a, b) => a.where - b.where || b.to - b.from - (a.to - a.from),
   (a, b) => b.to - b.from - (a.to - a.from) || a.where - b.where,
   (a, b) => footprintArea(b.dish.vessel) * b.count - footprintArea(a.dish.vessel) * a.count,
   (a, b) => b.to - a.to || a.from - b.from,
 ]
+
+/** An order in which no two are alike. */
+function by(order: Order): Order {
+  return (a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first
+}
+
+function refusedFirst(refused: readonly ToPlace[], items: readonly ToPlace[]): ToPlace[] {
+  return [...refused, ...items.filter((item) => !refused.includes(item))]
+}
+
+/** Those of some vessels that belong to one job. */
+export function vesselsOf<V extends {readonly dish: string; readonly number: number}>(
+  job: Pick<ToPlace, 'dish' | 'first' | 'count'>,
+  vessels: readonly V[],
+): V[] {
+  return vessels.filter((v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count)
+}
 
 /**
  * Place a whole day at once: what stays long or stands deep is given its place with what comes later in mind, which load by load cannot.
@@ -251,16 +270,16 @@ export function placeDay(
       const result = tryDay(grid, fixed, items, dayStyles[i % dayStyles.length]!, known)
       if (result.refused.length === 0) return result
       if (!best || result.refused.length < best.refused.length) best = result
-      items = [...result.refused, ...items.filter((item) => !result.refused.includes(item))]
+      items = refusedFirst(result.refused, items)
     }
   }
   for (const order of dayOrders) {
-    let items = [...day].sort((a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first)
+    let items = [...day].sort(by(order))
     for (const style of dayStyles) {
       const result = tryDay(grid, fixed, items, style)
       if (result.refused.length === 0) return result
       if (!best || result.refused.length < best.refused.length) best = result
-      items = [...result.refused, ...items.filter((i) => !result.refused.includes(i))]
+      items = refusedFirst(result.refused, items)
     }
   }
   // Other orders, disturbed at random (a fixed seed), the refused always first.
@@ -269,9 +288,7 @@ export function placeDay(
   for (let i = 0; i < disturbed && best; i++) {
     const refused = best.refused
     const rest = day.filter((item) => !refused.includes(item))
-    rest.sort(
-      (a, b) => dayOrders[i % dayOrders.length]!(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first,
-    )
+    rest.sort(by(dayOrders[i % dayOrders.length]!))
     for (let swap = 0; swap < 3 && rest.length > 1; swap++) {
       const a = pick(rest.length)
       const b = pick(rest.length)
@@ -309,22 +326,20 @@ export function settleIn(
 ): (readonly Standing[] | null)[] {
   const known = new Map(day.flatMap(({item, vessels}) => (vessels ? [[item, vessels] as const] : [])))
   const kept = new Map(day.flatMap(({item, vessels, stays}) => (stays && vessels ? [[item, vessels] as const] : [])))
-  const byOrder = (a: ToPlace, b: ToPlace): number =>
-    dayOrders[0]!(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first
   const beside = [...fixed, ...[...kept.values()].flat()]
-  let items = day.flatMap(({item}) => (kept.has(item) ? [] : [item])).sort(byOrder)
+  let items = day.flatMap(({item}) => (kept.has(item) ? [] : [item])).sort(by(dayOrders[0]!))
   let best = tryDay(grid, beside, items, 'rows', known)
   let among = kept
   for (const style of ['wall', 'sides'] as const) {
     if (best.refused.length === 0) break
-    items = [...best.refused, ...items.filter((item) => !best.refused.includes(item))]
+    items = refusedFirst(best.refused, items)
     const result = tryDay(grid, beside, items, style, known)
     if (result.refused.length < best.refused.length) best = result
   }
-  let all = day.map(({item}) => item).sort(byOrder)
+  let all = day.map(({item}) => item).sort(by(dayOrders[0]!))
   let refused = best.refused
   for (let i = 0; give && i < gaveWay && best.refused.length > 0; i++) {
-    all = [...refused, ...all.filter((item) => !refused.includes(item))]
+    all = refusedFirst(refused, all)
     const result = tryDay(grid, fixed, all, dayStyles[i]!, known)
     refused = result.refused
     if (refused.length < best.refused.length) {
@@ -332,13 +347,7 @@ export function settleIn(
       among = new Map()
     }
   }
-  return day.map(({item}) => {
-    if (best.refused.includes(item)) return null
-    return (
-      among.get(item) ??
-      best.placed.filter((v) => v.dish === item.dish.id && v.number >= item.first && v.number < item.first + item.count)
-    )
-  })
+  return day.map(({item}) => (best.refused.includes(item) ? null : (among.get(item) ?? vesselsOf(item, best.placed))))
 }
 
 /** Stand the vessels of one dish beside what stands, none of which is moved; null where they find no place. */

@@ -11,6 +11,7 @@ import {FIRM, HARD, type Laid, Layout, pastOf, type Refusal} from './layout.js'
 import {
   blockedBy,
   type ChoiceLimits,
+  choiceAt,
   isNight,
   type Job,
   jobsOf,
@@ -26,11 +27,11 @@ import {
   woodOf,
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
-import {placeDay, placedOf, placeLoad, type Seat, type Standing, type ToPlace} from './places.js'
+import {placeDay, placedOf, placeLoad, type Seat, type Standing, type ToPlace, vesselsOf} from './places.js'
 import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
-import {Seating} from './seating.js'
+import {Seating, standingAlready} from './seating.js'
 import {stepsOf} from './steps.js'
 import type {FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
@@ -194,19 +195,17 @@ function settleEmpty(
     // Two fires are searched in earnest; more only while a dish has no place.
     if (best && best.unplaced.length === 0 && (i >= (full ? 2 : 1) || l.total > best.total + 1)) break
     if (best && !full) break
-    let {found, standing, unplaced} = searchAndPlace(l.model, grid, l.found.chosen, long, false, 7)
+    let placed = searchAndPlace(l.model, grid, l.found.chosen, long, false, 7)
     // What is left out by one road may have its place on another.
-    for (let seed = 8; full && seed < 8 + MORE_ROADS && unplaced.some(({why}) => why === 'floor'); seed++) {
+    for (let seed = 8; full && seed < 8 + MORE_ROADS && placed.unplaced.some(({why}) => why === 'floor'); seed++) {
       const other = searchAndPlace(l.model, grid, l.found.chosen, long, false, 10 * seed)
-      if (other.unplaced.length < unplaced.length) ({found, standing, unplaced} = other)
+      if (other.unplaced.length < placed.unplaced.length) placed = other
     }
     const settled: Settled = {
+      ...placed,
       model: l.model,
-      found,
-      standing,
       option: problem.firings[l.program.index]!,
-      total: found.cost + l.model.constant,
-      unplaced,
+      total: placed.found.cost + l.model.constant,
     }
     best = better(best, settled)
     tick(0.4 + 0.4 * ((i + 1) / looks.length))
@@ -645,7 +644,7 @@ function agree(
   const settledOn = (model: Model, {took, stood}: Seen, option: FiringOption): Settled => {
     const chosen = Int32Array.from(took, (t, u) => {
       if (!t) return -1
-      const o = find(model, u, t.s, t.e, t.w)
+      const o = choiceAt(model, u, t.s, t.e, t.w)
       return o < 0 && jobs[u]!.since !== null ? 0 : o
     })
     const unplaced: Settled['unplaced'][number][] = []
@@ -713,14 +712,14 @@ function agree(
     })
   }
   /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
-  const polish = (seen: Seen): Settled => {
+  const polish = (seen: Seen, good: Settled): Settled => {
     onFloor(seen, {heat: 12, rounds: Math.ceil(0.7 * earnest(n)), seed: 701})
     let now = check()
     for (let mend = 0; mend < MENDED && !now.good; mend++) {
       onFloor(now, {heat: 3, rounds, seed: 731 + mend})
       now = check()
     }
-    return now.good ? better(settle(seen), settle(now)) : settle(seen)
+    return now.good ? better(good, settle(now)) : good
   }
   let last = ''
   layout.judge()
@@ -740,7 +739,7 @@ function agree(
     const {curve, stood, wrong} = seen
     if (seen.good) {
       const settled = settle(seen)
-      if (settled.unplaced.length === 0 && given === null) return polish(seen)
+      if (settled.unplaced.length === 0 && given === null) return polish(seen, settled)
       if (settled.unplaced.length === 0 || gently === 'waiting') return settled
       // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
       layout.agreeWith(curve)
@@ -777,12 +776,12 @@ function agree(
     }
     const involved = new Set([...troubled, ...stood.refused.flatMap((r) => r.others)])
     if (overfull && !leave && stood.refused.length > CROWDED) {
-      const how = {leave: LEAVE, strict: [HARD, FIRM] as const, heat: 12, rounds: Math.min(12000, 2 * rounds), seed: 801 + pass}
-      layout.anneal({...freely(light), ...how})
+      const most = Math.min(12000, 2 * rounds)
+      layout.anneal({...freely(light), leave: LEAVE, strict: [HARD, FIRM], heat: 12, rounds: most, seed: 801 + pass})
       continue
     }
     if (!gently && !leave && pass < (given === null ? SEATED : 1) && stood.refused.length <= CROWDED) {
-      onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: Math.min(12000, 2 * rounds), seed: 801 + pass})
+      onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: 2 * rounds, seed: 801 + pass})
       if (layout.violation > 1e-6) layout.repair()
       if (layout.violation < 1e-6) continue
     }
@@ -792,14 +791,6 @@ function agree(
       if (layout.violation > 1e-6) again(151 + pass, 'floor')
     }
   }
-}
-
-function find(m: Model, u: number, s: number, e: number, w: number): number {
-  const S = m.s[u]!
-  const E = m.e[u]!
-  const W = m.where[u]!
-  for (let o = 0; o < S.length; o++) if (S[o] === s && E[o] === e && W[o] === w) return o
-  return -1
 }
 
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
@@ -952,19 +943,6 @@ function standAll(
   return {chosen: Int32Array.from(state.chosen), standing: all, cost: state.cost}
 }
 
-function standingAlready(job: Job, from: number, to: number): Standing[] {
-  return (job.stood ?? []).map((p) => ({
-    dish: job.dish.id,
-    number: p.number,
-    vessel: job.dish.vessel,
-    x: p.x,
-    y: p.y,
-    turn: p.turn,
-    from,
-    to,
-  }))
-}
-
 function toPlace(
   job: Job,
   i: {readonly s: number; readonly e: number; readonly w: number},
@@ -991,11 +969,6 @@ function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): b
   if (need.falling || need.overnight) return true
   // Over-baked only where the next opening but one would already have been late.
   return got <= doseNeeded(need, need.minutes.high) || at(to - rules.tick - rules.staySlack) - at(from) < dose
-}
-
-/** Those of some vessels that belong to one job. */
-function vesselsOf<V extends {readonly dish: string; readonly number: number}>(job: Job, vessels: readonly V[]): V[] {
-  return vessels.filter((v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count)
 }
 
 /** Later fires as the oven sees them, minutes after the first is lit. */
@@ -1033,7 +1006,7 @@ function stand(
   grid: FloorGrid,
   curve: Curve,
   phase: number,
-  seating?: Seating,
+  seating: Seating,
 ): {standing: Standing[]; refused: Refusal[]} {
   const fixed: Standing[] = []
   const day: {u: number; item: ToPlace}[] = []
@@ -1046,7 +1019,7 @@ function stand(
   for (const {u, item} of day) {
     const {was, count} = jobs[u]!
     if (was && was.placed.length === count) known.set(item, was.placed)
-    const seat = seating?.vessels(u)
+    const seat = seating.vessels(u)
     if (seat) known.set(item, seat)
   }
   const result = placeDay(

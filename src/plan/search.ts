@@ -1,4 +1,4 @@
-import type {Model} from './model.js'
+import {choiceAt, type Model} from './model.js'
 import {rules} from './rules.js'
 
 /**
@@ -300,16 +300,6 @@ export class State {
 const STRETCH = 0.06
 const SHIFT = 3
 
-/** Finds the choice of a job that is set in and drawn at given ticks in a part of the floor; −1 where it has none. */
-function finder(model: Model): (u: number, s: number, e: number, w: number) => number {
-  const maps = model.s.map((s, u) => {
-    const map = new Map<number, number>()
-    for (let o = 0; o < s.length; o++) map.set((s[o]! * model.ticks + model.e[u]![o]!) * 4 + model.where[u]![o]!, o)
-    return map
-  })
-  return (u, s, e, w) => maps[u]!.get((s * model.ticks + e) * 4 + w) ?? -1
-}
-
 /** Dishes without a place that are tried in a round, besides those just taken out. */
 const WAITING = 4
 /** How much more of a rise is put up with while a dish has no place, and how many are a few. */
@@ -360,7 +350,6 @@ export function search(model: Model, options: SearchOptions): Found {
   const heat0 = options.calm ? 0 : Math.max(1, 0.6 * model.opening)
   const out: number[] = []
   const moved: number[] = []
-  const at = finder(model)
   const near: {u: number; d: number}[] = []
   for (let round = 0; round < options.rounds; round++) {
     if (options.onRound && round % 64 === 0) options.onRound(round)
@@ -409,7 +398,7 @@ export function search(model: Model, options: SearchOptions): Found {
         const e2 = inside(e) ? e + by : e
         if (s2 === s && e2 === e) continue
         out.push(v)
-        moved.push(at(v, s2, e2, model.where[v]![p]!))
+        moved.push(choiceAt(model, v, s2, e2, model.where[v]![p]!))
       }
     } else if (kind < 0.55) {
       // One opening of the door fewer.

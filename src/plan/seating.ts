@@ -1,7 +1,21 @@
 import type {FloorGrid} from './floor-grid.js'
 import type {Layout, TrueFloor} from './layout.js'
 import type {Job} from './model.js'
-import {type Standing, settleIn, type ToPlace} from './places.js'
+import {type Settling, type Standing, settleIn, type ToPlace, vesselsOf} from './places.js'
+
+/** The vessels of a job that is in the oven already, standing between two ticks. */
+export function standingAlready(job: Job, from: number, to: number): Standing[] {
+  return (job.stood ?? []).map((p) => ({
+    dish: job.dish.id,
+    number: p.number,
+    vessel: job.dish.vessel,
+    x: p.x,
+    y: p.y,
+    turn: p.turn,
+    from,
+    to,
+  }))
+}
 
 /** One job's vessels, and the times and the part of the floor for which they were placed. */
 interface Seated {
@@ -19,9 +33,6 @@ const SELDOM = 8
 export class Seating implements TrueFloor {
   #seats: readonly (Seated | null)[]
   #trial: readonly (Seated | null)[]
-  /** When what was in the oven already is drawn, for which the seats were found. */
-  #drawn: readonly (number | undefined)[] = []
-  #drawnTrial: readonly (number | undefined)[] = []
   #calls = 0
 
   constructor(
@@ -35,70 +46,56 @@ export class Seating implements TrueFloor {
 
   refused(): number {
     const {layout, jobs} = this
-    const fixed: Standing[] = []
-    const day: {u: number; item: ToPlace; vessels: readonly Standing[] | null; stays: boolean}[] = []
-    const drawn = [...this.#drawn]
-    let same = true
-    let other = false
-    for (let u = 0; u < jobs.length; u++) {
-      const job = jobs[u]!
-      const seat = this.#seats[u] ?? null
-      if (!layout.placed[u]) {
-        if (seat) same = false
-        continue
-      }
-      const [from, to, where] = [layout.s[u]!, layout.e[u]!, layout.w[u]!]
-      if (job.since !== null) {
-        for (const p of job.stood ?? []) fixed.push({...p, vessel: job.dish.vessel, from, to})
-        // Drawn at another time it bars other ways, and whoever stands is looked at anew.
-        if (this.#drawn[u] !== to) other = true
-        drawn[u] = to
-        continue
-      }
-      const stays = seat !== null && seat.item.from === from && seat.item.to === to && seat.item.where === where
-      if (!stays) same = false
-      const item = stays ? seat.item : this.#item(u, from, to, where)
-      day.push({u, item, vessels: seat?.vessels ?? null, stays})
-    }
-    this.#drawnTrial = drawn
-    if (same && !other) {
+    const trial = jobs.map((job, u) => (layout.placed[u] ? this.#as(job, u) : null))
+    if (trial.every((seat, u) => seat === this.#seats[u])) {
       this.#trial = this.#seats
       return 0
     }
-    const asked = other ? day.map((d) => ({...d, stays: false})) : day
-    const placed = settleIn(this.grid, fixed, asked, this.#calls++ % SELDOM === 0)
-    const trial: (Seated | null)[] = jobs.map(() => null)
+    // Drawn at another time, what is in the oven already bars other ways, and whoever stands is looked at anew.
+    const anew = jobs.some(({since}, u) => since !== null && trial[u] !== this.#seats[u])
+    const fixed = jobs.flatMap(({since}, u) => (since === null ? [] : (trial[u]?.vessels ?? [])))
+    const asked = jobs.flatMap(({since}, u) => (since === null && trial[u] ? [u] : []))
+    const day = asked.map((u): Settling => {
+      const seat = this.#seats[u] ?? null
+      return {item: trial[u]!.item, vessels: seat?.vessels ?? null, stays: !anew && trial[u] === seat}
+    })
+    const placed = settleIn(this.grid, fixed, day, this.#calls++ % SELDOM === 0)
     let count = 0
-    day.forEach(({u, item}, i) => {
+    asked.forEach((u, i) => {
       const vessels = placed[i]!
-      if (vessels) trial[u] = {item, vessels}
-      else count++
+      trial[u] = vessels ? {item: trial[u]!.item, vessels} : null
+      if (!vessels) count++
     })
     this.#trial = trial
     return count
   }
 
+  /** The seat of a job that is laid out as when it was found, or an empty one for its new times. */
+  #as(job: Job, u: number): Seated {
+    const {layout} = this
+    const [from, to, where] = [layout.s[u]!, layout.e[u]!, layout.w[u]!]
+    const seat = this.#seats[u]
+    if (seat && seat.item.from === from && seat.item.to === to && seat.item.where === where) return seat
+    return {item: this.#item(u, from, to, where), vessels: job.since === null ? [] : standingAlready(job, from, to)}
+  }
+
   keep(): void {
     this.#seats = this.#trial
-    this.#drawn = this.#drawnTrial
   }
 
   save(): () => void {
     const seats = this.#seats
-    const drawn = this.#drawn
     return () => {
       this.#seats = seats
-      this.#drawn = drawn
     }
   }
 
   /** Take over places found elsewhere for what is laid out. */
   take(laid: ReadonlyArray<{readonly s: number; readonly e: number; readonly w: number}>, standing: readonly Standing[]): void {
-    this.#drawn = this.jobs.map((job, u) => (job.since === null ? undefined : laid[u]!.e))
-    this.#seats = this.jobs.map(({dish, first, count}, u) => {
-      const vessels = standing.filter((v) => v.dish === dish.id && v.number >= first && v.number < first + count)
+    this.#seats = this.jobs.map((job, u) => {
+      const vessels = vesselsOf(job, standing)
       const {s, e, w} = laid[u]!
-      return vessels.length < count ? null : {item: this.#item(u, s, e, w), vessels}
+      return vessels.length < job.count ? null : {item: this.#item(u, s, e, w), vessels}
     })
   }
 
