@@ -1,6 +1,7 @@
 import {type Ground, headroom, nearestOnEllipse} from '../scale/floor-shape.js'
 import type {Vessel} from '../scale/types.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
+import {before, behind, type Lines, playOf, type Spans, touching} from './spans.js'
 
 /**
  * Where one vessel can stand on the floor: a lattice of places, the orders in which they are filled, and which of them a vessel that
@@ -16,17 +17,19 @@ export interface Body {
   readonly round: boolean
 }
 
-/** Places side by side: they share everything but x, which rises. */
-interface Row {
-  readonly from: number
-  readonly to: number
+/** Rows of places side by side, a step of the lattice apart: each shares everything but x, which rises from `x0`. Numbers a row. */
+interface Rows extends Lines {
+  /** The first place, and the one after the last. */
+  readonly from: Int32Array
+  readonly to: Int32Array
+  readonly x0: Float64Array
 }
 
 /** The places of one vessel, as rows of bits. */
 export interface Seats {
   readonly grid: FloorGrid
   readonly bodies: readonly Body[]
-  readonly rows: readonly Row[]
+  readonly rows: Rows
   readonly words: number
   /** Those in the back, the middle and the mouth. */
   readonly zones: readonly Int32Array[]
@@ -92,11 +95,6 @@ export function gap(a: Body, b: Body): number {
   return length(ox, oy) - circle.hx
 }
 
-/** Half the width in which the middle of a body passes the mouth, m. */
-function playOf(ground: Ground, body: Body): number {
-  return Math.max(0, ground.mouth.width / 2 - body.hx)
-}
-
 /**
  * True when `other` stands in the lane of `body`: the strip its footprint sweeps straight out, or slantwise to the nearest point of the
  * opening it passes through (the rule of `scale/floor`).
@@ -105,7 +103,7 @@ function playOf(ground: Ground, body: Body): number {
  */
 export function blocks(ground: Ground, other: Body, body: Body, slack = 0): boolean {
   if (other.y - other.hy >= body.y + body.hy) return false
-  const play = playOf(ground, body)
+  const play = playOf(ground, body.hx)
   const ax = body.x
   const ay = body.y
   const dx = Math.min(play, Math.max(-play, ax)) - ax
@@ -157,7 +155,7 @@ export function seatsOf(grid: FloorGrid, vessel: Vessel): Seats {
 function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
   const f = vessel.footprint
   const bodies: Body[] = []
-  const rows: Row[] = []
+  const rows: {from: number; to: number}[] = []
   const wall = grid.ground.rules.clearance / 2
   const share = headroom(grid.ground, vessel.height)
   const turns = f.shape === 'circle' || f.length === f.width ? [false] : [true, false]
@@ -168,24 +166,39 @@ function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
     const side = grid.width / 2 - wall - h.hx
     const deep = Math.floor((2 * top) / grid.step + 1e-9)
     const wide = Math.floor((2 * side) / grid.step + 1e-9)
-    const row = (y: number, xs: (j: number) => number, count: number): void => {
-      const from = bodies.length
-      for (let j = 0; j < count; j++) {
-        const body: Body = {x: xs(j), y, ...h}
-        if (inside(grid.ground, body, share)) bodies.push(body)
+    const row = (y: number, x0: number, count: number): void => {
+      let from = bodies.length
+      const end = (): void => {
+        if (bodies.length > from) rows.push({from, to: bodies.length})
+        from = bodies.length
       }
-      if (bodies.length > from) rows.push({from, to: bodies.length})
+      for (let j = 0; j < count; j++) {
+        const body: Body = {x: x0 + j * grid.step, y, ...h}
+        if (inside(grid.ground, body, share)) bodies.push(body)
+        else end()
+      }
+      end()
     }
-    for (let i = 0; i <= deep; i++) row(top - i * grid.step, (j) => -side + j * grid.step, wide + 1)
+    for (let i = 0; i <= deep; i++) row(top - i * grid.step, -side, wide + 1)
     // The exact centre line, for floors on which one more row depends on it.
-    for (let i = 0; i <= deep; i++) row(top - i * grid.step, () => 0, 1)
+    for (let i = 0; i <= deep; i++) row(top - i * grid.step, 0, 1)
   }
   const words = (bodies.length + 31) >> 5
   const zones = [0, 1, 2].map(() => new Int32Array(words))
   bodies.forEach((b, i) => {
     zones[zoneAt(grid, b.y)]![i >> 5]! |= 1 << (i & 31)
   })
-  return {grid, bodies, rows, words, zones, barred: new Map(), orders: new Map()}
+  const each = (value: (b: Body) => number): Float64Array => Float64Array.from(rows, ({from}) => value(bodies[from]!))
+  const lines: Rows = {
+    from: Int32Array.from(rows, ({from}) => from),
+    to: Int32Array.from(rows, ({to}) => to),
+    x0: each((b) => b.x),
+    y: each((b) => b.y),
+    hx: each((b) => b.hx),
+    hy: each((b) => b.hy),
+    round: f.shape === 'circle',
+  }
+  return {grid, bodies, rows: lines, words, zones, barred: new Map(), orders: new Map()}
 }
 
 /** The places in the parts of the floor whose heat is right. */
@@ -228,100 +241,46 @@ export function barred(seats: Seats, other: Body, passes: boolean, isPassed: boo
   }
   const found = mine[how]
   if (found) return found
-  if (!mine[0]) {
-    mine[0] = new Int32Array(seats.words)
-    markTouching(seats, other, mine[0])
+  const {rows, grid} = seats
+  const {ground} = grid
+  const bits = new Int32Array(seats.words)
+  const spans = spansFor(rows.y.length)
+  touching(rows, other, ground.rules.clearance - 1e-9, spans)
+  mark(seats, spans, bits)
+  if (passes) {
+    behind(ground, rows, other, spans)
+    mark(seats, spans, bits)
   }
-  const bits = how === 0 ? mine[0] : mine[0].slice()
-  if (passes) markBehind(seats, other, bits)
-  if (isPassed) markBefore(seats, other, bits)
+  if (isPassed) {
+    before(ground, rows, other, spans)
+    mark(seats, spans, bits)
+  }
   mine[how] = bits
   return bits
 }
 
-/** The places nearer to a body than the clearance. */
-function markTouching(seats: Seats, other: Body, bits: Int32Array): void {
-  const clear = seats.grid.ground.rules.clearance - 1e-9
-  markRows(
-    seats,
-    bits,
-    (c) => gap(c, other) < clear,
-    (c) => (Math.abs(c.y - other.y) >= c.hy + other.hy + clear ? Number.NaN : other.x),
-  )
+let scratch: Spans = {left: new Float64Array(0), right: new Float64Array(0)}
+
+/** Room for the spans of so many rows, used again and again. */
+function spansFor(rows: number): Spans {
+  if (scratch.left.length < rows) scratch = {left: new Float64Array(2 * rows), right: new Float64Array(2 * rows)}
+  return scratch
 }
 
-/** The places in whose lane a body stands. */
-function markBehind(seats: Seats, other: Body, bits: Int32Array): void {
-  const {ground} = seats.grid
-  markRows(
-    seats,
-    bits,
-    (c) => blocks(ground, other, c),
-    (c) => {
-      if (other.y - other.hy >= c.y + c.hy) return Number.NaN
-      const play = playOf(ground, c)
-      const beyond = Math.abs(other.x) - play
-      if (beyond <= 0) return other.x
-      // Where the lane that slants to the mouth's edge would pass through the body's middle, at its height or the nearest of the lane.
-      const exit = Math.min(c.y, ground.opening)
-      const left = c.y - exit < 1e-12 ? 1 : (Math.min(c.y, Math.max(exit, other.y)) - exit) / (c.y - exit)
-      return Math.sign(other.x) * (play + beyond / left)
-    },
-  )
-}
-
-/** The places in the lane of a body. */
-function markBefore(seats: Seats, other: Body, bits: Int32Array): void {
-  const {ground} = seats.grid
-  const play = playOf(ground, other)
-  const dx = Math.min(play, Math.max(-play, other.x)) - other.x
-  const dy = Math.min(other.y, ground.opening) - other.y
-  markRows(
-    seats,
-    bits,
-    (c) => blocks(ground, c, other),
-    (c) => {
-      if (c.y - c.hy >= other.y + other.hy) return Number.NaN
-      return other.x + (dy > -1e-12 ? 0 : dx * Math.max(0, Math.min(1, (c.y - other.y) / dy)))
-    },
-  )
-}
-
-/**
- * Mark, row by row, the places of which `hit` is true. Bodies and lanes bulge nowhere inwards, so that those of one row lie side by side,
- * and only the two ends of each row are looked for.
- *
- * @param lead An x that is among those hit if any x of the row is, told by one place of the row; NaN where none can be.
- */
-function markRows(seats: Seats, bits: Int32Array, hit: (c: Body) => boolean, lead: (c: Body) => number): void {
-  const {bodies} = seats
-  // As far to each side as in the row before is the first guess.
-  let left = 0
-  let right = 0
-  for (const {from, to} of seats.rows) {
-    const x = lead(bodies[from]!)
-    if (Number.isNaN(x)) continue
-    let at = from
-    for (let end = to; at < end; ) {
-      const mid = (at + end) >> 1
-      if (bodies[mid]!.x < x) at = mid + 1
-      else end = mid
-    }
-    if (at === to || !hit(bodies[at]!)) {
-      at--
-      if (at < from || !hit(bodies[at]!)) continue
-    }
-    let lo = Math.max(from, at - left)
-    if (hit(bodies[lo]!)) while (lo > from && hit(bodies[lo - 1]!)) lo--
-    else while (!hit(bodies[lo]!)) lo++
-    let hi = Math.min(to - 1, at + right)
-    if (hit(bodies[hi]!)) while (hi < to - 1 && hit(bodies[hi + 1]!)) hi++
-    else while (!hit(bodies[hi]!)) hi--
-    if (to - from > 1) {
-      left = at - lo
-      right = hi - at
-    }
-    setBits(bits, lo, hi)
+/** Set the bits of those places of each row that lie within its span. */
+function mark({rows, grid}: Seats, {left, right}: Spans, bits: Int32Array): void {
+  const {step} = grid
+  for (let r = 0; r < rows.y.length; r++) {
+    const l = left[r]!
+    const h = right[r]!
+    const from = rows.from[r]!
+    const end = rows.to[r]! - 1
+    const first = rows.x0[r]!
+    const last = first + (end - from) * step
+    if (h <= first || l >= last || l >= h) continue
+    const lo = l < first ? from : from + Math.floor((l - first) / step) + 1
+    const hi = h > last ? end : from + Math.ceil((h - first) / step) - 1
+    if (lo <= hi) setBits(bits, lo, hi)
   }
 }
 
