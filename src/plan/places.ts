@@ -8,6 +8,7 @@ import {
   barred,
   blocks,
   bodyOf,
+  candidates,
   gap,
   inZones,
   isSet,
@@ -405,7 +406,7 @@ function tryDay(
     else {
       const open = inZones(seats, item.fits)
       for (const {body, passes, isPassed} of near) strike(open, barred(seats, body, passes, isPassed))
-      for (const i of ordered(seats, style, item.where)) {
+      for (const i of candidates(seats, open, style, item.where, item.count)) {
         if (mine.length === item.count) break
         if (!isSet(open, i)) continue
         const c = seats.bodies[i]!

@@ -1,5 +1,6 @@
 import {type Ground, headroom, nearestOnEllipse} from '../scale/floor-shape.js'
 import type {Vessel} from '../scale/types.js'
+import {countBits, nextBit} from './bits.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {before, behind, type Lines, playOf, type Spans, touching} from './spans.js'
 
@@ -36,6 +37,8 @@ export interface Seats {
   /** Those that a body bars, by who is carried past whom: the same few bodies come again and again. */
   readonly barred: Map<Body, (Int32Array | undefined)[]>
   readonly orders: Map<Style, (Int32Array | undefined)[]>
+  /** The other way about: the number in that order of each place. */
+  readonly ranks: Map<Style, (Int32Array | undefined)[]>
 }
 
 /** Ways of filling a floor, tried in turn: row by row from the back, round the wall, from the left side, towards the mouth. */
@@ -198,7 +201,7 @@ function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
     hy: each((b) => b.hy),
     round: f.shape === 'circle',
   }
-  return {grid, bodies, rows: lines, words, zones, barred: new Map(), orders: new Map()}
+  return {grid, bodies, rows: lines, words, zones, barred: new Map(), orders: new Map(), ranks: new Map()}
 }
 
 /** The places in the parts of the floor whose heat is right. */
@@ -341,6 +344,47 @@ function scorer(grid: FloorGrid, style: Style): (b: Body) => number {
 /** Every scorer's value lies above −`SHIFT`; values nearer than 1/`FINE` are alike. */
 const SHIFT = 4
 const FINE = 1e9
+
+/** Where fewer of the places than this share are open, they are put in order; else the order is gone through. */
+const FEW = 1 / 16
+
+/**
+ * Numbers of places among which all that are open are, in the order one way of filling takes them; none where fewer are open than wanted.
+ *
+ * @param open A bit a place.
+ * @param where As for `ordered`.
+ */
+export function candidates(seats: Seats, open: Int32Array, style: Style, where: number, wanted: number): Int32Array {
+  const list = ordered(seats, style, where)
+  const count = countBits(open)
+  if (count < wanted) return NONE
+  if (count > FEW * list.length) return list
+  const rank = ranks(seats, style, where, list)
+  const few = new Int32Array(count)
+  let at = 0
+  for (let i = nextBit(open, 0); i >= 0; i = nextBit(open, i + 1)) few[at++] = rank[i]!
+  few.sort()
+  for (let k = 0; k < count; k++) few[k] = list[few[k]!]!
+  return few
+}
+
+const NONE = new Int32Array(0)
+
+/** The number in the order of filling of each place. */
+function ranks(seats: Seats, style: Style, where: number, list: Int32Array): Int32Array {
+  let mine = seats.ranks.get(style)
+  if (!mine) {
+    mine = []
+    seats.ranks.set(style, mine)
+  }
+  let rank = mine[where]
+  if (!rank) {
+    rank = new Int32Array(list.length)
+    for (let k = 0; k < list.length; k++) rank[list[k]!] = k
+    mine[where] = rank
+  }
+  return rank
+}
 
 /**
  * Numbers of the places in the order one way of filling takes them.
