@@ -12,6 +12,7 @@ import {
   gap,
   inZones,
   isSet,
+  join,
   ordered,
   type Seats,
   type Style,
@@ -171,7 +172,7 @@ interface Open {
 function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace): Open {
   const seats = seatsOf(grid, item.dish.vessel)
   const free = inZones(seats, item.fits)
-  for (const s of standing) strike(free, barred(seats, bodyAt(s, s.vessel), true, s.to < item.to))
+  for (const s of standing) strike(free, barred(seats, bodyOfSeat(s, s.vessel), true, s.to < item.to))
   return {item, seats, free}
 }
 
@@ -260,7 +261,12 @@ export function placeDay(
   day: readonly ToPlace[],
   known: ReadonlyMap<ToPlace, readonly Seat[]> = new Map(),
 ): {placed: Standing[]; refused: ToPlace[]} {
-  let best: {placed: Standing[]; refused: ToPlace[]} | null = null
+  let best: Trial | null = null
+  const inside = fixed.map((vessel) => [vessel])
+  const told = ({placed, refused}: Trial): {placed: Standing[]; refused: ToPlace[]} => {
+    for (const mine of placed.values()) bodiesAt.get(mine)?.forEach((body, i) => void bodyAt.set(mine[i]!, body))
+    return {placed: [...placed.values()].flat(), refused}
+  }
   // A day planned again has its places: it is soon seen whether they will do, and the plan can move instead.
   const again = known.size > 0
   if (again) {
@@ -268,8 +274,8 @@ export function placeDay(
     // before the others, which then keep theirs where they still can.
     let items = [...day].sort((a, b) => (known.has(b) ? 1 : 0) - (known.has(a) ? 1 : 0) || dayOrders[0]!(a, b) || a.from - b.from)
     for (let i = 0; i < mended; i++) {
-      const result = tryDay(grid, fixed, items, dayStyles[i % dayStyles.length]!, known)
-      if (result.refused.length === 0) return result
+      const result = tryDay(grid, inside, items, dayStyles[i % dayStyles.length]!, known)
+      if (result.refused.length === 0) return told(result)
       if (!best || result.refused.length < best.refused.length) best = result
       items = refusedFirst(result.refused, items)
     }
@@ -277,8 +283,8 @@ export function placeDay(
   for (const order of dayOrders) {
     let items = [...day].sort(by(order))
     for (const style of dayStyles) {
-      const result = tryDay(grid, fixed, items, style)
-      if (result.refused.length === 0) return result
+      const result = tryDay(grid, inside, items, style)
+      if (result.refused.length === 0) return told(result)
       if (!best || result.refused.length < best.refused.length) best = result
       items = refusedFirst(result.refused, items)
     }
@@ -298,11 +304,11 @@ export function placeDay(
       rest[b] = t
     }
     const at = pick(1 + Math.min(3, rest.length))
-    const result = tryDay(grid, fixed, [...rest.slice(0, at), ...refused, ...rest.slice(at)], styles[pick(styles.length)]!)
+    const result = tryDay(grid, inside, [...rest.slice(0, at), ...refused, ...rest.slice(at)], styles[pick(styles.length)]!)
     if (result.refused.length < best.refused.length) best = result
     if (best.refused.length === 0) break
   }
-  return best ?? {placed: [], refused: []}
+  return best ? told(best) : {placed: [], refused: []}
 }
 
 /** A dish of a day of which most stands already: where its vessels stand, and whether they still serve as they stand. */
@@ -327,7 +333,8 @@ export function settleIn(
 ): (readonly Standing[] | null)[] {
   const known = new Map(day.flatMap(({item, vessels}) => (vessels ? [[item, vessels] as const] : [])))
   const kept = new Map(day.flatMap(({item, vessels, stays}) => (stays && vessels ? [[item, vessels] as const] : [])))
-  const beside = [...fixed, ...[...kept.values()].flat()]
+  const inside = fixed.map((vessel) => [vessel])
+  const beside = [...inside, ...kept.values()]
   let items = day.flatMap(({item}) => (kept.has(item) ? [] : [item])).sort(by(dayOrders[0]!))
   let best = tryDay(grid, beside, items, 'rows', known)
   let among = kept
@@ -341,21 +348,22 @@ export function settleIn(
   let refused = best.refused
   for (let i = 0; give && i < gaveWay && best.refused.length > 0; i++) {
     all = refusedFirst(refused, all)
-    const result = tryDay(grid, fixed, all, dayStyles[i]!, known)
+    const result = tryDay(grid, inside, all, dayStyles[i]!, known)
     refused = result.refused
     if (refused.length < best.refused.length) {
       best = result
       among = new Map()
     }
   }
-  return day.map(({item}) => (best.refused.includes(item) ? null : (among.get(item) ?? vesselsOf(item, best.placed))))
+  return day.map(({item}) => among.get(item) ?? best.placed.get(item) ?? null)
 }
 
 /** Stand the vessels of one dish beside what stands, none of which is moved; null where they find no place. */
-export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPlace): Standing[] | null {
+export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPlace): readonly Standing[] | null {
+  const inside = fixed.map((vessel) => [vessel])
   for (const style of dayStyles) {
-    const {placed, refused} = tryDay(grid, fixed, [item], style)
-    if (refused.length === 0) return placed
+    const placed = tryDay(grid, inside, [item], style).placed.get(item)
+    if (placed) return placed
   }
   return null
 }
@@ -368,76 +376,132 @@ const mended = 12
 const disturbed = 40
 const dayStyles: readonly Style[] = ['rows', 'wall', 'sides', 'rows', 'left']
 
+/** Vessels that come and go together, and their outlines on the floor. */
+interface Group {
+  readonly from: number
+  readonly to: number
+  readonly bodies: readonly Body[]
+}
+
+/** What a trial came to: the vessels of each dish that found its places, and the dishes that did not. */
+interface Trial {
+  readonly placed: ReadonlyMap<ToPlace, readonly Standing[]>
+  readonly refused: ToPlace[]
+}
+
+/**
+ * Give the vessels of some dishes their places, one dish after another.
+ *
+ * @param fixed What stands whatever is tried, vessels of the same times together.
+ * @param known Places of an earlier plan, taken where they still serve.
+ */
 function tryDay(
   grid: FloorGrid,
-  fixed: readonly Standing[],
+  fixed: readonly (readonly Standing[])[],
   items: readonly ToPlace[],
   style: Style,
   known: ReadonlyMap<ToPlace, readonly Seat[]> = new Map(),
-): {placed: Standing[]; refused: ToPlace[]} {
+): Trial {
   // A plan tells places to a tenth of a millimetre: two that touched may lie so much nearer.
   const clear = grid.ground.rules.clearance - 2 * ROUNDED
-  const placed: Standing[] = []
+  const placed = new Map<ToPlace, readonly Standing[]>()
   const refused: ToPlace[] = []
-  const bodies = new Map<Standing, Body>(fixed.map((f) => [f, bodyAt(f, f.vessel)]))
+  const groups: Group[] = []
+  for (const vessels of fixed) {
+    const [one] = vessels
+    if (one) groups.push({from: one.from, to: one.to, bodies: bodiesOf(vessels, one.vessel)})
+  }
   for (const item of items) {
     const seats = seatsOf(grid, item.dish.vessel)
     // What shares its time, and who passes whom: `passes`, it is carried in or out while the other stands; `isPassed`, the other is.
-    const near: {body: Body; passes: boolean; isPassed: boolean}[] = []
-    for (const [o, body] of bodies)
-      if (o.from < item.to && item.from < o.to)
-        near.push({body, passes: o.from < item.from || item.to < o.to, isPassed: item.from < o.from || o.to < item.to})
-    const mine: Standing[] = []
-    const chosen: Body[] = []
-    const before = known.get(item)?.map((p) => bodyAt(p, item.dish.vessel))
+    const near: {bodies: readonly Body[]; passes: boolean; isPassed: boolean}[] = []
+    for (const {from, to, bodies} of groups)
+      if (from < item.to && item.from < to)
+        near.push({bodies, passes: from < item.from || item.to < to, isPassed: item.from < from || to < item.to})
     const free = (c: Body): boolean =>
       item.fits[zoneAt(grid, c.y)] &&
-      near.every(
-        ({body, passes, isPassed}) =>
-          gap(c, body) >= clear &&
-          !(passes && blocks(grid.ground, body, c, 2 * ROUNDED)) &&
-          !(isPassed && blocks(grid.ground, c, body, 2 * ROUNDED)),
+      near.every(({bodies, passes, isPassed}) =>
+        bodies.every(
+          (body) =>
+            gap(c, body) >= clear &&
+            !(passes && blocks(grid.ground, body, c, 2 * ROUNDED)) &&
+            !(isPassed && blocks(grid.ground, c, body, 2 * ROUNDED)),
+        ),
       )
-    if (before !== undefined && before.length === item.count && before.every(free))
-      for (const c of before) {
-        chosen.push(c)
-        mine.push(standingAt(item, mine.length, c))
-      }
+    const meant = known.get(item)
+    const before = meant && bodiesOf(meant, item.dish.vessel)
+    let chosen: readonly Body[]
+    if (before !== undefined && before.length === item.count && before.every(free)) chosen = before
     else {
       const open = inZones(seats, item.fits)
-      for (const {body, passes, isPassed} of near) strike(open, barred(seats, body, passes, isPassed))
+      for (const {bodies, passes, isPassed} of near) strike(open, barredByAll(seats, bodies, passes, isPassed))
+      const found: Body[] = []
       for (const i of candidates(seats, open, style, item.where, item.count)) {
-        if (mine.length === item.count) break
+        if (found.length === item.count) break
         if (!isSet(open, i)) continue
         const c = seats.bodies[i]!
-        chosen.push(c)
-        mine.push(standingAt(item, mine.length, c))
-        if (mine.length < item.count) strike(open, barred(seats, c, false, false))
+        found.push(c)
+        if (found.length < item.count) strike(open, barred(seats, c, false, false))
       }
+      chosen = found
     }
-    if (mine.length < item.count) {
+    if (chosen.length < item.count) {
       refused.push(item)
       continue
     }
-    mine.forEach((m, i) => {
-      placed.push(m)
-      bodiesAt.set(m, chosen[i]!)
-      bodies.set(m, chosen[i]!)
-    })
+    const mine = chosen.map((c, i) => standingAt(item, i, c))
+    bodiesAt.set(mine, chosen)
+    placed.set(item, mine)
+    groups.push({from: item.from, to: item.to, bodies: chosen})
   }
   return {placed, refused}
 }
 
-const bodiesAt = new WeakMap<Seat, Body>()
+const bodyAt = new WeakMap<Seat, Body>()
+const bodiesAt = new WeakMap<readonly Seat[], readonly Body[]>()
 
-/** One body for a vessel at a place, so that what it bars is reckoned once. */
-function bodyAt(seat: Seat, vessel: Vessel): Body {
-  let body = bodiesAt.get(seat)
+/** The same body for the same vessel, so that what it bars is reckoned once. */
+function bodyOfSeat(seat: Seat, vessel: Vessel): Body {
+  let body = bodyAt.get(seat)
   if (!body) {
     body = bodyOf(vessel, seat)
-    bodiesAt.set(seat, body)
+    bodyAt.set(seat, body)
   }
   return body
+}
+
+function bodiesOf(vessels: readonly Seat[], vessel: Vessel): readonly Body[] {
+  let bodies = bodiesAt.get(vessels)
+  if (!bodies) {
+    bodies = vessels.map((seat) => bodyOfSeat(seat, vessel))
+    bodiesAt.set(vessels, bodies)
+  }
+  return bodies
+}
+
+const barredTogether = new WeakMap<readonly Body[], Map<Seats, (Int32Array | undefined)[]>>()
+
+/** The places that any of some bodies bars, as `barred`. */
+function barredByAll(seats: Seats, bodies: readonly Body[], passes: boolean, isPassed: boolean): Int32Array {
+  if (bodies.length === 1) return barred(seats, bodies[0]!, passes, isPassed)
+  let known = barredTogether.get(bodies)
+  if (!known) {
+    known = new Map()
+    barredTogether.set(bodies, known)
+  }
+  let mine = known.get(seats)
+  if (!mine) {
+    mine = []
+    known.set(seats, mine)
+  }
+  const how = (passes ? 1 : 0) + (isPassed ? 2 : 0)
+  let bits = mine[how]
+  if (!bits) {
+    bits = new Int32Array(seats.words)
+    for (const body of bodies) join(bits, barred(seats, body, passes, isPassed))
+    mine[how] = bits
+  }
+  return bits
 }
 
 /** The vessel as the plan shows it. */

@@ -211,7 +211,8 @@ export function inZones(seats: Seats, fits: readonly boolean[]): Int32Array {
   return open
 }
 
-function join(bits: Int32Array, others: Int32Array): void {
+/** Put places into a row of bits. */
+export function join(bits: Int32Array, others: Int32Array): void {
   for (let w = 0; w < bits.length; w++) bits[w]! |= others[w]!
 }
 
