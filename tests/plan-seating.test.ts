@@ -48,7 +48,7 @@ describe('a day of which most stands already', () => {
     }
   }
   const settled = (day: readonly Settling[], give = true): Settling[] => {
-    const vessels = settleIn(grid, [], day, give)
+    const vessels = settleIn(grid, [], day, give)!
     return day.map((d, i) => ({...d, vessels: vessels[i]!, stays: vessels[i] !== null}))
   }
 

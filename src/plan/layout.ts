@@ -46,8 +46,12 @@ export function pastOf(s: number, e: number, s2: number, e2: number): number {
 
 /** The floor itself, on which what is laid out finds its places or does not. */
 export interface TrueFloor {
-  /** How many jobs find no place as they are now laid out. */
-  refused(): number
+  /**
+   * How many jobs find no place as they are now laid out.
+   *
+   * @param most So many may: if there are more, how many is not looked for, and any number above it is returned.
+   */
+  refused(most?: number): number
   /** Keep the places tried last. */
   keep(): void
   /** @returns What brings the places kept now back. */
@@ -1051,7 +1055,8 @@ export class Layout {
       const limit = cost + strict * (violation + UNSEATED * unseated) - heat * Math.log(random())
       let ok = this.judgeWithin(limit, strict)
       if (ok && seating) {
-        const refused = seating.refused()
+        const most = Math.floor((limit - this.cost - strict * this.violation) / (strict * UNSEATED) + 1e-9)
+        const refused = seating.refused(Math.min(n, most))
         ok = this.cost + strict * (this.violation + UNSEATED * refused) <= limit
         if (ok) {
           seating.keep()

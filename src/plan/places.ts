@@ -323,38 +323,50 @@ export interface Settling {
  *
  * @param fixed Vessels already in the oven, which stay where they are.
  * @param give True where the rest may give way to what finds no place so, which takes longer.
- * @returns For each dish its vessels, or null where it found no place.
+ * @param most Dishes that may be left without a place.
+ * @returns For each dish its vessels, or null where it found no place; null for all where more than `most` would find none.
  */
 export function settleIn(
   grid: FloorGrid,
   fixed: readonly Standing[],
   day: readonly Settling[],
   give: boolean,
-): (readonly Standing[] | null)[] {
-  const known = new Map(day.flatMap(({item, vessels}) => (vessels ? [[item, vessels] as const] : [])))
-  const kept = new Map(day.flatMap(({item, vessels, stays}) => (stays && vessels ? [[item, vessels] as const] : [])))
+  most = Number.POSITIVE_INFINITY,
+): (readonly Standing[] | null)[] | null {
+  const known = new Map<ToPlace, readonly Standing[]>()
+  let among = new Map<ToPlace, readonly Standing[]>()
   const inside = fixed.map((vessel) => [vessel])
-  const beside = [...inside, ...kept.values()]
-  let items = day.flatMap(({item}) => (kept.has(item) ? [] : [item])).sort(by(dayOrders[0]!))
-  let best = tryDay(grid, beside, items, 'rows', known)
-  let among = kept
+  const beside: (readonly Standing[])[] = [...inside]
+  let items: ToPlace[] = []
+  for (const {item, vessels, stays} of day) {
+    if (vessels) known.set(item, vessels)
+    if (stays && vessels) {
+      among.set(item, vessels)
+      beside.push(vessels)
+    } else items.push(item)
+  }
+  items.sort(by(dayOrders[0]!))
+  let best = tryDay(grid, beside, items, 'rows', known, most)
   for (const style of ['wall', 'sides'] as const) {
     if (best.refused.length === 0) break
     items = refusedFirst(best.refused, items)
-    const result = tryDay(grid, beside, items, style, known)
+    const result = tryDay(grid, beside, items, style, known, best.refused.length - 1)
     if (result.refused.length < best.refused.length) best = result
   }
-  let all = day.map(({item}) => item).sort(by(dayOrders[0]!))
-  let refused = best.refused
-  for (let i = 0; give && i < gaveWay && best.refused.length > 0; i++) {
-    all = refusedFirst(refused, all)
-    const result = tryDay(grid, inside, all, dayStyles[i]!, known)
-    refused = result.refused
-    if (refused.length < best.refused.length) {
-      best = result
-      among = new Map()
+  if (give && best.refused.length > 0) {
+    let all = day.map(({item}) => item).sort(by(dayOrders[0]!))
+    let {refused} = best
+    for (let i = 0; i < gaveWay && best.refused.length > 0; i++) {
+      all = refusedFirst(refused, all)
+      const result = tryDay(grid, inside, all, dayStyles[i]!, known, best.refused.length - 1)
+      refused = result.refused
+      if (refused.length < best.refused.length) {
+        best = result
+        among = new Map()
+      }
     }
   }
+  if (best.refused.length > most) return null
   return day.map(({item}) => among.get(item) ?? best.placed.get(item) ?? null)
 }
 
@@ -376,6 +388,8 @@ const mended = 12
 const disturbed = 40
 const dayStyles: readonly Style[] = ['rows', 'wall', 'sides', 'rows', 'left']
 
+const NOWHERE: ReadonlyMap<ToPlace, readonly Seat[]> = new Map()
+
 /** Vessels that come and go together, and their outlines on the floor. */
 interface Group {
   readonly from: number
@@ -394,13 +408,15 @@ interface Trial {
  *
  * @param fixed What stands whatever is tried, vessels of the same times together.
  * @param known Places of an earlier plan, taken where they still serve.
+ * @param most Refusals after which the trial is given up.
  */
 function tryDay(
   grid: FloorGrid,
   fixed: readonly (readonly Standing[])[],
   items: readonly ToPlace[],
   style: Style,
-  known: ReadonlyMap<ToPlace, readonly Seat[]> = new Map(),
+  known: ReadonlyMap<ToPlace, readonly Seat[]> = NOWHERE,
+  most = Number.POSITIVE_INFINITY,
 ): Trial {
   // A plan tells places to a tenth of a millimetre: two that touched may lie so much nearer.
   const clear = grid.ground.rules.clearance - 2 * ROUNDED
@@ -447,6 +463,7 @@ function tryDay(
     }
     if (chosen.length < item.count) {
       refused.push(item)
+      if (refused.length > most) break
       continue
     }
     const mine = chosen.map((c, i) => standingAt(item, i, c))

@@ -44,7 +44,7 @@ export class Seating implements TrueFloor {
     this.#trial = this.#seats
   }
 
-  refused(): number {
+  refused(most = Number.POSITIVE_INFINITY): number {
     const {layout, jobs} = this
     const trial = jobs.map((job, u) => (layout.placed[u] ? this.#as(job, u) : null))
     if (trial.every((seat, u) => seat === this.#seats[u])) {
@@ -59,7 +59,8 @@ export class Seating implements TrueFloor {
       const seat = this.#seats[u] ?? null
       return {item: trial[u]!.item, vessels: seat?.vessels ?? null, stays: !anew && trial[u] === seat}
     })
-    const placed = settleIn(this.grid, fixed, day, this.#calls++ % SELDOM === 0)
+    const placed = settleIn(this.grid, fixed, day, this.#calls++ % SELDOM === 0, most)
+    if (!placed) return most + 1
     let count = 0
     asked.forEach((u, i) => {
       const vessels = placed[i]!
