@@ -230,11 +230,11 @@ const dayOrders: readonly Order[] = [
 ]
 
 /** An order in which no two are alike. */
-function by(order: Order): Order {
-  return (a, b) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first
+function by(order: Order): (a: Asked, b: Asked) => number {
+  return ({item: a}, {item: b}) => order(a, b) || a.from - b.from || compare(a.dish.id, b.dish.id) || a.first - b.first
 }
 
-function refusedFirst(refused: readonly ToPlace[], items: readonly ToPlace[]): ToPlace[] {
+function refusedFirst<A>(refused: readonly A[], items: readonly A[]): A[] {
   return [...refused, ...items.filter((item) => !refused.includes(item))]
 }
 
@@ -263,25 +263,30 @@ export function placeDay(
 ): {placed: Standing[]; refused: ToPlace[]} {
   let best: Trial | null = null
   const inside = fixed.map((vessel) => [vessel])
-  const told = ({placed, refused}: Trial): {placed: Standing[]; refused: ToPlace[]} => {
-    for (const mine of placed.values()) bodiesAt.get(mine)?.forEach((body, i) => void bodyAt.set(mine[i]!, body))
-    return {placed: [...placed.values()].flat(), refused}
-  }
+  const told = ({placed, refused}: Trial): {placed: Standing[]; refused: ToPlace[]} => ({
+    placed: [...placed].flatMap(([{item}, bodies]) => standingOn(item, bodies)),
+    refused: refused.map(({item}) => item),
+  })
   // A day planned again has its places: it is soon seen whether they will do, and the plan can move instead.
   const again = known.size > 0
   if (again) {
     // Where each was meant to stand comes first: a day planned again should not be laid out anew. What finds no place is given one
     // before the others, which then keep theirs where they still can.
-    let items = [...day].sort((a, b) => (known.has(b) ? 1 : 0) - (known.has(a) ? 1 : 0) || dayOrders[0]!(a, b) || a.from - b.from)
+    let items = day
+      .map((item): Asked => ({item, vessels: known.get(item) ?? null}))
+      .sort(
+        (a, b) => (b.vessels ? 1 : 0) - (a.vessels ? 1 : 0) || dayOrders[0]!(a.item, b.item) || a.item.from - b.item.from,
+      )
     for (let i = 0; i < mended; i++) {
-      const result = tryDay(grid, inside, items, dayStyles[i % dayStyles.length]!, known)
+      const result = tryDay(grid, inside, items, dayStyles[i % dayStyles.length]!)
       if (result.refused.length === 0) return told(result)
       if (!best || result.refused.length < best.refused.length) best = result
       items = refusedFirst(result.refused, items)
     }
   }
+  const asked = day.map((item): Asked => ({item, vessels: null}))
   for (const order of dayOrders) {
-    let items = [...day].sort(by(order))
+    let items = [...asked].sort(by(order))
     for (const style of dayStyles) {
       const result = tryDay(grid, inside, items, style)
       if (result.refused.length === 0) return told(result)
@@ -293,8 +298,9 @@ export function placeDay(
   const random = generator(97)
   const pick = (k: number): number => Math.floor(random() * k)
   for (let i = 0; i < disturbed && best; i++) {
-    const refused = best.refused
-    const rest = day.filter((item) => !refused.includes(item))
+    const out: ReadonlySet<ToPlace> = new Set(best.refused.map(({item}) => item))
+    const refused = asked.filter(({item}) => out.has(item))
+    const rest = asked.filter(({item}) => !out.has(item))
     rest.sort(by(dayOrders[i % dayOrders.length]!))
     for (let swap = 0; swap < 3 && rest.length > 1; swap++) {
       const a = pick(rest.length)
@@ -311,9 +317,14 @@ export function placeDay(
   return best ? told(best) : {placed: [], refused: []}
 }
 
-/** A dish of a day of which most stands already: where its vessels stand, and whether they still serve as they stand. */
-export interface Settling {
+/** A dish to be given its places, and where its vessels stood before. */
+interface Asked {
   readonly item: ToPlace
+  readonly vessels: readonly Seat[] | null
+}
+
+/** A dish of a day of which most stands already: where its vessels stand, and whether they still serve as they stand. */
+export interface Settling extends Asked {
   readonly vessels: readonly Standing[] | null
   readonly stays: boolean
 }
@@ -333,49 +344,49 @@ export function settleIn(
   give: boolean,
   most = Number.POSITIVE_INFINITY,
 ): (readonly Standing[] | null)[] | null {
-  const known = new Map<ToPlace, readonly Standing[]>()
-  let among = new Map<ToPlace, readonly Standing[]>()
   const inside = fixed.map((vessel) => [vessel])
   const beside: (readonly Standing[])[] = [...inside]
-  let items: ToPlace[] = []
-  for (const {item, vessels, stays} of day) {
-    if (vessels) known.set(item, vessels)
-    if (stays && vessels) {
-      among.set(item, vessels)
-      beside.push(vessels)
-    } else items.push(item)
-  }
+  let items: Asked[] = []
+  for (const each of day)
+    if (each.stays && each.vessels) beside.push(each.vessels)
+    else items.push(each)
   items.sort(by(dayOrders[0]!))
-  let best = tryDay(grid, beside, items, 'rows', known, most)
+  let best = tryDay(grid, beside, items, 'rows', most)
   for (const style of ['wall', 'sides'] as const) {
     if (best.refused.length === 0) break
     items = refusedFirst(best.refused, items)
-    const result = tryDay(grid, beside, items, style, known, best.refused.length - 1)
+    const result = tryDay(grid, beside, items, style, best.refused.length - 1)
     if (result.refused.length < best.refused.length) best = result
   }
+  let gave = false
   if (give && best.refused.length > 0) {
-    let all = day.map(({item}) => item).sort(by(dayOrders[0]!))
+    let all: Asked[] = [...day].sort(by(dayOrders[0]!))
     let {refused} = best
     for (let i = 0; i < gaveWay && best.refused.length > 0; i++) {
       all = refusedFirst(refused, all)
-      const result = tryDay(grid, inside, all, dayStyles[i]!, known, best.refused.length - 1)
+      const result = tryDay(grid, inside, all, dayStyles[i]!, best.refused.length - 1)
       refused = result.refused
       if (refused.length < best.refused.length) {
         best = result
-        among = new Map()
+        gave = true
       }
     }
   }
   if (best.refused.length > most) return null
-  return day.map(({item}) => among.get(item) ?? best.placed.get(item) ?? null)
+  return day.map((each) => {
+    if (!gave && each.stays && each.vessels) return each.vessels
+    const bodies = best.placed.get(each)
+    return bodies ? standingOn(each.item, bodies) : null
+  })
 }
 
 /** Stand the vessels of one dish beside what stands, none of which is moved; null where they find no place. */
 export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPlace): readonly Standing[] | null {
   const inside = fixed.map((vessel) => [vessel])
+  const asked: Asked = {item, vessels: null}
   for (const style of dayStyles) {
-    const placed = tryDay(grid, inside, [item], style).placed.get(item)
-    if (placed) return placed
+    const bodies = tryDay(grid, inside, [asked], style).placed.get(asked)
+    if (bodies) return standingOn(item, bodies)
   }
   return null
 }
@@ -388,90 +399,114 @@ const mended = 12
 const disturbed = 40
 const dayStyles: readonly Style[] = ['rows', 'wall', 'sides', 'rows', 'left']
 
-const NOWHERE: ReadonlyMap<ToPlace, readonly Seat[]> = new Map()
-
 /** Vessels that come and go together, and their outlines on the floor. */
 interface Group {
   readonly from: number
   readonly to: number
   readonly bodies: readonly Body[]
+  /** It stood before this trial, and will be asked for again. */
+  readonly stood: boolean
 }
 
-/** What a trial came to: the vessels of each dish that found its places, and the dishes that did not. */
+/** What a trial came to: the places of each dish that found them, and the dishes that did not. */
 interface Trial {
-  readonly placed: ReadonlyMap<ToPlace, readonly Standing[]>
-  readonly refused: ToPlace[]
+  readonly placed: ReadonlyMap<Asked, readonly Body[]>
+  readonly refused: Asked[]
 }
 
 /**
- * Give the vessels of some dishes their places, one dish after another.
+ * Give the vessels of some dishes their places, one dish after another: those where they stood before, where these still serve.
  *
  * @param fixed What stands whatever is tried, vessels of the same times together.
- * @param known Places of an earlier plan, taken where they still serve.
  * @param most Refusals after which the trial is given up.
  */
 function tryDay(
   grid: FloorGrid,
   fixed: readonly (readonly Standing[])[],
-  items: readonly ToPlace[],
+  items: readonly Asked[],
   style: Style,
-  known: ReadonlyMap<ToPlace, readonly Seat[]> = NOWHERE,
   most = Number.POSITIVE_INFINITY,
 ): Trial {
-  // A plan tells places to a tenth of a millimetre: two that touched may lie so much nearer.
-  const clear = grid.ground.rules.clearance - 2 * ROUNDED
-  const placed = new Map<ToPlace, readonly Standing[]>()
-  const refused: ToPlace[] = []
+  const placed = new Map<Asked, readonly Body[]>()
+  const refused: Asked[] = []
   const groups: Group[] = []
   for (const vessels of fixed) {
     const [one] = vessels
-    if (one) groups.push({from: one.from, to: one.to, bodies: bodiesOf(vessels, one.vessel)})
+    if (one) groups.push({from: one.from, to: one.to, bodies: bodiesOf(vessels, one.vessel), stood: true})
   }
-  for (const item of items) {
-    const seats = seatsOf(grid, item.dish.vessel)
-    // What shares its time, and who passes whom: `passes`, it is carried in or out while the other stands; `isPassed`, the other is.
-    const near: {bodies: readonly Body[]; passes: boolean; isPassed: boolean}[] = []
-    for (const {from, to, bodies} of groups)
-      if (from < item.to && item.from < to)
-        near.push({bodies, passes: from < item.from || item.to < to, isPassed: item.from < from || to < item.to})
-    const free = (c: Body): boolean =>
-      item.fits[zoneAt(grid, c.y)] &&
-      near.every(({bodies, passes, isPassed}) =>
-        bodies.every(
-          (body) =>
-            gap(c, body) >= clear &&
-            !(passes && blocks(grid.ground, body, c, 2 * ROUNDED)) &&
-            !(isPassed && blocks(grid.ground, c, body, 2 * ROUNDED)),
-        ),
-      )
-    const meant = known.get(item)
-    const before = meant && bodiesOf(meant, item.dish.vessel)
-    let chosen: readonly Body[]
-    if (before !== undefined && before.length === item.count && before.every(free)) chosen = before
-    else {
-      const open = inZones(seats, item.fits)
-      for (const {bodies, passes, isPassed} of near) strike(open, barredByAll(seats, bodies, passes, isPassed))
-      const found: Body[] = []
-      for (const i of candidates(seats, open, style, item.where, item.count)) {
-        if (found.length === item.count) break
-        if (!isSet(open, i)) continue
-        const c = seats.bodies[i]!
-        found.push(c)
-        if (found.length < item.count) strike(open, barred(seats, c, false, false))
-      }
-      chosen = found
-    }
-    if (chosen.length < item.count) {
-      refused.push(item)
+  for (const asked of items) {
+    const {item, vessels} = asked
+    const before = vessels ? bodiesOf(vessels, item.dish.vessel) : null
+    const bodies =
+      before?.length === item.count && before.every((body) => serves(grid, groups, item, body))
+        ? before
+        : seatsAmong(grid, groups, item, style)
+    if (bodies) {
+      placed.set(asked, bodies)
+      groups.push({from: item.from, to: item.to, bodies, stood: false})
+    } else {
+      refused.push(asked)
       if (refused.length > most) break
-      continue
     }
-    const mine = chosen.map((c, i) => standingAt(item, i, c))
-    bodiesAt.set(mine, chosen)
-    placed.set(item, mine)
-    groups.push({from: item.from, to: item.to, bodies: chosen})
   }
   return {placed, refused}
+}
+
+/** True where the one is carried in or out while the other stands. */
+function passesBy(one: Timed, other: Timed): boolean {
+  return other.from < one.from || one.to < other.to
+}
+
+type Timed = Pick<ToPlace, 'from' | 'to'>
+
+/** True where a body of a dish can stand among what stands at its time. */
+function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: Body): boolean {
+  if (!item.fits[zoneAt(grid, body.y)]) return false
+  // A plan tells places to a tenth of a millimetre: two that touched may lie so much nearer.
+  const clear = grid.ground.rules.clearance - 2 * ROUNDED
+  for (const group of groups) {
+    if (group.from >= item.to || item.from >= group.to) continue
+    const passes = passesBy(item, group)
+    const isPassed = passesBy(group, item)
+    for (const other of group.bodies)
+      if (
+        gap(body, other) < clear ||
+        (passes && blocks(grid.ground, other, body, 2 * ROUNDED)) ||
+        (isPassed && blocks(grid.ground, body, other, 2 * ROUNDED))
+      )
+        return false
+  }
+  return true
+}
+
+/** Places for the vessels of a dish among what stands at its time; null where there are not enough. */
+function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, style: Style): Body[] | null {
+  const seats = seatsOf(grid, item.dish.vessel)
+  const open = inZones(seats, item.fits)
+  for (const group of groups) {
+    if (group.from >= item.to || item.from >= group.to) continue
+    const passes = passesBy(item, group)
+    const isPassed = passesBy(group, item)
+    if (group.stood) strike(open, barredByAll(seats, group.bodies, passes, isPassed))
+    else for (const other of group.bodies) strike(open, barred(seats, other, passes, isPassed))
+  }
+  const found: Body[] = []
+  for (const i of candidates(seats, open, style, item.where, item.count)) {
+    if (!isSet(open, i)) continue
+    const c = seats.bodies[i]!
+    found.push(c)
+    if (found.length === item.count) return found
+    strike(open, barred(seats, c, false, false))
+  }
+  return null
+}
+
+/** The vessels of a dish on their places. */
+function standingOn(item: ToPlace, bodies: readonly Body[]): Standing[] {
+  const vessels = bodies.map((body, i) => standingAt(item, i, body))
+  bodiesAt.set(vessels, bodies)
+  for (const [i, vessel] of vessels.entries()) bodyAt.set(vessel, bodies[i]!)
+  return vessels
 }
 
 const bodyAt = new WeakMap<Seat, Body>()
