@@ -482,7 +482,7 @@ function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: 
 /** Places for the vessels of a dish among what stands at its time; null where there are not enough. */
 function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, style: Style): Body[] | null {
   const seats = seatsOf(grid, item.dish.vessel)
-  const open = inZones(seats, item.fits)
+  const open = inZones(seats, item.fits, seats.scratch)
   for (const group of groups) {
     if (group.from >= item.to || item.from >= group.to) continue
     const passes = passesBy(item, group)

@@ -46,19 +46,35 @@ export class Seating implements TrueFloor {
 
   refused(most = Number.POSITIVE_INFINITY): number {
     const {layout, jobs} = this
-    const trial = jobs.map((job, u) => (layout.placed[u] ? this.#as(job, u) : null))
-    if (trial.every((seat, u) => seat === this.#seats[u])) {
+    const trial: (Seated | null)[] = []
+    let same = true
+    let anew = false
+    for (const [u, job] of jobs.entries()) {
+      const seat = layout.placed[u] ? this.#as(job, u) : null
+      trial.push(seat)
+      if (seat === this.#seats[u]) continue
+      same = false
+      // Drawn at another time, what is in the oven already bars other ways, and whoever stands is looked at anew.
+      if (job.since !== null) anew = true
+    }
+    if (same) {
       this.#trial = this.#seats
       return 0
     }
-    // Drawn at another time, what is in the oven already bars other ways, and whoever stands is looked at anew.
-    const anew = jobs.some(({since}, u) => since !== null && trial[u] !== this.#seats[u])
-    const fixed = jobs.flatMap(({since}, u) => (since === null ? [] : (trial[u]?.vessels ?? [])))
-    const asked = jobs.flatMap(({since}, u) => (since === null && trial[u] ? [u] : []))
-    const day = asked.map((u): Settling => {
+    const fixed: Standing[] = []
+    const asked: number[] = []
+    const day: Settling[] = []
+    for (const [u, {since}] of jobs.entries()) {
+      const meant = trial[u]
+      if (!meant) continue
+      if (since !== null) {
+        fixed.push(...meant.vessels)
+        continue
+      }
       const seat = this.#seats[u] ?? null
-      return {item: trial[u]!.item, vessels: seat?.vessels ?? null, stays: !anew && trial[u] === seat}
-    })
+      asked.push(u)
+      day.push({item: meant.item, vessels: seat?.vessels ?? null, stays: !anew && meant === seat})
+    }
     const placed = settleIn(this.grid, fixed, day, this.#calls++ % SELDOM === 0, most)
     if (!placed) return most + 1
     let count = 0

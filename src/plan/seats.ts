@@ -32,6 +32,8 @@ export interface Seats {
   readonly bodies: readonly Body[]
   readonly rows: Rows
   readonly words: number
+  /** Room for one row of bits. */
+  readonly scratch: Int32Array
   /** Those in the back, the middle and the mouth. */
   readonly zones: readonly Int32Array[]
   /** Those that a body bars, by who is carried past whom: the same few bodies come again and again. */
@@ -201,12 +203,16 @@ function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
     hy: each((b) => b.hy),
     round: f.shape === 'circle',
   }
-  return {grid, bodies, rows: lines, words, zones, barred: new Map(), orders: new Map(), ranks: new Map()}
+  return {grid, bodies, rows: lines, words, scratch: new Int32Array(words), zones, barred: new Map(), orders: new Map(), ranks: new Map()}
 }
 
-/** The places in the parts of the floor whose heat is right. */
-export function inZones(seats: Seats, fits: readonly boolean[]): Int32Array {
-  const open = new Int32Array(seats.words)
+/**
+ * The places in the parts of the floor whose heat is right.
+ *
+ * @param open Where they are written; `seats.scratch` where they are not kept, since making rows of bits costs more than filling them.
+ */
+export function inZones(seats: Seats, fits: readonly boolean[], open: Int32Array = new Int32Array(seats.words)): Int32Array {
+  open.fill(0)
   for (let z = 0; z < 3; z++) if (fits[z]) join(open, seats.zones[z]!)
   return open
 }
