@@ -97,6 +97,9 @@ export class Layout {
 
   readonly #base: Float64Array
   readonly #drop: Float64Array[]
+  /** From where each job's pull is reckoned from `FAR` ticks after it on: no more than `#lag` from where it is set in. */
+  readonly #far: Int32Array
+  #lag = 0
   readonly #gives: Float64Array
   /** A part's temperature from the mean's: four of either a job, the last for what stands across. */
   readonly #scale: Float64Array
@@ -190,6 +193,7 @@ export class Layout {
     this.s = new Int32Array(n)
     this.e = new Int32Array(n)
     this.w = new Uint8Array(n)
+    this.#far = new Int32Array(n)
     this.hold = new Uint8Array(n)
     this.placed = new Uint8Array(n)
     this.#base = new Float64Array(ticks)
@@ -330,11 +334,22 @@ export class Layout {
     if (this.#fixed[u]) return
     const s = this.s[u]!
     if (s < this.#changed) this.#changed = s
+    if (sign < 0) this.#far[u] = s
+    else this.#catchUp(u)
     const drop = this.#drop[u]!
     const T = this.celsius
     const m = Math.min(drop.length, this.ticks - s)
     const gives = sign * this.#gives[s]!
     for (let i = 1, k = s + 1; i < m; i++, k++) T[k] = T[k]! + gives * drop[i]!
+  }
+
+  /** Let what a job takes long afterwards follow it to where it is set in now. */
+  #catchUp(u: number): void {
+    const s = this.s[u]!
+    const far = this.#far[u]!
+    if (s === far) return
+    this.#far[u] = s
+    this.#repull(u, far, s, far + FAR, this.ticks)
   }
 
   set(u: number, s: number, w: number): void {
@@ -357,22 +372,35 @@ export class Layout {
   /** Set a placed job in at another tick: its pull is taken off there and put on here in one pass. */
   #move(u: number, to: number): void {
     const from = this.s[u]!
+    const far = this.#far[u]!
+    this.s[u] = to
+    this.#stale[u] = 1
+    if (Math.min(from, to) < this.#changed) this.#changed = Math.min(from, to)
+    if (Math.abs(to - far) <= this.#lag) {
+      this.#repull(u, from, to, 0, far + FAR)
+      return
+    }
+    if (from !== far) this.#repull(u, far, from, far + FAR, this.ticks)
+    this.#far[u] = to
+    this.#repull(u, from, to, 0, this.ticks)
+  }
+
+  /** Between two ticks, take a job's pull off as it was from one set-in, and put it on as from another. */
+  #repull(u: number, from: number, to: number, first: number, last: number): void {
     const drop = this.#drop[u]!
     const T = this.celsius
     const off = this.#gives[from]!
     const on = this.#gives[to]!
-    const lo = Math.min(from, to)
     const both = Math.max(from, to)
-    const end = Math.min(this.ticks, lo + drop.length)
-    const first = from < to ? off : -on
-    for (let k = lo + 1, i = 1; k <= both && k < end; k++, i++) T[k] = T[k]! + first * drop[i]!
-    for (let k = both + 1, i = k - from, j = k - to; k < end; k++, i++, j++) T[k] = T[k]! + off * drop[i]! - on * drop[j]!
-    const last = Math.min(this.ticks, both + drop.length)
-    const second = from < to ? -on : off
-    for (let k = Math.max(end, both + 1), i = k - both; k < last; k++, i++) T[k] = T[k]! + second * drop[i]!
-    this.s[u] = to
-    this.#stale[u] = 1
-    if (lo < this.#changed) this.#changed = lo
+    const lo = Math.min(from, to)
+    const end = Math.min(last, this.ticks, lo + drop.length)
+    const one = from < to ? off : -on
+    for (let k = Math.max(first, lo + 1), i = k - lo; k <= both && k < end; k++, i++) T[k] = T[k]! + one * drop[i]!
+    for (let k = Math.max(first, both + 1), i = k - from, j = k - to; k < end; k++, i++, j++)
+      T[k] = T[k]! + off * drop[i]! - on * drop[j]!
+    const rest = Math.min(last, this.ticks, both + drop.length)
+    const other = from < to ? -on : off
+    for (let k = Math.max(first, end, both + 1), i = k - both; k < rest; k++, i++) T[k] = T[k]! + other * drop[i]!
   }
 
   /** Set a job in at a clock time, min after midnight; across the floor where it is too much for that part of it. */
@@ -897,11 +925,14 @@ export class Layout {
     readonly moves?: 'small'
     /** The true floor, where what it refuses is to be paid for. */
     readonly seating?: TrueFloor
+    /** Another layout is wanted, better or not: the best of the second half is returned, not what it began with. */
+    readonly anew?: boolean
   }): {laid: Laid[]; lit: number; cost: number; violation: number} {
     const {n} = this
     const random = generator(options.seed)
     const pick = (k: number): number => Math.floor(random() * k)
     const movable = Array.from({length: n}, (_, u) => u).filter((u) => !this.#fixed[u] && !this.#barred[u] && this.possible(u))
+    this.#lag = LAG
     this.recompute()
     this.judge()
     const price = (strict: number): number => this.cost + strict * this.violation
@@ -912,9 +943,13 @@ export class Layout {
     const bestIn = Uint8Array.from(this.placed)
     let bestLit = this.lit
     let bestPrice = price(hard)
-    if (movable.length === 0) return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
+    if (movable.length === 0) {
+      this.#lag = 0
+      return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
+    }
     const oldS = new Int32Array(n)
     const oldW = new Uint8Array(n)
+    const oldFar = new Int32Array(n)
     const oldHold = new Uint8Array(n)
     const oldIn = new Uint8Array(n)
     const changed: number[] = []
@@ -923,6 +958,7 @@ export class Layout {
       changed.push(u)
       oldS[u] = this.s[u]!
       oldW[u] = this.w[u]!
+      oldFar[u] = this.#far[u]!
       oldHold[u] = this.hold[u]!
       oldIn[u] = this.placed[u]!
     }
@@ -942,7 +978,7 @@ export class Layout {
     const seating = options.seating
     let unseated = seating ? seating.refused() : 0
     seating?.keep()
-    bestPrice += hard * UNSEATED * unseated
+    bestPrice = options.anew ? Number.POSITIVE_INFINITY : bestPrice + hard * UNSEATED * unseated
     let bestSeats = seating?.save()
     const cooling = (options.cool / options.heat) ** (1 / options.rounds)
     let heat = options.heat
@@ -1066,7 +1102,7 @@ export class Layout {
       if (ok) {
         remember()
         const now = cost + hard * (violation + UNSEATED * unseated)
-        if (now < bestPrice - 1e-9) {
+        if (now < bestPrice - 1e-9 && (!options.anew || 2 * round >= options.rounds)) {
           bestSeats = seating?.save()
           bestPrice = now
           bestLit = this.lit
@@ -1077,6 +1113,7 @@ export class Layout {
         }
       } else {
         for (const v of changed) {
+          this.#far[v] = oldFar[v]!
           this.hold[v] = oldHold[v]!
           this.s[v] = oldS[v]!
           this.w[v] = oldW[v]!
@@ -1101,6 +1138,7 @@ export class Layout {
     this.hold.set(bestHold)
     this.placed.set(bestIn)
     bestSeats?.()
+    this.#lag = 0
     this.recompute()
     this.judge()
     return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
@@ -1382,6 +1420,12 @@ const SEATS = 20
 /** All of the floor; no whole number, as `cost`. */
 const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
+/**
+ * While annealing, what a load takes from the curve eight hours on follows its set-in in steps of half an hour only: it changes by about
+ * a thousandth of a degree a tick there, and is most of the work of a small move.
+ */
+const FAR = 96
+const LAG = 6
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8
 const EASY = 0.4

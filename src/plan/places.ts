@@ -274,9 +274,7 @@ export function placeDay(
     // before the others, which then keep theirs where they still can.
     let items = day
       .map((item): Asked => ({item, vessels: known.get(item) ?? null}))
-      .sort(
-        (a, b) => (b.vessels ? 1 : 0) - (a.vessels ? 1 : 0) || dayOrders[0]!(a.item, b.item) || a.item.from - b.item.from,
-      )
+      .sort((a, b) => (b.vessels ? 1 : 0) - (a.vessels ? 1 : 0) || dayOrders[0]!(a.item, b.item) || a.item.from - b.item.from)
     for (let i = 0; i < mended; i++) {
       const result = tryDay(grid, inside, items, dayStyles[i % dayStyles.length]!)
       if (result.refused.length === 0) return told(result)

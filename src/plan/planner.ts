@@ -71,6 +71,8 @@ export interface Settled {
   readonly unplaced: readonly {readonly job: Job; readonly why: 'floor' | 'time'}[]
   /** The same with its range and with all that each dish might have done, where it is told without. */
   readonly whole?: () => Settled
+  /** The same made cheaper, where that has not been tried. */
+  readonly polished?: () => Settled
 }
 
 /**
@@ -295,88 +297,137 @@ function settleLoaded(
   // A fire on which fewer dishes could be set in at all than on another need not be looked at.
   const able = layouts.map((layout) => jobs.filter((_, u) => layout.possible(u)).length)
   const most = Math.max(...able)
-  const looks = problem.firings.flatMap((option, index) => {
+  const looks: Look[] = problem.firings.flatMap((option, index) => {
     if (able[index]! < most) return []
     const layout = layouts[index]!
     layout.begin()
     follow(layout, jobs, curveOf(option.forecast, ambient))
-    const short = given === null ? 300 + 25 * n : 200 + 30 * n
-    const found = layout.anneal({
-      rounds: Math.min(6000, short),
-      heat: given === null ? 40 : 4,
-      cool: 1,
-      seed: 11,
-      firstLit: first,
-      lastLit: last,
-      strict: [2, 12],
-    })
-    tick(0.1 + (0.3 * (index + 1)) / problem.firings.length)
-    return [{option, index, layout, price: found.cost + SOFT * found.violation}]
+    return [{option, index, layout, price: Number.POSITIVE_INFINITY}]
   })
+  const light = {first, last}
+  tick(0.1)
+  if (given === null) lookAround(looks, n, light)
+  else for (const look of looks) lookAt(look, {...light, rounds: 200 + 30 * n, heat: 4, seed: 11, strict: [2, 12]})
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
+  tick(0.4)
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
-  const contenders = looks.filter((l, i) => i === 0 || (full && i < 3 && l.price < 2 * looks[0]!.price + 60))
+  const contenders = looks.filter((l, i) => i === 0 || (full && i < CONTENDERS && l.price < 2 * looks[0]!.price + 60))
+  const many = full && given === null ? (n > LARGE ? 2 : 3) : 1
   const laid = contenders.map((look, i) => {
-    const roads = layOut(look.layout, {first, last}, full && i === 0 ? 2 : 1)
+    const begun = {laid: look.layout.snapshot(), lit: look.layout.lit, cost: look.layout.cost, violation: look.layout.violation}
+    const some = [...(given === null ? [roadOf(begun)] : []), ...layOut(look.layout, light, i === 0 ? many : 1)]
+    some.sort((a, b) => a.price - b.price)
     tick(0.4 + (0.1 * (i + 1)) / contenders.length)
-    return {look, roads}
+    return {look, roads: some}
   })
   laid.sort((a, b) => a.roads[0]!.price - b.roads[0]!.price || a.look.index - b.look.index)
   const roads = laid.flatMap(({look, roads: some}, i) => {
     const least = laid[0]!.roads[0]!
     // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
     const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
-    if (i > 0 && some[0]!.price > limit) return []
-    return (full && given === null ? layOutMore(look.layout, {first, last}, some, i === 0 ? 1 : 0) : some).map((road) => ({
-      look,
-      road,
-    }))
+    return i > 0 && some[0]!.price > limit ? [] : some.map((road) => ({look, road}))
   })
   const byPrice = (): unknown => roads.sort((a, b) => a.road.price - b.road.price)
-  byPrice()
-  if (full && given === null && roads[0]!.road.violation > 1 && roads[0]!.road.violation <= OVERFULL)
-    // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
-    for (const {look, roads: some} of laid.slice(0, 2)) {
+  // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
+  const lookLonger = (): (typeof roads)[number][] =>
+    laid.slice(0, 2).flatMap(({look, roads: some}) => {
+      look.layout.startAgain(curveOf(look.option.forecast, ambient))
       look.layout.spendInHand()
       look.layout.restore(some[0]!.laid, some[0]!.lit)
-      roads.push(...layOut(look.layout, {first, last}, 3, 83, 3).map((road) => ({look, road})))
-    }
+      return layOut(look.layout, light, 3, 83, 3).map((road) => ({look, road}))
+    })
+  byPrice()
+  const longer = full && given === null && roads[0]!.road.violation > 1 && roads[0]!.road.violation <= OVERFULL
+  if (longer) roads.push(...lookLonger())
   byPrice()
   const overfull = roads[0]!.road.violation > OVERFULL
   if (overfull) {
     // More than the oven holds: what to leave out is part of the search.
     const [{look, road}] = roads as [(typeof roads)[number]]
     look.layout.restore(road.laid, road.lit)
-    const rounds = 2 * earnest(n)
-    const less = look.layout.anneal({...freely({first, last}), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04})
+    const rounds = 4 * earnest(n)
+    const less = look.layout.anneal({...freely(light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04})
     roads.unshift({look, road: roadOf(less)})
   }
   tick(0.55)
-  // Annealing that found nothing better ends where it began, which is no other road.
-  const distinct = roads.filter(
-    (r, i) => !roads.slice(0, i).some((o) => o.look === r.look && Math.abs(o.road.price - r.road.price) < 1e-6),
-  )
-  let best: Settled | null = asBefore?.settled ?? null
+  let best = asBefore?.settled ?? null
   const tries = full && given === null ? 8 : 2
   const budget = {passes: full && given === null ? 28 : 10}
-  for (const [i, {look, road}] of distinct.entries()) {
-    if (i >= (overfull ? Math.min(OVERFULL_TRIES, tries) : tries) || (i > 0 && budget.passes <= 0)) break
-    if (best && best.unplaced.length === 0 && (i >= 2 || road.price > 0.97 * best.total)) break
-    look.layout.startAgain(curveOf(look.option.forecast, ambient))
-    look.layout.restore(road.laid, road.lit)
-    if (given === null) look.layout.lightLater(last)
-    const settled = agree(problem, grid, jobs, look, simulate, {first, last}, budget)
-    if (!settled) continue
-    best = better(best, settled)
-    tick(0.55 + (0.3 * (i + 1)) / tries)
+  const walk = (some: readonly (typeof roads)[number][]): void => {
+    // Annealing that found nothing better may end where it began, which is no other road.
+    const distinct = some.filter(
+      (r, i) => !some.slice(0, i).some((o) => o.look === r.look && Math.abs(o.road.price - r.road.price) < 1e-6),
+    )
+    for (const [i, {look, road}] of distinct.entries()) {
+      if (i >= (overfull ? Math.min(OVERFULL_TRIES, tries) : tries) || (i > 0 && budget.passes <= 0)) break
+      if (best && best.unplaced.length === 0 && (i > many || road.price > NEARLY * best.total)) break
+      look.layout.startAgain(curveOf(look.option.forecast, ambient))
+      look.layout.restore(road.laid, road.lit)
+      if (given === null) look.layout.lightLater(last)
+      const settled = agree(problem, grid, jobs, look, simulate, light, budget)
+      if (!settled) continue
+      best = better(best, settled)
+      tick(0.55 + (0.25 * (i + 1)) / tries)
+    }
   }
+  walk(roads)
+  if (full && given === null && !longer && !overfull && best!.unplaced.length > 0) {
+    budget.passes = Math.max(budget.passes, 14)
+    walk(lookLonger().sort((a, b) => a.road.price - b.road.price))
+  }
+  if (best!.polished) best = better(best, best!.polished())
   if (given !== null && !asBefore && best!.unplaced.length > 0) {
     // Far off as it is, the plan in hand may yet keep more.
-    const kept = inHand(problem, grid, jobs, layoutOf, simulate, {first, last}, Number.POSITIVE_INFINITY)
+    const kept = inHand(problem, grid, jobs, layoutOf, simulate, light, Number.POSITIVE_INFINITY)
     if (kept) best = better(best, kept.settled)
   }
   return best!
+}
+
+/** Fires laid out in earnest, and jobs from which on a day is large, and fewer roads are tried. */
+const CONTENDERS = 3
+const LARGE = 20
+/** How much dearer than the best plan a road may look and still be tried: curve and floor often come out cheaper than they looked. */
+const NEARLY = 1.1
+
+/** One fire, and the day laid out on it so far. */
+interface Look {
+  readonly option: FiringOption
+  readonly index: number
+  readonly layout: Layout
+  price: number
+}
+
+/** Of how many fires one looks at further, how much longer than the first look, and how much dearer than the best they may be. */
+const RUNGS = [
+  {most: Number.POSITIVE_INFINITY, longer: 1, times: Number.POSITIVE_INFINITY},
+  {most: 5, longer: 1, times: 5},
+  {most: 3, longer: 2, times: 3},
+  {most: 3, longer: 4, times: 2},
+] as const
+
+/**
+ * Look at every fire shortly, and at the better ones again and again, each time fewer of them and for longer (successive halving: Jamieson
+ * & Talwalkar, AISTATS 2016): a short look alone often takes the wrong fire.
+ */
+function lookAround(looks: Look[], n: number, light: Light): void {
+  let left = looks
+  for (const [rung, {most, longer, times}] of RUNGS.entries()) {
+    const dearest = times * left[0]!.price + 60
+    left = left.slice(0, most).filter((l, i) => i === 0 || !(l.price > dearest))
+    for (const look of left)
+      lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed: 11 + rung, strict: [2, rung === 0 ? 12 : 30]})
+    left.sort((a, b) => a.price - b.price || a.index - b.index)
+  }
+}
+
+function lookAt(
+  look: Look,
+  {first, last, ...how}: Light & {rounds: number; heat: number; seed: number; strict: readonly [number, number]},
+): void {
+  const found = look.layout.anneal({firstLit: first, lastLit: last, cool: 1, ...how})
+  look.price = found.cost + SOFT * found.violation
 }
 
 /** Price of a broken limit when roads are compared: small breaks most often mend when curve and floor are looked at closely. */
@@ -407,7 +458,7 @@ interface Road {
 
 /** Judgements of one annealing in earnest. */
 function earnest(n: number): number {
-  return Math.min(1500 + 220 * n, Math.ceil(600000 / Math.max(1, n)))
+  return Math.min(900 + 130 * n, Math.ceil(85000 / Math.max(1, n)))
 }
 
 type Light = {readonly first: number; readonly last: number}
@@ -442,42 +493,13 @@ function layOut(layout: Layout, light: Light, starts: number, seed = 23, longer 
           heat,
           seed: seed + i,
           strict: lit ? [10, 30] : [2, 30],
+          anew: !lit,
         }),
       ),
     )
     if (lit && found[i]!.violation < 1e-6) break
   }
   return found.sort((a, b) => a.price - b.price)
-}
-
-/** How near the second best beginning should come to the best, and how many more are made for it. */
-const UNSURE = {times: 1.04, most: 6} as const
-
-/**
- * Look longer at a fire that has come far: more beginnings, and the best annealed again from less and less heat.
- *
- * @param found What `layOut` found.
- */
-function layOutMore(layout: Layout, light: Light, found: readonly Road[], starts: number): Road[] {
-  const roads = [...found]
-  const rounds = Math.ceil(0.7 * earnest(layout.n))
-  if (starts > 0) {
-    layout.restore(found[0]!.laid, found[0]!.lit)
-    roads.push(...layOut(layout, light, starts, 41))
-    roads.sort((a, b) => a.price - b.price)
-    // Where no two beginnings come to much the same, the best has hardly been found.
-    for (let i = 0; i < UNSURE.most && roads[1]!.price > UNSURE.times * roads[0]!.price; i++) {
-      layout.restore(roads[0]!.laid, roads[0]!.lit)
-      roads.push(...layOut(layout, light, 1, 61 + i))
-      roads.sort((a, b) => a.price - b.price)
-    }
-  }
-  for (const [i, heat] of [15, 8].entries()) {
-    layout.restore(roads[0]!.laid, roads[0]!.lit)
-    roads.push(roadOf(layout.anneal({...freely(light), rounds, heat, seed: 53 + i, strict: [10, 30]})))
-    roads.sort((a, b) => a.price - b.price)
-  }
-  return roads
 }
 
 function freely(light: Light): {firstLit: number; lastLit: number; cool: number; leave: number} {
@@ -513,6 +535,12 @@ const SEATED = 4
 const SEATED_ROUNDS = 80_000
 /** The round in which a plan in hand is annealed on the true floor, since moving one dish would not do. */
 const RESEATED = 1
+/** Price of what is broken and refused there, at first and at the end, pass by pass. */
+const DEARER_EACH_PASS = [
+  [20, HARD],
+  [HARD, 200],
+  [HARD, FIRM],
+] as const
 /** So many refused are too many to be seated one by one. */
 const CROWDED = 4
 /** Share of the moves that leave a dish out where the oven is far too small. */
@@ -696,7 +724,7 @@ function agree(
     return last
   }
   /** Annealed with the true floor under it, from what was seen: what comes out has its places, or nearly. */
-  const onFloor = (seen: Seen, how: {heat: number; rounds: number; seed: number}): void => {
+  const onFloor = (seen: Seen, how: {heat: number; rounds: number; seed: number; strict?: readonly [number, number]}): void => {
     layout.trustFloor()
     layout.agreeWith(seen.curve)
     layout.judge()
@@ -713,7 +741,8 @@ function agree(
   }
   /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
   const polish = (seen: Seen, good: Settled): Settled => {
-    onFloor(seen, {heat: 12, rounds: Math.ceil(0.7 * earnest(n)), seed: 701})
+    layout.restore(seen.laid, seen.lit)
+    onFloor(seen, {heat: 12, rounds: 2 * rounds, seed: 701})
     let now = check()
     for (let mend = 0; mend < MENDED && !now.good; mend++) {
       onFloor(now, {heat: 3, rounds, seed: 731 + mend})
@@ -739,7 +768,7 @@ function agree(
     const {curve, stood, wrong} = seen
     if (seen.good) {
       const settled = settle(seen)
-      if (settled.unplaced.length === 0 && given === null) return polish(seen, settled)
+      if (settled.unplaced.length === 0 && given === null) return {...settled, polished: () => polish(seen, settled)}
       if (settled.unplaced.length === 0 || gently === 'waiting') return settled
       // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
       layout.agreeWith(curve)
@@ -781,7 +810,9 @@ function agree(
       continue
     }
     if (!gently && !leave && pass < (given === null ? SEATED : 1) && stood.refused.length <= CROWDED) {
-      onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: 2 * rounds, seed: 801 + pass})
+      // What is refused still is dearer every time.
+      const strict = overfull ? {} : {strict: DEARER_EACH_PASS[Math.min(pass, DEARER_EACH_PASS.length - 1)]!}
+      onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: 2 * rounds, seed: 801 + pass, ...strict})
       if (layout.violation > 1e-6) layout.repair()
       if (layout.violation < 1e-6) continue
     }

@@ -203,7 +203,17 @@ function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
     hy: each((b) => b.hy),
     round: f.shape === 'circle',
   }
-  return {grid, bodies, rows: lines, words, scratch: new Int32Array(words), zones, barred: new Map(), orders: new Map(), ranks: new Map()}
+  return {
+    grid,
+    bodies,
+    rows: lines,
+    words,
+    scratch: new Int32Array(words),
+    zones,
+    barred: new Map(),
+    orders: new Map(),
+    ranks: new Map(),
+  }
 }
 
 /**
