@@ -514,7 +514,10 @@ function checkStanding(problem: PlanProblem, dish: Dish, placed: Placed, at: num
     bad('zone', dish.id, at, 0, `${dish.title} ${placed.number} stands at the ${zone}, not the ${placed.zone}`)
 }
 
-/** True when `front` meets the strip `behind` sweeps on its way out, walked in steps of 5 mm. */
+/**
+ * True when `front` meets the strip `behind` sweeps on its way out, walked in steps of 5 mm; where the two are further apart than that, as
+ * many steps at once as cannot bring them together.
+ */
 function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish, behindAt: Placed): boolean {
   const ground = groundOf(room(problem))
   const f = behind.vessel.footprint
@@ -525,10 +528,12 @@ function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish,
   const length = Math.hypot(goalX - behindAt.x, goalY - behindAt.y)
   const n = Math.max(1, Math.ceil(length / 0.005))
   const still = outline(front, frontAt)
-  for (let i = 0; i <= n; i++) {
+  for (let i = 0; i <= n; ) {
     const x = behindAt.x + ((goalX - behindAt.x) * i) / n
     const y = behindAt.y + ((goalY - behindAt.y) * i) / n
-    if (distance(outline(behind, {...behindAt, x, y}), still) < -tolerance.metres / 2) return true
+    const apart = distance(outline(behind, {...behindAt, x, y}), still)
+    if (apart < -tolerance.metres / 2) return true
+    i += length === 0 ? 1 : Math.max(1, Math.floor((apart * n) / length))
   }
   return false
 }

@@ -392,9 +392,9 @@ export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPl
 /** Trials in which all that stands may give way to what has moved. */
 const gaveWay = 3
 /** Trials that keep the places of an earlier plan. */
-const mended = 12
+const mended = 5
 /** Disturbed orders tried before a dish is refused. */
-const disturbed = 40
+const disturbed = 8
 const dayStyles: readonly Style[] = ['rows', 'wall', 'sides', 'rows', 'left']
 
 /** Vessels that come and go together, and their outlines on the floor. */

@@ -520,6 +520,8 @@ function follow(layout: Layout, jobs: readonly Job[], curve: Curve): void {
 /** Times the openings of a plan in hand are moved to its dishes, as the curve is put right; and its dishes, one by one. */
 const WAITED = 2
 const MOVED = 5
+/** The last round in which waiting may yet do: it does in the round after the last of them moved, or hardly ever. */
+const WAITING = 4
 
 /** °C by which the oven may be off for the plan in hand to be worth mending. */
 const FAR = 20
@@ -758,7 +760,7 @@ function agree(
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= (overfull ? HOPELESS : PATIENCE) || budget.passes <= 0
-    if (gently === 'waiting' && giveUp) return null
+    if (gently === 'waiting' && (giveUp || pass > WAITING)) return null
     if (giveUp && layout.violation > 1e-6) {
       again(401 + pass, 'floor')
       if (layout.violation > 1e-6) again(451 + pass, 'last')
