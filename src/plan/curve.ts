@@ -114,6 +114,22 @@ export function doseTable(curve: Curve, where: number, done: number, which: 'low
  */
 export function doseNeeded(need: HeatNeed, minutes: number = need.minutes.likely): number {
   if (!need.falling) return (need.reference - need.done) * minutes
+  let mine = fallingDoses.get(need)
+  if (!mine) {
+    mine = new Map()
+    fallingDoses.set(need, mine)
+  }
+  let dose = mine.get(minutes)
+  if (dose === undefined) {
+    dose = fallingDose(need, minutes)
+    mine.set(minutes, dose)
+  }
+  return dose
+}
+
+const fallingDoses = new WeakMap<HeatNeed, Map<number, number>>()
+
+function fallingDose(need: HeatNeed, minutes: number): number {
   const {ready, ambient, a, b} = rules.usualFall
   const top = Math.max(ready, need.reference)
   const start = ((top - ambient) / Math.max(1, need.reference - ambient) - 1) / a
@@ -122,7 +138,12 @@ export function doseNeeded(need: HeatNeed, minutes: number = need.minutes.likely
   let sum = 0
   const n = Math.max(1, Math.round(minutes))
   const h = minutes / n
-  for (let i = 0; i < n; i++) sum += ((at(i * h) + at((i + 1) * h)) / 2) * h
+  let before = at(0)
+  for (let i = 1; i <= n; i++) {
+    const now = at(i * h)
+    sum += ((before + now) / 2) * h
+    before = now
+  }
   return sum
 }
 

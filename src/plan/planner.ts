@@ -159,7 +159,7 @@ function settleEmpty(
   const full = options.effort !== 'quick'
   const n = jobs.length
   const short = Math.min(300, 30 + 4 * n)
-  const long = full ? Math.min(3000, 400 + 60 * n) : Math.min(400, 100 + 8 * n)
+  const long = full ? Math.min(2500, 400 + 40 * n) : Math.min(400, 100 + 8 * n)
   const {first, last} = lighting(problem)
   const programs = problem.firings.map((_, i) => programOf(problem, i, jobs, grid, problem.done?.lit ?? null, false))
   tick(0.1)

@@ -184,19 +184,36 @@ export class State {
 
   /** For each tick the next one at which the job could not stand in a part of the floor while it stays. */
   private readonly nextBad: Int32Array[] = [0, 1, 2, 3].map(() => new Int32Array(0))
+  /** For each tick at which it may be set in, the last at which it may be drawn; −1 where it may not be set in. */
+  private readonly until: Int32Array[] = [0, 1, 2, 3].map(() => new Int32Array(0))
+  /** 1 for each tick at which it may be drawn. */
+  private readonly ends: Uint8Array[] = [0, 1, 2, 3].map(() => new Uint8Array(0))
 
-  private sweep(u: number): void {
+  /** Ask of every tick, once for all choices of a job, whether it may be set in and drawn there, and how long the floor is free then. */
+  private sweep(u: number, ban: number): void {
     const m = this.model
-    const area = m.jobs[u]!.area
+    const job = m.jobs[u]!
     const {from, to, wheres} = this.span(u)
+    const refused = this.refused[u]
+    const spare = m.hands + 1e-9 - job.handling
+    const {ticks} = m
+    const {hands} = this
+    const through1 = this.through[1]!
+    const through2 = this.through[2]!
+    const narrow1 = m.floor[1] * (1 - m.lane)
+    const narrow2 = m.floor[2] * (1 - m.lane)
     for (const w of wheres) {
-      if (this.nextBad[w]!.length < m.ticks + 1) this.nextBad[w] = new Int32Array(m.ticks + 1)
+      if (this.nextBad[w]!.length < ticks + 1) {
+        this.nextBad[w] = new Int32Array(ticks + 1)
+        this.until[w] = new Int32Array(ticks + 1)
+        this.ends[w] = new Uint8Array(ticks + 1)
+      }
       const next = this.nextBad[w]!
-      let bad = m.ticks + 1
+      let bad = ticks + 1
       for (let t = to; t >= from; t--) {
-        if (t < m.ticks)
+        if (t < ticks)
           for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
-            const a = w === 3 ? area * this.share[z]! : area
+            const a = w === 3 ? job.area * this.share[z]! : job.area
             const inside = this.inside[z]![t]!
             if (
               (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) ||
@@ -208,7 +225,28 @@ export class State {
           }
         next[t] = bad
       }
+      const until = this.until[w]!
+      const ends = this.ends[w]!
+      for (let t = from; t <= to && t < ticks; t++) {
+        // Its own lane past what stays.
+        const blocked = w !== 2 && (through2[t]! > narrow2 || (w !== 1 && through1[t]! > narrow1))
+        const shut = blocked || t === ban || hands[t]! > spare
+        ends[t] = shut ? 0 : 1
+        const no = shut || this.isFull(job.area, w, t) || refused?.has(t) || (job.order !== 0 && !this.inOrder(job.order, t))
+        until[t] = no ? -1 : t < to ? next[t + 1]! : ticks + 1
+      }
     }
+  }
+
+  /** True when so much more does not go on a part of the floor at a tick. */
+  private isFull(area: number, w: number, t: number): boolean {
+    const m = this.model
+    for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
+      const inside = this.inside[z]![t]!
+      const a = w === 3 ? area * this.share[z]! : area
+      if (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) return true
+    }
+    return false
   }
 
   private readonly spans: ({from: number; to: number; wheres: number[]} | undefined)[] = []
@@ -244,45 +282,24 @@ export class State {
     const e = m.e[u]!
     const where = m.where[u]!
     const job = m.jobs[u]!
+    // What is in the oven already stands there, whatever the model makes of its floor.
     const old = job.since !== null
-    const refused = this.refused[u]
-    const spare = m.hands + 1e-9 - job.handling
+    const cut = this.cutsOf[u]!.length > 0
+    const {openings} = this
     let bestO = -1
     let bestCost = missing
-    let swept = false
-    const narrow1 = m.floor[1] * (1 - m.lane)
-    const narrow2 = m.floor[2] * (1 - m.lane)
+    if (cost.length > 0 && cost[0]! < bestCost) this.sweep(u, ban)
     for (let o = 0; o < cost.length; o++) {
       const c0 = cost[o]!
       if (c0 >= bestCost) break
-      const so = s[o]!
       const eo = e[o]!
-      if (so === ban || eo === ban) continue
-      if (refused?.has(so)) continue
-      const c = c0 + (old || this.openings[so]! > 0 ? 0 : m.opening) + (this.openings[eo]! > 0 ? 0 : m.opening)
-      if (c >= bestCost - 1e-12) continue
-      if ((!old && this.hands[so]! > spare) || this.hands[eo]! > spare) continue
-      if (job.order !== 0 && !old && !this.inOrder(job.order, so)) continue
-      if (!swept) {
-        this.sweep(u)
-        swept = true
-      }
+      const so = s[o]!
       const w = where[o]!
-      const start = Math.max(0, so)
-      // What is in the oven already stands there, whatever the model makes of its floor.
-      if (!old && this.nextBad[w]![start + 1]! < eo) continue
-      if (w !== 2) {
-        if ((!old && this.through[2]![start]! > narrow2) || this.through[2]![eo]! > narrow2) continue
-        if (w !== 1 && ((!old && this.through[1]![start]! > narrow1) || this.through[1]![eo]! > narrow1)) continue
-      }
-      let full = false
-      for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
-        const inside = this.inside[z]![start]!
-        const a = w === 3 ? job.area * this.share[z]! : job.area
-        if (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) full = true
-      }
-      if (full && !old) continue
-      if (this.cutsOf[u]!.length > 0 && !this.allows(u, o)) continue
+      if (this.ends[w]![eo] === 0) continue
+      if (old ? so === ban : this.until[w]![so]! < eo) continue
+      const c = c0 + (old || openings[so]! > 0 ? 0 : m.opening) + (openings[eo]! > 0 ? 0 : m.opening)
+      if (c >= bestCost - 1e-12) continue
+      if (cut && !this.allows(u, o)) continue
       bestCost = c
       bestO = o
     }
