@@ -66,6 +66,10 @@ export class State {
     this.lanes = [0, 1, 2].map(() => new Int32Array(model.ticks))
     this.openings = new Int32Array(model.ticks)
     this.hands = new Float64Array(model.ticks)
+    this.until = new Int32Array(4 * model.ticks)
+    this.ends = new Uint8Array(4 * model.ticks)
+    this.open = new Uint8Array(model.ticks)
+    this.taken = new Uint8Array(model.ticks)
     this.orders = [0, 1, 2].map(() => new Int32Array(model.ticks))
     this.share = [model.floor[0] / model.floorTotal, model.floor[1] / model.floorTotal, model.floor[2] / model.floorTotal]
     this.gone = n
@@ -182,12 +186,17 @@ export class State {
     return true
   }
 
-  /** For each tick the next one at which the job could not stand in a part of the floor while it stays. */
-  private readonly nextBad: Int32Array[] = [0, 1, 2, 3].map(() => new Int32Array(0))
-  /** For each tick at which it may be set in, the last at which it may be drawn; −1 where it may not be set in. */
-  private readonly until: Int32Array[] = [0, 1, 2, 3].map(() => new Int32Array(0))
-  /** 1 for each tick at which it may be drawn. */
-  private readonly ends: Uint8Array[] = [0, 1, 2, 3].map(() => new Uint8Array(0))
+  /**
+   * For each part of the floor, one after another, and tick at which a job may be set in, the last at which it may be drawn; −1 where it
+   * may not be set in.
+   */
+  private readonly until: Int32Array
+  /** 1 for each part of the floor and tick at which it may be drawn. */
+  private readonly ends: Uint8Array
+  /** What a tick allows wherever the job stands: 1 to draw it, 2 to set it in. */
+  private readonly open: Uint8Array
+  /** What a tick takes in the part of the floor that is looked at: 1 where it could not stay there, 2 where it could not be set in. */
+  private readonly taken: Uint8Array
 
   /** Ask of every tick, once for all choices of a job, whether it may be set in and drawn there, and how long the floor is free then. */
   private sweep(u: number, ban: number): void {
@@ -196,57 +205,41 @@ export class State {
     const {from, to, wheres} = this.span(u)
     const refused = this.refused[u]
     const spare = m.hands + 1e-9 - job.handling
-    const {ticks} = m
-    const {hands} = this
+    const {hands, open, taken, until, ends} = this
+    for (let t = from; t <= to; t++) {
+      if (t === ban || hands[t]! > spare) open[t] = 0
+      else open[t] = refused?.has(t) || (job.order !== 0 && !this.inOrder(job.order, t)) ? 1 : 3
+    }
     const through1 = this.through[1]!
     const through2 = this.through[2]!
     const narrow1 = m.floor[1] * (1 - m.lane)
     const narrow2 = m.floor[2] * (1 - m.lane)
     for (const w of wheres) {
-      if (this.nextBad[w]!.length < ticks + 1) {
-        this.nextBad[w] = new Int32Array(ticks + 1)
-        this.until[w] = new Int32Array(ticks + 1)
-        this.ends[w] = new Uint8Array(ticks + 1)
+      const first = w * m.ticks
+      taken.fill(0, from, to + 1)
+      for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
+        const a = w === 3 ? job.area * this.share[z]! : job.area
+        const room = m.floor[z]! * (1 + 1e-6) - a
+        const beside = m.floor[z]! * (1 - m.lane) - a
+        const inside = this.inside[z]!
+        const lanes = this.lanes[z]!
+        const through = this.through[z]!
+        for (let t = from; t <= to; t++) {
+          if (inside[t]! > room && inside[t]! > 1e-9) taken[t] = 3
+          else if (lanes[t]! > 0 && through[t]! > beside) taken[t]! |= 1
+        }
       }
-      const next = this.nextBad[w]!
-      let bad = ticks + 1
+      // The next tick at which it could not stand there while it stays.
+      let bad = m.ticks + 1
       for (let t = to; t >= from; t--) {
-        if (t < ticks)
-          for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
-            const a = w === 3 ? job.area * this.share[z]! : job.area
-            const inside = this.inside[z]![t]!
-            if (
-              (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) ||
-              (this.lanes[z]![t]! > 0 && this.through[z]![t]! + a > m.floor[z]! * (1 - m.lane))
-            ) {
-              bad = t
-              break
-            }
-          }
-        next[t] = bad
-      }
-      const until = this.until[w]!
-      const ends = this.ends[w]!
-      for (let t = from; t <= to && t < ticks; t++) {
         // Its own lane past what stays.
-        const blocked = w !== 2 && (through2[t]! > narrow2 || (w !== 1 && through1[t]! > narrow1))
-        const shut = blocked || t === ban || hands[t]! > spare
-        ends[t] = shut ? 0 : 1
-        const no = shut || this.isFull(job.area, w, t) || refused?.has(t) || (job.order !== 0 && !this.inOrder(job.order, t))
-        until[t] = no ? -1 : t < to ? next[t + 1]! : ticks + 1
+        const barred = w !== 2 && (through2[t]! > narrow2 || (w !== 1 && through1[t]! > narrow1))
+        const may = barred ? 0 : open[t]!
+        ends[first + t] = may & 1
+        until[first + t] = may > 1 && taken[t]! < 2 ? bad : -1
+        if (taken[t]! > 0) bad = t
       }
     }
-  }
-
-  /** True when so much more does not go on a part of the floor at a tick. */
-  private isFull(area: number, w: number, t: number): boolean {
-    const m = this.model
-    for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
-      const inside = this.inside[z]![t]!
-      const a = w === 3 ? area * this.share[z]! : area
-      if (inside + a > m.floor[z]! * (1 + 1e-6) && inside > 1e-9) return true
-    }
-    return false
   }
 
   private readonly spans: ({from: number; to: number; wheres: number[]} | undefined)[] = []
@@ -285,7 +278,8 @@ export class State {
     // What is in the oven already stands there, whatever the model makes of its floor.
     const old = job.since !== null
     const cut = this.cutsOf[u]!.length > 0
-    const {openings} = this
+    const {openings, until, ends} = this
+    const {ticks} = m
     let bestO = -1
     let bestCost = missing
     if (cost.length > 0 && cost[0]! < bestCost) this.sweep(u, ban)
@@ -294,9 +288,9 @@ export class State {
       if (c0 >= bestCost) break
       const eo = e[o]!
       const so = s[o]!
-      const w = where[o]!
-      if (this.ends[w]![eo] === 0) continue
-      if (old ? so === ban : this.until[w]![so]! < eo) continue
+      const first = where[o]! * ticks
+      if (ends[first + eo] === 0) continue
+      if (old ? so === ban : until[first + so]! < eo) continue
       const c = c0 + (old || openings[so]! > 0 ? 0 : m.opening) + (openings[eo]! > 0 ? 0 : m.opening)
       if (c >= bestCost - 1e-12) continue
       if (cut && !this.allows(u, o)) continue
