@@ -77,6 +77,73 @@ describe('a day of which most stands already', () => {
   })
 })
 
+describe('a day with more than the floor holds', () => {
+  it('is given up once more find no place than are wanted, and else says which', () => {
+    const grid = floorGrid(problemOf([]))
+    const day = Array.from({length: 14}, (_, i): Settling => {
+      const item: ToPlace = {
+        dish: dish('bread', 4, {id: `d${i}`}),
+        first: 1,
+        count: 4,
+        from: i % 3,
+        to: 20,
+        where: 3,
+        fits: [true, true, true],
+      }
+      return {item, vessels: null, stays: false}
+    })
+    for (const give of [false, true]) {
+      const all = settleIn(grid, [], day, give)!
+      const out = all.filter((vessels) => vessels === null).length
+      expect(out).toBeGreaterThan(1)
+      expect(out).toBeLessThan(day.length)
+      expect(settleIn(grid, [], day, give, 0)).toBeNull()
+      const enough = settleIn(grid, [], day, give, out)!
+      expect(enough.filter((vessels) => vessels === null).length).toBeLessThanOrEqual(out)
+      expect(
+        wrongPairs(
+          grid,
+          enough.flatMap((vessels) => vessels ?? []),
+        ),
+      ).toEqual([])
+    }
+  })
+})
+
+describe('a layout', () => {
+  const read = readDayFolder('corpus-demo')
+  const {problem} = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, options: {effort: 'quick'}})
+
+  it('has the same curve however its dishes came to where they are', () => {
+    const {jobs, layout} = layoutOn(problem, read.oven)
+    layout.begin()
+    const random = generator(29)
+    for (let move = 0; move < 400; move++) {
+      const u = Math.floor(random() * jobs.length)
+      if (random() < 0.1) layout.takeOut(u)
+      else layout.set(u, Math.max(0, layout.s[u]! + Math.floor(random() * 31) - 15), layout.w[u]!)
+    }
+    const reached = Float64Array.from(layout.celsius)
+    layout.recompute()
+    for (const [k, celsius] of layout.celsius.entries()) expect(reached[k]).toBeCloseTo(celsius, 6)
+  })
+
+  it('annealed anew is another, and keeps its own limits as the first does', () => {
+    const {layout} = layoutOn(problem, read.oven)
+    layout.begin()
+    const light = {firstLit: problem.day.fireFrom, lastLit: problem.day.fireFrom + 600}
+    const how = {...light, rounds: 2000, heat: 60, cool: 0.3, strict: [2, 30]} as const
+    const first = layout.anneal({...how, seed: 3})
+    const same = layout.anneal({...how, seed: 4})
+    expect(same.cost + 60 * same.violation).toBeLessThanOrEqual(first.cost + 60 * first.violation + 1e-6)
+    layout.restore(first.laid, first.lit)
+    const other = layout.anneal({...how, seed: 4, anew: true})
+    expect(other.laid).not.toEqual(first.laid)
+    layout.judge()
+    expect([layout.cost, layout.violation]).toEqual([other.cost, other.violation])
+  })
+})
+
 describe('a layout annealed on the true floor', () => {
   it('comes out with a place for everything that it says has one, no dearer than it went in', () => {
     const read = readDayFolder('corpus-demo')

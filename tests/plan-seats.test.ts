@@ -1,10 +1,22 @@
 import {describe, expect, it} from 'vitest'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {generator} from '../src/plan/search.js'
-import {type Body, barred, blocks, bodyOf, gap, isSet, mostOnFloor, ordered, seatsOf, styles} from '../src/plan/seats.js'
+import {
+  type Body,
+  barred,
+  blocks,
+  bodyOf,
+  candidates,
+  gap,
+  isSet,
+  mostOnFloor,
+  ordered,
+  seatsOf,
+  styles,
+} from '../src/plan/seats.js'
 import type {Vessel} from '../src/scale/types.js'
 
-// Which places a standing vessel bars is found by the ends of each row; here every place is asked, one by one.
+// Which places a standing vessel bars is solved for each row of them; here every place is asked, one by one.
 
 const floors = [
   {floor: {shape: 'round', diameter: 1.5}, mouth: {width: 0.5, height: 0.35}},
@@ -19,7 +31,7 @@ function vessel(footprint: Vessel['footprint'], height: number): Vessel {
 
 describe('places of a vessel', () => {
   for (const [f, room] of floors.entries())
-    it(`are barred by what stands, floor ${f + 1}: the ends of rows tell what every place tells`, () => {
+    it(`are barred by what stands, floor ${f + 1}: what is solved for a row is what each of its places tells`, () => {
       const grid = floorGrid({...room, vaultHeight: 0.5})
       const random = generator(5 + f)
       const size = (): number => 0.08 + 0.3 * random()
@@ -66,6 +78,26 @@ describe('places of a vessel', () => {
         const inPart = order.map((i) => (where < 3 && isSet(seats.zones[where]!, i) ? 1 : 0))
         expect(inPart.lastIndexOf(1)).toBe(inPart.filter((x) => x === 1).length - 1)
       }
+  })
+
+  it('that are open are asked in the order of filling, however many there are', () => {
+    const grid = floorGrid({...floors[0], vaultHeight: 0.5})
+    const seats = seatsOf(grid, vessel({shape: 'circle', diameter: 0.2}, 0.08))
+    const random = generator(23)
+    for (const share of [0, 0.002, 0.01, 0.05, 0.3, 1])
+      for (const style of styles)
+        for (let where = 0; where <= 3; where++) {
+          const open = new Int32Array(seats.words)
+          let count = 0
+          for (let i = 0; i < seats.bodies.length; i++)
+            if (random() < share) {
+              open[i >> 5]! |= 1 << (i & 31)
+              count++
+            }
+          const inOrder = [...ordered(seats, style, where)].filter((i) => isSet(open, i))
+          expect([...candidates(seats, open, style, where, 1)].filter((i) => isSet(open, i))).toEqual(inOrder)
+          expect(candidates(seats, open, style, where, count + 1)).toHaveLength(0)
+        }
   })
 
   it('hold as many plates as stand side by side', () => {

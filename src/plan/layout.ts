@@ -97,8 +97,10 @@ export class Layout {
 
   readonly #base: Float64Array
   readonly #drop: Float64Array[]
-  /** From where each job's pull is reckoned from `FAR` ticks after it on: no more than `#lag` from where it is set in. */
+  /** From where each job's pull is reckoned once it changes gently: no more than `#lag` from where it is set in. */
   readonly #far: Int32Array
+  /** So many ticks after that it does. */
+  readonly #gentle: Int32Array
   #lag = 0
   readonly #gives: Float64Array
   /** A part's temperature from the mean's: four of either a job, the last for what stands across. */
@@ -260,6 +262,7 @@ export class Layout {
     this.#overDose = new Float64Array(n)
     // How far each job pulls the curve down, tick by tick after it is set in.
     this.#drop = jobs.map((j) => (j.since === null && response ? response.of(j, curve.ambient) : new Float64Array(0)))
+    this.#gentle = Int32Array.from(this.#drop, gentleFrom)
     // An oven hardly hotter than the load can give it little (as `oven/simulate`).
     this.#gives = Float64Array.from(this.#base, (t) => Math.min(1, Math.max(0, (t - 60) / 60)))
     this.#from = new Int32Array(n)
@@ -349,7 +352,7 @@ export class Layout {
     const far = this.#far[u]!
     if (s === far) return
     this.#far[u] = s
-    this.#repull(u, far, s, far + FAR, this.ticks)
+    this.#repull(u, far, s, far + this.#gentle[u]!, this.ticks)
   }
 
   set(u: number, s: number, w: number): void {
@@ -377,10 +380,10 @@ export class Layout {
     this.#stale[u] = 1
     if (Math.min(from, to) < this.#changed) this.#changed = Math.min(from, to)
     if (Math.abs(to - far) <= this.#lag) {
-      this.#repull(u, from, to, 0, far + FAR)
+      this.#repull(u, from, to, 0, far + this.#gentle[u]!)
       return
     }
-    if (from !== far) this.#repull(u, far, from, far + FAR, this.ticks)
+    if (from !== far) this.#repull(u, far, from, far + this.#gentle[u]!, this.ticks)
     this.#far[u] = to
     this.#repull(u, from, to, 0, this.ticks)
   }
@@ -868,6 +871,11 @@ export class Layout {
     }))
   }
 
+  /** What is laid, as `anneal` returns it. */
+  found(): {laid: Laid[]; lit: number; cost: number; violation: number} {
+    return {laid: this.snapshot(), lit: this.lit, cost: this.cost, violation: this.violation}
+  }
+
   restore(laid: readonly Laid[], lit: number): void {
     this.lit = lit
     laid.forEach((l, u) => {
@@ -945,7 +953,7 @@ export class Layout {
     let bestPrice = price(hard)
     if (movable.length === 0) {
       this.#lag = 0
-      return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
+      return this.found()
     }
     const oldS = new Int32Array(n)
     const oldW = new Uint8Array(n)
@@ -1141,7 +1149,7 @@ export class Layout {
     this.#lag = 0
     this.recompute()
     this.judge()
-    return {laid: this.snapshot(), lit: bestLit, cost: this.cost, violation: this.violation}
+    return this.found()
   }
 
   /** Move the whole day to the latest lighting that costs nothing, with half an hour in hand where there is one. */
@@ -1421,11 +1429,19 @@ const SEATS = 20
 const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
 /**
- * While annealing, what a load takes from the curve eight hours on follows its set-in in steps of half an hour only: it changes by about
- * a thousandth of a degree a tick there, and is most of the work of a small move.
+ * While annealing, what a load takes from the curve follows its set-in in steps of half an hour only, from where it changes by less than
+ * so many °C a tick: a twentieth of a degree at most, and the greater part of the work of a small move.
  */
-const FAR = 96
+const GENTLE = 0.008
 const LAG = 6
+
+/** Ticks after which a pull changes gently to its end. */
+function gentleFrom(pull: Float64Array): number {
+  let k = pull.length
+  while (k > 1 && Math.abs(pull[k - 1]! - pull[k - 2]!) < GENTLE) k--
+  return k
+}
+
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8
 const EASY = 0.4

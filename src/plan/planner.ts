@@ -104,8 +104,11 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
       if (why === 'floor' && job.count >= 2 && job.since === null)
         split.set(job.dish.id, 2 * Math.ceil(job.dish.count / job.count))
     if (split.size > 0 && split.size <= FEW_SPLIT) {
-      const again = settleBest(problem, grid, jobsOf(problem, grid, split), {...options, effort: 'quick'}, tick)
+      const parts = jobsOf(problem, grid, split)
+      const again = settleBest(problem, grid, parts, {...options, effort: 'quick'}, tick)
       if (vesselsOut(again) < vesselsOut(settled)) settled = again
+      // That it can be done was soon seen; how it is best done takes as long as any day.
+      if (again.unplaced.length === 0) settled = better(again, settleBest(problem, grid, parts, options, tick))
     }
   }
   tick(0.85)
@@ -296,12 +299,12 @@ function settleLoaded(
   const layouts = problem.firings.map((option) => layoutOf(option))
   // A fire on which fewer dishes could be set in at all than on another need not be looked at.
   const able = layouts.map((layout) => jobs.filter((_, u) => layout.possible(u)).length)
-  const most = Math.max(...able)
+  const ablest = Math.max(...able)
   const looks: Look[] = problem.firings.flatMap((option, index) => {
-    if (able[index]! < most) return []
+    if (able[index]! < ablest) return []
     const layout = layouts[index]!
     layout.begin()
-    follow(layout, jobs, curveOf(option.forecast, ambient))
+    followed(layout, jobs, curveOf(option.forecast, ambient))
     return [{option, index, layout, price: Number.POSITIVE_INFINITY}]
   })
   const light = {first, last}
@@ -310,71 +313,65 @@ function settleLoaded(
   else for (const look of looks) lookAt(look, {...light, rounds: 200 + 30 * n, heat: 4, seed: 11, strict: [2, 12]})
   looks.sort((a, b) => a.price - b.price || a.index - b.index)
   tick(0.4)
+  const morning = full && given === null
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
   const contenders = looks.filter((l, i) => i === 0 || (full && i < CONTENDERS && l.price < 2 * looks[0]!.price + 60))
-  const many = full && given === null ? (n > LARGE ? 2 : 3) : 1
+  const many = morning ? (n > LARGE ? 2 : 3) : 1
   const laid = contenders.map((look, i) => {
-    const begun = {laid: look.layout.snapshot(), lit: look.layout.lit, cost: look.layout.cost, violation: look.layout.violation}
-    const some = [...(given === null ? [roadOf(begun)] : []), ...layOut(look.layout, light, i === 0 ? many : 1)]
-    some.sort((a, b) => a.price - b.price)
+    const begun = given === null ? [roadOf(look, look.layout.found())] : []
+    const roads = [...begun, ...layOut(look, light, i === 0 ? many : 1)].sort(byPrice)
     tick(0.4 + (0.1 * (i + 1)) / contenders.length)
-    return {look, roads: some}
+    return roads
   })
-  laid.sort((a, b) => a.roads[0]!.price - b.roads[0]!.price || a.look.index - b.look.index)
-  const roads = laid.flatMap(({look, roads: some}, i) => {
-    const least = laid[0]!.roads[0]!
-    // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
-    const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
-    return i > 0 && some[0]!.price > limit ? [] : some.map((road) => ({look, road}))
-  })
-  const byPrice = (): unknown => roads.sort((a, b) => a.road.price - b.road.price)
+  laid.sort(([a], [b]) => a!.price - b!.price || a!.look.index - b!.look.index)
+  const least = laid[0]![0]!
+  // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
+  const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
+  const roads = laid.flatMap((some, i) => (i > 0 && some[0]!.price > limit ? [] : some))
   // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
-  const lookLonger = (): (typeof roads)[number][] =>
-    laid.slice(0, 2).flatMap(({look, roads: some}) => {
+  const lookLonger = (): Road[] =>
+    laid.slice(0, 2).flatMap((some) => {
+      const {look, laid: begun, lit} = some[0]!
       look.layout.startAgain(curveOf(look.option.forecast, ambient))
       look.layout.spendInHand()
-      look.layout.restore(some[0]!.laid, some[0]!.lit)
-      return layOut(look.layout, light, 3, 83, 3).map((road) => ({look, road}))
+      look.layout.restore(begun, lit)
+      return layOut(look, light, 3, 83, 3)
     })
-  byPrice()
-  const longer = full && given === null && roads[0]!.road.violation > 1 && roads[0]!.road.violation <= OVERFULL
+  const longer = morning && least.violation > 1 && least.violation <= OVERFULL
   if (longer) roads.push(...lookLonger())
-  byPrice()
-  const overfull = roads[0]!.road.violation > OVERFULL
+  roads.sort(byPrice)
+  const overfull = roads[0]!.violation > OVERFULL
   if (overfull) {
     // More than the oven holds: what to leave out is part of the search.
-    const [{look, road}] = roads as [(typeof roads)[number]]
-    look.layout.restore(road.laid, road.lit)
+    const {look, laid: begun, lit} = roads[0]!
+    look.layout.restore(begun, lit)
     const rounds = 4 * earnest(n)
     const less = look.layout.anneal({...freely(light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04})
-    roads.unshift({look, road: roadOf(less)})
+    roads.unshift(roadOf(look, less))
   }
   tick(0.55)
   let best = asBefore?.settled ?? null
-  const tries = full && given === null ? 8 : 2
-  const budget = {passes: full && given === null ? 28 : 10}
-  const walk = (some: readonly (typeof roads)[number][]): void => {
-    // Annealing that found nothing better may end where it began, which is no other road.
-    const distinct = some.filter(
-      (r, i) => !some.slice(0, i).some((o) => o.look === r.look && Math.abs(o.road.price - r.road.price) < 1e-6),
-    )
-    for (const [i, {look, road}] of distinct.entries()) {
-      if (i >= (overfull ? Math.min(OVERFULL_TRIES, tries) : tries) || (i > 0 && budget.passes <= 0)) break
+  const most = morning ? (overfull ? OVERFULL_TRIES : MORNING_TRIES) : 2
+  const budget = {passes: morning ? 28 : 10}
+  const follow = (some: readonly Road[]): void => {
+    for (const [i, road] of distinct(some).entries()) {
+      if (i >= most || (i > 0 && budget.passes <= 0)) break
       if (best && best.unplaced.length === 0 && (i > many || road.price > NEARLY * best.total)) break
+      const {look} = road
       look.layout.startAgain(curveOf(look.option.forecast, ambient))
       look.layout.restore(road.laid, road.lit)
       if (given === null) look.layout.lightLater(last)
       const settled = agree(problem, grid, jobs, look, simulate, light, budget)
       if (!settled) continue
       best = better(best, settled)
-      tick(0.55 + (0.25 * (i + 1)) / tries)
+      tick(0.55 + (0.25 * (i + 1)) / most)
     }
   }
-  walk(roads)
-  if (full && given === null && !longer && !overfull && best!.unplaced.length > 0) {
+  follow(roads)
+  if (morning && !longer && !overfull && best!.unplaced.length > 0) {
     budget.passes = Math.max(budget.passes, 14)
-    walk(lookLonger().sort((a, b) => a.road.price - b.road.price))
+    follow(lookLonger().sort(byPrice))
   }
   if (best!.polished) best = better(best, best!.polished())
   if (given !== null && !asBefore && best!.unplaced.length > 0) {
@@ -383,6 +380,15 @@ function settleLoaded(
     if (kept) best = better(best, kept.settled)
   }
   return best!
+}
+
+function byPrice(a: Road, b: Road): number {
+  return a.price - b.price
+}
+
+/** Annealing that found nothing better may end where it began, which is no other road. */
+function distinct(roads: readonly Road[]): Road[] {
+  return roads.filter((r, i) => !roads.slice(0, i).some((o) => o.look === r.look && Math.abs(o.price - r.price) < 1e-6))
 }
 
 /** Fires laid out in earnest, and jobs from which on a day is large, and fewer roads are tried. */
@@ -434,8 +440,9 @@ function lookAt(
 const SOFT = 10
 /** Broken limits that no closer look will mend. */
 const OVERFULL = 30
-/** Roads tried then. */
+/** Roads tried then, and else. */
 const OVERFULL_TRIES = 4
+const MORNING_TRIES = 8
 
 /** Places tried for a dish that was left out, and for all of them together. */
 const SEATS_TRIED = 5
@@ -450,6 +457,7 @@ function better(best: Settled | null, other: Settled): Settled {
 
 /** A layout to begin from. */
 interface Road {
+  readonly look: Look
   readonly laid: readonly Laid[]
   readonly lit: number
   readonly price: number
@@ -463,8 +471,8 @@ function earnest(n: number): number {
 
 type Light = {readonly first: number; readonly last: number}
 
-function roadOf(f: {laid: Laid[]; lit: number; cost: number; violation: number}): Road {
-  return {laid: f.laid, lit: f.lit, price: f.cost + SOFT * f.violation, violation: f.violation}
+function roadOf(look: Look, f: {laid: Laid[]; lit: number; cost: number; violation: number}): Road {
+  return {look, laid: f.laid, lit: f.lit, price: f.cost + SOFT * f.violation, violation: f.violation}
 }
 
 /**
@@ -474,32 +482,29 @@ function roadOf(f: {laid: Laid[]; lit: number; cost: number; violation: number})
  * @param longer Factor on the judgements made.
  * @returns The layouts found, the cheapest first.
  */
-function layOut(layout: Layout, light: Light, starts: number, seed = 23, longer = 1): Road[] {
+function layOut(look: Look, light: Light, starts: number, seed = 23, longer = 1): Road[] {
+  const {layout} = look
   const lit = light.first === light.last
-  const begun = layout.snapshot()
-  const begunLit = layout.lit
+  const begun = layout.found()
   const rounds = longer * earnest(layout.n)
   const found: Road[] = []
   for (let i = 0; i < (lit ? 3 : starts); i++) {
-    layout.restore(begun, begunLit)
+    layout.restore(begun.laid, begun.lit)
     // A day that has begun is taken up where it stands; only if that will not do, with more and more freedom.
     const heat = lit ? [4, 20, 60][i]! : 60
     const share = lit ? [0.4, 0.7, 1][i]! : 1
-    found.push(
-      roadOf(
-        layout.anneal({
-          ...freely(light),
-          rounds: Math.ceil(rounds * share),
-          heat,
-          seed: seed + i,
-          strict: lit ? [10, 30] : [2, 30],
-          anew: !lit,
-        }),
-      ),
-    )
+    const laid = layout.anneal({
+      ...freely(light),
+      rounds: Math.ceil(rounds * share),
+      heat,
+      seed: seed + i,
+      strict: lit ? [10, 30] : [2, 30],
+      anew: !lit,
+    })
+    found.push(roadOf(look, laid))
     if (lit && found[i]!.violation < 1e-6) break
   }
-  return found.sort((a, b) => a.price - b.price)
+  return found.sort(byPrice)
 }
 
 function freely(light: Light): {firstLit: number; lastLit: number; cool: number; leave: number} {
@@ -507,7 +512,7 @@ function freely(light: Light): {firstLit: number; lastLit: number; cool: number;
 }
 
 /** Begin a day planned again where the plan that was being followed left it. */
-function follow(layout: Layout, jobs: readonly Job[], curve: Curve): void {
+function followed(layout: Layout, jobs: readonly Job[], curve: Curve): void {
   jobs.forEach(({was, since}, u) => {
     if (!was || since !== null) return
     // A dish that stands in several parts of the floor is done when the coolest of its vessels is.
@@ -571,7 +576,7 @@ function inHand(
   const [option, another] = problem.firings
   if (!plan || !option || another) return null
   const layout = layoutOf(option, true)
-  follow(layout, jobs, curveOf(option.forecast, problem.ambient ?? 20))
+  followed(layout, jobs, curveOf(option.forecast, problem.ambient ?? 20))
   jobs.forEach((job, u) => {
     if (!job.was) layout.bar(u)
   })
@@ -743,6 +748,7 @@ function agree(
   }
   /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
   const polish = (seen: Seen, good: Settled): Settled => {
+    layout.barNone()
     layout.restore(seen.laid, seen.lit)
     onFloor(seen, {heat: 12, rounds: 2 * rounds, seed: 701})
     let now = check()
