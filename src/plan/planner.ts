@@ -817,7 +817,7 @@ function agree(
       layout.anneal({...freely(light), leave: LEAVE, strict: [HARD, FIRM], heat: 12, rounds: most, seed: 801 + pass})
       continue
     }
-    if (!gently && !leave && pass < (given === null ? SEATED : 1) && stood.refused.length <= CROWDED) {
+    if (!gently && !leave && pass < SEATED && stood.refused.length <= CROWDED) {
       // What is refused still is dearer every time.
       const strict = overfull ? {} : {strict: DEARER_EACH_PASS[Math.min(pass, DEARER_EACH_PASS.length - 1)]!}
       onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: 2 * rounds, seed: 801 + pass, ...strict})
