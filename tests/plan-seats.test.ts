@@ -54,7 +54,7 @@ describe('places of a vessel', () => {
           [false, true],
           [true, true],
         ] as const) {
-          const bits = barred(seats, other, passes, isPassed)
+          const bits = barred(seats, other, (passes ? 1 : 0) + (isPassed ? 2 : 0))
           const clear = grid.ground.rules.clearance - 1e-9
           const wrong = seats.bodies.filter((c, k) => {
             const is =

@@ -5,6 +5,7 @@ import {isNight, type Job, type Program, wheresOf} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {generator, missing} from './search.js'
+import {pastOf} from './seats.js'
 import type {PlanProblem} from './types.js'
 
 /**
@@ -34,14 +35,6 @@ export interface Refusal {
   readonly at: number
   /** Who had to be carried past whom (`pastOf`), for each of the others: less of that may be granted. */
   readonly past: readonly number[]
-}
-
-/**
- * A bit each: the first, set in at `s` and drawn at `e`, is carried in or out while the other, set in at `s2` and drawn at `e2`, stands;
- * the other is, while the first stands.
- */
-export function pastOf(s: number, e: number, s2: number, e2: number): number {
-  return (s2 < s || e < e2 ? 1 : 0) + (s < s2 || e2 < e ? 2 : 0)
 }
 
 /** The floor itself, on which what is laid out finds its places or does not. */
@@ -375,17 +368,15 @@ export class Layout {
   /** Set a placed job in at another tick: its pull is taken off there and put on here in one pass. */
   #move(u: number, to: number): void {
     const from = this.s[u]!
-    const far = this.#far[u]!
+    const near = Math.abs(to - this.#far[u]!) <= this.#lag
+    if (!near) {
+      this.#catchUp(u)
+      this.#far[u] = to
+    }
     this.s[u] = to
     this.#stale[u] = 1
     if (Math.min(from, to) < this.#changed) this.#changed = Math.min(from, to)
-    if (Math.abs(to - far) <= this.#lag) {
-      this.#repull(u, from, to, 0, far + this.#gentle[u]!)
-      return
-    }
-    if (from !== far) this.#repull(u, far, from, far + this.#gentle[u]!, this.ticks)
-    this.#far[u] = to
-    this.#repull(u, from, to, 0, this.ticks)
+    this.#repull(u, from, to, 0, near ? this.#far[u]! + this.#gentle[u]! : this.ticks)
   }
 
   /** Between two ticks, take a job's pull off as it was from one set-in, and put it on as from another. */

@@ -14,6 +14,7 @@ import {
   isSet,
   join,
   ordered,
+  pastOf,
   type Seats,
   type Style,
   seatsOf,
@@ -172,7 +173,7 @@ interface Open {
 function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace): Open {
   const seats = seatsOf(grid, item.dish.vessel)
   const free = inZones(seats, item.fits)
-  for (const s of standing) strike(free, barred(seats, bodyOfSeat(s, s.vessel), true, s.to < item.to))
+  for (const s of standing) strike(free, barred(seats, bodyOfSeat(s, s.vessel), 1 + (s.to < item.to ? 2 : 0)))
   return {item, seats, free}
 }
 
@@ -203,7 +204,7 @@ function tryPlace(
   for (const {item, seats, free} of load) {
     let found = 0
     const open = free.slice()
-    for (const o of fresh) strike(open, barred(seats, o.body, o.to > item.to, o.to < item.to))
+    for (const o of fresh) strike(open, barred(seats, o.body, pastOf(item.from, item.to, item.from, o.to)))
     for (const i of ordered(seats, style, item.where)) {
       if (found === item.count) break
       if (!isSet(open, i)) continue
@@ -212,7 +213,7 @@ function tryPlace(
       fresh.push({body: c, to: item.to})
       placed.push(standingAt(item, found, c))
       found++
-      if (found < item.count) strike(open, barred(seats, c, false, false))
+      if (found < item.count) strike(open, barred(seats, c, 0))
     }
     if (found < item.count) return {ok: false, dish: item.dish.id, first: item.first, found, total: placed.length}
   }
@@ -450,13 +451,6 @@ function tryDay(
   return {placed, refused}
 }
 
-/** True where the one is carried in or out while the other stands. */
-function passesBy(one: Timed, other: Timed): boolean {
-  return other.from < one.from || one.to < other.to
-}
-
-type Timed = Pick<ToPlace, 'from' | 'to'>
-
 /** True where a body of a dish can stand among what stands at its time. */
 function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: Body): boolean {
   if (!item.fits[zoneAt(grid, body.y)]) return false
@@ -464,13 +458,12 @@ function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: 
   const clear = grid.ground.rules.clearance - 2 * ROUNDED
   for (const group of groups) {
     if (group.from >= item.to || item.from >= group.to) continue
-    const passes = passesBy(item, group)
-    const isPassed = passesBy(group, item)
+    const past = pastOf(item.from, item.to, group.from, group.to)
     for (const other of group.bodies)
       if (
         gap(body, other) < clear ||
-        (passes && blocks(grid.ground, other, body, 2 * ROUNDED)) ||
-        (isPassed && blocks(grid.ground, body, other, 2 * ROUNDED))
+        ((past & 1) !== 0 && blocks(grid.ground, other, body, 2 * ROUNDED)) ||
+        ((past & 2) !== 0 && blocks(grid.ground, body, other, 2 * ROUNDED))
       )
         return false
   }
@@ -483,10 +476,9 @@ function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, st
   const open = inZones(seats, item.fits, seats.scratch)
   for (const group of groups) {
     if (group.from >= item.to || item.from >= group.to) continue
-    const passes = passesBy(item, group)
-    const isPassed = passesBy(group, item)
-    if (group.stood) strike(open, barredByAll(seats, group.bodies, passes, isPassed))
-    else for (const other of group.bodies) strike(open, barred(seats, other, passes, isPassed))
+    const past = pastOf(item.from, item.to, group.from, group.to)
+    if (group.stood) strike(open, barredByAll(seats, group.bodies, past))
+    else for (const other of group.bodies) strike(open, barred(seats, other, past))
   }
   const found: Body[] = []
   for (const i of candidates(seats, open, style, item.where, item.count)) {
@@ -494,7 +486,7 @@ function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, st
     const c = seats.bodies[i]!
     found.push(c)
     if (found.length === item.count) return found
-    strike(open, barred(seats, c, false, false))
+    strike(open, barred(seats, c, 0))
   }
   return null
 }
@@ -532,8 +524,8 @@ function bodiesOf(vessels: readonly Seat[], vessel: Vessel): readonly Body[] {
 const barredTogether = new WeakMap<readonly Body[], Map<Seats, (Int32Array | undefined)[]>>()
 
 /** The places that any of some bodies bars, as `barred`. */
-function barredByAll(seats: Seats, bodies: readonly Body[], passes: boolean, isPassed: boolean): Int32Array {
-  if (bodies.length === 1) return barred(seats, bodies[0]!, passes, isPassed)
+function barredByAll(seats: Seats, bodies: readonly Body[], past: number): Int32Array {
+  if (bodies.length === 1) return barred(seats, bodies[0]!, past)
   let known = barredTogether.get(bodies)
   if (!known) {
     known = new Map()
@@ -544,12 +536,11 @@ function barredByAll(seats: Seats, bodies: readonly Body[], passes: boolean, isP
     mine = []
     known.set(seats, mine)
   }
-  const how = (passes ? 1 : 0) + (isPassed ? 2 : 0)
-  let bits = mine[how]
+  let bits = mine[past]
   if (!bits) {
     bits = new Int32Array(seats.words)
-    for (const body of bodies) join(bits, barred(seats, body, passes, isPassed))
-    mine[how] = bits
+    for (const body of bodies) join(bits, barred(seats, body, past))
+    mine[past] = bits
   }
   return bits
 }

@@ -7,7 +7,7 @@ import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
-import {FIRM, HARD, type Laid, Layout, pastOf, type Refusal} from './layout.js'
+import {FIRM, HARD, type Laid, Layout, type Refusal} from './layout.js'
 import {
   blockedBy,
   type ChoiceLimits,
@@ -32,6 +32,7 @@ import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {Seating, standingAlready} from './seating.js'
+import {pastOf} from './seats.js'
 import {stepsOf} from './steps.js'
 import type {FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
@@ -304,14 +305,14 @@ function settleLoaded(
     if (able[index]! < ablest) return []
     const layout = layouts[index]!
     layout.begin()
-    followed(layout, jobs, curveOf(option.forecast, ambient))
+    takeUp(layout, jobs, curveOf(option.forecast, ambient))
     return [{option, index, layout, price: Number.POSITIVE_INFINITY}]
   })
   const light = {first, last}
   tick(0.1)
   if (given === null) lookAround(looks, n, light)
   else for (const look of looks) lookAt(look, {...light, rounds: 200 + 30 * n, heat: 4, seed: 11, strict: [2, 12]})
-  looks.sort((a, b) => a.price - b.price || a.index - b.index)
+  looks.sort(likelier)
   tick(0.4)
   const morning = full && given === null
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
@@ -405,6 +406,11 @@ interface Look {
   price: number
 }
 
+/** The cheaper first. */
+function likelier(a: Look, b: Look): number {
+  return a.price - b.price || a.index - b.index
+}
+
 /** Of how many fires one looks at further, how much longer than the first look, and how much dearer than the best they may be. */
 const RUNGS = [
   {most: Number.POSITIVE_INFINITY, longer: 1, times: Number.POSITIVE_INFINITY},
@@ -424,7 +430,7 @@ function lookAround(looks: Look[], n: number, light: Light): void {
     left = left.slice(0, most).filter((l, i) => i === 0 || !(l.price > dearest))
     for (const look of left)
       lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed: 11 + rung, strict: [2, rung === 0 ? 12 : 30]})
-    left.sort((a, b) => a.price - b.price || a.index - b.index)
+    left.sort(likelier)
   }
 }
 
@@ -512,7 +518,7 @@ function freely(light: Light): {firstLit: number; lastLit: number; cool: number;
 }
 
 /** Begin a day planned again where the plan that was being followed left it. */
-function followed(layout: Layout, jobs: readonly Job[], curve: Curve): void {
+function takeUp(layout: Layout, jobs: readonly Job[], curve: Curve): void {
   jobs.forEach(({was, since}, u) => {
     if (!was || since !== null) return
     // A dish that stands in several parts of the floor is done when the coolest of its vessels is.
@@ -576,7 +582,7 @@ function inHand(
   const [option, another] = problem.firings
   if (!plan || !option || another) return null
   const layout = layoutOf(option, true)
-  followed(layout, jobs, curveOf(option.forecast, problem.ambient ?? 20))
+  takeUp(layout, jobs, curveOf(option.forecast, problem.ambient ?? 20))
   jobs.forEach((job, u) => {
     if (!job.was) layout.bar(u)
   })

@@ -242,24 +242,30 @@ export function isSet(bits: Int32Array, i: number): boolean {
   return ((bits[i >> 5]! >> (i & 31)) & 1) === 1
 }
 
+/**
+ * Who is carried past whom, a bit each: 1, the first, set in at `s` and drawn at `e`, is carried in or out while the other, set in at `s2` and drawn at `e2`, stands;
+ * the other is, while the first stands.
+ */
+export function pastOf(s: number, e: number, s2: number, e2: number): number {
+  return (s2 < s || e < e2 ? 1 : 0) + (s < s2 || e2 < e ? 2 : 0)
+}
+
 /** Bodies remembered for one vessel. */
 const MOST = 3000
 
 /**
  * The places that a body bars.
  *
- * @param passes The vessel is carried in or out while the other stands.
- * @param isPassed The other is carried in or out while the vessel stands.
+ * @param past Who is carried past whom (`pastOf`), the vessel first.
  */
-export function barred(seats: Seats, other: Body, passes: boolean, isPassed: boolean): Int32Array {
-  const how = (passes ? 1 : 0) + (isPassed ? 2 : 0)
+export function barred(seats: Seats, other: Body, past: number): Int32Array {
   let mine = seats.barred.get(other)
   if (!mine) {
     if (seats.barred.size >= MOST) seats.barred.clear()
     mine = []
     seats.barred.set(other, mine)
   }
-  const found = mine[how]
+  const found = mine[past]
   if (found) return found
   const {rows, grid} = seats
   const {ground} = grid
@@ -267,15 +273,15 @@ export function barred(seats: Seats, other: Body, passes: boolean, isPassed: boo
   const spans = spansFor(rows.y.length)
   touching(rows, other, ground.rules.clearance - 1e-9, spans)
   mark(seats, spans, bits)
-  if (passes) {
+  if (past & 1) {
     behind(ground, rows, other, spans)
     mark(seats, spans, bits)
   }
-  if (isPassed) {
+  if (past & 2) {
     before(ground, rows, other, spans)
     mark(seats, spans, bits)
   }
-  mine[how] = bits
+  mine[past] = bits
   return bits
 }
 
@@ -327,7 +333,7 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
     let count = 0
     for (const i of ordered(seats, style, ANYWHERE)) {
       if (!isSet(open, i)) continue
-      strike(open, barred(seats, seats.bodies[i]!, false, false))
+      strike(open, barred(seats, seats.bodies[i]!, 0))
       count++
     }
     most = Math.max(most, count)
