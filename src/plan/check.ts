@@ -21,6 +21,7 @@ export interface Violation {
     | 'end heat'
     | 'dose'
     | 'over-baked'
+    | 'eased'
     | 'draw range'
     | 'floor'
     | 'overlap'
@@ -103,6 +104,27 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     const m = ((clock % 1440) + 1440) % 1440
     return m >= rules.nightFrom || m < nightTo
   }
+  /** What is in the oven already: whether any draw from now on keeps every rule, and how much it could still have. */
+  const laterDraws = (
+    dose: (until: number) => number,
+    breaks: (until: number, has: number) => readonly {readonly rule: string}[],
+  ): {possible: boolean; first: number | null; most: number; over: boolean} => {
+    const seen = {possible: false, first: null as number | null, most: 0, over: false}
+    for (let t = Math.ceil((problem.done?.now ?? 0) / rules.tick) * rules.tick; t <= end; t += rules.tick) {
+      if (isNight(t)) continue
+      const has = dose(t)
+      // Only what is beyond doubt counts as possible: both sides round.
+      const broken = breaks(t, 0.98 * has).map((b) => b.rule)
+      if (broken.length === 0) return {...seen, possible: true}
+      if (broken.includes('holding')) break
+      if (seen.first === null) {
+        seen.first = t
+        seen.over = broken.includes('over-baked')
+      }
+      seen.most = Math.max(seen.most, has)
+    }
+    return seen
+  }
   let late = 0
   for (const load of plan.loads) {
     const mine = new Map<string, Placed[]>()
@@ -176,15 +198,21 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       if (entry.zone !== undefined && entry.zone !== 'across' && !old && places.length > 0 && !zones.has(entry.zone))
         bad('zone', entry.dish, from, 0, `${name} is said to stand at the ${entry.zone} and does not`)
       const {need} = dish
+      // Eased limits are for a day that has begun, and what is wanting has to be said.
+      const {eased} = entry
+      if (eased && !problem.done) bad('eased', entry.dish, from, 0, `${name} has its limits eased before the day has begun`)
+      const give = eased ? rules.easeCelsius : 0
+      const wanting = {start: 0, end: 0, dose: 1}
       for (const zone of zones) {
         const inHeat = inZone(zone, from)
-        if (!old && inHeat < need.startLow - tolerance.celsius)
+        if (!old) wanting.start = Math.max(wanting.start, need.startLow - inHeat)
+        if (!old && inHeat < need.startLow - give - tolerance.celsius)
           bad(
             'start heat',
             entry.dish,
             from,
-            need.startLow - inHeat,
-            `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it wants ${Math.round(need.startLow)} °C or more`,
+            need.startLow - give - inHeat,
+            `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it wants ${Math.round(need.startLow - give)} °C or more`,
           )
         if (!old && inHeat > need.startHigh + tolerance.celsius)
           bad(
@@ -194,50 +222,76 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             inHeat - need.startHigh,
             `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it bears ${Math.round(need.startHigh)} °C at most`,
           )
-        const outHeat = inZone(zone, to)
-        // What is in the oven when the day is planned again may be past saving: then it is drawn at once.
-        const atOnce = old && problem.done !== undefined && to <= problem.done.now + 2 * rules.tick
-        if (!atOnce && outHeat < need.endLow - tolerance.celsius)
-          bad(
-            'end heat',
-            entry.dish,
-            to,
-            need.endLow - outHeat,
-            `${name} at the ${zone} ends at ${Math.round(outHeat)} °C; not under ${Math.round(need.endLow)} °C`,
-          )
+        const likely = needed(dish, need.minutes.likely)
+        const wanted = eased ? Math.min(likely, needed(dish, need.minutes.low)) : likely
+        const most = needed(dish, need.minutes.high)
         // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
-        const wanted = needed(dish, need.minutes.likely)
-        const got = simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, to)
-        if (!atOnce && got < wanted * 0.985 - 5)
+        const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)
+        const outHeat = inZone(zone, to)
+        const got = dose(to)
+        wanting.end = Math.max(wanting.end, need.endLow - outHeat)
+        wanting.dose = Math.min(wanting.dose, got / likely)
+        /** What is broken by a draw at one time, and by how much. */
+        const breaks = (
+          until: number,
+          has: number,
+        ): {rule: 'end heat' | 'dose' | 'over-baked' | 'holding'; by: number; reason: string}[] => {
+          const heat = inZone(zone, until)
+          const share = `${name} has ${Math.round((100 * has) / wanted)} % of its heat when it is drawn`
+          const faults: ReturnType<typeof breaks> = []
+          const least = need.endLow - give
+          if (heat < least - tolerance.celsius)
+            faults.push({
+              rule: 'end heat',
+              by: least - heat,
+              reason: `${name} at the ${zone} ends at ${Math.round(heat)} °C; not under ${Math.round(least)} °C`,
+            })
+          if (has < wanted * 0.985 - 5) faults.push({rule: 'dose', by: wanted - has, reason: share})
+          // Longer than the receipt's longest: allowed only for the next opening of the door.
+          const stays = need.falling || need.overnight
+          if (!stays && has > most * 1.015 + 5 && dose(until - rules.tick - rules.staySlack) >= wanted * 1.015 + 5)
+            faults.push({rule: 'over-baked', by: has - most, reason: share})
+          // Cooked food under the safe holding temperature, minutes before it is drawn.
+          if (need.done >= rules.holdCelsius) {
+            let cold = 0
+            for (let m = from; m < until; m++) if (inZone(zone, m + 0.5) < rules.holdCelsius) cold++
+            if (cold > rules.coldMinutes)
+              faults.push({rule: 'holding', by: cold, reason: `${name} stands ${cold} min under ${rules.holdCelsius} °C`})
+          }
+          return faults
+        }
+        const faults = breaks(to, got)
+        // What is in the oven when the day is planned again may be past saving: then it stays as long as that does it good.
+        const saving = old && faults.length > 0 ? laterDraws(dose, breaks) : null
+        if (!saving || saving.possible || saving.first === null) {
+          for (const {rule, by, reason} of faults) bad(rule, entry.dish, to, by, reason)
+        } else {
+          for (const {rule, by, reason} of faults) if (rule === 'holding') bad(rule, entry.dish, to, by, reason)
+          const enough = Math.min(wanted, saving.most)
+          if (got < enough * 0.97 - 5)
+            bad(
+              'dose',
+              entry.dish,
+              to,
+              enough - got,
+              `${name} could have ${Math.round((100 * enough) / wanted)} % of its heat and is drawn before`,
+            )
+          if (saving.over && to > saving.first + 2 * rules.tick)
+            bad('over-baked', entry.dish, to, to - saving.first, `${name} is done and stays ${to - saving.first} min more`)
+        }
+      }
+      if (eased) {
+        const celsius = Math.max(Math.abs(eased.start - wanting.start), Math.abs(eased.end - wanting.end))
+        if (celsius > tolerance.celsius + 0.1)
+          bad('eased', entry.dish, from, celsius, `${name} is ${Math.round(celsius)} °C further from its heat than is said`)
+        if (Math.abs(eased.dose - wanting.dose) > 0.02)
           bad(
-            'dose',
+            'eased',
             entry.dish,
             to,
-            wanted - got,
-            `${name} has ${Math.round((100 * got) / wanted)} % of its heat when it is drawn`,
+            Math.abs(eased.dose - wanting.dose),
+            `${name} has ${Math.round(100 * wanting.dose)} % of its heat when it is drawn, ${Math.round(100 * eased.dose)} % said`,
           )
-        if (!atOnce && !need.falling && !need.overnight) {
-          const most = needed(dish, need.minutes.high)
-          if (got > most * 1.015 + 5) {
-            // Longer than the receipt's longest: allowed only for the next opening of the door.
-            const before = simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, to - rules.tick - rules.staySlack)
-            if (before >= wanted * 1.015 + 5)
-              bad(
-                'over-baked',
-                entry.dish,
-                to,
-                got - most,
-                `${name} has ${Math.round((100 * got) / wanted)} % of its heat when it is drawn`,
-              )
-          }
-        }
-        // Cooked food under the safe holding temperature, minutes before it is drawn.
-        if (need.done >= rules.holdCelsius) {
-          let cold = 0
-          for (let m = from; m < to; m++) if (inZone(zone, m + 0.5) < rules.holdCelsius) cold++
-          if (cold > rules.coldMinutes)
-            bad('holding', entry.dish, to, cold, `${name} stands ${cold} min under ${rules.holdCelsius} °C`)
-        }
       }
     }
   }

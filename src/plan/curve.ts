@@ -112,7 +112,7 @@ export function doseTable(curve: Curve, where: number, done: number, which: 'low
  * The dose a dish needs, °C·min: (reference − done) × minutes; for a dish that wants falling heat, the same minutes in the usual falling
  * oven from its reference heat on (`rules.usualFall`).
  */
-export function doseNeeded(need: HeatNeed, minutes: number = need.minutes.likely): number {
+export function doseNeeded(need: HeatNeed, minutes: number = need.enough ?? need.minutes.likely): number {
   if (!need.falling) return (need.reference - need.done) * minutes
   let mine = fallingDoses.get(need)
   if (!mine) {

@@ -1,11 +1,11 @@
 import {countBits, nextBit} from './bits.js'
 import {type Curve, doseNeeded, sample, whereIndex} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
-import {isNight, type Job, type Program, wheresOf} from './model.js'
+import {ALL_BUT, isNight, type Job, type Program, wheresOf} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {generator, missing} from './search.js'
-import {pastOf} from './seats.js'
+import {blocks, bodyOf, pastOf} from './seats.js'
 import type {PlanProblem} from './types.js'
 
 /**
@@ -104,6 +104,8 @@ export class Layout {
   readonly #goal: Float64Array
   readonly #longest: Float64Array
   readonly #needed: Float64Array
+  /** The dose it should have: no more than it needs, unless its limits are eased. */
+  readonly #wanted: Float64Array
   readonly #low: Float64Array
   readonly #lowest: Float64Array
   readonly #high: Float64Array
@@ -127,6 +129,9 @@ export class Layout {
   readonly #endMargin: number
   readonly #blocked: Program['blocked']
   readonly #problem: PlanProblem
+  /** For each job the others that stand in its way out, all of them in the oven already; and those that have any. */
+  readonly #inFront: number[][]
+  readonly #behind: number[]
   readonly #was: ({readonly at: number; readonly draw: number} | undefined)[]
   /** True where some job has a place in a plan that was being followed. */
   readonly #again: boolean
@@ -156,8 +161,8 @@ export class Layout {
   readonly #stale: Uint8Array
   /** The first tick after which the curve may differ from what the jobs were judged on. */
   #changed = -1
-  /** Dose over what is needed when each is drawn, °C·min; −1 where it stays longer than it may. */
-  readonly #overDose: Float64Array
+  /** How far from the dose it should have each is drawn, °C·min; −1 where it stays longer than it may. */
+  readonly #offDose: Float64Array
   readonly #falls: number[] = []
   readonly #crusts: number[] = []
 
@@ -217,6 +222,7 @@ export class Layout {
     const slack = (job: Job, celsius: number): number =>
       Math.min(celsius, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
     this.#needed = make((j) => doseNeeded(j.dish.need))
+    this.#wanted = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.likely) * (1 + options.marginDose))
     this.#goal = this.#needed.map((dose) => dose * (1 + options.marginDose))
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
@@ -240,6 +246,8 @@ export class Layout {
       if (j.order === 1) this.#falls.push(u)
       if (j.order === 2) this.#crusts.push(u)
     })
+    this.#inFront = inFront(jobs, grid)
+    this.#behind = this.#inFront.flatMap((others, u) => (others.length > 0 ? [u] : []))
     this.#was = jobs.map((j) => j.was)
     this.#again = jobs.some((j) => j.was)
     this.#awake = new Uint8Array(ticks)
@@ -252,7 +260,7 @@ export class Layout {
     this.#lanes = [0, 1, 2].map(() => new Int32Array(ticks + 1))
     this.#own = new Float64Array(4 * n)
     this.#stale = new Uint8Array(n).fill(1)
-    this.#overDose = new Float64Array(n)
+    this.#offDose = new Float64Array(n)
     // How far each job pulls the curve down, tick by tick after it is set in.
     this.#drop = jobs.map((j) => (j.since === null && response ? response.of(j, curve.ambient) : new Float64Array(0)))
     this.#gentle = Int32Array.from(this.#drop, gentleFrom)
@@ -468,13 +476,47 @@ export class Layout {
       dose += HALF_TICK * (before + now)
       before = now
     }
-    if (dose < goal) violation += Math.min(missing, 200 + missing * (1 - dose / goal))
+    this.#stale[u] = 0
+    if (dose < goal) {
+      violation += Math.min(missing, 200 + missing * (1 - dose / goal))
+      if (this.#fixed[u]) {
+        // Whatever comes later changes how long it had best stay.
+        this.#stale[u] = 1
+        ;({k, dose} = this.#longestUse(u, ALL_BUT * dose, wall))
+      }
+    }
     const own = this.#own
     own[4 * u] = k
     own[4 * u + 1] = dose
     own[4 * u + 2] = cost
     own[4 * u + 3] = violation
-    this.#stale[u] = 0
+  }
+
+  /**
+   * How long something in the oven that cannot be done any more is left in: until it has had all that does it good, but not through a
+   * night in which it would grow too cold.
+   */
+  #longestUse(u: number, most: number, wall: number): {k: number; dose: number} {
+    const T = this.celsius
+    const awake = this.#awake
+    const a = this.#scale[4 * u + this.w[u]!]!
+    const shift = this.#shift[4 * u + this.w[u]!]!
+    const b = shift - this.#done[u]!
+    const start = Math.max(0, this.s[u]!)
+    const doses = [0]
+    let k = start
+    while (doses[k - start]! < most && k < wall) {
+      k++
+      doses.push(doses[k - 1 - start]! + HALF_TICK * (Math.max(0, a * T[k - 1]! + b) + Math.max(0, a * T[k]! + b)))
+    }
+    const good = k
+    while (k < wall && !awake[k]) k++
+    const early = k - rules.coldMinutes / rules.tick
+    if (k > good && this.#food[u] && a * T[Math.max(start, early)]! + shift < rules.holdCelsius) {
+      k = good
+      while (k > Math.max(start, this.#now) && !awake[k]) k--
+    }
+    return {k, dose: doses[Math.min(k, good) - start]!}
   }
 
   /** Judge what is laid: draws, cost and broken limits. */
@@ -528,16 +570,10 @@ export class Layout {
     this.#changed = ticks
     e.fill(-1)
     // The draws, each at its cheapest; a second time round, knowing the others'.
-    for (let round = 0; round < 2; round++)
-      for (let u = 0; u < n; u++) {
-        if (!placed[u]) continue
-        const was = e[u]!
-        if (was >= 0 && --O[was]! === 0) doorsAt[was >> 5]! &= ~(1 << (was & 31))
-        const at = this.#draw(u, clock0)
-        e[u] = at
-        O[at]!++
-        doorsAt[at >> 5]! |= 1 << (at & 31)
-      }
+    for (let round = 0; round < 2; round++) for (let u = 0; u < n; u++) if (placed[u]) this.#drawAnew(u, clock0)
+    // Those that wait for others follow these, one behind the other.
+    for (let i = 0; i < this.#behind.length; i++)
+      for (let j = 0; j < this.#behind.length; j++) if (this.hemmedIn(this.#behind[j]!)) this.#drawAnew(this.#behind[j]!, clock0)
     let usedTicks = 0
     let lo = ticks
     const hotEnd = this.#hotEnd()
@@ -552,9 +588,9 @@ export class Layout {
       const late = clock0 + end * rules.tick - this.#due[u]!
       if (late > 0) cost += weights.late * late
       if (!this.#stays[u]) {
-        const over = this.#overDose[u]!
-        if (over >= 0) cost += weights.misfit * over
-        else if (!fixed) violation += broken.over
+        const off = this.#offDose[u]!
+        if (off >= 0) cost += weights.misfit * off
+        else if (!fixed || this.hemmedIn(u)) violation += broken.over
       }
       const was = this.#was[u]
       if (was)
@@ -725,12 +761,40 @@ export class Layout {
     return true
   }
 
+  /** Draw one job when that is cheapest, instead of when it was to be drawn so far. */
+  #drawAnew(u: number, clock0: number): void {
+    const {e} = this
+    const doorsAt = this.#doors
+    const was = e[u]!
+    if (was >= 0 && --this.#openings[was]! === 0) doorsAt[was >> 5]! &= ~(1 << (was & 31))
+    const at = this.#draw(u, clock0)
+    e[u] = at
+    this.#openings[at]!++
+    doorsAt[at >> 5]! |= 1 << (at & 31)
+  }
+
+  /** True where a job has the dose it needs when it is drawn, as the layout has it. */
+  isDone(u: number): boolean {
+    return this.#own[4 * u + 1]! >= this.#goal[u]!
+  }
+
+  /** True where a job is drawn before something in the oven that stands in its way out. */
+  hemmedIn(u: number): boolean {
+    const others = this.#inFront[u]!
+    for (let i = 0; i < others.length; i++) if (this.e[others[i]!]! > this.e[u]!) return true
+    return false
+  }
+
   /** The cheapest draw of one job, given the openings of the others. */
   #draw(u: number, clock0: number): number {
     const O = this.#openings
     const awake = this.#awake
     const done = this.#own[4 * u]!
-    const first = Math.max(done, this.s[u]! + 1) + this.hold[u]!
+    const soonest = Math.max(done, this.s[u]! + 1)
+    let first = soonest + this.hold[u]!
+    // What stands in its way in the oven is drawn before it, or with it.
+    const inFront = this.#inFront[u]!
+    for (let i = 0; i < inFront.length; i++) first = Math.max(first, this.e[inFront[i]!]!)
     const due = this.#due[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
     const T = this.celsius
@@ -753,14 +817,14 @@ export class Layout {
       return k
     }
     const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
-    const goal = this.#goal[u]!
+    const wanted = this.#wanted[u]!
     const longest = this.#longest[u]!
     let dose = this.#own[4 * u + 1]!
     let before = a * T[done]! + b
     if (before < 0) before = 0
     let best = -1
     let bestCost = Number.POSITIVE_INFINITY
-    let bestDose = -1
+    let bestOff = -1
     const last = Math.min(wall, done + WINDOW - 1)
     for (let t = done; t <= last; t++) {
       if (t > done) {
@@ -770,22 +834,24 @@ export class Layout {
         before = now
         if (t > done + 1 && dose > longest) break
       }
-      const over = weights.misfit * (dose - goal)
+      const off = Math.abs(dose - wanted)
+      const over = weights.misfit * off
       // It only gets dearer from here on.
-      if (over >= bestCost) break
+      if (over >= bestCost && dose >= wanted) break
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
       const moved = this.#again && this.#was[u] ? weights.moved * Math.abs(clock0 + t * rules.tick - this.#was[u]!.draw) : 0
       const cost = over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening)
       if (cost < bestCost) {
         bestCost = cost
-        bestDose = dose - goal
+        bestOff = off
         best = t
       }
     }
-    this.#overDose[u] = bestDose
+    this.#offDose[u] = bestOff
     if (best >= 0) return best
-    let k = Math.max(first, this.#now)
+    // Rather than be burned it waits for nothing.
+    let k = Math.max(soonest, this.#now)
     while (k < wall && !awake[k]) k++
     return Math.min(k, wall)
   }
@@ -1403,6 +1469,16 @@ export class Layout {
       this.judge()
     }
   }
+}
+
+/** For each job that is in the oven already, the others in it that stand in its way out. */
+function inFront(jobs: readonly Job[], grid: FloorGrid): number[][] {
+  const bodies = jobs.map(({dish, stood}) => (stood ?? []).map((v) => bodyOf(dish.vessel, v)))
+  const lies = (v: number, u: number): boolean =>
+    bodies[v]!.some((other) => bodies[u]!.some((body) => blocks(grid.ground, other, body)))
+  return jobs.map((job, u) =>
+    job.since === null ? [] : jobs.flatMap((other, v) => (v !== u && other.since !== null && lies(v, u) ? [v] : [])),
+  )
 }
 
 /** The moves that keep a day much as it is: an opening, or all from it on, and beyond 0.8 a single dish, a little earlier or later. */

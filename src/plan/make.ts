@@ -6,12 +6,14 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
+import {doseNeeded} from './curve.js'
 import {take} from './followed.js'
 import {handlingOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
-import type {Day, FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+import {rules} from './rules.js'
+import type {Day, Eased, FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** Everything parsed that a plan is made from. */
 export interface MakePlan {
@@ -163,7 +165,7 @@ export function planAgain(
   }
   const rest: PlanProblem = {...problem, firings: [start], done: {now, lit, set, plan}}
   const made = planDay(rest, {...input.options, simulate: withPast, spare})
-  const changes = changesOf(plan, made, now)
+  const changes = changesOf(plan, made, now, byId)
   return {plan: {...made, changes}, problem: rest, said: calibration.said}
 }
 
@@ -189,7 +191,7 @@ function openingsOf(
 }
 
 /** What moved between two plans, and why. */
-function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['changes']> {
+function changesOf(before: Plan, after: Plan, now: number, dishes: ReadonlyMap<string, Dish>): NonNullable<Plan['changes']> {
   const out: NonNullable<Plan['changes']>[number][] = []
   const at = (p: Plan, clock: number): number => {
     const i = (clock - p.lit) / p.forecast.step
@@ -224,6 +226,9 @@ function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['ch
       else if (drawn !== 0)
         put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)
     }
+  for (const load of after.loads)
+    for (const {dish, eased} of load.dishes)
+      if (eased) for (const what of wantingOf(eased, dishes.get(dish))) put(dish, what, 0, because)
   for (const u of after.unplaced)
     if (!before.unplaced.some((b) => b.dish === u.dish)) {
       if (u.words) put(u.dish, phrase('left out'), 0, u.words, u.reason)
@@ -231,6 +236,21 @@ function changesOf(before: Plan, after: Plan, now: number): NonNullable<Plan['ch
     }
   return out
 }
+
+/** What a dish has less than it should, in words. */
+function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] {
+  const out: Phrase[] = []
+  const difference = (value: number): PhraseValue => ({unit: 'difference', value})
+  if (start >= TOLD) out.push(phrase('eased start', {difference: difference(start)}))
+  if (end >= TOLD) out.push(phrase('eased end', {difference: difference(end)}))
+  if (!dish || dose > 1 - rules.doseWanting) return out
+  const shortest = doseNeeded(dish.need, Math.min(dish.need.minutes.low, dish.need.minutes.likely)) / doseNeeded(dish.need)
+  const percent = Math.floor(100 * dose)
+  return [...out, phrase(dose < shortest - 2 * rules.doseWanting ? 'eased unfinished' : 'eased dose', {percent})]
+}
+
+/** °C less than which is not worth a word. */
+const TOLD = 0.5
 
 /** The falling oven with a plan's loads in it, for `planDay`. */
 export function simulator(input: Pick<MakePlan, 'oven' | 'parameters'>): NonNullable<PlanOptions['simulate']> {

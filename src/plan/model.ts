@@ -259,6 +259,7 @@ export function choicesOf(
   const used: number[] = []
   const firsts: number[] = []
   const dose = doseNeeded(need)
+  const usual = doseNeeded(need, need.minutes.likely)
   const longest = doseNeeded(need, need.minutes.high)
   const stays = need.falling || need.overnight
   const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
@@ -266,6 +267,8 @@ export function choicesOf(
   const {must, only, from: earliest = 0} = limits
   const wheres = limits.none ? [] : only && must ? [must.w] : wheresOf(job, grid)
   if (must && !limits.none && !wheres.includes(must.w)) wheres.push(must.w)
+  const usedBy = (hot: Float64Array, from: number, busy: number): number =>
+    job.area * (hot[Math.min(hot.length - 1, Math.floor(busy))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!)
   for (const w of wheres) {
     const table = doseTable(curve, w, need.done)
     const clampMinute = (m: number): number => Math.max(0, Math.min(table.length - 1, m))
@@ -277,6 +280,7 @@ export function choicesOf(
       const wall = program.blocked.find((b) => b.to > from)?.from ?? Number.POSITIVE_INFINITY
       const base = table[clampMinute(from)]!
       const goal = base + dose * md
+      const wanted = base + usual * md
       const over = base + longest
       if (table[table.length - 1]! < goal) return
       // First minute the dose is reached, by bisection on the monotone table.
@@ -300,13 +304,11 @@ export function choicesOf(
         e.push(t)
         where.push(w)
         firsts.push(firstTick)
-        misfit.push(checkStart ? best + (stays ? 0 : Math.max(0, got - goal)) : stays ? 0 : Math.max(0, got - goal))
+        const off = stays ? 0 : need.enough === undefined ? Math.max(0, got - goal) : Math.abs(got - wanted)
+        misfit.push(checkStart ? best + off : off)
         // A dish that is done and only waits puts the heat under it to no use.
         const busy = Math.min(to, firstTick * rules.tick + phase)
-        used.push(
-          job.area *
-            (hot[Math.min(hot.length - 1, Math.floor(busy))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!),
-        )
+        used.push(usedBy(hot, from, busy))
         return true
       }
       const enough = (t: number): boolean =>
@@ -325,7 +327,22 @@ export function choicesOf(
       if (musted >= 0 && !met) offer(musted, musted - firstTick)
     }
     if (sinceMinutes !== null) {
-      tryStart(Math.floor((sinceMinutes - phase) / rules.tick), sinceMinutes, false)
+      const k = Math.floor((sinceMinutes - phase) / rules.tick)
+      tryStart(k, sinceMinutes, false)
+      // What has to be has been judged by the parts of the floor in which its vessels stand, which says more.
+      if (must ? e.includes(must.e) : s.length > 0) continue
+      // It is in the oven, and no draw keeps every rule: it stays as long as that does it good.
+      const base = table[clampMinute(sinceMinutes)]!
+      const goal = base + Math.min(dose, ALL_BUT * (table[table.length - 1]! - base))
+      const good = table.findIndex((d) => d >= goal)
+      const to = must?.e ?? Math.max(k + 1, Math.ceil((good - phase) / rules.tick - 1e-9))
+      const got = table[clampMinute(to * rules.tick + phase)]!
+      s.push(k)
+      e.push(to)
+      where.push(w)
+      firsts.push(to)
+      misfit.push(stays ? 0 : Math.abs(got - base - usual * md))
+      used.push(usedBy(hot, sinceMinutes, to * rules.tick + phase))
       continue
     }
     for (let k = Math.max(0, earliest, Math.ceil((curve.ready - phase) / rules.tick - 1e-9)); k < program.ticks; k++) {
@@ -344,6 +361,9 @@ export function choicesOf(
     first: Int32Array.from(firsts),
   }
 }
+
+/** Share of all the dose it can still have, for which a dish that cannot be done is left in. */
+export const ALL_BUT = 0.995
 
 const hotTables = new WeakMap<Curve, Float64Array>()
 
@@ -474,10 +494,12 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
     }
     const kept = ids.subarray(0, count).sort((a, b) => cost[a]! - cost[b]! || a - b)
     if (count === 0 && job.since !== null) {
-      // It is in the oven and no draw keeps every rule any more: it is drawn at once.
+      // It should have been drawn by now, or only at night: it is drawn as soon as it can be.
       const s = Math.floor((job.since - clock0) / rules.tick)
+      let e = Math.max(nowTick, s + 1, c.e[0] ?? 0)
+      while (e < program.ticks - 1 && night[e]) e++
       S.push(Int32Array.of(s))
-      E.push(Int32Array.of(Math.max(nowTick, s + 1)))
+      E.push(Int32Array.of(e))
       W.push(Uint8Array.of(job.stands))
       C.push(Float64Array.of(0))
       O.push(Int32Array.of(-1))

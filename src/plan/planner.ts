@@ -1,11 +1,12 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
-import type {Dish} from '../scale/types.js'
+import type {Dish, HeatNeed} from '../scale/types.js'
 import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {conflictOf, remediesOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import {easedDay} from './ease.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
 import {FIRM, HARD, type Laid, Layout, type Refusal} from './layout.js'
 import {
@@ -34,7 +35,7 @@ import {type Found, missing, State, search} from './search.js'
 import {Seating, standingAlready} from './seating.js'
 import {pastOf} from './seats.js'
 import {stepsOf} from './steps.js'
-import type {FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
+import type {Eased, FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
 export interface PlanOptions {
   /**
@@ -74,6 +75,8 @@ export interface Settled {
   readonly whole?: () => Settled
   /** The same made cheaper, where that has not been tried. */
   readonly polished?: () => Settled
+  /** True where it keeps its dishes' eased limits only (see `ease.ts`). */
+  readonly eased?: boolean
 }
 
 /**
@@ -141,7 +144,7 @@ function settleBest(
   const settled = options.simulate
     ? settleLoaded(problem, grid, jobs, options, options.simulate, tick)
     : settleEmpty(problem, grid, jobs, options, tick)
-  return settled.whole?.() ?? settled
+  return {...(settled.whole?.() ?? settled), ...(settled.eased ? {eased: true} : {})}
 }
 
 /** Earliest and latest lighting considered, min after midnight. */
@@ -254,6 +257,7 @@ function settleLoaded(
   options: PlanOptions,
   simulate: Simulate,
   tick: (share: number) => void,
+  eased?: {readonly asBefore: Settled | null},
 ): Settled {
   const full = options.effort !== 'quick'
   const n = jobs.length
@@ -267,13 +271,13 @@ function settleLoaded(
     responses.set(simulate, response)
   }
   const lane = laneShare(problem, grid)
-  const layoutOf = (option: FiringOption, kept = false): Layout => {
+  const layoutOf = (option: FiringOption, kept = false, day = {problem, jobs}): Layout => {
     const curve = curveOf(option.forecast, ambient)
     const phase = phaseOf(given)
     return new Layout(
-      problem,
+      day.problem,
       grid,
-      jobs,
+      day.jobs,
       {
         curve,
         phase,
@@ -294,8 +298,26 @@ function settleLoaded(
       },
     )
   }
-  const asBefore = given === null ? null : inHand(problem, grid, jobs, layoutOf, simulate, {first, last})
-  if (asBefore?.good) return asBefore.settled
+  const light = {first, last}
+  const easier = given === null || eased ? null : easeOf(problem, grid)
+  const withEase = (before: Settled | null): Settled => ({
+    ...settleLoaded(easier!.problem, grid, easier!.jobs, options, simulate, tick, {asBefore: before}),
+    eased: true,
+  })
+  const mend = easier ? inHand(problem, grid, jobs, layoutOf, simulate, light) : null
+  if (easier && mend) {
+    // What is under way is rather kept with its limits eased than moved about, and rather moved than lost, or all laid out anew.
+    const easily = inHand(easier.problem, grid, easier.jobs, (option, kept) => layoutOf(option, kept, easier), simulate, light)
+    let before: Settled | null = null
+    for (const how of ['waiting', 'moving'] as const) {
+      const kept = mend(how)
+      if (kept?.good) return kept.settled
+      const easy = easily?.(how)
+      if (easy?.good) return {...easy.settled, eased: true}
+      if (easy) before = better(before, easy.settled)
+    }
+    return withEase(before)
+  }
   // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
   const layouts = problem.firings.map((option) => layoutOf(option))
   // A fire on which fewer dishes could be set in at all than on another need not be looked at.
@@ -308,7 +330,6 @@ function settleLoaded(
     takeUp(layout, jobs, curveOf(option.forecast, ambient))
     return [{option, index, layout, price: Number.POSITIVE_INFINITY}]
   })
-  const light = {first, last}
   tick(0.1)
   if (given === null) lookAround(looks, n, light)
   else for (const look of looks) lookAt(look, {...light, rounds: 200 + 30 * n, heat: 4, seed: 11, strict: [2, 12]})
@@ -352,7 +373,7 @@ function settleLoaded(
     roads.unshift(roadOf(look, less))
   }
   tick(0.55)
-  let best = asBefore?.settled ?? null
+  let best = eased?.asBefore ?? null
   const most = morning ? (overfull ? OVERFULL_TRIES : MORNING_TRIES) : 2
   const budget = {passes: morning ? 28 : 10}
   const follow = (some: readonly Road[]): void => {
@@ -375,12 +396,23 @@ function settleLoaded(
     follow(lookLonger().sort(byPrice))
   }
   if (best!.polished) best = better(best, best!.polished())
-  if (given !== null && !asBefore && best!.unplaced.length > 0) {
+  if (given !== null && !eased?.asBefore && best!.unplaced.length > 0) {
     // Far off as it is, the plan in hand may yet keep more.
-    const kept = inHand(problem, grid, jobs, layoutOf, simulate, light, Number.POSITIVE_INFINITY)
+    const far = inHand(problem, grid, jobs, layoutOf, simulate, light, Number.POSITIVE_INFINITY)
+    const kept = far?.('waiting') ?? far?.('moving')
     if (kept) best = better(best, kept.settled)
   }
+  if (easier && best!.unplaced.length > 0) {
+    const fuller = withEase(null)
+    if (vesselsOut(fuller) < vesselsOut(best!)) return fuller
+  }
   return best!
+}
+
+/** The day with its limits eased, and its jobs. */
+function easeOf(problem: PlanProblem, grid: FloorGrid): {problem: PlanProblem; jobs: Job[]} {
+  const day = easedDay(problem)
+  return {problem: day, jobs: jobsOf(day, grid)}
 }
 
 function byPrice(a: Road, b: Road): number {
@@ -532,7 +564,7 @@ function takeUp(layout: Layout, jobs: readonly Job[], curve: Curve): void {
 const WAITED = 2
 const MOVED = 5
 /** The last round in which waiting may yet do: it does in the round after the last of them moved, or hardly ever. */
-const WAITING = 4
+const WAITING = 2
 
 /** °C by which the oven may be off for the plan in hand to be worth mending. */
 const FAR = 20
@@ -562,9 +594,15 @@ const LEAVE = 0.03
 /** How much dearer, what it moves included, a plan in hand may become before the rest of the day is laid out anew. */
 const DEARER = {times: 1.5, more: 60} as const
 
+/** What becomes of a plan in hand; `good` where no dish of it is lost and it costs hardly more than it did. */
+interface InHand {
+  readonly settled: Settled
+  readonly good: boolean
+}
+
 /**
- * The plan that is being followed, on the oven as it now is: kept as it stands where it still serves, and moved a little where it does
- * not. Null where there is none, or more than one fire to choose from, or it will not do.
+ * The plan that is being followed, on the oven as it now is: kept as it stands where it still serves, and moved a little, in one of two
+ * ways (see `agree`), where it does not. Null where there is none, or more than one fire to choose from, or the oven is too far off it.
  *
  * @param far °C by which the oven may be off the plan.
  * @returns `good` where no dish of it is lost and it costs hardly more than it did, so that nothing else need be looked at.
@@ -577,7 +615,7 @@ function inHand(
   simulate: Simulate,
   light: Light,
   far = FAR,
-): {settled: Settled; good: boolean} | null {
+): ((how: 'waiting' | 'moving') => InHand | null) | null {
   const plan = problem.done?.plan
   const [option, another] = problem.firings
   if (!plan || !option || another) return null
@@ -597,18 +635,15 @@ function inHand(
   if (meant.some((celsius, k) => k >= now && Math.abs(layout.celsius[k]! - celsius) > far)) return null
   layout.judge()
   const begun = {laid: layout.snapshot(), lit: layout.lit}
-  let settled: Settled | null = null
-  for (const waiting of [true, false]) {
-    if (!waiting) {
-      layout.refusals = []
-      layout.restore(begun.laid, begun.lit)
-    }
-    settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 8}, waiting ? 'waiting' : 'moving')
-    if (settled) break
+  const extra = jobs.filter((job) => !job.was).length
+  return (how) => {
+    layout.refusals = []
+    layout.restore(begun.laid, begun.lit)
+    const settled = agree(problem, grid, jobs, {option, index: 0, layout}, simulate, light, {passes: 8}, how)
+    if (!settled) return null
+    const lost = settled.unplaced.length - extra
+    return {settled, good: lost <= 0 && settled.total <= DEARER.times * plan.score.total + DEARER.more}
   }
-  if (!settled) return null
-  const lost = settled.unplaced.length - jobs.filter((job) => !job.was).length
-  return {settled, good: lost <= 0 && settled.total <= DEARER.times * plan.score.total + DEARER.more}
 }
 
 /**
@@ -650,7 +685,7 @@ function agree(
     })
   }
   /** What is laid out, on the simulated oven and the true floor. */
-  const check = () => {
+  const check = (giveUp = false) => {
     const laid = layout.snapshot()
     const lit = layout.lit
     const laidOut = laid.map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
@@ -673,7 +708,15 @@ function agree(
     for (let u = 0; u < n; u++) {
       const t = took[u]
       const job = jobs[u]!
-      if (!t || job.since !== null) continue
+      if (!t) continue
+      if (job.since !== null) {
+        // What can no longer be done, or drawn as it should be, is wrong only while there is still something to be tried.
+        const under = (job.stood ?? []).some(
+          (v) => layout.isDone(u) && !hasDose(job, curve, whereIndex(v.zone), t.e * rules.tick + layout.phase, lit),
+        )
+        if (!giveUp && (layout.hemmedIn(u) || under)) wrong.add(u)
+        continue
+      }
       const mine = vesselsOf(job, stood.standing)
       const keptBy = (v: Standing): boolean =>
         keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
@@ -778,7 +821,7 @@ function agree(
       if (layout.violation > 1e-6) again(451 + pass, 'last')
       layout.prune()
     }
-    const seen = check()
+    const seen = check(giveUp)
     const {curve, stood, wrong} = seen
     if (seen.good) {
       const settled = settle(seen)
@@ -1006,14 +1049,25 @@ function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): b
   const c = celsiusAt(curve, z, from)
   if (c < need.startLow || c > need.startHigh) return false
   if (celsiusAt(curve, z, to) < need.endLow) return false
-  const table = doseTable(curve, z, need.done)
-  const at = (m: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(m)))]!
   const dose = doseNeeded(need)
-  const got = at(to) - at(from)
+  const got = doseBetween(curve, need, z, from, to)
   if (got < dose * (1 - rules.doseWanting)) return false
   if (need.falling || need.overnight) return true
   // Over-baked only where the next opening but one would already have been late.
-  return got <= doseNeeded(need, need.minutes.high) || at(to - rules.tick - rules.staySlack) - at(from) < dose
+  return got <= doseNeeded(need, need.minutes.high) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
+}
+
+/** True when what is in the oven has the dose it needs at a minute, in a part of the floor; what rounding takes is granted. */
+function hasDose({dish, since}: Job, curve: Curve, z: number, to: number, lit: number): boolean {
+  const {need} = dish
+  return doseBetween(curve, need, z, since! - lit, to) >= doseNeeded(need) * (1 - 2 * rules.doseWanting)
+}
+
+/** °C·min between two minutes after lighting. */
+function doseBetween(curve: Curve, need: HeatNeed, z: number, from: number, to: number): number {
+  const table = doseTable(curve, z, need.done)
+  const at = (m: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(m)))]!
+  return at(to) - at(from)
 }
 
 /** Later fires as the oven sees them, minutes after the first is lit. */
@@ -1122,6 +1176,8 @@ function write(
     const placed = []
     for (const u of byStart.get(at)!) {
       const job = jobs[u]!
+      // Its limits as they are, where they were eased.
+      const own = problem.dishes.find((d) => d.id === job.dish.id) ?? job.dish
       const o = found.chosen[u]!
       const w = model.where[u]![o]!
       const origin = model.origin[u]![o]!
@@ -1146,11 +1202,14 @@ function write(
       dishes.push({
         dish: job.dish.id,
         count: job.count,
-        draw: drawRange(curve, job, w, from, to, model.lit),
+        draw: drawRange(curve, own.need, w, from, to, model.lit),
         celsiusIn: three(from),
         celsiusOut: three(to),
         zone: shown === 3 ? 'across' : zoneNames[shown as 0 | 1 | 2],
         ...(job.since === null ? {} : {alreadyIn: true}),
+        ...(settled.eased || job.since !== null
+          ? easedOf(curve, own.need, zones.size === 0 ? [w] : [...zones], job.since === null ? from : null, from, to)
+          : {}),
       })
       for (const v of mine) placed.push(placedOf(grid, v))
     }
@@ -1238,16 +1297,32 @@ function write(
   return whole
 }
 
+/** What a dish has less than it should in some part of the floor, to a tenth of a degree; nothing where it has all. */
+function easedOf(
+  curve: Curve,
+  need: HeatNeed,
+  zones: readonly number[],
+  start: number | null,
+  from: number,
+  to: number,
+): {eased?: Eased} {
+  const under = (least: number, minute: number): number =>
+    Math.max(0, ...zones.map((z) => Math.round(10 * (least - celsiusAt(curve, z, minute))) / 10))
+  const usual = doseNeeded(need, need.minutes.likely)
+  const dose = Math.min(1, ...zones.map((z) => Math.round((1000 * doseBetween(curve, need, z, from, to)) / usual) / 1000))
+  const eased = {start: start === null ? 0 : under(need.startLow, start), end: under(need.endLow, to), dose}
+  return eased.start > 0 || eased.end > 0 || eased.dose < 1 - rules.doseWanting ? {eased} : {}
+}
+
 /** When to look, when it is likely done, when at the latest: by the hot, the likely and the cool curve. */
 function drawRange(
   curve: Curve,
-  job: Job,
+  need: HeatNeed,
   where: number,
   from: number,
   to: number,
   lit: number,
 ): {low: number; likely: number; high: number} {
-  const {need} = job.dish
   const dose = doseNeeded(need)
   const done = (which: 'low' | 'likely' | 'high'): number => {
     const table = doseTable(curve, where, need.done, which)

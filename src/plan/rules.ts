@@ -43,6 +43,11 @@ export const rules = {
   /** How far above a dish's lower limit the morning's plan sets it in, °C, so that an oven a little cooler loses nothing. Common practice, no source. */
   inHandCelsius: 6,
   marginDose: 0.01,
+  /**
+   * Once the day has begun, so many °C under its lower limits a dish may be set in and drawn rather than be lost: risen dough does not wait
+   * for another day, and a cook sets it in at once and leaves it longer. Common practice, no source.
+   */
+  easeCelsius: 10,
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const

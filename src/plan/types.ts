@@ -89,6 +89,15 @@ export interface Phrase {
   readonly values: Readonly<Record<string, PhraseValue>>
 }
 
+/** What a dish has less than it should, where its limits were eased (see `plan/ease`); 0 where a limit is kept. */
+export interface Eased {
+  /** °C under its least heat when it is set in, and when it is drawn, at the coolest of its vessels. */
+  readonly start: number
+  readonly end: number
+  /** Share of its likely dose that it has when drawn, at the coolest of its vessels; 1 where it has all. */
+  readonly dose: number
+}
+
 /** The dishes set in at one opening of the door. */
 export interface Load {
   readonly number: number
@@ -104,6 +113,8 @@ export interface Load {
     readonly zone?: 'back' | 'middle' | 'mouth' | 'across'
     /** True when it was already set in when the day was planned again. */
     readonly alreadyIn?: boolean
+    /** Set where, on a day planned again, it has less than it should rather than be lost. */
+    readonly eased?: Eased
   }>
   readonly placed: readonly Placed[]
 }

@@ -26,6 +26,8 @@ export interface HeatNeed {
   /** The dose: (reference − done) × minutes must be reached. */
   readonly reference: number
   readonly minutes: Range
+  /** Minutes whose dose will do, where that is less than the likely ones' (see `plan/ease`). */
+  readonly enough?: number
   readonly falling: boolean
   readonly overnight: boolean
 }

@@ -147,6 +147,14 @@ export const planFileSchema = z
             celsiusOut: range,
             zone: z.enum(['back', 'middle', 'mouth', 'across']).optional().describe('where most of its vessels stand'),
             alreadyIn: z.boolean().optional().describe('set in before the day was planned again'),
+            eased: z
+              .object({
+                start: z.number().describe('°C under its least heat when it is set in'),
+                end: z.number().describe('°C under its least heat when it is drawn'),
+                dose: z.number().describe('share of the heat it should have when it is drawn'),
+              })
+              .optional()
+              .describe('what it has less than it should, on a day planned again, rather than be lost'),
           }),
         ),
         placed: z.array(

@@ -39,6 +39,17 @@ export const deMessages: Book['sentences'] = [
   ],
   ['{dish} at the {zone} ends at {n} °C; not under {n2} °C', '{dish} {zone:text} endet bei {n} °C; nicht unter {n2} °C'],
   ['{dish} has {n} % of its heat when it is drawn', '{dish} hat {n} % seiner Hitze, wenn es ausgezogen wird'],
+  ['{dish} has its limits eased before the day has begun', '{dish} darf weniger haben, als es soll, ehe der Tag begonnen hat'],
+  [
+    '{dish} could have {n} % of its heat and is drawn before',
+    '{dish} könnte {n} % seiner Hitze haben und wird vorher ausgezogen',
+  ],
+  ['{dish} is done and stays {n} min more', '{dish} ist fertig und bleibt {n} min länger'],
+  ['{dish} is {n} °C further from its heat than is said', '{dish} ist {n} °C weiter von seiner Hitze, als gesagt wird'],
+  [
+    '{dish} has {n} % of its heat when it is drawn, {n2} % said',
+    '{dish} hat {n} % seiner Hitze, wenn es ausgezogen wird; gesagt werden {n2} %',
+  ],
   ['{dish} stands {n} min under {n2} °C', '{dish} steht {n} min unter {n2} °C'],
   ['{dish}: {n} set in, {n2} made', '{dish}: {n} eingeschossen, {n2} gemacht'],
   ['{dish} is in the plan and named as left out', '{dish} ist im Plan und zugleich weggelassen'],

@@ -49,6 +49,11 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'moved earlier': '{minutes} früher eingeschossen',
   'draw later': '{minutes} später ausgezogen',
   'draw earlier': '{minutes} früher ausgezogen',
+  'eased start': 'kommt {difference} unter seiner mindesten Hitze hinein; länger darin lassen',
+  'eased end': 'endet {difference} unter seiner mindesten Hitze; gut nachsehen, ob es gar ist',
+  'eased dose': 'wird mit {percent} % seiner Hitze ausgezogen, nach der kürzesten Zeit seines Rezepts; vorher nachsehen',
+  'eased unfinished':
+    'bekommt nicht mehr als {percent} % seiner Hitze; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'left out': 'weggelassen',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
