@@ -268,7 +268,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         } else {
           for (const {rule, by, reason} of faults) if (rule === 'holding') bad(rule, entry.dish, to, by, reason)
           const enough = Math.min(wanted, saving.most)
-          if (got < enough * 0.97 - 5)
+          if (got < enough * 0.95 - 5)
             bad(
               'dose',
               entry.dish,

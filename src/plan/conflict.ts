@@ -9,8 +9,17 @@ import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from 
 /** Plans a day again; the planner gives itself, so that this module need not know it. */
 export type Replan = (problem: PlanProblem, options: PlanOptions) => Plan
 
-/** Why a dish has no choice on a curve: the limit that fails it, with the figures. */
-export function whyNot(dish: Dish, curve: Curve, option: FiringOption): {rule: string; reason: string; words: Phrase} {
+/**
+ * Why a dish has no choice on a curve: the limit that fails it, with the figures.
+ *
+ * @param from Minutes after lighting before which it is too late to set anything in.
+ */
+export function whyNot(
+  dish: Dish,
+  curve: Curve,
+  option: FiringOption,
+  from = curve.ready,
+): {rule: string; reason: string; words: Phrase} {
   const {need} = dish
   const degrees = (value: number): PhraseValue => ({unit: 'celsius', value})
   const because = (rule: string, id: PhraseId, values: Record<string, PhraseValue> = {}): ReturnType<typeof whyNot> => {
@@ -31,7 +40,7 @@ export function whyNot(dish: Dish, curve: Curve, option: FiringOption): {rule: s
   let bestDose = 0
   const wanted = doseNeeded(need)
   const table = doseTable(curve, 3, need.done)
-  for (let m = Math.ceil(curve.ready / rules.tick) * rules.tick; m < curve.end; m += rules.tick) {
+  for (let m = Math.ceil(Math.max(from, curve.ready) / rules.tick) * rules.tick; m < curve.end; m += rules.tick) {
     if (blocked.some((b) => m >= b.from && m < b.to)) continue
     const t = celsiusAt(curve, 3, m)
     hottest = Math.max(hottest, t)

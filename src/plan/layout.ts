@@ -1,7 +1,7 @@
 import {countBits, nextBit} from './bits.js'
 import {type Curve, doseNeeded, sample, whereIndex} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
-import {ALL_BUT, isNight, type Job, type Program, wheresOf} from './model.js'
+import {isNight, type Job, type Program, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {generator, missing} from './search.js'
@@ -482,7 +482,7 @@ export class Layout {
       if (this.#fixed[u]) {
         // Whatever comes later changes how long it had best stay.
         this.#stale[u] = 1
-        ;({k, dose} = this.#longestUse(u, ALL_BUT * dose, wall))
+        ;({k, dose} = this.#longestUse(u, worthStaying(dose, goal), wall))
       }
     }
     const own = this.#own

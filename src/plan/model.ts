@@ -333,7 +333,7 @@ export function choicesOf(
       if (must ? e.includes(must.e) : s.length > 0) continue
       // It is in the oven, and no draw keeps every rule: it stays as long as that does it good.
       const base = table[clampMinute(sinceMinutes)]!
-      const goal = base + Math.min(dose, ALL_BUT * (table[table.length - 1]! - base))
+      const goal = base + Math.min(dose, worthStaying(table[table.length - 1]! - base, dose))
       const good = table.findIndex((d) => d >= goal)
       const to = must?.e ?? Math.max(k + 1, Math.ceil((good - phase) / rules.tick - 1e-9))
       const got = table[clampMinute(to * rules.tick + phase)]!
@@ -362,8 +362,10 @@ export function choicesOf(
   }
 }
 
-/** Share of all the dose it can still have, for which a dish that cannot be done is left in. */
-export const ALL_BUT = 0.995
+/** The dose for which a dish that cannot be done is left in: most of what it can still have, or nearly all where that is nearly enough. */
+export function worthStaying(most: number, needed: number): number {
+  return Math.max(0.97 * most, Math.min(0.99 * needed, 0.995 * most))
+}
 
 const hotTables = new WeakMap<Curve, Float64Array>()
 

@@ -55,7 +55,8 @@ export const phrases = {
   'eased start': 'goes in {difference} under its least heat; leave it longer',
   'eased end': 'ends {difference} under its least heat; look well that it is done',
   'eased dose': 'is drawn with {percent} % of its heat, after its receipt’s shortest time; look before you draw it',
-  'eased unfinished': 'can have no more than {percent} % of its heat; unless it is done, bake it on in another oven',
+  'eased unfinished':
+    'has {percent} % of its heat when it is drawn, and would have little more later; unless it is done, bake it on in another oven',
   'left out': 'left out',
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',

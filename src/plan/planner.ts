@@ -1352,7 +1352,8 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
   return missing.map(({job, count}, i) => {
     const {dish} = job
     const conflict = full && i < 4 ? conflictOf(problem, dish, settled, planDay) : [dish.id]
-    const alone = whyNot(dish, settled.model.program.curve, settled.option)
+    const from = problem.done ? problem.done.now - settled.model.lit : undefined
+    const alone = whyNot(dish, settled.model.program.curve, settled.option, from)
     const others = conflict.slice(1)
     const rule = others.length + 1 >= problem.dishes.length && others.length > 3 ? 'heat' : 'room'
     const words =

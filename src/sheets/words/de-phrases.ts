@@ -53,7 +53,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'eased end': 'endet {difference} unter seiner mindesten Hitze; gut nachsehen, ob es gar ist',
   'eased dose': 'wird mit {percent} % seiner Hitze ausgezogen, nach der kürzesten Zeit seines Rezepts; vorher nachsehen',
   'eased unfinished':
-    'bekommt nicht mehr als {percent} % seiner Hitze; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
+    'hat beim Ausziehen {percent} % seiner Hitze und später kaum mehr; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'left out': 'weggelassen',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
