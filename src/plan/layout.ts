@@ -993,6 +993,9 @@ export class Layout {
     /** Another layout is wanted, better or not: the best of the second half is returned, not what it began with. */
     readonly anew?: boolean
   }): {laid: Laid[]; lit: number; cost: number; violation: number} {
+    // Taken apart once: V8 looks at the shape of what a loop reads from, and no two callers give the same.
+    const {rounds, cool, firstLit, lastLit, strict: strictness, leave: leaving = 0, moves, seating, anew = false} = options
+    const [mild, severe] = strictness
     const {n} = this
     const random = generator(options.seed)
     const pick = (k: number): number => Math.floor(random() * k)
@@ -1001,7 +1004,7 @@ export class Layout {
     this.recompute()
     this.judge()
     const price = (strict: number): number => this.cost + strict * this.violation
-    const hard = Math.max(HARD, options.strict[1])
+    const hard = Math.max(HARD, severe)
     const bestS = Int32Array.from(this.s)
     const bestW = Uint8Array.from(this.w)
     const bestHold = Uint8Array.from(this.hold)
@@ -1036,16 +1039,15 @@ export class Layout {
       }
       return this.#from[u]! + pick(this.#to[u]! - this.#from[u]! + 1)
     }
-    const small = options.moves === 'small'
-    const canLight = options.lastLit > options.firstLit
+    const small = moves === 'small'
+    const canLight = lastLit > firstLit
     let cost = this.cost
     let violation = this.violation
-    const seating = options.seating
     let unseated = seating ? seating.refused() : 0
     seating?.keep()
-    bestPrice = options.anew ? Number.POSITIVE_INFINITY : bestPrice + hard * UNSEATED * unseated
+    bestPrice = anew ? Number.POSITIVE_INFINITY : bestPrice + hard * UNSEATED * unseated
     let bestSeats = seating?.save()
-    const cooling = (options.cool / options.heat) ** (1 / options.rounds)
+    const cooling = (cool / options.heat) ** (1 / rounds)
     let heat = options.heat
     const kept = {celsius: new Float64Array(this.ticks), e: new Int32Array(n), own: new Float64Array(4 * n)}
     const remember = (): void => {
@@ -1056,12 +1058,12 @@ export class Layout {
       kept.own.set(this.#own)
     }
     remember()
-    for (let round = 0; round < options.rounds; round++, heat *= cooling) {
-      const strict = options.strict[0] + (options.strict[1] - options.strict[0]) * (round / options.rounds)
+    for (let round = 0; round < rounds; round++, heat *= cooling) {
+      const strict = mild + (severe - mild) * (round / rounds)
       changed.length = 0
       const litBefore = this.lit
       const kind = small ? SMALL[0] + random() * (SMALL[1] - SMALL[0]) : random()
-      const leave = random() < (options.leave ?? 0)
+      const leave = random() < leaving
       const u = movable[pick(movable.length)]!
       if (!this.placed[u]) {
         keep(u)
@@ -1136,7 +1138,7 @@ export class Layout {
         }
       } else if (kind < 0.94 && canLight) {
         const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.5 ? 3 : 24)) * rules.tick
-        this.lit = Math.max(options.firstLit, Math.min(options.lastLit, this.lit + by))
+        this.lit = Math.max(firstLit, Math.min(lastLit, this.lit + by))
       } else {
         // Drawn when the door is open for another, alone or with all that went in with it.
         const v = pick(n)
@@ -1167,7 +1169,7 @@ export class Layout {
       if (ok) {
         remember()
         const now = cost + hard * (violation + UNSEATED * unseated)
-        if (now < bestPrice - 1e-9 && (!options.anew || 2 * round >= options.rounds)) {
+        if (now < bestPrice - 1e-9 && (!anew || 2 * round >= rounds)) {
           bestSeats = seating?.save()
           bestPrice = now
           bestLit = this.lit
