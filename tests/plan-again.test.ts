@@ -121,6 +121,27 @@ describe('a day planned again', () => {
     }
   })
 
+  it('offers to shift a dish aside where that saves it, and tells every time it has to be', () => {
+    const {plan} = afterReading(made.plan.ready - made.plan.lit + 270, -11)
+    const {problem} = made
+    const [out] = plan.unplaced
+    const move = out!.tried!.find((r) => r.kind === 'one move')!
+    expect(move).toMatchObject({works: true, words: {values: {dishes: {dishes: [out!.dish]}}}})
+    expect(move.say).toMatch(/^Shift Indian pudding aside for a moment at \d\d:\d\d and \d\d:\d\d, to reach .+: everything fits/)
+    // The checker minds what stands in the way, unless it is to be shifted.
+    const title = (dish: string): string => problem.dishes.find((d) => d.id === dish)!.title
+    const inWay = (day: typeof problem, dish: string): number => {
+      const longer = (d: (typeof made.plan.loads)[number]['dishes'][number]): typeof d =>
+        d.dish === dish ? {...d, draw: {low: 1400, likely: 1400, high: 1400}} : d
+      const loads = made.plan.loads.map((l) => ({...l, dishes: l.dishes.map(longer)}))
+      return check(day, {...made.plan, loads}).filter((v) => v.rule === 'reach' && v.reason.startsWith(title(dish))).length
+    }
+    const front = problem.dishes.filter(({id}) => inWay(problem, id) > 0)
+    expect(front.length).toBeGreaterThan(0)
+    for (const {id} of front)
+      expect(inWay({...problem, dishes: problem.dishes.map((d) => (d.id === id ? {...d, shifts: true} : d))}, id)).toBe(0)
+  })
+
   it('leaves in what cannot be done any more as long as that does it good', () => {
     const {plan, problem} = afterReading(made.plan.ready - made.plan.lit + 150, -60)
     const now = problem.done!.now

@@ -1,4 +1,5 @@
 import type {Dish} from '../scale/types.js'
+import {check} from './check.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {blockedBy, type Job} from './model.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -194,6 +195,25 @@ export function remediesOf(
         )
         break
       }
+      // What stands in front of what is drawn first need only be out of the way for as long as that takes.
+      const shifting: PlanProblem = {...problem, dishes: problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))}
+      const tried = replan(shifting, quick)
+      const past = check(problem, tried).filter((v) => v.rule === 'reach')
+      const [move, then, ...further] = [...new Set(past.map((v) => v.at!))].sort((a, b) => a - b)
+      if (move !== undefined && further.length === 0 && !tried.unplaced.some((u) => u.dish === dish.id))
+        add(
+          dish.id,
+          'one move',
+          tried,
+          phrase(then === undefined ? 'remedy one move' : 'remedy two moves', {
+            dishes: who,
+            at: {unit: 'clock', value: move},
+            ...(then === undefined ? {} : {then: {unit: 'clock', value: then}}),
+            others: {unit: 'dishes', dishes: [...new Set(past.map((v) => v.dish!))].filter((id) => id !== dish.id)},
+            outcome: outcome(tried),
+          }),
+          tried.possible,
+        )
     }
     add(dish.id, 'leave out', null, phrase('remedy leave out', {dishes: who, outcome: rest}), others.length === 0)
   }

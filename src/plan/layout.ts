@@ -185,7 +185,9 @@ export class Layout {
     this.#blocked = program.blocked
     this.#floor = grid.zones
     this.#share = [grid.zones[0] / grid.area, grid.zones[1] / grid.area, grid.zones[2] / grid.area]
-    this.#narrow = [grid.zones[0] * (1 - lane), grid.zones[1] * (1 - lane), grid.zones[2] * (1 - lane)]
+    // Where something is shifted aside for what is carried past it, the true floor alone says what is in the way.
+    const free = jobs.some((job) => job.dish.shifts) ? 1 : 1 - lane
+    this.#narrow = [grid.zones[0] * free, grid.zones[1] * free, grid.zones[2] * free]
     this.#hands = rules.tick * problem.day.hands
     this.#hotArea = grid.area
     this.#wood = program.wood

@@ -87,6 +87,8 @@ export const phrases = {
   'remedy two batches': '{dishes} in two batches: {outcome}.',
   'remedy tomorrow': 'Bake {dishes} tomorrow at {at}: {outcome}.',
   'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
+  'remedy one move': 'Shift {dishes} aside for a moment at {at}, to reach {others}: {outcome}.',
+  'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {then}, to reach {others}: {outcome}.',
   'outcome all': 'everything fits',
   'outcome late': 'everything fits, {minutes} later in all',
   'outcome still': 'all but {dishes}',

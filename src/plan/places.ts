@@ -38,6 +38,8 @@ export interface Standing {
   readonly turn: number
   readonly from: number
   readonly to: number
+  /** It is shifted aside where something is carried past it. */
+  readonly shifts: boolean
 }
 
 /** Where a vessel stands, and by what quarter turn. */
@@ -149,7 +151,17 @@ function packedNow(grid: FloorGrid, load: readonly ToPlace[]): Standing[] | null
     const l = load.find((i) => i.dish.id === p.dish && p.number >= i.first && p.number < i.first + i.count)
     if (!l) continue
     if (!l.fits[zoneAt(grid, p.y)]) return null
-    out.push({dish: p.dish, number: p.number, vessel: l.dish.vessel, x: p.x, y: p.y, turn: p.turn, from: 0, to: l.to - start})
+    out.push({
+      dish: p.dish,
+      number: p.number,
+      vessel: l.dish.vessel,
+      x: p.x,
+      y: p.y,
+      turn: p.turn,
+      from: 0,
+      to: l.to - start,
+      shifts: false,
+    })
   }
   return out
 }
@@ -173,7 +185,8 @@ interface Open {
 function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace): Open {
   const seats = seatsOf(grid, item.dish.vessel)
   const free = inZones(seats, item.fits)
-  for (const s of standing) strike(free, barred(seats, bodyOfSeat(s, s.vessel), 1 + (s.to < item.to ? 2 : 0)))
+  // All that stands was set in before.
+  for (const s of standing) strike(free, barred(seats, bodyOfSeat(s, s.vessel), carriedPast(item, {...s, from: item.from - 1})))
   return {item, seats, free}
 }
 
@@ -190,7 +203,13 @@ function standingAt(item: ToPlace, nth: number, body: Body): Standing {
     turn: f.shape === 'rectangle' && body.hx !== f.length / 2 ? Math.PI / 2 : 0,
     from: item.from,
     to: item.to,
+    shifts: item.dish.shifts === true,
   }
+}
+
+/** Who is carried past whom (`pastOf`), what is shifted aside left out. */
+function carriedPast(item: ToPlace, other: {readonly from: number; readonly to: number; readonly shifts: boolean}): number {
+  return pastOf(item.from, item.to, other.from, other.to) & ~((other.shifts ? 1 : 0) | (item.dish.shifts === true ? 2 : 0))
 }
 
 function tryPlace(
@@ -199,18 +218,18 @@ function tryPlace(
   style: Style,
   strict: boolean,
 ): {ok: true; placed: Standing[]} | {ok: false; dish: string; first: number; found: number; total: number} {
-  const fresh: {body: Body; to: number}[] = []
+  const fresh: {body: Body; from: number; to: number; shifts: boolean}[] = []
   const placed: Standing[] = []
   for (const {item, seats, free} of load) {
     let found = 0
     const open = free.slice()
-    for (const o of fresh) strike(open, barred(seats, o.body, pastOf(item.from, item.to, item.from, o.to)))
+    for (const o of fresh) strike(open, barred(seats, o.body, carriedPast(item, o)))
     for (const i of ordered(seats, style, item.where)) {
       if (found === item.count) break
       if (!isSet(open, i)) continue
       const c = seats.bodies[i]!
       if (strict && item.where <= 2 && zoneAt(grid, c.y) !== item.where) continue
-      fresh.push({body: c, to: item.to})
+      fresh.push({body: c, from: item.from, to: item.to, shifts: item.dish.shifts === true})
       placed.push(standingAt(item, found, c))
       found++
       if (found < item.count) strike(open, barred(seats, c, 0))
@@ -403,6 +422,7 @@ interface Group {
   readonly from: number
   readonly to: number
   readonly bodies: readonly Body[]
+  readonly shifts: boolean
   /** It stood before this trial, and will be asked for again. */
   readonly stood: boolean
 }
@@ -431,7 +451,7 @@ function tryDay(
   const groups: Group[] = []
   for (const vessels of fixed) {
     const [one] = vessels
-    if (one) groups.push({from: one.from, to: one.to, bodies: bodiesOf(vessels, one.vessel), stood: true})
+    if (one) groups.push({from: one.from, to: one.to, bodies: bodiesOf(vessels, one.vessel), shifts: one.shifts, stood: true})
   }
   for (const asked of items) {
     const {item, vessels} = asked
@@ -442,7 +462,7 @@ function tryDay(
         : seatsAmong(grid, groups, item, style)
     if (bodies) {
       placed.set(asked, bodies)
-      groups.push({from: item.from, to: item.to, bodies, stood: false})
+      groups.push({from: item.from, to: item.to, bodies, shifts: item.dish.shifts === true, stood: false})
     } else {
       refused.push(asked)
       if (refused.length > most) break
@@ -458,7 +478,7 @@ function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: 
   const clear = grid.ground.rules.clearance - 2 * ROUNDED
   for (const group of groups) {
     if (group.from >= item.to || item.from >= group.to) continue
-    const past = pastOf(item.from, item.to, group.from, group.to)
+    const past = carriedPast(item, group)
     for (const other of group.bodies)
       if (
         gap(body, other) < clear ||
@@ -476,7 +496,7 @@ function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, st
   const open = inZones(seats, item.fits, seats.scratch)
   for (const group of groups) {
     if (group.from >= item.to || item.from >= group.to) continue
-    const past = pastOf(item.from, item.to, group.from, group.to)
+    const past = carriedPast(item, group)
     if (group.stood) strike(open, barredByAll(seats, group.bodies, past))
     else for (const other of group.bodies) strike(open, barred(seats, other, past))
   }

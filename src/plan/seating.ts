@@ -14,6 +14,7 @@ export function standingAlready(job: Job, from: number, to: number): Standing[] 
     turn: p.turn,
     from,
     to,
+    shifts: job.dish.shifts === true,
   }))
 }
 

@@ -164,6 +164,7 @@ export interface Remedy {
     | 'smaller batch'
     | 'tomorrow'
     | 'wider heat'
+    | 'one move'
     | 'two batches'
     | 'leave out'
   /** True where planning the day with it gave a plan that passed the checker. */

@@ -45,6 +45,8 @@ export interface Dish {
   readonly times: string
   readonly need: HeatNeed
   readonly place: 'back' | 'middle' | 'mouth' | 'any'
+  /** Its vessels are shifted aside for a moment where something is to be carried past them. */
+  readonly shifts?: boolean
   /** One vessel, kg, and water it loses, kg. */
   readonly mass: number
   readonly water: number

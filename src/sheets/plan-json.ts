@@ -221,6 +221,7 @@ export const planFileSchema = z
                 'smaller batch',
                 'tomorrow',
                 'wider heat',
+                'one move',
                 'two batches',
                 'leave out',
               ]),
