@@ -89,6 +89,7 @@ export const dishes: readonly Dish[] = [
     sign: 'the loaf sounds hollow when knocked underneath',
     feeds: range(5, 6, 8),
     inferred: [],
+    sized: [],
     cautions: [],
     amounts: [
       {item: 'flour', part: '', grams: range(5300, 5443, 5600), millilitres: null, kitchen: '5.4 kg', exact: '12'},
@@ -118,6 +119,7 @@ export const dishes: readonly Dish[] = [
     sign: 'a straw comes out clean',
     feeds: range(9, 12, 16),
     inferred: [{field: 'vessel', value: 'square tin 8 in', why: 'gingerbread is baked in a shallow tin; the text names none'}],
+    sized: [],
     cautions: [],
     amounts: [
       {item: 'molasses', part: '', grams: range(640, 680, 700), millilitres: range(473, 473, 473), kitchen: '680 g', exact: '2'},
@@ -151,6 +153,7 @@ export const dishes: readonly Dish[] = [
     sign: 'a bean crushes between finger and thumb',
     feeds: range(16, 20, 24),
     inferred: [],
+    sized: [],
     cautions: [],
     amounts: [{item: 'dried beans', part: '', grams: range(1800, 1814, 1830), millilitres: null, kitchen: '1.8 kg', exact: '2'}],
   },

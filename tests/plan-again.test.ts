@@ -4,6 +4,7 @@ import type {FiringLog} from '../src/oven/log.js'
 import {check} from '../src/plan/check.js'
 import {followed} from '../src/plan/followed.js'
 import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
+import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {generator} from '../src/plan/search.js'
 import {layoutOn} from './plan-fixtures.js'
@@ -155,6 +156,41 @@ describe('a day planned again', () => {
     }
     const words = plan.changes!.filter((c) => c.words?.what.id === 'eased unfinished').map((c) => c.dish)
     expect(words).toEqual(expect.arrayContaining([...new Set(wanting.map((d) => d.dish))]))
+  })
+
+  it('takes what the log does not tell of to be as late as what it does', () => {
+    const {plan, problem} = made
+    const [first, second] = plan.loads
+    const dish = first!.dishes[0]!.dish
+    const late = second!.at - first!.at + 10
+    const rows = [{at: first!.at + late, what: 'set in', dish, note: ''}]
+    const log = {
+      date: read.day.date,
+      lit: plan.lit,
+      raked: plan.raked,
+      wood: null,
+      rows,
+      readings: [],
+      doors: [],
+    } as unknown as FiringLog
+    const again = planAgain({oven: read.oven, day: read.day, now: first!.at + late}, problem, plan, log)
+    expect(again.problem.done!.set.map((s) => s.dish)).toEqual([dish])
+    expect(checked(again)).toEqual([])
+  })
+
+  it('names each dish that comes out after it is wanted, at its own line of the day', () => {
+    const {plan, problem} = made
+    const about = (p: typeof plan, rule: string): string[] => p.messages.filter((m) => m.rule === rule).map((m) => m.reason)
+    expect(about(plan, 'after-meal')).toEqual(['Indian pudding stays in past the serving time: it is ready for the next day'])
+    expect(about(plan, 'late')).toEqual([])
+    const dishes = problem.dishes.map((d) => (d.kind === 'meat pie' ? {...d, wantedBy: problem.day.fireFrom + 60} : d))
+    const early = planDay({...problem, dishes}, {effort: 'quick'})
+    const pies = early.loads.flatMap((l) => l.dishes.filter((d) => d.dish === 'mutton-pies'))
+    const late = early.messages.filter((m) => m.rule === 'late' && m.reason.startsWith('Mutton pies'))
+    expect(late.map((m) => m.reason)).toEqual(
+      pies.map((d) => `Mutton pies is drawn ${d.draw.likely - problem.day.fireFrom - 60} min after it is wanted`),
+    )
+    expect(late[0]!.line).toBe(problem.day.items.find((i) => /mutton/.test(i.file))!.line)
   })
 
   it('tells apart the parts of a dish that goes in at two openings', () => {

@@ -231,6 +231,7 @@ export function dish(kind: string, count: number, more: Partial<Dish> = {}): Dis
     wantedBy: null,
     feeds: {low: 4, likely: 6, high: 8},
     inferred: [],
+    sized: [],
     cautions: [],
     amounts: [],
     ...more,

@@ -213,6 +213,16 @@ describe('what the oven has to give', () => {
     expect(thin.need.minutes.likely / full.need.minutes.likely).toBeCloseTo(0.75 ** 2, 6)
     expect(thin.inferred.find((one) => one.field === 'time')?.why).toMatch(/25 % thinner.*square/)
     expect(full.inferred.find((one) => one.field === 'time')).toBeUndefined()
+    // What is said of the size is kept apart from what the receipt leaves out, and both are told.
+    expect(thin.sized.map((one) => one.field)).toEqual(expect.arrayContaining(['makes', 'time']))
+    expect(thin.inferred).toEqual(expect.arrayContaining([...thin.sized]))
+  })
+  it('beans in a shallower fill keep their time: they soften in it, and that is said (common practice, no source)', () => {
+    const [usual] = make('beans', '1 crock').dishes
+    const [half] = make('beans', '1/2 times').dishes
+    expect(half!.vessel.halfThickness).toBeLessThan(usual!.vessel.halfThickness)
+    expect(half!.need.minutes.likely).toBeGreaterThanOrEqual(usual!.need.minutes.likely)
+    expect(half!.sized.some((one) => one.field === 'time' && /softens/.test(one.why))).toBe(true)
   })
   it('every need can be met by some oven: low ≤ best ≤ high, and a dose above nothing', () => {
     for (const dish of [

@@ -262,6 +262,8 @@ export const kindSchema = z.object({
   falling: z.boolean(),
   /** May stay in overnight. */
   overnight: z.boolean(),
+  /** Beans, rice or meat that soften in their own time once they are hot: a shallower vessel does not hurry them. Common practice, no source. */
+  softens: z.literal(true).optional(),
   place: z.enum(['back', 'middle', 'mouth', 'any']),
   vessel: z.string(),
   /** Mass of one vessel's dough or batter, kg, and the share of it lost as water. */

@@ -208,7 +208,7 @@ export function remediesOf(
           phrase(then === undefined ? 'remedy one move' : 'remedy two moves', {
             dishes: who,
             at: {unit: 'clock', value: move},
-            ...(then === undefined ? {} : {then: {unit: 'clock', value: then}}),
+            ...(then === undefined ? {} : {again: {unit: 'clock', value: then}}),
             others: {unit: 'dishes', dishes: [...new Set(past.map((v) => v.dish!))].filter((id) => id !== dish.id)},
             outcome: outcome(tried),
           }),

@@ -113,12 +113,28 @@ export function planAgain(
     log.rows.find((r) => r.what === what && (r.dish === id || r.dish === slugOf(byId.get(id)?.file ?? '')))?.at
   // A fire lit late moves everything the log does not tell of by as much.
   const shift = lit - plan.lit
+  // So does what the log says was done late, for what it does not tell of and comes after.
+  const told = plan.loads.flatMap((load) =>
+    load.dishes.flatMap((d) =>
+      (
+        [
+          [said('set in', d.dish), load.at],
+          [said('drawn', d.dish), d.draw.likely],
+        ] as const
+      ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, late: at - planned - shift}])),
+    ),
+  )
+  const presumed = (planned: number): number => {
+    let last = {planned: Number.NEGATIVE_INFINITY, late: 0}
+    for (const one of told) if (one.planned <= planned && one.planned >= last.planned) last = one
+    return planned + shift + Math.max(0, last.late)
+  }
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
   for (const load of plan.loads)
     for (const d of load.dishes) {
-      const at = said('set in', d.dish) ?? load.at + shift
+      const at = said('set in', d.dish) ?? presumed(load.at)
       if (at > now) continue
-      const drawnAt = said('drawn', d.dish) ?? d.draw.likely + shift
+      const drawnAt = said('drawn', d.dish) ?? presumed(d.draw.likely)
       const before = load.dishes.slice(0, load.dishes.indexOf(d)).reduce((n, o) => (o.dish === d.dish ? n + o.count : n), 0)
       const placed = load.placed.filter((p) => p.dish === d.dish).slice(before)
       set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed: placed.slice(0, d.count)})
@@ -165,7 +181,10 @@ export function planAgain(
   }
   const rest: PlanProblem = {...problem, firings: [start], done: {now, lit, set, plan}}
   const made = planDay(rest, {...input.options, simulate: withPast, spare})
-  const changes = changesOf(plan, made, now, byId)
+  const otherFire =
+    Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
+  const heatKnown = log.readings.length > 0 || otherFire
+  const changes = changesOf(plan, made, now, byId, heatKnown)
   return {plan: {...made, changes}, problem: rest, said: calibration.said}
 }
 
@@ -191,7 +210,13 @@ function openingsOf(
 }
 
 /** What moved between two plans, and why. */
-function changesOf(before: Plan, after: Plan, now: number, dishes: ReadonlyMap<string, Dish>): NonNullable<Plan['changes']> {
+function changesOf(
+  before: Plan,
+  after: Plan,
+  now: number,
+  dishes: ReadonlyMap<string, Dish>,
+  read: boolean,
+): NonNullable<Plan['changes']> {
   const out: NonNullable<Plan['changes']>[number][] = []
   const at = (p: Plan, clock: number): number => {
     const i = (clock - p.lit) / p.forecast.step
@@ -199,7 +224,8 @@ function changesOf(before: Plan, after: Plan, now: number, dishes: ReadonlyMap<s
   }
   const late = after.lit - before.lit
   // Held against the plan so long after lighting: an hour's delay is no hotter oven.
-  const off = at(after, now) - at(before, now - late)
+  // Without a reading it is what was set in, or was not, that makes the difference.
+  const off = read ? at(after, now) - at(before, now - late) : 0
   const speaker = english((id) => id)
   const minutes = (value: number): PhraseValue => ({unit: 'minutes', value: Math.abs(value)})
   const heat = {difference: {unit: 'difference', value: Math.abs(off)}, at: {unit: 'clock', value: now}} as const
@@ -210,8 +236,14 @@ function changesOf(before: Plan, after: Plan, now: number, dishes: ReadonlyMap<s
   const [first = phrase('why log'), ...more] = reasons
   const because = more.length === 0 ? first : phrase('why both', {reasons: {unit: 'phrases', phrases: reasons}})
   const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
-    out.push({dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}})
+    const said = {dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}}
+    // Parts of a dish that change alike are told once.
+    if (!out.some((o) => o.dish === dish && o.what === said.what && o.why === said.why)) out.push(said)
   }
+  // What may come out underdone is told first.
+  for (const load of after.loads)
+    for (const {dish, eased} of load.dishes)
+      if (eased) for (const what of wantingOf(eased, dishes.get(dish))) put(dish, what, 0, because)
   const was = new Map<string, {count: number; at: number; draw: number}[]>()
   for (const {at: set, dishes} of before.loads)
     for (const d of dishes) was.set(d.dish, [...(was.get(d.dish) ?? []), {count: d.count, at: set, draw: d.draw.likely}])
@@ -223,12 +255,10 @@ function changesOf(before: Plan, after: Plan, now: number, dishes: ReadonlyMap<s
       const drawn = d.draw.likely - old.draw
       if (d.alreadyIn !== true && moved !== 0)
         put(d.dish, phrase(moved > 0 ? 'moved later' : 'moved earlier', {minutes: minutes(moved)}), moved, because)
-      else if (drawn !== 0)
+      // A draw that moves with its set-in goes without saying.
+      if (drawn !== 0 && (d.alreadyIn === true || moved === 0 || Math.abs(drawn - moved) > TOLD_MINUTES))
         put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)
     }
-  for (const load of after.loads)
-    for (const {dish, eased} of load.dishes)
-      if (eased) for (const what of wantingOf(eased, dishes.get(dish))) put(dish, what, 0, because)
   for (const u of after.unplaced)
     if (!before.unplaced.some((b) => b.dish === u.dish)) {
       if (u.words) put(u.dish, phrase('left out'), 0, u.words, u.reason)
@@ -248,6 +278,9 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
   const percent = Math.floor(100 * dose)
   return [...out, phrase(dose < shortest - 2 * rules.doseWanting ? 'eased unfinished' : 'eased dose', {percent})]
 }
+
+/** Minutes by which a draw may move otherwise than its set-in without a word. */
+const TOLD_MINUTES = 15
 
 /** °C less than which is not worth a word. */
 const TOLD = 0.5

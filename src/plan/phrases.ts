@@ -88,7 +88,7 @@ export const phrases = {
   'remedy tomorrow': 'Bake {dishes} tomorrow at {at}: {outcome}.',
   'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
   'remedy one move': 'Shift {dishes} aside for a moment at {at}, to reach {others}: {outcome}.',
-  'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {then}, to reach {others}: {outcome}.',
+  'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {again}, to reach {others}: {outcome}.',
   'outcome all': 'everything fits',
   'outcome late': 'everything fits, {minutes} later in all',
   'outcome still': 'all but {dishes}',

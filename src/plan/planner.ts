@@ -1166,6 +1166,7 @@ function write(
     const at = jobs[u]!.since ?? clock(model.s[u]![o]!)
     byStart.set(at, [...(byStart.get(at) ?? []), u])
   }
+  const messages: Message[] = []
   const loads: Load[] = []
   let misfit = 0
   let late = 0
@@ -1186,6 +1187,8 @@ function write(
       misfit += choices.misfit[origin] ?? 0
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
+      const waited = afterTime(own, drawn, problem.day)
+      if (waited) messages.push(waited)
       if (job.since === null) doors.add(at)
       doors.add(drawn)
       const from = at - model.lit
@@ -1222,7 +1225,6 @@ function write(
     weights.opening * doors.size +
     weights.idle * (model.program.hotFloor - used) +
     weights.wood * model.program.wood
-  const messages: Message[] = []
   if (problem.dishes.length === 0)
     messages.push({
       file: 'day.md',
@@ -1295,6 +1297,28 @@ function write(
       ],
     }
   return whole
+}
+
+/** A dish that comes out after it is wanted, or after the meal where nobody said when, is named: the total alone hides it. */
+function afterTime(dish: Dish, drawn: number, {serve, items}: PlanProblem['day']): Message | null {
+  const slack = dish.need.startHigh <= rules.slackCelsius
+  const due = dish.wantedBy ?? (slack ? null : serve)
+  if (due === null || drawn <= due) return null
+  const stays = dish.wantedBy === null && dish.need.overnight
+  const item = items.find((one) => one.file === dish.file)
+  return {
+    file: 'day.md',
+    line: item?.line ?? 1,
+    column: item?.column ?? 1,
+    severity: stays ? 'info' : 'warning',
+    rule: stays ? 'after-meal' : 'late',
+    reason: stays
+      ? `${dish.title} stays in past the serving time: it is ready for the next day`
+      : `${dish.title} is drawn ${drawn - due} min after it is wanted`,
+    suggest: stays
+      ? 'write beside its link when it is wanted, if it is for this meal'
+      : 'let the fire be lit earlier, ask for it later, or make less',
+  }
 }
 
 /** What a dish has less than it should in some part of the floor, to a tenth of a degree; nothing where it has all. */

@@ -212,11 +212,14 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const order = [...fresh].sort((a, b) => zoneRank(a.zone) - zoneRank(b.zone) || b.draw.likely - a.draw.likely)
         const list: PhraseValue = {
           unit: 'phrases',
-          phrases: order.map((d) =>
-            d.zone === 'across' || d.zone === undefined
-              ? p('load across', {dishes: names([d.dish])})
-              : p('load at', {dishes: names([d.dish]), zone: {unit: 'word', word: d.zone}}),
-          ),
+          // Two parts of a dish that go to the same part of the floor are said once.
+          phrases: order
+            .filter((d, i) => order.findIndex((o) => o.dish === d.dish && o.zone === d.zone) === i)
+            .map((d) =>
+              d.zone === 'across' || d.zone === undefined
+                ? p('load across', {dishes: names([d.dish])})
+                : p('load at', {dishes: names([d.dish]), zone: {unit: 'word', word: d.zone}}),
+            ),
         }
         put(
           8,

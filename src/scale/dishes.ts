@@ -323,6 +323,10 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
   return {vessels, pieces, each: mass.likely / vessels, usual: usualEach, inferred}
 }
 
+/** Two whole figures, or one where they are alike. */
+const span = (low: number, high: number): string =>
+  Math.round(low) === Math.round(high) ? String(Math.round(low)) : `${Math.round(low)}–${Math.round(high)}`
+
 const kilograms = (kg: number): string => (kg < 1 ? `${Math.round(kg * 100) * 10} g` : `${Math.round(kg * 100) / 100} kg`)
 
 /** How many vessels are asked for, and how many times that makes the receipt. */
@@ -355,7 +359,7 @@ function orderOf(
         why: {
           field: 'count',
           value: `${order.count} × ${shape.name}`,
-          why: `for ${asked.people} at about ${Math.round(feedsEach.likely * 10) / 10} to each; ${Math.floor(order.count * feedsEach.low)}–${Math.ceil(order.count * feedsEach.high)} would be fed`,
+          why: `for ${asked.people} at about ${Math.round(feedsEach.likely * 10) / 10} to each; ${span(Math.floor(order.count * feedsEach.low), Math.ceil(order.count * feedsEach.high))} would be fed`,
         },
       }
     }
@@ -480,22 +484,31 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     inferred.push({field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`})
   }
   const base = heatNeed(receipt, kind, kind.title.toLowerCase())
+  // What comes of the size, apart from what is supplied where the receipt is silent.
+  const sized: Inferred[] = [...made.inferred, ...(order.why === null ? [] : [order.why])]
   for (const one of base.inferred) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)
   // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
   const usual = base.ownTime ? vesselAt(made.each) : usualVessel(shape, kind)
   const thicker = isSheet(shape) ? 1 : vessel.halfThickness / usual.halfThickness
-  const need = Math.abs(thicker - 1) > 0.05 ? thickened(base.need, thicker) : base.need
+  const asLong = kind.softens === true && thicker < 1
+  const need = Math.abs(thicker - 1) > 0.05 && !asLong ? thickened(base.need, thicker) : base.need
   if (need !== base.need) {
-    inferred.push({
+    sized.push({
       field: 'time',
-      value: `${Math.round(need.minutes.low)}–${Math.round(need.minutes.high)} min`,
-      why: `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${percentOf(thicker * thicker)} of ${Math.round(base.need.minutes.low)}–${Math.round(base.need.minutes.high)} min`,
+      value: `${span(need.minutes.low, need.minutes.high)} min`,
+      why: `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${percentOf(thicker * thicker)} of ${span(base.need.minutes.low, base.need.minutes.high)} min`,
     })
   }
+  if (asLong && thicker < 0.95)
+    sized.push({
+      field: 'time',
+      value: `${span(need.minutes.low, need.minutes.high)} min`,
+      why: 'shallower than its time was given for; it softens in its own time, so the time is kept',
+    })
   const limit = limitOf(context, each, fits === 0 ? order.count : fits, order, receipt, say)
   const batches = Math.ceil(order.count / limit)
   if (batches > 1)
-    inferred.push({
+    sized.push({
       field: 'batches',
       value: String(batches),
       why: `at most ${limit} at once: ${limit < fits || asked.value.kind === 'floor' ? 'what the mixing bowl takes' : 'what the floor holds'}`,
@@ -520,6 +533,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
         context,
         thicker,
         inferred,
+        sized,
         batch: batch + 1,
         batches,
       }),
@@ -593,6 +607,7 @@ interface Parts {
   readonly context: Context
   readonly thicker: number
   readonly inferred: readonly Inferred[]
+  readonly sized: readonly Inferred[]
   /** Which batch of how many. */
   readonly batch: number
   readonly batches: number
@@ -609,8 +624,8 @@ function dishFrom(parts: Parts): Dish {
   const heavy = receipt.ingredients.some((one) => one.amount === null && lookUpItem(one.item)?.group === 'liquid')
     ? Math.max(each, kind.mass.low)
     : each
-  const inferred = [
-    ...parts.inferred,
+  const sized = [
+    ...parts.sized,
     ...notes,
     ...trade(receipt, kind, {times: times.valueOf(), thicker: parts.thicker, batch: each * count}, context.say),
   ]
@@ -630,7 +645,8 @@ function dishFrom(parts: Parts): Dish {
     dough: doughOf(receipt, kind),
     sign: kind.sign,
     feeds: {low: feedsEach.low * count, likely: feedsEach.likely * count, high: feedsEach.high * count},
-    inferred,
+    inferred: [...parts.inferred, ...sized.filter((one) => !parts.inferred.includes(one))],
+    sized,
     cautions: [...new Set([...receipt.cautions.map((caution) => caution.id), ...kind.cautions])],
     amounts,
   }

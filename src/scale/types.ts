@@ -56,6 +56,8 @@ export interface Dish {
   readonly sign: string
   readonly feeds: Range
   readonly inferred: readonly Inferred[]
+  /** Of these, what was decided when it was brought to this size: how many, eggs whole or weighed, batches, a time for another depth. */
+  readonly sized: readonly Inferred[]
   readonly cautions: readonly string[]
   /** Receipt amounts at this size: what to weigh out. */
   readonly amounts: ReadonlyArray<{

@@ -157,13 +157,21 @@ function usVolume(range: Range, style: Style): string {
 
 /** A weight or a measure rounded for the scales, in US units where only those are asked for; anything else stays as it is. */
 export function kitchen(text: string, style: Style): string {
-  if (style.units !== 'us') return text
-  return text.replace(/^([\d.]+) (kg|g|litres?|ml)\b/, (_, count: string, unit: string) => {
+  return style.units === 'us' ? text.replace(/^([\d.]+) (kg|g|litres?|ml)\b/, amountIn(style)) : text
+}
+
+/** The same for every amount in a sentence. */
+export function amountsIn(text: string, style: Style): string {
+  return style.units === 'us' ? text.replace(/\b([\d.]+) (kg|g|litres?|ml)\b/g, amountIn(style)) : text
+}
+
+const amountIn =
+  (style: Style) =>
+  (_: string, count: string, unit: string): string => {
     const value = Number(count) * (unit === 'kg' || unit.startsWith('l') ? 1000 : 1)
     const exact = {low: value, likely: value, high: value}
     return unit.endsWith('g') ? mass(exact, style) : volume(exact, style)
-  })
-}
+  }
 
 /** Inches or centimetres of a vessel's name in the units asked for; side by side they stay as the cook wrote them. */
 export function vesselSize(name: string, style: Style): string {

@@ -120,6 +120,10 @@ export const planFileSchema = z
         vessel: z.string(),
         count: z.number(),
         times: z.string().describe('how many times the receipt is made, an exact fraction'),
+        sized: z
+          .array(z.object({field: z.string(), value: z.string(), why: z.string()}))
+          .optional()
+          .describe('what was decided when it was brought to this size'),
         feeds: range,
         wantedBy: minutes.nullable(),
         amounts: z.array(

@@ -4,7 +4,7 @@ import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from '
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords} from './phrases.js'
-import {inWords, vesselName} from './said.js'
+import {inWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
 import {messageLine} from './translation-text.js'
@@ -178,6 +178,11 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     for (const suggestion of plan.suggestions)
       out.push(...hanging('  + ', tidy(suggestionWords(suggestion, problem, style)), width))
   }
+  const sized = sizes(problem, style)
+  if (sized.length > 0) {
+    heading('plan.sized')
+    for (const line of sized) out.push(...hanging('  * ', tidy(line), width))
+  }
   if (view.believed && view.believed.length > 0) {
     heading('plan.believed')
     for (const line of view.believed) out.push(...hanging('  * ', tidy(believedLine(line, problem, style)), width))
@@ -195,6 +200,19 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   heading('plan.cautions')
   for (const key of shortCautions) out.push(...hanging('  ! ', words[key], width))
   return `${out.join('\n')}\n`
+}
+
+/** How each dish was brought to its size, and why; batches of one dish that are alike together. */
+function sizes(problem: PlanProblem, style: Style): string[] {
+  const named = new Map<string, string[]>()
+  for (const dish of problem.dishes)
+    for (const line of sizedLines(dish, style)) {
+      const name = dishTitle(problem, dish.id).replace(/ \(\d+\/\d+\)$/, '')
+      const names = named.get(line) ?? []
+      if (!names.includes(name)) names.push(name)
+      named.set(line, names)
+    }
+  return [...named].map(([line, names]) => `${names.join(', ')}: ${line}`)
 }
 
 /** A sentence of what is believed; a dish the log calls by its file gets its name. */
@@ -283,6 +301,8 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
       `## ${words['plan.suggestions']}`,
       plan.suggestions.map((suggestion) => `- ${md(suggestionWords(suggestion, problem, style))}`).join('\n'),
     )
+  const sized = sizes(problem, style)
+  if (sized.length > 0) blocks.push(`## ${words['plan.sized']}`, sized.map((line) => `- ${md(line)}`).join('\n'))
   if (view.believed && view.believed.length > 0)
     blocks.push(
       `## ${words['plan.believed']}`,

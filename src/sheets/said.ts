@@ -1,7 +1,8 @@
 import {lookUpSource} from '../lexicon/index.js'
 import type {Source} from '../lexicon/schema.js'
 import type {Message} from '../receipt/types.js'
-import {vesselSize} from './figures.js'
+import type {Dish} from '../scale/types.js'
+import {amountsIn, vesselSize} from './figures.js'
 import type {Style} from './style.js'
 import {deBook} from './words/de-sentences.js'
 import {sayIf} from './words/index.js'
@@ -101,6 +102,11 @@ export function foreignTitle(id: string, style: Style): boolean {
 /** A line of `field: value (why)` of what is ours. */
 export function oursLine(one: {readonly field: string; readonly value: string; readonly why: string}, style: Style): string {
   return `${inWords(one.field, style)}: ${oursValue(one, style)} – ${bookOf(style) === null ? titled(one.why) : inWords(one.why, style)}`
+}
+
+/** How a dish was brought to its size: a line of each decision, in the units asked for. */
+export function sizedLines(dish: Dish, style: Style): string[] {
+  return dish.sized.map((one) => amountsIn(oursLine(one, style), style))
 }
 
 /** A reason that ends with the id of its source, with the source's title instead. */

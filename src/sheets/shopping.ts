@@ -6,7 +6,7 @@ import type {PlanProblem} from '../plan/types.js'
 import {box} from './day-sheet.js'
 import {kitchen, mass, volume} from './figures.js'
 import {dishTitle} from './heat-data.js'
-import {insteadOf, modernName, vesselName} from './said.js'
+import {insteadOf, modernName, sizedLines, vesselName} from './said.js'
 import {itemSpan, spoken} from './spoken.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
@@ -183,6 +183,15 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
           h('section', {className: ['batch']}, [
             h('h2', `${dishTitle(problem, dish.id)}: ${dish.count} × ${vesselName(dish.vessel.name, style)}`),
             h('p', {className: ['small']}, say(words, 'shop.times', {times: mixed(dish.times)})),
+            ...(dish.sized.length > 0
+              ? [
+                  h(
+                    'ul',
+                    {className: ['small']},
+                    sizedLines(dish, style).map((line) => h('li', line)),
+                  ),
+                ]
+              : []),
             h('table', {className: ['stack']}, [
               head(['col.done', 'col.item', 'col.weigh', 'col.note']),
               h(

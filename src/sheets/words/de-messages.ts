@@ -44,6 +44,19 @@ export const deMessages: Book['sentences'] = [
     '{dish} could have {n} % of its heat and is drawn before',
     '{dish} könnte {n} % seiner Hitze haben und wird vorher ausgezogen',
   ],
+  [
+    '{dish} stays in past the serving time: it is ready for the next day',
+    '{dish} bleibt über die Essenszeit im Ofen: es ist für den nächsten Tag fertig',
+  ],
+  ['{dish} is drawn {n} min after it is wanted', '{dish} wird {n} min später ausgezogen, als es gebraucht wird'],
+  [
+    'write beside its link when it is wanted, if it is for this meal',
+    'hinter seinen Verweis schreiben, wann es gebraucht wird, wenn es für diese Mahlzeit ist',
+  ],
+  [
+    'let the fire be lit earlier, ask for it later, or make less',
+    'das Feuer früher anzünden lassen, es später verlangen oder weniger machen',
+  ],
   ['{dish} is done and stays {n} min more', '{dish} ist fertig und bleibt {n} min länger'],
   ['{dish} is {n} °C further from its heat than is said', '{dish} ist {n} °C weiter von seiner Hitze, als gesagt wird'],
   [

@@ -85,7 +85,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy tomorrow': '{dishes} morgen um {at} backen: {outcome}.',
   'remedy wider heat': '{dishes} stattdessen bei {celsius}: {outcome}.',
   'remedy one move': '{dishes} um {at} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
-  'remedy two moves': '{dishes} um {at} und {then} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
+  'remedy two moves': '{dishes} um {at} und {again} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'outcome all': 'dann geht alles hinein',
   'outcome late': 'dann geht alles hinein, zusammen {minutes} später',
   'outcome still': 'alles außer {dishes}',

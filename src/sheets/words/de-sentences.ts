@@ -26,6 +26,59 @@ const sentences: Book['sentences'] = [
   ['{n} {measure}', '{n} {measure:measure}'],
   ['{n} {item}', '{n} {item:item}'],
 
+  // How a dish was brought to its size (scale/dishes.ts, scale/kitchen.ts, scale/pieces.ts)
+  ['salt', 'Salz'],
+  ['leaven', 'Triebmittel'],
+  ['in proportion', 'im selben Verhältnis'],
+  ['{n} × {vessel}', '{n} × {vessel:text}'],
+  ['for {n} at about {n2} to each; {n3} would be fed', 'für {n}, etwa {n2} je Form; {n3} würden satt'],
+  ['{n} {of}, {n2} to a {shape}', '{n} {of:item}, {n2} je Form'],
+  ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
+  ['as many as stand on the floor at once', 'so viele, wie zugleich auf dem Herd stehen'],
+  [
+    '{n} % thicker than its time was given for: the time goes as the square, so {n2} % of {n3} min',
+    '{n} % dicker als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
+  ],
+  [
+    '{n} % thinner than its time was given for: the time goes as the square, so {n2} % of {n3} min',
+    '{n} % dünner als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
+  ],
+  [
+    'shallower than its time was given for; it softens in its own time, so the time is kept',
+    'flacher als das, wofür die Zeit gilt; es wird in seiner eigenen Zeit weich, also bleibt die Zeit',
+  ],
+  [
+    'the receipt does not say how much it makes; its {weight} at about {weight2} each',
+    'das Rezept sagt nicht, wie viel es ergibt; seine {weight} zu je etwa {weight2}',
+  ],
+  [
+    'nothing in the receipt can be weighed; it is taken to fill one vessel',
+    'nichts im Rezept lässt sich wiegen; es gilt als eine Form voll',
+  ],
+  ['at most {n} at once: what the mixing bowl takes', 'höchstens {n} auf einmal: mehr fasst die Teigschüssel nicht'],
+  ['at most {n} at once: what the floor holds', 'höchstens {n} auf einmal: mehr fasst der Herd nicht'],
+  ['or {whole} whole: {n} % {more}; {size_of}', 'oder {whole:text} im Ganzen: {n} % {more:text}; {size_of:text}'],
+  ['or {whole} whole: {n} % {more}', 'oder {whole:text} im Ganzen: {n} % {more:text}'],
+  ['more', 'mehr'],
+  ['less', 'weniger'],
+  [
+    'the receipt’s eggs weighed {n} g each, today’s {n2} g: {n3} of them',
+    'die Eier des Rezepts wogen je {n} g, heutige {n2} g: davon {n3}',
+  ],
+  [
+    'yeast is kept in proportion to the flour; so large a dough keeps its own warmth and rises sooner, so look at it a fifth of the time early',
+    'Hefe im Verhältnis zum Mehl; ein so großer Teig hält seine Wärme und geht schneller, also ein Fünftel der Zeit früher nachsehen',
+  ],
+  [
+    'yeast is kept in proportion to the flour; a small dough cools and rises more slowly',
+    'Hefe im Verhältnis zum Mehl; ein kleiner Teig kühlt aus und geht langsamer',
+  ],
+  [
+    'leaven is kept in proportion to the flour; in a deeper vessel the middle sets later, and some cooks take a tenth less',
+    'Triebmittel im Verhältnis zum Mehl; in einer tieferen Form wird die Mitte später fest, und manche nehmen ein Zehntel weniger',
+  ],
+  ['salt is kept in proportion to the flour', 'Salz im Verhältnis zum Mehl'],
+
   // Vessels (front matter, lexicon/kinds.ts, receipt/fill.ts)
   ['free-standing loaf {size}', 'freigeschobener Laib {size:size}'],
   ['free-standing round {size}', 'freigeschoben, rund {size:size}'],

@@ -148,6 +148,7 @@ export const de: Words = {
   'plan.idle': 'Heißer Herd ungenutzt: {value} m²·h',
   'plan.woodScore': 'Verbranntes Holz: {value}',
   'plan.suggestions': 'Um den heißen Herd zu füllen',
+  'plan.sized': 'Wie viel wovon, und warum',
   'plan.believed': 'Was von diesem Ofen angenommen wird',
   'plan.changes': 'Was sich seit dem letzten Plan geändert hat',
   'plan.total': 'Wertung: {value} (weniger ist besser)',

@@ -149,6 +149,7 @@ export const en = {
   'plan.idle': 'Hot floor left empty: {value} m²·h',
   'plan.woodScore': 'Wood burned: {value}',
   'plan.suggestions': 'To fill the floor while it is hot',
+  'plan.sized': 'How much of each, and why',
   'plan.believed': 'What is believed of this oven',
   'plan.changes': 'What changed since the last plan',
   'plan.total': 'Score: {value} (less is better)',
