@@ -162,7 +162,7 @@ export function kitchen(text: string, style: Style): string {
 
 /** The same for every amount in a sentence. */
 export function amountsIn(text: string, style: Style): string {
-  return style.units === 'us' ? text.replace(/\b([\d.]+) (kg|g|litres?|ml)\b/g, amountIn(style)) : text
+  return style.units === 'us' ? text.replace(/\b(\d{1,6}(?:\.\d{1,3})?) (kg|g|litres?|ml)\b/g, amountIn(style)) : text
 }
 
 const amountIn =
