@@ -155,6 +155,7 @@ describe('a day planned again', () => {
       if (d.draw.likely > now + 60) expect(check(problem, drawn).some((v) => v.rule === 'dose' && v.dish === d.dish)).toBe(true)
     }
     const words = plan.changes!.filter((c) => c.words?.what.id === 'eased unfinished').map((c) => c.dish)
+    expect(plan.messages.filter((m) => m.rule === 'unfinished' && m.severity === 'warning').length).toBe(words.length)
     expect(words).toEqual(expect.arrayContaining([...new Set(wanting.map((d) => d.dish))]))
   })
 

@@ -185,7 +185,8 @@ export function planAgain(
     Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
   const heatKnown = log.readings.length > 0 || otherFire
   const changes = changesOf(plan, made, now, byId, heatKnown)
-  return {plan: {...made, changes}, problem: rest, said: calibration.said}
+  const messages = [...made.messages, ...unfinished(changes, byId, problem.day)]
+  return {plan: {...made, changes, messages}, problem: rest, said: calibration.said}
 }
 
 /** Minutes within which a door that the log notes is the opening at which something was set in or drawn. */
@@ -277,6 +278,26 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
   const shortest = doseNeeded(dish.need, Math.min(dish.need.minutes.low, dish.need.minutes.likely)) / doseNeeded(dish.need)
   const percent = Math.floor(100 * dose)
   return [...out, phrase(dose < shortest - 2 * rules.doseWanting ? 'eased unfinished' : 'eased dose', {percent})]
+}
+
+/** What will come out of the oven underdone is a warning, too: a plan in which every dish has a place is not yet a good one. */
+function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<string, Dish>, day: Day): Message[] {
+  return changes.flatMap(({dish: id, words}): Message[] => {
+    const dish = dishes.get(id ?? '')
+    if (!dish || words?.what.id !== 'eased unfinished') return []
+    const item = day.items.find((one) => one.file === dish.file)
+    return [
+      {
+        file: 'day.md',
+        line: item?.line ?? 1,
+        column: item?.column ?? 1,
+        severity: 'warning',
+        rule: 'unfinished',
+        reason: `${dish.title} has ${String(words.what.values['percent'])} % of its heat when it is drawn`,
+        suggest: 'bake it on in another oven unless it is done',
+      },
+    ]
+  })
 }
 
 /** Minutes by which a draw may move otherwise than its set-in without a word. */

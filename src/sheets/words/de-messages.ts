@@ -57,6 +57,7 @@ export const deMessages: Book['sentences'] = [
     'let the fire be lit earlier, ask for it later, or make less',
     'das Feuer früher anzünden lassen, es später verlangen oder weniger machen',
   ],
+  ['bake it on in another oven unless it is done', 'wenn es nicht gar ist, in einem anderen Ofen fertig backen'],
   ['{dish} is done and stays {n} min more', '{dish} ist fertig und bleibt {n} min länger'],
   ['{dish} is {n} °C further from its heat than is said', '{dish} ist {n} °C weiter von seiner Hitze, als gesagt wird'],
   [
