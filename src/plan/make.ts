@@ -7,8 +7,9 @@ import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
 import {doseNeeded} from './curve.js'
+import {eased} from './ease.js'
 import {take} from './followed.js'
-import {handlingOf} from './model.js'
+import {handlingOf, lineOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
@@ -243,8 +244,8 @@ function changesOf(
   }
   // What may come out underdone is told first.
   for (const load of after.loads)
-    for (const {dish, eased} of load.dishes)
-      if (eased) for (const what of wantingOf(eased, dishes.get(dish))) put(dish, what, 0, because)
+    for (const d of load.dishes)
+      if (d.eased) for (const what of wantingOf(d.eased, dishes.get(d.dish))) put(d.dish, what, 0, because)
   const was = new Map<string, {count: number; at: number; draw: number}[]>()
   for (const {at: set, dishes} of before.loads)
     for (const d of dishes) was.set(d.dish, [...(was.get(d.dish) ?? []), {count: d.count, at: set, draw: d.draw.likely}])
@@ -275,7 +276,7 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
   if (start >= TOLD) out.push(phrase('eased start', {difference: difference(start)}))
   if (end >= TOLD) out.push(phrase('eased end', {difference: difference(end)}))
   if (!dish || dose > 1 - rules.doseWanting) return out
-  const shortest = doseNeeded(dish.need, Math.min(dish.need.minutes.low, dish.need.minutes.likely)) / doseNeeded(dish.need)
+  const shortest = doseNeeded(eased(dish.need)) / doseNeeded(dish.need)
   const percent = Math.floor(100 * dose)
   return [...out, phrase(dose < shortest - 2 * rules.doseWanting ? 'eased unfinished' : 'eased dose', {percent})]
 }
@@ -285,12 +286,9 @@ function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<s
   return changes.flatMap(({dish: id, words}): Message[] => {
     const dish = dishes.get(id ?? '')
     if (!dish || words?.what.id !== 'eased unfinished') return []
-    const item = day.items.find((one) => one.file === dish.file)
     return [
       {
-        file: 'day.md',
-        line: item?.line ?? 1,
-        column: item?.column ?? 1,
+        ...lineOf(day, dish),
         severity: 'warning',
         rule: 'unfinished',
         reason: `${dish.title} has ${String(words.what.values['percent'])} % of its heat when it is drawn`,

@@ -6,7 +6,7 @@ import {type Followed, followed} from './followed.js'
 import {phrase} from './phrases.js'
 import {rules, weights} from './rules.js'
 import {mostOnFloor} from './seats.js'
-import type {FiringOption, Phrase, PlanProblem} from './types.js'
+import type {Day, FiringOption, Phrase, PlanProblem} from './types.js'
 
 /**
  * The compact model: on one curve, every dish has a list of *choices* (set in at tick s, drawn at tick e, in one part of the floor),
@@ -93,8 +93,14 @@ export interface Model {
   readonly opening: number
 }
 
-/** What kinds of dish the serving time does not bind. */
-function dueOf(dish: Dish, serve: number): number | null {
+/** Where the day asks for a dish. */
+export function lineOf({items}: Day, {file}: Dish): {file: string; line: number; column: number} {
+  const item = items.find((one) => one.file === file)
+  return {file: 'day.md', line: item?.line ?? 1, column: item?.column ?? 1}
+}
+
+/** When a dish is wanted, minutes after midnight: null for the kinds that the serving time does not bind. */
+export function dueOf(dish: Dish, serve: number): number | null {
   if (dish.wantedBy !== null) return dish.wantedBy
   if (dish.need.overnight || dish.need.startHigh <= rules.slackCelsius) return null
   return serve

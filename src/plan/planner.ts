@@ -13,11 +13,13 @@ import {
   blockedBy,
   type ChoiceLimits,
   choiceAt,
+  dueOf,
   isNight,
   type Job,
   jobsOf,
   laneShare,
   lateness,
+  lineOf,
   type Model,
   modelOf,
   type Program,
@@ -35,7 +37,7 @@ import {type Found, missing, State, search} from './search.js'
 import {Seating, standingAlready} from './seating.js'
 import {pastOf} from './seats.js'
 import {stepsOf} from './steps.js'
-import type {Eased, FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
+import type {Day, Eased, FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
 export interface PlanOptions {
   /**
@@ -563,8 +565,6 @@ function takeUp(layout: Layout, jobs: readonly Job[], curve: Curve): void {
 /** Times the openings of a plan in hand are moved to its dishes, as the curve is put right; and its dishes, one by one. */
 const WAITED = 2
 const MOVED = 5
-/** The last round in which waiting may yet do: it does in the round after the last of them moved, or hardly ever. */
-const WAITING = 2
 
 /** °C by which the oven may be off for the plan in hand to be worth mending. */
 const FAR = 20
@@ -650,8 +650,8 @@ function inHand(
  * Bring a layout, the simulated curve and the true floor to agree.
  *
  * @param budget Simulations left, for this layout and those after it.
- * @param gently For a plan in hand, of which as little as may be is moved: `waiting` lets the openings wait for what they are for before
- *   anything else is moved, and gives up, with null, rather than lose a dish; `moving` leaves out what cannot be mended.
+ * @param gently For a plan in hand, of which as little as may be is moved: `waiting` only lets the openings wait for what they are for, and
+ *   gives up, with null, where that will not do; `moving` moves dishes and leaves out what cannot be mended.
  */
 function agree(
   problem: PlanProblem,
@@ -815,7 +815,6 @@ function agree(
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= (overfull ? HOPELESS : PATIENCE) || budget.passes <= 0
-    if (gently === 'waiting' && (giveUp || pass > WAITING)) return null
     if (giveUp && layout.violation > 1e-6) {
       again(401 + pass, 'floor')
       if (layout.violation > 1e-6) again(451 + pass, 'last')
@@ -842,8 +841,9 @@ function agree(
     const troubled = [...stood.refused.map((r) => r.job), ...wrong]
     // The same trouble once more, where all has been tried: the plan in hand will not do.
     const trouble = troubled.join(' ')
-    const stuck = gently !== undefined && trouble === last && (pass > WAITED || gently === 'moving')
-    if (gently === 'waiting' && stuck) return null
+    const stuck = gently === 'moving' && trouble === last
+    // Waiting does in the round after the last openings moved, or hardly ever.
+    if (gently === 'waiting' && pass >= WAITED) return null
     last = trouble
     // Where one dish alone cannot be moved out of the way, several are moved together, on the floor as it is.
     if (gently === 'moving' && !giveUp && pass === RESEATED) {
@@ -851,12 +851,12 @@ function agree(
       if (layout.violation > 1e-6) layout.repair()
       continue
     }
-    const leave = giveUp || (gently === 'moving' && (stuck || pass >= MOVED))
+    const leave = giveUp || stuck || (gently === 'moving' && pass >= MOVED)
     if (leave) for (const u of troubled) layout.bar(u)
     layout.judge()
     // First the openings wait for what they are for; then what is truly wrong is moved alone; and only where that will not do is the rest
     // looked at.
-    if (gently === 'waiting' && pass < WAITED) {
+    if (gently === 'waiting') {
       layout.ripple()
       continue
     }
@@ -1211,7 +1211,7 @@ function write(
         zone: shown === 3 ? 'across' : zoneNames[shown as 0 | 1 | 2],
         ...(job.since === null ? {} : {alreadyIn: true}),
         ...(settled.eased || job.since !== null
-          ? easedOf(curve, own.need, zones.size === 0 ? [w] : [...zones], job.since === null ? from : null, from, to)
+          ? easedOf(curve, own.need, zones.size === 0 ? [w] : [...zones], from, to, job.since === null)
           : {}),
       })
       for (const v of mine) placed.push(placedOf(grid, v))
@@ -1300,21 +1300,18 @@ function write(
 }
 
 /** A dish that comes out after it is wanted, or after the meal where nobody said when, is named: the total alone hides it. */
-function afterTime(dish: Dish, drawn: number, {serve, items}: PlanProblem['day']): Message | null {
-  const slack = dish.need.startHigh <= rules.slackCelsius
-  const due = dish.wantedBy ?? (slack ? null : serve)
-  if (due === null || drawn <= due) return null
-  const stays = dish.wantedBy === null && dish.need.overnight
-  const item = items.find((one) => one.file === dish.file)
+function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
+  const due = dueOf(dish, day.serve)
+  const stays = due === null && dish.need.startHigh > rules.slackCelsius
+  const meant = stays ? day.serve : due
+  if (meant === null || drawn <= meant) return null
   return {
-    file: 'day.md',
-    line: item?.line ?? 1,
-    column: item?.column ?? 1,
+    ...lineOf(day, dish),
     severity: stays ? 'info' : 'warning',
     rule: stays ? 'after-meal' : 'late',
     reason: stays
       ? `${dish.title} stays in past the serving time: it is ready for the next day`
-      : `${dish.title} is drawn ${drawn - due} min after it is wanted`,
+      : `${dish.title} is drawn ${drawn - meant} min after it is wanted`,
     suggest: stays
       ? 'write beside its link when it is wanted, if it is for this meal'
       : 'let the fire be lit earlier, ask for it later, or make less',
@@ -1326,15 +1323,15 @@ function easedOf(
   curve: Curve,
   need: HeatNeed,
   zones: readonly number[],
-  start: number | null,
   from: number,
   to: number,
+  fresh: boolean,
 ): {eased?: Eased} {
   const under = (least: number, minute: number): number =>
     Math.max(0, ...zones.map((z) => Math.round(10 * (least - celsiusAt(curve, z, minute))) / 10))
   const usual = doseNeeded(need, need.minutes.likely)
   const dose = Math.min(1, ...zones.map((z) => Math.round((1000 * doseBetween(curve, need, z, from, to)) / usual) / 1000))
-  const eased = {start: start === null ? 0 : under(need.startLow, start), end: under(need.endLow, to), dose}
+  const eased = {start: fresh ? under(need.startLow, from) : 0, end: under(need.endLow, to), dose}
   return eased.start > 0 || eased.end > 0 || eased.dose < 1 - rules.doseWanting ? {eased} : {}
 }
 
