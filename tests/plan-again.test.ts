@@ -179,6 +179,111 @@ describe('a day planned again', () => {
     expect(checked(again)).toEqual([])
   })
 
+  /** A log of floor readings so many degrees off what the plan expects, and of more rows. */
+  function logged(
+    readings: readonly {at: number; off: number}[],
+    rows: readonly {at: number; what: string; dish: string}[],
+  ): FiringLog {
+    const {plan} = made
+    const read_ = readings.map(({at, off}) => ({
+      minutes: at - plan.lit,
+      kind: 'floor' as const,
+      value: plan.forecast.floor.likely[Math.round((at - plan.lit) / plan.forecast.step)]! + off,
+    }))
+    const all = [
+      ...read_.map((r) => ({...r, at: plan.lit + r.minutes, elapsed: r.minutes, what: 'reading', line: 1, text: '', note: ''})),
+      ...rows.map((r) => ({...r, elapsed: r.at - plan.lit, line: 9, text: '', note: ''})),
+    ].sort((a, b) => a.at - b.at)
+    return {
+      date: read.day.date,
+      lit: plan.lit,
+      raked: plan.raked,
+      wood: null,
+      rows: all as FiringLog['rows'],
+      readings: read_,
+      doors: [],
+    }
+  }
+
+  it('leaves in what an earlier reading had it leave in, though the log tells of neither draw', () => {
+    const {plan, problem} = made
+    const beans = plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!
+    const first = beans.draw.likely - 120
+    const run = (log: FiringLog, now: number, known?: Map<string, typeof plan>): ReturnType<typeof planAgain> =>
+      planAgain({oven: read.oven, day: read.day, now, options: {effort: 'quick'}}, problem, plan, log, [], known)
+    const then = run(logged([{at: first, off: -7}], []), first).plan
+    const longer = then.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!.draw.likely
+    expect(longer).toBeGreaterThan(beans.draw.likely + 20)
+    const now = beans.draw.likely + 15
+    const both = logged(
+      [
+        {at: first, off: -7},
+        {at: now, off: -7},
+      ],
+      [],
+    )
+    const known = new Map<string, typeof plan>()
+    const later = run(both, now, known)
+    expect(later.plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')?.alreadyIn).toBe(true)
+    expect(known.size).toBe(1)
+    // Known already, it is not worked out again, and comes to the same.
+    expect(run(both, now, known).plan.loads).toEqual(later.plan.loads)
+    // Drawn all the same, as the log has it.
+    const drawn = logged(
+      [
+        {at: first, off: -7},
+        {at: now, off: -7},
+      ],
+      [{at: now - 10, what: 'drawn', dish: 'baked-beans'}],
+    )
+    expect(
+      run(drawn, now)
+        .plan.loads.flatMap((l) => l.dishes)
+        .map((d) => d.dish),
+    ).not.toContain('baked-beans')
+  })
+
+  it('takes the first row of a dish to be of the first time it goes in, and no more', () => {
+    const {plan, problem} = made
+    const [a, b] = [plan.loads[0]!, plan.loads[2]!]
+    const {dish} = a.dishes[0]!
+    const half = {...a.dishes[0]!, count: 1}
+    const twice = {
+      ...plan,
+      loads: [
+        {...a, dishes: [half, ...a.dishes.slice(1)]},
+        plan.loads[1]!,
+        {...b, dishes: [...b.dishes, {...half, draw: {low: b.at + 200, likely: b.at + 200, high: b.at + 200}}]},
+        ...plan.loads.slice(3),
+      ],
+    } as typeof plan
+    const at = a.at + 5
+    const log = logged([], [{at, what: 'set in', dish}])
+    const again = planAgain({oven: read.oven, day: read.day, now: at, options: {effort: 'quick'}}, problem, twice, log)
+    expect(again.problem.done!.set.filter((s) => s.dish === dish).map((s) => s.at)).toEqual([at])
+  })
+
+  it('asks about food that is logged as drawn when it had hardly been in', () => {
+    const {plan, problem} = made
+    const {at, dishes} = plan.loads[0]!
+    const {dish, draw} = dishes[0]!
+    const about = (drawn: number): string[] => {
+      const log = logged(
+        [],
+        [
+          {at, what: 'set in', dish},
+          {at: drawn, what: 'drawn', dish},
+        ],
+      )
+      const again = planAgain({oven: read.oven, day: read.day, now: drawn, options: {effort: 'quick'}}, problem, plan, log)
+      return again.plan.messages.flatMap((m) => (m.rule === 'drawn-early' ? [`${m.file}:${m.line}: ${m.reason}`] : []))
+    }
+    expect(about(at + 10)).toEqual([
+      expect.stringMatching(new RegExp(`^firings/${read.day.date}\\.md:9: .+ is logged as drawn with \\d % of its heat$`)),
+    ])
+    expect(about(draw.likely)).toEqual([])
+  })
+
   it('names each dish that comes out after it is wanted, at its own line of the day', () => {
     const {plan, problem} = made
     const about = (p: typeof plan, rule: string): string[] => p.messages.filter((m) => m.rule === rule).map((m) => m.reason)

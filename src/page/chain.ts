@@ -4,7 +4,7 @@ import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
 import {type Belief, believe, loadsOf} from '../plan/believe.js'
 import {readDay} from '../plan/day.js'
-import {type MadePlan, type MakePlan, makePlan, planAgain} from '../plan/make.js'
+import {type Corrections, type MadePlan, type MakePlan, makePlan, planAgain} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt, Translation} from '../receipt/types.js'
@@ -242,6 +242,7 @@ export function planFolder(
   }
   const key = morningKey(files, day.date)
   if (morning?.key !== key) morning = {key, made: makePlan(input)}
+  if (followed.key !== key) followed = {key, known: new Map()}
   const {made} = morning
   const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
   if (wrong.length > 0) return {ok: false, messages: wrong}
@@ -253,6 +254,7 @@ export function planFolder(
     made.plan,
     log,
     made.spare,
+    followed.known,
   )
   // The messages of the morning's plan are of what has been planned anew since.
   const messages = made.messages.slice(0, made.messages.length - made.plan.messages.length)
@@ -273,6 +275,9 @@ export interface Morning {
 
 /** `makePlan` would plan it at every note again, and a note changes nothing of it. */
 let morning: Morning | null = null
+
+/** How the day of a morning's plan was put right so far, for its next note. */
+let followed: {readonly key: string; readonly known: Corrections} = {key: '', known: new Map()}
 
 /** The day as last planned before it began, to be kept for another time. */
 export const lastMorning = (): Morning | null => morning

@@ -6,7 +6,7 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
-import {doseNeeded} from './curve.js'
+import {curveOf, doseNeeded, doseTable} from './curve.js'
 import {eased} from './ease.js'
 import {take} from './followed.js'
 import {handlingOf, lineOf} from './model.js'
@@ -14,7 +14,7 @@ import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
-import type {Day, Eased, FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** Everything parsed that a plan is made from. */
 export interface MakePlan {
@@ -69,9 +69,12 @@ export function makePlan(input: MakePlan): MadePlan {
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
 }
 
+/** A receipt's file name as the log has it. */
+const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
+
 /** A dish with the time its own past bakings call for; the receipt's where none is logged. */
 function corrected(dish: Dish, corrections: readonly DishCorrection[]): Dish {
-  const known = corrections.find((c) => c.dish === dish.file.replace(/^.*\//, '').replace(/\.md$/, ''))
+  const known = corrections.find((c) => c.dish === slugOf(dish.file))
   const by = Math.round(known?.minutes.likely ?? 0)
   if (known === undefined || by === 0) return dish
   const add = (minutes: number): number => Math.max(5, minutes + by)
@@ -90,28 +93,101 @@ function corrected(dish: Dish, corrections: readonly DishCorrection[]): Dish {
   }
 }
 
+/** What planning again has made of a day so far, by what the log then said: kept by a caller that plans at every note. */
+export type Corrections = Map<string, Plan>
+
+/** What planning the rest of a day takes of what the morning's plan was made from. */
+type Again = Pick<MakePlan, 'oven' | 'parameters' | 'now' | 'options' | 'day'>
+
 /**
- * The rest of a day that has begun. The plan is taken to have been followed where the log does not say otherwise; readings correct the
- * oven; what is in it stays; what has not been set in is planned again, and a change costs a little, so that small surprises move little.
+ * The rest of a day that has begun. Readings correct the oven; what is in it stays; what has not been set in is planned again, and a
+ * change costs a little, so that small surprises move little.
+ *
+ * What the log does not tell of is taken to have been done as the plan had it that was good at the time: each reading so far had the
+ * day planned again, and a dish that was then left in for longer is in the oven still.
+ *
+ * @param known corrections worked out before, to which those of this call are added
  */
 export function planAgain(
-  input: Pick<MakePlan, 'oven' | 'parameters' | 'now' | 'options' | 'day'>,
+  input: Again,
   problem: PlanProblem,
   plan: Plan,
   log: FiringLog,
   spare: readonly Dish[] = [],
+  known: Corrections = new Map(),
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
+  const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
+  let before = plan
+  for (const moment of momentsOf(log, now)) {
+    const told = toldBy(log, moment)
+    const key = JSON.stringify(told)
+    const seen = known.get(key)
+    before =
+      seen ?? correct({...input, now: moment, options: {...input.options, effort: 'quick'}}, problem, before, told, []).followed
+    known.set(key, before)
+  }
+  const {again, rest, said} = correct({...input, now}, problem, before, log, spare)
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const {firing} = again
+  const otherFire =
+    Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
+  // The plan on the wall is the morning's: what has changed is told against that.
+  const changes = changesOf(plan, again, now, byId, log.readings.length > 0 || otherFire)
+  const messages = [...again.messages, ...unfinished(changes, byId, problem.day), ...drawnEarly(rest, byId, log)]
+  return {plan: {...again, changes, messages}, problem: rest, said}
+}
+
+/** Minutes after a reading within which another one has the day planned again before anything could be done about the first. */
+const TOGETHER = 15
+
+/** When the day was planned again before now, minutes after midnight of the log's date: at each reading of the oven that has baked. */
+function momentsOf(log: FiringLog, now: number): number[] {
+  if (log.raked === null) return []
+  const at = log.rows.flatMap((r) => (r.what === 'reading' && r.at >= log.raked! ? [r.at] : [])).sort((a, b) => a - b)
+  return at.filter((m, i) => (at[i + 1] ?? now) - m >= TOGETHER && now - m >= TOGETHER)
+}
+
+/** The log as it stood at a time. */
+function toldBy(log: FiringLog, moment: number): FiringLog {
+  const rows = log.rows.filter((r) => r.at <= moment)
+  const until = Math.max(...rows.map((r) => r.elapsed ?? r.at - log.lit!))
+  return {
+    ...log,
+    rows,
+    readings: log.readings.filter((r) => r.minutes <= until),
+    doors: log.doors.filter((d) => d.minutes <= until),
+  }
+}
+
+/**
+ * The day planned again at a moment.
+ *
+ * @param plan that was followed until then
+ * @returns `followed`: the plan to be followed from here, with what has been drawn in it too
+ */
+function correct(
+  input: Again & {readonly now: number},
+  problem: PlanProblem,
+  plan: Plan,
+  log: FiringLog,
+  spare: readonly Dish[],
+): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]} {
   const lit = log.lit!
-  const now = input.now ?? Math.max(lit, log.raked ?? lit, ...log.rows.map((r) => r.at))
+  const {now} = input
   const firing: Firing = {
     wood: log.wood ?? plan.firing.wood,
     burn: log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit),
     soak: plan.firing.soak,
   }
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
-  const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
-  const said = (what: 'set in' | 'drawn', id: string): number | undefined =>
-    log.rows.find((r) => r.what === what && (r.dish === id || r.dish === slugOf(byId.get(id)?.file ?? '')))?.at
+  // A dish that goes in twice is told of twice: its first row is of the first time planned, its second of the second.
+  const said = (what: 'set in' | 'drawn', id: string, planned: number): number | undefined => {
+    const times = plan.loads.flatMap((l) =>
+      l.dishes.flatMap((d) => (d.dish === id ? [what === 'set in' ? l.at : d.draw.likely] : [])),
+    )
+    const which = new Set(times.filter((t) => t < planned)).size
+    return log.rows.filter((r) => r.what === what && (r.dish === id || r.dish === slugOf(byId.get(id)?.file ?? '')))[which]?.at
+  }
   // A fire lit late moves everything the log does not tell of by as much.
   const shift = lit - plan.lit
   // So does what the log says was done late, for what it does not tell of and comes after.
@@ -119,8 +195,8 @@ export function planAgain(
     load.dishes.flatMap((d) =>
       (
         [
-          [said('set in', d.dish), load.at],
-          [said('drawn', d.dish), d.draw.likely],
+          [said('set in', d.dish, load.at), load.at],
+          [said('drawn', d.dish, d.draw.likely), d.draw.likely],
         ] as const
       ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, late: at - planned - shift}])),
     ),
@@ -131,14 +207,16 @@ export function planAgain(
     return planned + shift + Math.max(0, last.late)
   }
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
+  const drawn: Load[] = []
   for (const load of plan.loads)
     for (const d of load.dishes) {
-      const at = said('set in', d.dish) ?? presumed(load.at)
+      const at = said('set in', d.dish, load.at) ?? presumed(load.at)
       if (at > now) continue
-      const drawnAt = said('drawn', d.dish) ?? presumed(d.draw.likely)
+      const drawnAt = said('drawn', d.dish, d.draw.likely) ?? presumed(d.draw.likely)
       const before = load.dishes.slice(0, load.dishes.indexOf(d)).reduce((n, o) => (o.dish === d.dish ? n + o.count : n), 0)
-      const placed = load.placed.filter((p) => p.dish === d.dish).slice(before)
-      set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed: placed.slice(0, d.count)})
+      const placed = load.placed.filter((p) => p.dish === d.dish).slice(before, before + d.count)
+      set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed})
+      if (drawnAt <= now) drawn.push({number: load.number, at, dishes: [{...d, draw: {...d.draw, likely: drawnAt}}], placed})
     }
   const past: OvenEvent[] = []
   // Loads already drawn are no longer the planner's: they stay in the oven's history here.
@@ -181,13 +259,8 @@ export function planAgain(
     forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours}),
   }
   const rest: PlanProblem = {...problem, firings: [start], done: {now, lit, set, plan}}
-  const made = planDay(rest, {...input.options, simulate: withPast, spare})
-  const otherFire =
-    Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
-  const heatKnown = log.readings.length > 0 || otherFire
-  const changes = changesOf(plan, made, now, byId, heatKnown)
-  const messages = [...made.messages, ...unfinished(changes, byId, problem.day)]
-  return {plan: {...made, changes, messages}, problem: rest, said: calibration.said}
+  const again = planDay(rest, {...input.options, simulate: withPast, spare})
+  return {again, followed: {...again, loads: [...drawn, ...again.loads]}, rest, said: calibration.said}
 }
 
 /** Minutes within which a door that the log notes is the opening at which something was set in or drawn. */
@@ -297,6 +370,39 @@ function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<s
     ]
   })
 }
+
+/** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */
+const HARDLY = 0.6
+
+/** What the log says was drawn far too early: a slip of the pen, or food that must not be eaten as it is. */
+function drawnEarly({done, firings, ambient}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+  const curve = curveOf(firings[0]!.forecast, ambient ?? 20)
+  return done!.set.flatMap(({dish: id, at, drawn}): Message[] => {
+    const dish = dishes.get(id)
+    const row = log.rows.find(
+      (r) => r.what === 'drawn' && r.at === drawn && (r.dish === id || r.dish === slugOf(dish?.file ?? '')),
+    )
+    if (!dish || !row || drawn === null) return []
+    const table = doseTable(curve, ACROSS, dish.need.done)
+    const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
+    const share = (dose(drawn) - dose(at)) / doseNeeded(eased(dish.need))
+    if (share >= HARDLY) return []
+    return [
+      {
+        file: `firings/${log.date}.md`,
+        line: row.line,
+        column: 1,
+        severity: 'warning',
+        rule: 'drawn-early',
+        reason: `${dish.title} is logged as drawn with ${Math.max(0, Math.floor(100 * share))} % of its heat`,
+        suggest: 'put the time right, or bake it on in another oven unless it is done',
+      },
+    ]
+  })
+}
+
+/** Where the floor as a whole is meant (see `plan/curve`). */
+const ACROSS = 3
 
 /** Minutes by which a draw may move otherwise than its set-in without a word. */
 const TOLD_MINUTES = 15

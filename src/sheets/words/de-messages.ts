@@ -39,6 +39,7 @@ export const deMessages: Book['sentences'] = [
   ],
   ['{dish} at the {zone} ends at {n} °C; not under {n2} °C', '{dish} {zone:text} endet bei {n} °C; nicht unter {n2} °C'],
   ['{dish} has {n} % of its heat when it is drawn', '{dish} hat {n} % seiner Hitze, wenn es ausgezogen wird'],
+  ['{dish} is logged as drawn with {n} % of its heat', '{dish} steht im Ofenbuch als ausgezogen, mit {n} % seiner Hitze'],
   ['{dish} has its limits eased before the day has begun', '{dish} darf weniger haben, als es soll, ehe der Tag begonnen hat'],
   [
     '{dish} could have {n} % of its heat and is drawn before',
@@ -58,6 +59,10 @@ export const deMessages: Book['sentences'] = [
     'das Feuer früher anzünden lassen, es später verlangen oder weniger machen',
   ],
   ['bake it on in another oven unless it is done', 'wenn es nicht gar ist, in einem anderen Ofen fertig backen'],
+  [
+    'put the time right, or bake it on in another oven unless it is done',
+    'die Zeit berichtigen, oder in einem anderen Ofen fertig backen, wenn es nicht gar ist',
+  ],
   ['{dish} is done and stays {n} min more', '{dish} ist fertig und bleibt {n} min länger'],
   ['{dish} is {n} °C further from its heat than is said', '{dish} ist {n} °C weiter von seiner Hitze, als gesagt wird'],
   [
