@@ -303,6 +303,7 @@ function changesOf(
   const off = read ? at(after, now) - at(before, now - late) : 0
   const speaker = english((id) => id)
   const minutes = (value: number): PhraseValue => ({unit: 'minutes', value: Math.abs(value)})
+  const word = (of: string): PhraseValue => ({unit: 'word', word: of})
   const heat = {difference: {unit: 'difference', value: Math.abs(off)}, at: {unit: 'clock', value: now}} as const
   const reasons: Phrase[] = []
   if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutes(late)}))
@@ -319,9 +320,10 @@ function changesOf(
   for (const load of after.loads)
     for (const d of load.dishes)
       if (d.eased) for (const what of wantingOf(d.eased, dishes.get(d.dish))) put(d.dish, what, 0, because)
-  const was = new Map<string, {count: number; at: number; draw: number}[]>()
+  const was = new Map<string, {count: number; at: number; draw: number; zone: string | undefined}[]>()
   for (const {at: set, dishes} of before.loads)
-    for (const d of dishes) was.set(d.dish, [...(was.get(d.dish) ?? []), {count: d.count, at: set, draw: d.draw.likely}])
+    for (const d of dishes)
+      was.set(d.dish, [...(was.get(d.dish) ?? []), {count: d.count, at: set, draw: d.draw.likely, zone: d.zone}])
   for (const load of after.loads)
     for (const d of load.dishes) {
       const old = take(was.get(d.dish) ?? [], d.count, load.at)
@@ -330,6 +332,9 @@ function changesOf(
       const drawn = d.draw.likely - old.draw
       if (d.alreadyIn !== true && moved !== 0)
         put(d.dish, phrase(moved > 0 ? 'moved later' : 'moved earlier', {minutes: minutes(moved)}), moved, because)
+      // The map on the wall has it elsewhere.
+      if (d.alreadyIn !== true && old.zone !== undefined && d.zone !== undefined && d.zone !== old.zone)
+        put(d.dish, phrase('moved place', {zone: word(d.zone), old: word(old.zone)}), moved, because)
       // A draw that moves with its set-in goes without saying.
       if (drawn !== 0 && (d.alreadyIn === true || moved === 0 || Math.abs(drawn - moved) > TOLD_MINUTES))
         put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)

@@ -52,6 +52,7 @@ export const phrases = {
   'moved earlier': 'set in {minutes} earlier',
   'draw later': 'drawn {minutes} later',
   'draw earlier': 'drawn {minutes} earlier',
+  'moved place': 'stands elsewhere: {zone} instead of {old}',
   'eased start': 'goes in {difference} under its least heat; leave it longer',
   'eased end': 'ends {difference} under its least heat; look well that it is done',
   'eased dose': 'is drawn with {percent} % of its heat, after its receipt’s shortest time; look before you draw it',

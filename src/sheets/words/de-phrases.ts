@@ -49,6 +49,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'moved earlier': '{minutes} früher eingeschossen',
   'draw later': '{minutes} später ausgezogen',
   'draw earlier': '{minutes} früher ausgezogen',
+  'moved place': 'steht anderswo: {zone} statt {old}',
   'eased start': 'kommt {difference} unter seiner mindesten Hitze hinein; länger darin lassen',
   'eased end': 'endet {difference} unter seiner mindesten Hitze; gut nachsehen, ob es gar ist',
   'eased dose': 'wird mit {percent} % seiner Hitze ausgezogen, nach der kürzesten Zeit seines Rezepts; vorher nachsehen',
