@@ -193,8 +193,10 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const left = dish.count - (first - 1)
     if (left <= 0) continue
     const byHands = Math.max(1, Math.floor((rules.tick * problem.day.hands) / handlingOf(dish)))
-    // Half a floor at most in one part: two parts can still go in and come out together.
-    const half = Math.max(1, Math.floor(most / 2))
+    // Half a floor at most in one part: two parts can still go in and come out together. A floor that is filled is filled at once: its
+    // vessels stand closer than parts that are set in one by one.
+    const filled = left > most && left <= Math.min(byHands, dish.atOnce ?? 0)
+    const half = filled ? left : Math.max(1, Math.floor(most / 2))
     const parts = Math.min(left, Math.max(split.get(dish.id) ?? 1, Math.ceil(left / Math.min(half, byHands))))
     const evenly = Array.from({length: parts}, (_, p) => Math.floor(left / parts) + (p < left % parts ? 1 : 0))
     // What is followed keeps its parts, unless it lacks some.
@@ -207,7 +209,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         dish,
         first: at,
         count,
-        area: count * each,
+        area: Math.min(grid.area * 0.9999999, count * each),
         handling: count * handlingOf(dish),
         order: orderOf(dish),
         due,

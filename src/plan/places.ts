@@ -13,6 +13,7 @@ import {
   inZones,
   isSet,
   join,
+  mostOnFloor,
   ordered,
   pastOf,
   type Seats,
@@ -491,7 +492,7 @@ function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: 
 }
 
 /** Places for the vessels of a dish among what stands at its time; null where there are not enough. */
-function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, style: Style): Body[] | null {
+function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, style: Style): readonly Body[] | null {
   const seats = seatsOf(grid, item.dish.vessel)
   const open = inZones(seats, item.fits, seats.scratch)
   for (const group of groups) {
@@ -508,8 +509,18 @@ function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, st
     if (found.length === item.count) return found
     strike(open, barred(seats, c, 0))
   }
-  return null
+  return item.count >= mostOnFloor(grid, item.dish.vessel) ? filled(grid, groups, item) : null
 }
+
+/** The floor filled with one dish, closer than the lattice stands its vessels; null where anything else stands there at its time. */
+function filled(grid: FloorGrid, groups: readonly Group[], item: ToPlace): readonly Body[] | null {
+  if (groups.some((group) => group.from < item.to && item.from < group.to)) return null
+  const vessels = packed(grid, [], [{...item, from: 0, to: 1, where: ACROSS}])
+  return vessels && bodiesOf(vessels, item.dish.vessel)
+}
+
+/** A load that stands in every part of the floor. */
+const ACROSS = 3
 
 /** The vessels of a dish on their places. */
 function standingOn(item: ToPlace, bodies: readonly Body[]): Standing[] {

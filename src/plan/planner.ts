@@ -117,12 +117,39 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
       if (again.unplaced.length === 0) settled = better(again, settleBest(problem, grid, parts, options, tick))
     }
   }
+  if (!problem.done) settled = inOrder(settled)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
   tick(0.95)
   const plan = write(problem, grid, settled, lone, bound, options)
   tick(1)
   return plan
+}
+
+/**
+ * The batches and parts of one dish in the order in which they go in: to the search they are alike, to the baker the first dough is the
+ * first to be mixed.
+ */
+function inOrder(settled: Settled): Settled {
+  const {model, found} = settled
+  const {jobs} = model
+  const alike = new Map<string, number[]>()
+  for (const [u, {dish, count}] of jobs.entries()) {
+    if (found.chosen[u]! < 0) continue
+    const key = JSON.stringify([dish.file, dish.vessel, dish.need, dish.mass, dish.wantedBy, count])
+    alike.set(key, [...(alike.get(key) ?? []), u])
+  }
+  const takes = jobs.slice()
+  for (const group of alike.values()) {
+    const at = (u: number, of: readonly Int32Array[]): number => of[u]![found.chosen[u]!]!
+    const byTime = [...group].sort((a, b) => at(a, model.s) - at(b, model.s) || at(a, model.e) - at(b, model.e) || a - b)
+    for (const [i, u] of byTime.entries()) takes[u] = jobs[group[i]!]!
+  }
+  const standing = jobs.flatMap((job, u): Standing[] => {
+    const {dish, first} = takes[u]!
+    return vesselsOf(job, settled.standing).map((v) => ({...v, dish: dish.id, number: v.number - job.first + first}))
+  })
+  return {...settled, model: {...model, jobs: takes}, standing}
 }
 
 /** Other roads tried on given curves while a dish has no place. */
@@ -795,6 +822,15 @@ function agree(
       seating,
     })
   }
+  /** The same day lit later, where that costs nothing: bread is the fresher, and the night the longer. */
+  const later = (seen: Seen): Seen => {
+    if (given !== null) return seen
+    layout.agreeWith(seen.curve)
+    layout.restore(seen.laid, seen.lit)
+    layout.lightLater(light.last)
+    const now = layout.lit === seen.lit ? seen : check()
+    return now.good ? now : seen
+  }
   /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
   const polish = (seen: Seen, good: Settled): Settled => {
     layout.barNone()
@@ -805,7 +841,7 @@ function agree(
       onFloor(now, {heat: 3, rounds, seed: 731 + mend})
       now = check()
     }
-    return now.good ? better(good, settle(now)) : good
+    return now.good ? better(good, settle(later(now))) : good
   }
   let last = ''
   layout.judge()
@@ -823,8 +859,9 @@ function agree(
     const seen = check(giveUp)
     const {curve, stood, wrong} = seen
     if (seen.good) {
-      const settled = settle(seen)
-      if (settled.unplaced.length === 0 && given === null) return {...settled, polished: () => polish(seen, settled)}
+      const ready = later(seen)
+      const settled = settle(ready)
+      if (settled.unplaced.length === 0 && given === null) return {...settled, polished: () => polish(ready, settled)}
       if (settled.unplaced.length === 0 || gently === 'waiting') return settled
       // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
       layout.agreeWith(curve)

@@ -536,6 +536,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
         sized,
         batch: batch + 1,
         batches,
+        atOnce: floorOf(fits, order),
       }),
     )
   }
@@ -564,9 +565,14 @@ function usualVessel(shape: Shape, kind: KindFigures): Vessel {
   return standing({size: read.value, name: read.name, stated: false}, kind, kind.mass.likely)
 }
 
+/** How many stand on the floor at once, as far as was looked for. */
+function floorOf(fits: number, order: Order): number {
+  return Math.max(fits, order.why?.why === 'as many as stand on the floor at once' ? order.count : 0)
+}
+
 /** How many one batch may be: what the bowl mixes and what the floor holds. */
 function limitOf(context: Context, each: number, fits: number, order: Order, receipt: Receipt, say: Say): number {
-  const floor = Math.max(fits, order.why?.why === 'as many as stand on the floor at once' ? order.count : 0)
+  const floor = floorOf(fits, order)
   const bowl = context.day.bowl
   if (bowl === undefined) return floor
   const mixed = Math.floor(bowl / each + 1e-9)
@@ -611,6 +617,7 @@ interface Parts {
   /** Which batch of how many. */
   readonly batch: number
   readonly batches: number
+  readonly atOnce: number
 }
 
 function dishFrom(parts: Parts): Dish {
@@ -636,6 +643,7 @@ function dishFrom(parts: Parts): Dish {
     kind: kind.id,
     vessel,
     count,
+    atOnce: parts.atOnce,
     times: times.toFraction(),
     need,
     place: kind.place,

@@ -41,6 +41,8 @@ export interface Dish {
   readonly kind: string
   readonly vessel: Vessel
   readonly count: number
+  /** How many of its vessel are known to stand on the empty floor at once; the planner's own count where absent. */
+  readonly atOnce?: number
   /** How many times the receipt is made, an exact fraction. */
   readonly times: string
   readonly need: HeatNeed
