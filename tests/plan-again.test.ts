@@ -123,7 +123,7 @@ describe('a day planned again', () => {
   })
 
   it('offers to shift a dish aside where that saves it, and tells every time it has to be', () => {
-    const {plan} = afterReading(made.plan.ready - made.plan.lit + 270, -11)
+    const {plan} = afterReading(made.plan.ready - made.plan.lit + 270, -12)
     const {problem} = made
     const [out] = plan.unplaced
     const move = out!.tried!.find((r) => r.kind === 'one move')!

@@ -106,24 +106,28 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   }
   /** What is in the oven already: whether any draw from now on keeps every rule, and how much it could still have. */
   const laterDraws = (
-    dose: (until: number) => number,
-    breaks: (until: number, has: number) => readonly {readonly rule: string}[],
-  ): {possible: boolean; first: number | null; most: number; over: boolean} => {
-    const seen = {possible: false, first: null as number | null, most: 0, over: false}
+    parts: readonly Judged[],
+  ): {possible: boolean; first: number | null; most: readonly number[]; over: boolean} => {
+    const most = parts.map(() => 0)
+    let first: number | null = null
+    let over = false
     for (let t = Math.ceil((problem.done?.now ?? 0) / rules.tick) * rules.tick; t <= end; t += rules.tick) {
       if (isNight(t)) continue
-      const has = dose(t)
+      const has = parts.map((part) => part.dose(t))
       // Only what is beyond doubt counts as possible: both sides round.
-      const broken = breaks(t, 0.98 * has).map((b) => b.rule)
-      if (broken.length === 0) return {...seen, possible: true}
+      const broken = parts.flatMap((part, i) => [
+        ...part.breaks(t, 0.98 * has[i]!).flatMap(({rule}) => (rule === 'over-baked' ? [] : [rule])),
+        ...part.breaks(t, 1.02 * has[i]!).flatMap(({rule}) => (rule === 'over-baked' && allDone(parts, t) ? [rule] : [])),
+      ])
+      if (broken.length === 0) return {possible: true, first, most, over}
       if (broken.includes('holding')) break
-      if (seen.first === null) {
-        seen.first = t
-        seen.over = broken.includes('over-baked')
+      if (first === null) {
+        first = t
+        over = broken.includes('over-baked')
       }
-      seen.most = Math.max(seen.most, has)
+      for (const [i, dose] of has.entries()) most[i] = Math.max(most[i]!, dose)
     }
-    return seen
+    return {possible: false, first, most, over}
   }
   let late = 0
   for (const load of plan.loads) {
@@ -203,6 +207,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       if (eased && !problem.done) bad('eased', entry.dish, from, 0, `${name} has its limits eased before the day has begun`)
       const give = eased ? rules.easeCelsius : 0
       const wanting = {start: 0, end: 0, dose: 1}
+      const judged: Judged[] = []
       for (const zone of zones) {
         const inHeat = inZone(zone, from)
         if (!old) wanting.start = Math.max(wanting.start, need.startLow - inHeat)
@@ -232,13 +237,10 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         wanting.end = Math.max(wanting.end, need.endLow - outHeat)
         wanting.dose = Math.min(wanting.dose, got / likely)
         /** What is broken by a draw at one time, and by how much. */
-        const breaks = (
-          until: number,
-          has: number,
-        ): {rule: 'end heat' | 'dose' | 'over-baked' | 'holding'; by: number; reason: string}[] => {
+        const breaks: Judged['breaks'] = (until, has) => {
           const heat = inZone(zone, until)
           const share = `${name} has ${Math.round((100 * has) / wanted)} % of its heat when it is drawn`
-          const faults: ReturnType<typeof breaks> = []
+          const faults: Fault[] = []
           const least = need.endLow - give
           if (heat < least - tolerance.celsius)
             faults.push({
@@ -260,14 +262,20 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           }
           return faults
         }
-        const faults = breaks(to, got)
-        // What is in the oven when the day is planned again may be past saving: then it stays as long as that does it good.
-        const saving = old && faults.length > 0 ? laterDraws(dose, breaks) : null
-        if (!saving || saving.possible || saving.first === null) {
-          for (const {rule, by, reason} of faults) bad(rule, entry.dish, to, by, reason)
-        } else {
-          for (const {rule, by, reason} of faults) if (rule === 'holding') bad(rule, entry.dish, to, by, reason)
-          const enough = Math.min(wanted, saving.most)
+        judged.push({dose, breaks, wanted})
+      }
+      const faults = judged.map((one) =>
+        one.breaks(to, one.dose(to)).filter(({rule}) => rule !== 'over-baked' || !old || allDone(judged, to)),
+      )
+      // What is in the oven when the day is planned again may be past saving: then it stays as long as that does it good. All its vessels
+      // are drawn at once, wherever they stand.
+      const saving = old && faults.some((some) => some.length > 0) ? laterDraws(judged) : null
+      const past = saving !== null && !saving.possible && saving.first !== null
+      for (const {rule, by, reason} of faults.flat()) if (!past || rule === 'holding') bad(rule, entry.dish, to, by, reason)
+      if (saving && past) {
+        for (const [i, {dose, wanted}] of judged.entries()) {
+          const got = dose(to)
+          const enough = Math.min(wanted, saving.most[i]!)
           if (got < enough * 0.95 - 5)
             bad(
               'dose',
@@ -276,9 +284,9 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
               enough - got,
               `${name} could have ${Math.round((100 * enough) / wanted)} % of its heat and is drawn before`,
             )
-          if (saving.over && to > saving.first + 2 * rules.tick)
-            bad('over-baked', entry.dish, to, to - saving.first, `${name} is done and stays ${to - saving.first} min more`)
         }
+        if (saving.over && to > saving.first! + 2 * rules.tick)
+          bad('over-baked', entry.dish, to, to - saving.first!, `${name} is done and stays ${to - saving.first!} min more`)
       }
       if (eased) {
         const celsius = Math.max(Math.abs(eased.start - wanting.start), Math.abs(eased.end - wanting.end))
@@ -396,6 +404,25 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
 
 function room(problem: PlanProblem): {floor: PlanProblem['floor']; mouth: PlanProblem['mouth']; vaultHeight: number} {
   return {floor: problem.floor, mouth: problem.mouth, vaultHeight: problem.vaultHeight ?? 1.5 * problem.mouth.height}
+}
+
+/** What is broken by a draw at one time, and by how much. */
+interface Fault {
+  readonly rule: 'end heat' | 'dose' | 'over-baked' | 'holding'
+  readonly by: number
+  readonly reason: string
+}
+
+/** A dish as it fares in one part of the floor. Doses in °C·min; times minutes after midnight. */
+interface Judged {
+  readonly dose: (until: number) => number
+  readonly breaks: (until: number, has: number) => Fault[]
+  readonly wanted: number
+}
+
+/** Whether all of a dish was done two openings before a time: what waits for its own vessels in a cooler part is not over-baked for want of care. */
+function allDone(parts: readonly Judged[], until: number): boolean {
+  return parts.every(({dose, wanted}) => dose(until - rules.tick - rules.staySlack) >= wanted * 1.015 + 5)
 }
 
 type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void

@@ -69,7 +69,19 @@ function newGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight'>):
   }
 }
 
-/** Which third of the depth a point lies in: 0 back, 1 middle, 2 mouth. */
+/** What is told of a place is a multiple of this, m. */
+export const ROUNDED = 1e-4
+
+/** A length as it is told. */
+export function rounded(v: number): number {
+  return Math.round(v / ROUNDED) / (1 / ROUNDED)
+}
+
+/**
+ * Which third of the depth a point lies in: 0 back, 1 middle, 2 mouth. The point is taken as it is told, so that what is set in where the
+ * plan has it lies in the same third when the day is planned again.
+ */
 export function zoneAt(grid: FloorGrid, y: number): 0 | 1 | 2 {
-  return y > grid.depth / 6 ? 0 : y < -grid.depth / 6 ? 2 : 1
+  const told = rounded(y)
+  return told > grid.depth / 6 ? 0 : told < -grid.depth / 6 ? 2 : 1
 }

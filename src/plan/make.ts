@@ -309,7 +309,7 @@ function changesOf(
   if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutes(late)}))
   if (Math.abs(off) >= 3 && late === 0) reasons.push(phrase(off > 0 ? 'why hotter' : 'why cooler', heat))
   if (Math.abs(off) >= 3 && late !== 0) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))
-  const [first = phrase('why log'), ...more] = reasons
+  const [first = phrase(read ? 'why readings' : 'why log'), ...more] = reasons
   const because = more.length === 0 ? first : phrase('why both', {reasons: {unit: 'phrases', phrases: reasons}})
   const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
     const said = {dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}}

@@ -62,6 +62,7 @@ export const phrases = {
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',
   'why log': 'to agree with the log',
+  'why readings': 'to agree with the readings',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',
   'why cooler': 'the oven is {difference} cooler than planned at {at}',
   'why hotter too': 'and allowing for that the oven is {difference} hotter than planned at {at}',

@@ -1,6 +1,6 @@
 import {packFloor} from '../scale/floor.js'
 import type {Dish, FloorItem, Placed, Vessel} from '../scale/types.js'
-import {type FloorGrid, zoneAt} from './floor-grid.js'
+import {type FloorGrid, ROUNDED, rounded, zoneAt} from './floor-grid.js'
 import {zoneNames} from './rules.js'
 import {generator} from './search.js'
 import {
@@ -579,11 +579,4 @@ function barredByAll(seats: Seats, bodies: readonly Body[], past: number): Int32
 /** The vessel as the plan shows it. */
 export function placedOf(grid: FloorGrid, s: Standing): Placed {
   return {dish: s.dish, number: s.number, x: rounded(s.x), y: rounded(s.y), turn: s.turn, zone: zoneNames[zoneAt(grid, s.y)]}
-}
-
-/** What is told of a place is a multiple of this, m. */
-const ROUNDED = 1e-4
-
-function rounded(v: number): number {
-  return Math.round(v / ROUNDED) / (1 / ROUNDED)
 }

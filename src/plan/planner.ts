@@ -600,6 +600,8 @@ const FAR = 20
 const MENDED = 3
 /** Rounds after which what still cannot be kept is left out; in the first few the true floor is annealed upon. */
 const PATIENCE = 7
+/** Rounds then in which the draws of what is in the oven are still put right. */
+const PROVED = 2
 /** The same where the oven is far too small for the day. */
 const HOPELESS = 2
 const SEATED = 4
@@ -738,10 +740,11 @@ function agree(
       if (!t) continue
       if (job.since !== null) {
         // What can no longer be done, or drawn as it should be, is wrong only while there is still something to be tried.
-        const under = (job.stood ?? []).some(
-          (v) => layout.isDone(u) && !hasDose(job, curve, whereIndex(v.zone), t.e * rules.tick + layout.phase, lit),
-        )
-        if (!giveUp && (layout.hemmedIn(u) || under)) wrong.add(u)
+        const to = t.e * rules.tick + layout.phase
+        const zones = [...new Set((job.stood ?? []).map((v) => whereIndex(v.zone)))]
+        const under = layout.isDone(u) && zones.some((z) => !hasDose(job, curve, z, to, lit))
+        const over = !under && stayed(job, curve, zones, to, lit)
+        if (!giveUp && (layout.hemmedIn(u) || under || over)) wrong.add(u)
         continue
       }
       const mine = vesselsOf(job, stood.standing)
@@ -848,6 +851,7 @@ function agree(
   // More than the oven holds: what is left out is part of the search from the first.
   const overfull = !gently && layout.violation > OVERFULL
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
+  let proved = 0
   for (let pass = 0; ; pass++) {
     budget.passes--
     const giveUp = pass >= (overfull ? HOPELESS : PATIENCE) || budget.passes <= 0
@@ -856,7 +860,8 @@ function agree(
       if (layout.violation > 1e-6) again(451 + pass, 'last')
       layout.prune()
     }
-    const seen = check(giveUp)
+    // Even then the draws of what is in the oven are put right on the curve as it has become.
+    const seen = check(giveUp && proved++ >= PROVED)
     const {curve, stood, wrong} = seen
     if (seen.good) {
       const ready = later(seen)
@@ -1094,10 +1099,25 @@ function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): b
   return got <= doseNeeded(need, need.minutes.high) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
 }
 
-/** True when what is in the oven has the dose it needs at a minute, in a part of the floor; what rounding takes is granted. */
+/** °C by which what is in the oven may end under its least heat for rounding's sake. */
+const ROUGHLY = 0.3
+
+/** True when what is in the oven has the dose it needs at a minute, in a part of the floor, and is not too cool; what rounding takes is granted. */
 function hasDose({dish, since}: Job, curve: Curve, z: number, to: number, lit: number): boolean {
   const {need} = dish
+  if (celsiusAt(curve, z, to) < need.endLow - ROUGHLY) return false
   return doseBetween(curve, need, z, since! - lit, to) >= doseNeeded(need) * (1 - 2 * rules.doseWanting)
+}
+
+/** True when what is in the oven is over-baked, all its vessels, for the sake of the next opening but one (see `keeps`). */
+function stayed({dish: {need}, since}: Job, curve: Curve, zones: readonly number[], to: number, lit: number): boolean {
+  if (need.falling || need.overnight) return false
+  const from = since! - lit
+  const has = (z: number, until: number): number => doseBetween(curve, need, z, from, until)
+  return (
+    zones.some((z) => has(z, to) > doseNeeded(need, need.minutes.high)) &&
+    zones.every((z) => has(z, to - rules.tick - rules.staySlack) >= doseNeeded(need))
+  )
 }
 
 /** °C·min between two minutes after lighting. */

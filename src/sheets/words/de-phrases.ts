@@ -59,6 +59,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
   'why log': 'wie es im Ofenbuch steht',
+  'why readings': 'wie es die Messungen verlangen',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',
   'why cooler': 'um {at} ist der Ofen {difference} kühler als geplant',
   'why hotter too': 'und davon abgesehen ist der Ofen um {at} {difference} heißer als geplant',
