@@ -366,13 +366,18 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
   const dish = /(?<=.):? (?=(?:set in|drawn|taken out|put in)\b)/i.exec(main)
-  if (dish) {
-    const name = main.slice(0, dish.index)
-    const value = main.slice(dish.index + dish[0].length)
+  const name = dish ? main.slice(0, dish.index) : ''
+  const value = dish ? main.slice(dish.index + dish[0].length) : ''
+  // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
+  if (dish && !UNDONE.test(name) && !NOT_YET.test(value)) {
     return {ok: true, entry: {...base, reading: name.toLowerCase().replace(/\s+/g, '-'), value, note}}
   }
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
 }
+
+/** Words before "set in" or "drawn", and behind it, that say it did not happen. */
+const UNDONE = /(?:\b(?:not|never|cannot|nothing|none|neither|nobody)|n['’]t)(?: (?:yet|been|being|be|to be|all|quite))*$/i
+const NOT_YET = /^(?:set in|drawn|taken out|put in)[:,]? (?:not yet|not at all|never|no$)/i
 
 function minutesNow(date: string, now: {date: string; minutes: number}): number {
   return Temporal.PlainDate.from(date).until(Temporal.PlainDate.from(now.date), {largestUnit: 'days'}).days * 1440 + now.minutes
