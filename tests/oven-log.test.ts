@@ -128,6 +128,16 @@ describe('reading a log', () => {
   })
 })
 
+describe('a table of the log that lacks a column', () => {
+  it('is told, and one of something else is not', () => {
+    const of = (table: string) => readLog(`---\ndate: 2027-06-12\nlit: 6 am\n---\n\n${table}`, 'l.md').messages
+    expect(of('| time | vault |\n| --- | --- |\n| 9 am | 300 °C |\n')).toMatchObject([
+      {line: 6, column: 3, severity: 'warning', rule: 'log-table'},
+    ])
+    expect(of('| wood | price |\n| --- | --- |\n| oak | 4 |\n')).toEqual([])
+  })
+})
+
 describe('noting', () => {
   it.each([
     ['2:15 pm arm 18', {time: '2:15 pm', reading: 'arm', value: '18'}],

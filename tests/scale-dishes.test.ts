@@ -298,3 +298,52 @@ describe('what is wrong is said, with the line of the day', () => {
     expect([...made.dishes, ...made.spare].map((dish) => dish.id)).toEqual(['bread', 'bread-2', 'bread-3'])
   })
 })
+
+describe('words of a line that are not understood', () => {
+  const at = [5, 7, 15].map((column) => ({line: 9, column}))
+  const told = (amount: string) =>
+    makeDishes({
+      day: {
+        people: 8,
+        items: [{file: 'receipts/bread.md', title: 'Bread', amount, wantedBy: 720, line: 9, column: 3, amountAt: at}],
+        spare: [],
+      },
+      receipts: bread,
+      oven,
+    }).messages.filter((m) => m.severity !== 'info')
+
+  it('what is counted and known nowhere is told, and counted', () => {
+    expect(told('8 loavse')).toMatchObject([
+      {line: 9, severity: 'warning', rule: 'scale-noun', reason: expect.stringContaining('“loavse”')},
+    ])
+    expect(told('8 loaves wantd')).toMatchObject([{column: 15, rule: 'scale-noun', reason: expect.stringContaining('“wantd”')}])
+    for (const fine of ['8 loaves', '8 small loaves', '2 loaves of bread', '2 tins', '12 baps'])
+      expect(told(fine), fine).toEqual([])
+  })
+
+  it('an amount that cannot be read is told at its word', () => {
+    expect(told('for 40 persns')).toMatchObject([{column: 15, severity: 'error', rule: 'scale-amount'}])
+    expect(told('8 loaves (small)')).toMatchObject([{column: 15, rule: 'scale-amount'}])
+    expect(told('many of them')).toMatchObject([{column: 5, rule: 'scale-amount'}])
+  })
+
+  it('for a vessel known nowhere the usual one is taken, and that is told', () => {
+    const odd = read(
+      'bread',
+      `---\nvessel: bucket\n---\n# Bread\n\n- 1 kg flour\n- 600 ml water\n- 20 g yeast\n\nBake at 230 °C for 40 minutes.\n`,
+    )
+    const made = makeDishes({
+      day: {
+        people: 8,
+        items: [{file: 'receipts/bread.md', title: 'Bread', amount: '2 loaves', wantedBy: null, line: 9, column: 3}],
+        spare: [],
+      },
+      receipts: odd,
+      oven,
+    })
+    expect(made.dishes[0]!.sized.filter((one) => one.field === 'vessel')).toMatchObject([
+      {why: expect.stringContaining('“bucket” is no vessel known here; usual for ')},
+    ])
+    expect(made.dishes[0]!.inferred.filter((one) => one.field === 'vessel')).toHaveLength(1)
+  })
+})
