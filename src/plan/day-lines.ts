@@ -150,7 +150,7 @@ const TIME_WORDS: ReadonlySet<string> = new Set([
 
 /** Which word of an amount begins a time of day, with a misspelt "wanted" before it; null where none does. */
 function whenIn(words: readonly string[]): number | null {
-  const plain = words.map((word) => word.toLowerCase().replace(/[.,;:!?]+$/, ''))
+  const plain = words.map((word) => word.toLowerCase().replace(/(?<![.,;:!?])[.,;:!?]+$/, ''))
   let at = plain.findIndex((word) => TIME_WORDS.has(word) || /^\d{1,2}(?:[:.]\d\d)?(?:am|pm)$|^\d{1,2}:\d\d$/.test(word))
   if (at < 0) return null
   if (/^\d/.test(plain[at - 1] ?? '') && /^[ap]m$/.test(plain[at]!)) at--
