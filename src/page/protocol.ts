@@ -54,6 +54,7 @@ export interface ReceiptView {
     readonly end: number
     readonly minutes: string
     readonly of: string
+    readonly sources: readonly string[]
   }>
   readonly ours: ReadonlyArray<{readonly field: string; readonly value: string; readonly why: string}>
   readonly cautions: readonly string[]

@@ -31,6 +31,8 @@ export interface HeatNeed {
   readonly enough?: number
   readonly falling: boolean
   readonly overnight: boolean
+  /** Minutes from setting in that the receipt wants the door kept shut; absent where it says nothing of it. */
+  readonly closed?: Range
 }
 
 /** A dish of a bake day, ready to be planned: so many vessels of one receipt. */
