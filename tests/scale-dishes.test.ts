@@ -347,3 +347,33 @@ describe('words of a line that are not understood', () => {
     expect(made.dishes[0]!.inferred.filter((one) => one.field === 'vessel')).toHaveLength(1)
   })
 })
+
+describe('how many a dish feeds', () => {
+  const feeds = (amount: string): number => make('cake', amount).dishes.reduce((sum, one) => sum + one.feeds.likely, 0)
+  it('goes with what is in the vessels, full or part-full', () => {
+    const once = feeds('1 times')
+    for (const [amount, times] of [
+      ['half', 0.5],
+      ['1 1/2 times', 1.5],
+      ['3 times', 3],
+      ['0.2 times', 0.2],
+    ] as const)
+      expect(feeds(amount), amount).toBeCloseTo(once * times, 6)
+    const {dishes} = make('cake', '1 1/2 times')
+    expect(count(dishes)).toBeGreaterThan(1)
+    for (const one of dishes) expect(one.feeds.low).toBeLessThanOrEqual(one.feeds.high)
+  })
+
+  it('by weight too, and the receipt’s own number of people', () => {
+    const rolls = read(
+      'rolls',
+      '# Rolls\n\n- 1 kg flour\n- 600 ml water\n- 20 g yeast\n\nBake in a hot oven 20 minutes. Serves 12.\n',
+    )
+    const of = (amount: string) => make('rolls', amount, {}, rolls).dishes
+    expect(of('1 times').reduce((sum, one) => sum + one.feeds.likely, 0)).toBeCloseTo(12, 6)
+    expect(of('half').reduce((sum, one) => sum + one.feeds.likely, 0)).toBeCloseTo(6, 6)
+    const mass = of('1 times').reduce((sum, one) => sum + one.mass * one.count, 0)
+    const by = of('1 kg')
+    expect(by.reduce((sum, one) => sum + one.feeds.likely, 0)).toBeCloseTo(12 / mass, 1)
+  })
+})

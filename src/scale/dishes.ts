@@ -552,6 +552,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
         need,
         each,
         feedsEach,
+        vessels: made.vessels,
         context,
         thicker,
         inferred,
@@ -659,7 +660,9 @@ interface Parts {
   readonly times: Fraction
   readonly need: Dish['need']
   readonly each: number
+  /** People one vessel feeds when the receipt is made as written, and how many vessels that makes. */
   readonly feedsEach: Range
+  readonly vessels: number
   readonly context: Context
   readonly thicker: number
   readonly inferred: readonly Inferred[]
@@ -700,7 +703,8 @@ function dishFrom(parts: Parts): Dish {
     wantedBy: item.wantedBy,
     dough: doughOf(receipt, kind),
     sign: kind.sign,
-    feeds: {low: feedsEach.low * count, likely: feedsEach.likely * count, high: feedsEach.high * count},
+    // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.
+    feeds: scaledBy(feedsEach, parts.vessels * times.valueOf()),
     inferred: [...parts.inferred, ...sized.filter((one) => !parts.inferred.includes(one))],
     sized,
     cautions: [...new Set([...receipt.cautions.map((caution) => caution.id), ...kind.cautions])],
@@ -720,8 +724,8 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   return {...usual, rise}
 }
 
-const multiplied = (range: Range | null, k: number): Range | null =>
-  range === null ? null : {low: range.low * k, likely: range.likely * k, high: range.high * k}
+const scaledBy = (range: Range, k: number): Range => ({low: range.low * k, likely: range.likely * k, high: range.high * k})
+const multiplied = (range: Range | null, k: number): Range | null => (range === null ? null : scaledBy(range, k))
 
 /** The receipt's ingredients so many times, exactly and in kitchen measures. */
 function scaled(receipt: Receipt, times: Fraction): {amounts: Dish['amounts']; notes: Inferred[]} {
