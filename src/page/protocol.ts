@@ -111,6 +111,8 @@ export interface PlanView {
   readonly believed: readonly string[]
   readonly today: readonly string[]
   readonly dishes: ReadonlyArray<{readonly id: string; readonly title: string; readonly stem: string; readonly amount: string}>
+  /** How each dish was brought to its size, a line of each decision; its batches together. */
+  readonly sized: ReadonlyArray<{readonly dish: string; readonly amount: string; readonly lines: readonly string[]}>
   readonly messages: readonly Message[]
   /** Baking temperature every `step` minutes from `lit`, °C. */
   readonly baking: {
