@@ -193,7 +193,16 @@ describe('translate', () => {
     expect(told('bucket')).toMatchObject([
       {line: 3, column: 9, severity: 'warning', reason: 'vessel: “bucket” is no vessel known here'},
     ])
-    expect(told('round 9 in x 2 in')).toEqual([])
+    expect(told('bucket 9 in x 8 in')).toMatchObject([{line: 3, column: 9, reason: expect.stringContaining('“bucket”')}])
+    for (const fine of [
+      'round 9 in x 2 in',
+      '9 in x 8 in deep',
+      '9-inch square tin',
+      'loaf 9 x 5 x 3 in',
+      '2 lb loaf tin',
+      '24 cm',
+    ])
+      expect(told(fine), fine).toEqual([])
   })
 
   it('a book is read a heading at a time', () => {

@@ -19,10 +19,10 @@ const MOST_FIRES = 2
 /** A heading over receipts that only fill idle hot floor. */
 const SPARE = /^spare\b/i
 
-/** A whole number of people, hands or fires. */
-const count = (what: string, most: number, example: number): z.ZodType<number, string | number> =>
+/** A whole number of people, hands or fires, up to `most`; a message says `told`. */
+const count = (what: string, most: number, example: number, told = most): z.ZodType<number, string | number> =>
   quantity((text) => {
-    const suggest = `write a whole number from 1 to ${most}, such as “${what}: ${example}”`
+    const suggest = `write a whole number from 1 to ${told}, such as “${what}: ${example}”`
     if (!/^[+-]?\d+$/.test(text.trim())) return {ok: false, reason: `“${text}” is not a whole number`, suggest}
     const value = Number(text)
     return value >= 1 && value <= most ? {ok: true, value} : {ok: false, reason: `there cannot be ${value}`, suggest}
@@ -40,7 +40,7 @@ const daySchema = z.strictObject({
   'fire from': quantity(parseClock),
   serve: quantity(parseClock),
   hands: count('hands', 20, 2).default(1),
-  firings: count('firings', 6, 2).default(1),
+  firings: count('firings', 6, 2, MOST_FIRES).default(1),
   bowl: quantity(parseMass).optional(),
 })
 

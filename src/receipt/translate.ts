@@ -206,5 +206,14 @@ function checkFacts(source: string, facts: ReceiptFacts): Said[] {
       reason: `vessel: ${vessel.reason}`,
       suggest: vessel.suggest,
     })
+  else if (vessel?.ok === true && vessel.unknown !== undefined)
+    said.push({
+      at: at(/^vessel:[ \t]*/m),
+      severity: 'warning',
+      rule: 'vessel-unknown',
+      reason: `vessel: “${vessel.unknown}” is no vessel known here; by its sizes it is taken as ${vessel.value.shape}`,
+      suggest:
+        'write “round”, “square”, “oblong”, “loaf”, “pie plate”, “crock”, “sheet” or “free-standing loaf” before the sizes',
+    })
   return said
 }

@@ -30,7 +30,8 @@ const depths: Readonly<Record<VesselShape, number>> = {
 const loafRise = 0.4
 
 export type VesselResult =
-  | {readonly ok: true; readonly value: VesselSize; readonly name: string}
+  /** `unknown`: a word that names no vessel known here, where only the sizes told the shape. */
+  | {readonly ok: true; readonly value: VesselSize; readonly name: string; readonly unknown?: string}
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
 /** The shapes' own names; they say more than a vessel's name ("square cake tin"). */
@@ -111,8 +112,19 @@ export function readVessel(text: string): VesselResult {
   const kind = shape ?? (sizes.length === 3 ? 'oblong' : 'round')
   const value = sized(kind, sizes)
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
-  return {ok: true, value, name: text.trim()}
+  const odd = shape === null ? oddWord(measured) : null
+  return {ok: true, value, name: text.trim(), ...(odd === null ? {} : {unknown: odd})}
 }
+
+/** Words of measures, which name no vessel. */
+const measureWords: ReadonlySet<string> = new Set(
+  'x by inch inches in cm mm centimetre centimetres centimeter centimeters ft feet foot m deep high tall wide long across broad diameter height width length depth and of about a an the each'.split(
+    ' ',
+  ),
+)
+
+/** The first word of a vessel's sizes that is no measure. */
+const oddWord = (text: string): string | null => (text.match(/[a-z]+/g) ?? []).find((word) => !measureWords.has(word)) ?? null
 
 const usual: Readonly<Record<VesselShape, readonly number[]>> = {
   round: [0.229],

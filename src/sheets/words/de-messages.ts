@@ -390,6 +390,14 @@ export const deMessages: Book['sentences'] = [
     'das Gefäß oder das Stück schreiben, etwa „8 loaves“ oder „2 crocks“, und vor eine Zeit „wanted by“',
   ],
   ['“{words}” is no vessel known here', '„{words}“ ist kein Gefäß, das hier bekannt ist'],
+  [
+    '“{words}” is no vessel known here; by its sizes it is taken as {shape}',
+    '„{words}“ ist kein Gefäß, das hier bekannt ist; nach seinen Größen genommen als “{shape}”',
+  ],
+  [
+    'write “round”, “square”, “oblong”, “loaf”, “pie plate”, “crock”, “sheet” or “free-standing loaf” before the sizes',
+    '„round“, „square“, „oblong“, „loaf“, „pie plate“, „crock“, „sheet“ oder „free-standing loaf“ vor die Größen schreiben',
+  ],
   ['the sizes of “{words}” have no unit', 'die Größen in „{words}“ haben keine Einheit'],
   ['{size} is no size for a vessel', '{size} ist keine Größe für ein Gefäß'],
   ['“{words}” has {n} sizes, too many for {shape}', '„{words}“ hat {n} Größen, zu viele für diese Form'],
