@@ -64,7 +64,7 @@ describe('what is doubtful in a day', () => {
     const files = new Map([
       ...smallDay,
       ['day.md', day.replace('serve:', 'firings: 3\nserve:').replace(/(Loaf\]\(receipts\/loaf\.md\)).*/, '$1 — 2 loavse')],
-      ['receipts/loaf.md', `---\nvessel: bucket\n---\n\n${smallDay.get('receipts/loaf.md')!.replace(/^---[^]*?---\n/, '')}`],
+      ['receipts/loaf.md', `---\nvessel: bucket\n---\n\n${smallDay.get('receipts/loaf.md')!.replace(/^---\n[\s\S]*?---\n/, '')}`],
     ])
     await inFolder(files, async (place) => {
       const {code, err} = await run(['plan', place])

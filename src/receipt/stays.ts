@@ -1,4 +1,4 @@
-import type {Range, StayWord} from '../lexicon/schema.js'
+import type {StayWord} from '../lexicon/schema.js'
 import {stayWords} from '../lexicon/stay-words.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
