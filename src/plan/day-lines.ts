@@ -76,14 +76,11 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   }
   if (before !== '') unread(start, `“${short(before)}” before the link is not read`, before)
 
-  const words = wordsOf(behind, source, end)
-  const first = /^(?:[—–:-]|--)$/.test(words[0]?.text ?? '') ? 1 : 0
-  // "Bread: 8 loaves", "Bread —8 loaves": the mark may stand close.
   const plain = behind.replace(/^\s*(?:[—–:-]|--)?\s*/, '')
+  const words = offsetsOf(plain, source, end)
   const wanted = /(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+)$/is.exec(plain)
   const asked = wanted ? plain.slice(0, wanted.index) : plain
   const amount = asked.replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
-  const places = words.slice(first).map((word) => place(word.offset))
   const countOf = (part: string): number => part.split(/\s+/).filter((word) => word !== '').length
   let wantedBy: number | null = null
   if (wanted) {
@@ -91,18 +88,18 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
     if (clock.ok) wantedBy = clock.value
     else {
       const hour = countOf(plain.slice(0, plain.length - wanted[1]!.length))
-      say(words[first + hour]?.offset ?? end, 'day-wanted', clock.reason, clock.suggest)
+      say(words[hour] ?? end, 'day-wanted', clock.reason, clock.suggest)
     }
   }
   const hour = whenIn(amount.split(' '))
   if (hour !== null)
     say(
-      words[first + hour]?.offset ?? end,
+      words[hour] ?? end,
       'day-wanted',
       `“${short(amount.split(' ').slice(hour).join(' '))}” is not read as a time`,
       'write “wanted by” before it, such as “8 loaves, wanted by 1 pm”',
     )
-  const held = amount === '' ? [] : places.slice(0, countOf(amount))
+  const held = words.slice(0, countOf(amount)).map(place)
   into.push({
     file: target.split('#', 1)[0]!,
     title,
@@ -121,16 +118,14 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   }
 }
 
-/** The words behind a link, each with its offset in the file: mark-up may lie between them. */
-function wordsOf(behind: string, source: string, end: number): Array<{readonly text: string; readonly offset: number}> {
+/** Offsets in the file of the words behind a link that ends at `end`: mark-up may lie between them. */
+function offsetsOf(plain: string, source: string, end: number): number[] {
   let from = end
-  return (behind.match(/\S+/g) ?? []).flatMap((word) => {
-    // A mark that stands close to the first word is no part of it.
-    const text = /^[—–:-]\S/.test(word) && from === end ? word.slice(1) : word
-    const found = source.indexOf(text, from)
-    if (found < 0) return [{text, offset: from}]
-    from = found + text.length
-    return [{text, offset: found}]
+  return (plain.match(/\S+/g) ?? []).map((word) => {
+    const found = source.indexOf(word, from)
+    if (found < 0) return from
+    from = found + word.length
+    return found
   })
 }
 

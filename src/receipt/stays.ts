@@ -31,6 +31,8 @@ const TREES = {
   share: of('share'),
 } as const
 type Use = keyof typeof TREES
+/** Stems a rule about the door begins at: nearly every word of a book is none. */
+const RULE_STEMS: ReadonlySet<string> = new Set([...TREES.opens.next.keys(), ...TREES.shut.next.keys()])
 
 const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<StayWord> | null => phraseAt(TREES[use], tokens, k)
 const is = (use: Use, token: Token | undefined): boolean =>
@@ -61,6 +63,7 @@ export function readStays(section: Section, times: readonly TimePhrase[]): Stays
   const door: DoorRule[] = []
   const shutTimes = new Set<number>()
   for (let i = 0; i < tokens.length; i++) {
+    if (!RULE_STEMS.has(tokens[i]!.stem)) continue
     const from = ruleAt(tokens, i)
     if (from === null) continue
     const after = lengthAfter(tokens, from.to, spans)
