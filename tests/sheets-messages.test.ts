@@ -109,6 +109,8 @@ describe('messages in German', () => {
     expect(said('people: “many” is not a whole number', 'write a whole number from 1 to 5000, such as “people: 40”')).toBe(
       'day.md:3:2: Fehler: people: „many“ ist keine ganze Zahl → eine ganze Zahl von 1 bis 5000 schreiben, etwa „people: 40“',
     )
+    expect(said('“wantd by 6 pm” is not read as a time')).toBe('day.md:3:2: Fehler: „wantd by 6 pm“ wird nicht als Zeit gelesen')
+    expect(said('“6 pies” below “Pies” is not read')).toBe('day.md:3:2: Fehler: „6 pies“ unter „Pies“ wird nicht gelesen')
     expect(
       said(
         '“zedoary” is not an ingredient this lexicon knows: its words are carried through without a weight (3 times, on lines 4, 9)',

@@ -200,6 +200,8 @@ export const deMessages: Book['sentences'] = [
   ['“{words}” is not a count', '„{words}“ ist keine Zählung'],
   ['“{words}” is not a file of this folder', '„{words}“ ist keine Datei dieses Ordners'],
   ['“{words}” is not how an oven can be at the start', 'so kann ein Ofen am Anfang nicht sein: „{words}“'],
+  ['“{words}” below “{title}” is not read', '„{words}“ unter „{title}“ wird nicht gelesen'],
+  ['“{words}” is not read as a time', '„{words}“ wird nicht als Zeit gelesen'],
   ['“{words}” is not {what}', '„{words}“ geht nicht als {what:text}'],
   ['a length', 'Länge'],
   ['a weight', 'Gewicht'],
@@ -242,9 +244,7 @@ export const deMessages: Book['sentences'] = [
   ['“{words}” stands in no list, so it is not baked', '„{words}“ steht in keiner Liste und wird darum nicht gebacken'],
   ['begin its line with “- ” if it is to be baked', 'die Zeile mit „- “ beginnen, wenn es gebacken werden soll'],
   ['“{words}” before the link is not read', '„{words}“ vor dem Verweis wird nicht gelesen'],
-  ['“{words}” below “{title}” is not read', '„{words}“ unter „{title}“ wird nicht gelesen'],
   ['write an amount behind the link: {line}', 'eine Menge hinter den Verweis schreiben: {line}'],
-  ['“{words}” is not read as a time', '„{words}“ wird nicht als Zeit gelesen'],
   [
     'write “wanted by” before it, such as “8 loaves, wanted by 1 pm”',
     '„wanted by“ davor schreiben, etwa „8 loaves, wanted by 1 pm“',
