@@ -2,6 +2,7 @@ import {existsSync, readFileSync, statSync} from 'node:fs'
 import {join} from 'node:path'
 import {describe, expect, it} from 'vitest'
 import {run} from '../src/cli/run.js'
+import {inFolder, smallDay} from './page-day.js'
 
 const folder = join('tests', 'fixtures', 'bad')
 
@@ -55,6 +56,24 @@ describe('broken input is told by file, line and column, with what to write inst
     expect(err).toMatch(/2027-02-20\.md:10:21:/)
     expect(err).toMatch(/2027-02-20\.md:11:3:/)
   })
+})
+
+describe('what is doubtful in a day', () => {
+  it('is told on the error stream with its place, and planned', async () => {
+    const day = smallDay.get('day.md')!
+    const files = new Map([
+      ...smallDay,
+      ['day.md', day.replace('serve:', 'firings: 3\nserve:').replace(/(Loaf\]\(receipts\/loaf\.md\)).*/, '$1 — 2 loavse')],
+      ['receipts/loaf.md', `---\nvessel: bucket\n---\n\n${smallDay.get('receipts/loaf.md')!.replace(/^---\n[\s\S]*?---\n/, '')}`],
+    ])
+    await inFolder(files, async (place) => {
+      const {code, err} = await run(['plan', place])
+      expect(code).toBe(0)
+      expect(err).toMatch(/day\.md:\d+:10: warning: 3 fires cannot be planned/)
+      expect(err).toMatch(/loaf\.md:2:9: warning: vessel: “bucket” is no vessel known here \(vessel-unknown\)/)
+      expect(err).toMatch(/day\.md:\d+:\d+: warning: “loavse” is nothing that is counted here/)
+    })
+  }, 60_000)
 })
 
 describe('the command line itself', () => {

@@ -128,6 +128,16 @@ describe('reading a log', () => {
   })
 })
 
+describe('a table of the log that lacks a column', () => {
+  it('is told, and one of something else is not', () => {
+    const of = (table: string) => readLog(`---\ndate: 2027-06-12\nlit: 6 am\n---\n\n${table}`, 'l.md').messages
+    expect(of('| time | vault |\n| --- | --- |\n| 9 am | 300 °C |\n')).toMatchObject([
+      {line: 6, column: 3, severity: 'warning', rule: 'log-table'},
+    ])
+    expect(of('| wood | price |\n| --- | --- |\n| oak | 4 |\n')).toEqual([])
+  })
+})
+
 describe('noting', () => {
   it.each([
     ['2:15 pm arm 18', {time: '2:15 pm', reading: 'arm', value: '18'}],
@@ -140,6 +150,12 @@ describe('noting', () => {
     ['9 am floor 310 °C – in the middle', {reading: 'floor', value: '310 °C', note: 'in the middle'}],
     ['9 am floor 310 °C ; swabbed', {reading: 'floor', value: '310 °C', note: 'swabbed'}],
     ['8 am door open 4 min', {reading: 'door', value: 'open 4 min'}],
+    ['9 am pies not set in', {reading: 'note', value: 'pies not set in'}],
+    ['9 am the pies have not been set in yet, too hot', {reading: 'note', value: 'the pies have not been set in yet, too hot'}],
+    ['9 am the beans weren’t drawn', {reading: 'note', value: 'the beans weren’t drawn'}],
+    ['9 am custards set in: not yet', {reading: 'note', value: 'custards set in: not yet'}],
+    ['9 am no-knead bread set in', {reading: 'no-knead-bread', value: 'set in'}],
+    ['9 am bread drawn not quite done', {reading: 'bread', value: 'drawn not quite done'}],
     ['8 am the wind has turned', {reading: 'note', value: 'the wind has turned'}],
     ['lit 6:10 am', {what: 'field', key: 'lit', value: '6:10 am'}],
     ['8:15 am raked', {what: 'field', key: 'raked', value: '8:15 am'}],

@@ -188,3 +188,22 @@ describe('oven.md', () => {
     )
   })
 })
+
+describe('tables of past readings that are not read', () => {
+  const told = (table: string) =>
+    readOven(`${good.slice(0, good.indexOf('| date |'))}${table}`, 'oven.md').messages.filter((m) => m.severity !== 'info')
+  const line = where('| date |').line
+
+  it('a table without the hours, and a column of something else', () => {
+    expect(told('| date | reading | value |\n| --- | --- | --- |\n| May | floor | 600 °F |\n')).toMatchObject([
+      {line, column: 3, severity: 'warning', rule: 'oven-table'},
+    ])
+    expect(
+      told('| hours | reading | value | weather |\n| --- | --- | --- | --- |\n| 0.5 | floor | 600 °F | rain |\n'),
+    ).toMatchObject([{line, column: 29, severity: 'warning', rule: 'oven-table', reason: 'the column “weather” is not read'}])
+  })
+
+  it('a table of something else is the baker’s own', () => {
+    expect(told('| wood | price |\n| --- | --- |\n| oak | 4 |\n')).toEqual([])
+  })
+})

@@ -122,6 +122,9 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
 
     await go(page, 'plan')
     await planned(page)
+    await page.locator('details.sized summary').click()
+    expect(await page.locator('details.sized li li').count()).toBeGreaterThan(0)
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - innerWidth)).toBeLessThanOrEqual(0)
     await expect.poll(() => page.locator('.drawing svg').count(), {timeout: 30_000}).toBeGreaterThan(1)
 
     // The same folder in the command gives the same plan.

@@ -52,6 +52,27 @@ describe('a plan on the page', {timeout: 120_000}, () => {
     )
   }, 120_000)
 
+  it('tells how each dish was brought to its size, in the reader’s words', () => {
+    const {sized} = planView(demo, american)
+    const of = (dish: string) => sized.find((one) => one.dish === dish)
+    expect(of('Gingerbread')).toMatchObject({amount: '3 × oblong 12 in x 8 in x 2 in'})
+    expect(of('Gingerbread')!.lines).toEqual(
+      expect.arrayContaining([expect.stringMatching(/^count: .*for 40 at about 14 to each/)]),
+    )
+    // Every decision of every dish is there, once.
+    for (const dish of demo.made.problem.dishes) {
+      const told = sized.find((one) => one.dish === dish.title)
+      expect(told?.lines.length ?? 0, dish.title).toBe(
+        new Set(dish.sized.map((one) => `${one.field}${one.value}${one.why}`)).size,
+      )
+    }
+    expect(
+      planView(demo, german)
+        .sized.find((one) => one.dish === 'Gingerbread')!
+        .lines.join(' '),
+    ).toMatch(/Anzahl: .*für 40/)
+  })
+
   it('says what would fill idle floor by the clock that was asked for', () => {
     const view = planView(demo, american)
     expect(view.suggestions.length).toBeGreaterThan(0)

@@ -16,3 +16,104 @@ describe('a line of the day', () => {
     expect(item(line)).toMatchObject({file: 'pies.md', title: 'Pies', amount, wantedBy})
   })
 })
+
+describe('what is passed over in a day', () => {
+  const head = '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\n---\n\n'
+  const read = (body: string, front = head) => readDay(front + body, 'day.md')
+  const told = (body: string) =>
+    read(body).messages.map(({line, column, severity, rule, reason}) => ({at: `${line - 7}:${column}`, severity, rule, reason}))
+
+  it('a third fire', () => {
+    const {day, messages} = read('- [Pies](pies.md)\n', head.replace('serve', 'firings: 3\nserve'))
+    expect(day?.firings).toBe(3)
+    expect(messages).toMatchObject([
+      {line: 5, column: 10, severity: 'warning', rule: 'day-firings', reason: '3 fires cannot be planned: at most 2 are'},
+    ])
+    expect(read('- [Pies](pies.md)\n', head.replace('serve', 'firings: 2\nserve')).messages).toEqual([])
+  })
+
+  it('a heading over receipts that is not “Spare”, and the receipts are kept', () => {
+    const {day, messages} = read('# Feast\n\n- [Pies](pies.md)\n\n## Spares\n\n- [Rusks](rusks.md)\n')
+    expect(messages).toMatchObject([
+      {line: 12, column: 4, severity: 'warning', rule: 'day-heading', suggest: expect.stringContaining('write “## Spare” over')},
+    ])
+    expect([day?.items.map((i) => i.file), day?.spare]).toEqual([['pies.md', 'rusks.md'], []])
+    expect(told('# Feast\n\n- [Pies](pies.md)\n\n## Spare\n\n- [Rusks](rusks.md)\n\n## Notes\n\nRain is likely.\n')).toEqual([])
+    expect(told('## Supper\n\n- [Pies](pies.md)\n')).toMatchObject([{at: '1:4', rule: 'day-heading'}])
+  })
+
+  it.each([
+    [
+      'a time without “wanted by”',
+      '- [Pies](pies.md) — 6 pies by 1 pm',
+      '1:28',
+      'error',
+      'day-wanted',
+      '“by 1 pm” is not read as a time',
+    ],
+    [
+      'a misspelt “wanted”',
+      '- [Pies](pies.md) — 6 pies, wantd by noon',
+      '1:29',
+      'error',
+      'day-wanted',
+      '“wantd by noon” is not read as a time',
+    ],
+    [
+      'a time that is none',
+      '- [Pies](pies.md) — 6 pies, wanted by 4 pn',
+      '1:39',
+      'error',
+      'day-wanted',
+      '“4 pn” is not a time of day',
+    ],
+    ['an amount before the link', '- 6 × [Pies](pies.md)', '1:3', 'error', 'day-line', '“6 ×” before the link is not read'],
+    ['words before the link', '- Meat [Pies](pies.md)', '1:3', 'warning', 'day-line', '“Meat” before the link is not read'],
+    [
+      'an amount below the link',
+      '- [Pies](pies.md)\n  - 6 pies',
+      '2:5',
+      'error',
+      'day-line',
+      '“6 pies” below “Pies” is not read',
+    ],
+    [
+      'a note below the link',
+      '- [Pies](pies.md) — 6 pies\n\n  turn them once',
+      '3:3',
+      'warning',
+      'day-line',
+      '“turn them once” below “Pies” is not read',
+    ],
+    [
+      'a link in no list',
+      'First of all [Pies](pies.md) — 6 pies',
+      '1:14',
+      'warning',
+      'day-link',
+      '“Pies” stands in no list, so it is not baked',
+    ],
+    ['an entry without a link', '- Pies, 6 of them', '1:3', 'warning', 'day-link', '“Pies, 6 of them” links to no receipt'],
+    ['a link out of the folder', '- [Pies](../pies.md)', '1:10', 'error', 'day-link', '“../pies.md” leads out of this folder'],
+  ])('%s is told at the word at fault', (_what, body, at, severity, rule, reason) => {
+    expect(told(`${body}\n`)).toEqual([{at, severity, rule, reason}])
+  })
+
+  it('a list within an entry is read like any other', () => {
+    const {day, messages} = read('- [Pies](pies.md) — 6 pies\n  - [Rusks](rusks.md) — for 8\n')
+    expect(messages).toEqual([])
+    expect(day?.items.map((i) => [i.file, i.amount, i.line])).toEqual([
+      ['pies.md', '6 pies', 8],
+      ['rusks.md', 'for 8', 9],
+    ])
+  })
+
+  it('each word of an amount has its place, past mark-up and the mark before it', () => {
+    expect(item('[Pies](pies.md) — **6** small pies, wanted by 4 pm')?.amountAt).toEqual([
+      {line: 8, column: 23},
+      {line: 8, column: 27},
+      {line: 8, column: 33},
+    ])
+    expect(item('[Pies](pies.md) —6 pies')?.amountAt?.[0]).toEqual({line: 8, column: 20})
+  })
+})

@@ -339,3 +339,17 @@ describe('heat stated by itself', () => {
     expect(readHeatWords('')).toBeNull()
   })
 })
+
+describe('the note of a misread long s', () => {
+  const notesOf = (text: string): readonly string[] => readHeat(plainSection(text)).flatMap((phrase) => phrase.notes ?? [])
+  it.each([
+    ['Bake it in a flow oven.', '“Flow” where a scan took long s for f.'],
+    ['Dry it in a flack oven.', '“Flack” where a scan took long s for f.'],
+  ])('stands by “%s”', (text, note) => {
+    expect(notesOf(text)).toContain(note)
+  })
+
+  it.each(['Bake it in a slow oven.', 'Bake it in a ſlow oven.', 'Dry it in a slack oven.'])('and not by “%s”', (text) => {
+    expect(notesOf(text).filter((note) => note.includes('long s'))).toEqual([])
+  })
+})

@@ -182,7 +182,27 @@ describe('translate', () => {
 
   it('front matter that is no heat is told', () => {
     const odd = translate('---\noven: blue\n---\n# Cake\n\nA pound of flour.\n', {file: 'z.md'})
-    expect(odd.messages.find((m) => m.rule === 'heat-unknown')).toMatchObject({line: 2})
+    expect(odd.messages.find((m) => m.rule === 'heat-unknown')).toMatchObject({line: 2, column: 7})
+  })
+
+  it('a vessel that is none known here is told where it stands', () => {
+    const told = (vessel: string) =>
+      translate(`---\nyear: 1850\nvessel: ${vessel}\n---\n# Cake\n\nA pound of flour.\n`, {file: 'z.md'}).messages.filter(
+        (m) => m.rule === 'vessel-unknown',
+      )
+    expect(told('bucket')).toMatchObject([
+      {line: 3, column: 9, severity: 'warning', reason: 'vessel: “bucket” is no vessel known here'},
+    ])
+    expect(told('bucket 9 in x 8 in')).toMatchObject([{line: 3, column: 9, reason: expect.stringContaining('“bucket”')}])
+    for (const fine of [
+      'round 9 in x 2 in',
+      '9 in x 8 in deep',
+      '9-inch square tin',
+      'loaf 9 x 5 x 3 in',
+      '2 lb loaf tin',
+      '24 cm',
+    ])
+      expect(told(fine), fine).toEqual([])
   })
 
   it('a book is read a heading at a time', () => {

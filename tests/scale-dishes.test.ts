@@ -298,3 +298,82 @@ describe('what is wrong is said, with the line of the day', () => {
     expect([...made.dishes, ...made.spare].map((dish) => dish.id)).toEqual(['bread', 'bread-2', 'bread-3'])
   })
 })
+
+describe('words of a line that are not understood', () => {
+  const at = [5, 7, 15].map((column) => ({line: 9, column}))
+  const told = (amount: string) =>
+    makeDishes({
+      day: {
+        people: 8,
+        items: [{file: 'receipts/bread.md', title: 'Bread', amount, wantedBy: 720, line: 9, column: 3, amountAt: at}],
+        spare: [],
+      },
+      receipts: bread,
+      oven,
+    }).messages.filter((m) => m.severity !== 'info')
+
+  it('what is counted and known nowhere is told, and counted', () => {
+    expect(told('8 loavse')).toMatchObject([
+      {line: 9, severity: 'warning', rule: 'scale-noun', reason: expect.stringContaining('“loavse”')},
+    ])
+    expect(told('8 loaves wantd')).toMatchObject([{column: 15, rule: 'scale-noun', reason: expect.stringContaining('“wantd”')}])
+    for (const fine of ['8 loaves', '8 small loaves', '2 loaves of bread', '2 tins', '12 baps'])
+      expect(told(fine), fine).toEqual([])
+  })
+
+  it('an amount that cannot be read is told at its word', () => {
+    expect(told('for 40 persns')).toMatchObject([{column: 15, severity: 'error', rule: 'scale-amount'}])
+    expect(told('8 loaves (small)')).toMatchObject([{column: 15, rule: 'scale-amount'}])
+    expect(told('many of them')).toMatchObject([{column: 5, rule: 'scale-amount'}])
+  })
+
+  it('for a vessel known nowhere the usual one is taken, and that is told', () => {
+    const odd = read(
+      'bread',
+      `---\nvessel: bucket\n---\n# Bread\n\n- 1 kg flour\n- 600 ml water\n- 20 g yeast\n\nBake at 230 °C for 40 minutes.\n`,
+    )
+    const made = makeDishes({
+      day: {
+        people: 8,
+        items: [{file: 'receipts/bread.md', title: 'Bread', amount: '2 loaves', wantedBy: null, line: 9, column: 3}],
+        spare: [],
+      },
+      receipts: odd,
+      oven,
+    })
+    expect(made.dishes[0]!.sized.filter((one) => one.field === 'vessel')).toMatchObject([
+      {why: expect.stringContaining('“bucket” is no vessel known here; usual for ')},
+    ])
+    expect(made.dishes[0]!.inferred.filter((one) => one.field === 'vessel')).toHaveLength(1)
+  })
+})
+
+describe('how many a dish feeds', () => {
+  const feeds = (amount: string): number => make('cake', amount).dishes.reduce((sum, one) => sum + one.feeds.likely, 0)
+  it('goes with what is in the vessels, full or part-full', () => {
+    const once = feeds('1 times')
+    for (const [amount, times] of [
+      ['half', 0.5],
+      ['1 1/2 times', 1.5],
+      ['3 times', 3],
+      ['0.2 times', 0.2],
+    ] as const)
+      expect(feeds(amount), amount).toBeCloseTo(once * times, 6)
+    const {dishes} = make('cake', '1 1/2 times')
+    expect(count(dishes)).toBeGreaterThan(1)
+    for (const one of dishes) expect(one.feeds.low).toBeLessThanOrEqual(one.feeds.high)
+  })
+
+  it('by weight too, and the receipt’s own number of people', () => {
+    const rolls = read(
+      'rolls',
+      '# Rolls\n\n- 1 kg flour\n- 600 ml water\n- 20 g yeast\n\nBake in a hot oven 20 minutes. Serves 12.\n',
+    )
+    const of = (amount: string) => make('rolls', amount, {}, rolls).dishes
+    expect(of('1 times').reduce((sum, one) => sum + one.feeds.likely, 0)).toBeCloseTo(12, 6)
+    expect(of('half').reduce((sum, one) => sum + one.feeds.likely, 0)).toBeCloseTo(6, 6)
+    const mass = of('1 times').reduce((sum, one) => sum + one.mass * one.count, 0)
+    const by = of('1 kg')
+    expect(by.reduce((sum, one) => sum + one.feeds.likely, 0)).toBeCloseTo(12 / mass, 1)
+  })
+})

@@ -3,7 +3,8 @@ import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {kinds} from '../src/lexicon/kinds.js'
 import {vessels} from '../src/lexicon/vessels.js'
-import {brimVolume, readVessel, spreadOf, topArea, type VesselSize, vesselOf} from '../src/scale/vessel.js'
+import {readVessel, type VesselSize} from '../src/receipt/vessel.js'
+import {brimVolume, spreadOf, topArea, vesselOf} from '../src/scale/vessel.js'
 
 const size = (text: string): VesselSize => {
   const read = readVessel(text)

@@ -110,7 +110,14 @@ function readReceipt(folder: string, home: string, dayFile: string, item: DayIte
   const path = join(folder, item.file)
   const wrong = (reason: string, suggest: string): Failure =>
     new Failure([
-      {file: dayFile, line: item.line, column: item.column, severity: 'error', rule: 'receipt-missing', reason, suggest},
+      {
+        file: dayFile,
+        ...(item.targetAt ?? {line: item.line, column: item.column}),
+        severity: 'error',
+        rule: 'receipt-missing',
+        reason,
+        suggest,
+      },
     ])
   if (!existsSync(path)) {
     const beside = existsSync(join(folder, 'receipts'))

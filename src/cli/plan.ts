@@ -29,7 +29,7 @@ export async function runPlan(given: Given): Promise<Outcome> {
   const style = styleGiven(given)
   const view = {plan: made.plan, problem: made.problem, oven: read.oven, readings: read.log?.readings ?? [], believed: made.said}
   const code = made.plan.possible ? 0 : 1
-  const err = warnings(read, given)
+  const err = warnings(read, given, made)
   const format = given.text('format')
   const out = given.text('out')
   // Only what is written or asked for as data needs its schema.
@@ -55,10 +55,14 @@ export async function runPlan(given: Given): Promise<Outcome> {
   return {out: text.endsWith('\n') ? text : `${text}\n`, err, code}
 }
 
-/** What was read with a doubt: warnings of every file. What a reader may look up (info) stays with `translate`. */
-export function warnings(read: DayFolder, given: Given): string {
+/** What was read or sized with a doubt: warnings of every file. What a reader may look up (info) stays with `translate`. */
+export function warnings(read: DayFolder, given: Given, made: Pick<MadePlan, 'messages'> | null = null): string {
+  // The plan's own messages stand in the plan.
+  const sized = (made?.messages ?? [])
+    .filter((m) => m.rule.startsWith('scale-'))
+    .map((m) => ({...m, file: join(read.folder, m.file)}))
   return messageLines(
-    read.messages.filter((m) => m.severity === 'warning'),
+    [...read.messages, ...sized].filter((m) => m.severity === 'warning'),
     messagesIn(given.text('language')),
   )
 }

@@ -43,7 +43,7 @@ export function runSheets(given: Given): Outcome {
   writeAll(out, files, given.flag('replace'))
   return {
     out: `${files.size} files written to ${out}. Begin with ${out}/index.html.\n`,
-    err: warnings(read, given),
+    err: warnings(read, given, made),
     code: made.plan.possible ? 0 : 1,
   }
 }

@@ -218,10 +218,17 @@ const adjectives: readonly Row[] = [
   // Slow
   {
     id: 'slow',
-    phrases: 'slow, flow, slowe, slower, slowest, slowish',
+    phrases: 'slow, slowe, slower, slowest, slowish',
     band: 'slow',
     celsius: fahrenheit(250, 325),
     to: 1945,
+    source: 'us-home-economics',
+  },
+  {
+    id: 'slow-misread',
+    phrases: 'flow',
+    band: 'slow',
+    celsius: fahrenheit(250, 325),
     source: 'us-home-economics',
     note: '“Flow” where a scan took long s for f.',
   },
@@ -293,10 +300,17 @@ const adjectives: readonly Row[] = [
   {id: 'very-cool', phrases: 'very cool, exceedingly cool', band: 'slack', celsius: fahrenheit(175, 250), source: 'oven-table'},
   {
     id: 'slack',
-    phrases: 'slack, slacke, flack, slackish, slackest, slacker, slackened, slackening, slackly',
+    phrases: 'slack, slacke, slackish, slackest, slacker, slackened, slackening, slackly',
     band: 'slack',
     celsius: fahrenheit(175, 275),
     to: 1930,
+    source: 'memory',
+  },
+  {
+    id: 'slack-misread',
+    phrases: 'flack',
+    band: 'slack',
+    celsius: fahrenheit(175, 275),
     source: 'memory',
     note: '“Flack” where a scan took long s for f.',
   },

@@ -171,6 +171,40 @@ export const hedgeSchema = z.object({
 })
 export type Hedge = z.infer<typeof hedgeSchema>
 
+/** Words that say how long a thing stays in the oven: left in through the night, or the door kept shut. */
+export const stayWordSchema = z.object({
+  id: z.string(),
+  phrases: z.array(z.string()).min(1),
+  /**
+   * `night`: a stretch of time that is the night; `inside`: beside it, left in; `into`, `beside`: before "oven", within it or not;
+   * `elsewhere`: between oven and night, that it no longer stands in the oven. `opens`, `shut`, `keeps`, `door`, `never`, `until`,
+   * `during`: the parts of a rule about the door; `state`, `share`: how long, where it is no stretch of time.
+   */
+  use: z.enum([
+    'night',
+    'inside',
+    'into',
+    'beside',
+    'elsewhere',
+    'opens',
+    'shut',
+    'keeps',
+    'door',
+    'never',
+    'until',
+    'during',
+    'state',
+    'share',
+  ]),
+  /** Minutes after it is set in. */
+  minutes: rangeSchema.optional(),
+  /** Share of the time it bakes. */
+  share: rangeSchema.optional(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type StayWord = z.infer<typeof stayWordSchema>
+
 /** A sign in the words of receipts that a thing is done, or not yet. */
 export const donenessSchema = z.object({
   id: z.string(),

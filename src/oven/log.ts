@@ -116,7 +116,7 @@ function columns(table: Table): {time: number; reading: number; value: number; n
  *
  * @param source the file as read
  * @param file its name, for messages
- * @returns the log, or null where its front matter cannot be read, and messages (rules of `readFrontMatter`, and `log-time`,
+ * @returns the log, or null where its front matter cannot be read, and messages (rules of `readFrontMatter`, and `log-table`, `log-time`,
  * `log-reading`, `log-future`, `log-scale`, `log-midnight`, `log-order`); rows that cannot be used are reported and carried as notes
  */
 export function readLog(
@@ -155,7 +155,18 @@ export function readLog(
   for (const table of markdown.parse(source).children) {
     if (table.type !== 'table') continue
     const where = columns(table)
-    if (!where) continue
+    if (!where) {
+      const titles = table.children[0]?.children.map((c) => textOf(c).trim().toLowerCase()) ?? []
+      if (titles.some((t) => /^(?:time|clock|reading|value)/.test(t)))
+        say(
+          table.children[0]?.children[0]?.children[0]?.position?.start.offset ?? table.position?.start.offset ?? 0,
+          'warning',
+          'log-table',
+          'this table lacks a column “time”, “reading” or “value”, so none of it is read',
+          'head its columns time, reading, value, note',
+        )
+      continue
+    }
     for (const row of table.children.slice(1)) {
       const cell = (i: number): string => (i < 0 || !row.children[i] ? '' : textOf(row.children[i]).trim())
       const offset = (i: number): number => (row.children[i]?.children[0] ?? row.children[i] ?? row).position?.start.offset ?? 0
@@ -366,12 +377,24 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
   const dish = /(?<=.):? (?=(?:set in|drawn|taken out|put in)\b)/i.exec(main)
-  if (dish) {
-    const name = main.slice(0, dish.index)
-    const value = main.slice(dish.index + dish[0].length)
+  const name = dish ? main.slice(0, dish.index) : ''
+  const value = dish ? main.slice(dish.index + dish[0].length) : ''
+  // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
+  if (dish && !isUndone(name) && !NOT_YET.test(value)) {
     return {ok: true, entry: {...base, reading: name.toLowerCase().replace(/\s+/g, '-'), value, note}}
   }
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
+}
+
+/** Words before "set in" or "drawn", and behind it, that say it did not happen; and words that may stand between. */
+const NEGATIONS = /^(?:not|never|cannot|nothing|none|neither|nobody|.*n['’]t)$/i
+const BETWEEN: ReadonlySet<string> = new Set(['yet', 'been', 'being', 'be', 'to', 'all', 'quite'])
+const NOT_YET = /^(?:set in|drawn|taken out|put in)[:,]? (?:not yet|not at all|never|no$)/i
+
+/** Whether the words before an event end in a negation. */
+function isUndone(name: string): boolean {
+  const last = name.split(' ').findLast((word) => !BETWEEN.has(word.toLowerCase()))
+  return last !== undefined && NEGATIONS.test(last)
 }
 
 function minutesNow(date: string, now: {date: string; minutes: number}): number {

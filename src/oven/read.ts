@@ -185,8 +185,8 @@ const COLUMNS: Readonly<Record<string, RegExp>> = {
  *
  * @param source the file as read
  * @param file its name, for messages
- * @returns the oven, or null with messages (rules of `readFrontMatter`, and `oven-front-matter`, `oven-mouth`, `oven-reading`,
- * `oven-drawing`); readings that cannot be read are reported and left out
+ * @returns the oven, or null with messages (rules of `readFrontMatter`, and `oven-front-matter`, `oven-mouth`, `oven-table`,
+ * `oven-reading`, `oven-drawing`); readings that cannot be read are reported and left out
  */
 export function readOven(
   source: string,
@@ -225,7 +225,30 @@ export function readOven(
       value: column('value'),
       note: column('note'),
     }
-    if (where.hours < 0 || where.value < 0) return
+    const titleAt = (i: number): number => (head?.children[i]?.children[0] ?? head ?? table).position?.start.offset ?? 0
+    if (where.hours < 0 || where.value < 0) {
+      // A table of something else is the baker's own; one with some of the columns was meant to be read.
+      if (Object.values(where).some((i) => i >= 0))
+        say(
+          titleAt(0),
+          'oven-table',
+          `this table has no column “${where.hours < 0 ? 'hours after raking' : 'value'}”, so none of it is read`,
+          'head its columns date, hours after raking, reading, value, note',
+          'warning',
+        )
+      return
+    }
+    const read = new Set(Object.values(where))
+    titles.forEach((text, i) => {
+      if (!read.has(i) && text !== '')
+        say(
+          titleAt(i),
+          'oven-table',
+          `the column “${text}” is not read`,
+          'head it date, hours after raking, reading, value or note; what is no reading goes under note',
+          'warning',
+        )
+    })
     for (const row of rows) {
       const cell = (i: number): string => (i < 0 ? '' : textOf(row.children[i] ?? {type: 'text', value: ''}).trim())
       const offset = (i: number): number => (row.children[i]?.children[0] ?? row.children[i] ?? row).position?.start.offset ?? 0

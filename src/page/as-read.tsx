@@ -139,6 +139,7 @@ function Besides({view}: {readonly view: ReceiptView}): JSX.Element {
             {view.times.map((one) => (
               <li key={one.start}>
                 “{one.text}”: {one.minutes}, {one.of}
+                <Sources list={one.sources} />
               </li>
             ))}
           </ul>

@@ -89,8 +89,7 @@ export function readFolder(files: Folder): FolderRead {
     if (text === undefined || text.trim() === '') {
       messages.push({
         file: 'day.md',
-        line: item.line,
-        column: item.column,
+        ...(item.targetAt ?? {line: item.line, column: item.column}),
         severity: 'error',
         rule: 'receipt-missing',
         reason: text === undefined ? `there is no receipt ${item.file}` : `the receipt ${item.file} is empty`,

@@ -4,7 +4,7 @@ import {learn} from '../oven/learn.js'
 import {appendToLog, clockText, parseNote, readLog} from '../oven/log.js'
 import {evidence, parseReading, signById} from '../oven/signs.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
-import {clock, durations, temperatures} from '../sheets/figures.js'
+import {clock, temperatures} from '../sheets/figures.js'
 import {floorMap} from '../sheets/floor-map.js'
 import {heatChart} from '../sheets/heat-chart.js'
 import {chartData, numbered} from '../sheets/heat-data.js'
@@ -12,7 +12,7 @@ import {ovenMarkdown} from '../sheets/oven-text.js'
 import {countOf, drawBetween} from '../sheets/plan-text.js'
 import type {Style} from '../sheets/style.js'
 import {styleOf} from '../sheets/style-of.js'
-import {allergensLine, besides, modernFigure, sourceLine} from '../sheets/translation-text.js'
+import {allergensLine, besides, modernFigure, sourceLine, timesShown} from '../sheets/translation-text.js'
 import {say} from '../sheets/words/index.js'
 import {
   knowsMorning,
@@ -97,12 +97,13 @@ function receiptView(receipt: Receipt, style: Style): ReceiptView {
       notes: one.notes ?? [],
       sources: one.sources.map(sourceText),
     })),
-    times: receipt.times.map((one) => ({
-      text: one.text,
-      start: one.start,
-      end: one.end,
-      minutes: durations(one.minutes, style),
-      of: style.words[`of.${one.of}`],
+    times: timesShown(receipt, style).map(({text, start, end, length, of, sources}) => ({
+      text,
+      start,
+      end,
+      minutes: length,
+      of,
+      sources: sources.map(sourceText),
     })),
     ours: receipt.inferred,
     cautions: receipt.cautions.map((one) => one.text),

@@ -1,10 +1,11 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
+import type {PlanProblem} from '../plan/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
 import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords} from '../sheets/phrases.js'
 import {believedLine, planHead, reasonAlone, scoreLines} from '../sheets/plan-text.js'
-import {inWords} from '../sheets/said.js'
+import {inWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import type {Planned} from './chain.js'
@@ -66,6 +67,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       stem: (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, ''),
       amount: `${dish.count} × ${dish.vessel.name}`,
     })),
+    sized: sizedOf(problem, style),
     messages: [...found.read.messages, ...messages].filter((m) => m.severity === 'warning').slice(0, 100),
     baking: {
       step: forecast.step,
@@ -74,6 +76,26 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       high: forecast.baking.high,
     },
   }
+}
+
+/** How each dish was brought to its size: the batches of one dish together, what holds for several said once. */
+function sizedOf(problem: PlanProblem, style: Style): PlanView['sized'] {
+  const named = new Map<string, {count: Map<string, number>; lines: Set<string>}>()
+  for (const dish of problem.dishes) {
+    const name = dishTitle(problem, dish.id).replace(/ \(\d+\/\d+\)$/, '')
+    const one = named.get(name) ?? {count: new Map<string, number>(), lines: new Set<string>()}
+    named.set(name, one)
+    const vessel = vesselName(dish.vessel.name, style)
+    one.count.set(vessel, (one.count.get(vessel) ?? 0) + dish.count)
+    for (const line of sizedLines(dish, style)) one.lines.add(line)
+  }
+  return [...named]
+    .filter(([, {lines}]) => lines.size > 0)
+    .map(([dish, {count, lines}]) => ({
+      dish,
+      amount: [...count].map(([vessel, number]) => `${number} × ${vessel}`).join(', '),
+      lines: [...lines],
+    }))
 }
 
 /** All sheets of a plan, as the command writes them. */

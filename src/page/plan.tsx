@@ -184,10 +184,33 @@ function Made({
   )
 }
 
+/** How each dish was brought to its size, folded away: it is looked up, not read through. */
+function Sized({dishes}: {readonly dishes: PlanView['sized']}): JSX.Element | null {
+  if (dishes.length === 0) return null
+  return (
+    <details class="sized">
+      <summary>{w.sized}</summary>
+      <ul>
+        {dishes.map(({dish, amount, lines}) => (
+          <li key={dish}>
+            <strong>{dish}</strong>: {amount}
+            <ul>
+              {lines.map((line) => (
+                <li key={line}>{line}</li>
+              ))}
+            </ul>
+          </li>
+        ))}
+      </ul>
+    </details>
+  )
+}
+
 /** How good the plan is, and what there would be room for. */
 function Judged({view}: {readonly view: PlanView}): JSX.Element {
   return (
     <>
+      <Sized dishes={view.sized} />
       {view.suggestions.length > 0 ? (
         <>
           <h3>{w.spare}</h3>

@@ -54,6 +54,7 @@ export interface ReceiptView {
     readonly end: number
     readonly minutes: string
     readonly of: string
+    readonly sources: readonly string[]
   }>
   readonly ours: ReadonlyArray<{readonly field: string; readonly value: string; readonly why: string}>
   readonly cautions: readonly string[]
@@ -110,6 +111,8 @@ export interface PlanView {
   readonly believed: readonly string[]
   readonly today: readonly string[]
   readonly dishes: ReadonlyArray<{readonly id: string; readonly title: string; readonly stem: string; readonly amount: string}>
+  /** How each dish was brought to its size, a line of each decision; its batches together. */
+  readonly sized: ReadonlyArray<{readonly dish: string; readonly amount: string; readonly lines: readonly string[]}>
   readonly messages: readonly Message[]
   /** Baking temperature every `step` minutes from `lit`, °C. */
   readonly baking: {

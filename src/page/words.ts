@@ -227,6 +227,7 @@ export const words = {
     sign: 'Look for',
     degrees: 'Heat',
     floor: 'The floor at each load',
+    sized: 'How much of each, and why',
     balance: 'How good it is',
     spare: 'Room to spare',
     drawing: 'Being drawn…',

@@ -1,4 +1,5 @@
-import type {Link, List, Root} from 'mdast'
+import {distance} from 'fastest-levenshtein'
+import type {Paragraph} from 'mdast'
 import {toString as textOf} from 'mdast-util-to-string'
 import remarkFrontmatter from 'remark-frontmatter'
 import remarkParse from 'remark-parse'
@@ -10,12 +11,18 @@ import {parseClock, parseMass} from '../measure/quantity.js'
 import {quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
+import {decode, readDayList, short} from './day-lines.js'
 import type {Day, DayItem} from './types.js'
 
-/** A whole number of people, hands or fires. */
-const count = (what: string, most: number, example: number): z.ZodType<number, string | number> =>
+/** Fires the planner lays out in one day. */
+const MOST_FIRES = 2
+/** A heading over receipts that only fill idle hot floor. */
+const SPARE = /^spare\b/i
+
+/** A whole number of people, hands or fires, up to `most`; a message says `told`. */
+const count = (what: string, most: number, example: number, told = most): z.ZodType<number, string | number> =>
   quantity((text) => {
-    const suggest = `write a whole number from 1 to ${most}, such as “${what}: ${example}”`
+    const suggest = `write a whole number from 1 to ${told}, such as “${what}: ${example}”`
     if (!/^[+-]?\d+$/.test(text.trim())) return {ok: false, reason: `“${text}” is not a whole number`, suggest}
     const value = Number(text)
     return value >= 1 && value <= most ? {ok: true, value} : {ok: false, reason: `there cannot be ${value}`, suggest}
@@ -33,7 +40,7 @@ const daySchema = z.strictObject({
   'fire from': quantity(parseClock),
   serve: quantity(parseClock),
   hands: count('hands', 20, 2).default(1),
-  firings: count('firings', 6, 2).default(1),
+  firings: count('firings', 6, 2, MOST_FIRES).default(1),
   bowl: quantity(parseMass).optional(),
 })
 
@@ -63,7 +70,8 @@ const markdown = unified().use(remarkParse).use(remarkFrontmatter)
  *
  * @param source the file as read
  * @param file its name, for messages
- * @returns the day, or null with messages (rules of `readFrontMatter`, and `day-front-matter`, `day-link`, `day-wanted`, `day-serve`)
+ * @returns the day, or null with messages (rules of `readFrontMatter`, and `day-front-matter`, `day-firings`, `day-heading`, `day-link`,
+ * `day-line`, `day-wanted`, `day-serve`)
  */
 export function readDay(source: string, file: string): {day: Day | null; messages: readonly Message[]} {
   const place = lineIndex(source)
@@ -81,65 +89,63 @@ export function readDay(source: string, file: string): {day: Day | null; message
     )
   }
 
+  if (front.value && front.value.firings > MOST_FIRES)
+    say(
+      front.at('firings'),
+      'day-firings',
+      `${front.value.firings} fires cannot be planned: at most ${MOST_FIRES} are`,
+      `write “firings: ${MOST_FIRES}”, and plan what is left as another day`,
+      'warning',
+    )
+
   const tree = markdown.parse(source)
   let title = ''
   let spare = false
+  let unknown: {readonly text: string; readonly offset: number} | null = null
   const items: DayItem[] = []
   const spares: DayItem[] = []
   for (const node of tree.children) {
     if (node.type === 'heading') {
       const text = textOf(node).trim()
-      if (!title && node.depth === 1) title = text
-      spare = /^spare\b/i.test(text)
-    } else if (node.type === 'list') readList(node, spare ? spares : items)
+      const named = !title && node.depth === 1
+      if (named) title = text
+      spare = SPARE.test(text)
+      unknown = named || spare || text === '' ? null : {text, offset: node.children[0]?.position?.start.offset ?? 0}
+    } else if (node.type === 'list') {
+      const into = spare ? spares : items
+      const before = into.length
+      readDayList(node, into, {source, place, say})
+      if (unknown !== null && into.length > before) sayHeading(unknown)
+      unknown = null
+    } else if (node.type === 'paragraph') sayLoose(node)
   }
 
-  function readList(list: List, into: DayItem[]): void {
-    for (const item of list.children) {
-      const link = linkIn(item as unknown as Root)
-      const start = item.position?.start.offset ?? 0
-      if (!link) {
-        say(
-          start,
-          'day-link',
-          `“${textOf(item).trim().slice(0, 40)}” links to no receipt`,
-          'write - [Name](receipts/name.md) — amount',
-          'warning',
-        )
-        continue
-      }
-      const at = link.position?.start.offset ?? start
+  function sayHeading({text, offset}: {readonly text: string; readonly offset: number}): void {
+    const near = distance(text.split(/\s/, 1)[0]!.toLowerCase(), 'spare') <= 2
+    say(
+      offset,
+      'day-heading',
+      `the heading “${short(text)}” sets nothing apart: what is below it is baked like the rest`,
+      near
+        ? 'write “## Spare” over what is only to fill idle floor'
+        : 'write “## Spare” if it is only to fill idle floor; take the heading out if not',
+      'warning',
+    )
+  }
+
+  /** A link that stands in no list asks for nothing. */
+  function sayLoose(node: Paragraph): void {
+    visit(node, 'link', (link) => {
       const target = decode(link.url)
-      if (/^[a-z][a-z0-9+.-]*:|^\/|^\\/i.test(target)) {
-        say(
-          at,
-          'day-link',
-          `“${target}” is not a file of this folder`,
-          'link to a receipt below the day’s folder, such as receipts/name.md',
-        )
-        continue
-      }
-      if (target.split(/[\\/]/).includes('..')) {
-        say(
-          at,
-          'day-link',
-          `“${target}” leads out of this folder`,
-          'copy the receipt into the day’s receipts folder and link to it there',
-        )
-        continue
-      }
-      const rest = textOf(item).trim().slice(textOf(link).trim().length)
-      const after = rest.replace(/^\s*(?:[—–:-]|--)?\s*/, '')
-      const wanted = /(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+)$/is.exec(after)
-      let wantedBy: number | null = null
-      if (wanted) {
-        const clock = parseClock(wanted[1]!.trimEnd().replace(/[.;]$/, '').trimEnd())
-        if (clock.ok) wantedBy = clock.value
-        else say(at, 'day-wanted', clock.reason, clock.suggest)
-      }
-      const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
-      into.push({file: target.split('#', 1)[0]!, title: textOf(link).trim(), amount: amount || null, wantedBy, ...place(at)})
-    }
+      if (!/\.(?:md|markdown|txt)(?:#|$)/i.test(target) || /^[a-z][a-z0-9+.-]*:/i.test(target)) return
+      say(
+        link.position?.start.offset ?? 0,
+        'day-link',
+        `“${short(textOf(link))}” stands in no list, so it is not baked`,
+        'begin its line with “- ” if it is to be baked',
+        'warning',
+      )
+    })
   }
 
   if (!front.value || messages.some((m) => m.severity === 'error')) return {day: null, messages}
@@ -170,21 +176,5 @@ export function readDay(source: string, file: string): {day: Day | null; message
       spare: spares,
     },
     messages,
-  }
-}
-
-function linkIn(node: Root): Link | null {
-  let found: Link | null = null
-  visit(node, 'link', (link) => {
-    found ??= link
-  })
-  return found
-}
-
-function decode(url: string): string {
-  try {
-    return decodeURIComponent(url)
-  } catch {
-    return url
   }
 }

@@ -7,6 +7,7 @@ import type {Phrase, PhraseValue} from './types.js'
 export const phrases = {
   'evening before': '{dishes}: mix the dough the evening before with cold water. Keep it cool; it rises slowly until morning.',
   mix: '{dishes}: mix the dough.',
+  batch: '{dishes}, batch {number} of {of} ({count} for load {load})',
   'make up': '{dishes}: make up, ready to set in.',
   rise: '{dishes}: leave the dough to rise until {until}.',
   shape: '{dishes}: shape the dough.',

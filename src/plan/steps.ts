@@ -3,7 +3,7 @@ import type {Dish} from '../scale/types.js'
 import {sample} from './curve.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
-import type {Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
+import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
 /** Minutes of hands for a further feeding of the fire, and how often it is fed. Common practice, no source. */
 const feeding = {every: 30}
@@ -26,6 +26,8 @@ export interface Dough {
   readonly shape: number
   /** Mixed the evening before, kept cool. */
   readonly cool: boolean
+  /** Which of the dish's batches it is, in the order they are set in, and for how many vessels; null where the dish is one batch. */
+  readonly batch: {readonly number: number; readonly of: number; readonly count: number} | null
 }
 
 /** Minutes after midnight at which the baker's day begins. */
@@ -59,14 +61,27 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   }
   const doughs: Dough[] = []
   const clashes: {at: number; dish: string}[] = []
-  const wanted: {dish: Dish; load: number; at: number}[] = []
-  for (const load of plan.loads)
+  const wanted: {dish: Dish; load: number; at: number; batch: Dough['batch']}[] = []
+  // What is set in at once is one dough, though it be drawn at two times.
+  const batches = new Map<string, {load: Load; count: number; fresh: boolean}[]>()
+  for (const load of [...plan.loads].sort((a, b) => a.at - b.at))
     for (const d of load.dishes) {
-      const dish = byId.get(d.dish)
-      if (dish?.dough && !d.alreadyIn) wanted.push({dish, load: load.number, at: load.at})
+      const own = batches.get(d.dish) ?? []
+      batches.set(d.dish, own)
+      const same = own.find((one) => one.load === load)
+      if (same) same.count += d.count
+      else own.push({load, count: d.count, fresh: !d.alreadyIn})
     }
+  for (const [id, own] of batches) {
+    const dish = byId.get(id)
+    if (!dish?.dough) continue
+    own.forEach(({load, count, fresh}, i) => {
+      const batch = own.length === 1 ? null : {number: i + 1, of: own.length, count}
+      if (fresh) wanted.push({dish, load: load.number, at: load.at, batch})
+    })
+  }
   wanted.sort((a, b) => b.at - a.at || (a.dish.id < b.dish.id ? -1 : 1))
-  for (const {dish, load, at} of wanted) {
+  for (const {dish, load, at, batch} of wanted) {
     const dough = dish.dough!
     let shape = at - dough.shape
     let clash = false
@@ -90,7 +105,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
       else mix -= earlier
       busy.push({from: mix, minutes: dough.mix})
     }
-    doughs.push({dish, load, at, mix, rise: mix + dough.mix, shape, cool})
+    doughs.push({dish, load, at, mix, rise: mix + dough.mix, shape, cool, batch})
     if (clash) clashes.push({at: mix, dish: dish.id})
   }
   return {doughs, clashes}
@@ -149,7 +164,23 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     for (const d of doughs) {
       const dough = d.dish.dough!
       const hold = min(dough.hold)
-      const who = names([d.dish.id])
+      const {batch} = d
+      // Two doughs of one dish are worked within an hour or so of each other: each is told by its number and its load.
+      const who: PhraseValue =
+        batch === null
+          ? names([d.dish.id])
+          : {
+              unit: 'phrases',
+              phrases: [
+                p('batch', {
+                  dishes: names([d.dish.id]),
+                  number: batch.number,
+                  of: batch.of,
+                  count: {unit: 'count', value: batch.count},
+                  load: d.load,
+                }),
+              ],
+            }
       put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(d.cool ? 'evening before' : 'mix', {dishes: who}))
       if (dough.rise > 0)
         put(1, d.rise, 'rise', [d.dish.id], d.load, p('rise', {dishes: who, until: {unit: 'clock', value: d.shape}}), {

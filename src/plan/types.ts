@@ -1,7 +1,7 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Firing, FloorShape, Forecast} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
-import type {Dish, Placed} from '../scale/types.js'
+import type {DayAmount, Dish, Placed} from '../scale/types.js'
 
 /** A bake day as its folder states it. Times in minutes after midnight of `date`; next day's are ≥ 1440. */
 export interface Day {
@@ -21,16 +21,7 @@ export interface Day {
   readonly spare: readonly DayItem[]
 }
 
-export interface DayItem {
-  /** Path as written in the link, relative to the day's folder. */
-  readonly file: string
-  readonly title: string
-  /** "12 loaves", "for 40", "fill the floor", "3 kg"; null: for the day's people. */
-  readonly amount: string | null
-  readonly wantedBy: number | null
-  readonly line: number
-  readonly column: number
-}
+export type DayItem = DayAmount
 
 /** Everything a plan is made from, as data. */
 export interface PlanProblem {

@@ -40,6 +40,8 @@ export function cautionsOf({section, ingredients, times, kind, cooked}: CautionI
     const time = times.find((t) => t.start <= start && start < t.end)
     if (time === undefined || time.of === 'bake' || time.of === 'stand') raise(phrase.row.id)
   }
+  // However the night in the oven is worded ("two nights in a cool oven"), what is left in it cools.
+  if (times.some((time) => time.overnight === true)) raise('hot-holding')
   if (kind !== null) for (const id of lookUpKind(kind)?.cautions ?? []) raise(id)
   return [...raised.values()].map((row) => ({id: row.id, text: `${row.harm} ${row.instead}`, source: row.source}))
 }

@@ -4,6 +4,7 @@ import {readIngredients} from './ingredients.js'
 import {lineIndex} from './position.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
+import {readStays} from './stays.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts} from './types.js'
 import {makeView} from './view.js'
@@ -61,6 +62,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: `to settle it, write in the front matter: ${one.other.settle}`,
         })
     }
+    const {times, door} = readStays(section, readTimes(section))
     const receipt: ReadReceipt = {
       file,
       title,
@@ -72,7 +74,8 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       kind: null,
       ingredients,
       oven: readHeat(section, unknownHeat),
-      times: readTimes(section),
+      times,
+      ...(door.length > 0 ? {door} : {}),
       serves: readYield(section),
       facts,
     }

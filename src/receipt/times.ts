@@ -463,7 +463,7 @@ const TASKS = new Map(Object.entries(tasks))
 const isStop = (t: Token): boolean =>
   t.kind === 'mark' && (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|')
 /** A stop after an abbreviation or a label ("Time.—") does not end the sentence for our purpose. */
-const endsSentence = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k]!) && tokens[k + 1]?.word !== '—'
+export const endsSentence = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k]!) && tokens[k + 1]?.word !== '—'
 
 /**
  * Read the stretches of time of one receipt.

@@ -24,6 +24,7 @@ import type {
   ReceiptFacts,
   Translation,
 } from './types.js'
+import {readVessel} from './vessel.js'
 
 /** How `translate` takes a text. */
 export interface TranslateOptions {
@@ -179,18 +180,40 @@ function signsOf(section: Section): DoneSign[] {
   })
 }
 
-/** What front matter says of the heat must be words the reader knows: it is there to settle the matter. */
+/** What front matter says of the heat and the vessel must be words the reader knows: it is there to settle the matter. */
 function checkFacts(source: string, facts: ReceiptFacts): Said[] {
-  if (facts.oven === undefined || readHeatWords(facts.oven, facts) !== null) return []
+  const said: Said[] = []
   const span = frontMatterSpan(source)
-  const at = span === null ? -1 : source.slice(span.start, span.end).search(/^oven:/m)
-  return [
-    {
-      at: span === null ? 0 : span.start + Math.max(0, at),
+  const yaml = span === null ? '' : source.slice(span.start, span.end)
+  const at = (key: RegExp): number => {
+    const found = key.exec(yaml)
+    return (span?.start ?? 0) + (found === null ? 0 : found.index + found[0].length)
+  }
+  if (facts.oven !== undefined && readHeatWords(facts.oven, facts) === null)
+    said.push({
+      at: at(/^oven:[ \t]*/m),
       severity: 'warning',
       rule: 'heat-unknown',
       reason: `oven: “${facts.oven}” is no heat known here`,
       suggest: 'write “a quick oven”, “350 °F”, “180 °C fan” or “gas mark 4”',
-    },
-  ]
+    })
+  const vessel = facts.vessel === undefined ? null : readVessel(facts.vessel)
+  if (vessel !== null && !vessel.ok)
+    said.push({
+      at: at(/^vessel:[ \t]*/m),
+      severity: 'warning',
+      rule: 'vessel-unknown',
+      reason: `vessel: ${vessel.reason}`,
+      suggest: vessel.suggest,
+    })
+  else if (vessel?.ok === true && vessel.unknown !== undefined)
+    said.push({
+      at: at(/^vessel:[ \t]*/m),
+      severity: 'warning',
+      rule: 'vessel-unknown',
+      reason: `vessel: “${vessel.unknown}” is no vessel known here; by its sizes it is taken as ${vessel.value.shape}`,
+      suggest:
+        'write “round”, “square”, “oblong”, “loaf”, “pie plate”, “crock”, “sheet” or “free-standing loaf” before the sizes',
+    })
+  return said
 }

@@ -65,6 +65,17 @@ export interface OvenPhrase extends Span {
 export interface TimePhrase extends Span {
   readonly minutes: {readonly low: number; readonly high: number}
   readonly of: 'bake' | 'rise' | 'boil' | 'stand' | 'other'
+  /** It is the night, and the thing is left in the oven through it. */
+  readonly overnight?: true
+}
+
+/** That the door is to be kept shut ("do not open the oven for two hours"), and how long from setting in. */
+export interface DoorRule extends Span {
+  /** Minutes, where the text says them or a row of `lexicon/stay-words` stands for a state ("till the dough is set"). */
+  readonly minutes?: Range
+  /** Else the share of the baking time. */
+  readonly share?: Range
+  readonly sources: readonly string[]
 }
 
 export interface Yield extends Span {
@@ -122,6 +133,8 @@ export interface ReadReceipt {
   readonly ingredients: readonly ReadIngredient[]
   readonly oven: readonly OvenPhrase[]
   readonly times: readonly TimePhrase[]
+  /** Absent where the text says nothing of keeping the door shut. */
+  readonly door?: readonly DoorRule[]
   readonly serves: Yield | null
   readonly facts: ReceiptFacts
 }

@@ -45,7 +45,7 @@ const PERSONS = new Set([
   'hands',
 ])
 /** What one makes or fills: a yield counts these, never pounds or eggs. */
-const THINGS = new Set([
+export const THINGS: ReadonlySet<string> = new Set([
   'loaf',
   'loaves',
   'cake',

@@ -14,7 +14,8 @@ export type Asked =
 
 export type AskedResult =
   | {readonly ok: true; readonly value: Asked}
-  | {readonly ok: false; readonly reason: string; readonly suggest: string}
+  /** `word`: which word of the text is at fault, from 0; absent where it is the whole. */
+  | {readonly ok: false; readonly reason: string; readonly suggest: string; readonly word?: number}
 
 const names: ReadonlyMap<string, number> = new Map(
   Object.entries({
@@ -47,6 +48,8 @@ const names: ReadonlyMap<string, number> = new Map(
 )
 const vulgar: Readonly<Record<string, string>> = {'½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3'}
 const example = 'write “12 loaves”, “for 40”, “2 times”, “3 kg” or “fill the floor”'
+
+const wordsOf = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length
 
 /** A number at the head of a text: figures, a vulgar fraction or a word; "half a dozen" is 6. */
 function numberAt(text: string): {value: Fraction; rest: string} | null {
@@ -113,7 +116,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
   const rest = number.rest.replace(/^of /, '')
   if (feeding !== null || /^(?:people|persons?|guests?|servings?|portions?|helpings?)$/.test(rest)) {
     if (feeding !== null && rest !== '' && !/^(?:people|persons?|guests?)?$/.test(rest)) {
-      return {ok: false, reason: `“${text}” is not an amount`, suggest: example}
+      return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest)}
     }
     if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: 'write “for 40”'}
     return {ok: true, value: {kind: 'people', people: value}}
@@ -133,7 +136,12 @@ export function readAsked(text: string | null, people: number): AskedResult {
     const mass = parseMass(`${number.value.toFraction(true)} ${rest.replace(/ (?:of )?(?:dough|batter|paste|mixture)$/, '')}`)
     return mass.ok ? {ok: true, value: {kind: 'weight', kilograms: mass.value}} : mass
   }
-  if (!/^[\p{L}][\p{L} '’-]*$/u.test(rest)) return {ok: false, reason: `“${text}” is not an amount`, suggest: example}
+  if (!/^[\p{L}][\p{L} '’-]*$/u.test(rest)) {
+    // "8 loaves (see below)", "8 loaves, 2 of them small": the fault is the first word that is no part of a noun.
+    const odd = rest.split(' ').findIndex((word) => !/^[\p{L}][\p{L}'’-]*$/u.test(word))
+    const after = /[,;:]$/.test(rest.split(' ')[odd] ?? '') ? 1 : 0
+    return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest) + odd + after}
+  }
   if (value % 1 !== 0) return {ok: false, reason: `“${text}”: vessels come whole`, suggest: `write “${Math.ceil(value)} ${rest}”`}
   return {ok: true, value: {kind: 'count', count: value, of: rest}}
 }

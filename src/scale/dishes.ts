@@ -1,8 +1,12 @@
 import Fraction from 'fraction.js'
-import {fold, lookUpItem, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
+import {fold, foldAll, kinds, lookUpItem, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
 import type {DishKind, Item, Range} from '../lexicon/schema.js'
+import {vessels} from '../lexicon/vessels.js'
 import type {OvenSpec} from '../oven/types.js'
+import type {Place} from '../receipt/position.js'
 import type {Inferred, Ingredient, Message, Receipt} from '../receipt/types.js'
+import {readVessel, type VesselSize} from '../receipt/vessel.js'
+import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
 import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts} from './kitchen.js'
@@ -10,7 +14,7 @@ import {anyKind, heatNeed, thickened} from './need.js'
 import {pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
 import type {DayAmount, DayToScale, Dish, FloorRoom, FloorRules, Vessel} from './types.js'
-import {readVessel, spreadOf, topArea, type VesselSize, vesselOf} from './vessel.js'
+import {spreadOf, topArea, vesselOf} from './vessel.js'
 
 /** What `makeDishes` reads. */
 export interface ToScale {
@@ -68,11 +72,12 @@ export function makeDishes(input: ToScale): Dishes {
   }
   const all = (items: readonly DayAmount[]): Dish[] =>
     items.flatMap((item) => {
-      const say = (severity: Message['severity'], rule: string, reason: string, suggest?: string): void => {
+      const say: Say = (severity, rule, reason, suggest, where) => {
+        const {line, column} = where ?? item
         messages.push({
           file: input.day.source ?? 'day.md',
-          line: item.line,
-          column: item.column,
+          line,
+          column,
           severity,
           rule,
           reason,
@@ -85,7 +90,7 @@ export function makeDishes(input: ToScale): Dishes {
   return {dishes: all(input.day.items), spare: all(input.day.spare), messages}
 }
 
-type Say = (severity: Message['severity'], rule: string, reason: string, suggest?: string) => void
+type Say = (severity: Message['severity'], rule: string, reason: string, suggest?: string, where?: Place) => void
 
 const plainPath = (path: string): string => path.replace(/\\/g, '/').replace(/^(?:\.\/)+/, '')
 
@@ -103,6 +108,7 @@ function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): {re
       'scale-receipt',
       `“${item.file}” holds no receipt`,
       'write the ingredients as a list or a paragraph under a title',
+      item.targetAt,
     )
     return null
   }
@@ -162,14 +168,15 @@ interface Shape {
   readonly name: string
   /** The receipt itself or its front matter states the vessel. */
   readonly stated: boolean
+  /** The vessel its front matter states, where that is none known here: the usual one is taken. */
+  readonly unknown?: string
 }
 
-function shapeOf(receipt: Receipt, kind: KindFigures, say: Say): Shape | null {
+function shapeOf(receipt: Receipt, kind: KindFigures): Shape | null {
   const stated = receipt.facts.vessel
   if (stated !== undefined) {
     const read = readVessel(stated)
     if (read.ok) return {size: read.value, name: read.name, stated: true}
-    say('warning', 'scale-vessel', `${receipt.title}: ${read.reason}; taken: ${kind.vessel}`, read.suggest)
   }
   const usual = readVessel(kind.vessel)
   // The reader's guess differs from the kind's only where the receipt names a vessel without its size.
@@ -178,7 +185,8 @@ function shapeOf(receipt: Receipt, kind: KindFigures, say: Say): Shape | null {
     const read = readVessel(guessed)
     if (read.ok) return {size: read.value, name: read.name, stated: true}
   }
-  return usual.ok ? {size: usual.value, name: usual.name, stated: false} : null
+  if (!usual.ok) return null
+  return {size: usual.value, name: usual.name, stated: false, ...(stated === undefined ? {} : {unknown: stated})}
 }
 
 /** A vessel that is our own guess is taken smaller where the oven cannot take the usual one: by tenths, down to half. */
@@ -419,8 +427,19 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const {say} = context
   const asked = readAsked(item.amount, context.day.people)
   if (!asked.ok) {
-    say('error', 'scale-amount', asked.reason, asked.suggest)
+    say('error', 'scale-amount', asked.reason, asked.suggest, item.amountAt?.[asked.word ?? 0] ?? item.amountAt?.[0])
     return []
+  }
+  const odd = asked.value.kind === 'count' ? unknownNoun(asked.value.of, receipt, item) : null
+  if (odd !== null && asked.value.kind === 'count') {
+    const from = (item.amountAt?.length ?? 0) - asked.value.of.split(' ').length
+    say(
+      'warning',
+      'scale-noun',
+      `“${odd.word}” is nothing that is counted here; taken as ${asked.value.count} of what the receipt makes`,
+      'write the vessel or the piece, such as “8 loaves” or “2 crocks”, and “wanted by” before a time',
+      item.amountAt?.[from + odd.place],
+    )
   }
   const kind = kindOf(receipt, say)
   if (kind.vessel === 'none' && receipt.facts.vessel === undefined) {
@@ -432,7 +451,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     )
     return []
   }
-  const usualShape = shapeOf(receipt, kind, say)
+  const usualShape = shapeOf(receipt, kind)
   const shape = usualShape === null ? null : smaller(usualShape, kind, context.fits)
   if (shape === null) {
     say(
@@ -460,7 +479,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     mass,
   )
   if (typeof order === 'string') {
-    say('error', 'scale-amount', order)
+    say('error', 'scale-amount', order, undefined, item.amountAt?.[0])
     return []
   }
   const each = mass === null ? made.each : (mass.likely * order.times.valueOf()) / order.count
@@ -476,16 +495,19 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     )
   }
   const inferred: Inferred[] = [...receipt.inferred, ...made.inferred, ...(order.why === null ? [] : [order.why])]
+  const replaced = shape.unknown === undefined ? [] : [instead(shape, shape.unknown, kind)]
   if (shape.why !== undefined) {
     const guess = inferred.findIndex((one) => one.field === 'vessel')
     if (guess >= 0) inferred.splice(guess, 1)
     inferred.push({field: 'vessel', value: shape.name, why: shape.why})
+  } else if (shape.unknown !== undefined) {
+    inferred.push(...replaced)
   } else if (!shape.stated && !inferred.some((one) => one.field === 'vessel')) {
     inferred.push({field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`})
   }
   const base = heatNeed(receipt, kind, kind.title.toLowerCase())
   // What comes of the size, apart from what is supplied where the receipt is silent.
-  const sized: Inferred[] = [...made.inferred, ...(order.why === null ? [] : [order.why])]
+  const sized: Inferred[] = [...replaced, ...made.inferred, ...(order.why === null ? [] : [order.why])]
   for (const one of base.inferred) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)
   // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
   const usual = base.ownTime ? vesselAt(made.each) : usualVessel(shape, kind)
@@ -530,6 +552,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
         need,
         each,
         feedsEach,
+        vessels: made.vessels,
         context,
         thicker,
         inferred,
@@ -541,6 +564,40 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     )
   }
   return dishes
+}
+
+const instead = (shape: Shape, unknown: string, kind: KindFigures): Inferred => ({
+  field: 'vessel',
+  value: shape.name,
+  why: `“${unknown}” is no vessel known here; usual for ${kind.title.toLowerCase()}`,
+})
+/** What is counted, beyond what receipts make and the names of vessels and kinds. Words of the trade, common practice, no source. */
+const alsoCounted =
+  'batch ball bap bar baguette bagel batard bloomer boule braid bun cob frame half layer plait portion quarter quartern ring row stick twist wheel'
+let counted: ReadonlySet<string> | null = null
+const countedNouns = (): ReadonlySet<string> => {
+  counted ??= new Set([
+    ...alsoCounted.split(' '),
+    ...vesselNouns,
+    ...[...THINGS].map(fold),
+    ...kinds.flatMap((row) => [row.title, ...row.words]).flatMap(foldAll),
+    ...vessels.flatMap((row) => row.spellings).flatMap(foldAll),
+  ])
+  return counted
+}
+
+/** Which word of what is counted is not known here ("8 loaves wantd"), by its place; null where all is understood. */
+function unknownNoun(of: string, receipt: Receipt, item: DayAmount): {readonly word: string; readonly place: number} | null {
+  const own = new Set([receipt.title, item.title, receipt.serves?.of ?? ''].flatMap((text) => foldAll(text)))
+  const known = (word: string): boolean =>
+    [fold(word), word.replace(/s$/, '')].some((noun) => countedNouns().has(noun) || own.has(noun))
+  const all = of.split(' ')
+  const end = all.indexOf('of')
+  const noun = end > 0 ? all.slice(0, end) : all
+  const last = noun.findLastIndex(known)
+  if (last === noun.length - 1) return null
+  const place = last < 0 ? noun.length - 1 : last + 1
+  return {word: noun[place] ?? '', place}
 }
 
 const percentOf = (share: number): string => `${Math.round(share * 100)} %`
@@ -609,7 +666,9 @@ interface Parts {
   readonly times: Fraction
   readonly need: Dish['need']
   readonly each: number
+  /** People one vessel feeds when the receipt is made as written, and how many vessels that makes. */
   readonly feedsEach: Range
+  readonly vessels: number
   readonly context: Context
   readonly thicker: number
   readonly inferred: readonly Inferred[]
@@ -652,7 +711,8 @@ function dishFrom(parts: Parts): Dish {
     wantedBy: item.wantedBy,
     dough: doughOf(receipt, kind),
     sign: kind.sign,
-    feeds: {low: feedsEach.low * count, likely: feedsEach.likely * count, high: feedsEach.high * count},
+    // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.
+    feeds: scaledBy(feedsEach, parts.vessels * times.valueOf()),
     inferred: [...parts.inferred, ...sized.filter((one) => !parts.inferred.includes(one))],
     sized,
     cautions: [...new Set([...receipt.cautions.map((caution) => caution.id), ...kind.cautions])],
@@ -672,8 +732,8 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   return {...usual, rise}
 }
 
-const multiplied = (range: Range | null, k: number): Range | null =>
-  range === null ? null : {low: range.low * k, likely: range.likely * k, high: range.high * k}
+const scaledBy = (range: Range, k: number): Range => ({low: range.low * k, likely: range.likely * k, high: range.high * k})
+const multiplied = (range: Range | null, k: number): Range | null => (range === null ? null : scaledBy(range, k))
 
 /** The receipt's ingredients so many times, exactly and in kitchen measures. */
 function scaled(receipt: Receipt, times: Fraction): {amounts: Dish['amounts']; notes: Inferred[]} {

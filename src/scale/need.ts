@@ -1,12 +1,14 @@
 import type {Band, DishKind, Range} from '../lexicon/schema.js'
 import {readHeatWords} from '../receipt/heat.js'
-import type {Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
+import type {DoorRule, Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
 import type {HeatNeed} from './types.js'
 
 /** How far a baking temperature may stand from the one a receipt names, °C (25 °F below, 45 °F above as the oven falls). Common practice, no source. */
 const allowance = {below: 15, above: 25}
 /** No oven that falls bakes for more than a day, minutes; a longer time in a receipt is steeping or keeping. */
 const longestBake = 1440
+/** Minutes of baking from which it is taken to go on through the night. */
+const longNight = 480
 /** The dose law needs an oven hotter than the crumb: the least it may be hotter, °C. */
 const leastDrive = 10
 
@@ -53,6 +55,26 @@ export const anyKind: Readonly<
     overnight: true,
     place: 'any',
   },
+}
+
+const middled = ({low, high}: {readonly low: number; readonly high: number}): Range => ({low, likely: (low + high) / 2, high})
+
+/** Minutes that the door is kept shut from setting in: the longest the receipt asks for, at most the whole bake; null where none. */
+function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
+  const asked = rules.flatMap(({minutes: said, share}): Range[] =>
+    said !== undefined
+      ? [said]
+      : share === undefined
+        ? []
+        : [{low: share.low * minutes.low, likely: share.likely * minutes.likely, high: share.high * minutes.high}],
+  )
+  if (asked.length === 0) return null
+  const {low, likely, high} = asked.reduce((longest, one) => (one.likely > longest.likely ? one : longest))
+  return {
+    low: Math.min(low, minutes.low),
+    likely: Math.min(likely, minutes.likely),
+    high: Math.min(high, minutes.high),
+  }
 }
 
 type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'>
@@ -107,9 +129,11 @@ function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], us
  * @param kind its kind's row, or what its band stands for
  * @param source where the kind's figures come from, for the note
  */
-export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kind: Needs, source: string): NeedResult {
+export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'door'>, kind: Needs, source: string): NeedResult {
   const inferred: Inferred[] = []
-  const own = bakingTime(receipt, kind.minutes)
+  // A kind that is always left in through the night has its own time for it.
+  const night = receipt.facts.bake === undefined ? receipt.times.find((time) => time.overnight === true) : undefined
+  const own = bakingTime(receipt, kind.minutes) ?? (night === undefined || kind.overnight ? null : middled(night.minutes))
   const minutes = own ?? kind.minutes
   if (own === null) {
     inferred.push({
@@ -149,9 +173,13 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kin
       )
     }
   }
+  // Left in all night it bakes on the heat as it falls away, whatever its kind does by day.
+  const allNight = night !== undefined && minutes.high >= longNight
+  if (allNight) end = Math.min(end, anyKind.slack.end)
   end = Math.min(end, low - 5)
-  const falling = kind.falling || receipt.facts.holdsHeat === true
-  const overnight = kind.overnight || (falling && minutes.high >= 480)
+  const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
+  const overnight = kind.overnight || night !== undefined || (falling && minutes.high >= longNight)
+  const closed = closedFor(receipt.door ?? [], minutes)
   const reference = own !== null ? best : kind.start.best
   const done = Math.min(kind.done, reference - leastDrive)
   if (done < kind.done) {
@@ -162,7 +190,18 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, kin
     })
   }
   return {
-    need: {startLow: low, startBest: best, startHigh: high, endLow: end, done, reference, minutes, falling, overnight},
+    need: {
+      startLow: low,
+      startBest: best,
+      startHigh: high,
+      endLow: end,
+      done,
+      reference,
+      minutes,
+      falling,
+      overnight,
+      ...(closed === null ? {} : {closed}),
+    },
     inferred,
     ownTime: own !== null,
   }
@@ -203,6 +242,6 @@ function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; h
  */
 export function thickened(need: HeatNeed, ratio: number): HeatNeed {
   const factor = ratio * ratio
-  const {low, likely, high} = need.minutes
-  return {...need, minutes: {low: low * factor, likely: likely * factor, high: high * factor}}
+  const times = ({low, likely, high}: Range): Range => ({low: low * factor, likely: likely * factor, high: high * factor})
+  return {...need, minutes: times(need.minutes), ...(need.closed === undefined ? {} : {closed: times(need.closed)})}
 }

@@ -1,5 +1,6 @@
 import type {Range} from '../lexicon/schema.js'
 import type {FloorShape} from '../oven/types.js'
+import type {Place} from '../receipt/position.js'
 import type {Inferred} from '../receipt/types.js'
 
 /** A vessel's shape as it stands on the floor, metres. */
@@ -30,6 +31,8 @@ export interface HeatNeed {
   readonly enough?: number
   readonly falling: boolean
   readonly overnight: boolean
+  /** Minutes from setting in that the receipt wants the door kept shut; absent where it says nothing of it. */
+  readonly closed?: Range
 }
 
 /** A dish of a bake day, ready to be planned: so many vessels of one receipt. */
@@ -153,6 +156,9 @@ export interface DayAmount {
   readonly wantedBy: number | null
   readonly line: number
   readonly column: number
+  /** Where the link's target stands, and each word of the amount: for messages. */
+  readonly targetAt?: Place
+  readonly amountAt?: readonly Place[]
 }
 
 /** The part of a bake day that scaling reads. */

@@ -13,7 +13,7 @@ import {zoneWord} from './plan-text.js'
 import {allergenNames, cautionText, foreignTitle, oursLine} from './said.js'
 import {spoken} from './spoken.js'
 import type {Style} from './style.js'
-import {Citations, doubts, modernFigure} from './translation-text.js'
+import {Citations, doubts, modernFigure, timesShown} from './translation-text.js'
 import {say, sayIf} from './words/index.js'
 
 /** Who the handout is for: the class has an exercise, the kitchen the working figures, visitors the story. */
@@ -179,8 +179,8 @@ function ovenSection(receipt: Receipt, cited: Citations, style: Style): Element[
             ...(phrase.notes ?? []).map((note) => h('span', {className: ['small']}, spoken(note, style, ' · '))),
           ]),
         ),
-        ...once(receipt.times).map((time) =>
-          h('li', `${quoted(time.text, style)}: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
+        ...once(timesShown(receipt, style)).map(({text, length, of, sources}) =>
+          h('li', [`${quoted(text, style)}: ${length}, ${of} `, ...footnoteMarks(sources, cited)]),
         ),
       ]),
     ]),
@@ -247,6 +247,7 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
             }),
           ),
           h('li', need.overnight ? words['falling.overnight'] : need.falling ? words['falling.falling'] : words['falling.plain']),
+          ...(need.closed ? [h('li', say(words, 'falling.closed', {time: durations(need.closed, style)}))] : []),
           h('li', say(words, 'falling.place', {place: zoneWord(need.place, style)})),
           ...(span
             ? [h('li', say(words, 'falling.window', {from: clock(span.from, style), to: clock(span.to, style)}))]
@@ -563,8 +564,8 @@ export function converseHandout(input: HandoutInput): Element[] {
             ...footnoteMarks(phrase.sources, cited),
           ]),
         ),
-        ...once(receipt.times).map((time) =>
-          h('li', `${quoted(time.text, style)}: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`),
+        ...once(timesShown(receipt, style)).map(({text, length, of, sources}) =>
+          h('li', [`${quoted(text, style)}: ${length}, ${of} `, ...footnoteMarks(sources, cited)]),
         ),
       ]),
       h('h2', words['converse.when']),

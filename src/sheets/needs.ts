@@ -15,6 +15,8 @@ export interface Asked {
   readonly minutes: Range
   readonly falling: boolean
   readonly overnight: boolean
+  /** Minutes from setting in that the receipt wants the door kept shut. */
+  readonly closed?: Range
   readonly place: Dish['place']
   readonly sign: string
   readonly vessel: string
@@ -65,6 +67,7 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
       minutes: minutes ?? need.minutes,
       falling: need.falling,
       overnight: need.overnight,
+      ...(need.closed === undefined ? {} : {closed: need.closed}),
       place: dish.place,
       sign: dish.sign,
       vessel: dish.vessel.name,

@@ -103,6 +103,44 @@ function oneLine(text: string): string {
   return printable(text).replace(/\s+/g, ' ').trim()
 }
 
+/** Every time a receipt states, as it is shown: how long, and of what. A rule about the door stands for the time within it. */
+export function timesShown(
+  receipt: Pick<Receipt, 'times' | 'door'>,
+  style: Style,
+): ReadonlyArray<{
+  readonly text: string
+  readonly start: number
+  readonly end: number
+  readonly length: string
+  readonly of: string
+  readonly sources: readonly string[]
+}> {
+  const {words} = style
+  const doors = receipt.door ?? []
+  const times = receipt.times
+    .filter((time) => time.of !== 'other' || !doors.some((door) => door.start <= time.start && time.end <= door.end))
+    .map(({text, start, end, minutes, of, overnight}) => ({
+      text,
+      start,
+      end,
+      length: durations(minutes, style),
+      of: overnight === true ? words['of.overnight'] : words[`of.${of}`],
+      sources: [],
+    }))
+  const shut = doors.map(({text, start, end, minutes, share, sources}) => ({
+    text,
+    start,
+    end,
+    length:
+      minutes === undefined
+        ? say(words, 'translate.ofBake', {percent: `${Math.round((share?.likely ?? 1) * 100)} %`})
+        : durations(minutes, style),
+    of: words['of.door'],
+    sources,
+  }))
+  return [...times, ...shut].sort((a, b) => a.start - b.start)
+}
+
 /** One message as `file:line:column: word: reason`. */
 export function messageLine(message: Message, style: Style): string {
   const {severity, reason, suggest} = messageWords(message, style)
@@ -159,12 +197,11 @@ export function translationText(translation: Translation, options: TranslationOp
         for (const note of phrase.notes ?? []) out.push(...hanging('    ', oneLine(inWords(note, style)), width))
       }
     }
-    if (receipt.times.length > 0) {
+    const times = timesShown(receipt, style)
+    if (times.length > 0) {
       heading(words['translate.times'])
-      for (const time of receipt.times)
-        out.push(
-          ...hanging('  ', `${quoted(time.text, style)}: ${durations(time.minutes, style)}, ${words[`of.${time.of}`]}`, width),
-        )
+      for (const {text, length, of, sources} of times)
+        out.push(...hanging('  ', `${quoted(text, style)}: ${length}, ${of} ${cited.mark(sources)}`.trimEnd(), width))
     }
     if (receipt.inferred.length > 0) {
       heading(words['translate.ours'])
@@ -258,12 +295,13 @@ export function translationMarkdown(translation: Translation, options: Translati
         ),
       )
     }
-    if (receipt.times.length > 0) {
+    const times = timesShown(receipt, style)
+    if (times.length > 0) {
       blocks.push(`## ${words['translate.times']}`)
       blocks.push(
         markdownTable(
           [words['col.written'], words['col.minutes'], words['col.of']],
-          receipt.times.map((time) => [markdownText(oneLine(time.text)), durations(time.minutes, style), words[`of.${time.of}`]]),
+          times.map(({text, length, of, sources}) => [markdownText(oneLine(text)), length, `${of} ${cite(sources)}`.trimEnd()]),
         ),
       )
     }

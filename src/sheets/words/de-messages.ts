@@ -205,6 +205,8 @@ export const deMessages: Book['sentences'] = [
   ['“{words}” is not a count', '„{words}“ ist keine Zählung'],
   ['“{words}” is not a file of this folder', '„{words}“ ist keine Datei dieses Ordners'],
   ['“{words}” is not how an oven can be at the start', 'so kann ein Ofen am Anfang nicht sein: „{words}“'],
+  ['“{words}” below “{title}” is not read', '„{words}“ unter „{title}“ wird nicht gelesen'],
+  ['“{words}” is not read as a time', '„{words}“ wird nicht als Zeit gelesen'],
   ['“{words}” is not {what}', '„{words}“ geht nicht als {what:text}'],
   ['a length', 'Länge'],
   ['a weight', 'Gewicht'],
@@ -230,6 +232,28 @@ export const deMessages: Book['sentences'] = [
     'mit --- beginnen, dann date:, people:, fire from: und serve:, dann ---',
   ],
   ['“{words}” links to no receipt', '„{words}“ verweist auf kein Rezept'],
+  ['{n} fires cannot be planned: at most {n2} are', '{n} Feuer lassen sich nicht planen: es sind höchstens {n2}'],
+  [
+    'write “firings: {n}”, and plan what is left as another day',
+    '„firings: {n}“ schreiben und den Rest als einen anderen Tag planen',
+  ],
+  [
+    'the heading “{words}” sets nothing apart: what is below it is baked like the rest',
+    'die Überschrift „{words}“ trennt nichts ab: was darunter steht, wird wie das Übrige gebacken',
+  ],
+  ['write “## Spare” over what is only to fill idle floor', '„## Spare“ über das schreiben, was nur leeren Herd füllen soll'],
+  [
+    'write “## Spare” if it is only to fill idle floor; take the heading out if not',
+    '„## Spare“ schreiben, wenn es nur leeren Herd füllen soll; sonst die Überschrift herausnehmen',
+  ],
+  ['“{words}” stands in no list, so it is not baked', '„{words}“ steht in keiner Liste und wird darum nicht gebacken'],
+  ['begin its line with “- ” if it is to be baked', 'die Zeile mit „- “ beginnen, wenn es gebacken werden soll'],
+  ['“{words}” before the link is not read', '„{words}“ vor dem Verweis wird nicht gelesen'],
+  ['write an amount behind the link: {line}', 'eine Menge hinter den Verweis schreiben: {line}'],
+  [
+    'write “wanted by” before it, such as “8 loaves, wanted by 1 pm”',
+    '„wanted by“ davor schreiben, etwa „8 loaves, wanted by 1 pm“',
+  ],
   ['write - [Name](receipts/name.md) — amount', '- [Name](receipts/name.md) — amount schreiben'],
   [
     'link to a receipt below the day’s folder, such as receipts/name.md',
@@ -244,6 +268,24 @@ export const deMessages: Book['sentences'] = [
   ['write a later time; the next day is “tomorrow 1 pm”', 'eine spätere Zeit schreiben; der nächste Tag ist „tomorrow 1 pm“'],
 
   // The oven (oven/read.ts)
+  [
+    'this table has no column “{words}”, so none of it is read',
+    'diese Tabelle hat keine Spalte “{words}”, darum wird nichts von ihr gelesen',
+  ],
+  [
+    'head its columns date, hours after raking, reading, value, note',
+    'ihre Spalten mit date, hours after raking, reading, value, note überschreiben',
+  ],
+  ['the column “{words}” is not read', 'die Spalte „{words}“ wird nicht gelesen'],
+  [
+    'head it date, hours after raking, reading, value or note; what is no reading goes under note',
+    'sie mit date, hours after raking, reading, value oder note überschreiben; was keine Messung ist, steht unter note',
+  ],
+  [
+    'this table lacks a column “time”, “reading” or “value”, so none of it is read',
+    'dieser Tabelle fehlt eine Spalte “time”, “reading” oder “value”, darum wird nichts von ihr gelesen',
+  ],
+  ['head its columns time, reading, value, note', 'ihre Spalten mit time, reading, value, note überschreiben'],
   ['an oven begins with front matter, and this file has none', 'ein Ofen beginnt mit einem Kopf, und diese Datei hat keinen'],
   [
     'begin with ---, then floor:, vault height:, mouth:, hearth: and vault:, then ---',
@@ -344,8 +386,23 @@ export const deMessages: Book['sentences'] = [
   ],
   ['if so, write “{words}”', 'wenn ja, „{words}“ schreiben'],
   // How much (scale/dishes.ts)
-  ['{title}: {reason}; taken: {vessel}', '{title}: {reason:text}; genommen: {vessel:text}'],
+  [
+    '“{words}” is nothing that is counted here; taken as {n} of what the receipt makes',
+    '„{words}“ ist nichts, was hier gezählt wird; genommen: {n} von dem, was das Rezept gibt',
+  ],
+  [
+    'write the vessel or the piece, such as “8 loaves” or “2 crocks”, and “wanted by” before a time',
+    'das Gefäß oder das Stück schreiben, etwa „8 loaves“ oder „2 crocks“, und vor eine Zeit „wanted by“',
+  ],
   ['“{words}” is no vessel known here', '„{words}“ ist kein Gefäß, das hier bekannt ist'],
+  [
+    '“{words}” is no vessel known here; by its sizes it is taken as {shape}',
+    '„{words}“ ist kein Gefäß, das hier bekannt ist; nach seinen Größen genommen als “{shape}”',
+  ],
+  [
+    'write “round”, “square”, “oblong”, “loaf”, “pie plate”, “crock”, “sheet” or “free-standing loaf” before the sizes',
+    '„round“, „square“, „oblong“, „loaf“, „pie plate“, „crock“, „sheet“ oder „free-standing loaf“ vor die Größen schreiben',
+  ],
   ['the sizes of “{words}” have no unit', 'die Größen in „{words}“ haben keine Einheit'],
   ['{size} is no size for a vessel', '{size} ist keine Größe für ein Gefäß'],
   ['“{words}” has {n} sizes, too many for {shape}', '„{words}“ hat {n} Größen, zu viele für diese Form'],

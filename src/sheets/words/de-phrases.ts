@@ -4,6 +4,7 @@ import type {PhraseId} from '../../plan/phrases.js'
 export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'evening before': '{dishes}: am Vorabend mit kaltem Wasser kneten. Kühl stellen; der Teig geht langsam bis zum Morgen.',
   mix: '{dishes}: den Teig kneten.',
+  batch: '{dishes}, Teig {number} von {of} ({count} für Schuss {load})',
   'make up': '{dishes}: fertig machen zum Einschießen.',
   rise: '{dishes}: den Teig gehen lassen bis {until}.',
   shape: '{dishes}: den Teig formen.',

@@ -421,6 +421,7 @@ const sentences: Book['sentences'] = [
     'the receipt gives no time to rise; usual for {kind} ({source})',
     'das Rezept nennt keine Gehzeit; üblich für diese Art ({source:source})',
   ],
+  ['“{words}” is no vessel known here; usual for {kind}', '„{words}“ ist kein Gefäß, das hier bekannt ist; üblich für diese Art'],
   [
     'the receipt names no vessel; usual for {kind} ({source})',
     'das Rezept nennt kein Gefäß; üblich für diese Art ({source:source})',

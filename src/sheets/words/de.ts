@@ -211,6 +211,7 @@ export const de: Words = {
   'translate.other': 'oder: {reading} (zur Klärung „{settle}“ schreiben)',
   'translate.unknown': 'nicht in unserem Wörterbuch',
   'translate.why': 'Warum',
+  'translate.ofBake': '{percent} der Backzeit',
   'translate.noSource': 'keine Quelle',
 
   'of.bake': 'backen',
@@ -218,6 +219,8 @@ export const de: Words = {
   'of.boil': 'kochen',
   'of.stand': 'stehen',
   'of.other': 'sonst',
+  'of.overnight': 'über Nacht im Ofen gelassen',
+  'of.door': 'die Tür bleibt zu, vom Einschießen an',
 
   'place.us': 'amerikanisch',
   'place.uk': 'britisch',
@@ -332,6 +335,7 @@ export const de: Words = {
   'falling.falling': 'Es will fallende Hitze: heiß einschießen und stehen lassen, während der Ofen kühlt.',
   'falling.overnight':
     'Es will fallende Hitze: einschießen, die Tür dicht schließen, stehen lassen, bis es fertig ist, wenn nötig über Nacht.',
+  'falling.closed': 'Das Rezept will die Tür vom Einschießen an {time} geschlossen.',
   'falling.place': 'Platz auf dem Herd: {place}.',
   'falling.window': 'In diesem Ofen, an diesem Tag: einzuschießen zwischen {from} und {to}.',
   'falling.noWindow': 'In diesem Ofen, an diesem Tag, ist die Hitze nie die richtige dafür.',

@@ -212,6 +212,7 @@ export const en = {
   'translate.other': 'or: {reading} (to settle it, write “{settle}”)',
   'translate.unknown': 'not in our lexicon',
   'translate.why': 'Why',
+  'translate.ofBake': '{percent} of the baking',
   'translate.noSource': 'no source',
 
   'of.bake': 'baking',
@@ -219,6 +220,8 @@ export const en = {
   'of.boil': 'boiling',
   'of.stand': 'standing',
   'of.other': 'other',
+  'of.overnight': 'left in the oven through the night',
+  'of.door': 'the door kept shut, from setting in',
 
   'place.us': 'American',
   'place.uk': 'British',
@@ -333,6 +336,7 @@ export const en = {
   'falling.plain': 'It bakes while the heat falls; allow a little longer than in an oven that holds its heat.',
   'falling.falling': 'It wants falling heat: set in hot, and left while the oven cools.',
   'falling.overnight': 'It wants falling heat: set in, the door shut close, and left till it is done, overnight if need be.',
+  'falling.closed': 'The receipt wants the door kept shut {time} from setting it in.',
   'falling.place': 'Place on the floor: {place}.',
   'falling.window': 'In this oven, on this day: to be set in between {from} and {to}.',
   'falling.noWindow': 'In this oven, on this day, the heat is never right for it.',

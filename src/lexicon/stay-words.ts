@@ -1,0 +1,86 @@
+import {exactly, span, words} from './row.js'
+import type {StayWord} from './schema.js'
+
+const row = (id: string, use: StayWord['use'], phrases: string, more: Partial<StayWord> = {}): StayWord => ({
+  id,
+  use,
+  phrases: words(phrases),
+  source: 'common-practice',
+  ...more,
+})
+
+/** A share of the baking as receipts word it: "the first half of the baking", "the first half of its time". */
+const ofBaking = (share: string): string =>
+  [
+    share,
+    ...['of', 'of the', 'of its', 'of their'].flatMap((link) =>
+      ['baking', 'bake', 'time', 'baking time', 'cooking', 'cooking time'].map((noun) => `${share} ${link} ${noun}`),
+    ),
+  ].join(', ')
+
+/**
+ * What receipts say of how long a thing stays in the oven: that it is left in through the night, and that the door is to be kept shut.
+ * `src/receipt/stays.ts` reads them. Where a rule names a state ("till the dough is set") the minutes stand for it.
+ */
+export const stayWords: readonly StayWord[] = [
+  // Through the night
+  row('night', 'night', 'night, nights, overnight, morning, next day, following day, to morrow, tomorrow'),
+  row('inside', 'inside', 'in, inside, within, there, therein'),
+  row('into-oven', 'into', 'in, into, inside, within'),
+  row('beside-oven', 'beside', 'by, near, beside, before, behind, on, upon, over, under, from, outside, against, at'),
+  row(
+    'elsewhere',
+    'elsewhere',
+    'out, remove, removed, take, taken, unmould, cellar, larder, pantry, refrigerator, fridge, icebox, freezer, rack, board, table, shelf, window, sun, sieve, jug, bucket, cool, cold, soak, soaked, soaking, steep, steeped, rise, risen, rising, prove, sponge, spunge, dough, yeast, water, milk, brine, salt, wrap, wrapped, cupboard, hearth, fire, room, store, kneading',
+  ),
+
+  // The door kept shut
+  row(
+    'opens',
+    'opens',
+    'open, opened, opening, opens, unclose, unclosed, unstop, unstopped, look into, peep, peep into, peeping into',
+  ),
+  row(
+    'shut',
+    'shut',
+    'shut, closed, close, shut up, closed up, shut close, close shut, stopped, stopped up, sealed, sealed up, fast',
+  ),
+  row('keeps', 'keeps', 'keep, kept, keeping, leave, left, leaving, hold, held, remain, remains, stay, stays, with'),
+  row('door', 'door', 'door, doors, oven, ovens, ouen'),
+  row('never', 'never', 'not, never, no, nor, without, avoid, neither, don’t, cannot, mustn’t, shouldn’t, resist'),
+  row('until', 'until', 'till, until, ’till, til, before, ere, under'),
+  row('during', 'during', 'for, during, in, within, throughout'),
+
+  // How long, where a state or a share of the baking is named
+  row('dough-set', 'state', 'is set, are set, has set, have set, set, is firm, are firm, become firm, has become firm', {
+    minutes: span(8, 12, 20),
+    note: 'The crumb of a loaf of a pound or two holds its shape by then.',
+  }),
+  row('risen', 'state', 'is risen, are risen, has risen, have risen, risen, well risen, fully risen, is up, are up', {
+    minutes: span(10, 15, 25),
+  }),
+  row(
+    'done',
+    'state',
+    'is done, are done, done, is baked, are baked, baked, is ready, are ready, is cooked, are cooked, it is enough',
+    {
+      share: exactly(1),
+    },
+  ),
+  row('half-done', 'state', 'half done, half baked, is half done, is half baked, are half done, are half baked', {
+    share: span(0.45, 0.5, 0.55),
+  }),
+  row('first-half', 'share', ofBaking('first half'), {share: exactly(0.5)}),
+  row('first-third', 'share', ofBaking('first third'), {share: exactly(1 / 3)}),
+  row('first-quarter', 'share', ofBaking('first quarter'), {share: exactly(0.25)}),
+  row('two-thirds', 'share', ofBaking('first two thirds'), {share: exactly(2 / 3)}),
+  row('three-quarters', 'share', ofBaking('first three quarters'), {share: exactly(0.75)}),
+  row(
+    'throughout',
+    'share',
+    'whole time, all the time, while baking, while it bakes, while they bake, baking, the baking, the whole baking',
+    {
+      share: exactly(1),
+    },
+  ),
+]

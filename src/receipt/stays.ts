@@ -1,0 +1,260 @@
+import type {StayWord} from '../lexicon/schema.js'
+import {stayWords} from '../lexicon/stay-words.js'
+import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
+import type {Section, Token} from './section.js'
+import {endsSentence} from './times.js'
+import type {DoorRule, TimePhrase} from './types.js'
+
+/**
+ * How long a thing stays in the oven beyond its baking time: what is left in through the night, and the door that is to be kept shut.
+ */
+
+const of = (use: StayWord['use']) =>
+  phraseTree(
+    stayWords.filter((row) => row.use === use),
+    (row) => row.phrases,
+  )
+const TREES = {
+  night: of('night'),
+  inside: of('inside'),
+  into: of('into'),
+  beside: of('beside'),
+  elsewhere: of('elsewhere'),
+  opens: of('opens'),
+  shut: of('shut'),
+  keeps: of('keeps'),
+  door: of('door'),
+  never: of('never'),
+  until: of('until'),
+  during: of('during'),
+  state: of('state'),
+  share: of('share'),
+} as const
+type Use = keyof typeof TREES
+/** Stems a rule about the door begins at: nearly every word of a book is none. */
+const RULE_STEMS: ReadonlySet<string> = new Set([...TREES.opens.next.keys(), ...TREES.shut.next.keys()])
+
+const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<StayWord> | null => phraseAt(TREES[use], tokens, k)
+const is = (use: Use, token: Token | undefined): boolean =>
+  token !== undefined && token.kind === 'word' && TREES[use].next.get(token.stem)?.row != null
+const isOven = (token: Token): boolean => is('door', token) && !token.word.startsWith('door')
+
+/** How many words a clause may reach back and on, and how far a preposition stands before its oven ("in a very slow brick oven"). */
+const REACH = {back: 60, on: 25, preposition: 5, near: 8} as const
+
+/** The stretches of time of a receipt as `readTimes` gives them, with the nights spent in the oven marked, and the rules about the door. */
+export interface Stays {
+  readonly times: TimePhrase[]
+  readonly door: readonly DoorRule[]
+}
+
+/**
+ * Read what a receipt says of staying in the oven.
+ *
+ * A night counts where the sentence says that the thing is in the oven ("leave them in the slack oven overnight"), not where it rises,
+ * soaks or stands elsewhere. A time that the door is kept shut is no baking time: its `of` becomes `other`.
+ *
+ * @param section the receipt's blocks and tokens
+ * @param times its stretches of time, in the order of the text
+ */
+export function readStays(section: Section, times: readonly TimePhrase[]): Stays {
+  const {tokens, source} = section
+  const spans = spansOf(tokens, times)
+  const door: DoorRule[] = []
+  const shutTimes = new Set<number>()
+  for (let i = 0; i < tokens.length; i++) {
+    if (!RULE_STEMS.has(tokens[i]!.stem)) continue
+    const from = ruleAt(tokens, i)
+    if (from === null) continue
+    const after = lengthAfter(tokens, from.to, spans)
+    const length = after ?? lengthBefore(tokens, from, spans)
+    if (length === null) continue
+    // "Bake it, with the door shut, for an hour" says how long it bakes too.
+    const bakes = after === null || tokens[from.from]!.word === 'with'
+    if (length.time !== null && !bakes) shutTimes.add(length.time)
+    const [start, end] = [tokens[Math.min(from.from, length.from)]!.start, tokens[Math.max(from.to, length.to) - 1]!.end]
+    const said = length.time === null ? null : times[length.time]!.minutes
+    const {row} = length
+    door.push({
+      text: source.slice(start, end),
+      start,
+      end,
+      ...(said !== null ? {minutes: {low: said.low, likely: (said.low + said.high) / 2, high: said.high}} : {}),
+      ...(row?.minutes !== undefined ? {minutes: row.minutes} : {}),
+      ...(row?.share !== undefined ? {share: row.share} : {}),
+      sources: row === null ? [] : [row.source],
+    })
+    i = Math.max(from.to, length.to) - 1
+  }
+  const marked = times.map((time, n): TimePhrase => {
+    if (shutTimes.has(n)) return {...time, of: 'other'}
+    const {from, to} = spans[n]!
+    return time.of !== 'rise' && isNight(tokens, from, to) && isInOven(tokens, from, to) ? {...time, overnight: true} : time
+  })
+  return {times: marked, door}
+}
+
+interface TokenSpan {
+  readonly from: number
+  readonly to: number
+}
+
+/** The tokens [from, to) of each stretch of time; both run in the order of the text. */
+function spansOf(tokens: readonly Token[], times: readonly TimePhrase[]): TokenSpan[] {
+  let k = 0
+  return times.map(({start, end}) => {
+    while (k < tokens.length && tokens[k]!.start < start) k++
+    let to = k
+    while (to < tokens.length && tokens[to]!.start < end) to++
+    return {from: k, to}
+  })
+}
+
+function isNight(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let k = from; k < to; k++) if (at('night', tokens, k) !== null) return true
+  return false
+}
+
+/** Whether the words round a stretch of time say that the thing is in the oven all through it. */
+function isInOven(tokens: readonly Token[], from: number, to: number): boolean {
+  const {block} = tokens[from]!
+  const leftIn = is('inside', tokens[from - 1])
+  let sentence = true
+  for (let k = from - 1; k >= 0 && k > from - REACH.back && tokens[k]!.block === block; k--) {
+    if (endsSentence(tokens, k)) {
+      if (sentence && isInOvenAfter(tokens, to)) return true
+      sentence = false
+      // "Leave it in all night" is said of the oven of the sentence before; "let it stand all night" of any place.
+      if (!leftIn) return false
+    }
+    const token = tokens[k]!
+    if (isOven(token)) {
+      const stands = standing(tokens, k)
+      return stands === 'into' || (stands === null && leftIn)
+    }
+    if (is('elsewhere', token)) return sentence && isInOvenAfter(tokens, to)
+  }
+  return sentence && isInOvenAfter(tokens, to)
+}
+
+/** "… all night in a slack oven". */
+function isInOvenAfter(tokens: readonly Token[], to: number): boolean {
+  const block = tokens[to - 1]!.block
+  for (let k = to; k < tokens.length && k <= to + REACH.preposition && tokens[k]!.block === block; k++) {
+    const token = tokens[k]!
+    if (token.kind === 'mark' || token.word === 'and' || token.word === 'then') return false
+    if (isOven(token)) return standing(tokens, k) === 'into'
+  }
+  return false
+}
+
+/** How a thing stands to the oven at `k`, by the preposition before it: within, beside, or not said. A cold oven is a cupboard. */
+function standing(tokens: readonly Token[], k: number): 'into' | 'beside' | null {
+  for (let j = k - 1; j >= 0 && j >= k - REACH.preposition && tokens[j]!.block === tokens[k]!.block; j--) {
+    const token = tokens[j]!
+    if (token.kind === 'mark' && token.word !== ',') return null
+    if (token.word === 'cold') return 'beside'
+    if (is('into', token)) return 'into'
+    if (is('beside', token)) return 'beside'
+  }
+  return null
+}
+
+/** A rule about the door whose words end before `to`: "do not open the oven", "the door must not be opened", "keep the door shut". */
+function ruleAt(tokens: readonly Token[], i: number): TokenSpan | null {
+  const opens = at('opens', tokens, i)
+  if (opens !== null) {
+    const never = lastBefore(tokens, i, (k) => is('never', tokens[k]))
+    if (never === null) return null
+    const object = nextAfter(tokens, opens.to, 4, (k) => is('door', tokens[k]))
+    const subject = lastBefore(tokens, i, (k) => is('door', tokens[k]))
+    // "Do not open it": the words begin with the verb, wherever its oven is named.
+    const from = object !== null || tokens[opens.to]?.word === 'it' ? never : Math.min(subject ?? never, never)
+    if (object === null && subject === null) return null
+    return {
+      from: /^(?:do|must|should)$/.test(tokens[from - 1]?.word ?? '') ? from - 1 : from,
+      to: object === null ? opens.to : lastDoor(tokens, object) + 1,
+    }
+  }
+  const shut = at('shut', tokens, i)
+  if (shut === null) return null
+  const door = lastBefore(tokens, i, (k) => is('door', tokens[k]))
+  if (door === null) return null
+  const first = /^doors?$/.test(tokens[door]!.word) && isOven(tokens[door - 1] ?? tokens[door]!) ? door - 1 : door
+  const keeps = lastBefore(tokens, first, (k) => is('keeps', tokens[k]))
+  if (keeps === null || (standing(tokens, first) !== null && tokens[keeps]!.word !== 'with')) return null
+  return {from: keeps, to: shut.to}
+}
+
+const lastDoor = (tokens: readonly Token[], k: number): number => (is('door', tokens[k + 1]) ? k + 1 : k)
+
+/** The nearest token before `i` that passes, within the sentence. */
+function lastBefore(tokens: readonly Token[], i: number, passes: (k: number) => boolean): number | null {
+  for (let k = i - 1; k >= 0 && k >= i - REACH.near && tokens[k]!.block === tokens[i]!.block && !endsSentence(tokens, k); k--)
+    if (passes(k)) return k
+  return null
+}
+
+function nextAfter(tokens: readonly Token[], from: number, most: number, passes: (k: number) => boolean): number | null {
+  for (let k = from; k < tokens.length && k < from + most && tokens[k]!.block === tokens[from - 1]!.block; k++) {
+    if (tokens[k]!.kind === 'mark') return null
+    if (passes(k)) return k
+  }
+  return null
+}
+
+interface Length {
+  /** Index among the stretches of time. */
+  readonly time: number | null
+  readonly row: StayWord | null
+  readonly from: number
+  readonly to: number
+}
+
+/** Words that may stand between "for" and the time it governs. */
+const BEFORE_TIME: ReadonlySet<string> = new Set([
+  'the',
+  'first',
+  'at',
+  'least',
+  'about',
+  'a',
+  'another',
+  'full',
+  'after',
+  'some',
+  'next',
+])
+
+/** How long the door stays shut: the first stretch of time, state or share of the baking behind the rule, in its own clause. */
+function lengthAfter(tokens: readonly Token[], from: number, spans: readonly TokenSpan[]): Length | null {
+  const block = tokens[from - 1]!.block
+  let until = false
+  for (let k = from; k < tokens.length && k < from + REACH.on && tokens[k]!.block === block; k++) {
+    const token = tokens[k]!
+    if (endsSentence(tokens, k) || token.word === 'but' || token.word === 'then' || (token.word === 'and' && !until)) return null
+    const time = spans.findIndex((span) => span.from <= k && k < span.to)
+    if (time >= 0) {
+      let j = spans[time]!.from - 1
+      while (j >= from && BEFORE_TIME.has(tokens[j]!.word)) j--
+      const governed = j < from || is('until', tokens[j]) || is('during', tokens[j]) || until
+      return governed ? {time, row: null, ...spans[time]!} : null
+    }
+    const share = at('share', tokens, k)
+    if (share !== null && !spans.some((span) => span.from < share.to && share.to <= span.to)) {
+      // "For the first half of an hour" is read as a time.
+      return {time: null, ...share}
+    }
+    until ||= is('until', token)
+    const state = until ? at('state', tokens, k) : null
+    if (state !== null) return {time: null, ...state}
+  }
+  return null
+}
+
+/** "Bake it twenty minutes without opening the oven": the stretch of time right before the rule. */
+function lengthBefore(tokens: readonly Token[], rule: TokenSpan, spans: readonly TokenSpan[]): Length | null {
+  if (tokens[rule.from]!.word !== 'without' || is('during', tokens[rule.to]) || is('until', tokens[rule.to])) return null
+  const time = spans.findIndex(({to}) => to <= rule.from && to >= rule.from - 2)
+  return time < 0 || tokens[spans[time]!.from]!.block !== tokens[rule.from]!.block ? null : {time, row: null, ...spans[time]!}
+}

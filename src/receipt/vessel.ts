@@ -1,0 +1,163 @@
+import {foldAll} from '../lexicon/index.js'
+import type {VesselRow} from '../lexicon/schema.js'
+import {vessels} from '../lexicon/vessels.js'
+import {parseLength} from '../measure/quantity.js'
+
+/** The shapes vessels come in. */
+export type VesselShape = 'round' | 'square' | 'oblong' | 'loaf' | 'pie plate' | 'crock' | 'free-standing' | 'sheet'
+
+/** A vessel as stated: inside measures at the top, metres. A circle has `across`; the others `length` and `width`. */
+export interface VesselSize {
+  readonly shape: VesselShape
+  readonly across?: number
+  readonly length?: number
+  readonly width?: number
+  readonly height: number
+}
+
+/** How deep each shape is where its depth is not said, metres. Common practice, no source. */
+const depths: Readonly<Record<VesselShape, number>> = {
+  round: 0.06,
+  square: 0.05,
+  oblong: 0.05,
+  loaf: 0.075,
+  'pie plate': 0.038,
+  crock: 0.18,
+  'free-standing': 0.1,
+  sheet: 0.05,
+}
+/** Height of a free-standing loaf by its width. Common practice, no source: a well-raised hearth loaf is 0.35–0.45 as high as wide. */
+const loafRise = 0.4
+
+export type VesselResult =
+  /** `unknown`: a word that names no vessel known here, where only the sizes told the shape. */
+  | {readonly ok: true; readonly value: VesselSize; readonly name: string; readonly unknown?: string}
+  | {readonly ok: false; readonly reason: string; readonly suggest: string}
+
+/** The shapes' own names; they say more than a vessel's name ("square cake tin"). */
+const shapeNames: ReadonlyArray<readonly [string, VesselShape]> = [
+  ['free standing', 'free-standing'],
+  ['freestanding', 'free-standing'],
+  ['pie plate', 'pie plate'],
+  ['square', 'square'],
+  ['oblong', 'oblong'],
+  ['rectangular', 'oblong'],
+  ['round', 'round'],
+  ['crock', 'crock'],
+  ['sheet', 'sheet'],
+  ['loaf', 'loaf'],
+]
+
+const spaced = (text: string): string => ` ${foldAll(text).join(' ')} `
+const spelled = vessels
+  .flatMap((row) => row.spellings.map((spelling) => ({row, words: spaced(spelling)})))
+  .sort((p, q) => q.words.length - p.words.length)
+
+/** The row of `lexicon/vessels` with the longest name in a text. */
+const rowIn = (text: string): VesselRow | null => {
+  const words = spaced(text)
+  return spelled.find((one) => words.includes(one.words))?.row ?? null
+}
+const nameIn = (text: string): VesselShape | null => {
+  const words = spaced(text)
+  return shapeNames.find(([name]) => words.includes(spaced(name)))?.[1] ?? null
+}
+/** A row's shape and its own sizes, in the order `sized` reads them. */
+const sizesOf = (row: VesselRow): number[] =>
+  [...(row.diameter !== undefined ? [row.diameter] : [row.length, row.width]), row.height].filter((size) => size !== undefined)
+
+const example = 'write “round 9 in x 2 in”, “loaf 9 x 5 x 3 in” or “free-standing loaf 24 cm”'
+const dimensions =
+  /(\d{1,4}[ -]\d{1,2}\/\d{1,2}|\d{1,4}\/\d{1,2}|\d{1,4}(?:\.\d{1,3})?)\s*-?\s*(inch(?:es)?|in\b\.?|["″”]|cm|mm|centimetres?|centimeters?|ft|feet|foot|m\b)?/g
+
+/**
+ * Read a vessel as front matter states it: "round 9 in x 2 in", "9-inch square tin", "loaf 9 x 5 x 3 in", "free-standing loaf 24 cm".
+ * A figure without a unit takes the unit of the next figure that has one. Inside measures.
+ */
+export function readVessel(text: string): VesselResult {
+  const plain = text
+    .toLowerCase()
+    .replace(/[½¼¾⅓⅔⅛]/g, (c) => ` ${{'½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3', '⅛': '1/8'}[c] ?? c}`)
+    .replace(/×/g, ' x ')
+    .replace(/\bby\b/g, ' x ')
+    .replace(/\s+/g, ' ')
+    .trim()
+  if (plain.length > 80) return {ok: false, reason: 'this is too long to be a vessel', suggest: example}
+  // "2 lb loaf tin": what a tin is called by is no size of it.
+  const measured = plain.replace(
+    /\b(?:\d+(?:[./]\d+)?|\d+ \d\/\d) ?(?:lbs?|pounds?|oz|ounces?|kg|g|quarts?|qt|pints?|litres?|l|gallons?|cups?)\b/g,
+    ' ',
+  )
+  const found = [...measured.matchAll(dimensions)].map((m) => ({number: m[1] ?? '', unit: m[2] ?? ''}))
+  const row = rowIn(plain)
+  const rowShape = row === null || row.shape === 'none' ? null : row.shape
+  const named = nameIn(plain)
+  if (found.length === 0 && row !== null && rowShape !== null && (named === null || named === rowShape)) {
+    const own = sized(rowShape, sizesOf(row))
+    if (own !== null) return {ok: true, value: own, name: text.trim()}
+  }
+  const shape = named ?? rowShape
+  if (shape === null && found.length === 0) return {ok: false, reason: `“${text}” is no vessel known here`, suggest: example}
+  const sizes: number[] = []
+  for (let i = 0; i < found.length; i++) {
+    const unit = found.slice(i).find((f) => f.unit !== '')?.unit ?? found.findLast((f) => f.unit !== '')?.unit
+    if (unit === undefined) return {ok: false, reason: `the sizes of “${text}” have no unit`, suggest: example}
+    const metres = parseLength(`${found[i]!.number.replace('-', ' ')} ${unit.replace('.', '')}`)
+    if (!metres.ok) return {ok: false, reason: metres.reason, suggest: example}
+    if (metres.value < 0.02 || metres.value > 2) {
+      return {ok: false, reason: `${found[i]!.number} ${unit} is no size for a vessel`, suggest: example}
+    }
+    sizes.push(metres.value)
+  }
+  const kind = shape ?? (sizes.length === 3 ? 'oblong' : 'round')
+  const value = sized(kind, sizes)
+  if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
+  const odd = shape === null ? oddWord(measured) : null
+  return {ok: true, value, name: text.trim(), ...(odd === null ? {} : {unknown: odd})}
+}
+
+/** Words of measures, which name no vessel. */
+const measureWords: ReadonlySet<string> = new Set(
+  'x by inch inches in cm mm centimetre centimetres centimeter centimeters ft feet foot m deep high tall wide long across broad diameter height width length depth and of about a an the each'.split(
+    ' ',
+  ),
+)
+
+/** The first word of a vessel's sizes that is no measure. */
+const oddWord = (text: string): string | null => (text.match(/[a-z]+/g) ?? []).find((word) => !measureWords.has(word)) ?? null
+
+const usual: Readonly<Record<VesselShape, readonly number[]>> = {
+  round: [0.229],
+  square: [0.229],
+  oblong: [0.33, 0.229],
+  loaf: [0.229, 0.127],
+  'pie plate': [0.229],
+  crock: [0.229],
+  'free-standing': [0.24],
+  sheet: [0.406, 0.305],
+}
+
+/** Give the sizes their meaning: a round one is across × deep, a box long × wide × deep, a square one may name its side once. */
+function sized(shape: VesselShape, given: readonly number[]): VesselSize | null {
+  const sizes = given.length === 0 ? usual[shape] : given
+  const [p = 0, q, r] = sizes
+  const depth = depths[shape]
+  switch (shape) {
+    case 'round':
+    case 'pie plate':
+    case 'crock':
+      return sizes.length > 2 ? null : {shape, across: p, height: q ?? depth}
+    case 'free-standing':
+      return sizes.length > 2 ? null : {shape, across: p, height: q !== undefined && q < p ? q : p * loafRise}
+    case 'square':
+      if (sizes.length > 3) return null
+      return sizes.length === 3
+        ? {shape, length: p, width: q!, height: r!}
+        : {shape, length: p, width: p, height: q === undefined || q === p ? depth : q}
+    case 'oblong':
+    case 'loaf':
+    case 'sheet':
+      if (sizes.length > 3) return null
+      return {shape, length: p, width: q ?? p * (shape === 'loaf' ? 0.55 : 0.7), height: r ?? depth}
+  }
+}
