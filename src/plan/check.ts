@@ -395,6 +395,21 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       plan.score.openings - openings.size,
       `${openings.size} openings of the door, ${plan.score.openings} said`,
     )
+  // Openings while a receipt wants the door shut, counted again.
+  let unshut = 0
+  for (const {at, dishes: set} of plan.loads)
+    for (const {dish: id} of set) {
+      const shut = dishes.get(id)?.need.closed?.likely ?? 0
+      for (const t of openings) if (t > at && t - at < shut) unshut++
+    }
+  if ((plan.score.disturbed ?? 0) !== unshut)
+    bad(
+      'score',
+      null,
+      null,
+      (plan.score.disturbed ?? 0) - unshut,
+      `${unshut} openings while a receipt wants the door shut, ${plan.score.disturbed ?? 0} said`,
+    )
   if (plan.score.bound != null && plan.score.bound > plan.score.total + 1e-6)
     bad('score', null, null, plan.score.bound - plan.score.total, 'the bound lies above the plan')
   const least = weights.late * late + weights.opening * openings.size + weights.wood * wood

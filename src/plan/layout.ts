@@ -148,6 +148,10 @@ export class Layout {
   readonly #wheres: (readonly number[])[]
   // Scratch of one evaluation.
   readonly #openings: Int32Array
+  /** Jobs of which a receipt wants the door kept shut after they are set in, for how many ticks, and how many want it at each tick. */
+  readonly #mindful: readonly number[]
+  readonly #shut: Int32Array
+  readonly #shutAt: Int32Array
   readonly #handsAt: Float64Array
   /** A bit a tick: at which something is set in or drawn, and at which the door is opened. */
   readonly #marks: Int32Array
@@ -254,6 +258,9 @@ export class Layout {
     this.#again = jobs.some((j) => j.was)
     this.#awake = new Uint8Array(ticks)
     this.#openings = new Int32Array(ticks + 1)
+    this.#shut = Int32Array.from(jobs, (j) => Math.ceil((j.dish.need.closed?.likely ?? 0) / rules.tick))
+    this.#mindful = jobs.flatMap((_, u) => (this.#shut[u]! > 1 ? [u] : []))
+    this.#shutAt = new Int32Array(ticks + 1)
     this.#handsAt = new Float64Array(ticks + 1)
     this.#marks = new Int32Array((ticks >> 5) + 1)
     this.#doors = new Int32Array((ticks >> 5) + 1)
@@ -571,6 +578,7 @@ export class Layout {
     }
     this.#changed = ticks
     e.fill(-1)
+    if (this.#mindful.length > 0) this.#keepShut()
     // The draws, each at its cheapest; a second time round, knowing the others'.
     for (let round = 0; round < 2; round++) for (let u = 0; u < n; u++) if (placed[u]) this.#drawAnew(u, clock0)
     // Those that wait for others follow these, one behind the other.
@@ -620,6 +628,8 @@ export class Layout {
     const hotTicks = hotEnd - this.#ready - this.#hotBlocked(hotEnd)
     cost += weights.idle * ((hotTicks * this.#hotArea - usedTicks) * (rules.tick / 60))
     cost += weights.opening * countBits(doorsAt)
+    if (this.#mindful.length > 0)
+      for (let k = nextBit(doorsAt, 0); k >= 0; k = nextBit(doorsAt, k + 1)) cost += weights.shut * this.#shutAt[k]!
     if (cost + strict * violation > limit) return false
     const hands = this.#handsAt
     const marks = this.#marks
@@ -729,6 +739,18 @@ export class Layout {
     return cost + strict * violation <= limit
   }
 
+  /** How many receipts want the door kept shut at each tick. */
+  #keepShut(): void {
+    const at = this.#shutAt
+    at.fill(0)
+    for (let i = 0; i < this.#mindful.length; i++) {
+      const u = this.#mindful[i]!
+      if (!this.placed[u]) continue
+      const end = Math.min(this.ticks, this.s[u]! + this.#shut[u]!)
+      for (let k = Math.max(0, this.s[u]! + 1); k < end; k++) at[k]!++
+    }
+  }
+
   /** The tick from which the floor is no longer hot for good. */
   #hotEnd(): number {
     const T = this.celsius
@@ -789,6 +811,7 @@ export class Layout {
 
   /** The cheapest draw of one job, given the openings of the others. */
   #draw(u: number, clock0: number): number {
+    const shutAt = this.#shutAt
     const O = this.#openings
     const awake = this.#awake
     const done = this.#own[4 * u]!
@@ -843,7 +866,8 @@ export class Layout {
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
       const moved = this.#again && this.#was[u] ? weights.moved * Math.abs(clock0 + t * rules.tick - this.#was[u]!.draw) : 0
-      const cost = over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening)
+      const cost =
+        over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
       if (cost < bestCost) {
         bestCost = cost
         bestOff = off
@@ -895,7 +919,7 @@ export class Layout {
     return (
       weights.late * Math.max(0, clock - this.#due[u]!) +
       weights.moved * Math.abs(clock - meant) +
-      (this.#openings[t]! > 0 ? 0 : weights.opening)
+      (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)
     )
   }
 

@@ -559,6 +559,21 @@ export function choiceAt(model: Model, u: number, s: number, e: number, where: n
   return map.get((s * model.ticks + e) * 4 + where) ?? -1
 }
 
+/**
+ * Openings of the door while a receipt wants it kept shut.
+ *
+ * @param dishes When each is set in and for how long from then the door is to be kept shut, min.
+ * @param openings When the door is opened, min, each once.
+ * @returns For each such opening which of the dishes it disturbs and when.
+ */
+export function disturbances<D extends {readonly at: number; readonly shut: number}>(
+  dishes: readonly D[],
+  openings: Iterable<number>,
+): {readonly dish: D; readonly at: number}[] {
+  const all = [...openings].sort((a, b) => a - b)
+  return dishes.flatMap((dish) => all.filter((t) => t > dish.at && t < dish.at + dish.shut).map((at) => ({dish, at})))
+}
+
 /** Share of the floor's width that a lane to the mouth takes: the mean vessel against the floor's width. */
 export function laneShare(problem: PlanProblem, grid: FloorGrid): number {
   const widths = problem.dishes.map((d) =>

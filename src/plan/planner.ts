@@ -13,6 +13,7 @@ import {
   blockedBy,
   type ChoiceLimits,
   choiceAt,
+  disturbances,
   dueOf,
   isNight,
   type Job,
@@ -934,7 +935,14 @@ function costOf(m: Model, chosen: Int32Array): number {
     if (m.jobs[u]!.since === null) doors.add(m.s[u]![o]!)
     doors.add(m.e[u]![o]!)
   }
-  return cost + doors.size * m.opening
+  const shut = m.jobs.flatMap(({dish, since}, u) => {
+    const {closed} = dish.need
+    const o = chosen[u]!
+    const at = since === null ? m.s[u]![o]! * rules.tick : since - m.clock0
+    return closed && o >= 0 ? [{at, shut: closed.likely}] : []
+  })
+  const opened = Array.from(doors, (k) => k * rules.tick)
+  return cost + doors.size * m.opening + weights.shut * disturbances(shut, opened).length
 }
 
 /**
@@ -1276,10 +1284,28 @@ function write(
     loads.push({number: loads.length + 1, at, dishes, placed})
   }
   const idle = Math.max(0, model.program.hotFloor - used)
+  const disturbed = disturbances(
+    loads.flatMap(({at, dishes}) =>
+      dishes.flatMap((d) => {
+        const dish = problem.dishes.find(({id}) => id === d.dish)
+        return dish?.need.closed ? [{at, shut: dish.need.closed.likely, dish}] : []
+      }),
+    ),
+    doors,
+  )
+  for (const {dish, at} of disturbed)
+    messages.push({
+      ...lineOf(problem.day, dish.dish),
+      severity: 'warning',
+      rule: 'door-shut',
+      reason: `the door is opened ${at - dish.at} min after ${dish.dish.title} goes in, and its receipt wants it shut for ${Math.round(dish.shut)} min`,
+      suggest: 'open it for a moment only, or let what is drawn or set in then wait',
+    })
   const total =
     weights.late * late +
     weights.misfit * misfit +
     weights.opening * doors.size +
+    weights.shut * disturbed.length +
     weights.idle * (model.program.hotFloor - used) +
     weights.wood * model.program.wood
   if (problem.dishes.length === 0)
@@ -1317,6 +1343,7 @@ function write(
       lateMinutes: late,
       misfit,
       openings: doors.size,
+      ...(disturbed.length > 0 ? {disturbed: disturbed.length} : {}),
       idle,
       wood: model.program.wood,
       total,

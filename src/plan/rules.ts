@@ -60,6 +60,8 @@ export const weights = {
   misfit: 0.004,
   /** One opening of the door. */
   opening: 4,
+  /** One opening of the door while a receipt wants it kept shut. */
+  shut: 30,
   /** One m²·h of hot floor left empty. */
   idle: 3,
   /** One kg of wood. */

@@ -204,6 +204,8 @@ export interface Plan {
     readonly lateMinutes: number
     readonly misfit: number
     readonly openings: number
+    /** Openings while a receipt wants the door kept shut; absent where there are none. */
+    readonly disturbed?: number
     readonly idle: number
     readonly wood: number
     readonly total: number

@@ -244,6 +244,7 @@ export const planFileSchema = z
       lateMinutes: z.number(),
       misfit: z.number().describe('°C·min'),
       openings: z.number(),
+      disturbed: z.number().optional().describe('openings while a receipt wants the door kept shut'),
       idle: z.number().describe('m²·h'),
       wood: z.number().describe('kg'),
       total: z.number(),

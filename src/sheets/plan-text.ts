@@ -92,6 +92,7 @@ export function scoreLines(plan: Plan, style: Style): string[] {
     say(words, 'plan.late', {minutes: figure(score.lateMinutes, 0)}),
     say(words, 'plan.misfit', {value: figure(score.misfit, 0)}),
     say(words, 'plan.openings', {count: score.openings}),
+    ...(score.disturbed ? [say(words, 'plan.disturbed', {count: score.disturbed})] : []),
     say(words, 'plan.idle', {value: figure(score.idle, 1)}),
     say(words, 'plan.woodScore', {value: wood(score.wood, style)}),
     say(words, 'plan.total', {value: figure(score.total, score.total < 10 ? 2 : 0)}),

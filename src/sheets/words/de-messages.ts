@@ -39,6 +39,18 @@ export const deMessages: Book['sentences'] = [
   ],
   ['{dish} at the {zone} ends at {n} °C; not under {n2} °C', '{dish} {zone:text} endet bei {n} °C; nicht unter {n2} °C'],
   ['{dish} has {n} % of its heat when it is drawn', '{dish} hat {n} % seiner Hitze, wenn es ausgezogen wird'],
+  [
+    'the door is opened {n} min after {dish} goes in, and its receipt wants it shut for {n2} min',
+    'die Tür wird {n} min nach dem Einschießen von {dish} geöffnet, und das Rezept will sie {n2} min geschlossen',
+  ],
+  [
+    'open it for a moment only, or let what is drawn or set in then wait',
+    'nur einen Augenblick öffnen, oder warten lassen, was dann ein- oder ausgeschossen wird',
+  ],
+  [
+    '{n} openings while a receipt wants the door shut, {n2} said',
+    '{n} Öffnungen, während ein Rezept die Tür geschlossen haben will, {n2} angegeben',
+  ],
   ['{dish} is logged as drawn with {n} % of its heat', '{dish} steht im Ofenbuch als ausgezogen, mit {n} % seiner Hitze'],
   ['{dish} has its limits eased before the day has begun', '{dish} darf weniger haben, als es soll, ehe der Tag begonnen hat'],
   [

@@ -145,6 +145,7 @@ export const de: Words = {
   'plan.late': 'Nach der gewünschten Zeit: {minutes} min',
   'plan.misfit': 'Abstand von der besten Hitze: {value} °C·min',
   'plan.openings': 'Türöffnungen: {count}',
+  'plan.disturbed': 'Davon, während ein Rezept die Tür geschlossen haben will: {count}',
   'plan.idle': 'Heißer Herd ungenutzt: {value} m²·h',
   'plan.woodScore': 'Verbranntes Holz: {value}',
   'plan.suggestions': 'Um den heißen Herd zu füllen',

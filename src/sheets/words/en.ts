@@ -146,6 +146,7 @@ export const en = {
   'plan.late': 'Past the time wanted: {minutes} min',
   'plan.misfit': 'Away from the best heat: {value} °C·min',
   'plan.openings': 'Door openings: {count}',
+  'plan.disturbed': 'Of these while a receipt wants the door kept shut: {count}',
   'plan.idle': 'Hot floor left empty: {value} m²·h',
   'plan.woodScore': 'Wood burned: {value}',
   'plan.suggestions': 'To fill the floor while it is hot',

@@ -1,0 +1,64 @@
+import {describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import {check} from '../src/plan/check.js'
+import {type MadePlan, makePlan} from '../src/plan/make.js'
+import {disturbances} from '../src/plan/model.js'
+import {makeDishes} from '../src/scale/dishes.js'
+
+/** The demo's day, invented, with one receipt that wants the door kept shut: common practice, no source. */
+const read = readDayFolder('corpus-demo')
+const scaled = makeDishes({day: read.day, receipts: read.receipts, oven: read.oven})
+
+function keptShut(id: string, minutes: number): MadePlan {
+  const closed = {low: minutes, likely: minutes, high: minutes}
+  const dishes = scaled.dishes.map((d) => (d.id === id ? {...d, need: {...d.need, closed}} : d))
+  return makePlan({
+    oven: read.oven,
+    day: read.day,
+    receipts: read.receipts,
+    scaled: {...scaled, dishes},
+    options: {effort: 'quick'},
+  })
+}
+
+/** Openings within so many minutes after a dish is set in, by the plan's own loads. */
+function openedAfter({plan}: MadePlan, id: string, minutes: number): number[] {
+  const opened = new Set(plan.loads.flatMap((l) => [l.at, ...l.dishes.map((d) => d.draw.likely)]))
+  const from = plan.loads.flatMap((l) => (l.dishes.some((d) => d.dish === id) ? [l.at] : []))
+  return from.flatMap((at) => [...opened].filter((t) => t > at && t < at + minutes))
+}
+
+describe('a door that a receipt wants kept shut', () => {
+  const shut = 40
+
+  it('is opened for nothing else where that can be', () => {
+    const without = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, scaled, options: {effort: 'quick'}})
+    // One whose window another dish falls into, but for the last of them.
+    const {id} = scaled.dishes.find((d) => openedAfter(without, d.id, shut).length > 0)!
+    const made = keptShut(id, shut)
+    expect(made.plan.unplaced).toEqual([])
+    expect(openedAfter(made, id, shut)).toEqual([])
+    expect(made.plan.score.disturbed).toBeUndefined()
+    expect(check(made.problem, made.plan)).toEqual([])
+  })
+
+  it('is told of where it has to be opened, and counted', () => {
+    // All day long: something else has to go in or come out.
+    const made = keptShut('indian-pudding', 600)
+    const opened = openedAfter(made, 'indian-pudding', 600)
+    expect(made.plan.unplaced).toEqual([])
+    expect(opened.length).toBeGreaterThan(0)
+    expect(made.plan.score.disturbed).toBe(opened.length)
+    const told = made.plan.messages.filter((m) => m.rule === 'door-shut')
+    expect(told.length).toBe(opened.length)
+    expect(told[0]!.line).toBe(read.day.items.find((i) => i.file.endsWith('indian-pudding.md'))!.line)
+    expect(check(made.problem, made.plan)).toEqual([])
+    const {disturbed: _, ...score} = made.plan.score
+    expect(check(made.problem, {...made.plan, score}).map((v) => v.rule)).toEqual(['score'])
+  })
+
+  it('may be opened when the dish goes in and once its time is over', () => {
+    const dish = {at: 600, shut: 20}
+    expect(disturbances([dish], [600, 605, 620, 580]).map((d) => d.at)).toEqual([605])
+  })
+})
