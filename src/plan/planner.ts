@@ -47,6 +47,8 @@ export interface PlanOptions {
   readonly simulate?: (option: FiringOption, events: readonly OvenEvent[], exact: boolean) => Forecast
   /** Less searching, no bound: for trying remedies and suggestions. */
   readonly effort?: 'quick' | 'full'
+  /** The plan alone: neither reasons for what is left out, nor ways out. */
+  readonly bare?: boolean
   /** Dishes to fill idle floor with. */
   readonly spare?: readonly Dish[]
   /** Firings with one fire more than the day has, for a plan that cannot be done: tried as a remedy. */
@@ -117,6 +119,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
       if (again.unplaced.length === 0) settled = better(again, settleBest(problem, grid, parts, options, tick))
     }
   }
+  if (full && !problem.done && options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
+    settled = onShorterFire(problem, grid, settled, options, tick)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
   tick(0.95)
@@ -134,6 +138,40 @@ const FEW_SPLIT = 2
 /** Vessels that have no place in the day. */
 function vesselsOut(settled: Settled): number {
   return settled.unplaced.reduce((sum, {job}) => sum + job.count, 0)
+}
+
+/** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
+function minutesLate({model, found}: Settled): number {
+  return model.jobs.reduce((sum, job, u) => {
+    const o = found.chosen[u]!
+    return o < 0 ? sum : sum + lateness(job, model.clock0 + model.e[u]![o]! * rules.tick)
+  }, 0)
+}
+
+/**
+ * Where the day is late or something is left out, a shorter fire is ready sooner, and a short look may have passed it over: fires are tried
+ * one after the other, each shorter than the last, for as long as the day grows better, and the best is laid out in earnest.
+ */
+function onShorterFire(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  const {jobs} = settled.model
+  let best = settled
+  let found: FiringOption | null = null
+  const shorter = problem.firings
+    .filter((f) => !f.further && !settled.option.further && f.firing.burn < settled.option.firing.burn)
+    .sort((a, b) => b.firing.burn - a.firing.burn)
+  for (const option of shorter) {
+    const tried = settleBest({...problem, firings: [option]}, grid, jobs, {...options, effort: 'quick'}, tick)
+    if (vesselsOut(tried) > vesselsOut(best) || better(best, tried) === best) break
+    best = tried
+    found = option
+  }
+  return found ? better(best, settleBest({...problem, firings: [found]}, grid, jobs, options, tick)) : settled
 }
 
 function settleBest(
