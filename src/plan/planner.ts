@@ -2,9 +2,10 @@ import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed} from '../scale/types.js'
 import {balanceOf, suggest} from './balance.js'
+import {amiss} from './asked.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
-import {conflictOf, remediesOf, whyNot} from './conflict.js'
+import {conflictsOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {easedDay} from './ease.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
@@ -34,6 +35,7 @@ import {placeDay, placedOf, placeLoad, type Seat, type Standing, type ToPlace, v
 import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
+import {remediesOf, waysOf} from './remedies.js'
 import {Seating, standingAlready} from './seating.js'
 import {pastOf} from './seats.js'
 import {stepsOf} from './steps.js'
@@ -119,7 +121,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
       if (again.unplaced.length === 0) settled = better(again, settleBest(problem, grid, parts, options, tick))
     }
   }
-  if (full && !problem.done && options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
+  if (full && !options.bare && !problem.done && options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
     settled = onShorterFire(problem, grid, settled, options, tick)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
@@ -1315,9 +1317,14 @@ function write(
     ],
     messages,
   }
+  const behind = amiss(problem, plan).late
+  const lacking = behind.length > 0 || settled.unplaced.length > 0
+  const told = lacking && options.effort !== 'quick' && !options.bare && !problem.done && options.simulate
   const balanced: Plan = {
     ...plan,
     unplaced: [...loneOnes, ...unplacedOf(problem, settled, plan, options)],
+    ...(behind.length > 0 ? {late: behind} : {}),
+    ...(told ? {ways: waysOf(problem, plan, options, planDay)} : {}),
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? []),
   }
@@ -1350,9 +1357,7 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
     reason: stays
       ? `${dish.title} stays in past the serving time: it is ready for the next day`
       : `${dish.title} is drawn ${drawn - meant} min after it is wanted`,
-    suggest: stays
-      ? 'write beside its link when it is wanted, if it is for this meal'
-      : 'let the fire be lit earlier, ask for it later, or make less',
+    suggest: stays ? 'write beside its link when it is wanted, if it is for this meal' : 'ask for it later, or make less',
   }
 }
 
@@ -1405,34 +1410,33 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
     const before = parts.get(job.dish.id)
     parts.set(job.dish.id, {job, count: (before?.count ?? 0) + job.count, why: before?.why === 'floor' ? 'floor' : why})
   }
-  const full = options.effort !== 'quick'
   const missing = [...parts.values()]
-  const remedies = full && missing.length > 0 ? remediesOf(problem, plan, missing, options, planDay) : new Map()
-  return missing.map(({job, count}, i) => {
+  if (missing.length === 0) return []
+  const told = options.effort !== 'quick' && !options.bare
+  const found = told ? conflictsOf(problem, missing, settled, options, planDay) : null
+  const remedies = found ? remediesOf(problem, plan, missing, found, options, planDay) : new Map<string, Remedy[]>()
+  const from = problem.done ? problem.done.now - settled.model.lit : undefined
+  return missing.map(({job, count}) => {
     const {dish} = job
-    const conflict = full && i < 4 ? conflictOf(problem, dish, settled, planDay) : [dish.id]
-    const from = problem.done ? problem.done.now - settled.model.lit : undefined
     const alone = whyNot(dish, settled.model.program.curve, settled.option, from)
-    const others = conflict.slice(1)
-    const rule = others.length + 1 >= problem.dishes.length && others.length > 3 ? 'heat' : 'room'
+    const {dishes: conflict, others, why} = found?.get(dish.id) ?? {dishes: [dish.id], others: [], why: 'alone'}
     const words =
-      others.length === 0
+      why === 'alone'
         ? alone.words
-        : phrase(`${rule === 'heat' ? 'heat' : 'floor'} taken${count < dish.count ? ' of some' : ''}`, {
+        : phrase(`${({many: 'too many', room: 'floor taken', heat: 'heat shared', all: 'all taken'} as const)[why]}${count < dish.count ? ' of some' : ''}`, {
             dishes: {unit: 'dishes', dishes: [dish.id]},
             others: {unit: 'dishes', dishes: others},
             count,
             all: dish.count,
           })
-    const reason = speak(
-      words,
-      english((id) => problem.dishes.find((d) => d.id === id)?.title ?? id),
-    )
-    const tried: Remedy[] = remedies.get(dish.id) ?? []
+    const tried = remedies.get(dish.id) ?? []
     return {
       dish: dish.id,
-      rule: others.length === 0 ? alone.rule : rule,
-      reason,
+      rule: why === 'alone' ? alone.rule : ruleOf[why],
+      reason: speak(
+        words,
+        english((one) => problem.dishes.find((d) => d.id === one)?.title ?? one),
+      ),
       words,
       remedies: tried.map((r) => r.say),
       conflict,
@@ -1440,3 +1444,6 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
     }
   })
 }
+
+/** The rule that a conflict of dishes breaks. */
+const ruleOf = {many: 'full', room: 'room', heat: 'heat', all: 'full'} as const

@@ -161,19 +161,27 @@ export interface Remedy {
     | 'shorter fire'
     | 'second fire'
     | 'earlier fire'
+    | 'more hands'
     | 'smaller batch'
     | 'tomorrow'
     | 'wider heat'
     | 'one move'
     | 'two batches'
     | 'leave out'
-  /** True where planning the day with it gave a plan that passed the checker. */
+  /** True where planning the day with it gave a plan in which every dish has its place. */
   readonly works: boolean
-  /** Further wood, kg, and further minutes late against the plan without the dish. */
+  /** Further wood, kg, and further minutes late against this plan; less than 0 where it is less. */
   readonly wood: number
   readonly late: number
   readonly say: string
   readonly words: Phrase
+}
+
+/** A dish that is drawn after it is wanted, minutes after midnight. */
+export interface Late {
+  readonly dish: string
+  readonly wanted: number
+  readonly drawn: number
 }
 
 /** How the floor and its heat were used while the oven fell through a band. */
@@ -209,6 +217,10 @@ export interface Plan {
     /** The reason as data, so that it can be said in another language. */
     readonly words?: Phrase
   }>
+  /** Dishes that are drawn after they are wanted; absent where none is. */
+  readonly late?: readonly Late[]
+  /** Ways out that change the day and not one dish alone, where something is left out or late; empty where none of those tried helps. */
+  readonly ways?: readonly Remedy[]
   readonly score: {
     readonly lateMinutes: number
     readonly misfit: number

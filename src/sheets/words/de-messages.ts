@@ -53,10 +53,7 @@ export const deMessages: Book['sentences'] = [
     'write beside its link when it is wanted, if it is for this meal',
     'hinter seinen Verweis schreiben, wann es gebraucht wird, wenn es für diese Mahlzeit ist',
   ],
-  [
-    'let the fire be lit earlier, ask for it later, or make less',
-    'das Feuer früher anzünden lassen, es später verlangen oder weniger machen',
-  ],
+  ['ask for it later, or make less', 'es später verlangen oder weniger machen'],
   ['bake it on in another oven unless it is done', 'wenn es nicht gar ist, in einem anderen Ofen fertig backen'],
   ['{dish} is done and stays {n} min more', '{dish} ist fertig und bleibt {n} min länger'],
   ['{dish} is {n} °C further from its heat than is said', '{dish} ist {n} °C weiter von seiner Hitze, als gesagt wird'],

@@ -134,6 +134,7 @@ export const de: Words = {
   'plan.rule': 'Regel: {rule}',
   'rule.heat': 'übrige Hitze',
   'rule.room': 'Platz auf dem Herd',
+  'rule.full': 'Platz und Hitze zusammen',
   'rule.start heat': 'Hitze beim Einschießen',
   'rule.dose': 'genug Hitze zum Garwerden',
   'rule.night': 'keine Arbeit in der Nacht',

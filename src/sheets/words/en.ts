@@ -135,6 +135,7 @@ export const en = {
   'plan.rule': 'Rule: {rule}',
   'rule.heat': 'heat left',
   'rule.room': 'room on the floor',
+  'rule.full': 'room and heat together',
   'rule.start heat': 'heat to set in at',
   'rule.dose': 'heat enough to be done',
   'rule.night': 'no work in the night',
