@@ -1,4 +1,5 @@
 import type {Dish} from '../scale/types.js'
+import {withoutBatch} from './batches.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {blockedBy, type Job} from './model.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -117,13 +118,16 @@ export function conflictsOf(
     // What goes in at a like heat is the likelier in its way.
     const apart = (some: Batches): number => Math.abs(some[0]!.need.startBest - own[0]!.need.startBest)
     const others = [...groups]
-      .flatMap(([name, some]): Batches[] => (name === key ? [] : [some.flatMap((d) => partOf(d, d.count - (lost.get(d.id) ?? 0)))]))
+      .flatMap(([name, some]): Batches[] =>
+        name === key ? [] : [some.flatMap((d) => partOf(d, d.count - (lost.get(d.id) ?? 0)))],
+      )
       .filter((some) => some.length > 0)
       .sort((a, b) => apart(a) - apart(b))
     const put = (some: readonly Batches[], why: Conflict['why']): void => {
       const ids = some.flat().map((d) => d.id)
       for (const {id} of own)
-        if (lost.has(id)) found.set(id, {dishes: [id, ...own.flatMap((d) => (d.id === id ? [] : [d.id])), ...ids], others: ids, why})
+        if (lost.has(id))
+          found.set(id, {dishes: [id, ...own.flatMap((d) => (d.id === id ? [] : [d.id])), ...ids], others: ids, why})
     }
     const told = [...found.values()].find(({dishes, why}) => why !== 'all' && dishes.includes(own[0]!.id))
     if (told) {
@@ -167,7 +171,7 @@ type Batches = readonly Dish[]
 
 /** What batches of one dish have in common. */
 function batchesOf({file, title}: Dish): string {
-  return `${file} ${title.replace(/ \(\d+\/\d+\)$/, '')}`
+  return `${file} ${withoutBatch(title)}`
 }
 
 /** So many vessels of a dish. */

@@ -6,7 +6,7 @@ import {Temporal} from 'temporal-polyfill'
 import {unified} from 'unified'
 import {visit} from 'unist-util-visit'
 import * as z from 'zod'
-import {parseClock, parseMass} from '../measure/quantity.js'
+import {parseClock, parseMass, writeClock} from '../measure/quantity.js'
 import {quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
@@ -86,6 +86,7 @@ export function readDay(source: string, file: string): {day: Day | null; message
   let spare = false
   const items: DayItem[] = []
   const spares: DayItem[] = []
+  const wants: {at: number; title: string; by: number}[] = []
   for (const node of tree.children) {
     if (node.type === 'heading') {
       const text = textOf(node).trim()
@@ -134,8 +135,10 @@ export function readDay(source: string, file: string): {day: Day | null; message
       let wantedBy: number | null = null
       if (wanted) {
         const clock = parseClock(wanted[1]!.trimEnd().replace(/[.;]$/, '').trimEnd())
-        if (clock.ok) wantedBy = clock.value
-        else say(at, 'day-wanted', clock.reason, clock.suggest)
+        if (clock.ok) {
+          wantedBy = clock.value
+          wants.push({at, title: textOf(link).trim(), by: clock.value})
+        } else say(at, 'day-wanted', clock.reason, clock.suggest)
       }
       const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
       into.push({file: target.split('#', 1)[0]!, title: textOf(link).trim(), amount: amount || null, wantedBy, ...place(at)})
@@ -155,6 +158,17 @@ export function readDay(source: string, file: string): {day: Day | null; message
     )
     return {day: null, messages}
   }
+  for (const {at, title: what, by} of wants)
+    if (by <= fireFrom)
+      say(
+        at,
+        'day-wanted',
+        `“${what}” is wanted by ${writeClock(by)}, before the first fire at ${writeClock(fireFrom)}`,
+        by >= 0
+          ? `write a later time, “wanted by ${writeClock(by + 1440)}” if it is for the next day, or an earlier “fire from”`
+          : 'write a later time: what is wanted then has to be baked the day before',
+      )
+  if (messages.some((m) => m.severity === 'error')) return {day: null, messages}
   return {
     day: {
       title: title || 'Bake day',

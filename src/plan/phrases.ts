@@ -1,3 +1,4 @@
+import {withoutBatch} from './batches.js'
 import type {Phrase, PhraseValue} from './types.js'
 
 /**
@@ -138,7 +139,10 @@ export function speak(p: Phrase, speaker: Speaker): string {
 function sayValue(value: PhraseValue, speaker: Speaker): string {
   if (typeof value === 'string') return value
   if (typeof value === 'number') return String(value)
-  if (value.unit === 'dishes') return speaker.and(value.dishes.map(speaker.title))
+  if (value.unit === 'dishes') {
+    const titles = value.dishes.map(speaker.title)
+    return speaker.and(value.whole ? [...new Set(titles.map(withoutBatch))] : titles)
+  }
   if (value.unit === 'phrases') return value.phrases.map((p) => speak(p, speaker)).join('; ')
   if (value.unit === 'word') return speaker.word(value.word)
   if (value.unit === 'clock') return speaker.clock(value.value)

@@ -1,8 +1,8 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed} from '../scale/types.js'
-import {balanceOf, suggest} from './balance.js'
 import {amiss} from './asked.js'
+import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
 import {conflictsOf, whyNot} from './conflict.js'
@@ -32,10 +32,10 @@ import {
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {placeDay, placedOf, placeLoad, type Seat, type Standing, type ToPlace, vesselsOf} from './places.js'
+import {remediesOf, waysOf} from './remedies.js'
 import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
-import {remediesOf, waysOf} from './remedies.js'
 import {Seating, standingAlready} from './seating.js'
 import {pastOf} from './seats.js'
 import {stepsOf} from './steps.js'
@@ -1423,12 +1423,15 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
     const words =
       why === 'alone'
         ? alone.words
-        : phrase(`${({many: 'too many', room: 'floor taken', heat: 'heat shared', all: 'all taken'} as const)[why]}${count < dish.count ? ' of some' : ''}`, {
-            dishes: {unit: 'dishes', dishes: [dish.id]},
-            others: {unit: 'dishes', dishes: others},
-            count,
-            all: dish.count,
-          })
+        : phrase(
+            `${({many: 'too many', room: 'floor taken', heat: 'heat shared', all: 'all taken'} as const)[why]}${count < dish.count ? ' of some' : ''}`,
+            {
+              dishes: {unit: 'dishes', dishes: [dish.id]},
+              others: {unit: 'dishes', dishes: others, whole: true},
+              count,
+              all: dish.count,
+            },
+          )
     const tried = remedies.get(dish.id) ?? []
     return {
       dish: dish.id,

@@ -58,7 +58,8 @@ const WORTH = 0.5
 const helps = (tried: Lack, now: Lack): boolean => lessThan(tried, now) && tried.late <= now.late + LATER
 
 /** True where a trial that does without something asked for leaves no more out than the day does, and far less of it comes late. */
-const spares = (tried: Lack, now: Lack): boolean => tried.out <= now.out && tried.late <= (1 - WORTH) * now.late && tried.late < now.late
+const spares = (tried: Lack, now: Lack): boolean =>
+  tried.out <= now.out && tried.late <= (1 - WORTH) * now.late && tried.late < now.late
 
 /** Tries changed days on the simulated oven and says what comes of them. */
 class Trials {
@@ -101,7 +102,7 @@ class Trials {
         phrase(count < now.out ? 'outcome fewer' : 'outcome still', {
           count,
           before: now.out,
-          dishes: {unit: 'dishes', dishes: [...out.keys()]},
+          dishes: {unit: 'dishes', dishes: [...out.keys()], whole: true},
         }),
       )
     else if (now.out > 0 || now.late === 0) phrases.push(phrase('outcome all'))
@@ -114,7 +115,8 @@ class Trials {
       )
     const more = tried.score.wood - this.#plan.score.wood
     const kilograms = {unit: 'kilograms', value: Math.abs(more)} as const
-    if (Math.abs(more) >= LITTLE_WOOD) phrases.push(phrase(more > 0 ? 'outcome more wood' : 'outcome less wood', {wood: kilograms}))
+    if (Math.abs(more) >= LITTLE_WOOD)
+      phrases.push(phrase(more > 0 ? 'outcome more wood' : 'outcome less wood', {wood: kilograms}))
     else if (wood) phrases.push(phrase('outcome same wood'))
     return {unit: 'phrases', phrases}
   }
@@ -141,8 +143,7 @@ const LITTLE_WOOD = 0.5
 /**
  * Ways out of a day that cannot be done as it was asked for, which change the whole day: lighting earlier, more hands, a second fire; and
  * where something comes late, less of it, or leaving out what is in its way. Each is tried by planning the day with it, shortly, on fires
- * about as long as the plan's, and offered only where less is left out than in the plan (and than in the day planned as shortly without
- * it), or as much and less of it late.
+ * about as long as the plan's, and offered only where less is left out than in the plan, or as much and less of it late.
  *
  * @param plan The plan, with its loads.
  * @returns The ways that help, in the order in which they are tried.
@@ -151,18 +152,22 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   const trials = new Trials(problem, plan, options, replan)
   const {day} = problem
   const near = firesNear(problem, plan)
-  // What comes of planning shortly is no merit of what was changed.
-  const same = trials.plan({firings: near})
-  const bar = lessThan(same.lack, trials.now) ? same.lack : trials.now
   const ways: Remedy[] = []
   const enough = (): boolean => ways.filter((w) => w.works && w.late === -trials.now.late).length >= ENOUGH
   const late = [...amiss(problem, plan).late].sort((a, b) => b.drawn - b.wanted - (a.drawn - a.wanted))
   const worst = late[0] ? late[0].drawn - late[0].wanted : 0
 
   if (plan.lit <= day.fireFrom + EARLIER.step) {
-    const earlier = (minutes: number) => ({minutes, ...trials.plan({firings: near, day: {...day, fireFrom: day.fireFrom - minutes}})})
+    const earlier = (minutes: number) => ({
+      minutes,
+      ...trials.plan({firings: near, day: {...day, fireFrom: day.fireFrom - minutes}}),
+    })
     const step = (minutes: number): number =>
-      Math.min(EARLIER.most, EARLIER.step * Math.floor(day.fireFrom / EARLIER.step), EARLIER.step * Math.ceil(minutes / EARLIER.step))
+      Math.min(
+        EARLIER.most,
+        EARLIER.step * Math.floor(day.fireFrom / EARLIER.step),
+        EARLIER.step * Math.ceil(minutes / EARLIER.step),
+      )
     const first = step(worst > 0 ? worst : 2 * EARLIER.step)
     if (first > 0) {
       let best = earlier(first)
@@ -172,7 +177,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
         const other = earlier(next)
         if (good ? !lessThan(best.lack, other.lack) : lessThan(other.lack, best.lack)) best = other
       }
-      if (helps(best.lack, bar) && best.plan.lit < day.fireFrom)
+      if (helps(best.lack, trials.now) && best.plan.lit < day.fireFrom)
         ways.push(
           trials.remedy(
             'earlier fire',
@@ -188,7 +193,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   }
   if (day.hands < MOST_HANDS && handsFull(problem, plan)) {
     const tried = trials.plan({firings: near, day: {...day, hands: day.hands + 1}})
-    if (helps(tried.lack, bar))
+    if (helps(tried.lack, trials.now))
       ways.push(
         trials.remedy(
           'more hands',
@@ -201,7 +206,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   if (second.length > 0) {
     const tried = trials.plan({firings: second})
     const fire = tried.plan.fires?.[1]
-    if (fire && helps(tried.lack, bar))
+    if (fire && helps(tried.lack, trials.now))
       ways.push(
         trials.remedy(
           'second fire',
@@ -221,7 +226,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
     const count = Math.ceil(slow.count / 2)
     const tried = trials.plan({firings: near, dishes: problem.dishes.map((d) => (d === slow ? {...d, count} : d))})
     // Vessels not asked for again are as good as left out, so nothing else may be.
-    if (spares(tried.lack, bar))
+    if (spares(tried.lack, trials.now))
       ways.push(
         trials.remedy(
           'smaller batch',
@@ -238,7 +243,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   for (const other of slow && whole ? inTheWay(problem, plan, slow.id).slice(0, IN_THE_WAY) : []) {
     if (enough()) break
     const tried = trials.plan({firings: near, dishes: problem.dishes.filter((d) => d.id !== other)})
-    if (!spares(tried.lack, bar)) continue
+    if (!spares(tried.lack, trials.now)) continue
     ways.push(
       trials.remedy(
         'leave out',

@@ -77,7 +77,8 @@ export type PhraseValue =
   | string
   | number
   | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
-  | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
+  /** With `whole`, all batches of each are meant, or as many as matter: they are named once. */
+  | {readonly unit: 'dishes'; readonly dishes: readonly string[]; readonly whole?: boolean}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
   /** Phrases within a phrase, joined by semicolons. */

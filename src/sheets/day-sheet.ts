@@ -6,7 +6,17 @@ import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
 import {reasonOf, remedyLines, signIn, stepWords, wayLines} from './phrases.js'
-import {changeLine, countOf, drawBetween, lateLines, type PlanView, planHead, reasonAlone, shortCautions, zoneWord} from './plan-text.js'
+import {
+  changeLine,
+  countOf,
+  drawBetween,
+  lateLines,
+  type PlanView,
+  planHead,
+  reasonAlone,
+  shortCautions,
+  zoneWord,
+} from './plan-text.js'
 import {messageWords} from './said.js'
 import type {Style} from './style.js'
 import {messageLine} from './translation-text.js'
@@ -303,10 +313,7 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
       }),
       ...(plan.unplaced.length > 0 ? [h('p', words['plan.stands'])] : []),
       ...(late.length > 0
-        ? [
-            h('h2', words['plan.lateDishes']),
-            ...late.map((one) => h('p', [h('strong', `${one.title}: `), stop(one.say)])),
-          ]
+        ? [h('h2', words['plan.lateDishes']), ...late.map((one) => h('p', [h('strong', `${one.title}: `), stop(one.say)]))]
         : []),
       ...(plan.ways
         ? [

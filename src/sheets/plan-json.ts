@@ -44,7 +44,7 @@ const phrase: z.ZodType<PhraseFile> = z
             unit: z.enum(['clock', 'minutes', 'celsius', 'difference', 'kilograms', 'metres', 'count']),
             value: z.number(),
           }),
-          z.object({unit: z.literal('dishes'), dishes: z.array(z.string())}),
+          z.object({unit: z.literal('dishes'), dishes: z.array(z.string()), whole: z.boolean().optional()}),
           z.object({unit: z.literal('word'), word: z.string()}),
           z.object({unit: z.literal('phrases'), phrases: z.array(phrase)}),
         ]),
@@ -222,11 +222,10 @@ export const planFileSchema = z
         conflict: z
           .array(z.string())
           .optional()
-          .describe('ids of the smallest set found of dishes that cannot be baked together; one id where the dish alone cannot be'),
-        tried: z
-          .array(remedy)
-          .optional()
-          .describe('ways out, each tried by planning the day with it'),
+          .describe(
+            'ids of the smallest set found of dishes that cannot be baked together; one id where the dish alone cannot be',
+          ),
+        tried: z.array(remedy).optional().describe('ways out, each tried by planning the day with it'),
       }),
     ),
     late: z
@@ -236,7 +235,9 @@ export const planFileSchema = z
     ways: z
       .array(remedy)
       .optional()
-      .describe('Ways out that change the day, where something is left out or late, each tried by planning it; empty where none helps'),
+      .describe(
+        'Ways out that change the day, where something is left out or late, each tried by planning it; empty where none helps',
+      ),
     score: z.object({
       lateMinutes: z.number(),
       misfit: z.number().describe('°C·min'),

@@ -1,5 +1,6 @@
 import type {OvenSpec, Reading} from '../oven/types.js'
 import {amiss} from '../plan/asked.js'
+import {withoutBatch} from '../plan/batches.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
@@ -77,7 +78,8 @@ export function planHead(
 /** In how far the plan is what the day asked for; batches of one dish count once. */
 function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
   const {words} = style
-  const dishes = (ids: readonly string[]): number => new Set(ids.map((id) => dishTitle(problem, id).replace(BATCH, ''))).size
+  const whole = (id: string): string => withoutBatch(dishTitle(problem, id))
+  const dishes = (ids: readonly string[]): number => new Set(ids.map(whole)).size
   const {late, underdone, afterMeal} = amiss(problem, plan)
   const minutes = duration(Math.max(0, ...late.map(({wanted, drawn}) => drawn - wanted)))
   const clause = (what: 'late' | 'underdone' | 'afterMeal', ids: readonly string[]): string[] => {
@@ -97,14 +99,11 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
   if (plan.possible) return [but === undefined ? words['plan.possible'] : say(words, 'plan.possibleBut', {but})]
   const out = plan.unplaced.map(({dish}) => dish)
   const count = dishes(out)
-  const titles = new Set(out.map((id) => dishTitle(problem, id).replace(BATCH, '')))
-  const inPart = plan.loads.some((load) => load.dishes.some(({dish}) => titles.has(dishTitle(problem, dish).replace(BATCH, ''))))
+  const titles = new Set(out.map(whole))
+  const inPart = plan.loads.some((load) => load.dishes.some(({dish}) => titles.has(whole(dish))))
   const key = !inPart ? 'plan.impossible' : count === 1 ? 'plan.impossiblePart' : 'plan.impossibleParts'
   return [say(words, key, {count}), ...(but === undefined ? [] : [say(words, 'plan.restBut', {but})])]
 }
-
-/** The batch at the end of a dish's title. */
-const BATCH = / \(\d+\/\d+\)$/
 
 /** The dishes that are drawn late, each with its times. */
 export function lateLines(plan: Plan, problem: PlanProblem, style: Style): {readonly title: string; readonly say: string}[] {
@@ -259,7 +258,7 @@ function sizes(problem: PlanProblem, style: Style): string[] {
   const named = new Map<string, string[]>()
   for (const dish of problem.dishes)
     for (const line of sizedLines(dish, style)) {
-      const name = dishTitle(problem, dish.id).replace(/ \(\d+\/\d+\)$/, '')
+      const name = withoutBatch(dishTitle(problem, dish.id))
       const names = named.get(line) ?? []
       if (!names.includes(name)) names.push(name)
       named.set(line, names)
