@@ -1228,7 +1228,7 @@ function write(
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
       const waited = afterTime(own, drawn, problem.day)
-      if (waited) messages.push(waited)
+      if (waited && !messages.some((m) => m.reason === waited.reason)) messages.push(waited)
       if (job.since === null) doors.add(at)
       doors.add(drawn)
       const from = at - model.lit

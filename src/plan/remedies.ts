@@ -49,13 +49,13 @@ function lackOf(problem: PlanProblem, plan: Plan): Lack {
 
 const lessThan = (a: Lack, b: Lack): boolean => a.out < b.out || (a.out === b.out && a.late < b.late)
 
-/** Minutes later in all that a dish more with its place may cost. */
-const LATER = 180
+/** Minutes later in all that a vessel more with its place may cost. */
+const LATER = 120
 /** Share of the minutes late that has to go for leaving something out, or making less, to be worth it. */
 const WORTH = 0.5
 
 /** True where a trial lacks less than the day does, and does not make far more of it late. */
-const helps = (tried: Lack, now: Lack): boolean => lessThan(tried, now) && tried.late <= now.late + LATER
+const helps = (tried: Lack, now: Lack): boolean => lessThan(tried, now) && tried.late <= now.late + LATER * (now.out - tried.out)
 
 /** True where a trial that does without something asked for leaves no more out than the day does, and far less of it comes late. */
 const spares = (tried: Lack, now: Lack): boolean =>
