@@ -6,7 +6,7 @@ import {check} from '../src/plan/check.js'
 import {makePlan, simulator} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {waysOf} from '../src/plan/remedies.js'
-import type {Plan, PlanProblem} from '../src/plan/types.js'
+import type {Phrase, Plan, PlanProblem} from '../src/plan/types.js'
 import {planHead, planText} from '../src/sheets/plan-text.js'
 import {plainStyle, type Style} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -187,7 +187,7 @@ describe('a day with more than the oven bakes', () => {
     for (const {dish: id, tried} of plan.unplaced)
       for (const remedy of tried!) {
         expect(['leave out', 'smaller batch'].includes(remedy.kind) && remedy.say.includes(id)).toBe(false)
-        const [left] = (remedy.words.values['outcome'] as {phrases: {id: string; values: Record<string, number>}[]}).phrases
+        const [left] = (remedy.words.values['outcome'] as {phrases: readonly Phrase[]}).phrases
         if (left!.id !== 'outcome all') expect(left!.values['count'], remedy.say).toBeLessThan(lost)
       }
     const text = planText({plan, problem: p, oven: {name: 'Oven'} as never}).replace(/\s+/g, ' ')
