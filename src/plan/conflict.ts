@@ -82,16 +82,16 @@ export interface Conflict {
   readonly why: 'alone' | 'many' | 'room' | 'heat' | 'all'
 }
 
-/** Dishes for which days are planned to find what they do not go with, days planned shortly for each, and in earnest. */
-const EXPLAINED = {dishes: 2, quick: 9, full: 2} as const
+/** Dishes for which days are planned to find what they do not go with, and days planned shortly for each. */
+const EXPLAINED = {dishes: 2, quick: 9} as const
 
 /**
  * The smallest sets of dishes that do not go together, one for each dish left out: it (whole, with its other batches) and the fewest of
  * the others, as much of them as is baked, of which none can be taken away. The others alone do go together, since the plan has them.
  *
  * Found by QuickXplain (Junker, AAAI 2004, 167–172) on the simulated oven, in so many days planned shortly; and because a day planned
- * shortly may miss a place, what is found is planned in earnest, and made larger where that has room for all of it. Without an oven to
- * simulate, and once a fire burns, it is judged on the plan's own curve, which takes milliseconds.
+ * shortly may miss a place, what is found is planned in earnest: where that has room for all of it, all that goes in before the oven is too cool for it is named. Without an
+ * oven to simulate, and once a fire burns, it is judged on the plan's own curve, which takes milliseconds.
  */
 export function conflictsOf(
   problem: PlanProblem,
@@ -112,16 +112,31 @@ export function conflictsOf(
   const given = !simulate || problem.done
   const simulated = given ? {} : {simulate}
   const onOne = given ? {firings: [settled.option]} : {}
+  const {model, found: kept} = settled
+  const setIn = new Map<string, number>()
+  model.jobs.forEach((job, u) => {
+    const o = kept.chosen[u]!
+    if (o < 0) return
+    const at = job.since === null ? model.s[u]![o]! * rules.tick + model.program.phase : job.since - model.lit
+    setIn.set(job.dish.id, Math.min(at, setIn.get(job.dish.id) ?? at))
+  })
+  const {curve} = model.program
+  const hotUntil = (own: Batches): number => {
+    const {startLow, minutes} = own[0]!.need
+    let last = curve.end
+    while (last > curve.ready && celsiusAt(curve, 3, last) < startLow) last -= rules.tick
+    return last + minutes.likely
+  }
   let explained = 0
   for (const key of new Set(missing.map(({job}) => batchesOf(job.dish)))) {
     const own = groups.get(key)!
-    // What goes in at a like heat is the likelier in its way.
+    // What goes in when the oven has become too cool for it takes nothing from it; what goes in at a like heat is the likelier in its way.
     const apart = (some: Batches): number => Math.abs(some[0]!.need.startBest - own[0]!.need.startBest)
     const others = [...groups]
       .flatMap(([name, some]): Batches[] =>
         name === key ? [] : [some.flatMap((d) => partOf(d, d.count - (lost.get(d.id) ?? 0)))],
       )
-      .filter((some) => some.length > 0)
+      .filter((some) => some.some((d) => (setIn.get(d.id) ?? Number.POSITIVE_INFINITY) < hotUntil(own)))
       .sort((a, b) => apart(a) - apart(b))
     const put = (some: readonly Batches[], why: Conflict['why']): void => {
       const ids = some.flat().map((d) => d.id)
@@ -149,12 +164,8 @@ export function conflictsOf(
       const fails = (some: readonly Batches[]): boolean =>
         left-- > 0 && !replan({...problem, dishes: some.flat()}, {...bare, ...simulated, effort: 'quick'}).possible
       smallest = fails([own]) ? [] : quickXplain([own], [], others, fails)
-      const goes = (): boolean => replan({...problem, dishes: [own, ...smallest].flat()}, {...bare, ...simulated}).possible
-      for (let full = 0; smallest.length < others.length && goes(); full++) {
-        const more = others.filter((some) => !smallest.includes(some))
-        smallest = full + 1 < EXPLAINED.full ? [...smallest, ...more.slice(0, more.length >> 1)] : others
-      }
-      proved = smallest.length < others.length
+      proved = !replan({...problem, dishes: [own, ...smallest].flat()}, {...bare, ...simulated}).possible
+      if (!proved) smallest = others
     } else proved = false
     // It is the heat that is wanting, and not the room, where all would go into the oven as it is without them.
     const heat = proved && smallest.length > 0 && !given && empty && !oneFire(empty, [own, ...smallest])

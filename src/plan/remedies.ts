@@ -22,6 +22,8 @@ interface Lack {
 
 /** Minutes by which a fire may be lit earlier, in steps of half an hour, and within which it is lit as early as it may be. */
 const EARLIER = {step: 30, most: 240} as const
+/** Minutes late, at the worst, from which on a second fire is tried. */
+const FIRE_AGAIN = 60
 /** Ways out that make the day as it was asked for, after which no more are looked for. */
 const ENOUGH = 2
 /** Dishes in the way of a late one that are left out for a trial. */
@@ -154,6 +156,8 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   const near = firesNear(problem, plan)
   const ways: Remedy[] = []
   const enough = (): boolean => ways.filter((w) => w.works && w.late === -trials.now.late).length >= ENOUGH
+  // Where something has no place already, no more is left out for the rest to be in time.
+  const whole = trials.now.out === 0
   const late = [...amiss(problem, plan).late].sort((a, b) => b.drawn - b.wanted - (a.drawn - a.wanted))
   const worst = late[0] ? late[0].drawn - late[0].wanted : 0
 
@@ -202,7 +206,8 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
         ),
       )
   }
-  const second = day.firings > 1 || enough() ? [] : (options.secondFires?.(plan) ?? [])
+  // What comes a little late is no reason to fire again.
+  const second = day.firings > 1 || enough() || (whole && worst < FIRE_AGAIN) ? [] : (options.secondFires?.(plan) ?? [])
   if (second.length > 0) {
     const tried = trials.plan({firings: second})
     const fire = tried.plan.fires?.[1]
@@ -219,8 +224,6 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
         ),
       )
   }
-  // Where something has no place already, no more is left out for the rest to be in time.
-  const whole = trials.now.out === 0
   const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
   if (slow && whole && slow.count > 1 && !enough()) {
     const count = Math.ceil(slow.count / 2)
@@ -265,11 +268,11 @@ function handsFull({day, dishes}: PlanProblem, plan: Plan): boolean {
   return Math.max(...work.values()) >= BUSY * rules.tick * day.hands
 }
 
-/** The fires of one firing that burn about as long as the plan's: it, and the next shorter and longer. */
+/** The plan's fire and the next shorter one; and where something is left out the next longer, since lit sooner it has the time to burn. */
 function firesNear(problem: PlanProblem, plan: Plan): FiringOption[] {
   const alike = problem.firings.filter((f) => (f.further?.length ?? 0) === (plan.fires?.length ?? 1) - 1)
   const mine = alike.findIndex((f) => f.firing.burn === plan.firing.burn)
-  return mine < 0 ? [...problem.firings] : alike.slice(Math.max(0, mine - 1), mine + 2)
+  return mine < 0 ? [...problem.firings] : alike.slice(Math.max(0, mine - 1), mine + (plan.possible ? 1 : 2))
 }
 
 /** Dishes that stand in the oven while another waits for it, those that take most of its time and floor first. */
