@@ -10,7 +10,7 @@ import type {Phrase, Plan, PlanProblem} from '../src/plan/types.js'
 import {planHead, planText} from '../src/sheets/plan-text.js'
 import {plainStyle, type Style} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
-import {type Files, inFolder, smallDay} from './page-day.js'
+import {demoDay, type Files, inFolder, smallDay} from './page-day.js'
 import {day, dish, problem} from './plan-fixtures.js'
 
 const german = styleOf({language: 'de'})
@@ -155,6 +155,37 @@ describe('ways out of a late day', () => {
     expect(said(6.2)).toBe('A second fire of 60 min at 11:40: nothing comes late; 6.2 kg more wood.')
     expect(said(0)).toBe('A second fire of 60 min at 11:40: nothing comes late; no more wood.')
   })
+})
+
+describe('a day that is late on a long fire', () => {
+  it('is not late where a shorter fire, which is ready sooner, would bake it in time', async () => {
+    const files = new Map(demoDay())
+    // The demo's oven with a wider floor and none of its readings, and another day.
+    const oven = files.get('oven.md')!.replace('round 58 in', 'round 65 in')
+    files.set('oven.md', oven.replace(/\n\| date [\s\S]*/, '\n'))
+    const asked = [
+      '[Cup cake](receipts/cup-cake.md) — for 40',
+      '[Focaccia](receipts/focaccia.md) — for 40',
+      '[Rusks](receipts/rusks.md) — for 10',
+      '[Quiche](receipts/onion-quiche.md) — 1 quiches',
+      '[Mutton pies](receipts/mutton-pies.md) — 3 pies, wanted by 6 pm',
+      '[Household bread](receipts/household-bread.md) — 4 loaves, wanted by 1 pm',
+      '[Light cake](receipts/light-cake.md) — 5 cakes',
+      '[Scones](receipts/cheese-scones.md) — for 40',
+      '[Custards](receipts/custards.md) — for 40',
+      '[Rice pudding](receipts/rice-pudding.md) — for 20',
+      '[Beans](receipts/baked-beans.md) — 1 crocks, wanted by 6 pm',
+    ]
+    const [, front] = files.get('day.md')!.split('---\n')
+    files.set('day.md', `---\n${front}---\n\n# A day\n\n${asked.map((one) => `- ${one}\n`).join('')}`)
+    const {plan, problem: p, simulate} = await planned(files)
+    expect(p.dishes.length).toBeGreaterThan(asked.length)
+    for (const option of p.firings.filter((f) => f.firing.burn < plan.firing.burn).slice(-2)) {
+      const short = planDay({...p, firings: [option]}, {simulate, effort: 'quick'})
+      if (out(p, short) <= out(p, plan))
+        expect(short.score.total, `${option.firing.burn} min`).toBeGreaterThan(plan.score.total - 1)
+    }
+  }, 120_000)
 })
 
 describe('a day with more than the oven bakes', () => {
