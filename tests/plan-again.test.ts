@@ -128,7 +128,9 @@ describe('a day planned again', () => {
     const [out] = plan.unplaced
     const move = out!.tried!.find((r) => r.kind === 'one move')!
     expect(move).toMatchObject({works: true, words: {values: {dishes: {dishes: [out!.dish]}}}})
-    expect(move.say).toMatch(/^Shift Indian pudding aside for a moment at \d\d:\d\d(?: and \d\d:\d\d)?, to reach .+: everything fits/)
+    expect(move.say).toMatch(
+      /^Shift Indian pudding aside for a moment at \d\d:\d\d(?: and \d\d:\d\d)?, to reach .+: everything fits/,
+    )
     // The checker minds what stands in the way, unless it is to be shifted.
     const title = (dish: string): string => problem.dishes.find((d) => d.id === dish)!.title
     const inWay = (day: typeof problem, dish: string): number => {

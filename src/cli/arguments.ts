@@ -218,7 +218,7 @@ export function generalHelp(): string {
     '',
     '  hearthfall COMMAND --help says more. --version says which version this is.',
     '',
-    'Exit code: 0 all is well; 1 the day cannot be baked as asked; 2 something must be put right first.',
+    'Exit code: 0 all is well; 1 the day cannot be baked as asked (something has no place, comes late or comes out underdone); 2 something must be put right first.',
     'Fire burns, coals give off carbon monoxide: local codes and licensed practice decide, not this tool.',
     '',
   ].join('\n')

@@ -1,5 +1,6 @@
 import {basename, dirname, join} from 'node:path'
 import {parseClock} from '../measure/quantity.js'
+import {asAsked} from '../plan/asked.js'
 import {believe} from '../plan/believe.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
@@ -28,7 +29,7 @@ export async function runPlan(given: Given): Promise<Outcome> {
   const made = planOf(read, given)
   const style = styleGiven(given)
   const view = {plan: made.plan, problem: made.problem, oven: read.oven, readings: read.log?.readings ?? [], believed: made.said}
-  const code = made.plan.possible ? 0 : 1
+  const code = asAsked(made.problem, made.plan) ? 0 : 1
   const err = warnings(read, given, made)
   const format = given.text('format')
   const out = given.text('out')

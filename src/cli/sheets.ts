@@ -1,5 +1,6 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
+import {asAsked} from '../plan/asked.js'
 import {sheets} from '../sheets/sheets.js'
 import type {Given} from './arguments.js'
 import {readDayFolder} from './day-folder.js'
@@ -44,6 +45,6 @@ export function runSheets(given: Given): Outcome {
   return {
     out: `${files.size} files written to ${out}. Begin with ${out}/index.html.\n`,
     err: warnings(read, given, made),
-    code: made.plan.possible ? 0 : 1,
+    code: asAsked(made.problem, made.plan) ? 0 : 1,
   }
 }

@@ -275,3 +275,10 @@ export function parseClock(text: string): Parsed<number> {
   }
   return {ok: true, value: days * 1440 + hour * 60 + minute}
 }
+
+/** A time of day as `parseClock` reads it: `14:30`, `tomorrow 8:00`; minutes after midnight, from yesterday's to tomorrow's. */
+export function writeClock(minutes: number): string {
+  const day = Math.floor(minutes / 1440)
+  const text = `${Math.floor((minutes - 1440 * day) / 60)}:${String(minutes - 60 * Math.floor(minutes / 60)).padStart(2, '0')}`
+  return day === 0 ? text : `${day > 0 ? 'tomorrow' : 'yesterday'} ${text}`
+}

@@ -3,8 +3,8 @@ import {sources} from '../lexicon/sources.js'
 import type {PlanProblem} from '../plan/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
-import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords} from '../sheets/phrases.js'
-import {believedLine, planHead, reasonAlone, scoreLines} from '../sheets/plan-text.js'
+import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, wayLines} from '../sheets/phrases.js'
+import {believedLine, lateLines, planHead, reasonAlone, scoreLines} from '../sheets/plan-text.js'
 import {inWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
@@ -52,6 +52,13 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       reason: reasonAlone(one.dish, reasonOf(one, problem, style), problem),
       remedies: remedyLines(one, problem, style),
     })),
+    late: lateLines(plan, problem, style).map(({title, say}) => ({dish: title, times: say})),
+    ways: plan.ways
+      ? {
+          lead: style.words[plan.ways.length > 0 ? 'plan.ways' : 'plan.noWays'],
+          lines: wayLines(plan, problem, style),
+        }
+      : null,
     suggestions: (plan.suggestions ?? []).map((one) => suggestionWords(one, problem, style)),
     changes: (plan.changes ?? []).map((one) => {
       const {what, why} = changeWords(one, problem, style)

@@ -160,6 +160,28 @@ function Made({
           ))}
         </section>
       ) : null}
+      {view.late.length > 0 ? (
+        <section class="care">
+          <h3>{w.late}</h3>
+          <ul>
+            {view.late.map((one) => (
+              <li key={one.dish}>
+                <strong>{one.dish}</strong>: {one.times}
+              </li>
+            ))}
+          </ul>
+        </section>
+      ) : null}
+      {view.ways === null ? null : (
+        <section class="care">
+          <p>{view.ways.lead}</p>
+          <ul>
+            {view.ways.lines.map((way) => (
+              <li key={way}>{way}</li>
+            ))}
+          </ul>
+        </section>
+      )}
       <Changes view={view} />
       {view.today.length > 0 ? (
         <section>

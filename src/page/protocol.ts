@@ -105,6 +105,10 @@ export interface PlanView {
   readonly steps: readonly StepView[]
   readonly score: readonly string[]
   readonly unplaced: ReadonlyArray<{readonly dish: string; readonly reason: string; readonly remedies: readonly string[]}>
+  /** What is drawn after it is wanted, and when. */
+  readonly late: ReadonlyArray<{readonly dish: string; readonly times: string}>
+  /** What would help the day, after a line that leads to it; null where nothing had to be tried. */
+  readonly ways: {readonly lead: string; readonly lines: readonly string[]} | null
   readonly suggestions: readonly string[]
   readonly changes: ReadonlyArray<{readonly dish: string | null; readonly what: string; readonly why: string}>
   /** What past firings and what today's readings say of the oven. */

@@ -530,7 +530,8 @@ export class App {
       const settled = state === 'made'
       const told = because === '' || !before ? null : {lines: rest().moved(before, view, likes.showing, settled), because}
       this.set({planning: {...this.state.planning, state, view, files, faults: [], failed: '', moved: told}})
-      if (settled) this.say(view.plan.possible ? words.plan.done : words.plan.doneInPart)
+      if (settled)
+        this.say(!view.plan.possible ? words.plan.doneInPart : view.late.length > 0 ? words.plan.doneLate : words.plan.done)
     }
     const drawings = (drawn: Drawings): void => {
       if (run === this.#planRun) this.set({planning: {...this.state.planning, drawings: drawn}})

@@ -1,11 +1,11 @@
 import type {Dish} from '../scale/types.js'
-import {check} from './check.js'
+import {withoutBatch} from './batches.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {blockedBy, type Job} from './model.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import type {PlanOptions, Settled} from './planner.js'
 import {rules} from './rules.js'
-import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
+import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** Plans a day again; the planner gives itself, so that this module need not know it. */
 export type Replan = (problem: PlanProblem, options: PlanOptions) => Plan
@@ -71,151 +71,142 @@ export function whyNot(
 }
 
 /**
- * The smallest set of dishes, this one among them, that do not go together (deletion filter: Chinneck & Dravnieks, ORSA Journal on
- * Computing 3 (1991) 157–168): each other dish is taken out in turn and stays out if the rest still cannot be baked. Judged on the
- * curve of the plan, so that a verdict takes milliseconds.
+ * Why dishes do not go together: one alone has no place, or there is too much of it; there is not the room, or the heat, for them; or no
+ * smaller set than all was found.
  */
-export function conflictOf(problem: PlanProblem, dish: Dish, settled: Settled, replan: Replan): string[] {
-  const onCurve: PlanProblem = {...problem, firings: [settled.option]}
-  const possible = (dishes: readonly Dish[]): boolean => replan({...onCurve, dishes}, {effort: 'quick'}).possible
-  if (!possible([dish])) return [dish.id]
-  let kept = problem.dishes.filter((d) => d.id !== dish.id)
-  if (possible([dish, ...kept])) {
-    // The floor would do; it is the heat the others take that is missing. All that goes in before the dish is done takes part.
-    return [dish.id, ...kept.map((d) => d.id)]
-  }
-  for (const d of [...kept]) {
-    const without = kept.filter((k) => k !== d)
-    if (!possible([dish, ...without])) kept = without
-  }
-  return [dish.id, ...kept.map((d) => d.id)]
+export interface Conflict {
+  /** Ids: the dish left out, its other batches, and then the others. */
+  readonly dishes: readonly string[]
+  /** Ids of the others. */
+  readonly others: readonly string[]
+  readonly why: 'alone' | 'many' | 'room' | 'heat' | 'all'
 }
 
-/** Ways out, each tried by planning the day with it. */
-export function remediesOf(
+/** Dishes for which days are planned to find what they do not go with, and days planned shortly for each. */
+const EXPLAINED = {dishes: 2, quick: 9} as const
+
+/**
+ * The smallest sets of dishes that do not go together, one for each dish left out: it (whole, with its other batches) and the fewest of
+ * the others, as much of them as is baked, of which none can be taken away. The others alone do go together, since the plan has them.
+ *
+ * Found by QuickXplain (Junker, AAAI 2004, 167–172) on the simulated oven, in so many days planned shortly; and because a day planned
+ * shortly may miss a place, what is found is planned in earnest: where that has room for all of it, all that goes in before the oven is too cool for it is named. Without an
+ * oven to simulate, and once a fire burns, it is judged on the plan's own curve, which takes milliseconds.
+ */
+export function conflictsOf(
   problem: PlanProblem,
-  plan: Plan,
-  missing: readonly {job: Job; count: number}[],
+  missing: ReadonlyArray<{readonly job: Job; readonly count: number}>,
+  settled: Settled,
   options: PlanOptions,
   replan: Replan,
-): Map<string, Remedy[]> {
-  const titles = new Map(problem.dishes.map((d) => [d.id, d.title]))
-  const speaker = english((id) => titles.get(id) ?? id)
-  const out = new Map<string, Remedy[]>()
-  const add = (dish: string, kind: Remedy['kind'], tried: Plan | null, words: Phrase, works: boolean): void => {
-    const remedy: Remedy = {
-      kind,
-      works,
-      wood: tried ? tried.score.wood - plan.score.wood : 0,
-      late: tried ? tried.score.lateMinutes - plan.score.lateMinutes : 0,
-      say: speak(words, speaker),
-      words,
-    }
-    out.set(dish, [...(out.get(dish) ?? []), remedy])
-  }
-  const outcome = (p: Plan): {unit: 'phrases'; phrases: Phrase[]} => ({
-    unit: 'phrases',
-    phrases: [
-      p.possible
-        ? p.score.lateMinutes > plan.score.lateMinutes
-          ? phrase('outcome late', {minutes: {unit: 'minutes', value: p.score.lateMinutes - plan.score.lateMinutes}})
-          : phrase('outcome all')
-        : phrase('outcome still', {dishes: {unit: 'dishes', dishes: [...new Set(p.unplaced.map((u) => u.dish))]}}),
-    ],
-  })
+): Map<string, Conflict> {
+  const found = new Map<string, Conflict>()
+  const lost = new Map(missing.map(({job, count}) => [job.dish.id, count]))
+  const groups = new Map<string, Dish[]>()
+  for (const dish of problem.dishes) groups.set(batchesOf(dish), [...(groups.get(batchesOf(dish)) ?? []), dish])
   const {simulate} = options
-  const quick: PlanOptions = {
-    effort: 'quick',
-    ...(simulate ? {simulate} : {}),
-    ...(options.cancelled ? {cancelled: options.cancelled} : {}),
+  const bare: PlanOptions = {bare: true, ...(options.cancelled ? {cancelled: options.cancelled} : {})}
+  const oneFire = (firing: FiringOption, some: readonly Batches[]): boolean =>
+    !replan({...problem, firings: [firing], dishes: some.flat()}, {...bare, effort: 'quick'}).possible
+  const empty = problem.firings.find((f) => f.firing.burn === settled.option.firing.burn && f.further === settled.option.further)
+  const given = !simulate || problem.done
+  const simulated = given ? {} : {simulate}
+  const onOne = given ? {firings: [settled.option]} : {}
+  const {model, found: kept} = settled
+  const setIn = new Map<string, number>()
+  model.jobs.forEach((job, u) => {
+    const o = kept.chosen[u]!
+    if (o < 0) return
+    const at = job.since === null ? model.s[u]![o]! * rules.tick + model.program.phase : job.since - model.lit
+    setIn.set(job.dish.id, Math.min(at, setIn.get(job.dish.id) ?? at))
+  })
+  const {curve} = model.program
+  const hotUntil = (own: Batches): number => {
+    const {startLow, minutes} = own[0]!.need
+    let last = curve.end
+    while (last > curve.ready && celsiusAt(curve, 3, last) < startLow) last -= rules.tick
+    return last + minutes.likely
   }
-  // A second fire: one trial serves every dish.
-  const second = options.secondFires?.(plan) ?? []
-  if (second.length > 0) {
-    const tried = replan({...problem, firings: second}, quick)
-    const fire = tried.fires?.[1]
-    if (fire)
-      for (const {job} of missing)
-        if (tried.possible || !tried.unplaced.some((u) => u.dish === job.dish.id))
-          add(
-            job.dish.id,
-            'second fire',
-            tried,
-            phrase('remedy second fire', {
-              minutes: {unit: 'minutes', value: fire.firing.burn},
-              at: {unit: 'clock', value: fire.lit},
-              wood: {unit: 'kilograms', value: Math.max(0, tried.score.wood - plan.score.wood)},
-              outcome: outcome(tried),
-            }),
-            tried.possible,
-          )
-  }
-  for (const {job, count} of missing.slice(0, 6)) {
-    const {dish} = job
-    const baked = dish.count - count
-    const who = {unit: 'dishes' as const, dishes: [dish.id]}
-    const others = missing.filter((m) => m.job.dish.id !== dish.id)
-    const rest =
-      others.length === 0
-        ? {unit: 'phrases' as const, phrases: [phrase('outcome all')]}
-        : {
-            unit: 'phrases' as const,
-            phrases: [phrase('outcome still', {dishes: {unit: 'dishes', dishes: others.map((m) => m.job.dish.id)}})],
-          }
-    // What the plan already bakes of it is a plan that passed.
-    if (baked > 0)
-      add(
-        dish.id,
-        'smaller batch',
-        null,
-        phrase('remedy smaller batch', {count: baked, all: dish.count, dishes: who, outcome: rest}),
-        others.length === 0,
+  let explained = 0
+  for (const key of new Set(missing.map(({job}) => batchesOf(job.dish)))) {
+    const own = groups.get(key)!
+    // What goes in when the oven has become too cool for it takes nothing from it; what goes in at a like heat is the likelier in its way.
+    const apart = (some: Batches): number => Math.abs(some[0]!.need.startBest - own[0]!.need.startBest)
+    const others = [...groups]
+      .flatMap(([name, some]): Batches[] =>
+        name === key ? [] : [some.flatMap((d) => partOf(d, d.count - (lost.get(d.id) ?? 0)))],
       )
-    if (missing.length <= 2) {
-      // Ten or twenty degrees either way, as a cook would take it.
-      for (const step of [12, 25]) {
-        const wider: Dish = {
-          ...dish,
-          need: {
-            ...dish.need,
-            startLow: dish.need.startLow - step,
-            startHigh: dish.need.startHigh + step,
-            endLow: dish.need.endLow - step,
-          },
-        }
-        const tried = replan({...problem, dishes: problem.dishes.map((d) => (d.id === dish.id ? wider : d))}, quick)
-        const inAt = tried.loads.flatMap((l) => l.dishes.filter((d) => d.dish === dish.id).map((d) => d.celsiusIn.likely))[0]
-        if (tried.unplaced.some((u) => u.dish === dish.id) || inAt === undefined) continue
-        add(
-          dish.id,
-          'wider heat',
-          tried,
-          phrase('remedy wider heat', {dishes: who, celsius: {unit: 'celsius', value: inAt}, outcome: outcome(tried)}),
-          tried.possible,
-        )
-        break
-      }
-      // What stands in front of what is drawn first need only be out of the way for as long as that takes.
-      const shifting: PlanProblem = {...problem, dishes: problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))}
-      const tried = replan(shifting, quick)
-      const past = check(problem, tried).filter((v) => v.rule === 'reach')
-      const [move, then, ...further] = [...new Set(past.map((v) => v.at!))].sort((a, b) => a - b)
-      if (move !== undefined && further.length === 0 && !tried.unplaced.some((u) => u.dish === dish.id))
-        add(
-          dish.id,
-          'one move',
-          tried,
-          phrase(then === undefined ? 'remedy one move' : 'remedy two moves', {
-            dishes: who,
-            at: {unit: 'clock', value: move},
-            ...(then === undefined ? {} : {again: {unit: 'clock', value: then}}),
-            others: {unit: 'dishes', dishes: [...new Set(past.map((v) => v.dish!))].filter((id) => id !== dish.id)},
-            outcome: outcome(tried),
-          }),
-          tried.possible,
-        )
+      .filter((some) => some.some((d) => (setIn.get(d.id) ?? Number.POSITIVE_INFINITY) < hotUntil(own)))
+      .sort((a, b) => apart(a) - apart(b))
+    const put = (some: readonly Batches[], why: Conflict['why']): void => {
+      const ids = some.flat().map((d) => d.id)
+      for (const {id} of own)
+        if (lost.has(id))
+          found.set(id, {dishes: [id, ...own.flatMap((d) => (d.id === id ? [] : [d.id])), ...ids], others: ids, why})
     }
-    add(dish.id, 'leave out', null, phrase('remedy leave out', {dishes: who, outcome: rest}), others.length === 0)
+    const told = [...found.values()].find(({dishes, why}) => why !== 'all' && dishes.includes(own[0]!.id))
+    if (told) {
+      put(
+        [...groups.values()].filter((some) => some !== own && some.some((d) => told.dishes.includes(d.id))),
+        told.why,
+      )
+      continue
+    }
+    let smallest: readonly Batches[] = others
+    let proved = true
+    if (given) {
+      const fails = (some: readonly Batches[]): boolean => oneFire(settled.option, some)
+      proved = fails([own, ...others])
+      if (proved) smallest = fails([own]) ? [] : quickXplain([own], [], others, fails)
+    } else if (explained++ < EXPLAINED.dishes) {
+      let left: number = EXPLAINED.quick
+      // Where no more may be planned, what is left is taken to go together, and so is kept.
+      const fails = (some: readonly Batches[]): boolean =>
+        left-- > 0 && !replan({...problem, dishes: some.flat()}, {...bare, ...simulated, effort: 'quick'}).possible
+      smallest = fails([own]) ? [] : quickXplain([own], [], others, fails)
+      proved = !replan({...problem, dishes: [own, ...smallest].flat()}, {...bare, ...simulated}).possible
+      if (!proved) smallest = others
+    } else proved = false
+    // It is the heat that is wanting, and not the room, where all would go into the oven as it is without them.
+    const heat = proved && smallest.length > 0 && !given && empty && !oneFire(empty, [own, ...smallest])
+    const single = own.reduce((sum, d) => sum + d.count, 0) === 1
+    const one = [{...own[0]!, count: 1}]
+    const alone = single || !replan({...problem, dishes: one, ...onOne}, {...bare, ...simulated, effort: 'quick'}).possible
+    put(smallest, !proved ? 'all' : smallest.length > 0 ? (heat ? 'heat' : 'room') : alone ? 'alone' : 'many')
   }
-  return out
+  return found
+}
+
+/** The batches of one dish. */
+type Batches = readonly Dish[]
+
+/** What batches of one dish have in common. */
+function batchesOf({file, title}: Dish): string {
+  return `${file} ${withoutBatch(title)}`
+}
+
+/** So many vessels of a dish. */
+function partOf(dish: Dish, count: number): Dish[] {
+  return count > 0 ? [{...dish, count}] : []
+}
+
+/**
+ * The fewest of `some` that fail together with `base`, which fails with all of them.
+ *
+ * @param added What came to `base` last: where that is nothing new, `base` alone need not be tried.
+ */
+function quickXplain(
+  base: readonly Batches[],
+  added: readonly Batches[],
+  some: readonly Batches[],
+  fails: (dishes: readonly Batches[]) => boolean,
+): readonly Batches[] {
+  if (added.length > 0 && fails(base)) return []
+  if (some.length <= 1) return some
+  const half = some.length >> 1
+  const first = some.slice(0, half)
+  const second = some.slice(half)
+  const ofSecond = quickXplain([...base, ...first], first, second, fails)
+  const ofFirst = quickXplain([...base, ...ofSecond], ofSecond, first, fails)
+  return [...ofFirst, ...ofSecond]
 }

@@ -12,6 +12,8 @@ export interface DayText {
   readonly source: string
   readonly place: (offset: number) => Place
   readonly say: (offset: number, rule: string, reason: string, suggest: string, severity?: Message['severity']) => void
+  /** The times by which something is wanted, min after midnight, and where they stand. */
+  readonly wants: {offset: number; title: string; by: number}[]
 }
 
 /** The first words of what a message is about. */
@@ -85,11 +87,11 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   let wantedBy: number | null = null
   if (wanted) {
     const clock = parseClock(wanted[1]!.trimEnd().replace(/[.;]$/, '').trimEnd())
-    if (clock.ok) wantedBy = clock.value
-    else {
-      const hour = countOf(plain.slice(0, plain.length - wanted[1]!.length))
-      say(words[hour] ?? end, 'day-wanted', clock.reason, clock.suggest)
-    }
+    const offset = words[countOf(plain.slice(0, plain.length - wanted[1]!.length))] ?? end
+    if (clock.ok) {
+      wantedBy = clock.value
+      text.wants.push({offset, title, by: clock.value})
+    } else say(offset, 'day-wanted', clock.reason, clock.suggest)
   }
   const hour = whenIn(amount.split(' '))
   if (hour !== null)

@@ -7,11 +7,11 @@ import {Temporal} from 'temporal-polyfill'
 import {unified} from 'unified'
 import {visit} from 'unist-util-visit'
 import * as z from 'zod'
-import {parseClock, parseMass} from '../measure/quantity.js'
+import {parseClock, parseMass, writeClock} from '../measure/quantity.js'
 import {quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
-import {decode, readDayList, short} from './day-lines.js'
+import {type DayText, decode, readDayList, short} from './day-lines.js'
 import type {Day, DayItem} from './types.js'
 
 /** Fires the planner lays out in one day. */
@@ -104,6 +104,7 @@ export function readDay(source: string, file: string): {day: Day | null; message
   let unknown: {readonly text: string; readonly offset: number} | null = null
   const items: DayItem[] = []
   const spares: DayItem[] = []
+  const wants: DayText['wants'] = []
   for (const node of tree.children) {
     if (node.type === 'heading') {
       const text = textOf(node).trim()
@@ -114,7 +115,7 @@ export function readDay(source: string, file: string): {day: Day | null; message
     } else if (node.type === 'list') {
       const into = spare ? spares : items
       const before = into.length
-      readDayList(node, into, {source, place, say})
+      readDayList(node, into, {source, place, say, wants})
       if (unknown !== null && into.length > before) sayHeading(unknown)
       unknown = null
     } else if (node.type === 'paragraph') sayLoose(node)
@@ -161,6 +162,17 @@ export function readDay(source: string, file: string): {day: Day | null; message
     )
     return {day: null, messages}
   }
+  for (const {offset, title: what, by} of wants)
+    if (by <= fireFrom)
+      say(
+        offset,
+        'day-wanted',
+        `“${what}” is wanted by ${writeClock(by)}, before the first fire at ${writeClock(fireFrom)}`,
+        by >= 0
+          ? `write a later time, “wanted by ${writeClock(by + 1440)}” if it is for the next day, or an earlier “fire from”`
+          : 'write a later time: what is wanted then has to be baked the day before',
+      )
+  if (messages.some((m) => m.severity === 'error')) return {day: null, messages}
   return {
     day: {
       title: title || 'Bake day',

@@ -1,3 +1,4 @@
+import {writeClock} from '../measure/quantity.js'
 import {calibrate} from '../oven/calibrate.js'
 import {forecast, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
@@ -6,10 +7,10 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
-import {curveOf, doseNeeded, doseTable} from './curve.js'
+import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
 import {eased} from './ease.js'
 import {take} from './followed.js'
-import {handlingOf, lineOf} from './model.js'
+import {dueOf, handlingOf, lineOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
@@ -64,7 +65,12 @@ export function makePlan(input: MakePlan): MadePlan {
     secondFires: (p) => twoFires(input, dishes, p.firing.burn),
   })
   const {log} = input
-  if (!log || log.lit === null) return {plan, problem, dishes, spare, messages: [...messages, ...plan.messages], said: []}
+  if (!log || log.lit === null) {
+    // Said once: what no fire can have ready is late in every plan.
+    const early = tooEarly(problem)
+    const told = plan.messages.filter((m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column))
+    return {plan, problem, dishes, spare, messages: [...messages, ...early, ...told], said: []}
+  }
   const again = planAgain(input, problem, plan, log, spare)
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
 }
@@ -282,6 +288,45 @@ function openingsOf(
   }
   const own = doorEvents(hands).filter((e) => !noted.some((d) => Math.abs(d.minutes - e.minutes) <= SAME_OPENING))
   return [...noted, ...own]
+}
+
+/** Dishes that are wanted before any fire of the day could have them ready, in an oven that has nothing else to do. */
+function tooEarly(problem: PlanProblem): Message[] {
+  const {day, dishes} = problem
+  const curves = problem.firings.map((option) => curveOf(option.forecast, problem.ambient ?? 20))
+  return dishes.flatMap((dish): Message[] => {
+    const wanted = dueOf(dish, day.serve)
+    if (wanted === null) return []
+    const soonest = day.fireFrom + Math.min(...curves.map((curve) => soonestDone(dish, curve)))
+    if (!Number.isFinite(soonest) || wanted >= soonest) return []
+    const ready = rules.tick * Math.ceil(soonest / rules.tick)
+    const fire = 30 * Math.floor((day.fireFrom - (ready - wanted)) / 30)
+    const later = dish.wantedBy === null ? `“serve: ${writeClock(ready)}”` : `“wanted by ${writeClock(ready)}”`
+    return [
+      {
+        ...lineOf(day, dish),
+        severity: 'warning',
+        rule: 'too-early',
+        reason: `${dish.title} is wanted by ${writeClock(wanted)}; lit at ${writeClock(day.fireFrom)}, no fire has it ready before ${writeClock(ready)}`,
+        suggest: fire > 0 ? `write ${later} or later, or “fire from: ${writeClock(fire)}” or earlier` : `write ${later} or later`,
+      },
+    ]
+  })
+}
+
+/** Minutes after lighting at which a dish is done at the soonest, set in as soon as the oven suits it; infinite where it never does. */
+function soonestDone({need}: Dish, curve: Curve): number {
+  const dose = doseNeeded(need)
+  let soonest = Number.POSITIVE_INFINITY
+  for (const where of [0, 1, 2]) {
+    const table = doseTable(curve, where, need.done)
+    let from = Math.ceil(curve.ready)
+    while (from < curve.end && celsiusAt(curve, where, from) > need.startHigh) from++
+    if (from >= curve.end || celsiusAt(curve, where, from) < need.startLow) continue
+    const done = table.findIndex((had, minute) => minute > from && had - table[from]! >= dose)
+    if (done > 0) soonest = Math.min(soonest, done)
+  }
+  return soonest
 }
 
 /** What moved between two plans, and why. */

@@ -94,8 +94,11 @@ export interface Model {
 }
 
 /** Where the day asks for a dish. */
-export function lineOf({items}: Day, {file}: Dish): {file: string; line: number; column: number} {
-  const item = items.find((one) => one.file === file)
+export function lineOf({items}: Day, {file, title, wantedBy}: Dish): {file: string; line: number; column: number} {
+  // One receipt may be asked for on several lines.
+  const mine = items.filter((one) => one.file === file)
+  const named = mine.filter((one) => title === one.title || title.startsWith(`${one.title} (`))
+  const item = named.find((one) => one.wantedBy === wantedBy) ?? named[0] ?? mine[0]
   return {file: 'day.md', line: item?.line ?? 1, column: item?.column ?? 1}
 }
 

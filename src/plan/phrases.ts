@@ -1,3 +1,4 @@
+import {withoutBatch} from './batches.js'
 import type {Phrase, PhraseValue} from './types.js'
 
 /**
@@ -74,28 +75,36 @@ export const phrases = {
     '{dishes} goes in between {celsius} and {high}; the oven falls through that too fast, or never so far ({coolest} at the end)',
   'not done': '{dishes} would get {percent} % of the heat it needs before the oven is under {celsius}',
   'in the night': '{dishes} could only be set in or drawn in the night, or after its oven is taken',
-  'heat taken': '{dishes}: with everything else in the oven too little heat is left for it',
-  'heat taken of some': '{count} of {all} of {dishes}: with everything else in the oven too little heat is left for it',
+  'too many': '{dishes}: more than the oven holds while it is right for it',
+  'too many of some': '{count} of {all} of {dishes}: more than the oven holds while it is right for it',
+  'all taken': '{dishes}: everything else takes the oven while it is right for it',
+  'all taken of some': '{count} of {all} of {dishes}: everything else takes the oven while it is right for it',
+  'heat shared': '{dishes} and {others} together want more heat than the oven has while it is right for them',
+  'heat shared of some':
+    '{count} of {all} of {dishes} and {others} together want more heat than the oven has while it is right for them',
   'floor taken': '{dishes} and {others} want the same floor while the oven is right for them',
   'floor taken of some': '{count} of {all} of {dishes} and {others} want the same floor while the oven is right for them',
   'mouth width': '{dishes} is {size} across and the mouth is {room} wide',
   'mouth height': '{dishes} is {size} high and the mouth is {room} high',
   'vault height': '{dishes} is {size} high and the vault is {room} high',
   'too large': 'one {vessel} does not fit on this floor',
-  'remedy longer fire': 'Fire {minutes} longer, {wood} more wood: {outcome}.',
-  'remedy shorter fire': 'Fire {minutes} less, {wood} less wood: {outcome}.',
-  'remedy second fire': 'A second fire of {minutes} at {at}, {wood} more wood: {outcome}.',
-  'remedy earlier fire': 'Light {minutes} earlier: {outcome}.',
+  'remedy second fire': 'A second fire of {minutes} at {at}: {outcome}.',
+  'remedy earlier fire': 'Let the fire be lit at {at}, {minutes} earlier than the day allows: {outcome}.',
+  'remedy more hands': 'With {hands} pairs of hands: {outcome}.',
   'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
-  'remedy two batches': '{dishes} in two batches: {outcome}.',
-  'remedy tomorrow': 'Bake {dishes} tomorrow at {at}: {outcome}.',
   'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
   'remedy one move': 'Shift {dishes} aside for a moment at {at}, to reach {others}: {outcome}.',
   'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {again}, to reach {others}: {outcome}.',
-  'outcome all': 'everything fits',
-  'outcome late': 'everything fits, {minutes} later in all',
-  'outcome still': 'all but {dishes}',
   'remedy leave out': 'Leave out {dishes}: {outcome}.',
+  'outcome all': 'everything fits',
+  'outcome still': '{count} of {dishes} still left out',
+  'outcome fewer': '{count} of {dishes} left out instead of {before}',
+  'outcome in time': 'nothing comes late',
+  'outcome late': '{minutes} late in all',
+  'outcome less late': '{minutes} late in all instead of {before}',
+  'outcome more wood': '{wood} more wood',
+  'outcome less wood': '{wood} less wood',
+  'outcome same wood': 'no more wood',
 } as const
 
 export type PhraseId = keyof typeof phrases
@@ -133,7 +142,10 @@ export function speak(p: Phrase, speaker: Speaker): string {
 function sayValue(value: PhraseValue, speaker: Speaker): string {
   if (typeof value === 'string') return value
   if (typeof value === 'number') return String(value)
-  if (value.unit === 'dishes') return speaker.and(value.dishes.map(speaker.title))
+  if (value.unit === 'dishes') {
+    const titles = value.dishes.map(speaker.title)
+    return speaker.and(value.whole ? [...new Set(titles.map(withoutBatch))] : titles)
+  }
   if (value.unit === 'phrases') return value.phrases.map((p) => speak(p, speaker)).join('; ')
   if (value.unit === 'word') return speaker.word(value.word)
   if (value.unit === 'clock') return speaker.clock(value.value)

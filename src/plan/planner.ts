@@ -1,10 +1,11 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed} from '../scale/types.js'
+import {amiss} from './asked.js'
 import {balanceOf, suggest} from './balance.js'
 import {lowerBound} from './bound.js'
 import {check} from './check.js'
-import {conflictOf, remediesOf, whyNot} from './conflict.js'
+import {conflictsOf, whyNot} from './conflict.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {easedDay} from './ease.js'
 import {type FloorGrid, floorGrid, zoneAt} from './floor-grid.js'
@@ -32,6 +33,7 @@ import {
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {placeDay, placedOf, placeLoad, type Seat, type Standing, type ToPlace, vesselsOf} from './places.js'
+import {remediesOf, waysOf} from './remedies.js'
 import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
@@ -48,6 +50,8 @@ export interface PlanOptions {
   readonly simulate?: (option: FiringOption, events: readonly OvenEvent[], exact: boolean) => Forecast
   /** Less searching, no bound: for trying remedies and suggestions. */
   readonly effort?: 'quick' | 'full'
+  /** The plan alone: neither reasons for what is left out, nor ways out. */
+  readonly bare?: boolean
   /** Dishes to fill idle floor with. */
   readonly spare?: readonly Dish[]
   /** Firings with one fire more than the day has, for a plan that cannot be done: tried as a remedy. */
@@ -118,6 +122,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
       if (again.unplaced.length === 0) settled = better(again, settleBest(problem, grid, parts, options, tick))
     }
   }
+  if (full && !options.bare && !problem.done && options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
+    settled = onShorterFire(problem, grid, settled, options, tick)
   if (!problem.done) settled = inOrder(settled)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
@@ -162,6 +168,40 @@ const FEW_SPLIT = 2
 /** Vessels that have no place in the day. */
 function vesselsOut(settled: Settled): number {
   return settled.unplaced.reduce((sum, {job}) => sum + job.count, 0)
+}
+
+/** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
+function minutesLate({model, found}: Settled): number {
+  return model.jobs.reduce((sum, job, u) => {
+    const o = found.chosen[u]!
+    return o < 0 ? sum : sum + lateness(job, model.clock0 + model.e[u]![o]! * rules.tick)
+  }, 0)
+}
+
+/**
+ * Where the day is late or something is left out, a shorter fire is ready sooner, and a short look may have passed it over: fires are tried
+ * one after the other, each shorter than the last, for as long as the day grows better, and the best is laid out in earnest.
+ */
+function onShorterFire(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  const {jobs} = settled.model
+  let best = settled
+  let found: FiringOption | null = null
+  const shorter = problem.firings
+    .filter((f) => !f.further && !settled.option.further && f.firing.burn < settled.option.firing.burn)
+    .sort((a, b) => b.firing.burn - a.firing.burn)
+  for (const option of shorter) {
+    const tried = settleBest({...problem, firings: [option]}, grid, jobs, {...options, effort: 'quick'}, tick)
+    if (vesselsOut(tried) > vesselsOut(best) || better(best, tried) === best) break
+    best = tried
+    found = option
+  }
+  return found ? better(best, settleBest({...problem, firings: [found]}, grid, jobs, options, tick)) : settled
 }
 
 function settleBest(
@@ -1253,7 +1293,7 @@ function write(
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
       const waited = afterTime(own, drawn, problem.day)
-      if (waited) messages.push(waited)
+      if (waited && !messages.some((m) => m.reason === waited.reason)) messages.push(waited)
       if (job.since === null) doors.add(at)
       doors.add(drawn)
       const from = at - model.lit
@@ -1361,9 +1401,14 @@ function write(
     ],
     messages,
   }
+  const behind = amiss(problem, plan).late
+  const lacking = behind.length > 0 || settled.unplaced.length > 0
+  const told = lacking && options.effort !== 'quick' && !options.bare && !problem.done && options.simulate
   const balanced: Plan = {
     ...plan,
     unplaced: [...loneOnes, ...unplacedOf(problem, settled, plan, options)],
+    ...(behind.length > 0 ? {late: behind} : {}),
+    ...(told ? {ways: waysOf(problem, plan, options, planDay)} : {}),
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? []),
   }
@@ -1396,9 +1441,7 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
     reason: stays
       ? `${dish.title} stays in past the serving time: it is ready for the next day`
       : `${dish.title} is drawn ${drawn - meant} min after it is wanted`,
-    suggest: stays
-      ? 'write beside its link when it is wanted, if it is for this meal'
-      : 'let the fire be lit earlier, ask for it later, or make less',
+    suggest: stays ? 'write beside its link when it is wanted, if it is for this meal' : 'ask for it later, or make less',
   }
 }
 
@@ -1451,34 +1494,36 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
     const before = parts.get(job.dish.id)
     parts.set(job.dish.id, {job, count: (before?.count ?? 0) + job.count, why: before?.why === 'floor' ? 'floor' : why})
   }
-  const full = options.effort !== 'quick'
   const missing = [...parts.values()]
-  const remedies = full && missing.length > 0 ? remediesOf(problem, plan, missing, options, planDay) : new Map()
-  return missing.map(({job, count}, i) => {
+  if (missing.length === 0) return []
+  const told = options.effort !== 'quick' && !options.bare
+  const found = told ? conflictsOf(problem, missing, settled, options, planDay) : null
+  const remedies = found ? remediesOf(problem, plan, missing, found, options, planDay) : new Map<string, Remedy[]>()
+  const from = problem.done ? problem.done.now - settled.model.lit : undefined
+  return missing.map(({job, count}) => {
     const {dish} = job
-    const conflict = full && i < 4 ? conflictOf(problem, dish, settled, planDay) : [dish.id]
-    const from = problem.done ? problem.done.now - settled.model.lit : undefined
     const alone = whyNot(dish, settled.model.program.curve, settled.option, from)
-    const others = conflict.slice(1)
-    const rule = others.length + 1 >= problem.dishes.length && others.length > 3 ? 'heat' : 'room'
+    const {dishes: conflict, others, why} = found?.get(dish.id) ?? {dishes: [dish.id], others: [], why: 'alone'}
     const words =
-      others.length === 0
+      why === 'alone'
         ? alone.words
-        : phrase(`${rule === 'heat' ? 'heat' : 'floor'} taken${count < dish.count ? ' of some' : ''}`, {
-            dishes: {unit: 'dishes', dishes: [dish.id]},
-            others: {unit: 'dishes', dishes: others},
-            count,
-            all: dish.count,
-          })
-    const reason = speak(
-      words,
-      english((id) => problem.dishes.find((d) => d.id === id)?.title ?? id),
-    )
-    const tried: Remedy[] = remedies.get(dish.id) ?? []
+        : phrase(
+            `${({many: 'too many', room: 'floor taken', heat: 'heat shared', all: 'all taken'} as const)[why]}${count < dish.count ? ' of some' : ''}`,
+            {
+              dishes: {unit: 'dishes', dishes: [dish.id]},
+              others: {unit: 'dishes', dishes: others, whole: true},
+              count,
+              all: dish.count,
+            },
+          )
+    const tried = remedies.get(dish.id) ?? []
     return {
       dish: dish.id,
-      rule: others.length === 0 ? alone.rule : rule,
-      reason,
+      rule: why === 'alone' ? alone.rule : ruleOf[why],
+      reason: speak(
+        words,
+        english((one) => problem.dishes.find((d) => d.id === one)?.title ?? one),
+      ),
       words,
       remedies: tried.map((r) => r.say),
       conflict,
@@ -1486,3 +1531,6 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
     }
   })
 }
+
+/** The rule that a conflict of dishes breaks. */
+const ruleOf = {many: 'full', room: 'room', heat: 'heat', all: 'full'} as const

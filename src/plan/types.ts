@@ -68,7 +68,8 @@ export type PhraseValue =
   | string
   | number
   | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
-  | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
+  /** With `whole`, all batches of each are meant, or as many as matter: they are named once. */
+  | {readonly unit: 'dishes'; readonly dishes: readonly string[]; readonly whole?: boolean}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
   /** Phrases within a phrase, joined by semicolons. */
@@ -147,24 +148,21 @@ export interface Step {
 
 /** A way out of a day that cannot be done, tried by planning it. */
 export interface Remedy {
-  readonly kind:
-    | 'longer fire'
-    | 'shorter fire'
-    | 'second fire'
-    | 'earlier fire'
-    | 'smaller batch'
-    | 'tomorrow'
-    | 'wider heat'
-    | 'one move'
-    | 'two batches'
-    | 'leave out'
-  /** True where planning the day with it gave a plan that passed the checker. */
+  readonly kind: 'second fire' | 'earlier fire' | 'more hands' | 'smaller batch' | 'wider heat' | 'one move' | 'leave out'
+  /** True where planning the day with it gave a plan in which every dish has its place. */
   readonly works: boolean
-  /** Further wood, kg, and further minutes late against the plan without the dish. */
+  /** Further wood, kg, and further minutes late against this plan; less than 0 where it is less. */
   readonly wood: number
   readonly late: number
   readonly say: string
   readonly words: Phrase
+}
+
+/** A dish that is drawn after it is wanted, minutes after midnight. */
+export interface Late {
+  readonly dish: string
+  readonly wanted: number
+  readonly drawn: number
 }
 
 /** How the floor and its heat were used while the oven fell through a band. */
@@ -200,6 +198,10 @@ export interface Plan {
     /** The reason as data, so that it can be said in another language. */
     readonly words?: Phrase
   }>
+  /** Dishes that are drawn after they are wanted; absent where none is. */
+  readonly late?: readonly Late[]
+  /** Ways out that change the day and not one dish alone, where something is left out or late; empty where none of those tried helps. */
+  readonly ways?: readonly Remedy[]
   readonly score: {
     readonly lateMinutes: number
     readonly misfit: number

@@ -5,8 +5,18 @@ import {clock, duration, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
-import {reasonOf, remedyLines, signIn, stepWords} from './phrases.js'
-import {changeLine, countOf, drawBetween, type PlanView, planHead, reasonAlone, shortCautions, zoneWord} from './plan-text.js'
+import {reasonOf, remedyLines, signIn, stepWords, wayLines} from './phrases.js'
+import {
+  changeLine,
+  countOf,
+  drawBetween,
+  lateLines,
+  type PlanView,
+  planHead,
+  reasonAlone,
+  shortCautions,
+  zoneWord,
+} from './plan-text.js'
 import {messageWords} from './said.js'
 import type {Style} from './style.js'
 import {messageLine} from './translation-text.js'
@@ -273,13 +283,15 @@ function readingTable(plan: Plan, style: Style): Element {
   ])
 }
 
-/** What could not be placed, with the reason and the nearest remedies. */
+/** What could not be placed and what comes late, with the reason and the nearest remedies. */
 export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Element[] {
   const {words} = style
-  if (plan.unplaced.length === 0) return []
+  const late = lateLines(plan, problem, style)
+  if (plan.unplaced.length === 0 && late.length === 0) return []
+  const ways = wayLines(plan, problem, style)
   return [
     h('section', {className: ['warn']}, [
-      h('h2', words['plan.unplaced']),
+      ...(plan.unplaced.length > 0 ? [h('h2', words['plan.unplaced'])] : []),
       ...plan.unplaced.flatMap((unplaced) => {
         const {dish, rule} = unplaced
         const remedies = remedyLines(unplaced, problem, style)
@@ -299,6 +311,23 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
             : []),
         ]
       }),
+      ...(plan.unplaced.length > 0 ? [h('p', words['plan.stands'])] : []),
+      ...(late.length > 0
+        ? [h('h2', words['plan.lateDishes']), ...late.map((one) => h('p', [h('strong', `${one.title}: `), stop(one.say)]))]
+        : []),
+      ...(plan.ways
+        ? [
+            h('p', words[ways.length > 0 ? 'plan.ways' : 'plan.noWays']),
+            ...(ways.length > 0
+              ? [
+                  h(
+                    'ul',
+                    ways.map((way) => h('li', way)),
+                  ),
+                ]
+              : []),
+          ]
+        : []),
     ]),
   ]
 }
@@ -333,6 +362,8 @@ export function daySheet(view: PlanView, style: Style): Element {
   const weight =
     all.reduce((sum, steps) => sum + (steps.every(({action}) => action === 'feed') ? 1 : Math.max(1, steps.length * 0.6)), 0) +
     4 * plan.unplaced.length +
+    2 * (plan.late ?? []).length +
+    2 * (plan.ways ?? []).length +
     (plan.changes ?? []).length
   return h('article', {className: ['sheet', 'day-sheet', weight > 25 ? 'tight' : weight > 16 ? 'dense' : 'roomy']}, [
     h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.map(stop).join(' '))]),

@@ -99,6 +99,12 @@ export function remedyLines(unplaced: Plan['unplaced'][number], problem: PlanPro
   })
 }
 
+/** What would help the day, in the reader's language. */
+export function wayLines(plan: Plan, problem: PlanProblem, style: Style): string[] {
+  const voice = speaker(problem, style)
+  return (plan.ways ?? []).map(({words, say}) => speak(words, voice) || say)
+}
+
 /** Why a dish has no place, in the reader's language. */
 export function reasonOf(unplaced: Plan['unplaced'][number], problem: PlanProblem, style: Style): string {
   return (unplaced.words && speak(unplaced.words, speaker(problem, style))) || inWords(unplaced.reason, style)

@@ -44,7 +44,7 @@ const phrase: z.ZodType<PhraseFile> = z
             unit: z.enum(['clock', 'minutes', 'celsius', 'difference', 'kilograms', 'metres', 'count']),
             value: z.number(),
           }),
-          z.object({unit: z.literal('dishes'), dishes: z.array(z.string())}),
+          z.object({unit: z.literal('dishes'), dishes: z.array(z.string()), whole: z.boolean().optional()}),
           z.object({unit: z.literal('word'), word: z.string()}),
           z.object({unit: z.literal('phrases'), phrases: z.array(phrase)}),
         ]),
@@ -52,6 +52,15 @@ const phrase: z.ZodType<PhraseFile> = z
     }),
   )
   .meta({id: 'phrase', description: 'The same words as data, to be said in another language'})
+
+const remedy = z.object({
+  kind: z.enum(['second fire', 'earlier fire', 'more hands', 'smaller batch', 'wider heat', 'one move', 'leave out']),
+  works: z.boolean().describe('planning the day with it gave a plan in which every dish has its place'),
+  wood: z.number().describe('further wood, kg; less than 0 where it is less'),
+  late: z.number().describe('further minutes late; less than 0 where it is less'),
+  say: z.string(),
+  words: phrase,
+})
 
 export const planFileSchema = z
   .object({
@@ -213,33 +222,22 @@ export const planFileSchema = z
         conflict: z
           .array(z.string())
           .optional()
-          .describe('ids of the smallest set of dishes that cannot be baked together; one id where the dish alone cannot be'),
-        tried: z
-          .array(
-            z.object({
-              kind: z.enum([
-                'longer fire',
-                'shorter fire',
-                'second fire',
-                'earlier fire',
-                'smaller batch',
-                'tomorrow',
-                'wider heat',
-                'one move',
-                'two batches',
-                'leave out',
-              ]),
-              works: z.boolean().describe('planning the day with it gave a plan that passed the checker'),
-              wood: z.number().describe('further wood, kg'),
-              late: z.number().describe('further minutes late'),
-              say: z.string(),
-              words: phrase,
-            }),
-          )
-          .optional()
-          .describe('ways out, each tried by planning the day with it'),
+          .describe(
+            'ids of the smallest set found of dishes that cannot be baked together; one id where the dish alone cannot be',
+          ),
+        tried: z.array(remedy).optional().describe('ways out, each tried by planning the day with it'),
       }),
     ),
+    late: z
+      .array(z.object({dish: z.string(), wanted: minutes, drawn: minutes}))
+      .optional()
+      .describe('Dishes that are drawn after they are wanted'),
+    ways: z
+      .array(remedy)
+      .optional()
+      .describe(
+        'Ways out that change the day, where something is left out or late, each tried by planning it; empty where none helps',
+      ),
     score: z.object({
       lateMinutes: z.number(),
       misfit: z.number().describe('°C·min'),
@@ -330,6 +328,8 @@ export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): Plan
       loads: plan.loads,
       steps: plan.steps,
       unplaced: plan.unplaced,
+      late: plan.late,
+      ways: plan.ways,
       score: plan.score,
       balance: plan.balance,
       left: plan.left,

@@ -1,9 +1,11 @@
 import type {OvenSpec, Reading} from '../oven/types.js'
+import {amiss} from '../plan/asked.js'
+import {withoutBatch} from '../plan/batches.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
-import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords} from './phrases.js'
+import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, wayLines} from './phrases.js'
 import {inWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
@@ -69,8 +71,46 @@ export function planHead(
         soak: duration(fire.firing.soak),
       }),
     )
-  lines.push(plan.possible ? words['plan.possible'] : say(words, 'plan.impossible', {count: plan.unplaced.length}))
+  lines.push(...standing(plan, problem, style))
   return {title: tidy(day.title), lines}
+}
+
+/** In how far the plan is what the day asked for; batches of one dish count once. */
+function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
+  const {words} = style
+  const whole = (id: string): string => withoutBatch(dishTitle(problem, id))
+  const dishes = (ids: readonly string[]): number => new Set(ids.map(whole)).size
+  const {late, underdone, afterMeal} = amiss(problem, plan)
+  const minutes = duration(Math.max(0, ...late.map(({wanted, drawn}) => drawn - wanted)))
+  const clause = (what: 'late' | 'underdone' | 'afterMeal', ids: readonly string[]): string[] => {
+    const count = dishes(ids)
+    return count === 0 ? [] : [say(words, `amiss.${what}.${count === 1 ? 'one' : 'many'}`, {count, minutes})]
+  }
+  const clauses = [
+    ...clause(
+      'late',
+      late.map(({dish}) => dish),
+    ),
+    ...clause('underdone', underdone),
+    ...clause('afterMeal', afterMeal),
+  ]
+  const last = clauses.at(-1)
+  const but = clauses.length < 2 ? last : `${clauses.slice(0, -1).join(', ')} ${words['list.and']} ${last}`
+  if (plan.possible) return [but === undefined ? words['plan.possible'] : say(words, 'plan.possibleBut', {but})]
+  const out = plan.unplaced.map(({dish}) => dish)
+  const count = dishes(out)
+  const titles = new Set(out.map(whole))
+  const inPart = plan.loads.some((load) => load.dishes.some(({dish}) => titles.has(whole(dish))))
+  const key = !inPart ? 'plan.impossible' : count === 1 ? 'plan.impossiblePart' : 'plan.impossibleParts'
+  return [say(words, key, {count}), ...(but === undefined ? [] : [say(words, 'plan.restBut', {but})])]
+}
+
+/** The dishes that are drawn late, each with its times. */
+export function lateLines(plan: Plan, problem: PlanProblem, style: Style): {readonly title: string; readonly say: string}[] {
+  return (plan.late ?? []).map(({dish, wanted, drawn}) => ({
+    title: dishTitle(problem, dish),
+    say: say(style.words, 'plan.lateDish', {wanted: clock(wanted, style), drawn: clock(drawn, style)}),
+  }))
 }
 
 /** `12 × loaf`, or the count alone. */
@@ -131,6 +171,17 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
       if (remedies.length > 0) out.push(`    ${words['plan.remedies']}`)
       for (const remedy of remedies) out.push(...hanging('      - ', tidy(remedy), width))
     }
+    out.push(...hanging('  ', words['plan.stands'], width))
+  }
+  const late = lateLines(plan, problem, style)
+  if (late.length > 0) {
+    heading('plan.lateDishes')
+    for (const one of late) out.push(...hanging('  ! ', tidy(`${one.title}: ${one.say}`), width))
+  }
+  if (plan.ways) {
+    const ways = wayLines(plan, problem, style)
+    out.push('', ...hanging('  ', words[ways.length > 0 ? 'plan.ways' : 'plan.noWays'], width))
+    for (const way of ways) out.push(...hanging('    - ', tidy(way), width))
   }
   if (plan.steps.length > 0) {
     heading('plan.day')
@@ -208,7 +259,7 @@ function sizes(problem: PlanProblem, style: Style): string[] {
   const named = new Map<string, string[]>()
   for (const dish of problem.dishes)
     for (const line of sizedLines(dish, style)) {
-      const name = dishTitle(problem, dish.id).replace(/ \(\d+\/\d+\)$/, '')
+      const name = withoutBatch(dishTitle(problem, dish.id))
       const names = named.get(line) ?? []
       if (!names.includes(name)) names.push(name)
       named.set(line, names)
@@ -250,6 +301,15 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
       )
       if (remedies.length > 0) blocks.push(words['plan.remedies'], remedies.map((remedy) => `- ${md(remedy)}`).join('\n'))
     }
+    blocks.push(words['plan.stands'])
+  }
+  const late = lateLines(plan, problem, style)
+  if (late.length > 0)
+    blocks.push(`## ${words['plan.lateDishes']}`, late.map((one) => `- **${md(one.title)}**: ${md(one.say)}`).join('\n'))
+  if (plan.ways) {
+    const ways = wayLines(plan, problem, style)
+    blocks.push(words[ways.length > 0 ? 'plan.ways' : 'plan.noWays'])
+    if (ways.length > 0) blocks.push(ways.map((way) => `- ${md(way)}`).join('\n'))
   }
   if (plan.steps.length > 0) {
     blocks.push(`## ${words['plan.day']}`)

@@ -67,9 +67,12 @@ export const deMessages: Book['sentences'] = [
     'hinter seinen Verweis schreiben, wann es gebraucht wird, wenn es für diese Mahlzeit ist',
   ],
   [
-    'let the fire be lit earlier, ask for it later, or make less',
-    'das Feuer früher anzünden lassen, es später verlangen oder weniger machen',
+    '{dish} is wanted by {time}; lit at {time2}, no fire has it ready before {time3}',
+    '{dish} wird bis {time} gebraucht; bei einem Feuer um {time2} ist es nicht vor {time3} fertig',
   ],
+  ['write {words} or later, or {words2} or earlier', '{words} oder später schreiben, oder {words2} oder früher'],
+  ['write {words} or later', '{words} oder später schreiben'],
+  ['ask for it later, or make less', 'es später verlangen oder weniger machen'],
   ['bake it on in another oven unless it is done', 'wenn es nicht gar ist, in einem anderen Ofen fertig backen'],
   [
     'put the time right, or bake it on in another oven unless it is done',
@@ -275,6 +278,18 @@ export const deMessages: Book['sentences'] = [
   [
     'copy the receipt into the day’s receipts folder and link to it there',
     'das Rezept in den Ordner receipts des Tages kopieren und dorthin verweisen',
+  ],
+  [
+    '“{dish}” is wanted by {time}, before the first fire at {time2}',
+    '„{dish}“ wird bis {time} gebraucht, vor dem ersten Feuer um {time2}',
+  ],
+  [
+    'write a later time, {words} if it is for the next day, or an earlier “fire from”',
+    'eine spätere Zeit schreiben, {words}, wenn es für den nächsten Tag ist, oder „fire from“ früher',
+  ],
+  [
+    'write a later time: what is wanted then has to be baked the day before',
+    'eine spätere Zeit schreiben: was dann gebraucht wird, muss am Vortag gebacken werden',
   ],
   ['serving time is before the first fire', 'das Essen ist vor dem ersten Feuer'],
   ['write a later time; the next day is “tomorrow 1 pm”', 'eine spätere Zeit schreiben; der nächste Tag ist „tomorrow 1 pm“'],

@@ -1,0 +1,39 @@
+import {dueOf} from './model.js'
+import {rules} from './rules.js'
+import type {Late, Plan, PlanProblem} from './types.js'
+
+/** What a plan gives otherwise than the day asked for it, besides what has no place; ids of dishes, each once. */
+export interface Amiss {
+  /** Drawn after they are wanted. */
+  readonly late: readonly Late[]
+  /** Drawn with less heat than their receipt's shortest time gives. */
+  readonly underdone: readonly string[]
+  /** Nobody said when they are wanted, and they are ready after the meal. */
+  readonly afterMeal: readonly string[]
+}
+
+/** The dishes that come otherwise than the day asked, as a plan has them. */
+export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
+  const byId = new Map(dishes.map((d) => [d.id, d]))
+  const late = new Map<string, Late>()
+  const afterMeal = new Set<string>()
+  for (const {dish: id, draw} of plan.loads.flatMap((load) => load.dishes)) {
+    const dish = byId.get(id)
+    if (!dish) continue
+    const wanted = dueOf(dish, day.serve)
+    const drawn = draw.likely
+    if (wanted === null) {
+      if (dish.need.startHigh > rules.slackCelsius && drawn > day.serve) afterMeal.add(id)
+    } else if (drawn > wanted && drawn > (late.get(id)?.drawn ?? 0)) late.set(id, {dish: id, wanted, drawn})
+  }
+  const underdone = (plan.changes ?? []).flatMap(({dish, words}) =>
+    dish !== null && words?.what.id === 'eased unfinished' ? [dish] : [],
+  )
+  return {late: [...late.values()], underdone: [...new Set(underdone)], afterMeal: [...afterMeal]}
+}
+
+/** True where every dish has its place, comes when it is wanted and is done: what the day asked for. */
+export function asAsked(problem: PlanProblem, plan: Plan): boolean {
+  const {late, underdone} = amiss(problem, plan)
+  return plan.possible && late.length === 0 && underdone.length === 0
+}

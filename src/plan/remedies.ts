@@ -1,0 +1,392 @@
+import type {Dish} from '../scale/types.js'
+import {amiss} from './asked.js'
+import {check} from './check.js'
+import type {Conflict, Replan} from './conflict.js'
+import {handlingOf, type Job} from './model.js'
+import {english, phrase, speak} from './phrases.js'
+import type {PlanOptions} from './planner.js'
+import {rules} from './rules.js'
+import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
+
+/** A dish of which something is left out, and of how many vessels. */
+export interface Missing {
+  readonly job: Job
+  readonly count: number
+}
+
+/** How much of a day a plan does not give: vessels left out, and minutes late in all. */
+interface Lack {
+  readonly out: number
+  readonly late: number
+}
+
+/** Minutes by which a fire may be lit earlier, in steps of half an hour, and within which it is lit as early as it may be. */
+const EARLIER = {step: 30, most: 240} as const
+/** Minutes late, at the worst, from which on a second fire is tried. */
+const FIRE_AGAIN = 60
+/** Ways out that make the day as it was asked for, after which no more are looked for. */
+const ENOUGH = 2
+/** Dishes in the way of a late one that are left out for a trial. */
+const IN_THE_WAY = 2
+/** How many dishes may be left out for their heat and their places to be worth a trial, and trials of leaving out others for them. */
+const FEW = 2
+const EXCHANGES = 2
+/** Pairs of hands above which one more is no help that can be had, and share of them that an opening takes where one more may help. */
+const MOST_HANDS = 6
+const BUSY = 0.75
+
+/** Vessels of each dish that a plan has not. */
+function outOf(problem: PlanProblem, plan: Plan): Map<string, number> {
+  const left = new Map(problem.dishes.map((d) => [d.id, d.count]))
+  const less = (id: string, count: number): void => void left.set(id, (left.get(id) ?? 0) - count)
+  for (const load of plan.loads) for (const d of load.dishes) less(d.dish, d.count)
+  // What was drawn before the day was planned again stands in no load.
+  for (const s of problem.done?.set ?? []) if (s.drawn !== null) less(s.dish, s.count)
+  return new Map([...left].filter(([, count]) => count > 0))
+}
+
+function lackOf(problem: PlanProblem, plan: Plan): Lack {
+  return {out: [...outOf(problem, plan).values()].reduce((sum, n) => sum + n, 0), late: plan.score.lateMinutes}
+}
+
+const lessThan = (a: Lack, b: Lack): boolean => a.out < b.out || (a.out === b.out && a.late < b.late)
+
+/** Minutes later in all that a vessel more with its place may cost. */
+const LATER = 120
+/** Share of the minutes late that has to go for leaving something out, or making less, to be worth it. */
+const WORTH = 0.5
+
+/** True where a trial lacks less than the day does, and does not make far more of it late. */
+const helps = (tried: Lack, now: Lack): boolean => lessThan(tried, now) && tried.late <= now.late + LATER * (now.out - tried.out)
+
+/** True where a trial that does without something asked for leaves no more out than the day does, and far less of it comes late. */
+const spares = (tried: Lack, now: Lack): boolean =>
+  tried.out <= now.out && tried.late <= (1 - WORTH) * now.late && tried.late < now.late
+
+/** Tries changed days on the simulated oven and says what comes of them. */
+class Trials {
+  readonly quick: PlanOptions
+  readonly #problem: PlanProblem
+  readonly #plan: Plan
+  readonly #replan: Replan
+  readonly now: Lack
+
+  constructor(problem: PlanProblem, plan: Plan, options: PlanOptions, replan: Replan) {
+    this.#problem = problem
+    this.#plan = plan
+    this.#replan = replan
+    this.now = lackOf(problem, plan)
+    this.quick = {
+      effort: 'quick',
+      bare: true,
+      ...(options.simulate ? {simulate: options.simulate} : {}),
+      ...(options.cancelled ? {cancelled: options.cancelled} : {}),
+    }
+  }
+
+  /** The day with something changed, planned shortly. */
+  plan(change: Partial<PlanProblem>): {plan: Plan; lack: Lack; problem: PlanProblem} {
+    const problem = {...this.#problem, ...change}
+    const plan = this.#replan(problem, this.quick)
+    return {plan, lack: lackOf(problem, plan), problem}
+  }
+
+  /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
+  outcome({plan: tried, problem}: {plan: Plan; problem: PlanProblem}, wood: boolean): PhraseValue {
+    const {now} = this
+    const phrases: Phrase[] = []
+    const out = outOf(problem, tried)
+    const late = tried.score.lateMinutes
+    const minutes = {unit: 'minutes', value: late} as const
+    const count = [...out.values()].reduce((sum, n) => sum + n, 0)
+    if (out.size > 0)
+      phrases.push(
+        phrase(count < now.out ? 'outcome fewer' : 'outcome still', {
+          count,
+          before: now.out,
+          dishes: {unit: 'dishes', dishes: [...out.keys()], whole: true},
+        }),
+      )
+    else if (now.out > 0 || now.late === 0) phrases.push(phrase('outcome all'))
+    if (late === 0 && now.late > 0) phrases.push(phrase('outcome in time'))
+    if (late > 0)
+      phrases.push(
+        now.late > 0
+          ? phrase('outcome less late', {minutes, before: {unit: 'minutes', value: now.late}})
+          : phrase('outcome late', {minutes}),
+      )
+    const more = tried.score.wood - this.#plan.score.wood
+    const kilograms = {unit: 'kilograms', value: Math.abs(more)} as const
+    if (Math.abs(more) >= LITTLE_WOOD)
+      phrases.push(phrase(more > 0 ? 'outcome more wood' : 'outcome less wood', {wood: kilograms}))
+    else if (wood) phrases.push(phrase('outcome same wood'))
+    return {unit: 'phrases', phrases}
+  }
+
+  remedy(kind: Remedy['kind'], tried: Plan, words: Phrase): Remedy {
+    const titles = new Map(this.#problem.dishes.map((d) => [d.id, d.title]))
+    return {
+      kind,
+      works: tried.possible,
+      wood: tried.score.wood - this.#plan.score.wood,
+      late: tried.score.lateMinutes - this.#plan.score.lateMinutes,
+      say: speak(
+        words,
+        english((id) => titles.get(id) ?? id),
+      ),
+      words,
+    }
+  }
+}
+
+/** kg of wood that nobody minds. */
+const LITTLE_WOOD = 0.5
+
+/**
+ * Ways out of a day that cannot be done as it was asked for, which change the whole day: lighting earlier, more hands, a second fire; and
+ * where something comes late, less of it, or leaving out what is in its way. Each is tried by planning the day with it, shortly, on fires
+ * about as long as the plan's, and offered only where less is left out than in the plan, or as much and less of it late.
+ *
+ * @param plan The plan, with its loads.
+ * @returns The ways that help, in the order in which they are tried.
+ */
+export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, replan: Replan): Remedy[] {
+  const trials = new Trials(problem, plan, options, replan)
+  const {day} = problem
+  const near = firesNear(problem, plan)
+  const ways: Remedy[] = []
+  const enough = (): boolean => ways.filter((w) => w.works && w.late === -trials.now.late).length >= ENOUGH
+  // Where something has no place already, no more is left out for the rest to be in time.
+  const whole = trials.now.out === 0
+  const late = [...amiss(problem, plan).late].sort((a, b) => b.drawn - b.wanted - (a.drawn - a.wanted))
+  const worst = late[0] ? late[0].drawn - late[0].wanted : 0
+
+  if (plan.lit <= day.fireFrom + EARLIER.step) {
+    const earlier = (minutes: number) => ({
+      minutes,
+      ...trials.plan({firings: near, day: {...day, fireFrom: day.fireFrom - minutes}}),
+    })
+    const step = (minutes: number): number =>
+      Math.min(
+        EARLIER.most,
+        EARLIER.step * Math.floor(day.fireFrom / EARLIER.step),
+        EARLIER.step * Math.ceil(minutes / EARLIER.step),
+      )
+    const first = step(worst > 0 ? worst : 2 * EARLIER.step)
+    if (first > 0) {
+      let best = earlier(first)
+      const good = best.lack.out === 0 && best.lack.late === 0
+      const next = step(good ? first / 2 : 2 * first)
+      if (next !== first) {
+        const other = earlier(next)
+        if (good ? !lessThan(best.lack, other.lack) : lessThan(other.lack, best.lack)) best = other
+      }
+      if (helps(best.lack, trials.now) && best.plan.lit < day.fireFrom)
+        ways.push(
+          trials.remedy(
+            'earlier fire',
+            best.plan,
+            phrase('remedy earlier fire', {
+              minutes: {unit: 'minutes', value: day.fireFrom - best.plan.lit},
+              at: {unit: 'clock', value: best.plan.lit},
+              outcome: trials.outcome(best, false),
+            }),
+          ),
+        )
+    }
+  }
+  if (day.hands < MOST_HANDS && handsFull(problem, plan)) {
+    const tried = trials.plan({firings: near, day: {...day, hands: day.hands + 1}})
+    if (helps(tried.lack, trials.now))
+      ways.push(
+        trials.remedy(
+          'more hands',
+          tried.plan,
+          phrase('remedy more hands', {hands: day.hands + 1, outcome: trials.outcome(tried, false)}),
+        ),
+      )
+  }
+  // What comes a little late is no reason to fire again.
+  const second = day.firings > 1 || enough() || (whole && worst < FIRE_AGAIN) ? [] : (options.secondFires?.(plan) ?? [])
+  if (second.length > 0) {
+    const tried = trials.plan({firings: second})
+    const fire = tried.plan.fires?.[1]
+    if (fire && helps(tried.lack, trials.now))
+      ways.push(
+        trials.remedy(
+          'second fire',
+          tried.plan,
+          phrase('remedy second fire', {
+            minutes: {unit: 'minutes', value: fire.firing.burn},
+            at: {unit: 'clock', value: fire.lit},
+            outcome: trials.outcome(tried, true),
+          }),
+        ),
+      )
+  }
+  const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
+  if (slow && whole && slow.count > 1 && !enough()) {
+    const count = Math.ceil(slow.count / 2)
+    const tried = trials.plan({firings: near, dishes: problem.dishes.map((d) => (d === slow ? {...d, count} : d))})
+    // Vessels not asked for again are as good as left out, so nothing else may be.
+    if (spares(tried.lack, trials.now))
+      ways.push(
+        trials.remedy(
+          'smaller batch',
+          tried.plan,
+          phrase('remedy smaller batch', {
+            count,
+            all: slow.count,
+            dishes: {unit: 'dishes', dishes: [slow.id]},
+            outcome: trials.outcome(tried, false),
+          }),
+        ),
+      )
+  }
+  for (const other of slow && whole ? inTheWay(problem, plan, slow.id).slice(0, IN_THE_WAY) : []) {
+    if (enough()) break
+    const tried = trials.plan({firings: near, dishes: problem.dishes.filter((d) => d.id !== other)})
+    if (!spares(tried.lack, trials.now)) continue
+    ways.push(
+      trials.remedy(
+        'leave out',
+        tried.plan,
+        phrase('remedy leave out', {dishes: {unit: 'dishes', dishes: [other]}, outcome: trials.outcome(tried, false)}),
+      ),
+    )
+  }
+  return ways
+}
+
+/** True where the hands are what an opening of the door has too little of, or nearly. */
+function handsFull({day, dishes}: PlanProblem, plan: Plan): boolean {
+  const each = new Map(dishes.map((d) => [d.id, handlingOf(d)]))
+  const work = new Map<number, number>()
+  for (const load of plan.loads)
+    for (const {dish, count, draw} of load.dishes)
+      for (const at of [load.at, draw.likely]) work.set(at, (work.get(at) ?? 0) + count * (each.get(dish) ?? 0))
+  return Math.max(...work.values()) >= BUSY * rules.tick * day.hands
+}
+
+/** The plan's fire and the next shorter one; and where something is left out the next longer, since lit sooner it has the time to burn. */
+function firesNear(problem: PlanProblem, plan: Plan): FiringOption[] {
+  const alike = problem.firings.filter((f) => (f.further?.length ?? 0) === (plan.fires?.length ?? 1) - 1)
+  const mine = alike.findIndex((f) => f.firing.burn === plan.firing.burn)
+  return mine < 0 ? [...problem.firings] : alike.slice(Math.max(0, mine - 1), mine + (plan.possible ? 1 : 2))
+}
+
+/** Dishes that stand in the oven while another waits for it, those that take most of its time and floor first. */
+function inTheWay(problem: PlanProblem, plan: Plan, late: string): string[] {
+  const size = new Map(problem.dishes.map((d) => [d.id, areaOf(d)]))
+  const starts = plan.loads.filter((l) => l.dishes.some((d) => d.dish === late)).map((l) => l.at)
+  const start = Math.max(...starts)
+  const taken = new Map<string, number>()
+  for (const load of plan.loads)
+    for (const d of load.dishes) {
+      if (d.dish === late || load.at > start) continue
+      const minutes = Math.max(rules.tick, Math.min(start, d.draw.likely) - load.at)
+      taken.set(d.dish, (taken.get(d.dish) ?? 0) + minutes * d.count * (size.get(d.dish) ?? 0))
+    }
+  return [...taken].sort((a, b) => b[1] - a[1]).map(([id]) => id)
+}
+
+/** m² that one vessel of a dish takes. */
+function areaOf({vessel: {footprint}}: Dish): number {
+  return footprint.shape === 'circle' ? (Math.PI / 4) * footprint.diameter ** 2 : footprint.length * footprint.width
+}
+
+/**
+ * What would give single dishes their place: other heat, being shifted aside for a moment, or another dish left out instead of it. Each is
+ * tried by planning the day with it, and offered only where fewer vessels are left out than in the plan.
+ *
+ * @param conflicts For each dish left out, the dishes with which it does not go together.
+ */
+export function remediesOf(
+  problem: PlanProblem,
+  plan: Plan,
+  missing: readonly Missing[],
+  conflicts: ReadonlyMap<string, Pick<Conflict, 'others'>>,
+  options: PlanOptions,
+  replan: Replan,
+): Map<string, Remedy[]> {
+  const out = new Map<string, Remedy[]>()
+  const trials = new Trials(problem, plan, options, replan)
+  const add = (dish: string, remedy: Remedy): void => void out.set(dish, [...(out.get(dish) ?? []), remedy])
+  const gives = (lack: Lack): boolean => lack.out < trials.now.out && helps(lack, trials.now)
+  const near = problem.done ? problem.firings : firesNear(problem, plan)
+  let exchanges = 0
+  for (const {job, count} of missing) {
+    const {dish} = job
+    const who = {unit: 'dishes' as const, dishes: [dish.id]}
+    if (missing.length <= FEW) {
+      // Ten or twenty degrees either way, as a cook would take it.
+      for (const step of [12, 25]) {
+        const wider: Dish = {
+          ...dish,
+          need: {
+            ...dish.need,
+            startLow: dish.need.startLow - step,
+            startHigh: dish.need.startHigh + step,
+            endLow: dish.need.endLow - step,
+          },
+        }
+        const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? wider : d))})
+        const inAt = tried.plan.loads.flatMap((l) => l.dishes.filter((d) => d.dish === dish.id).map((d) => d.celsiusIn.likely))[0]
+        if (inAt === undefined || !gives(tried.lack)) continue
+        add(
+          dish.id,
+          trials.remedy(
+            'wider heat',
+            tried.plan,
+            phrase('remedy wider heat', {
+              dishes: who,
+              celsius: {unit: 'celsius', value: inAt},
+              outcome: trials.outcome(tried, false),
+            }),
+          ),
+        )
+        break
+      }
+      // What stands in front of what is drawn first need only be out of the way for as long as that takes.
+      const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))})
+      const past = check(problem, tried.plan).filter((v) => v.rule === 'reach')
+      const [move, then, ...further] = [...new Set(past.map((v) => v.at!))].sort((a, b) => a - b)
+      if (move !== undefined && further.length === 0 && gives(tried.lack))
+        add(
+          dish.id,
+          trials.remedy(
+            'one move',
+            tried.plan,
+            phrase(then === undefined ? 'remedy one move' : 'remedy two moves', {
+              dishes: who,
+              at: {unit: 'clock', value: move},
+              ...(then === undefined ? {} : {again: {unit: 'clock', value: then}}),
+              others: {unit: 'dishes', dishes: [...new Set(past.map((v) => v.dish!))].filter((id) => id !== dish.id)},
+              outcome: trials.outcome(tried, false),
+            }),
+          ),
+        )
+    }
+    // Another is worth leaving out only where that is less than what is left out for it.
+    const others = (conflicts.get(dish.id)?.others ?? []).flatMap((id) => problem.dishes.find((d) => d.id === id) ?? [])
+    const less = others
+      .filter((d) => d.count < count && !missing.some((m) => m.job.dish.id === d.id) && !problem.done)
+      .sort((a, b) => a.count - b.count)
+    for (const other of less.slice(0, exchanges++ < EXCHANGES ? 1 : 0)) {
+      const tried = trials.plan({firings: near, dishes: problem.dishes.filter((d) => d !== other)})
+      if (gives({...tried.lack, out: tried.lack.out + other.count}))
+        add(
+          dish.id,
+          trials.remedy(
+            'leave out',
+            tried.plan,
+            phrase('remedy leave out', {
+              dishes: {unit: 'dishes', dishes: [other.id]},
+              outcome: trials.outcome(tried, false),
+            }),
+          ),
+        )
+    }
+  }
+  return out
+}
