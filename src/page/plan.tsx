@@ -271,14 +271,23 @@ export function Changes({view}: {readonly view: PlanView}): JSX.Element | null {
   return (
     <section class="moved">
       <h3>{w.changes}</h3>
-      <ul>
-        {view.changes.map((one) => (
-          <li key={`${one.dish}${one.what}`}>
-            {one.dish ? <strong>{one.dish}: </strong> : null}
-            {one.what} <em>{one.why}</em>
-          </li>
-        ))}
-      </ul>
+      {[...new Set(view.changes.map((one) => one.why))].map((why) => (
+        <div key={why}>
+          <p>
+            <em>{why}</em>
+          </p>
+          <ul>
+            {view.changes
+              .filter((one) => one.why === why)
+              .map((one) => (
+                <li key={`${one.dish}${one.what}`}>
+                  {one.dish ? <strong>{one.dish}: </strong> : null}
+                  {one.what}
+                </li>
+              ))}
+          </ul>
+        </div>
+      ))}
     </section>
   )
 }

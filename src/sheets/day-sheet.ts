@@ -7,10 +7,12 @@ import {heatChart} from './heat-chart.js'
 import {chartData, concerned, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
 import {reasonOf, remedyLines, signIn, stepWords, wayLines} from './phrases.js'
 import {
-  changeLine,
+  changed,
+  changedFor,
   countOf,
   drawBetween,
   lateLines,
+  onlyChange,
   type PlanView,
   planHead,
   reasonAlone,
@@ -334,14 +336,21 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
 
 /** After planning again: what moved, and why. */
 function changesBox(plan: Plan, problem: PlanProblem, style: Style): Element[] {
-  const changes = plan.changes ?? []
-  if (changes.length === 0) return []
+  const groups = changed(plan, problem, style)
+  if (groups.length === 0) return []
   return [
     h('section', {className: ['standing']}, [
       h('h2', style.words['plan.changes']),
-      h(
-        'ul',
-        changes.map((change) => h('li', changeLine(change, problem, style))),
+      ...groups.flatMap((one) =>
+        one.lines.length === 1
+          ? [h('ul', [h('li', onlyChange(one))])]
+          : [
+              h('p', changedFor(one)),
+              h(
+                'ul',
+                one.lines.map((line) => h('li', line)),
+              ),
+            ],
       ),
     ]),
   ]

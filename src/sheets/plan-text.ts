@@ -241,7 +241,12 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   }
   if (plan.changes && plan.changes.length > 0) {
     heading('plan.changes')
-    for (const change of plan.changes) out.push(...hanging('  * ', tidy(changeLine(change, problem, style)), width))
+    for (const one of changed(plan, problem, style))
+      if (one.lines.length === 1) out.push(...hanging('  * ', tidy(onlyChange(one)), width))
+      else {
+        out.push(...hanging('  ', tidy(changedFor(one)), width))
+        for (const line of one.lines) out.push(...hanging('  * ', tidy(line), width))
+      }
   }
   heading('plan.score')
   for (const line of scoreLines(plan, style)) out.push(...hanging('  ', line, width))
@@ -275,12 +280,38 @@ export function believedLine(line: string, problem: PlanProblem, style: Style): 
   })
 }
 
-/** One change of a new plan: the dish, what moved, and why. */
-export function changeLine(change: NonNullable<Plan['changes']>[number], problem: PlanProblem, style: Style): string {
-  const {what, why} = changeWords(change, problem, style)
-  return change.dish === null
-    ? `${what} (${why})`
-    : `${dishTitle(problem, change.dish)}: ${what} (${reasonAlone(change.dish, why, problem)})`
+/** Changes of a new plan that have one reason, and what they are, a line for each dish. */
+export interface Changed {
+  readonly why: string
+  readonly lines: readonly string[]
+}
+
+/** What a new plan changes, by its reasons: most often there is one for all. */
+export function changed(plan: Plan, problem: PlanProblem, style: Style): Changed[] {
+  const groups = new Map<string, Map<string | null, string[]>>()
+  for (const change of plan.changes ?? []) {
+    const {what, why} = changeWords(change, problem, style)
+    const reason = change.dish === null ? why : reasonAlone(change.dish, why, problem)
+    const dishes = groups.get(reason) ?? new Map<string | null, string[]>()
+    dishes.set(change.dish, [...(dishes.get(change.dish) ?? []), what])
+    groups.set(reason, dishes)
+  }
+  return [...groups].map(([why, dishes]) => ({
+    why,
+    lines: [...dishes].map(([dish, whats]) =>
+      dish === null ? whats.join('; ') : `${dishTitle(problem, dish)}: ${whats.join('; ')}`,
+    ),
+  }))
+}
+
+/** The reason of several changes, over them. */
+export function changedFor({why}: Changed): string {
+  return `${why.charAt(0).toLocaleUpperCase()}${why.slice(1)}:`
+}
+
+/** The only change that has its reason. */
+export function onlyChange({why, lines}: Changed): string {
+  return `${lines[0]!} (${why})`
 }
 
 /** The plan as Markdown, with a box to tick at every step and the terminal's chart as a code block. */
@@ -372,7 +403,11 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   if (plan.changes && plan.changes.length > 0)
     blocks.push(
       `## ${words['plan.changes']}`,
-      plan.changes.map((change) => `- ${md(changeLine(change, problem, style))}`).join('\n'),
+      ...changed(plan, problem, style).flatMap((one) =>
+        one.lines.length === 1
+          ? [`- ${md(onlyChange(one))}`]
+          : [md(changedFor(one)), one.lines.map((line) => `- ${md(line)}`).join('\n')],
+      ),
     )
   blocks.push(
     `## ${words['plan.score']}`,

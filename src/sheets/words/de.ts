@@ -167,7 +167,7 @@ export const de: Words = {
   'plan.suggestions': 'Um den heißen Herd zu füllen',
   'plan.sized': 'Wie viel wovon, und warum',
   'plan.believed': 'Was von diesem Ofen angenommen wird',
-  'plan.changes': 'Was sich seit dem letzten Plan geändert hat',
+  'plan.changes': 'Was sich seit dem Plan vom Morgen geändert hat',
   'plan.total': 'Wertung: {value} (weniger ist besser)',
   'plan.gap': 'Ein besserer Plan könnte höchstens um {percent} % besser sein (in diesem Modell).',
   'plan.noGap': 'Wie viel besser ein Plan sein könnte, wurde nicht eingegrenzt.',

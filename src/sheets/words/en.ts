@@ -168,7 +168,7 @@ export const en = {
   'plan.suggestions': 'To fill the floor while it is hot',
   'plan.sized': 'How much of each, and why',
   'plan.believed': 'What is believed of this oven',
-  'plan.changes': 'What changed since the last plan',
+  'plan.changes': 'What changed since the morning’s plan',
   'plan.total': 'Score: {value} (less is better)',
   'plan.gap': 'A better plan could be better by at most {percent} % (under this model).',
   'plan.noGap': 'How much better a plan could be was not bounded.',
