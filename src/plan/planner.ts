@@ -422,16 +422,15 @@ function settleLoaded(
   const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
   const roads = laid.flatMap((some, i) => (i > 0 && some[0]!.price > limit ? [] : some))
   // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
-  const lookLonger = (): Road[] =>
-    laid.slice(0, 2).flatMap((some) => {
-      const {look, laid: begun, lit} = some[0]!
-      look.layout.startAgain(curveOf(look.option.forecast, ambient))
-      look.layout.spendInHand()
-      look.layout.restore(begun, lit)
-      return layOut(look, light, 3, 83, 3)
-    })
+  const lookLonger = ({look, laid: begun, lit}: Road): Road[] => {
+    look.layout.startAgain(curveOf(look.option.forecast, ambient))
+    look.layout.spendInHand()
+    look.layout.restore(begun, lit)
+    return layOut(look, light, 3, 83, 3)
+  }
+  const longerRoads = (): Road[] => laid.slice(0, 2).flatMap((some) => lookLonger(some[0]!))
   const longer = morning && least.violation > 1 && least.violation <= OVERFULL
-  if (longer) roads.push(...lookLonger())
+  if (longer) roads.push(...longerRoads())
   roads.sort(byPrice)
   const overfull = roads[0]!.violation > OVERFULL
   if (overfull) {
@@ -446,15 +445,19 @@ function settleLoaded(
   let best = eased?.asBefore ?? null
   const most = morning ? (overfull ? OVERFULL_TRIES : MORNING_TRIES) : 2
   const budget = {passes: morning ? 28 : 10}
+  const followed = new Set<Look>()
+  const alongRoad = ({look, laid: begun, lit}: Road, passes: {passes: number}): Settled | null => {
+    followed.add(look)
+    look.layout.startAgain(curveOf(look.option.forecast, ambient))
+    look.layout.restore(begun, lit)
+    if (given === null) look.layout.lightLater(last)
+    return agree(problem, grid, jobs, look, simulate, light, passes)
+  }
   const follow = (some: readonly Road[]): void => {
     for (const [i, road] of distinct(some).entries()) {
       if (i >= most || (i > 0 && budget.passes <= 0)) break
       if (best && best.unplaced.length === 0 && (i > many || road.price > NEARLY * best.total)) break
-      const {look} = road
-      look.layout.startAgain(curveOf(look.option.forecast, ambient))
-      look.layout.restore(road.laid, road.lit)
-      if (given === null) look.layout.lightLater(last)
-      const settled = agree(problem, grid, jobs, look, simulate, light, budget)
+      const settled = alongRoad(road, budget)
       if (!settled) continue
       best = better(best, settled)
       tick(0.55 + (0.25 * (i + 1)) / most)
@@ -463,7 +466,37 @@ function settleLoaded(
   follow(roads)
   if (morning && !longer && !overfull && best!.unplaced.length > 0) {
     budget.passes = Math.max(budget.passes, 14)
-    follow(lookLonger().sort(byPrice))
+    follow(longerRoads().sort(byPrice))
+  }
+  // A shorter fire wants less wood and is ready sooner, but a short look sees what it breaks and not how that mends: the next shorter is
+  // tried for as long as the day grows better.
+  const begin = (look: Look): Road[] => {
+    look.layout.startAgain(curveOf(look.option.forecast, ambient))
+    look.layout.begin()
+    return layOut(look, light, many)
+  }
+  // A longer fire may hold what a shorter one leaves out.
+  for (let from = best!.option, i = 0; morning && i < LONGER_FIRES && best!.unplaced.length > 0; i++) {
+    const look = beside(looks, from, 1)
+    if (!look) break
+    from = look.option
+    if (followed.has(look)) continue
+    const [road] = laid.find(([other]) => other!.look === look) ?? begin(look)
+    const settled = road!.violation > OVERFULL ? null : alongRoad(road!, {passes: OTHER_PASSES})
+    if (settled) best = better(best, settled)
+  }
+  while (morning && best!.unplaced.length === 0) {
+    const look = beside(looks, best!.option, -1)
+    if (!look || followed.has(look)) break
+    const roads = laid.find(([road]) => road!.look === look) ?? begin(look)
+    if (roads[0]!.violation > MENDS || roads[0]!.price - SOFT * roads[0]!.violation > NEARLY * best!.total) break
+    let settled = alongRoad(roads[0]!, {passes: OTHER_PASSES})
+    if (n <= LARGE && (!settled || settled.unplaced.length > 0)) {
+      const [longest] = lookLonger(roads[0]!).sort(byPrice)
+      settled = alongRoad(longest!, {passes: OTHER_PASSES})
+    }
+    if (!settled || better(best, settled) === best) break
+    best = settled
   }
   if (best!.polished) best = better(best, best!.polished())
   if (given !== null && !eased?.asBefore && best!.unplaced.length > 0) {
@@ -477,6 +510,22 @@ function settleLoaded(
     if (vesselsOut(fuller) < vesselsOut(best!)) return fuller
   }
   return best!
+}
+
+/** Broken limits that may still mend when a shorter fire is looked at closely. */
+const MENDS = 20
+/** Rounds in which another fire has to come to a plan. */
+const OTHER_PASSES = 8
+
+/** Longer fires tried where something is left out. */
+const LONGER_FIRES = 2
+
+/** The single fire next to one, shorter (−1) or longer (1); null where there is none. */
+function beside(looks: readonly Look[], {firing, further}: FiringOption, way: 1 | -1): Look | null {
+  if (further) return null
+  const off = ({option}: Look): number => way * (option.firing.burn - firing.burn)
+  const some = looks.filter((l) => !l.option.further && off(l) > 0)
+  return some.reduce<Look | null>((best, l) => (best && off(best) <= off(l) ? best : l), null)
 }
 
 /** The day with its limits eased, and its jobs. */

@@ -61,7 +61,7 @@ export const weights = {
   /** One opening of the door. */
   opening: 4,
   /** One opening of the door while a receipt wants it kept shut. */
-  shut: 30,
+  shut: 10,
   /** One m²·h of hot floor left empty. */
   idle: 3,
   /** One kg of wood. */
