@@ -1,6 +1,7 @@
 import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import type {FiringLog} from '../src/oven/log.js'
+import {amiss, asAsked} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
 import {followed} from '../src/plan/followed.js'
 import {type MadePlan, makePlan, planAgain, simulator} from '../src/plan/make.js'
@@ -126,8 +127,8 @@ describe('a day planned again', () => {
     // Which oven loses a dish that one move saves hangs on the plan of the morning.
     type Out = (typeof made.plan.unplaced)[number]
     let saved: Out | undefined
-    for (const off of [-16, -14, -12])
-      for (const after of [180, 270])
+    for (const off of [-12, -14, -16])
+      for (const after of [300, 240, 150])
         saved ??= afterReading(made.plan.ready - made.plan.lit + after, off).plan.unplaced.find((out) =>
           out.tried!.some((r) => r.kind === 'one move'),
         )
@@ -253,6 +254,32 @@ describe('a day planned again', () => {
     ).not.toContain('baked-beans')
   })
 
+  it('takes nothing to be set in before the morning had it, unless the log says so, and tells what it takes to be in', () => {
+    const {plan, problem} = made
+    const at = (p: typeof plan, dish: string): number => p.loads.find((l) => l.dishes.some((d) => d.dish === dish))!.at
+    const run = (log: FiringLog, now: number): ReturnType<typeof planAgain> =>
+      planAgain({oven: read.oven, day: read.day, now, options: {effort: 'quick'}}, problem, plan, log)
+    const first = plan.loads[1]!.at + 5
+    // An oven so much cooler has something set in the sooner.
+    const sooner = [-8, -10, -12, -14].flatMap((off) => {
+      const then = run(logged([{at: first, off}], []), first).plan
+      const ids = then.loads.flatMap((l) => l.dishes.flatMap((d) => (d.alreadyIn ? [] : [d.dish])))
+      return ids
+        .filter((id) => at(then, id) <= at(plan, id) - 10 && at(then, id) >= first + 15)
+        .map((id) => ({off, id, at: at(then, id)}))
+    })[0]!
+    const log = logged([{at: first, off: sooner.off}], [])
+    const later = run(log, sooner.at + 5)
+    expect(later.problem.done!.set.map((s) => s.dish)).not.toContain(sooner.id)
+    const told = logged([{at: first, off: sooner.off}], [{at: sooner.at, what: 'set in', dish: sooner.id}])
+    const sure = run(told, sooner.at + 5)
+    expect(sure.problem.done!.set.find((s) => s.dish === sooner.id)?.at).toBe(sooner.at)
+    const unlogged = (p: typeof plan): number[] => p.messages.flatMap((m) => (m.rule === 'unlogged' ? [m.line] : []))
+    const line = read.day.items.find((i) => i.file.endsWith(`/${plan.loads[0]!.dishes[0]!.dish}.md`))!.line
+    expect(unlogged(sure.plan)).toContain(line)
+    expect(unlogged(sure.plan)).not.toContain(read.day.items.find((i) => i.file.endsWith(`/${sooner.id}.md`))!.line)
+  })
+
   it('takes the first row of a dish to be of the first time it goes in, and no more', () => {
     const {plan, problem} = made
     const [a, b] = [plan.loads[0]!, plan.loads[2]!]
@@ -292,6 +319,18 @@ describe('a day planned again', () => {
       expect.stringMatching(new RegExp(`^firings/${read.day.date}\\.md:9: .+ is logged as drawn with \\d % of its heat$`)),
     ])
     expect(about(draw.likely)).toEqual([])
+    // It counts among what comes out underdone, and is told first.
+    const log = logged(
+      [],
+      [
+        {at, what: 'set in', dish},
+        {at: at + 10, what: 'drawn', dish},
+      ],
+    )
+    const again = planAgain({oven: read.oven, day: read.day, now: at + 10, options: {effort: 'quick'}}, problem, plan, log)
+    expect(again.plan.changes![0]).toMatchObject({dish, words: {what: {id: 'drawn early'}}})
+    expect(amiss(again.problem, again.plan).underdone).toContain(dish)
+    expect(asAsked(again.problem, again.plan)).toBe(false)
   })
 
   it('names each dish that comes out after it is wanted, at its own line of the day', () => {

@@ -39,6 +39,16 @@ describe('a door that a receipt wants kept shut', () => {
     expect(made.plan.unplaced).toEqual([])
     expect(openedAfter(made, id, shut)).toEqual([])
     expect(made.plan.score.disturbed).toBeUndefined()
+    // The day says so when it goes in, and has nobody look before.
+    const kept = made.plan.steps.filter((s) => s.words?.say.id === 'keep shut' && s.dishes.includes(id))
+    const set = made.plan.loads.filter((l) => l.dishes.some((d) => d.dish === id)).map((l) => l.at)
+    expect(kept.map((s) => s.at)).toEqual(set)
+    const looks = made.plan.steps.flatMap(({words}) => {
+      const early = words?.ifAhead?.values['early']
+      return typeof early === 'object' && early.unit === 'clock' ? [early.value] : []
+    })
+    expect(looks.length).toBeGreaterThan(0)
+    for (const at of set) expect(looks.filter((t) => t > at && t < at + shut)).toEqual([])
     expect(check(made.problem, made.plan)).toEqual([])
   })
 

@@ -26,8 +26,9 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
       if (dish.need.startHigh > rules.slackCelsius && drawn > day.serve) afterMeal.add(id)
     } else if (drawn > wanted && drawn > (late.get(id)?.drawn ?? 0)) late.set(id, {dish: id, wanted, drawn})
   }
+  const raw: ReadonlySet<string> = new Set(['eased unfinished', 'drawn early'])
   const underdone = (plan.changes ?? []).flatMap(({dish, words}) =>
-    dish !== null && words?.what.id === 'eased unfinished' ? [dish] : [],
+    dish !== null && words && raw.has(words.what.id) ? [dish] : [],
   )
   return {late: [...late.values()], underdone: [...new Set(underdone)], afterMeal: [...afterMeal]}
 }

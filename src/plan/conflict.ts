@@ -14,12 +14,14 @@ export type Replan = (problem: PlanProblem, options: PlanOptions) => Plan
  * Why a dish has no choice on a curve: the limit that fails it, with the figures.
  *
  * @param from Minutes after lighting before which it is too late to set anything in.
+ * @param awake Whether the door may be opened at a minute after lighting.
  */
 export function whyNot(
   dish: Dish,
   curve: Curve,
   option: FiringOption,
   from = curve.ready,
+  awake: (minutes: number) => boolean = () => true,
 ): {rule: string; reason: string; words: Phrase} {
   const {need} = dish
   const degrees = (value: number): PhraseValue => ({unit: 'celsius', value})
@@ -39,6 +41,7 @@ export function whyNot(
   let coolest = Number.POSITIVE_INFINITY
   let inRange = false
   let bestDose = 0
+  let byDay = 0
   const wanted = doseNeeded(need)
   const table = doseTable(curve, 3, need.done)
   for (let m = Math.ceil(Math.max(from, curve.ready) / rules.tick) * rules.tick; m < curve.end; m += rules.tick) {
@@ -49,14 +52,16 @@ export function whyNot(
     if (t < need.startLow || t > need.startHigh) continue
     inRange = true
     let last = m
+    let lastAwake = m
     for (let e = m; e < curve.end; e += rules.tick) {
       if (celsiusAt(curve, 3, e) < need.endLow || blocked.some((b) => e > b.from && m < b.from)) break
       last = e
+      if (awake(e)) lastAwake = e
     }
-    bestDose = Math.max(
-      bestDose,
-      (table[Math.min(table.length - 1, last)]! - table[Math.min(table.length - 1, m)]!) / Math.max(1, wanted),
-    )
+    const share = (until: number): number =>
+      (table[Math.min(table.length - 1, until)]! - table[Math.min(table.length - 1, m)]!) / Math.max(1, wanted)
+    bestDose = Math.max(bestDose, share(last))
+    if (awake(m)) byDay = Math.max(byDay, share(lastAwake))
   }
   if (hottest < need.startLow)
     return because('start heat', 'not hot enough', {celsius: degrees(need.startLow), hottest: degrees(hottest)})
@@ -67,7 +72,7 @@ export function whyNot(
       coolest: degrees(coolest),
     })
   if (bestDose < 1) return because('dose', 'not done', {percent: Math.floor(100 * bestDose), celsius: degrees(need.endLow)})
-  return because('night', 'in the night')
+  return byDay < 1 ? because('night', 'in the night') : because('full', 'all taken')
 }
 
 /**

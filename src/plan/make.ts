@@ -129,17 +129,24 @@ export function planAgain(
     const key = JSON.stringify(told)
     const seen = known.get(key)
     before =
-      seen ?? correct({...input, now: moment, options: {...input.options, effort: 'quick'}}, problem, before, told, []).followed
+      seen ??
+      correct({...input, now: moment, options: {...input.options, effort: 'quick'}}, problem, [before, plan], told, []).followed
     known.set(key, before)
   }
-  const {again, rest, said} = correct({...input, now}, problem, before, log, spare)
+  const {again, rest, said} = correct({...input, now}, problem, [before, plan], log, spare)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const {firing} = again
   const otherFire =
     Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
   // The plan on the wall is the morning's: what has changed is told against that.
-  const changes = changesOf(plan, again, now, byId, log.readings.length > 0 || otherFire)
-  const messages = [...again.messages, ...unfinished(changes, byId, problem.day), ...drawnEarly(rest, byId, log)]
+  const early = drawnEarly(rest, byId, log)
+  const changes = [...early.map(({change}) => change), ...changesOf(plan, again, now, byId, log.readings.length > 0 || otherFire)]
+  const messages = [
+    ...again.messages,
+    ...unfinished(changes, byId, problem.day),
+    ...early.map(({message}) => message),
+    ...unlogged(rest, byId, log),
+  ]
   return {plan: {...again, changes, messages}, problem: rest, said}
 }
 
@@ -168,13 +175,14 @@ function toldBy(log: FiringLog, moment: number): FiringLog {
 /**
  * The day planned again at a moment.
  *
- * @param plan that was followed until then
+ * @param plans the one that was followed until then, and the morning's. What the log does not tell of is done at the later of their times:
+ *   a dish is rather set in too late in our book than drawn before it is done.
  * @returns `followed`: the plan to be followed from here, with what has been drawn in it too
  */
 function correct(
   input: Again & {readonly now: number},
   problem: PlanProblem,
-  plan: Plan,
+  [plan, morning]: readonly [Plan, Plan],
   log: FiringLog,
   spare: readonly Dish[],
 ): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]} {
@@ -214,11 +222,18 @@ function correct(
   }
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
   const drawn: Load[] = []
+  const meant = new Map<string, {count: number; at: number; draw: number}[]>()
+  for (const {at, dishes} of morning.loads)
+    for (const d of dishes) meant.set(d.dish, [...(meant.get(d.dish) ?? []), {count: d.count, at, draw: d.draw.likely}])
   for (const load of plan.loads)
     for (const d of load.dishes) {
-      const at = said('set in', d.dish, load.at) ?? presumed(load.at)
+      const early = take(meant.get(d.dish) ?? [], d.count, load.at)
+      const later = (planned: number, first: number | undefined): number =>
+        Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
+      const out = said('drawn', d.dish, d.draw.likely)
+      const at = said('set in', d.dish, load.at) ?? Math.min(later(load.at, early?.at), out ?? Number.POSITIVE_INFINITY)
       if (at > now) continue
-      const drawnAt = said('drawn', d.dish, d.draw.likely) ?? presumed(d.draw.likely)
+      const drawnAt = out ?? later(d.draw.likely, early?.draw)
       const before = load.dishes.slice(0, load.dishes.indexOf(d)).reduce((n, o) => (o.dish === d.dish ? n + o.count : n), 0)
       const placed = load.placed.filter((p) => p.dish === d.dish).slice(before, before + d.count)
       set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed})
@@ -361,7 +376,12 @@ function changesOf(
     // Parts of a dish that change alike are told once.
     if (!out.some((o) => o.dish === dish && o.what === said.what && o.why === said.why)) out.push(said)
   }
-  // What may come out underdone is told first.
+  // What is lost is told first, then what may come out underdone.
+  for (const u of after.unplaced)
+    if (!before.unplaced.some((b) => b.dish === u.dish)) {
+      if (u.words) put(u.dish, phrase('left out'), 0, u.words, u.reason)
+      else out.push({dish: u.dish, what: 'left out', why: u.reason, minutes: 0})
+    }
   for (const load of after.loads)
     for (const d of load.dishes)
       if (d.eased) for (const what of wantingOf(d.eased, dishes.get(d.dish))) put(d.dish, what, 0, because)
@@ -383,11 +403,6 @@ function changesOf(
       // A draw that moves with its set-in goes without saying.
       if (drawn !== 0 && (d.alreadyIn === true || moved === 0 || Math.abs(drawn - moved) > TOLD_MINUTES))
         put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)
-    }
-  for (const u of after.unplaced)
-    if (!before.unplaced.some((b) => b.dish === u.dish)) {
-      if (u.words) put(u.dish, phrase('left out'), 0, u.words, u.reason)
-      else out.push({dish: u.dish, what: 'left out', why: u.reason, minutes: 0})
     }
   return out
 }
@@ -421,31 +436,62 @@ function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<s
   })
 }
 
+/** What is taken to stand in the oven, though the log does not tell that it was set in. */
+function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+  return done!.set.flatMap(({dish: id, at, drawn}): Message[] => {
+    const dish = dishes.get(id)
+    if (!dish || drawn !== null || log.rows.some((r) => r.what === 'set in' && r.at === at && isOf(r, dish))) return []
+    const ago = Math.round(done!.now - at)
+    return [
+      {
+        ...lineOf(day, dish),
+        severity: 'info',
+        rule: 'unlogged',
+        reason: `${dish.title} is taken to have been set in as planned, ${ago} min ago: the log does not tell`,
+        suggest: 'note when it was set in, or set it in and note that',
+      },
+    ]
+  })
+}
+
+/** Whether a row of the log is of a dish. */
+function isOf(row: FiringLog['rows'][number], dish: Dish): boolean {
+  return row.dish === dish.id || row.dish === slugOf(dish.file)
+}
+
 /** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */
 const HARDLY = 0.6
 
 /** What the log says was drawn far too early: a slip of the pen, or food that must not be eaten as it is. */
-function drawnEarly({done, firings, ambient}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+function drawnEarly(
+  {done, firings, ambient}: PlanProblem,
+  dishes: ReadonlyMap<string, Dish>,
+  log: FiringLog,
+): {readonly change: NonNullable<Plan['changes']>[number]; readonly message: Message}[] {
   const curve = curveOf(firings[0]!.forecast, ambient ?? 20)
-  return done!.set.flatMap(({dish: id, at, drawn}): Message[] => {
+  const speaker = english((id) => id)
+  return done!.set.flatMap(({dish: id, at, drawn}) => {
     const dish = dishes.get(id)
-    const row = log.rows.find(
-      (r) => r.what === 'drawn' && r.at === drawn && (r.dish === id || r.dish === slugOf(dish?.file ?? '')),
-    )
+    const row = dish && log.rows.find((r) => r.what === 'drawn' && r.at === drawn && isOf(r, dish))
     if (!dish || !row || drawn === null) return []
     const table = doseTable(curve, ACROSS, dish.need.done)
     const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
     const share = (dose(drawn) - dose(at)) / doseNeeded(eased(dish.need))
     if (share >= HARDLY) return []
+    const percent = Math.max(0, Math.floor(100 * share))
+    const words = {what: phrase('drawn early', {percent}), why: phrase('why log')}
     return [
       {
-        file: `firings/${log.date}.md`,
-        line: row.line,
-        column: 1,
-        severity: 'warning',
-        rule: 'drawn-early',
-        reason: `${dish.title} is logged as drawn with ${Math.max(0, Math.floor(100 * share))} % of its heat`,
-        suggest: 'put the time right, or bake it on in another oven unless it is done',
+        change: {dish: id, what: speak(words.what, speaker), why: speak(words.why, speaker), minutes: 0, words},
+        message: {
+          file: `firings/${log.date}.md`,
+          line: row.line,
+          column: 1,
+          severity: 'warning',
+          rule: 'drawn-early',
+          reason: `${dish.title} is logged as drawn with ${percent} % of its heat`,
+          suggest: 'put the time right, or bake it on in another oven unless it is done',
+        },
       },
     ]
   })

@@ -23,6 +23,7 @@ export const phrases = {
   'load across': '{dishes} over the floor',
   draw: 'Draw {dishes}.',
   shut: 'Shut the door. In it stays: {dishes}.',
+  'keep shut': 'Keep the door shut until {until}, as the receipt asks: {dishes}.',
   'shut empty': 'Shut the door.',
   'sign coals': 'The wood has burned to coals and the walls over the fire are burning white.',
   'sign walls': 'The soot has burned off: the walls are white.',
@@ -60,6 +61,7 @@ export const phrases = {
   'eased dose': 'is drawn with {percent} % of its heat, after its receipt’s shortest time; look before you draw it',
   'eased unfinished':
     'has {percent} % of its heat when it is drawn, and would have little more later; unless it is done, bake it on in another oven',
+  'drawn early': 'was drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',
   'left out': 'left out',
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',

@@ -1551,7 +1551,7 @@ function unplacedOf(problem: PlanProblem, settled: Settled, plan: Plan, options:
   const from = problem.done ? problem.done.now - settled.model.lit : undefined
   return missing.map(({job, count}) => {
     const {dish} = job
-    const alone = whyNot(dish, settled.model.program.curve, settled.option, from)
+    const alone = whyNot(dish, settled.model.program.curve, settled.option, from, (m) => !isNight(problem, settled.model.lit + m))
     const {dishes: conflict, others, why} = found?.get(dish.id) ?? {dishes: [dish.id], others: [], why: 'alone'}
     const words =
       why === 'alone'

@@ -278,20 +278,36 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         draws.set(at, now)
       }
     }
+    // Dishes of which a receipt wants the door kept shut from when they are set in, min after midnight.
+    const shutFor = (id: string): number => byId.get(id)?.need.closed?.likely ?? 0
+    const kept = new Map<number, string[]>()
+    for (const load of plan.loads) {
+      const ids = load.dishes.flatMap((d) => (!d.alreadyIn && shutFor(d.dish) >= rules.tick ? [d.dish] : []))
+      if (ids.length > 0) kept.set(load.at, [...new Set(ids)])
+    }
+    /** Nothing is looked at while the door is kept shut. */
+    const mayLook = (early: number, at: number): number => {
+      const ends = [...kept].flatMap(([from, ids]) => ids.map((id) => ({from, to: from + shutFor(id)})))
+      return Math.min(at, Math.max(early, ...ends.filter(({from, to}) => from < early && to > early).map(({to}) => to)))
+    }
     for (const [at, d] of draws) {
       const ids = [...new Set(d.ids)]
       const signs = [...new Set(ids.map((id) => byId.get(id)?.sign ?? '').filter((s) => s !== ''))]
       // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
-      const kept = ids.some((id) => {
+      const holds = ids.some((id) => {
         const dish = byId.get(id)
         return dish !== undefined && dish.need.overnight && dish.dough === null && dish.need.startHigh > rules.slackCelsius
       })
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: signs.length > 0 ? p('sign own', {sign: signs.join('; ')}) : null,
-        ahead: p('ahead draw', {early: {unit: 'clock', value: d.early}}),
-        behind: kept ? p('behind hold') : p('behind draw', {late: {unit: 'clock', value: d.late}}),
+        ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
+        behind: holds ? p('behind hold') : p('behind draw', {late: {unit: 'clock', value: d.late}}),
         celsius: heatAt(at),
       })
+    }
+    for (const [at, ids] of kept) {
+      const shut = Math.max(...ids.map((id) => shutFor(id)))
+      put(9, at, 'shut', ids, null, p('keep shut', {dishes: names(ids), until: {unit: 'clock', value: at + shut}}))
     }
     // The door is shut for good when what is in stays more than two hours.
     const times = [...openings].sort((a, b) => a - b)

@@ -12,6 +12,7 @@ import {
   countOf,
   drawBetween,
   lateLines,
+  notesOf,
   onlyChange,
   type PlanView,
   planHead,
@@ -412,13 +413,13 @@ export function heatSheet(view: PlanView, style: Style): Element {
       {className: ['wide', 'small'], tabIndex: 0, role: 'region', ariaLabel: words['chart.table']},
       loadTable(dishes, style, words['chart.table']),
     ),
-    ...(plan.messages.length > 0
+    ...(notesOf(plan).length > 0
       ? [
           h('section', {className: ['small']}, [
             h('p', h('strong', words['plan.messages'])),
             h(
               'ul',
-              plan.messages.map((message) =>
+              notesOf(plan).map((message) =>
                 h('li', messageWords(message, style).foreign ? {lang: 'en'} : {}, messageLine(message, style)),
               ),
             ),

@@ -2,6 +2,7 @@ import type {OvenSpec, Reading} from '../oven/types.js'
 import {amiss} from '../plan/asked.js'
 import {withoutBatch} from '../plan/batches.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
+import type {Message} from '../receipt/types.js'
 import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
@@ -103,6 +104,12 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
   const inPart = plan.loads.some((load) => load.dishes.some(({dish}) => titles.has(whole(dish))))
   const key = !inPart ? 'plan.impossible' : count === 1 ? 'plan.impossiblePart' : 'plan.impossibleParts'
   return [say(words, key, {count}), ...(but === undefined ? [] : [say(words, 'plan.restBut', {but})])]
+}
+
+/** The plan's messages but those that its list of late dishes tells already. */
+export function notesOf(plan: Plan): Message[] {
+  const listed = (plan.late ?? []).length > 0
+  return plan.messages.filter(({rule}) => !(listed && rule === 'late'))
 }
 
 /** The dishes that are drawn late, each with its times. */
@@ -250,9 +257,10 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   }
   heading('plan.score')
   for (const line of scoreLines(plan, style)) out.push(...hanging('  ', line, width))
-  if (plan.messages.length > 0) {
+  const notes = notesOf(plan)
+  if (notes.length > 0) {
     heading('plan.messages')
-    for (const message of plan.messages) out.push(...hanging('  ', tidy(messageLine(message, style)), width))
+    for (const message of notes) out.push(...hanging('  ', tidy(messageLine(message, style)), width))
   }
   heading('plan.cautions')
   for (const key of shortCautions) out.push(...hanging('  ! ', words[key], width))
@@ -415,8 +423,9 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
       .map((line) => `- ${md(line)}`)
       .join('\n'),
   )
-  if (plan.messages.length > 0)
-    blocks.push(`## ${words['plan.messages']}`, plan.messages.map((message) => `- ${md(messageLine(message, style))}`).join('\n'))
+  const notes = notesOf(plan)
+  if (notes.length > 0)
+    blocks.push(`## ${words['plan.messages']}`, notes.map((message) => `- ${md(messageLine(message, style))}`).join('\n'))
   blocks.push(`## ${words['plan.cautions']}`, shortCautions.map((key) => `- ${words[key]}`).join('\n'))
   return `${blocks.join('\n\n')}\n`
 }

@@ -51,6 +51,14 @@ export const deMessages: Book['sentences'] = [
     '{n} openings while a receipt wants the door shut, {n2} said',
     '{n} Öffnungen, während ein Rezept die Tür geschlossen haben will, {n2} angegeben',
   ],
+  [
+    '{dish} is taken to have been set in as planned, {n} min ago: the log does not tell',
+    '{dish} gilt als wie geplant eingeschossen, vor {n} min: im Ofenbuch steht nichts davon',
+  ],
+  [
+    'note when it was set in, or set it in and note that',
+    'aufschreiben, wann es eingeschossen wurde, oder es einschießen und das aufschreiben',
+  ],
   ['{dish} is logged as drawn with {n} % of its heat', '{dish} steht im Ofenbuch als ausgezogen, mit {n} % seiner Hitze'],
   ['{dish} has its limits eased before the day has begun', '{dish} darf weniger haben, als es soll, ehe der Tag begonnen hat'],
   [

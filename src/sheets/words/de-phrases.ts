@@ -19,6 +19,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'load across': '{dishes} über den ganzen Herd',
   draw: 'Ausziehen: {dishes}.',
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
+  'keep shut': 'Tür geschlossen halten bis {until}, wie es das Rezept verlangt: {dishes}.',
   'shut empty': 'Tür zu.',
   'sign coals': 'Das Holz ist zu Glut verbrannt, und die Wände über dem Feuer brennen weiß.',
   'sign walls': 'Der Ruß ist weggebrannt: die Wände sind weiß.',
@@ -56,6 +57,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'eased dose': 'wird mit {percent} % seiner Hitze ausgezogen, nach der kürzesten Zeit seines Rezepts; vorher nachsehen',
   'eased unfinished':
     'hat beim Ausziehen {percent} % seiner Hitze und später kaum mehr; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
+  'drawn early':
+    'wurde nach dem Ofenbuch mit {percent} % seiner Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'left out': 'weggelassen',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
