@@ -445,6 +445,8 @@ function settleLoaded(
   let best = eased?.asBefore ?? null
   const most = morning ? (overfull ? OVERFULL_TRIES : MORNING_TRIES) : 2
   const budget = {passes: morning ? 28 : 10}
+  // On a large day the next shorter fire is the better use of the time.
+  const enough = n > LARGE ? 1 : many + 1
   const followed = new Set<Look>()
   const alongRoad = ({look, laid: begun, lit}: Road, passes: {passes: number}): Settled | null => {
     followed.add(look)
@@ -456,7 +458,7 @@ function settleLoaded(
   const follow = (some: readonly Road[]): void => {
     for (const [i, road] of distinct(some).entries()) {
       if (i >= most || (i > 0 && budget.passes <= 0)) break
-      if (best && best.unplaced.length === 0 && (i > many || road.price > NEARLY * best.total)) break
+      if (best && best.unplaced.length === 0 && (i >= enough || road.price > NEARLY * best.total)) break
       const settled = alongRoad(road, budget)
       if (!settled) continue
       best = better(best, settled)
