@@ -1,5 +1,6 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
+import {withoutBatch} from '../plan/batches.js'
 import type {PlanProblem} from '../plan/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
@@ -89,7 +90,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
 function sizedOf(problem: PlanProblem, style: Style): PlanView['sized'] {
   const named = new Map<string, {count: Map<string, number>; lines: Set<string>}>()
   for (const dish of problem.dishes) {
-    const name = dishTitle(problem, dish.id).replace(/ \(\d+\/\d+\)$/, '')
+    const name = withoutBatch(dishTitle(problem, dish.id))
     const one = named.get(name) ?? {count: new Map<string, number>(), lines: new Set<string>()}
     named.set(name, one)
     const vessel = vesselName(dish.vessel.name, style)

@@ -1,5 +1,4 @@
-import {dueOf} from './model.js'
-import {rules} from './rules.js'
+import {meantFor} from './model.js'
 import type {Late, Plan, PlanProblem} from './types.js'
 
 /** What a plan gives otherwise than the day asked for it, besides what has no place; ids of dishes, each once. */
@@ -20,11 +19,11 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
   for (const {dish: id, draw} of plan.loads.flatMap((load) => load.dishes)) {
     const dish = byId.get(id)
     if (!dish) continue
-    const wanted = dueOf(dish, day.serve)
+    const {by: wanted, unsaid} = meantFor(dish, day.serve)
     const drawn = draw.likely
-    if (wanted === null) {
-      if (dish.need.startHigh > rules.slackCelsius && drawn > day.serve) afterMeal.add(id)
-    } else if (drawn > wanted && drawn > (late.get(id)?.drawn ?? 0)) late.set(id, {dish: id, wanted, drawn})
+    if (wanted === null || drawn <= wanted) continue
+    if (unsaid) afterMeal.add(id)
+    else if (drawn > (late.get(id)?.drawn ?? 0)) late.set(id, {dish: id, wanted, drawn})
   }
   const raw: ReadonlySet<string> = new Set(['eased unfinished', 'drawn early'])
   const underdone = (plan.changes ?? []).flatMap(({dish, words}) =>

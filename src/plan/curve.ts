@@ -147,8 +147,11 @@ function fallingDose(need: HeatNeed, minutes: number): number {
   return sum
 }
 
+/** The whole floor, where its three parts are 0 to 2. */
+export const ACROSS = 3
+
 /** Number of a part of the floor in the tables: back 0, middle 1, mouth 2, across 3. */
 export function whereIndex(where: string): number {
   const i = zoneNames.indexOf(where as (typeof zoneNames)[number])
-  return i < 0 ? 3 : i
+  return i < 0 ? ACROSS : i
 }

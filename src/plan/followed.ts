@@ -1,8 +1,8 @@
 import type {Placed} from '../scale/types.js'
-import {whereIndex} from './curve.js'
-import type {PlanProblem} from './types.js'
+import {ACROSS, whereIndex} from './curve.js'
+import type {Load, PlanProblem} from './types.js'
 
-/** A part of a dish as the plan has it that was being followed; times in minutes after midnight. */
+/** A part of a dish as a plan has it; times in minutes after midnight. */
 export interface Followed {
   readonly count: number
   readonly at: number
@@ -10,6 +10,39 @@ export interface Followed {
   /** Where it was to stand: 0 back … 2 mouth, 3 across. */
   readonly where: number
   readonly placed: readonly Placed[]
+  readonly load: Load
+  readonly entry: Load['dishes'][number]
+}
+
+/** Every part that the loads of a plan consist of, in their order. The vessels of a load are listed as its dishes are, part by part. */
+export function partsOf(loads: readonly Load[]): Followed[] {
+  return loads.flatMap((load) => {
+    const next = new Map<string, number>()
+    return load.dishes.map((entry): Followed => {
+      const {dish, count, draw, zone} = entry
+      const first = next.get(dish) ?? 0
+      next.set(dish, first + count)
+      return {
+        count,
+        at: load.at,
+        draw: draw.likely,
+        where: zone === undefined ? ACROSS : whereIndex(zone),
+        placed: load.placed.filter((p) => p.dish === dish).slice(first, first + count),
+        load,
+        entry,
+      }
+    })
+  })
+}
+
+/** The parts of each dish, to be taken out one by one. */
+export function partsByDish(loads: readonly Load[]): Map<string, Followed[]> {
+  const parts = new Map<string, Followed[]>()
+  for (const part of partsOf(loads)) {
+    const {dish} = part.entry
+    parts.set(dish, [...(parts.get(dish) ?? []), part])
+  }
+  return parts
 }
 
 /**
@@ -22,19 +55,8 @@ export function followed(
   problem: Pick<PlanProblem, 'done'>,
   dish: string,
 ): {set: readonly (Followed | undefined)[]; rest: readonly Followed[]} {
-  const rest: Followed[] = []
-  for (const load of problem.done?.plan?.loads ?? []) {
-    // The vessels of a load are listed as its dishes are, part by part.
-    const placed = load.placed.filter((p) => p.dish === dish)
-    let next = 0
-    for (const d of load.dishes) {
-      if (d.dish !== dish) continue
-      const mine = placed.slice(next, next + d.count)
-      next += d.count
-      const where = d.zone === undefined ? 3 : whereIndex(d.zone)
-      rest.push({count: d.count, at: load.at, draw: d.draw.likely, where, placed: mine})
-    }
-  }
+  const loads = (problem.done?.plan?.loads ?? []).filter((load) => load.dishes.some((d) => d.dish === dish))
+  const rest = partsOf(loads).filter(({entry}) => entry.dish === dish)
   const set = (problem.done?.set ?? []).flatMap((s) => (s.dish === dish ? [take(rest, s.count, s.at)] : []))
   return {set, rest}
 }

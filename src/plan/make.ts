@@ -7,9 +7,9 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
-import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
+import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
 import {eased} from './ease.js'
-import {take} from './followed.js'
+import {partsByDish, partsOf, take} from './followed.js'
 import {dueOf, handlingOf, lineOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {type PlanOptions, planDay} from './planner.js'
@@ -200,20 +200,19 @@ function correct(
       l.dishes.flatMap((d) => (d.dish === id ? [what === 'set in' ? l.at : d.draw.likely] : [])),
     )
     const which = new Set(times.filter((t) => t < planned)).size
-    return log.rows.filter((r) => r.what === what && (r.dish === id || r.dish === slugOf(byId.get(id)?.file ?? '')))[which]?.at
+    const dish = byId.get(id)
+    return dish && log.rows.filter((r) => r.what === what && isOf(r, dish))[which]?.at
   }
   // A fire lit late moves everything the log does not tell of by as much.
   const shift = lit - plan.lit
   // So does what the log says was done late, for what it does not tell of and comes after.
-  const told = plan.loads.flatMap((load) =>
-    load.dishes.flatMap((d) =>
-      (
-        [
-          [said('set in', d.dish, load.at), load.at],
-          [said('drawn', d.dish, d.draw.likely), d.draw.likely],
-        ] as const
-      ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, late: at - planned - shift}])),
-    ),
+  const told = partsOf(plan.loads).flatMap(({entry, at: plannedIn, draw}) =>
+    (
+      [
+        [said('set in', entry.dish, plannedIn), plannedIn],
+        [said('drawn', entry.dish, draw), draw],
+      ] as const
+    ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, late: at - planned - shift}])),
   )
   const presumed = (planned: number): number => {
     let last = {planned: Number.NEGATIVE_INFINITY, late: 0}
@@ -222,23 +221,20 @@ function correct(
   }
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
   const drawn: Load[] = []
-  const meant = new Map<string, {count: number; at: number; draw: number}[]>()
-  for (const {at, dishes} of morning.loads)
-    for (const d of dishes) meant.set(d.dish, [...(meant.get(d.dish) ?? []), {count: d.count, at, draw: d.draw.likely}])
-  for (const load of plan.loads)
-    for (const d of load.dishes) {
-      const early = take(meant.get(d.dish) ?? [], d.count, load.at)
-      const later = (planned: number, first: number | undefined): number =>
-        Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
-      const out = said('drawn', d.dish, d.draw.likely)
-      const at = said('set in', d.dish, load.at) ?? Math.min(later(load.at, early?.at), out ?? Number.POSITIVE_INFINITY)
-      if (at > now) continue
-      const drawnAt = out ?? later(d.draw.likely, early?.draw)
-      const before = load.dishes.slice(0, load.dishes.indexOf(d)).reduce((n, o) => (o.dish === d.dish ? n + o.count : n), 0)
-      const placed = load.placed.filter((p) => p.dish === d.dish).slice(before, before + d.count)
-      set.push({dish: d.dish, count: d.count, at, drawn: drawnAt <= now ? drawnAt : null, placed})
-      if (drawnAt <= now) drawn.push({number: load.number, at, dishes: [{...d, draw: {...d.draw, likely: drawnAt}}], placed})
-    }
+  const meant = partsByDish(morning.loads)
+  for (const {entry, load, count, at: plannedIn, draw: plannedOut, placed} of partsOf(plan.loads)) {
+    const id = entry.dish
+    const early = take(meant.get(id) ?? [], count, plannedIn)
+    const later = (planned: number, first: number | undefined): number =>
+      Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
+    const out = said('drawn', id, plannedOut)
+    const at = said('set in', id, plannedIn) ?? Math.min(later(plannedIn, early?.at), out ?? Number.POSITIVE_INFINITY)
+    if (at > now) continue
+    const drawnAt = out ?? later(plannedOut, early?.draw)
+    set.push({dish: id, count, at, drawn: drawnAt <= now ? drawnAt : null, placed})
+    if (drawnAt <= now)
+      drawn.push({number: load.number, at, dishes: [{...entry, draw: {...entry.draw, likely: drawnAt}}], placed})
+  }
   const past: OvenEvent[] = []
   // Loads already drawn are no longer the planner's: they stay in the oven's history here.
   const gone: OvenEvent[] = []
@@ -385,10 +381,7 @@ function changesOf(
   for (const load of after.loads)
     for (const d of load.dishes)
       if (d.eased) for (const what of wantingOf(d.eased, dishes.get(d.dish))) put(d.dish, what, 0, because)
-  const was = new Map<string, {count: number; at: number; draw: number; zone: string | undefined}[]>()
-  for (const {at: set, dishes} of before.loads)
-    for (const d of dishes)
-      was.set(d.dish, [...(was.get(d.dish) ?? []), {count: d.count, at: set, draw: d.draw.likely, zone: d.zone}])
+  const was = partsByDish(before.loads)
   for (const load of after.loads)
     for (const d of load.dishes) {
       const old = take(was.get(d.dish) ?? [], d.count, load.at)
@@ -398,8 +391,9 @@ function changesOf(
       if (d.alreadyIn !== true && moved !== 0)
         put(d.dish, phrase(moved > 0 ? 'moved later' : 'moved earlier', {minutes: minutes(moved)}), moved, because)
       // The map on the wall has it elsewhere.
-      if (d.alreadyIn !== true && old.zone !== undefined && d.zone !== undefined && d.zone !== old.zone)
-        put(d.dish, phrase('moved place', {zone: word(d.zone), old: word(old.zone)}), moved, because)
+      const {zone} = old.entry
+      if (d.alreadyIn !== true && zone !== undefined && d.zone !== undefined && d.zone !== zone)
+        put(d.dish, phrase('moved place', {zone: word(d.zone), old: word(zone)}), moved, because)
       // A draw that moves with its set-in goes without saying.
       if (drawn !== 0 && (d.alreadyIn === true || moved === 0 || Math.abs(drawn - moved) > TOLD_MINUTES))
         put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)
@@ -496,9 +490,6 @@ function drawnEarly(
     ]
   })
 }
-
-/** Where the floor as a whole is meant (see `plan/curve`). */
-const ACROSS = 3
 
 /** Minutes by which a draw may move otherwise than its set-in without a word. */
 const TOLD_MINUTES = 15

@@ -109,6 +109,13 @@ export function dueOf(dish: Dish, serve: number): number | null {
   return serve
 }
 
+/** When a dish is meant to be ready: by when it is wanted, else for the meal where it is none of the slack oven's; `unsaid` where nobody said. */
+export function meantFor(dish: Dish, serve: number): {readonly by: number | null; readonly unsaid: boolean} {
+  const due = dueOf(dish, serve)
+  const unsaid = due === null && dish.need.startHigh > rules.slackCelsius
+  return {by: unsaid ? serve : due, unsaid}
+}
+
 /** Which side of the half hour of `rules.settleIn` a dish stands on. */
 function orderOf(dish: Dish): 0 | 1 | 2 {
   const {need} = dish

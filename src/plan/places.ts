@@ -1,5 +1,6 @@
 import {packFloor} from '../scale/floor.js'
 import type {Dish, FloorItem, Placed, Vessel} from '../scale/types.js'
+import {ACROSS} from './curve.js'
 import {type FloorGrid, ROUNDED, rounded, zoneAt} from './floor-grid.js'
 import {zoneNames} from './rules.js'
 import {generator} from './search.js'
@@ -518,9 +519,6 @@ function filled(grid: FloorGrid, groups: readonly Group[], item: ToPlace): reado
   const vessels = packed(grid, [], [{...item, from: 0, to: 1, where: ACROSS}])
   return vessels && bodiesOf(vessels, item.dish.vessel)
 }
-
-/** A load that stands in every part of the floor. */
-const ACROSS = 3
 
 /** The vessels of a dish on their places. */
 function standingOn(item: ToPlace, bodies: readonly Body[]): Standing[] {

@@ -15,7 +15,6 @@ import {
   type ChoiceLimits,
   choiceAt,
   disturbances,
-  dueOf,
   isNight,
   type Job,
   jobsOf,
@@ -23,6 +22,7 @@ import {
   lateness,
   lineOf,
   type Model,
+  meantFor,
   modelOf,
   type Program,
   passes,
@@ -1481,9 +1481,7 @@ function write(
 
 /** A dish that comes out after it is wanted, or after the meal where nobody said when, is named: the total alone hides it. */
 function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
-  const due = dueOf(dish, day.serve)
-  const stays = due === null && dish.need.startHigh > rules.slackCelsius
-  const meant = stays ? day.serve : due
+  const {by: meant, unsaid: stays} = meantFor(dish, day.serve)
   if (meant === null || drawn <= meant) return null
   return {
     ...lineOf(day, dish),
