@@ -6,6 +6,7 @@ import {stepWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {dish, problem} from './plan-fixtures.js'
 
+/** An invented day. That what is set in at once is one dough: common practice, no source. */
 const day = problem([dish('bread', 8, {id: 'bread', title: 'Bread'})], {})
 const plan = planDay(day, {effort: 'quick'})
 const [whole] = plan.loads as [Load]

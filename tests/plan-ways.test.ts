@@ -13,6 +13,7 @@ import {styleOf} from '../src/sheets/style-of.js'
 import {demoDay, type Files, inFolder, smallDay} from './page-day.js'
 import {day, dish, problem} from './plan-fixtures.js'
 
+/** Days invented to be late or too full. What is asked is that a plan agrees with itself and with its trials: no outside fact. */
 const german = styleOf({language: 'de'})
 
 const tart =

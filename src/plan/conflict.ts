@@ -7,6 +7,12 @@ import type {PlanOptions, Settled} from './planner.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
+/** A dish of which something is left out, and of how many vessels. */
+export interface Missing {
+  readonly job: Job
+  readonly count: number
+}
+
 /** Plans a day again; the planner gives itself, so that this module need not know it. */
 export type Replan = (problem: PlanProblem, options: PlanOptions) => Plan
 
@@ -100,7 +106,7 @@ const EXPLAINED = {dishes: 2, quick: 9} as const
  */
 export function conflictsOf(
   problem: PlanProblem,
-  missing: ReadonlyArray<{readonly job: Job; readonly count: number}>,
+  missing: readonly Missing[],
   settled: Settled,
   options: PlanOptions,
   replan: Replan,

@@ -1,18 +1,12 @@
 import type {Dish} from '../scale/types.js'
 import {amiss} from './asked.js'
 import {check} from './check.js'
-import type {Conflict, Replan} from './conflict.js'
-import {handlingOf, type Job} from './model.js'
+import type {Conflict, Missing, Replan} from './conflict.js'
+import {handlingOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import type {PlanOptions} from './planner.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
-
-/** A dish of which something is left out, and of how many vessels. */
-export interface Missing {
-  readonly job: Job
-  readonly count: number
-}
 
 /** How much of a day a plan does not give: vessels left out, and minutes late in all. */
 interface Lack {
