@@ -373,7 +373,7 @@ export function settleIn(
   items.sort(by(dayOrders[0]!))
   let best = tryDay(grid, beside, items, 'rows', most)
   for (const style of ['wall', 'sides'] as const) {
-    if (best.refused.length === 0) break
+    if (best.refused.length === best.hopeless) break
     items = refusedFirst(best.refused, items)
     const result = tryDay(grid, beside, items, style, best.refused.length - 1)
     if (result.refused.length < best.refused.length) best = result
@@ -433,6 +433,8 @@ interface Group {
 interface Trial {
   readonly placed: ReadonlyMap<Asked, readonly Body[]>
   readonly refused: Asked[]
+  /** How many of these what stood before leaves no place, in whatever way the floor is filled. */
+  readonly hopeless: number
 }
 
 /**
@@ -450,6 +452,7 @@ function tryDay(
 ): Trial {
   const placed = new Map<Asked, readonly Body[]>()
   const refused: Asked[] = []
+  let hopeless = 0
   const groups: Group[] = []
   for (const vessels of fixed) {
     const [one] = vessels
@@ -462,15 +465,16 @@ function tryDay(
       before?.length === item.count && before.every((body) => serves(grid, groups, item, body))
         ? before
         : seatsAmong(grid, groups, item, style)
-    if (bodies) {
+    if (bodies && bodies !== 'taken') {
       placed.set(asked, bodies)
       groups.push({from: item.from, to: item.to, bodies, shifts: item.dish.shifts === true, stood: false})
     } else {
       refused.push(asked)
+      if (bodies) hopeless++
       if (refused.length > most) break
     }
   }
-  return {placed, refused}
+  return {placed, refused, hopeless}
 }
 
 /** True where a body of a dish can stand among what stands at its time. */
@@ -492,16 +496,28 @@ function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: 
   return true
 }
 
-/** Places for the vessels of a dish among what stands at its time; null where there are not enough. */
-function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, style: Style): readonly Body[] | null {
+/**
+ * Places for the vessels of a dish among what stands at its time; null where there are not enough, and `taken` where there is none at all
+ * beside what stood before the trial.
+ */
+function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, style: Style): readonly Body[] | 'taken' | null {
   const seats = seatsOf(grid, item.dish.vessel)
   const open = inZones(seats, item.fits, seats.scratch)
+  // Most often there is no place at all, which what has been reckoned before may tell, and what stands before what has been placed beside it.
+  const anew: Group[] = []
+  const beside: Group[] = []
   for (const group of groups) {
     if (group.from >= item.to || item.from >= group.to) continue
-    const past = carriedPast(item, group)
-    if (group.stood) strike(open, barredByAll(seats, group.bodies, past))
-    else for (const other of group.bodies) strike(open, barred(seats, other, past))
+    if (!group.stood) beside.push(group)
+    else {
+      const bits = barredBefore(seats, group.bodies, carriedPast(item, group))
+      if (!bits) anew.push(group)
+      else if (!strike(open, bits)) return 'taken'
+    }
   }
+  for (const group of anew) if (!strike(open, barredByAll(seats, group.bodies, carriedPast(item, group)))) return 'taken'
+  for (const group of beside)
+    for (const other of group.bodies) if (!strike(open, barred(seats, other, carriedPast(item, group)))) return null
   const found: Body[] = []
   for (const i of candidates(seats, open, style, item.where, item.count)) {
     if (!isSet(open, i)) continue
@@ -548,6 +564,11 @@ function bodiesOf(vessels: readonly Seat[], vessel: Vessel): readonly Body[] {
     bodiesAt.set(vessels, bodies)
   }
   return bodies
+}
+
+/** The same where it has been reckoned before. */
+function barredBefore(seats: Seats, bodies: readonly Body[], past: number): Int32Array | undefined {
+  return bodies.length === 1 ? seats.barred.get(bodies[0]!)?.[past] : barredTogether.get(bodies)?.get(seats)?.[past]
 }
 
 const barredTogether = new WeakMap<readonly Body[], Map<Seats, (Int32Array | undefined)[]>>()

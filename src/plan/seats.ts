@@ -232,9 +232,11 @@ export function join(bits: Int32Array, others: Int32Array): void {
   for (let w = 0; w < bits.length; w++) bits[w]! |= others[w]!
 }
 
-/** Take places out of a row of bits. */
-export function strike(open: Int32Array, bits: Int32Array): void {
-  for (let w = 0; w < open.length; w++) open[w]! &= ~bits[w]!
+/** Take places out of a row of bits; true where some are left. */
+export function strike(open: Int32Array, bits: Int32Array): boolean {
+  let left = 0
+  for (let w = 0; w < open.length; w++) left |= open[w]! &= ~bits[w]!
+  return left !== 0
 }
 
 /** True where a place is in a row of bits. */
