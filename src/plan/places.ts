@@ -298,7 +298,7 @@ export function placeDay(
       .map((item): Asked => ({item, vessels: known.get(item) ?? null}))
       .sort((a, b) => (b.vessels ? 1 : 0) - (a.vessels ? 1 : 0) || dayOrders[0]!(a.item, b.item) || a.item.from - b.item.from)
     for (let i = 0; i < mended; i++) {
-      const result = tryDay(grid, inside, items, dayStyles[i % dayStyles.length]!)
+      const result = tryDay(grid, inside, items, dayStyles[i % dayStyles.length]!, fewer(best))
       if (result.refused.length === 0) return told(result)
       if (!best || result.refused.length < best.refused.length) best = result
       items = refusedFirst(result.refused, items)
@@ -308,7 +308,7 @@ export function placeDay(
   for (const order of dayOrders) {
     let items = [...asked].sort(by(order))
     for (const style of dayStyles) {
-      const result = tryDay(grid, inside, items, style)
+      const result = tryDay(grid, inside, items, style, fewer(best))
       if (result.refused.length === 0) return told(result)
       if (!best || result.refused.length < best.refused.length) best = result
       items = refusedFirst(result.refused, items)
@@ -330,11 +330,20 @@ export function placeDay(
       rest[b] = t
     }
     const at = pick(1 + Math.min(3, rest.length))
-    const result = tryDay(grid, inside, [...rest.slice(0, at), ...refused, ...rest.slice(at)], styles[pick(styles.length)]!)
+    const order = [...rest.slice(0, at), ...refused, ...rest.slice(at)]
+    const result = tryDay(grid, inside, order, styles[pick(styles.length)]!, fewer(best))
     if (result.refused.length < best.refused.length) best = result
     if (best.refused.length === 0) break
   }
   return best ? told(best) : {placed: [], refused: []}
+}
+
+/**
+ * Refusals after which a trial is given up: it could be no better than the best so far. Where that refuses many, a trial shows which of them
+ * to put first in the next, and is gone through.
+ */
+function fewer(best: Trial | null): number {
+  return best && best.refused.length <= NEARLY_ALL ? best.refused.length - 1 : Number.POSITIVE_INFINITY
 }
 
 /** A dish to be given its places, and where its vessels stood before. */
@@ -411,6 +420,8 @@ export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPl
   return null
 }
 
+/** So few refused are nearly none. */
+const NEARLY_ALL = 1
 /** Trials in which all that stands may give way to what has moved. */
 const gaveWay = 3
 /** Trials that keep the places of an earlier plan. */

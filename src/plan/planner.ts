@@ -409,7 +409,7 @@ function settleLoaded(
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
   const contenders = looks.filter((l, i) => i === 0 || (full && i < CONTENDERS && l.price < 2 * looks[0]!.price + 60))
-  const many = morning ? (n > LARGE ? 2 : 3) : 1
+  const many = morning ? (n > LARGE ? 1 : 3) : 1
   const laid = contenders.map((look, i) => {
     const begun = given === null ? [roadOf(look, look.layout.found())] : []
     const roads = [...begun, ...layOut(look, light, i === 0 ? many : 1)].sort(byPrice)
@@ -448,12 +448,12 @@ function settleLoaded(
   // On a large day the next shorter fire is the better use of the time.
   const enough = n > LARGE ? 1 : many + 1
   const followed = new Set<Look>()
-  const alongRoad = ({look, laid: begun, lit}: Road, passes: {passes: number}): Settled | null => {
+  const alongRoad = ({look, laid: begun, lit}: Road, passes: {passes: number}, patience?: number): Settled | null => {
     followed.add(look)
     look.layout.startAgain(curveOf(look.option.forecast, ambient))
     look.layout.restore(begun, lit)
     if (given === null) look.layout.lightLater(last)
-    return agree(problem, grid, jobs, look, simulate, light, passes)
+    return agree(problem, grid, jobs, look, simulate, light, passes, undefined, patience)
   }
   const follow = (some: readonly Road[]): void => {
     for (const [i, road] of distinct(some).entries()) {
@@ -477,6 +477,21 @@ function settleLoaded(
     look.layout.begin()
     return layOut(look, light, many)
   }
+  // What the search on given curves makes of the curve as a plan's loads have made it is a road as well, and often a better one: annealing
+  // moves one opening at a time, the search lays many dishes out anew.
+  const searched = (from: Settled, seed: number): Settled | null => {
+    const look = looks.find(({index}) => index === from.model.program.index)!
+    const {model, found} = from.whole!()
+    const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed})
+    if (other.unplaced > 0 || other.cost + model.constant > from.total - 1) return null
+    const begun = jobs.map((_, u): Laid => {
+      const o = other.chosen[u]!
+      return {in: true, s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!, hold: 0}
+    })
+    look.layout.startAgain(curveOf(look.option.forecast, ambient))
+    look.layout.restore(begun, model.lit)
+    return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, SEARCHED_PATIENCE)
+  }
   // A longer fire may hold what a shorter one leaves out.
   for (let from = best!.option, i = 0; morning && i < LONGER_FIRES && best!.unplaced.length > 0; i++) {
     const look = beside(looks, from, 1)
@@ -493,12 +508,18 @@ function settleLoaded(
     const roads = laid.find(([road]) => road!.look === look) ?? begin(look)
     if (roads[0]!.violation > MENDS || roads[0]!.price - SOFT * roads[0]!.violation > NEARLY * best!.total) break
     let settled = alongRoad(roads[0]!, {passes: OTHER_PASSES})
-    if (n <= LARGE && (!settled || settled.unplaced.length > 0)) {
+    if (!settled || settled.unplaced.length > 0) {
       const [longest] = lookLonger(roads[0]!).sort(byPrice)
-      settled = alongRoad(longest!, {passes: OTHER_PASSES})
+      settled = alongRoad(longest!, {passes: OTHER_PASSES}, SHORTER_PATIENCE)
     }
     if (!settled || better(best, settled) === best) break
     best = settled
+  }
+  for (let i = 0, failed = 0; morning && best!.unplaced.length === 0 && i < SEARCHED && failed < (n > LARGE ? 1 : 2); i++) {
+    const settled = searched(best!, 5 + i)
+    const next = settled ? better(best, settled) : best
+    failed = next === best ? failed + 1 : 0
+    best = next
   }
   if (best!.polished) best = better(best, best!.polished())
   if (given !== null && !eased?.asBefore && best!.unplaced.length > 0) {
@@ -518,6 +539,13 @@ function settleLoaded(
 const MENDS = 20
 /** Rounds in which another fire has to come to a plan. */
 const OTHER_PASSES = 8
+
+/** Rounds after which a shorter fire on which something still has no place is given up, and a plan that was searched for. */
+const SHORTER_PATIENCE = 5
+const SEARCHED_PATIENCE = 3
+/** Plans searched for on the best one's curve, and the rounds of each search. */
+const SEARCHED = 6
+const SEARCHED_ROUNDS = 400
 
 /** Longer fires tried where something is left out. */
 const LONGER_FIRES = 2
@@ -546,7 +574,7 @@ function distinct(roads: readonly Road[]): Road[] {
 }
 
 /** Fires laid out in earnest, and jobs from which on a day is large, and fewer roads are tried. */
-const CONTENDERS = 3
+const CONTENDERS = 2
 const LARGE = 20
 /** How much dearer than the best plan a road may look and still be tried: curve and floor often come out cheaper than they looked. */
 const NEARLY = 1.1
@@ -773,6 +801,7 @@ function inHand(
  * @param budget Simulations left, for this layout and those after it.
  * @param gently For a plan in hand, of which as little as may be is moved: `waiting` only lets the openings wait for what they are for, and
  *   gives up, with null, where that will not do; `moving` moves dishes and leaves out what cannot be mended.
+ * @param patience Rounds in which every dish has to have its place; it is given up, with null, where one has none by then.
  */
 function agree(
   problem: PlanProblem,
@@ -783,6 +812,7 @@ function agree(
   light: Light,
   budget: {passes: number},
   gently?: 'waiting' | 'moving',
+  patience = Number.POSITIVE_INFINITY,
 ): Settled | null {
   const {layout, option: original, index} = look
   const n = jobs.length
@@ -866,9 +896,9 @@ function agree(
     }
   }
   /** What was seen to be good. Its range, and what else each dish might have done, are worked out once it is the best. */
-  const settle = (seen: Seen): Settled => ({
-    ...settledOn(seen.exact, seen, seen.option),
-    whole: () => {
+  const settle = (seen: Seen): Settled => {
+    let known: Settled | null = null
+    const whole = (): Settled => {
       const ranged = {...original, forecast: simulate(original, seen.events, true)}
       const final = on(
         ranged,
@@ -876,8 +906,15 @@ function agree(
         seen.took.map((must) => (must ? {must} : {})),
       )
       return settledOn(final, seen, ranged)
-    },
-  })
+    }
+    return {
+      ...settledOn(seen.exact, seen, seen.option),
+      whole: () => {
+        known ??= whole()
+        return known
+      },
+    }
+  }
   const bringBack = (seen: Seen): Seen | null => {
     let last: Seen | null = null
     let trials = 0
@@ -941,10 +978,11 @@ function agree(
   let last = ''
   layout.judge()
   // More than the oven holds: what is left out is part of the search from the first.
-  const overfull = !gently && layout.violation > OVERFULL
+  const overfull = !gently && patience === Number.POSITIVE_INFINITY && layout.violation > OVERFULL
   // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
   let proved = 0
   for (let pass = 0; ; pass++) {
+    if (pass >= patience) return null
     budget.passes--
     const giveUp = pass >= (overfull ? HOPELESS : PATIENCE) || budget.passes <= 0
     if (giveUp && layout.violation > 1e-6) {
