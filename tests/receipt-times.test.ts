@@ -83,6 +83,7 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Let it boil, removing the scum as it rises, for half an hour.', 30, 30, 'boil'],
   ['Soak the peas twelve hours.', 720, 720, 'stand'],
   ['Let the paste stand a quarter of an hour.', 15, 15, 'stand'],
+  ['Let the loaves stand a quarter of an hour while the oven is swept, then set them in.', 15, 15, 'stand'],
   ['Beat the eggs half an hour.', 30, 30, 'other'],
   ['Knead it ten minutes, then bake.', 10, 10, 'other'],
   ['Prove for 45 minutes.', 45, 45, 'rise'],

@@ -581,6 +581,8 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
       t.word === 'then' ||
       t.word === 'before' ||
       t.word === 'after' ||
+      t.word === 'while' ||
+      t.word === 'whilst' ||
       t.word === '('
     )
       break
