@@ -1,5 +1,6 @@
 import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
+import {writeDuration} from '../src/measure/quantity.js'
 import type {FiringLog} from '../src/oven/log.js'
 import {amiss, asAsked} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
@@ -353,7 +354,7 @@ describe('a day planned again', () => {
     const pies = early.loads.flatMap((l) => l.dishes.filter((d) => d.dish === 'mutton-pies'))
     const late = early.messages.filter((m) => m.rule === 'late' && m.reason.startsWith('Mutton pies'))
     expect(late.map((m) => m.reason)).toEqual(
-      pies.map((d) => `Mutton pies is drawn ${d.draw.likely - problem.day.fireFrom - 60} min after it is wanted`),
+      pies.map((d) => `Mutton pies is drawn ${writeDuration(d.draw.likely - problem.day.fireFrom - 60)} after it is wanted`),
     )
     expect(late[0]!.line).toBe(problem.day.items.find((i) => /mutton/.test(i.file))!.line)
   })

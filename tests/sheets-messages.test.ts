@@ -54,6 +54,7 @@ const blanks = [
   '12',
   'back',
   '12 cm',
+  '12 min',
   'a length',
   '',
   'vault',

@@ -282,3 +282,12 @@ export function writeClock(minutes: number): string {
   const text = `${Math.floor((minutes - 1440 * day) / 60)}:${String(minutes - 60 * Math.floor(minutes / 60)).padStart(2, '0')}`
   return day === 0 ? text : `${day > 0 ? 'tomorrow' : 'yesterday'} ${text}`
 }
+
+/** A length of time in minutes, as `parseDuration` reads it: `25 min`, `1 h 30 min`. */
+export function writeDuration(minutes: number): string {
+  const whole = Math.round(minutes)
+  const hours = Math.floor(whole / 60)
+  const rest = whole % 60
+  if (hours === 0) return `${rest} min`
+  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`
+}

@@ -1,4 +1,4 @@
-import {writeClock} from '../measure/quantity.js'
+import {writeClock, writeDuration} from '../measure/quantity.js'
 import {calibrate} from '../oven/calibrate.js'
 import {forecast, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
@@ -441,7 +441,7 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
         ...lineOf(day, dish),
         severity: 'info',
         rule: 'unlogged',
-        reason: `${dish.title} is taken to have been set in as planned, ${ago} min ago: the log does not tell`,
+        reason: `${dish.title} is taken to have been set in as planned, ${writeDuration(ago)} ago: the log does not tell`,
         suggest: 'note when it was set in, or set it in and note that',
       },
     ]

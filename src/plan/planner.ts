@@ -1,3 +1,4 @@
+import {writeDuration} from '../measure/quantity.js'
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed} from '../scale/types.js'
@@ -1527,7 +1528,7 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
     rule: stays ? 'after-meal' : 'late',
     reason: stays
       ? `${dish.title} stays in past the serving time: it is ready for the next day`
-      : `${dish.title} is drawn ${drawn - meant} min after it is wanted`,
+      : `${dish.title} is drawn ${writeDuration(drawn - meant)} after it is wanted`,
     suggest: stays ? 'write beside its link when it is wanted, if it is for this meal' : 'ask for it later, or make less',
   }
 }
@@ -1571,7 +1572,12 @@ function drawRange(
   const longStay = to - done('likely') > 2 * rules.tick
   const low = longStay ? likely : Math.min(likely, early)
   const high = Math.max(likely, Math.min(slow, likely + Math.max(20, need.minutes.likely)))
-  return {low: lit + low, likely: lit + likely, high: lit + high}
+  // Told as the plan's other times are, on its five-minute clock, and rather wider.
+  return {
+    low: Math.min(lit + likely, Math.floor((lit + low) / rules.tick) * rules.tick),
+    likely: lit + likely,
+    high: Math.ceil((lit + high) / rules.tick) * rules.tick,
+  }
 }
 
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */

@@ -1,7 +1,8 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
+import {writeDuration} from '../measure/quantity.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
-import {clock, duration, temperatures, timeOfDay} from './figures.js'
+import {clock, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
@@ -124,7 +125,7 @@ function ownFigures(step: Step, style: Style): string[] {
   }
   const hold = value(ahead, 'hold') ?? value(behind, 'hold')
   if (hold !== null && (ahead?.id === 'ahead dough' || behind?.id === 'behind dough'))
-    out.push(say(words, 'own.hold', {time: duration(hold)}))
+    out.push(say(words, 'own.hold', {time: writeDuration(hold)}))
   return out
 }
 

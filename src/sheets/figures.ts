@@ -1,4 +1,5 @@
 import type {Range} from '../lexicon/schema.js'
+import {writeDuration} from '../measure/quantity.js'
 import {kitchenStep, usMeasure} from '../measure/round.js'
 import {plainStyle, type Style} from './style.js'
 import {say, type WordKey} from './words/index.js'
@@ -241,21 +242,12 @@ export function difference(celsius: number, style: Style): string {
   return style.degrees === 'C' ? c : style.degrees === 'F' ? f : `${c} (${f})`
 }
 
-/** A length of time in minutes: `25 min`, `1 h 30 min`. */
-export function duration(minutes: number): string {
-  const whole = Math.round(minutes)
-  const hours = Math.floor(whole / 60)
-  const rest = whole % 60
-  if (hours === 0) return `${rest} min`
-  return rest === 0 ? `${hours} h` : `${hours} h ${rest} min`
-}
-
 /** A span of time: `25–30 min`, `1 h 30 min to 2 h`. */
 export function durations(minutes: {readonly low: number; readonly high: number}, style: Style): string {
   const [low, high] = [Math.round(minutes.low), Math.round(minutes.high)]
-  if (low === high) return duration(low)
+  if (low === high) return writeDuration(low)
   if (high < 60) return `${low}–${high} min`
-  return say(style.words, 'range.to', {low: duration(low), high: duration(high)})
+  return say(style.words, 'range.to', {low: writeDuration(low), high: writeDuration(high)})
 }
 
 /** The time of day alone, minutes after midnight of any day. */

@@ -1,7 +1,8 @@
 import type {Range} from '../lexicon/schema.js'
+import {writeDuration} from '../measure/quantity.js'
 import type {BandWindow, OvenAnswers} from '../oven/answers.js'
 import type {OvenSpec} from '../oven/types.js'
-import {duration, durations, number, temperature, temperatures, wood} from './figures.js'
+import {durations, number, temperature, temperatures, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {bands, type ReadingMark} from './heat-data.js'
 import {inWords} from './said.js'
@@ -41,7 +42,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
   const {words} = style
   const {facts, firing, forecast} = answers
   const raked = forecast.raked
-  const after = (minutes: number): string => duration(five(minutes - raked))
+  const after = (minutes: number): string => writeDuration(five(minutes - raked))
   const span = (window: {readonly from: number; readonly to: number} | null): string =>
     window === null
       ? words['oven.window.never']
@@ -60,7 +61,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
     const gain = five(then - now)
     return gain === 0
       ? words['oven.change.same']
-      : say(words, gain > 0 ? 'oven.change.more' : 'oven.change.less', {time: duration(Math.abs(gain))})
+      : say(words, gain > 0 ? 'oven.change.more' : 'oven.change.less', {time: writeDuration(Math.abs(gain))})
   }
   const slack = answers.slack.minutes
   return [
@@ -76,8 +77,8 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
         }),
         say(words, 'oven.usual', {
           wood: wood(firing.wood, style),
-          burn: duration(firing.burn),
-          soak: duration(firing.soak),
+          burn: writeDuration(firing.burn),
+          soak: writeDuration(firing.soak),
           heat,
         }),
         say(words, 'oven.held', {
@@ -91,7 +92,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
       key: 'oven.starts',
       lines: answers.starts.map(({celsius, fire}) =>
         fire.possible
-          ? `${say(words, 'oven.start', {heat: temperature(celsius, style), wood: wood(fire.firing.wood, style), burn: duration(five(fire.firing.burn))})} (${say(
+          ? `${say(words, 'oven.start', {heat: temperature(celsius, style), wood: wood(fire.firing.wood, style), burn: writeDuration(five(fire.firing.burn))})} (${say(
               words,
               'oven.start.range',
               {
@@ -110,7 +111,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
           ? []
           : [
               say(words, answers.slack.atLeast ? 'oven.night.slackAtLeast' : 'oven.night.slack', {
-                time: duration(five(slack)),
+                time: writeDuration(five(slack)),
               }),
             ]),
       ],
@@ -121,12 +122,12 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
         say(words, 'oven.cold.cold', {
           heat: temperature(answers.cold.warmCelsius, style),
           wood: wood(answers.cold.wood, style),
-          burn: duration(five(answers.cold.burn)),
+          burn: writeDuration(five(answers.cold.burn)),
           start: temperature(230, style),
         }),
         say(words, 'oven.cold.damp', {
           wood: wood(answers.damp.wood, style),
-          burn: duration(five(answers.damp.burn)),
+          burn: writeDuration(five(answers.damp.burn)),
         }),
       ],
     },

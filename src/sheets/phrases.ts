@@ -1,7 +1,8 @@
 import {kinds} from '../lexicon/kinds.js'
+import {writeDuration} from '../measure/quantity.js'
 import {phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
-import {clock, difference, duration, fahrenheit, length, temperature, wood} from './figures.js'
+import {clock, difference, fahrenheit, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import {inWords} from './said.js'
 import type {Style} from './style.js'
@@ -45,7 +46,7 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
     templates: phraseBooks[words['language.code']] ?? phrases,
     title: (id) => dishTitle(problem, id),
     clock: (minutes) => clock(minutes, style),
-    minutes: duration,
+    minutes: writeDuration,
     celsius: (celsius) => temperature(celsius, style),
     kilograms: (kilograms) => wood(kilograms, style),
     metres: (metres) => length(metres, style),

@@ -1,9 +1,10 @@
+import {writeDuration} from '../measure/quantity.js'
 import type {OvenSpec, Reading} from '../oven/types.js'
 import {amiss} from '../plan/asked.js'
 import {withoutBatch} from '../plan/batches.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
-import {clock, duration, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
+import {clock, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, wayLines} from './phrases.js'
@@ -68,8 +69,8 @@ export function planHead(
       say(words, 'plan.fire', {lit: clock(fire.lit, style), raked: clock(fire.raked, style), ready: clock(fire.ready, style)}),
       say(words, 'plan.wood', {
         wood: wood(fire.firing.wood, style),
-        burn: duration(fire.firing.burn),
-        soak: duration(fire.firing.soak),
+        burn: writeDuration(fire.firing.burn),
+        soak: writeDuration(fire.firing.soak),
       }),
     )
   lines.push(...standing(plan, problem, style))
@@ -82,7 +83,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
   const whole = (id: string): string => withoutBatch(dishTitle(problem, id))
   const dishes = (ids: readonly string[]): number => new Set(ids.map(whole)).size
   const {late, underdone, afterMeal} = amiss(problem, plan)
-  const minutes = duration(Math.max(0, ...late.map(({wanted, drawn}) => drawn - wanted)))
+  const minutes = writeDuration(Math.max(0, ...late.map(({wanted, drawn}) => drawn - wanted)))
   const clause = (what: 'late' | 'underdone' | 'afterMeal', ids: readonly string[]): string[] => {
     const count = dishes(ids)
     return count === 0 ? [] : [say(words, `amiss.${what}.${count === 1 ? 'one' : 'many'}`, {count, minutes})]

@@ -56,6 +56,14 @@ export const deMessages: Book['sentences'] = [
     '{dish} gilt als wie geplant eingeschossen, vor {n} min: im Ofenbuch steht nichts davon',
   ],
   [
+    '{dish} is taken to have been set in as planned, {n} h ago: the log does not tell',
+    '{dish} gilt als wie geplant eingeschossen, vor {n} h: im Ofenbuch steht nichts davon',
+  ],
+  [
+    '{dish} is taken to have been set in as planned, {n} h {n2} min ago: the log does not tell',
+    '{dish} gilt als wie geplant eingeschossen, vor {n} h {n2} min: im Ofenbuch steht nichts davon',
+  ],
+  [
     'note when it was set in, or set it in and note that',
     'aufschreiben, wann es eingeschossen wurde, oder es einschießen und das aufschreiben',
   ],
@@ -70,6 +78,8 @@ export const deMessages: Book['sentences'] = [
     '{dish} bleibt über die Essenszeit im Ofen: es ist für den nächsten Tag fertig',
   ],
   ['{dish} is drawn {n} min after it is wanted', '{dish} wird {n} min später ausgezogen, als es gebraucht wird'],
+  ['{dish} is drawn {n} h after it is wanted', '{dish} wird {n} h später ausgezogen, als es gebraucht wird'],
+  ['{dish} is drawn {n} h {n2} min after it is wanted', '{dish} wird {n} h {n2} min später ausgezogen, als es gebraucht wird'],
   [
     'write beside its link when it is wanted, if it is for this meal',
     'hinter seinen Verweis schreiben, wann es gebraucht wird, wenn es für diese Mahlzeit ist',
