@@ -166,7 +166,7 @@ describe('what moved', () => {
   it('tells of a dish without a place once, with its reason, and only when the search is over', () => {
     const after = view(
       [step('load', 'a', 540), step('draw', 'a', 590)],
-      [{dish: 'Beans', reason: 'too little heat is left', remedies: []}],
+      [{dish: 'Beans', of: ['Beans'], reason: 'too little heat is left', remedies: []}],
     )
     expect(moved(before, after, showing, false)).toEqual(['Beans: a place is still being looked for'])
     expect(moved(before, after, showing)).toEqual(['Beans: no longer in the plan. Too little heat is left'])

@@ -14,7 +14,7 @@ import {
 import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
 import {oldText} from '../src/sheets/old-text.js'
-import {planMarkdown, planText} from '../src/sheets/plan-text.js'
+import {planMarkdown, planText, unplacedLines} from '../src/sheets/plan-text.js'
 import {makeStyle, plainStyle} from '../src/sheets/style.js'
 import {translationMarkdown, translationText} from '../src/sheets/translation-text.js'
 import {forecast, gingerbread, oven, plan, problem, sources, translation} from './fixtures-sheets.js'
@@ -163,5 +163,33 @@ describe('the old text', () => {
     expect(words('flour[^1]\n\n[^1]: sifted')).toContain('<sup>')
     expect(words('- [ ] flour\n- [x] salt')).toContain('<input>')
     expect(words('# Cake\n\nTake *good* flour.')).toBe('<h1>Cake\n<p>Take <em>good flour.')
+  })
+})
+
+describe('dishes without a place', () => {
+  const sponge = problem.dishes[0]!
+  const batches = (out: readonly number[], of: number): string[] => {
+    const some = Array.from({length: of}, (_, i) => ({
+      ...sponge,
+      id: `sponge-${i + 1}`,
+      title: `${sponge.title} (${i + 1}/${of})`,
+    }))
+    const day = {...problem, dishes: [...problem.dishes.slice(1), ...some]}
+    const unplaced = out.map((i) => ({...plan.unplaced[0]!, dish: `sponge-${i}`}))
+    return unplacedLines({...plan, unplaced}, day, plainStyle).map(({title}) => title)
+  }
+  it('are named once where they are batches of one dish and share a reason', () => {
+    expect(batches([1, 3], 3)).toEqual([`${sponge.title} (1/3 and 3/3)`])
+    expect(batches([1, 2, 4], 4)).toEqual([`${sponge.title} (1/4, 2/4 and 4/4)`])
+    expect(batches([1, 2], 2)).toEqual([sponge.title])
+    expect(batches([2], 3)).toEqual([`${sponge.title} (2/3)`])
+  })
+  it('are named apart where their reasons differ', () => {
+    const [one] = plan.unplaced
+    const unplaced = [one!, {...one!, dish: 'baked-beans', reason: 'Its heat comes too late.'}]
+    expect(unplacedLines({...plan, unplaced}, problem, plainStyle).map(({reason}) => reason)).toEqual([
+      one!.reason,
+      'Its heat comes too late.',
+    ])
   })
 })

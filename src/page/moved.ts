@@ -52,7 +52,7 @@ export function moved(before: PlanView, after: PlanView, showing: Showing, settl
     if (dish === '') lines.push(words.moved.less('', what))
     else if (!settled) lines.push(words.moved.sought(name))
     else if (stays.has(dish)) lines.push(words.moved.less(name, what))
-    else lines.push(words.moved.gone(name, after.unplaced.find((one) => one.dish === name)?.reason ?? ''))
+    else lines.push(words.moved.gone(name, after.unplaced.find((one) => one.of.includes(name))?.reason ?? ''))
   }
   return lines
 }

@@ -4,8 +4,8 @@ import {withoutBatch} from '../plan/batches.js'
 import type {PlanProblem} from '../plan/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
-import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, wayLines} from '../sheets/phrases.js'
-import {believedLine, lateLines, planHead, reasonAlone, scoreLines} from '../sheets/plan-text.js'
+import {changeWords, stepWords, suggestionWords, wayLines} from '../sheets/phrases.js'
+import {believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
 import {inWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
@@ -48,10 +48,11 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     head: planHead({plan, problem, oven}, style),
     steps,
     score: scoreLines(plan, style),
-    unplaced: plan.unplaced.map((one) => ({
-      dish: dishTitle(problem, one.dish),
-      reason: reasonAlone(one.dish, reasonOf(one, problem, style), problem),
-      remedies: remedyLines(one, problem, style),
+    unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({
+      dish: title,
+      of: titles,
+      reason,
+      remedies,
     })),
     late: lateLines(plan, problem, style).map(({title, say}) => ({dish: title, times: say})),
     ways: plan.ways

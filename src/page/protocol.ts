@@ -104,7 +104,13 @@ export interface PlanView {
   readonly head: {readonly title: string; readonly lines: readonly string[]}
   readonly steps: readonly StepView[]
   readonly score: readonly string[]
-  readonly unplaced: ReadonlyArray<{readonly dish: string; readonly reason: string; readonly remedies: readonly string[]}>
+  /** `of` names the batches one by one. */
+  readonly unplaced: ReadonlyArray<{
+    readonly dish: string
+    readonly of: readonly string[]
+    readonly reason: string
+    readonly remedies: readonly string[]
+  }>
   /** What is drawn after it is wanted, and when. */
   readonly late: ReadonlyArray<{readonly dish: string; readonly times: string}>
   /** What would help the day, after a line that leads to it; null where nothing had to be tried. */

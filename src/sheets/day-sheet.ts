@@ -5,8 +5,8 @@ import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
-import {chartData, concerned, dishTitle, type Numbered, numbered, valueAt} from './heat-data.js'
-import {reasonOf, remedyLines, signIn, stepWords, wayLines} from './phrases.js'
+import {chartData, concerned, type Numbered, numbered, valueAt} from './heat-data.js'
+import {signIn, stepWords, wayLines} from './phrases.js'
 import {
   changed,
   changedFor,
@@ -17,14 +17,14 @@ import {
   onlyChange,
   type PlanView,
   planHead,
-  reasonAlone,
   shortCautions,
+  unplacedLines,
   zoneWord,
 } from './plan-text.js'
 import {messageWords} from './said.js'
 import type {Style} from './style.js'
 import {messageLine} from './translation-text.js'
-import {say, sayIf, type WordKey} from './words/index.js'
+import {say, type WordKey} from './words/index.js'
 
 /** The clock time of a step, with the day named under it where it is another day's. */
 function stamp(minutes: number, style: Style): Element {
@@ -296,14 +296,9 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
   return [
     h('section', {className: ['warn']}, [
       ...(plan.unplaced.length > 0 ? [h('h2', words['plan.unplaced'])] : []),
-      ...plan.unplaced.flatMap((unplaced) => {
-        const {dish, rule} = unplaced
-        const remedies = remedyLines(unplaced, problem, style)
+      ...unplacedLines(plan, problem, style).flatMap(({title, reason, rule, remedies}) => {
         return [
-          h('p', [
-            h('strong', `${dishTitle(problem, dish)}: `),
-            `${stop(reasonAlone(dish, reasonOf(unplaced, problem, style), problem))} ${say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)})}.`,
-          ]),
+          h('p', [h('strong', `${title}: `), `${stop(reason)} ${say(words, 'plan.rule', {rule})}.`]),
           ...(remedies.length > 0
             ? [
                 h('p', words['plan.remedies']),

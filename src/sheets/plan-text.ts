@@ -113,6 +113,44 @@ export function notesOf(plan: Plan): Message[] {
   return plan.messages.filter(({rule}) => !(listed && rule === 'late'))
 }
 
+/**
+ * Dishes without a place, those batches of one dish in one line that share a reason: what they are called together and one by one, why, by
+ * which rule, and what would help.
+ */
+export function unplacedLines(
+  {unplaced}: Plan,
+  problem: PlanProblem,
+  style: Style,
+): {
+  readonly title: string
+  readonly titles: readonly string[]
+  readonly reason: string
+  readonly rule: string
+  readonly remedies: readonly string[]
+}[] {
+  const alike = new Map<string, {titles: string[]; reason: string; rule: string; remedies: readonly string[]}>()
+  for (const one of unplaced) {
+    const title = dishTitle(problem, one.dish)
+    const reason = reasonAlone(one.dish, reasonOf(one, problem, style), problem)
+    const remedies = remedyLines(one, problem, style)
+    const key = JSON.stringify([withoutBatch(title), reason, one.rule, remedies])
+    const line = alike.get(key) ?? {titles: [], reason, rule: sayIf(style.words, `rule.${one.rule}`, one.rule), remedies}
+    line.titles.push(title)
+    alike.set(key, line)
+  }
+  return Array.from(alike.values(), (line) => ({title: batchesOf(line.titles, style), ...line}))
+}
+
+/** What some batches of one dish are called together: “Scones (1/3 and 3/3)”, and where they are all of them “Scones”. */
+function batchesOf(titles: readonly string[], {words}: Style): string {
+  const [first = ''] = titles
+  const dish = withoutBatch(first)
+  const numbers = titles.map((title) => title.slice(dish.length + 2, -1))
+  if (first === dish || numbers[0]!.endsWith(`/${numbers.length}`)) return dish
+  const last = numbers.pop()
+  return `${dish} (${numbers.length > 0 ? `${numbers.join(', ')} ${words['list.and']} ` : ''}${last})`
+}
+
 /** The dishes that are drawn late, each with its times. */
 export function lateLines(plan: Plan, problem: PlanProblem, style: Style): {readonly title: string; readonly say: string}[] {
   return (plan.late ?? []).map(({dish, wanted, drawn}) => ({
@@ -165,17 +203,9 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   }
   if (plan.unplaced.length > 0) {
     heading('plan.unplaced')
-    for (const unplaced of plan.unplaced) {
-      const {dish, rule} = unplaced
-      const remedies = remedyLines(unplaced, problem, style)
-      out.push(
-        ...hanging(
-          '  ! ',
-          tidy(`${dishTitle(problem, dish)}: ${reasonAlone(dish, reasonOf(unplaced, problem, style), problem)}`),
-          width,
-        ),
-      )
-      out.push(...hanging('    ', say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)}), width))
+    for (const {title, reason, rule, remedies} of unplacedLines(plan, problem, style)) {
+      out.push(...hanging('  ! ', tidy(`${title}: ${reason}`), width))
+      out.push(...hanging('    ', say(words, 'plan.rule', {rule}), width))
       if (remedies.length > 0) out.push(`    ${words['plan.remedies']}`)
       for (const remedy of remedies) out.push(...hanging('      - ', tidy(remedy), width))
     }
@@ -333,12 +363,8 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   const blocks = [`# ${md(head.title)}`, ...head.lines.map(md)]
   if (plan.unplaced.length > 0) {
     blocks.push(`## ${words['plan.unplaced']}`)
-    for (const unplaced of plan.unplaced) {
-      const {dish, rule} = unplaced
-      const remedies = remedyLines(unplaced, problem, style)
-      blocks.push(
-        `**${md(dishTitle(problem, dish))}**: ${md(reasonAlone(dish, reasonOf(unplaced, problem, style), problem))} ${md(say(words, 'plan.rule', {rule: sayIf(words, `rule.${rule}`, rule)}))}`,
-      )
+    for (const {title, reason, rule, remedies} of unplacedLines(plan, problem, style)) {
+      blocks.push(`**${md(title)}**: ${md(reason)} ${md(say(words, 'plan.rule', {rule}))}`)
       if (remedies.length > 0) blocks.push(words['plan.remedies'], remedies.map((remedy) => `- ${md(remedy)}`).join('\n'))
     }
     blocks.push(words['plan.stands'])
