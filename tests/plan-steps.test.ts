@@ -51,3 +51,39 @@ describe('the doughs of one dish', () => {
     for (const {say} of steps) expect(say).toMatch(/^Bread: /)
   })
 })
+
+describe('what goes in or comes out together', () => {
+  const at = (zone: NonNullable<Load['dishes'][number]['zone']>, high: number, id = 'bread'): Load['dishes'][number] => ({
+    ...of(2, 60),
+    dish: id,
+    zone,
+    draw: {low: whole.at + 60, likely: whole.at + 60, high: whole.at + high},
+  })
+  const said = (action: string, ...dishes: Load['dishes'][number][]) => {
+    const step = stepsOf(two, inLoads({at: whole.at, dishes})).steps.find((one) => one.action === action)!
+    return {english: step, german: () => stepWords(step, two, styleOf({language: 'de'})).say}
+  }
+  const two = problem(
+    [
+      dish('bread', 8, {id: 'bread', title: 'Bread'}),
+      dish('brown', 4, {id: 'brown', title: 'Brown bread', need: {...dish('brown', 4, {}).need, falling: true}}),
+    ],
+    {},
+  )
+
+  it('is said once where it goes to two parts of the floor', () => {
+    const {english, german} = said('load', at('back', 90), at('middle', 90))
+    expect(english.say).toBe('Set in load 1: Bread at the back and the middle.')
+    expect(german()).toContain('Bread: hinten und Mitte')
+    expect(said('load', at('back', 90), at('middle', 90), at('mouth', 90)).english.say).toContain('Bread over the floor')
+  })
+
+  it('is waited for no longer than the first that would burn', () => {
+    const clock = (minutes: number): unknown => ({unit: 'clock', value: whole.at + minutes})
+    const lateOf = (...dishes: Load['dishes'][number][]): unknown =>
+      said('draw', ...dishes).english.words?.ifBehind?.values['late']
+    expect(lateOf(at('back', 90), at('middle', 75))).toEqual(clock(75))
+    expect(lateOf(at('back', 90), at('middle', 70, 'brown'))).toEqual(clock(90))
+    expect(lateOf(at('middle', 240, 'brown'))).toEqual(clock(240))
+  })
+})

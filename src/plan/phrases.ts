@@ -20,6 +20,7 @@ export const phrases = {
   test: 'Test the heat: about {celsius}.',
   load: 'Set in load {load}: {dishes}.',
   'load at': '{dishes} at the {zone}',
+  'load at two': '{dishes} at the {zone} and the {zone2}',
   'load across': '{dishes} over the floor',
   draw: 'Draw {dishes}.',
   shut: 'Shut the door. In it stays: {dishes}.',

@@ -223,7 +223,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(4, fire.raked, 'rake', [], null, p('rake'), {sign: p('sign coals'), ahead: p('ahead coals'), behind: p('behind coals')})
       put(5, fire.raked, 'soak', [], null, p('soak', {soak: min(fire.firing.soak)}), {sign: p('sign floor')})
     })
-    const draws = new Map<number, {ids: string[]; early: number; late: number; load: number}>()
+    const draws = new Map<number, {ids: string[]; early: number; waits: {until: number; stays: boolean}[]; load: number}>()
     const openings = new Set<number>()
     for (const load of plan.loads) {
       const fresh = load.dishes.filter((d) => !d.alreadyIn)
@@ -241,16 +241,20 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const coolest = Math.max(...fresh.map((d) => byId.get(d.dish)?.need.startLow ?? 0))
         // Nearest the back is set in first.
         const order = [...fresh].sort((a, b) => zoneRank(a.zone) - zoneRank(b.zone) || b.draw.likely - a.draw.likely)
+        // The parts of a dish that go in together are said once.
+        const parts = new Map<string, Set<string>>()
+        for (const d of order) parts.set(d.dish, (parts.get(d.dish) ?? new Set()).add(d.zone ?? 'across'))
         const list: PhraseValue = {
           unit: 'phrases',
-          // Two parts of a dish that go to the same part of the floor are said once.
-          phrases: order
-            .filter((d, i) => order.findIndex((o) => o.dish === d.dish && o.zone === d.zone) === i)
-            .map((d) =>
-              d.zone === 'across' || d.zone === undefined
-                ? p('load across', {dishes: names([d.dish])})
-                : p('load at', {dishes: names([d.dish]), zone: {unit: 'word', word: d.zone}}),
-            ),
+          phrases: Array.from(parts, ([dish, zones]) => {
+            const [zone, zone2, more] = [...zones]
+            const word = (one: string | undefined): PhraseValue => ({unit: 'word', word: one ?? ''})
+            const dishes = names([dish])
+            if (zones.has('across') || more !== undefined) return p('load across', {dishes})
+            return zone2 === undefined
+              ? p('load at', {dishes, zone: word(zone)})
+              : p('load at two', {dishes, zone: word(zone), zone2: word(zone2)})
+          }),
         }
         put(
           8,
@@ -271,10 +275,11 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       for (const d of load.dishes) {
         const at = d.draw.likely
         openings.add(at)
-        const now = draws.get(at) ?? {ids: [], early: Number.POSITIVE_INFINITY, late: 0, load: load.number}
+        const now = draws.get(at) ?? {ids: [], early: Number.POSITIVE_INFINITY, waits: [], load: load.number}
         now.ids.push(d.dish)
         now.early = Math.min(now.early, d.draw.low)
-        now.late = Math.max(now.late, d.draw.high)
+        const need = byId.get(d.dish)?.need
+        now.waits.push({until: d.draw.high, stays: need?.falling === true || need?.overnight === true})
         draws.set(at, now)
       }
     }
@@ -292,6 +297,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     }
     for (const [at, d] of draws) {
       const ids = [...new Set(d.ids)]
+      // What burns has the first word on how long may be waited; what is the better for staying in only where there is nothing else.
+      const waiting = d.waits.some(({stays}) => !stays) ? d.waits.filter(({stays}) => !stays) : d.waits
+      const late = Math.min(...waiting.map(({until}) => until))
       const signs = [...new Set(ids.map((id) => byId.get(id)?.sign ?? '').filter((s) => s !== ''))]
       // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
       const holds = ids.some((id) => {
@@ -301,7 +309,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: signs.length > 0 ? p('sign own', {sign: signs.join('; ')}) : null,
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
-        behind: holds ? p('behind hold') : p('behind draw', {late: {unit: 'clock', value: d.late}}),
+        behind: holds ? p('behind hold') : p('behind draw', {late: {unit: 'clock', value: late}}),
         celsius: heatAt(at),
       })
     }

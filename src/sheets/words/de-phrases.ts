@@ -16,6 +16,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   test: 'Die Hitze prüfen: etwa {celsius}.',
   load: 'Schuss {load} einschießen: {dishes}.',
   'load at': '{dishes}: {zone}',
+  'load at two': '{dishes}: {zone} und {zone2}',
   'load across': '{dishes} über den ganzen Herd',
   draw: 'Ausziehen: {dishes}.',
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
