@@ -516,10 +516,11 @@ function settleLoaded(
     if (!settled || better(best, settled) === best) break
     best = settled
   }
-  for (let i = 0; morning && best!.unplaced.length === 0 && i < SEARCHED; i++) {
+  for (let i = 0, failed = 0; morning && best!.unplaced.length === 0 && i < SEARCHED && failed < (n > LARGE ? 1 : 2); i++) {
     const settled = searched(best!, 5 + i)
-    if (!settled || better(best, settled) === best) break
-    best = settled
+    const next = settled ? better(best, settled) : best
+    failed = next === best ? failed + 1 : 0
+    best = next
   }
   if (best!.polished) best = better(best, best!.polished())
   if (given !== null && !eased?.asBefore && best!.unplaced.length > 0) {
