@@ -52,6 +52,7 @@ describe('the doughs of one dish', () => {
   })
 })
 
+/** That what would burn is not kept waiting for what may stay: common practice, no source. */
 describe('what goes in or comes out together', () => {
   const at = (zone: NonNullable<Load['dishes'][number]['zone']>, high: number, id = 'bread'): Load['dishes'][number] => ({
     ...of(2, 60),

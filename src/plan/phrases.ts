@@ -175,6 +175,11 @@ export function minutesText(minutes: number): string {
   return m % 60 === 0 ? `${m / 60} h` : `${Math.floor(m / 60)} h ${m % 60} min`
 }
 
+/** "a, b and c", with the language's own word for "and". */
+export function listed(items: readonly string[], and: string): string {
+  return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} ${and} ${items.at(-1)}`
+}
+
 /** The English speaker. */
 export function english(title: (dish: string) => string): Speaker {
   return {
@@ -187,6 +192,6 @@ export function english(title: (dish: string) => string): Speaker {
     metres: (m) => `${Math.round(m * 1000) / 10} cm`,
     difference: (c) => `${Math.round(c)} °C`,
     word: (w) => w,
-    and: (list) => (list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} and ${list[list.length - 1]}`),
+    and: (list) => listed(list, 'and'),
   }
 }

@@ -422,11 +422,14 @@ function settleLoaded(
   // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
   const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
   const roads = laid.flatMap((some, i) => (i > 0 && some[0]!.price > limit ? [] : some))
+  const startFrom = (look: Look, begun: readonly Laid[], lit: number): void => {
+    look.layout.startAgain(curveOf(look.option.forecast, ambient))
+    look.layout.restore(begun, lit)
+  }
   // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
   const lookLonger = ({look, laid: begun, lit}: Road): Road[] => {
-    look.layout.startAgain(curveOf(look.option.forecast, ambient))
     look.layout.spendInHand()
-    look.layout.restore(begun, lit)
+    startFrom(look, begun, lit)
     return layOut(look, light, 3, 83, 3)
   }
   const longerRoads = (): Road[] => laid.slice(0, 2).flatMap((some) => lookLonger(some[0]!))
@@ -451,8 +454,7 @@ function settleLoaded(
   const followed = new Set<Look>()
   const alongRoad = ({look, laid: begun, lit}: Road, passes: {passes: number}, patience?: number): Settled | null => {
     followed.add(look)
-    look.layout.startAgain(curveOf(look.option.forecast, ambient))
-    look.layout.restore(begun, lit)
+    startFrom(look, begun, lit)
     if (given === null) look.layout.lightLater(last)
     return agree(problem, grid, jobs, look, simulate, light, passes, undefined, patience)
   }
@@ -489,8 +491,7 @@ function settleLoaded(
       const o = other.chosen[u]!
       return {in: true, s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!, hold: 0}
     })
-    look.layout.startAgain(curveOf(look.option.forecast, ambient))
-    look.layout.restore(begun, model.lit)
+    startFrom(look, begun, model.lit)
     return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, SEARCHED_PATIENCE)
   }
   // A longer fire may hold what a shorter one leaves out.

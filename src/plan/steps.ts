@@ -298,8 +298,8 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     for (const [at, d] of draws) {
       const ids = [...new Set(d.ids)]
       // What burns has the first word on how long may be waited; what is the better for staying in only where there is nothing else.
-      const waiting = d.waits.some(({stays}) => !stays) ? d.waits.filter(({stays}) => !stays) : d.waits
-      const late = Math.min(...waiting.map(({until}) => until))
+      const burning = d.waits.filter(({stays}) => !stays)
+      const late = Math.min(...(burning.length > 0 ? burning : d.waits).map(({until}) => until))
       const signs = [...new Set(ids.map((id) => byId.get(id)?.sign ?? '').filter((s) => s !== ''))]
       // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
       const holds = ids.some((id) => {

@@ -296,20 +296,18 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
   return [
     h('section', {className: ['warn']}, [
       ...(plan.unplaced.length > 0 ? [h('h2', words['plan.unplaced'])] : []),
-      ...unplacedLines(plan, problem, style).flatMap(({title, reason, rule, remedies}) => {
-        return [
-          h('p', [h('strong', `${title}: `), `${stop(reason)} ${say(words, 'plan.rule', {rule})}.`]),
-          ...(remedies.length > 0
-            ? [
-                h('p', words['plan.remedies']),
-                h(
-                  'ul',
-                  remedies.map((remedy) => h('li', remedy)),
-                ),
-              ]
-            : []),
-        ]
-      }),
+      ...unplacedLines(plan, problem, style).flatMap(({title, reason, rule, remedies}) => [
+        h('p', [h('strong', `${title}: `), `${stop(reason)} ${say(words, 'plan.rule', {rule})}.`]),
+        ...(remedies.length > 0
+          ? [
+              h('p', words['plan.remedies']),
+              h(
+                'ul',
+                remedies.map((remedy) => h('li', remedy)),
+              ),
+            ]
+          : []),
+      ]),
       ...(plan.unplaced.length > 0 ? [h('p', words['plan.stands'])] : []),
       ...(late.length > 0
         ? [h('h2', words['plan.lateDishes']), ...late.map((one) => h('p', [h('strong', `${one.title}: `), stop(one.say)]))]

@@ -1,6 +1,6 @@
 import {kinds} from '../lexicon/kinds.js'
 import {writeDuration} from '../measure/quantity.js'
-import {phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
+import {listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, difference, fahrenheit, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
@@ -53,10 +53,7 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
     difference: (celsius) => difference(celsius, style),
     word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
     // Two batches of one dish are one thing to name.
-    and: (all) => {
-      const list = [...new Set(all)]
-      return list.length < 2 ? (list[0] ?? '') : `${list.slice(0, -1).join(', ')} ${words['list.and']} ${list.at(-1)}`
-    },
+    and: (all) => listed([...new Set(all)], words['list.and']),
   }
 }
 

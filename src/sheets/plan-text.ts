@@ -2,6 +2,7 @@ import {writeDuration} from '../measure/quantity.js'
 import type {OvenSpec, Reading} from '../oven/types.js'
 import {amiss} from '../plan/asked.js'
 import {withoutBatch} from '../plan/batches.js'
+import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
 import {clock, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
@@ -96,8 +97,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
     ...clause('underdone', underdone),
     ...clause('afterMeal', afterMeal),
   ]
-  const last = clauses.at(-1)
-  const but = clauses.length < 2 ? last : `${clauses.slice(0, -1).join(', ')} ${words['list.and']} ${last}`
+  const but = clauses.length === 0 ? undefined : listed(clauses, words['list.and'])
   if (plan.possible) return [but === undefined ? words['plan.possible'] : say(words, 'plan.possibleBut', {but})]
   const out = plan.unplaced.map(({dish}) => dish)
   const count = dishes(out)
@@ -147,8 +147,7 @@ function batchesOf(titles: readonly string[], {words}: Style): string {
   const dish = withoutBatch(first)
   const numbers = titles.map((title) => title.slice(dish.length + 2, -1))
   if (first === dish || numbers[0]!.endsWith(`/${numbers.length}`)) return dish
-  const last = numbers.pop()
-  return `${dish} (${numbers.length > 0 ? `${numbers.join(', ')} ${words['list.and']} ` : ''}${last})`
+  return `${dish} (${listed(numbers, words['list.and'])})`
 }
 
 /** The dishes that are drawn late, each with its times. */
