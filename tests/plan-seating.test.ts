@@ -2,10 +2,11 @@ import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {makePlan} from '../src/plan/make.js'
-import {type Settling, type Standing, settleIn, type ToPlace} from '../src/plan/places.js'
+import {type Settling, settleIn} from '../src/plan/places.js'
 import {generator} from '../src/plan/search.js'
 import {Seating} from '../src/plan/seating.js'
 import {blocks, bodyOf, gap} from '../src/plan/seats.js'
+import type {Standing, ToPlace} from '../src/plan/standing.js'
 import {dish, layoutOn, problem as problemOf} from './plan-fixtures.js'
 
 /**

@@ -46,7 +46,7 @@ export interface MadePlan {
 }
 
 /** Lengths of fire considered, min. */
-const burns = [45, 60, 75, 90, 105, 120, 135, 150, 180, 210, 240, 300] as const
+const burns = [45, 60, 75, 90, 105, 120, 135, 150, 165, 180, 195, 210, 240, 300] as const
 
 /**
  * The whole chain from parsed files to a plan: dishes for the people and the floor, fires, and the day's plan.

@@ -2,21 +2,18 @@ import {packFloor} from '../scale/floor.js'
 import type {Dish, FloorItem, Placed, Vessel} from '../scale/types.js'
 import {ACROSS} from './curve.js'
 import {type FloorGrid, ROUNDED, rounded, zoneAt} from './floor-grid.js'
+import {putOut} from './put-out.js'
 import {zoneNames} from './rules.js'
-import {generator} from './search.js'
 import {
   type Body,
   barred,
   blocks,
-  bodyOf,
   candidates,
   gap,
   inZones,
   isSet,
-  join,
   mostOnFloor,
   ordered,
-  pastOf,
   type Seats,
   type Style,
   seatsOf,
@@ -24,41 +21,24 @@ import {
   strike,
   styles,
 } from './seats.js'
+import {
+  barredBefore,
+  barredByAll,
+  bodiesOf,
+  bodyOfSeat,
+  carriedPast,
+  type Group,
+  type Seat,
+  type Standing,
+  standingAt,
+  standingOn,
+  type ToPlace,
+} from './standing.js'
 
 /**
  * Places on the floor through the day. Origin at the floor's centre, y towards the back, the mouth at the least y; metres.
  * The rules of standing and of lanes are those of `scale/floor`; this placer works through the day, load by load, on a lattice.
  */
-
-/** A vessel that stands, or will stand, on the floor. `from` and `to` are the clock times it is set in and drawn. */
-export interface Standing {
-  readonly dish: string
-  readonly number: number
-  readonly vessel: Vessel
-  readonly x: number
-  readonly y: number
-  readonly turn: number
-  readonly from: number
-  readonly to: number
-  /** It is shifted aside where something is carried past it. */
-  readonly shifts: boolean
-}
-
-/** Where a vessel stands, and by what quarter turn. */
-export type Seat = Pick<Standing, 'x' | 'y' | 'turn'>
-
-/** Vessels to place at one opening of the door. */
-export interface ToPlace {
-  readonly dish: Dish
-  readonly first: number
-  readonly count: number
-  readonly from: number
-  readonly to: number
-  /** Zone the model chose: 0 back … 2 mouth, 3 across. */
-  readonly where: number
-  /** Zones in which its heat is right. */
-  readonly fits: readonly [boolean, boolean, boolean]
-}
 
 /**
  * Place one load among what already stands. Nothing that stands is moved; nothing is put where it blocks the way of something drawn
@@ -192,28 +172,6 @@ function openFor(grid: FloorGrid, standing: readonly Standing[], item: ToPlace):
   return {item, seats, free}
 }
 
-/** The `nth` vessel of an item (from 0) where a body stands. */
-function standingAt(item: ToPlace, nth: number, body: Body): Standing {
-  const {vessel} = item.dish
-  const f = vessel.footprint
-  return {
-    dish: item.dish.id,
-    number: item.first + nth,
-    vessel,
-    x: body.x,
-    y: body.y,
-    turn: f.shape === 'rectangle' && body.hx !== f.length / 2 ? Math.PI / 2 : 0,
-    from: item.from,
-    to: item.to,
-    shifts: item.dish.shifts === true,
-  }
-}
-
-/** Who is carried past whom (`pastOf`), what is shifted aside left out. */
-function carriedPast(item: ToPlace, other: {readonly from: number; readonly to: number; readonly shifts: boolean}): number {
-  return pastOf(item.from, item.to, other.from, other.to) & ~((other.shifts ? 1 : 0) | (item.dish.shifts === true ? 2 : 0))
-}
-
 function tryPlace(
   grid: FloorGrid,
   load: readonly Open[],
@@ -303,6 +261,8 @@ export function placeDay(
       if (!best || result.refused.length < best.refused.length) best = result
       items = refusedFirst(result.refused, items)
     }
+    best = best && byPuttingOut(grid, inside, items, best, PUT_OUT)
+    if (best && best.refused.length === 0) return told(best)
   }
   const asked = day.map((item): Asked => ({item, vessels: null}))
   for (const order of dayOrders) {
@@ -314,28 +274,7 @@ export function placeDay(
       items = refusedFirst(result.refused, items)
     }
   }
-  // Other orders, disturbed at random (a fixed seed), the refused always first.
-  const random = generator(97)
-  const pick = (k: number): number => Math.floor(random() * k)
-  for (let i = 0; i < disturbed && best; i++) {
-    const out: ReadonlySet<ToPlace> = new Set(best.refused.map(({item}) => item))
-    const refused = asked.filter(({item}) => out.has(item))
-    const rest = asked.filter(({item}) => !out.has(item))
-    rest.sort(by(dayOrders[i % dayOrders.length]!))
-    for (let swap = 0; swap < 3 && rest.length > 1; swap++) {
-      const a = pick(rest.length)
-      const b = pick(rest.length)
-      const t = rest[a]!
-      rest[a] = rest[b]!
-      rest[b] = t
-    }
-    const at = pick(1 + Math.min(3, rest.length))
-    const order = [...rest.slice(0, at), ...refused, ...rest.slice(at)]
-    const result = tryDay(grid, inside, order, styles[pick(styles.length)]!, fewer(best))
-    if (result.refused.length < best.refused.length) best = result
-    if (best.refused.length === 0) break
-  }
-  return best ? told(best) : {placed: [], refused: []}
+  return best ? told(byPuttingOut(grid, inside, asked, best, PUT_OUT)) : {placed: [], refused: []}
 }
 
 /**
@@ -388,18 +327,12 @@ export function settleIn(
     if (result.refused.length < best.refused.length) best = result
   }
   let gave = false
-  if (give && best.refused.length > 0) {
-    let all: Asked[] = [...day].sort(by(dayOrders[0]!))
-    let {refused} = best
-    for (let i = 0; i < gaveWay && best.refused.length > 0; i++) {
-      all = refusedFirst(refused, all)
-      const result = tryDay(grid, inside, all, dayStyles[i]!, best.refused.length - 1)
-      refused = result.refused
-      if (refused.length < best.refused.length) {
-        best = result
-        gave = true
-      }
-    }
+  if (give) {
+    const placed = new Map(best.placed)
+    for (const each of day) if (each.stays && each.vessels) placed.set(each, bodiesOf(each.vessels, each.item.dish.vessel))
+    const other = byPuttingOut(grid, inside, day, {...best, placed}, PUT_OUT_SOON)
+    gave = other.refused.length < best.refused.length
+    if (gave) best = other
   }
   if (best.refused.length > most) return null
   return day.map((each) => {
@@ -422,22 +355,37 @@ export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPl
 
 /** So few refused are nearly none. */
 const NEARLY_ALL = 1
-/** Trials in which all that stands may give way to what has moved. */
-const gaveWay = 3
 /** Trials that keep the places of an earlier plan. */
 const mended = 5
-/** Disturbed orders tried before a dish is refused. */
-const disturbed = 8
+/** Where so few find no place, others are put out for them; dishes that come in so, and while a day is annealed. */
+const FEW_OUT = 3
+const PUT_OUT = 120
+const PUT_OUT_SOON = 12
 const dayStyles: readonly Style[] = ['rows', 'wall', 'sides', 'rows', 'left']
 
-/** Vessels that come and go together, and their outlines on the floor. */
-interface Group {
-  readonly from: number
-  readonly to: number
-  readonly bodies: readonly Body[]
-  readonly shifts: boolean
-  /** It stood before this trial, and will be asked for again. */
-  readonly stood: boolean
+/** A trial that leaves few without a place, and what comes of others giving way to them. */
+function byPuttingOut(
+  grid: FloorGrid,
+  fixed: readonly (readonly Standing[])[],
+  items: readonly Asked[],
+  trial: Trial,
+  steps: number,
+): Trial {
+  if (trial.refused.length === 0 || trial.refused.length > FEW_OUT) return trial
+  const before = items.map((asked) => trial.placed.get(asked) ?? null)
+  const all = items.map(({item}) => item)
+  const after = putOut(grid, groupsOf(fixed), all, before, steps)
+  if (after === before) return trial
+  const placed = new Map(items.flatMap((asked, i): [Asked, readonly Body[]][] => (after[i] ? [[asked, after[i]]] : [])))
+  return {placed, refused: items.filter((asked) => !placed.has(asked)), hopeless: 0}
+}
+
+/** Vessels that stand whatever is tried, as groups. */
+function groupsOf(fixed: readonly (readonly Standing[])[]): Group[] {
+  return fixed.flatMap((vessels): Group[] => {
+    const [one] = vessels
+    return one ? [{from: one.from, to: one.to, bodies: bodiesOf(vessels, one.vessel), shifts: one.shifts, stood: true}] : []
+  })
 }
 
 /** What a trial came to: the places of each dish that found them, and the dishes that did not. */
@@ -464,11 +412,7 @@ function tryDay(
   const placed = new Map<Asked, readonly Body[]>()
   const refused: Asked[] = []
   let hopeless = 0
-  const groups: Group[] = []
-  for (const vessels of fixed) {
-    const [one] = vessels
-    if (one) groups.push({from: one.from, to: one.to, bodies: bodiesOf(vessels, one.vessel), shifts: one.shifts, stood: true})
-  }
+  const groups = groupsOf(fixed)
   for (const asked of items) {
     const {item, vessels} = asked
     const before = vessels ? bodiesOf(vessels, item.dish.vessel) : null
@@ -545,65 +489,6 @@ function filled(grid: FloorGrid, groups: readonly Group[], item: ToPlace): reado
   if (groups.some((group) => group.from < item.to && item.from < group.to)) return null
   const vessels = packed(grid, [], [{...item, from: 0, to: 1, where: ACROSS}])
   return vessels && bodiesOf(vessels, item.dish.vessel)
-}
-
-/** The vessels of a dish on their places. */
-function standingOn(item: ToPlace, bodies: readonly Body[]): Standing[] {
-  const vessels = bodies.map((body, i) => standingAt(item, i, body))
-  bodiesAt.set(vessels, bodies)
-  for (const [i, vessel] of vessels.entries()) bodyAt.set(vessel, bodies[i]!)
-  return vessels
-}
-
-const bodyAt = new WeakMap<Seat, Body>()
-const bodiesAt = new WeakMap<readonly Seat[], readonly Body[]>()
-
-/** The same body for the same vessel, so that what it bars is reckoned once. */
-function bodyOfSeat(seat: Seat, vessel: Vessel): Body {
-  let body = bodyAt.get(seat)
-  if (!body) {
-    body = bodyOf(vessel, seat)
-    bodyAt.set(seat, body)
-  }
-  return body
-}
-
-function bodiesOf(vessels: readonly Seat[], vessel: Vessel): readonly Body[] {
-  let bodies = bodiesAt.get(vessels)
-  if (!bodies) {
-    bodies = vessels.map((seat) => bodyOfSeat(seat, vessel))
-    bodiesAt.set(vessels, bodies)
-  }
-  return bodies
-}
-
-/** The same where it has been reckoned before. */
-function barredBefore(seats: Seats, bodies: readonly Body[], past: number): Int32Array | undefined {
-  return bodies.length === 1 ? seats.barred.get(bodies[0]!)?.[past] : barredTogether.get(bodies)?.get(seats)?.[past]
-}
-
-const barredTogether = new WeakMap<readonly Body[], Map<Seats, (Int32Array | undefined)[]>>()
-
-/** The places that any of some bodies bars, as `barred`. */
-function barredByAll(seats: Seats, bodies: readonly Body[], past: number): Int32Array {
-  if (bodies.length === 1) return barred(seats, bodies[0]!, past)
-  let known = barredTogether.get(bodies)
-  if (!known) {
-    known = new Map()
-    barredTogether.set(bodies, known)
-  }
-  let mine = known.get(seats)
-  if (!mine) {
-    mine = []
-    known.set(seats, mine)
-  }
-  let bits = mine[past]
-  if (!bits) {
-    bits = new Int32Array(seats.words)
-    for (const body of bodies) join(bits, barred(seats, body, past))
-    mine[past] = bits
-  }
-  return bits
 }
 
 /** The vessel as the plan shows it. */

@@ -33,13 +33,15 @@ import {
   woodOf,
 } from './model.js'
 import {english, phrase, speak} from './phrases.js'
-import {placeDay, placedOf, placeLoad, type Seat, type Standing, type ToPlace, vesselsOf} from './places.js'
+import {placeDay, placedOf, placeLoad, vesselsOf} from './places.js'
 import {remediesOf, waysOf} from './remedies.js'
 import {doorEvents, loadEvent, type Response, responseOf} from './response.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {Seating, standingAlready} from './seating.js'
 import {pastOf} from './seats.js'
+import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
+import type {Seat, Standing, ToPlace} from './standing.js'
 import {stepsOf} from './steps.js'
 import type {Day, Eased, FiringOption, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
@@ -389,24 +391,85 @@ function settleLoaded(
     }
     return withEase(before)
   }
-  // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
-  const layouts = problem.firings.map((option) => layoutOf(option))
-  // A fire on which fewer dishes could be set in at all than on another need not be looked at.
-  const able = layouts.map((layout) => jobs.filter((_, u) => layout.possible(u)).length)
-  const ablest = Math.max(...able)
-  const looks: Look[] = problem.firings.flatMap((option, index) => {
-    if (able[index]! < ablest) return []
-    const layout = layouts[index]!
-    layout.begin()
-    takeUp(layout, jobs, curveOf(option.forecast, ambient))
-    return [{option, index, layout, price: Number.POSITIVE_INFINITY}]
-  })
+  const looksAt = (): Look[] => {
+    // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
+    const layouts = problem.firings.map((option) => layoutOf(option))
+    // A fire on which fewer dishes could be set in at all than on another need not be looked at.
+    const able = layouts.map((layout) => jobs.filter((_, u) => layout.possible(u)).length)
+    const ablest = Math.max(...able)
+    return problem.firings.flatMap((option, index) => {
+      if (able[index]! < ablest) return []
+      const layout = layouts[index]!
+      layout.begin()
+      takeUp(layout, jobs, curveOf(option.forecast, ambient))
+      return [{option, index, layout, price: Number.POSITIVE_INFINITY}]
+    })
+  }
+  const startFrom = (look: Look, begun: readonly Laid[], lit: number): void => {
+    look.layout.startAgain(curveOf(look.option.forecast, ambient))
+    look.layout.restore(begun, lit)
+  }
+  const along = (road: Road, passes: {passes: number}, patience?: number): Settled | null => {
+    startFrom(road.look, road.laid, road.lit)
+    if (given === null) road.look.layout.lightLater(last)
+    return agree(problem, grid, jobs, road.look, simulate, light, passes, undefined, patience)
+  }
+  // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
+  const lookLonger = ({look, laid: begun, lit}: Road): Road[] => {
+    look.layout.spendInHand()
+    startFrom(look, begun, lit)
+    return layOut(look, light, 3, 83, 3)
+  }
+  // What the search on given curves makes of the curve as a plan's loads have made it is a road as well, and often a better one: annealing
+  // moves one opening at a time, the search lays many dishes out anew.
+  const searched = (from: Settled, seed: number): Settled | null => {
+    const look = looks.find(({index}) => index === from.model.program.index)!
+    const {model, found} = from.whole!()
+    const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed})
+    if (other.unplaced > 0 || other.cost + model.constant > from.total - 1) return null
+    startFrom(look, laidBy(model, other.chosen), model.lit)
+    return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, SEARCHED_PATIENCE)
+  }
+  /** A plan in which everything has its place, made better. */
+  const refined = (from: Settled): Settled => {
+    let best = from
+    for (let i = 0, failed = 0; i < SEARCHED && failed < (n > LARGE ? 1 : 2); i++) {
+      const settled = searched(best, 5 + i)
+      const next = settled ? better(best, settled) : best
+      failed = next === best ? failed + 1 : 0
+      best = next
+    }
+    return best.polished ? better(best, best.polished()) : best
+  }
+  const morning = full && given === null
+  let looks = looksAt()
   tick(0.1)
+  if (morning) {
+    const held = onShortest(looks, {
+      look: (look, longer, seed) =>
+        lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed, strict: [2, longer > 1 ? 30 : 12]}),
+      promised: (look) => promisedBy(problem, grid, jobs, look, ambient),
+      lay: ({look, laid: begun, lit}) => {
+        const roads = layOut(look, light, n > LARGE ? 1 : MANY)
+        startFrom(look, begun, lit)
+        return [
+          ...roads,
+          roadOf(look, look.layout.anneal({...freely(light), rounds: earnest(n), heat: 15, seed: 23, strict: [4, 30]})),
+        ].sort(byPrice)
+      },
+      longer: (road) => lookLonger(road).sort(byPrice),
+      follow: (road) => along(road, {passes: OTHER_PASSES}, SHORTEST_PATIENCE),
+      large: n > LARGE,
+      tick: (share) => tick(0.1 + 0.6 * share),
+    })
+    if (held) return refined(held)
+    // No fire holds it all, or not easily: a tight day is laid out with more care.
+    looks = looksAt()
+  }
   if (given === null) lookAround(looks, n, light)
   else for (const look of looks) lookAt(look, {...light, rounds: 200 + 30 * n, heat: 4, seed: 11, strict: [2, 12]})
   looks.sort(likelier)
   tick(0.4)
-  const morning = full && given === null
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
   const contenders = looks.filter((l, i) => i === 0 || (full && i < CONTENDERS && l.price < 2 * looks[0]!.price + 60))
@@ -422,16 +485,6 @@ function settleLoaded(
   // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
   const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
   const roads = laid.flatMap((some, i) => (i > 0 && some[0]!.price > limit ? [] : some))
-  const startFrom = (look: Look, begun: readonly Laid[], lit: number): void => {
-    look.layout.startAgain(curveOf(look.option.forecast, ambient))
-    look.layout.restore(begun, lit)
-  }
-  // A tight day: whether everything has its place is worth a longer search, and what was kept in hand.
-  const lookLonger = ({look, laid: begun, lit}: Road): Road[] => {
-    look.layout.spendInHand()
-    startFrom(look, begun, lit)
-    return layOut(look, light, 3, 83, 3)
-  }
   const longerRoads = (): Road[] => laid.slice(0, 2).flatMap((some) => lookLonger(some[0]!))
   const longer = morning && least.violation > 1 && least.violation <= OVERFULL
   if (longer) roads.push(...longerRoads())
@@ -452,11 +505,9 @@ function settleLoaded(
   // On a large day the next shorter fire is the better use of the time.
   const enough = n > LARGE ? 1 : many + 1
   const followed = new Set<Look>()
-  const alongRoad = ({look, laid: begun, lit}: Road, passes: {passes: number}, patience?: number): Settled | null => {
-    followed.add(look)
-    startFrom(look, begun, lit)
-    if (given === null) look.layout.lightLater(last)
-    return agree(problem, grid, jobs, look, simulate, light, passes, undefined, patience)
+  const alongRoad = (road: Road, passes: {passes: number}): Settled | null => {
+    followed.add(road.look)
+    return along(road, passes)
   }
   const follow = (some: readonly Road[]): void => {
     for (const [i, road] of distinct(some).entries()) {
@@ -473,26 +524,10 @@ function settleLoaded(
     budget.passes = Math.max(budget.passes, 14)
     follow(longerRoads().sort(byPrice))
   }
-  // A shorter fire wants less wood and is ready sooner, but a short look sees what it breaks and not how that mends: the next shorter is
-  // tried for as long as the day grows better.
   const begin = (look: Look): Road[] => {
     look.layout.startAgain(curveOf(look.option.forecast, ambient))
     look.layout.begin()
     return layOut(look, light, many)
-  }
-  // What the search on given curves makes of the curve as a plan's loads have made it is a road as well, and often a better one: annealing
-  // moves one opening at a time, the search lays many dishes out anew.
-  const searched = (from: Settled, seed: number): Settled | null => {
-    const look = looks.find(({index}) => index === from.model.program.index)!
-    const {model, found} = from.whole!()
-    const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed})
-    if (other.unplaced > 0 || other.cost + model.constant > from.total - 1) return null
-    const begun = jobs.map((_, u): Laid => {
-      const o = other.chosen[u]!
-      return {in: true, s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!, hold: 0}
-    })
-    startFrom(look, begun, model.lit)
-    return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, SEARCHED_PATIENCE)
   }
   // A longer fire may hold what a shorter one leaves out.
   for (let from = best!.option, i = 0; morning && i < LONGER_FIRES && best!.unplaced.length > 0; i++) {
@@ -504,26 +539,8 @@ function settleLoaded(
     const settled = road!.violation > OVERFULL ? null : alongRoad(road!, {passes: OTHER_PASSES})
     if (settled) best = better(best, settled)
   }
-  while (morning && best!.unplaced.length === 0) {
-    const look = beside(looks, best!.option, -1)
-    if (!look || followed.has(look)) break
-    const roads = laid.find(([road]) => road!.look === look) ?? begin(look)
-    if (roads[0]!.violation > MENDS || roads[0]!.price - SOFT * roads[0]!.violation > NEARLY * best!.total) break
-    let settled = alongRoad(roads[0]!, {passes: OTHER_PASSES})
-    if (!settled || settled.unplaced.length > 0) {
-      const [longest] = lookLonger(roads[0]!).sort(byPrice)
-      settled = alongRoad(longest!, {passes: OTHER_PASSES}, SHORTER_PATIENCE)
-    }
-    if (!settled || better(best, settled) === best) break
-    best = settled
-  }
-  for (let i = 0, failed = 0; morning && best!.unplaced.length === 0 && i < SEARCHED && failed < (n > LARGE ? 1 : 2); i++) {
-    const settled = searched(best!, 5 + i)
-    const next = settled ? better(best, settled) : best
-    failed = next === best ? failed + 1 : 0
-    best = next
-  }
-  if (best!.polished) best = better(best, best!.polished())
+  if (morning && best!.unplaced.length === 0) best = refined(best!)
+  else if (best!.polished) best = better(best, best!.polished())
   if (given !== null && !eased?.asBefore && best!.unplaced.length > 0) {
     // Far off as it is, the plan in hand may yet keep more.
     const far = inHand(problem, grid, jobs, layoutOf, simulate, light, Number.POSITIVE_INFINITY)
@@ -537,17 +554,18 @@ function settleLoaded(
   return best!
 }
 
-/** Broken limits that may still mend when a shorter fire is looked at closely. */
-const MENDS = 20
 /** Rounds in which another fire has to come to a plan. */
 const OTHER_PASSES = 8
 
-/** Rounds after which a shorter fire on which something still has no place is given up, and a plan that was searched for. */
-const SHORTER_PATIENCE = 5
+/** Rounds after which a fire on which something still has no place is given up, and a plan that was searched for. */
+const SHORTEST_PATIENCE = 5
 const SEARCHED_PATIENCE = 3
 /** Plans searched for on the best one's curve, and the rounds of each search. */
 const SEARCHED = 6
 const SEARCHED_ROUNDS = 400
+
+/** Beginnings of a small day on each fire. */
+const MANY = 3
 
 /** Longer fires tried where something is left out. */
 const LONGER_FIRES = 2
@@ -570,24 +588,11 @@ function byPrice(a: Road, b: Road): number {
   return a.price - b.price
 }
 
-/** Annealing that found nothing better may end where it began, which is no other road. */
-function distinct(roads: readonly Road[]): Road[] {
-  return roads.filter((r, i) => !roads.slice(0, i).some((o) => o.look === r.look && Math.abs(o.price - r.price) < 1e-6))
-}
-
 /** Fires laid out in earnest, and jobs from which on a day is large, and fewer roads are tried. */
 const CONTENDERS = 2
 const LARGE = 20
 /** How much dearer than the best plan a road may look and still be tried: curve and floor often come out cheaper than they looked. */
 const NEARLY = 1.1
-
-/** One fire, and the day laid out on it so far. */
-interface Look {
-  readonly option: FiringOption
-  readonly index: number
-  readonly layout: Layout
-  price: number
-}
 
 /** The cheaper first. */
 function likelier(a: Look, b: Look): number {
@@ -642,15 +647,6 @@ const FEW_TRIALS = 10
 function better(best: Settled | null, other: Settled): Settled {
   if (!best || other.unplaced.length < best.unplaced.length) return other
   return other.unplaced.length === best.unplaced.length && other.total < best.total ? other : best
-}
-
-/** A layout to begin from. */
-interface Road {
-  readonly look: Look
-  readonly laid: readonly Laid[]
-  readonly lit: number
-  readonly price: number
-  readonly violation: number
 }
 
 /** Judgements of one annealing in earnest. */

@@ -1,7 +1,8 @@
 import type {FloorGrid} from './floor-grid.js'
 import type {Layout, TrueFloor} from './layout.js'
 import type {Job} from './model.js'
-import {type Settling, type Standing, settleIn, type ToPlace, vesselsOf} from './places.js'
+import {type Settling, settleIn, vesselsOf} from './places.js'
+import type {Standing, ToPlace} from './standing.js'
 
 /** The vessels of a job that is in the oven already, standing between two ticks. */
 export function standingAlready(job: Job, from: number, to: number): Standing[] {

@@ -1,0 +1,177 @@
+import {curveOf} from './curve.js'
+import type {FloorGrid} from './floor-grid.js'
+import type {Laid, Layout} from './layout.js'
+import {choiceAt, type Job, type Model, modelOf, programOf, woodOf} from './model.js'
+import type {Settled} from './planner.js'
+import {rules} from './rules.js'
+import {missing, search} from './search.js'
+import type {FiringOption, PlanProblem} from './types.js'
+
+/**
+ * The shortest fire that holds the day. Heat that is burned for nothing costs wood and keeps the bread waiting, so the best fire is nearly
+ * always the shortest on which everything has its place; but what a short annealing breaks on a fire says little of what it could hold.
+ * The search on given curves says much better: asked on the curve as the day's own loads make it, it soon finds places for all or nearly
+ * all dishes, or for far from all. So it is asked of ever shorter fires, and the first that holds the day, from the shortest promising
+ * one upwards, is taken.
+ */
+
+/** One fire, and the day laid out on it so far. */
+export interface Look {
+  readonly option: FiringOption
+  readonly index: number
+  readonly layout: Layout
+  price: number
+}
+
+/** A layout to begin from. */
+export interface Road {
+  readonly look: Look
+  readonly laid: readonly Laid[]
+  readonly lit: number
+  readonly price: number
+  readonly violation: number
+}
+
+/** What the search on given curves makes of a day on one fire. */
+export interface Promised {
+  readonly look: Look
+  /** Its cost, and of what it leaves out a little. */
+  readonly price: number
+  /** Jobs it finds no place for. */
+  readonly out: number
+  readonly laid: readonly Laid[]
+  readonly lit: number
+}
+
+/** The layout that a solution on given curves is; what it leaves out keeps its place in `before`, or the last where there is none. */
+export function laidBy({s, e, where}: Model, chosen: Int32Array, before?: readonly Laid[]): Laid[] {
+  return Array.from(
+    chosen,
+    (o, u): Laid => (o < 0 ? before![u]! : {in: true, s: s[u]![o]!, e: e[u]![o]!, w: where[u]![o]!, hold: 0}),
+  )
+}
+
+/** Rounds of one search for what a fire promises, and how often the curve is put right by what it finds. */
+const ROUNDS = 150
+const TIMES = 2
+/** Cost of what is left out in a promise: it may have a place yet. */
+const LEFT_OUT = 10
+
+/**
+ * What the search makes of the day on one fire, its loads in the oven: on the curve that the layout at hand makes, and again on that which
+ * its own loads make. What finds no place stays on the curve as it was, or the oven would be the hotter for it.
+ */
+export function promisedBy(problem: PlanProblem, grid: FloorGrid, jobs: readonly Job[], look: Look, ambient: number): Promised {
+  const {layout, option, index} = look
+  const {lit} = layout
+  const begun = layout.snapshot()
+  let laid: readonly Laid[] = begun
+  let best: Promised | null = null
+  for (let i = 0; i < TIMES; i++) {
+    layout.restore(laid, lit)
+    layout.judge()
+    laid = layout.snapshot()
+    const celsius = Array.from(layout.celsius)
+    const loaded = {...option.forecast, step: rules.tick, baking: {low: celsius, likely: celsius, high: celsius}}
+    const program = programOf(problem, index, jobs, grid, null, true, {...option, forecast: loaded})
+    const model = modelOf(problem, program, jobs, grid, lit)
+    const start = Int32Array.from(laid, (l, u) => (l.in ? choiceAt(model, u, l.s, l.e, l.w) : -1))
+    const found = search(model, {rounds: ROUNDS, start, seed: 5 + i})
+    laid = laidBy(model, found.chosen, laid)
+    const price = found.cost + model.constant + (LEFT_OUT - missing) * found.unplaced
+    if (!best || price < best.price) best = {look, price, out: found.unplaced, laid, lit}
+  }
+  layout.startAgain(curveOf(option.forecast, ambient))
+  layout.restore(begun, lit)
+  layout.judge()
+  return best!
+}
+
+/** How a day is laid out on a fire and followed to a plan. */
+export interface Ways {
+  /** Look at a fire, for so many times as long as a first look. */
+  readonly look: (look: Look, longer: number, seed: number) => void
+  readonly promised: (look: Look) => Promised
+  /** Layouts to begin from, the cheapest first. */
+  readonly lay: (promised: Promised) => readonly Road[]
+  /** The same searched for longer, from a layout that breaks too much. */
+  readonly longer: (road: Road) => readonly Road[]
+  /** A plan; null where not everything comes to a place. */
+  readonly follow: (road: Road) => Settled | null
+  readonly large: boolean
+  /** Told what share of the work is done. */
+  readonly tick: (share: number) => void
+}
+
+/** Jobs for which the search may find no place on a fire that is tried all the same; roads followed there; fires that may fail. */
+const LARGE_DAY = {out: 1, roads: 1, tried: 2, fails: 4} as const
+const SMALL_DAY = {out: 2, roads: 4, tried: 4, fails: 5} as const
+/** Broken limits with which a road is followed, and is looked at for longer. */
+const FOLLOWED = 8
+const MENDS = 30
+/** A longer fire is tried beside a plan only where it promises so much less than that costs. */
+const LESS = 0.92
+/** How much longer the second look is. */
+const LONGER = 4
+
+/**
+ * The plan on the shortest fire that holds the day.
+ *
+ * @param looks The fires, with nothing laid out on them but a beginning.
+ * @returns Null where no fire looks as if it would, or none that does comes to a plan with everything in it.
+ */
+export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
+  const limits = ways.large ? LARGE_DAY : SMALL_DAY
+  const fires = [...looks].sort((a, b) => woodOf(a.option) - woodOf(b.option) || a.index - b.index)
+  for (const [i, look] of fires.entries()) {
+    ways.look(look, 1, 11)
+    ways.tick((0.3 * (i + 1)) / fires.length)
+  }
+  const least = Math.min(...fires.map((l) => l.price))
+  const first = fires.findIndex((l) => l.price <= least)
+  const ladder: Promised[] = []
+  for (let i = first; i >= 0; i--) {
+    const promised = ways.promised(fires[i]!)
+    if (promised.out > limits.out && i < first) break
+    if (promised.out <= limits.out) ladder.unshift(promised)
+  }
+  ways.tick(0.4)
+  let best: Settled | null = null
+  let fails = 0
+  const climb = (promised: Promised): void => {
+    if (best && promised.price > LESS * best.total) return
+    const settled = promised.out > limits.out ? null : onFire(promised, ways, limits)
+    if (!settled) fails++
+    else if (!best || settled.total < best.total) best = settled
+    ways.tick(Math.min(1, 0.4 + 0.15 * (fails + 1)))
+  }
+  for (const promised of ladder) if (fails < limits.fails) climb(promised)
+  // A longer one only where these do not hold it.
+  for (let i = first + 1; i < fires.length && !best && fails < limits.fails; i++) climb(ways.promised(fires[i]!))
+  return best
+}
+
+/** The day on one fire: the best of a few roads on which everything comes to its place. */
+function onFire(promised: Promised, ways: Ways, limits: {readonly roads: number; readonly tried: number}): Settled | null {
+  ways.look(promised.look, LONGER, 13)
+  const roads = ways.lay(promised)
+  let best: Settled | null = null
+  const follow = (road: Road): void => {
+    const settled = ways.follow(road)
+    if (settled && settled.unplaced.length === 0 && (!best || settled.total < best.total)) best = settled
+  }
+  for (const [i, road] of distinct(roads).entries()) {
+    if (road.violation > FOLLOWED || i >= (best ? limits.roads : limits.tried)) break
+    follow(road)
+  }
+  if (!best && roads[0]!.violation < MENDS) {
+    const [longest] = ways.longer(roads[0]!)
+    if (longest && longest.violation <= FOLLOWED) follow(longest)
+  }
+  return best
+}
+
+/** Annealing that found nothing better may end where it began, which is no other road. */
+export function distinct(roads: readonly Road[]): Road[] {
+  return roads.filter((r, i) => !roads.slice(0, i).some((o) => o.look === r.look && Math.abs(o.price - r.price) < 1e-6))
+}
