@@ -228,7 +228,8 @@ export class Layout {
     const slack = (job: Job, celsius: number): number =>
       Math.min(celsius, Math.max(0, (job.dish.need.startHigh - job.dish.need.startLow) / 4))
     this.#needed = make((j) => doseNeeded(j.dish.need))
-    this.#wanted = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.likely) * (1 + options.marginDose))
+    // Aimed at alike in the morning and once the day has begun, or what is kept would be drawn the sooner for it.
+    this.#wanted = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.likely) * (1 + rules.marginDose))
     this.#goal = this.#needed.map((dose) => dose * (1 + options.marginDose))
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
@@ -865,7 +866,9 @@ export class Layout {
       if (over >= bestCost && dose >= wanted) break
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
-      const moved = this.#again && this.#was[u] ? weights.moved * Math.abs(clock0 + t * rules.tick - this.#was[u]!.draw) : 0
+      const was = this.#again ? this.#was[u] : undefined
+      const by = was ? Math.abs(clock0 + t * rules.tick - was.draw) : 0
+      const moved = was && by === 0 && off <= ABOUT * wanted ? -KEPT : weights.moved * by
       const cost =
         over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
       if (cost < bestCost) {
@@ -1523,6 +1526,9 @@ const SEATS = 20
 /** All of the floor; no whole number, as `cost`. */
 const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
+/** On a day planned again a draw is moved only where that saves so much, if it is about as well baked at its old time. */
+const KEPT = 3
+const ABOUT = 0.1
 /**
  * While annealing, what a load takes from the curve follows its set-in in steps of half an hour only, from where it changes by less than
  * so many °C a tick: a twentieth of a degree at most, and the greater part of the work of a small move.

@@ -426,9 +426,11 @@ function settleLoaded(
     const look = looks.find(({index}) => index === from.model.program.index)!
     const {model, found} = from.whole!()
     const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed})
-    if (other.unplaced > 0 || other.cost + model.constant > from.total - 1) return null
-    startFrom(look, laidBy(model, other.chosen), model.lit)
-    return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, SEARCHED_PATIENCE)
+    const out = from.unplaced.length
+    if (other.unplaced > out || (other.unplaced === out && other.cost + model.constant > from.total - 1)) return null
+    const without = jobs.map((): Laid => ({in: false, s: 0, e: 0, w: 0, hold: 0}))
+    startFrom(look, laidBy(model, other.chosen, without), model.lit)
+    return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, out === 0 ? SEARCHED_PATIENCE : undefined)
   }
   /** A plan in which everything has its place, made better. */
   const refined = (from: Settled): Settled => {
@@ -547,6 +549,11 @@ function settleLoaded(
     const kept = far?.('waiting') ?? far?.('moving')
     if (kept) best = better(best, kept.settled)
   }
+  if (given !== null && best!.unplaced.length > 0) {
+    // What it makes of this day may have a place for more.
+    const fuller = searched(best!, 5)
+    if (fuller) best = better(best, fuller)
+  }
   if (easier && best!.unplaced.length > 0) {
     const fuller = withEase(null)
     if (vesselsOut(fuller) < vesselsOut(best!)) return fuller
@@ -558,8 +565,8 @@ function settleLoaded(
 const OTHER_PASSES = 8
 
 /** Rounds after which a fire on which something still has no place is given up, and a plan that was searched for. */
-const SHORTEST_PATIENCE = 5
-const SEARCHED_PATIENCE = 3
+const SHORTEST_PATIENCE = 3
+const SEARCHED_PATIENCE = 2
 /** Plans searched for on the best one's curve, and the rounds of each search. */
 const SEARCHED = 6
 const SEARCHED_ROUNDS = 400

@@ -78,6 +78,7 @@ function comeIn(
     const past = carriedPast(item, {from: other.from, to: other.to, shifts: other.dish.shifts === true})
     return [{job: v, weight: weight[v]!, bits: barredByAll(seats, bodies, past)}]
   })
+  beside.sort((a, b) => a.weight - b.weight || a.job - b.job)
   const bodies: Body[] = []
   const gaveWay: number[] = []
   while (bodies.length < item.count) {
@@ -91,28 +92,36 @@ function comeIn(
   return {bodies, gaveWay}
 }
 
-/** A dish that stands at the time, and the places it bars, a bit each. */
+/** A dish that stands at the time, and the places it bars, a bit each; the lightest first. */
 interface Beside {
   readonly job: number
   readonly weight: number
   readonly bits: Int32Array
 }
 
+let room = {once: new Int32Array(0), more: new Int32Array(0), mask: new Int32Array(0)}
+
+/** Rows of bits that are written anew each time. */
+function roomFor(words: number): typeof room {
+  if (room.mask.length !== words) room = {once: new Int32Array(words), more: new Int32Array(words), mask: new Int32Array(words)}
+  return room
+}
+
 /** Of the open places those for which least has to give way: nothing, or the lightest single dish, or what weighs least together. */
 function lightest(seats: Seats, open: Int32Array, beside: readonly Beside[]): Int32Array {
   const {words} = seats
-  const once = new Int32Array(words)
-  const more = new Int32Array(words)
+  const {once, more, mask} = roomFor(words)
+  once.fill(0, 0, words)
+  more.fill(0, 0, words)
   for (const {bits} of beside)
     for (let w = 0; w < words; w++) {
       more[w]! |= once[w]! & bits[w]!
       once[w]! |= bits[w]!
     }
-  const mask = new Int32Array(words)
   let some = 0
   for (let w = 0; w < words; w++) some |= mask[w] = open[w]! & ~once[w]!
   if (some !== 0) return mask
-  for (const {bits} of [...beside].sort((a, b) => a.weight - b.weight || a.job - b.job)) {
+  for (const {bits} of beside) {
     for (let w = 0; w < words; w++) some |= mask[w] = open[w]! & bits[w]! & ~more[w]!
     if (some !== 0) return mask
   }
@@ -120,6 +129,7 @@ function lightest(seats: Seats, open: Int32Array, beside: readonly Beside[]): In
   for (const {bits, weight} of beside) for (let i = nextBit(bits, 0); i >= 0; i = nextBit(bits, i + 1)) sum[i]! += weight
   let least = Number.POSITIVE_INFINITY
   for (let i = nextBit(open, 0); i >= 0; i = nextBit(open, i + 1)) least = Math.min(least, sum[i]!)
+  mask.fill(0, 0, words)
   for (let i = nextBit(open, 0); i >= 0; i = nextBit(open, i + 1)) if (sum[i]! <= least + 1e-9) mask[i >> 5]! |= 1 << (i & 31)
   return mask
 }

@@ -11,8 +11,7 @@ import type {FiringOption, PlanProblem} from './types.js'
  * The shortest fire that holds the day. Heat that is burned for nothing costs wood and keeps the bread waiting, so the best fire is nearly
  * always the shortest on which everything has its place; but what a short annealing breaks on a fire says little of what it could hold.
  * The search on given curves says much better: asked on the curve as the day's own loads make it, it soon finds places for all or nearly
- * all dishes, or for far from all. So it is asked of ever shorter fires, and the first that holds the day, from the shortest promising
- * one upwards, is taken.
+ * all dishes, or for far from all. So it is asked of ever shorter fires, and those of which it promises most are laid out in earnest.
  */
 
 /** One fire, and the day laid out on it so far. */
@@ -43,7 +42,7 @@ export interface Promised {
   readonly lit: number
 }
 
-/** The layout that a solution on given curves is; what it leaves out keeps its place in `before`, or the last where there is none. */
+/** The layout that a solution on given curves is; what it leaves out stays as it was laid before. */
 export function laidBy({s, e, where}: Model, chosen: Int32Array, before?: readonly Laid[]): Laid[] {
   return Array.from(
     chosen,
@@ -51,40 +50,30 @@ export function laidBy({s, e, where}: Model, chosen: Int32Array, before?: readon
   )
 }
 
-/** Rounds of one search for what a fire promises, and how often the curve is put right by what it finds. */
-const ROUNDS = 150
-const TIMES = 2
+/** Rounds of the search for what a fire promises: longer, and the search finds places that the true floor does not have. */
+const ROUNDS = 80
 /** Cost of what is left out in a promise: it may have a place yet. */
 const LEFT_OUT = 10
 
 /**
- * What the search makes of the day on one fire, its loads in the oven: on the curve that the layout at hand makes, and again on that which
- * its own loads make. What finds no place stays on the curve as it was, or the oven would be the hotter for it.
+ * What the search makes of the day on one fire, on the curve that the layout at hand makes. What finds no place is laid as it was, or the
+ * oven would be the hotter for it.
  */
 export function promisedBy(problem: PlanProblem, grid: FloorGrid, jobs: readonly Job[], look: Look, ambient: number): Promised {
   const {layout, option, index} = look
   const {lit} = layout
   const begun = layout.snapshot()
-  let laid: readonly Laid[] = begun
-  let best: Promised | null = null
-  for (let i = 0; i < TIMES; i++) {
-    layout.restore(laid, lit)
-    layout.judge()
-    laid = layout.snapshot()
-    const celsius = Array.from(layout.celsius)
-    const loaded = {...option.forecast, step: rules.tick, baking: {low: celsius, likely: celsius, high: celsius}}
-    const program = programOf(problem, index, jobs, grid, null, true, {...option, forecast: loaded})
-    const model = modelOf(problem, program, jobs, grid, lit)
-    const start = Int32Array.from(laid, (l, u) => (l.in ? choiceAt(model, u, l.s, l.e, l.w) : -1))
-    const found = search(model, {rounds: ROUNDS, start, seed: 5 + i})
-    laid = laidBy(model, found.chosen, laid)
-    const price = found.cost + model.constant + (LEFT_OUT - missing) * found.unplaced
-    if (!best || price < best.price) best = {look, price, out: found.unplaced, laid, lit}
-  }
   layout.startAgain(curveOf(option.forecast, ambient))
   layout.restore(begun, lit)
   layout.judge()
-  return best!
+  const celsius = Array.from(layout.celsius)
+  const loaded = {...option.forecast, step: rules.tick, baking: {low: celsius, likely: celsius, high: celsius}}
+  const program = programOf(problem, index, jobs, grid, null, true, {...option, forecast: loaded})
+  const model = modelOf(problem, program, jobs, grid, lit)
+  const start = Int32Array.from(begun, (l, u) => (l.in ? choiceAt(model, u, l.s, l.e, l.w) : -1))
+  const {chosen, cost, unplaced} = search(model, {rounds: ROUNDS, start, seed: 5})
+  const price = cost + model.constant + (LEFT_OUT - missing) * unplaced
+  return {look, price, out: unplaced, laid: laidBy(model, chosen, begun), lit}
 }
 
 /** How a day is laid out on a fire and followed to a plan. */
@@ -105,11 +94,12 @@ export interface Ways {
 
 /** Jobs for which the search may find no place on a fire that is tried all the same; roads followed there; fires that may fail. */
 const LARGE_DAY = {out: 1, roads: 1, tried: 2, fails: 4} as const
-const SMALL_DAY = {out: 2, roads: 4, tried: 4, fails: 5} as const
-/** Broken limits with which a road is followed, and is looked at for longer. */
+const SMALL_DAY = {out: 2, roads: 3, tried: 3, fails: 5} as const
+/** Broken limits with which a road is followed, the same once one has come to a plan, and with which it is looked at for longer. */
 const FOLLOWED = 8
+const UNBROKEN = 1
 const MENDS = 30
-/** A longer fire is tried beside a plan only where it promises so much less than that costs. */
+/** Another fire is tried beside a plan only where it promises so much less than that costs. */
 const LESS = 0.92
 /** How much longer the second look is. */
 const LONGER = 4
@@ -129,11 +119,11 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
   }
   const least = Math.min(...fires.map((l) => l.price))
   const first = fires.findIndex((l) => l.price <= least)
-  const ladder: Promised[] = []
+  const promising: Promised[] = []
   for (let i = first; i >= 0; i--) {
     const promised = ways.promised(fires[i]!)
     if (promised.out > limits.out && i < first) break
-    if (promised.out <= limits.out) ladder.unshift(promised)
+    if (promised.out <= limits.out) promising.push(promised)
   }
   ways.tick(0.4)
   let best: Settled | null = null
@@ -145,7 +135,8 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
     else if (!best || settled.total < best.total) best = settled
     ways.tick(Math.min(1, 0.4 + 0.15 * (fails + 1)))
   }
-  for (const promised of ladder) if (fails < limits.fails) climb(promised)
+  promising.sort((a, b) => a.price - b.price)
+  for (const promised of promising) if (fails < limits.fails) climb(promised)
   // A longer one only where these do not hold it.
   for (let i = first + 1; i < fires.length && !best && fails < limits.fails; i++) climb(ways.promised(fires[i]!))
   return best
@@ -161,7 +152,7 @@ function onFire(promised: Promised, ways: Ways, limits: {readonly roads: number;
     if (settled && settled.unplaced.length === 0 && (!best || settled.total < best.total)) best = settled
   }
   for (const [i, road] of distinct(roads).entries()) {
-    if (road.violation > FOLLOWED || i >= (best ? limits.roads : limits.tried)) break
+    if (road.violation > (best ? UNBROKEN : FOLLOWED) || i >= (best ? limits.roads : limits.tried)) break
     follow(road)
   }
   if (!best && roads[0]!.violation < MENDS) {
