@@ -120,10 +120,10 @@ describe('a day planned again', () => {
     )
   })
 
-  it('loses one dish at most in an oven 8 °C cooler, and carries nothing past what stands in its way', () => {
+  it('loses two dishes at most in an oven 8 °C cooler, and carries nothing past what stands in its way', () => {
     for (const minutes of [75, 150, 270]) {
       const again = afterReading(made.plan.ready - made.plan.lit + minutes, -8)
-      expect(again.plan.unplaced.length).toBeLessThanOrEqual(1)
+      expect(again.plan.unplaced.length).toBeLessThanOrEqual(2)
       expect(checked(again)).toEqual([])
     }
   })
@@ -132,11 +132,11 @@ describe('a day planned again', () => {
     // Which oven loses a dish that one move saves hangs on the plan of the morning.
     type Out = (typeof made.plan.unplaced)[number]
     let saved: Out | undefined
-    for (const off of [-12, -14, -16])
-      for (const after of [300, 240, 150])
-        saved ??= afterReading(made.plan.ready - made.plan.lit + after, off).plan.unplaced.find((out) =>
-          out.tried!.some((r) => r.kind === 'one move'),
-        )
+    const ovens = [150, 240, 300].flatMap((after) => [-16, -14, -12].map((off) => ({after, off})))
+    for (const {after, off} of ovens)
+      saved ??= afterReading(made.plan.ready - made.plan.lit + after, off).plan.unplaced.find((out) =>
+        out.tried!.some((r) => r.kind === 'one move'),
+      )
     if (!saved) throw new Error('nothing is saved by one move')
     const move = saved.tried!.find((r) => r.kind === 'one move')!
     const {problem} = made

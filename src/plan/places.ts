@@ -1,5 +1,5 @@
 import {packFloor} from '../scale/floor.js'
-import type {Dish, FloorItem, Placed, Vessel} from '../scale/types.js'
+import type {FloorItem, Placed, Vessel} from '../scale/types.js'
 import {ACROSS} from './curve.js'
 import {type FloorGrid, ROUNDED, rounded, zoneAt} from './floor-grid.js'
 import {putOut} from './put-out.js'

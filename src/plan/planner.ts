@@ -430,7 +430,17 @@ function settleLoaded(
     if (other.unplaced > out || (other.unplaced === out && other.cost + model.constant > from.total - 1)) return null
     const without = jobs.map((): Laid => ({in: false, s: 0, e: 0, w: 0, hold: 0}))
     startFrom(look, laidBy(model, other.chosen, without), model.lit)
-    return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, out === 0 ? SEARCHED_PATIENCE : undefined)
+    return agree(
+      problem,
+      grid,
+      jobs,
+      look,
+      simulate,
+      light,
+      {passes: OTHER_PASSES},
+      undefined,
+      out === 0 ? SEARCHED_PATIENCE : undefined,
+    )
   }
   /** A plan in which everything has its place, made better. */
   const refined = (from: Settled): Settled => {
@@ -549,7 +559,7 @@ function settleLoaded(
     const kept = far?.('waiting') ?? far?.('moving')
     if (kept) best = better(best, kept.settled)
   }
-  if (given !== null && best!.unplaced.length > 0) {
+  if (given !== null && !options.bare && best!.unplaced.length > 0) {
     // What it makes of this day may have a place for more.
     const fuller = searched(best!, 5)
     if (fuller) best = better(best, fuller)
