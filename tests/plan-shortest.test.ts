@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import type {Settled} from '../src/plan/planner.js'
+import type {Settled} from '../src/plan/settled.js'
 import {type Look, onShortest, type Promised, type Road, type Ways} from '../src/plan/shortest.js'
 import {fires} from './plan-fixtures.js'
 

@@ -5,9 +5,9 @@ import type {FloorGrid} from './floor-grid.js'
 import {jobsOf, modelOf, programOf} from './model.js'
 import {english, phrase, speak} from './phrases.js'
 import {placeOne} from './places.js'
-import type {Settled} from './planner.js'
 import {rules, zoneNames} from './rules.js'
 import {State} from './search.js'
+import type {Settled} from './settled.js'
 import type {BandBalance, Plan, PlanProblem} from './types.js'
 
 /** Feet of the bands, °C (design §4; the edges that overlap there are cut at the lower one). */

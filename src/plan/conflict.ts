@@ -3,8 +3,9 @@ import {withoutBatch} from './batches.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {blockedBy, type Job} from './model.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
-import type {PlanOptions, Settled} from './planner.js'
+import type {PlanOptions} from './planner.js'
 import {rules} from './rules.js'
+import type {Settled} from './settled.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
 /** A dish of which something is left out, and of how many vessels. */

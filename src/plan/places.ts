@@ -327,7 +327,7 @@ export function settleIn(
     if (result.refused.length < best.refused.length) best = result
   }
   let gave = false
-  if (give) {
+  if (give && best.refused.length > 0) {
     const placed = new Map(best.placed)
     for (const each of day) if (each.stays && each.vessels) placed.set(each, bodiesOf(each.vessels, each.item.dish.vessel))
     const other = byPuttingOut(grid, inside, day, {...best, placed}, PUT_OUT_SOON)

@@ -40,6 +40,7 @@ import {rules, weights, zoneNames} from './rules.js'
 import {type Found, missing, State, search} from './search.js'
 import {Seating, standingAlready} from './seating.js'
 import {pastOf} from './seats.js'
+import {better, type Settled} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {Seat, Standing, ToPlace} from './standing.js'
 import {stepsOf} from './steps.js'
@@ -71,22 +72,6 @@ export class PlanCancelled extends Error {
     super('planning was stopped')
     this.name = 'PlanCancelled'
   }
-}
-
-/** What the search settled on, before it is written as a plan. */
-export interface Settled {
-  readonly model: Model
-  readonly found: Found
-  readonly standing: readonly Standing[]
-  readonly option: FiringOption
-  readonly total: number
-  readonly unplaced: readonly {readonly job: Job; readonly why: 'floor' | 'time'}[]
-  /** The same with its range and with all that each dish might have done, where it is told without. */
-  readonly whole?: () => Settled
-  /** The same made cheaper, where that has not been tried. */
-  readonly polished?: () => Settled
-  /** True where it keeps its dishes' eased limits only (see `ease.ts`). */
-  readonly eased?: boolean
 }
 
 /**
@@ -422,25 +407,16 @@ function settleLoaded(
   }
   // What the search on given curves makes of the curve as a plan's loads have made it is a road as well, and often a better one: annealing
   // moves one opening at a time, the search lays many dishes out anew.
+  const left: readonly Laid[] = jobs.map(() => ({in: false, s: 0, e: 0, w: 0, hold: 0}))
   const searched = (from: Settled, seed: number): Settled | null => {
     const look = looks.find(({index}) => index === from.model.program.index)!
     const {model, found} = from.whole!()
     const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed})
     const out = from.unplaced.length
     if (other.unplaced > out || (other.unplaced === out && other.cost + model.constant > from.total - 1)) return null
-    const without = jobs.map((): Laid => ({in: false, s: 0, e: 0, w: 0, hold: 0}))
-    startFrom(look, laidBy(model, other.chosen, without), model.lit)
-    return agree(
-      problem,
-      grid,
-      jobs,
-      look,
-      simulate,
-      light,
-      {passes: OTHER_PASSES},
-      undefined,
-      out === 0 ? SEARCHED_PATIENCE : undefined,
-    )
+    startFrom(look, laidBy(model, other.chosen, left), model.lit)
+    const patience = out === 0 ? SEARCHED_PATIENCE : undefined
+    return agree(problem, grid, jobs, look, simulate, light, {passes: OTHER_PASSES}, undefined, patience)
   }
   /** A plan in which everything has its place, made better. */
   const refined = (from: Settled): Settled => {
@@ -454,15 +430,16 @@ function settleLoaded(
     return best.polished ? better(best, best.polished()) : best
   }
   const morning = full && given === null
+  const many = morning && n <= LARGE ? MANY : 1
   let looks = looksAt()
   tick(0.1)
   if (morning) {
     const held = onShortest(looks, {
       look: (look, longer, seed) =>
         lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed, strict: [2, longer > 1 ? 30 : 12]}),
-      promised: (look) => promisedBy(problem, grid, jobs, look, ambient),
+      promised: (look) => promisedBy(problem, grid, jobs, look),
       lay: ({look, laid: begun, lit}) => {
-        const roads = layOut(look, light, n > LARGE ? 1 : MANY)
+        const roads = layOut(look, light, many)
         startFrom(look, begun, lit)
         return [
           ...roads,
@@ -472,7 +449,7 @@ function settleLoaded(
       longer: (road) => lookLonger(road).sort(byPrice),
       follow: (road) => along(road, {passes: OTHER_PASSES}, SHORTEST_PATIENCE),
       large: n > LARGE,
-      tick: (share) => tick(0.1 + 0.6 * share),
+      tick: (share) => tick(0.1 + 0.3 * share),
     })
     if (held) return refined(held)
     // No fire holds it all, or not easily: a tight day is laid out with more care.
@@ -485,7 +462,6 @@ function settleLoaded(
   // The most promising fires laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve and floor come
   // to agree hangs on where one begins, so every layout found is a road to try, the cheapest first.
   const contenders = looks.filter((l, i) => i === 0 || (full && i < CONTENDERS && l.price < 2 * looks[0]!.price + 60))
-  const many = morning ? (n > LARGE ? 1 : 3) : 1
   const laid = contenders.map((look, i) => {
     const begun = given === null ? [roadOf(look, look.layout.found())] : []
     const roads = [...begun, ...layOut(look, light, i === 0 ? many : 1)].sort(byPrice)
@@ -514,7 +490,7 @@ function settleLoaded(
   let best = eased?.asBefore ?? null
   const most = morning ? (overfull ? OVERFULL_TRIES : MORNING_TRIES) : 2
   const budget = {passes: morning ? 28 : 10}
-  // On a large day the next shorter fire is the better use of the time.
+  // Roads enough where one has come to a plan with everything in it.
   const enough = n > LARGE ? 1 : many + 1
   const followed = new Set<Look>()
   const alongRoad = (road: Road, passes: {passes: number}): Settled | null => {
@@ -543,7 +519,7 @@ function settleLoaded(
   }
   // A longer fire may hold what a shorter one leaves out.
   for (let from = best!.option, i = 0; morning && i < LONGER_FIRES && best!.unplaced.length > 0; i++) {
-    const look = beside(looks, from, 1)
+    const look = nextLonger(looks, from)
     if (!look) break
     from = look.option
     if (followed.has(look)) continue
@@ -581,18 +557,17 @@ const SEARCHED_PATIENCE = 2
 const SEARCHED = 6
 const SEARCHED_ROUNDS = 400
 
-/** Beginnings of a small day on each fire. */
+/** Beginnings of a small day's layout on one fire. */
 const MANY = 3
 
 /** Longer fires tried where something is left out. */
 const LONGER_FIRES = 2
 
-/** The single fire next to one, shorter (−1) or longer (1); null where there is none. */
-function beside(looks: readonly Look[], {firing, further}: FiringOption, way: 1 | -1): Look | null {
+/** The next longer single fire; null where there is none. */
+function nextLonger(looks: readonly Look[], {firing, further}: FiringOption): Look | null {
   if (further) return null
-  const off = ({option}: Look): number => way * (option.firing.burn - firing.burn)
-  const some = looks.filter((l) => !l.option.further && off(l) > 0)
-  return some.reduce<Look | null>((best, l) => (best && off(best) <= off(l) ? best : l), null)
+  const some = looks.filter((l) => !l.option.further && l.option.firing.burn > firing.burn)
+  return some.reduce<Look | null>((best, l) => (best && best.option.firing.burn <= l.option.firing.burn ? best : l), null)
 }
 
 /** The day with its limits eased, and its jobs. */
@@ -659,12 +634,6 @@ const MORNING_TRIES = 8
 const SEATS_TRIED = 5
 const MOST_TRIALS = 30
 const FEW_TRIALS = 10
-
-/** The day of two that leaves less out, and of those the cheaper. */
-function better(best: Settled | null, other: Settled): Settled {
-  if (!best || other.unplaced.length < best.unplaced.length) return other
-  return other.unplaced.length === best.unplaced.length && other.total < best.total ? other : best
-}
 
 /** Judgements of one annealing in earnest. */
 function earnest(n: number): number {

@@ -111,8 +111,8 @@ function roomFor(words: number): typeof room {
 function lightest(seats: Seats, open: Int32Array, beside: readonly Beside[]): Int32Array {
   const {words} = seats
   const {once, more, mask} = roomFor(words)
-  once.fill(0, 0, words)
-  more.fill(0, 0, words)
+  once.fill(0)
+  more.fill(0)
   for (const {bits} of beside)
     for (let w = 0; w < words; w++) {
       more[w]! |= once[w]! & bits[w]!
@@ -125,11 +125,11 @@ function lightest(seats: Seats, open: Int32Array, beside: readonly Beside[]): In
     for (let w = 0; w < words; w++) some |= mask[w] = open[w]! & bits[w]! & ~more[w]!
     if (some !== 0) return mask
   }
+  // From here on nothing is in the mask.
   const sum = new Float64Array(seats.bodies.length)
   for (const {bits, weight} of beside) for (let i = nextBit(bits, 0); i >= 0; i = nextBit(bits, i + 1)) sum[i]! += weight
   let least = Number.POSITIVE_INFINITY
   for (let i = nextBit(open, 0); i >= 0; i = nextBit(open, i + 1)) least = Math.min(least, sum[i]!)
-  mask.fill(0, 0, words)
   for (let i = nextBit(open, 0); i >= 0; i = nextBit(open, i + 1)) if (sum[i]! <= least + 1e-9) mask[i >> 5]! |= 1 << (i & 31)
   return mask
 }

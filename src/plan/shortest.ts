@@ -1,10 +1,9 @@
-import {curveOf} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import type {Laid, Layout} from './layout.js'
 import {choiceAt, type Job, type Model, modelOf, programOf, woodOf} from './model.js'
-import type {Settled} from './planner.js'
 import {rules} from './rules.js'
 import {missing, search} from './search.js'
+import {better, type Settled} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
 /**
@@ -43,10 +42,10 @@ export interface Promised {
 }
 
 /** The layout that a solution on given curves is; what it leaves out stays as it was laid before. */
-export function laidBy({s, e, where}: Model, chosen: Int32Array, before?: readonly Laid[]): Laid[] {
+export function laidBy({s, e, where}: Model, chosen: Int32Array, before: readonly Laid[]): Laid[] {
   return Array.from(
     chosen,
-    (o, u): Laid => (o < 0 ? before![u]! : {in: true, s: s[u]![o]!, e: e[u]![o]!, w: where[u]![o]!, hold: 0}),
+    (o, u): Laid => (o < 0 ? before[u]! : {in: true, s: s[u]![o]!, e: e[u]![o]!, w: where[u]![o]!, hold: 0}),
   )
 }
 
@@ -59,13 +58,10 @@ const LEFT_OUT = 10
  * What the search makes of the day on one fire, on the curve that the layout at hand makes. What finds no place is laid as it was, or the
  * oven would be the hotter for it.
  */
-export function promisedBy(problem: PlanProblem, grid: FloorGrid, jobs: readonly Job[], look: Look, ambient: number): Promised {
+export function promisedBy(problem: PlanProblem, grid: FloorGrid, jobs: readonly Job[], look: Look): Promised {
   const {layout, option, index} = look
   const {lit} = layout
   const begun = layout.snapshot()
-  layout.startAgain(curveOf(option.forecast, ambient))
-  layout.restore(begun, lit)
-  layout.judge()
   const celsius = Array.from(layout.celsius)
   const loaded = {...option.forecast, step: rules.tick, baking: {low: celsius, likely: celsius, high: celsius}}
   const program = programOf(problem, index, jobs, grid, null, true, {...option, forecast: loaded})
@@ -92,7 +88,10 @@ export interface Ways {
   readonly tick: (share: number) => void
 }
 
-/** Jobs for which the search may find no place on a fire that is tried all the same; roads followed there; fires that may fail. */
+/**
+ * Jobs for which the search may find no place on a fire that is tried all the same; roads followed there, where one comes to a plan and
+ * where none does; fires that may fail.
+ */
 const LARGE_DAY = {out: 1, roads: 1, tried: 2, fails: 4} as const
 const SMALL_DAY = {out: 2, roads: 3, tried: 3, fails: 5} as const
 /** Broken limits with which a road is followed, the same once one has come to a plan, and with which it is looked at for longer. */
@@ -131,8 +130,8 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
   const climb = (promised: Promised): void => {
     if (best && promised.price > LESS * best.total) return
     const settled = promised.out > limits.out ? null : onFire(promised, ways, limits)
-    if (!settled) fails++
-    else if (!best || settled.total < best.total) best = settled
+    if (settled) best = better(best, settled)
+    else fails++
     ways.tick(Math.min(1, 0.4 + 0.15 * (fails + 1)))
   }
   promising.sort((a, b) => a.price - b.price)
@@ -149,7 +148,7 @@ function onFire(promised: Promised, ways: Ways, limits: {readonly roads: number;
   let best: Settled | null = null
   const follow = (road: Road): void => {
     const settled = ways.follow(road)
-    if (settled && settled.unplaced.length === 0 && (!best || settled.total < best.total)) best = settled
+    if (settled?.unplaced.length === 0) best = better(best, settled)
   }
   for (const [i, road] of distinct(roads).entries()) {
     if (road.violation > (best ? UNBROKEN : FOLLOWED) || i >= (best ? limits.roads : limits.tried)) break

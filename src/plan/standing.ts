@@ -89,6 +89,7 @@ export function bodyOfSeat(seat: Seat, vessel: Vessel): Body {
   return body
 }
 
+/** The outlines of the vessels of one dish: the same list for the same vessels, as `bodyOfSeat`. */
 export function bodiesOf(vessels: readonly Seat[], vessel: Vessel): readonly Body[] {
   let bodies = bodiesAt.get(vessels)
   if (!bodies) {

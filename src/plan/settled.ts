@@ -1,0 +1,26 @@
+import type {Job, Model} from './model.js'
+import type {Found} from './search.js'
+import type {Standing} from './standing.js'
+import type {FiringOption} from './types.js'
+
+/** What the search settled on, before it is written as a plan. */
+export interface Settled {
+  readonly model: Model
+  readonly found: Found
+  readonly standing: readonly Standing[]
+  readonly option: FiringOption
+  readonly total: number
+  readonly unplaced: readonly {readonly job: Job; readonly why: 'floor' | 'time'}[]
+  /** The same with its range and with all that each dish might have done, where it is told without. */
+  readonly whole?: () => Settled
+  /** The same made cheaper, where that has not been tried. */
+  readonly polished?: () => Settled
+  /** True where it keeps its dishes' eased limits only (see `ease.ts`). */
+  readonly eased?: boolean
+}
+
+/** The day of two that leaves less out, and of those the cheaper. */
+export function better(best: Settled | null, other: Settled): Settled {
+  if (!best || other.unplaced.length < best.unplaced.length) return other
+  return other.unplaced.length === best.unplaced.length && other.total < best.total ? other : best
+}
