@@ -1,7 +1,8 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {check} from '../src/plan/check.js'
-import {PlanCancelled, planDay} from '../src/plan/planner.js'
+import {PlanCancelled} from '../src/plan/options.js'
+import {planDay} from '../src/plan/planner.js'
 import type {Plan, PlanProblem} from '../src/plan/types.js'
 import {day, dish, fallingOven, problem, randomDay} from './plan-fixtures.js'
 

@@ -11,8 +11,9 @@ import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './c
 import {eased} from './ease.js'
 import {partsByDish, partsOf, take} from './followed.js'
 import {dueOf, handlingOf, lineOf} from './model.js'
+import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
-import {type PlanOptions, planDay} from './planner.js'
+import {planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
@@ -264,7 +265,7 @@ function correct(
   const {parameters} = calibration
   const oven = {oven: input.oven, parameters}
   const simulate = simulator(oven)
-  const withPast: NonNullable<PlanOptions['simulate']> = (option, events, exact) =>
+  const withPast: Simulate = (option, events, exact) =>
     simulate(
       option,
       [...gone, ...events].sort((a, b) => a.minutes - b.minutes),
@@ -498,7 +499,7 @@ const TOLD_MINUTES = 15
 const TOLD = 0.5
 
 /** The falling oven with a plan's loads in it, for `planDay`. */
-export function simulator(input: Pick<MakePlan, 'oven' | 'parameters'>): NonNullable<PlanOptions['simulate']> {
+export function simulator(input: Pick<MakePlan, 'oven' | 'parameters'>): Simulate {
   const likely = likelyOnly(input.parameters ?? PRIOR)
   return (option: FiringOption, events: readonly OvenEvent[], exact: boolean): Forecast =>
     forecast(input.oven, {

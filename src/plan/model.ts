@@ -593,3 +593,11 @@ export function laneShare(problem: PlanProblem, grid: FloorGrid): number {
   const mean = widths.reduce((a, b) => a + b, 0) / widths.length
   return Math.min(0.5, Math.max(0.1, (mean + grid.ground.rules.clearance) / grid.width))
 }
+
+/** Earliest and latest lighting considered, min after midnight. */
+export function lighting(problem: PlanProblem): {first: number; last: number} {
+  const given = problem.done?.lit ?? null
+  if (given !== null) return {first: given, last: given}
+  const first = Math.ceil(Math.max(problem.day.fireFrom, problem.done?.now ?? 0) / rules.tick) * rules.tick
+  return {first, last: first + 10 * 60}
+}

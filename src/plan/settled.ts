@@ -24,3 +24,8 @@ export function better(best: Settled | null, other: Settled): Settled {
   if (!best || other.unplaced.length < best.unplaced.length) return other
   return other.unplaced.length === best.unplaced.length && other.total < best.total ? other : best
 }
+
+/** Vessels that have no place in the day. */
+export function vesselsOut(settled: Settled): number {
+  return settled.unplaced.reduce((sum, {job}) => sum + job.count, 0)
+}

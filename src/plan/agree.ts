@@ -1,0 +1,270 @@
+import {freely, type Light, OVERFULL} from './laying-out.js'
+import {FIRM, HARD, type Layout} from './layout.js'
+import {type Laying, type LoadedDay, Proof, type Seen} from './proof.js'
+import {Seating} from './seating.js'
+import {better, type Settled} from './settled.js'
+
+/** Places tried for a dish that was left out, and for all of them together. */
+const SEATS_TRIED = 5
+const MOST_TRIALS = 30
+const FEW_TRIALS = 10
+
+/** Times the openings of a plan in hand are moved to its dishes, as the curve is put right; and its dishes, one by one. */
+const WAITED = 2
+const MOVED = 5
+
+/** How often what comes of annealing a good plan once more is mended. */
+const MENDED = 3
+/** Rounds after which what still cannot be kept is left out; in the first few the true floor is annealed upon. */
+const PATIENCE = 7
+/** Rounds then in which the draws of what is in the oven are still put right. */
+const PROVED = 2
+/** The same where the oven is far too small for the day. */
+const HOPELESS = 2
+const SEATED = 4
+/** Rounds on the true floor, times jobs: each takes the longer the more stands there. */
+const SEATED_ROUNDS = 80_000
+/** The round in which a plan in hand is annealed on the true floor, since moving one dish would not do. */
+const RESEATED = 1
+/** Price of what is broken and refused there, at first and at the end, pass by pass. */
+const DEARER_EACH_PASS = [
+  [20, HARD],
+  [HARD, 200],
+  [HARD, FIRM],
+] as const
+/** So many refused are too many to be seated one by one. */
+const CROWDED = 4
+/** Share of the moves that leave a dish out where the oven is far too small. */
+const LEAVE = 0.03
+
+/** How a layout is brought to agree. */
+export interface Agreeing {
+  /** Simulations left, for this layout and those after it. */
+  readonly budget: {passes: number}
+  /**
+   * For a plan in hand, of which as little as may be is moved: `waiting` only lets the openings wait for what they are for, and gives up
+   * where that will not do; `moving` moves dishes and leaves out what cannot be mended.
+   */
+  readonly gently?: 'waiting' | 'moving'
+  /** Rounds in which every dish has to have its place; it is given up where one has none by then. */
+  readonly patience?: number
+}
+
+/**
+ * Bring a layout, the simulated curve and the true floor to agree.
+ *
+ * @returns Null where it is given up.
+ */
+export function agree(day: LoadedDay, look: Laying, how: Agreeing): Settled | null {
+  return new Agreement(day, look, how).reached()
+}
+
+class Agreement {
+  readonly #layout: Layout
+  readonly #light: Light
+  readonly #n: number
+  readonly #jobs: LoadedDay['jobs']
+  readonly #given: number | null
+  readonly #budget: {passes: number}
+  readonly #gently: 'waiting' | 'moving' | undefined
+  readonly #patience: number
+  /** Judgements of a short annealing. */
+  readonly #rounds: number
+  readonly #seating: Seating
+  readonly #proof: Proof
+  /** More than the oven holds: what is left out is part of the search from the first. */
+  readonly #overfull: boolean
+
+  constructor(day: LoadedDay, look: Laying, {budget, gently, patience = Number.POSITIVE_INFINITY}: Agreeing) {
+    this.#layout = look.layout
+    this.#light = day.light
+    this.#jobs = day.jobs
+    this.#n = day.jobs.length
+    this.#given = day.problem.done?.lit ?? null
+    this.#budget = budget
+    this.#gently = gently
+    this.#patience = patience
+    this.#rounds = 600 + 100 * this.#n
+    this.#seating = new Seating(day.grid, day.jobs, look.layout)
+    this.#proof = new Proof(day, look, this.#seating)
+    this.#layout.judge()
+    this.#overfull = !gently && patience === Number.POSITIVE_INFINITY && this.#layout.violation > OVERFULL
+  }
+
+  reached(): Settled | null {
+    const layout = this.#layout
+    let last = ''
+    // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
+    let proved = 0
+    for (let pass = 0; ; pass++) {
+      if (pass >= this.#patience) return null
+      this.#budget.passes--
+      const giveUp = pass >= (this.#overfull ? HOPELESS : PATIENCE) || this.#budget.passes <= 0
+      if (giveUp && layout.violation > 1e-6) {
+        this.#again(401 + pass, 'floor')
+        if (layout.violation > 1e-6) this.#again(451 + pass, 'last')
+        layout.prune()
+      }
+      // Even then the draws of what is in the oven are put right on the curve as it has become.
+      const seen = this.#proof.see(giveUp && proved++ >= PROVED)
+      const {curve, stood, wrong} = seen
+      if (seen.good) return this.#asGood(seen)
+      layout.agreeWith(curve)
+      layout.refusals.push(...stood.refused)
+      if (stood.refused.length > 0) {
+        layout.tight = Math.min(3, layout.tight * 1.5)
+        layout.full = Math.max(0.88, layout.full - 0.02)
+      }
+      const troubled = [...stood.refused.map((r) => r.job), ...wrong]
+      // The same trouble once more, where all has been tried: the plan in hand will not do.
+      const trouble = troubled.join(' ')
+      const stuck = this.#gently === 'moving' && trouble === last
+      // Waiting does in the round after the last openings moved, or hardly ever.
+      if (this.#gently === 'waiting' && pass >= WAITED) return null
+      last = trouble
+      this.#mend(seen, troubled, pass, giveUp, stuck)
+    }
+  }
+
+  /**
+   * Move what is in trouble, and what is in its way.
+   *
+   * @param stuck The same trouble once more.
+   */
+  #mend(seen: Seen, troubled: readonly number[], pass: number, giveUp: boolean, stuck: boolean): void {
+    const layout = this.#layout
+    const {stood} = seen
+    // Where one dish alone cannot be moved out of the way, several are moved together, on the floor as it is.
+    if (this.#gently === 'moving' && !giveUp && pass === RESEATED) {
+      this.#onFloor(seen, {heat: 2, rounds: 2 * this.#rounds, seed: 862})
+      if (layout.violation > 1e-6) layout.repair()
+      return
+    }
+    const leave = giveUp || stuck || (this.#gently === 'moving' && pass >= MOVED)
+    if (leave) for (const u of troubled) layout.bar(u)
+    layout.judge()
+    // First the openings wait for what they are for; then what is truly wrong is moved alone; and only where that will not do is the rest
+    // looked at.
+    if (this.#gently === 'waiting') {
+      layout.ripple()
+      return
+    }
+    const involved = new Set([...troubled, ...stood.refused.flatMap((r) => r.others)])
+    if (this.#overfull && !leave && stood.refused.length > CROWDED) {
+      const most = Math.min(12000, 2 * this.#rounds)
+      layout.anneal({...freely(this.#light), leave: LEAVE, strict: [HARD, FIRM], heat: 12, rounds: most, seed: 801 + pass})
+      return
+    }
+    if (!this.#gently && !leave && pass < SEATED && stood.refused.length <= CROWDED) {
+      // What is refused still is dearer every time.
+      const strict = this.#overfull ? {} : {strict: DEARER_EACH_PASS[Math.min(pass, DEARER_EACH_PASS.length - 1)]!}
+      this.#onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: 2 * this.#rounds, seed: 801 + pass, ...strict})
+      if (layout.violation > 1e-6) layout.repair()
+      if (layout.violation < 1e-6) return
+    }
+    if (!leave && layout.repair(involved) && (this.#gently || layout.violation < 1e-6)) return
+    if (!giveUp && layout.violation > 1e-6) {
+      this.#again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
+      if (layout.violation > 1e-6) this.#again(151 + pass, 'floor')
+    }
+  }
+
+  /** The plan that what was seen to be good is; what can be is brought back to it. */
+  #asGood(seen: Seen): Settled {
+    const layout = this.#layout
+    const ready = this.#later(seen)
+    const settled = this.#proof.settle(ready)
+    if (settled.unplaced.length === 0 && this.#given === null) return {...settled, polished: () => this.#polish(ready, settled)}
+    if (settled.unplaced.length === 0 || this.#gently === 'waiting') return settled
+    // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
+    layout.agreeWith(seen.curve)
+    const more = this.#bringBack(seen)
+    const fuller = more ? this.#proof.settle(more) : settled
+    return fuller.unplaced.length < settled.unplaced.length ? fuller : settled
+  }
+
+  /** Small steps where only the curve moved; larger ones where the floor refused; dishes may go where all else failed. */
+  #again(seed: number, why: 'curve' | 'floor' | 'last'): void {
+    const layout = this.#layout
+    if (this.#gently) layout.repair()
+    if (this.#gently && layout.violation < 1e-6) return
+    layout.anneal({
+      ...freely(this.#light),
+      rounds: Math.min(12000, this.#rounds * (why === 'floor' ? 2 : 1)),
+      heat: {curve: 3, floor: 15, last: 5}[why],
+      seed,
+      strict: why === 'last' ? [60, 200] : [30, 60],
+      leave: why === 'last' ? 0.05 : 0,
+      ...(this.#gently && why === 'curve' ? {moves: 'small', heat: 0.5} : {}),
+    })
+  }
+
+  /** What is left out brought back, one dish at a time, each proved on the oven and the floor; null where none can be. */
+  #bringBack(seen: Seen): Seen | null {
+    const layout = this.#layout
+    let last: Seen | null = null
+    let trials = 0
+    layout.barNone()
+    const out = seen.took.flatMap((t, u) => (t ? [] : [u]))
+    for (const u of out.sort((a, b) => this.#jobs[b]!.dish.need.startBest - this.#jobs[a]!.dish.need.startBest || a - b))
+      for (const seat of layout.seatsFor(u, SEATS_TRIED)) {
+        if (trials++ >= (this.#gently ? FEW_TRIALS : MOST_TRIALS)) return last
+        const before = layout.snapshot()
+        layout.set(u, seat.s, seat.w)
+        layout.judge()
+        const trial = this.#proof.see()
+        if (trial.good) {
+          last = trial
+          layout.agreeWith(trial.curve)
+          layout.judge()
+          break
+        }
+        layout.restore(before, layout.lit)
+        layout.judge()
+      }
+    return last
+  }
+
+  /** Annealed with the true floor under it, from what was seen: what comes out has its places, or nearly. */
+  #onFloor(seen: Seen, how: {heat: number; rounds: number; seed: number; strict?: readonly [number, number]}): void {
+    const layout = this.#layout
+    layout.trustFloor()
+    layout.agreeWith(seen.curve)
+    layout.judge()
+    this.#seating.take(seen.laid, seen.stood.standing)
+    const most = Math.ceil(SEATED_ROUNDS / Math.max(1, this.#n))
+    layout.anneal({
+      ...freely(this.#light),
+      leave: this.#overfull ? LEAVE : 0,
+      strict: this.#overfull || this.#gently ? [HARD, FIRM] : [20, HARD],
+      ...how,
+      rounds: Math.min(most, how.rounds),
+      seating: this.#seating,
+    })
+  }
+
+  /** The same day lit later, where that costs nothing: bread is the fresher, and the night the longer. */
+  #later(seen: Seen): Seen {
+    const layout = this.#layout
+    if (this.#given !== null) return seen
+    layout.agreeWith(seen.curve)
+    layout.restore(seen.laid, seen.lit)
+    layout.lightLater(this.#light.last)
+    const now = layout.lit === seen.lit ? seen : this.#proof.see()
+    return now.good ? now : seen
+  }
+
+  /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
+  #polish(seen: Seen, good: Settled): Settled {
+    const layout = this.#layout
+    layout.barNone()
+    layout.restore(seen.laid, seen.lit)
+    this.#onFloor(seen, {heat: 12, rounds: 2 * this.#rounds, seed: 701})
+    let now = this.#proof.see()
+    for (let mend = 0; mend < MENDED && !now.good; mend++) {
+      this.#onFloor(now, {heat: 3, rounds: this.#rounds, seed: 731 + mend})
+      now = this.#proof.see()
+    }
+    return now.good ? better(good, this.#proof.settle(this.#later(now))) : good
+  }
+}

@@ -1,0 +1,48 @@
+import type {Dish, HeatNeed} from '../scale/types.js'
+import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
+import type {Job} from './model.js'
+import {rules} from './rules.js'
+
+/** Whether a dish keeps its limits on a curve, set in and drawn at given minutes. */
+
+/** True when a dish set in and drawn at these minutes keeps its limits in one part of the floor. */
+export function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): boolean {
+  const {need} = dish
+  const c = celsiusAt(curve, z, from)
+  if (c < need.startLow || c > need.startHigh) return false
+  if (celsiusAt(curve, z, to) < need.endLow) return false
+  const dose = doseNeeded(need)
+  const got = doseBetween(curve, need, z, from, to)
+  if (got < dose * (1 - rules.doseWanting)) return false
+  if (need.falling || need.overnight) return true
+  // Over-baked only where the next opening but one would already have been late.
+  return got <= doseNeeded(need, need.minutes.high) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
+}
+
+/** °C by which what is in the oven may end under its least heat for rounding's sake. */
+const ROUGHLY = 0.3
+
+/** True when what is in the oven has the dose it needs at a minute, in a part of the floor, and is not too cool; what rounding takes is granted. */
+export function hasDose({dish, since}: Job, curve: Curve, z: number, to: number, lit: number): boolean {
+  const {need} = dish
+  if (celsiusAt(curve, z, to) < need.endLow - ROUGHLY) return false
+  return doseBetween(curve, need, z, since! - lit, to) >= doseNeeded(need) * (1 - 2 * rules.doseWanting)
+}
+
+/** True when what is in the oven is over-baked, all its vessels, for the sake of the next opening but one (see `keeps`). */
+export function stayed({dish: {need}, since}: Job, curve: Curve, zones: readonly number[], to: number, lit: number): boolean {
+  if (need.falling || need.overnight) return false
+  const from = since! - lit
+  const has = (z: number, until: number): number => doseBetween(curve, need, z, from, until)
+  return (
+    zones.some((z) => has(z, to) > doseNeeded(need, need.minutes.high)) &&
+    zones.every((z) => has(z, to - rules.tick - rules.staySlack) >= doseNeeded(need))
+  )
+}
+
+/** °C·min between two minutes after lighting. */
+export function doseBetween(curve: Curve, need: HeatNeed, z: number, from: number, to: number): number {
+  const table = doseTable(curve, z, need.done)
+  const at = (m: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(m)))]!
+  return at(to) - at(from)
+}

@@ -1,0 +1,396 @@
+import {agree} from './agree.js'
+import {curveOf} from './curve.js'
+import {easedDay} from './ease.js'
+import {firesOf} from './events.js'
+import type {FloorGrid} from './floor-grid.js'
+import {inHand, takeUp} from './in-hand.js'
+import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
+import {FIRM, type Laid, Layout} from './layout.js'
+import {blockedBy, type Job, jobsOf, laneShare, lighting, phaseOf, ticksOf, woodOf} from './model.js'
+import type {PlanOptions, Simulate} from './options.js'
+import type {LoadedDay} from './proof.js'
+import {type Response, responseOf} from './response.js'
+import {rules} from './rules.js'
+import {search} from './search.js'
+import {better, type Settled, vesselsOut} from './settled.js'
+import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
+import type {FiringOption, PlanProblem} from './types.js'
+
+const responses = new WeakMap<Simulate, Response>()
+
+/** What loads take from the oven, measured once for each oven. */
+function responseFor({problem, simulate}: LoadedDay): Response {
+  const known = responses.get(simulate)
+  if (known) return known
+  const middle = problem.firings[Math.floor(problem.firings.length / 2)]!
+  const made = responseOf(middle, simulate, firesOf(middle), problem.ambient ?? 20)
+  responses.set(simulate, made)
+  return made
+}
+
+/**
+ * The day on the oven with its loads in it. Every fire is laid out quickly, the most promising in earnest; what is laid out is simulated,
+ * the curve corrected by what that shows, and laid out again with small steps until plan, curve and floor agree.
+ */
+export function settleLoaded(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  options: PlanOptions,
+  simulate: Simulate,
+  tick: (share: number) => void,
+): Settled {
+  return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick, false).settled()
+}
+
+class LoadedPlanner {
+  readonly #day: LoadedDay
+  readonly #options: PlanOptions
+  readonly #tick: (share: number) => void
+  /** True where the limits of the day are eased ones. */
+  readonly #eased: boolean
+  readonly #n: number
+  readonly #ambient: number
+  /** When the fire was lit, min after midnight; null in the morning. */
+  readonly #given: number | null
+  readonly #full: boolean
+  readonly #morning: boolean
+  /** Beginnings of a layout on the best fire. */
+  readonly #many: number
+  readonly #response: Response
+  readonly #lane: number
+  #looks: Look[] = []
+
+  constructor(day: LoadedDay, options: PlanOptions, tick: (share: number) => void, eased: boolean) {
+    this.#day = day
+    this.#options = options
+    this.#tick = tick
+    this.#eased = eased
+    this.#n = day.jobs.length
+    this.#ambient = day.problem.ambient ?? 20
+    this.#given = day.problem.done?.lit ?? null
+    this.#full = options.effort !== 'quick'
+    this.#morning = this.#full && this.#given === null
+    this.#many = this.#morning && this.#n <= LARGE ? MANY : 1
+    this.#response = responseFor(day)
+    this.#lane = laneShare(day.problem, day.grid)
+  }
+
+  /** @param asBefore What is settled already, where the day is planned once more with its limits eased. */
+  settled(asBefore: Settled | null = null): Settled {
+    const easier = this.#given === null || this.#eased ? null : this.#withEase()
+    const kept = easier ? this.#inHand(easier) : null
+    if (kept) return kept
+    this.#looks = this.#looksAt()
+    this.#tick(0.1)
+    if (this.#morning) {
+      const held = this.#onShortest()
+      if (held) return this.#refined(held)
+      // No fire holds it all, or not easily: a tight day is laid out with more care.
+      this.#looks = this.#looksAt()
+    }
+    const best = this.#laidOut(asBefore)
+    if (easier && best.unplaced.length > 0) {
+      const fuller = eased(easier.settled())
+      if (vesselsOut(fuller) < vesselsOut(best)) return fuller
+    }
+    return best
+  }
+
+  /** The same day with its limits eased. */
+  #withEase(): LoadedPlanner {
+    const {grid, simulate, light} = this.#day
+    const problem = easedDay(this.#day.problem)
+    return new LoadedPlanner({problem, grid, jobs: jobsOf(problem, grid), simulate, light}, this.#options, this.#tick, true)
+  }
+
+  /**
+   * What is under way is rather kept with its limits eased than moved about, and rather moved than lost, or all laid out anew. Null where
+   * no plan is in hand that could be kept.
+   */
+  #inHand(easier: LoadedPlanner): Settled | null {
+    const mend = inHand(this.#day, (option) => this.#layoutOf(option, true))
+    if (!mend) return null
+    const easily = inHand(easier.#day, (option) => easier.#layoutOf(option, true))
+    let before: Settled | null = null
+    for (const how of ['waiting', 'moving'] as const) {
+      const kept = mend(how)
+      if (kept?.good) return kept.settled
+      const easy = easily?.(how)
+      if (easy?.good) return eased(easy.settled)
+      if (easy) before = better(before, easy.settled)
+    }
+    return eased(easier.settled(before))
+  }
+
+  #layoutOf(option: FiringOption, kept = false): Layout {
+    const {problem, grid, jobs, light} = this.#day
+    const curve = curveOf(option.forecast, this.#ambient)
+    const phase = phaseOf(this.#given)
+    return new Layout(
+      problem,
+      grid,
+      jobs,
+      {
+        curve,
+        phase,
+        ticks: ticksOf(curve, phase),
+        blocked: blockedBy(option),
+        wood: woodOf(option),
+      },
+      this.#response,
+      this.#lane,
+      {
+        lit: light.first,
+        // What is kept has been proved on its own curve, to the last minute.
+        margin: kept ? 0 : rules.marginCelsius,
+        // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
+        inHand: kept ? 0 : this.#given === null ? rules.inHandCelsius : rules.marginCelsius,
+        marginDose: kept ? -rules.doseWanting : rules.marginDose,
+        asPlaced: kept,
+      },
+    )
+  }
+
+  /** The fires, with nothing laid out on them but a beginning. */
+  #looksAt(): Look[] {
+    const {problem, jobs} = this.#day
+    // All are made before any is worked on: V8 compiles what works on them for the shape that the first few settle.
+    const layouts = problem.firings.map((option) => this.#layoutOf(option))
+    // A fire on which fewer dishes could be set in at all than on another need not be looked at.
+    const able = layouts.map((layout) => jobs.filter((_, u) => layout.possible(u)).length)
+    const ablest = Math.max(...able)
+    return problem.firings.flatMap((option, index) => {
+      if (able[index]! < ablest) return []
+      const layout = layouts[index]!
+      layout.begin()
+      takeUp(layout, jobs, curveOf(option.forecast, this.#ambient))
+      return [{option, index, layout, price: Number.POSITIVE_INFINITY}]
+    })
+  }
+
+  #startFrom(look: Look, begun: readonly Laid[], lit: number): void {
+    look.layout.startAgain(curveOf(look.option.forecast, this.#ambient))
+    look.layout.restore(begun, lit)
+  }
+
+  #along(road: Road, budget: {passes: number}, patience?: number): Settled | null {
+    this.#startFrom(road.look, road.laid, road.lit)
+    if (this.#given === null) road.look.layout.lightLater(this.#day.light.last)
+    return agree(this.#day, road.look, {budget, ...(patience === undefined ? {} : {patience})})
+  }
+
+  /** A tight day: whether everything has its place is worth a longer search, and what was kept in hand. */
+  #lookLonger({look, laid, lit}: Road): Road[] {
+    look.layout.spendInHand()
+    this.#startFrom(look, laid, lit)
+    return layOut(look, this.#day.light, 3, 83, 3)
+  }
+
+  /**
+   * What the search on given curves makes of the curve as a plan's loads have made it is a road as well, and often a better one: annealing
+   * moves one opening at a time, the search lays many dishes out anew.
+   */
+  #searched(from: Settled, seed: number): Settled | null {
+    const look = this.#looks.find(({index}) => index === from.model.program.index)!
+    const {model, found} = from.whole!()
+    const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed})
+    const out = from.unplaced.length
+    if (other.unplaced > out || (other.unplaced === out && other.cost + model.constant > from.total - 1)) return null
+    const left = this.#day.jobs.map((): Laid => ({in: false, s: 0, e: 0, w: 0, hold: 0}))
+    this.#startFrom(look, laidBy(model, other.chosen, left), model.lit)
+    const budget = {passes: OTHER_PASSES}
+    return agree(this.#day, look, out === 0 ? {budget, patience: SEARCHED_PATIENCE} : {budget})
+  }
+
+  /** A plan in which everything has its place, made better. */
+  #refined(from: Settled): Settled {
+    let best = from
+    for (let i = 0, failed = 0; i < SEARCHED && failed < (this.#n > LARGE ? 1 : 2); i++) {
+      const settled = this.#searched(best, 5 + i)
+      const next = settled ? better(best, settled) : best
+      failed = next === best ? failed + 1 : 0
+      best = next
+    }
+    return best.polished ? better(best, best.polished()) : best
+  }
+
+  /** The plan on the shortest fire that holds the day; null where none does, or not easily. */
+  #onShortest(): Settled | null {
+    const {problem, grid, jobs, light} = this.#day
+    const n = this.#n
+    return onShortest(this.#looks, {
+      look: (look, longer, seed) =>
+        lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed, strict: [2, longer > 1 ? 30 : 12]}),
+      promised: (look) => promisedBy(problem, grid, jobs, look),
+      lay: ({look, laid, lit}) => {
+        const roads = layOut(look, light, this.#many)
+        this.#startFrom(look, laid, lit)
+        const near = look.layout.anneal({...freely(light), rounds: earnest(n), heat: 15, seed: 23, strict: [4, 30]})
+        return [...roads, roadOf(look, near)].sort(byPrice)
+      },
+      longer: (road) => this.#lookLonger(road).sort(byPrice),
+      follow: (road) => this.#along(road, {passes: OTHER_PASSES}, SHORTEST_PATIENCE),
+      large: n > LARGE,
+      tick: (share) => this.#tick(0.1 + 0.3 * share),
+    })
+  }
+
+  /**
+   * The fires looked at, and the most promising laid out in earnest. A short look is a rough guide, so several are; and whether plan, curve
+   * and floor come to agree hangs on where one begins, so every layout found is a road to try.
+   *
+   * @returns For each of those fires its roads, the cheapest first.
+   */
+  #contenders(): Road[][] {
+    const {light} = this.#day
+    const n = this.#n
+    if (this.#given === null) lookAround(this.#looks, n, light)
+    else for (const look of this.#looks) lookAt(look, {...light, rounds: 200 + 30 * n, heat: 4, seed: 11, strict: [2, 12]})
+    const looks = this.#looks.sort(likelier)
+    this.#tick(0.4)
+    const contenders = looks.filter((l, i) => i === 0 || (this.#full && i < CONTENDERS && l.price < 2 * looks[0]!.price + 60))
+    const laid = contenders.map((look, i) => {
+      const begun = this.#given === null ? [roadOf(look, look.layout.found())] : []
+      const roads = [...begun, ...layOut(look, light, i === 0 ? this.#many : 1)].sort(byPrice)
+      this.#tick(0.4 + (0.1 * (i + 1)) / contenders.length)
+      return roads
+    })
+    return laid.sort(([a], [b]) => a!.price - b!.price || a!.look.index - b!.look.index)
+  }
+
+  /** More than the oven holds: what to leave out is part of the search. */
+  #withLess({look, laid, lit}: Road): Road {
+    look.layout.restore(laid, lit)
+    const rounds = 4 * earnest(this.#n)
+    return roadOf(
+      look,
+      look.layout.anneal({...freely(this.#day.light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04}),
+    )
+  }
+
+  /** The day laid out with care on the fires that look best, whether they hold it or not. */
+  #laidOut(asBefore: Settled | null): Settled {
+    const morning = this.#morning
+    const laid = this.#contenders()
+    const least = laid[0]![0]!
+    // Another fire has to look nearly as good, unless the best breaks limits that it might keep.
+    const limit = least.violation < 1 ? 1.05 * least.price + 4 : 1.2 * least.price + 40
+    const roads = laid.flatMap((some, i) => (i > 0 && some[0]!.price > limit ? [] : some))
+    const longerRoads = (): Road[] => laid.slice(0, 2).flatMap((some) => this.#lookLonger(some[0]!))
+    const longer = morning && least.violation > 1 && least.violation <= OVERFULL
+    if (longer) roads.push(...longerRoads())
+    roads.sort(byPrice)
+    const overfull = roads[0]!.violation > OVERFULL
+    if (overfull) roads.unshift(this.#withLess(roads[0]!))
+    this.#tick(0.55)
+    let best = asBefore
+    const most = morning ? (overfull ? OVERFULL_TRIES : MORNING_TRIES) : 2
+    const budget = {passes: morning ? 28 : 10}
+    // Roads enough where one has come to a plan with everything in it.
+    const enough = this.#n > LARGE ? 1 : this.#many + 1
+    const followed = new Set<Look>()
+    const follow = (some: readonly Road[]): void => {
+      for (const [i, road] of distinct(some).entries()) {
+        if (i >= most || (i > 0 && budget.passes <= 0)) break
+        if (best && best.unplaced.length === 0 && (i >= enough || road.price > NEARLY * best.total)) break
+        followed.add(road.look)
+        const settled = this.#along(road, budget)
+        if (!settled) continue
+        best = better(best, settled)
+        this.#tick(0.55 + (0.25 * (i + 1)) / most)
+      }
+    }
+    follow(roads)
+    if (morning && !longer && !overfull && best!.unplaced.length > 0) {
+      budget.passes = Math.max(budget.passes, 14)
+      follow(longerRoads().sort(byPrice))
+    }
+    if (morning) best = this.#onLonger(best!, laid, followed)
+    if (morning && best!.unplaced.length === 0) return this.#refined(best!)
+    if (best!.polished) best = better(best, best!.polished())
+    return this.#given === null ? best! : this.#fuller(best!, asBefore !== null)
+  }
+
+  /** A longer fire may hold what a shorter one leaves out. */
+  #onLonger(from: Settled, laid: readonly (readonly Road[])[], followed: Set<Look>): Settled {
+    let best = from
+    let {option} = from
+    for (let i = 0; i < LONGER_FIRES && best.unplaced.length > 0; i++) {
+      const look = nextLonger(this.#looks, option)
+      if (!look) break
+      option = look.option
+      if (followed.has(look)) continue
+      const [road] = laid.find(([other]) => other!.look === look) ?? this.#begin(look)
+      followed.add(look)
+      const settled = road!.violation > OVERFULL ? null : this.#along(road!, {passes: OTHER_PASSES})
+      if (settled) best = better(best, settled)
+    }
+    return best
+  }
+
+  #begin(look: Look): Road[] {
+    look.layout.startAgain(curveOf(look.option.forecast, this.#ambient))
+    look.layout.begin()
+    return layOut(look, this.#day.light, this.#many)
+  }
+
+  /**
+   * On a day that has begun, what else might keep more of it.
+   *
+   * @param tried The plan in hand has been tried.
+   */
+  #fuller(from: Settled, tried: boolean): Settled {
+    let best = from
+    if (!tried && best.unplaced.length > 0) {
+      // Far off as it is, the plan in hand may yet keep more.
+      const far = inHand(this.#day, (option) => this.#layoutOf(option, true), Number.POSITIVE_INFINITY)
+      const kept = far?.('waiting') ?? far?.('moving')
+      if (kept) best = better(best, kept.settled)
+    }
+    if (!this.#options.bare && best.unplaced.length > 0) {
+      // What the search makes of this day may have a place for more.
+      const fuller = this.#searched(best, 5)
+      if (fuller) best = better(best, fuller)
+    }
+    return best
+  }
+}
+
+/** What keeps its dishes' eased limits only. */
+function eased(settled: Settled): Settled {
+  return {...settled, eased: true}
+}
+
+/** Rounds in which another fire has to come to a plan. */
+const OTHER_PASSES = 8
+
+/** Rounds after which a fire on which something still has no place is given up, and a plan that was searched for. */
+const SHORTEST_PATIENCE = 3
+const SEARCHED_PATIENCE = 2
+/** Plans searched for on the best one's curve, and the rounds of each search. */
+const SEARCHED = 6
+const SEARCHED_ROUNDS = 400
+
+/** Beginnings of a small day's layout on one fire. */
+const MANY = 3
+
+/** Longer fires tried where something is left out. */
+const LONGER_FIRES = 2
+
+/** The next longer single fire; null where there is none. */
+function nextLonger(looks: readonly Look[], {firing, further}: FiringOption): Look | null {
+  if (further) return null
+  const some = looks.filter((l) => !l.option.further && l.option.firing.burn > firing.burn)
+  return some.reduce<Look | null>((best, l) => (best && best.option.firing.burn <= l.option.firing.burn ? best : l), null)
+}
+
+/** Fires laid out in earnest, and jobs from which on a day is large, and fewer roads are tried. */
+const CONTENDERS = 2
+const LARGE = 20
+/** How much dearer than the best plan a road may look and still be tried: curve and floor often come out cheaper than they looked. */
+const NEARLY = 1.1
+
+/** Roads tried where no closer look will mend what is broken, and else. */
+const OVERFULL_TRIES = 4
+const MORNING_TRIES = 8

@@ -1,0 +1,33 @@
+import type {Forecast, OvenEvent} from '../oven/types.js'
+import type {Dish} from '../scale/types.js'
+import type {FiringOption, Plan} from './types.js'
+
+export interface PlanOptions {
+  /**
+   * The oven with loads and door openings in it, minutes after lighting. Without it the plan stands on the empty oven's curve.
+   * `exact` asks for the range as well as the likely curve.
+   */
+  readonly simulate?: (option: FiringOption, events: readonly OvenEvent[], exact: boolean) => Forecast
+  /** Less searching, no bound: for trying remedies and suggestions. */
+  readonly effort?: 'quick' | 'full'
+  /** The plan alone: neither reasons for what is left out, nor ways out. */
+  readonly bare?: boolean
+  /** Dishes to fill idle floor with. */
+  readonly spare?: readonly Dish[]
+  /** Firings with one fire more than the day has, for a plan that cannot be done: tried as a remedy. */
+  readonly secondFires?: (plan: Plan) => readonly FiringOption[]
+  /** Share of the work done, 0 … 1. */
+  readonly progress?: (share: number) => void
+  /** Asked now and then; true stops the work and throws `PlanCancelled`. */
+  readonly cancelled?: () => boolean
+}
+
+export type Simulate = NonNullable<PlanOptions['simulate']>
+
+/** Thrown when `cancelled` said so. */
+export class PlanCancelled extends Error {
+  constructor() {
+    super('planning was stopped')
+    this.name = 'PlanCancelled'
+  }
+}

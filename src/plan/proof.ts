@@ -1,0 +1,184 @@
+import type {OvenEvent} from '../oven/types.js'
+import {type Curve, curveOf, whereIndex} from './curve.js'
+import {eventsOf} from './events.js'
+import {type FloorGrid, zoneAt} from './floor-grid.js'
+import {hasDose, keeps, stayed} from './keeps.js'
+import type {Light} from './laying-out.js'
+import type {Laid, Layout, Refusal} from './layout.js'
+import {type ChoiceLimits, choiceAt, disturbances, type Job, type Model, modelOf, programOf} from './model.js'
+import type {Simulate} from './options.js'
+import {vesselsOf} from './places.js'
+import {rules, weights} from './rules.js'
+import type {Seating} from './seating.js'
+import type {Settled} from './settled.js'
+import {stand} from './stand.js'
+import type {Standing} from './standing.js'
+import type {FiringOption, PlanProblem} from './types.js'
+
+/** A day to be planned on the simulated oven. */
+export interface LoadedDay {
+  readonly problem: PlanProblem
+  readonly grid: FloorGrid
+  readonly jobs: readonly Job[]
+  readonly simulate: Simulate
+  readonly light: Light
+}
+
+/** A fire, and the layout on it that is to be proved. */
+export interface Laying {
+  readonly option: FiringOption
+  readonly index: number
+  readonly layout: Layout
+}
+
+/** When and where each job is set in and drawn, ticks; null what is left out. */
+type Took = ReadonlyArray<{readonly s: number; readonly e: number; readonly w: number} | null>
+
+/** What a layout comes to on the simulated oven and the true floor. */
+export interface Seen {
+  readonly laid: Laid[]
+  readonly lit: number
+  readonly took: Took
+  readonly events: readonly OvenEvent[]
+  readonly option: FiringOption
+  readonly exact: Model
+  readonly curve: Curve
+  readonly stood: {readonly standing: Standing[]; readonly refused: readonly Refusal[]}
+  /** Jobs that do not keep their limits. */
+  readonly wrong: ReadonlySet<number>
+  readonly good: boolean
+}
+
+/** Layouts on one fire, put to the proof: simulated with their loads, and stood on the true floor. */
+export class Proof {
+  readonly #day: LoadedDay
+  readonly #look: Laying
+  readonly #seating: Seating
+  readonly #given: number | null
+
+  constructor(day: LoadedDay, look: Laying, seating: Seating) {
+    this.#day = day
+    this.#look = look
+    this.#seating = seating
+    this.#given = day.problem.done?.lit ?? null
+  }
+
+  /**
+   * What is laid out now.
+   *
+   * @param giveUp What is in the oven and can no longer be helped is not wrong any more.
+   */
+  see(giveUp = false): Seen {
+    const {problem, grid, jobs, simulate} = this.#day
+    const {layout, option: original} = this.#look
+    const laid = layout.snapshot()
+    const lit = layout.lit
+    const laidOut = laid.map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
+    const events = eventsOf(jobs, laidOut, original, layout.phase, layout.lit)
+    const option = {...original, forecast: simulate(original, events, false)}
+    const curve = curveOf(option.forecast, problem.ambient ?? 20)
+    const stood = stand(jobs, laidOut, grid, curve, layout.phase, this.#seating)
+    // Each is judged in the part of the floor where its vessels came to stand, if that is one.
+    const took = laidOut.map((t, u) => {
+      if (!t || jobs[u]!.since !== null) return t
+      const [zone, another] = new Set(vesselsOf(jobs[u]!, stood.standing).map((v) => zoneAt(grid, v.y)))
+      return zone === undefined || another !== undefined ? t : {...t, w: zone}
+    })
+    const exact = this.#on(
+      option,
+      lit,
+      took.map((must) => (must ? {must, only: true} : {none: true})),
+    )
+    const wrong = new Set<number>()
+    for (let u = 0; u < jobs.length; u++) {
+      const t = took[u]
+      const job = jobs[u]!
+      if (!t) continue
+      if (job.since !== null) {
+        // What can no longer be done, or drawn as it should be, is wrong only while there is still something to be tried.
+        const to = t.e * rules.tick + layout.phase
+        const zones = [...new Set((job.stood ?? []).map((v) => whereIndex(v.zone)))]
+        const under = layout.isDone(u) && zones.some((z) => !hasDose(job, curve, z, to, lit))
+        const over = !under && stayed(job, curve, zones, to, lit)
+        if (!giveUp && (layout.hemmedIn(u) || under || over)) wrong.add(u)
+        continue
+      }
+      const mine = vesselsOf(job, stood.standing)
+      const keptBy = (v: Standing): boolean =>
+        keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
+      if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
+    }
+    return {laid, lit, took, events, option, exact, curve, stood, wrong, good: wrong.size === 0 && stood.refused.length === 0}
+  }
+
+  /** What was seen to be good. Its range, and what else each dish might have done, are worked out once it is the best. */
+  settle(seen: Seen): Settled {
+    const {option: original} = this.#look
+    let known: Settled | null = null
+    const whole = (): Settled => {
+      const ranged = {...original, forecast: this.#day.simulate(original, seen.events, true)}
+      const final = this.#on(
+        ranged,
+        seen.lit,
+        seen.took.map((must) => (must ? {must} : {})),
+      )
+      return this.#settledOn(final, seen, ranged)
+    }
+    return {
+      ...this.#settledOn(seen.exact, seen, seen.option),
+      whole: () => {
+        known ??= whole()
+        return known
+      },
+    }
+  }
+
+  #settledOn(model: Model, {took, stood}: Seen, option: FiringOption): Settled {
+    const {jobs} = this.#day
+    const chosen = Int32Array.from(took, (t, u) => {
+      if (!t) return -1
+      const o = choiceAt(model, u, t.s, t.e, t.w)
+      return o < 0 && jobs[u]!.since !== null ? 0 : o
+    })
+    const unplaced: Settled['unplaced'][number][] = []
+    for (let u = 0; u < jobs.length; u++)
+      if (chosen[u]! < 0) unplaced.push({job: jobs[u]!, why: model.s[u]!.length > 0 ? 'floor' : 'time'})
+    const cost = costOf(model, chosen)
+    return {
+      model,
+      found: {chosen, cost, unplaced: unplaced.length},
+      standing: stood.standing,
+      option,
+      total: cost + model.constant,
+      unplaced,
+    }
+  }
+
+  /** The model of this fire with its loads, at the lighting time at hand. */
+  #on(option: FiringOption, lit: number, limits: readonly ChoiceLimits[]): Model {
+    const {problem, grid, jobs} = this.#day
+    const program = programOf(problem, this.#look.index, jobs, grid, this.#given, false, option, limits)
+    return modelOf(problem, program, jobs, grid, lit)
+  }
+}
+
+/** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
+function costOf(m: Model, chosen: Int32Array): number {
+  let cost = 0
+  const doors = new Set<number>()
+  for (let u = 0; u < chosen.length; u++) {
+    const o = chosen[u]!
+    if (o < 0) continue
+    cost += m.cost[u]![o]!
+    if (m.jobs[u]!.since === null) doors.add(m.s[u]![o]!)
+    doors.add(m.e[u]![o]!)
+  }
+  const shut = m.jobs.flatMap(({dish, since}, u) => {
+    const {closed} = dish.need
+    const o = chosen[u]!
+    const at = since === null ? m.s[u]![o]! * rules.tick : since - m.clock0
+    return closed && o >= 0 ? [{at, shut: closed.likely}] : []
+  })
+  const opened = Array.from(doors, (k) => k * rules.tick)
+  return cost + doors.size * m.opening + weights.shut * disturbances(shut, opened).length
+}

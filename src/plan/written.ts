@@ -1,0 +1,314 @@
+import {writeDuration} from '../measure/quantity.js'
+import type {Message} from '../receipt/types.js'
+import type {Dish, HeatNeed} from '../scale/types.js'
+import {amiss} from './asked.js'
+import {balanceOf, suggest} from './balance.js'
+import {check} from './check.js'
+import {conflictsOf, type Replan, whyNot} from './conflict.js'
+import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
+import {type FloorGrid, zoneAt} from './floor-grid.js'
+import {doseBetween} from './keeps.js'
+import {disturbances, isNight, type Job, lateness, lineOf, meantFor} from './model.js'
+import type {PlanOptions} from './options.js'
+import {english, phrase, speak} from './phrases.js'
+import {placedOf, vesselsOf} from './places.js'
+import {remediesOf, waysOf} from './remedies.js'
+import {rules, weights, zoneNames} from './rules.js'
+import type {Settled} from './settled.js'
+import {stepsOf} from './steps.js'
+import type {Day, Eased, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
+
+/** What the search settled on, written as a plan: its loads with ranges, what is late or left out and why, its steps; and checked. */
+
+export function write(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  lone: readonly {dish: Dish; rule: string; reason: string; words?: Phrase}[],
+  bound: number | null,
+  options: PlanOptions,
+  replan: Replan,
+): Plan {
+  const {model, found, option} = settled
+  const {curve} = model.program
+  const jobs = model.jobs
+  const clock = (k: number): number => model.clock0 + k * rules.tick
+  const byStart = new Map<number, number[]>()
+  for (let u = 0; u < jobs.length; u++) {
+    const o = found.chosen[u]!
+    if (o < 0) continue
+    const at = jobs[u]!.since ?? clock(model.s[u]![o]!)
+    byStart.set(at, [...(byStart.get(at) ?? []), u])
+  }
+  const messages: Message[] = []
+  const loads: Load[] = []
+  let misfit = 0
+  let late = 0
+  let used = 0
+  const doors = new Set<number>()
+  for (const at of [...byStart.keys()].sort((a, b) => a - b)) {
+    const dishes: Load['dishes'][number][] = []
+    const placed = []
+    for (const u of byStart.get(at)!) {
+      const job = jobs[u]!
+      // Its limits as they are, where they were eased.
+      const own = problem.dishes.find((d) => d.id === job.dish.id) ?? job.dish
+      const o = found.chosen[u]!
+      const w = model.where[u]![o]!
+      const origin = model.origin[u]![o]!
+      const choices = model.program.choices[u]!
+      const drawn = clock(model.e[u]![o]!)
+      misfit += choices.misfit[origin] ?? 0
+      used += choices.used[origin] ?? 0
+      late += lateness(job, drawn)
+      const waited = afterTime(own, drawn, problem.day)
+      if (waited && !messages.some((m) => m.reason === waited.reason)) messages.push(waited)
+      if (job.since === null) doors.add(at)
+      doors.add(drawn)
+      const from = at - model.lit
+      const to = drawn - model.lit
+      const mine = vesselsOf(job, settled.standing)
+      const zones = new Set(mine.map((v) => zoneAt(grid, v.y)))
+      // Shown where its vessels stand: the model's part of the floor is a wish the true floor may not grant.
+      const shown = zones.size === 1 ? [...zones][0]! : zones.size === 0 ? w : 3
+      const three = (m: number): {low: number; likely: number; high: number} => ({
+        low: celsiusAt(curve, shown, m, 'low'),
+        likely: celsiusAt(curve, shown, m),
+        high: celsiusAt(curve, shown, m, 'high'),
+      })
+      dishes.push({
+        dish: job.dish.id,
+        count: job.count,
+        draw: drawRange(curve, own.need, w, from, to, model.lit),
+        celsiusIn: three(from),
+        celsiusOut: three(to),
+        zone: shown === 3 ? 'across' : zoneNames[shown as 0 | 1 | 2],
+        ...(job.since === null ? {} : {alreadyIn: true}),
+        ...(settled.eased || job.since !== null
+          ? easedOf(curve, own.need, zones.size === 0 ? [w] : [...zones], from, to, job.since === null)
+          : {}),
+      })
+      for (const v of mine) placed.push(placedOf(grid, v))
+    }
+    loads.push({number: loads.length + 1, at, dishes, placed})
+  }
+  const idle = Math.max(0, model.program.hotFloor - used)
+  const disturbed = disturbances(
+    loads.flatMap(({at, dishes}) =>
+      dishes.flatMap((d) => {
+        const dish = problem.dishes.find(({id}) => id === d.dish)
+        return dish?.need.closed ? [{at, shut: dish.need.closed.likely, dish}] : []
+      }),
+    ),
+    doors,
+  )
+  for (const {dish, at} of disturbed)
+    messages.push({
+      ...lineOf(problem.day, dish.dish),
+      severity: 'warning',
+      rule: 'door-shut',
+      reason: `the door is opened ${at - dish.at} min after ${dish.dish.title} goes in, and its receipt wants it shut for ${Math.round(dish.shut)} min`,
+      suggest: 'open it for a moment only, or let what is drawn or set in then wait',
+    })
+  const total =
+    weights.late * late +
+    weights.misfit * misfit +
+    weights.opening * doors.size +
+    weights.shut * disturbed.length +
+    weights.idle * (model.program.hotFloor - used) +
+    weights.wood * model.program.wood
+  if (problem.dishes.length === 0)
+    messages.push({
+      file: 'day.md',
+      line: 1,
+      column: 1,
+      severity: 'info',
+      rule: 'no-dish',
+      reason: 'no dish to bake',
+      suggest: 'add a link to a receipt',
+    })
+  const loneOnes: Plan['unplaced'][number][] = [
+    ...lone.map((l) => ({
+      dish: l.dish.id,
+      rule: l.rule,
+      reason: l.reason,
+      remedies: [],
+      conflict: [l.dish.id],
+      ...(l.words ? {words: l.words} : {}),
+    })),
+  ]
+  const lit = model.lit
+  const plan: Plan = {
+    possible: loneOnes.length === 0 && settled.unplaced.length === 0,
+    firing: option.firing,
+    lit,
+    raked: lit + option.forecast.raked,
+    ready: lit + option.forecast.ready,
+    forecast: option.forecast,
+    loads,
+    steps: [],
+    unplaced: loneOnes,
+    score: {
+      lateMinutes: late,
+      misfit,
+      openings: doors.size,
+      ...(disturbed.length > 0 ? {disturbed: disturbed.length} : {}),
+      idle,
+      wood: model.program.wood,
+      total,
+      gap: bound === null ? null : total <= 0 ? 0 : Math.max(0, (total - bound) / total),
+      bound,
+    },
+    fires: [
+      {lit, raked: lit + option.forecast.raked, ready: lit + option.forecast.ready, firing: option.firing},
+      ...(option.further ?? []).map((f) => ({
+        lit: lit + f.minutes,
+        raked: lit + f.minutes + f.firing.burn,
+        ready: lit + f.minutes + f.firing.burn + f.firing.soak,
+        firing: f.firing,
+      })),
+    ],
+    messages,
+  }
+  const behind = amiss(problem, plan).late
+  const lacking = behind.length > 0 || settled.unplaced.length > 0
+  const told = lacking && options.effort !== 'quick' && !options.bare && !problem.done && options.simulate
+  const balanced: Plan = {
+    ...plan,
+    unplaced: [...loneOnes, ...unplacedOf(problem, settled, plan, options, replan)],
+    ...(behind.length > 0 ? {late: behind} : {}),
+    ...(told ? {ways: waysOf(problem, plan, options, replan)} : {}),
+    ...balanceOf(problem, grid, settled, plan),
+    suggestions: suggest(problem, grid, settled, options.spare ?? []),
+  }
+  const {steps, messages: more} = stepsOf(problem, balanced)
+  const whole: Plan = {...balanced, steps, messages: [...balanced.messages, ...more]}
+  const broken = check(problem, whole)
+  if (broken.length > 0)
+    return {
+      ...whole,
+      messages: [
+        ...whole.messages,
+        ...broken.map(
+          (v): Message => ({file: 'day.md', line: 1, column: 1, severity: 'error', rule: `checker-${v.rule}`, reason: v.reason}),
+        ),
+      ],
+    }
+  return whole
+}
+
+/** A dish that comes out after it is wanted, or after the meal where nobody said when, is named: the total alone hides it. */
+function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
+  const {by: meant, unsaid: stays} = meantFor(dish, day.serve)
+  if (meant === null || drawn <= meant) return null
+  return {
+    ...lineOf(day, dish),
+    severity: stays ? 'info' : 'warning',
+    rule: stays ? 'after-meal' : 'late',
+    reason: stays
+      ? `${dish.title} stays in past the serving time: it is ready for the next day`
+      : `${dish.title} is drawn ${writeDuration(drawn - meant)} after it is wanted`,
+    suggest: stays ? 'write beside its link when it is wanted, if it is for this meal' : 'ask for it later, or make less',
+  }
+}
+
+/** What a dish has less than it should in some part of the floor, to a tenth of a degree; nothing where it has all. */
+function easedOf(
+  curve: Curve,
+  need: HeatNeed,
+  zones: readonly number[],
+  from: number,
+  to: number,
+  fresh: boolean,
+): {eased?: Eased} {
+  const under = (least: number, minute: number): number =>
+    Math.max(0, ...zones.map((z) => Math.round(10 * (least - celsiusAt(curve, z, minute))) / 10))
+  const usual = doseNeeded(need, need.minutes.likely)
+  const dose = Math.min(1, ...zones.map((z) => Math.round((1000 * doseBetween(curve, need, z, from, to)) / usual) / 1000))
+  const eased = {start: fresh ? under(need.startLow, from) : 0, end: under(need.endLow, to), dose}
+  return eased.start > 0 || eased.end > 0 || eased.dose < 1 - rules.doseWanting ? {eased} : {}
+}
+
+/** When to look, when it is likely done, when at the latest: by the hot, the likely and the cool curve. */
+function drawRange(
+  curve: Curve,
+  need: HeatNeed,
+  where: number,
+  from: number,
+  to: number,
+  lit: number,
+): {low: number; likely: number; high: number} {
+  const dose = doseNeeded(need)
+  const done = (which: 'low' | 'likely' | 'high'): number => {
+    const table = doseTable(curve, where, need.done, which)
+    const base = table[Math.max(0, Math.min(table.length - 1, Math.round(from)))]!
+    for (let m = Math.round(from); m < table.length; m++) if (table[m]! - base >= dose) return m
+    return table.length - 1
+  }
+  const likely = to
+  const early = done('high')
+  const slow = done('low')
+  const longStay = to - done('likely') > 2 * rules.tick
+  const low = longStay ? likely : Math.min(likely, early)
+  const high = Math.max(likely, Math.min(slow, likely + Math.max(20, need.minutes.likely)))
+  // Told as the plan's other times are, on its five-minute clock, and rather wider.
+  return {
+    low: Math.min(lit + likely, Math.floor((lit + low) / rules.tick) * rules.tick),
+    likely: lit + likely,
+    high: Math.ceil((lit + high) / rules.tick) * rules.tick,
+  }
+}
+
+/** What was left out, a line a dish: why, with what it conflicts, and what would help. */
+function unplacedOf(
+  problem: PlanProblem,
+  settled: Settled,
+  plan: Plan,
+  options: PlanOptions,
+  replan: Replan,
+): Plan['unplaced'][number][] {
+  const parts = new Map<string, {job: Job; count: number; why: 'floor' | 'time'}>()
+  for (const {job, why} of settled.unplaced) {
+    const before = parts.get(job.dish.id)
+    parts.set(job.dish.id, {job, count: (before?.count ?? 0) + job.count, why: before?.why === 'floor' ? 'floor' : why})
+  }
+  const missing = [...parts.values()]
+  if (missing.length === 0) return []
+  const told = options.effort !== 'quick' && !options.bare
+  const found = told ? conflictsOf(problem, missing, settled, options, replan) : null
+  const remedies = found ? remediesOf(problem, plan, missing, found, options, replan) : new Map<string, Remedy[]>()
+  const from = problem.done ? problem.done.now - settled.model.lit : undefined
+  return missing.map(({job, count}) => {
+    const {dish} = job
+    const alone = whyNot(dish, settled.model.program.curve, settled.option, from, (m) => !isNight(problem, settled.model.lit + m))
+    const {dishes: conflict, others, why} = found?.get(dish.id) ?? {dishes: [dish.id], others: [], why: 'alone'}
+    const words =
+      why === 'alone'
+        ? alone.words
+        : phrase(
+            `${({many: 'too many', room: 'floor taken', heat: 'heat shared', all: 'all taken'} as const)[why]}${count < dish.count ? ' of some' : ''}`,
+            {
+              dishes: {unit: 'dishes', dishes: [dish.id]},
+              others: {unit: 'dishes', dishes: others, whole: true},
+              count,
+              all: dish.count,
+            },
+          )
+    const tried = remedies.get(dish.id) ?? []
+    return {
+      dish: dish.id,
+      rule: why === 'alone' ? alone.rule : ruleOf[why],
+      reason: speak(
+        words,
+        english((one) => problem.dishes.find((d) => d.id === one)?.title ?? one),
+      ),
+      words,
+      remedies: tried.map((r) => r.say),
+      conflict,
+      tried,
+    }
+  })
+}
+
+/** The rule that a conflict of dishes breaks. */
+const ruleOf = {many: 'full', room: 'room', heat: 'heat', all: 'full'} as const
