@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
+import {anneal} from '../src/plan/anneal.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {makePlan} from '../src/plan/make.js'
 import {type Settling, settleIn} from '../src/plan/places.js'
@@ -134,11 +135,11 @@ describe('a layout', () => {
     layout.begin()
     const light = {firstLit: problem.day.fireFrom, lastLit: problem.day.fireFrom + 600}
     const how = {...light, rounds: 2000, heat: 60, cool: 0.3, strict: [2, 30]} as const
-    const first = layout.anneal({...how, seed: 3})
-    const same = layout.anneal({...how, seed: 4})
+    const first = anneal(layout, {...how, seed: 3})
+    const same = anneal(layout, {...how, seed: 4})
     expect(same.cost + 60 * same.violation).toBeLessThanOrEqual(first.cost + 60 * first.violation + 1e-6)
     layout.restore(first.laid, first.lit)
-    const other = layout.anneal({...how, seed: 4, anew: true})
+    const other = anneal(layout, {...how, seed: 4, anew: true})
     expect(other.laid).not.toEqual(first.laid)
     layout.judge()
     expect([layout.cost, layout.violation]).toEqual([other.cost, other.violation])
@@ -152,14 +153,14 @@ describe('a layout annealed on the true floor', () => {
     const {grid, jobs, layout} = layoutOn(problem, read.oven)
     layout.begin()
     const light = {firstLit: problem.day.fireFrom, lastLit: problem.day.fireFrom + 600}
-    layout.anneal({...light, rounds: 3000, heat: 60, cool: 0.3, seed: 3, strict: [2, 30]})
+    anneal(layout, {...light, rounds: 3000, heat: 60, cool: 0.3, seed: 3, strict: [2, 30]})
     layout.trustFloor()
     const seating = new Seating(grid, jobs, layout)
     const before = layout.refusals.length
     const first = seating.refused()
     layout.judge()
     const dear = layout.cost + 60 * (layout.violation + 1.5 * first)
-    layout.anneal({...light, rounds: 2000, heat: 12, cool: 0.3, seed: 5, strict: [20, 60], seating})
+    anneal(layout, {...light, rounds: 2000, heat: 12, cool: 0.3, seed: 5, strict: [20, 60], seating})
     const refused = seating.refused()
     seating.keep()
     expect(layout.cost + 60 * (layout.violation + 1.5 * refused)).toBeLessThanOrEqual(dear + 1e-6)

@@ -1,5 +1,7 @@
+import {anneal} from './anneal.js'
 import {freely, type Light, OVERFULL} from './laying-out.js'
 import {FIRM, HARD, type Layout} from './layout.js'
+import {lightLater, prune, repair, ripple, seatsFor} from './mend.js'
 import {type Laying, type LoadedDay, Proof, type Seen} from './proof.js'
 import {Seating} from './seating.js'
 import {better, type Settled} from './settled.js'
@@ -103,7 +105,7 @@ class Agreement {
       if (giveUp && layout.violation > 1e-6) {
         this.#again(401 + pass, 'floor')
         if (layout.violation > 1e-6) this.#again(451 + pass, 'last')
-        layout.prune()
+        prune(layout)
       }
       // Even then the draws of what is in the oven are put right on the curve as it has become.
       const seen = this.#proof.see(giveUp && proved++ >= PROVED)
@@ -137,7 +139,7 @@ class Agreement {
     // Where one dish alone cannot be moved out of the way, several are moved together, on the floor as it is.
     if (this.#gently === 'moving' && !giveUp && pass === RESEATED) {
       this.#onFloor(seen, {heat: 2, rounds: 2 * this.#rounds, seed: 862})
-      if (layout.violation > 1e-6) layout.repair()
+      if (layout.violation > 1e-6) repair(layout)
       return
     }
     const leave = giveUp || stuck || (this.#gently === 'moving' && pass >= MOVED)
@@ -146,23 +148,23 @@ class Agreement {
     // First the openings wait for what they are for; then what is truly wrong is moved alone; and only where that will not do is the rest
     // looked at.
     if (this.#gently === 'waiting') {
-      layout.ripple()
+      ripple(layout)
       return
     }
     const involved = new Set([...troubled, ...stood.refused.flatMap((r) => r.others)])
     if (this.#overfull && !leave && stood.refused.length > CROWDED) {
       const most = Math.min(12000, 2 * this.#rounds)
-      layout.anneal({...freely(this.#light), leave: LEAVE, strict: [HARD, FIRM], heat: 12, rounds: most, seed: 801 + pass})
+      anneal(layout, {...freely(this.#light), leave: LEAVE, strict: [HARD, FIRM], heat: 12, rounds: most, seed: 801 + pass})
       return
     }
     if (!this.#gently && !leave && pass < SEATED && stood.refused.length <= CROWDED) {
       // What is refused still is dearer every time.
       const strict = this.#overfull ? {} : {strict: DEARER_EACH_PASS[Math.min(pass, DEARER_EACH_PASS.length - 1)]!}
       this.#onFloor(seen, {heat: pass === 0 ? 12 : 6, rounds: 2 * this.#rounds, seed: 801 + pass, ...strict})
-      if (layout.violation > 1e-6) layout.repair()
+      if (layout.violation > 1e-6) repair(layout)
       if (layout.violation < 1e-6) return
     }
-    if (!leave && layout.repair(involved) && (this.#gently || layout.violation < 1e-6)) return
+    if (!leave && repair(layout, involved) && (this.#gently || layout.violation < 1e-6)) return
     if (!giveUp && layout.violation > 1e-6) {
       this.#again(101 + pass, stood.refused.length > 0 ? 'floor' : 'curve')
       if (layout.violation > 1e-6) this.#again(151 + pass, 'floor')
@@ -186,9 +188,9 @@ class Agreement {
   /** Small steps where only the curve moved; larger ones where the floor refused; dishes may go where all else failed. */
   #again(seed: number, why: 'curve' | 'floor' | 'last'): void {
     const layout = this.#layout
-    if (this.#gently) layout.repair()
+    if (this.#gently) repair(layout)
     if (this.#gently && layout.violation < 1e-6) return
-    layout.anneal({
+    anneal(layout, {
       ...freely(this.#light),
       rounds: Math.min(12000, this.#rounds * (why === 'floor' ? 2 : 1)),
       heat: {curve: 3, floor: 15, last: 5}[why],
@@ -207,7 +209,7 @@ class Agreement {
     layout.barNone()
     const out = seen.took.flatMap((t, u) => (t ? [] : [u]))
     for (const u of out.sort((a, b) => this.#jobs[b]!.dish.need.startBest - this.#jobs[a]!.dish.need.startBest || a - b))
-      for (const seat of layout.seatsFor(u, SEATS_TRIED)) {
+      for (const seat of seatsFor(layout, u, SEATS_TRIED)) {
         if (trials++ >= (this.#gently ? FEW_TRIALS : MOST_TRIALS)) return last
         const before = layout.snapshot()
         layout.set(u, seat.s, seat.w)
@@ -233,7 +235,7 @@ class Agreement {
     layout.judge()
     this.#seating.take(seen.laid, seen.stood.standing)
     const most = Math.ceil(SEATED_ROUNDS / Math.max(1, this.#n))
-    layout.anneal({
+    anneal(layout, {
       ...freely(this.#light),
       leave: this.#overfull ? LEAVE : 0,
       strict: this.#overfull || this.#gently ? [HARD, FIRM] : [20, HARD],
@@ -249,7 +251,7 @@ class Agreement {
     if (this.#given !== null) return seen
     layout.agreeWith(seen.curve)
     layout.restore(seen.laid, seen.lit)
-    layout.lightLater(this.#light.last)
+    lightLater(layout, this.#light.last)
     const now = layout.lit === seen.lit ? seen : this.#proof.see()
     return now.good ? now : seen
   }

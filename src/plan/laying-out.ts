@@ -1,3 +1,4 @@
+import {anneal} from './anneal.js'
 import type {Laid} from './layout.js'
 import type {Look, Road} from './shortest.js'
 
@@ -39,7 +40,7 @@ export function lookAt(
   look: Look,
   {first, last, ...how}: Light & {rounds: number; heat: number; seed: number; strict: readonly [number, number]},
 ): void {
-  const found = look.layout.anneal({firstLit: first, lastLit: last, cool: 1, ...how})
+  const found = anneal(look.layout, {firstLit: first, lastLit: last, cool: 1, ...how})
   look.price = found.cost + SOFT * found.violation
 }
 
@@ -77,7 +78,7 @@ export function layOut(look: Look, light: Light, starts: number, seed = 23, long
     // A day that has begun is taken up where it stands; only if that will not do, with more and more freedom.
     const heat = lit ? [4, 20, 60][i]! : 60
     const share = lit ? [0.4, 0.7, 1][i]! : 1
-    const laid = layout.anneal({
+    const laid = anneal(layout, {
       ...freely(light),
       rounds: Math.ceil(rounds * share),
       heat,

@@ -4,7 +4,7 @@ import type {FloorGrid} from './floor-grid.js'
 import {isNight, type Job, type Program, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
-import {generator, missing} from './search.js'
+import {missing} from './search.js'
 import {blocks, bodyOf, pastOf} from './seats.js'
 import type {PlanProblem} from './types.js'
 
@@ -12,9 +12,7 @@ import type {PlanProblem} from './types.js'
  * A day laid out on an oven that its own loads cool. What is decided is when and where each dish is set in; the curve follows from the
  * set-ins (`response.ts`), when each dish is done follows from the curve, and when it is drawn is the cheapest moment after that. Limits
  * are paid for while searching, more dearly as the search goes on, so that no dish is lost on the way to a day that holds them all.
- *
- * Simulated annealing (Kirkpatrick, Gelatt & Vecchi, Science 220 (1983) 671–680), the work counted in rounds and the random numbers
- * from a fixed seed: the same day gives the same layout.
+ * How it is searched for is in `anneal.ts`, how one is mended by single moves in `mend.ts`; here is what a layout is and what it is worth.
  */
 
 /** Where a job stands and when it is set in and drawn; ticks of the curve's clock. `in` false: left out. */
@@ -25,6 +23,15 @@ export interface Laid {
   readonly w: number
   /** Ticks it waits after it is done before a draw is looked for. */
   readonly hold: number
+}
+
+/** A copy of a layout. */
+export interface Best {
+  readonly s: Int32Array
+  readonly w: Uint8Array
+  readonly hold: Uint8Array
+  readonly placed: Uint8Array
+  lit: number
 }
 
 /** Jobs that the true floor refused together: the others all share some time with the first. */
@@ -63,8 +70,6 @@ export interface LayoutOptions {
 
 /** Most ticks after it is done in which a draw is looked for, for a dish that does not stay. */
 const WINDOW = 24
-/** Price of a job without a place on the true floor, as that of what is broken. */
-const UNSEATED = 1.5
 /** Cost of each kind of broken limit, in the objective's units. */
 const broken = {celsius: 3, floor: 8, lane: 30, hands: 12, order: 60, night: 60, over: 150, refusal: 80, hold: 0.5} as const
 
@@ -76,6 +81,16 @@ export class Layout {
   readonly w: Uint8Array
   readonly hold: Uint8Array
   readonly placed: Uint8Array
+  /** Jobs that are in the oven already, which can only be drawn. */
+  readonly fixed: Uint8Array
+  /** The dish of which each job is a part. */
+  readonly dishOf: readonly string[]
+  /** When each job was to be set in and drawn, min after midnight, in a plan that was being followed. */
+  readonly was: readonly ({readonly at: number; readonly draw: number} | undefined)[]
+  /** Ticks between which a set-in may be tried, and the parts of the floor. */
+  readonly from: Int32Array
+  readonly to: Int32Array
+  readonly wheres: readonly (readonly number[])[]
   /** The loaded mean curve, °C a tick. */
   readonly celsius: Float64Array
   lit: number
@@ -115,12 +130,10 @@ export class Layout {
   readonly #misfit: Float64Array
   readonly #due: Float64Array
   readonly #stays: Uint8Array
-  readonly #dishOf: readonly string[]
   readonly #barred: Uint8Array
   readonly #food: Uint8Array
   readonly #area: Float64Array
   readonly #handling: Float64Array
-  readonly #fixed: Uint8Array
   readonly #floor: readonly [number, number, number]
   readonly #share: readonly [number, number, number]
   readonly #narrow: readonly [number, number, number]
@@ -132,7 +145,6 @@ export class Layout {
   /** For each job the others that stand in its way out, all of them in the oven already; and those that have any. */
   readonly #inFront: number[][]
   readonly #behind: number[]
-  readonly #was: ({readonly at: number; readonly draw: number} | undefined)[]
   /** True where some job has a place in a plan that was being followed. */
   readonly #again: boolean
   #awake: Uint8Array
@@ -142,10 +154,6 @@ export class Layout {
   readonly #ready: number
   readonly #hotArea: number
   readonly #wood: number
-  /** Ticks between which a set-in may be tried, and the parts of the floor. */
-  readonly #from: Int32Array
-  readonly #to: Int32Array
-  readonly #wheres: (readonly number[])[]
   // Scratch of one evaluation.
   readonly #openings: Int32Array
   /** Jobs of which a receipt wants the door kept shut after they are set in, for how many ticks, and how many want it at each tick. */
@@ -167,6 +175,19 @@ export class Layout {
   #changed = -1
   /** How far from the dose it should have each is drawn, °C·min; −1 where it stays longer than it may. */
   readonly #offDose: Float64Array
+  /** What was committed, and of each job that was noted since how it stood. */
+  readonly #kept: {
+    readonly celsius: Float64Array
+    readonly e: Int32Array
+    readonly own: Float64Array
+    readonly s: Int32Array
+    readonly w: Uint8Array
+    readonly far: Int32Array
+    readonly hold: Uint8Array
+    readonly placed: Uint8Array
+    lit: number
+  }
+  readonly #touched: number[] = []
   readonly #falls: number[] = []
   readonly #crusts: number[] = []
 
@@ -245,9 +266,9 @@ export class Layout {
     this.#stays = Uint8Array.from(jobs, (j) => (j.dish.need.falling || j.dish.need.overnight ? 1 : 0))
     this.#food = Uint8Array.from(jobs, (j) => (j.dish.need.done >= rules.holdCelsius ? 1 : 0))
     this.#barred = new Uint8Array(n)
-    this.#dishOf = jobs.map((j) => j.dish.id)
-    this.#fixed = Uint8Array.from(jobs, (j) => (j.since === null ? 0 : 1))
-    this.#wheres = jobs.map((j) => wheresOf(j, grid))
+    this.dishOf = jobs.map((j) => j.dish.id)
+    this.fixed = Uint8Array.from(jobs, (j) => (j.since === null ? 0 : 1))
+    this.wheres = jobs.map((j) => wheresOf(j, grid))
     jobs.forEach((j, u) => {
       if (j.since !== null) return
       if (j.order === 1) this.#falls.push(u)
@@ -255,7 +276,7 @@ export class Layout {
     })
     this.#inFront = inFront(jobs, grid)
     this.#behind = this.#inFront.flatMap((others, u) => (others.length > 0 ? [u] : []))
-    this.#was = jobs.map((j) => j.was)
+    this.was = jobs.map((j) => j.was)
     this.#again = jobs.some((j) => j.was)
     this.#awake = new Uint8Array(ticks)
     this.#openings = new Int32Array(ticks + 1)
@@ -271,13 +292,24 @@ export class Layout {
     this.#own = new Float64Array(4 * n)
     this.#stale = new Uint8Array(n).fill(1)
     this.#offDose = new Float64Array(n)
+    this.#kept = {
+      celsius: new Float64Array(ticks),
+      e: new Int32Array(n),
+      own: new Float64Array(4 * n),
+      s: new Int32Array(n),
+      w: new Uint8Array(n),
+      far: new Int32Array(n),
+      hold: new Uint8Array(n),
+      placed: new Uint8Array(n),
+      lit: options.lit,
+    }
     // How far each job pulls the curve down, tick by tick after it is set in.
     this.#drop = jobs.map((j) => (j.since === null && response ? response.of(j, curve.ambient) : new Float64Array(0)))
     this.#gentle = Int32Array.from(this.#drop, gentleFrom)
     // An oven hardly hotter than the load can give it little (as `oven/simulate`).
     this.#gives = Float64Array.from(this.#base, (t) => Math.min(1, Math.max(0, (t - 60) / 60)))
-    this.#from = new Int32Array(n)
-    this.#to = new Int32Array(n)
+    this.from = new Int32Array(n)
+    this.to = new Int32Array(n)
     for (let u = 0; u < n; u++) {
       let from = ticks
       let to = 0
@@ -287,9 +319,9 @@ export class Layout {
         from = Math.min(from, k)
         to = Math.max(to, k)
       }
-      this.#from[u] = from
-      this.#to[u] = to
-      this.w[u] = this.#wheres[u]![0]!
+      this.from[u] = from
+      this.to[u] = to
+      this.w[u] = this.wheres[u]![0]!
       if (jobs[u]!.since !== null) {
         this.s[u] = Math.floor((jobs[u]!.since! - options.lit - phase) / rules.tick)
         this.w[u] = jobs[u]!.stands
@@ -300,7 +332,7 @@ export class Layout {
 
   /** True where a job can be set in at some time on the empty oven. */
   possible(u: number): boolean {
-    return this.#fixed[u] === 1 || this.#from[u]! <= this.#to[u]!
+    return this.fixed[u] === 1 || this.from[u]! <= this.to[u]!
   }
 
   /** Keep no more than the margin above each dish's lower limit: what was in hand is needed to place the day at all. */
@@ -336,6 +368,15 @@ export class Layout {
     this.recompute()
   }
 
+  /**
+   * How what a load takes from the curve follows its set-in: to the tick, or, while there is much to try, its long slow end only in steps.
+   * The curve is added up afresh.
+   */
+  follow(how: 'closely' | 'loosely'): void {
+    this.#lag = how === 'loosely' ? LAG : 0
+    this.recompute()
+  }
+
   /** The loaded curve from the set-ins, afresh. */
   recompute(): void {
     this.celsius.set(this.#base)
@@ -345,7 +386,7 @@ export class Layout {
 
   #pull(u: number, sign: 1 | -1): void {
     this.#stale[u] = 1
-    if (this.#fixed[u]) return
+    if (this.fixed[u]) return
     const s = this.s[u]!
     if (s < this.#changed) this.#changed = s
     if (sign < 0) this.#far[u] = s
@@ -367,7 +408,7 @@ export class Layout {
   }
 
   set(u: number, s: number, w: number): void {
-    if (this.placed[u] && s !== this.s[u] && !this.#fixed[u]) {
+    if (this.placed[u] && s !== this.s[u] && !this.fixed[u]) {
       this.#move(u, s)
       this.w[u] = w
       return
@@ -418,7 +459,7 @@ export class Layout {
   /** Set a job in at a clock time, min after midnight; across the floor where it is too much for that part of it. */
   setAtClock(u: number, clock: number, w: number): void {
     const k = Math.round((clock - this.lit - this.phase) / rules.tick)
-    const ws = this.#wheres[u]!
+    const ws = this.wheres[u]!
     if (k >= 0 && k < this.ticks) this.set(u, k, ws.includes(w) ? w : ws[ws.length - 1]!)
   }
 
@@ -426,6 +467,86 @@ export class Layout {
     if (!this.placed[u]) return
     this.#pull(u, 1)
     this.placed[u] = 0
+  }
+
+  /** The jobs that can be set in at another time. */
+  movable(): number[] {
+    return Array.from({length: this.n}, (_, u) => u).filter((u) => !this.fixed[u] && !this.#barred[u] && this.possible(u))
+  }
+
+  /** The first tick that is not past, at the lighting time last judged. */
+  get now(): number {
+    return this.#now
+  }
+
+  /** Keep what is laid and what was judged of it, to go back to. */
+  commit(): void {
+    this.#kept.celsius.set(this.celsius)
+    this.#kept.e.set(this.e)
+    this.#kept.own.set(this.#own)
+  }
+
+  /** Begin a change of what was committed. */
+  begun(): void {
+    this.#touched.length = 0
+    this.#kept.lit = this.lit
+  }
+
+  /** Note a job as it stands, before it is changed. */
+  note(u: number): void {
+    if (this.#touched.includes(u)) return
+    this.#touched.push(u)
+    const {s, w, far, hold, placed} = this.#kept
+    s[u] = this.s[u]!
+    w[u] = this.w[u]!
+    far[u] = this.#far[u]!
+    hold[u] = this.hold[u]!
+    placed[u] = this.placed[u]!
+  }
+
+  /** True where a job has been noted. */
+  get touched(): boolean {
+    return this.#touched.length > 0
+  }
+
+  /** Undo a change: what was noted since `begun`, and the lighting. */
+  rollBack(): void {
+    const {s, w, far, hold, placed} = this.#kept
+    for (let i = 0; i < this.#touched.length; i++) {
+      const u = this.#touched[i]!
+      this.#far[u] = far[u]!
+      this.hold[u] = hold[u]!
+      this.s[u] = s[u]!
+      this.w[u] = w[u]!
+      this.placed[u] = placed[u]!
+      this.#stale[u] = 0
+    }
+    this.celsius.set(this.#kept.celsius)
+    this.e.set(this.#kept.e)
+    this.#own.set(this.#kept.own)
+    this.#changed = this.ticks
+    this.lit = this.#kept.lit
+  }
+
+  /** A copy of what is laid, in the arrays of one that is no longer wanted. */
+  keepBest(into: Best | null): Best {
+    const {s, w, hold, placed, lit} = this
+    if (!into) return {s: s.slice(), w: w.slice(), hold: hold.slice(), placed: placed.slice(), lit}
+    into.s.set(s)
+    into.w.set(w)
+    into.hold.set(hold)
+    into.placed.set(placed)
+    into.lit = lit
+    return into
+  }
+
+  /** Lay out such a copy; the curve and what is judged of it are then to be worked out. */
+  takeBest({s, w, hold, placed, lit}: Best): void {
+    this.lit = lit
+    this.s.set(s)
+    this.w.set(w)
+    this.hold.set(hold)
+    this.placed.set(placed)
   }
 
   /** True where the door may be opened at a tick, at the lighting time at hand. */
@@ -468,7 +589,7 @@ export class Layout {
     const goal = this.#goal[u]!
     let cost = 0
     let violation = 0
-    if (!this.#fixed[u]) {
+    if (!this.fixed[u]) {
       const t = a * T[start]! + shift
       const hottest = w === 3 ? t + this.#hotter[u]! * (T[start]! - this.#ambient) : t
       if (t < this.#low[u]!) violation += broken.celsius * (this.#low[u]! - t)
@@ -489,7 +610,7 @@ export class Layout {
     this.#stale[u] = 0
     if (dose < goal) {
       violation += Math.min(missing, 200 + missing * (1 - dose / goal))
-      if (this.#fixed[u]) {
+      if (this.fixed[u]) {
         // Whatever comes later changes how long it had best stay.
         this.#stale[u] = 1
         ;({k, dose} = this.#longestUse(u, worthStaying(dose, goal), wall))
@@ -555,7 +676,7 @@ export class Layout {
     doorsAt.fill(0)
     let setIns = 0
     for (let u = 0; u < n; u++)
-      if (placed[u] && !this.#fixed[u]) {
+      if (placed[u] && !this.fixed[u]) {
         const at = s[u]!
         if (O[at]!++ === 0) setIns++
         doorsAt[at >> 5]! |= 1 << (at & 31)
@@ -570,7 +691,7 @@ export class Layout {
       if (this.#stale[u] || own[4 * u]! > this.#changed) this.#bake(u)
       cost += own[4 * u + 2]!
       violation += own[4 * u + 3]!
-      if (!this.#fixed[u]) {
+      if (!this.fixed[u]) {
         const start = Math.max(0, s[u]!)
         if (!awake[start]) violation += broken.night
         if (start < this.#now) violation += broken.night
@@ -593,7 +714,7 @@ export class Layout {
       const start = Math.max(0, s[u]!)
       const end = e[u]!
       const where = w[u]!
-      const fixed = this.#fixed[u] === 1
+      const fixed = this.fixed[u] === 1
       if (start < lo) lo = start
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
@@ -603,7 +724,7 @@ export class Layout {
         if (off >= 0) cost += weights.misfit * off
         else if (!fixed || this.hemmedIn(u)) violation += broken.over
       }
-      const was = this.#was[u]
+      const was = this.was[u]
       if (was)
         cost +=
           weights.moved *
@@ -648,7 +769,7 @@ export class Layout {
       const end = e[u]!
       const where = w[u]!
       const area = this.#area[u]!
-      const fixed = this.#fixed[u] === 1
+      const fixed = this.fixed[u] === 1
       marks[start >> 5]! |= 1 << (start & 31)
       marks[end >> 5]! |= 1 << (end & 31)
       if (!fixed) hands[start] = hands[start]! + this.#handling[u]!
@@ -833,7 +954,7 @@ export class Layout {
       const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
       const b = this.#shift[4 * u + this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
-      if (this.#again && this.#was[u]) return this.#drawAgain(u, k, wall, clock0)
+      if (this.#again && this.was[u]) return this.#drawAgain(u, k, wall, clock0)
       // It stays until the door is opened for another, as long as it stays hot and nobody waits for it.
       for (let t = nextBit(this.#doors, k + 1); t >= 0 && t <= wall; t = nextBit(this.#doors, t + 1)) {
         if (!awake[t]) continue
@@ -866,7 +987,7 @@ export class Layout {
       if (over >= bestCost && dose >= wanted) break
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
-      const was = this.#again ? this.#was[u] : undefined
+      const was = this.#again ? this.was[u] : undefined
       const by = was ? Math.abs(clock0 + t * rules.tick - was.draw) : 0
       const moved = was && by === 0 && off <= ABOUT * wanted ? -KEPT : weights.moved * by
       const cost =
@@ -893,7 +1014,7 @@ export class Layout {
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     const coolest = this.#end[u]! + this.#endMargin - this.#shift[4 * u + this.w[u]!]!
-    const {draw} = this.#was[u]!
+    const {draw} = this.was[u]!
     const meant = Math.round((draw - clock0) / rules.tick)
     let best = first
     let least = this.#priceAgain(u, first, draw, clock0)
@@ -957,7 +1078,7 @@ export class Layout {
     }))
   }
 
-  /** What is laid, as `anneal` returns it. */
+  /** What is laid, and what it was judged to cost and to break. */
   found(): {laid: Laid[]; lit: number; cost: number; violation: number} {
     return {laid: this.snapshot(), lit: this.lit, cost: this.cost, violation: this.violation}
   }
@@ -980,11 +1101,11 @@ export class Layout {
     const order = Array.from({length: this.n}, (_, u) => u).sort((a, b) => this.#best[b]! - this.#best[a]! || a - b)
     this.#wake()
     for (const u of order) {
-      if (this.#fixed[u] || !this.possible(u)) continue
+      if (this.fixed[u] || !this.possible(u)) continue
       let at = -1
       let off = Number.POSITIVE_INFINITY
-      const w = this.#wheres[u]![0]!
-      for (let k = Math.max(this.#from[u]!, this.#now); k <= this.#to[u]!; k++) {
+      const w = this.wheres[u]![0]!
+      for (let k = Math.max(this.from[u]!, this.#now); k <= this.to[u]!; k++) {
         if (!this.#awake[k]) continue
         const d = Math.abs(this.#scale[4 * u + w]! * this.celsius[k]! + this.#shift[4 * u + w]! - this.#best[u]!)
         if (d < off) {
@@ -996,326 +1117,14 @@ export class Layout {
     }
   }
 
-  /**
-   * Anneal what is laid.
-   *
-   * @param rounds Judgements made.
-   * @param heat Cost accepted upwards at first, falling to `cool` at the end.
-   * @param firstLit Earliest and latest lighting, min; equal where it is given.
-   * @returns The best found: its layout, cost and what it breaks.
-   */
-  anneal(options: {
-    readonly rounds: number
-    readonly heat: number
-    readonly cool: number
-    readonly seed: number
-    readonly firstLit: number
-    readonly lastLit: number
-    /** Price of what is broken, at first and at the end. */
-    readonly strict: readonly [number, number]
-    /** Share of the moves that leave a dish out. */
-    readonly leave?: number
-    /** All where absent; small ones keep each dish's part of the floor and about its time. */
-    readonly moves?: 'small'
-    /** The true floor, where what it refuses is to be paid for. */
-    readonly seating?: TrueFloor
-    /** Another layout is wanted, better or not: the best of the second half is returned, not what it began with. */
-    readonly anew?: boolean
-  }): {laid: Laid[]; lit: number; cost: number; violation: number} {
-    // Taken apart once: V8 looks at the shape of what a loop reads from, and no two callers give the same.
-    const {rounds, cool, firstLit, lastLit, strict: strictness, leave: leaving = 0, moves, seating, anew = false} = options
-    const [mild, severe] = strictness
-    const {n} = this
-    const random = generator(options.seed)
-    const pick = (k: number): number => Math.floor(random() * k)
-    const movable = Array.from({length: n}, (_, u) => u).filter((u) => !this.#fixed[u] && !this.#barred[u] && this.possible(u))
-    this.#lag = LAG
-    this.recompute()
-    this.judge()
-    const price = (strict: number): number => this.cost + strict * this.violation
-    const hard = Math.max(HARD, severe)
-    const bestS = Int32Array.from(this.s)
-    const bestW = Uint8Array.from(this.w)
-    const bestHold = Uint8Array.from(this.hold)
-    const bestIn = Uint8Array.from(this.placed)
-    let bestLit = this.lit
-    let bestPrice = price(hard)
-    if (movable.length === 0) {
-      this.#lag = 0
-      return this.found()
-    }
-    const oldS = new Int32Array(n)
-    const oldW = new Uint8Array(n)
-    const oldFar = new Int32Array(n)
-    const oldHold = new Uint8Array(n)
-    const oldIn = new Uint8Array(n)
-    const changed: number[] = []
-    const keep = (u: number): void => {
-      if (changed.includes(u)) return
-      changed.push(u)
-      oldS[u] = this.s[u]!
-      oldW[u] = this.w[u]!
-      oldFar[u] = this.#far[u]!
-      oldHold[u] = this.hold[u]!
-      oldIn[u] = this.placed[u]!
-    }
-    const clampTo = (u: number, k: number): number => Math.max(this.#from[u]!, this.#now, Math.min(this.#to[u]!, k))
-    const anyTick = (u: number): number => {
-      // Another dish's opening, or anywhere in its range.
-      if (random() < 0.55) {
-        const v = pick(n)
-        if (this.placed[v]) return random() < 0.5 ? this.s[v]! : this.e[v]!
-      }
-      return this.#from[u]! + pick(this.#to[u]! - this.#from[u]! + 1)
-    }
-    const small = moves === 'small'
-    const canLight = lastLit > firstLit
-    let cost = this.cost
-    let violation = this.violation
-    let unseated = seating ? seating.refused() : 0
-    seating?.keep()
-    bestPrice = anew ? Number.POSITIVE_INFINITY : bestPrice + hard * UNSEATED * unseated
-    let bestSeats = seating?.save()
-    const cooling = (cool / options.heat) ** (1 / rounds)
-    let heat = options.heat
-    const kept = {celsius: new Float64Array(this.ticks), e: new Int32Array(n), own: new Float64Array(4 * n)}
-    const remember = (): void => {
-      cost = this.cost
-      violation = this.violation
-      kept.celsius.set(this.celsius)
-      kept.e.set(this.e)
-      kept.own.set(this.#own)
-    }
-    remember()
-    for (let round = 0; round < rounds; round++, heat *= cooling) {
-      const strict = mild + (severe - mild) * (round / rounds)
-      changed.length = 0
-      const litBefore = this.lit
-      const kind = small ? SMALL[0] + random() * (SMALL[1] - SMALL[0]) : random()
-      const leave = random() < leaving
-      const u = movable[pick(movable.length)]!
-      if (!this.placed[u]) {
-        keep(u)
-        const ws = this.#wheres[u]!
-        this.set(u, clampTo(u, anyTick(u)), ws[pick(ws.length)]!)
-      } else if (leave) {
-        keep(u)
-        this.takeOut(u)
-      } else if (kind < RESEAT) {
-        // The best of many places for one dish, or for all parts of it together.
-        const parts = random() < 0.5 ? [u] : movable.filter((v) => this.#dishOf[v] === this.#dishOf[u])
-        for (const v of parts) keep(v)
-        let least = Number.POSITIVE_INFINITY
-        let at = this.s[u]!
-        let where = this.w[u]!
-        const ws = this.#wheres[u]!
-        const bakes = Math.max(1, this.e[u]! - this.s[u]!)
-        for (let i = 0; i < SEATS; i++) {
-          let k = anyTick(u)
-          if (i % 3 === 2) k -= bakes
-          k = clampTo(u, k)
-          const w = ws[pick(ws.length)]!
-          for (const v of parts) this.set(v, k, w)
-          if (this.judgeWithin(least, strict)) {
-            least = price(strict)
-            at = k
-            where = w
-          }
-        }
-        for (const v of parts) this.set(v, at, where)
-      } else if (kind < 0.22 || (small && kind > 0.8)) {
-        // A little earlier or later.
-        keep(u)
-        this.set(u, clampTo(u, this.s[u]! + (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.7 ? 3 : 9))), this.w[u]!)
-      } else if (kind < 0.42) {
-        keep(u)
-        const ws = this.#wheres[u]!
-        this.set(u, clampTo(u, anyTick(u)), random() < 0.6 ? this.w[u]! : ws[pick(ws.length)]!)
-      } else if (kind < 0.52) {
-        keep(u)
-        const ws = this.#wheres[u]!
-        if (ws.length > 1 && random() < 0.8) this.set(u, this.s[u]!, ws[pick(ws.length)]!)
-        else this.hold[u] = random() < 0.5 ? 0 : pick(5)
-      } else if (kind < 0.68) {
-        // The whole opening moves.
-        const t = random() < 0.5 ? this.s[u]! : this.e[u]!
-        const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.7 ? 3 : 8))
-        for (const v of movable)
-          if (this.placed[v] && this.s[v] === t) {
-            keep(v)
-            this.set(v, clampTo(v, t + by), this.w[v]!)
-          }
-      } else if (kind < 0.8) {
-        // All from here on.
-        const t = this.s[u]!
-        const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.7 ? 4 : 12))
-        for (const v of movable)
-          if (this.placed[v] && this.s[v]! >= t) {
-            keep(v)
-            this.set(v, clampTo(v, this.s[v]! + by), this.w[v]!)
-          }
-      } else if (kind < 0.92) {
-        // Two change places.
-        const v = movable[pick(movable.length)]!
-        if (v !== u && this.placed[v]) {
-          keep(u)
-          keep(v)
-          const su = this.s[u]!
-          const sv = this.s[v]!
-          this.set(u, clampTo(u, sv), this.w[u]!)
-          this.set(v, clampTo(v, su), this.w[v]!)
-        }
-      } else if (kind < 0.94 && canLight) {
-        const by = (random() < 0.5 ? -1 : 1) * (1 + pick(random() < 0.5 ? 3 : 24)) * rules.tick
-        this.lit = Math.max(firstLit, Math.min(lastLit, this.lit + by))
-      } else {
-        // Drawn when the door is open for another, alone or with all that went in with it.
-        const v = pick(n)
-        if (this.placed[v] && v !== u) {
-          const t = this.s[u]!
-          const by = (random() < 0.5 ? this.s[v]! : this.e[v]!) - this.e[u]!
-          const whole = random() < 0.5
-          for (const x of movable)
-            if (x === u || (whole && this.placed[x] && this.s[x] === t)) {
-              keep(x)
-              this.set(x, clampTo(x, this.s[x]! + by), this.w[x]!)
-            }
-        }
-      }
-      if (changed.length === 0 && this.lit === litBefore) continue
-      // Metropolis' rule, the chance drawn first: what rises by more than this is refused.
-      const limit = cost + strict * (violation + UNSEATED * unseated) - heat * Math.log(random())
-      let ok = this.judgeWithin(limit, strict)
-      if (ok && seating) {
-        const most = Math.floor((limit - this.cost - strict * this.violation) / (strict * UNSEATED) + 1e-9)
-        const refused = seating.refused(Math.min(n, most))
-        ok = this.cost + strict * (this.violation + UNSEATED * refused) <= limit
-        if (ok) {
-          seating.keep()
-          unseated = refused
-        }
-      }
-      if (ok) {
-        remember()
-        const now = cost + hard * (violation + UNSEATED * unseated)
-        if (now < bestPrice - 1e-9 && (!anew || 2 * round >= rounds)) {
-          bestSeats = seating?.save()
-          bestPrice = now
-          bestLit = this.lit
-          bestS.set(this.s)
-          bestW.set(this.w)
-          bestHold.set(this.hold)
-          bestIn.set(this.placed)
-        }
-      } else {
-        for (const v of changed) {
-          this.#far[v] = oldFar[v]!
-          this.hold[v] = oldHold[v]!
-          this.s[v] = oldS[v]!
-          this.w[v] = oldW[v]!
-          this.placed[v] = oldIn[v]!
-          this.#stale[v] = 0
-        }
-        this.celsius.set(kept.celsius)
-        this.e.set(kept.e)
-        this.#own.set(kept.own)
-        this.#changed = this.ticks
-        this.lit = litBefore
-      }
-      if (round % 2000 === 1999) {
-        this.recompute()
-        this.judge()
-        remember()
-      }
-    }
-    this.lit = bestLit
-    this.s.set(bestS)
-    this.w.set(bestW)
-    this.hold.set(bestHold)
-    this.placed.set(bestIn)
-    bestSeats?.()
-    this.#lag = 0
-    this.recompute()
-    this.judge()
-    return this.found()
+  /** The tick at which a job is done on the curve at hand, or could be no more; see `isDone`. */
+  doneAt(u: number): number {
+    this.#bake(u)
+    return this.#own[4 * u]!
   }
 
-  /** Move the whole day to the latest lighting that costs nothing, with half an hour in hand where there is one. */
-  lightLater(last: number): void {
-    this.judge()
-    const price = this.cost + HARD * this.violation + 0.5
-    const from = this.lit
-    let latest = from
-    for (let lit = from + LATER; lit <= last; lit += LATER) {
-      this.lit = lit
-      this.judge()
-      if (this.cost + HARD * this.violation <= price) latest = lit
-    }
-    this.lit = Math.max(from, latest - LATER)
-    this.judge()
-    if (this.cost + HARD * this.violation > price) {
-      this.lit = latest
-      this.judge()
-    }
-  }
-
-  /** What is broken by the dishes that are in the oven already, whatever is done with the rest. */
-  #unavoidable(): number {
-    const laid = this.snapshot()
-    for (let u = 0; u < this.n; u++) if (!this.#fixed[u]) this.takeOut(u)
-    this.judge()
-    const out = this.violation
-    this.restore(laid, this.lit)
-    this.judge()
-    return out
-  }
-
-  /**
-   * Let a plan that is being followed wait for its dishes, as a baker would: each opening of the door keeps what it was for, and comes
-   * as much later as what is to be drawn at it needs, or as much sooner as it bears. So the floor stays as it was laid out.
-   */
-  ripple(): void {
-    this.judge()
-    const clock0 = this.lit + this.phase
-    const tickOf = (clock: number): number => Math.round((clock - clock0) / rules.tick)
-    const openings = new Map<number, {set: number[]; drawn: number[]}>()
-    const at = (tick: number): {set: number[]; drawn: number[]} => {
-      const opening = openings.get(tick) ?? {set: [], drawn: []}
-      openings.set(tick, opening)
-      return opening
-    }
-    for (let u = 0; u < this.n; u++) {
-      const was = this.#was[u]
-      if (!was || !this.placed[u]) continue
-      if (!this.#fixed[u]) at(tickOf(was.at)).set.push(u)
-      at(tickOf(was.draw)).drawn.push(u)
-    }
-    let before = this.#now - 1
-    for (const meant of [...openings.keys()].sort((a, b) => a - b)) {
-      const {set, drawn} = openings.get(meant)!
-      let first = before + 1
-      let last = this.ticks - 1
-      for (const u of drawn) {
-        this.#bake(u)
-        // What can no longer be done here is for `repair`.
-        if (this.#own[4 * u + 1]! < this.#goal[u]!) continue
-        first = Math.max(first, this.#own[4 * u]!)
-        last = Math.min(last, this.#lastDraw(u))
-      }
-      const tick = Math.min(this.ticks - 1, Math.max(first, Math.min(meant, last)))
-      for (const u of set) this.set(u, tick, this.w[u]!)
-      // What cannot wait for the others is drawn before them.
-      for (const u of drawn) {
-        const done = Math.max(this.#own[4 * u]!, this.s[u]! + 1)
-        this.hold[u] = Math.max(0, Math.min(255, Math.min(tick, this.#lastDraw(u)) - done))
-      }
-      before = tick
-    }
-    this.judge()
-  }
-
-  /** The last tick at which a job may be drawn: before it is over-baked, or what stays grows too cold. */
-  #lastDraw(u: number): number {
+  /** The last tick at which a job may be drawn, from when it was last judged to be done: before it is over-baked, or what stays grows too cold. */
+  lastDraw(u: number): number {
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     const b = this.#shift[4 * u + this.w[u]!]!
@@ -1333,153 +1142,9 @@ export class Layout {
     return t
   }
 
-  /**
-   * Mend what is broken by moving one dish at a time, all parts of it that go in together, to wherever costs least: within the hour
-   * where that will do, else anywhere. What breaks nothing stays where it is.
-   *
-   * @param only The jobs known to be in trouble; what others break has been granted. All where absent.
-   * @returns False where nothing was moved.
-   */
-  repair(only?: ReadonlySet<number>): boolean {
-    this.judge()
-    let moved = false
-    for (let moves = 0; moves < 2 * this.n && this.violation > 1e-6; moves++) {
-      const groups = this.#troubled().filter((parts) => !only || parts.some((u) => only.has(u)))
-      const inside = [...(only ?? [])].filter((u) => this.#fixed[u]).map((u) => [u])
-      if (!this.#mend(groups, NEAR, inside) && !this.#mend(groups, this.ticks)) break
-      moved = true
-    }
-    return moved
-  }
-
-  /** Jobs without which less is broken, those that go in together as one. */
-  #troubled(): number[][] {
-    const all = this.violation
-    const groups = new Map<string, number[]>()
-    for (let u = 0; u < this.n; u++) {
-      if (!this.placed[u] || this.#fixed[u]) continue
-      const key = `${this.#dishOf[u]} ${this.s[u]}`
-      groups.set(key, [...(groups.get(key) ?? []), u])
-    }
-    const out = [...groups.values()].filter((parts) => {
-      const before = parts.map((v) => ({v, s: this.s[v]!}))
-      for (const v of parts) this.takeOut(v)
-      this.judge()
-      const less = this.violation < all - 1e-6
-      for (const {v, s} of before) this.set(v, s, this.w[v]!)
-      return less
-    })
-    this.judge()
-    return out
-  }
-
-  /**
-   * Make the cheapest move of one group, no further than `reach` ticks; false where none is cheaper than staying.
-   *
-   * @param inside What is in the oven already, which can only be drawn later.
-   */
-  #mend(groups: readonly (readonly number[])[], reach: number, inside: readonly (readonly number[])[] = []): boolean {
-    let least = this.cost + HARD * this.violation - 1e-6
-    let found: {parts: readonly number[]; s: number; w: number; hold?: number} = {parts: [], s: 0, w: 0}
-    for (const parts of [...groups, ...inside]) {
-      const u = parts[0]!
-      const before = parts.map((v) => this.hold[v]!)
-      for (let hold = 0; hold <= WAITS; hold++) {
-        for (const v of parts) this.hold[v] = hold
-        if (!this.judgeWithin(least, HARD)) continue
-        least = this.cost + HARD * this.violation
-        found = {parts, s: this.s[u]!, w: this.w[u]!, hold}
-      }
-      parts.forEach((v, i) => {
-        this.hold[v] = before[i]!
-      })
-    }
-    for (const parts of groups) {
-      const u = parts[0]!
-      const before = parts.map((v) => ({v, s: this.s[v]!, w: this.w[v]!}))
-      const from = Math.max(this.#from[u]!, this.#now, this.s[u]! - reach)
-      const to = Math.min(this.#to[u]!, this.s[u]! + reach)
-      this.#everywhere(parts, from, to, least, (s, w, price) => {
-        if (price < least) {
-          least = price
-          found = {parts, s, w}
-        }
-        return least
-      })
-      for (const {v, s, w} of before) this.set(v, s, w)
-    }
-    for (const v of found.parts) {
-      if (found.hold === undefined) this.set(v, found.s, found.w)
-      else this.hold[v] = found.hold
-    }
-    this.judge()
-    return found.parts.length > 0
-  }
-
-  /**
-   * Set jobs in together at every tick between two at which the door may be opened, in every part of the floor, and judge each.
-   *
-   * @param limit The dearest day that is of use; `each` returns it anew.
-   */
-  #everywhere(
-    parts: readonly number[],
-    from: number,
-    to: number,
-    limit: number,
-    each: (s: number, w: number, price: number) => number,
-  ): void {
-    let within = limit
-    for (const w of this.#wheres[parts[0]!]!)
-      for (let k = from; k <= to; k++) {
-        if (!this.awake(k)) continue
-        for (const v of parts) this.set(v, k, w)
-        if (this.judgeWithin(within, HARD)) within = each(k, w, this.cost + HARD * this.violation)
-      }
-  }
-
-  /** The cheapest times and parts of the floor for a job that is out, at which nothing more is broken; some ticks apart. */
-  seatsFor(u: number, count: number): {s: number; w: number}[] {
-    this.judge()
-    const most = this.violation + SLIGHT
-    const found: {s: number; w: number; price: number}[] = []
-    this.#everywhere([u], Math.max(this.#from[u]!, this.#now), this.#to[u]!, Number.POSITIVE_INFINITY, (s, w, price) => {
-      if (this.violation <= most) found.push({s, w, price})
-      return Number.POSITIVE_INFINITY
-    })
-    this.takeOut(u)
-    this.judge()
-    const out: {s: number; w: number}[] = []
-    for (const f of found.sort((a, b) => a.price - b.price || a.s - b.s || a.w - b.w)) {
-      if (out.length === count) break
-      if (!out.some((o) => Math.abs(o.s - f.s) < APART && o.w === f.w)) out.push({s: f.s, w: f.w})
-    }
-    return out
-  }
-
-  /** The job without which least is broken, and least lost; −1 where none can be left out. */
-  #leastLoss(): number {
-    let victim = -1
-    let least = Number.POSITIVE_INFINITY
-    for (let u = 0; u < this.n; u++) {
-      if (!this.placed[u] || this.#fixed[u]) continue
-      const s = this.s[u]!
-      this.takeOut(u)
-      this.judge()
-      // Several may have to go: what breaks least goes first.
-      const price = this.cost + FIRM * this.violation
-      this.set(u, s, this.w[u]!)
-      if (price < least) {
-        least = price
-        victim = u
-      }
-    }
-    this.judge()
-    return victim
-  }
-
   /** Leave a job out for good, so that no annealing puts it back. */
   bar(u: number): void {
-    if (this.#fixed[u]) return
+    if (this.fixed[u]) return
     this.takeOut(u)
     this.#barred[u] = 1
     this.judge()
@@ -1488,17 +1153,6 @@ export class Layout {
   /** Take back every `bar`. */
   barNone(): void {
     this.#barred.fill(0)
-  }
-
-  /** Leave out what cannot be kept within the limits, the least loss first, until nothing is broken. */
-  prune(): void {
-    const bound = this.#unavoidable() + 1e-6
-    while (this.violation > bound) {
-      const victim = this.#leastLoss()
-      if (victim < 0) break
-      this.takeOut(victim)
-      this.judge()
-    }
   }
 }
 
@@ -1512,17 +1166,6 @@ function inFront(jobs: readonly Job[], grid: FloorGrid): number[][] {
   )
 }
 
-/** The moves that keep a day much as it is: an opening, or all from it on, and beyond 0.8 a single dish, a little earlier or later. */
-const SMALL = [0.52, 1] as const
-/** What a place may break and still be tried on the true oven, and ticks between two places tried. */
-const SLIGHT = 1
-const APART = 3
-/** Ticks within which a dish is moved first, and for which it may wait to be drawn with another. */
-const NEAR = 12
-const WAITS = 6
-/** Share of the moves that look for the best of so many places. */
-const RESEAT = 0.02
-const SEATS = 20
 /** All of the floor; no whole number, as `cost`. */
 const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
@@ -1555,8 +1198,6 @@ const LONG = 24
 const DEEPER = 1.5
 /** Weight of floor that stands in the way at an opening, against a crowded tick. */
 const IN_THE_WAY = 5
-/** Steps in which the lighting is moved, min. */
-const LATER = 30
 /** Price of a broken limit when layouts are compared: no saving is worth one. */
 export const HARD = 60
 /** And when dishes are left out so that nothing stays broken. */

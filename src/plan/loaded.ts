@@ -1,4 +1,5 @@
 import {agree} from './agree.js'
+import {anneal} from './anneal.js'
 import {curveOf} from './curve.js'
 import {easedDay} from './ease.js'
 import {firesOf} from './events.js'
@@ -6,6 +7,7 @@ import type {FloorGrid} from './floor-grid.js'
 import {inHand, takeUp} from './in-hand.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
 import {FIRM, type Laid, Layout} from './layout.js'
+import {lightLater} from './mend.js'
 import {blockedBy, type Job, jobsOf, laneShare, lighting, phaseOf, ticksOf, woodOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import type {LoadedDay} from './proof.js'
@@ -176,7 +178,7 @@ class LoadedPlanner {
 
   #along(road: Road, budget: {passes: number}, patience?: number): Settled | null {
     this.#startFrom(road.look, road.laid, road.lit)
-    if (this.#given === null) road.look.layout.lightLater(this.#day.light.last)
+    if (this.#given === null) lightLater(road.look.layout, this.#day.light.last)
     return agree(this.#day, road.look, {budget, ...(patience === undefined ? {} : {patience})})
   }
 
@@ -226,7 +228,7 @@ class LoadedPlanner {
       lay: ({look, laid, lit}) => {
         const roads = layOut(look, light, this.#many)
         this.#startFrom(look, laid, lit)
-        const near = look.layout.anneal({...freely(light), rounds: earnest(n), heat: 15, seed: 23, strict: [4, 30]})
+        const near = anneal(look.layout, {...freely(light), rounds: earnest(n), heat: 15, seed: 23, strict: [4, 30]})
         return [...roads, roadOf(look, near)].sort(byPrice)
       },
       longer: (road) => this.#lookLonger(road).sort(byPrice),
@@ -265,7 +267,7 @@ class LoadedPlanner {
     const rounds = 4 * earnest(this.#n)
     return roadOf(
       look,
-      look.layout.anneal({...freely(this.#day.light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04}),
+      anneal(look.layout, {...freely(this.#day.light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04}),
     )
   }
 
