@@ -206,6 +206,9 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const {eased} = entry
       if (eased && !problem.done) bad('eased', entry.dish, from, 0, `${name} has its limits eased before the day has begun`)
       const give = eased ? rules.easeCelsius : 0
+      // What has to be cooked through keeps its dose, unless it is in the oven for hours.
+      const short =
+        need.overnight || !dish.cautions.some((id) => rules.cookedThrough.some((one) => one === id)) ? 1 - rules.easeDose : 1
       const wanting = {start: 0, end: 0, dose: 1}
       const judged: Judged[] = []
       for (const zone of zones) {
@@ -228,7 +231,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it bears ${Math.round(need.startHigh)} °C at most`,
           )
         const likely = needed(dish, need.minutes.likely)
-        const wanted = eased ? Math.min(likely, needed(dish, need.minutes.low)) : likely
+        const wanted = eased ? Math.min(likely, needed(dish, Math.min(need.minutes.low, short * need.minutes.likely))) : likely
         const most = needed(dish, need.minutes.high)
         // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
         const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)

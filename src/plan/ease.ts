@@ -4,19 +4,20 @@ import type {PlanProblem} from './types.js'
 
 /**
  * A dish's need as it may be taken once the day has begun and something would else be lost: set in and drawn a little cooler than it
- * should be, and drawn when it has had the dose of its receipt's own shortest time.
+ * should be, and drawn when it has had the dose of its receipt's own shortest time, or most of that of its likely one.
  */
-export function eased(need: HeatNeed): HeatNeed {
+export function eased({need, cautions}: Pick<Dish, 'need' | 'cautions'>): HeatNeed {
   const {low, likely} = need.minutes
+  const through = !need.overnight && cautions.some((id) => rules.cookedThrough.some((one) => one === id))
   return {
     ...need,
     startLow: need.startLow - rules.easeCelsius,
     endLow: need.endLow - rules.easeCelsius,
-    enough: Math.min(low, likely),
+    enough: Math.min(low, through ? likely : (1 - rules.easeDose) * likely),
   }
 }
 
 /** The rest of a day with every dish's limits eased; what is best for a dish stays what it was. */
 export function easedDay(problem: PlanProblem): PlanProblem {
-  return {...problem, dishes: problem.dishes.map((dish): Dish => ({...dish, need: eased(dish.need)}))}
+  return {...problem, dishes: problem.dishes.map((dish): Dish => ({...dish, need: eased(dish)}))}
 }

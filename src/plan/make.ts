@@ -409,9 +409,13 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
   if (start >= TOLD) out.push(phrase('eased start', {difference: difference(start)}))
   if (end >= TOLD) out.push(phrase('eased end', {difference: difference(end)}))
   if (!dish || dose > 1 - rules.doseWanting) return out
-  const shortest = doseNeeded(eased(dish.need)) / doseNeeded(dish.need)
+  const share = (minutes: number | undefined): number =>
+    doseNeeded(dish.need, minutes) / doseNeeded(dish.need) - 2 * rules.doseWanting
+  const {low, likely} = dish.need.minutes
   const percent = Math.floor(100 * dose)
-  return [...out, phrase(dose < shortest - 2 * rules.doseWanting ? 'eased unfinished' : 'eased dose', {percent})]
+  const id =
+    dose < share(eased(dish).enough) ? 'eased unfinished' : dose < share(Math.min(low, likely)) ? 'eased short' : 'eased dose'
+  return [...out, phrase(id, {percent})]
 }
 
 /** What will come out of the oven underdone is a warning, too: a plan in which every dish has a place is not yet a good one. */
@@ -471,7 +475,8 @@ function drawnEarly(
     if (!dish || !row || drawn === null) return []
     const table = doseTable(curve, ACROSS, dish.need.done)
     const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
-    const share = (dose(drawn) - dose(at)) / doseNeeded(eased(dish.need))
+    const {low, likely} = dish.need.minutes
+    const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, Math.min(low, likely))
     if (share >= HARDLY) return []
     const percent = Math.max(0, Math.floor(100 * share))
     const words = {what: phrase('drawn early', {percent}), why: phrase('why log')}

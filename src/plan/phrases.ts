@@ -60,6 +60,7 @@ export const phrases = {
   'eased start': 'goes in {difference} under its least heat; leave it longer',
   'eased end': 'ends {difference} under its least heat; look well that it is done',
   'eased dose': 'is drawn with {percent} % of its heat, after its receipt’s shortest time; look before you draw it',
+  'eased short': 'is drawn with {percent} % of its heat; look that it is done, and leave it longer if it is not',
   'eased unfinished':
     'has {percent} % of its heat when it is drawn, and would have little more later; unless it is done, bake it on in another oven',
   'drawn early': 'was drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',

@@ -48,6 +48,13 @@ export const rules = {
    * for another day, and a cook sets it in at once and leaves it longer. Common practice, no source.
    */
   easeCelsius: 10,
+  /**
+   * And it may be drawn with the dose of so much less than its likely time, rather than it or another be lost: less than the oven's own range leaves open, and everything is
+   * looked at before it is drawn. Not of what has to be cooked through for safety, by its cautions, unless it stews for hours. Common
+   * practice, no source.
+   */
+  easeDose: 0.1,
+  cookedThrough: ['meat-temperature', 'stuffing', 'shellfish'],
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const

@@ -56,6 +56,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'eased start': 'kommt {difference} unter seiner mindesten Hitze hinein; länger darin lassen',
   'eased end': 'endet {difference} unter seiner mindesten Hitze; gut nachsehen, ob es gar ist',
   'eased dose': 'wird mit {percent} % seiner Hitze ausgezogen, nach der kürzesten Zeit seines Rezepts; vorher nachsehen',
+  'eased short': 'wird mit {percent} % seiner Hitze ausgezogen; nachsehen, ob es gar ist, sonst länger darin lassen',
   'eased unfinished':
     'hat beim Ausziehen {percent} % seiner Hitze und später kaum mehr; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'drawn early':
