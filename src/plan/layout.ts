@@ -117,6 +117,8 @@ export class Layout {
   readonly #hotter: Float64Array
   readonly #ambient: number
   readonly #goal: Float64Array
+  /** The dose with which something in the oven breaks nothing, °C·min (see `#reach`). */
+  readonly #least: Float64Array
   readonly #longest: Float64Array
   readonly #needed: Float64Array
   /** The dose it should have: no more than it needs, unless its limits are eased. */
@@ -225,7 +227,7 @@ export class Layout {
     this.placed = new Uint8Array(n)
     this.#base = new Float64Array(ticks)
     this.celsius = new Float64Array(ticks)
-    this.setBase(curve)
+    for (let k = 0; k < ticks; k++) this.#base[k] = sample(curve.likely, curve.step, k * rules.tick + phase)
     this.#ready = Math.max(0, Math.ceil((curve.ready - phase) / rules.tick - 1e-9))
     // A part's own temperature is the mean's, straight: T + offset · (T − air)/(T_ready − air).
     const share = curve.offset.map((offset) => offset / Math.max(1, curve.readyCelsius - curve.ambient))
@@ -252,6 +254,7 @@ export class Layout {
     // Aimed at alike in the morning and once the day has begun, or what is kept would be drawn the sooner for it.
     this.#wanted = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.likely) * (1 + rules.marginDose))
     this.#goal = this.#needed.map((dose) => dose * (1 + options.marginDose))
+    this.#least = new Float64Array(n)
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
     this.#lowest = make((j) => j.dish.need.startLow + slack(j, options.margin))
@@ -328,6 +331,7 @@ export class Layout {
         this.placed[u] = 1
       }
     }
+    this.#reach()
   }
 
   /** True where a job can be set in at some time on the empty oven. */
@@ -344,6 +348,22 @@ export class Layout {
   /** Take another empty-oven curve; what is laid is kept. */
   setBase(curve: Curve): void {
     for (let k = 0; k < this.ticks; k++) this.#base[k] = sample(curve.likely, curve.step, k * rules.tick + this.phase)
+    this.#reach()
+  }
+
+  /** What the dishes in the oven are to have: what they need, or most of what they would have if nothing were set in after them. */
+  #reach(): void {
+    for (let u = 0; u < this.n; u++) {
+      if (!this.fixed[u]) continue
+      const a = this.#scale[4 * u + this.w[u]!]!
+      const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
+      const start = Math.max(0, this.s[u]!)
+      const wall = this.#blocked.length > 0 ? this.#wallAfter(start) : this.ticks - 1
+      let most = 0
+      for (let k = start + 1; k <= wall; k++)
+        most += HALF_TICK * (Math.max(0, a * this.#base[k - 1]! + b) + Math.max(0, a * this.#base[k]! + b))
+      this.#least[u] = Math.min(this.#goal[u]!, MOST_OF * most)
+    }
   }
 
   /** Forget what the floor refused and what simulations corrected. */
@@ -365,6 +385,7 @@ export class Layout {
     this.recompute()
     for (let k = 0; k < this.ticks; k++)
       this.#base[k] = this.#base[k]! + sample(curve.likely, curve.step, k * rules.tick + this.phase) - this.celsius[k]!
+    this.#reach()
     this.recompute()
   }
 
@@ -609,8 +630,11 @@ export class Layout {
     }
     this.#stale[u] = 0
     if (dose < goal) {
-      violation += Math.min(missing, 200 + missing * (1 - dose / goal))
-      if (this.fixed[u]) {
+      if (!this.fixed[u]) violation += Math.min(missing, 200 + missing * (1 - dose / goal))
+      else {
+        // What is in the oven is not to be spoiled for what is set in after it; what the oven cannot give it any more breaks nothing.
+        if (dose < this.#least[u]!) violation += Math.min(missing, 200 + missing * (1 - dose / this.#least[u]!))
+        cost += UNDONE * (1 - dose / goal)
         // Whatever comes later changes how long it had best stay.
         this.#stale[u] = 1
         ;({k, dose} = this.#longestUse(u, worthStaying(dose, goal), wall))
@@ -1166,6 +1190,9 @@ function inFront(jobs: readonly Job[], grid: FloorGrid): number[][] {
   )
 }
 
+/** Share of what it could have that something in the oven keeps whatever is set in after it, and the price of all that it is wanting. */
+const MOST_OF = 0.95
+const UNDONE = missing / 2
 /** All of the floor; no whole number, as `cost`. */
 const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2
