@@ -236,6 +236,7 @@ export function Figure(props: {readonly drawing: Drawing; readonly small?: boole
       <div
         ref={paper}
         class="paper"
+        {...(props.small ? {} : {tabIndex: 0, role: 'group', 'aria-label': props.drawing.title})}
         {...(whole === null && width && height ? {style: {aspectRatio: `${width} / ${height}`}} : {})}
       />
       {props.drawing.lines.length > 0 ? (
