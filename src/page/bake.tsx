@@ -1,6 +1,7 @@
 import type {JSX} from 'preact'
 import {useEffect, useMemo, useRef, useState} from 'preact/hooks'
 import {armCaution, signs} from '../lexicon/signs.js'
+import {writeDuration} from '../measure/quantity.js'
 import type {FiringLog} from '../oven/log.js'
 import {clock, longDate, temperatures} from '../sheets/figures.js'
 import type {Style} from '../sheets/style.js'
@@ -236,6 +237,9 @@ function Whys({view}: {readonly view: PlanView}): JSX.Element {
   )
 }
 
+/** How long until it is due; minutes. */
+const inTime = (minutes: number): string => (Math.round(minutes) <= 0 ? w.due : w.inTime(writeDuration(minutes)))
+
 /** Now, next and what follows. */
 function Work({
   deeds,
@@ -260,7 +264,7 @@ function Work({
       {next ? (
         <section class="next" aria-label={w.next}>
           <h2>
-            {w.next} <span class="soon">{w.inMinutes(next.step.at - at)}</span>
+            {w.next} {now === null ? null : <span class="soon">{inTime(next.step.at - now)}</span>}
           </h2>
           <OneDeed deed={next} now={at} style={style} />
         </section>
@@ -305,7 +309,7 @@ function OneDeed({
     <div class="deed">
       <p class="deed-say">
         <strong class="deed-time">{clock(step.at, style)}</strong>
-        {main && now - step.at >= 1 ? <span class="overdue"> {w.late(now - step.at)}</span> : null} {step.say}
+        {main && now - step.at >= 1 ? <span class="overdue"> {w.ago(writeDuration(now - step.at))}</span> : null} {step.say}
       </p>
       {step.sign ? <p class="deed-sign">{step.sign}</p> : null}
       <div class="row">
@@ -614,7 +618,7 @@ function Inside({
             <strong>{one.title}</strong>
             {one.draw === null
               ? null
-              : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${w.inMinutes(one.draw - now)}`}`}
+              : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${inTime(one.draw - now)}`}`}
           </li>
         ))}
       </ul>
