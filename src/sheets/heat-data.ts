@@ -1,5 +1,6 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
+import {withoutBatch} from '../plan/batches.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
 import {slug} from '../scale/slug.js'
 
@@ -77,7 +78,7 @@ export function receiptName(problem: PlanProblem, receipt: {readonly file: strin
   const dish =
     same.find((other) => other.title === receipt.title) ??
     same.find((other) => names.some((name) => other.id === name || other.id.startsWith(`${name}-`)))
-  if (dish) return dishTitle(problem, dish.id)
+  if (dish) return withoutBatch(dishTitle(problem, dish.id))
   const items = [...problem.day.items, ...problem.day.spare].filter((item) => item.file === receipt.file && item.title !== '')
   return items.length === 1 && !problem.dishes.some((other) => other.file === receipt.file) ? items[0]!.title : receipt.title
 }
