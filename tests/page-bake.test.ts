@@ -170,6 +170,18 @@ describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
     expect(heard.requests).toEqual([])
     expect(heard.errors).toEqual([])
   })
+
+  it('shows German by its own clock and says that it is German (WCAG 2.2, 3.1.2)', async () => {
+    await go('print')
+    await page.getByLabel('Language').selectOption('de')
+    expect(await page.getByLabel('Clock').inputValue()).toBe('24')
+    await go('plan')
+    await page.locator('table.hours td[lang=de]', {hasText: 'Glut ausräumen'}).waitFor({timeout: 120_000})
+    expect(await page.locator('table.hours').textContent()).not.toMatch(/\b[ap]m\b|vorm\.|nachm\./)
+    await go('print')
+    await page.getByLabel('Language').selectOption('en')
+    expect(await page.getByLabel('Clock').inputValue()).toBe('12')
+  })
 })
 
 describe('what moved', () => {
