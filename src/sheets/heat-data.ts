@@ -83,6 +83,12 @@ export function receiptName(problem: PlanProblem, receipt: {readonly file: strin
   return items.length === 1 && !problem.dishes.some((other) => other.file === receipt.file) ? items[0]!.title : receipt.title
 }
 
+/** A name in at most `most` letters, the last of them “…” where some are left out. */
+export function shortened(text: string, most: number): string {
+  if (text.length <= most) return text
+  return most < 2 ? '' : `${text.slice(0, most - 1).trimEnd()}…`
+}
+
 /** Numbers the dishes of the day in the order they go in, back before mouth: the order of the work. */
 export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
   const depth = {back: 0, across: 0.5, middle: 1, any: 1, mouth: 2}
