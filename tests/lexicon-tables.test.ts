@@ -70,6 +70,10 @@ describe('the tables', () => {
     expect([...new Set(named)].filter((id) => lookUpSource(id) === null)).toEqual([])
   })
 
+  it('say every temperature of a caution in °F as well: some kitchens have no other thermometer', () => {
+    for (const {id, harm, instead} of cautions)
+      for (const sentence of [harm, instead]) expect(sentence.match(/\d °C(?! \()/)?.[0], `${id}: ${sentence}`).toBeUndefined()
+  })
   it('name only cautions that exist, and every caution is raised by something', () => {
     const named = new Set([...items.flatMap((row) => row.cautions), ...kinds.flatMap((row) => row.cautions)])
     expect([...named].filter((id) => lookUpCaution(id) === null)).toEqual([])

@@ -75,6 +75,37 @@ describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
     await page.getByRole('button', {name: 'Plan it with two fires'}).waitFor({timeout: 120_000})
   })
 
+  it('shows on a phone the sign to look for at each step, and no word wider than the glass', async () => {
+    const row = page.locator('table.hours tr', {hasText: /Rake out the coals/})
+    const [what, sign] = [row.locator('td').nth(0), row.locator('td').nth(1)]
+    expect(await sign.isVisible()).toBe(true)
+    expect(await sign.textContent()).toMatch(/burning white/)
+    const [above, below] = [await what.boundingBox(), await sign.boundingBox()]
+    expect(below!.y).toBeGreaterThanOrEqual(above!.y + above!.height)
+    expect(await page.evaluate(() => document.documentElement.scrollWidth - document.documentElement.clientWidth)).toBe(0)
+  })
+
+  it('has no control under 44 CSS px high or wide, for a floury thumb (WCAG 2.2, 2.5.5)', async () => {
+    for (const place of ['receipts', 'oven', 'day', 'plan', 'bake', 'print', 'keep']) {
+      await go(place)
+      const small = await page.evaluate(() =>
+        [...document.querySelectorAll('button, nav a, select, input:not([type=file]), summary, label.do, textarea')]
+          .map((one) => ({box: one.getBoundingClientRect(), what: one.outerHTML.slice(0, 80)}))
+          .filter(({box}) => box.width > 2 && (box.width < 44 || box.height < 44))
+          .map(({what}) => what),
+      )
+      expect(small, place).toEqual([])
+    }
+    await go('plan')
+  })
+
+  it('does not count down to a day that is not this one', async () => {
+    await go('bake')
+    await page.locator('.next').waitFor()
+    expect(await page.locator('.soon').count()).toBe(0)
+    await go('plan')
+  })
+
   it('keeps the screen on while the day view is open, and only then', async () => {
     expect((await counted()).held).toBe(0)
     await go('bake')
@@ -96,6 +127,15 @@ describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
     expect(after.shakes).toBe(before.shakes + 1)
     await page.getByRole('button', {name: 'I hear it'}).click()
     expect(await page.getByText('It is time').count()).toBe(0)
+  })
+
+  it('says how long ago and how soon in hours and minutes', async () => {
+    const time = page.locator('.rehearsing input[type=time]')
+    const due = (await page.locator('.now .deed-time').first().textContent()) ?? ''
+    const [, hour, minute] = /(\d+):(\d+) am/.exec(due) ?? []
+    await time.fill(`${String(Number(hour) + 2).padStart(2, '0')}:${minute}`)
+    await expect.poll(() => page.locator('.now .overdue').first().textContent()).toMatch(/^ 2 h ago$/)
+    await time.fill(`${hour?.padStart(2, '0')}:${minute}`)
   })
 
   it('counts the arm with a sound each second, its caution before its button', async () => {
@@ -129,6 +169,18 @@ describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
     await page.locator('.log li', {hasText: 'wedged'}).waitFor({state: 'detached'})
     expect(heard.requests).toEqual([])
     expect(heard.errors).toEqual([])
+  })
+
+  it('shows German by its own clock and says that it is German (WCAG 2.2, 3.1.2)', async () => {
+    await go('print')
+    await page.getByLabel('Language').selectOption('de')
+    expect(await page.getByLabel('Clock').inputValue()).toBe('24')
+    await go('plan')
+    await page.locator('table.hours td[lang=de]', {hasText: 'Glut ausräumen'}).waitFor({timeout: 120_000})
+    expect(await page.locator('table.hours').textContent()).not.toMatch(/\b[ap]m\b|vorm\.|nachm\./)
+    await go('print')
+    await page.getByLabel('Language').selectOption('en')
+    expect(await page.getByLabel('Clock').inputValue()).toBe('12')
   })
 })
 

@@ -73,7 +73,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     await page.getByRole('button', {name: /^Begin with/}).click()
     await go(page, 'day')
     await page.getByRole('button', {name: 'Begin the day'}).click()
-    await page.getByLabel('How much Farm Loaf').fill('4 loaves')
+    await page.getByLabel('Farm Loaf: how much?').fill('4 loaves')
   }
   const saved = async (download: Promise<Download>): Promise<Buffer> => readFileSync((await (await download).path())!)
   const sheetPlan = async (page: Page): Promise<string> => {

@@ -77,6 +77,28 @@ describe('the heat chart', () => {
     expect(Math.abs(minutes(data(circle, 'cx')) - (plan.lit + 200))).toBeLessThan(1)
   })
 
+  it('keeps the longest name inside its edges and beside its bar, with its number', () => {
+    const name = 'To make standing pies that eat well hot or cold, and may be carried abroad by wagoners and harvesters'
+    const bars = chartData(plan, problem, [])
+    const long = heatChart(
+      forecast,
+      {...bars, bars: bars.bars.map((bar) => ({...bar, label: `${bar.number} ${name}`}))},
+      {style: plainStyle},
+    )
+    const width = Number(String(long.properties.viewBox).split(' ')[2])
+    for (const bar of all(long, (e) => e.properties.dataBar !== undefined)) {
+      const words = all(bar, (e) => e.tagName === 'text')[0]!
+      const shown = text(words)
+      expect(shown.startsWith(`${data(bar, 'dataBar')} To make`)).toBe(true)
+      expect(shown.endsWith('…')).toBe(true)
+      // A letter of 14 px is half an em wide or a little more (Liberation Sans, measured).
+      const [x, wide] = [data(words, 'x'), shown.length * 7]
+      const left = {start: x, middle: x - wide / 2, end: x - wide}[String(words.properties.textAnchor)]!
+      expect(left).toBeGreaterThanOrEqual(0)
+      expect(left + wide).toBeLessThanOrEqual(width)
+    }
+  })
+
   it('names the four bands and has a title and a description for a screen reader', () => {
     for (const name of ['hot', 'moderate', 'slow', 'slack'])
       expect(all(drawing, (e) => e.properties.dataBand === name).map(text)).toEqual([name])

@@ -244,6 +244,24 @@ describe('the German sheets', () => {
       expect(line).not.toContain('°C')
   })
 
+  it('end a sentence with one full stop where its last word is “vorm.” or “nachm.”', () => {
+    const made = sheets(
+      {
+        plan: demo.plan,
+        problem: demo.problem,
+        oven: read.oven,
+        receipts: read.receipts,
+        texts: read.sources,
+        sources: allSources,
+        items,
+      },
+      {language: 'de', clock: 12, audience: 'class'},
+    )
+    // Amtliche Regelung der deutschen Rechtschreibung, § 103 (from memory).
+    expect(made.get('day.txt')).toMatch(/ bis [\d:]+\svorm\.(?!\.)/)
+    for (const [path, text] of made) expect(text.match(/.{0,40}(?:vorm|nachm)\.\..{0,20}/)?.[0], path).toBeUndefined()
+  })
+
   it('translate a receipt’s notes, ours, cautions, allergens and sources as well', () => {
     const text = [...read.sources].map(([file, source]) =>
       translationText(translate(source, {file}), {sources, style: makeStyle({words: de, clock: 24}), why: true}),

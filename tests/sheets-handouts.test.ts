@@ -76,6 +76,28 @@ describe('handouts by whom they are for', () => {
       expect(text).toContain(part)
   })
 
+  it('ask of the falling oven no less than the recipe says, and at a time that lasts', () => {
+    const all = made({audience: 'visitors', degrees: 'C', clock: 24})
+    const pages = [...all].filter(([path]) => path.endsWith('-in-a-falling-oven.html'))
+    expect(pages.length).toBeGreaterThan(2)
+    for (const [path, html] of pages) {
+      const text = plain(html)
+      const says = /What the recipe says .*?: \w+ , (\d+)/.exec(text)
+      const asks = /recipe’s heat or a little above it, (\d+)(?:–(\d+))? °C/.exec(text)
+      expect(Number(asks?.[1]), path).toBeGreaterThanOrEqual(Number(says?.[1]))
+      const time = /enough from (\d+):(\d+), heat [\d–]+ °C, to (\d+):(\d+), heat/.exec(text)
+      if (time === null) expect(text, path).toContain('never right for it')
+      else expect(Number(time[3]) * 60 + Number(time[4]) - Number(time[1]) * 60 - Number(time[2]), path).toBeGreaterThan(0)
+    }
+  })
+
+  it('are named after the dish, not after a batch of it', () => {
+    const [first] = day.problem.dishes
+    const batch = {...first!, title: `${first!.title} (1/3)`}
+    const problem = {...day.problem, dishes: [batch, ...day.problem.dishes.slice(1)]}
+    expect(receiptName(problem, {file: batch.file, title: 'Another title'})).toBe(first!.title)
+  })
+
   it('say a note that several ingredients share once, with a mark at each', () => {
     const file = 'receipts/two-pints.md'
     const text =

@@ -2,6 +2,7 @@ import {basename, dirname, join} from 'node:path'
 import {parseClock} from '../measure/quantity.js'
 import {asAsked} from '../plan/asked.js'
 import {believe} from '../plan/believe.js'
+import {nothingAsked} from '../plan/day.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
 import {makeDishes} from '../scale/dishes.js'
@@ -71,9 +72,11 @@ export function warnings(read: DayFolder, given: Given, made: Pick<MadePlan, 'me
 /**
  * The plan of a day as read.
  *
- * @throws {Failure} where an amount of the day's list cannot be read
+ * @throws {Failure} where the day asks for nothing, or an amount of its list cannot be read
  */
 export function planOf(read: DayFolder, given: Given): MadePlan {
+  const empty = nothingAsked(read.day, join(read.folder, 'day.md'))
+  if (empty.length > 0) throw new Failure(empty)
   // Today's readings are the planner's own business: it knows which loads stood in the oven when they were taken.
   const scaled = makeDishes({day: read.day, receipts: read.receipts, oven: read.oven})
   const belief = believe({

@@ -8,7 +8,7 @@ export const cautions: readonly Caution[] = [
     id: 'raw-egg',
     title: 'Raw or lightly cooked egg',
     harm: 'Raw egg can carry Salmonella.',
-    instead: 'Use pasteurised eggs where the egg is not cooked to 71 °C (160 °F).',
+    instead: 'Use pasteurised eggs where the egg is not cooked to 72 °C (160 °F).',
     source: 'fda-eggs',
     words: words(
       'raw egg, raw eggs, egg icing, royal icing, icing of egg, whites beaten to a froth and sugar, eggs beaten into the wine, egg-nog, eggnog, egg flip',
@@ -26,14 +26,14 @@ export const cautions: readonly Caution[] = [
     id: 'raw-milk',
     title: 'Raw milk',
     harm: 'Milk fresh from the cow can carry Listeria, E. coli and other germs.',
-    instead: 'Use pasteurised milk and cream; where it must be warm from the cow, warm pasteurised milk to 37 °C.',
+    instead: 'Use pasteurised milk and cream; where it must be warm from the cow, warm pasteurised milk to 37 °C (99 °F).',
     source: 'fda-raw-milk',
     words: words('warm from the cow, milk the cow, from the udder, new from the cow, under the cow'),
   },
   {
     id: 'warm-cream',
     title: 'Custard or cream kept warm',
-    harm: 'Custards, creams and egg fillings grow bacteria between 5 and 57 °C.',
+    harm: 'Custards, creams and egg fillings grow bacteria between 5 and 57 °C (41–135 °F).',
     instead: 'Eat within two hours, or cool quickly and keep at 5 °C (41 °F) or below.',
     source: 'fda-food-code',
     words: words('fill with cream, filled with cream, fill with custard, filled with custard, cream filling, custard filling'),
@@ -63,7 +63,8 @@ export const cautions: readonly Caution[] = [
     id: 'cooling',
     title: 'Large pots cooled slowly',
     harm: 'A deep crock cools so slowly that what lives in it grows again.',
-    instead: 'Part it into shallow dishes: from 57 to 21 °C within two hours, and to 5 °C within four more.',
+    instead:
+      'Part it into shallow dishes: from 57 to 21 °C (135 to 70 °F) within two hours, and to 5 °C (41 °F) within four more.',
     source: 'fda-food-code',
     words: words('let it stand till cold, cool in the pot, leave till cold in the crock, stand in the liquor till cold'),
   },
@@ -72,7 +73,7 @@ export const cautions: readonly Caution[] = [
     title: 'Meat, poultry and fish',
     harm: 'Meat that looks done may not be.',
     instead:
-      'Use a thermometer: 63 °C (145 °F) and a 3 minute rest for whole cuts and fish, 71 °C (160 °F) for minced meat, 74 °C (165 °F) for poultry, stuffing and leftovers.',
+      'Use a thermometer: 63 °C (145 °F) and a 3 minute rest for whole cuts and fish, 72 °C (160 °F) for minced meat, 74 °C (165 °F) for poultry, stuffing and leftovers.',
     source: 'usda-fsis-temps',
     words: [],
   },
@@ -88,7 +89,7 @@ export const cautions: readonly Caution[] = [
     id: 'rare-meat',
     title: 'Underdone meat',
     harm: 'Pork, poultry and minced meat served underdone can carry parasites and bacteria.',
-    instead: 'Cook pork to 63 °C (145 °F), minced meat to 71 °C (160 °F), poultry to 74 °C (165 °F).',
+    instead: 'Cook pork to 63 °C (145 °F), minced meat to 72 °C (160 °F), poultry to 74 °C (165 °F).',
     source: 'usda-fsis-temps',
     words: words(
       'rather underdone, a little underdone, very rare, red in the middle, half roasted, half roast, parboil the chicken',
@@ -447,7 +448,7 @@ export const cautions: readonly Caution[] = [
   {
     id: 'hot-fat',
     title: 'Hot fat near a fire',
-    harm: 'Fat above about 230 °C catches fire, and water makes it burst.',
+    harm: 'Fat above about 230 °C (445 °F) catches fire, and water makes it burst.',
     instead: 'Keep a lid by; smother, never water; do not leave it.',
     source: 'nfpa-cooking',
     words: words('boiling lard, boiling fat, hot lard, hot fat, smoking hot, boiling dripping'),

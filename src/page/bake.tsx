@@ -1,6 +1,7 @@
 import type {JSX} from 'preact'
 import {useEffect, useMemo, useRef, useState} from 'preact/hooks'
 import {armCaution, signs} from '../lexicon/signs.js'
+import {writeDuration} from '../measure/quantity.js'
 import type {FiringLog} from '../oven/log.js'
 import {clock, longDate, temperatures} from '../sheets/figures.js'
 import type {Style} from '../sheets/style.js'
@@ -236,6 +237,12 @@ function Whys({view}: {readonly view: PlanView}): JSX.Element {
   )
 }
 
+/** The language the plan's sentences are in: the page's own words stay English. */
+const saidIn = (): Showing['language'] => app.state.likes.showing.language
+
+/** How long until it is due; minutes. */
+const inTime = (minutes: number): string => (Math.round(minutes) <= 0 ? w.due : w.inTime(writeDuration(minutes)))
+
 /** Now, next and what follows. */
 function Work({
   deeds,
@@ -260,7 +267,7 @@ function Work({
       {next ? (
         <section class="next" aria-label={w.next}>
           <h2>
-            {w.next} <span class="soon">{w.inMinutes(next.step.at - at)}</span>
+            {w.next} {now === null ? null : <span class="soon">{inTime(next.step.at - now)}</span>}
           </h2>
           <OneDeed deed={next} now={at} style={style} />
         </section>
@@ -271,7 +278,7 @@ function Work({
           <ol>
             {later.map((deed) => (
               <li key={`${deed.step.key}@${deed.step.at}`}>
-                <strong>{clock(deed.step.at, style)}</strong> {deed.step.say}
+                <strong>{clock(deed.step.at, style)}</strong> <span lang={saidIn()}>{deed.step.say}</span>
               </li>
             ))}
           </ol>
@@ -305,9 +312,14 @@ function OneDeed({
     <div class="deed">
       <p class="deed-say">
         <strong class="deed-time">{clock(step.at, style)}</strong>
-        {main && now - step.at >= 1 ? <span class="overdue"> {w.late(now - step.at)}</span> : null} {step.say}
+        {main && now - step.at >= 1 ? <span class="overdue"> {w.ago(writeDuration(now - step.at))}</span> : null}{' '}
+        <span lang={saidIn()}>{step.say}</span>
       </p>
-      {step.sign ? <p class="deed-sign">{step.sign}</p> : null}
+      {step.sign ? (
+        <p class="deed-sign" lang={saidIn()}>
+          {step.sign}
+        </p>
+      ) : null}
       <div class="row">
         {each ? (
           deed.stems.map((stem, i) => (
@@ -336,12 +348,12 @@ function OneDeed({
             <>
               {step.behind ? (
                 <p>
-                  <strong>{w.behind}</strong>: {step.behind}
+                  <strong>{w.behind}</strong>: <span lang={saidIn()}>{step.behind}</span>
                 </p>
               ) : null}
               {step.ahead ? (
                 <p>
-                  <strong>{w.ahead}</strong>: {step.ahead}
+                  <strong>{w.ahead}</strong>: <span lang={saidIn()}>{step.ahead}</span>
                 </p>
               ) : null}
             </>
@@ -614,7 +626,7 @@ function Inside({
             <strong>{one.title}</strong>
             {one.draw === null
               ? null
-              : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${w.inMinutes(one.draw - now)}`}`}
+              : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${inTime(one.draw - now)}`}`}
           </li>
         ))}
       </ul>

@@ -3,7 +3,7 @@ import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
 import {type Belief, believe, loadsOf} from '../plan/believe.js'
-import {readDay} from '../plan/day.js'
+import {nothingAsked, readDay} from '../plan/day.js'
 import {type Corrections, type MadePlan, type MakePlan, makePlan, planAgain} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
@@ -211,21 +211,8 @@ export function planFolder(
   const errors = read.messages.filter((m) => m.severity === 'error')
   const {day, oven} = read
   if (errors.length > 0 || !day || !oven) return {ok: false, messages: errors}
-  if (day.items.length === 0)
-    return {
-      ok: false,
-      messages: [
-        {
-          file: 'day.md',
-          line: 1,
-          column: 1,
-          severity: 'error',
-          rule: 'day-link',
-          reason: 'the day asks for no receipt yet',
-          suggest: 'put a receipt on the day’s list',
-        },
-      ],
-    }
+  const empty = nothingAsked(day, 'day.md')
+  if (empty.length > 0) return {ok: false, messages: empty}
   const {now, effort, ...watch} = options
   // What past firings taught; today's readings are put to it when the rest of the day is planned.
   const scaled = scaledOf(files, {...read, day, oven})

@@ -137,10 +137,18 @@ export function Company({state}: {readonly state: State}): JSX.Element {
         <tbody>
           {paths.slice(0, shown).map((path) => {
             const line = lines.find((one) => one.file === path)
-            return <Item key={path} path={path} line={line ?? null} title={line?.title ?? titled(state, path)} />
+            return (
+              <Item key={path} path={path} line={line ?? null} title={line?.title ?? titled(state, path)} serve={get('serve')} />
+            )
           })}
           {gone.map((line) => (
-            <Item key={`${line.file}-${line.line}`} path={line.file} line={line} title={`${line.title} (${w.missing})`} />
+            <Item
+              key={`${line.file}-${line.line}`}
+              path={line.file}
+              line={line}
+              title={`${line.title} (${w.missing})`}
+              serve={get('serve')}
+            />
           ))}
         </tbody>
       </table>
@@ -158,7 +166,18 @@ function titled(state: State, path: string): string {
   return state.folder?.receipts.find((one) => one.path === path)?.title ?? (titleOf(state.files.get(path) ?? '') || path)
 }
 
-function Item({path, line, title}: {readonly path: string; readonly line: Listed | null; readonly title: string}): JSX.Element {
+function Item({
+  path,
+  line,
+  title,
+  serve,
+}: {
+  readonly path: string
+  readonly line: Listed | null
+  readonly title: string
+  /** When they eat: by then a dish is wanted, where nothing else is said. */
+  readonly serve: string
+}): JSX.Element {
   const when: When = line === null ? 'no' : line.spare ? 'spare' : 'bake'
   /** The text as it stands at this moment: a key may come before the page is drawn anew. */
   const now = (): {text: string; line: Listed | undefined} => {
@@ -206,7 +225,7 @@ function Item({path, line, title}: {readonly path: string; readonly line: Listed
             label={w.wantedFor(title)}
             bare
             value={line.wanted}
-            example={w.wantedExample}
+            example={line.spare ? '' : serve}
             onValue={(wanted) => put({wanted})}
           />
         ) : null}

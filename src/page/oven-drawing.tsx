@@ -213,7 +213,7 @@ function Section({
             class="opening"
           />
           <line x1={r(pad)} x2={r(left + depth * scale * 0.05)} y1={r(base - mouth)} y2={r(base - mouth)} class="edge" />
-          <text x="2" y={r(base - mouth - 6)} class="label">
+          <text x="2" y={r(base - mouth / 2 + 5)} class="label">
             {w.mouth} {sizes.mouthHeightText}
           </text>
         </>

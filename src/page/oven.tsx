@@ -262,7 +262,7 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
             <>
               <p>{w.fallsLead}</p>
               <Figure drawing={state.oven.chart} />
-              <ul>
+              <ul lang={state.likes.showing.language}>
                 {state.oven.lines.map((line) =>
                   line.startsWith('## ') ? (
                     <li key={line} class="head">

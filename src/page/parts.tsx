@@ -184,13 +184,16 @@ export function Messages(props: {
   readonly messages: readonly Message[]
   readonly title: string
   readonly most?: number
+  /** Right under the page's title. */
+  readonly top?: boolean
 }): JSX.Element | null {
   if (props.messages.length === 0) return null
+  const Heading = props.top ? 'h2' : 'h3'
   const rank = {error: 0, warning: 1, info: 2}
   const sorted = [...props.messages].sort((a, b) => rank[a.severity] - rank[b.severity])
   return (
     <section class="told">
-      <h3>{props.title}</h3>
+      <Heading>{props.title}</Heading>
       <ul>
         {sorted.slice(0, props.most ?? 40).map((m, i) => (
           <li key={i} class={m.severity}>
@@ -236,6 +239,7 @@ export function Figure(props: {readonly drawing: Drawing; readonly small?: boole
       <div
         ref={paper}
         class="paper"
+        {...(props.small ? {} : {tabIndex: 0, role: 'group', 'aria-label': props.drawing.title})}
         {...(whole === null && width && height ? {style: {aspectRatio: `${width} / ${height}`}} : {})}
       />
       {props.drawing.lines.length > 0 ? (

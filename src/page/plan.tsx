@@ -59,7 +59,7 @@ export function PlanWork({state}: {readonly state: State}): JSX.Element {
       {stale ? <p class="stale">{w.stale}</p> : null}
       {planning.state === 'stopped' ? <p>{w.stopped}</p> : null}
       {planning.state === 'failed' ? <p class="fault">{w.failed(planning.failed)}</p> : null}
-      {planning.state === 'faults' ? <Messages messages={planning.faults} title={w.faults} /> : null}
+      {planning.state === 'faults' ? <Messages messages={planning.faults} title={w.faults} top /> : null}
     </div>
   )
 }
@@ -114,8 +114,8 @@ function Steps({steps, showing}: {readonly steps: readonly StepView[]; readonly 
         {steps.slice(0, shown).map((step) => (
           <tr key={step.key} class={step.past ? 'past' : ''}>
             <th scope="row">{clock(step.at, style)}</th>
-            <td>{step.say}</td>
-            <td>{step.sign}</td>
+            <td lang={showing.language}>{step.say}</td>
+            <td lang={showing.language}>{step.sign}</td>
           </tr>
         ))}
       </tbody>
@@ -136,20 +136,22 @@ function Made({
     <article>
       <h2>{view.head.title}</h2>
       {view.head.lines.map((line) => (
-        <p key={line}>{line}</p>
+        <p key={line} lang={showing.language}>
+          {line}
+        </p>
       ))}
       {view.unplaced.length > 0 ? (
         <section class="care">
           <h3>{w.unplaced}</h3>
           {view.unplaced.map((one) => (
             <div key={`${one.dish}${one.reason}`}>
-              <p>
+              <p lang={showing.language}>
                 <strong>{one.dish}</strong>: {one.reason}
               </p>
               {one.remedies.length > 0 ? (
                 <>
                   <p>{w.remedies}</p>
-                  <ul>
+                  <ul lang={showing.language}>
                     {one.remedies.map((remedy) => (
                       <li key={remedy}>{remedy}</li>
                     ))}
@@ -163,7 +165,7 @@ function Made({
       {view.late.length > 0 ? (
         <section class="care">
           <h3>{w.late}</h3>
-          <ul>
+          <ul lang={showing.language}>
             {view.late.map((one) => (
               <li key={one.dish}>
                 <strong>{one.dish}</strong>: {one.times}
@@ -173,7 +175,7 @@ function Made({
         </section>
       ) : null}
       {view.ways === null ? null : (
-        <section class="care">
+        <section class="care" lang={showing.language}>
           <p>{view.ways.lead}</p>
           <ul>
             {view.ways.lines.map((way) => (
@@ -186,7 +188,7 @@ function Made({
       {view.today.length > 0 ? (
         <section>
           <h3>{words.moved.told}</h3>
-          <ul>
+          <ul lang={showing.language}>
             {view.today.map((line) => (
               <li key={line}>{line}</li>
             ))}
@@ -200,19 +202,25 @@ function Made({
       <h3>{w.floor}</h3>
       <Floors drawings={drawings} />
       <Soon>
-        <Judged view={view} />
+        <Judged view={view} language={showing.language} />
       </Soon>
     </article>
   )
 }
 
 /** How each dish was brought to its size, folded away: it is looked up, not read through. */
-function Sized({dishes}: {readonly dishes: PlanView['sized']}): JSX.Element | null {
+function Sized({
+  dishes,
+  language,
+}: {
+  readonly dishes: PlanView['sized']
+  readonly language: Showing['language']
+}): JSX.Element | null {
   if (dishes.length === 0) return null
   return (
     <details class="sized">
       <summary>{w.sized}</summary>
-      <ul>
+      <ul lang={language}>
         {dishes.map(({dish, amount, lines}) => (
           <li key={dish}>
             <strong>{dish}</strong>: {amount}
@@ -229,14 +237,14 @@ function Sized({dishes}: {readonly dishes: PlanView['sized']}): JSX.Element | nu
 }
 
 /** How good the plan is, and what there would be room for. */
-function Judged({view}: {readonly view: PlanView}): JSX.Element {
+function Judged({view, language}: {readonly view: PlanView; readonly language: Showing['language']}): JSX.Element {
   return (
     <>
-      <Sized dishes={view.sized} />
+      <Sized dishes={view.sized} language={language} />
       {view.suggestions.length > 0 ? (
         <>
           <h3>{w.spare}</h3>
-          <ul>
+          <ul lang={language}>
             {view.suggestions.map((one) => (
               <li key={one}>{one}</li>
             ))}
@@ -246,7 +254,7 @@ function Judged({view}: {readonly view: PlanView}): JSX.Element {
       {view.believed.length > 0 ? (
         <>
           <h3>{words.moved.believed}</h3>
-          <ul>
+          <ul lang={language}>
             {view.believed.map((line) => (
               <li key={line}>{line}</li>
             ))}
@@ -254,7 +262,7 @@ function Judged({view}: {readonly view: PlanView}): JSX.Element {
         </>
       ) : null}
       <h3>{w.balance}</h3>
-      <ul>
+      <ul lang={language}>
         {view.score.map((line) => (
           <li key={line}>{line}</li>
         ))}
@@ -271,23 +279,25 @@ export function Changes({view}: {readonly view: PlanView}): JSX.Element | null {
   return (
     <section class="moved">
       <h3>{w.changes}</h3>
-      {[...new Set(view.changes.map((one) => one.why))].map((why) => (
-        <div key={why}>
-          <p>
-            <em>{why}</em>
-          </p>
-          <ul>
-            {view.changes
-              .filter((one) => one.why === why)
-              .map((one) => (
-                <li key={`${one.dish}${one.what}`}>
-                  {one.dish ? <strong>{one.dish}: </strong> : null}
-                  {one.what}
-                </li>
-              ))}
-          </ul>
-        </div>
-      ))}
+      <div lang={app.state.likes.showing.language}>
+        {[...new Set(view.changes.map((one) => one.why))].map((why) => (
+          <div key={why}>
+            <p>
+              <em>{why}</em>
+            </p>
+            <ul>
+              {view.changes
+                .filter((one) => one.why === why)
+                .map((one) => (
+                  <li key={`${one.dish}${one.what}`}>
+                    {one.dish ? <strong>{one.dish}: </strong> : null}
+                    {one.what}
+                  </li>
+                ))}
+            </ul>
+          </div>
+        ))}
+      </div>
     </section>
   )
 }

@@ -56,7 +56,7 @@ export function Print({state}: {readonly state: State}): JSX.Element {
           label={w.language}
           value={showing.language}
           options={(['en', 'de'] as const).map((one) => [one, w.languages[one]] as const)}
-          onValue={(language) => like({language})}
+          onValue={(language) => like({language, clock: language === 'de' ? 24 : 12})}
         />
         <Choice
           label={w.units}
@@ -93,7 +93,7 @@ export function Print({state}: {readonly state: State}): JSX.Element {
         ) : null}
       </div>
       {sheets.size === 0 && faults.length === 0 ? <p class="hint">{w.noSheets}</p> : null}
-      <Messages messages={faults} title={words.plan.faults} />
+      <Messages messages={faults} title={words.plan.faults} top />
       {sheets.size > 0 ? (
         <>
           <div class="row">

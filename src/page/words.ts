@@ -110,7 +110,7 @@ export const words = {
     ours: 'Ours, not the receipt’s',
     because: (why: string): string => `because ${why}`,
     cautions: 'Take care',
-    serves: (text: string): string => `Makes: ${text}`,
+    serves: (text: string): string => `How much: “${text}”`,
     from: (year: number | null, place: string | null): string => [year ?? '', place ?? ''].filter((x) => x !== '').join(', '),
     messages: 'To look at',
     noIngredients: 'No ingredients were found in these words.',
@@ -195,10 +195,9 @@ export const words = {
     whenFor: (title: string): string => `${title}: bake it today?`,
     amount: 'How much',
     amountExample: 'for everyone',
-    wantedExample: '12 noon',
-    amountFor: (title: string): string => `How much ${title}`,
+    amountFor: (title: string): string => `${title}: how much?`,
     wanted: 'Wanted by',
-    wantedFor: (title: string): string => `When ${title} is wanted`,
+    wantedFor: (title: string): string => `${title}: wanted by`,
     noReceipts: 'There is no receipt on the pile yet.',
     asWritten: 'The file itself',
     asWrittenHint: 'day.md as the command reads it.',
@@ -277,13 +276,9 @@ export const words = {
     next: 'Next',
     later: 'After that',
     ended: 'The day’s work is done.',
-    inMinutes: (m: number): string => {
-      const all = Math.round(m)
-      if (all <= 0) return 'now'
-      if (all < 60) return `in ${all} min`
-      return `in ${Math.floor(all / 60)} h ${all % 60} min`
-    },
-    late: (m: number): string => `${Math.round(m)} min ago`,
+    due: 'now',
+    inTime: (time: string): string => `in ${time}`,
+    ago: (time: string): string => `${time} ago`,
     do: {
       light: 'Lit',
       feed: 'Fed',

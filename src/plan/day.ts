@@ -190,3 +190,25 @@ export function readDay(source: string, file: string): {day: Day | null; message
     messages,
   }
 }
+
+/**
+ * What a day that asks for nothing is told before it is planned: a fire for no dish would only burn wood. Such a day can be read, and its
+ * oven logged, all the same.
+ *
+ * @param file the day's file, for the message
+ * @returns one error (rule `day-empty`), or none where the day has a dish to bake
+ */
+export function nothingAsked(day: Day, file: string): Message[] {
+  if (day.items.length > 0) return []
+  return [
+    {
+      file,
+      line: 1,
+      column: 1,
+      severity: 'error',
+      rule: 'day-empty',
+      reason: 'the day asks for no receipt yet',
+      suggest: 'put a receipt on the day’s list: - [Name](receipts/name.md)',
+    },
+  ]
+}

@@ -136,10 +136,23 @@ export interface Speaker {
 
 /** Say a phrase. */
 export function speak(p: Phrase, speaker: Speaker): string {
-  const template = speaker.templates[p.id] ?? ''
-  return template.replace(/\{(\w+)\}/g, (_, name: string) => {
+  return fillIn(speaker.templates[p.id] ?? '', (name) => {
     const value = p.values[name]
     return value === undefined ? '' : sayValue(value, speaker)
+  })
+}
+
+/**
+ * A template with its `{blanks}` filled. A value that ends in a full stop of its own, such as the German “10:20 vorm.”, ends the sentence
+ * with it: there is only one stop (Amtliche Regelung der deutschen Rechtschreibung, § 103; from memory).
+ *
+ * @param valued what a blank is filled with; null leaves it as it stands, so that a gap is seen
+ */
+export function fillIn(template: string, valued: (name: string) => string | null): string {
+  return template.replace(/\{(\w+)\}(\.?)/g, (whole, name: string, stop: string) => {
+    const value = valued(name)
+    if (value === null) return whole
+    return value.endsWith('.') ? value : value + stop
   })
 }
 

@@ -227,7 +227,7 @@ export const glossary: readonly Term[] = [
     'blood-warm',
     'blood-warm, blood warm, lukewarm, milk-warm, milk warm',
     'As warm as the hand: about 35 to 40 °C (95 to 105 °F).',
-    'Handwarm: etwa 35 bis 40 °C.',
+    'Handwarm: etwa 35 bis 40 °C (95 bis 105 °F).',
   ),
   row('sear, searce', 'searce, searced, sarse', 'To sift through fine cloth or hair.', 'Durch feines Tuch oder Haarsieb sieben.'),
   row(
@@ -240,31 +240,31 @@ export const glossary: readonly Term[] = [
   row('prove', 'prove, proved', 'The last rising of dough before it is baked.', 'Die letzte Gare des Teigs vor dem Backen.'),
   row('temper', 'temper', 'To bring to the right stiffness or warmth.', 'Auf die richtige Festigkeit oder Wärme bringen.'),
   row('stone', 'stone the raisins, stoned', 'To take the seeds or stones out.', 'Entkernen.'),
-  row('slit', 'blanch, blanched', 'Blanch: to dip in boiling water and take the skin off.', '„Blanch“: überbrühen und häuten.'),
+  row('blanch', 'blanch, blanched', 'To dip in boiling water and take the skin off.', 'Überbrühen und häuten.'),
   // Oven and vessels
   row(
-    'quick oven',
+    'quick or brisk oven',
     'quick oven, brisk oven, hot oven, sharp oven, smart oven',
     'A hot oven, about 205 to 260 °C (400 to 500 °F).',
-    'Ein heißer Ofen, etwa 205 bis 260 °C.',
+    'Ein heißer Ofen, etwa 205 bis 260 °C (400 bis 500 °F).',
   ),
   row(
     'moderate oven',
     'moderate oven, middling oven, soaking oven, moderately hot oven, tolerably hot oven',
     'An oven of about 163 to 205 °C (325 to 400 °F).',
-    'Ein Ofen von etwa 163 bis 205 °C.',
+    'Ein Ofen von etwa 163 bis 205 °C (325 bis 400 °F).',
   ),
   row(
-    'slow oven',
+    'slow or gentle oven',
     'slow oven, gentle oven, cool oven',
     'An oven of about 121 to 163 °C (250 to 325 °F).',
-    'Ein Ofen von etwa 121 bis 163 °C.',
+    'Ein Ofen von etwa 121 bis 163 °C (250 bis 325 °F).',
   ),
   row(
     'slack oven',
     'slack oven, after the bread is drawn, after the bread',
     'An oven that has fallen far: about 79 to 121 °C (175 to 250 °F); good for beans and drying.',
-    'Ein weit gefallener Ofen: etwa 79 bis 121 °C; gut für Bohnen und zum Dörren.',
+    'Ein weit gefallener Ofen: etwa 79 bis 121 °C (175 bis 250 °F); gut für Bohnen und zum Dörren.',
   ),
   row('draw', 'draw, drawn', 'To take out of the oven.', 'Aus dem Ofen holen, ausziehen.'),
   row(

@@ -604,7 +604,7 @@ export function converseHandout(input: HandoutInput): Element[] {
       h('h2', words['converse.change']),
       h('ul', [
         h('li', words['converse.dial']),
-        h('li', say(words, 'converse.hotter', {temperature: temperatures({low: need.start.best, high: need.start.best}, style)})),
+        h('li', say(words, 'converse.hotter', {temperature: temperatures({low: need.start.best, high: need.start.high}, style)})),
         h('li', say(words, 'converse.longer', {time: durations(need.minutes, style)})),
         ...(fan ? [h('li', words['converse.fan'])] : []),
         h('li', words['converse.steam']),

@@ -1,6 +1,6 @@
 import type {Forecast} from '../oven/types.js'
 import {fahrenheit, temperatures, timeOfDay} from './figures.js'
-import {type Bar, bands, type ReadingMark, valueAt} from './heat-data.js'
+import {type Bar, bands, type ReadingMark, shortened, valueAt} from './heat-data.js'
 import {plainStyle, type Style} from './style.js'
 import {hanging} from './text.js'
 import {say} from './words/index.js'
@@ -87,7 +87,7 @@ export function heatChartText(forecast: Forecast, options: HeatChartTextOptions)
     if (fits) lines.push(`${' '.repeat(gutter)}${strip}`)
     else if (bar.label.length <= room) lines.push(`${' '.repeat(gutter)}${strip} ${bar.label}`)
     else {
-      const label = bar.label.slice(0, Math.max(0, start - 1))
+      const label = shortened(bar.label, Math.max(0, start - 1))
       lines.push(`${' '.repeat(gutter)}${`${label} `.padStart(start)}${strip.slice(start)}`)
     }
   }

@@ -4,7 +4,7 @@ import type {Element} from 'hast'
 import {s} from 'hastscript'
 import type {Forecast} from '../oven/types.js'
 import {clock, fahrenheit, temperatures, timeOfDay} from './figures.js'
-import {bands, type ChartData, valueAt} from './heat-data.js'
+import {bands, type ChartData, shortened, valueAt} from './heat-data.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
 
@@ -156,7 +156,7 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
     const [from, to] = [x(Math.max(start, bar.from)), x(Math.min(data.until, bar.to))]
     const [low, high] = [x(Math.min(data.until, bar.drawLow)), x(Math.min(data.until, bar.drawHigh))]
     const after = Math.max(to, high) + 8
-    const onLeft = after + bar.label.length * 7.6 > size.width
+    const beside = named(bar.label, {left: from - 8, after, width: size.width}, to - from)
     return s('g', {dataBar: String(bar.number), dataFrom: String(bar.from), dataTo: String(bar.to)}, [
       s('line', {x1: from, x2: from, y1: base, y2: row + 3, stroke: '#000', strokeWidth: 0.5, strokeDashArray: [1, 4]}),
       s('rect', {
@@ -174,11 +174,11 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
         stroke: '#000',
         strokeWidth: 1.5,
       }),
-      onLeft && from > 30 + bar.label.length * 7.6
-        ? label(from - 8, row + 17, bar.label, halo, 'end')
-        : onLeft
-          ? label((from + to) / 2, row + 17, bar.label, halo)
-          : label(after, row + 17, bar.label, halo, 'start'),
+      beside.side === 'left'
+        ? label(from - 8, row + 17, beside.text, halo, 'end')
+        : beside.side === 'on'
+          ? label((from + to) / 2, row + 17, beside.text, halo)
+          : label(after, row + 17, beside.text, halo, 'start'),
     ])
   })
   const description = say(words, 'chart.desc', {
@@ -242,6 +242,28 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
       ...bars,
     ],
   )
+}
+
+/** About what a letter of 14 px takes of a line, px. */
+const LETTER = 7.6
+
+/**
+ * Where a dish's name stands by its bar: after it, before it or, where the bar leaves no room on either side, on it. A name too long for
+ * the most room there is loses its end; its number leads to the whole name in the table.
+ *
+ * @param edges px: where the room before the bar ends, where the room after it begins, and how wide the drawing is
+ * @param long the bar's own length, px
+ */
+function named(
+  text: string,
+  edges: {readonly left: number; readonly after: number; readonly width: number},
+  long: number,
+): {readonly side: 'left' | 'on' | 'after'; readonly text: string} {
+  const room = {after: edges.width - edges.after, left: edges.left - 8, on: long}
+  const fits = (['after', 'left'] as const).find((side) => text.length * LETTER <= room[side])
+  if (fits) return {side: fits, text}
+  const side = (['on', 'after', 'left'] as const).reduce((best, one) => (room[one] > room[best] ? one : best))
+  return {side, text: shortened(text, Math.floor(room[side] / LETTER))}
 }
 
 function label(

@@ -1,5 +1,6 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
+import {withoutBatch} from '../plan/batches.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
 import {slug} from '../scale/slug.js'
 
@@ -77,9 +78,15 @@ export function receiptName(problem: PlanProblem, receipt: {readonly file: strin
   const dish =
     same.find((other) => other.title === receipt.title) ??
     same.find((other) => names.some((name) => other.id === name || other.id.startsWith(`${name}-`)))
-  if (dish) return dishTitle(problem, dish.id)
+  if (dish) return withoutBatch(dishTitle(problem, dish.id))
   const items = [...problem.day.items, ...problem.day.spare].filter((item) => item.file === receipt.file && item.title !== '')
   return items.length === 1 && !problem.dishes.some((other) => other.file === receipt.file) ? items[0]!.title : receipt.title
+}
+
+/** A name in at most `most` letters, the last of them “…” where some are left out. */
+export function shortened(text: string, most: number): string {
+  if (text.length <= most) return text
+  return most < 2 ? '' : `${text.slice(0, most - 1).trimEnd()}…`
 }
 
 /** Numbers the dishes of the day in the order they go in, back before mouth: the order of the work. */

@@ -5,7 +5,7 @@
 export const lookCss = `
 :root { color: #000; background: #fff; font: 1rem/1.4 "Liberation Sans", "Helvetica Neue", Arial, sans-serif; }
 * { box-sizing: border-box; }
-body { margin: 0 auto; padding: 1rem; max-width: 62rem; }
+body { margin: 0 auto; padding: 1rem; max-width: 62rem; overflow-wrap: break-word; }
 h1, h2, h3, .stamp { font-family: Charter, "Liberation Serif", Georgia, serif; line-height: 1.15; }
 h1, h2, h3 { break-after: avoid; }
 h1 { font-size: 2rem; margin: 0; border-bottom: 4px double #000; padding-bottom: .3rem; }

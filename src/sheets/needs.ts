@@ -2,6 +2,7 @@ import {kinds} from '../lexicon/kinds.js'
 import type {Band, Range} from '../lexicon/schema.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {OvenPhrase, Receipt} from '../receipt/types.js'
+import {heatNeed} from '../scale/need.js'
 import type {Dish} from '../scale/types.js'
 import {bands, type Numbered, numbered, valueAt} from './heat-data.js'
 
@@ -77,9 +78,13 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
   }
   if (!kind && !phrase) return null
   const middle = phrase ? (phrase.celsius.low + phrase.celsius.high) / 2 : kind!.start.best
+  // Not baked today, it asks for the same heat as if it were.
+  const need = kind && phrase ? heatNeed(receipt, kind, kind.title).need : null
   return {
     band: phrase?.band ?? kind!.band,
-    start: kind ? kind.start : {low: phrase!.celsius.low, best: middle, high: phrase!.celsius.high},
+    start: need
+      ? {low: need.startLow, best: need.startBest, high: need.startHigh}
+      : (kind?.start ?? {low: phrase!.celsius.low, best: middle, high: phrase!.celsius.high}),
     home: phrase ? phrase.celsius : {low: kind!.start.best - 10, high: kind!.start.best + 10},
     minutes: minutes ?? {low: 30, likely: 45, high: 60},
     falling: kind?.falling ?? false,
@@ -92,23 +97,29 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
   }
 }
 
-/** When the likely curve, after the soak, is inside a start range: minutes after midnight; null where it never is. */
-export function windowOf(
-  plan: Plan,
-  start: {readonly low: number; readonly high: number},
-): {readonly from: number; readonly to: number} | null {
+/** A stretch of the day, minutes after midnight. */
+interface Span {
+  readonly from: number
+  readonly to: number
+}
+
+const lengthOf = ({from, to}: Span): number => to - from
+
+/**
+ * When the likely curve, after the soak, is inside a start range for longest: minutes after midnight; null where it never is. A load takes
+ * heat that comes back in part, so the curve may be inside it for a moment before it is there for good.
+ */
+export function windowOf(plan: Plan, start: {readonly low: number; readonly high: number}): Span | null {
   const {forecast} = plan
+  let longest: Span | null = null
   let from: number | null = null
-  let to: number | null = null
   const last = plan.lit + (forecast.baking.likely.length - 1) * forecast.step
   for (let minute = plan.ready; minute <= last; minute += forecast.step) {
     const celsius = valueAt(forecast.baking.likely, forecast.step, plan.lit, minute)
-    if (celsius <= start.high && celsius >= start.low) {
-      from ??= minute
-      to = minute
-    } else if (from !== null) break
+    from = celsius <= start.high && celsius >= start.low ? (from ?? minute) : null
+    if (from !== null && (longest === null || minute - from > lengthOf(longest))) longest = {from, to: minute}
   }
-  return from === null || to === null ? null : {from, to}
+  return longest
 }
 
 /** Where a receipt's dishes stand in the plan. */

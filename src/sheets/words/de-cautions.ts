@@ -1,23 +1,23 @@
 /** The lexicon's cautions in German, by id: the harm, then what to do instead. Sources are those of the rows. */
 export const deCautions: Readonly<Record<string, string>> = {
-  'raw-egg': 'Rohes Ei kann Salmonellen tragen. Wo das Ei nicht auf 71 °C (160 °F) kommt, pasteurisiertes Ei nehmen.',
+  'raw-egg': 'Rohes Ei kann Salmonellen tragen. Wo das Ei nicht auf 72 °C (160 °F) kommt, pasteurisiertes Ei nehmen.',
   'raw-flour': 'Mehl ist roh und kann E. coli und Salmonellen tragen. Rohen Teig nicht kosten; alles backen, was Mehl enthält.',
   'raw-milk':
-    'Milch frisch von der Kuh kann Listerien, E. coli und andere Keime tragen. Pasteurisierte Milch und Sahne nehmen; wo sie kuhwarm sein soll, pasteurisierte Milch auf 37 °C erwärmen.',
+    'Milch frisch von der Kuh kann Listerien, E. coli und andere Keime tragen. Pasteurisierte Milch und Sahne nehmen; wo sie kuhwarm sein soll, pasteurisierte Milch auf 37 °C (99 °F) erwärmen.',
   'warm-cream':
-    'In Eiercreme, Sahne und Eierfüllungen vermehren sich Bakterien zwischen 5 und 57 °C. Innerhalb von zwei Stunden essen, oder rasch kühlen und bei 5 °C (41 °F) oder kälter halten.',
+    'In Eiercreme, Sahne und Eierfüllungen vermehren sich Bakterien zwischen 5 und 57 °C (41–135 °F). Innerhalb von zwei Stunden essen, oder rasch kühlen und bei 5 °C (41 °F) oder kälter halten.',
   'hot-holding':
     'In einem Topf, der in der Nacht unter 57 °C (135 °F) fällt, vermehren sich Bakterien. Dafür sorgen, dass er bis zum Essen über 57 °C (135 °F) bleibt, oder ihn herausnehmen, rasch kühlen und bei 5 °C (41 °F) halten; wieder erhitzen auf 74 °C (165 °F).',
   'danger-zone':
     'In Fleisch, Milch, Eiern und Gegartem vermehren sich Bakterien zwischen 4 und 60 °C (40–140 °F) schnell. Kalt oder heiß halten; dazwischen höchstens zwei Stunden, über 32 °C (90 °F) eine Stunde.',
   cooling:
-    'Ein tiefer Topf kühlt so langsam, dass wieder wächst, was darin lebt. In flache Schalen teilen: von 57 auf 21 °C in zwei Stunden, auf 5 °C in vier weiteren.',
+    'Ein tiefer Topf kühlt so langsam, dass wieder wächst, was darin lebt. In flache Schalen teilen: von 57 auf 21 °C (135 auf 70 °F) in zwei Stunden, auf 5 °C (41 °F) in vier weiteren.',
   'meat-temperature':
-    'Fleisch, das gar aussieht, ist es vielleicht nicht. Mit dem Thermometer prüfen: 63 °C (145 °F) und 3 Minuten Ruhe für ganze Stücke und Fisch, 71 °C (160 °F) für Hackfleisch, 74 °C (165 °F) für Geflügel, Füllung und Reste.',
+    'Fleisch, das gar aussieht, ist es vielleicht nicht. Mit dem Thermometer prüfen: 63 °C (145 °F) und 3 Minuten Ruhe für ganze Stücke und Fisch, 72 °C (160 °F) für Hackfleisch, 74 °C (165 °F) für Geflügel, Füllung und Reste.',
   stuffing:
     'Die Füllung wird zuletzt warm und hält rohen Saft. In einer Form neben dem Vogel backen, oder dafür sorgen, dass ihre Mitte 74 °C (165 °F) erreicht.',
   'rare-meat':
-    'Schwein, Geflügel und Hackfleisch, nicht durchgegart, können Parasiten und Bakterien tragen. Schwein auf 63 °C (145 °F), Hackfleisch auf 71 °C (160 °F), Geflügel auf 74 °C (165 °F) garen.',
+    'Schwein, Geflügel und Hackfleisch, nicht durchgegart, können Parasiten und Bakterien tragen. Schwein auf 63 °C (145 °F), Hackfleisch auf 72 °C (160 °F), Geflügel auf 74 °C (165 °F) garen.',
   'part-cooking':
     'Fleisch, das durchgewärmt, aber nicht gar ist und dann aufgehoben wird, lässt Bakterien wachsen. Ohne Pause durchgaren, oder sofort kühlen und nach der Regel des Food Code für unterbrochenes Garen (3-401.14) fertig machen.',
   'hung-meat':
@@ -87,7 +87,7 @@ export const deCautions: Readonly<Record<string, string>> = {
   'not-food': 'Kampfer, Laudanum, Terpentin und dergleichen sind keine Lebensmittel. Solche Rezepte auf dem Papier lassen.',
   'lead-sweet': 'Bleiglätte und Bleikugeln süßen sauren Wein und vergiften, die ihn trinken. Weglassen; Zucker nehmen.',
   'hot-fat':
-    'Fett über etwa 230 °C fängt Feuer, und Wasser lässt es aufspritzen. Einen Deckel bereithalten; ersticken, nie Wasser; nicht allein lassen.',
+    'Fett über etwa 230 °C (445 °F) fängt Feuer, und Wasser lässt es aufspritzen. Einen Deckel bereithalten; ersticken, nie Wasser; nicht allein lassen.',
   'hot-sugar':
     'Kochender Zucker klebt und brennt tief. Einen tiefen Topf und ein Thermometer nehmen; Kinder fern, kaltes Wasser nah.',
   'flaming-spirit':

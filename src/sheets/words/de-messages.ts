@@ -251,6 +251,11 @@ export const deMessages: Book['sentences'] = [
   ['write “5 am”, “2:30 pm”, “14:30” or “tomorrow 8 am”', '„5 am“, „2:30 pm“, „14:30“ oder „tomorrow 8 am“ schreiben'],
 
   // The day (plan/day.ts)
+  ['the day asks for no receipt yet', 'der Tag verlangt noch kein Rezept'],
+  [
+    'put a receipt on the day’s list: - [Name](receipts/name.md)',
+    'ein Rezept auf die Liste des Tages setzen: - [Name](receipts/name.md)',
+  ],
   ['there cannot be {n}', '{n} kann es nicht geben'],
   ['write a whole number from 1 to {n}, such as “{line}”', 'eine ganze Zahl von 1 bis {n} schreiben, etwa „{line}“'],
   ['write a date such as {date}', 'ein Datum schreiben, etwa {date}'],

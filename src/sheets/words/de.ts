@@ -363,11 +363,10 @@ export const de: Words = {
     'Ein heutiges Rezept erwartet einen Ofen, der eine Hitze hält. Ein Steinofen hat ein Feuer zu vergeben und fällt den ganzen Tag.',
   'converse.says': 'Was das Rezept sagt',
   'converse.when': 'Wann am Tag',
-  'converse.window': 'Der Ofen ist {band} genug von {from} (Hitze {first}) bis {to} (Hitze {last}).',
+  'converse.window': 'Der Ofen ist {band} genug von {from}, Hitze {first}, bis {to}, Hitze {last}.',
   'converse.change': 'Was zu ändern ist',
   'converse.dial': 'Es gibt keinen Regler: auf die Hitze warten, prüfen (Armprobe, Mehl, Thermometer), dann einschießen.',
-  'converse.hotter':
-    'Etwas heißer einschießen, als das Rezept sagt, am besten bei etwa {temperature}, weil der Ofen beim Backen fällt.',
+  'converse.hotter': 'Bei der Hitze des Rezepts oder etwas heißer einschießen, {temperature}, weil der Ofen beim Backen fällt.',
   'converse.longer':
     'Die Zeit des Rezepts ist {time}; im fallenden Ofen kann es länger dauern. Nach dem Zeichen gehen, nicht nach der Uhr.',
   'converse.fan': 'Die Zahl des Rezepts gilt für Umluft: ohne Umluft braucht dasselbe Backen etwa 20 °C (35 °F) mehr.',

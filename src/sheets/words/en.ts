@@ -363,11 +363,11 @@ export const en = {
   'converse.intro': 'A modern recipe expects an oven that holds one heat. A brick oven has one fire to spend and falls all day.',
   'converse.says': 'What the recipe says',
   'converse.when': 'When in the day',
-  'converse.window': 'The oven is {band} enough from {from} (heat {first}) to {to} (heat {last}).',
+  'converse.window': 'The oven is {band} enough from {from}, heat {first}, to {to}, heat {last}.',
   'converse.change': 'What to change',
   'converse.dial': 'There is no dial: wait for the heat, test it (arm count, flour, thermometer), then set in.',
   'converse.hotter':
-    'Set in a little above the recipe’s heat, best at about {temperature}, because the oven falls while the dish bakes.',
+    'Set in at the recipe’s heat or a little above it, {temperature}, because the oven falls while the dish bakes.',
   'converse.longer': 'The recipe’s time is {time}; in a falling oven it may be longer. Go by the sign, not the clock.',
   'converse.fan': 'The recipe’s figure is for a fan oven: the same baking without a fan needs about 20 °C (35 °F) more.',
   'converse.steam':

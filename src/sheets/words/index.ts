@@ -1,10 +1,11 @@
+import {fillIn} from '../../plan/phrases.js'
 import {en, type WordKey, type Words} from './en.js'
 
 export type {WordKey, Words} from './en.js'
 
 /** The word of `key` with its `{places}` filled in. A place without a value stays as it stands, so a gap is seen, not hidden. */
 export function say(words: Words, key: WordKey, values: Readonly<Record<string, string | number>> = {}): string {
-  return words[key].replace(/\{(\w+)\}/g, (whole, name: string) => (name in values ? String(values[name]) : whole))
+  return fillIn(words[key], (name) => (name in values ? String(values[name]) : null))
 }
 
 /** Whether `key` names a word: for keys put together from data, such as `band.` and a band. */
