@@ -75,7 +75,7 @@ describe('a day planned again', () => {
           expect(Math.abs(load.at - was.at)).toBeLessThanOrEqual(45)
         }
     }
-    expect(lost).toBeLessThanOrEqual(1)
+    expect(lost).toBe(0)
   })
 
   it('eases limits a little rather than lose a dish, says so, and is told where it says too little', () => {
@@ -93,11 +93,17 @@ describe('a day planned again', () => {
     const eased = plan.loads.flatMap((l) => l.dishes.filter((d) => d.eased && !unfinished.includes(d.dish)))
     expect(eased.length).toBeGreaterThan(0)
     for (const {dish, eased: wanting} of eased) {
-      const {minutes} = problem.dishes.find((d) => d.id === dish)!.need
+      const {
+        cautions,
+        need: {minutes, overnight},
+      } = problem.dishes.find((d) => d.id === dish)!
       expect(wanting!.start).toBeLessThanOrEqual(rules.easeCelsius)
       expect(wanting!.end).toBeLessThanOrEqual(rules.easeCelsius)
-      // No less than what the receipt's own shortest time would give; a falling heat gives more in the first minutes than in the last.
-      expect(wanting!.dose).toBeGreaterThanOrEqual(minutes.low / minutes.likely - 0.01)
+      // No less than what the receipt's own shortest time would give, or nine tenths of its likely one where it need not be cooked through;
+      // a falling heat gives more in the first minutes than in the last.
+      const through = !overnight && cautions.includes('meat-temperature')
+      const least = Math.min(minutes.low / minutes.likely, through ? 1 : 0.9)
+      expect(wanting!.dose).toBeGreaterThanOrEqual(least - 0.01)
     }
     const said = plan.changes!.filter((c) => c.words?.what.id.startsWith('eased'))
     for (const {dish, eased: e} of eased)
@@ -120,10 +126,10 @@ describe('a day planned again', () => {
     )
   })
 
-  it('loses two dishes at most in an oven 8 °C cooler, and carries nothing past what stands in its way', () => {
+  it('loses one dish at most in an oven 8 °C cooler, and carries nothing past what stands in its way', () => {
     for (const minutes of [75, 150, 270]) {
       const again = afterReading(made.plan.ready - made.plan.lit + minutes, -8)
-      expect(again.plan.unplaced.length).toBeLessThanOrEqual(2)
+      expect(again.plan.unplaced.length).toBeLessThanOrEqual(1)
       expect(checked(again)).toEqual([])
     }
   })
