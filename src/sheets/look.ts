@@ -128,6 +128,13 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .shopping { font-size: .84rem; line-height: 1.2; }
   .shopping td, .shopping th { padding-top: .12rem; padding-bottom: .12rem; }
   .handout { font-size: .93rem; }
+  .handout h2 { margin-top: .75rem; }
+  .handout .pair:not(.even) { grid-template-columns: minmax(0, 2fr) minmax(0, 3.8fr); column-gap: 1.2rem; }
+  .handout .pair thead th:nth-child(2) { width: 36%; }
+  .handout .ours { break-inside: avoid; }
+  .handout td, .handout th { padding-top: .12rem; padding-bottom: .12rem; }
+  .handout .small .plain { columns: 2; column-gap: 2rem; }
+  .handout .small li { break-inside: avoid; }
   .weighing .batches { columns: 2; column-gap: 1.6rem; font-size: .9rem; }
   .batch h2 { font-size: 1.05rem; margin: .3rem 0 0; }
   .batch p { margin: 0; }
