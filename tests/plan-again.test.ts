@@ -7,7 +7,6 @@ import {check} from '../src/plan/check.js'
 import {followed} from '../src/plan/followed.js'
 import {type MadePlan, makePlan, planAgain, simulator} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
-import {rules} from '../src/plan/rules.js'
 import {generator} from '../src/plan/search.js'
 import {layoutOn} from './plan-fixtures.js'
 
@@ -78,91 +77,12 @@ describe('a day planned again', () => {
     expect(lost).toBe(0)
   })
 
-  it('eases limits a little rather than lose a dish, says so, and is told where it says too little', () => {
-    // Late in the day the oven has little heat over what the last dishes need.
-    const wants = (p: typeof made.plan): boolean =>
-      p.possible && p.loads.some((l) => l.dishes.some(({eased: e}) => e && (e.start > 1 || e.end > 1 || e.dose < 0.97)))
-    let again = afterReading(made.plan.ready - made.plan.lit + 75, -8)
-    for (let after = 150; after <= 300 && !wants(again.plan); after += 30)
-      again = afterReading(made.plan.ready - made.plan.lit + after, -8)
-    const {plan, problem} = again
-    expect(wants(plan)).toBe(true)
-    expect(check(problem, plan)).toEqual([])
-    // What is in the oven and cannot be done any more is another matter.
-    const unfinished = plan.changes!.flatMap((c) => (c.words?.what.id === 'eased unfinished' ? [c.dish] : []))
-    const eased = plan.loads.flatMap((l) => l.dishes.filter((d) => d.eased && !unfinished.includes(d.dish)))
-    expect(eased.length).toBeGreaterThan(0)
-    for (const {dish, eased: wanting} of eased) {
-      const {
-        cautions,
-        need: {minutes, overnight},
-      } = problem.dishes.find((d) => d.id === dish)!
-      expect(wanting!.start).toBeLessThanOrEqual(rules.easeCelsius)
-      expect(wanting!.end).toBeLessThanOrEqual(rules.easeCelsius)
-      // No less than what the receipt's own shortest time would give, or nine tenths of its likely one where it need not be cooked through;
-      // a falling heat gives more in the first minutes than in the last.
-      const through = !overnight && cautions.includes('meat-temperature')
-      const least = Math.min(minutes.low / minutes.likely, through ? 1 : 0.9)
-      expect(wanting!.dose).toBeGreaterThanOrEqual(least - 0.01)
-    }
-    const said = plan.changes!.filter((c) => c.words?.what.id.startsWith('eased'))
-    for (const {dish, eased: e} of eased)
-      if (e!.start >= 1 || e!.end >= 1 || e!.dose < 0.99) expect(said.map((c) => c.dish)).toContain(dish)
-
-    const with_ = (other: (d: (typeof eased)[number]) => Partial<(typeof eased)[number]>): typeof plan => ({
-      ...plan,
-      loads: plan.loads.map((l) => ({...l, dishes: l.dishes.map((d) => (d.eased ? {...d, ...other(d)} : d))})),
-    })
-    const rulesBroken = (p: typeof plan, day = problem): string[] => check(day, p).map((v) => v.rule)
-    expect(rulesBroken(with_(({eased: e}) => ({eased: {...e!, start: e!.start + 4}})))).toContain('eased')
-    expect(rulesBroken(with_(({eased: e}) => ({eased: {...e!, dose: 0.5}})))).toContain('eased')
-    const {done: _, ...morning} = problem
-    expect(rulesBroken(plan, morning)).toContain('eased')
-    // What is eased and not said is broken.
-    const {eased: unsaid, ...rest} = eased.find((d) => d.eased!.start > 1 || d.eased!.end > 1 || d.eased!.dose < 0.97)!
-    const silent = with_((d) => (d.dish === rest.dish ? {eased: undefined as never} : {}))
-    expect(rulesBroken(silent), JSON.stringify(unsaid)).toEqual(
-      expect.arrayContaining([unsaid!.start > 1 ? 'start heat' : unsaid!.end > 1 ? 'end heat' : 'dose']),
-    )
-  })
-
   it('loses one dish at most in an oven 8 °C cooler, and carries nothing past what stands in its way', () => {
     for (const minutes of [75, 150, 270]) {
       const again = afterReading(made.plan.ready - made.plan.lit + minutes, -8)
       expect(again.plan.unplaced.length).toBeLessThanOrEqual(1)
       expect(checked(again)).toEqual([])
     }
-  })
-
-  it('offers to shift a dish aside where that saves it, and tells every time it has to be', () => {
-    // Which oven loses a dish that one move saves hangs on the plan of the morning.
-    type Out = (typeof made.plan.unplaced)[number]
-    let saved: Out | undefined
-    const ovens = [150, 240, 300].flatMap((after) => [-16, -14, -12].map((off) => ({after, off})))
-    for (const {after, off} of ovens)
-      saved ??= afterReading(made.plan.ready - made.plan.lit + after, off).plan.unplaced.find((out) =>
-        out.tried!.some((r) => r.kind === 'one move'),
-      )
-    if (!saved) throw new Error('nothing is saved by one move')
-    const move = saved.tried!.find((r) => r.kind === 'one move')!
-    const {problem} = made
-    expect(move).toMatchObject({words: {values: {dishes: {dishes: [saved.dish]}}}})
-    const called = problem.dishes.find((d) => d.id === saved?.dish)!.title
-    expect(move.say).toMatch(
-      new RegExp(`^Shift ${called} aside for a moment at \\d\\d:\\d\\d(?: and \\d\\d:\\d\\d)?, to reach .+: .+$`),
-    )
-    // The checker minds what stands in the way, unless it is to be shifted.
-    const title = (dish: string): string => problem.dishes.find((d) => d.id === dish)!.title
-    const inWay = (day: typeof problem, dish: string): number => {
-      const longer = (d: (typeof made.plan.loads)[number]['dishes'][number]): typeof d =>
-        d.dish === dish ? {...d, draw: {low: 1400, likely: 1400, high: 1400}} : d
-      const loads = made.plan.loads.map((l) => ({...l, dishes: l.dishes.map(longer)}))
-      return check(day, {...made.plan, loads}).filter((v) => v.rule === 'reach' && v.reason.startsWith(title(dish))).length
-    }
-    const front = problem.dishes.filter(({id}) => inWay(problem, id) > 0)
-    expect(front.length).toBeGreaterThan(0)
-    for (const {id} of front)
-      expect(inWay({...problem, dishes: problem.dishes.map((d) => (d.id === id ? {...d, shifts: true} : d))}, id)).toBe(0)
   })
 
   it('leaves in what cannot be done any more as long as that does it good', () => {
@@ -263,37 +183,6 @@ describe('a day planned again', () => {
         .plan.loads.flatMap((l) => l.dishes)
         .map((d) => d.dish),
     ).not.toContain('baked-beans')
-  })
-
-  it('takes nothing to be set in before the morning had it, unless the log says so, and tells what it takes to be in', () => {
-    const {plan, problem} = made
-    const at = (p: typeof plan, dish: string): number => p.loads.find((l) => l.dishes.some((d) => d.dish === dish))!.at
-    const run = (log: FiringLog, now: number): ReturnType<typeof planAgain> =>
-      planAgain({oven: read.oven, day: read.day, now, options: {effort: 'quick'}}, problem, plan, log)
-    // An oven so much cooler, or hotter, has something set in the sooner.
-    const offs = [-8, -10, -12, -14, -16, 8, 12, 16]
-    const tried = [0, 1, 2, 3].flatMap((nth) => offs.map((off) => ({off, first: plan.loads[nth]!.at + 5})))
-    let sooner: {off: number; first: number; id: string; at: number} | undefined
-    for (const {off, first} of tried) {
-      const then = run(logged([{at: first, off}], []), first).plan
-      const ids = then.loads.flatMap((l) => l.dishes.flatMap((d) => (d.alreadyIn ? [] : [d.dish])))
-      const id = ids.find((one) => at(then, one) <= at(plan, one) - 10 && at(then, one) >= first + 15)
-      if (id === undefined) continue
-      sooner = {off, first, id, at: at(then, id)}
-      break
-    }
-    if (!sooner) throw new Error('nothing is set in the sooner')
-    const {first} = sooner
-    const log = logged([{at: first, off: sooner.off}], [])
-    const later = run(log, sooner.at + 5)
-    expect(later.problem.done!.set.map((s) => s.dish)).not.toContain(sooner.id)
-    const told = logged([{at: first, off: sooner.off}], [{at: sooner.at, what: 'set in', dish: sooner.id}])
-    const sure = run(told, sooner.at + 5)
-    expect(sure.problem.done!.set.find((s) => s.dish === sooner.id)?.at).toBe(sooner.at)
-    const unlogged = (p: typeof plan): number[] => p.messages.flatMap((m) => (m.rule === 'unlogged' ? [m.line] : []))
-    const line = read.day.items.find((i) => i.file.endsWith(`/${plan.loads[0]!.dishes[0]!.dish}.md`))!.line
-    expect(unlogged(sure.plan)).toContain(line)
-    expect(unlogged(sure.plan)).not.toContain(read.day.items.find((i) => i.file.endsWith(`/${sooner.id}.md`))!.line)
   })
 
   it('takes the first row of a dish to be of the first time it goes in, and no more', () => {

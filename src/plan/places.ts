@@ -33,6 +33,7 @@ import {
   standingAt,
   standingOn,
   type ToPlace,
+  together,
 } from './standing.js'
 
 /**
@@ -438,7 +439,7 @@ function serves(grid: FloorGrid, groups: readonly Group[], item: ToPlace, body: 
   // A plan tells places to a tenth of a millimetre: two that touched may lie so much nearer.
   const clear = grid.ground.rules.clearance - 2 * ROUNDED
   for (const group of groups) {
-    if (group.from >= item.to || item.from >= group.to) continue
+    if (!together(group, item)) continue
     const past = carriedPast(item, group)
     for (const other of group.bodies)
       if (
@@ -462,7 +463,7 @@ function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, st
   const anew: Group[] = []
   const beside: Group[] = []
   for (const group of groups) {
-    if (group.from >= item.to || item.from >= group.to) continue
+    if (!together(group, item)) continue
     if (!group.stood) beside.push(group)
     else {
       const bits = barredBefore(seats, group.bodies, carriedPast(item, group))
@@ -486,7 +487,7 @@ function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, st
 
 /** The floor filled with one dish, closer than the lattice stands its vessels; null where anything else stands there at its time. */
 function filled(grid: FloorGrid, groups: readonly Group[], item: ToPlace): readonly Body[] | null {
-  if (groups.some((group) => group.from < item.to && item.from < group.to)) return null
+  if (groups.some((group) => together(group, item))) return null
   const vessels = packed(grid, [], [{...item, from: 0, to: 1, where: ACROSS}])
   return vessels && bodiesOf(vessels, item.dish.vessel)
 }

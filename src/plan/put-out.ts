@@ -2,7 +2,7 @@ import {nextBit} from './bits.js'
 import type {FloorGrid} from './floor-grid.js'
 import {generator} from './search.js'
 import {type Body, barred, inZones, isSet, type Seats, seatsOf, strike} from './seats.js'
-import {barredByAll, carriedPast, type Group, type ToPlace} from './standing.js'
+import {barredByAll, carriedPast, type Group, type ToPlace, together} from './standing.js'
 
 /** The places of each dish of a day; null where it has none. */
 export type Places = ReadonlyArray<readonly Body[] | null>
@@ -70,11 +70,10 @@ function comeIn(
   const item = items[u]!
   const seats = seatsOf(grid, item.dish.vessel)
   const open = inZones(seats, item.fits)
-  for (const group of fixed)
-    if (group.from < item.to && item.from < group.to) strike(open, barredByAll(seats, group.bodies, carriedPast(item, group)))
+  for (const group of fixed) if (together(group, item)) strike(open, barredByAll(seats, group.bodies, carriedPast(item, group)))
   let beside = items.flatMap((other, v): Beside[] => {
     const bodies = now[v]
-    if (!bodies || v === u || other.from >= item.to || item.from >= other.to) return []
+    if (!bodies || v === u || !together(other, item)) return []
     const past = carriedPast(item, {from: other.from, to: other.to, shifts: other.dish.shifts === true})
     return [{job: v, weight: weight[v]!, bits: barredByAll(seats, bodies, past)}]
   })

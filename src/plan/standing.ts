@@ -33,6 +33,14 @@ export interface ToPlace {
   readonly fits: readonly [boolean, boolean, boolean]
 }
 
+/** True where two spans of time share some: what is drawn at a minute has made way for what is set in at it. */
+export function together(
+  a: {readonly from: number; readonly to: number},
+  b: {readonly from: number; readonly to: number},
+): boolean {
+  return a.from < b.to && b.from < a.to
+}
+
 /** Who is carried past whom (`pastOf`), what is shifted aside left out. */
 export function carriedPast(
   item: ToPlace,
