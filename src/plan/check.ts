@@ -382,7 +382,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
     }
 
-  checkSteps(problem, plan, dishes, bad)
+  checkSteps(plan, dishes, bad)
 
   // The score, summed again.
   const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood
@@ -640,7 +640,7 @@ function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish,
 }
 
 /** The steps tell the plan: in clock order, every load and draw said, every dough made in time and not left too long. */
-function checkSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
+function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
   const steps = plan.steps
   for (let i = 1; i < steps.length; i++)
     if (steps[i]!.at < steps[i - 1]!.at)

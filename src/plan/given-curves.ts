@@ -1,6 +1,6 @@
-import {celsiusAt} from './curve.js'
+
 import type {FloorGrid} from './floor-grid.js'
-import {isNight, type Job, lateness, lighting, type Model, modelOf, type Program, programOf} from './model.js'
+import {isNight, type Job, lighting, type Model, modelOf, type Program, programOf} from './model.js'
 import type {PlanOptions} from './options.js'
 import {placeLoad} from './places.js'
 import {rules, weights} from './rules.js'
