@@ -1,4 +1,3 @@
-
 import type {FloorGrid} from './floor-grid.js'
 import {isNight, type Job, lighting, type Model, modelOf, type Program, programOf} from './model.js'
 import type {PlanOptions} from './options.js'

@@ -1,6 +1,7 @@
 import {countBits, nextBit} from './bits.js'
-import {type Curve, doseNeeded, sample, whereIndex} from './curve.js'
+import {type Curve, doseNeeded, whereIndex} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
+import {LoadedCurve} from './loaded-curve.js'
 import {isNight, type Job, type Program, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
@@ -103,14 +104,7 @@ export class Layout {
   cost = Number.NaN
   violation = Number.NaN
 
-  readonly #base: Float64Array
-  readonly #drop: Float64Array[]
-  /** From where each job's pull is reckoned once it changes gently: no more than `#lag` from where it is set in. */
-  readonly #far: Int32Array
-  /** So many ticks after that it does. */
-  readonly #gentle: Int32Array
-  #lag = 0
-  readonly #gives: Float64Array
+  readonly #curve: LoadedCurve
   /** A part's temperature from the mean's: four of either a job, the last for what stands across. */
   readonly #scale: Float64Array
   readonly #shift: Float64Array
@@ -173,8 +167,6 @@ export class Layout {
   // job in one row, for which V8 has one shape: that tick, the dose by then (°C·min), its cost and what it breaks, doors and draw aside.
   readonly #own: Float64Array
   readonly #stale: Uint8Array
-  /** The first tick after which the curve may differ from what the jobs were judged on. */
-  #changed = -1
   /** How far from the dose it should have each is drawn, °C·min; −1 where it stays longer than it may. */
   readonly #offDose: Float64Array
   /** What was committed, and of each job that was noted since how it stood. */
@@ -222,12 +214,12 @@ export class Layout {
     this.s = new Int32Array(n)
     this.e = new Int32Array(n)
     this.w = new Uint8Array(n)
-    this.#far = new Int32Array(n)
     this.hold = new Uint8Array(n)
     this.placed = new Uint8Array(n)
-    this.#base = new Float64Array(ticks)
-    this.celsius = new Float64Array(ticks)
-    for (let k = 0; k < ticks; k++) this.#base[k] = sample(curve.likely, curve.step, k * rules.tick + phase)
+    // How far each job pulls the curve down, tick by tick after it is set in.
+    const drop = jobs.map((j) => (j.since === null && response ? response.of(j, curve.ambient) : new Float64Array(0)))
+    this.#curve = new LoadedCurve(curve, ticks, phase, drop)
+    this.celsius = this.#curve.celsius
     this.#ready = Math.max(0, Math.ceil((curve.ready - phase) / rules.tick - 1e-9))
     // A part's own temperature is the mean's, straight: T + offset · (T − air)/(T_ready − air).
     const share = curve.offset.map((offset) => offset / Math.max(1, curve.readyCelsius - curve.ambient))
@@ -306,19 +298,15 @@ export class Layout {
       placed: new Uint8Array(n),
       lit: options.lit,
     }
-    // How far each job pulls the curve down, tick by tick after it is set in.
-    this.#drop = jobs.map((j) => (j.since === null && response ? response.of(j, curve.ambient) : new Float64Array(0)))
-    this.#gentle = Int32Array.from(this.#drop, gentleFrom)
-    // An oven hardly hotter than the load can give it little (as `oven/simulate`).
-    this.#gives = Float64Array.from(this.#base, (t) => Math.min(1, Math.max(0, (t - 60) / 60)))
     this.from = new Int32Array(n)
     this.to = new Int32Array(n)
     for (let u = 0; u < n; u++) {
       let from = ticks
       let to = 0
       for (let k = this.#ready; k < ticks; k++) {
-        const t = this.#base[k]! + Math.abs(curve.offset[0])
-        if (t < this.#low[u]! || this.#base[k]! - Math.abs(curve.offset[2]) > this.#high[u]! + 90) continue
+        const empty = this.#curve.empty[k]!
+        const t = empty + Math.abs(curve.offset[0])
+        if (t < this.#low[u]! || empty - Math.abs(curve.offset[2]) > this.#high[u]! + 90) continue
         from = Math.min(from, k)
         to = Math.max(to, k)
       }
@@ -347,7 +335,7 @@ export class Layout {
 
   /** Take another empty-oven curve; what is laid is kept. */
   setBase(curve: Curve): void {
-    for (let k = 0; k < this.ticks; k++) this.#base[k] = sample(curve.likely, curve.step, k * rules.tick + this.phase)
+    this.#curve.take(curve)
     this.#reach()
   }
 
@@ -359,9 +347,10 @@ export class Layout {
       const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
       const start = Math.max(0, this.s[u]!)
       const wall = this.#blocked.length > 0 ? this.#wallAfter(start) : this.ticks - 1
+      const {empty} = this.#curve
       let most = 0
       for (let k = start + 1; k <= wall; k++)
-        most += HALF_TICK * (Math.max(0, a * this.#base[k - 1]! + b) + Math.max(0, a * this.#base[k]! + b))
+        most += HALF_TICK * (Math.max(0, a * empty[k - 1]! + b) + Math.max(0, a * empty[k]! + b))
       this.#least[u] = Math.min(this.#goal[u]!, MOST_OF * most)
     }
   }
@@ -383,8 +372,7 @@ export class Layout {
   /** Make the loaded curve at hand agree with a simulated one: the empty oven's is moved by the difference. */
   agreeWith(curve: Curve): void {
     this.recompute()
-    for (let k = 0; k < this.ticks; k++)
-      this.#base[k] = this.#base[k]! + sample(curve.likely, curve.step, k * rules.tick + this.phase) - this.celsius[k]!
+    this.#curve.agreeWith(curve)
     this.#reach()
     this.recompute()
   }
@@ -394,43 +382,26 @@ export class Layout {
    * The curve is added up afresh.
    */
   follow(how: 'closely' | 'loosely'): void {
-    this.#lag = how === 'loosely' ? LAG : 0
+    this.#curve.follow(how)
     this.recompute()
   }
 
   /** The loaded curve from the set-ins, afresh. */
   recompute(): void {
-    this.celsius.set(this.#base)
-    this.#changed = -1
-    for (let u = 0; u < this.n; u++) if (this.placed[u]) this.#pull(u, -1)
+    this.#curve.clear()
+    for (let u = 0; u < this.n; u++) if (this.placed[u]) this.#putOn(u)
   }
 
-  #pull(u: number, sign: 1 | -1): void {
+  #putOn(u: number): void {
     this.#stale[u] = 1
-    if (this.fixed[u]) return
-    const s = this.s[u]!
-    if (s < this.#changed) this.#changed = s
-    if (sign < 0) this.#far[u] = s
-    else this.#catchUp(u)
-    const drop = this.#drop[u]!
-    const T = this.celsius
-    const m = Math.min(drop.length, this.ticks - s)
-    const gives = sign * this.#gives[s]!
-    for (let i = 1, k = s + 1; i < m; i++, k++) T[k] = T[k]! + gives * drop[i]!
-  }
-
-  /** Let what a job takes long afterwards follow it to where it is set in now. */
-  #catchUp(u: number): void {
-    const s = this.s[u]!
-    const far = this.#far[u]!
-    if (s === far) return
-    this.#far[u] = s
-    this.#repull(u, far, s, far + this.#gentle[u]!, this.ticks)
+    if (!this.fixed[u]) this.#curve.putOn(u, this.s[u]!)
   }
 
   set(u: number, s: number, w: number): void {
     if (this.placed[u] && s !== this.s[u] && !this.fixed[u]) {
-      this.#move(u, s)
+      this.#curve.move(u, this.s[u]!, s)
+      this.#stale[u] = 1
+      this.s[u] = s
       this.w[u] = w
       return
     }
@@ -442,39 +413,7 @@ export class Layout {
     this.s[u] = s
     this.w[u] = w
     this.placed[u] = 1
-    this.#pull(u, -1)
-  }
-
-  /** Set a placed job in at another tick: its pull is taken off there and put on here in one pass. */
-  #move(u: number, to: number): void {
-    const from = this.s[u]!
-    const near = Math.abs(to - this.#far[u]!) <= this.#lag
-    if (!near) {
-      this.#catchUp(u)
-      this.#far[u] = to
-    }
-    this.s[u] = to
-    this.#stale[u] = 1
-    if (Math.min(from, to) < this.#changed) this.#changed = Math.min(from, to)
-    this.#repull(u, from, to, 0, near ? this.#far[u]! + this.#gentle[u]! : this.ticks)
-  }
-
-  /** Between two ticks, take a job's pull off as it was from one set-in, and put it on as from another. */
-  #repull(u: number, from: number, to: number, first: number, last: number): void {
-    const drop = this.#drop[u]!
-    const T = this.celsius
-    const off = this.#gives[from]!
-    const on = this.#gives[to]!
-    const both = Math.max(from, to)
-    const lo = Math.min(from, to)
-    const end = Math.min(last, this.ticks, lo + drop.length)
-    const one = from < to ? off : -on
-    for (let k = Math.max(first, lo + 1), i = k - lo; k <= both && k < end; k++, i++) T[k] = T[k]! + one * drop[i]!
-    for (let k = Math.max(first, both + 1), i = k - from, j = k - to; k < end; k++, i++, j++)
-      T[k] = T[k]! + off * drop[i]! - on * drop[j]!
-    const rest = Math.min(last, this.ticks, both + drop.length)
-    const other = from < to ? -on : off
-    for (let k = Math.max(first, end, both + 1), i = k - both; k < rest; k++, i++) T[k] = T[k]! + other * drop[i]!
+    this.#putOn(u)
   }
 
   /** Set a job in at a clock time, min after midnight; across the floor where it is too much for that part of it. */
@@ -486,7 +425,8 @@ export class Layout {
 
   takeOut(u: number): void {
     if (!this.placed[u]) return
-    this.#pull(u, 1)
+    this.#stale[u] = 1
+    if (!this.fixed[u]) this.#curve.takeOff(u, this.s[u]!)
     this.placed[u] = 0
   }
 
@@ -520,7 +460,7 @@ export class Layout {
     const {s, w, far, hold, placed} = this.#kept
     s[u] = this.s[u]!
     w[u] = this.w[u]!
-    far[u] = this.#far[u]!
+    far[u] = this.#curve.far[u]!
     hold[u] = this.hold[u]!
     placed[u] = this.placed[u]!
   }
@@ -535,7 +475,7 @@ export class Layout {
     const {s, w, far, hold, placed} = this.#kept
     for (let i = 0; i < this.#touched.length; i++) {
       const u = this.#touched[i]!
-      this.#far[u] = far[u]!
+      this.#curve.far[u] = far[u]!
       this.hold[u] = hold[u]!
       this.s[u] = s[u]!
       this.w[u] = w[u]!
@@ -545,7 +485,7 @@ export class Layout {
     this.celsius.set(this.#kept.celsius)
     this.e.set(this.#kept.e)
     this.#own.set(this.#kept.own)
-    this.#changed = this.ticks
+    this.#curve.changed = this.ticks
     this.lit = this.#kept.lit
   }
 
@@ -712,7 +652,7 @@ export class Layout {
         cost += missing
         continue
       }
-      if (this.#stale[u] || own[4 * u]! > this.#changed) this.#bake(u)
+      if (this.#stale[u] || own[4 * u]! > this.#curve.changed) this.#bake(u)
       cost += own[4 * u + 2]!
       violation += own[4 * u + 3]!
       if (!this.fixed[u]) {
@@ -722,7 +662,7 @@ export class Layout {
       }
       if (cost + strict * violation > within) return false
     }
-    this.#changed = ticks
+    this.#curve.changed = ticks
     e.fill(-1)
     if (this.#mindful.length > 0) this.#keepShut()
     // The draws, each at its cheapest; a second time round, knowing the others'.
@@ -1199,20 +1139,6 @@ const HALF_TICK = rules.tick / 2
 /** On a day planned again a draw is moved only where that saves so much, if it is about as well baked at its old time. */
 const KEPT = 3
 const ABOUT = 0.1
-/**
- * While annealing, what a load takes from the curve follows its set-in in steps of half an hour only, from where it changes by less than
- * so many °C a tick: a twentieth of a degree at most, and the greater part of the work of a small move.
- */
-const GENTLE = 0.008
-const LAG = 6
-
-/** Ticks after which a pull changes gently to its end. */
-function gentleFrom(pull: Float64Array): number {
-  let k = pull.length
-  while (k > 1 && Math.abs(pull[k - 1]! - pull[k - 2]!) < GENTLE) k--
-  return k
-}
-
 /** Share of a part of the floor from which it is thought crowded. */
 const ROOMY = 0.8
 const EASY = 0.4
