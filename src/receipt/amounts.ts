@@ -1,6 +1,6 @@
 import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/grammar-words.js'
 import type {Measure} from '../lexicon/schema.js'
-import {Exact} from './exact.js'
+import {Exact, HALF, ONE} from './exact.js'
 import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, measureHere, OPENER, Phrases, type View} from './view.js'
 
 /** A number as the text gives it: a range where it does. */
@@ -36,8 +36,6 @@ interface One {
   readonly figure: boolean
 }
 
-const ONE = Exact.of(1)
-const HALF = Exact.of(1, 2)
 const hedgePhrases = new Phrases(hedgeWords)
 
 /** Fixed ratios within one system, in the smallest unit named: stacked amounts ("a pound and five ounces") add exactly. */

@@ -55,3 +55,7 @@ export class Exact {
     return this.den === 1 ? `${this.num}` : `${this.num}/${this.den}`
   }
 }
+
+export const ONE = Exact.of(1)
+export const TWO = Exact.of(2)
+export const HALF = Exact.of(1, 2)

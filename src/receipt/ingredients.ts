@@ -3,7 +3,8 @@ import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
-import {Exact} from './exact.js'
+import {Exact, HALF, ONE, TWO} from './exact.js'
+import {sizeOf} from './likened-sizes.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
 import type {Block} from './section.js'
 import type {ReadIngredient} from './types.js'
@@ -108,10 +109,6 @@ const LOOKS = new Set([
   'fashion',
   'manner',
 ])
-
-const ONE = Exact.of(1)
-const TWO = Exact.of(2)
-const HALF = Exact.of(1, 2)
 
 /** What a weighed thing is sold in: "400 g tin tomatoes". */
 const CONTAINERS = new Set(
@@ -626,7 +623,7 @@ export class IngredientReader {
       word === 'bigness' ||
       words[i + 1] === 'bigness' ||
       words[i + 1] === 'bignesse'
-        ? this.sizeOf(i, to)
+        ? sizeOf(this.view, i, to)
         : null
     if (size !== null && words[size.next] === 'of') {
       // "the bigness of a walnut of butter"
@@ -882,7 +879,7 @@ export class IngredientReader {
       item = row?.id ?? this.last.item
       known = row !== null
     }
-    const size = this.sizeOf(next, to)
+    const size = sizeOf(this.view, next, to)
     if (size !== null) {
       low = size.low
       high = size.high
@@ -1478,60 +1475,6 @@ export class IngredientReader {
     return null
   }
 
-  /** "the size of an egg", "as big as a walnut", "half the size of an egg" after a name: amount and measure. */
-  private sizeOf(at: number, to: number): {low: Exact; high: Exact; measure: string; start: number; next: number} | null {
-    const {words, bits} = this.view
-    let i = at
-    if (words[i] === ',') i++
-    const start = i
-    const hedges: string[] = []
-    i = skipHedges(this.view, i, to, hedges)
-    while (words[i] === 'of' || words[i] === 'about') i++
-    let times = ONE
-    if (words[i] === 'half' || words[i] === 'twice') {
-      times = words[i] === 'half' ? HALF : TWO
-      i++
-    }
-    if (words[i] === 'the') i++
-    if (
-      words[i] === 'size' ||
-      words[i] === 'bigness' ||
-      words[i] === 'bulk' ||
-      words[i] === 'quantity' ||
-      words[i] === 'bignesse'
-    ) {
-      i++
-      if (words[i] !== 'of') return null
-      i++
-    } else if (
-      words[i] === 'as' &&
-      (words[i + 1] === 'big' || words[i + 1] === 'large' || words[i + 1] === 'bigg') &&
-      words[i + 2] === 'as'
-    )
-      i += 3
-    else if (words[i] === 'big' && words[i + 1] === 'as') i += 2
-    else if (words[i] === 'large' && words[i + 1] === 'as') i += 2
-    else return null
-    let low = ONE
-    let high = low
-    const amount = readAmount(this.view, i, to)
-    if (amount !== null) {
-      low = amount.low
-      high = amount.high
-      i = amount.next
-    }
-    while (i < to && bits[i]! & PREPARED && words[i] !== 'nutmeg') i++
-    const name = words[i]
-    const noun = /^(?:hen|hens|hen's|turkey|turkey's|goose|pigeon|pigeon's|pullet|pullet's|duck|duck's|hazel|hazle)$/.test(
-      name ?? '',
-    )
-      ? i + 1
-      : i
-    const measure = sizeMeasure(words[i] ?? '', words[noun] ?? '')
-    if (measure === null || noun >= to) return null
-    return {low: low.times(times), high: high.times(times), measure, start, next: noun + 1}
-  }
-
   /** "the juice of two lemons", "the rind and juice of one", "whites of five eggs and yolks of three". */
   private partOf(at: number, i: number, to: number, mode: Mode): number {
     const {words, bits} = this.view
@@ -1763,7 +1706,7 @@ export class IngredientReader {
     if (noun === null) return -1
     if (mode !== 'list' && noun.row?.group === 'fat' && this.greases(at)) return noun.next
     if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
-    const size = this.sizeOf(noun.next, to)
+    const size = sizeOf(this.view, noun.next, to)
     if (size !== null) {
       this.push(
         {
@@ -1817,7 +1760,7 @@ export class IngredientReader {
       if (readAmount(this.view, i + 1, to) !== null) break
       const noun = readNoun(this.view, i + 1, to, false)
       if (noun === null || noun.start !== i + 1) break
-      const size = this.sizeOf(noun.next, to)
+      const size = sizeOf(this.view, noun.next, to)
       if (size !== null) break
       this.push(
         {
@@ -1864,7 +1807,7 @@ export class IngredientReader {
       return found === null ? -1 : found.next
     }
     const {next} = noun
-    const size = this.sizeOf(next, to)
+    const size = sizeOf(this.view, next, to)
     if (size !== null) {
       this.push(
         {
@@ -2077,33 +2020,6 @@ const key = (one: {readonly item: string; readonly row: Item | null}): string =>
   one.item.includes(' and ')
     ? one.item
     : one.row.id
-
-const SIZES: Readonly<Record<string, string>> = {
-  egg: 'size of an egg',
-  walnut: 'size of a walnut',
-  wallnut: 'size of a walnut',
-  nutmeg: 'size of a nutmeg',
-  butternut: 'size of a butternut',
-  nut: 'size of a nut',
-  hazelnut: 'size of a hazelnut',
-  filbert: 'size of a hazelnut',
-  pea: 'size of a pea',
-  bean: 'size of a bean',
-  marble: 'size of a marble',
-  almond: 'size of an almond',
-  cherry: 'size of a cherry',
-  orange: 'size of an orange',
-  apple: 'size of an apple',
-  fist: 'size of a fist',
-}
-
-function sizeMeasure(first: string, noun: string): string | null {
-  const word = noun.replace(/s$/, '')
-  if (word === 'egg' && (first.startsWith('goose') || first.startsWith('turkey'))) return 'size of a goose egg'
-  if (word === 'egg' && first.startsWith('pigeon')) return 'size of a pigeon egg'
-  if (word === 'nut' && (first === 'hazel' || first === 'hazle')) return 'size of a hazelnut'
-  return SIZES[word] ?? null
-}
 
 /**
  * The ingredients of a section, in the order of its text.
