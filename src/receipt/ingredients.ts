@@ -1,32 +1,18 @@
-import {indefinites, partNames, partsOf, toTaste} from '../lexicon/grammar-words.js'
+import {partNames, partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
+import {alternativeAt, mixture} from './alternatives.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {Exact, HALF, ONE, TWO} from './exact.js'
+import {greases} from './greasing.js'
+import {pastTaste, vague} from './indefinite-words.js'
 import {sizeOf} from './likened-sizes.js'
+import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type Noun, partItem, readNoun} from './nouns.js'
 import type {Block} from './section.js'
 import type {ReadIngredient} from './types.js'
-import {
-  ENDER,
-  FILLING,
-  itemHere,
-  JOINT,
-  measureHere,
-  NOTFOOD,
-  NOTIN,
-  OPENER,
-  PART,
-  Phrases,
-  PREPARED,
-  VAGUE,
-  VERB,
-  type View,
-} from './view.js'
-
-const vague = new Phrases(indefinites)
-const taste = new Phrases(toTaste)
+import {ENDER, FILLING, itemHere, JOINT, measureHere, NOTFOOD, NOTIN, OPENER, PART, PREPARED, VAGUE, type View} from './view.js'
 
 /** An entry while the receipt is being read. Token indices; `next` is the token after it. */
 interface Draft {
@@ -51,47 +37,6 @@ interface Draft {
 }
 
 type Mode = 'list' | 'prose' | 'method'
-
-/** What a tin is done with before the mixture goes in, and what else is done so. */
-const GREASING = new Set([
-  'grease',
-  'greased',
-  'greasing',
-  'rub',
-  'rubbed',
-  'rubbing',
-  'butter',
-  'buttered',
-  'smear',
-  'smeared',
-  'anoint',
-  'oil',
-  'oiled',
-  'brush',
-  'brushed',
-])
-const GREASED_TOO = new Set([
-  'griddle',
-  'girdle',
-  'sheet',
-  'sheets',
-  'skillet',
-  'ring',
-  'rings',
-  'hoop',
-  'hoops',
-  'iron',
-  'irons',
-  'shell',
-  'shells',
-  'shelf',
-  'form',
-  'forms',
-  'shapes',
-  'pattypans',
-  'patty',
-  'spider',
-])
 
 const LOOKS = new Set([
   'shape',
@@ -166,7 +111,7 @@ export class IngredientReader {
       while (at < tokens.length && tokens[at]!.block === b) at++
       ranges.push({block: section.blocks[b]!, from, to: at})
     }
-    const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && this.runInStart(from, to) >= 0)
+    const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && runInStart(this.view, from, to) >= 0)
     let steps = false
     for (const {block, from, to} of ranges) {
       if (from >= to) continue
@@ -175,7 +120,7 @@ export class IngredientReader {
         continue
       }
       if (block.kind === 'quote' && this.listed) continue
-      const start = this.runInStart(from, to)
+      const start = runInStart(this.view, from, to)
       if (start >= 0) {
         if (this.listed) this.part = this.nextPart()
         this.listed = true
@@ -193,17 +138,17 @@ export class IngredientReader {
         continue
       }
       if (block.kind === 'item') {
-        if (!steps && this.looksListed(from, to)) {
+        if (!steps && looksListed(this.view, from, to)) {
           this.listed = true
           this.line(from, to)
         } else this.prose(from, to, this.listed ? 'method' : 'prose')
         continue
       }
-      const lines = this.lines(from, to)
-      if (lines.length > 1 && this.mostlyListed(lines)) {
+      const lines = linesOf(this.view, from, to)
+      if (lines.length > 1 && mostlyListed(this.view, lines)) {
         this.listed = true
         for (const [a, z] of lines) {
-          if (this.looksListed(a, z)) this.line(a, z)
+          if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!this.partLine(a, z)) this.prose(a, z, 'method')
         }
         continue
@@ -221,17 +166,6 @@ export class IngredientReader {
   }
 
   // ---------------------------------------------------------------- kinds of block
-
-  /** "INGREDIENTS.—", "1303. INGREDIENTS:" at the start of a block: the token after it, else −1. */
-  private runInStart(from: number, to: number): number {
-    const {words, tokens} = this.view
-    let i = from
-    while (i < to && i - from < 4 && (tokens[i]!.kind === 'number' || tokens[i]!.kind === 'mark')) i++
-    if (i >= to || (words[i] !== 'ingredients' && words[i] !== 'ingredient' && words[i] !== 'materials')) return -1
-    let j = i + 1
-    while (j < to && j - i < 4 && tokens[j]!.kind === 'mark' && words[j] !== '|') j++
-    return j > i + 1 && j < to ? j : -1
-  }
 
   /** Remarks after the receipt: cost, season, how many it serves, how long it takes. */
   private aside(from: number, to: number): boolean {
@@ -293,66 +227,6 @@ export class IngredientReader {
     return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
   }
 
-  private lines(from: number, to: number): Array<[number, number]> {
-    const {tokens, section} = this.view
-    const found: Array<[number, number]> = []
-    let start = from
-    for (let i = from + 1; i < to; i++) {
-      const token = tokens[i]!
-      if (!token.gap || token.joined) continue
-      if (section.source.slice(tokens[i - 1]!.end, token.start).includes('\n')) {
-        found.push([start, i])
-        start = i
-      }
-    }
-    found.push([start, to])
-    return found
-  }
-
-  /** Does this line look like one of a list of ingredients? */
-  private looksListed(from: number, to: number): boolean {
-    const {words, bits, tokens} = this.view
-    if (from >= to) return false
-    if (to - from > 45) return false
-    let i = from
-    while (i < to && tokens[i]!.kind === 'mark') i++
-    if (i >= to) return false
-    const amount = readAmount(this.view, i, to)
-    if (amount !== null) return true
-    if (bits[i]! & PART && (words[i + 1] === 'of' || words[i + 1] === 'and')) return true
-    if (bits[i]! & VERB && !(itemHere(this.view, i) !== null && to - i <= 4)) return false
-    if (vague.match(words, i, to) > 0) return true
-    if (words[i] === 'the' && bits[i + 1] !== undefined && bits[i + 1]! & PART) return true
-    const noun = readNoun(this.view, i, to, false)
-    if (noun === null)
-      return to - i <= 6 && !words.slice(i, to).some((_, k) => bits[i + k]! & VERB) && readNoun(this.view, i, to, true) !== null
-    return noun.start - i <= 3 && !this.hasVerb(noun.next, to)
-  }
-
-  private hasVerb(from: number, to: number): boolean {
-    const {bits, words} = this.view
-    for (let i = from; i < to; i++)
-      if (bits[i]! & VERB && !(bits[i]! & PREPARED) && (words[i - 1] === '.' || words[i - 1] === ';')) return true
-    return to - from > 16
-  }
-
-  private mostlyListed(lines: ReadonlyArray<readonly [number, number]>): boolean {
-    let good = 0
-    let amounts = 0
-    for (const [from, to] of lines) {
-      if (to - from > 24) continue
-      if (readAmount(this.view, from, to) !== null && this.endsClean(from, to)) amounts++
-      if (this.looksListed(from, to)) good++
-    }
-    return amounts >= 1 && amounts * 2 >= lines.length && good * 4 >= lines.length * 3
-  }
-
-  /** Wrapped prose breaks its lines in the middle of a phrase; lists do not. */
-  private endsClean(_from: number, to: number): boolean {
-    const {bits} = this.view
-    return !(bits[to - 1]! & ENDER)
-  }
-
   // ---------------------------------------------------------------- scanning
 
   private runIn(from: number, to: number): void {
@@ -393,20 +267,11 @@ export class IngredientReader {
   }
 
   private prose(from: number, to: number, mode: Mode): void {
-    if (this.isIndex(from, to)) return
+    if (isIndex(this.view, from, to)) return
     const {part} = this
     this.scan(from, to, mode)
     // In prose a part ("for the icing") lasts as long as its paragraph.
     this.part = part
-  }
-
-  /** An index or a bill of fare: names and page numbers, no amounts. */
-  private isIndex(from: number, to: number): boolean {
-    const {tokens} = this.view
-    if (to - from < 40) return false
-    let pages = 0
-    for (let i = from; i < to; i++) if (tokens[i]!.kind === 'number' && tokens[i]!.den === 1 && tokens[i]!.num > 24) pages++
-    return pages * 12 > to - from
   }
 
   private scan(from: number, to: number, mode: Mode): void {
@@ -480,22 +345,6 @@ export class IngredientReader {
       return i + 1
     }
     return at + 1
-  }
-
-  /** "rub the tins with butter", "grease a pan with a little lard": what keeps the vessel clean is no ingredient. `at` is the fat's first word. */
-  private greases(at: number): boolean {
-    const {words, bits, tokens} = this.view
-    const {block} = tokens[at]!
-    if (words[at - 1] !== 'with') return false
-    let vessel = false
-    for (let i = at - 2; i >= 0 && i > at - 10 && tokens[i]!.block === block; i--) {
-      const word = words[i]!
-      if (word === '.' || word === ';') return false
-      if (bits[i]! & NOTFOOD || GREASED_TOO.has(word)) vessel = true
-      if (vessel && GREASING.has(word)) return true
-      if (GREASING.has(word) && (bits[i - 1]! & NOTFOOD || /^(?:well|lightly)$/.test(words[i - 1] ?? ''))) return true
-    }
-    return false
   }
 
   /** "pinch of salt" at the head of a line: one. */
@@ -921,7 +770,7 @@ export class IngredientReader {
         )
       return tail.next
     }
-    const alternative = this.alternative(next, to)
+    const alternative = alternativeAt(this.view, next, to)
     if (alternative > 0 && quantity.article && quantity.measure === 'count') {
       // "a chicken or meat pie": what is made, not what goes in.
       const head = itemHere(this.view, alternative - 1)
@@ -935,7 +784,7 @@ export class IngredientReader {
       notes.push(textOf(this.view, next, alternative))
       next = alternative
     } else if (measure !== 'count' && noun.row !== null && size === null) {
-      const mixed = this.mixture(noun, next, to)
+      const mixed = mixture(this.view, noun, next, to)
       if (mixed !== null) {
         item = `${item} and ${mixed.item}`
         next = mixed.next
@@ -961,36 +810,6 @@ export class IngredientReader {
       mode,
     )
     return next
-  }
-
-  /** "or lard", ", or currants": the token after an alternative without an amount of its own, else −1. */
-  private alternative(at: number, to: number): number {
-    const {words} = this.view
-    let i = at
-    if (words[i] === ',') i++
-    if (words[i] !== 'or' || i + 1 >= to) return -1
-    if (readAmount(this.view, i + 1, to) !== null) return -1
-    const noun = readNoun(this.view, i + 1, to, false)
-    if (noun === null || words[noun.next] === 'of') return -1
-    // "or sugar to your taste" goes in by itself.
-    return taste.match(words, noun.next, to) > 0 ? -1 : noun.next
-  }
-
-  /** "of mace and cinnamon": a second name of the same sort that shares the amount. */
-  private mixture(first: Noun, at: number, to: number): Noun | null {
-    const {words} = this.view
-    if ((words[at] !== 'and' && words[at] !== '&') || at + 1 >= to) return null
-    const noun = readNoun(this.view, at + 1, to, false)
-    if (noun === null || noun.row === null || first.row === null) return null
-    if (words[at + 1] === 'the') return null
-    const group = first.row.group
-    const alike = noun.row.group === group && group !== 'egg'
-    const milkAndWater = /milk|cream|wine|vinegar/.test(first.item) && /water/.test(noun.item)
-    if (!alike && !milkAndWater) return null
-    // "and salt to taste" goes in by itself.
-    if (taste.match(words, noun.next, to) > 0) return null
-    if (noun.row.id === 'salt' || first.row.id === 'salt') return null
-    return noun
   }
 
   /** "two of rose-water", "a quarter of mace": the measure is that of the entry before. */
@@ -1323,7 +1142,7 @@ export class IngredientReader {
       }
     }
     if (words[next] === ',' && words[next + 1] === 'or') {
-      const alternative = this.alternative(next, to)
+      const alternative = alternativeAt(this.view, next, to)
       if (alternative > 0) next = alternative
     }
     // "an equal quantity" of what is counted says nothing of a thing that is not.
@@ -1441,7 +1260,7 @@ export class IngredientReader {
     const noun = readNoun(this.view, k + 1, to, true)
     if (noun === null) return -1
     let next = noun.next
-    const alternative = this.alternative(next, to)
+    const alternative = alternativeAt(this.view, next, to)
     if (alternative > 0) next = alternative
     this.push(
       {
@@ -1704,7 +1523,7 @@ export class IngredientReader {
     if (words[i] === 'of') i++
     const noun = readNoun(this.view, i, to, mode === 'list', mode === 'list')
     if (noun === null) return -1
-    if (mode !== 'list' && noun.row?.group === 'fat' && this.greases(at)) return noun.next
+    if (mode !== 'list' && noun.row?.group === 'fat' && greases(this.view, at)) return noun.next
     if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
     const size = sizeOf(this.view, noun.next, to)
     if (size !== null) {
@@ -1728,7 +1547,7 @@ export class IngredientReader {
     this.push(
       {
         start: at,
-        next: this.pastTaste(noun.next, to),
+        next: pastTaste(this.view, noun.next, to),
         item: noun.item,
         row: noun.row,
         known: noun.known,
@@ -1741,21 +1560,10 @@ export class IngredientReader {
     return this.moreNames(noun.next, to, mode, false)
   }
 
-  private pastTaste(at: number, to: number): number {
-    const {words} = this.view
-    if (words[at] === 'q' && at + 1 < to) {
-      // "q. s.", quantum sufficit
-      const s = words[at + 1] === 's' ? at + 1 : words[at + 2] === 's' ? at + 2 : -1
-      if (s > 0 && s < to) return s + 1
-    }
-    const next = taste.match(words, at, to)
-    return next < 0 ? at : next
-  }
-
   /** After "a little salt": "and pepper". */
   private moreNames(at: number, to: number, mode: Mode, bare: boolean): number {
     const {words} = this.view
-    let i = this.pastTaste(at, to)
+    let i = pastTaste(this.view, at, to)
     while (i + 1 < to && (words[i] === 'and' || words[i] === '&')) {
       if (readAmount(this.view, i + 1, to) !== null) break
       const noun = readNoun(this.view, i + 1, to, false)
@@ -1765,7 +1573,7 @@ export class IngredientReader {
       this.push(
         {
           start: i + 1,
-          next: this.pastTaste(noun.next, to),
+          next: pastTaste(this.view, noun.next, to),
           item: noun.item,
           row: noun.row,
           known: noun.known,
@@ -1775,7 +1583,7 @@ export class IngredientReader {
         },
         mode,
       )
-      i = this.pastTaste(noun.next, to)
+      i = pastTaste(this.view, noun.next, to)
     }
     return i
   }
@@ -1827,7 +1635,7 @@ export class IngredientReader {
       )
       return size.next
     }
-    const after = this.pastTaste(next, to)
+    const after = pastTaste(this.view, next, to)
     const tasted = after > next ? after : -1
     if (mode === 'list') {
       // "1 lemon, zest and juice": of the entry before.
@@ -1916,7 +1724,7 @@ export class IngredientReader {
     )
       return false
     if (noun.next < to && bits[noun.next]! & NOTFOOD) return false
-    if (row.group === 'fat' && this.greases(at)) return false
+    if (row.group === 'fat' && greases(this.view, at)) return false
     const before = words[at - 1]
     // "let them boil till they turn white"
     if (

@@ -1,0 +1,91 @@
+import {readAmount} from './amounts.js'
+import {vague} from './indefinite-words.js'
+import {readNoun} from './nouns.js'
+import {ENDER, itemHere, PART, PREPARED, VERB, type View} from './view.js'
+
+/**
+ * What tells a list of ingredients from prose: run-in headings, lines that begin with an amount or a name, and an index by its page numbers.
+ */
+
+/** "INGREDIENTS.—", "1303. INGREDIENTS:" at the start of a block: the token after it, else −1. */
+export function runInStart(view: View, from: number, to: number): number {
+  const {words, tokens} = view
+  let i = from
+  while (i < to && i - from < 4 && (tokens[i]!.kind === 'number' || tokens[i]!.kind === 'mark')) i++
+  if (i >= to || (words[i] !== 'ingredients' && words[i] !== 'ingredient' && words[i] !== 'materials')) return -1
+  let j = i + 1
+  while (j < to && j - i < 4 && tokens[j]!.kind === 'mark' && words[j] !== '|') j++
+  return j > i + 1 && j < to ? j : -1
+}
+
+/** The lines of a block as the text breaks them: token indices from and to. */
+export function linesOf(view: View, from: number, to: number): Array<[number, number]> {
+  const {tokens, section} = view
+  const found: Array<[number, number]> = []
+  let start = from
+  for (let i = from + 1; i < to; i++) {
+    const token = tokens[i]!
+    if (!token.gap || token.joined) continue
+    if (section.source.slice(tokens[i - 1]!.end, token.start).includes('\n')) {
+      found.push([start, i])
+      start = i
+    }
+  }
+  found.push([start, to])
+  return found
+}
+
+/** Does a step of the method follow in the line, or more than a list would hold? */
+function hasVerb(view: View, from: number, to: number): boolean {
+  const {bits, words} = view
+  for (let i = from; i < to; i++)
+    if (bits[i]! & VERB && !(bits[i]! & PREPARED) && (words[i - 1] === '.' || words[i - 1] === ';')) return true
+  return to - from > 16
+}
+
+/** Does this line look like one of a list of ingredients? */
+export function looksListed(view: View, from: number, to: number): boolean {
+  const {words, bits, tokens} = view
+  if (from >= to) return false
+  if (to - from > 45) return false
+  let i = from
+  while (i < to && tokens[i]!.kind === 'mark') i++
+  if (i >= to) return false
+  const amount = readAmount(view, i, to)
+  if (amount !== null) return true
+  if (bits[i]! & PART && (words[i + 1] === 'of' || words[i + 1] === 'and')) return true
+  if (bits[i]! & VERB && !(itemHere(view, i) !== null && to - i <= 4)) return false
+  if (vague.match(words, i, to) > 0) return true
+  if (words[i] === 'the' && bits[i + 1] !== undefined && bits[i + 1]! & PART) return true
+  const noun = readNoun(view, i, to, false)
+  if (noun === null)
+    return to - i <= 6 && !words.slice(i, to).some((_, k) => bits[i + k]! & VERB) && readNoun(view, i, to, true) !== null
+  return noun.start - i <= 3 && !hasVerb(view, noun.next, to)
+}
+
+/** Wrapped prose breaks its lines in the middle of a phrase; lists do not. */
+function endsClean(view: View, to: number): boolean {
+  const {bits} = view
+  return !(bits[to - 1]! & ENDER)
+}
+
+/** Are these lines of one block a list of ingredients? Half must begin with an amount, three in four look like entries. */
+export function mostlyListed(view: View, lines: ReadonlyArray<readonly [number, number]>): boolean {
+  let good = 0
+  let amounts = 0
+  for (const [from, to] of lines) {
+    if (to - from > 24) continue
+    if (readAmount(view, from, to) !== null && endsClean(view, to)) amounts++
+    if (looksListed(view, from, to)) good++
+  }
+  return amounts >= 1 && amounts * 2 >= lines.length && good * 4 >= lines.length * 3
+}
+
+/** An index or a bill of fare: names and page numbers, no amounts. */
+export function isIndex(view: View, from: number, to: number): boolean {
+  const {tokens} = view
+  if (to - from < 40) return false
+  let pages = 0
+  for (let i = from; i < to; i++) if (tokens[i]!.kind === 'number' && tokens[i]!.den === 1 && tokens[i]!.num > 24) pages++
+  return pages * 12 > to - from
+}
