@@ -4,6 +4,7 @@ import type {Item} from '../lexicon/schema.js'
 import {alternativeAt, mixture} from './alternatives.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
+import {type Draft, Entries, key, type Mode} from './entries.js'
 import {Exact, HALF, ONE, TWO} from './exact.js'
 import {greases} from './greasing.js'
 import {pastTaste, vague} from './indefinite-words.js'
@@ -13,30 +14,6 @@ import {type Noun, partItem, readNoun} from './nouns.js'
 import type {Block} from './section.js'
 import type {ReadIngredient} from './types.js'
 import {ENDER, FILLING, itemHere, JOINT, measureHere, NOTFOOD, NOTIN, OPENER, PART, PREPARED, VAGUE, type View} from './view.js'
-
-/** An entry while the receipt is being read. Token indices; `next` is the token after it. */
-interface Draft {
-  start: number
-  next: number
-  low: Exact | null
-  high: Exact | null
-  measure: string
-  measureText: string
-  item: string
-  row: Item | null
-  known: boolean
-  hedges: string[]
-  prepared: string
-  part: string
-  confidence: number
-  notes: string[]
-  other: {reading: string; settle: string} | undefined
-  /** A name without any word of amount: an entry only if nothing else in the receipt says how much. */
-  bare: boolean
-  inList: boolean
-}
-
-type Mode = 'list' | 'prose' | 'method'
 
 const LOOKS = new Set([
   'shape',
@@ -81,21 +58,14 @@ const MADE = new Set(
 
 /** Reads the ingredients of one section. */
 export class IngredientReader {
-  private readonly drafts: Draft[] = []
-  /** Names of entries that are no mere mention, and the last amount of each. */
-  private readonly present = new Set<string>()
-  private readonly amounts = new Map<string, Draft>()
-  private part = ''
-  /** The last definite amount and measure, for "the same of", "ditto", "two of rose-water". */
-  private last: Draft | null = null
-  private listed = false
-  /** The block of the run-in list being read; −1 outside one. */
-  private runInBlock = -1
+  private readonly entries: Entries
 
   constructor(
     private readonly view: View,
     private readonly title: string,
-  ) {}
+  ) {
+    this.entries = new Entries(view)
+  }
 
   /** All entries, in the order of the text. */
   read(listed: boolean): ReadIngredient[] {
@@ -119,18 +89,18 @@ export class IngredientReader {
         steps = this.heading(from, to, steps)
         continue
       }
-      if (block.kind === 'quote' && this.listed) continue
+      if (block.kind === 'quote' && this.entries.listed) continue
       const start = runInStart(this.view, from, to)
       if (start >= 0) {
-        if (this.listed) this.part = this.nextPart()
-        this.listed = true
-        this.runInBlock = this.view.tokens[start]!.block
+        if (this.entries.listed) this.entries.part = this.entries.nextPart()
+        this.entries.listed = true
+        this.entries.runInBlock = this.view.tokens[start]!.block
         this.runIn(start, to)
         continue
       }
       if (runIn) {
         if (block.kind === 'item' || this.aside(from, to)) continue
-        this.prose(from, to, this.listed ? 'method' : 'prose')
+        this.prose(from, to, this.entries.listed ? 'method' : 'prose')
         continue
       }
       if (block.kind === 'row') {
@@ -139,14 +109,14 @@ export class IngredientReader {
       }
       if (block.kind === 'item') {
         if (!steps && looksListed(this.view, from, to)) {
-          this.listed = true
+          this.entries.listed = true
           this.line(from, to)
-        } else this.prose(from, to, this.listed ? 'method' : 'prose')
+        } else this.prose(from, to, this.entries.listed ? 'method' : 'prose')
         continue
       }
       const lines = linesOf(this.view, from, to)
       if (lines.length > 1 && mostlyListed(this.view, lines)) {
-        this.listed = true
+        this.entries.listed = true
         for (const [a, z] of lines) {
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!this.partLine(a, z)) this.prose(a, z, 'method')
@@ -155,14 +125,9 @@ export class IngredientReader {
       }
       if (lines.length === 1 && this.partLine(from, to)) continue
       if (this.aside(from, to)) continue
-      this.prose(from, to, this.listed ? 'method' : 'prose')
+      this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
     return this.finish()
-  }
-
-  private nextPart(): string {
-    const parts = new Set(this.drafts.map((d) => d.part))
-    return `${parts.size + 1}`
   }
 
   // ---------------------------------------------------------------- kinds of block
@@ -175,7 +140,7 @@ export class IngredientReader {
     const word = words[i]
     if (word === 'time' || word === 'seasonable' || word === 'sufficient' || word === 'illustration') return true
     if (word === 'average' && words[i + 1] === 'cost') return true
-    if (word === 'note' && this.listed) return true
+    if (word === 'note' && this.entries.listed) return true
     return false
   }
 
@@ -187,12 +152,12 @@ export class IngredientReader {
       return true
     if (/^(?:notes?|tips?|variations?|storage|equipment)\b/.test(text)) return true
     if (/^ingredients?\b/.test(text)) {
-      this.part = ''
+      this.entries.part = ''
       return false
     }
     const part = this.partIn(from, to)
     if (part !== '') {
-      this.part = part
+      this.entries.part = part
       return false
     }
     return steps
@@ -220,7 +185,7 @@ export class IngredientReader {
     if (words[from] === 'for' || (closed && stop - from <= 4)) {
       const part = this.partIn(from, stop)
       if (part !== '') {
-        this.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
+        this.entries.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
         return true
       }
     }
@@ -262,16 +227,16 @@ export class IngredientReader {
       head === 'measure'
     )
       return
-    this.listed = true
+    this.entries.listed = true
     this.scan(from, to, 'list')
   }
 
   private prose(from: number, to: number, mode: Mode): void {
     if (isIndex(this.view, from, to)) return
-    const {part} = this
+    const {part} = this.entries
     this.scan(from, to, mode)
     // In prose a part ("for the icing") lasts as long as its paragraph.
-    this.part = part
+    this.entries.part = part
   }
 
   private scan(from: number, to: number, mode: Mode): void {
@@ -333,7 +298,7 @@ export class IngredientReader {
   /** "5 g dried yeast (or 15 g fresh yeast)": one entry, and the other way as its note. The token to go on from; `at` is at "(". */
   private otherWay(at: number, to: number): number {
     const {words} = this.view
-    const before = this.drafts.at(-1)
+    const before = this.entries.drafts.at(-1)
     if (before === undefined || before.next < at - 4) return at + 1
     for (let i = at + 2; i < to && i < at + 16; i++) {
       if (words[i] === '(' || words[i] === '.') break
@@ -389,11 +354,11 @@ export class IngredientReader {
     const mark = tokens[i + 1]
     const closed = mark === undefined || i + 1 >= to || mark.kind === 'mark'
     if (mode === 'list' && closed) {
-      this.part = name
+      this.entries.part = name
       return i + 1
     }
     if (mode !== 'list' && (name === 'icing' || name === 'glaze' || name === 'crust' || name === 'sauce' || name === 'filling')) {
-      this.part = name
+      this.entries.part = name
       return i + 1
     }
     return -1
@@ -419,36 +384,6 @@ export class IngredientReader {
   }
 
   // ---------------------------------------------------------------- entries
-
-  private push(draft: Partial<Draft> & Pick<Draft, 'start' | 'next' | 'item'>, mode: Mode): Draft {
-    // Field by field: a spread over so many shapes costs more than all the rest of an entry.
-    const full: Draft = {
-      start: draft.start,
-      next: draft.next,
-      item: draft.item,
-      low: draft.low ?? null,
-      high: draft.high ?? null,
-      measure: draft.measure ?? 'indefinite',
-      measureText: draft.measureText ?? '',
-      row: draft.row ?? null,
-      known: draft.known ?? true,
-      hedges: draft.hedges ?? [],
-      prepared: draft.prepared ?? '',
-      part: draft.part ?? this.part,
-      confidence: draft.confidence ?? 0.95,
-      notes: draft.notes ?? [],
-      other: draft.other,
-      bare: draft.bare ?? false,
-      inList: draft.inList ?? mode === 'list',
-    }
-    this.drafts.push(full)
-    if (!full.bare) this.present.add(key(full))
-    if (full.low !== null) {
-      this.last = full
-      this.amounts.set(key(full), full)
-    }
-    return full
-  }
 
   /** An entry with an amount at `at`; the token after it, or −1. */
   private entry(at: number, to: number, mode: Mode): number {
@@ -478,7 +413,7 @@ export class IngredientReader {
       // "the bigness of a walnut of butter"
       const noun = readNoun(this.view, size.next + 1, to, false)
       if (noun !== null) {
-        this.push(
+        this.entries.push(
           {
             start: at,
             next: noun.next,
@@ -501,26 +436,26 @@ export class IngredientReader {
       words[i + 1] === '"' &&
       this.view.tokens[i + 1]!.gap &&
       i + 2 < to &&
-      this.last !== null
+      this.entries.last !== null
     ) {
       // 1 " sugar: the measure of the line above.
       const amount = this.view.tokens[i]!
       const noun = readNoun(this.view, i + 2, to, mode === 'list', mode === 'list')
       if (noun !== null && amount.den > 0) {
         const low = Exact.of(amount.num, amount.den)
-        this.push(
+        this.entries.push(
           {
             start: at,
             next: noun.next,
             low,
             high: low,
-            measure: this.last.measure,
+            measure: this.entries.last.measure,
             item: noun.item,
             row: noun.row,
             known: noun.known,
             prepared: noun.prepared,
             confidence: 0.8,
-            notes: [`the ${this.last.measure} is that of the entry before`],
+            notes: [`the ${this.entries.last.measure} is that of the entry before`],
           },
           mode,
         )
@@ -604,7 +539,12 @@ export class IngredientReader {
       const whites = this.countedParts(at, quantity, to, mode)
       if (whites > 0) return whites
     }
-    if (counted && (words[i] === 'do' || words[i] === 'ditto') && this.last !== null && this.last.measure !== 'count') {
+    if (
+      counted &&
+      (words[i] === 'do' || words[i] === 'ditto') &&
+      this.entries.last !== null &&
+      this.entries.last.measure !== 'count'
+    ) {
       // "one do. of sugar": the measure before.
       return this.elided(at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
     }
@@ -637,8 +577,8 @@ export class IngredientReader {
       const noun = readNoun(this.view, i, to, open, mode === 'list')
       if (noun !== null && this.acceptable(quantity, noun, mode, of, the)) {
         if (partial && counted) return noun.next
-        if (partial && this.has(key(noun))) return noun.next
-        if (the && this.has(key(noun))) return noun.next
+        if (partial && this.entries.has(key(noun))) return noun.next
+        if (the && this.entries.has(key(noun))) return noun.next
         return this.named(at, quantity, noun, to, mode, hedges)
       }
       if (of && counted) return -1
@@ -654,8 +594,8 @@ export class IngredientReader {
     // The name stood before: "flour, two pounds", "of sugar one pound", "butter | 4 oz".
     const before = this.nameBefore(at, quantity, to)
     if (before !== null) {
-      this.drafts.pop()
-      const made = this.push(
+      this.entries.drafts.pop()
+      const made = this.entries.push(
         {
           start: before.start,
           next: quantity.next,
@@ -722,10 +662,10 @@ export class IngredientReader {
     // "1 oz. of bitter ditto", "2 smaller ones": the thing named before.
     const again = /^(.*?) ?(?:ditto|do|one|ones)$/.exec(item)
     let row = noun.row
-    if (!known && again !== null && this.last !== null) {
-      const head = this.last.item.split(' ').pop()!
-      row = lookUpItem(`${again[1]} ${head}`) ?? this.last.row
-      item = row?.id ?? this.last.item
+    if (!known && again !== null && this.entries.last !== null) {
+      const head = this.entries.last.item.split(' ').pop()!
+      row = lookUpItem(`${again[1]} ${head}`) ?? this.entries.last.row
+      item = row?.id ?? this.entries.last.item
       known = row !== null
     }
     const size = sizeOf(this.view, next, to)
@@ -750,7 +690,7 @@ export class IngredientReader {
     const tail = measure === 'count' || size !== null ? null : this.eachTail(noun, to)
     if (tail !== null) {
       for (const one of [noun, ...tail.nouns])
-        this.push(
+        this.entries.push(
           {
             start: at,
             next: tail.next,
@@ -791,7 +731,7 @@ export class IngredientReader {
       }
     }
     const base = quantity.article && quantity.measure === 'count' ? 0.88 : 0.95
-    this.push(
+    this.entries.push(
       {
         start: at,
         next,
@@ -816,10 +756,10 @@ export class IngredientReader {
   private elided(at: number, quantity: Quantity, i: number, to: number, mode: Mode): number {
     const noun = readNoun(this.view, i, to, mode === 'list', mode === 'list')
     if (noun === null) return -1
-    const {last} = this
+    const {last} = this.entries
     if (last === null || last.measure === 'count' || last.measure.includes(' of ') || quantity.article) return -1
     const unsure = quantity.fraction && last.measure === 'ounce'
-    this.push(
+    this.entries.push(
       {
         start: at,
         next: noun.next,
@@ -847,15 +787,10 @@ export class IngredientReader {
     return noun.next
   }
 
-  /** Is the item of this name among the entries already? */
-  private has(item: string): boolean {
-    return this.present.has(item)
-  }
-
   /** The bare name just before this quantity, with nothing but a comma or dash between. */
   private nameBefore(at: number, quantity: Quantity, to: number): Draft | null {
     const {words, tokens} = this.view
-    const before = this.drafts[this.drafts.length - 1]
+    const before = this.entries.drafts[this.entries.drafts.length - 1]
     if (before === undefined || !before.bare || tokens[before.start]!.block !== tokens[at]!.block) return null
     // "butter two tins" is no amount of butter.
     if (!before.inList && quantity.dimension === 'count') return null
@@ -906,7 +841,7 @@ export class IngredientReader {
     if (nouns.length < 2) return -1
     const end = nouns[nouns.length - 1]!.next
     for (const noun of nouns)
-      this.push(
+      this.entries.push(
         {
           start: at,
           next: end,
@@ -951,11 +886,11 @@ export class IngredientReader {
       const noun = readNoun(this.view, from, end, true)
       if (noun === null || noun.next < end) break
       // Names of the clause are the last ones read.
-      let existing = this.drafts.length - 1
-      while (existing >= 0 && this.drafts[existing]!.start >= end) existing--
-      if (existing >= 0 && this.drafts[existing]!.start < from) existing = -1
-      if (existing >= 0 && !this.drafts[existing]!.bare) break
-      if (existing >= 0) this.drafts.splice(existing, 1)
+      let existing = this.entries.drafts.length - 1
+      while (existing >= 0 && this.entries.drafts[existing]!.start >= end) existing--
+      if (existing >= 0 && this.entries.drafts[existing]!.start < from) existing = -1
+      if (existing >= 0 && !this.entries.drafts[existing]!.bare) break
+      if (existing >= 0) this.entries.drafts.splice(existing, 1)
       found.unshift({
         start: noun.start,
         next: noun.next,
@@ -968,7 +903,7 @@ export class IngredientReader {
         known: noun.known,
         hedges: [],
         prepared: noun.prepared,
-        part: this.part,
+        part: this.entries.part,
         confidence: 0.85,
         notes: [],
         other: undefined,
@@ -1029,7 +964,7 @@ export class IngredientReader {
   private giveAll(names: readonly Draft[], quantity: Quantity, next: number, mode: Mode): void {
     const start = names[0]!.start
     for (const name of names) {
-      this.push(
+      this.entries.push(
         {
           ...name,
           bare: false,
@@ -1118,14 +1053,14 @@ export class IngredientReader {
     if (of) k++
     if (words[k] === 'each') return -1
     const noun = readNoun(this.view, k, to, mode === 'list' || of, mode === 'list')
-    const {last} = this
+    const {last} = this.entries
     if (noun === null) return -1
     // "as much flour as will make a paste" has no amount.
     let next = noun.next
     if (words[i] === 'as' || words[i + 1] === 'as') {
       const comparison = words[next] === 'as' && !(words[next + 1] === 'of' || this.names(next + 1, to))
       if (comparison || (words[next] === 'to' && times.value === 1)) {
-        this.push(
+        this.entries.push(
           {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.8},
           mode,
         )
@@ -1137,7 +1072,7 @@ export class IngredientReader {
       // "as much sugar as flour"
       const other = readNoun(this.view, words[next + 1] === 'of' ? next + 2 : next + 1, to, false)
       if (other !== null) {
-        from = this.amounts.get(key(other)) ?? null
+        from = this.entries.amounts.get(key(other)) ?? null
         next = other.next
       }
     }
@@ -1155,13 +1090,13 @@ export class IngredientReader {
     )
       from = null
     if (from === null || from.low === null || from.high === null) {
-      this.push(
+      this.entries.push(
         {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.6},
         mode,
       )
       return next
     }
-    this.push(
+    this.entries.push(
       {
         start: at,
         next,
@@ -1199,7 +1134,7 @@ export class IngredientReader {
       const noun = words[k + 2] === 'in' || words[k + 2] === 'of' ? readNoun(this.view, k + 3, to, mode === 'list') : null
       if (noun === null) return -1
       const eggs = words[k] === 'their' ? this.lastEggs() : null
-      this.push(
+      this.entries.push(
         {
           start: at,
           next: noun.next,
@@ -1238,10 +1173,10 @@ export class IngredientReader {
     if (words[k] === ',') k++
     if (words[k] !== 'in' && words[k] !== 'of') {
       // "flour, the weight of six eggs"
-      const before = this.drafts[this.drafts.length - 1]
+      const before = this.entries.drafts[this.entries.drafts.length - 1]
       if (before?.bare && before.next <= at && at - before.next <= 1 && low !== null) {
-        this.drafts.pop()
-        this.push(
+        this.entries.drafts.pop()
+        this.entries.push(
           {
             ...before,
             bare: false,
@@ -1262,7 +1197,7 @@ export class IngredientReader {
     let next = noun.next
     const alternative = alternativeAt(this.view, next, to)
     if (alternative > 0) next = alternative
-    this.push(
+    this.entries.push(
       {
         start: at,
         next,
@@ -1283,12 +1218,16 @@ export class IngredientReader {
   /** The eggs just spoken of: the last amount, or the one before it in the same breath ("yolks of eight, whites of four"). */
   private lastEggs(): Draft | null {
     if (
-      this.last === null ||
-      !(this.last.item === 'egg' || this.last.item.startsWith('egg ') || this.last.measure === 'weight of an egg')
+      this.entries.last === null ||
+      !(
+        this.entries.last.item === 'egg' ||
+        this.entries.last.item.startsWith('egg ') ||
+        this.entries.last.measure === 'weight of an egg'
+      )
     )
       return null
-    for (let k = this.drafts.length - 1; k >= 0; k--) {
-      const draft = this.drafts[k]!
+    for (let k = this.entries.drafts.length - 1; k >= 0; k--) {
+      const draft = this.entries.drafts[k]!
       if (draft.low !== null && draft.measure === 'count' && (draft.item === 'egg' || draft.item.startsWith('egg '))) return draft
     }
     return null
@@ -1361,7 +1300,7 @@ export class IngredientReader {
         const noun = readNoun(this.view, from + 1, to, false)
         const past = noun?.next ?? from + 2
         // Part of what is there already: "ten eggs, and leave out the whites of two of them"; not so where only yolks were named.
-        if (!egg || this.has('egg')) return past
+        if (!egg || this.entries.has('egg')) return past
         from = past
       }
       if (loaf.measure !== 'count' && (loaf.measure === 'loaf' || loaf.dimension === 'mass' || loaf.dimension === 'volume')) {
@@ -1381,9 +1320,9 @@ export class IngredientReader {
       } else if (unit === 'loaf') {
         base = 'bread'
         next = loaf.next
-      } else if (this.last !== null && this.view.tokens[from]?.kind === 'mark') {
+      } else if (this.entries.last !== null && this.view.tokens[from]?.kind === 'mark') {
         // "the juice of one lemon, and the rind of two"
-        base = this.last.item.replace(/ (?:juice|rind|pulp|yolk|white)$/, '')
+        base = this.entries.last.item.replace(/ (?:juice|rind|pulp|yolk|white)$/, '')
         next = from
       } else return -1
     } else {
@@ -1400,7 +1339,7 @@ export class IngredientReader {
     if (row !== null && row.group !== 'fruit' && parts.includes('rind')) return -1
     for (const part of parts) {
       const made = partItem(base, part)
-      this.push(
+      this.entries.push(
         {
           start: at,
           next,
@@ -1442,7 +1381,7 @@ export class IngredientReader {
     if (words[k] === 'of' && (words[k + 1] === 'egg' || words[k + 1] === 'eggs')) k += 2
     else if (words[k] === 'of' && words[k + 1] === 'an' && words[k + 2] === 'egg') k += 3
     const made = partItem('egg', part)
-    this.push(
+    this.entries.push(
       {
         start: at,
         next: k,
@@ -1488,7 +1427,7 @@ export class IngredientReader {
     if (words[k] !== 'of' || k + 1 >= to) return -1
     const noun = readNoun(this.view, words[k + 1] === 'a' || words[k + 1] === 'an' ? k + 2 : k + 1, to, false)
     if (noun === null || noun.row === null || (noun.row.group !== 'meat' && noun.row.group !== 'fish')) return -1
-    this.push(
+    this.entries.push(
       {
         start: at,
         next: noun.next,
@@ -1527,7 +1466,7 @@ export class IngredientReader {
     if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
     const size = sizeOf(this.view, noun.next, to)
     if (size !== null) {
-      this.push(
+      this.entries.push(
         {
           start: at,
           next: size.next,
@@ -1544,7 +1483,7 @@ export class IngredientReader {
       )
       return size.next
     }
-    this.push(
+    this.entries.push(
       {
         start: at,
         next: pastTaste(this.view, noun.next, to),
@@ -1570,7 +1509,7 @@ export class IngredientReader {
       if (noun === null || noun.start !== i + 1) break
       const size = sizeOf(this.view, noun.next, to)
       if (size !== null) break
-      this.push(
+      this.entries.push(
         {
           start: i + 1,
           next: pastTaste(this.view, noun.next, to),
@@ -1617,7 +1556,7 @@ export class IngredientReader {
     const {next} = noun
     const size = sizeOf(this.view, next, to)
     if (size !== null) {
-      this.push(
+      this.entries.push(
         {
           start: at,
           next: size.next,
@@ -1646,8 +1585,8 @@ export class IngredientReader {
         at > 0 &&
         tokens[at - 1]!.block === first.block &&
         words[at - 1] !== '.' &&
-        this.last !== null &&
-        this.last.measure === 'count'
+        this.entries.last !== null &&
+        this.entries.last.measure === 'count'
       )
         return next
       // What follows a comma after an entry with an amount may only say how it is got ready.
@@ -1657,13 +1596,13 @@ export class IngredientReader {
         !noun.known &&
         at > 0 &&
         tokens[at - 1]!.block === first.block &&
-        first.block !== this.runInBlock &&
+        first.block !== this.entries.runInBlock &&
         section.blocks[first.block]!.kind !== 'paragraph'
       )
         return next
       if (!noun.known && section.blocks[first.block]!.kind !== 'item' && noun.next - noun.start > 4) return next
       if (words[at - 1] === 'in' || words[at - 1] === 'with' || words[at - 1] === 'from' || words[at - 1] === 'for') return next
-      this.push(
+      this.entries.push(
         {
           start: at,
           next: tasted > 0 ? tasted : next,
@@ -1679,7 +1618,7 @@ export class IngredientReader {
       return tasted > 0 ? tasted : next
     }
     if (tasted < 0 && (quiet || !this.goesIn(at, noun, to))) return next
-    this.push(
+    this.entries.push(
       {
         start: at,
         next: tasted > 0 ? tasted : next,
@@ -1748,11 +1687,11 @@ export class IngredientReader {
   // ---------------------------------------------------------------- what counts
 
   private finish(): ReadIngredient[] {
-    if (this.drafts.length === 0) return []
+    if (this.entries.drafts.length === 0) return []
     const {view} = this
     const kept: Draft[] = []
     const definite = new Set<string>()
-    const inside = this.drafts.filter((d) => d.inList || !staysOutside(view, d))
+    const inside = this.entries.drafts.filter((d) => d.inList || !staysOutside(view, d))
     for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
     const seen = new Set<string>()
     const listedAmounts = new Map<string, Draft[]>()
@@ -1781,12 +1720,12 @@ export class IngredientReader {
         const base = d.item.replace(/ (?:juice|rind|pulp|yolk|white|crumb)$/, '')
         if (base !== d.item && (definite.has(base) || seen.has(base))) continue
         if (titleWords[titleWords.length - 1] === d.item) continue
-        if (this.listed) continue
+        if (this.entries.listed) continue
         seen.add(key(d))
         kept.push(d)
         continue
       }
-      if (this.listed && definite.has(key(d)) && !d.hedges.some((h) => h.includes('more'))) continue
+      if (this.entries.listed && definite.has(key(d)) && !d.hedges.some((h) => h.includes('more'))) continue
       seen.add(key(d))
       kept.push(d)
     }
@@ -1819,15 +1758,6 @@ export class IngredientReader {
     }
   }
 }
-
-/** What says that two entries are the same thing: the lexicon's row, or the words. */
-const key = (one: {readonly item: string; readonly row: Item | null}): string =>
-  one.row === null ||
-  / (?:juice|rind|pulp|yolk|white|crumb)$/.test(one.item) ||
-  one.item.includes(' of ') ||
-  one.item.includes(' and ')
-    ? one.item
-    : one.row.id
 
 /**
  * The ingredients of a section, in the order of its text.

@@ -1,0 +1,102 @@
+import type {Item} from '../lexicon/schema.js'
+import type {Exact} from './exact.js'
+import type {View} from './view.js'
+
+/**
+ * The entries of a receipt while it is being read.
+ */
+
+/** An entry while the receipt is being read. Token indices; `next` is the token after it. */
+export interface Draft {
+  start: number
+  next: number
+  low: Exact | null
+  high: Exact | null
+  measure: string
+  measureText: string
+  item: string
+  row: Item | null
+  known: boolean
+  hedges: string[]
+  prepared: string
+  part: string
+  confidence: number
+  notes: string[]
+  other: {reading: string; settle: string} | undefined
+  /** A name without any word of amount: an entry only if nothing else in the receipt says how much. */
+  bare: boolean
+  inList: boolean
+}
+
+/** What is being read: a list, the prose of a receipt that has no list, or the method beside a list. */
+export type Mode = 'list' | 'prose' | 'method'
+
+/** What says that two entries are the same thing: the lexicon's row, or the words. */
+export const key = (one: {readonly item: string; readonly row: Item | null}): string =>
+  one.row === null ||
+  / (?:juice|rind|pulp|yolk|white|crumb)$/.test(one.item) ||
+  one.item.includes(' of ') ||
+  one.item.includes(' and ')
+    ? one.item
+    : one.row.id
+
+/** The entries of one receipt as they are read, and what of those before counts for the next. */
+export class Entries {
+  /** In the order in which they were read. */
+  readonly drafts: Draft[] = []
+  /** Names of entries that are no mere mention, and the last amount of each. */
+  private readonly present = new Set<string>()
+  readonly amounts = new Map<string, Draft>()
+  /** The part of the dish that is being read ("crust"); '' for the whole. */
+  part = ''
+  /** The last definite amount and measure, for "the same of", "ditto", "two of rose-water". */
+  last: Draft | null = null
+  /** The receipt has a list of ingredients. */
+  listed = false
+  /** The block of the run-in list being read; −1 outside one. */
+  runInBlock = -1
+
+  constructor(readonly view: View) {}
+
+  /** Adds an entry; what is not said of it is as for a known item without an amount. */
+  push(draft: Partial<Draft> & Pick<Draft, 'start' | 'next' | 'item'>, mode: Mode): Draft {
+    // Field by field: a spread over so many shapes costs more than all the rest of an entry.
+    const full: Draft = {
+      start: draft.start,
+      next: draft.next,
+      item: draft.item,
+      low: draft.low ?? null,
+      high: draft.high ?? null,
+      measure: draft.measure ?? 'indefinite',
+      measureText: draft.measureText ?? '',
+      row: draft.row ?? null,
+      known: draft.known ?? true,
+      hedges: draft.hedges ?? [],
+      prepared: draft.prepared ?? '',
+      part: draft.part ?? this.part,
+      confidence: draft.confidence ?? 0.95,
+      notes: draft.notes ?? [],
+      other: draft.other,
+      bare: draft.bare ?? false,
+      inList: draft.inList ?? mode === 'list',
+    }
+    this.drafts.push(full)
+    if (!full.bare) this.present.add(key(full))
+    if (full.low !== null) {
+      this.last = full
+      this.amounts.set(key(full), full)
+    }
+    return full
+  }
+
+  /** Is the item of this name among the entries already? */
+  has(item: string): boolean {
+    return this.present.has(item)
+  }
+
+  /** A name for a part that has none: its number. */
+  nextPart(): string {
+    const parts = new Set(this.drafts.map((d) => d.part))
+    return `${parts.size + 1}`
+  }
+}
