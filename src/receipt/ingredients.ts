@@ -1,9 +1,10 @@
-import {partNames, partsOf} from '../lexicon/grammar-words.js'
+import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {alternativeAt, mixture} from './alternatives.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
+import {partIn, partLine, partPrefix} from './dish-parts.js'
 import {type Draft, Entries, key, type Mode} from './entries.js'
 import {Exact, HALF, ONE, TWO} from './exact.js'
 import {greases} from './greasing.js'
@@ -119,11 +120,11 @@ export class IngredientReader {
         this.entries.listed = true
         for (const [a, z] of lines) {
           if (looksListed(this.view, a, z)) this.line(a, z)
-          else if (!this.partLine(a, z)) this.prose(a, z, 'method')
+          else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')
         }
         continue
       }
-      if (lines.length === 1 && this.partLine(from, to)) continue
+      if (lines.length === 1 && partLine(this.entries, from, to)) continue
       if (this.aside(from, to)) continue
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
@@ -155,41 +156,12 @@ export class IngredientReader {
       this.entries.part = ''
       return false
     }
-    const part = this.partIn(from, to)
+    const part = partIn(this.view, from, to)
     if (part !== '') {
       this.entries.part = part
       return false
     }
     return steps
-  }
-
-  /** The name of a part in a few words ("For the icing"), else ''. */
-  private partIn(from: number, to: number): string {
-    const {words} = this.view
-    for (let i = to - 1; i >= from; i--) {
-      const name = partNames[words[i]!]
-      if (name !== undefined) return name
-    }
-    const start = words[from] === 'for' ? from + 1 : from
-    const skip = words[start] === 'the' || words[start] === 'a' ? start + 1 : start
-    return words[from] === 'for' || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
-  }
-
-  /** A line such as "For the crust:" sets the part. */
-  private partLine(from: number, to: number): boolean {
-    const {words, tokens} = this.view
-    if (to - from > 7) return false
-    const closed = words[to - 1] === ':' || words[to - 1] === '—'
-    const stop = tokens[to - 1]!.kind === 'mark' ? to - 1 : to
-    if (stop <= from) return false
-    if (words[from] === 'for' || (closed && stop - from <= 4)) {
-      const part = this.partIn(from, stop)
-      if (part !== '') {
-        this.entries.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
-        return true
-      }
-    }
-    return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
   }
 
   // ---------------------------------------------------------------- scanning
@@ -255,7 +227,7 @@ export class IngredientReader {
         continue
       }
       if (i === clause || words[i - 1] === ',' || words[i - 1] === '—') {
-        const next = this.partPrefix(i, to, mode)
+        const next = partPrefix(this.entries, i, to, mode)
         if (next > 0) {
           i = next
           continue
@@ -339,29 +311,6 @@ export class IngredientReader {
       notes: [],
     }
     return this.named(at, quantity, noun, to, mode, [])
-  }
-
-  /** "For the forcemeat," / "For icing:" in a list: sets the part. */
-  private partPrefix(at: number, to: number, mode: Mode): number {
-    const {words, tokens} = this.view
-    let i = at
-    if (words[i] === 'for') i++
-    else if (words[i] === 'to' && words[i + 1] === 'make') i += 2
-    else return -1
-    if (words[i] === 'the' || words[i] === 'a' || words[i] === 'an') i++
-    const name = partNames[words[i]!]
-    if (name === undefined || i >= to) return -1
-    const mark = tokens[i + 1]
-    const closed = mark === undefined || i + 1 >= to || mark.kind === 'mark'
-    if (mode === 'list' && closed) {
-      this.entries.part = name
-      return i + 1
-    }
-    if (mode !== 'list' && (name === 'icing' || name === 'glaze' || name === 'crust' || name === 'sauce' || name === 'filling')) {
-      this.entries.part = name
-      return i + 1
-    }
-    return -1
   }
 
   /** Past names that are only compared with, or left out: "like bread", "without butter or sugar". */

@@ -1,0 +1,59 @@
+import {partNames} from '../lexicon/grammar-words.js'
+import type {Entries, Mode} from './entries.js'
+import type {View} from './view.js'
+
+/**
+ * The parts of a dish that a receipt gives ingredients for by themselves: the crust, the icing, the sauce.
+ */
+
+/** The name of a part in a few words ("For the icing"), else ''. */
+export function partIn(view: View, from: number, to: number): string {
+  const {words} = view
+  for (let i = to - 1; i >= from; i--) {
+    const name = partNames[words[i]!]
+    if (name !== undefined) return name
+  }
+  const start = words[from] === 'for' ? from + 1 : from
+  const skip = words[start] === 'the' || words[start] === 'a' ? start + 1 : start
+  return words[from] === 'for' || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
+}
+
+/** A line such as "For the crust:" sets the part: is this one? */
+export function partLine(entries: Entries, from: number, to: number): boolean {
+  const {words, tokens} = entries.view
+  if (to - from > 7) return false
+  const closed = words[to - 1] === ':' || words[to - 1] === '—'
+  const stop = tokens[to - 1]!.kind === 'mark' ? to - 1 : to
+  if (stop <= from) return false
+  if (words[from] === 'for' || (closed && stop - from <= 4)) {
+    const part = partIn(entries.view, from, stop)
+    if (part !== '') {
+      entries.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
+      return true
+    }
+  }
+  return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
+}
+
+/** "For the forcemeat," / "For icing:" in a list: sets the part. The token after it, else −1. */
+export function partPrefix(entries: Entries, at: number, to: number, mode: Mode): number {
+  const {words, tokens} = entries.view
+  let i = at
+  if (words[i] === 'for') i++
+  else if (words[i] === 'to' && words[i + 1] === 'make') i += 2
+  else return -1
+  if (words[i] === 'the' || words[i] === 'a' || words[i] === 'an') i++
+  const name = partNames[words[i]!]
+  if (name === undefined || i >= to) return -1
+  const mark = tokens[i + 1]
+  const closed = mark === undefined || i + 1 >= to || mark.kind === 'mark'
+  if (mode === 'list' && closed) {
+    entries.part = name
+    return i + 1
+  }
+  if (mode !== 'list' && (name === 'icing' || name === 'glaze' || name === 'crust' || name === 'sauce' || name === 'filling')) {
+    entries.part = name
+    return i + 1
+  }
+  return -1
+}
