@@ -18,7 +18,7 @@ export function partIn(view: View, from: number, to: number): string {
   return words[from] === 'for' || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
 }
 
-/** A line such as "For the crust:" sets the part: is this one? */
+/** Is this line a heading? "For the crust:" sets the part; "Ingredients:" alone says nothing. */
 export function partLine(entries: Entries, from: number, to: number): boolean {
   const {words, tokens} = entries.view
   if (to - from > 7) return false

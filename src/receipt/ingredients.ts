@@ -1,18 +1,20 @@
-import {partsOf} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
-import type {Item} from '../lexicon/schema.js'
 import {alternativeAt, mixture} from './alternatives.js'
 import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {partIn, partLine, partPrefix} from './dish-parts.js'
 import {type Draft, Entries, key, type Mode} from './entries.js'
-import {Exact, HALF, ONE, TWO} from './exact.js'
+import {Exact, ONE} from './exact.js'
 import {greases} from './greasing.js'
 import {pastTaste, vague} from './indefinite-words.js'
+import {COUNTED, GENERAL, MADE, ONE_OF} from './item-classes.js'
+import {countedParts, jointOf, partOf} from './item-parts.js'
 import {sizeOf} from './likened-sizes.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
-import {type Noun, partItem, readNoun} from './nouns.js'
+import {type Noun, readNoun} from './nouns.js'
+import {dittoMark, elided, sameAs, weightOf} from './same-amounts.js'
 import type {Block} from './section.js'
+import {eachAfter, eachBefore, eachList, eachTail} from './shared-amounts.js'
 import type {ReadIngredient} from './types.js'
 import {ENDER, FILLING, itemHere, JOINT, measureHere, NOTFOOD, NOTIN, OPENER, PART, PREPARED, VAGUE, type View} from './view.js'
 
@@ -36,23 +38,6 @@ const LOOKS = new Set([
 /** What a weighed thing is sold in: "400 g tin tomatoes". */
 const CONTAINERS = new Set(
   'tin,tins,can,cans,jar,jars,packet,packets,sachet,sachets,carton,cartons,tub,tubs,block,blocks,pack,packs,bag,bags,box,boxes,bottle,bottles,punnet,pot,pots,piece,pieces,bar,bars,package,packages,pkg,envelope,cake'.split(
-    ',',
-  ),
-)
-
-/** Groups whose members are counted by the piece. */
-const COUNTED = new Set(['egg', 'fruit', 'vegetable', 'fish', 'nut', 'meat', 'spice', 'herb', 'bread'])
-/** Groups of which "a" or "an" is one to put in. */
-const ONE_OF = new Set(['egg', 'fruit', 'vegetable', 'fish', 'meat'])
-/** Names of kinds of things, and of what is being made: by themselves they tell of no ingredient. */
-const GENERAL = new Set(
-  'fruit,berry,berries,fish,meat,vegetable,herb,nut,game,crust,seasoning,sweetening,flavouring,fat,bone,sauce,dough,batter,gravy,sponge,liquor,syrup,bread,cake,biscuit,toast,ice,snow,spirit,colour,pickle,preserve,jam,jelly,food,soup,broth,stuffing,essence,tea,coffee,chocolate,wood,ash'.split(
-    ',',
-  ),
-)
-/** What is made of the name before it: "cherry pies" is no mention of cherries to put in. */
-const MADE = new Set(
-  'pie,pies,pudding,puddings,cake,cakes,tart,tarts,soup,bread,custard,custards,dumpling,dumplings,fritters,pancakes,tartlets,cheesecakes,biscuits,wine,jelly,jam,preserve,sauce,cream,creams,ice,ices,salad,stew'.split(
     ',',
   ),
 )
@@ -344,11 +329,11 @@ export class IngredientReader {
     if (i >= to) return -1
     const word = words[i]!
     // Amounts said by other things.
-    const special = this.sameAs(at, i, to, mode)
+    const special = sameAs(this.entries, at, i, to, mode)
     if (special > 0) return special
-    const weight = this.weightOf(at, i, to, mode)
+    const weight = weightOf(this.entries, at, i, to, mode)
     if (weight > 0) return weight
-    const whole = this.partOf(at, i, to, mode)
+    const whole = partOf(this.entries, at, i, to, mode)
     if (whole > 0) return whole
     const size =
       word === 'size' ||
@@ -380,43 +365,14 @@ export class IngredientReader {
         return noun.next
       }
     }
-    if (
-      this.view.tokens[i]!.kind === 'number' &&
-      words[i + 1] === '"' &&
-      this.view.tokens[i + 1]!.gap &&
-      i + 2 < to &&
-      this.entries.last !== null
-    ) {
-      // 1 " sugar: the measure of the line above.
-      const amount = this.view.tokens[i]!
-      const noun = readNoun(this.view, i + 2, to, mode === 'list', mode === 'list')
-      if (noun !== null && amount.den > 0) {
-        const low = Exact.of(amount.num, amount.den)
-        this.entries.push(
-          {
-            start: at,
-            next: noun.next,
-            low,
-            high: low,
-            measure: this.entries.last.measure,
-            item: noun.item,
-            row: noun.row,
-            known: noun.known,
-            prepared: noun.prepared,
-            confidence: 0.8,
-            notes: [`the ${this.entries.last.measure} is that of the entry before`],
-          },
-          mode,
-        )
-        return noun.next
-      }
-    }
+    const ditto = dittoMark(this.entries, at, i, to, mode)
+    if (ditto > 0) return ditto
     if (this.jointNear(i, to)) {
-      const joint = this.joint(at, i, to, mode)
+      const joint = jointOf(this.entries, at, i, to, mode)
       if (joint > 0) return joint
     }
     if (word === 'each' || (word === 'of' && words[i + 1] === 'each')) {
-      const after = this.eachAfter(at, word === 'of' ? i + 2 : i + 1, to, mode)
+      const after = eachAfter(this.entries, at, word === 'of' ? i + 2 : i + 1, to, mode)
       if (after > 0) return after
     }
     let the = false
@@ -479,13 +435,13 @@ export class IngredientReader {
         const noun = readNoun(this.view, after + 2, to, false)
         if (noun !== null) return this.named(at, quantity, noun, to, mode, hedges)
       }
-      const next = this.eachList(at, quantity, after, to, mode)
+      const next = eachList(this.entries, at, quantity, after, to, mode)
       if (next > 0) return next
-      return this.eachBefore(at, quantity, words[i] === 'of' ? i + 2 : i + 1, mode)
+      return eachBefore(this.entries, at, quantity, words[i] === 'of' ? i + 2 : i + 1, mode)
     }
     const counted = quantity.measure === 'count'
     if (counted) {
-      const whites = this.countedParts(at, quantity, to, mode)
+      const whites = countedParts(this.entries, at, quantity, to, mode)
       if (whites > 0) return whites
     }
     if (
@@ -495,7 +451,7 @@ export class IngredientReader {
       this.entries.last.measure !== 'count'
     ) {
       // "one do. of sugar": the measure before.
-      return this.elided(at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
+      return elided(this.entries, at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
     }
     let of = false
     if (mode === 'list' && words[i] === '|') i++
@@ -519,7 +475,7 @@ export class IngredientReader {
           words[i] === 'it' ||
           words[i] === 'them')
       if (of && counted && !partial && quantity.measure === 'count') {
-        return this.elided(at, quantity, i, to, mode)
+        return elided(this.entries, at, quantity, i, to, mode)
       }
       // "a pint of the juice of lemons"; "a spoonful of grated rind of lemon"
       const open = mode === 'list' ? !quantity.article || !counted : !counted && (of || quantity.dimension === 'mass')
@@ -636,7 +592,7 @@ export class IngredientReader {
     }
     // Trailing "each": "sugar and butter, half a pound each" is read where the quantity has no name of its own.
     if (measure !== 'count' && size === null && words[next] === 'each') next++
-    const tail = measure === 'count' || size !== null ? null : this.eachTail(noun, to)
+    const tail = measure === 'count' || size !== null ? null : eachTail(this.view, noun, to)
     if (tail !== null) {
       for (const one of [noun, ...tail.nouns])
         this.entries.push(
@@ -701,41 +657,6 @@ export class IngredientReader {
     return next
   }
 
-  /** "two of rose-water", "a quarter of mace": the measure is that of the entry before. */
-  private elided(at: number, quantity: Quantity, i: number, to: number, mode: Mode): number {
-    const noun = readNoun(this.view, i, to, mode === 'list', mode === 'list')
-    if (noun === null) return -1
-    const {last} = this.entries
-    if (last === null || last.measure === 'count' || last.measure.includes(' of ') || quantity.article) return -1
-    const unsure = quantity.fraction && last.measure === 'ounce'
-    this.entries.push(
-      {
-        start: at,
-        next: noun.next,
-        low: quantity.low,
-        high: quantity.high,
-        measure: last.measure,
-        item: noun.item,
-        row: noun.row,
-        known: noun.known,
-        prepared: noun.prepared,
-        hedges: [...quantity.hedges],
-        confidence: noun.known ? 0.75 : 0.5,
-        notes: [`the ${last.measure} is that of the entry before`],
-        ...(unsure
-          ? {
-              other: {
-                reading: `${quantity.low.toString()} pound ${noun.item}`,
-                settle: `says: {"${textOf(this.view, at, noun.next)}": "${quantity.low.toString()} pound ${noun.item}"}`,
-              },
-            }
-          : {}),
-      },
-      mode,
-    )
-    return noun.next
-  }
-
   /** The bare name just before this quantity, with nothing but a comma or dash between. */
   private nameBefore(at: number, quantity: Quantity, to: number): Draft | null {
     const {words, tokens} = this.view
@@ -761,636 +682,7 @@ export class IngredientReader {
     return startsClause ? before : null
   }
 
-  /** "each of mace, cloves and nutmeg": one entry an item, all over the same words. */
-  private eachList(at: number, quantity: Quantity, from: number, to: number, mode: Mode): number {
-    const {words} = this.view
-    let i = from
-    if (words[i] === 'of') i++
-    const nouns: Noun[] = []
-    for (;;) {
-      const noun = readNoun(this.view, i, to, mode === 'list' || nouns.length === 0, mode === 'list')
-      if (noun === null) break
-      nouns.push(noun)
-      i = noun.next
-      let j = i
-      if (words[j] === ',') j++
-      const and = words[j] === 'and' || words[j] === '&'
-      if (and) j++
-      if (j === i || j >= to) break
-      if (readAmount(this.view, j, to) !== null || vague.match(words, j, to) > 0) break
-      i = j
-      if (and) {
-        const last = readNoun(this.view, i, to, mode === 'list', mode === 'list')
-        if (last === null) break
-        nouns.push(last)
-        i = last.next
-        break
-      }
-    }
-    if (nouns.length < 2) return -1
-    const end = nouns[nouns.length - 1]!.next
-    for (const noun of nouns)
-      this.entries.push(
-        {
-          start: at,
-          next: end,
-          low: quantity.low,
-          high: quantity.high,
-          measure: quantity.measure,
-          measureText: quantity.measureText,
-          item: noun.item,
-          row: noun.row,
-          known: noun.known,
-          prepared: noun.prepared,
-          hedges: [...quantity.hedges],
-          confidence: 0.9,
-        },
-        mode,
-      )
-    return end
-  }
-
-  /**
-   * The names just before "of each", joined by commas and "and", back to the clause's beginning. Those the lexicon lacks stand too:
-   * old receipts put a dozen herbs in one breath.
-   */
-  private namesBefore(at: number, mode: Mode): Draft[] {
-    const {words, bits, tokens} = this.view
-    const {block} = tokens[at]!
-    const within = (i: number): boolean => i > 0 && tokens[i - 1]!.block === block
-    let stop = at
-    while (within(stop) && (words[stop - 1] === ',' || words[stop - 1] === ':' || words[stop - 1] === '—')) stop--
-    const found: Draft[] = []
-    let end = stop
-    while (within(end) && found.length < 40) {
-      let from = end
-      while (
-        within(from) &&
-        tokens[from - 1]!.kind === 'word' &&
-        !(bits[from - 1]! & ENDER && !(bits[from - 1]! & PREPARED)) &&
-        end - from < 5
-      )
-        from--
-      if (from === end) break
-      const noun = readNoun(this.view, from, end, true)
-      if (noun === null || noun.next < end) break
-      // Names of the clause are the last ones read.
-      let existing = this.entries.drafts.length - 1
-      while (existing >= 0 && this.entries.drafts[existing]!.start >= end) existing--
-      if (existing >= 0 && this.entries.drafts[existing]!.start < from) existing = -1
-      if (existing >= 0 && !this.entries.drafts[existing]!.bare) break
-      if (existing >= 0) this.entries.drafts.splice(existing, 1)
-      found.unshift({
-        start: noun.start,
-        next: noun.next,
-        low: null,
-        high: null,
-        measure: 'indefinite',
-        measureText: '',
-        item: noun.item,
-        row: noun.row,
-        known: noun.known,
-        hedges: [],
-        prepared: noun.prepared,
-        part: this.entries.part,
-        confidence: 0.85,
-        notes: [],
-        other: undefined,
-        bare: true,
-        inList: mode === 'list',
-      })
-      const joint = words[from - 1]
-      if (joint !== ',' && joint !== 'and' && joint !== '&') break
-      end = from - 1
-      if (joint !== ',' && words[end - 1] === ',') end--
-    }
-    return found
-  }
-
-  /** "currants and raisins, a pound each" */
-  private eachBefore(at: number, quantity: Quantity, next: number, mode: Mode): number {
-    const names = this.namesBefore(at, mode)
-    if (names.length === 0) return -1
-    this.giveAll(names, quantity, next, mode)
-    return next
-  }
-
-  /** "mace and cloves, of each a quarter of an ounce" */
-  private eachAfter(at: number, from: number, to: number, mode: Mode): number {
-    const {words} = this.view
-    let i = from
-    if (words[i] === ',' || words[i] === 'of') i++
-    if (words[i] === 'an' && words[i + 1] === 'equal' && words[i + 2] === 'quantity') return i + 3
-    if (words[i] === 'equal' && (words[i + 1] === 'quantities' || words[i + 1] === 'parts')) return i + 2
-    const quantity = readQuantity(this.view, i, to)
-    if (quantity === null || (quantity.article && quantity.measure === 'count')) return -1
-    const names = this.namesBefore(at, mode)
-    if (names.length === 0) return -1
-    this.giveAll(names, quantity, quantity.next, mode)
-    return quantity.next
-  }
-
-  /** "a drachm of nutmeg, mace and cinnamon each": the names after the first, and the token after "each". */
-  private eachTail(first: Noun, to: number): {nouns: Noun[]; next: number} | null {
-    const {words} = this.view
-    const nouns: Noun[] = []
-    let i = first.next
-    for (let turns = 0; turns < 12; turns++) {
-      let j = i
-      if (words[j] === ',') j++
-      if (words[j] === 'each' && nouns.length > 0) return {nouns, next: j + 1}
-      if (words[j] === 'of' && words[j + 1] === 'each' && nouns.length > 0) return {nouns, next: j + 2}
-      if (words[j] === 'and' || words[j] === '&') j++
-      if (j === i || j >= to) return null
-      const noun = readNoun(this.view, j, to, false)
-      if (noun === null) return null
-      nouns.push(noun)
-      i = noun.next
-    }
-    return null
-  }
-
-  private giveAll(names: readonly Draft[], quantity: Quantity, next: number, mode: Mode): void {
-    const start = names[0]!.start
-    for (const name of names) {
-      this.entries.push(
-        {
-          ...name,
-          bare: false,
-          start,
-          next,
-          low: quantity.low,
-          high: quantity.high,
-          measure: quantity.measure,
-          measureText: quantity.measureText,
-          hedges: [...quantity.hedges],
-          confidence: 0.85,
-          inList: mode === 'list',
-        },
-        mode,
-      )
-    }
-  }
-
   // ---------------------------------------------------------------- amounts said by other things
-
-  /** "the same of", "ditto", "as much sugar", "half as much", "an equal quantity of", "equal quantities of". */
-  private sameAs(at: number, i: number, to: number, mode: Mode): number {
-    const {words} = this.view
-    let k = i
-    let times = ONE
-    const word = words[k]
-    if (word === 'half' || word === 'twice' || word === 'double' || word === 'thrice') {
-      if (
-        words[k + 1] !== 'as' &&
-        !(words[k + 1] === 'the' && (words[k + 2] === 'quantity' || words[k + 2] === 'weight')) &&
-        words[k + 1] !== 'that'
-      )
-        return -1
-      times = word === 'half' ? HALF : word === 'thrice' ? Exact.of(3) : TWO
-      k++
-    }
-    let matched = false
-    let of = true
-    if (words[k] === 'ditto' || words[k] === 'do' || words[k] === '"') {
-      if (
-        words[k] === 'do' &&
-        !(
-          words[k + 1] === 'of' ||
-          (mode === 'list' && (words[k + 1] === '.' || this.view.section.source[this.view.tokens[k]!.end] === '.'))
-        )
-      )
-        return -1
-      matched = true
-      k++
-      if (words[k] === '.') k++
-      of = words[k] === 'of'
-    } else if (words[k] === 'as' && (words[k + 1] === 'much' || words[k + 1] === 'many')) {
-      k += 2
-      if (words[k] === 'more') k++
-      matched = true
-      of = words[k] === 'of'
-    } else {
-      if (words[k] === 'the' || words[k] === 'an' || words[k] === 'a') k++
-      if (
-        words[k] === 'same' ||
-        words[k] === 'like' ||
-        words[k] === 'equal' ||
-        (times.value !== 1 && (words[k] === 'quantity' || words[k] === 'weight'))
-      ) {
-        if (words[k] === 'like' && words[k + 1] !== 'quantity' && words[k + 1] !== 'weight') return -1
-        if (words[k] === 'same' || words[k] === 'like' || words[k] === 'equal') k++
-        if (
-          words[k] === 'quantity' ||
-          words[k] === 'weight' ||
-          words[k] === 'measure' ||
-          words[k] === 'amount' ||
-          words[k] === 'proportion' ||
-          words[k] === 'quantities' ||
-          words[k] === 'number' ||
-          words[k] === 'parts'
-        )
-          k++
-        matched = words[k] === 'of' || words[k] === 'in'
-      } else if (words[k] === 'that' && words[k + 1] === 'quantity') {
-        k += 2
-        matched = words[k] === 'of'
-      }
-      of = matched
-    }
-    if (!matched) return -1
-    if (of) k++
-    if (words[k] === 'each') return -1
-    const noun = readNoun(this.view, k, to, mode === 'list' || of, mode === 'list')
-    const {last} = this.entries
-    if (noun === null) return -1
-    // "as much flour as will make a paste" has no amount.
-    let next = noun.next
-    if (words[i] === 'as' || words[i + 1] === 'as') {
-      const comparison = words[next] === 'as' && !(words[next + 1] === 'of' || this.names(next + 1, to))
-      if (comparison || (words[next] === 'to' && times.value === 1)) {
-        this.entries.push(
-          {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.8},
-          mode,
-        )
-        return next
-      }
-    }
-    let from = last
-    if (words[next] === 'as') {
-      // "as much sugar as flour"
-      const other = readNoun(this.view, words[next + 1] === 'of' ? next + 2 : next + 1, to, false)
-      if (other !== null) {
-        from = this.entries.amounts.get(key(other)) ?? null
-        next = other.next
-      }
-    }
-    if (words[next] === ',' && words[next + 1] === 'or') {
-      const alternative = alternativeAt(this.view, next, to)
-      if (alternative > 0) next = alternative
-    }
-    // "an equal quantity" of what is counted says nothing of a thing that is not.
-    if (
-      from !== null &&
-      from.measure === 'count' &&
-      (noun.row === null || !ONE_OF.has(noun.row.group)) &&
-      words[i] !== 'ditto' &&
-      words[i] !== 'do'
-    )
-      from = null
-    if (from === null || from.low === null || from.high === null) {
-      this.entries.push(
-        {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.6},
-        mode,
-      )
-      return next
-    }
-    this.entries.push(
-      {
-        start: at,
-        next,
-        low: from.low.times(times),
-        high: from.high.times(times),
-        measure: from.measure,
-        item: noun.item,
-        row: noun.row,
-        known: noun.known,
-        prepared: noun.prepared,
-        confidence: noun.known ? 0.85 : 0.6,
-        notes: ['the amount is that of the entry before'],
-      },
-      mode,
-    )
-    return next
-  }
-
-  private names(at: number, to: number): boolean {
-    return readNoun(this.view, at, to, false) !== null
-  }
-
-  /** "the weight of six eggs in sugar", "their weight in flour". */
-  private weightOf(at: number, i: number, to: number, mode: Mode): number {
-    const {words} = this.view
-    let k = i
-    let times = ONE
-    if (words[k] === 'half' || words[k] === 'twice' || words[k] === 'double') {
-      times = words[k] === 'half' ? HALF : TWO
-      k++
-    }
-    if (words[k] === 'the') k++
-    if (words[k] === 'their' || words[k] === 'its') {
-      if (words[k + 1] !== 'weight') return -1
-      const noun = words[k + 2] === 'in' || words[k + 2] === 'of' ? readNoun(this.view, k + 3, to, mode === 'list') : null
-      if (noun === null) return -1
-      const eggs = words[k] === 'their' ? this.lastEggs() : null
-      this.entries.push(
-        {
-          start: at,
-          next: noun.next,
-          item: noun.item,
-          row: noun.row,
-          known: noun.known,
-          prepared: noun.prepared,
-          confidence: 0.7,
-          ...(eggs === null ? {} : {low: eggs.low!.times(times), high: eggs.high!.times(times), measure: 'weight of an egg'}),
-        },
-        mode,
-      )
-      return noun.next
-    }
-    if (words[k] !== 'weight' && words[k] !== 'weights') return -1
-    k++
-    if (words[k] !== 'of') return -1
-    k++
-    let low: Exact | null = null
-    let high: Exact | null = null
-    const amount = readAmount(this.view, k, to)
-    if (amount !== null) {
-      low = amount.low
-      high = amount.high
-      k = amount.next
-      if (words[k] === 'large' || words[k] === 'fresh' || words[k] === 'small' || words[k] === 'good') k++
-      const eggs = words[k] === 'eggs' || words[k] === 'egg'
-      if (eggs) k++
-      else if (words[k] !== 'in' && words[k] !== 'of' && words[k] !== ',') return -1
-    } else if (words[k] === 'the' && (words[k + 1] === 'eggs' || words[k + 1] === 'egg')) {
-      k += 2
-      const eggs = this.lastEggs()
-      low = eggs?.low ?? null
-      high = eggs?.high ?? null
-    } else return -1
-    if (words[k] === ',') k++
-    if (words[k] !== 'in' && words[k] !== 'of') {
-      // "flour, the weight of six eggs"
-      const before = this.entries.drafts[this.entries.drafts.length - 1]
-      if (before?.bare && before.next <= at && at - before.next <= 1 && low !== null) {
-        this.entries.drafts.pop()
-        this.entries.push(
-          {
-            ...before,
-            bare: false,
-            next: k,
-            low: low.times(times),
-            high: high!.times(times),
-            measure: 'weight of an egg',
-            confidence: 0.8,
-          },
-          mode,
-        )
-        return k
-      }
-      return -1
-    }
-    const noun = readNoun(this.view, k + 1, to, true)
-    if (noun === null) return -1
-    let next = noun.next
-    const alternative = alternativeAt(this.view, next, to)
-    if (alternative > 0) next = alternative
-    this.entries.push(
-      {
-        start: at,
-        next,
-        low: low?.times(times) ?? null,
-        high: high?.times(times) ?? null,
-        measure: low === null ? 'indefinite' : 'weight of an egg',
-        item: noun.item,
-        row: noun.row,
-        known: noun.known,
-        prepared: noun.prepared,
-        confidence: 0.92,
-      },
-      mode,
-    )
-    return next
-  }
-
-  /** The eggs just spoken of: the last amount, or the one before it in the same breath ("yolks of eight, whites of four"). */
-  private lastEggs(): Draft | null {
-    if (
-      this.entries.last === null ||
-      !(
-        this.entries.last.item === 'egg' ||
-        this.entries.last.item.startsWith('egg ') ||
-        this.entries.last.measure === 'weight of an egg'
-      )
-    )
-      return null
-    for (let k = this.entries.drafts.length - 1; k >= 0; k--) {
-      const draft = this.entries.drafts[k]!
-      if (draft.low !== null && draft.measure === 'count' && (draft.item === 'egg' || draft.item.startsWith('egg '))) return draft
-    }
-    return null
-  }
-
-  /** "the juice of two lemons", "the rind and juice of one", "whites of five eggs and yolks of three". */
-  private partOf(at: number, i: number, to: number, mode: Mode): number {
-    const {words, bits} = this.view
-    let k = i
-    let times: Exact | null = null
-    // "half the rind of a lemon", "a little of the juice of…"
-    if (words[k] === 'half' && words[k + 1] === 'the') {
-      times = HALF
-      k += 2
-    } else if (words[k] === 'the') k++
-    let guard = 0
-    while (k < to && bits[k]! & PREPARED && guard++ < 4 && !(bits[k]! & PART)) k++
-    while (
-      k < to &&
-      (words[k] === ',' || words[k] === 'or') &&
-      guard > 0 &&
-      guard++ < 6 &&
-      bits[k + 1] !== undefined &&
-      bits[k + 1]! & PREPARED
-    )
-      k += 2
-    if (k >= to || !(bits[k]! & PART)) return -1
-    const parts = [partsOf[words[k]!]!]
-    k++
-    while (k + 1 < to) {
-      if (words[k] === ',' && bits[k + 1]! & PART) {
-        parts.push(partsOf[words[k + 1]!]!)
-        k += 2
-        continue
-      }
-      if (words[k] === 'and' || words[k] === '&') {
-        let m = k + 1
-        if (words[m] === 'the') m++
-        let steps = 0
-        while (m < to && bits[m]! & PREPARED && !(bits[m]! & PART) && steps++ < 3) m++
-        if (m < to && bits[m]! & PART) {
-          parts.push(partsOf[words[m]!]!)
-          k = m + 1
-          continue
-        }
-      }
-      break
-    }
-    if (words[k] === 'only') k++
-    if (words[k] !== 'of' || k + 1 >= to) return -1
-    k++
-    const egg = parts[0] === 'white' || parts[0] === 'yolk'
-    const amount = readAmount(this.view, k, to)
-    let next: number
-    let low: Exact | null = null
-    let high: Exact | null = null
-    let base: string | null = null
-    let row: Item | null = null
-    let known = true
-    let unit = 'count'
-    let hedges: readonly string[] = []
-    if (amount !== null) {
-      low = amount.low
-      high = amount.high
-      hedges = amount.hedges
-      // "the crumb of half a loaf", "the juice of a pound of"
-      const loaf = readQuantity(this.view, k, to, amount)!
-      let from = amount.next
-      if (words[from] === 'of' && (words[from + 1] === 'the' || words[from + 1] === 'them' || words[from + 1] === 'your')) {
-        const noun = readNoun(this.view, from + 1, to, false)
-        const past = noun?.next ?? from + 2
-        // Part of what is there already: "ten eggs, and leave out the whites of two of them"; not so where only yolks were named.
-        if (!egg || this.entries.has('egg')) return past
-        from = past
-      }
-      if (loaf.measure !== 'count' && (loaf.measure === 'loaf' || loaf.dimension === 'mass' || loaf.dimension === 'volume')) {
-        unit = loaf.measure
-        low = loaf.low
-        high = loaf.high
-        from = words[loaf.next] === 'of' ? loaf.next + 1 : loaf.next
-      }
-      const noun = readNoun(this.view, from, to, !egg && mode === 'list')
-      if (noun !== null && (!egg || noun.item === 'egg')) {
-        base = noun.item
-        ;({row, known} = noun)
-        next = noun.next
-      } else if (egg) {
-        base = 'egg'
-        next = from
-      } else if (unit === 'loaf') {
-        base = 'bread'
-        next = loaf.next
-      } else if (this.entries.last !== null && this.view.tokens[from]?.kind === 'mark') {
-        // "the juice of one lemon, and the rind of two"
-        base = this.entries.last.item.replace(/ (?:juice|rind|pulp|yolk|white)$/, '')
-        next = from
-      } else return -1
-    } else {
-      const the = words[k] === 'the' || words[k] === 'your'
-      const noun = readNoun(this.view, k, to, false)
-      if (noun === null || (egg && noun.item !== 'egg')) return -1
-      if (the && egg) return noun.next
-      base = noun.item
-      ;({row, known} = noun)
-      next = noun.next
-      unit = 'indefinite'
-    }
-    // Only fruit is asked for by its rind: "the rind of a pound of pork" asks for pork.
-    if (row !== null && row.group !== 'fruit' && parts.includes('rind')) return -1
-    for (const part of parts) {
-      const made = partItem(base, part)
-      this.entries.push(
-        {
-          start: at,
-          next,
-          low: low === null ? null : times === null ? low : low.times(times),
-          high: high === null ? null : times === null ? high : high.times(times),
-          measure: low === null ? 'indefinite' : unit,
-          item: part === 'crumb' && /bread|loaf|manchet/.test(base) ? 'bread crumb' : made.item,
-          row: made.row ?? row,
-          known: known || made.row !== null,
-          hedges: [...hedges],
-          confidence: low === null ? 0.7 : 0.93,
-        },
-        mode,
-      )
-    }
-    // "whites of five eggs and yolks of three" goes on by itself; "yolks of three" finds its eggs.
-    return next
-  }
-
-  /** "four yolks and two whites of eggs", "sixteen yolks", "the whites of…" after a bare count. */
-  private countedParts(at: number, quantity: Quantity, to: number, mode: Mode): number {
-    const {words, bits, tokens} = this.view
-    let k = quantity.next
-    let guard = 0
-    let eggFirst = false
-    while (k < to && guard++ < 3 && (bits[k]! & PREPARED || words[k] === 'egg' || words[k] === 'eggs')) {
-      if (words[k] === 'egg' || words[k] === 'eggs') eggFirst = true
-      k++
-    }
-    const part = partsOf[words[k] ?? '']
-    if (k >= to || (part !== 'yolk' && part !== 'white')) return -1
-    void eggFirst
-    if (quantity.article && !/^(?:white|yolk|yelk|yolke)$/.test(words[k]!)) return -1
-    // "a white sauce": the colour.
-    if (words[k] === 'white' && k + 1 < to && tokens[k + 1]!.kind === 'word' && !(bits[k + 1]! & ENDER)) return -1
-    k++
-    if (part === 'white' && /^(?:flour|sugar|pepper|wine|bread|vinegar|sauce|fish|wheat|currant|onion)/.test(words[k] ?? ''))
-      return -1
-    if (words[k] === 'of' && (words[k + 1] === 'egg' || words[k + 1] === 'eggs')) k += 2
-    else if (words[k] === 'of' && words[k + 1] === 'an' && words[k + 2] === 'egg') k += 3
-    const made = partItem('egg', part)
-    this.entries.push(
-      {
-        start: at,
-        next: k,
-        low: quantity.low,
-        high: quantity.high,
-        measure: 'count',
-        item: made.item,
-        row: made.row,
-        hedges: [...quantity.hedges],
-        confidence: 0.93,
-      },
-      mode,
-    )
-    return k
-  }
-
-  /** "a round of beef", "two legs of lamb", "the tail-end of a sturgeon". */
-  private joint(at: number, i: number, to: number, mode: Mode): number {
-    const {words, bits, tokens} = this.view
-    let k = i
-    let low = ONE
-    let high = low
-    const the = words[k] === 'the'
-    if (the) {
-      if (mode !== 'list') return -1
-      k++
-    } else {
-      const amount = readAmount(this.view, k, to)
-      if (amount === null) {
-        if (mode !== 'list' || i !== at || !(bits[k]! & JOINT)) return -1
-      } else {
-        low = amount.low
-        high = amount.high
-        k = amount.next
-      }
-    }
-    let guard = 0
-    while (k < to && bits[k]! & PREPARED && guard++ < 3) k++
-    const start = k
-    const joined = (): boolean => k < to && ((bits[k]! & JOINT) !== 0 || (tokens[k]!.joined && k > start) || words[k] === 'end')
-    while (joined() && k - start < 3) k++
-    if (k === start) return -1
-    if (words[k] !== 'of' || k + 1 >= to) return -1
-    const noun = readNoun(this.view, words[k + 1] === 'a' || words[k + 1] === 'an' ? k + 2 : k + 1, to, false)
-    if (noun === null || noun.row === null || (noun.row.group !== 'meat' && noun.row.group !== 'fish')) return -1
-    this.entries.push(
-      {
-        start: at,
-        next: noun.next,
-        low,
-        high,
-        measure: 'count',
-        item: `${words.slice(start, k).join(' ')} of ${noun.item}`,
-        row: noun.row,
-        confidence: 0.85,
-      },
-      mode,
-    )
-    return noun.next
-  }
 
   // ---------------------------------------------------------------- no amount
 
