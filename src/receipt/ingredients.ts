@@ -1,20 +1,18 @@
-import {lookUpItem} from '../lexicon/index.js'
-import {alternativeAt, mixture} from './alternatives.js'
-import {type Quantity, readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
+import {measured, measureFirst} from './amount-and-name.js'
+import {readAmount, readQuantity, skipHedges, textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {partIn, partLine, partPrefix} from './dish-parts.js'
 import {type Draft, Entries, key, type Mode} from './entries.js'
-import {Exact, ONE} from './exact.js'
 import {greases} from './greasing.js'
 import {pastTaste, vague} from './indefinite-words.js'
-import {COUNTED, GENERAL, MADE, ONE_OF} from './item-classes.js'
-import {countedParts, jointOf, partOf} from './item-parts.js'
+import {GENERAL, MADE} from './item-classes.js'
+import {jointOf, partOf} from './item-parts.js'
 import {sizeOf} from './likened-sizes.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type Noun, readNoun} from './nouns.js'
-import {dittoMark, elided, sameAs, weightOf} from './same-amounts.js'
+import {dittoMark, sameAs, weightOf} from './same-amounts.js'
 import type {Block} from './section.js'
-import {eachAfter, eachBefore, eachList, eachTail} from './shared-amounts.js'
+import {eachAfter} from './shared-amounts.js'
 import type {ReadIngredient} from './types.js'
 import {ENDER, FILLING, itemHere, JOINT, measureHere, NOTFOOD, NOTIN, OPENER, PART, PREPARED, VAGUE, type View} from './view.js'
 
@@ -34,13 +32,6 @@ const LOOKS = new Set([
   'fashion',
   'manner',
 ])
-
-/** What a weighed thing is sold in: "400 g tin tomatoes". */
-const CONTAINERS = new Set(
-  'tin,tins,can,cans,jar,jars,packet,packets,sachet,sachets,carton,cartons,tub,tubs,block,blocks,pack,packs,bag,bags,box,boxes,bottle,bottles,punnet,pot,pots,piece,pieces,bar,bars,package,packages,pkg,envelope,cake'.split(
-    ',',
-  ),
-)
 
 /** Reads the ingredients of one section. */
 export class IngredientReader {
@@ -233,7 +224,7 @@ export class IngredientReader {
         }
       }
       if (mode === 'list' && (i === clause || i === from || words[i - 1] === ',' || words[i - 1] === 'and')) {
-        const next = this.measureFirst(i, to, mode)
+        const next = measureFirst(this.entries, i, to, mode)
         if (next > i) {
           i = next
           continue
@@ -267,35 +258,6 @@ export class IngredientReader {
       return i + 1
     }
     return at + 1
-  }
-
-  /** "pinch of salt" at the head of a line: one. */
-  private measureFirst(at: number, to: number, mode: Mode): number {
-    const {bits} = this.view
-    let from = at
-    while (from < to && from - at < 3 && bits[from]! & FILLING && measureHere(this.view, from) === null) from++
-    const found = measureHere(this.view, from)
-    if (found === null || found.next >= to || this.view.words[found.next] !== 'of') return -1
-    const {id, dimension} = found.row
-    if (id === 'count' || id === 'indefinite' || (dimension !== 'volume' && dimension !== 'count' && id !== 'knob')) return -1
-    const noun = readNoun(this.view, found.next + 1, to, true)
-    if (noun === null) return -1
-    const one = ONE
-    const quantity: Quantity = {
-      low: one,
-      high: one,
-      next: found.next,
-      hedges: [],
-      article: true,
-      fraction: false,
-      figure: false,
-      measure: id,
-      dimension,
-      measureText: textOf(this.view, at, found.next),
-      measureStart: at,
-      notes: [],
-    }
-    return this.named(at, quantity, noun, to, mode, [])
   }
 
   /** Past names that are only compared with, or left out: "like bread", "without butter or sugar". */
@@ -390,7 +352,7 @@ export class IngredientReader {
       if (like !== null) return like.next
     }
     if (quantity.measure === 'drop' && (words[from] === 'every' || words[from] === 'each')) return quantity.next
-    return this.measured(at, quantity, to, mode, the, hedges)
+    return measured(this.entries, at, quantity, to, mode, the, hedges)
   }
 
   /** Small words open an amount only before some others: most do not, and are told from the next word. */
@@ -423,263 +385,6 @@ export class IngredientReader {
     const {bits} = this.view
     for (let i = at; i < to && i < at + 7; i++) if (bits[i]! & JOINT) return true
     return false
-  }
-
-  /** What follows a quantity: "of", a name, names after "each", or nothing. */
-  private measured(at: number, quantity: Quantity, to: number, mode: Mode, the: boolean, hedges: readonly string[]): number {
-    const {words} = this.view
-    let i = quantity.next
-    if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {
-      const after = words[i] === 'of' ? i + 2 : i + 1
-      if ((words[after] === 'kind' || words[after] === 'sort') && words[after + 1] === 'of') {
-        const noun = readNoun(this.view, after + 2, to, false)
-        if (noun !== null) return this.named(at, quantity, noun, to, mode, hedges)
-      }
-      const next = eachList(this.entries, at, quantity, after, to, mode)
-      if (next > 0) return next
-      return eachBefore(this.entries, at, quantity, words[i] === 'of' ? i + 2 : i + 1, mode)
-    }
-    const counted = quantity.measure === 'count'
-    if (counted) {
-      const whites = countedParts(this.entries, at, quantity, to, mode)
-      if (whites > 0) return whites
-    }
-    if (
-      counted &&
-      (words[i] === 'do' || words[i] === 'ditto') &&
-      this.entries.last !== null &&
-      this.entries.last.measure !== 'count'
-    ) {
-      // "one do. of sugar": the measure before.
-      return elided(this.entries, at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
-    }
-    let of = false
-    if (mode === 'list' && words[i] === '|') i++
-    if (words[i] === ',' && words[i + 1] === 'of' && this.nameBefore(at, quantity, to) === null) i++
-    if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) i++
-    if (words[i] === 'of') {
-      of = true
-      i++
-      // "7 lbs. of a brisket of beef"
-      if (quantity.dimension === 'mass' && (words[i] === 'a' || words[i] === 'an') && i + 1 < to) i++
-    }
-    if (i < to) {
-      // "of the", "of these": some of what is already there, unless nothing of the name was named.
-      const partial =
-        of &&
-        (words[i] === 'the' ||
-          words[i] === 'your' ||
-          words[i] === 'these' ||
-          words[i] === 'this' ||
-          words[i] === 'which' ||
-          words[i] === 'it' ||
-          words[i] === 'them')
-      if (of && counted && !partial && quantity.measure === 'count') {
-        return elided(this.entries, at, quantity, i, to, mode)
-      }
-      // "a pint of the juice of lemons"; "a spoonful of grated rind of lemon"
-      const open = mode === 'list' ? !quantity.article || !counted : !counted && (of || quantity.dimension === 'mass')
-      const noun = readNoun(this.view, i, to, open, mode === 'list')
-      if (noun !== null && this.acceptable(quantity, noun, mode, of, the)) {
-        if (partial && counted) return noun.next
-        if (partial && this.entries.has(key(noun))) return noun.next
-        if (the && this.entries.has(key(noun))) return noun.next
-        return this.named(at, quantity, noun, to, mode, hedges)
-      }
-      if (of && counted) return -1
-    }
-    if (quantity.dimension === 'count' && !counted && quantity.measureStart === quantity.next - 1) {
-      // "twenty cloves": the word is the thing itself, not a piece of another.
-      const thing = readNoun(this.view, quantity.measureStart, to, false)
-      if (thing !== null && thing.start === quantity.measureStart) {
-        const count: Quantity = {...quantity, measure: 'count', measureText: '', next: quantity.measureStart}
-        if (this.acceptable(count, thing, mode, false, the)) return this.named(at, count, thing, to, mode, hedges)
-      }
-    }
-    // The name stood before: "flour, two pounds", "of sugar one pound", "butter | 4 oz".
-    const before = this.nameBefore(at, quantity, to)
-    if (before !== null) {
-      this.entries.drafts.pop()
-      const made = this.entries.push(
-        {
-          start: before.start,
-          next: quantity.next,
-          low: quantity.low,
-          high: quantity.high,
-          measure: quantity.measure,
-          measureText: quantity.measureText,
-          item: before.item,
-          row: before.row,
-          known: before.known,
-          prepared: before.prepared,
-          hedges: [...hedges, ...quantity.hedges],
-          notes: [...quantity.notes],
-          confidence: mode === 'list' ? 0.9 : 0.75,
-        },
-        mode,
-      )
-      return Math.max(made.next, quantity.next)
-    }
-    return -1
-  }
-
-  /** Is this name one that such a quantity can govern? */
-  private acceptable(quantity: Quantity, noun: Noun, mode: Mode, of: boolean, the: boolean): boolean {
-    const {words} = this.view
-    if (quantity.measure !== 'count') {
-      if (quantity.dimension === 'mass' || quantity.dimension === 'volume' || quantity.dimension === 'money') {
-        if (noun.known) return true
-        return mode === 'list' || of
-      }
-      // A loaf, a head, a piece: of something.
-      return noun.known ? of || quantity.figure || mode === 'list' || quantity.low.value > 1 : mode === 'list' && of
-    }
-    if (!noun.known) return mode === 'list' && !quantity.article && !the
-    const {row} = noun
-    if (row === null) return mode === 'list'
-    const counted = COUNTED.has(row.group) || row.pieces.some((p) => p.measure === 'count')
-    const lastWord = words[noun.next - 1]!
-    const plural = lastWord.endsWith('s') && !lastWord.endsWith('ss')
-    if (quantity.article) {
-      if (row.group === 'made dish' || (mode !== 'list' && GENERAL.has(noun.item))) return false
-      return !plural && (ONE_OF.has(row.group) || row.pieces.some((p) => p.measure === 'count') || (mode === 'list' && counted))
-    }
-    if (row.group === 'made dish' && mode !== 'list') return /biscuit|roll|rusk|cracker|sponge/.test(row.id)
-    if (mode === 'list') return true
-    return counted || plural
-  }
-
-  /** A quantity with its name: alternatives, mixtures, what stands after it. */
-  private named(at: number, quantity: Quantity, noun: Noun, to: number, mode: Mode, hedges: readonly string[]): number {
-    const {words, bits, tokens} = this.view
-    let {next} = noun
-    let {item} = noun
-    // "this will make two loaves of bread": what comes of it, not what goes in.
-    if (mode !== 'list' && noun.row?.group === 'bread' && /^(?:makes?|making|yields?)$/.test(words[at - 1] ?? '')) return next
-    const notes = [...quantity.notes]
-    const allHedges = [...hedges, ...quantity.hedges]
-    let low = quantity.low
-    let high = quantity.high
-    let {measure} = quantity
-    let {measureText} = quantity
-    let {known} = noun
-    // "a piece of butter the size of an egg"
-    // "1 oz. of bitter ditto", "2 smaller ones": the thing named before.
-    const again = /^(.*?) ?(?:ditto|do|one|ones)$/.exec(item)
-    let row = noun.row
-    if (!known && again !== null && this.entries.last !== null) {
-      const head = this.entries.last.item.split(' ').pop()!
-      row = lookUpItem(`${again[1]} ${head}`) ?? this.entries.last.row
-      item = row?.id ?? this.entries.last.item
-      known = row !== null
-    }
-    const size = sizeOf(this.view, next, to)
-    if (size !== null) {
-      low = size.low
-      high = size.high
-      measure = size.measure
-      measureText = textOf(this.view, size.start, size.next)
-      next = size.next
-    } else if (
-      quantity.measure === 'count' &&
-      words[next] === 'or' &&
-      (words[next + 1] === 'two' || words[next + 1] === 'three' || words[next + 1] === 'more' || words[next + 1] === 'so')
-    ) {
-      // "an egg or two"
-      if (words[next + 1] === 'two' || words[next + 1] === 'three') high = Exact.of(words[next + 1] === 'two' ? 2 : 3)
-      else allHedges.push(`or ${words[next + 1]}`)
-      next += 2
-    }
-    // Trailing "each": "sugar and butter, half a pound each" is read where the quantity has no name of its own.
-    if (measure !== 'count' && size === null && words[next] === 'each') next++
-    const tail = measure === 'count' || size !== null ? null : eachTail(this.view, noun, to)
-    if (tail !== null) {
-      for (const one of [noun, ...tail.nouns])
-        this.entries.push(
-          {
-            start: at,
-            next: tail.next,
-            low,
-            high,
-            measure,
-            measureText,
-            item: one.item,
-            row: one.row,
-            known: one.known,
-            prepared: one.prepared,
-            hedges: allHedges,
-            notes,
-            confidence: 0.85,
-          },
-          mode,
-        )
-      return tail.next
-    }
-    const alternative = alternativeAt(this.view, next, to)
-    if (alternative > 0 && quantity.article && quantity.measure === 'count') {
-      // "a chicken or meat pie": what is made, not what goes in.
-      const head = itemHere(this.view, alternative - 1)
-      if (
-        head?.row.group === 'made dish' ||
-        (alternative < to && tokens[alternative]!.kind === 'word' && !(bits[alternative]! & ENDER))
-      )
-        return alternative
-    }
-    if (alternative > 0) {
-      notes.push(textOf(this.view, next, alternative))
-      next = alternative
-    } else if (measure !== 'count' && noun.row !== null && size === null) {
-      const mixed = mixture(this.view, noun, next, to)
-      if (mixed !== null) {
-        item = `${item} and ${mixed.item}`
-        next = mixed.next
-      }
-    }
-    const base = quantity.article && quantity.measure === 'count' ? 0.88 : 0.95
-    this.entries.push(
-      {
-        start: at,
-        next,
-        low,
-        high,
-        measure,
-        measureText,
-        item,
-        row,
-        known,
-        prepared: noun.prepared,
-        hedges: allHedges,
-        notes,
-        confidence: base - (known ? 0 : mode === 'list' ? 0.2 : 0.35),
-      },
-      mode,
-    )
-    return next
-  }
-
-  /** The bare name just before this quantity, with nothing but a comma or dash between. */
-  private nameBefore(at: number, quantity: Quantity, to: number): Draft | null {
-    const {words, tokens} = this.view
-    const before = this.entries.drafts[this.entries.drafts.length - 1]
-    if (before === undefined || !before.bare || tokens[before.start]!.block !== tokens[at]!.block) return null
-    // "butter two tins" is no amount of butter.
-    if (!before.inList && quantity.dimension === 'count') return null
-    let i = before.next
-    while (i < at && (tokens[i]!.kind === 'mark' || words[i] === 'of')) i++
-    if (i < at) return null
-    const between = words.slice(before.next, at)
-    if (between.some((w) => w === '.' || w === ';')) return null
-    // The quantity must close its phrase.
-    const after = tokens[quantity.next]
-    if (after !== undefined && quantity.next < to && after.kind !== 'mark' && words[quantity.next] !== 'and') return null
-    const opener = before.start === 0 ? undefined : tokens[before.start - 1]
-    const startsClause =
-      opener === undefined ||
-      opener.block !== tokens[at]!.block ||
-      opener.kind === 'mark' ||
-      words[before.start - 1] === 'of' ||
-      words[before.start - 1] === 'and'
-    return startsClause ? before : null
   }
 
   // ---------------------------------------------------------------- amounts said by other things
