@@ -1,0 +1,243 @@
+import {readAmount, textOf} from './amounts.js'
+import type {Entries, Mode} from './entries.js'
+import {greases} from './greasing.js'
+import {pastTaste, vague} from './indefinite-words.js'
+import {GENERAL, MADE} from './item-classes.js'
+import {sizeOf} from './likened-sizes.js'
+import {type Noun, readNoun} from './nouns.js'
+import {ENDER, itemHere, measureHere, NOTFOOD, PART, type View} from './view.js'
+
+/**
+ * Names without an amount: “a little salt”, “and pepper”, and a bare name in a list or in prose.
+ */
+
+/** After "a little salt": "and pepper". The token after the last. */
+function moreNames(entries: Entries, at: number, to: number, mode: Mode, bare: boolean): number {
+  const {words} = entries.view
+  let i = pastTaste(entries.view, at, to)
+  while (i + 1 < to && (words[i] === 'and' || words[i] === '&')) {
+    if (readAmount(entries.view, i + 1, to) !== null) break
+    const noun = readNoun(entries.view, i + 1, to, false)
+    if (noun === null || noun.start !== i + 1) break
+    const size = sizeOf(entries.view, noun.next, to)
+    if (size !== null) break
+    entries.push(
+      {
+        start: i + 1,
+        next: pastTaste(entries.view, noun.next, to),
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        bare,
+        confidence: 0.75,
+      },
+      mode,
+    )
+    i = pastTaste(entries.view, noun.next, to)
+  }
+  return i
+}
+
+/** "a little salt", "some flour", "sugar enough": the token after it, else −1. */
+export function vagueEntry(entries: Entries, at: number, to: number, mode: Mode): number {
+  const {words} = entries.view
+  const next = vague.match(words, at, to)
+  if (next < 0) return -1
+  let i = next
+  // "a few slices of ham", "any kind of jam": no count, but the piece is named.
+  const piece = measureHere(entries.view, i)
+  if (piece !== null && words[piece.next] === 'of' && piece.row.dimension !== 'mass' && piece.next < to) i = piece.next
+  else if (
+    (words[i] === 'kind' || words[i] === 'sort' || words[i] === 'remains' || words[i] === 'grains') &&
+    words[i + 1] === 'of'
+  )
+    i++
+  if (words[i] === 'of') i++
+  const noun = readNoun(entries.view, i, to, mode === 'list', mode === 'list')
+  if (noun === null) return -1
+  if (mode !== 'list' && noun.row?.group === 'fat' && greases(entries.view, at)) return noun.next
+  if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
+  const size = sizeOf(entries.view, noun.next, to)
+  if (size !== null) {
+    entries.push(
+      {
+        start: at,
+        next: size.next,
+        low: size.low,
+        high: size.high,
+        measure: size.measure,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        confidence: 0.92,
+      },
+      mode,
+    )
+    return size.next
+  }
+  entries.push(
+    {
+      start: at,
+      next: pastTaste(entries.view, noun.next, to),
+      item: noun.item,
+      row: noun.row,
+      known: noun.known,
+      prepared: noun.prepared,
+      hedges: [words.slice(at, next).join(' ')],
+      confidence: 0.8,
+    },
+    mode,
+  )
+  return moreNames(entries, noun.next, to, mode, false)
+}
+
+/** Does a bare name in prose stand for something that goes into the mixture? */
+function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
+  const {words, bits} = view
+  const row = noun.row
+  if (row === null) return false
+  if (row.group === 'made dish' && !/paste|puff|crust/.test(row.id)) return false
+  const after = words[noun.next]
+  const word = words[at]
+  // "butter the dish", "flour your board": a verb.
+  if (
+    (word === 'butter' ||
+      word === 'flour' ||
+      word === 'oil' ||
+      word === 'lard' ||
+      word === 'ice' ||
+      word === 'cream' ||
+      word === 'core') &&
+    noun.next === at + 1 &&
+    (after === 'the' ||
+      after === 'your' ||
+      after === 'a' ||
+      after === 'them' ||
+      after === 'it' ||
+      after === 'some' ||
+      after === 'pans' ||
+      after === 'or')
+  )
+    return false
+  if (noun.next < to && bits[noun.next]! & NOTFOOD) return false
+  if (row.group === 'fat' && greases(view, at)) return false
+  const before = words[at - 1]
+  // "let them boil till they turn white"
+  if (word === 'white' && noun.next === at + 1 && noun.start === at && before !== 'the' && before !== 'and' && before !== 'with')
+    return false
+  if (before === 'make' || before === 'making') return false
+  if (before === 'a' || before === 'an' || MADE.has(after ?? '') || GENERAL.has(noun.item) || row.group === 'bread') return false
+  if (before === '-' || view.tokens[at]!.joined) return false
+  if (row.id === 'water')
+    return before === 'with' || before === 'and' || before === 'cold' || before === 'boiling' || before === 'warm'
+  return true
+}
+
+/** A name by itself: in a list an entry; in prose a candidate, unless `quiet`. The token after it, −1 where no name begins. */
+export function bareName(entries: Entries, at: number, to: number, mode: Mode, quiet: boolean): number {
+  const {words, bits, tokens, section} = entries.view
+  const first = tokens[at]!
+  if (first.kind !== 'word') return -1
+  if (mode !== 'list') {
+    if (bits[at]! & ENDER) return -1
+    const found = itemHere(entries.view, at)
+    if (found === null) return -1
+    const longer = measureHere(entries.view, at)
+    if (longer !== null && longer.next > found.next) return longer.next
+  } else if (bits[at]! & ENDER && itemHere(entries.view, at) === null) return -1
+  const startsEntry =
+    at === 0 ||
+    tokens[at - 1]!.block !== first.block ||
+    tokens[at - 1]!.kind === 'mark' ||
+    words[at - 1] === 'and' ||
+    words[at - 1] === 'or' ||
+    words[at - 1] === '&'
+  const open = mode === 'list' && startsEntry
+  const noun = readNoun(entries.view, at, to, open, mode === 'list')
+  if (noun === null) {
+    // "bread pan": past both words.
+    const found = itemHere(entries.view, at)
+    return found === null ? -1 : found.next
+  }
+  const {next} = noun
+  const size = sizeOf(entries.view, next, to)
+  if (size !== null) {
+    entries.push(
+      {
+        start: at,
+        next: size.next,
+        low: size.low,
+        high: size.high,
+        measure: size.measure,
+        measureText: textOf(entries.view, size.start, size.next),
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        confidence: 0.9,
+      },
+      mode,
+    )
+    return size.next
+  }
+  const after = pastTaste(entries.view, next, to)
+  const tasted = after > next ? after : -1
+  if (mode === 'list') {
+    // "1 lemon, zest and juice": of the entry before.
+    if (
+      next === at + 1 &&
+      bits[at]! & PART &&
+      noun.start === at &&
+      at > 0 &&
+      tokens[at - 1]!.block === first.block &&
+      words[at - 1] !== '.' &&
+      entries.last !== null &&
+      entries.last.measure === 'count'
+    )
+      return next
+    // What follows a comma after an entry with an amount may only say how it is got ready.
+    if (!noun.known && !startsEntry) return next
+    // After the first name of a line, a word the lexicon lacks says how the thing is got ready.
+    if (
+      !noun.known &&
+      at > 0 &&
+      tokens[at - 1]!.block === first.block &&
+      first.block !== entries.runInBlock &&
+      section.blocks[first.block]!.kind !== 'paragraph'
+    )
+      return next
+    if (!noun.known && section.blocks[first.block]!.kind !== 'item' && noun.next - noun.start > 4) return next
+    if (words[at - 1] === 'in' || words[at - 1] === 'with' || words[at - 1] === 'from' || words[at - 1] === 'for') return next
+    entries.push(
+      {
+        start: at,
+        next: tasted > 0 ? tasted : next,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        bare: true,
+        confidence: noun.known ? 0.8 : 0.5,
+      },
+      mode,
+    )
+    return tasted > 0 ? tasted : next
+  }
+  if (tasted < 0 && (quiet || !goesIn(entries.view, at, noun, to))) return next
+  entries.push(
+    {
+      start: at,
+      next: tasted > 0 ? tasted : next,
+      item: noun.item,
+      row: noun.row,
+      known: noun.known,
+      prepared: noun.prepared,
+      bare: tasted < 0,
+      confidence: tasted > 0 ? 0.8 : 0.6,
+    },
+    mode,
+  )
+  return tasted > 0 ? tasted : next
+}
