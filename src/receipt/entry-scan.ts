@@ -1,0 +1,100 @@
+import {measureFirst} from './amount-and-name.js'
+import {textOf} from './amounts.js'
+import {partPrefix} from './dish-parts.js'
+import type {Entries, Mode} from './entries.js'
+import {entry} from './entry-forms.js'
+import {readNoun} from './nouns.js'
+import {bareName, vagueEntry} from './unmeasured.js'
+import {JOINT, NOTIN, OPENER, PART, VAGUE, type View} from './view.js'
+
+/**
+ * From the first token of a stretch of text to the last: where entries begin, and what is passed over.
+ */
+
+/** "5 g dried yeast (or 15 g fresh yeast)": one entry, and the other way as its note. The token to go on from; `at` is at "(". */
+function otherWay(entries: Entries, at: number, to: number): number {
+  const {words} = entries.view
+  const before = entries.drafts.at(-1)
+  if (before === undefined || before.next < at - 4) return at + 1
+  for (let i = at + 2; i < to && i < at + 16; i++) {
+    if (words[i] === '(' || words[i] === '.') break
+    if (words[i] !== ')') continue
+    const other = textOf(entries.view, at + 1, i).replace(/\s/g, ' ')
+    // "(or more)" is of the amount, not another thing.
+    if (/^or (?:a little |rather |somewhat )?(?:more|less|so|over|thereabouts)\b/i.test(other)) return at + 1
+    before.notes = [...before.notes, other]
+    return i + 1
+  }
+  return at + 1
+}
+
+/** Past names that are only compared with, or left out: "like bread", "without butter or sugar". */
+function passNouns(view: View, at: number, to: number): number {
+  let i = at
+  const noun = readNoun(view, view.words[i] === 'a' || view.words[i] === 'an' || view.words[i] === 'of' ? i + 1 : i, to, false)
+  if (noun === null) return at
+  i = noun.next
+  while (i + 1 < to && (view.words[i] === 'or' || view.words[i] === 'and' || view.words[i] === 'nor')) {
+    const more = readNoun(view, i + 1, to, false)
+    if (more === null) break
+    i = more.next
+  }
+  return i
+}
+
+/** Reads every entry that begins in tokens [from, to). */
+export function scan(entries: Entries, from: number, to: number, mode: Mode): void {
+  const {words, bits, tokens} = entries.view
+  let i = from
+  let quiet = false
+  let clause = from
+  while (i < to) {
+    const token = tokens[i]!
+    if (token.kind === 'mark') {
+      if (token.word === '.' || token.word === ';' || token.word === '!' || token.word === '?') {
+        quiet = false
+        clause = i + 1
+      }
+      i = token.word === '(' && words[i + 1] === 'or' ? otherWay(entries, i, to) : i + 1
+      continue
+    }
+    if (i === clause || words[i - 1] === ',' || words[i - 1] === '—') {
+      const next = partPrefix(entries, i, to, mode)
+      if (next > 0) {
+        i = next
+        continue
+      }
+    }
+    if (bits[i]! & VAGUE) {
+      const next = vagueEntry(entries, i, to, mode)
+      if (next > i) {
+        i = next
+        continue
+      }
+    }
+    if (bits[i]! & (OPENER | JOINT | PART)) {
+      const next = entry(entries, i, to, mode)
+      if (next > i) {
+        i = next
+        continue
+      }
+    }
+    if (mode === 'list' && (i === clause || i === from || words[i - 1] === ',' || words[i - 1] === 'and')) {
+      const next = measureFirst(entries, i, to, mode)
+      if (next > i) {
+        i = next
+        continue
+      }
+    }
+    if (bits[i]! & NOTIN && mode !== 'list') {
+      if (words[i] === 'serve' || words[i] === 'served' || words[i] === 'eat' || words[i] === 'send' || words[i] === 'garnish')
+        quiet = true
+      else {
+        i = passNouns(entries.view, i + 1, to)
+        continue
+      }
+    }
+    const next = bareName(entries, i, to, mode, quiet)
+    i = next > i ? next : i + 1
+  }
+}

@@ -1,0 +1,82 @@
+import {staysOutside} from './beside.js'
+import {type Draft, type Entries, key} from './entries.js'
+import type {ReadIngredient} from './types.js'
+import type {View} from './view.js'
+
+/**
+ * Which of the entries read count, and how they are given: a list stands, prose adds to it what it has not said.
+ */
+
+/** A draft as the receipt gives it. */
+function output(view: View, d: Draft): ReadIngredient {
+  const {tokens, section} = view
+  const start = tokens[d.start]!.start
+  const end = Math.max(start, tokens[d.next - 1]!.end)
+  const ranged = d.low !== null && d.high !== null && !d.low.equals(d.high)
+  return {
+    text: section.source.slice(start, end),
+    start,
+    end,
+    amount: d.low === null || d.high === null ? null : {low: d.low.value, high: d.high.value},
+    exact: d.low === null ? null : d.low.toString(),
+    ...(ranged ? {exactHigh: d.high!.toString()} : {}),
+    measure: d.low === null ? 'indefinite' : d.measure,
+    item: d.item,
+    known: d.known,
+    ...(d.measureText === '' ? {} : {measureText: d.measureText}),
+    hedges: d.hedges,
+    ...(d.prepared === '' ? {} : {prepared: d.prepared}),
+    part: d.part,
+    confidence: Math.round(d.confidence * 100) / 100,
+    ...(d.other === undefined ? {} : {other: d.other}),
+    notes: d.notes,
+  }
+}
+
+/** The entries that count, in the order of the text. A bare name in prose that ends the title is what is made. */
+export function keptEntries(entries: Entries, title: string): ReadIngredient[] {
+  if (entries.drafts.length === 0) return []
+  const {view} = entries
+  const kept: Draft[] = []
+  const definite = new Set<string>()
+  const inside = entries.drafts.filter((d) => d.inList || !staysOutside(view, d))
+  for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
+  const seen = new Set<string>()
+  const listedAmounts = new Map<string, Draft[]>()
+  const titleWords = title.toLowerCase().split(/[^a-z]+/)
+  for (const d of inside) {
+    if (d.inList) {
+      kept.push(d)
+      seen.add(key(d))
+      if (d.low !== null) {
+        const same = listedAmounts.get(key(d))
+        if (same === undefined) listedAmounts.set(key(d), [d])
+        else if (same.length < 50) same.push(d)
+      }
+      continue
+    }
+    if (d.low !== null) {
+      const same = listedAmounts.get(key(d))
+      // A step that only says again what the list gave.
+      if (same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
+      kept.push(d)
+      seen.add(key(d))
+      continue
+    }
+    if (d.bare) {
+      if (definite.has(key(d)) || seen.has(key(d))) continue
+      const base = d.item.replace(/ (?:juice|rind|pulp|yolk|white|crumb)$/, '')
+      if (base !== d.item && (definite.has(base) || seen.has(base))) continue
+      if (titleWords[titleWords.length - 1] === d.item) continue
+      if (entries.listed) continue
+      seen.add(key(d))
+      kept.push(d)
+      continue
+    }
+    if (entries.listed && definite.has(key(d)) && !d.hedges.some((h) => h.includes('more'))) continue
+    seen.add(key(d))
+    kept.push(d)
+  }
+  kept.sort((a, b) => view.tokens[a.start]!.start - view.tokens[b.start]!.start)
+  return kept.map((d) => output(view, d))
+}
