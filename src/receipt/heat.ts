@@ -1,6 +1,7 @@
 import {cardinals} from '../lexicon/grammar-words.js'
-import type {Band, Hedge, OvenWord} from '../lexicon/schema.js'
+import type {Hedge, OvenWord} from '../lexicon/schema.js'
 import {bandOf, DegreeReader} from './degrees.js'
+import {HeatReadings, type UnknownHeat} from './heat-readings.js'
 import {
   ADJECTIVES,
   ADVERB_STOPS,
@@ -59,7 +60,6 @@ import {
 } from './heat-words.js'
 import {plainSection, type Section} from './section.js'
 import type {OvenPhrase, ReceiptFacts} from './types.js'
-import {Walk} from './walk.js'
 
 export {bandOf, celsiusOfFahrenheit, celsiusOfGasMark} from './degrees.js'
 
@@ -68,26 +68,6 @@ export {bandOf, celsiusOfFahrenheit, celsiusOfGasMark} from './degrees.js'
  * other bakings, and the tests by flour, paper and hand. A fire under a pot and a Dutch oven say nothing of the oven and are passed over.
  */
 
-interface Reading {
-  readonly from: number
-  readonly to: number
-  readonly band: Band
-  readonly low: number
-  readonly high: number
-  readonly sources: readonly string[]
-  readonly notes: readonly string[]
-  /** Kept before a reading of less rank where two overlap. */
-  readonly rank: number
-  readonly disagree?: boolean
-  readonly condition?: boolean
-  readonly known?: boolean
-}
-/** A word before "oven" that the lexicon does not know as a heat word: reported, and carried through. */
-export interface UnknownHeat {
-  readonly text: string
-  readonly start: number
-  readonly end: number
-}
 /**
  * Read the heat of one receipt.
  *
@@ -119,17 +99,9 @@ const triggered: ReadonlyArray<readonly [Trigger, Iterable<string>]> = [
 ]
 for (const [trigger, list] of triggered) for (const word of list) TRIGGERS.set(word, trigger)
 
-class HeatReader extends Walk {
-  readonly #found: Reading[] = []
+class HeatReader extends HeatReadings {
   #baking = false
   #degreeReader: DegreeReader | null = null
-
-  constructor(
-    section: Section,
-    readonly unknown: UnknownHeat[],
-  ) {
-    super(section)
-  }
 
   read(): OvenPhrase[] {
     const tokens = this.tokens
@@ -152,7 +124,7 @@ class HeatReader extends Walk {
       if (trigger === 'degrees') next = this.#degrees(i)
       else if (this.#baking) this.#read(trigger, i)
     }
-    return this.#merge()
+    return this.merged()
   }
 
   #read(trigger: Trigger, i: number): void {
@@ -196,79 +168,8 @@ class HeatReader extends Walk {
     this.#degreeReader ??= new DegreeReader(this.section)
     const read = this.#degreeReader.degrees(i, this.#baking)
     if (read === null) return i + 1
-    if (read.ofOven) this.#found.push({...read, band: bandOf(read.low, read.high), rank: 8})
+    if (read.ofOven) this.found.push({...read, band: bandOf(read.low, read.high), rank: 8})
     return read.to
-  }
-
-  /** Rows of the receipt's own time and place; the widest reading where those are not known. */
-  #choose(rows: readonly OvenWord[]): readonly OvenWord[] {
-    if (rows.length === 1) return rows
-    const {year, place} = this.section.facts
-    const fitting = rows.filter(
-      (row) =>
-        (year === undefined || ((row.from ?? -1e9) <= year && year <= (row.to ?? 1e9))) &&
-        (place === undefined || row.place === undefined || row.place === place),
-    )
-    return fitting.length > 0 ? fitting : rows
-  }
-
-  #put(
-    from: number,
-    to: number,
-    rows: readonly OvenWord[],
-    hedge: Hedge | null,
-    rank: number,
-    notes: readonly string[] = [],
-    condition = false,
-  ): void {
-    const chosen = this.#choose(rows)
-    let low = Math.min(...chosen.map((row) => row.celsius.low))
-    let high = Math.max(...chosen.map((row) => row.celsius.high))
-    const said = [...notes]
-    const sources = new Set(chosen.map((row) => row.source))
-    if (hedge !== null && hedge.effect !== 'none') {
-      const hotter = (low + high) / 2 > 175 ? 1 : -1
-      const shift = hedge.shift * hotter
-      if (hedge.effect === 'more') {
-        low += shift
-        high += shift
-        said.push(`“${hedge.id}” moves it ${hedge.shift} °C from moderate`)
-      } else if (hedge.effect === 'less') {
-        low -= shift
-        high -= shift
-        said.push(`“${hedge.id}” moves it ${hedge.shift} °C towards moderate`)
-      } else {
-        const middle = (low + high) / 2
-        if (low >= 230) {
-          // "not too fierce": the word itself is the warning.
-          high = low
-          low -= 50
-        } else if (hotter > 0) {
-          high = middle
-          low -= hedge.shift * 2
-        } else {
-          low = middle
-          high += hedge.shift * 2
-        }
-        said.push('a limit, not a heat: read as the milder half and a little below')
-      }
-      sources.add(hedge.source)
-    }
-    for (const row of chosen) if (row.note !== undefined && !said.includes(row.note)) said.push(row.note)
-    const band = hedge?.effect === 'cap' ? bandOf(low, high) : chosen[0]!.band
-    if (condition) said.push('said with an “if”: what happens at this heat, not the heat it wants')
-    this.#found.push({
-      from,
-      to,
-      band,
-      low,
-      high,
-      sources: [...sources],
-      notes: said,
-      rank,
-      condition,
-      known: chosen !== UNKNOWN_HEAT && chosen[0] !== UNKNOWN_HEAT[0],
-    })
   }
 
   /**
@@ -357,7 +258,7 @@ class HeatReader extends Walk {
     // "the hotter the oven the better"
     if (j === i && this.word(i - 1) === 'the' && this.word(i - 3) === 'the' && COMPARATIVES.has(this.word(i - 2))) {
       const found = longest(ADJECTIVES, tokens, i - 2, i - 1)
-      if (found !== null) this.#put(i - 3, i + 1, found.rows, null, 4)
+      if (found !== null) this.put(i - 3, i + 1, found.rows, null, 4)
       return
     }
     const run = j < i ? this.#run(j, i) : null
@@ -378,7 +279,7 @@ class HeatReader extends Walk {
       if (article !== null) hedge ??= article
       const right = this.#clause(i + 1, i, true)
       const capped = right?.hedge?.effect === 'cap' ? right.hedge : null
-      this.#put(
+      this.put(
         from,
         Math.max(i + 1, right?.end ?? 0),
         right !== null && capped === null ? right.rows : run.rows,
@@ -398,7 +299,7 @@ class HeatReader extends Walk {
       const warned = this.near(i, 7, 1, WARNINGS)
       if (right.conditional && !warned) return
       if (warned && hedge === null && right.too) hedge = HEDGE_CAP
-      this.#put(start, right.end, right.rows, hedge, 5, [], this.#conditional(start, i))
+      this.put(start, right.end, right.rows, hedge, 5, [], this.#conditional(start, i))
       return
     }
     // "Put it in the oven. It must be rather slow."
@@ -410,7 +311,7 @@ class HeatReader extends Walk {
     ) {
       const said = this.#clause(pronoun + 1, pronoun, false)
       if (said !== null && !said.conditional && this.word(said.end) !== 'when') {
-        this.#put(i, said.end, said.rows, said.hedge, 4)
+        this.put(i, said.end, said.rows, said.hedge, 4)
         return
       }
     }
@@ -422,12 +323,12 @@ class HeatReader extends Walk {
       tokens[prepositionAt - 1]!.block === block
     ) {
       const adverb = longest(ADVERBS, tokens, prepositionAt - 1, prepositionAt)
-      if (adverb !== null) this.#put(prepositionAt - 1, i + 1, adverb.rows, null, 3)
+      if (adverb !== null) this.put(prepositionAt - 1, i + 1, adverb.rows, null, 3)
     } else if (/^in(?:to)?$/.test(this.word(prepositionAt)) && this.#adverbBefore(prepositionAt)) {
       // read there
     } else if (STRICT_ADVERBS.has(this.word(i + 1)) && this.word(i + 1).endsWith('ly') && tokens[i + 1]!.block === block) {
       const adverb = longest(ADVERBS, tokens, i + 1, i + 2)
-      if (adverb !== null) this.#put(i, i + 2, adverb.rows, null, 3)
+      if (adverb !== null) this.put(i, i + 2, adverb.rows, null, 3)
     }
     // "in the oven to dry slowly"
     else if (
@@ -437,7 +338,7 @@ class HeatReader extends Walk {
       !BAKES.has(this.word(i + 2))
     ) {
       const adverb = longest(ADVERBS, tokens, i + 3, i + 4)
-      if (adverb !== null) this.#put(i, i + 4, adverb.rows, null, 3)
+      if (adverb !== null) this.put(i, i + 4, adverb.rows, null, 3)
     }
     // "a zestful oven": a word between article and oven that no row knows. It is carried, with every heat it may mean.
     const word = tokens[i - 1]
@@ -453,7 +354,7 @@ class HeatReader extends Walk {
     ) {
       this.unknown.push({text: this.section.source.slice(word.start, word.end), start: word.start, end: word.end})
       if (!word.capital)
-        this.#put(i - 2, i + 1, UNKNOWN_HEAT, null, 1, [`“${word.word}” is no word for heat known here: any heat`])
+        this.put(i - 2, i + 1, UNKNOWN_HEAT, null, 1, [`“${word.word}” is no word for heat known here: any heat`])
     }
   }
 
@@ -466,7 +367,7 @@ class HeatReader extends Walk {
         if (!t.word.endsWith('ly') || BAKES.has(this.word(k - 1))) return false
         const adverb = longest(ADVERBS, this.tokens, k, k + 1)
         if (adverb === null) return false
-        this.#put(k, k + 1, adverb.rows, null, 3)
+        this.put(k, k + 1, adverb.rows, null, 3)
         return true
       }
       if (t.kind === 'mark' || (t.kind === 'word' && !BETWEEN_TIMES.has(t.word))) return false
@@ -657,7 +558,7 @@ class HeatReader extends Walk {
           })
     let from = Math.min(heat, likeness)
     if (DETERMINERS.has(this.word(from - 1)) && tokens[from - 1]!.block === tokens[i]!.block) from--
-    this.#put(from, found.end, rows, null, rows === UNKNOWN_HEAT ? 2 : 6, ['heat by comparison with another baking'])
+    this.put(from, found.end, rows, null, rows === UNKNOWN_HEAT ? 2 : 6, ['heat by comparison with another baking'])
   }
 
   /** "an oven as hot as for marchpane": goods no row knows. `i` is at "for". */
@@ -687,7 +588,7 @@ class HeatReader extends Walk {
         while (k < j + 6 && /^(?:would|do|did|use|to|bake|commonly|usually|a|an|your|other)$/.test(this.word(k))) k++
         const goods = k > j + 2 ? longest(AS_FOR, tokens, k, limit) : null
         if (goods !== null) {
-          this.#put(i, goods.end, goods.rows, null, 4, ['heat by comparison with another baking'])
+          this.put(i, goods.end, goods.rows, null, 4, ['heat by comparison with another baking'])
           break
         }
       }
@@ -709,7 +610,7 @@ class HeatReader extends Walk {
           !(Object.hasOwn(cardinals, nextWord) || /^(?:a|an|about|half|three)$/.test(nextWord))
         )
           break
-        this.#put(j - i <= 5 ? i : j, adverb.end, adverb.rows, hedged, 4)
+        this.put(j - i <= 5 ? i : j, adverb.end, adverb.rows, hedged, 4)
         break
       }
       const hedge = longest(HEDGES, tokens, j, limit)
@@ -726,7 +627,7 @@ class HeatReader extends Walk {
       while (j > 0 && i - j < 6 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
       const run = j < i && /^an?$/.test(this.word(j - 1)) ? this.#run(j, i) : null
       if (run !== null) {
-        this.#put(j - 1, i + 1, run.rows, run.hedge, 4)
+        this.put(j - 1, i + 1, run.rows, run.hedge, 4)
         return
       }
     }
@@ -736,7 +637,7 @@ class HeatReader extends Walk {
       const plain = !previous.endsWith('ly')
       if (previous !== 'hot' && previous !== 'fast' && (!plain || tokens[i]!.word === 'baking')) {
         const adverb = longest(ADVERBS, tokens, i - 1, i)
-        if (adverb !== null) this.#put(i - 1, i + 1, adverb.rows, null, 3)
+        if (adverb !== null) this.put(i - 1, i + 1, adverb.rows, null, 3)
       }
     }
   }
@@ -751,7 +652,7 @@ class HeatReader extends Walk {
     if (/^(?:crumbs?|sauce|dough|sugar|paste|cut|sippets|crust|under|over|round)$/.test(next)) return false
     // "with bread and butter", but "with the bread, and let it stay"
     if (next === 'and' && (EATEN_WITH_BREAD.has(this.word(things.end + 1)) || !this.near(i, 12, 1, SETS_IN))) return false
-    this.#put(i, things.end, things.rows, null, 4, ['baked in company'])
+    this.put(i, things.end, things.rows, null, 4, ['baked in company'])
     return true
   }
 
@@ -764,7 +665,7 @@ class HeatReader extends Walk {
     for (let k = low; k < verb; k++) {
       const things = longest(AFTER, this.tokens, k, i)
       if (things === null || things.end !== verb || !this.near(i, 20, 20, SETS_IN)) continue
-      this.#put(DETERMINERS.has(this.word(k - 1)) && k > low ? k - 1 : k, i + 1, things.rows, null, 4, [
+      this.put(DETERMINERS.has(this.word(k - 1)) && k > low ? k - 1 : k, i + 1, things.rows, null, 4, [
         'by what the drawn goods leave in the brick',
       ])
       return
@@ -786,12 +687,12 @@ class HeatReader extends Walk {
     const determined = tokens[j - 1]?.block === block && DETERMINERS.has(this.word(j - 1))
     const run = j < i ? this.#run(j, i) : null
     if (run !== null) {
-      if (determined && this.word(j - 2) === 'with') this.#put(j - 1, i + 1, run.rows, run.hedge, 3)
+      if (determined && this.word(j - 2) === 'with') this.put(j - 1, i + 1, run.rows, run.hedge, 3)
       return
     }
     if (!determined || j !== i || !BE.has(this.word(i + 1)) || !this.near(i, 12, 8, OVENS)) return
     const right = this.#clause(i + 1, i, false)
-    if (right !== null && !right.conditional) this.#put(i - 1, right.end, right.rows, right.hedge, 3)
+    if (right !== null && !right.conditional) this.put(i - 1, right.end, right.rows, right.hedge, 3)
   }
 
   /** "a moderate heat", "the heat should be gentle" where the sentence bakes. */
@@ -808,7 +709,7 @@ class HeatReader extends Walk {
       for (let k = Math.max(this.floor(i, 4), i - 3); k < i; k++) {
         const goods = longest(AS_FOR, tokens, k, i)
         if (goods === null || goods.end !== i) continue
-        this.#put(DETERMINERS.has(this.word(k - 1)) ? k - 1 : k, i + 1, goods.rows, null, 5, [
+        this.put(DETERMINERS.has(this.word(k - 1)) ? k - 1 : k, i + 1, goods.rows, null, 5, [
           'heat by comparison with another baking',
         ])
         return
@@ -825,7 +726,7 @@ class HeatReader extends Walk {
       let from = j
       while (from < run.first && (this.word(from) === ',' || LINKS.has(this.word(from)))) from++
       if (tokens[from - 1]?.block === block && DETERMINERS.has(this.word(from - 1))) from--
-      this.#put(from, i + 1, run.rows, run.hedge, 3)
+      this.put(from, i + 1, run.rows, run.hedge, 3)
       return
     }
     if (stove) return
@@ -843,7 +744,7 @@ class HeatReader extends Walk {
           /^(?:about|as|much|the|same|more|less|rather)$/.test(this.word(from - 1))
         )
           from--
-        this.#put(from, found.end, found.rows, null, 6, ['heat by comparison with another baking'])
+        this.put(from, found.end, found.rows, null, 6, ['heat by comparison with another baking'])
         return
       }
     }
@@ -853,7 +754,7 @@ class HeatReader extends Walk {
     if (this.word(at) === 'of' && DETERMINERS.has(this.word(at + 1)) && OVENS.has(this.word(at + 2))) at += 3
     if (!COPULAS.has(this.word(at)) || PREPOSITIONS.has(this.word(at))) return
     const right = this.#clause(at, i, false)
-    if (right !== null && !right.conditional) this.#put(i - 1, right.end, right.rows, right.hedge, 3)
+    if (right !== null && !right.conditional) this.put(i - 1, right.end, right.rows, right.hedge, 3)
   }
 
   /** The sentence before this one bakes. */
@@ -901,7 +802,7 @@ class HeatReader extends Walk {
     if (lead === 'when' && /^(?:even|just)$/.test(this.word(i - 1))) from--
     if (drawing) {
       if (this.word(end) === 'out') end++
-      this.#put(from, end, things.rows, null, 5, ['by what the drawn goods leave in the brick'])
+      this.put(from, end, things.rows, null, 5, ['by what the drawn goods leave in the brick'])
       return
     }
     let k = end
@@ -919,7 +820,7 @@ class HeatReader extends Walk {
       if (lead === 'when' && this.word(k) === 'out' && this.word(k + 1) === 'of') return
       let stop = k + 1
       if (verb !== 'out' && this.word(stop) === 'out') stop++
-      this.#put(from, stop, things.rows, null, 5, ['by what the drawn goods leave in the brick'])
+      this.put(from, stop, things.rows, null, 5, ['by what the drawn goods leave in the brick'])
     } else if (
       k > end &&
       DONE.has(verb) &&
@@ -927,14 +828,14 @@ class HeatReader extends Walk {
       (id === 'after-bread' || id === 'after-brown-bread' || id === 'after-all')
     ) {
       if (this.near(i, 20, 15, SETS_IN_STRICT))
-        this.#put(from, k + 1, things.rows, null, 4, ['by what the drawn goods leave in the brick'])
+        this.put(from, k + 1, things.rows, null, 4, ['by what the drawn goods leave in the brick'])
     } else if (k > end && /^(?:baked|done)$/.test(this.word(k - 1)) && lead !== 'when' && id === 'after-bread') {
       if (this.near(i, 20, 15, SETS_IN_STRICT))
-        this.#put(from, k, things.rows, null, 4, ['by what the drawn goods leave in the brick'])
+        this.put(from, k, things.rows, null, 4, ['by what the drawn goods leave in the brick'])
     } else if (k === end && lead === 'after' && this.near(i, 6, 1, OVEN_OR_BAKE)) {
       const next = tokens[end]
       if (next === undefined || next.kind === 'mark' || next.block !== tokens[i]!.block || AFTER_ADJECTIVE.has(next.word))
-        this.#put(from, end, things.rows, null, 4, ['by what the drawn goods leave in the brick'])
+        this.put(from, end, things.rows, null, 4, ['by what the drawn goods leave in the brick'])
     }
   }
 
@@ -943,7 +844,7 @@ class HeatReader extends Walk {
     if (found === null) return
     const row = found.rows[0]!
     if (row.id === 'heat-subsides' && !this.near(i, 60, 60, OVEN_OR_BAKE) && !this.#follows(i)) return
-    this.#put(i, found.end, found.rows, null, 4)
+    this.put(i, found.end, found.rows, null, 4)
   }
 
   /** Tests that the receipt itself writes down: flour or paper that browns, a hand held in. */
@@ -972,7 +873,7 @@ class HeatReader extends Walk {
         if (word === 'count' || word === 'counting' || word === 'seconds') {
           let end = k + 1
           while (end < tokens.length && end < k + 3 && tokens[end]!.kind !== 'mark' && tokens[end]!.block === block) end++
-          this.#put(acts, end, [TESTS.get('test-hand')!], null, 2, ['a test written in the receipt'])
+          this.put(acts, end, [TESTS.get('test-hand')!], null, 2, ['a test written in the receipt'])
           return
         }
         continue
@@ -994,44 +895,12 @@ class HeatReader extends Walk {
       else if (/^yellow$/.test(word)) id = 'test-pale'
       if (id !== null && /^(?:without|not)$/.test(before)) continue
       if (id !== null) {
-        this.#put(acts, k + 1, [TESTS.get(id)!], null, 2, ['a test written in the receipt'])
+        this.put(acts, k + 1, [TESTS.get(id)!], null, 2, ['a test written in the receipt'])
         return
       }
     }
   }
-
-  /** Overlapping readings become one: the union of their words with the meaning of the better. */
-  #merge(): OvenPhrase[] {
-    const {source} = this.section
-    const tokens = this.tokens
-    const sorted = [...this.#found].sort((a, b) => a.from - b.from || b.to - a.to)
-    const kept: Reading[] = []
-    for (const reading of sorted) {
-      const last = kept.at(-1)
-      if (last !== undefined && reading.from < last.to) {
-        const better = reading.rank > last.rank ? reading : last
-        kept[kept.length - 1] = {...better, from: last.from, to: Math.max(last.to, reading.to)}
-      } else kept.push(reading)
-    }
-    return kept.map((reading) => {
-      const start = tokens[reading.from]!.start
-      const end = tokens[reading.to - 1]!.end
-      return {
-        text: source.slice(start, end),
-        start,
-        end,
-        band: reading.band,
-        celsius: {low: round(reading.low), high: round(reading.high)},
-        sources: reading.sources,
-        ...(reading.notes.length > 0 ? {notes: reading.notes} : {}),
-        ...(reading.disagree === true ? {disagree: true} : {}),
-        ...(reading.condition === true ? {condition: true} : {}),
-        ...(reading.known === false ? {known: false as const} : {}),
-      }
-    })
-  }
 }
-const round = (n: number): number => Math.round(n)
 /**
  * Heat stated by itself, as front matter's `oven` states it: "a quick oven", "quick", "350 °F", "gas mark 4", "after the bread is drawn".
  *

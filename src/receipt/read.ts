@@ -1,5 +1,6 @@
 import {readFacts} from './facts.js'
-import {readHeat, type UnknownHeat} from './heat.js'
+import {readHeat} from './heat.js'
+import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
 import {lineIndex} from './position.js'
 import {plainSection, type Section} from './section.js'
