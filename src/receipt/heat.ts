@@ -1,21 +1,21 @@
 import {cardinals} from '../lexicon/grammar-words.js'
-import type {Hedge, OvenWord} from '../lexicon/schema.js'
+import type {Hedge} from '../lexicon/schema.js'
 import {bandOf, DegreeReader} from './degrees.js'
+import {clauseAt} from './heat-clause.js'
+import {readAsFor, readCompany} from './heat-comparison.js'
 import {HeatReadings, type UnknownHeat} from './heat-readings.js'
+import {isRunWord, runAt} from './heat-run.js'
 import {
   ADJECTIVES,
   ADVERB_STOPS,
   ADVERBS,
   AFTER,
   AFTER_ADJECTIVE,
-  AFTER_COMMA,
-  ALLOWING,
   AS_FOR,
   BAKES,
   BE,
   BETWEEN_TIMES,
   COMPARATIVES,
-  CONDITIONS,
   CONTEXT_BAKES,
   COPULAS,
   COVERS,
@@ -24,27 +24,19 @@ import {
   DRAWABLE,
   DRAWN,
   DRIES,
-  EATEN_WITH_BREAD,
   FIXED,
   HEAT_NOUNS,
-  HEATED,
-  HEATING,
   HEDGE_CAP,
   HEDGES,
   LEAD_IN,
-  LIKENESS,
   LINKS,
-  LINKS_AFTER,
   longest,
-  type Match,
-  NEGATIVES,
   NEUTRAL,
   NOT_OVENS,
   OVEN_OR_BAKE,
   OVENS,
   POT_WORDS,
   PREPOSITIONS,
-  RUN_WORDS,
   SETS_IN,
   SETS_IN_STRICT,
   STRICT_ADVERBS,
@@ -52,11 +44,7 @@ import {
   TESTS,
   UNKNOWN_HEAT,
   UPON,
-  VERB_TOO,
   WARNINGS,
-  WEAK,
-  WELL_HEATED,
-  WITH,
 } from './heat-words.js'
 import {plainSection, type Section} from './section.js'
 import type {OvenPhrase, ReceiptFacts} from './types.js'
@@ -78,9 +66,6 @@ export {bandOf, celsiusOfFahrenheit, celsiusOfGasMark} from './degrees.js'
 export function readHeat(section: Section, unknown: UnknownHeat[] = []): OvenPhrase[] {
   return new HeatReader(section, unknown).read()
 }
-/** "Hotter than for bread": by how much. From memory. */
-const COMPARATIVE_CELSIUS = 20
-
 /** What a word may begin or belong to. */
 type Trigger = 'oven' | 'bake' | 'degrees' | 'heat' | 'after' | 'for' | 'drawn' | 'with' | 'test' | 'fixed'
 
@@ -135,7 +120,7 @@ class HeatReader extends HeatReadings {
         break
       case 'bake':
         this.#bake(i)
-        if (/^(?:to|will|would)$/.test(this.word(i - 1))) this.#asFor(i)
+        if (/^(?:to|will|would)$/.test(this.word(i - 1))) readAsFor(this, i)
         break
       case 'heat':
         if (t === 'fire') this.#fire(i)
@@ -146,13 +131,13 @@ class HeatReader extends HeatReadings {
         this.#after(i)
         break
       case 'for':
-        this.#asFor(i)
+        readAsFor(this, i)
         break
       case 'drawn':
         this.#drawn(i)
         break
       case 'with':
-        if (/^(?:in|oven)$/.test(this.word(i - 1))) this.#company(i, this.limit(i, 6))
+        if (/^(?:in|oven)$/.test(this.word(i - 1))) readCompany(this, i, this.limit(i, 6))
         break
       case 'test':
         this.#test(i)
@@ -172,88 +157,19 @@ class HeatReader extends HeatReadings {
     return read.to
   }
 
-  /**
-   * A run of hedges and heat words in [from, to): "rather slow", "good soaking", "hot, but not too hot".
-   * @returns the rows and hedge that carry its meaning, or null where there is no heat word
-   */
-  #run(from: number, to: number): {rows: readonly OvenWord[]; hedge: Hedge | null; end: number; first: number} | null {
-    const tokens = this.tokens
-    let main: readonly OvenWord[] | null = null
-    let mainHedge: Hedge | null = null
-    let pending = null as Hedge | null
-    let end = from
-    let first = -1
-    let alternatives = false
-    let i = from
-    while (i < to) {
-      const adjective = longest(ADJECTIVES, tokens, i, to)
-      const hedge = longest(HEDGES, tokens, i, to)
-      if (adjective !== null && adjective.end >= (hedge?.end ?? 0)) {
-        const capped = pending?.effect === 'cap'
-        if (first < 0) first = i
-        if (main === null) {
-          main = adjective.rows
-          mainHedge = pending
-        } else if (capped) {
-          // "hot, but not too hot": the limit softens what was said first; "brisk, but not fierce" leaves brisk as it is.
-          if (adjective.rows[0] === main[0]) mainHedge = pending
-        } else if (main.every((row) => WEAK.has(row.id))) {
-          main = adjective.rows
-          mainHedge = pending
-        } else if (adjective.rows.every((row) => WEAK.has(row.id))) {
-          // "slow, steady": the weak word adds no heat.
-        } else if (alternatives) {
-          main = [...main, ...adjective.rows]
-        } else {
-          main = adjective.rows
-          mainHedge = pending ?? mainHedge
-        }
-        pending = null
-        alternatives = false
-        i = adjective.end
-        end = i
-        continue
-      }
-      if (hedge !== null) {
-        const row = hedge.rows[0]!
-        if (row.effect !== 'none') pending = pending?.effect === 'cap' && row.effect === 'more' ? pending : row
-        i = hedge.end
-        continue
-      }
-      const t = tokens[i]!
-      if (t.word === 'too' || (t.word === 'over' && ADJECTIVES.next?.has(this.word(i + 1)))) {
-        pending = HEDGE_CAP
-        i++
-        continue
-      }
-      if (LINKS.has(t.word) || t.word === ',' || t.word === '(' || t.word === ')') {
-        if (t.word === 'or' || t.word === 'to' || t.word === 'and') alternatives = true
-        i++
-        continue
-      }
-      break
-    }
-    return main === null ? null : {rows: main, hedge: mainHedge, end, first}
-  }
-
-  #isRunWord(i: number): boolean {
-    const word = this.word(i)
-    return RUN_WORDS.has(word) || LINKS.has(word) || word === ',' || word === 'too'
-  }
-
   #oven(i: number): void {
     const tokens = this.tokens
     const block = tokens[i]!.block
     // What stands before it.
     let j = i
-    while (j > 0 && i - j < 10 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
+    while (j > 0 && i - j < 10 && tokens[j - 1]!.block === block && isRunWord(this, j - 1)) j--
     for (let k = Math.max(0, i - 3); k < i; k++) if (NOT_OVENS.has(tokens[k]!.word) && k >= j - 1) return
     if (tokens[j - 1] !== undefined && NOT_OVENS.has(this.word(j - 1))) return
     // "so slow an oven", "as hot an oven": the article stands behind the word.
     if (j === i && /^an?$/.test(this.word(i - 1))) {
       let k = i - 1
-      while (k > 0 && i - k < 8 && tokens[k - 1]!.block === block && this.#isRunWord(k - 1)) k--
-      if (k < i - 1 && /^(?:so|as|too|how|not|rather)$/.test(this.word(k)) && this.#run(k, i - 1) !== null) j = k
+      while (k > 0 && i - k < 8 && tokens[k - 1]!.block === block && isRunWord(this, k - 1)) k--
+      if (k < i - 1 && /^(?:so|as|too|how|not|rather)$/.test(this.word(k)) && runAt(this, k, i - 1) !== null) j = k
     }
     // "the hotter the oven the better"
     if (j === i && this.word(i - 1) === 'the' && this.word(i - 3) === 'the' && COMPARATIVES.has(this.word(i - 2))) {
@@ -261,7 +177,7 @@ class HeatReader extends HeatReadings {
       if (found !== null) this.put(i - 3, i + 1, found.rows, null, 4)
       return
     }
-    const run = j < i ? this.#run(j, i) : null
+    const run = j < i ? runAt(this, j, i) : null
     let from = j
     if (run !== null) {
       while (from < run.first && (this.word(from) === ',' || LINKS.has(this.word(from))) && this.word(from) !== 'rather') from++
@@ -277,7 +193,7 @@ class HeatReader extends HeatReadings {
       }
       const article = this.#insideArticle(from, i)
       if (article !== null) hedge ??= article
-      const right = this.#clause(i + 1, i, true)
+      const right = clauseAt(this, i + 1, i, true)
       const capped = right?.hedge?.effect === 'cap' ? right.hedge : null
       this.put(
         from,
@@ -288,7 +204,7 @@ class HeatReader extends HeatReadings {
       )
       return
     }
-    const right = this.#clause(i + 1, i, false)
+    const right = clauseAt(this, i + 1, i, false)
     if (right !== null) {
       let start = i
       const low = this.floor(i, 7)
@@ -309,7 +225,7 @@ class HeatReader extends HeatReadings {
       /^(?:it|which)$/.test(this.word(pronoun)) &&
       /^(?:must|should|ought|may)$/.test(this.word(pronoun + 1))
     ) {
-      const said = this.#clause(pronoun + 1, pronoun, false)
+      const said = clauseAt(this, pronoun + 1, pronoun, false)
       if (said !== null && !said.conditional && this.word(said.end) !== 'when') {
         this.put(i, said.end, said.rows, said.hedge, 4)
         return
@@ -388,188 +304,6 @@ class HeatReader extends HeatReadings {
     return null
   }
 
-  /** What is said of the oven behind it: "should be tolerably brisk", "of a moderate heat", "as hot as for bread", "not too hot". */
-  #clause(
-    at: number,
-    oven: number,
-    known: boolean,
-  ): {rows: readonly OvenWord[]; hedge: Hedge | null; end: number; too: boolean; conditional: boolean} | null {
-    const tokens = this.tokens
-    if (tokens[at]?.block !== tokens[oven]!.block) return null
-    let j = at
-    // "Oven: moderate", "Oven—hot"
-    const label = !known && OVENS.has(this.word(oven)) && /^(?::|—|-)$/.test(this.word(at))
-    if (label) j++
-    const limit = this.limit(j < tokens.length ? j : oven, 14)
-    let copula = false
-    let comma = false
-    let too = false
-    let negative = false
-    if (known) {
-      // After "a hot oven" only a correction counts: ", but not too hot", ", not over quick", ", rather slow".
-      let k = j
-      if (this.word(k) === ',') k++
-      if (!/^(?:but|not|though|yet|nor|rather)$/.test(this.word(k))) return null
-    }
-    const before = this.floor(oven, 6)
-    for (let k = before; k < oven; k++) if (/^(?:not|nor|never|no|don't)$/.test(this.word(k))) negative = true
-    const heating = this.near(oven, 4, 1, HEATING)
-    if (heating && /^(?:well|thoroughly|properly)$/.test(this.word(j)))
-      return {rows: WELL_HEATED, hedge: null, end: j + 1, too: false, conditional: false}
-    while (j < limit) {
-      const word = this.word(j)
-      if (word === ',') {
-        const next = this.word(j + 1)
-        if (!AFTER_COMMA.has(next)) {
-          // "oven, moderate."
-          const alone = longest(ADJECTIVES, tokens, j + 1, limit)
-          if (alone === null || alone.end < limit || alone.rows.every((row) => WEAK.has(row.id))) return null
-        }
-        comma = true
-        j++
-        continue
-      }
-      if (BE.has(word)) copula = true
-      // "in the oven to keep hot"
-      if (/^(?:keep|kept)$/.test(word) && this.word(j - 1) === 'to') return null
-      if (word === 'too') too = true
-      if (word === 'not' || word === 'never') negative = true
-      // "from the oven and cool": what is joined on by "and" is the next step.
-      const run = !known && /^(?:and|or|to)$/.test(word) ? null : this.#run(j, Math.min(limit, j + 8))
-      if (run !== null) {
-        const row = run.rows[0]!
-        const word0 = this.word(run.first)
-        for (let k = j; k < run.end; k++) {
-          if (this.word(k) === 'too') too = true
-          if (this.word(k) === 'not') negative = true
-        }
-        const last = this.word(j - 1)
-        const needsNoun = j > at && PREPOSITIONS.has(last)
-        let end = run.end
-        let noun = HEAT_NOUNS.has(this.word(end))
-        if (!noun && this.word(end) === 'and' && HEAT_NOUNS.has(this.word(end + 2))) noun = true
-        if (noun) end++
-        if ((needsNoun || /^(?:a|an)$/.test(last)) && !noun) return null
-        if (last === 'to' && VERB_TOO.has(word0) && !this.near(oven, 4, 1, ALLOWING)) return null
-        if (WEAK.has(row.id) && !copula && !noun && !heating) return null
-        const following = tokens[end]
-        if (
-          !copula &&
-          !noun &&
-          following !== undefined &&
-          following.block === tokens[oven]!.block &&
-          following.kind === 'word' &&
-          !AFTER_ADJECTIVE.has(following.word) &&
-          // "let the oven cool a little"
-          !(VERB_TOO.has(word0) && /^(?:a|down|somewhat)$/.test(following.word) && this.near(oven, 4, 1, ALLOWING))
-        )
-          return null
-        // "as hot as for bread", "hotter than for pies": the thing compared with says more than the word.
-        const compared = this.#comparison(run.first, this.limit(run.first, 14))
-        if (compared !== null) return {rows: compared.rows, hedge: null, end: compared.end, too, conditional: false}
-        const hedge = too || (negative && run.hedge === null && this.#negated(oven, run.first)) ? HEDGE_CAP : run.hedge
-        return {rows: run.rows, hedge, end, too, conditional: too && !negative && this.near(oven, 6, 1, CONDITIONS)}
-      }
-      if (word === 'as' || word === 'same' || word === 'fit' || word === 'proper') {
-        const compared = this.#comparison(j, limit)
-        if (compared !== null) return {rows: compared.rows, hedge: null, end: compared.end, too: false, conditional: false}
-      }
-      if (heating && /^(?:till|until|well|thoroughly|sufficiently)$/.test(word)) {
-        j++
-        continue
-      }
-      const hedge = longest(HEDGES, tokens, j, limit)
-      if (hedge !== null) {
-        j = hedge.end
-        continue
-      }
-      if (COPULAS.has(word) || LINKS_AFTER.has(word) || (comma && word === 'and')) {
-        j++
-        continue
-      }
-      return null
-    }
-    return null
-  }
-
-  #negated(oven: number, at: number): boolean {
-    for (let k = oven + 1; k < at; k++) if (this.word(k) === 'not') return true
-    return false
-  }
-
-  /** From a word of heat or likeness on: "… as for bread", "… enough for pies", "… as you do for biscuits". */
-  #comparison(at: number, limit: number): Match<OvenWord> | null {
-    const tokens = this.tokens
-    let likeness = false
-    for (let j = at; j < Math.min(limit, at + 10); j++) {
-      const word = this.word(j)
-      if (this.#isLikeness(j)) likeness = true
-      if (!likeness) continue
-      if (word === 'for' || ((word === 'bake' || word === 'bakes') && /^(?:to|will|would)$/.test(this.word(j - 1)))) {
-        let k = j + 1
-        while (k < limit && (DETERMINERS.has(this.word(k)) || this.word(k) === 'baking' || this.word(k) === 'common')) {
-          const direct = longest(AS_FOR, tokens, k, limit)
-          if (direct !== null) return direct
-          k++
-        }
-        const found = longest(AS_FOR, tokens, k, limit)
-        if (found !== null) return found
-        return null
-      }
-      if (word === ',' && j > at + 1) return null
-    }
-    return null
-  }
-
-  /** "then" was written for "than": "hotter then for pies". */
-  #isLikeness(i: number): boolean {
-    const word = this.word(i)
-    return LIKENESS.has(word) || (word === 'then' && COMPARATIVES.has(this.word(i - 1)))
-  }
-
-  /** "for": the end of a comparison whose oven or heat stands before it. */
-  #asFor(i: number): void {
-    const tokens = this.tokens
-    const low = this.floor(i, 9)
-    let likeness = -1
-    let heat = -1
-    for (let k = i - 1; k >= low; k--) {
-      const word = this.word(k)
-      if (likeness < 0 && i - k <= 7 && this.#isLikeness(k)) likeness = k
-      if (OVENS.has(word) || HEATED.has(word)) heat = k
-      else if (BAKES.has(word) && i - k <= 5) heat = k
-    }
-    if (likeness < 0 || heat < 0) return
-    const limit = this.limit(i, 8)
-    const found = this.#comparison(likeness, limit) ?? this.#unknownGoods(i, heat, limit)
-    if (found === null || found.end <= i) return
-    const said = OVENS.has(this.word(likeness - 1)) ? this.word(likeness - 2) : this.word(likeness - 1)
-    const hotter = /^(?:hotter|quicker|brisker|fiercer|warmer)$/.test(said)
-    const cooler =
-      /^(?:cooler|slower|slacker|gentler)$/.test(said) ||
-      (this.word(likeness - 2) === 'so' && this.near(likeness - 2, 5, 1, NEGATIVES))
-    const shift = hotter ? COMPARATIVE_CELSIUS : cooler ? -COMPARATIVE_CELSIUS : 0
-    const rows =
-      shift === 0
-        ? found.rows
-        : found.rows.map((row) => {
-            const celsius = {low: row.celsius.low + shift, high: row.celsius.high + shift}
-            return {...row, celsius, band: bandOf(celsius.low, celsius.high)}
-          })
-    let from = Math.min(heat, likeness)
-    if (DETERMINERS.has(this.word(from - 1)) && tokens[from - 1]!.block === tokens[i]!.block) from--
-    this.put(from, found.end, rows, null, rows === UNKNOWN_HEAT ? 2 : 6, ['heat by comparison with another baking'])
-  }
-
-  /** "an oven as hot as for marchpane": goods no row knows. `i` is at "for". */
-  #unknownGoods(i: number, heat: number, limit: number): Match<OvenWord> | null {
-    if (this.word(i) !== 'for' || this.word(i - 1) !== 'as' || !OVENS.has(this.word(heat)) || i + 1 >= limit) return null
-    let k = i + 1
-    if (DETERMINERS.has(this.word(k))) k++
-    if (this.tokens[k]?.kind !== 'word' || k >= limit) return null
-    return {rows: UNKNOWN_HEAT, end: k + 1}
-  }
-
   #bake(i: number): void {
     const tokens = this.tokens
     const block = tokens[i]!.block
@@ -619,13 +353,13 @@ class HeatReader extends HeatReadings {
         j = hedge.end - 1
         continue
       }
-      if (word === 'with' && this.#company(j, limit)) break
+      if (word === 'with' && readCompany(this, j, limit)) break
     }
     // "requires a gentle baking"
     if (tokens[i]!.word === 'baking') {
       let j = i
-      while (j > 0 && i - j < 6 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
-      const run = j < i && /^an?$/.test(this.word(j - 1)) ? this.#run(j, i) : null
+      while (j > 0 && i - j < 6 && tokens[j - 1]!.block === block && isRunWord(this, j - 1)) j--
+      const run = j < i && /^an?$/.test(this.word(j - 1)) ? runAt(this, j, i) : null
       if (run !== null) {
         this.put(j - 1, i + 1, run.rows, run.hedge, 4)
         return
@@ -640,20 +374,6 @@ class HeatReader extends HeatReadings {
         if (adverb !== null) this.put(i - 1, i + 1, adverb.rows, null, 3)
       }
     }
-  }
-
-  /** "bake it with brown bread", "in with the bread": `i` is at "with". */
-  #company(i: number, limit: number): boolean {
-    let k = i + 1
-    while (k < limit && DETERMINERS.has(this.word(k))) k++
-    const things = longest(WITH, this.tokens, k, limit)
-    if (things === null) return false
-    const next = this.word(things.end)
-    if (/^(?:crumbs?|sauce|dough|sugar|paste|cut|sippets|crust|under|over|round)$/.test(next)) return false
-    // "with bread and butter", but "with the bread, and let it stay"
-    if (next === 'and' && (EATEN_WITH_BREAD.has(this.word(things.end + 1)) || !this.near(i, 12, 1, SETS_IN))) return false
-    this.put(i, things.end, things.rows, null, 4, ['baked in company'])
-    return true
   }
 
   /** "the bread being drawn", "that bread hath been newly drawn out of": `i` is at "drawn". */
@@ -683,15 +403,15 @@ class HeatReader extends HeatReadings {
     const block = tokens[i]!.block
     if (this.near(i, 10, 8, UPON) || this.near(i, 12, 8, POT_WORDS) || !this.near(i, 12, 8, OVEN_OR_BAKE)) return
     let j = i
-    while (j > 0 && i - j < 6 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
+    while (j > 0 && i - j < 6 && tokens[j - 1]!.block === block && isRunWord(this, j - 1)) j--
     const determined = tokens[j - 1]?.block === block && DETERMINERS.has(this.word(j - 1))
-    const run = j < i ? this.#run(j, i) : null
+    const run = j < i ? runAt(this, j, i) : null
     if (run !== null) {
       if (determined && this.word(j - 2) === 'with') this.put(j - 1, i + 1, run.rows, run.hedge, 3)
       return
     }
     if (!determined || j !== i || !BE.has(this.word(i + 1)) || !this.near(i, 12, 8, OVENS)) return
-    const right = this.#clause(i + 1, i, false)
+    const right = clauseAt(this, i + 1, i, false)
     if (right !== null && !right.conditional) this.put(i - 1, right.end, right.rows, right.hedge, 3)
   }
 
@@ -719,8 +439,8 @@ class HeatReader extends HeatReadings {
     if (this.word(i - 1) === 'of' && /^degrees?$/.test(this.word(i - 2))) noun = i - 2
     else if (/^an?$/.test(this.word(i - 1)) && i >= 3 && /^(?:so|as|too)$/.test(this.word(i - 3))) noun = i - 1
     let j = noun
-    while (j > 0 && noun - j < 8 && tokens[j - 1]!.block === block && this.#isRunWord(j - 1)) j--
-    const run = j < noun ? this.#run(j, noun) : null
+    while (j > 0 && noun - j < 8 && tokens[j - 1]!.block === block && isRunWord(this, j - 1)) j--
+    const run = j < noun ? runAt(this, j, noun) : null
     if (run !== null) {
       if (stove && (run.rows[0]!.band === 'hot' || !this.near(i, 14, 4, DRIES))) return
       let from = j
@@ -753,7 +473,7 @@ class HeatReader extends HeatReadings {
     let at = i + 1
     if (this.word(at) === 'of' && DETERMINERS.has(this.word(at + 1)) && OVENS.has(this.word(at + 2))) at += 3
     if (!COPULAS.has(this.word(at)) || PREPOSITIONS.has(this.word(at))) return
-    const right = this.#clause(at, i, false)
+    const right = clauseAt(this, at, i, false)
     if (right !== null && !right.conditional) this.put(i - 1, right.end, right.rows, right.hedge, 3)
   }
 
