@@ -664,7 +664,7 @@ const fixed: readonly Row[] = [
   },
 ]
 
-/** Tests that receipts write down, by what the flour, meal or paper does; read by the grammar of `receipt/heat`. */
+/** Tests that receipts write down, by what the flour, meal or paper does; read by the grammar of `receipt/heat-tests`. */
 const tests: readonly Row[] = [
   {
     id: 'test-black',

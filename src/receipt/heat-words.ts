@@ -3,7 +3,7 @@ import type {OvenWord} from '../lexicon/schema.js'
 import {fold, type Token} from './section.js'
 
 /*
- * The lexicon's heat rows as trees, and the small words around them that the grammar of `heat.ts` turns on.
+ * The lexicon's heat rows as trees, and the small words around them that the grammar of heat turns on.
  */
 
 /** Rows by their words: a walk of the tokens finds the longest phrase that starts at one. */

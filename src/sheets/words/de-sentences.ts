@@ -216,7 +216,7 @@ const sentences: Book['sentences'] = [
   ['from a hazelnut to a walnut: which is not said', 'von der Haselnuss bis zur Walnuss: welche, ist nicht gesagt'],
   ['a quart weighs about a pound (1837)', 'ein Quart wiegt etwa ein Pfund (1837)'],
 
-  // Words for heat (lexicon/oven-words.ts, receipt/heat.ts, receipt/degrees.ts)
+  // Words for heat (lexicon/oven-words.ts, receipt/heat-*.ts, receipt/degrees.ts)
   ['Hot goods in a brick oven.', 'Gebäck für die erste Hitze eines Steinofens.'],
   ['The usual word for pastry, buns and biscuits.', 'Das übliche Wort für Blätterteig, Brötchen und Kleingebäck.'],
   ['A baker’s word.', 'Ein Wort der Bäcker.'],
@@ -289,7 +289,7 @@ const sentences: Book['sentences'] = [
   ],
   ['the temperatures disagree: {list}', 'die Temperaturen widersprechen sich: {list}'],
 
-  // Notes of a conversion (measure/convert.ts, receipt/ingredients.ts, receipt/read.ts)
+  // Notes of a conversion (measure/convert.ts, receipt/same-amounts.ts, receipt/read.ts)
   [
     '{measure}: taken as {size} ({kind}); it may be {size2} ({kind2}).',
     '{measure:measure}: als {size} genommen ({kind:text}); es können {size2} sein ({kind2:text}).',
