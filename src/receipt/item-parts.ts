@@ -144,14 +144,9 @@ export function countedParts(entries: Entries, at: number, quantity: Quantity, t
   const {words, bits, tokens} = entries.view
   let k = quantity.next
   let guard = 0
-  let eggFirst = false
-  while (k < to && guard++ < 3 && (bits[k]! & PREPARED || words[k] === 'egg' || words[k] === 'eggs')) {
-    if (words[k] === 'egg' || words[k] === 'eggs') eggFirst = true
-    k++
-  }
+  while (k < to && guard++ < 3 && (bits[k]! & PREPARED || words[k] === 'egg' || words[k] === 'eggs')) k++
   const part = partsOf[words[k] ?? '']
   if (k >= to || (part !== 'yolk' && part !== 'white')) return -1
-  void eggFirst
   if (quantity.article && !/^(?:white|yolk|yelk|yolke)$/.test(words[k]!)) return -1
   // "a white sauce": the colour.
   if (words[k] === 'white' && k + 1 < to && tokens[k + 1]!.kind === 'word' && !(bits[k + 1]! & ENDER)) return -1
