@@ -428,3 +428,11 @@ describe('phrases of old receipts in prose', () => {
 describe('lists, old and modern', () => {
   for (const [text, ...expected] of lists) test(text.replace(/\n/g, ' ⏎ '), () => check(text, expected))
 })
+
+test('the words that tell an amount by a thing’s size are kept, wherever they stand', () => {
+  for (const said of ['butter the size of an egg', 'a little butter the size of an egg', 'the size of an egg of butter']) {
+    const {receipts} = readReceipts(`# Cake\n\n- ${said}\n- 1 lb flour\n`, {file: 'cake.md'})
+    const [butter] = receipts[0]!.ingredients
+    expect(butter, said).toMatchObject({measure: 'size of an egg', measureText: 'the size of an egg'})
+  }
+})

@@ -2,7 +2,7 @@ import {measured} from './amount-and-name.js'
 import {readQuantity, skipHedges} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {jointOf, partOf} from './item-parts.js'
-import {sizeOf} from './likened-sizes.js'
+import {likened, sizeOf} from './likened-sizes.js'
 import {readNoun} from './nouns.js'
 import {dittoMark, sameAs, weightOf} from './same-amounts.js'
 import {eachAfter} from './shared-amounts.js'
@@ -87,21 +87,7 @@ export function entry(entries: Entries, at: number, to: number, mode: Mode): num
     // "the bigness of a walnut of butter"
     const noun = readNoun(entries.view, size.next + 1, to, false)
     if (noun !== null) {
-      entries.push(
-        {
-          start: at,
-          next: noun.next,
-          low: size.low,
-          high: size.high,
-          measure: size.measure,
-          item: noun.item,
-          row: noun.row,
-          known: noun.known,
-          prepared: noun.prepared,
-          confidence: 0.9,
-        },
-        mode,
-      )
+      likened(entries, {start: at, next: noun.next, size, noun, confidence: 0.9}, mode)
       return noun.next
     }
   }

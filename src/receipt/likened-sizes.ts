@@ -1,5 +1,7 @@
-import {readAmount, skipHedges} from './amounts.js'
+import {readAmount, skipHedges, textOf} from './amounts.js'
+import type {Entries, Mode} from './entries.js'
 import {type Exact, HALF, ONE, TWO} from './exact.js'
+import type {Noun} from './nouns.js'
 import {PREPARED, type View} from './view.js'
 
 /**
@@ -25,12 +27,17 @@ const SIZES: Readonly<Record<string, string>> = {
   fist: 'size of a fist',
 }
 
+/** An amount told by a thing's size, and the tokens that tell it. */
+interface Likened {
+  readonly low: Exact
+  readonly high: Exact
+  readonly measure: string
+  readonly start: number
+  readonly next: number
+}
+
 /** "the size of an egg", "as big as a walnut", "half the size of an egg" after a name: amount and measure. */
-export function sizeOf(
-  view: View,
-  at: number,
-  to: number,
-): {low: Exact; high: Exact; measure: string; start: number; next: number} | null {
+export function sizeOf(view: View, at: number, to: number): Likened | null {
   const {words, bits} = view
   let i = at
   if (words[i] === ',') i++
@@ -81,6 +88,19 @@ export function sizeOf(
   const measure = sizeMeasure(words[i] ?? '', words[noun] ?? '')
   if (measure === null || noun >= to) return null
   return {low: low.times(times), high: high.times(times), measure, start, next: noun + 1}
+}
+
+/** Take down a name whose amount is told by another thing's size. */
+export function likened(
+  entries: Entries,
+  told: {start: number; next: number; size: Likened; noun: Noun; confidence: number},
+  mode: Mode,
+): void {
+  const {start, next, size, noun, confidence} = told
+  const {low, high, measure} = size
+  const {item, row, known, prepared} = noun
+  const measureText = textOf(entries.view, size.start, size.next)
+  entries.push({start, next, low, high, measure, measureText, item, row, known, prepared, confidence}, mode)
 }
 
 function sizeMeasure(first: string, noun: string): string | null {

@@ -1,9 +1,9 @@
-import {readAmount, textOf} from './amounts.js'
+import {readAmount} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {greases} from './greasing.js'
 import {pastTaste, vague} from './indefinite-words.js'
 import {GENERAL, MADE} from './item-classes.js'
-import {sizeOf} from './likened-sizes.js'
+import {likened, sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
 import {ENDER, itemHere, measureHere, NOTFOOD, PART, type View} from './view.js'
 
@@ -60,21 +60,7 @@ export function vagueEntry(entries: Entries, at: number, to: number, mode: Mode)
   if (noun.row?.group === 'made dish' && mode !== 'list' && !/paste|puff/.test(noun.item)) return -1
   const size = sizeOf(entries.view, noun.next, to)
   if (size !== null) {
-    entries.push(
-      {
-        start: at,
-        next: size.next,
-        low: size.low,
-        high: size.high,
-        measure: size.measure,
-        item: noun.item,
-        row: noun.row,
-        known: noun.known,
-        prepared: noun.prepared,
-        confidence: 0.92,
-      },
-      mode,
-    )
+    likened(entries, {start: at, next: size.next, size, noun, confidence: 0.92}, mode)
     return size.next
   }
   entries.push(
@@ -164,22 +150,7 @@ export function bareName(entries: Entries, at: number, to: number, mode: Mode, q
   const {next} = noun
   const size = sizeOf(entries.view, next, to)
   if (size !== null) {
-    entries.push(
-      {
-        start: at,
-        next: size.next,
-        low: size.low,
-        high: size.high,
-        measure: size.measure,
-        measureText: textOf(entries.view, size.start, size.next),
-        item: noun.item,
-        row: noun.row,
-        known: noun.known,
-        prepared: noun.prepared,
-        confidence: 0.9,
-      },
-      mode,
-    )
+    likened(entries, {start: at, next: size.next, size, noun, confidence: 0.9}, mode)
     return size.next
   }
   const after = pastTaste(entries.view, next, to)
