@@ -17,6 +17,7 @@ import {planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+import {unrisen} from './unrisen.js'
 
 /** Everything parsed that a plan is made from. */
 export interface MakePlan {
@@ -147,6 +148,7 @@ export function planAgain(
     ...unfinished(changes, byId, problem.day),
     ...early.map(({message}) => message),
     ...unlogged(rest, byId, log),
+    ...unrisen(again, rest, plan, Math.min(now, ...momentsOf(log, now)), log.lit! - plan.lit),
   ]
   return {plan: {...again, changes, messages}, problem: rest, said}
 }

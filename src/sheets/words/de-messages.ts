@@ -64,6 +64,14 @@ export const deMessages: Book['sentences'] = [
     '{dish} gilt als wie geplant eingeschossen, vor {n} h {n2} min: im Ofenbuch steht nichts davon',
   ],
   [
+    '{dish} is set in at {time}, and its dough has not risen and been shaped before {time2}',
+    '{dish} soll um {time} in den Ofen, und der Teig ist nicht vor {time2} gegangen und geformt',
+  ],
+  [
+    'stand it warmer; if it has not risen by then, set it in when it has, note that and plan again',
+    'wärmer stellen; ist er bis dahin nicht gegangen, erst dann einschießen, aufschreiben und neu planen',
+  ],
+  [
     'note when it was set in, or set it in and note that',
     'aufschreiben, wann es eingeschossen wurde, oder es einschießen und das aufschreiben',
   ],
