@@ -8,6 +8,7 @@ import {followed} from '../src/plan/followed.js'
 import {type MadePlan, makePlan, planAgain, simulator} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {generator} from '../src/plan/search.js'
+import {unrisen} from '../src/plan/unrisen.js'
 import {layoutOn} from './plan-fixtures.js'
 
 /** The demo's day, invented, planned once; and again after readings. What is asked is that the plan agrees with itself: no outside fact. */
@@ -304,5 +305,44 @@ describe('a layout', () => {
       expect(layout.cost).toBeCloseTo(kept[0]!, 6)
       expect(layout.violation).toBeCloseTo(kept[1]!, 6)
     }
+  })
+})
+
+describe('a dough that is set in before it can have risen', () => {
+  const bread = 'household-bread'
+  /** What is said of the bread where it goes in so many minutes earlier than in the morning’s plan, planned again at a time. */
+  const said = (earlier: number, now: number, shift = 0): readonly string[] => {
+    const {plan, problem} = made
+    const loads = plan.loads.map((load) => ({...load, at: load.at - earlier}))
+    const rest = {...problem, done: {now, lit: plan.lit + shift, set: [], plan}}
+    const found = unrisen({...plan, loads}, rest, plan, now, shift)
+    const {line} = read.day.items.find(({file}) => file.endsWith(`/${bread}.md`))!
+    return found.flatMap((m) => (m.line === line ? [m.reason] : []))
+  }
+  const mixed = (): number => made.plan.steps.find((s) => s.action === 'mix' && s.dishes.includes(bread))!.at
+  const setIn = (): number => made.plan.loads.find((load) => load.dishes.some((d) => d.dish === bread))!.at
+  /** Minutes that it is ready before it is set in. */
+  const spare = (): number => {
+    const {mix, rise, shape} = made.problem.dishes.find(({id}) => id === bread)!.dough!
+    return setIn() - (mixed() + mix + rise + shape)
+  }
+
+  it('is warned of, at the line that asks for it', () => {
+    expect(said(spare() + 35, mixed() + 30)).toHaveLength(1)
+    expect(said(spare() + 5, mixed() + 30)).toEqual([])
+    expect(said(0, mixed() + 30)).toEqual([])
+  })
+  it('no less where it is not mixed yet, or was mixed late with a late fire', () => {
+    expect(said(spare() + 35, mixed() - 5)).toHaveLength(1)
+    expect(said(spare() + 35, mixed() - 60)).toEqual([])
+    expect(said(0, mixed() + 60, 40)).toHaveLength(1)
+  })
+  it('in a whole day planned again: what was mixed stays mixed when it was', () => {
+    const again = afterReading(setIn() - 35 - made.plan.lit, -21)
+    const at = again.plan.loads.find((load) => load.dishes.some((d) => d.dish === bread))!.at
+    const warned = again.plan.messages.filter((m) => m.rule === 'unrisen').map((m) => m.line)
+    const {line} = read.day.items.find(({file}) => file.endsWith(`/${bread}.md`))!
+    expect(warned.includes(line)).toBe(setIn() - spare() - at > 10)
+    expect(at).toBeLessThan(setIn())
   })
 })

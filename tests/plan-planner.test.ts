@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
 import {check} from '../src/plan/check.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
+import {jobsOf, wheresOf} from '../src/plan/model.js'
 import {PlanCancelled} from '../src/plan/options.js'
 import {planDay} from '../src/plan/planner.js'
 import type {Plan, PlanProblem} from '../src/plan/types.js'
@@ -160,5 +162,25 @@ describe('a baker reading the plan', () => {
   it('finds a vessel too wide for the mouth named', () => {
     const none = planDay(problem([dish('biscuits', 1)], {mouth: {width: 0.2, height: 0.28}}))
     expect(none.unplaced[0]!.rule).toBe('mouth width')
+  })
+})
+
+describe('a dish whose heat is narrower than the floor is even', () => {
+  const pie = dish('pie', 2, {})
+  const pies = (low: number, high: number) => {
+    const need = {...pie.need, startLow: low, startBest: (low + high) / 2, startHigh: high}
+    const p = problem([{...pie, need}], {floor: {shape: 'round', diameter: 0.78}, mouth: {width: 0.4, height: 0.25}})
+    const grid = floorGrid(p)
+    return jobsOf(p, grid).map((job) => ({count: job.count, wheres: wheresOf(job, grid)}))
+  }
+  it('goes in in parts that stand in one part of the floor each, since it has no place across all', () => {
+    const wide = pies(170, 240)
+    expect(wide).toEqual([{count: 2, wheres: [3]}])
+    const narrow = pies(204, 214)
+    expect(narrow).toHaveLength(2)
+    for (const {count, wheres} of narrow) {
+      expect(count).toBe(1)
+      expect(wheres).not.toEqual([3])
+    }
   })
 })

@@ -88,3 +88,19 @@ describe('what goes in or comes out together', () => {
     expect(lateOf(at('middle', 240, 'brown'))).toEqual(clock(240))
   })
 })
+
+describe('a dough for which the hands are too few', () => {
+  it('asks for one pair more than the day has', () => {
+    const ids = ['one', 'two', 'three', 'four', 'five']
+    const doughs = problem(
+      ids.map((id) => dish('bread', 2, {id, title: id, dough: {mix: 20, rise: 60, shape: 20, hold: 5}})),
+      {},
+    )
+    const dishes = ids.map((id) => ({...of(2, 45), dish: id}))
+    for (const hands of [1, 2]) {
+      const {messages} = stepsOf({...doughs, day: {...doughs.day, hands}}, inLoads({at: whole.at, dishes}))
+      expect(messages.length).toBeGreaterThan(0)
+      for (const {suggest} of messages) expect(suggest).toContain(`"hands: ${hands + 1}"`)
+    }
+  })
+})

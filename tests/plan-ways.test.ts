@@ -249,10 +249,18 @@ describe('a dish wanted too early', () => {
     )
   })
 
+  it('no, but very late: the oven is forecast as long as anything may take', async () => {
+    const {problem: p} = await planned(asking('[Rusks](receipts/rusks.md) — 1 sheet, wanted by tomorrow 8 pm'))
+    for (const {forecast} of p.firings)
+      expect(p.day.fireFrom + (forecast.baking.likely.length - 1) * forecast.step).toBeGreaterThanOrEqual(1440 + 20 * 60)
+  })
+
   it('for any fire is a warning that says what time it could be, and with that the day is in time', async () => {
     const loaf = (by: string): Files => asking('[Cake](receipts/cake.md)', `[Loaf](receipts/loaf.md) — 1 loaf, wanted by ${by}`)
-    const {messages} = await planned(loaf('7 am'))
+    const {messages, plan} = await planned(loaf('7 am'))
     const early = messages.find((m) => m.rule === 'too-early')!
+    // The baker reads the plan's own.
+    expect(plan.messages.filter((m) => m.rule === 'too-early' || m.rule === 'late')).toEqual([early])
     expect(early).toMatchObject({line: 12, column: 3, severity: 'warning'})
     expect(early.reason).toMatch(/^Loaf is wanted by 7:00; lit at 6:00, no fire has it ready before \d:\d\d$/)
     expect(early.suggest).toMatch(/^write “wanted by \d:\d\d” or later, or “fire from: \d:\d\d” or earlier$/)

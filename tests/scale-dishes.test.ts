@@ -78,6 +78,22 @@ const count = (dishes: readonly Dish[]): number => dishes.reduce((sum, dish) => 
 const times = (dishes: readonly Dish[]): string =>
   dishes.reduce((sum, dish) => sum.add(new Fraction(dish.times)), new Fraction(0)).toFraction()
 
+describe('a word for heat with its figure beside it', () => {
+  const need = (text: string) =>
+    make('pie', '1 pie', {}, read('pie', `# Apple pie\n\n- 225 g flour\n- 110 g lard\n- 700 g apples\n\n${text}\n`)).dishes[0]!
+      .need
+  it('means the figure', () => {
+    // Gas mark 6 is 400 °F, 204 °C (the common published table of gas marks).
+    for (const text of ['Bake in a hot oven (gas mark 6) for 40 minutes.', 'Bake in a hot oven, about 400 °F, for 40 minutes.'])
+      expect(need(text), text).toMatchObject({startBest: expect.closeTo(204, 0), startLow: expect.closeTo(189, 0)})
+  })
+  it('but not a figure of another time', () => {
+    const later = 'Bake in a hot oven for 10 minutes, then at 160 °C for half an hour.'
+    expect(need(later).startLow).toBeGreaterThan(200)
+    expect(need('Bake in a hot oven, then at 160 °C.').startLow).toBeGreaterThan(200)
+  })
+})
+
 describe('a receipt becomes a dish', () => {
   it('so many loaves: a receipt that makes two, six times for twelve', () => {
     const {dishes} = make('bread', '12 loaves')
@@ -96,6 +112,45 @@ describe('a receipt becomes a dish', () => {
     expect(dishes.reduce((sum, dish) => sum + dish.feeds.likely, 0)).toBe(40)
     expect(count(make('cake', 'for 41').dishes)).toBe(6)
     expect(count(make('cake', null).dishes)).toBe(5)
+  })
+  it('so many pieces of what is cut in its tin: sixty-four of eight to a round are eight rounds, not sixty-four', () => {
+    const round = read(
+      'short',
+      '---\nvessel: round 20 cm x 3 cm\n---\n# Shortbread\n\nMakes 8 pieces\n\n- 150 g flour\n- 100 g butter\n- 50 g sugar\n\nBake at 160 °C for 45 minutes.\n',
+    )
+    for (const amount of ['64 pieces', '64 slices', '64 pieces of shortbread']) {
+      const {dishes} = make('short', amount, {}, round)
+      expect(count(dishes), amount).toBe(8)
+      expect(times(dishes), amount).toBe('8')
+    }
+    expect(count(make('short', '3 rounds', {}, round).dishes)).toBe(3)
+    const tray = read(
+      'tray',
+      '---\nvessel: oblong 12 x 9 x 2 in\n---\n# Ginger squares\n\nMakes 20\n\n- 340 g flour\n- 225 g syrup\n- 170 g butter\n- 3 eggs\n\nBake in a moderate oven for 40 minutes. Cut into squares.\n',
+    )
+    expect(times(make('tray', '60 squares', {}, tray).dishes)).toBe('3')
+    expect(times(make('tray', '60 gingers', {}, tray).dishes)).toBe('3')
+    expect(count(make('tray', '2 tins', {}, tray).dishes)).toBe(2)
+  })
+  it('pieces of a receipt that counts none are asked about', () => {
+    expect(make('cake', '24 slices')).toMatchObject({
+      dishes: [],
+      messages: [{rule: 'scale-amount', severity: 'error', reason: '“24 slices”: the receipt does not say how many it makes'}],
+    })
+  })
+  it('a flat bread counts as one, and takes its own size on the bare bricks', () => {
+    const flat = read(
+      'flat',
+      '# Hearth flatbread\n\nMakes 6 flatbreads\n\n- 500 g flour\n- 325 g water\n- 10 g salt\n- 4 g yeast\n\nLet rise 2 hours. Bake on the bricks in a very hot oven, at 320 °C, for 3 to 4 minutes.\n',
+    )
+    const {dishes} = make('flat', '12 flatbreads', {}, flat)
+    expect(count(dishes)).toBe(12)
+    expect(times(dishes)).toBe('2')
+    // By hand: 839 g / 6.
+    expect(dishes[0]!.mass).toBeCloseTo(0.1398, 3)
+    expect(dishes[0]!.vessel.name).toBe('free-standing round 28 cm')
+    // Its own figure, 320 °C, less and more what a cook allows.
+    expect(dishes[0]!.need).toMatchObject({startLow: 305, startBest: 320, startHigh: 345, reference: 320})
   })
   it('by weight: 3 kg of dough is three and a half loaves’ worth in four loaves', () => {
     const {dishes} = make('bread', '3 kg')

@@ -79,6 +79,7 @@ describe('messages in German', () => {
   it.each([
     ['src/plan/check.ts', 50],
     ['src/plan/steps.ts', 2],
+    ['src/plan/unrisen.ts', 1],
     ['src/plan/day.ts', 12],
     ['src/plan/day-lines.ts', 8],
     ['src/receipt/read.ts', 10],

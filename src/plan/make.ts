@@ -17,6 +17,7 @@ import {planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+import {unrisen} from './unrisen.js'
 
 /** Everything parsed that a plan is made from. */
 export interface MakePlan {
@@ -70,7 +71,14 @@ export function makePlan(input: MakePlan): MadePlan {
     // Said once: what no fire can have ready is late in every plan.
     const early = tooEarly(problem)
     const told = plan.messages.filter((m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column))
-    return {plan, problem, dishes, spare, messages: [...messages, ...early, ...told], said: []}
+    return {
+      plan: {...plan, messages: [...early, ...told]},
+      problem,
+      dishes,
+      spare,
+      messages: [...messages, ...early, ...told],
+      said: [],
+    }
   }
   const again = planAgain(input, problem, plan, log, spare)
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
@@ -147,6 +155,7 @@ export function planAgain(
     ...unfinished(changes, byId, problem.day),
     ...early.map(({message}) => message),
     ...unlogged(rest, byId, log),
+    ...unrisen(again, rest, plan, Math.min(now, ...momentsOf(log, now)), log.lit! - plan.lit),
   ]
   return {plan: {...again, changes, messages}, problem: rest, said}
 }
@@ -579,8 +588,9 @@ function twoFires(
   return out
 }
 
-/** Hours of forecast a day needs: to next day's afternoon where something stays overnight. */
+/** Hours of forecast a day needs: to next day's afternoon where something stays overnight, and as long as anything may take. */
 function hoursOf(day: Day, dishes: readonly Dish[]): number {
   const night = dishes.some((d) => d.need.overnight || (d.wantedBy ?? 0) >= 1440 || d.need.startHigh <= 125)
-  return night ? Math.ceil((1440 + 14 * 60 - day.fireFrom) / 60) : 22
+  const last = Math.max(1440 + 14 * 60, ...dishes.map(({wantedBy}) => wantedBy ?? 0))
+  return night ? Math.ceil((last - day.fireFrom) / 60) : 22
 }

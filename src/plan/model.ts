@@ -206,7 +206,9 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     // Half a floor at most in one part: two parts can still go in and come out together. A floor that is filled is filled at once: its
     // vessels stand closer than parts that are set in one by one.
     const filled = left > most && left <= Math.min(byHands, dish.atOnce ?? 0)
-    const half = filled ? left : Math.max(1, Math.floor(most / 2))
+    const inOne = Math.max(...grid.zones.map((zone) => Math.floor((zone * 1.001) / each)))
+    const share = inOne > 0 && !problem.done && tooUneven(problem, dish) ? Math.min(inOne, most / 2) : most / 2
+    const half = filled ? left : Math.max(1, Math.floor(share))
     const parts = Math.min(left, Math.max(split.get(dish.id) ?? 1, Math.ceil(left / Math.min(half, byHands))))
     const evenly = Array.from({length: parts}, (_, p) => Math.floor(left / parts) + (p < left % parts ? 1 : 0))
     // What is followed keeps its parts, unless it lacks some.
@@ -231,6 +233,20 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     })
   }
   return jobs
+}
+
+/**
+ * Whether there is a fire after which the back and the mouth differ by more than a dish's range, so that it has no place across the floor:
+ * it goes in then in parts that stand in one part of the floor each.
+ */
+function tooUneven({firings, ambient}: PlanProblem, {need}: Dish): boolean {
+  const range = need.startHigh - need.startLow
+  const kept = Math.min(rules.inHandCelsius, range / 4) + Math.min(rules.marginCelsius, range / 4)
+  return firings.some(({forecast}) => {
+    const curve = curveOf(forecast, ambient ?? 20)
+    const share = (need.startBest - curve.ambient) / Math.max(1, curve.readyCelsius - curve.ambient)
+    return (Math.max(...curve.offset) - Math.min(...curve.offset)) * Math.min(1, share) > range - kept
+  })
 }
 
 /** Parts of the floor a job may stand in. */

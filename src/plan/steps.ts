@@ -203,7 +203,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         severity: 'warning',
         rule: 'hands',
         reason: `${byId.get(c.dish)?.title ?? c.dish}: its dough is to be worked while the hands are full (about ${speaker.clock(c.at)})`,
-        suggest: 'ask for another pair of hands, or write "hands: 2" in day.md',
+        suggest: `ask for another pair of hands, and write "hands: ${problem.day.hands + 1}" in day.md`,
       })
       // Fires.
     ;(plan.fires ?? []).forEach((fire, i) => {

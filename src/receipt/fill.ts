@@ -83,10 +83,12 @@ export function fillFromKind(known: Known): Inferred[] {
   if (facts.vessel === undefined) {
     const named = vesselsNamed(section, ingredients)[0]
     if (named !== undefined && named.row.shape !== 'none') {
+      // "On the bricks" says that no tin is used, and nothing of the size: that is its kind's, a flat bread's or a loaf's.
+      const bare = named.row.shape === 'free-standing' && row.vessel.startsWith('free-standing')
       inferred.push({
         field: 'vessel',
-        value: vesselSize(named.row),
-        why: `the receipt says “${words(section, named)}” and no size; ${sizeSource(named.row)}`,
+        value: bare ? row.vessel : vesselSize(named.row),
+        why: `the receipt says “${words(section, named)}” and no size; ${bare ? from : sizeSource(named.row)}`,
       })
     } else {
       inferred.push({

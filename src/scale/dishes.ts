@@ -284,6 +284,9 @@ const vesselNouns = new Set([
   'mold',
 ])
 
+/** What a vessel is cut into: never a vessel itself. */
+const cutInto = new Set(['piece', 'slice', 'square', 'finger', 'wedge'])
+
 /** How many vessels, or pieces, the receipt makes once. */
 interface Makes {
   readonly vessels: number
@@ -306,7 +309,12 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
   if (yields !== null && yields > 0) {
     const each = mass === null ? usualEach : mass.likely / yields
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
-    if (!isSheet(shape) && each < usualEach * 3 && (each > usualEach / 4 || vesselNouns.has(fold(noun))))
+    if (
+      !isSheet(shape) &&
+      !cutInto.has(fold(noun)) &&
+      each < usualEach * 3 &&
+      (each > usualEach / 4 || vesselNouns.has(fold(noun)))
+    )
       return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, usual: usualEach, inferred}
     const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
     return {vessels: sheets, pieces: yields, each: mass === null ? usualEach : mass.likely / sheets, usual: usualEach, inferred}
@@ -346,15 +354,37 @@ interface Order {
   readonly why: Inferred | null
 }
 
+/** An order that cannot be made, and what to write instead. */
+interface Unread {
+  readonly reason: string
+  readonly suggest?: string
+}
+
+/**
+ * What an order counts: vessels; what the receipt makes many of in one, such as rolls; or what a vessel is cut into. In anything but a sheet,
+ * what is no cut and not what the receipt itself counts is a vessel: “2 cakes”.
+ */
+function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pieces' | 'cut' {
+  const [head = ''] = of.split(' of ')
+  const noun = fold(head.split(' ').pop() ?? '')
+  if (vesselNouns.has(noun)) return 'vessels'
+  if (cutInto.has(noun)) return 'cut'
+  if (isSheet(shape)) return 'pieces'
+  const {serves} = receipt
+  // “Makes 20” counts what the receipt is called, whatever the day calls it.
+  const unnamed = serves !== null && serves.of === 'pieces' && !/piece/i.test(serves.text)
+  return unnamed || noun === fold(serves?.of.split(' ').pop() ?? '') ? 'pieces' : 'vessels'
+}
+
 function orderOf(
   asked: Asked,
   made: Makes,
   feedsEach: Range,
   shape: Shape,
-  noun: (text: string) => boolean,
+  counted: (text: string) => 'vessels' | 'pieces' | 'cut',
   floor: () => number,
   mass: Range | null,
-): Order | string {
+): Order | Unread {
   const whole = (vessels: number): Order => {
     const count = Math.max(1, Math.ceil(vessels - 1e-9))
     return {count, times: new Fraction(count, made.vessels), pieces: null, why: null}
@@ -372,7 +402,14 @@ function orderOf(
       }
     }
     case 'count': {
-      if (noun(asked.of) || made.pieces === null) return whole(asked.count)
+      const as = counted(asked.of)
+      if (made.pieces === null && as === 'cut') {
+        return {
+          reason: `“${asked.count} ${asked.of}”: the receipt does not say how many it makes`,
+          suggest: `write “2 tins” or “for ${asked.count}”, or in the receipt “Makes 12 ${asked.of}”`,
+        }
+      }
+      if (as === 'vessels' || made.pieces === null) return whole(asked.count)
       const times = new Fraction(asked.count).div(new Fraction(made.pieces).simplify(0.001))
       const count = Math.max(1, Math.ceil(times.valueOf() * made.vessels - 0.15))
       return {
@@ -382,7 +419,7 @@ function orderOf(
         why: {
           field: 'count',
           value: `${count} × ${shape.name}`,
-          why: `${asked.count} ${asked.of}, ${Math.ceil(asked.count / count)} to a ${shape.size.shape}`,
+          why: `${asked.count} ${asked.of}, ${Math.ceil(asked.count / count)} to a ${isSheet(shape) ? 'sheet' : 'vessel'}`,
         },
       }
     }
@@ -396,7 +433,7 @@ function orderOf(
       }
     }
     case 'weight': {
-      if (mass === null) return 'nothing in this receipt can be weighed, so it cannot be made by weight'
+      if (mass === null) return {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
       const times = new Fraction(asked.kilograms).div(new Fraction(mass.likely)).simplify(0.0005)
       // A receipt that hardly covers the bottom is no guide to how full a vessel is meant to be.
       const fill = made.each < 0.4 * made.usual ? made.usual : made.each
@@ -414,7 +451,7 @@ function orderOf(
     }
     case 'floor': {
       const count = floor()
-      if (count === 0) return `${shape.name} does not go into this oven`
+      if (count === 0) return {reason: `${shape.name} does not go into this oven`}
       return {
         ...whole(count),
         why: {field: 'count', value: `${count} × ${shape.name}`, why: 'as many as stand on the floor at once'},
@@ -474,12 +511,12 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     made,
     feedsEach,
     shape,
-    (of) => !isSheet(shape) || vesselNouns.has(fold(of.split(' ').pop() ?? '')),
+    (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
   )
-  if (typeof order === 'string') {
-    say('error', 'scale-amount', order, undefined, item.amountAt?.[0])
+  if ('reason' in order) {
+    say('error', 'scale-amount', order.reason, order.suggest, item.amountAt?.[0])
     return []
   }
   const each = mass === null ? made.each : (mass.likely * order.times.valueOf()) / order.count

@@ -147,8 +147,9 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
   const ordered = receipt.oven.filter((phrase) => phrase.condition !== true && phrase.known !== false)
   const phrases = stated !== null ? [stated] : ordered.sort((p, q) => p.start - q.start)
   // A receipt may name the oven of another dish ("after the bread, in a quick oven") or two stages: the heat its kind takes counts.
-  const first =
+  const named =
     phrases.find((phrase) => phrase.celsius.high >= kind.start.low && phrase.celsius.low <= kind.start.high) ?? phrases[0]
+  const first = named === undefined ? undefined : (figureOf(named, phrases) ?? named)
   let {low, best, high} = kind.start
   let end = kind.end
   if (first === undefined) {
@@ -207,11 +208,30 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
   }
 }
 
+/** How many characters may stand between a word for heat and the figure that explains it: “ (”, “, at about ”. */
+const besideWord = 11
+/** A figure so much under the word's least heat explains no word but follows it, °C: “a hot oven, then 160 °C”. */
+const otherHeat = 30
+
+const isFigure = ({celsius: {low, high}}: OvenPhrase): boolean => high - low <= 15
+
+/** The figure that a receipt gives for its own word: “a hot oven (gas mark 6)”. It is the more exact, and what was meant. */
+function figureOf(word: OvenPhrase, phrases: readonly OvenPhrase[]): OvenPhrase | undefined {
+  if (isFigure(word)) return undefined
+  return phrases.find(
+    (phrase) =>
+      isFigure(phrase) &&
+      phrase.start >= word.end &&
+      phrase.start - word.end <= besideWord &&
+      phrase.celsius.low >= word.celsius.low - otherHeat,
+  )
+}
+
 /** The start range of a phrase beside its kind's: the overlap where they agree; the phrase where they do not. */
 function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; high: number; why: string | null} {
   const {low, high} = phrase.celsius
   const middle = (low + high) / 2
-  if (high - low <= 15) {
+  if (isFigure(phrase)) {
     // A degree: the receipt's own figure, with the allowance a cook gives it. A kind that is set in hotter to fall may be.
     return {
       low: low - allowance.below,

@@ -64,6 +64,14 @@ export const deMessages: Book['sentences'] = [
     '{dish} gilt als wie geplant eingeschossen, vor {n} h {n2} min: im Ofenbuch steht nichts davon',
   ],
   [
+    '{dish} is set in at {time}, and its dough has not risen and been shaped before {time2}',
+    '{dish} soll um {time} in den Ofen, und der Teig ist nicht vor {time2} gegangen und geformt',
+  ],
+  [
+    'stand it warmer; if it has not risen by then, set it in when it has, note that and plan again',
+    'wärmer stellen; ist er bis dahin nicht gegangen, erst dann einschießen, aufschreiben und neu planen',
+  ],
+  [
     'note when it was set in, or set it in and note that',
     'aufschreiben, wann es eingeschossen wurde, oder es einschießen und das aufschreiben',
   ],
@@ -233,6 +241,16 @@ export const deMessages: Book['sentences'] = [
   ['fuel', 'Brennstoff'],
   ['“{words}” is not a whole number', '„{words}“ ist keine ganze Zahl'],
   ['“{words}” is not an amount', '„{words}“ ist keine Menge'],
+  [
+    'nothing in this receipt can be weighed, so it cannot be made by weight',
+    'nichts in diesem Rezept lässt sich wiegen, also lässt es sich nicht nach Gewicht machen',
+  ],
+  ['{vessel} does not go into this oven', '{vessel:text} geht nicht in diesen Ofen'],
+  ['“{words}”: the receipt does not say how many it makes', '„{words}“: das Rezept sagt nicht, wie viele es ergibt'],
+  [
+    'write “{words}” or “{words2}”, or in the receipt “{words3}”',
+    '„{words}“ oder „{words2}“ schreiben, oder ins Rezept „{words3}“',
+  ],
   ['“{words}” is not a number of hours', '„{words}“ ist keine Zahl von Stunden'],
   ['“{words}” is not a reading', '„{words}“ ist keine Messung'],
   ['“{words}” is not a count', '„{words}“ ist keine Zählung'],

@@ -567,8 +567,8 @@ const sentences: Book['sentences'] = [
     '{dish}: der Teig braucht Hände, während keine frei sind (gegen {time})',
   ],
   [
-    'ask for another pair of hands, or write "hands: 2" in day.md',
-    'um ein zweites Paar Hände bitten, oder „hands: 2“ in day.md schreiben',
+    'ask for another pair of hands, and write "hands: {n}" in day.md',
+    'um ein weiteres Paar Hände bitten, und „hands: {n}“ in day.md schreiben',
   ],
   [
     '{dish}: {n} g of salt to {n2} g of flour is over twice the usual 1–2.5 %',
