@@ -338,7 +338,7 @@ describe('a dough that is set in before it can have risen', () => {
     expect(said(0, mixed() + 60, 40)).toHaveLength(1)
   })
   it('in a whole day planned again: what was mixed stays mixed when it was', () => {
-    const again = afterReading(setIn() - 35 - made.plan.lit, -21)
+    const again = afterReading(setIn() - 35 - made.plan.lit, -30)
     const at = again.plan.loads.find((load) => load.dishes.some((d) => d.dish === bread))!.at
     const warned = again.plan.messages.filter((m) => m.rule === 'unrisen').map((m) => m.line)
     const {line} = read.day.items.find(({file}) => file.endsWith(`/${bread}.md`))!
