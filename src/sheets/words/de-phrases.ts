@@ -55,12 +55,12 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'moved place': 'steht anderswo: {zone} statt {old}',
   'eased start': 'kommt {difference} unter seiner mindesten Hitze hinein; länger darin lassen',
   'eased end': 'endet {difference} unter seiner mindesten Hitze; gut nachsehen, ob es gar ist',
-  'eased dose': 'wird mit {percent} % seiner Hitze ausgezogen, nach der kürzesten Zeit seines Rezepts; vorher nachsehen',
-  'eased short': 'wird mit {percent} % seiner Hitze ausgezogen; nachsehen, ob es gar ist, sonst länger darin lassen',
+  'eased dose': 'mit {percent} % seiner Hitze ausgezogen, nach der kürzesten Zeit seines Rezepts; vorher nachsehen',
+  'eased short': 'mit {percent} % seiner Hitze ausgezogen; nachsehen, ob es gar ist, sonst länger darin lassen',
   'eased unfinished':
     'hat beim Ausziehen {percent} % seiner Hitze und später kaum mehr; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'drawn early':
-    'wurde nach dem Ofenbuch mit {percent} % seiner Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
+    'nach dem Ofenbuch mit {percent} % seiner Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'left out': 'weggelassen',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
