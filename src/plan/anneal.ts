@@ -1,4 +1,4 @@
-import {HARD, type Laid, type Layout, type TrueFloor} from './layout.js'
+import {HARD, type LaidOut, type Layout, type TrueFloor} from './layout.js'
 import {rules} from './rules.js'
 import {generator} from './search.js'
 
@@ -6,14 +6,6 @@ import {generator} from './search.js'
  * Simulated annealing of a layout (Kirkpatrick, Gelatt & Vecchi, Science 220 (1983) 671–680), the work counted in rounds and the random
  * numbers from a fixed seed: the same day gives the same layout.
  */
-
-/** What is laid out, when the fire is lit, what it costs and what it breaks. */
-export interface Annealed {
-  readonly laid: Laid[]
-  readonly lit: number
-  readonly cost: number
-  readonly violation: number
-}
 
 export interface Annealing {
   /** Judgements made. */
@@ -42,7 +34,7 @@ export interface Annealing {
  *
  * @returns The best found, as the layout has it afterwards.
  */
-export function anneal(layout: Layout, options: Annealing): Annealed {
+export function anneal(layout: Layout, options: Annealing): LaidOut {
   // Taken apart once: V8 looks at the shape of what a loop reads from, and no two callers give the same.
   const {rounds, cool, firstLit, lastLit, strict: strictness, leave = 0, moves, seating, anew = false} = options
   const [mild, severe] = strictness

@@ -7,14 +7,19 @@ import type {PlanProblem} from './types.js'
  * should be, and drawn when it has had the dose of its receipt's own shortest time, or most of that of its likely one.
  */
 export function eased({need, cautions}: Pick<Dish, 'need' | 'cautions'>): HeatNeed {
-  const {low, likely} = need.minutes
+  const {likely} = need.minutes
   const through = !need.overnight && cautions.some((id) => rules.cookedThrough.some((one) => one === id))
   return {
     ...need,
     startLow: need.startLow - rules.easeCelsius,
     endLow: need.endLow - rules.easeCelsius,
-    enough: Math.min(low, through ? likely : (1 - rules.easeDose) * likely),
+    enough: Math.min(shortest(need), through ? likely : (1 - rules.easeDose) * likely),
   }
+}
+
+/** The minutes of a receipt's own shortest time. */
+export function shortest({minutes: {low, likely}}: HeatNeed): number {
+  return Math.min(low, likely)
 }
 
 /** The rest of a day with every dish's limits eased; what is best for a dish stays what it was. */

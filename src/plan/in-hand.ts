@@ -37,19 +37,20 @@ export interface InHand {
  * The plan that is being followed, on the oven as it now is: kept as it stands where it still serves, and moved a little, in one of two
  * ways (see `agree`), where it does not. Null where there is none, or more than one fire to choose from, or the oven is too far off it.
  *
+ * @param layoutOf The plan's fire with nothing laid out on it, for what is kept.
  * @param far °C by which the oven may be off the plan.
  * @returns `good` where no dish of it is lost and it costs hardly more than it did, so that nothing else need be looked at.
  */
 export function inHand(
   day: LoadedDay,
-  layoutOf: (option: FiringOption, kept: boolean) => Layout,
+  layoutOf: (option: FiringOption) => Layout,
   far = FAR,
 ): ((how: 'waiting' | 'moving') => InHand | null) | null {
   const {problem, jobs, simulate} = day
   const plan = problem.done?.plan
   const [option, another] = problem.firings
   if (!plan || !option || another) return null
-  const layout = layoutOf(option, true)
+  const layout = layoutOf(option)
   takeUp(layout, jobs, curveOf(option.forecast, problem.ambient ?? 20))
   jobs.forEach((job, u) => {
     if (!job.was) layout.bar(u)

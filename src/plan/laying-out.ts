@@ -1,5 +1,5 @@
 import {anneal} from './anneal.js'
-import type {Laid} from './layout.js'
+import type {LaidOut} from './layout.js'
 import type {Look, Road} from './shortest.js'
 
 /** How long and how hotly a day is annealed on one fire, shortly to look at it and in earnest to lay it out. */
@@ -56,7 +56,7 @@ export function earnest(n: number): number {
 
 export type Light = {readonly first: number; readonly last: number}
 
-export function roadOf(look: Look, f: {laid: Laid[]; lit: number; cost: number; violation: number}): Road {
+export function roadOf(look: Look, f: LaidOut): Road {
   return {look, laid: f.laid, lit: f.lit, price: f.cost + SOFT * f.violation, violation: f.violation}
 }
 

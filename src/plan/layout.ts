@@ -35,6 +35,14 @@ export interface Best {
   lit: number
 }
 
+/** What is laid out, when the fire is lit, what it costs and what it breaks. */
+export interface LaidOut {
+  readonly laid: Laid[]
+  readonly lit: number
+  readonly cost: number
+  readonly violation: number
+}
+
 /** Jobs that the true floor refused together: the others all share some time with the first. */
 export interface Refusal {
   readonly job: number
@@ -333,12 +341,6 @@ export class Layout {
     this.#stale.fill(1)
   }
 
-  /** Take another empty-oven curve; what is laid is kept. */
-  setBase(curve: Curve): void {
-    this.#curve.take(curve)
-    this.#reach()
-  }
-
   /** What the dishes in the oven are to have: what they need, or most of what they would have if nothing were set in after them. */
   #reach(): void {
     for (let u = 0; u < this.n; u++) {
@@ -359,7 +361,8 @@ export class Layout {
   startAgain(curve: Curve): void {
     this.trustFloor(EASY)
     this.barNone()
-    this.setBase(curve)
+    this.#curve.take(curve)
+    this.#reach()
   }
 
   /** Forget what the floor refused, and what was kept free for it: the floor itself is asked. */
@@ -1043,7 +1046,7 @@ export class Layout {
   }
 
   /** What is laid, and what it was judged to cost and to break. */
-  found(): {laid: Laid[]; lit: number; cost: number; violation: number} {
+  found(): LaidOut {
     return {laid: this.snapshot(), lit: this.lit, cost: this.cost, violation: this.violation}
   }
 

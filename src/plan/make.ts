@@ -8,7 +8,7 @@ import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
-import {eased} from './ease.js'
+import {eased, shortest} from './ease.js'
 import {partsByDish, partsOf, take} from './followed.js'
 import {dueOf, handlingOf, lineOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
@@ -71,14 +71,8 @@ export function makePlan(input: MakePlan): MadePlan {
     // Said once: what no fire can have ready is late in every plan.
     const early = tooEarly(problem)
     const told = plan.messages.filter((m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column))
-    return {
-      plan: {...plan, messages: [...early, ...told]},
-      problem,
-      dishes,
-      spare,
-      messages: [...messages, ...early, ...told],
-      said: [],
-    }
+    const whole = {...plan, messages: [...early, ...told]}
+    return {plan: whole, problem, dishes, spare, messages: [...messages, ...whole.messages], said: []}
   }
   const again = planAgain(input, problem, plan, log, spare)
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
@@ -420,10 +414,9 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
   if (!dish || dose > 1 - rules.doseWanting) return out
   const share = (minutes: number | undefined): number =>
     doseNeeded(dish.need, minutes) / doseNeeded(dish.need) - 2 * rules.doseWanting
-  const {low, likely} = dish.need.minutes
   const percent = Math.floor(100 * dose)
   const id =
-    dose < share(eased(dish).enough) ? 'eased unfinished' : dose < share(Math.min(low, likely)) ? 'eased short' : 'eased dose'
+    dose < share(eased(dish).enough) ? 'eased unfinished' : dose < share(shortest(dish.need)) ? 'eased short' : 'eased dose'
   return [...out, phrase(id, {percent})]
 }
 
@@ -484,8 +477,7 @@ function drawnEarly(
     if (!dish || !row || drawn === null) return []
     const table = doseTable(curve, ACROSS, dish.need.done)
     const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
-    const {low, likely} = dish.need.minutes
-    const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, Math.min(low, likely))
+    const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, shortest(dish.need))
     if (share >= HARDLY) return []
     const percent = Math.max(0, Math.floor(100 * share))
     const words = {what: phrase('drawn early', {percent}), why: phrase('why log')}

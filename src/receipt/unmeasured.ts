@@ -154,7 +154,7 @@ export function bareName(entries: Entries, at: number, to: number, mode: Mode, q
     return size.next
   }
   const after = pastTaste(entries.view, next, to)
-  const tasted = after > next ? after : -1
+  const tasted = after > next
   if (mode === 'list') {
     // "1 lemon, zest and juice": of the entry before.
     if (
@@ -181,34 +181,12 @@ export function bareName(entries: Entries, at: number, to: number, mode: Mode, q
       return next
     if (!noun.known && section.blocks[first.block]!.kind !== 'item' && noun.next - noun.start > 4) return next
     if (words[at - 1] === 'in' || words[at - 1] === 'with' || words[at - 1] === 'from' || words[at - 1] === 'for') return next
-    entries.push(
-      {
-        start: at,
-        next: tasted > 0 ? tasted : next,
-        item: noun.item,
-        row: noun.row,
-        known: noun.known,
-        prepared: noun.prepared,
-        bare: true,
-        confidence: noun.known ? 0.8 : 0.5,
-      },
-      mode,
-    )
-    return tasted > 0 ? tasted : next
-  }
-  if (tasted < 0 && (quiet || !goesIn(entries.view, at, noun, to))) return next
-  entries.push(
-    {
-      start: at,
-      next: tasted > 0 ? tasted : next,
-      item: noun.item,
-      row: noun.row,
-      known: noun.known,
-      prepared: noun.prepared,
-      bare: tasted < 0,
-      confidence: tasted > 0 ? 0.8 : 0.6,
-    },
-    mode,
-  )
-  return tasted > 0 ? tasted : next
+  } else if (!tasted && (quiet || !goesIn(entries.view, at, noun, to))) return next
+  const {item, row, known, prepared} = noun
+  // In a list a name is an entry by where it stands; in prose only what is said of it makes it one.
+  const listed = mode === 'list'
+  const bare = listed || !tasted
+  const confidence = listed ? (known ? 0.8 : 0.5) : tasted ? 0.8 : 0.6
+  entries.push({start: at, next: after, item, row, known, prepared, bare, confidence}, mode)
+  return after
 }
