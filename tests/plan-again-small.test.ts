@@ -4,12 +4,14 @@ import {writeClock} from '../src/measure/quantity.js'
 import type {FiringLog} from '../src/oven/log.js'
 import {check} from '../src/plan/check.js'
 import {celsiusAt, curveOf, doseNeeded} from '../src/plan/curve.js'
+import {mayBeShort, mayWait} from '../src/plan/dough.js'
 import {floorGrid, zoneAt} from '../src/plan/floor-grid.js'
 import {doseBetween} from '../src/plan/keeps.js'
 import {planAgain, problemOf} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules, zoneNames} from '../src/plan/rules.js'
 import type {Day, Eased, FiringOption, Load, Plan, PlanProblem} from '../src/plan/types.js'
+import {unrisen} from '../src/plan/unrisen.js'
 import {usualRules} from '../src/scale/floor-shape.js'
 import type {Dish, HeatNeed} from '../src/scale/types.js'
 import {inFolder, smallDay} from './page-day.js'
@@ -246,5 +248,51 @@ describe('dishes for which the oven is a little too cool once the day has begun'
       ['dose', 'dose'],
     ] as const)
       expect(broken(told((one, is) => (one === id ? undefined : is)))).toContain(`${id}: ${rule}`)
+  })
+})
+
+describe('a dough that was mixed at another time than planned', () => {
+  const falling = fallingOven(120, 300)
+  const simulate = (): typeof falling.forecast => falling.forecast
+  const plain = dish('bread', 2)
+  const {mix, rise, shape, hold} = plain.dough!
+  /** The rest of the day an hour before the bread is to be set in, its dough ready so many minutes late, or not mixed at all. */
+  function again(bread: Dish, late: number | null): {at: number; meant: number; ready: number; plan: Plan; rest: PlanProblem} {
+    const asked = problem([bread], {day: day({fireFrom: 300}), firings: [falling]})
+    const morning = planDay(asked, {simulate})
+    const [load] = morning.loads
+    const now = load!.at - 60
+    const mixed = late === null ? null : load!.at + late - mix - rise - shape
+    const doughs = [{dish: bread.id, load: load!.number, mixed, cool: false}]
+    const rest: PlanProblem = {...asked, done: {now, lit: morning.lit, set: [], plan: morning, doughs}}
+    const plan = planDay(rest, {simulate, effort: 'quick'})
+    return {at: plan.loads[0]!.at, meant: load!.at, ready: (mixed ?? now) + mix + rise + shape, plan, rest}
+  }
+  const warned = ({plan, rest}: ReturnType<typeof again>): string[] => unrisen(plan, rest).map((m) => m.rule)
+  const patient: Dish = {...plain, need: {...plain.need, startLow: 120, endLow: 100}}
+
+  it('is set in when it has risen, as long as the oven is hot enough for it', () => {
+    const kept = again(patient, 0)
+    expect(kept.at).toBe(kept.meant)
+    const later = again(patient, 40)
+    expect(later.at).toBeGreaterThanOrEqual(later.ready - mayBeShort(patient))
+    expect(check(later.rest, later.plan)).toEqual([])
+    expect(warned(later)).toEqual([])
+    expect(later.plan.steps.find(({action}) => action === 'mix')!.at + mix + rise + shape).toBe(later.ready)
+  })
+  it('and before it has waited longer than it holds', () => {
+    const early = again(patient, -hold - 40)
+    expect(early.at).toBeLessThan(early.meant)
+    expect(early.at).toBeLessThanOrEqual(early.ready + mayWait(patient))
+    expect(check(early.rest, early.plan)).toEqual([])
+    expect(warned(early)).toEqual([])
+  })
+  it('and rather than be lost a little before it has risen, which is warned of', () => {
+    const late = again(plain, null)
+    expect(late.plan.unplaced).toEqual([])
+    expect(late.at).toBeGreaterThan(late.meant)
+    expect(late.at).toBeLessThan(late.ready - mayBeShort(plain))
+    expect(check(late.rest, late.plan)).toEqual([])
+    expect(warned(late)).toEqual(['unrisen'])
   })
 })

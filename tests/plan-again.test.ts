@@ -4,7 +4,8 @@ import {writeDuration} from '../src/measure/quantity.js'
 import type {FiringLog} from '../src/oven/log.js'
 import {amiss, asAsked} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
-import {followed} from '../src/plan/followed.js'
+import {doughsSoFar} from '../src/plan/dough.js'
+import {followed, partsOf} from '../src/plan/followed.js'
 import {type MadePlan, makePlan, planAgain, simulator} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {generator} from '../src/plan/search.js'
@@ -314,10 +315,11 @@ describe('a dough that is set in before it can have risen', () => {
   const said = (earlier: number, now: number, shift = 0): readonly string[] => {
     const {plan, problem} = made
     const loads = plan.loads.map((load) => ({...load, at: load.at - earlier}))
-    const rest = {...problem, done: {now, lit: plan.lit + shift, set: [], plan}}
-    const found = unrisen({...plan, loads}, rest, plan, now, shift)
+    const doughs = doughsSoFar(now, plan, partsOf(plan.loads), (planned) => planned + shift)
+    const rest = {...problem, done: {now, lit: plan.lit + shift, set: [], plan, doughs}}
+    const found = unrisen({...plan, loads}, rest)
     const {line} = read.day.items.find(({file}) => file.endsWith(`/${bread}.md`))!
-    return found.flatMap((m) => (m.line === line ? [m.reason] : []))
+    return found.flatMap((m) => (m.line === line ? [m.rule] : []))
   }
   const mixed = (): number => made.plan.steps.find((s) => s.action === 'mix' && s.dishes.includes(bread))!.at
   const setIn = (): number => made.plan.loads.find((load) => load.dishes.some((d) => d.dish === bread))!.at
@@ -328,21 +330,25 @@ describe('a dough that is set in before it can have risen', () => {
   }
 
   it('is warned of, at the line that asks for it', () => {
-    expect(said(spare() + 35, mixed() + 30)).toHaveLength(1)
+    expect(said(spare() + 35, mixed() + 30)).toEqual(['unrisen'])
     expect(said(spare() + 5, mixed() + 30)).toEqual([])
     expect(said(0, mixed() + 30)).toEqual([])
   })
   it('no less where it is not mixed yet, or was mixed late with a late fire', () => {
-    expect(said(spare() + 35, mixed() - 5)).toHaveLength(1)
+    expect(said(spare() + 35, mixed() - 5)).toEqual(['unrisen'])
     expect(said(spare() + 35, mixed() - 60)).toEqual([])
-    expect(said(0, mixed() + 60, 40)).toHaveLength(1)
+    expect(said(0, mixed() + 60, 40)).toEqual(['unrisen'])
+  })
+  it('and one that is left longer than it holds, once it is mixed', () => {
+    const {hold} = made.problem.dishes.find(({id}) => id === bread)!.dough!
+    expect(said(-(hold - spare() + 20), mixed() + 30)).toEqual(['over-risen'])
+    expect(said(-(hold - spare() + 5), mixed() + 30)).toEqual([])
+    expect(said(-(hold - spare() + 20), mixed() - 30)).toEqual([])
   })
   it('in a whole day planned again: what was mixed stays mixed when it was', () => {
-    const again = afterReading(setIn() - 35 - made.plan.lit, -30)
-    const at = again.plan.loads.find((load) => load.dishes.some((d) => d.dish === bread))!.at
-    const warned = again.plan.messages.filter((m) => m.rule === 'unrisen').map((m) => m.line)
-    const {line} = read.day.items.find(({file}) => file.endsWith(`/${bread}.md`))!
-    expect(warned.includes(line)).toBe(setIn() - spare() - at > 10)
-    expect(at).toBeLessThan(setIn())
+    const again = afterReading(setIn() - 35 - made.plan.lit, -5)
+    const steps = again.plan.steps.filter((s) => s.dishes.includes(bread) && s.action === 'mix')
+    expect(steps.map((s) => s.at)).toEqual([mixed()])
+    expect(checked(again)).toEqual([])
   })
 })

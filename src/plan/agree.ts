@@ -1,7 +1,7 @@
 import {anneal} from './anneal.js'
 import {freely, type Light, OVERFULL} from './laying-out.js'
 import {FIRM, HARD, type Layout} from './layout.js'
-import {lightLater, prune, repair, ripple, seatsFor} from './mend.js'
+import {fitDoughs, lightLater, prune, repair, ripple, seatsFor} from './mend.js'
 import {type Laying, type LoadedDay, Proof, type Seen} from './proof.js'
 import {Seating} from './seating.js'
 import {better, type Settled} from './settled.js'
@@ -174,13 +174,13 @@ class Agreement {
   /** The plan that what was seen to be good is; what can be is brought back to it. */
   #asGood(seen: Seen): Settled {
     const layout = this.#layout
-    const ready = this.#later(seen)
+    const ready = this.#given === null ? this.#later(seen) : this.#risen(seen)
     const settled = this.#proof.settle(ready)
     if (settled.unplaced.length === 0 && this.#given === null) return {...settled, polished: () => this.#polish(ready, settled)}
     if (settled.unplaced.length === 0 || this.#gently === 'waiting') return settled
     // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
-    layout.agreeWith(seen.curve)
-    const more = this.#bringBack(seen)
+    layout.agreeWith(ready.curve)
+    const more = this.#bringBack(ready)
     const fuller = more ? this.#proof.settle(more) : settled
     return fuller.unplaced.length < settled.unplaced.length ? fuller : settled
   }
@@ -248,12 +248,29 @@ class Agreement {
   /** The same day lit later, where that costs nothing: bread is the fresher, and the night the longer. */
   #later(seen: Seen): Seen {
     const layout = this.#layout
-    if (this.#given !== null) return seen
     layout.agreeWith(seen.curve)
     layout.restore(seen.laid, seen.lit)
     lightLater(layout, this.#light.last)
     const now = layout.lit === seen.lit ? seen : this.#proof.see()
     return now.good ? now : seen
+  }
+
+  /** The same rest of a day with its doughs set in when they have risen, where that breaks nothing else. */
+  #risen(seen: Seen): Seen {
+    const layout = this.#layout
+    layout.judge()
+    if (!this.#jobs.some((_, u) => layout.placed[u] && !layout.fixed[u] && layout.unfit(u))) return seen
+    layout.agreeWith(seen.curve)
+    if (!fitDoughs(layout)) return seen
+    let now = this.#proof.see()
+    for (let mend = 0; mend < MENDED && !now.good && now.stood.refused.length === 0; mend++) {
+      layout.agreeWith(now.curve)
+      if (!repair(layout)) break
+      now = this.#proof.see()
+    }
+    if (now.good) return now
+    layout.restore(seen.laid, seen.lit)
+    return seen
   }
 
   /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */

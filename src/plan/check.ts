@@ -96,6 +96,9 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     readonly old: boolean
   }
   const stays: Stay[] = []
+  const inside: Inside[] = []
+  // What can be said only when all that is in the oven is known.
+  const later: (() => void)[] = []
   const counted = new Map<string, number>()
   const hands = new Map<number, number>()
   const openings = new Set<number>()
@@ -265,8 +268,10 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           }
           return faults
         }
-        judged.push({dose, breaks, wanted})
+        judged.push({dose, breaks, wanted, likely})
       }
+      const own: Inside = {dish, places, to, done: (until) => judged.every(({dose, likely}) => dose(until) >= likely * 0.985 - 5)}
+      if (old) inside.push(own)
       const faults = judged.map((one) =>
         one.breaks(to, one.dose(to)).filter(({rule}) => rule !== 'over-baked' || !old || allDone(judged, to)),
       )
@@ -274,7 +279,14 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       // are drawn at once, wherever they stand.
       const saving = old && faults.some((some) => some.length > 0) ? laterDraws(judged) : null
       const past = saving !== null && !saving.possible && saving.first !== null
-      for (const {rule, by, reason} of faults.flat()) if (!past || rule === 'holding') bad(rule, entry.dish, to, by, reason)
+      /** Burned in the oven: not where it could not be reached before. */
+      const burned = (by: number, reason: string): void => {
+        if (!heldBack(problem, inside, own)) bad('over-baked', entry.dish, to, by, reason)
+      }
+      for (const {rule, by, reason} of faults.flat())
+        if (past && rule !== 'holding') continue
+        else if (rule === 'over-baked' && old) later.push(() => burned(by, reason))
+        else bad(rule, entry.dish, to, by, reason)
       if (saving && past) {
         for (const [i, {dose, wanted}] of judged.entries()) {
           const got = dose(to)
@@ -288,8 +300,8 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
               `${name} could have ${Math.round((100 * enough) / wanted)} % of its heat and is drawn before`,
             )
         }
-        if (saving.over && to > saving.first! + 2 * rules.tick)
-          bad('over-baked', entry.dish, to, to - saving.first!, `${name} is done and stays ${to - saving.first!} min more`)
+        const more = to - saving.first!
+        if (saving.over && more > 2 * rules.tick) later.push(() => burned(more, `${name} is done and stays ${more} min more`))
       }
       if (eased) {
         const celsius = Math.max(Math.abs(eased.start - wanting.start), Math.abs(eased.end - wanting.end))
@@ -306,6 +318,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
     }
   }
+  for (const report of later) report()
   for (const dish of problem.dishes) {
     const before = (problem.done?.set ?? [])
       .filter((d) => d.dish === dish.id && d.drawn !== null)
@@ -382,7 +395,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
     }
 
-  checkSteps(plan, dishes, bad)
+  checkSteps(plan, dishes, problem.done?.now ?? null, bad)
 
   // The score, summed again.
   const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood
@@ -435,12 +448,35 @@ interface Fault {
 interface Judged {
   readonly dose: (until: number) => number
   readonly breaks: (until: number, has: number) => Fault[]
+  /** What it has to have, and what the receipt's own time gives it. */
   readonly wanted: number
+  readonly likely: number
 }
 
-/** Whether all of a dish was done two openings before a time: what waits for its own vessels in a cooler part is not over-baked for want of care. */
+/** A part of a dish that is in the oven when the day is planned again. */
+interface Inside {
+  readonly dish: Dish
+  readonly places: readonly Placed[]
+  /** When it is drawn, minutes after midnight, and whether it is done by a time. */
+  readonly to: number
+  readonly done: (until: number) => boolean
+}
+
+/** Whether a part is drawn with another that stands in its way and was not done at the opening before, or had to wait likewise. */
+function heldBack(problem: PlanProblem, all: readonly Inside[], one: Inside, seen: readonly Inside[] = []): boolean {
+  return all.some(
+    (other) =>
+      other !== one &&
+      !seen.includes(other) &&
+      other.to === one.to &&
+      other.places.some((front) => one.places.some((place) => inWay(problem, other.dish, front, one.dish, place))) &&
+      (!other.done(one.to - rules.tick) || heldBack(problem, all, other, [...seen, one])),
+  )
+}
+
+/** Whether all of a dish was done, as its receipt has it, two openings before a time: what waits for its own vessels in a cooler part is not over-baked for want of care. */
 function allDone(parts: readonly Judged[], until: number): boolean {
-  return parts.every(({dose, wanted}) => dose(until - rules.tick - rules.staySlack) >= wanted * 1.015 + 5)
+  return parts.every(({dose, likely}) => dose(until - rules.tick - rules.staySlack) >= likely * 1.015 + 5)
 }
 
 type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
@@ -639,8 +675,13 @@ function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish,
   return false
 }
 
-/** The steps tell the plan: in clock order, every load and draw said, every dough made in time and not left too long. */
-function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
+/**
+ * The steps tell the plan: in clock order, every load and draw said, every dough made in time and not left too long.
+ *
+ * @param now when a day that has begun was planned again, minutes after midnight: what was mixed by then, or could be mixed no sooner, has
+ *   the time it has
+ */
+function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, now: number | null, bad: Report): void {
   const steps = plan.steps
   for (let i = 1; i < steps.length; i++)
     if (steps[i]!.at < steps[i - 1]!.at)
@@ -672,6 +713,7 @@ function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report):
       }
       const shapeAt = shape?.at ?? load.at - dough.shape
       if (dough.shape > 0 && !shape) bad('dough', d.dish, load.at, 0, `${dish.title}: no step shapes its dough`)
+      if (now !== null && mix.at < now + rules.tick) continue
       const risen = shapeAt - (mix.at + dough.mix)
       if (risen < dough.rise - tolerance.minutes)
         bad('dough', d.dish, shapeAt, dough.rise - risen, `${dish.title}: its dough has ${risen} min to rise, not ${dough.rise}`)

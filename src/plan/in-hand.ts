@@ -73,6 +73,7 @@ export function inHand(
     const settled = agree(day, {option, index: 0, layout}, {budget: {passes: 8}, gently: how})
     if (!settled) return null
     const lost = settled.unplaced.length - extra
-    return {settled, good: lost <= 0 && settled.total <= DEARER.times * plan.score.total + DEARER.more}
+    const dear = settled.total > DEARER.times * plan.score.total + DEARER.more
+    return {settled, good: lost <= 0 && !dear}
   }
 }

@@ -1,5 +1,6 @@
 import {countBits, nextBit} from './bits.js'
 import {type Curve, doseNeeded, whereIndex} from './curve.js'
+import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {LoadedCurve} from './loaded-curve.js'
 import {isNight, type Job, type Program, wheresOf, worthStaying} from './model.js'
@@ -132,6 +133,8 @@ export class Layout {
   readonly #end: Float64Array
   readonly #done: Float64Array
   readonly #misfit: Float64Array
+  /** When each job's dough is fit to be set in, on a day that has begun. */
+  readonly #risen: readonly Job['risen'][]
   readonly #due: Float64Array
   readonly #stays: Uint8Array
   readonly #barred: Uint8Array
@@ -263,6 +266,7 @@ export class Layout {
     this.#end = make((j) => j.dish.need.endLow)
     this.#done = make((j) => j.dish.need.done)
     this.#misfit = make((j) => Math.min(j.dish.need.minutes.likely, rules.misfitMinutes))
+    this.#risen = jobs.map((j) => j.risen)
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
@@ -559,6 +563,8 @@ export class Layout {
       if (t < this.#low[u]!) violation += broken.celsius * (this.#low[u]! - t)
       if (hottest > this.#high[u]!) violation += broken.celsius * (hottest - this.#high[u]!)
       cost = weights.misfit * Math.abs((t + hottest) / 2 - this.#best[u]!) * this.#misfit[u]!
+      const risen = this.#risen[u]
+      if (risen) cost += amissBy(risen, this.lit + this.phase + start * rules.tick)
     }
     let dose = 0
     let k = start
@@ -673,6 +679,7 @@ export class Layout {
     // Those that wait for others follow these, one behind the other.
     for (let i = 0; i < this.#behind.length; i++)
       for (let j = 0; j < this.#behind.length; j++) if (this.hemmedIn(this.#behind[j]!)) this.#drawAnew(this.#behind[j]!, clock0)
+    for (let i = 0; i < this.#behind.length; i++) this.#letOut(this.#behind[i]!, clock0)
     let usedTicks = 0
     let lo = ticks
     const hotEnd = this.#hotEnd()
@@ -874,21 +881,83 @@ export class Layout {
     return true
   }
 
+  /**
+   * What would be burned while it waits for what stands in its way is let out: that is drawn with it as soon as all of it is done. No
+   * sooner can it be reached, burned or not.
+   */
+  #letOut(u: number, clock0: number): void {
+    if (!this.hemmedIn(u) && (this.#stays[u] || this.#offDose[u]! >= 0)) return
+    const front = this.#inTheWay(u)
+    let t = Math.max(this.#own[4 * u]!, this.s[u]! + 1, this.#now)
+    for (const v of front) t = Math.max(t, this.#own[4 * v]!)
+    while (t < this.ticks - 1 && !this.#awake[t]) t++
+    for (const v of front) {
+      if (this.e[v]! <= t) continue
+      this.#leaveIn(v)
+      this.#drawAt(v, t)
+      this.#offDose[v] = Math.abs(this.#doseBy(v, t) - this.#wanted[v]!)
+    }
+    if (t <= this.lastDraw(u)) {
+      this.#drawAnew(u, clock0)
+      return
+    }
+    this.#leaveIn(u)
+    this.#drawAt(u, t)
+    this.#offDose[u] = -1
+  }
+
+  /** True where a job is drawn as soon as what stands in its way in the oven is done, and could not be sooner. */
+  heldBack(u: number): boolean {
+    const at = this.e[u]!
+    return this.#inTheWay(u).some((v) => this.e[v] === at && this.#own[4 * v]! >= at)
+  }
+
+  /** What has to be out of the oven for a job to be drawn: what stands in its way, and in the way of that. */
+  #inTheWay(u: number): number[] {
+    const front = [...this.#inFront[u]!]
+    for (let i = 0; i < front.length; i++)
+      for (const v of this.#inFront[front[i]!]!) if (v !== u && !front.includes(v)) front.push(v)
+    return front
+  }
+
+  /** °C·min that a job has had by a tick. */
+  #doseBy(u: number, t: number): number {
+    const T = this.celsius
+    const a = this.#scale[4 * u + this.w[u]!]!
+    const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
+    let dose = this.#own[4 * u + 1]!
+    for (let k = this.#own[4 * u]! + 1; k <= t; k++)
+      dose += HALF_TICK * (Math.max(0, a * T[k - 1]! + b) + Math.max(0, a * T[k]! + b))
+    return dose
+  }
+
+  /** Take back the draw of a job. */
+  #leaveIn(u: number): void {
+    const was = this.e[u]!
+    if (was >= 0 && --this.#openings[was]! === 0) this.#doors[was >> 5]! &= ~(1 << (was & 31))
+  }
+
+  #drawAt(u: number, t: number): void {
+    this.e[u] = t
+    this.#openings[t]!++
+    this.#doors[t >> 5]! |= 1 << (t & 31)
+  }
+
   /** Draw one job when that is cheapest, instead of when it was to be drawn so far. */
   #drawAnew(u: number, clock0: number): void {
-    const {e} = this
-    const doorsAt = this.#doors
-    const was = e[u]!
-    if (was >= 0 && --this.#openings[was]! === 0) doorsAt[was >> 5]! &= ~(1 << (was & 31))
-    const at = this.#draw(u, clock0)
-    e[u] = at
-    this.#openings[at]!++
-    doorsAt[at >> 5]! |= 1 << (at & 31)
+    this.#leaveIn(u)
+    this.#drawAt(u, this.#draw(u, clock0))
   }
 
   /** True where a job has the dose it needs when it is drawn, as the layout has it. */
   isDone(u: number): boolean {
     return this.#own[4 * u + 1]! >= this.#goal[u]!
+  }
+
+  /** True where a job's dough has not risen when it is set in, or has waited too long. */
+  unfit(u: number): boolean {
+    const risen = this.#risen[u]
+    return risen !== undefined && amissBy(risen, this.lit + this.phase + this.s[u]! * rules.tick) > 0
   }
 
   /** True where a job is drawn before something in the oven that stands in its way out. */

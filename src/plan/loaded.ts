@@ -117,8 +117,11 @@ class LoadedPlanner {
     let before: Settled | null = null
     for (const how of ['waiting', 'moving'] as const) {
       const kept = mend(how)
-      if (kept?.good) return kept.settled
+      const wanting = kept?.settled.givenUp ?? 0
+      if (kept?.good && wanting === 0) return kept.settled
       const easy = easily?.(how)
+      // What the day's own limits give up may still be had by the eased ones.
+      if (kept?.good && !(easy?.good && (easy.settled.givenUp ?? 0) < wanting)) return kept.settled
       if (easy?.good) return eased(easy.settled)
       if (easy) before = better(before, easy.settled)
     }

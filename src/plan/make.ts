@@ -8,8 +8,9 @@ import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
+import {doughsSoFar} from './dough.js'
 import {eased, shortest} from './ease.js'
-import {partsByDish, partsOf, take} from './followed.js'
+import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {dueOf, handlingOf, lineOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
@@ -149,7 +150,7 @@ export function planAgain(
     ...unfinished(changes, byId, problem.day),
     ...early.map(({message}) => message),
     ...unlogged(rest, byId, log),
-    ...unrisen(again, rest, plan, Math.min(now, ...momentsOf(log, now)), log.lit! - plan.lit),
+    ...unrisen(again, rest),
   ]
   return {plan: {...again, changes, messages}, problem: rest, said}
 }
@@ -226,14 +227,19 @@ function correct(
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
   const drawn: Load[] = []
   const meant = partsByDish(morning.loads)
-  for (const {entry, load, count, at: plannedIn, draw: plannedOut, placed} of partsOf(plan.loads)) {
+  const toCome: Followed[] = []
+  for (const part of partsOf(plan.loads)) {
+    const {entry, load, count, at: plannedIn, draw: plannedOut, placed} = part
     const id = entry.dish
     const early = take(meant.get(id) ?? [], count, plannedIn)
     const later = (planned: number, first: number | undefined): number =>
       Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
     const out = said('drawn', id, plannedOut)
     const at = said('set in', id, plannedIn) ?? Math.min(later(plannedIn, early?.at), out ?? Number.POSITIVE_INFINITY)
-    if (at > now) continue
+    if (at > now) {
+      toCome.push(part)
+      continue
+    }
     const drawnAt = out ?? later(plannedOut, early?.draw)
     set.push({dish: id, count, at, drawn: drawnAt <= now ? drawnAt : null, placed})
     if (drawnAt <= now)
@@ -279,7 +285,11 @@ function correct(
     firing,
     forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours}),
   }
-  const rest: PlanProblem = {...problem, firings: [start], done: {now, lit, set, plan}}
+  const rest: PlanProblem = {
+    ...problem,
+    firings: [start],
+    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, presumed)},
+  }
   const again = planDay(rest, {...input.options, simulate: withPast, spare})
   return {again, followed: {...again, loads: [...drawn, ...again.loads]}, rest, said: calibration.said}
 }

@@ -87,16 +87,34 @@ export function repair(layout: Layout, only?: ReadonlySet<number>): boolean {
   return moved
 }
 
-/** Jobs without which less is broken, those that go in together as one. */
-function troubled(layout: Layout): number[][] {
-  const all = layout.violation
+/**
+ * On a day that has begun, set in nearer to when it has risen, and before it has waited too long, whatever dough can be without breaking more
+ * than that is worth.
+ *
+ * @returns False where nothing was moved.
+ */
+export function fitDoughs(layout: Layout): boolean {
+  layout.judge()
+  let moved = false
+  for (const parts of together(layout)) if (layout.unfit(parts[0]!) && mend(layout, [parts], NEAR)) moved = true
+  return moved
+}
+
+/** The jobs that are to be set in, those parts of a dish that go in together as one. */
+function together(layout: Layout): number[][] {
   const groups = new Map<string, number[]>()
   for (let u = 0; u < layout.n; u++) {
     if (!layout.placed[u] || layout.fixed[u]) continue
     const key = `${layout.dishOf[u]} ${layout.s[u]}`
     groups.set(key, [...(groups.get(key) ?? []), u])
   }
-  const out = [...groups.values()].filter((parts) => {
+  return [...groups.values()]
+}
+
+/** Jobs without which less is broken, those that go in together as one. */
+function troubled(layout: Layout): number[][] {
+  const all = layout.violation
+  const out = together(layout).filter((parts) => {
     const before = parts.map((v) => ({v, s: layout.s[v]!}))
     for (const v of parts) layout.takeOut(v)
     layout.judge()

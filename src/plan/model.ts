@@ -1,6 +1,7 @@
 import {passesMouth} from '../scale/floor.js'
 import type {Dish, Placed} from '../scale/types.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import {amissBy, risenWithin, type Window} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
 import {phrase} from './phrases.js'
@@ -34,6 +35,8 @@ export interface Job {
   readonly stood?: readonly Placed[]
   /** What the plan has of it that was being followed, when a day is planned again. */
   readonly was?: Followed
+  /** When its dough is fit to be set in, on a day that has begun. */
+  readonly risen?: Window
 }
 
 /** Choices of one job on one curve, in ticks after the first tick of the curve's clock; sorted by nothing in particular. */
@@ -227,6 +230,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         due,
         since: null,
         stands: 3,
+        ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number)} : {}),
         ...(was ? {was} : {}),
       })
       at += count
@@ -523,6 +527,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       if (e < nowTick || night[e]) continue
       const drawn = clock0 + e * rules.tick
       cost[o] = weights.misfit * c.misfit[o]! + weights.late * lateness(job, drawn) - weights.idle * c.used[o]!
+      if (job.risen) cost[o]! += amissBy(job.risen, clock0 + s * rules.tick)
       if (was)
         cost[o]! +=
           weights.moved * (Math.abs(drawn - was.draw) + (job.since === null ? Math.abs(clock0 + s * rules.tick - was.at) : 0))

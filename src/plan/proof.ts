@@ -46,6 +46,8 @@ export interface Seen {
   readonly stood: {readonly standing: Standing[]; readonly refused: readonly Refusal[]}
   /** Jobs that do not keep their limits. */
   readonly wrong: ReadonlySet<number>
+  /** Jobs in the oven that do not keep theirs either, and can no longer be helped or were given up. */
+  readonly givenUp: number
   readonly good: boolean
 }
 
@@ -90,6 +92,7 @@ export class Proof {
       took.map((must) => (must ? {must, only: true} : {none: true})),
     )
     const wrong = new Set<number>()
+    let givenUp = 0
     for (let u = 0; u < jobs.length; u++) {
       const t = took[u]
       const job = jobs[u]!
@@ -99,8 +102,10 @@ export class Proof {
         const to = t.e * rules.tick + layout.phase
         const zones = [...new Set((job.stood ?? []).map((v) => whereIndex(v.zone)))]
         const under = layout.isDone(u) && zones.some((z) => !hasDose(job, curve, z, to, lit))
-        const over = !under && stayed(job, curve, zones, to, lit)
-        if (!giveUp && (layout.hemmedIn(u) || under || over)) wrong.add(u)
+        const over = !under && !layout.heldBack(u) && stayed(job, curve, zones, to, lit)
+        const amiss = layout.hemmedIn(u) || under || over
+        if (amiss && !giveUp) wrong.add(u)
+        else if (amiss || !layout.isDone(u)) givenUp++
         continue
       }
       const mine = vesselsOf(job, stood.standing)
@@ -108,7 +113,19 @@ export class Proof {
         keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
-    return {laid, lit, took, events, option, exact, curve, stood, wrong, good: wrong.size === 0 && stood.refused.length === 0}
+    return {
+      laid,
+      lit,
+      took,
+      events,
+      option,
+      exact,
+      curve,
+      stood,
+      wrong,
+      givenUp,
+      good: wrong.size === 0 && stood.refused.length === 0,
+    }
   }
 
   /** What was seen to be good. Its range, and what else each dish might have done, are worked out once it is the best. */
@@ -133,7 +150,7 @@ export class Proof {
     }
   }
 
-  #settledOn(model: Model, {took, stood}: Seen, option: FiringOption): Settled {
+  #settledOn(model: Model, {took, stood, givenUp}: Seen, option: FiringOption): Settled {
     const {jobs} = this.#day
     const chosen = Int32Array.from(took, (t, u) => {
       if (!t) return -1
@@ -151,6 +168,7 @@ export class Proof {
       option,
       total: cost + model.constant,
       unplaced,
+      ...(givenUp > 0 ? {givenUp} : {}),
     }
   }
 

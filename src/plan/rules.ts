@@ -75,6 +75,10 @@ export const weights = {
   wood: 1,
   /** One minute by which a load or draw is moved when the day is planned again. */
   moved: 0.1,
+  /** One minute by which a dough is set in before it has risen when the day is planned again: worse than as late a supper. */
+  unrisen: 2,
+  /** One minute by which a dough that is mixed waits longer than it holds: it can be knocked down and shaped again. */
+  overRisen: 1,
 } as const
 
 /** The three parts of the floor, from the back to the mouth; `across` is a dish that takes its share of each. */

@@ -15,14 +15,18 @@ export interface Settled {
   readonly whole?: () => Settled
   /** The same made cheaper, where that has not been tried. */
   readonly polished?: () => Settled
+  /** Jobs in the oven whose limits it does not keep. */
+  readonly givenUp?: number
   /** True where it keeps its dishes' eased limits only (see `ease.ts`). */
   readonly eased?: boolean
 }
 
-/** The day of two that leaves less out, and of those the cheaper. */
+/** The day of two that leaves less out, then gives less up of what is in the oven, and of those the cheaper. */
 export function better(best: Settled | null, other: Settled): Settled {
-  if (!best || other.unplaced.length < best.unplaced.length) return other
-  return other.unplaced.length === best.unplaced.length && other.total < best.total ? other : best
+  if (!best) return other
+  const more =
+    other.unplaced.length - best.unplaced.length || (other.givenUp ?? 0) - (best.givenUp ?? 0) || other.total - best.total
+  return more < 0 ? other : best
 }
 
 /** Vessels that have no place in the day. */

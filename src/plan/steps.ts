@@ -3,7 +3,7 @@ import type {Dish} from '../scale/types.js'
 import {sample} from './curve.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
-import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
+import type {Load, Phrase, PhraseValue, Plan, PlannedDough, PlanProblem, Step} from './types.js'
 
 /** Minutes of hands for a further feeding of the fire, and how often it is fed. Common practice, no source. */
 const feeding = {every: 30}
@@ -42,6 +42,7 @@ function wake(problem: PlanProblem): number {
  */
 export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: {at: number; dish: string}[]} {
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const {done} = problem
   const busy: Task[] = []
   const door = new Map<number, number>()
   for (const load of plan.loads)
@@ -61,7 +62,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   }
   const doughs: Dough[] = []
   const clashes: {at: number; dish: string}[] = []
-  const wanted: {dish: Dish; load: number; at: number; batch: Dough['batch']}[] = []
+  const wanted: {dish: Dish; load: number; at: number; batch: Dough['batch']; was: PlannedDough | undefined}[] = []
   // What is set in at once is one dough, though it be drawn at two times.
   const batches = new Map<string, {load: Load; count: number; fresh: boolean}[]>()
   for (const load of [...plan.loads].sort((a, b) => a.at - b.at))
@@ -75,13 +76,17 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   for (const [id, own] of batches) {
     const dish = byId.get(id)
     if (!dish?.dough) continue
+    const planned = done?.doughs?.filter((d) => d.dish === id) ?? []
     own.forEach(({load, count, fresh}, i) => {
       const batch = own.length === 1 ? null : {number: i + 1, of: own.length, count}
-      if (fresh) wanted.push({dish, load: load.number, at: load.at, batch})
+      // What is in already was mixed first, so the two are counted from their ends.
+      const was = planned[Math.max(0, planned.length - own.length + i)]
+      if (fresh) wanted.push({dish, load: load.number, at: load.at, batch, was})
     })
   }
   wanted.sort((a, b) => b.at - a.at || (a.dish.id < b.dish.id ? -1 : 1))
-  for (const {dish, load, at, batch} of wanted) {
+  const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
+  for (const {dish, load, at, batch, was} of wanted) {
     const dough = dish.dough!
     let shape = at - dough.shape
     let clash = false
@@ -95,7 +100,10 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
     const waited = at - dough.shape - shape
     let mix = shape - dough.rise - dough.mix
     let cool = false
-    if (mix < wake(problem) && shape - (evening + dough.mix) <= rules.coolRise * dough.rise) {
+    if (was && was.mixed !== null) {
+      mix = was.mixed
+      cool = was.cool
+    } else if (mix < wake(problem) && shape - (evening + dough.mix) <= rules.coolRise * dough.rise) {
       mix = evening
       cool = true
     } else if (dough.mix > 0) {
@@ -103,9 +111,11 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
       while (waited + earlier <= dough.hold && !free(mix - earlier, dough.mix)) earlier += 5
       if (waited + earlier > dough.hold) clash = true
       else mix -= earlier
+      mix = Math.max(mix, soonest)
       busy.push({from: mix, minutes: dough.mix})
     }
-    doughs.push({dish, load, at, mix, rise: mix + dough.mix, shape, cool, batch})
+    const rise = mix + dough.mix
+    doughs.push({dish, load, at, mix, rise, shape: Math.max(shape, rise), cool, batch})
     if (clash) clashes.push({at: mix, dish: dish.id})
   }
   return {doughs, clashes}

@@ -61,6 +61,19 @@ export interface DoneSoFar {
   }>
   /** The plan that was being followed. */
   readonly plan: Plan | null
+  /** That plan's doughs for what is not set in yet, in the order of their loads; absent where nothing is known of them. */
+  readonly doughs?: readonly PlannedDough[]
+}
+
+/** A dough of a plan that was being followed. */
+export interface PlannedDough {
+  readonly dish: string
+  /** The load of that plan in which it was to be set in. */
+  readonly load: number
+  /** When it was mixed, minutes after midnight; null where it is not mixed yet. */
+  readonly mixed: number | null
+  /** Mixed the evening before and kept cool. */
+  readonly cool: boolean
 }
 
 /** A value inside a phrase; the sheets write it as their reader is used to. */

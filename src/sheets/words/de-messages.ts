@@ -68,6 +68,14 @@ export const deMessages: Book['sentences'] = [
     '{dish} soll um {time} in den Ofen, und der Teig ist nicht vor {time2} gegangen und geformt',
   ],
   [
+    '{dish} is set in at {time}, and its dough has risen and been shaped by {time2}: it holds for {n} min',
+    '{dish} soll um {time} in den Ofen, und der Teig ist um {time2} gegangen und geformt: er hält sich {n} min',
+  ],
+  [
+    'keep it cool; or knock it down when it is full risen, and shape it later',
+    'kühl stellen; oder zusammenschlagen, wenn er voll gegangen ist, und später formen',
+  ],
+  [
     'stand it warmer; if it has not risen by then, set it in when it has, note that and plan again',
     'wärmer stellen; ist er bis dahin nicht gegangen, erst dann einschießen, aufschreiben und neu planen',
   ],

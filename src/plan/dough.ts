@@ -1,0 +1,82 @@
+import type {Dish} from '../scale/types.js'
+import type {Followed} from './followed.js'
+import {weights} from './rules.js'
+import type {Plan, PlannedDough, PlanProblem} from './types.js'
+
+/** The doughs of a day that has begun. What was mixed stays mixed when it was, and no change of plan makes it rise sooner. */
+
+/** Dough may be short of its time by this share and this many minutes: less than a warmer corner makes good. Common practice, no source. */
+const SHORT = {share: 0.1, minutes: 10} as const
+
+/** Minutes beyond what a dough holds that a cooler corner makes good. Common practice, no source. */
+const LONG = 10
+
+/** Minutes by which a dough may be short of its rising. */
+export function mayBeShort({dough}: Dish): number {
+  return Math.max(SHORT.minutes, SHORT.share * (dough?.rise ?? 0))
+}
+
+/** Minutes for which a risen and shaped dough may wait to be set in. */
+export function mayWait({dough}: Dish): number {
+  return LONG + (dough?.hold ?? 0)
+}
+
+/** Minutes after midnight between which a dough can be set in. */
+export interface Window {
+  readonly from: number
+  readonly to: number
+}
+
+const ALWAYS: Window = {from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY}
+
+/**
+ * The doughs that the plan being followed has for what is not set in yet.
+ *
+ * @param now minutes after midnight
+ * @param plan the plan that was being followed
+ * @param toCome its parts that are not set in yet
+ * @param presumed when something is taken to have been done that the plan has at a time; both minutes after midnight
+ */
+export function doughsSoFar(
+  now: number,
+  plan: Plan,
+  toCome: readonly Followed[],
+  presumed: (planned: number) => number,
+): PlannedDough[] {
+  const seen = new Set<string>()
+  return toCome.flatMap(({entry: {dish}, load}): PlannedDough[] => {
+    const key = `${dish} ${load.number}`
+    if (seen.has(key)) return []
+    seen.add(key)
+    const step = plan.steps.find(
+      ({action, dishes, load: n}) =>
+        (action === 'mix' || action === 'evening before') && n === load.number && dishes.includes(dish),
+    )
+    if (!step) return []
+    const cool = step.action === 'evening before'
+    const at = cool || step.past ? step.at : presumed(step.at)
+    return [{dish, load: load.number, mixed: at <= now ? at : null, cool}]
+  })
+}
+
+/**
+ * When a part of a dish can be set in with its dough risen and shaped, or so nearly that a warmer corner makes it good, and before it has
+ * waited too long: its dough was mixed when the plan being followed had it, or is mixed now at the soonest. Always where nothing is known
+ * of it, or it was kept cool overnight and can wait.
+ *
+ * @param load the load of it in the plan that was being followed
+ */
+export function risenWithin({done}: PlanProblem, dish: Dish, load: number | undefined): Window {
+  const {dough} = dish
+  if (!dough || !done?.doughs) return ALWAYS
+  const own = done.doughs.find((d) => d.dish === dish.id && d.load === load)
+  if (own?.cool) return ALWAYS
+  const mixed = own?.mixed ?? null
+  const ready = (mixed ?? done.now) + dough.mix + dough.rise + dough.shape
+  return {from: ready - mayBeShort(dish), to: mixed === null ? ALWAYS.to : ready + mayWait(dish)}
+}
+
+/** The price of setting a dough in at a clock time: each minute before it has risen, and each after it held. */
+export function amissBy({from, to}: Window, clock: number): number {
+  return weights.unrisen * Math.max(0, from - clock) + weights.overRisen * Math.max(0, clock - to)
+}
