@@ -1,3 +1,3 @@
 import {defineConfig} from 'vitest/config'
 
-export default defineConfig({test: {include: ['tests/**/*.test.ts'], testTimeout: 60_000}})
+export default defineConfig({test: {include: ['tests/**/*.test.ts'], testTimeout: 60_000, hookTimeout: 60_000}})

@@ -110,6 +110,56 @@ describe('a row of pans in an oven one pan wide, and one that has to go in befor
     )
     for (const move of moves) expect(move).toMatchObject({works: true, words: {values: {dishes: {dishes: ['front']}}}})
   })
+
+  /** Two pans in the oven, one behind the other, each to be baked for so many minutes and hardly more. */
+  function inLine(deeper: number, outer: number): PlanProblem {
+    const {dishes, done, ...rest} = rowOf(2)
+    const lasting = (i: number, minutes: number): Dish => ({
+      ...dishes[i]!,
+      need: {...dishes[i]!.need, minutes: {low: minutes, likely: minutes, high: minutes + 2}},
+    })
+    return {...rest, dishes: [lasting(0, deeper), lasting(1, outer)], done: {...done!, now: 530}}
+  }
+  const drawsOf = (plan: Plan): number[] => plan.loads.flatMap((l) => l.dishes.map((d) => d.draw.likely))
+
+  it('what is behind is drawn with what is in its way as soon as that is done, burned or not, and no later', () => {
+    const asked = inLine(60, 90)
+    const plan = planDay(asked, {simulate, effort: 'quick'})
+    const [deeper, outer] = drawsOf(plan)
+    expect(deeper).toBe(outer)
+    expect(check(asked, plan)).toEqual([])
+    const at = (minutes: (draw: number) => number): Plan => ({
+      ...plan,
+      loads: plan.loads.map((l) => ({
+        ...l,
+        dishes: l.dishes.map((d) => {
+          const out = minutes(d.draw.likely)
+          return {...d, draw: {low: out, likely: out, high: out}}
+        }),
+      })),
+    })
+    const burned = check(
+      asked,
+      at((t) => t + 15),
+    ).filter((v) => v.rule === 'over-baked')
+    expect(burned.map((v) => v.dish)).toContain('behind 0')
+    const through = plan.loads.map((l) => ({
+      ...l,
+      dishes: l.dishes.map((d) => (d.dish === 'behind 0' ? {...d, draw: {low: 540, likely: 540, high: 540}} : d)),
+    }))
+    expect(check(asked, {...plan, loads: through}).map((v) => v.rule)).toContain('reach')
+  })
+  it('and what is in its way is drawn a little before its best where that saves what is behind', () => {
+    const asked = inLine(60, 66)
+    const eager: PlanProblem = {
+      ...asked,
+      dishes: asked.dishes.map((d, i) => (i === 0 ? d : {...d, need: {...d.need, minutes: {low: 58, likely: 75, high: 90}}})),
+    }
+    const plan = planDay(eager, {simulate, effort: 'quick'})
+    const [deeper, outer] = drawsOf(plan)
+    expect(deeper).toBe(outer)
+    expect(check(eager, plan)).toEqual([])
+  })
 })
 
 describe('a dish that an earlier reading had set in the sooner', () => {

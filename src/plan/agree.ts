@@ -21,6 +21,8 @@ const MENDED = 3
 const PATIENCE = 7
 /** Rounds then in which the draws of what is in the oven are still put right. */
 const PROVED = 2
+/** Times what is in the oven and was given up is drawn anew. */
+const DRAWN_AGAIN = 3
 /** The same where the oven is far too small for the day. */
 const HOPELESS = 2
 const SEATED = 4
@@ -110,7 +112,7 @@ class Agreement {
       // Even then the draws of what is in the oven are put right on the curve as it has become.
       const seen = this.#proof.see(giveUp && proved++ >= PROVED)
       const {curve, stood, wrong} = seen
-      if (seen.good) return this.#asGood(seen)
+      if (seen.good) return this.#asGood(this.#drawnAgain(seen))
       layout.agreeWith(curve)
       layout.refusals.push(...stood.refused)
       if (stood.refused.length > 0) {
@@ -253,6 +255,21 @@ class Agreement {
     lightLater(layout, this.#light.last)
     const now = layout.lit === seen.lit ? seen : this.#proof.see()
     return now.good ? now : seen
+  }
+
+  /** What is in the oven and was given up, drawn once more as the curve has become: with that less may have to be given up. */
+  #drawnAgain(seen: Seen): Seen {
+    const layout = this.#layout
+    let best = seen
+    for (let i = 0; i < DRAWN_AGAIN && best.amiss > 0; i++) {
+      layout.agreeWith(best.curve)
+      layout.judge()
+      const next = this.#proof.see(true)
+      if (!next.good || next.amiss >= best.amiss) break
+      best = next
+    }
+    if (best.amiss > 0) layout.restore(best.laid, best.lit)
+    return best
   }
 
   /** The same rest of a day with its doughs set in when they have risen, where that breaks nothing else. */

@@ -1009,6 +1009,8 @@ export class Layout {
     let bestCost = Number.POSITIVE_INFINITY
     let bestOff = -1
     const last = Math.min(wall, done + WINDOW - 1)
+    // What is in already has its draw alone to end in time.
+    const coolest = this.fixed[u] ? this.#end[u]! - this.#done[u]! : Number.NEGATIVE_INFINITY
     for (let t = done; t <= last; t++) {
       if (t > done) {
         let now = a * T[t]! + b
@@ -1016,6 +1018,7 @@ export class Layout {
         dose += HALF_TICK * (before + now)
         before = now
         if (t > done + 1 && dose > longest) break
+        if (best >= 0 && a * T[t]! + b < coolest) break
       }
       const off = Math.abs(dose - wanted)
       const over = weights.misfit * off

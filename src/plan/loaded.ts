@@ -14,7 +14,7 @@ import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
-import {better, type Settled, vesselsOut} from './settled.js'
+import {better, fuller, type Settled} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -92,11 +92,8 @@ class LoadedPlanner {
       this.#looks = this.#looksAt()
     }
     const best = this.#laidOut(asBefore)
-    if (easier && best.unplaced.length > 0) {
-      const fuller = eased(easier.settled())
-      if (vesselsOut(fuller) < vesselsOut(best)) return fuller
-    }
-    return best
+    if (!easier || (best.unplaced.length === 0 && !best.givenUp)) return best
+    return fuller(best, eased(easier.settled()))
   }
 
   /** The same day with its limits eased. */
@@ -355,8 +352,8 @@ class LoadedPlanner {
     }
     if (!this.#options.bare && best.unplaced.length > 0) {
       // What the search makes of this day may have a place for more.
-      const fuller = this.#searched(best, 5)
-      if (fuller) best = better(best, fuller)
+      const searched = this.#searched(best, 5)
+      if (searched) best = better(best, searched)
     }
     return best
   }

@@ -48,6 +48,8 @@ export interface Seen {
   readonly wrong: ReadonlySet<number>
   /** Jobs in the oven that do not keep theirs either, and can no longer be helped or were given up. */
   readonly givenUp: number
+  /** Those of them that need not be so: another time to draw them, or less that is set in after them, would do. */
+  readonly amiss: number
   readonly good: boolean
 }
 
@@ -93,6 +95,7 @@ export class Proof {
     )
     const wrong = new Set<number>()
     let givenUp = 0
+    let amiss = 0
     for (let u = 0; u < jobs.length; u++) {
       const t = took[u]
       const job = jobs[u]!
@@ -103,9 +106,10 @@ export class Proof {
         const zones = [...new Set((job.stood ?? []).map((v) => whereIndex(v.zone)))]
         const under = layout.isDone(u) && zones.some((z) => !hasDose(job, curve, z, to, lit))
         const over = !under && !layout.heldBack(u) && stayed(job, curve, zones, to, lit)
-        const amiss = layout.hemmedIn(u) || under || over
-        if (amiss && !giveUp) wrong.add(u)
-        else if (amiss || !layout.isDone(u)) givenUp++
+        const ill = layout.hemmedIn(u) || under || over
+        if (ill && !giveUp) wrong.add(u)
+        else if (ill || !layout.isDone(u)) givenUp++
+        if (ill) amiss++
         continue
       }
       const mine = vesselsOf(job, stood.standing)
@@ -124,6 +128,7 @@ export class Proof {
       stood,
       wrong,
       givenUp,
+      amiss,
       good: wrong.size === 0 && stood.refused.length === 0,
     }
   }
@@ -150,7 +155,7 @@ export class Proof {
     }
   }
 
-  #settledOn(model: Model, {took, stood, givenUp}: Seen, option: FiringOption): Settled {
+  #settledOn(model: Model, {took, stood, givenUp, amiss}: Seen, option: FiringOption): Settled {
     const {jobs} = this.#day
     const chosen = Int32Array.from(took, (t, u) => {
       if (!t) return -1
@@ -168,7 +173,7 @@ export class Proof {
       option,
       total: cost + model.constant,
       unplaced,
-      ...(givenUp > 0 ? {givenUp} : {}),
+      ...(givenUp > 0 ? {givenUp, amiss} : {}),
     }
   }
 

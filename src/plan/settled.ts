@@ -15,19 +15,29 @@ export interface Settled {
   readonly whole?: () => Settled
   /** The same made cheaper, where that has not been tried. */
   readonly polished?: () => Settled
-  /** Jobs in the oven whose limits it does not keep. */
+  /** Jobs in the oven whose limits it does not keep; and those of them that need not be so, if less were set in after them. */
   readonly givenUp?: number
+  readonly amiss?: number
   /** True where it keeps its dishes' eased limits only (see `ease.ts`). */
   readonly eased?: boolean
 }
 
-/** The day of two that leaves less out, then gives less up of what is in the oven, and of those the cheaper. */
+/** The day of two that spoils less of what is in the oven, then leaves less out, then gives less up, and of those the cheaper. */
 export function better(best: Settled | null, other: Settled): Settled {
   if (!best) return other
   const more =
-    other.unplaced.length - best.unplaced.length || (other.givenUp ?? 0) - (best.givenUp ?? 0) || other.total - best.total
+    worse(other, best) || other.unplaced.length - best.unplaced.length || wanting(other, best) || other.total - best.total
   return more < 0 ? other : best
 }
+
+/** The same of two, vessels counted for dishes; whichever costs less. */
+export function fuller(best: Settled, other: Settled): Settled {
+  const more = worse(other, best) || vesselsOut(other) - vesselsOut(best) || wanting(other, best)
+  return more < 0 ? other : best
+}
+
+const worse = (one: Settled, other: Settled): number => (one.amiss ?? 0) - (other.amiss ?? 0)
+const wanting = (one: Settled, other: Settled): number => (one.givenUp ?? 0) - (other.givenUp ?? 0)
 
 /** Vessels that have no place in the day. */
 export function vesselsOut(settled: Settled): number {
