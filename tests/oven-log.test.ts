@@ -61,6 +61,51 @@ describe('reading a log', () => {
     expect(readLog(text, 'log.md').log!.rows[0]!.off).toBe(off)
   })
 
+  it.each([
+    ['set in 2', '', {what: 'set in', count: 2}],
+    ['2 set in', '', {what: 'set in', count: 2}],
+    ['set in, 2 of 3', '', {what: 'set in', count: 2}],
+    ['two of the three set in', '', {what: 'set in', count: 2}],
+    ['set in', '2 of 3', {what: 'set in', count: 2}],
+    ['set in 3 of 4, 1 dropped', '', {what: 'set in', count: 3, lost: 1}],
+    ['set in 0 of 3', '', {what: 'set in', count: 0}],
+    ['drawn 4', '', {what: 'drawn', count: 4}],
+    ['4 pies drawn', '', {what: 'drawn', count: 4}],
+    ['drawn 2 of 6 10 min late', '', {what: 'drawn', count: 2, off: 10}],
+    ['drawn 4 pies, 5 min early', '', {what: 'drawn', count: 4, off: -5}],
+    ['drawn', '1 dropped', {what: 'drawn', lost: 1}],
+    ['drawn', 'one pie was burnt', {what: 'drawn', lost: 1}],
+    ['1 dropped', '', {what: 'lost', lost: 1}],
+    // Numbers that count nothing, and vessels that are not lost.
+    ['drawn 10 min late', '5 stars', {what: 'drawn', off: 10}],
+    ['drawn 1 1/2 h late', '', {what: 'drawn', off: 90}],
+    ['drawn 2 and a half hours late', '', {what: 'drawn'}],
+    ['drawn 5 late', '', {what: 'drawn'}],
+    ['drawn 2:15 pm', '2 pale', {what: 'drawn'}],
+    ['set in 2 pm', '2 kg of dough', {what: 'set in'}],
+    ['drawn, 2 slightly burnt', '2 burnt at the edge', {what: 'drawn'}],
+    ['drawn 5 min lost', '', {what: 'drawn'}],
+    ['2 burnt at the edge', '', {what: 'note'}],
+  ])('reads “%s”, “%s” with its numbers of vessels', (value, note, wanted) => {
+    const text = `---\ndate: 2027-06-12\nlit: 6:10 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| noon | pies | ${value} | ${note} |\n`
+    const {what, count, lost, off} = readLog(text, 'log.md').log!.rows[0]!
+    const read = {what, count, lost, off}
+    expect(Object.fromEntries(Object.entries(read).filter(([, v]) => v !== undefined))).toEqual(wanted)
+  })
+
+  it.each([
+    ['mutton pies 4 set in', 'mutton-pies', '4 set in', ''],
+    ['mutton-pies set in 4', 'mutton-pies', 'set in 4', ''],
+    ['apple pies: 2 drawn', 'apple-pies', '2 drawn', ''],
+    ['apple pies: 2 of 6 drawn', 'apple-pies', '2 of 6 drawn', ''],
+    ['apple pies: 1 dropped', 'apple-pies', '1 dropped', ''],
+    ['bread drawn 10 min late, 1 dropped', 'bread', 'drawn 10 min late', '1 dropped'],
+    ['I have one burnt finger', 'note', 'I have one burnt finger', ''],
+    ['2 loaves dropped', 'note', '2 loaves dropped', ''],
+  ])('notes “%s” with its numbers of vessels', (words, reading, value, note) => {
+    expect(row(`2 pm ${words}`)).toMatchObject({reading, value, note})
+  })
+
   it('counts true minutes when the clocks change in the night', () => {
     // Europe/London: forward on 28 March 2027, back on 31 October 2027 (IANA tz database).
     const tenPm = 22 * 60

@@ -4,6 +4,7 @@ import {burningRate} from './fire.js'
 import {PRIOR, SPREAD, usualSoak} from './forecast.js'
 import {floorArea} from './geometry.js'
 import type {FiringLog} from './log.js'
+import {lostIn} from './log-counts.js'
 import {type ArmCook, type ArmPair, calibrateArm, evidence} from './signs.js'
 import {OvenRuns} from './simulate.js'
 import type {Firing, OvenEvent, OvenParameters, OvenSpec, PastReading, Reading} from './types.js'
@@ -92,10 +93,11 @@ export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LoadOf): Pas
   const events: OvenEvent[] = [...log.doors]
   log.rows.forEach((row, i) => {
     if (!row.dish || row.elapsed === null || row.elapsed <= burn) return
-    if (row.what !== 'set in' && row.what !== 'drawn') return
+    if ((row.what !== 'set in' && row.what !== 'drawn') || row.count === 0) return
     events.push({minutes: row.elapsed, kind: 'door', open: HANDLING})
     if (row.what === 'drawn') return
-    const known = loadOf?.(row.dish, `${row.text} ${row.note}`) ?? null
+    const words = `${row.text} ${row.note}`
+    const known = loadOf?.(row.dish, lostIn(words)?.rest ?? words) ?? null
     guessed ||= known === null
     const load = known ?? unknownLoad(oven)
     const drawn = log.rows.slice(i + 1).find((r) => r.what === 'drawn' && r.dish === row.dish)?.elapsed

@@ -10,6 +10,7 @@ import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {frontMatterSpan, quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
+import {countAt, countOnly, lostIn, nameAndCount} from './log-counts.js'
 import {parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
 
@@ -24,11 +25,15 @@ export interface LogRow {
   readonly at: number
   /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
   readonly elapsed: number | null
-  readonly what: 'reading' | 'set in' | 'drawn' | 'door' | 'note'
+  readonly what: 'reading' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
   readonly kind?: ReadingKind
   readonly value?: number | string
   /** File name of the receipt without `.md`, for what was set in or drawn. */
   readonly dish?: string
+  /** How many vessels were set in or drawn; absent where the row does not say, and means all that were to be. */
+  readonly count?: number
+  /** How many vessels were dropped, burnt or else lost: beside those set in, among those drawn. */
+  readonly lost?: number
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
   readonly off?: number
   /** Minutes a door stood open. */
@@ -213,7 +218,7 @@ export function readLog(
         rows.push({...basis, what: 'note'})
         continue
       }
-      const event = dishEvent(reading, text)
+      const event = dishEvent(reading, text, note)
       if (event) {
         rows.push({...basis, ...event})
         continue
@@ -249,8 +254,15 @@ function isFuture(date: string, at: number, now: {date: string; minutes: number}
   return at > days * 1440 + now.minutes + 1
 }
 
-/** "household-bread | drawn 10 min late", "door | open 4 min"; null for anything else. */
-function dishEvent(reading: string, value: string): Pick<LogRow, 'what' | 'dish' | 'off' | 'open'> | null {
+const SET_IN = /^(?:set in|in\b|loaded|put in)/i
+const DRAWN = /^(?:drawn|draw|out|taken out)\b/i
+
+/** "household-bread | drawn 10 min late", "mutton-pies | set in 2 of 3", "door | open 4 min"; null for anything else. */
+function dishEvent(
+  reading: string,
+  value: string,
+  note: string,
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'lost' | 'off' | 'open'> | null {
   if (/^door$/i.test(reading)) {
     const open = value.search(/\d/)
     const minutes = open < 0 ? null : parseDuration(value.slice(open))
@@ -259,15 +271,33 @@ function dishEvent(reading: string, value: string): Pick<LogRow, 'what' | 'dish'
   if (readingKind(reading)) return null
   const dish = reading.trim().toLowerCase().replace(/\s+/g, '-').replace(/\.md$/, '')
   if (!dish) return null
-  if (/^(set in|in\b|loaded|put in)/i.test(value)) return {what: 'set in', dish}
-  const drawn = /^(?:drawn|draw|out|taken out)\b[\s,]*/i.exec(value)
-  if (!drawn) return null
-  const rest = value.slice(drawn[0].length).replace(/^(?:about|some)\s+/i, '')
+  const loss = lostIn(value)
+  const words = loss?.rest ?? value
+  const before = countAt(words)
+  // "4 pies set in": what is counted may be named.
+  const counted = before && /^ (?:[a-z]+ )?(?=(?:set in|in|loaded|put in|drawn|out|taken out)\b)/i.exec(before.rest)
+  const deed = before && counted ? before.rest.slice(counted[0].length) : words
+  const done = SET_IN.exec(deed) ?? DRAWN.exec(deed)
+  if (!done) return loss && loss.at === 0 && loss.rest === '' ? {what: 'lost', dish, lost: loss.lost} : null
+  const behind = deed.slice(done[0].length)
+  const after = before && counted ? null : countAt(behind)
+  const count = (before && counted ? before.count : after?.count) ?? countOnly(note)
+  const lost = loss?.lost ?? lostIn(note)?.lost
+  const numbers = {...(count === null ? {} : {count}), ...(lost === undefined ? {} : {lost})}
+  if (SET_IN.test(deed)) return {what: 'set in', dish, ...numbers}
+  // Behind a number the words may name what was drawn: how late it was begins with the next number.
+  const late = after ? after.rest.slice(Math.max(0, after.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
+  const rest = late.replace(/^[\s,]+/, '').replace(/^(?:about|some)\s+/i, '')
   const [side = ''] = /(?:too late|too early|late|later|early|earlier|over|under)$/i.exec(rest) ?? []
   const by = rest.slice(0, rest.length - side.length).trimEnd()
   const size = by === '' ? null : parseDuration(by.replace(/too$/, '').trimEnd())
   const sign = /late|over/i.test(side) ? 1 : /earl|under/i.test(side) ? -1 : 0
-  return {what: 'drawn', dish, ...(size?.ok && sign !== 0 ? {off: (sign * (size.value.low + size.value.high)) / 2} : {})}
+  return {
+    what: 'drawn',
+    dish,
+    ...numbers,
+    ...(size?.ok && sign !== 0 ? {off: (sign * (size.value.low + size.value.high)) / 2} : {}),
+  }
 }
 
 /** Something to put into the log. */
@@ -302,8 +332,8 @@ export function clockText(minutes: number): string {
 }
 
 /**
- * Read a note as spoken: "2:15 pm arm 18", "vault 320 °C, at the crown", "household-bread drawn 10 min late", "lit 6:10 am",
- * "wood 22 kg".
+ * Read a note as spoken: "2:15 pm arm 18", "vault 320 °C, at the crown", "household-bread drawn 10 min late",
+ * "mutton pies 4 set in", "apple pies: 1 dropped", "lit 6:10 am", "wood 22 kg".
  *
  * @param text the words
  * @param options `date` of the log; `now`, the time where none is given, and the latest that can be noted
@@ -377,14 +407,23 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
   const dish = /(?<=.):? (?=(?:set in|drawn|taken out|put in)\b)/i.exec(main)
-  const name = dish ? main.slice(0, dish.index) : ''
-  const value = dish ? main.slice(dish.index + dish[0].length) : ''
+  const {name, count} = nameAndCount(dish ? main.slice(0, dish.index) : '')
+  const value = dish ? `${count} ${main.slice(dish.index + dish[0].length)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
-  if (dish && !isUndone(name) && !NOT_YET.test(value)) {
-    return {ok: true, entry: {...base, reading: name.toLowerCase().replace(/\s+/g, '-'), value, note}}
-  }
+  const row = (named: string, what: string): ParsedNote => ({
+    ok: true,
+    entry: {...base, reading: named.toLowerCase().replace(/\s+/g, '-'), value: what, note},
+  })
+  if (dish && !isUndone(name) && !NOT_YET.test(value)) return row(name, value)
+  const loss = dish ? null : lostIn(main)
+  const whose = loss?.rest.replace(/:$/, '') ?? ''
+  if (loss && loss.at === loss.rest.length && whose !== '' && whose.split(' ').length <= DISH_WORDS && !isUndone(whose))
+    return row(whose, main.slice(loss.at).replace(/^[\s:]+/, ''))
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
 }
+
+/** Words that a dish's name has at most before "1 dropped": more are a sentence. */
+const DISH_WORDS = 4
 
 /** Words before "set in" or "drawn", and behind it, that say it did not happen; and words that may stand between. */
 const NEGATIONS = /^(?:not|never|cannot|nothing|none|neither|nobody|.*n['’]t)$/i

@@ -39,18 +39,25 @@ export function moves(action: StepView['action']): boolean {
   return action === 'light' || action === 'rake' || action === 'load' || action === 'draw'
 }
 
+/** How often a log tells that each dish was set in or drawn. */
+export function deedsTold(rows: FiringLog['rows']): Record<string, number> {
+  const told: Record<string, number> = {}
+  for (const {what, dish, count} of rows)
+    if ((what === 'set in' || what === 'drawn') && count !== 0) told[`${what}:${dish}`] = (told[`${what}:${dish}`] ?? 0) + 1
+  return told
+}
+
 /**
  * The steps of a plan, each done or not by what stands in the log. Where a dish has several loads, the first note is the first load's.
  */
 export function deedsOf(view: PlanView, log: FiringLog | null): Deed[] {
   const stemOf = new Map(view.dishes.map((dish) => [dish.id, dish.stem]))
   const titleOf = new Map(view.dishes.map((dish) => [dish.id, dish.title]))
-  const used = new Map<string, number>()
-  const notes = new Map<string, number>()
+  const used = new Map(Object.entries(view.told ?? {}))
+  const notes = new Map(Object.entries(deedsTold(log?.rows ?? [])))
   for (const row of log?.rows ?? []) {
-    const key =
-      row.what === 'set in' || row.what === 'drawn' ? `${row.what}:${row.dish}` : row.what === 'note' ? `note:${row.text}` : ''
-    if (key) notes.set(key, (notes.get(key) ?? 0) + 1)
+    const key = `note:${row.text}`
+    if (row.what === 'note') notes.set(key, (notes.get(key) ?? 0) + 1)
   }
   const taken = (key: string): boolean => {
     const n = (used.get(key) ?? 0) + 1
@@ -82,11 +89,14 @@ export function inside(
   view: PlanView,
   log: FiringLog | null,
 ): Array<{readonly title: string; readonly stem: string; readonly draw: number | null}> {
+  const rows = (log?.rows ?? []).filter((row) => row.dish !== undefined)
+  // Where the log counts vessels of a dish, a row without a number is of all of them; else each row is of one load.
+  const counted = new Set(rows.flatMap((row) => (row.count === undefined ? [] : [row.dish])))
   const count = new Map<string, number>()
-  for (const row of log?.rows ?? []) {
-    if (!row.dish) continue
-    if (row.what === 'set in') count.set(row.dish, (count.get(row.dish) ?? 0) + 1)
-    if (row.what === 'drawn') count.set(row.dish, (count.get(row.dish) ?? 0) - 1)
+  for (const {dish: stem = '', what, count: said} of rows) {
+    const all = counted.has(stem) ? (view.dishes.find((one) => one.stem === stem || one.id === stem)?.count ?? 1) : 1
+    if (what === 'set in') count.set(stem, (count.get(stem) ?? 0) + (said ?? all))
+    if (what === 'drawn') count.set(stem, (count.get(stem) ?? 0) - (said ?? all))
   }
   return [...count].flatMap(([stem, n]) => {
     if (n <= 0) return []

@@ -10,6 +10,7 @@ import {inWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import type {Planned} from './chain.js'
+import {deedsTold} from './deeds.js'
 import type {PlanView, StepView} from './protocol.js'
 
 /** A plan as the page shows it, every word of the core in the reader's language, clock and units. */
@@ -47,6 +48,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     },
     head: planHead({plan, problem, oven}, style),
     steps,
+    ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? [])} : {}),
     score: scoreLines(plan, style),
     unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({
       dish: title,
@@ -74,6 +76,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       id: dish.id,
       title: dishTitle(problem, dish.id),
       stem: (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, ''),
+      count: dish.count,
       amount: `${dish.count} × ${dish.vessel.name}`,
     })),
     sized: sizedOf(problem, style),

@@ -103,6 +103,8 @@ export interface PlanView {
   }
   readonly head: {readonly title: string; readonly lines: readonly string[]}
   readonly steps: readonly StepView[]
+  /** How often the log tells of each "set in:" and "drawn:" of which this plan, made again, has no step any more; absent in a morning's plan. */
+  readonly told?: Readonly<Record<string, number>>
   readonly score: readonly string[]
   /** `of` names the batches one by one. */
   readonly unplaced: ReadonlyArray<{
@@ -120,7 +122,13 @@ export interface PlanView {
   /** What past firings and what today's readings say of the oven. */
   readonly believed: readonly string[]
   readonly today: readonly string[]
-  readonly dishes: ReadonlyArray<{readonly id: string; readonly title: string; readonly stem: string; readonly amount: string}>
+  readonly dishes: ReadonlyArray<{
+    readonly id: string
+    readonly title: string
+    readonly stem: string
+    readonly amount: string
+    readonly count?: number
+  }>
   /** How each dish was brought to its size, a line of each decision; its batches together. */
   readonly sized: ReadonlyArray<{readonly dish: string; readonly amount: string; readonly lines: readonly string[]}>
   readonly messages: readonly Message[]

@@ -58,7 +58,10 @@ export function loadsOf(dishes: readonly Dish[]): LoadOf {
     const today = same.reduce((n, d) => n + d.count, 0)
     const words = text.trimStart().replace(/^(?:set|put)?\s*in\b/i, '')
     const said = words.search(/\b(?:\d|one|two|three|four|five|six|seven|eight|nine|ten|eleven|twelve|dozen)/i)
-    const amount = words.slice(Math.max(0, said)).replace(/[,;.(].*$/s, '')
+    const amount = words
+      .slice(Math.max(0, said))
+      .replace(/[,;.(].*$/s, '')
+      .replace(/ (?:set|put) in\b.*$/is, '')
     const read = said < 0 ? null : readAsked(amount.trim(), 1)
     const asked = read?.ok ? read.value : null
     const bake = dish.need.minutes.likely

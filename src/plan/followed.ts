@@ -61,16 +61,25 @@ export function followed(
   return {set, rest}
 }
 
-/** Take out of a list the part most like one of so many vessels at such a time. */
-export function take<P extends {readonly count: number; readonly at: number}>(
-  parts: P[],
-  count: number,
-  at: number,
-): P | undefined {
+/** A part in two: so many vessels of it, and what is left; null where nothing is. */
+export function share<P extends Pick<Followed, 'count' | 'placed'>>(part: P, count: number): [P, P | null] {
+  if (part.count <= count) return [part, null]
+  const {placed} = part
+  return [
+    {...part, count, placed: placed.slice(0, count)},
+    {...part, count: part.count - count, placed: placed.slice(count)},
+  ]
+}
+
+/** Take out of a list the part most like one of so many vessels at such a time; of a larger one, so many of its vessels. */
+export function take(parts: Followed[], count: number, at: number): Followed | undefined {
   let best = -1
   for (let i = 0; i < parts.length; i++) {
-    const unlike = (p: P): number => (p.count === count ? 0 : 1e6) + Math.abs(p.at - at)
+    const unlike = (p: Followed): number => (p.count === count ? 0 : 1e6) + Math.abs(p.at - at)
     if (best < 0 || unlike(parts[i]!) < unlike(parts[best]!)) best = i
   }
-  return best < 0 ? undefined : parts.splice(best, 1)[0]
+  if (best < 0) return undefined
+  const [some, rest] = share(parts[best]!, count)
+  parts.splice(best, 1, ...(rest ? [rest] : []))
+  return some
 }

@@ -10,13 +10,14 @@ import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar} from './dough.js'
 import {eased, shortest} from './ease.js'
-import {type Followed, partsByDish, partsOf, take} from './followed.js'
+import {type Followed, partsByDish, take} from './followed.js'
 import {dueOf, handlingOf, lineOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
+import {isOf, slugOf, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -78,9 +79,6 @@ export function makePlan(input: MakePlan): MadePlan {
   const again = planAgain(input, problem, plan, log, spare)
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
 }
-
-/** A receipt's file name as the log has it. */
-const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
 
 /** A dish with the time its own past bakings call for; the receipt's where none is logged. */
 function corrected(dish: Dish, corrections: readonly DishCorrection[]): Dish {
@@ -144,7 +142,12 @@ export function planAgain(
     Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
   // The plan on the wall is the morning's: what has changed is told against that.
   const early = drawnEarly(rest, byId, log)
-  const changes = [...early.map(({change}) => change), ...changesOf(plan, again, now, byId, log.readings.length > 0 || otherFire)]
+  const lost = lostOf(problem.dishes, log)
+  const changes = [
+    ...lost,
+    ...early.map(({change}) => change),
+    ...changesOf(plan, again, now, byId, log.readings.length > 0 || otherFire),
+  ]
   const messages = [
     ...again.messages,
     ...unfinished(changes, byId, problem.day),
@@ -199,23 +202,15 @@ function correct(
     soak: plan.firing.soak,
   }
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
-  // A dish that goes in twice is told of twice: its first row is of the first time planned, its second of the second.
-  const said = (what: 'set in' | 'drawn', id: string, planned: number): number | undefined => {
-    const times = plan.loads.flatMap((l) =>
-      l.dishes.flatMap((d) => (d.dish === id ? [what === 'set in' ? l.at : d.draw.likely] : [])),
-    )
-    const which = new Set(times.filter((t) => t < planned)).size
-    const dish = byId.get(id)
-    return dish && log.rows.filter((r) => r.what === what && isOf(r, dish))[which]?.at
-  }
+  const parts = toldOf(plan, log, byId)
   // A fire lit late moves everything the log does not tell of by as much.
   const shift = lit - plan.lit
   // So does what the log says was done late, for what it does not tell of and comes after.
-  const told = partsOf(plan.loads).flatMap(({entry, at: plannedIn, draw}) =>
+  const told = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut}) =>
     (
       [
-        [said('set in', entry.dish, plannedIn), plannedIn],
-        [said('drawn', entry.dish, draw), draw],
+        [saidIn, plannedIn],
+        [saidOut, draw],
       ] as const
     ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, late: at - planned - shift}])),
   )
@@ -228,37 +223,39 @@ function correct(
   const drawn: Load[] = []
   const meant = partsByDish(morning.loads)
   const toCome: Followed[] = []
-  for (const part of partsOf(plan.loads)) {
-    const {entry, load, count, at: plannedIn, draw: plannedOut, placed} = part
+  for (const part of parts) {
+    const {entry, load, count, at: plannedIn, draw: plannedOut, placed, ...said} = part
     const id = entry.dish
     const early = take(meant.get(id) ?? [], count, plannedIn)
     const later = (planned: number, first: number | undefined): number =>
       Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
-    const out = said('drawn', id, plannedOut)
-    const at = said('set in', id, plannedIn) ?? Math.min(later(plannedIn, early?.at), out ?? Number.POSITIVE_INFINITY)
+    const {saidOut: out, lostAt} = said
+    const unsaid = said.waits ? Number.POSITIVE_INFINITY : later(plannedIn, early?.at)
+    const at = lostAt ?? said.saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
     if (at > now) {
       toCome.push(part)
       continue
     }
-    const drawnAt = out ?? later(plannedOut, early?.draw)
-    set.push({dish: id, count, at, drawn: drawnAt <= now ? drawnAt : null, placed})
+    const drawnAt = lostAt ?? out ?? (said.stays ? Number.POSITIVE_INFINITY : later(plannedOut, early?.draw))
+    set.push({dish: id, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...(lostAt === undefined ? {} : {lost: true})})
     if (drawnAt <= now)
-      drawn.push({number: load.number, at, dishes: [{...entry, draw: {...entry.draw, likely: drawnAt}}], placed})
+      drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
   }
   const past: OvenEvent[] = []
   // Loads already drawn are no longer the planner's: they stay in the oven's history here.
   const gone: OvenEvent[] = []
-  for (const s of set) {
+  const baked = set.filter((s) => !s.lost)
+  for (const s of baked) {
     const dish = byId.get(s.dish)
     if (!dish) continue
     const event = loadEvent(dish, s.count, s.at - lit)
     past.push(event)
     if (s.drawn !== null) gone.push(event)
   }
-  past.push(...openingsOf(set, byId, lit, log.doors))
+  past.push(...openingsOf(baked, byId, lit, log.doors))
   gone.push(
     ...openingsOf(
-      set.filter((s) => s.drawn !== null),
+      baked.filter((s) => s.drawn !== null),
       byId,
       lit,
       log.doors.filter((d) => !set.some((s) => s.drawn === null && Math.abs(s.at - lit - d.minutes) <= SAME_OPENING)),
@@ -465,9 +462,18 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
   })
 }
 
-/** Whether a row of the log is of a dish. */
-function isOf(row: FiringLog['rows'][number], dish: Dish): boolean {
-  return row.dish === dish.id || row.dish === slugOf(dish.file)
+/** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place. */
+function lostOf(dishes: readonly Dish[], log: FiringLog): NonNullable<Plan['changes']>[number][] {
+  const speaker = english((id) => id)
+  return dishes.flatMap((dish) => {
+    const lost = log.rows.reduce((sum, row) => sum + (isOf(row, dish) ? (row.lost ?? 0) : 0), 0)
+    if (lost === 0) return []
+    const words = {
+      what: phrase('lost', {count: {unit: 'count', value: Math.min(lost, dish.count)}, all: {unit: 'count', value: dish.count}}),
+      why: phrase('why log'),
+    }
+    return [{dish: dish.id, what: speak(words.what, speaker), why: speak(words.why, speaker), minutes: 0, words}]
+  })
 }
 
 /** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */

@@ -65,6 +65,7 @@ export const phrases = {
     'has {percent} % of its heat when it is drawn, and would have little more later; unless it is done, bake it on in another oven',
   'drawn early': 'drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',
   'left out': 'left out',
+  lost: '{count} of {all} lost; not planned again',
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',
   'why log': 'to agree with the log',

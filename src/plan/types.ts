@@ -58,6 +58,8 @@ export interface DoneSoFar {
     readonly at: number
     readonly drawn: number | null
     readonly placed: readonly Placed[]
+    /** It was lost before it was set in: `at` and `drawn` are when. */
+    readonly lost?: true
   }>
   /** The plan that was being followed. */
   readonly plan: Plan | null

@@ -62,6 +62,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'drawn early':
     'nach dem Ofenbuch mit {percent} % seiner Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'left out': 'weggelassen',
+  lost: '{count} von {all} verloren; wird nicht neu geplant',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
   'why log': 'wie es im Ofenbuch steht',

@@ -1,0 +1,133 @@
+import type {FiringLog, LogRow} from '../oven/log.js'
+import type {Dish} from '../scale/types.js'
+import {type Followed, partsOf, share} from './followed.js'
+import type {Plan} from './types.js'
+
+/** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
+
+/** A part of a dish as the plan that was followed had it, with what the log says became of it. Times in minutes after midnight. */
+export interface Told extends Followed {
+  /** When it was set in and drawn, where the log says so. */
+  readonly saidIn?: number
+  readonly saidOut?: number
+  /** Only some vessels of the part it belongs to were set in, and it is of the others; or only some were drawn. */
+  readonly waits?: true
+  readonly stays?: true
+  /** When it was lost before it had been set in. */
+  readonly lostAt?: number
+}
+
+/** A receipt's file name as the log has it. */
+export const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
+
+/** Whether a row of the log is of a dish. */
+export function isOf(row: LogRow, dish: Dish): boolean {
+  return row.dish === dish.id || row.dish === slugOf(dish.file)
+}
+
+/** The number of vessels a row tells of; null where it tells of none, or of more than are baked ("24 biscuits" of two sheets). */
+function countOf(row: LogRow, dish: Dish): number | null {
+  return row.count === undefined || row.count > dish.count ? null : row.count
+}
+
+/** The parts of a plan with what the log tells of each, those of which only some vessels were set in or drawn in two. */
+export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Told[] {
+  const parts = partsOf(plan.loads)
+  const out: Told[] = []
+  const counted = new Set<string>()
+  for (const part of parts) {
+    const {dish: id} = part.entry
+    const dish = dishes.get(id)
+    const rows = dish ? log.rows.filter((row) => isOf(row, dish)) : []
+    if (dish && rows.some((row) => row.lost !== undefined || countOf(row, dish) !== null)) {
+      if (!counted.has(id))
+        out.push(
+          ...byCount(
+            parts.filter((p) => p.entry.dish === id),
+            rows,
+            dish,
+          ),
+        )
+      counted.add(id)
+      continue
+    }
+    // A dish that goes in twice is told of twice: its first row is of the first time planned, its second of the second.
+    const nth = (what: LogRow['what'], planned: (p: Followed) => number): number | undefined => {
+      const times = parts.flatMap((p) => (p.entry.dish === id ? [planned(p)] : []))
+      const which = new Set(times.filter((t) => t < planned(part))).size
+      return rows.filter((row) => row.what === what)[which]?.at
+    }
+    const saidIn = nth('set in', (p) => p.at)
+    const saidOut = nth('drawn', (p) => p.draw)
+    out.push({...part, ...(saidIn === undefined ? {} : {saidIn}), ...(saidOut === undefined ? {} : {saidOut})})
+  }
+  return out
+}
+
+/**
+ * The parts of one dish by the numbers in the log. A row takes so many vessels of those whose turn it is; one without a number takes all
+ * that were planned for one time. What is left of a part of which some were set in waits, and what is left of one of which some were drawn
+ * stays in the oven: the log would have told of them too.
+ */
+function byCount(parts: readonly Followed[], rows: readonly LogRow[], dish: Dish): Told[] {
+  const done: Told[] = []
+  // What was lost when others were set in is drawn at that time in a plan made since: it comes last.
+  const before: Told[] = [...parts].sort((a, b) => a.at - b.at || b.draw - a.draw)
+  const inside: Told[] = []
+  for (const row of rows) {
+    if (row.what !== 'set in') continue
+    const [due] = before
+    const said = countOf(row, dish)
+    const lost = row.lost ?? 0
+    const count = said ?? Math.max(0, turn(before, (p) => p.at) - lost)
+    inside.push(...taken(before, count).map((part): Told => ({...part, saidIn: row.at})))
+    done.push(...taken(before, lost).map((part): Told => ({...part, lostAt: row.at})))
+    if (said !== null) before.splice(0, before.length, ...before.map((p): Told => (p.at === due?.at ? {...p, waits: true} : p)))
+  }
+  inside.push(...before)
+  inside.sort((a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.draw - b.draw)
+  for (const row of rows) {
+    if (row.what === 'drawn') {
+      const [due] = inside
+      const said = countOf(row, dish)
+      done.push(...taken(inside, said ?? turn(inside, (p) => p.draw)).map((part): Told => ({...part, saidOut: row.at})))
+      const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
+      if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: true} : p)))
+    }
+    if (row.what === 'lost') {
+      const stood = inside.filter((p) => !p.waits && (p.saidIn ?? p.at) <= row.at)
+      // Not set in by then: first what other rows leave over.
+      const others = inside.filter((p) => !stood.includes(p)).sort((a, b) => rank(a) - rank(b))
+      const lost = row.lost ?? 0
+      const drawn = taken(stood, lost)
+      done.push(...drawn.map((part): Told => ({...part, saidOut: row.at})))
+      const more = lost - drawn.reduce((sum, p) => sum + p.count, 0)
+      done.push(...taken(others, more).map(({saidIn: _, ...part}): Told => ({...part, lostAt: row.at})))
+      inside.splice(0, inside.length, ...stood, ...others)
+    }
+  }
+  return [...done, ...inside]
+}
+
+/** Which of what was not in the oven yet was lost: what the log leaves over, what it does not tell of, what was set in later. */
+const rank = (part: Told): number => (part.waits ? 0 : part.saidIn === undefined ? 1 : 2)
+
+/** Vessels of the parts whose turn it is: those planned for the time of the first. */
+function turn(parts: readonly Told[], planned: (part: Told) => number): number {
+  const [first] = parts
+  return first ? parts.reduce((sum, p) => (planned(p) === planned(first) ? sum + p.count : sum), 0) : 0
+}
+
+/** Take so many vessels off the front of a list. */
+function taken(parts: Told[], count: number): Told[] {
+  const out: Told[] = []
+  for (let left = count; left > 0 && parts.length > 0; ) {
+    const {waits: _, stays: __, ...part} = parts[0]!
+    const [some, rest] = share(part, left)
+    left -= some.count
+    out.push(some)
+    if (rest) parts.splice(0, 1, {...parts[0]!, ...rest})
+    else parts.shift()
+  }
+  return out
+}

@@ -1,0 +1,211 @@
+import {describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import {type FiringLog, readLog} from '../src/oven/log.js'
+import {deedsOf, deedsTold, inside} from '../src/page/deeds.js'
+import type {PlanView} from '../src/page/protocol.js'
+import {check} from '../src/plan/check.js'
+import {planAgain, problemOf} from '../src/plan/make.js'
+import {planDay} from '../src/plan/planner.js'
+import {toldOf} from '../src/plan/told.js'
+import type {Load, Plan} from '../src/plan/types.js'
+import {changeWords} from '../src/sheets/phrases.js'
+import {styleOf} from '../src/sheets/style-of.js'
+import {inFolder, smallDay} from './page-day.js'
+import {day, dish} from './plan-fixtures.js'
+
+/** Numbers of vessels in the log, and what becomes of the rest. Invented days; that plan and log agree is asked, no outside fact. */
+const clock = (minutes: number): string => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`
+const logOf = (lit: number, raked: number, rows: readonly (readonly [number, string, string?])[]): FiringLog =>
+  readLog(
+    `---\ndate: 2027-06-12\nlit: ${clock(lit)}\nraked: ${clock(raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows
+      .map(([at, value, note = '']) => `| ${clock(at)} | pies | ${value} | ${note} |\n`)
+      .join('')}`,
+    'log.md',
+  ).log!
+const heat = {low: 200, likely: 200, high: 200}
+const part = (count: number, out: number): Load['dishes'][number] => ({
+  dish: 'pies',
+  count,
+  draw: {low: out, likely: out, high: out},
+  celsiusIn: heat,
+  celsiusOut: heat,
+})
+const load = (number: number, at: number, dishes: readonly Load['dishes'][number][]): Load => ({number, at, dishes, placed: []})
+const pies = dish('pie', 8, {id: 'pies', file: 'receipts/pies.md', title: 'Mutton pies'})
+
+describe('what a log with numbers tells of the parts of a plan', () => {
+  /** Four pies at 10:00, two of them drawn before the others; four at 12:00. */
+  const plan = {
+    loads: [load(1, 600, [part(2, 640), part(2, 650)]), load(2, 720, [part(4, 770)])],
+  } as unknown as Plan
+  const told = (...rows: readonly (readonly [number, string, string?])[]): unknown[] =>
+    toldOf(plan, logOf(360, 480, rows), new Map([['pies', pies]]))
+      .map(({count, at, draw, saidIn, saidOut, waits, stays, lostAt}) =>
+        [
+          count,
+          at,
+          draw,
+          saidIn && `in ${saidIn}`,
+          saidOut && `out ${saidOut}`,
+          waits && 'waits',
+          stays && 'stays',
+          lostAt && `lost ${lostAt}`,
+        ].filter((v) => v !== undefined),
+      )
+      .sort(
+        (a, b) =>
+          Number(a[1]) - Number(b[1]) ||
+          Number(a[2]) - Number(b[2]) ||
+          Number(b[0]) - Number(a[0]) ||
+          String(a).localeCompare(String(b)),
+      )
+
+  it('takes a row without a number for all that were planned for one time', () => {
+    expect(told([605, 'set in'], [645, 'drawn'])).toEqual([
+      [2, 600, 640, 'in 605', 'out 645'],
+      [2, 600, 650, 'in 605'],
+      [4, 720, 770],
+    ])
+  })
+  it('lets wait what of a load was not set in, until another row tells of it', () => {
+    expect(told([605, 'set in 3'])).toEqual([
+      [1, 600, 640, 'in 605'],
+      [1, 600, 640, 'waits'],
+      [2, 600, 650, 'in 605'],
+      [4, 720, 770],
+    ])
+    expect(told([605, 'set in 3'], [625, 'set in']).filter((p) => (p as unknown[]).includes('waits'))).toEqual([])
+    expect(told([605, 'set in 2']).flatMap((p) => ((p as unknown[]).includes('waits') ? [(p as unknown[])[0]] : []))).toEqual([2])
+    expect(
+      told([605, 'set in 0 of 4']).flatMap((p) => ((p as unknown[]).includes('waits') ? [(p as unknown[])[0]] : [])),
+    ).toEqual([2, 2])
+  })
+  it('takes more than one load where the number is of more', () => {
+    expect(told([605, 'set in 6'])).toEqual([
+      [2, 600, 640, 'in 605'],
+      [2, 600, 650, 'in 605'],
+      [2, 720, 770],
+      [2, 720, 770, 'in 605'],
+    ])
+  })
+  it('leaves in the oven what was not drawn', () => {
+    expect(told([605, 'set in 4'], [645, 'drawn 1'])).toEqual([
+      [1, 600, 640, 'in 605', 'out 645'],
+      [1, 600, 640, 'in 605', 'stays'],
+      [2, 600, 650, 'in 605'],
+      [4, 720, 770],
+    ])
+  })
+  it('takes a lost one out of those not yet set in, or out of the oven', () => {
+    expect(told([605, 'set in', '1 dropped'])).toEqual([
+      [1, 600, 640, 'in 605'],
+      [1, 600, 640, 'lost 605'],
+      [2, 600, 650, 'in 605'],
+      [4, 720, 770],
+    ])
+    expect(told([590, '1 dropped'], [605, 'set in 3'])).toContainEqual([1, 600, 640, 'lost 590'])
+    expect(told([605, 'set in'], [620, '1 dropped'])).toContainEqual([1, 600, 640, 'in 605', 'out 620'])
+  })
+  it('does not take “24 biscuits” for vessels where there are not so many', () => {
+    expect(told([605, 'set in 24 biscuits'])).toEqual(told([605, 'set in']))
+  })
+})
+
+describe('a day planned again after numbers in the log', async () => {
+  const {oven} = await inFolder(smallDay, async (folder) => readDayFolder(folder))
+  const today = day({hands: 2, serve: 1080, items: [{file: 'receipts/pies.md', line: 12, column: 3}] as never})
+  const asked = problemOf({oven, day: today, receipts: []}, [{...pies, count: 4, wantedBy: null}])
+  const option = asked.firings.at(-1)!
+  const problem = {...asked, firings: [option]}
+  const lit = today.fireFrom
+  const found = planDay(problem, {effort: 'quick'})
+  const raked = lit + option.forecast.raked
+  const morning = found
+  const set = Math.min(...morning.loads.map((l) => l.at))
+  const again = (now: number, ...rows: readonly (readonly [number, string, string?])[]): ReturnType<typeof planAgain> =>
+    planAgain({oven, day: today, now, options: {effort: 'quick'}}, problem, morning, logOf(lit, raked, rows))
+  const loadsOf = ({plan}: ReturnType<typeof planAgain>, within: boolean): number =>
+    plan.loads.flatMap((l) => l.dishes.filter((d) => (d.alreadyIn ?? false) === within)).reduce((n, d) => n + d.count, 0)
+  const broken = ({plan, problem: rest}: ReturnType<typeof planAgain>): unknown[] => check(rest, plan)
+
+  it('is about four pies that go in at once, as the morning has it', () => {
+    expect(morning.loads.map((l) => l.dishes.map((d) => d.count).reduce((a, b) => a + b))).toEqual([4])
+  })
+  it('sets in later what was not set in, and says so', () => {
+    const part = again(set + 10, [set, 'set in 3 of 4'])
+    expect([loadsOf(part, true), loadsOf(part, false)]).toEqual([3, 1])
+    expect(broken(part)).toEqual([])
+    const [first] = part.plan.loads.filter((l) => l.dishes.some((d) => !d.alreadyIn))
+    expect(first!.at).toBeGreaterThanOrEqual(set + 10)
+    expect(part.plan.changes!.map((c) => c.what)).toContainEqual(expect.stringMatching(/^set in \d+ min later$/))
+    // Without the number all four are in.
+    const whole = again(set + 10, [set, 'set in'])
+    expect([loadsOf(whole, true), loadsOf(whole, false)]).toEqual([4, 0])
+  })
+  it('keeps in the oven what was not drawn', () => {
+    const out = morning.loads[0]!.dishes[0]!.draw.likely
+    const part = again(out + 10, [set, 'set in 4'], [out, '3 drawn'])
+    expect([loadsOf(part, true), loadsOf(part, false)]).toEqual([1, 0])
+    expect(part.problem.done!.set.map((s) => [s.count, s.drawn])).toEqual([
+      [3, out],
+      [1, null],
+    ])
+    expect(broken(part)).toEqual([])
+    expect(loadsOf(again(out + 10, [set, 'set in 4'], [out, 'drawn']), true)).toBe(0)
+  })
+  it('does not plan again what was lost, and tells of it', () => {
+    const part = again(set + 10, [set, 'set in 3, 1 dropped'])
+    expect([loadsOf(part, true), loadsOf(part, false)]).toEqual([3, 0])
+    expect(part.plan.possible).toBe(true)
+    expect(broken(part)).toEqual([])
+    const told = part.plan.changes!.filter((c) => c.words?.what.id === 'lost')
+    expect(told).toMatchObject([{dish: 'pies', what: '1 of 4 lost; not planned again'}])
+    expect(changeWords(told[0]!, part.problem, styleOf({language: 'de', clock: 24, degrees: 'C'})).what).toContain(
+      '1 von 4 verloren',
+    )
+    // What was lost took no heat from the oven and no opening of its door.
+    const without = again(set + 10, [set, 'set in 3'])
+    expect(part.plan.forecast.baking.likely[200]).toBeGreaterThanOrEqual(without.plan.forecast.baking.likely[200]! - 1e-6)
+  })
+
+  it('keeps to it after a reading, from which on another plan is followed', () => {
+    const {forecast} = option
+    const at = set + 30
+    const floor = Math.round(morning.forecast.floor.likely[Math.round((at - lit) / forecast.step)]!)
+    const told = (value: string): ReturnType<typeof planAgain> => {
+      const rows = [`| ${clock(set)} | pies | ${value} | |`, `| ${clock(at)} | floor | ${floor} °C | |`].join('\n')
+      const text = `---\ndate: 2027-06-12\nlit: ${clock(lit)}\nraked: ${clock(raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`
+      const log = readLog(text, 'log.md').log!
+      return planAgain({oven, day: today, now: at + 20, options: {effort: 'quick'}}, problem, morning, log)
+    }
+    const lost = told('set in 3, 1 dropped')
+    expect(lost.problem.done!.set.filter((s) => s.lost).map((s) => s.count)).toEqual([1])
+    expect([loadsOf(lost, true), loadsOf(lost, false)]).toEqual([3, 0])
+    expect(broken(lost)).toEqual([])
+  })
+})
+
+describe('the page’s steps', () => {
+  const step = (action: string, at: number): object => ({action, at, dishes: ['pies'], past: false})
+  const view = (told?: Record<string, number>): PlanView =>
+    ({
+      steps: [step('load', 640), step('draw', 700)],
+      dishes: [{id: 'pies', stem: 'pies', title: 'Pies', amount: '', count: 4}],
+      plan: {loads: []},
+      ...(told ? {told} : {}),
+    }) as unknown as PlanView
+
+  it('has the rest of a load still to be set in, once the plan knows of the first', () => {
+    const log = logOf(360, 480, [[605, 'set in 2 of 4']])
+    const open = (v: PlanView): string[] => deedsOf(v, log).flatMap((d) => (d.done ? [] : [d.step.action]))
+    // Until the plan is made again, the row is of the step that was pressed.
+    expect(open(view())).toEqual(['draw'])
+    expect(open(view(deedsTold(log.rows)))).toEqual(['load', 'draw'])
+  })
+  it('has a dish in the oven until all of its vessels are drawn', () => {
+    const isIn = (...rows: readonly (readonly [number, string])[]): boolean => inside(view(), logOf(360, 480, rows)).length > 0
+    expect(isIn([605, 'set in 4'], [700, 'drawn 2'])).toBe(true)
+    expect(isIn([605, 'set in 2'], [620, 'set in 2'], [700, 'drawn'])).toBe(false)
+    expect(isIn([605, 'set in'], [700, 'drawn 2'], [710, 'drawn 2'])).toBe(false)
+  })
+})
