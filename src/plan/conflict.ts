@@ -1,12 +1,14 @@
 import type {Dish} from '../scale/types.js'
+import {barred, servedBy} from './alone.js'
 import {withoutBatch} from './batches.js'
-import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
-import {blockedBy, type Job} from './model.js'
+import {celsiusAt} from './curve.js'
+import {easedDay} from './ease.js'
+import type {FloorGrid} from './floor-grid.js'
+import type {Job} from './model.js'
 import type {PlanOptions} from './options.js'
-import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {Settled} from './settled.js'
-import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+import type {FiringOption, Phrase, Plan, PlanProblem} from './types.js'
 
 /** A dish of which something is left out, and of how many vessels. */
 export interface Missing {
@@ -18,95 +20,47 @@ export interface Missing {
 export type Replan = (problem: PlanProblem, options: PlanOptions) => Plan
 
 /**
- * Why a dish has no choice on a curve: the limit that fails it, with the figures.
- *
- * @param from Minutes after lighting before which it is too late to set anything in.
- * @param awake Whether the door may be opened at a minute after lighting.
+ * What is at fault where dishes do not go together: what of the day, if there were more of it, would have room for them all.
+ * - `alone`: one vessel of the dish, with nothing else in the oven, finds a limit in its way on every fire
+ * - `fire`: no one fire, whenever it is lit, is right for one vessel of each
+ * - `heat`: on the curve of the empty oven they all have a place, and not as they cool it
+ * - `room`, `hands`: with smaller vessels, or more hands, they all have a place
+ * - `together`: none of these by itself
+ * - `all`: no smaller set than all that is baked was found
  */
-export function whyNot(
-  dish: Dish,
-  curve: Curve,
-  option: FiringOption,
-  from = curve.ready,
-  awake: (minutes: number) => boolean = () => true,
-): {rule: string; reason: string; words: Phrase} {
-  const {need} = dish
-  const degrees = (value: number): PhraseValue => ({unit: 'celsius', value})
-  const because = (rule: string, id: PhraseId, values: Record<string, PhraseValue> = {}): ReturnType<typeof whyNot> => {
-    const words = phrase(id, {dishes: {unit: 'dishes', dishes: [dish.id]}, ...values})
-    return {
-      rule,
-      reason: speak(
-        words,
-        english(() => dish.title),
-      ),
-      words,
-    }
-  }
-  const blocked = blockedBy(option)
-  let hottest = Number.NEGATIVE_INFINITY
-  let coolest = Number.POSITIVE_INFINITY
-  let inRange = false
-  let bestDose = 0
-  let byDay = 0
-  const wanted = doseNeeded(need)
-  const table = doseTable(curve, 3, need.done)
-  for (let m = Math.ceil(Math.max(from, curve.ready) / rules.tick) * rules.tick; m < curve.end; m += rules.tick) {
-    if (blocked.some((b) => m >= b.from && m < b.to)) continue
-    const t = celsiusAt(curve, 3, m)
-    hottest = Math.max(hottest, t)
-    coolest = Math.min(coolest, t)
-    if (t < need.startLow || t > need.startHigh) continue
-    inRange = true
-    let last = m
-    let lastAwake = m
-    for (let e = m; e < curve.end; e += rules.tick) {
-      if (celsiusAt(curve, 3, e) < need.endLow || blocked.some((b) => e > b.from && m < b.from)) break
-      last = e
-      if (awake(e)) lastAwake = e
-    }
-    const share = (until: number): number =>
-      (table[Math.min(table.length - 1, until)]! - table[Math.min(table.length - 1, m)]!) / Math.max(1, wanted)
-    bestDose = Math.max(bestDose, share(last))
-    if (awake(m)) byDay = Math.max(byDay, share(lastAwake))
-  }
-  if (hottest < need.startLow)
-    return because('start heat', 'not hot enough', {celsius: degrees(need.startLow), hottest: degrees(hottest)})
-  if (!inRange)
-    return because('start heat', 'not in range', {
-      celsius: degrees(need.startLow),
-      high: degrees(need.startHigh),
-      coolest: degrees(coolest),
-    })
-  if (bestDose < 1) return because('dose', 'not done', {percent: Math.floor(100 * bestDose), celsius: degrees(need.endLow)})
-  return byDay < 1 ? because('night', 'in the night') : because('full', 'all taken')
-}
+export type Why = 'alone' | 'fire' | 'heat' | 'room' | 'hands' | 'together' | 'all'
 
-/**
- * Why dishes do not go together: one alone has no place, or there is too much of it; there is not the room, or the heat, for them; or no
- * smaller set than all was found.
- */
+/** Dishes that do not go together. */
 export interface Conflict {
   /** Ids: the dish left out, its other batches, and then the others. */
   readonly dishes: readonly string[]
   /** Ids of the others. */
   readonly others: readonly string[]
-  readonly why: 'alone' | 'many' | 'room' | 'heat' | 'all'
+  readonly why: Why
+  /** The limit in the way of a dish that is so alone. */
+  readonly alone?: {readonly rule: string; readonly words: Phrase}
 }
 
-/** Dishes for which days are planned to find what they do not go with, and days planned shortly for each. */
-const EXPLAINED = {dishes: 2, quick: 9} as const
+/** Dishes for which days are planned to find what they do not go with, and days planned shortly for each: on the simulated oven, and else. */
+const EXPLAINED = {simulated: {dishes: 2, quick: 9}, given: {dishes: 12, quick: 24}} as const
+
+/** A vessel on a floor that has room for all: its size, as a share of what it is. */
+const SMALL = 0.3
+/** Hands enough for any opening of the door. */
+const HANDS_ENOUGH = 20
 
 /**
  * The smallest sets of dishes that do not go together, one for each dish left out: it (whole, with its other batches) and the fewest of
  * the others, as much of them as is baked, of which none can be taken away. The others alone do go together, since the plan has them.
  *
- * Found by QuickXplain (Junker, AAAI 2004, 167–172) on the simulated oven, in so many days planned shortly; and because a day planned
- * shortly may miss a place, what is found is planned in earnest: where that has room for all of it, all that goes in before the oven is too cool for it is named. Without an
- * oven to simulate, and once a fire burns, it is judged on the plan's own curve, which takes milliseconds.
+ * What finds a limit in its way on every fire needs no others. Else the set is found by QuickXplain (Junker, AAAI 2004, 167–172) on the
+ * simulated oven, in so many days planned shortly; and because a day planned shortly may miss a place, what is found is planned in earnest:
+ * where that has room for all of it, all that is baked is named. Without an oven to simulate, and once a fire burns, it is judged on the
+ * fires' own curves, which takes milliseconds.
  */
 export function conflictsOf(
-  problem: PlanProblem,
+  asked: PlanProblem,
+  grid: FloorGrid,
   missing: readonly Missing[],
   settled: Settled,
   options: PlanOptions,
@@ -114,17 +68,95 @@ export function conflictsOf(
 ): Map<string, Conflict> {
   const found = new Map<string, Conflict>()
   const lost = new Map(missing.map(({job, count}) => [job.dish.id, count]))
-  const groups = new Map<string, Dish[]>()
-  for (const dish of problem.dishes) groups.set(batchesOf(dish), [...(groups.get(batchesOf(dish)) ?? []), dish])
+  // Once the day has begun what would be lost is taken with its limits eased.
+  const problem = asked.done ? easedDay(asked) : asked
+  const baked = (some: Batches): Dish[] => some.flatMap((d) => partOf(d, d.count - (lost.get(d.id) ?? 0)))
   const {simulate} = options
-  const bare: PlanOptions = {bare: true, ...(options.cancelled ? {cancelled: options.cancelled} : {})}
-  const oneFire = (firing: FiringOption, some: readonly Batches[]): boolean =>
-    !replan({...problem, firings: [firing], dishes: some.flat()}, {...bare, effort: 'quick'}).possible
-  const empty = problem.firings.find((f) => f.firing.burn === settled.option.firing.burn && f.further === settled.option.further)
-  const given = !simulate || problem.done
-  const simulated = given ? {} : {simulate}
-  const onOne = given ? {firings: [settled.option]} : {}
-  const {model, found: kept} = settled
+  const onCurves: PlanOptions = {bare: true, ...(options.cancelled ? {cancelled: options.cancelled} : {})}
+  const given = !simulate || problem.done !== undefined
+  const inEarnest: PlanOptions = given ? onCurves : {...onCurves, simulate}
+  const shortly: PlanOptions = {...inEarnest, effort: 'quick'}
+  const goes = (some: readonly Batches[], how: PlanOptions, change: Partial<PlanProblem> = {}): boolean =>
+    replan({...problem, dishes: some.flat(), ...change}, how).possible
+  // On given curves a day planned shortly is searched on one fire only.
+  const fires = given ? problem.firings.map((option) => ({firings: [option]})) : [{}]
+  const goesShortly = (some: readonly Batches[], change: Partial<PlanProblem> = {}): boolean =>
+    fires.some((fire) => goes(some, shortly, {...fire, ...change}))
+  const effort = given ? EXPLAINED.given : EXPLAINED.simulated
+  // What no one fire serves is told without planning.
+  const served = servedOnce(problem, grid)
+  const fireFails = (some: readonly Batches[]): boolean => !onOneFire(problem, served, some.flat())
+  const whyOf = (own: Batches, others: readonly Batches[]): Why => {
+    const all = [own, ...others]
+    if (!given && goes(all, {...onCurves, effort: 'quick'})) return 'heat'
+    if (goesShortly(all.map(smaller))) return 'room'
+    if (goesShortly(all, {day: {...problem.day, hands: HANDS_ENOUGH}})) return 'hands'
+    return 'together'
+  }
+  for (const {job, count} of missing) {
+    const {id, count: all} = job.dish
+    const some = [problem, asked].map(({dishes}) => dishes.find((d) => d.id === id)!)
+    const alone = count < all || !barred(problem, grid, some[0]!) ? null : barred(asked, grid, some[1]!)
+    if (alone) found.set(id, {dishes: [id], others: [], why: 'alone', alone})
+  }
+  const groups = new Map<string, Dish[]>()
+  for (const dish of problem.dishes)
+    if (!found.has(dish.id)) groups.set(batchesOf(dish), [...(groups.get(batchesOf(dish)) ?? []), dish])
+  const before = hotBefore(settled, groups)
+  let explained = 0
+  for (const [key, own] of groups) {
+    if (!own.some((d) => lost.has(d.id))) continue
+    const put = (some: readonly Batches[], why: Why): void => {
+      const ids = some.flat().map((d) => d.id)
+      for (const {id} of own)
+        if (lost.has(id))
+          found.set(id, {dishes: [id, ...own.flatMap((d) => (d.id === id ? [] : [d.id])), ...ids], others: ids, why})
+    }
+    // What goes in at a like heat is the likelier in its way.
+    const apart = (one: Batches): number => Math.abs(one[0]!.need.startBest - own[0]!.need.startBest)
+    const rest = [...groups]
+      .filter(([name]) => name !== key)
+      .map(([, one]) => baked(one))
+      .filter((one) => one.length > 0)
+      .sort((a, b) => apart(a) - apart(b))
+    if (explained >= effort.dishes) {
+      put(rest, 'all')
+      continue
+    }
+    const told = [...found.values()].find(
+      ({dishes, others, why}) => why !== 'all' && others.length > 0 && dishes.includes(own[0]!.id),
+    )
+    if (told) {
+      const others = [...groups.values()].filter((one) => one !== own && one.some((d) => told.dishes.includes(d.id)))
+      put(others, told.why)
+      continue
+    }
+    explained++
+    if (fireFails([own, ...rest])) {
+      const few = fireFails([own]) ? [] : quickXplain([own], [], rest, fireFails)
+      if (few.length > 0 && !goes([own, ...few], inEarnest)) {
+        put(few, 'fire')
+        continue
+      }
+    }
+    let left: number = effort.quick
+    // Where no more may be planned, what is left is taken to go together, and so is kept.
+    const fails = (more: readonly Batches[]): boolean => left-- > 0 && !goesShortly(more)
+    // What goes in when the oven has become too cool for it takes nothing from it.
+    const others = rest.filter((one) => before(own, one))
+    const smallest = fails([own]) ? [] : fails([own, ...others]) ? quickXplain([own], [], others, fails) : rest
+    const proved = !goes([own, ...smallest], inEarnest)
+    if (!proved) put(rest, 'all')
+    else put(smallest, whyOf(own, smallest))
+  }
+  return found
+}
+
+/** Whether something of a dish is set in while the oven is still hot enough for another. */
+function hotBefore(
+  {model, found: kept}: Settled,
+  groups: ReadonlyMap<string, Batches>,
+): (own: Batches, other: Batches) => boolean {
   const setIn = new Map<string, number>()
   model.jobs.forEach((job, u) => {
     const o = kept.chosen[u]!
@@ -133,60 +165,50 @@ export function conflictsOf(
     setIn.set(job.dish.id, Math.min(at, setIn.get(job.dish.id) ?? at))
   })
   const {curve} = model.program
-  const hotUntil = (own: Batches): number => {
+  const hotUntil = new Map<string, number>()
+  for (const [key, own] of groups) {
     const {startLow, minutes} = own[0]!.need
     let last = curve.end
     while (last > curve.ready && celsiusAt(curve, 3, last) < startLow) last -= rules.tick
-    return last + minutes.likely
+    hotUntil.set(key, last + minutes.likely)
   }
-  let explained = 0
-  for (const key of new Set(missing.map(({job}) => batchesOf(job.dish)))) {
-    const own = groups.get(key)!
-    // What goes in when the oven has become too cool for it takes nothing from it; what goes in at a like heat is the likelier in its way.
-    const apart = (some: Batches): number => Math.abs(some[0]!.need.startBest - own[0]!.need.startBest)
-    const others = [...groups]
-      .flatMap(([name, some]): Batches[] =>
-        name === key ? [] : [some.flatMap((d) => partOf(d, d.count - (lost.get(d.id) ?? 0)))],
-      )
-      .filter((some) => some.some((d) => (setIn.get(d.id) ?? Number.POSITIVE_INFINITY) < hotUntil(own)))
-      .sort((a, b) => apart(a) - apart(b))
-    const put = (some: readonly Batches[], why: Conflict['why']): void => {
-      const ids = some.flat().map((d) => d.id)
-      for (const {id} of own)
-        if (lost.has(id))
-          found.set(id, {dishes: [id, ...own.flatMap((d) => (d.id === id ? [] : [d.id])), ...ids], others: ids, why})
-    }
-    const told = [...found.values()].find(({dishes, why}) => why !== 'all' && dishes.includes(own[0]!.id))
-    if (told) {
-      put(
-        [...groups.values()].filter((some) => some !== own && some.some((d) => told.dishes.includes(d.id))),
-        told.why,
-      )
-      continue
-    }
-    let smallest: readonly Batches[] = others
-    let proved = true
-    if (given) {
-      const fails = (some: readonly Batches[]): boolean => oneFire(settled.option, some)
-      proved = fails([own, ...others])
-      if (proved) smallest = fails([own]) ? [] : quickXplain([own], [], others, fails)
-    } else if (explained++ < EXPLAINED.dishes) {
-      let left: number = EXPLAINED.quick
-      // Where no more may be planned, what is left is taken to go together, and so is kept.
-      const fails = (some: readonly Batches[]): boolean =>
-        left-- > 0 && !replan({...problem, dishes: some.flat()}, {...bare, ...simulated, effort: 'quick'}).possible
-      smallest = fails([own]) ? [] : quickXplain([own], [], others, fails)
-      proved = !replan({...problem, dishes: [own, ...smallest].flat()}, {...bare, ...simulated}).possible
-      if (!proved) smallest = others
-    } else proved = false
-    // It is the heat that is wanting, and not the room, where all would go into the oven as it is without them.
-    const heat = proved && smallest.length > 0 && !given && empty && !oneFire(empty, [own, ...smallest])
-    const single = own.reduce((sum, d) => sum + d.count, 0) === 1
-    const one = [{...own[0]!, count: 1}]
-    const alone = single || !replan({...problem, dishes: one, ...onOne}, {...bare, ...simulated, effort: 'quick'}).possible
-    put(smallest, !proved ? 'all' : smallest.length > 0 ? (heat ? 'heat' : 'room') : alone ? 'alone' : 'many')
+  return (own, other) => other.some((d) => (setIn.get(d.id) ?? Number.POSITIVE_INFINITY) < hotUntil.get(batchesOf(own[0]!))!)
+}
+
+/** When a fire may be lit for one vessel of a dish, reckoned once for each. */
+function servedOnce(problem: PlanProblem, grid: FloorGrid): (dish: Dish, option: FiringOption) => ReadonlySet<number> {
+  const known = new Map<string, ReadonlySet<number>>()
+  return (dish, option) => {
+    const key = `${problem.firings.indexOf(option)} ${dish.id}`
+    const lit = known.get(key) ?? servedBy(problem, grid, dish, option).lit
+    known.set(key, lit)
+    return lit
   }
-  return found
+}
+
+/** Whether some fire, lit at some time, is right for one vessel of each of these dishes, were it alone in the oven. */
+function onOneFire(problem: PlanProblem, served: ReturnType<typeof servedOnce>, dishes: readonly Dish[]): boolean {
+  return problem.firings.some((option) => {
+    let lit: number[] | null = null
+    for (const dish of dishes) {
+      const mine = served(dish, option)
+      lit = lit ? lit.filter((at) => mine.has(at)) : [...mine]
+      if (lit.length === 0) return false
+    }
+    return true
+  })
+}
+
+/** The same dishes in vessels that leave the floor free. */
+function smaller(some: Batches): Batches {
+  return some.map((dish): Dish => {
+    const {footprint} = dish.vessel
+    const less =
+      footprint.shape === 'circle'
+        ? {...footprint, diameter: SMALL * footprint.diameter}
+        : {...footprint, length: SMALL * footprint.length, width: SMALL * footprint.width}
+    return {...dish, vessel: {...dish.vessel, footprint: less}}
+  })
 }
 
 /** The batches of one dish. */

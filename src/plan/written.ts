@@ -1,16 +1,17 @@
 import {writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed} from '../scale/types.js'
+import {barred} from './alone.js'
 import {amiss} from './asked.js'
 import {balanceOf, suggest} from './balance.js'
 import {check} from './check.js'
-import {conflictsOf, type Replan, whyNot} from './conflict.js'
+import {type Conflict, conflictsOf, type Replan} from './conflict.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {doseBetween} from './keeps.js'
-import {disturbances, isNight, type Job, lateness, lineOf, meantFor} from './model.js'
+import {disturbances, type Job, lateness, lineOf, meantFor} from './model.js'
 import type {PlanOptions} from './options.js'
-import {english, phrase, speak} from './phrases.js'
+import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
 import {remediesOf, waysOf} from './remedies.js'
 import {rules, weights, zoneNames} from './rules.js'
@@ -175,7 +176,7 @@ export function write(
   const told = lacking && options.effort !== 'quick' && !options.bare && !problem.done && options.simulate
   const balanced: Plan = {
     ...plan,
-    unplaced: [...loneOnes, ...unplacedOf(problem, settled, plan, options, replan)],
+    unplaced: [...loneOnes, ...unplacedOf(problem, grid, settled, plan, options, replan)],
     ...(behind.length > 0 ? {late: behind} : {}),
     ...(told ? {ways: waysOf(problem, plan, options, replan)} : {}),
     ...balanceOf(problem, grid, settled, plan),
@@ -262,6 +263,7 @@ function drawRange(
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */
 function unplacedOf(
   problem: PlanProblem,
+  grid: FloorGrid,
   settled: Settled,
   plan: Plan,
   options: PlanOptions,
@@ -275,29 +277,24 @@ function unplacedOf(
   const missing = [...parts.values()]
   if (missing.length === 0) return []
   const told = options.effort !== 'quick' && !options.bare
-  const found = told ? conflictsOf(problem, missing, settled, options, replan) : null
+  const found = told ? conflictsOf(problem, grid, missing, settled, options, replan) : null
   const remedies = found ? remediesOf(problem, plan, missing, found, options, replan) : new Map<string, Remedy[]>()
-  const from = problem.done ? problem.done.now - settled.model.lit : undefined
   return missing.map(({job, count}) => {
     const {dish} = job
-    const alone = whyNot(dish, settled.model.program.curve, settled.option, from, (m) => !isNight(problem, settled.model.lit + m))
-    const {dishes: conflict, others, why} = found?.get(dish.id) ?? {dishes: [dish.id], others: [], why: 'alone'}
+    const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
+    const some = count < dish.count ? ' of some' : ''
     const words =
-      why === 'alone'
-        ? alone.words
-        : phrase(
-            `${({many: 'too many', room: 'floor taken', heat: 'heat shared', all: 'all taken'} as const)[why]}${count < dish.count ? ' of some' : ''}`,
-            {
-              dishes: {unit: 'dishes', dishes: [dish.id]},
-              others: {unit: 'dishes', dishes: others, whole: true},
-              count,
-              all: dish.count,
-            },
-          )
+      alone?.words ??
+      phrase(`${others.length > 0 ? withOthers[why] : byItself[why]}${some}` as PhraseId, {
+        dishes: {unit: 'dishes', dishes: [dish.id]},
+        others: {unit: 'dishes', dishes: others, whole: true},
+        count,
+        all: dish.count,
+      })
     const tried = remedies.get(dish.id) ?? []
     return {
       dish: dish.id,
-      rule: why === 'alone' ? alone.rule : ruleOf[why],
+      rule: alone?.rule ?? ruleOf[why],
       reason: speak(
         words,
         english((one) => problem.dishes.find((d) => d.id === one)?.title ?? one),
@@ -310,5 +307,33 @@ function unplacedOf(
   })
 }
 
+/** Where no days are planned to find what is at fault: the dish alone if a limit is in its way, else all that is baked. */
+function untried(problem: PlanProblem, grid: FloorGrid, dish: Dish, {loads}: Plan, {bare}: PlanOptions): Conflict {
+  const alone = bare ? null : barred(problem, grid, dish)
+  if (alone) return {dishes: [dish.id], others: [], why: 'alone', alone}
+  const others = [...new Set(loads.flatMap((load) => load.dishes.map((d) => d.dish)))].filter((one) => one !== dish.id)
+  return {dishes: [dish.id, ...others], others, why: 'all'}
+}
+
+/** What is said of a dish that does not go with others, and of one of which there is too much by itself. */
+const withOthers = {
+  alone: 'all taken',
+  fire: 'no one fire',
+  heat: 'heat shared',
+  room: 'floor taken',
+  hands: 'hands shared',
+  together: 'not together',
+  all: 'all taken',
+} as const satisfies Record<Conflict['why'], PhraseId>
+const byItself = {
+  alone: 'no place',
+  fire: 'too many',
+  heat: 'too much heat',
+  room: 'too many for floor',
+  hands: 'too many for hands',
+  together: 'too many',
+  all: 'no place',
+} as const satisfies Record<Conflict['why'], PhraseId>
+
 /** The rule that a conflict of dishes breaks. */
-const ruleOf = {many: 'full', room: 'room', heat: 'heat', all: 'full'} as const
+const ruleOf = {alone: 'full', fire: 'fire', room: 'room', heat: 'heat', hands: 'hands', together: 'full', all: 'full'} as const

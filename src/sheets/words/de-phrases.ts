@@ -76,16 +76,39 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'not in range':
     '{dishes} wird zwischen {celsius} und {high} eingeschossen; dort fällt der Ofen zu schnell hindurch, oder er fällt nie so weit ({coolest} am Ende)',
   'not done': '{dishes} bekäme {percent} % der nötigen Hitze, bevor der Ofen unter {celsius} fällt',
-  'in the night': '{dishes} ließe sich nur in der Nacht einschießen oder ausziehen, oder nachdem der Ofen vergeben ist',
-  'too many': '{dishes}: mehr, als der Ofen fasst, solange er dafür recht ist',
-  'too many of some': '{count} von {all} {dishes}: mehr, als der Ofen fasst, solange er dafür recht ist',
-  'all taken': '{dishes}: alles andere belegt den Ofen, solange er dafür recht ist',
-  'all taken of some': '{count} von {all} {dishes}: alles andere belegt den Ofen, solange er dafür recht ist',
+  'not done at end': '{dishes} bekäme bis zum Ende des Tages {percent} % der nötigen Hitze',
+  'not done before fire': '{dishes} bekäme {percent} % der nötigen Hitze, bevor der Ofen wieder geheizt wird',
+  'not done before cold':
+    '{dishes} bekäme {percent} % der nötigen Hitze, bis es {minutes} in einem Ofen unter {celsius} gestanden hätte, und länger darf keine Speise so stehen',
+  'in the night': '{dishes} ließe sich nur in der Nacht einschießen oder ausziehen',
+  'too many': '{dishes}: mehr, als sich backen lässt, solange der Ofen dafür recht ist',
+  'too many of some': '{count} von {all} {dishes}: mehr, als sich backen lässt, solange der Ofen dafür recht ist',
+  'too many for floor': '{dishes}: mehr, als der Herd fasst, solange der Ofen dafür recht ist',
+  'too many for floor of some': '{count} von {all} {dishes}: mehr, als der Herd fasst, solange der Ofen dafür recht ist',
+  'too many for hands': '{dishes}: mehr, als die Hände einschießen und ausziehen können, solange der Ofen dafür recht ist',
+  'too many for hands of some':
+    '{count} von {all} {dishes}: mehr, als die Hände einschießen und ausziehen können, solange der Ofen dafür recht ist',
+  'too much heat': '{dishes}: braucht mehr Hitze, als der Ofen hat, solange er dafür recht ist',
+  'too much heat of some':
+    '{count} von {all} {dishes}: alles zusammen braucht mehr Hitze, als der Ofen hat, solange er dafür recht ist',
+  'no place': '{dishes}: dafür fand sich kein Platz',
+  'no place of some': '{count} von {all} {dishes}: dafür fand sich kein Platz',
+  'all taken': '{dishes}: dafür fand sich neben allem anderen kein Platz',
+  'all taken of some': '{count} von {all} {dishes}: dafür fand sich neben allem anderen kein Platz',
   'heat shared': '{dishes} und {others} brauchen zusammen mehr Hitze, als der Ofen hat, solange er für sie recht ist',
   'heat shared of some':
     '{count} von {all} {dishes} und {others} brauchen zusammen mehr Hitze, als der Ofen hat, solange er für sie recht ist',
   'floor taken': '{dishes} und {others} wollen denselben Herd, solange der Ofen für sie recht ist',
   'floor taken of some': '{count} von {all} {dishes} und {others} wollen denselben Herd, solange der Ofen für sie recht ist',
+  'hands shared': '{dishes} und {others} brauchen mehr Hände am Mundloch, als da sind, solange der Ofen für sie recht ist',
+  'hands shared of some':
+    '{count} von {all} {dishes} und {others} brauchen mehr Hände am Mundloch, als da sind, solange der Ofen für sie recht ist',
+  'no one fire': '{dishes} und {others}: kein einzelnes Feuer, wann auch immer es brennt, ist für alle recht',
+  'no one fire of some':
+    '{count} von {all} {dishes} und {others}: kein einzelnes Feuer, wann auch immer es brennt, ist für alle recht',
+  'not together': '{dishes} und {others}: nicht alles davon lässt sich backen, solange der Ofen dafür recht ist',
+  'not together of some':
+    '{count} von {all} {dishes} und {others}: nicht alles davon lässt sich backen, solange der Ofen dafür recht ist',
   'mouth width': '{dishes} ist {size} breit und das Mundloch {room}',
   'mouth height': '{dishes} ist {size} hoch und das Mundloch {room}',
   'vault height': '{dishes} ist {size} hoch und das Gewölbe {room}',

@@ -149,6 +149,8 @@ export const de: Words = {
   'plan.rule': 'Regel: {rule}',
   'rule.heat': 'übrige Hitze',
   'rule.room': 'Platz auf dem Herd',
+  'rule.fire': 'ein Feuer für alles',
+  'rule.hands': 'Hände am Mundloch',
   'rule.full': 'Platz und Hitze zusammen',
   'rule.start heat': 'Hitze beim Einschießen',
   'rule.dose': 'genug Hitze zum Garwerden',

@@ -150,6 +150,8 @@ export const en = {
   'plan.rule': 'Rule: {rule}',
   'rule.heat': 'heat left',
   'rule.room': 'room on the floor',
+  'rule.fire': 'one fire for all',
+  'rule.hands': 'hands at the door',
   'rule.full': 'room and heat together',
   'rule.start heat': 'heat to set in at',
   'rule.dose': 'heat enough to be done',
