@@ -204,6 +204,7 @@ describe('noting', () => {
     ['8 am the wind has turned', {reading: 'note', value: 'the wind has turned'}],
     ['lit 6:10 am', {what: 'field', key: 'lit', value: '6:10 am'}],
     ['8:15 am raked', {what: 'field', key: 'raked', value: '8:15 am'}],
+    ['6:40 am household bread mixed', {reading: 'household-bread', value: 'mixed'}],
     ['wood 48 lb', {what: 'field', key: 'wood', value: '48 lb'}],
   ])('reads “%s”', (text, expected) => {
     expect(row(text)).toMatchObject(expected)
@@ -249,6 +250,12 @@ describe('appending', () => {
     if (!done.ok) throw new Error(done.reason)
     return done.source
   }
+
+  it('and reads a dough that was mixed as of its dish', () => {
+    const after = append('', row('6:40 am household bread dough mixed'))
+    const rows = readLog(after, 'l.md').log!.rows.filter((r) => r.what === 'mixed')
+    expect(rows.map((r) => [r.dish, r.at])).toEqual([['household-bread', 400]])
+  })
 
   it('inserts one row below the table and changes no other byte', () => {
     const after = append(log, row('2:15 pm arm 20'))

@@ -315,7 +315,13 @@ describe('a dough that is set in before it can have risen', () => {
   const said = (earlier: number, now: number, shift = 0): readonly string[] => {
     const {plan, problem} = made
     const loads = plan.loads.map((load) => ({...load, at: load.at - earlier}))
-    const doughs = doughsSoFar(now, plan, partsOf(plan.loads), (planned) => planned + shift)
+    const doughs = doughsSoFar(
+      now,
+      plan,
+      partsOf(plan.loads),
+      () => [],
+      (planned) => planned + shift,
+    )
     const rest = {...problem, done: {now, lit: plan.lit + shift, set: [], plan, doughs}}
     const found = unrisen({...plan, loads}, rest)
     const {line} = read.day.items.find(({file}) => file.endsWith(`/${bread}.md`))!
@@ -344,6 +350,20 @@ describe('a dough that is set in before it can have risen', () => {
     expect(said(-(hold - spare() + 20), mixed() + 30)).toEqual(['over-risen'])
     expect(said(-(hold - spare() + 5), mixed() + 30)).toEqual([])
     expect(said(-(hold - spare() + 20), mixed() - 30)).toEqual([])
+  })
+  it('unless the log tells when it was mixed', () => {
+    const {plan, problem} = made
+    const now = setIn() - 60
+    const at = mixed() + 25
+    const later = (row: object): number[] => {
+      const log = {date: read.day.date, lit: plan.lit, raked: plan.raked, wood: null, rows: [row], readings: [], doors: []}
+      const again = planAgain({oven: read.oven, day: read.day, now}, problem, plan, log as unknown as FiringLog)
+      return again.plan.steps.flatMap((s) => (s.dishes.includes(bread) && s.action === 'mix' ? [s.at] : []))
+    }
+    const row = {line: 9, at, elapsed: at - plan.lit, text: '', note: ''}
+    expect(later({...row, what: 'mixed', dish: bread})).toEqual([at])
+    expect(later({...row, what: 'note', text: `mixed gingerbread and ${bread}`})).toEqual([at])
+    expect(later({...row, what: 'note', text: 'mixed gingerbread'})).toEqual([mixed()])
   })
   it('in a whole day planned again: what was mixed stays mixed when it was', () => {
     const again = afterReading(setIn() - 35 - made.plan.lit, -5)

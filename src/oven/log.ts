@@ -25,10 +25,10 @@ export interface LogRow {
   readonly at: number
   /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
   readonly elapsed: number | null
-  readonly what: 'reading' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
+  readonly what: 'reading' | 'mixed' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
   readonly kind?: ReadingKind
   readonly value?: number | string
-  /** File name of the receipt without `.md`, for what was set in or drawn. */
+  /** File name of the receipt without `.md`, for what was mixed, set in or drawn. */
   readonly dish?: string
   /** How many vessels were set in or drawn; absent where the row does not say, and means all that were to be. */
   readonly count?: number
@@ -254,6 +254,7 @@ function isFuture(date: string, at: number, now: {date: string; minutes: number}
   return at > days * 1440 + now.minutes + 1
 }
 
+const MIXED = /^(?:dough )?(?:mixed|kneaded)\b/i
 const SET_IN = /^(?:set in|in\b|loaded|put in)/i
 const DRAWN = /^(?:drawn|draw|out|taken out)\b/i
 
@@ -271,6 +272,7 @@ function dishEvent(
   if (readingKind(reading)) return null
   const dish = reading.trim().toLowerCase().replace(/\s+/g, '-').replace(/\.md$/, '')
   if (!dish) return null
+  if (MIXED.test(value)) return {what: 'mixed', dish}
   const loss = lostIn(value)
   const words = loss?.rest ?? value
   const before = countAt(words)
@@ -406,7 +408,7 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   }
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
-  const dish = /(?<=.):? (?=(?:set in|drawn|taken out|put in)\b)/i.exec(main)
+  const dish = /(?<=.):? (?=(?:set in|drawn|taken out|put in|(?:dough )?(?:mixed|kneaded)$)\b)/i.exec(main)
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.index) : '')
   const value = dish ? `${count} ${main.slice(dish.index + dish[0].length)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.

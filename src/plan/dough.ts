@@ -35,15 +35,18 @@ const ALWAYS: Window = {from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFI
  * @param now minutes after midnight
  * @param plan the plan that was being followed
  * @param toCome its parts that are not set in yet
+ * @param told when the log says that each dish's doughs were mixed, those first that were set in first
  * @param presumed when something is taken to have been done that the plan has at a time; both minutes after midnight
  */
 export function doughsSoFar(
   now: number,
   plan: Plan,
   toCome: readonly Followed[],
+  told: (dish: string) => readonly number[],
   presumed: (planned: number) => number,
 ): PlannedDough[] {
   const seen = new Set<string>()
+  const counted = new Map<string, number>()
   return toCome.flatMap(({entry: {dish}, load}): PlannedDough[] => {
     const key = `${dish} ${load.number}`
     if (seen.has(key)) return []
@@ -53,6 +56,10 @@ export function doughsSoFar(
         (action === 'mix' || action === 'evening before') && n === load.number && dishes.includes(dish),
     )
     if (!step) return []
+    const nth = counted.get(dish) ?? 0
+    counted.set(dish, nth + 1)
+    const said = told(dish)[nth]
+    if (said !== undefined) return [{dish, load: load.number, mixed: said, cool: said < 0}]
     const cool = step.action === 'evening before'
     const at = cool || step.past ? step.at : presumed(step.at)
     return [{dish, load: load.number, mixed: at <= now ? at : null, cool}]

@@ -17,7 +17,7 @@ import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
-import {isOf, slugOf, toldOf} from './told.js'
+import {isOf, mixingsOf, slugOf, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -282,10 +282,15 @@ function correct(
     firing,
     forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours}),
   }
+  const toldMixed = (id: string): number[] => {
+    const baked = new Set(set.flatMap((s) => (s.dish === id ? [s.at] : []))).size
+    const dish = byId.get(id)
+    return dish ? mixingsOf(log, dish).slice(baked) : []
+  }
   const rest: PlanProblem = {
     ...problem,
     firings: [start],
-    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, presumed)},
+    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldMixed, presumed)},
   }
   const again = planDay(rest, {...input.options, simulate: withPast, spare})
   return {again, followed: {...again, loads: [...drawn, ...again.loads]}, rest, said: calibration.said}

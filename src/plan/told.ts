@@ -25,6 +25,19 @@ export function isOf(row: LogRow, dish: Dish): boolean {
   return row.dish === dish.id || row.dish === slugOf(dish.file)
 }
 
+/** When the log says that a dish's doughs were mixed, minutes after midnight: in rows of the dish, or in notes such as "mixed bread and rolls". */
+export function mixingsOf(log: FiringLog, dish: Dish): number[] {
+  const named = (text: string): boolean => {
+    const [, names] = /^mixed (.+)$/i.exec(text.trim()) ?? []
+    const all = names?.toLowerCase().split(/,| and /) ?? []
+    return all.some((name) => [dish.id, slugOf(dish.file)].includes(name.trim().replace(/\s+/g, '-')))
+  }
+  return log.rows.flatMap((row) => {
+    const mixed = row.what === 'mixed' ? isOf(row, dish) : row.what === 'note' && named(row.text)
+    return mixed ? [row.at] : []
+  })
+}
+
 /** The number of vessels a row tells of; null where it tells of none, or of more than are baked ("24 biscuits" of two sheets). */
 function countOf(row: LogRow, dish: Dish): number | null {
   return row.count === undefined || row.count > dish.count ? null : row.count
