@@ -262,7 +262,7 @@ describe('a dish wanted too early', () => {
     // The baker reads the plan's own.
     expect(plan.messages.filter((m) => m.rule === 'too-early' || m.rule === 'late')).toEqual([early])
     expect(early).toMatchObject({line: 12, column: 3, severity: 'warning'})
-    expect(early.reason).toMatch(/^Loaf is wanted by 7:00; lit at 6:00, no fire has it ready before \d:\d\d$/)
+    expect(early.reason).toMatch(/^Loaf: wanted by 7:00; lit at 6:00, no fire has that ready before \d:\d\d$/)
     expect(early.suggest).toMatch(/^write “wanted by \d:\d\d” or later, or “fire from: \d:\d\d” or earlier$/)
     expect(messages.filter((m) => m.rule === 'late')).toEqual([])
     const [by] = /\d:\d\d(?=” or later)/.exec(early.suggest!)!

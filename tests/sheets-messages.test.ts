@@ -105,8 +105,8 @@ describe('messages in German', () => {
         {file: 'day.md', line: 3, column: 2, severity: 'error', rule: 'x', reason, ...(suggest ? {suggest} : {})},
         german,
       )
-    expect(said('Brown bread (1/2) at the back goes in at 182 °C; it wants 200 °C or more')).toBe(
-      'day.md:3:2: Fehler: Brown bread (1/2) hinten wird bei 182 °C eingeschossen; es braucht 200 °C oder mehr',
+    expect(said('Brown bread (1/2) at the back: set in at 182 °C; no less than 200 °C')).toBe(
+      'day.md:3:2: Fehler: Brown bread (1/2) hinten: bei 182 °C eingeschossen; nicht unter 200 °C',
     )
     expect(said('people: “many” is not a whole number', 'write a whole number from 1 to 5000, such as “people: 40”')).toBe(
       'day.md:3:2: Fehler: people: „many“ ist keine ganze Zahl → eine ganze Zahl von 1 bis 5000 schreiben, etwa „people: 40“',

@@ -51,7 +51,7 @@ export function unrisen(
           ...lineOf(day, dish),
           severity: 'warning',
           rule: 'unrisen',
-          reason: `${dish.title} is set in at ${writeClock(at)}, and its dough has not risen and been shaped before ${writeClock(ready)}`,
+          reason: `${dish.title}: set in at ${writeClock(at)}, and the dough has not risen and been shaped before ${writeClock(ready)}`,
           suggest: 'stand it warmer; if it has not risen by then, set it in when it has, note that and plan again',
         },
       ]
