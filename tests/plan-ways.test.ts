@@ -243,8 +243,10 @@ describe('a dish wanted too early', () => {
         const said = await run(['plan', folder])
         expect(said.code).toBe(2)
         expect(said.out).toBe('')
-        expect(said.err).toMatch(/day\.md:12:50: error: “Loaf” is wanted by 5:30, before the first fire at 6:00 \(day-wanted\)/)
-        expect(said.err).toContain('“wanted by tomorrow 5:30” if it is for the next day')
+        expect(said.err).toMatch(
+          /day\.md:12:50: error: “Loaf” is wanted by 5:30 am, before the first fire at 6:00 am \(day-wanted\)/,
+        )
+        expect(said.err).toContain('“wanted by tomorrow 5:30 am” if it is for the next day')
       },
     )
   })

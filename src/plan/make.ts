@@ -320,6 +320,7 @@ function tooEarly(problem: PlanProblem): Message[] {
         severity: 'warning',
         rule: 'too-early',
         reason: `${dish.title}: wanted by ${writeClock(wanted)}; lit at ${writeClock(day.fireFrom)}, no fire has that ready before ${writeClock(ready)}`,
+        times: [wanted, day.fireFrom, ready, fire],
         suggest: fire > 0 ? `write ${later} or later, or “fire from: ${writeClock(fire)}” or earlier` : `write ${later} or later`,
       },
     ]

@@ -1,3 +1,4 @@
+import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {sample} from './curve.js'
@@ -202,7 +203,8 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         column: 1,
         severity: 'warning',
         rule: 'hands',
-        reason: `${byId.get(c.dish)?.title ?? c.dish}: its dough is to be worked while the hands are full (about ${speaker.clock(c.at)})`,
+        reason: `${byId.get(c.dish)?.title ?? c.dish}: its dough is to be worked while the hands are full (about ${writeClock(c.at)})`,
+        times: [c.at],
         suggest: `ask for another pair of hands, and write "hands: ${problem.day.hands + 1}" in day.md`,
       })
       // Fires.

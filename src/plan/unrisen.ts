@@ -52,6 +52,7 @@ export function unrisen(
           severity: 'warning',
           rule: 'unrisen',
           reason: `${dish.title}: set in at ${writeClock(at)}, and the dough has not risen and been shaped before ${writeClock(ready)}`,
+          times: [at, ready],
           suggest: 'stand it warmer; if it has not risen by then, set it in when it has, note that and plan again',
         },
       ]
