@@ -248,14 +248,14 @@ describe('a day planned again', () => {
     const unsaid = problem.dishes.map((d) => (d.id === 'indian-pudding' ? {...d, wantedBy: null} : d))
     const simulate = simulator({oven: read.oven})
     expect(about(planDay({...problem, dishes: unsaid}, {effort: 'quick', simulate}), 'after-meal')).toEqual([
-      'Indian pudding stays in past the serving time: it is ready for the next day',
+      'Indian pudding: in past the serving time, and ready for the next day',
     ])
     const dishes = problem.dishes.map((d) => (d.kind === 'meat pie' ? {...d, wantedBy: problem.day.fireFrom + 60} : d))
     const early = planDay({...problem, dishes}, {effort: 'quick'})
     const pies = early.loads.flatMap((l) => l.dishes.filter((d) => d.dish === 'mutton-pies'))
     const late = early.messages.filter((m) => m.rule === 'late' && m.reason.startsWith('Mutton pies'))
     expect(late.map((m) => m.reason)).toEqual(
-      pies.map((d) => `Mutton pies is drawn ${writeDuration(d.draw.likely - problem.day.fireFrom - 60)} after it is wanted`),
+      pies.map((d) => `Mutton pies: drawn ${writeDuration(d.draw.likely - problem.day.fireFrom - 60)} later than wanted`),
     )
     expect(late[0]!.line).toBe(problem.day.items.find((i) => /mutton/.test(i.file))!.line)
   })

@@ -1,4 +1,5 @@
 import {describe, expect, it} from 'vitest'
+import {kinds} from '../src/lexicon/kinds.js'
 import {planDay} from '../src/plan/planner.js'
 import {stepsOf} from '../src/plan/steps.js'
 import type {Load, Plan} from '../src/plan/types.js'
@@ -49,6 +50,48 @@ describe('the doughs of one dish', () => {
     const steps = doughSteps(inLoads({at: whole.at, dishes: [of(5, 45), of(3, 55)]}))
     expect(steps.map(({action}) => action)).toHaveLength(3)
     for (const {say} of steps) expect(say).toMatch(/^Bread: /)
+  })
+})
+
+/** Titles and signs invented; that nobody can tell whose a bare list of signs is, needs no source. */
+describe('the signs of what is drawn at once', () => {
+  const dishes = [
+    dish('bread', 2, {id: 'bread', title: 'Household bread', sign: 'sounds hollow'}),
+    dish('gingerbread', 1, {id: 'cake', title: 'Gingerbread (1/2)', sign: 'a straw comes out dry; springs back'}),
+    dish('gingerbread', 1, {id: 'cake-2', title: 'Gingerbread (2/2)', sign: 'a straw comes out dry; springs back'}),
+    dish('gingerbread', 1, {id: 'plum', title: 'Plum cake', sign: 'a straw comes out dry; springs back'}),
+    dish('gingerbread', 1, {id: 'mystery', title: 'Mystery', sign: ''}),
+  ]
+  const both = problem(dishes, {})
+  const drawn = (...ids: readonly string[]) => {
+    const made = inLoads({at: whole.at, dishes: ids.map((dish) => ({...of(1, 60), dish}))})
+    return stepsOf(both, made).steps.find(({action}) => action === 'draw')!
+  }
+  it('each stand behind whose they are, where they differ', () => {
+    expect(drawn('bread', 'cake', 'plum').sign).toBe(
+      'Household bread: sounds hollow; Gingerbread and Plum cake: a straw comes out dry; springs back',
+    )
+    expect(drawn('bread', 'mystery').sign).toBe('Household bread: sounds hollow')
+  })
+  it('stand alone where they are of one dish, or the same for all', () => {
+    expect(drawn('bread').sign).toBe('sounds hollow')
+    expect(drawn('cake', 'cake-2', 'plum').sign).toBe('a straw comes out dry; springs back')
+    expect(drawn('mystery').sign).toBe(null)
+  })
+  it('in the words of the sheets too, in English and German', () => {
+    const step = drawn('bread', 'cake', 'plum')
+    expect(stepWords(step, both, styleOf({})).sign).toMatch(/^Household bread: .*; Gingerbread and Plum cake: /)
+    const [one, other] = kinds.filter(({sign}, i) => sign !== '' && kinds.findIndex((k) => k.sign === sign) === i)
+    const known = both.dishes.map((d) => ({
+      ...d,
+      kind: (d.id === 'bread' ? one! : other!).id,
+      sign: (d.id === 'bread' ? one! : other!).sign,
+    }))
+    const german = stepWords(step, {...both, dishes: known}, styleOf({language: 'de'})).sign
+    const english = stepWords(step, {...both, dishes: known}, styleOf({})).sign
+    expect(english).toBe(`Household bread: ${one!.sign}; Gingerbread and Plum cake: ${other!.sign}`)
+    expect(german).not.toContain(one!.sign)
+    expect(german).toMatch(/^Household bread: .+; Gingerbread und Plum cake: ./)
   })
 })
 

@@ -243,8 +243,10 @@ describe('a dish wanted too early', () => {
         const said = await run(['plan', folder])
         expect(said.code).toBe(2)
         expect(said.out).toBe('')
-        expect(said.err).toMatch(/day\.md:12:50: error: “Loaf” is wanted by 5:30, before the first fire at 6:00 \(day-wanted\)/)
-        expect(said.err).toContain('“wanted by tomorrow 5:30” if it is for the next day')
+        expect(said.err).toMatch(
+          /day\.md:12:50: error: “Loaf” is wanted by 5:30 am, before the first fire at 6:00 am \(day-wanted\)/,
+        )
+        expect(said.err).toContain('“wanted by tomorrow 5:30 am” if it is for the next day')
       },
     )
   })
@@ -262,7 +264,7 @@ describe('a dish wanted too early', () => {
     // The baker reads the plan's own.
     expect(plan.messages.filter((m) => m.rule === 'too-early' || m.rule === 'late')).toEqual([early])
     expect(early).toMatchObject({line: 12, column: 3, severity: 'warning'})
-    expect(early.reason).toMatch(/^Loaf is wanted by 7:00; lit at 6:00, no fire has it ready before \d:\d\d$/)
+    expect(early.reason).toMatch(/^Loaf: wanted by 7:00; lit at 6:00, no fire has that ready before \d:\d\d$/)
     expect(early.suggest).toMatch(/^write “wanted by \d:\d\d” or later, or “fire from: \d:\d\d” or earlier$/)
     expect(messages.filter((m) => m.rule === 'late')).toEqual([])
     const [by] = /\d:\d\d(?=” or later)/.exec(early.suggest!)!

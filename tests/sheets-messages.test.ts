@@ -1,9 +1,11 @@
-import {readFileSync} from 'node:fs'
+import {readdirSync, readFileSync} from 'node:fs'
 import {join} from 'node:path'
 import ts from 'typescript'
 import {describe, expect, it} from 'vitest'
 import {run} from '../src/cli/run.js'
+import {parseClock} from '../src/measure/quantity.js'
 import type {Message} from '../src/receipt/types.js'
+import {clock} from '../src/sheets/figures.js'
 import {messageWords} from '../src/sheets/said.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {messageLine} from '../src/sheets/translation-text.js'
@@ -105,8 +107,8 @@ describe('messages in German', () => {
         {file: 'day.md', line: 3, column: 2, severity: 'error', rule: 'x', reason, ...(suggest ? {suggest} : {})},
         german,
       )
-    expect(said('Brown bread (1/2) at the back goes in at 182 °C; it wants 200 °C or more')).toBe(
-      'day.md:3:2: Fehler: Brown bread (1/2) hinten wird bei 182 °C eingeschossen; es braucht 200 °C oder mehr',
+    expect(said('Brown bread (1/2) at the back: set in at 182 °C; no less than 200 °C')).toBe(
+      'day.md:3:2: Fehler: Brown bread (1/2) hinten: bei 182 °C eingeschossen; nicht unter 200 °C',
     )
     expect(said('people: “many” is not a whole number', 'write a whole number from 1 to 5000, such as “people: 40”')).toBe(
       'day.md:3:2: Fehler: people: „many“ ist keine ganze Zahl → eine ganze Zahl von 1 bis 5000 schreiben, etwa „people: 40“',
@@ -161,4 +163,40 @@ describe('a German run of the sheets', () => {
     expect(err).toMatch(/Fehler: „serve“ ist kein Schlüssel dieser Datei \(key-unknown\)\n {4}→ “serves” schreiben/)
     expect((await sheetsOf(faulty)).err).toMatch(/error: “serve” is not a key of this file \(key-unknown\)\n {4}→ write “serves”/)
   }, 60_000)
+})
+
+describe('the times of day in messages', () => {
+  const early: Message = {
+    file: 'day.md',
+    line: 12,
+    column: 3,
+    severity: 'warning',
+    rule: 'too-early',
+    reason: 'Loaf at 9:00: wanted by 14:00; lit at 6:00, no fire has that ready before tomorrow 1:05',
+    suggest: 'write “wanted by tomorrow 1:05” or later, or “fire from: yesterday 21:00” or earlier',
+    times: [840, 360, 1505, -180],
+  }
+  it('are those of the rest of the sheet, and to be written as a file takes them; a user’s own words stay', () => {
+    const said = messageWords(early, styleOf({}))
+    expect(said.reason).toBe(
+      `Loaf at 9:00: wanted by 2:00 pm; lit at 6:00 am, no fire has that ready before ${clock(1505, styleOf({}))}`,
+    )
+    expect(said.suggest).toBe('write “wanted by tomorrow 1:05 am” or later, or “fire from: yesterday 9:00 pm” or earlier')
+    for (const [, words] of said.suggest!.matchAll(/“(?:wanted by|fire from:) ([^”]+)”/g))
+      expect(parseClock(words!).ok).toBe(true)
+    expect(messageWords(early, styleOf({clock: 24})).reason).toContain('wanted by 14:00; lit at 06:00')
+    expect(messageWords(early, german).reason).toContain(
+      `gewünscht bis 14:00; bei einem Feuer um 06:00 nicht vor ${clock(1505, german)}`,
+    )
+    expect(messageWords(early, styleOf({language: 'de', clock: 12})).reason).toContain(
+      'gewünscht bis 2:00 nachm.; bei einem Feuer um',
+    )
+  })
+  it('are named by every module that writes one', () => {
+    for (const file of ['day', 'make', 'unrisen', 'steps'])
+      expect(readFileSync(`src/plan/${file}.ts`, 'utf8').includes('writeClock('), file).toBe(true)
+    const writers = readdirSync('src/plan').filter((file) => readFileSync(`src/plan/${file}`, 'utf8').includes('writeClock('))
+    for (const file of writers)
+      expect(readFileSync(`src/plan/${file}`, 'utf8'), file).toMatch(/times: \[|times\?: readonly number/)
+  })
 })

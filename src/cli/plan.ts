@@ -65,7 +65,7 @@ export function warnings(read: DayFolder, given: Given, made: Pick<MadePlan, 'me
     .map((m) => ({...m, file: join(read.folder, m.file)}))
   return messageLines(
     [...read.messages, ...sized].filter((m) => m.severity === 'warning'),
-    messagesIn(given.text('language')),
+    messagesIn(given.text('language'), given.text('clock')),
   )
 }
 

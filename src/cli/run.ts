@@ -31,16 +31,19 @@ export async function run(args: readonly string[]): Promise<Outcome> {
     return await dispatch(args)
   } catch (error) {
     if (!(error instanceof Failure)) throw error
-    const language = languageIn(args)
-    const wordsOf = language === undefined ? undefined : (await import('./language.js')).messagesIn(language)
+    const [language, clock] = [asked(args, 'language'), asked(args, 'clock')]
+    // Most are said as they are, and need no words of the sheets to be read.
+    const plain = language === undefined && error.messages.every((m) => m.times === undefined)
+    const wordsOf = plain ? undefined : (await import('./language.js')).messagesIn(language, clock)
     return {out: '', err: messageLines(error.messages, wordsOf), code: 2}
   }
 }
 
-/** The language asked for, also where the command line is faulty elsewhere. */
-function languageIn(args: readonly string[]): string | undefined {
-  const at = args.findIndex((arg) => arg === '--language' || arg.startsWith('--language='))
-  return at < 0 ? undefined : args[at] === '--language' ? args[at + 1] : args[at]!.slice('--language='.length)
+/** What an option was given, also where the command line is faulty elsewhere. */
+function asked(args: readonly string[], option: string): string | undefined {
+  const name = `--${option}`
+  const at = args.findIndex((arg) => arg === name || arg.startsWith(`${name}=`))
+  return at < 0 ? undefined : args[at] === name ? args[at + 1] : args[at]!.slice(name.length + 1)
 }
 
 async function dispatch(args: readonly string[]): Promise<Outcome> {

@@ -6,7 +6,7 @@ import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
 import {changeWords, stepWords, suggestionWords, wayLines} from '../sheets/phrases.js'
 import {believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
-import {inWords, sizedLines, vesselName} from '../sheets/said.js'
+import {inWords, messageWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
 import type {Planned} from './chain.js'
@@ -80,7 +80,13 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       amount: `${dish.count} × ${dish.vessel.name}`,
     })),
     sized: sizedOf(problem, style),
-    messages: [...found.read.messages, ...messages].filter((m) => m.severity === 'warning').slice(0, 100),
+    messages: [...found.read.messages, ...messages]
+      .filter((m) => m.severity === 'warning')
+      .slice(0, 100)
+      .map((m) => {
+        const {reason, suggest} = messageWords(m, style)
+        return {...m, reason, ...(suggest === null ? {} : {suggest})}
+      }),
     baking: {
       step: forecast.step,
       lit: plan.lit,

@@ -138,12 +138,12 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     for (const p of load.placed) mine.set(p.dish, [...(mine.get(p.dish) ?? []), p])
     for (const id of mine.keys())
       if (!load.dishes.some((d) => d.dish === id))
-        bad('dish', id, load.at, 1, `${id} has a place in load ${load.number} but is not in it`)
+        bad('dish', id, load.at, 1, `${id}: a place in load ${load.number}, but not in it`)
     const entries = new Map<string, number>()
     for (const entry of load.dishes) {
       const dish = dishes.get(entry.dish)
       if (!dish) {
-        bad('dish', entry.dish, load.at, 1, `${entry.dish} is no dish of the day`)
+        bad('dish', entry.dish, load.at, 1, `${entry.dish}: no dish of the day`)
         continue
       }
       const name = dish.title
@@ -155,27 +155,26 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const each = dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
       const old = entry.alreadyIn === true
       if (old && !problem.done?.set.some((d) => d.dish === entry.dish && d.at === load.at))
-        bad('dish', entry.dish, load.at, 1, `${name} is said to be in already, and is not`)
+        bad('dish', entry.dish, load.at, 1, `${name}: said to be in already, and not in`)
       if (!old) {
         hands.set(from, (hands.get(from) ?? 0) + each * entry.count)
         openings.add(from)
         if (Math.abs(from / rules.tick - Math.round(from / rules.tick)) > 1e-6)
-          bad('clock', entry.dish, from, 0, `${name} is set in off the ${rules.tick}-minute clock`)
+          bad('clock', entry.dish, from, 0, `${name}: set in off the ${rules.tick}-minute clock`)
         if (problem.done && from < problem.done.now)
-          bad('clock', entry.dish, from, problem.done.now - from, `${name} is set in before now`)
+          bad('clock', entry.dish, from, problem.done.now - from, `${name}: set in before now`)
         if (from < plan.ready - tolerance.minutes)
-          bad('ready', entry.dish, from, plan.ready - from, `${name} is set in ${plan.ready - from} min before the soak ends`)
-        if (isNight(from)) bad('night', entry.dish, from, 0, `${name} is set in in the night`)
+          bad('ready', entry.dish, from, plan.ready - from, `${name}: set in ${plan.ready - from} min before the soak ends`)
+        if (isNight(from)) bad('night', entry.dish, from, 0, `${name}: set in at night`)
       }
       hands.set(to, (hands.get(to) ?? 0) + each * entry.count)
       openings.add(to)
       if (Math.abs(to / rules.tick - Math.round(to / rules.tick)) > 1e-6)
-        bad('clock', entry.dish, to, 0, `${name} is drawn off the ${rules.tick}-minute clock`)
-      if (problem.done && to < problem.done.now)
-        bad('clock', entry.dish, to, problem.done.now - to, `${name} is drawn before now`)
-      if (isNight(to)) bad('night', entry.dish, to, 0, `${name} is drawn in the night`)
-      if (to <= from) bad('clock', entry.dish, to, from - to, `${name} is drawn before it is set in`)
-      if (to > end + tolerance.minutes) bad('clock', entry.dish, to, to - end, `${name} is drawn after the forecast ends`)
+        bad('clock', entry.dish, to, 0, `${name}: drawn off the ${rules.tick}-minute clock`)
+      if (problem.done && to < problem.done.now) bad('clock', entry.dish, to, problem.done.now - to, `${name}: drawn before now`)
+      if (isNight(to)) bad('night', entry.dish, to, 0, `${name}: drawn at night`)
+      if (to <= from) bad('clock', entry.dish, to, from - to, `${name}: drawn before being set in`)
+      if (to > end + tolerance.minutes) bad('clock', entry.dish, to, to - end, `${name}: drawn after the forecast ends`)
       for (const b of burning)
         if (from < b.to - tolerance.minutes && to > b.from + tolerance.minutes)
           bad(
@@ -183,7 +182,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             entry.dish,
             b.from,
             Math.min(to, b.to) - Math.max(from, b.from),
-            `${name} is in the oven while the fire burns`,
+            `${name}: in the oven while the fire burns`,
           )
       if (!(entry.draw.low <= entry.draw.likely && entry.draw.likely <= entry.draw.high))
         bad('draw range', entry.dish, to, 0, `${name}: the draw time is outside its own range`)
@@ -203,11 +202,11 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       // Heat, in every part of the floor its vessels stand in.
       const zones = new Set<Placed['zone']>(places.map((p) => p.zone))
       if (entry.zone !== undefined && entry.zone !== 'across' && !old && places.length > 0 && !zones.has(entry.zone))
-        bad('zone', entry.dish, from, 0, `${name} is said to stand at the ${entry.zone} and does not`)
+        bad('zone', entry.dish, from, 0, `${name}: said to stand at the ${entry.zone}, but not there`)
       const {need} = dish
       // Eased limits are for a day that has begun, and what is wanting has to be said.
       const {eased} = entry
-      if (eased && !problem.done) bad('eased', entry.dish, from, 0, `${name} has its limits eased before the day has begun`)
+      if (eased && !problem.done) bad('eased', entry.dish, from, 0, `${name}: limits eased before the day has begun`)
       const give = eased ? rules.easeCelsius : 0
       // What has to be cooked through keeps its dose, unless it is in the oven for hours.
       const short =
@@ -223,7 +222,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             entry.dish,
             from,
             need.startLow - give - inHeat,
-            `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it wants ${Math.round(need.startLow - give)} °C or more`,
+            `${name} at the ${zone}: set in at ${Math.round(inHeat)} °C; no less than ${Math.round(need.startLow - give)} °C`,
           )
         if (!old && inHeat > need.startHigh + tolerance.celsius)
           bad(
@@ -231,7 +230,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             entry.dish,
             from,
             inHeat - need.startHigh,
-            `${name} at the ${zone} goes in at ${Math.round(inHeat)} °C; it bears ${Math.round(need.startHigh)} °C at most`,
+            `${name} at the ${zone}: set in at ${Math.round(inHeat)} °C; ${Math.round(need.startHigh)} °C at most`,
           )
         const likely = needed(dish, need.minutes.likely)
         const wanted = eased ? Math.min(likely, needed(dish, Math.min(need.minutes.low, short * need.minutes.likely))) : likely
@@ -245,14 +244,14 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         /** What is broken by a draw at one time, and by how much. */
         const breaks: Judged['breaks'] = (until, has) => {
           const heat = inZone(zone, until)
-          const share = `${name} has ${Math.round((100 * has) / wanted)} % of its heat when it is drawn`
+          const share = `${name}: drawn with ${Math.round((100 * has) / wanted)} % of its heat`
           const faults: Fault[] = []
           const least = need.endLow - give
           if (heat < least - tolerance.celsius)
             faults.push({
               rule: 'end heat',
               by: least - heat,
-              reason: `${name} at the ${zone} ends at ${Math.round(heat)} °C; not under ${Math.round(least)} °C`,
+              reason: `${name} at the ${zone}: drawn at ${Math.round(heat)} °C; not under ${Math.round(least)} °C`,
             })
           if (has < wanted * 0.985 - 5) faults.push({rule: 'dose', by: wanted - has, reason: share})
           // Longer than the receipt's longest: allowed only for the next opening of the door.
@@ -264,7 +263,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             let cold = 0
             for (let m = from; m < until; m++) if (inZone(zone, m + 0.5) < rules.holdCelsius) cold++
             if (cold > rules.coldMinutes)
-              faults.push({rule: 'holding', by: cold, reason: `${name} stands ${cold} min under ${rules.holdCelsius} °C`})
+              faults.push({rule: 'holding', by: cold, reason: `${name}: ${cold} min under ${rules.holdCelsius} °C`})
           }
           return faults
         }
@@ -297,23 +296,24 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
               entry.dish,
               to,
               enough - got,
-              `${name} could have ${Math.round((100 * enough) / wanted)} % of its heat and is drawn before`,
+              `${name}: drawn before the ${Math.round((100 * enough) / wanted)} % of its heat that can be had`,
             )
         }
         const more = to - saving.first!
-        if (saving.over && more > 2 * rules.tick) later.push(() => burned(more, `${name} is done and stays ${more} min more`))
+        if (saving.over && more > 2 * rules.tick)
+          later.push(() => burned(more, `${name}: done, and left in for ${more} min more`))
       }
       if (eased) {
         const celsius = Math.max(Math.abs(eased.start - wanting.start), Math.abs(eased.end - wanting.end))
         if (celsius > tolerance.celsius + 0.1)
-          bad('eased', entry.dish, from, celsius, `${name} is ${Math.round(celsius)} °C further from its heat than is said`)
+          bad('eased', entry.dish, from, celsius, `${name}: ${Math.round(celsius)} °C further from its heat than is said`)
         if (Math.abs(eased.dose - wanting.dose) > 0.02)
           bad(
             'eased',
             entry.dish,
             to,
             Math.abs(eased.dose - wanting.dose),
-            `${name} has ${Math.round(100 * wanting.dose)} % of its heat when it is drawn, ${Math.round(100 * eased.dose)} % said`,
+            `${name}: drawn with ${Math.round(100 * wanting.dose)} % of its heat, ${Math.round(100 * eased.dose)} % said`,
           )
       }
     }
@@ -328,7 +328,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     if (have > dish.count) bad('count', dish.id, null, have - dish.count, `${dish.title}: ${have} set in, ${dish.count} made`)
     if (have < dish.count && !left)
       bad('count', dish.id, null, dish.count - have, `${dish.title}: ${have} set in, ${dish.count} made`)
-    if (have === dish.count && left) bad('possible', dish.id, null, 0, `${dish.title} is in the plan and named as left out`)
+    if (have === dish.count && left) bad('possible', dish.id, null, 0, `${dish.title}: in the plan and named as left out`)
   }
   if (plan.possible !== (plan.unplaced.length === 0))
     bad('possible', null, null, 0, 'the plan does not say rightly whether it is possible')
@@ -357,7 +357,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           b.dish.id,
           b.at,
           settleIn.minutes - (b.at - h.at),
-          `${b.dish.title} goes in ${b.at - h.at} min after ${h.dish.title}; half an hour is due`,
+          `${b.dish.title}: set in ${b.at - h.at} min after ${h.dish.title}; half an hour is due`,
         )
 
   // The floor.
@@ -390,7 +390,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             behind.dish.id,
             front.to > behind.to ? behind.to : behind.from,
             0,
-            `${front.dish.title} ${front.placed.number} stands in the way of ${behind.dish.title} ${behind.placed.number}`,
+            `${front.dish.title} ${front.placed.number}: in the way of ${behind.dish.title} ${behind.placed.number}`,
           )
       }
     }
@@ -612,9 +612,9 @@ function checkStanding(problem: PlanProblem, dish: Dish, placed: Placed, at: num
   const f = dish.vessel.footprint
   const across = f.shape === 'circle' ? f.diameter : Math.min(f.length, f.width)
   if (across > problem.mouth.width + tolerance.metres)
-    bad('mouth', dish.id, at, across - problem.mouth.width, `${dish.title} is wider than the mouth`)
+    bad('mouth', dish.id, at, across - problem.mouth.width, `${dish.title}: wider than the mouth`)
   if (dish.vessel.height > problem.mouth.height + tolerance.metres)
-    bad('mouth', dish.id, at, dish.vessel.height - problem.mouth.height, `${dish.title} is higher than the mouth`)
+    bad('mouth', dish.id, at, dish.vessel.height - problem.mouth.height, `${dish.title}: higher than the mouth`)
   const {a, b} = halfAxes(problem.floor)
   const share = headroom(ground, dish.vessel.height)
   const o = outline(dish, placed)
@@ -634,7 +634,7 @@ function checkStanding(problem: PlanProblem, dish: Dish, placed: Placed, at: num
     worst = Math.max(worst, over)
   }
   if (worst > tolerance.metres)
-    bad('floor', dish.id, at, worst, `${dish.title} ${placed.number} stands ${Math.round(worst * 1000)} mm into the wall`)
+    bad('floor', dish.id, at, worst, `${dish.title} ${placed.number}: ${Math.round(worst * 1000)} mm into the wall`)
   for (const box of ground.keptFree)
     if (
       rim.some(
@@ -645,10 +645,10 @@ function checkStanding(problem: PlanProblem, dish: Dish, placed: Placed, at: num
           y < box.y1 - tolerance.metres,
       )
     )
-      bad('floor', dish.id, at, 0, `${dish.title} ${placed.number} stands on what is kept free`)
+      bad('floor', dish.id, at, 0, `${dish.title} ${placed.number}: on what is kept free`)
   const zone = placed.y > b / 3 ? 'back' : placed.y < -b / 3 ? 'mouth' : 'middle'
   if (zone !== placed.zone && Math.min(Math.abs(placed.y - b / 3), Math.abs(placed.y + b / 3)) > tolerance.metres)
-    bad('zone', dish.id, at, 0, `${dish.title} ${placed.number} stands at the ${zone}, not the ${placed.zone}`)
+    bad('zone', dish.id, at, 0, `${dish.title} ${placed.number}: at the ${zone}, not the ${placed.zone}`)
 }
 
 /**

@@ -77,8 +77,15 @@ export function readDay(source: string, file: string): {day: Day | null; message
   const place = lineIndex(source)
   const front = readFrontMatter(source, file, daySchema)
   const messages: Message[] = [...front.messages]
-  const say = (offset: number, rule: string, reason: string, suggest: string, severity: Message['severity'] = 'error'): void => {
-    messages.push({file, ...place(offset), severity, rule, reason, suggest})
+  const say = (
+    offset: number,
+    rule: string,
+    reason: string,
+    suggest: string,
+    severity: Message['severity'] = 'error',
+    times?: readonly number[],
+  ): void => {
+    messages.push({file, ...place(offset), severity, rule, reason, suggest, ...(times ? {times} : {})})
   }
   if (!front.present) {
     say(
@@ -171,6 +178,8 @@ export function readDay(source: string, file: string): {day: Day | null; message
         by >= 0
           ? `write a later time, “wanted by ${writeClock(by + 1440)}” if it is for the next day, or an earlier “fire from”`
           : 'write a later time: what is wanted then has to be baked the day before',
+        'error',
+        [by, fireFrom, by + 1440],
       )
   if (messages.some((m) => m.severity === 'error')) return {day: null, messages}
   return {

@@ -334,7 +334,8 @@ function tooEarly(problem: PlanProblem): Message[] {
         ...lineOf(day, dish),
         severity: 'warning',
         rule: 'too-early',
-        reason: `${dish.title} is wanted by ${writeClock(wanted)}; lit at ${writeClock(day.fireFrom)}, no fire has it ready before ${writeClock(ready)}`,
+        reason: `${dish.title}: wanted by ${writeClock(wanted)}; lit at ${writeClock(day.fireFrom)}, no fire has that ready before ${writeClock(ready)}`,
+        times: [wanted, day.fireFrom, ready, fire],
         suggest: fire > 0 ? `write ${later} or later, or “fire from: ${writeClock(fire)}” or earlier` : `write ${later} or later`,
       },
     ]
@@ -442,7 +443,7 @@ function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<s
         ...lineOf(day, dish),
         severity: 'warning',
         rule: 'unfinished',
-        reason: `${dish.title} has ${String(words.what.values['percent'])} % of its heat when it is drawn`,
+        reason: `${dish.title}: drawn with ${String(words.what.values['percent'])} % of its heat`,
         suggest: 'bake it on in another oven unless it is done',
       },
     ]
@@ -460,7 +461,7 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
         ...lineOf(day, dish),
         severity: 'info',
         rule: 'unlogged',
-        reason: `${dish.title} is taken to have been set in as planned, ${writeDuration(ago)} ago: the log does not tell`,
+        reason: `${dish.title}: taken to have been set in as planned, ${writeDuration(ago)} ago; the log does not tell`,
         suggest: 'note when it was set in, or set it in and note that',
       },
     ]
@@ -511,7 +512,7 @@ function drawnEarly(
           column: 1,
           severity: 'warning',
           rule: 'drawn-early',
-          reason: `${dish.title} is logged as drawn with ${percent} % of its heat`,
+          reason: `${dish.title}: logged as drawn with ${percent} % of its heat`,
           suggest: 'put the time right, or bake it on in another oven unless it is done',
         },
       },

@@ -1,6 +1,8 @@
+import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {sample} from './curve.js'
+import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {Load, Phrase, PhraseValue, Plan, PlannedDough, PlanProblem, Step} from './types.js'
@@ -212,7 +214,8 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         column: 1,
         severity: 'warning',
         rule: 'hands',
-        reason: `${byId.get(c.dish)?.title ?? c.dish}: its dough is to be worked while the hands are full (about ${speaker.clock(c.at)})`,
+        reason: `${byId.get(c.dish)?.title ?? c.dish}: its dough is to be worked while the hands are full (about ${writeClock(c.at)})`,
+        times: [c.at],
         suggest: `ask for another pair of hands, and write "hands: ${problem.day.hands + 1}" in day.md`,
       })
       // Fires.
@@ -310,14 +313,17 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       // What burns has the first word on how long may be waited; what is the better for staying in only where there is nothing else.
       const burning = d.waits.filter(({stays}) => !stays)
       const late = Math.min(...(burning.length > 0 ? burning : d.waits).map(({until}) => until))
-      const signs = [...new Set(ids.map((id) => byId.get(id)?.sign ?? '').filter((s) => s !== ''))]
+      const sign = signsOf(
+        ids.map((id) => ({title: speaker.title(id), sign: byId.get(id)?.sign ?? ''})),
+        speaker.and,
+      )
       // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
       const holds = ids.some((id) => {
         const dish = byId.get(id)
         return dish !== undefined && dish.need.overnight && dish.dough === null && dish.need.startHigh > rules.slackCelsius
       })
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
-        sign: signs.length > 0 ? p('sign own', {sign: signs.join('; ')}) : null,
+        sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
         behind: holds ? p('behind hold') : p('behind draw', {late: {unit: 'clock', value: late}}),
         celsius: heatAt(at),

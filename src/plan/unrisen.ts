@@ -23,13 +23,13 @@ export function unrisen(again: Plan, problem: PlanProblem): Message[] {
     const long = at - ready > mayWait(dish)
     if (!short && !long) return []
     told.add(dish.id)
-    const said = {...lineOf(problem.day, dish), severity: 'warning'} as const
+    const said = {...lineOf(problem.day, dish), severity: 'warning', times: [at, ready]} as const
     return short
       ? [
           {
             ...said,
             rule: 'unrisen',
-            reason: `${dish.title} is set in at ${writeClock(at)}, and its dough has not risen and been shaped before ${writeClock(ready)}`,
+            reason: `${dish.title}: set in at ${writeClock(at)}, and the dough has not risen and been shaped before ${writeClock(ready)}`,
             suggest: 'stand it warmer; if it has not risen by then, set it in when it has, note that and plan again',
           },
         ]
@@ -37,7 +37,7 @@ export function unrisen(again: Plan, problem: PlanProblem): Message[] {
           {
             ...said,
             rule: 'over-risen',
-            reason: `${dish.title} is set in at ${writeClock(at)}, and its dough has risen and been shaped by ${writeClock(ready)}: it holds for ${dough.hold} min`,
+            reason: `${dish.title}: set in at ${writeClock(at)}, and the dough has risen and been shaped by ${writeClock(ready)}: it holds for ${dough.hold} min`,
             suggest: 'keep it cool; or knock it down when it is full risen, and shape it later',
           },
         ]

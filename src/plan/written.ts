@@ -108,7 +108,7 @@ export function write(
       ...lineOf(problem.day, dish.dish),
       severity: 'warning',
       rule: 'door-shut',
-      reason: `the door is opened ${at - dish.at} min after ${dish.dish.title} goes in, and its receipt wants it shut for ${Math.round(dish.shut)} min`,
+      reason: `the door is opened ${at - dish.at} min after setting in ${dish.dish.title}, and the receipt wants it shut for ${Math.round(dish.shut)} min`,
       suggest: 'open it for a moment only, or let what is drawn or set in then wait',
     })
   const total =
@@ -207,8 +207,8 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
     severity: stays ? 'info' : 'warning',
     rule: stays ? 'after-meal' : 'late',
     reason: stays
-      ? `${dish.title} stays in past the serving time: it is ready for the next day`
-      : `${dish.title} is drawn ${writeDuration(drawn - meant)} after it is wanted`,
+      ? `${dish.title}: in past the serving time, and ready for the next day`
+      : `${dish.title}: drawn ${writeDuration(drawn - meant)} later than wanted`,
     suggest: stays ? 'write beside its link when it is wanted, if it is for this meal' : 'ask for it later, or make less',
   }
 }

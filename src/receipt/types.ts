@@ -158,6 +158,8 @@ export interface Message {
   readonly reason: string
   /** What to write instead. */
   readonly suggest?: string
+  /** The times of day in these words, written by `writeClock`: minutes after midnight of the bake day, for whoever writes them otherwise. */
+  readonly times?: readonly number[]
 }
 
 /** The whole of `translate --format json`. */

@@ -723,21 +723,21 @@ export function passesMouth(
   if (narrow > room.mouth.width + 1e-9) {
     return {
       rule: 'mouth width',
-      reason: `${item.dish} is ${centimetres(narrow)} across and the mouth is ${centimetres(room.mouth.width)} wide`,
+      reason: `${item.dish}: ${centimetres(narrow)} across, and the mouth is ${centimetres(room.mouth.width)} wide`,
       items,
     }
   }
   if (item.height > room.mouth.height + 1e-9) {
     return {
       rule: 'mouth height',
-      reason: `${item.dish} is ${centimetres(item.height)} high and the mouth is ${centimetres(room.mouth.height)} high`,
+      reason: `${item.dish}: ${centimetres(item.height)} high, and the mouth is ${centimetres(room.mouth.height)} high`,
       items,
     }
   }
   if (item.height >= room.vaultHeight) {
     return {
       rule: 'vault height',
-      reason: `${item.dish} is ${centimetres(item.height)} high and the vault is ${centimetres(room.vaultHeight)} high`,
+      reason: `${item.dish}: ${centimetres(item.height)} high, and the vault is ${centimetres(room.vaultHeight)} high`,
       items,
     }
   }
@@ -827,7 +827,7 @@ export function packFloor(input: FloorRoom & {readonly items: readonly FloorItem
       return {
         conflict: {
           rule: 'too large',
-          reason: `${item.dish} alone does not fit on this floor under the vault`,
+          reason: `${item.dish}: too large, even alone, for this floor under the vault`,
           items: [nameOf(item)],
         },
       }

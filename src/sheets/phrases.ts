@@ -1,5 +1,6 @@
 import {kinds} from '../lexicon/kinds.js'
 import {writeDuration} from '../measure/quantity.js'
+import {signsOf} from '../plan/own-signs.js'
 import {listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {clock, difference, fahrenheit, length, temperature, wood} from './figures.js'
@@ -83,8 +84,13 @@ function outOf(words: Phrase | null, name: 'early' | 'late', idle: (minutes: num
 
 /** The signs of the dishes a step draws. */
 function ownSigns(step: Step, problem: PlanProblem, style: Style): string {
-  const drawn = problem.dishes.filter(({id}) => step.dishes.includes(id))
-  return [...new Set(drawn.map((dish) => signIn(dish.kind, dish.sign, style)))].filter((sign) => sign !== '').join('; ')
+  const {title, and} = speaker(problem, style)
+  // In the order of the step's own words.
+  const drawn = step.dishes.flatMap((id) => problem.dishes.filter((dish) => dish.id === id))
+  return signsOf(
+    drawn.map((dish) => ({title: title(dish.id), sign: signIn(dish.kind, dish.sign, style)})),
+    and,
+  )
 }
 
 /** What would help an unplaced dish, in the reader's language where the planner gave it as data. */

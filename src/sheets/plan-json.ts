@@ -335,7 +335,7 @@ export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): Plan
       left: plan.left,
       suggestions: plan.suggestions,
       changes: plan.changes,
-      messages: plan.messages,
+      messages: plan.messages.map(({times: _, ...message}) => message),
     },
     // Checked once a run: the code that zod would make for it costs more than it spares.
     {jitless: true},

@@ -1,9 +1,10 @@
 import {lookUpSource} from '../lexicon/index.js'
 import type {Source} from '../lexicon/schema.js'
+import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
-import {amountsIn, vesselSize} from './figures.js'
-import type {Style} from './style.js'
+import {amountsIn, clock, timeOfDay, vesselSize} from './figures.js'
+import {plainStyle, type Style} from './style.js'
 import {deBook} from './words/de-sentences.js'
 import {sayIf} from './words/index.js'
 import {type Book, counted, inBook} from './words/sentences.js'
@@ -29,18 +30,36 @@ function reasonIn(text: string, book: Book): string | null {
   return said === null ? null : `${keyed![1]}: ${said}`
 }
 
+/** Some words with their times of day written as a reader is used to; only those the message names, since a user's words may hold others. */
+function withClocks(text: string, times: readonly number[] | undefined, written: (at: number) => string): string {
+  if (times === undefined) return text
+  return text.replace(/(?:(?:tomorrow|yesterday) )?\d{1,2}:\d\d(?![\d:])/g, (whole) => {
+    const at = times.find((time) => writeClock(time) === whole)
+    return at === undefined ? whole : written(at)
+  })
+}
+
+/** A time of day as it may be written into a file, which takes English alone. */
+function clockToWrite(minutes: number, style: Style): string {
+  if (style.clock === 24) return writeClock(minutes)
+  const day = Math.floor(minutes / 1440)
+  const time = timeOfDay(minutes, {...plainStyle, clock: 12})
+  return day === 0 ? time : `${day > 0 ? 'tomorrow' : 'yesterday'} ${time}`
+}
+
 /** A message of the readers, the planner or the checker in the reader's language; `foreign` where some of it stayed English. */
 export function messageWords(
-  message: Pick<Message, 'severity' | 'reason' | 'suggest'>,
+  message: Pick<Message, 'severity' | 'reason' | 'suggest' | 'times'>,
   style: Style,
 ): {readonly severity: string; readonly reason: string; readonly suggest: string | null; readonly foreign: boolean} {
   const book = bookOf(style)
   const reason = book === null ? message.reason : reasonIn(message.reason, book)
   const suggest = message.suggest === undefined ? null : book === null ? message.suggest : inBook(message.suggest, book)
+  const suggested = suggest ?? message.suggest ?? null
   return {
     severity: style.words[`severity.${message.severity}`],
-    reason: reason ?? message.reason,
-    suggest: suggest ?? message.suggest ?? null,
+    reason: withClocks(reason ?? message.reason, message.times, (at) => clock(at, style)),
+    suggest: suggested === null ? null : withClocks(suggested, message.times, (at) => clockToWrite(at, style)),
     foreign: reason === null || (suggest === null && message.suggest !== undefined),
   }
 }
