@@ -230,7 +230,7 @@ describe('the German sheets', () => {
     const sheetsMade = written(made, 'visitors', made.said)
     expect(left(sheetsMade, own)).toEqual([])
     expect(sheetsMade.get('day.html')).toContain(de['plan.changes'])
-  }, 60_000)
+  }, 180_000)
 
   it('say suggestions and changes by the clock and in the degrees that were asked for', () => {
     const made = sheets(

@@ -37,7 +37,7 @@ export function carriedFiles(json: string): Map<string, string> | null {
     const found: unknown = JSON.parse(json)
     if (!found || typeof found !== 'object' || !('files' in found) || !found.files || typeof found.files !== 'object') return null
     const files = new Map<string, string>()
-    for (const [path, text] of Object.entries(found.files))
+    for (const [path, text] of Object.entries<unknown>({...found.files}))
       if (typeof text === 'string' && isSafePath(path)) files.set(path, text)
     return files.size > 0 ? files : null
   } catch {

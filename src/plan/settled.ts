@@ -26,7 +26,7 @@ export interface Settled {
 export function better(best: Settled | null, other: Settled): Settled {
   if (!best) return other
   const more =
-    worse(other, best) || other.unplaced.length - best.unplaced.length || wanting(other, best) || other.total - best.total
+    worse(other, best) || vesselsOut(other) - vesselsOut(best) || wanting(other, best) || other.total - best.total
   return more < 0 ? other : best
 }
 

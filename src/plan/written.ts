@@ -1,6 +1,6 @@
 import {writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
-import type {Dish, HeatNeed} from '../scale/types.js'
+import type {Dish, HeatNeed, Placed} from '../scale/types.js'
 import {barred} from './alone.js'
 import {amiss} from './asked.js'
 import {balanceOf, suggest} from './balance.js'
@@ -49,7 +49,7 @@ export function write(
   const doors = new Set<number>()
   for (const at of [...byStart.keys()].sort((a, b) => a - b)) {
     const dishes: Load['dishes'][number][] = []
-    const placed = []
+    const placed: Placed[] = []
     for (const u of byStart.get(at)!) {
       const job = jobs[u]!
       // Its limits as they are, where they were eased.
