@@ -66,6 +66,8 @@ describe('times', () => {
     ['06:05', 365],
     ['tomorrow 8 am', 1920],
     ['next day 6:15 am', 1815],
+    ['6:15 am next day', 1815],
+    ['21:00 the day before', -180],
     ['4 p.m.', 960],
   ]
   it.each(clock)('%s', (text, at) => expect(value(parseClock(text))).toBe(at))

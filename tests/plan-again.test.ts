@@ -223,7 +223,7 @@ describe('a day planned again', () => {
       return again.plan.messages.flatMap((m) => (m.rule === 'drawn-early' ? [`${m.file}:${m.line}: ${m.reason}`] : []))
     }
     expect(about(at + 10)).toEqual([
-      expect.stringMatching(new RegExp(`^firings/${read.day.date}\\.md:9: .+ is logged as drawn with \\d % of its heat$`)),
+      expect.stringMatching(new RegExp(`^firings/${read.day.date}\\.md:9: .+: logged as drawn with \\d % of its heat$`)),
     ])
     expect(about(draw.likely)).toEqual([])
     // It counts among what comes out underdone, and is told first.

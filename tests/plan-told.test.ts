@@ -11,7 +11,7 @@ import type {Load, Plan} from '../src/plan/types.js'
 import {changeWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {inFolder, smallDay} from './page-day.js'
-import {day, dish} from './plan-fixtures.js'
+import {day, dish, problem as emptyDay} from './plan-fixtures.js'
 
 /** Numbers of vessels in the log, and what becomes of the rest. Invented days; that plan and log agree is asked, no outside fact. */
 const clock = (minutes: number): string => `${Math.floor(minutes / 60)}:${String(minutes % 60).padStart(2, '0')}`
@@ -182,6 +182,37 @@ describe('a day planned again after numbers in the log', async () => {
     expect(lost.problem.done!.set.filter((s) => s.lost).map((s) => s.count)).toEqual([1])
     expect([loadsOf(lost, true), loadsOf(lost, false)]).toEqual([3, 0])
     expect(broken(lost)).toEqual([])
+  })
+})
+
+describe('the checker', () => {
+  const front = dish('beans', 1, {id: 'front'})
+  const behind = dish('pie', 2, {id: 'behind'})
+  const spot = (dish: string, y: number): Load['placed'][number] => ({
+    dish,
+    number: 1,
+    x: 0,
+    y,
+    turn: 0,
+    zone: y > 0 ? 'back' : 'mouth',
+  })
+  /** One of two pies drawn, or both still in; what stands before them went in since. */
+  const faults = (drawn: number | null): string[] => {
+    const set = [
+      {dish: 'behind', count: 1, at: 600, drawn, placed: [spot('behind', 0.3)]},
+      {dish: 'behind', count: 1, at: 600, drawn: null, placed: [spot('behind', 0.3)]},
+      {dish: 'front', count: 1, at: 650, drawn: null, placed: [spot('front', -0.1)]},
+    ]
+    const asked = emptyDay([front, behind], {done: {now: 660, lit: 300, set, plan: null}})
+    const loads = [
+      {number: 1, at: 600, dishes: [{...part(1, 665), dish: 'behind', alreadyIn: true}], placed: [spot('behind', 0.3)]},
+      {number: 2, at: 650, dishes: [{...part(1, 900), dish: 'front', alreadyIn: true}], placed: [spot('front', -0.1)]},
+    ]
+    return check(asked, {...planDay(asked, {effort: 'quick', bare: true}), loads}).map((v) => v.rule)
+  }
+  it('does not hold against a plan where the rest of a load stands of which some were drawn', () => {
+    expect(faults(null)).toContain('reach')
+    expect(faults(640)).not.toContain('reach')
   })
 })
 

@@ -152,6 +152,42 @@ describe('a receipt becomes a dish', () => {
     // Its own figure, 320 °C, less and more what a cook allows.
     expect(dishes[0]!.need).toMatchObject({startLow: 305, startBest: 320, startHigh: 345, reference: 320})
   })
+  describe('a loaf without a tin whose size the receipt states', () => {
+    const stated = (size: string, yields = 'Makes 2 loaves.'): Receipt[] =>
+      read(
+        'stated',
+        `---\nyear: 2020\nvessel: free-standing loaf ${size}\n---\n# Plain white bread\n\n${yields}\n\n- 1 kg flour\n- 650 g water\n- 20 g salt\n- 14 g yeast\n\nKnead. Let it rise 2 hours. Bake in a hot oven 40 minutes.\n`,
+      )
+    const across = (dish: Dish): number => (dish.vessel.footprint.shape === 'circle' ? dish.vessel.footprint.diameter : 0)
+    // By hand: 1684 g of dough, two loaves of 842 g. A loaf of 28 cm of the kind's would weigh 1.5 kg.
+    it('is of that size with the receipt’s own dough in it', () => {
+      const {dishes} = make('stated', '2 loaves', {}, stated('28 cm'))
+      expect(dishes[0]!.mass).toBeCloseTo(0.842, 2)
+      expect(across(dishes[0]!)).toBeCloseTo(0.28, 6)
+      expect(across(make('stated', '6 loaves', {}, stated('28 cm')).dishes[0]!)).toBeCloseTo(0.28, 6)
+    })
+    it('scales from that with its weight, as the cube root', () => {
+      // 3 kg over four loaves: 750 g each.
+      const {dishes} = make('stated', '3 kg', {}, stated('28 cm'))
+      const [dish] = dishes
+      expect(dish!.mass).toBeCloseTo(0.75, 2)
+      expect(across(dish!)).toBeCloseTo(0.28 * Math.cbrt(dish!.mass / 0.842), 4)
+      expect(across(dish!)).toBeLessThan(0.28)
+    })
+    it('is as much flatter or higher as its dough is less or more, unless its height is stated too', () => {
+      const height = (size: string): number => make('stated', '2 loaves', {}, stated(size)).dishes[0]!.vessel.height
+      // The kind's loaf is 0.4 as high as wide.
+      expect(height('28 cm') / 0.28).toBeLessThan(0.4 * 0.75)
+      expect(height('20 cm') / 0.2).toBeGreaterThan(0.4)
+      expect(height('28 cm x 11 cm')).toBeCloseTo(0.11, 6)
+    })
+    it('and one of a receipt that states no size keeps to the kind’s weights', () => {
+      const plain = make('bread', '2 loaves', {}, bread).dishes[0]!
+      const [other] = make('bread', '3 kg', {}, bread).dishes
+      expect(across(other!) / across(plain)).toBeCloseTo(Math.cbrt(other!.mass / plain.mass), 3)
+      expect(Math.abs(across(plain) - 0.24)).toBeLessThan(0.02)
+    })
+  })
   it('by weight: 3 kg of dough is three and a half loaves’ worth in four loaves', () => {
     const {dishes} = make('bread', '3 kg')
     expect(count(dishes)).toBe(4)

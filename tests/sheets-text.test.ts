@@ -70,8 +70,8 @@ describe('figures', () => {
     expect(vesselSize('round 6 in x 3 1/2 in', plainStyle)).toBe('round 6 in x 3 1/2 in')
   })
   it('says which day a time is on, in both clocks', () => {
-    expect(clock(1440 + 440, plainStyle)).toBe('next day 7:20 am')
-    expect(clock(-180, makeStyle({clock: 24}))).toBe('day before 21:00')
+    expect(clock(1440 + 440, plainStyle)).toBe('7:20 am next day')
+    expect(clock(-180, makeStyle({clock: 24}))).toBe('21:00 the day before')
     expect(clock(720, plainStyle)).toBe('12 noon')
   })
   // ISO 8601 example dates: 2000-01-01 was a Saturday; checked against the engine's own calendar.
@@ -102,6 +102,20 @@ describe('the plan as text', () => {
       expect(text).toContain('Burn 30 minutes longer.')
       expect(text).toContain('carbon monoxide')
     }
+  })
+  it('names a day once, where it begins, and behind the time everywhere else', () => {
+    const [first, ...rest] = plan.steps
+    const at = (step: typeof first, minutes: number): (typeof plan.steps)[number] => ({...step!, at: minutes})
+    const steps = [at(first, -180), at(first, 600), at(rest[0] ?? first, 1440 + 335), at(first, 1440 + 700)]
+    const text = planText({...view, plan: {...plan, steps}})
+    const days = text
+      .split('\n')
+      .flatMap((line, i) => (/^ {2}(?:The day before|On the day|Next day):$/.test(line) ? [[line.trim(), i]] : []))
+    expect(days.map(([name]) => name)).toEqual(['The day before:', 'On the day:', 'Next day:'])
+    expect(text).toMatch(/\n {3}9:00 pm {2}\S/)
+    expect(text).toMatch(/Next day:\n {3}5:35 am {2}\S/)
+    expect(planMarkdown({...view, plan: {...plan, steps}})).toContain('**5:35 am next day**')
+    expect(planText({...view, plan: {...plan, steps: [at(first, 600)]}})).not.toMatch(/^ {2}On the day:$/m)
   })
   it('draws the likely curve where the forecast has it', () => {
     const data = chartData(plan, problem)

@@ -241,7 +241,7 @@ export function parseTemperature(text: string): Parsed<number> {
 /**
  * A time of day.
  *
- * @param text "5 am", "5:30 pm", "17:30", "noon", "tomorrow 8 am", "next day 6:15 am"
+ * @param text "5 am", "5:30 pm", "17:30", "noon", "tomorrow 8 am", "next day 6:15 am", "6:15 am next day"
  * @returns minutes after midnight of the bake day; tomorrow's are 1440 and more
  */
 export function parseClock(text: string): Parsed<number> {
@@ -257,6 +257,12 @@ export function parseClock(text: string): Parsed<number> {
   if (head) {
     days = /before|yesterday/.test(head[1]!) ? -1 : 1
     t = t.slice(head[0].length)
+  }
+  // As the sheets write it: "7:55 am next day".
+  const tail = head ? null : /,? (tomorrow|(?:the )?next day|(?:the )?day before)$/.exec(t)
+  if (tail) {
+    days = tail[1]!.endsWith('before') ? -1 : 1
+    t = t.slice(0, tail.index)
   }
   t = t.replace(/^12 (noon|midnight)$/, '$1')
   if (t === 'noon') return {ok: true, value: days * 1440 + 720}

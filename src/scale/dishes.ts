@@ -170,7 +170,28 @@ interface Shape {
   readonly stated: boolean
   /** The vessel its front matter states, where that is none known here: the usual one is taken. */
   readonly unknown?: string
+  /** Kilograms in one of this size, where the receipt's own weights tell it; else the kind's do. */
+  readonly weighs?: number
 }
+
+/**
+ * A loaf without a tin whose size the front matter states is of that size with the dough of the receipt's own weights in it. Where its
+ * height is not stated, that is as much flatter or higher as its dough is less or more than the kind's would be.
+ */
+function asStated(shape: Shape, receipt: Receipt, kind: KindFigures, made: Makes, mass: Range | null): Shape {
+  const {size} = shape
+  const {vessel} = receipt.facts
+  if (size.shape !== 'free-standing' || mass === null || made.pieces !== null) return shape
+  if (vessel === undefined || shape.unknown !== undefined) return shape
+  const across = size.across ?? 0
+  const untold = readVessel(`free-standing ${across} m`)
+  const usual = untold.ok && Math.abs(untold.value.height - size.height) < 1e-9
+  const height = usual ? Math.min(across, Math.max(thinnest, size.height * (made.each / holds(size, kind)))) : size.height
+  return {...shape, size: {...size, height}, weighs: made.each}
+}
+
+/** A loaf without a tin is no thinner, m. Common practice, no source. */
+const thinnest = 0.01
 
 function shapeOf(receipt: Receipt, kind: KindFigures): Shape | null {
   const stated = receipt.facts.vessel
@@ -505,7 +526,8 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   }
   const made = makes(receipt, kind, shape, mass)
   const feedsEach = feedsOf(receipt, kind, made)
-  const vesselAt = (each: number): Vessel => standing(shape, kind, each)
+  const own = asStated(shape, receipt, kind, made, mass)
+  const vesselAt = (each: number): Vessel => standing(own, kind, each)
   const order = orderOf(
     asked.value,
     made,
@@ -646,7 +668,7 @@ const sizes = (vessel: Vessel): string => {
 
 /** The vessel with so many kilograms in it: a free-standing loaf spreads, anything else fills deeper. */
 function standing(shape: Shape, kind: KindFigures, each: number): Vessel {
-  const full = holds(shape.size, kind)
+  const full = shape.weighs ?? holds(shape.size, kind)
   if (shape.size.shape === 'free-standing') return vesselOf(spreadOf(shape.size, each / full), 1, shape.name)
   const fill = fillOf(shape.size, kind)
   return vesselOf(shape.size, Math.min(1, Math.max(0.15, (fill * each) / full)), shape.name)

@@ -271,6 +271,13 @@ export function clock(minutes: number, style: Style): string {
   return say(style.words, 'clock.later', {days, time})
 }
 
+/** The day of a time, counted from the bake day: “next day”. */
+export function dayName(minutes: number, {words}: Style): string {
+  const days = Math.floor(Math.round(minutes) / 1440)
+  if (days === 0) return words['day.same']
+  return days === 1 ? words['day.next'] : days === -1 ? words['day.before'] : say(words, 'day.later', {days})
+}
+
 /** An ISO date in words. Zeller's congruence gives the weekday, so no clock or time zone is asked. */
 export function longDate(iso: string, style: Style): string {
   const match = /^(\d{4})-(\d{2})-(\d{2})$/.exec(iso)

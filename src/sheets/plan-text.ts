@@ -5,7 +5,7 @@ import {withoutBatch} from '../plan/batches.js'
 import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
-import {clock, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
+import {clock, dayName, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, wayLines} from './phrases.js'
@@ -222,11 +222,16 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   }
   if (plan.steps.length > 0) {
     heading('plan.day')
-    const stamps = plan.steps.map((step) => clock(step.at, style))
-    const stampWidth = Math.min(22, Math.max(...stamps.map((stamp) => stamp.length)))
+    // The day is named where it changes, so that the clocks stand under one another beside what is to be done.
+    const stamps = plan.steps.map((step) => timeOfDay(step.at, style))
+    const stampWidth = Math.max(...stamps.map((stamp) => stamp.length))
+    let day = 0
     plan.steps.forEach((step, i) => {
+      const its = Math.floor(Math.round(step.at) / 1440)
+      if (its !== day) out.push(bold(`  ${upperFirst(dayName(step.at, style))}:`, colour))
+      day = its
       const said = stepWords(step, problem, style)
-      const first = `${stamps[i]!.padStart(stampWidth)}  `
+      const first = `  ${stamps[i]!.padStart(stampWidth)}  `
       const indent = ' '.repeat(first.length)
       const lines = hanging(first, tidy(said.say), width)
       out.push(bold(lines[0]!, colour), ...lines.slice(1))
@@ -342,9 +347,11 @@ export function changed(plan: Plan, problem: PlanProblem, style: Style): Changed
   }))
 }
 
+const upperFirst = (text: string): string => `${text.charAt(0).toLocaleUpperCase()}${text.slice(1)}`
+
 /** The reason of several changes, over them. */
 export function changedFor({why}: Changed): string {
-  return `${why.charAt(0).toLocaleUpperCase()}${why.slice(1)}:`
+  return `${upperFirst(why)}:`
 }
 
 /** The only change that has its reason. */

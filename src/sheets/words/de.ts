@@ -283,6 +283,7 @@ export const de: Words = {
     'Von oben, maßstäblich, das Mundloch unten. Die Nummern sind die des Tagesblatts. Gestreift: steht noch von einem früheren Schuss. Von hinten nach vorn einschießen.',
   'page.nav': 'Wo Sie sind',
   'page.up': 'Alle Blätter dieses Tages',
+  'day.same': 'am Tag selbst',
   'day.next': 'am Tag danach',
   'day.before': 'am Vortag',
   'day.later': '{days} Tage später',

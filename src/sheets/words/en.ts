@@ -10,9 +10,9 @@ export const en = {
   'clock.pm': 'pm',
   'clock.noon': '12 noon',
   'clock.midnight': '12 midnight',
-  'clock.next': 'next day {time}',
-  'clock.before': 'day before {time}',
-  'clock.later': '{days} days later {time}',
+  'clock.next': '{time} next day',
+  'clock.before': '{time} the day before',
+  'clock.later': '{time}, {days} days later',
 
   'weekday.1': 'Monday',
   'weekday.2': 'Tuesday',
@@ -285,6 +285,7 @@ export const en = {
   'map.key':
     'Seen from above, to scale, the mouth at the bottom. The numbers are those of the day sheet. Striped: still in from an earlier load. Set in from the back forward.',
   'page.up': 'All sheets of this day',
+  'day.same': 'on the day',
   'day.next': 'next day',
   'day.before': 'the day before',
   'day.later': '{days} days later',
