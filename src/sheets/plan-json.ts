@@ -293,6 +293,7 @@ export const planFileSchema = z
         rule: z.string(),
         reason: z.string(),
         suggest: z.string().optional(),
+        times: z.array(z.number()).optional().describe('The times of day in these words, written 14:05, tomorrow 8:00'),
       }),
     ),
   })
@@ -335,7 +336,7 @@ export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): Plan
       left: plan.left,
       suggestions: plan.suggestions,
       changes: plan.changes,
-      messages: plan.messages.map(({times: _, ...message}) => message),
+      messages: plan.messages,
     },
     // Checked once a run: the code that zod would make for it costs more than it spares.
     {jitless: true},

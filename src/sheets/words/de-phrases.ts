@@ -52,7 +52,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'moved earlier': '{minutes} früher eingeschossen',
   'draw later': '{minutes} später ausgezogen',
   'draw earlier': '{minutes} früher ausgezogen',
-  'moved place': 'anderer Platz: {zone} statt {old}',
+  'moved place': 'anderswo: {zone} statt {old}',
   'eased start': '{difference} unter der mindesten Hitze eingeschossen; länger darin lassen',
   'eased end': '{difference} unter der mindesten Hitze ausgezogen; gut nachsehen, ob es gar ist',
   'eased dose': 'mit {percent} % der Hitze ausgezogen, nach der kürzesten Zeit des Rezepts; vorher nachsehen',
