@@ -251,7 +251,7 @@ describe('a day planned again', () => {
       'Indian pudding: in past the serving time, and ready for the next day',
     ])
     const dishes = problem.dishes.map((d) => (d.kind === 'meat pie' ? {...d, wantedBy: problem.day.fireFrom + 60} : d))
-    const early = planDay({...problem, dishes}, {effort: 'quick'})
+    const early = planDay({...problem, dishes}, {effort: 'quick', simulate})
     const pies = early.loads.flatMap((l) => l.dishes.filter((d) => d.dish === 'mutton-pies'))
     const late = early.messages.filter((m) => m.rule === 'late' && m.reason.startsWith('Mutton pies'))
     expect(late.map((m) => m.reason)).toEqual(

@@ -1,3 +1,4 @@
+import type {Dish} from '../scale/types.js'
 import {lowerBound} from './bound.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {settleEmpty} from './given-curves.js'
@@ -60,28 +61,66 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
 
 /**
  * The batches and parts of one dish in the order in which they go in: to the search they are alike, to the baker the first dough is the
- * first to be mixed.
+ * first to be mixed, and all of a dough is set in before the next where their parts allow it.
  */
 function inOrder(settled: Settled): Settled {
   const {model, found} = settled
   const {jobs} = model
-  const alike = new Map<string, number[]>()
-  for (const [u, {dish, count}] of jobs.entries()) {
-    if (found.chosen[u]! < 0) continue
-    const key = JSON.stringify([dish.file, dish.vessel, dish.need, dish.mass, dish.wantedBy, count])
-    alike.set(key, [...(alike.get(key) ?? []), u])
-  }
   const takes = jobs.slice()
-  for (const group of alike.values()) {
-    const at = (u: number, of: readonly Int32Array[]): number => of[u]![found.chosen[u]!]!
-    const byTime = [...group].sort((a, b) => at(a, model.s) - at(b, model.s) || at(a, model.e) - at(b, model.e) || a - b)
-    for (const [i, u] of byTime.entries()) takes[u] = jobs[group[i]!]!
+  const at = (u: number, of: readonly Int32Array[]): number => of[u]![found.chosen[u]!]!
+  const byTime = (a: number, b: number): number => at(a, model.s) - at(b, model.s) || at(a, model.e) - at(b, model.e) || a - b
+  const alike = (keyOf: (job: Job) => readonly unknown[]): number[][] => {
+    const groups = new Map<string, number[]>()
+    for (const [u, job] of jobs.entries()) {
+      if (found.chosen[u]! < 0) continue
+      const key = JSON.stringify(keyOf(job))
+      groups.set(key, [...(groups.get(key) ?? []), u])
+    }
+    return [...groups.values()]
+  }
+  for (const group of alike(({dish}) => batchKey(dish))) {
+    const whole = batchByBatch(group.map((u) => jobs[u]!))
+    const sorted = [...group].sort(byTime)
+    const inTime = sorted.map((u) => jobs[u]!)
+    const parts = whole && (takenInTurn(whole, inTime) ?? takenInTurn([...whole].reverse(), inTime))
+    if (parts) for (const [i, u] of sorted.entries()) takes[u] = parts[i]!
+    // Where their parts are of other sizes, those alike at least keep their order.
+    else
+      for (const same of alike(({dish, count}) => [...batchKey(dish), count]).filter(([u]) => group.includes(u!)))
+        for (const [i, u] of [...same].sort(byTime).entries()) takes[u] = jobs[same[i]!]!
   }
   const standing = jobs.flatMap((job, u): Standing[] => {
     const {dish, first} = takes[u]!
     return vesselsOf(job, settled.standing).map((v) => ({...v, dish: dish.id, number: v.number - job.first + first}))
   })
   return {...settled, model: {...model, jobs: takes}, standing}
+}
+
+/** What batches of one dish have in common. */
+const batchKey = (dish: Dish): readonly unknown[] => [dish.file, dish.vessel, dish.need, dish.mass, dish.wantedBy]
+
+/** The batches of some parts, all of whose vessels are among these; null where some are not. */
+function batchByBatch(parts: readonly Job[]): Dish[] | null {
+  const dishes = [...new Set(parts.map(({dish}) => dish))]
+  const has = (dish: Dish): number => parts.reduce((sum, part) => (part.dish === dish ? sum + part.count : sum), 0)
+  return dishes.every((dish) => has(dish) === dish.count) ? dishes : null
+}
+
+/** Parts in the order of the clock, the first of them of the first batch, and so on; null where a batch would end amid a part. */
+function takenInTurn(dishes: readonly Dish[], parts: readonly Job[]): Job[] | null {
+  const out: Job[] = []
+  let batch = 0
+  let first = 1
+  for (const part of parts) {
+    const dish = dishes[batch]
+    if (!dish || first + part.count - 1 > dish.count) return null
+    out.push({...part, dish, first})
+    first += part.count
+    if (first <= dish.count) continue
+    batch++
+    first = 1
+  }
+  return out
 }
 
 /** Dishes that are tried in two batches: where more are left out, the oven is too small for the day. */
