@@ -36,7 +36,9 @@ describe('no message is wrong for a title that is a plural', () => {
     expect(plain).toEqual([])
   })
   it('and tells a wrong one from a right one', () => {
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: a piece of a source as it is written
     expect(ENGLISH.test('${dish.title} is drawn')).toBe(true)
+    // biome-ignore lint/suspicious/noTemplateCurlyInString: a piece of a source as it is written
     expect(ENGLISH.test('${dish.title}: drawn')).toBe(false)
     expect(GERMAN.test('{dish} hinten wird')).toBe(false)
     expect(GERMAN.test('{dish} {zone:text} wird bei')).toBe(true)

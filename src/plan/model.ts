@@ -127,7 +127,6 @@ function orderOf(dish: Dish): 0 | 1 | 2 {
   return need.startBest >= r.crust && need.minutes.likely >= r.crustMinutes ? 2 : 0
 }
 
-/** Minutes of hands one vessel takes at the door. */
 /** Minutes of hands to set in, or draw, one vessel of a dish. */
 export function handlingOf(dish: Dish): number {
   return dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight

@@ -25,12 +25,11 @@ export interface Settled {
 /** The day of two that spoils less of what is in the oven, then leaves less out, then gives less up, and of those the cheaper. */
 export function better(best: Settled | null, other: Settled): Settled {
   if (!best) return other
-  const more =
-    worse(other, best) || vesselsOut(other) - vesselsOut(best) || wanting(other, best) || other.total - best.total
+  const more = worse(other, best) || vesselsOut(other) - vesselsOut(best) || wanting(other, best) || other.total - best.total
   return more < 0 ? other : best
 }
 
-/** The same of two, vessels counted for dishes; whichever costs less. */
+/** The same of two that do not cost alike, so that what they cost is not compared; the first where there is nothing else between them. */
 export function fuller(best: Settled, other: Settled): Settled {
   const more = worse(other, best) || vesselsOut(other) - vesselsOut(best) || wanting(other, best)
   return more < 0 ? other : best

@@ -105,7 +105,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
     if (was && was.mixed !== null) {
       mix = was.mixed
       cool = was.cool
-    } else if (mix < wake(problem) && shape - (evening + dough.mix) <= rules.coolRise * dough.rise) {
+    } else if (soonest < evening && mix < wake(problem) && shape - (evening + dough.mix) <= rules.coolRise * dough.rise) {
       mix = evening
       cool = true
     } else if (dough.mix > 0) {
