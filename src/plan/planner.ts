@@ -50,6 +50,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   }
   if (full && !options.bare && !problem.done && options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
     settled = onShorterFire(problem, grid, settled, options, tick)
+  if (full && !options.bare && !problem.done) settled = putBack(problem, grid, settled, options, tick)
   if (!problem.done) settled = inOrder(settled)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
@@ -125,6 +126,36 @@ function takenInTurn(dishes: readonly Dish[], parts: readonly Job[]): Job[] | nu
 
 /** Dishes that are tried in two batches: where more are left out, the oven is too small for the day. */
 const FEW_SPLIT = 2
+
+/** Dishes put back one by one: where more are left out, the oven is too small for the day. */
+const FEW_BACK = 3
+
+/**
+ * Where something is left out, a day without it and without the rest of what is left out was never looked at by itself: each dish left out is
+ * put back alone, and the plan taken that leaves least out.
+ */
+function putBack(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  from: Settled,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  let best = from
+  const dishes = [...new Set(from.unplaced.map(({job}) => job.dish.id))]
+  // Alone it is left out already, and all that is done for a day with much too much is in vain.
+  if (dishes.length < 2 || dishes.length > FEW_BACK) return best
+  for (const id of dishes) {
+    const others = best.unplaced.filter(({job}) => job.dish.id !== id)
+    if (others.length === best.unplaced.length) continue
+    const left = new Set(others.map(({job}) => job))
+    const jobs = from.model.jobs.filter((job) => !left.has(job))
+    const again = settleBest(problem, grid, jobs, options, tick)
+    const whole: Settled = {...again, unplaced: [...again.unplaced, ...others]}
+    if (vesselsOut(whole) < vesselsOut(best)) best = whole
+  }
+  return best
+}
 
 /** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
 function minutesLate({model, found}: Settled): number {
