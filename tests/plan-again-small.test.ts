@@ -306,17 +306,21 @@ describe('a dough that was mixed at another time than planned', () => {
   const simulate = (): typeof falling.forecast => falling.forecast
   const plain = dish('bread', 2)
   const {mix, rise, shape, hold} = plain.dough!
-  /** The rest of the day an hour before the bread is to be set in, its dough ready so many minutes late, or not mixed at all. */
-  function again(bread: Dish, late: number | null): {at: number; meant: number; ready: number; plan: Plan; rest: PlanProblem} {
+  /** The rest of the day some time before the bread is to be set in, its dough ready so many minutes late, or not mixed at all. */
+  function again(
+    bread: Dish,
+    late: number | null,
+    before = 60,
+  ): {at: number; meant: number; ready: number; plan: Plan; rest: PlanProblem} {
     const asked = problem([bread], {day: day({fireFrom: 300}), firings: [falling]})
     const morning = planDay(asked, {simulate})
     const [load] = morning.loads
-    const now = load!.at - 60
+    const now = load!.at - before
     const mixed = late === null ? null : load!.at + late - mix - rise - shape
     const doughs = [{dish: bread.id, load: load!.number, mixed, cool: false}]
     const rest: PlanProblem = {...asked, done: {now, lit: morning.lit, set: [], plan: morning, doughs}}
     const plan = planDay(rest, {simulate, effort: 'quick'})
-    return {at: plan.loads[0]!.at, meant: load!.at, ready: (mixed ?? now) + mix + rise + shape, plan, rest}
+    return {at: plan.loads[0]?.at ?? Number.NaN, meant: load!.at, ready: (mixed ?? now) + mix + rise + shape, plan, rest}
   }
   const warned = ({plan, rest}: ReturnType<typeof again>): string[] => unrisen(plan, rest).map((m) => m.rule)
   const patient: Dish = {...plain, need: {...plain.need, startLow: 120, endLow: 100}}
@@ -342,7 +346,19 @@ describe('a dough that was mixed at another time than planned', () => {
     expect(late.plan.unplaced).toEqual([])
     expect(late.at).toBeGreaterThan(late.meant)
     expect(late.at).toBeLessThan(late.ready - mayBeShort(plain))
+    expect(late.at).toBeGreaterThanOrEqual(late.ready - rise / 2)
     expect(check(late.rest, late.plan)).toEqual([])
     expect(warned(late)).toEqual(['unrisen'])
+    // The checker minds how long it has to rise, too.
+    const sooner = late.plan.loads.map((l) => ({...l, at: l.at - 60}))
+    const hurried = late.plan.steps.map((s) => (['shape', 'load'].includes(s.action) ? {...s, at: s.at - 60} : s))
+    const found = check(late.rest, {...late.plan, loads: sooner, steps: hurried.sort((a, b) => a.at - b.at)})
+    expect(found.map((v) => v.rule)).toContain('dough')
+  })
+  it('but not as no bread at all: then it is left out', () => {
+    const {plan, rest} = again(plain, null, 5)
+    expect(plan.unplaced.map((u) => u.dish)).toEqual([plain.id])
+    expect(plan.loads).toEqual([])
+    expect(check(rest, plan)).toEqual([])
   })
 })

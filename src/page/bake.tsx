@@ -653,16 +653,6 @@ function Log({
       {text.trim() === '' ? <p>{w.logEmpty}</p> : null}
       {log ? (
         <ul>
-          {log.raked !== null ? (
-            <li>
-              <strong>{clock(log.raked, style)}</strong> {w.do.rake}
-            </li>
-          ) : null}
-          {log.lit !== null ? (
-            <li>
-              <strong>{clock(log.lit, style)}</strong> {w.do.light}
-            </li>
-          ) : null}
           {[...log.rows]
             .reverse()
             .slice(0, 12)
@@ -674,6 +664,16 @@ function Log({
                   .join(' · ')}
               </li>
             ))}
+          {log.raked !== null ? (
+            <li>
+              <strong>{clock(log.raked, style)}</strong> {w.do.rake}
+            </li>
+          ) : null}
+          {log.lit !== null ? (
+            <li>
+              <strong>{clock(log.lit, style)}</strong> {w.do.light}
+            </li>
+          ) : null}
         </ul>
       ) : null}
       <Fold title={w.logByHand}>

@@ -719,8 +719,13 @@ function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, now: number |
       }
       const shapeAt = shape?.at ?? load.at - dough.shape
       if (dough.shape > 0 && !shape) bad('dough', d.dish, load.at, 0, `${dish.title}: no step shapes its dough`)
-      if (now !== null && mix.at < now + rules.tick) continue
       const risen = shapeAt - (mix.at + dough.mix)
+      if (now !== null && mix.at < now + rules.tick) {
+        const least = rules.leastRise * dough.rise
+        if (risen < least - tolerance.minutes)
+          bad('dough', d.dish, shapeAt, least - risen, `${dish.title}: its dough has ${risen} min to rise, not ${least}`)
+        continue
+      }
       if (risen < dough.rise - tolerance.minutes)
         bad('dough', d.dish, shapeAt, dough.rise - risen, `${dish.title}: its dough has ${risen} min to rise, not ${dough.rise}`)
       const cool = mix.action === 'evening before'

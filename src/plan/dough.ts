@@ -1,6 +1,6 @@
 import type {Dish} from '../scale/types.js'
 import type {Followed} from './followed.js'
-import {weights} from './rules.js'
+import {rules, weights} from './rules.js'
 import type {Plan, PlannedDough, PlanProblem} from './types.js'
 
 /** The doughs of a day that has begun. What was mixed stays mixed when it was, and no change of plan makes it rise sooner. */
@@ -13,7 +13,8 @@ const LONG = 10
 
 /** Minutes by which a dough may be short of its rising. */
 export function mayBeShort({dough}: Dish): number {
-  return Math.max(SHORT.minutes, SHORT.share * (dough?.rise ?? 0))
+  const rise = dough?.rise ?? 0
+  return Math.min(Math.max(SHORT.minutes, SHORT.share * rise), (1 - rules.leastRise) * rise)
 }
 
 /** Minutes for which a risen and shaped dough may wait to be set in. */
@@ -21,13 +22,14 @@ export function mayWait({dough}: Dish): number {
   return LONG + (dough?.hold ?? 0)
 }
 
-/** Minutes after midnight between which a dough can be set in. */
+/** Minutes after midnight between which a dough is fit to be set in, and before which it is not set in at all. */
 export interface Window {
+  readonly least: number
   readonly from: number
   readonly to: number
 }
 
-const ALWAYS: Window = {from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY}
+const ALWAYS: Window = {least: Number.NEGATIVE_INFINITY, from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY}
 
 /**
  * The doughs that the plan being followed has for what is not set in yet.
@@ -80,7 +82,11 @@ export function risenWithin({done}: PlanProblem, dish: Dish, load: number | unde
   if (own?.cool) return ALWAYS
   const mixed = own?.mixed ?? null
   const ready = (mixed ?? done.now) + dough.mix + dough.rise + dough.shape
-  return {from: ready - mayBeShort(dish), to: mixed === null ? ALWAYS.to : ready + mayWait(dish)}
+  return {
+    least: ready - (1 - rules.leastRise) * dough.rise,
+    from: ready - mayBeShort(dish),
+    to: mixed === null ? ALWAYS.to : ready + mayWait(dish),
+  }
 }
 
 /** The price of setting a dough in at a clock time: each minute before it has risen, and each after it held. */

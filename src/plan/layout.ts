@@ -81,7 +81,18 @@ export interface LayoutOptions {
 /** Most ticks after it is done in which a draw is looked for, for a dish that does not stay. */
 const WINDOW = 24
 /** Cost of each kind of broken limit, in the objective's units. */
-const broken = {celsius: 3, floor: 8, lane: 30, hands: 12, order: 60, night: 60, over: 150, refusal: 80, hold: 0.5} as const
+const broken = {
+  celsius: 3,
+  floor: 8,
+  lane: 30,
+  hands: 12,
+  order: 60,
+  night: 60,
+  over: 150,
+  refusal: 80,
+  hold: 0.5,
+  unrisen: 0.5,
+} as const
 
 export class Layout {
   readonly n: number
@@ -564,7 +575,11 @@ export class Layout {
       if (hottest > this.#high[u]!) violation += broken.celsius * (hottest - this.#high[u]!)
       cost = weights.misfit * Math.abs((t + hottest) / 2 - this.#best[u]!) * this.#misfit[u]!
       const risen = this.#risen[u]
-      if (risen) cost += amissBy(risen, this.lit + this.phase + start * rules.tick)
+      if (risen) {
+        const clock = this.lit + this.phase + start * rules.tick
+        cost += amissBy(risen, clock)
+        if (clock < risen.least) violation += broken.unrisen * (UNRISEN_FROM + risen.least - clock)
+      }
     }
     let dose = 0
     let k = start
@@ -1208,6 +1223,8 @@ function inFront(jobs: readonly Job[], grid: FloorGrid): number[][] {
 /** Share of what it could have that something in the oven keeps whatever is set in after it, and the price of all that it is wanting. */
 const MOST_OF = 0.95
 const UNDONE = missing / 2
+/** Minutes that a dough set in before it can be bread counts as earlier than it is: a minute is as little bread as an hour. */
+const UNRISEN_FROM = 20
 /** All of the floor; no whole number, as `cost`. */
 const WHOLE = 1 - 1e-9
 const HALF_TICK = rules.tick / 2

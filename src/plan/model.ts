@@ -523,6 +523,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       const s = c.s[o]!
       const e = c.e[o]!
       if (job.since === null && (s < nowTick || night[s])) continue
+      if (job.risen && clock0 + s * rules.tick < job.risen.least) continue
       if (e < nowTick || night[e]) continue
       const drawn = clock0 + e * rules.tick
       cost[o] = weights.misfit * c.misfit[o]! + weights.late * lateness(job, drawn) - weights.idle * c.used[o]!

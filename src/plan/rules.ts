@@ -29,6 +29,8 @@ export const rules = {
   settleIn: {minutes: 30, veryHot: 200, crust: 195, crustMinutes: 25},
   /** A dish whose oven may not be hotter than this when it goes in is slack work: it is not wanted at the serving time. */
   slackCelsius: 125,
+  /** Share of its usual time in which a dough in a warm corner may have risen; one that had less is not bread. Common practice, no source. */
+  leastRise: 0.5,
   /** A dough may rise up to so many times its time if it is mixed the evening before and kept cool. Common practice, no source. */
   coolRise: 3,
   /**
