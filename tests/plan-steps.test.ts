@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {kinds} from '../src/lexicon/kinds.js'
 import {planDay} from '../src/plan/planner.js'
+import {rules} from '../src/plan/rules.js'
 import {stepsOf} from '../src/plan/steps.js'
 import type {Load, Plan} from '../src/plan/types.js'
 import {stepWords} from '../src/sheets/phrases.js'
@@ -50,6 +51,28 @@ describe('the doughs of one dish', () => {
     const steps = doughSteps(inLoads({at: whole.at, dishes: [of(5, 45), of(3, 55)]}))
     expect(steps.map(({action}) => action)).toHaveLength(3)
     for (const {say} of steps) expect(say).toMatch(/^Bread: /)
+  })
+})
+
+/** That nobody rises at night to make up what goes in at dawn: common practice, no source. */
+describe('what is made up for the first load of a day', () => {
+  const slices = problem([dish('gingerbread', 1, {id: 'cake', title: 'Cake'})])
+  const madeUp = (at: number): string[] => {
+    const load = {...whole, at, dishes: [{...whole.dishes[0]!, dish: 'cake', count: 1}]}
+    const {steps} = stepsOf(slices, {...plan, loads: [load]})
+    return steps.flatMap((s) => (s.action === 'mix' ? [`${s.at} ${s.say}`] : []))
+  }
+  const dawn = 1440 + slices.day.fireFrom
+
+  it('is made up the evening before where the baker would sleep half an hour before', () => {
+    const [step] = madeUp(dawn)
+    expect(step).toMatch(/Cake: make up before the night, and keep cool/)
+    const at = Number.parseInt(step!, 10)
+    expect(at).toBeLessThan(rules.nightFrom)
+    expect(at).toBeGreaterThan(rules.nightFrom - 60)
+  })
+  it('and else half an hour before', () => {
+    expect(madeUp(dawn + 60)).toEqual([`${dawn + 30} Cake: make up, ready to set in.`])
   })
 })
 

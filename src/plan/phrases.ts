@@ -10,6 +10,7 @@ export const phrases = {
   mix: '{dishes}: mix the dough.',
   batch: '{dishes}, batch {number} of {of} ({count} for load {load})',
   'make up': '{dishes}: make up, ready to set in.',
+  'make up early': '{dishes}: make up before the night, and keep cool until set in.',
   rise: '{dishes}: leave the dough to rise until {until}.',
   shape: '{dishes}: shape the dough.',
   light: 'Light the fire. Burn {wood} of wood over {burn}.',

@@ -2,6 +2,7 @@ import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {sample} from './curve.js'
+import {isNight} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -283,7 +284,19 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           },
         )
         const made = fresh.filter((d) => !byId.get(d.dish)?.dough).map((d) => d.dish)
-        if (made.length > 0) put(2, load.at - makeUp, 'mix', made, load.number, p('make up', {dishes: names(made)}))
+        // Nobody rises before the day begins to make up what goes in then.
+        let early = load.at - makeUp
+        while (isNight(problem, early)) early -= rules.tick
+        const evening = early < load.at - makeUp
+        if (made.length > 0)
+          put(
+            2,
+            evening ? early - makeUp : early,
+            'mix',
+            made,
+            load.number,
+            p(evening ? 'make up early' : 'make up', {dishes: names(made)}),
+          )
       }
       for (const d of load.dishes) {
         const at = d.draw.likely

@@ -6,6 +6,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   mix: '{dishes}: den Teig kneten.',
   batch: '{dishes}, Teig {number} von {of} ({count} für Schuss {load})',
   'make up': '{dishes}: fertig machen zum Einschießen.',
+  'make up early': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen.',
   rise: '{dishes}: den Teig gehen lassen bis {until}.',
   shape: '{dishes}: den Teig formen.',
   light: 'Feuer anzünden. {wood} Holz über {burn} verbrennen.',
