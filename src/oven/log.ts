@@ -254,6 +254,9 @@ function isFuture(date: string, at: number, now: {date: string; minutes: number}
   return at > days * 1440 + now.minutes + 1
 }
 
+/** A dish as it is spoken of in the form of its receipt's file name: "Mutton pies" is mutton-pies. */
+export const stemOf = (words: string): string => words.trim().toLowerCase().replace(/\s+/g, '-')
+
 const MIXED = /^(?:dough )?(?:mixed|kneaded)\b/i
 const SET_IN = /^(?:set in|in\b|loaded|put in)/i
 const DRAWN = /^(?:drawn|draw|out|taken out)\b/i
@@ -270,7 +273,7 @@ function dishEvent(
     return {what: 'door', open: minutes?.ok ? minutes.value.high : 2}
   }
   if (readingKind(reading)) return null
-  const dish = reading.trim().toLowerCase().replace(/\s+/g, '-').replace(/\.md$/, '')
+  const dish = stemOf(reading).replace(/\.md$/, '')
   if (!dish) return null
   if (MIXED.test(value)) return {what: 'mixed', dish}
   const loss = lostIn(value)
@@ -414,7 +417,7 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
   const row = (named: string, what: string): ParsedNote => ({
     ok: true,
-    entry: {...base, reading: named.toLowerCase().replace(/\s+/g, '-'), value: what, note},
+    entry: {...base, reading: stemOf(named), value: what, note},
   })
   if (dish && !isUndone(name) && !NOT_YET.test(value)) return row(name, value)
   const loss = dish ? null : lostIn(main)

@@ -70,16 +70,18 @@ function inOrder(settled: Settled): Settled {
   const takes = jobs.slice()
   const at = (u: number, of: readonly Int32Array[]): number => of[u]![found.chosen[u]!]!
   const byTime = (a: number, b: number): number => at(a, model.s) - at(b, model.s) || at(a, model.e) - at(b, model.e) || a - b
-  const alike = (keyOf: (job: Job) => readonly unknown[]): number[][] => {
+  const alike = (some: readonly number[], keyOf: (job: Job) => unknown): number[][] => {
     const groups = new Map<string, number[]>()
-    for (const [u, job] of jobs.entries()) {
-      if (found.chosen[u]! < 0) continue
-      const key = JSON.stringify(keyOf(job))
+    for (const u of some) {
+      const key = JSON.stringify(keyOf(jobs[u]!))
       groups.set(key, [...(groups.get(key) ?? []), u])
     }
     return [...groups.values()]
   }
-  for (const group of alike(({dish}) => batchKey(dish))) {
+  const placed = jobs.flatMap((_, u) => (found.chosen[u]! < 0 ? [] : [u]))
+  // What batches of one dish have in common.
+  const batched = alike(placed, ({dish}) => [dish.file, dish.vessel, dish.need, dish.mass, dish.wantedBy])
+  for (const group of batched) {
     const whole = batchByBatch(group.map((u) => jobs[u]!))
     const sorted = [...group].sort(byTime)
     const inTime = sorted.map((u) => jobs[u]!)
@@ -87,7 +89,7 @@ function inOrder(settled: Settled): Settled {
     if (parts) for (const [i, u] of sorted.entries()) takes[u] = parts[i]!
     // Where their parts are of other sizes, those alike at least keep their order.
     else
-      for (const same of alike(({dish, count}) => [...batchKey(dish), count]).filter(([u]) => group.includes(u!)))
+      for (const same of alike(group, ({count}) => count))
         for (const [i, u] of [...same].sort(byTime).entries()) takes[u] = jobs[same[i]!]!
   }
   const standing = jobs.flatMap((job, u): Standing[] => {
@@ -96,9 +98,6 @@ function inOrder(settled: Settled): Settled {
   })
   return {...settled, model: {...model, jobs: takes}, standing}
 }
-
-/** What batches of one dish have in common. */
-const batchKey = (dish: Dish): readonly unknown[] => [dish.file, dish.vessel, dish.need, dish.mass, dish.wantedBy]
 
 /** The batches of some parts, all of whose vessels are among these; null where some are not. */
 function batchByBatch(parts: readonly Job[]): Dish[] | null {

@@ -25,18 +25,19 @@ export interface Settled {
 /** The day of two that spoils less of what is in the oven, then leaves less out, then gives less up, and of those the cheaper. */
 export function better(best: Settled | null, other: Settled): Settled {
   if (!best) return other
-  const more = worse(other, best) || vesselsOut(other) - vesselsOut(best) || wanting(other, best) || other.total - best.total
-  return more < 0 ? other : best
+  return (lacks(other, best) || other.total - best.total) < 0 ? other : best
 }
 
 /** The same of two that do not cost alike, so that what they cost is not compared; the first where there is nothing else between them. */
 export function fuller(best: Settled, other: Settled): Settled {
-  const more = worse(other, best) || vesselsOut(other) - vesselsOut(best) || wanting(other, best)
-  return more < 0 ? other : best
+  return lacks(other, best) < 0 ? other : best
 }
 
-const worse = (one: Settled, other: Settled): number => (one.amiss ?? 0) - (other.amiss ?? 0)
-const wanting = (one: Settled, other: Settled): number => (one.givenUp ?? 0) - (other.givenUp ?? 0)
+/** By how much one lacks more than another, in what first tells them apart; what they cost aside. */
+function lacks(one: Settled, other: Settled): number {
+  const amiss = (one.amiss ?? 0) - (other.amiss ?? 0)
+  return amiss || vesselsOut(one) - vesselsOut(other) || (one.givenUp ?? 0) - (other.givenUp ?? 0)
+}
 
 /** Vessels that have no place in the day. */
 export function vesselsOut(settled: Settled): number {

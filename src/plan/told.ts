@@ -1,4 +1,4 @@
-import type {FiringLog, LogRow} from '../oven/log.js'
+import {type FiringLog, type LogRow, stemOf} from '../oven/log.js'
 import type {Dish} from '../scale/types.js'
 import {type Followed, partsOf, share} from './followed.js'
 import type {Plan} from './types.js'
@@ -30,7 +30,7 @@ export function mixingsOf(log: FiringLog, dish: Dish): number[] {
   const named = (text: string): boolean => {
     const [, names] = /^mixed (.+)$/i.exec(text.trim()) ?? []
     const all = names?.toLowerCase().split(/,| and /) ?? []
-    return all.some((name) => [dish.id, slugOf(dish.file)].includes(name.trim().replace(/\s+/g, '-')))
+    return all.some((name) => [dish.id, slugOf(dish.file)].includes(stemOf(name)))
   }
   return log.rows.flatMap((row) => {
     const mixed = row.what === 'mixed' ? isOf(row, dish) : row.what === 'note' && named(row.text)

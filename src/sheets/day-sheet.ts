@@ -2,7 +2,7 @@ import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {writeDuration} from '../measure/quantity.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
-import {clock, dayName, temperatures, timeOfDay} from './figures.js'
+import {clock, dayName, dayOf, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, type Numbered, numbered, valueAt} from './heat-data.js'
@@ -28,7 +28,7 @@ import {say, type WordKey} from './words/index.js'
 
 /** The clock time of a step, with the day named under it where it is another day's. */
 function stamp(minutes: number, style: Style): Element {
-  const day = Math.floor(Math.round(minutes) / 1440) === 0 ? '' : dayName(minutes, style)
+  const day = dayOf(minutes) === 0 ? '' : dayName(minutes, style)
   return h('div', {className: ['stamp']}, [
     h('span', timeOfDay(minutes, style)),
     ...(day ? [h('span', {className: ['day-name']}, day)] : []),

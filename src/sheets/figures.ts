@@ -261,9 +261,14 @@ export function timeOfDay(minutes: number, style: Style): string {
   return `${((hour + 11) % 12) + 1}:${minute} ${style.words[hour < 12 ? 'clock.am' : 'clock.pm']}`
 }
 
+/** Days after the bake day of a time, minutes after its midnight, as it is written to the minute. */
+export function dayOf(minutes: number): number {
+  return Math.floor(Math.round(minutes) / 1440)
+}
+
 /** A clock time counted from midnight of the bake day, naming the day where it is another. */
 export function clock(minutes: number, style: Style): string {
-  const days = Math.floor(Math.round(minutes) / 1440)
+  const days = dayOf(minutes)
   const time = timeOfDay(minutes, style)
   if (days === 0) return time
   if (days === 1) return say(style.words, 'clock.next', {time})
@@ -273,7 +278,7 @@ export function clock(minutes: number, style: Style): string {
 
 /** The day of a time, counted from the bake day: “next day”. */
 export function dayName(minutes: number, {words}: Style): string {
-  const days = Math.floor(Math.round(minutes) / 1440)
+  const days = dayOf(minutes)
   if (days === 0) return words['day.same']
   return days === 1 ? words['day.next'] : days === -1 ? words['day.before'] : say(words, 'day.later', {days})
 }

@@ -5,7 +5,7 @@ import {withoutBatch} from '../plan/batches.js'
 import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
-import {clock, dayName, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
+import {clock, dayName, dayOf, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, wayLines} from './phrases.js'
@@ -227,7 +227,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     const stampWidth = Math.max(...stamps.map((stamp) => stamp.length))
     let day = 0
     plan.steps.forEach((step, i) => {
-      const its = Math.floor(Math.round(step.at) / 1440)
+      const its = dayOf(step.at)
       if (its !== day) out.push(bold(`  ${upperFirst(dayName(step.at, style))}:`, colour))
       day = its
       const said = stepWords(step, problem, style)
@@ -466,7 +466,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
 /** The likely draw with its range in words; the day is named once where all three are of one day. */
 export function drawBetween(dish: Numbered, style: Style): string {
   const {low, likely, high} = dish.draw
-  const oneDay = [low, high].every((time) => Math.floor(Math.round(time) / 1440) === Math.floor(Math.round(likely) / 1440))
+  const oneDay = [low, high].every((time) => dayOf(time) === dayOf(likely))
   const time = clock(likely, style)
   const [from, to] = oneDay ? [timeOfDay(low, style), timeOfDay(high, style)] : [clock(low, style), clock(high, style)]
   return from === to ? time : say(style.words, 'plan.between', {time, low: from, high: to})
