@@ -357,7 +357,7 @@ describe('a dough that was mixed at another time than planned', () => {
   })
   it('but not as no bread at all: then it is left out', () => {
     const {plan, rest} = again(plain, null, 5)
-    expect(plan.unplaced.map((u) => u.dish)).toEqual([plain.id])
+    expect(plan.unplaced.map((u) => [u.dish, u.words?.id])).toEqual([[plain.id, 'not risen']])
     expect(plan.loads).toEqual([])
     expect(check(rest, plan)).toEqual([])
   })

@@ -100,7 +100,7 @@ describe('dishes that do not go together', () => {
     const p = problem([dish('bread', 40)], {day: day({hands: 9})})
     expect(why(planDay(p), 'bread-1')).toMatchObject({rule: 'room', said: 'too many for floor of some', conflict: ['bread-1']})
     const shortly = why(planDay(p, {effort: 'quick'}), 'bread-1')
-    expect(shortly.reason).toMatch(/^\d+ of 40 of Bread: no place was found for it$/)
+    expect(shortly.reason).toMatch(/^\d+ of 40 of Bread: more than the floor holds while the oven is right for it$/)
   })
 
   it('are what the plan says they are, on 24 days that are too full, too late, or of dishes hard to bake', () => {

@@ -19,6 +19,8 @@ const MOVED = 5
 const MENDED = 3
 /** Rounds after which what still cannot be kept is left out; in the first few the true floor is annealed upon. */
 const PATIENCE = 7
+/** Rounds in which something was left out and what is in trouble then is not, but moved. */
+const SPARED = 3
 /** Rounds then in which the draws of what is in the oven are still put right. */
 const PROVED = 2
 /** Times what is in the oven and was given up is drawn anew. */
@@ -100,14 +102,18 @@ class Agreement {
     let last = ''
     // After so many rounds what still cannot be kept is left out, so that the rest can be right, and then brought back as far as may be.
     let proved = 0
+    let spared = 0
     for (let pass = 0; ; pass++) {
       if (pass >= this.#patience) return null
       this.#budget.passes--
       const giveUp = pass >= (this.#overfull ? HOPELESS : PATIENCE) || this.#budget.passes <= 0
+      let lessened = false
       if (giveUp && layout.violation > 1e-6) {
+        const before = countOf(layout.placed)
         this.#again(401 + pass, 'floor')
         if (layout.violation > 1e-6) this.#again(451 + pass, 'last')
         prune(layout)
+        lessened = countOf(layout.placed) < before && spared++ < SPARED
       }
       // Even then the draws of what is in the oven are put right on the curve as it has become.
       const seen = this.#proof.see(giveUp && proved++ >= PROVED)
@@ -126,16 +132,17 @@ class Agreement {
       // Waiting does in the round after the last openings moved, or hardly ever.
       if (this.#gently === 'waiting' && pass >= WAITED) return null
       last = trouble
-      this.#mend(seen, troubled, pass, giveUp, stuck)
+      // What is in trouble only since something else was left out is moved before it is left out too.
+      this.#mend(seen, troubled, pass, giveUp, giveUp ? !lessened : stuck)
     }
   }
 
   /**
    * Move what is in trouble, and what is in its way.
    *
-   * @param stuck The same trouble once more.
+   * @param hopeless It will not do any more: what is in trouble is left out.
    */
-  #mend(seen: Seen, troubled: readonly number[], pass: number, giveUp: boolean, stuck: boolean): void {
+  #mend(seen: Seen, troubled: readonly number[], pass: number, giveUp: boolean, hopeless: boolean): void {
     const layout = this.#layout
     const {stood} = seen
     // Where one dish alone cannot be moved out of the way, several are moved together, on the floor as it is.
@@ -144,7 +151,7 @@ class Agreement {
       if (layout.violation > 1e-6) repair(layout)
       return
     }
-    const leave = giveUp || stuck || (this.#gently === 'moving' && pass >= MOVED)
+    const leave = hopeless || (!giveUp && this.#gently === 'moving' && pass >= MOVED)
     if (leave) for (const u of troubled) layout.bar(u)
     layout.judge()
     // First the openings wait for what they are for; then what is truly wrong is moved alone; and only where that will not do is the rest
@@ -207,6 +214,7 @@ class Agreement {
   #bringBack(seen: Seen): Seen | null {
     const layout = this.#layout
     let last: Seen | null = null
+    let known = seen.curve
     let trials = 0
     layout.barNone()
     const out = seen.took.flatMap((t, u) => (t ? [] : [u]))
@@ -216,15 +224,20 @@ class Agreement {
         const before = layout.snapshot()
         layout.set(u, seat.s, seat.w)
         layout.judge()
-        const trial = this.#proof.see()
-        if (trial.good) {
-          last = trial
+        let trial = this.#proof.see()
+        // Its own load bends the curve a little: on that it may be drawn otherwise.
+        if (!trial.good) {
           layout.agreeWith(trial.curve)
           layout.judge()
-          break
+          trial = this.#proof.see()
         }
-        layout.restore(before, layout.lit)
+        if (trial.good) {
+          last = trial
+          known = trial.curve
+        } else layout.restore(before, layout.lit)
+        layout.agreeWith(known)
         layout.judge()
+        if (trial.good) break
       }
     return last
   }
@@ -303,4 +316,8 @@ class Agreement {
     }
     return now.good ? better(good, this.#proof.settle(this.#later(now))) : good
   }
+}
+
+function countOf(flags: Uint8Array): number {
+  return flags.reduce((sum, flag) => sum + flag, 0)
 }

@@ -1,7 +1,7 @@
 import type {Dish} from '../scale/types.js'
 import {celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
-import {blockedBy, isNight, jobsOf, lighting, phaseOf, ticksOf, wheresOf} from './model.js'
+import {blockedBy, isNight, type Job, jobsOf, lighting, phaseOf, ticksOf, wheresOf} from './model.js'
 import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, PlanProblem} from './types.js'
@@ -28,7 +28,7 @@ interface Reach {
 const stageOf = (name: Stage): number => stages.indexOf(name)
 
 /** Set in at one minute after lighting, and the first and the last at which it may be drawn. */
-interface Stay {
+export interface Stay {
   readonly from: number
   readonly first: number
   readonly last: number
@@ -144,6 +144,38 @@ export function servedBy(problem: PlanProblem, grid: FloorGrid, dish: Dish, opti
   return {lit, reach}
 }
 
+/** When a part of a dish could be baked on one fire's curve, as it is; and how far it comes if never. */
+export interface Stays {
+  readonly stays: readonly (Stay & {readonly where: number})[]
+  readonly reach: Reach
+}
+
+/**
+ * What a part of a dish could do on one curve after a fire is lit at a given time, by its heat and the baker's sleep alone.
+ *
+ * @param lit Clock minute of lighting.
+ */
+export function staysOn(problem: PlanProblem, grid: FloorGrid, job: Job, option: FiringOption, lit: number): Stays {
+  const earliest = Math.max(0, (problem.done?.now ?? lit) - lit, (job.risen?.least ?? lit) - lit)
+  let reach: Reach = {stage: 0, hottest: Number.NEGATIVE_INFINITY, coolest: Number.POSITIVE_INFINITY, share: 0, cut: 'end'}
+  const all: (Stay & {readonly where: number})[] = []
+  for (const where of wheresOf(job, grid)) {
+    const {stays, reach: mine} = staysOf(job.dish, option, problem.ambient ?? 20, where, phaseOf(lit), earliest)
+    const awake = stays.flatMap((stay) => {
+      const first = awakeFrom(problem, lit + stay.first) - lit
+      return isNight(problem, lit + stay.from) || first > stay.last ? [] : [{...stay, first, where}]
+    })
+    reach = nearer(reach, mine.stage === stageOf('served') && awake.length === 0 ? {...mine, stage: stageOf('night')} : mine)
+    all.push(...awake)
+  }
+  return {stays: all, reach}
+}
+
+/** How far a dish comes that is never baked, in words. */
+export function reachWords(dish: Dish, reach: Reach): {readonly rule: string; readonly words: Phrase} {
+  return {rule: ruleOf[stages[reach.stage]!], words: wordsOf(dish, reach)}
+}
+
 /** Of two fires or places the one that comes nearer to baking the dish, with the widest span of heat of both. */
 function nearer(a: Reach, b: Reach): Reach {
   const best = b.stage > a.stage || (b.stage === a.stage && b.share > a.share) ? b : a
@@ -165,7 +197,7 @@ export function barred(
     if (mine.stage === stageOf('served')) return null
     reach = reach ? nearer(reach, mine) : mine
   }
-  return reach && {rule: ruleOf[stages[reach.stage]!], words: wordsOf(dish, reach)}
+  return reach && reachWords(dish, reach)
 }
 
 const ruleOf: Readonly<Record<Stage, string>> = {

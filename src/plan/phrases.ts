@@ -111,6 +111,25 @@ export const phrases = {
   'not together': '{dishes} and {others}: not all of them can be baked while the oven is right for them',
   'not together of some':
     '{count} of {all} of {dishes} and {others}: not all of them can be baked while the oven is right for them',
+  'as left': '{reasons}, as the rest leaves the oven',
+  'as left of some': '{count} of {all} of {reasons}, as the rest leaves the oven',
+  'not risen': '{dishes}: the oven is right for it only before its dough can have risen',
+  'not risen of some': '{count} of {all} of {dishes}: the oven is right for it only before its dough can have risen',
+  'floor busy':
+    '{dishes}: the oven is right for it only from {from} to {until}, and then there is no place for it beside {others}',
+  'floor busy of some':
+    '{count} of {all} of {dishes}: the oven is right for it only from {from} to {until}, and then there is no place for it beside {others}',
+  'hands busy': '{dishes}: the oven is right for it only from {from} to {until}, and the hands are full then with {others}',
+  'hands busy of some':
+    '{count} of {all} of {dishes}: the oven is right for it only from {from} to {until}, and the hands are full then with {others}',
+  'heat spoiled':
+    '{dishes}: the oven is right for it only from {from} to {until}, and set in then it takes heat that {others} cannot spare',
+  'heat spoiled of some':
+    '{count} of {all} of {dishes}: the oven is right for it only from {from} to {until}, and set in then it takes heat that {others} cannot spare',
+  'heat of its own':
+    '{dishes}: the oven is right for it only from {from} to {until}, and set in then it cools the oven too far to be done',
+  'heat of its own of some':
+    '{count} of {all} of {dishes}: the oven is right for it only from {from} to {until}, and set in then it cools the oven too far to be done',
   'mouth width': '{dishes}: {size} across, and the mouth is {room} wide',
   'mouth height': '{dishes}: {size} high, and the mouth is {room} high',
   'vault height': '{dishes}: {size} high, and the vault is {room} high',

@@ -8,6 +8,7 @@ import {check} from './check.js'
 import {type Conflict, conflictsOf, type Replan} from './conflict.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
+import {hinderedBy} from './hindered.js'
 import {doseBetween} from './keeps.js'
 import {disturbances, type Job, lateness, lineOf, meantFor} from './model.js'
 import type {PlanOptions} from './options.js'
@@ -283,8 +284,10 @@ function unplacedOf(
     const {dish} = job
     const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
     const some = count < dish.count ? ' of some' : ''
+    const hindered = why === 'all' && !options.bare ? hinderedBy(problem, grid, settled, job, count, options.simulate) : null
     const words =
       alone?.words ??
+      hindered?.words ??
       phrase(`${others.length > 0 ? withOthers[why] : byItself[why]}${some}` as PhraseId, {
         dishes: {unit: 'dishes', dishes: [dish.id]},
         others: {unit: 'dishes', dishes: others, whole: true},
@@ -294,14 +297,14 @@ function unplacedOf(
     const tried = remedies.get(dish.id) ?? []
     return {
       dish: dish.id,
-      rule: alone?.rule ?? ruleOf[why],
+      rule: alone?.rule ?? hindered?.rule ?? ruleOf[why],
       reason: speak(
         words,
         english((one) => problem.dishes.find((d) => d.id === one)?.title ?? one),
       ),
       words,
       remedies: tried.map((r) => r.say),
-      conflict,
+      conflict: hindered && hindered.others.length > 0 ? [dish.id, ...hindered.others] : conflict,
       tried,
     }
   })

@@ -110,6 +110,25 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'not together': '{dishes} und {others}: nicht alles davon lässt sich backen, solange der Ofen dafür recht ist',
   'not together of some':
     '{count} von {all} {dishes} und {others}: nicht alles davon lässt sich backen, solange der Ofen dafür recht ist',
+  'as left': '{reasons}, so wie alles Übrige den Ofen lässt',
+  'as left of some': '{count} von {all} {reasons}, so wie alles Übrige den Ofen lässt',
+  'not risen': '{dishes}: der Ofen ist dafür nur recht, ehe der Teig gegangen sein kann',
+  'not risen of some': '{count} von {all} {dishes}: der Ofen ist dafür nur recht, ehe der Teig gegangen sein kann',
+  'floor busy': '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann ist daneben kein Platz: {others}',
+  'floor busy of some':
+    '{count} von {all} {dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann ist daneben kein Platz: {others}',
+  'hands busy':
+    '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann sind die Hände beschäftigt mit: {others}',
+  'hands busy of some':
+    '{count} von {all} {dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann sind die Hände beschäftigt mit: {others}',
+  'heat spoiled':
+    '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann nähme es Hitze, die anderes nicht entbehren kann: {others}',
+  'heat spoiled of some':
+    '{count} von {all} {dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann nähme es Hitze, die anderes nicht entbehren kann: {others}',
+  'heat of its own':
+    '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann kühlte es ihn selbst zu sehr ab, um gar zu werden',
+  'heat of its own of some':
+    '{count} von {all} {dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann kühlte es ihn selbst zu sehr ab, um gar zu werden',
   'mouth width': '{dishes}: {size} breit, und das Mundloch {room}',
   'mouth height': '{dishes}: {size} hoch, und das Mundloch {room}',
   'vault height': '{dishes}: {size} hoch, und das Gewölbe {room}',

@@ -151,6 +151,7 @@ export const de: Words = {
   'rule.room': 'Platz auf dem Herd',
   'rule.fire': 'ein Feuer für alles',
   'rule.hands': 'Hände am Mundloch',
+  'rule.dough': 'Teig, der gegangen ist',
   'rule.full': 'Platz und Hitze zusammen',
   'rule.start heat': 'Hitze beim Einschießen',
   'rule.dose': 'genug Hitze zum Garwerden',

@@ -152,6 +152,7 @@ export const en = {
   'rule.room': 'room on the floor',
   'rule.fire': 'one fire for all',
   'rule.hands': 'hands at the door',
+  'rule.dough': 'a dough that has risen',
   'rule.full': 'room and heat together',
   'rule.start heat': 'heat to set in at',
   'rule.dose': 'heat enough to be done',
