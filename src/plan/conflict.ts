@@ -4,6 +4,7 @@ import {withoutBatch} from './batches.js'
 import {celsiusAt} from './curve.js'
 import {easedDay} from './ease.js'
 import type {FloorGrid} from './floor-grid.js'
+import type {Hindrance} from './hindered.js'
 import type {Job} from './model.js'
 import type {PlanOptions} from './options.js'
 import {rules} from './rules.js'
@@ -57,6 +58,8 @@ const HANDS_ENOUGH = 20
  * simulated oven, in so many days planned shortly; and because a day planned shortly may miss a place, what is found is planned in earnest:
  * where that has room for all of it, all that is baked is named. Without an oven to simulate, and once a fire burns, it is judged on the
  * fires' own curves, which takes milliseconds.
+ *
+ * @param hindered What hinders dishes in the plan as it stands, where that is to do instead.
  */
 export function conflictsOf(
   asked: PlanProblem,
@@ -65,6 +68,7 @@ export function conflictsOf(
   settled: Settled,
   options: PlanOptions,
   replan: Replan,
+  hindered: ReadonlyMap<string, Hindrance> = new Map(),
 ): Map<string, Conflict> {
   const found = new Map<string, Conflict>()
   const lost = new Map(missing.map(({job, count}) => [job.dish.id, count]))
@@ -129,6 +133,11 @@ export function conflictsOf(
     if (told) {
       const others = [...groups.values()].filter((one) => one !== own && one.some((d) => told.dishes.includes(d.id)))
       put(others, told.why)
+      continue
+    }
+    const inPlan = own.filter((d) => lost.has(d.id)).map(({id}) => ({id, others: hindered.get(id)?.others}))
+    if (inPlan.every(({others}) => others !== undefined)) {
+      for (const {id, others = []} of inPlan) found.set(id, {dishes: [id, ...others], others, why: 'all'})
       continue
     }
     explained++

@@ -3,7 +3,7 @@ import {type Curve, doseNeeded, whereIndex} from './curve.js'
 import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {LoadedCurve} from './loaded-curve.js'
-import {isNight, type Job, type Program, wheresOf, worthStaying} from './model.js'
+import {dearFrom, isNight, type Job, type Program, priceOfLate, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {missing} from './search.js'
@@ -147,6 +147,8 @@ export class Layout {
   /** When each job's dough is fit to be set in, on a day that has begun. */
   readonly #risen: readonly Job['risen'][]
   readonly #due: Float64Array
+  readonly #bears: Float64Array
+  readonly #worth: Float64Array
   readonly #stays: Uint8Array
   readonly #barred: Uint8Array
   readonly #food: Uint8Array
@@ -278,6 +280,10 @@ export class Layout {
     this.#done = make((j) => j.dish.need.done)
     this.#misfit = make((j) => Math.min(j.dish.need.minutes.likely, rules.misfitMinutes))
     this.#risen = jobs.map((j) => j.risen)
+    const feeds = (j: Job): number => (j.dish.feeds.likely * j.count) / Math.max(1, j.dish.count)
+    const mean = jobs.reduce((sum, j) => sum + feeds(j), 0) / Math.max(1, n)
+    this.#worth = make((j) => (j.weighed ? Math.min(2, Math.max(0.5, feeds(j) / Math.max(1, mean))) : 1))
+    this.#bears = make(dearFrom)
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
@@ -673,7 +679,7 @@ export class Layout {
     const within = limit - weights.opening * setIns
     for (let u = 0; u < n; u++) {
       if (!placed[u]) {
-        cost += missing
+        cost += missing * this.#worth[u]!
         continue
       }
       if (this.#stale[u] || own[4 * u]! > this.#curve.changed) this.#bake(u)
@@ -707,7 +713,7 @@ export class Layout {
       if (start < lo) lo = start
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
-      if (late > 0) cost += weights.late * late
+      if (late > 0) cost += priceOfLate(late, this.#bears[u]!)
       if (!this.#stays[u]) {
         const off = this.#offDose[u]!
         if (off >= 0) cost += weights.misfit * off

@@ -11,7 +11,7 @@ import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './c
 import {doughsSoFar} from './dough.js'
 import {eased, shortest} from './ease.js'
 import {type Followed, partsByDish, take} from './followed.js'
-import {dueOf, handlingOf, lineOf} from './model.js'
+import {dueOf, handlingOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
@@ -320,11 +320,10 @@ function openingsOf(
 /** Dishes that are wanted before any fire of the day could have them ready, in an oven that has nothing else to do. */
 function tooEarly(problem: PlanProblem): Message[] {
   const {day, dishes} = problem
-  const curves = problem.firings.map((option) => curveOf(option.forecast, problem.ambient ?? 20))
   return dishes.flatMap((dish): Message[] => {
     const wanted = dueOf(dish, day.serve)
     if (wanted === null) return []
-    const soonest = day.fireFrom + Math.min(...curves.map((curve) => soonestDone(dish, curve)))
+    const soonest = soonestOf(problem, dish)
     if (!Number.isFinite(soonest) || wanted >= soonest) return []
     const ready = rules.tick * Math.ceil(soonest / rules.tick)
     const fire = 30 * Math.floor((day.fireFrom - (ready - wanted)) / 30)
@@ -340,21 +339,6 @@ function tooEarly(problem: PlanProblem): Message[] {
       },
     ]
   })
-}
-
-/** Minutes after lighting at which a dish is done at the soonest, set in as soon as the oven suits it; infinite where it never does. */
-function soonestDone({need}: Dish, curve: Curve): number {
-  const dose = doseNeeded(need)
-  let soonest = Number.POSITIVE_INFINITY
-  for (const where of [0, 1, 2]) {
-    const table = doseTable(curve, where, need.done)
-    let from = Math.ceil(curve.ready)
-    while (from < curve.end && celsiusAt(curve, where, from) > need.startHigh) from++
-    if (from >= curve.end || celsiusAt(curve, where, from) < need.startLow) continue
-    const done = table.findIndex((had, minute) => minute > from && had - table[from]! >= dose)
-    if (done > 0) soonest = Math.min(soonest, done)
-  }
-  return soonest
 }
 
 /** What moved between two plans, and why. */

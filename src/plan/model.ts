@@ -1,5 +1,5 @@
 import {passesMouth} from '../scale/floor.js'
-import type {Dish, Placed} from '../scale/types.js'
+import type {Dish, HeatNeed, Placed} from '../scale/types.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {amissBy, risenWithin, type Window} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
@@ -27,6 +27,10 @@ export interface Job {
   readonly order: 0 | 1 | 2
   /** Minutes after midnight; null where nobody waits for it. */
   readonly due: number | null
+  /** Minutes after it is due beyond which it is of little use: infinite where it could not be had sooner, or the day has begun. */
+  readonly bears: number
+  /** Where not all can be had in time: leaving it out is priced by whom it feeds, and so is each minute beyond what is borne. */
+  readonly weighed?: boolean
   /** Already set in at this clock time. */
   readonly since: number | null
   /** Where it stands when already in: 0 … 3. */
@@ -180,6 +184,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const most = mostOnFloor(grid, dish.vessel)
     const each = grid.area / most
     const due = dueOf(dish, problem.day.serve)
+    const bears = due === null || problem.done ? Number.POSITIVE_INFINITY : bearable(problem, dish, due)
     const before = followed(problem, dish.id)
     already.forEach((past, i) => {
       const base = first
@@ -194,6 +199,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
           handling: past.count * handlingOf(dish),
           order: orderOf(dish),
           due,
+          bears,
           since: past.at,
           stands,
           stood: past.placed.map((v, nth) => ({...v, number: base + nth})),
@@ -227,6 +233,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         handling: count * handlingOf(dish),
         order: orderOf(dish),
         due,
+        bears,
         since: null,
         stands: 3,
         ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number)} : {}),
@@ -495,9 +502,52 @@ export function isNight(problem: PlanProblem, clock: number): boolean {
   return m >= rules.nightFrom || m < Math.min(rules.nightTo, problem.day.fireFrom)
 }
 
-/** Cost of one choice that depends on the clock: minutes late. */
+/** Minutes late. */
 export function lateness(job: Job, drawn: number): number {
   return job.due === null ? 0 : Math.max(0, drawn - job.due)
+}
+
+/** What so many minutes late cost, and beyond what is borne. */
+export function priceOfLate(late: number, bears: number): number {
+  return weights.late * late + (late > bears ? weights.tooLate * (late - bears) : 0)
+}
+
+/** Minutes late beyond which a job's lateness is dearer: infinite where all may yet be had in time. */
+export function dearFrom({weighed, bears}: Job): number {
+  return weighed ? bears : Number.POSITIVE_INFINITY
+}
+
+/** Minutes after it is due that a dish may come before it is of little use; from when it could be had at the soonest, if that is later. */
+function bearable(problem: PlanProblem, dish: Dish, due: number): number {
+  const soonest = soonestOf(problem, dish)
+  return Number.isFinite(soonest) ? rules.bearable + Math.max(0, soonest - due) : Number.POSITIVE_INFINITY
+}
+
+/** When a dish could be had at the soonest, with nothing else in the oven and any fire, minutes after midnight; infinite if never. */
+export function soonestOf({day, firings, ambient}: PlanProblem, {need}: Dish): number {
+  return day.fireFrom + Math.min(...firings.map(({forecast}) => soonestDone(need, curveOf(forecast, ambient ?? 20))))
+}
+
+const soonestOn = new WeakMap<HeatNeed, WeakMap<Curve, number>>()
+
+/** Minutes after lighting at which a dish is done at the soonest; infinite if never. */
+function soonestDone(need: HeatNeed, curve: Curve): number {
+  const mine = soonestOn.get(need) ?? new WeakMap<Curve, number>()
+  soonestOn.set(need, mine)
+  const known = mine.get(curve)
+  if (known !== undefined) return known
+  const dose = doseNeeded(need)
+  let soonest = Number.POSITIVE_INFINITY
+  for (const where of [0, 1, 2]) {
+    const table = doseTable(curve, where, need.done)
+    let from = Math.ceil(curve.ready)
+    while (from < curve.end && celsiusAt(curve, where, from) > need.startHigh) from++
+    if (from >= curve.end || celsiusAt(curve, where, from) < need.startLow) continue
+    const done = table.findIndex((had, minute) => minute > from && had - table[from]! >= dose)
+    if (done > 0) soonest = Math.min(soonest, done)
+  }
+  mine.set(curve, soonest)
+  return soonest
 }
 
 /** The model of one program at one lighting time. */
@@ -526,7 +576,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       if (job.risen && clock0 + s * rules.tick < job.risen.least) continue
       if (e < nowTick || night[e]) continue
       const drawn = clock0 + e * rules.tick
-      cost[o] = weights.misfit * c.misfit[o]! + weights.late * lateness(job, drawn) - weights.idle * c.used[o]!
+      cost[o] = weights.misfit * c.misfit[o]! + priceOfLate(lateness(job, drawn), dearFrom(job)) - weights.idle * c.used[o]!
       if (job.risen) cost[o]! += amissBy(job.risen, clock0 + s * rules.tick)
       if (was)
         cost[o]! +=

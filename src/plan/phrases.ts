@@ -113,6 +113,8 @@ export const phrases = {
     '{count} of {all} of {dishes} and {others}: not all of them can be baked while the oven is right for them',
   'as left': '{reasons}, as the rest leaves the oven',
   'as left of some': '{count} of {all} of {reasons}, as the rest leaves the oven',
+  'too late': '{dishes}: as the rest leaves the oven, not done before {at}, too late to be of use',
+  'too late of some': '{count} of {all} of {dishes}: as the rest leaves the oven, not done before {at}, too late to be of use',
   'not risen': '{dishes}: the oven is right for it only before its dough can have risen',
   'not risen of some': '{count} of {all} of {dishes}: the oven is right for it only before its dough can have risen',
   'floor busy':

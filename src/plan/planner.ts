@@ -7,7 +7,8 @@ import {type Job, jobsOf, lateness, passes} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {vesselsOf} from './places.js'
 import {rules} from './rules.js'
-import {better, type Settled, vesselsOut} from './settled.js'
+import {setInMore} from './set-in-more.js'
+import {better, goWithout, type Settled, tooLate} from './settled.js'
 import type {Standing} from './standing.js'
 import type {FiringOption, Plan, PlanProblem} from './types.js'
 import {write} from './written.js'
@@ -33,7 +34,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     const why = passes(grid, dish)
     return why ? [{dish, ...why}] : []
   })
-  let settled = settleBest(problem, grid, jobsOf(problem, grid), options, tick)
+  let jobs = jobsOf(problem, grid)
+  let settled = settleBest(problem, grid, jobs, options, tick)
   // What did not fit whole may fit in two batches.
   if (settled.unplaced.length > 0 && full && !problem.done) {
     const split = new Map<string, number>()
@@ -43,14 +45,39 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     if (split.size > 0 && split.size <= FEW_SPLIT) {
       const parts = jobsOf(problem, grid, split)
       const again = settleBest(problem, grid, parts, {...options, effort: 'quick'}, tick)
-      if (vesselsOut(again) < vesselsOut(settled)) settled = again
+      const before = settled
+      if (goWithout(again) < goWithout(settled)) settled = again
       // That it can be done was soon seen; how it is best done takes as long as any day.
       if (again.unplaced.length === 0) settled = better(again, settleBest(problem, grid, parts, options, tick))
+      if (settled !== before) jobs = parts
     }
   }
-  if (full && !options.bare && !problem.done && options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
-    settled = onShorterFire(problem, grid, settled, options, tick)
-  if (full && !options.bare && !problem.done) settled = putBack(problem, grid, settled, options, tick)
+  if (full && !options.bare && !problem.done) {
+    if (options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
+      settled = onShorterFire(problem, grid, jobs, settled, options, tick)
+    // Where not all can be had in time, whom each dish feeds says which; on another day it is not looked at.
+    if (goWithout(settled) > 0) {
+      const weighed = new Map(jobs.map((job) => [job, {...job, weighed: true}]))
+      const own = (job: Job): Job => weighed.get(job) ?? job
+      jobs = [...weighed.values()]
+      settled = {
+        ...settled,
+        model: {...settled.model, jobs: settled.model.jobs.map(own)},
+        unplaced: settled.unplaced.map(({job, why}) => ({job: own(job), why})),
+      }
+      settled = better(settled, settleBest(problem, grid, jobs, options, tick))
+    }
+    const without: Without = (some, how) => {
+      const left = new Set(some.map(({job}) => job))
+      const rest = jobs.filter((job) => !left.has(job))
+      const again = settleBest(problem, grid, rest, how, tick)
+      return {...again, unplaced: [...again.unplaced, ...some]}
+    }
+    const dishes = dishesOf(settled.unplaced)
+    const inTime = withoutTooLate(settled, without, options)
+    // One that is left out alone is so already.
+    settled = inTime === settled && dishes.length > 1 ? putBack(settled, dishes, without, options) : inTime
+  }
   if (!problem.done) settled = inOrder(settled)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
@@ -129,31 +156,52 @@ const FEW_SPLIT = 2
 /** Dishes put back one by one: where more are left out, the oven is too small for the day. */
 const FEW_BACK = 3
 
+/** Plans the day with some of its jobs left out, which are told as such. */
+type Without = (some: Settled['unplaced'], options: PlanOptions) => Settled
+
 /**
  * Where something is left out, a day without it and without the rest of what is left out was never looked at by itself: each dish left out is
  * put back alone, and the plan taken that leaves least out.
  */
-function putBack(
-  problem: PlanProblem,
-  grid: FloorGrid,
-  from: Settled,
-  options: PlanOptions,
-  tick: (share: number) => void,
-): Settled {
+function putBack(from: Settled, dishes: readonly string[], without: Without, options: PlanOptions): Settled {
   let best = from
-  const dishes = [...new Set(from.unplaced.map(({job}) => job.dish.id))]
-  // Alone it is left out already, and all that is done for a day with much too much is in vain.
-  if (dishes.length < 2 || dishes.length > FEW_BACK) return best
+  if (dishes.length > FEW_BACK) return best
   for (const id of dishes) {
     const others = best.unplaced.filter(({job}) => job.dish.id !== id)
     if (others.length === best.unplaced.length) continue
-    const left = new Set(others.map(({job}) => job))
-    const jobs = from.model.jobs.filter((job) => !left.has(job))
-    const again = settleBest(problem, grid, jobs, options, tick)
-    const whole: Settled = {...again, unplaced: [...again.unplaced, ...others]}
-    if (vesselsOut(whole) < vesselsOut(best)) best = whole
+    const whole = without(others, options)
+    if (goWithout(whole) < goWithout(best)) best = whole
   }
   return best
+}
+
+const dishesOf = (some: Settled['unplaced']): string[] => [...new Set(some.map(({job}) => job.dish.id))]
+
+/** Times that what comes too late is left out, since the rest may then come too late no more, or something else. */
+const LATE_OUT = 3
+
+/** The day without what would come too late to be of use: what was baked before it for its sake may be had sooner, or on a shorter fire. */
+function withoutTooLate(from: Settled, without: Without, options: PlanOptions): Settled {
+  const quick: PlanOptions = {...options, effort: 'quick'}
+  let best = from
+  let out: Settled['unplaced'] = []
+  for (let i = 0; i < LATE_OUT; i++) {
+    const late = tooLate(best)
+    if (late.length === 0) break
+    const more = [...out, ...late.map((job) => ({job, why: 'time' as const}))]
+    // What had no place beside it may have one now; failing that the rest is planned without both.
+    const others = best.unplaced.filter(({job}) => !more.some((one) => one.job === job))
+    const ways = others.length > 0 ? [more, [...more, ...others]] : [more]
+    const before = best
+    for (const some of ways) if (best === before) best = better(best, without(some, quick))
+    if (best === before) break
+    out = more
+  }
+  if (best === from) return from
+  // On the day as it is now some of it may come soon enough.
+  best = putBack(best, dishesOf(out), without, quick)
+  // That it is better so was soon seen; how it is best done takes as long as any day.
+  return better(best, without(best.unplaced, options))
 }
 
 /** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
@@ -171,11 +219,11 @@ function minutesLate({model, found}: Settled): number {
 function onShorterFire(
   problem: PlanProblem,
   grid: FloorGrid,
+  jobs: readonly Job[],
   settled: Settled,
   options: PlanOptions,
   tick: (share: number) => void,
 ): Settled {
-  const {jobs} = settled.model
   let best = settled
   let found: FiringOption | null = null
   const shorter = problem.firings
@@ -183,7 +231,7 @@ function onShorterFire(
     .sort((a, b) => b.firing.burn - a.firing.burn)
   for (const option of shorter) {
     const tried = settleBest({...problem, firings: [option]}, grid, jobs, {...options, effort: 'quick'}, tick)
-    if (vesselsOut(tried) > vesselsOut(best) || better(best, tried) === best) break
+    if (goWithout(tried) > goWithout(best) || better(best, tried) === best) break
     best = tried
     found = option
   }
@@ -200,7 +248,8 @@ function settleBest(
   const settled = options.simulate
     ? settleLoaded(problem, grid, jobs, options, options.simulate, tick)
     : settleEmpty(problem, grid, jobs, options, tick)
-  return {...(settled.whole?.() ?? settled), ...(settled.eased ? {eased: true} : {})}
+  const whole: Settled = {...(settled.whole?.() ?? settled), ...(settled.eased ? {eased: true} : {})}
+  return options.simulate && !problem.done ? setInMore(problem, grid, whole, options.simulate) : whole
 }
 
 /** The least any plan could cost under the model, of this fire and lighting time, with this plan's loads in the oven. */

@@ -186,7 +186,7 @@ export class Proof {
 }
 
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
-function costOf(m: Model, chosen: Int32Array): number {
+export function costOf(m: Model, chosen: Int32Array): number {
   let cost = 0
   const doors = new Set<number>()
   for (let u = 0; u < chosen.length; u++) {

@@ -2,6 +2,7 @@ import type {Dish} from '../scale/types.js'
 import {amiss} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
+import type {Hindrance} from './hindered.js'
 import {handlingOf} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, phrase, speak} from './phrases.js'
@@ -294,6 +295,7 @@ function areaOf({vessel: {footprint}}: Dish): number {
  * tried by planning the day with it, and offered only where fewer vessels are left out than in the plan.
  *
  * @param conflicts For each dish left out, the dishes with which it does not go together.
+ * @param hindered What hinders it in the plan, where that is known.
  */
 export function remediesOf(
   problem: PlanProblem,
@@ -302,6 +304,7 @@ export function remediesOf(
   conflicts: ReadonlyMap<string, Pick<Conflict, 'others'>>,
   options: PlanOptions,
   replan: Replan,
+  hindered: ReadonlyMap<string, Pick<Hindrance, 'rule'>> = new Map(),
 ): Map<string, Remedy[]> {
   const out = new Map<string, Remedy[]>()
   const trials = new Trials(problem, plan, options, replan)
@@ -312,7 +315,9 @@ export function remediesOf(
   for (const {job, count} of missing) {
     const {dish} = job
     const who = {unit: 'dishes' as const, dishes: [dish.id]}
-    if (missing.length <= FEW) {
+    // What is known to be in its way says what may help.
+    const rule = hindered.get(dish.id)?.rule
+    if (missing.length <= FEW && rule !== 'hands' && rule !== 'dough') {
       // Ten or twenty degrees either way, as a cook would take it.
       for (const step of [12, 25]) {
         const wider: Dish = {
@@ -341,6 +346,8 @@ export function remediesOf(
         )
         break
       }
+    }
+    if (missing.length <= FEW && (rule === undefined || rule === 'room')) {
       // What stands in front of what is drawn first need only be out of the way for as long as that takes.
       const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))})
       const past = check(problem, tried.plan).filter((v) => v.rule === 'reach')

@@ -29,6 +29,8 @@ export const rules = {
   settleIn: {minutes: 30, veryHot: 200, crust: 195, crustMinutes: 25},
   /** A dish whose oven may not be hotter than this when it goes in is slack work: it is not wanted at the serving time. */
   slackCelsius: 125,
+  /** Minutes after it is wanted beyond which a dish is of little use: what can be had sooner is rather left out. Common practice, no source. */
+  bearable: 180,
   /** Share of its usual time in which a dough in a warm corner may have risen; one that had less is not bread. Common practice, no source. */
   leastRise: 0.5,
   /** A dough may rise up to so many times its time if it is mixed the evening before and kept cool. Common practice, no source. */
@@ -65,6 +67,8 @@ export const rules = {
 export const weights = {
   /** One dish late by one minute. */
   late: 1,
+  /** One minute more of that, beyond `rules.bearable`, of a dish that could be had sooner. */
+  tooLate: 9,
   /** One °C·min of misfit. */
   misfit: 0.004,
   /** One opening of the door. */

@@ -1,4 +1,5 @@
-import type {Job, Model} from './model.js'
+import {type Job, lateness, type Model} from './model.js'
+import {rules} from './rules.js'
 import type {Found} from './search.js'
 import type {Standing} from './standing.js'
 import type {FiringOption} from './types.js'
@@ -22,7 +23,10 @@ export interface Settled {
   readonly eased?: boolean
 }
 
-/** The day of two that spoils less of what is in the oven, then leaves less out, then gives less up, and of those the cheaper. */
+/**
+ * The day of two that spoils less of what is in the oven, then leaves fewer people without what was to be baked for them, then gives less up,
+ * and of those the cheaper.
+ */
 export function better(best: Settled | null, other: Settled): Settled {
   if (!best) return other
   return (lacks(other, best) || other.total - best.total) < 0 ? other : best
@@ -36,10 +40,23 @@ export function fuller(best: Settled, other: Settled): Settled {
 /** By how much one lacks more than another, in what first tells them apart; what they cost aside. */
 function lacks(one: Settled, other: Settled): number {
   const amiss = (one.amiss ?? 0) - (other.amiss ?? 0)
-  return amiss || vesselsOut(one) - vesselsOut(other) || (one.givenUp ?? 0) - (other.givenUp ?? 0)
+  return amiss || goWithout(one) - goWithout(other) || (one.givenUp ?? 0) - (other.givenUp ?? 0)
 }
 
-/** Vessels that have no place in the day. */
-export function vesselsOut(settled: Settled): number {
-  return settled.unplaced.reduce((sum, {job}) => sum + job.count, 0)
+/**
+ * People whom what has no place in the day was to feed, or comes so late that it is of little use, each dish counted by itself: a batch of
+ * rolls that feeds as many as a pie is as much to lose, however many they are. To a thousandth, so that sums in another order are the same.
+ */
+export function goWithout(settled: Settled): number {
+  const lost = [...settled.unplaced.map(({job}) => job), ...tooLate(settled)]
+  const people = lost.reduce((sum, {dish, count}) => sum + (dish.feeds.likely * count) / Math.max(1, dish.count), 0)
+  return Math.round(1000 * people) / 1000
+}
+
+/** What comes so late that it is of little use. */
+export function tooLate({model, found}: Settled): Job[] {
+  return model.jobs.filter((job, u) => {
+    const o = found.chosen[u]!
+    return o >= 0 && lateness(job, model.clock0 + model.e[u]![o]! * rules.tick) > job.bears
+  })
 }

@@ -8,9 +8,9 @@ import {check} from './check.js'
 import {type Conflict, conflictsOf, type Replan} from './conflict.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {hinderedBy} from './hindered.js'
+import {type Hindrance, hinderedBy} from './hindered.js'
 import {doseBetween} from './keeps.js'
-import {disturbances, type Job, lateness, lineOf, meantFor} from './model.js'
+import {dearFrom, disturbances, type Job, lateness, lineOf, meantFor, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
@@ -46,6 +46,7 @@ export function write(
   const loads: Load[] = []
   let misfit = 0
   let late = 0
+  let latePrice = 0
   let used = 0
   const doors = new Set<number>()
   for (const at of [...byStart.keys()].sort((a, b) => a - b)) {
@@ -63,6 +64,7 @@ export function write(
       misfit += choices.misfit[origin] ?? 0
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
+      latePrice += priceOfLate(lateness(job, drawn), dearFrom(job))
       const waited = afterTime(own, drawn, problem.day)
       if (waited && !messages.some((m) => m.reason === waited.reason)) messages.push(waited)
       if (job.since === null) doors.add(at)
@@ -113,7 +115,7 @@ export function write(
       suggest: 'open it for a moment only, or let what is drawn or set in then wait',
     })
   const total =
-    weights.late * late +
+    latePrice +
     weights.misfit * misfit +
     weights.opening * doors.size +
     weights.shut * disturbed.length +
@@ -261,6 +263,9 @@ function drawRange(
   }
 }
 
+/** Dishes above which what hinders one in the plan is told, and no smallest set of them is looked for. */
+const MANY = 12
+
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */
 function unplacedOf(
   problem: PlanProblem,
@@ -278,16 +283,25 @@ function unplacedOf(
   const missing = [...parts.values()]
   if (missing.length === 0) return []
   const told = options.effort !== 'quick' && !options.bare
-  const found = told ? conflictsOf(problem, grid, missing, settled, options, replan) : null
-  const remedies = found ? remediesOf(problem, plan, missing, found, options, replan) : new Map<string, Remedy[]>()
+  const hindered = new Map<string, Hindrance>()
+  const hindrance = (id: string): Hindrance | null => {
+    const one = missing.find(({job}) => job.dish.id === id)!
+    const known = hindered.get(id) ?? hinderedBy(problem, grid, settled, one.job, one.count, options.simulate)
+    if (known) hindered.set(id, known)
+    return known
+  }
+  // Of many dishes the fewest that do not go together are not found in a time that anyone would wait.
+  if (told && options.simulate && problem.dishes.length > MANY) for (const {job} of missing) hindrance(job.dish.id)
+  const found = told ? conflictsOf(problem, grid, missing, settled, options, replan, hindered) : null
+  const remedies = found ? remediesOf(problem, plan, missing, found, options, replan, hindered) : new Map<string, Remedy[]>()
   return missing.map(({job, count}) => {
     const {dish} = job
     const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
     const some = count < dish.count ? ' of some' : ''
-    const hindered = why === 'all' && !options.bare ? hinderedBy(problem, grid, settled, job, count, options.simulate) : null
+    const inPlan = why === 'all' && !options.bare ? hindrance(dish.id) : null
     const words =
       alone?.words ??
-      hindered?.words ??
+      inPlan?.words ??
       phrase(`${others.length > 0 ? withOthers[why] : byItself[why]}${some}` as PhraseId, {
         dishes: {unit: 'dishes', dishes: [dish.id]},
         others: {unit: 'dishes', dishes: others, whole: true},
@@ -297,14 +311,14 @@ function unplacedOf(
     const tried = remedies.get(dish.id) ?? []
     return {
       dish: dish.id,
-      rule: alone?.rule ?? hindered?.rule ?? ruleOf[why],
+      rule: alone?.rule ?? inPlan?.rule ?? ruleOf[why],
       reason: speak(
         words,
         english((one) => problem.dishes.find((d) => d.id === one)?.title ?? one),
       ),
       words,
       remedies: tried.map((r) => r.say),
-      conflict: hindered && hindered.others.length > 0 ? [dish.id, ...hindered.others] : conflict,
+      conflict: inPlan && inPlan.others.length > 0 ? [dish.id, ...inPlan.others] : conflict,
       tried,
     }
   })

@@ -112,6 +112,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     '{count} von {all} {dishes} und {others}: nicht alles davon lässt sich backen, solange der Ofen dafür recht ist',
   'as left': '{reasons}, so wie alles Übrige den Ofen lässt',
   'as left of some': '{count} von {all} {reasons}, so wie alles Übrige den Ofen lässt',
+  'too late': '{dishes}: so wie alles Übrige den Ofen lässt, nicht vor {at} gar, und dann zu spät',
+  'too late of some': '{count} von {all} {dishes}: so wie alles Übrige den Ofen lässt, nicht vor {at} gar, und dann zu spät',
   'not risen': '{dishes}: der Ofen ist dafür nur recht, ehe der Teig gegangen sein kann',
   'not risen of some': '{count} von {all} {dishes}: der Ofen ist dafür nur recht, ehe der Teig gegangen sein kann',
   'floor busy': '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann ist daneben kein Platz: {others}',

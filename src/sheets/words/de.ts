@@ -152,6 +152,7 @@ export const de: Words = {
   'rule.fire': 'ein Feuer für alles',
   'rule.hands': 'Hände am Mundloch',
   'rule.dough': 'Teig, der gegangen ist',
+  'rule.late': 'früher gewünscht',
   'rule.full': 'Platz und Hitze zusammen',
   'rule.start heat': 'Hitze beim Einschießen',
   'rule.dose': 'genug Hitze zum Garwerden',

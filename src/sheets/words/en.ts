@@ -153,6 +153,7 @@ export const en = {
   'rule.fire': 'one fire for all',
   'rule.hands': 'hands at the door',
   'rule.dough': 'a dough that has risen',
+  'rule.late': 'wanted sooner',
   'rule.full': 'room and heat together',
   'rule.start heat': 'heat to set in at',
   'rule.dose': 'heat enough to be done',

@@ -1,0 +1,84 @@
+import {eventsOf} from './events.js'
+import type {FloorGrid} from './floor-grid.js'
+import {choiceAt, type Job, modelOf, programOf} from './model.js'
+import type {Simulate} from './options.js'
+import {type PlaceLeft, PlacesLeft} from './places-left.js'
+import {costOf} from './proof.js'
+import {rules} from './rules.js'
+import {goWithout, type Settled} from './settled.js'
+import type {PlanProblem} from './types.js'
+
+/** Parts left out above which the oven is far too small for the day, and no place is looked for. */
+const FEW = 8
+
+/**
+ * A morning's plan with what it leaves out set in where there is a place for it after all, among the rest as it stands: each is tried on the
+ * simulated oven, and takes nothing from what has its place already. What feeds most comes first.
+ */
+export function setInMore(problem: PlanProblem, grid: FloorGrid, settled: Settled, simulate: Simulate): Settled {
+  let best = settled
+  if (settled.unplaced.length > FEW) return best
+  const feeds = ({dish, count}: Job): number => (dish.feeds.likely * count) / Math.max(1, dish.count)
+  const jobs = settled.unplaced.map(({job}) => job).sort((a, b) => feeds(b) - feeds(a))
+  for (const job of jobs) {
+    const left = new PlacesLeft(problem, grid, best, job)
+    const places = left.handy(left.roomy()).filter(({s}) => inOrder(best, job, s))
+    const fits = left.tried(places, simulate).filter(({tried}) => tried.spoiled.length === 0)
+    for (const {seat, tried} of fits) {
+      const drawn = {...seat, e: tried.e}
+      const vessels = left.handsFull(drawn.e) ? null : left.among(drawn, best.standing)
+      const more = vessels && withMore(problem, grid, best, job, {...drawn, vessels}, simulate)
+      if (!more || goWithout(more) >= goWithout(best)) continue
+      best = more
+      break
+    }
+  }
+  return best
+}
+
+/** White bread and pies wait until what is set in very hot to fall has been in half an hour (`rules.settleIn`). */
+function inOrder({model, found}: Settled, job: Job, s: number): boolean {
+  const gap = rules.settleIn.minutes / rules.tick
+  return model.jobs.every((other, u) => {
+    const o = found.chosen[u]!
+    if (o < 0 || other.since !== null || job.order === 0 || other.order === 0 || job.order === other.order) return true
+    const at = model.s[u]![o]!
+    const waits = job.order === 2 ? s - at : at - s
+    return waits < 0 || waits >= gap
+  })
+}
+
+/** The plan with one more part in it; null where something would not keep its rules so. */
+function withMore(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  {model, found, standing, unplaced}: Settled,
+  job: Job,
+  place: PlaceLeft,
+  simulate: Simulate,
+): Settled | null {
+  const {index, phase} = model.program
+  const before = model.jobs.includes(job) ? model.jobs : [...model.jobs, job]
+  const took = before.map((one, u) => {
+    if (one === job) return {s: place.s, e: place.e, w: place.where}
+    const o = found.chosen[u]!
+    return o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}
+  })
+  const original = problem.firings[index]!
+  const option = {...original, forecast: simulate(original, eventsOf(before, took, original, phase, model.lit), true)}
+  const limits = took.map((must) => (must ? {must} : {}))
+  const program = programOf(problem, index, before, grid, null, false, option, limits)
+  const now = modelOf(problem, program, before, grid, model.lit)
+  const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(now, u, t.s, t.e, t.w) : -1))
+  if (took.some((t, u) => t && chosen[u]! < 0)) return null
+  const out = unplaced.filter((one) => one.job !== job)
+  const cost = costOf(now, chosen)
+  return {
+    model: now,
+    found: {chosen, cost, unplaced: out.length},
+    standing: [...standing, ...place.vessels],
+    option,
+    total: cost + now.constant,
+    unplaced: out,
+  }
+}

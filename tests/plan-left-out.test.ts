@@ -1,0 +1,135 @@
+import {describe, expect, it} from 'vitest'
+import {check} from '../src/plan/check.js'
+import {type FloorGrid, floorGrid} from '../src/plan/floor-grid.js'
+import {settleLoaded} from '../src/plan/loaded.js'
+import {type Job, jobsOf} from '../src/plan/model.js'
+import type {Simulate} from '../src/plan/options.js'
+import {planDay} from '../src/plan/planner.js'
+import {rules} from '../src/plan/rules.js'
+import {setInMore} from '../src/plan/set-in-more.js'
+import {better, goWithout, type Settled} from '../src/plan/settled.js'
+import type {FiringOption, Plan, PlanProblem} from '../src/plan/types.js'
+import {write} from '../src/plan/written.js'
+import type {Dish, HeatNeed} from '../src/scale/types.js'
+import {day, dish, fallingOven, problem} from './plan-fixtures.js'
+
+/** What is left out, and what is not, on invented days: that a plan keeps what the planner says of itself is asked, no outside fact. */
+const option: FiringOption = fallingOven(120, 300)
+const simulate: Simulate = ({forecast}) => forecast
+const needing = (id: string, need: Partial<HeatNeed>, more: Partial<Dish> = {}): Dish => {
+  const one = dish('pie', 1, {id, title: id, ...more})
+  return {...one, need: {...one.need, ...need}}
+}
+const asked = (dishes: readonly Dish[], more: Partial<PlanProblem> = {}): PlanProblem =>
+  problem(dishes, {firings: [option], day: day({hands: 4}), ...more})
+const settle = (p: PlanProblem, grid: FloorGrid, jobs: readonly Job[]): Settled => {
+  const settled = settleLoaded(p, grid, jobs, {simulate, effort: 'quick'}, simulate, () => {})
+  return settled.whole?.() ?? settled
+}
+
+describe('of two plans', () => {
+  it('the one is better that leaves fewer people without, however many vessels that is', () => {
+    const p = asked([
+      dish('custard', 12, {feeds: {low: 10, likely: 12, high: 14}}),
+      dish('bread', 2, {feeds: {low: 14, likely: 16, high: 20}}),
+    ])
+    const grid = floorGrid(p)
+    const jobs = jobsOf(p, grid)
+    const settled = settle(p, grid, jobs)
+    expect(settled.unplaced).toEqual([])
+    const without = (id: string): Settled => {
+      const left = jobs.filter((job) => job.dish.id === id)
+      const chosen = settled.found.chosen.map((o, u) => (left.includes(jobs[u]!) ? -1 : o))
+      return {...settled, found: {...settled.found, chosen}, unplaced: left.map((job) => ({job, why: 'floor'}))}
+    }
+    expect(goWithout(without('custard-1'))).toBe(12)
+    expect(goWithout(without('bread-1'))).toBe(16)
+    for (const [a, b] of [
+      ['custard-1', 'bread-1'],
+      ['bread-1', 'custard-1'],
+    ] as const)
+      expect(better(without(a), without(b)).unplaced[0]!.job.dish.id).toBe('custard-1')
+  })
+})
+
+describe('what would come hours after it is wanted', () => {
+  /** An oven one pan wide and deep, in which both want to bake for long. */
+  const narrow = {floor: {shape: 'rectangle', depth: 0.62, width: 0.3}, mouth: {width: 0.29, height: 0.28}} as const
+  const long = {startLow: 80, startBest: 200, startHigh: 300, endLow: 30, done: 40, minutes: {low: 200, likely: 200, high: 240}}
+  const feeding = (likely: number): Partial<Dish> => ({feeds: {low: likely, likely, high: likely}})
+  const p = asked([needing('For many', long, feeding(20)), needing('For few', long, feeding(4))], {
+    ...narrow,
+    day: day({hands: 4, serve: 660}),
+  })
+  const lateIn = (plan: Plan, id: string): number => {
+    const [one] = plan.loads.flatMap((l) => l.dishes.filter((d) => d.dish === id))
+    return one!.draw.likely - p.day.serve
+  }
+
+  it('is left out in the morning, and is what feeds fewer; a little late it is not', () => {
+    const plan = planDay(p)
+    expect(plan.unplaced.map((one) => one.dish)).toEqual(['For few'])
+    expect(lateIn(plan, 'For many')).toBeLessThan(rules.bearable)
+    const later = {...p, day: {...p.day, serve: p.day.serve + 240}}
+    const whole = planDay(later)
+    expect(whole.unplaced).toEqual([])
+    expect(whole.score.lateMinutes).toBeGreaterThan(0)
+    expect(check(later, whole)).toEqual([])
+  })
+
+  it('is not where it could not be had sooner with nothing else in the oven', () => {
+    const alone = {...p, dishes: [p.dishes[0]!], day: {...p.day, fireFrom: 700, serve: 720}}
+    const plan = planDay(alone)
+    expect(plan.unplaced).toEqual([])
+    expect(plan.score.lateMinutes).toBeGreaterThan(rules.bearable)
+  })
+
+  it('nor once the day has begun', () => {
+    const begun = {...p, done: {now: 425, lit: 300, set: [], plan: null}}
+    const plan = planDay(begun, {effort: 'quick'})
+    expect(plan.unplaced).toEqual([])
+    expect(plan.score.lateMinutes).toBeGreaterThan(rules.bearable)
+  })
+})
+
+describe('what was left out and has a place after all', () => {
+  const laid = (p: PlanProblem, left: string): {plan: Plan; more: Settled} => {
+    const grid = floorGrid(p)
+    const jobs = jobsOf(p, grid)
+    const out = jobs.filter((job) => job.dish.id === left)
+    const settled = settle(
+      p,
+      grid,
+      jobs.filter((job) => !out.includes(job)),
+    )
+    const more = setInMore(p, grid, {...settled, unplaced: out.map((job) => ({job, why: 'floor'}))}, simulate)
+    return {more, plan: write(p, grid, more, [], null, {simulate, bare: true}, planDay)}
+  }
+
+  it('is set in among the rest, by every rule of the checker, and nothing else is moved', () => {
+    const p = asked([dish('bread', 3), dish('gingerbread', 1), dish('custard', 4)])
+    const {more, plan} = laid(p, 'custard-1')
+    expect(more.unplaced).toEqual([])
+    expect(plan.loads.flatMap((l) => l.dishes.map((d) => d.dish))).toContain('custard-1')
+    expect(check(p, plan)).toEqual([])
+    const rest = planDay({...p, dishes: p.dishes.slice(0, 2)}, {simulate, effort: 'quick', bare: true})
+    const timesOf = (some: Plan): unknown =>
+      some.loads.flatMap((l) => l.dishes.flatMap((d) => (d.dish === 'custard-1' ? [] : [[d.dish, l.at, d.draw.likely]])))
+    expect(timesOf(plan)).toEqual(timesOf(rest))
+  })
+
+  it('waits half an hour where what is set in very hot has just gone in', () => {
+    const p = asked([dish('brown bread', 2, {wantedBy: 660}), needing('Pie', {startLow: 195, startBest: 243, startHigh: 247})])
+    const {more, plan} = laid(p, 'Pie')
+    expect(more.unplaced).toEqual([])
+    expect(check(p, plan)).toEqual([])
+    const at = (id: string): number => plan.loads.find((l) => l.dishes.some((d) => d.dish === id))!.at
+    // The oven is too hot for it before that.
+    expect(at('Pie') - at('brown-bread-1')).toBeGreaterThanOrEqual(rules.settleIn.minutes)
+  })
+
+  it('and stays out where there is none', () => {
+    const p = asked([dish('bread', 3), needing('Hot', {startLow: 310, startBest: 320, startHigh: 330})])
+    expect(laid(p, 'Hot').more.unplaced.map(({job}) => job.dish.id)).toEqual(['Hot'])
+  })
+})
