@@ -109,6 +109,7 @@ describe('a dish left out is told what hinders it in the plan as it stands', () 
       const meanwhile = {startLow: 214, startBest: 218, startHigh: 224, minutes: {low: 60, likely: 60, high: 90}}
       const p = asked([needing('Dear', stays, {count: 4, mass: 0.5}), needing('Heavy', meanwhile, takesMuch)], {
         floor: {shape: 'round', diameter: 2},
+        day: day({hands: 6, serve: 1200}),
       })
       expect(alone(p)).toEqual([true, true])
       const plan = shortly(p, {simulate})

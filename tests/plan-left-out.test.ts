@@ -70,7 +70,7 @@ describe('what would come hours after it is wanted', () => {
     const plan = planDay(p)
     expect(plan.unplaced.map((one) => one.dish)).toEqual(['For few'])
     expect(lateIn(plan, 'For many')).toBeLessThan(rules.bearable)
-    const later = {...p, day: {...p.day, serve: p.day.serve + 240}}
+    const later = {...p, day: {...p.day, serve: p.day.serve + 300}}
     const whole = planDay(later)
     expect(whole.unplaced).toEqual([])
     expect(whole.score.lateMinutes).toBeGreaterThan(0)

@@ -40,7 +40,7 @@ function climb(told: readonly Told[], large = true) {
     follow: ({look}) => {
       followed.push(look.index)
       const {total} = told[look.index]!
-      return total === null ? null : ({total, unplaced: []} as unknown as Settled)
+      return total === null ? null : ({total, unplaced: [], model: {jobs: []}} as unknown as Settled)
     },
     large,
     tick: (done) => {

@@ -1,4 +1,4 @@
-import {meantFor} from './model.js'
+import {bearable, meantFor} from './model.js'
 import type {Late, Plan, PlanProblem} from './types.js'
 
 /** What a plan gives otherwise than the day asked for it, besides what has no place; ids of dishes, each once. */
@@ -30,6 +30,13 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
     dish !== null && words && raw.has(words.what.id) ? [dish] : [],
   )
   return {late: [...late.values()], underdone: [...new Set(underdone)], afterMeal: [...afterMeal]}
+}
+
+/** True where something of a morning's plan comes so late that it is of little use (`rules.bearable`). */
+export function hoursLate(problem: PlanProblem, plan: Plan): boolean {
+  if (problem.done) return false
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  return amiss(problem, plan).late.some(({dish, wanted, drawn}) => drawn - wanted > bearable(problem, byId.get(dish)!, wanted))
 }
 
 /** True where every dish has its place, comes when it is wanted and is done: what the day asked for. */

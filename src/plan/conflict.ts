@@ -1,5 +1,6 @@
 import type {Dish} from '../scale/types.js'
 import {barred, servedBy} from './alone.js'
+import {hoursLate} from './asked.js'
 import {withoutBatch} from './batches.js'
 import {celsiusAt} from './curve.js'
 import {easedDay} from './ease.js'
@@ -24,12 +25,13 @@ export type Replan = (problem: PlanProblem, options: PlanOptions) => Plan
  * What is at fault where dishes do not go together: what of the day, if there were more of it, would have room for them all.
  * - `alone`: one vessel of the dish, with nothing else in the oven, finds a limit in its way on every fire
  * - `fire`: no one fire, whenever it is lit, is right for one vessel of each
+ * - `late`: they all have a place, and something comes so late that it is of little use
  * - `heat`: on the curve of the empty oven they all have a place, and not as they cool it
  * - `room`, `hands`: with smaller vessels, or more hands, they all have a place
  * - `together`: none of these by itself
  * - `all`: no smaller set than all that is baked was found
  */
-export type Why = 'alone' | 'fire' | 'heat' | 'room' | 'hands' | 'together' | 'all'
+export type Why = 'alone' | 'fire' | 'late' | 'heat' | 'room' | 'hands' | 'together' | 'all'
 
 /** Dishes that do not go together. */
 export interface Conflict {
@@ -80,8 +82,12 @@ export function conflictsOf(
   const given = !simulate || problem.done !== undefined
   const inEarnest: PlanOptions = given ? onCurves : {...onCurves, simulate}
   const shortly: PlanOptions = {...inEarnest, effort: 'quick'}
-  const goes = (some: readonly Batches[], how: PlanOptions, change: Partial<PlanProblem> = {}): boolean =>
-    replan({...problem, dishes: some.flat(), ...change}, how).possible
+  const planned = (some: readonly Batches[], how: PlanOptions, change: Partial<PlanProblem> = {}) => {
+    const day = {...problem, dishes: some.flat(), ...change}
+    const plan = replan(day, how)
+    return {possible: plan.possible, inTime: plan.possible && !hoursLate(day, plan)}
+  }
+  const goes = (...day: Parameters<typeof planned>): boolean => planned(...day).inTime
   // On given curves a day planned shortly is searched on one fire only.
   const fires = given ? problem.firings.map((option) => ({firings: [option]})) : [{}]
   const goesShortly = (some: readonly Batches[], change: Partial<PlanProblem> = {}): boolean =>
@@ -92,6 +98,7 @@ export function conflictsOf(
   const fireFails = (some: readonly Batches[]): boolean => !onOneFire(problem, served, some.flat())
   const whyOf = (own: Batches, others: readonly Batches[]): Why => {
     const all = [own, ...others]
+    if (planned(all, inEarnest).possible) return 'late'
     if (!given && goes(all, {...onCurves, effort: 'quick'})) return 'heat'
     if (goesShortly(all.map(smaller))) return 'room'
     if (goesShortly(all, {day: {...problem.day, hands: HANDS_ENOUGH}})) return 'hands'

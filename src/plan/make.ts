@@ -7,7 +7,7 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {Dish} from '../scale/types.js'
-import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
+import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar} from './dough.js'
 import {eased, shortest} from './ease.js'
 import {type Followed, partsByDish, take} from './followed.js'

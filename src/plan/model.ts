@@ -518,7 +518,7 @@ export function dearFrom({weighed, bears}: Job): number {
 }
 
 /** Minutes after it is due that a dish may come before it is of little use; from when it could be had at the soonest, if that is later. */
-function bearable(problem: PlanProblem, dish: Dish, due: number): number {
+export function bearable(problem: PlanProblem, dish: Dish, due: number): number {
   const soonest = soonestOf(problem, dish)
   return Number.isFinite(soonest) ? rules.bearable + Math.max(0, soonest - due) : Number.POSITIVE_INFINITY
 }

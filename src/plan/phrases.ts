@@ -108,6 +108,11 @@ export const phrases = {
     '{count} of {all} of {dishes} and {others} want more hands at the door than there are while the oven is right for them',
   'no one fire': '{dishes} and {others}: no one fire, whenever it is lit, is right for them all',
   'no one fire of some': '{count} of {all} of {dishes} and {others}: no one fire, whenever it is lit, is right for them all',
+  'late together': '{dishes} and {others}: not all of them can be had within hours of when they are wanted',
+  'late together of some':
+    '{count} of {all} of {dishes} and {others}: not all of them can be had within hours of when they are wanted',
+  'too many in time': '{dishes}: more than can be had within hours of when it is wanted',
+  'too many in time of some': '{count} of {all} of {dishes}: more than can be had within hours of when it is wanted',
   'not together': '{dishes} and {others}: not all of them can be baked while the oven is right for them',
   'not together of some':
     '{count} of {all} of {dishes} and {others}: not all of them can be baked while the oven is right for them',

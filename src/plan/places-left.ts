@@ -7,7 +7,7 @@ import {isNight, type Job, lateness} from './model.js'
 import type {Simulate} from './options.js'
 import {placeOne, vesselsOf} from './places.js'
 import {rules} from './rules.js'
-import type {Settled} from './settled.js'
+import {fireOf, type Settled} from './settled.js'
 import type {Standing, ToPlace} from './standing.js'
 import type {PlanProblem} from './types.js'
 
@@ -123,16 +123,10 @@ interface Tried {
 }
 
 /** Set one more part of a dish in at a place that is left, on the simulated oven. */
-function triedIn(
-  problem: PlanProblem,
-  grid: FloorGrid,
-  {model, found, standing}: Settled,
-  job: Job,
-  seat: PlaceLeft,
-  simulate: Simulate,
-): Tried {
-  const {phase, index} = model.program
-  const original = problem.firings[index]!
+function triedIn(problem: PlanProblem, grid: FloorGrid, settled: Settled, job: Job, seat: PlaceLeft, simulate: Simulate): Tried {
+  const {model, found, standing} = settled
+  const {phase} = model.program
+  const original = fireOf(problem, settled)
   const took = model.jobs.map((_, u) => {
     const o = found.chosen[u]!
     return o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!}

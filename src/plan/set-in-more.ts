@@ -5,7 +5,7 @@ import type {Simulate} from './options.js'
 import {type PlaceLeft, PlacesLeft} from './places-left.js'
 import {costOf} from './proof.js'
 import {rules} from './rules.js'
-import {goWithout, type Settled} from './settled.js'
+import {fireOf, goWithout, type Settled} from './settled.js'
 import type {PlanProblem} from './types.js'
 
 /** Parts left out above which the oven is far too small for the day, and no place is looked for. */
@@ -52,11 +52,12 @@ function inOrder({model, found}: Settled, job: Job, s: number): boolean {
 function withMore(
   problem: PlanProblem,
   grid: FloorGrid,
-  {model, found, standing, unplaced}: Settled,
+  settled: Settled,
   job: Job,
   place: PlaceLeft,
   simulate: Simulate,
 ): Settled | null {
+  const {model, found, standing, unplaced} = settled
   const {index, phase} = model.program
   const before = model.jobs.includes(job) ? model.jobs : [...model.jobs, job]
   const took = before.map((one, u) => {
@@ -64,7 +65,7 @@ function withMore(
     const o = found.chosen[u]!
     return o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}
   })
-  const original = problem.firings[index]!
+  const original = fireOf(problem, settled)
   const option = {...original, forecast: simulate(original, eventsOf(before, took, original, phase, model.lit), true)}
   const limits = took.map((must) => (must ? {must} : {}))
   const program = programOf(problem, index, before, grid, null, false, option, limits)

@@ -2,7 +2,7 @@ import {type Job, lateness, type Model} from './model.js'
 import {rules} from './rules.js'
 import type {Found} from './search.js'
 import type {Standing} from './standing.js'
-import type {FiringOption} from './types.js'
+import type {FiringOption, PlanProblem} from './types.js'
 
 /** What the search settled on, before it is written as a plan. */
 export interface Settled {
@@ -59,4 +59,11 @@ export function tooLate({model, found}: Settled): Job[] {
     const o = found.chosen[u]!
     return o >= 0 && lateness(job, model.clock0 + model.e[u]![o]! * rules.tick) > job.bears
   })
+}
+
+/** The fire of a plan as it is without its loads. */
+export function fireOf({firings}: PlanProblem, {option, model}: Settled): FiringOption {
+  // A day may have been planned on a few of its fires only, which are then numbered otherwise.
+  const same = ({firing, further}: FiringOption): boolean => firing === option.firing && further === option.further
+  return firings.find(same) ?? firings[model.program.index]!
 }

@@ -336,6 +336,7 @@ function untried(problem: PlanProblem, grid: FloorGrid, dish: Dish, {loads}: Pla
 const withOthers = {
   alone: 'all taken',
   fire: 'no one fire',
+  late: 'late together',
   heat: 'heat shared',
   room: 'floor taken',
   hands: 'hands shared',
@@ -345,6 +346,7 @@ const withOthers = {
 const byItself = {
   alone: 'no place',
   fire: 'too many',
+  late: 'too many in time',
   heat: 'too much heat',
   room: 'too many for floor',
   hands: 'too many for hands',
@@ -353,4 +355,13 @@ const byItself = {
 } as const satisfies Record<Conflict['why'], PhraseId>
 
 /** The rule that a conflict of dishes breaks. */
-const ruleOf = {alone: 'full', fire: 'fire', room: 'room', heat: 'heat', hands: 'hands', together: 'full', all: 'full'} as const
+const ruleOf = {
+  alone: 'full',
+  fire: 'fire',
+  late: 'late',
+  room: 'room',
+  heat: 'heat',
+  hands: 'hands',
+  together: 'full',
+  all: 'full',
+} as const

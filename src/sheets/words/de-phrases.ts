@@ -107,6 +107,11 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'no one fire': '{dishes} und {others}: kein einzelnes Feuer, wann auch immer es brennt, ist für alle recht',
   'no one fire of some':
     '{count} von {all} {dishes} und {others}: kein einzelnes Feuer, wann auch immer es brennt, ist für alle recht',
+  'late together': '{dishes} und {others}: nicht alles davon lässt sich auch nur Stunden nach der gewünschten Zeit haben',
+  'late together of some':
+    '{count} von {all} {dishes} und {others}: nicht alles davon lässt sich auch nur Stunden nach der gewünschten Zeit haben',
+  'too many in time': '{dishes}: mehr, als sich auch nur Stunden nach der gewünschten Zeit haben lässt',
+  'too many in time of some': '{count} von {all} {dishes}: mehr, als sich auch nur Stunden nach der gewünschten Zeit haben lässt',
   'not together': '{dishes} und {others}: nicht alles davon lässt sich backen, solange der Ofen dafür recht ist',
   'not together of some':
     '{count} von {all} {dishes} und {others}: nicht alles davon lässt sich backen, solange der Ofen dafür recht ist',

@@ -1,0 +1,150 @@
+import type {FloorGrid} from './floor-grid.js'
+import {type Job, lateness, priceOfLate} from './model.js'
+import type {PlanOptions} from './options.js'
+import {rules} from './rules.js'
+import {settleBest} from './settle.js'
+import {better, goWithout, type Settled, tooLate} from './settled.js'
+import type {FiringOption, PlanProblem} from './types.js'
+
+/** A morning's day that cannot all be had in time: on which fire, and what is rather left out. */
+
+/** A day, and the jobs of which it is made. */
+export interface Laid {
+  readonly jobs: readonly Job[]
+  readonly settled: Settled
+}
+
+/** The day on a shorter fire where that has it sooner, and without what cannot be had in time, so that as few as may be go without. */
+export function inTime(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  laid: Laid,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  let {jobs, settled} = laid
+  if (options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
+    settled = onShorterFire(problem, grid, jobs, settled, options, tick)
+  if (goWithout(settled) === 0) return settled
+  // Where not all can be had in time, whom each dish feeds says which; on another day it is not looked at.
+  const now = weighed({jobs, settled})
+  jobs = now.jobs
+  settled = better(now.settled, settleBest(problem, grid, jobs, options, tick))
+  const without: Without = (some, how) => {
+    const left = new Set(some.map(({job}) => job))
+    const rest = jobs.filter((job) => !left.has(job))
+    const again = settleBest(problem, grid, rest, how, tick)
+    return {...again, unplaced: [...again.unplaced, ...some]}
+  }
+  const sooner = withoutTooLate(settled, without, options)
+  if (sooner !== settled) return sooner
+  // One that is left out alone is so already.
+  const dishes = dishesOf(settled.unplaced)
+  return dishes.length > 1 ? putBack(settled, dishes, without, options) : settled
+}
+
+/** The same day, its jobs priced as where not all can be had in time. */
+function weighed({jobs, settled}: Laid): Laid {
+  const copies = new Map(jobs.map((job): [Job, Job] => [job, {...job, weighed: true}]))
+  const own = (job: Job): Job => copies.get(job) ?? job
+  const {model, found} = settled
+  const dearer = model.jobs.reduce((sum, job, u) => {
+    const o = found.chosen[u]!
+    const late = o < 0 ? 0 : lateness(job, model.clock0 + model.e[u]![o]! * rules.tick)
+    return sum + priceOfLate(late, job.bears) - priceOfLate(late, Number.POSITIVE_INFINITY)
+  }, 0)
+  return {
+    jobs: jobs.map(own),
+    settled: {
+      ...settled,
+      model: {...model, jobs: model.jobs.map(own)},
+      unplaced: settled.unplaced.map(({job, why}) => ({job: own(job), why})),
+      total: settled.total + dearer,
+    },
+  }
+}
+
+/** Dishes put back one by one: where more are left out, the oven is too small for the day. */
+const FEW_BACK = 3
+
+/** Plans the day with some of its jobs left out, which are told as such. */
+type Without = (some: Settled['unplaced'], options: PlanOptions) => Settled
+
+/**
+ * Where something is left out, a day without it and without the rest of what is left out was never looked at by itself: each dish left out is
+ * put back alone, and the plan taken that leaves least out.
+ */
+function putBack(from: Settled, dishes: readonly string[], without: Without, options: PlanOptions): Settled {
+  let best = from
+  if (dishes.length > FEW_BACK) return best
+  for (const id of dishes) {
+    const others = best.unplaced.filter(({job}) => job.dish.id !== id)
+    if (others.length === best.unplaced.length) continue
+    const whole = without(others, options)
+    if (goWithout(whole) < goWithout(best)) best = whole
+  }
+  return best
+}
+
+const dishesOf = (some: Settled['unplaced']): string[] => [...new Set(some.map(({job}) => job.dish.id))]
+
+/** Times that what comes too late is left out, since the rest may then come too late no more, or something else. */
+const LATE_OUT = 3
+
+/** The day without what would come too late to be of use: what was baked before it for its sake may be had sooner, or on a shorter fire. */
+function withoutTooLate(from: Settled, without: Without, options: PlanOptions): Settled {
+  const quick: PlanOptions = {...options, effort: 'quick'}
+  let best = from
+  let out: Settled['unplaced'] = []
+  for (let i = 0; i < LATE_OUT; i++) {
+    const late = tooLate(best)
+    if (late.length === 0) break
+    const more = [...out, ...late.map((job) => ({job, why: 'time' as const}))]
+    // What had no place beside it may have one now; failing that the rest is planned without both.
+    const others = best.unplaced.filter(({job}) => !more.some((one) => one.job === job))
+    const ways = others.length > 0 ? [more, [...more, ...others]] : [more]
+    const before = best
+    for (const some of ways) if (best === before) best = better(best, without(some, quick))
+    if (best === before) break
+    out = more
+  }
+  if (best === from) return from
+  // On the day as it is now some of it may come soon enough.
+  best = putBack(best, dishesOf(out), without, quick)
+  // That it is better so was soon seen; how it is best done takes as long as any day.
+  return better(best, without(best.unplaced, options))
+}
+
+/** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
+function minutesLate({model, found}: Settled): number {
+  return model.jobs.reduce((sum, job, u) => {
+    const o = found.chosen[u]!
+    return o < 0 ? sum : sum + lateness(job, model.clock0 + model.e[u]![o]! * rules.tick)
+  }, 0)
+}
+
+/**
+ * Where the day is late or something is left out, a shorter fire is ready sooner, and a short look may have passed it over: fires are tried
+ * one after the other, each shorter than the last, for as long as the day grows better, and the best is laid out in earnest.
+ */
+function onShorterFire(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  settled: Settled,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  let best = settled
+  let found: FiringOption | null = null
+  const shorter = problem.firings
+    .filter((f) => !f.further && !settled.option.further && f.firing.burn < settled.option.firing.burn)
+    .sort((a, b) => b.firing.burn - a.firing.burn)
+  for (const option of shorter) {
+    const tried = settleBest({...problem, firings: [option]}, grid, jobs, {...options, effort: 'quick'}, tick)
+    if (goWithout(tried) > goWithout(best) || better(best, tried) === best) break
+    best = tried
+    found = option
+  }
+  return found ? better(best, settleBest({...problem, firings: [found]}, grid, jobs, options, tick)) : settled
+}
