@@ -348,8 +348,10 @@ export function placeOne(grid: FloorGrid, fixed: readonly Standing[], item: ToPl
   const inside = fixed.map((vessel) => [vessel])
   const asked: Asked = {item, vessels: null}
   for (const style of dayStyles) {
-    const bodies = tryDay(grid, inside, [asked], style).placed.get(asked)
+    const {placed, hopeless} = tryDay(grid, inside, [asked], style)
+    const bodies = placed.get(asked)
     if (bodies) return standingOn(item, bodies)
+    if (hopeless > 0) return null
   }
   return null
 }
