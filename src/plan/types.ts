@@ -207,7 +207,7 @@ export interface Plan {
     readonly rule: string
     readonly reason: string
     readonly remedies: readonly string[]
-    /** Ids of the smallest set of dishes that cannot be baked together; a single id where the dish alone cannot be baked. */
+    /** Ids of the dish and of the fewest found that cannot be baked with it, or are in its way in this plan; one id where nothing else is. */
     readonly conflict?: readonly string[]
     readonly tried?: readonly Remedy[]
     /** The reason as data, so that it can be said in another language. */

@@ -223,7 +223,7 @@ export const planFileSchema = z
           .array(z.string())
           .optional()
           .describe(
-            'ids of the smallest set found of dishes that cannot be baked together; one id where the dish alone cannot be',
+            'ids of the dish and of the fewest found that cannot be baked with it, or are in its way in this plan; one id where nothing else is',
           ),
         tried: z.array(remedy).optional().describe('ways out, each tried by planning the day with it'),
       }),

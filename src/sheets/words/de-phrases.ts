@@ -121,9 +121,9 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'too late of some': '{count} von {all} {dishes}: so wie alles Übrige den Ofen lässt, nicht vor {at} gar, und dann zu spät',
   'not risen': '{dishes}: der Ofen ist dafür nur recht, ehe der Teig gegangen sein kann',
   'not risen of some': '{count} von {all} {dishes}: der Ofen ist dafür nur recht, ehe der Teig gegangen sein kann',
-  'floor busy': '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann ist daneben kein Platz: {others}',
+  'floor busy': '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann ist kein Platz dafür neben: {others}',
   'floor busy of some':
-    '{count} von {all} {dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann ist daneben kein Platz: {others}',
+    '{count} von {all} {dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann ist kein Platz dafür neben: {others}',
   'hands busy':
     '{dishes}: der Ofen ist dafür nur von {from} bis {until} recht, und dann sind die Hände beschäftigt mit: {others}',
   'hands busy of some':
