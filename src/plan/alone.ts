@@ -25,6 +25,15 @@ interface Reach {
   readonly cut: Cut
 }
 
+/** How far a dish comes that has been tried nowhere. */
+const NOWHERE: Reach = {
+  stage: 0,
+  hottest: Number.NEGATIVE_INFINITY,
+  coolest: Number.POSITIVE_INFINITY,
+  share: 0,
+  cut: 'end',
+}
+
 const stageOf = (name: Stage): number => stages.indexOf(name)
 
 /** Set in at one minute after lighting, and the first and the last at which it may be drawn. */
@@ -126,7 +135,7 @@ export function servedBy(problem: PlanProblem, grid: FloorGrid, dish: Dish, opti
   const {first, last} = lighting(problem)
   const phase = phaseOf(done?.lit ?? null)
   const lit = new Set<number>()
-  let reach: Reach = {stage: 0, hottest: Number.NEGATIVE_INFINITY, coolest: Number.POSITIVE_INFINITY, share: 0, cut: 'end'}
+  let reach = NOWHERE
   for (const where of job ? wheresOf(job, grid) : []) {
     const earliest = done?.lit == null ? 0 : done.now - first
     const {stays, reach: mine} = staysOf(dish, option, problem.ambient ?? 20, where, phase, earliest)
@@ -157,7 +166,7 @@ export interface Stays {
  */
 export function staysOn(problem: PlanProblem, grid: FloorGrid, job: Job, option: FiringOption, lit: number): Stays {
   const earliest = Math.max(0, (problem.done?.now ?? lit) - lit, (job.risen?.least ?? lit) - lit)
-  let reach: Reach = {stage: 0, hottest: Number.NEGATIVE_INFINITY, coolest: Number.POSITIVE_INFINITY, share: 0, cut: 'end'}
+  let reach = NOWHERE
   const all: (Stay & {readonly where: number})[] = []
   for (const where of wheresOf(job, grid)) {
     const {stays, reach: mine} = staysOf(job.dish, option, problem.ambient ?? 20, where, phaseOf(lit), earliest)

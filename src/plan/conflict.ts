@@ -1,7 +1,7 @@
 import type {Dish} from '../scale/types.js'
 import {barred, servedBy} from './alone.js'
 import {hoursLate} from './asked.js'
-import {withoutBatch} from './batches.js'
+import {batchesOf} from './batches.js'
 import {celsiusAt} from './curve.js'
 import {easedDay} from './ease.js'
 import type {FloorGrid} from './floor-grid.js'
@@ -229,11 +229,6 @@ function smaller(some: Batches): Batches {
 
 /** The batches of one dish. */
 type Batches = readonly Dish[]
-
-/** What batches of one dish have in common. */
-function batchesOf({file, title}: Dish): string {
-  return `${file} ${withoutBatch(title)}`
-}
 
 /** So many vessels of a dish. */
 function partOf(dish: Dish, count: number): Dish[] {

@@ -1,6 +1,5 @@
-import type {Dish} from '../scale/types.js'
 import {reachWords, staysOn} from './alone.js'
-import {withoutBatch} from './batches.js'
+import {batchesOf} from './batches.js'
 import {eased} from './ease.js'
 import type {FloorGrid} from './floor-grid.js'
 import type {Job} from './model.js'
@@ -43,8 +42,7 @@ export function hinderedBy(
   // A plan may have been found with its dishes' limits eased already.
   const own = problem.dishes.find(({id}) => id === job.dish.id) ?? job.dish
   const taken: Job = {...job, dish: problem.done ? {...own, need: eased(own)} : own}
-  const batches = ({file, title}: Dish): string => `${file} ${withoutBatch(title)}`
-  const same = new Set(problem.dishes.filter((dish) => batches(dish) === batches(own)).map(({id}) => id))
+  const same = new Set(problem.dishes.filter((dish) => batchesOf(dish) === batchesOf(own)).map(({id}) => id))
   const another = (id: string): boolean => !same.has(id)
   const told = (id: string, others: readonly string[], values: Phrase['values'] = {}): Phrase =>
     phrase(`${id}${count < job.dish.count ? ' of some' : ''}` as PhraseId, {

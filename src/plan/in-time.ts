@@ -1,9 +1,8 @@
 import type {FloorGrid} from './floor-grid.js'
-import {type Job, lateness, priceOfLate} from './model.js'
+import {type Job, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
-import {rules} from './rules.js'
 import {settleBest} from './settle.js'
-import {better, goWithout, type Settled, tooLate} from './settled.js'
+import {better, goWithout, lateBy, type Settled, tooLate} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
 /** A morning's day that cannot all be had in time: on which fire, and what is rather left out. */
@@ -47,10 +46,9 @@ export function inTime(
 function weighed({jobs, settled}: Laid): Laid {
   const copies = new Map(jobs.map((job): [Job, Job] => [job, {...job, weighed: true}]))
   const own = (job: Job): Job => copies.get(job) ?? job
-  const {model, found} = settled
+  const {model} = settled
   const dearer = model.jobs.reduce((sum, job, u) => {
-    const o = found.chosen[u]!
-    const late = o < 0 ? 0 : lateness(job, model.clock0 + model.e[u]![o]! * rules.tick)
+    const late = lateBy(settled, u)
     return sum + priceOfLate(late, job.bears) - priceOfLate(late, Number.POSITIVE_INFINITY)
   }, 0)
   return {
@@ -116,11 +114,8 @@ function withoutTooLate(from: Settled, without: Without, options: PlanOptions): 
 }
 
 /** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
-function minutesLate({model, found}: Settled): number {
-  return model.jobs.reduce((sum, job, u) => {
-    const o = found.chosen[u]!
-    return o < 0 ? sum : sum + lateness(job, model.clock0 + model.e[u]![o]! * rules.tick)
-  }, 0)
+function minutesLate(settled: Settled): number {
+  return settled.model.jobs.reduce((sum, _, u) => sum + lateBy(settled, u), 0)
 }
 
 /**

@@ -3,7 +3,7 @@ import {type Curve, doseNeeded, whereIndex} from './curve.js'
 import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {LoadedCurve} from './loaded-curve.js'
-import {dearFrom, isNight, type Job, type Program, priceOfLate, wheresOf, worthStaying} from './model.js'
+import {dearFrom, feedsOf, isNight, type Job, type Program, priceOfLate, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {missing} from './search.js'
@@ -280,9 +280,8 @@ export class Layout {
     this.#done = make((j) => j.dish.need.done)
     this.#misfit = make((j) => Math.min(j.dish.need.minutes.likely, rules.misfitMinutes))
     this.#risen = jobs.map((j) => j.risen)
-    const feeds = (j: Job): number => (j.dish.feeds.likely * j.count) / Math.max(1, j.dish.count)
-    const mean = jobs.reduce((sum, j) => sum + feeds(j), 0) / Math.max(1, n)
-    this.#worth = make((j) => (j.weighed ? Math.min(2, Math.max(0.5, feeds(j) / Math.max(1, mean))) : 1))
+    const mean = jobs.reduce((sum, j) => sum + feedsOf(j), 0) / Math.max(1, n)
+    this.#worth = make((j) => (j.weighed ? Math.min(2, Math.max(0.5, feedsOf(j) / Math.max(1, mean))) : 1))
     this.#bears = make(dearFrom)
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
     this.#area = make((j) => j.area)

@@ -502,6 +502,11 @@ export function isNight(problem: PlanProblem, clock: number): boolean {
   return m >= rules.nightFrom || m < Math.min(rules.nightTo, problem.day.fireFrom)
 }
 
+/** People whom what a job makes is to feed, by the likely figure. */
+export function feedsOf({dish, count}: Job): number {
+  return (dish.feeds.likely * count) / Math.max(1, dish.count)
+}
+
 /** Minutes late. */
 export function lateness(job: Job, drawn: number): number {
   return job.due === null ? 0 : Math.max(0, drawn - job.due)

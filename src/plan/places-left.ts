@@ -1,5 +1,5 @@
 import {staysOn} from './alone.js'
-import {curveOf} from './curve.js'
+import {type Curve, curveOf} from './curve.js'
 import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {hasDose, keeps} from './keeps.js'
@@ -7,7 +7,7 @@ import {isNight, type Job, lateness} from './model.js'
 import type {Simulate} from './options.js'
 import {placeOne, vesselsOf} from './places.js'
 import {rules} from './rules.js'
-import {fireOf, type Settled} from './settled.js'
+import {fireOf, type Settled, tookIn} from './settled.js'
 import type {Standing, ToPlace} from './standing.js'
 import type {PlanProblem} from './types.js'
 
@@ -107,10 +107,19 @@ export class PlacesLeft {
 
   /** What comes of it at a few of some places, spread evenly among them, on the simulated oven. */
   tried(seats: readonly PlaceLeft[], simulate: Simulate): {readonly seat: PlaceLeft; readonly tried: Tried}[] {
+    if (seats.length === 0) return []
     const few = Math.min(SIMULATED, seats.length)
+    const {model} = this.#settled
+    const took = tookIn(this.#settled)
+    const fire = fireOf(this.#problem, this.#settled)
+    const {phase} = model.program
+    const curveWith = (jobs: readonly Job[], some: Parameters<typeof eventsOf>[1]): Curve =>
+      curveOf(simulate(fire, eventsOf(jobs, some, fire, phase, model.lit), false), this.#problem.ambient ?? 20)
+    const before = curveWith(model.jobs, took)
     return Array.from({length: few}, (_, i) => {
       const seat = seats[Math.floor((i * seats.length) / few)]!
-      return {seat, tried: triedIn(this.#problem, this.#grid, this.#settled, this.#job, seat, simulate)}
+      const after = curveWith([...model.jobs, this.#job], [...took, seat])
+      return {seat, tried: triedIn(this.#problem, this.#grid, this.#settled, this.#job, seat, before, after)}
     })
   }
 }
@@ -122,22 +131,24 @@ interface Tried {
   readonly spoiled: readonly string[]
 }
 
-/** Set one more part of a dish in at a place that is left, on the simulated oven. */
-function triedIn(problem: PlanProblem, grid: FloorGrid, settled: Settled, job: Job, seat: PlaceLeft, simulate: Simulate): Tried {
-  const {model, found, standing} = settled
+/**
+ * One more part of a dish set in at a place that is left.
+ *
+ * @param before The oven's curve without it.
+ * @param after The same with it.
+ */
+function triedIn(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  job: Job,
+  seat: PlaceLeft,
+  before: Curve,
+  after: Curve,
+): Tried {
+  const {model, standing} = settled
   const {phase} = model.program
-  const original = fireOf(problem, settled)
-  const took = model.jobs.map((_, u) => {
-    const o = found.chosen[u]!
-    return o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!}
-  })
-  const curveWith = (jobs: readonly Job[], some: typeof took) =>
-    curveOf(
-      {...original.forecast, ...simulate(original, eventsOf(jobs, some, original, phase, model.lit), false)},
-      problem.ambient ?? 20,
-    )
-  const before = curveWith(model.jobs, took)
-  const after = curveWith([...model.jobs, job], [...took, seat])
+  const took = tookIn(settled)
   const minutes = (tick: number): number => tick * rules.tick + phase
   const spoiled = new Set<string>()
   for (const [u, other] of model.jobs.entries()) {
@@ -145,7 +156,7 @@ function triedIn(problem: PlanProblem, grid: FloorGrid, settled: Settled, job: J
     if (!t) continue
     for (const vessel of vesselsOf(other, standing)) {
       const z = zoneAt(grid, vessel.y)
-      const kept = (curve: typeof before): boolean =>
+      const kept = (curve: Curve): boolean =>
         other.since === null
           ? keeps(other.dish, curve, z, minutes(t.s), minutes(t.e))
           : hasDose(other, curve, z, minutes(t.e), model.lit)

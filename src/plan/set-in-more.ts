@@ -1,11 +1,11 @@
 import {eventsOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
-import {choiceAt, type Job, modelOf, programOf} from './model.js'
+import {choiceAt, feedsOf, type Job, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
 import {type PlaceLeft, PlacesLeft} from './places-left.js'
 import {costOf} from './proof.js'
 import {rules} from './rules.js'
-import {fireOf, goWithout, type Settled} from './settled.js'
+import {fireOf, goWithout, type Settled, tookIn} from './settled.js'
 import type {PlanProblem} from './types.js'
 
 /** Parts left out above which the oven is far too small for the day, and no place is looked for. */
@@ -18,8 +18,7 @@ const FEW = 8
 export function setInMore(problem: PlanProblem, grid: FloorGrid, settled: Settled, simulate: Simulate): Settled {
   let best = settled
   if (settled.unplaced.length > FEW) return best
-  const feeds = ({dish, count}: Job): number => (dish.feeds.likely * count) / Math.max(1, dish.count)
-  const jobs = settled.unplaced.map(({job}) => job).sort((a, b) => feeds(b) - feeds(a))
+  const jobs = settled.unplaced.map(({job}) => job).sort((a, b) => feedsOf(b) - feedsOf(a))
   for (const job of jobs) {
     const left = new PlacesLeft(problem, grid, best, job)
     const places = left.handy(left.roomy()).filter(({s}) => inOrder(best, job, s))
@@ -57,29 +56,26 @@ function withMore(
   place: PlaceLeft,
   simulate: Simulate,
 ): Settled | null {
-  const {model, found, standing, unplaced} = settled
+  const {model, standing, unplaced} = settled
   const {index, phase} = model.program
   const before = model.jobs.includes(job) ? model.jobs : [...model.jobs, job]
-  const took = before.map((one, u) => {
-    if (one === job) return {s: place.s, e: place.e, w: place.where}
-    const o = found.chosen[u]!
-    return o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}
-  })
+  const now = tookIn(settled)
+  const took = before.map((one, u) => (one === job ? {s: place.s, e: place.e, w: place.where} : (now[u] ?? null)))
   const original = fireOf(problem, settled)
   const option = {...original, forecast: simulate(original, eventsOf(before, took, original, phase, model.lit), true)}
   const limits = took.map((must) => (must ? {must} : {}))
   const program = programOf(problem, index, before, grid, null, false, option, limits)
-  const now = modelOf(problem, program, before, grid, model.lit)
-  const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(now, u, t.s, t.e, t.w) : -1))
+  const made = modelOf(problem, program, before, grid, model.lit)
+  const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(made, u, t.s, t.e, t.w) : -1))
   if (took.some((t, u) => t && chosen[u]! < 0)) return null
   const out = unplaced.filter((one) => one.job !== job)
-  const cost = costOf(now, chosen)
+  const cost = costOf(made, chosen)
   return {
-    model: now,
+    model: made,
     found: {chosen, cost, unplaced: out.length},
     standing: [...standing, ...place.vessels],
     option,
-    total: cost + now.constant,
+    total: cost + made.constant,
     unplaced: out,
   }
 }

@@ -1,4 +1,4 @@
-import {type Job, lateness, type Model} from './model.js'
+import {feedsOf, type Job, lateness, type Model} from './model.js'
 import {rules} from './rules.js'
 import type {Found} from './search.js'
 import type {Standing} from './standing.js'
@@ -49,16 +49,24 @@ function lacks(one: Settled, other: Settled): number {
  */
 export function goWithout(settled: Settled): number {
   const lost = [...settled.unplaced.map(({job}) => job), ...tooLate(settled)]
-  const people = lost.reduce((sum, {dish, count}) => sum + (dish.feeds.likely * count) / Math.max(1, dish.count), 0)
+  const people = lost.reduce((sum, job) => sum + feedsOf(job), 0)
   return Math.round(1000 * people) / 1000
 }
 
 /** What comes so late that it is of little use. */
-export function tooLate({model, found}: Settled): Job[] {
-  return model.jobs.filter((job, u) => {
-    const o = found.chosen[u]!
-    return o >= 0 && lateness(job, model.clock0 + model.e[u]![o]! * rules.tick) > job.bears
-  })
+export function tooLate(settled: Settled): Job[] {
+  return settled.model.jobs.filter((job, u) => lateBy(settled, u) > job.bears)
+}
+
+/** Minutes by which a job is drawn after it is due; 0 where it is left out. */
+export function lateBy({model, found}: Settled, u: number): number {
+  const o = found.chosen[u]!
+  return o < 0 ? 0 : lateness(model.jobs[u]!, model.clock0 + model.e[u]![o]! * rules.tick)
+}
+
+/** When each job is set in and drawn, ticks, and where; null where it is left out. */
+export function tookIn({model, found}: Settled): ({s: number; e: number; w: number} | null)[] {
+  return Array.from(found.chosen, (o, u) => (o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}))
 }
 
 /** The fire of a plan as it is without its loads. */

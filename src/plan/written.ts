@@ -5,7 +5,7 @@ import {barred} from './alone.js'
 import {amiss} from './asked.js'
 import {balanceOf, suggest} from './balance.js'
 import {check} from './check.js'
-import {type Conflict, conflictsOf, type Replan} from './conflict.js'
+import {type Conflict, conflictsOf, type Missing, type Replan} from './conflict.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {type Hindrance, hinderedBy} from './hindered.js'
@@ -283,22 +283,28 @@ function unplacedOf(
   const missing = [...parts.values()]
   if (missing.length === 0) return []
   const told = options.effort !== 'quick' && !options.bare
-  const hindered = new Map<string, Hindrance>()
-  const hindrance = (id: string): Hindrance | null => {
-    const one = missing.find(({job}) => job.dish.id === id)!
-    const known = hindered.get(id) ?? hinderedBy(problem, grid, settled, one.job, one.count, options.simulate)
-    if (known) hindered.set(id, known)
-    return known
+  const looked = new Map<string, Hindrance | null>()
+  const hindrance = ({job, count}: Missing): Hindrance | null => {
+    const {id} = job.dish
+    const one = looked.has(id) ? looked.get(id)! : hinderedBy(problem, grid, settled, job, count, options.simulate)
+    looked.set(id, one)
+    return one
   }
   // Of many dishes the fewest that do not go together are not found in a time that anyone would wait.
-  if (told && options.simulate && problem.dishes.length > MANY) for (const {job} of missing) hindrance(job.dish.id)
+  const many = told && options.simulate && problem.dishes.length > MANY
+  const hindered = new Map(
+    (many ? missing : []).flatMap((one): [string, Hindrance][] => {
+      const known = hindrance(one)
+      return known ? [[one.job.dish.id, known]] : []
+    }),
+  )
   const found = told ? conflictsOf(problem, grid, missing, settled, options, replan, hindered) : null
   const remedies = found ? remediesOf(problem, plan, missing, found, options, replan, hindered) : new Map<string, Remedy[]>()
   return missing.map(({job, count}) => {
     const {dish} = job
     const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
     const some = count < dish.count ? ' of some' : ''
-    const inPlan = why === 'all' && !options.bare ? hindrance(dish.id) : null
+    const inPlan = why === 'all' && !options.bare ? hindrance({job, count}) : null
     const words =
       alone?.words ??
       inPlan?.words ??
