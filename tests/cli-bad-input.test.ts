@@ -58,6 +58,24 @@ describe('broken input is told by file, line and column, with what to write inst
   })
 })
 
+describe('what is wrong in several files', () => {
+  it('is told of all of them at once, the log among them', async () => {
+    const files = new Map([
+      ...smallDay,
+      ['day.md', smallDay.get('day.md')!.replace('receipts/cake.md', 'receipts/cakes.md')],
+      ['oven.md', smallDay.get('oven.md')!.replace('round 42 in', 'round')],
+      ['firings/2027-06-19.md', '---\nlit: half past\n---\n'],
+    ])
+    await inFolder(files, async (place) => {
+      const {code, err} = await run(['plan', place])
+      expect(code).toBe(2)
+      expect(err).toMatch(/day\.md:\d+:\d+: error: .*cakes\.md/)
+      expect(err).toMatch(/oven\.md:\d+:\d+: error:/)
+      expect(err).toMatch(/2027-06-19\.md:\d+:\d+: error:/)
+    })
+  })
+})
+
 describe('what is doubtful in a day', () => {
   it('is told on the error stream with its place, and planned', async () => {
     const day = smallDay.get('day.md')!

@@ -84,15 +84,13 @@ export function readDayFolder(folder: string): DayFolder {
     messages.push(...read.messages.map((m) => ({...m, file: join(folder, m.file)})))
   }
 
+  // A log is the day's by its date, so without that none can be read; whatever else is wrong, they are.
+  const day = dayRead?.day
+  const logs = day ? attempt(() => logsOf(folder, day)) : null
+  if (logs) messages.push(...logs.messages)
+
   const errors = messages.filter((m) => m.severity === 'error')
-  if (errors.length > 0 || !dayRead?.day || !oven?.oven) throw new Failure(errors)
-  const day = dayRead.day
-  const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
-  const logFile = join(folder, 'firings', `${day.date}.md`)
-  const log = existsSync(logFile) ? readLog(readText(logFile, logFile, 'log'), logFile, {zone: day.zone}) : null
-  const wrong = [...past.messages, ...(log?.messages ?? [])].filter((m) => m.severity === 'error')
-  if (wrong.length > 0) throw new Failure(wrong)
-  messages.push(...past.messages, ...(log?.messages ?? []))
+  if (errors.length > 0 || !day || !oven?.oven || !logs) throw new Failure(errors)
   return {
     folder,
     day,
@@ -100,10 +98,18 @@ export function readDayFolder(folder: string): DayFolder {
     readings: oven.readings,
     receipts,
     sources,
-    log: log?.log ?? null,
-    past: past.logs,
+    log: logs.log,
+    past: logs.past,
     messages,
   }
+}
+
+/** The day's own log and those before it, with what is wrong in them. */
+function logsOf(folder: string, day: Day): Pick<DayFolder, 'log' | 'past' | 'messages'> {
+  const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
+  const file = join(folder, 'firings', `${day.date}.md`)
+  const own = existsSync(file) ? readLog(readText(file, file, 'log'), file, {zone: day.zone}) : null
+  return {log: own?.log ?? null, past: past.logs, messages: [...past.messages, ...(own?.messages ?? [])]}
 }
 
 function readReceipt(folder: string, home: string, dayFile: string, item: DayItem): string {

@@ -151,7 +151,7 @@ export const phrases = {
   'remedy leave out': 'Leave out {dishes}: {outcome}.',
   'outcome all': 'everything fits',
   'outcome still': '{count} of {dishes} still left out',
-  'outcome fewer': '{count} of {dishes} left out instead of {before}',
+  'outcome fewer': '{count} of {dishes} left out, meant for about {people} instead of {before}',
   'outcome in time': 'nothing comes late',
   'outcome late': '{minutes} late in all',
   'outcome less late': '{minutes} late in all instead of {before}',

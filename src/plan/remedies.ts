@@ -9,9 +9,13 @@ import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
 
-/** How much of a day a plan does not give: vessels left out, and minutes late in all. */
+/** How much of a day a plan does not give. */
 interface Lack {
+  /** Vessels left out. */
   readonly out: number
+  /** People whom they were to feed, each dish counted by itself. */
+  readonly without: number
+  /** Minutes late in all. */
   readonly late: number
 }
 
@@ -41,22 +45,36 @@ function outOf(problem: PlanProblem, plan: Plan): Map<string, number> {
 }
 
 function lackOf(problem: PlanProblem, plan: Plan): Lack {
-  return {out: [...outOf(problem, plan).values()].reduce((sum, n) => sum + n, 0), late: plan.score.lateMinutes}
+  const left = outOf(problem, plan)
+  const without = problem.dishes.reduce((sum, dish) => sum + fedBy(dish, left.get(dish.id) ?? 0), 0)
+  return {
+    out: [...left.values()].reduce((sum, n) => sum + n, 0),
+    // To a thousandth, so that sums in another order are the same.
+    without: Math.round(1000 * without) / 1000,
+    late: plan.score.lateMinutes,
+  }
 }
 
-const lessThan = (a: Lack, b: Lack): boolean => a.out < b.out || (a.out === b.out && a.late < b.late)
+/** People whom so many vessels of a dish are to feed. */
+function fedBy({feeds, count}: Dish, vessels: number): number {
+  return (feeds.likely * vessels) / Math.max(1, count)
+}
 
-/** Minutes later in all that a vessel more with its place may cost. */
+const lessThan = (a: Lack, b: Lack): boolean =>
+  a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && a.late < b.late)))
+
+/** Minutes later in all that a vessel more with its place may cost, or the same people fed by fewer. */
 const LATER = 120
 /** Share of the minutes late that has to go for leaving something out, or making less, to be worth it. */
 const WORTH = 0.5
 
 /** True where a trial lacks less than the day does, and does not make far more of it late. */
-const helps = (tried: Lack, now: Lack): boolean => lessThan(tried, now) && tried.late <= now.late + LATER * (now.out - tried.out)
+const helps = (tried: Lack, now: Lack): boolean =>
+  lessThan(tried, now) && tried.late <= now.late + LATER * Math.max(tried.without < now.without ? 1 : 0, now.out - tried.out)
 
 /** True where a trial that does without something asked for leaves no more out than the day does, and far less of it comes late. */
 const spares = (tried: Lack, now: Lack): boolean =>
-  tried.out <= now.out && tried.late <= (1 - WORTH) * now.late && tried.late < now.late
+  tried.without <= now.without && tried.late <= (1 - WORTH) * now.late && tried.late < now.late
 
 /** Tries changed days on the simulated oven and says what comes of them. */
 class Trials {
@@ -93,12 +111,14 @@ class Trials {
     const out = outOf(problem, tried)
     const late = tried.score.lateMinutes
     const minutes = {unit: 'minutes', value: late} as const
-    const count = [...out.values()].reduce((sum, n) => sum + n, 0)
+    const {out: count, without} = lackOf(problem, tried)
+    const [people, before] = [without, now.without].map(Math.ceil) as [number, number]
     if (out.size > 0)
       phrases.push(
-        phrase(count < now.out ? 'outcome fewer' : 'outcome still', {
+        phrase(people < before ? 'outcome fewer' : 'outcome still', {
           count,
-          before: now.out,
+          people,
+          before,
           dishes: {unit: 'dishes', dishes: [...out.keys()], whole: true},
         }),
       )
@@ -222,7 +242,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
   if (slow && whole && slow.count > 1 && !enough()) {
     const count = Math.ceil(slow.count / 2)
-    const tried = trials.plan({firings: near, dishes: problem.dishes.map((d) => (d === slow ? {...d, count} : d))})
+    const tried = trials.plan({firings: near, dishes: problem.dishes.map((d) => (d === slow ? fewerOf(d, count) : d))})
     // Vessels not asked for again are as good as left out, so nothing else may be.
     if (spares(tried.lack, trials.now))
       ways.push(
@@ -251,6 +271,13 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
     )
   }
   return ways
+}
+
+/** A dish of fewer vessels, which feed the fewer. */
+function fewerOf(dish: Dish, count: number): Dish {
+  const {low, likely, high} = dish.feeds
+  const share = count / dish.count
+  return {...dish, count, feeds: {low: low * share, likely: likely * share, high: high * share}}
 }
 
 /** True where the hands are what an opening of the door has too little of, or nearly. */
@@ -292,7 +319,7 @@ function areaOf({vessel: {footprint}}: Dish): number {
 
 /**
  * What would give single dishes their place: other heat, being shifted aside for a moment, or another dish left out instead of it. Each is
- * tried by planning the day with it, and offered only where fewer vessels are left out than in the plan.
+ * tried by planning the day with it, and offered only where fewer people go without than by the plan.
  *
  * @param conflicts For each dish left out, the dishes with which it does not go together.
  * @param hindered What hinders it in the plan, where that is known.
@@ -309,7 +336,7 @@ export function remediesOf(
   const out = new Map<string, Remedy[]>()
   const trials = new Trials(problem, plan, options, replan)
   const add = (dish: string, remedy: Remedy): void => void out.set(dish, [...(out.get(dish) ?? []), remedy])
-  const gives = (lack: Lack): boolean => lack.out < trials.now.out && helps(lack, trials.now)
+  const gives = (lack: Lack): boolean => lack.without < trials.now.without && helps(lack, trials.now)
   const near = problem.done ? problem.firings : firesNear(problem, plan)
   let exchanges = 0
   for (const {job, count} of missing) {
@@ -371,11 +398,11 @@ export function remediesOf(
     // Another is worth leaving out only where that is less than what is left out for it.
     const others = (conflicts.get(dish.id)?.others ?? []).flatMap((id) => problem.dishes.find((d) => d.id === id) ?? [])
     const less = others
-      .filter((d) => d.count < count && !missing.some((m) => m.job.dish.id === d.id) && !problem.done)
-      .sort((a, b) => a.count - b.count)
+      .filter((d) => d.feeds.likely < fedBy(dish, count) && !missing.some((m) => m.job.dish.id === d.id) && !problem.done)
+      .sort((a, b) => a.feeds.likely - b.feeds.likely)
     for (const other of less.slice(0, exchanges++ < EXCHANGES ? 1 : 0)) {
       const tried = trials.plan({firings: near, dishes: problem.dishes.filter((d) => d !== other)})
-      if (gives({...tried.lack, out: tried.lack.out + other.count}))
+      if (gives({...tried.lack, out: tried.lack.out + other.count, without: tried.lack.without + other.feeds.likely}))
         add(
           dish.id,
           trials.remedy(

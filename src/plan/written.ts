@@ -278,7 +278,9 @@ function unplacedOf(
   const parts = new Map<string, {job: Job; count: number; why: 'floor' | 'time'}>()
   for (const {job, why} of settled.unplaced) {
     const before = parts.get(job.dish.id)
-    parts.set(job.dish.id, {job, count: (before?.count ?? 0) + job.count, why: before?.why === 'floor' ? 'floor' : why})
+    // What hinders its smallest part hinders the others the more.
+    const least = before && before.job.count <= job.count ? before.job : job
+    parts.set(job.dish.id, {job: least, count: (before?.count ?? 0) + job.count, why: before?.why === 'floor' ? 'floor' : why})
   }
   const missing = [...parts.values()]
   if (missing.length === 0) return []

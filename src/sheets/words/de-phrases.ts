@@ -150,7 +150,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy leave out': '{dishes} weglassen: {outcome}.',
   'outcome all': 'dann geht alles hinein',
   'outcome still': 'weiter ohne {count} von {dishes}',
-  'outcome fewer': 'ohne {count} von {dishes} statt ohne {before}',
+  'outcome fewer': 'ohne {count} von {dishes}, gedacht für etwa {people} statt {before}',
   'outcome in time': 'dann kommt nichts zu spät',
   'outcome late': 'zusammen {minutes} zu spät',
   'outcome less late': 'zusammen {minutes} zu spät statt {before}',
