@@ -124,7 +124,7 @@ class Trials {
       )
     else if (now.out > 0 || now.late === 0) phrases.push(phrase('outcome all'))
     if (late === 0 && now.late > 0) phrases.push(phrase('outcome in time'))
-    if (late > 0)
+    if (late > 0 && late !== now.late)
       phrases.push(
         now.late > 0
           ? phrase('outcome less late', {minutes, before: {unit: 'minutes', value: now.late}})
@@ -357,7 +357,10 @@ export function remediesOf(
           },
         }
         const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? wider : d))})
-        const inAt = tried.plan.loads.flatMap((l) => l.dishes.filter((d) => d.dish === dish.id).map((d) => d.celsiusIn.likely))[0]
+        const {startLow, startHigh} = dish.need
+        const inAt = tried.plan.loads
+          .flatMap((l) => l.dishes.filter((d) => d.dish === dish.id).map((d) => d.celsiusIn.likely))
+          .find((celsius) => celsius < startLow || celsius > startHigh)
         if (inAt === undefined || !gives(tried.lack)) continue
         add(
           dish.id,
