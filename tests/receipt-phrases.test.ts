@@ -91,6 +91,10 @@ const prose: readonly Case[] = [
   ['Add 1 1/2 lb. of sugar.', '3/2 pound sugar'],
   ['Three half pints of new milk.', '3/2 pint milk'],
   ['A quart and half a pint of cream.', '5/4 quart cream'],
+  // The comma of much of Europe
+  ['Add 1,5 kg rye flour and 0,125 l milk.', '3/2 kilogram rye flour', '1/8 litre milk'],
+  ['Add 1,500 kg rye flour and 1,500 g butter.', '3/2 kilogram rye flour', '1500 gram butter'],
+  ['Take 2,3 or 4 eggs.', '2-4 count egg'],
   // Parts
   ['A quarter of a pound of butter.', '1/4 pound butter'],
   ['Half a quarter of a pound of sugar.', '1/8 pound sugar'],
