@@ -425,6 +425,22 @@ const lists: readonly Case[] = [
   ['    1 quart flour.\n    2 teaspoonfuls salt.\n    1 gill yeast.', '1 quart flour', '2 teaspoon salt', '1 gill yeast'],
 ]
 
+const read: readonly Case[] = [
+  // Stops of abbreviations end nothing.
+  ['Take 1 qt. flour, 2 tea-sp. cream of tartar, 1 of soda.', '1 quart flour', '2 teaspoon cream of tartar', '1 teaspoon soda'],
+  // The measure of an amount that was not read is not that of the entry before it.
+  ['Take 1 qt. flour, 2 snips cream of tartar, 1 of soda.', '1 quart flour', '~ cream of tartar', '~ soda'],
+  ['Take two ounces of mace, a little pepper, one of cloves.', '2 ounce mace', '~ pepper', '1 ounce clove'],
+  ['Take a quart of flour, butter size of an egg, 2 eggs.', '1 quart flour', '1 size of an egg butter', '2 count egg'],
+  // What only says how warm or thick another thing is goes into nothing.
+  ['Mix a quart of flour with a pint of water, blood warm.', '1 quart flour', '1 pint water'],
+  ['Beat three eggs in a little milk; make it the thickness of cream.', '3 count egg', '~ milk'],
+]
+
+describe('what is said of an entry, and what of another', () => {
+  for (const [text, ...expected] of read) test(text, () => check(text, expected))
+})
+
 describe('phrases of old receipts in prose', () => {
   for (const [text, ...expected] of prose) test(text.replace(/\n/g, ' ⏎ '), () => check(text, expected))
 })
