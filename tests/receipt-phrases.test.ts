@@ -390,6 +390,12 @@ const lists: readonly Case[] = [
     '4 cup flour',
     '6 count egg',
   ],
+  [
+    '- 1 stick + 2 Tbsp butter\n- 1 cup minus 2 tablespoons flour\n- 1 stick cinnamon',
+    '5/4 stick butter',
+    '7/8 cup flour',
+    '1 stick cinnamon',
+  ],
   ['- 5 g dried yeast (or 15 g fresh yeast)\n- 200 ml milk (or water)', '5 gram yeast', '200 millilitre milk'],
   ['- 1 kg strong wholemeal bread flour\n- 20 g fine sea salt', '1 kilogram wholemeal flour', '20 gram salt'],
   [
