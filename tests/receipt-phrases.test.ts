@@ -455,6 +455,13 @@ describe('lists, old and modern', () => {
   for (const [text, ...expected] of lists) test(text.replace(/\n/g, ' ⏎ '), () => check(text, expected))
 })
 
+test('how much a receipt makes is no part of the dish, and a part that is counted is', () => {
+  const parts = (line: string): readonly string[] =>
+    readReceipts(`# Loaf\n\n${line}\n\n- 1 kg flour\n`, {file: 'loaf.md'}).receipts[0]!.ingredients.map(({part}) => part)
+  for (const line of ['For one 2 kg loaf:', 'For 4 pizzas (30 cm)', 'For 6:']) expect(parts(line), line).toEqual([''])
+  for (const line of ['For the crust:', 'For one crust:']) expect(parts(line), line).toEqual(['crust'])
+})
+
 test('the words that tell an amount by a thing’s size are kept, wherever they stand', () => {
   for (const said of ['butter the size of an egg', 'a little butter the size of an egg', 'the size of an egg of butter']) {
     const {receipts} = readReceipts(`# Cake\n\n- ${said}\n- 1 lb flour\n`, {file: 'cake.md'})

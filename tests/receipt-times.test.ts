@@ -153,6 +153,12 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['Cuts into three dozen squares.', 36, 36, 'squares'],
   ['A tray of focaccia (12 portions).', 12, 12, 'persons'],
   ['Bake it (6 to 8 servings).', 6, 8, 'persons'],
+  ['For one 2 kg loaf:', 1, 1, 'loaf'],
+  ['For 4 pizzas (30 cm)', 4, 4, 'pizzas'],
+  ['For 6', 6, 6, 'persons'],
+  ['Makes two 800 g loaves.', 2, 2, 'loaves'],
+  ['Makes 1 (9-inch) pie', 1, 1, 'pie'],
+  ['Yield: two 9x5-inch loaves', 2, 2, 'loaves'],
 ]
 
 describe('yields', () => {
