@@ -115,6 +115,13 @@ describe('translate', () => {
     ['Lemon Cupcakes', 'Bake 18 minutes.', 'muffins'],
     ['Cupcake', 'Bake 18 minutes.', 'muffins'],
     ['Cup Custards', 'Bake in a slow oven.', 'custard'],
+    // Common practice, no source: what a title means though its last word is that of another kind.
+    ['Banana Bread', 'Bake 50 minutes.', 'pound cake'],
+    ['Sausage Rolls', 'Bake 25 minutes.', 'puff paste'],
+    ['Shepherd’s Pie', 'Bake 40 minutes.', 'baked pasta'],
+    ['Breakfast Cakes', 'Bake.', 'buns'],
+    ['Walnut Brownies', 'Bake 25 minutes.', 'tray cakes'],
+    ['Lasagne', 'Bake 40 minutes.', 'baked pasta'],
   ])('“%s” (%s) is of the kind %s', (title, text, kind) => {
     const made = translate(`# ${title}\n\nA cup of butter, a cup and a half of sugar, four cups of flour, five eggs. ${text}\n`, {
       file: 'a.md',

@@ -132,6 +132,16 @@ describe('a receipt becomes a dish', () => {
     expect(times(make('tray', '60 gingers', {}, tray).dishes)).toBe('3')
     expect(count(make('tray', '2 tins', {}, tray).dishes)).toBe(2)
   })
+  it('brownies are what the tin is cut into: forty-eight of sixteen squares are three tins', () => {
+    const brownies = read(
+      'brownies',
+      '# Brownies\n\nYield: 16 squares\n\n- 225 g chocolate\n- 140 g butter\n- 250 g sugar\n- 3 eggs\n- 80 g flour\n\nBake in an 8-inch square pan at 350 °F for 25 minutes.\n',
+    )
+    const {dishes} = make('brownies', '48 brownies', {}, brownies)
+    expect(count(dishes)).toBe(3)
+    expect(times(dishes)).toBe('3')
+    expect(count(make('brownies', '2 tins', {}, brownies).dishes)).toBe(2)
+  })
   it('pieces of a receipt that counts none are asked about', () => {
     expect(make('cake', '24 slices')).toMatchObject({
       dishes: [],
