@@ -7,6 +7,7 @@ import {readDay} from '../plan/day.js'
 import type {Day, DayItem} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt} from '../receipt/types.js'
+import {namesInLog} from '../scale/slug.js'
 import {Failure, fileFailure} from './failure.js'
 import {readText} from './files.js'
 import {readLogs} from './logs.js'
@@ -89,7 +90,8 @@ export function readDayFolder(folder: string): DayFolder {
   const day = dayRead.day
   const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
   const logFile = join(folder, 'firings', `${day.date}.md`)
-  const log = existsSync(logFile) ? readLog(readText(logFile, logFile, 'log'), logFile, {zone: day.zone}) : null
+  const dishes = namesInLog([...day.items, ...day.spare], receipts)
+  const log = existsSync(logFile) ? readLog(readText(logFile, logFile, 'log'), logFile, {zone: day.zone, dishes}) : null
   const wrong = [...past.messages, ...(log?.messages ?? [])].filter((m) => m.severity === 'error')
   if (wrong.length > 0) throw new Failure(wrong)
   messages.push(...past.messages, ...(log?.messages ?? []))
