@@ -147,6 +147,14 @@ describe('translate', () => {
       expect(vessel(text), text).toEqual([value, why])
     expect(vessel('Roll 1/2 inch thick and cut 3-inch rounds on a sheet.')).toBeUndefined()
   })
+  it('what is baked by the sheetful is dropped upon a flat tin', () => {
+    const {receipts} = translate('# Breakfast Cakes\n\nA quart of flour, a gill of yeast. Drop it upon a tin and bake.\n', {
+      file: 'a.md',
+    })
+    const found = receipts[0]!.inferred.find(({field}) => field === 'vessel')
+    expect(found?.value).toBe('sheet 16 x 12 in')
+    expect(found?.why).toMatch(/says “tin” and no size; usual for buns/)
+  })
   it('is baked in the dish, not in what it was boiled in', () => {
     const {receipts} = translate('# Rice Pudding\n\nBoil a pint of milk in a stewpan. Line the dish and bake.\n', {file: 'a.md'})
     expect(receipts[0]!.inferred.find(({field}) => field === 'vessel')?.why).toMatch(/“dish”/)

@@ -104,7 +104,10 @@ export function fillFromKind(known: Known): Inferred[] {
     const named = vesselsNamed(section, ingredients)[0]
     if (named !== undefined && named.row.shape !== 'none') {
       // "On the bricks" says that no tin is used, and nothing of the size: that is its kind's, a flat bread's or a loaf's.
-      const bare = named.row.shape === 'free-standing' && row.vessel.startsWith('free-standing')
+      // Nor does "a tin" of what is baked by the sheetful: it is a flat one.
+      const bare =
+        (named.row.shape === 'free-standing' && row.vessel.startsWith('free-standing')) ||
+        (named.row.id === 'tin-kettle' && row.vessel.startsWith('sheet'))
       inferred.push({
         field: 'vessel',
         value: bare ? row.vessel : vesselSize(named.row),

@@ -146,8 +146,8 @@ function written(section: Section, size: Size, name: Stretch, said: Stretch): Si
 const INCH = 0.0254
 const QUARTERS = ['', ' 1/4', ' 1/2', ' 3/4']
 
-/** A whole number of quarter inches, to half a millimetre: vessels are sold so. */
-export const isInches = (metres: number): boolean => Math.abs(metres - (Math.round((metres / INCH) * 4) * INCH) / 4) <= 0.0005
+/** A whole number of quarter inches, to about half a millimetre: vessels are sold so. */
+export const isInches = (metres: number): boolean => Math.abs(metres - (Math.round((metres / INCH) * 4) * INCH) / 4) <= 0.0006
 
 /** Metres as a vessel's sizes are written: "13 x 9 x 2 1/4 in" to the quarter inch, "23 x 5 cm" to the millimetre. */
 export function writtenSizes(metres: readonly number[], inches: boolean): string {

@@ -443,6 +443,10 @@ const sentences: Book['sentences'] = [
     'das Rezept sagt “{words}” und keine Größe; sie kommt von: {source:source}',
   ],
   [
+    'the receipt says “{words}” and no size; usual for {kind} ({source})',
+    'das Rezept sagt “{words}” und keine Größe; üblich für diese Art ({source:source})',
+  ],
+  [
     'the receipt says “{words}” and no depth; its depth: {source}',
     'das Rezept sagt “{words}” und keine Tiefe; sie kommt von: {source:source}',
   ],
