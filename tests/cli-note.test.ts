@@ -56,6 +56,16 @@ describe('the day’s log', () => {
     expect(existsSync(log)).toBe(false)
   })
 
+  it('refuses a dish that is none of the day’s until it is told to', async () => {
+    const today = new Date()
+    const source = readFileSync(join(day, 'day.md'), 'utf8')
+    writeFileSync(join(day, 'day.md'), source.replace(/^date: \S+/m, `date: ${today.toISOString().slice(0, 10)}`))
+    const {code, err} = await run(['note', day, '0:00 puding set in'])
+    expect(code).toBe(2)
+    expect(err).toMatch(/“puding” is no dish of this day.*\n.*write “.*--anyway/)
+    expect((await run(['note', day, '0:00 puding set in', '--anyway'])).code).toBe(0)
+  })
+
   it('takes many hands at once and loses none', async () => {
     const done = await Promise.all(Array.from({length: 12}, (_, i) => note(`${(i % 11) + 1}:${10 + i} pm arm ${10 + i}`)))
     expect(done.map((d) => d.code)).toEqual(Array(12).fill(0))

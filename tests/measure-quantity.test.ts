@@ -12,6 +12,7 @@ describe('sizes with units', () => {
   const lengths: Array<[string, string]> = [
     ['36 in', '36 in'],
     ['9 1/2 inches', '9.5 in'],
+    ['91,5 cm', '91.5 cm'],
     ['9½ in', '9.5 in'],
     ['1-1/2 in', '1.5 in'],
     ['91 cm', '91 cm'],

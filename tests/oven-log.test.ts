@@ -336,3 +336,65 @@ describe('appending', () => {
     )
   })
 })
+
+describe('the dishes of the day', () => {
+  const dishes = ['household-bread', 'rye-and-indian-bread', 'mutton-pies', 'custards']
+  const parsed = (text: string) => parseNote(text, {date: '2027-06-12', now, dishes})
+  const said = (text: string): string => {
+    const read = parsed(text)
+    if (!read.ok) return read.reason
+    const {entry} = read
+    return entry.what === 'field'
+      ? `${entry.key} ${entry.value}`
+      : [entry.time, entry.reading, entry.value, entry.note, entry.doubt?.reason].filter(Boolean).join(' | ')
+  }
+  it.each([
+    // The time behind what was seen or done.
+    ['floor 240 °C at 9:50 am', '9:50 am | floor | 240 °C'],
+    ['household bread 2 set in 10:15 am', '10:15 am | household-bread | 2 set in'],
+    ['mutton pies out 11:40 brown on one side', '11:40 | mutton-pies | drawn | brown on one side'],
+    // Short for “set in” and “drawn”.
+    ['10:15 custards in', '10:15 | custards | set in'],
+    ['10:15 2 mutton pies out', '10:15 | mutton-pies | 2 drawn'],
+    ['10:15 drew the custards', '10:15 | custards | drawn'],
+    ['10:15 custards out, one spilt', '10:15 | custards | drawn | one spilt'],
+    // Names that are none of the day's.
+    ['10:15 hosehold bread set in', '10:15 | hosehold-bread | set in | “hosehold bread” is no dish of this day'],
+    ['2 loaves in at 10.15', '10.15 | loaves | 2 set in | “loaves” is no dish of this day'],
+    ['10:15 pies out', '10:15 | pies | drawn | “pies” is no dish of this day'],
+    // Of no dish at all.
+    ['10:15 coals out', '10:15 | note | coals out'],
+    ['10:15 Tobias comes in at 9:30', '10:15 | note | Tobias comes in at 9:30'],
+    ['25:10 arm 18', '“25:10” is not a time of day'],
+  ])('%s', (text, entry) => expect(said(text)).toBe(entry))
+  it('says what to write for a name that is none of them', () => {
+    const doubt = (text: string) => {
+      const read = parsed(text)
+      return read.ok && read.entry.what === 'row' ? read.entry.doubt?.suggest : null
+    }
+    expect(doubt('10:15 hosehold-bread set in')).toBe('write “household-bread” or “rye-and-indian-bread”')
+    expect(doubt('10:15 pie drawn')).toBe('write “mutton-pies”')
+    expect(doubt('10:15 trifle drawn')).toBe(`write ${dishes.map((dish) => `“${dish}”`).join(' or ')}`)
+    expect(doubt('10:15 household-bread-2 drawn')).toBeUndefined()
+  })
+  it('are those that rows of the log can tell of', () => {
+    const text = log.replace('| 1 pm | pies | drawn 5 min early | |', '| 1 pm | houshold-bread | drawn 5 min early | |')
+    expect(readLog(text, 'l.md', {now, dishes}).messages).toEqual([
+      {
+        file: 'l.md',
+        line: text.split('\n').findIndex((line) => line.includes('houshold')) + 1,
+        column: 10,
+        severity: 'warning',
+        rule: 'log-dish',
+        reason: '“houshold-bread” is no dish of this day, so this row tells of none',
+        suggest: 'write “household-bread” or “rye-and-indian-bread”',
+      },
+    ])
+  })
+  it('a note without a time, long before its day, is asked for one', () => {
+    expect(parseNote('arm 18', {date: '2027-06-12', now: {date: '2026-11-27', minutes: 600}})).toMatchObject({
+      ok: false,
+      reason: 'the note has no time',
+    })
+  })
+})

@@ -61,6 +61,33 @@ describe.skipIf(!hasBrowser)('at the oven', {timeout: 240_000}, () => {
   const counted = (): Promise<{plays: string[]; shakes: number; held: number}> =>
     page.evaluate(() => (globalThis as unknown as {counted: {plays: string[]; shakes: number; held: number}}).counted)
 
+  it('an alarm ends when its step is done, and what has no place is named', async () => {
+    const tall = new Map([
+      ...smallDay,
+      ['day.md', `${smallDay.get('day.md')}- [Tall cake](receipts/tall.md)\n`],
+      ['receipts/tall.md', smallDay.get('receipts/cake.md')!.replace('place: United States', '$&\nvessel: round 10 in x 30 in')],
+    ])
+    const away = await own.browser.newContext({viewport: {width: 390, height: 740}})
+    const other = await away.newPage()
+    await other.clock.install({time: new Date('2027-06-19T05:30:00')})
+    await other.goto(`${own.withDay('tall', tall)}#plan`)
+    await other.getByRole('button', {name: 'Plan the day'}).click()
+    await other.locator('table.hours').waitFor({timeout: 120_000})
+    const lit = await other.locator('table.hours tr', {hasText: 'Light the'}).locator('td, th').first().innerText()
+    await other.evaluate(() => {
+      location.hash = 'bake'
+    })
+    const missing = other.getByRole('region', {name: 'Without a place'})
+    await expect.poll(() => missing.innerText()).toMatch(/Tall cake: .*(?:mouth|high)/)
+    const [hour, minute] = /(\d+):(\d+)/.exec(lit)!.slice(1) as [string, string]
+    await other.clock.setSystemTime(new Date(`2027-06-19T${hour.padStart(2, '0')}:${minute}:01`))
+    const alarm = other.getByRole('alert').filter({hasText: 'It is time'})
+    await alarm.waitFor({timeout: 30_000})
+    await other.getByRole('button', {name: 'Lit', exact: true}).click()
+    await alarm.waitFor({state: 'detached', timeout: 30_000})
+    await away.close()
+  })
+
   it('plans with two fires at a button, says so in day.md, and one step takes it back', async () => {
     const fires = (): Promise<number> => page.locator('table.hours td', {hasText: /^Light the/}).count()
     expect(await fires()).toBe(1)

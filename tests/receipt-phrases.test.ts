@@ -91,6 +91,10 @@ const prose: readonly Case[] = [
   ['Add 1 1/2 lb. of sugar.', '3/2 pound sugar'],
   ['Three half pints of new milk.', '3/2 pint milk'],
   ['A quart and half a pint of cream.', '5/4 quart cream'],
+  // The comma of much of Europe
+  ['Add 1,5 kg rye flour and 0,125 l milk.', '3/2 kilogram rye flour', '1/8 litre milk'],
+  ['Add 1,500 kg rye flour and 1,500 g butter.', '3/2 kilogram rye flour', '1500 gram butter'],
+  ['Take 2,3 or 4 eggs.', '2-4 count egg'],
   // Parts
   ['A quarter of a pound of butter.', '1/4 pound butter'],
   ['Half a quarter of a pound of sugar.', '1/8 pound sugar'],
@@ -386,6 +390,12 @@ const lists: readonly Case[] = [
     '4 cup flour',
     '6 count egg',
   ],
+  [
+    '- 1 stick + 2 Tbsp butter\n- 1 cup minus 2 tablespoons flour\n- 1 stick cinnamon',
+    '5/4 stick butter',
+    '7/8 cup flour',
+    '1 stick cinnamon',
+  ],
   ['- 5 g dried yeast (or 15 g fresh yeast)\n- 200 ml milk (or water)', '5 gram yeast', '200 millilitre milk'],
   ['- 1 kg strong wholemeal bread flour\n- 20 g fine sea salt', '1 kilogram wholemeal flour', '20 gram salt'],
   [
@@ -421,12 +431,35 @@ const lists: readonly Case[] = [
   ['    1 quart flour.\n    2 teaspoonfuls salt.\n    1 gill yeast.', '1 quart flour', '2 teaspoon salt', '1 gill yeast'],
 ]
 
+const read: readonly Case[] = [
+  // Stops of abbreviations end nothing.
+  ['Take 1 qt. flour, 2 tea-sp. cream of tartar, 1 of soda.', '1 quart flour', '2 teaspoon cream of tartar', '1 teaspoon soda'],
+  // The measure of an amount that was not read is not that of the entry before it.
+  ['Take 1 qt. flour, 2 snips cream of tartar, 1 of soda.', '1 quart flour', '~ cream of tartar', '~ soda'],
+  ['Take two ounces of mace, a little pepper, one of cloves.', '2 ounce mace', '~ pepper', '1 ounce clove'],
+  ['Take a quart of flour, butter size of an egg, 2 eggs.', '1 quart flour', '1 size of an egg butter', '2 count egg'],
+  // What only says how warm or thick another thing is goes into nothing.
+  ['Mix a quart of flour with a pint of water, blood warm.', '1 quart flour', '1 pint water'],
+  ['Beat three eggs in a little milk; make it the thickness of cream.', '3 count egg', '~ milk'],
+]
+
+describe('what is said of an entry, and what of another', () => {
+  for (const [text, ...expected] of read) test(text, () => check(text, expected))
+})
+
 describe('phrases of old receipts in prose', () => {
   for (const [text, ...expected] of prose) test(text.replace(/\n/g, ' ⏎ '), () => check(text, expected))
 })
 
 describe('lists, old and modern', () => {
   for (const [text, ...expected] of lists) test(text.replace(/\n/g, ' ⏎ '), () => check(text, expected))
+})
+
+test('how much a receipt makes is no part of the dish, and a part that is counted is', () => {
+  const parts = (line: string): readonly string[] =>
+    readReceipts(`# Loaf\n\n${line}\n\n- 1 kg flour\n`, {file: 'loaf.md'}).receipts[0]!.ingredients.map(({part}) => part)
+  for (const line of ['For one 2 kg loaf:', 'For 4 pizzas (30 cm)', 'For 6:']) expect(parts(line), line).toEqual([''])
+  for (const line of ['For the crust:', 'For one crust:']) expect(parts(line), line).toEqual(['crust'])
 })
 
 test('the words that tell an amount by a thing’s size are kept, wherever they stand', () => {

@@ -68,6 +68,7 @@ describe('left in the oven through the night', () => {
   ])('not: “%s”', (text) => {
     const receipt = read(text)
     expect(receipt.times.filter(({overnight}) => overnight === true)).toEqual([])
+    if (text.includes('fridge')) expect(receipt.cautions.map(({id}) => id)).not.toContain('hot-holding')
     expect(needOf(receipt).overnight).toBe(false)
   })
 

@@ -73,6 +73,10 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Let them stand in the oven all night.', 480, 720],
   ['Leave the crock in the oven till next day.', 720, 1440],
   ['Bake overnight in the brick oven.', 480, 720, 'bake'],
+  ['Bake 90 seconds to 3 minutes.', 1.5, 3, 'bake'],
+  ['Bake 3 qrs. of an hour.', 45, 45, 'bake'],
+  ['Bake 3 quarters of an hour.', 45, 45, 'bake'],
+  ['Shape, and prove overnight in the fridge, 12 to 16 hours.', 720, 960, 'rise'],
 
   // What the time is for
   ['Let it rise two hours before the fire.', 120, 120, 'rise'],
@@ -131,6 +135,26 @@ describe('stretches of time', () => {
   })
 })
 
+describe('times of one bake', () => {
+  const bakes = (text: string): readonly string[] =>
+    readTimes(plainSection(text)).map(
+      ({minutes: {low, high}, then, total}) => `${low}-${high}${then ? ' then' : ''}${total ? ' total' : ''}`,
+    )
+  it.each([
+    ['Bake 20 minutes at 220 °C then 30 at 180.', ['20-20', '30-30 then']],
+    ['Bake 20 minutes at 220 °C, then another 25–30 at 180 °C.', ['20-20', '25-30 then']],
+    ['Bake for 40 minutes covered, then uncover and bake a further 10–15 minutes.', ['40-40', '10-15 then']],
+    ['Bake 30 minutes with the lid on and 15 minutes with the lid off.', ['30-30', '15-15 then']],
+    ['Bake 15 minutes, turn the oven down and bake 30 minutes more.', ['15-15', '30-30 then']],
+    ['Bake 20 minutes at 250 °C, falling to 180 °C, altogether 75 minutes.', ['20-20', '75-75 total']],
+    ['Bake 20 minutes at 250 °C and then at 180 °C, 75 minutes in all.', ['20-20', '75-75 total']],
+    // Another case, and no more of the same.
+    ['Bake 40 minutes, and even ten minutes longer, if very deep.', ['40-40', '10-10']],
+    ['Bake 40 minutes, or if in small tins then 20 minutes.', ['40-40', '20-20']],
+    ['Bake 20 minutes, then 30 currants go on top.', ['20-20']],
+  ])('%s', (text, said) => expect(bakes(text)).toEqual(said))
+})
+
 const yields: ReadonlyArray<readonly [text: string, low: number, high: number, of: string]> = [
   ['Sufficient for 6 persons.', 6, 6, 'persons'],
   ['*Sufficient* for 5 or 6 persons. *Seasonable* at any time.', 5, 6, 'persons'],
@@ -153,6 +177,12 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['Cuts into three dozen squares.', 36, 36, 'squares'],
   ['A tray of focaccia (12 portions).', 12, 12, 'persons'],
   ['Bake it (6 to 8 servings).', 6, 8, 'persons'],
+  ['For one 2 kg loaf:', 1, 1, 'loaf'],
+  ['For 4 pizzas (30 cm)', 4, 4, 'pizzas'],
+  ['For 6', 6, 6, 'persons'],
+  ['Makes two 800 g loaves.', 2, 2, 'loaves'],
+  ['Makes 1 (9-inch) pie', 1, 1, 'pie'],
+  ['Yield: two 9x5-inch loaves', 2, 2, 'loaves'],
 ]
 
 describe('yields', () => {

@@ -115,6 +115,13 @@ describe('translate', () => {
     ['Lemon Cupcakes', 'Bake 18 minutes.', 'muffins'],
     ['Cupcake', 'Bake 18 minutes.', 'muffins'],
     ['Cup Custards', 'Bake in a slow oven.', 'custard'],
+    // Common practice, no source: what a title means though its last word is that of another kind.
+    ['Banana Bread', 'Bake 50 minutes.', 'pound cake'],
+    ['Sausage Rolls', 'Bake 25 minutes.', 'puff paste'],
+    ['Shepherd’s Pie', 'Bake 40 minutes.', 'baked pasta'],
+    ['Breakfast Cakes', 'Bake.', 'buns'],
+    ['Walnut Brownies', 'Bake 25 minutes.', 'tray cakes'],
+    ['Lasagne', 'Bake 40 minutes.', 'baked pasta'],
   ])('“%s” (%s) is of the kind %s', (title, text, kind) => {
     const made = translate(`# ${title}\n\nA cup of butter, a cup and a half of sugar, four cups of flour, five eggs. ${text}\n`, {
       file: 'a.md',
@@ -122,6 +129,36 @@ describe('translate', () => {
     expect(made.receipts[0]!.kind).toBe(kind)
   })
 
+  it('a vessel whose size the text states is of that size, whatever the kind of dish; its depth is ours where none is said', () => {
+    const vessel = (text: string): readonly string[] | undefined => {
+      const {receipts} = translate(`# Made Up\n\n- 200 g butter\n- 1 9-inch pie crust\n\n${text}\n`, {file: 'a.md'})
+      const found = receipts[0]!.inferred.find(({field}) => field === 'vessel')
+      return found === undefined ? undefined : [found.value, found.why]
+    }
+    const own = 'and no depth; its depth: common-practice'
+    for (const [text, value, why] of [
+      ['Bake in an 8-inch square pan.', 'square 8 x 8 x 2 in', `the receipt says “8-inch square pan” ${own}`],
+      ['Layer in a 30 x 20 x 6 cm dish. Bake.', 'oblong 30 x 20 x 6 cm', 'the receipt says “30 x 20 x 6 cm dish”'],
+      ['Grease a 9 x 13-inch pan.', 'oblong 9 x 13 x 2 in', `the receipt says “9 x 13-inch pan” ${own}`],
+      ['Line a 2lb loaf tin (23 x 13 cm).', 'loaf 23 x 13 x 7.5 cm', `the receipt says “loaf tin (23 x 13 cm)” ${own}`],
+      ['Line two 20cm/8in\nsandwich tins.', 'round 20 x 6 cm', `the receipt says “20cm/8in sandwich tins” ${own}`],
+      ['Bake in a round tin, 24,5 cm across.', 'round 24.5 x 6 cm', `the receipt says “round tin, 24,5 cm” ${own}`],
+    ] as const)
+      expect(vessel(text), text).toEqual([value, why])
+    expect(vessel('Roll 1/2 inch thick and cut 3-inch rounds on a sheet.')).toBeUndefined()
+  })
+  it('what is baked by the sheetful is dropped upon a flat tin', () => {
+    const {receipts} = translate('# Breakfast Cakes\n\nA quart of flour, a gill of yeast. Drop it upon a tin and bake.\n', {
+      file: 'a.md',
+    })
+    const found = receipts[0]!.inferred.find(({field}) => field === 'vessel')
+    expect(found?.value).toBe('sheet 16 x 12 in')
+    expect(found?.why).toMatch(/says “tin” and no size; usual for buns/)
+  })
+  it('is baked in the dish, not in what it was boiled in', () => {
+    const {receipts} = translate('# Rice Pudding\n\nBoil a pint of milk in a stewpan. Line the dish and bake.\n', {file: 'a.md'})
+    expect(receipts[0]!.inferred.find(({field}) => field === 'vessel')?.why).toMatch(/“dish”/)
+  })
   it('what an ingredient is measured in is no vessel to bake in, nor is the cup of a cup cake', () => {
     const vessel = (text: string): string | undefined =>
       translate(text, {file: 'a.md'}).receipts[0]!.inferred.find(({field}) => field === 'vessel')?.why

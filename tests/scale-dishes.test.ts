@@ -94,6 +94,25 @@ describe('a word for heat with its figure beside it', () => {
   })
 })
 
+describe('the time a dish takes', () => {
+  const minutes = (text: string) =>
+    make('loaf', '2 loaves', {}, read('loaf', `# White bread\n\nMakes 2 loaves.\n\n- 1 kg flour\n- 650 g water\n\n${text}\n`))
+      .dishes[0]!.need.minutes
+  it('is the whole of what follows, at whatever heat, and no more than what is said to be the whole', () => {
+    expect(minutes('Bake 20 minutes at 220 °C then 30 at 180.')).toMatchObject({low: 50, high: 50})
+    expect(minutes('Bake at 200 °C for 40 minutes covered, then uncover and bake a further 10–15 minutes.')).toMatchObject({
+      low: 50,
+      high: 55,
+    })
+    expect(minutes('Bake 10 minutes at 250 °C, then 20 minutes at 220 °C, then 15 minutes at 200 °C.')).toMatchObject({
+      low: 45,
+      high: 45,
+    })
+    expect(minutes('Bake 20 minutes at 250 °C, falling to 180 °C, altogether 75 minutes.')).toMatchObject({low: 75, high: 75})
+    expect(minutes('Bake 50 minutes. Made small, they bake altogether 20 minutes.')).toMatchObject({low: 50, high: 50})
+  })
+})
+
 describe('a receipt becomes a dish', () => {
   it('so many loaves: a receipt that makes two, six times for twelve', () => {
     const {dishes} = make('bread', '12 loaves')
@@ -131,6 +150,16 @@ describe('a receipt becomes a dish', () => {
     expect(times(make('tray', '60 squares', {}, tray).dishes)).toBe('3')
     expect(times(make('tray', '60 gingers', {}, tray).dishes)).toBe('3')
     expect(count(make('tray', '2 tins', {}, tray).dishes)).toBe(2)
+  })
+  it('brownies are what the tin is cut into: forty-eight of sixteen squares are three tins', () => {
+    const brownies = read(
+      'brownies',
+      '# Brownies\n\nYield: 16 squares\n\n- 225 g chocolate\n- 140 g butter\n- 250 g sugar\n- 3 eggs\n- 80 g flour\n\nBake in an 8-inch square pan at 350 °F for 25 minutes.\n',
+    )
+    const {dishes} = make('brownies', '48 brownies', {}, brownies)
+    expect(count(dishes)).toBe(3)
+    expect(times(dishes)).toBe('3')
+    expect(count(make('brownies', '2 tins', {}, brownies).dishes)).toBe(2)
   })
   it('pieces of a receipt that counts none are asked about', () => {
     expect(make('cake', '24 slices')).toMatchObject({

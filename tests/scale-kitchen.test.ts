@@ -57,6 +57,12 @@ const worth = (text: string): number | null => {
 }
 
 describe('kitchen measures', () => {
+  it('say beside a number of things what they weigh, no further from it than half its range’s width', () => {
+    const rind = (grams: {low: number; likely: number; high: number}): string =>
+      one(ingredient({item: 'lemon rind', measure: 'count', byNumber: true, grams}))
+    expect(rind({low: 4, likely: 7.4, high: 12})).toBe('1 (about 8 g)')
+    expect(rind({low: 80, likely: 110, high: 140})).toBe('1 (about 100 g)')
+  })
   it('lose at most 3 % of any weight or volume, whatever its size', () => {
     fc.assert(
       fc.property(fc.double({min: 0.1, max: 40000, noNaN: true}), fc.boolean(), (size, wet) => {

@@ -52,6 +52,24 @@ describe('handouts by whom they are for', () => {
     expect(plain(html)).toContain('1.81 kg / 4 lb')
   })
 
+  it('ask only for times that stand in their table of the falling oven, which skips no hours', () => {
+    const minutes = (text: string): number[] =>
+      [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))
+    let asked = 0
+    for (const [path, html] of made({audience: 'class', clock: 24})) {
+      const table = /<table class="fall">.*?<\/table>/s.exec(html)?.[0]
+      if (!path.startsWith('handouts/') || table === undefined) continue
+      asked++
+      const rows = minutes(plain(table))
+      const steps = new Set(rows.slice(1).map((at, i) => at - rows[i]!))
+      expect(steps.size, `${path}: ${rows.join()}`).toBe(1)
+      const [from, to] = minutes(/Between about[^.]*/.exec(plain(html))![0]) as [number, number]
+      expect(from, path).toBeGreaterThanOrEqual(rows[0]! - 60)
+      expect(to, path).toBeLessThanOrEqual(rows.at(-1)!)
+    }
+    expect(asked).toBeGreaterThan(5)
+  })
+
   it('cite a source for every figure, as a footnote that is there', () => {
     for (const [path, html] of made({audience: 'visitors'})) {
       if (!path.startsWith('handouts/')) continue

@@ -7,6 +7,7 @@ import {readDay} from '../plan/day.js'
 import type {Day, DayItem} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt} from '../receipt/types.js'
+import {namesInLog} from '../scale/slug.js'
 import {Failure, fileFailure} from './failure.js'
 import {readText} from './files.js'
 import {readLogs} from './logs.js'
@@ -86,7 +87,7 @@ export function readDayFolder(folder: string): DayFolder {
 
   // A log is the day's by its date, so without that none can be read; whatever else is wrong, they are.
   const day = dayRead?.day
-  const logs = day ? attempt(() => logsOf(folder, day)) : null
+  const logs = day ? attempt(() => logsOf(folder, day, receipts)) : null
   if (logs) messages.push(...logs.messages)
 
   const errors = messages.filter((m) => m.severity === 'error')
@@ -105,10 +106,11 @@ export function readDayFolder(folder: string): DayFolder {
 }
 
 /** The day's own log and those before it, with what is wrong in them. */
-function logsOf(folder: string, day: Day): Pick<DayFolder, 'log' | 'past' | 'messages'> {
+function logsOf(folder: string, day: Day, receipts: readonly Receipt[]): Pick<DayFolder, 'log' | 'past' | 'messages'> {
   const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
   const file = join(folder, 'firings', `${day.date}.md`)
-  const own = existsSync(file) ? readLog(readText(file, file, 'log'), file, {zone: day.zone}) : null
+  const dishes = namesInLog([...day.items, ...day.spare], receipts)
+  const own = existsSync(file) ? readLog(readText(file, file, 'log'), file, {zone: day.zone, dishes}) : null
   return {log: own?.log ?? null, past: past.logs, messages: [...past.messages, ...(own?.messages ?? [])]}
 }
 

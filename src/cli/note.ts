@@ -6,6 +6,8 @@ import writeFileAtomic from 'write-file-atomic'
 import {armCaution} from '../lexicon/signs.js'
 import {appendToLog, clockText, type LogOptions, parseNote, readLog} from '../oven/log.js'
 import {readDay} from '../plan/day.js'
+import type {DayItem} from '../plan/types.js'
+import {namesInLog} from '../scale/slug.js'
 import type {Given} from './arguments.js'
 import {Failure, fileFailure, messageLines, usageFailure} from './failure.js'
 import {decodeText, readText} from './files.js'
@@ -25,7 +27,8 @@ export async function runNote(given: Given): Promise<Outcome> {
   const now = present(day.date, day.zone)
   const anyway = given.flag('anyway')
   const said = words.join(' ')
-  const parsed = parseNote(said, {date: day.date, ...(now && !anyway ? {now} : {})})
+  const dishes = dishNames(folder, [...day.items, ...day.spare])
+  const parsed = parseNote(said, {date: day.date, dishes, ...(now && !anyway ? {now} : {})})
   if (!parsed.ok)
     throw usageFailure(
       parsed.reason,
@@ -66,6 +69,16 @@ export async function runNote(given: Given): Promise<Outcome> {
   } finally {
     await release()
   }
+}
+
+/** What the log may call the day's dishes. Titles of a file of several receipts are its headings: no receipt need be read for a note. */
+function dishNames(folder: string, items: readonly DayItem[]): string[] {
+  const headings = [...new Set(items.map(({file}) => file))].flatMap((file) => {
+    const path = join(folder, file)
+    const text = existsSync(path) ? readFileSync(path, 'utf8') : ''
+    return Array.from(text.matchAll(/^#{1,6} +([^\n]+)$/gm), (m) => ({file, title: m[1]!}))
+  })
+  return namesInLog(items, headings)
 }
 
 /** The present on the bake day's clock; undefined while the day is not today, yesterday or tomorrow, when only a stated time makes sense. */

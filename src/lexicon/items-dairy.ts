@@ -191,7 +191,7 @@ export const dairy = itemRows([
     ndb: '01011',
     group: 'dairy',
     spellings:
-      'grated cheese, cheshire cheese, cheddar cheese, cheddar, old cheese, gloucester cheese, stilton, gruyere, hard cheese, mature cheddar, rich cheese, double gloucester, gruyere cheese, new cheese, dutch cheese',
+      'grated cheese, cheshire cheese, cheddar cheese, cheddar, old cheese, gloucester cheese, stilton, gruyere, hard cheese, mature cheddar, rich cheese, double gloucester, gruyere cheese, new cheese, dutch cheese, mozzarella, feta, gouda, edam, emmental, emmenthal, halloumi, goat cheese',
     density: span(0.4, 0.478, 0.56),
     densitySource: 'usda-sr28',
     allergens: ['milk'],

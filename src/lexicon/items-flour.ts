@@ -390,7 +390,7 @@ export const flours = itemRows([
   {
     id: 'macaroni',
     group: 'made dish',
-    spellings: 'maccaroni, maccheroni, pasta, noodles',
+    spellings: 'maccaroni, maccheroni, pasta, noodles, lasagne sheets, lasagna sheets, pasta sheets, lasagna noodles',
     density: span(0.35, 0.44, 0.55),
     densitySource: 'memory',
     allergens: ['wheat'],

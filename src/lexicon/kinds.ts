@@ -14,7 +14,7 @@ const rows: readonly KindRow[] = [
     id: 'white bread',
     title: 'White bread',
     words: words(
-      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread',
+      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, baguette, baguettes, ciabatta, bloomer',
     ),
     band: 'hot',
     start: {low: 200, best: 230, high: 270},
@@ -118,7 +118,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'flat bread',
     title: 'Flat bread',
-    words: words('flat bread, flatbread, focaccia, pizza, pitta, naan, flat cake of bread, hearth cake'),
+    words: words(
+      'flat bread, flatbread, focaccia, pizza, pitta, naan, flat cake of bread, hearth cake, lahmacun, pide, flammkuchen, tarte flambee, farinata, socca',
+    ),
     band: 'hot',
     start: {low: 220, best: 270, high: 400},
     end: 190,
@@ -138,7 +140,7 @@ const rows: readonly KindRow[] = [
   {
     id: 'rolls',
     title: 'Rolls',
-    words: words('rolls, french rolls, dinner rolls, breakfast rolls, bread rolls, milk rolls, baps, twists'),
+    words: words('rolls, french rolls, dinner rolls, breakfast rolls, bread rolls, milk rolls, baps, twists, bagels, pretzels'),
     band: 'hot',
     start: {low: 195, best: 215, high: 245},
     end: 175,
@@ -160,7 +162,7 @@ const rows: readonly KindRow[] = [
     id: 'buns',
     title: 'Buns and tea cakes raised with yeast',
     words: words(
-      'buns, bath buns, hot cross buns, chelsea buns, rusk buns, tea cakes, teacakes, sally lunn, wigs, whigs, cinnamon buns, currant buns, brioche',
+      'buns, bath buns, hot cross buns, chelsea buns, rusk buns, tea cakes, teacakes, sally lunn, wigs, whigs, cinnamon buns, currant buns, brioche, breakfast cakes, croissants',
     ),
     band: 'hot',
     start: {low: 185, best: 205, high: 230},
@@ -182,7 +184,7 @@ const rows: readonly KindRow[] = [
     id: 'raised cake',
     title: 'Cake raised with yeast',
     words: words(
-      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread',
+      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone',
     ),
     band: 'moderate',
     start: {low: 165, best: 190, high: 215},
@@ -371,7 +373,7 @@ const rows: readonly KindRow[] = [
     id: 'pound cake',
     title: 'Pound cake and plain butter cake',
     words: words(
-      'pound cake, pound-cake, madeira cake, seed cake, seed-cake, butter cake, plain cake, rice cake, diet loaf cake, cup cake, tea cake, lemon cake, almond cake, chocolate cake, tipsy cake, cake',
+      'pound cake, pound-cake, madeira cake, seed cake, seed-cake, butter cake, plain cake, rice cake, diet loaf cake, cup cake, tea cake, lemon cake, almond cake, chocolate cake, tipsy cake, cake, banana bread, banana cake, nut bread, date loaf, tea loaf, tea bread, courgette bread, zucchini bread',
     ),
     band: 'moderate',
     start: {low: 155, best: 170, high: 190},
@@ -456,7 +458,7 @@ const rows: readonly KindRow[] = [
     id: 'small cakes',
     title: 'Small cakes, cookies and jumbles',
     words: words(
-      'cookies, cookie, jumbles, jumbals, jumballs, small cakes, little cakes, shrewsbury cakes, drop cakes, sugar biscuits, sweet biscuits, shrewsbury biscuits, wafers, hard cakes, seed biscuits, butter biscuits, snickerdoodles, oat biscuits, chocolate chip cookies, lemon biscuits, fine cakes',
+      'cookies, cookie, jumbles, jumbals, jumballs, small cakes, little cakes, shrewsbury cakes, drop cakes, sugar biscuits, sweet biscuits, shrewsbury biscuits, wafers, hard cakes, seed biscuits, butter biscuits, snickerdoodles, oat biscuits, chocolate chip cookies, lemon biscuits, fine cakes, madeleines',
     ),
     band: 'hot',
     start: {low: 165, best: 190, high: 215},
@@ -471,6 +473,25 @@ const rows: readonly KindRow[] = [
     waterLoss: span(0.08, 0.11, 0.15),
     feeds: span(8, 12, 16),
     sign: 'coloured at the edge and underneath',
+    source: 'common-practice',
+  },
+  {
+    id: 'tray cakes',
+    title: 'Brownies and cakes cut from the tin',
+    words: words('brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars'),
+    band: 'moderate',
+    start: {low: 155, best: 175, high: 190},
+    end: 135,
+    done: 90,
+    minutes: span(20, 28, 40),
+    falling: false,
+    overnight: false,
+    place: 'middle',
+    vessel: 'square 8 in x 2 in',
+    mass: span(0.6, 0.85, 1.2),
+    waterLoss: span(0.04, 0.07, 0.1),
+    feeds: span(8, 12, 16),
+    sign: 'set at the edge, a few moist crumbs on a straw from the middle',
     source: 'common-practice',
   },
   {
@@ -561,7 +582,7 @@ const rows: readonly KindRow[] = [
     id: 'meat pie',
     title: 'Meat pie',
     words: words(
-      'meat pie, chicken pie, beef-steak pie, beefsteak pie, steak pie, veal pie, pork pie, pigeon pie, mutton pie, game pie, giblet pie, lamb pie, goose pie, rabbit pie, partridge pie, grouse pie, eel pie, fish pie, oyster pie, venison pasty, pasty, pasties, raised pie, ham pie, squab pie, sea pie, hare pie, veal and ham pie',
+      'meat pie, chicken pie, beef-steak pie, beefsteak pie, steak pie, veal pie, pork pie, pigeon pie, mutton pie, game pie, giblet pie, lamb pie, goose pie, rabbit pie, partridge pie, grouse pie, eel pie, fish pie, oyster pie, venison pasty, pasty, pasties, raised pie, ham pie, squab pie, sea pie, hare pie, veal and ham pie, empanadas',
     ),
     band: 'hot',
     start: {low: 170, best: 195, high: 225},
@@ -628,7 +649,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'puff paste',
     title: 'Puff paste',
-    words: words('puff paste, puff-paste, puff pastry, vol-au-vent, flaky pastry, cheese puffs, palmiers, feuilletage'),
+    words: words(
+      'puff paste, puff-paste, puff pastry, vol-au-vent, flaky pastry, cheese puffs, palmiers, feuilletage, sausage rolls',
+    ),
     band: 'hot',
     start: {low: 200, best: 220, high: 245},
     end: 180,
@@ -670,7 +693,7 @@ const rows: readonly KindRow[] = [
     id: 'custard',
     title: 'Baked custard',
     words: words(
-      'baked custard, baked custards, custards, custard, cup custards, creme caramel, almond custard, boiled custard baked',
+      'baked custard, baked custards, custards, custard, cup custards, creme caramel, almond custard, boiled custard baked, creme brulee',
     ),
     band: 'slow',
     start: {low: 120, best: 140, high: 160},
@@ -849,10 +872,33 @@ const rows: readonly KindRow[] = [
     source: 'common-practice',
   },
   {
+    id: 'baked pasta',
+    title: 'Baked pasta and layered dishes',
+    words: words(
+      'lasagne, lasagna, baked pasta, macaroni cheese, baked macaroni, macaroni and cheese, moussaka, cannelloni, cottage pie, shepherd’s pie, shepherds pie',
+    ),
+    band: 'moderate',
+    start: {low: 160, best: 185, high: 210},
+    end: 135,
+    done: 85,
+    minutes: span(35, 45, 65),
+    falling: false,
+    overnight: false,
+    place: 'middle',
+    vessel: 'oblong 12 x 8 x 2 1/2 in',
+    mass: span(1.6, 2.2, 3),
+    waterLoss: span(0.04, 0.08, 0.12),
+    feeds: span(5, 6, 8),
+    sign: 'bubbling at the edge and brown on top; 74 °C at the centre by thermometer',
+    safe: 74,
+    cautions: ['meat-temperature', 'hot-holding'],
+    source: 'common-practice',
+  },
+  {
     id: 'roast meat',
     title: 'Roast meat, whole cut',
     words: words(
-      'roast beef, roast pork, roast lamb, roast mutton, leg of lamb, leg of mutton, roast venison, roast meat, baked ham, to bake a ham, to bake beef, fillet of veal, sucking pig, spare-rib',
+      'roast beef, roast pork, roast lamb, roast mutton, leg of lamb, leg of mutton, roast venison, roast meat, baked ham, to bake a ham, to bake beef, fillet of veal, sucking pig, spare-rib, meat loaf, meatloaf, ham, roast ham, shoulder of lamb, shoulder of pork, pulled pork, brisket',
     ),
     band: 'moderate',
     start: {low: 155, best: 180, high: 220},
@@ -875,7 +921,7 @@ const rows: readonly KindRow[] = [
     id: 'roast poultry',
     title: 'Roast poultry',
     words: words(
-      'roast chicken, roast fowl, roast turkey, roast goose, roast duck, chicken, fowl, turkey, goose, roast pheasant, roast partridge',
+      'roast chicken, roast fowl, roast turkey, roast goose, roast duck, chicken, fowl, turkey, goose, roast pheasant, roast partridge, duck',
     ),
     band: 'moderate',
     start: {low: 160, best: 185, high: 215},
@@ -945,7 +991,7 @@ const rows: readonly KindRow[] = [
     id: 'roast vegetables',
     title: 'Roast roots and vegetables',
     words: words(
-      'baked potatoes, roast potatoes, potatoes, baked onions, roast parsnips, roast vegetables, roast roots, baked squash, gratin, scalloped potatoes, baked tomatoes, scalloped tomatoes',
+      'baked potatoes, roast potatoes, potatoes, baked onions, roast parsnips, roast vegetables, roast roots, baked squash, gratin, scalloped potatoes, baked tomatoes, scalloped tomatoes, ratatouille, stuffed peppers, stuffed tomatoes',
     ),
     band: 'moderate',
     start: {low: 165, best: 190, high: 230},
@@ -987,7 +1033,7 @@ const rows: readonly KindRow[] = [
     id: 'drying fruit',
     title: 'Fruit, herbs and crumbs dried overnight',
     words: words(
-      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried',
+      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes',
     ),
     band: 'slack',
     start: {low: 55, best: 75, high: 95},

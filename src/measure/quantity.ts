@@ -107,9 +107,9 @@ interface Piece {
   readonly unit: string
 }
 
-const NUMBER = /^(?:(\d{1,9})[ -]+(\d{1,4})\/(\d{1,4})|(\d{1,9})\/(\d{1,4})|(\d{1,9}(?:\.\d{1,6})?|\.\d{1,6}))/
+const NUMBER = /^(?:(\d{1,9})[ -]+(\d{1,4})\/(\d{1,4})|(\d{1,9})\/(\d{1,4})|(\d{1,9}(?:\.\d{1,6}|,\d{1,2}(?!\d))?|\.\d{1,6}))/
 
-/** Number at the head of `text`: "9 1/2", "1-1/2", "3/4", "2.5"; null where there is none or a denominator is zero. */
+/** Number at the head of `text`: "9 1/2", "1-1/2", "3/4", "2.5", "2,5"; null where there is none or a denominator is zero. */
 function numberAt(text: string): {number: Fraction; length: number} | null {
   const m = NUMBER.exec(text)
   if (!m) return null
@@ -119,7 +119,7 @@ function numberAt(text: string): {number: Fraction; length: number} | null {
     ? new Fraction(Number(whole)).add(new Fraction(Number(top), Number(bottom)))
     : soloTop
       ? new Fraction(Number(soloTop), Number(soloBottom))
-      : new Fraction(decimal ?? '0')
+      : new Fraction(decimal?.replace(',', '.') ?? '0')
   return {number, length: all.length}
 }
 
@@ -227,9 +227,9 @@ export function parseDuration(text: string): Parsed<Minutes> {
  */
 export function parseTemperature(text: string): Parsed<number> {
   const t = tidy(text)
-  const m = /^([-−]?\d{1,5}(?:\.\d{1,3})?) ?(?:°|º|deg(?:rees?)?\.?)? ?(c|f|celsius|fahrenheit|centigrade)?\.?$/.exec(t)
+  const m = /^([-−]?\d{1,5}(?:\.\d{1,3}|,\d{1,2})?) ?(?:°|º|deg(?:rees?)?\.?)? ?(c|f|celsius|fahrenheit|centigrade)?\.?$/.exec(t)
   if (!m) return {ok: false, reason: `“${text}” is not a temperature`, suggest: 'write “350 °F” or “180 °C”'}
-  const value = Number(m[1]!.replace('−', '-'))
+  const value = Number(m[1]!.replace('−', '-').replace(',', '.'))
   const scale = m[2]
   if (!scale) return {ok: false, reason: `“${text}” has no scale`, suggest: `write “${value} °F” or “${value} °C”`}
   const celsius = scale.startsWith('f') ? convert(value).from('F').to('C') : value

@@ -11,6 +11,7 @@ import {frontMatterSpan, quantity, readFrontMatter} from '../receipt/front-matte
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
 import {countAt, countOnly, lostIn, nameAndCount} from './log-counts.js'
+import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
 import {parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
 
@@ -62,6 +63,8 @@ export interface LogOptions {
   readonly zone?: string | null
   /** The present, so that readings in the future can be refused. */
   readonly now?: {readonly date: string; readonly minutes: number}
+  /** The day's dishes, as their receipts' files are called: rows of any other are told. */
+  readonly dishes?: readonly string[]
 }
 
 const day = z.string().refine(
@@ -122,7 +125,7 @@ function columns(table: Table): {time: number; reading: number; value: number; n
  * @param source the file as read
  * @param file its name, for messages
  * @returns the log, or null where its front matter cannot be read, and messages (rules of `readFrontMatter`, and `log-table`, `log-time`,
- * `log-reading`, `log-future`, `log-scale`, `log-midnight`, `log-order`); rows that cannot be used are reported and carried as notes
+ * `log-reading`, `log-future`, `log-scale`, `log-midnight`, `log-order`, `log-dish`); rows that cannot be used are reported and carried as notes
  */
 export function readLog(
   source: string,
@@ -221,6 +224,14 @@ export function readLog(
       const event = dishEvent(reading, text, note)
       if (event) {
         rows.push({...basis, ...event})
+        if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))
+          say(
+            offset(where.reading),
+            'warning',
+            'log-dish',
+            `“${reading}” is no dish of this day, so this row tells of none`,
+            `write ${dishesLike(event.dish, options.dishes)}`,
+          )
         continue
       }
       const kind = readingKind(reading)
@@ -322,6 +333,11 @@ export type LogEntry =
     }
   | {readonly what: 'field'; readonly key: 'lit' | 'raked' | 'wood'; readonly value: string}
 
+/** What is known when a note is made. */
+export interface NoteOptions extends Pick<LogOptions, 'now' | 'dishes'> {
+  readonly date: string
+}
+
 /** The entry, or what is wrong with the words. */
 export type ParsedNote =
   | {readonly ok: true; readonly entry: LogEntry}
@@ -341,10 +357,11 @@ export function clockText(minutes: number): string {
  * "mutton pies 4 set in", "apple pies: 1 dropped", "lit 6:10 am", "wood 22 kg".
  *
  * @param text the words
- * @param options `date` of the log; `now`, the time where none is given, and the latest that can be noted
+ * @param options `date` of the log; `now`, the time where none is given, and the latest that can be noted; `dishes` of the day, where
+ * they are known: "gingerbread out" is then read too, and a name that is none of them is doubted
  * @returns an entry for `appendToLog`
  */
-export function parseNote(text: string, options: {date: string; now?: LogOptions['now']}): ParsedNote {
+export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const example = 'write a time and a reading, such as “2:15 pm arm 18” or “9 am floor 300 °C”'
   const words = text.replace(/\s+/g, ' ').trim()
   if (!words) return {ok: false, reason: 'the note is empty', suggest: example}
@@ -365,8 +382,9 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
     return {ok: true, entry: {what: 'field', key, value: field[2]!}}
   }
   const parts = words.split(' ')
-  let at = nowAt
-  let time = nowAt === null ? '' : clockText(nowAt)
+  // Long before its day the present is no time of it.
+  let at = nowAt === null || nowAt < -1440 ? null : nowAt
+  let time = at === null ? '' : clockText(at)
   let rest = words
   let ambiguous: {reason: string; suggest: string} | null = null
   for (let n = Math.min(5, parts.length); n > 0; n--) {
@@ -380,6 +398,16 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
       break
     }
     if (n === 1 && /^\d{1,2}$/.test(head)) ambiguous = clock
+  }
+  if (rest === words) {
+    // "loaf 2 set in at 10:15": the time stands last.
+    const turned = timeFirst(words)
+    const read = turned === null ? null : parseNote(turned, options)
+    if (read !== null && (!read.ok || read.entry.what === 'field' || read.entry.reading !== 'note')) return read
+    if (/^\d{1,2}[:.h]\d{2}\b/.test(words)) {
+      const clock = parseClock(parts[0]!)
+      if (!clock.ok) return clock
+    }
   }
   if (ambiguous) return {ok: false, ...ambiguous}
   if (at === null) return {ok: false, reason: 'the note has no time', suggest: example}
@@ -415,16 +443,64 @@ export function parseNote(text: string, options: {date: string; now?: LogOptions
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.index) : '')
   const value = dish ? `${count} ${main.slice(dish.index + dish[0].length)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
-  const row = (named: string, what: string): ParsedNote => ({
-    ok: true,
-    entry: {...base, reading: stemOf(named), value: what, note},
-  })
+  const {dishes} = options
+  const row = (named: string, what: string, beside = note): ParsedNote => {
+    const reading = stemOf(named)
+    const strange = dishes !== undefined && dishes.length > 0 && !isDish(reading, dishes)
+    const doubt = strange
+      ? {reason: `“${named}” is no dish of this day`, suggest: `write ${dishesLike(reading, dishes)}`}
+      : undefined
+    return {ok: true, entry: {...base, reading, value: what, note: beside, ...(doubt === undefined ? {} : {doubt})}}
+  }
   if (dish && !isUndone(name) && !NOT_YET.test(value)) return row(name, value)
   const loss = dish ? null : lostIn(main)
   const whose = loss?.rest.replace(/:$/, '') ?? ''
   if (loss && loss.at === loss.rest.length && whose !== '' && whose.split(' ').length <= DISH_WORDS && !isUndone(whose))
     return row(whose, main.slice(loss.at).replace(/^[\s:]+/, ''))
+  const spoken = inOrOut(main, dishes ?? [])
+  if (spoken !== null) return row(spoken.dish, spoken.value, [spoken.note, note].filter((one) => one !== '').join(', '))
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
+}
+
+/** "mutton pies out brown on one side", "2 gingerbread in", "drew the custards": of one of the day's dishes; null for anything else. */
+function inOrOut(main: string, dishes: readonly string[]): {dish: string; value: string; note: string} | null {
+  const after = /^(set in|put in|drew|drawn|took out|taken out) (?:the )?(.+)$/i.exec(main)
+  const deed = (word: string): string => (/^(?:set in|put in|in)$/i.test(word) ? 'set in' : 'drawn')
+  if (after !== null && isDish(stemOf(after[2]!), dishes)) return {dish: after[2]!, value: deed(after[1]!), note: ''}
+  for (const found of main.matchAll(/ (in|out)(?= |$)/gi)) {
+    const {name, count} = nameAndCount(main.slice(0, found.index).replace(/^the /i, ''))
+    const before = /^(\d{1,3}) (.+)$/.exec(name)
+    const dish = before !== null && count === '' ? before[2]! : name
+    const strange = !isDish(stemOf(dish), dishes)
+    // "2 loaves in", "pies out" are of some dish that is not named so; "coals out" is of none.
+    const counted = before !== null || count !== ''
+    if (strange && (dish.split(' ').length > 2 || !(counted || resemblesDish(stemOf(dish), dishes)))) continue
+    const value = `${before?.[1] ?? count} ${deed(found[1]!)}`.trim()
+    return {dish, value, note: main.slice(found.index + found[0].length).trim()}
+  }
+  return null
+}
+
+/** Words with the time of day at their end, or behind what was done, put first; null where no time stands there. */
+function timeFirst(words: string): string | null {
+  const parts = words.split(' ')
+  for (let n = Math.min(4, parts.length - 1); n > 0; n--) {
+    const tail = parts.slice(parts.length - n).join(' ')
+    if (/\d/.test(tail) && parseClock(tail.replace(/^at /, '')).ok)
+      return `${tail.replace(/^at /, '')} ${parts
+        .slice(0, parts.length - n)
+        .join(' ')
+        .replace(/,? at$|,$/, '')}`
+  }
+  const behind = / (?:set in|in|drawn|out) (?:at )?(?=\d)/i.exec(words)
+  if (behind === null) return null
+  const from = behind.index + behind[0].length
+  const rest = words.slice(from).split(' ')
+  for (let n = Math.min(2, rest.length - 1); n > 0; n--) {
+    const time = rest.slice(0, n).join(' ')
+    if (parseClock(time).ok) return `${time} ${words.slice(0, from).replace(/ (?:at )?$/i, '')} ${rest.slice(n).join(' ')}`
+  }
+  return null
 }
 
 /** Words that a dish's name has at most before "1 dropped": more are a sentence. */

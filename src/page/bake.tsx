@@ -83,6 +83,7 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
           <Moved state={state} view={view} />
           {now === null ? null : <Alarm deeds={deeds} now={now} state={state} />}
           <Work deeds={deeds} now={now} style={style} />
+          <NoPlace view={view} sought={planning.state === 'working'} />
         </>
       )}
       {day ? readings : null}
@@ -243,6 +244,27 @@ const saidIn = (): Showing['language'] => app.state.likes.showing.language
 /** How long until it is due; minutes. */
 const inTime = (minutes: number): string => (Math.round(minutes) <= 0 ? w.due : w.inTime(writeDuration(minutes)))
 
+/** What has no place in the plan as it stands, or none yet: it has no step, and would be missed only when it is looked for. */
+function NoPlace({view, sought}: {readonly view: PlanView; readonly sought: boolean}): JSX.Element | null {
+  if (view.unplaced.length === 0) return null
+  return (
+    <section class="care" aria-label={words.plan.unplaced}>
+      <h2>{words.plan.unplaced}</h2>
+      <ul>
+        {view.unplaced.map(({dish, reason}) =>
+          sought ? (
+            <li key={dish}>{words.moved.sought(dish)}</li>
+          ) : (
+            <li key={dish}>
+              <strong>{dish}</strong>: <span lang={saidIn()}>{reason}</span>
+            </li>
+          ),
+        )}
+      </ul>
+    </section>
+  )
+}
+
 /** Now, next and what follows. */
 function Work({
   deeds,
@@ -375,14 +397,16 @@ function Alarm({
   readonly state: State
 }): JSX.Element | null {
   const before = useRef(now)
-  const [ringing, setRinging] = useState<{said: string; times: number} | null>(null)
+  const [ringing, setRinging] = useState<{key: string; said: string; times: number} | null>(null)
   const {sound, shake: shaking} = state.likes
   useEffect(() => {
     const come = deeds.filter(({done, step}) => !done && step.at > before.current && step.at <= now)
     // A clock set forward by hand passes over hours: only what is due just now rings.
     before.current = now
     const last = come.filter(({step}) => now - step.at < 2).at(-1)
-    if (last) setRinging({said: last.step.say, times: 0})
+    if (last) setRinging({key: last.step.key, said: last.step.say, times: 0})
+    // Whoever has done it has heard it; and what was put off rings again.
+    else setRinging((one) => (one && deeds.some(({done, step}) => !done && step.key === one.key && step.at <= now) ? one : null))
   }, [now, deeds])
   useEffect(() => {
     if (!ringing) return

@@ -9,6 +9,7 @@ import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt, Translation} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
+import {namesInLog} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {cached, fingerprint} from './cached.js'
 import {type Folder, READ, within} from './folder.js'
@@ -69,8 +70,9 @@ const ovenOf = cached(
 )
 const logOf = cached(
   60,
-  (path: string, zone: string | null, text: string) => `${path}\n${zone}\n${text}`,
-  (path, zone, text) => readLog(text, path, {zone}),
+  (path: string, zone: string | null, text: string, dishes: readonly string[] | null) =>
+    `${path}\n${zone}\n${dishes?.join(',')}\n${text}`,
+  (path, zone, text, dishes) => readLog(text, path, {zone, ...(dishes === null ? {} : {dishes})}),
 )
 
 /** Read a whole folder, as the command does: every error in every file is found. A text that has not changed is not read again. */
@@ -110,7 +112,7 @@ export function readFolder(files: Folder): FolderRead {
       if (!own && path > `firings/${day.date}.md`) continue
       const text = files.get(path) ?? ''
       if (text.trim() === '') continue
-      const read = logOf(path, day.zone, text)
+      const read = logOf(path, day.zone, text, own ? namesInLog([...day.items, ...day.spare], receipts) : null)
       // A fault in an old log is told and the log left out; a fault in the day's own must be put right first.
       messages.push(...read.messages.map((m) => (m.severity === 'error' && !own ? {...m, severity: 'warning' as const} : m)))
       if (!read.log) continue

@@ -53,6 +53,7 @@ const RATIOS: Readonly<Record<string, readonly [string, number]>> = {
   cup: ['spoons', 48],
   tablespoon: ['spoons', 3],
   teaspoon: ['spoons', 1],
+  stick: ['spoons', 24],
   kilogram: ['metric mass', 1000],
   gram: ['metric mass', 1],
   litre: ['metric volume', 1000],
@@ -513,10 +514,11 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
     low = low.plus(value)
     high = high.plus(value)
   }
-  // Stacked: "and five ounces", "3 oz.", "and a half".
+  // Stacked: "and five ounces", "3 oz.", "and a half", "minus 2 tbsp".
   for (let turns = 0; turns < 3; turns++) {
     const word = words[next]
-    const joined = word === 'and' || word === '&' || word === 'plus' || word === '+'
+    const less = word === 'minus' || word === 'less'
+    const joined = less || word === 'and' || word === '&' || word === 'plus' || word === '+'
     const from = joined ? next + 1 : next
     if (next >= end) break
     if (joined || tokens[next]!.kind === 'number') {
@@ -532,7 +534,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
               (unit.id !== measure.id || more.value.value < 1) &&
               (RATIOS[unit.id]![0] !== 'spoons' || more.figure)
             ) {
-              add(value)
+              add(less ? value.times(Exact.of(-1)) : value)
               next = unit.next
               article = false
               continue

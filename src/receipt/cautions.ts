@@ -9,6 +9,24 @@ const TREE = phraseTree(cautions, (row: Caution) => row.words)
 const SETTLED_BY_COOKING: ReadonlySet<string> = new Set(['raw-egg', 'raw-flour', 'raw-milk'])
 const ICING = /ic(?:e|ing)|frost|glaze|cream|sauce|meringue|syllabub|whip/
 
+const COLD: ReadonlySet<string> = new Set([
+  'fridge',
+  'refrigerator',
+  'refrigerate',
+  'refrigerated',
+  'chill',
+  'chilled',
+  'freezer',
+])
+
+/** Kept cold through the night: said in the same sentence, within a few words. */
+function isCold({tokens}: Section, at: number): boolean {
+  const ends = (k: number): boolean => tokens[k]?.block !== tokens[at]!.block || /^[.;]$/.test(tokens[k]!.word)
+  for (let k = at; k > at - 8 && !ends(k); k--) if (COLD.has(tokens[k]!.word)) return true
+  for (let k = at; k < at + 8 && !ends(k); k++) if (COLD.has(tokens[k]!.word)) return true
+  return false
+}
+
 /** What cautions are raised by. */
 export interface CautionInput {
   readonly section: Section
@@ -38,7 +56,9 @@ export function cautionsOf({section, ingredients, times, kind, cooked}: CautionI
     if (raised.has(phrase.row.id)) continue
     const start = section.tokens[phrase.from]!.start
     const time = times.find((t) => t.start <= start && start < t.end)
-    if (time === undefined || time.of === 'bake' || time.of === 'stand') raise(phrase.row.id)
+    if (time !== undefined && time.of !== 'bake' && time.of !== 'stand') continue
+    if (phrase.row.id === 'hot-holding' && isCold(section, phrase.from)) continue
+    raise(phrase.row.id)
   }
   // However the night in the oven is worded ("two nights in a cool oven"), what is left in it cools.
   if (times.some((time) => time.overnight === true)) raise('hot-holding')

@@ -201,7 +201,9 @@ export class DegreeReader extends Walk {
         OVENS.has(this.word(k)) ||
         (/^(?:to|at|of|about)$/.test(beforeWord) &&
           (OVENS.has(this.word(i - 2)) || OVENS.has(this.word(i - 3)) || BAKES.has(this.word(i - 2)))) ||
-        OVENS.has(beforeWord)
+        OVENS.has(beforeWord) ||
+        // "20 minutes at 220 °C, then 30 at 180"
+        (beforeWord === 'at' && (tokens[i - 2]?.kind === 'number' || /^(?:min|mins|minutes|hours?)$/.test(this.word(i - 2))))
       if (!oven) return null
       scale = ''
     }

@@ -1,6 +1,6 @@
 import {partNames} from '../lexicon/grammar-words.js'
 import type {Entries, Mode} from './entries.js'
-import type {View} from './view.js'
+import {CARDINAL, type View} from './view.js'
 
 /**
  * The parts of a dish that a receipt gives ingredients for by themselves: the crust, the icing, the sauce.
@@ -14,9 +14,13 @@ export function partIn(view: View, from: number, to: number): string {
     if (name !== undefined) return name
   }
   const start = words[from] === 'for' ? from + 1 : from
+  if (counts(view, start)) return ''
   const skip = words[start] === 'the' || words[start] === 'a' ? start + 1 : start
   return words[from] === 'for' || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
 }
+
+/** "For 4 pizzas", "For one 2 kg loaf": how much it makes, and no part. */
+const counts = ({tokens, bits}: View, at: number): boolean => tokens[at]?.kind === 'number' || (bits[at]! & CARDINAL) !== 0
 
 /** Is this line a heading? "For the crust:" sets the part; "Ingredients:" alone says nothing. */
 export function partLine(entries: Entries, from: number, to: number): boolean {
@@ -25,6 +29,7 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
   const closed = words[to - 1] === ':' || words[to - 1] === '—'
   const stop = tokens[to - 1]!.kind === 'mark' ? to - 1 : to
   if (stop <= from) return false
+  if (words[from] === 'for' && counts(entries.view, from + 1) && partIn(entries.view, from, stop) === '') return true
   if (words[from] === 'for' || (closed && stop - from <= 4)) {
     const part = partIn(entries.view, from, stop)
     if (part !== '') {

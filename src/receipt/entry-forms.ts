@@ -6,29 +6,12 @@ import {likened, sizeOf} from './likened-sizes.js'
 import {readNoun} from './nouns.js'
 import {dittoMark, sameAs, weightOf} from './same-amounts.js'
 import {eachAfter} from './shared-amounts.js'
+import {LOOKS} from './unmeasured.js'
 import {FILLING, JOINT, OPENER, PART, PREPARED, type View} from './view.js'
 
 /**
  * The forms an entry with an amount takes, tried in turn.
  */
-
-/** "in the shape of a pear": what a thing only looks like. */
-const LOOKS = new Set([
-  'shape',
-  'form',
-  'figure',
-  'appearance',
-  'colour',
-  'color',
-  'likeness',
-  'thickness',
-  'length',
-  'breadth',
-  'consistency',
-  'consistence',
-  'fashion',
-  'manner',
-])
 
 /** Small words open an amount only before some others: most do not, and are told from the next word. */
 function opens(view: View, at: number, to: number): boolean {

@@ -5,11 +5,18 @@ import type {KindFound} from './kinds.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
 import type {Inferred, OvenPhrase, ReadIngredient, ReceiptFacts, TimePhrase, Yield} from './types.js'
+import {isInches, vesselStated, writtenSizes} from './vessel-sizes.js'
 
 const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 
+/** What things are boiled or mixed in first: the vessel baked in where the receipt names no other. */
+const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
+
+const telling = (row: VesselRow): number => (row.shape === 'none' ? 0 : BEFORE_BAKING.has(row.id) ? 1 : 2)
+
 /**
- * The vessels a receipt names to bake in, most telling first: one with known sizes before one without. What an ingredient is measured in
+ * The vessels a receipt names to bake in, most telling first: one with known sizes before one without, one to bake in before one to
+ * boil or mix in. What an ingredient is measured in
  * is none, nor is the cup of a cup cake.
  */
 export function vesselsNamed(section: Section, ingredients: readonly ReadIngredient[]): Array<FoundPhrase<VesselRow>> {
@@ -22,7 +29,7 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
     while (next < spans.length && spans[next]!.end <= first.start) next++
     return next === spans.length || spans[next]!.start >= last.end
   })
-  return found.sort((a, b) => Number(b.row.shape !== 'none') - Number(a.row.shape !== 'none'))
+  return found.sort((a, b) => telling(b.row) - telling(a.row))
 }
 
 const minutes = (low: number, high: number): string => {
@@ -49,9 +56,21 @@ export interface Known {
 export function fillFromKind(known: Known): Inferred[] {
   const {facts, kind, ingredients, oven, times, serves, section} = known
   const inferred: Inferred[] = []
-  if (kind === null) return inferred
-  const row = lookUpKind(kind.id)
-  if (row === null) return inferred
+  const sized = facts.vessel === undefined ? vesselStated(section, ingredients) : null
+  const stated: Inferred[] =
+    sized === null
+      ? []
+      : [
+          {
+            field: 'vessel',
+            value: sized.value,
+            why: sized.deep
+              ? `the receipt says “${sized.said}”`
+              : `the receipt says “${sized.said}” and no depth; its depth: common-practice`,
+          },
+        ]
+  const row = kind === null ? null : lookUpKind(kind.id)
+  if (kind === null || row === null) return stated
   inferred.push({
     field: 'kind',
     value: row.id,
@@ -80,11 +99,15 @@ export function fillFromKind(known: Known): Inferred[] {
       why: `the receipt gives no time to rise; ${from}`,
     })
   }
-  if (facts.vessel === undefined) {
+  if (stated.length > 0) inferred.push(...stated)
+  else if (facts.vessel === undefined) {
     const named = vesselsNamed(section, ingredients)[0]
     if (named !== undefined && named.row.shape !== 'none') {
       // "On the bricks" says that no tin is used, and nothing of the size: that is its kind's, a flat bread's or a loaf's.
-      const bare = named.row.shape === 'free-standing' && row.vessel.startsWith('free-standing')
+      // Nor does "a tin" of what is baked by the sheetful: it is a flat one.
+      const bare =
+        (named.row.shape === 'free-standing' && row.vessel.startsWith('free-standing')) ||
+        (named.row.id === 'tin-kettle' && row.vessel.startsWith('sheet'))
       inferred.push({
         field: 'vessel',
         value: bare ? row.vessel : vesselSize(named.row),
@@ -113,9 +136,8 @@ const sizeSource = (row: VesselRow): string => (row.source === 'memory' ? 'its s
 const words = (section: Section, found: FoundPhrase<unknown>): string =>
   section.source.slice(section.tokens[found.from]!.start, section.tokens[found.to - 1]!.end).replace(/\s+/g, ' ')
 
-/** A row's size as front matter writes a vessel: "round 23 × 5 cm". */
+/** A row's size as front matter writes a vessel: "round 23 x 5 cm", "round 9 x 2 1/2 in". */
 export function vesselSize(row: VesselRow): string {
-  const cm = (metres: number): string => String(Math.round(metres * 1000) / 10)
   const shape = row.shape === 'free-standing' ? 'free-standing loaf' : row.shape
   const sizes: number[] = []
   if (row.diameter !== undefined) sizes.push(row.diameter)
@@ -124,5 +146,5 @@ export function vesselSize(row: VesselRow): string {
     if (row.width !== undefined) sizes.push(row.width)
   }
   if (row.height !== undefined && row.shape !== 'free-standing' && row.shape !== 'sheet') sizes.push(row.height)
-  return `${shape} ${sizes.map(cm).join(' x ')} cm`
+  return `${shape} ${writtenSizes(sizes, sizes.every(isInches))}`
 }

@@ -89,6 +89,9 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
 /** Words kept out of an unknown item's name. */
 const describes = (view: View, at: number): boolean => (view.bits[at]! & DESCRIBES) !== 0
 
+/** "butter size of an egg": the short form of "the size of an egg" is said of the name, and no part of it. */
+const beginsSize = (view: View, at: number): boolean => view.words[at] === 'size' && view.words[at + 1] === 'of'
+
 /** Longest name of an ingredient, in words. */
 const LONGEST = 9
 
@@ -151,7 +154,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
     )
       break
     if (rowEnd >= 0) {
-      if (bits[i]! & NOTFOOD) return null
+      if (bits[i]! & NOTFOOD && !beginsSize(view, i)) return null
       if (describes(view, i)) break
       if (words[i]!.endsWith('ing') || (measureHere(view, i) !== null && !token.joined)) break
       if ((!open || !compounds) && !token.joined) break
@@ -195,7 +198,14 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       return {start: first, next, item, row: beast, known: true, prepared: preparedText(view, first, lead), doubtful: false}
     return {start: first, next, item, row: null, known: false, prepared: preparedText(view, first, lead), doubtful: true}
   }
-  if (rowEnd < end && bits[rowEnd]! & NOTFOOD && tokens[rowEnd]!.kind === 'word' && unknownEnd <= rowEnd) return null
+  if (
+    rowEnd < end &&
+    bits[rowEnd]! & NOTFOOD &&
+    tokens[rowEnd]!.kind === 'word' &&
+    unknownEnd <= rowEnd &&
+    !beginsSize(view, rowEnd)
+  )
+    return null
   if (unknownEnd <= rowEnd && row.group === 'fruit' && rowEnd < end && tokens[rowEnd]!.kind === 'word') {
     // "lemmon peel": spellings of the fruit need no row of their own for its parts.
     const part = partsOf[words[rowEnd]!]

@@ -4,7 +4,7 @@ import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, HALF, ONE, TWO} from './exact.js'
 import {ONE_OF} from './item-classes.js'
 import {readNoun} from './nouns.js'
-import type {View} from './view.js'
+import {CARDINAL, type View} from './view.js'
 
 /**
  * Amounts that are told by an entry before: “the same of”, “ditto”, “as much sugar”, “two of rose-water”, “the weight of the eggs”.
@@ -38,12 +38,25 @@ export function dittoMark(entries: Entries, at: number, i: number, to: number, m
   return noun.next
 }
 
+/**
+ * "1 qt flour, 2 snips cream of tartar, 1 of soda": where an entry since the last has a number whose measure could not be read, it is
+ * that measure that is meant, and none is better than a wrong one.
+ */
+function unreadBetween(entries: Entries, last: Draft): boolean {
+  const since = entries.drafts.at(-1)
+  if (since === undefined || since === last) return false
+  const {tokens, bits} = entries.view
+  for (let i = last.next; i < since.start; i++) if (tokens[i]!.kind === 'number' || bits[i]! & CARDINAL) return true
+  return false
+}
+
 /** "two of rose-water", "a quarter of mace": the measure is that of the entry before. The token after it, else −1; `i` is at the name. */
 export function elided(entries: Entries, at: number, quantity: Quantity, i: number, to: number, mode: Mode): number {
   const noun = readNoun(entries.view, i, to, mode === 'list', mode === 'list')
   if (noun === null) return -1
   const {last} = entries
   if (last === null || last.measure === 'count' || last.measure.includes(' of ') || quantity.article) return -1
+  if (unreadBetween(entries, last)) return -1
   const unsure = quantity.fraction && last.measure === 'ounce'
   entries.push(
     {

@@ -250,6 +250,8 @@ function readNumber(text: string, i: number): {num: number; den: number; end: nu
   const alone = VULGAR[text[i]!]
   if (alone !== undefined) return {num: alone[0], den: alone[1], end: i + 1}
   let end = digits(i)
+  const comma = decimalComma(text, i, end, digits)
+  if (comma !== null) return comma
   let whole = text.slice(i, end)
   while (text[end] === ',' && digits(end + 1) === end + 4 && whole.length <= 9) {
     whole += text.slice(end + 1, end + 4)
@@ -288,6 +290,29 @@ function readNumber(text: string, i: number): {num: number; den: number; end: nu
     if (whole.length + stop - end <= 15) return {num: n * den + Number(text.slice(end + 1, stop)), den, end: stop}
   }
   return {num: n, den: 1, end}
+}
+
+/** Behind three figures after a comma: a weight or volume of which nobody takes a thousand, so that "1,500 kg" is a kilogram and a half. */
+const LARGE_MEASURE = /^[ \u00a0]?(?:kg|kilo\w*|l|lit(?:re|er)s?)\b/i
+
+/**
+ * The comma as a decimal sign, as in much of Europe: "1,5 kg", "0,125 l", "1,500 kg". Three figures after it are thousands
+ * ("1,500 g") unless a nought or a large measure says otherwise; "2,3 or 4" and "1,2,3" are lists.
+ */
+function decimalComma(
+  text: string,
+  i: number,
+  end: number,
+  digits: (from: number) => number,
+): {num: number; den: number; end: number} | null {
+  if (text[end] !== ',' || end - i > 4 || (text[i - 1] === ',' && i > 1 && isDigit(text.charCodeAt(i - 2)))) return null
+  const stop = digits(end + 1)
+  const places = stop - end - 1
+  if (places === 0 || places > 3 || (text[stop] === ',' && isDigit(text.charCodeAt(stop + 1)))) return null
+  if (places === 3 && text.slice(i, end) !== '0' && !LARGE_MEASURE.test(text.slice(stop, stop + 12))) return null
+  if (/^,? or \d/.test(text.slice(stop, stop + 6))) return null
+  const den = 10 ** places
+  return {num: Number(text.slice(i, end)) * den + Number(text.slice(end + 1, stop)), den, end: stop}
 }
 
 /**

@@ -39,12 +39,15 @@ const UNITS: Readonly<Record<string, number>> = {
   "day's": 1440,
   night: 720,
   nights: 720,
+  seconds: 1 / 60,
+  secs: 1 / 60,
+  sec: 1 / 60,
   week: 10080,
   weeks: 10080,
   fortnight: 20160,
 }
 /** Only right behind a figure: "2 h", "20m". */
-const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins'])
+const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs'])
 const FILLERS = new Set([
   'good',
   'full',
@@ -149,6 +152,8 @@ for (const [phrase, low, high] of SPANS) {
   node.minutes = [low, high]
 }
 
+const QUARTERS: ReadonlySet<string> = new Set(['quarters', 'quarter', 'qrs', 'qr'])
+
 interface Number_ {
   readonly low: number
   readonly high: number
@@ -203,7 +208,11 @@ function cardinalAt(tokens: readonly Token[], i: number): {value: number; end: n
 function fractionAt(tokens: readonly Token[], i: number): {value: number; end: number} | null {
   let t = tokens[i]
   if (t === undefined) return null
-  if (t.kind === 'number') return t.den > 1 && t.num < t.den ? {value: t.num / t.den, end: i + 1} : null
+  if (t.kind === 'number') {
+    if (t.den === 1 && t.num < 4 && QUARTERS.has(tokens[i + 1]?.word ?? ''))
+      return {value: t.num / 4, end: tokens[i + 2]?.word === '.' ? i + 3 : i + 2}
+    return t.den > 1 && t.num < t.den ? {value: t.num / t.den, end: i + 1} : null
+  }
   if (t.kind !== 'word') return null
   let top = 1
   let at = i
@@ -238,6 +247,9 @@ function numberAt(tokens: readonly Token[], i: number): Number_ | null {
   }
   if (t.kind === 'number') {
     if (t.den === 0) return null
+    const quarters = fractionAt(tokens, i)
+    if (t.den === 1 && quarters !== null)
+      return {low: quarters.value, high: quarters.value, end: quarters.end, fraction: true, article: false, figure: true}
     if (t.num < t.den) return {low: t.num / t.den, high: t.num / t.den, end: i + 1, fraction: true, article: false, figure: true}
     return whole(t.num / t.den, i + 1, true, false)
   }
@@ -286,6 +298,8 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
   if (word.word === 'night' && number.low > 1) return bare
   if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
   const unit = UNITS[word.word]!
+  // "hold it a few seconds" is no stretch of baking.
+  if (unit < 1 && number.low < 10) return bare
   // "a minute quantity", "a day old"
   if (
     number.article &&
@@ -465,6 +479,13 @@ const isStop = (t: Token): boolean =>
 /** A stop after an abbreviation or a label ("Time.—") does not end the sentence for our purpose. */
 export const endsSentence = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k]!) && tokens[k + 1]?.word !== '—'
 
+interface Stretch {
+  readonly from: number
+  readonly to: number
+  readonly low: number
+  readonly high: number
+}
+
 /**
  * Read the stretches of time of one receipt.
  *
@@ -473,7 +494,7 @@ export const endsSentence = (tokens: readonly Token[], k: number): boolean => is
  */
 export function readTimes(section: Section): TimePhrase[] {
   const {tokens, source} = section
-  const found: Array<{from: number; to: number; low: number; high: number}> = []
+  const found: Stretch[] = []
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!
     if (t.kind === 'mark') continue
@@ -489,7 +510,8 @@ export function readTimes(section: Section): TimePhrase[] {
       if (!OPENS.has(t.word) && !Object.hasOwn(PLAIN, t.word)) continue
     }
     const previous = tokens[i - 1]?.word ?? ''
-    const duration = durationAt(tokens, i, previous === 'between' || previous === 'from')
+    const duration =
+      durationAt(tokens, i, previous === 'between' || previous === 'from') ?? minutesUnsaid(tokens, i, found.at(-1)?.to ?? -1)
     if (duration === null) continue
     let from = i
     let to = duration.end
@@ -500,9 +522,11 @@ export function readTimes(section: Section): TimePhrase[] {
     }
     i = duration.end - 1
   }
+  const said = restated(tokens, found)
+  let before: {of: TimePhrase['of']; to: number} | null = null
   let last: TimePhrase['of'] | null = null
   let cooks: TimePhrase['of'] | null | undefined
-  return found.map(({from, to, low, high}) => {
+  return said.map(({from, to, low, high}) => {
     let of = taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
@@ -510,8 +534,92 @@ export function readTimes(section: Section): TimePhrase[] {
     } else if (of === 'bake' || of === 'boil') last = of
     const start = tokens[from]!.start
     const end = tokens[to - 1]!.end
-    return {text: source.slice(start, end), start, end, minutes: {low: tidy(low), high: tidy(high)}, of}
+    const then = of === 'bake' && before?.of === 'bake' && goesOn(tokens, before.to, from, to)
+    const total = of === 'bake' && isTotal(tokens, from, to)
+    before = {of, to}
+    return {
+      text: source.slice(start, end),
+      start,
+      end,
+      minutes: {low: tidy(low), high: tidy(high)},
+      of,
+      ...(then && !total ? {then} : {}),
+      ...(total ? {total} : {}),
+    }
   })
+}
+
+/** "20 minutes at 220 °C, then 30 at 180": figures whose unit is that of the time before, which ended at `before`. */
+function minutesUnsaid(tokens: readonly Token[], i: number, before: number): {low: number; high: number; end: number} | null {
+  const {kind, block, den, num} = tokens[i]!
+  if (kind !== 'number' || den !== 1 || num < 2 || num > 90 || before < 1 || i - before > 12) return null
+  if (tokens[before - 1]!.block !== block || !/^(?:min|mins|minutes?|\.)$/.test(tokens[before - 1]!.word)) return null
+  let then = false
+  for (let k = before; k < i; k++) then ||= tokens[k]!.word === 'then' || tokens[k]!.word === 'another'
+  if (!then) return null
+  const second = tokens[i + 1]?.word === '-' || tokens[i + 1]?.word === 'to' ? tokens[i + 2] : undefined
+  const range = second?.kind === 'number' && second.den === 1 && second.num > num && second.num <= 90
+  const end = range ? i + 3 : i + 1
+  const next = tokens[end + (/^(?:more|longer|further)$/.test(tokens[end]?.word ?? '') ? 1 : 0)]
+  if (next === undefined || next.block !== block || !/^(?:at|in)$/.test(next.word)) return null
+  return {low: num, high: range ? second.num : num, end}
+}
+
+/** "overnight in the fridge, 12 to 16 hours" is one stretch, and the figures are the more exact. */
+function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[] {
+  const said: Stretch[] = []
+  for (const one of found) {
+    const night = said.at(-1)
+    if (night?.low === 480 && night.high === 720 && one.low >= 360 && saysAgain(tokens, night.to, one.from))
+      said[said.length - 1] = {...one, from: night.from}
+    else said.push(one)
+  }
+  return said
+}
+
+/** Only a mark and words for where and how much between two times: they are one. */
+function saysAgain(tokens: readonly Token[], from: number, to: number): boolean {
+  if (to - from > 6 || to <= from || tokens[from]!.block !== tokens[to]!.block) return false
+  let mark = false
+  for (let k = from; k < to; k++) {
+    const {word} = tokens[k]!
+    if (word === ',' || word === '(') mark = true
+    else if (!/^(?:in|the|a|for|about|refrigerator|fridge|cellar|cool|cold|place|or)$/.test(word)) return false
+  }
+  return mark
+}
+
+const GOES_ON = set('then another further additional uncover uncovered lid')
+/** Words between two times that make the second another case, or part of the first. */
+const OTHER_CASE = set('if or even unless every each turning')
+
+/** Whether a time of baking goes on where the one before it ended. */
+function goesOn(tokens: readonly Token[], before: number, from: number, to: number): boolean {
+  if (from - before > 25 || tokens[before - 1]!.block !== tokens[from]!.block) return false
+  let on = false
+  for (let k = before; k < to; k++) {
+    const {word} = tokens[k]!
+    if (k < from && OTHER_CASE.has(word)) return false
+    on ||= GOES_ON.has(word)
+  }
+  if (on) return true
+  // "ten minutes more", but "ten minutes longer, if very deep"
+  if (!/^(?:more|longer|further)$/.test(tokens[to]?.word ?? '')) return false
+  return tokens[to + 1]?.word !== 'if' && tokens[to + 2]?.word !== 'if'
+}
+
+/** "altogether 75 minutes", "75 minutes in all", "a total of 75 minutes". */
+function isTotal(tokens: readonly Token[], from: number, to: number): boolean {
+  const word = (k: number): string => (tokens[k]?.block === tokens[from]!.block ? tokens[k]!.word : '')
+  const [one, two] = [word(from - 1), word(from - 2)]
+  return (
+    one === 'altogether' ||
+    one === 'total' ||
+    (one === 'of' && two === 'total') ||
+    (/^(?:all|total)$/.test(one) && two === 'in') ||
+    word(to) === 'altogether' ||
+    (word(to) === 'in' && /^(?:all|total)$/.test(word(to + 1)))
+  )
 }
 
 /** Intervals and ages are no stretch of baking. */
@@ -571,6 +679,9 @@ function widenRight(tokens: readonly Token[], end: number): number {
 /** What it is for, by the words around it; null where none says. */
 function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase['of'] | null {
   const block = tokens[from]!.block
+  // "prove overnight in the fridge": what is said just before it.
+  const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
+  if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   for (let k = to; k < tokens.length && k < to + 6 && tokens[k]!.block === block; k++) {
     const t = tokens[k]!
@@ -609,6 +720,7 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   return null
 }
 
+const PROVES = set('prove proved proof ferment')
 const rising = set('rise rises rising')
 const SCUM = set('scum froth surface')
 

@@ -67,6 +67,10 @@ export interface TimePhrase extends Span {
   readonly of: 'bake' | 'rise' | 'boil' | 'stand' | 'other'
   /** It is the night, and the thing is left in the oven through it. */
   readonly overnight?: true
+  /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */
+  readonly then?: true
+  /** It is the whole of the times beside it: "altogether 75 minutes". */
+  readonly total?: true
 }
 
 /** That the door is to be kept shut ("do not open the oven for two hours"), and how long from setting in. */

@@ -11,6 +11,24 @@ import {ENDER, itemHere, measureHere, NOTFOOD, PART, type View} from './view.js'
  * Names without an amount: “a little salt”, “and pepper”, and a bare name in a list or in prose.
  */
 
+/** "in the shape of a pear": what a thing only looks like. */
+export const LOOKS = new Set([
+  'shape',
+  'form',
+  'figure',
+  'appearance',
+  'colour',
+  'color',
+  'likeness',
+  'thickness',
+  'length',
+  'breadth',
+  'consistency',
+  'consistence',
+  'fashion',
+  'manner',
+])
+
 /** After "a little salt": "and pepper". The token after the last. */
 function moreNames(entries: Entries, at: number, to: number, mode: Mode, bare: boolean): number {
   const {words} = entries.view
@@ -121,6 +139,15 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
   return true
 }
 
+/** "water, blood warm", "the thickness of cream": a name that only says how warm or how thick another thing is. */
+function comparison(view: View, at: number, next: number): boolean {
+  const {words} = view
+  if (words[at - 1] === 'of' && LOOKS.has(words[at - 2] ?? '')) return true
+  if (words[next] !== 'warm' && words[next] !== 'heat') return false
+  const before = words[at - 1] === ',' ? words[at - 2] : words[at - 1]
+  return words[at] === 'blood' || (words[at] === 'milk' && before === 'water')
+}
+
 /** A name by itself: in a list an entry; in prose a candidate, unless `quiet`. The token after it, −1 where no name begins. */
 export function bareName(entries: Entries, at: number, to: number, mode: Mode, quiet: boolean): number {
   const {words, bits, tokens, section} = entries.view
@@ -148,6 +175,7 @@ export function bareName(entries: Entries, at: number, to: number, mode: Mode, q
     return found === null ? -1 : found.next
   }
   const {next} = noun
+  if (comparison(entries.view, at, next)) return next
   const size = sizeOf(entries.view, next, to)
   if (size !== null) {
     likened(entries, {start: at, next: size.next, size, noun, confidence: 0.9}, mode)

@@ -68,7 +68,7 @@ const sizesOf = (row: VesselRow): number[] =>
 
 const example = 'write “round 9 in x 2 in”, “loaf 9 x 5 x 3 in” or “free-standing loaf 24 cm”'
 const dimensions =
-  /(\d{1,4}[ -]\d{1,2}\/\d{1,2}|\d{1,4}\/\d{1,2}|\d{1,4}(?:\.\d{1,3})?)\s*-?\s*(inch(?:es)?|in\b\.?|["″”]|cm|mm|centimetres?|centimeters?|ft|feet|foot|m\b)?/g
+  /(\d{1,4}[ -]\d{1,2}\/\d{1,2}|\d{1,4}\/\d{1,2}|\d{1,4}(?:\.\d{1,3}|,\d{1,2}(?!\d))?)\s*-?\s*(inch(?:es)?|in\b\.?|["″”]|cm|mm|centimetres?|centimeters?|ft|feet|foot|m\b)?/g
 
 /**
  * Read a vessel as front matter states it: "round 9 in x 2 in", "9-inch square tin", "loaf 9 x 5 x 3 in", "free-standing loaf 24 cm".
@@ -109,11 +109,22 @@ export function readVessel(text: string): VesselResult {
     }
     sizes.push(metres.value)
   }
-  const kind = shape ?? (sizes.length === 3 ? 'oblong' : 'round')
+  const kind = boxed(sizes, named, row) ? 'oblong' : (shape ?? 'round')
   const value = sized(kind, sizes)
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
   const odd = shape === null ? oddWord(measured) : null
   return {ok: true, value, name: text.trim(), ...(odd === null ? {} : {unknown: odd})}
+}
+
+/** Names of many shapes: "round" is only the likelier. */
+const ANY_SHAPE: ReadonlySet<string> = new Set(['pudding-dish', 'earthen-pan', 'tin-kettle', 'cake-tin', 'skillet'])
+
+/** Where no word tells the shape, three sizes are a box's, and of two the second is a width where no dish is so deep: "9 x 13 in". */
+function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselRow | null): boolean {
+  if (named !== null || (row !== null && row.shape !== 'round' && row.shape !== 'none')) return false
+  if (sizes.length === 3) return true
+  const [first = 0, second = 0] = sizes
+  return sizes.length === 2 && second >= 0.12 && second > 0.5 * first && (row === null || ANY_SHAPE.has(row.id))
 }
 
 /** Words of measures, which name no vessel. */

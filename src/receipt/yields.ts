@@ -333,7 +333,9 @@ export function readYield(section: Section): Yield | null {
     let k = c.end
     const after = (n: number): string => (tokens[n]?.block === block ? tokens[n]!.word : '')
     if (PERSONS.has(after(k))) return phrase(i === j - 1 && t.word === 'for' ? i : i, k + 1, c, 'persons')
-    if (t.word === 'for' || t.word === 'serve') {
+    // "For 4 pizzas (30 cm)", "For 6:", a line of its own; anywhere else "for" says what of.
+    const line = t.word === 'for' && tokens[i - 1]?.block !== block
+    if ((t.word === 'for' && !line) || t.word === 'serve') {
       if (t.word === 'serve' && (tokens[i - 1] === undefined || tokens[i - 1]!.block !== block) && tokens[j]!.kind === 'number')
         return phrase(i, c.end, c, 'persons')
       continue
@@ -344,7 +346,12 @@ export function readYield(section: Section): Yield | null {
         return phrase(i, c.end, c, 'persons')
     }
     let named = ''
-    while (k < c.end + 6 && after(k) !== '') {
+    while (k < c.end + 9 && after(k) !== '') {
+      const sized = pastSize(tokens, k)
+      if (named === '' && sized > k) {
+        k = sized
+        continue
+      }
       const word = after(k)
       if (THINGS.has(word)) {
         named = word
@@ -353,6 +360,12 @@ export function readYield(section: Section): Yield | null {
       }
       if (named !== '' || !SIZES.has(word)) break
       k++
+    }
+    if (line) {
+      const next = after(k)
+      if (next !== '' && !(tokens[k]!.kind === 'mark' && /^[:.(]$/.test(next))) continue
+      if (named === '' && (k > c.end || c.high <= 1 || next === '(')) continue
+      return phrase(i, k, c, named === '' ? 'persons' : named)
     }
     if (named === '') {
       if (
@@ -373,6 +386,26 @@ export function readYield(section: Section): Yield | null {
     made ??= phrase(i, k, c, named)
   }
   return made
+}
+
+const SIZE_UNITS: ReadonlySet<string> = new Set('inch inches in cm mm g gram grams kg lb lbs oz ounce pound "'.split(' '))
+
+/** "two 800 g loaves", "four 30 cm pizzas", "one (9 x 5-inch) loaf": the token after a size at `at`; `at` where none stands there. */
+function pastSize(tokens: readonly Token[], at: number): number {
+  const open = tokens[at]?.word === '('
+  let i = open ? at + 1 : at
+  const start = i
+  while (i < start + 6 && tokens[i]?.kind === 'number') {
+    i++
+    const unit = SIZE_UNITS.has(tokens[i]?.word ?? '')
+    if (unit) i++
+    if (/^(?:x|×|by|-)$/.test(tokens[i]?.word ?? '') && tokens[i + 1]?.kind === 'number') i++
+    else if (!unit) return at
+    else break
+  }
+  if (i === start) return at
+  if (!open) return i
+  return tokens[i]?.word === ')' ? i + 1 : at
 }
 
 /** "this will make two loaves", not "make two pies of it". */

@@ -53,7 +53,9 @@ const wordsOf = (text: string): number => text.split(/\s+/).filter((word) => wor
 
 /** A number at the head of a text: figures, a vulgar fraction or a word; "half a dozen" is 6. */
 function numberAt(text: string): {value: Fraction; rest: string} | null {
-  const figures = /^(\d{1,6})[ -](\d{1,3})\/(\d{1,3})\b|^(\d{1,6})\/(\d{1,3})\b|^(\d{1,6}(?:\.\d{1,3})?)/.exec(text)
+  const figures = /^(\d{1,6})[ -](\d{1,3})\/(\d{1,3})\b|^(\d{1,6})\/(\d{1,3})\b|^(\d{1,6}(?:\.\d{1,3}|,\d{1,2}(?!\d))?)/.exec(
+    text,
+  )
   if (figures !== null) {
     const [all, whole, top, bottom, soloTop, soloBottom, decimal] = figures
     if (Number(bottom ?? soloBottom ?? 1) === 0) return null
@@ -62,7 +64,7 @@ function numberAt(text: string): {value: Fraction; rest: string} | null {
         ? new Fraction(Number(whole)).add(new Fraction(Number(top), Number(bottom)))
         : soloTop !== undefined
           ? new Fraction(Number(soloTop), Number(soloBottom))
-          : new Fraction(decimal ?? '0')
+          : new Fraction(decimal?.replace(',', '.') ?? '0')
     return withDozen(value, text.slice(all.length).trimStart())
   }
   if (/^half a dozen\b/.test(text)) return {value: new Fraction(6), rest: text.slice(12).trimStart()}

@@ -392,6 +392,13 @@ function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pie
   if (cutInto.has(noun)) return 'cut'
   if (isSheet(shape)) return 'pieces'
   const {serves} = receipt
+  // “48 brownies” of “Brownies”, “Yield: 16 squares”: what the tin is cut into goes by the title's name.
+  const title =
+    receipt.title
+      .split(/[^\p{L}]+/u)
+      .filter((word) => word !== '')
+      .pop() ?? ''
+  if (receipt.kind === 'tray cakes' && noun === fold(title) && title.endsWith('s')) return 'cut'
   // “Makes 20” counts what the receipt is called, whatever the day calls it.
   const unnamed = serves !== null && serves.of === 'pieces' && !/piece/i.test(serves.text)
   return unnamed || noun === fold(serves?.of.split(' ').pop() ?? '') ? 'pieces' : 'vessels'

@@ -301,7 +301,7 @@ function ownSpoons(input: KitchenInput, middle: Fraction): Candidate[] {
 /** A weight no finer than its range: "350 g", "1.2 kg". */
 function roughly(range: Range): string {
   const width = Math.max(range.high - range.low, range.likely * mostLost * 2)
-  const step = [500, 250, 100, 50, 25, 10, 5, 1].find((s) => s <= width) ?? 0.5
+  const step = [500, 250, 100, 50, 25, 10, 5, 2, 1].find((s) => s <= width / 2) ?? 0.5
   const value = Math.max(step, Math.round(range.likely / step) * step)
   return value >= 1000 ? `${trim(value / 1000, 2)} kg` : `${trim(value, 1)} g`
 }

@@ -97,25 +97,29 @@ export function bakingTime(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, u
   return {low: merged.low, likely: (merged.low + merged.high) / 2, high: merged.high}
 }
 
-/** One time, or two that follow each other at two heats, or two that mean the same bake (the nearer to the usual one counts). */
+/** The whole where one is said; times that follow each other; or of several that mean the same bake the nearest to the usual one. */
 function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], usual: Range): {low: number; high: number} {
-  const first = times[0]!.minutes
-  if (times.length === 1) return first
   const inOrder = [...times].sort((p, q) => p.start - q.start)
-  const followed =
+  // A whole less than one of its parts is that of another thing.
+  const whole = inOrder.find(
+    (time, i) => time.total === true && inOrder.slice(0, i).every(({minutes}) => minutes.low <= time.minutes.high),
+  )
+  if (whole !== undefined) return whole.minutes
+  const twoHeats =
     oven.length >= 2 &&
     inOrder.length === 2 &&
     inOrder.every((time) => time.minutes.low >= 5) &&
-    inOrder.reduce((sum, time) => sum + time.minutes.high, 0) <= longestBake &&
     oven.some((phrase) => phrase.start > inOrder[0]!.end && phrase.start < inOrder[1]!.end + 120)
-  if (followed)
-    return inOrder.reduce((sum, time) => ({low: sum.low + time.minutes.low, high: sum.high + time.minutes.high}), {
-      low: 0,
-      high: 0,
-    })
-  const off = (time: TimePhrase): number =>
-    Math.abs(Math.log((time.minutes.low + time.minutes.high) / 2 / Math.max(1, usual.likely)))
-  return [...times].sort((p, q) => off(p) - off(q) || p.start - q.start)[0]!.minutes
+  const bakes: Array<{low: number; high: number}> = []
+  for (const [i, {minutes, then}] of inOrder.entries()) {
+    const last = bakes.at(-1)
+    if (last !== undefined && (then === true || (twoHeats && i === 1)) && last.high + minutes.high <= longestBake)
+      bakes[bakes.length - 1] = {low: last.low + minutes.low, high: last.high + minutes.high}
+    else bakes.push(minutes)
+  }
+  const off = ({low, high}: {low: number; high: number}): number =>
+    Math.abs(Math.log((low + high) / 2 / Math.max(1, usual.likely)))
+  return bakes.sort((p, q) => off(p) - off(q))[0]!
 }
 
 /**

@@ -9,3 +9,22 @@ export function slug(title: string): string {
     .replace(/^-|-$/g, '')
   return plain === '' ? 'dish' : plain
 }
+
+/**
+ * What a log may call the dishes of a day: their receipts' files, and where a file holds several, their titles.
+ *
+ * @param items the day's list
+ * @param receipts titles of the receipts of its files
+ */
+export function namesInLog(
+  items: readonly {readonly file: string}[],
+  receipts: readonly {readonly file: string; readonly title: string}[],
+): string[] {
+  const names = new Set<string>()
+  for (const {file} of items) {
+    const own = receipts.filter((receipt) => receipt.file === file)
+    names.add(file.replace(/^.*\//, '').replace(/\.md$/, ''))
+    if (own.length > 1) for (const {title} of own) names.add(slug(title))
+  }
+  return [...names]
+}

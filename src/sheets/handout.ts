@@ -466,7 +466,7 @@ function exerciseFor(
           h('thead', h('tr', [h('th', {scope: 'col'}, words['col.time']), h('th', {scope: 'col'}, words['chart.degrees'])])),
           h(
             'tbody',
-            fallTable(plan).map(({at, celsius}) =>
+            fallTable(plan, span.to).map(({at, celsius}) =>
               h('tr', [h('th', {scope: 'row'}, clock(at, style)), h('td', temperatures({low: celsius, high: celsius}, style))]),
             ),
           ),
@@ -528,13 +528,17 @@ function spreadOut<T extends {readonly heat: number}>(dishes: readonly T[]): T[]
 }
 
 /** Eight moments of the falling oven, for the class to read a time from. */
-function fallTable(plan: Plan): Array<{readonly at: number; readonly celsius: number}> {
+function fallTable(plan: Plan, until: number): Array<{readonly at: number; readonly celsius: number}> {
   const first = Math.ceil(plan.ready / 60) * 60
-  return Array.from({length: 8}, (_, i) => first + i * (i < 4 ? 60 : 90)).map((at) => ({
+  // Every hour, or at longer steps where the answer lies further on: it must be there to be read.
+  const step = Math.max(60, Math.ceil((until - first) / (ROWS - 1) / 30) * 30)
+  return Array.from({length: ROWS}, (_, i) => first + i * step).map((at) => ({
     at,
     celsius: valueAt(plan.forecast.baking.likely, plan.forecast.step, plan.lit, at),
   }))
 }
+
+const ROWS = 8
 
 /** A modern receipt turned to the falling oven: which band, when in the day, what to change. */
 export function converseHandout(input: HandoutInput): Element[] {

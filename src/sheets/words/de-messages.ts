@@ -436,6 +436,11 @@ export const deMessages: Book['sentences'] = [
     'write “{words}” if that is so; move the row up if not',
     '„{words}“ schreiben, wenn das so ist; sonst die Zeile nach oben rücken',
   ],
+  [
+    '“{name}” is no dish of this day, so this row tells of none',
+    '„{name}“ ist kein Gericht dieses Tages; diese Zeile sagt also von keinem etwas',
+  ],
+  ['write {names}', 'schreibe {names}'],
   ['“{time}” has not come yet', '„{time}“ ist noch nicht gekommen'],
   ['write the time at which it was read', 'die Zeit schreiben, zu der gemessen wurde'],
   ['this is {n} days after the fire was lit', 'das ist {n} Tage nach dem Anzünden'],

@@ -442,6 +442,15 @@ const sentences: Book['sentences'] = [
     'the receipt says “{words}” and no size; its size: {source}',
     'das Rezept sagt “{words}” und keine Größe; sie kommt von: {source:source}',
   ],
+  [
+    'the receipt says “{words}” and no size; usual for {kind} ({source})',
+    'das Rezept sagt “{words}” und keine Größe; üblich für diese Art ({source:source})',
+  ],
+  [
+    'the receipt says “{words}” and no depth; its depth: {source}',
+    'das Rezept sagt “{words}” und keine Tiefe; sie kommt von: {source:source}',
+  ],
+  ['the receipt says “{words}”', 'das Rezept sagt “{words}”'],
   ['{n} people a vessel', '{n} Personen je Gefäß'],
   ['{n} °C (hot), best at {n2} °C', '{n} °C (heiß), am besten {n2} °C'],
   ['{n} °C (moderate), best at {n2} °C', '{n} °C (mäßig), am besten {n2} °C'],
