@@ -92,6 +92,19 @@ describe('what would come hours after it is wanted', () => {
   })
 })
 
+describe('of two dishes of which there is a place for one', () => {
+  it('that is left out which feeds fewer, though the other comes late', () => {
+    const narrow = {floor: {shape: 'rectangle', depth: 0.62, width: 0.3}, mouth: {width: 0.29, height: 0.28}} as const
+    const hot = {startLow: 225, startBest: 240, startHigh: 300, endLow: 30, done: 40, minutes: {low: 200, likely: 200, high: 240}}
+    const feeding = (likely: number, wantedBy: number): Partial<Dish> => ({feeds: {low: likely, likely, high: likely}, wantedBy})
+    const p = asked([needing('For many', hot, feeding(20, 540)), needing('For few', hot, feeding(4, 900))], narrow)
+    const plan = planDay(p)
+    expect(plan.score.lateMinutes).toBeGreaterThan(0)
+    expect(plan.unplaced.map((one) => one.dish)).toEqual(['For few'])
+    expect(planDay(p, {bare: true, effort: 'quick'}).unplaced.map((one) => one.dish)).toEqual(['For many'])
+  })
+})
+
 describe('what was left out and has a place after all', () => {
   const laid = (p: PlanProblem, left: string): {plan: Plan; more: Settled} => {
     const grid = floorGrid(p)

@@ -4,7 +4,7 @@ import {withoutBatch} from '../plan/batches.js'
 import type {PlanProblem} from '../plan/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
-import {changeWords, stepWords, suggestionWords, wayLines} from '../sheets/phrases.js'
+import {changeWords, stepWords, suggestionWords, waysTold} from '../sheets/phrases.js'
 import {believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
 import {inWords, messageWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
@@ -57,12 +57,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       remedies,
     })),
     late: lateLines(plan, problem, style).map(({title, say}) => ({dish: title, times: say})),
-    ways: plan.ways
-      ? {
-          lead: style.words[plan.ways.length > 0 ? 'plan.ways' : 'plan.noWays'],
-          lines: wayLines(plan, problem, style),
-        }
-      : null,
+    ways: waysTold(plan, problem, style),
     suggestions: (plan.suggestions ?? []).map((one) => suggestionWords(one, problem, style)),
     changes: (plan.changes ?? []).map((one) => {
       const {what, why} = changeWords(one, problem, style)

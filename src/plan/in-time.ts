@@ -1,4 +1,5 @@
 import type {FloorGrid} from './floor-grid.js'
+import {hinderedBy} from './hindered.js'
 import {type Job, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {settleBest} from './settle.js'
@@ -36,10 +37,11 @@ export function inTime(
     return {...again, unplaced: [...again.unplaced, ...some]}
   }
   const sooner = withoutTooLate(settled, without, options)
-  if (sooner !== settled) return sooner
+  if (sooner !== settled) return exchanged(problem, grid, sooner, without, options)
   // One that is left out alone is so already.
   const dishes = dishesOf(settled.unplaced)
-  return dishes.length > 1 ? putBack(settled, dishes, without, options) : settled
+  const fuller = dishes.length > 1 ? putBack(settled, dishes, without, options) : settled
+  return exchanged(problem, grid, fuller, without, options)
 }
 
 /** The same day, its jobs priced as where not all can be had in time. */
@@ -82,6 +84,35 @@ function putBack(from: Settled, dishes: readonly string[], without: Without, opt
     if (goWithout(whole) < goWithout(best)) best = whole
   }
   return best
+}
+
+/** Dishes that are left out for a trial instead of what is. */
+const EXCHANGED = 3
+
+/**
+ * Where what is left out would feed more than one of the dishes that are not, the day without that one instead: those first that are in its
+ * way, then those that feed fewest.
+ */
+function exchanged(problem: PlanProblem, grid: FloorGrid, from: Settled, without: Without, options: PlanOptions): Settled {
+  const gone = goWithout(from)
+  const lost = new Set(dishesOf(from.unplaced))
+  if (lost.size === 0 || lost.size > FEW_BACK) return from
+  const {jobs} = from.model
+  const fewer = problem.dishes.filter(({id, feeds}) => !lost.has(id) && feeds.likely < gone)
+  if (fewer.length === 0) return from
+  const inTheWay = new Set(
+    from.unplaced.flatMap(({job}) => hinderedBy(problem, grid, from, job, job.count, options.simulate)?.others ?? []),
+  )
+  const first = (id: string): number => (inTheWay.has(id) ? 0 : 1)
+  const others = fewer.sort((a, b) => first(a.id) - first(b.id) || a.feeds.likely - b.feeds.likely).slice(0, EXCHANGED)
+  const quick: PlanOptions = {...options, effort: 'quick'}
+  let best = from
+  for (const {id} of others) {
+    const instead = jobs.flatMap((job) => (job.dish.id === id ? [{job, why: 'floor' as const}] : []))
+    const tried = without(instead, quick)
+    if (goWithout(tried) < goWithout(best)) best = tried
+  }
+  return best === from ? from : better(best, without(best.unplaced, options))
 }
 
 const dishesOf = (some: Settled['unplaced']): string[] => [...new Set(some.map(({job}) => job.dish.id))]

@@ -6,7 +6,7 @@ import {clock, dayName, dayOf, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, type Numbered, numbered, valueAt} from './heat-data.js'
-import {signIn, stepWords, wayLines} from './phrases.js'
+import {signIn, stepWords, waysTold} from './phrases.js'
 import {
   changed,
   changedFor,
@@ -289,7 +289,7 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
   const {words} = style
   const late = lateLines(plan, problem, style)
   if (plan.unplaced.length === 0 && late.length === 0) return []
-  const ways = wayLines(plan, problem, style)
+  const ways = waysTold(plan, problem, style)
   return [
     h('section', {className: ['warn']}, [
       ...(plan.unplaced.length > 0 ? [h('h2', words['plan.unplaced'])] : []),
@@ -309,14 +309,14 @@ export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Ele
       ...(late.length > 0
         ? [h('h2', words['plan.lateDishes']), ...late.map((one) => h('p', [h('strong', `${one.title}: `), stop(one.say)]))]
         : []),
-      ...(plan.ways
+      ...(ways
         ? [
-            h('p', words[ways.length > 0 ? 'plan.ways' : 'plan.noWays']),
-            ...(ways.length > 0
+            h('p', ways.lead),
+            ...(ways.lines.length > 0
               ? [
                   h(
                     'ul',
-                    ways.map((way) => h('li', way)),
+                    ways.lines.map((way) => h('li', way)),
                   ),
                 ]
               : []),

@@ -103,10 +103,22 @@ export function remedyLines(unplaced: Plan['unplaced'][number], problem: PlanPro
   })
 }
 
-/** What would help the day, in the reader's language. */
-export function wayLines(plan: Plan, problem: PlanProblem, style: Style): string[] {
+/** What would help the day. */
+export interface WaysTold {
+  readonly lead: string
+  /** Empty where nothing that was tried helps. */
+  readonly lines: readonly string[]
+}
+
+/** What would help the day, in the reader's language; null where none was looked for, or only single dishes are helped, which are told of theirs. */
+export function waysTold(plan: Plan, problem: PlanProblem, style: Style): WaysTold | null {
+  const {ways} = plan
+  if (!ways || (ways.length === 0 && plan.unplaced.some(({remedies}) => remedies.length > 0))) return null
   const voice = speaker(problem, style)
-  return (plan.ways ?? []).map(({words, say}) => speak(words, voice) || say)
+  return {
+    lead: style.words[ways.length > 0 ? 'plan.ways' : 'plan.noWays'],
+    lines: ways.map(({words, say}) => speak(words, voice) || say),
+  }
 }
 
 /** Why a dish has no place, in the reader's language. */

@@ -8,7 +8,7 @@ import type {Message} from '../receipt/types.js'
 import {clock, dayName, dayOf, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
-import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, wayLines} from './phrases.js'
+import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, waysTold} from './phrases.js'
 import {inWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
@@ -215,10 +215,10 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     heading('plan.lateDishes')
     for (const one of late) out.push(...hanging('  ! ', tidy(`${one.title}: ${one.say}`), width))
   }
-  if (plan.ways) {
-    const ways = wayLines(plan, problem, style)
-    out.push('', ...hanging('  ', words[ways.length > 0 ? 'plan.ways' : 'plan.noWays'], width))
-    for (const way of ways) out.push(...hanging('    - ', tidy(way), width))
+  const ways = waysTold(plan, problem, style)
+  if (ways) {
+    out.push('', ...hanging('  ', ways.lead, width))
+    for (const way of ways.lines) out.push(...hanging('    - ', tidy(way), width))
   }
   if (plan.steps.length > 0) {
     heading('plan.day')
@@ -378,10 +378,10 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   const late = lateLines(plan, problem, style)
   if (late.length > 0)
     blocks.push(`## ${words['plan.lateDishes']}`, late.map((one) => `- **${md(one.title)}**: ${md(one.say)}`).join('\n'))
-  if (plan.ways) {
-    const ways = wayLines(plan, problem, style)
-    blocks.push(words[ways.length > 0 ? 'plan.ways' : 'plan.noWays'])
-    if (ways.length > 0) blocks.push(ways.map((way) => `- ${md(way)}`).join('\n'))
+  const ways = waysTold(plan, problem, style)
+  if (ways) {
+    blocks.push(ways.lead)
+    if (ways.lines.length > 0) blocks.push(ways.lines.map((way) => `- ${md(way)}`).join('\n'))
   }
   if (plan.steps.length > 0) {
     blocks.push(`## ${words['plan.day']}`)
