@@ -309,6 +309,23 @@ describe('what the oven has to give', () => {
     expect(need.startHigh).toBeGreaterThan(need.startBest)
     expect(need.endLow).toBeLessThan(need.startLow)
   })
+  it('a bake in stages wants the dose of its stages, not all of its time at the first heat', () => {
+    const needOf = (bake: string) =>
+      make('bread', '1 loaf', {}, read('bread', `# White Bread\n\n- 500 g flour\n- 300 g water\n\n${bake} Makes 1 loaf.\n`))
+        .dishes[0]!.need
+    // The law of design §4, Σ (heat − done) × minutes, by hand.
+    for (const bake of [
+      'Bake 20 minutes at 220 °C, then 30 minutes at 180 °C.',
+      'Bake at 220 °C for 20 minutes, then at 180 °C for 30 minutes.',
+    ]) {
+      const need = needOf(bake)
+      expect(need.startBest).toBe(220)
+      expect(need.minutes.likely).toBe(50)
+      expect((need.reference - need.done) * need.minutes.likely).toBeCloseTo((220 - need.done) * 20 + (180 - need.done) * 30, 6)
+    }
+    expect(needOf('Bake 50 minutes at 220 °C.').reference).toBe(220)
+  })
+
   it('a kind’s where the receipt says nothing, and that is marked as ours', () => {
     const [plain] = make(
       'plain',

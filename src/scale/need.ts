@@ -87,35 +87,61 @@ export interface NeedResult {
   readonly ownTime: boolean
 }
 
+/** A time of baking as a receipt gives it, and the times that follow each other in it. */
+interface Bake {
+  readonly low: number
+  readonly high: number
+  readonly parts: readonly {readonly low: number; readonly high: number}[]
+}
+
 /** The receipt's own baking time, minutes; null where it gives none. */
 export function bakingTime(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Range | null {
+  const bake = bakeOf(receipt, usual)
+  return bake && middled(bake)
+}
+
+function bakeOf(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Bake | null {
   const stated = receipt.facts.bake
-  if (stated !== undefined) return {low: stated.low, likely: (stated.low + stated.high) / 2, high: stated.high}
+  if (stated !== undefined) return {low: stated.low, high: stated.high, parts: [stated]}
   const times = receipt.times.filter((time) => time.of === 'bake' && time.minutes.high > 0 && time.minutes.high <= longestBake)
-  if (times.length === 0) return null
-  const merged = joinTimes(times, receipt.oven, usual)
-  return {low: merged.low, likely: (merged.low + merged.high) / 2, high: merged.high}
+  return times.length === 0 ? null : joinTimes(times, receipt.oven, usual)
+}
+
+/**
+ * How much hotter or cooler than the first the heats of a bake in stages are in the mean of its time, °C; 0 where it is not told which heat
+ * is whose. The dose grows with heat and time alike (design §4), so the whole time at the mean is the same dose.
+ */
+function meanShift({parts}: Bake, heats: readonly OvenPhrase[]): number {
+  if (parts.length < 2 || heats.length !== parts.length) return 0
+  const middle = ({low, high}: {readonly low: number; readonly high: number}): number => (low + high) / 2
+  const whole = parts.reduce((sum, part) => sum + middle(part), 0)
+  const first = middle(heats[0]!.celsius)
+  return parts.reduce((sum, part, i) => sum + (middle(part) / whole) * (middle(heats[i]!.celsius) - first), 0)
 }
 
 /** The whole where one is said; times that follow each other; or of several that mean the same bake the nearest to the usual one. */
-function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], usual: Range): {low: number; high: number} {
+function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], usual: Range): Bake {
   const inOrder = [...times].sort((p, q) => p.start - q.start)
   // A whole less than one of its parts is that of another thing.
   const whole = inOrder.find(
     (time, i) => time.total === true && inOrder.slice(0, i).every(({minutes}) => minutes.low <= time.minutes.high),
   )
-  if (whole !== undefined) return whole.minutes
+  if (whole !== undefined) return {...whole.minutes, parts: [whole.minutes]}
   const twoHeats =
     oven.length >= 2 &&
     inOrder.length === 2 &&
     inOrder.every((time) => time.minutes.low >= 5) &&
     oven.some((phrase) => phrase.start > inOrder[0]!.end && phrase.start < inOrder[1]!.end + 120)
-  const bakes: Array<{low: number; high: number}> = []
+  const bakes: Bake[] = []
   for (const [i, {minutes, then}] of inOrder.entries()) {
     const last = bakes.at(-1)
     if (last !== undefined && (then === true || (twoHeats && i === 1)) && last.high + minutes.high <= longestBake)
-      bakes[bakes.length - 1] = {low: last.low + minutes.low, high: last.high + minutes.high}
-    else bakes.push(minutes)
+      bakes[bakes.length - 1] = {
+        low: last.low + minutes.low,
+        high: last.high + minutes.high,
+        parts: [...last.parts, minutes],
+      }
+    else bakes.push({...minutes, parts: [minutes]})
   }
   const off = ({low, high}: {low: number; high: number}): number =>
     Math.abs(Math.log((low + high) / 2 / Math.max(1, usual.likely)))
@@ -137,7 +163,8 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
   const inferred: Inferred[] = []
   // A kind that is always left in through the night has its own time for it.
   const night = receipt.facts.bake === undefined ? receipt.times.find((time) => time.overnight === true) : undefined
-  const own = bakingTime(receipt, kind.minutes) ?? (night === undefined || kind.overnight ? null : middled(night.minutes))
+  const bake = bakeOf(receipt, kind.minutes)
+  const own = (bake && middled(bake)) ?? (night === undefined || kind.overnight ? null : middled(night.minutes))
   const minutes = own ?? kind.minutes
   if (own === null) {
     inferred.push({
@@ -185,7 +212,9 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
   const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
   const overnight = kind.overnight || night !== undefined || (falling && minutes.high >= longNight)
   const closed = closedFor(receipt.door ?? [], minutes)
-  const reference = own !== null ? best : kind.start.best
+  // Set in at the first heat, and turned down or up between.
+  const stages = bake === null || falling || first !== phrases[0] ? 0 : meanShift(bake, phrases)
+  const reference = own !== null ? best + stages : kind.start.best
   const done = Math.min(kind.done, reference - leastDrive)
   if (done < kind.done) {
     inferred.push({
