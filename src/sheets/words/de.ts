@@ -392,7 +392,7 @@ export const de: Words = {
     '„{text}“: sein Bereich ist {percent} % der wahrscheinlichen Zahl breit. Vielleicht ist es ein Haushaltsmaß, ein Augenmaß oder eines, das sich mit Jahr und Ort geändert hat. Einige der wirklichen Dinge zu wiegen oder eine Maßtafel der Zeit zu finden würde ihn enger machen.',
   'exercise.order': 'Ordne diese Gerichte, das mit der größten Hitze zuerst. Welches wird zuerst eingeschossen?',
   'exercise.backThis': 'Warum ist hinten im Ofen der Platz für {title}?',
-  'exercise.backOther': 'Warum kommt der Bohnentopf nach hinten, und was steht vorn am Mundloch?',
+  'exercise.backOther': 'Warum kommt nach hinten, was lange backt, etwa ein Topf Bohnen, und was steht vorn am Mundloch?',
   'exercise.backAnswer':
     'Was am längsten bleibt, kommt zuerst und am weitesten nach hinten, wo die Hitze am längsten hält und der Zug der Tür nicht hinkommt. Was früh ausgezogen wird, steht nahe am Mundloch, damit nichts verschoben werden muss und die Tür nur einen Augenblick offen ist.',
   'exercise.when': '{title}: bei {temperature} einzuschießen. Lies aus der Tabelle ab, zwischen welchen Zeiten das geht.',

@@ -390,7 +390,7 @@ export const en = {
     '“{text}”: its range is as wide as {percent} % of its likely figure. It may be a household measure, a thing judged by eye, or one whose size changed with year and place. Weighing a few of the real things, or finding the maker’s table of the time, would narrow it.',
   'exercise.order': 'Put these dishes in order, the one that needs the most heat first. Which is set in first?',
   'exercise.backThis': 'Why is the back of the oven the place for {title}?',
-  'exercise.backOther': 'Why does the bean pot go to the back of the oven, and what stands near the mouth?',
+  'exercise.backOther': 'Why do long bakes, such as a pot of beans, go to the back of the oven, and what stands near the mouth?',
   'exercise.backAnswer':
     'What stays longest goes in first and furthest back, where the heat holds longest and the draught of the door does not reach. What is drawn early stands near the mouth, so that nothing has to be moved to reach it and the door is open only for a moment.',
   'exercise.when': '{title}: to be set in at {temperature}. Read from the table between what times that can be.',
