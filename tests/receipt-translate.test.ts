@@ -425,3 +425,38 @@ describe('messages', () => {
     expect([...missing]).toEqual([])
   })
 })
+
+describe('measures that name their own system', () => {
+  // Weights and Measures Act 1985, sch. 1 (gallon 4.54609 L); NIST Handbook 44 App. C (US gallon 231 in³); metric cup and spoon: common practice.
+  const cases: ReadonlyArray<readonly [string, string, number]> = [
+    ['1 imperial pint milk', 'pint', 568.26],
+    ['1 UK pint ale', 'pint', 568.26],
+    ['1 pint (imperial) milk', 'pint', 568.26],
+    ['1 US pint cream', 'pint', 473.18],
+    ['1 U.S. pint cream', 'pint', 473.18],
+    ['2 US cups sugar', 'cup', 2 * 236.588],
+    ['2 metric cups flour', 'cup', 500],
+    ['2 level metric tablespoons honey', 'tablespoon', 30],
+    ['8 US fl oz water', 'fluid ounce', 236.588],
+  ]
+  for (const frame of ['', 'year: 1829\nplace: us\n', 'year: 1860\nplace: England\n', 'year: 1990\nplace: Australia\n'])
+    it(`are read as said, in a receipt of ${frame.replace(/\n/g, ' ') || 'no year or place'}`, () => {
+      for (const [line, measure, millilitres] of cases) {
+        const source = `---\nserves: 4\n${frame}---\n# Pudding\n\n- 200 g suet\n- ${line}\n`
+        const one = translate(source, {file: 'a.md'}).receipts[0]!.ingredients[1]!
+        expect(one.measure, line).toBe(measure)
+        expect(one.known, line).toBe(true)
+        expect(one.millilitres?.low, line).toBeCloseTo(millilitres, 0)
+        expect(one.millilitres?.high, line).toBeCloseTo(millilitres, 0)
+        expect(
+          one.why.some(({step}) => step.includes('the receipt says')),
+          line,
+        ).toBe(true)
+      }
+    })
+
+  it('level spoons are spoons', () => {
+    const one = translate('# Cake\n\n- 200 g flour\n- 2 level tablespoons sugar\n', {file: 'a.md'}).receipts[0]!.ingredients[1]!
+    expect(one).toMatchObject({measure: 'tablespoon', item: 'sugar', hedges: ['level']})
+  })
+})

@@ -1,10 +1,12 @@
 import convertUnits from 'convert-units'
 import type {HedgeAmount} from '../lexicon/hedge-amounts.js'
 import {hedgeAmounts, lookUpItem, lookUpMeasure, lookUpPlace} from '../lexicon/index.js'
+import {measureSystems} from '../lexicon/measure-systems.js'
 import {span} from '../lexicon/row.js'
 import type {Item, Measure, Place, Range} from '../lexicon/schema.js'
 import {mixedNumber, readExact} from './amount.js'
 import {asLargeEggs, largeEggsFor, SMALL_EGGS_TO} from './eggs.js'
+import {MODERN_YEAR} from './frame.js'
 import {asBakingSoda, asDryYeast} from './leaven.js'
 import {covering, exactly, over, scaled, times} from './range.js'
 import {kitchenText, significantRange} from './round.js'
@@ -249,6 +251,17 @@ function choose(measure: Measure, item: Item | null, given: Given, place: Place 
   return choice
 }
 
+/**
+ * The entry as its measure's own words would have it read: "an imperial pint" is of Britain, and of the measures since the Acts,
+ * whatever the receipt's year and place.
+ */
+function bySystem(given: Given): {given: Given; place: Place} | null {
+  const system = measureSystems.find(({id}) => given.hedges.includes(id))
+  if (system === undefined) return null
+  const place = PLACE_NAMES[system.place]
+  return {given: {...given, year: MODERN_YEAR, place, told: `the receipt says “${system.id}”`}, place: system.place}
+}
+
 /** Pieces of an item in a measure, and the nearest thing to it: a head, a leaf, a clove counted plainly. */
 function piecesOf(item: Item, measure: string, year: number | null): Piece[] {
   const of = (id: string): Piece[] => item.pieces.filter((piece) => piece.measure === id)
@@ -375,7 +388,8 @@ export function convert(given: Given): Converted {
     measure.dimension === 'comparison' ||
     measure.dimension === 'weight-of-piece'
   ) {
-    const choice = choose(measure, item, given, place)
+    const own = bySystem(given)
+    const choice = own === null ? choose(measure, item, given, place) : choose(measure, item, own.given, own.place)
     const unit = measure.dimension === 'volume' ? 'mL' : 'g'
     if (choice !== null) {
       for (const step of choice.steps) because(step.step, step.source)
@@ -384,6 +398,7 @@ export function convert(given: Given): Converted {
       const level = given.hedges.some((hedge) => /level|heap|round|scant/.test(hedge))
       if (
         unit === 'mL' &&
+        own === null &&
         year !== null &&
         year < LEVEL_SPOONS_FROM &&
         item !== null &&

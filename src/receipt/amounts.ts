@@ -1,4 +1,5 @@
 import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/grammar-words.js'
+import {measureSystems} from '../lexicon/measure-systems.js'
 import type {Measure} from '../lexicon/schema.js'
 import {Exact, HALF, ONE} from './exact.js'
 import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, measureHere, OPENER, Phrases, type View} from './view.js'
@@ -37,6 +38,7 @@ interface One {
 }
 
 const hedgePhrases = new Phrases(hedgeWords)
+const systemPhrases = measureSystems.map(({id, words}) => ({id, phrases: new Phrases(words)}))
 
 /** Fixed ratios within one system, in the smallest unit named: stacked amounts ("a pound and five ounces") add exactly. */
 const RATIOS: Readonly<Record<string, readonly [string, number]>> = {
@@ -357,7 +359,16 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
 /** Measures that a single letter may mean only after a figure: "2 c", "100 g". */
 const isShort = (view: View, at: number, next: number): boolean => next === at + 1 && view.words[at]!.length === 1
 
-/** The measure at `at` after an amount; words that say how it is filled are passed and noted. */
+/** "imperial", "U.S." at `at`: its row's id and the token after it. */
+function systemHere(view: View, at: number, end: number): {id: string; next: number} | null {
+  for (const {id, phrases} of systemPhrases) {
+    const next = phrases.match(view.words, at, end)
+    if (next > 0) return {id, next}
+  }
+  return null
+}
+
+/** The measure at `at` after an amount; words that say how it is filled, or whose it is, are passed and noted. */
 function readMeasure(
   view: View,
   at: number,
@@ -367,8 +378,16 @@ function readMeasure(
 ): {id: string; dimension: Measure['dimension']; start: number; next: number} | null {
   const {words, bits, tokens} = view
   let i = at
+  let most = at + 4
   const passed: string[] = []
-  while (i < end && i - at < 4) {
+  while (i < end && i < most) {
+    const system = systemHere(view, i, end)
+    if (system !== null) {
+      passed.push(system.id)
+      most += system.next - i
+      i = system.next
+      continue
+    }
     if (words[i] === 't' && figure) {
       // A capital T is the table's spoon, a small one the tea's: the usage of American receipts.
       return {id: tokens[i]!.capital ? 'tablespoon' : 'teaspoon', dimension: 'volume', start: i, next: i + 1}
@@ -551,6 +570,12 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
       }
     }
     break
+  }
+  // "a pint (imperial)"
+  const system = words[next] === '(' ? systemHere(view, next + 1, end) : null
+  if (system !== null && words[system.next] === ')' && system.next < end) {
+    hedges.push(system.id)
+    next = system.next + 1
   }
   next = pastAlternative(view, next, end, notes)
   // A range after the measure: "or two", "to a pint and a half", "or three pints".
