@@ -460,3 +460,52 @@ describe('measures that name their own system', () => {
     expect(one).toMatchObject({measure: 'tablespoon', item: 'sugar', hedges: ['level']})
   })
 })
+
+describe('a weight said beside a count or a measure', () => {
+  const read = (line: string): Translation['receipts'][number]['ingredients'] =>
+    translate(`# Dinner\n\n- 200 g suet\n- ${line}\n`, {file: 'a.md'}).receipts[0]!.ingredients.slice(1)
+
+  it.each([
+    ['1 chicken (about 1.8 kg)', 1, 'count', 1620, 1980],
+    ['2 onions (300 g)', 2, 'count', 300, 300],
+    ['2 onions, chopped (300 g)', 2, 'count', 300, 300],
+    ['2 onions, 300 g', 2, 'count', 300, 300],
+    ['2 eggs (100 g)', 2, 'count', 100, 100],
+    ['2 chickens (1.5 kg each)', 2, 'count', 3000, 3000],
+    ['3 apples (1 lb)', 3, 'count', 453.592, 453.592],
+    ['3 apples (1 lb/450 g)', 3, 'count', 453.592, 453.592],
+    ['1 cup (120 g) flour', 1, 'cup', 120, 120],
+    ['1 cup sugar (200 g)', 1, 'cup', 200, 200],
+    ['2 tins (400 g) tomatoes', 2, 'tin', 800, 800],
+    ['2 tins (800 g in all) tomatoes', 2, 'tin', 800, 800],
+  ])('“%s” weighs what it says', (line, amount, measure, low, high) => {
+    const all = read(line)
+    expect(all).toHaveLength(1)
+    const one = all[0]!
+    expect(one).toMatchObject({measure, amount: {low: amount, high: amount}})
+    expect(one.grams?.low).toBeCloseTo(low, 0)
+    expect(one.grams?.high).toBeCloseTo(high, 0)
+    expect(one.sources).toContain('receipt')
+  })
+
+  it('a weighed tin is read as before, and a weight first stays the amount', () => {
+    expect(read('1 (400 g) tin tomatoes')[0]).toMatchObject({measure: 'gram', exact: '400', notes: ['1 (400 g) tin']})
+    expect(read('8 oz/225 g butter')[0]).toMatchObject({measure: 'ounce', exact: '8'})
+    expect(read('8 oz (225 g) butter')[0]).not.toHaveProperty('stated')
+  })
+
+  it('what is only for a part of it, or of another thing, is not its weight', () => {
+    expect(read('2 onions (100 g for the sauce)')[0]).not.toHaveProperty('stated')
+    expect(read('2 onions, 100 g butter').map((one) => [one.item, one.grams?.likely === 100])).toEqual([
+      ['onion', false],
+      ['butter', true],
+    ])
+    expect(read('5 g dried yeast (or 15 g fresh yeast)')[0]!.grams?.likely).toBe(5)
+  })
+
+  it('in prose too', () => {
+    const one = translate('# Duck\n\nTake a duck (about 5 lb) and roast it.\n', {file: 'a.md'}).receipts[0]!.ingredients[0]!
+    expect(one.text).toBe('a duck (about 5 lb)')
+    expect(one.grams?.likely).toBeCloseTo(5 * 453.592, -1)
+  })
+})

@@ -11,6 +11,18 @@ import {asBakingSoda, asDryYeast} from './leaven.js'
 import {covering, exactly, over, scaled, times} from './range.js'
 import {kitchenText, significantRange} from './round.js'
 
+/** The weight the text itself gives beside a count or a measure: "2 onions (300 g)", "1 cup (120 g) flour". */
+export interface StatedWeight {
+  /** In `measure`, a weight. */
+  readonly amount: {readonly low: number; readonly high: number}
+  readonly measure: string
+  /** It is of one piece: "2 chickens (1.5 kg each)". */
+  readonly each: boolean
+  readonly hedges: readonly string[]
+  /** As written. */
+  readonly text: string
+}
+
 /** An ingredient as read, with the year and place its measures are chosen by. */
 export interface Given {
   /** Amount in `measure`; null where the text is indefinite. */
@@ -32,6 +44,8 @@ export interface Given {
   readonly told?: string | null | undefined
   /** The receipt's sour items, by `sourItems` of `leaven.ts`; left out where the whole receipt is not known. */
   readonly sour?: readonly string[] | undefined
+  /** What the text itself says it weighs: it stands before any table's weight. */
+  readonly stated?: StatedWeight | undefined
 }
 
 /** One step of the chain that `--why` shows. */
@@ -262,6 +276,26 @@ function bySystem(given: Given): {given: Given; place: Place} | null {
   return {given: {...given, year: MODERN_YEAR, place, told: `the receipt says “${system.id}”`}, place: system.place}
 }
 
+/** Grams of the weight that the text itself gives, where its measure is one of fixed weight. */
+function statedGrams(given: Given, place: Place | null): {one: Range; steps: readonly Why[]} | null {
+  const {stated} = given
+  const measure = stated === undefined ? null : lookUpMeasure(stated.measure)
+  if (stated === undefined || measure === null || measure.dimension !== 'mass') return null
+  const choice = measure.unit === undefined ? choose(measure, null, given, place) : null
+  const size = measure.unit === undefined ? choice?.one : exactly(metricFactor(measure.unit))
+  if (size === undefined) return null
+  const {low, high} = stated.amount
+  let one = times({low, likely: (low + high) / 2, high}, size)
+  for (const hedge of stated.hedges) {
+    const row = hedgeRows.get(hedge.toLowerCase())
+    if (row !== undefined && row.of !== 'volume') one = times(one, row.factor)
+  }
+  const source = measure.sizes[0]?.source
+  const fixed = {step: `1 ${measure.id} is ${size.likely} g`, ...(source === undefined ? {} : {source})}
+  const own = `the receipt itself gives its weight: “${stated.text}”${stated.each ? ', of one' : ''}`
+  return {one, steps: [{step: own, source: 'receipt'}, ...(choice?.steps ?? [fixed])]}
+}
+
 /** Pieces of an item in a measure, and the nearest thing to it: a head, a leaf, a clove counted plainly. */
 function piecesOf(item: Item, measure: string, year: number | null): Piece[] {
   const of = (id: string): Piece[] => item.pieces.filter((piece) => piece.measure === id)
@@ -351,8 +385,10 @@ export function convert(given: Given): Converted {
   const {density, source: densitySource, note: densityNote} = densityOf(item, year)
   let grams: Range | null = null
   let millilitres: Range | null = null
+  const stated = measure.dimension === 'mass' ? null : statedGrams(given, place)
+  const own = stated === null ? null : given.stated?.each === true ? times(amount, stated.one) : stated.one
   const weigh = (): void => {
-    if (millilitres === null || density === undefined || item === null) return
+    if (own !== null || millilitres === null || density === undefined || item === null) return
     grams = times(millilitres, density)
     because(`${item.id} weighs ${rowText(density, 'g/mL')}${densityNote}`, densitySource)
   }
@@ -364,7 +400,10 @@ export function convert(given: Given): Converted {
 
   const pieces = item === null ? [] : piecesOf(item, measure.id, year)
   const piece = pieces[0]
-  if (piece !== undefined && item !== null) {
+  if (own !== null && measure.dimension !== 'volume') {
+    grams = own
+    measureOut()
+  } else if (piece !== undefined && item !== null) {
     const each = covering(pieces.map((row) => row.grams))
     grams = times(amount, each)
     for (const row of pieces)
@@ -388,8 +427,8 @@ export function convert(given: Given): Converted {
     measure.dimension === 'comparison' ||
     measure.dimension === 'weight-of-piece'
   ) {
-    const own = bySystem(given)
-    const choice = own === null ? choose(measure, item, given, place) : choose(measure, item, own.given, own.place)
+    const system = bySystem(given)
+    const choice = system === null ? choose(measure, item, given, place) : choose(measure, item, system.given, system.place)
     const unit = measure.dimension === 'volume' ? 'mL' : 'g'
     if (choice !== null) {
       for (const step of choice.steps) because(step.step, step.source)
@@ -398,7 +437,7 @@ export function convert(given: Given): Converted {
       const level = given.hedges.some((hedge) => /level|heap|round|scant/.test(hedge))
       if (
         unit === 'mL' &&
-        own === null &&
+        system === null &&
         year !== null &&
         year < LEVEL_SPOONS_FROM &&
         item !== null &&
@@ -425,6 +464,10 @@ export function convert(given: Given): Converted {
   else if (measure.dimension === 'count' && item !== null)
     because(`no weight is known for one ${measure.id === 'count' ? item.id : `${measure.id} of ${item.id}`}`)
 
+  if (own !== null && stated !== null) {
+    grams = own
+    for (const {step, source} of stated.steps) because(step, source)
+  }
   if (grams === null && millilitres !== null) {
     notes.push(
       item === null

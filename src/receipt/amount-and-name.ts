@@ -9,6 +9,7 @@ import {sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
 import {elided} from './same-amounts.js'
 import {eachBefore, eachList, eachTail} from './shared-amounts.js'
+import {weightInQuantity} from './stated-weight.js'
 import {ENDER, FILLING, itemHere, measureHere, type View} from './view.js'
 
 /**
@@ -168,6 +169,7 @@ function named(
     }
   }
   const base = quantity.article && quantity.measure === 'count' ? 0.88 : 0.95
+  const stated = size === null ? weightInQuantity(entries.view, quantity, measure) : undefined
   entries.push(
     {
       start: at,
@@ -183,6 +185,7 @@ function named(
       hedges: allHedges,
       notes,
       confidence: base - (known ? 0 : mode === 'list' ? 0.2 : 0.35),
+      ...(stated === undefined ? {} : {stated}),
     },
     mode,
   )

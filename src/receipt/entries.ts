@@ -1,4 +1,5 @@
 import type {Item} from '../lexicon/schema.js'
+import type {StatedWeight} from '../measure/convert.js'
 import type {Exact} from './exact.js'
 import type {View} from './view.js'
 
@@ -23,6 +24,8 @@ export interface Draft {
   confidence: number
   notes: string[]
   other: {reading: string; settle: string} | undefined
+  /** What the text says it weighs, beside its count or measure. */
+  stated: StatedWeight | undefined
   /** A name without any word of amount: an entry only if nothing else in the receipt says how much. */
   bare: boolean
   inList: boolean
@@ -77,6 +80,7 @@ export class Entries {
       confidence: draft.confidence ?? 0.95,
       notes: draft.notes ?? [],
       other: draft.other,
+      stated: draft.stated,
       bare: draft.bare ?? false,
       inList: draft.inList ?? mode === 'list',
     }

@@ -4,6 +4,7 @@ import {partPrefix} from './dish-parts.js'
 import type {Entries, Mode} from './entries.js'
 import {entry} from './entry-forms.js'
 import {readNoun} from './nouns.js'
+import {weightBehind} from './stated-weight.js'
 import {bareName, vagueEntry} from './unmeasured.js'
 import {JOINT, NOTIN, OPENER, PART, VAGUE, type View} from './view.js'
 
@@ -55,7 +56,8 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
         quiet = false
         clause = i + 1
       }
-      i = token.word === '(' && words[i + 1] === 'or' ? otherWay(entries, i, to) : i + 1
+      const weighed = token.word === '(' || token.word === ',' ? weightBehind(entries, i, to, mode) : -1
+      i = weighed > 0 ? weighed : token.word === '(' && words[i + 1] === 'or' ? otherWay(entries, i, to) : i + 1
       continue
     }
     if (i === clause || words[i - 1] === ',' || words[i - 1] === '—') {

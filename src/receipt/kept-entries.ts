@@ -30,6 +30,7 @@ function output(view: View, d: Draft): ReadIngredient {
     confidence: Math.round(d.confidence * 100) / 100,
     ...(d.other === undefined ? {} : {other: d.other}),
     notes: d.notes,
+    ...(d.stated === undefined ? {} : {stated: d.stated}),
   }
 }
 

@@ -54,6 +54,7 @@ function namesBefore(entries: Entries, at: number, mode: Mode): Draft[] {
       confidence: 0.85,
       notes: [],
       other: undefined,
+      stated: undefined,
       bare: true,
       inList: mode === 'list',
     })

@@ -143,7 +143,7 @@ const COOKS: ReadonlySet<string> = new Set([
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 
 function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readonly string[]): Ingredient {
-  const {amount, exact, exactHigh, measure, measureText, item, hedges} = one
+  const {amount, exact, exactHigh, measure, measureText, item, hedges, stated} = one
   const result = convert({
     amount,
     exact,
@@ -156,6 +156,7 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
     hedges,
     told,
     sour,
+    ...(stated === undefined ? {} : {stated}),
   })
   const {grams, millilitres, sources, why} = result
   const notes = result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes

@@ -1,4 +1,5 @@
 import type {Band, Range} from '../lexicon/schema.js'
+import type {StatedWeight} from '../measure/convert.js'
 
 /**
  * The contract of `hearthfall translate --format json` (design §3). Later versions add fields and keep these. Offsets are UTF-16
@@ -37,6 +38,8 @@ export interface ReadIngredient extends Span {
   /** Another possible reading and the front-matter line that would settle it. */
   readonly other?: {readonly reading: string; readonly settle: string}
   readonly notes: readonly string[]
+  /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
+  readonly stated?: StatedWeight
 }
 
 export interface Ingredient extends ReadIngredient {

@@ -363,6 +363,8 @@ const sentences: Book['sentences'] = [
   ],
 
   // The chain of a figure (measure/convert.ts)
+  ['the receipt itself gives its weight: “{words}”, of one', 'das Rezept nennt das Gewicht selbst: „{words}“, von einem Stück'],
+  ['the receipt itself gives its weight: “{words}”', 'das Rezept nennt das Gewicht selbst: „{words}“'],
   ['{n} {measure} of {item}, written “{words}”', '{n} {measure:measure} {item:item}, geschrieben „{words}“'],
   ['{n} {measure} of {item}', '{n} {measure:measure} {item:item}'],
   ['“{hedge}”: times {n}', '„{hedge}“: mal {n}'],
