@@ -509,3 +509,57 @@ describe('a weight said beside a count or a measure', () => {
     expect(one.grams?.likely).toBeCloseTo(5 * 453.592, -1)
   })
 })
+
+describe('notes below a receipt', () => {
+  const read = (text: string): {items: (string | null)[][]; told: string[]} => {
+    const {receipts, messages} = translate(text, {file: 'a.md'})
+    return {
+      items: receipts[0]!.ingredients.map((one) => [one.exact, one.item]),
+      told: messages.filter((one) => one.rule === 'note-other-way').map((one) => `${one.line}: ${one.reason}`),
+    }
+  }
+  const own = [
+    ['6', 'egg'],
+    ['4', 'flour'],
+  ]
+  const receipt = (mark: string, note: string): string =>
+    `# A pudding\n\nTake six eggs and four ounces of flour.${mark} Bake half an hour in a moderate oven.\n\n${note}\n`
+
+  it.each([
+    ['[^1]', '[^1]: For a lighter pudding take four eggs, and two ounces of flour less.'],
+    ['[^1]', '[^1]: Four eggs and two ounces of flour are enough.'],
+    ['[^a]', '[^a]: Some use a pound of suet.'],
+    ['*', '\\* For a lighter pudding take four eggs.'],
+    ['*', '* For a lighter pudding take four eggs.'],
+    ['†', '† You may use a spoonful of brandy.'],
+  ])('another way is not added, and is told: %s … %s', (mark, note) => {
+    const {items, told} = read(receipt(mark, note))
+    expect(items).toEqual(own)
+    expect(told).toHaveLength(1)
+    expect(told[0]).toContain(note.replace(/^\S+ /, ''))
+    expect(told[0]).toMatch(/^5: /)
+  })
+
+  it('what a note only adds goes in, and each note is judged by itself', () => {
+    const {items, told} = read(receipt('[^1] [^2]', '[^1]: The rind of one lemon, grated.\n[^2]: Or take three eggs.'))
+    expect(items).toEqual([...own, ['1', 'lemon rind']])
+    expect(told).toHaveLength(1)
+  })
+
+  it('in a file with tables too, and a note of one word is read', () => {
+    const table =
+      '# A pudding\n\n| what | how much |\n|---|---|\n| flour | 4 oz |\n| eggs[^1] | 6 |\n\n[^1]: Take four eggs instead.\n'
+    expect(read(table).told).toHaveLength(1)
+    expect(read(table).items).toEqual([
+      ['4', 'flour'],
+      ['6', 'egg'],
+    ])
+    expect(read(receipt('[^1]', '[^1]: Lard.')).items.map(([, item]) => item)).toContain('lard')
+  })
+
+  it('a list with stars for bullets is a list', () => {
+    const {items, told} = read('# A pudding\n\n* 6 eggs\n* 4 oz flour\n* 2 larger apples\n')
+    expect(items).toHaveLength(3)
+    expect(told).toEqual([])
+  })
+})

@@ -3,6 +3,7 @@ import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
+import {notesOf, noteTest, type OtherWay, withoutOtherWays} from './notes.js'
 import type {Block} from './section.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
@@ -15,10 +16,13 @@ import type {View} from './view.js'
 /** Reads the ingredients of one section. */
 class IngredientReader {
   private readonly entries: Entries
+  /** Tokens of the notes below the receipt. */
+  private readonly notes: Array<[number, number]> = []
 
   constructor(
     private readonly view: View,
     private readonly title: string,
+    private readonly tell: (other: OtherWay) => void,
   ) {
     this.entries = new Entries(view)
   }
@@ -28,7 +32,7 @@ class IngredientReader {
     const {tokens, section} = this.view
     if (listed) {
       this.line(0, tokens.length)
-      return keptEntries(this.entries, this.title)
+      return keptEntries(this.entries, this.title, this.entries.drafts)
     }
     let at = 0
     const ranges: Array<{block: Block; from: number; to: number}> = []
@@ -39,8 +43,16 @@ class IngredientReader {
     }
     const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && runInStart(this.view, from, to) >= 0)
     let steps = false
-    for (const {block, from, to} of ranges) {
+    const isNote = noteTest(this.view)
+    for (const [index, {block, from, to}] of ranges.entries()) {
       if (from >= to) continue
+      if (isNote(index, from)) {
+        for (const note of notesOf(this.view, from, to)) {
+          this.notes.push(note)
+          this.prose(note[0], note[1], this.entries.listed ? 'method' : 'prose')
+        }
+        continue
+      }
       if (block.kind === 'heading') {
         steps = this.heading(from, to, steps)
         continue
@@ -83,7 +95,7 @@ class IngredientReader {
       if (this.aside(from, to)) continue
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
-    return keptEntries(this.entries, this.title)
+    return keptEntries(this.entries, this.title, withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell))
   }
 
   // ---------------------------------------------------------------- kinds of block
@@ -173,6 +185,11 @@ class IngredientReader {
  * The ingredients of a section, in the order of its text.
  *
  * @param listed read the whole as a line of a list, as a phrase that stands alone is
+ * @param tell called for every note whose amounts are another way, and not among the entries
  */
-export const readIngredients = (view: View, title: string, listed = false): ReadIngredient[] =>
-  new IngredientReader(view, title).read(listed)
+export const readIngredients = (
+  view: View,
+  title: string,
+  listed = false,
+  tell: (other: OtherWay) => void = () => {},
+): ReadIngredient[] => new IngredientReader(view, title, tell).read(listed)

@@ -34,13 +34,17 @@ function output(view: View, d: Draft): ReadIngredient {
   }
 }
 
-/** The entries that count, in the order of the text. A bare name in prose that ends the title is what is made. */
-export function keptEntries(entries: Entries, title: string): ReadIngredient[] {
-  if (entries.drafts.length === 0) return []
+/**
+ * The entries that count, in the order of the text. A bare name in prose that ends the title is what is made.
+ *
+ * @param drafts those of the entries that are the receipt's own
+ */
+export function keptEntries(entries: Entries, title: string, drafts: readonly Draft[]): ReadIngredient[] {
+  if (drafts.length === 0) return []
   const {view} = entries
   const kept: Draft[] = []
   const definite = new Set<string>()
-  const inside = entries.drafts.filter((d) => d.inList || !staysOutside(view, d))
+  const inside = drafts.filter((d) => d.inList || !staysOutside(view, d))
   for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
   const seen = new Set<string>()
   const listedAmounts = new Map<string, Draft[]>()

@@ -2,6 +2,7 @@ import {readFacts} from './facts.js'
 import {readHeat} from './heat.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
+import {noteWords} from './notes.js'
 import {lineIndex} from './position.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
@@ -25,7 +26,8 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `heat-unknown`, `reading-doubtful`, `says-unused`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`,
+ *   `says-unused`,
  *   `empty`, and those of front matter
  */
 export function readReceipts(source: string, options: ReadOptions): {receipts: ReadReceipt[]; messages: Message[]} {
@@ -45,7 +47,16 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
   for (const section of readSections(source, file, stated.bodyStart, known)) {
     const title = stated.title !== null && receipts.length === 0 ? stated.title : section.title
     const view = makeView(section)
-    let ingredients = readIngredients(view, title)
+    let ingredients = readIngredients(view, title, false, (other) =>
+      messages.push({
+        file,
+        ...place(other.start),
+        severity: 'info',
+        rule: 'note-other-way',
+        reason: `the note “${noteWords(other.text)}” gives another way: its amounts are not added to the receipt’s own`,
+        suggest: 'to follow the note, write its amounts into the receipt’s own text',
+      }),
+    )
     if (says.length > 0) ingredients = corrected(source, section.start, section.end, ingredients, says)
     for (const one of ingredients) {
       if (!one.known) {

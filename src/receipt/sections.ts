@@ -140,7 +140,8 @@ const LONG = 6000
 
 /** Parse Markdown in stretches cut at blank lines before plain text, so that the whole takes linear time. */
 function* parseStretches(text: string): Generator<{root: Root; offset: number}> {
-  const processor = text.includes('|') ? tableProcessor : plainProcessor
+  // A footnote of one word is a link's definition to the plain parser, which keeps no text of it.
+  const processor = text.includes('|') || text.includes('[^') ? tableProcessor : plainProcessor
   if (text.length <= LONG || text.includes('```') || text.includes('~~~')) {
     yield {root: processor.parse(text) as Root, offset: 0}
     return

@@ -152,6 +152,14 @@ export const deMessages: Book['sentences'] = [
 
   // Receipts (receipt/read.ts, receipt/translate.ts)
   ['“{words}” is read as {reading}; it could be {other}', '„{words}“ ist als {reading} gelesen; es könnte {other} sein'],
+  [
+    'the note “{words}” gives another way: its amounts are not added to the receipt’s own',
+    'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
+  ],
+  [
+    'to follow the note, write its amounts into the receipt’s own text',
+    'um der Anmerkung zu folgen, ihre Mengen in den Text des Rezepts selbst schreiben',
+  ],
   ['to settle it, write in the front matter: {line}', 'um es zu klären, in den Kopf der Datei schreiben: {line}'],
   [
     '“{item}” is not an ingredient this lexicon knows: its words are carried through without a weight ({n} times, on line {list})',
