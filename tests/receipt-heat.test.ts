@@ -334,6 +334,27 @@ describe('heat stated by itself', () => {
     expect(readHeatWords(text)?.band).toBe(band)
   })
 
+  // What makers ask for with a fan, 10 to 30 °C less: common practice, no source.
+  it.each([
+    ['Bake at 230/210 °C.', 230, 210],
+    ['Heat the oven to 230 / 210 °C (fan).', 230, 210],
+    ['Bake at 230/210 °C (plain/fan) for an hour.', 230, 210],
+    ['Bake in a fan oven at 200/160 °C.', 200, 160],
+    ['Bake at 210/230 °C.', 230, 210],
+    ['Bake at 450/425 °F.', 232, 218],
+  ])('two figures are the plain oven’s and the fan’s: %s', (text, plain, fan) => {
+    const found = readHeat(plainSection(text))
+    expect(found).toHaveLength(1)
+    expect(Math.round(found[0]!.celsius.low)).toBe(plain)
+    expect(Math.round(found[0]!.celsius.high)).toBe(plain)
+    expect(found[0]!.notes).toEqual([`${plain} °C in a plain oven, ${fan} °C with a fan`])
+    expect(found[0]!.disagree).toBeUndefined()
+  })
+
+  it('figures too far apart are no plain oven and fan', () => {
+    expect(readHeat(plainSection('Bake at 200/100 °C in the oven.')).flatMap((one) => one.notes ?? [])).toEqual([])
+  })
+
   it('words without heat say nothing', () => {
     expect(readHeatWords('blue')).toBeNull()
     expect(readHeatWords('')).toBeNull()

@@ -28,6 +28,9 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Bake one hour and one-half.', 90, 90, 'bake'],
 
   // In figures
+  ['Bake for 35–40′.', 35, 40, 'bake'],
+  ['Bake 20′.', 20, 20, 'bake'],
+  ['Bake 1 h 20′ in a slow oven.', 80, 80, 'bake'],
   ['Bake 1-1/2 hour.', 90, 90, 'bake'],
   ['Bake 1½ hours.', 90, 90, 'bake'],
   ['Bake 1 1/4 hours.', 75, 75, 'bake'],
@@ -103,6 +106,11 @@ describe('stretches of time', () => {
     expect(time.minutes).toEqual({low, high})
     if (of !== undefined) expect(time.of).toBe(of)
     expect(text.slice(time.start, time.end)).toBe(time.text)
+  })
+
+  it('a mark of feet is no minute', () => {
+    expect(readTimes(plainSection('Bake on a floor of 6′ × 4′.'))).toEqual([])
+    expect(readTimes(plainSection('Bake on a floor 6′ 2″ wide.'))).toEqual([])
   })
 
   it('a time given twice is read twice', () => {

@@ -37,6 +37,10 @@ export function celsiusOfGasMark(mark: number): number | null {
 const FAN_CELSIUS = 20
 /** Members of "180 °C / 350 °F / gas 4" differ by rounding up to this much before they disagree. */
 const DISAGREE_CELSIUS = 12
+/** "230/210 °C" without a word of the fan is plain and fan where they lie so far apart: makers ask for 10 to 30 °C less. Common practice. */
+const FAN_LESS: readonly [number, number] = [10, 30]
+/** With a word of the fan they may lie this far apart. */
+const FAN_MOST = 60
 
 /** "180 °C / 160 °C fan / 350 °F / gas 4" names one heat in four ways; longer runs are taken in pieces. */
 const MOST_MEMBERS = 8
@@ -159,6 +163,8 @@ export class DegreeReader extends Walk {
       if (a === null || b === null) return null
       return {from: i, end, low: a, high: b, explicit: true, notes: [], sources: ['gas-mark-table']}
     }
+    const pair = fan ? null : this.#plainAndFan(j)
+    if (pair !== null) return pair
     const first = tokens[j]
     if (first === undefined || first.kind !== 'number' || first.den !== 1 || first.block !== tokens[i]!.block) return null
     let low = first.num
@@ -235,6 +241,56 @@ export class DegreeReader extends Walk {
       high: celsius(high) + offset,
       explicit: unit !== null && unit.unit !== '',
       notes,
+      sources,
+    }
+  }
+
+  /** "230/210 °C", "230/210 °C (plain/fan)": the plain oven's figure, with the fan's in the note; null where none stands there. */
+  #plainAndFan(i: number): Heat | null {
+    const tokens = this.tokens
+    const first = tokens[i]
+    if (first === undefined || first.kind !== 'number') return null
+    let figures = /^(\d{3})\/(\d{3})$/.exec(first.word)?.slice(1).map(Number)
+    let k = i + 1
+    if (figures === undefined) {
+      const second = tokens[i + 2]
+      if (first.den !== 1 || this.word(i + 1) !== '/' || second === undefined || second.kind !== 'number') return null
+      if (second.den !== 1 || second.block !== first.block) return null
+      figures = [first.num, second.num]
+      k = i + 3
+    }
+    const unit = this.#unit(k)
+    if (unit === null || tokens[k]!.block !== first.block) return null
+    const most = Math.max(...figures)
+    if (Math.min(...figures) < 90 || most > 600) return null
+    const scale = unit.unit === '' ? this.#scale(most, false).scale : unit.unit
+    const [fan, plain] = figures.map((n) => (scale === 'f' ? celsiusOfFahrenheit(n) : n)).sort((a, b) => a - b) as [
+      number,
+      number,
+    ]
+    // "(plain/fan)", "fan", "(fan)" behind it, or "fan" close before.
+    let end = unit.end
+    let named = false
+    const open = this.word(end) === '('
+    for (let j = open ? end + 1 : end; j < end + 7 && tokens[j]?.block === first.block; j++) {
+      const word = this.word(j)
+      if (FAN_AFTER.has(word)) named = true
+      else if (!/^(?:plain|conventional|static|normal|oven|forced|assisted|with|top|bottom|heat|and|or|\/)$/.test(word)) {
+        if (named) end = open && word === ')' ? j + 1 : open ? end : j
+        break
+      }
+    }
+    for (let j = this.floor(i, 4); j < i; j++) if (FAN_AFTER.has(this.word(j))) named = true
+    const apart = plain - fan
+    if (named ? apart <= 0 || apart > FAN_MOST : apart < FAN_LESS[0] - 0.5 || apart > FAN_LESS[1] + 0.5) return null
+    const sources = scale === 'f' ? ['receipt', 'nist-sp811', 'fan-oven'] : ['receipt', 'fan-oven']
+    return {
+      from: i,
+      end,
+      low: plain,
+      high: plain,
+      explicit: true,
+      notes: [`${Math.round(plain)} °C in a plain oven, ${Math.round(fan)} °C with a fan`],
       sources,
     }
   }

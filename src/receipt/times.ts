@@ -32,6 +32,7 @@ const UNITS: Readonly<Record<string, number>> = {
   minets: 1,
   mins: 1,
   min: 1,
+  '′': 1,
   day: 1440,
   days: 1440,
   dayes: 1440,
@@ -294,7 +295,17 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
     if (here(j)?.kind === 'word' && FILLERS.has(tokens[j]!.word)) j++
   }
   const word = here(j)
-  if (word === undefined || word.kind !== 'word' || !Object.hasOwn(UNITS, word.word)) return bare
+  if (word === undefined || !Object.hasOwn(UNITS, word.word)) return bare
+  // "40′" is minutes, "6′ 2″" and "6′ × 4′" feet.
+  if (
+    word.word === '′' &&
+    (!number.figure ||
+      word.gap ||
+      /^[x×]$/.test(tokens[i - 1]?.word ?? '') ||
+      here(j + 1)?.kind === 'number' ||
+      /^[x×]$/.test(here(j + 1)?.word ?? ''))
+  )
+    return bare
   if (word.word === 'night' && number.low > 1) return bare
   if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
   const unit = UNITS[word.word]!
@@ -344,7 +355,6 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
     } else if (
       !more.article &&
       joined !== undefined &&
-      joined.kind === 'word' &&
       Object.hasOwn(UNITS, joined.word) &&
       UNITS[joined.word]! < unit &&
       (and || k === end || unit === 60)

@@ -274,6 +274,7 @@ const sentences: Book['sentences'] = [
   ],
   ['heat by comparison with another baking', 'Hitze im Vergleich mit anderem Gebäck'],
   ['by what the drawn goods leave in the brick', 'nach dem, was das ausgezogene Gebäck im Stein zurücklässt'],
+  ['{n} °C in a plain oven, {n2} °C with a fan', '{n} °C ohne Umluft, {n2} °C mit Umluft'],
   ['fan oven: {n} °C added for a still one', 'Umluft: {n} °C mehr für einen Ofen ohne'],
   ['no scale written: read as °F, too hot for °C', 'keine Skala genannt: als °F gelesen, zu heiß für °C'],
   ['no scale written: read as °F, an American receipt', 'keine Skala genannt: als °F gelesen, ein amerikanisches Rezept'],
