@@ -563,3 +563,26 @@ describe('notes below a receipt', () => {
     expect(told).toEqual([])
   })
 })
+
+describe('a fraction in one cell of a table, what it is of in the next', () => {
+  const read = (row: string): (string | null)[][] =>
+    translate(`# Pudding\n\n| how much | what |\n|---|---|\n| 4 oz | flour |\n| ${row} |\n| 6 | eggs |\n`, {
+      file: 'a.md',
+    }).receipts[0]!.ingredients.map((one) => [one.exact, one.measure, one.item])
+
+  it.each([
+    ['half | a nutmeg', '1/2', 'count', 'nutmeg'],
+    ['1/2 | a nutmeg', '1/2', 'count', 'nutmeg'],
+    ['half | of a nutmeg', '1/2', 'count', 'nutmeg'],
+    ['half | nutmeg', '1/2', 'count', 'nutmeg'],
+    ['half | a pound of sugar', '1/2', 'pound', 'sugar'],
+    ['three quarters | of a pound of sugar', '3/4', 'pound', 'sugar'],
+    ['half a pound | sugar', '1/2', 'pound', 'sugar'],
+  ])('| %s |', (row, exact, measure, item) => {
+    expect(read(row)).toEqual([
+      ['4', 'ounce', 'flour'],
+      [exact, measure, item],
+      ['6', 'count', 'egg'],
+    ])
+  })
+})

@@ -94,6 +94,11 @@ const fractionAt = (view: View, at: number, end: number): Exact | null => {
 function pastOf(view: View, at: number, end: number): number {
   const {words} = view
   let i = at
+  // A table's cell "half" before a cell "a nutmeg" or "of a nutmeg".
+  if (words[i] === '|') {
+    const next = pastOf(view, i + 1, end)
+    return next > i + 1 ? next : i
+  }
   if (words[i] === 'of' && i + 1 < end && (words[i + 1] === 'a' || words[i + 1] === 'an' || words[i + 1] === 'one')) i += 2
   else if (words[i] === 'a' || words[i] === 'an') i += 1
   else if (words[i] === 'of' && i + 1 < end) {
