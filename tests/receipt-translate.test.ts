@@ -586,3 +586,41 @@ describe('a fraction in one cell of a table, what it is of in the next', () => {
     ])
   })
 })
+
+describe('times by weight', () => {
+  const read = (text: string): {times: unknown[]; told: string[]} => {
+    const {receipts, messages} = translate(`# Roast\n\n${text}\n`, {file: 'a.md'})
+    return {
+      times: receipts[0]!.times.map((one) => [one.text, one.minutes.low, one.minutes.high, one.of]),
+      told: messages.filter((one) => one.rule === 'time-by-weight').map((one) => one.severity),
+    }
+  }
+
+  it.each([
+    ['- 1 chicken (2 kg)\n\nRoast 20 minutes per 500 g.', '20 minutes per 500 g', 80, 80],
+    ['- 4 lb beef\n\nBake it a quarter of an hour to the pound.', 'a quarter of an hour to the pound', 60, 60],
+    ['- 4 lb beef\n\nRoast 20 minutes a pound, and 20 minutes over.', '20 minutes a pound, and 20 minutes over', 100, 100],
+    [
+      '- 4 lb beef\n\nRoast 15–20 minutes for every pound plus 20 minutes.',
+      '15–20 minutes for every pound plus 20 minutes',
+      80,
+      100,
+    ],
+    ['- 2 chickens (3 kg)\n\nRoast 20 min/500 g.', '20 min/500 g', 60, 60],
+  ])('are worked out for the weight that is stated: %s', (text, words, low, high) => {
+    expect(read(text)).toEqual({times: [[words, low, high, 'bake']], told: ['info']})
+  })
+
+  it('are no time of baking where no weight is stated, and say so', () => {
+    expect(read('- 1 chicken\n\nBake 20 minutes per 500 g.')).toEqual({
+      times: [['20 minutes per 500 g', 20, 20, 'other']],
+      told: ['warning'],
+    })
+  })
+
+  it('a time for a loaf of a pound is its own', () => {
+    const {times, told} = read('- 1 lb beef\n\nBake half an hour to a pound loaf.')
+    expect(times).toEqual([['half an hour', 30, 30, expect.any(String)]])
+    expect(told).toEqual([])
+  })
+})

@@ -89,7 +89,9 @@ export function fillFromKind(known: Known): Inferred[] {
     inferred.push({
       field: 'bake',
       value: minutes(row.minutes.low, row.minutes.high),
-      why: `the receipt gives no time of baking; ${from}`,
+      why: times.some((time) => time.byWeight !== undefined)
+        ? `the receipt gives its time by weight, and no weight of the piece; ${from}`
+        : `the receipt gives no time of baking; ${from}`,
     })
   }
   if (row.dough !== undefined && facts.rise === undefined && !times.some((time) => time.of === 'rise')) {

@@ -1,6 +1,7 @@
 import {cardinals, fractions} from '../lexicon/grammar-words.js'
 import {tasks} from '../lexicon/oven-words.js'
 import type {Section, Token} from './section.js'
+import {overAndAbove, perWeight} from './time-by-weight.js'
 import type {TimePhrase} from './types.js'
 
 /**
@@ -494,6 +495,7 @@ interface Stretch {
   readonly to: number
   readonly low: number
   readonly high: number
+  readonly byWeight?: {readonly grams: number; readonly over: {readonly low: number; readonly high: number}}
 }
 
 /**
@@ -528,7 +530,22 @@ export function readTimes(section: Section): TimePhrase[] {
     if (!SKIPS.has(previous) || tokens[i - 1]!.block !== t.block) {
       from = widenLeft(tokens, i)
       to = widenRight(tokens, to)
-      found.push({from, to, low: duration.low, high: duration.high})
+      const last = found.at(-1)
+      const over = last?.byWeight === undefined ? -1 : overAndAbove(tokens, last.to, from, to)
+      const per = over > 0 ? null : perWeight(tokens, to)
+      if (last?.byWeight !== undefined && over > 0)
+        found[found.length - 1] = {
+          ...last,
+          to: over,
+          byWeight: {...last.byWeight, over: {low: duration.low, high: duration.high}},
+        }
+      else if (per === null) found.push({from, to, low: duration.low, high: duration.high})
+      else {
+        const byWeight = {grams: per.grams, over: {low: 0, high: 0}}
+        found.push({from, to: per.end, low: duration.low, high: duration.high, byWeight})
+        i = per.end - 1
+        continue
+      }
     }
     i = duration.end - 1
   }
@@ -536,7 +553,7 @@ export function readTimes(section: Section): TimePhrase[] {
   let before: {of: TimePhrase['of']; to: number} | null = null
   let last: TimePhrase['of'] | null = null
   let cooks: TimePhrase['of'] | null | undefined
-  return said.map(({from, to, low, high}) => {
+  return said.map(({from, to, low, high, byWeight}) => {
     let of = taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
@@ -544,6 +561,11 @@ export function readTimes(section: Section): TimePhrase[] {
     } else if (of === 'bake' || of === 'boil') last = of
     const start = tokens[from]!.start
     const end = tokens[to - 1]!.end
+    if (byWeight !== undefined) {
+      const minutes = {low: tidy(low), high: tidy(high)}
+      const task = of === 'boil' ? 'boil' : 'bake'
+      return {text: source.slice(start, end), start, end, minutes, of: 'other', byWeight: {...byWeight, minutes, of: task}}
+    }
     const then = of === 'bake' && before?.of === 'bake' && goesOn(tokens, before.to, from, to)
     const total = of === 'bake' && isTotal(tokens, from, to)
     before = {of, to}

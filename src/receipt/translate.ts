@@ -13,6 +13,7 @@ import {phrasesIn, phraseTree} from './phrases.js'
 import {lineIndex} from './position.js'
 import {readReceipts} from './read.js'
 import type {Section} from './section.js'
+import {workedOut} from './time-by-weight.js'
 import type {
   DoneSign,
   Inferred,
@@ -70,10 +71,28 @@ const withoutAt = (message: Message & {at?: number}): Message => {
 /** From a receipt as read to a receipt as the JSON gives it. */
 function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => void): Receipt {
   const kind = kindOf(section.title === receipt.title ? section : {...section, title: receipt.title}, receipt.ingredients)
-  const {year, place, oven, times, serves, facts} = receipt
+  const {year, place, oven, serves, facts} = receipt
   const frame = frameOf({year, place, ingredients: receipt.ingredients, oven})
   const sour = sourItems(receipt.ingredients.map((one) => one.item))
   const ingredients = receipt.ingredients.map((one) => converted(one, frame, sour))
+  const times = workedOut(receipt.times, ingredients, (time, of) =>
+    say(
+      of === null
+        ? {
+            at: time.start,
+            severity: 'warning',
+            rule: 'time-by-weight',
+            reason: `“${oneLine(time.text)}” is a time by weight, and the receipt does not say what the piece weighs`,
+            suggest: 'write the weight beside the piece, as “1 chicken (1.8 kg)”, or `bake:` in the front matter',
+          }
+        : {
+            at: time.start,
+            severity: 'info',
+            rule: 'time-by-weight',
+            reason: `“${oneLine(time.text)}” is a time by weight: for “${oneLine(of)}” that is ${minutesText(time.minutes)} min`,
+          },
+    ),
+  )
   const bakes =
     facts.oven !== undefined || facts.bake !== undefined || oven.length > 0 || times.some((time) => time.of === 'bake')
   for (const phrase of oven)
@@ -90,6 +109,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   const signs = signsOf(section)
   return {
     ...receipt,
+    times,
     kind: receipt.kind ?? kind?.id ?? null,
     ingredients,
     inferred: [...toldOf(frame), ...fillFromKind({section, facts, kind, ingredients: receipt.ingredients, oven, times, serves})],
@@ -139,6 +159,9 @@ const COOKS: ReadonlySet<string> = new Set([
   'toast',
   'griddle',
 ])
+
+const minutesText = ({low, high}: {readonly low: number; readonly high: number}): string =>
+  low === high ? String(low) : `${low}–${high}`
 
 const oneLine = (text: string): string => text.replace(/\s+/g, ' ')
 

@@ -74,6 +74,16 @@ export interface TimePhrase extends Span {
   readonly then?: true
   /** It is the whole of the times beside it: "altogether 75 minutes". */
   readonly total?: true
+  /**
+   * It goes by the weight of the piece ("20 minutes per 500 g, and 20 over"): so long for so many grams, and what is added once. `minutes`
+   * is worked out, and `of` what it is for, where the receipt states what the piece weighs; else `of` is "other".
+   */
+  readonly byWeight?: {
+    readonly minutes: {readonly low: number; readonly high: number}
+    readonly grams: number
+    readonly over: {readonly low: number; readonly high: number}
+    readonly of: 'bake' | 'boil'
+  }
 }
 
 /** That the door is to be kept shut ("do not open the oven for two hours"), and how long from setting in. */

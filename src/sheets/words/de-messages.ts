@@ -153,6 +153,18 @@ export const deMessages: Book['sentences'] = [
   // Receipts (receipt/read.ts, receipt/translate.ts)
   ['“{words}” is read as {reading}; it could be {other}', '„{words}“ ist als {reading} gelesen; es könnte {other} sein'],
   [
+    '“{words}” is a time by weight, and the receipt does not say what the piece weighs',
+    '„{words}“ ist eine Zeit nach Gewicht, und das Rezept sagt nicht, was das Stück wiegt',
+  ],
+  [
+    'write the weight beside the piece, as “1 chicken (1.8 kg)”, or `bake:` in the front matter',
+    'das Gewicht neben das Stück schreiben, wie „1 chicken (1.8 kg)“, oder `bake:` in den Kopf der Datei',
+  ],
+  [
+    '“{words}” is a time by weight: for “{piece}” that is {n} min',
+    '„{words}“ ist eine Zeit nach Gewicht: für „{piece}“ sind das {n} min',
+  ],
+  [
     'the note “{words}” gives another way: its amounts are not added to the receipt’s own',
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],

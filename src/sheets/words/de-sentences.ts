@@ -417,6 +417,10 @@ const sentences: Book['sentences'] = [
     'das Rezept nennt keine Hitze; üblich für diese Art ({source:source})',
   ],
   [
+    'the receipt gives its time by weight, and no weight of the piece; usual for {kind} ({source})',
+    'das Rezept nennt die Zeit nach Gewicht, aber kein Gewicht des Stücks; üblich für diese Art ({source:source})',
+  ],
+  [
     'the receipt gives no time of baking; usual for {kind} ({source})',
     'das Rezept nennt keine Backzeit; üblich für diese Art ({source:source})',
   ],
