@@ -6,7 +6,7 @@ import {type Job, jobsOf} from '../src/plan/model.js'
 import type {Simulate} from '../src/plan/options.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
-import {setInMore} from '../src/plan/set-in-more.js'
+import {lateAmongRest, setInMore} from '../src/plan/set-in-more.js'
 import {better, goWithout, type Settled} from '../src/plan/settled.js'
 import type {FiringOption, Plan, PlanProblem} from '../src/plan/types.js'
 import {write} from '../src/plan/written.js'
@@ -75,6 +75,29 @@ describe('what would come hours after it is wanted', () => {
     expect(whole.unplaced).toEqual([])
     expect(whole.score.lateMinutes).toBeGreaterThan(0)
     expect(check(later, whole)).toEqual([])
+  })
+
+  it('is told when it could be had all the same, by a plan that moves nothing else', () => {
+    const plan = planDay(p, {simulate})
+    const [few] = plan.unplaced
+    expect(few!.dish).toBe('For few')
+    const late = few!.tried!.find(({kind}) => kind === 'late')!
+    expect(late.works).toBe(true)
+    expect(late.late).toBeGreaterThan(rules.bearable)
+    expect(late.say).toMatch(/^Bake For few all the same, drawn at [\d:]+: everything fits; .* late in all/)
+    const grid = floorGrid(p)
+    const jobs = jobsOf(p, grid)
+    const out = jobs.filter((job) => job.dish.id === 'For few')
+    const settled = settle(
+      p,
+      grid,
+      jobs.filter((job) => !out.includes(job)),
+    )
+    const more = lateAmongRest(p, grid, {...settled, unplaced: out.map((job) => ({job, why: 'time'}))}, 'For few', simulate)
+    const whole = write(p, grid, more!, [], null, {simulate, bare: true}, planDay)
+    expect(check(p, whole)).toEqual([])
+    expect(lateIn(whole, 'For many')).toBe(lateIn(plan, 'For many'))
+    expect(lateIn(whole, 'For few')).toBeGreaterThan(rules.bearable)
   })
 
   it('is not where it could not be had sooner with nothing else in the oven', () => {

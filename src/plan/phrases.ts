@@ -149,6 +149,7 @@ export const phrases = {
   'remedy one move': 'Shift {dishes} aside for a moment at {at}, to reach {others}: {outcome}.',
   'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {again}, to reach {others}: {outcome}.',
   'remedy leave out': 'Leave out {dishes}: {outcome}.',
+  'remedy late': 'Bake {dishes} all the same, drawn at {at}: {outcome}.',
   'outcome all': 'everything fits',
   'outcome still': '{count} of {dishes} still left out',
   'outcome fewer': '{count} of {dishes} left out, meant for about {people} instead of {before}',

@@ -76,6 +76,17 @@ const helps = (tried: Lack, now: Lack): boolean =>
 const spares = (tried: Lack, now: Lack): boolean =>
   tried.without <= now.without && tried.late <= (1 - WORTH) * now.late && tried.late < now.late
 
+/** A day, changed or not, planned otherwise. */
+interface Trial {
+  readonly plan: Plan
+  readonly lack: Lack
+  readonly problem: PlanProblem
+}
+
+function trialOf(problem: PlanProblem, plan: Plan): Trial {
+  return {plan, lack: lackOf(problem, plan), problem}
+}
+
 /** Tries changed days on the simulated oven and says what comes of them. */
 class Trials {
   readonly quick: PlanOptions
@@ -98,14 +109,13 @@ class Trials {
   }
 
   /** The day with something changed, planned shortly. */
-  plan(change: Partial<PlanProblem>): {plan: Plan; lack: Lack; problem: PlanProblem} {
+  plan(change: Partial<PlanProblem>): Trial {
     const problem = {...this.#problem, ...change}
-    const plan = this.#replan(problem, this.quick)
-    return {plan, lack: lackOf(problem, plan), problem}
+    return trialOf(problem, this.#replan(problem, this.quick))
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
-  outcome({plan: tried, problem}: {plan: Plan; problem: PlanProblem}, wood: boolean): PhraseValue {
+  outcome({plan: tried, problem}: Trial, wood: boolean): PhraseValue {
     const {now} = this
     const phrases: Phrase[] = []
     const out = outOf(problem, tried)
@@ -323,6 +333,7 @@ function areaOf({vessel: {footprint}}: Dish): number {
  *
  * @param conflicts For each dish left out, the dishes with which it does not go together.
  * @param hindered What hinders it in the plan, where that is known.
+ * @param lateWith The plan with a dish set in among the rest, hours after it is wanted; null where it has no place so either.
  */
 export function remediesOf(
   problem: PlanProblem,
@@ -332,6 +343,7 @@ export function remediesOf(
   options: PlanOptions,
   replan: Replan,
   hindered: ReadonlyMap<string, Pick<Hindrance, 'rule'>> = new Map(),
+  lateWith: (dish: string) => Plan | null = () => null,
 ): Map<string, Remedy[]> {
   const out = new Map<string, Remedy[]>()
   const trials = new Trials(problem, plan, options, replan)
@@ -342,6 +354,16 @@ export function remediesOf(
   for (const {job, count} of missing) {
     const {dish} = job
     const who = {unit: 'dishes' as const, dishes: [dish.id]}
+    const late = lateWith(dish.id)
+    if (late) {
+      const drawn = late.loads.flatMap((l) => l.dishes.filter((d) => d.dish === dish.id).map((d) => d.draw.likely))
+      const words = phrase('remedy late', {
+        dishes: who,
+        at: {unit: 'clock', value: Math.max(...drawn)},
+        outcome: trials.outcome(trialOf(problem, late), false),
+      })
+      add(dish.id, trials.remedy('late', late, words))
+    }
     // What is known to be in its way says what may help.
     const rule = hindered.get(dish.id)?.rule
     if (missing.length <= FEW && rule !== 'hands' && rule !== 'dough') {

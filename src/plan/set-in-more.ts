@@ -35,6 +35,38 @@ export function setInMore(problem: PlanProblem, grid: FloorGrid, settled: Settle
   return best
 }
 
+/**
+ * A morning's plan with what it leaves out of a dish set in among the rest as that stands, however long after it is wanted that may be.
+ *
+ * @returns Null where it has no place so either, or is left out for no lateness.
+ */
+export function lateAmongRest(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  id: string,
+  simulate: Simulate,
+): Settled | null {
+  const late = new Map(
+    settled.unplaced
+      .filter(({job}) => job.dish.id === id && Number.isFinite(job.bears))
+      .map(({job}): [Job, Job] => [job, {...job, bears: Number.POSITIVE_INFINITY}]),
+  )
+  if (late.size === 0) return null
+  const {model, unplaced} = settled
+  const more = setInMore(
+    problem,
+    grid,
+    {
+      ...settled,
+      model: {...model, jobs: model.jobs.map((job) => late.get(job) ?? job)},
+      unplaced: unplaced.flatMap(({job, why}) => (late.has(job) ? [{job: late.get(job)!, why}] : [])),
+    },
+    simulate,
+  )
+  return more.unplaced.length > 0 ? null : {...more, unplaced: unplaced.filter(({job}) => !late.has(job))}
+}
+
 /** White bread and pies wait until what is set in very hot to fall has been in half an hour (`rules.settleIn`). */
 function inOrder({model, found}: Settled, job: Job, s: number): boolean {
   const gap = rules.settleIn.minutes / rules.tick

@@ -163,7 +163,15 @@ export interface Step {
 
 /** A way out of a day that cannot be done, tried by planning it. */
 export interface Remedy {
-  readonly kind: 'second fire' | 'earlier fire' | 'more hands' | 'smaller batch' | 'wider heat' | 'one move' | 'leave out'
+  readonly kind:
+    | 'second fire'
+    | 'earlier fire'
+    | 'more hands'
+    | 'smaller batch'
+    | 'wider heat'
+    | 'one move'
+    | 'leave out'
+    | 'late'
   /** True where planning the day with it gave a plan in which every dish has its place. */
   readonly works: boolean
   /** Further wood, kg, and further minutes late against this plan; less than 0 where it is less. */

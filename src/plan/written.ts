@@ -16,6 +16,7 @@ import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
 import {remediesOf, waysOf} from './remedies.js'
 import {rules, weights, zoneNames} from './rules.js'
+import {lateAmongRest} from './set-in-more.js'
 import type {Settled} from './settled.js'
 import {stepsOf} from './steps.js'
 import type {Day, Eased, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
@@ -301,7 +302,14 @@ function unplacedOf(
     }),
   )
   const found = told ? conflictsOf(problem, grid, missing, settled, options, replan, hindered) : null
-  const remedies = found ? remediesOf(problem, plan, missing, found, options, replan, hindered) : new Map<string, Remedy[]>()
+  const {simulate} = options
+  const lateWith = (id: string): Plan | null => {
+    const more = simulate && !problem.done ? lateAmongRest(problem, grid, settled, id, simulate) : null
+    return more && write(problem, grid, more, [], null, {effort: 'quick', bare: true}, replan)
+  }
+  const remedies = found
+    ? remediesOf(problem, plan, missing, found, options, replan, hindered, lateWith)
+    : new Map<string, Remedy[]>()
   return missing.map(({job, count}) => {
     const {dish} = job
     const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)

@@ -148,6 +148,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy one move': '{dishes} um {at} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy two moves': '{dishes} um {at} und {again} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy leave out': '{dishes} weglassen: {outcome}.',
+  'remedy late': '{dishes} trotzdem backen, herausgenommen um {at}: {outcome}.',
   'outcome all': 'dann geht alles hinein',
   'outcome still': 'weiter ohne {count} von {dishes}',
   'outcome fewer': 'ohne {count} von {dishes}, gedacht für etwa {people} statt {before}',
