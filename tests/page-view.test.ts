@@ -94,7 +94,9 @@ describe('a plan on the page', {timeout: 120_000}, () => {
     for (const line of [...moved.today, ...moved.believed]) expect(line).not.toMatch(/\b(?:oven|than|heat|your|note)\b/i)
     const left = planView(crowded, german)
     expect(left.unplaced.length).toBeGreaterThan(0)
-    expect(left.ways?.lead).toMatch(/Was dem Tag helfen würde|Keiner der versuchten Auswege/)
+    // Where single dishes are helped, it is not said that nothing helps the day.
+    const helped = left.unplaced.some(({remedies}) => remedies.length > 0)
+    if (left.ways !== null || !helped) expect(left.ways?.lead).toMatch(/Was dem Tag helfen würde|Keiner der versuchten Auswege/)
     for (const {reason, remedies} of left.unplaced)
       for (const line of [reason, ...remedies, ...(left.ways?.lines ?? []), ...left.late.map((one) => one.times)])
         expect(line).not.toMatch(/\b(?:the|wants|everything|fits|longer|leave|all)\b/i)

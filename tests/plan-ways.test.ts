@@ -218,8 +218,8 @@ describe('a day that is late on a long fire', () => {
 describe('a day with more than the oven bakes', () => {
   const crowded = planned(
     asking(
-      '[Loaf](receipts/loaf.md) — 9 loaves',
-      '[Tart](receipts/tart.md) — 5 pies',
+      '[Loaf](receipts/loaf.md) — 11 loaves',
+      '[Tart](receipts/tart.md) — 7 pies',
       '[Cake](receipts/cake.md)',
       '[Rusks](receipts/rusks.md) — 2 sheets, wanted by tomorrow 10 am',
     ),

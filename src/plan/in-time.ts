@@ -2,6 +2,7 @@ import type {FloorGrid} from './floor-grid.js'
 import {hinderedBy} from './hindered.js'
 import {type Job, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
+import {setInMore} from './set-in-more.js'
 import {settleBest} from './settle.js'
 import {better, goWithout, lateBy, type Settled, tooLate} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
@@ -36,12 +37,13 @@ export function inTime(
     const again = settleBest(problem, grid, rest, how, tick)
     return {...again, unplaced: [...again.unplaced, ...some]}
   }
-  const sooner = withoutTooLate(settled, without, options)
-  if (sooner !== settled) return exchanged(problem, grid, sooner, without, options)
+  let fuller = withoutTooLate(settled, without, options)
   // One that is left out alone is so already.
   const dishes = dishesOf(settled.unplaced)
-  const fuller = dishes.length > 1 ? putBack(settled, dishes, without, options) : settled
-  return exchanged(problem, grid, fuller, without, options)
+  if (fuller === settled && dishes.length > 1) fuller = putBack(settled, dishes, without, options)
+  const last = exchanged(problem, grid, fuller, without, options)
+  // What was left out for the sake of the rest may have a place among it as it came to be.
+  return options.simulate ? setInMore(problem, grid, last, options.simulate) : last
 }
 
 /** The same day, its jobs priced as where not all can be had in time. */
