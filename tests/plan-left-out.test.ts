@@ -128,6 +128,18 @@ describe('of two dishes of which there is a place for one', () => {
   })
 })
 
+describe('white bread and what falls from very hot, right at the same time only', () => {
+  it('are not set in within the half hour that is due between them', () => {
+    const p = asked([
+      needing('Falls', {startLow: 229.5, startBest: 230, startHigh: 230.5, endLow: 30, falling: true}),
+      needing('Crust', {startLow: 229.5, startBest: 230, startHigh: 230.5, endLow: 30}),
+    ])
+    const plan = planDay(p, {simulate, bare: true})
+    expect(check(p, plan)).toEqual([])
+    expect(plan.unplaced.length).toBe(1)
+  })
+})
+
 describe('what was left out and has a place after all', () => {
   const laid = (p: PlanProblem, left: string): {plan: Plan; more: Settled} => {
     const grid = floorGrid(p)

@@ -117,6 +117,7 @@ export class Proof {
         keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
+    for (const u of outOfOrder(jobs, took)) wrong.add(u)
     return {
       laid,
       lit,
@@ -183,6 +184,20 @@ export class Proof {
     const program = programOf(problem, this.#look.index, jobs, grid, this.#given, false, option, limits)
     return modelOf(problem, program, jobs, grid, lit)
   }
+}
+
+/** White bread and pies that go in sooner than half an hour after what is set in very hot to fall (`rules.settleIn`). */
+function outOfOrder(jobs: readonly Job[], took: Took): number[] {
+  const gap = rules.settleIn.minutes / rules.tick
+  const at = (order: 1 | 2): number[] =>
+    jobs.flatMap((job, u) => (job.order === order && job.since === null && took[u] ? [u] : []))
+  const falls = at(1)
+  return at(2).filter((c) =>
+    falls.some((f) => {
+      const waits = took[c]!.s - took[f]!.s
+      return waits >= 0 && waits < gap
+    }),
+  )
 }
 
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
