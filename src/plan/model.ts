@@ -131,6 +131,18 @@ function orderOf(dish: Dish): 0 | 1 | 2 {
   return need.startBest >= r.crust && need.minutes.likely >= r.crustMinutes ? 2 : 0
 }
 
+/**
+ * White bread and pies wait until what is set in very hot to fall has been in half an hour (`rules.settleIn`).
+ *
+ * @param s When a job is set in, ticks, and `other` when another is.
+ * @returns False where one of the two goes in too soon after the other.
+ */
+export function keepHalfHour(job: Job, s: number, another: Job, other: number): boolean {
+  if (job.order === 0 || another.order === 0 || job.order === another.order) return true
+  const waits = job.order === 2 ? s - other : other - s
+  return waits < 0 || waits >= rules.settleIn.minutes / rules.tick
+}
+
 /** Minutes of hands to set in, or draw, one vessel of a dish. */
 export function handlingOf(dish: Dish): number {
   return dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
@@ -503,7 +515,7 @@ export function isNight(problem: PlanProblem, clock: number): boolean {
 }
 
 /** People whom what a job makes is to feed, by the likely figure. */
-export function feedsOf({dish, count}: Job): number {
+export function feedsOf({dish, count}: Pick<Job, 'dish' | 'count'>): number {
   return (dish.feeds.likely * count) / Math.max(1, dish.count)
 }
 

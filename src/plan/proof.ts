@@ -5,7 +5,7 @@ import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {hasDose, keeps, stayed} from './keeps.js'
 import type {Light} from './laying-out.js'
 import type {Laid, Layout, Refusal} from './layout.js'
-import {type ChoiceLimits, choiceAt, disturbances, type Job, type Model, modelOf, programOf} from './model.js'
+import {type ChoiceLimits, choiceAt, disturbances, type Job, keepHalfHour, type Model, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
 import {vesselsOf} from './places.js'
 import {rules, weights} from './rules.js'
@@ -186,18 +186,12 @@ export class Proof {
   }
 }
 
-/** White bread and pies that go in sooner than half an hour after what is set in very hot to fall (`rules.settleIn`). */
+/** White bread and pies that go in too soon after what is set in very hot to fall. */
 function outOfOrder(jobs: readonly Job[], took: Took): number[] {
-  const gap = rules.settleIn.minutes / rules.tick
-  const at = (order: 1 | 2): number[] =>
+  const of = (order: 1 | 2): number[] =>
     jobs.flatMap((job, u) => (job.order === order && job.since === null && took[u] ? [u] : []))
-  const falls = at(1)
-  return at(2).filter((c) =>
-    falls.some((f) => {
-      const waits = took[c]!.s - took[f]!.s
-      return waits >= 0 && waits < gap
-    }),
-  )
+  const falls = of(1)
+  return of(2).filter((c) => falls.some((f) => !keepHalfHour(jobs[c]!, took[c]!.s, jobs[f]!, took[f]!.s)))
 }
 
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */

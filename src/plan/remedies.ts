@@ -1,9 +1,10 @@
+import {scaled} from '../measure/range.js'
 import type {Dish} from '../scale/types.js'
 import {amiss} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
 import type {Hindrance} from './hindered.js'
-import {handlingOf} from './model.js'
+import {feedsOf, handlingOf} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -46,18 +47,13 @@ function outOf(problem: PlanProblem, plan: Plan): Map<string, number> {
 
 function lackOf(problem: PlanProblem, plan: Plan): Lack {
   const left = outOf(problem, plan)
-  const without = problem.dishes.reduce((sum, dish) => sum + fedBy(dish, left.get(dish.id) ?? 0), 0)
+  const without = problem.dishes.reduce((sum, dish) => sum + feedsOf({dish, count: left.get(dish.id) ?? 0}), 0)
   return {
     out: [...left.values()].reduce((sum, n) => sum + n, 0),
     // To a thousandth, so that sums in another order are the same.
     without: Math.round(1000 * without) / 1000,
     late: plan.score.lateMinutes,
   }
-}
-
-/** People whom so many vessels of a dish are to feed. */
-function fedBy({feeds, count}: Dish, vessels: number): number {
-  return (feeds.likely * vessels) / Math.max(1, count)
 }
 
 const lessThan = (a: Lack, b: Lack): boolean =>
@@ -115,13 +111,12 @@ class Trials {
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
-  outcome({plan: tried, problem}: Trial, wood: boolean): PhraseValue {
+  outcome({plan: tried, lack: {out: count, without}, problem}: Trial, wood: boolean): PhraseValue {
     const {now} = this
     const phrases: Phrase[] = []
     const out = outOf(problem, tried)
     const late = tried.score.lateMinutes
     const minutes = {unit: 'minutes', value: late} as const
-    const {out: count, without} = lackOf(problem, tried)
     const [people, before] = [without, now.without].map(Math.ceil) as [number, number]
     if (out.size > 0)
       phrases.push(
@@ -285,9 +280,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
 
 /** A dish of fewer vessels, which feed the fewer. */
 function fewerOf(dish: Dish, count: number): Dish {
-  const {low, likely, high} = dish.feeds
-  const share = count / dish.count
-  return {...dish, count, feeds: {low: low * share, likely: likely * share, high: high * share}}
+  return {...dish, count, feeds: scaled(dish.feeds, count / dish.count)}
 }
 
 /** True where the hands are what an opening of the door has too little of, or nearly. */
@@ -423,7 +416,7 @@ export function remediesOf(
     // Another is worth leaving out only where that is less than what is left out for it.
     const others = (conflicts.get(dish.id)?.others ?? []).flatMap((id) => problem.dishes.find((d) => d.id === id) ?? [])
     const less = others
-      .filter((d) => d.feeds.likely < fedBy(dish, count) && !missing.some((m) => m.job.dish.id === d.id) && !problem.done)
+      .filter((d) => d.feeds.likely < feedsOf({dish, count}) && !missing.some((m) => m.job.dish.id === d.id) && !problem.done)
       .sort((a, b) => a.feeds.likely - b.feeds.likely)
     for (const other of less.slice(0, exchanges++ < EXCHANGES ? 1 : 0)) {
       const tried = trials.plan({firings: near, dishes: problem.dishes.filter((d) => d !== other)})

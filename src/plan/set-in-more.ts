@@ -1,10 +1,9 @@
 import {eventsOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
-import {choiceAt, feedsOf, type Job, modelOf, programOf} from './model.js'
+import {choiceAt, feedsOf, type Job, keepHalfHour, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
 import {type PlaceLeft, PlacesLeft} from './places-left.js'
 import {costOf} from './proof.js'
-import {rules} from './rules.js'
 import {fireOf, goWithout, type Settled, tookIn} from './settled.js'
 import type {PlanProblem} from './types.js'
 
@@ -67,15 +66,11 @@ export function lateAmongRest(
   return more.unplaced.length > 0 ? null : {...more, unplaced: unplaced.filter(({job}) => !late.has(job))}
 }
 
-/** White bread and pies wait until what is set in very hot to fall has been in half an hour (`rules.settleIn`). */
+/** True where a part set in at a tick keeps the half hour between what falls from very hot and crusts, with all that is in the plan. */
 function inOrder({model, found}: Settled, job: Job, s: number): boolean {
-  const gap = rules.settleIn.minutes / rules.tick
   return model.jobs.every((other, u) => {
     const o = found.chosen[u]!
-    if (o < 0 || other.since !== null || job.order === 0 || other.order === 0 || job.order === other.order) return true
-    const at = model.s[u]![o]!
-    const waits = job.order === 2 ? s - at : at - s
-    return waits < 0 || waits >= gap
+    return o < 0 || other.since !== null || keepHalfHour(job, s, other, model.s[u]![o]!)
   })
 }
 

@@ -2,6 +2,7 @@ import Fraction from 'fraction.js'
 import {fold, foldAll, kinds, lookUpItem, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
 import type {DishKind, Item, Range} from '../lexicon/schema.js'
 import {vessels} from '../lexicon/vessels.js'
+import {scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
 import type {Inferred, Ingredient, Message, Receipt} from '../receipt/types.js'
@@ -798,7 +799,6 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   return {...usual, rise}
 }
 
-const scaledBy = (range: Range, k: number): Range => ({low: range.low * k, likely: range.likely * k, high: range.high * k})
 const multiplied = (range: Range | null, k: number): Range | null => (range === null ? null : scaledBy(range, k))
 
 /** The receipt's ingredients so many times, exactly and in kitchen measures. */

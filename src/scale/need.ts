@@ -1,4 +1,5 @@
 import type {Band, DishKind, Range} from '../lexicon/schema.js'
+import {scaled} from '../measure/range.js'
 import {readHeatWords} from '../receipt/heat.js'
 import type {DoorRule, Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
 import type {HeatNeed} from './types.js'
@@ -113,7 +114,7 @@ function bakeOf(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range
  */
 function meanShift({parts}: Bake, heats: readonly OvenPhrase[]): number {
   if (parts.length < 2 || heats.length !== parts.length) return 0
-  const middle = ({low, high}: {readonly low: number; readonly high: number}): number => (low + high) / 2
+  const middle = (span: {readonly low: number; readonly high: number}): number => middled(span).likely
   const whole = parts.reduce((sum, part) => sum + middle(part), 0)
   const first = middle(heats[0]!.celsius)
   return parts.reduce((sum, part, i) => sum + (middle(part) / whole) * (middle(heats[i]!.celsius) - first), 0)
@@ -295,6 +296,9 @@ function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; h
  */
 export function thickened(need: HeatNeed, ratio: number): HeatNeed {
   const factor = ratio * ratio
-  const times = ({low, likely, high}: Range): Range => ({low: low * factor, likely: likely * factor, high: high * factor})
-  return {...need, minutes: times(need.minutes), ...(need.closed === undefined ? {} : {closed: times(need.closed)})}
+  return {
+    ...need,
+    minutes: scaled(need.minutes, factor),
+    ...(need.closed === undefined ? {} : {closed: scaled(need.closed, factor)}),
+  }
 }
