@@ -5,7 +5,7 @@ import {createRequire} from 'node:module'
 import {tmpdir} from 'node:os'
 import {join} from 'node:path'
 import {type Browser, type BrowserContext, chromium, type Page} from 'playwright-core'
-import {afterAll, beforeAll} from 'vitest'
+import {afterAll, beforeAll, beforeEach} from 'vitest'
 import {pageWith} from '../src/page/embedded.js'
 
 /** Debian's Chromium, kept from speaking to anyone by itself. */
@@ -27,6 +27,12 @@ export function buildPage(): {readonly file: string; readonly url: string; reado
   execFileSync(process.execPath, ['scripts/build-page.mjs', file], {stdio: ['ignore', 'ignore', 'inherit']})
   return {file, url: `file://${file}`, folder}
 }
+
+/**
+ * Chromium without a screen now and then paints no more frames, and then a click waits for one until its time is out. A test in a browser
+ * is tried once more, in a browser begun anew; what is wrong with the page is wrong both times.
+ */
+export const inBrowser = {retry: 1}
 
 export const launch = (): Promise<Browser> => chromium.launch({executablePath: executable, args: flags})
 
@@ -50,6 +56,11 @@ export function ownBrowser(): {
     built = buildPage()
     browser = await launch()
   }, 120_000)
+  beforeEach(async ({task}) => {
+    if (!task.result?.retryCount) return
+    await browser?.close()
+    browser = await launch()
+  })
   afterAll(async () => {
     await browser?.close()
     if (built) rmSync(built.folder, {recursive: true, force: true})
@@ -68,6 +79,12 @@ export function ownBrowser(): {
       return `file://${own}`
     },
   }
+}
+
+/** The file that is saved when something is done. Both are waited for together, so that neither fails unheard. */
+export async function savedBy(page: Page, does: () => Promise<void>): Promise<Buffer> {
+  const [download] = await Promise.all([page.waitForEvent('download'), does()])
+  return readFileSync(await download.path())
 }
 
 const axe = readFileSync(createRequire(import.meta.url).resolve('axe-core/axe.min.js'), 'utf8')

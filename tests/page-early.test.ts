@@ -4,7 +4,7 @@ import {createServer, type ServerResponse} from 'node:http'
 import type {AddressInfo} from 'node:net'
 import type {Page} from 'playwright-core'
 import {afterAll, beforeAll, describe, expect, it} from 'vitest'
-import {axeFaults, hasBrowser, listen, ownBrowser} from './page-browser.js'
+import {axeFaults, hasBrowser, inBrowser, listen, ownBrowser} from './page-browser.js'
 
 /**
  * A server that gives the page up to its own script, as a slow disk or phone would have it, and the rest of it when told.
@@ -45,7 +45,7 @@ function halting(html: () => string): {
   return it
 }
 
-describe.skipIf(!hasBrowser)('before its script is there, the page', {timeout: 60_000}, () => {
+describe.skipIf(!hasBrowser)('before its script is there, the page', {timeout: 60_000, ...inBrowser}, () => {
   const own = ownBrowser()
   const server = halting(() => readFileSync(own.built.file, 'utf8'))
   beforeAll(() => server.listen())

@@ -3,12 +3,12 @@ import {readFileSync, statSync, writeFileSync} from 'node:fs'
 import {createServer} from 'node:http'
 import type {AddressInfo} from 'node:net'
 import {join} from 'node:path'
-import type {Browser, BrowserContext, Download, Page} from 'playwright-core'
+import type {Browser, BrowserContext, Page} from 'playwright-core'
 import {describe, expect, it} from 'vitest'
 import {planFolder} from '../src/page/chain.js'
 import {unzipFolder} from '../src/page/zip.js'
 import {planJson} from '../src/sheets/plan-json.js'
-import {axeFaults, hasBrowser, killed, listen, longestFrame, ownBrowser, watchFrames} from './page-browser.js'
+import {axeFaults, hasBrowser, inBrowser, killed, listen, longestFrame, ownBrowser, savedBy, watchFrames} from './page-browser.js'
 import {commandPlan} from './page-day.js'
 
 // Receipts of our own, in an old hand and a new one.
@@ -36,7 +36,7 @@ vessel: free-standing loaf 22 cm
 Let it rise 2 hours. Bake at 230 °C for 40 minutes. Makes 1 loaf.
 `
 
-describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
+describe.skipIf(!hasBrowser)('the page', {timeout: 240_000, ...inBrowser}, () => {
   const own = ownBrowser()
 
   const at = (place: string): string => `${own.built.url}#${place}`
@@ -75,15 +75,13 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     await page.getByRole('button', {name: 'Begin the day'}).click()
     await page.getByLabel('Farm Loaf: how much?').fill('4 loaves')
   }
-  const saved = async (download: Promise<Download>): Promise<Buffer> => readFileSync((await (await download).path())!)
+  const zipped = (page: Page): Promise<Buffer> => savedBy(page, () => page.getByRole('button', {name: 'Save the folder'}).click())
   const sheetPlan = async (page: Page): Promise<string> => {
     await go(page, 'print')
     await page.getByRole('button', {name: /^Make (?:the sheets|them again)$/}).click()
     const file = page.getByRole('button', {name: 'plan.json'})
     await file.waitFor({timeout: 90_000})
-    const download = page.waitForEvent('download')
-    await file.click()
-    return (await saved(download)).toString('utf8')
+    return (await savedBy(page, () => file.click())).toString('utf8')
   }
 
   it('is one file of at most 1.5 MB that names nothing outside itself', () => {
@@ -131,9 +129,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     const made = await sheetPlan(page)
     const out = async (): Promise<Map<string, string>> => {
       await go(page, 'keep')
-      const download = page.waitForEvent('download')
-      await page.getByRole('button', {name: 'Save the folder'}).click()
-      return unzipFolder(new Uint8Array(await saved(download)))
+      return unzipFolder(new Uint8Array(await zipped(page)))
     }
     const files = await out()
     expect([...files.keys()].sort()).toEqual(['day.md', 'oven.md', 'receipts/farm-loaf.md', 'receipts/hollin-end-cake.md'])
@@ -200,9 +196,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000}, () => {
     expect((await commandPlan(logged)).length).toBeGreaterThan(1000)
 
     // And it comes back in as a day of its own.
-    const zip = page.waitForEvent('download')
-    await page.getByRole('button', {name: 'Save the folder'}).click()
-    const bytes = await saved(zip)
+    const bytes = await zipped(page)
     await page
       .locator('.bring input[type=file]')
       .first()
