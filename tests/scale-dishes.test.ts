@@ -94,6 +94,23 @@ describe('a word for heat with its figure beside it', () => {
   })
 })
 
+describe('a heat too low to bake at', () => {
+  const at = (heat: number) => {
+    const text = `# Water biscuits\n\n- 450 g flour\n- 230 g water\n\nBake at ${heat} °C for 3 hours. Makes 24 biscuits.\n`
+    const {need} = make('crackers', '24 biscuits', {}, read('crackers', text)).dishes[0]!
+    return {need, minutes: (celsius: number) => ((need.reference - need.done) * 180) / (celsius - need.done)}
+  }
+  it('dries: half as hot again it is done in a fifth to a half of the time, not in a few minutes', () => {
+    // Common practice, no source: what dries three hours at 90 °C takes the better part of an hour at 140 °C.
+    for (const heat of [80, 90, 95]) {
+      const {need, minutes} = at(heat)
+      expect(need.done, String(heat)).toBeLessThanOrEqual(heat - 10)
+      expect(minutes(heat * 1.5) / 180, String(heat)).toBeGreaterThan(0.19)
+      expect(minutes(heat * 1.5) / 180, String(heat)).toBeLessThan(0.5)
+    }
+  })
+})
+
 describe('the time a dish takes', () => {
   const minutes = (text: string) =>
     make('loaf', '2 loaves', {}, read('loaf', `# White bread\n\nMakes 2 loaves.\n\n- 1 kg flour\n- 650 g water\n\n${text}\n`))

@@ -216,8 +216,10 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
   // Set in at the first heat, and turned down or up between.
   const stages = bake === null || falling || first !== phrases[0] ? 0 : meanShift(bake, phrases)
   const reference = own !== null ? best + stages : kind.start.best
-  const done = Math.min(kind.done, reference - leastDrive)
-  if (done < kind.done) {
+  // A heat that leaves no drive bakes nothing; what is dried or simmered in it goes by what slack heat does (common practice, no source).
+  const baked = kind.done <= reference - leastDrive
+  const done = baked ? kind.done : Math.min(anyKind.slack.done, kind.done, reference - leastDrive)
+  if (!baked) {
     inferred.push({
       field: 'done',
       value: `${Math.round(done)} °C`,
