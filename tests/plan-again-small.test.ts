@@ -47,14 +47,21 @@ describe('a row of pans in an oven one pan wide, and one that has to go in befor
   const pitch = across + usualRules.clearance
 
   /**
-   * Set in at 8:00, the pans behind are done one after the other from 10:00 on, each drawn as soon as it is; at 9:00 another is to go in
-   * front of them: by 9:30 the oven, which falls from 207 °C to 190 °C until then, is too cool for it, eased or not; and it bakes for hours.
+   * Set in at 8:00, the pans behind, to be cooked through, are done one after the other from 10:00 on, each drawn as soon as it is; at 9:00
+   * another is to go in front of them: by 10:00 the oven, which is at 207 °C at 9:00 and at 190 °C at 9:30, is too cool for it, eased or not;
+   * and it bakes for hours.
    */
   function rowOf(behind: number, shifts = false): PlanProblem {
     const pan = {...pie.vessel, footprint: {shape: 'circle', diameter: across}} as const
     const depth = usualRules.mouthFree + (behind + 1) * pitch + 0.04
     const panOf = (id: string, title: string, more: Partial<HeatNeed>): Dish =>
-      dish('pie', 1, {id, title, vessel: pan, need: {...pie.need, startHigh: 300, done: 90, ...more}})
+      dish('pie', 1, {
+        id,
+        title,
+        vessel: pan,
+        need: {...pie.need, startHigh: 300, done: 90, ...more},
+        cautions: ['meat-temperature'],
+      })
     const inside = Array.from({length: behind}, (_, i) => {
       const minutes = 130 + 35 * (behind - 1 - i)
       return panOf(`behind ${i}`, `Behind ${i}`, {
@@ -243,7 +250,7 @@ describe('dishes for which the oven is a little too cool once the day has begun'
       // … or when it is cooler than even that: only its receipt's shortest time can be had.
       dose: {
         ...either,
-        endLow: (celsius(doneAt(either, 60)) + celsius(doneAt(either, 140))) / 2 + rules.easeCelsius - 3,
+        endLow: (celsius(doneAt(either, 60)) + celsius(doneAt(either, 140))) / 2 + rules.ease.near.celsius - 3,
       },
     }
     const dishes = Object.entries(needs).map(([id, need]) =>
@@ -265,8 +272,8 @@ describe('dishes for which the oven is a little too cool once the day has begun'
     expect(wanting.get('dose')!.dose).toBeLessThan(0.97)
     for (const [id, {start, end, dose}] of wanting) {
       const {low, likely} = needs[id]!.minutes
-      expect(start).toBeLessThanOrEqual(rules.easeCelsius)
-      expect(end).toBeLessThanOrEqual(rules.easeCelsius)
+      expect(start).toBeLessThanOrEqual(rules.ease.near.celsius)
+      expect(end).toBeLessThanOrEqual(rules.ease.near.celsius)
       // No less than what the receipt's own shortest time would give, or nine tenths of its likely one where it need not be cooked through.
       expect(dose).toBeGreaterThanOrEqual(Math.min(low / likely, id === 'end' ? 1 : 0.9) - 0.01)
     }

@@ -18,18 +18,24 @@ describe('eased limits', () => {
   const bread = dish('bread', 1)
   const pie = dish('pie', 1, {cautions: ['meat-temperature']})
 
-  it('let a dish be drawn with nine tenths of its time, or with its shortest where that is less', () => {
-    expect(eased(bread).enough).toBe(40)
+  it('let a dish be drawn with nine tenths of its time, or with its shortest where that is less; four fifths where that keeps no plan', () => {
+    expect(eased(bread, 'near').enough).toBe(40)
     const {minutes} = dish('gingerbread', 1).need
     const strict = {...dish('gingerbread', 1), need: {...dish('gingerbread', 1).need, minutes: {...minutes, low: minutes.likely}}}
-    expect(eased(strict).enough).toBeCloseTo(0.9 * minutes.likely, 9)
+    expect(eased(strict, 'near').enough).toBeCloseTo(0.9 * minutes.likely, 9)
+    expect(eased(strict, 'far').enough).toBeCloseTo(0.8 * minutes.likely, 9)
+    expect(eased(strict, 'near').startLow - eased(strict, 'far').startLow).toBe(5)
   })
 
-  it('keep the time of what has to be cooked through, unless it stews for hours', () => {
+  it('keep the time of what has to be cooked through, unless it stays in through the night, and more of it of what sets by its eggs', () => {
     const exact = (one: Dish): Dish => ({...one, need: {...one.need, minutes: {low: 50, likely: 50, high: 60}}})
-    expect(eased(exact(pie)).enough).toBe(50)
-    expect(eased(exact({...pie, cautions: []})).enough).toBe(45)
-    expect(eased(exact(dish('beans', 1, {cautions: ['meat-temperature']}))).enough).toBe(45)
+    for (const how of ['near', 'far'] as const) expect(eased(exact(pie), how).enough).toBe(50)
+    expect(eased(exact({...pie, cautions: []}), 'near').enough).toBe(45)
+    expect(eased(exact({...pie, cautions: []}), 'far').enough).toBe(40)
+    expect(eased(exact({...pie, cautions: ['warm-cream']}), 'far').enough).toBe(45)
+    const beans = exact(dish('beans', 1, {cautions: ['meat-temperature']}))
+    expect(eased(beans, 'near').enough).toBe(45)
+    expect(eased(beans, 'far').enough).toBe(35)
   })
 
   it('are held to by the checker', () => {
@@ -50,8 +56,10 @@ describe('eased limits', () => {
       const early = {...plan, loads: [{...load!, dishes: [drawn]}]}
       return check(begun, early).map((v) => v.rule)
     }
-    expect(exact([], 0.92)).not.toContain('dose')
-    expect(exact([], 0.85)).toContain('dose')
+    expect(exact([], 0.82)).not.toContain('dose')
+    expect(exact([], 0.75)).toContain('dose')
+    expect(exact(['warm-cream'], 0.92)).not.toContain('dose')
+    expect(exact(['warm-cream'], 0.85)).toContain('dose')
     expect(exact(['meat-temperature'], 0.92)).toContain('dose')
   })
 })

@@ -207,10 +207,11 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       // Eased limits are for a day that has begun, and what is wanting has to be said.
       const {eased} = entry
       if (eased && !problem.done) bad('eased', entry.dish, from, 0, `${name}: limits eased before the day has begun`)
-      const give = eased ? rules.easeCelsius : 0
-      // What has to be cooked through keeps its dose, unless it is in the oven for hours.
-      const short =
-        need.overnight || !dish.cautions.some((id) => rules.cookedThrough.some((one) => one === id)) ? 1 - rules.easeDose : 1
+      const give = eased ? rules.ease.far.celsius : 0
+      // What has to be cooked through keeps its dose, and what sets by its eggs most of it, unless it is in the oven through the night.
+      const warned = (list: readonly string[]): boolean => dish.cautions.some((id) => list.includes(id))
+      const {near, far} = rules.ease
+      const less = need.overnight ? far.night : warned(rules.cookedThrough) ? 0 : (warned(rules.setByEggs) ? near : far).dose
       const wanting = {start: 0, end: 0, dose: 1}
       const judged: Judged[] = []
       for (const zone of zones) {
@@ -233,7 +234,9 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             `${name} at the ${zone}: set in at ${Math.round(inHeat)} °C; ${Math.round(need.startHigh)} °C at most`,
           )
         const likely = needed(dish, need.minutes.likely)
-        const wanted = eased ? Math.min(likely, needed(dish, Math.min(need.minutes.low, short * need.minutes.likely))) : likely
+        const wanted = eased
+          ? Math.min(likely, needed(dish, Math.min(need.minutes.low, (1 - less) * need.minutes.likely)))
+          : likely
         const most = needed(dish, need.minutes.high)
         // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
         const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)
@@ -256,7 +259,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           if (has < wanted * 0.985 - 5) faults.push({rule: 'dose', by: wanted - has, reason: share})
           // Longer than the receipt's longest: allowed only for the next opening of the door.
           const stays = need.falling || need.overnight
-          if (!stays && has > most * 1.015 + 5 && dose(until - rules.tick - rules.staySlack) >= wanted * 1.015 + 5)
+          if (!stays && has > most * 1.015 + 5 && dose(until - rules.tick - rules.staySlack) >= likely * 1.015 + 5)
             faults.push({rule: 'over-baked', by: has - most, reason: share})
           // Cooked food under the safe holding temperature, minutes before it is drawn.
           if (need.done >= rules.holdCelsius) {

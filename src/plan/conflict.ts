@@ -75,7 +75,7 @@ export function conflictsOf(
   const found = new Map<string, Conflict>()
   const lost = new Map(missing.map(({job, count}) => [job.dish.id, count]))
   // Once the day has begun what would be lost is taken with its limits eased.
-  const problem = asked.done ? easedDay(asked) : asked
+  const problem = asked.done ? easedDay(asked, 'far') : asked
   const baked = (some: Batches): Dish[] => some.flatMap((d) => partOf(d, d.count - (lost.get(d.id) ?? 0)))
   const {simulate} = options
   const onCurves: PlanOptions = {bare: true, ...(options.cancelled ? {cancelled: options.cancelled} : {})}

@@ -2,19 +2,30 @@ import type {Dish, HeatNeed} from '../scale/types.js'
 import {rules} from './rules.js'
 import type {PlanProblem} from './types.js'
 
+/** How far limits are eased. */
+export type Ease = keyof typeof rules.ease
+
 /**
  * A dish's need as it may be taken once the day has begun and something would else be lost: set in and drawn a little cooler than it
  * should be, and drawn when it has had the dose of its receipt's own shortest time, or most of that of its likely one.
  */
-export function eased({need, cautions}: Pick<Dish, 'need' | 'cautions'>): HeatNeed {
+export function eased({need, cautions}: Pick<Dish, 'need' | 'cautions'>, how: Ease): HeatNeed {
   const {likely} = need.minutes
-  const through = !need.overnight && cautions.some((id) => rules.cookedThrough.some((one) => one === id))
+  const {celsius} = rules.ease[how]
   return {
     ...need,
-    startLow: need.startLow - rules.easeCelsius,
-    endLow: need.endLow - rules.easeCelsius,
-    enough: Math.min(shortest(need), through ? likely : (1 - rules.easeDose) * likely),
+    startLow: need.startLow - celsius,
+    endLow: need.endLow - celsius,
+    enough: Math.min(shortest(need), (1 - wanting({need, cautions}, how)) * likely),
   }
+}
+
+/** Share of its dose that may be wanting. */
+function wanting({need, cautions}: Pick<Dish, 'need' | 'cautions'>, how: Ease): number {
+  if (need.overnight) return rules.ease[how].night
+  const isOf = (list: readonly string[]): boolean => cautions.some((id) => list.includes(id))
+  if (isOf(rules.cookedThrough)) return 0
+  return rules.ease[isOf(rules.setByEggs) ? 'near' : how].dose
 }
 
 /** The minutes of a receipt's own shortest time. */
@@ -23,6 +34,6 @@ export function shortest({minutes: {low, likely}}: HeatNeed): number {
 }
 
 /** The rest of a day with every dish's limits eased; what is best for a dish stays what it was. */
-export function easedDay(problem: PlanProblem): PlanProblem {
-  return {...problem, dishes: problem.dishes.map((dish): Dish => ({...dish, need: eased(dish)}))}
+export function easedDay(problem: PlanProblem, how: Ease): PlanProblem {
+  return {...problem, dishes: problem.dishes.map((dish): Dish => ({...dish, need: eased(dish, how)}))}
 }

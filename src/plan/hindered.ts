@@ -41,7 +41,7 @@ export function hinderedBy(
   const {model, standing, option} = settled
   // A plan may have been found with its dishes' limits eased already.
   const own = problem.dishes.find(({id}) => id === job.dish.id) ?? job.dish
-  const taken: Job = {...job, dish: problem.done ? {...own, need: eased(own)} : own}
+  const taken: Job = {...job, dish: problem.done ? {...own, need: eased(own, 'far')} : own}
   const same = new Set(problem.dishes.filter((dish) => batchesOf(dish) === batchesOf(own)).map(({id}) => id))
   const another = (id: string): boolean => !same.has(id)
   const told = (id: string, others: readonly string[], values: Phrase['values'] = {}): Phrase =>

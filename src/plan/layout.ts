@@ -150,6 +150,8 @@ export class Layout {
   readonly #bears: Float64Array
   readonly #worth: Float64Array
   readonly #stays: Uint8Array
+  /** What may be drawn with less than its dose, which then has its price though it stays. */
+  readonly #scant: Uint8Array
   readonly #barred: Uint8Array
   readonly #food: Uint8Array
   readonly #area: Float64Array
@@ -286,6 +288,7 @@ export class Layout {
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
+    this.#scant = Uint8Array.from(jobs, (j) => (j.dish.need.enough === undefined ? 0 : 1))
     this.#stays = Uint8Array.from(jobs, (j) => (j.dish.need.falling || j.dish.need.overnight ? 1 : 0))
     this.#food = Uint8Array.from(jobs, (j) => (j.dish.need.done >= rules.holdCelsius ? 1 : 0))
     this.#barred = new Uint8Array(n)
@@ -717,7 +720,7 @@ export class Layout {
         const off = this.#offDose[u]!
         if (off >= 0) cost += weights.misfit * off
         else if (!fixed || this.hemmedIn(u)) violation += broken.over
-      }
+      } else cost += this.#priceOfWanting(u, end)
       const was = this.was[u]
       if (was)
         cost +=
@@ -940,13 +943,34 @@ export class Layout {
     return front
   }
 
-  /** °C·min that a job has had by a tick. */
-  #doseBy(u: number, t: number): number {
+  /** The price of what something that stays is wanting of its dose when it is drawn. */
+  #priceOfWanting(u: number, t: number): number {
+    if (!this.#scant[u]) return 0
+    const wanted = this.#wanted[u]!
+    return weights.misfit * Math.max(0, wanted - this.#doseBy(u, t, wanted))
+  }
+
+  /** The tick by which a job has all of its dose, or the last there is. */
+  #fullAt(u: number, wall: number): number {
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
     let dose = this.#own[4 * u + 1]!
-    for (let k = this.#own[4 * u]! + 1; k <= t; k++)
+    let t = this.#own[4 * u]!
+    while (t < wall && dose < this.#wanted[u]!) {
+      t++
+      dose += HALF_TICK * (Math.max(0, a * T[t - 1]! + b) + Math.max(0, a * T[t]! + b))
+    }
+    return t
+  }
+
+  /** °C·min that a job has had by a tick, counted no further than until it is enough. */
+  #doseBy(u: number, t: number, enough = Number.POSITIVE_INFINITY): number {
+    const T = this.celsius
+    const a = this.#scale[4 * u + this.w[u]!]!
+    const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
+    let dose = this.#own[4 * u + 1]!
+    for (let k = this.#own[4 * u]! + 1; k <= t && dose < enough; k++)
       dose += HALF_TICK * (Math.max(0, a * T[k - 1]! + b) + Math.max(0, a * T[k]! + b))
     return dose
   }
@@ -1084,6 +1108,16 @@ export class Layout {
         best = meant
       }
     }
+    if (this.#scant[u]) {
+      const full = this.#fullAt(u, wall)
+      if (full > first && this.#awake[full] && a * T[full]! >= coolest) {
+        const price = this.#priceAgain(u, full, draw, clock0)
+        if (price < least) {
+          least = price
+          best = full
+        }
+      }
+    }
     for (let t = nextBit(this.#doors, first + 1); t >= 0 && t <= wall; t = nextBit(this.#doors, t + 1)) {
       if (a * T[t]! < coolest) break
       if (!this.#awake[t]) continue
@@ -1102,6 +1136,7 @@ export class Layout {
     return (
       weights.late * Math.max(0, clock - this.#due[u]!) +
       weights.moved * Math.abs(clock - meant) +
+      this.#priceOfWanting(u, t) +
       (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)
     )
   }

@@ -1,7 +1,7 @@
 import {agree} from './agree.js'
 import {anneal} from './anneal.js'
 import {curveOf} from './curve.js'
-import {easedDay} from './ease.js'
+import {type Ease, easedDay} from './ease.js'
 import {firesOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
 import {inHand, takeUp} from './in-hand.js'
@@ -42,15 +42,15 @@ export function settleLoaded(
   simulate: Simulate,
   tick: (share: number) => void,
 ): Settled {
-  return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick, false).settled()
+  return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick).settled()
 }
 
 class LoadedPlanner {
   readonly #day: LoadedDay
   readonly #options: PlanOptions
   readonly #tick: (share: number) => void
-  /** True where the limits of the day are eased ones. */
-  readonly #eased: boolean
+  /** How the limits of the day are eased; null where they are the day's own. */
+  readonly #ease: Ease | null
   readonly #n: number
   readonly #ambient: number
   /** When the fire was lit, min after midnight; null in the morning. */
@@ -63,11 +63,11 @@ class LoadedPlanner {
   readonly #lane: number
   #looks: Look[] = []
 
-  constructor(day: LoadedDay, options: PlanOptions, tick: (share: number) => void, eased: boolean) {
+  constructor(day: LoadedDay, options: PlanOptions, tick: (share: number) => void, ease: Ease | null = null) {
     this.#day = day
     this.#options = options
     this.#tick = tick
-    this.#eased = eased
+    this.#ease = ease
     this.#n = day.jobs.length
     this.#ambient = day.problem.ambient ?? 20
     this.#given = day.problem.done?.lit ?? null
@@ -80,7 +80,7 @@ class LoadedPlanner {
 
   /** @param asBefore What is settled already, where the day is planned once more with its limits eased. */
   settled(asBefore: Settled | null = null): Settled {
-    const easier = this.#given === null || this.#eased ? null : this.#withEase()
+    const easier = this.#given === null || this.#ease !== null ? null : this.#withEase('far')
     const kept = easier ? this.#inHand(easier) : null
     if (kept) return kept
     this.#looks = this.#looksAt()
@@ -97,32 +97,47 @@ class LoadedPlanner {
   }
 
   /** The same day with its limits eased. */
-  #withEase(): LoadedPlanner {
+  #withEase(how: Ease): LoadedPlanner {
     const {grid, simulate, light} = this.#day
-    const problem = easedDay(this.#day.problem)
-    return new LoadedPlanner({problem, grid, jobs: jobsOf(problem, grid), simulate, light}, this.#options, this.#tick, true)
+    const problem = easedDay(this.#day.problem, how)
+    return new LoadedPlanner({problem, grid, jobs: jobsOf(problem, grid), simulate, light}, this.#options, this.#tick, how)
   }
 
   /**
    * What is under way is rather kept with its limits eased than moved about, and rather moved than lost, or all laid out anew. Null where
    * no plan is in hand that could be kept.
+   *
+   * @param furthest The same day with its limits eased as far as they may be.
    */
-  #inHand(easier: LoadedPlanner): Settled | null {
+  #inHand(furthest: LoadedPlanner): Settled | null {
     const mend = inHand(this.#day, (option) => this.#layoutOf(option, true))
     if (!mend) return null
-    const easily = inHand(easier.#day, (option) => easier.#layoutOf(option, true))
+    const easily = [() => this.#withEase('near'), () => furthest].map((make) => {
+      let hand: ReturnType<typeof inHand> = null
+      const begun = (): ReturnType<typeof inHand> => {
+        const easier = make()
+        return inHand(easier.#day, (option) => easier.#layoutOf(option, true))
+      }
+      return (how: 'waiting' | 'moving') => {
+        hand ??= begun()
+        return hand?.(how) ?? null
+      }
+    })
     let before: Settled | null = null
     for (const how of ['waiting', 'moving'] as const) {
       const kept = mend(how)
-      const wanting = kept?.settled.givenUp ?? 0
-      if (kept?.good && wanting === 0) return kept.settled
-      const easy = easily?.(how)
-      // What the day's own limits give up may still be had by the eased ones.
-      if (kept?.good && !(easy?.good && (easy.settled.givenUp ?? 0) < wanting)) return kept.settled
-      if (easy?.good) return eased(easy.settled)
-      if (easy) before = better(before, easy.settled)
+      let best = kept?.good ? kept.settled : null
+      for (const ease of easily) {
+        // What the day's own limits give up may still be had by eased ones.
+        const wanting = best ? (best.givenUp ?? 0) : Number.POSITIVE_INFINITY
+        if (wanting === 0) break
+        const easy = ease(how)
+        if (easy?.good && (easy.settled.givenUp ?? 0) < wanting) best = eased(easy.settled)
+        else if (easy && !best) before = better(before, easy.settled)
+      }
+      if (best) return best
     }
-    return eased(easier.settled(before))
+    return eased(furthest.settled(before))
   }
 
   #layoutOf(option: FiringOption, kept = false): Layout {

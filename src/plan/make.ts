@@ -413,7 +413,11 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
     doseNeeded(dish.need, minutes) / doseNeeded(dish.need) - 2 * rules.doseWanting
   const percent = Math.floor(100 * dose)
   const id =
-    dose < share(eased(dish).enough) ? 'eased unfinished' : dose < share(shortest(dish.need)) ? 'eased short' : 'eased dose'
+    dose < share(eased(dish, 'far').enough)
+      ? 'eased unfinished'
+      : dose < share(shortest(dish.need))
+        ? 'eased short'
+        : 'eased dose'
   return [...out, phrase(id, {percent})]
 }
 

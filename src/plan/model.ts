@@ -360,7 +360,9 @@ export function choicesOf(
         e.push(t)
         where.push(w)
         firsts.push(firstTick)
-        const off = stays ? 0 : need.enough === undefined ? Math.max(0, got - goal) : Math.abs(got - wanted)
+        // What stays may have more than it needs, but not less for nothing.
+        const under = need.enough === undefined ? 0 : Math.max(0, wanted - got)
+        const off = stays ? under : need.enough === undefined ? Math.max(0, got - goal) : Math.abs(got - wanted)
         misfit.push(checkStart ? best + off : off)
         // A dish that is done and only waits puts the heat under it to no use.
         const busy = Math.min(to, firstTick * rules.tick + phase)

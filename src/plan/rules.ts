@@ -48,17 +48,19 @@ export const rules = {
   inHandCelsius: 6,
   marginDose: 0.01,
   /**
-   * Once the day has begun, so many °C under its lower limits a dish may be set in and drawn rather than be lost: risen dough does not wait
-   * for another day, and a cook sets it in at once and leaves it longer. Common practice, no source.
+   * What a dish may want once the day has begun, rather than it or another be lost: so many °C under its lower limits when it is set in and
+   * drawn, since risen dough does not wait for another day, and a cook sets it in at once and leaves it longer; and so much of the dose of its
+   * likely time, less than the oven's own range leaves open, since everything is looked at before it is drawn (`night` of what is left in
+   * through the night and takes what the oven has). First `near`, and `far` where that does not keep the plan in hand. Common practice, no
+   * source.
    */
-  easeCelsius: 10,
+  ease: {near: {celsius: 10, dose: 0.1, night: 0.1}, far: {celsius: 15, dose: 0.2, night: 0.3}},
   /**
-   * And it may be drawn with the dose of so much less than its likely time, rather than it or another be lost: less than the oven's own range leaves open, and everything is
-   * looked at before it is drawn. Not of what has to be cooked through for safety, by its cautions, unless it stews for hours. Common
-   * practice, no source.
+   * By its cautions, and unless it is left in through the night: what has to be cooked through for safety, so that nothing may be wanting of
+   * its dose; and what sets by its eggs, of which no more may be wanting than `near` (egg dishes to 71 °C, FDA, from memory).
    */
-  easeDose: 0.1,
   cookedThrough: ['meat-temperature', 'stuffing', 'shellfish'],
+  setByEggs: ['warm-cream'],
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const
