@@ -309,8 +309,8 @@ function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {prog
   return {ok: true, sheets: sheetsOf(found, {...showing, audience})}
 }
 
-function note({log, words, date, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
-  const parsed = parseNote(words, {date, ...(now ? {now} : {})})
+function note({log, words, at, date, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
+  const parsed = parseNote(at === null ? words : `${clockText(at)} ${words}`, {date, ...(now ? {now} : {})})
   if (!parsed.ok) return {...parsed, doubt: false}
   const {entry} = parsed
   if (entry.what === 'row' && entry.doubt && !anyway) return {ok: false, ...entry.doubt, doubt: true}

@@ -12,6 +12,7 @@ import type {Style} from '../sheets/style.js'
 import type {Planned} from './chain.js'
 import {deedsTold} from './deeds.js'
 import type {PlanView, StepView} from './protocol.js'
+import {soFar} from './so-far.js'
 
 /** A plan as the page shows it, every word of the core in the reader's language, clock and units. */
 export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanView, 'took' | 'parts'> {
@@ -48,7 +49,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     },
     head: planHead({plan, problem, oven}, style),
     steps,
-    ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? [])} : {}),
+    ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? []), soFar: soFar(problem, found.read.log, style)} : {}),
     score: scoreLines(plan, style),
     unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({
       dish: title,
