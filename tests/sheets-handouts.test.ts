@@ -63,9 +63,45 @@ describe('handouts by whom they are for', () => {
       const rows = minutes(plain(table))
       const steps = new Set(rows.slice(1).map((at, i) => at - rows[i]!))
       expect(steps.size, `${path}: ${rows.join()}`).toBe(1)
-      const [from, to] = minutes(/Between about[^.]*/.exec(plain(html))![0]) as [number, number]
+      const [from, to] = minutes(/between about[^;]*/.exec(plain(html))![0]) as [number, number]
       expect(from, path).toBeGreaterThanOrEqual(rows[0]! - 60)
       expect(to, path).toBeLessThanOrEqual(rows.at(-1)!)
+    }
+    expect(asked).toBeGreaterThan(5)
+  })
+
+  it('have the key that a reader of the table finds, in either scale, and say how far one may be off', () => {
+    const minutes = (text: string): number[] =>
+      [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))
+    let asked = 0
+    for (const [path, html] of made({audience: 'class', clock: 24})) {
+      const table = /<table class="fall">.*?<\/table>/s.exec(html)?.[0]
+      if (!path.startsWith('handouts/') || table === undefined) continue
+      asked++
+      const words = plain(html)
+      const question = /to be set in at (\d+)–(\d+) °C \((\d+)–(\d+) °F\)\. The oven is ready at ([\d:]+)/.exec(words)!
+      const key = /By the table between about ([^;]*); (?:(\d+) h ?)?(?:(\d+) min)? more or less/.exec(words)!
+      const within = Number(key[2] ?? 0) * 60 + Number(key[3] ?? 0)
+      expect(within, path).toBeLessThanOrEqual(60)
+      const times = minutes(plain(table))
+      const heats = [...plain(table).matchAll(/(\d+) °C \((\d+) °F\)/g)].map(([, c, f]) => [Number(c), Number(f)] as const)
+      for (const scale of [0, 1] as const) {
+        // A ruler laid from row to row, from the top for the hot end and from the bottom for the cool one.
+        const at = (heat: number, i: number): number => {
+          const [a, b] = [heats[i]![scale], heats[i + 1]![scale]]
+          return times[i]! + ((a - heat) / (a - b)) * (times[i + 1]! - times[i]!)
+        }
+        const [low, high] = [Number(question[1 + 2 * scale]), Number(question[2 + 2 * scale])]
+        const first = heats.findIndex((heat) => heat[scale] <= high)
+        const from = first === 0 ? minutes(question[5]!)[0]! : at(high, first - 1)
+        const last = heats.findLastIndex((heat) => heat[scale] >= low)
+        const to = last === heats.length - 1 ? times.at(-1)! : at(low, last)
+        const [keyFrom, keyTo] = minutes(key[1]!) as [number, number]
+        expect(Math.abs(keyFrom - from), `${path}: from`).toBeLessThanOrEqual(within + 3)
+        expect(Math.abs(keyTo - to), `${path}: to`).toBeLessThanOrEqual(within + 3)
+        // In the scale it is read from, to the five minutes it is printed to.
+        if (scale === 0) expect(Math.max(Math.abs(keyFrom - from), Math.abs(keyTo - to)), path).toBeLessThanOrEqual(3)
+      }
     }
     expect(asked).toBeGreaterThan(5)
   })

@@ -31,10 +31,11 @@ export function soFar(problem: PlanProblem, log: FiringLog | null, style: Style)
   for (const part of so.set) {
     const {dish, at, drawn} = part
     const [ticked, out] = tickedOf(part, problem, log)
-    if (ticked || drawn !== null) done.push({action: 'load', dish, at})
+    const over = out || (drawn !== null && so.now - drawn > FORGOTTEN)
+    if (ticked || over) done.push({action: 'load', dish, at})
     else wait('load', at, dish)
     if (drawn === null) continue
-    if (out || so.now - drawn > FORGOTTEN) done.push({action: 'draw', dish, at: drawn})
+    if (over) done.push({action: 'draw', dish, at: drawn})
     else wait('draw', drawn, dish)
   }
   // The log has the first fire of the day; a later one is a step of the plan.

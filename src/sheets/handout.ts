@@ -1,9 +1,11 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Source} from '../lexicon/schema.js'
+import {writeDuration} from '../measure/quantity.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
-import {clock, durations, number, temperatures, vesselSize} from './figures.js'
+import {fallTable, readSpan} from './fall-table.js'
+import {clock, durations, type Figures, fahrenheit, number, temperatures, vesselSize} from './figures.js'
 import {termsIn} from './glossary.js'
 import {receiptName, valueAt} from './heat-data.js'
 import {type Asked, asked, bandOf, gasMark, placesInPlan, windowOf} from './needs.js'
@@ -370,6 +372,13 @@ function heatOf(receipt: Receipt, problem: PlanProblem): DishHeat | null {
   return made
 }
 
+/** The scales a class reads from the table, the one the key reads first. */
+const scales: Readonly<Record<Style['degrees'], readonly [Figures, ...Figures[]]>> = {
+  C: [(celsius) => celsius],
+  F: [fahrenheit],
+  both: [(celsius) => celsius, fahrenheit],
+}
+
 /** The exercise for a class, and its key on a page of its own. Everything in it comes from this receipt, this day and this oven. */
 function exerciseFor(
   input: HandoutInput,
@@ -452,7 +461,9 @@ function exerciseFor(
     answer: [h('p', words['exercise.backAnswer'])],
   })
   const span = need ? windowOf(plan, need.start) : null
-  if (need && span)
+  if (need && span) {
+    const rows = fallTable(plan, span.to)
+    const read = readSpan(rows, need.start, plan.ready, scales[style.degrees])
     questions.push({
       ask: [
         h(
@@ -460,21 +471,34 @@ function exerciseFor(
           say(words, 'exercise.when', {
             title,
             temperature: temperatures({low: need.start.low, high: need.start.high}, style),
+            ready: clock(plan.ready, style),
           }),
         ),
         h('table', {className: ['fall']}, [
           h('thead', h('tr', [h('th', {scope: 'col'}, words['col.time']), h('th', {scope: 'col'}, words['chart.degrees'])])),
           h(
             'tbody',
-            fallTable(plan, span.to).map(({at, celsius}) =>
+            rows.map(({at, celsius}) =>
               h('tr', [h('th', {scope: 'row'}, clock(at, style)), h('td', temperatures({low: celsius, high: celsius}, style))]),
             ),
           ),
         ]),
         rule(),
       ],
-      answer: [h('p', say(words, 'exercise.whenAnswer', {from: clock(span.from, style), to: clock(span.to, style)}))],
+      answer: [
+        h(
+          'p',
+          say(words, 'exercise.whenAnswer', {
+            from: clock(read.from, style),
+            to: clock(read.to, style),
+            within: writeDuration(read.within),
+            first: clock(span.from, style),
+            last: clock(span.to, style),
+          }),
+        ),
+      ],
     })
+  }
   return {
     questions: h('article', {className: ['sheet', 'exercise']}, [
       h('h1', say(words, 'exercise.title', {title})),
@@ -526,19 +550,6 @@ function spreadOut<T extends {readonly heat: number}>(dishes: readonly T[]): T[]
   }
   return chosen
 }
-
-/** Eight moments of the falling oven, for the class to read a time from. */
-function fallTable(plan: Plan, until: number): Array<{readonly at: number; readonly celsius: number}> {
-  const first = Math.ceil(plan.ready / 60) * 60
-  // Every hour, or at longer steps where the answer lies further on: it must be there to be read.
-  const step = Math.max(60, Math.ceil((until - first) / (ROWS - 1) / 30) * 30)
-  return Array.from({length: ROWS}, (_, i) => first + i * step).map((at) => ({
-    at,
-    celsius: valueAt(plan.forecast.baking.likely, plan.forecast.step, plan.lit, at),
-  }))
-}
-
-const ROWS = 8
 
 /** A modern receipt turned to the falling oven: which band, when in the day, what to change. */
 export function converseHandout(input: HandoutInput): Element[] {

@@ -395,8 +395,10 @@ export const de: Words = {
   'exercise.backOther': 'Warum kommt nach hinten, was lange backt, etwa ein Topf Bohnen, und was steht vorn am Mundloch?',
   'exercise.backAnswer':
     'Was am längsten bleibt, kommt zuerst und am weitesten nach hinten, wo die Hitze am längsten hält und der Zug der Tür nicht hinkommt. Was früh ausgezogen wird, steht nahe am Mundloch, damit nichts verschoben werden muss und die Tür nur einen Augenblick offen ist.',
-  'exercise.when': '{title}: bei {temperature} einzuschießen. Lies aus der Tabelle ab, zwischen welchen Zeiten das geht.',
-  'exercise.whenAnswer': 'Etwa zwischen {from} und {to}.',
+  'exercise.when':
+    '{title}: bei {temperature} einzuschießen. Der Ofen ist um {ready} bereit. Lies aus der Tabelle ab, zwischen welchen Zeiten das geht.',
+  'exercise.whenAnswer':
+    'Nach der Tabelle etwa zwischen {from} und {to}; {within} mehr oder weniger ist auch richtig. Die ganze Kurve ergibt {first} bis {last}.',
 
   'shop.title': 'Einkaufsliste',
   'shop.intro': 'Für {title}, {count} Personen: alles, was die Gerichte des Tages brauchen, zusammengezählt.',
