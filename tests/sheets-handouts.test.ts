@@ -106,6 +106,17 @@ describe('handouts by whom they are for', () => {
     expect(asked).toBeGreaterThan(5)
   })
 
+  it('ask a class to turn nothing that stands in today’s figures already, and into the figures its key has', () => {
+    const quiche = plain(made({audience: 'class'}).get('handouts/onion-quiche.html')!)
+    const asked = quiche.slice(quiche.indexOf('Turn these measures'), quiche.indexOf('Put these dishes in order'))
+    expect(asked).toContain('3–4 tbsp')
+    expect(asked).not.toMatch(/\d+ ?k?g |\d ?ml /)
+    const bread = made({audience: 'class', units: 'us'}).get('handouts/household-bread.html')!
+    const questions = plain(bread.slice(bread.indexOf('class="sheet exercise"')))
+    expect(questions).toContain('today’s cups and spoons, or into ounces and pounds')
+    expect(questions).not.toMatch(/grams or millilitres|pounds of flour/)
+  })
+
   it('cite a source for every figure, as a footnote that is there', () => {
     for (const [path, html] of made({audience: 'visitors'})) {
       if (!path.startsWith('handouts/')) continue

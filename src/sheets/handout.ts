@@ -334,14 +334,22 @@ function footnoteList(cited: Citations, sources: readonly Source[], style: Style
   ]
 }
 
+/** Measures that stand in the figures of a handout as the receipt has them: to turn them would be to copy them. */
+const asTheyAre: Readonly<Record<Style['units'], ReadonlySet<string>>> = {
+  both: new Set(['gram', 'kilogram', 'millilitre', 'litre']),
+  metric: new Set(['gram', 'kilogram', 'millilitre', 'litre']),
+  us: new Set(['pound', 'ounce']),
+}
+
 /** The ingredients a learner can turn into figures, most telling first: those whose range is widest. */
-export function convertible(receipt: Receipt): Ingredient[] {
+export function convertible(receipt: Receipt, units: Style['units']): Ingredient[] {
   const spread = (ingredient: Ingredient): number => {
     const range = ingredient.grams ?? ingredient.millilitres
     return range && range.likely > 0 ? (range.high - range.low) / range.likely : 0
   }
   return receipt.ingredients
     .filter((ingredient) => ingredient.amount !== null && (ingredient.grams !== null || ingredient.millilitres !== null))
+    .filter(({measure}) => !asTheyAre[units].has(measure ?? ''))
     .sort((a, b) => spread(b) - spread(a) || a.start - b.start)
     .slice(0, 4)
 }
@@ -379,6 +387,9 @@ const scales: Readonly<Record<Style['degrees'], readonly [Figures, ...Figures[]]
   both: [(celsius) => celsius, fahrenheit],
 }
 
+/** A range this wide, as a share of its likely figure, is one of which a class can say why. */
+const TELLING = 0.1
+
 /** The exercise for a class, and its key on a page of its own. Everything in it comes from this receipt, this day and this oven. */
 function exerciseFor(
   input: HandoutInput,
@@ -390,11 +401,11 @@ function exerciseFor(
   const title = receiptName(problem, receipt)
   const rule = (): Element => h('span', {className: ['line'], ariaHidden: 'true'})
   const questions: Question[] = []
-  const measures = convertible(receipt)
+  const measures = convertible(receipt, style.units)
   if (measures.length > 0)
     questions.push({
       ask: [
-        h('p', words['exercise.convert']),
+        h('p', words[style.units === 'us' ? 'exercise.convertUs' : 'exercise.convert']),
         h(
           'ul',
           {className: ['plain']},
@@ -415,7 +426,7 @@ function exerciseFor(
     })
   const least = measures[0]
   const range = least?.grams ?? least?.millilitres ?? null
-  if (least && range && range.high > range.low)
+  if (least && range && range.high - range.low >= TELLING * range.likely)
     questions.push({
       ask: [h('p', words['exercise.unsure']), rule(), rule()],
       answer: [

@@ -542,6 +542,7 @@ const sentences: Book['sentences'] = [
     'Heat passes between its faces and the depth of the brick less easily than expected: the faces cool sooner and the depth gives its heat later.',
     'Die Hitze geht zwischen Oberfläche und Tiefe des Steins schwerer über als erwartet: die Oberflächen kühlen früher, und die Tiefe gibt ihre Hitze später ab.',
   ],
+  ['as the receipt says, or by eye', 'wie das Rezept es sagt, oder nach Augenschein'],
   [
     'The oven gives about {n} h more hot time (above 205 °C, 400 °F) than was expected.',
     'Der Ofen hat etwa {n} h mehr heiße Zeit (über 205 °C, 400 °F) als erwartet.',

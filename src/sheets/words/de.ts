@@ -387,6 +387,8 @@ export const de: Words = {
   'exercise.key': 'Lösungen: {title}',
   'exercise.convert':
     'Rechne diese Maße in Gramm oder Milliliter um. Wenn du nicht sicher bist, schreibe eine kleinste und eine größte Zahl.',
+  'exercise.convertUs':
+    'Rechne diese Maße in heutige amerikanische Tassen und Löffel oder in Unzen und Pfund um. Wenn du nicht sicher bist, schreibe eine kleinste und eine größte Zahl.',
   'exercise.unsure': 'Welches dieser Maße ist am unsichersten, und warum? Wie könntest du mehr herausfinden?',
   'exercise.unsureAnswer':
     '„{text}“: sein Bereich ist {percent} % der wahrscheinlichen Zahl breit. Vielleicht ist es ein Haushaltsmaß, ein Augenmaß oder eines, das sich mit Jahr und Ort geändert hat. Einige der wirklichen Dinge zu wiegen oder eine Maßtafel der Zeit zu finden würde ihn enger machen.',

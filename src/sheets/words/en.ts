@@ -385,6 +385,8 @@ export const en = {
   'exercise.name': 'Name ____________________________   Date ______________',
   'exercise.key': 'Answer key: {title}',
   'exercise.convert': 'Turn these measures into grams or millilitres. If you are not sure, write a lowest and a highest figure.',
+  'exercise.convertUs':
+    'Turn these measures into today’s cups and spoons, or into ounces and pounds. If you are not sure, write a lowest and a highest figure.',
   'exercise.unsure': 'Which of these measures is the least sure, and why? How would you find out more?',
   'exercise.unsureAnswer':
     '“{text}”: its range is as wide as {percent} % of its likely figure. It may be a household measure, a thing judged by eye, or one whose size changed with year and place. Weighing a few of the real things, or finding the maker’s table of the time, would narrow it.',
