@@ -117,6 +117,20 @@ describe('handouts by whom they are for', () => {
     expect(questions).not.toMatch(/grams or millilitres|pounds of flour/)
   })
 
+  it('explain the heat of an old word in the scale that was asked for, in either language', () => {
+    for (const language of ['en', 'de'] as const) {
+      const list = (units: 'us' | 'metric' | 'both'): string => {
+        const html = made({audience: 'visitors', units, language}).get('handouts/french-rolls.html')!
+        return plain(html.slice(html.indexOf('<dl>'), html.indexOf('</dl>')))
+      }
+      expect(list('both')).toMatch(/°C \(.*°F\)/)
+      expect(list('us')).toMatch(/400 (?:to|bis) 500 °F/)
+      expect(list('us')).not.toContain('°C')
+      expect(list('metric')).toMatch(/205 (?:to|bis) 260 °C/)
+      expect(list('metric')).not.toContain('°F')
+    }
+  })
+
   it('cite a source for every figure, as a footnote that is there', () => {
     for (const [path, html] of made({audience: 'visitors'})) {
       if (!path.startsWith('handouts/')) continue

@@ -298,6 +298,13 @@ function cautionsSection(receipt: Receipt, cited: Citations, style: Style): Elem
   ]
 }
 
+/** Degrees that a word of the list is explained with, “121 to 163 °C (250 to 325 °F)”, in the reader's scale alone. */
+function inScale(text: string, {degrees}: Style): string {
+  if (degrees === 'both') return text
+  const both = /(\d+(?: (?:to|bis) \d+)? °C) \((\d+(?: (?:to|bis) \d+)? °F)\)/g
+  return text.replace(both, degrees === 'C' ? '$1' : '$2')
+}
+
 function wordListSection(terms: ReturnType<typeof termsIn>, cited: Citations, style: Style): Element[] {
   const {words} = style
   const language = words['language.code'] === 'de' ? 'de' : 'en'
@@ -308,7 +315,7 @@ function wordListSection(terms: ReturnType<typeof termsIn>, cited: Citations, st
         'dl',
         terms.flatMap((term) => [
           h('dt', [h('strong', {lang: 'en'}, term.term)]),
-          h('dd', [`${term[language]} `, ...footnoteMarks([term.source], cited)]),
+          h('dd', [`${inScale(term[language], style)} `, ...footnoteMarks([term.source], cited)]),
         ]),
       ),
     ]),
