@@ -61,7 +61,14 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
         <div class="row rehearsing">
           <strong>{w.rehearsing}</strong>
           <SetClock now={now ?? 0} />
-          <Do onDo={() => app.set({rehearsal: null})}>{w.rehearseStop}</Do>
+          <Do
+            onDo={() => {
+              toNow()
+              app.set({rehearsal: null})
+            }}
+          >
+            {w.rehearseStop}
+          </Do>
         </div>
       ) : null}
       {view === null ? (
@@ -168,7 +175,14 @@ function Rehearse({date, first}: {readonly date: string; readonly first: number}
   return (
     <div class="row rehearsing">
       <span>{w.notToday(date)}</span>
-      <Do onDo={() => app.set({rehearsal: {minutes: first, since: Date.now()}})}>{w.rehearse}</Do>
+      <Do
+        onDo={() => {
+          toNow()
+          app.set({rehearsal: {minutes: first, since: Date.now()}})
+        }}
+      >
+        {w.rehearse}
+      </Do>
     </div>
   )
 }

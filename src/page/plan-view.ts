@@ -1,7 +1,8 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
-import {withoutBatch} from '../plan/batches.js'
+import {batchesOf, withoutBatch} from '../plan/batches.js'
 import type {PlanProblem} from '../plan/types.js'
+import type {Dish} from '../scale/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
 import {changeWords, stepWords, suggestionWords, waysTold} from '../sheets/phrases.js'
@@ -71,7 +72,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     dishes: problem.dishes.map((dish) => ({
       id: dish.id,
       title: dishTitle(problem, dish.id),
-      stem: (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, ''),
+      stem: nameInLog(dish, problem),
       count: dish.count,
       amount: `${dish.count} × ${dish.vessel.name}`,
     })),
@@ -90,6 +91,12 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       high: forecast.baking.high,
     },
   }
+}
+
+/** What the page calls a dish in the log: its file's name or, where the file holds other dishes too, its own. */
+function nameInLog(dish: Dish, problem: PlanProblem): string {
+  const alone = problem.dishes.every((other) => other.file !== dish.file || batchesOf(other) === batchesOf(dish))
+  return alone ? (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, '') : dish.id
 }
 
 /** How each dish was brought to its size: the batches of one dish together, what holds for several said once. */

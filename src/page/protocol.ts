@@ -75,8 +75,9 @@ export interface ReceiptFileView {
 export interface FolderView {
   readonly day: Day | null
   readonly oven: OvenSpec | null
-  /** The day's own log as it stands. */
+  /** The day's own log as it stands, and what it may call the day's dishes. */
   readonly log: FiringLog | null
+  readonly dishes: readonly string[]
   readonly messages: readonly Message[]
   /** Title of the first receipt of each receipt file, and how many there are. */
   readonly receipts: ReadonlyArray<{
@@ -215,6 +216,8 @@ export interface Asks {
       words: string
       at: number | null
       date: string
+      /** What the log may call the day's dishes; empty where they are not known. */
+      dishes: readonly string[]
       now: {date: string; minutes: number} | null
       anyway: boolean
     }

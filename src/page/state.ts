@@ -613,6 +613,7 @@ export class App {
         log: written,
         ...one,
         date: day.date,
+        dishes: this.state.folder?.dishes ?? [],
         now: at === null ? null : {date: day.date, minutes: Math.floor(at)},
         anyway,
       })
