@@ -352,7 +352,7 @@ function Noted({state}: {readonly state: State}): JSX.Element | null {
   const lines = state.planning.moved?.lines.length ?? 0
   return (
     <div class="row noted">
-      <span>{w.noted(state.noted)}</span>
+      <span>{state.noted}</span>
       {lines > 0 ? <Do onDo={() => document.getElementById('moved')?.focus()}>{w.movedBelow(lines)}</Do> : null}
       <Do
         onDo={() => {

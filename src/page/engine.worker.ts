@@ -330,6 +330,7 @@ function note({log, words, at, date, dishes, now, anyway}: Asks['note']['ask']):
   return {
     ok: true,
     text: after.source,
+    plain: entry.what === 'row' && entry.reading === 'note',
     said:
       entry.what === 'field'
         ? `${entry.key}: ${entry.value}`

@@ -221,8 +221,8 @@ export interface Asks {
       now: {date: string; minutes: number} | null
       anyway: boolean
     }
-    answer:
-      | {ok: true; text: string; said: string; warnings: readonly string[]}
+    answer: /** `plain`: kept as the words it is, and the plan takes nothing from it. */
+      | {ok: true; text: string; said: string; plain: boolean; warnings: readonly string[]}
       | {ok: false; reason: string; suggest: string; doubt: boolean}
   }
   /** What a reading would say, before it is written down. */

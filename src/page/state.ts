@@ -607,6 +607,7 @@ export class App {
     const log = this.state.files.get(path) ?? ''
     const told: string[] = []
     const warnings: string[] = []
+    let only = ''
     let written = log
     for (const one of typeof text === 'string' ? [{words: text, at: null}] : text) {
       const answer = await this.#reader.ask('note', {
@@ -620,12 +621,14 @@ export class App {
       if (!answer.ok) return answer
       written = answer.text
       told.push(answer.said)
+      // A step of the plan is ticked in words of the page's own.
+      if (answer.plain && typeof text === 'string') only = words.bake.onlyWords(text)
       warnings.push(...answer.warnings)
     }
     const here = this.state.files.get(path) ?? ''
     const noted = told.join('; ')
     this.edit(new Map([[path, here === log ? written : (merge(log, here, written) ?? written)]]), 'note')
-    this.set({noted})
+    this.set({noted: only === '' ? words.bake.noted(noted) : `${words.bake.noted(noted)} ${only}`})
     this.say([words.bake.noted(noted), ...warnings].join(' '))
     if (replan) void this.plan(noted)
     else {

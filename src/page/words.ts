@@ -339,6 +339,10 @@ export const words = {
     noteExample: 'gingerbread drawn 10 min late',
     noteDo: 'Note it',
     noted: (what: string): string => `Noted: ${what}.`,
+    onlyWords: (text: string): string =>
+      `In words only: the plan takes nothing from it.${
+        /burn|lost|drop|spoil|fell|broke/i.test(text) ? ' What is lost is told by its number: “gingerbread 3 burnt”.' : ''
+      }`,
     log: 'The day’s log',
     logEmpty: 'Nothing is noted yet.',
     logByHand: 'Change the log by hand',

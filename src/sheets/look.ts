@@ -142,6 +142,7 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .batch h2 { font-size: 1.05rem; margin: .3rem 0 0; }
   .batch p { margin: 0; }
   .maps:not(.many) svg { max-height: 78mm; }
+  .many:not(.most):has(.map:nth-child(7)) svg { max-height: 50mm; }
   .sheet + .sheet { break-before: page; }
   a { text-decoration: none; }
 }
