@@ -137,4 +137,17 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     await press(button('Take it back'))
     expect(heard.errors).toEqual([])
   })
+
+  it('tells at the oven of a row of the log that cannot be used: file, line, what to write', async () => {
+    const rows = '| time | reading | value |\n| --- | --- | --- |\n| 9:99 | floor | 300 °C |\n| 10 am | pie | set in |\n'
+    const log = `---\ndate: 2027-06-19\nlit: 7 am\n---\n\n${rows}`
+    const other = await own.browser.newPage()
+    await other.goto(`${own.withDay('faulty', new Map([...smallDay, ['firings/2027-06-19.md', log]]))}#bake`)
+    const told = other.locator('.log .told li')
+    await expect.poll(() => told.count(), {timeout: 30_000}).toBe(2)
+    expect((await told.allTextContents()).join('\n')).toMatch(
+      /firings\/2027-06-19\.md, line 8\s*“9:99” is not a time of day.*write “5 am”[\s\S]*line 9\s*“pie” is no dish of this day.*write “loaf”/,
+    )
+    await other.close()
+  })
 })

@@ -7,11 +7,11 @@ import {clock, longDate, temperatures} from '../sheets/figures.js'
 import type {Style} from '../sheets/style.js'
 import {allowSound, awake, sound as play, shake} from './alarms.js'
 import {type Deed, deedsOf, inside, moves, noteOf, standing} from './deeds.js'
-import {Choice, Do, Field, Figure, Page} from './parts.js'
+import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
 import {Floors, PlanWork} from './plan.js'
 import type {PlanView, Showing} from './protocol.js'
 import {Fold} from './slices.js'
-import {app, type Likes, type State, type Told} from './state.js'
+import {app, type Likes, messagesOf, type State, type Told} from './state.js'
 import {styleOf} from './style.js'
 import {words} from './words.js'
 
@@ -49,8 +49,8 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
   const readings = useMemo(() => <Readings likes={likes} />, [likes])
   const written = state.files.get(`firings/${day?.date ?? ''}.md`) ?? ''
   const noted = useMemo(
-    () => (day ? <Log text={written} log={log} date={day.date} showing={likes.showing} /> : null),
-    [written, log, day, likes.showing],
+    () => (day ? <Log state={state} text={written} log={log} date={day.date} showing={likes.showing} /> : null),
+    [written, log, day, likes.showing, state.folder],
   )
   return (
     <div class="bake" onPointerDown={() => likes.sound && allowSound()}>
@@ -821,11 +821,13 @@ function Inside({
 }
 
 function Log({
+  state,
   text,
   log,
   date,
   showing,
 }: {
+  readonly state: State
   readonly text: string
   readonly log: FiringLog | null
   readonly date: string
@@ -837,6 +839,7 @@ function Log({
     <section class="log">
       <h2>{w.log}</h2>
       {text.trim() === '' ? <p>{w.logEmpty}</p> : null}
+      <Messages title={words.plan.warnings} messages={messagesOf(state, path).filter(({severity}) => severity === 'warning')} />
       {log ? (
         <ul>
           {[...log.rows]
