@@ -106,7 +106,7 @@ const slow = async (rate: number) => {
   })
   await page.getByRole('button', {name: 'Rehearse it now'}).click()
   await page.getByRole('button', {name: '+15 min'}).click()
-  await page.locator('.now').getByRole('button', {name: 'Lit'}).click()
+  await page.locator('.now').getByRole('button', {name: 'Lit'}).first().click()
   await page.locator('.moved').waitFor({timeout: 300_000})
   for (const reading of ['floor 300 °C', 'floor 290 °C', 'arm 18']) {
     await page.getByRole('button', {name: '+1 h'}).click()
@@ -140,7 +140,7 @@ const slow = async (rate: number) => {
   })
   await page.getByRole('button', {name: 'Rehearse it now'}).click()
   await page.getByRole('button', {name: '+15 min'}).click()
-  await page.locator('.now').getByRole('button', {name: 'Lit'}).click()
+  await page.locator('.now').getByRole('button', {name: 'Lit'}).first().click()
   await page.locator('.moved').waitFor({timeout: 300_000})
   await page.locator('.stale').waitFor({state: 'detached', timeout: 120_000})
   for (let n = 0; n < 3; n++) await page.getByRole('button', {name: '+1 h'}).click()

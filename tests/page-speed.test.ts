@@ -92,7 +92,7 @@ describe.skipIf(!hasBrowser)('the page on a slow phone', {timeout: 400_000, retr
       await page.getByRole('button', {name: '+15 min'}).click()
     })
     await phase('the fire is lit, and the plan moves', async () => {
-      await page.locator('.now').getByRole('button', {name: 'Lit'}).click()
+      await page.locator('.now').getByRole('button', {name: 'Lit'}).first().click()
       await page.locator('.moved').waitFor({timeout: 300_000})
       await page.locator('.stale').waitFor({state: 'detached', timeout: 300_000})
     })

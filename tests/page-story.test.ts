@@ -139,7 +139,7 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000, ...inBrowser}, () =>
     await go(page, 'bake')
     await page.getByRole('button', {name: 'Rehearse it now'}).click()
     await page.getByRole('button', {name: '+15 min'}).click()
-    await page.locator('.now').getByRole('button', {name: 'Lit'}).click()
+    await page.locator('.now').getByRole('button', {name: 'Lit'}).first().click()
     await page.locator('.log li, .log').getByText('Lit', {exact: false}).first().waitFor()
     const clock = page.locator('.rehearsing input[type=time]')
     const note = async (kind: string, then: () => Promise<void>): Promise<void> => {

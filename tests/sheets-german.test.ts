@@ -187,6 +187,7 @@ describe('the German sheets', () => {
     'mutton-pies: allow 7 min more than the receipt (1 note).',
     'Your oven took 10 % less heat from its fire than we thought.',
     'That is about 25 min less hot time (above 205 °C, 400 °F).',
+    'The oven gives about 25 min less hot time (above 205 °C, 400 °F) than was expected.',
     'One reading does not fit the others (floor at 310 °C, 80 °C above the rest): it is kept, but counts for little. Read it again if you can.',
   ]
   let demo: MadePlan

@@ -63,11 +63,72 @@ describe('handouts by whom they are for', () => {
       const rows = minutes(plain(table))
       const steps = new Set(rows.slice(1).map((at, i) => at - rows[i]!))
       expect(steps.size, `${path}: ${rows.join()}`).toBe(1)
-      const [from, to] = minutes(/Between about[^.]*/.exec(plain(html))![0]) as [number, number]
+      const [from, to] = minutes(/between about[^;]*/.exec(plain(html))![0]) as [number, number]
       expect(from, path).toBeGreaterThanOrEqual(rows[0]! - 60)
       expect(to, path).toBeLessThanOrEqual(rows.at(-1)!)
     }
     expect(asked).toBeGreaterThan(5)
+  })
+
+  it('have the key that a reader of the table finds, in either scale, and say how far one may be off', () => {
+    const minutes = (text: string): number[] =>
+      [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))
+    let asked = 0
+    for (const [path, html] of made({audience: 'class', clock: 24})) {
+      const table = /<table class="fall">.*?<\/table>/s.exec(html)?.[0]
+      if (!path.startsWith('handouts/') || table === undefined) continue
+      asked++
+      const words = plain(html)
+      const question = /to be set in at (\d+)–(\d+) °C \((\d+)–(\d+) °F\)\. The oven is ready at ([\d:]+)/.exec(words)!
+      const key = /By the table between about ([^;]*); (?:(\d+) h ?)?(?:(\d+) min)? more or less/.exec(words)!
+      const within = Number(key[2] ?? 0) * 60 + Number(key[3] ?? 0)
+      expect(within, path).toBeLessThanOrEqual(60)
+      const times = minutes(plain(table))
+      const heats = [...plain(table).matchAll(/(\d+) °C \((\d+) °F\)/g)].map(([, c, f]) => [Number(c), Number(f)] as const)
+      for (const scale of [0, 1] as const) {
+        // A ruler laid from row to row, from the top for the hot end and from the bottom for the cool one.
+        const at = (heat: number, i: number): number => {
+          const [a, b] = [heats[i]![scale], heats[i + 1]![scale]]
+          return times[i]! + ((a - heat) / (a - b)) * (times[i + 1]! - times[i]!)
+        }
+        const [low, high] = [Number(question[1 + 2 * scale]), Number(question[2 + 2 * scale])]
+        const first = heats.findIndex((heat) => heat[scale] <= high)
+        const from = first === 0 ? minutes(question[5]!)[0]! : at(high, first - 1)
+        const last = heats.findLastIndex((heat) => heat[scale] >= low)
+        const to = last === heats.length - 1 ? times.at(-1)! : at(low, last)
+        const [keyFrom, keyTo] = minutes(key[1]!) as [number, number]
+        expect(Math.abs(keyFrom - from), `${path}: from`).toBeLessThanOrEqual(within + 3)
+        expect(Math.abs(keyTo - to), `${path}: to`).toBeLessThanOrEqual(within + 3)
+        // In the scale it is read from, to the five minutes it is printed to.
+        if (scale === 0) expect(Math.max(Math.abs(keyFrom - from), Math.abs(keyTo - to)), path).toBeLessThanOrEqual(3)
+      }
+    }
+    expect(asked).toBeGreaterThan(5)
+  })
+
+  it('ask a class to turn nothing that stands in today’s figures already, and into the figures its key has', () => {
+    const quiche = plain(made({audience: 'class'}).get('handouts/onion-quiche.html')!)
+    const asked = quiche.slice(quiche.indexOf('Turn these measures'), quiche.indexOf('Put these dishes in order'))
+    expect(asked).toContain('3–4 tbsp')
+    expect(asked).not.toMatch(/\d+ ?k?g |\d ?ml /)
+    const bread = made({audience: 'class', units: 'us'}).get('handouts/household-bread.html')!
+    const questions = plain(bread.slice(bread.indexOf('class="sheet exercise"')))
+    expect(questions).toContain('today’s cups and spoons, or into ounces and pounds')
+    expect(questions).not.toMatch(/grams or millilitres|pounds of flour/)
+  })
+
+  it('explain the heat of an old word in the scale that was asked for, in either language', () => {
+    for (const language of ['en', 'de'] as const) {
+      const list = (units: 'us' | 'metric' | 'both'): string => {
+        const html = made({audience: 'visitors', units, language}).get('handouts/french-rolls.html')!
+        return plain(html.slice(html.indexOf('<dl>'), html.indexOf('</dl>')))
+      }
+      expect(list('both')).toMatch(/°C \(.*°F\)/)
+      expect(list('us')).toMatch(/400 (?:to|bis) 500 °F/)
+      expect(list('us')).not.toContain('°C')
+      expect(list('metric')).toMatch(/205 (?:to|bis) 260 °C/)
+      expect(list('metric')).not.toContain('°F')
+    }
   })
 
   it('cite a source for every figure, as a footnote that is there', () => {

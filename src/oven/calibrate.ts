@@ -378,7 +378,9 @@ function sayChange(
   if (Math.abs(difference) >= 10) {
     const size = Math.abs(difference)
     const shown = size >= 120 ? `${Math.round(size / 30) / 2} h` : `${5 * Math.round(size / 5)} min`
-    sentences.push(`That is about ${shown} ${difference > 0 ? 'more' : 'less'} hot time (above 205 °C, 400 °F).`)
+    const much = `about ${shown} ${difference > 0 ? 'more' : 'less'} hot time (above 205 °C, 400 °F)`
+    // Each change may be too small to be told, and all of them together not.
+    sentences.push(sentences.length > 0 ? `That is ${much}.` : `The oven gives ${much} than was expected.`)
   }
   if (sentences.length === 0) sentences.push('The readings agree with what was expected; the range is narrower.')
   for (const r of readings) {

@@ -1,4 +1,4 @@
-import type {JSX} from 'preact'
+import type {ComponentChildren, JSX} from 'preact'
 import {useEffect, useMemo, useRef, useState} from 'preact/hooks'
 import {armCaution, signs} from '../lexicon/signs.js'
 import {writeDuration} from '../measure/quantity.js'
@@ -7,11 +7,11 @@ import {clock, longDate, temperatures} from '../sheets/figures.js'
 import type {Style} from '../sheets/style.js'
 import {allowSound, awake, sound as play, shake} from './alarms.js'
 import {type Deed, deedsOf, inside, moves, noteOf, standing} from './deeds.js'
-import {Choice, Do, Field, Figure, Page} from './parts.js'
+import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
 import {Floors, PlanWork} from './plan.js'
 import type {PlanView, Showing} from './protocol.js'
 import {Fold} from './slices.js'
-import {app, type Likes, type State} from './state.js'
+import {app, type Likes, messagesOf, type State, type Told} from './state.js'
 import {styleOf} from './style.js'
 import {words} from './words.js'
 
@@ -49,8 +49,8 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
   const readings = useMemo(() => <Readings likes={likes} />, [likes])
   const written = state.files.get(`firings/${day?.date ?? ''}.md`) ?? ''
   const noted = useMemo(
-    () => (day ? <Log text={written} log={log} date={day.date} showing={likes.showing} /> : null),
-    [written, log, day, likes.showing],
+    () => (day ? <Log state={state} text={written} log={log} date={day.date} showing={likes.showing} /> : null),
+    [written, log, day, likes.showing, state.folder],
   )
   return (
     <div class="bake" onPointerDown={() => likes.sound && allowSound()}>
@@ -61,7 +61,14 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
         <div class="row rehearsing">
           <strong>{w.rehearsing}</strong>
           <SetClock now={now ?? 0} />
-          <Do onDo={() => app.set({rehearsal: null})}>{w.rehearseStop}</Do>
+          <Do
+            onDo={() => {
+              toNow()
+              app.set({rehearsal: null})
+            }}
+          >
+            {w.rehearseStop}
+          </Do>
         </div>
       ) : null}
       {view === null ? (
@@ -80,10 +87,12 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
               <PlanWork state={state} />
             )
           ) : null}
-          <Moved state={state} view={view} />
+          <Noted state={state} />
           {now === null ? null : <Alarm deeds={deeds} now={now} state={state} />}
-          <Work deeds={deeds} now={now} style={style} />
-          <NoPlace view={view} sought={planning.state === 'working'} />
+          <Work deeds={deeds} now={now} style={style}>
+            <NoPlace view={view} sought={planning.state === 'working'} />
+            <Moved state={state} view={view} />
+          </Work>
         </>
       )}
       {day ? readings : null}
@@ -166,7 +175,14 @@ function Rehearse({date, first}: {readonly date: string; readonly first: number}
   return (
     <div class="row rehearsing">
       <span>{w.notToday(date)}</span>
-      <Do onDo={() => app.set({rehearsal: {minutes: first, since: Date.now()}})}>{w.rehearse}</Do>
+      <Do
+        onDo={() => {
+          toNow()
+          app.set({rehearsal: {minutes: first, since: Date.now()}})
+        }}
+      >
+        {w.rehearse}
+      </Do>
     </div>
   )
 }
@@ -204,7 +220,9 @@ function Moved({state, view}: {readonly state: State; readonly view: PlanView}):
       aria-live="polite"
       data-took={`${Math.round(view.took)} ms: plan ${Math.round(view.parts.plan)}, words ${Math.round(view.parts.view)}`}
     >
-      <h3>{w.moved}</h3>
+      <h2 id="moved" tabIndex={-1}>
+        {w.moved}
+      </h2>
       <p>{words.moved.because(moved.because)}</p>
       {view.today.map((line) => (
         <p key={line}>
@@ -221,7 +239,14 @@ function Moved({state, view}: {readonly state: State; readonly view: PlanView}):
         <p>{w.notMoved}</p>
       )}
       {view.today.length > 0 || moved.lines.length === 0 ? null : <Whys view={view} />}
-      {moved ? <Do onDo={() => app.set({planning: {...state.planning, moved: null}})}>{words.moved.close}</Do> : null}
+      <Do
+        onDo={() => {
+          toNow()
+          app.set({planning: {...state.planning, moved: null}})
+        }}
+      >
+        {words.moved.close}
+      </Do>
     </section>
   )
 }
@@ -244,6 +269,9 @@ const saidIn = (): Showing['language'] => app.state.likes.showing.language
 /** How long until it is due; minutes. */
 const inTime = (minutes: number): string => (Math.round(minutes) <= 0 ? w.due : w.inTime(writeDuration(minutes)))
 
+/** The same, or how long ago. */
+const fromNow = (minutes: number): string => (minutes <= -1 ? w.ago(writeDuration(-minutes)) : inTime(minutes))
+
 /** What has no place in the plan as it stands, or none yet: it has no step, and would be missed only when it is looked for. */
 function NoPlace({view, sought}: {readonly view: PlanView; readonly sought: boolean}): JSX.Element | null {
   if (view.unplaced.length === 0) return null
@@ -265,22 +293,26 @@ function NoPlace({view, sought}: {readonly view: PlanView; readonly sought: bool
   )
 }
 
-/** Now, next and what follows. */
+/** Now, next and what follows; between them what else the plan has to say. */
 function Work({
   deeds,
   now,
   style,
+  children,
 }: {
   readonly deeds: readonly Deed[]
   readonly now: number | null
   readonly style: Style
+  readonly children: ComponentChildren
 }): JSX.Element {
   const at = now ?? (deeds[0]?.step.at ?? 0) - 60
   const {now: due, next, later} = standing(deeds, at)
   return (
     <>
       <section class="now" aria-label={w.now}>
-        <h2>{w.now}</h2>
+        <h2 id="now" tabIndex={-1}>
+          {w.now}
+        </h2>
         {due.length === 0 ? <p class="calm">{next ? w.nothingNow : w.ended}</p> : null}
         {due.map((deed) => (
           <OneDeed key={`${deed.step.key}@${deed.step.at}`} deed={deed} now={at} style={style} main />
@@ -294,6 +326,7 @@ function Work({
           <OneDeed deed={next} now={at} style={style} />
         </section>
       ) : null}
+      {children}
       {later.length > 0 ? (
         <section class="later">
           <h2>{w.later}</h2>
@@ -310,6 +343,45 @@ function Work({
   )
 }
 
+/** Where the hand and the reading voice go on once a button has gone with what it did. */
+const toNow = (): void => document.getElementById('now')?.focus({preventScroll: true})
+
+/** What was noted last, and the way back from it. */
+function Noted({state}: {readonly state: State}): JSX.Element | null {
+  if (state.noted === '') return null
+  const lines = state.planning.moved?.lines.length ?? 0
+  return (
+    <div class="row noted">
+      <span>{state.noted}</span>
+      {lines > 0 ? <Do onDo={() => document.getElementById('moved')?.focus()}>{w.movedBelow(lines)}</Do> : null}
+      <Do
+        onDo={() => {
+          toNow()
+          void app.undo()
+        }}
+      >
+        {w.takeBack}
+      </Do>
+    </div>
+  )
+}
+
+/** A deed this long past, min, may have been done in time and only not been ticked. */
+const LATE = 10
+/** What is drawn so long before its time, min, was more likely pressed by mistake. */
+const SOON = 15
+/** The log takes a time so much earlier than the row above it, min, as the next day's. */
+const BACK = 240
+
+/** Whether something can still be noted at a time before now. */
+const notable = (at: number, now: number): boolean => now - at < BACK && Math.floor(at / 1440) === Math.floor(now / 1440)
+
+interface Asked {
+  readonly stem: string
+  readonly title: string
+  readonly set: number | null
+}
+
 function OneDeed({
   deed,
   now,
@@ -322,14 +394,47 @@ function OneDeed({
   readonly main?: boolean
 }): JSX.Element {
   const {step} = deed
+  const [asked, setAsked] = useState<Asked | null>(null)
   const each = (step.action === 'load' || step.action === 'draw') && deed.stems.length > 0
   const name = w.do[step.action] ?? step.action
-  const put = async (stem: string | null): Promise<void> => {
-    const off = step.action === 'draw' ? Math.round(now - step.at) : 0
-    const late = Math.abs(off) >= 5 ? ` ${Math.abs(off)} min ${off > 0 ? 'late' : 'early'}` : ''
-    const answer = await app.note(`${noteOf(deed, stem)}${late}`, {replan: moves(step.action)})
+  const late = moves(step.action) && now - step.at >= LATE && notable(step.at, now)
+  const open = each
+    ? deed.stems.flatMap((stem, i) => (deed.ticked[i] ? [] : [{stem, title: deed.titles[i] ?? stem, set: deed.unset[i] ?? null}]))
+    : []
+  const doubtful = ({set}: Asked): boolean => step.action === 'draw' && (set !== null || step.at - now > SOON)
+  const put = async (
+    stems: readonly (string | null)[],
+    {at, set}: {readonly at?: number; readonly set?: number} = {},
+  ): Promise<void> => {
+    const off = step.action === 'draw' && at === undefined ? Math.round(now - step.at) : 0
+    const by = Math.abs(off) >= 5 ? ` ${Math.abs(off)} min ${off > 0 ? 'late' : 'early'}` : ''
+    const told = stems.flatMap((stem): Told[] => [
+      ...(set === undefined ? [] : [{words: `${stem ?? ''} set in`, at: set}]),
+      {words: `${noteOf(deed, stem)}${by}`, at: at ?? null},
+    ])
+    toNow()
+    const answer = await app.note(told, {replan: moves(step.action)})
     if (!answer.ok) app.say([answer.reason, answer.suggest].filter(Boolean).join(': '))
   }
+  /** Done now, or when it was to be done: for dishes, or for the step as a whole. */
+  const buttons = (stems: readonly (string | null)[], shown: string, label: string): JSX.Element => {
+    const then = w.doAt(name, clock(step.at, style))
+    const whose = (what: string, of: string): string => (of === '' ? what : w.doFor(what, of))
+    return (
+      <>
+        <Do kind={main ? 'huge' : 'plain'} onDo={() => void put(stems)} label={whose(late ? w.doNow(name) : name, label)}>
+          {whose(late ? w.doNow(name) : name, shown)}
+        </Do>
+        {late ? (
+          <Do onDo={() => void put(stems, {at: step.at})} label={whose(then, label)}>
+            {whose(then, shown)}
+          </Do>
+        ) : null}
+      </>
+    )
+  }
+  const sure = open.filter((one) => !doubtful(one))
+  const several = sure.length > 1
   return (
     <div class="deed">
       <p class="deed-say">
@@ -343,27 +448,42 @@ function OneDeed({
         </p>
       ) : null}
       <div class="row">
-        {each ? (
-          deed.stems.map((stem, i) => (
+        {each ? null : buttons([null], '', deed.titles.join(', '))}
+        {sure.length === 0
+          ? null
+          : buttons(
+              sure.map(({stem}) => stem),
+              several ? w.all(sure.length) : deed.stems.length > 1 ? (sure[0]?.title ?? '') : '',
+              sure.map(({title}) => title).join(', '),
+            )}
+        {open.map((one) =>
+          doubtful(one) || several ? (
             <Do
-              key={stem}
-              kind={main ? 'huge' : 'plain'}
-              onDo={() => void put(stem)}
-              label={w.doFor(name, deed.titles[i] ?? stem)}
+              key={one.stem}
+              onDo={() => (doubtful(one) ? setAsked(one) : void put([one.stem]))}
+              label={w.doFor(name, one.title)}
             >
-              {deed.stems.length > 1 ? w.doFor(name, deed.titles[i] ?? stem) : name}
+              {deed.stems.length > 1 ? w.doFor(name, one.title) : name}
             </Do>
-          ))
-        ) : (
-          <Do
-            kind={main ? 'huge' : 'plain'}
-            onDo={() => void put(null)}
-            label={deed.titles.length > 0 ? w.doFor(name, deed.titles.join(', ')) : name}
-          >
-            {name}
-          </Do>
+          ) : null,
         )}
       </div>
+      {asked ? (
+        <Sure
+          asked={asked}
+          at={step.at}
+          now={now}
+          style={style}
+          onYes={(set) => {
+            setAsked(null)
+            void put([asked.stem], set === null ? {} : {set})
+          }}
+          onNo={() => {
+            setAsked(null)
+            toNow()
+          }}
+        />
+      ) : null}
       {main && (step.behind || step.ahead) ? (
         <Fold title={`${w.behind} / ${w.ahead}`}>
           {() => (
@@ -382,6 +502,37 @@ function OneDeed({
           )}
         </Fold>
       ) : null}
+    </div>
+  )
+}
+
+/** Asks before a dish is noted as drawn that by the log is not in, or long before its time. A second press by mistake leaves all as it is. */
+function Sure({
+  asked,
+  at,
+  now,
+  style,
+  onYes,
+  onNo,
+}: {
+  readonly asked: Asked
+  readonly at: number
+  readonly now: number
+  readonly style: Style
+  readonly onYes: (set: number | null) => void
+  readonly onNo: () => void
+}): JSX.Element {
+  const {title, set} = asked
+  const box = useRef<HTMLDivElement>(null)
+  useEffect(() => box.current?.querySelector('button')?.focus({preventScroll: true}), [])
+  const stated = set !== null && notable(set, now)
+  return (
+    <div class="care" role="alert" ref={box}>
+      <p>{set === null ? w.tooSoon(title, clock(at, style), inTime(at - now)) : w.notTicked(title, clock(set, style))}</p>
+      <div class="row">
+        <Do onDo={onNo}>{w.leaveIt}</Do>
+        <Do onDo={() => onYes(stated ? set : null)}>{stated && set !== null ? w.wasIn(clock(set, style)) : w.isOut}</Do>
+      </div>
     </div>
   )
 }
@@ -419,7 +570,13 @@ function Alarm({
   return (
     <div class="alarm" role="alert">
       <p>{w.alarm(ringing.said)}</p>
-      <Do kind="huge" onDo={() => setRinging(null)}>
+      <Do
+        kind="huge"
+        onDo={() => {
+          toNow()
+          setRinging(null)
+        }}
+      >
         {w.alarmStop}
       </Do>
     </div>
@@ -437,6 +594,8 @@ function Readings({likes}: {readonly likes: Likes}): JSX.Element {
   const note = async (text: string, anyway = false): Promise<void> => {
     const answer = await app.note(text, {anyway, replan: true})
     if (answer.ok) {
+      // The form goes with the button that was pressed in it.
+      if (kind !== null || anyway) document.getElementById('reading')?.focus({preventScroll: true})
       setDoubt(null)
       setKind(null)
       setFree('')
@@ -444,7 +603,9 @@ function Readings({likes}: {readonly likes: Likes}): JSX.Element {
   }
   return (
     <section class="readings">
-      <h2>{w.reading}</h2>
+      <h2 id="reading" tabIndex={-1}>
+        {w.reading}
+      </h2>
       <div class="row kinds">
         {kinds.map((one) => (
           <Do
@@ -650,7 +811,8 @@ function Inside({
             <strong>{one.title}</strong>
             {one.draw === null
               ? null
-              : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${inTime(one.draw - now)}`}`}
+              : `: ${w.drawAbout(clock(one.draw, style))}${now === null ? '' : `, ${fromNow(one.draw - now)}`}`}
+            {one.ticked ? null : ` (${w.byPlan})`}
           </li>
         ))}
       </ul>
@@ -659,11 +821,13 @@ function Inside({
 }
 
 function Log({
+  state,
   text,
   log,
   date,
   showing,
 }: {
+  readonly state: State
   readonly text: string
   readonly log: FiringLog | null
   readonly date: string
@@ -675,6 +839,7 @@ function Log({
     <section class="log">
       <h2>{w.log}</h2>
       {text.trim() === '' ? <p>{w.logEmpty}</p> : null}
+      <Messages title={words.plan.warnings} messages={messagesOf(state, path).filter(({severity}) => severity === 'warning')} />
       {log ? (
         <ul>
           {[...log.rows]

@@ -4,6 +4,7 @@ import {learn} from '../oven/learn.js'
 import {appendToLog, clockText, parseNote, readLog} from '../oven/log.js'
 import {evidence, parseReading, signById} from '../oven/signs.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
+import {namesInLog} from '../scale/slug.js'
 import {clock, temperatures} from '../sheets/figures.js'
 import {floorMap} from '../sheets/floor-map.js'
 import {heatChart} from '../sheets/heat-chart.js'
@@ -130,6 +131,7 @@ function folder({files}: Asks['folder']['ask']): FolderView {
     day: read.day,
     oven: read.oven,
     log: read.log,
+    dishes: read.day ? namesInLog([...read.day.items, ...read.day.spare], read.receipts) : [],
     messages: read.messages.slice(0, 400),
     receipts: receiptPaths(files).map((path) => {
       const {receipts, messages} = readReceiptFile(path, files.get(path) ?? '')
@@ -309,22 +311,26 @@ function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {prog
   return {ok: true, sheets: sheetsOf(found, {...showing, audience})}
 }
 
-function note({log, words, date, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
-  const parsed = parseNote(words, {date, ...(now ? {now} : {})})
+function note({log, words, at, date, dishes, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
+  const parsed = parseNote(at === null ? words : `${clockText(at)} ${words}`, {date, dishes, ...(now ? {now} : {})})
   if (!parsed.ok) return {...parsed, doubt: false}
   const {entry} = parsed
   if (entry.what === 'row' && entry.doubt && !anyway) return {ok: false, ...entry.doubt, doubt: true}
   const file = `firings/${date}.md`
-  const checked = readLog(log, file)
+  const known = dishes.length > 0 ? {dishes} : {}
+  const checked = readLog(log, file, known)
   const error = checked.messages.find((m) => m.severity === 'error')
   if (log.trim() !== '' && error)
     return {ok: false, reason: `${file}, line ${error.line}: ${error.reason}`, suggest: error.suggest ?? '', doubt: false}
   const after = appendToLog(log, entry, {date})
   if (!after.ok) return {...after, doubt: false}
-  const warnings = readLog(after.source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
+  const warnings = readLog(after.source, file, known).messages.filter(
+    (m) => !checked.messages.some((old) => old.reason === m.reason),
+  )
   return {
     ok: true,
     text: after.source,
+    plain: entry.what === 'row' && entry.reading === 'note',
     said:
       entry.what === 'field'
         ? `${entry.key}: ${entry.value}`

@@ -108,8 +108,8 @@ export function KeepPage({state}: {readonly state: State}): JSX.Element {
                     {sure === one.id ? (
                       <>
                         <span>{w.removeSure(name)}</span>
-                        <Do onDo={() => void app.remove(one.id).then(() => setSure(null))}>{w.yes}</Do>
                         <Do onDo={() => setSure(null)}>{w.no}</Do>
+                        <Do onDo={() => void app.remove(one.id).then(() => setSure(null))}>{w.yes}</Do>
                       </>
                     ) : (
                       <Do onDo={() => setSure(one.id)} label={`${w.remove}: ${name}`}>

@@ -1,7 +1,8 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
-import {withoutBatch} from '../plan/batches.js'
+import {batchesOf, withoutBatch} from '../plan/batches.js'
 import type {PlanProblem} from '../plan/types.js'
+import type {Dish} from '../scale/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
 import {changeWords, stepWords, suggestionWords, waysTold} from '../sheets/phrases.js'
@@ -12,6 +13,7 @@ import type {Style} from '../sheets/style.js'
 import type {Planned} from './chain.js'
 import {deedsTold} from './deeds.js'
 import type {PlanView, StepView} from './protocol.js'
+import {soFar} from './so-far.js'
 
 /** A plan as the page shows it, every word of the core in the reader's language, clock and units. */
 export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanView, 'took' | 'parts'> {
@@ -48,7 +50,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     },
     head: planHead({plan, problem, oven}, style),
     steps,
-    ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? [])} : {}),
+    ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? []), soFar: soFar(problem, found.read.log, style)} : {}),
     score: scoreLines(plan, style),
     unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({
       dish: title,
@@ -70,7 +72,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     dishes: problem.dishes.map((dish) => ({
       id: dish.id,
       title: dishTitle(problem, dish.id),
-      stem: (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, ''),
+      stem: nameInLog(dish, problem),
       count: dish.count,
       amount: `${dish.count} × ${dish.vessel.name}`,
     })),
@@ -89,6 +91,12 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       high: forecast.baking.high,
     },
   }
+}
+
+/** What the page calls a dish in the log: its file's name or, where the file holds other dishes too, its own. */
+function nameInLog(dish: Dish, problem: PlanProblem): string {
+  const alone = problem.dishes.every((other) => other.file !== dish.file || batchesOf(other) === batchesOf(dish))
+  return alone ? (dish.file.split('/').at(-1) ?? dish.file).replace(/\.[^.]+$/, '') : dish.id
 }
 
 /** How each dish was brought to its size: the batches of one dish together, what holds for several said once. */

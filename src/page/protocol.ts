@@ -75,8 +75,9 @@ export interface ReceiptFileView {
 export interface FolderView {
   readonly day: Day | null
   readonly oven: OvenSpec | null
-  /** The day's own log as it stands. */
+  /** The day's own log as it stands, and what it may call the day's dishes. */
   readonly log: FiringLog | null
+  readonly dishes: readonly string[]
   readonly messages: readonly Message[]
   /** Title of the first receipt of each receipt file, and how many there are. */
   readonly receipts: ReadonlyArray<{
@@ -105,6 +106,8 @@ export interface PlanView {
   readonly steps: readonly StepView[]
   /** How often the log tells of each "set in:" and "drawn:" of which this plan, made again, has no step any more; absent in a morning's plan. */
   readonly told?: Readonly<Record<string, number>>
+  /** What is behind the day, ticked or not; absent in a morning's plan. */
+  readonly soFar?: {readonly unticked: readonly StepView[]; readonly done: readonly DoneView[]}
   readonly score: readonly string[]
   /** `of` names the batches one by one. */
   readonly unplaced: ReadonlyArray<{
@@ -148,6 +151,14 @@ export interface PlanView {
 export interface Drawings {
   readonly chart: Drawing
   readonly floors: readonly Drawing[]
+}
+
+/** What has happened, by the log or, where it does not say, by the plan; `at` in minutes after midnight. */
+export interface DoneView {
+  readonly action: 'light' | 'rake' | 'load' | 'draw'
+  /** Empty: the fire's. */
+  readonly dish: string
+  readonly at: number
 }
 
 /** One line of the day with the words of its language. */
@@ -199,9 +210,19 @@ export interface Asks {
     answer: {ok: true; sheets: ReadonlyMap<string, string>} | {ok: false; messages: readonly Message[]}
   }
   note: {
-    ask: {log: string; words: string; date: string; now: {date: string; minutes: number} | null; anyway: boolean}
-    answer:
-      | {ok: true; text: string; said: string; warnings: readonly string[]}
+    /** `at`: the time it was done, minutes after midnight of the date, where the words do not say it and it is not now. */
+    ask: {
+      log: string
+      words: string
+      at: number | null
+      date: string
+      /** What the log may call the day's dishes; empty where they are not known. */
+      dishes: readonly string[]
+      now: {date: string; minutes: number} | null
+      anyway: boolean
+    }
+    answer: /** `plain`: kept as the words it is, and the plan takes nothing from it. */
+      | {ok: true; text: string; said: string; plain: boolean; warnings: readonly string[]}
       | {ok: false; reason: string; suggest: string; doubt: boolean}
   }
   /** What a reading would say, before it is written down. */

@@ -50,6 +50,12 @@ export interface Rehearsal {
   readonly since: number
 }
 
+/** Words for the log; `at` in minutes after midnight of the day where they are not of the present. */
+export interface Told {
+  readonly words: string
+  readonly at: number | null
+}
+
 export interface State {
   readonly ready: boolean
   readonly place: Place
@@ -73,6 +79,8 @@ export interface State {
   readonly rehearsal: Rehearsal | null
   /** A short sentence for the status line, read out to those who do not see it. */
   readonly said: string
+  /** What was noted last at the oven, while it is the step that would be undone; empty otherwise. */
+  readonly noted: string
 }
 
 const plainLikes: Likes = {
@@ -118,6 +126,7 @@ export class App {
     planning: noPlan,
     rehearsal: null,
     said: '',
+    noted: '',
   }
 
   readonly #watchers = new Set<() => void>()
@@ -223,6 +232,7 @@ export class App {
       receipt: {path, index: 0},
       planning: noPlan,
       rehearsal: null,
+      noted: '',
     })
     this.#look()
     this.#read()
@@ -264,7 +274,7 @@ export class App {
       else files.set(path, text)
       this.#dirty.set(path, {what, typing})
     }
-    this.set({files, saving: this.#keep ? 'keeping' : 'nowhere'})
+    this.set({files, noted: '', saving: this.#keep ? 'keeping' : 'nowhere'})
     void this.flush()
     this.#look()
     if (this.state.receipt.path !== null && changes.has(this.state.receipt.path)) this.#read()
@@ -383,6 +393,7 @@ export class App {
     const {receipt} = this.state
     this.set({
       files,
+      noted: '',
       ...(receipt.path !== null && !files.has(receipt.path) ? {receipt: {path: null, index: 0}, reading: null} : {}),
     })
     while (this.#flushing) await this.#flushing
@@ -581,9 +592,9 @@ export class App {
 
   // — the log —
 
-  /** Write a note into the day's log and plan the rest again. */
+  /** Write a note, or several as one step, into the day's log and plan the rest again. */
   async note(
-    text: string,
+    text: string | readonly Told[],
     {anyway = false, replan = true}: {readonly anyway?: boolean; readonly replan?: boolean} = {},
   ): Promise<
     | {readonly ok: true; readonly said: string}
@@ -594,24 +605,38 @@ export class App {
     const path = `firings/${day.date}.md`
     const at = this.now()
     const log = this.state.files.get(path) ?? ''
-    const answer = await this.#reader.ask('note', {
-      log,
-      words: text,
-      date: day.date,
-      now: at === null ? null : {date: day.date, minutes: Math.floor(at)},
-      anyway,
-    })
-    if (!answer.ok) return answer
+    const told: string[] = []
+    const warnings: string[] = []
+    let only = ''
+    let written = log
+    for (const one of typeof text === 'string' ? [{words: text, at: null}] : text) {
+      const answer = await this.#reader.ask('note', {
+        log: written,
+        ...one,
+        date: day.date,
+        dishes: this.state.folder?.dishes ?? [],
+        now: at === null ? null : {date: day.date, minutes: Math.floor(at)},
+        anyway,
+      })
+      if (!answer.ok) return answer
+      written = answer.text
+      told.push(answer.said)
+      // A step of the plan is ticked in words of the page's own.
+      if (answer.plain && typeof text === 'string') only = words.bake.onlyWords(text)
+      warnings.push(...answer.warnings)
+    }
     const here = this.state.files.get(path) ?? ''
-    this.edit(new Map([[path, here === log ? answer.text : (merge(log, here, answer.text) ?? answer.text)]]), 'note')
-    this.say([words.bake.noted(answer.said), ...answer.warnings].join(' '))
-    if (replan) void this.plan(answer.said)
+    const noted = told.join('; ')
+    this.edit(new Map([[path, here === log ? written : (merge(log, here, written) ?? written)]]), 'note')
+    this.set({noted: only === '' ? words.bake.noted(noted) : `${words.bake.noted(noted)} ${only}`})
+    this.say([words.bake.noted(noted), ...warnings].join(' '))
+    if (replan) void this.plan(noted)
     else {
       const {planning, files} = this.state
       this.set({planning: {...planning, files}})
     }
     this.#lookNow()
-    return {ok: true, said: answer.said}
+    return {ok: true, said: noted}
   }
 
   ask: Engine['ask'] = (name, question, hearing?: Hearing) => this.#reader.ask(name, question, hearing)

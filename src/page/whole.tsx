@@ -1,5 +1,6 @@
 import type {JSX} from 'preact'
-import {useEffect, useState} from 'preact/hooks'
+import {useEffect, useRef, useState} from 'preact/hooks'
+import {keepFocus} from './focus.js'
 import {titleOf} from './folder.js'
 import {Later} from './later.js'
 import {Choice, Do} from './parts.js'
@@ -37,10 +38,12 @@ export function Whole(): JSX.Element {
     addEventListener('keydown', key)
     return () => removeEventListener('keydown', key)
   }, [])
+  const whole = useRef<HTMLDivElement>(null)
+  useEffect(() => (whole.current ? keepFocus(whole.current) : undefined), [])
   const stage = stages.find((one) => one.holds.includes(place)) ?? stages[0]!
   const canUndo = state.steps.some((step) => !step.undone)
   return (
-    <div class="whole">
+    <div class="whole" ref={whole}>
       {/* biome-ignore lint/a11y/useValidAnchor: it does lead to a place of this page; the address itself names the view */}
       <a
         class="skip"

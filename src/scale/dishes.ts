@@ -140,6 +140,9 @@ interface Context {
 
 type KindFigures = Omit<DishKind, 'words' | 'band' | 'sign' | 'source'> & {readonly sign: string; readonly known: boolean}
 
+/** The sign that a dish of no known kind is done. */
+export const bySight = 'as the receipt says, or by eye'
+
 function kindOf(receipt: Receipt, say: Say): KindFigures {
   const row = receipt.kind === null ? null : lookUpKind(receipt.kind)
   if (row !== null) return {...row, known: true}
@@ -158,7 +161,7 @@ function kindOf(receipt: Receipt, say: Say): KindFigures {
     mass: {low: 0.7, likely: 1.2, high: 2},
     waterLoss: {low: 0.05, likely: 0.1, high: 0.18},
     feeds: {low: 6, likely: 8, high: 10},
-    sign: 'as the receipt says, or by eye',
+    sign: bySight,
     cautions: [],
     known: false,
   }

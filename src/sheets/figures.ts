@@ -217,7 +217,11 @@ export function fahrenheit(celsius: number): number {
   return (celsius * 9) / 5 + 32
 }
 
-const toFive = (value: number): number => Math.round(value / 5) * 5
+/** A figure as temperatures are printed: to the nearest five. */
+export const toFive = (value: number): number => Math.round(value / 5) * 5
+
+/** °C in the figures of a scale. */
+export type Figures = (celsius: number) => number
 
 /** A temperature to the nearest five degrees: no oven without a thermometer is known more closely. */
 export function temperature(celsius: number, style: Style): string {

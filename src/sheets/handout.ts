@@ -1,9 +1,11 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Source} from '../lexicon/schema.js'
+import {writeDuration} from '../measure/quantity.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
-import {clock, durations, number, temperatures, vesselSize} from './figures.js'
+import {fallTable, readSpan} from './fall-table.js'
+import {clock, durations, type Figures, fahrenheit, number, temperatures, vesselSize} from './figures.js'
 import {termsIn} from './glossary.js'
 import {receiptName, valueAt} from './heat-data.js'
 import {type Asked, asked, bandOf, gasMark, placesInPlan, windowOf} from './needs.js'
@@ -296,6 +298,13 @@ function cautionsSection(receipt: Receipt, cited: Citations, style: Style): Elem
   ]
 }
 
+/** Degrees that a word of the list is explained with, “121 to 163 °C (250 to 325 °F)”, in the reader's scale alone. */
+function inScale(text: string, {degrees}: Style): string {
+  if (degrees === 'both') return text
+  const both = /(\d+(?: (?:to|bis) \d+)? °C) \((\d+(?: (?:to|bis) \d+)? °F)\)/g
+  return text.replace(both, degrees === 'C' ? '$1' : '$2')
+}
+
 function wordListSection(terms: ReturnType<typeof termsIn>, cited: Citations, style: Style): Element[] {
   const {words} = style
   const language = words['language.code'] === 'de' ? 'de' : 'en'
@@ -306,7 +315,7 @@ function wordListSection(terms: ReturnType<typeof termsIn>, cited: Citations, st
         'dl',
         terms.flatMap((term) => [
           h('dt', [h('strong', {lang: 'en'}, term.term)]),
-          h('dd', [`${term[language]} `, ...footnoteMarks([term.source], cited)]),
+          h('dd', [`${inScale(term[language], style)} `, ...footnoteMarks([term.source], cited)]),
         ]),
       ),
     ]),
@@ -332,14 +341,22 @@ function footnoteList(cited: Citations, sources: readonly Source[], style: Style
   ]
 }
 
+/** Measures that stand in the figures of a handout as the receipt has them: to turn them would be to copy them. */
+const asTheyAre: Readonly<Record<Style['units'], ReadonlySet<string>>> = {
+  both: new Set(['gram', 'kilogram', 'millilitre', 'litre']),
+  metric: new Set(['gram', 'kilogram', 'millilitre', 'litre']),
+  us: new Set(['pound', 'ounce']),
+}
+
 /** The ingredients a learner can turn into figures, most telling first: those whose range is widest. */
-export function convertible(receipt: Receipt): Ingredient[] {
+export function convertible(receipt: Receipt, units: Style['units']): Ingredient[] {
   const spread = (ingredient: Ingredient): number => {
     const range = ingredient.grams ?? ingredient.millilitres
     return range && range.likely > 0 ? (range.high - range.low) / range.likely : 0
   }
   return receipt.ingredients
     .filter((ingredient) => ingredient.amount !== null && (ingredient.grams !== null || ingredient.millilitres !== null))
+    .filter(({measure}) => !asTheyAre[units].has(measure ?? ''))
     .sort((a, b) => spread(b) - spread(a) || a.start - b.start)
     .slice(0, 4)
 }
@@ -370,6 +387,16 @@ function heatOf(receipt: Receipt, problem: PlanProblem): DishHeat | null {
   return made
 }
 
+/** The scales a class reads from the table, the one the key reads first. */
+const scales: Readonly<Record<Style['degrees'], readonly [Figures, ...Figures[]]>> = {
+  C: [(celsius) => celsius],
+  F: [fahrenheit],
+  both: [(celsius) => celsius, fahrenheit],
+}
+
+/** A range this wide, as a share of its likely figure, is one of which a class can say why. */
+const TELLING = 0.1
+
 /** The exercise for a class, and its key on a page of its own. Everything in it comes from this receipt, this day and this oven. */
 function exerciseFor(
   input: HandoutInput,
@@ -381,11 +408,11 @@ function exerciseFor(
   const title = receiptName(problem, receipt)
   const rule = (): Element => h('span', {className: ['line'], ariaHidden: 'true'})
   const questions: Question[] = []
-  const measures = convertible(receipt)
+  const measures = convertible(receipt, style.units)
   if (measures.length > 0)
     questions.push({
       ask: [
-        h('p', words['exercise.convert']),
+        h('p', words[style.units === 'us' ? 'exercise.convertUs' : 'exercise.convert']),
         h(
           'ul',
           {className: ['plain']},
@@ -406,7 +433,7 @@ function exerciseFor(
     })
   const least = measures[0]
   const range = least?.grams ?? least?.millilitres ?? null
-  if (least && range && range.high > range.low)
+  if (least && range && range.high - range.low >= TELLING * range.likely)
     questions.push({
       ask: [h('p', words['exercise.unsure']), rule(), rule()],
       answer: [
@@ -452,7 +479,9 @@ function exerciseFor(
     answer: [h('p', words['exercise.backAnswer'])],
   })
   const span = need ? windowOf(plan, need.start) : null
-  if (need && span)
+  if (need && span) {
+    const rows = fallTable(plan, span.to)
+    const read = readSpan(rows, need.start, plan.ready, scales[style.degrees])
     questions.push({
       ask: [
         h(
@@ -460,21 +489,34 @@ function exerciseFor(
           say(words, 'exercise.when', {
             title,
             temperature: temperatures({low: need.start.low, high: need.start.high}, style),
+            ready: clock(plan.ready, style),
           }),
         ),
         h('table', {className: ['fall']}, [
           h('thead', h('tr', [h('th', {scope: 'col'}, words['col.time']), h('th', {scope: 'col'}, words['chart.degrees'])])),
           h(
             'tbody',
-            fallTable(plan, span.to).map(({at, celsius}) =>
+            rows.map(({at, celsius}) =>
               h('tr', [h('th', {scope: 'row'}, clock(at, style)), h('td', temperatures({low: celsius, high: celsius}, style))]),
             ),
           ),
         ]),
         rule(),
       ],
-      answer: [h('p', say(words, 'exercise.whenAnswer', {from: clock(span.from, style), to: clock(span.to, style)}))],
+      answer: [
+        h(
+          'p',
+          say(words, 'exercise.whenAnswer', {
+            from: clock(read.from, style),
+            to: clock(read.to, style),
+            within: writeDuration(read.within),
+            first: clock(span.from, style),
+            last: clock(span.to, style),
+          }),
+        ),
+      ],
     })
+  }
   return {
     questions: h('article', {className: ['sheet', 'exercise']}, [
       h('h1', say(words, 'exercise.title', {title})),
@@ -526,19 +568,6 @@ function spreadOut<T extends {readonly heat: number}>(dishes: readonly T[]): T[]
   }
   return chosen
 }
-
-/** Eight moments of the falling oven, for the class to read a time from. */
-function fallTable(plan: Plan, until: number): Array<{readonly at: number; readonly celsius: number}> {
-  const first = Math.ceil(plan.ready / 60) * 60
-  // Every hour, or at longer steps where the answer lies further on: it must be there to be read.
-  const step = Math.max(60, Math.ceil((until - first) / (ROWS - 1) / 30) * 30)
-  return Array.from({length: ROWS}, (_, i) => first + i * step).map((at) => ({
-    at,
-    celsius: valueAt(plan.forecast.baking.likely, plan.forecast.step, plan.lit, at),
-  }))
-}
-
-const ROWS = 8
 
 /** A modern receipt turned to the falling oven: which band, when in the day, what to change. */
 export function converseHandout(input: HandoutInput): Element[] {

@@ -122,7 +122,7 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .tight .warn p, .tight .warn ul { margin-top: .1rem; margin-bottom: .1rem; }
   .dense .warn, .tight .warn { font-size: .84em; padding: .1rem .6rem; }
   .heat-sheet .small { font-size: .78rem; }
-  .heat-sheet svg { max-height: 150mm; }
+  .heat-sheet svg { max-height: 118mm; }
   .heat-sheet td, .heat-sheet th { padding-top: .08rem; padding-bottom: .08rem; }
   .cautions-sheet { font-size: .88rem; }
   .shopping { font-size: .84rem; line-height: 1.2; }
@@ -131,13 +131,18 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .handout h2 { margin-top: .75rem; }
   .handout .pair:not(.even) { grid-template-columns: minmax(0, 2fr) minmax(0, 3.8fr); column-gap: 1.2rem; }
   .handout .pair thead th:nth-child(2) { width: 36%; }
-  .handout .ours { break-inside: avoid; }
+  .handout .ours, .handout > section, .handout .pair.even { break-inside: avoid; }
+  .handout > section.small { font-size: .74rem; line-height: 1.2; }
+  .handout > section.small h2 { font-size: 1rem; margin: .5rem 0 .1rem; }
+  .handout > section.small p { margin: .1rem 0; }
   .handout td, .handout th { padding-top: .12rem; padding-bottom: .12rem; }
   .handout .small .plain { columns: 2; column-gap: 2rem; }
   .handout .small li { break-inside: avoid; }
   .weighing .batches { columns: 2; column-gap: 1.6rem; font-size: .9rem; }
   .batch h2 { font-size: 1.05rem; margin: .3rem 0 0; }
   .batch p { margin: 0; }
+  .maps:not(.many) svg { max-height: 78mm; }
+  .many:not(.most):has(.map:nth-child(7)) svg { max-height: 50mm; }
   .sheet + .sheet { break-before: page; }
   a { text-decoration: none; }
 }

@@ -3,6 +3,7 @@ import {writeDuration} from '../measure/quantity.js'
 import {signsOf} from '../plan/own-signs.js'
 import {listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
+import {bySight} from '../scale/dishes.js'
 import {clock, difference, fahrenheit, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import {inWords} from './said.js'
@@ -37,6 +38,7 @@ function inDegrees(text: string, style: Style): string {
 /** The sign that a dish is done, in the reader's language where it is the kind's usual one; a receipt's own sign stays as it is. */
 export function signIn(kind: string | null, sign: string, style: Style): string {
   const usual = kinds.find(({id}) => id === kind)?.sign
+  if (sign === bySight) return inWords(sign, style)
   return inDegrees((kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign, style)
 }
 

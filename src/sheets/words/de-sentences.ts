@@ -542,6 +542,23 @@ const sentences: Book['sentences'] = [
     'Heat passes between its faces and the depth of the brick less easily than expected: the faces cool sooner and the depth gives its heat later.',
     'Die Hitze geht zwischen Oberfläche und Tiefe des Steins schwerer über als erwartet: die Oberflächen kühlen früher, und die Tiefe gibt ihre Hitze später ab.',
   ],
+  ['as the receipt says, or by eye', 'wie das Rezept es sagt, oder nach Augenschein'],
+  [
+    'The oven gives about {n} h more hot time (above 205 °C, 400 °F) than was expected.',
+    'Der Ofen hat etwa {n} h mehr heiße Zeit (über 205 °C, 400 °F) als erwartet.',
+  ],
+  [
+    'The oven gives about {n} h less hot time (above 205 °C, 400 °F) than was expected.',
+    'Der Ofen hat etwa {n} h weniger heiße Zeit (über 205 °C, 400 °F) als erwartet.',
+  ],
+  [
+    'The oven gives about {n} min more hot time (above 205 °C, 400 °F) than was expected.',
+    'Der Ofen hat etwa {n} min mehr heiße Zeit (über 205 °C, 400 °F) als erwartet.',
+  ],
+  [
+    'The oven gives about {n} min less hot time (above 205 °C, 400 °F) than was expected.',
+    'Der Ofen hat etwa {n} min weniger heiße Zeit (über 205 °C, 400 °F) als erwartet.',
+  ],
   ['That is about {n} h more hot time (above 205 °C, 400 °F).', 'Das sind etwa {n} h mehr heiße Zeit (über 205 °C, 400 °F).'],
   ['That is about {n} h less hot time (above 205 °C, 400 °F).', 'Das sind etwa {n} h weniger heiße Zeit (über 205 °C, 400 °F).'],
   ['That is about {n} min more hot time (above 205 °C, 400 °F).', 'Das sind etwa {n} min mehr heiße Zeit (über 205 °C, 400 °F).'],

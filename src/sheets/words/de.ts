@@ -387,6 +387,8 @@ export const de: Words = {
   'exercise.key': 'Lösungen: {title}',
   'exercise.convert':
     'Rechne diese Maße in Gramm oder Milliliter um. Wenn du nicht sicher bist, schreibe eine kleinste und eine größte Zahl.',
+  'exercise.convertUs':
+    'Rechne diese Maße in heutige amerikanische Tassen und Löffel oder in Unzen und Pfund um. Wenn du nicht sicher bist, schreibe eine kleinste und eine größte Zahl.',
   'exercise.unsure': 'Welches dieser Maße ist am unsichersten, und warum? Wie könntest du mehr herausfinden?',
   'exercise.unsureAnswer':
     '„{text}“: sein Bereich ist {percent} % der wahrscheinlichen Zahl breit. Vielleicht ist es ein Haushaltsmaß, ein Augenmaß oder eines, das sich mit Jahr und Ort geändert hat. Einige der wirklichen Dinge zu wiegen oder eine Maßtafel der Zeit zu finden würde ihn enger machen.',
@@ -395,8 +397,10 @@ export const de: Words = {
   'exercise.backOther': 'Warum kommt nach hinten, was lange backt, etwa ein Topf Bohnen, und was steht vorn am Mundloch?',
   'exercise.backAnswer':
     'Was am längsten bleibt, kommt zuerst und am weitesten nach hinten, wo die Hitze am längsten hält und der Zug der Tür nicht hinkommt. Was früh ausgezogen wird, steht nahe am Mundloch, damit nichts verschoben werden muss und die Tür nur einen Augenblick offen ist.',
-  'exercise.when': '{title}: bei {temperature} einzuschießen. Lies aus der Tabelle ab, zwischen welchen Zeiten das geht.',
-  'exercise.whenAnswer': 'Etwa zwischen {from} und {to}.',
+  'exercise.when':
+    '{title}: bei {temperature} einzuschießen. Der Ofen ist um {ready} bereit. Lies aus der Tabelle ab, zwischen welchen Zeiten das geht.',
+  'exercise.whenAnswer':
+    'Nach der Tabelle etwa zwischen {from} und {to}; {within} mehr oder weniger ist auch richtig. Die ganze Kurve ergibt {first} bis {last}.',
 
   'shop.title': 'Einkaufsliste',
   'shop.intro': 'Für {title}, {count} Personen: alles, was die Gerichte des Tages brauchen, zusammengezählt.',

@@ -385,6 +385,8 @@ export const en = {
   'exercise.name': 'Name ____________________________   Date ______________',
   'exercise.key': 'Answer key: {title}',
   'exercise.convert': 'Turn these measures into grams or millilitres. If you are not sure, write a lowest and a highest figure.',
+  'exercise.convertUs':
+    'Turn these measures into today’s cups and spoons, or into ounces and pounds. If you are not sure, write a lowest and a highest figure.',
   'exercise.unsure': 'Which of these measures is the least sure, and why? How would you find out more?',
   'exercise.unsureAnswer':
     '“{text}”: its range is as wide as {percent} % of its likely figure. It may be a household measure, a thing judged by eye, or one whose size changed with year and place. Weighing a few of the real things, or finding the maker’s table of the time, would narrow it.',
@@ -393,8 +395,10 @@ export const en = {
   'exercise.backOther': 'Why do long bakes, such as a pot of beans, go to the back of the oven, and what stands near the mouth?',
   'exercise.backAnswer':
     'What stays longest goes in first and furthest back, where the heat holds longest and the draught of the door does not reach. What is drawn early stands near the mouth, so that nothing has to be moved to reach it and the door is open only for a moment.',
-  'exercise.when': '{title}: to be set in at {temperature}. Read from the table between what times that can be.',
-  'exercise.whenAnswer': 'Between about {from} and {to}.',
+  'exercise.when':
+    '{title}: to be set in at {temperature}. The oven is ready at {ready}. Read from the table between what times that can be.',
+  'exercise.whenAnswer':
+    'By the table between about {from} and {to}; {within} more or less is right too. The whole curve gives {first} to {last}.',
 
   'shop.title': 'Shopping list',
   'shop.intro': 'For {title}, {count} people: everything the dishes of the day need, added up.',
