@@ -244,3 +244,8 @@ export const partNames: Readonly<Record<string, string>> = {
 export const otherWays: readonly string[] = words(
   'instead, or take, or use, or put, or add, some use, some take, some put, some add, some prefer, some like, others use, others take, others put, others add, you may use, you may take, you may put, you may add, you may substitute, may be used, may be substituted, may be left out, may be taken, substitute, substituted, lighter, richer, plainer, cheaper, sweeter, stiffer, softer, larger, smaller, poorer, for a light, for a rich, for a plain, for a cheap, for a large, for a small, alternatively, in place of, if preferred, if you prefer, if you like, if liked, or else, variation',
 )
+
+/** What a note below a receipt or beside it begins with, or the heading over some: what follows is beside the receipt's own text. */
+export const noteLabels: readonly string[] = words(
+  'note, notes, nb, n . b, tip, tips, hint, hints, remark, remarks, obs, variation, variations, variant, variants, storage, storing, reheating, to reheat, make ahead, freezing, to freeze, leftovers, tipp, tipps, hinweis, hinweise, anmerkung, anmerkungen, variante, varianten, abwandlung',
+)

@@ -777,10 +777,10 @@ export const hedges: readonly Hedge[] = [
 export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' | 'other'>> = Object.fromEntries(
   (
     [
-      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake'],
+      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake, backen, gebacken, backofen'],
       [
         'rise',
-        'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell',
+        'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell, bulk, retard, gehen, aufgehen',
       ],
       [
         'boil',
@@ -788,7 +788,7 @@ export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' |
       ],
       [
         'stand',
-        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, freeze, leave',
+        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, freeze, leave, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen',
       ],
       [
         'other',

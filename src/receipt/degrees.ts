@@ -301,8 +301,13 @@ export class DegreeReader extends Walk {
     const letter = (at: number): {unit: 'f' | 'c'; end: number} | null => {
       const u = this.tokens[at]
       if (u === undefined) return null
+      const after = this.tokens[at + 2]
       const stop =
-        this.word(at + 1) === '.' && this.tokens[at + 1]!.start === u.end && this.tokens[at + 2]?.capital !== true
+        this.word(at + 1) === '.' &&
+        this.tokens[at + 1]!.start === u.end &&
+        after !== undefined &&
+        after.block === u.block &&
+        !after.capital
           ? at + 2
           : at + 1
       if (u.word === 'f' || u.word === 'fahr') return {unit: 'f', end: stop}

@@ -3,7 +3,7 @@ import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
-import {notesOf, noteTest, type OtherWay, withoutOtherWays} from './notes.js'
+import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import type {Block} from './section.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
@@ -17,7 +17,7 @@ import type {View} from './view.js'
 class IngredientReader {
   private readonly entries: Entries
   /** Tokens of the notes below the receipt. */
-  private readonly notes: Array<[number, number]> = []
+  private readonly notes: MetNote[] = []
 
   constructor(
     private readonly view: View,
@@ -43,14 +43,17 @@ class IngredientReader {
     }
     const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && runInStart(this.view, from, to) >= 0)
     let steps = false
-    const isNote = noteTest(this.view)
+    const notes = noteBlocks(this.view)
     for (const [index, {block, from, to}] of ranges.entries()) {
       if (from >= to) continue
-      if (isNote(index, from)) {
-        for (const note of notesOf(this.view, from, to)) {
-          this.notes.push(note)
-          this.prose(note[0], note[1], this.entries.listed ? 'method' : 'prose')
+      const note = notes.get(index)
+      if (note !== undefined) {
+        const {listed, last} = this.entries
+        for (const [a, z] of notesOf(this.view, from, to)) {
+          this.notes.push({from: a, to: z, beside: listed && note === 'labelled'})
+          this.prose(a, z, listed ? 'method' : 'prose')
         }
+        this.entries.last = last
         continue
       }
       if (block.kind === 'heading') {
@@ -108,7 +111,6 @@ class IngredientReader {
     const word = words[i]
     if (word === 'time' || word === 'seasonable' || word === 'sufficient' || word === 'illustration') return true
     if (word === 'average' && words[i + 1] === 'cost') return true
-    if (word === 'note' && this.entries.listed) return true
     return false
   }
 

@@ -2,7 +2,8 @@ import {readFacts} from './facts.js'
 import {readHeat} from './heat.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
-import {noteWords} from './notes.js'
+import {apartFromNotes} from './note-bakes.js'
+import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
@@ -74,7 +75,31 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: `to settle it, write in the front matter: ${one.other.settle}`,
         })
     }
-    const {times, door} = readStays(section, readTimes(section))
+    const stays = readStays(section, readTimes(section))
+    const {door} = stays
+    const told = new Set<string>()
+    const {oven, times} = apartFromNotes(
+      readHeat(section, unknownHeat),
+      stays.times,
+      noteSpans(view),
+      ({note, phrase, serves}) => {
+        const words = noteWords(source.slice(note.start, note.end))
+        if (told.has(`${serves} ${words}`)) return
+        told.add(`${serves} ${words}`)
+        messages.push({
+          file,
+          ...place(phrase.start),
+          severity: 'info',
+          rule: 'note-other-way',
+          reason: serves
+            ? `the heat or time in the note “${words}” serves, since the receipt’s own text gives none`
+            : `the note “${words}” gives another way: its heats and times are not taken for the receipt’s own`,
+          ...(serves
+            ? {}
+            : {suggest: 'to follow the note, write its heat and time into the receipt’s own text, or in the front matter'}),
+        })
+      },
+    )
     const receipt: ReadReceipt = {
       file,
       title,
@@ -85,7 +110,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       place: where,
       kind: null,
       ingredients,
-      oven: readHeat(section, unknownHeat),
+      oven,
       times,
       ...(door.length > 0 ? {door} : {}),
       serves: readYield(section),

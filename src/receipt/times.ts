@@ -34,6 +34,7 @@ const UNITS: Readonly<Record<string, number>> = {
   mins: 1,
   min: 1,
   '′': 1,
+  "'": 1,
   day: 1440,
   days: 1440,
   dayes: 1440,
@@ -41,6 +42,10 @@ const UNITS: Readonly<Record<string, number>> = {
   "day's": 1440,
   night: 720,
   nights: 720,
+  minuten: 1,
+  stunde: 60,
+  stunden: 60,
+  std: 60,
   seconds: 1 / 60,
   secs: 1 / 60,
   sec: 1 / 60,
@@ -49,7 +54,7 @@ const UNITS: Readonly<Record<string, number>> = {
   fortnight: 20160,
 }
 /** Only right behind a figure: "2 h", "20m". */
-const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs'])
+const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs', 'std'])
 const FILLERS = new Set([
   'good',
   'full',
@@ -91,6 +96,7 @@ const HEDGES = new Set([
   'say',
   'only',
 ])
+const PRIMES = new Set(['′', "'"])
 const JOINERS = new Set(['to', 'or', '-', '—', 'till', 'until'])
 
 /** How long words without a number last, minutes. From memory: a night of 8 to 12 hours. */
@@ -107,6 +113,7 @@ const SPANS: ReadonlyArray<readonly [string, number, number]> = [
   ['the whole night', 480, 720],
   ['one night', 480, 720],
   ['a night', 480, 720],
+  ['über nacht', 480, 720],
   ['till morning', 480, 720],
   ['until morning', 480, 720],
   ['till the morning', 480, 720],
@@ -273,6 +280,28 @@ function numberAt(tokens: readonly Token[], i: number): Number_ | null {
   return cardinal === null ? null : whole(cardinal.value, cardinal.end, false, false)
 }
 
+/** How far back a sentence is looked through, tokens. */
+const REACH = 40
+
+/** "40′" and "40'" are minutes; "6′ 2″" and "6′ × 4′" feet, and a stroke may close a quotation or stand before an s. */
+function isMinutes(tokens: readonly Token[], i: number, at: number, number: Number_): boolean {
+  const {word, gap, block} = tokens[at]!
+  const next = tokens[at + 1]?.block === block ? tokens[at + 1]! : undefined
+  if (
+    !number.figure ||
+    gap ||
+    /^[x×]$/.test(tokens[i - 1]?.word ?? '') ||
+    next?.kind === 'number' ||
+    /^[x×]$/.test(next?.word ?? '')
+  )
+    return false
+  if (word === '′') return true
+  if (number.fraction || number.low < 3 || number.high > 240 || (next?.kind === 'word' && !next.gap)) return false
+  for (let k = i - 1; k >= 0 && k > i - REACH && tokens[k]!.block === block; k--)
+    if (tokens[k]!.word === word && (tokens[k]!.gap || k === 0) && tokens[k + 1]?.gap === false) return false
+  return true
+}
+
 /** A number with its unit and what is added to it; or the bare number, whose unit may follow later. */
 function termAt(tokens: readonly Token[], i: number): Term | null {
   const number = numberAt(tokens, i)
@@ -297,16 +326,7 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
   }
   const word = here(j)
   if (word === undefined || !Object.hasOwn(UNITS, word.word)) return bare
-  // "40′" is minutes, "6′ 2″" and "6′ × 4′" feet.
-  if (
-    word.word === '′' &&
-    (!number.figure ||
-      word.gap ||
-      /^[x×]$/.test(tokens[i - 1]?.word ?? '') ||
-      here(j + 1)?.kind === 'number' ||
-      /^[x×]$/.test(here(j + 1)?.word ?? ''))
-  )
-    return bare
+  if (PRIMES.has(word.word) && !isMinutes(tokens, i, j, number)) return bare
   if (word.word === 'night' && number.low > 1) return bare
   if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
   const unit = UNITS[word.word]!
@@ -365,10 +385,19 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
       l++
       end = l
       if (ABBREVIATED.has(joined.word) && here(end)?.word === '.' && !tokens[end]!.gap) end++
+    } else if (/^(?:h|hr|hrs)$/.test(word.word) && k === j + 1 && isMinutesBare(tokens[k]!, joined)) {
+      low += more.low
+      high += more.high
+      end = l
     }
   }
   return {low, high, unit, end, article: false, fraction: number.fraction, figure: number.figure}
 }
+
+/** "1 h 10", "1h05": two figures right behind the hour, and nothing that makes them a measure, a heat or a range. */
+const isMinutesBare = (figures: Token, next: Token | undefined): boolean =>
+  /^[0-5]\d$/.test(figures.word) &&
+  (next === undefined || (next.kind === 'mark' ? /^[.,;:)|!]$/.test(next.word) : FOLLOWS_TIME.has(next.word)))
 
 /** A whole stretch from token `i`: a term, or a range of two. Minutes. */
 function durationAt(tokens: readonly Token[], i: number, between: boolean): {low: number; high: number; end: number} | null {
@@ -487,8 +516,19 @@ const TASKS = new Map(Object.entries(tasks))
 
 const isStop = (t: Token): boolean =>
   t.kind === 'mark' && (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|')
+/** Words cut short before a figure: "min. 3 hours" is at least so long. */
+const CUT_SHORT = set('min max approx ca abt')
 /** A stop after an abbreviation or a label ("Time.—") does not end the sentence for our purpose. */
-export const endsSentence = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k]!) && tokens[k + 1]?.word !== '—'
+export const endsSentence = (tokens: readonly Token[], k: number): boolean =>
+  isStop(tokens[k]!) && tokens[k + 1]?.word !== '—' && !isCutShort(tokens, k)
+
+/** "Chill min. 3 hours": the stop at `k` is the abbreviation's, and "min." with no figure before it no minutes. */
+const isCutShort = (tokens: readonly Token[], k: number): boolean =>
+  tokens[k]!.word === '.' &&
+  !tokens[k]!.gap &&
+  CUT_SHORT.has(tokens[k - 1]?.word ?? '') &&
+  tokens[k - 2]?.kind !== 'number' &&
+  tokens[k + 1]?.kind === 'number'
 
 interface Stretch {
   readonly from: number
@@ -557,7 +597,7 @@ export function readTimes(section: Section): TimePhrase[] {
     let of = taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
-      of = cooks ?? last ?? 'other'
+      of = unsaidTask(section, from, to, low) ?? cooks ?? last ?? 'other'
     } else if (of === 'bake' || of === 'boil') last = of
     const start = tokens[from]!.start
     const end = tokens[to - 1]!.end
@@ -568,6 +608,7 @@ export function readTimes(section: Section): TimePhrase[] {
     }
     const then = of === 'bake' && before?.of === 'bake' && goesOn(tokens, before.to, from, to)
     const total = of === 'bake' && isTotal(tokens, from, to)
+    if (of === 'bake' && before?.of === 'bake' && isWithin(tokens, before.to, from)) of = 'other'
     before = {of, to}
     return {
       text: source.slice(start, end),
@@ -602,12 +643,28 @@ function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[
   const said: Stretch[] = []
   for (const one of found) {
     const night = said.at(-1)
-    if (night?.low === 480 && night.high === 720 && one.low >= 360 && saysAgain(tokens, night.to, one.from))
+    // "8 hours or overnight" is one stretch too.
+    if (night !== undefined && isOrNight(tokens, night, one))
+      said[said.length - 1] = {
+        from: night.from,
+        to: one.to,
+        low: Math.min(night.low, one.low),
+        high: Math.max(night.high, one.high),
+      }
+    else if (night?.low === 480 && night.high === 720 && one.low >= 360 && saysAgain(tokens, night.to, one.from))
       said[said.length - 1] = {...one, from: night.from}
     else said.push(one)
   }
   return said
 }
+
+const isOrNight = (tokens: readonly Token[], first: Stretch, second: Stretch): boolean =>
+  [first, second].some(({low, high}) => low === 480 && high === 720) &&
+  first.byWeight === undefined &&
+  second.byWeight === undefined &&
+  second.from === first.to + 1 &&
+  tokens[first.to]!.word === 'or' &&
+  tokens[first.to]!.block === tokens[second.from]!.block
 
 /** Only a mark and words for where and how much between two times: they are one. */
 function saysAgain(tokens: readonly Token[], from: number, to: number): boolean {
@@ -714,8 +771,10 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   // "prove overnight in the fridge": what is said just before it.
   const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
   if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
+  if (isOfTheCook(tokens, from)) return 'other'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
-  for (let k = to; k < tokens.length && k < to + 6 && tokens[k]!.block === block; k++) {
+  const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
+  for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
     const t = tokens[k]!
     if (
       endsSentence(tokens, k) ||
@@ -729,28 +788,65 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
       t.word === '('
     )
       break
-    const task = TASKS.get(t.word)
+    const task = taskAt(tokens, k)
     if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
       if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
       break
     }
   }
-  for (let k = from - 1; k >= 0 && k > from - 40 && tokens[k]!.block === block; k--) {
+  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block; k--) {
     if (endsSentence(tokens, k)) break
-    const task = TASKS.get(tokens[k]!.word)
+    const task = taskAt(tokens, k)
     if (task === undefined || tokens[k]!.word === 'light') continue
     // "taking off the scum as it rises": no dough.
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
     return task
   }
-  for (let k = to; k < tokens.length && k < to + 14 && tokens[k]!.block === block; k++) {
+  if (!ended && inTheRoom(tokens, to, block)) return 'stand'
+  const early = tokens[to]?.word === 'before' && tokens[to]!.block === block
+  let puts = false
+  for (let k = to; k < tokens.length && !ended && k < to + 14 && tokens[k]!.block === block; k++) {
     if (endsSentence(tokens, k)) break
-    const task = TASKS.get(tokens[k]!.word)
+    puts ||= SETS.has(tokens[k]!.word)
+    const task = taskAt(tokens, k)
+    // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
+    if (early && !puts) continue
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
     if (task === 'bake' || task === 'rise' || task === 'boil') return task
   }
-  return null
+  if (early && !isLabelled(tokens, from)) return 'other'
+  return besideHeat(tokens, from, to) ? 'bake' : null
 }
+
+const COOKS_OWN = set('prep preparation total active inactive')
+
+/** "Prep time: 15 min", "Total: 2 h": the cook's time, and none of the oven's. */
+function isOfTheCook(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  if (!/^[:|—-]$/.test(tokens[from - 1]?.word ?? '')) return false
+  const at = tokens[from - 2]?.word === 'time' ? from - 3 : from - 2
+  return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
+}
+
+/** "… at room temperature" stands behind it. */
+function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean {
+  for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++)
+    if (tokens[k]!.word === 'rt' || (tokens[k]!.word === 'room' && /^temp/.test(tokens[k + 1]?.word ?? ''))) return true
+  return false
+}
+
+const SETS = set('put set place')
+
+/** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
+function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefined {
+  const {word} = tokens[k]!
+  const before = tokens[k - 1]
+  if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
+  if (word === 'steam' && /^(?:with|without|no|some)$/.test(before?.word ?? '')) return undefined
+  return TASKS.get(word)
+}
+
+const WEIGHS: ReadonlySet<string> = new Set([...Object.keys(PLAIN), ...'a an per the each every half quarter of'.split(' ')])
 
 const PROVES = set('prove proved proof ferment')
 const rising = set('rise rises rising')
@@ -760,6 +856,59 @@ const SCUM = set('scum froth surface')
 function scums(tokens: readonly Token[], k: number): boolean {
   for (let i = k - 1; i >= 0 && i > k - 10 && !isStop(tokens[i]!); i--) if (SCUM.has(tokens[i]!.word)) return true
   return SCUM.has(tokens[k + 3]?.word ?? '')
+}
+
+/** No baking of so many minutes is left without a word for it. */
+const LONGEST_UNSAID = 360
+
+/**
+ * What a time is for that stands among no words of a task, where that is not what the receipt mainly does: the title's ("Overnight rolls",
+ * "Twenty-minute scones"), a night, half a day.
+ */
+function unsaidTask({tokens, blocks}: Section, from: number, to: number, low: number): TimePhrase['of'] | null {
+  const {block} = tokens[from]!
+  if (block === 0 && blocks[0]!.kind === 'heading') return 'other'
+  if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
+  if (low < LONGEST_UNSAID) return null
+  return isLabelled(tokens, from) ? null : 'other'
+}
+
+/** "Time.—" or "Cooking time:" stands before it in the sentence. */
+function isLabelled(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
+    if (tokens[k]!.word === 'time') return true
+  return false
+}
+
+const NIGHTS = set('night overnight morning')
+
+/** Whether a heat of the oven stands close to the time: "Gas 2 for 4 hours", "425° 15 min.". */
+function besideHeat(tokens: readonly Token[], from: number, to: number): boolean {
+  const {block} = tokens[from]!
+  const heat = (k: number): boolean => {
+    const {kind, word, num, den} = tokens[k]!
+    const next = tokens[k + 1]
+    if (next === undefined || next.block !== block) return false
+    if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
+    if (kind !== 'number' || den !== 1 || num < LEAST_HEAT || num > 550) return false
+    return /^(?:°|℃|℉|degrees?)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
+  }
+  for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
+    if (heat(k)) return true
+  for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) if (heat(k)) return true
+  return false
+}
+
+/** Degrees of either scale that are an oven's and no dough's or milk's. */
+const LEAST_HEAT = 130
+
+/** "45 minutes, the first 10 with steam", "dropping to 210 °C after the first 10": part of the time before it, which ended at `before`. */
+function isWithin(tokens: readonly Token[], before: number, from: number): boolean {
+  if (!/^(?:first|last|final)$/.test(tokens[from - 1]?.word ?? '') || tokens[from - 2]?.word !== 'the') return false
+  if (tokens[before - 1]!.block !== tokens[from]!.block) return false
+  for (let k = before; k < from; k++) if (endsSentence(tokens, k) || tokens[k]!.word === 'then') return false
+  return true
 }
 
 /** Where a time stands alone ("Time: 1 hour"): baking if the receipt bakes, else boiling if it boils. */

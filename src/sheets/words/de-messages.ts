@@ -169,6 +169,18 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    'the note “{words}” gives another way: its heats and times are not taken for the receipt’s own',
+    'die Anmerkung „{words}“ nennt eine andere Art: ihre Hitzen und Zeiten gelten nicht als die des Rezepts',
+  ],
+  [
+    'to follow the note, write its heat and time into the receipt’s own text, or in the front matter',
+    'um der Anmerkung zu folgen, ihre Hitze und Zeit in den Text des Rezepts selbst oder in den Kopf der Datei schreiben',
+  ],
+  [
+    'the heat or time in the note “{words}” serves, since the receipt’s own text gives none',
+    'die Hitze oder Zeit in der Anmerkung „{words}“ gilt, da der Text des Rezepts selbst keine nennt',
+  ],
+  [
     'to follow the note, write its amounts into the receipt’s own text',
     'um der Anmerkung zu folgen, ihre Mengen in den Text des Rezepts selbst schreiben',
   ],

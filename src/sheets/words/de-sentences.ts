@@ -272,6 +272,10 @@ const sentences: Book['sentences'] = [
     'said with an “if”: what happens at this heat, not the heat it wants',
     'mit einem „wenn“ gesagt: was bei dieser Hitze geschieht, nicht die Hitze, die es will',
   ],
+  [
+    'from a note on another way: not the heat the receipt itself asks for',
+    'aus einer Anmerkung zu einer anderen Art: nicht die Hitze, die das Rezept selbst will',
+  ],
   ['heat by comparison with another baking', 'Hitze im Vergleich mit anderem Gebäck'],
   ['by what the drawn goods leave in the brick', 'nach dem, was das ausgezogene Gebäck im Stein zurücklässt'],
   ['{n} °C in a plain oven, {n2} °C with a fan', '{n} °C ohne Umluft, {n2} °C mit Umluft'],
