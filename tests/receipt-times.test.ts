@@ -137,6 +137,7 @@ describe('stretches of time', () => {
     ['Bake an hour. Hang upside down 10 hours.', ['bake', 'stand']],
     ['Bake an hour. Let sit 8 hrs or overnight.', ['bake', 'stand']],
     ['Bake an hour. It is better after 3 days.', ['bake', 'other']],
+    ['Set the pot in the oven. It should have eight or nine hours there.', ['bake']],
     ['Half an hour before the dough is ready, heat the oven. Bake 30 minutes.', ['other', 'bake']],
     ['3 hours before serving shape into rolls. Bake 15 minutes.', ['other', 'bake']],
     ['Put it in the oven an hour before dinner.', ['bake']],

@@ -23,6 +23,9 @@ const CONTAINERS = new Set(
   ),
 )
 
+const HEAPED = new Set(['heaping', 'heaped', 'scant', 'level', 'rounded', 'full', 'good', 'large', 'small', 'packed'])
+const STRETCHES = new Set(['min', 'mins', 'minute', 'minutes', 'hour', 'hours', 'hr', 'hrs', 'h', 'sec', 'secs', 'seconds'])
+
 /** The bare name just before this quantity, with nothing but a comma or dash between. */
 function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number): Draft | null {
   const {words, tokens} = entries.view
@@ -41,6 +44,7 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   const opener = before.start === 0 ? undefined : tokens[before.start - 1]
   const startsClause =
     opener === undefined ||
+    (before.inList && entries.view.section.source.slice(opener.end, tokens[before.start]!.start).includes('\n')) ||
     opener.block !== tokens[at]!.block ||
     opener.kind === 'mark' ||
     words[before.start - 1] === 'of' ||
@@ -223,8 +227,15 @@ export function measured(
     // "one do. of sugar": the measure before.
     return elided(entries, at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
   }
+  // "30 min" is no entry, whatever it is for.
+  if (counted && STRETCHES.has(words[i] ?? '')) return i + 1
   let of = false
-  if (mode === 'list' && words[i] === '|') i++
+  while (mode === 'list' && words[i] === '|') i++
+  // "one teaspoon heaping of soda"
+  if (!counted && i + 1 < to && HEAPED.has(words[i]!) && words[i + 1] === 'of') {
+    hedges = [...hedges, words[i]!]
+    i++
+  }
   if (words[i] === ',' && words[i + 1] === 'of' && nameBefore(entries, at, quantity, to) === null) i++
   if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) i++
   if (words[i] === 'of') {

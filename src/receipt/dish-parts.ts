@@ -1,5 +1,7 @@
 import {partNames} from '../lexicon/grammar-words.js'
+import {readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
+import {readNoun} from './nouns.js'
 import {CARDINAL, type View} from './view.js'
 
 /**
@@ -38,6 +40,31 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
     }
   }
   return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
+}
+
+/** Longest label of a part within a text, words: "Second dough". */
+const LABEL = 3
+
+/**
+ * "Caramel: 100 g butter, …", "Base = 1 cup flour": a label before an amount with a name of its own sets the part, where "Flour: 500 g" is
+ * an entry. The token after the label's mark, else −1.
+ */
+export function partLabel(entries: Entries, at: number, to: number): number {
+  const {view} = entries
+  const {words, tokens} = view
+  let mark = at
+  while (mark < to && mark < at + LABEL && tokens[mark]!.kind === 'word') mark++
+  if (mark === at || (words[mark] !== ':' && words[mark] !== '=') || mark + 1 >= to || !tokens[at]!.capital) return -1
+  const quantity = readQuantity(view, mark + 1, to)
+  if (quantity === null || quantity.measure === 'count') return -1
+  const from = words[quantity.next] === 'of' ? quantity.next + 1 : quantity.next
+  const noun = from < to ? readNoun(view, from, to, true) : null
+  // "Flour: 500 g⏎Water: 320 g"
+  if (noun?.known !== true || view.section.source.slice(tokens[from - 1]!.end, tokens[noun.start]!.start).includes('\n'))
+    return -1
+  const name = partIn(view, at, mark)
+  entries.part = name === '' ? words.slice(at, mark).join(' ') : name
+  return mark + 1
 }
 
 /** "For the forcemeat," / "For icing:" in a list: sets the part. The token after it, else −1. */

@@ -5,6 +5,7 @@ import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import type {Block} from './section.js'
+import {type Heads, headsOf, readByHeads} from './table-rows.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
 
@@ -18,6 +19,8 @@ class IngredientReader {
   private readonly entries: Entries
   /** Tokens of the notes below the receipt. */
   private readonly notes: MetNote[] = []
+  /** Heads of the table being read. */
+  private heads: Heads | null = null
 
   constructor(
     private readonly view: View,
@@ -75,7 +78,7 @@ class IngredientReader {
         continue
       }
       if (block.kind === 'row') {
-        this.row(from, to)
+        this.row(from, to, index === 0 || ranges[index - 1]!.block.kind !== 'row')
         continue
       }
       if (block.kind === 'item') {
@@ -157,21 +160,14 @@ class IngredientReader {
     scan(this.entries, from, to, 'list')
   }
 
-  /** A table row: cells hold amount and item in either order. */
-  private row(from: number, to: number): void {
-    const {words} = this.view
-    const head = words[from]
-    if (
-      head === 'ingredient' ||
-      head === 'ingredients' ||
-      head === 'item' ||
-      head === 'amount' ||
-      head === 'quantity' ||
-      head === 'measure'
-    )
-      return
+  /** A table row: cells hold amount and item in either order, or the figure of the measure that heads its column. */
+  private row(from: number, to: number, first: boolean): void {
+    if (first) {
+      this.heads = headsOf(this.view, from, to)
+      if (this.heads !== null) return
+    }
     this.entries.listed = true
-    scan(this.entries, from, to, 'list')
+    if (this.heads === null || !readByHeads(this.entries, this.heads, from, to)) scan(this.entries, from, to, 'list')
   }
 
   private prose(from: number, to: number, mode: Mode): void {

@@ -89,8 +89,18 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
 /** Words kept out of an unknown item's name. */
 const describes = (view: View, at: number): boolean => (view.bits[at]! & DESCRIBES) !== 0
 
+/** "1-lb. coffee cans": what was sold in them is no ingredient. */
+const isPackaging = ({words}: View, at: number): boolean => words[at] === 'cans'
+
 /** "butter size of an egg": the short form of "the size of an egg" is said of the name, and no part of it. */
 const beginsSize = (view: View, at: number): boolean => view.words[at] === 'size' && view.words[at + 1] === 'of'
+
+/** "175 g butter⏎Caramel: …": the next line's label is no part of the name. */
+function beginsLabel({words, tokens, section}: View, at: number): boolean {
+  if (!tokens[at]!.capital || !section.source.slice(tokens[at - 1]!.end, tokens[at]!.start).includes('\n')) return false
+  const mark = tokens[at + 1]?.kind === 'word' ? words[at + 2] : words[at + 1]
+  return mark === ':' || mark === '='
+}
 
 /** Longest name of an ingredient, in words. */
 const LONGEST = 9
@@ -135,7 +145,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       }
       break
     }
-    if (token.kind === 'number') break
+    if (token.kind === 'number' || (i > first && beginsLabel(view, i))) break
     const found = itemHere(view, i)
     if (found !== null && found.next <= end) {
       if (rowEnd >= 0 && unknownEnd > rowEnd) break
@@ -154,7 +164,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
     )
       break
     if (rowEnd >= 0) {
-      if (bits[i]! & NOTFOOD && !beginsSize(view, i)) return null
+      if ((bits[i]! & NOTFOOD || isPackaging(view, i)) && !beginsSize(view, i)) return null
       if (describes(view, i)) break
       if (words[i]!.endsWith('ing') || (measureHere(view, i) !== null && !token.joined)) break
       if ((!open || !compounds) && !token.joined) break
@@ -200,7 +210,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
   }
   if (
     rowEnd < end &&
-    bits[rowEnd]! & NOTFOOD &&
+    (bits[rowEnd]! & NOTFOOD || isPackaging(view, rowEnd)) &&
     tokens[rowEnd]!.kind === 'word' &&
     unknownEnd <= rowEnd &&
     !beginsSize(view, rowEnd)

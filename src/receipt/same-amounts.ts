@@ -166,7 +166,9 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
   // "as much flour as will make a paste" has no amount.
   let next = noun.next
   if (words[i] === 'as' || words[i + 1] === 'as') {
-    const comparison = words[next] === 'as' && !(words[next + 1] === 'of' || isNamed(entries.view, next + 1, to))
+    const comparison =
+      (words[next] === 'as' && !(words[next + 1] === 'of' || isNamed(entries.view, next + 1, to))) ||
+      willDo(entries.view, next, to)
     if (comparison || (words[next] === 'to' && times.value === 1)) {
       entries.push(
         {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.8},
@@ -221,6 +223,17 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
     mode,
   )
   return next
+}
+
+/** "as much water, blood-warm, as will make a dough": what is said of it stands between. */
+function willDo({words}: View, at: number, to: number): boolean {
+  if (words[at] !== ',' && words[at] !== '(') return false
+  for (let i = at + 1; i < to && i < at + 8; i++) {
+    if (words[i] === '.' || words[i] === ';') return false
+    if (words[i] === 'as')
+      return /^(?:will|would|shall|should|is|are|may|can|you|they|it|suffices|needed)$/.test(words[i + 1] ?? '')
+  }
+  return false
 }
 
 /** The eggs just spoken of: the last amount, or the one before it in the same breath ("yolks of eight, whites of four"). */

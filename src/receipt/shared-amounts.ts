@@ -93,7 +93,7 @@ function giveAll(entries: Entries, names: readonly Draft[], quantity: Quantity, 
 export function eachList(entries: Entries, at: number, quantity: Quantity, from: number, to: number, mode: Mode): number {
   const {words} = entries.view
   let i = from
-  if (words[i] === 'of') i++
+  if (words[i] === 'of' || words[i] === ':') i++
   const nouns: Noun[] = []
   for (;;) {
     const noun = readNoun(entries.view, i, to, mode === 'list' || nouns.length === 0, mode === 'list')

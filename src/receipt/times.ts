@@ -859,11 +859,11 @@ function scums(tokens: readonly Token[], k: number): boolean {
 }
 
 /** No baking of so many minutes is left without a word for it. */
-const LONGEST_UNSAID = 360
+const LONGEST_UNSAID = 1440
 
 /**
  * What a time is for that stands among no words of a task, where that is not what the receipt mainly does: the title's ("Overnight rolls",
- * "Twenty-minute scones"), a night, half a day.
+ * "Twenty-minute scones"), a night, days.
  */
 function unsaidTask({tokens, blocks}: Section, from: number, to: number, low: number): TimePhrase['of'] | null {
   const {block} = tokens[from]!

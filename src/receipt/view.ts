@@ -294,8 +294,23 @@ export function makeView(section: Section): View {
   let longS = 0
   const doubtful: number[] = []
   let before: Token | null = null
-  for (const token of section.tokens) {
+  const {tokens: all, blocks} = section
+  for (let at = 0; at < all.length; at++) {
+    const token = all[at]!
     if (token.kind === 'mark') {
+      // "flour ..... 8 oz": the dots lead from the name to its amount, as a cell's border does.
+      const led = token.word === '.' || token.word === '…' ? pastLeader(all, at) : -1
+      if (led > 0) {
+        tokens.push({...token, word: '|', end: all[led - 1]!.end})
+        words.push('|')
+        folded.push(NO_WORD)
+        bits.push(0)
+        before = token
+        at = led - 1
+        continue
+      }
+      // "2 | cups | flour": the border between a figure and its measure's own cell.
+      if (token.word === '|' && blocks[token.block]!.kind === 'row' && isBeforeMeasure(all, at)) continue
       if (!token.gap && before !== null && before.kind === 'word' && before.block === token.block) {
         if (token.word === '.' && ABBREVIATIONS.has(before.word)) continue
         if (token.word === "'") continue
@@ -351,6 +366,39 @@ export function makeView(section: Section): View {
       bits[at] = other.bits
     }
   return {section, tokens, words, folded, bits}
+}
+
+/** How many dots lead. */
+const LEADER = 3
+
+/** The token after a row of dots at `at` that leads to an amount in the same line; −1 where none does. */
+function pastLeader(tokens: readonly Token[], at: number): number {
+  const {block} = tokens[at]!
+  let end = at
+  let dots = 0
+  while (end < tokens.length && tokens[end]!.block === block && (tokens[end]!.word === '.' || tokens[end]!.word === '…')) {
+    dots += tokens[end]!.word === '…' ? LEADER : 1
+    end++
+  }
+  const next = tokens[end]
+  return dots >= LEADER && at > 0 && tokens[at - 1]!.block === block && next?.kind === 'number' && next.block === block ? end : -1
+}
+
+/** Does the table's border at `at` stand between a cell that is only a figure and one that is only a measure? */
+function isBeforeMeasure(tokens: readonly Token[], at: number): boolean {
+  const {block} = tokens[at]!
+  const here = (k: number): Token | undefined => (tokens[k]?.block === block ? tokens[k] : undefined)
+  if (here(at - 1)?.kind !== 'number') return false
+  let first = at - 1
+  while (here(first - 1) !== undefined && (here(first - 1)!.kind === 'number' || /^(?:-|—|to)$/.test(here(first - 1)!.word)))
+    first--
+  if (here(first - 1) !== undefined && here(first - 1)!.word !== '|') return false
+  let end = at + 1
+  while (here(end) !== undefined && here(end)!.word !== '|') end++
+  if (end === at + 1 || end - at > 4) return false
+  const unit: string[] = []
+  for (let k = at + 1; k < end; k++) if (tokens[k]!.kind === 'word') unit.push(fold(tokens[k]!.word))
+  return unit.length > 0 && measureAt(unit, 0)?.length === unit.length
 }
 
 /** A word cut by a line's end: "but-⏎ter" is one word where only the whole makes one. */

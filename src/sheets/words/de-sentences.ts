@@ -346,6 +346,7 @@ const sentences: Book['sentences'] = [
   ['{item}: use {weight} of {other} ({how})', '{item:item}: {weight:text} {item:instead} nehmen ({item:how})'],
   ['{item}: use {other} ({how})', '{item:item}: {item:instead} nehmen ({item:how})'],
   ['the {measure} is that of the entry before', 'das Maß ist das der vorigen Zutat ({measure:measure})'],
+  ['the measure is the head of the table’s column', 'das Maß steht im Kopf der Spalte'],
   ['the amount is that of the entry before', 'die Menge ist die der vorigen Zutat'],
   ['as the front matter says', 'wie der Kopf der Datei sagt'],
   ['{measure}: what that bought depends on the price of the day', '{measure:measure}: wie viel das war, hängt vom Tagespreis ab'],
