@@ -109,3 +109,109 @@ describe('forms of an entry', () => {
     ],
   ])('%j', (text, entries) => expect(read(text)).toEqual(entries))
 })
+
+describe('weights told by another weight', () => {
+  it.each([
+    ['Take a pound of quinces and their weight of sugar.', ['1 pound quince', '1 pound sugar']],
+    ['To two pounds of apples put half their weight in sugar.', ['2 pound apple', '1 pound sugar']],
+    ['Take a pound of plums and their own weight in sugar.', ['1 pound plum', '1 pound sugar']],
+    // Of which of the two is not said.
+    [
+      'Take a pound of plums, two pounds of pears, and their weight in sugar.',
+      ['1 pound plum', '2 pound pear', 'indefinite sugar'],
+    ],
+    ['Take six eggs and their weight in sugar.', ['6 count egg', '6 weight of an egg sugar']],
+    [
+      'Weigh four eggs in the shell; take the same weight of flour, of sugar and of butter.',
+      ['4 count egg', '4 weight of an egg flour', '4 weight of an egg sugar', '4 weight of an egg butter'],
+    ],
+    [
+      '5 eggs, weighed in their shells, the same weight in butter, sugar and flour.',
+      ['5 count egg', '5 weight of an egg butter', '5 weight of an egg sugar', '5 weight of an egg flour'],
+    ],
+    ['The weight of six eggs in flour and sugar.', ['6 weight of an egg flour', '6 weight of an egg sugar']],
+    // Each has its own.
+    ['The weight of six eggs in flour, butter the weight of four.', ['6 weight of an egg flour', '4 weight of an egg butter']],
+    ['Take of almonds half a pound, and an equal weight of sugar.', ['1/2 pound almond', '1/2 pound sugar']],
+  ])('%s', (text, entries) => expect(read(text)).toEqual(entries))
+
+  it('a measure of what is poured tells no weight', () => {
+    expect(read('- 1 pint milk, and the same weight of sugar')).toEqual(['1 pint milk', 'indefinite sugar'])
+  })
+})
+
+describe('household receipts in German', () => {
+  it('their spoons, pinches and packets, and the usual names', () => {
+    const list =
+      '- 375 g Mehl\n- 1 Pck. Trockenhefe\n- 1 Prise Salz\n- 2 EL Öl\n- 1 TL Zimt\n- 1 Msp. Backpulver\n- 3 Eßlöffel Zucker\n- 1 Päckchen Trockenhefe\n- 200 ml lauwarme Milch\n- 2 Eier\n- 1 Pfund Äpfel\n- etwas Butter'
+    expect(read(list)).toEqual([
+      '375 gram flour',
+      '1 packet dry yeast',
+      '1 pinch salt',
+      '2 tablespoon salad oil',
+      '1 teaspoon cinnamon',
+      '1 point of a knife baking powder',
+      '3 tablespoon sugar',
+      '1 packet dry yeast',
+      '200 millilitre milk',
+      '2 count egg',
+      '1 pfund apple',
+      'indefinite butter',
+    ])
+  })
+
+  it('a Pfund is half a kilogram', () => {
+    // Common practice, no source: the pound of the German customs union of 1858.
+    const {grams} = translate('# Brot\n\n- 1 Pfund Mehl\n', {file: 'a.md'}).receipts[0]!.ingredients[0]!
+    expect(grams?.likely).toBe(500)
+  })
+
+  it('the oven, with Umluft', () => {
+    const {oven, times} = translate('# Kuchen\n\nBackofen auf 180° vorheizen (Umluft 160°). 45 Min. backen.\n', {file: 'a.md'})
+      .receipts[0]!
+    expect(oven.map(({celsius}) => celsius)).toEqual([
+      {low: 180, high: 180},
+      {low: 180, high: 180},
+    ])
+    expect(times.map(({of}) => of)).toEqual(['bake'])
+  })
+
+  it.each([
+    ['½ tsk salt', '1/2 teaspoon salt'],
+    ['1 msk brandy', '1 tablespoon brandy'],
+    ['1 c. à soupe rum', '1 tablespoon rum'],
+  ])('spoons of other countries: %s', (text, entry) => expect(read(`- ${text}`)).toEqual([entry]))
+})
+
+describe('what a scan or a mill writes', () => {
+  it.each([
+    ['l lb. of flour, I lb. sugar, 1 Ib. of butter', ['1 pound flour', '1 pound sugar', '1 pound butter']],
+    ['l0 drops essence of lemon', ['10 drop essence of lemon']],
+    ['2O eggs', ['20 count egg']],
+    ['1l milk', ['1 litre milk']],
+    ['500 g T55 flour', ['500 gram flour']],
+    ['500 g Typ 405 Mehl', ['500 gram flour']],
+    ['500 g 00 flour', ['500 gram flour']],
+    ['2 T sugar', ['2 tablespoon sugar']],
+  ])('%s', (text, entries) => expect(read(`- ${text}`)).toEqual(entries))
+
+  it('“I pound the sugar” is no pound', () => expect(read('I pound the sugar and I cup my hands.')).toEqual(['indefinite sugar']))
+
+  it('a brifk oven', () => {
+    const {oven} = translate('# Cakes\n\nBake them in a brifk oven 2O minutes.\n', {file: 'a.md'}).receipts[0]!
+    expect(oven[0]?.known).not.toBe(false)
+    expect(oven[0]?.band).toBe('hot')
+  })
+})
+
+describe('a number of what nobody counts', () => {
+  const told = (text: string): number =>
+    translate(`# A receipt\n\n${text}\n`, {file: 'a.md'}).messages.filter(({rule}) => rule === 'measure-unknown').length
+  it.each(['- 2 glugs oil', '- 3 rounded spatulas honey', '| what | how much |\n|---|---|\n| Water | 320 |'])(
+    'is told: %j',
+    (text) => expect(told(text)).toBe(1),
+  )
+  it.each(['- 2 eggs', '- 4 figs', '- 1 tsp oil', '- 3 bay leaves', '- 2 large onions'])('is none in: %s', (text) =>
+    expect(told(text)).toBe(0),
+  )
+})

@@ -124,6 +124,8 @@ function byText(section: Section): KindFound | null {
     const length = phrase.to - phrase.from
     // "bread crumbs", "cake tin": the word is not the dish.
     if (length === 1 && NOT_THE_DISH.has(section.tokens[phrase.to]?.word ?? '')) return
+    // "to dry off": what is steamed is set in the oven for a while.
+    if (/^dry(?:ing)?$/.test(section.tokens[phrase.to - 1]!.word) && section.tokens[phrase.to]?.word === 'off') return
     // Longer phrases and earlier ones tell more.
     const score = length * length * (index < 3 ? 2 : 1)
     const vote = votes.get(phrase.row.id)

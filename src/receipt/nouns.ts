@@ -1,6 +1,7 @@
 import {distance} from 'fastest-levenshtein'
+import {germanNames} from '../lexicon/german-names.js'
 import {partsOf} from '../lexicon/grammar-words.js'
-import {lookUpItem} from '../lexicon/index.js'
+import {fold, lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {DESCRIBES, ENDER, itemHere, JOINT, measureHere, NOTFOOD, OFHEAD, PART, PREPARED, type View} from './view.js'
 
@@ -58,6 +59,13 @@ export function singular(word: string): string {
 
 const names = new Map<Item, Map<string, string>>()
 
+/** Is it what German receipts call the row? */
+function isGerman(row: Item, written: string): boolean {
+  const german = germanNames[row.id]
+  const folded = fold(written)
+  return german !== undefined && written !== row.id && german.split(', ').some((name) => fold(name) === folded)
+}
+
 /**
  * What to call an item the lexicon knows: by its id where the text's words are that name or a spelling of it ("flower", "sallaratus"),
  * else by the text's own words ("barm", "damsons"), which `lookUpItem` finds as well.
@@ -80,7 +88,7 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
   const joined = own.replace(/[ -]/g, '')
   const plainId = row.id.replace(/[ -]/g, '')
   const spelling = joined !== plainId && distance(joined, plainId) <= 2 && joined.length > 3
-  const name = sameHead || spelling ? row.id : own
+  const name = sameHead || spelling || isGerman(row, written) ? row.id : own
   // A row has few spellings; only their joining may vary.
   if (known.size < 500) known.set(written, name)
   return name

@@ -27,7 +27,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -65,6 +65,15 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         if (places === undefined) unknownItems.set(one.item, [one.start])
         else places.push(one.start)
       }
+      if (one.unmeasured === true)
+        messages.push({
+          file,
+          ...place(one.start),
+          severity: 'warning',
+          rule: 'measure-unknown',
+          reason: `“${noteWords(one.text)}” has no measure that this lexicon knows: its number is carried through without a weight`,
+          suggest: 'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
+        })
       if (one.other !== undefined)
         messages.push({
           file,

@@ -38,6 +38,8 @@ export interface ReadIngredient extends Span {
   /** Another possible reading and the front-matter line that would settle it. */
   readonly other?: {readonly reading: string; readonly settle: string}
   readonly notes: readonly string[]
+  /** `measure` is `count` only since no measure is written, or none the lexicon knows, of a thing that nobody counts. */
+  readonly unmeasured?: true
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
 }

@@ -115,6 +115,7 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
       word === 'cream' ||
       word === 'core') &&
     noun.next === at + 1 &&
+    !(after === 'the' && words[noun.next + 1] === 'weight') &&
     (after === 'the' ||
       after === 'your' ||
       after === 'a' ||

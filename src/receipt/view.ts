@@ -269,6 +269,16 @@ const ABBREVIATIONS = new Set([
   'drms',
   'gtt',
   'onz',
+  'ib',
+  'ibs',
+  'pck',
+  'pckg',
+  'msp',
+  'el',
+  'tl',
+  'msk',
+  'tsk',
+  'pfd',
 ])
 
 /**
@@ -319,7 +329,8 @@ export function makeView(section: Section): View {
       words.push(token.word)
       folded.push(NO_WORD)
       bits.push(0)
-    } else if (token.kind === 'number') {
+    } else if (isFlourType(all, at)) continue
+    else if (token.kind === 'number') {
       tokens.push(token)
       words.push(token.word)
       folded.push(NO_WORD)
@@ -366,6 +377,22 @@ export function makeView(section: Section): View {
       bits[at] = other.bits
     }
   return {section, tokens, words, folded, bits}
+}
+
+const TYPES = /^(?:t|type|typ|tipo)$/
+
+/** "500 g T55 flour", "Typ 405", "tipo 00": the sort of a flour, and no amount. The word and the figure are both left out. */
+function isFlourType(tokens: readonly Token[], at: number): boolean {
+  const {kind, word, capital, block} = tokens[at]!
+  if (kind === 'word') {
+    const next = tokens[at + 1]
+    if (!TYPES.test(word) || next?.block !== block || next.kind !== 'number') return false
+    return word === 't' ? capital && !next.gap && /^\d{2,3}$/.test(next.word) : /^(?:\d{3,4}|0{1,2})$/.test(next.word)
+  }
+  if (kind !== 'number') return false
+  if (word === '00') return true
+  const before = tokens[at - 1]
+  return before?.block === block && before.kind === 'word' && TYPES.test(before.word) && isFlourType(tokens, at - 1)
 }
 
 /** How many dots lead. */

@@ -169,6 +169,14 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    '“{words}” has no measure that this lexicon knows: its number is carried through without a weight',
+    '„{words}“ hat kein Maß, das unser Wörterbuch kennt: die Zahl bleibt ohne Gewicht stehen',
+  ],
+  [
+    'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
+    'den üblichen Namen des Maßes in den Text schreiben, oder unter „says:“ im Kopf der Datei, wie die Worte zu lesen sind',
+  ],
+  [
     'the note “{words}” gives another way: its heats and times are not taken for the receipt’s own',
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Hitzen und Zeiten gelten nicht als die des Rezepts',
   ],
