@@ -53,6 +53,9 @@ describe('what is said of an entry beside it', () => {
     ['- 2 onions (100 g for the sauce)', ['2 count onion'], '(100 g for the sauce)'],
     ['- 3 eggs (1 for the glaze)', ['3 count egg'], '(1 for the glaze)'],
     ['- 500 g flour (50 g reserved)', ['500 gram flour'], '(50 g reserved)'],
+    ['- 900 g flour (800 white, 100 rye)', ['900 gram flour'], '(800 white, 100 rye)'],
+    ['- 900 g flour (800 g wheat, 100 g rye)', ['900 gram flour'], '(800 g wheat, 100 g rye)'],
+    ['- 80 g yolks (4)', ['80 gram egg yolk'], '(4)'],
     ['Take 5 eggs (leave out 2 whites).', ['5 count egg'], 'leave out 2 whites'],
     ['Beat ten eggs, leaving out four of the whites.', ['10 count egg'], 'leaving out four of the whites'],
   ])('%s', (text, entries, note) => {
@@ -90,6 +93,17 @@ describe('forms of an entry', () => {
       ['1 pound flour', '3 ounce salt', 'indefinite water'],
     ],
     ['- 1 cup sour milk\n\nSteam it in two 1-lb. coffee cans.', ['1 cup sour milk']],
+    ['- 3/4 cup each white and brown sugar', ['3/4 cup sugar', '3/4 cup brown sugar']],
+    ['- 1/4 lb. each candied citron, orange & lemon peel', ['1/4 pound citron', '1/4 pound orange rind', '1/4 pound lemon peel']],
+    ['- 1 teaspoon (heaped) bread soda', ['1 teaspoon baking soda']],
+    ['- caraways (optional), 1 tblsp.', ['1 tablespoon caraway seed']],
+    ['- pinch salt', ['1 pinch salt']],
+    ['- 2 packets Lebkuchengewürz', ['2 packet lebkuchengewurz']],
+    ['- je 100 g Mandeln und Haselnüsse', ['100 gram almond', '100 gram hazelnut']],
+    [
+      'Dry: 250 g flour, 5 g salt\nWet: 2 eggs, 240 ml milk',
+      ['250 gram flour [dry]', '5 gram salt [dry]', '2 count egg', '240 millilitre milk'],
+    ],
     // A stretch of time and a time of day are no entries.
     ['- 500 g flour\n\n1. 08:00 mix, autolyse 30 min\n2. 08:30 fold every 30 min', ['500 gram flour']],
     // Many weights in a paragraph are no index.

@@ -151,6 +151,13 @@ describe('stretches of time', () => {
     ['Bake 20 min at 240 °C with steam, then 25 min at 210 °C.', ['bake', 'bake']],
     ['Half an hour for a pound loaf. Bake in a hot oven.', ['bake']],
     ['Prep Time: 15 mins | Bake Time: 1 hr | Total Time: 1 hr 15 mins', ['other', 'bake', 'other']],
+    ['Preheat the Dutch oven 1 hr. Bake 40 minutes.', ['other', 'bake']],
+    ['Bake in a quick well heat oven, 15 minutes.', ['bake']],
+    ['Bake in a slack oven till set, from thirty-five to forty-five minutes.', ['bake']],
+    ['Let it rise 4–5 h, folding at 30, 60 and 90 min. Bake 40 min.', ['rise', 'other', 'bake']],
+    ['Bake 15 min. Makes 12 std muffins.', ['bake']],
+    ['2 Std. gehen lassen, 1 Stunde backen.', ['rise', 'bake']],
+    ['Bake at 245C for 15 min w/ steam, then 220C 25-30 min.', ['bake', 'bake']],
     // Part of the time before it.
     ['Bake 22 min at 230 °C, dropping to 210 °C after the first 10 min.', ['bake', 'other']],
     ['Bake 45 minutes, uncovered for the last 15 minutes.', ['bake', 'other']],

@@ -34,6 +34,7 @@ export const germanNames: Readonly<Record<string, string>> = {
   yeast: 'Hefe, Frischhefe',
   'dry yeast': 'Trockenhefe',
   'baking powder': 'Backpulver',
+  'pearl-ash': 'Pottasche',
   'baking soda': 'Natron, Haushaltsnatron',
   cinnamon: 'Zimt',
   clove: 'Nelken',

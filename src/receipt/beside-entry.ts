@@ -3,6 +3,7 @@ import {readAmount, readQuantity, textOf} from './amounts.js'
 import type {Draft, Entries, Mode} from './entries.js'
 import {COUNTED} from './item-classes.js'
 import {readNoun} from './nouns.js'
+import type {View} from './view.js'
 
 /**
  * What stands behind an entry and is said of it: what of it is meant for what (“500 g flour (50 g for dusting)”), more of it (“, plus 20 g
@@ -20,14 +21,42 @@ function justBefore(entries: Entries, at: number, within: number): Draft | undef
   return tokens[before.start]!.block === tokens[at]!.block ? before : undefined
 }
 
+const weighedOrPoured = ({measure}: Draft): boolean => {
+  const dimension = lookUpMeasure(measure)?.dimension
+  return dimension === 'mass' || dimension === 'volume'
+}
+
+/** "900 g flour (800 g white, 100 g rye)": do the amounts in the brackets make up the entry's own? `at` is at the bracket. */
+function isSum(view: View, at: number, to: number, whole: Draft): boolean {
+  let sum = 0
+  let parts = 0
+  let i = at + 1
+  while (i < to && i < at + LONGEST && view.words[i] !== ')') {
+    const quantity = view.tokens[i]!.kind === 'number' ? readQuantity(view, i, to) : null
+    if (quantity === null) {
+      i++
+      continue
+    }
+    if (quantity.measure !== whole.measure) return false
+    sum += quantity.high.value
+    parts++
+    i = quantity.next
+  }
+  return parts > 1 && Math.abs(sum - whole.high!.value) < 1e-9
+}
+
 /** "(100 g for the sauce)", "(1 for the glaze)": a share of the entry before, carried as its note. `at` is at the bracket; else −1. */
 export function shareOf(entries: Entries, at: number, to: number): number {
   const {words} = entries.view
   const before = justBefore(entries, at, 5)
   if (before === undefined) return -1
   const quantity = readQuantity(entries.view, at + 1, to)
-  if (quantity === null || !/^(?:for|reserved|kept|to|of)$/.test(words[quantity.next] ?? '')) return -1
-  let close = quantity.next + 1
+  if (quantity === null) return -1
+  const share = /^(?:for|reserved|kept|to|of)$/.test(words[quantity.next] ?? '')
+  // "900 g flour (800 white, 100 rye)", "80 g yolks (4)": so many of the same.
+  const same = quantity.measure === 'count' && quantity.figure && weighedOrPoured(before)
+  if (!share && !same && !isSum(entries.view, at, to, before)) return -1
+  let close = quantity.next
   while (close < to && close - at < LONGEST && words[close] !== ')' && words[close] !== '(') close++
   if (words[close] !== ')' || close >= to) return -1
   before.notes = [...before.notes, textOf(entries.view, at, close + 1).replace(/\s+/g, ' ')]

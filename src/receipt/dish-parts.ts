@@ -2,7 +2,7 @@ import {partNames} from '../lexicon/grammar-words.js'
 import {readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {readNoun} from './nouns.js'
-import {CARDINAL, type View} from './view.js'
+import {CARDINAL, VERB, type View} from './view.js'
 
 /**
  * The parts of a dish that a receipt gives ingredients for by themselves: the crust, the icing, the sauce.
@@ -51,17 +51,24 @@ const LABEL = 3
  */
 export function partLabel(entries: Entries, at: number, to: number): number {
   const {view} = entries
-  const {words, tokens} = view
+  const {words, tokens, bits} = view
   let mark = at
   while (mark < to && mark < at + LABEL && tokens[mark]!.kind === 'word') mark++
   if (mark === at || (words[mark] !== ':' && words[mark] !== '=') || mark + 1 >= to || !tokens[at]!.capital) return -1
   const quantity = readQuantity(view, mark + 1, to)
-  if (quantity === null || quantity.measure === 'count') return -1
+  if (quantity === null) return -1
+  // "Eggs: 2 large"
+  if (quantity.measure === 'count' && readNoun(view, at, mark, false) !== null) return -1
   const from = words[quantity.next] === 'of' ? quantity.next + 1 : quantity.next
   const noun = from < to ? readNoun(view, from, to, true) : null
   // "Flour: 500 g⏎Water: 320 g"
   if (noun?.known !== true || view.section.source.slice(tokens[from - 1]!.end, tokens[noun.start]!.start).includes('\n'))
     return -1
+  // "Fold in:" is a step, of no part by itself.
+  if (bits[at]! & VERB) {
+    entries.part = ''
+    return mark + 1
+  }
   const name = partIn(view, at, mark)
   entries.part = name === '' ? words.slice(at, mark).join(' ') : name
   return mark + 1

@@ -1,11 +1,12 @@
 import {measureFirst} from './amount-and-name.js'
-import {textOf} from './amounts.js'
+import {readQuantity, textOf} from './amounts.js'
 import {leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
 import {partLabel, partPrefix} from './dish-parts.js'
 import type {Entries, Mode} from './entries.js'
 import {entry} from './entry-forms.js'
 import {partOf} from './item-parts.js'
 import {readNoun} from './nouns.js'
+import {eachList} from './shared-amounts.js'
 import {weightBehind} from './stated-weight.js'
 import {bareName, vagueEntry} from './unmeasured.js'
 import {DESCRIBES, JOINT, NOTIN, OPENER, PART, VAGUE, type View} from './view.js'
@@ -52,6 +53,11 @@ function saidOf(entries: Entries, i: number, to: number, mode: Mode): number {
       return moreOf(entries, i, to, mode)
     case 'out':
       return leftOut(entries, i, to)
+    case 'je': {
+      // "je 100 g Mandeln und Haselnüsse"
+      const quantity = i + 1 < to ? readQuantity(entries.view, i + 1, to) : null
+      return quantity === null ? -1 : eachList(entries, i, quantity, quantity.next, to, mode)
+    }
     case 'of':
     case 'weighing':
       return weighing(entries, i, to)

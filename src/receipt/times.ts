@@ -327,6 +327,8 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
   const word = here(j)
   if (word === undefined || !Object.hasOwn(UNITS, word.word)) return bare
   if (PRIMES.has(word.word) && !isMinutes(tokens, i, j, number)) return bare
+  // "12 std muffins" are of the usual size, "2 Std." hours.
+  if (word.word === 'std' && (here(j + 1)?.word !== '.' || tokens[j + 1]!.gap)) return bare
   if (word.word === 'night' && number.low > 1) return bare
   if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
   const unit = UNITS[word.word]!
@@ -771,7 +773,7 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   // "prove overnight in the fridge": what is said just before it.
   const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
   if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
-  if (isOfTheCook(tokens, from)) return 'other'
+  if (isOfTheCook(tokens, from) || isMoment(tokens, from)) return 'other'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
   for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
@@ -818,6 +820,23 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   return besideHeat(tokens, from, to) ? 'bake' : null
 }
 
+/** "folding at 30, 60 and 90 min": when, and not how long. */
+function isMoment(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  let last = tokens[from]!
+  let k = from - 1
+  let several = false
+  while (k > 0 && tokens[k]!.block === block && /^(?:,|and|&)$/.test(tokens[k]!.word)) {
+    while (/^(?:,|and|&)$/.test(tokens[k]!.word)) k--
+    const number = tokens[k]!
+    if (number.kind !== 'number' || last.kind !== 'number' || number.num >= last.num) return false
+    several = true
+    last = number
+    k--
+  }
+  return several && tokens[k]?.block === block && /^(?:at|after)$/.test(tokens[k]!.word)
+}
+
 const COOKS_OWN = set('prep preparation total active inactive')
 
 /** "Prep time: 15 min", "Total: 2 h": the cook's time, and none of the oven's. */
@@ -842,8 +861,26 @@ function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefin
   const {word} = tokens[k]!
   const before = tokens[k - 1]
   if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
-  if (word === 'steam' && /^(?:with|without|no|some)$/.test(before?.word ?? '')) return undefined
+  if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
+  // "bake till set": how one sees that it is done.
+  if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
+  if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
   return TASKS.get(word)
+}
+
+const OVEN = set('oven ovens ouen backofen')
+
+/** "Preheat the Dutch oven 1 hr": the oven is heated, and nothing baked. */
+function isHeated(tokens: readonly Token[], oven: number): boolean {
+  const {block} = tokens[oven]!
+  for (let k = oven - 1; k >= 0 && k >= oven - 4 && tokens[k]!.block === block && tokens[k]!.kind === 'word'; k--) {
+    const {word} = tokens[k]!
+    if (word.startsWith('preheat')) return true
+    // "heat the oven", but "in a quick well heat oven"
+    if (word === 'heat' || word === 'heating') return /^(?:the|your|up)$/.test(tokens[k + 1]!.word)
+    if (word === 'in' || word === 'into') return false
+  }
+  return false
 }
 
 const WEIGHS: ReadonlySet<string> = new Set([...Object.keys(PLAIN), ...'a an per the each every half quarter of'.split(' ')])
