@@ -95,6 +95,13 @@ describe('forms of an entry', () => {
     ['- 1 cup sour milk\n\nSteam it in two 1-lb. coffee cans.', ['1 cup sour milk']],
     ['- 3/4 cup each white and brown sugar', ['3/4 cup sugar', '3/4 cup brown sugar']],
     ['- 1/4 lb. each candied citron, orange & lemon peel', ['1/4 pound citron', '1/4 pound orange rind', '1/4 pound lemon peel']],
+    ['- Zest + juice of ½ lemon', ['1/2 count lemon rind', '1/2 count lemon juice']],
+    ['Makes two loaves (approx. 1¾ lb each)\n\n- 1 kg flour', ['1 kilogram flour']],
+    [
+      'Soaker: 200 g flour, 5 g salt\nFinal: all of the soaker, 50 g flour',
+      ['200 gram flour [soaker]', '5 gram salt [soaker]', '50 gram flour [final]'],
+    ],
+    ['Rasp the rolls.', []],
     ['- 1 teaspoon (heaped) bread soda', ['1 teaspoon baking soda']],
     ['- caraways (optional), 1 tblsp.', ['1 tablespoon caraway seed']],
     ['- pinch salt', ['1 pinch salt']],
@@ -228,4 +235,17 @@ describe('a number of what nobody counts', () => {
   it.each(['- 2 eggs', '- 4 figs', '- 1 tsp oil', '- 3 bay leaves', '- 2 large onions'])('is none in: %s', (text) =>
     expect(told(text)).toBe(0),
   )
+})
+
+describe('the kind of a pie', () => {
+  it.each([
+    ['Chicken and leek pie', 'meat pie'],
+    ['Apple pie', 'fruit pie'],
+  ])('%s', (title, kind) =>
+    expect(translate(`# ${title}\n\nBake it an hour in a hot oven.\n`, {file: 'a.md'}).receipts[0]!.kind).toBe(kind),
+  )
+  it('what is set in to dry off dries no fruit', () => {
+    const text = '# Indian Loaf\n\n- 2 cups corn meal\n\nSteam 3 hours, then set in the oven 20 minutes to dry off.\n'
+    expect(translate(text, {file: 'a.md'}).receipts[0]!.kind).not.toBe('drying fruit')
+  })
 })

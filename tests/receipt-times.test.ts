@@ -158,6 +158,11 @@ describe('stretches of time', () => {
     ['Bake 15 min. Makes 12 std muffins.', ['bake']],
     ['2 Std. gehen lassen, 1 Stunde backen.', ['rise', 'bake']],
     ['Bake at 245C for 15 min w/ steam, then 220C 25-30 min.', ['bake', 'bake']],
+    ['Do this three hours before it is put in the oven. Bake 20 minutes.', ['other', 'bake']],
+    ['Let it lie till within a quarter of an hour of setting it in the oven. Bake 20 minutes.', ['other', 'bake']],
+    ['Bake in a brick oven five hours with a moderate fire.', ['bake']],
+    ['Sour: 150 g boiling water, 30 g starter (16 h, 22 °C). Bake 60 min.', ['stand', 'bake']],
+    ['Put it in boiling water for 10 minutes.', ['boil']],
     // Part of the time before it.
     ['Bake 22 min at 230 °C, dropping to 210 °C after the first 10 min.', ['bake', 'other']],
     ['Bake 45 minutes, uncovered for the last 15 minutes.', ['bake', 'other']],

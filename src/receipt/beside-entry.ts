@@ -10,6 +10,9 @@ import type {View} from './view.js'
  * for the tin”), what of it is left out, and what one weighs (“a ham of about ten pounds weight”).
  */
 
+/** Behind a figure: no amount, but how long. */
+const STRETCH = /^(?:min|mins|minutes?|h|hrs?|hours?|days?)$/
+
 /** How many tokens a remark in brackets may have. */
 const LONGEST = 16
 
@@ -51,7 +54,7 @@ export function shareOf(entries: Entries, at: number, to: number): number {
   const before = justBefore(entries, at, 5)
   if (before === undefined) return -1
   const quantity = readQuantity(entries.view, at + 1, to)
-  if (quantity === null) return -1
+  if (quantity === null || STRETCH.test(words[quantity.next] ?? '')) return -1
   const share = /^(?:for|reserved|kept|to|of)$/.test(words[quantity.next] ?? '')
   // "900 g flour (800 white, 100 rye)", "80 g yolks (4)": so many of the same.
   const same = quantity.measure === 'count' && quantity.figure && weighedOrPoured(before)

@@ -325,7 +325,7 @@ export class DegreeReader extends Walk {
           : letter(k + 1)
       return u ?? {unit: '', end: k + 1}
     }
-    if (t.word === 'degrees' || t.word === 'degree' || t.word === 'deg' || t.word === 'degs') {
+    if (t.word === 'degrees' || t.word === 'degree' || t.word === 'deg' || t.word === 'degs' || t.word === 'grad') {
       let at = k + 1
       if (this.word(at) === '.' && /^deg/.test(t.word) && t.word.length < 6) at++
       if (this.word(at) === 'of') at++

@@ -55,6 +55,11 @@ export function partLabel(entries: Entries, at: number, to: number): number {
   let mark = at
   while (mark < to && mark < at + LABEL && tokens[mark]!.kind === 'word') mark++
   if (mark === at || (words[mark] !== ':' && words[mark] !== '=') || mark + 1 >= to || !tokens[at]!.capital) return -1
+  // "Final dough: all of the sponge, …"
+  if (words[mark + 1] === 'all') {
+    entries.part = partIn(view, at, mark) || words.slice(at, mark).join(' ')
+    return mark + 1
+  }
   const quantity = readQuantity(view, mark + 1, to)
   if (quantity === null) return -1
   // "Eggs: 2 large"

@@ -14,6 +14,10 @@ import type {View} from './view.js'
  * `entry-scan.ts`.
  */
 
+/** A short paragraph that begins so tells how much it makes. */
+const YIELDS = new Set(['makes', 'yield', 'yields', 'serves', 'servings'])
+const YIELD = 20
+
 /** Reads the ingredients of one section. */
 class IngredientReader {
   private readonly entries: Entries
@@ -113,6 +117,7 @@ class IngredientReader {
     while (i < to && this.view.tokens[i]!.kind !== 'word') i++
     const word = words[i]
     if (word === 'time' || word === 'seasonable' || word === 'sufficient' || word === 'illustration') return true
+    if (to - from < YIELD && YIELDS.has(word ?? '')) return true
     if (word === 'average' && words[i + 1] === 'cost') return true
     return false
   }

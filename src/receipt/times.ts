@@ -773,7 +773,7 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   // "prove overnight in the fridge": what is said just before it.
   const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
   if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
-  if (isOfTheCook(tokens, from) || isMoment(tokens, from)) return 'other'
+  if (isOfTheCook(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to)) return 'other'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
   for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
@@ -787,7 +787,9 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
       t.word === 'after' ||
       t.word === 'while' ||
       t.word === 'whilst' ||
-      t.word === '('
+      t.word === '(' ||
+      // "bake it five hours with a moderate fire"
+      (t.word === 'fire' && tokens.slice(Math.max(to, k - 3), k).some(({word}) => word === 'with'))
     )
       break
     const task = taskAt(tokens, k)
@@ -809,6 +811,7 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   let puts = false
   for (let k = to; k < tokens.length && !ended && k < to + 14 && tokens[k]!.block === block; k++) {
     if (endsSentence(tokens, k)) break
+    if (early && CLAUSE.has(tokens[k]!.word) && !puts) break
     puts ||= SETS.has(tokens[k]!.word)
     const task = taskAt(tokens, k)
     // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
@@ -855,6 +858,11 @@ function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean
 }
 
 const SETS = set('put set place')
+/** After "before": a clause, and no meal or hour ("before it is put in the oven"). */
+const CLAUSE = set('it they you is are be being')
+/** "within a quarter of an hour of setting it in the oven": how long before. */
+const isUntil = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens[from - 1]?.word === 'within' && tokens[to]?.word === 'of' && /ing$/.test(tokens[to + 1]?.word ?? '')
 
 /** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
 function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefined {
@@ -864,6 +872,8 @@ function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefin
   if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
   // "bake till set": how one sees that it is done.
   if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
+  // "150 g boiling water" goes in; what is put into boiling water boils.
+  if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
   if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
   return TASKS.get(word)
 }
@@ -906,9 +916,24 @@ function unsaidTask({tokens, blocks}: Section, from: number, to: number, low: nu
   const {block} = tokens[from]!
   if (block === 0 && blocks[0]!.kind === 'heading') return 'other'
   if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
+  if (isKeptWarm(tokens, from, to)) return 'stand'
   if (low < LONGEST_UNSAID) return null
   return isLabelled(tokens, from) ? null : 'other'
 }
+
+/** "(16 h, 22 °C)": at a heat that bakes nothing. */
+function isKeptWarm(tokens: readonly Token[], from: number, to: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = Math.max(0, from - 5); k < to + 4 && k < tokens.length; k++) {
+    const {kind, num, den} = tokens[k]!
+    if (tokens[k]!.block !== block || (k >= from && k < to) || kind !== 'number' || den !== 1 || num > WARM) continue
+    if (tokens[k + 1]?.word === '°' || (tokens[k + 1]?.word === 'c' && tokens[k + 1]!.capital)) return true
+  }
+  return false
+}
+
+/** No dough is kept hotter and nothing baked cooler, °C. */
+const WARM = 60
 
 /** "Time.—" or "Cooking time:" stands before it in the sentence. */
 function isLabelled(tokens: readonly Token[], from: number): boolean {

@@ -112,6 +112,7 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
       word === 'oil' ||
       word === 'lard' ||
       word === 'ice' ||
+      word === 'rasp' ||
       word === 'cream' ||
       word === 'core') &&
     noun.next === at + 1 &&
