@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import {describe, expect, test} from 'vitest'
 import {type Token, tokenise} from '../src/receipt/section.js'
 import {cutByHeading, readBlocks, readSections} from '../src/receipt/sections.js'
+import {translate} from '../src/receipt/translate.js'
 
 const line = fc.constantFrom(
   'Take two pounds of flour, &c.',
@@ -110,4 +111,18 @@ describe('cutting a file into receipts', () => {
     const source = 'Rusks\n=====\n\nFlour.\n\n```\n# not a heading\n```\n\nBuns\n----\n\nSugar.\n'
     expect([...readSections(source, 'x.md', 0, {})].map((s) => s.title)).toEqual(['Rusks', 'Buns'])
   })
+})
+
+describe('headings that name a part and no receipt', () => {
+  const titles = (text: string): string[] => translate(text, {file: 'nut-bread.md'}).receipts.map((one) => one.title)
+  test.each([
+    [
+      'Best bread ever!\n\n### Ingredients\n\n- 500 g flour\n\n### Instructions\n\nBake 1 hour.\n\n### Notes\n\nIt keeps.\n',
+      ['Nut bread'],
+    ],
+    ['## Ingredients\n\n- 500 g flour\n\n## Method\n\nBake 1 hour.\n', ['Nut bread']],
+    ['# Rye\n\n- 500 g flour\n\n# Tips & tricks\n\nDouble it.\n\n# Buns\n\n- 1 kg flour\n', ['Rye', 'Buns']],
+    ['# Rye\n\n- 500 g flour\n\n# Baker’s notes\n\nDouble it.\n', ['Rye']],
+    ['Some words first.\n\n# Rye\n\n- 500 g flour\n', ['Nut bread', 'Rye']],
+  ])('%#', (text, expected) => expect(titles(text)).toEqual(expected))
 })

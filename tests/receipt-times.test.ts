@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {plainSection} from '../src/receipt/section.js'
 import {readTimes} from '../src/receipt/times.js'
+import {translate} from '../src/receipt/translate.js'
 import {readYield} from '../src/receipt/yields.js'
 
 /** Written for these tests; the minutes and what they are for are by hand. */
@@ -31,6 +32,11 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Bake for 35–40′.', 35, 40, 'bake'],
   ['Bake 20′.', 20, 20, 'bake'],
   ['Bake 1 h 20′ in a slow oven.', 80, 80, 'bake'],
+  ["Bake 40'.", 40, 40, 'bake'],
+  ["Bake for 35–40' at 180 °C.", 35, 40, 'bake'],
+  ["Rest 45'.", 45, 45, 'stand'],
+  ['Bake 1 h 10.', 70, 70, 'bake'],
+  ['Bake 1h05 in a slow oven.', 65, 65, 'bake'],
   ['Bake 1-1/2 hour.', 90, 90, 'bake'],
   ['Bake 1½ hours.', 90, 90, 'bake'],
   ['Bake 1 1/4 hours.', 75, 75, 'bake'],
@@ -111,6 +117,67 @@ describe('stretches of time', () => {
   it('a mark of feet is no minute', () => {
     expect(readTimes(plainSection('Bake on a floor of 6′ × 4′.'))).toEqual([])
     expect(readTimes(plainSection('Bake on a floor 6′ 2″ wide.'))).toEqual([])
+  })
+
+  it.each([
+    "Bake on a floor of 6' × 4'.",
+    'Bake on a floor 6\' 2" wide.',
+    "Bake as in the 40's.",
+    "She said 'Bake at 180' and left.",
+  ])('a stroke is no minute in: %s', (text) => expect(readTimes(plainSection(text))).toEqual([]))
+
+  it.each([
+    // What stands behind a stop is another sentence's, though the stop is an abbreviation's too.
+    ['Bake for 45–50 mins. Leave to cool in the tin for 10 mins.', ['bake', 'stand']],
+    ['Bake 1 hr. Stand 5 min.', ['bake', 'stand']],
+    ['Chill the dough min. 3 hours. Bake 20 min in a hot oven.', ['stand', 'bake']],
+    // No baking, though the receipt bakes and no word of a task stands by.
+    ['Wet it to a batter over night. Bake 1 hour.', ['stand', 'bake']],
+    ['Bulk 2 h, then bake 20 min.', ['rise', 'bake']],
+    ['Bake an hour. Hang upside down 10 hours.', ['bake', 'stand']],
+    ['Bake an hour. Let sit 8 hrs or overnight.', ['bake', 'stand']],
+    ['Bake an hour. It is better after 3 days.', ['bake', 'other']],
+    ['Set the pot in the oven. It should have eight or nine hours there.', ['bake']],
+    ['Half an hour before the dough is ready, heat the oven. Bake 30 minutes.', ['other', 'bake']],
+    ['3 hours before serving shape into rolls. Bake 15 minutes.', ['other', 'bake']],
+    ['Put it in the oven an hour before dinner.', ['bake']],
+    ['Add the butter. 1 h at room temperature, then bake 20 min.', ['stand', 'bake']],
+    // Of the baking, by the heat beside it.
+    ['Gas ½ for 3½–4 hrs (two) or 5 hrs (one).', ['bake', 'bake']],
+    ['425° 15 min., then 350° 45 min.', ['bake', 'bake']],
+    ['Cuire 45 min à 240 °C.', ['bake']],
+    ['Bei 200 °C 40 Minuten backen.', ['bake']],
+    // Steam let into the oven steams nothing, and a pound loaf is not pounded.
+    ['Bake 20 min at 240 °C with steam, then 25 min at 210 °C.', ['bake', 'bake']],
+    ['Half an hour for a pound loaf. Bake in a hot oven.', ['bake']],
+    ['Prep Time: 15 mins | Bake Time: 1 hr | Total Time: 1 hr 15 mins', ['other', 'bake', 'other']],
+    ['Preheat the Dutch oven 1 hr. Bake 40 minutes.', ['other', 'bake']],
+    ['Bake in a quick well heat oven, 15 minutes.', ['bake']],
+    ['Bake in a slack oven till set, from thirty-five to forty-five minutes.', ['bake']],
+    ['Let it rise 4–5 h, folding at 30, 60 and 90 min. Bake 40 min.', ['rise', 'other', 'bake']],
+    ['Bake 15 min. Makes 12 std muffins.', ['bake']],
+    ['2 Std. gehen lassen, 1 Stunde backen.', ['rise', 'bake']],
+    ['Bake at 245C for 15 min w/ steam, then 220C 25-30 min.', ['bake', 'bake']],
+    ['Do this three hours before it is put in the oven. Bake 20 minutes.', ['other', 'bake']],
+    ['Let it lie till within a quarter of an hour of setting it in the oven. Bake 20 minutes.', ['other', 'bake']],
+    ['Bake in a brick oven five hours with a moderate fire.', ['bake']],
+    ['Sour: 150 g boiling water, 30 g starter (16 h, 22 °C). Bake 60 min.', ['stand', 'bake']],
+    ['Put it in boiling water for 10 minutes.', ['boil']],
+    // Part of the time before it.
+    ['Bake 22 min at 230 °C, dropping to 210 °C after the first 10 min.', ['bake', 'other']],
+    ['Bake 45 minutes, uncovered for the last 15 minutes.', ['bake', 'other']],
+    ['Bake 30 minutes covered, then uncover for the last 15 minutes.', ['bake', 'bake']],
+  ])('%s', (text, of) => expect(readTimes(plainSection(text)).map((time) => time.of)).toEqual(of))
+
+  it('“8 hrs or overnight” is one stretch', () => {
+    expect(readTimes(plainSection('Let it rise 8 hrs or overnight.')).map(({text, minutes}) => [text, minutes])).toEqual([
+      ['8 hrs or overnight', {low: 480, high: 720}],
+    ])
+  })
+
+  it('the title’s time is no baking time', () => {
+    const [title, bake] = translate('# Twenty-minute scones\n\nBake 12 minutes.\n', {file: 'a.md'}).receipts[0]!.times
+    expect([title!.of, bake!.of]).toEqual(['other', 'bake'])
   })
 
   it('a time given twice is read twice', () => {

@@ -557,10 +557,79 @@ describe('notes below a receipt', () => {
     expect(read(receipt('[^1]', '[^1]: Lard.')).items.map(([, item]) => item)).toContain('lard')
   })
 
+  it('what stands in a labelled note by a list is not added, and is told where it gives amounts', () => {
+    const list = '# Buns\n\n- 500 g flour\n- 10 g salt\n\nBake 20 minutes.\n\n'
+    for (const note of ['Variation: fold in 50 g cheese.', 'Tip: 2 eggs make it richer.', '## Notes\n\n- Add 100 g currants.']) {
+      const {items, told} = read(list + note)
+      expect(items.map(([, item]) => item)).toEqual(['flour', 'salt'])
+      expect(told).toHaveLength(1)
+    }
+    expect(read(`${list}Note: serve with butter.`)).toMatchObject({told: []})
+  })
+
   it('a list with stars for bullets is a list', () => {
     const {items, told} = read('# A pudding\n\n* 6 eggs\n* 4 oz flour\n* 2 larger apples\n')
     expect(items).toHaveLength(3)
     expect(told).toEqual([])
+  })
+})
+
+describe('heats and times in a note', () => {
+  const read = (text: string): {bakes: string[]; heats: string[]; told: string[]} => {
+    const {receipts, messages} = translate(text, {file: 'a.md'})
+    const {times, oven} = receipts[0]!
+    return {
+      bakes: times.filter((time) => time.of === 'bake').map((time) => time.text),
+      heats: oven.filter((heat) => heat.condition !== true).map((heat) => heat.text),
+      told: messages.filter((one) => one.rule === 'note-other-way').map((one) => one.reason),
+    }
+  }
+  const body = '# Loaf\n\n- 500 g flour\n- 300 g water\n\nLet rise 1 hour. Bake at 220 °C for 35 minutes.\n\n'
+
+  it.each([
+    'Note: for a crustier loaf bake at 240 °C for 25 minutes.',
+    'NB in a fan oven bake 30 minutes at 200 °C fan.',
+    'N.B.—In tins it bakes 50 minutes in a slow oven.',
+    'Tip 2: bake rolls 15 minutes at 230 °C.',
+    'Cook’s tip: bake rolls 15 minutes at 230 °C.',
+    '**Variation:** bake it 45 minutes at 200 °C.',
+    'Storage: it keeps 3 days; freshen it 10 minutes at 180 °C in the oven.',
+    'Notes\n\n- For rolls bake 15 minutes at 230 °C.',
+    '## Tips & tricks\n\nDouble the batch and bake 70 minutes at 200 °C.',
+    'Anmerkung: Brötchen bei 230 °C 15 Minuten backen.',
+  ])('are of another way: %s', (note) => {
+    const {bakes, heats, told} = read(body + note)
+    expect(bakes).toEqual(['35 minutes'])
+    expect(heats).toEqual(['220 °C'])
+    expect(told).toHaveLength(1)
+  })
+
+  it('also within a paragraph, and called by a sign', () => {
+    expect(read('# Loaf\n\nBake it 40 minutes in a hot oven. Note: with a fan 30 minutes are enough.\n').bakes).toEqual([
+      '40 minutes',
+    ])
+    const signed = read(
+      '# Cake\n\nTake six eggs.* Bake it an hour in a moderate oven.\n\n* Some bake it three hours in a slow oven.\n',
+    )
+    expect(signed.bakes).toEqual(['an hour'])
+    expect(signed.heats).toEqual(['a moderate oven'])
+  })
+
+  it('serve where the receipt has none, and that is told', () => {
+    const {bakes, heats, told} = read('# Loaf\n\n- 500 g flour\n\nBake till done.\n\nNote: it takes about 1 hour at 200 °C\n')
+    expect(bakes).toEqual(['about 1 hour'])
+    expect(heats).toEqual(['200 °C'])
+    expect(told).toHaveLength(1)
+    expect(told[0]).toContain('serves')
+  })
+
+  it('degrees explain the receipt’s own word', () => {
+    const {heats} = read('# Loaf\n\nBake in a quick oven.* It takes an hour.\n\n* About 220 °C in the oven.\n')
+    expect(heats).toEqual(['a quick oven', '220 °C'])
+  })
+
+  it('“Note that …” is the receipt’s own', () => {
+    expect(read('# Loaf\n\nKnead it.\n\nNote that it bakes 40 minutes.\n\nBake in a hot oven.\n').told).toEqual([])
   })
 })
 

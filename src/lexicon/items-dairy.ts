@@ -298,7 +298,7 @@ export const dairy = itemRows([
     id: 'margarine',
     ndb: '04611',
     group: 'fat',
-    spellings: 'baking spread, block margarine',
+    spellings: 'baking spread, block margarine, marg',
     density: span(0.9, 0.959, 0.97),
     densitySource: 'usda-sr28',
     allergens: ['milk', 'soybeans'],

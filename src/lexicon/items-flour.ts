@@ -60,7 +60,7 @@ export const flours = itemRows([
     ndb: '20080',
     group: 'flour',
     spellings:
-      'whole wheat flour, wholewheat flour, whole-meal flour, graham flour, unbolted flour, unbolted wheat meal, unbolted meal, wheat meal, wheaten meal, wheatmeal, coarse flour, brown flour, graham meal, whole meal, unbolted wheat flour, entire wheat flour, dyspepsia flour, wholemeal, strong wholemeal flour, strong wholemeal bread flour, wholemeal bread flour, whole wheat bread flour, wholewheat bread flour, white whole wheat flour',
+      'whole wheat flour, wholewheat flour, whole-meal flour, graham flour, graham, unbolted flour, unbolted wheat meal, unbolted meal, wheat meal, wheaten meal, wheatmeal, coarse flour, brown flour, graham meal, whole meal, unbolted wheat flour, entire wheat flour, dyspepsia flour, wholemeal, strong wholemeal flour, strong wholemeal bread flour, wholemeal bread flour, whole wheat bread flour, wholewheat bread flour, white whole wheat flour',
     density: span(0.45, 0.507, 0.6),
     densitySource: 'usda-sr28',
     modern: 'wholemeal (whole wheat) flour',

@@ -197,7 +197,7 @@ export const spices = itemRows([
     id: 'coriander seed',
     ndb: '02013',
     group: 'spice',
-    spellings: 'coriander, coriander-seed, coriander seeds, ground coriander',
+    spellings: 'coriander, coriander-seed, coriander seeds, ground coriander, colander seed, colander seeds',
     density: span(0.3, 0.365, 0.42),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],

@@ -1,3 +1,4 @@
+import {germanNames} from './german-names.js'
 import {dairy} from './items-dairy.js'
 import {flours} from './items-flour.js'
 import {fruit} from './items-fruit.js'
@@ -8,4 +9,9 @@ import {sweets} from './items-sweet.js'
 import type {Item} from './schema.js'
 
 /** Every item. Earlier rows win where two write the same spelling. */
-export const items: readonly Item[] = [...flours, ...sweets, ...dairy, ...fruit, ...spices, ...liquids, ...savouries]
+export const items: readonly Item[] = [...flours, ...sweets, ...dairy, ...fruit, ...spices, ...liquids, ...savouries].map(
+  (row) => {
+    const german = germanNames[row.id]
+    return german === undefined ? row : {...row, spellings: [...row.spellings, ...german.toLowerCase().split(', ')]}
+  },
+)

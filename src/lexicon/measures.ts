@@ -245,7 +245,7 @@ export const measures: readonly Measure[] = [
   {
     id: 'drop',
     dimension: 'volume',
-    spellings: words('drop, drops, minim, gtt'),
+    spellings: words('drop, drops, minim, gtt, tropfen'),
     sizes: [
       {size: span(0.03, 0.05, 0.065), source: 'memory', note: 'about twenty drops of water to a millilitre, more of spirits'},
     ],
@@ -257,7 +257,12 @@ export const measures: readonly Measure[] = [
     spellings: words('lippie, forpit, forpet'),
     sizes: [{size: span(2000, 2268, 3300), place: 'uk', source: 'memory', note: 'Scots: a quarter of a peck'}],
   },
-  {id: 'dash', dimension: 'volume', spellings: words('dash, dashes'), sizes: [{size: span(0.3, 0.6, 1), source: 'memory'}]},
+  {
+    id: 'dash',
+    dimension: 'volume',
+    spellings: words('dash, dashes, schuss, schuß'),
+    sizes: [{size: span(0.3, 0.6, 1), source: 'memory'}],
+  },
   {
     id: 'barrel',
     dimension: 'volume',
@@ -284,6 +289,8 @@ export const measures: readonly Measure[] = [
     spellings: [
       ...fulls('tablespoon, table-spoon, table spoon'),
       ...words('tbsp, tbsps, tbs, tb, tbls, tblsp, tblspn, tbspn, tablsp, table-sp'),
+      // German, Swedish, French household receipts; from memory.
+      ...words('el, esslöffel, eßlöffel, msk, matsked, c à soupe, c à s, cuillère à soupe, cuillères à soupe'),
     ],
     sizes: [
       {
@@ -320,7 +327,12 @@ export const measures: readonly Measure[] = [
   {
     id: 'teaspoon',
     dimension: 'volume',
-    spellings: [...fulls('teaspoon, tea-spoon, tea spoon'), ...words('tsp, tsps, teasp, tspn, tea-sp')],
+    spellings: [
+      ...fulls('teaspoon, tea-spoon, tea spoon'),
+      ...words('tsp, tsps, teasp, tspn, tea-sp'),
+      // German, Swedish, French household receipts; from memory.
+      ...words('tl, teelöffel, tsk, tesked, c à café, c à c, cuillère à café, cuillères à café'),
+    ],
     sizes: [
       {
         size: span(3.5, 4.2, 5),
@@ -542,13 +554,13 @@ export const measures: readonly Measure[] = [
   {
     id: 'pinch',
     dimension: 'volume',
-    spellings: words('pinch, pinches, pugil'),
+    spellings: words('pinch, pinches, pugil, prise, prisen, pincée, pincées'),
     sizes: [{size: span(0.2, 0.35, 0.7), source: 'memory', note: 'between finger and thumb'}],
   },
   {
     id: 'point of a knife',
     dimension: 'volume',
-    spellings: words('point of a knife, knife point, knife-point, tip of a knife'),
+    spellings: words('point of a knife, knife point, knife-point, tip of a knife, msp, messerspitze, messerspitzen'),
     sizes: [{size: span(0.2, 0.5, 1), source: 'memory'}],
   },
   {
@@ -582,6 +594,12 @@ export const measures: readonly Measure[] = [
     dimension: 'mass',
     spellings: words('gram, gramme, g, gm, gms, gram weight, grms'),
     sizes: [{size: exactly(1), source: 'nist-sp811'}],
+  },
+  {
+    id: 'pfund',
+    dimension: 'mass',
+    spellings: words('pfund, pfd'),
+    sizes: [{size: exactly(500), source: 'common-practice', note: 'half a kilogram, as German households weigh'}],
   },
   {
     id: 'kilogram',
@@ -633,12 +651,14 @@ export const measures: readonly Measure[] = [
   {
     id: 'packet',
     dimension: 'count',
-    spellings: words('packet, packets, package, packages, pkg, pkgs, pkt, sachet, sachets, envelope'),
+    spellings: words(
+      'packet, packets, package, packages, pkg, pkgs, pkt, sachet, sachets, envelope, pck, pckg, päckchen, packung, packungen',
+    ),
     sizes: [],
   },
   {id: 'tin', dimension: 'count', spellings: words('tin, tins, tin can, cans'), sizes: []},
   {id: 'jar', dimension: 'count', spellings: words('jar, jars, pot, pots'), sizes: []},
-  {id: 'cube', dimension: 'count', spellings: words('cube, cubes'), sizes: []},
+  {id: 'cube', dimension: 'count', spellings: words('cube, cubes, würfel'), sizes: []},
   {id: 'cake', dimension: 'count', spellings: words('cake, cakes, yeast cake'), sizes: [], note: 'of yeast or chocolate'},
   {id: 'square', dimension: 'count', spellings: words('square, squares'), sizes: [], note: 'of chocolate'},
 

@@ -61,11 +61,18 @@ const adjectives: readonly Row[] = [
     celsius: fahrenheit(425, 500),
     source: 'memory',
   },
-  {id: 'brisk', phrases: 'brisk, briske, briskish', band: 'hot', celsius: fahrenheit(375, 450), to: 1920, source: 'memory'},
-  {id: 'smart', phrases: 'smart', band: 'hot', celsius: fahrenheit(400, 450), to: 1900, source: 'memory'},
+  {
+    id: 'brisk',
+    phrases: 'brisk, briske, briskish, brifk, brifke',
+    band: 'hot',
+    celsius: fahrenheit(375, 450),
+    to: 1920,
+    source: 'memory',
+  },
+  {id: 'smart', phrases: 'smart, fmart', band: 'hot', celsius: fahrenheit(400, 450), to: 1900, source: 'memory'},
   {
     id: 'sharp',
-    phrases: 'sharp, sharpe',
+    phrases: 'sharp, sharpe, fharp',
     band: 'hot',
     celsius: fahrenheit(400, 475),
     to: 1930,
@@ -174,7 +181,7 @@ const adjectives: readonly Row[] = [
   },
   {
     id: 'soaking',
-    phrases: 'soaking, soaky, well soaked, good soaking, soaking hot',
+    phrases: 'soaking, foaking, soaky, well soaked, good soaking, soaking hot',
     band: 'moderate',
     celsius: fahrenheit(300, 375),
     to: 1930,
@@ -183,7 +190,7 @@ const adjectives: readonly Row[] = [
   },
   {
     id: 'steady',
-    phrases: 'steady, even, equal, regular, uniform, constant',
+    phrases: 'steady, fteady, even, equal, regular, uniform, constant',
     band: 'moderate',
     celsius: fahrenheit(325, 400),
     source: 'memory',
@@ -777,10 +784,10 @@ export const hedges: readonly Hedge[] = [
 export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' | 'other'>> = Object.fromEntries(
   (
     [
-      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake'],
+      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake, backen, gebacken, backofen'],
       [
         'rise',
-        'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell',
+        'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell, bulk, retard, gehen, aufgehen',
       ],
       [
         'boil',
@@ -788,7 +795,7 @@ export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' |
       ],
       [
         'stand',
-        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, freeze, leave',
+        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, freeze, leave, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen',
       ],
       [
         'other',

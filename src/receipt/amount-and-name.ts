@@ -23,6 +23,11 @@ const CONTAINERS = new Set(
   ),
 )
 
+/** What a thing is sold in says that there is such a thing: "2 packets gingerbread spice". */
+const SOLD = new Set(['packet', 'tin', 'jar', 'bottle'])
+const HEAPED = new Set(['heaping', 'heaped', 'scant', 'level', 'rounded', 'full', 'good', 'large', 'small', 'packed'])
+const STRETCHES = new Set(['min', 'mins', 'minute', 'minutes', 'hour', 'hours', 'hr', 'hrs', 'h', 'sec', 'secs', 'seconds'])
+
 /** The bare name just before this quantity, with nothing but a comma or dash between. */
 function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number): Draft | null {
   const {words, tokens} = entries.view
@@ -31,7 +36,7 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   // "butter two tins" is no amount of butter.
   if (!before.inList && quantity.dimension === 'count') return null
   let i = before.next
-  while (i < at && (tokens[i]!.kind === 'mark' || words[i] === 'of')) i++
+  while (i < at && (tokens[i]!.kind === 'mark' || words[i] === 'of' || words[i] === 'optional')) i++
   if (i < at) return null
   const between = words.slice(before.next, at)
   if (between.some((w) => w === '.' || w === ';')) return null
@@ -41,6 +46,7 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   const opener = before.start === 0 ? undefined : tokens[before.start - 1]
   const startsClause =
     opener === undefined ||
+    (before.inList && entries.view.section.source.slice(opener.end, tokens[before.start]!.start).includes('\n')) ||
     opener.block !== tokens[at]!.block ||
     opener.kind === 'mark' ||
     words[before.start - 1] === 'of' ||
@@ -57,7 +63,9 @@ function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: 
       return mode === 'list' || of
     }
     // A loaf, a head, a piece: of something.
-    return noun.known ? of || quantity.figure || mode === 'list' || quantity.low.value > 1 : mode === 'list' && of
+    return noun.known
+      ? of || quantity.figure || mode === 'list' || quantity.low.value > 1
+      : mode === 'list' && (of || SOLD.has(quantity.measure))
   }
   if (!noun.known) return mode === 'list' && !quantity.article && !the
   const {row} = noun
@@ -223,8 +231,18 @@ export function measured(
     // "one do. of sugar": the measure before.
     return elided(entries, at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
   }
+  // "30 min" is no entry, whatever it is for.
+  if (counted && STRETCHES.has(words[i] ?? '')) return i + 1
   let of = false
-  if (mode === 'list' && words[i] === '|') i++
+  while (mode === 'list' && words[i] === '|') i++
+  // "one teaspoon heaping of soda"
+  if (!counted && i + 1 < to && HEAPED.has(words[i]!) && words[i + 1] === 'of') {
+    hedges = [...hedges, words[i]!]
+    i++
+  } else if (!counted && i + 3 < to && words[i] === '(' && HEAPED.has(words[i + 1]!) && words[i + 2] === ')') {
+    hedges = [...hedges, words[i + 1]!]
+    i += 3
+  }
   if (words[i] === ',' && words[i + 1] === 'of' && nameBefore(entries, at, quantity, to) === null) i++
   if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) i++
   if (words[i] === 'of') {
@@ -299,10 +317,13 @@ export function measureFirst(entries: Entries, at: number, to: number, mode: Mod
   let from = at
   while (from < to && from - at < 3 && bits[from]! & FILLING && measureHere(entries.view, from) === null) from++
   const found = measureHere(entries.view, from)
-  if (found === null || found.next >= to || entries.view.words[found.next] !== 'of') return -1
+  if (found === null || found.next >= to) return -1
   const {id, dimension} = found.row
+  const of = entries.view.words[found.next] === 'of'
+  // "pinch salt": no other thing is called so.
+  if (!of && id !== 'pinch' && id !== 'dash') return -1
   if (id === 'count' || id === 'indefinite' || (dimension !== 'volume' && dimension !== 'count' && id !== 'knob')) return -1
-  const noun = readNoun(entries.view, found.next + 1, to, true)
+  const noun = readNoun(entries.view, of ? found.next + 1 : found.next, to, of)
   if (noun === null) return -1
   const one = ONE
   const quantity: Quantity = {

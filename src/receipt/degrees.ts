@@ -1,5 +1,5 @@
 import type {Band} from '../lexicon/schema.js'
-import {BAKES, DEGREE_AFTER, FAN_AFTER, INSIDE_WORDS, JOINTS, OVENS} from './heat-words.js'
+import {BAKES, DEGREE_AFTER, FAN_AFTER, INSIDE_WORDS, JOINTS, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
 
 const BANDS: ReadonlyArray<readonly [Band, number]> = [
@@ -92,7 +92,7 @@ export class DegreeReader extends Walk {
         k++
         joints++
       }
-      if (joints === 0 && !/^(?:gas|fan|mark)$/.test(this.word(k))) break
+      if (joints === 0 && !/^(?:gas|mark)$/.test(this.word(k)) && !FAN_AFTER.has(this.word(k))) break
       j = k
     }
     if (members.length === 0) return null
@@ -131,7 +131,7 @@ export class DegreeReader extends Walk {
     const tokens = this.tokens
     let j = i
     let fan = false
-    if (this.word(j) === 'fan' || this.word(j) === 'convection') {
+    if (FAN_AFTER.has(this.word(j))) {
       fan = true
       j++
       if (this.word(j) === 'oven' || this.word(j) === 'forced') j++
@@ -301,8 +301,13 @@ export class DegreeReader extends Walk {
     const letter = (at: number): {unit: 'f' | 'c'; end: number} | null => {
       const u = this.tokens[at]
       if (u === undefined) return null
+      const after = this.tokens[at + 2]
       const stop =
-        this.word(at + 1) === '.' && this.tokens[at + 1]!.start === u.end && this.tokens[at + 2]?.capital !== true
+        this.word(at + 1) === '.' &&
+        this.tokens[at + 1]!.start === u.end &&
+        after !== undefined &&
+        after.block === u.block &&
+        !after.capital
           ? at + 2
           : at + 1
       if (u.word === 'f' || u.word === 'fahr') return {unit: 'f', end: stop}
@@ -320,7 +325,7 @@ export class DegreeReader extends Walk {
           : letter(k + 1)
       return u ?? {unit: '', end: k + 1}
     }
-    if (t.word === 'degrees' || t.word === 'degree' || t.word === 'deg' || t.word === 'degs') {
+    if (t.word === 'degrees' || t.word === 'degree' || t.word === 'deg' || t.word === 'degs' || t.word === 'grad') {
       let at = k + 1
       if (this.word(at) === '.' && /^deg/.test(t.word) && t.word.length < 6) at++
       if (this.word(at) === 'of') at++
@@ -369,6 +374,22 @@ export class DegreeReader extends Walk {
       if (INSIDE_WORDS.has(word)) return false
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
-    return baking && members[0]!.low >= 120
+    return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
+  }
+
+  /** "425° 15 min.", "225 °C, 5–8 min": so hot for so long is an oven, whatever the words beside it. */
+  #besideTime(from: number, end: number): boolean {
+    const low = this.floor(from, 8)
+    const high = this.limit(end < this.tokens.length ? end : from, 8)
+    for (let k = low; k < high; k++) {
+      if (POT_WORDS.has(this.word(k))) return false
+    }
+    for (let k = low; k < high; k++)
+      if (
+        this.tokens[k]!.kind === 'number' &&
+        /^(?:min|mins|minutes?|minuten|h|hrs?|hours?|stunden?|['′])$/.test(this.word(k + 1))
+      )
+        return true
+    return false
   }
 }

@@ -1,6 +1,8 @@
 import {partNames} from '../lexicon/grammar-words.js'
+import {readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
-import {CARDINAL, type View} from './view.js'
+import {readNoun} from './nouns.js'
+import {CARDINAL, VERB, type View} from './view.js'
 
 /**
  * The parts of a dish that a receipt gives ingredients for by themselves: the crust, the icing, the sauce.
@@ -38,6 +40,43 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
     }
   }
   return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
+}
+
+/** Longest label of a part within a text, words: "Second dough". */
+const LABEL = 3
+
+/**
+ * "Caramel: 100 g butter, …", "Base = 1 cup flour": a label before an amount with a name of its own sets the part, where "Flour: 500 g" is
+ * an entry. The token after the label's mark, else −1.
+ */
+export function partLabel(entries: Entries, at: number, to: number): number {
+  const {view} = entries
+  const {words, tokens, bits} = view
+  let mark = at
+  while (mark < to && mark < at + LABEL && tokens[mark]!.kind === 'word') mark++
+  if (mark === at || (words[mark] !== ':' && words[mark] !== '=') || mark + 1 >= to || !tokens[at]!.capital) return -1
+  // "Final dough: all of the sponge, …"
+  if (words[mark + 1] === 'all') {
+    entries.part = partIn(view, at, mark) || words.slice(at, mark).join(' ')
+    return mark + 1
+  }
+  const quantity = readQuantity(view, mark + 1, to)
+  if (quantity === null) return -1
+  // "Eggs: 2 large"
+  if (quantity.measure === 'count' && readNoun(view, at, mark, false) !== null) return -1
+  const from = words[quantity.next] === 'of' ? quantity.next + 1 : quantity.next
+  const noun = from < to ? readNoun(view, from, to, true) : null
+  // "Flour: 500 g⏎Water: 320 g"
+  if (noun?.known !== true || view.section.source.slice(tokens[from - 1]!.end, tokens[noun.start]!.start).includes('\n'))
+    return -1
+  // "Fold in:" is a step, of no part by itself.
+  if (bits[at]! & VERB) {
+    entries.part = ''
+    return mark + 1
+  }
+  const name = partIn(view, at, mark)
+  entries.part = name === '' ? words.slice(at, mark).join(' ') : name
+  return mark + 1
 }
 
 /** "For the forcemeat," / "For icing:" in a list: sets the part. The token after it, else −1. */

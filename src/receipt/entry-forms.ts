@@ -29,7 +29,7 @@ function opens(view: View, at: number, to: number): boolean {
       return next === 'much' || next === 'many'
     case 'its':
     case 'their':
-      return next === 'weight'
+      return next === 'weight' || (next === 'own' && words[at + 2] === 'weight')
     case 'like':
       return next === 'quantity' || next === 'weight'
     case 'from':

@@ -1,12 +1,15 @@
 import {measureFirst} from './amount-and-name.js'
-import {textOf} from './amounts.js'
-import {partPrefix} from './dish-parts.js'
+import {readQuantity, textOf} from './amounts.js'
+import {leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
+import {partLabel, partPrefix} from './dish-parts.js'
 import type {Entries, Mode} from './entries.js'
 import {entry} from './entry-forms.js'
+import {partOf} from './item-parts.js'
 import {readNoun} from './nouns.js'
+import {eachList} from './shared-amounts.js'
 import {weightBehind} from './stated-weight.js'
 import {bareName, vagueEntry} from './unmeasured.js'
-import {JOINT, NOTIN, OPENER, PART, VAGUE, type View} from './view.js'
+import {DESCRIBES, JOINT, NOTIN, OPENER, PART, VAGUE, type View} from './view.js'
 
 /**
  * From the first token of a stretch of text to the last: where entries begin, and what is passed over.
@@ -43,6 +46,26 @@ function passNouns(view: View, at: number, to: number): number {
   return i
 }
 
+/** What the word at `i` may begin that is said of the entry before: the token after it, else −1. */
+function saidOf(entries: Entries, i: number, to: number, mode: Mode): number {
+  switch (entries.view.words[i]) {
+    case 'plus':
+      return moreOf(entries, i, to, mode)
+    case 'out':
+      return leftOut(entries, i, to)
+    case 'je': {
+      // "je 100 g Mandeln und Haselnüsse"
+      const quantity = i + 1 < to ? readQuantity(entries.view, i + 1, to) : null
+      return quantity === null ? -1 : eachList(entries, i, quantity, quantity.next, to, mode)
+    }
+    case 'of':
+    case 'weighing':
+      return weighing(entries, i, to)
+    default:
+      return -1
+  }
+}
+
 /** Reads every entry that begins in tokens [from, to). */
 export function scan(entries: Entries, from: number, to: number, mode: Mode): void {
   const {words, bits, tokens} = entries.view
@@ -56,8 +79,25 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
         quiet = false
         clause = i + 1
       }
+      const share = token.word === '(' ? shareOf(entries, i, to) : token.word === '+' ? moreOf(entries, i, to, mode) : -1
+      if (share > 0) {
+        i = share
+        continue
+      }
       const weighed = token.word === '(' || token.word === ',' ? weightBehind(entries, i, to, mode) : -1
       i = weighed > 0 ? weighed : token.word === '(' && words[i + 1] === 'or' ? otherWay(entries, i, to) : i + 1
+      continue
+    }
+    if (i === clause || tokens[i]!.capital) {
+      const label = partLabel(entries, i, to)
+      if (label > 0) {
+        i = label
+        continue
+      }
+    }
+    const said = saidOf(entries, i, to, mode)
+    if (said > 0) {
+      i = said
       continue
     }
     if (i === clause || words[i - 1] === ',' || words[i - 1] === '—') {
@@ -76,6 +116,14 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
     }
     if (bits[i]! & (OPENER | JOINT | PART)) {
       const next = entry(entries, i, to, mode)
+      if (next > i) {
+        i = next
+        continue
+      }
+    }
+    // "finely grated zest of 1 lemon"
+    if (bits[i]! & DESCRIBES && (i === from || tokens[i - 1]!.kind === 'mark' || words[i - 1] === 'and')) {
+      const next = partOf(entries, i, i, to, mode)
       if (next > i) {
         i = next
         continue

@@ -62,8 +62,8 @@ export const TESTS = new Map(ovenTests.map((row) => [row.id, row]))
 
 export const set = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
-export const OVENS = set("oven ovens ouen ouens ovens' oven's")
-export const BAKES = set("bake baked bakes baking bak'd baken")
+export const OVENS = set("oven ovens ouen ouens ovens' oven's backofen ofen")
+export const BAKES = set("bake baked bakes baking bak'd baken backen gebacken")
 /** Words of a heat phrase that are neither heat words nor hedges. */
 export const LINKS = set('and or but nor yet though to if any thing anything rather')
 export const DETERMINERS = set('a an the your our this that one any no')
@@ -144,7 +144,7 @@ export const TEST_ACTS = set(
 )
 export const COVERS = set('cover covered over butter buttered oiled line lined tie on under')
 export const JOINTS = set('/ ( ) , or - — = ; • · and |')
-export const FAN_AFTER = set('fan convection')
+export const FAN_AFTER = set('fan convection umluft heißluft heissluft')
 export const DEGREE_AFTER = set('° degrees f c')
 export const NEUTRAL = set(
   "brick baker's bakers' range gas electric wood clay stone iron same new second different other bread conventional pizza preheated heated combination home modern fan open empty clean old american stove proper public village common domestic kitchen portable cold unheated earth earthen outdoor cooking masonry coal sheet drying",

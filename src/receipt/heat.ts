@@ -6,7 +6,7 @@ import {isBakingStove, readFire, readFixed, readHeatNoun} from './heat-fire.js'
 import {readOven} from './heat-oven.js'
 import {HeatReadings, type UnknownHeat} from './heat-readings.js'
 import {readTest} from './heat-tests.js'
-import {BAKES, FIXED, OVENS} from './heat-words.js'
+import {BAKES, FAN_AFTER, FIXED, OVENS} from './heat-words.js'
 import {plainSection, type Section} from './section.js'
 import type {OvenPhrase, ReceiptFacts} from './types.js'
 
@@ -36,7 +36,7 @@ for (const word of FIXED.next?.keys() ?? []) TRIGGERS.set(word, 'fixed')
 const triggered: ReadonlyArray<readonly [Trigger, Iterable<string>]> = [
   ['oven', OVENS],
   ['bake', BAKES],
-  ['degrees', ['gas', 'mark', 'regulo', 'fan', 'convection']],
+  ['degrees', ['gas', 'mark', 'regulo', ...FAN_AFTER]],
   ['heat', ['heat', 'heats', 'temperature', 'stove', 'fire']],
   ['after', ['after', 'when', 'soon', 'once']],
   ['for', ['for']],

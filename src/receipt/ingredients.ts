@@ -3,8 +3,9 @@ import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
-import {notesOf, noteTest, type OtherWay, withoutOtherWays} from './notes.js'
+import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import type {Block} from './section.js'
+import {type Heads, headsOf, readByHeads} from './table-rows.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
 
@@ -13,11 +14,17 @@ import type {View} from './view.js'
  * `entry-scan.ts`.
  */
 
+/** A short paragraph that begins so tells how much it makes. */
+const YIELDS = new Set(['makes', 'yield', 'yields', 'serves', 'servings'])
+const YIELD = 20
+
 /** Reads the ingredients of one section. */
 class IngredientReader {
   private readonly entries: Entries
   /** Tokens of the notes below the receipt. */
-  private readonly notes: Array<[number, number]> = []
+  private readonly notes: MetNote[] = []
+  /** Heads of the table being read. */
+  private heads: Heads | null = null
 
   constructor(
     private readonly view: View,
@@ -43,14 +50,17 @@ class IngredientReader {
     }
     const runIn = ranges.some(({block, from, to}) => block.kind !== 'heading' && runInStart(this.view, from, to) >= 0)
     let steps = false
-    const isNote = noteTest(this.view)
+    const notes = noteBlocks(this.view)
     for (const [index, {block, from, to}] of ranges.entries()) {
       if (from >= to) continue
-      if (isNote(index, from)) {
-        for (const note of notesOf(this.view, from, to)) {
-          this.notes.push(note)
-          this.prose(note[0], note[1], this.entries.listed ? 'method' : 'prose')
+      const note = notes.get(index)
+      if (note !== undefined) {
+        const {listed, last} = this.entries
+        for (const [a, z] of notesOf(this.view, from, to)) {
+          this.notes.push({from: a, to: z, beside: listed && note === 'labelled'})
+          this.prose(a, z, listed ? 'method' : 'prose')
         }
+        this.entries.last = last
         continue
       }
       if (block.kind === 'heading') {
@@ -72,7 +82,7 @@ class IngredientReader {
         continue
       }
       if (block.kind === 'row') {
-        this.row(from, to)
+        this.row(from, to, index === 0 || ranges[index - 1]!.block.kind !== 'row')
         continue
       }
       if (block.kind === 'item') {
@@ -107,8 +117,8 @@ class IngredientReader {
     while (i < to && this.view.tokens[i]!.kind !== 'word') i++
     const word = words[i]
     if (word === 'time' || word === 'seasonable' || word === 'sufficient' || word === 'illustration') return true
+    if (to - from < YIELD && YIELDS.has(word ?? '')) return true
     if (word === 'average' && words[i + 1] === 'cost') return true
-    if (word === 'note' && this.entries.listed) return true
     return false
   }
 
@@ -155,21 +165,14 @@ class IngredientReader {
     scan(this.entries, from, to, 'list')
   }
 
-  /** A table row: cells hold amount and item in either order. */
-  private row(from: number, to: number): void {
-    const {words} = this.view
-    const head = words[from]
-    if (
-      head === 'ingredient' ||
-      head === 'ingredients' ||
-      head === 'item' ||
-      head === 'amount' ||
-      head === 'quantity' ||
-      head === 'measure'
-    )
-      return
+  /** A table row: cells hold amount and item in either order, or the figure of the measure that heads its column. */
+  private row(from: number, to: number, first: boolean): void {
+    if (first) {
+      this.heads = headsOf(this.view, from, to)
+      if (this.heads !== null) return
+    }
     this.entries.listed = true
-    scan(this.entries, from, to, 'list')
+    if (this.heads === null || !readByHeads(this.entries, this.heads, from, to)) scan(this.entries, from, to, 'list')
   }
 
   private prose(from: number, to: number, mode: Mode): void {

@@ -43,7 +43,7 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
       k += 2
       continue
     }
-    if (words[k] === 'and' || words[k] === '&') {
+    if (words[k] === 'and' || words[k] === '&' || words[k] === '+') {
       let m = k + 1
       if (words[m] === 'the') m++
       let steps = 0

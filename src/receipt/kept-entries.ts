@@ -1,11 +1,25 @@
 import {staysOutside} from './beside.js'
 import {type Draft, type Entries, key} from './entries.js'
 import type {ReadIngredient} from './types.js'
-import type {View} from './view.js'
+import {ARTICLE, type View} from './view.js'
 
 /**
  * Which of the entries read count, and how they are given: a list stands, prose adds to it what it has not said.
  */
+
+/**
+ * "2 glugs oil", "water | 320": a number of what nobody counts, in a list. Its measure is a word the lexicon lacks, or is not written.
+ */
+function withoutMeasure({bits, words}: View, d: Draft): boolean {
+  if (!d.inList || d.low === null || d.measure !== 'count' || d.stated !== undefined || !d.known || d.row === null) return false
+  if (d.item.includes(' of ') || d.row.pieces.some((piece) => piece.measure === 'count')) return false
+  // "4 marrows": what has a plural is counted.
+  if (/(?:[^s]s|leaf)$/.test(words[d.next - 1] ?? '')) return false
+  return UNCOUNTED.has(d.row.group) && (bits[d.start]! & ARTICLE) === 0
+}
+
+/** Groups whose members are poured, scooped or weighed. */
+const UNCOUNTED = new Set('flour,meal,starch,sugar,syrup,fat,dairy,liquid,spirit,leaven,salt,pulse'.split(','))
 
 /** A draft as the receipt gives it. */
 function output(view: View, d: Draft): ReadIngredient {
@@ -31,6 +45,7 @@ function output(view: View, d: Draft): ReadIngredient {
     ...(d.other === undefined ? {} : {other: d.other}),
     notes: d.notes,
     ...(d.stated === undefined ? {} : {stated: d.stated}),
+    ...(withoutMeasure(view, d) ? {unmeasured: true} : {}),
   }
 }
 

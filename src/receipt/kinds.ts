@@ -32,7 +32,15 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
   if (!bakes && OTHERWISE.test(section.title)) return {id: UNBAKED_ID, words: section.title, by: 'title'}
   if (title === null) return bakes ? byText(section) : null
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
-  if (GENERIC.test(title.words) && ingredients.some((one) => one.amount !== null && isFlesh(one.item))) {
+  const flesh =
+    GENERIC.test(title.words) &&
+    (ingredients.some((one) => one.amount !== null && isFlesh(one.item)) ||
+      (/^pies?$/.test(title.words) &&
+        section.title
+          .toLowerCase()
+          .split(/[^a-z]+/)
+          .some((word) => word !== 'light' && isFlesh(word))))
+  if (flesh) {
     // "Chicken pie", "Fish cake": the filling tells what the plain word does not.
     return /^pies?$/.test(title.words) ? {...title, id: MEAT_PIE} : null
   }
@@ -124,6 +132,8 @@ function byText(section: Section): KindFound | null {
     const length = phrase.to - phrase.from
     // "bread crumbs", "cake tin": the word is not the dish.
     if (length === 1 && NOT_THE_DISH.has(section.tokens[phrase.to]?.word ?? '')) return
+    // "to dry off": what is steamed is set in the oven for a while.
+    if (/^dry(?:ing)?$/.test(section.tokens[phrase.to - 1]!.word) && section.tokens[phrase.to]?.word === 'off') return
     // Longer phrases and earlier ones tell more.
     const score = length * length * (index < 3 ? 2 : 1)
     const vote = votes.get(phrase.row.id)

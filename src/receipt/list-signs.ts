@@ -1,7 +1,7 @@
-import {readAmount} from './amounts.js'
+import {readAmount, readQuantity} from './amounts.js'
 import {vague} from './indefinite-words.js'
 import {readNoun} from './nouns.js'
-import {ENDER, itemHere, PART, PREPARED, VERB, type View} from './view.js'
+import {ENDER, itemHere, measureHere, PART, PREPARED, VERB, type View} from './view.js'
 
 /**
  * What tells a list of ingredients from prose: run-in headings, lines that begin with an amount or a name, and an index by its page numbers.
@@ -51,6 +51,9 @@ export function looksListed(view: View, from: number, to: number): boolean {
   let i = from
   while (i < to && tokens[i]!.kind === 'mark') i++
   if (i >= to) return false
+  // "08:00 mix": a time of day.
+  if (tokens[i]!.kind === 'number' && words[i + 1] === ':' && tokens[i + 2]?.kind === 'number' && !tokens[i + 2]!.gap)
+    return false
   const amount = readAmount(view, i, to)
   if (amount !== null) return true
   if (bits[i]! & PART && (words[i + 1] === 'of' || words[i + 1] === 'and')) return true
@@ -69,13 +72,31 @@ function endsClean(view: View, to: number): boolean {
   return !(bits[to - 1]! & ENDER)
 }
 
+/** Longest line of a name with its amount behind it, words. */
+const NAMED = 9
+
+/** "Flour 500 g", "butter .... 2 oz": a name, and an amount that ends the line. */
+function amountBehind(view: View, from: number, to: number): boolean {
+  const {tokens} = view
+  if (to - from > NAMED || tokens[from]!.kind !== 'word') return false
+  const noun = readNoun(view, from, to, false)
+  if (noun === null) return false
+  for (let i = noun.next; i < to; i++) {
+    if (tokens[i]!.kind === 'mark') continue
+    const quantity = readQuantity(view, i, to)
+    if (quantity === null) return false
+    return quantity.next >= to || (quantity.next === to - 1 && tokens[to - 1]!.kind === 'mark')
+  }
+  return false
+}
+
 /** Are these lines of one block a list of ingredients? Half must begin with an amount, three in four look like entries. */
 export function mostlyListed(view: View, lines: ReadonlyArray<readonly [number, number]>): boolean {
   let good = 0
   let amounts = 0
   for (const [from, to] of lines) {
     if (to - from > 24) continue
-    if (readAmount(view, from, to) !== null && endsClean(view, to)) amounts++
+    if ((readAmount(view, from, to) !== null && endsClean(view, to)) || amountBehind(view, from, to)) amounts++
     if (looksListed(view, from, to)) good++
   }
   return amounts >= 1 && amounts * 2 >= lines.length && good * 4 >= lines.length * 3
@@ -86,6 +107,9 @@ export function isIndex(view: View, from: number, to: number): boolean {
   const {tokens} = view
   if (to - from < 40) return false
   let pages = 0
-  for (let i = from; i < to; i++) if (tokens[i]!.kind === 'number' && tokens[i]!.den === 1 && tokens[i]!.num > 24) pages++
+  for (let i = from; i < to; i++) {
+    const {kind, den, num} = tokens[i]!
+    if (kind === 'number' && den === 1 && num > 24 && !(i + 1 < to && measureHere(view, i + 1) !== null)) pages++
+  }
   return pages * 12 > to - from
 }

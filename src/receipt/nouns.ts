@@ -1,6 +1,7 @@
 import {distance} from 'fastest-levenshtein'
+import {germanNames} from '../lexicon/german-names.js'
 import {partsOf} from '../lexicon/grammar-words.js'
-import {lookUpItem} from '../lexicon/index.js'
+import {fold, lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {DESCRIBES, ENDER, itemHere, JOINT, measureHere, NOTFOOD, OFHEAD, PART, PREPARED, type View} from './view.js'
 
@@ -58,6 +59,13 @@ export function singular(word: string): string {
 
 const names = new Map<Item, Map<string, string>>()
 
+/** Is it what German receipts call the row? */
+function isGerman(row: Item, written: string): boolean {
+  const german = germanNames[row.id]
+  const folded = fold(written)
+  return german !== undefined && written !== row.id && german.split(', ').some((name) => fold(name) === folded)
+}
+
 /**
  * What to call an item the lexicon knows: by its id where the text's words are that name or a spelling of it ("flower", "sallaratus"),
  * else by the text's own words ("barm", "damsons"), which `lookUpItem` finds as well.
@@ -80,7 +88,7 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
   const joined = own.replace(/[ -]/g, '')
   const plainId = row.id.replace(/[ -]/g, '')
   const spelling = joined !== plainId && distance(joined, plainId) <= 2 && joined.length > 3
-  const name = sameHead || spelling ? row.id : own
+  const name = sameHead || spelling || isGerman(row, written) ? row.id : own
   // A row has few spellings; only their joining may vary.
   if (known.size < 500) known.set(written, name)
   return name
@@ -89,8 +97,18 @@ function nameOf(row: Item, view: View, from: number, to: number): string {
 /** Words kept out of an unknown item's name. */
 const describes = (view: View, at: number): boolean => (view.bits[at]! & DESCRIBES) !== 0
 
+/** "1-lb. coffee cans": what was sold in them is no ingredient. */
+const isPackaging = ({words}: View, at: number): boolean => words[at] === 'cans'
+
 /** "butter size of an egg": the short form of "the size of an egg" is said of the name, and no part of it. */
 const beginsSize = (view: View, at: number): boolean => view.words[at] === 'size' && view.words[at + 1] === 'of'
+
+/** "175 g butter⏎Caramel: …": the next line's label is no part of the name. */
+function beginsLabel({words, tokens, section}: View, at: number): boolean {
+  if (!tokens[at]!.capital || !section.source.slice(tokens[at - 1]!.end, tokens[at]!.start).includes('\n')) return false
+  const mark = tokens[at + 1]?.kind === 'word' ? words[at + 2] : words[at + 1]
+  return mark === ':' || mark === '='
+}
 
 /** Longest name of an ingredient, in words. */
 const LONGEST = 9
@@ -135,7 +153,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
       }
       break
     }
-    if (token.kind === 'number') break
+    if (token.kind === 'number' || (i > first && beginsLabel(view, i))) break
     const found = itemHere(view, i)
     if (found !== null && found.next <= end) {
       if (rowEnd >= 0 && unknownEnd > rowEnd) break
@@ -154,7 +172,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
     )
       break
     if (rowEnd >= 0) {
-      if (bits[i]! & NOTFOOD && !beginsSize(view, i)) return null
+      if ((bits[i]! & NOTFOOD || isPackaging(view, i)) && !beginsSize(view, i)) return null
       if (describes(view, i)) break
       if (words[i]!.endsWith('ing') || (measureHere(view, i) !== null && !token.joined)) break
       if ((!open || !compounds) && !token.joined) break
@@ -200,7 +218,7 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
   }
   if (
     rowEnd < end &&
-    bits[rowEnd]! & NOTFOOD &&
+    (bits[rowEnd]! & NOTFOOD || isPackaging(view, rowEnd)) &&
     tokens[rowEnd]!.kind === 'word' &&
     unknownEnd <= rowEnd &&
     !beginsSize(view, rowEnd)

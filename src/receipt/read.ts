@@ -2,7 +2,8 @@ import {readFacts} from './facts.js'
 import {readHeat} from './heat.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
-import {noteWords} from './notes.js'
+import {apartFromNotes} from './note-bakes.js'
+import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
@@ -26,7 +27,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -64,6 +65,15 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         if (places === undefined) unknownItems.set(one.item, [one.start])
         else places.push(one.start)
       }
+      if (one.unmeasured === true)
+        messages.push({
+          file,
+          ...place(one.start),
+          severity: 'warning',
+          rule: 'measure-unknown',
+          reason: `“${noteWords(one.text)}” has no measure that this lexicon knows: its number is carried through without a weight`,
+          suggest: 'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
+        })
       if (one.other !== undefined)
         messages.push({
           file,
@@ -74,7 +84,31 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: `to settle it, write in the front matter: ${one.other.settle}`,
         })
     }
-    const {times, door} = readStays(section, readTimes(section))
+    const stays = readStays(section, readTimes(section))
+    const {door} = stays
+    const told = new Set<string>()
+    const {oven, times} = apartFromNotes(
+      readHeat(section, unknownHeat),
+      stays.times,
+      noteSpans(view),
+      ({note, phrase, serves}) => {
+        const words = noteWords(source.slice(note.start, note.end))
+        if (told.has(`${serves} ${words}`)) return
+        told.add(`${serves} ${words}`)
+        messages.push({
+          file,
+          ...place(phrase.start),
+          severity: 'info',
+          rule: 'note-other-way',
+          reason: serves
+            ? `the heat or time in the note “${words}” serves, since the receipt’s own text gives none`
+            : `the note “${words}” gives another way: its heats and times are not taken for the receipt’s own`,
+          ...(serves
+            ? {}
+            : {suggest: 'to follow the note, write its heat and time into the receipt’s own text, or in the front matter'}),
+        })
+      },
+    )
     const receipt: ReadReceipt = {
       file,
       title,
@@ -85,7 +119,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       place: where,
       kind: null,
       ingredients,
-      oven: readHeat(section, unknownHeat),
+      oven,
       times,
       ...(door.length > 0 ? {door} : {}),
       serves: readYield(section),

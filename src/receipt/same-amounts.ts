@@ -1,9 +1,10 @@
+import {lookUpMeasure} from '../lexicon/index.js'
 import {alternativeAt} from './alternatives.js'
 import {type Quantity, readAmount, textOf} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, HALF, ONE, TWO} from './exact.js'
 import {ONE_OF} from './item-classes.js'
-import {readNoun} from './nouns.js'
+import {type Noun, readNoun} from './nouns.js'
 import {CARDINAL, type View} from './view.js'
 
 /**
@@ -110,6 +111,7 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
     k++
   }
   let matched = false
+  let byWeight = false
   let of = true
   if (words[k] === 'ditto' || words[k] === 'do' || words[k] === '"') {
     if (
@@ -139,7 +141,9 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
     ) {
       if (words[k] === 'like' && words[k + 1] !== 'quantity' && words[k + 1] !== 'weight') return -1
       if (words[k] === 'same' || words[k] === 'like' || words[k] === 'equal') k++
+      byWeight = words[k] === 'weight'
       if (
+        byWeight ||
         words[k] === 'quantity' ||
         words[k] === 'weight' ||
         words[k] === 'measure' ||
@@ -166,7 +170,9 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
   // "as much flour as will make a paste" has no amount.
   let next = noun.next
   if (words[i] === 'as' || words[i + 1] === 'as') {
-    const comparison = words[next] === 'as' && !(words[next + 1] === 'of' || isNamed(entries.view, next + 1, to))
+    const comparison =
+      (words[next] === 'as' && !(words[next + 1] === 'of' || isNamed(entries.view, next + 1, to))) ||
+      willDo(entries.view, next, to)
     if (comparison || (words[next] === 'to' && times.value === 1)) {
       entries.push(
         {start: at, next, item: noun.item, row: noun.row, known: noun.known, prepared: noun.prepared, confidence: 0.8},
@@ -188,6 +194,27 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
     const alternative = alternativeAt(entries.view, next, to)
     if (alternative > 0) next = alternative
   }
+  const eggs = byWeight && from !== null && from.measure === 'count' ? lastEggs(entries) : null
+  if (eggs !== null) {
+    const made = entries.push(
+      {
+        start: at,
+        next,
+        low: eggs.low!.times(times),
+        high: eggs.high!.times(times),
+        measure: 'weight of an egg',
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        confidence: 0.85,
+      },
+      mode,
+    )
+    return alike(entries, made, to, mode)
+  }
+  // What is measured by a cup says nothing of a weight.
+  if (byWeight && from !== null && lookUpMeasure(from.measure)?.dimension === 'volume') from = null
   // "an equal quantity" of what is counted says nothing of a thing that is not.
   if (
     from !== null &&
@@ -223,6 +250,17 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
   return next
 }
 
+/** "as much water, blood-warm, as will make a dough": what is said of it stands between. */
+function willDo({words}: View, at: number, to: number): boolean {
+  if (words[at] !== ',' && words[at] !== '(') return false
+  for (let i = at + 1; i < to && i < at + 8; i++) {
+    if (words[i] === '.' || words[i] === ';') return false
+    if (words[i] === 'as')
+      return /^(?:will|would|shall|should|is|are|may|can|you|they|it|suffices|needed)$/.test(words[i + 1] ?? '')
+  }
+  return false
+}
+
 /** The eggs just spoken of: the last amount, or the one before it in the same breath ("yolks of eight, whites of four"). */
 function lastEggs(entries: Entries): Draft | null {
   if (
@@ -237,6 +275,70 @@ function lastEggs(entries: Entries): Draft | null {
   return null
 }
 
+const BY_WEIGHT = 'the amount is told by the weight of the entry before'
+
+/** The one entry of the sentence so far that has a weight; null where there are more, or where it has none. */
+function onlyWeighed(entries: Entries, at: number): Draft | null {
+  const {tokens, words} = entries.view
+  const {last} = entries
+  if (last === null || lookUpMeasure(last.measure)?.dimension !== 'mass') return null
+  if (tokens[last.start]!.block !== tokens[at]!.block) return null
+  for (let i = last.next; i < at; i++) if (words[i] === '.' || words[i] === ';') return null
+  for (let k = entries.drafts.length - 1; k >= 0; k--) {
+    const draft = entries.drafts[k]!
+    if (draft === last || draft.low === null) continue
+    if (tokens[draft.start]!.block !== tokens[at]!.block) break
+    let sentence = true
+    for (let i = draft.next; i < last.start; i++) if (words[i] === '.' || words[i] === ';') sentence = false
+    if (!sentence) break
+    if (draft.notes[0] !== BY_WEIGHT) return null
+  }
+  return last
+}
+
+/**
+ * "the same weight of flour, of sugar and of butter": the names behind an entry that have its amount too, where "and" closes the list and
+ * nothing else is said of them. The token after the last.
+ */
+function alike(entries: Entries, made: Draft, to: number, mode: Mode): number {
+  const {words, tokens} = entries.view
+  if (made.low === null) return made.next
+  const nouns: Noun[] = []
+  let i = made.next
+  let closed = false
+  for (let turns = 0; turns < 8 && !closed; turns++) {
+    let j = i
+    if (words[j] === ',') j++
+    const and = words[j] === 'and' || words[j] === '&'
+    if (and) j++
+    if (j === i || j >= to) break
+    if (words[j] === 'of' || words[j] === 'in') j++
+    const noun = readNoun(entries.view, j, to, false)
+    if (noun === null) break
+    nouns.push(noun)
+    i = noun.next
+    closed = and
+  }
+  const after = i < to ? tokens[i]! : undefined
+  if (!closed || (after !== undefined && !/^[.;:)]$/.test(after.word))) return made.next
+  for (const noun of nouns)
+    entries.push(
+      {
+        ...made,
+        start: made.start,
+        next: i,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        notes: made.notes.length > 0 ? [...made.notes] : [],
+        hedges: [...made.hedges],
+      },
+      mode,
+    )
+  return i
+}
+
 /** "the weight of six eggs in sugar", "their weight in flour": the token after it, else −1. */
 export function weightOf(entries: Entries, at: number, i: number, to: number, mode: Mode): number {
   const {words} = entries.view
@@ -248,11 +350,14 @@ export function weightOf(entries: Entries, at: number, i: number, to: number, mo
   }
   if (words[k] === 'the') k++
   if (words[k] === 'their' || words[k] === 'its') {
+    if (words[k + 1] === 'own') k++
     if (words[k + 1] !== 'weight') return -1
     const noun = words[k + 2] === 'in' || words[k + 2] === 'of' ? readNoun(entries.view, k + 3, to, mode === 'list') : null
     if (noun === null) return -1
-    const eggs = words[k] === 'their' ? lastEggs(entries) : null
-    entries.push(
+    const eggs = /^(?:their|own)$/.test(words[k]!) ? lastEggs(entries) : null
+    const weighed = eggs === null ? onlyWeighed(entries, at) : null
+    const told = eggs ?? weighed
+    const made = entries.push(
       {
         start: at,
         next: noun.next,
@@ -261,11 +366,18 @@ export function weightOf(entries: Entries, at: number, i: number, to: number, mo
         known: noun.known,
         prepared: noun.prepared,
         confidence: 0.7,
-        ...(eggs === null ? {} : {low: eggs.low!.times(times), high: eggs.high!.times(times), measure: 'weight of an egg'}),
+        ...(told === null
+          ? {}
+          : {
+              low: told.low!.times(times),
+              high: told.high!.times(times),
+              measure: weighed === null ? 'weight of an egg' : weighed.measure,
+            }),
+        ...(weighed === null ? {} : {notes: [BY_WEIGHT]}),
       },
       mode,
     )
-    return noun.next
+    return alike(entries, made, to, mode)
   }
   if (words[k] !== 'weight' && words[k] !== 'weights') return -1
   k++
@@ -281,7 +393,7 @@ export function weightOf(entries: Entries, at: number, i: number, to: number, mo
     if (words[k] === 'large' || words[k] === 'fresh' || words[k] === 'small' || words[k] === 'good') k++
     const eggs = words[k] === 'eggs' || words[k] === 'egg'
     if (eggs) k++
-    else if (words[k] !== 'in' && words[k] !== 'of' && words[k] !== ',') return -1
+    else if (k < to && !/^(?:in|of|[,.;])$/.test(words[k]!)) return -1
   } else if (words[k] === 'the' && (words[k + 1] === 'eggs' || words[k + 1] === 'egg')) {
     k += 2
     const eggs = lastEggs(entries)
@@ -315,7 +427,7 @@ export function weightOf(entries: Entries, at: number, i: number, to: number, mo
   let next = noun.next
   const alternative = alternativeAt(entries.view, next, to)
   if (alternative > 0) next = alternative
-  entries.push(
+  const made = entries.push(
     {
       start: at,
       next,
@@ -330,5 +442,5 @@ export function weightOf(entries: Entries, at: number, i: number, to: number, mo
     },
     mode,
   )
-  return next
+  return alike(entries, made, to, mode)
 }

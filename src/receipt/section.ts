@@ -187,6 +187,13 @@ export function tokenise(block: Block, index: number, into: Token[]): void {
       i++
       continue
     }
+    const misread = misreadFigure(text, i)
+    if (misread !== null) {
+      const {value, end} = misread
+      put('number', text.slice(i, end), '', i, end, value, 1, false)
+      i = end
+      continue
+    }
     if (isLetter(c)) {
       let j = i + 1
       while (j < size) {
@@ -238,6 +245,26 @@ export function tokenise(block: Block, index: number, into: Token[]): void {
     put('mark', word, '', i, j, 0, 0, false)
     i = j
   }
+}
+
+/** Behind a lone l or I: a measure, which makes it the figure 1. Verbs ("I pound", "I cup") are none of these. */
+const MEASURE_BEHIND =
+  /^[lI] (?:[lI]bs?|lbs?|ozs?|pts?|qts?|pints?|quarts?|gills?|tbsps?|tsps?|teaspoon\w*|tablespoon\w*|cups? of)\b/
+const FIGURES_WITH_LETTERS = /^(?:[lI][\dO]{1,3}|\d{1,3}O+)(?![\p{L}\d])/u
+
+/**
+ * A figure that a scan read as a letter: "l lb." and "I oz." are 1, "l0" is 10, "2O" is 20. Not "1l", a litre.
+ *
+ * @returns null where none stands at `i`
+ */
+function misreadFigure(text: string, i: number): {value: number; end: number} | null {
+  const c = text.charCodeAt(i)
+  const one = c === 108 || c === 73
+  if (!one && !(isDigit(c) && text.indexOf('O', i) > 0 && text.indexOf('O', i) < i + 4)) return null
+  if (i > 0 && (isLetter(text.charCodeAt(i - 1)) || isDigit(text.charCodeAt(i - 1)) || /[.,/'’-]/.test(text[i - 1]!))) return null
+  const found = FIGURES_WITH_LETTERS.exec(text.slice(i, i + 8))?.[0]
+  if (found !== undefined) return {value: Number(found.replace(/^[lI]/, '1').replace(/O/g, '0')), end: i + found.length}
+  return one && MEASURE_BEHIND.test(text.slice(i, i + 16)) ? {value: 1, end: i + 1} : null
 }
 
 /** Figures from `i`: digits, thousands, a decimal part, a fraction, a mixed number. `num / den` is exact. */

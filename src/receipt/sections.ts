@@ -22,7 +22,7 @@ interface Heading {
 
 /** Headings that name a part of the receipt above them, at any depth. */
 const ALWAYS_PART =
-  /^(?:ingredients?|methods?|directions?|instructions?|preparation|procedure|steps?|notes?|tips?|you will need)\b[^a-z]*$/
+  /^(?:ingredients?|methods?|directions?|instructions?|preparation|procedure|steps?|(?:[a-z’']+ )?(?:notes?|tips?|hints?)(?: (?:and|&) [a-z]+)?|nutrition(?: facts| information)?|you will need)[^a-z]*$/
 /** Headings that name a part of the receipt above them where they stand deeper than its own. */
 const DEEPER_PART =
   /^(?:for |to (?:serve|finish|decorate|make|bake|assemble|glaze)\b|the |ingredients?\b|method\b|(?:\w+ )?(?:crust|paste|pastry|dough|batter|filling|icing|frosting|glaze|topping|sauce|syrup|sponge|crumble|streusel|starter|leaven|poolish|custard|meringue|garnish|dressing|stuffing|forcemeat|baking|mixing|shaping|proving|rising|day (?:one|two|three|\d)|equipment|variations?|storage|serving|yield)\b[^a-z]*$)/
@@ -46,6 +46,8 @@ export function cutByHeading(source: string, from: number): Cut[] {
       (owner > 0 || heading.depth > 1) &&
       (ALWAYS_PART.test(heading.words) || (owner > 0 && heading.depth > owner && DEEPER_PART.test(heading.words)))
     if (part) continue
+    // "Ingredients" under a line that is no heading is no receipt of its own.
+    if (empty && ALWAYS_PART.test(heading.words)) continue
     if (heading.at > current.start && !isBlank(source, current.start, heading.at)) {
       current.end = heading.at
       cuts.push(current)
@@ -603,7 +605,10 @@ export function* readSections(source: string, file: string, from: number, facts:
     if (blocks.length === 0) continue
     any = true
     const first = blocks[0]!
-    const named = heading !== undefined && (heading === first || cut.depth > 0)
+    const named =
+      heading !== undefined &&
+      (heading === first || cut.depth > 0) &&
+      !(cut.depth === 0 && ALWAYS_PART.test(headingWords(heading.text)))
     const title = named ? heading.text.replace(/\s+/g, ' ').trim() : titleFromFile(file)
     const at = named ? heading.start : first.start
     yield makeSection({source, file, title, line: place(at).line, start: cut.start, end: cut.end, facts, blocks})

@@ -1,7 +1,9 @@
+import {partsOf} from '../lexicon/grammar-words.js'
+import {lookUpItem} from '../lexicon/index.js'
 import {type Quantity, readAmount, readQuantity} from './amounts.js'
 import type {Draft, Entries, Mode} from './entries.js'
 import {vague} from './indefinite-words.js'
-import {type Noun, readNoun} from './nouns.js'
+import {type Noun, partItem, readNoun} from './nouns.js'
 import {ENDER, PREPARED, type View} from './view.js'
 
 /**
@@ -93,7 +95,7 @@ function giveAll(entries: Entries, names: readonly Draft[], quantity: Quantity, 
 export function eachList(entries: Entries, at: number, quantity: Quantity, from: number, to: number, mode: Mode): number {
   const {words} = entries.view
   let i = from
-  if (words[i] === 'of') i++
+  if (words[i] === 'of' || words[i] === ':') i++
   const nouns: Noun[] = []
   for (;;) {
     const noun = readNoun(entries.view, i, to, mode === 'list' || nouns.length === 0, mode === 'list')
@@ -102,7 +104,7 @@ export function eachList(entries: Entries, at: number, quantity: Quantity, from:
     i = noun.next
     let j = i
     if (words[j] === ',') j++
-    const and = words[j] === 'and' || words[j] === '&'
+    const and = words[j] === 'and' || words[j] === '&' || words[j] === 'und'
     if (and) j++
     if (j === i || j >= to) break
     if (readAmount(entries.view, j, to) !== null || vague.match(words, j, to) > 0) break
@@ -117,7 +119,7 @@ export function eachList(entries: Entries, at: number, quantity: Quantity, from:
   }
   if (nouns.length < 2) return -1
   const end = nouns[nouns.length - 1]!.next
-  for (const noun of nouns)
+  for (const noun of withHead(entries.view, nouns))
     entries.push(
       {
         start: at,
@@ -136,6 +138,24 @@ export function eachList(entries: Entries, at: number, quantity: Quantity, from:
       mode,
     )
   return end
+}
+
+/** "white and brown sugar", "orange and lemon peel": the head stands behind the last, and belongs to each. */
+function withHead(view: View, nouns: readonly Noun[]): readonly Noun[] {
+  const last = nouns[nouns.length - 1]!
+  const head = view.words[last.next - 1]!
+  const peel = partsOf[head] === 'rind'
+  return nouns.map((noun): Noun => {
+    if (noun === last || noun.row === null || noun.next - noun.start !== 1) return noun
+    const word = view.words[noun.start]!
+    if (peel) {
+      const made = noun.row.group === 'fruit' ? partItem(noun.row.id, 'rind') : null
+      return made === null || made.row === null ? noun : {...noun, item: made.item, row: made.row}
+    }
+    if (word !== 'white' && word !== 'yolk') return noun
+    const row = lookUpItem(`${word} ${head}`)
+    return row === null ? noun : {...noun, item: row.id, row}
+  })
 }
 
 /** "currants and raisins, a pound each": the token after "each", else −1. */

@@ -34,6 +34,7 @@ const UNITS: Readonly<Record<string, number>> = {
   mins: 1,
   min: 1,
   '′': 1,
+  "'": 1,
   day: 1440,
   days: 1440,
   dayes: 1440,
@@ -41,6 +42,10 @@ const UNITS: Readonly<Record<string, number>> = {
   "day's": 1440,
   night: 720,
   nights: 720,
+  minuten: 1,
+  stunde: 60,
+  stunden: 60,
+  std: 60,
   seconds: 1 / 60,
   secs: 1 / 60,
   sec: 1 / 60,
@@ -49,7 +54,7 @@ const UNITS: Readonly<Record<string, number>> = {
   fortnight: 20160,
 }
 /** Only right behind a figure: "2 h", "20m". */
-const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs'])
+const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs', 'std'])
 const FILLERS = new Set([
   'good',
   'full',
@@ -91,6 +96,7 @@ const HEDGES = new Set([
   'say',
   'only',
 ])
+const PRIMES = new Set(['′', "'"])
 const JOINERS = new Set(['to', 'or', '-', '—', 'till', 'until'])
 
 /** How long words without a number last, minutes. From memory: a night of 8 to 12 hours. */
@@ -107,6 +113,7 @@ const SPANS: ReadonlyArray<readonly [string, number, number]> = [
   ['the whole night', 480, 720],
   ['one night', 480, 720],
   ['a night', 480, 720],
+  ['über nacht', 480, 720],
   ['till morning', 480, 720],
   ['until morning', 480, 720],
   ['till the morning', 480, 720],
@@ -273,6 +280,28 @@ function numberAt(tokens: readonly Token[], i: number): Number_ | null {
   return cardinal === null ? null : whole(cardinal.value, cardinal.end, false, false)
 }
 
+/** How far back a sentence is looked through, tokens. */
+const REACH = 40
+
+/** "40′" and "40'" are minutes; "6′ 2″" and "6′ × 4′" feet, and a stroke may close a quotation or stand before an s. */
+function isMinutes(tokens: readonly Token[], i: number, at: number, number: Number_): boolean {
+  const {word, gap, block} = tokens[at]!
+  const next = tokens[at + 1]?.block === block ? tokens[at + 1]! : undefined
+  if (
+    !number.figure ||
+    gap ||
+    /^[x×]$/.test(tokens[i - 1]?.word ?? '') ||
+    next?.kind === 'number' ||
+    /^[x×]$/.test(next?.word ?? '')
+  )
+    return false
+  if (word === '′') return true
+  if (number.fraction || number.low < 3 || number.high > 240 || (next?.kind === 'word' && !next.gap)) return false
+  for (let k = i - 1; k >= 0 && k > i - REACH && tokens[k]!.block === block; k--)
+    if (tokens[k]!.word === word && (tokens[k]!.gap || k === 0) && tokens[k + 1]?.gap === false) return false
+  return true
+}
+
 /** A number with its unit and what is added to it; or the bare number, whose unit may follow later. */
 function termAt(tokens: readonly Token[], i: number): Term | null {
   const number = numberAt(tokens, i)
@@ -297,16 +326,9 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
   }
   const word = here(j)
   if (word === undefined || !Object.hasOwn(UNITS, word.word)) return bare
-  // "40′" is minutes, "6′ 2″" and "6′ × 4′" feet.
-  if (
-    word.word === '′' &&
-    (!number.figure ||
-      word.gap ||
-      /^[x×]$/.test(tokens[i - 1]?.word ?? '') ||
-      here(j + 1)?.kind === 'number' ||
-      /^[x×]$/.test(here(j + 1)?.word ?? ''))
-  )
-    return bare
+  if (PRIMES.has(word.word) && !isMinutes(tokens, i, j, number)) return bare
+  // "12 std muffins" are of the usual size, "2 Std." hours.
+  if (word.word === 'std' && (here(j + 1)?.word !== '.' || tokens[j + 1]!.gap)) return bare
   if (word.word === 'night' && number.low > 1) return bare
   if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
   const unit = UNITS[word.word]!
@@ -365,10 +387,19 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
       l++
       end = l
       if (ABBREVIATED.has(joined.word) && here(end)?.word === '.' && !tokens[end]!.gap) end++
+    } else if (/^(?:h|hr|hrs)$/.test(word.word) && k === j + 1 && isMinutesBare(tokens[k]!, joined)) {
+      low += more.low
+      high += more.high
+      end = l
     }
   }
   return {low, high, unit, end, article: false, fraction: number.fraction, figure: number.figure}
 }
+
+/** "1 h 10", "1h05": two figures right behind the hour, and nothing that makes them a measure, a heat or a range. */
+const isMinutesBare = (figures: Token, next: Token | undefined): boolean =>
+  /^[0-5]\d$/.test(figures.word) &&
+  (next === undefined || (next.kind === 'mark' ? /^[.,;:)|!]$/.test(next.word) : FOLLOWS_TIME.has(next.word)))
 
 /** A whole stretch from token `i`: a term, or a range of two. Minutes. */
 function durationAt(tokens: readonly Token[], i: number, between: boolean): {low: number; high: number; end: number} | null {
@@ -487,8 +518,19 @@ const TASKS = new Map(Object.entries(tasks))
 
 const isStop = (t: Token): boolean =>
   t.kind === 'mark' && (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|')
+/** Words cut short before a figure: "min. 3 hours" is at least so long. */
+const CUT_SHORT = set('min max approx ca abt')
 /** A stop after an abbreviation or a label ("Time.—") does not end the sentence for our purpose. */
-export const endsSentence = (tokens: readonly Token[], k: number): boolean => isStop(tokens[k]!) && tokens[k + 1]?.word !== '—'
+export const endsSentence = (tokens: readonly Token[], k: number): boolean =>
+  isStop(tokens[k]!) && tokens[k + 1]?.word !== '—' && !isCutShort(tokens, k)
+
+/** "Chill min. 3 hours": the stop at `k` is the abbreviation's, and "min." with no figure before it no minutes. */
+const isCutShort = (tokens: readonly Token[], k: number): boolean =>
+  tokens[k]!.word === '.' &&
+  !tokens[k]!.gap &&
+  CUT_SHORT.has(tokens[k - 1]?.word ?? '') &&
+  tokens[k - 2]?.kind !== 'number' &&
+  tokens[k + 1]?.kind === 'number'
 
 interface Stretch {
   readonly from: number
@@ -557,7 +599,7 @@ export function readTimes(section: Section): TimePhrase[] {
     let of = taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
-      of = cooks ?? last ?? 'other'
+      of = unsaidTask(section, from, to, low) ?? cooks ?? last ?? 'other'
     } else if (of === 'bake' || of === 'boil') last = of
     const start = tokens[from]!.start
     const end = tokens[to - 1]!.end
@@ -568,6 +610,7 @@ export function readTimes(section: Section): TimePhrase[] {
     }
     const then = of === 'bake' && before?.of === 'bake' && goesOn(tokens, before.to, from, to)
     const total = of === 'bake' && isTotal(tokens, from, to)
+    if (of === 'bake' && before?.of === 'bake' && isWithin(tokens, before.to, from)) of = 'other'
     before = {of, to}
     return {
       text: source.slice(start, end),
@@ -602,12 +645,28 @@ function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[
   const said: Stretch[] = []
   for (const one of found) {
     const night = said.at(-1)
-    if (night?.low === 480 && night.high === 720 && one.low >= 360 && saysAgain(tokens, night.to, one.from))
+    // "8 hours or overnight" is one stretch too.
+    if (night !== undefined && isOrNight(tokens, night, one))
+      said[said.length - 1] = {
+        from: night.from,
+        to: one.to,
+        low: Math.min(night.low, one.low),
+        high: Math.max(night.high, one.high),
+      }
+    else if (night?.low === 480 && night.high === 720 && one.low >= 360 && saysAgain(tokens, night.to, one.from))
       said[said.length - 1] = {...one, from: night.from}
     else said.push(one)
   }
   return said
 }
+
+const isOrNight = (tokens: readonly Token[], first: Stretch, second: Stretch): boolean =>
+  [first, second].some(({low, high}) => low === 480 && high === 720) &&
+  first.byWeight === undefined &&
+  second.byWeight === undefined &&
+  second.from === first.to + 1 &&
+  tokens[first.to]!.word === 'or' &&
+  tokens[first.to]!.block === tokens[second.from]!.block
 
 /** Only a mark and words for where and how much between two times: they are one. */
 function saysAgain(tokens: readonly Token[], from: number, to: number): boolean {
@@ -714,8 +773,10 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   // "prove overnight in the fridge": what is said just before it.
   const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
   if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
+  if (isOfTheCook(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to)) return 'other'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
-  for (let k = to; k < tokens.length && k < to + 6 && tokens[k]!.block === block; k++) {
+  const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
+  for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
     const t = tokens[k]!
     if (
       endsSentence(tokens, k) ||
@@ -726,31 +787,113 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
       t.word === 'after' ||
       t.word === 'while' ||
       t.word === 'whilst' ||
-      t.word === '('
+      t.word === '(' ||
+      // "bake it five hours with a moderate fire"
+      (t.word === 'fire' && tokens.slice(Math.max(to, k - 3), k).some(({word}) => word === 'with'))
     )
       break
-    const task = TASKS.get(t.word)
+    const task = taskAt(tokens, k)
     if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
       if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
       break
     }
   }
-  for (let k = from - 1; k >= 0 && k > from - 40 && tokens[k]!.block === block; k--) {
+  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block; k--) {
     if (endsSentence(tokens, k)) break
-    const task = TASKS.get(tokens[k]!.word)
+    const task = taskAt(tokens, k)
     if (task === undefined || tokens[k]!.word === 'light') continue
     // "taking off the scum as it rises": no dough.
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
     return task
   }
-  for (let k = to; k < tokens.length && k < to + 14 && tokens[k]!.block === block; k++) {
+  if (!ended && inTheRoom(tokens, to, block)) return 'stand'
+  const early = tokens[to]?.word === 'before' && tokens[to]!.block === block
+  let puts = false
+  for (let k = to; k < tokens.length && !ended && k < to + 14 && tokens[k]!.block === block; k++) {
     if (endsSentence(tokens, k)) break
-    const task = TASKS.get(tokens[k]!.word)
+    if (early && CLAUSE.has(tokens[k]!.word) && !puts) break
+    puts ||= SETS.has(tokens[k]!.word)
+    const task = taskAt(tokens, k)
+    // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
+    if (early && !puts) continue
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
     if (task === 'bake' || task === 'rise' || task === 'boil') return task
   }
-  return null
+  if (early && !isLabelled(tokens, from)) return 'other'
+  return besideHeat(tokens, from, to) ? 'bake' : null
 }
+
+/** "folding at 30, 60 and 90 min": when, and not how long. */
+function isMoment(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  let last = tokens[from]!
+  let k = from - 1
+  let several = false
+  while (k > 0 && tokens[k]!.block === block && /^(?:,|and|&)$/.test(tokens[k]!.word)) {
+    while (/^(?:,|and|&)$/.test(tokens[k]!.word)) k--
+    const number = tokens[k]!
+    if (number.kind !== 'number' || last.kind !== 'number' || number.num >= last.num) return false
+    several = true
+    last = number
+    k--
+  }
+  return several && tokens[k]?.block === block && /^(?:at|after)$/.test(tokens[k]!.word)
+}
+
+const COOKS_OWN = set('prep preparation total active inactive')
+
+/** "Prep time: 15 min", "Total: 2 h": the cook's time, and none of the oven's. */
+function isOfTheCook(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  if (!/^[:|—-]$/.test(tokens[from - 1]?.word ?? '')) return false
+  const at = tokens[from - 2]?.word === 'time' ? from - 3 : from - 2
+  return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
+}
+
+/** "… at room temperature" stands behind it. */
+function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean {
+  for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++)
+    if (tokens[k]!.word === 'rt' || (tokens[k]!.word === 'room' && /^temp/.test(tokens[k + 1]?.word ?? ''))) return true
+  return false
+}
+
+const SETS = set('put set place')
+/** After "before": a clause, and no meal or hour ("before it is put in the oven"). */
+const CLAUSE = set('it they you is are be being')
+/** "within a quarter of an hour of setting it in the oven": how long before. */
+const isUntil = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens[from - 1]?.word === 'within' && tokens[to]?.word === 'of' && /ing$/.test(tokens[to + 1]?.word ?? '')
+
+/** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
+function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefined {
+  const {word} = tokens[k]!
+  const before = tokens[k - 1]
+  if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
+  if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
+  // "bake till set": how one sees that it is done.
+  if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
+  // "150 g boiling water" goes in; what is put into boiling water boils.
+  if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
+  if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
+  return TASKS.get(word)
+}
+
+const OVEN = set('oven ovens ouen backofen')
+
+/** "Preheat the Dutch oven 1 hr": the oven is heated, and nothing baked. */
+function isHeated(tokens: readonly Token[], oven: number): boolean {
+  const {block} = tokens[oven]!
+  for (let k = oven - 1; k >= 0 && k >= oven - 4 && tokens[k]!.block === block && tokens[k]!.kind === 'word'; k--) {
+    const {word} = tokens[k]!
+    if (word.startsWith('preheat')) return true
+    // "heat the oven", but "in a quick well heat oven"
+    if (word === 'heat' || word === 'heating') return /^(?:the|your|up)$/.test(tokens[k + 1]!.word)
+    if (word === 'in' || word === 'into') return false
+  }
+  return false
+}
+
+const WEIGHS: ReadonlySet<string> = new Set([...Object.keys(PLAIN), ...'a an per the each every half quarter of'.split(' ')])
 
 const PROVES = set('prove proved proof ferment')
 const rising = set('rise rises rising')
@@ -760,6 +903,74 @@ const SCUM = set('scum froth surface')
 function scums(tokens: readonly Token[], k: number): boolean {
   for (let i = k - 1; i >= 0 && i > k - 10 && !isStop(tokens[i]!); i--) if (SCUM.has(tokens[i]!.word)) return true
   return SCUM.has(tokens[k + 3]?.word ?? '')
+}
+
+/** No baking of so many minutes is left without a word for it. */
+const LONGEST_UNSAID = 1440
+
+/**
+ * What a time is for that stands among no words of a task, where that is not what the receipt mainly does: the title's ("Overnight rolls",
+ * "Twenty-minute scones"), a night, days.
+ */
+function unsaidTask({tokens, blocks}: Section, from: number, to: number, low: number): TimePhrase['of'] | null {
+  const {block} = tokens[from]!
+  if (block === 0 && blocks[0]!.kind === 'heading') return 'other'
+  if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
+  if (isKeptWarm(tokens, from, to)) return 'stand'
+  if (low < LONGEST_UNSAID) return null
+  return isLabelled(tokens, from) ? null : 'other'
+}
+
+/** "(16 h, 22 °C)": at a heat that bakes nothing. */
+function isKeptWarm(tokens: readonly Token[], from: number, to: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = Math.max(0, from - 5); k < to + 4 && k < tokens.length; k++) {
+    const {kind, num, den} = tokens[k]!
+    if (tokens[k]!.block !== block || (k >= from && k < to) || kind !== 'number' || den !== 1 || num > WARM) continue
+    if (tokens[k + 1]?.word === '°' || (tokens[k + 1]?.word === 'c' && tokens[k + 1]!.capital)) return true
+  }
+  return false
+}
+
+/** No dough is kept hotter and nothing baked cooler, °C. */
+const WARM = 60
+
+/** "Time.—" or "Cooking time:" stands before it in the sentence. */
+function isLabelled(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
+    if (tokens[k]!.word === 'time') return true
+  return false
+}
+
+const NIGHTS = set('night overnight morning')
+
+/** Whether a heat of the oven stands close to the time: "Gas 2 for 4 hours", "425° 15 min.". */
+function besideHeat(tokens: readonly Token[], from: number, to: number): boolean {
+  const {block} = tokens[from]!
+  const heat = (k: number): boolean => {
+    const {kind, word, num, den} = tokens[k]!
+    const next = tokens[k + 1]
+    if (next === undefined || next.block !== block) return false
+    if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
+    if (kind !== 'number' || den !== 1 || num < LEAST_HEAT || num > 550) return false
+    return /^(?:°|℃|℉|degrees?)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
+  }
+  for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
+    if (heat(k)) return true
+  for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) if (heat(k)) return true
+  return false
+}
+
+/** Degrees of either scale that are an oven's and no dough's or milk's. */
+const LEAST_HEAT = 130
+
+/** "45 minutes, the first 10 with steam", "dropping to 210 °C after the first 10": part of the time before it, which ended at `before`. */
+function isWithin(tokens: readonly Token[], before: number, from: number): boolean {
+  if (!/^(?:first|last|final)$/.test(tokens[from - 1]?.word ?? '') || tokens[from - 2]?.word !== 'the') return false
+  if (tokens[before - 1]!.block !== tokens[from]!.block) return false
+  for (let k = before; k < from; k++) if (endsSentence(tokens, k) || tokens[k]!.word === 'then') return false
+  return true
 }
 
 /** Where a time stands alone ("Time: 1 hour"): baking if the receipt bakes, else boiling if it boils. */

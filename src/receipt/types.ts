@@ -38,6 +38,8 @@ export interface ReadIngredient extends Span {
   /** Another possible reading and the front-matter line that would settle it. */
   readonly other?: {readonly reading: string; readonly settle: string}
   readonly notes: readonly string[]
+  /** `measure` is `count` only since no measure is written, or none the lexicon knows, of a thing that nobody counts. */
+  readonly unmeasured?: true
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
 }
@@ -61,6 +63,8 @@ export interface OvenPhrase extends Span {
   readonly disagree?: boolean
   /** Said with an "if" ("if the oven be too hot it will burn"): not the heat the dish wants. */
   readonly condition?: boolean
+  /** It stands in a note: the receipt's own heat where it gives no other, else said of another way, with `condition`. */
+  readonly note?: true
   /** False where a word stands for a heat that no row knows ("a zestful oven"): any heat. */
   readonly known?: false
 }
@@ -72,6 +76,8 @@ export interface TimePhrase extends Span {
   readonly overnight?: true
   /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */
   readonly then?: true
+  /** It stands in a note: the receipt's own time where it gives no other, else of another way, and `of` is "other". */
+  readonly note?: true
   /** It is the whole of the times beside it: "altogether 75 minutes". */
   readonly total?: true
   /**

@@ -112,9 +112,11 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
       word === 'oil' ||
       word === 'lard' ||
       word === 'ice' ||
+      word === 'rasp' ||
       word === 'cream' ||
       word === 'core') &&
     noun.next === at + 1 &&
+    !(after === 'the' && words[noun.next + 1] === 'weight') &&
     (after === 'the' ||
       after === 'your' ||
       after === 'a' ||

@@ -269,6 +269,16 @@ const ABBREVIATIONS = new Set([
   'drms',
   'gtt',
   'onz',
+  'ib',
+  'ibs',
+  'pck',
+  'pckg',
+  'msp',
+  'el',
+  'tl',
+  'msk',
+  'tsk',
+  'pfd',
 ])
 
 /**
@@ -294,8 +304,23 @@ export function makeView(section: Section): View {
   let longS = 0
   const doubtful: number[] = []
   let before: Token | null = null
-  for (const token of section.tokens) {
+  const {tokens: all, blocks} = section
+  for (let at = 0; at < all.length; at++) {
+    const token = all[at]!
     if (token.kind === 'mark') {
+      // "flour ..... 8 oz": the dots lead from the name to its amount, as a cell's border does.
+      const led = token.word === '.' || token.word === '…' ? pastLeader(all, at) : -1
+      if (led > 0) {
+        tokens.push({...token, word: '|', end: all[led - 1]!.end})
+        words.push('|')
+        folded.push(NO_WORD)
+        bits.push(0)
+        before = token
+        at = led - 1
+        continue
+      }
+      // "2 | cups | flour": the border between a figure and its measure's own cell.
+      if (token.word === '|' && blocks[token.block]!.kind === 'row' && isBeforeMeasure(all, at)) continue
       if (!token.gap && before !== null && before.kind === 'word' && before.block === token.block) {
         if (token.word === '.' && ABBREVIATIONS.has(before.word)) continue
         if (token.word === "'") continue
@@ -304,7 +329,8 @@ export function makeView(section: Section): View {
       words.push(token.word)
       folded.push(NO_WORD)
       bits.push(0)
-    } else if (token.kind === 'number') {
+    } else if (isFlourType(all, at)) continue
+    else if (token.kind === 'number') {
       tokens.push(token)
       words.push(token.word)
       folded.push(NO_WORD)
@@ -351,6 +377,55 @@ export function makeView(section: Section): View {
       bits[at] = other.bits
     }
   return {section, tokens, words, folded, bits}
+}
+
+const TYPES = /^(?:t|type|typ|tipo)$/
+
+/** "500 g T55 flour", "Typ 405", "tipo 00": the sort of a flour, and no amount. The word and the figure are both left out. */
+function isFlourType(tokens: readonly Token[], at: number): boolean {
+  const {kind, word, capital, block} = tokens[at]!
+  if (kind === 'word') {
+    const next = tokens[at + 1]
+    if (!TYPES.test(word) || next?.block !== block || next.kind !== 'number') return false
+    return word === 't' ? capital && !next.gap && /^\d{2,3}$/.test(next.word) : /^(?:\d{3,4}|0{1,2})$/.test(next.word)
+  }
+  if (kind !== 'number') return false
+  if (word === '00') return true
+  const before = tokens[at - 1]
+  return before?.block === block && before.kind === 'word' && TYPES.test(before.word) && isFlourType(tokens, at - 1)
+}
+
+/** How many dots lead. */
+const LEADER = 3
+
+/** The token after a row of dots at `at` that leads to an amount in the same line; −1 where none does. */
+function pastLeader(tokens: readonly Token[], at: number): number {
+  const {block} = tokens[at]!
+  let end = at
+  let dots = 0
+  while (end < tokens.length && tokens[end]!.block === block && (tokens[end]!.word === '.' || tokens[end]!.word === '…')) {
+    dots += tokens[end]!.word === '…' ? LEADER : 1
+    end++
+  }
+  const next = tokens[end]
+  return dots >= LEADER && at > 0 && tokens[at - 1]!.block === block && next?.kind === 'number' && next.block === block ? end : -1
+}
+
+/** Does the table's border at `at` stand between a cell that is only a figure and one that is only a measure? */
+function isBeforeMeasure(tokens: readonly Token[], at: number): boolean {
+  const {block} = tokens[at]!
+  const here = (k: number): Token | undefined => (tokens[k]?.block === block ? tokens[k] : undefined)
+  if (here(at - 1)?.kind !== 'number') return false
+  let first = at - 1
+  while (here(first - 1) !== undefined && (here(first - 1)!.kind === 'number' || /^(?:-|—|to)$/.test(here(first - 1)!.word)))
+    first--
+  if (here(first - 1) !== undefined && here(first - 1)!.word !== '|') return false
+  let end = at + 1
+  while (here(end) !== undefined && here(end)!.word !== '|') end++
+  if (end === at + 1 || end - at > 4) return false
+  const unit: string[] = []
+  for (let k = at + 1; k < end; k++) if (tokens[k]!.kind === 'word') unit.push(fold(tokens[k]!.word))
+  return unit.length > 0 && measureAt(unit, 0)?.length === unit.length
 }
 
 /** A word cut by a line's end: "but-⏎ter" is one word where only the whole makes one. */

@@ -674,6 +674,7 @@ export const deMeasures: Readonly<Record<string, string>> = {
   shilling: 'Shilling-Stück',
   milligram: 'mg',
   gram: 'g',
+  pfund: 'Pfund',
   kilogram: 'kg',
   millilitre: 'ml',
   centilitre: 'cl',

@@ -169,6 +169,26 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    '“{words}” has no measure that this lexicon knows: its number is carried through without a weight',
+    '„{words}“ hat kein Maß, das unser Wörterbuch kennt: die Zahl bleibt ohne Gewicht stehen',
+  ],
+  [
+    'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
+    'den üblichen Namen des Maßes in den Text schreiben, oder unter „says:“ im Kopf der Datei, wie die Worte zu lesen sind',
+  ],
+  [
+    'the note “{words}” gives another way: its heats and times are not taken for the receipt’s own',
+    'die Anmerkung „{words}“ nennt eine andere Art: ihre Hitzen und Zeiten gelten nicht als die des Rezepts',
+  ],
+  [
+    'to follow the note, write its heat and time into the receipt’s own text, or in the front matter',
+    'um der Anmerkung zu folgen, ihre Hitze und Zeit in den Text des Rezepts selbst oder in den Kopf der Datei schreiben',
+  ],
+  [
+    'the heat or time in the note “{words}” serves, since the receipt’s own text gives none',
+    'die Hitze oder Zeit in der Anmerkung „{words}“ gilt, da der Text des Rezepts selbst keine nennt',
+  ],
+  [
     'to follow the note, write its amounts into the receipt’s own text',
     'um der Anmerkung zu folgen, ihre Mengen in den Text des Rezepts selbst schreiben',
   ],

@@ -1,0 +1,251 @@
+import {describe, expect, it} from 'vitest'
+import {translate} from '../src/receipt/translate.js'
+
+/** Texts written for these tests in the manner of household receipts; what each says is by hand. */
+const read = (text: string): string[] =>
+  translate(`# A receipt\n\n${text}\n`, {file: 'a.md'}).receipts[0]!.ingredients.map(({exact, measure, item, part}) =>
+    `${exact ?? ''} ${measure} ${item}${part === '' ? '' : ` [${part}]`}`.trim(),
+  )
+const one = (text: string): {notes: readonly string[]; text: string; stated: number | undefined} => {
+  const {notes, text: words, stated} = translate(`# A receipt\n\n${text}\n`, {file: 'a.md'}).receipts[0]!.ingredients[0]!
+  return {notes, text: words, stated: stated?.amount.low}
+}
+
+describe('lines of a name with its amount behind it', () => {
+  const four = ['500 gram flour', '320 gram water', '10 gram salt']
+  it.each([
+    'Flour 500 g\nWater 320 g\nSalt 10 g',
+    'Flour: 500 g\nWater: 320 g\nSalt: 10 g',
+    'flour ..... 500 g\nwater ... 320 g\nsalt …… 10 g',
+    'Flour - 500 g\nWater - 320 g\nSalt - 10 g',
+    '- Flour: 500 g\n- Water: 320 g\n- Salt: 10 g',
+  ])('%j', (text) => expect(read(`${text}\n\nBake 40 minutes.`)).toEqual(four))
+
+  it('wrapped prose that ends a line with an amount is prose', () => {
+    expect(read('Take of sugar one pound\nand beat it with the whites of\nsix eggs; bake it in a hoop.')).toEqual([
+      '1 pound sugar',
+      '6 count egg white',
+    ])
+  })
+})
+
+describe('tables', () => {
+  it.each([
+    // The measure heads the column.
+    [
+      '| Ingredient | Grams | Baker’s % |\n|---|---|---|\n| Flour | 450 | 90 |\n| Starter (100%) | 100 | 20 |',
+      ['450 gram flour', '100 gram starter'],
+    ],
+    ['| | Weight (g) | oz |\n|---|---|---|\n| Flour | 500 | 17.6 |\n| eggs | 2 | |', ['500 gram flour', '2 count egg']],
+    // The measure has a column of its own.
+    [
+      '| Qty | Unit | What |\n|---|---|---|\n| 2 | cups | flour |\n| 4–5 | Tbsp | ice water |\n| 3 | | eggs |',
+      ['2 cup flour', '4 tablespoon water', '3 count egg'],
+    ],
+    ['| What | Qty | Unit |\n|---|---|---|\n| flour | 2 | cups |\n| salt | 1/2 | tsp |', ['2 cup flour', '1/2 teaspoon salt']],
+    // A row that is an entry is no head.
+    ['| flour | 4 oz |\n|---|---|\n| sugar | 2 oz |', ['4 ounce flour', '2 ounce sugar']],
+  ])('%j', (text, entries) => expect(read(text)).toEqual(entries))
+})
+
+describe('what is said of an entry beside it', () => {
+  it.each([
+    ['- 2 onions (100 g for the sauce)', ['2 count onion'], '(100 g for the sauce)'],
+    ['- 3 eggs (1 for the glaze)', ['3 count egg'], '(1 for the glaze)'],
+    ['- 500 g flour (50 g reserved)', ['500 gram flour'], '(50 g reserved)'],
+    ['- 900 g flour (800 white, 100 rye)', ['900 gram flour'], '(800 white, 100 rye)'],
+    ['- 900 g flour (800 g wheat, 100 g rye)', ['900 gram flour'], '(800 g wheat, 100 g rye)'],
+    ['- 80 g yolks (4)', ['80 gram egg yolk'], '(4)'],
+    ['Take 5 eggs (leave out 2 whites).', ['5 count egg'], 'leave out 2 whites'],
+    ['Beat ten eggs, leaving out four of the whites.', ['10 count egg'], 'leaving out four of the whites'],
+  ])('%s', (text, entries, note) => {
+    expect(read(text)).toEqual(entries)
+    expect(one(text).notes).toContain(note)
+  })
+
+  it.each([
+    ['- 200 g butter, plus 20 g for the tin', ['200 gram butter', '20 gram butter']],
+    ['- 30 g olive oil + 40 g for the pan', ['30 gram salad oil', '40 gram salad oil']],
+    ['- 1 egg, plus 1 for glazing', ['1 count egg', '1 count egg']],
+    ['- 500 g flour, plus extra for dusting', ['500 gram flour']],
+  ])('more of it: %s', (text, entries) => expect(read(text)).toEqual(entries))
+
+  it.each([
+    ['Roast a turkey of 12 lbs.', 12],
+    ['Take a ham of about ten pounds weight, and soak it.', 10],
+    ['Take a fowl weighing four pounds.', 4],
+    ['Take two ducks of 5 lb each.', 5],
+  ])('what it weighs: %s', (text, pounds) => {
+    expect(one(text).stated).toBe(pounds)
+    expect(read(text)).toHaveLength(1)
+  })
+})
+
+describe('forms of an entry', () => {
+  it.each([
+    ['- finely grated zest of 1 lemon', ['1 count lemon rind']],
+    ['- thinly pared rind of one orange', ['1 count orange rind']],
+    ['- finely grated zest and juice of 2 lemons', ['2 count lemon rind', '2 count lemon juice']],
+    ['One teaspoon heaping of soda.', ['1 teaspoon baking soda']],
+    ['- 1/2 c each: rye meal, corn meal, graham flour', ['1/2 cup rye meal', '1/2 cup indian meal', '1/2 cup wholemeal flour']],
+    [
+      'To a pound of flour and three ounces of salt put as much water, blood-warm, as will make a dough.',
+      ['1 pound flour', '3 ounce salt', 'indefinite water'],
+    ],
+    ['- 1 cup sour milk\n\nSteam it in two 1-lb. coffee cans.', ['1 cup sour milk']],
+    ['- 3/4 cup each white and brown sugar', ['3/4 cup sugar', '3/4 cup brown sugar']],
+    ['- 1/4 lb. each candied citron, orange & lemon peel', ['1/4 pound citron', '1/4 pound orange rind', '1/4 pound lemon peel']],
+    ['- Zest + juice of ½ lemon', ['1/2 count lemon rind', '1/2 count lemon juice']],
+    ['Makes two loaves (approx. 1¾ lb each)\n\n- 1 kg flour', ['1 kilogram flour']],
+    [
+      'Soaker: 200 g flour, 5 g salt\nFinal: all of the soaker, 50 g flour',
+      ['200 gram flour [soaker]', '5 gram salt [soaker]', '50 gram flour [final]'],
+    ],
+    ['Rasp the rolls.', []],
+    ['- 1 teaspoon (heaped) bread soda', ['1 teaspoon baking soda']],
+    ['- caraways (optional), 1 tblsp.', ['1 tablespoon caraway seed']],
+    ['- pinch salt', ['1 pinch salt']],
+    ['- 2 packets Lebkuchengewürz', ['2 packet lebkuchengewurz']],
+    ['- je 100 g Mandeln und Haselnüsse', ['100 gram almond', '100 gram hazelnut']],
+    [
+      'Dry: 250 g flour, 5 g salt\nWet: 2 eggs, 240 ml milk',
+      ['250 gram flour [dry]', '5 gram salt [dry]', '2 count egg', '240 millilitre milk'],
+    ],
+    // A stretch of time and a time of day are no entries.
+    ['- 500 g flour\n\n1. 08:00 mix, autolyse 30 min\n2. 08:30 fold every 30 min', ['500 gram flour']],
+    // Many weights in a paragraph are no index.
+    [
+      'Base: 250g plain flour, 75g caster sugar, 175g butter\nCaramel: 100g butter, 100g light muscovado sugar\nTopping: 200g plain or milk chocolate, broken, and 30 g butter, 40 g honey, 50 g raisins',
+      [
+        '250 gram flour [base]',
+        '75 gram sugar [base]',
+        '175 gram butter [base]',
+        '100 gram butter [caramel]',
+        '100 gram brown sugar [caramel]',
+        '200 gram chocolate [topping]',
+        '30 gram butter [topping]',
+        '40 gram honey [topping]',
+        '50 gram raisin [topping]',
+      ],
+    ],
+  ])('%j', (text, entries) => expect(read(text)).toEqual(entries))
+})
+
+describe('weights told by another weight', () => {
+  it.each([
+    ['Take a pound of quinces and their weight of sugar.', ['1 pound quince', '1 pound sugar']],
+    ['To two pounds of apples put half their weight in sugar.', ['2 pound apple', '1 pound sugar']],
+    ['Take a pound of plums and their own weight in sugar.', ['1 pound plum', '1 pound sugar']],
+    // Of which of the two is not said.
+    [
+      'Take a pound of plums, two pounds of pears, and their weight in sugar.',
+      ['1 pound plum', '2 pound pear', 'indefinite sugar'],
+    ],
+    ['Take six eggs and their weight in sugar.', ['6 count egg', '6 weight of an egg sugar']],
+    [
+      'Weigh four eggs in the shell; take the same weight of flour, of sugar and of butter.',
+      ['4 count egg', '4 weight of an egg flour', '4 weight of an egg sugar', '4 weight of an egg butter'],
+    ],
+    [
+      '5 eggs, weighed in their shells, the same weight in butter, sugar and flour.',
+      ['5 count egg', '5 weight of an egg butter', '5 weight of an egg sugar', '5 weight of an egg flour'],
+    ],
+    ['The weight of six eggs in flour and sugar.', ['6 weight of an egg flour', '6 weight of an egg sugar']],
+    // Each has its own.
+    ['The weight of six eggs in flour, butter the weight of four.', ['6 weight of an egg flour', '4 weight of an egg butter']],
+    ['Take of almonds half a pound, and an equal weight of sugar.', ['1/2 pound almond', '1/2 pound sugar']],
+  ])('%s', (text, entries) => expect(read(text)).toEqual(entries))
+
+  it('a measure of what is poured tells no weight', () => {
+    expect(read('- 1 pint milk, and the same weight of sugar')).toEqual(['1 pint milk', 'indefinite sugar'])
+  })
+})
+
+describe('household receipts in German', () => {
+  it('their spoons, pinches and packets, and the usual names', () => {
+    const list =
+      '- 375 g Mehl\n- 1 Pck. Trockenhefe\n- 1 Prise Salz\n- 2 EL Öl\n- 1 TL Zimt\n- 1 Msp. Backpulver\n- 3 Eßlöffel Zucker\n- 1 Päckchen Trockenhefe\n- 200 ml lauwarme Milch\n- 2 Eier\n- 1 Pfund Äpfel\n- etwas Butter'
+    expect(read(list)).toEqual([
+      '375 gram flour',
+      '1 packet dry yeast',
+      '1 pinch salt',
+      '2 tablespoon salad oil',
+      '1 teaspoon cinnamon',
+      '1 point of a knife baking powder',
+      '3 tablespoon sugar',
+      '1 packet dry yeast',
+      '200 millilitre milk',
+      '2 count egg',
+      '1 pfund apple',
+      'indefinite butter',
+    ])
+  })
+
+  it('a Pfund is half a kilogram', () => {
+    // Common practice, no source: the pound of the German customs union of 1858.
+    const {grams} = translate('# Brot\n\n- 1 Pfund Mehl\n', {file: 'a.md'}).receipts[0]!.ingredients[0]!
+    expect(grams?.likely).toBe(500)
+  })
+
+  it('the oven, with Umluft', () => {
+    const {oven, times} = translate('# Kuchen\n\nBackofen auf 180° vorheizen (Umluft 160°). 45 Min. backen.\n', {file: 'a.md'})
+      .receipts[0]!
+    expect(oven.map(({celsius}) => celsius)).toEqual([
+      {low: 180, high: 180},
+      {low: 180, high: 180},
+    ])
+    expect(times.map(({of}) => of)).toEqual(['bake'])
+  })
+
+  it.each([
+    ['½ tsk salt', '1/2 teaspoon salt'],
+    ['1 msk brandy', '1 tablespoon brandy'],
+    ['1 c. à soupe rum', '1 tablespoon rum'],
+  ])('spoons of other countries: %s', (text, entry) => expect(read(`- ${text}`)).toEqual([entry]))
+})
+
+describe('what a scan or a mill writes', () => {
+  it.each([
+    ['l lb. of flour, I lb. sugar, 1 Ib. of butter', ['1 pound flour', '1 pound sugar', '1 pound butter']],
+    ['l0 drops essence of lemon', ['10 drop essence of lemon']],
+    ['2O eggs', ['20 count egg']],
+    ['1l milk', ['1 litre milk']],
+    ['500 g T55 flour', ['500 gram flour']],
+    ['500 g Typ 405 Mehl', ['500 gram flour']],
+    ['500 g 00 flour', ['500 gram flour']],
+    ['2 T sugar', ['2 tablespoon sugar']],
+  ])('%s', (text, entries) => expect(read(`- ${text}`)).toEqual(entries))
+
+  it('“I pound the sugar” is no pound', () => expect(read('I pound the sugar and I cup my hands.')).toEqual(['indefinite sugar']))
+
+  it('a brifk oven', () => {
+    const {oven} = translate('# Cakes\n\nBake them in a brifk oven 2O minutes.\n', {file: 'a.md'}).receipts[0]!
+    expect(oven[0]?.known).not.toBe(false)
+    expect(oven[0]?.band).toBe('hot')
+  })
+})
+
+describe('a number of what nobody counts', () => {
+  const told = (text: string): number =>
+    translate(`# A receipt\n\n${text}\n`, {file: 'a.md'}).messages.filter(({rule}) => rule === 'measure-unknown').length
+  it.each(['- 2 glugs oil', '- 3 rounded spatulas honey', '| what | how much |\n|---|---|\n| Water | 320 |'])(
+    'is told: %j',
+    (text) => expect(told(text)).toBe(1),
+  )
+  it.each(['- 2 eggs', '- 4 figs', '- 1 tsp oil', '- 3 bay leaves', '- 2 large onions'])('is none in: %s', (text) =>
+    expect(told(text)).toBe(0),
+  )
+})
+
+describe('the kind of a pie', () => {
+  it.each([
+    ['Chicken and leek pie', 'meat pie'],
+    ['Apple pie', 'fruit pie'],
+  ])('%s', (title, kind) =>
+    expect(translate(`# ${title}\n\nBake it an hour in a hot oven.\n`, {file: 'a.md'}).receipts[0]!.kind).toBe(kind),
+  )
+  it('what is set in to dry off dries no fruit', () => {
+    const text = '# Indian Loaf\n\n- 2 cups corn meal\n\nSteam 3 hours, then set in the oven 20 minutes to dry off.\n'
+    expect(translate(text, {file: 'a.md'}).receipts[0]!.kind).not.toBe('drying fruit')
+  })
+})
