@@ -149,6 +149,21 @@ describe('a day planned again', () => {
     }
   }
 
+  it('does not think drawn what was set in too late for it, though another was drawn in time', () => {
+    const {plan, problem} = made
+    const all = plan.loads.flatMap((l) => l.dishes.map((d) => ({dish: d.dish, at: l.at, draw: d.draw.likely})))
+    const beans = all.find((d) => d.dish === 'baked-beans')!
+    const other = all.find((d) => d.dish !== beans.dish && d.draw > beans.at + 60 && d.draw < beans.draw)!
+    const rows = [
+      {at: other.at, what: 'set in', dish: other.dish},
+      {at: beans.at + 60, what: 'set in', dish: beans.dish},
+      {at: other.draw, what: 'drawn', dish: other.dish},
+    ]
+    const again = planAgain({oven: read.oven, day: read.day, now: beans.draw + 10}, problem, plan, logged([], rows))
+    expect(again.problem.done!.set.find((s) => s.dish === beans.dish)).toMatchObject({at: beans.at + 60, drawn: null})
+    expect(checked(again)).toEqual([])
+  })
+
   it('leaves in what an earlier reading had it leave in, though the log tells of neither draw', () => {
     const {plan, problem} = made
     const beans = plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!

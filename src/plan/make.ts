@@ -236,7 +236,10 @@ function correct(
       toCome.push(part)
       continue
     }
-    const drawnAt = lostAt ?? out ?? (said.stays ? Number.POSITIVE_INFINITY : later(plannedOut, early?.draw))
+    // What is known to have been set in late is not thought drawn before it has had its time.
+    const whole = (said.saidIn ?? Number.NEGATIVE_INFINITY) + plannedOut - plannedIn
+    const unsaidOut = said.stays ? Number.POSITIVE_INFINITY : Math.max(later(plannedOut, early?.draw), whole)
+    const drawnAt = lostAt ?? out ?? unsaidOut
     set.push({dish: id, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...(lostAt === undefined ? {} : {lost: true})})
     if (drawnAt <= now)
       drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
