@@ -299,7 +299,7 @@ describe('a day planned again', () => {
     const again = afterReading(made.plan.ready - made.plan.lit - 15, -60)
     expect(parts(again.plan)).toBeGreaterThan(parts(made.plan) / 2)
     expect(checked(again)).toEqual([])
-  })
+  }, 300_000)
 })
 
 describe('a layout', () => {

@@ -193,7 +193,7 @@ describe('the German sheets', () => {
   let demo: MadePlan
   beforeAll(() => {
     demo = makePlan({oven: read.oven, day: read.day, receipts: read.receipts})
-  }, 60_000)
+  }, 300_000)
 
   it('hold no English of ours on a whole day', () => {
     expect(left(written(demo, 'class', told), own)).toEqual([])
@@ -211,7 +211,7 @@ describe('the German sheets', () => {
     const sheetsMade = written(made, 'visitors')
     expect(left(sheetsMade, own)).toEqual([])
     expect(sheetsMade.get('day.html')).toContain(de['plan.unplaced'])
-  }, 60_000)
+  }, 300_000)
 
   it('hold none when the day is planned again, and say what moved', () => {
     const lit = demo.plan.lit + 40
@@ -231,7 +231,7 @@ describe('the German sheets', () => {
     const sheetsMade = written(made, 'visitors', made.said)
     expect(left(sheetsMade, own)).toEqual([])
     expect(sheetsMade.get('day.html')).toContain(de['plan.changes'])
-  }, 180_000)
+  }, 300_000)
 
   it('say suggestions and changes by the clock and in the degrees that were asked for', () => {
     const made = sheets(

@@ -150,8 +150,10 @@ export class Layout {
   readonly #bears: Float64Array
   readonly #worth: Float64Array
   readonly #stays: Uint8Array
-  /** What may be drawn with less than its dose, which then has its price though it stays. */
+  /** What stays and may be drawn with less than its dose, which then has its price. */
   readonly #scant: Uint8Array
+  /** The tick by which that has all of its dose, or the last there is; the tick at which any other is done. */
+  readonly #full: Int32Array
   readonly #barred: Uint8Array
   readonly #food: Uint8Array
   readonly #area: Float64Array
@@ -200,6 +202,7 @@ export class Layout {
     readonly celsius: Float64Array
     readonly e: Int32Array
     readonly own: Float64Array
+    readonly full: Int32Array
     readonly s: Int32Array
     readonly w: Uint8Array
     readonly far: Int32Array
@@ -288,8 +291,9 @@ export class Layout {
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
-    this.#scant = Uint8Array.from(jobs, (j) => (j.dish.need.enough === undefined ? 0 : 1))
+    this.#full = new Int32Array(n)
     this.#stays = Uint8Array.from(jobs, (j) => (j.dish.need.falling || j.dish.need.overnight ? 1 : 0))
+    this.#scant = this.#stays.map((stays, u) => (jobs[u]!.dish.need.enough === undefined ? 0 : stays))
     this.#food = Uint8Array.from(jobs, (j) => (j.dish.need.done >= rules.holdCelsius ? 1 : 0))
     this.#barred = new Uint8Array(n)
     this.dishOf = jobs.map((j) => j.dish.id)
@@ -322,6 +326,7 @@ export class Layout {
       celsius: new Float64Array(ticks),
       e: new Int32Array(n),
       own: new Float64Array(4 * n),
+      full: new Int32Array(n),
       s: new Int32Array(n),
       w: new Uint8Array(n),
       far: new Int32Array(n),
@@ -471,6 +476,7 @@ export class Layout {
     this.#kept.celsius.set(this.celsius)
     this.#kept.e.set(this.e)
     this.#kept.own.set(this.#own)
+    this.#kept.full.set(this.#full)
   }
 
   /** Begin a change of what was committed. */
@@ -511,6 +517,7 @@ export class Layout {
     this.celsius.set(this.#kept.celsius)
     this.e.set(this.#kept.e)
     this.#own.set(this.#kept.own)
+    this.#full.set(this.#kept.full)
     this.#curve.changed = this.ticks
     this.lit = this.#kept.lit
   }
@@ -613,6 +620,8 @@ export class Layout {
       }
     }
     const own = this.#own
+    this.#full[u] = k
+    if (this.#scant[u]) this.#full[u] = this.#fullFrom(k, dose, this.#wanted[u]!, a, b)
     own[4 * u] = k
     own[4 * u + 1] = dose
     own[4 * u + 2] = cost
@@ -684,7 +693,7 @@ export class Layout {
         cost += missing * this.#worth[u]!
         continue
       }
-      if (this.#stale[u] || own[4 * u]! > this.#curve.changed) this.#bake(u)
+      if (this.#stale[u] || this.#full[u]! > this.#curve.changed) this.#bake(u)
       cost += own[4 * u + 2]!
       violation += own[4 * u + 3]!
       if (!this.fixed[u]) {
@@ -943,25 +952,27 @@ export class Layout {
     return front
   }
 
-  /** The price of what something that stays is wanting of its dose when it is drawn. */
-  #priceOfWanting(u: number, t: number): number {
-    if (!this.#scant[u]) return 0
-    const wanted = this.#wanted[u]!
-    return weights.misfit * Math.max(0, wanted - this.#doseBy(u, t, wanted))
+  /** The tick by which a dose is had, counted on from one at which part of it is; the last there is where it never is. */
+  #fullFrom(tick: number, had: number, wanted: number, a: number, b: number): number {
+    const T = this.celsius
+    const last = this.ticks - 1
+    let dose = had
+    let k = tick
+    let before = Math.max(0, a * T[k]! + b)
+    while (dose < wanted && k < last) {
+      k++
+      const now = Math.max(0, a * T[k]! + b)
+      dose += HALF_TICK * (before + now)
+      before = now
+    }
+    return k
   }
 
-  /** The tick by which a job has all of its dose, or the last there is. */
-  #fullAt(u: number, wall: number): number {
-    const T = this.celsius
-    const a = this.#scale[4 * u + this.w[u]!]!
-    const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
-    let dose = this.#own[4 * u + 1]!
-    let t = this.#own[4 * u]!
-    while (t < wall && dose < this.#wanted[u]!) {
-      t++
-      dose += HALF_TICK * (Math.max(0, a * T[t - 1]! + b) + Math.max(0, a * T[t]! + b))
-    }
-    return t
+  /** The price of what something that stays is wanting of its dose when it is drawn. */
+  #priceOfWanting(u: number, t: number): number {
+    if (!this.#scant[u] || t >= this.#full[u]!) return 0
+    const wanted = this.#wanted[u]!
+    return weights.misfit * Math.max(0, wanted - this.#doseBy(u, t, wanted))
   }
 
   /** °C·min that a job has had by a tick, counted no further than until it is enough. */
@@ -1109,8 +1120,8 @@ export class Layout {
       }
     }
     if (this.#scant[u]) {
-      const full = this.#fullAt(u, wall)
-      if (full > first && this.#awake[full] && a * T[full]! >= coolest) {
+      const full = this.#full[u]!
+      if (full > first && full <= wall && this.#awake[full] && a * T[full]! >= coolest) {
         const price = this.#priceAgain(u, full, draw, clock0)
         if (price < least) {
           least = price
