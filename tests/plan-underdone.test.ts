@@ -34,8 +34,8 @@ describe('eased limits', () => {
     expect(eased(exact({...pie, cautions: []}), 'far').enough).toBe(40)
     expect(eased(exact({...pie, cautions: ['warm-cream']}), 'far').enough).toBe(45)
     const beans = exact(dish('beans', 1, {cautions: ['meat-temperature']}))
-    expect(eased(beans, 'near').enough).toBe(45)
-    expect(eased(beans, 'far').enough).toBe(35)
+    for (const how of ['near', 'far'] as const) expect(eased(beans, how).enough).toBe(45)
+    expect(eased({...beans, cautions: []}, 'far').enough).toBe(35)
   })
 
   it('are held to by the checker', () => {

@@ -208,10 +208,11 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const {eased} = entry
       if (eased && !problem.done) bad('eased', entry.dish, from, 0, `${name}: limits eased before the day has begun`)
       const give = eased ? rules.ease.far.celsius : 0
-      // What has to be cooked through keeps its dose, and what sets by its eggs most of it, unless it is in the oven through the night.
+      // What has to be cooked through keeps its dose, or most of it through a night; what sets by its eggs keeps most of it.
       const warned = (list: readonly string[]): boolean => dish.cautions.some((id) => list.includes(id))
       const {near, far} = rules.ease
-      const less = need.overnight ? far.night : warned(rules.cookedThrough) ? 0 : (warned(rules.setByEggs) ? near : far).dose
+      const through = warned(rules.cookedThrough)
+      const less = need.overnight ? (through ? near : far).night : through ? 0 : (warned(rules.setByEggs) ? near : far).dose
       const wanting = {start: 0, end: 0, dose: 1}
       const judged: Judged[] = []
       for (const zone of zones) {

@@ -22,9 +22,10 @@ export function eased({need, cautions}: Pick<Dish, 'need' | 'cautions'>, how: Ea
 
 /** Share of its dose that may be wanting. */
 function wanting({need, cautions}: Pick<Dish, 'need' | 'cautions'>, how: Ease): number {
-  if (need.overnight) return rules.ease[how].night
   const isOf = (list: readonly string[]): boolean => cautions.some((id) => list.includes(id))
-  if (isOf(rules.cookedThrough)) return 0
+  const through = isOf(rules.cookedThrough)
+  if (need.overnight) return rules.ease[through ? 'near' : how].night
+  if (through) return 0
   return rules.ease[isOf(rules.setByEggs) ? 'near' : how].dose
 }
 

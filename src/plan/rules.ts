@@ -56,8 +56,9 @@ export const rules = {
    */
   ease: {near: {celsius: 10, dose: 0.1, night: 0.1}, far: {celsius: 15, dose: 0.2, night: 0.3}},
   /**
-   * By its cautions, and unless it is left in through the night: what has to be cooked through for safety, so that nothing may be wanting of
-   * its dose; and what sets by its eggs, of which no more may be wanting than `near` (egg dishes to 71 °C, FDA, from memory).
+   * By its cautions: what has to be cooked through for safety, so that nothing may be wanting of its dose, or no more than `near` where it
+   * is left in through the night; and what sets by its eggs, of which, unless left in so, no more may be wanting than `near` (egg dishes to
+   * 71 °C, FDA, from memory).
    */
   cookedThrough: ['meat-temperature', 'stuffing', 'shellfish'],
   setByEggs: ['warm-cream'],
