@@ -108,7 +108,7 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     await press(draw.getByRole('button', {name: /^Drawn/}).first())
     const asked = draw.getByRole('alert')
     expect(await asked.innerText()).toMatch(/“Set in” is not ticked\. It was to go in at \d/)
-    expect(await focused(page)).toBe('BUTTON No, leave it as it is')
+    await expect.poll(() => focused(page)).toBe('BUTTON No, leave it as it is')
     await page.keyboard.press('Enter')
     await asked.waitFor({state: 'detached'})
     expect(await page.locator('.log li', {hasText: /drawn|set in/}).count()).toBe(0)

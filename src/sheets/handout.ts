@@ -301,7 +301,7 @@ function cautionsSection(receipt: Receipt, cited: Citations, style: Style): Elem
 /** Degrees that a word of the list is explained with, “121 to 163 °C (250 to 325 °F)”, in the reader's scale alone. */
 function inScale(text: string, {degrees}: Style): string {
   if (degrees === 'both') return text
-  const both = /(\d+(?: (?:to|bis) \d+)? °C) \((\d+(?: (?:to|bis) \d+)? °F)\)/g
+  const both = /(\d{1,4}(?: (?:to|bis) \d{1,4})? °C) \((\d{1,4}(?: (?:to|bis) \d{1,4})? °F)\)/g
   return text.replace(both, degrees === 'C' ? '$1' : '$2')
 }
 
