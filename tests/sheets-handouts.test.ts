@@ -52,13 +52,20 @@ describe('handouts by whom they are for', () => {
     expect(plain(html)).toContain('1.81 kg / 4 lb')
   })
 
-  it('ask only for times that stand in their table of the falling oven, which skips no hours', () => {
-    const minutes = (text: string): number[] =>
-      [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))
-    let asked = 0
-    for (const [path, html] of made({audience: 'class', clock: 24})) {
+  /** Times of a 24-hour clock in a text, minutes after midnight. */
+  const minutes = (text: string): number[] =>
+    [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))
+
+  /** The handouts for a class that have a table of the falling oven. */
+  const withTable = (): {path: string; html: string; table: string}[] =>
+    [...made({audience: 'class', clock: 24})].flatMap(([path, html]) => {
       const table = /<table class="fall">.*?<\/table>/s.exec(html)?.[0]
-      if (!path.startsWith('handouts/') || table === undefined) continue
+      return path.startsWith('handouts/') && table !== undefined ? [{path, html, table}] : []
+    })
+
+  it('ask only for times that stand in their table of the falling oven, which skips no hours', () => {
+    let asked = 0
+    for (const {path, html, table} of withTable()) {
       asked++
       const rows = minutes(plain(table))
       const steps = new Set(rows.slice(1).map((at, i) => at - rows[i]!))
@@ -71,12 +78,8 @@ describe('handouts by whom they are for', () => {
   })
 
   it('have the key that a reader of the table finds, in either scale, and say how far one may be off', () => {
-    const minutes = (text: string): number[] =>
-      [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))
     let asked = 0
-    for (const [path, html] of made({audience: 'class', clock: 24})) {
-      const table = /<table class="fall">.*?<\/table>/s.exec(html)?.[0]
-      if (!path.startsWith('handouts/') || table === undefined) continue
+    for (const {path, html, table} of withTable()) {
       asked++
       const words = plain(html)
       const question = /to be set in at (\d+)–(\d+) °C \((\d+)–(\d+) °F\)\. The oven is ready at ([\d:]+)/.exec(words)!

@@ -971,17 +971,16 @@ export class Layout {
   /** The price of what something that stays is wanting of its dose when it is drawn. */
   #priceOfWanting(u: number, t: number): number {
     if (!this.#scant[u] || t >= this.#full[u]!) return 0
-    const wanted = this.#wanted[u]!
-    return weights.misfit * Math.max(0, wanted - this.#doseBy(u, t, wanted))
+    return weights.misfit * (this.#wanted[u]! - this.#doseBy(u, t))
   }
 
-  /** °C·min that a job has had by a tick, counted no further than until it is enough. */
-  #doseBy(u: number, t: number, enough = Number.POSITIVE_INFINITY): number {
+  /** °C·min that a job has had by a tick. */
+  #doseBy(u: number, t: number): number {
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     const b = this.#shift[4 * u + this.w[u]!]! - this.#done[u]!
     let dose = this.#own[4 * u + 1]!
-    for (let k = this.#own[4 * u]! + 1; k <= t && dose < enough; k++)
+    for (let k = this.#own[4 * u]! + 1; k <= t; k++)
       dose += HALF_TICK * (Math.max(0, a * T[k - 1]! + b) + Math.max(0, a * T[k]! + b))
     return dose
   }

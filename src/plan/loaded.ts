@@ -61,6 +61,8 @@ class LoadedPlanner {
   readonly #many: number
   readonly #response: Response
   readonly #lane: number
+  readonly #easier = new Map<Ease, LoadedPlanner>()
+  #hand: ReturnType<typeof inHand> = null
   #looks: Look[] = []
 
   constructor(day: LoadedDay, options: PlanOptions, tick: (share: number) => void, ease: Ease | null = null) {
@@ -80,8 +82,8 @@ class LoadedPlanner {
 
   /** @param asBefore What is settled already, where the day is planned once more with its limits eased. */
   settled(asBefore: Settled | null = null): Settled {
-    const easier = this.#given === null || this.#ease !== null ? null : this.#withEase('far')
-    const kept = easier ? this.#inHand(easier) : null
+    const easing = this.#given !== null && this.#ease === null
+    const kept = easing ? this.#inHand() : null
     if (kept) return kept
     this.#looks = this.#looksAt()
     this.#tick(0.1)
@@ -92,52 +94,50 @@ class LoadedPlanner {
       this.#looks = this.#looksAt()
     }
     const best = this.#laidOut(asBefore)
-    if (!easier || (best.unplaced.length === 0 && !best.givenUp)) return best
-    return fuller(best, eased(easier.settled()))
+    if (!easing || (best.unplaced.length === 0 && !best.givenUp)) return best
+    return fuller(best, eased(this.#withEase('far').settled()))
   }
 
-  /** The same day with its limits eased. */
+  /** The same day with its limits eased; made when it is asked for first. */
   #withEase(how: Ease): LoadedPlanner {
+    const known = this.#easier.get(how)
+    if (known) return known
     const {grid, simulate, light} = this.#day
     const problem = easedDay(this.#day.problem, how)
-    return new LoadedPlanner({problem, grid, jobs: jobsOf(problem, grid), simulate, light}, this.#options, this.#tick, how)
+    const day = {problem, grid, jobs: jobsOf(problem, grid), simulate, light}
+    const easier = new LoadedPlanner(day, this.#options, this.#tick, how)
+    this.#easier.set(how, easier)
+    return easier
+  }
+
+  /** What becomes of the plan in hand (see `inHand`); begun once for both ways. */
+  #mending(): ReturnType<typeof inHand> {
+    this.#hand ??= inHand(this.#day, (option) => this.#layoutOf(option, true))
+    return this.#hand
   }
 
   /**
    * What is under way is rather kept with its limits eased than moved about, and rather moved than lost, or all laid out anew. Null where
    * no plan is in hand that could be kept.
-   *
-   * @param furthest The same day with its limits eased as far as they may be.
    */
-  #inHand(furthest: LoadedPlanner): Settled | null {
-    const mend = inHand(this.#day, (option) => this.#layoutOf(option, true))
+  #inHand(): Settled | null {
+    const mend = this.#mending()
     if (!mend) return null
-    const easily = [() => this.#withEase('near'), () => furthest].map((make) => {
-      let hand: ReturnType<typeof inHand> = null
-      const begun = (): ReturnType<typeof inHand> => {
-        const easier = make()
-        return inHand(easier.#day, (option) => easier.#layoutOf(option, true))
-      }
-      return (how: 'waiting' | 'moving') => {
-        hand ??= begun()
-        return hand?.(how) ?? null
-      }
-    })
     let before: Settled | null = null
     for (const how of ['waiting', 'moving'] as const) {
       const kept = mend(how)
       let best = kept?.good ? kept.settled : null
-      for (const ease of easily) {
+      for (const ease of ['near', 'far'] as const) {
         // What the day's own limits give up may still be had by eased ones.
         const wanting = best ? (best.givenUp ?? 0) : Number.POSITIVE_INFINITY
         if (wanting === 0) break
-        const easy = ease(how)
+        const easy = this.#withEase(ease).#mending()?.(how)
         if (easy?.good && (easy.settled.givenUp ?? 0) < wanting) best = eased(easy.settled)
         else if (easy && !best) before = better(before, easy.settled)
       }
       if (best) return best
     }
-    return eased(furthest.settled(before))
+    return eased(this.#withEase('far').settled(before))
   }
 
   #layoutOf(option: FiringOption, kept = false): Layout {

@@ -123,6 +123,9 @@ class HeatReader extends HeatReadings {
   }
 }
 
+/** Heat given in degrees or a gas mark, and not in words: no word stands for so few °C. */
+export const isFigure = ({celsius: {low, high}}: OvenPhrase): boolean => high - low <= 15
+
 /**
  * Heat stated by itself, as front matter's `oven` states it: "a quick oven", "quick", "350 °F", "gas mark 4", "after the bread is drawn".
  *

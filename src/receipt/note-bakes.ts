@@ -1,3 +1,4 @@
+import {isFigure} from './heat.js'
 import type {NoteSpan} from './notes.js'
 import type {OvenPhrase, Span, TimePhrase} from './types.js'
 
@@ -12,9 +13,6 @@ export interface NoteBake {
   readonly phrase: Span
   readonly serves: boolean
 }
-
-/** Heat given in degrees or a gas mark, and not in words, °C. */
-const isFigure = ({celsius: {low, high}}: OvenPhrase): boolean => high - low <= 15
 
 const counts = (phrase: OvenPhrase): boolean => phrase.condition !== true && phrase.known !== false
 

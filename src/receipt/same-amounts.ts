@@ -331,7 +331,7 @@ function alike(entries: Entries, made: Draft, to: number, mode: Mode): number {
         row: noun.row,
         known: noun.known,
         prepared: noun.prepared,
-        notes: made.notes.length > 0 ? [...made.notes] : [],
+        notes: [...made.notes],
         hedges: [...made.hedges],
       },
       mode,

@@ -1,6 +1,6 @@
 import type {Band, DishKind, Range} from '../lexicon/schema.js'
 import {scaled} from '../measure/range.js'
-import {readHeatWords} from '../receipt/heat.js'
+import {isFigure, readHeatWords} from '../receipt/heat.js'
 import type {DoorRule, Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
 import type {HeatNeed} from './types.js'
 
@@ -248,8 +248,6 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
 const besideWord = 11
 /** A figure so much under the word's least heat explains no word but follows it, °C: “a hot oven, then 160 °C”. */
 const otherHeat = 30
-
-const isFigure = ({celsius: {low, high}}: OvenPhrase): boolean => high - low <= 15
 
 /** The figure that a receipt gives for its own word: “a hot oven (gas mark 6)”. It is the more exact, and what was meant. */
 function figureOf(word: OvenPhrase, phrases: readonly OvenPhrase[]): OvenPhrase | undefined {

@@ -44,10 +44,8 @@ export function readSpan(
   const [from, to] = readOn(rows, start, ready, scale)
   const off = others.flatMap((other) => readOn(rows, start, ready, other).map((at, i) => Math.abs(at - (i === 0 ? from : to))))
   const step = (rows[1]?.at ?? 0) - (rows[0]?.at ?? 0)
-  return {from, to, within: Math.max(five(step / 4), ...off)}
+  return {from, to, within: Math.max(toFive(step / 4), ...off)}
 }
-
-const five = (at: number): number => Math.round(at / 5) * 5
 
 function readOn(
   rows: readonly FallRow[],
@@ -69,5 +67,5 @@ function readOn(
   const [before, after] = [printed[begins - 1], printed[begins]]
   const from = before && after ? before.at + ((before.heat - most) / (before.heat - after.heat)) * (after.at - before.at) : ready
   const to = falls(least) ?? printed.at(-1)?.at ?? ready
-  return [five(from), five(to)]
+  return [toFive(from), toFive(to)]
 }

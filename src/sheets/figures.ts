@@ -217,7 +217,7 @@ export function fahrenheit(celsius: number): number {
   return (celsius * 9) / 5 + 32
 }
 
-/** A figure as temperatures are printed: to the nearest five. */
+/** To the nearest five, as degrees and minutes of the falling oven are printed: no fall is known more closely. */
 export const toFive = (value: number): number => Math.round(value / 5) * 5
 
 /** °C in the figures of a scale. */

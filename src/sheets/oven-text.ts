@@ -2,7 +2,7 @@ import type {Range} from '../lexicon/schema.js'
 import {writeDuration} from '../measure/quantity.js'
 import type {BandWindow, OvenAnswers} from '../oven/answers.js'
 import type {OvenSpec} from '../oven/types.js'
-import {durations, number, temperature, temperatures, wood} from './figures.js'
+import {durations, number, temperature, temperatures, toFive, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {bands, type ReadingMark} from './heat-data.js'
 import {inWords} from './said.js'
@@ -31,9 +31,6 @@ interface Part {
   readonly lines: readonly string[]
 }
 
-/** To the nearest five minutes: no fall is known more closely. */
-const five = (minutes: number): number => Math.round(minutes / 5) * 5
-
 const woods = (range: Range, style: Style): string =>
   say(style.words, 'range.to', {low: wood(range.low, style), high: wood(range.high, style)})
 
@@ -42,7 +39,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
   const {words} = style
   const {facts, firing, forecast} = answers
   const raked = forecast.raked
-  const after = (minutes: number): string => writeDuration(five(minutes - raked))
+  const after = (minutes: number): string => writeDuration(toFive(minutes - raked))
   const span = (window: {readonly from: number; readonly to: number} | null): string =>
     window === null
       ? words['oven.window.never']
@@ -58,7 +55,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
   const ready = Math.round(forecast.ready / forecast.step)
   const heat = temperatures({low: forecast.baking.low[ready] ?? 0, high: forecast.baking.high[ready] ?? 0}, style)
   const more = (now: number, then: number): string => {
-    const gain = five(then - now)
+    const gain = toFive(then - now)
     return gain === 0
       ? words['oven.change.same']
       : say(words, gain > 0 ? 'oven.change.more' : 'oven.change.less', {time: writeDuration(Math.abs(gain))})
@@ -92,12 +89,12 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
       key: 'oven.starts',
       lines: answers.starts.map(({celsius, fire}) =>
         fire.possible
-          ? `${say(words, 'oven.start', {heat: temperature(celsius, style), wood: wood(fire.firing.wood, style), burn: writeDuration(five(fire.firing.burn))})} (${say(
+          ? `${say(words, 'oven.start', {heat: temperature(celsius, style), wood: wood(fire.firing.wood, style), burn: writeDuration(toFive(fire.firing.burn))})} (${say(
               words,
               'oven.start.range',
               {
                 wood: woods(fire.wood, style),
-                burn: durations({low: five(fire.burn.low), high: five(fire.burn.high)}, style),
+                burn: durations({low: toFive(fire.burn.low), high: toFive(fire.burn.high)}, style),
               },
             )})`
           : say(words, 'oven.start.cannot', {heat: temperature(celsius, style)}),
@@ -111,7 +108,7 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
           ? []
           : [
               say(words, answers.slack.atLeast ? 'oven.night.slackAtLeast' : 'oven.night.slack', {
-                time: writeDuration(five(slack)),
+                time: writeDuration(toFive(slack)),
               }),
             ]),
       ],
@@ -122,12 +119,12 @@ function parts({oven, answers, learnt}: OvenView, style: Style): Part[] {
         say(words, 'oven.cold.cold', {
           heat: temperature(answers.cold.warmCelsius, style),
           wood: wood(answers.cold.wood, style),
-          burn: writeDuration(five(answers.cold.burn)),
+          burn: writeDuration(toFive(answers.cold.burn)),
           start: temperature(230, style),
         }),
         say(words, 'oven.cold.damp', {
           wood: wood(answers.damp.wood, style),
-          burn: writeDuration(five(answers.damp.burn)),
+          burn: writeDuration(toFive(answers.damp.burn)),
         }),
       ],
     },
