@@ -22,10 +22,7 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     }, place)
     await page.waitForTimeout(300)
   }
-  const press = async (what: Locator): Promise<void> => {
-    await what.focus()
-    await page.keyboard.press('Enter')
-  }
+  const press = (what: Locator): Promise<void> => what.press('Enter')
   const button = (name: string | RegExp): Locator =>
     page.getByRole('button', typeof name === 'string' ? {name, exact: true} : {name}).first()
   /** Puts the day's clock so many minutes after a time as the page writes it. */
@@ -84,13 +81,13 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     await press(button('Take it back'))
     await page.locator('.log li', {hasText: 'Lit'}).waitFor({state: 'detached'})
     await expect.poll(() => focused(page)).toBe('H2 To do now')
-    expect(await button('Take it back').count()).toBe(0)
+    await expect.poll(() => button('Take it back').count()).toBe(0)
   })
 
   it('may note a deed at the time it was due, where it was only ticked late', async () => {
     await press(button(`Lit at ${due}`))
     await settled()
-    expect(await page.locator('.log li', {hasText: 'Lit'}).innerText()).toContain(due)
+    await expect.poll(() => page.locator('.log li', {hasText: 'Lit'}).innerText()).toContain(due)
   })
 
   it('asks before it notes as drawn what is not ticked as set in, and then notes both', async () => {
@@ -107,28 +104,30 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     const draw = page.locator('.now .deed', {hasText: /Draw/}).first()
     await press(draw.getByRole('button', {name: /^Drawn/}).first())
     const asked = draw.getByRole('alert')
-    expect(await asked.innerText()).toMatch(/“Set in” is not ticked\. It was to go in at \d/)
+    await expect.poll(() => asked.innerText()).toMatch(/“Set in” is not ticked\. It was to go in at \d/)
     await expect.poll(() => focused(page)).toBe('BUTTON No, leave it as it is')
     await page.keyboard.press('Enter')
     await asked.waitFor({state: 'detached'})
-    expect(await page.locator('.log li', {hasText: /drawn|set in/}).count()).toBe(0)
+    await expect.poll(() => page.locator('.log li', {hasText: /drawn|set in/}).count()).toBe(0)
     await press(draw.getByRole('button', {name: /^Drawn/}).first())
+    // The focus comes to the safe answer a moment after the question, and would be pressed instead.
+    await expect.poll(() => focused(page)).toBe('BUTTON No, leave it as it is')
     await press(asked.getByRole('button', {name: /and is out now$/}))
     await page.locator('.log li', {hasText: 'drawn'}).waitFor()
-    expect(await page.locator('.log li', {hasText: 'set in'}).count()).toBe(1)
+    await expect.poll(() => page.locator('.log li', {hasText: 'set in'}).count()).toBe(1)
     await settled()
     await press(button('Take it back'))
     // Both notes are one step.
     await page.locator('.log li', {hasText: 'drawn'}).waitFor({state: 'detached'})
-    expect(await page.locator('.log li', {hasText: 'set in'}).count()).toBe(0)
+    await expect.poll(() => page.locator('.log li', {hasText: 'set in'}).count()).toBe(0)
   })
 
   it('doubts a note of what is no dish of the day, and names what is', async () => {
     await page.getByLabel('A note of your own').fill('pudding set in')
     await page.keyboard.press('Enter')
-    expect(await page.locator('.readings [role=alert]').innerText()).toMatch(
-      /“pudding” is no dish of this day: write “(?:loaf|cake)/,
-    )
+    await expect
+      .poll(() => page.locator('.readings [role=alert]').innerText())
+      .toMatch(/“pudding” is no dish of this day: write “(?:loaf|cake)/)
     await page.getByLabel('A note of your own').fill('cake burnt')
     await page.keyboard.press('Enter')
     await expect
