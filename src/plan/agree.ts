@@ -104,7 +104,6 @@ class Agreement {
     let proved = 0
     let spared = 0
     for (let pass = 0; ; pass++) {
-      if (pass >= this.#patience) return null
       this.#budget.passes--
       const giveUp = pass >= (this.#overfull ? HOPELESS : PATIENCE) || this.#budget.passes <= 0
       let lessened = false
@@ -119,6 +118,7 @@ class Agreement {
       const seen = this.#proof.see(giveUp && proved++ >= PROVED)
       const {curve, stood, wrong} = seen
       if (seen.good) return this.#asGood(this.#drawnAgain(seen))
+      if (pass + 1 >= this.#patience) return null
       layout.agreeWith(curve)
       layout.refusals.push(...stood.refused)
       if (stood.refused.length > 0) {
