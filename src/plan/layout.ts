@@ -585,9 +585,8 @@ export class Layout {
     let violation = 0
     if (!this.fixed[u]) {
       const t = a * T[start]! + shift
-      const hottest = w === 3 ? t + this.#hotter[u]! * (T[start]! - this.#ambient) : t
-      if (t < this.#low[u]!) violation += broken.celsius * (this.#low[u]! - t)
-      if (hottest > this.#high[u]!) violation += broken.celsius * (hottest - this.#high[u]!)
+      const hottest = this.#hottest(u, w, t, T[start]!)
+      violation = this.#outside(u, t, hottest)
       cost = weights.misfit * Math.abs((t + hottest) / 2 - this.#best[u]!) * this.#misfit[u]!
       const risen = this.#risen[u]
       if (risen) {
@@ -626,6 +625,28 @@ export class Layout {
     own[4 * u + 1] = dose
     own[4 * u + 2] = cost
     own[4 * u + 3] = violation
+  }
+
+  /** The hottest that a job finds where it is set in; what stands across the floor finds all its parts. */
+  #hottest(u: number, w: number, t: number, mean: number): number {
+    return w === 3 ? t + this.#hotter[u]! * (mean - this.#ambient) : t
+  }
+
+  /** What is broken by setting a job in at a heat. */
+  #outside(u: number, t: number, hottest: number): number {
+    let out = 0
+    if (t < this.#low[u]!) out += broken.celsius * (this.#low[u]! - t)
+    if (hottest > this.#high[u]!) out += broken.celsius * (hottest - this.#high[u]!)
+    return out
+  }
+
+  /**
+   * What is broken by the heat alone if a job is set in with the floor's mean at `mean` °C, in a part of the floor: no more than `judge`
+   * finds broken then.
+   */
+  outsideAt(u: number, w: number, mean: number): number {
+    const t = this.#scale[4 * u + w]! * mean + this.#shift[4 * u + w]!
+    return this.#outside(u, t, this.#hottest(u, w, t, mean))
   }
 
   /**

@@ -175,9 +175,11 @@ function mend(
 }
 
 /**
- * Set jobs in together at every tick between two at which the door may be opened, in every part of the floor, and judge each.
+ * Set jobs in together at every tick between two at which the door may be opened, in every part of the floor, and judge each. They are
+ * left where they were tried last, or out.
  *
  * @param limit The dearest day that is of use; `each` returns it anew.
+ * @param most What may be broken at most.
  */
 function everywhere(
   layout: Layout,
@@ -186,11 +188,17 @@ function everywhere(
   to: number,
   limit: number,
   each: (s: number, w: number, price: number) => number,
+  most = Number.POSITIVE_INFINITY,
 ): void {
   let within = limit
+  // Nothing that is set in cools the oven before it is in: at most ticks its heat alone says that it is of no use there.
+  for (const v of parts) layout.takeOut(v)
+  const without = layout.celsius.slice(from, to + 1)
   for (const w of layout.wheres[parts[0]!]!)
     for (let k = from; k <= to; k++) {
       if (!layout.awake(k)) continue
+      const outside = parts.reduce((sum, v) => sum + layout.outsideAt(v, w, without[k - from]!), 0)
+      if (HARD * outside > within || outside > most) continue
       for (const v of parts) layout.set(v, k, w)
       if (layout.judgeWithin(within, HARD)) within = each(k, w, layout.cost + HARD * layout.violation)
     }
@@ -201,10 +209,12 @@ export function seatsFor(layout: Layout, u: number, count: number): {s: number; 
   layout.judge()
   const most = layout.violation + SLIGHT
   const found: {s: number; w: number; price: number}[] = []
-  everywhere(layout, [u], Math.max(layout.from[u]!, layout.now), layout.to[u]!, Number.POSITIVE_INFINITY, (s, w, price) => {
+  const from = Math.max(layout.from[u]!, layout.now)
+  const keep = (s: number, w: number, price: number): number => {
     if (layout.violation <= most) found.push({s, w, price})
     return Number.POSITIVE_INFINITY
-  })
+  }
+  everywhere(layout, [u], from, layout.to[u]!, Number.POSITIVE_INFINITY, keep, most)
   layout.takeOut(u)
   layout.judge()
   const out: {s: number; w: number}[] = []
