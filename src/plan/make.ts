@@ -3,6 +3,7 @@ import {calibrate} from '../oven/calibrate.js'
 import {forecast, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
 import type {FiringLog} from '../oven/log.js'
+import {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
@@ -61,12 +62,13 @@ export function makePlan(input: MakePlan): MadePlan {
   const made = input.scaled ?? makeDishes({day: input.day, receipts: input.receipts, oven: input.oven})
   const {spare, messages} = made
   const dishes = made.dishes.map((dish) => corrected(dish, input.corrections ?? []))
-  const problem = problemOf(input, dishes)
+  const runs = new OvenRuns(input.oven)
+  const problem = problemOf(input, dishes, runs)
   const plan = planDay(problem, {
     ...input.options,
-    simulate: simulator(input),
+    simulate: simulator(input, runs),
     spare,
-    secondFires: (p) => twoFires(input, dishes, p.firing.burn),
+    secondFires: (p) => twoFires(input, dishes, p.firing.burn, runs),
   })
   const {log} = input
   if (!log || log.lit === null) {
@@ -272,8 +274,8 @@ function correct(
     ...(input.parameters ? {prior: input.parameters} : {}),
   })
   const {parameters} = calibration
-  const oven = {oven: input.oven, parameters}
-  const simulate = simulator(oven)
+  const runs = new OvenRuns(input.oven)
+  const simulate = simulator({oven: input.oven, parameters}, runs)
   const withPast: Simulate = (option, events, exact) =>
     simulate(
       option,
@@ -283,7 +285,7 @@ function correct(
   const hours = ((plan.forecast.baking.likely.length - 1) * plan.forecast.step) / 60
   const start: FiringOption = {
     firing,
-    forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours}),
+    forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours, runs}),
   }
   const toldMixed = (id: string): number[] => {
     const baked = new Set(set.flatMap((s) => (s.dish === id ? [s.at] : []))).size
@@ -518,7 +520,7 @@ const TOLD_MINUTES = 15
 const TOLD = 0.5
 
 /** The falling oven with a plan's loads in it, for `planDay`. */
-export function simulator(input: Pick<MakePlan, 'oven' | 'parameters'>): Simulate {
+export function simulator(input: Pick<MakePlan, 'oven' | 'parameters'>, runs = new OvenRuns(input.oven)): Simulate {
   const likely = likelyOnly(input.parameters ?? PRIOR)
   return (option: FiringOption, events: readonly OvenEvent[], exact: boolean): Forecast =>
     forecast(input.oven, {
@@ -526,6 +528,7 @@ export function simulator(input: Pick<MakePlan, 'oven' | 'parameters'>): Simulat
       parameters: exact ? (input.parameters ?? PRIOR) : likely,
       events,
       hours: (option.forecast.baking.likely.length * option.forecast.step) / 60,
+      runs,
     })
 }
 
@@ -535,14 +538,14 @@ function likelyOnly(p: OvenParameters): OvenParameters {
 }
 
 /** The day as data: the dishes, and one curve for each length of fire that could serve them. */
-export function problemOf(input: MakePlan, dishes: readonly Dish[]): PlanProblem {
+export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new OvenRuns(input.oven)): PlanProblem {
   const likely = likelyOnly(input.parameters ?? PRIOR)
   const {day} = input
   const hours = hoursOf(day, dishes)
   const hottest = Math.max(0, ...dishes.map((d) => d.need.startLow))
   const firings: FiringOption[] = []
   const make = (firing: Firing, events: readonly OvenEvent[] = []): Forecast =>
-    forecast(input.oven, {firing, parameters: likely, events, hours})
+    forecast(input.oven, {firing, parameters: likely, events, hours, runs})
   for (const burn of burns) {
     const firing = usualFiring(input.oven, burn)
     const f = make(firing)
@@ -552,7 +555,7 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[]): PlanProblem
     firings.push({firing, forecast: f})
     if (peak > hottest + 220) break
   }
-  if (day.firings >= 2) firings.push(...twoFires(input, dishes, null))
+  if (day.firings >= 2) firings.push(...twoFires(input, dishes, null, runs))
   return {
     day,
     dishes,
@@ -576,6 +579,7 @@ function twoFires(
   input: Pick<MakePlan, 'oven' | 'parameters' | 'day'>,
   dishes: readonly Dish[],
   first: number | null,
+  runs: OvenRuns,
 ): FiringOption[] {
   const parameters = likelyOnly(input.parameters ?? PRIOR)
   const hours = hoursOf(input.day, dishes)
@@ -587,7 +591,7 @@ function twoFires(
         const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
         const further = [{minutes, firing: usualFiring(input.oven, again)}]
         const events: OvenEvent[] = further.map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
-        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events, hours})})
+        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events, hours, runs})})
       }
   }
   return out
