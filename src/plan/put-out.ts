@@ -30,7 +30,9 @@ export function putOut(
 ): Places {
   const random = generator(7)
   const now = places.slice()
-  const out = now.flatMap((bodies, i) => (bodies ? [] : [i]))
+  const open = openBeside(grid, fixed, items)
+  // What has no place though all others were out is not waited for.
+  const out = now.flatMap((bodies, i) => (bodies || open(i).every((word) => word === 0) ? [] : [i]))
   const weight = new Float64Array(items.length).fill(1)
   let best = places
   let least = out.length
@@ -38,7 +40,7 @@ export function putOut(
     const [u] = out.splice(Math.floor(random() * out.length), 1) as [number]
     // Filled from another side every time: what always goes into the same corner is always in the same dish's way.
     const angle = 2 * Math.PI * random()
-    const taken = comeIn(grid, fixed, items, now, u, weight, {x: Math.cos(angle), y: Math.sin(angle)})
+    const taken = comeIn(grid, items, now, u, open(u).slice(), weight, {x: Math.cos(angle), y: Math.sin(angle)})
     if (!taken) {
       out.push(u)
       continue
@@ -57,20 +59,37 @@ export function putOut(
   return best
 }
 
-/** The places one dish takes, and which of the others give way; null where what is fixed leaves it too few. */
+/** For each dish the places open to it beside what stands whatever is tried, a bit each; worked out when they are first asked for. */
+function openBeside(grid: FloorGrid, fixed: readonly Group[], items: readonly ToPlace[]): (u: number) => Int32Array {
+  const known = new Map<number, Int32Array>()
+  return (u) => {
+    const before = known.get(u)
+    if (before) return before
+    const item = items[u]!
+    const seats = seatsOf(grid, item.dish.vessel)
+    const open = inZones(seats, item.fits)
+    for (const group of fixed) if (together(group, item)) strike(open, barredByAll(seats, group.bodies, carriedPast(item, group)))
+    known.set(u, open)
+    return open
+  }
+}
+
+/**
+ * The places one dish takes, and which of the others give way; null where it has too few.
+ *
+ * @param open The places open to it; struck out as they are taken.
+ */
 function comeIn(
   grid: FloorGrid,
-  fixed: readonly Group[],
   items: readonly ToPlace[],
   now: Places,
   u: number,
+  open: Int32Array,
   weight: Float64Array,
   towards: {readonly x: number; readonly y: number},
 ): {bodies: Body[]; gaveWay: number[]} | null {
   const item = items[u]!
   const seats = seatsOf(grid, item.dish.vessel)
-  const open = inZones(seats, item.fits)
-  for (const group of fixed) if (together(group, item)) strike(open, barredByAll(seats, group.bodies, carriedPast(item, group)))
   let beside = items.flatMap((other, v): Beside[] => {
     const bodies = now[v]
     if (!bodies || v === u || !together(other, item)) return []
