@@ -111,6 +111,59 @@ describe('what a log with numbers tells of the parts of a plan', () => {
   })
 })
 
+describe('two items of one receipt', () => {
+  const more = {...pies, id: 'pies-2'}
+  const two = (at: number, count: number, out: number): Load => ({
+    ...load(
+      2,
+      at,
+      [part(count, out)].map((one) => ({...one, dish: 'pies-2'})),
+    ),
+  })
+  const plan = {loads: [load(1, 600, [part(8, 640)]), two(720, 8, 770)]} as unknown as Plan
+  const told = (log: FiringLog): unknown[] =>
+    toldOf(
+      plan,
+      log,
+      new Map([
+        ['pies', pies],
+        ['pies-2', more],
+      ]),
+    ).map(({entry, count, saidIn, saidOut, lostAt, waits}) =>
+      [entry.dish, count, saidIn, saidOut, lostAt, waits].filter((v) => v !== undefined),
+    )
+  const rows = (...some: readonly (readonly [number, string, string?])[]): FiringLog => logOf(360, 480, some)
+
+  it('take turns where the log calls them alike', () => {
+    expect(told(rows([605, 'set in']))).toEqual([
+      ['pies', 8, 605],
+      ['pies-2', 8],
+    ])
+    expect(told(rows([605, 'set in'], [645, 'drawn'], [725, 'set in']))).toEqual([
+      ['pies', 8, 605, 645],
+      ['pies-2', 8, 725],
+    ])
+  })
+  it('lose what is lost once, not once each', () => {
+    const lost = told(rows([605, 'set in'], [610, 'drawn 2, 1 dropped']))
+    expect(lost.filter((p) => (p as unknown[])[0] === 'pies-2')).toEqual([['pies-2', 8]])
+    const all = told(rows([590, '12 lost']))
+    expect(all).toEqual([
+      ['pies', 8, 590],
+      ['pies-2', 4, 590],
+      ['pies-2', 4],
+    ])
+  })
+  it('are told apart by their numbers', () => {
+    const log = rows([605, 'set in'])
+    const named: FiringLog = {...log, rows: [...log.rows, {...log.rows[0]!, at: 615, dish: 'pies-2'}]}
+    expect(told(named)).toEqual([
+      ['pies', 8, 605],
+      ['pies-2', 8, 615],
+    ])
+  })
+})
+
 describe('a day planned again after numbers in the log', async () => {
   const {oven} = await inFolder(smallDay, async (folder) => readDayFolder(folder))
   const today = day({hands: 2, serve: 1080, items: [{file: 'receipts/pies.md', line: 12, column: 3}] as never})

@@ -18,7 +18,7 @@ import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
-import {isOf, mixingsOf, slugOf, toldOf} from './told.js'
+import {isOf, mixingsOf, namesakes, slugOf, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -464,11 +464,13 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
 /** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place. */
 function lostOf(dishes: readonly Dish[], log: FiringLog): NonNullable<Plan['changes']>[number][] {
   const speaker = english((id) => id)
-  return dishes.flatMap((dish) => {
-    const lost = log.rows.reduce((sum, row) => sum + (isOf(row, dish) ? (row.lost ?? 0) : 0), 0)
-    if (lost === 0) return []
+  return Array.from(namesakes(log, dishes)).flatMap(([name, same]) => {
+    const [dish] = same
+    const lost = log.rows.reduce((sum, row) => sum + (row.dish === name ? (row.lost ?? 0) : 0), 0)
+    if (lost === 0 || !dish) return []
+    const all = same.reduce((sum, {count}) => sum + count, 0)
     const words = {
-      what: phrase('lost', {count: {unit: 'count', value: Math.min(lost, dish.count)}, all: {unit: 'count', value: dish.count}}),
+      what: phrase('lost', {count: {unit: 'count', value: Math.min(lost, all)}, all: {unit: 'count', value: all}}),
       why: phrase('why log'),
     }
     return [{dish: dish.id, what: speak(words.what, speaker), why: speak(words.why, speaker), minutes: 0, words}]

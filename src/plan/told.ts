@@ -39,35 +39,53 @@ export function mixingsOf(log: FiringLog, dish: Dish): number[] {
 }
 
 /** The number of vessels a row tells of; null where it tells of none, or of more than are baked ("24 biscuits" of two sheets). */
-function countOf(row: LogRow, dish: Dish): number | null {
-  return row.count === undefined || row.count > dish.count ? null : row.count
+function countOf(row: LogRow, baked: number): number | null {
+  return row.count === undefined || row.count > baked ? null : row.count
 }
 
-/** The parts of a plan with what the log tells of each, those of which only some vessels were set in or drawn in two. */
+/**
+ * The name under which the log tells of a dish: its own where some row has that, else its receipt's, which other dishes of the day may
+ * share.
+ */
+function nameIn(log: FiringLog, dish: Dish): string {
+  return log.rows.some((row) => row.dish === dish.id) ? dish.id : slugOf(dish.file)
+}
+
+/** The dishes of each name that the log tells of. */
+export function namesakes(log: FiringLog, dishes: Iterable<Dish>): Map<string, Dish[]> {
+  const out = new Map<string, Dish[]>()
+  for (const dish of dishes) {
+    const name = nameIn(log, dish)
+    out.set(name, [...(out.get(name) ?? []), dish])
+  }
+  return out
+}
+
+/**
+ * The parts of a plan with what the log tells of each, those of which only some vessels were set in or drawn in two. Dishes of one receipt
+ * that the log calls alike take turns, as they were planned.
+ */
 export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Told[] {
   const parts = partsOf(plan.loads)
   const out: Told[] = []
   const counted = new Set<string>()
+  const alike = namesakes(log, dishes.values())
   for (const part of parts) {
     const {dish: id} = part.entry
     const dish = dishes.get(id)
-    const rows = dish ? log.rows.filter((row) => isOf(row, dish)) : []
-    if (dish && rows.some((row) => row.lost !== undefined || countOf(row, dish) !== null)) {
-      if (!counted.has(id))
-        out.push(
-          ...byCount(
-            parts.filter((p) => p.entry.dish === id),
-            rows,
-            dish,
-          ),
-        )
-      counted.add(id)
+    const name = dish && nameIn(log, dish)
+    const same = name === undefined ? [] : alike.get(name)!
+    const mine = parts.filter((p) => same.some((other) => other.id === p.entry.dish))
+    const rows = log.rows.filter((row) => row.dish !== undefined && row.dish === name)
+    const all = same.reduce((sum, {count}) => sum + count, 0)
+    if (name !== undefined && rows.some((row) => row.lost !== undefined || countOf(row, all) !== null)) {
+      if (!counted.has(name)) out.push(...byCount(mine, rows, all))
+      counted.add(name)
       continue
     }
-    // A dish that goes in twice is told of twice: its first row is of the first time planned, its second of the second.
+    // What goes in twice is told of twice: its first row is of the first time planned, its second of the second.
     const nth = (what: LogRow['what'], planned: (p: Followed) => number): number | undefined => {
-      const times = parts.flatMap((p) => (p.entry.dish === id ? [planned(p)] : []))
-      const which = new Set(times.filter((t) => t < planned(part))).size
+      const which = new Set(mine.map(planned).filter((t) => t < planned(part))).size
       return rows.filter((row) => row.what === what)[which]?.at
     }
     const saidIn = nth('set in', (p) => p.at)
@@ -78,11 +96,13 @@ export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, D
 }
 
 /**
- * The parts of one dish by the numbers in the log. A row takes so many vessels of those whose turn it is; one without a number takes all
+ * The parts of what the log calls alike, by its numbers. A row takes so many vessels of those whose turn it is; one without a number takes all
  * that were planned for one time. What is left of a part of which some were set in waits, and what is left of one of which some were drawn
  * stays in the oven: the log would have told of them too.
+ *
+ * @param baked Vessels of it in all.
  */
-function byCount(parts: readonly Followed[], rows: readonly LogRow[], dish: Dish): Told[] {
+function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: number): Told[] {
   const done: Told[] = []
   // What was lost when others were set in is drawn at that time in a plan made since: it comes last.
   const before: Told[] = [...parts].sort((a, b) => a.at - b.at || b.draw - a.draw)
@@ -90,7 +110,7 @@ function byCount(parts: readonly Followed[], rows: readonly LogRow[], dish: Dish
   for (const row of rows) {
     if (row.what !== 'set in') continue
     const [due] = before
-    const said = countOf(row, dish)
+    const said = countOf(row, baked)
     const lost = row.lost ?? 0
     const count = said ?? Math.max(0, turn(before, (p) => p.at) - lost)
     inside.push(...taken(before, count).map((part): Told => ({...part, saidIn: row.at})))
@@ -102,7 +122,7 @@ function byCount(parts: readonly Followed[], rows: readonly LogRow[], dish: Dish
   for (const row of rows) {
     if (row.what === 'drawn') {
       const [due] = inside
-      const said = countOf(row, dish)
+      const said = countOf(row, baked)
       done.push(...taken(inside, said ?? turn(inside, (p) => p.draw)).map((part): Told => ({...part, saidOut: row.at})))
       const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
       if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: true} : p)))
