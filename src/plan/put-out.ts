@@ -31,8 +31,9 @@ export function putOut(
   const random = generator(7)
   const now = places.slice()
   const open = openBeside(grid, fixed, items)
-  // What has no place though all others were out is not waited for.
-  const out = now.flatMap((bodies, i) => (bodies || open(i).every((word) => word === 0) ? [] : [i]))
+  const out = now.flatMap((bodies, i) => (bodies ? [] : [i]))
+  // What has no place though all others were out will not come in.
+  if (out.every((u) => isEmpty(open(u)))) return places
   const weight = new Float64Array(items.length).fill(1)
   let best = places
   let least = out.length
@@ -58,6 +59,8 @@ export function putOut(
   }
   return best
 }
+
+const isEmpty = (places: Int32Array): boolean => places.every((word) => word === 0)
 
 /** For each dish the places open to it beside what stands whatever is tried, a bit each; worked out when they are first asked for. */
 function openBeside(grid: FloorGrid, fixed: readonly Group[], items: readonly ToPlace[]): (u: number) => Int32Array {
@@ -88,6 +91,7 @@ function comeIn(
   weight: Float64Array,
   towards: {readonly x: number; readonly y: number},
 ): {bodies: Body[]; gaveWay: number[]} | null {
+  if (isEmpty(open)) return null
   const item = items[u]!
   const seats = seatsOf(grid, item.dish.vessel)
   let beside = items.flatMap((other, v): Beside[] => {
