@@ -103,4 +103,29 @@ describe('what is in the oven and cannot be done any more', () => {
     const {in: set} = withLater(dish('apples', 1, {mass: 60, water: 20, need: {...dish('apples', 1).need, startHigh: 250}}))
     expect(set).toBeGreaterThan(200)
   })
+
+  it('has its price for what it is wanting at the last minute of the forecast as well', () => {
+    const long = dish('brown bread', 1)
+    const wanting = {...long, need: {...long.need, falling: false, minutes: {low: 2000, likely: 2000, high: 2000}, enough: 90}}
+    const whole = base.firings[2]!
+    const {low, likely, high} = whole.forecast.baking
+    const [few, mean, many] = [low, likely, high].map((celsius) => celsius.slice(0, 180)) as [number[], number[], number[]]
+    const option = {...whole, forecast: {...whole.forecast, baking: {low: few, likely: mean, high: many}}}
+    const at = lit + option.forecast.ready + 60
+    const placed = [{dish: wanting.id, number: 1, x: 0, y: 0.3, turn: 0, zone: 'back' as const}]
+    const done = {now: at + 30, lit, set: [{dish: wanting.id, count: 1, at, drawn: null, placed}], plan: null}
+    const {layout} = layoutOn({...base, firings: [option], dishes: [wanting], done}, oven)
+    layout.recompute()
+    layout.judge()
+    const soonest = Math.max(layout.doneAt(0), layout.s[0]! + 1)
+    const costAt = (tick: number): number => {
+      layout.hold[0] = tick - soonest
+      layout.judge()
+      expect(layout.e[0]).toBe(tick)
+      return layout.cost
+    }
+    const last = layout.ticks - 1
+    const before = costAt(last - 1)
+    expect(before - costAt(last)).toBeLessThan(1)
+  })
 })

@@ -152,7 +152,7 @@ export class Layout {
   readonly #stays: Uint8Array
   /** What stays and may be drawn with less than its dose, which then has its price. */
   readonly #scant: Uint8Array
-  /** The tick by which that has all of its dose, or the last there is; the tick at which any other is done. */
+  /** The tick by which that has all of its dose, one past the last where it never has; the tick at which any other is done. */
   readonly #full: Int32Array
   readonly #barred: Uint8Array
   readonly #food: Uint8Array
@@ -973,7 +973,7 @@ export class Layout {
     return front
   }
 
-  /** The tick by which a dose is had, counted on from one at which part of it is; the last there is where it never is. */
+  /** The tick by which a dose is had, counted on from one at which part of it is; one past the last where it never is. */
   #fullFrom(tick: number, had: number, wanted: number, a: number, b: number): number {
     const T = this.celsius
     const last = this.ticks - 1
@@ -986,7 +986,7 @@ export class Layout {
       dose += HALF_TICK * (before + now)
       before = now
     }
-    return k
+    return dose < wanted ? this.ticks : k
   }
 
   /** The price of what something that stays is wanting of its dose when it is drawn. */
