@@ -156,7 +156,6 @@ describe('a layout annealed on the true floor', () => {
     anneal(layout, {...light, rounds: 3000, heat: 60, cool: 0.3, seed: 3, strict: [2, 30]})
     layout.trustFloor()
     const seating = new Seating(grid, jobs, layout)
-    const before = layout.refusals.length
     const first = seating.refused()
     layout.judge()
     const dear = layout.cost + 60 * (layout.violation + 1.5 * first)
@@ -172,7 +171,6 @@ describe('a layout annealed on the true floor', () => {
         seats.flatMap((s) => s ?? []),
       ),
     ).toEqual([])
-    expect(layout.refusals.length).toBe(before)
     // What was kept can be brought back.
     const back = seating.save()
     layout.set(0, layout.s[0]! + 1, layout.w[0]!)

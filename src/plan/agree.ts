@@ -120,7 +120,7 @@ class Agreement {
       if (seen.good) return this.#asGood(this.#drawnAgain(seen))
       if (pass + 1 >= this.#patience) return null
       layout.agreeWith(curve)
-      layout.refusals.push(...stood.refused)
+      layout.refuse(stood.refused)
       if (stood.refused.length > 0) {
         layout.tight = Math.min(3, layout.tight * 1.5)
         layout.full = Math.max(0.88, layout.full - 0.02)

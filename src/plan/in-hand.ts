@@ -68,7 +68,7 @@ export function inHand(
   const begun = {laid: layout.snapshot(), lit: layout.lit}
   const extra = jobs.filter((job) => !job.was).length
   return (how) => {
-    layout.refusals = []
+    layout.refuseNone()
     layout.restore(begun.laid, begun.lit)
     const settled = agree(day, {option, index: 0, layout}, {budget: {passes: 8}, gently: how})
     if (!settled) return null

@@ -54,6 +54,17 @@ export interface Refusal {
   readonly past: readonly number[]
 }
 
+/** The same in rows of numbers. */
+interface Refused {
+  readonly job: number
+  readonly others: Int32Array
+  readonly at: number
+  readonly past: Int32Array
+}
+
+/** A refusal that is never so: with it V8 knows from the first what the others are made of, and need not compile anew at the first of them. */
+const NO_ONE: Refused = {job: 0, at: -1, others: Int32Array.of(0), past: Int32Array.of(4)}
+
 /** The floor itself, on which what is laid out finds its places or does not. */
 export interface TrueFloor {
   /**
@@ -115,7 +126,6 @@ export class Layout {
   /** The loaded mean curve, °C a tick. */
   readonly celsius: Float64Array
   lit: number
-  refusals: Refusal[] = []
   /** Price of a part of the floor over four fifths full, a tick: the fuller, the less likely the true floor grants it. */
   tight = EASY
   /** Share of a part of the floor that may be taken up; less once the true floor has refused. */
@@ -171,10 +181,13 @@ export class Layout {
   readonly #behind: number[]
   /** True where some job has a place in a plan that was being followed. */
   readonly #again: boolean
+  /** Whether the door may be opened at each tick, and the next at which it may, or the last there is. */
   #awake: Uint8Array
-  readonly #awakeAt = new Map<number, Uint8Array>()
+  #wakes: Int32Array
+  readonly #awakeAt = new Map<number, {readonly awake: Uint8Array; readonly wakes: Int32Array}>()
   #now = 0
   #lastHot = Number.MAX_SAFE_INTEGER
+  readonly #refusals: Refused[] = [NO_ONE]
   readonly #ready: number
   readonly #hotArea: number
   readonly #wood: number
@@ -309,6 +322,7 @@ export class Layout {
     this.was = jobs.map((j) => j.was)
     this.#again = jobs.some((j) => j.was)
     this.#awake = new Uint8Array(ticks)
+    this.#wakes = new Int32Array(ticks)
     this.#openings = new Int32Array(ticks + 1)
     this.#shut = Int32Array.from(jobs, (j) => Math.ceil((j.dish.need.closed?.likely ?? 0) / rules.tick))
     this.#mindful = jobs.flatMap((_, u) => (this.#shut[u]! > 1 ? [u] : []))
@@ -395,9 +409,20 @@ export class Layout {
 
   /** Forget what the floor refused, and what was kept free for it: the floor itself is asked. */
   trustFloor(tight = ROOM): void {
-    this.refusals = []
+    this.refuseNone()
     this.tight = tight
     this.full = WHOLE
+  }
+
+  /** Take it that the true floor refused some jobs. */
+  refuse(refusals: readonly Refusal[]): void {
+    for (const {job, at, others, past} of refusals)
+      this.#refusals.push({job, at, others: Int32Array.from(others), past: Int32Array.from(past)})
+  }
+
+  /** Forget what the true floor refused. */
+  refuseNone(): void {
+    this.#refusals.length = 1
   }
 
   /** Make the loaded curve at hand agree with a simulated one: the empty oven's is moved by the difference. */
@@ -551,15 +576,27 @@ export class Layout {
 
   #wake(): void {
     const clock0 = this.lit + this.phase
-    let awake = this.#awakeAt.get(this.lit)
-    if (awake === undefined) {
-      awake = new Uint8Array(this.ticks)
-      for (let k = 0; k < this.ticks; k++) awake[k] = isNight(this.#problem, clock0 + k * rules.tick) ? 0 : 1
-      this.#awakeAt.set(this.lit, awake)
+    let known = this.#awakeAt.get(this.lit)
+    if (known === undefined) {
+      const awake = new Uint8Array(this.ticks)
+      const wakes = new Int32Array(this.ticks)
+      for (let k = this.ticks - 1, next = k; k >= 0; k--) {
+        awake[k] = isNight(this.#problem, clock0 + k * rules.tick) ? 0 : 1
+        if (awake[k]) next = k
+        wakes[k] = next
+      }
+      known = {awake, wakes}
+      this.#awakeAt.set(this.lit, known)
     }
-    this.#awake = awake
+    this.#awake = known.awake
+    this.#wakes = known.wakes
     const now = this.#problem.done?.now
     this.#now = now === undefined ? 0 : Math.max(0, Math.ceil((now - clock0) / rules.tick))
+  }
+
+  /** The first tick from one on at which the door may be opened, and `wall` at the latest. */
+  #openFrom(k: number, wall: number): number {
+    return Math.min(wall, this.#wakes[Math.min(k, wall)]!)
   }
 
   #wallAfter(k: number): number {
@@ -667,7 +704,7 @@ export class Layout {
       doses.push(doses[k - 1 - start]! + HALF_TICK * (Math.max(0, a * T[k - 1]! + b) + Math.max(0, a * T[k]! + b)))
     }
     const good = k
-    while (k < wall && !awake[k]) k++
+    k = this.#openFrom(k, wall)
     const early = k - rules.coldMinutes / rules.tick
     if (k > good && this.#food[u] && a * T[Math.max(start, early)]! + shift < rules.holdCelsius) {
       k = good
@@ -690,9 +727,12 @@ export class Layout {
    */
   judgeWithin(limit: number, strict: number): boolean {
     this.#wake()
-    const {n, ticks, s, e, w, placed, celsius: T} = this
+    const {n, ticks, s, e, w, placed, fixed, celsius: T} = this
     const O = this.#openings
     const awake = this.#awake
+    const now = this.#now
+    // What is seldom broken is multiplied and not branched to: V8 throws away what it compiled when a branch is first taken.
+    const {night} = broken
     const clock0 = this.lit + this.phase
     const own = this.#own
     let cost = weights.wood * this.#wood
@@ -710,18 +750,13 @@ export class Layout {
     // The door is opened at least for what is set in.
     const within = limit - weights.opening * setIns
     for (let u = 0; u < n; u++) {
-      if (!placed[u]) {
-        cost += missing * this.#worth[u]!
-        continue
-      }
+      cost += (1 - placed[u]!) * missing * this.#worth[u]!
+      if (!placed[u]) continue
       if (this.#stale[u] || this.#full[u]! > this.#curve.changed) this.#bake(u)
       cost += own[4 * u + 2]!
       violation += own[4 * u + 3]!
-      if (!this.fixed[u]) {
-        const start = Math.max(0, s[u]!)
-        if (!awake[start]) violation += broken.night
-        if (start < this.#now) violation += broken.night
-      }
+      const start = Math.max(0, s[u]!)
+      violation += (1 - fixed[u]!) * night * (2 - awake[start]! - (start < now ? 0 : 1))
       if (cost + strict * violation > within) return false
     }
     this.#curve.changed = ticks
@@ -881,7 +916,9 @@ export class Layout {
         if (placed[c] && d >= 0 && d < gap) violation += broken.order * (0.3 + (0.7 * Math.min(d + 1, gap - d)) / gap)
       }
     }
-    for (const r of this.refusals) if (this.#refused(r)) violation += broken.refusal
+    let refused = 0
+    for (let i = 0; i < this.#refusals.length; i++) refused += this.#refused(this.#refusals[i]!) ? 1 : 0
+    violation += broken.refusal * refused
     cost += this.tight * (crowd + IN_THE_WAY * passed)
     this.cost = cost
     this.violation = violation
@@ -919,7 +956,7 @@ export class Layout {
     return ticks
   }
 
-  #refused(r: Refusal): boolean {
+  #refused(r: Refused): boolean {
     if (!this.placed[r.job]) return false
     const t = this.s[r.job]!
     if (r.others.length === 0) return t === r.at
@@ -943,7 +980,7 @@ export class Layout {
     const front = this.#inTheWay(u)
     let t = Math.max(this.#own[4 * u]!, this.s[u]! + 1, this.#now)
     for (const v of front) t = Math.max(t, this.#own[4 * v]!)
-    while (t < this.ticks - 1 && !this.#awake[t]) t++
+    t = this.#openFrom(t, this.ticks - 1)
     for (const v of front) {
       if (this.e[v]! <= t) continue
       this.#leaveIn(v)
@@ -1047,6 +1084,7 @@ export class Layout {
     const shutAt = this.#shutAt
     const O = this.#openings
     const awake = this.#awake
+    const doors = this.#doors
     const done = this.#own[4 * u]!
     const soonest = Math.max(done, this.s[u]! + 1)
     let first = soonest + this.hold[u]!
@@ -1058,16 +1096,14 @@ export class Layout {
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     if (this.#stays[u]) {
-      let k = Math.max(first, this.#now)
-      while (k < wall && !awake[k]) k++
-      k = Math.min(k, wall)
+      const k = this.#openFrom(Math.max(first, this.#now), wall)
       if (O[k]! > 0 && !this.#again) return k
       const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
       const b = this.#shift[4 * u + this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
       if (this.#again && this.was[u]) return this.#drawAgain(u, k, wall, clock0)
       // It stays until the door is opened for another, as long as it stays hot and nobody waits for it.
-      for (let t = nextBit(this.#doors, k + 1); t >= 0 && t <= wall; t = nextBit(this.#doors, t + 1)) {
+      for (let t = nextBit(doors, k + 1); t >= 0 && t <= wall; t = nextBit(doors, t + 1)) {
         if (!awake[t]) continue
         if (a * T[t]! + b < least) break
         return weights.late * Math.max(0, clock0 + t * rules.tick - due) - at < weights.opening ? t : k
@@ -1115,9 +1151,7 @@ export class Layout {
     this.#offDose[u] = bestOff
     if (best >= 0) return best
     // Rather than be burned it waits for nothing.
-    let k = Math.max(soonest, this.#now)
-    while (k < wall && !awake[k]) k++
-    return Math.min(k, wall)
+    return this.#openFrom(Math.max(soonest, this.#now), wall)
   }
 
   /**
