@@ -10,7 +10,8 @@ import {type Noun, readNoun} from './nouns.js'
 import {elided} from './same-amounts.js'
 import {eachBefore, eachList, eachTail} from './shared-amounts.js'
 import {weightInQuantity} from './stated-weight.js'
-import {ENDER, FILLING, itemHere, measureHere, type View} from './view.js'
+import {unknownMeasure} from './unknown-measure.js'
+import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, type View} from './view.js'
 
 /**
  * An amount with the name it governs, which mostly follows it: which names it can govern, and what else stands behind them.
@@ -54,13 +55,41 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   return startsClause ? before : null
 }
 
+/** Behind an amount these are said of it, and name nothing. */
+const OF_THE_AMOUNT = new Set([
+  'altogether',
+  'together',
+  'extra',
+  'apiece',
+  'net',
+  'gross',
+  'lost',
+  'left',
+  'over',
+  'heavier',
+  'lighter',
+])
+
+/** "2 oz. blorp and 3 eggs": one or two words that are nothing else here, between a measure and the phrase's end. */
+function standsAlone({words, bits, tokens}: View, noun: Noun): boolean {
+  if (noun.next - noun.start > 2 || OF_THE_AMOUNT.has(words[noun.start]!)) return false
+  for (let i = noun.start; i < noun.next; i++) if (bits[i] !== 0 && !(bits[i]! & DESCRIBES)) return false
+  const after = tokens[noun.next]
+  return (
+    after === undefined ||
+    after.block !== tokens[noun.start]!.block ||
+    after.kind === 'mark' ||
+    /^(?:and|or|with|to|in|into)$/.test(words[noun.next]!)
+  )
+}
+
 /** Is this name one that such a quantity can govern? */
 function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: boolean, the: boolean): boolean {
   const {words} = view
   if (quantity.measure !== 'count') {
     if (quantity.dimension === 'mass' || quantity.dimension === 'volume' || quantity.dimension === 'money') {
       if (noun.known) return true
-      return mode === 'list' || of
+      return mode === 'list' || of || (quantity.figure && standsAlone(view, noun))
     }
     // A loaf, a head, a piece: of something.
     return noun.known
@@ -233,6 +262,32 @@ export function measured(
   }
   // "30 min" is no entry, whatever it is for.
   if (counted && STRETCHES.has(words[i] ?? '')) return i + 1
+  const unknown = counted ? unknownMeasure(entries, at, quantity, to, mode) : null
+  if (unknown !== null) {
+    const {noun} = unknown
+    // Beside a list: some of what the list has.
+    if (mode === 'method' && entries.has(key(noun))) return noun.next
+    const {next} = entries.push(
+      {
+        start: at,
+        next: noun.next,
+        low: quantity.low,
+        high: quantity.high,
+        measure: 'count',
+        measureText: textOf(entries.view, unknown.from, unknown.to),
+        unknownMeasure: true,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        hedges: [...hedges, ...quantity.hedges],
+        notes: [...quantity.notes],
+        confidence: 0.6,
+      },
+      mode,
+    )
+    return next
+  }
   let of = false
   while (mode === 'list' && words[i] === '|') i++
   // "one teaspoon heaping of soda"
@@ -266,7 +321,10 @@ export function measured(
       return elided(entries, at, quantity, i, to, mode)
     }
     // "a pint of the juice of lemons"; "a spoonful of grated rind of lemon"
-    const open = mode === 'list' ? !quantity.article || !counted : !counted && (of || quantity.dimension === 'mass')
+    const open =
+      mode === 'list'
+        ? !quantity.article || !counted
+        : !counted && (of || quantity.dimension === 'mass' || (quantity.dimension === 'volume' && quantity.figure))
     const noun = readNoun(entries.view, i, to, open, mode === 'list')
     if (noun !== null && acceptable(entries.view, quantity, noun, mode, of, the)) {
       if (partial && counted) return noun.next

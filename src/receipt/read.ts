@@ -71,7 +71,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           ...place(one.start),
           severity: 'warning',
           rule: 'measure-unknown',
-          reason: `“${noteWords(one.text)}” has no measure that this lexicon knows: its number is carried through without a weight`,
+          reason:
+            one.measureText === undefined
+              ? `“${noteWords(one.text)}” has no measure that this lexicon knows: its number is carried through without a weight`
+              : `“${one.measureText}” in “${noteWords(one.text)}” is no measure that this lexicon knows: the number is carried through without a weight`,
           suggest: 'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
         })
       if (one.other !== undefined)

@@ -169,6 +169,10 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    '“{words}” in “{words2}” is no measure that this lexicon knows: the number is carried through without a weight',
+    '„{words}“ in „{words2}“ ist kein Maß, das dieses Wörterbuch kennt: die Zahl wird ohne Gewicht weitergegeben',
+  ],
+  [
     '“{words}” has no measure that this lexicon knows: its number is carried through without a weight',
     '„{words}“ hat kein Maß, das unser Wörterbuch kennt: die Zahl bleibt ohne Gewicht stehen',
   ],
