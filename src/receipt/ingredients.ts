@@ -4,6 +4,7 @@ import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
+import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
 import {type Heads, headsOf, readByHeads} from './table-rows.js'
 import type {ReadIngredient} from './types.js'
@@ -30,6 +31,7 @@ class IngredientReader {
     private readonly view: View,
     private readonly title: string,
     private readonly tell: (other: OtherWay) => void,
+    private readonly tellRatio: (told: RatioTold) => void,
   ) {
     this.entries = new Entries(view)
   }
@@ -105,7 +107,8 @@ class IngredientReader {
       if (this.aside(from, to)) continue
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
-    return keptEntries(this.entries, this.title, withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell))
+    const own = withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell)
+    return keptEntries(this.entries, this.title, withoutRatios(this.view, own, this.tellRatio))
   }
 
   // ---------------------------------------------------------------- kinds of block
@@ -189,10 +192,12 @@ class IngredientReader {
  *
  * @param listed read the whole as a line of a list, as a phrase that stands alone is
  * @param tell called for every note whose amounts are another way, and not among the entries
+ * @param tellRatio called for every amount for so much of a thing whose whole is not said
  */
 export const readIngredients = (
   view: View,
   title: string,
   listed = false,
   tell: (other: OtherWay) => void = () => {},
-): ReadIngredient[] => new IngredientReader(view, title, tell).read(listed)
+  tellRatio: (told: RatioTold) => void = () => {},
+): ReadIngredient[] => new IngredientReader(view, title, tell, tellRatio).read(listed)

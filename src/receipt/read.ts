@@ -5,6 +5,7 @@ import {readIngredients} from './ingredients.js'
 import {apartFromNotes} from './note-bakes.js'
 import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
+import type {RatioTold} from './ratios.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readStays} from './stays.js'
@@ -27,7 +28,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`, `ratio`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -48,15 +49,20 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
   for (const section of readSections(source, file, stated.bodyStart, known)) {
     const title = stated.title !== null && receipts.length === 0 ? stated.title : section.title
     const view = makeView(section)
-    let ingredients = readIngredients(view, title, false, (other) =>
-      messages.push({
-        file,
-        ...place(other.start),
-        severity: 'info',
-        rule: 'note-other-way',
-        reason: `the note “${noteWords(other.text)}” gives another way: its amounts are not added to the receipt’s own`,
-        suggest: 'to follow the note, write its amounts into the receipt’s own text',
-      }),
+    let ingredients = readIngredients(
+      view,
+      title,
+      false,
+      (other) =>
+        messages.push({
+          file,
+          ...place(other.start),
+          severity: 'info',
+          rule: 'note-other-way',
+          reason: `the note “${noteWords(other.text)}” gives another way: its amounts are not added to the receipt’s own`,
+          suggest: 'to follow the note, write its amounts into the receipt’s own text',
+        }),
+      (ratio) => messages.push({file, ...place(ratio.start), ...ratioMessage(ratio)}),
     )
     if (says.length > 0) ingredients = corrected(source, section.start, section.end, ingredients, says)
     for (const one of ingredients) {
@@ -175,6 +181,21 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     })
   return {receipts, messages}
 }
+
+const ratioMessage = ({words, base, item, is}: RatioTold): Omit<Message, 'file' | 'line' | 'column'> =>
+  is === 'one'
+    ? {
+        severity: 'info',
+        rule: 'ratio',
+        reason: `“${noteWords(words)}” is for “${base}”, and the receipt does not say how much ${item} there is: it is read as a receipt for that much`,
+        suggest: 'to make another amount, write how much of it there is into the receipt’s own text',
+      }
+    : {
+        severity: 'warning',
+        rule: 'ratio',
+        reason: `“${noteWords(words)}” is for “${base}”, and the receipt does not say how much ${item} there is: it is carried through without an amount`,
+        suggest: 'write how much of it there is into the receipt’s own text, or the amounts themselves',
+      }
 
 const reading = (one: ReadIngredient): string =>
   one.exact === null

@@ -169,6 +169,22 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    '“{words}” is for “{words2}”, and the receipt does not say how much {item} there is: it is read as a receipt for that much',
+    '„{words}“ gilt für „{words2}“, und das Rezept sagt nicht, wie viel davon da ist ({item}): es wird als Rezept für so viel gelesen',
+  ],
+  [
+    '“{words}” is for “{words2}”, and the receipt does not say how much {item} there is: it is carried through without an amount',
+    '„{words}“ gilt für „{words2}“, und das Rezept sagt nicht, wie viel davon da ist ({item}): es bleibt ohne Menge stehen',
+  ],
+  [
+    'to make another amount, write how much of it there is into the receipt’s own text',
+    'für eine andere Menge in den Text des Rezepts schreiben, wie viel davon da ist',
+  ],
+  [
+    'write how much of it there is into the receipt’s own text, or the amounts themselves',
+    'in den Text des Rezepts schreiben, wie viel davon da ist, oder die Mengen selbst',
+  ],
+  [
     '“{words}” in “{words2}” is no measure that this lexicon knows: the number is carried through without a weight',
     '„{words}“ in „{words2}“ ist kein Maß, das dieses Wörterbuch kennt: die Zahl wird ohne Gewicht weitergegeben',
   ],

@@ -349,6 +349,11 @@ const sentences: Book['sentences'] = [
   ['the {measure} is that of the entry before', 'das Maß ist das der vorigen Zutat ({measure:measure})'],
   ['the measure is the head of the table’s column', 'das Maß steht im Kopf der Spalte'],
   ['the amount is told by the weight of the entry before', 'die Menge ergibt sich aus dem Gewicht der vorigen Zutat'],
+  [
+    '“{words}” is for “{words2}”, and there is “{words3}”: times {n}',
+    '„{words}“ gilt für „{words2}“, und es sind „{words3}“: mal {n}',
+  ],
+  ['for “{words}”', 'für „{words}“'],
   ['the amount is that of the entry before', 'die Menge ist die der vorigen Zutat'],
   ['as the front matter says', 'wie der Kopf der Datei sagt'],
   ['{measure}: what that bought depends on the price of the day', '{measure:measure}: wie viel das war, hängt vom Tagespreis ab'],
