@@ -101,8 +101,8 @@ function times(
     let low: Exact | null = null
     let high: Exact | null = null
     const words: Draft[] = []
-    // A step may say again what the list gives.
-    const listed = drafts.some((one) => one.inList && one.low !== null && !left.has(one) && test(one))
+    // A step may say again what the list gives, or give an example of it.
+    const listed = base.inList || drafts.some((one) => one.inList && one.low !== null && !left.has(one) && test(one))
     for (const one of drafts) {
       if (left.has(one) || one.low === null || one.high === null || (listed && !one.inList) || !test(one)) continue
       const share = ratio(one.measure, base.measure)
@@ -168,7 +168,7 @@ export function withoutRatios(view: View, drafts: readonly Draft[], tell: (told:
     )
   }
   bases.sort((a, b) => a.from - b.from)
-  const left = new Set<Draft>(bases.flatMap(({draft, governed}) => [draft, ...governed]))
+  const left = new Set<Draft>([...baseDrafts, ...bases.flatMap(({governed}) => governed)])
   const gone = new Set<Draft>()
   /** What begins with such an amount is a receipt for one of it; after others, it is for as much as they make. */
   const opens = (base: Base): boolean => {

@@ -1,7 +1,9 @@
+import {type Boiled, boiledWhole} from './boiled.js'
 import {readFacts} from './facts.js'
 import {readHeat} from './heat.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
+import {mayBeBoiled} from './kinds.js'
 import {apartFromNotes} from './note-bakes.js'
 import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
@@ -10,7 +12,7 @@ import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readStays} from './stays.js'
 import {readTimes} from './times.js'
-import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts} from './types.js'
+import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
 import {makeView} from './view.js'
 import {readYield} from './yields.js'
 
@@ -28,7 +30,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`, `ratio`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -96,11 +98,21 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     const stays = readStays(section, readTimes(section))
     const {door} = stays
     const told = new Set<string>()
+    const notes = noteSpans(view)
+    const boiled =
+      facts.oven === undefined && facts.bake === undefined && mayBeBoiled({...section, title}, ingredients)
+        ? boiledWhole(section, ingredients, stays.times, notes)
+        : null
+    const offered: Span[] = []
     const {oven, times} = apartFromNotes(
       readHeat(section, unknownHeat),
       stays.times,
-      noteSpans(view),
+      boiled === null ? notes : [...notes, ...boiled.offered],
       ({note, phrase, serves}) => {
+        if (boiled !== null) {
+          offered.push(phrase)
+          return
+        }
         const words = noteWords(source.slice(note.start, note.end))
         if (told.has(`${serves} ${words}`)) return
         told.add(`${serves} ${words}`)
@@ -117,7 +129,9 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
             : {suggest: 'to follow the note, write its heat and time into the receipt’s own text, or in the front matter'}),
         })
       },
+      boiled === null,
     )
+    if (boiled !== null) messages.push({file, ...place(boiled.start), ...boiledMessage(title, boiled, offered)})
     const receipt: ReadReceipt = {
       file,
       title,
@@ -133,6 +147,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       serves: readYield(section),
       facts,
+      ...(boiled === null ? {} : {boiled: boiled.text}),
     }
     receipts.push(receipt)
     options.each?.(receipt, section)
@@ -180,6 +195,19 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       suggest: 'write a heading with the receipt’s name, and its text below',
     })
   return {receipts, messages}
+}
+
+function boiledMessage(title: string, {text}: Boiled, offered: readonly Span[]): Omit<Message, 'file' | 'line' | 'column'> {
+  const said = `“${title}” is boiled or steamed (“${noteWords(text)}”), not baked: no heat and no time in the oven are filled in`
+  return {
+    severity: 'warning',
+    rule: 'not-baked',
+    reason:
+      offered.length === 0
+        ? said
+        : `${said}; baking it is another way (“${offered.map((one) => noteWords(one.text)).join('”, “')}”)`,
+    suggest: 'to bake it all the same, write “oven:” and “bake:” in the front matter',
+  }
 }
 
 const ratioMessage = ({words, base, item, is}: RatioTold): Omit<Message, 'file' | 'line' | 'column'> =>

@@ -169,6 +169,18 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    '“{title}” is boiled or steamed (“{words}”), not baked: no heat and no time in the oven are filled in; baking it is another way (“{words2}”)',
+    '„{title}“ wird gekocht oder gedämpft („{words}“), nicht gebacken: Hitze und Zeit im Ofen werden nicht ergänzt; Backen ist eine andere Art („{words2}“)',
+  ],
+  [
+    '“{title}” is boiled or steamed (“{words}”), not baked: no heat and no time in the oven are filled in',
+    '„{title}“ wird gekocht oder gedämpft („{words}“), nicht gebacken: Hitze und Zeit im Ofen werden nicht ergänzt',
+  ],
+  [
+    'to bake it all the same, write “oven:” and “bake:” in the front matter',
+    'um es dennoch zu backen, „oven:“ und „bake:“ in den Kopf der Datei schreiben',
+  ],
+  [
     '“{words}” is for “{words2}”, and the receipt does not say how much {item} there is: it is read as a receipt for that much',
     '„{words}“ gilt für „{words2}“, und das Rezept sagt nicht, wie viel davon da ist ({item}): es wird als Rezept für so viel gelesen',
   ],
