@@ -210,6 +210,26 @@ describe('stretches of time', () => {
   })
 })
 
+describe('a step on the stove before the baking', () => {
+  const read = (text: string): readonly string[] =>
+    readTimes(plainSection(text)).map(({minutes, of}) => `${minutes.low}–${minutes.high} ${of}`)
+  it.each([
+    ['Cook the onions 40 minutes. Line the tin; bake 30 minutes.', ['40–40 other', '30–30 bake']],
+    ['Cook the sliced onions gently in the butter for 40 minutes; bake 30 minutes.', ['40–40 other', '30–30 bake']],
+    ['Cook the mixture in a pan for 5 minutes. Bake 30 minutes.', ['5–5 other', '30–30 bake']],
+    ['Cook it over a low heat 20 minutes. Bake 30 minutes.', ['20–20 other', '30–30 bake']],
+    ['Sauté the leeks 10 minutes. Bake 30 minutes.', ['10–10 other', '30–30 bake']],
+    ['Zwiebeln 40 Minuten dünsten. Im Ofen 25 bis 30 Minuten backen.', ['40–40 other', '25–30 bake']],
+  ])('%s', (text, said) => expect(read(text)).toEqual(said))
+  it.each([
+    'Preheat the oven to 400 °F. Cook the chicken 40 minutes.',
+    'Preheat the oven. Cook the biscuits 40 minutes.',
+    'Heat the oven. Cook for 40 minutes.',
+    'Put the potatoes in the oven and cook 40 minutes.',
+    'Cook the meringues in a slow oven 40 minutes.',
+  ])('is none in: %s', (text) => expect(read(text)).toEqual(['40–40 bake']))
+})
+
 describe('times of one bake', () => {
   const bakes = (text: string): readonly string[] =>
     readTimes(plainSection(text)).map(

@@ -1,6 +1,8 @@
 import {type Boiled, boiledWhole} from './boiled.js'
+import {HOTTEST} from './degrees.js'
 import {readFacts} from './facts.js'
 import {readHeat} from './heat.js'
+import {heatsBeyond} from './heat-beyond.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
 import {mayBeBoiled} from './kinds.js'
@@ -30,7 +32,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `heat-beyond`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -132,6 +134,15 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       boiled === null,
     )
     if (boiled !== null) messages.push({file, ...place(boiled.start), ...boiledMessage(title, boiled, offered)})
+    for (const heat of heatsBeyond(section))
+      messages.push({
+        file,
+        ...place(heat.start),
+        severity: 'warning',
+        rule: 'heat-beyond',
+        reason: `“${noteWords(heat.text)}” is hotter than any oven bakes: it is not taken as a heat`,
+        suggest: `write up to ${HOTTEST} °C, ${Math.round((HOTTEST * 9) / 5 + 32)} °F or gas mark 10`,
+      })
     const receipt: ReadReceipt = {
       file,
       title,

@@ -1,4 +1,5 @@
 import {cardinals, fractions} from '../lexicon/grammar-words.js'
+import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
 import type {Section, Token} from './section.js'
 import {overAndAbove, perWeight} from './time-by-weight.js'
@@ -97,7 +98,7 @@ const HEDGES = new Set([
   'only',
 ])
 const PRIMES = new Set(['′', "'"])
-const JOINERS = new Set(['to', 'or', '-', '—', 'till', 'until'])
+const JOINERS = new Set(['to', 'bis', 'or', '-', '—', 'till', 'until'])
 
 /** How long words without a number last, minutes. From memory: a night of 8 to 12 hours. */
 const SPANS: ReadonlyArray<readonly [string, number, number]> = [
@@ -592,6 +593,11 @@ export function readTimes(section: Section): TimePhrase[] {
     i = duration.end - 1
   }
   const said = restated(tokens, found)
+  let bakeSaid: boolean | undefined
+  const besideBake = (): boolean => {
+    bakeSaid ??= said.some(({from, to}) => taskOf(tokens, from, to) === 'bake')
+    return bakeSaid
+  }
   let before: {of: TimePhrase['of']; to: number} | null = null
   let last: TimePhrase['of'] | null = null
   let cooks: TimePhrase['of'] | null | undefined
@@ -599,7 +605,7 @@ export function readTimes(section: Section): TimePhrase[] {
     let of = taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
-      of = unsaidTask(section, from, to, low) ?? cooks ?? last ?? 'other'
+      of = unsaidTask(section, from, to, low, besideBake) ?? cooks ?? last ?? 'other'
     } else if (of === 'bake' || of === 'boil') last = of
     const start = tokens[from]!.start
     const end = tokens[to - 1]!.end
@@ -912,13 +918,52 @@ const LONGEST_UNSAID = 1440
  * What a time is for that stands among no words of a task, where that is not what the receipt mainly does: the title's ("Overnight rolls",
  * "Twenty-minute scones"), a night, days.
  */
-function unsaidTask({tokens, blocks}: Section, from: number, to: number, low: number): TimePhrase['of'] | null {
+function unsaidTask(
+  {tokens, blocks}: Section,
+  from: number,
+  to: number,
+  low: number,
+  besideBake: () => boolean,
+): TimePhrase['of'] | null {
   const {block} = tokens[from]!
   if (block === 0 && blocks[0]!.kind === 'heading') return 'other'
   if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
   if (isKeptWarm(tokens, from, to)) return 'stand'
+  if (isOfAPan(tokens, from, to, besideBake)) return 'other'
   if (low < LONGEST_UNSAID) return null
   return isLabelled(tokens, from) ? null : 'other'
+}
+
+/** Verbs of a step on the stove, where what they are said of is an ingredient. */
+const PAN_VERBS = set('cook cooked cooking soften reduce heat warm')
+const WHOLES: ReadonlySet<string> = new Set(['bread', 'made dish', 'other'])
+
+/** "cook the onions 40 minutes", "cook in a pan, 40 minutes over a low heat": a step before the baking, on the stove. */
+function isOfAPan(tokens: readonly Token[], from: number, to: number, besideBake: () => boolean): boolean {
+  const {block} = tokens[from]!
+  const within = (k: number): boolean => tokens[k]?.block === block && !endsSentence(tokens, k)
+  let first = from
+  while (first > 0 && from - first < REACH && within(first - 1)) first--
+  let last = to
+  while (last < to + 8 && within(last)) last++
+  let verb = -1
+  for (let k = first; k < from; k++) if (PAN_VERBS.has(tokens[k]!.word)) verb = k
+  if (verb < 0) return false
+  for (let k = verb; k < last; k++) {
+    const {word} = tokens[k]!
+    if (/^(?:in|on)$/.test(word) && tokens.slice(k, k + 4).some((t) => t.word === 'pan' || t.word === 'stove')) return true
+    if (/^over$/.test(word) && tokens.slice(k, k + 4).some((t) => /^(?:heat|flame|fire)$/.test(t.word))) return true
+  }
+  for (let k = verb + 1; k < from; k++) {
+    if (tokens[k]!.kind !== 'word') continue
+    const found = itemAt(
+      tokens.slice(k, from).map(({stem}) => stem),
+      0,
+    )
+    // "Preheat the oven. Cook the chicken 40 minutes": the baking itself, where no other time is.
+    if (found !== null) return !WHOLES.has(found.row.group) && besideBake()
+  }
+  return false
 }
 
 /** "(16 h, 22 °C)": at a heat that bakes nothing. */

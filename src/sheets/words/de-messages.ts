@@ -169,6 +169,11 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    '“{words}” is hotter than any oven bakes: it is not taken as a heat',
+    '„{words}“ ist heißer, als ein Ofen bäckt: es gilt nicht als Hitze',
+  ],
+  ['write up to {n} °C, {n2} °F or gas mark 10', 'bis {n} °C, {n2} °F oder Gasstufe 10 schreiben'],
+  [
     '“{title}” is boiled or steamed (“{words}”), not baked: no heat and no time in the oven are filled in; baking it is another way (“{words2}”)',
     '„{title}“ wird gekocht oder gedämpft („{words}“), nicht gebacken: Hitze und Zeit im Ofen werden nicht ergänzt; Backen ist eine andere Art („{words2}“)',
   ],
