@@ -32,7 +32,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `heat-beyond`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -53,11 +53,8 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
   for (const section of readSections(source, file, stated.bodyStart, known)) {
     const title = stated.title !== null && receipts.length === 0 ? stated.title : section.title
     const view = makeView(section)
-    let ingredients = readIngredients(
-      view,
-      title,
-      false,
-      (other) =>
+    let ingredients = readIngredients(view, title, false, {
+      otherWay: (other) =>
         messages.push({
           file,
           ...place(other.start),
@@ -66,8 +63,17 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           reason: `the note “${noteWords(other.text)}” gives another way: its amounts are not added to the receipt’s own`,
           suggest: 'to follow the note, write its amounts into the receipt’s own text',
         }),
-      (ratio) => messages.push({file, ...place(ratio.start), ...ratioMessage(ratio)}),
-    )
+      ratio: (ratio) => messages.push({file, ...place(ratio.start), ...ratioMessage(ratio)}),
+      sizes: (sizes) =>
+        messages.push({
+          file,
+          ...place(sizes.start),
+          severity: 'warning',
+          rule: 'table-columns',
+          reason: `the table gives the amounts twice (“${noteWords(sizes.read)}”, “${noteWords(sizes.other)}”): those of the first column are read`,
+          suggest: 'to bake the other, write its amounts as a receipt of its own, under a heading of its own',
+        }),
+    })
     if (says.length > 0) ingredients = corrected(source, section.start, section.end, ingredients, says)
     for (const one of ingredients) {
       if (!one.known) {

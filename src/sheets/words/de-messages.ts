@@ -169,6 +169,14 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    'the table gives the amounts twice (“{words}”, “{words2}”): those of the first column are read',
+    'die Tabelle nennt die Mengen zweimal („{words}“, „{words2}“): gelesen sind die der ersten Spalte',
+  ],
+  [
+    'to bake the other, write its amounts as a receipt of its own, under a heading of its own',
+    'um das andere zu backen, seine Mengen als eigenes Rezept unter eine eigene Überschrift schreiben',
+  ],
+  [
     '“{words}” is hotter than any oven bakes: it is not taken as a heat',
     '„{words}“ ist heißer, als ein Ofen bäckt: es gilt nicht als Hitze',
   ],
