@@ -64,3 +64,41 @@ describe('a name that no row knows, behind a measure in prose', () => {
     (text) => expect(entries(text)).toEqual([]),
   )
 })
+
+describe('receipts as newcomers write them', () => {
+  it.each([
+    ['Take 7 heaping tablesps. of meal.', ['7 heaping tablesps. of meal = 7 tablespoon indian meal']],
+    ['Take 7 heaping tblspnz. of meal.', ['7 heaping tblspnz. of meal = 7 count indian meal']],
+    ['- 1 shot of grappa', ['1 shot of grappa = 1 count grappa']],
+    ['- dab of butter', ['dab of butter =  indefinite butter']],
+    ['- 1 Spritzer Zitronensaft', ['1 Spritzer Zitronensaft = 1 dash lemon juice']],
+    ['- 1 Xyz Zitronensaft', ['1 Xyz Zitronensaft = 1 count lemon juice']],
+    [
+      '300 g Mehl, 150 g Bolmehl und 600 ml Wasser verkneten.',
+      ['300 g Mehl = 300 gram flour', '150 g Bolmehl = 150 gram bolmehl', '600 ml Wasser = 600 millilitre water'],
+    ],
+    ['- 4 eggs\n\nHeat the oven to 180C/160C fan/gas 4.', ['4 eggs = 4 count egg']],
+  ])('%j', (text, found) => expect(entries(text)).toEqual(found))
+
+  it('a part’s name over its list needs no mark', () => {
+    const text = '**For the muffins**\n\n- 2 cups flour\n\n**Streusel**\n\n- 1/3 cup flour'
+    expect(read(text).receipts[0]!.ingredients.map(({part}) => part)).toEqual(['muffins', 'streusel'])
+  })
+
+  it('a pot that is heated is not baked', () => {
+    const text = 'Heat a Dutch oven in a 475-degree oven for 30 minutes. Bake covered 20 min., then uncovered 15 min. more.'
+    expect(read(text).receipts[0]!.times.map(({minutes, of}) => `${minutes.low} ${of}`)).toEqual([
+      '30 other',
+      '20 bake',
+      '15 bake',
+    ])
+  })
+
+  it.each([
+    ['Marmorkuchen', 'pound cake'],
+    ['Bauernbrot', 'rye bread'],
+    ['Lemon drizzle loaf', 'pound cake'],
+  ])('the kind of %s', (title, kind) =>
+    expect(translate(`# ${title}\n\n- 500 g flour\n\nBake 1 hour.\n`, {file: 'a.md'}).receipts[0]!.kind).toBe(kind),
+  )
+})

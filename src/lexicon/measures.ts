@@ -260,7 +260,7 @@ export const measures: readonly Measure[] = [
   {
     id: 'dash',
     dimension: 'volume',
-    spellings: words('dash, dashes, schuss, schuß'),
+    spellings: words('dash, dashes, schuss, schuß, spritzer'),
     sizes: [{size: span(0.3, 0.6, 1), source: 'memory'}],
   },
   {
@@ -288,7 +288,7 @@ export const measures: readonly Measure[] = [
     dimension: 'volume',
     spellings: [
       ...fulls('tablespoon, table-spoon, table spoon'),
-      ...words('tbsp, tbsps, tbs, tb, tbls, tblsp, tblspn, tbspn, tablsp, table-sp'),
+      ...words('tbsp, tbsps, tablesp, tablesps, tbs, tb, tbls, tblsp, tblspn, tbspn, tablsp, table-sp'),
       // German, Swedish, French household receipts; from memory.
       ...words('el, esslöffel, eßlöffel, msk, matsked, c à soupe, c à s, cuillère à soupe, cuillères à soupe'),
     ],

@@ -55,6 +55,8 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   return startsClause ? before : null
 }
 
+const OF_THE_OVEN = new Set(['fan', 'gas', 'convection', 'umluft', 'heissluft'])
+
 /** Behind an amount these are said of it, and name nothing. */
 const OF_THE_AMOUNT = new Set([
   'altogether',
@@ -72,14 +74,15 @@ const OF_THE_AMOUNT = new Set([
 
 /** "2 oz. blorp and 3 eggs": one or two words that are nothing else here, between a measure and the phrase's end. */
 function standsAlone({words, bits, tokens}: View, noun: Noun): boolean {
-  if (noun.next - noun.start > 2 || OF_THE_AMOUNT.has(words[noun.start]!)) return false
+  // "180C/160C fan", "gas": of the oven.
+  if (noun.next - noun.start > 2 || OF_THE_OVEN.has(words[noun.start]!) || OF_THE_AMOUNT.has(words[noun.start]!)) return false
   for (let i = noun.start; i < noun.next; i++) if (bits[i] !== 0 && !(bits[i]! & DESCRIBES)) return false
   const after = tokens[noun.next]
   return (
     after === undefined ||
     after.block !== tokens[noun.start]!.block ||
     after.kind === 'mark' ||
-    /^(?:and|or|with|to|in|into)$/.test(words[noun.next]!)
+    /^(?:and|or|with|to|in|into|und|oder|mit)$/.test(words[noun.next]!)
   )
 }
 

@@ -46,6 +46,8 @@ const UNITS: Readonly<Record<string, number>> = {
   minuten: 1,
   stunde: 60,
   stunden: 60,
+  sekunden: 1 / 60,
+  sek: 1 / 60,
   std: 60,
   seconds: 1 / 60,
   secs: 1 / 60,
@@ -686,7 +688,7 @@ function saysAgain(tokens: readonly Token[], from: number, to: number): boolean 
   return mark
 }
 
-const GOES_ON = set('then another further additional uncover uncovered lid')
+const GOES_ON = set('then another further additional uncover uncovered lid weitere weiteren dann danach')
 /** Words between two times that make the second another case, or part of the first. */
 const OTHER_CASE = set('if or even unless every each turning')
 
@@ -779,7 +781,8 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   // "prove overnight in the fridge": what is said just before it.
   const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
   if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
-  if (isOfTheCook(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to)) return 'other'
+  if (isOfTheCook(tokens, from) || isHeatingUp(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to))
+    return 'other'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
   for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
@@ -854,6 +857,21 @@ function isOfTheCook(tokens: readonly Token[], from: number): boolean {
   if (!/^[:|—-]$/.test(tokens[from - 1]?.word ?? '')) return false
   const at = tokens[from - 2]?.word === 'time' ? from - 3 : from - 2
   return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
+}
+
+const HEATS_UP = set('heat preheat warm vorheizen')
+/** What follows these is set in, or done meanwhile. */
+const SETS_IN = set('bake baked baking cook put place set slide transfer then and while meanwhile dough loaf')
+
+/** "Heat a Dutch oven in a 475-degree oven for 30 minutes": the pot is heated, and nothing baked. */
+function isHeatingUp(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k >= 0 && k > from - 2 * REACH && tokens[k]!.block === block; k--) {
+    const {word} = tokens[k]!
+    if (endsSentence(tokens, k) || SETS_IN.has(word) || word === ',' || word === '—') return false
+    if (HEATS_UP.has(word)) return k === 0 || tokens[k - 1]!.block !== block || tokens[k - 1]!.kind !== 'word'
+  }
+  return false
 }
 
 /** "… at room temperature" stands behind it. */

@@ -2,7 +2,7 @@ import type {Quantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {POURED} from './item-classes.js'
 import {type Noun, readNoun} from './nouns.js'
-import {measureHere, type View} from './view.js'
+import {FILLING, measureHere, type View} from './view.js'
 
 /**
  * A number before a word that no row knows, with a name the lexicon has behind it: "2 xyz. of flour". The word stands where a measure
@@ -20,8 +20,8 @@ export interface UnknownMeasure {
 /** "2 xyz flour": of what is poured or weighed, a word between the number and the name can only be its measure. */
 const onlyMeasured = ({words}: View, {row, next}: Noun): boolean =>
   row !== null &&
-  (POURED.has(row.group) || row.group === 'spice') &&
-  !row.pieces.some((piece) => piece.measure === 'count') &&
+  (/ juice$/.test(row.id) ||
+    ((POURED.has(row.group) || row.group === 'spice') && !row.pieces.some((piece) => piece.measure === 'count'))) &&
   !/[^s]s$/.test(words[next - 1] ?? '')
 
 /** "at 350 F. butter the tin" */
@@ -45,7 +45,10 @@ export function unknownMeasure(
   mode: Mode,
 ): UnknownMeasure | null {
   const {words, bits, tokens} = view
-  const from = quantity.next
+  let from = quantity.next
+  const begins = from
+  // "7 heaping tblspns. of meal"
+  while (from < begins + 2 && from < to && bits[from]! & FILLING && tokens[from]!.kind === 'word') from++
   const word = tokens[from]
   if (
     from + 1 >= to ||
@@ -64,11 +67,11 @@ export function unknownMeasure(
   const of = words[i] === 'of'
   if (!of && (tokens[i]!.kind !== 'word' || (stop && tokens[i]!.capital) || !(quantity.figure || mode === 'list'))) return null
   const at = of ? i + 1 : i
-  const noun = readNoun(view, at, to, false)
+  const noun = readNoun(view, at, to, of && mode === 'list')
   // "of the sugar", "of it": a share of what is there.
   if (noun === null || noun.start !== at || /^(?:the|these|this|your|that|his|our)$/.test(words[at]!)) return null
   if (quantity.article && !(of && onlyMeasured(view, noun) && (mode === 'list' || quantity.fraction || isAdded(view, start))))
     return null
   if (!of && !stop && !onlyMeasured(view, noun)) return null
-  return {from, to: stop ? from + 2 : from + 1, noun}
+  return {from: begins, to: stop ? from + 2 : from + 1, noun}
 }

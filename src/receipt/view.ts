@@ -207,6 +207,8 @@ const ABBREVIATIONS = new Set([
   'gal',
   'gals',
   'tbsp',
+  'tablesp',
+  'tablesps',
   'tsp',
   'tbs',
   'dr',
