@@ -77,6 +77,25 @@ describe('receipts as newcomers write them', () => {
       '300 g Mehl, 150 g Bolmehl und 600 ml Wasser verkneten.',
       ['300 g Mehl = 300 gram flour', '150 g Bolmehl = 150 gram bolmehl', '600 ml Wasser = 600 millilitre water'],
     ],
+    ['- 12-oz. package (2 cups) chocolate chips', ['12-oz. package (2 cups) chocolate chips = 12 ounce chocolate chip']],
+    ['- 1 gestr. TL Zimt', ['1 gestr. TL Zimt = 1 teaspoon cinnamon']],
+    [
+      '2 Tassen Mehl und einen Teelöffel Salz verkneten.',
+      ['2 Tassen Mehl = 2 tasse flour', 'einen Teelöffel Salz = 1 teaspoon salt'],
+    ],
+    [
+      '1 kg Mehl, 1 Pckg. Lebkuchengewürz dazugeben.',
+      ['1 kg Mehl = 1 kilogram flour', '1 Pckg. Lebkuchengewürz = 1 packet lebkuchengewurz'],
+    ],
+    [
+      'Cream 1/2 lb. butter; add 1 teasp. baking pdr., 2 oz. peel.',
+      ['1/2 lb. butter = 1/2 pound butter', '1 teasp. baking pdr = 1 teaspoon baking pdr', '2 oz. peel = 2 ounce candied peel'],
+    ],
+    ['- 1 env. active dry yeast', ['1 env. active dry yeast = 1 packet dry yeast']],
+    [
+      '| Pastry | |\n|---|---|\n| flour | 165 g |\n| **Filling** | |\n| cream | 500 ml |',
+      ['flour | 165 g = 165 gram flour', 'cream | 500 ml = 500 millilitre cream'],
+    ],
     ['- 4 eggs\n\nHeat the oven to 180C/160C fan/gas 4.', ['4 eggs = 4 count egg']],
   ])('%j', (text, found) => expect(entries(text)).toEqual(found))
 
@@ -92,6 +111,16 @@ describe('receipts as newcomers write them', () => {
       '20 bake',
       '15 bake',
     ])
+  })
+
+  it('what stands on a baking sheet is baked no longer', () => {
+    const text = 'Bake 10 minutes. Cool on baking sheets for 2 minutes.'
+    expect(read(text).receipts[0]!.times.map(({minutes, of}) => `${minutes.low} ${of}`)).toEqual(['10 bake', '2 stand'])
+  })
+
+  it('Reg. 7 is a gas mark', () => {
+    // Gas mark 7 is 425 °F, 218 °C (from memory).
+    expect(read('Bake Reg. 7 for 12 mins.').receipts[0]!.oven.map(({celsius}) => Math.round(celsius.low))).toEqual([218])
   })
 
   it.each([

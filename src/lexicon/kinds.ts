@@ -482,7 +482,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'tray cakes',
     title: 'Brownies and cakes cut from the tin',
-    words: words('brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen'),
+    words: words(
+      'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen',
+    ),
     band: 'moderate',
     start: {low: 155, best: 175, high: 190},
     end: 135,

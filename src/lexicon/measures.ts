@@ -390,6 +390,18 @@ export const measures: readonly Measure[] = [
 
   // Household cups and glasses
   {
+    id: 'tasse',
+    dimension: 'volume',
+    spellings: words('tasse, tassen'),
+    sizes: [
+      {
+        size: span(110, 150, 250),
+        source: 'memory',
+        note: 'a German household’s cup: mostly an eighth of a litre, a large one twice that',
+      },
+    ],
+  },
+  {
     id: 'teacup',
     dimension: 'volume',
     spellings: [...fulls('teacup, tea-cup, tea cup, tea-dish, tea dish'), 'tea-c'],
@@ -652,7 +664,7 @@ export const measures: readonly Measure[] = [
     id: 'packet',
     dimension: 'count',
     spellings: words(
-      'packet, packets, package, packages, pkg, pkgs, pkt, sachet, sachets, envelope, pck, pckg, päckchen, packung, packungen',
+      'packet, packets, package, packages, pkg, pkgs, pkt, sachet, sachets, envelope, envelopes, env, envs, pck, pckg, päckchen, packung, packungen',
     ),
     sizes: [],
   },

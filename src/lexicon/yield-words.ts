@@ -46,26 +46,6 @@ export const germanYields: Readonly<Record<string, string>> = {
   bleche: 'trays',
 }
 
-/** Numbers in German receipts, folded. */
-export const germanNumbers: Readonly<Record<string, number>> = {
-  ein: 1,
-  eine: 1,
-  einen: 1,
-  zwei: 2,
-  drei: 3,
-  vier: 4,
-  funf: 5,
-  sechs: 6,
-  sieben: 7,
-  acht: 8,
-  neun: 9,
-  zehn: 10,
-  zwolf: 12,
-  zwanzig: 20,
-  dreissig: 30,
-  dutzend: 12,
-}
-
 /** Said before or behind a yield that is not exact; the value is the phrase of `hedge-amounts` that tells how far off it may be. */
 export const aboutYield: ReadonlyMap<string, string> = new Map([
   ...words('about, around, approximately, approx, roughly, circa, ca, etwa, ungefahr, rund, some, say, perhaps').map(

@@ -1,6 +1,6 @@
 import {lookUpItem} from '../lexicon/index.js'
 import {alternativeAt, mixture} from './alternatives.js'
-import {type Quantity, textOf} from './amounts.js'
+import {pastAlternative, type Quantity, textOf} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, ONE} from './exact.js'
 import {COUNTED, GENERAL, ONE_OF} from './item-classes.js'
@@ -82,7 +82,7 @@ function standsAlone({words, bits, tokens}: View, noun: Noun): boolean {
     after === undefined ||
     after.block !== tokens[noun.start]!.block ||
     after.kind === 'mark' ||
-    /^(?:and|or|with|to|in|into|und|oder|mit)$/.test(words[noun.next]!)
+    /^(?:and|or|with|to|in|into|und|oder|mit|.*(?:geben|fugen|ruhren|kneten|heben|mischen))$/.test(words[noun.next]!)
   )
 }
 
@@ -95,6 +95,7 @@ function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: 
       return mode === 'list' || of || (quantity.figure && standsAlone(view, noun))
     }
     // A loaf, a head, a piece: of something.
+    if (!noun.known && SOLD.has(quantity.measure) && quantity.figure && standsAlone(view, noun)) return true
     return noun.known
       ? of || quantity.figure || mode === 'list' || quantity.low.value > 1
       : mode === 'list' && (of || SOLD.has(quantity.measure))
@@ -242,7 +243,7 @@ export function measured(
   the: boolean,
   hedges: readonly string[],
 ): number {
-  const {words} = entries.view
+  const {words, tokens} = entries.view
   let i = quantity.next
   if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {
     const after = words[i] === 'of' ? i + 2 : i + 1
@@ -302,7 +303,13 @@ export function measured(
     i += 3
   }
   if (words[i] === ',' && words[i + 1] === 'of' && nameBefore(entries, at, quantity, to) === null) i++
-  if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) i++
+  if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) {
+    i++
+    // "12-oz. package (2 cups) chocolate chips"
+    const beside: string[] = []
+    i = pastAlternative(entries.view, i, to, beside)
+    if (beside.length > 0) quantity = {...quantity, notes: [...quantity.notes, ...beside]}
+  }
   if (words[i] === 'of') {
     of = true
     i++
@@ -327,7 +334,10 @@ export function measured(
     const open =
       mode === 'list'
         ? !quantity.article || !counted
-        : !counted && (of || quantity.dimension === 'mass' || (quantity.dimension === 'volume' && quantity.figure))
+        : !counted &&
+          (of ||
+            quantity.dimension === 'mass' ||
+            ((quantity.dimension === 'volume' || SOLD.has(quantity.measure)) && quantity.figure))
     const noun = readNoun(entries.view, i, to, open, mode === 'list')
     if (noun !== null && acceptable(entries.view, quantity, noun, mode, of, the)) {
       if (partial && counted) return noun.next
@@ -344,6 +354,15 @@ export function measured(
       const count: Quantity = {...quantity, measure: 'count', measureText: '', next: quantity.measureStart}
       if (acceptable(entries.view, count, thing, mode, false, the)) return named(entries, at, count, thing, to, mode, hedges)
     }
+  }
+  // "2 oz. peel": the candied one, which is weighed.
+  const candied =
+    quantity.dimension === 'mass' && words[i] === 'peel' && (i + 1 >= to || tokens[i + 1]!.kind === 'mark')
+      ? lookUpItem('candied peel')
+      : null
+  if (candied !== null) {
+    const noun: Noun = {start: i, next: i + 1, item: candied.id, row: candied, known: true, prepared: '', doubtful: false}
+    return named(entries, at, quantity, noun, to, mode, hedges)
   }
   // The name stood before: "flour, two pounds", "of sugar one pound", "butter | 4 oz".
   const before = nameBefore(entries, at, quantity, to)

@@ -430,7 +430,7 @@ function readMeasure(
 }
 
 /** An alternative in brackets or after a slash: "(250 g)", "/ 9 oz". Returns the token after it, else `at`. */
-function pastAlternative(view: View, at: number, end: number, notes: string[]): number {
+export function pastAlternative(view: View, at: number, end: number, notes: string[]): number {
   const {words, tokens} = view
   let i = at
   if (words[i] === '(') {

@@ -141,7 +141,7 @@ export class DegreeReader extends Walk {
       if (this.word(j) === 'at' || this.word(j) === ':') j++
     }
     const word = this.word(j)
-    if (word === 'gas' || word === 'mark' || word === 'regulo') {
+    if (word === 'gas' || word === 'mark' || word === 'regulo' || (word === 'reg' && this.tokens[j]!.capital)) {
       let k = j + 1
       while (k < j + 3 && /^(?:mark|no|number|oven|regulo|\.)$/.test(this.word(k))) k++
       const n = tokens[k]

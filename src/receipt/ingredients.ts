@@ -201,6 +201,11 @@ class IngredientReader {
       this.headWords = this.heads === null ? [] : headWords(this.view, from, to)
       if (this.heads !== null) return
     }
+    // "| **Filling** | |": a part's name by itself.
+    let [a, z] = [from, to]
+    while (a < z && this.view.words[a] === '|') a++
+    while (z > a && this.view.words[z - 1] === '|') z--
+    if (a < z && partLine(this.entries, a, z)) return
     this.entries.listed = true
     const sizes = this.sizesTold ? null : columnsOf(this.view, this.heads, from, to)
     if (sizes !== null && !isShare(this.headWords[sizes.at[1]] ?? '') && !isShare(this.headWords[sizes.at[0]] ?? '')) {

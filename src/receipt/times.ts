@@ -898,9 +898,13 @@ function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefin
   if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
   // "150 g boiling water" goes in; what is put into boiling water boils.
   if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
+  // "Cool on baking sheets for 2 minutes"
+  if (word === 'baking' && BAKED_ON.has(tokens[k + 1]?.word ?? '')) return undefined
   if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
   return TASKS.get(word)
 }
+
+const BAKED_ON = set('sheet sheets tray trays pan pans tin tins dish dishes paper parchment powder soda stone')
 
 const OVEN = set('oven ovens ouen backofen')
 

@@ -1,7 +1,7 @@
 import {cardinals} from '../lexicon/grammar-words.js'
 import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
 import type {Range} from '../lexicon/schema.js'
-import {aboutYield, germanNumbers, germanYields} from '../lexicon/yield-words.js'
+import {aboutYield, germanYields} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
 
@@ -272,7 +272,7 @@ interface Count {
   readonly about: string | null
 }
 
-const PLAIN: Readonly<Record<string, number>> = {...cardinals, ...germanNumbers}
+const PLAIN: Readonly<Record<string, number>> = {...cardinals, dutzend: 12}
 
 function one(tokens: readonly Token[], i: number): {value: number; end: number; dozens: boolean} | null {
   const t = tokens[i]

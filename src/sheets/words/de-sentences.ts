@@ -160,6 +160,10 @@ const sentences: Book['sentences'] = [
   ['about half a pint', 'etwa ein halbes Pint'],
   ['half an imperial pint', 'ein halbes imperiales Pint'],
   ['not yet a fixed measure: from a teacup to a half-pint', 'noch kein festes Maß: von einer Teetasse bis zu einem halben Pint'],
+  [
+    'a German household’s cup: mostly an eighth of a litre, a large one twice that',
+    'eine Haushaltstasse: meist ein Achtelliter, eine große das Doppelte',
+  ],
   ['not a fixed measure: from a teacup to a breakfast-cup', 'kein festes Maß: von einer Teetasse bis zu einer Frühstückstasse'],
   ['half a US pint', 'ein halbes US-Pint'],
   ['a metric cup of 250 mL or half an imperial pint', 'eine metrische Tasse von 250 ml oder ein halbes imperiales Pint'],
