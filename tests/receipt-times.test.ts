@@ -275,6 +275,7 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['reicht für 6 Personen', 6, 6, 'persons'],
   ['Reicht für 6 bis 8 Personen.', 6, 8, 'persons'],
   ['Für zwei Kastenformen', 2, 2, 'tins'],
+  ['For one 40 x 30 cm tray: enough for 12 people.', 12, 12, 'persons'],
   ['4 Portionen', 4, 4, 'persons'],
   ['Makes 2-3 dozen', 24, 36, 'pieces'],
   ['Makes two 9x5 loaves', 2, 2, 'loaves'],

@@ -477,7 +477,9 @@ export function readYield(section: Section): Yield | null {
       const next = after(k)
       if (next !== '' && !(tokens[k]!.kind === 'mark' && /^[:.()]$/.test(next))) continue
       if (named === '' && (k > c.end || c.high <= 1 || next === '(')) continue
-      return phrase(i, k, c, named === '' ? 'persons' : named)
+      if (named === '') return phrase(i, k, c, 'persons')
+      made ??= phrase(i, k, c, named)
+      continue
     }
     if (named === '') {
       if (
