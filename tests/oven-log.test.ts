@@ -94,6 +94,50 @@ describe('reading a log', () => {
   })
 
   it.each([
+    ['burnt', '', {what: 'lost', lost: 1000, whole: true}],
+    ['all burnt', '', {what: 'lost', lost: 1000, whole: true}],
+    ['was ruined', 'forgotten', {what: 'lost', lost: 1000, whole: true}],
+    ['drawn', 'all burnt', {what: 'drawn', lost: 1000, whole: true}],
+    ['drawn 4', 'all burnt', {what: 'drawn', lost: 4, whole: true}],
+    ['3 burnt', '', {what: 'lost', lost: 3}],
+    ['burnt at the edge', '', {what: 'note'}],
+    ['slightly burnt', '', {what: 'note'}],
+    ['not burnt', '', {what: 'note'}],
+    ['drawn', 'burnt a little', {what: 'drawn'}],
+  ])('reads “%s”, “%s” as a loss of all or of some', (value, note, wanted) => {
+    const text = `---\ndate: 2027-06-12\nlit: 6:10 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| noon | pies | ${value} | ${note} |\n`
+    const {what, lost, whole} = readLog(text, 'log.md').log!.rows[0]!
+    expect(Object.fromEntries(Object.entries({what, lost, whole}).filter(([, v]) => v !== undefined))).toEqual(wanted)
+  })
+
+  it('takes from the rows before how many that were', () => {
+    const text =
+      '---\ndate: 2027-06-12\nlit: 6:10 am\n---\n\n| time | reading | value |\n| --- | --- | --- |\n| noon | pies | set in 6 |\n| 12:30 pm | pies | drawn 2 |\n| 1 pm | pies | burnt |\n'
+    expect(readLog(text, 'log.md').log!.rows[2]).toMatchObject({what: 'lost', lost: 4, whole: true})
+  })
+
+  it.each([
+    ['gingerbread burnt', 'gingerbread', 'burnt'],
+    ['3 gingerbread burnt', 'gingerbread', '3 burnt'],
+    ['three gingerbread were burnt', 'gingerbread', 'three burnt'],
+    ['gingerbread 3 burnt', 'gingerbread', '3 burnt'],
+    ['whole batch of gingerbread burnt', 'gingerbread', 'burnt'],
+    ['burnt the gingerbread', 'gingerbread', 'burnt'],
+    ['2 mutton pies dropped', 'mutton-pies', '2 dropped'],
+    ['dropped 2 mutton pies', 'mutton-pies', '2 dropped'],
+    ['3 mutton pies set in', 'mutton-pies', '3 set in'],
+    ['gingerbread burnt at the edge', 'note', 'gingerbread burnt at the edge'],
+    ['gingerbread not burnt', 'note', 'gingerbread not burnt'],
+    ['my hand burnt', 'note', 'my hand burnt'],
+  ])('notes “%s” of a dish of the day, with a time and without', (words, reading, value) => {
+    const options = {date: '2027-06-12', now: {date: '2027-06-12', minutes: 900}, dishes: ['gingerbread', 'mutton-pies']}
+    for (const text of [words, `2 pm ${words}`]) {
+      const read = parseNote(text, options)
+      expect(read.ok && read.entry, text).toMatchObject({what: 'row', at: text === words ? 900 : 840, reading, value})
+    }
+  })
+
+  it.each([
     ['mutton pies 4 set in', 'mutton-pies', '4 set in', ''],
     ['mutton-pies set in 4', 'mutton-pies', 'set in 4', ''],
     ['apple pies: 2 drawn', 'apple-pies', '2 drawn', ''],

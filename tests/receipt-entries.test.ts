@@ -48,6 +48,28 @@ describe('tables', () => {
   ])('%j', (text, entries) => expect(read(text)).toEqual(entries))
 })
 
+describe('a table with a column for each size', () => {
+  const told = (text: string) =>
+    translate(`# A receipt\n\n${text}\n`, {file: 'a.md'}).messages.filter(({rule}) => rule === 'table-columns')
+  it('reads the first, and tells of the other', () => {
+    const text = '| | 8-inch | 10-inch |\n|---|---|---|\n| flour | 200 g | 320 g |\n| eggs | 4 | 6 |'
+    expect(read(text)).toEqual(['200 gram flour', '4 count egg'])
+    expect(told(text)).toHaveLength(1)
+    expect(told(text)[0]).toMatchObject({line: 5, severity: 'warning'})
+    expect(told(text)[0]!.reason).toContain('(“8-inch”, “10-inch”)')
+  })
+  it.each([
+    '| What | small (g) | large (g) |\n|---|---|---|\n| Flour | 200 | 320 |',
+    '| What | 4 people | 8 people |\n|---|---|---|\n| Flour | 200 g | 400 g |',
+  ])('%j', (text) => expect(told(text)).toHaveLength(1))
+  it.each([
+    '| What | Grams | Ounces |\n|---|---|---|\n| Flour | 200 | 7 |',
+    '| What | Metric | US |\n|---|---|---|\n| Flour | 200 g | 1 1/2 cups |\n| Eggs | 2 | 2 |',
+    '| Ingredient | Grams | Baker’s % |\n|---|---|---|\n| Flour | 450 | 90 |\n| Salt | 9 | 2 |',
+    '| | Weight (g) | oz |\n|---|---|---|\n| Flour | 500 | 17.6 |',
+  ])('is none in: %j', (text) => expect(told(text)).toEqual([]))
+})
+
 describe('what is said of an entry beside it', () => {
   it.each([
     ['- 2 onions (100 g for the sauce)', ['2 count onion'], '(100 g for the sauce)'],

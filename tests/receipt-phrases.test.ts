@@ -434,8 +434,8 @@ const lists: readonly Case[] = [
 const read: readonly Case[] = [
   // Stops of abbreviations end nothing.
   ['Take 1 qt. flour, 2 tea-sp. cream of tartar, 1 of soda.', '1 quart flour', '2 teaspoon cream of tartar', '1 teaspoon soda'],
-  // The measure of an amount that was not read is not that of the entry before it.
-  ['Take 1 qt. flour, 2 snips cream of tartar, 1 of soda.', '1 quart flour', '~ cream of tartar', '~ soda'],
+  // An unknown measure is that of what follows it too, and the one before it is not.
+  ['Take 1 qt. flour, 2 snips cream of tartar, 1 of soda.', '1 quart flour', '2 count cream of tartar', '1 count soda'],
   ['Take two ounces of mace, a little pepper, one of cloves.', '2 ounce mace', '~ pepper', '1 ounce clove'],
   ['Take a quart of flour, butter size of an egg, 2 eggs.', '1 quart flour', '1 size of an egg butter', '2 count egg'],
   // What only says how warm or thick another thing is goes into nothing.

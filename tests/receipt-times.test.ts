@@ -210,6 +210,26 @@ describe('stretches of time', () => {
   })
 })
 
+describe('a step on the stove before the baking', () => {
+  const read = (text: string): readonly string[] =>
+    readTimes(plainSection(text)).map(({minutes, of}) => `${minutes.low}–${minutes.high} ${of}`)
+  it.each([
+    ['Cook the onions 40 minutes. Line the tin; bake 30 minutes.', ['40–40 other', '30–30 bake']],
+    ['Cook the sliced onions gently in the butter for 40 minutes; bake 30 minutes.', ['40–40 other', '30–30 bake']],
+    ['Cook the mixture in a pan for 5 minutes. Bake 30 minutes.', ['5–5 other', '30–30 bake']],
+    ['Cook it over a low heat 20 minutes. Bake 30 minutes.', ['20–20 other', '30–30 bake']],
+    ['Sauté the leeks 10 minutes. Bake 30 minutes.', ['10–10 other', '30–30 bake']],
+    ['Zwiebeln 40 Minuten dünsten. Im Ofen 25 bis 30 Minuten backen.', ['40–40 other', '25–30 bake']],
+  ])('%s', (text, said) => expect(read(text)).toEqual(said))
+  it.each([
+    'Preheat the oven to 400 °F. Cook the chicken 40 minutes.',
+    'Preheat the oven. Cook the biscuits 40 minutes.',
+    'Heat the oven. Cook for 40 minutes.',
+    'Put the potatoes in the oven and cook 40 minutes.',
+    'Cook the meringues in a slow oven 40 minutes.',
+  ])('is none in: %s', (text) => expect(read(text)).toEqual(['40–40 bake']))
+})
+
 describe('times of one bake', () => {
   const bakes = (text: string): readonly string[] =>
     readTimes(plainSection(text)).map(
@@ -240,7 +260,28 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['Enough for 5 or 6 persons.', 5, 6, 'persons'],
   ['This quantity makes twelve cakes.', 12, 12, 'cakes'],
   ['This quantity will make two good-sized loaves.', 2, 2, 'loaves'],
-  ['Makes about 24 biscuits.', 24, 24, 'biscuits'],
+  // "about" is a tenth either way, as of amounts: from memory.
+  ['Makes about 24 biscuits.', 22, 26, 'biscuits'],
+  ['Makes 4 balls.', 4, 4, 'balls'],
+  ['Ergibt ca. 60 Stück.', 54, 66, 'pieces'],
+  ['Ergibt 2 Brote.', 2, 2, 'loaves'],
+  ['Gives about 5 dozen.', 54, 66, 'pieces'],
+  ['Enough for two small tins', 2, 2, 'tins'],
+  ['yield: 24 rolls (about)', 22, 26, 'rolls'],
+  ['Makes 20 or so.', 18, 22, 'pieces'],
+  ['Makes nearly 20 rolls.', 16, 20, 'rolls'],
+  ['Für 12 Stück', 12, 12, 'pieces'],
+  ['Zutaten (für ca. 40 Stück)', 36, 44, 'pieces'],
+  ['reicht für 6 Personen', 6, 6, 'persons'],
+  ['Reicht für 6 bis 8 Personen.', 6, 8, 'persons'],
+  ['Für zwei Kastenformen', 2, 2, 'tins'],
+  ['For one 40 x 30 cm tray: enough for 12 people.', 12, 12, 'persons'],
+  ['4 Portionen', 4, 4, 'persons'],
+  ['Makes 2-3 dozen', 24, 36, 'pieces'],
+  ['Makes two 9x5 loaves', 2, 2, 'loaves'],
+  ['Quantity: 12 buns', 12, 12, 'buns'],
+  ['It will make about thirty.', 27, 33, 'pieces'],
+  ['Makes enough for 8.', 8, 8, 'persons'],
   ['Makes 2 large loaves', 2, 2, 'loaves'],
   ['Makes a dozen buns.', 12, 12, 'buns'],
   ['Sufficient to make 7 or 8 buns.', 7, 8, 'buns'],
@@ -274,6 +315,11 @@ describe('yields', () => {
     'Bake for 20 minutes.',
     'Make a hole in the flour.',
     'Take six eggs for the custard.',
+    'Serves a crowd.',
+    'This gives two cups of juice.',
+    'Give it 12 minutes.',
+    'It gives a brown crust.',
+    'Rühren für 10 Minuten.',
   ])('no yield in: %s', (text) => {
     expect(readYield(plainSection(text))).toBeNull()
   })

@@ -531,3 +531,16 @@ describe('how many a dish feeds', () => {
     expect(by.reduce((sum, one) => sum + one.feeds.likely, 0)).toBeCloseTo(12 / mass, 1)
   })
 })
+
+describe('a measure that no row knows', () => {
+  it('stands behind the number as it is written', () => {
+    const odd = read(
+      'odd',
+      '# Plain cake\n\nMakes 1 cake.\n\n- 2 xyz. of flour\n- 3 zonks of sugar\n- 4 eggs\n\nBake in a moderate oven 40 minutes.\n',
+    )
+    const {dishes} = make('odd', '2 times', {}, odd)
+    const amounts = dishes[0]!.amounts.map(({item, kitchen}) => `${item}: ${kitchen}`)
+    expect(amounts).toContain('flour: 4 xyz.')
+    expect(amounts).toContain('sugar: 6 zonks')
+  })
+})

@@ -40,9 +40,19 @@ export const hedgeAmounts: readonly HedgeAmount[] = [
     of: 'any',
     source: 'memory',
   },
-  {phrases: words('heaped, heaping, heaped-up'), factor: span(1.4, 1.75, 2.2), of: 'volume', source: 'memory'},
+  {
+    phrases: words('heaped, heaping, heaped-up, gehauft, gehaufter, gehaufte'),
+    factor: span(1.4, 1.75, 2.2),
+    of: 'volume',
+    source: 'memory',
+  },
   {phrases: words('rounded, rounding'), factor: span(1.2, 1.5, 1.8), of: 'volume', source: 'memory'},
   {phrases: words('large, great, big, largest'), factor: span(1, 1.2, 1.4), of: 'any', source: 'memory'},
   {phrases: words('small, smallish, smallest, little'), factor: span(0.7, 0.85, 1), of: 'any', source: 'memory'},
-  {phrases: words('level, levelled, leveled, even, smooth'), factor: span(1, 1, 1), of: 'volume', source: 'common-practice'},
+  {
+    phrases: words('level, levelled, leveled, even, smooth, gestr, gestrichen, gestrichener, gestrichene'),
+    factor: span(1, 1, 1),
+    of: 'volume',
+    source: 'common-practice',
+  },
 ]

@@ -584,7 +584,8 @@ export const dairy = itemRows([
     id: 'baking powder',
     ndb: '18369',
     group: 'leaven',
-    spellings: 'baking-powder, yeast powder, borwick baking powder, egg powder, royal baking powder',
+    spellings:
+      'baking-powder, baking pdr, bkg powder, bkg pdr, b powder, yeast powder, borwick baking powder, egg powder, royal baking powder',
     density: span(0.8, 0.933, 1.05),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],

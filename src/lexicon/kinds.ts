@@ -14,7 +14,7 @@ const rows: readonly KindRow[] = [
     id: 'white bread',
     title: 'White bread',
     words: words(
-      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, baguette, baguettes, ciabatta, bloomer',
+      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer',
     ),
     band: 'hot',
     start: {low: 200, best: 230, high: 270},
@@ -56,7 +56,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'rye bread',
     title: 'Rye bread',
-    words: words('rye bread, sourdough rye, black bread, pumpernickel, rye loaf'),
+    words: words(
+      'rye bread, sourdough rye, black bread, pumpernickel, rye loaf, roggenbrot, roggenmischbrot, bauernbrot, schwarzbrot',
+    ),
     band: 'hot',
     start: {low: 200, best: 235, high: 275},
     end: 140,
@@ -77,7 +79,7 @@ const rows: readonly KindRow[] = [
     id: 'wholemeal bread',
     title: 'Wholemeal bread',
     words: words(
-      'wholemeal bread, whole wheat bread, dyspepsia bread, graham bread, unbolted wheat bread, unbolted bread, brown loaf, wheatmeal bread, wholewheat loaf, spelt bread',
+      'wholemeal bread, whole wheat bread, dyspepsia bread, graham bread, unbolted wheat bread, unbolted bread, brown loaf, wheatmeal bread, wholewheat loaf, spelt bread, vollkornbrot, dinkelbrot',
     ),
     band: 'hot',
     start: {low: 195, best: 220, high: 260},
@@ -140,7 +142,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'rolls',
     title: 'Rolls',
-    words: words('rolls, french rolls, dinner rolls, breakfast rolls, bread rolls, milk rolls, baps, twists, bagels, pretzels'),
+    words: words(
+      'rolls, french rolls, dinner rolls, breakfast rolls, bread rolls, milk rolls, baps, twists, bagels, pretzels, brötchen, semmeln, brezeln',
+    ),
     band: 'hot',
     start: {low: 195, best: 215, high: 245},
     end: 175,
@@ -184,7 +188,7 @@ const rows: readonly KindRow[] = [
     id: 'raised cake',
     title: 'Cake raised with yeast',
     words: words(
-      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone',
+      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone, hefezopf, hefekuchen',
     ),
     band: 'moderate',
     start: {low: 165, best: 190, high: 215},
@@ -373,7 +377,7 @@ const rows: readonly KindRow[] = [
     id: 'pound cake',
     title: 'Pound cake and plain butter cake',
     words: words(
-      'pound cake, pound-cake, madeira cake, seed cake, seed-cake, butter cake, plain cake, rice cake, diet loaf cake, cup cake, tea cake, lemon cake, almond cake, chocolate cake, tipsy cake, cake, banana bread, banana cake, nut bread, date loaf, tea loaf, tea bread, courgette bread, zucchini bread',
+      'pound cake, pound-cake, madeira cake, seed cake, seed-cake, butter cake, plain cake, rice cake, diet loaf cake, cup cake, tea cake, lemon cake, almond cake, chocolate cake, tipsy cake, cake, banana bread, banana cake, nut bread, date loaf, tea loaf, tea bread, courgette bread, zucchini bread, drizzle loaf, drizzle cake, kuchen, marmorkuchen, rührkuchen, sandkuchen, gugelhupf, napfkuchen',
     ),
     band: 'moderate',
     start: {low: 155, best: 170, high: 190},
@@ -478,7 +482,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'tray cakes',
     title: 'Brownies and cakes cut from the tin',
-    words: words('brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars'),
+    words: words(
+      'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen',
+    ),
     band: 'moderate',
     start: {low: 155, best: 175, high: 190},
     end: 135,
@@ -517,7 +523,7 @@ const rows: readonly KindRow[] = [
     id: 'macaroons',
     title: 'Macaroons and ratafias',
     words: words(
-      'macaroons, macaroon, ratafias, ratafia cakes, ratafia drops, almond biscuits, amaretti, cocoa-nut cakes, cocoanut cakes, coconut macaroons',
+      'macaroons, macaroon, ratafias, ratafia cakes, ratafia drops, almond biscuits, amaretti, zimtsterne, makronen, cocoa-nut cakes, cocoanut cakes, coconut macaroons',
     ),
     band: 'slow',
     start: {low: 140, best: 160, high: 180},
@@ -606,7 +612,7 @@ const rows: readonly KindRow[] = [
     id: 'custard pie',
     title: 'Pumpkin, squash and custard pies, one crust',
     words: words(
-      'pumpkin pie, squash pie, custard pie, potato pie, sweet potato pie, carrot pie, lemon pie, lemon pudding in paste, cheese cakes, cheesecakes, cheesecake, curd cheesecakes, quiche, pompkin pie, cocoanut pie, chess pie, lemon meringue pie, custard tart',
+      'pumpkin pie, squash pie, custard pie, potato pie, sweet potato pie, carrot pie, lemon pie, lemon pudding in paste, cheese cakes, cheesecakes, cheesecake, curd cheesecakes, quiche, pompkin pie, cocoanut pie, chess pie, lemon meringue pie, custard tart, käsekuchen',
     ),
     band: 'moderate',
     start: {low: 160, best: 180, high: 205},

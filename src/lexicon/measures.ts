@@ -260,7 +260,7 @@ export const measures: readonly Measure[] = [
   {
     id: 'dash',
     dimension: 'volume',
-    spellings: words('dash, dashes, schuss, schuß'),
+    spellings: words('dash, dashes, schuss, schuß, spritzer'),
     sizes: [{size: span(0.3, 0.6, 1), source: 'memory'}],
   },
   {
@@ -288,7 +288,7 @@ export const measures: readonly Measure[] = [
     dimension: 'volume',
     spellings: [
       ...fulls('tablespoon, table-spoon, table spoon'),
-      ...words('tbsp, tbsps, tbs, tb, tbls, tblsp, tblspn, tbspn, tablsp, table-sp'),
+      ...words('tbsp, tbsps, tablesp, tablesps, tbs, tb, tbls, tblsp, tblspn, tbspn, tablsp, table-sp'),
       // German, Swedish, French household receipts; from memory.
       ...words('el, esslöffel, eßlöffel, msk, matsked, c à soupe, c à s, cuillère à soupe, cuillères à soupe'),
     ],
@@ -389,6 +389,18 @@ export const measures: readonly Measure[] = [
   {id: 'scoop', dimension: 'volume', spellings: words('scoop, scoopful'), sizes: [{size: span(40, 60, 120), source: 'memory'}]},
 
   // Household cups and glasses
+  {
+    id: 'tasse',
+    dimension: 'volume',
+    spellings: words('tasse, tassen'),
+    sizes: [
+      {
+        size: span(110, 150, 250),
+        source: 'memory',
+        note: 'a German household’s cup: mostly an eighth of a litre, a large one twice that',
+      },
+    ],
+  },
   {
     id: 'teacup',
     dimension: 'volume',
@@ -652,7 +664,7 @@ export const measures: readonly Measure[] = [
     id: 'packet',
     dimension: 'count',
     spellings: words(
-      'packet, packets, package, packages, pkg, pkgs, pkt, sachet, sachets, envelope, pck, pckg, päckchen, packung, packungen',
+      'packet, packets, package, packages, pkg, pkgs, pkt, sachet, sachets, envelope, envelopes, env, envs, pck, pckg, päckchen, packung, packungen',
     ),
     sizes: [],
   },

@@ -134,3 +134,87 @@ export function lostIn(text: string): {readonly lost: number; readonly at: numbe
   }
   return null
 }
+
+const BE = /^(?:is|are|was|were|got)$/i
+const ALL = /^(?:all|whole|entire|completely|altogether)$/i
+/** Said of the whole beside it: "the whole batch of it". */
+const LOT = /^(?:the|batch|lot|load|of|it|them)$/i
+
+/** The index behind "all", "the whole batch of", "the lot" at `at`; `at` where none of them stands there. */
+function behindAll(words: readonly string[], at: number): number {
+  let i = at
+  if (/^the$/i.test(words[i] ?? '') && /^(?:whole|entire|lot)$/i.test(words[i + 1] ?? '')) i++
+  if (!ALL.test(words[i] ?? '') && !(i > at && /^lot$/i.test(words[i] ?? ''))) return at
+  i++
+  while (LOT.test(words[i] ?? '')) i++
+  return i
+}
+
+const wordsOf = (text: string): string[] => text.split(' ').filter((word) => word !== '')
+
+/** Whether some words tell that all is lost: "burnt", "all burnt", "was ruined"; not "burnt at the edge" or "slightly burnt". */
+export function isWholeLoss(text: string): boolean {
+  const words = wordsOf(text.split(/[,;(]/)[0]!)
+  let i = behindAll(words, 0)
+  if (BE.test(words[i] ?? '')) i++
+  i = behindAll(words, i)
+  if (!GONE.test((words[i] ?? '').toLowerCase())) return false
+  return i + 1 === words.length || (i + 2 === words.length && ALL.test(words[i + 1]!))
+}
+
+/** Whether they say "all" of it. */
+export const isAllLost = (text: string): boolean =>
+  isWholeLoss(text) && wordsOf(text).some((word) => ALL.test(word) || /^lot$/i.test(word))
+
+/** More than any day bakes: what is lost as a whole, where the log does not tell how much that was. */
+export const WHOLE_LOSS = 1000
+
+/** What a note says of a dish, with the dish's words first or behind: "3 gingerbread burnt", "the gingerbread burnt", "dropped 2 pies". */
+export interface DishNote {
+  readonly dish: string
+  /** As a row's value has it: "3 burnt", "burnt", "2 set in". */
+  readonly value: string
+  /** The number stands first: it could be an hour too. */
+  readonly counted: boolean
+}
+
+/** What was done, at the end of some words: from which word on, and as a row's value has it. */
+function deedAt(words: readonly string[]): {readonly from: number; readonly deed: string} | null {
+  const last = words.at(-1)?.toLowerCase() ?? ''
+  const two = `${words.at(-2)?.toLowerCase() ?? ''} ${last}`
+  const from = words.length - 1
+  if (GONE.test(last)) return {from, deed: last}
+  if (two === 'set in' || two === 'put in') return {from: from - 1, deed: 'set in'}
+  if (two === 'taken out') return {from: from - 1, deed: 'drawn'}
+  return last === 'in' ? {from, deed: 'set in'} : last === 'out' || last === 'drawn' ? {from, deed: 'drawn'} : null
+}
+
+/** What a note says of some dish, as far as its form tells; the name may be of anything. */
+export function dishNotes(main: string): DishNote[] {
+  const words = wordsOf(main)
+  const found: DishNote[] = []
+  const name = (from: number, to: number): string => {
+    const start = /^the$/i.test(words[from] ?? '') ? from + 1 : from
+    return words.slice(start, to).join(' ').replace(/:$/, '')
+  }
+  const add = (from: number, to: number, value: string, counted: boolean): void => {
+    const dish = name(from, to)
+    // "gingerbread 3 burnt" has its number behind, and names no batch.
+    if (dish !== '' && numberOf(dish.split(' ').at(-1)!.toLowerCase()) === null) found.push({dish, value, counted})
+  }
+  const first = numberOf(words[0]?.toLowerCase())
+  const deed = deedAt(words)
+  if (deed !== null) {
+    let to = deed.from
+    while (to > 0 && (BE.test(words[to - 1]!) || ALL.test(words[to - 1]!))) to--
+    if (first !== null) add(/^of$/i.test(words[1] ?? '') ? 2 : 1, to, `${words[0]!} ${deed.deed}`, true)
+    else if (GONE.test(deed.deed)) add(behindAll(words, 0), to, deed.deed, false)
+  }
+  const gone = words[0]?.toLowerCase() ?? ''
+  if (GONE.test(gone)) {
+    const lost = numberOf(words[1]?.toLowerCase())
+    if (lost === null) add(behindAll(words, 1), words.length, gone, false)
+    else add(/^of$/i.test(words[2] ?? '') ? 3 : 2, words.length, `${words[1]!} ${gone}`, false)
+  }
+  return found
+}

@@ -10,7 +10,7 @@ import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {frontMatterSpan, quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
-import {countAt, countOnly, lostIn, nameAndCount} from './log-counts.js'
+import {countAt, countOnly, dishNotes, isAllLost, isWholeLoss, lostIn, nameAndCount, WHOLE_LOSS} from './log-counts.js'
 import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
 import {parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
@@ -35,6 +35,8 @@ export interface LogRow {
   readonly count?: number
   /** How many vessels were dropped, burnt or else lost: beside those set in, among those drawn. */
   readonly lost?: number
+  /** All of it was lost, and `lost` is what the rows before leave of it, or more than any day bakes where they do not tell. */
+  readonly whole?: true
   /** Minutes later (+) or earlier (−) than planned that a dish was done. */
   readonly off?: number
   /** Minutes a door stood open. */
@@ -223,7 +225,7 @@ export function readLog(
       }
       const event = dishEvent(reading, text, note)
       if (event) {
-        rows.push({...basis, ...event})
+        rows.push({...basis, ...event, ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {})})
         if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))
           say(
             offset(where.reading),
@@ -265,6 +267,18 @@ function isFuture(date: string, at: number, now: {date: string; minutes: number}
   return at > days * 1440 + now.minutes + 1
 }
 
+/** How many vessels of a dish the rows tell to be in the oven yet, for one of them that says that all were lost; nothing where they do not tell. */
+function leftOf(rows: readonly LogRow[], dish: string | undefined): {readonly lost?: number} {
+  let left = 0
+  for (const row of rows) {
+    if (row.dish !== dish || !/^(?:set in|drawn|lost)$/.test(row.what)) continue
+    if (row.what === 'lost') left -= row.lost ?? 0
+    else if (row.count === undefined) return {}
+    else left += row.what === 'set in' ? row.count : -row.count
+  }
+  return left > 0 ? {lost: left} : {}
+}
+
 /** A dish as it is spoken of in the form of its receipt's file name: "Mutton pies" is mutton-pies. */
 export const stemOf = (words: string): string => words.trim().toLowerCase().replace(/\s+/g, '-')
 
@@ -277,7 +291,7 @@ function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'lost' | 'off' | 'open'> | null {
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'lost' | 'whole' | 'off' | 'open'> | null {
   if (/^door$/i.test(reading)) {
     const open = value.search(/\d/)
     const minutes = open < 0 ? null : parseDuration(value.slice(open))
@@ -288,6 +302,7 @@ function dishEvent(
   if (!dish) return null
   if (MIXED.test(value)) return {what: 'mixed', dish}
   const loss = lostIn(value)
+  if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
   const words = loss?.rest ?? value
   const before = countAt(words)
   // "4 pies set in": what is counted may be named.
@@ -299,7 +314,12 @@ function dishEvent(
   const after = before && counted ? null : countAt(behind)
   const count = (before && counted ? before.count : after?.count) ?? countOnly(note)
   const lost = loss?.lost ?? lostIn(note)?.lost
-  const numbers = {...(count === null ? {} : {count}), ...(lost === undefined ? {} : {lost})}
+  const whole = lost === undefined && (isAllLost(note) || isAllLost(value.slice(value.search(/[,;]/) + 1).trim()))
+  const numbers = {
+    ...(count === null ? {} : {count}),
+    ...(lost === undefined ? {} : {lost}),
+    ...(whole ? {lost: count ?? WHOLE_LOSS, whole: true as const} : {}),
+  }
   if (SET_IN.test(deed)) return {what: 'set in', dish, ...numbers}
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
   const late = after ? after.rest.slice(Math.max(0, after.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
@@ -409,7 +429,10 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
       if (!clock.ok) return clock
     }
   }
-  if (ambiguous) return {ok: false, ...ambiguous}
+  const {dishes} = options
+  // "3 gingerbread burnt": three of them, and no hour.
+  const counts = ambiguous !== null && (dishes?.length ?? 0) > 0 && dishNotes(mainOf(words)).some((one) => one.counted)
+  if (ambiguous && !counts) return {ok: false, ...ambiguous}
   if (at === null) return {ok: false, reason: 'the note has no time', suggest: example}
   if (!rest) return {ok: false, reason: 'the note has a time and nothing else', suggest: example}
   if (nowAt !== null && at > nowAt + 1) return notYet(time)
@@ -417,8 +440,8 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const done = /^(lit|raked)(?: out)?$/i.exec(rest)
   if (done) return {ok: true, entry: {what: 'field', key: done[1]!.toLowerCase() as 'lit' | 'raked', value: time}}
   // The words have single blanks between them by now.
-  const split = / ?[,;] | [–—-] /.exec(rest)
-  const main = split ? rest.slice(0, split.index) : rest
+  const split = splitAt(rest)
+  const main = mainOf(rest)
   const note = split ? rest.slice(split.index + split[0].length) : ''
   const first = main.split(' ')[0]!.replace(/[:,]$/, '')
   const base = {what: 'row', at, time} as const
@@ -443,7 +466,6 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.index) : '')
   const value = dish ? `${count} ${main.slice(dish.index + dish[0].length)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
-  const {dishes} = options
   const row = (named: string, what: string, beside = note): ParsedNote => {
     const reading = stemOf(named)
     const strange = dishes !== undefined && dishes.length > 0 && !isDish(reading, dishes)
@@ -451,6 +473,13 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
       ? {reason: `“${named}” is no dish of this day`, suggest: `write ${dishesLike(reading, dishes)}`}
       : undefined
     return {ok: true, entry: {...base, reading, value: what, note: beside, ...(doubt === undefined ? {} : {doubt})}}
+  }
+  if (dishes !== undefined) {
+    const told = dishNotes(main)
+    const of = told.find((one) => isDish(stemOf(one.dish), dishes))
+    if (of !== undefined) return row(of.dish, of.value)
+    const counted = counts ? told.find((one) => one.counted) : undefined
+    if (counted !== undefined) return row(counted.dish, counted.value)
   }
   if (dish && !isUndone(name) && !NOT_YET.test(value)) return row(name, value)
   const loss = dish ? null : lostIn(main)
@@ -461,6 +490,11 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   if (spoken !== null) return row(spoken.dish, spoken.value, [spoken.note, note].filter((one) => one !== '').join(', '))
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
 }
+
+const splitAt = (text: string): RegExpExecArray | null => / ?[,;] | [–—-] /.exec(text)
+
+/** A note as far as its first comma. */
+const mainOf = (text: string): string => text.slice(0, splitAt(text)?.index ?? text.length)
 
 /** "mutton pies out brown on one side", "2 gingerbread in", "drew the custards": of one of the day's dishes; null for anything else. */
 function inOrOut(main: string, dishes: readonly string[]): {dish: string; value: string; note: string} | null {

@@ -1,6 +1,6 @@
 import {lookUpItem} from '../lexicon/index.js'
 import {alternativeAt, mixture} from './alternatives.js'
-import {type Quantity, textOf} from './amounts.js'
+import {pastAlternative, type Quantity, textOf} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, ONE} from './exact.js'
 import {COUNTED, GENERAL, ONE_OF} from './item-classes.js'
@@ -10,7 +10,8 @@ import {type Noun, readNoun} from './nouns.js'
 import {elided} from './same-amounts.js'
 import {eachBefore, eachList, eachTail} from './shared-amounts.js'
 import {weightInQuantity} from './stated-weight.js'
-import {ENDER, FILLING, itemHere, measureHere, type View} from './view.js'
+import {unknownMeasure} from './unknown-measure.js'
+import {DESCRIBES, ENDER, FILLING, itemHere, measureHere, type View} from './view.js'
 
 /**
  * An amount with the name it governs, which mostly follows it: which names it can govern, and what else stands behind them.
@@ -54,15 +55,47 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   return startsClause ? before : null
 }
 
+const OF_THE_OVEN = new Set(['fan', 'gas', 'convection', 'umluft', 'heissluft'])
+
+/** Behind an amount these are said of it, and name nothing. */
+const OF_THE_AMOUNT = new Set([
+  'altogether',
+  'together',
+  'extra',
+  'apiece',
+  'net',
+  'gross',
+  'lost',
+  'left',
+  'over',
+  'heavier',
+  'lighter',
+])
+
+/** "2 oz. blorp and 3 eggs": one or two words that are nothing else here, between a measure and the phrase's end. */
+function standsAlone({words, bits, tokens}: View, noun: Noun): boolean {
+  // "180C/160C fan", "gas": of the oven.
+  if (noun.next - noun.start > 2 || OF_THE_OVEN.has(words[noun.start]!) || OF_THE_AMOUNT.has(words[noun.start]!)) return false
+  for (let i = noun.start; i < noun.next; i++) if (bits[i] !== 0 && !(bits[i]! & DESCRIBES)) return false
+  const after = tokens[noun.next]
+  return (
+    after === undefined ||
+    after.block !== tokens[noun.start]!.block ||
+    after.kind === 'mark' ||
+    /^(?:and|or|with|to|in|into|und|oder|mit|.*(?:geben|fugen|ruhren|kneten|heben|mischen))$/.test(words[noun.next]!)
+  )
+}
+
 /** Is this name one that such a quantity can govern? */
 function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: boolean, the: boolean): boolean {
   const {words} = view
   if (quantity.measure !== 'count') {
     if (quantity.dimension === 'mass' || quantity.dimension === 'volume' || quantity.dimension === 'money') {
       if (noun.known) return true
-      return mode === 'list' || of
+      return mode === 'list' || of || (quantity.figure && standsAlone(view, noun))
     }
     // A loaf, a head, a piece: of something.
+    if (!noun.known && SOLD.has(quantity.measure) && quantity.figure && standsAlone(view, noun)) return true
     return noun.known
       ? of || quantity.figure || mode === 'list' || quantity.low.value > 1
       : mode === 'list' && (of || SOLD.has(quantity.measure))
@@ -210,7 +243,7 @@ export function measured(
   the: boolean,
   hedges: readonly string[],
 ): number {
-  const {words} = entries.view
+  const {words, tokens} = entries.view
   let i = quantity.next
   if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {
     const after = words[i] === 'of' ? i + 2 : i + 1
@@ -233,6 +266,32 @@ export function measured(
   }
   // "30 min" is no entry, whatever it is for.
   if (counted && STRETCHES.has(words[i] ?? '')) return i + 1
+  const unknown = counted ? unknownMeasure(entries, at, quantity, to, mode) : null
+  if (unknown !== null) {
+    const {noun} = unknown
+    // Beside a list: some of what the list has.
+    if (mode === 'method' && entries.has(key(noun))) return noun.next
+    const {next} = entries.push(
+      {
+        start: at,
+        next: noun.next,
+        low: quantity.low,
+        high: quantity.high,
+        measure: 'count',
+        measureText: textOf(entries.view, unknown.from, unknown.to),
+        unknownMeasure: true,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        hedges: [...hedges, ...quantity.hedges],
+        notes: [...quantity.notes],
+        confidence: 0.6,
+      },
+      mode,
+    )
+    return next
+  }
   let of = false
   while (mode === 'list' && words[i] === '|') i++
   // "one teaspoon heaping of soda"
@@ -244,7 +303,13 @@ export function measured(
     i += 3
   }
   if (words[i] === ',' && words[i + 1] === 'of' && nameBefore(entries, at, quantity, to) === null) i++
-  if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) i++
+  if (!counted && quantity.figure && i + 1 < to && CONTAINERS.has(words[i]!)) {
+    i++
+    // "12-oz. package (2 cups) chocolate chips"
+    const beside: string[] = []
+    i = pastAlternative(entries.view, i, to, beside)
+    if (beside.length > 0) quantity = {...quantity, notes: [...quantity.notes, ...beside]}
+  }
   if (words[i] === 'of') {
     of = true
     i++
@@ -266,7 +331,13 @@ export function measured(
       return elided(entries, at, quantity, i, to, mode)
     }
     // "a pint of the juice of lemons"; "a spoonful of grated rind of lemon"
-    const open = mode === 'list' ? !quantity.article || !counted : !counted && (of || quantity.dimension === 'mass')
+    const open =
+      mode === 'list'
+        ? !quantity.article || !counted
+        : !counted &&
+          (of ||
+            quantity.dimension === 'mass' ||
+            ((quantity.dimension === 'volume' || SOLD.has(quantity.measure)) && quantity.figure))
     const noun = readNoun(entries.view, i, to, open, mode === 'list')
     if (noun !== null && acceptable(entries.view, quantity, noun, mode, of, the)) {
       if (partial && counted) return noun.next
@@ -283,6 +354,15 @@ export function measured(
       const count: Quantity = {...quantity, measure: 'count', measureText: '', next: quantity.measureStart}
       if (acceptable(entries.view, count, thing, mode, false, the)) return named(entries, at, count, thing, to, mode, hedges)
     }
+  }
+  // "2 oz. peel": the candied one, which is weighed.
+  const candied =
+    quantity.dimension === 'mass' && words[i] === 'peel' && (i + 1 >= to || tokens[i + 1]!.kind === 'mark')
+      ? lookUpItem('candied peel')
+      : null
+  if (candied !== null) {
+    const noun: Noun = {start: i, next: i + 1, item: candied.id, row: candied, known: true, prepared: '', doubtful: false}
+    return named(entries, at, quantity, noun, to, mode, hedges)
   }
   // The name stood before: "flour, two pounds", "of sugar one pound", "butter | 4 oz".
   const before = nameBefore(entries, at, quantity, to)

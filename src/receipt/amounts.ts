@@ -64,8 +64,11 @@ const RATIOS: Readonly<Record<string, readonly [string, number]>> = {
   millilitre: ['metric volume', 1],
 }
 
+/** "every", "per", also as German receipts have it: what they govern is one. */
+const EVERY = new Set(['every', 'each', 'per', 'another', 'pro', 'jedes', 'jeden', 'jede'])
+
 /** How many of measure `to` one of measure `from` is; null where the ratio is not fixed. */
-function ratio(from: string, to: string): Exact | null {
+export function ratio(from: string, to: string): Exact | null {
   if (from === to) return ONE
   const a = RATIOS[from]
   const b = RATIOS[to]
@@ -306,7 +309,7 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
   if (between || words[i] === 'from') i++
   i = skipHedges(view, i, end, hedges)
   if (i >= end || !(view.bits[i]! & OPENER)) return null
-  if (words[i] === 'every' || words[i] === 'each' || words[i] === 'per' || words[i] === 'another') {
+  if (EVERY.has(words[i]!)) {
     // "each" and "every" govern a measure; a number after them is read instead ("every two pounds").
     const inner = one(view, i + 1, end)
     if (inner !== null)
@@ -346,7 +349,7 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
   if (k < end) {
     const word = words[k]
     const dash = word === '-' || (word === '—' && !tokens[k]!.gap && k + 1 < end && !tokens[k + 1]!.gap)
-    if (word === 'or' || word === 'to' || dash || (between && word === 'and')) {
+    if (word === 'or' || word === 'to' || word === 'bis' || dash || (between && word === 'and')) {
       const rest: string[] = []
       const from = skipHedges(view, k + 1, end, rest)
       const second = one(view, from, end)
@@ -427,7 +430,7 @@ function readMeasure(
 }
 
 /** An alternative in brackets or after a slash: "(250 g)", "/ 9 oz". Returns the token after it, else `at`. */
-function pastAlternative(view: View, at: number, end: number, notes: string[]): number {
+export function pastAlternative(view: View, at: number, end: number, notes: string[]): number {
   const {words, tokens} = view
   let i = at
   if (words[i] === '(') {
@@ -587,7 +590,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
   let k = next
   if (words[k] === ',' && words[k + 1] === 'or') k++
   const sign = words[k]
-  if (k + 1 < end && (sign === 'or' || sign === 'to' || sign === '-' || sign === '—')) {
+  if (k + 1 < end && (sign === 'or' || sign === 'to' || sign === 'bis' || sign === '-' || sign === '—')) {
     const tail: string[] = []
     let from = k + 1
     const rest = words[from]

@@ -33,6 +33,9 @@ export function celsiusOfGasMark(mark: number): number | null {
   return celsiusOfFahrenheit(250 + 25 * mark)
 }
 
+/** Nothing is baked hotter, °C: about a Neapolitan pizza's oven. From memory. */
+export const HOTTEST = 480
+
 /** What a fan oven's figure is without the fan: makers' advice, common practice. */
 const FAN_CELSIUS = 20
 /** Members of "180 °C / 350 °F / gas 4" differ by rounding up to this much before they disagree. */
@@ -138,7 +141,7 @@ export class DegreeReader extends Walk {
       if (this.word(j) === 'at' || this.word(j) === ':') j++
     }
     const word = this.word(j)
-    if (word === 'gas' || word === 'mark' || word === 'regulo') {
+    if (word === 'gas' || word === 'mark' || word === 'regulo' || (word === 'reg' && this.tokens[j]!.capital)) {
       let k = j + 1
       while (k < j + 3 && /^(?:mark|no|number|oven|regulo|\.)$/.test(this.word(k))) k++
       const n = tokens[k]
@@ -352,7 +355,7 @@ export class DegreeReader extends Walk {
   /** Whether degrees are the oven's and not the milk's, the syrup's or the crumb's. */
   #ofOven(from: number, end: number, members: readonly Heat[], baking: boolean): boolean {
     if (members.some((m) => m.sources.includes('gas-mark-table') || m.sources.includes('fan-oven'))) return true
-    if (members[0]!.low < 45 || members[members.length - 1]!.high > 480) return false
+    if (members[0]!.low < 45 || members[members.length - 1]!.high > HOTTEST) return false
     const low = this.floor(from, 14)
     for (let k = from - 1; k >= low; k--) {
       const word = this.word(k)

@@ -24,6 +24,19 @@ export function partIn(view: View, from: number, to: number): string {
 /** "For 4 pizzas", "For one 2 kg loaf": how much it makes, and no part. */
 const counts = ({tokens, bits}: View, at: number): boolean => tokens[at]?.kind === 'number' || (bits[at]! & CARDINAL) !== 0
 
+const PARTS_ALONE = new Set([
+  'streusel',
+  'topping',
+  'filling',
+  'frosting',
+  'icing',
+  'crust',
+  'glaze',
+  'crumble',
+  'poolish',
+  'stuffing',
+])
+
 /** Is this line a heading? "For the crust:" sets the part; "Ingredients:" alone says nothing. */
 export function partLine(entries: Entries, from: number, to: number): boolean {
   const {words, tokens} = entries.view
@@ -38,6 +51,11 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
       entries.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
       return true
     }
+  }
+  // "Streusel" over a list, without a mark: a word that names nothing one buys.
+  if (stop - from <= 2 && PARTS_ALONE.has(words[stop - 1]!)) {
+    entries.part = partIn(entries.view, from, stop)
+    return true
   }
   return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
 }

@@ -29,6 +29,8 @@ export interface Draft {
   /** A name without any word of amount: an entry only if nothing else in the receipt says how much. */
   bare: boolean
   inList: boolean
+  /** `measureText` is a word that no row knows, and `measure` is `count` for want of it. */
+  unknownMeasure: boolean
 }
 
 /** What is being read: a list, the prose of a receipt that has no list, or the method beside a list. */
@@ -83,6 +85,7 @@ export class Entries {
       stated: draft.stated,
       bare: draft.bare ?? false,
       inList: draft.inList ?? mode === 'list',
+      unknownMeasure: draft.unknownMeasure ?? false,
     }
     this.drafts.push(full)
     if (!full.bare) this.present.add(key(full))

@@ -36,7 +36,7 @@ for (const word of FIXED.next?.keys() ?? []) TRIGGERS.set(word, 'fixed')
 const triggered: ReadonlyArray<readonly [Trigger, Iterable<string>]> = [
   ['oven', OVENS],
   ['bake', BAKES],
-  ['degrees', ['gas', 'mark', 'regulo', ...FAN_AFTER]],
+  ['degrees', ['gas', 'mark', 'regulo', 'reg', ...FAN_AFTER]],
   ['heat', ['heat', 'heats', 'temperature', 'stove', 'fire']],
   ['after', ['after', 'when', 'soon', 'once']],
   ['for', ['for']],

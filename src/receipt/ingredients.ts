@@ -1,11 +1,13 @@
+import {textOf} from './amounts.js'
 import {partIn, partLine} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
+import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
-import {type Heads, headsOf, readByHeads} from './table-rows.js'
+import {columnsOf, type Heads, headsOf, headWords, readByHeads} from './table-rows.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
 
@@ -18,18 +20,43 @@ import type {View} from './view.js'
 const YIELDS = new Set(['makes', 'yield', 'yields', 'serves', 'servings'])
 const YIELD = 20
 
+/** A table gives the amounts of two sizes of the dish. */
+export interface SizesTold {
+  readonly start: number
+  /** The head of the column that is read, and of one that is not. */
+  readonly read: string
+  readonly other: string
+}
+
+/** Called for what is told of a reading. */
+export interface Tell {
+  /** A note whose amounts are another way, and not among the entries. */
+  readonly otherWay: (other: OtherWay) => void
+  /** An amount for so much of a thing whose whole is not said. */
+  readonly ratio: (told: RatioTold) => void
+  /** A column that is not read. */
+  readonly sizes: (told: SizesTold) => void
+}
+
+const QUIET: Tell = {otherWay: () => {}, ratio: () => {}, sizes: () => {}}
+
+/** A column of shares or costs is no other size. */
+const isShare = (head: string): boolean => /%|percent|ratio|parts?\b|kcal|calories|cost|price/i.test(head)
+
 /** Reads the ingredients of one section. */
 class IngredientReader {
   private readonly entries: Entries
   /** Tokens of the notes below the receipt. */
   private readonly notes: MetNote[] = []
-  /** Heads of the table being read. */
+  /** Heads of the table being read, and their words. */
   private heads: Heads | null = null
+  private headWords: readonly string[] = []
+  private sizesTold = false
 
   constructor(
     private readonly view: View,
     private readonly title: string,
-    private readonly tell: (other: OtherWay) => void,
+    private readonly tell: Tell,
   ) {
     this.entries = new Entries(view)
   }
@@ -105,7 +132,8 @@ class IngredientReader {
       if (this.aside(from, to)) continue
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
-    return keptEntries(this.entries, this.title, withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell))
+    const own = withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell.otherWay)
+    return keptEntries(this.entries, this.title, withoutRatios(this.view, own, this.tell.ratio))
   }
 
   // ---------------------------------------------------------------- kinds of block
@@ -169,9 +197,23 @@ class IngredientReader {
   private row(from: number, to: number, first: boolean): void {
     if (first) {
       this.heads = headsOf(this.view, from, to)
+      this.sizesTold = false
+      this.headWords = this.heads === null ? [] : headWords(this.view, from, to)
       if (this.heads !== null) return
     }
+    // "| **Filling** | |": a part's name by itself.
+    let [a, z] = [from, to]
+    while (a < z && this.view.words[a] === '|') a++
+    while (z > a && this.view.words[z - 1] === '|') z--
+    if (a < z && partLine(this.entries, a, z)) return
     this.entries.listed = true
+    const sizes = this.sizesTold ? null : columnsOf(this.view, this.heads, from, to)
+    if (sizes !== null && !isShare(this.headWords[sizes.at[1]] ?? '') && !isShare(this.headWords[sizes.at[0]] ?? '')) {
+      this.sizesTold = true
+      const {view} = this
+      const words = (k: 0 | 1): string => this.headWords[sizes.at[k]] || textOf(view, ...(k === 0 ? sizes.first : sizes.other))
+      this.tell.sizes({start: view.tokens[sizes.other[0]]!.start, read: words(0), other: words(1)})
+    }
     if (this.heads === null || !readByHeads(this.entries, this.heads, from, to)) scan(this.entries, from, to, 'list')
   }
 
@@ -188,11 +230,7 @@ class IngredientReader {
  * The ingredients of a section, in the order of its text.
  *
  * @param listed read the whole as a line of a list, as a phrase that stands alone is
- * @param tell called for every note whose amounts are another way, and not among the entries
+ * @param tell called for what of it is told
  */
-export const readIngredients = (
-  view: View,
-  title: string,
-  listed = false,
-  tell: (other: OtherWay) => void = () => {},
-): ReadIngredient[] => new IngredientReader(view, title, tell).read(listed)
+export const readIngredients = (view: View, title: string, listed = false, tell: Tell = QUIET): ReadIngredient[] =>
+  new IngredientReader(view, title, tell).read(listed)

@@ -4,6 +4,8 @@
 
 /** Groups whose members are counted by the piece. */
 export const COUNTED = new Set(['egg', 'fruit', 'vegetable', 'fish', 'nut', 'meat', 'spice', 'herb', 'bread'])
+/** Groups whose members are poured, scooped or weighed. */
+export const POURED = new Set('flour,meal,starch,sugar,syrup,fat,dairy,liquid,spirit,leaven,salt,pulse'.split(','))
 /** Groups of which "a" or "an" is one to put in. */
 export const ONE_OF = new Set(['egg', 'fruit', 'vegetable', 'fish', 'meat'])
 /** Names of kinds of things, and of what is being made: by themselves they tell of no ingredient. */

@@ -1,5 +1,6 @@
 import {staysOutside} from './beside.js'
 import {type Draft, type Entries, key} from './entries.js'
+import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
 
@@ -11,15 +12,13 @@ import {ARTICLE, type View} from './view.js'
  * "2 glugs oil", "water | 320": a number of what nobody counts, in a list. Its measure is a word the lexicon lacks, or is not written.
  */
 function withoutMeasure({bits, words}: View, d: Draft): boolean {
+  if (d.unknownMeasure) return true
   if (!d.inList || d.low === null || d.measure !== 'count' || d.stated !== undefined || !d.known || d.row === null) return false
   if (d.item.includes(' of ') || d.row.pieces.some((piece) => piece.measure === 'count')) return false
   // "4 marrows": what has a plural is counted.
   if (/(?:[^s]s|leaf)$/.test(words[d.next - 1] ?? '')) return false
-  return UNCOUNTED.has(d.row.group) && (bits[d.start]! & ARTICLE) === 0
+  return POURED.has(d.row.group) && (bits[d.start]! & ARTICLE) === 0
 }
-
-/** Groups whose members are poured, scooped or weighed. */
-const UNCOUNTED = new Set('flour,meal,starch,sugar,syrup,fat,dairy,liquid,spirit,leaven,salt,pulse'.split(','))
 
 /** A draft as the receipt gives it. */
 function output(view: View, d: Draft): ReadIngredient {

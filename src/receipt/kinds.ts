@@ -66,9 +66,24 @@ function inPapers({tokens}: Section, words: string): boolean {
 }
 const GENERIC = /^(?:pies?|cakes?)$/
 const MEAT_PIE = 'meat pie'
-const UNBAKED_ID = 'jelly'
+/** The row of what never sees the oven. */
+export const UNBAKED_ID = 'jelly'
 const isFlesh = (item: string): boolean =>
   /^(?:meat|fish)$/.test(lookUpItem(item)?.group ?? '') && !/suet|marrow|lard|dripping|anchov|feet|isinglass/.test(item)
+
+/** Kinds that are baked only: what is boiled of them is a step. */
+const NEVER_BOILED: ReadonlySet<string> = new Set(
+  'beans,stew,baked pasta,roast meat,roast poultry,baked fish,potted,roast vegetables,baked fruit,drying fruit,granola,meat pie,souffle'.split(
+    ',',
+  ),
+)
+
+/** Is it of a kind that is mostly baked, and boiled or steamed as well: a pudding, a brown bread? */
+export function mayBeBoiled(section: Section, ingredients: readonly ReadIngredient[]): boolean {
+  const kind = kindOf(section, ingredients)
+  if (kind === null || kind.by !== 'title') return /\bdumplings?\b/i.test(section.title)
+  return kind.id === UNBAKED_ID ? /\b(?:boiled|steamed)\b/i.test(section.title) : !NEVER_BOILED.has(kind.id)
+}
 
 const titles = new Map<string, KindFound | null>()
 /** So that no text can make the cache grow without end. */

@@ -22,6 +22,7 @@ const OF_ANOTHER_WAY = 'from a note on another way: not the heat the receipt its
  * The heats and times of a receipt with those of its notes set apart: a heat becomes one with a condition, a time `other`.
  *
  * @param notes the receipt's notes, offsets into the file
+ * @param serves whether a note's heat or time serves where the receipt gives none; not where it says that it is not baked
  * @param tell called for each note's phrase that was set apart, or that serves
  */
 export function apartFromNotes<Heat extends OvenPhrase>(
@@ -29,6 +30,7 @@ export function apartFromNotes<Heat extends OvenPhrase>(
   times: readonly TimePhrase[],
   notes: readonly NoteSpan[],
   tell: (bake: NoteBake) => void,
+  serves = true,
 ): {readonly oven: OvenPhrase[]; readonly times: TimePhrase[]} {
   if (notes.length === 0) return {oven: [...oven], times: [...times]}
   const noteOf = ({start, end}: Span): NoteSpan | undefined => notes.find((note) => note.start <= start && end <= note.end)
@@ -39,19 +41,20 @@ export function apartFromNotes<Heat extends OvenPhrase>(
     oven: oven.map((phrase): OvenPhrase => {
       const note = noteOf(phrase)
       if (note === undefined || !counts(phrase)) return phrase
-      if (ownHeats.length === 0) {
+      if (serves && ownHeats.length === 0) {
         tell({note, phrase, serves: true})
         return {...phrase, note: true}
       }
       // "* A quick oven is about 220 °C": the figure explains the receipt's own word.
-      if (!note.otherWay && !withTime.has(note) && isFigure(phrase) && !ownHeats.some(isFigure)) return {...phrase, note: true}
+      if (serves && !note.otherWay && !withTime.has(note) && isFigure(phrase) && !ownHeats.some(isFigure))
+        return {...phrase, note: true}
       tell({note, phrase, serves: false})
       return {...phrase, condition: true, note: true, notes: [...(phrase.notes ?? []), OF_ANOTHER_WAY]}
     }),
     times: times.map((time): TimePhrase => {
       const note = noteOf(time)
       if (note === undefined || (time.of !== 'bake' && time.of !== 'rise' && time.of !== 'boil')) return time
-      if (!ownTasks.has(time.of)) {
+      if (!ownTasks.has(time.of) && (serves || time.of !== 'bake')) {
         if (time.of === 'bake') tell({note, phrase: time, serves: true})
         return {...time, note: true}
       }

@@ -1,15 +1,20 @@
+import {type Boiled, boiledWhole} from './boiled.js'
+import {HOTTEST} from './degrees.js'
 import {readFacts} from './facts.js'
 import {readHeat} from './heat.js'
+import {heatsBeyond} from './heat-beyond.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
+import {mayBeBoiled} from './kinds.js'
 import {apartFromNotes} from './note-bakes.js'
 import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
+import type {RatioTold} from './ratios.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readStays} from './stays.js'
 import {readTimes} from './times.js'
-import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts} from './types.js'
+import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
 import {makeView} from './view.js'
 import {readYield} from './yields.js'
 
@@ -27,7 +32,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `reading-doubtful`, `note-other-way`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -48,16 +53,27 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
   for (const section of readSections(source, file, stated.bodyStart, known)) {
     const title = stated.title !== null && receipts.length === 0 ? stated.title : section.title
     const view = makeView(section)
-    let ingredients = readIngredients(view, title, false, (other) =>
-      messages.push({
-        file,
-        ...place(other.start),
-        severity: 'info',
-        rule: 'note-other-way',
-        reason: `the note “${noteWords(other.text)}” gives another way: its amounts are not added to the receipt’s own`,
-        suggest: 'to follow the note, write its amounts into the receipt’s own text',
-      }),
-    )
+    let ingredients = readIngredients(view, title, false, {
+      otherWay: (other) =>
+        messages.push({
+          file,
+          ...place(other.start),
+          severity: 'info',
+          rule: 'note-other-way',
+          reason: `the note “${noteWords(other.text)}” gives another way: its amounts are not added to the receipt’s own`,
+          suggest: 'to follow the note, write its amounts into the receipt’s own text',
+        }),
+      ratio: (ratio) => messages.push({file, ...place(ratio.start), ...ratioMessage(ratio)}),
+      sizes: (sizes) =>
+        messages.push({
+          file,
+          ...place(sizes.start),
+          severity: 'warning',
+          rule: 'table-columns',
+          reason: `the table gives the amounts twice (“${noteWords(sizes.read)}”, “${noteWords(sizes.other)}”): those of the first column are read`,
+          suggest: 'to bake the other, write its amounts as a receipt of its own, under a heading of its own',
+        }),
+    })
     if (says.length > 0) ingredients = corrected(source, section.start, section.end, ingredients, says)
     for (const one of ingredients) {
       if (!one.known) {
@@ -71,7 +87,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           ...place(one.start),
           severity: 'warning',
           rule: 'measure-unknown',
-          reason: `“${noteWords(one.text)}” has no measure that this lexicon knows: its number is carried through without a weight`,
+          reason:
+            one.measureText === undefined
+              ? `“${noteWords(one.text)}” has no measure that this lexicon knows: its number is carried through without a weight`
+              : `“${one.measureText}” in “${noteWords(one.text)}” is no measure that this lexicon knows: the number is carried through without a weight`,
           suggest: 'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
         })
       if (one.other !== undefined)
@@ -87,11 +106,21 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     const stays = readStays(section, readTimes(section))
     const {door} = stays
     const told = new Set<string>()
+    const notes = noteSpans(view)
+    const boiled =
+      facts.oven === undefined && facts.bake === undefined && mayBeBoiled({...section, title}, ingredients)
+        ? boiledWhole(section, ingredients, stays.times, notes)
+        : null
+    const offered: Span[] = []
     const {oven, times} = apartFromNotes(
       readHeat(section, unknownHeat),
       stays.times,
-      noteSpans(view),
+      boiled === null ? notes : [...notes, ...boiled.offered],
       ({note, phrase, serves}) => {
+        if (boiled !== null) {
+          offered.push(phrase)
+          return
+        }
         const words = noteWords(source.slice(note.start, note.end))
         if (told.has(`${serves} ${words}`)) return
         told.add(`${serves} ${words}`)
@@ -108,7 +137,18 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
             : {suggest: 'to follow the note, write its heat and time into the receipt’s own text, or in the front matter'}),
         })
       },
+      boiled === null,
     )
+    if (boiled !== null) messages.push({file, ...place(boiled.start), ...boiledMessage(title, boiled, offered)})
+    for (const heat of heatsBeyond(section))
+      messages.push({
+        file,
+        ...place(heat.start),
+        severity: 'warning',
+        rule: 'heat-beyond',
+        reason: `“${noteWords(heat.text)}” is hotter than any oven bakes: it is not taken as a heat`,
+        suggest: `write up to ${HOTTEST} °C, ${Math.round((HOTTEST * 9) / 5 + 32)} °F or gas mark 10`,
+      })
     const receipt: ReadReceipt = {
       file,
       title,
@@ -124,6 +164,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       serves: readYield(section),
       facts,
+      ...(boiled === null ? {} : {boiled: boiled.text}),
     }
     receipts.push(receipt)
     options.each?.(receipt, section)
@@ -172,6 +213,34 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     })
   return {receipts, messages}
 }
+
+function boiledMessage(title: string, {text}: Boiled, offered: readonly Span[]): Omit<Message, 'file' | 'line' | 'column'> {
+  const said = `“${title}” is boiled or steamed (“${noteWords(text)}”), not baked: no heat and no time in the oven are filled in`
+  return {
+    severity: 'warning',
+    rule: 'not-baked',
+    reason:
+      offered.length === 0
+        ? said
+        : `${said}; baking it is another way (“${offered.map((one) => noteWords(one.text)).join('”, “')}”)`,
+    suggest: 'to bake it all the same, write “oven:” and “bake:” in the front matter',
+  }
+}
+
+const ratioMessage = ({words, base, item, is}: RatioTold): Omit<Message, 'file' | 'line' | 'column'> =>
+  is === 'one'
+    ? {
+        severity: 'info',
+        rule: 'ratio',
+        reason: `“${noteWords(words)}” is for “${base}”, and the receipt does not say how much ${item} there is: it is read as a receipt for that much`,
+        suggest: 'to make another amount, write how much of it there is into the receipt’s own text',
+      }
+    : {
+        severity: 'warning',
+        rule: 'ratio',
+        reason: `“${noteWords(words)}” is for “${base}”, and the receipt does not say how much ${item} there is: it is carried through without an amount`,
+        suggest: 'write how much of it there is into the receipt’s own text, or the amounts themselves',
+      }
 
 const reading = (one: ReadIngredient): string =>
   one.exact === null

@@ -56,7 +56,9 @@ export function elided(entries: Entries, at: number, quantity: Quantity, i: numb
   const noun = readNoun(entries.view, i, to, mode === 'list', mode === 'list')
   if (noun === null) return -1
   const {last} = entries
-  if (last === null || last.measure === 'count' || last.measure.includes(' of ') || quantity.article) return -1
+  const {unknownMeasure} = last ?? {unknownMeasure: false}
+  if (last === null || (last.measure === 'count' && !unknownMeasure) || last.measure.includes(' of ') || quantity.article)
+    return -1
   if (unreadBetween(entries, last)) return -1
   const unsure = quantity.fraction && last.measure === 'ounce'
   entries.push(
@@ -66,13 +68,14 @@ export function elided(entries: Entries, at: number, quantity: Quantity, i: numb
       low: quantity.low,
       high: quantity.high,
       measure: last.measure,
+      ...(unknownMeasure ? {unknownMeasure, measureText: last.measureText} : {}),
       item: noun.item,
       row: noun.row,
       known: noun.known,
       prepared: noun.prepared,
       hedges: [...quantity.hedges],
       confidence: noun.known ? 0.75 : 0.5,
-      notes: [`the ${last.measure} is that of the entry before`],
+      notes: unknownMeasure ? [] : [`the ${last.measure} is that of the entry before`],
       ...(unsure
         ? {
             other: {

@@ -59,6 +59,7 @@ function namesBefore(entries: Entries, at: number, mode: Mode): Draft[] {
       stated: undefined,
       bare: true,
       inList: mode === 'list',
+      unknownMeasure: false,
     })
     const joint = words[from - 1]
     if (joint !== ',' && joint !== 'and' && joint !== '&') break
@@ -160,6 +161,8 @@ function withHead(view: View, nouns: readonly Noun[]): readonly Noun[] {
 
 /** "currants and raisins, a pound each": the token after "each", else −1. */
 export function eachBefore(entries: Entries, at: number, quantity: Quantity, next: number, mode: Mode): number {
+  // "balls, weighing 3 lb. each": what is made, not what goes in.
+  if (entries.view.words[at - 1] === 'weighing') return next
   const names = namesBefore(entries, at, mode)
   if (names.length === 0) return -1
   giveAll(entries, names, quantity, next, mode)

@@ -1,9 +1,9 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import type {Measure} from '../lexicon/schema.js'
-import {readAmount} from './amounts.js'
+import {readAmount, readQuantity, textOf} from './amounts.js'
 import type {Entries} from './entries.js'
 import {readNoun} from './nouns.js'
-import {measureHere, type View} from './view.js'
+import {ITEM, measureHere, type View} from './view.js'
 
 /**
  * Tables whose heads name the measure of a column: “| Ingredient | Grams | % |”.
@@ -38,7 +38,7 @@ export function headsOf(view: View, from: number, to: number): Heads | null {
   const {words, tokens} = view
   let figures = false
   for (let i = from; i < to; i++) figures ||= tokens[i]!.kind === 'number'
-  if (figures && !HEADS.test(words[from] ?? '')) return null
+  if (figures && !HEADS.test(words[from] ?? '') && !(words[from] === '|' && namesNothing(view, from, to))) return null
   return cellsOf(view, from, to).map(([a, z]) => {
     // "Grams", "Weight (g)", "g", but not "cups of it" or "%".
     for (let i = a; i < z; i++) {
@@ -52,6 +52,41 @@ export function headsOf(view: View, from: number, to: number): Heads | null {
     return null
   })
 }
+
+/** "| | 8-inch | 10-inch |": sizes, and no ingredient. */
+function namesNothing({bits}: View, from: number, to: number): boolean {
+  for (let i = from; i < to; i++) if (bits[i]! & ITEM) return false
+  return true
+}
+
+/** Amounts of the same thing in one row, in two columns of one measure: of another size of the dish, and no conversion. */
+export interface Columns {
+  /** Cell by cell, as token indices from and to. */
+  readonly first: readonly [number, number]
+  readonly other: readonly [number, number]
+  /** Their places in the row. */
+  readonly at: readonly [number, number]
+}
+
+/** Two columns of a row that give the same thing's amount for two sizes; null where there are none. */
+export function columnsOf(view: View, heads: Heads | null, from: number, to: number): Columns | null {
+  const found: Array<{cell: [number, number]; column: number; measure: string; low: number}> = []
+  for (const [column, cell] of cellsOf(view, from, to).entries()) {
+    const [a, z] = cell
+    if (a >= z || view.tokens[a]!.kind !== 'number') continue
+    const quantity = readQuantity(view, a, z)
+    if (quantity === null || quantity.next < z) continue
+    const measure = quantity.measure === 'count' ? (heads?.[column]?.id ?? 'count') : quantity.measure
+    const same = found.find((one) => one.measure === measure && one.low !== quantity.low.value)
+    if (same !== undefined) return {first: same.cell, other: cell, at: [same.column, column]}
+    found.push({cell, column, measure, low: quantity.low.value})
+  }
+  return null
+}
+
+/** The words of the head of each column, where tokens [from, to) are the heads' row. */
+export const headWords = (view: View, from: number, to: number): string[] =>
+  cellsOf(view, from, to).map(([a, z]) => textOf(view, a, z).replace(/\s+/g, ' '))
 
 /** So few grams of what is counted nobody weighs. */
 const FEW = 6

@@ -1,4 +1,5 @@
 import {cardinals, fractions} from '../lexicon/grammar-words.js'
+import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
 import type {Section, Token} from './section.js'
 import {overAndAbove, perWeight} from './time-by-weight.js'
@@ -45,6 +46,8 @@ const UNITS: Readonly<Record<string, number>> = {
   minuten: 1,
   stunde: 60,
   stunden: 60,
+  sekunden: 1 / 60,
+  sek: 1 / 60,
   std: 60,
   seconds: 1 / 60,
   secs: 1 / 60,
@@ -97,7 +100,7 @@ const HEDGES = new Set([
   'only',
 ])
 const PRIMES = new Set(['′', "'"])
-const JOINERS = new Set(['to', 'or', '-', '—', 'till', 'until'])
+const JOINERS = new Set(['to', 'bis', 'or', '-', '—', 'till', 'until'])
 
 /** How long words without a number last, minutes. From memory: a night of 8 to 12 hours. */
 const SPANS: ReadonlyArray<readonly [string, number, number]> = [
@@ -592,6 +595,11 @@ export function readTimes(section: Section): TimePhrase[] {
     i = duration.end - 1
   }
   const said = restated(tokens, found)
+  let bakeSaid: boolean | undefined
+  const besideBake = (): boolean => {
+    bakeSaid ??= said.some(({from, to}) => taskOf(tokens, from, to) === 'bake')
+    return bakeSaid
+  }
   let before: {of: TimePhrase['of']; to: number} | null = null
   let last: TimePhrase['of'] | null = null
   let cooks: TimePhrase['of'] | null | undefined
@@ -599,7 +607,7 @@ export function readTimes(section: Section): TimePhrase[] {
     let of = taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
-      of = unsaidTask(section, from, to, low) ?? cooks ?? last ?? 'other'
+      of = unsaidTask(section, from, to, low, besideBake) ?? cooks ?? last ?? 'other'
     } else if (of === 'bake' || of === 'boil') last = of
     const start = tokens[from]!.start
     const end = tokens[to - 1]!.end
@@ -680,7 +688,7 @@ function saysAgain(tokens: readonly Token[], from: number, to: number): boolean 
   return mark
 }
 
-const GOES_ON = set('then another further additional uncover uncovered lid')
+const GOES_ON = set('then another further additional uncover uncovered lid weitere weiteren dann danach')
 /** Words between two times that make the second another case, or part of the first. */
 const OTHER_CASE = set('if or even unless every each turning')
 
@@ -773,7 +781,8 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   // "prove overnight in the fridge": what is said just before it.
   const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
   if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
-  if (isOfTheCook(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to)) return 'other'
+  if (isOfTheCook(tokens, from) || isHeatingUp(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to))
+    return 'other'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
   for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
@@ -850,6 +859,21 @@ function isOfTheCook(tokens: readonly Token[], from: number): boolean {
   return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
 }
 
+const HEATS_UP = set('heat preheat warm vorheizen')
+/** What follows these is set in, or done meanwhile. */
+const SETS_IN = set('bake baked baking cook put place set slide transfer then and while meanwhile dough loaf')
+
+/** "Heat a Dutch oven in a 475-degree oven for 30 minutes": the pot is heated, and nothing baked. */
+function isHeatingUp(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k >= 0 && k > from - 2 * REACH && tokens[k]!.block === block; k--) {
+    const {word} = tokens[k]!
+    if (endsSentence(tokens, k) || SETS_IN.has(word) || word === ',' || word === '—') return false
+    if (HEATS_UP.has(word)) return k === 0 || tokens[k - 1]!.block !== block || tokens[k - 1]!.kind !== 'word'
+  }
+  return false
+}
+
 /** "… at room temperature" stands behind it. */
 function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean {
   for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++)
@@ -874,9 +898,13 @@ function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefin
   if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
   // "150 g boiling water" goes in; what is put into boiling water boils.
   if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
+  // "Cool on baking sheets for 2 minutes"
+  if (word === 'baking' && BAKED_ON.has(tokens[k + 1]?.word ?? '')) return undefined
   if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
   return TASKS.get(word)
 }
+
+const BAKED_ON = set('sheet sheets tray trays pan pans tin tins dish dishes paper parchment powder soda stone')
 
 const OVEN = set('oven ovens ouen backofen')
 
@@ -912,13 +940,52 @@ const LONGEST_UNSAID = 1440
  * What a time is for that stands among no words of a task, where that is not what the receipt mainly does: the title's ("Overnight rolls",
  * "Twenty-minute scones"), a night, days.
  */
-function unsaidTask({tokens, blocks}: Section, from: number, to: number, low: number): TimePhrase['of'] | null {
+function unsaidTask(
+  {tokens, blocks}: Section,
+  from: number,
+  to: number,
+  low: number,
+  besideBake: () => boolean,
+): TimePhrase['of'] | null {
   const {block} = tokens[from]!
   if (block === 0 && blocks[0]!.kind === 'heading') return 'other'
   if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
   if (isKeptWarm(tokens, from, to)) return 'stand'
+  if (isOfAPan(tokens, from, to, besideBake)) return 'other'
   if (low < LONGEST_UNSAID) return null
   return isLabelled(tokens, from) ? null : 'other'
+}
+
+/** Verbs of a step on the stove, where what they are said of is an ingredient. */
+const PAN_VERBS = set('cook cooked cooking soften reduce heat warm')
+const WHOLES: ReadonlySet<string> = new Set(['bread', 'made dish', 'other'])
+
+/** "cook the onions 40 minutes", "cook in a pan, 40 minutes over a low heat": a step before the baking, on the stove. */
+function isOfAPan(tokens: readonly Token[], from: number, to: number, besideBake: () => boolean): boolean {
+  const {block} = tokens[from]!
+  const within = (k: number): boolean => tokens[k]?.block === block && !endsSentence(tokens, k)
+  let first = from
+  while (first > 0 && from - first < REACH && within(first - 1)) first--
+  let last = to
+  while (last < to + 8 && within(last)) last++
+  let verb = -1
+  for (let k = first; k < from; k++) if (PAN_VERBS.has(tokens[k]!.word)) verb = k
+  if (verb < 0) return false
+  for (let k = verb; k < last; k++) {
+    const {word} = tokens[k]!
+    if (/^(?:in|on)$/.test(word) && tokens.slice(k, k + 4).some((t) => t.word === 'pan' || t.word === 'stove')) return true
+    if (/^over$/.test(word) && tokens.slice(k, k + 4).some((t) => /^(?:heat|flame|fire)$/.test(t.word))) return true
+  }
+  for (let k = verb + 1; k < from; k++) {
+    if (tokens[k]!.kind !== 'word') continue
+    const found = itemAt(
+      tokens.slice(k, from).map(({stem}) => stem),
+      0,
+    )
+    // "Preheat the oven. Cook the chicken 40 minutes": the baking itself, where no other time is.
+    if (found !== null) return !WHOLES.has(found.row.group) && besideBake()
+  }
+  return false
 }
 
 /** "(16 h, 22 °C)": at a heat that bakes nothing. */

@@ -8,7 +8,7 @@ import {cautionsOf} from './cautions.js'
 import {fillFromKind} from './fill.js'
 import {frontMatterSpan} from './front-matter.js'
 import {readHeatWords} from './heat.js'
-import {kindOf} from './kinds.js'
+import {type KindFound, kindOf, UNBAKED_ID} from './kinds.js'
 import {phrasesIn, phraseTree} from './phrases.js'
 import {lineIndex} from './position.js'
 import {readReceipts} from './read.js'
@@ -70,7 +70,10 @@ const withoutAt = (message: Message & {at?: number}): Message => {
 
 /** From a receipt as read to a receipt as the JSON gives it. */
 function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => void): Receipt {
-  const kind = kindOf(section.title === receipt.title ? section : {...section, title: receipt.title}, receipt.ingredients)
+  const kind: KindFound | null =
+    receipt.boiled === undefined
+      ? kindOf(section.title === receipt.title ? section : {...section, title: receipt.title}, receipt.ingredients)
+      : {id: UNBAKED_ID, words: oneLine(receipt.boiled), by: 'text'}
   const {year, place, oven, serves, facts} = receipt
   const frame = frameOf({year, place, ingredients: receipt.ingredients, oven})
   const sour = sourItems(receipt.ingredients.map((one) => one.item))

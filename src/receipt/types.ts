@@ -160,6 +160,8 @@ export interface ReadReceipt {
   readonly door?: readonly DoorRule[]
   readonly serves: Yield | null
   readonly facts: ReceiptFacts
+  /** The words that say that it is boiled or steamed, and not baked. */
+  readonly boiled?: string
 }
 
 /** A receipt after conversion: an element of `receipts` in the JSON. */

@@ -5,7 +5,7 @@ import {pastTaste, vague} from './indefinite-words.js'
 import {GENERAL, MADE} from './item-classes.js'
 import {likened, sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
-import {ENDER, itemHere, measureHere, NOTFOOD, PART, type View} from './view.js'
+import {ENDER, itemHere, measureHere, NOTFOOD, OPENER, PART, type View} from './view.js'
 
 /**
  * Names without an amount: “a little salt”, “and pepper”, and a bare name in a list or in prose.
@@ -105,6 +105,8 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
   if (row.group === 'made dish' && !/paste|puff|crust/.test(row.id)) return false
   const after = words[noun.next]
   const word = words[at]
+  // "Cream 1/2 lb. butter": a verb.
+  if (word === 'cream' && noun.next === at + 1 && view.tokens[at]!.capital && (bits[noun.next] ?? 0) & OPENER) return false
   // "butter the dish", "flour your board": a verb.
   if (
     (word === 'butter' ||

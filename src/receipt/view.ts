@@ -73,7 +73,7 @@ firsts(hedges, OPENER)
 firsts(indefinites, VAGUE)
 only(notEntering, NOTIN)
 only(
-  'another,every,each,per,the,ditto,do,same,equal,as,twice,double,its,their,half,bigness,bignesse,from,between,both,that,this,size,weight,like,of,pair,brace'.split(
+  'another,every,each,per,pro,jedes,jeden,jede,the,ditto,do,same,equal,as,twice,double,its,their,half,bigness,bignesse,from,between,both,that,this,size,weight,like,of,pair,brace'.split(
     ',',
   ),
   OPENER,
@@ -207,6 +207,11 @@ const ABBREVIATIONS = new Set([
   'gal',
   'gals',
   'tbsp',
+  'gestr',
+  'env',
+  'pdr',
+  'tablesp',
+  'tablesps',
   'tsp',
   'tbs',
   'dr',

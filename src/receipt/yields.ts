@@ -1,4 +1,7 @@
 import {cardinals} from '../lexicon/grammar-words.js'
+import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
+import type {Range} from '../lexicon/schema.js'
+import {aboutYield, germanYields} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
 
@@ -28,6 +31,17 @@ const OPENERS = new Set([
   'for',
   'cuts',
   'divides',
+  'gives',
+  'give',
+  'produces',
+  'quantity',
+  // Words of German receipts; "für 12 Stück" is read as "for 12 pieces".
+  'ergibt',
+  'ergeben',
+  'reicht',
+  'reichen',
+  'fur',
+  'menge',
 ])
 const PERSONS = new Set([
   'person',
@@ -161,7 +175,23 @@ export const THINGS: ReadonlySet<string> = new Set([
   'quart',
   'quartern',
   'pint',
+  'trays',
+  'tray',
 ])
+/** "gives a pint of juice" tells no yield. */
+const MEASURES: ReadonlySet<string> = new Set([
+  'cup',
+  'cups',
+  'pint',
+  'pints',
+  'quart',
+  'quarts',
+  'glasses',
+  'plate',
+  'plates',
+  'dish',
+])
+
 const SIZES = new Set([
   'large',
   'dariole',
@@ -238,11 +268,13 @@ interface Count {
   readonly low: number
   readonly high: number
   readonly end: number
+  /** The word that says it is no exact number. */
+  readonly about: string | null
 }
 
-const PLAIN: Readonly<Record<string, number>> = cardinals
+const PLAIN: Readonly<Record<string, number>> = {...cardinals, dutzend: 12}
 
-function one(tokens: readonly Token[], i: number): {value: number; end: number} | null {
+function one(tokens: readonly Token[], i: number): {value: number; end: number; dozens: boolean} | null {
   const t = tokens[i]
   if (t === undefined) return null
   let value: number
@@ -261,31 +293,81 @@ function one(tokens: readonly Token[], i: number): {value: number; end: number} 
       value += PLAIN[next.word]!
       end++
     }
-  } else if (t.kind === 'word' && t.word === 'dozen') return {value: 12, end}
+  } else if (t.kind === 'word' && t.word === 'dozen') return {value: 12, end, dozens: false}
   else return null
-  if (/^(?:dozen|doz)$/.test(tokens[end]?.word ?? '')) {
+  const dozens = /^(?:dozen|doz|dutzend)$/.test(tokens[end]?.word ?? '')
+  if (dozens) {
     value *= 12
     end++
   }
-  return {value, end}
+  return {value, end, dozens}
 }
 
 function count(tokens: readonly Token[], i: number): Count | null {
   let at = i
-  while (/^(?:about|from|nearly|around|approximately|some|up|to|between|at|least)$/.test(tokens[at]?.word ?? '') && at < i + 3)
+  let about: string | null = null
+  while (
+    at < i + 4 &&
+    (aboutYield.has(tokens[at]?.word ?? '') ||
+      /^(?:from|up|to|between|at|least)$/.test(tokens[at]?.word ?? '') ||
+      (about !== null && tokens[at]?.word === '.'))
+  ) {
+    if (aboutYield.has(tokens[at]!.word)) about = tokens[at]!.word
     at++
+  }
   const first = one(tokens, at)
   if (first === null) return null
-  if (/^(?:or|to|-|—|and)$/.test(tokens[first.end]?.word ?? '')) {
+  if (/^(?:or|to|-|—|and|bis|oder)$/.test(tokens[first.end]?.word ?? '')) {
     const second = one(tokens, first.end + 1)
     if (
       second !== null &&
       second.value > first.value &&
       (tokens[first.end]!.word !== 'and' || /^(?:between|from)$/.test(tokens[at - 1]?.word ?? ''))
-    )
-      return {low: first.value, high: second.value, end: second.end}
+    ) {
+      // "2-3 dozen": the dozen is said of both.
+      const low = second.dozens && !first.dozens && first.value * 12 < second.value ? first.value * 12 : first.value
+      return {low, high: second.value, end: second.end, about}
+    }
   }
-  return {low: first.value, high: first.value, end: first.end}
+  return {low: first.value, high: first.value, end: first.end, about}
+}
+
+/** How far off a yield may be that is said with this word. */
+const factorOf = (word: string): Range => {
+  const phrase = aboutYield.get(word) ?? 'about'
+  return hedgeAmounts.find(({phrases}) => phrases.includes(phrase))!.factor
+}
+
+/** "24 rolls (about)", "20 or so": behind a yield that ends before token `at`. The token after it; `at` where nothing of the kind is said. */
+function pastAbout(tokens: readonly Token[], at: number): number {
+  const word = (n: number): string => (tokens[n]?.block === tokens[at]?.block ? (tokens[n]?.word ?? '') : '')
+  if (word(at) === 'or' && word(at + 1) === 'so') return at + 2
+  const open = word(at) === '(' || word(at) === ','
+  const inside = open ? at + 1 : at
+  if (!aboutYield.has(word(inside)) || word(inside) === 'some') return at
+  let end = inside + 1
+  if (word(at) !== '(') return tokens[end]?.kind === 'mark' || word(end) === '' ? end : at
+  if (word(end) === '.') end++
+  return word(end) === ')' ? end + 1 : at
+}
+
+/** The noun that a yield counts, in English; '' where the word at `at` is none. */
+const thingAt = (tokens: readonly Token[], at: number): string => {
+  const word = tokens[at]?.word ?? ''
+  return THINGS.has(word) ? word : (germanYields[word] ?? '')
+}
+
+const isPersons = (word: string): boolean => PERSONS.has(word) || germanYields[word] === 'persons'
+
+/** More than anybody makes of one receipt. */
+const MOST = 2000
+/** A number in words is a yield by itself from here on ("it will make about thirty"). */
+const FEWEST_ALONE = 10
+
+/** "Zutaten für 12 Stück", "Ingredients (for 2 loaves)": does the word before token `at` head a list? */
+const opensList = (tokens: readonly Token[], at: number): boolean => {
+  const before = tokens[at - 1]?.word === '(' ? at - 2 : at - 1
+  return tokens[before]?.block === tokens[at]!.block && /^(?:ingredients|zutaten)$/.test(tokens[before]!.word)
 }
 
 /**
@@ -299,8 +381,14 @@ export function readYield(section: Section): Yield | null {
   let made: Yield | null = null
   const phrase = (from: number, to: number, c: Count, of: string): Yield => {
     const start = tokens[from]!.start
-    const end = tokens[to - 1]!.end
-    return {text: source.slice(start, end), start, end, low: c.low, high: c.high, of}
+    const behind = pastAbout(tokens, to)
+    const end = tokens[behind - 1]!.end
+    const word = c.about ?? (behind === to ? null : 'about')
+    const factor = word === null ? null : factorOf(word)
+    // Things come whole, and what is under one is as it stands.
+    const low = factor === null || c.low < 1 ? c.low : Math.max(1, Math.round(c.low * factor.low))
+    const high = factor === null || c.high < 1 ? c.high : Math.max(low, Math.round(c.high * factor.high))
+    return {text: source.slice(start, end), start, end, low, high, of}
   }
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!
@@ -308,19 +396,38 @@ export function readYield(section: Section): Yield | null {
       // "(12 portions)", "(6 servings)"
       const c = count(tokens, i + 1)
       const of = c === null ? '' : (tokens[c.end]?.word ?? '')
-      if (c !== null && /^(?:portions?|servings?|persons?|people)$/.test(of) && tokens[c.end + 1]?.word === ')' && c.low > 0)
-        return phrase(i + 1, c.end + 1, c, 'persons')
+      if (c !== null && tokens[c.end + 1]?.word === ')' && c.low > 0) {
+        if (isPersons(of)) return phrase(i + 1, c.end + 1, c, 'persons')
+        // "Plätzchen (ca. 40 Stück)", of what the heading names.
+        const thing = thingAt(tokens, c.end)
+        if (thing !== '' && section.blocks[t.block]!.kind === 'heading') made ??= phrase(i + 1, c.end + 1, c, thing)
+      }
       continue
     }
-    if (t.kind !== 'word' || !OPENERS.has(t.word)) continue
     const block = t.block
+    if (tokens[i - 1]?.block !== block) {
+      const c = section.blocks[block]!.kind === 'paragraph' ? count(tokens, i) : null
+      // "Ca. 60 Stück", "12 buns": a paragraph of its own.
+      if (c !== null && c.high > 1 && c.high <= MOST && tokens[c.end]?.block === block) {
+        const thing = thingAt(tokens, c.end)
+        const persons = isPersons(tokens[c.end]!.word)
+        const last = tokens[c.end + 1]?.word === '.' ? c.end + 2 : c.end + 1
+        if ((persons || (thing !== '' && !MEASURES.has(thing))) && tokens[last]?.block !== block) {
+          if (persons) return phrase(i, c.end + 1, c, 'persons')
+          made ??= phrase(i, c.end + 1, c, thing)
+          continue
+        }
+      }
+    }
+    if (t.kind !== 'word' || !OPENERS.has(t.word)) continue
+    if (/^(?:quantity|menge)$/.test(t.word) && tokens[i + 1]?.word !== ':') continue
     // "Cuts into three dozen squares": said of the whole, where "cut it into squares" is a step.
     if (/^(?:cuts|divides)$/.test(t.word) && tokens[i + 1]?.word !== 'into') continue
     let j = i + 1
     while (
       j < i + 7 &&
       tokens[j]?.block === block &&
-      /^(?:for|to|make|makes|fill|into|about|:|—|be|sufficient|a|company|of|up|it|them|this|serves?|party|dinner|yields?|portions|servings|will|quantity)$/.test(
+      /^(?:for|to|make|makes|fill|into|:|—|be|sufficient|a|company|of|up|it|them|this|serves?|party|dinner|yields?|portions|servings|will|quantity|fur)$/.test(
         tokens[j]!.word,
       )
     ) {
@@ -329,18 +436,22 @@ export function readYield(section: Section): Yield | null {
     }
     if (tokens[j]?.block !== block) continue
     const c = count(tokens, j)
-    if (c === null || c.high <= 0 || c.high > 2000) continue
+    if (c === null || c.high <= 0 || c.high > MOST) continue
     let k = c.end
     const after = (n: number): string => (tokens[n]?.block === block ? tokens[n]!.word : '')
-    if (PERSONS.has(after(k))) return phrase(i === j - 1 && t.word === 'for' ? i : i, k + 1, c, 'persons')
+    // "serves a crowd": of no number.
+    const article = /^an?$/.test(tokens[j]!.word) && c.high <= 1
+    if (isPersons(after(k)) && !article) return phrase(i === j - 1 && t.word === 'for' ? i : i, k + 1, c, 'persons')
     // "For 4 pizzas (30 cm)", "For 6:", a line of its own; anywhere else "for" says what of.
-    const line = t.word === 'for' && tokens[i - 1]?.block !== block
-    if ((t.word === 'for' && !line) || t.word === 'serve') {
+    const isFor = t.word === 'for' || t.word === 'fur'
+    const line = isFor && (tokens[i - 1]?.block !== block || opensList(tokens, i))
+    if ((isFor && !line) || t.word === 'serve') {
       if (t.word === 'serve' && (tokens[i - 1] === undefined || tokens[i - 1]!.block !== block) && tokens[j]!.kind === 'number')
         return phrase(i, c.end, c, 'persons')
       continue
     }
     if (/^(?:serves|serving|servings|feeds|portions)$/.test(t.word)) {
+      if (article) continue
       const ends = tokens[k]
       if (ends === undefined || ends.block !== block || ends.kind === 'mark' || !THINGS.has(ends.word))
         return phrase(i, c.end, c, 'persons')
@@ -353,8 +464,9 @@ export function readYield(section: Section): Yield | null {
         continue
       }
       const word = after(k)
-      if (THINGS.has(word)) {
-        named = word
+      const thing = after(k) === '' ? '' : thingAt(tokens, k)
+      if (thing !== '') {
+        named = thing
         k++
         continue
       }
@@ -363,18 +475,24 @@ export function readYield(section: Section): Yield | null {
     }
     if (line) {
       const next = after(k)
-      if (next !== '' && !(tokens[k]!.kind === 'mark' && /^[:.(]$/.test(next))) continue
+      if (next !== '' && !(tokens[k]!.kind === 'mark' && /^[:.()]$/.test(next))) continue
       if (named === '' && (k > c.end || c.high <= 1 || next === '(')) continue
-      return phrase(i, k, c, named === '' ? 'persons' : named)
+      if (named === '') return phrase(i, k, c, 'persons')
+      made ??= phrase(i, k, c, named)
+      continue
     }
     if (named === '') {
       if (
-        /^(?:makes|yields|yield)$/.test(t.word) &&
-        tokens[j]!.kind === 'number' &&
-        (tokens[k] === undefined || tokens[k]!.block !== block || tokens[k]!.kind === 'mark')
+        (/^(?:makes|yields?|produces|gives|ergibt|quantity|menge)$/.test(t.word) ||
+          (t.word === 'make' && makesYield(tokens, i))) &&
+        (tokens[j]!.kind === 'number' || c.about !== null || c.high >= FEWEST_ALONE) &&
+        (tokens[k] === undefined || tokens[k]!.block !== block || tokens[k]!.kind === 'mark' || pastAbout(tokens, c.end) > c.end)
       ) {
         made ??= phrase(i, c.end, c, 'pieces')
-      } else if ((t.word === 'sufficient' || t.word === 'enough') && after(i + 1) === 'for') {
+      } else if (
+        ((t.word === 'sufficient' || t.word === 'enough') && after(i + 1) === 'for') ||
+        (t.word === 'reicht' && after(i + 1) === 'fur')
+      ) {
         // "Sufficient for 6.": people, where nothing is named; "sufficient for a turkey" tells no yield.
         const next = tokens[k]
         const alone = next === undefined || next.block !== block || next.kind === 'mark'
@@ -382,7 +500,8 @@ export function readYield(section: Section): Yield | null {
       }
       continue
     }
-    if (t.word === 'make' && !makesYield(tokens, i)) continue
+    if (/^(?:make|give)$/.test(t.word) && !makesYield(tokens, i)) continue
+    if (/^(?:gives?|produces)$/.test(t.word) && MEASURES.has(named)) continue
     made ??= phrase(i, k, c, named)
   }
   return made
@@ -395,12 +514,16 @@ function pastSize(tokens: readonly Token[], at: number): number {
   const open = tokens[at]?.word === '('
   let i = open ? at + 1 : at
   const start = i
+  // "9 x 5" is a size without its unit.
+  let by = false
   while (i < start + 6 && tokens[i]?.kind === 'number') {
     i++
     const unit = SIZE_UNITS.has(tokens[i]?.word ?? '')
     if (unit) i++
-    if (/^(?:x|×|by|-)$/.test(tokens[i]?.word ?? '') && tokens[i + 1]?.kind === 'number') i++
-    else if (!unit) return at
+    if (/^(?:x|×|by|-)$/.test(tokens[i]?.word ?? '') && tokens[i + 1]?.kind === 'number') {
+      i++
+      by = true
+    } else if (!unit && !by) return at
     else break
   }
   if (i === start) return at

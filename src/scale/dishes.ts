@@ -843,6 +843,7 @@ function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
     amount: exact,
     amountHigh: high !== null && exact !== null && high.equals(exact) ? null : high,
     measure: ingredient.measure,
+    ...(ingredient.unmeasured === true && ingredient.measureText !== undefined ? {written: ingredient.measureText} : {}),
     byNumber: dimension === 'count' || ingredient.measure === 'count',
     byWeight: dimension === 'mass' || dimension === 'comparison' || dimension === 'weight-of-piece',
     today:

@@ -20,6 +20,8 @@ export interface KitchenInput {
   readonly amount: Fraction | null
   readonly amountHigh: Fraction | null
   readonly measure: string
+  /** A measure that no row knows, as it is written: it stands behind the number as it is. */
+  readonly written?: string
   /** 'count' and the like: things taken by number. */
   readonly byNumber: boolean
   /** The receipt weighs it, or likens its weight to something. */
@@ -218,14 +220,14 @@ function candidates(input: KitchenInput): Candidate[] {
     if (near === null) {
       if (weight.length > 0)
         return weight.map((c) => ({...c, text: `${c.text} (part of ${measure === 'count' ? 'one' : `a ${noun}`})`}))
-      return [{text: `${mixed(middle.simplify(0.01))} ${pluralOf(noun, middle.valueOf())}`, share: 1, cost: 0}]
+      return [{text: `${mixed(middle.simplify(0.01))} ${input.written ?? pluralOf(noun, middle.valueOf())}`, share: 1, cost: 0}]
     }
     const beside = weight[0] === undefined ? '' : ` (about ${roughly(input.grams!)})`
     const count = high > amount.valueOf() && near.value.valueOf() % 1 !== 0 ? Math.round(near.value.valueOf()) : null
     const shown = count !== null && count >= amount.valueOf() && count <= high ? new Fraction(count) : near.value
     return [
       {
-        text: `${mixed(shown)} ${measure === 'count' ? '' : pluralOf(noun, shown.valueOf())}`.trim() + beside,
+        text: `${mixed(shown)} ${input.written ?? (measure === 'count' ? '' : pluralOf(noun, shown.valueOf()))}`.trim() + beside,
         share: shown.valueOf() / middle.valueOf(),
         cost: near.cost,
       },

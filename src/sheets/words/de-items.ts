@@ -645,6 +645,7 @@ export const deMeasures: Readonly<Record<string, string>> = {
   spoon: 'Löffel',
   ladle: 'Schöpfkelle|Schöpfkellen',
   scoop: 'Schaufel|Schaufeln',
+  tasse: 'Tasse|Tassen',
   teacup: 'Teetasse|Teetassen',
   coffeecup: 'Kaffeetasse|Kaffeetassen',
   breakfastcup: 'Frühstückstasse|Frühstückstassen',

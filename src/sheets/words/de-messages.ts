@@ -169,6 +169,51 @@ export const deMessages: Book['sentences'] = [
     'die Anmerkung „{words}“ nennt eine andere Art: ihre Mengen sind denen des Rezepts nicht zugezählt',
   ],
   [
+    'the table gives the amounts twice (“{words}”, “{words2}”): those of the first column are read',
+    'die Tabelle nennt die Mengen zweimal („{words}“, „{words2}“): gelesen sind die der ersten Spalte',
+  ],
+  [
+    'to bake the other, write its amounts as a receipt of its own, under a heading of its own',
+    'um das andere zu backen, seine Mengen als eigenes Rezept unter eine eigene Überschrift schreiben',
+  ],
+  [
+    '“{words}” is hotter than any oven bakes: it is not taken as a heat',
+    '„{words}“ ist heißer, als ein Ofen bäckt: es gilt nicht als Hitze',
+  ],
+  ['write up to {n} °C, {n2} °F or gas mark 10', 'bis {n} °C, {n2} °F oder Gasstufe 10 schreiben'],
+  [
+    '“{title}” is boiled or steamed (“{words}”), not baked: no heat and no time in the oven are filled in; baking it is another way (“{words2}”)',
+    '„{title}“ wird gekocht oder gedämpft („{words}“), nicht gebacken: Hitze und Zeit im Ofen werden nicht ergänzt; Backen ist eine andere Art („{words2}“)',
+  ],
+  [
+    '“{title}” is boiled or steamed (“{words}”), not baked: no heat and no time in the oven are filled in',
+    '„{title}“ wird gekocht oder gedämpft („{words}“), nicht gebacken: Hitze und Zeit im Ofen werden nicht ergänzt',
+  ],
+  [
+    'to bake it all the same, write “oven:” and “bake:” in the front matter',
+    'um es dennoch zu backen, „oven:“ und „bake:“ in den Kopf der Datei schreiben',
+  ],
+  [
+    '“{words}” is for “{words2}”, and the receipt does not say how much {item} there is: it is read as a receipt for that much',
+    '„{words}“ gilt für „{words2}“, und das Rezept sagt nicht, wie viel davon da ist ({item}): es wird als Rezept für so viel gelesen',
+  ],
+  [
+    '“{words}” is for “{words2}”, and the receipt does not say how much {item} there is: it is carried through without an amount',
+    '„{words}“ gilt für „{words2}“, und das Rezept sagt nicht, wie viel davon da ist ({item}): es bleibt ohne Menge stehen',
+  ],
+  [
+    'to make another amount, write how much of it there is into the receipt’s own text',
+    'für eine andere Menge in den Text des Rezepts schreiben, wie viel davon da ist',
+  ],
+  [
+    'write how much of it there is into the receipt’s own text, or the amounts themselves',
+    'in den Text des Rezepts schreiben, wie viel davon da ist, oder die Mengen selbst',
+  ],
+  [
+    '“{words}” in “{words2}” is no measure that this lexicon knows: the number is carried through without a weight',
+    '„{words}“ in „{words2}“ ist kein Maß, das dieses Wörterbuch kennt: die Zahl wird ohne Gewicht weitergegeben',
+  ],
+  [
     '“{words}” has no measure that this lexicon knows: its number is carried through without a weight',
     '„{words}“ hat kein Maß, das unser Wörterbuch kennt: die Zahl bleibt ohne Gewicht stehen',
   ],

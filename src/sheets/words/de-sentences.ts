@@ -160,6 +160,10 @@ const sentences: Book['sentences'] = [
   ['about half a pint', 'etwa ein halbes Pint'],
   ['half an imperial pint', 'ein halbes imperiales Pint'],
   ['not yet a fixed measure: from a teacup to a half-pint', 'noch kein festes Maß: von einer Teetasse bis zu einem halben Pint'],
+  [
+    'a German household’s cup: mostly an eighth of a litre, a large one twice that',
+    'eine Haushaltstasse: meist ein Achtelliter, eine große das Doppelte',
+  ],
   ['not a fixed measure: from a teacup to a breakfast-cup', 'kein festes Maß: von einer Teetasse bis zu einer Frühstückstasse'],
   ['half a US pint', 'ein halbes US-Pint'],
   ['a metric cup of 250 mL or half an imperial pint', 'eine metrische Tasse von 250 ml oder ein halbes imperiales Pint'],
@@ -349,6 +353,11 @@ const sentences: Book['sentences'] = [
   ['the {measure} is that of the entry before', 'das Maß ist das der vorigen Zutat ({measure:measure})'],
   ['the measure is the head of the table’s column', 'das Maß steht im Kopf der Spalte'],
   ['the amount is told by the weight of the entry before', 'die Menge ergibt sich aus dem Gewicht der vorigen Zutat'],
+  [
+    '“{words}” is for “{words2}”, and there is “{words3}”: times {n}',
+    '„{words}“ gilt für „{words2}“, und es sind „{words3}“: mal {n}',
+  ],
+  ['for “{words}”', 'für „{words}“'],
   ['the amount is that of the entry before', 'die Menge ist die der vorigen Zutat'],
   ['as the front matter says', 'wie der Kopf der Datei sagt'],
   ['{measure}: what that bought depends on the price of the day', '{measure:measure}: wie viel das war, hängt vom Tagespreis ab'],
