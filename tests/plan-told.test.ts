@@ -6,7 +6,7 @@ import type {PlanView} from '../src/page/protocol.js'
 import {check} from '../src/plan/check.js'
 import {planAgain, problemOf} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
-import {toldOf} from '../src/plan/told.js'
+import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
 import {changeWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -105,6 +105,18 @@ describe('what a log with numbers tells of the parts of a plan', () => {
     ])
     expect(told([590, '1 dropped'], [605, 'set in 3'])).toContainEqual([1, 600, 640, 'lost 590'])
     expect(told([605, 'set in'], [620, '1 dropped'])).toContainEqual([1, 600, 640, 'in 605', 'out 620'])
+  })
+  it('takes of “all lost” no more than stands in the oven, or than was to go in next', () => {
+    const whole = (...rows: readonly (readonly [number, string, string?])[]): unknown[] =>
+      told(...rows).filter((p) => !(p as unknown[]).some((v) => /^(?:out|lost)/.test(String(v))))
+    expect(whole([605, 'set in'], [630, 'burnt'])).toEqual([[4, 720, 770]])
+    expect(whole([590, 'all dropped'])).toEqual([[4, 720, 770]])
+    expect(whole([605, 'set in'], [650, 'drawn, all burnt']).at(-1)).toEqual([4, 720, 770])
+    const losses = (...rows: readonly (readonly [number, string, string?])[]): number[] =>
+      lossesOf(plan, logOf(360, 480, rows), new Map([['pies', pies]])).map(({lost}) => lost)
+    expect(losses([605, 'set in'], [630, 'burnt'])).toEqual([4])
+    expect(losses([605, 'set in'], [630, '1 burnt'])).toEqual([1])
+    expect(losses([605, 'set in'])).toEqual([])
   })
   it('does not take “24 biscuits” for vessels where there are not so many', () => {
     expect(told([605, 'set in 24 biscuits'])).toEqual(told([605, 'set in']))

@@ -18,7 +18,7 @@ import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
-import {isOf, mixingsOf, namesakes, slugOf, toldOf} from './told.js'
+import {isOf, lossesOf, mixingsOf, slugOf, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -144,7 +144,7 @@ export function planAgain(
     Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
   // The plan on the wall is the morning's: what has changed is told against that.
   const early = drawnEarly(rest, byId, log)
-  const lost = lostOf(problem.dishes, log)
+  const lost = lostOf(before, log, byId)
   const changes = [
     ...lost,
     ...early.map(({change}) => change),
@@ -462,18 +462,14 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
 }
 
 /** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place. */
-function lostOf(dishes: readonly Dish[], log: FiringLog): NonNullable<Plan['changes']>[number][] {
+function lostOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): NonNullable<Plan['changes']>[number][] {
   const speaker = english((id) => id)
-  return Array.from(namesakes(log, dishes)).flatMap(([name, same]) => {
-    const [dish] = same
-    const lost = log.rows.reduce((sum, row) => sum + (row.dish === name ? (row.lost ?? 0) : 0), 0)
-    if (lost === 0 || !dish) return []
-    const all = same.reduce((sum, {count}) => sum + count, 0)
+  return lossesOf(plan, log, dishes).map(({dish, lost, all}) => {
     const words = {
-      what: phrase('lost', {count: {unit: 'count', value: Math.min(lost, all)}, all: {unit: 'count', value: all}}),
+      what: phrase('lost', {count: {unit: 'count', value: lost}, all: {unit: 'count', value: all}}),
       why: phrase('why log'),
     }
-    return [{dish: dish.id, what: speak(words.what, speaker), why: speak(words.why, speaker), minutes: 0, words}]
+    return {dish: dish.id, what: speak(words.what, speaker), why: speak(words.why, speaker), minutes: 0, words}
   })
 }
 

@@ -79,7 +79,7 @@ export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, D
     const rows = log.rows.filter((row) => row.dish !== undefined && row.dish === name)
     const all = same.reduce((sum, {count}) => sum + count, 0)
     if (name !== undefined && rows.some((row) => row.lost !== undefined || countOf(row, all) !== null)) {
-      if (!counted.has(name)) out.push(...byCount(mine, rows, all))
+      if (!counted.has(name)) out.push(...byCount(mine, rows, all).told)
       counted.add(name)
       continue
     }
@@ -95,6 +95,24 @@ export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, D
   return out
 }
 
+/** How many vessels the log says were lost of the dishes it calls alike, and of how many; none of what was not lost. */
+export function lossesOf(
+  plan: Plan,
+  log: FiringLog,
+  dishes: ReadonlyMap<string, Dish>,
+): {readonly dish: Dish; readonly lost: number; readonly all: number}[] {
+  const parts = partsOf(plan.loads)
+  return Array.from(namesakes(log, dishes.values())).flatMap(([name, same]) => {
+    const [dish] = same
+    const rows = log.rows.filter((row) => row.dish === name)
+    if (!dish || !rows.some((row) => row.lost !== undefined)) return []
+    const all = same.reduce((sum, {count}) => sum + count, 0)
+    const mine = parts.filter((p) => same.some((other) => other.id === p.entry.dish))
+    const lost = Math.min(byCount(mine, rows, all).lost, all)
+    return lost === 0 ? [] : [{dish, lost, all}]
+  })
+}
+
 /**
  * The parts of what the log calls alike, by its numbers. A row takes so many vessels of those whose turn it is; one without a number takes all
  * that were planned for one time. What is left of a part of which some were set in waits, and what is left of one of which some were drawn
@@ -102,8 +120,9 @@ export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, D
  *
  * @param baked Vessels of it in all.
  */
-function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: number): Told[] {
+function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: number): {told: Told[]; lost: number} {
   const done: Told[] = []
+  let gone = 0
   // What was lost when others were set in is drawn at that time in a plan made since: it comes last.
   const before: Told[] = [...parts].sort((a, b) => a.at - b.at || b.draw - a.draw)
   const inside: Told[] = []
@@ -111,8 +130,11 @@ function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: num
     if (row.what !== 'set in') continue
     const [due] = before
     const said = countOf(row, baked)
-    const lost = row.lost ?? 0
-    const count = said ?? Math.max(0, turn(before, (p) => p.at) - lost)
+    const here = turn(before, (p) => p.at)
+    // All of it is all that was to go in then: later loads are not lost with it.
+    const lost = row.whole ? Math.min(row.lost ?? 0, said ?? here) : (row.lost ?? 0)
+    const count = row.whole ? 0 : (said ?? Math.max(0, here - lost))
+    gone += lost
     inside.push(...taken(before, count).map((part): Told => ({...part, saidIn: row.at})))
     done.push(...taken(before, lost).map((part): Told => ({...part, lostAt: row.at})))
     if (said !== null) before.splice(0, before.length, ...before.map((p): Told => (p.at === due?.at ? {...p, waits: true} : p)))
@@ -123,7 +145,9 @@ function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: num
     if (row.what === 'drawn') {
       const [due] = inside
       const said = countOf(row, baked)
-      done.push(...taken(inside, said ?? turn(inside, (p) => p.draw)).map((part): Told => ({...part, saidOut: row.at})))
+      const out = said ?? turn(inside, (p) => p.draw)
+      gone += row.whole ? out : (row.lost ?? 0)
+      done.push(...taken(inside, out).map((part): Told => ({...part, saidOut: row.at})))
       const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
       if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: true} : p)))
     }
@@ -131,7 +155,11 @@ function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: num
       const stood = inside.filter((p) => !p.waits && (p.saidIn ?? p.at) <= row.at)
       // Not set in by then: first what other rows leave over.
       const others = inside.filter((p) => !stood.includes(p)).sort((a, b) => rank(a) - rank(b))
-      const lost = row.lost ?? 0
+      const here = stood.reduce((sum, p) => sum + p.count, 0)
+      // All of it is all that stands in the oven, or what was to go in next.
+      const all = here > 0 ? here : turn(others, (p) => p.at)
+      const lost = row.whole ? Math.min(row.lost ?? 0, all) : (row.lost ?? 0)
+      gone += lost
       const drawn = taken(stood, lost)
       done.push(...drawn.map((part): Told => ({...part, saidOut: row.at})))
       const more = lost - drawn.reduce((sum, p) => sum + p.count, 0)
@@ -139,7 +167,7 @@ function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: num
       inside.splice(0, inside.length, ...stood, ...others)
     }
   }
-  return [...done, ...inside]
+  return {told: [...done, ...inside], lost: gone}
 }
 
 /** Which of what was not in the oven yet was lost: what the log leaves over, what it does not tell of, what was set in later. */
