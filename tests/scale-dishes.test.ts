@@ -439,6 +439,12 @@ describe('what is wrong is said, with the line of the day', () => {
   it('an amount that is none', () => {
     expect(make('bread', 'plenty')).toMatchObject({dishes: [], messages: [{rule: 'scale-amount', severity: 'error', line: 9}]})
   })
+  it('more than the oven bakes in a day and a night, a floorful every half hour', () => {
+    const {dishes, messages} = make('bread', '99999 loaves')
+    expect(dishes).toEqual([])
+    expect(messages).toMatchObject([{rule: 'scale-amount', severity: 'error', line: 9}])
+    expect(make('bread', '200 loaves').messages).toEqual([])
+  })
   it('a file without a receipt', () => {
     expect(make('nothing', '2 loaves')).toMatchObject({dishes: [], messages: [{rule: 'scale-receipt', severity: 'error'}]})
   })

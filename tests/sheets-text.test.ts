@@ -15,12 +15,36 @@ import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
 import {oldText} from '../src/sheets/old-text.js'
 import {planMarkdown, planText, unplacedLines} from '../src/sheets/plan-text.js'
+import {sizedLines} from '../src/sheets/said.js'
 import {makeStyle, plainStyle} from '../src/sheets/style.js'
+import {styleOf} from '../src/sheets/style-of.js'
 import {translationMarkdown, translationText} from '../src/sheets/translation-text.js'
 import {forecast, gingerbread, oven, plan, problem, sources, translation} from './fixtures-sheets.js'
 
 const us = makeStyle({units: 'us'})
 const metric = makeStyle({units: 'metric'})
+
+describe('how a dish was brought to its size', () => {
+  const makes = {
+    field: 'makes',
+    value: '4 × sheet 16 in x 12 in',
+    why: 'the receipt does not say how much it makes; its 4.06 kg at about 1.02 kg each',
+  }
+  const dish = {...problem.dishes[0]!, sized: [makes]}
+  // 1 lb = 453.59237 g, 1 in = 2.54 cm (NIST Handbook 44, App. C): 4.06 kg are 8.95 lb, 1.02 kg 2.25 lb, 16 in 40.6 cm.
+  it('is said in the units asked for, in either language', () => {
+    expect(sizedLines(dish, us)[0]).toBe(
+      'makes: 4 × sheet 16 in x 12 in – the receipt does not say how much it makes; its 8.95 lb at about 2.25 lb each',
+    )
+    expect(sizedLines(dish, styleOf({language: 'de', units: 'us'}))[0]).toMatch(
+      / 4 × Blech 16 Zoll × 12 Zoll – .* seine 8,95 lb zu je etwa 2,25 lb$/,
+    )
+    expect(sizedLines(dish, metric)[0]).toContain('4 × sheet 41 cm x 30 cm')
+    expect(sizedLines(dish, styleOf({language: 'de', units: 'metric'}))[0]).toMatch(
+      / 4 × Blech 41 cm × 30 cm – .* seine 4,06 kg zu je etwa 1,02 kg$/,
+    )
+  })
+})
 
 describe('figures', () => {
   it('prints a range with no more digits than its width supports', () => {

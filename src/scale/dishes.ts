@@ -31,6 +31,9 @@ export interface Dishes {
   readonly messages: readonly Message[]
 }
 
+/** How often one line of a day may fill the floor: every half hour, a day and a night through. Common practice, no source. */
+const mostFloors = 48
+
 /** How full a vessel is filled before baking, share of its depth. Common practice, no source: tins of dough not half, of batter two thirds. */
 const filled = {dough: 0.5, batter: 0.62, 'pie plate': 1, crock: 0.85, custard: 0.85}
 /** The most of its depth that is filled: what rises needs room, a pie is heaped. Common practice, no source. */
@@ -633,6 +636,17 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     })
   const limit = limitOf(context, each, fits === 0 ? order.count : fits, order, receipt, say)
   const batches = Math.ceil(order.count / limit)
+  const floors = fits === 0 ? 1 : Math.ceil(order.count / floorOf(fits, order))
+  if (floors > mostFloors) {
+    say(
+      'error',
+      'scale-amount',
+      `${order.count} × ${shape.name} of “${receipt.title}” fill the floor ${floors} times, more than this oven bakes in a day`,
+      'ask for less, or for part of it on another day',
+      item.amountAt?.[0],
+    )
+    return []
+  }
   if (batches > 1)
     sized.push({
       field: 'batches',

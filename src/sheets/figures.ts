@@ -161,15 +161,15 @@ export function kitchen(text: string, style: Style): string {
   return style.units === 'us' ? text.replace(/^([\d.]+) (kg|g|litres?|ml)\b/, amountIn(style)) : text
 }
 
-/** The same for every amount in a sentence. */
+/** The same for every amount in a sentence, which may have been said in the reader's language already. */
 export function amountsIn(text: string, style: Style): string {
-  return style.units === 'us' ? text.replace(/\b(\d{1,6}(?:\.\d{1,3})?) (kg|g|litres?|ml)\b/g, amountIn(style)) : text
+  return style.units === 'us' ? text.replace(/\b(\d{1,6}(?:[.,]\d{1,3})?) (kg|g|litres?|ml|l)\b/g, amountIn(style)) : text
 }
 
 const amountIn =
   (style: Style) =>
   (_: string, count: string, unit: string): string => {
-    const value = Number(count) * (unit === 'kg' || unit.startsWith('l') ? 1000 : 1)
+    const value = Number(count.replace(',', '.')) * (unit === 'kg' || unit.startsWith('l') ? 1000 : 1)
     const exact = {low: value, likely: value, high: value}
     return unit.endsWith('g') ? mass(exact, style) : volume(exact, style)
   }

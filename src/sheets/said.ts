@@ -132,9 +132,12 @@ export function sizedLines(dish: Dish, style: Style): string[] {
 const titled = (why: string): string =>
   why.replace(/\(([a-z0-9-]+)\)$/, (whole, id: string) => (lookUpSource(id) ? `(${lookUpSource(id)!.title})` : whole))
 
-/** The value of what is ours: a kind by its name. */
+/** The value of what is ours: a kind by its name, vessels in the units asked for. */
 export function oursValue(one: {readonly field: string; readonly value: string}, style: Style): string {
-  return one.field === 'kind' ? kindName(one.value, style) : inWords(one.value, style)
+  if (one.field === 'kind') return kindName(one.value, style)
+  if (one.field === 'vessel') return vesselName(one.value, style)
+  const [, count, vessel] = /^(\d+ × )(.+)$/s.exec(one.value) ?? []
+  return inWords(vessel === undefined ? one.value : `${count}${vesselSize(vessel, style)}`, style)
 }
 
 /** Allergens by their plain names in the reader's language. */

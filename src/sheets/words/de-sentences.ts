@@ -634,6 +634,11 @@ const sentences: Book['sentences'] = [
     'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
     'im Kopf des Rezepts ein größeres Gefäß nennen, oder im Text, wie viele es ergibt',
   ],
+  [
+    '{n} × {vessel} of “{title}” fill the floor {n2} times, more than this oven bakes in a day',
+    '{n} × {vessel:text} „{title}“ füllen den Herd {n2}-mal, mehr als dieser Ofen an einem Tag backt',
+  ],
+  ['ask for less, or for part of it on another day', 'weniger verlangen, oder einen Teil davon an einem anderen Tag'],
   ['state a smaller vessel in the receipt’s front matter', 'im Kopf des Rezepts ein kleineres Gefäß nennen'],
   [
     '“{file}” holds {n} receipts and none is called “{title}”; taken: “{taken}”',
