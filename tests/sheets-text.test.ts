@@ -87,11 +87,25 @@ describe('figures', () => {
     expect(mass(exact(66.1), metric)).toBe('66 g')
     expect(mass(exact(250), us)).toBe('8.8 oz')
     expect(kitchen('4.25 kg', us)).toBe('9.35 lb')
-    expect(kitchen('750 ml', us)).toBe('3 1/4 cups')
+    expect(kitchen('475 ml', us)).toBe('2 cups')
     expect(kitchen('2 tablespoons', us)).toBe('2 tablespoons')
     expect(vesselSize('round 6 in x 3 1/2 in', metric)).toBe('round 15 cm x 9 cm')
     expect(vesselSize('free-standing loaf 23 cm', us)).toBe('free-standing loaf 9 in')
     expect(vesselSize('round 6 in x 3 1/2 in', plainStyle)).toBe('round 6 in x 3 1/2 in')
+  })
+  it('measures out a liquid in US measures within half a per cent, so that flour and liquid keep their balance', () => {
+    // US cup 236.588 ml, tablespoon 14.787 ml, quart 946.353 ml (NIST Handbook 44, App. C).
+    const size = {qt: 946.353, cup: 236.588, cups: 236.588, tbsp: 14.7868, tsp: 4.92892}
+    const worth = (text: string): number =>
+      text.split(' + ').reduce((sum, part) => {
+        const [, whole = '0', over = '0', under = '1', unit = ''] = /^(\d+(?!\/))? ?(?:(\d+)\/(\d+))? ?(\w+)$/.exec(part) ?? []
+        return sum + (Number(whole) + Number(over) / Number(under)) * size[unit as keyof typeof size]
+      }, 0)
+    for (let ml = 110; ml < 6000; ml += ml < 1000 ? 1 : 5)
+      expect(Math.abs(worth(kitchen(ml < 1500 ? `${ml} ml` : `${ml / 1000} litres`, us)) - ml), `${ml} ml`).toBeLessThanOrEqual(
+        Math.max(0.005 * ml, 14.7868 / 4 + 0.01),
+      )
+    expect(kitchen('1.05 litres', us)).toBe('1 qt + 1/4 cup + 3 tbsp')
   })
   it('says which day a time is on, in both clocks', () => {
     expect(clock(1440 + 440, plainStyle)).toBe('7:20 am next day')
