@@ -105,7 +105,8 @@ describe('figures', () => {
       expect(Math.abs(worth(kitchen(ml < 1500 ? `${ml} ml` : `${ml / 1000} litres`, us)) - ml), `${ml} ml`).toBeLessThanOrEqual(
         Math.max(0.005 * ml, 14.7868 / 4 + 0.01),
       )
-    expect(kitchen('1.05 litres', us)).toBe('1 qt + 1/4 cup + 3 tbsp')
+    expect(kitchen('1.05 litres', us)).toBe('1 qt + 1/3 cup + 1 1/2 tbsp')
+    expect(kitchen('235 ml', us)).toBe('1 cup')
   })
   it('says which day a time is on, in both clocks', () => {
     expect(clock(1440 + 440, plainStyle)).toBe('7:20 am next day')

@@ -184,18 +184,21 @@ function jugAndSpoons(millilitres: number, style: Style): string | null {
   const nearest = measured(millilitres, false, style)
   if (nearest === null || (nearest.unit !== 'cup' && nearest.unit !== 'qt')) return null
   const single = off(amountOf(nearest))
-  if (single <= (millilitres < jugOff.below ? jugOff.small : jugOff.most)) return null
   const {words} = style
   const whole = Math.floor(millilitres / cup + 1e-9)
   const quarts = whole < 4 ? 0 : whole / 4
   const rest = millilitres / cup - whole
-  const best = [3 / 4, 2 / 3, 1 / 2, 1 / 3, 1 / 4, 0]
+  const most = millilitres < jugOff.below ? jugOff.small : jugOff.most
+  if (single <= most) return null
+  // From the largest cup down, so that the rest is few spoonfuls: a quarter of a cup is four.
+  const ways = [3 / 4, 2 / 3, 1 / 2, 1 / 3, 1 / 4, 0]
     .filter((part) => part <= rest + 1e-9)
     .map((part) => {
       const spoons = Math.round(((rest - part) * cup * 2) / (millilitresPerFluidOunce / 2)) / 2
       return {part, spoons, off: off((whole + part) * cup + (spoons * millilitresPerFluidOunce) / 2)}
     })
-    .reduce((one, other) => (other.off < one.off - 1e-9 ? other : one))
+  const few = ways.filter(({spoons}) => spoons <= 4)
+  const best = few.find((way) => way.off <= most) ?? few.reduce((one, other) => (other.off < one.off - 1e-9 ? other : one))
   if (best.off >= single) return null
   const mixed = (value: number): string => {
     const part =
