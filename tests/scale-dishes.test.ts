@@ -294,6 +294,48 @@ describe('scaling there and back', () => {
   })
 })
 
+describe('a vessel too small for its receipt', () => {
+  const large = (vessel: string, makes: string): Receipt[] =>
+    read(
+      'large',
+      `---\nyear: 2012\nvessel: ${vessel}\n---\n# Great cake\n\n- 2 kg flour\n- 1 kg butter\n- 1 kg sugar\n- 20 eggs\n\nBake at 160 °C for 3 hours. ${makes}\n`,
+    )
+  it('is told, and all of the receipt made in as many as it takes', () => {
+    // A round of 15 × 5 cm holds 0.88 l to the brim: 5 kg fill it more than five times.
+    const {dishes, messages} = make('large', '1 cake', {}, large('round 15 cm x 5 cm', 'Makes 1 cake.'))
+    expect(times(dishes)).toBe('1')
+    expect(messages).toMatchObject([{rule: 'scale-full', severity: 'warning'}])
+    expect(dishes[0]!.sized.find((one) => one.field === 'count')?.why).toMatch(/^1 cake, in \d+ vessels$/)
+  })
+  it('is told where it would run over, not where it is well filled', () => {
+    // Brim of a round of 22 × 9 cm: 3.4 l. 5 kg are more than that holds, the same cut in three are not.
+    expect(make('large', '1 cake', {}, large('round 22 cm x 9 cm', 'Makes 1 cake.')).messages).toMatchObject([
+      {rule: 'scale-full'},
+    ])
+    expect(make('large', '3 cakes', {}, large('round 22 cm x 9 cm', 'Makes 3 cakes.')).messages).toEqual([])
+  })
+  it('gets more vessels from an order by weight', () => {
+    const {dishes} = make('cake', '1.6 kg')
+    // 8 in × 3 in is 2.2 l to the brim and takes 1.8 kg at the most.
+    expect(count(dishes)).toBeGreaterThanOrEqual(2)
+    for (const dish of make('cake', '9 kg').dishes) expect(dish.mass).toBeLessThanOrEqual(1.8)
+  })
+})
+
+it('beans weighed dry are no guide to how full the crock is: a weight of them keeps the time of a crock filled as usual', () => {
+  const [dish] = make('beans', '5 kg').dishes
+  const [once] = make('beans', '1 crock').dishes
+  expect(dish!.need.minutes.likely).toBeLessThanOrEqual(1.5 * once!.need.minutes.likely)
+})
+
+it('salt is in proportion to the flour only where there is flour', () => {
+  const salted = read('salted', '# Baked beans\n\n- 1 kg beans\n- 2 teaspoons salt\n\nBake in a slack oven all night.\n')
+  const why = (file: string, amount: string, all: Receipt[]): string[] =>
+    make(file, amount, {}, all).dishes.flatMap((dish) => dish.sized.filter((one) => one.field === 'salt').map((one) => one.why))
+  expect(why('salted', '2 times', salted)).toEqual(['salt is kept in proportion to the rest'])
+  expect(why('bread', '4 loaves', bread)).toEqual(['salt is kept in proportion to the flour'])
+})
+
 describe('batches', () => {
   it('are split by what the bowl mixes', () => {
     // A loaf is 0.842 kg: a bowl that mixes 4 kg takes four.
@@ -396,6 +438,12 @@ describe('what the oven has to give', () => {
 describe('what is wrong is said, with the line of the day', () => {
   it('an amount that is none', () => {
     expect(make('bread', 'plenty')).toMatchObject({dishes: [], messages: [{rule: 'scale-amount', severity: 'error', line: 9}]})
+  })
+  it('more than the oven bakes in a day and a night, a floorful every half hour', () => {
+    const {dishes, messages} = make('bread', '99999 loaves')
+    expect(dishes).toEqual([])
+    expect(messages).toMatchObject([{rule: 'scale-amount', severity: 'error', line: 9}])
+    expect(make('bread', '200 loaves').messages).toEqual([])
   })
   it('a file without a receipt', () => {
     expect(make('nothing', '2 loaves')).toMatchObject({dishes: [], messages: [{rule: 'scale-receipt', severity: 'error'}]})

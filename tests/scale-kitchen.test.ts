@@ -108,6 +108,18 @@ describe('kitchen measures', () => {
       {numRuns: 200},
     )
   })
+  it('and no looser for a spoon of yeast beside flour and water that are weighed', () => {
+    const yeast = ingredient({
+      item: 'dry yeast',
+      group: 'leaven',
+      measure: 'tablespoon',
+      grams: {low: 8, likely: 12, high: 15},
+      millilitres: exactly(15),
+    })
+    // 46/35 of 1 kg of flour and 650 ml of water: 1.3 kg and 850 ml would be 0.59 % out.
+    const [a, b] = kitchenAmounts([flour((46 / 35) * 1000), water((46 / 35) * 650), yeast])
+    expect(Math.abs(b!.share / a!.share - 1)).toBeLessThanOrEqual(mostOutOfBalance + 1e-9)
+  })
   it('balance each mixture of a receipt by itself', () => {
     const lines = kitchenAmounts([flour(333), water(217), {...flour(91.3), part: 'sauce'}, {...water(487), part: 'sauce'}])
     expect(Math.abs(lines[1]!.share / lines[0]!.share - 1)).toBeLessThanOrEqual(mostOutOfBalance)

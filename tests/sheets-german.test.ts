@@ -7,9 +7,11 @@ import type {FiringLog} from '../src/oven/log.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {translate} from '../src/receipt/translate.js'
 import {ovenText} from '../src/sheets/oven-text.js'
-import {books} from '../src/sheets/said.js'
+import {books, foreignItem, itemName} from '../src/sheets/said.js'
 import {sheets} from '../src/sheets/sheets.js'
+import {kitchenSpan} from '../src/sheets/spoken.js'
 import {makeStyle} from '../src/sheets/style.js'
+import {styleOf} from '../src/sheets/style-of.js'
 import {translationText} from '../src/sheets/translation-text.js'
 import {de} from '../src/sheets/words/de.js'
 import {inBook} from '../src/sheets/words/sentences.js'
@@ -21,6 +23,18 @@ const english =
   /\b(?:the|and|with|of|for|oven|is|are|be|to|from|by|it|its|not|this|that|at|or|when|until|than|minutes|hours|people|load|draw|heat|use|set|first|more|less|one)\b/i
 
 const book = books.de!
+
+describe('what a receipt calls by another name than the lexicon', () => {
+  const german = styleOf({language: 'de', units: 'us'})
+  it('goes by the German name of what it is', () => {
+    expect(itemName('rye meal', german)).toBe('Roggenmehl')
+    expect(foreignItem('rye meal', german)).toBe(false)
+    expect(foreignItem('eye of newt', german)).toBe(true)
+  })
+  it('and an amount in US units is marked as no English', () => {
+    expect(kitchenSpan('825 g', german)).toMatchObject({tagName: 'span', properties: {}})
+  })
+})
 
 describe('the German tables', () => {
   const missing = (ids: readonly string[], table: Readonly<Record<string, unknown>>): string[] =>

@@ -52,6 +52,25 @@ describe('handouts by whom they are for', () => {
     expect(plain(html)).toContain('1.81 kg / 4 lb')
   })
 
+  it('ask why the back is the place only for what the plan sets there', () => {
+    const all = made({audience: 'class'})
+    const zones = new Map<string, Set<string>>()
+    for (const entry of numbered(day.plan, day.problem)) {
+      const file = day.problem.dishes.find((dish) => dish.id === entry.id)!.file
+      zones.set(file, (zones.get(file) ?? new Set()).add(entry.zone))
+    }
+    const asked = [...zones].map(([file, places]) => {
+      const page = plain(all.get(`handouts/${file.replace(/^.*\//, '').replace('.md', '')}.html`)!)
+      return {
+        file,
+        back: page.includes('Why is the back of the oven the place for'),
+        planned: places.size === 1 && places.has('back'),
+      }
+    })
+    for (const {file, back, planned} of asked) expect(back, file).toBe(planned)
+    expect(new Set(asked.map(({planned}) => planned)).size).toBe(2)
+  })
+
   /** Times of a 24-hour clock in a text, minutes after midnight. */
   const minutes = (text: string): number[] =>
     [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))

@@ -15,12 +15,36 @@ import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
 import {oldText} from '../src/sheets/old-text.js'
 import {planMarkdown, planText, unplacedLines} from '../src/sheets/plan-text.js'
+import {sizedLines} from '../src/sheets/said.js'
 import {makeStyle, plainStyle} from '../src/sheets/style.js'
+import {styleOf} from '../src/sheets/style-of.js'
 import {translationMarkdown, translationText} from '../src/sheets/translation-text.js'
 import {forecast, gingerbread, oven, plan, problem, sources, translation} from './fixtures-sheets.js'
 
 const us = makeStyle({units: 'us'})
 const metric = makeStyle({units: 'metric'})
+
+describe('how a dish was brought to its size', () => {
+  const makes = {
+    field: 'makes',
+    value: '4 × sheet 16 in x 12 in',
+    why: 'the receipt does not say how much it makes; its 4.06 kg at about 1.02 kg each',
+  }
+  const dish = {...problem.dishes[0]!, sized: [makes]}
+  // 1 lb = 453.59237 g, 1 in = 2.54 cm (NIST Handbook 44, App. C): 4.06 kg are 8.95 lb, 1.02 kg 2.25 lb, 16 in 40.6 cm.
+  it('is said in the units asked for, in either language', () => {
+    expect(sizedLines(dish, us)[0]).toBe(
+      'makes: 4 × sheet 16 in x 12 in – the receipt does not say how much it makes; its 8.95 lb at about 2.25 lb each',
+    )
+    expect(sizedLines(dish, styleOf({language: 'de', units: 'us'}))[0]).toMatch(
+      / 4 × Blech 16 Zoll × 12 Zoll – .* seine 8,95 lb zu je etwa 2,25 lb$/,
+    )
+    expect(sizedLines(dish, metric)[0]).toContain('4 × sheet 41 cm x 30 cm')
+    expect(sizedLines(dish, styleOf({language: 'de', units: 'metric'}))[0]).toMatch(
+      / 4 × Blech 41 cm × 30 cm – .* seine 4,06 kg zu je etwa 1,02 kg$/,
+    )
+  })
+})
 
 describe('figures', () => {
   it('prints a range with no more digits than its width supports', () => {
@@ -63,11 +87,26 @@ describe('figures', () => {
     expect(mass(exact(66.1), metric)).toBe('66 g')
     expect(mass(exact(250), us)).toBe('8.8 oz')
     expect(kitchen('4.25 kg', us)).toBe('9.35 lb')
-    expect(kitchen('750 ml', us)).toBe('3 1/4 cups')
+    expect(kitchen('475 ml', us)).toBe('2 cups')
     expect(kitchen('2 tablespoons', us)).toBe('2 tablespoons')
     expect(vesselSize('round 6 in x 3 1/2 in', metric)).toBe('round 15 cm x 9 cm')
     expect(vesselSize('free-standing loaf 23 cm', us)).toBe('free-standing loaf 9 in')
     expect(vesselSize('round 6 in x 3 1/2 in', plainStyle)).toBe('round 6 in x 3 1/2 in')
+  })
+  it('measures out a liquid in US measures within half a per cent, so that flour and liquid keep their balance', () => {
+    // US cup 236.588 ml, tablespoon 14.787 ml, quart 946.353 ml (NIST Handbook 44, App. C).
+    const size = {qt: 946.353, cup: 236.588, cups: 236.588, tbsp: 14.7868, tsp: 4.92892}
+    const worth = (text: string): number =>
+      text.split(' + ').reduce((sum, part) => {
+        const [, whole = '0', over = '0', under = '1', unit = ''] = /^(\d+(?!\/))? ?(?:(\d+)\/(\d+))? ?(\w+)$/.exec(part) ?? []
+        return sum + (Number(whole) + Number(over) / Number(under)) * size[unit as keyof typeof size]
+      }, 0)
+    for (let ml = 110; ml < 6000; ml += ml < 1000 ? 1 : 5)
+      expect(Math.abs(worth(kitchen(ml < 1500 ? `${ml} ml` : `${ml / 1000} litres`, us)) - ml), `${ml} ml`).toBeLessThanOrEqual(
+        Math.max(0.005 * ml, 14.7868 / 4 + 0.01),
+      )
+    expect(kitchen('1.05 litres', us)).toBe('1 qt + 1/3 cup + 1 1/2 tbsp')
+    expect(kitchen('235 ml', us)).toBe('1 cup')
   })
   it('says which day a time is on, in both clocks', () => {
     expect(clock(1440 + 440, plainStyle)).toBe('7:20 am next day')

@@ -31,8 +31,13 @@ export interface Dishes {
   readonly messages: readonly Message[]
 }
 
+/** How often one line of a day may fill the floor: every half hour, a day and a night through. Common practice, no source. */
+const mostFloors = 48
+
 /** How full a vessel is filled before baking, share of its depth. Common practice, no source: tins of dough not half, of batter two thirds. */
 const filled = {dough: 0.5, batter: 0.62, 'pie plate': 1, crock: 0.85, custard: 0.85}
+/** The most of its depth that is filled: what rises needs room, a pie is heaped. Common practice, no source. */
+const fullest = {dough: 0.75, batter: 0.85, 'pie plate': 1.5, crock: 1, custard: 1}
 /** Weight of a filling, kg/litre: dough and batter as mixed, before they rise. From memory. */
 const heaviness = {dough: 1.1, batter: 0.95, other: 1.03}
 
@@ -44,7 +49,7 @@ const heaviness = {dough: 1.1, batter: 0.95, other: 1.03}
  *
  * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
  * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
- *   `scale-vessel`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`. A dish with an error is left out.
+ *   `scale-vessel`, `scale-full`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`. A dish with an error is left out.
  */
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
@@ -242,11 +247,22 @@ function smaller(shape: Shape, kind: KindFigures, fits: Context['fits']): Shape 
   return shape
 }
 
-function fillOf(size: VesselSize, kind: KindFigures): number {
-  if (size.shape === 'pie plate') return filled['pie plate']
-  if (size.shape === 'crock') return filled.crock
-  if (kind.dough !== undefined) return filled.dough
-  return kind.safe !== undefined || kind.id.includes('pudding') || kind.id.includes('custard') ? filled.custard : filled.batter
+/** How much more than a vessel takes is told: what is weighed has icing and crust in it that do not fill it. Common practice, no source. */
+const plainly = 1.25
+
+function fillingOf(size: VesselSize, kind: KindFigures): keyof typeof filled {
+  if (size.shape === 'pie plate' || size.shape === 'crock') return size.shape
+  if (kind.dough !== undefined) return 'dough'
+  return kind.safe !== undefined || kind.id.includes('pudding') || kind.id.includes('custard') ? 'custard' : 'batter'
+}
+
+const fillOf = (size: VesselSize, kind: KindFigures): number => filled[fillingOf(size, kind)]
+
+/** Kilograms of mixture a vessel takes at the most; without limit for what stands in none. */
+function takes(size: VesselSize, kind: KindFigures): number {
+  if (size.shape === 'sheet' || size.shape === 'free-standing') return Number.POSITIVE_INFINITY
+  const filling = fillingOf(size, kind)
+  return (holds(size, kind) / filled[filling]) * fullest[filling]
 }
 
 /** Kilograms of mixture a vessel takes when filled as usual. */
@@ -408,11 +424,19 @@ function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pie
   return unnamed || noun === fold(serves?.of.split(' ').pop() ?? '') ? 'pieces' : 'vessels'
 }
 
+/**
+ * Kilograms in a vessel as it is meant to be filled, where an order by weight leaves that open. A receipt that hardly covers the bottom is no
+ * guide to it.
+ */
+const meantFill = (made: Makes): number => (made.each < 0.4 * made.usual ? made.usual : made.each)
+
 function orderOf(
   asked: Asked,
   made: Makes,
   feedsEach: Range,
   shape: Shape,
+  /** Kilograms that one vessel takes at the most. */
+  most: number,
   counted: (text: string) => 'vessels' | 'pieces' | 'cut',
   floor: () => number,
   mass: Range | null,
@@ -451,7 +475,10 @@ function orderOf(
         why: {
           field: 'count',
           value: `${count} × ${shape.name}`,
-          why: `${asked.count} ${asked.of}, ${Math.ceil(asked.count / count)} to a ${isSheet(shape) ? 'sheet' : 'vessel'}`,
+          why:
+            asked.count < count
+              ? `${asked.count} ${asked.of}, in ${count} ${isSheet(shape) ? 'sheets' : 'vessels'}`
+              : `${asked.count} ${asked.of}, ${Math.ceil(asked.count / count)} to a ${isSheet(shape) ? 'sheet' : 'vessel'}`,
         },
       }
     }
@@ -467,9 +494,7 @@ function orderOf(
     case 'weight': {
       if (mass === null) return {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
       const times = new Fraction(asked.kilograms).div(new Fraction(mass.likely)).simplify(0.0005)
-      // A receipt that hardly covers the bottom is no guide to how full a vessel is meant to be.
-      const fill = made.each < 0.4 * made.usual ? made.usual : made.each
-      const count = Math.max(1, Math.round(asked.kilograms / fill))
+      const count = Math.max(1, Math.round(asked.kilograms / meantFill(made)), Math.ceil(asked.kilograms / most - 1e-9))
       return {
         count,
         times,
@@ -539,11 +564,13 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const feedsEach = feedsOf(receipt, kind, made)
   const own = asStated(shape, receipt, kind, made, mass)
   const vesselAt = (each: number): Vessel => standing(own, kind, each)
+  const most = takes(shape.size, kind)
   const order = orderOf(
     asked.value,
     made,
     feedsEach,
     shape,
+    most,
     (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
@@ -564,6 +591,16 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       'state a smaller vessel in the receipt’s front matter',
     )
   }
+  const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape)
+  if (mass !== null && (yielded || each > plainly * most))
+    say(
+      'warning',
+      'scale-full',
+      yielded
+        ? `“${receipt.title}” makes ${made.pieces} of ${kilograms(mass.likely)}, and ${shape.name} takes ${kilograms(most)} at the most; planned in ${made.vessels} of them`
+        : `“${receipt.title}” comes to ${kilograms(each)} in each ${shape.name}, which takes ${kilograms(most)} at the most`,
+      'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
+    )
   const inferred: Inferred[] = [...receipt.inferred, ...made.inferred, ...(order.why === null ? [] : [order.why])]
   const replaced = shape.unknown === undefined ? [] : [instead(shape, shape.unknown, kind)]
   if (shape.why !== undefined) {
@@ -580,7 +617,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const sized: Inferred[] = [...replaced, ...made.inferred, ...(order.why === null ? [] : [order.why])]
   for (const one of base.inferred) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)
   // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
-  const usual = base.ownTime ? vesselAt(made.each) : usualVessel(shape, kind)
+  const usual = base.ownTime ? vesselAt(asked.value.kind === 'weight' ? meantFill(made) : made.each) : usualVessel(shape, kind)
   const thicker = isSheet(shape) ? 1 : vessel.halfThickness / usual.halfThickness
   const asLong = kind.softens === true && thicker < 1
   const need = Math.abs(thicker - 1) > 0.05 && !asLong ? thickened(base.need, thicker) : base.need
@@ -599,6 +636,17 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     })
   const limit = limitOf(context, each, fits === 0 ? order.count : fits, order, receipt, say)
   const batches = Math.ceil(order.count / limit)
+  const floors = fits === 0 ? 1 : Math.ceil(order.count / floorOf(fits, order))
+  if (floors > mostFloors) {
+    say(
+      'error',
+      'scale-amount',
+      `${order.count} × ${shape.name} of “${receipt.title}” fill the floor ${floors} times, more than this oven bakes in a day`,
+      'ask for less, or for part of it on another day',
+      item.amountAt?.[0],
+    )
+    return []
+  }
   if (batches > 1)
     sized.push({
       field: 'batches',
@@ -868,6 +916,7 @@ function trade(
   const out: Inferred[] = []
   const has = (test: (item: Item | null, name: string) => boolean): boolean =>
     receipt.ingredients.some((one) => test(lookUpItem(one.item), one.item))
+  const floury = has((item) => item?.group === 'flour' || item?.group === 'meal')
   for (const rule of scaleRules) {
     if (!rule.when(change)) continue
     const found =
@@ -876,7 +925,12 @@ function trade(
         : rule.items === 'yeast'
           ? has((item, name) => item?.group === 'leaven' && ofYeast.test(name))
           : has((item, name) => item?.group === 'leaven' && chemical.test(name))
-    if (found) out.push({field: rule.items === 'salt' ? 'salt' : 'leaven', value: 'in proportion', why: rule.say})
+    if (found)
+      out.push({
+        field: rule.items === 'salt' ? 'salt' : 'leaven',
+        value: 'in proportion',
+        why: floury ? rule.say : (rule.without ?? rule.say),
+      })
   }
   if (kind.dough !== undefined) {
     const sum = (group: (item: Item) => boolean): number =>

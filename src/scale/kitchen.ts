@@ -334,9 +334,10 @@ export function kitchenAmounts(inputs: readonly KitchenInput[]): KitchenLine[] {
       return input.part === part && side !== null && weight > 0 ? [{i, weight, side}] : []
     })
     if (!members.some((m) => m.side === 'dry') || !members.some((m) => m.side === 'wet')) continue
-    const unsure = inputs.some(
-      (input) => input.part === part && input.grams !== null && input.grams.high - input.grams.low > 0.1 * input.grams.likely,
-    )
+    const unsure = members.some(({i}) => {
+      const range = inputs[i]!.grams ?? inputs[i]!.millilitres
+      return range !== null && range.high - range.low > 0.1 * range.likely
+    })
     for (const {i, choice} of balance(members, options, unsure ? mostOutOfBalanceLoose : mostOutOfBalance)) chosen[i] = choice
   }
   return chosen.map((c) => ({text: c.text, share: c.share, choice: c.choice ?? null}))

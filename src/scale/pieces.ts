@@ -27,6 +27,8 @@ export interface ScaleRule {
   readonly when: (change: {readonly times: number; readonly thicker: number; readonly batch: number}) => boolean
   readonly items: 'salt' | 'yeast' | 'chemical leaven'
   readonly say: string
+  /** The same of a receipt without flour. */
+  readonly without?: string
   readonly source: string
 }
 
@@ -57,6 +59,7 @@ export const scaleRules: readonly ScaleRule[] = [
     items: 'salt',
     when: ({times}) => times !== 1,
     say: 'salt is kept in proportion to the flour',
+    without: 'salt is kept in proportion to the rest',
     source: 'common-practice',
   },
 ]

@@ -161,18 +161,67 @@ export function kitchen(text: string, style: Style): string {
   return style.units === 'us' ? text.replace(/^([\d.]+) (kg|g|litres?|ml)\b/, amountIn(style)) : text
 }
 
-/** The same for every amount in a sentence. */
+/** The same for every amount in a sentence, which may have been said in the reader's language already. */
 export function amountsIn(text: string, style: Style): string {
-  return style.units === 'us' ? text.replace(/\b(\d{1,6}(?:\.\d{1,3})?) (kg|g|litres?|ml)\b/g, amountIn(style)) : text
+  return style.units === 'us' ? text.replace(/\b(\d{1,6}(?:[.,]\d{1,3})?) (kg|g|litres?|ml|l)\b/g, amountIn(style)) : text
 }
 
 const amountIn =
   (style: Style) =>
   (_: string, count: string, unit: string): string => {
-    const value = Number(count) * (unit === 'kg' || unit.startsWith('l') ? 1000 : 1)
+    const value = Number(count.replace(',', '.')) * (unit === 'kg' || unit.startsWith('l') ? 1000 : 1)
     const exact = {low: value, likely: value, high: value}
-    return unit.endsWith('g') ? mass(exact, style) : volume(exact, style)
+    return unit.endsWith('g') ? mass(exact, style) : (jugAndSpoons(value, style) ?? volume(exact, style))
   }
+
+/** How far a measured liquid may be off, as a share: what the balance of flour to liquid allows; below so many mL what a spoon shows. */
+const jugOff = {most: 0.005, small: 0.03, below: 110}
+
+/** A liquid to be measured out in quarts, a cup of the set and half tablespoons, where the nearest measure alone is too far off; else null. */
+function jugAndSpoons(millilitres: number, style: Style): string | null {
+  const cup = 8 * millilitresPerFluidOunce
+  const off = (value: number): number => Math.abs(value / millilitres - 1)
+  const nearest = measured(millilitres, false, style)
+  if (nearest === null || (nearest.unit !== 'cup' && nearest.unit !== 'qt')) return null
+  const single = off(amountOf(nearest))
+  const {words} = style
+  const whole = Math.floor(millilitres / cup + 1e-9)
+  const quarts = whole < 4 ? 0 : whole / 4
+  const rest = millilitres / cup - whole
+  const most = millilitres < jugOff.below ? jugOff.small : jugOff.most
+  if (single <= most) return null
+  // From the largest cup down, so that the rest is few spoonfuls: a quarter of a cup is four.
+  const ways = [3 / 4, 2 / 3, 1 / 2, 1 / 3, 1 / 4, 0]
+    .filter((part) => part <= rest + 1e-9)
+    .map((part) => {
+      const spoons = Math.round(((rest - part) * cup * 2) / (millilitresPerFluidOunce / 2)) / 2
+      return {part, spoons, off: off((whole + part) * cup + (spoons * millilitresPerFluidOunce) / 2)}
+    })
+  const few = ways.filter(({spoons}) => spoons <= 4)
+  const best = few.find((way) => way.off <= most) ?? few.reduce((one, other) => (other.off < one.off - 1e-9 ? other : one))
+  if (best.off >= single) return null
+  const mixed = (value: number): string => {
+    const part =
+      new Map([
+        [1 / 4, '1/4'],
+        [1 / 3, '1/3'],
+        [1 / 2, '1/2'],
+        [2 / 3, '2/3'],
+        [3 / 4, '3/4'],
+      ]).get(value % 1) ?? ''
+    return [Math.floor(value) || '', part].filter(Boolean).join(' ')
+  }
+  const cups = (value: number): string => `${mixed(value)} ${words[value > 1 ? 'unit.cups' : 'unit.cup']}`
+  return [
+    ...(quarts > 0 ? [`${mixed(quarts)} ${words['unit.qt']}`] : []),
+    ...(quarts === 0 && whole > 0
+      ? [cups(whole) + (best.part > 0 ? ` + ${cups(best.part)}` : '')]
+      : best.part > 0
+        ? [cups(best.part)]
+        : []),
+    ...(best.spoons > 0 ? [`${mixed(best.spoons)} ${words['unit.tbsp']}`] : []),
+  ].join(' + ')
+}
 
 /** Inches or centimetres of a vessel's name in the units asked for; side by side they stay as the cook wrote them. */
 export function vesselSize(name: string, style: Style): string {

@@ -7,7 +7,7 @@ import type {Ingredient, Receipt} from '../receipt/types.js'
 import {fallTable, readSpan} from './fall-table.js'
 import {clock, durations, type Figures, fahrenheit, number, temperatures, vesselSize} from './figures.js'
 import {termsIn} from './glossary.js'
-import {receiptName, valueAt} from './heat-data.js'
+import {type Numbered, receiptName, valueAt} from './heat-data.js'
 import {type Asked, asked, bandOf, gasMark, placesInPlan, windowOf} from './needs.js'
 import {oldText} from './old-text.js'
 import {signIn} from './phrases.js'
@@ -473,7 +473,8 @@ function exerciseFor(
         ),
       ],
     })
-  const back = need?.place === 'back' || need?.overnight === true
+  const place = placeOf(placesInPlan(receipt, plan, problem), need)
+  const back = place === 'back'
   questions.push({
     ask: [h('p', back ? say(words, 'exercise.backThis', {title}) : words['exercise.backOther']), rule(), rule(), rule()],
     answer: [h('p', words['exercise.backAnswer'])],
@@ -538,6 +539,13 @@ function exerciseFor(
       })),
     ]),
   }
+}
+
+/** The part of the floor where the plan has a dish, over all of it where it has it in several; its kind's where it is not in the plan. */
+function placeOf(inPlan: readonly Pick<Numbered, 'zone'>[], need: Asked | null): Numbered['zone'] | Asked['place'] {
+  const [zone, ...others] = new Set(inPlan.map((entry) => entry.zone))
+  if (zone !== undefined) return others.length === 0 ? zone : 'across'
+  return need?.overnight === true ? 'back' : (need?.place ?? 'any')
 }
 
 /** The same footnotes a second time on one page: without ids, which must be single. */
@@ -642,7 +650,7 @@ export function converseHandout(input: HandoutInput): Element[] {
         ...(fan ? [h('li', words['converse.fan'])] : []),
         h('li', words['converse.steam']),
         h('li', words['converse.floor']),
-        h('li', say(words, 'converse.place', {place: zoneWord(need.place, style)})),
+        h('li', say(words, 'converse.place', {place: zoneWord(placeOf(inPlan, need), style)})),
         h('li', words['converse.door']),
         ...(need.sign ? [h('li', [words['home.done'], ' ', signSpan(receipt, need.sign, style)])] : []),
       ]),

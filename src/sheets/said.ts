@@ -1,4 +1,4 @@
-import {lookUpSource} from '../lexicon/index.js'
+import {lookUpItem, lookUpSource} from '../lexicon/index.js'
 import type {Source} from '../lexicon/schema.js'
 import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
@@ -69,18 +69,22 @@ export function vesselName(name: string, style: Style): string {
   return inWords(vesselSize(name, style), style)
 }
 
+/** An item in the reader's language, by the name the receipt gives it, else of what the lexicon has under that name. */
+const itemIn = (name: string, style: Style): string | null =>
+  nameIn(bookOf(style)?.items, name) ?? nameIn(bookOf(style)?.items, lookUpItem(name)?.id ?? name)
+
 const nameIn = (table: Readonly<Record<string, string>> | undefined, id: string): string | null =>
   table !== undefined && Object.hasOwn(table, id) ? table[id]! : null
 
 /** An item's name; of more than one where the language has a word for it. */
 export function itemName(id: string, style: Style, count = 1): string {
-  const name = nameIn(bookOf(style)?.items, id)
+  const name = itemIn(id, style)
   return name === null ? id : counted(name, count)
 }
 
 /** Whether an item's name stays English in a text of another language. */
 export function foreignItem(id: string, style: Style): boolean {
-  return bookOf(style) !== null && nameIn(bookOf(style)?.items, id) === null
+  return bookOf(style) !== null && itemIn(id, style) === null
 }
 
 /** The name of a kind of dish: the id in English. */
@@ -132,9 +136,12 @@ export function sizedLines(dish: Dish, style: Style): string[] {
 const titled = (why: string): string =>
   why.replace(/\(([a-z0-9-]+)\)$/, (whole, id: string) => (lookUpSource(id) ? `(${lookUpSource(id)!.title})` : whole))
 
-/** The value of what is ours: a kind by its name. */
+/** The value of what is ours: a kind by its name, vessels in the units asked for. */
 export function oursValue(one: {readonly field: string; readonly value: string}, style: Style): string {
-  return one.field === 'kind' ? kindName(one.value, style) : inWords(one.value, style)
+  if (one.field === 'kind') return kindName(one.value, style)
+  if (one.field === 'vessel') return vesselName(one.value, style)
+  const [, count, vessel] = /^(\d+ × )(.+)$/s.exec(one.value) ?? []
+  return inWords(vessel === undefined ? one.value : `${count}${vesselSize(vessel, style)}`, style)
 }
 
 /** Allergens by their plain names in the reader's language. */

@@ -4,10 +4,10 @@ import {lookUpItem} from '../lexicon/index.js'
 import type {Item, Range} from '../lexicon/schema.js'
 import type {PlanProblem} from '../plan/types.js'
 import {box} from './day-sheet.js'
-import {kitchen, mass, volume} from './figures.js'
+import {mass, volume} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import {insteadOf, modernName, sizedLines, vesselName} from './said.js'
-import {itemSpan, spoken} from './spoken.js'
+import {itemSpan, kitchenSpan} from './spoken.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
 
@@ -207,7 +207,7 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
                       'td',
                       amount.kitchen === amount.item
                         ? words['translate.indefinite']
-                        : h('strong', spoken(kitchen(amount.kitchen, style), style)),
+                        : h('strong', kitchenSpan(amount.kitchen, style)),
                     ),
                     h(
                       'td',

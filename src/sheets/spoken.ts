@@ -1,5 +1,6 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
+import {kitchen} from './figures.js'
 import {bookOf, foreignItem, itemName} from './said.js'
 import type {Style} from './style.js'
 import {inBook} from './words/sentences.js'
@@ -18,4 +19,10 @@ export function spoken(text: string, style: Style, before = ''): Element {
 /** An item's name, marked as English where it stayed so. */
 export function itemSpan(id: string, style: Style): Element {
   return h('span', foreignItem(id, style) ? {lang: 'en'} : {}, itemName(id, style))
+}
+
+/** An amount for the kitchen in the units asked for: what is only a figure is in the reader's words once it is in those. */
+export function kitchenSpan(amount: string, style: Style): Element {
+  const shown = kitchen(amount, style)
+  return shown !== amount && /^[\d.]+ \w+$/.test(amount) ? h('span', shown) : spoken(shown, style)
 }

@@ -32,6 +32,8 @@ const sentences: Book['sentences'] = [
   ['in proportion', 'im selben Verhältnis'],
   ['{n} × {vessel}', '{n} × {vessel:text}'],
   ['for {n} at about {n2} to each; {n3} would be fed', 'für {n}, etwa {n2} je Form; {n3} würden satt'],
+  ['{n} {of}, in {n2} sheets', '{n} {of:item}, auf {n2} Blechen'],
+  ['{n} {of}, in {n2} vessels', '{n} {of:item}, in {n2} Formen'],
   ['{n} {of}, {n2} to a {shape}', '{n} {of:item}, {n2} je Form'],
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
   ['as many as stand on the floor at once', 'so viele, wie zugleich auf dem Herd stehen'],
@@ -78,6 +80,7 @@ const sentences: Book['sentences'] = [
     'Triebmittel im Verhältnis zum Mehl; in einer tieferen Form wird die Mitte später fest, und manche nehmen ein Zehntel weniger',
   ],
   ['salt is kept in proportion to the flour', 'Salz im Verhältnis zum Mehl'],
+  ['salt is kept in proportion to the rest', 'Salz im Verhältnis zum Übrigen'],
 
   // Vessels (front matter, lexicon/kinds.ts, receipt/fill.ts)
   ['free-standing loaf {size}', 'freigeschobener Laib {size:size}'],
@@ -628,6 +631,23 @@ const sentences: Book['sentences'] = [
     '{vessel} does not go into this oven: {sizes}, and the mouth, the vault or the floor is smaller',
     '{vessel:text} passt nicht in diesen Ofen: {sizes}; Mundloch, Gewölbe oder Herd sind kleiner',
   ],
+  [
+    '“{title}” makes {n} of {weight}, and {vessel} takes {weight2} at the most; planned in {n2} of them',
+    '„{title}“ ergibt {n} von {weight:text}, und {vessel:text} fasst höchstens {weight2:text}; geplant in {n2} davon',
+  ],
+  [
+    '“{title}” comes to {weight} in each {vessel}, which takes {weight2} at the most',
+    '„{title}“: {weight:text} in jeder Form ({vessel:text}), und die fasst höchstens {weight2:text}',
+  ],
+  [
+    'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
+    'im Kopf des Rezepts ein größeres Gefäß nennen, oder im Text, wie viele es ergibt',
+  ],
+  [
+    '{n} × {vessel} of “{title}” fill the floor {n2} times, more than this oven bakes in a day',
+    '{n} × {vessel:text} „{title}“ füllen den Herd {n2}-mal, mehr als dieser Ofen an einem Tag backt',
+  ],
+  ['ask for less, or for part of it on another day', 'weniger verlangen, oder einen Teil davon an einem anderen Tag'],
   ['state a smaller vessel in the receipt’s front matter', 'im Kopf des Rezepts ein kleineres Gefäß nennen'],
   [
     '“{file}” holds {n} receipts and none is called “{title}”; taken: “{taken}”',
