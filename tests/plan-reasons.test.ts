@@ -90,6 +90,21 @@ describe('dishes that do not go together', () => {
     expect(goes(p, set, {floor: {shape: 'round', diameter: 3}, day: {...p.day, hands: 9}})).toBe(false)
   })
 
+  it('are none of those that do not pass the mouth, which are in nobody’s way', () => {
+    const wide = dish('pie', 1, {id: 'wide'})
+    const tooWide = {...wide, vessel: {...wide.vessel, footprint: {shape: 'circle' as const, diameter: 0.6}}}
+    const slack = {startLow: 90, startBest: 100, startHigh: 110}
+    const last = {...tooWide, need: {...tooWide.need, ...slack}}
+    const p = problem([last, dish('brown bread', 1), dish('fruit cake', 1), dish('bread', 1)], {
+      day: day({fireFrom: 720, serve: 1200}),
+      firings: [fires()[0]!, fires()[4]!],
+    })
+    const plan = planDay(p)
+    expect(why(plan, 'wide').rule).toBe('mouth width')
+    expect(why(plan, 'fruit-cake-1').reason).toBe('Fruit cake and Bread: no one fire, whenever it is lit, is right for them all')
+    for (const one of plan.unplaced) if (one.dish !== 'wide') expect(one.conflict).not.toContain('wide')
+  })
+
   it('for want of hands are said to be so', () => {
     const brief = needing('c', 'custard', {startLow: 150, startBest: 151, startHigh: 152}, 90)
     const p = problem([brief], {day: day({hands: 1}), floor: {shape: 'round', diameter: 3.5}})

@@ -6,7 +6,7 @@ import {celsiusAt} from './curve.js'
 import {easedDay} from './ease.js'
 import type {FloorGrid} from './floor-grid.js'
 import type {Hindrance} from './hindered.js'
-import type {Job} from './model.js'
+import {type Job, passes} from './model.js'
 import type {PlanOptions} from './options.js'
 import {rules} from './rules.js'
 import type {Settled} from './settled.js'
@@ -111,8 +111,9 @@ export function conflictsOf(
     if (alone) found.set(id, {dishes: [id], others: [], why: 'alone', alone})
   }
   const groups = new Map<string, Dish[]>()
+  // What does not pass the mouth is in nobody's way.
   for (const dish of problem.dishes)
-    if (!found.has(dish.id)) groups.set(batchesOf(dish), [...(groups.get(batchesOf(dish)) ?? []), dish])
+    if (!found.has(dish.id) && !passes(grid, dish)) groups.set(batchesOf(dish), [...(groups.get(batchesOf(dish)) ?? []), dish])
   const before = hotBefore(settled, groups)
   let explained = 0
   for (const [key, own] of groups) {

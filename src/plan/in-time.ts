@@ -13,6 +13,8 @@ import type {FiringOption, PlanProblem} from './types.js'
 export interface Laid {
   readonly jobs: readonly Job[]
   readonly settled: Settled
+  /** Far more than the oven holds: most of what is left out was never laid out. */
+  readonly crowded?: true
 }
 
 /** The day on a shorter fire where that has it sooner, and without what cannot be had in time, so that as few as may be go without. */

@@ -96,6 +96,7 @@ export const phrases = {
   'too much heat of some': '{count} of {all} of {dishes}: all of it takes more heat than the oven has while it is right for it',
   'no place': '{dishes}: no place was found for it',
   'no place of some': '{count} of {all} of {dishes}: no place was found for it',
+  'far too much': '{dishes}: far more is asked for than this oven bakes in a day',
   'all taken': '{dishes}: no place was found for it beside all the rest',
   'all taken of some': '{count} of {all} of {dishes}: no place was found for it beside all the rest',
   'heat shared': '{dishes} and {others} together want more heat than the oven has while it is right for them',

@@ -1,4 +1,5 @@
 import {lowerBound} from './bound.js'
+import {crowdedOut} from './crowd.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
@@ -33,7 +34,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   const first = inParts(problem, grid, options, tick)
   const settled = problem.done
     ? first.settled
-    : inOrder(full && !options.bare ? inTime(problem, grid, first, options, tick) : first.settled)
+    : inOrder(full && !options.bare && !first.crowded ? inTime(problem, grid, first, options, tick) : first.settled)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
   tick(0.95)
@@ -42,10 +43,16 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   return plan
 }
 
-/** The day with each dish whole, or in two batches where it does not fit so. */
+/** The day with each dish whole, or in two batches where it does not fit so; without what it is far too full for. */
 function inParts(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Laid {
-  const jobs = jobsOf(problem, grid)
-  const settled = settleBest(problem, grid, jobs, options, tick)
+  const all = jobsOf(problem, grid)
+  const out = crowdedOut(problem, grid, all, options, tick)
+  const jobs = all.filter((job) => !out.has(job))
+  const settled = settleBest(problem, grid, jobs, out.size > 0 ? {...options, effort: 'quick'} : options, tick)
+  if (out.size > 0) {
+    const more = Array.from(out, (job) => ({job, why: 'floor' as const}))
+    return {jobs, settled: {...settled, unplaced: [...settled.unplaced, ...more]}, crowded: true}
+  }
   if (settled.unplaced.length === 0 || options.effort === 'quick' || problem.done) return {jobs, settled}
   const split = new Map<string, number>()
   for (const {job, why} of settled.unplaced)

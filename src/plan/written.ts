@@ -178,11 +178,12 @@ export function write(
   const behind = amiss(problem, plan).late
   const lacking = behind.length > 0 || settled.unplaced.length > 0
   const told = lacking && options.effort !== 'quick' && !options.bare && !problem.done && options.simulate
+  const unplaced = [...loneOnes, ...unplacedOf(problem, grid, settled, plan, options, replan)]
   const balanced: Plan = {
     ...plan,
-    unplaced: [...loneOnes, ...unplacedOf(problem, grid, settled, plan, options, replan)],
+    unplaced,
     ...(behind.length > 0 ? {late: behind} : {}),
-    ...(told ? {ways: waysOf(problem, plan, options, replan)} : {}),
+    ...(told && unplaced.length <= FAR_TOO_MANY ? {ways: waysOf(problem, plan, options, replan)} : {}),
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? []),
   }
@@ -266,6 +267,8 @@ function drawRange(
 
 /** Dishes above which what hinders one in the plan is told, and no smallest set of them is looked for. */
 const MANY = 12
+/** Dishes without a place above which it is told of all alike that they are far too many, and ways out are not tried one by one. */
+const FAR_TOO_MANY = 40
 
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */
 function unplacedOf(
@@ -285,7 +288,8 @@ function unplacedOf(
   }
   const missing = [...parts.values()]
   if (missing.length === 0) return []
-  const told = options.effort !== 'quick' && !options.bare
+  const crowd = missing.length > FAR_TOO_MANY
+  const told = options.effort !== 'quick' && !options.bare && !crowd
   const looked = new Map<string, Hindrance | null>()
   const hindrance = ({job, count}: Missing): Hindrance | null => {
     const {id} = job.dish
@@ -314,10 +318,11 @@ function unplacedOf(
     const {dish} = job
     const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
     const some = count < dish.count ? ' of some' : ''
-    const inPlan = why === 'all' && !options.bare ? hindrance({job, count}) : null
+    const inPlan = why === 'all' && !options.bare && !crowd ? hindrance({job, count}) : null
     const words =
       alone?.words ??
       inPlan?.words ??
+      (crowd && why === 'all' ? phrase('far too much', {dishes: {unit: 'dishes', dishes: [dish.id]}}) : null) ??
       phrase(`${others.length > 0 ? withOthers[why] : byItself[why]}${some}` as PhraseId, {
         dishes: {unit: 'dishes', dishes: [dish.id]},
         others: {unit: 'dishes', dishes: others, whole: true},

@@ -92,6 +92,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'too much heat': '{dishes}: braucht mehr Hitze, als der Ofen hat, solange er dafür recht ist',
   'too much heat of some':
     '{count} von {all} {dishes}: alles zusammen braucht mehr Hitze, als der Ofen hat, solange er dafür recht ist',
+  'far too much': '{dishes}: verlangt ist weit mehr, als dieser Ofen an einem Tag backt',
   'no place': '{dishes}: dafür fand sich kein Platz',
   'no place of some': '{count} von {all} {dishes}: dafür fand sich kein Platz',
   'all taken': '{dishes}: dafür fand sich neben allem anderen kein Platz',
