@@ -128,11 +128,15 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     await expect
       .poll(() => page.locator('.readings [role=alert]').innerText())
       .toMatch(/“pudding” is no dish of this day: write “(?:loaf|cake)/)
-    await page.getByLabel('A note of your own').fill('cake burnt')
+    await page.getByLabel('A note of your own').fill('cake burnt at the edge')
     await page.keyboard.press('Enter')
     await expect
       .poll(() => page.locator('.noted').innerText())
-      .toMatch(/cake burnt\. In words only.*by its number: “gingerbread 3 burnt”/)
+      .toMatch(/cake burnt at the edge\. In words only.*by its number: “gingerbread 3 burnt”/)
+    await press(button('Take it back'))
+    await page.getByLabel('A note of your own').fill('cake burnt')
+    await page.keyboard.press('Enter')
+    await expect.poll(() => page.locator('.noted').innerText()).toMatch(/cake · burnt\./)
     await press(button('Take it back'))
     expect(heard.errors).toEqual([])
   })
