@@ -326,6 +326,13 @@ it('beans weighed dry are no guide to how full the crock is: a weight of them ke
   const [dish] = make('beans', '5 kg').dishes
   const [once] = make('beans', '1 crock').dishes
   expect(dish!.need.minutes.likely).toBeLessThanOrEqual(1.5 * once!.need.minutes.likely)
+  // Half a pound hardly covers the bottom of a crock that takes four kilograms: its eight hours are not those of a tenth of the depth.
+  const few = read(
+    'few',
+    '---\nvessel: crock 8 in x 6 in\n---\n# Baked beans\n\n- 1/2 lb beans\n\nBake 8 hours in a slow oven.\n',
+  )
+  const [many] = make('few', '10 kg', {}, few).dishes
+  expect(many!.need.minutes.likely).toBeLessThanOrEqual(1.5 * 480)
 })
 
 it('salt is in proportion to the flour only where there is flour', () => {

@@ -25,3 +25,8 @@ export function nextBit(bits: Int32Array, from: number): number {
   }
   return (i << 5) + 31 - Math.clz32(word & -word)
 }
+
+/** True where no bit of a row is set. */
+export function isEmpty(bits: Int32Array): boolean {
+  return bits.every((word) => word === 0)
+}

@@ -727,7 +727,7 @@ export class Layout {
    */
   judgeWithin(limit: number, strict: number): boolean {
     this.#wake()
-    const {n, ticks, s, e, w, placed, fixed, celsius: T} = this
+    const {n, ticks, s, e, w, placed, celsius: T} = this
     const O = this.#openings
     const awake = this.#awake
     const now = this.#now
@@ -756,7 +756,7 @@ export class Layout {
       cost += own[4 * u + 2]!
       violation += own[4 * u + 3]!
       const start = Math.max(0, s[u]!)
-      violation += (1 - fixed[u]!) * night * (2 - awake[start]! - (start < now ? 0 : 1))
+      violation += (1 - this.fixed[u]!) * night * (2 - awake[start]! - (start < now ? 0 : 1))
       if (cost + strict * violation > within) return false
     }
     this.#curve.changed = ticks

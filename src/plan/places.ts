@@ -1,5 +1,6 @@
 import {packFloor} from '../scale/floor.js'
 import type {FloorItem, Placed, Vessel} from '../scale/types.js'
+import {isEmpty} from './bits.js'
 import {ACROSS} from './curve.js'
 import {type FloorGrid, ROUNDED, rounded, zoneAt} from './floor-grid.js'
 import {putOut} from './put-out.js'
@@ -65,7 +66,7 @@ export function placeLoad(
   ]
   const opens = new Map(load.map((item) => [item, openFor(grid, standing, item)]))
   for (const [item, open] of opens) {
-    if (open.free.every((word) => word === 0)) return {ok: false, dish: item.dish.id, first: item.first, found: 0}
+    if (isEmpty(open.free)) return {ok: false, dish: item.dish.id, first: item.first, found: 0}
   }
   const tried = new Set<string>()
   for (const strict of [true, false])

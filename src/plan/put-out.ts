@@ -1,4 +1,4 @@
-import {nextBit} from './bits.js'
+import {isEmpty, nextBit} from './bits.js'
 import type {FloorGrid} from './floor-grid.js'
 import {generator} from './search.js'
 import {type Body, barred, inZones, isSet, type Seats, seatsOf, strike} from './seats.js'
@@ -59,8 +59,6 @@ export function putOut(
   }
   return best
 }
-
-const isEmpty = (places: Int32Array): boolean => places.every((word) => word === 0)
 
 /** For each dish the places open to it beside what stands whatever is tried, a bit each; worked out when they are first asked for. */
 function openBeside(grid: FloorGrid, fixed: readonly Group[], items: readonly ToPlace[]): (u: number) => Int32Array {

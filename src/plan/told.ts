@@ -43,20 +43,33 @@ function countOf(row: LogRow, baked: number): number | null {
   return row.count === undefined || row.count > baked ? null : row.count
 }
 
-/**
- * The name under which the log tells of a dish: its own where some row has that, else its receipt's, which other dishes of the day may
- * share.
- */
-function nameIn(log: FiringLog, dish: Dish): string {
-  return log.rows.some((row) => row.dish === dish.id) ? dish.id : slugOf(dish.file)
+/** Dishes that the log calls alike: the parts of a plan they have, how many vessels they are in all, and the rows of the log. */
+interface Alike {
+  readonly first: Dish
+  readonly parts: readonly Followed[]
+  readonly baked: number
+  readonly rows: readonly LogRow[]
 }
 
-/** The dishes of each name that the log tells of. */
-export function namesakes(log: FiringLog, dishes: Iterable<Dish>): Map<string, Dish[]> {
-  const out = new Map<string, Dish[]>()
-  for (const dish of dishes) {
-    const name = nameIn(log, dish)
-    out.set(name, [...(out.get(name) ?? []), dish])
+/**
+ * The dishes as the log calls them, by their ids: each by its own name where some row has that, else by its receipt's, which other dishes
+ * of the day may share.
+ */
+function alikeIn(parts: readonly Followed[], log: FiringLog, dishes: ReadonlyMap<string, Dish>): Map<string, Alike> {
+  const named = new Map<string, Dish[]>()
+  for (const dish of dishes.values()) {
+    const name = log.rows.some((row) => row.dish === dish.id) ? dish.id : slugOf(dish.file)
+    named.set(name, [...(named.get(name) ?? []), dish])
+  }
+  const out = new Map<string, Alike>()
+  for (const [name, same] of named) {
+    const alike: Alike = {
+      first: same[0]!,
+      parts: parts.filter((p) => same.some(({id}) => id === p.entry.dish)),
+      baked: same.reduce((sum, {count}) => sum + count, 0),
+      rows: log.rows.filter((row) => row.dish === name),
+    }
+    for (const {id} of same) out.set(id, alike)
   }
   return out
 }
@@ -68,25 +81,20 @@ export function namesakes(log: FiringLog, dishes: Iterable<Dish>): Map<string, D
 export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Told[] {
   const parts = partsOf(plan.loads)
   const out: Told[] = []
-  const counted = new Set<string>()
-  const alike = namesakes(log, dishes.values())
+  const counted = new Set<Alike>()
+  const alikes = alikeIn(parts, log, dishes)
   for (const part of parts) {
-    const {dish: id} = part.entry
-    const dish = dishes.get(id)
-    const name = dish && nameIn(log, dish)
-    const same = name === undefined ? [] : alike.get(name)!
-    const mine = parts.filter((p) => same.some((other) => other.id === p.entry.dish))
-    const rows = log.rows.filter((row) => row.dish !== undefined && row.dish === name)
-    const all = same.reduce((sum, {count}) => sum + count, 0)
-    if (name !== undefined && rows.some((row) => row.lost !== undefined || countOf(row, all) !== null)) {
-      if (!counted.has(name)) out.push(...byCount(mine, rows, all).told)
-      counted.add(name)
+    const alike = alikes.get(part.entry.dish)
+    if (alike?.rows.some((row) => row.lost !== undefined || countOf(row, alike.baked) !== null)) {
+      if (!counted.has(alike)) out.push(...byCount(alike).told)
+      counted.add(alike)
       continue
     }
     // What goes in twice is told of twice: its first row is of the first time planned, its second of the second.
     const nth = (what: LogRow['what'], planned: (p: Followed) => number): number | undefined => {
-      const which = new Set(mine.map(planned).filter((t) => t < planned(part))).size
-      return rows.filter((row) => row.what === what)[which]?.at
+      if (!alike) return undefined
+      const which = new Set(alike.parts.map(planned).filter((t) => t < planned(part))).size
+      return alike.rows.filter((row) => row.what === what)[which]?.at
     }
     const saidIn = nth('set in', (p) => p.at)
     const saidOut = nth('drawn', (p) => p.draw)
@@ -101,14 +109,9 @@ export function lossesOf(
   log: FiringLog,
   dishes: ReadonlyMap<string, Dish>,
 ): {readonly dish: Dish; readonly lost: number; readonly all: number}[] {
-  const parts = partsOf(plan.loads)
-  return Array.from(namesakes(log, dishes.values())).flatMap(([name, same]) => {
-    const [dish] = same
-    const rows = log.rows.filter((row) => row.dish === name)
-    if (!dish || !rows.some((row) => row.lost !== undefined)) return []
-    const all = same.reduce((sum, {count}) => sum + count, 0)
-    const mine = parts.filter((p) => same.some((other) => other.id === p.entry.dish))
-    const lost = Math.min(byCount(mine, rows, all).lost, all)
+  return [...new Set(alikeIn(partsOf(plan.loads), log, dishes).values())].flatMap((alike) => {
+    const {first: dish, baked: all, rows} = alike
+    const lost = rows.some((row) => row.lost !== undefined) ? Math.min(byCount(alike).lost, all) : 0
     return lost === 0 ? [] : [{dish, lost, all}]
   })
 }
@@ -117,10 +120,8 @@ export function lossesOf(
  * The parts of what the log calls alike, by its numbers. A row takes so many vessels of those whose turn it is; one without a number takes all
  * that were planned for one time. What is left of a part of which some were set in waits, and what is left of one of which some were drawn
  * stays in the oven: the log would have told of them too.
- *
- * @param baked Vessels of it in all.
  */
-function byCount(parts: readonly Followed[], rows: readonly LogRow[], baked: number): {told: Told[]; lost: number} {
+function byCount({parts, rows, baked}: Alike): {told: Told[]; lost: number} {
   const done: Told[] = []
   let gone = 0
   // What was lost when others were set in is drawn at that time in a plan made since: it comes last.
