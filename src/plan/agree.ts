@@ -4,7 +4,7 @@ import {FIRM, HARD, type Layout} from './layout.js'
 import {fitDoughs, lightLater, prune, repair, ripple, seatsFor} from './mend.js'
 import {type Laying, type LoadedDay, Proof, type Seen} from './proof.js'
 import {Seating} from './seating.js'
-import {better, type Settled} from './settled.js'
+import type {Settled} from './settled.js'
 
 /** Places tried for a dish that was left out, and for all of them together. */
 const SEATS_TRIED = 5
@@ -15,7 +15,7 @@ const FEW_TRIALS = 10
 const WAITED = 2
 const MOVED = 5
 
-/** How often what comes of annealing a good plan once more is mended. */
+/** How often what comes of setting doughs in when they have risen is mended. */
 const MENDED = 3
 /** Rounds after which what still cannot be kept is left out; in the first few the true floor is annealed upon. */
 const PATIENCE = 7
@@ -185,7 +185,6 @@ class Agreement {
     const layout = this.#layout
     const ready = this.#given === null ? this.#later(seen) : this.#risen(seen)
     const settled = this.#proof.settle(ready)
-    if (settled.unplaced.length === 0 && this.#given === null) return {...settled, polished: () => this.#polish(ready, settled)}
     if (settled.unplaced.length === 0 || this.#gently === 'waiting') return settled
     // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
     layout.agreeWith(ready.curve)
@@ -301,20 +300,6 @@ class Agreement {
     if (now.good) return now
     layout.restore(seen.laid, seen.lit)
     return seen
-  }
-
-  /** A plan that is good, made cheaper on its own curve and floor; what is laid out is proved anew, and mended where the curve has moved. */
-  #polish(seen: Seen, good: Settled): Settled {
-    const layout = this.#layout
-    layout.barNone()
-    layout.restore(seen.laid, seen.lit)
-    this.#onFloor(seen, {heat: 12, rounds: 2 * this.#rounds, seed: 701})
-    let now = this.#proof.see()
-    for (let mend = 0; mend < MENDED && !now.good; mend++) {
-      this.#onFloor(now, {heat: 3, rounds: this.#rounds, seed: 731 + mend})
-      now = this.#proof.see()
-    }
-    return now.good ? better(good, this.#proof.settle(this.#later(now))) : good
   }
 }
 

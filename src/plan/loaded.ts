@@ -4,6 +4,7 @@ import {curveOf} from './curve.js'
 import {type Ease, easedDay} from './ease.js'
 import {firesOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
+import {improved} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
 import {FIRM, type Laid, Layout} from './layout.js'
@@ -89,7 +90,7 @@ class LoadedPlanner {
     this.#tick(0.1)
     if (this.#morning) {
       const held = this.#onShortest()
-      if (held) return this.#refined(held)
+      if (held) return improved(this.#day, held)
       // No fire holds it all, or not easily: a tight day is laid out with more care.
       this.#looks = this.#looksAt()
     }
@@ -220,18 +221,6 @@ class LoadedPlanner {
     return agree(this.#day, look, out === 0 ? {budget, patience: SEARCHED_PATIENCE} : {budget})
   }
 
-  /** A plan in which everything has its place, made better. */
-  #refined(from: Settled): Settled {
-    let best = from
-    for (let i = 0, failed = 0; i < SEARCHED && failed < (this.#n > LARGE ? 1 : 2); i++) {
-      const settled = this.#searched(best, 5 + i)
-      const next = settled ? better(best, settled) : best
-      failed = next === best ? failed + 1 : 0
-      best = next
-    }
-    return best.polished ? better(best, best.polished()) : best
-  }
-
   /** The plan on the shortest fire that holds the day; null where none does, or not easily. */
   #onShortest(): Settled | null {
     const {problem, grid, jobs, light} = this.#day
@@ -324,8 +313,7 @@ class LoadedPlanner {
       follow(longerRoads().sort(byPrice))
     }
     if (morning) best = this.#onLonger(best!, laid, followed)
-    if (morning && best!.unplaced.length === 0) return this.#refined(best!)
-    if (best!.polished) best = better(best, best!.polished())
+    if (morning && best!.unplaced.length === 0) return improved(this.#day, best!)
     return this.#given === null ? best! : this.#fuller(best!, asBefore !== null)
   }
 
@@ -385,8 +373,7 @@ const OTHER_PASSES = 8
 /** Rounds after which a fire on which something still has no place is given up, and a plan that was searched for. */
 const SHORTEST_PATIENCE = 3
 const SEARCHED_PATIENCE = 2
-/** Plans searched for on the best one's curve, and the rounds of each search. */
-const SEARCHED = 6
+/** Rounds of the search on a plan's own curve. */
 const SEARCHED_ROUNDS = 400
 
 /** Beginnings of a small day's layout on one fire. */

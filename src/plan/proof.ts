@@ -24,11 +24,14 @@ export interface LoadedDay {
   readonly light: Light
 }
 
-/** A fire, and the layout on it that is to be proved. */
-export interface Laying {
+/** What of a layout is put to the proof. */
+export type Proved = Pick<Layout, 'snapshot' | 'lit' | 'phase' | 'isDone' | 'heldBack' | 'hemmedIn'>
+
+/** A fire, and what is laid out on it. */
+export interface Laying<L extends Proved = Layout> {
   readonly option: FiringOption
   readonly index: number
-  readonly layout: Layout
+  readonly layout: L
 }
 
 /** When and where each job is set in and drawn, ticks; null what is left out. */
@@ -56,11 +59,11 @@ export interface Seen {
 /** Layouts on one fire, put to the proof: simulated with their loads, and stood on the true floor. */
 export class Proof {
   readonly #day: LoadedDay
-  readonly #look: Laying
-  readonly #seating: Seating
+  readonly #look: Laying<Proved>
+  readonly #seating: Pick<Seating, 'vessels'>
   readonly #given: number | null
 
-  constructor(day: LoadedDay, look: Laying, seating: Seating) {
+  constructor(day: LoadedDay, look: Laying<Proved>, seating: Pick<Seating, 'vessels'>) {
     this.#day = day
     this.#look = look
     this.#seating = seating

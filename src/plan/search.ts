@@ -326,8 +326,28 @@ export interface SearchOptions {
   readonly refused?: readonly (Set<number> | undefined)[]
   /** Only what is better is kept: no wandering. */
   readonly calm?: boolean
+  /** The true floor, which is asked of every solution that would else be taken, beside the floor's figures. */
+  readonly floor?: FloorOf
   readonly onRound?: (done: number) => void
 }
+
+/** The true floor under the solutions of a search. */
+export interface FloorOf {
+  /**
+   * How many jobs find no place on it.
+   *
+   * @param chosen For each job the index of its choice, or −1.
+   * @param most So many may: if there are more, how many is not looked for, and any number above it is returned.
+   */
+  refused(chosen: Int32Array, most: number): number
+  /** Keep the places tried last. */
+  keep(): void
+  /** @returns What brings the places kept now back. */
+  save(): () => void
+}
+
+/** Cost of a job without a place on the true floor: it may have one yet. */
+const UNSEATED = 30
 
 /** Search one model. Deterministic for the same model and options. */
 export function search(model: Model, options: SearchOptions): Found {
@@ -354,7 +374,10 @@ export function search(model: Model, options: SearchOptions): Found {
     }
   }
   greedy(fewest)
-  let bestCost = state.cost
+  const {floor} = options
+  let bestCost = state.cost + UNSEATED * (floor?.refused(state.chosen, n) ?? 0)
+  floor?.keep()
+  let bestSeats = floor?.save()
   let best = Int32Array.from(state.chosen)
   let current = Int32Array.from(state.chosen)
   let currentCost = bestCost
@@ -479,25 +502,29 @@ export function search(model: Model, options: SearchOptions): Found {
       state.openings[gift]!--
       state.recount()
     }
-    const cost = state.cost
+    let cost = state.cost
     // Which dish is left out matters little beside that one is: while a few are, the search goes over worse ground.
     const heat = heat0 * (1 - round / options.rounds) * (state.gone > 0 && state.gone <= FEW ? WAITING_HEAT : 1)
-    if (
-      cost < currentCost - 1e-9 ||
-      (!options.calm && cost <= currentCost) ||
-      random() < Math.exp((currentCost - cost) / Math.max(1e-6, heat))
-    ) {
+    // Metropolis' rule, the chance drawn first where the floor has still to be asked: what costs more than this is refused.
+    const certain = cost < currentCost - 1e-9 || (!options.calm && cost <= currentCost)
+    const limit = certain && !floor ? Number.POSITIVE_INFINITY : currentCost - Math.max(1e-6, heat) * Math.log(random())
+    if (floor && cost <= limit)
+      cost += UNSEATED * floor.refused(state.chosen, Math.min(n, Math.floor((limit - cost) / UNSEATED + 1e-9)))
+    if (cost <= limit) {
+      floor?.keep()
       current = Int32Array.from(state.chosen)
       currentCost = cost
       if (cost < bestCost - 1e-9) {
         bestCost = cost
         best = Int32Array.from(current)
+        bestSeats = floor?.save()
       }
     } else {
       for (let v = 0; v < n; v++) if (state.chosen[v]! !== current[v]!) state.remove(v)
       for (let v = 0; v < n; v++) if (state.chosen[v]! < 0 && current[v]! >= 0) state.add(v, current[v]!)
     }
   }
+  bestSeats?.()
   let unplaced = 0
   for (let u = 0; u < n; u++) if (best[u]! < 0) unplaced++
   return {chosen: best, cost: bestCost, unplaced}

@@ -19,6 +19,9 @@ export function standingAlready(job: Job, from: number, to: number): Standing[] 
   }))
 }
 
+/** When and in which part of the floor each job stands. */
+export type TimesOf = Pick<Layout, 'placed' | 's' | 'e' | 'w' | 'fits'>
+
 /** One job's vessels, and the times and the part of the floor for which they were placed. */
 interface Seated {
   readonly item: ToPlace
@@ -40,7 +43,7 @@ export class Seating implements TrueFloor {
   constructor(
     readonly grid: FloorGrid,
     readonly jobs: readonly Job[],
-    readonly layout: Layout,
+    readonly layout: TimesOf,
   ) {
     this.#seats = jobs.map(() => null)
     this.#trial = this.#seats

@@ -14,8 +14,6 @@ export interface Settled {
   readonly unplaced: readonly {readonly job: Job; readonly why: 'floor' | 'time'}[]
   /** The same with its range and with all that each dish might have done, where it is told without. */
   readonly whole?: () => Settled
-  /** The same made cheaper, where that has not been tried. */
-  readonly polished?: () => Settled
   /** Jobs in the oven whose limits it does not keep; and those of them that need not be so, if less were set in after them. */
   readonly givenUp?: number
   readonly amiss?: number
@@ -65,7 +63,7 @@ export function lateBy({model, found}: Settled, u: number): number {
 }
 
 /** When each job is set in and drawn, ticks, and where; null where it is left out. */
-export function tookIn({model, found}: Settled): ({s: number; e: number; w: number} | null)[] {
+export function tookIn({model, found}: Pick<Settled, 'model' | 'found'>): ({s: number; e: number; w: number} | null)[] {
   return Array.from(found.chosen, (o, u) => (o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}))
 }
 

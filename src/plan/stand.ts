@@ -30,7 +30,7 @@ export function stand(
   grid: FloorGrid,
   curve: Curve,
   phase: number,
-  seating: Seating,
+  seating: Pick<Seating, 'vessels'>,
 ): {standing: Standing[]; refused: Refusal[]} {
   const fixed: Standing[] = []
   const day: {u: number; item: ToPlace}[] = []

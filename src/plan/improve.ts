@@ -1,0 +1,242 @@
+import {keeps} from './keeps.js'
+import {type Model, modelOf, programOf} from './model.js'
+import {type LoadedDay, Proof, type Seen} from './proof.js'
+import {rules} from './rules.js'
+import {type FloorOf, type Found, missing, search} from './search.js'
+import {Seating, type TimesOf} from './seating.js'
+import {better, type Settled, tookIn} from './settled.js'
+import type {Standing} from './standing.js'
+import {MORNING, within} from './within.js'
+
+/**
+ * A plan made better. The search for a layout moves one opening at a time on a curve that is a guess; the search on given curves lays many
+ * dishes out anew and sees every place there is, but knows only the curve that the plan's own loads have made. So it is asked for a plan on
+ * that curve, which is simulated, corrected on the curve as it is then, and so on until it holds or is no better. By turns the floor is
+ * reckoned by its area, which is soon done and leads far, and stood upon vessel by vessel, which finds what the area would forbid.
+ */
+
+/** Searches that may find nothing better, one after another, and searches in all. */
+const FAILS = 4
+const SEARCHES = 12
+/** Rounds of a search, and of those that correct what came of it. */
+const ROUNDS = 400
+const CORRECTED = 100
+/** Rounds of a search that wanders further, where a correction leaves something without a place or is too dear; and for each job. */
+const WIDER = 100
+const WIDER_EACH = 10
+/** Corrections of one search, and of what holds but is no better. */
+const PASSES = 8
+const HELD_PASSES = 2
+/** What has to be gained. */
+const GAIN = 0.3
+/** By how much less of the area is reckoned with each time the true floor refuses something, and how little at least. */
+const LESS_AREA = 0.01
+const LEAST_AREA = 0.88
+/** How much more than the area may stand on a part of the floor where the true floor is asked as well. */
+const MORE_AREA = 1.15
+
+/** When and where a job is, ticks; null where it is left out. */
+type Took = ReturnType<typeof tookIn>[number]
+
+/**
+ * @param from A plan of a morning, proved.
+ * @returns It, or a better one.
+ */
+export function improved(day: LoadedDay, from: Settled): Settled {
+  let best = from
+  // Set-ins that the true floor has refused to a job since the best was found.
+  let refused = new Map<number, Set<number>>()
+  for (let turn = 0, failed = 0; turn < SEARCHES && failed < FAILS; turn++) {
+    const other = new Improvement(day, best, turn, refused).found()
+    const next = other ? better(best, other) : best
+    failed = next === best ? failed + 1 : 0
+    if (next !== best) refused = new Map()
+    best = next
+  }
+  return best
+}
+
+/** One search from a plan, with its corrections. */
+class Improvement {
+  readonly #day: LoadedDay
+  readonly #from: Settled
+  readonly #turn: number
+  readonly #onFloor: boolean
+  readonly #refused: Map<number, Set<number>>
+  #area = 1
+
+  constructor(day: LoadedDay, from: Settled, turn: number, refused: Map<number, Set<number>>) {
+    this.#day = day
+    this.#from = from
+    this.#turn = turn
+    this.#onFloor = turn % 2 === 1
+    this.#refused = this.#onFloor ? new Map() : refused
+    // Where it stands in the plan at hand it was not refused.
+    tookIn(from).forEach((t, u) => {
+      if (t) this.#refused.get(u)?.delete(t.s)
+    })
+  }
+
+  /** What comes of it; null where nothing holds that is worth it. */
+  found(): Settled | null {
+    let took: readonly Took[] = tookIn(this.#from)
+    let {option, standing} = this.#from
+    let best: Settled | null = null
+    for (let pass = 0, held = 0; pass < PASSES && held <= HELD_PASSES; pass++) {
+      const model = this.#modelOn(option, took)
+      const tried = this.#search(model, took, standing, pass)
+      if (!tried) break
+      const same = pass > 0 && tried.took.every((t, u) => alike(t, took[u] ?? null))
+      took = tried.took
+      if (same && best) break
+      const proof = this.#proofOf(took, tried.seating)
+      const seen = proof.see()
+      if (seen.good) {
+        const settled = proof.settle(seen)
+        best = best ? better(best, settled) : settled
+        if (better(this.#from, settled) === settled) break
+        held++
+      } else this.#learn(seen)
+      ;({option} = seen)
+      ;({standing} = seen.stood)
+    }
+    return best
+  }
+
+  /** What every job might do on a curve, and what each is to do. */
+  #modelOn(option: Settled['option'], took: readonly Took[]): Model {
+    const {problem, jobs, grid} = this.#day
+    const {index} = this.#from.model.program
+    const program = programOf(
+      problem,
+      index,
+      jobs,
+      grid,
+      null,
+      false,
+      option,
+      took.map((must) => (must ? {must} : {})),
+    )
+    return modelOf(problem, program, jobs, grid, this.#from.model.lit)
+  }
+
+  /** A search of a model; null where it leaves more out than the plan at hand, or is no cheaper. */
+  #search(
+    whole: Model,
+    from: readonly Took[],
+    standing: readonly Standing[],
+    pass: number,
+  ): {took: Took[]; seating: Pick<Seating, 'vessels'>} | null {
+    const {jobs} = this.#day
+    const {model, start} = within(whole, from, MORNING)
+    const onFloor = this.#onFloor
+    const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start)}
+    const {floor, seating} = onFloor ? this.#floorUnder(roomy, start, standing) : {floor: undefined, seating: NOWHERE}
+    const how = {refused: jobs.map((_, u) => this.#refused.get(u)), ...(floor ? {floor} : {})}
+    const seed = 31 + 10 * this.#turn + pass
+    const worthIt = ({cost, unplaced}: Found): boolean => {
+      const out = this.#from.unplaced.length
+      return unplaced < out || (unplaced === out && cost - missing * out + model.constant <= this.#from.total - GAIN)
+    }
+    let found = search(roomy, {...how, rounds: pass === 0 ? ROUNDS : CORRECTED, start, seed, calm: pass > 0})
+    if (pass > 0 && !worthIt(found)) {
+      const rounds = WIDER + WIDER_EACH * jobs.length
+      const wider = search(roomy, {...how, rounds, start: found.chosen, seed: seed + 30})
+      if (wider.cost < found.cost) found = wider
+    }
+    if (!worthIt(found)) return null
+    return {took: tookIn({model, found}), seating}
+  }
+
+  /** Floor to reckon with in each part, m²: where the true floor is asked as well, somewhat more, and what the start takes in any case. */
+  #floorOf({floor, ...model}: Model, start: Int32Array): [number, number, number] {
+    if (!this.#onFloor) return [this.#area * floor[0], this.#area * floor[1], this.#area * floor[2]]
+    const most = mostUsed({floor, ...model}, start)
+    const of = (z: 0 | 1 | 2): number => Math.max(MORE_AREA * floor[z], most[z])
+    return [of(0), of(1), of(2)]
+  }
+
+  /** The true floor under a search that begins where vessels stand already. */
+  #floorUnder(model: Model, start: Int32Array, standing: readonly Standing[]): {floor: FloorOf; seating: Seating} {
+    const {jobs, grid} = this.#day
+    const {curve, phase} = model.program
+    const n = jobs.length
+    const times = {placed: new Uint8Array(n), s: new Int32Array(n), e: new Int32Array(n), w: new Uint8Array(n)}
+    const minutes = (tick: number): number => tick * rules.tick + phase
+    const layout: TimesOf = {
+      ...times,
+      fits: (u, z) => keeps(jobs[u]!.dish, curve, z, minutes(times.s[u]!), minutes(times.e[u]!)),
+    }
+    const lay = (chosen: Int32Array): void => {
+      chosen.forEach((o, u) => {
+        times.placed[u] = o < 0 ? 0 : 1
+        if (o < 0) return
+        times.s[u] = model.s[u]![o]!
+        times.e[u] = model.e[u]![o]!
+        times.w[u] = model.where[u]![o]!
+      })
+    }
+    const seating = new Seating(grid, jobs, layout)
+    lay(start)
+    seating.take(
+      jobs.map((_, u) => ({s: times.s[u]!, e: times.e[u]!, w: times.w[u]!})),
+      standing,
+    )
+    const floor: FloorOf = {
+      refused: (chosen, most) => {
+        lay(chosen)
+        return seating.refused(most)
+      },
+      keep: () => seating.keep(),
+      save: () => seating.save(),
+    }
+    return {floor, seating}
+  }
+
+  #proofOf(took: readonly Took[], seating: Pick<Seating, 'vessels'>): Proof {
+    const {lit, program} = this.#from.model
+    const layout = {
+      snapshot: () => took.map((t) => ({in: t !== null, ...(t ?? {s: 0, e: 0, w: 0}), hold: 0})),
+      lit,
+      phase: program.phase,
+      // These are asked of what is in the oven already, and in the morning nothing is.
+      isDone: () => true,
+      heldBack: () => false,
+      hemmedIn: () => false,
+    }
+    return new Proof(this.#day, {option: this.#day.problem.firings[program.index]!, index: program.index, layout}, seating)
+  }
+
+  /** What the true floor refused is not asked of it again. */
+  #learn({stood: {refused}}: Seen): void {
+    if (this.#onFloor || refused.length === 0) return
+    this.#area = Math.max(LEAST_AREA, this.#area - LESS_AREA)
+    for (const {job, at} of refused) {
+      const known = this.#refused.get(job) ?? new Set<number>()
+      this.#refused.set(job, known.add(at))
+    }
+  }
+}
+
+/** No places are known. */
+const NOWHERE: Pick<Seating, 'vessels'> = {vessels: () => null}
+
+function alike(one: Took, other: Took): boolean {
+  return one?.s === other?.s && one?.e === other?.e && one?.w === other?.w
+}
+
+/** The most floor that a solution takes at once of each part, m². */
+function mostUsed(model: Model, chosen: Int32Array): [number, number, number] {
+  const of = (z: 0 | 1 | 2): number => {
+    const used = new Float64Array(model.ticks)
+    model.jobs.forEach(({area}, u) => {
+      const o = chosen[u]!
+      if (o < 0) return
+      const w = model.where[u]![o]!
+      const share = w === 3 ? model.floor[z] / model.floorTotal : w === z ? 1 : 0
+      for (let t = model.s[u]![o]!; t < model.e[u]![o]!; t++) used[t]! += area * share
+    })
+    return Math.max(...used)
+  }
+  return [of(0), of(1), of(2)]
+}

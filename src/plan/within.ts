@@ -1,0 +1,103 @@
+import type {HeatNeed} from '../scale/types.js'
+import {celsiusAt} from './curve.js'
+import {choiceAt, type Model} from './model.js'
+import {rules} from './rules.js'
+import type {tookIn} from './settled.js'
+
+/**
+ * How far inside its dishes' limits a plan stays: what it keeps in hand against an oven that is cooler, or hotter, than was thought. Shares of
+ * what a morning's plan keeps, 0 … 1.
+ */
+export interface InHand {
+  /** Of `rules.inHandCelsius` above the least heat a dish may be set in at. */
+  readonly low: number
+  /** Of `rules.marginCelsius` under the most. */
+  readonly high: number
+  /** Of `END_MARGIN` above the least it may be drawn at. */
+  readonly end: number
+}
+
+/** All that a morning's plan keeps in hand. */
+export const MORNING: InHand = {low: 1, high: 1, end: 1}
+
+/** °C above its least heat that a dish is drawn at. */
+const END_MARGIN = 1
+
+/** °C that are kept in hand at a dish's lower and upper limit: never more than a quarter of its range. */
+function marginsOf(need: HeatNeed): {readonly low: number; readonly high: number} {
+  const most = Math.max(0, (need.startHigh - need.startLow) / 4)
+  return {low: Math.min(rules.inHandCelsius, most), high: Math.min(rules.marginCelsius, most)}
+}
+
+/** °C in a part of the floor at a tick of a model. */
+function celsiusOn({program: {curve, phase}}: Model, w: number, tick: number): number {
+  return celsiusAt(curve, w, tick * rules.tick + phase)
+}
+
+/** How much a solution keeps in hand: as much as the dish that keeps least. What is in the oven already is past it. */
+export function keptInHand(model: Model, chosen: Int32Array): InHand {
+  let [low, high, end] = [1, 1, 1]
+  const share = (kept: number, margin: number): number => (margin > 0 ? Math.max(0, Math.min(1, kept / margin)) : 1)
+  model.jobs.forEach(({dish: {need}, since}, u) => {
+    const o = chosen[u]!
+    if (o < 0 || since !== null) return
+    const w = model.where[u]![o]!
+    const at = celsiusOn(model, w, model.s[u]![o]!)
+    const margins = marginsOf(need)
+    low = Math.min(low, share(at - need.startLow, margins.low))
+    high = Math.min(high, share(need.startHigh - at, margins.high))
+    end = Math.min(end, share(celsiusOn(model, w, model.e[u]![o]!) - need.endLow, END_MARGIN))
+  })
+  return {low, high, end}
+}
+
+/**
+ * A model with those choices only that keep so much in hand, or all of a job that has none.
+ *
+ * @param took What each job is to do, ticks: it stays among its choices. Null where it is left out.
+ * @returns The model, and for each job the index of what it is to do, or of the nearest draw where that is no choice; −1 where it has none.
+ */
+export function within(
+  whole: Model,
+  took: readonly ReturnType<typeof tookIn>[number][],
+  inHand: InHand,
+): {model: Model; start: Int32Array} {
+  const start = new Int32Array(whole.jobs.length).fill(-1)
+  const taken = whole.jobs.map(({dish: {need}, since}, u): number[] => {
+    const [s, e, where] = [whole.s[u]!, whole.e[u]!, whole.where[u]!]
+    const margins = marginsOf(need)
+    const low = need.startLow + inHand.low * margins.low - ROUGHLY
+    const high = need.startHigh - inHand.high * margins.high + ROUGHLY
+    const end = need.endLow + inHand.end * END_MARGIN - ROUGHLY
+    const t = took[u]
+    const mine = t ? choiceAt(whole, u, t.s, t.e, t.w) : -1
+    const all = Array.from(s.keys())
+    const inside = all.filter((o) => {
+      if (o === mine || since !== null) return true
+      const at = celsiusOn(whole, where[o]!, s[o]!)
+      return at >= low && at <= high && celsiusOn(whole, where[o]!, e[o]!) >= end
+    })
+    const kept = inside.length > 0 ? inside : all
+    let off = Number.POSITIVE_INFINITY
+    kept.forEach((o, i) => {
+      if (!t || s[o] !== t.s || where[o] !== t.w || Math.abs(e[o]! - t.e) >= off) return
+      off = Math.abs(e[o]! - t.e)
+      start[u] = i
+    })
+    return kept
+  })
+  return {
+    model: {
+      ...whole,
+      s: taken.map((kept, u) => Int32Array.from(kept, (o) => whole.s[u]![o]!)),
+      e: taken.map((kept, u) => Int32Array.from(kept, (o) => whole.e[u]![o]!)),
+      where: taken.map((kept, u) => Uint8Array.from(kept, (o) => whole.where[u]![o]!)),
+      cost: taken.map((kept, u) => Float64Array.from(kept, (o) => whole.cost[u]![o]!)),
+      origin: taken.map((kept, u) => Int32Array.from(kept, (o) => whole.origin[u]![o]!)),
+    },
+    start,
+  }
+}
+
+/** °C of rounding. */
+const ROUGHLY = 1e-6
