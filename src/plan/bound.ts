@@ -34,8 +34,12 @@ export function firstPrices(model: Model): Prices {
   return {floor: [new Float64Array(model.ticks), new Float64Array(model.ticks), new Float64Array(model.ticks)], openings}
 }
 
-/** Value of the relaxation at given prices, and what each dish chooses. A dish without any choice is left out. */
-export function relax(model: Model, prices: Prices, chosen: Int32Array, sums: Float64Array): number {
+/**
+ * Value of the relaxation at given prices, and what each dish chooses.
+ *
+ * @param without What it costs to leave each dish out; where nothing is said, only a dish without any choice is, and costs nothing.
+ */
+export function relax(model: Model, prices: Prices, chosen: Int32Array, sums: Float64Array, without?: ArrayLike<number>): number {
   const T = model.ticks
   const share = [model.floor[0] / model.floorTotal, model.floor[1] / model.floorTotal, model.floor[2] / model.floorTotal]
   const prefix = [0, 1, 2, 3].map(() => new Float64Array(T + 1))
@@ -59,7 +63,7 @@ export function relax(model: Model, prices: Prices, chosen: Int32Array, sums: Fl
     const pay = prices.openings[u]!
     const area = model.jobs[u]!.area
     const old = model.jobs[u]!.since !== null
-    let best = Number.POSITIVE_INFINITY
+    let best = without?.[u] ?? Number.POSITIVE_INFINITY
     let bestO = -1
     for (let o = 0; o < s.length; o++) {
       if (c[o]! >= best) break
@@ -73,7 +77,7 @@ export function relax(model: Model, prices: Prices, chosen: Int32Array, sums: Fl
       }
     }
     chosen[u] = bestO
-    if (bestO >= 0) value += best
+    if (bestO >= 0 || without) value += best
     for (let t = 0; t < T; t++) sums[t]! += pay[t]!
   }
   for (let t = 0; t < T; t++) value += Math.min(0, model.opening - sums[t]!)
@@ -85,12 +89,14 @@ export function relax(model: Model, prices: Prices, chosen: Int32Array, sums: Fl
  *
  * @param upper Cost of a plan in hand; sets the length of the steps.
  * @param rounds Number of steps; the work is the same every time.
+ * @param without What it costs to leave each dish out, where it may be.
  */
 export function lowerBound(
   model: Model,
   upper: number,
   rounds: number,
   start: Prices = firstPrices(model),
+  without?: ArrayLike<number>,
 ): {bound: number; prices: Prices} {
   const n = model.jobs.length
   const T = model.ticks
@@ -101,7 +107,7 @@ export function lowerBound(
   const now = copy(start)
   const chosen = new Int32Array(n)
   const sums = new Float64Array(T)
-  let best = relax(model, now, chosen, sums)
+  let best = relax(model, now, chosen, sums, without)
   let bestPrices = copy(now)
   let pace = 1
   let stale = 0
@@ -160,7 +166,7 @@ export function lowerBound(
         if (g !== 0) pay[t] = Math.max(0, pay[t]! + step * g)
       }
     }
-    const got = relax(model, now, chosen, sums)
+    const got = relax(model, now, chosen, sums, without)
     if (got > best + 1e-9) {
       if (got > best + 1e-4 * Math.abs(best)) stale = 0
       best = got
@@ -172,4 +178,17 @@ export function lowerBound(
     }
   }
   return {bound: best, prices: bestPrices}
+}
+
+/**
+ * Vessels that every plan on this curve has to leave out, whatever it costs: the same bound with nothing priced but what is left out.
+ *
+ * @param left Vessels that a plan in hand leaves out.
+ * @param rounds Number of steps.
+ */
+export function leastLeftOut(model: Model, left: number, rounds: number): number {
+  const free = {...model, cost: model.cost.map((c) => new Float64Array(c.length)), opening: 0, constant: 0}
+  const without = model.jobs.map(({count}) => count)
+  const {bound} = lowerBound(free, left, rounds, firstPrices(free), without)
+  return Math.max(0, Math.min(left, Math.ceil(bound - 1e-6)))
 }

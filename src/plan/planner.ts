@@ -1,13 +1,14 @@
-import {lowerBound} from './bound.js'
+import {leastLeftOut, lowerBound} from './bound.js'
 import {crowdedOut} from './crowd.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
-import {jobsOf, passes} from './model.js'
+import {jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {settleBest} from './settle.js'
-import {better, goWithout, type Settled} from './settled.js'
-import type {Plan, PlanProblem} from './types.js'
+import {better, goWithout, type Settled, tookIn} from './settled.js'
+import type {LeftOut, Plan, PlanProblem} from './types.js'
+import {keptInHand, within} from './within.js'
 import {write} from './written.js'
 
 /**
@@ -37,8 +38,9 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     : inOrder(full && !options.bare && !first.crowded ? inTime(problem, grid, first, options, tick) : first.settled)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
+  const leftOut = full ? leftOutOf(problem, grid, settled) : null
   tick(0.95)
-  const plan = write(problem, grid, settled, lone, bound, options, planDay)
+  const plan = write(problem, grid, settled, lone, {bound, leftOut}, options, planDay)
   tick(1)
   return plan
 }
@@ -68,12 +70,27 @@ function inParts(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
 /** Dishes that are tried in two batches: where more are left out, the oven is too small for the day. */
 const FEW_SPLIT = 2
 
-/** The least any plan could cost under the model, of this fire and lighting time, with this plan's loads in the oven. */
+/** The least any plan that keeps as much in hand could cost under the model, of this fire and lighting time, with this plan's loads in the oven. */
 function boundOf(problem: PlanProblem, settled: Settled): number | null {
   // A plan made again also pays for what it moves, so the two would not be alike.
   if (settled.unplaced.length > 0 || problem.done?.plan) return null
   const n = settled.model.jobs.length
   const rounds = n > 150 ? 40 : n > 60 ? 120 : 160
-  const mine = lowerBound(settled.model, settled.total, rounds)
+  const {model} = within(settled.model, tookIn(settled), keptInHand(settled.model, settled.found.chosen))
+  const mine = lowerBound(model, settled.total, rounds)
   return Math.min(mine.bound, settled.total)
+}
+
+/**
+ * Vessels left out, and how many of them every plan of this fire and lighting time leaves out, with this plan's loads in the oven; null where
+ * none is.
+ */
+function leftOutOf(problem: PlanProblem, grid: FloorGrid, settled: Settled): LeftOut | null {
+  if (settled.unplaced.length === 0 || problem.done) return null
+  const {program, lit} = settled.model
+  // What is not laid out at all is wanted none the less.
+  const jobs = [...new Set([...settled.model.jobs, ...settled.unplaced.map(({job}) => job)])]
+  const model = modelOf(problem, programOf(problem, program.index, jobs, grid, null, false, settled.option), jobs, grid, lit)
+  const vessels = settled.unplaced.reduce((sum, {job}) => sum + job.count, 0)
+  return {vessels, least: leastLeftOut(model, vessels, jobs.length > 150 ? 40 : 120)}
 }

@@ -201,6 +201,13 @@ export interface BandBalance {
   readonly heat: number
 }
 
+/** What is left out of a plan for want of a place. */
+export interface LeftOut {
+  readonly vessels: number
+  /** How many any plan on this fire has to leave out, under this model, as far as is proved. */
+  readonly least: number
+}
+
 export interface Plan {
   readonly possible: boolean
   readonly firing: Firing
@@ -234,10 +241,12 @@ export interface Plan {
     readonly idle: number
     readonly wood: number
     readonly total: number
-    /** Share by which a better plan could be better, under this model; null where no bound was found. */
+    /** Share by which a better plan that keeps as much in hand could be better, under this model; null where no bound was found. */
     readonly gap: number | null
     /** Lower bound on `total`, in the same units; null where none was found. */
     readonly bound?: number | null
+    /** Absent where nothing is left out, and where it was not worked out. */
+    readonly leftOut?: LeftOut
   }
   /** Every fire of the day, the first one first; times in minutes after midnight. */
   readonly fires?: ReadonlyArray<{readonly lit: number; readonly raked: number; readonly ready: number; readonly firing: Firing}>

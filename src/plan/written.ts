@@ -19,7 +19,7 @@ import {rules, weights, zoneNames} from './rules.js'
 import {lateAmongRest} from './set-in-more.js'
 import type {Settled} from './settled.js'
 import {stepsOf} from './steps.js'
-import type {Day, Eased, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
+import type {Day, Eased, LeftOut, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
 /** What the search settled on, written as a plan: its loads with ranges, what is late or left out and why, its steps; and checked. */
 
@@ -28,13 +28,14 @@ export function write(
   grid: FloorGrid,
   settled: Settled,
   lone: readonly {dish: Dish; rule: string; reason: string; words?: Phrase}[],
-  bound: number | null,
+  bounds: {readonly bound: number | null; readonly leftOut: LeftOut | null} | null,
   options: PlanOptions,
   replan: Replan,
 ): Plan {
   const {model, found, option} = settled
   const {curve} = model.program
   const jobs = model.jobs
+  const bound = bounds?.bound ?? null
   const clock = (k: number): number => model.clock0 + k * rules.tick
   const byStart = new Map<number, number[]>()
   for (let u = 0; u < jobs.length; u++) {
@@ -163,6 +164,7 @@ export function write(
       total,
       gap: bound === null ? null : total <= 0 ? 0 : Math.max(0, (total - bound) / total),
       bound,
+      ...(bounds?.leftOut ? {leftOut: bounds.leftOut} : {}),
     },
     fires: [
       {lit, raked: lit + option.forecast.raked, ready: lit + option.forecast.ready, firing: option.firing},

@@ -246,8 +246,18 @@ export const planFileSchema = z
       idle: z.number().describe('m²·h'),
       wood: z.number().describe('kg'),
       total: z.number(),
-      gap: z.number().nullable().describe('share by which a better plan could be better, under this model'),
+      gap: z
+        .number()
+        .nullable()
+        .describe('share by which a better plan that keeps as much in hand could be better, under this model'),
       bound: z.number().nullable().optional().describe('lower bound on the total, in its units'),
+      leftOut: z
+        .object({
+          vessels: z.number(),
+          least: z.number().describe('how many any plan on this fire has to leave out, under this model, as far as is proved'),
+        })
+        .optional()
+        .describe('vessels left out for want of a place'),
     }),
     balance: z
       .array(

@@ -5,7 +5,7 @@ import {withoutBatch} from '../plan/batches.js'
 import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
-import {clock, dayName, dayOf, longDate, number, temperatures, timeOfDay, wood} from './figures.js'
+import {clock, dayName, dayOf, longDate, number, temperature, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, waysTold} from './phrases.js'
@@ -181,10 +181,35 @@ export function scoreLines(plan: Plan, style: Style): string[] {
     say(words, 'plan.idle', {value: figure(score.idle, 1)}),
     say(words, 'plan.woodScore', {value: wood(score.wood, style)}),
     say(words, 'plan.total', {value: figure(score.total, score.total < 10 ? 2 : 0)}),
+    ...(score.leftOut && score.leftOut.least > 0
+      ? [say(words, 'plan.leftOut', {vessels: figure(score.leftOut.vessels, 0), least: figure(score.leftOut.least, 0)})]
+      : []),
     score.gap === null
       ? words['plan.noGap']
       : say(words, 'plan.gap', {percent: figure(score.gap * 100, score.gap < 0.1 ? 1 : 0)}),
   ]
+}
+
+/** When the oven leaves a band is known to no minute. */
+const roughly = (minutes: number): number => Math.round(minutes / 5) * 5
+
+/** Floor and heat used in each band that the oven falls through, and what is left at the end. */
+export function balanceLines({balance = [], left}: Plan, style: Style): string[] {
+  const {words} = style
+  const lines = balance.map(({band, from, to, floor, used, heat}) =>
+    say(words, 'plan.inBand', {
+      band: words[`band.${band}`],
+      from: clock(roughly(from), style),
+      to: clock(roughly(to), style),
+      used: number(used, 1, style),
+      floor: number(floor, 1, style),
+      share: number((100 * used) / Math.max(floor, 1e-9), 0, style),
+      heat: number(heat, 1, style),
+    }),
+  )
+  return left
+    ? [...lines, say(words, 'plan.heatLeft', {time: clock(left.at, style), temperature: temperature(left.celsius, style)})]
+    : lines
 }
 
 /** The plan for a terminal: the day hour by hour, the loads, the heat chart, what is not placed, the score, the cautions. */
@@ -266,6 +291,11 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     heading('plan.heat')
     const data = chartData(plan, problem, view.readings)
     out.push(heatChartText(plan.forecast, {...data, style, width}).trimEnd())
+  }
+  const balance = balanceLines(plan, style)
+  if (plan.loads.length > 0 && balance.length > 0) {
+    heading('plan.balance')
+    for (const line of balance) out.push(...hanging('  * ', tidy(line), width))
   }
   if (plan.suggestions && plan.suggestions.length > 0) {
     heading('plan.suggestions')

@@ -173,7 +173,12 @@ export const de: Words = {
   'plan.believed': 'Was von diesem Ofen angenommen wird',
   'plan.changes': 'Was sich seit dem Plan vom Morgen geändert hat',
   'plan.total': 'Wertung: {value} (weniger ist besser)',
-  'plan.gap': 'Ein besserer Plan könnte höchstens um {percent} % besser sein (in diesem Modell).',
+  'plan.gap': 'Ein Plan, der ebenso viel in Reserve hält, könnte höchstens um {percent} % besser sein (in diesem Modell).',
+  'plan.leftOut':
+    'Gefäße, für die kein Platz ist: {vessels}. Jeder Plan mit diesem Feuer lässt mindestens {least} weg (in diesem Modell).',
+  'plan.balance': 'Wohin die Hitze geht',
+  'plan.inBand': '{band} ({from} bis {to}): {used} von {floor} m²·h Herd genutzt, {share} %; {heat} MJ ins Backgut',
+  'plan.heatLeft': 'Wenn das Letzte ausgezogen ist ({time}), hat der Ofen etwa {temperature}.',
   'plan.noGap': 'Wie viel besser ein Plan sein könnte, wurde nicht eingegrenzt.',
   'plan.messages': 'Anmerkungen zum Gelesenen',
   'plan.cautions': 'Vorsicht',

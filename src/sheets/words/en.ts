@@ -174,7 +174,12 @@ export const en = {
   'plan.believed': 'What is believed of this oven',
   'plan.changes': 'What changed since the morning’s plan',
   'plan.total': 'Score: {value} (less is better)',
-  'plan.gap': 'A better plan could be better by at most {percent} % (under this model).',
+  'plan.gap': 'A better plan that keeps as much in hand could be better by at most {percent} % (under this model).',
+  'plan.leftOut':
+    'Vessels left out for want of a place: {vessels}. Any plan on this fire leaves out at least {least} (under this model).',
+  'plan.balance': 'Where the heat goes',
+  'plan.inBand': '{band} ({from} to {to}): {used} of {floor} m²·h of floor used, {share} %; {heat} MJ into the food',
+  'plan.heatLeft': 'When the last is drawn ({time}) the oven is at about {temperature}.',
   'plan.noGap': 'How much better a plan could be was not bounded.',
   'plan.messages': 'Notes on what was read',
   'plan.cautions': 'Take care',
