@@ -1,0 +1,59 @@
+import {fileURLToPath} from 'node:url'
+import highsModule from 'highs'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
+import {problemOf, simulator} from '../src/plan/make.js'
+import {jobsOf} from '../src/plan/model.js'
+import {settleBest} from '../src/plan/settle.js'
+import {tookIn} from '../src/plan/settled.js'
+import {keptInHand, within} from '../src/plan/within.js'
+import {randomDay} from '../tests/plan-fixtures.js'
+import {milp} from './plan-milp.js'
+
+/** The package's types describe its CommonJS form; under Node's modules the default export is the loader itself. */
+const loadHighs = highsModule as unknown as typeof highsModule.default
+
+/**
+ * Plans on the simulated oven against HiGHS on the curve that each plan's own loads have made, among plans that keep as much in hand. What
+ * HiGHS finds there is no plan yet: it would change the curve, and its floor is reckoned by area, so that it may be out of reach, or the plan
+ * may be below it. `npm run bench plan-own-curve 20 60` takes 20 days of 5–15 dishes and gives HiGHS 60 s for each; 3 days and 20 s where
+ * nothing is said.
+ */
+export async function run(): Promise<void> {
+  const [days = 3, seconds = 20] = process.argv.slice(3).map(Number)
+  const {oven, day} = readDayFolder(fileURLToPath(new URL('../corpus-demo', import.meta.url)))
+  const over: number[] = []
+  const overProved: number[] = []
+  for (let i = 0; i < days; i++) {
+    const n = 5 + Math.floor((i * 11) / Math.max(1, days))
+    const {dishes} = randomDay(2000 + i, n)
+    const problem = problemOf({oven, day, receipts: []}, dishes)
+    const simulate = simulator({oven})
+    const grid = floorGrid(problem)
+    const t0 = performance.now()
+    const settled = settleBest(problem, grid, jobsOf(problem, grid), {simulate}, () => {})
+    const ms = performance.now() - t0
+    if (settled.unplaced.length > 0) {
+      console.log(`day ${i + 1}: ${n} dishes, ${settled.unplaced.length} without a place`)
+      continue
+    }
+    const {model} = within(settled.model, tookIn(settled), keptInHand(settled.model, settled.found.chosen))
+    let proved = Number.NaN
+    const highs = await loadHighs({
+      print: (line: string) => {
+        const said = /Dual bound\s+(\S+)/.exec(line)
+        if (said) proved = Number(said[1]) + model.constant
+      },
+    } as Parameters<typeof loadHighs>[0])
+    const solved = highs.solve(milp(model), {time_limit: seconds, output_flag: true})
+    const theirs = solved.ObjectiveValue + model.constant
+    over.push(settled.total / theirs - 1)
+    overProved.push(settled.total / proved - 1)
+    console.log(
+      `day ${i + 1}: ${n} dishes, ours ${settled.total.toFixed(1)} in ${ms.toFixed(0)} ms, HiGHS ${theirs.toFixed(1)} (${solved.Status}), its bound ${proved.toFixed(1)}`,
+    )
+  }
+  const middle = (list: number[]): string =>
+    `median ${(100 * [...list].sort((a, b) => a - b)[Math.floor(list.length / 2)]!).toFixed(1)} %, worst ${(100 * Math.max(...list)).toFixed(1)} %`
+  if (over.length > 0) console.log(`over HiGHS's best: ${middle(over)}; over its bound: ${middle(overProved)}`)
+}
