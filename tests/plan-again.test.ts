@@ -8,6 +8,7 @@ import {doughsSoFar} from '../src/plan/dough.js'
 import {followed, partsOf} from '../src/plan/followed.js'
 import {type MadePlan, makePlan, planAgain, simulator} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
+import {rules} from '../src/plan/rules.js'
 import {generator} from '../src/plan/search.js'
 import {unrisen} from '../src/plan/unrisen.js'
 import {layoutOn} from './plan-fixtures.js'
@@ -90,7 +91,9 @@ describe('a day planned again', () => {
   it('leaves in what cannot be done any more as long as that does it good', () => {
     const {plan, problem} = afterReading(made.plan.ready - made.plan.lit + 150, -60)
     const now = problem.done!.now
-    const wanting = plan.loads.flatMap((l) => l.dishes.filter((d) => d.alreadyIn && (d.eased?.dose ?? 1) < 0.9))
+    const wanting = plan.loads.flatMap((l) =>
+      l.dishes.filter((d) => d.alreadyIn && (d.eased?.dose ?? 1) < 1 - rules.ease.far.dose),
+    )
     expect(wanting.length).toBeGreaterThan(0)
     // One that is drawn at once, half done, would have had more.
     for (const d of wanting) {
@@ -238,7 +241,7 @@ describe('a day planned again', () => {
       return again.plan.messages.flatMap((m) => (m.rule === 'drawn-early' ? [`${m.file}:${m.line}: ${m.reason}`] : []))
     }
     expect(about(at + 10)).toEqual([
-      expect.stringMatching(new RegExp(`^firings/${read.day.date}\\.md:9: .+: logged as drawn with \\d % of its heat$`)),
+      expect.stringMatching(new RegExp(`^firings/${read.day.date}\\.md:9: .+: logged as drawn with \\d+ % of its heat$`)),
     ])
     expect(about(draw.likely)).toEqual([])
     // It counts among what comes out underdone, and is told first.

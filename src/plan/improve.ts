@@ -46,12 +46,17 @@ export function improved(day: LoadedDay, from: Settled): Settled {
   let best = from
   // Set-ins that the true floor has refused to a job since the best was found.
   let refused = new Map<number, Set<number>>()
+  let begun: Model | null = null
   for (let turn = 0, failed = 0; turn < SEARCHES && failed < FAILS; turn++) {
-    const other = new Improvement(day, best, turn, refused).found()
+    const search = new Improvement(day, best, turn, refused)
+    begun ??= search.modelOn(best.option, tookIn(best))
+    const other = search.found(begun)
     const next = other ? better(best, other) : best
     failed = next === best ? failed + 1 : 0
-    if (next !== best) refused = new Map()
+    if (next === best) continue
     best = next
+    begun = null
+    refused = new Map()
   }
   return best
 }
@@ -77,13 +82,17 @@ class Improvement {
     })
   }
 
-  /** What comes of it; null where nothing holds that is worth it. */
-  found(): Settled | null {
+  /**
+   * What comes of it; null where nothing holds that is worth it.
+   *
+   * @param begun What every job might do on the curve of the plan at hand.
+   */
+  found(begun: Model): Settled | null {
     let took: readonly Took[] = tookIn(this.#from)
     let {option, standing} = this.#from
     let best: Settled | null = null
     for (let pass = 0, held = 0; pass < PASSES && held <= HELD_PASSES; pass++) {
-      const model = this.#modelOn(option, took)
+      const model = pass === 0 ? begun : this.modelOn(option, took)
       const tried = this.#search(model, took, standing, pass)
       if (!tried) break
       const same = pass > 0 && tried.took.every((t, u) => alike(t, took[u] ?? null))
@@ -104,7 +113,7 @@ class Improvement {
   }
 
   /** What every job might do on a curve, and what each is to do. */
-  #modelOn(option: Settled['option'], took: readonly Took[]): Model {
+  modelOn(option: Settled['option'], took: readonly Took[]): Model {
     const {problem, jobs, grid} = this.#day
     const {index} = this.#from.model.program
     const program = programOf(
