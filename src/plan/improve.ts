@@ -68,6 +68,8 @@ class Improvement {
   readonly #turn: number
   readonly #onFloor: boolean
   readonly #refused: Map<number, Set<number>>
+  /** The plan at hand sets nothing in to fall while crusts bake: then no other does. */
+  readonly #apart: boolean
   #area = 1
 
   constructor(day: LoadedDay, from: Settled, turn: number, refused: Map<number, Set<number>>) {
@@ -76,6 +78,7 @@ class Improvement {
     this.#turn = turn
     this.#onFloor = turn % 2 === 1
     this.#refused = this.#onFloor ? new Map() : refused
+    this.#apart = isApart(from)
     // Where it stands in the plan at hand it was not refused.
     tookIn(from).forEach((t, u) => {
       if (t) this.#refused.get(u)?.delete(t.s)
@@ -139,7 +142,7 @@ class Improvement {
     const {jobs} = this.#day
     const {model, start} = within(whole, from, MORNING)
     const onFloor = this.#onFloor
-    const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start)}
+    const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start), apart: this.#apart}
     const {floor, seating} = onFloor ? this.#floorUnder(roomy, start, standing) : {floor: undefined, seating: NOWHERE}
     const how = {refused: jobs.map((_, u) => this.#refused.get(u)), ...(floor ? {floor} : {})}
     const seed = 31 + 10 * this.#turn + pass
@@ -225,6 +228,18 @@ class Improvement {
       this.#refused.set(job, known.add(at))
     }
   }
+}
+
+/** True where nothing is set in very hot to fall while a crust bakes. */
+function isApart(settled: Settled): boolean {
+  const {jobs} = settled.model
+  const took = tookIn(settled)
+  return jobs.every((fall, u) =>
+    jobs.every((crust, v) => {
+      const [f, c] = [took[u], took[v]]
+      return fall.order !== 1 || crust.order !== 2 || !f || !c || f.s <= c.s || f.s >= c.e
+    }),
+  )
 }
 
 /** No places are known. */

@@ -88,6 +88,8 @@ export interface Model {
   readonly lane: number
   /** Hand minutes in one opening. */
   readonly hands: number
+  /** True where nothing is set in very hot to fall while a crust bakes (`Job.order`), which is no rule but better. */
+  readonly apart?: boolean
   /** Choices allowed at this lighting time, cheapest first. */
   readonly s: readonly Int32Array[]
   readonly e: readonly Int32Array[]

@@ -46,6 +46,8 @@ export class State {
   readonly hands: Float64Array
   /** Set-ins of each order (`Job.order`) at each tick. */
   readonly orders: readonly Int32Array[]
+  /** Crusts (`Job.order` 2) that stay through each tick. */
+  readonly crusts: Int32Array
   readonly share: readonly [number, number, number]
   readonly cutCount: Int32Array
   readonly cutsOf: number[][]
@@ -70,6 +72,7 @@ export class State {
     this.ends = new Uint8Array(4 * model.ticks)
     this.open = new Uint8Array(model.ticks)
     this.taken = new Uint8Array(model.ticks)
+    this.crusts = new Int32Array(model.ticks)
     this.orders = [0, 1, 2].map(() => new Int32Array(model.ticks))
     this.share = [model.floor[0] / model.floorTotal, model.floor[1] / model.floorTotal, model.floor[2] / model.floorTotal]
     this.gone = n
@@ -99,6 +102,7 @@ export class State {
       for (let t = Math.max(0, s); t < e; t++) inside[t]! += a
       for (let t = Math.max(0, s + 1); t < e; t++) through[t]! += a
     }
+    if (m.jobs[u]!.order === 2) for (let t = Math.max(0, s + 1); t < e; t++) this.crusts[t]! += sign
     // Reaching the back needs a lane through the middle and the mouth; reaching the middle, through the mouth.
     const handling = m.jobs[u]!.handling * sign
     if (!old) {
@@ -148,6 +152,14 @@ export class State {
     return true
   }
 
+  /** True when nothing is set in to fall while a crust bakes, or where that is not asked. */
+  private isApart(order: 0 | 1 | 2, s: number, e: number): boolean {
+    if (!this.model.apart || order === 0) return true
+    if (order === 1) return s < 0 || this.crusts[s] === 0
+    for (let t = Math.max(0, s + 1); t < e; t++) if (this.orders[1]![t]! > 0) return false
+    return true
+  }
+
   /** True when the choice keeps every limit, given what else is in. */
   allows(u: number, o: number): boolean {
     const m = this.model
@@ -158,6 +170,7 @@ export class State {
     const eps = 1e-9
     if (job.since === null && this.hands[s]! + job.handling > m.hands + eps) return false
     if (job.since === null && !this.inOrder(job.order, s)) return false
+    if (!this.isApart(job.order, s, e)) return false
     if (this.hands[e]! + job.handling > m.hands + eps) return false
     for (let z = 0; z < 3; z++) {
       const a = w === 3 ? job.area * this.share[z]! : w === z ? job.area : 0
@@ -208,8 +221,11 @@ export class State {
     const {hands, open, taken, until, ends} = this
     for (let t = from; t <= to; t++) {
       if (t === ban || hands[t]! > spare) open[t] = 0
-      else open[t] = refused?.has(t) || (job.order !== 0 && !this.inOrder(job.order, t)) ? 1 : 3
+      else if (refused?.has(t) || (job.order !== 0 && !this.inOrder(job.order, t))) open[t] = 1
+      else open[t] = job.order === 1 && !this.isApart(1, t, t) ? 1 : 3
     }
+    // A crust has to be out when something is set in to fall.
+    const barrier = m.apart && job.order === 2 ? this.orders[1]! : null
     const through1 = this.through[1]!
     const through2 = this.through[2]!
     const narrow1 = m.floor[1] * (1 - m.lane)
@@ -237,7 +253,7 @@ export class State {
         const may = barred ? 0 : open[t]!
         ends[first + t] = may & 1
         until[first + t] = may > 1 && taken[t]! < 2 ? bad : -1
-        if (taken[t]! > 0) bad = t
+        if (taken[t]! > 0 || (barrier && barrier[t]! > 0)) bad = t
       }
     }
   }
