@@ -94,9 +94,12 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
     let shape = at - dough.shape
     let clash = false
     if (dough.shape > 0) {
+      // On a day that has begun a dough is not shaped, for want of hands later, before it can be bread.
+      const bread = was?.cool ? soonest : (was?.mixed ?? soonest) + dough.mix + rules.leastRise * dough.rise
+      const most = Math.min(dough.hold, Math.max(0, shape - bread))
       let wait = 0
-      while (wait <= dough.hold && !free(shape - wait, dough.shape)) wait += 5
-      if (wait > dough.hold) clash = true
+      while (wait <= most && !free(shape - wait, dough.shape)) wait += 5
+      if (wait > most) clash = true
       else shape -= wait
       busy.push({from: shape, minutes: dough.shape})
     }
