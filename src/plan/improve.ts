@@ -1,4 +1,5 @@
 import {keeps} from './keeps.js'
+import {deeperBy} from './layout.js'
 import {type Model, modelOf, programOf} from './model.js'
 import {type LoadedDay, Proof, type Seen} from './proof.js'
 import {rules} from './rules.js'
@@ -51,7 +52,7 @@ export function improved(day: LoadedDay, from: Settled): Settled {
     const search = new Improvement(day, best, turn, refused)
     begun ??= search.modelOn(best.option, tookIn(best))
     const other = search.found(begun)
-    const next = other ? better(best, other) : best
+    const next = other ? preferred(best, other) : best
     failed = next === best ? failed + 1 : 0
     if (next === best) continue
     best = next
@@ -105,8 +106,8 @@ class Improvement {
       const seen = proof.see()
       if (seen.good) {
         const settled = proof.settle(seen)
-        best = best ? better(best, settled) : settled
-        if (better(this.#from, settled) === settled) break
+        best = best ? preferred(best, settled) : settled
+        if (preferred(this.#from, settled) === settled) break
         held++
       } else this.#learn(seen)
       ;({option} = seen)
@@ -140,7 +141,8 @@ class Improvement {
     pass: number,
   ): {took: Took[]; seating: Pick<Seating, 'vessels'>} | null {
     const {jobs} = this.#day
-    const {model, start} = within(whole, from, MORNING)
+    const inside = within(whole, from, MORNING)
+    const {model, start} = deeper(inside.model, inside.start)
     const onFloor = this.#onFloor
     const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start), apart: this.#apart}
     const {floor, seating} = onFloor ? this.#floorUnder(roomy, start, standing) : {floor: undefined, seating: NOWHERE}
@@ -148,7 +150,7 @@ class Improvement {
     const seed = 31 + 10 * this.#turn + pass
     const worthIt = ({cost, unplaced}: Found): boolean => {
       const out = this.#from.unplaced.length
-      return unplaced < out || (unplaced === out && cost - missing * out + model.constant <= this.#from.total - GAIN)
+      return unplaced < out || (unplaced === out && cost - missing * out + model.constant <= priceOf(this.#from) - GAIN)
     }
     let found = search(roomy, {...how, rounds: pass === 0 ? ROUNDS : CORRECTED, start, seed, calm: pass > 0})
     if (pass > 0 && !worthIt(found)) {
@@ -240,6 +242,37 @@ function isApart(settled: Settled): boolean {
       return fall.order !== 1 || crust.order !== 2 || !f || !c || f.s <= c.s || f.s >= c.e
     }),
   )
+}
+
+/** What a plan costs, and by how much its long bakes stand too near the mouth. */
+function priceOf(settled: Settled): number {
+  return tookIn(settled).reduce((sum, t) => sum + (t ? deeperBy(t.s, t.e, t.w) : 0), settled.total)
+}
+
+/** The better of two plans, of two that lack as much the cheaper with its long bakes at the back. */
+function preferred(one: Settled, other: Settled): Settled {
+  const priced = (settled: Settled): Settled => ({...settled, total: priceOf(settled)})
+  const [a, b] = [priced(one), priced(other)]
+  return better(a, b) === b ? other : one
+}
+
+/** The same choices with what it costs to stand too near the mouth for long, the cheapest first again. */
+function deeper(model: Model, start: Int32Array): {model: Model; start: Int32Array} {
+  const cost = model.cost.map((list, u) =>
+    list.map((c, o) => c + deeperBy(model.s[u]![o]!, model.e[u]![o]!, model.where[u]![o]!)),
+  )
+  const order = cost.map((list) => Uint32Array.from(list.keys()).sort((a, b) => list[a]! - list[b]! || a - b))
+  return {
+    model: {
+      ...model,
+      s: order.map((by, u) => Int32Array.from(by, (o) => model.s[u]![o]!)),
+      e: order.map((by, u) => Int32Array.from(by, (o) => model.e[u]![o]!)),
+      where: order.map((by, u) => Uint8Array.from(by, (o) => model.where[u]![o]!)),
+      cost: order.map((by, u) => Float64Array.from(by, (o) => cost[u]![o]!)),
+      origin: order.map((by, u) => Int32Array.from(by, (o) => model.origin[u]![o]!)),
+    },
+    start: start.map((o, u) => (o < 0 ? o : order[u]!.indexOf(o))),
+  }
 }
 
 /** No places are known. */

@@ -807,7 +807,7 @@ export class Layout {
       const until = Math.min(end, own[4 * u]!, hotEnd)
       const from = Math.max(start, this.#ready)
       if (until > from) usedTicks += this.#area[u]! * (until - from)
-      if (end - start >= LONG && where < 3) cost += DEEPER * where
+      cost += deeperBy(start, end, where)
     }
     const hotTicks = hotEnd - this.#ready - this.#hotBlocked(hotEnd)
     cost += weights.idle * ((hotTicks * this.#hotArea - usedTicks) * (rules.tick / 60))
@@ -1346,6 +1346,12 @@ const AMONG_CRUSTS = 10
 /** A stay is long from so many ticks, and it costs so much for each part of the floor by which it is nearer the mouth than the back. */
 const LONG = 24
 const DEEPER = 1.5
+
+/** What it costs that a long bake stands nearer the mouth than the back: no rule, but the heat lasts longest there. */
+export function deeperBy(start: number, end: number, where: number): number {
+  return end - start >= LONG && where < 3 ? DEEPER * where : 0
+}
+
 /** Weight of floor that stands in the way at an opening, against a crowded tick. */
 const IN_THE_WAY = 5
 /** Price of a broken limit when layouts are compared: no saving is worth one. */
