@@ -5,6 +5,8 @@ import {floorGrid} from '../src/plan/floor-grid.js'
 import {jobsOf} from '../src/plan/model.js'
 import type {Simulate} from '../src/plan/options.js'
 import {planDay} from '../src/plan/planner.js'
+import {scoreLines} from '../src/sheets/plan-text.js'
+import {plainStyle} from '../src/sheets/style.js'
 import {randomDay} from './plan-fixtures.js'
 
 /** A day of far more than the oven holds, on an oven that its loads do not cool. Invented days; no outside fact is asked. */
@@ -40,5 +42,15 @@ describe('a day of far more than the oven holds', () => {
       expect(remedies).toEqual([])
     }
     expect(plan.ways).toBeUndefined()
+    // How many of them no plan could take is proved, and told.
+    const {leftOut} = plan.score
+    const vessels = far.dishes.reduce((sum, {id, count}) => sum + count - (baked.get(id) ?? 0), 0)
+    expect(leftOut!.vessels).toBe(vessels)
+    expect(leftOut!.least).toBeGreaterThan(0)
+    expect(leftOut!.least).toBeLessThanOrEqual(vessels)
+    const said = scoreLines(plan, plainStyle)
+    expect(said).toContain(
+      `Vessels left out for want of a place: ${vessels}. Any plan on this fire leaves out at least ${leftOut!.least} (under this model).`,
+    )
   }, 120_000)
 })

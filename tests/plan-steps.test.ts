@@ -54,6 +54,35 @@ describe('the doughs of one dish', () => {
   })
 })
 
+/** That a dough which has hardly risen is no bread, whoever else wants the hands: common practice, no source. */
+describe('a dough that was mixed before the day was planned again', () => {
+  const bread = {...dish('bread', 1, {id: 'bread', title: 'Bread'}), dough: {mix: 20, rise: 80, shape: 20, hold: 60}} as const
+  // The bun is seen to first, by its name.
+  const bun = {...bread, id: 'bath-bun', title: 'Bun'}
+  const mixed = 400
+  // Set in when the bread has had no more than it needs, and both are to be shaped then by one pair of hands.
+  const at = mixed + 20 + rules.leastRise * 80 + 10 + 20
+  const two = problem([bread, bun], {
+    done: {
+      now: mixed + 30,
+      lit: 300,
+      set: [],
+      plan: null,
+      doughs: [
+        {dish: 'bread', load: 1, mixed, cool: false},
+        {dish: 'bath-bun', load: 1, mixed: mixed - 60, cool: false},
+      ],
+    },
+  })
+  const load = {...whole, at, dishes: ['bread', 'bath-bun'].map((id) => ({...whole.dishes[0]!, dish: id, count: 1}))}
+  const shapeAt = (id: string): number =>
+    stepsOf(two, {...plan, loads: [load]}).steps.find((s) => s.action === 'shape' && s.dishes.includes(id))!.at
+
+  it('is not shaped before it can be bread', () => {
+    expect(shapeAt('bread')).toBeGreaterThanOrEqual(mixed + 20 + rules.leastRise * 80)
+  })
+})
+
 /** That nobody rises at night to make up what goes in at dawn: common practice, no source. */
 describe('what is made up for the first load of a day', () => {
   const slices = problem([dish('gingerbread', 1, {id: 'cake', title: 'Cake'})])

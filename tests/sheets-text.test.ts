@@ -14,7 +14,7 @@ import {
 import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
 import {oldText} from '../src/sheets/old-text.js'
-import {planMarkdown, planText, unplacedLines} from '../src/sheets/plan-text.js'
+import {balanceLines, planMarkdown, planText, unplacedLines} from '../src/sheets/plan-text.js'
 import {sizedLines} from '../src/sheets/said.js'
 import {makeStyle, plainStyle} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -129,6 +129,21 @@ describe('the plan as text', () => {
     for (const line of text.split('\n')) expect(line.length, line).toBeLessThanOrEqual(80)
     expect(text).not.toContain('\u001b')
     expect(planText(view, {colour: true})).toContain('\u001b[1m')
+  })
+  it('says what became of floor and heat in each band, to five minutes, and what is left', () => {
+    const balance = [
+      {band: 'hot', from: 495, to: 647, floor: 4, used: 1, heat: 4.6},
+      {band: 'slack', from: 964, to: 1791, floor: 22.7, used: 0, heat: 0},
+    ] as const
+    const told = {...plan, balance, left: {at: 1790, celsius: 74.6}}
+    expect(balanceLines(told, plainStyle)).toEqual([
+      'hot (8:15 am to 10:45 am): 1 of 4 m²·h of floor used, 25 %; 4.6 MJ into the food',
+      'slack (4:05 pm to 5:50 am next day): 0 of 22.7 m²·h of floor used, 0 %; 0 MJ into the food',
+      'When the last is drawn (5:50 am next day) the oven is at about 75 °C (165 °F).',
+    ])
+    const text = planText({...view, plan: told}).replace(/\s+/g, ' ')
+    for (const line of balanceLines(told, plainStyle)) expect(text).toContain(line)
+    expect(balanceLines(told, styleOf({language: 'de'}))[0]).toMatch(/1 von 4 m²·h Herd genutzt, 25 %; 4,6 MJ ins Backgut$/)
   })
   it('says every step, what to look for, and what cannot be placed with its remedies', () => {
     for (const text of [planText(view).replace(/\s+/g, ' '), planMarkdown(view).replace(/\s+/g, ' ')]) {
