@@ -79,7 +79,7 @@ describe('what a plan keeps in hand', () => {
       expect(inside.s[u]!.length).toBeGreaterThan(0)
       expect(inside.s[u]!.length).toBeLessThanOrEqual(model.s[u]!.length)
       const first = Int32Array.from(inside.jobs, (_, v) => (v === u ? 0 : -1))
-      const kept = keptInHand(inside, first)
+      const kept = keptInHand(inside, first)[u]!
       expect(Math.min(kept.low, kept.high, kept.end)).toBeGreaterThan(1 - 1e-5)
     })
     expect(inside.s.some((list, u) => list.length < model.s[u]!.length)).toBe(true)

@@ -70,7 +70,7 @@ function inParts(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
 /** Dishes that are tried in two batches: where more are left out, the oven is too small for the day. */
 const FEW_SPLIT = 2
 
-/** The least any plan that keeps as much in hand could cost under the model, of this fire and lighting time, with this plan's loads in the oven. */
+/** The least any plan that keeps as much in hand for each dish could cost under the model, of this fire and lighting time, with this plan's loads in the oven. */
 function boundOf(problem: PlanProblem, settled: Settled): number | null {
   // A plan made again also pays for what it moves, so the two would not be alike.
   if (settled.unplaced.length > 0 || problem.done?.plan) return null

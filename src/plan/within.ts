@@ -34,41 +34,43 @@ function celsiusOn({program: {curve, phase}}: Model, w: number, tick: number): n
   return celsiusAt(curve, w, tick * rules.tick + phase)
 }
 
-/** How much a solution keeps in hand: as much as the dish that keeps least. What is in the oven already is past it. */
-export function keptInHand(model: Model, chosen: Int32Array): InHand {
-  let [low, high, end] = [1, 1, 1]
+/** How much a solution keeps in hand of each job's limits. What is left out, or in the oven already, is held to all that a morning's plan keeps. */
+export function keptInHand(model: Model, chosen: Int32Array): InHand[] {
   const share = (kept: number, margin: number): number => (margin > 0 ? Math.max(0, Math.min(1, kept / margin)) : 1)
-  model.jobs.forEach(({dish: {need}, since}, u) => {
+  return model.jobs.map(({dish: {need}, since}, u) => {
     const o = chosen[u]!
-    if (o < 0 || since !== null) return
+    if (o < 0 || since !== null) return MORNING
     const w = model.where[u]![o]!
     const at = celsiusOn(model, w, model.s[u]![o]!)
     const margins = marginsOf(need)
-    low = Math.min(low, share(at - need.startLow, margins.low))
-    high = Math.min(high, share(need.startHigh - at, margins.high))
-    end = Math.min(end, share(celsiusOn(model, w, model.e[u]![o]!) - need.endLow, END_MARGIN))
+    return {
+      low: share(at - need.startLow, margins.low),
+      high: share(need.startHigh - at, margins.high),
+      end: share(celsiusOn(model, w, model.e[u]![o]!) - need.endLow, END_MARGIN),
+    }
   })
-  return {low, high, end}
 }
 
 /**
  * A model with those choices only that keep so much in hand, or all of a job that has none.
  *
+ * @param inHand For each job, or for all alike.
  * @param took What each job is to do, ticks: it stays among its choices. Null where it is left out.
  * @returns The model, and for each job the index of what it is to do, or of the nearest draw where that is no choice; −1 where it has none.
  */
 export function within(
   whole: Model,
   took: readonly ReturnType<typeof tookIn>[number][],
-  inHand: InHand,
+  inHand: InHand | readonly InHand[],
 ): {model: Model; start: Int32Array} {
   const start = new Int32Array(whole.jobs.length).fill(-1)
   const taken = whole.jobs.map(({dish: {need}, since}, u): number[] => {
     const [s, e, where] = [whole.s[u]!, whole.e[u]!, whole.where[u]!]
     const margins = marginsOf(need)
-    const low = need.startLow + inHand.low * margins.low - ROUGHLY
-    const high = need.startHigh - inHand.high * margins.high + ROUGHLY
-    const end = need.endLow + inHand.end * END_MARGIN - ROUGHLY
+    const kept = 'low' in inHand ? inHand : inHand[u]!
+    const low = need.startLow + kept.low * margins.low - ROUGHLY
+    const high = need.startHigh - kept.high * margins.high + ROUGHLY
+    const end = need.endLow + kept.end * END_MARGIN - ROUGHLY
     const t = took[u]
     const mine = t ? choiceAt(whole, u, t.s, t.e, t.w) : -1
     const all = Array.from(s.keys())
@@ -77,14 +79,14 @@ export function within(
       const at = celsiusOn(whole, where[o]!, s[o]!)
       return at >= low && at <= high && celsiusOn(whole, where[o]!, e[o]!) >= end
     })
-    const kept = inside.length > 0 ? inside : all
+    const left = inside.length > 0 ? inside : all
     let off = Number.POSITIVE_INFINITY
-    kept.forEach((o, i) => {
+    left.forEach((o, i) => {
       if (!t || s[o] !== t.s || where[o] !== t.w || Math.abs(e[o]! - t.e) >= off) return
       off = Math.abs(e[o]! - t.e)
       start[u] = i
     })
-    return kept
+    return left
   })
   return {
     model: {
