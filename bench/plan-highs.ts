@@ -1,13 +1,9 @@
-import highsModule from 'highs'
 import {lowerBound} from '../src/plan/bound.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {jobsOf, modelOf, programOf} from '../src/plan/model.js'
 import {searchWell} from '../src/plan/search.js'
 import {randomDay} from '../tests/plan-fixtures.js'
-import {milp} from './plan-milp.js'
-
-/** The package's types describe its CommonJS form; under Node's modules the default export is the loader itself. */
-const loadHighs = highsModule as unknown as typeof highsModule.default
+import {highsOn} from './highs-on.js'
 
 /**
  * The search against HiGHS on the same model: days of 8–30 dishes. `npm run bench plan-highs 40 120` takes 40 days and gives HiGHS 120 s
@@ -31,24 +27,8 @@ export async function run(): Promise<void> {
     const t1 = performance.now()
     const ours = found.cost + model.constant
     const {bound} = lowerBound(model, ours, 260)
-    // What HiGHS has proved is told in its log only.
-    let proved = Number.NaN
-    const highs = await loadHighs({
-      print: (line: string) => {
-        const said = /Dual bound\s+(\S+)/.exec(line)
-        if (said) proved = Number(said[1]) + model.constant
-      },
-    } as Parameters<typeof loadHighs>[0])
     const t2 = performance.now()
-    let theirs = Number.NaN
-    let status = 'error'
-    try {
-      const solved = highs.solve(milp(model), {time_limit: seconds, output_flag: true})
-      status = solved.Status
-      theirs = solved.ObjectiveValue + model.constant
-    } catch (error) {
-      status = error instanceof Error ? error.message : 'error'
-    }
+    const {best: theirs, proved, status} = await highsOn(model, seconds)
     const t3 = performance.now()
     if (Number.isFinite(theirs)) {
       ratios.push(ours / theirs)

@@ -1,5 +1,4 @@
 import {fileURLToPath} from 'node:url'
-import highsModule from 'highs'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {problemOf, simulator} from '../src/plan/make.js'
@@ -8,10 +7,7 @@ import {settleBest} from '../src/plan/settle.js'
 import {tookIn} from '../src/plan/settled.js'
 import {keptInHand, within} from '../src/plan/within.js'
 import {randomDay} from '../tests/plan-fixtures.js'
-import {milp} from './plan-milp.js'
-
-/** The package's types describe its CommonJS form; under Node's modules the default export is the loader itself. */
-const loadHighs = highsModule as unknown as typeof highsModule.default
+import {highsOn} from './highs-on.js'
 
 /**
  * Plans on the simulated oven against HiGHS on the curve that each plan's own loads have made, among plans that keep as much in hand. What
@@ -38,19 +34,11 @@ export async function run(): Promise<void> {
       continue
     }
     const {model} = within(settled.model, tookIn(settled), keptInHand(settled.model, settled.found.chosen))
-    let proved = Number.NaN
-    const highs = await loadHighs({
-      print: (line: string) => {
-        const said = /Dual bound\s+(\S+)/.exec(line)
-        if (said) proved = Number(said[1]) + model.constant
-      },
-    } as Parameters<typeof loadHighs>[0])
-    const solved = highs.solve(milp(model), {time_limit: seconds, output_flag: true})
-    const theirs = solved.ObjectiveValue + model.constant
+    const {best: theirs, proved, status} = await highsOn(model, seconds)
     over.push(settled.total / theirs - 1)
     overProved.push(settled.total / proved - 1)
     console.log(
-      `day ${i + 1}: ${n} dishes, ours ${settled.total.toFixed(1)} in ${ms.toFixed(0)} ms, HiGHS ${theirs.toFixed(1)} (${solved.Status}), its bound ${proved.toFixed(1)}`,
+      `day ${i + 1}: ${n} dishes, ours ${settled.total.toFixed(1)} in ${ms.toFixed(0)} ms, HiGHS ${theirs.toFixed(1)} (${status}), its bound ${proved.toFixed(1)}`,
     )
   }
   const middle = (list: number[]): string =>

@@ -1,6 +1,6 @@
 import {keeps} from './keeps.js'
 import {deeperBy} from './layout.js'
-import {type Model, modelOf, programOf} from './model.js'
+import {choosing, type Model, modelOf, programOf} from './model.js'
 import {type LoadedDay, Proof, type Seen} from './proof.js'
 import {rules} from './rules.js'
 import {type FloorOf, type Found, missing, search} from './search.js'
@@ -262,17 +262,7 @@ function deeper(model: Model, start: Int32Array): {model: Model; start: Int32Arr
     list.map((c, o) => c + deeperBy(model.s[u]![o]!, model.e[u]![o]!, model.where[u]![o]!)),
   )
   const order = cost.map((list) => Uint32Array.from(list.keys()).sort((a, b) => list[a]! - list[b]! || a - b))
-  return {
-    model: {
-      ...model,
-      s: order.map((by, u) => Int32Array.from(by, (o) => model.s[u]![o]!)),
-      e: order.map((by, u) => Int32Array.from(by, (o) => model.e[u]![o]!)),
-      where: order.map((by, u) => Uint8Array.from(by, (o) => model.where[u]![o]!)),
-      cost: order.map((by, u) => Float64Array.from(by, (o) => cost[u]![o]!)),
-      origin: order.map((by, u) => Int32Array.from(by, (o) => model.origin[u]![o]!)),
-    },
-    start: start.map((o, u) => (o < 0 ? o : order[u]!.indexOf(o))),
-  }
+  return {model: choosing(model, order, cost), start: start.map((o, u) => (o < 0 ? o : order[u]!.indexOf(o)))}
 }
 
 /** No places are known. */

@@ -643,6 +643,22 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
   }
 }
 
+/**
+ * A model with some of its choices only.
+ *
+ * @param kept For each job the indices of those that stay, in their new order: the cheapest first.
+ */
+export function choosing(model: Model, kept: readonly ArrayLike<number>[], cost: readonly Float64Array[] = model.cost): Model {
+  return {
+    ...model,
+    s: kept.map((by, u) => Int32Array.from(by, (o) => model.s[u]![o]!)),
+    e: kept.map((by, u) => Int32Array.from(by, (o) => model.e[u]![o]!)),
+    where: kept.map((by, u) => Uint8Array.from(by, (o) => model.where[u]![o]!)),
+    cost: kept.map((by, u) => Float64Array.from(by, (o) => cost[u]![o]!)),
+    origin: kept.map((by, u) => Int32Array.from(by, (o) => model.origin[u]![o]!)),
+  }
+}
+
 const choicesAt = new WeakMap<Model, (Map<number, number> | undefined)[]>()
 
 /** The choice of a job that is set in and drawn at given ticks in a part of the floor; −1 where it has none. */

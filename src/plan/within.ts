@@ -1,6 +1,6 @@
 import type {HeatNeed} from '../scale/types.js'
 import {celsiusAt} from './curve.js'
-import {choiceAt, type Model} from './model.js'
+import {choiceAt, choosing, type Model} from './model.js'
 import {rules} from './rules.js'
 import type {tookIn} from './settled.js'
 
@@ -88,17 +88,7 @@ export function within(
     })
     return left
   })
-  return {
-    model: {
-      ...whole,
-      s: taken.map((kept, u) => Int32Array.from(kept, (o) => whole.s[u]![o]!)),
-      e: taken.map((kept, u) => Int32Array.from(kept, (o) => whole.e[u]![o]!)),
-      where: taken.map((kept, u) => Uint8Array.from(kept, (o) => whole.where[u]![o]!)),
-      cost: taken.map((kept, u) => Float64Array.from(kept, (o) => whole.cost[u]![o]!)),
-      origin: taken.map((kept, u) => Int32Array.from(kept, (o) => whole.origin[u]![o]!)),
-    },
-    start,
-  }
+  return {model: choosing(whole, taken), start}
 }
 
 /** °C of rounding. */
