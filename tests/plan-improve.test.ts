@@ -15,6 +15,7 @@ import {settleBest} from '../src/plan/settle.js'
 import {tookIn} from '../src/plan/settled.js'
 import {keptInHand, MORNING, within} from '../src/plan/within.js'
 import {write} from '../src/plan/written.js'
+import type {Dish} from '../src/scale/types.js'
 import {randomDay} from './plan-fixtures.js'
 
 const {oven, day} = readDayFolder(fileURLToPath(new URL('../corpus-demo', import.meta.url)))
@@ -23,8 +24,8 @@ const {oven, day} = readDayFolder(fileURLToPath(new URL('../corpus-demo', import
 const loadHighs = highsModule as unknown as typeof highsModule.default
 
 /** A day of the demo oven, planned shortly: so far nothing has been made better. */
-function shortly(seed: number, n: number) {
-  const problem = problemOf({oven, day, receipts: []}, randomDay(seed, n).dishes)
+function shortly(seed: number, n: number, keep: (dish: Dish) => boolean = () => true) {
+  const problem = problemOf({oven, day, receipts: []}, randomDay(seed, n).dishes.filter(keep))
   const grid = floorGrid(problem)
   const jobs = jobsOf(problem, grid)
   const simulate = simulator({oven})
@@ -43,7 +44,7 @@ describe('a plan on the simulated oven', () => {
       expect(best.total).toBeLessThanOrEqual(settled.total)
       before += settled.total
       after += best.total
-      const plan = write(problem, day.grid, best.whole!(), [], null, {simulate, bare: true}, planDay)
+      const plan = write(problem, day.grid, best.whole?.() ?? best, [], null, {simulate, bare: true}, planDay)
       expect(check(problem, plan)).toEqual([])
       expect(plan.score.total).toBeCloseTo(best.total, 3)
     }
@@ -52,11 +53,14 @@ describe('a plan on the simulated oven', () => {
 
   /**
    * HiGHS (npm package `highs`, an independent solver) on the curve that the plan's own loads have made, among plans that keep as much in
-   * hand. Tolerance 3 %, the issue's worst: what is best on that curve may change it, or not stand on the true floor.
+   * hand. Tolerance 3 %, the issue's worst: what is best on that curve may change it, or not stand on the true floor. Without what is set in to
+   * fall, which the layout would not have among crusts: of that HiGHS knows nothing.
    */
   it('is within 3 % of the best that HiGHS finds on its own curve', async () => {
-    for (const {settled, day} of days.slice(0, 2)) {
-      const best = improved(day, settled).whole!()
+    for (const seed of [2003, 2004, 2006]) {
+      const {settled, day} = shortly(seed, 6, ({need}) => !need.falling)
+      const better = improved(day, settled)
+      const best = better.whole?.() ?? better
       const {model} = within(best.model, tookIn(best), keptInHand(best.model, best.found.chosen))
       const highs = await loadHighs()
       const solved = highs.solve(milp(model), {time_limit: 60, mip_rel_gap: 1e-3, output_flag: false})

@@ -225,23 +225,28 @@ function correct(
   const drawn: Load[] = []
   const meant = partsByDish(morning.loads)
   const toCome: Followed[] = []
-  for (const part of parts) {
-    const {entry, load, count, at: plannedIn, draw: plannedOut, placed, ...said} = part
+  const later = (planned: number, first: number | undefined): number =>
+    Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
+  const timed = parts.map((part) => {
+    const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
+    const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
+    // What is known to have been set in late is not thought drawn before it has had its time.
+    const whole = (saidIn ?? Number.NEGATIVE_INFINITY) + plannedOut - plannedIn
+    const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.max(later(plannedOut, early?.draw), whole)
+    return {part, early, drawnAt: lostAt ?? saidOut ?? unsaidOut}
+  })
+  for (const {part, early, drawnAt} of timed) {
+    const {entry, load, count, at: plannedIn, placed, ...said} = part
     const id = entry.dish
-    const early = take(meant.get(id) ?? [], count, plannedIn)
-    const later = (planned: number, first: number | undefined): number =>
-      Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
     const {saidOut: out, lostAt} = said
-    const unsaid = said.waits ? Number.POSITIVE_INFINITY : later(plannedIn, early?.at)
+    // At one opening what is drawn comes first: its place may be wanted.
+    const first = timed.flatMap((t) => (t.part.draw === plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
+    const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(later(plannedIn, early?.at), ...first)
     const at = lostAt ?? said.saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
     if (at > now) {
       toCome.push(part)
       continue
     }
-    // What is known to have been set in late is not thought drawn before it has had its time.
-    const whole = (said.saidIn ?? Number.NEGATIVE_INFINITY) + plannedOut - plannedIn
-    const unsaidOut = said.stays ? Number.POSITIVE_INFINITY : Math.max(later(plannedOut, early?.draw), whole)
-    const drawnAt = lostAt ?? out ?? unsaidOut
     set.push({dish: id, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...(lostAt === undefined ? {} : {lost: true})})
     if (drawnAt <= now)
       drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
