@@ -11,9 +11,9 @@ import {highsOn} from './highs-on.js'
 
 /**
  * Plans on the simulated oven against HiGHS on the curve that each plan's own loads have made, among plans that keep as much in hand. What
- * HiGHS finds there is no plan yet: it would change the curve, its floor is reckoned by area, and it knows nothing of what the layout prefers beyond
- * the objective (nothing set in to fall among crusts), so that it may be out of reach, or the plan may be below it. `npm run bench plan-own-curve 20 60` takes 20 days of 5–15 dishes and gives HiGHS 60 s for each; 3 days and 20 s where
- * nothing is said.
+ * HiGHS finds there is no plan yet: it would change the curve, its floor is reckoned by area, and it knows nothing of what the layout prefers
+ * beyond the objective (nothing set in to fall among crusts), so that it may be out of reach, or the plan may be below it.
+ * `npm run bench plan-own-curve 20 60` takes 20 days of 5–15 dishes and gives HiGHS 60 s for each; 3 days and 20 s where nothing is said.
  */
 export async function run(): Promise<void> {
   const [days = 3, seconds = 20] = process.argv.slice(3).map(Number)

@@ -1,6 +1,7 @@
-import {HARD, type LaidOut, type Layout, type TrueFloor} from './layout.js'
+import {HARD, type LaidOut, type Layout} from './layout.js'
 import {rules} from './rules.js'
 import {generator} from './search.js'
+import type {TrueFloor} from './seating.js'
 
 /**
  * Simulated annealing of a layout (Kirkpatrick, Gelatt & Vecchi, Science 220 (1983) 671–680), the work counted in rounds and the random

@@ -3,9 +3,9 @@ import {deeperBy} from './layout.js'
 import {choosing, type Model, modelOf, programOf} from './model.js'
 import {type LoadedDay, Proof, type Seen} from './proof.js'
 import {rules} from './rules.js'
-import {type FloorOf, type Found, missing, search} from './search.js'
+import {type FloorUnder, type Found, State, search} from './search.js'
 import {Seating, type TimesOf} from './seating.js'
-import {better, type Settled, tookIn} from './settled.js'
+import {better, type Settled, type Took, tookIn} from './settled.js'
 import type {Standing} from './standing.js'
 import {MORNING, within} from './within.js'
 
@@ -36,11 +36,8 @@ const LEAST_AREA = 0.88
 /** How much more than the area may stand on a part of the floor where the true floor is asked as well. */
 const MORE_AREA = 1.15
 
-/** When and where a job is, ticks; null where it is left out. */
-type Took = ReturnType<typeof tookIn>[number]
-
 /**
- * @param from A plan of a morning, proved.
+ * @param from A plan of a morning in which everything has its place, proved.
  * @returns It, or a better one.
  */
 export function improved(day: LoadedDay, from: Settled): Settled {
@@ -133,7 +130,7 @@ class Improvement {
     return modelOf(problem, program, jobs, grid, this.#from.model.lit)
   }
 
-  /** A search of a model; null where it leaves more out than the plan at hand, or is no cheaper. */
+  /** A search of a model; null where it leaves something out, or is no cheaper than the plan at hand. */
   #search(
     whole: Model,
     from: readonly Took[],
@@ -145,13 +142,11 @@ class Improvement {
     const {model, start} = deeper(inside.model, inside.start)
     const onFloor = this.#onFloor
     const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start), apart: this.#apart}
-    const {floor, seating} = onFloor ? this.#floorUnder(roomy, start, standing) : {floor: undefined, seating: NOWHERE}
-    const how = {refused: jobs.map((_, u) => this.#refused.get(u)), ...(floor ? {floor} : {})}
+    const under = onFloor ? this.#seated(roomy, start, standing) : null
+    const how = {refused: jobs.map((_, u) => this.#refused.get(u)), ...(under ? {under} : {})}
     const seed = 31 + 10 * this.#turn + pass
-    const worthIt = ({cost, unplaced}: Found): boolean => {
-      const out = this.#from.unplaced.length
-      return unplaced < out || (unplaced === out && cost - missing * out + model.constant <= priceOf(this.#from) - GAIN)
-    }
+    const most = priceOf(this.#from) - GAIN
+    const worthIt = ({cost, unplaced}: Found): boolean => unplaced === 0 && cost + model.constant <= most
     let found = search(roomy, {...how, rounds: pass === 0 ? ROUNDS : CORRECTED, start, seed, calm: pass > 0})
     if (pass > 0 && !worthIt(found)) {
       const rounds = WIDER + WIDER_EACH * jobs.length
@@ -159,19 +154,21 @@ class Improvement {
       if (wider.cost < found.cost) found = wider
     }
     if (!worthIt(found)) return null
-    return {took: tookIn({model, found}), seating}
+    return {took: tookIn({model, found}), seating: under?.floor ?? NOWHERE}
   }
 
   /** Floor to reckon with in each part, m²: where the true floor is asked as well, somewhat more, and what the start takes in any case. */
-  #floorOf({floor, ...model}: Model, start: Int32Array): [number, number, number] {
+  #floorOf(model: Model, start: Int32Array): [number, number, number] {
+    const {floor} = model
     if (!this.#onFloor) return [this.#area * floor[0], this.#area * floor[1], this.#area * floor[2]]
-    const most = mostUsed({floor, ...model}, start)
-    const of = (z: 0 | 1 | 2): number => Math.max(MORE_AREA * floor[z], most[z])
+    const state = new State(model)
+    state.load(start)
+    const of = (z: 0 | 1 | 2): number => Math.max(MORE_AREA * floor[z], ...state.inside[z]!)
     return [of(0), of(1), of(2)]
   }
 
   /** The true floor under a search that begins where vessels stand already. */
-  #floorUnder(model: Model, start: Int32Array, standing: readonly Standing[]): {floor: FloorOf; seating: Seating} {
+  #seated(model: Model, start: Int32Array, standing: readonly Standing[]): FloorUnder & {readonly floor: Seating} {
     const {jobs, grid} = this.#day
     const {curve, phase} = model.program
     const n = jobs.length
@@ -196,15 +193,7 @@ class Improvement {
       jobs.map((_, u) => ({s: times.s[u]!, e: times.e[u]!, w: times.w[u]!})),
       standing,
     )
-    const floor: FloorOf = {
-      refused: (chosen, most) => {
-        lay(chosen)
-        return seating.refused(most)
-      },
-      keep: () => seating.keep(),
-      save: () => seating.save(),
-    }
-    return {floor, seating}
+    return {floor: seating, lay}
   }
 
   #proofOf(took: readonly Took[], seating: Pick<Seating, 'vessels'>): Proof {
@@ -270,20 +259,4 @@ const NOWHERE: Pick<Seating, 'vessels'> = {vessels: () => null}
 
 function alike(one: Took, other: Took): boolean {
   return one?.s === other?.s && one?.e === other?.e && one?.w === other?.w
-}
-
-/** The most floor that a solution takes at once of each part, m². */
-function mostUsed(model: Model, chosen: Int32Array): [number, number, number] {
-  const of = (z: 0 | 1 | 2): number => {
-    const used = new Float64Array(model.ticks)
-    model.jobs.forEach(({area}, u) => {
-      const o = chosen[u]!
-      if (o < 0) return
-      const w = model.where[u]![o]!
-      const share = w === 3 ? model.floor[z] / model.floorTotal : w === z ? 1 : 0
-      for (let t = model.s[u]![o]!; t < model.e[u]![o]!; t++) used[t]! += area * share
-    })
-    return Math.max(...used)
-  }
-  return [of(0), of(1), of(2)]
 }

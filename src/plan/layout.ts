@@ -65,20 +65,6 @@ interface Refused {
 /** A refusal that is never so: with it V8 knows from the first what the others are made of, and need not compile anew at the first of them. */
 const NO_ONE: Refused = {job: 0, at: -1, others: Int32Array.of(0), past: Int32Array.of(4)}
 
-/** The floor itself, on which what is laid out finds its places or does not. */
-export interface TrueFloor {
-  /**
-   * How many jobs find no place as they are now laid out.
-   *
-   * @param most So many may: if there are more, how many is not looked for, and any number above it is returned.
-   */
-  refused(most?: number): number
-  /** Keep the places tried last. */
-  keep(): void
-  /** @returns What brings the places kept now back. */
-  save(): () => void
-}
-
 export interface LayoutOptions {
   readonly lit: number
   /** °C kept inside a dish's limits, and above its lower one. */

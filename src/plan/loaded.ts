@@ -209,16 +209,15 @@ class LoadedPlanner {
    * What the search on given curves makes of the curve as a plan's loads have made it is a road as well, and often a better one: annealing
    * moves one opening at a time, the search lays many dishes out anew.
    */
-  #searched(from: Settled, seed: number): Settled | null {
+  #searched(from: Settled): Settled | null {
     const look = this.#looks.find(({index}) => index === from.model.program.index)!
     const {model, found} = from.whole!()
-    const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed})
+    const other = search(model, {rounds: SEARCHED_ROUNDS, start: found.chosen, seed: 5})
     const out = from.unplaced.length
     if (other.unplaced > out || (other.unplaced === out && other.cost + model.constant > from.total - 1)) return null
     const left = this.#day.jobs.map((): Laid => ({in: false, s: 0, e: 0, w: 0, hold: 0}))
     this.#startFrom(look, laidBy(model, other.chosen, left), model.lit)
-    const budget = {passes: OTHER_PASSES}
-    return agree(this.#day, look, out === 0 ? {budget, patience: SEARCHED_PATIENCE} : {budget})
+    return agree(this.#day, look, {budget: {passes: OTHER_PASSES}})
   }
 
   /** The plan on the shortest fire that holds the day; null where none does, or not easily. */
@@ -355,7 +354,7 @@ class LoadedPlanner {
     }
     if (!this.#options.bare && best.unplaced.length > 0) {
       // What the search makes of this day may have a place for more.
-      const searched = this.#searched(best, 5)
+      const searched = this.#searched(best)
       if (searched) best = better(best, searched)
     }
     return best
@@ -370,9 +369,8 @@ function eased(settled: Settled): Settled {
 /** Rounds in which another fire has to come to a plan. */
 const OTHER_PASSES = 8
 
-/** Rounds after which a fire on which something still has no place is given up, and a plan that was searched for. */
+/** Rounds after which a fire on which something still has no place is given up. */
 const SHORTEST_PATIENCE = 3
-const SEARCHED_PATIENCE = 2
 /** Rounds of the search on a plan's own curve. */
 const SEARCHED_ROUNDS = 400
 

@@ -1,5 +1,6 @@
 import {choiceAt, type Model} from './model.js'
 import {rules} from './rules.js'
+import type {TrueFloor} from './seating.js'
 
 /**
  * Large-neighbourhood search on the compact model: take a few dishes out, put each back where it costs least, keep what is better.
@@ -343,23 +344,15 @@ export interface SearchOptions {
   /** Only what is better is kept: no wandering. */
   readonly calm?: boolean
   /** The true floor, which is asked of every solution that would else be taken, beside the floor's figures. */
-  readonly floor?: FloorOf
+  readonly under?: FloorUnder
   readonly onRound?: (done: number) => void
 }
 
 /** The true floor under the solutions of a search. */
-export interface FloorOf {
-  /**
-   * How many jobs find no place on it.
-   *
-   * @param chosen For each job the index of its choice, or −1.
-   * @param most So many may: if there are more, how many is not looked for, and any number above it is returned.
-   */
-  refused(chosen: Int32Array, most: number): number
-  /** Keep the places tried last. */
-  keep(): void
-  /** @returns What brings the places kept now back. */
-  save(): () => void
+export interface FloorUnder {
+  readonly floor: TrueFloor
+  /** Lay a solution out on it: for each job the index of its choice, or −1. */
+  readonly lay: (chosen: Int32Array) => void
 }
 
 /** Cost of a job without a place on the true floor: it may have one yet. */
@@ -390,8 +383,10 @@ export function search(model: Model, options: SearchOptions): Found {
     }
   }
   greedy(fewest)
-  const {floor} = options
-  let bestCost = state.cost + UNSEATED * (floor?.refused(state.chosen, n) ?? 0)
+  const {under} = options
+  const floor = under?.floor
+  under?.lay(state.chosen)
+  let bestCost = state.cost + UNSEATED * (floor?.refused(n) ?? 0)
   floor?.keep()
   let bestSeats = floor?.save()
   let best = Int32Array.from(state.chosen)
@@ -524,8 +519,10 @@ export function search(model: Model, options: SearchOptions): Found {
     // Metropolis' rule, the chance drawn first where the floor has still to be asked: what costs more than this is refused.
     const certain = cost < currentCost - 1e-9 || (!options.calm && cost <= currentCost)
     const limit = certain && !floor ? Number.POSITIVE_INFINITY : currentCost - Math.max(1e-6, heat) * Math.log(random())
-    if (floor && cost <= limit)
-      cost += UNSEATED * floor.refused(state.chosen, Math.min(n, Math.floor((limit - cost) / UNSEATED + 1e-9)))
+    if (under && cost <= limit) {
+      under.lay(state.chosen)
+      cost += UNSEATED * under.floor.refused(Math.min(n, Math.floor((limit - cost) / UNSEATED + 1e-9)))
+    }
     if (cost <= limit) {
       floor?.keep()
       current = Int32Array.from(state.chosen)

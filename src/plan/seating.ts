@@ -1,5 +1,5 @@
 import type {FloorGrid} from './floor-grid.js'
-import type {Layout, TrueFloor} from './layout.js'
+import type {Layout} from './layout.js'
 import type {Job} from './model.js'
 import {type Settling, settleIn, vesselsOf} from './places.js'
 import type {Standing, ToPlace} from './standing.js'
@@ -21,6 +21,20 @@ export function standingAlready(job: Job, from: number, to: number): Standing[] 
 
 /** When and in which part of the floor each job stands. */
 export type TimesOf = Pick<Layout, 'placed' | 's' | 'e' | 'w' | 'fits'>
+
+/** The floor itself, on which what is laid out finds its places or does not. */
+export interface TrueFloor {
+  /**
+   * How many jobs find no place as they are now laid out.
+   *
+   * @param most So many may: if there are more, how many is not looked for, and any number above it is returned.
+   */
+  refused(most?: number): number
+  /** Keep the places tried last. */
+  keep(): void
+  /** @returns What brings the places kept now back. */
+  save(): () => void
+}
 
 /** One job's vessels, and the times and the part of the floor for which they were placed. */
 interface Seated {

@@ -62,8 +62,11 @@ export function lateBy({model, found}: Settled, u: number): number {
   return o < 0 ? 0 : lateness(model.jobs[u]!, model.clock0 + model.e[u]![o]! * rules.tick)
 }
 
-/** When each job is set in and drawn, ticks, and where; null where it is left out. */
-export function tookIn({model, found}: Pick<Settled, 'model' | 'found'>): ({s: number; e: number; w: number} | null)[] {
+/** When a job is set in and drawn, ticks, and where; null where it is left out. */
+export type Took = {readonly s: number; readonly e: number; readonly w: number} | null
+
+/** What each job of a solution does. */
+export function tookIn({model, found}: Pick<Settled, 'model' | 'found'>): Took[] {
   return Array.from(found.chosen, (o, u) => (o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}))
 }
 

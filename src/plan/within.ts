@@ -2,7 +2,7 @@ import type {HeatNeed} from '../scale/types.js'
 import {celsiusAt} from './curve.js'
 import {choiceAt, choosing, type Model} from './model.js'
 import {rules} from './rules.js'
-import type {tookIn} from './settled.js'
+import type {Took} from './settled.js'
 
 /**
  * How far inside its dishes' limits a plan stays: what it keeps in hand against an oven that is cooler, or hotter, than was thought. Shares of
@@ -60,7 +60,7 @@ export function keptInHand(model: Model, chosen: Int32Array): InHand[] {
  */
 export function within(
   whole: Model,
-  took: readonly ReturnType<typeof tookIn>[number][],
+  took: readonly Took[],
   inHand: InHand | readonly InHand[],
 ): {model: Model; start: Int32Array} {
   const start = new Int32Array(whole.jobs.length).fill(-1)
