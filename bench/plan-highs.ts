@@ -26,7 +26,7 @@ export async function run(): Promise<void> {
     const found = searchWell(model)
     const t1 = performance.now()
     const ours = found.cost + model.constant
-    const {bound} = lowerBound(model, ours, 260)
+    const bound = lowerBound(model, ours, 260)
     const t2 = performance.now()
     const {best: theirs, proved, status} = await highsOn(model, seconds)
     const t3 = performance.now()

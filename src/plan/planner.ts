@@ -75,10 +75,9 @@ function boundOf(problem: PlanProblem, settled: Settled): number | null {
   // A plan made again also pays for what it moves, so the two would not be alike.
   if (settled.unplaced.length > 0 || problem.done?.plan) return null
   const n = settled.model.jobs.length
-  const rounds = n > 150 ? 40 : n > 60 ? 120 : 160
+  const rounds = n > 150 ? 60 : n > 60 ? 160 : 300
   const {model} = within(settled.model, tookIn(settled), keptInHand(settled.model, settled.found.chosen))
-  const mine = lowerBound(model, settled.total, rounds)
-  return Math.min(mine.bound, settled.total)
+  return Math.min(lowerBound(model, settled.total, rounds), settled.total)
 }
 
 /**
