@@ -698,7 +698,7 @@ const countedNouns = (): ReadonlySet<string> => {
     ...alsoCounted.split(' '),
     ...vesselNouns,
     ...[...THINGS].map(fold),
-    ...kinds.flatMap((row) => [row.title, ...row.words]).flatMap(foldAll),
+    ...kinds.flatMap((row) => [row.title, ...row.words, ...(row.titles ?? [])]).flatMap(foldAll),
     ...vessels.flatMap((row) => row.spellings).flatMap(foldAll),
   ])
   return counted

@@ -739,6 +739,7 @@ export const deKinds: Readonly<Record<string, string>> = {
   'wholemeal bread': 'Vollkornbrot',
   'sourdough bread': 'Sauerteigbrot',
   'flat bread': 'Fladenbrot',
+  'oven-bottom bread': 'Herdfladen',
   rolls: 'Brötchen',
   buns: 'Hefebrötchen und Teekuchen',
   'raised cake': 'Hefekuchen',
