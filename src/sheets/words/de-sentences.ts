@@ -46,6 +46,10 @@ const sentences: Book['sentences'] = [
     '{n} % dünner als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
   ],
   [
+    '{n} % thinner than its time was given for: timed as a quarter as thick, so {n2} % of {n3} min',
+    '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie ein Viertel so dick, also {n2} % von {n3} min',
+  ],
+  [
     'shallower than its time was given for; it softens in its own time, so the time is kept',
     'flacher als das, wofür die Zeit gilt; es wird in seiner eigenen Zeit weich, also bleibt die Zeit',
   ],
@@ -638,6 +642,14 @@ const sentences: Book['sentences'] = [
   [
     '“{title}” comes to {weight} in each {vessel}, which takes {weight2} at the most',
     '„{title}“: {weight:text} in jeder Form ({vessel:text}), und die fasst höchstens {weight2:text}',
+  ],
+  [
+    '“{title}” is {n} % as deep in {vessel} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep',
+    '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und so weit reicht keine Regel; gerechnet wie ein Viertel so hoch',
+  ],
+  [
+    'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
+    'im Kopf des Rezepts eine kleinere Form nennen, mehr davon machen oder beim Backen dabeibleiben',
   ],
   [
     'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
