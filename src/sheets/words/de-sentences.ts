@@ -1,5 +1,5 @@
 import {deCautions, deSources} from './de-cautions.js'
-import {deInstead, deItems, deKinds, deMeasures, deModern} from './de-items.js'
+import {deInstead, deItems, deKinds, deMeasures, deModern, deParts} from './de-items.js'
 import {deMessages} from './de-messages.js'
 import type {Book} from './sentences.js'
 
@@ -698,6 +698,7 @@ export const deBook: Book = {
   instead: deInstead,
   measures: deMeasures,
   kinds: deKinds,
+  parts: deParts,
   cautions: deCautions,
   sources: deSources,
   sentences: [...sentences, ...deMessages],
