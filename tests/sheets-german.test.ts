@@ -7,8 +7,9 @@ import {sources as allSources} from '../src/lexicon/sources.js'
 import type {FiringLog} from '../src/oven/log.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {translate} from '../src/receipt/translate.js'
+import {length} from '../src/sheets/figures.js'
 import {ovenText} from '../src/sheets/oven-text.js'
-import {books, foreignItem, itemName} from '../src/sheets/said.js'
+import {books, foreignItem, itemName, vesselName} from '../src/sheets/said.js'
 import {sheets} from '../src/sheets/sheets.js'
 import {kitchenSpan, partMark} from '../src/sheets/spoken.js'
 import {makeStyle} from '../src/sheets/style.js'
@@ -90,6 +91,12 @@ describe('the German tables', () => {
     expect(said).toContain('Kruste:')
     expect(said).not.toMatch(/^(?:crust|filling):/m)
     expect(translationMarkdown(pie, {sources, style: german})).toMatch(/\| Kruste.*\n.*Füllung/)
+  })
+  it('have one word for the inch, in lengths and in vessels', () => {
+    const us = styleOf({language: 'de', units: 'us'})
+    expect(length(0.508, us)).toBe('20 Zoll')
+    expect(vesselName('round 9 in x 2 in', us)).toBe('runde Form 9 Zoll × 2 Zoll')
+    expect(length(0.508, styleOf({units: 'us'}))).toBe('20 in')
   })
   it('name no row that is not there', () => {
     const ids = (rows: readonly {readonly id: string}[]): Set<string> => new Set(rows.map(({id}) => id))
