@@ -219,7 +219,11 @@ describe('household receipts in German', () => {
     ['In einem mäßig heißen Ofen backen.', ['mäßig heißen Ofen moderate']],
     ['Im sehr heissen Backofen backen.', ['sehr heissen Backofen hot']],
     ['Im abgekühlten Ofen backen.', ['abgekühlten Ofen slow']],
+    ['Die Gans im Ofen bei starker Hitze 20 Minuten braten.', ['starker Hitze hot']],
+    ['Den Braten bei Mittelhitze eine Stunde backen.', ['Mittelhitze moderate']],
     // The heat of a pot.
+    ['Zwiebeln bei mittlerer Hitze braten. Im Ofen backen.', []],
+    ['Auf dem heißen Herd rühren, dann backen.', []],
     ['Butter bei mittlerer Hitze im Topf schmelzen. Den Kuchen 40 Minuten backen.', []],
     ['Zwiebeln bei starker Hitze anbraten, dann 20 Minuten backen.', []],
     [

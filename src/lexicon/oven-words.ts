@@ -678,7 +678,7 @@ const german = (first: string, second: string): string =>
     .flatMap((word) => second.split(', ').map((behind) => `${word} ${behind}`))
     .flatMap((phrase) => (phrase.includes('ß') ? [phrase, phrase.replaceAll('ß', 'ss')] : [phrase]))
     .join(', ')
-const OFEN = 'Ofen, Backofen, Rohr, Backrohr, Herd'
+const OFEN = 'Ofen, Backofen, Rohr, Backrohr'
 
 /**
  * German words for the oven's heat. Those of heat alone ("bei mittlerer Hitze") are said of a pot as well: an id that begins with "hitze"

@@ -5,6 +5,7 @@ import {
   AS_FOR,
   BAKEN,
   BE,
+  BRATEN,
   CONTEXT_BAKES,
   COPULAS,
   DETERMINERS,
@@ -43,7 +44,8 @@ export function readFixed(readings: HeatReadings, i: number): void {
   if (row.id === 'heat-subsides' && !readings.near(i, 60, 60, OVEN_OR_BAKE) && !followsBaking(readings, i)) return
   // "Bei mittlerer Hitze" is said of a pot as well.
   if (/^(?:mittel)?hitze/.test(row.id) && readings.near(i, 12, 12, POT_WORDS)) return
-  if (row.id.startsWith('hitze') && !bakesNear(readings, i, 14)) return
+  const bakes = bakesNear(readings, i, 14) && (readings.near(i, 12, 12, OVENS) || !readings.near(i, 12, 12, BRATEN))
+  if (row.id.startsWith('hitze') && !bakes) return
   readings.put(i, found.end, found.rows, null, 4)
 }
 
