@@ -121,7 +121,7 @@ describe('the tables', () => {
       .flatMap((row) => row.spellings)
       .concat(
         cautions.flatMap((row) => row.words),
-        kinds.flatMap((row) => row.words),
+        kinds.flatMap((row) => [...row.words, ...(row.titles ?? [])]),
       )
     expect(spellings.filter((spelling) => spelling !== spelling.trim() || spelling === '' || /[,;]| {2}/.test(spelling))).toEqual(
       [],

@@ -104,10 +104,27 @@ describe('reading a log', () => {
     ['slightly burnt', '', {what: 'note'}],
     ['not burnt', '', {what: 'note'}],
     ['drawn', 'burnt a little', {what: 'drawn'}],
+    ['drawn, burnt', '', {what: 'drawn', lost: 1000, whole: true}],
+    ['drawn burnt', '', {what: 'drawn', lost: 1000, whole: true}],
+    ['drawn, black', '', {what: 'drawn', lost: 1000, whole: true}],
+    ['drawn', 'burnt, thrown away', {what: 'drawn', lost: 1000, whole: true}],
+    ['drawn late and burnt', '', {what: 'drawn', lost: 1000, whole: true}],
+    ['drawn, 10 min late, burnt', '', {what: 'drawn', lost: 1000, whole: true, off: 10}],
+    ['drawn 4 pies (burnt)', '', {what: 'drawn', lost: 4, whole: true}],
+    ['drawn, burnt 3', '', {what: 'drawn', lost: 3}],
+    ['burnt 3', '', {what: 'lost', lost: 3}],
+    ['drawn', '2 of them thrown away', {what: 'drawn', lost: 2}],
+    ['thrown away', '', {what: 'lost', lost: 1000, whole: true}],
+    ['burnt to a cinder', '', {what: 'lost', lost: 1000, whole: true}],
+    ['set in', 'black', {what: 'set in'}],
+    ['drawn brown, not black', '', {what: 'drawn'}],
+    ['drawn, edges black', 'bottom burnt', {what: 'drawn'}],
+    ['drawn, black on top', 'nearly burnt', {what: 'drawn'}],
+    ['drawn', 'slightly burnt 2', {what: 'drawn'}],
   ])('reads “%s”, “%s” as a loss of all or of some', (value, note, wanted) => {
     const text = `---\ndate: 2027-06-12\nlit: 6:10 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| noon | pies | ${value} | ${note} |\n`
-    const {what, lost, whole} = readLog(text, 'log.md').log!.rows[0]!
-    expect(Object.fromEntries(Object.entries({what, lost, whole}).filter(([, v]) => v !== undefined))).toEqual(wanted)
+    const {what, lost, whole, off} = readLog(text, 'log.md').log!.rows[0]!
+    expect(Object.fromEntries(Object.entries({what, lost, whole, off}).filter(([, v]) => v !== undefined))).toEqual(wanted)
   })
 
   it('takes from the rows before how many that were', () => {
@@ -123,6 +140,13 @@ describe('reading a log', () => {
     ['gingerbread 3 burnt', 'gingerbread', '3 burnt'],
     ['whole batch of gingerbread burnt', 'gingerbread', 'burnt'],
     ['burnt the gingerbread', 'gingerbread', 'burnt'],
+    ['gingerbread burnt 3', 'gingerbread', 'burnt 3'],
+    ['gingerbread drawn burnt', 'gingerbread', 'drawn burnt'],
+    ['gingerbread black', 'gingerbread', 'black'],
+    ['gingerbread thrown out', 'gingerbread', 'thrown out'],
+    ['threw away 2 mutton pies', 'mutton-pies', '2 threw away'],
+    ['black gingerbread', 'note', 'black gingerbread'],
+    ['the top of gingerbread black', 'note', 'the top of gingerbread black'],
     ['2 mutton pies dropped', 'mutton-pies', '2 dropped'],
     ['dropped 2 mutton pies', 'mutton-pies', '2 dropped'],
     ['3 mutton pies set in', 'mutton-pies', '3 set in'],

@@ -132,7 +132,9 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
     await page.keyboard.press('Enter')
     await expect
       .poll(() => page.locator('.noted').innerText())
-      .toMatch(/cake burnt at the edge\. In words only.*by its number: “gingerbread 3 burnt”/)
+      .toMatch(
+        /cake burnt at the edge\. In words only.*by the dish, “gingerbread burnt”, which is all of it in the oven, or by how many: “gingerbread 3 burnt”/,
+      )
     await press(button('Take it back'))
     await page.getByLabel('A note of your own').fill('cake burnt')
     await page.keyboard.press('Enter')

@@ -117,3 +117,30 @@ describe('what is passed over in a day', () => {
     expect(item('[Pies](pies.md) —6 pies')?.amountAt?.[0]).toEqual({line: 8, column: 20})
   })
 })
+
+describe('another day in the same file', () => {
+  const head = '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\n---\n'
+  const list = '- [Pies](pies.md) — 6 pies\n'
+  const errors = (body: string) =>
+    readDay(head + body, 'day.md').messages.map(({line, column, severity, rule}) => [`${line}:${column}`, severity, rule])
+
+  it.each([
+    ['with its own front matter', `\n# Feast\n\n${list}\n${head}\n# Supper\n\n${list}`, '13:1'],
+    ['right behind the first', `${head}\n${list}`, '8:1'],
+    ['below a list without a blank line', `${list}${head}${list}`, '9:1'],
+    ['never closed', `${list}\n---\ndate: 2027-06-20\n\n${list}`, '10:1'],
+    ['with blank lines in it', `${list}\n---\n\ndate: 2027-06-20\n\n---\n\n${list}`, '11:1'],
+    ['without a date, in capitals', `${list}\n---\nPeople: 9\nServe: 6 pm\n---\n\n${list}`, '10:1'],
+  ])('%s is an error at its line, and no dish of it is baked on the first', (_what, body, at) => {
+    expect(errors(body)).toEqual([[at, 'error', 'day-second']])
+    expect(readDay(head + body, 'day.md').day).toBeNull()
+  })
+
+  it.each([
+    ['a rule before a note', `${list}\n---\n\nServe: on the lawn, if it is dry.\n`],
+    ['keys in a note', `${list}\nThe date: 2027-06-19, people: 8.\n`],
+    ['keys as code', `${list}\n---\n\n\`\`\`\ndate: 2027-06-20\npeople: 8\n\`\`\`\n`],
+  ])('%s is none', (_what, body) => {
+    expect(errors(body)).toEqual([])
+  })
+})

@@ -116,6 +116,8 @@ describe('what a log with numbers tells of the parts of a plan', () => {
       lossesOf(plan, logOf(360, 480, rows), new Map([['pies', pies]])).map(({lost}) => lost)
     expect(losses([605, 'set in'], [630, 'burnt'])).toEqual([4])
     expect(losses([605, 'set in'], [630, '1 burnt'])).toEqual([1])
+    expect(losses([605, 'set in'], [650, 'drawn, burnt'])).toEqual([2])
+    expect(losses([605, 'set in'], [650, 'drawn, burnt at the edge'])).toEqual([])
     expect(losses([605, 'set in'])).toEqual([])
   })
   it('does not take “24 biscuits” for vessels where there are not so many', () => {

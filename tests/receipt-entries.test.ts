@@ -209,6 +209,32 @@ describe('household receipts in German', () => {
     expect(grams?.likely).toBe(500)
   })
 
+  // Common practice, no source: the oven's words in German cookery books.
+  it.each([
+    ['Bei Mittelhitze 40 Minuten backen.', ['Mittelhitze moderate']],
+    ['Bei guter Mittelhitze 3/4 Stunde backen.', ['guter Mittelhitze moderate']],
+    ['Bei mittlerer Hitze ca. 40 Min. backen.', ['mittlerer Hitze moderate']],
+    ['Bei starker Hitze 20 Minuten backen.', ['starker Hitze hot']],
+    ['Bei fallender Hitze 1 Std. backen.', ['fallender Hitze slow']],
+    ['In einem mäßig heißen Ofen backen.', ['mäßig heißen Ofen moderate']],
+    ['Im sehr heissen Backofen backen.', ['sehr heissen Backofen hot']],
+    ['Im abgekühlten Ofen backen.', ['abgekühlten Ofen slow']],
+    ['Die Gans im Ofen bei starker Hitze 20 Minuten braten.', ['starker Hitze hot']],
+    ['Den Braten bei Mittelhitze eine Stunde backen.', ['Mittelhitze moderate']],
+    // The heat of a pot.
+    ['Zwiebeln bei mittlerer Hitze braten. Im Ofen backen.', []],
+    ['Auf dem heißen Herd rühren, dann backen.', []],
+    ['Butter bei mittlerer Hitze im Topf schmelzen. Den Kuchen 40 Minuten backen.', []],
+    ['Zwiebeln bei starker Hitze anbraten, dann 20 Minuten backen.', []],
+    [
+      'Bei schwacher Hitze rühren, bis es dick ist. Abkühlen lassen. Auf die Torte streichen und diese eine Stunde stehen lassen. Backen.',
+      [],
+    ],
+  ])('the heat of “%s”', (text, said) => {
+    const {oven} = translate(`# Kuchen\n\n${text}\n`, {file: 'a.md'}).receipts[0]!
+    expect(oven.map((one) => `${one.text} ${one.band}`)).toEqual(said)
+  })
+
   it('the oven, with Umluft', () => {
     const {oven, times} = translate('# Kuchen\n\nBackofen auf 180° vorheizen (Umluft 160°). 45 Min. backen.\n', {file: 'a.md'})
       .receipts[0]!

@@ -114,6 +114,28 @@ describe('stretches of time', () => {
     expect(text.slice(time.start, time.end)).toBe(time.text)
   })
 
+  it.each([
+    ['Bake for 90 s in a very hot oven.', '90 s', 1.5, 1.5],
+    ['Bake it 90s. Then turn it.', '90s.', 1.5, 1.5],
+    ['90 s bei 400 °C backen.', '90 s', 1.5, 1.5],
+    ['Bake 15-ish minutes.', '15-ish minutes', 15, 15],
+    ['Bake 15ish minutes.', '15ish minutes', 15, 15],
+    ['Bake thirty-ish minutes.', 'thirty-ish minutes', 30, 30],
+    ['Bake 15 minutes-ish.', '15 minutes-ish', 15, 15],
+    ['Bake 20-ish to 25-ish min.', '20-ish to 25-ish min.', 20, 25],
+    ['Bake 20- to 25 minutes.', '20- to 25 minutes', 20, 25],
+  ])('as it is jotted down: %s', (text, said, low, high) => {
+    expect(readTimes(plainSection(text))).toMatchObject([{text: said, minutes: {low, high}, of: 'bake'}])
+  })
+
+  it.each([
+    'Average cost, 12s. Bake at home.',
+    'Average cost, from 10s. to 12s.; middling size, from 12s. to 15s.',
+    'Bake it for 15s. 6d.',
+    'Bake as in the 90s.',
+    'Bake as in 1890s kitchens.',
+  ])('shillings and years are no seconds in: %s', (text) => expect(readTimes(plainSection(text))).toEqual([]))
+
   it('a mark of feet is no minute', () => {
     expect(readTimes(plainSection('Bake on a floor of 6′ × 4′.'))).toEqual([])
     expect(readTimes(plainSection('Bake on a floor 6′ 2″ wide.'))).toEqual([])

@@ -127,7 +127,29 @@ describe('receipts as newcomers write them', () => {
     ['Marmorkuchen', 'pound cake'],
     ['Bauernbrot', 'rye bread'],
     ['Lemon drizzle loaf', 'pound cake'],
+    // Names of the trade for loaves without a tin, common practice, no source.
+    ['Wheat cob', 'white bread'],
+    ['Cobs', 'white bread'],
+    ['Batch loaf', 'white bread'],
+    ['Half-quartern loaf', 'white bread'],
+    ['Brown cob', 'wholemeal bread'],
+    ['Rye cob', 'rye bread'],
+    ['Pain de campagne', 'sourdough bread'],
+    ['Stottie cakes', 'oven-bottom bread'],
+    ['Barley bannocks', 'soda bread'],
+    ['Selkirk bannock', 'raised cake'],
+    ['Barm cakes', 'rolls'],
+    ['Manchets', 'rolls'],
+    ['Holzofenbrot', 'rye bread'],
+    ['Batch of cookies', 'small cakes'],
+    ['Corn on the cob', 'roast vegetables'],
   ])('the kind of %s', (title, kind) =>
     expect(translate(`# ${title}\n\n- 500 g flour\n\nBake 1 hour.\n`, {file: 'a.md'}).receipts[0]!.kind).toBe(kind),
   )
+
+  it('what names a loaf in a title names none in a text', () => {
+    const text =
+      '# Succotash\n\n- 6 ears of corn\n\nCut the corn from the cob, scrape the cob, and bake half an hour in a hot oven.\n'
+    expect(translate(text, {file: 'a.md'}).receipts[0]!.kind).toBeNull()
+  })
 })

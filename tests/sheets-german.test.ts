@@ -1,18 +1,20 @@
 import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
+import {partNames} from '../src/lexicon/grammar-words.js'
 import {cautions, items, kinds, measures, sources} from '../src/lexicon/index.js'
 import {ovenWords} from '../src/lexicon/oven-words.js'
 import {sources as allSources} from '../src/lexicon/sources.js'
 import type {FiringLog} from '../src/oven/log.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {translate} from '../src/receipt/translate.js'
+import {length} from '../src/sheets/figures.js'
 import {ovenText} from '../src/sheets/oven-text.js'
-import {books, foreignItem, itemName} from '../src/sheets/said.js'
+import {books, foreignItem, itemName, vesselName} from '../src/sheets/said.js'
 import {sheets} from '../src/sheets/sheets.js'
-import {kitchenSpan} from '../src/sheets/spoken.js'
+import {kitchenSpan, partMark} from '../src/sheets/spoken.js'
 import {makeStyle} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
-import {translationText} from '../src/sheets/translation-text.js'
+import {translationMarkdown, translationText} from '../src/sheets/translation-text.js'
 import {de} from '../src/sheets/words/de.js'
 import {inBook} from '../src/sheets/words/sentences.js'
 
@@ -37,6 +39,7 @@ describe('what a receipt calls by another name than the lexicon', () => {
 })
 
 describe('the German tables', () => {
+  const german = styleOf({language: 'de'})
   const missing = (ids: readonly string[], table: Readonly<Record<string, unknown>>): string[] =>
     ids.filter((id) => !Object.hasOwn(table, id))
   it('name every item, measure, kind and caution of the lexicon', () => {
@@ -76,6 +79,24 @@ describe('the German tables', () => {
         book.cautions,
       ),
     ).toEqual([])
+  })
+  it('name every part of a receipt that is mixed apart', () => {
+    expect(missing(Object.values(partNames), book.parts)).toEqual([])
+    expect(partMark('crust', german)).toMatchObject([{tagName: 'em', properties: {lang: 'de'}, children: [{value: 'Kruste: '}]}])
+    // A receipt's own word stays, and is marked as English.
+    expect(partMark('caramel', german)).toMatchObject([{properties: {lang: 'en'}, children: [{value: 'caramel: '}]}])
+    expect(partMark('', german)).toEqual([])
+    const pie = translate('# Apple pie\n\nFor the crust:\n\n- 500 g flour\n\nFor the filling:\n\n- 6 apples\n', {file: 'pie.md'})
+    const said = translationText(pie, {sources, style: german})
+    expect(said).toContain('Kruste:')
+    expect(said).not.toMatch(/^(?:crust|filling):/m)
+    expect(translationMarkdown(pie, {sources, style: german})).toMatch(/\| Kruste.*\n.*Füllung/)
+  })
+  it('have one word for the inch, in lengths and in vessels', () => {
+    const us = styleOf({language: 'de', units: 'us'})
+    expect(length(0.508, us)).toBe('20 Zoll')
+    expect(vesselName('round 9 in x 2 in', us)).toBe('runde Form 9 Zoll × 2 Zoll')
+    expect(length(0.508, styleOf({units: 'us'}))).toBe('20 in')
   })
   it('name no row that is not there', () => {
     const ids = (rows: readonly {readonly id: string}[]): Set<string> => new Set(rows.map(({id}) => id))

@@ -14,7 +14,10 @@ const rows: readonly KindRow[] = [
     id: 'white bread',
     title: 'White bread',
     words: words(
-      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer',
+      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot',
+    ),
+    titles: words(
+      'cob, wheat cob, cob loaf, batch, batch loaf, boule, batard, coburg, coburg loaf, danish loaf, vienna loaf, household loaf, hearth loaf, white loaf, wheat loaf, wheaten loaf, milk loaf, plait, plaited loaf, french stick, quartern loaf, half quartern loaf, split tin',
     ),
     band: 'hot',
     start: {low: 200, best: 230, high: 270},
@@ -57,8 +60,9 @@ const rows: readonly KindRow[] = [
     id: 'rye bread',
     title: 'Rye bread',
     words: words(
-      'rye bread, sourdough rye, black bread, pumpernickel, rye loaf, roggenbrot, roggenmischbrot, bauernbrot, schwarzbrot',
+      'rye bread, sourdough rye, black bread, pumpernickel, rye loaf, roggenbrot, roggenmischbrot, bauernbrot, schwarzbrot, maslin bread, mischbrot, graubrot, landbrot, krustenbrot, holzofenbrot, bauernlaib',
     ),
+    titles: words('rye cob, maslin, maslin loaf'),
     band: 'hot',
     start: {low: 200, best: 235, high: 275},
     end: 140,
@@ -81,6 +85,7 @@ const rows: readonly KindRow[] = [
     words: words(
       'wholemeal bread, whole wheat bread, dyspepsia bread, graham bread, unbolted wheat bread, unbolted bread, brown loaf, wheatmeal bread, wholewheat loaf, spelt bread, vollkornbrot, dinkelbrot',
     ),
+    titles: words('wholemeal loaf, wholemeal cob, brown cob, granary loaf, granary cob, malted loaf, spelt loaf'),
     band: 'hot',
     start: {low: 195, best: 220, high: 260},
     end: 155,
@@ -100,7 +105,8 @@ const rows: readonly KindRow[] = [
   {
     id: 'sourdough bread',
     title: 'Sourdough bread',
-    words: words('sourdough, sour dough bread, levain, leaven bread, country loaf'),
+    words: words('sourdough, sour dough bread, levain, leaven bread, country loaf, pain de campagne, sauerteigbrot'),
+    titles: words('sourdough cob, leaven loaf, miche'),
     band: 'hot',
     start: {low: 210, best: 240, high: 285},
     end: 165,
@@ -121,7 +127,7 @@ const rows: readonly KindRow[] = [
     id: 'flat bread',
     title: 'Flat bread',
     words: words(
-      'flat bread, flatbread, focaccia, pizza, pitta, naan, flat cake of bread, hearth cake, lahmacun, pide, flammkuchen, tarte flambee, farinata, socca',
+      'flat bread, flatbread, focaccia, pizza, pitta, naan, flat cake of bread, hearth cake, lahmacun, pide, flammkuchen, tarte flambee, farinata, socca, fougasse, schiacciata, khobz, fladenbrot',
     ),
     band: 'hot',
     start: {low: 220, best: 270, high: 400},
@@ -140,11 +146,36 @@ const rows: readonly KindRow[] = [
     source: 'common-practice',
   },
   {
+    id: 'oven-bottom bread',
+    title: 'Stotty and oven-bottom bread',
+    words: words(
+      'stotty, stottie, stotties, stotty cake, stottie cake, oven bottom bread, oven bottom cake, oven bottom muffins',
+    ),
+    titles: words('oven bottoms'),
+    band: 'moderate',
+    start: {low: 180, best: 205, high: 235},
+    end: 130,
+    done: 95,
+    minutes: span(15, 25, 40),
+    falling: true,
+    overnight: false,
+    place: 'any',
+    vessel: 'free-standing round 25 cm',
+    mass: span(0.4, 0.55, 0.8),
+    waterLoss: span(0.08, 0.11, 0.14),
+    feeds: span(3, 4, 6),
+    dough: {mix: 20, rise: 90, shape: 10, hold: 30},
+    sign: 'pale brown above and below, soft and chewy; turned over once',
+    source: 'common-practice',
+    note: 'what was left of the dough, baked on the oven bottom as the heat falls',
+  },
+  {
     id: 'rolls',
     title: 'Rolls',
     words: words(
       'rolls, french rolls, dinner rolls, breakfast rolls, bread rolls, milk rolls, baps, twists, bagels, pretzels, brötchen, semmeln, brezeln',
     ),
+    titles: words('barm cakes, barmcakes, bread cobs, cheese cobs, huffkins, blaas, manchets, manchet bread'),
     band: 'hot',
     start: {low: 195, best: 215, high: 245},
     end: 175,
@@ -188,8 +219,9 @@ const rows: readonly KindRow[] = [
     id: 'raised cake',
     title: 'Cake raised with yeast',
     words: words(
-      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone, hefezopf, hefekuchen',
+      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone, hefezopf, hefekuchen, selkirk bannock, bara brith',
     ),
+    titles: words('currant loaf'),
     band: 'moderate',
     start: {low: 165, best: 190, high: 215},
     end: 140,
@@ -210,7 +242,7 @@ const rows: readonly KindRow[] = [
     id: 'corn bread',
     title: 'Corn bread and Indian cakes',
     words: words(
-      'corn bread, cornbread, johnny cake, johnny-cake, johny cake, jonny cake, johnycake, johnnycake, jonny-cake, jony cake, no cake, ash cake, journey cake, indian cake, hoe cake, indian bread, corn cake, maize bread, spoon bread',
+      'corn bread, cornbread, johnny cake, johnny-cake, johny cake, jonny cake, johnycake, johnnycake, jonny-cake, jony cake, no cake, ash cake, journey cake, indian cake, hoe cake, indian bread, corn cake, maize bread, spoon bread, indian bannock, corn bannock',
     ),
     band: 'hot',
     start: {low: 180, best: 205, high: 235},
@@ -230,7 +262,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'soda bread',
     title: 'Soda bread',
-    words: words('soda bread, irish soda bread, bread without yeast, unfermented bread, baking-powder bread, damper'),
+    words: words(
+      'soda bread, irish soda bread, bread without yeast, unfermented bread, baking-powder bread, damper, bannock, barley bannock, oat bannock, soda farls, farls',
+    ),
     band: 'hot',
     start: {low: 185, best: 205, high: 230},
     end: 165,
@@ -999,6 +1033,7 @@ const rows: readonly KindRow[] = [
     words: words(
       'baked potatoes, roast potatoes, potatoes, baked onions, roast parsnips, roast vegetables, roast roots, baked squash, gratin, scalloped potatoes, baked tomatoes, scalloped tomatoes, ratatouille, stuffed peppers, stuffed tomatoes',
     ),
+    titles: words('corn on the cob, corn cobs, sweetcorn cobs'),
     band: 'moderate',
     start: {low: 165, best: 190, high: 230},
     end: 130,

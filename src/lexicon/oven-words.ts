@@ -671,6 +671,113 @@ const fixed: readonly Row[] = [
   },
 ]
 
+/** Every way of writing some words: each of the first with each of the second, and with "ss" for "ß". */
+const german = (first: string, second: string): string =>
+  first
+    .split(', ')
+    .flatMap((word) => second.split(', ').map((behind) => `${word} ${behind}`))
+    .flatMap((phrase) => (phrase.includes('ß') ? [phrase, phrase.replaceAll('ß', 'ss')] : [phrase]))
+    .join(', ')
+const OFEN = 'Ofen, Backofen, Rohr, Backrohr'
+
+/**
+ * German words for the oven's heat. Those of heat alone ("bei mittlerer Hitze") are said of a pot as well: an id that begins with "hitze"
+ * needs a word for baking beside it.
+ */
+const inGerman: readonly Row[] = [
+  {
+    id: 'mittelhitze',
+    use: 'fixed',
+    phrases: `Mittelhitze, ${german('mäßiger, mäßige, mittlerer', 'Mittelhitze')}`,
+    band: 'moderate',
+    celsius: {low: 160, high: 200},
+    source: 'common-practice',
+  },
+  {
+    id: 'mittelhitze-gut',
+    use: 'fixed',
+    phrases: german('guter, gute, starker, starke', 'Mittelhitze'),
+    band: 'moderate',
+    celsius: {low: 180, high: 220},
+    source: 'common-practice',
+  },
+  {
+    id: 'mittelhitze-schwach',
+    use: 'fixed',
+    phrases: german('schwacher, schwache, gelinder, gelinde', 'Mittelhitze'),
+    band: 'moderate',
+    celsius: {low: 150, high: 180},
+    source: 'common-practice',
+  },
+  {
+    id: 'ofen-heiss',
+    use: 'fixed',
+    phrases: german('heißen, heißem, heißer, heißes, stark geheizten, gut geheizten, gut geheiztem', OFEN),
+    band: 'hot',
+    celsius: {low: 200, high: 250},
+    source: 'common-practice',
+  },
+  {
+    id: 'ofen-sehr-heiss',
+    use: 'fixed',
+    phrases: german('sehr heißen, sehr heißem, sehr heißer', OFEN),
+    band: 'hot',
+    celsius: {low: 230, high: 280},
+    source: 'common-practice',
+  },
+  {
+    id: 'ofen-maessig',
+    use: 'fixed',
+    phrases: german(
+      'mäßig heißen, mäßig heißem, mäßig heißer, mittelheißen, mittelheißem, nicht zu heißen, nicht zu heißem, mäßig geheizten, mäßig warmen',
+      OFEN,
+    ),
+    band: 'moderate',
+    celsius: {low: 160, high: 200},
+    source: 'common-practice',
+  },
+  {
+    id: 'ofen-kuehl',
+    use: 'fixed',
+    phrases: german('abgekühlten, abgekühltem, kühlen, kühlem, schwach geheizten, abfallenden', OFEN),
+    band: 'slow',
+    celsius: {low: 110, high: 160},
+    source: 'common-practice',
+  },
+  {
+    id: 'hitze-stark',
+    use: 'fixed',
+    phrases: german('starker, starke, guter, gute, großer, scharfer, hoher', 'Hitze'),
+    band: 'hot',
+    celsius: {low: 200, high: 250},
+    source: 'common-practice',
+  },
+  {
+    id: 'hitze-mittel',
+    use: 'fixed',
+    phrases: german('mittlerer, mittlere, mäßiger, mäßige', 'Hitze'),
+    band: 'moderate',
+    celsius: {low: 160, high: 200},
+    source: 'common-practice',
+  },
+  {
+    id: 'hitze-schwach',
+    use: 'fixed',
+    phrases: german('schwacher, schwache, gelinder, gelinde, milder, milde, geringer', 'Hitze'),
+    band: 'slow',
+    celsius: {low: 130, high: 160},
+    source: 'common-practice',
+  },
+  {
+    id: 'hitze-fallend',
+    use: 'fixed',
+    phrases: german('fallender, abfallender, abnehmender, nachlassender', 'Hitze'),
+    band: 'slow',
+    celsius: {low: 110, high: 170},
+    source: 'common-practice',
+  },
+]
+
 /** Tests that receipts write down, by what the flour, meal or paper does; read by the grammar of `receipt/heat-tests`. */
 const tests: readonly Row[] = [
   {
@@ -737,6 +844,7 @@ export const ovenWords: readonly OvenWord[] = [
   ...rows(after),
   ...rows(together),
   ...rows(fixed),
+  ...rows(inGerman),
 ]
 
 /** What flour, meal or paper thrown on the floor says of the oven. */

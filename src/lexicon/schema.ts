@@ -287,6 +287,8 @@ export const kindSchema = z.object({
   title: z.string(),
   /** Words of a title or text that make a receipt of this kind, most telling first. */
   words: z.array(z.string()).min(1),
+  /** Words that name the dish in a title only: in a text they are other things as well, as a cob is of corn. */
+  titles: z.array(z.string()).min(1).optional(),
   band: bandSchema,
   start: z.object({low: z.number(), best: z.number(), high: z.number()}),
   end: z.number(),

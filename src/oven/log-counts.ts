@@ -98,39 +98,59 @@ export function nameAndCount(words: string): {readonly name: string; readonly co
   return {name: words, count: ''}
 }
 
-const GONE = /^(?:dropped|lost|burnt|burned|spoilt|spoiled|ruined)\.?$/
+/** What became of a dish that nobody eats, longer phrases first. Common practice, no source. */
+const GONE: readonly (readonly string[])[] = [
+  ...['burnt', 'burned'].flatMap((burnt) =>
+    ['to a cinder', 'to a crisp', 'to cinders', 'to ashes', 'black', 'through'].map((how) => `${burnt} ${how}`),
+  ),
+  ...['thrown away', 'thrown out', 'threw away', 'threw out'],
+  ...['dropped', 'lost', 'burnt', 'burned', 'spoilt', 'spoiled', 'ruined', 'charred', 'binned', 'inedible', 'black'],
+].map((phrase) => phrase.split(' '))
+
+/** The index behind the words that tell of a loss at `at`; `at` where none do. */
+function goneEnd(words: readonly string[], at: number): number {
+  const word = (i: number): string => (words[i] ?? '').toLowerCase().replace(/\.$/, '')
+  return at + (GONE.find((phrase) => phrase.every((part, i) => part === word(at + i)))?.length ?? 0)
+}
+
 /** Words between a number and what became of it, with which nothing is lost. */
 const HARDLY = /^(?:a|not|never|slightly|little|lightly|half|nearly|almost|partly|bit)$/
 
 /**
- * How many vessels some words tell to be lost: "1 dropped", "two of them were lost", "one pie burnt". Nothing may stand behind it but a
+ * How many vessels some words tell to be lost: "1 dropped", "two of them were lost", "one pie burnt", "burnt 3". Nothing may stand behind it but a
  * comma or "and", since "2 burnt at the edge" are baked.
  *
  * @returns their number, where that begins, and the words without it; null where none is
  */
 export function lostIn(text: string): {readonly lost: number; readonly at: number; readonly rest: string} | null {
   const tokens = tokensOf(text)
-  for (const [n, {text: word, from}] of tokens.entries()) {
+  const texts = tokens.map((token) => token.text)
+  const isLast = (i: number): boolean => isMark(tokens[i]) || texts[i] === 'and'
+  const found = (lost: number, from: number, end: number): {lost: number; at: number; rest: string} => {
+    const before = text
+      .slice(0, tokens[from]!.from)
+      .trimEnd()
+      .replace(/[,;:(]$/, '')
+      .trimEnd()
+    const after = text.slice(tokens[end - 1]!.to).replace(/^\)/, '')
+    return {lost, at: before.length, rest: `${before}${after}`.trim()}
+  }
+  for (const [n, word] of texts.entries()) {
+    const told = goneEnd(texts, n)
+    const fewer = told > n && !HARDLY.test(texts[n - 1] ?? '') ? numberOf(texts[told]) : null
+    if (fewer !== null && isLast(behindOf(tokens, told + 1))) return found(fewer, n, behindOf(tokens, told + 1))
     const lost = numberOf(word)
     if (lost === null) continue
     let i = behindOf(tokens, n + 1)
     // What is counted may be named.
     const [name, next] = [tokens[i], tokens[i + 1]]
-    if (name && next && !isMark(name) && !GONE.test(name.text) && !/^(?:was|were)$/.test(name.text)) {
+    if (name && next && !isMark(name) && goneEnd(texts, i) === i && !/^(?:was|were)$/.test(name.text)) {
       if (HARDLY.test(name.text) || parseDuration(`${lost} ${name.text}`).ok) continue
       i++
     }
     if (/^(?:was|were)$/.test(tokens[i]?.text ?? '')) i++
-    const gone = tokens[i]
-    const behind = tokens[i + 1]
-    if (!gone || !GONE.test(gone.text) || !(isMark(behind) || behind!.text === 'and')) continue
-    const before = text
-      .slice(0, from)
-      .trimEnd()
-      .replace(/[,;:(]$/, '')
-      .trimEnd()
-    const after = text.slice(gone.to).replace(/^\)/, '')
-    return {lost, at: before.length, rest: `${before}${after}`.trim()}
+    const end = goneEnd(texts, i)
+    if (end > i && isLast(end)) return found(lost, n, end)
   }
   return null
 }
@@ -158,8 +178,21 @@ export function isWholeLoss(text: string): boolean {
   let i = behindAll(words, 0)
   if (BE.test(words[i] ?? '')) i++
   i = behindAll(words, i)
-  if (!GONE.test((words[i] ?? '').toLowerCase())) return false
-  return i + 1 === words.length || (i + 2 === words.length && ALL.test(words[i + 1]!))
+  const end = goneEnd(words, i)
+  if (end === i) return false
+  return end === words.length || (end + 1 === words.length && ALL.test(words[end]!))
+}
+
+/**
+ * Whether what is said of a dish that was drawn tells that it is lost: "burnt", "10 min late, burnt", "late and burnt", "burnt, thrown away".
+ *
+ * @param text a note, or the words behind "drawn" and its number
+ */
+export function isDrawnLost(text: string): boolean {
+  const [first = '', ...clauses] = text.split(/[,;()]/)
+  const [deed = '', ...also] = first.split(/ (?:and|but) |^and /)
+  const late = deed.trim() === '' || /(?:late|later|early|earlier|over|under)$/i.test(deed.trimEnd())
+  return [deed, ...(late ? also : []), ...clauses].some((clause) => isWholeLoss(clause.trim().replace(/^and /, '')))
 }
 
 /** Whether they say "all" of it. */
@@ -183,7 +216,8 @@ function deedAt(words: readonly string[]): {readonly from: number; readonly deed
   const last = words.at(-1)?.toLowerCase() ?? ''
   const two = `${words.at(-2)?.toLowerCase() ?? ''} ${last}`
   const from = words.length - 1
-  if (GONE.test(last)) return {from, deed: last}
+  const gone = words.findIndex((_, i) => goneEnd(words, i) === words.length)
+  if (gone >= 0) return {from: gone, deed: words.slice(gone).join(' ').toLowerCase()}
   if (two === 'set in' || two === 'put in') return {from: from - 1, deed: 'set in'}
   if (two === 'taken out') return {from: from - 1, deed: 'drawn'}
   return last === 'in' ? {from, deed: 'set in'} : last === 'out' || last === 'drawn' ? {from, deed: 'drawn'} : null
@@ -208,13 +242,15 @@ export function dishNotes(main: string): DishNote[] {
     let to = deed.from
     while (to > 0 && (BE.test(words[to - 1]!) || ALL.test(words[to - 1]!))) to--
     if (first !== null) add(/^of$/i.test(words[1] ?? '') ? 2 : 1, to, `${words[0]!} ${deed.deed}`, true)
-    else if (GONE.test(deed.deed)) add(behindAll(words, 0), to, deed.deed, false)
+    else if (goneEnd(deed.deed.split(' '), 0) > 0) add(behindAll(words, 0), to, deed.deed, false)
   }
-  const gone = words[0]?.toLowerCase() ?? ''
-  if (GONE.test(gone)) {
-    const lost = numberOf(words[1]?.toLowerCase())
-    if (lost === null) add(behindAll(words, 1), words.length, gone, false)
-    else add(/^of$/i.test(words[2] ?? '') ? 3 : 2, words.length, `${words[1]!} ${gone}`, false)
+  const end = goneEnd(words, 0)
+  const gone = words.slice(0, end).join(' ').toLowerCase()
+  // "Black bread" has its colour before it.
+  if (end > 0 && gone !== 'black') {
+    const lost = numberOf(words[end]?.toLowerCase())
+    if (lost === null) add(behindAll(words, end), words.length, gone, false)
+    else add(/^of$/i.test(words[end + 1] ?? '') ? end + 2 : end + 1, words.length, `${words[end]!} ${gone}`, false)
   }
   return found
 }

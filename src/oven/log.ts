@@ -10,7 +10,17 @@ import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {frontMatterSpan, quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
-import {countAt, countOnly, dishNotes, isAllLost, isWholeLoss, lostIn, nameAndCount, WHOLE_LOSS} from './log-counts.js'
+import {
+  countAt,
+  countOnly,
+  dishNotes,
+  isAllLost,
+  isDrawnLost,
+  isWholeLoss,
+  lostIn,
+  nameAndCount,
+  WHOLE_LOSS,
+} from './log-counts.js'
 import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
 import {parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
@@ -314,16 +324,26 @@ function dishEvent(
   const after = before && counted ? null : countAt(behind)
   const count = (before && counted ? before.count : after?.count) ?? countOnly(note)
   const lost = loss?.lost ?? lostIn(note)?.lost
-  const whole = lost === undefined && (isAllLost(note) || isAllLost(value.slice(value.search(/[,;]/) + 1).trim()))
+  const drawn = !SET_IN.test(deed)
+  const whole =
+    lost === undefined &&
+    (drawn
+      ? isDrawnLost(note) || isDrawnLost(after?.rest ?? behind)
+      : isAllLost(note) || isAllLost(value.slice(value.search(/[,;]/) + 1).trim()))
   const numbers = {
     ...(count === null ? {} : {count}),
     ...(lost === undefined ? {} : {lost}),
     ...(whole ? {lost: count ?? WHOLE_LOSS, whole: true as const} : {}),
   }
-  if (SET_IN.test(deed)) return {what: 'set in', dish, ...numbers}
+  if (!drawn) return {what: 'set in', dish, ...numbers}
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
   const late = after ? after.rest.slice(Math.max(0, after.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
-  const rest = late.replace(/^[\s,]+/, '').replace(/^(?:about|some)\s+/i, '')
+  const rest = late
+    .replace(/^[\s,]+/, '')
+    .split(/[,;(]/, 1)[0]!
+    .replace(/^(?:about|some)\s+/i, '')
+    .replace(/ (?:and|but) .*/i, '')
+    .trimEnd()
   const [side = ''] = /(?:too late|too early|late|later|early|earlier|over|under)$/i.exec(rest) ?? []
   const by = rest.slice(0, rest.length - side.length).trimEnd()
   const size = by === '' ? null : parseDuration(by.replace(/too$/, '').trimEnd())

@@ -341,7 +341,9 @@ export const words = {
     noted: (what: string): string => `Noted: ${what}.`,
     onlyWords: (text: string): string =>
       `In words only: the plan takes nothing from it.${
-        /burn|lost|drop|spoil|fell|broke/i.test(text) ? ' What is lost is told by its number: “gingerbread 3 burnt”.' : ''
+        /burn|lost|drop|spoil|fell|broke|black|char|thr[eo]w/i.test(text)
+          ? ' A loss is told by the dish, “gingerbread burnt”, which is all of it in the oven, or by how many: “gingerbread 3 burnt”.'
+          : ''
       }`,
     log: 'The day’s log',
     logEmpty: 'Nothing is noted yet.',

@@ -44,6 +44,27 @@ const daySchema = z.strictObject({
   bowl: quantity(parseMass).optional(),
 })
 
+const KEYS: ReadonlySet<string> = new Set(Object.keys(daySchema.shape))
+const isRule = (line: string): boolean => line.length >= 3 && /^-+$/.test(line)
+
+/**
+ * Whether a heading or a paragraph is what Markdown makes of another day's front matter further down: the day's keys, with a line "---"
+ * before or behind them. One key other than the date may be a note.
+ */
+function isFrontMatter(text: string, before: string): boolean {
+  const lines = text.split('\n').map((line) => line.trim())
+  const keys = lines.map((line) =>
+    line
+      .slice(0, Math.max(0, line.indexOf(':')))
+      .trim()
+      .toLowerCase(),
+  )
+  const known = keys.filter((key) => KEYS.has(key))
+  if (!known.includes('date') && known.length < 2) return false
+  const above = before.trimEnd()
+  return isRule(lines.at(-1)!) || isRule(above.slice(above.lastIndexOf('\n') + 1).trim())
+}
+
 function isDate(text: string): boolean {
   try {
     return Temporal.PlainDate.from(text, {overflow: 'reject'}) !== null && /^\d{4}-\d{2}-\d{2}$/.test(text)
@@ -70,8 +91,8 @@ const markdown = unified().use(remarkParse).use(remarkFrontmatter)
  *
  * @param source the file as read
  * @param file its name, for messages
- * @returns the day, or null with messages (rules of `readFrontMatter`, and `day-front-matter`, `day-firings`, `day-heading`, `day-link`,
- * `day-line`, `day-wanted`, `day-serve`)
+ * @returns the day, or null with messages (rules of `readFrontMatter`, and `day-front-matter`, `day-firings`, `day-second`, `day-heading`,
+ * `day-link`, `day-line`, `day-wanted`, `day-serve`)
  */
 export function readDay(source: string, file: string): {day: Day | null; messages: readonly Message[]} {
   const place = lineIndex(source)
@@ -113,6 +134,17 @@ export function readDay(source: string, file: string): {day: Day | null; message
   const spares: DayItem[] = []
   const wants: DayText['wants'] = []
   for (const node of tree.children) {
+    const [from, to] = [node.position?.start.offset ?? 0, node.position?.end.offset ?? 0]
+    const words = node.type === 'heading' || node.type === 'paragraph'
+    if (words && isFrontMatter(source.slice(from, to), source.slice(front.bodyStart, from))) {
+      say(
+        from,
+        'day-second',
+        'the front matter of another day begins here, and one day.md holds one day',
+        'write one folder with its own day.md for each day: move these keys, and the list below them, there',
+      )
+      break
+    }
     if (node.type === 'heading') {
       const text = textOf(node).trim()
       const named = !title && node.depth === 1

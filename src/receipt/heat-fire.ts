@@ -3,7 +3,9 @@ import type {HeatReadings} from './heat-readings.js'
 import {isRunWord, runAt} from './heat-run.js'
 import {
   AS_FOR,
+  BAKEN,
   BE,
+  BRATEN,
   CONTEXT_BAKES,
   COPULAS,
   DETERMINERS,
@@ -23,6 +25,11 @@ import type {Walk} from './walk.js'
  * Heat said of the fire, the stove or the heat itself where the receipt bakes, and the lexicon’s whole phrases.
  */
 
+/** A German word for baking so many tokens about token `i`, past stops too: "bei mittlerer Hitze ca. 40 Min. backen". */
+function bakesNear({tokens}: Walk, i: number, reach: number): boolean {
+  return tokens.slice(Math.max(0, i - reach), i + reach).some(({block, word}) => block === tokens[i]!.block && BAKEN.has(word))
+}
+
 /** The sentence before walk one bakes. */
 function followsBaking(walk: Walk, i: number): boolean {
   const low = walk.floor(i, 40)
@@ -35,6 +42,10 @@ export function readFixed(readings: HeatReadings, i: number): void {
   if (found === null) return
   const row = found.rows[0]!
   if (row.id === 'heat-subsides' && !readings.near(i, 60, 60, OVEN_OR_BAKE) && !followsBaking(readings, i)) return
+  // "Bei mittlerer Hitze" is said of a pot as well.
+  if (/^(?:mittel)?hitze/.test(row.id) && readings.near(i, 12, 12, POT_WORDS)) return
+  const bakes = bakesNear(readings, i, 14) && (readings.near(i, 12, 12, OVENS) || !readings.near(i, 12, 12, BRATEN))
+  if (row.id.startsWith('hitze') && !bakes) return
   readings.put(i, found.end, found.rows, null, 4)
 }
 

@@ -63,7 +63,7 @@ export const TESTS = new Map(ovenTests.map((row) => [row.id, row]))
 export const set = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 
 export const OVENS = set("oven ovens ouen ouens ovens' oven's backofen ofen")
-export const BAKES = set("bake baked bakes baking bak'd baken backen gebacken")
+export const BAKES = set("bake baked bakes baking bak'd baken backen gebacken backt")
 /** Words of a heat phrase that are neither heat words nor hedges. */
 export const LINKS = set('and or but nor yet though to if any thing anything rather')
 export const DETERMINERS = set('a an the your our this that one any no')
@@ -85,7 +85,7 @@ export const CONTEXT_BAKES = set(
   "oven ovens bake baked baking bakes ouen drawn bak'd biscuit loaf loaves cake cakes bread crust tin tins pans",
 )
 export const POT_WORDS = set(
-  'stew stewed simmer boil boiled boiling fry fried saucepan kettle pot stewpan skillet over frying pan griddle steam',
+  'stew stewed simmer boil boiled boiling fry fried saucepan kettle pot stewpan skillet over frying pan griddle steam kochen gekocht kocheln topf pfanne anbraten dunsten andunsten schmoren rosten sieden schmelzen',
 )
 export const ADVERB_STOPS = set(
   'until till when and then or if stir boil serve pour mix beat but simmer fry stew add put take turn strain that which stewed boiled eat',
@@ -138,6 +138,9 @@ export const COMPARATIVES = set('hotter quicker brisker fiercer warmer sharper c
 export const DRAWABLE = set('bread loaves pies manchet manchets')
 export const SETS_IN = set("put set bake baked baking oven ouen place stand let dry leave remain in do lay slide bak'd")
 export const SETS_IN_STRICT = set('put set oven ouen bake dry leave place')
+/** In a pan, unless the oven is named. */
+export const BRATEN = set('braten')
+export const BAKEN = set('backen gebacken backt ausgebacken ofen backofen backrohr')
 export const OVEN_OR_BAKE = set("oven ovens bake baked baking ouen bak'd")
 export const TEST_ACTS = set(
   'throw throwing strew strewing sprinkle sprinkling scatter scattering dust dusting cast put putting place placing lay hold holding thrust fling thrown try test',

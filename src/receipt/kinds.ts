@@ -13,6 +13,7 @@ export interface KindFound {
 }
 
 const TREE = phraseTree(kinds, (row: DishKind) => row.words)
+const TITLES = phraseTree(kinds, (row: DishKind) => [...row.words, ...(row.titles ?? [])])
 /** Ids of kinds that never see the oven. */
 const UNBAKED: ReadonlySet<string> = new Set(kinds.filter((row) => row.vessel === 'none').map((row) => row.id))
 /** Words of a text, beside the phrases of the rows, that settle a kind no title names; the most frequent wins. */
@@ -96,8 +97,8 @@ function byTitle(title: string): KindFound | null {
   // What follows "with", "without", "for", "to eat with" is not the dish; "or" gives it a second name.
   let end = tokens.findIndex((t, i) => i > 0 && /^(?:with|without|for|in|from|on|\(|,|;|—|:)$/.test(t.word))
   if (end <= 0) end = tokens.length
-  const head = phrasesIn(TREE, tokens, 0, end)
-  const found = head.length > 0 ? head : phrasesIn(TREE, tokens)
+  const head = phrasesIn(TITLES, tokens, 0, end)
+  const found = head.length > 0 ? head : phrasesIn(TITLES, tokens)
   let best: FoundPhrase<DishKind> | null = null
   for (const phrase of found) {
     const better =

@@ -52,12 +52,13 @@ const UNITS: Readonly<Record<string, number>> = {
   seconds: 1 / 60,
   secs: 1 / 60,
   sec: 1 / 60,
+  s: 1 / 60,
   week: 10080,
   weeks: 10080,
   fortnight: 20160,
 }
 /** Only right behind a figure: "2 h", "20m". */
-const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs', 'std'])
+const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs', 's', 'std'])
 const FILLERS = new Set([
   'good',
   'full',
@@ -305,21 +306,43 @@ function isMinutes(tokens: readonly Token[], i: number, at: number, number: Numb
   return true
 }
 
+/**
+ * "Bake 90 s" and "for 90 s" are of time: something is done so long. "15s. 6d." and "a turbot of 12 s." are shillings (from memory), "the
+ * 90s" years.
+ */
+function isSeconds(tokens: readonly Token[], i: number, at: number, number: Number_): boolean {
+  const {block, capital} = tokens[at]!
+  const word = (k: number): string => (tokens[k]?.block === block ? tokens[k]!.word : '')
+  const behind = word(at + 1) === '.' ? tokens[at + 2] : tokens[at + 1]
+  const paid = behind?.block === block && (behind.kind === 'number' || behind.word === 'd')
+  if (capital || paid || number.fraction || number.high > 600 || /^(?:the|their|his|her|my|in|£|\/)$/.test(word(i - 1)))
+    return false
+  for (let k = i - 5; k < i; k++) if (/^(?:costs?|price|shillings?)$/.test(word(k))) return false
+  if (/^(?:for|about|another|further|nur|etwa)$/.test(word(i - 1))) return true
+  if (/^(?:at|bei)$/.test(word(at + 1)) && tokens[at + 2]?.kind === 'number') return true
+  for (let k = i - 6; k < at + 4; k++) if (TASKS.has(word(k))) return true
+  return false
+}
+
+/** Whether a word is the "ish" of "15-ish minutes", "15ish", "an hour-ish". */
+const isIsh = (token: Token | undefined): boolean => token?.word === 'ish'
+
 /** A number with its unit and what is added to it; or the bare number, whose unit may follow later. */
 function termAt(tokens: readonly Token[], i: number): Term | null {
   const number = numberAt(tokens, i)
   if (number === null) return null
   const block = tokens[i]!.block
+  const behind = isIsh(tokens[number.end]) && tokens[number.end]!.block === block ? number.end + 1 : number.end
   const bare: Term = {
     low: number.low,
     high: number.high,
     unit: null,
-    end: number.end,
+    end: behind,
     article: number.article,
     fraction: number.fraction,
     figure: number.figure,
   }
-  let j = number.end
+  let j = behind
   const here = (k: number): Token | undefined => (tokens[k]?.block === block ? tokens[k] : undefined)
   if (here(j)?.kind === 'word' && FILLERS.has(tokens[j]!.word)) j++
   if (number.fraction) {
@@ -332,6 +355,7 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
   if (PRIMES.has(word.word) && !isMinutes(tokens, i, j, number)) return bare
   // "12 std muffins" are of the usual size, "2 Std." hours.
   if (word.word === 'std' && (here(j + 1)?.word !== '.' || tokens[j + 1]!.gap)) return bare
+  if (word.word === 's' && !isSeconds(tokens, i, j, number)) return bare
   if (word.word === 'night' && number.low > 1) return bare
   if (ABBREVIATED.has(word.word) && !(number.figure || word.word.length > 1)) return bare
   const unit = UNITS[word.word]!
@@ -349,6 +373,7 @@ function termAt(tokens: readonly Token[], i: number): Term | null {
   let high = number.high * unit
   let end = j + 1
   if (ABBREVIATED.has(word.word) && here(end)?.word === '.' && !tokens[end]!.gap) end++
+  if (isIsh(here(end))) end++
   // "an hour and a half", "two hours and three quarters", "1 hour 20 minutes", "an hour and ten minutes"
   let k = end
   const and = here(k)?.word === 'and' || here(k)?.word === '&'
@@ -434,6 +459,8 @@ function durationAt(tokens: readonly Token[], i: number, between: boolean): {low
     if (!(JOINERS.has(joiner) || (joiner === 'and' && between))) break
     if (comma && joiner !== 'or') break
     j++
+    // "20- to 25-minute"
+    if (joiner === '-' && here(j)?.word === 'to') j++
     if (joiner === 'or' || joiner === 'to')
       while (/^(?:from|even|perhaps|about|nearly|at|most|rather|for)$/.test(here(j)?.word ?? '')) j++
     if (here(j) === undefined) break

@@ -49,7 +49,7 @@ const heaviness = {dough: 1.1, batter: 0.95, other: 1.03}
  *
  * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
  * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
- *   `scale-vessel`, `scale-full`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`. A dish with an error is left out.
+ *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`. A dish with an error is left out.
  */
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
@@ -618,14 +618,26 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   for (const one of base.inferred) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)
   // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
   const usual = base.ownTime ? vesselAt(asked.value.kind === 'weight' ? meantFill(made) : made.each) : usualVessel(shape, kind)
-  const thicker = isSheet(shape) ? 1 : vessel.halfThickness / usual.halfThickness
+  const depth = isSheet(shape) ? 1 : vessel.halfThickness / usual.halfThickness
+  const thicker = Math.max(THINNEST, depth)
   const asLong = kind.softens === true && thicker < 1
   const need = Math.abs(thicker - 1) > 0.05 && !asLong ? thickened(base.need, thicker) : base.need
+  if (depth < THINNEST && !asLong)
+    say(
+      'warning',
+      'scale-thin',
+      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${shape.name} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep`,
+      'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
+      item.amountAt?.[0],
+    )
   if (need !== base.need) {
     sized.push({
       field: 'time',
       value: `${span(need.minutes.low, need.minutes.high)} min`,
-      why: `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${percentOf(thicker * thicker)} of ${span(base.need.minutes.low, base.need.minutes.high)} min`,
+      why:
+        depth < THINNEST
+          ? `${Math.round((1 - depth) * 100)} % thinner than its time was given for: timed as a quarter as thick, so ${percentOf(thicker * thicker)} of ${span(base.need.minutes.low, base.need.minutes.high)} min`
+          : `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${percentOf(thicker * thicker)} of ${span(base.need.minutes.low, base.need.minutes.high)} min`,
     })
   }
   if (asLong && thicker < 0.95)
@@ -698,7 +710,7 @@ const countedNouns = (): ReadonlySet<string> => {
     ...alsoCounted.split(' '),
     ...vesselNouns,
     ...[...THINGS].map(fold),
-    ...kinds.flatMap((row) => [row.title, ...row.words]).flatMap(foldAll),
+    ...kinds.flatMap((row) => [row.title, ...row.words, ...(row.titles ?? [])]).flatMap(foldAll),
     ...vessels.flatMap((row) => row.spellings).flatMap(foldAll),
   ])
   return counted
@@ -725,12 +737,18 @@ const sizes = (vessel: Vessel): string => {
   return `${foot.shape === 'circle' ? cm(foot.diameter) : `${cm(foot.length)} × ${cm(foot.width)}`} cm, ${cm(vessel.height)} cm high`
 }
 
+/**
+ * How much thinner a filling may be than the one its time was given for, that the time still goes as the square: below, the surface and not
+ * the depth sets the time, and the square would soon leave none. Common practice, no source.
+ */
+const THINNEST = 0.25
+
 /** The vessel with so many kilograms in it: a free-standing loaf spreads, anything else fills deeper. */
 function standing(shape: Shape, kind: KindFigures, each: number): Vessel {
   const full = shape.weighs ?? holds(shape.size, kind)
   if (shape.size.shape === 'free-standing') return vesselOf(spreadOf(shape.size, each / full), 1, shape.name)
   const fill = fillOf(shape.size, kind)
-  return vesselOf(shape.size, Math.min(1, Math.max(0.15, (fill * each) / full)), shape.name)
+  return vesselOf(shape.size, Math.min(1, (fill * each) / full), shape.name)
 }
 
 /** The vessel the kind's minutes belong to. */

@@ -257,7 +257,7 @@ export function length(metres: number, style: Style): string {
   return sideBySide(
     style,
     `${number(metres * 100, metres < 0.1 ? 1 : 0, style)} cm`,
-    `${number(Math.round((metres / metresPerInch) * 4) / 4, 2, style)} in`,
+    `${number(Math.round((metres / metresPerInch) * 4) / 4, 2, style)} ${style.words['unit.in']}`,
   )
 }
 

@@ -13,7 +13,7 @@ import {oldText} from './old-text.js'
 import {signIn} from './phrases.js'
 import {zoneWord} from './plan-text.js'
 import {allergenNames, cautionText, foreignTitle, oursLine} from './said.js'
-import {spoken} from './spoken.js'
+import {partMark, spoken} from './spoken.js'
 import type {Style} from './style.js'
 import {Citations, doubts, modernFigure, timesShown} from './translation-text.js'
 import {say, sayIf} from './words/index.js'
@@ -113,7 +113,7 @@ function figuresTable(receipt: Receipt, cited: Citations, style: Style): Element
           const notes = [...new Set(ingredient.notes)]
           return h('tr', [
             h('td', String(i + 1)),
-            h('th', {scope: 'row', lang: 'en'}, [...(ingredient.part ? [h('em', `${ingredient.part}: `)] : []), ingredient.text]),
+            h('th', {scope: 'row', lang: 'en'}, [...partMark(ingredient.part, style), ingredient.text]),
             h('td', [
               h('span', modernFigure(ingredient, style)),
               ...notes.flatMap((note): ElementContent[] =>

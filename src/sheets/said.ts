@@ -92,6 +92,19 @@ export function kindName(id: string, style: Style): string {
   return nameIn(bookOf(style)?.kinds, id) ?? id
 }
 
+/** The part of a receipt that is mixed apart; null where it stays in the receipt's own words. */
+const partIn = (part: string, style: Style): string | null => nameIn(bookOf(style)?.parts, part)
+
+/** A part of a receipt in the reader's language; in the receipt's own words where it is one of its own. */
+export function partName(part: string, style: Style): string {
+  return partIn(part, style) ?? part
+}
+
+/** Whether the name of a part stays English in a text of another language. */
+export function foreignPart(part: string, style: Style): boolean {
+  return bookOf(style) !== null && partIn(part, style) === null
+}
+
 /** What an item is sold as today. */
 export function modernName(id: string, modern: string, style: Style): string {
   return nameIn(bookOf(style)?.modern, id) ?? modern

@@ -7,7 +7,7 @@ import {box} from './day-sheet.js'
 import {mass, volume} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import {insteadOf, modernName, sizedLines, vesselName} from './said.js'
-import {itemSpan, kitchenSpan} from './spoken.js'
+import {itemSpan, kitchenSpan, partMark} from './spoken.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
 
@@ -199,10 +199,7 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
                 dish.amounts.map((amount) =>
                   h('tr', [
                     h('td', box()),
-                    h('th', {scope: 'row'}, [
-                      ...(amount.part ? [h('em', {lang: 'en'}, `${amount.part}: `)] : []),
-                      itemSpan(amount.item, style),
-                    ]),
+                    h('th', {scope: 'row'}, [...partMark(amount.part, style), itemSpan(amount.item, style)]),
                     h(
                       'td',
                       amount.kitchen === amount.item

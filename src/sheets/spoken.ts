@@ -1,7 +1,7 @@
 import type {Element} from 'hast'
 import {h} from 'hastscript'
 import {kitchen} from './figures.js'
-import {bookOf, foreignItem, itemName} from './said.js'
+import {bookOf, foreignItem, foreignPart, itemName, partName} from './said.js'
 import type {Style} from './style.js'
 import {inBook} from './words/sentences.js'
 
@@ -19,6 +19,13 @@ export function spoken(text: string, style: Style, before = ''): Element {
 /** An item's name, marked as English where it stayed so. */
 export function itemSpan(id: string, style: Style): Element {
   return h('span', foreignItem(id, style) ? {lang: 'en'} : {}, itemName(id, style))
+}
+
+/** The part that an ingredient belongs to, before its name; nothing where the receipt is of one. */
+export function partMark(part: string, style: Style): Element[] {
+  return part === ''
+    ? []
+    : [h('em', {lang: foreignPart(part, style) ? 'en' : style.words['language.code']}, `${partName(part, style)}: `)]
 }
 
 /** An amount for the kitchen in the units asked for: what is only a figure is in the reader's words once it is in those. */

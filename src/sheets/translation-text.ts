@@ -1,7 +1,7 @@
 import type {Source} from '../lexicon/schema.js'
 import type {Ingredient, Message, OvenPhrase, Receipt, Translation} from '../receipt/types.js'
 import {durations, mass, temperatures, volume} from './figures.js'
-import {allergenNames, cautionText, inWords, messageWords, oursValue, sourceTitle} from './said.js'
+import {allergenNames, cautionText, inWords, messageWords, oursValue, partName, sourceTitle} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
 import {say, sayIf} from './words/index.js'
@@ -178,7 +178,7 @@ export function translationText(translation: Translation, options: TranslationOp
       for (const ingredient of receipt.ingredients) {
         if (ingredient.part !== part) {
           part = ingredient.part
-          if (part !== '') out.push(`${part}:`)
+          if (part !== '') out.push(`${partName(part, style)}:`)
         }
         out.push(
           ...columns([[oneLine(ingredient.text), modernFigure(ingredient, style), cited.mark(ingredient.sources)]], widths),
@@ -263,7 +263,9 @@ export function translationMarkdown(translation: Translation, options: Translati
             markdownText(oneLine(ingredient.text)),
             markdownText(modernFigure(ingredient, style)),
             cite(ingredient.sources),
-            markdownText(oneLine([...(ingredient.part ? [ingredient.part] : []), ...besides(ingredient, style)].join('; '))),
+            markdownText(
+              oneLine([...(ingredient.part ? [partName(ingredient.part, style)] : []), ...besides(ingredient, style)].join('; ')),
+            ),
           ]),
         ),
       )

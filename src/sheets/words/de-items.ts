@@ -731,6 +731,44 @@ export const deMeasures: Readonly<Record<string, string>> = {
   indefinite: 'unbestimmt',
 }
 
+/** Parts of a receipt that are mixed apart. */
+export const deParts: Readonly<Record<string, string>> = {
+  crust: 'Kruste',
+  paste: 'Teig',
+  pastry: 'Teig',
+  dough: 'Teig',
+  batter: 'Rührteig',
+  filling: 'Füllung',
+  icing: 'Zuckerguss',
+  glaze: 'Glasur',
+  topping: 'Belag',
+  sauce: 'Soße',
+  gravy: 'Bratensoße',
+  syrup: 'Sirup',
+  sponge: 'Vorteig',
+  custard: 'Eiercreme',
+  meringue: 'Baiser',
+  stuffing: 'Füllung',
+  forcemeat: 'Farce',
+  dressing: 'Salatsoße',
+  garnish: 'Garnitur',
+  starter: 'Ansatz',
+  leaven: 'Sauerteig',
+  poolish: 'Poolish',
+  streusel: 'Streusel',
+  crumble: 'Streusel',
+  jelly: 'Gelee',
+  pickle: 'Pökel',
+  brine: 'Lake',
+  ferment: 'Gäransatz',
+  base: 'Boden',
+  cake: 'Kuchen',
+  pudding: 'Pudding',
+  pie: 'Pastete',
+  liquor: 'Brühe',
+  cream: 'Creme',
+}
+
 /** The kinds of dish, by id. */
 export const deKinds: Readonly<Record<string, string>> = {
   'white bread': 'Weißbrot',
@@ -739,6 +777,7 @@ export const deKinds: Readonly<Record<string, string>> = {
   'wholemeal bread': 'Vollkornbrot',
   'sourdough bread': 'Sauerteigbrot',
   'flat bread': 'Fladenbrot',
+  'oven-bottom bread': 'Herdfladen',
   rolls: 'Brötchen',
   buns: 'Hefebrötchen und Teekuchen',
   'raised cake': 'Hefekuchen',

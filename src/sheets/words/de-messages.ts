@@ -366,6 +366,14 @@ export const deMessages: Book['sentences'] = [
   ['this is not a time zone', 'das ist keine Zeitzone'],
   ['write an IANA name such as {zone}', 'einen IANA-Namen schreiben, etwa {zone}'],
   ['a day begins with front matter, and this file has none', 'ein Tag beginnt mit einem Kopf, und diese Datei hat keinen'],
+  [
+    'the front matter of another day begins here, and one day.md holds one day',
+    'hier beginnt der Kopf eines anderen Tages, und eine day.md hält einen Tag',
+  ],
+  [
+    'write one folder with its own day.md for each day: move these keys, and the list below them, there',
+    'für jeden Tag einen Ordner mit eigener day.md anlegen: diese Schlüssel und die Liste darunter dorthin verschieben',
+  ],
   ['this file is empty', 'diese Datei ist leer'],
   [
     'begin with ---, then date:, people:, fire from: and serve:, then ---',

@@ -1,5 +1,5 @@
 import {deCautions, deSources} from './de-cautions.js'
-import {deInstead, deItems, deKinds, deMeasures, deModern} from './de-items.js'
+import {deInstead, deItems, deKinds, deMeasures, deModern, deParts} from './de-items.js'
 import {deMessages} from './de-messages.js'
 import type {Book} from './sentences.js'
 
@@ -44,6 +44,10 @@ const sentences: Book['sentences'] = [
   [
     '{n} % thinner than its time was given for: the time goes as the square, so {n2} % of {n3} min',
     '{n} % dünner als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
+  ],
+  [
+    '{n} % thinner than its time was given for: timed as a quarter as thick, so {n2} % of {n3} min',
+    '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie ein Viertel so dick, also {n2} % von {n3} min',
   ],
   [
     'shallower than its time was given for; it softens in its own time, so the time is kept',
@@ -640,6 +644,14 @@ const sentences: Book['sentences'] = [
     '„{title}“: {weight:text} in jeder Form ({vessel:text}), und die fasst höchstens {weight2:text}',
   ],
   [
+    '“{title}” is {n} % as deep in {vessel} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep',
+    '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und so weit reicht keine Regel; gerechnet wie ein Viertel so hoch',
+  ],
+  [
+    'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
+    'im Kopf des Rezepts eine kleinere Form nennen, mehr davon machen oder beim Backen dabeibleiben',
+  ],
+  [
     'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
     'im Kopf des Rezepts ein größeres Gefäß nennen, oder im Text, wie viele es ergibt',
   ],
@@ -686,6 +698,7 @@ export const deBook: Book = {
   instead: deInstead,
   measures: deMeasures,
   kinds: deKinds,
+  parts: deParts,
   cautions: deCautions,
   sources: deSources,
   sentences: [...sentences, ...deMessages],

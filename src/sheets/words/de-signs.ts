@@ -6,6 +6,7 @@ export const deSigns: Readonly<Record<string, string>> = {
   'wholemeal bread': 'klingt hohl beim Klopfen auf den Boden',
   'sourdough bread': 'klingt hohl beim Klopfen auf den Boden; dunkle Kruste',
   'flat bread': 'Blasen und braune Flecken',
+  'oven-bottom bread': 'oben und unten hellbraun, weich und zäh; einmal gewendet',
   rolls: 'goldbraun, leicht in der Hand',
   buns: 'oben und unten braun, federn auf Druck zurück',
   'raised cake': 'ein Halm kommt sauber aus der Mitte',

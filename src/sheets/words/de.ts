@@ -85,6 +85,7 @@ export const de: Words = {
   'unit.cup': 'Tasse',
   'unit.cups': 'Tassen',
   'unit.qt': 'qt',
+  'unit.in': 'Zoll',
 
   'band.hot': 'heiß',
   'band.moderate': 'mäßig',

@@ -86,6 +86,7 @@ export const en = {
   'unit.cup': 'cup',
   'unit.cups': 'cups',
   'unit.qt': 'qt',
+  'unit.in': 'in',
 
   'band.hot': 'hot',
   'band.moderate': 'moderate',

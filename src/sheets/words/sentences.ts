@@ -12,6 +12,8 @@ export interface Book {
   readonly instead: Readonly<Record<string, {readonly item: string; readonly how: string}>>
   readonly measures: Readonly<Record<string, string>>
   readonly kinds: Readonly<Record<string, string>>
+  /** Parts of a receipt that are mixed apart, by the names of the lexicon. */
+  readonly parts: Readonly<Record<string, string>>
   readonly cautions: Readonly<Record<string, string>>
   readonly sources: Readonly<Record<string, string>>
   /**
