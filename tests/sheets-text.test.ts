@@ -143,6 +143,8 @@ describe('the plan as text', () => {
     ])
     const text = planText({...view, plan: told}).replace(/\s+/g, ' ')
     for (const line of balanceLines(told, plainStyle)) expect(text).toContain(line)
+    const inMarkdown = planMarkdown({...view, plan: told})
+    for (const line of balanceLines(told, plainStyle)) expect(inMarkdown).toContain(`- ${line}`)
     expect(balanceLines(told, styleOf({language: 'de'}))[0]).toMatch(/1 von 4 m²·h Herd genutzt, 25 %; 4,6 MJ ins Backgut$/)
   })
   it('says every step, what to look for, and what cannot be placed with its remedies', () => {

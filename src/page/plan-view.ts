@@ -6,7 +6,7 @@ import type {Dish} from '../scale/types.js'
 import {temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
 import {changeWords, stepWords, suggestionWords, waysTold} from '../sheets/phrases.js'
-import {believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
+import {balanceLines, believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
 import {inWords, messageWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
 import type {Style} from '../sheets/style.js'
@@ -52,6 +52,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     steps,
     ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? []), soFar: soFar(problem, found.read.log, style)} : {}),
     score: scoreLines(plan, style),
+    balance: plan.loads.length > 0 ? balanceLines(plan, style) : [],
     unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({
       dish: title,
       of: titles,

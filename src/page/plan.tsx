@@ -261,6 +261,16 @@ function Judged({view, language}: {readonly view: PlanView; readonly language: S
           </ul>
         </>
       ) : null}
+      {view.balance.length > 0 ? (
+        <>
+          <h3>{w.heatUsed}</h3>
+          <ul lang={language}>
+            {view.balance.map((line) => (
+              <li key={line}>{line}</li>
+            ))}
+          </ul>
+        </>
+      ) : null}
       <h3>{w.balance}</h3>
       <ul lang={language}>
         {view.score.map((line) => (

@@ -229,6 +229,7 @@ export const words = {
     degrees: 'Heat',
     floor: 'The floor at each load',
     sized: 'How much of each, and why',
+    heatUsed: 'Where the heat goes',
     balance: 'How good it is',
     spare: 'Room to spare',
     drawing: 'Being drawn…',

@@ -295,7 +295,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   const balance = balanceLines(plan, style)
   if (plan.loads.length > 0 && balance.length > 0) {
     heading('plan.balance')
-    for (const line of balance) out.push(...hanging('  * ', tidy(line), width))
+    for (const line of balance) out.push(...hanging('  * ', line, width))
   }
   if (plan.suggestions && plan.suggestions.length > 0) {
     heading('plan.suggestions')
@@ -459,6 +459,9 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
       `\`\`\`text\n${heatChartText(plan.forecast, {...chartData(plan, problem, view.readings), style}).trimEnd()}\n\`\`\``,
     )
   }
+  const balance = balanceLines(plan, style)
+  if (plan.loads.length > 0 && balance.length > 0)
+    blocks.push(`## ${words['plan.balance']}`, balance.map((line) => `- ${md(line)}`).join('\n'))
   if (plan.suggestions && plan.suggestions.length > 0)
     blocks.push(
       `## ${words['plan.suggestions']}`,
