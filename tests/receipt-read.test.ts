@@ -109,6 +109,19 @@ describe('front matter and messages', () => {
     expect(readReceipts('', {file: 'a.md'}).messages.map((m) => m.rule)).toEqual(['empty'])
   })
 
+  test('front matter before a later receipt is said to be of none', () => {
+    const book = (block: string): string =>
+      `---\nyear: 1829\n---\n\n# Plain buns\n\nOne pound of flour. Bake in a quick oven.\n\n${block}\n# New buns\n\nBake 20 minutes.\n`
+    const told = (block: string): string[] =>
+      readReceipts(book(block), {file: 'book.md'})
+        .messages.filter(({rule}) => rule === 'facts-second')
+        .map(({line, column}) => `${line}:${column}`)
+    expect(told('---\nyear: 1950\n---\n')).toEqual(['10:1'])
+    expect(told('---\n\nserves: 4\noven: a slow oven\n---\n')).toEqual(['11:1'])
+    expect(told('---\n\nserves: 4\n\n---\n')).toEqual([])
+    expect(told('---\n\nAnother hand has written:\n\n---\n')).toEqual([])
+  })
+
   test('parts of a receipt are kept apart', () => {
     const source = '# Tart\n\n## For the crust\n\n- 8 oz flour\n\n## For the filling\n\n- 1 lb plums\n'
     expect(readReceipts(source, {file: 'a.md'}).receipts[0]!.ingredients.map((i) => i.part)).toEqual(['crust', 'filling'])

@@ -17,6 +17,27 @@ export const factsSchema = z.strictObject({
   says: z.record(z.string(), z.string()).optional(),
 })
 
+const KEYS: ReadonlySet<string> = new Set(Object.keys(factsSchema.shape))
+
+/** Lines of keys, or set in below one, or empty, between two rules. */
+const BETWEEN_RULES = /(?<=^|\n)-{3,}[ \t]*\r?\n((?:[a-z][a-z ]*:[^\n]*\n|[ \t][^\n]*\n|\r?\n)+)(?=-{3,}[ \t]*(?:\r?\n|$))/g
+
+/**
+ * Where front matter for a later receipt of a file begins: a line "---", keys of a receipt, a line "---". One key that is also a word
+ * of receipts ("serves: 4") may be a line of its text.
+ *
+ * @returns offsets of the first key of each
+ */
+export function laterFacts(source: string, from: number): number[] {
+  const found: number[] = []
+  for (const block of source.slice(from).matchAll(BETWEEN_RULES)) {
+    const keys = [...block[1]!.matchAll(/^([a-z][a-z ]*):/gm)].map(([, key]) => key!).filter((key) => KEYS.has(key))
+    if (keys.length >= 2 || keys.some((key) => key === 'year' || key === 'place'))
+      found.push(from + block.index + block[0].length - block[1]!.trimStart().length)
+  }
+  return found
+}
+
 /** What front matter states, where the Markdown begins, and the readings corrected by hand. */
 export interface StatedFacts {
   readonly facts: ReceiptFacts

@@ -1,6 +1,6 @@
 import {type Boiled, boiledWhole} from './boiled.js'
 import {HOTTEST} from './degrees.js'
-import {readFacts} from './facts.js'
+import {laterFacts, readFacts} from './facts.js'
 import {readHeat} from './heat.js'
 import {heatsBeyond} from './heat-beyond.js'
 import type {UnknownHeat} from './heat-readings.js'
@@ -32,7 +32,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`, `facts-second`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -44,6 +44,16 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
   const place = lineIndex(source)
   const unknownHeat: UnknownHeat[] = []
   const unknownItems = new Map<string, number[]>()
+  for (const at of laterFacts(source, stated.bodyStart))
+    messages.push({
+      file,
+      ...place(at),
+      severity: 'warning',
+      rule: 'facts-second',
+      reason:
+        'front matter stands before a later receipt, and what stands at the head of a file is said of all its receipts: this is not read',
+      suggest: 'put the receipt that it is said of into a file of its own, with these keys at its head',
+    })
   const says = [...stated.says].map(([words, reading]) => ({words, reading, used: false}))
   const {facts} = stated
   const year = facts.year ?? options.year ?? null

@@ -367,6 +367,14 @@ export const deMessages: Book['sentences'] = [
   ['write an IANA name such as {zone}', 'einen IANA-Namen schreiben, etwa {zone}'],
   ['a day begins with front matter, and this file has none', 'ein Tag beginnt mit einem Kopf, und diese Datei hat keinen'],
   [
+    'front matter stands before a later receipt, and what stands at the head of a file is said of all its receipts: this is not read',
+    'vor einem späteren Rezept steht ein Kopf, und was am Kopf einer Datei steht, gilt für alle ihre Rezepte: dieser wird nicht gelesen',
+  ],
+  [
+    'put the receipt that it is said of into a file of its own, with these keys at its head',
+    'das Rezept, für das er gilt, in eine eigene Datei mit diesen Schlüsseln am Kopf schreiben',
+  ],
+  [
     'the front matter of another day begins here, and one day.md holds one day',
     'hier beginnt der Kopf eines anderen Tages, und eine day.md hält einen Tag',
   ],
