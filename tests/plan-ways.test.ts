@@ -39,6 +39,15 @@ const planned = (files: Files): Promise<ReturnType<typeof makePlan> & {simulate:
     return {...makePlan({oven, day: asked, receipts}), simulate: simulator({oven})}
   })
 
+/** The same plan with everything drawn by a time. */
+const drawnBy = (plan: Plan, at: number): Plan => ({
+  ...plan,
+  loads: plan.loads.map((l) => ({
+    ...l,
+    dishes: l.dishes.map((d) => ({...d, draw: {...d.draw, likely: Math.min(at, d.draw.likely)}})),
+  })),
+})
+
 /** Vessels that have no place. */
 const out = (p: PlanProblem, plan: Plan): number =>
   p.dishes.reduce((sum, d) => sum + d.count, 0) - plan.loads.flatMap((l) => l.dishes).reduce((sum, d) => sum + d.count, 0)
@@ -149,12 +158,34 @@ describe('ways out of a late day', () => {
     const fires = [...plan.fires!, {lit: 700, raked: 760, ready: 790, firing: {wood: 3, burn: 60, soak: 30}}]
     const said = (wood: number): string => {
       // A stand-in for the planner, whose plan on two fires is in time and burns so much.
-      const replan = (): Plan => ({...plan, fires, score: {...plan.score, lateMinutes: 0, wood: plan.score.wood + wood}})
+      const score = {...plan.score, lateMinutes: 0, wood: plan.score.wood + wood}
+      const replan = (): Plan => ({...drawnBy(plan, 400), fires, score})
       return waysOf(p, plan, {secondFires: () => p.firings}, replan).find((w) => w.kind === 'second fire')!.say
     }
     expect(said(-6.2)).toBe('A second fire of 60 min at 11:40: nothing comes late; 6.2 kg less wood.')
     expect(said(6.2)).toBe('A second fire of 60 min at 11:40: nothing comes late; 6.2 kg more wood.')
     expect(said(0)).toBe('A second fire of 60 min at 11:40: nothing comes late; no more wood.')
+  })
+
+  it('count the minutes of a dish once, in however many parts it is set in, as they are told of it', () => {
+    const p = problem([dish('bread', 2, {wantedBy: 400})], {day: day()})
+    const whole = planDay(p)
+    const halves = (plan: Plan): Plan => ({
+      ...plan,
+      loads: plan.loads.map((l) => ({
+        ...l,
+        dishes: l.dishes.flatMap((d) => [
+          {...d, count: 1},
+          {...d, count: 1},
+        ]),
+      })),
+      score: {...plan.score, lateMinutes: 2 * plan.late![0]!.drawn - 800},
+      fires: [...plan.fires!, {lit: 700, raked: 760, ready: 790, firing: {wood: 3, burn: 60, soak: 30}}],
+    })
+    const [late] = whole.late!
+    const sooner = drawnBy(halves(whole), late!.drawn - 20)
+    const [way] = waysOf(p, halves(whole), {secondFires: () => p.firings}, () => sooner).filter((w) => w.kind === 'second fire')
+    expect(way!.late).toBe(-20)
   })
 })
 

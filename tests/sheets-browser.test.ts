@@ -147,6 +147,9 @@ describe('the sheets in Chromium', () => {
         await page.setViewportSize({width: 703, height: 900})
         const over = await page.evaluate(overEdge)
         expect(over, name).toEqual([])
+        // On paper nothing can be scrolled to, so no bar for it is printed either.
+        const bars = await page.evaluate("[...document.querySelectorAll('.wide')].map((e) => getComputedStyle(e).overflowX)")
+        expect(new Set(bars as string[]).has('auto'), name).toBe(false)
         await page.close()
       }
     // Each step's words stand on one page: its time and its deed together.

@@ -3,8 +3,12 @@ import {rules} from './rules.js'
 
 /** A layout moved as little as may be: what is broken is mended by single moves, and what cannot be is left out. */
 
-/** Move the whole day to the latest lighting that costs nothing, with half an hour in hand where there is one. */
+/**
+ * Move the whole day to the latest lighting that costs nothing, with half an hour in hand where there is one. A day that leaves something out
+ * stays as it is lit: what is set in after all would want the time.
+ */
 export function lightLater(layout: Layout, last: number): void {
+  if (layout.placed.includes(0)) return
   layout.judge()
   const price = layout.cost + HARD * layout.violation + 0.5
   const from = layout.lit

@@ -16,7 +16,7 @@ interface Lack {
   readonly out: number
   /** People whom they were to feed, each dish counted by itself. */
   readonly without: number
-  /** Minutes late in all. */
+  /** Minutes late in all, each dish counted once. */
   readonly late: number
 }
 
@@ -52,8 +52,13 @@ function lackOf(problem: PlanProblem, plan: Plan): Lack {
     out: [...left.values()].reduce((sum, n) => sum + n, 0),
     // To a thousandth, so that sums in another order are the same.
     without: Math.round(1000 * without) / 1000,
-    late: plan.score.lateMinutes,
+    late: lateIn(problem, plan),
   }
+}
+
+/** Minutes by which a plan's dishes are drawn after they are wanted, each counted once, however many parts it is set in in. */
+function lateIn(problem: PlanProblem, plan: Plan): number {
+  return amiss(problem, plan).late.reduce((sum, {wanted, drawn}) => sum + drawn - wanted, 0)
 }
 
 const lessThan = (a: Lack, b: Lack): boolean =>
@@ -111,11 +116,10 @@ class Trials {
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
-  outcome({plan: tried, lack: {out: count, without}, problem}: Trial, wood: boolean): PhraseValue {
+  outcome({plan: tried, lack: {out: count, without, late}, problem}: Trial, wood: boolean): PhraseValue {
     const {now} = this
     const phrases: Phrase[] = []
     const out = outOf(problem, tried)
-    const late = tried.score.lateMinutes
     const minutes = {unit: 'minutes', value: late} as const
     const [people, before] = [without, now.without].map(Math.ceil) as [number, number]
     if (out.size > 0)
@@ -149,7 +153,7 @@ class Trials {
       kind,
       works: tried.possible,
       wood: tried.score.wood - this.#plan.score.wood,
-      late: tried.score.lateMinutes - this.#plan.score.lateMinutes,
+      late: lateIn(this.#problem, tried) - this.now.late,
       say: speak(
         words,
         english((id) => titles.get(id) ?? id),

@@ -101,6 +101,7 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   :root { font-size: 11pt; line-height: 1.28; }
   body { padding: 0; max-width: none; }
   nav, .screen { display: none; }
+  .wide { overflow-x: visible; }
   .note { min-width: 0; min-height: 0; display: inline; }
   .dense { font-size: .95rem; }
   .tight { font-size: .86rem; }
