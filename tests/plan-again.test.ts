@@ -258,6 +258,26 @@ describe('a day planned again', () => {
     expect(asAsked(again.problem, again.plan)).toBe(false)
   })
 
+  it('asks nothing about food that was drawn when the plan had it drawn, whatever a later reading makes of the oven', () => {
+    const {plan, problem} = made
+    const {at, dishes} = plan.loads[0]!
+    const {dish, draw} = dishes[0]!
+    const later = draw.low + 60
+    const about = (drawn: number): string[] => {
+      const log = logged(
+        [{at: later, off: -90}],
+        [
+          {at, what: 'set in', dish},
+          {at: drawn, what: 'drawn', dish},
+        ],
+      )
+      const again = planAgain({oven: read.oven, day: read.day, now: later, options: {effort: 'quick'}}, problem, plan, log)
+      return again.plan.messages.flatMap((m) => (m.rule === 'drawn-early' ? [m.reason] : []))
+    }
+    expect(about(draw.low)).toEqual([])
+    expect(about(draw.low - 2 * rules.tick)).not.toEqual([])
+  })
+
   it('names each dish that comes out after it is wanted, at its own line of the day', () => {
     const {plan, problem} = made
     const about = (p: typeof plan, rule: string): string[] => p.messages.filter((m) => m.rule === rule).map((m) => m.reason)

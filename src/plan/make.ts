@@ -128,6 +128,7 @@ export function planAgain(
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
   let before = plan
+  const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]
   for (const moment of momentsOf(log, now)) {
     const told = toldBy(log, moment)
     const key = JSON.stringify(told)
@@ -136,6 +137,7 @@ export function planAgain(
       seen ??
       correct({...input, now: moment, options: {...input.options, effort: 'quick'}}, problem, [before, plan], told, []).followed
     known.set(key, before)
+    inForce.push({from: moment, plan: before})
   }
   const {again, rest, said} = correct({...input, now}, problem, [before, plan], log, spare)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
@@ -143,7 +145,7 @@ export function planAgain(
   const otherFire =
     Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
   // The plan on the wall is the morning's: what has changed is told against that.
-  const early = drawnEarly(rest, byId, log)
+  const early = drawnEarly(rest, byId, log, inForce)
   const lost = lostOf(before, log, byId)
   const changes = [
     ...lost,
@@ -481,11 +483,34 @@ function lostOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): 
 /** Share of the heat of its receipt's shortest time with less of which a dish was hardly done, whatever the oven's range. */
 const HARDLY = 0.6
 
-/** What the log says was drawn far too early: a slip of the pen, or food that must not be eaten as it is. */
+/** A plan, and since when it was the one to be followed. */
+interface InForce {
+  readonly from: number
+  readonly plan: Plan
+}
+
+/** Whether the plan that was followed then had a dish that was set in at `at` drawn no later than it was. */
+function drawnAsPlanned(inForce: readonly InForce[], log: FiringLog, dish: string, at: number, drawn: number): boolean {
+  const {plan} = inForce.findLast(({from}) => from <= drawn)!
+  const shift = log.lit! - plan.lit
+  const parts = plan.loads.flatMap((load) => {
+    const entry = load.dishes.find((d) => d.dish === dish)
+    return entry ? [{off: Math.abs(load.at + shift - at), stays: load.at + shift, draw: entry.draw.low + shift}] : []
+  })
+  const [nearest] = parts.sort((a, b) => a.off - b.off)
+  // What was set in late is not done the sooner for it.
+  return nearest !== undefined && drawn >= nearest.draw + Math.max(0, at - nearest.stays) - rules.tick
+}
+
+/**
+ * What the log says was drawn far too early: a slip of the pen, or food that must not be eaten as it is. What was drawn when the plan then
+ * had it drawn was seen to be done, whatever a later reading makes of the oven.
+ */
 function drawnEarly(
   {done, firings, ambient}: PlanProblem,
   dishes: ReadonlyMap<string, Dish>,
   log: FiringLog,
+  inForce: readonly InForce[],
 ): {readonly change: NonNullable<Plan['changes']>[number]; readonly message: Message}[] {
   const curve = curveOf(firings[0]!.forecast, ambient ?? 20)
   const speaker = english((id) => id)
@@ -496,7 +521,7 @@ function drawnEarly(
     const table = doseTable(curve, ACROSS, dish.need.done)
     const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!
     const share = (dose(drawn) - dose(at)) / doseNeeded(dish.need, shortest(dish.need))
-    if (share >= HARDLY) return []
+    if (share >= HARDLY || drawnAsPlanned(inForce, log, id, at, drawn)) return []
     const percent = Math.max(0, Math.floor(100 * share))
     const words = {what: phrase('drawn early', {percent}), why: phrase('why log')}
     return [
