@@ -81,6 +81,16 @@ describe('the headline', () => {
     expect(head(two, planDay(two))).toMatch(/but 2 come out late, by up to [\d hmin]+\.$/)
   })
 
+  it('says of how many some is lost', () => {
+    const p = bread(1200)
+    const plan = planDay(p)
+    const words = {what: {id: 'lost', values: {count: 1, all: 2}}, why: {id: 'why log', values: {}}}
+    const lost = (...ids: string[]) => ({...plan, changes: ids.map((dish) => ({dish, what: '', why: '', minutes: 0, words}))})
+    expect(head(p, lost('pie-1'))).toMatch(/place, but of 1 some or all is lost\.$/)
+    expect(head(p, lost('pie-1', 'pie-1', 'bread-1'))).toMatch(/place, but of 2 some or all is lost\.$/)
+    expect(asAsked(p, lost('pie-1'))).toBe(asAsked(p, plan))
+  })
+
   it('says how many come out underdone, and batches of one dish are one', () => {
     const p = bread(1200)
     const plan = planDay(p)

@@ -7,6 +7,8 @@ export interface Amiss {
   readonly late: readonly Late[]
   /** Drawn with less heat than their receipt's shortest time gives. */
   readonly underdone: readonly string[]
+  /** Of which the log says that some were dropped, burnt or else lost. */
+  readonly lost: readonly string[]
   /** Nobody said when they are wanted, and they are ready after the meal. */
   readonly afterMeal: readonly string[]
 }
@@ -26,10 +28,16 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
     else if (drawn > (late.get(id)?.drawn ?? 0)) late.set(id, {dish: id, wanted, drawn})
   }
   const raw: ReadonlySet<string> = new Set(['eased unfinished', 'drawn early'])
-  const underdone = (plan.changes ?? []).flatMap(({dish, words}) =>
-    dish !== null && words && raw.has(words.what.id) ? [dish] : [],
-  )
-  return {late: [...late.values()], underdone: [...new Set(underdone)], afterMeal: [...afterMeal]}
+  const told = (which: (id: string) => boolean): string[] => {
+    const found = (plan.changes ?? []).flatMap(({dish, words}) => (dish !== null && words && which(words.what.id) ? [dish] : []))
+    return [...new Set(found)]
+  }
+  return {
+    late: [...late.values()],
+    underdone: told((id) => raw.has(id)),
+    lost: told((id) => id === 'lost'),
+    afterMeal: [...afterMeal],
+  }
 }
 
 /** True where something of a morning's plan comes so late that it is of little use (`rules.bearable`). */

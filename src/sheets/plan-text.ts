@@ -83,9 +83,9 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
   const {words} = style
   const whole = (id: string): string => withoutBatch(dishTitle(problem, id))
   const dishes = (ids: readonly string[]): number => new Set(ids.map(whole)).size
-  const {late, underdone, afterMeal} = amiss(problem, plan)
+  const {late, underdone, lost, afterMeal} = amiss(problem, plan)
   const minutes = writeDuration(Math.max(0, ...late.map(({wanted, drawn}) => drawn - wanted)))
-  const clause = (what: 'late' | 'underdone' | 'afterMeal', ids: readonly string[]): string[] => {
+  const clause = (what: 'late' | 'underdone' | 'lost' | 'afterMeal', ids: readonly string[]): string[] => {
     const count = dishes(ids)
     return count === 0 ? [] : [say(words, `amiss.${what}.${count === 1 ? 'one' : 'many'}`, {count, minutes})]
   }
@@ -95,6 +95,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
       late.map(({dish}) => dish),
     ),
     ...clause('underdone', underdone),
+    ...clause('lost', lost),
     ...clause('afterMeal', afterMeal),
   ]
   const but = clauses.length === 0 ? undefined : listed(clauses, words['list.and'])

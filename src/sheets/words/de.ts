@@ -134,6 +134,8 @@ export const de: Words = {
   'amiss.late.many': '{count} kommen zu spät heraus, um bis zu {minutes}',
   'amiss.underdone.one': '1 kommt nicht gar heraus',
   'amiss.underdone.many': '{count} kommen nicht gar heraus',
+  'amiss.lost.one': 'von 1 ist etwas oder alles verloren',
+  'amiss.lost.many': 'von {count} ist etwas oder alles verloren',
   'amiss.afterMeal.one': '1 ist erst nach dem Essen fertig',
   'amiss.afterMeal.many': '{count} sind erst nach dem Essen fertig',
   'plan.stands': 'Der Plan gilt für alles Übrige und lässt sich befolgen, wie er steht.',

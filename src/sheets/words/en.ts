@@ -135,6 +135,8 @@ export const en = {
   'amiss.late.many': '{count} come out late, by up to {minutes}',
   'amiss.underdone.one': '1 comes out underdone',
   'amiss.underdone.many': '{count} come out underdone',
+  'amiss.lost.one': 'of 1 some or all is lost',
+  'amiss.lost.many': 'of {count} some or all is lost',
   'amiss.afterMeal.one': '1 is ready only after the meal',
   'amiss.afterMeal.many': '{count} are ready only after the meal',
   'plan.stands': 'The plan is for all the rest, and can be followed as it stands.',
