@@ -147,6 +147,15 @@ describe('the plan as text', () => {
     for (const line of balanceLines(told, plainStyle)) expect(inMarkdown).toContain(`- ${line}`)
     expect(balanceLines(told, styleOf({language: 'de'}))[0]).toMatch(/1 von 4 m²·h Herd genutzt, 25 %; 4,6 MJ ins Backgut$/)
   })
+  it('says that a receipt taken up from those that would fill the floor has the day laid out anew, where there is one', () => {
+    const note = 'Once it is written into the day, the whole day is laid out anew'
+    const flat = (text: string): string => text.replace(/\s+/g, ' ')
+    const suggestions = [{dish: 'rolls', at: 600, draw: 620, zone: 'back', say: 'Rolls would fill idle floor.'}]
+    for (const made of [planText, planMarkdown]) {
+      expect(flat(made({...view, plan: {...plan, suggestions}}))).toContain(note)
+      expect(flat(made({...view, plan: {...plan, suggestions: []}}))).not.toContain(note)
+    }
+  })
   it('says every step, what to look for, and what cannot be placed with its remedies', () => {
     for (const text of [planText(view).replace(/\s+/g, ' '), planMarkdown(view).replace(/\s+/g, ' ')]) {
       for (const step of plan.steps) {

@@ -249,6 +249,9 @@ function Judged({view, language}: {readonly view: PlanView; readonly language: S
               <li key={one}>{one}</li>
             ))}
           </ul>
+          <p class="hint" lang={language}>
+            {view.suggestionsNote}
+          </p>
         </>
       ) : null}
       {view.believed.length > 0 ? (

@@ -109,6 +109,8 @@ export interface PlanView {
   /** What is behind the day, ticked or not; absent in a morning's plan. */
   readonly soFar?: {readonly unticked: readonly StepView[]; readonly done: readonly DoneView[]}
   readonly score: readonly string[]
+  /** What comes of taking up a suggestion. */
+  readonly suggestionsNote: string
   /** Floor and heat used in each band, and what is left: empty where nothing is baked. */
   readonly balance: readonly string[]
   /** `of` names the batches one by one. */

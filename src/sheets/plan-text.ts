@@ -302,6 +302,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     heading('plan.suggestions')
     for (const suggestion of plan.suggestions)
       out.push(...hanging('  + ', tidy(suggestionWords(suggestion, problem, style)), width))
+    out.push(...hanging('  ', words['plan.suggestionsNote'], width))
   }
   const sized = sizes(problem, style)
   if (sized.length > 0) {
@@ -467,6 +468,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     blocks.push(
       `## ${words['plan.suggestions']}`,
       plan.suggestions.map((suggestion) => `- ${md(suggestionWords(suggestion, problem, style))}`).join('\n'),
+      words['plan.suggestionsNote'],
     )
   const sized = sizes(problem, style)
   if (sized.length > 0) blocks.push(`## ${words['plan.sized']}`, sized.map((line) => `- ${md(line)}`).join('\n'))

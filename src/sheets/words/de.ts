@@ -172,6 +172,8 @@ export const de: Words = {
   'plan.idle': 'Heißer Herd ungenutzt: {value} m²·h',
   'plan.woodScore': 'Verbranntes Holz: {value}',
   'plan.suggestions': 'Um den heißen Herd zu füllen',
+  'plan.suggestionsNote':
+    'Für jedes ist neben diesem Plan, wie er steht, Platz. Steht es im Tag, wird der ganze Tag neu gelegt: andere Zeiten können sich verschieben, auch das Feuer.',
   'plan.sized': 'Wie viel wovon, und warum',
   'plan.believed': 'Was von diesem Ofen angenommen wird',
   'plan.changes': 'Was sich seit dem Plan vom Morgen geändert hat',

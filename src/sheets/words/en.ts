@@ -173,6 +173,8 @@ export const en = {
   'plan.idle': 'Hot floor left empty: {value} m²·h',
   'plan.woodScore': 'Wood burned: {value}',
   'plan.suggestions': 'To fill the floor while it is hot',
+  'plan.suggestionsNote':
+    'There is room for each beside this plan as it stands. Once it is written into the day, the whole day is laid out anew: other times may move, and the fire too.',
   'plan.sized': 'How much of each, and why',
   'plan.believed': 'What is believed of this oven',
   'plan.changes': 'What changed since the morning’s plan',
