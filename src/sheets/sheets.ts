@@ -86,7 +86,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
   html('floor.html', words['sheet.floor'], [floor])
   html('cautions.html', words['sheet.cautions'], [cautions])
   html('pin-up.html', words['sheet.pinUp'], [day, heat, floor, cautions])
-  html('shopping.html', words['sheet.shopping'], shoppingSheet(problem, input.items, style))
+  html('shopping.html', words['sheet.shopping'], shoppingSheet(plan, problem, input.items, style))
 
   const handouts: Array<{path: string; title: string}> = []
   const used = new Set<string>()
@@ -134,7 +134,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
   put('day.md', planMarkdown(input, {style}))
   put('day.ics', calendar(plan, problem, style))
   put('day.csv', stepsCsv(plan, problem, style))
-  put('shopping.csv', shoppingCsv(problem, input.items))
+  put('shopping.csv', shoppingCsv(plan, problem, input.items))
   put('plan.json', planJson(plan, problem, oven))
 
   const link = (path: string, title: string): Element => h('li', h('a', {href: path}, title))

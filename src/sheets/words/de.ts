@@ -410,6 +410,12 @@ export const de: Words = {
 
   'shop.title': 'Einkaufsliste',
   'shop.intro': 'Für {title}, {count} Personen: alles, was die Gerichte des Tages brauchen, zusammengezählt.',
+  'shop.out': 'Der Plan hat keinen Platz für {list}. Ihre Mengen stehen mit in dieser Liste.',
+  'shop.outAll': '{title} ({missing} × {vessel})',
+  'shop.outPart': '{title} ({missing} von {of} × {vessel})',
+  'shop.only': 'nur für das, was im Plan keinen Platz hat',
+  'shop.markAll': 'kein Platz im Plan',
+  'shop.markPart': 'kein Platz im Plan für {missing} von {of}',
   'shop.some': 'etwas für {title}',
   'shop.number': '{text} für {title}',
   'shop.asStands': '„{text}“ für {title}',

@@ -408,6 +408,12 @@ export const en = {
 
   'shop.title': 'Shopping list',
   'shop.intro': 'For {title}, {count} people: everything the dishes of the day need, added up.',
+  'shop.out': 'The plan has no place for {list}. Their amounts are in this list.',
+  'shop.outAll': '{title} ({missing} × {vessel})',
+  'shop.outPart': '{title} ({missing} of {of} × {vessel})',
+  'shop.only': 'only for what has no place in the plan',
+  'shop.markAll': 'no place in the plan',
+  'shop.markPart': 'no place in the plan for {missing} of {of}',
   'shop.some': 'some for {title}',
   'shop.number': '{text} for {title}',
   'shop.asStands': '“{text}” for {title}',
