@@ -205,7 +205,7 @@ export function shoppingSheet(plan: Plan, problem: PlanProblem, items: readonly 
           return h('section', {className: ['batch']}, [
             h('h2', [
               `${dishTitle(problem, dish.id)}: ${dish.count} × ${vesselName(dish.vessel.name, style)}`,
-              ...(mark === null ? [] : [' ', h('mark', `(${mark})`)]),
+              ...(mark === null ? [] : [` (${mark})`]),
             ]),
             h('p', {className: ['small']}, say(words, 'shop.times', {times: mixed(dish.times)})),
             ...(dish.sized.length > 0
@@ -256,5 +256,5 @@ function shopNote(need: Need, nowhere: ReadonlySet<string>, style: Style): strin
     parts.push(say(words, 'shop.instead', {item, amount: need.instead.grams ? mass(need.instead.grams, style) : '', how}))
   }
   if (need.ids.every((id) => nowhere.has(id))) parts.push(words['shop.only'])
-  return parts.join('. ')
+  return parts.join('; ')
 }
