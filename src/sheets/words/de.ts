@@ -332,6 +332,7 @@ export const de: Words = {
   'sheet.heatSvg': 'Die Hitzekurve als Zeichnung (SVG)',
   'index.pin': 'Zum Aufhängen',
   'index.handouts': 'Zum Austeilen',
+  'index.keys': 'Nur für die Lehrkraft: Lösungen',
   'index.files': 'Für andere Programme',
 
   'handout.intro.class': 'Wie man früher ein Rezept schrieb, und was die Wörter heute heißen',
@@ -391,6 +392,8 @@ export const de: Words = {
   'exercise.title': 'Aufgabe: {title}',
   'exercise.name': 'Name ____________________________   Datum ______________',
   'exercise.key': 'Lösungen: {title}',
+  'exercise.keyTitle': '{title}, Lösungen',
+  'exercise.keyIntro': 'Für die Lehrkraft: ein Exemplar. Auf dem Blatt zum Austeilen stehen sie nicht.',
   'exercise.convert':
     'Rechne diese Maße in Gramm oder Milliliter um. Wenn du nicht sicher bist, schreibe eine kleinste und eine größte Zahl.',
   'exercise.convertUs':
