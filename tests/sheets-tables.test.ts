@@ -96,7 +96,7 @@ describe('what the plan has no place for', () => {
       lit: 320,
       set: [{dish: 'gingerbread', count: 1, at: 720, drawn: 765, placed: []}],
       plan,
-      doughs: new Map(),
+      doughs: new Map<string, never>(),
     }
     const day = {...problem, done} as unknown as PlanProblem
     for (const some of [loads, []])
