@@ -25,22 +25,79 @@ const plain = (html: string): string =>
     .replace(/\s+/g, ' ')
 
 describe('handouts by whom they are for', () => {
-  it('give a class an exercise and its key on a page of its own, the kitchen neither, visitors the word list', () => {
+  it('give a class an exercise, the kitchen none, visitors the word list', () => {
     const page = (audience: 'class' | 'kitchen' | 'visitors'): string => made({audience}).get('handouts/mutton-pies.html')!
     const [school, kitchen, visitors] = [page('class'), page('kitchen'), page('visitors')]
-    expect(school.match(/<article class="sheet (?:handout class|exercise|answers)"/g)?.length).toBe(3)
-    expect(school).toMatch(/\.answers, \.exercise \{ break-before: page; \}/)
+    expect([...school.matchAll(/<article class="([^"]+)"/g)].map((match) => match[1])).toEqual([
+      'sheet handout class',
+      'sheet exercise',
+    ])
+    expect(school).toMatch(/\.exercise \{ break-before: page; \}/)
     expect(plain(school)).toContain('Put these dishes in order, the one that needs the most heat first')
     expect(plain(school)).toContain('Turn these measures into grams or millilitres')
-    for (const other of [kitchen, visitors]) expect(other).not.toContain('Answer key')
+    for (const other of [kitchen, visitors]) expect(plain(other)).not.toContain('Put these dishes in order')
     expect(plain(school)).toContain('Old words in it')
     expect(plain(visitors)).toContain('Old words in it')
     expect(plain(kitchen)).not.toContain('Old words in it')
   })
 
+  it('keep the key of a class out of what is copied for all: in a file beside each handout, named apart on the index', () => {
+    const all = made({audience: 'class'})
+    const names = [...all.keys()].filter((path) => path.startsWith('handouts/'))
+    const keys = names.filter((path) => path.endsWith('-key.html'))
+    expect(keys.length).toBe(read.receipts.length)
+    for (const path of names) {
+      const isKey = keys.includes(path)
+      const html = all.get(path)!
+      for (const mark of ['class="sheet answers"', 'Answer key', 'By the table between']) {
+        if (!isKey) expect(html, `${path}: ${mark}`).not.toContain(mark)
+      }
+      if (isKey) {
+        expect(names).toContain(path.replace('-key.html', '.html'))
+        expect(
+          [...html.matchAll(/<article class="([^"]+)"/g)].map((match) => match[1]),
+          path,
+        ).toEqual(['sheet answers'])
+        // The page's list of sheets shows what stands before the first colon.
+        expect(/<title>([^:]*):/.exec(html)?.[1], path).toMatch(/., answer key$/)
+      }
+    }
+    const index = all.get('index.html')!
+    const [toHandOut, forTeacher] = index.slice(index.indexOf('To hand out')).split('For the teacher alone') as [string, string]
+    for (const path of keys) {
+      expect(toHandOut).not.toContain(path)
+      expect(forTeacher).toContain(path)
+    }
+    for (const audience of ['kitchen', 'visitors'] as const) {
+      const other = made({audience})
+      expect([...other.keys()].filter((path) => path.endsWith('-key.html'))).toEqual([])
+      expect(other.get('index.html')).not.toContain('For the teacher alone')
+    }
+  })
+
+  it('keep every file where one receipt is called as the key of another would be', () => {
+    const text = '# A Cake\n\n- a pound of flour\n\nBake it in a slow oven an hour.\n'
+    for (const names of [
+      ['cake', 'cake-key'],
+      ['cake-key', 'cake'],
+    ]) {
+      const receipts = names.flatMap((name) => translate(text, {file: `receipts/${name}.md`}).receipts)
+      const texts = new Map(names.map((name) => [`receipts/${name}.md`, text]))
+      const paths: string[] = []
+      const all = sheets(
+        {plan: day.plan, problem: day.problem, oven: read.oven, receipts, texts, sources, items},
+        {audience: 'class', onSheet: (path) => paths.push(path)},
+      )
+      expect(paths.filter((path) => path.startsWith('handouts/')).length).toBe(4)
+      expect(new Set(paths).size, names.join()).toBe(paths.length)
+      expect(all.size).toBe(paths.length)
+    }
+  })
+
   it('answer their own questions: the order of heat falls, and a pound is a pound', () => {
-    const html = made({audience: 'class', degrees: 'C'}).get('handouts/mutton-pies.html')!
-    const key = html.slice(html.indexOf('class="sheet answers"'))
+    const all = made({audience: 'class', degrees: 'C'})
+    const html = all.get('handouts/mutton-pies.html')!
+    const key = all.get('handouts/mutton-pies-key.html')!
     const from = key.indexOf('<ol><li>', key.indexOf('<ol>') + 4)
     const order = key.slice(from, key.indexOf('</ol>', from))
     const heats = [...plain(order).matchAll(/(\d+)(?:–(\d+))? °C/g)].map(
@@ -75,12 +132,15 @@ describe('handouts by whom they are for', () => {
   const minutes = (text: string): number[] =>
     [...text.matchAll(/(\d+):(\d\d)( next day)?/g)].map(([, h, m, next]) => Number(h) * 60 + Number(m) + (next ? 1440 : 0))
 
-  /** The handouts for a class that have a table of the falling oven. */
-  const withTable = (): {path: string; html: string; table: string}[] =>
-    [...made({audience: 'class', clock: 24})].flatMap(([path, html]) => {
+  /** The handouts for a class that have a table of the falling oven, each with its key. */
+  const withTable = (): {path: string; html: string; table: string}[] => {
+    const all = made({audience: 'class', clock: 24})
+    return [...all].flatMap(([path, html]) => {
       const table = /<table class="fall">.*?<\/table>/s.exec(html)?.[0]
-      return path.startsWith('handouts/') && table !== undefined ? [{path, html, table}] : []
+      if (!path.startsWith('handouts/') || table === undefined) return []
+      return [{path, html: html + all.get(path.replace('.html', '-key.html'))!, table}]
     })
+  }
 
   it('ask only for times that stand in their table of the falling oven, which skips no hours', () => {
     let asked = 0
@@ -134,8 +194,9 @@ describe('handouts by whom they are for', () => {
     const asked = quiche.slice(quiche.indexOf('Turn these measures'), quiche.indexOf('Put these dishes in order'))
     expect(asked).toContain('3–4 tbsp')
     expect(asked).not.toMatch(/\d+ ?k?g |\d ?ml /)
-    const bread = made({audience: 'class', units: 'us'}).get('handouts/household-bread.html')!
-    const questions = plain(bread.slice(bread.indexOf('class="sheet exercise"')))
+    const us = made({audience: 'class', units: 'us'})
+    const bread = us.get('handouts/household-bread.html')!
+    const questions = plain(bread.slice(bread.indexOf('class="sheet exercise"')) + us.get('handouts/household-bread-key.html')!)
     expect(questions).toContain('today’s cups and spoons, or into ounces and pounds')
     expect(questions).not.toMatch(/grams or millilitres|pounds of flour/)
   })
@@ -155,7 +216,7 @@ describe('handouts by whom they are for', () => {
   })
 
   it('cite a source for every figure, as a footnote that is there', () => {
-    for (const [path, html] of made({audience: 'visitors'})) {
+    for (const [path, html] of [...made({audience: 'visitors'}), ...made({audience: 'class'})]) {
       if (!path.startsWith('handouts/')) continue
       const ids = new Set([...html.matchAll(/ id="([^"]+)"/g)].map((match) => match[1]))
       for (const [, target] of html.matchAll(/href="#([^"]+)"/g)) expect(ids.has(target), `${path} #${target}`).toBe(true)

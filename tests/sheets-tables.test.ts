@@ -1,9 +1,13 @@
 import {readFileSync} from 'node:fs'
 import {parse} from 'csv-parse/sync'
+import type {ElementContent, RootContent} from 'hast'
 import {describe, expect, it} from 'vitest'
 import {items} from '../src/lexicon/index.js'
+import type {Plan, PlanProblem} from '../src/plan/types.js'
+import type {Dish} from '../src/scale/types.js'
+import {leftOut, leftOutLine} from '../src/sheets/left-out.js'
 import {planFile, planFileSchema, planJson, planJsonSchema} from '../src/sheets/plan-json.js'
-import {needs} from '../src/sheets/shopping.js'
+import {needs, shoppingSheet} from '../src/sheets/shopping.js'
 import {plainStyle} from '../src/sheets/style.js'
 import {shoppingCsv, stepsCsv} from '../src/sheets/tables.js'
 import {oven, plan, problem} from './fixtures-sheets.js'
@@ -33,7 +37,7 @@ describe('the tables', () => {
     const flour = needs(problem, items).find((need) => need.item === 'flour')!
     expect(flour.grams).toEqual({low: 5300 + 850, likely: 5443 + 907, high: 5600 + 960})
     expect(flour.dishes).toEqual(['Household bread', 'Gingerbread'])
-    const row = rows(shoppingCsv(problem, items)).find((other) => other.item === 'flour')!
+    const row = rows(shoppingCsv(plan, problem, items)).find((other) => other.item === 'flour')!
     expect(Number(row.grams_likely)).toBe(6350)
   })
 
@@ -43,6 +47,66 @@ describe('the tables', () => {
       amounts: [{item: 'water', part: '', grams: null, millilitres: {low: 1, likely: 1, high: 1}, kitchen: '1 ml', exact: null}],
     }
     expect(needs({...problem, dishes: [dish]}, items)).toEqual([])
+  })
+})
+
+describe('what the plan has no place for', () => {
+  const text = (...made: readonly (ElementContent | RootContent)[]): string =>
+    made.map((node) => (node.type === 'text' ? node.value : 'children' in node ? text(...node.children) : '')).join(' ')
+  const one = {...plan.unplaced[0]!, dish: 'baked-beans'}
+  const [bread, gingerbread, beans] = problem.dishes as [Dish, Dish, Dish]
+  const loads = plan.loads.map((load) => ({
+    ...load,
+    dishes: load.dishes
+      .filter(({dish}) => dish !== 'baked-beans')
+      .map((entry) => (entry.dish === 'gingerbread' ? {...entry, count: 1} : entry)),
+  }))
+  const less: Plan = {...plan, loads, unplaced: [one, {...one, dish: 'gingerbread'}]}
+
+  it('is named under the title of the shopping list, at its batch, at what only it needs, and in the table', () => {
+    const [list, weighing] = shoppingSheet(less, problem, items, plainStyle).map((sheet) => text(sheet).replace(/\s+/g, ' '))
+    expect(list).toContain(
+      'The plan has no place for Gingerbread (1 of 2 × square tin 8 in) and Baked beans (1 × crock). Their amounts are in this list.',
+    )
+    expect(list!.match(/only for what has no place in the plan/g)?.length).toBe(1)
+    expect(list).toMatch(/dried beans [^☐]*only for what has no place/)
+    expect(weighing).toContain('Gingerbread: 2 × square tin 8 in (no place in the plan for 1 of 2)')
+    expect(weighing).toContain('Baked beans: 1 × crock (no place in the plan)')
+    expect(weighing).not.toMatch(/Household bread: 6 × free-standing loaf[^(]*\(no place/)
+    const table = rows(shoppingCsv(less, problem, items))
+    const noPlace = (item: string): string | undefined => table.find((row) => row.item === item)?.no_place
+    expect(noPlace('flour')).toBe('Gingerbread')
+    expect(noPlace('dried beans')).toBe('Baked beans')
+    expect(noPlace('salt')).toBe('')
+  })
+
+  it('is told for batches of one dish together', () => {
+    const halves = [1, 2].map((n) => ({...bread, id: `household-bread-${n}`, title: `Household bread (${n}/2)`, count: 3}))
+    const day = {...problem, dishes: [...halves, gingerbread, beans]}
+    const items_ = {...day, day: {...day.day, items: []}}
+    const half: Plan = {...plan, loads: [], unplaced: [{...one, dish: 'household-bread-2'}]}
+    expect(leftOutLine(half, items_, plainStyle)).toContain('no place for Household bread (3 of 6 × free-standing loaf).')
+    const both = {...half, unplaced: [1, 2].map((n) => ({...one, dish: `household-bread-${n}`}))}
+    expect(leftOutLine(both, items_, plainStyle)).toContain('no place for Household bread (6 × free-standing loaf).')
+  })
+
+  it('counts what has been drawn already as placed, whether the plan still has its load or not', () => {
+    const done = {
+      now: 800,
+      lit: 320,
+      set: [{dish: 'gingerbread', count: 1, at: 720, drawn: 765, placed: []}],
+      plan,
+      doughs: new Map<string, never>(),
+    }
+    const day = {...problem, done} as unknown as PlanProblem
+    for (const some of [loads, []])
+      expect([...leftOut({...less, loads: some, unplaced: [{...one, dish: 'gingerbread'}]}, day)]).toEqual([['gingerbread', 1]])
+  })
+
+  it('is said nowhere where all has a place', () => {
+    const full: Plan = {...plan, possible: true, unplaced: []}
+    expect(text(...shoppingSheet(full, problem, items, plainStyle))).not.toContain('no place')
+    expect(rows(shoppingCsv(full, problem, items)).every((row) => row.no_place === '')).toBe(true)
   })
 })
 

@@ -35,8 +35,14 @@ export interface HandoutInput {
   readonly audience: Audience
 }
 
-/** The handout of one receipt: old text beside new figures, how to bake it, words, cautions, and for a class the exercise with its key. */
-export function handout(input: HandoutInput): Element[] {
+/** A handout: what every learner gets, and for a class the key of its exercise, which only the teacher gets. */
+export interface Handout {
+  readonly copies: readonly Element[]
+  readonly key: Element | null
+}
+
+/** The handout of one receipt: old text beside new figures, how to bake it, words, cautions, and for a class the exercise; its key apart. */
+export function handout(input: HandoutInput): Handout {
   const {receipt, style, audience} = input
   const {words} = style
   const cited = new Citations()
@@ -55,7 +61,7 @@ export function handout(input: HandoutInput): Element[] {
   ]
     .filter(Boolean)
     .join(', ')
-  return [
+  const copies = [
     h('article', {className: ['sheet', 'handout', audience]}, [
       h('header', [
         h('h1', receipt.title),
@@ -71,8 +77,9 @@ export function handout(input: HandoutInput): Element[] {
       ...wordList,
       ...footnotes,
     ]),
-    ...(exercise ? [exercise.questions, exercise.answers] : []),
+    ...(exercise ? [exercise.questions] : []),
   ]
+  return {copies, key: exercise?.answers ?? null}
 }
 
 /** The old words without front matter and title, every read phrase numbered like its row. */
@@ -397,7 +404,7 @@ const scales: Readonly<Record<Style['degrees'], readonly [Figures, ...Figures[]]
 /** A range this wide, as a share of its likely figure, is one of which a class can say why. */
 const TELLING = 0.1
 
-/** The exercise for a class, and its key on a page of its own. Everything in it comes from this receipt, this day and this oven. */
+/** The exercise for a class, and its key; footnotes have the same numbers on both. Everything in it comes from this receipt, this day and this oven. */
 function exerciseFor(
   input: HandoutInput,
   need: Asked | null,
@@ -529,14 +536,12 @@ function exerciseFor(
     ]),
     answers: h('article', {className: ['sheet', 'answers']}, [
       h('h1', say(words, 'exercise.key', {title})),
+      h('p', words['exercise.keyIntro']),
       h(
         'ol',
         questions.map(({answer}) => h('li', {className: ['question']}, answer)),
       ),
-      ...footnoteList(cited, input.sources, style, new Set(measures.flatMap(({sources}) => sources))).map((section) => ({
-        ...section,
-        children: section.children.map(unlink),
-      })),
+      ...footnoteList(cited, input.sources, style, new Set(measures.flatMap(({sources}) => sources))),
     ]),
   }
 }
@@ -546,13 +551,6 @@ function placeOf(inPlan: readonly Pick<Numbered, 'zone'>[], need: Asked | null):
   const [zone, ...others] = new Set(inPlan.map((entry) => entry.zone))
   if (zone !== undefined) return others.length === 0 ? zone : 'across'
   return need?.overnight === true ? 'back' : (need?.place ?? 'any')
-}
-
-/** The same footnotes a second time on one page: without ids, which must be single. */
-function unlink(node: ElementContent): ElementContent {
-  if (node.type !== 'element') return node
-  const {id: _id, ...properties} = node.properties
-  return {...node, properties, children: node.children.map(unlink)}
 }
 
 /** Keeps the first of each title. */

@@ -72,7 +72,7 @@ sup { line-height: 0; font-weight: bold; }
 .day-sheet .small ul { columns: 2; column-gap: 2rem; }
 .day-sheet .small li { break-inside: avoid; }
 .map h2 { margin-top: .6rem; }
-.answers, .exercise { break-before: page; }
+.exercise { break-before: page; }
 .warn h2 { margin-top: .2rem; }
 section.batch, .question { break-inside: avoid; }
 .fall { width: auto; }

@@ -86,9 +86,10 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
   html('floor.html', words['sheet.floor'], [floor])
   html('cautions.html', words['sheet.cautions'], [cautions])
   html('pin-up.html', words['sheet.pinUp'], [day, heat, floor, cautions])
-  html('shopping.html', words['sheet.shopping'], shoppingSheet(problem, input.items, style))
+  html('shopping.html', words['sheet.shopping'], shoppingSheet(plan, problem, input.items, style))
 
   const handouts: Array<{path: string; title: string}> = []
+  const keys: Array<{path: string; title: string}> = []
   const used = new Set<string>()
   const inFile = new Map<string, number>()
   for (const {file} of input.receipts) inFile.set(file, (inFile.get(file) ?? 0) + 1)
@@ -96,8 +97,8 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
     const alone = inFile.get(receipt.file) === 1
     const base = slug(alone ? stem(receipt.file) : receipt.title)
     let name = base
-    for (let n = 2; used.has(name); n++) name = `${base}-${n}`
-    used.add(name)
+    for (let n = 2; used.has(name) || used.has(keyOf(name)); n++) name = `${base}-${n}`
+    used.add(name).add(keyOf(name))
     const text = textOf(receipt, input.texts)
     const made = {
       receipt,
@@ -109,8 +110,16 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
       style,
       audience,
     }
-    html(`handouts/${name}.html`, receiptName(problem, receipt), handout(made))
-    handouts.push({path: `handouts/${name}.html`, title: receiptName(problem, receipt)})
+    const title = receiptName(problem, receipt)
+    const {copies, key} = handout(made)
+    html(`handouts/${name}.html`, title, copies)
+    handouts.push({path: `handouts/${name}.html`, title})
+    if (key) {
+      // No colon in it: the page takes a sheet's title for what stands before the first.
+      const keyTitle = say(words, 'exercise.keyTitle', {title})
+      html(`handouts/${keyOf(name)}.html`, keyTitle, [key])
+      keys.push({path: `handouts/${keyOf(name)}.html`, title: keyTitle})
+    }
     if (isModern(receipt)) {
       const converse = converseHandout(made)
       if (converse.length > 0) {
@@ -134,7 +143,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
   put('day.md', planMarkdown(input, {style}))
   put('day.ics', calendar(plan, problem, style))
   put('day.csv', stepsCsv(plan, problem, style))
-  put('shopping.csv', shoppingCsv(problem, input.items))
+  put('shopping.csv', shoppingCsv(plan, problem, input.items))
   put('plan.json', planJson(plan, problem, oven))
 
   const link = (path: string, title: string): Element => h('li', h('a', {href: path}, title))
@@ -162,6 +171,15 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
             'ul',
             handouts.map(({path, title}) => link(path, title)),
           ),
+          ...(keys.length > 0
+            ? [
+                h('h2', words['index.keys']),
+                h(
+                  'ul',
+                  keys.map(({path, title}) => link(path, title)),
+                ),
+              ]
+            : []),
           h('h2', words['index.files']),
           h('ul', [
             link('day.ics', words['sheet.calendar']),
@@ -188,6 +206,9 @@ function textOf(receipt: Receipt, texts: ReadonlyMap<string, string>): string {
   for (const [file, text] of texts) if (sameFile(file, receipt.file)) return text
   return ''
 }
+
+/** The name of the answer key's file beside a handout's. */
+const keyOf = (name: string): string => `${name}-key`
 
 /** The name of a file without its folder and its ending. */
 function stem(file: string): string {

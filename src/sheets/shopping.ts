@@ -2,10 +2,11 @@ import type {Element} from 'hast'
 import {h} from 'hastscript'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item, Range} from '../lexicon/schema.js'
-import type {PlanProblem} from '../plan/types.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
 import {box} from './day-sheet.js'
 import {mass, volume} from './figures.js'
 import {dishTitle} from './heat-data.js'
+import {leftOut, leftOutLine, leftOutMark} from './left-out.js'
 import {insteadOf, modernName, sizedLines, vesselName} from './said.js'
 import {itemSpan, kitchenSpan, partMark} from './spoken.js'
 import type {Style} from './style.js'
@@ -23,6 +24,8 @@ export interface Need {
   /** Amounts that could not be summed ("a little salt"), as they stand, with their dish. */
   readonly asStands: ReadonlyArray<{readonly text: string; readonly title: string}>
   readonly dishes: readonly string[]
+  /** Ids of the dishes it is for. */
+  readonly ids: readonly string[]
   /** Its name in a shop today, where it differs. */
   readonly modern: string | null
   /** What replaces it where it is no longer sold: the item, its weight and how. */
@@ -41,18 +44,31 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
   const {dishes} = problem
   const byItem = new Map<
     string,
-    {grams: Range | null; millilitres: Range | null; asStands: Array<{text: string; title: string}>; dishes: Set<string>}
+    {
+      grams: Range | null
+      millilitres: Range | null
+      asStands: Array<{text: string; title: string}>
+      dishes: Set<string>
+      ids: Set<string>
+    }
   >()
   for (const dish of dishes)
     for (const amount of dish.amounts) {
       // Water comes from the tap, not from a shop.
       if (amount.item === 'water') continue
       const title = dishTitle(problem, dish.id)
-      const entry = byItem.get(amount.item) ?? {grams: null, millilitres: null, asStands: [], dishes: new Set<string>()}
+      const entry = byItem.get(amount.item) ?? {
+        grams: null,
+        millilitres: null,
+        asStands: [],
+        dishes: new Set<string>(),
+        ids: new Set<string>(),
+      }
       if (amount.grams) entry.grams = add(entry.grams, amount.grams)
       else if (amount.millilitres) entry.millilitres = add(entry.millilitres, amount.millilitres)
       else entry.asStands.push({text: amount.kitchen, title})
       entry.dishes.add(title)
+      entry.ids.add(dish.id)
       byItem.set(amount.item, entry)
     }
   const out = [...byItem].map(([item, entry]): Need => {
@@ -66,6 +82,7 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
       millilitres: entry.millilitres,
       asStands: entry.asStands,
       dishes: [...entry.dishes],
+      ids: [...entry.ids],
       modern: row?.modern && row.modern !== item ? row.modern : null,
       instead: replaced
         ? {
@@ -141,9 +158,12 @@ function mixed(times: string): string {
   return rest === 0 ? String(over / under) : `${Math.floor(over / under)} ${rest}/${under}`
 }
 
-/** The shopping list and, a table for each dish, what to weigh out. */
-export function shoppingSheet(problem: PlanProblem, items: readonly Item[], style: Style): Element[] {
+/** The shopping list and, a table for each dish, what to weigh out. What the plan has no place for stands in both, and is named as such. */
+export function shoppingSheet(plan: Plan, problem: PlanProblem, items: readonly Item[], style: Style): Element[] {
   const {words} = style
+  const out = leftOut(plan, problem)
+  const outLine = leftOutLine(plan, problem, style)
+  const nowhere = new Set(problem.dishes.filter(({id, count}) => out.get(id) === count).map(({id}) => id))
   const list = needs(problem, items)
   const head = (keys: ReadonlyArray<'col.done' | 'col.item' | 'col.total' | 'col.shop' | 'col.weigh' | 'col.note'>): Element =>
     h(
@@ -157,6 +177,7 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
     h('article', {className: ['sheet', 'shopping']}, [
       h('h1', words['shop.title']),
       h('p', say(words, 'shop.intro', {title: problem.day.title, count: problem.day.people})),
+      ...(outLine === null ? [] : [h('p', {className: ['warn']}, outLine)]),
       h('table', {className: ['stack']}, [
         head(['col.done', 'col.item', 'col.total', 'col.shop']),
         h(
@@ -166,7 +187,7 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
               h('td', box()),
               h('th', {scope: 'row'}, itemSpan(need.item, style)),
               h('td', amountToBuy(need, style)),
-              h('td', shopNote(need, style)),
+              h('td', shopNote(need, nowhere, style)),
             ]),
           ),
         ),
@@ -179,9 +200,13 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
       h(
         'div',
         {className: ['batches']},
-        problem.dishes.map((dish) =>
-          h('section', {className: ['batch']}, [
-            h('h2', `${dishTitle(problem, dish.id)}: ${dish.count} × ${vesselName(dish.vessel.name, style)}`),
+        problem.dishes.map((dish) => {
+          const mark = leftOutMark(dish, out, style)
+          return h('section', {className: ['batch']}, [
+            h('h2', [
+              `${dishTitle(problem, dish.id)}: ${dish.count} × ${vesselName(dish.vessel.name, style)}`,
+              ...(mark === null ? [] : [` (${mark})`]),
+            ]),
             h('p', {className: ['small']}, say(words, 'shop.times', {times: mixed(dish.times)})),
             ...(dish.sized.length > 0
               ? [
@@ -215,14 +240,14 @@ export function shoppingSheet(problem: PlanProblem, items: readonly Item[], styl
                 ),
               ),
             ]),
-          ]),
-        ),
+          ])
+        }),
       ),
     ]),
   ]
 }
 
-function shopNote(need: Need, style: Style): string {
+function shopNote(need: Need, nowhere: ReadonlySet<string>, style: Style): string {
   const {words} = style
   const parts: string[] = []
   if (need.modern && !need.instead) parts.push(say(words, 'shop.modern', {name: modernName(need.item, need.modern, style)}))
@@ -230,5 +255,6 @@ function shopNote(need: Need, style: Style): string {
     const {item, how} = insteadOf(need.item, need.instead, style)
     parts.push(say(words, 'shop.instead', {item, amount: need.instead.grams ? mass(need.instead.grams, style) : '', how}))
   }
-  return parts.join('. ')
+  if (need.ids.every((id) => nowhere.has(id))) parts.push(words['shop.only'])
+  return parts.join('; ')
 }

@@ -3,6 +3,7 @@ import type {Item} from '../lexicon/schema.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import {fahrenheit, timeOfDay} from './figures.js'
 import {dishTitle, numbered} from './heat-data.js'
+import {leftOut} from './left-out.js'
 import {stepWords} from './phrases.js'
 import {needs} from './shopping.js'
 import type {Style} from './style.js'
@@ -70,8 +71,8 @@ export function stepsCsv(plan: Plan, problem: PlanProblem, style: Style): string
   return csv(rows)
 }
 
-/** The shopping list, grams and millilitres with their ranges. */
-export function shoppingCsv(problem: PlanProblem, items: readonly Item[]): string {
+/** The shopping list, grams and millilitres with their ranges; `no_place` names those of its dishes that the plan has no place for, or not for all of it. */
+export function shoppingCsv(plan: Plan, problem: PlanProblem, items: readonly Item[]): string {
   const rows: Array<Array<string | number | null>> = [
     [
       'item',
@@ -85,11 +86,13 @@ export function shoppingCsv(problem: PlanProblem, items: readonly Item[]): strin
       'pieces',
       'as_it_stands',
       'for',
+      'no_place',
       'in_the_shop',
       'instead',
       'instead_grams',
     ],
   ]
+  const out = leftOut(plan, problem)
   for (const need of needs(problem, items))
     rows.push([
       need.item,
@@ -103,6 +106,10 @@ export function shoppingCsv(problem: PlanProblem, items: readonly Item[]): strin
       need.pieces,
       need.asStands.map(({text, title}) => `${text} (${title})`).join('; '),
       need.dishes.join('; '),
+      need.ids
+        .filter((id) => out.has(id))
+        .map((id) => dishTitle(problem, id))
+        .join('; '),
       need.modern,
       need.instead?.item ?? null,
       rounded(need.instead?.grams?.likely),

@@ -336,6 +336,7 @@ export const de: Words = {
   'sheet.heatSvg': 'Die Hitzekurve als Zeichnung (SVG)',
   'index.pin': 'Zum Aufhängen',
   'index.handouts': 'Zum Austeilen',
+  'index.keys': 'Nur für die Lehrkraft: Lösungen',
   'index.files': 'Für andere Programme',
 
   'handout.intro.class': 'Wie man früher ein Rezept schrieb, und was die Wörter heute heißen',
@@ -395,6 +396,8 @@ export const de: Words = {
   'exercise.title': 'Aufgabe: {title}',
   'exercise.name': 'Name ____________________________   Datum ______________',
   'exercise.key': 'Lösungen: {title}',
+  'exercise.keyTitle': '{title}, Lösungen',
+  'exercise.keyIntro': 'Für die Lehrkraft: ein Exemplar. Auf dem Blatt zum Austeilen stehen sie nicht.',
   'exercise.convert':
     'Rechne diese Maße in Gramm oder Milliliter um. Wenn du nicht sicher bist, schreibe eine kleinste und eine größte Zahl.',
   'exercise.convertUs':
@@ -414,6 +417,12 @@ export const de: Words = {
 
   'shop.title': 'Einkaufsliste',
   'shop.intro': 'Für {title}, {count} Personen: alles, was die Gerichte des Tages brauchen, zusammengezählt.',
+  'shop.out': 'Der Plan hat keinen Platz für {list}. Ihre Mengen stehen mit in dieser Liste.',
+  'shop.outAll': '{title} ({missing} × {vessel})',
+  'shop.outPart': '{title} ({missing} von {of} × {vessel})',
+  'shop.only': 'nur für das, was im Plan keinen Platz hat',
+  'shop.markAll': 'kein Platz im Plan',
+  'shop.markPart': 'kein Platz im Plan für {missing} von {of}',
   'shop.some': 'etwas für {title}',
   'shop.number': '{text} für {title}',
   'shop.asStands': '„{text}“ für {title}',

@@ -338,6 +338,7 @@ export const en = {
   'sheet.heatSvg': 'The heat chart as a drawing (SVG)',
   'index.pin': 'To pin up',
   'index.handouts': 'To hand out',
+  'index.keys': 'For the teacher alone: answer keys',
   'index.files': 'For other programs',
 
   'handout.intro.class': 'An old way of writing a recipe, and what its words mean today',
@@ -394,6 +395,8 @@ export const en = {
   'exercise.title': 'Exercise: {title}',
   'exercise.name': 'Name ____________________________   Date ______________',
   'exercise.key': 'Answer key: {title}',
+  'exercise.keyTitle': '{title}, answer key',
+  'exercise.keyIntro': 'For the teacher: one copy. It is not part of the handout.',
   'exercise.convert': 'Turn these measures into grams or millilitres. If you are not sure, write a lowest and a highest figure.',
   'exercise.convertUs':
     'Turn these measures into today’s cups and spoons, or into ounces and pounds. If you are not sure, write a lowest and a highest figure.',
@@ -412,6 +415,12 @@ export const en = {
 
   'shop.title': 'Shopping list',
   'shop.intro': 'For {title}, {count} people: everything the dishes of the day need, added up.',
+  'shop.out': 'The plan has no place for {list}. Their amounts are in this list.',
+  'shop.outAll': '{title} ({missing} × {vessel})',
+  'shop.outPart': '{title} ({missing} of {of} × {vessel})',
+  'shop.only': 'only for what has no place in the plan',
+  'shop.markAll': 'no place in the plan',
+  'shop.markPart': 'no place in the plan for {missing} of {of}',
   'shop.some': 'some for {title}',
   'shop.number': '{text} for {title}',
   'shop.asStands': '“{text}” for {title}',
