@@ -3,7 +3,7 @@ import {kinds} from '../src/lexicon/kinds.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {stepsOf} from '../src/plan/steps.js'
-import type {Load, Plan} from '../src/plan/types.js'
+import type {Load, Phrase, Plan} from '../src/plan/types.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {dish, problem} from './plan-fixtures.js'
@@ -51,6 +51,33 @@ describe('the doughs of one dish', () => {
     const steps = doughSteps(inLoads({at: whole.at, dishes: [of(5, 45), of(3, 55)]}))
     expect(steps.map(({action}) => action)).toHaveLength(3)
     for (const {say} of steps) expect(say).toMatch(/^Bread: /)
+  })
+})
+
+describe('what a load is tested against', () => {
+  const limits = (celsius: number): [number, number, number] => {
+    const entry = {...of(8, 45), celsiusIn: {low: celsius, likely: celsius, high: celsius}}
+    const {words, celsius: heat} = stepsOf(day, inLoads({at: whole.at, dishes: [entry]})).steps.find(
+      ({action}) => action === 'load',
+    )!
+    const said = (one: Phrase | null): number => (one!.values['celsius'] as {value: number}).value
+    return [said(words!.ifBehind), heat!.likely, said(words!.ifAhead)]
+  }
+  const {need} = day.dishes[0]!
+
+  it('is the heat of the oven, which stands 10 °C over that of a place at the mouth', () => {
+    const mean = limits(need.startLow + 5)[1]
+    const [least, , most] = limits(mean - 10)
+    expect(least).toBeCloseTo(need.startLow + 10, 6)
+    expect(most).toBeCloseTo(need.startHigh + 10, 6)
+  })
+
+  it('is never such that what is likely would be waited out, though the plan sets it in too hot or too cool', () => {
+    for (const celsius of [need.startHigh + 20, need.startLow - 20]) {
+      const [least, mean, most] = limits(celsius)
+      expect(least).toBeLessThanOrEqual(mean)
+      expect(most).toBeGreaterThanOrEqual(mean)
+    }
   })
 })
 

@@ -7,7 +7,7 @@ import type {Plan, PlanProblem} from '../src/plan/types.js'
 import type {Dish} from '../src/scale/types.js'
 import {leftOut, leftOutLine} from '../src/sheets/left-out.js'
 import {planFile, planFileSchema, planJson, planJsonSchema} from '../src/sheets/plan-json.js'
-import {needs, shoppingSheet} from '../src/sheets/shopping.js'
+import {amountToBuy, needs, shoppingSheet} from '../src/sheets/shopping.js'
 import {plainStyle} from '../src/sheets/style.js'
 import {shoppingCsv, stepsCsv} from '../src/sheets/tables.js'
 import {oven, plan, problem} from './fixtures-sheets.js'
@@ -47,6 +47,18 @@ describe('the tables', () => {
       amounts: [{item: 'water', part: '', grams: null, millilitres: {low: 1, likely: 1, high: 1}, kitchen: '1 ml', exact: null}],
     }
     expect(needs({...problem, dishes: [dish]}, items)).toEqual([])
+  })
+})
+
+describe('what is to be bought', () => {
+  it('of which some is wanted for every batch of a dish is wanted for that dish, said once', () => {
+    const need = {...needs(problem, items)[0]!, item: 'cayenne', grams: null, pieces: null, millilitres: null}
+    const some = (title: string) => ({text: 'cayenne', title})
+    const asStands = [some('Scones (1/2)'), some('Scones (2/2)'), some('Pies')]
+    expect(amountToBuy({...need, asStands}, plainStyle)).toBe('some for Scones + some for Pies')
+    // So many for each batch are as many for each.
+    const two = (title: string) => ({text: '2', title})
+    expect(amountToBuy({...need, asStands: [two('Scones (1/2)'), two('Scones (2/2)')]}, plainStyle)).toContain(' + ')
   })
 })
 

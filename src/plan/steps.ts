@@ -248,14 +248,17 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         openings.add(load.at)
         const ids = fresh.map((d) => d.dish)
         const heat = heatAt(load.at)
-        put(7, load.at, 'test', ids, load.number, p('test', {celsius: deg(heat?.likely ?? 0)}), {
-          sign: signOf(heat?.likely ?? 0),
+        const likely = heat?.likely ?? 0
+        put(7, load.at, 'test', ids, load.number, p('test', {celsius: deg(likely)}), {
+          sign: signOf(likely),
           ahead: p('ahead hot'),
           behind: p('behind cool'),
           celsius: heat,
         })
-        const hottest = Math.min(...fresh.map((d) => byId.get(d.dish)?.need.startHigh ?? 999))
-        const coolest = Math.max(...fresh.map((d) => byId.get(d.dish)?.need.startLow ?? 0))
+        // What is tested is the oven's mean, a dish's limits are those of its own part of the floor. What the plan knowingly passes is no limit.
+        const mean = (limit: number, {celsiusIn}: (typeof fresh)[number]): number => limit - celsiusIn.likely + likely
+        const hottest = Math.max(likely, Math.min(...fresh.map((d) => mean(byId.get(d.dish)?.need.startHigh ?? 999, d))))
+        const coolest = Math.min(likely, Math.max(...fresh.map((d) => mean(byId.get(d.dish)?.need.startLow ?? 0, d))))
         // Nearest the back is set in first.
         const order = [...fresh].sort((a, b) => zoneRank(a.zone) - zoneRank(b.zone) || b.draw.likely - a.draw.likely)
         // The parts of a dish that go in together are said once.

@@ -2,6 +2,7 @@ import type {Element} from 'hast'
 import {h} from 'hastscript'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Item, Range} from '../lexicon/schema.js'
+import {withoutBatch} from '../plan/batches.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import {box} from './day-sheet.js'
 import {mass, volume} from './figures.js'
@@ -145,9 +146,10 @@ export function amountToBuy(need: Need, style: Style): string {
   if (need.millilitres) parts.push(volume(need.millilitres, style))
   for (const {text, title} of need.asStands) {
     const key = text === need.item ? 'shop.some' : /^[\d /]+$/.test(text) ? 'shop.number' : 'shop.asStands'
-    parts.push(say(style.words, key, {text, title}))
+    // "Some" for each batch of a dish is some for the dish.
+    parts.push(say(style.words, key, {text, title: key === 'shop.some' ? withoutBatch(title) : title}))
   }
-  return parts.join(' + ')
+  return [...new Set(parts)].join(' + ')
 }
 
 /** `3/2` as a cook writes it: `1 1/2`. */
