@@ -62,6 +62,27 @@ describe('a day planned again', () => {
     }
   })
 
+  it('is put off by as much as the fire was lit late, and by no more, where nothing else is the matter', () => {
+    const {plan, problem} = made
+    for (const late of [20, 40]) {
+      const now = plan.ready + late - 5
+      const log = {
+        date: read.day.date,
+        lit: plan.lit + late,
+        raked: plan.raked + late,
+        wood: null,
+        rows: [],
+        readings: [],
+        doors: [],
+      }
+      const again = planAgain({oven: read.oven, day: read.day, now}, problem, plan, log)
+      expect(again.plan.possible).toBe(true)
+      expect(checked(again)).toEqual([])
+      // Every load, and all that is not drawn at the same hour whatever the fire: nothing goes out of its turn.
+      expect(again.plan.loads.map(({at}) => at)).toEqual(plan.loads.map(({at}) => at + late))
+    }
+  })
+
   it('keeps its dishes, and most about where they were, when the floor is 5 °C cooler than planned', () => {
     let lost = 0
     for (const minutes of [20, 90, 160]) {
