@@ -53,7 +53,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? []), soFar: soFar(problem, found.read.log, style)} : {}),
     score: scoreLines(plan, style),
     suggestionsNote: style.words['plan.suggestionsNote'],
-    balance: plan.loads.length > 0 ? balanceLines(plan, style) : [],
+    balance: balanceLines(plan, style),
     unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({
       dish: title,
       of: titles,

@@ -241,47 +241,38 @@ function Judged({view, language}: {readonly view: PlanView; readonly language: S
   return (
     <>
       <Sized dishes={view.sized} language={language} />
-      {view.suggestions.length > 0 ? (
-        <>
-          <h3>{w.spare}</h3>
-          <ul lang={language}>
-            {view.suggestions.map((one) => (
-              <li key={one}>{one}</li>
-            ))}
-          </ul>
-          <p class="hint" lang={language}>
-            {view.suggestionsNote}
-          </p>
-        </>
-      ) : null}
-      {view.believed.length > 0 ? (
-        <>
-          <h3>{words.moved.believed}</h3>
-          <ul lang={language}>
-            {view.believed.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </>
-      ) : null}
-      {view.balance.length > 0 ? (
-        <>
-          <h3>{w.heatUsed}</h3>
-          <ul lang={language}>
-            {view.balance.map((line) => (
-              <li key={line}>{line}</li>
-            ))}
-          </ul>
-        </>
-      ) : null}
-      <h3>{w.balance}</h3>
+      <Lines title={w.spare} lines={view.suggestions} language={language} note={view.suggestionsNote} />
+      <Lines title={words.moved.believed} lines={view.believed} language={language} />
+      <Lines title={w.heatUsed} lines={view.balance} language={language} />
+      <Lines title={w.balance} lines={view.score} language={language} />
+      <p class="hint">{w.took((view.took / 1000).toFixed(1))}</p>
+      <Messages messages={view.messages} title={w.warnings} />
+    </>
+  )
+}
+
+/** Lines under a heading, with a note below them; nothing where there are none. */
+function Lines(of: {
+  readonly title: string
+  readonly lines: readonly string[]
+  readonly language: Showing['language']
+  readonly note?: string
+}): JSX.Element | null {
+  const {title, lines, language, note} = of
+  if (lines.length === 0) return null
+  return (
+    <>
+      <h3>{title}</h3>
       <ul lang={language}>
-        {view.score.map((line) => (
+        {lines.map((line) => (
           <li key={line}>{line}</li>
         ))}
       </ul>
-      <p class="hint">{w.took((view.took / 1000).toFixed(1))}</p>
-      <Messages messages={view.messages} title={w.warnings} />
+      {note === undefined ? null : (
+        <p class="hint" lang={language}>
+          {note}
+        </p>
+      )}
     </>
   )
 }

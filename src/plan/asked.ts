@@ -27,15 +27,16 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
     if (unsaid) afterMeal.add(id)
     else if (drawn > (late.get(id)?.drawn ?? 0)) late.set(id, {dish: id, wanted, drawn})
   }
-  const raw: ReadonlySet<string> = new Set(['eased unfinished', 'drawn early'])
-  const told = (which: (id: string) => boolean): string[] => {
-    const found = (plan.changes ?? []).flatMap(({dish, words}) => (dish !== null && words && which(words.what.id) ? [dish] : []))
+  const told = (...ids: readonly string[]): string[] => {
+    const found = (plan.changes ?? []).flatMap(({dish, words}) =>
+      dish !== null && words && ids.includes(words.what.id) ? [dish] : [],
+    )
     return [...new Set(found)]
   }
   return {
     late: [...late.values()],
-    underdone: told((id) => raw.has(id)),
-    lost: told((id) => id === 'lost'),
+    underdone: told('eased unfinished', 'drawn early'),
+    lost: told('lost'),
     afterMeal: [...afterMeal],
   }
 }

@@ -8,7 +8,7 @@ import {unified} from 'unified'
 import {visit} from 'unist-util-visit'
 import * as z from 'zod'
 import {parseClock, parseMass, writeClock} from '../measure/quantity.js'
-import {quantity, readFrontMatter} from '../receipt/front-matter.js'
+import {isKeyed, quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
 import {type DayText, decode, readDayList, short} from './day-lines.js'
@@ -52,17 +52,8 @@ const isRule = (line: string): boolean => line.length >= 3 && /^-+$/.test(line)
  * before or behind them. One key other than the date may be a note.
  */
 function isFrontMatter(text: string, before: string): boolean {
-  const lines = text.split('\n').map((line) => line.trim())
-  const keys = lines.map((line) =>
-    line
-      .slice(0, Math.max(0, line.indexOf(':')))
-      .trim()
-      .toLowerCase(),
-  )
-  const known = keys.filter((key) => KEYS.has(key))
-  if (!known.includes('date') && known.length < 2) return false
-  const above = before.trimEnd()
-  return isRule(lines.at(-1)!) || isRule(above.slice(above.lastIndexOf('\n') + 1).trim())
+  const lastLine = (lines: string): string => lines.slice(lines.lastIndexOf('\n') + 1).trim()
+  return isKeyed(text, KEYS, ['date']) && (isRule(lastLine(text)) || isRule(lastLine(before.trimEnd())))
 }
 
 function isDate(text: string): boolean {

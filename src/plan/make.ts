@@ -11,7 +11,7 @@ import type {Dish} from '../scale/types.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar} from './dough.js'
 import {eased, shortest} from './ease.js'
-import {type Followed, partsByDish, take} from './followed.js'
+import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {dueOf, handlingOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
@@ -493,13 +493,11 @@ interface InForce {
 function drawnAsPlanned(inForce: readonly InForce[], log: FiringLog, dish: string, at: number, drawn: number): boolean {
   const {plan} = inForce.findLast(({from}) => from <= drawn)!
   const shift = log.lit! - plan.lit
-  const parts = plan.loads.flatMap((load) => {
-    const entry = load.dishes.find((d) => d.dish === dish)
-    return entry ? [{off: Math.abs(load.at + shift - at), stays: load.at + shift, draw: entry.draw.low + shift}] : []
-  })
-  const [nearest] = parts.sort((a, b) => a.off - b.off)
+  const late = (part: Followed): number => at - (part.at + shift)
+  const parts = partsOf(plan.loads).filter(({entry}) => entry.dish === dish)
+  const [nearest] = parts.sort((a, b) => Math.abs(late(a)) - Math.abs(late(b)))
   // What was set in late is not done the sooner for it.
-  return nearest !== undefined && drawn >= nearest.draw + Math.max(0, at - nearest.stays) - rules.tick
+  return nearest !== undefined && drawn >= nearest.entry.draw.low + shift + Math.max(0, late(nearest)) - rules.tick
 }
 
 /**

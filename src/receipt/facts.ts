@@ -1,6 +1,6 @@
 import * as z from 'zod'
 import {parseDuration} from '../measure/quantity.js'
-import {frontMatterSpan, quantity, readFrontMatter} from './front-matter.js'
+import {frontMatterSpan, isKeyed, quantity, readFrontMatter} from './front-matter.js'
 import type {Message, ReceiptFacts} from './types.js'
 
 /** A receipt's front matter. Every key is optional: it states only what the text leaves out. */
@@ -31,8 +31,7 @@ const BETWEEN_RULES = /(?<=^|\n)-{3,}[ \t]*\r?\n((?:[a-z][a-z ]*:[^\n]*\n|[ \t][
 export function laterFacts(source: string, from: number): number[] {
   const found: number[] = []
   for (const block of source.slice(from).matchAll(BETWEEN_RULES)) {
-    const keys = [...block[1]!.matchAll(/^([a-z][a-z ]*):/gm)].map(([, key]) => key!).filter((key) => KEYS.has(key))
-    if (keys.length >= 2 || keys.some((key) => key === 'year' || key === 'place'))
+    if (isKeyed(block[1]!, KEYS, ['year', 'place']))
       found.push(from + block.index + block[0].length - block[1]!.trimStart().length)
   }
   return found

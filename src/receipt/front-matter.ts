@@ -35,6 +35,23 @@ export function quantity<T>(parse: (text: string) => Parsed<T>): z.ZodType<T, st
     })
 }
 
+/**
+ * Whether lines further down a file are front matter by their keys: two that are known, or one that is nothing else there.
+ *
+ * @param known keys of such front matter
+ * @param telling those of them of which one is enough
+ */
+export function isKeyed(text: string, known: ReadonlySet<string>, telling: readonly string[]): boolean {
+  const keys = text.split('\n').flatMap((line) => {
+    const key = line
+      .slice(0, Math.max(0, line.indexOf(':')))
+      .trim()
+      .toLowerCase()
+    return known.has(key) ? [key] : []
+  })
+  return keys.length >= 2 || keys.some((key) => telling.includes(key))
+}
+
 /** Where front matter lies in a text: offsets of the YAML and of the body; null where there is none. */
 export function frontMatterSpan(source: string): {start: number; end: number; bodyStart: number; closed: boolean} | null {
   const open = FENCE.exec(source)

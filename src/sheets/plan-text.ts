@@ -194,8 +194,9 @@ export function scoreLines(plan: Plan, style: Style): string[] {
 /** When the oven leaves a band is known to no minute. */
 const roughly = (minutes: number): number => Math.round(minutes / 5) * 5
 
-/** Floor and heat used in each band that the oven falls through, and what is left at the end. */
-export function balanceLines({balance = [], left}: Plan, style: Style): string[] {
+/** Floor and heat used in each band that the oven falls through, and what is left at the end; nothing where nothing is baked. */
+export function balanceLines({balance = [], left, loads}: Plan, style: Style): string[] {
+  if (loads.length === 0) return []
   const {words} = style
   const lines = balance.map(({band, from, to, floor, used, heat}) =>
     say(words, 'plan.inBand', {
@@ -294,7 +295,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     out.push(heatChartText(plan.forecast, {...data, style, width}).trimEnd())
   }
   const balance = balanceLines(plan, style)
-  if (plan.loads.length > 0 && balance.length > 0) {
+  if (balance.length > 0) {
     heading('plan.balance')
     for (const line of balance) out.push(...hanging('  * ', line, width))
   }
@@ -462,8 +463,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     )
   }
   const balance = balanceLines(plan, style)
-  if (plan.loads.length > 0 && balance.length > 0)
-    blocks.push(`## ${words['plan.balance']}`, balance.map((line) => `- ${md(line)}`).join('\n'))
+  if (balance.length > 0) blocks.push(`## ${words['plan.balance']}`, balance.map((line) => `- ${md(line)}`).join('\n'))
   if (plan.suggestions && plan.suggestions.length > 0)
     blocks.push(
       `## ${words['plan.suggestions']}`,
