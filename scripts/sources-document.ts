@@ -3,6 +3,7 @@ import {fuels} from '../src/lexicon/fuels.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
 import {materials} from '../src/lexicon/materials.js'
 import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
+import {risingWords} from '../src/lexicon/rising-words.js'
 import type {Range, Source} from '../src/lexicon/schema.js'
 import {signs} from '../src/lexicon/signs.js'
 import {stayWords} from '../src/lexicon/stay-words.js'
@@ -53,6 +54,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of hedgeAmounts) cite(row.source, 'hedges of amounts', row.phrases[0] ?? '')
   for (const row of hedges) cite(row.source, 'hedges of heat', row.id)
   for (const row of [...ovenWords, ...ovenTests]) cite(row.source, 'oven words', row.id)
+  for (const row of risingWords) cite(row.source, 'words for rising', row.id)
   for (const row of stayWords) cite(row.source, 'words for staying in', row.id)
   for (const row of doneness) cite(row.source, 'signs of doneness', row.id)
   for (const row of vessels) cite(row.source, 'vessels', row.id)

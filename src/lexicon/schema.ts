@@ -205,6 +205,20 @@ export const stayWordSchema = z.object({
 })
 export type StayWord = z.infer<typeof stayWordSchema>
 
+/** Words that tell the stages of a dough apart. */
+export const risingWordSchema = z.object({
+  id: z.string(),
+  phrases: z.array(z.string()).min(1),
+  /**
+   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made; `kneads`, `shapes`, `bakes`: the work between;
+   * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it; `rises`: that it does;
+   * `soaks`: a wait that is no rising; `dough`: what waits, where it is one.
+   */
+  use: z.enum(['leaven', 'sponge', 'kneads', 'shapes', 'into', 'pieces', 'vessels', 'mixed', 'rises', 'soaks', 'bakes', 'dough']),
+  source: z.string(),
+})
+export type RisingWord = z.infer<typeof risingWordSchema>
+
 /** A sign in the words of receipts that a thing is done, or not yet. */
 export const donenessSchema = z.object({
   id: z.string(),
@@ -307,8 +321,11 @@ export const kindSchema = z.object({
   waterLoss: rangeSchema,
   /** People one vessel feeds. */
   feeds: rangeSchema,
-  /** Dough: minutes before the oven. `hold` is how long a risen dough waits before it is over-proved. */
-  dough: z.object({mix: z.number(), rise: z.number(), shape: z.number(), hold: z.number()}).optional(),
+  /**
+   * Dough: minutes before the oven. `rise` in bulk, `prove` between shaping and oven; `hold` is how long a risen dough waits before it is
+   * over-proved.
+   */
+  dough: z.object({mix: z.number(), rise: z.number(), shape: z.number(), prove: z.number(), hold: z.number()}).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */

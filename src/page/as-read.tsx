@@ -9,7 +9,7 @@ import {words} from './words.js'
 
 const w = words.receipts
 
-const facts = ['year', 'place', 'serves', 'vessel', 'oven', 'bake', 'rise'] as const
+const facts = ['year', 'place', 'serves', 'vessel', 'oven', 'bake', 'rise', 'prove'] as const
 
 /** What the text does not say of itself, to be stated at its head. */
 export function Facts({path, text}: {readonly path: string; readonly text: string}): JSX.Element {

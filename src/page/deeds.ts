@@ -27,6 +27,8 @@ const said: Readonly<Record<StepView['action'], string>> = {
   mix: 'mixed',
   rise: 'risen',
   shape: 'shaped',
+  sponge: 'sponge set',
+  prove: 'proved',
   shut: 'shut',
   'evening before': 'prepared',
 }

@@ -721,14 +721,28 @@ function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, now: number |
         bad('dough', d.dish, load.at, 0, `${dish.title}: no step mixes its dough`)
         continue
       }
-      const shapeAt = shape?.at ?? load.at - dough.shape
+      const [proveLow, proveHigh] = [dough.prove?.low ?? 0, dough.prove?.high ?? 0]
+      const shapeAt = shape?.at ?? Math.max(mix.at + dough.mix, load.at - dough.shape - (dough.prove?.likely ?? 0))
       if (dough.shape > 0 && !shape) bad('dough', d.dish, load.at, 0, `${dish.title}: no step shapes its dough`)
       const risen = shapeAt - (mix.at + dough.mix)
-      if (now !== null && mix.at < now + rules.tick) {
-        const least = rules.leastRise * dough.rise
-        if (risen < least - tolerance.minutes)
-          bad('dough', d.dish, shapeAt, least - risen, `${dish.title}: its dough has ${risen} min to rise, not ${least}`)
+      const proved = load.at - (shapeAt + dough.shape)
+      const sponge = mine.find((s) => s.action === 'sponge')
+      if (dough.sponge && !sponge) bad('dough', d.dish, mix.at, 0, `${dish.title}: no step sets its sponge`)
+      const first = dough.sponge ? (sponge ?? mix) : mix
+      if (now !== null && Math.min(mix.at, first.at) < now + rules.tick) {
+        const [had, least] = [risen + proved, rules.leastRise * (dough.rise + (dough.prove?.likely ?? 0))]
+        if (Math.min(risen, proved, had - least) < -tolerance.minutes)
+          bad('dough', d.dish, shapeAt, least - had, `${dish.title}: its dough has ${had} min to rise, not ${least}`)
         continue
+      }
+      if (dough.sponge && sponge) {
+        const works = mix.at - (sponge.at + rules.setSponge)
+        const longest = rules.spongeHolds * dough.sponge.high
+        const least = dough.sponge.low
+        if (works < least - tolerance.minutes)
+          bad('dough', d.dish, mix.at, least - works, `${dish.title}: its sponge works ${works} min, not ${least}`)
+        if (works > longest + tolerance.minutes)
+          bad('dough', d.dish, mix.at, works - longest, `${dish.title}: its sponge works ${works} min and is spent`)
       }
       if (risen < dough.rise - tolerance.minutes)
         bad('dough', d.dish, shapeAt, dough.rise - risen, `${dish.title}: its dough has ${risen} min to rise, not ${dough.rise}`)
@@ -736,10 +750,23 @@ function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, now: number |
       const most = cool ? rules.coolRise * dough.rise : dough.rise + dough.hold
       if (risen > most + tolerance.minutes)
         bad('dough', d.dish, shapeAt, risen - most, `${dish.title}: its dough rises ${risen} min and is over-proved`)
-      const wait = load.at - (shapeAt + dough.shape)
-      if (wait < -tolerance.minutes)
-        bad('dough', d.dish, load.at, -wait, `${dish.title}: its dough is not shaped when it goes in`)
-      if (wait > dough.hold + tolerance.minutes)
-        bad('dough', d.dish, load.at, wait - dough.hold, `${dish.title}: its shaped dough waits ${wait} min`)
+      if (proved < proveLow - tolerance.minutes)
+        bad(
+          'dough',
+          d.dish,
+          load.at,
+          proveLow - proved,
+          dough.prove
+            ? `${dish.title}: its shaped dough proves ${proved} min`
+            : `${dish.title}: its dough is not shaped when it goes in`,
+        )
+      if (proved > proveHigh + dough.hold + tolerance.minutes)
+        bad(
+          'dough',
+          d.dish,
+          load.at,
+          proved - proveHigh - dough.hold,
+          `${dish.title}: its shaped dough waits ${proved - proveHigh} min`,
+        )
     }
 }

@@ -78,7 +78,7 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   }
   if (before !== '') unread(start, `“${short(before)}” before the link is not read`, before)
 
-  const plain = behind.replace(/^\s*(?:[—–:-]|--)?\s*/, '')
+  const plain = behind.replace(/^\s*(?:[—–:,-]|--)?\s*/, '')
   const words = offsetsOf(plain, source, end)
   const wanted = /(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+)$/is.exec(plain)
   const asked = wanted ? plain.slice(0, wanted.index) : plain

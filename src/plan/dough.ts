@@ -1,7 +1,7 @@
-import type {Dish} from '../scale/types.js'
+import type {Dish, DoughTimes} from '../scale/types.js'
 import type {Followed} from './followed.js'
 import {rules, weights} from './rules.js'
-import type {Plan, PlannedDough, PlanProblem} from './types.js'
+import type {Plan, PlannedDough, PlanProblem, Step} from './types.js'
 
 /** The doughs of a day that has begun. What was mixed stays mixed when it was, and no change of plan makes it rise sooner. */
 
@@ -11,15 +11,20 @@ const SHORT = {share: 0.1, minutes: 10} as const
 /** Minutes beyond what a dough holds that a cooler corner makes good. Common practice, no source. */
 const LONG = 10
 
+/** Minutes that a dough rises, in bulk and shaped. */
+export function risingOf({dough}: Pick<Dish, 'dough'>): number {
+  return (dough?.rise ?? 0) + (dough?.prove?.likely ?? 0)
+}
+
 /** Minutes by which a dough may be short of its rising. */
-export function mayBeShort({dough}: Dish): number {
-  const rise = dough?.rise ?? 0
-  return Math.min(Math.max(SHORT.minutes, SHORT.share * rise), (1 - rules.leastRise) * rise)
+export function mayBeShort(dish: Dish): number {
+  const rising = risingOf(dish)
+  return Math.min(Math.max(SHORT.minutes, SHORT.share * rising), (1 - rules.leastRise) * rising)
 }
 
 /** Minutes for which a risen and shaped dough may wait to be set in. */
 export function mayWait({dough}: Dish): number {
-  return LONG + (dough?.hold ?? 0)
+  return LONG + (dough?.hold ?? 0) + (dough?.prove ? dough.prove.high - dough.prove.likely : 0)
 }
 
 /** Minutes after midnight between which a dough is fit to be set in, and before which it is not set in at all. */
@@ -61,10 +66,27 @@ export function doughsSoFar(
     const nth = counted.get(dish) ?? 0
     counted.set(dish, nth + 1)
     const said = told(dish)[nth]
-    if (said !== undefined) return [{dish, load: load.number, mixed: said, cool: said < 0}]
+    const doneBy = (action: Step['action']): number | null | undefined => {
+      const other = plan.steps.find((one) => one.action === action && one.load === load.number && one.dishes.includes(dish))
+      if (!other) return undefined
+      const at = other.past ? other.at : presumed(other.at)
+      return at <= now ? at : null
+    }
     const cool = step.action === 'evening before'
     const at = cool || step.past ? step.at : presumed(step.at)
-    return [{dish, load: load.number, mixed: at <= now ? at : null, cool}]
+    const mixed = said ?? (at <= now ? at : null)
+    const sponge = doneBy('sponge')
+    const shaped = mixed === null ? null : doneBy('shape')
+    return [
+      {
+        dish,
+        load: load.number,
+        mixed,
+        cool: said === undefined ? cool : said < 0,
+        ...(sponge === undefined ? {} : {sponge}),
+        ...(typeof shaped === 'number' ? {shaped} : {}),
+      },
+    ]
   })
 }
 
@@ -81,12 +103,24 @@ export function risenWithin({done}: PlanProblem, dish: Dish, load: number | unde
   const own = done.doughs.find((d) => d.dish === dish.id && d.load === load)
   if (own?.cool) return ALWAYS
   const mixed = own?.mixed ?? null
-  const ready = (mixed ?? done.now) + dough.mix + dough.rise + dough.shape
+  const risen = (mixed ?? mixesFrom(dough, own, done.now)) + dough.mix + dough.rise
+  const prove = dough.prove?.likely ?? 0
+  // What is not shaped yet proves from now on at the soonest.
+  const shaped = own?.shaped ?? (prove > 0 ? Math.max(risen, done.now) : risen)
+  const ready = shaped + dough.shape + prove
   return {
-    least: ready - (1 - rules.leastRise) * dough.rise,
+    least: ready - (1 - rules.leastRise) * (own?.shaped === undefined ? risingOf(dish) : prove),
     from: ready - mayBeShort(dish),
     to: mixed === null ? ALWAYS.to : ready + mayWait(dish),
   }
+}
+
+/** When the dough of what is not mixed yet can be at the soonest: its sponge, if it has one, has to work first. */
+export function mixesFrom(dough: DoughTimes, own: PlannedDough | undefined, now: number): number {
+  const {sponge} = dough
+  if (!sponge) return now
+  const set = own?.sponge ?? null
+  return set === null ? now + rules.setSponge + sponge.low : Math.max(now, set + rules.setSponge + rules.leastRise * sponge.low)
 }
 
 /** The price of setting a dough in at a clock time: each minute before it has risen, and each after it held. */

@@ -7,12 +7,16 @@ import type {Phrase, PhraseValue} from './types.js'
  */
 export const phrases = {
   'evening before': '{dishes}: mix the dough the evening before with cold water. Keep it cool; it rises slowly until morning.',
+  sponge:
+    '{dishes}: set the sponge: the leaven, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',
   mix: '{dishes}: mix the dough.',
+  'mix sponge': '{dishes}: make the dough with the sponge.',
   batch: '{dishes}, batch {number} of {of} ({count} for load {load})',
   'make up': '{dishes}: make up, ready to set in.',
   'make up early': '{dishes}: make up before the night, and keep cool until set in.',
   rise: '{dishes}: leave the dough to rise until {until}.',
   shape: '{dishes}: shape the dough.',
+  prove: '{dishes}: leave the shaped dough to rise until {until}.',
   light: 'Light the fire. Burn {wood} of wood over {burn}.',
   'light again': 'Light the fire again. Burn {wood} of wood over {burn}.',
   feed: 'Feed the fire: {wood}.',
@@ -36,6 +40,8 @@ export const phrases = {
   'sign flour browns': 'Flour on the floor browns slowly; you can hold your arm in for a count of {count}.',
   'sign paper': 'White paper goes {colour} in five minutes.',
   'sign arm': 'You can hold your arm in for a count of {count}.',
+  'sign sponge': 'Full of bubbles, and just beginning to fall.',
+  'sign proved': 'Well risen; a finger mark comes back slowly.',
   'sign dough': 'The dough has doubled; a finger mark stays.',
   'sign own': '{sign}',
   'ahead hot': 'Too hot: leave the door open a few minutes and test again.',

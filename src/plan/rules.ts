@@ -33,6 +33,10 @@ export const rules = {
   bearable: 180,
   /** Share of its usual time in which a dough in a warm corner may have risen; one that had less is not bread. Common practice, no source. */
   leastRise: 0.5,
+  /** Minutes of hands to set a sponge. Common practice, no source. */
+  setSponge: 10,
+  /** A sponge may work for so many times its longest time before the dough is made of it. Common practice, no source. */
+  spongeHolds: 1.5,
   /** A dough may rise up to so many times its time if it is mixed the evening before and kept cool. Common practice, no source. */
   coolRise: 3,
   /**

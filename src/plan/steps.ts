@@ -1,7 +1,9 @@
+import type {Range} from '../lexicon/schema.js'
 import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
-import type {Dish} from '../scale/types.js'
+import type {Dish, DoughTimes} from '../scale/types.js'
 import {sample} from './curve.js'
+import {mixesFrom} from './dough.js'
 import {isNight} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -24,6 +26,8 @@ export interface Dough {
   readonly dish: Dish
   readonly load: number
   readonly at: number
+  /** When its sponge is set; null where it has none. */
+  readonly sponge: number | null
   readonly mix: number
   readonly rise: number
   readonly shape: number
@@ -91,9 +95,18 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
   for (const {dish, load, at, batch, was} of wanted) {
     const dough = dish.dough!
-    let shape = at - dough.shape
+    const prove = provesFor(problem, dish.dough!, at)
+    let shape = at - dough.shape - prove
+    if (was?.shaped !== undefined) shape = was.shaped
+    else if (prove > 0 && done) {
+      // On a day that has begun, what has less than its time has less of both risings, and none of it before now.
+      const from = (was?.mixed ?? mixesFrom(dough, was, soonest)) + dough.mix
+      const has = at - dough.shape - from
+      const short = rules.tick * Math.floor((from + (has * dough.rise) / (dough.rise + prove)) / rules.tick)
+      shape = Math.min(at - dough.shape, Math.max(has < dough.rise + prove ? short : shape, done.now))
+    }
     let clash = false
-    if (dough.shape > 0) {
+    if (dough.shape > 0 && was?.shaped === undefined) {
       // On a day that has begun a dough is not shaped, for want of hands later, before it can be bread.
       const bread = was?.cool ? soonest : (was?.mixed ?? soonest) + dough.mix + rules.leastRise * dough.rise
       const most = Math.min(dough.hold, Math.max(0, shape - bread))
@@ -103,13 +116,13 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
       else shape -= wait
       busy.push({from: shape, minutes: dough.shape})
     }
-    const waited = at - dough.shape - shape
+    const waited = Math.max(0, at - dough.shape - prove - shape)
     let mix = shape - dough.rise - dough.mix
     let cool = false
     if (was && was.mixed !== null) {
       mix = was.mixed
       cool = was.cool
-    } else if (soonest < evening && mix < wake(problem) && shape - (evening + dough.mix) <= rules.coolRise * dough.rise) {
+    } else if (soonest < evening && mix < wake(problem) && coolBy(shape, dough)) {
       mix = evening
       cool = true
     } else if (dough.mix > 0) {
@@ -117,14 +130,53 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
       while (waited + earlier <= dough.hold && !free(mix - earlier, dough.mix)) earlier += 5
       if (waited + earlier > dough.hold) clash = true
       else mix -= earlier
-      mix = Math.max(mix, soonest)
+      mix = Math.max(mix, done?.doughs ? mixesFrom(dough, was, soonest) : soonest)
       busy.push({from: mix, minutes: dough.mix})
     }
+    const sponge = dough.sponge ? (was?.sponge ?? spongeAt(problem, dough.sponge, mix, soonest)) : null
+    if (sponge !== null && sponge !== was?.sponge) busy.push({from: sponge, minutes: rules.setSponge})
     const rise = mix + dough.mix
-    doughs.push({dish, load, at, mix, rise, shape: Math.max(shape, rise), cool, batch})
+    doughs.push({dish, load, at, sponge, mix, rise, shape: Math.max(shape, rise), cool, batch})
     if (clash) clashes.push({at: mix, dish: dish.id})
   }
   return {doughs, clashes}
+}
+
+/** Whether nobody works from a clock time on for some minutes. */
+function asleep(problem: PlanProblem, from: number, minutes: number): boolean {
+  return from + minutes > rules.nightFrom - 1440 && from < wake(problem)
+}
+
+/** Whether a dough mixed in the evening and kept cool is neither short of its rising when it is shaped nor over-proved. */
+function coolBy(shape: number, dough: DoughTimes): boolean {
+  const risen = shape - (evening + dough.mix)
+  return risen >= dough.rise && risen <= rules.coolRise * dough.rise
+}
+
+/** Minutes that a dough set in at `at` proves: its likely time, or the nearest in its range for which nobody gets up at night. */
+function provesFor(problem: PlanProblem, {prove, shape, hold}: DoughTimes, at: number): number {
+  if (!prove) return 0
+  const atNight = (minutes: number): boolean => asleep(problem, at - shape - minutes, shape)
+  if (!atNight(prove.likely)) return prove.likely
+  let best = prove.likely
+  let off = Number.POSITIVE_INFINITY
+  for (let minutes = prove.low; minutes <= prove.high + hold; minutes += rules.tick)
+    if (!atNight(minutes) && Math.abs(minutes - prove.likely) < off) {
+      best = minutes
+      off = Math.abs(minutes - prove.likely)
+    }
+  return best
+}
+
+/** When the sponge of a dough mixed at `mix` is set: so that it works its likely time, or before the night or after it rather than in it. */
+function spongeAt(problem: PlanProblem, sponge: Range, mix: number, soonest: number): number {
+  const at = mix - sponge.likely - rules.setSponge
+  if (!asleep(problem, at, rules.setSponge)) return Math.max(soonest, at)
+  const works = (from: number): number => mix - from - rules.setSponge
+  const best = [rules.nightFrom - 1440 - rules.setSponge, wake(problem)]
+    .filter((from) => works(from) >= sponge.low && works(from) <= rules.spongeHolds * sponge.high)
+    .sort((a, b) => Math.abs(a - at) - Math.abs(b - at))[0]
+  return Math.max(soonest, best ?? at)
 }
 
 /** The whole day in clock order. */
@@ -197,19 +249,38 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
                 }),
               ],
             }
-      put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(d.cool ? 'evening before' : 'mix', {dishes: who}))
+      if (d.sponge !== null)
+        put(0, d.sponge, 'sponge', [d.dish.id], d.load, p('sponge', {dishes: who, until: {unit: 'clock', value: d.mix}}), {
+          sign: p('sign sponge'),
+        })
+      const mixed: PhraseId = d.cool ? 'evening before' : d.sponge !== null ? 'mix sponge' : 'mix'
+      put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: who}))
       if (dough.rise > 0)
         put(1, d.rise, 'rise', [d.dish.id], d.load, p('rise', {dishes: who, until: {unit: 'clock', value: d.shape}}), {
           sign: p('sign dough'),
           ahead: p('ahead dough', {hold}),
           behind: p('behind dough', {hold}),
         })
+      const waits = {ahead: p('ahead dough', {hold}), behind: p('behind dough', {hold})}
       if (dough.shape > 0)
         put(2, d.shape, 'shape', [d.dish.id], d.load, p('shape', {dishes: who}), {
           sign: p('sign dough'),
-          ahead: p('ahead dough', {hold}),
-          behind: p('behind dough', {hold}),
+          ...(dough.prove ? {} : waits),
         })
+      // Between shaping and oven it proves, unless the day leaves it no time.
+      if (dough.prove && d.at > d.shape + dough.shape)
+        put(
+          2,
+          d.shape + dough.shape,
+          'prove',
+          [d.dish.id],
+          d.load,
+          p('prove', {dishes: who, until: {unit: 'clock', value: d.at}}),
+          {
+            sign: p('sign proved'),
+            ...waits,
+          },
+        )
     }
     for (const c of clashes)
       messages.push({

@@ -76,6 +76,10 @@ export interface PlannedDough {
   readonly mixed: number | null
   /** Mixed the evening before and kept cool. */
   readonly cool: boolean
+  /** When its sponge was set; null where it is not yet, absent where it has none. */
+  readonly sponge?: number | null
+  /** When it was shaped, where it is already. */
+  readonly shaped?: number
 }
 
 /** A value inside a phrase; the sheets write it as their reader is used to. */
@@ -130,9 +134,11 @@ export interface Load {
 export interface Step {
   readonly at: number
   readonly action:
+    | 'sponge'
     | 'mix'
     | 'rise'
     | 'shape'
+    | 'prove'
     | 'light'
     | 'feed'
     | 'rake'

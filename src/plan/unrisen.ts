@@ -14,11 +14,11 @@ import type {Plan, PlanProblem} from './types.js'
  */
 export function unrisen(again: Plan, problem: PlanProblem): Message[] {
   const told = new Set<string>()
-  return doughsOf(problem, again).doughs.flatMap(({dish, load, mix, cool}): Message[] => {
+  return doughsOf(problem, again).doughs.flatMap(({dish, load, mix, shape, cool}): Message[] => {
     const {dough} = dish
     const at = again.loads.find(({number}) => number === load)?.at
     if (!dough || at === undefined || cool || told.has(dish.id)) return []
-    const ready = mix + dough.mix + dough.rise + dough.shape
+    const ready = Math.max(mix + dough.mix + dough.rise, dough.prove ? shape : 0) + dough.shape + (dough.prove?.likely ?? 0)
     const short = ready - at > mayBeShort(dish)
     const long = at - ready > mayWait(dish)
     if (!short && !long) return []

@@ -12,6 +12,7 @@ export const factsSchema = z.strictObject({
   oven: z.string().optional(),
   bake: quantity(parseDuration).optional(),
   rise: quantity(parseDuration).optional(),
+  prove: quantity(parseDuration).optional(),
   'holds heat': z.boolean({error: 'write yes or no as true or false'}).optional(),
   title: z.string().optional(),
   says: z.record(z.string(), z.string()).optional(),
@@ -58,7 +59,7 @@ export function readFacts(source: string, file: string): StatedFacts {
   if (frontMatterSpan(source) === null) return {facts: {}, title: null, says: new Map(), bodyStart: 0, messages: [], at: () => 0}
   const read = readFrontMatter(source, file, factsSchema)
   const value = read.value ?? {}
-  const {year, place, serves, vessel, oven, bake, rise} = value
+  const {year, place, serves, vessel, oven, bake, rise, prove} = value
   const holdsHeat = value['holds heat']
   return {
     facts: {
@@ -69,6 +70,7 @@ export function readFacts(source: string, file: string): StatedFacts {
       ...(oven === undefined ? {} : {oven}),
       ...(bake === undefined ? {} : {bake}),
       ...(rise === undefined ? {} : {rise}),
+      ...(prove === undefined ? {} : {prove}),
       ...(holdsHeat === undefined ? {} : {holdsHeat}),
     },
     title: value.title ?? null,

@@ -4,7 +4,7 @@ import {vessels} from '../lexicon/vessels.js'
 import type {KindFound} from './kinds.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
-import type {Inferred, OvenPhrase, ReadIngredient, ReceiptFacts, TimePhrase, Yield} from './types.js'
+import type {Inferred, OvenPhrase, ReadIngredient, ReadReceipt, ReceiptFacts, TimePhrase, Yield} from './types.js'
 import {isInches, vesselStated, writtenSizes} from './vessel-sizes.js'
 
 const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
@@ -46,6 +46,7 @@ export interface Known {
   readonly ingredients: readonly ReadIngredient[]
   readonly oven: readonly OvenPhrase[]
   readonly times: readonly TimePhrase[]
+  readonly untimed: ReadReceipt['untimed']
   readonly serves: Yield | null
 }
 
@@ -54,7 +55,7 @@ export interface Known {
  * ours and says why; front matter that states the field leaves nothing to fill.
  */
 export function fillFromKind(known: Known): Inferred[] {
-  const {facts, kind, ingredients, oven, times, serves, section} = known
+  const {facts, kind, ingredients, oven, times, untimed = [], serves, section} = known
   const inferred: Inferred[] = []
   const sized = facts.vessel === undefined ? vesselStated(section, ingredients) : null
   const stated: Inferred[] =
@@ -94,12 +95,18 @@ export function fillFromKind(known: Known): Inferred[] {
         : `the receipt gives no time of baking; ${from}`,
     })
   }
-  if (row.dough !== undefined && facts.rise === undefined && !times.some((time) => time.of === 'rise')) {
-    inferred.push({
-      field: 'rise',
-      value: minutes(row.dough.rise, row.dough.rise),
-      why: `the receipt gives no time to rise; ${from}`,
-    })
+  if (row.dough !== undefined) {
+    const staged = times.some((time) => time.stage === 'rise' || time.stage === 'prove')
+    for (const stage of ['rise', 'prove'] as const) {
+      const lasts = row.dough[stage]
+      if (lasts === 0 || facts[stage] !== undefined) continue
+      if (untimed.includes(stage) || (!staged && untimed.length === 0 && facts.rise === undefined && facts.prove === undefined))
+        inferred.push({
+          field: stage,
+          value: minutes(lasts, lasts),
+          why: `the receipt gives no time ${stage === 'rise' ? 'to rise' : 'for its shaped dough to rise'}; ${from}`,
+        })
+    }
   }
   if (stated.length > 0) inferred.push(...stated)
   else if (facts.vessel === undefined) {

@@ -10,6 +10,7 @@ import {apartFromNotes} from './note-bakes.js'
 import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
 import type {RatioTold} from './ratios.js'
+import {readRising} from './rising.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readStays} from './stays.js'
@@ -159,6 +160,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         reason: `“${noteWords(heat.text)}” is hotter than any oven bakes: it is not taken as a heat`,
         suggest: `write up to ${HOTTEST} °C, ${Math.round((HOTTEST * 9) / 5 + 32)} °F or gas mark 10`,
       })
+    const rising = readRising(section, times)
     const receipt: ReadReceipt = {
       file,
       title,
@@ -170,7 +172,8 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       kind: null,
       ingredients,
       oven,
-      times,
+      times: rising.times,
+      ...(rising.untimed.length > 0 ? {untimed: rising.untimed} : {}),
       ...(door.length > 0 ? {door} : {}),
       serves: readYield(section),
       facts,

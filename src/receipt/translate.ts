@@ -115,7 +115,10 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     times,
     kind: receipt.kind ?? kind?.id ?? null,
     ingredients,
-    inferred: [...toldOf(frame), ...fillFromKind({section, facts, kind, ingredients: receipt.ingredients, oven, times, serves})],
+    inferred: [
+      ...toldOf(frame),
+      ...fillFromKind({section, facts, kind, ingredients: receipt.ingredients, oven, times, untimed: receipt.untimed, serves}),
+    ],
     cautions: cautionsOf({
       section,
       ingredients,

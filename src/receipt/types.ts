@@ -72,6 +72,8 @@ export interface OvenPhrase extends Span {
 export interface TimePhrase extends Span {
   readonly minutes: {readonly low: number; readonly high: number}
   readonly of: 'bake' | 'rise' | 'boil' | 'stand' | 'other'
+  /** Of a dough: its sponge works, it rises in bulk, or it proves after it is shaped. */
+  readonly stage?: 'sponge' | 'rise' | 'prove'
   /** It is the night, and the thing is left in the oven through it. */
   readonly overnight?: true
   /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */
@@ -137,6 +139,7 @@ export interface ReceiptFacts {
   readonly oven?: string
   readonly bake?: {readonly low: number; readonly high: number}
   readonly rise?: {readonly low: number; readonly high: number}
+  readonly prove?: {readonly low: number; readonly high: number}
   readonly holdsHeat?: boolean
 }
 
@@ -156,6 +159,8 @@ export interface ReadReceipt {
   readonly ingredients: readonly ReadIngredient[]
   readonly oven: readonly OvenPhrase[]
   readonly times: readonly TimePhrase[]
+  /** The risings of which the text says that they are and not how long; absent where there is none. */
+  readonly untimed?: ReadonlyArray<'rise' | 'prove'>
   /** Absent where the text says nothing of keeping the door shut. */
   readonly door?: readonly DoorRule[]
   readonly serves: Yield | null

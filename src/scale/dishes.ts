@@ -2,10 +2,10 @@ import Fraction from 'fraction.js'
 import {fold, foldAll, kinds, lookUpItem, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
 import type {DishKind, Item, Range} from '../lexicon/schema.js'
 import {vessels} from '../lexicon/vessels.js'
-import {scaled as scaledBy} from '../measure/range.js'
+import {exactly, plus, scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
-import type {Inferred, Ingredient, Message, Receipt} from '../receipt/types.js'
+import type {Inferred, Ingredient, Message, Receipt, TimePhrase} from '../receipt/types.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
@@ -856,17 +856,49 @@ function dishFrom(parts: Parts): Dish {
   }
 }
 
+/** A sponge that works longer, minutes, is yeast that is made, and no part of the day. Common practice, no source. */
+const longestSponge = 16 * 60
+/** What a receipt shapes and lets rise without a time proves so long, minutes, where its kind is not of dough. Common practice, no source. */
+const usualProve = 30
+
+/** What proves so long, minutes, stands cold, and waits for the oven so long. Common practice, no source. */
+const coldProve = {from: 360, hold: 240} as const
+
+/** A dough's times: the receipt's own, in the order it gives them; else its kind's. */
 function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
-  // A first and a second rising follow each other.
-  const risings =
-    receipt.facts.rise !== undefined
-      ? [receipt.facts.rise]
-      : receipt.times.filter((time) => time.of === 'rise').map((time) => time.minutes)
-  if (risings.length === 0) return kind.dough ?? null
-  const rise = risings.slice(0, 3).reduce((sum, one) => sum + (one.low + one.high) / 2, 0)
-  const usual = kind.dough ?? {mix: 20, rise, shape: 10, hold: 30}
-  return {...usual, rise}
+  const {facts, times, untimed = []} = receipt
+  const of = (stage: TimePhrase['stage']): Range | null => {
+    const all = times.filter((time) => time.stage === stage && !(stage === 'sponge' && time.minutes.low > longestSponge))
+    return all.length === 0
+      ? null
+      : all
+          .slice(0, 3)
+          .map(({minutes}) => rangeOf(minutes))
+          .reduce(plus)
+  }
+  const [sponge, rising, proving] = [
+    of('sponge'),
+    facts.rise ? rangeOf(facts.rise) : of('rise'),
+    facts.prove ? rangeOf(facts.prove) : of('prove'),
+  ]
+  const own = kind.dough
+  // What is no dough is made one by a time to rise, not by a paste that stands rolled out.
+  if (!own && !facts.rise && !facts.prove && !times.some((time) => time.of === 'rise' && time.stage !== undefined)) return null
+  const {mix, shape, hold} = own ?? {mix: 20, shape: 10, hold: 30}
+  const said = rising !== null || proving !== null || untimed.length > 0
+  const usual = (stage: 'rise' | 'prove'): number => (said && !untimed.includes(stage) ? 0 : (own?.[stage] ?? 0))
+  const rise = rising?.likely ?? usual('rise')
+  const prove = proving ?? exactly(usual('prove') || (untimed.includes('prove') ? usualProve : 0))
+  const held = prove.low >= coldProve.from ? Math.max(hold, coldProve.hold) : hold
+  return {...(sponge ? {sponge} : {}), mix, rise, shape, ...(prove.high > 0 ? {prove} : {}), hold: held}
 }
+
+/** A stretch of time and its middle, to five minutes: nobody works dough to the minute. */
+const rangeOf = ({low, high}: {readonly low: number; readonly high: number}): Range => ({
+  low,
+  likely: Math.min(high, 5 * Math.round((low + high) / 10)),
+  high,
+})
 
 const multiplied = (range: Range | null, k: number): Range | null => (range === null ? null : scaledBy(range, k))
 

@@ -16,6 +16,22 @@ export interface Vessel {
   readonly millilitres: number
 }
 
+/** Minutes that a dough takes before the oven. */
+export interface DoughTimes {
+  /** Of a sponge or leaven that works before the dough is made of it; absent where there is none. */
+  readonly sponge?: Range
+  /** Of hands. */
+  readonly mix: number
+  /** In bulk, between mixing and shaping. */
+  readonly rise: number
+  /** Of hands. */
+  readonly shape: number
+  /** Between shaping and oven; absent where it goes in as soon as it is shaped. */
+  readonly prove?: Range
+  /** How long it waits, risen and shaped, before it is over-proved. */
+  readonly hold: number
+}
+
 /** What a dish needs of the oven: °C baking temperature, minutes. */
 export interface HeatNeed {
   readonly startLow: number
@@ -57,7 +73,7 @@ export interface Dish {
   readonly water: number
   /** Minutes after midnight of the day. */
   readonly wantedBy: number | null
-  readonly dough: {readonly mix: number; readonly rise: number; readonly shape: number; readonly hold: number} | null
+  readonly dough: DoughTimes | null
   readonly sign: string
   readonly feeds: Range
   readonly inferred: readonly Inferred[]

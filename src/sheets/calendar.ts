@@ -11,6 +11,7 @@ import {say} from './words/index.js'
 /** Minutes before each kind of step that the alarm rings; steps not named have none. */
 export const alarms: Readonly<Partial<Record<Step['action'], readonly number[]>>> = {
   'evening before': [0],
+  sponge: [0],
   mix: [0],
   light: [15, 0],
   rake: [5, 0],

@@ -186,9 +186,11 @@ export const planFileSchema = z
       z.object({
         at: minutes,
         action: z.enum([
+          'sponge',
           'mix',
           'rise',
           'shape',
+          'prove',
           'light',
           'feed',
           'rake',

@@ -3,6 +3,12 @@ import type {PhraseId} from '../../plan/phrases.js'
 /** The planner's phrases (`plan/phrases.ts`) in German: the same ids, the same blanks. */
 export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'evening before': '{dishes}: am Vorabend mit kaltem Wasser kneten. Kühl stellen; der Teig geht langsam bis zum Morgen.',
+  sponge:
+    '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
+  'mix sponge': '{dishes}: den Teig mit dem Vorteig kneten.',
+  prove: '{dishes}: den geformten Teig bis {until} gehen lassen.',
+  'sign sponge': 'Voller Blasen, und er fällt gerade ein.',
+  'sign proved': 'Gut aufgegangen; eine Druckstelle kommt langsam zurück.',
   mix: '{dishes}: den Teig kneten.',
   batch: '{dishes}, Teig {number} von {of} ({count} für Schuss {load})',
   'make up': '{dishes}: fertig machen zum Einschießen.',

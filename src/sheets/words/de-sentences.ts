@@ -423,6 +423,7 @@ const sentences: Book['sentences'] = [
   ['oven', 'Ofen'],
   ['bake', 'Backzeit'],
   ['rise', 'Gehzeit'],
+  ['prove', 'Stückgare'],
   ['vessel', 'Gefäß'],
   ['serves', 'reicht für'],
   ['measures', 'Maße'],
@@ -450,6 +451,10 @@ const sentences: Book['sentences'] = [
   [
     'the receipt gives no time to rise; usual for {kind} ({source})',
     'das Rezept nennt keine Gehzeit; üblich für diese Art ({source:source})',
+  ],
+  [
+    'the receipt gives no time for its shaped dough to rise; usual for {kind} ({source})',
+    'das Rezept nennt keine Stückgare; üblich für diese Art ({source:source})',
   ],
   ['“{words}” is no vessel known here; usual for {kind}', '„{words}“ ist kein Gefäß, das hier bekannt ist; üblich für diese Art'],
   [

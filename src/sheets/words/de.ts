@@ -100,9 +100,11 @@ export const de: Words = {
   'zone.any': 'beliebig',
   'zone.across': 'über den ganzen Herd',
 
+  'action.sponge': 'Vorteig ansetzen',
   'action.mix': 'Kneten',
   'action.rise': 'Gehen lassen',
   'action.shape': 'Formen',
+  'action.prove': 'Stückgare',
   'action.light': 'Anzünden',
   'action.feed': 'Nachlegen',
   'action.rake': 'Ausräumen',

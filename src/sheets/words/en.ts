@@ -101,9 +101,11 @@ export const en = {
   'zone.any': 'anywhere',
   'zone.across': 'across the floor',
 
+  'action.sponge': 'Set the sponge',
   'action.mix': 'Mix',
   'action.rise': 'Rise',
   'action.shape': 'Shape',
+  'action.prove': 'Prove',
   'action.light': 'Light',
   'action.feed': 'Feed the fire',
   'action.rake': 'Rake out',

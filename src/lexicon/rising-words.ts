@@ -1,0 +1,57 @@
+import {words} from './row.js'
+import type {RisingWord} from './schema.js'
+
+const row = (id: string, use: RisingWord['use'], phrases: string): RisingWord => ({
+  id,
+  use,
+  phrases: words(phrases),
+  source: 'common-practice',
+})
+
+/**
+ * What receipts say of the stages of a dough: a sponge that works before the dough is made, the rising in bulk, the shaping, and the
+ * proving of what is shaped. `src/receipt/rising.ts` reads them.
+ */
+export const risingWords: readonly RisingWord[] = [
+  row(
+    'leaven',
+    'leaven',
+    'yeast, yest, yeest, barm, balm, emptins, leaven, levain, starter, sourdough, sponge, spunge, preferment, poolish, biga, hefe, trockenhefe, frischhefe, backhefe, germ, sauerteig, anstellgut, vorteig, roggensauer',
+  ),
+  row('sponge', 'sponge', 'sponge, spunge, preferment, poolish, biga, levain, vorteig, sauerteig'),
+  row(
+    'knead',
+    'kneads',
+    'knead, kneads, kneaded, kneading, wet up, work up, make up the dough, kneten, verkneten, geknetet, durchkneten',
+  ),
+  row(
+    'shape',
+    'shapes',
+    'shape, shapes, shaped, shaping, mould up, mould it, mould them, mould into, mold up, mold it, mold them, mold into, roll out, roll it out, roll them out, roll up, plait, braid, divide, spread the dough, press the dough, stretch the dough, formen, formt, geformt, wirken, rundwirken, langwirken, teilen, rund schleifen, ausrollen, flechten',
+  ),
+  row('into', 'into', 'in, into, to, on, onto, upon, zu'),
+  row(
+    'piece',
+    'pieces',
+    'loaf, loaves, roll, rolls, bun, buns, round, rounds, ball, balls, cake, cakes, piece, pieces, bap, baps, cob, cobs, batch, batches, brick, bricks, twist, twists, plait, plaits, stick, sticks, baton, batons, knot, knots, cottage loaf, manchet, manchets, muffin, muffins, bagel, bagels, crescent, crescents, laib, laibe, brotchen, kugel, kugeln, strang, zopf',
+  ),
+  row(
+    'vessel',
+    'vessels',
+    'tin, tins, pan, pans, pattipan, pattipans, mould, moulds, mold, molds, hoop, hoops, basket, baskets, banneton, bannetons, tray, trays, baking sheet, baking sheets, form, kastenform, garkorb, garkorbchen, garkorbe, blech, backblech',
+  ),
+  // A pan that flour or milk goes into is no tin for the dough.
+  row('mixed', 'mixed', 'flour, meal, milk, water, yeast, barm, sugar, butter, mehl, milch, wasser, hefe, zucker'),
+  row(
+    'rises',
+    'rises',
+    'rise, rises, risen, rising, prove, proves, proved, proving, proof, proofed, proofing, ferment, double, doubled, light, swell, gehen, aufgehen, aufgegangen, gare, stuckgare, stockgare',
+  ),
+  row(
+    'soaks',
+    'soaks',
+    'soak, soaks, soaked, soaking, steep, steeped, steeping, infuse, infused, macerate, plump, chill, chilled, cool, cooled, einweichen, quellen',
+  ),
+  row('dough', 'dough', 'dough, flour, paste, teig, mehl'),
+  row('bake', 'bakes', 'bake, bakes, baked, backen, gebacken, set them in the oven, set it in the oven, put into the oven'),
+]

@@ -1,0 +1,166 @@
+import {risingWords} from '../lexicon/rising-words.js'
+import type {RisingWord} from '../lexicon/schema.js'
+import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
+import type {Section, Token} from './section.js'
+import {endsSentence} from './times.js'
+import type {TimePhrase} from './types.js'
+
+/** The stages of a dough: its sponge, its rising in bulk, and how long it proves when it is shaped. */
+
+const USES = [
+  'leaven',
+  'sponge',
+  'kneads',
+  'shapes',
+  'into',
+  'pieces',
+  'vessels',
+  'mixed',
+  'rises',
+  'soaks',
+  'bakes',
+  'dough',
+] as const
+type Use = RisingWord['use']
+const TREES = Object.fromEntries(
+  USES.map((use) => [
+    use,
+    phraseTree(
+      risingWords.filter((row) => row.use === use),
+      (row) => row.phrases,
+    ),
+  ]),
+) as Record<Use, ReturnType<typeof phraseTree<RisingWord>>>
+
+const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => phraseAt(TREES[use], tokens, k)
+
+/** How many words behind "into" its piece or vessel stands: "into two large well buttered tins". */
+const REACH = 6
+/** A wait before the dough is kneaded that is shorter, minutes, wets the flour and is no sponge. Common practice, no source. */
+const SPONGE = 30
+/** How many words before a wait its sponge, its yeast or its dough is named. */
+const NEAR = 80
+
+/** A receipt's stretches of time with the stages of its dough, and the risings that it says no time of. */
+export interface Rising {
+  readonly times: TimePhrase[]
+  readonly untimed: ReadonlyArray<'rise' | 'prove'>
+}
+
+/**
+ * Tell the stages of a dough apart by the order of the text: what waits behind the last shaping before the baking proves; what waits before
+ * the kneading, yeast being named just before, is a sponge; the rest rises in bulk. Nothing is marked where nothing rises.
+ *
+ * @param section the receipt's blocks and tokens
+ * @param times its stretches of time, in the order of the text
+ */
+export function readRising(section: Section, times: readonly TimePhrase[]): Rising {
+  const {tokens} = section
+  const leaven = tokens.findIndex((_, k) => at('leaven', tokens, k) !== null)
+  const rises = times.some(({of}) => of === 'rise')
+  if (leaven === -1 && !rises) return {times: [...times], untimed: []}
+
+  const starts = startsOf(tokens, times)
+  const lastRise = times.reduce((last, {of}, n) => (of === 'rise' ? starts[n]! : last), Math.max(0, leaven))
+  const firstRise = starts[times.findIndex(({of}) => of === 'rise')] ?? -1
+  const bakes = bakeFrom(tokens, times, starts, lastRise)
+  const shaped = lastWhere(tokens, bakes, (k) => isShaping(tokens, k))
+  const dough = shaped ?? bakes
+  const kneaded = lastWhere(tokens, dough, (k) => at('kneads', tokens, k) !== null)
+  const firstKneaded = tokens.findIndex((_, k) => k > leaven && at('kneads', tokens, k) !== null)
+
+  const marked = times.map((time, n): TimePhrase => {
+    const k = starts[n]!
+    const waits = time.of === 'rise' || (time.of === 'stand' && leaven !== -1 && !time.overnight && !soaks(tokens, k))
+    if (!waits || time.note || k >= bakes) return time
+    if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
+    const before = kneaded !== null && k < kneaded && (firstKneaded === -1 || k < firstKneaded)
+    if (before && time.minutes.low >= SPONGE && (near('leaven', tokens, k) || near('sponge', tokens, k)))
+      return {...time, stage: 'sponge'}
+    // A wait that is no rising by its own words counts where it is the dough that waits.
+    const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
+    return time.of === 'rise' || made || near('dough', tokens, k) ? {...time, stage: 'rise'} : time
+  })
+
+  // "An hour the first time, three quarters of an hour the second", behind the method: all but the last are before the shaping.
+  const proving = marked.flatMap((time, n) => (time.stage === 'prove' && time.of === 'rise' ? [n] : []))
+  const last = proving.at(-1)
+  if (last !== undefined && !marked.some((time) => time.stage === 'rise'))
+    for (const n of proving)
+      if (n !== last && oneSentence(tokens, starts[n]!, starts[last]!)) marked[n] = {...marked[n]!, stage: 'rise'}
+
+  const timed = (stage: 'rise' | 'prove'): boolean => marked.some((time) => time.stage === stage)
+  const says = (from: number, to: number): boolean => {
+    for (let k = from; k < to; k++) if (at('rises', tokens, k) !== null && tokens[k - 1]?.word !== 'a') return true
+    return false
+  }
+  const untimed: ('rise' | 'prove')[] = []
+  if (shaped !== null) {
+    if (!timed('rise') && says(Math.max(leaven, 0), shaped)) untimed.push('rise')
+    if (!timed('prove') && says(shaped, bakes)) untimed.push('prove')
+  }
+  return {times: marked, untimed}
+}
+
+function oneSentence(tokens: readonly Token[], from: number, to: number): boolean {
+  if (tokens[from]!.block !== tokens[to]!.block) return false
+  for (let k = from; k < to; k++) if (endsSentence(tokens, k)) return false
+  return true
+}
+
+/** The token at which each stretch of time starts; both run in the order of the text. */
+function startsOf(tokens: readonly Token[], times: readonly TimePhrase[]): number[] {
+  let k = 0
+  return times.map(({start}) => {
+    while (k < tokens.length && tokens[k]!.start < start) k++
+    return k
+  })
+}
+
+/** Where the baking begins: the first word or time of it behind the last rising, else behind the first leaven; else the end. */
+function bakeFrom(tokens: readonly Token[], times: readonly TimePhrase[], starts: readonly number[], after: number): number {
+  for (let k = after + 1; k < tokens.length; k++) {
+    if (at('bakes', tokens, k) !== null) return k
+    if (times.some(({of}, n) => of === 'bake' && starts[n] === k)) return k
+  }
+  return tokens.length
+}
+
+function lastWhere(tokens: readonly Token[], before: number, holds: (k: number) => boolean): number | null {
+  for (let k = Math.min(before, tokens.length) - 1; k >= 0; k--) if (tokens[k]!.kind === 'word' && holds(k)) return k
+  return null
+}
+
+/** "Shape into two loaves", "mould it up", "into rounds", "into buttered tins": but not "of the shape of a pear", nor flour into a pan. */
+function isShaping(tokens: readonly Token[], k: number): boolean {
+  const {block} = tokens[k]!
+  if (at('shapes', tokens, k) !== null) return !/^(?:the|a|any|this|that|in)$/.test(tokens[k - 1]?.word ?? '')
+  if (at('into', tokens, k) === null) return false
+  for (let j = k + 1; j < tokens.length && j <= k + REACH && tokens[j]!.block === block && tokens[j]!.kind !== 'mark'; j++) {
+    if (at('pieces', tokens, j) !== null) return tokens[k]!.word !== 'to' && !/^(?:in|on)$/.test(tokens[k]!.word)
+    if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k)
+    if (at('into', tokens, j) !== null) return false
+  }
+  return false
+}
+
+/** Whether flour, milk or their like goes into the vessel, by the words of the sentence before. */
+function takesMixed(tokens: readonly Token[], k: number): boolean {
+  for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--)
+    if (at('mixed', tokens, j) !== null) return true
+  return false
+}
+
+/** Whether a wait is one of soaking or chilling, by the words of its sentence before it. */
+function soaks(tokens: readonly Token[], k: number): boolean {
+  for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--)
+    if (at('soaks', tokens, j) !== null) return true
+  return false
+}
+
+/** Whether words of a use stand just before a wait, in its block. */
+function near(use: Use, tokens: readonly Token[], k: number): boolean {
+  for (let j = k - 1; j >= 0 && j >= k - NEAR && tokens[j]!.block === tokens[k]!.block; j--)
+    if (at(use, tokens, j) !== null) return true
+  return false
+}

@@ -1,0 +1,162 @@
+import {describe, expect, it} from 'vitest'
+import {risingWords} from '../src/lexicon/rising-words.js'
+import {risingWordSchema} from '../src/lexicon/schema.js'
+import {sources} from '../src/lexicon/sources.js'
+import {translate} from '../src/receipt/translate.js'
+import type {Receipt} from '../src/receipt/types.js'
+import {makeDishes} from '../src/scale/dishes.js'
+
+/*
+ * Sentences written for these tests in the manner of receipts; which wait is which is common practice, no source.
+ */
+const read = (text: string, title = 'Wheaten bread', facts = ''): Receipt =>
+  translate(`${facts}# ${title}\n\n- 1 kg flour\n- 600 g water\n- 20 g salt\n- 20 g fresh yeast\n\n${text}\n`, {
+    file: 'receipts/x.md',
+  }).receipts[0]!
+const stages = ({times, untimed}: Receipt): Array<[string, number, number] | string> => [
+  ...times.flatMap(({stage, minutes}): Array<[string, number, number]> => (stage ? [[stage, minutes.low, minutes.high]] : [])),
+  ...(untimed ?? []),
+]
+const doughOf = (receipt: Receipt) =>
+  makeDishes({
+    day: {
+      people: 8,
+      items: [{file: 'receipts/x.md', title: 'X', amount: '2 loaves', wantedBy: null, line: 1, column: 1}],
+      spare: [],
+    },
+    receipts: [receipt],
+    oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
+  }).dishes[0]!.dough
+
+describe('words for rising', () => {
+  it('keep to their schema, with sources that exist and ids of their own', () => {
+    const known = new Set(sources.map(({id}) => id))
+    for (const row of risingWords) {
+      expect(() => risingWordSchema.parse(row)).not.toThrow()
+      expect(known).toContain(row.source)
+    }
+    expect(new Set(risingWords.map(({id}) => id)).size).toBe(risingWords.length)
+  })
+})
+
+describe('the stages of a dough', () => {
+  const cases: ReadonlyArray<readonly [string, ReadonlyArray<[string, number, number] | string>]> = [
+    [
+      'Knead. Let it rise 2 hours. Mould it into loaves, let them stand 20 minutes, and bake an hour.',
+      [
+        ['rise', 120, 120],
+        ['prove', 20, 20],
+      ],
+    ],
+    ['Knead, and let it rise three hours. Bake it an hour in a hot oven.', [['rise', 180, 180]]],
+    ['Knead. Shape into two loaves, place in tins and let rise 1 hour. Bake 40 minutes.', [['prove', 60, 60]]],
+    ['Knead. Let rise until doubled. Shape, put in greased tins and let rise 45 min. Bake 40 min.', [['prove', 45, 45], 'rise']],
+    ['Knead. Let rise 1 hour. Divide, shape, cover and let rise until doubled. Bake 40 min.', [['rise', 60, 60], 'prove']],
+    [
+      'Mix to a rough dough and rest 30 minutes. Bulk ferment 4–5 h, folding twice. Preshape, rest 20 minutes, shape, and prove overnight in the fridge, 12 to 16 hours. Bake 45 min.',
+      [
+        ['rise', 30, 30],
+        ['rise', 240, 300],
+        ['rise', 20, 20],
+        ['prove', 720, 960],
+      ],
+    ],
+    [
+      'Stir the yeast into a pint of the water, beat in flour to a batter, and leave it an hour and a half by the hearth. Add the rest, knead it, and let it rise an hour. Mould it up and bake it an hour.',
+      [
+        ['sponge', 90, 90],
+        ['rise', 60, 60],
+      ],
+    ],
+    [
+      'Set a sponge over night. In the morning knead in the rest, let it rise two hours, make it into loaves, and bake them an hour.',
+      [
+        ['sponge', 480, 720],
+        ['rise', 120, 120],
+      ],
+    ],
+    [
+      'Knead it. To rise an hour the first time, three quarters of an hour the second, shaped.',
+      [
+        ['rise', 60, 60],
+        ['rise', 45, 45],
+      ],
+    ],
+    [
+      'Make it into loaves. Bake in a hot oven 1 hour. Time.—To rise an hour the first time, three quarters of an hour the second; to be baked 1 hour.',
+      [
+        ['rise', 60, 60],
+        ['prove', 45, 45],
+      ],
+    ],
+    [
+      'Alles kneten und 2 Stunden gehen lassen. Zu einem Laib formen und weitere 45 Minuten gehen lassen. 50 Minuten backen.',
+      [
+        ['rise', 120, 120],
+        ['prove', 45, 45],
+      ],
+    ],
+    // What stands after baking, what soaks, and flour that is put into a pan.
+    [
+      'Knead. Let rise 2 hours. Shape and prove 30 minutes. Bake 40 minutes. Let stand in the tin 10 minutes.',
+      [
+        ['rise', 120, 120],
+        ['prove', 30, 30],
+      ],
+    ],
+    ['Soak some currants 2 hours. Knead them in and let it rise 1 hour. Bake 40 minutes.', [['rise', 60, 60]]],
+    ['Put the flour into a deep pan, mix all and let it rise two hours. Bake it an hour.', [['rise', 120, 120]]],
+  ]
+  it.each(cases)('%s', (text, expected) => {
+    expect(stages(read(text))).toEqual(expected)
+  })
+
+  it('are not those of a paste without leaven', () => {
+    const tart = translate(
+      '# Tarts\n\n- 500 g flour\n- 400 g butter\n\nRoll out the paste, let it stand 1 hour, and bake 20 minutes.\n',
+      {
+        file: 'receipts/x.md',
+      },
+    ).receipts[0]!
+    expect(stages(tart)).toEqual([])
+  })
+})
+
+describe('the dough of a dish', () => {
+  it('has its receipt’s own times, to five minutes', () => {
+    expect(doughOf(read(cases().both))).toMatchObject({rise: 120, prove: {low: 20, likely: 20, high: 20}})
+    expect(doughOf(read(cases().plain))).not.toHaveProperty('prove')
+    expect(doughOf(read('Knead. Let rise 60–75 min. Shape and prove 30–45 min. Bake 40 min.'))).toMatchObject({
+      rise: 70,
+      prove: {low: 30, likely: 40, high: 45},
+    })
+  })
+  it('has its kind’s where the text says only that it rises, and says so', () => {
+    const receipt = read('Knead. Let rise until doubled. Shape, put in tins and let rise 45 min. Bake 40 min.')
+    const usual = doughOf(read('Bake 40 min.'))!
+    expect(usual.prove!.likely).toBeGreaterThan(0)
+    expect(doughOf(receipt)).toMatchObject({rise: usual.rise, prove: {likely: 45}})
+    expect(receipt.inferred.map(({field}) => field)).toContain('rise')
+    expect(receipt.inferred.map(({field}) => field)).not.toContain('prove')
+  })
+  it('proves as long as front matter says', () => {
+    expect(doughOf(read('Bake 40 min.', 'Wheaten bread', '---\nrise: 3 h\nprove: 50 min\n---\n\n'))).toMatchObject({
+      rise: 180,
+      prove: {likely: 50},
+    })
+  })
+  it('that proves through the night stands cold, and waits for the oven', () => {
+    expect(doughOf(read('Knead. Rise 2 h. Shape, and prove overnight. Bake 40 min.'))!.hold).toBeGreaterThan(usualHold())
+  })
+  it('has no sponge of a day and a night: that is yeast being made', () => {
+    const made = doughOf(read('Leave the yeast to stand for a day and night. Knead, rise 2 h. Bake 40 min.'))!
+    expect(made).not.toHaveProperty('sponge')
+    expect(made.rise).toBe(120)
+  })
+})
+
+const cases = () => ({
+  both: 'Knead. Let it rise 2 hours. Mould it into loaves, let them stand 20 minutes, and bake an hour.',
+  plain: 'Knead, and let it rise three hours. Bake it an hour in a hot oven.',
+})
+const usualHold = (): number => doughOf(read(cases().plain))!.hold
