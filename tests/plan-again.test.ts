@@ -390,8 +390,8 @@ describe('a dough that is set in before it can have risen', () => {
   const setIn = (): number => made.plan.loads.find((load) => load.dishes.some((d) => d.dish === bread))!.at
   /** Minutes that it is ready before it is set in. */
   const spare = (): number => {
-    const {mix, rise, shape} = made.problem.dishes.find(({id}) => id === bread)!.dough!
-    return setIn() - (mixed() + mix + rise + shape)
+    const {mix, rise, shape, prove} = made.problem.dishes.find(({id}) => id === bread)!.dough!
+    return setIn() - (mixed() + mix + rise + shape + (prove?.likely ?? 0))
   }
 
   it('is warned of, at the line that asks for it', () => {

@@ -18,9 +18,12 @@ export function unrisen(again: Plan, problem: PlanProblem): Message[] {
     const {dough} = dish
     const at = again.loads.find(({number}) => number === load)?.at
     if (!dough || at === undefined || cool || told.has(dish.id)) return []
-    const ready = Math.max(mix + dough.mix + dough.rise, dough.prove ? shape : 0) + dough.shape + (dough.prove?.likely ?? 0)
+    const risen = mix + dough.mix + dough.rise
+    const proves = dough.shape + (dough.prove?.likely ?? 0)
+    const long = at - (risen + proves) > mayWait(dish)
+    // What is shaped late for want of time before has not proved, though it was mixed long ago.
+    const ready = (dough.prove && !long ? Math.max(risen, shape) : risen) + proves
     const short = ready - at > mayBeShort(dish)
-    const long = at - ready > mayWait(dish)
     if (!short && !long) return []
     told.add(dish.id)
     const said = {...lineOf(problem.day, dish), severity: 'warning', times: [at, ready]} as const
