@@ -88,6 +88,26 @@ describe('a planned day', () => {
     const plan = planDay(p)
     expect(check(p, plan)).toEqual([])
     expect(plan.fires).toHaveLength(2)
+
+    // What one fire can do needs no second, whatever the day allows.
+    const alone = {firing: one.firing, forecast: one.forecast}
+    const few = planDay({...p, dishes: [dish('bread', 4)], firings: [alone, both]})
+    expect(few.possible).toBe(true)
+    expect(few.fires).toHaveLength(1)
+
+    // A second fire found only for the fire that one would be is lit as well; and one that helps nothing is not.
+    const much = [dish('bread', 14), dish('bread', 14, {id: 'bread-2'}), dish('bread', 14, {id: 'bread-3', wantedBy: 1080})]
+    const cold = {...both, further: [{minutes: at + 5, firing: again.firing}], forecast: one.forecast}
+    const on = (further: typeof both, asked: typeof p = {...p, dishes: much, firings: [alone, cold]}) =>
+      planDay(asked, {secondFires: () => [further]})
+    const once = planDay({...p, dishes: much, firings: [alone]})
+    expect(once.possible).toBe(false)
+    const twice = on(both)
+    expect(twice.fires).toHaveLength(2)
+    expect(twice.unplaced.length).toBeLessThan(once.unplaced.length)
+    const never = on({...cold, further: [{minutes: at + 10, firing: again.firing}]})
+    expect(never.fires).toHaveLength(1)
+    expect(never.unplaced.length).toBeLessThanOrEqual(once.unplaced.length)
   })
 })
 

@@ -149,7 +149,7 @@ function withoutTooLate(from: Settled, without: Without, options: PlanOptions): 
 }
 
 /** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
-function minutesLate(settled: Settled): number {
+export function minutesLate(settled: Settled): number {
   return settled.model.jobs.reduce((sum, _, u) => sum + lateBy(settled, u), 0)
 }
 

@@ -68,7 +68,7 @@ export function makePlan(input: MakePlan): MadePlan {
     ...input.options,
     simulate: simulator(input, runs),
     spare,
-    secondFires: (p) => twoFires(input, dishes, p.firing.burn, runs),
+    secondFires: (first) => twoFires(input, dishes, first.burn, runs),
   })
   const {log} = input
   if (!log || log.lit === null) {

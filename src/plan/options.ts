@@ -1,6 +1,6 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
-import type {FiringOption, Plan} from './types.js'
+import type {FiringOption} from './types.js'
 
 export interface PlanOptions {
   /**
@@ -14,8 +14,8 @@ export interface PlanOptions {
   readonly bare?: boolean
   /** Dishes to fill idle floor with. */
   readonly spare?: readonly Dish[]
-  /** Firings with one fire more than the day has, for a plan that cannot be done: tried as a remedy. */
-  readonly secondFires?: (plan: Plan) => readonly FiringOption[]
+  /** Firings of two fires, the first being this one: for a day that one fire cannot do, or as a remedy. */
+  readonly secondFires?: (first: FiringOption['firing']) => readonly FiringOption[]
   /** Share of the work done, 0 … 1. */
   readonly progress?: (share: number) => void
   /** Asked now and then; true stops the work and throws `PlanCancelled`. */

@@ -2,12 +2,12 @@ import {leastLeftOut, lowerBound} from './bound.js'
 import {crowdedOut} from './crowd.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
-import {inTime, type Laid} from './in-time.js'
+import {inTime, type Laid, minutesLate} from './in-time.js'
 import {jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {settleBest} from './settle.js'
 import {better, goWithout, type Settled, tookIn} from './settled.js'
-import type {LeftOut, Plan, PlanProblem} from './types.js'
+import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {keptInHand, within} from './within.js'
 import {write} from './written.js'
 
@@ -32,10 +32,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     const why = passes(grid, dish)
     return why ? [{dish, ...why}] : []
   })
-  const first = inParts(problem, grid, options, tick)
-  const settled = problem.done
-    ? first.settled
-    : inOrder(full && !options.bare && !first.crowded ? inTime(problem, grid, first, options, tick) : first.settled)
+  const settled = problem.done ? inParts(problem, grid, options, tick).settled : inOrder(onFires(problem, grid, options, tick))
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
   const leftOut = full ? leftOutOf(problem, grid, settled) : null
@@ -43,6 +40,49 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   const plan = write(problem, grid, settled, lone, {bound, leftOut}, options, planDay)
   tick(1)
   return plan
+}
+
+/**
+ * The day on one fire; and where that leaves something out or late, and it may be fired again, on two: the first as long as that one's, or of
+ * another length. What two leave out is compared with what one does, so that a second fire is never worse than none.
+ */
+function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Settled {
+  const one = {...problem, firings: problem.firings.filter((f) => !f.further?.length)}
+  const two = {...problem, firings: problem.firings.filter((f) => f.further?.length)}
+  if (one.firings.length === 0 || two.firings.length === 0) return laidOut(problem, grid, options, tick)
+  const once = inParts(one, grid, options, tick)
+  if (lacksNothing(once.settled)) return once.settled
+  const known = new Set(two.firings.map(firesOf))
+  const again = options.secondFires?.(once.settled.option.firing).filter((f) => !known.has(firesOf(f))) ?? []
+  const tried = [two, ...(again.length > 0 ? [{...problem, firings: again}] : [])].map((on) => ({
+    on,
+    laid: inParts(on, grid, options, tick),
+  }))
+  const best = tried.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
+  const twice = weighedUp(best.on, grid, best.laid, options, tick)
+  return lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice)
+}
+
+const lacksNothing = (settled: Settled): boolean => settled.unplaced.length === 0 && minutesLate(settled) === 0
+
+/** When and how long a firing burns, as a key. */
+const firesOf = ({firing, further = []}: FiringOption): string =>
+  [firing.burn, ...further.map((f) => `${f.minutes} ${f.firing.burn}`)].join(', ')
+
+/** The day on the best of a problem's firings. */
+function laidOut(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Settled {
+  return weighedUp(problem, grid, inParts(problem, grid, options, tick), options, tick)
+}
+
+/** A day as laid out, weighed again where not all of it can be had in time. */
+function weighedUp(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  laid: Laid,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  return options.effort !== 'quick' && !options.bare && !laid.crowded ? inTime(problem, grid, laid, options, tick) : laid.settled
 }
 
 /** The day with each dish whole, or in two batches where it does not fit so; without what it is far too full for. */

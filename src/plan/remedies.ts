@@ -231,7 +231,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
       )
   }
   // What comes a little late is no reason to fire again.
-  const second = day.firings > 1 || enough() || (whole && worst < FIRE_AGAIN) ? [] : (options.secondFires?.(plan) ?? [])
+  const second = day.firings > 1 || enough() || (whole && worst < FIRE_AGAIN) ? [] : (options.secondFires?.(plan.firing) ?? [])
   if (second.length > 0) {
     const tried = trials.plan({firings: second})
     const fire = tried.plan.fires?.[1]
