@@ -5,7 +5,7 @@ import {floorGrid} from '../src/plan/floor-grid.js'
 import {jobsOf, wheresOf} from '../src/plan/model.js'
 import {PlanCancelled} from '../src/plan/options.js'
 import {planDay} from '../src/plan/planner.js'
-import type {Plan, PlanProblem} from '../src/plan/types.js'
+import type {FiringOption, Plan, PlanProblem} from '../src/plan/types.js'
 import {day, dish, fallingOven, problem, randomDay} from './plan-fixtures.js'
 
 /** The day without what the plan left out, and the plan as a plan for that day. */
@@ -98,7 +98,7 @@ describe('a planned day', () => {
     // A second fire found only for the fire that one would be is lit as well; and one that helps nothing is not.
     const much = [dish('bread', 14), dish('bread', 14, {id: 'bread-2'}), dish('bread', 14, {id: 'bread-3', wantedBy: 1080})]
     const cold = {...both, further: [{minutes: at + 5, firing: again.firing}], forecast: one.forecast}
-    const on = (further: typeof both, asked: typeof p = {...p, dishes: much, firings: [alone, cold]}) =>
+    const on = (further: FiringOption, asked: typeof p = {...p, dishes: much, firings: [alone, cold]}) =>
       planDay(asked, {secondFires: () => [further]})
     const once = planDay({...p, dishes: much, firings: [alone]})
     expect(once.possible).toBe(false)

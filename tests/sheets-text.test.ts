@@ -24,6 +24,30 @@ import {forecast, gingerbread, oven, plan, problem, sources, translation} from '
 const us = makeStyle({units: 'us'})
 const metric = makeStyle({units: 'metric'})
 
+describe('the hours of a plan', () => {
+  it('say what is the same at every feeding or test once, and of each test what to look for', () => {
+    const steps = (['feed', 'feed', 'test', 'test'] as const).map((action, i) => ({
+      at: 300 + 30 * i,
+      action,
+      dishes: [],
+      load: null,
+      say: `${action} ${i}.`,
+      sign: action === 'feed' ? 'A clear flame.' : 'Flour browns.',
+      ifAhead: action === 'test' ? 'Too hot: wait.' : null,
+      ifBehind: action === 'feed' ? 'Feed oftener.' : 'Too cool: go on.',
+      celsius: null,
+    }))
+    const its = {plan: {...plan, steps}, problem, oven}
+    for (const text of [planText(its), planMarkdown(its)]) {
+      const times = (words: string): number => text.split(words).length - 1
+      expect(steps.map(({say}) => times(say))).toEqual([1, 1, 1, 1])
+      expect(['A clear flame.', 'Feed oftener.', 'Too hot: wait.', 'Too cool: go on.', 'Flour browns.'].map(times)).toEqual([
+        1, 1, 1, 1, 2,
+      ])
+    }
+  })
+})
+
 describe('how a dish was brought to its size', () => {
   const makes = {
     field: 'makes',

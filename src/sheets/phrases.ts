@@ -78,6 +78,27 @@ export function stepWords(step: Step, problem: PlanProblem, style: Style): StepW
   }
 }
 
+/** Steps that are done over and over, and looked at in the same way each time. */
+const again: ReadonlySet<Step['action']> = new Set(['feed', 'shut'])
+
+/**
+ * The words of a day's steps, to be asked for in the order in which they are read: what to do when ahead or behind, and by what a fire or a
+ * shut door is judged, is said once in the same words, since a cook who has read it need not read past it six times.
+ */
+export function wordsInTurn(problem: PlanProblem, style: Style): (step: Step) => StepWords {
+  const told = new Set<string>()
+  const once = (words: string | null): string | null => {
+    if (words === null || told.has(words)) return null
+    told.add(words)
+    return words
+  }
+  return (step) => {
+    const {say, sign, ifAhead, ifBehind} = stepWords(step, problem, style)
+    const seen = once(sign)
+    return {say, sign: again.has(step.action) ? seen : sign, ifAhead: once(ifAhead), ifBehind: once(ifBehind)}
+  }
+}
+
 /** Whether a phrase has a time that makes it idle. */
 function outOf(words: Phrase | null, name: 'early' | 'late', idle: (minutes: number) => boolean): boolean {
   const value = words?.values[name]

@@ -8,7 +8,7 @@ import type {Message} from '../receipt/types.js'
 import {clock, dayName, dayOf, longDate, number, temperature, temperatures, timeOfDay, wood} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
-import {changeWords, reasonOf, remedyLines, stepWords, suggestionWords, waysTold} from './phrases.js'
+import {changeWords, reasonOf, remedyLines, suggestionWords, waysTold, wordsInTurn} from './phrases.js'
 import {inWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
@@ -253,11 +253,12 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     const stamps = plan.steps.map((step) => timeOfDay(step.at, style))
     const stampWidth = Math.max(...stamps.map((stamp) => stamp.length))
     let day = 0
+    const wordsOf = wordsInTurn(problem, style)
     plan.steps.forEach((step, i) => {
       const its = dayOf(step.at)
       if (its !== day) out.push(bold(`  ${upperFirst(dayName(step.at, style))}:`, colour))
       day = its
-      const said = stepWords(step, problem, style)
+      const said = wordsOf(step)
       const first = `  ${stamps[i]!.padStart(stampWidth)}  `
       const indent = ' '.repeat(first.length)
       const lines = hanging(first, tidy(said.say), width)
@@ -418,10 +419,11 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   }
   if (plan.steps.length > 0) {
     blocks.push(`## ${words['plan.day']}`)
+    const wordsOf = wordsInTurn(problem, style)
     blocks.push(
       plan.steps
         .map((step) => {
-          const said = stepWords(step, problem, style)
+          const said = wordsOf(step)
           const notes = [
             step.celsius ? say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}) : '',
             said.sign ? say(words, 'step.sign', {sign: said.sign}) : '',
