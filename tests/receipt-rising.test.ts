@@ -147,6 +147,8 @@ describe('the dough of a dish', () => {
   })
   it('that proves through the night stands cold, and waits for the oven', () => {
     expect(doughOf(read('Knead. Rise 2 h. Shape, and prove overnight. Bake 40 min.'))!.hold).toBeGreaterThan(usualHold())
+    expect(doughOf(read('Knead. Rise 2 h. Shape, and prove overnight. Bake 40 min.'))!.cold).toBe(true)
+    expect(doughOf(read(cases().both))).not.toHaveProperty('cold')
   })
   it('has no sponge of a day and a night: that is yeast being made', () => {
     const made = doughOf(read('Leave the yeast to stand for a day and night. Knead, rise 2 h. Bake 40 min.'))!

@@ -17,6 +17,7 @@ export const phrases = {
   rise: '{dishes}: leave the dough to rise until {until}.',
   shape: '{dishes}: shape the dough.',
   prove: '{dishes}: leave the shaped dough to rise until {until}.',
+  'prove cold': '{dishes}: set the shaped dough in the cold, where it rises slowly until {until}.',
   light: 'Light the fire. Burn {wood} of wood over {burn}.',
   'light again': 'Light the fire again. Burn {wood} of wood over {burn}.',
   feed: 'Feed the fire: {wood}.',

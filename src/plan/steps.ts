@@ -275,7 +275,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           'prove',
           [d.dish.id],
           d.load,
-          p('prove', {dishes: who, until: {unit: 'clock', value: d.at}}),
+          p(dough.cold ? 'prove cold' : 'prove', {dishes: who, until: {unit: 'clock', value: d.at}}),
           {
             sign: p('sign proved'),
             ...waits,

@@ -889,8 +889,8 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   const usual = (stage: 'rise' | 'prove'): number => (said && !untimed.includes(stage) ? 0 : (own?.[stage] ?? 0))
   const rise = rising?.likely ?? usual('rise')
   const prove = proving ?? exactly(usual('prove') || (untimed.includes('prove') ? usualProve : 0))
-  const held = prove.low >= coldProve.from ? Math.max(hold, coldProve.hold) : hold
-  return {...(sponge ? {sponge} : {}), mix, rise, shape, ...(prove.high > 0 ? {prove} : {}), hold: held}
+  const cold = prove.low >= coldProve.from ? ({cold: true, hold: Math.max(hold, coldProve.hold)} as const) : {hold}
+  return {...(sponge ? {sponge} : {}), mix, rise, shape, ...(prove.high > 0 ? {prove} : {}), ...cold}
 }
 
 /** A stretch of time and its middle, to five minutes: nobody works dough to the minute. */

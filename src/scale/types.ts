@@ -28,6 +28,8 @@ export interface DoughTimes {
   readonly shape: number
   /** Between shaping and oven; absent where it goes in as soon as it is shaped. */
   readonly prove?: Range
+  /** It proves in the cold. */
+  readonly cold?: true
   /** How long it waits, risen and shaped, before it is over-proved. */
   readonly hold: number
 }

@@ -7,6 +7,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
   'mix sponge': '{dishes}: den Teig mit dem Vorteig kneten.',
   prove: '{dishes}: den geformten Teig bis {until} gehen lassen.',
+  'prove cold': '{dishes}: den geformten Teig kalt stellen; er geht langsam bis {until}.',
   'sign sponge': 'Voller Blasen, und er fällt gerade ein.',
   'sign proved': 'Gut aufgegangen; eine Druckstelle kommt langsam zurück.',
   mix: '{dishes}: den Teig kneten.',
