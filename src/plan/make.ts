@@ -59,10 +59,10 @@ const burns = [45, 60, 75, 90, 105, 120, 135, 150, 165, 180, 195, 210, 240, 300]
  * @returns The plan with the problem it solves. `messages` are those of scaling and planning.
  */
 export function makePlan(input: MakePlan): MadePlan {
-  const made = input.scaled ?? makeDishes({day: input.day, receipts: input.receipts, oven: input.oven})
-  const {spare, messages} = made
-  const dishes = made.dishes.map((dish) => corrected(dish, input.corrections ?? []))
   const runs = new OvenRuns(input.oven)
+  const made = filled(input, input.scaled ?? makeDishes({day: input.day, receipts: input.receipts, oven: input.oven}), runs)
+  const {spare, messages} = made
+  const dishes = learnt(input, made.dishes)
   const problem = problemOf(input, dishes, runs)
   const plan = planDay(problem, {
     ...input.options,
@@ -81,6 +81,35 @@ export function makePlan(input: MakePlan): MadePlan {
   const again = planAgain(input, problem, plan, log, spare)
   return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
 }
+
+/**
+ * The day's dishes, those that are to fill the floor so many as the oven has heat and time for: it is for the oven to say, and no order that
+ * cannot be met. A short look at the day tells.
+ */
+function filled(input: MakePlan, made: ReturnType<typeof makeDishes>, runs: OvenRuns): ReturnType<typeof makeDishes> {
+  if (!made.dishes.some(({fills}) => fills !== undefined)) return made
+  const problem = problemOf(input, learnt(input, made.dishes), runs)
+  const {loads, unplaced} = planDay(problem, {...input.options, effort: 'quick', bare: true, simulate: simulator(input, runs)})
+  if (unplaced.length === 0) return made
+  const placed = new Map<string, number>()
+  for (const {dish, count} of loads.flatMap((load) => load.dishes)) placed.set(dish, (placed.get(dish) ?? 0) + count)
+  const atMost = new Map<number, number>()
+  let less = false
+  for (const {id, count, fills} of made.dishes) {
+    if (fills === undefined) continue
+    atMost.set(fills, (atMost.get(fills) ?? 0) + (placed.get(id) ?? 0))
+    less ||= (placed.get(id) ?? 0) < count
+  }
+  if (!less) return made
+  // What has no place at all is told as such.
+  const items = input.day.items.map((item) =>
+    (atMost.get(item.line) ?? 0) > 0 ? {...item, atMost: atMost.get(item.line)!} : item,
+  )
+  return makeDishes({day: {...input.day, items}, receipts: input.receipts, oven: input.oven})
+}
+
+const learnt = (input: MakePlan, dishes: readonly Dish[]): Dish[] =>
+  dishes.map((dish) => corrected(dish, input.corrections ?? []))
 
 /** A dish with the time its own past bakings call for; the receipt's where none is logged. */
 function corrected(dish: Dish, corrections: readonly DishCorrection[]): Dish {

@@ -393,6 +393,8 @@ interface Order {
   /** Pieces asked for, where the order was in pieces. */
   readonly pieces: number | null
   readonly why: Inferred | null
+  /** Of what is to fill the floor: how many stand on it at once. */
+  readonly fills?: number
 }
 
 /** An order that cannot be made, and what to write instead. */
@@ -440,6 +442,7 @@ function orderOf(
   counted: (text: string) => 'vessels' | 'pieces' | 'cut',
   floor: () => number,
   mass: Range | null,
+  atMost: number | undefined,
 ): Order | Unread {
   const whole = (vessels: number): Order => {
     const count = Math.max(1, Math.ceil(vessels - 1e-9))
@@ -507,11 +510,20 @@ function orderOf(
       }
     }
     case 'floor': {
-      const count = floor()
-      if (count === 0) return {reason: `${shape.name} does not go into this oven`}
+      const fills = floor()
+      if (fills === 0) return {reason: `${shape.name} does not go into this oven`}
+      const count = Math.min(fills, atMost ?? fills)
       return {
         ...whole(count),
-        why: {field: 'count', value: `${count} × ${shape.name}`, why: 'as many as stand on the floor at once'},
+        fills,
+        why: {
+          field: 'count',
+          value: `${count} × ${shape.name}`,
+          why:
+            count < fills
+              ? `${fills} stand on the floor at once, and this day has no heat or no time for more`
+              : 'as many as stand on the floor at once',
+        },
       }
     }
   }
@@ -574,6 +586,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
+    item.atMost,
   )
   if ('reason' in order) {
     say('error', 'scale-amount', order.reason, order.suggest, item.amountAt?.[0])
@@ -690,6 +703,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
         batch: batch + 1,
         batches,
         atOnce: floorOf(fits, order),
+        fills: order.fills !== undefined,
       }),
     )
   }
@@ -760,7 +774,7 @@ function usualVessel(shape: Shape, kind: KindFigures): Vessel {
 
 /** How many stand on the floor at once, as far as was looked for. */
 function floorOf(fits: number, order: Order): number {
-  return Math.max(fits, order.why?.why === 'as many as stand on the floor at once' ? order.count : 0)
+  return Math.max(fits, order.fills ?? 0)
 }
 
 /** How many one batch may be: what the bowl mixes and what the floor holds. */
@@ -813,6 +827,8 @@ interface Parts {
   readonly batch: number
   readonly batches: number
   readonly atOnce: number
+  /** It is to fill the floor. */
+  readonly fills: boolean
 }
 
 function dishFrom(parts: Parts): Dish {
@@ -838,6 +854,7 @@ function dishFrom(parts: Parts): Dish {
     kind: kind.id,
     vessel,
     count,
+    ...(parts.fills ? {fills: item.line} : {}),
     atOnce: parts.atOnce,
     times: times.toFraction(),
     need,

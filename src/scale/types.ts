@@ -62,6 +62,8 @@ export interface Dish {
   readonly kind: string
   readonly vessel: Vessel
   readonly count: number
+  /** As many as the floor holds are asked for: the line of the day that does. */
+  readonly fills?: number
   /** How many of its vessel are known to stand on the empty floor at once; the planner's own count where absent. */
   readonly atOnce?: number
   /** How many times the receipt is made, an exact fraction. */
@@ -172,6 +174,8 @@ export interface DayAmount {
   readonly title: string
   readonly amount: string | null
   readonly wantedBy: number | null
+  /** Of what is to fill the floor: the most vessels that the oven has heat and time for, where that is known. */
+  readonly atMost?: number
   readonly line: number
   readonly column: number
   /** Where the link's target stands, and each word of the amount: for messages. */

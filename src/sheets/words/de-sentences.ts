@@ -38,6 +38,10 @@ const sentences: Book['sentences'] = [
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
   ['as many as stand on the floor at once', 'so viele, wie zugleich auf dem Herd stehen'],
   [
+    '{n} stand on the floor at once, and this day has no heat or no time for more',
+    '{n} stehen zugleich auf dem Herd, und für mehr hat dieser Tag keine Hitze oder keine Zeit',
+  ],
+  [
     '{n} % thicker than its time was given for: the time goes as the square, so {n2} % of {n3} min',
     '{n} % dicker als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
   ],
