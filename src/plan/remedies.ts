@@ -4,7 +4,7 @@ import {amiss} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
 import type {Hindrance} from './hindered.js'
-import {feedsOf, handlingOf} from './model.js'
+import {dueOf, feedsOf, handlingOf} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -18,6 +18,8 @@ interface Lack {
   readonly without: number
   /** Minutes late in all, each dish counted once. */
   readonly late: number
+  /** Dishes set in or drawn with less heat than they should have, on a day that has begun. */
+  readonly wanting: number
 }
 
 /** Minutes by which a fire may be lit earlier, in steps of half an hour, and within which it is lit as early as it may be. */
@@ -53,6 +55,7 @@ function lackOf(problem: PlanProblem, plan: Plan): Lack {
     // To a thousandth, so that sums in another order are the same.
     without: Math.round(1000 * without) / 1000,
     late: lateIn(problem, plan),
+    wanting: new Set(plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.eased ? [d.dish] : [])))).size,
   }
 }
 
@@ -116,7 +119,10 @@ class Trials {
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
-  outcome({plan: tried, lack: {out: count, without, late}, problem}: Trial, wood: boolean): PhraseValue {
+  outcome(
+    {plan: tried, lack: {out: count, without, late, wanting}, problem}: Trial,
+    wood: boolean,
+  ): {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]} {
     const {now} = this
     const phrases: Phrase[] = []
     const out = outOf(problem, tried)
@@ -131,13 +137,19 @@ class Trials {
           dishes: {unit: 'dishes', dishes: [...out.keys()], whole: true},
         }),
       )
-    else if (now.out > 0 || now.late === 0) phrases.push(phrase('outcome all'))
+    else if (now.out > 0 || (now.late === 0 && now.wanting === 0)) phrases.push(phrase('outcome all'))
     if (late === 0 && now.late > 0) phrases.push(phrase('outcome in time'))
     if (late > 0 && late !== now.late)
       phrases.push(
         now.late > 0
           ? phrase('outcome less late', {minutes, before: {unit: 'minutes', value: now.late}})
           : phrase('outcome late', {minutes}),
+      )
+    if (wanting !== now.wanting)
+      phrases.push(
+        wanting === 0
+          ? phrase('outcome heat')
+          : phrase(wanting < now.wanting ? 'outcome less wanting' : 'outcome wanting', {count: wanting, before: now.wanting}),
       )
     const more = tried.score.wood - this.#plan.score.wood
     const kilograms = {unit: 'kilograms', value: Math.abs(more)} as const
@@ -280,6 +292,87 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
     )
   }
   return ways
+}
+
+/** A fire that still burns, as it could go on. */
+export interface StillBurning {
+  /** Minutes by which it ought to burn for longer than planned, to bring the oven to the heat it was to have; less than 0 where it ought to be raked sooner. */
+  readonly ought: number
+  /** The fire with so many minutes more, or fewer; null where it can be neither fed nor raked then. */
+  readonly option: (minutes: number) => FiringOption | null
+}
+
+/** Minutes late in all that a dish which wants some of its heat is worth. */
+const WANTING = 15
+/** Minutes by which a set-in may move before it is worth another fire to keep the hours, and by how much nearer they then have to be. */
+const HOURS = {off: 45, nearer: 20} as const
+
+/** Minutes by which what is wanted by some hour is set in furthest off the time at which the plan in hand has it, the delay of the fire allowed for. */
+function offHours({done, day, dishes}: PlanProblem, plan: Plan): number {
+  const before = done?.plan
+  if (!before) return 0
+  const wanted = new Set(dishes.flatMap((dish) => (dueOf(dish, day.serve) === null ? [] : [dish.id])))
+  const first = (of: Plan): Map<string, number> => {
+    const at = new Map<string, number>()
+    for (const load of of.loads)
+      for (const d of load.dishes) if (wanted.has(d.dish)) at.set(d.dish, Math.min(load.at, at.get(d.dish) ?? load.at))
+    return at
+  }
+  const was = first(before)
+  const late = plan.lit - before.lit
+  return Math.max(0, ...Array.from(first(plan), ([dish, at]) => Math.abs(at - late - (was.get(dish) ?? at - late))))
+}
+
+/**
+ * What letting the fire burn on, or raking it out sooner, would do for a day whose fire still burns and which will not be as it was asked
+ * for, or hours off what was planned. Tried by planning the rest of the day on such a fire, shortly, twice: for as long as it ought to burn,
+ * and then for less where that did, and for more where it did not.
+ *
+ * @param problem The rest of the day, on the fire as it was planned.
+ * @param plan The plan for that.
+ * @returns The better of the two, where it helps; else nothing.
+ */
+export function burnWays(
+  problem: PlanProblem,
+  plan: Plan,
+  {ought, option}: StillBurning,
+  options: PlanOptions,
+  replan: Replan,
+): Remedy[] {
+  const trials = new Trials(problem, plan, options, replan)
+  const {now} = trials
+  const price = ({late, wanting}: Lack): number => late + WANTING * wanting
+  const lacksLess = (a: Lack, b: Lack): boolean =>
+    a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && price(a) < price(b))))
+  const whole = (lack: Lack): boolean => lack.out === 0 && price(lack) === 0
+  const off = offHours(problem, plan)
+  if (whole(now) && off < HOURS.off) return []
+  const burning = (minutes: number): (Trial & {readonly minutes: number; readonly off: number}) | null => {
+    const fire = option(rules.tick * Math.round(minutes / rules.tick))
+    if (!fire) return null
+    const trial = trials.plan({firings: [fire]})
+    return {...trial, minutes: fire.firing.burn - plan.firing.burn, off: offHours(problem, trial.plan)}
+  }
+  let best = burning(ought)
+  if (!best) return []
+  const good = whole(best.lack)
+  const other = burning(good === ought > 0 ? ought / 2 : ought * 1.5)
+  if (other && other.minutes !== best.minutes) {
+    const asGood = !lacksLess(best.lack, other.lack) && other.off < Math.max(best.off, HOURS.off)
+    if (good ? asGood : lacksLess(other.lack, best.lack)) best = other
+  }
+  const nearer = off >= HOURS.off && best.off <= off - HOURS.nearer
+  if (!lacksLess(best.lack, now) && !(nearer && !lacksLess(now, best.lack))) return []
+  const {phrases} = trials.outcome(best, false)
+  const minutes = (value: number): PhraseValue => ({unit: 'minutes', value})
+  const hours = nearer ? [phrase('outcome hours', {minutes: minutes(best.off), before: minutes(off)})] : []
+  const longer = best.minutes > 0
+  const words = phrase(longer ? 'remedy longer fire' : 'remedy shorter fire', {
+    minutes: minutes(Math.abs(best.minutes)),
+    at: {unit: 'clock', value: best.plan.raked},
+    outcome: {unit: 'phrases', phrases: [...phrases.slice(0, -1), ...hours, ...phrases.slice(-1)]},
+  })
+  return [trials.remedy(longer ? 'longer fire' : 'shorter fire', best.plan, words)]
 }
 
 /** A dish of fewer vessels, which feed the fewer. */

@@ -166,6 +166,8 @@ export interface Remedy {
   readonly kind:
     | 'second fire'
     | 'earlier fire'
+    | 'longer fire'
+    | 'shorter fire'
     | 'more hands'
     | 'smaller batch'
     | 'wider heat'

@@ -54,7 +54,18 @@ const phrase: z.ZodType<PhraseFile> = z
   .meta({id: 'phrase', description: 'The same words as data, to be said in another language'})
 
 const remedy = z.object({
-  kind: z.enum(['second fire', 'earlier fire', 'more hands', 'smaller batch', 'wider heat', 'one move', 'leave out', 'late']),
+  kind: z.enum([
+    'second fire',
+    'earlier fire',
+    'longer fire',
+    'shorter fire',
+    'more hands',
+    'smaller batch',
+    'wider heat',
+    'one move',
+    'leave out',
+    'late',
+  ]),
   works: z.boolean().describe('planning the day with it gave a plan in which every dish has its place'),
   wood: z.number().describe('further wood, kg; less than 0 where it is less'),
   late: z.number().describe('further minutes late; less than 0 where it is less'),
