@@ -69,6 +69,8 @@ export const phrases = {
   lost: '{count} of {all} lost; not planned again',
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',
+  'why set in later': '{dishes} went in {minutes} later than planned',
+  'why set in earlier': '{dishes} went in {minutes} earlier than planned',
   'why log': 'to agree with the log',
   'why readings': 'to agree with the readings',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',

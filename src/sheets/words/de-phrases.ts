@@ -66,6 +66,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   lost: '{count} von {all} verloren; wird nicht neu geplant',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
+  'why set in later': '{minutes} später eingeschossen als geplant: {dishes}',
+  'why set in earlier': '{minutes} früher eingeschossen als geplant: {dishes}',
   'why log': 'wie es im Ofenbuch steht',
   'why readings': 'wie es die Messungen verlangen',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',
