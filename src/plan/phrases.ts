@@ -87,6 +87,10 @@ export const phrases = {
   'not done before cold':
     '{dishes}: no more than {percent} % of the heat needed before it has stood {minutes} in an oven under {celsius}, and no food may stand so longer',
   'in the night': '{dishes}: could only be set in or drawn in the night',
+  'kept out by night':
+    '{dishes}: the oven falls to what it takes from {from}, in the night, when no door is opened; it is past it after {until}',
+  'kept out by night of some':
+    '{count} of {all} of {dishes}: the oven falls to what it takes from {from}, in the night, when no door is opened; it is past it after {until}',
   'too many': '{dishes}: more than can be baked while the oven is right for it',
   'too many of some': '{count} of {all} of {dishes}: more than can be baked while the oven is right for it',
   'too many for floor': '{dishes}: more than the floor holds while the oven is right for it',
@@ -152,6 +156,9 @@ export const phrases = {
   'remedy more hands': 'With {hands} pairs of hands: {outcome}.',
   'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
   'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
+  'remedy before night': 'Set {dishes} in before the night, at {at}, with the oven at {celsius}: {outcome}.',
+  'remedy door open':
+    'Leave the door open for {minutes} from {at}, so that the oven has fallen before the night, and note that: {outcome}.',
   'remedy one move': 'Shift {dishes} aside for a moment at {at}, to reach {others}: {outcome}.',
   'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {again}, to reach {others}: {outcome}.',
   'remedy leave out': 'Leave out {dishes}: {outcome}.',

@@ -3,9 +3,9 @@ import type {Dish} from '../scale/types.js'
 import {amiss} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
-import type {Hindrance} from './hindered.js'
-import {dueOf, feedsOf, handlingOf} from './model.js'
-import type {PlanOptions} from './options.js'
+import type {Hindrance, Nightly} from './hindered.js'
+import {dueOf, feedsOf, handlingOf, type Job} from './model.js'
+import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
@@ -112,10 +112,10 @@ class Trials {
     }
   }
 
-  /** The day with something changed, planned shortly. */
-  plan(change: Partial<PlanProblem>): Trial {
+  /** The day with something changed, planned shortly; in another oven, where one is given. */
+  plan(change: Partial<PlanProblem>, simulate = this.quick.simulate): Trial {
     const problem = {...this.#problem, ...change}
-    return trialOf(problem, this.#replan(problem, this.quick))
+    return trialOf(problem, this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {})}))
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
@@ -417,13 +417,31 @@ function areaOf({vessel: {footprint}}: Dish): number {
   return footprint.shape === 'circle' ? (Math.PI / 4) * footprint.diameter ** 2 : footprint.length * footprint.width
 }
 
+/** The oven with its door left open for so long in the evening; minutes after midnight. */
+export interface DoorOpen {
+  readonly from: number
+  readonly minutes: number
+  readonly simulate: Simulate
+}
+
+/** What is known of dishes that have no place, by their ids. */
+export interface Known {
+  /** What hinders it. */
+  readonly hindered?: ReadonlyMap<string, Pick<Hindrance, 'rule'>>
+  /** The plan with it set in among the rest, hours after it is wanted; null where it has no place so either. */
+  readonly lateWith?: (dish: string) => Plan | null
+  /** When it would have its place but for the night. */
+  readonly nightly?: ReadonlyMap<string, Pick<Nightly, 'from'>>
+  /** How the oven can be let fall for it before the night, the shortest time first. */
+  readonly doorOpen?: (job: Job) => readonly DoorOpen[]
+}
+
 /**
  * What would give single dishes their place: other heat, being shifted aside for a moment, or another dish left out instead of it. Each is
  * tried by planning the day with it, and offered only where fewer people go without than by the plan.
  *
  * @param conflicts For each dish left out, the dishes with which it does not go together.
- * @param hindered What hinders it in the plan, where that is known.
- * @param lateWith The plan with a dish set in among the rest, hours after it is wanted; null where it has no place so either.
+ * @param known What is known of the dishes in the plan as it stands.
  */
 export function remediesOf(
   problem: PlanProblem,
@@ -432,8 +450,7 @@ export function remediesOf(
   conflicts: ReadonlyMap<string, Pick<Conflict, 'others'>>,
   options: PlanOptions,
   replan: Replan,
-  hindered: ReadonlyMap<string, Pick<Hindrance, 'rule'>> = new Map(),
-  lateWith: (dish: string) => Plan | null = () => null,
+  {hindered = new Map(), lateWith = () => null, nightly = new Map(), doorOpen = () => []}: Known = {},
 ): Map<string, Remedy[]> {
   const out = new Map<string, Remedy[]>()
   const trials = new Trials(problem, plan, options, replan)
@@ -454,6 +471,18 @@ export function remediesOf(
       })
       add(dish.id, trials.remedy('late', late, words))
     }
+    const night = nightly.get(dish.id)
+    for (const open of night ? doorOpen(job) : []) {
+      const tried = trials.plan({}, open.simulate)
+      if (!gives(tried.lack)) continue
+      const words = phrase('remedy door open', {
+        minutes: {unit: 'minutes', value: open.minutes},
+        at: {unit: 'clock', value: open.from},
+        outcome: trials.outcome(tried, false),
+      })
+      add(dish.id, trials.remedy('door open', tried.plan, words))
+      break
+    }
     // What is known to be in its way says what may help.
     const rule = hindered.get(dish.id)?.rule
     if (missing.length <= FEW && rule !== 'hands' && rule !== 'dough') {
@@ -470,18 +499,19 @@ export function remediesOf(
         }
         const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? wider : d))})
         const {startLow, startHigh} = dish.need
-        const inAt = tried.plan.loads
-          .flatMap((l) => l.dishes.filter((d) => d.dish === dish.id).map((d) => d.celsiusIn.likely))
-          .find((celsius) => celsius < startLow || celsius > startHigh)
-        if (inAt === undefined || !gives(tried.lack)) continue
+        const outside = tried.plan.loads
+          .flatMap(({at, dishes}) => dishes.map((d) => ({at, dish: d.dish, celsius: d.celsiusIn.likely})))
+          .find((d) => d.dish === dish.id && (d.celsius < startLow || d.celsius > startHigh))
+        if (outside === undefined || !gives(tried.lack)) continue
         add(
           dish.id,
           trials.remedy(
             'wider heat',
             tried.plan,
-            phrase('remedy wider heat', {
+            phrase(night === undefined || outside.at > night.from ? 'remedy wider heat' : 'remedy before night', {
               dishes: who,
-              celsius: {unit: 'celsius', value: inAt},
+              celsius: {unit: 'celsius', value: outside.celsius},
+              at: {unit: 'clock', value: outside.at},
               outcome: trials.outcome(tried, false),
             }),
           ),

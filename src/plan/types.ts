@@ -171,6 +171,7 @@ export interface Remedy {
     | 'more hands'
     | 'smaller batch'
     | 'wider heat'
+    | 'door open'
     | 'one move'
     | 'leave out'
     | 'late'

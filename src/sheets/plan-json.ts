@@ -62,6 +62,7 @@ const remedy = z.object({
     'more hands',
     'smaller batch',
     'wider heat',
+    'door open',
     'one move',
     'leave out',
     'late',

@@ -84,6 +84,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'not done before cold':
     '{dishes}: nicht mehr als {percent} % der nötigen Hitze, bis es {minutes} in einem Ofen unter {celsius} gestanden hätte, und länger darf keine Speise so stehen',
   'in the night': '{dishes}: nur in der Nacht einzuschießen oder auszuziehen',
+  'kept out by night':
+    '{dishes}: der Ofen ist erst ab {from} dafür recht, in der Nacht, wenn niemand die Tür öffnet, und nach {until} nicht mehr',
+  'kept out by night of some':
+    '{count} von {all} {dishes}: der Ofen ist erst ab {from} dafür recht, in der Nacht, wenn niemand die Tür öffnet, und nach {until} nicht mehr',
   'too many': '{dishes}: mehr, als sich backen lässt, solange der Ofen dafür recht ist',
   'too many of some': '{count} von {all} {dishes}: mehr, als sich backen lässt, solange der Ofen dafür recht ist',
   'too many for floor': '{dishes}: mehr, als der Herd fasst, solange der Ofen dafür recht ist',
@@ -151,6 +155,9 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy more hands': 'Mit {hands} Paar Händen: {outcome}.',
   'remedy smaller batch': '{count} von {all} {dishes} backen: {outcome}.',
   'remedy wider heat': '{dishes} stattdessen bei {celsius}: {outcome}.',
+  'remedy before night': '{dishes} noch vor der Nacht um {at} einschießen, bei {celsius} im Ofen: {outcome}.',
+  'remedy door open':
+    'Die Tür ab {at} {minutes} lang offen lassen, damit der Ofen vor der Nacht so weit gefallen ist, und das aufschreiben: {outcome}.',
   'remedy one move': '{dishes} um {at} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy two moves': '{dishes} um {at} und {again} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy leave out': '{dishes} weglassen: {outcome}.',
