@@ -1,6 +1,6 @@
 import {scaled} from '../measure/range.js'
 import type {Dish} from '../scale/types.js'
-import {amiss} from './asked.js'
+import {amiss, minutesLate} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
 import type {Hindrance, Nightly} from './hindered.js'
@@ -59,9 +59,8 @@ function lackOf(problem: PlanProblem, plan: Plan): Lack {
   }
 }
 
-/** Minutes by which a plan's dishes are drawn after they are wanted, each counted once, however many parts it is set in in. */
 function lateIn(problem: PlanProblem, plan: Plan): number {
-  return amiss(problem, plan).late.reduce((sum, {wanted, drawn}) => sum + drawn - wanted, 0)
+  return minutesLate(problem, amiss(problem, plan).late)
 }
 
 const lessThan = (a: Lack, b: Lack): boolean =>

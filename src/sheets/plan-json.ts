@@ -251,7 +251,7 @@ export const planFileSchema = z
         'Ways out that change the day, where something is left out or late, each tried by planning it; empty where none helps',
       ),
     score: z.object({
-      lateMinutes: z.number(),
+      lateMinutes: z.number().describe('as the objective counts them: each part of a dish that is set in by itself'),
       misfit: z.number().describe('°C·min'),
       openings: z.number(),
       disturbed: z.number().optional().describe('openings while a receipt wants the door kept shut'),
