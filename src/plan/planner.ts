@@ -8,6 +8,7 @@ import {PlanCancelled, type PlanOptions} from './options.js'
 import {settleBest} from './settle.js'
 import {better, goWithout, type Settled, tookIn} from './settled.js'
 import type {LeftOut, Plan, PlanProblem} from './types.js'
+import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
 import {write} from './written.js'
 
@@ -33,9 +34,10 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     return why ? [{dish, ...why}] : []
   })
   const first = inParts(problem, grid, options, tick)
-  const settled = problem.done
+  const best = problem.done
     ? first.settled
     : inOrder(full && !options.bare && !first.crowded ? inTime(problem, grid, first, options, tick) : first.settled)
+  const settled = drawnAwake(problem, grid, best, options.simulate)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
   const leftOut = full ? leftOutOf(problem, grid, settled) : null
