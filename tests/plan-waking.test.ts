@@ -56,9 +56,13 @@ describe('what is left in overnight', {timeout: 120_000}, () => {
     const drawn = (longest: number): number => {
       const apples = dish('apples', 2, {wantedBy: noon})
       const {low, likely} = apples.need.minutes
-      // Of something that goes on taking heat for as long as it is in.
-      const one = {...apples, need: {...apples.need, done: 10, minutes: {low, likely, high: longest}}}
-      return planDay(problem([one], {day: day({fireFrom: 13 * 60, serve: 21 * 60})})).loads[0]!.dishes[0]!.draw.likely
+      // Of something that goes in late, and goes on taking heat for as long as it is in.
+      const one = {
+        ...apples,
+        need: {...apples.need, startBest: 95, done: 10, minutes: {low, likely, high: longest}},
+      }
+      const p = problem([dish('bread', 2, {wantedBy: 17 * 60}), one], {day: day({fireFrom: 13 * 60, serve: 21 * 60})})
+      return planDay(p).loads.flatMap(({dishes}) => dishes.filter((d) => d.dish === one.id))[0]!.draw.likely
     }
     const late = drawn(24 * 60)
     expect(late).toBeGreaterThan(noon - 60)
