@@ -63,4 +63,26 @@ describe('why a plan moved', {timeout: 60_000}, () => {
     const {plan} = planAgain({...input, now: made.plan.ready + 30}, made.problem, made.plan, logOf(30, -60))
     expect(plan.changes!.some(({why}) => /lit 30 min later than planned; and allowing for that/.test(why))).toBe(true)
   })
+
+  it('is the load that went in late, and no hotter oven, where bread was set in after its time', () => {
+    const {plan, problem} = made
+    const [load] = plan.loads
+    const empty = problem.firings.find((f) => f.firing.burn === plan.firing.burn)!.forecast
+    const read = load!.at + 35
+    const floor = empty.floor.likely[Math.round((read - plan.lit) / empty.step)]!
+    const rows = load!.dishes.map(({dish}) => `| ${clock(load!.at + 40)} | ${dish} | set in | |\n`).join('')
+    const text = `---\ndate: 2027-06-19\nlit: ${clock(plan.lit)}\nraked: ${clock(plan.raked)}\nwood: ${plan.firing.wood.toFixed(1)} kg\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| ${clock(read)} | floor | ${floor.toFixed(1)} °C | |\n${rows}`
+    const told = (log: string, language: string): string[] => {
+      const again = planAgain({...input, now: load!.at + 45}, problem, plan, readLog(log, 'log.md').log!)
+      const style = styleOf({language, clock: 24, degrees: 'C'})
+      expect(again.plan.changes?.length ?? 0).toBeGreaterThan(0)
+      return [...new Set(again.plan.changes!.map((one) => changeWords(one, again.problem, style).why))]
+    }
+    const names = load!.dishes.map(({dish}) => problem.dishes.find(({id}) => id === dish)!.title).join(' and ')
+    expect(told(text, 'en')).toEqual([`${names} went in 40 min later than planned`])
+    expect(told(text, 'de').join()).toMatch(/^40 min später eingeschossen als geplant: /)
+    // Without a reading too; and what went in when it should is no reason.
+    expect(told(text.replace(/.*floor.*\n/, ''), 'en')).toEqual([`${names} went in 40 min later than planned`])
+    expect(whys(30, 0).join()).not.toMatch(/went in/)
+  })
 })

@@ -48,7 +48,7 @@ describe('a day of far more than the oven holds', () => {
     expect(leftOut!.vessels).toBe(vessels)
     expect(leftOut!.least).toBeGreaterThan(0)
     expect(leftOut!.least).toBeLessThanOrEqual(vessels)
-    const said = scoreLines(plan, plainStyle)
+    const said = scoreLines(plan, far, plainStyle)
     expect(said).toContain(
       `Vessels left out for want of a place: ${vessels}. Any plan on this fire leaves out at least ${leftOut!.least} (under this model).`,
     )

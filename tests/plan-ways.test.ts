@@ -7,7 +7,8 @@ import {makePlan, simulator} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {waysOf} from '../src/plan/remedies.js'
 import type {Phrase, Plan, PlanProblem} from '../src/plan/types.js'
-import {planHead, planText} from '../src/sheets/plan-text.js'
+import type {Dish} from '../src/scale/types.js'
+import {planHead, planText, scoreLines} from '../src/sheets/plan-text.js'
 import {plainStyle, type Style} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {demoDay, type Files, inFolder, smallDay} from './page-day.js'
@@ -196,6 +197,22 @@ describe('ways out of a late day', () => {
     const sooner = drawnBy(halves(whole), late!.drawn - 20)
     const [way] = waysOf(p, halves(whole), {secondFires: () => p.firings}, () => sooner).filter((w) => w.kind === 'second fire')
     expect(way!.late).toBe(-20)
+  })
+})
+
+describe('the minutes past the time wanted', () => {
+  it('count a dish once, in however many parts and batches it comes', () => {
+    const batch = (n: number): Dish =>
+      dish('bread', 2, {id: `bread-${n}`, title: `Bread (${n}/2)`, file: 'receipts/bread.md', wantedBy: 400})
+    const p = problem([batch(1), batch(2), dish('pie', 1, {wantedBy: 400})], {day: day()})
+    const plan = planDay(p)
+    const late = (id: string): number =>
+      Math.max(0, ...plan.late!.filter((l) => l.dish.startsWith(id)).map((l) => l.drawn - l.wanted))
+    expect(plan.late!.filter((l) => l.dish.startsWith('bread')).length).toBe(2)
+    const [line] = scoreLines(plan, p, plainStyle)
+    expect(line).toBe(`Past the time wanted: ${late('bread') + late('pie')} min`)
+    // The objective pays for each part.
+    expect(plan.score.lateMinutes).toBeGreaterThan(late('bread') + late('pie'))
   })
 })
 

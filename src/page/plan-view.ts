@@ -51,7 +51,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     head: planHead({plan, problem, oven}, style),
     steps,
     ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? []), soFar: soFar(problem, found.read.log, style)} : {}),
-    score: scoreLines(plan, style),
+    score: scoreLines(plan, problem, style),
     suggestionsNote: style.words['plan.suggestionsNote'],
     balance: balanceLines(plan, style),
     unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({

@@ -156,6 +156,8 @@ export function servedBy(problem: PlanProblem, grid: FloorGrid, dish: Dish, opti
 /** When a part of a dish could be baked on one fire's curve, as it is; and how far it comes if never. */
 export interface Stays {
   readonly stays: readonly (Stay & {readonly where: number})[]
+  /** What the baker's sleep alone is in the way of. */
+  readonly asleep: readonly (Stay & {readonly where: number})[]
   readonly reach: Reach
 }
 
@@ -168,16 +170,19 @@ export function staysOn(problem: PlanProblem, grid: FloorGrid, job: Job, option:
   const earliest = Math.max(0, (problem.done?.now ?? lit) - lit, (job.risen?.least ?? lit) - lit)
   let reach = NOWHERE
   const all: (Stay & {readonly where: number})[] = []
+  const asleep: (Stay & {readonly where: number})[] = []
   for (const where of wheresOf(job, grid)) {
     const {stays, reach: mine} = staysOf(job.dish, option, problem.ambient ?? 20, where, phaseOf(lit), earliest)
     const awake = stays.flatMap((stay) => {
       const first = awakeFrom(problem, lit + stay.first) - lit
-      return isNight(problem, lit + stay.from) || first > stay.last ? [] : [{...stay, first, where}]
+      if (!isNight(problem, lit + stay.from) && first <= stay.last) return [{...stay, first, where}]
+      asleep.push({...stay, where})
+      return []
     })
     reach = nearer(reach, mine.stage === stageOf('served') && awake.length === 0 ? {...mine, stage: stageOf('night')} : mine)
     all.push(...awake)
   }
-  return {stays: all, reach}
+  return {stays: all, asleep, reach}
 }
 
 /** How far a dish comes that is never baked, in words. */

@@ -2,7 +2,7 @@ import {reachWords, staysOn} from './alone.js'
 import {batchesOf} from './batches.js'
 import {eased} from './ease.js'
 import type {FloorGrid} from './floor-grid.js'
-import type {Job} from './model.js'
+import {isNight, type Job} from './model.js'
 import type {Simulate} from './options.js'
 import {type PhraseId, phrase} from './phrases.js'
 import {PlacesLeft, type Seat} from './places-left.js'
@@ -93,6 +93,45 @@ export function hinderedBy(
   if (fewest.length === 0) return null
   const others = fewest.filter(another)
   return {rule: 'heat', others, words: told(others.length > 0 ? 'heat spoiled' : 'heat of its own', others, during(handy))}
+}
+
+/** When the oven is right for a dish and its place free, and only the baker's sleep in the way: first and last minute after midnight to set it in. */
+export interface Nightly {
+  readonly from: number
+  readonly until: number
+  readonly words: Phrase
+}
+
+/**
+ * Whether it is the night that keeps a part of a dish for the slack oven (drying, above all) out of a plan as it stands: there is a time at
+ * which the oven, as the rest leaves it, is right for it and its place is free, and no door is opened then.
+ *
+ * @param count How many vessels of the dish are left out in all.
+ */
+export function keptOutByNight(problem: PlanProblem, grid: FloorGrid, settled: Settled, job: Job, count: number): Nightly | null {
+  const {model, option, standing} = settled
+  if (job.dish.need.startHigh > rules.slackCelsius) return null
+  const {asleep: all} = staysOn(problem, grid, job, option, model.lit)
+  const asleep = all.filter(({from}) => isNight(problem, model.lit + from))
+  const left = new PlacesLeft(problem, grid, settled, job)
+  const tick = (minutes: number): number => Math.round((minutes - model.program.phase) / rules.tick)
+  // What is baked of it already would go in with it then.
+  const others = standing.filter(({dish}) => dish !== job.dish.id)
+  const free = asleep.some(({from, first, last, where}) => {
+    const seat = {s: tick(from), e: tick(first), where, spare: tick(last) - tick(first)}
+    return left.among(seat, others) !== null
+  })
+  if (!free) return null
+  const from = model.lit + Math.min(...asleep.map((stay) => stay.from))
+  const until = model.lit + Math.max(...asleep.map((stay) => stay.from))
+  const words = phrase(count < job.dish.count ? 'kept out by night of some' : 'kept out by night', {
+    dishes: {unit: 'dishes', dishes: [job.dish.id]},
+    from: {unit: 'clock', value: from},
+    until: {unit: 'clock', value: until},
+    count,
+    all: job.dish.count,
+  })
+  return {from, until, words}
 }
 
 /** The fewest of the dishes that stand there at its time without which it would have its place: those that stand longest are kept first. */

@@ -62,8 +62,13 @@ export function inHand(
   const plan = problem.done?.plan
   const [option, another] = problem.firings
   if (!problem.done || !plan || !option || another) return null
-  const late = Math.max(0, (problem.done.lit ?? plan.lit) - plan.lit)
-  const begun = [...new Set([late, 0])].flatMap((later) => begunOn(day, layoutOf(option), {option, plan, later, far}) ?? [])
+  const lit = problem.done.lit ?? plan.lit
+  const late = Math.max(0, lit - plan.lit)
+  // So it is of a fire that burns for longer than planned, as far as that makes it ready later.
+  const ready = Math.max(late, rules.tick * Math.floor((lit + option.forecast.ready - plan.ready) / rules.tick))
+  const begun = [...new Set([late, ready, 0])].flatMap(
+    (later) => begunOn(day, layoutOf(option), {option, plan, later, far}) ?? [],
+  )
   if (begun.length === 0) return null
   const extra = jobs.filter((job) => !job.was).length
   return (how) => {

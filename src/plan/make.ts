@@ -16,6 +16,7 @@ import {dueOf, handlingOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
+import {burnWays, type StillBurning} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {isOf, lossesOf, mixingsOf, slugOf, toldOf} from './told.js'
@@ -168,7 +169,7 @@ export function planAgain(
     known.set(key, before)
     inForce.push({from: moment, plan: before})
   }
-  const {again, rest, said} = correct({...input, now}, problem, [before, plan], log, spare)
+  const {again, rest, said, expected} = correct({...input, now}, problem, [before, plan], log, spare)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const {firing} = again
   const otherFire =
@@ -179,7 +180,11 @@ export function planAgain(
   const changes = [
     ...lost,
     ...early.map(({change}) => change),
-    ...changesOf(plan, again, now, byId, log.readings.length > 0 || otherFire),
+    ...changesOf(plan, again, now, byId, {
+      // Without a reading it is what was set in, or was not, that makes the difference.
+      expected: log.readings.length > 0 || otherFire ? expected : null,
+      untimely: untimelyLoad(rest, byId, log, inForce),
+    }),
   ]
   const messages = [
     ...again.messages,
@@ -218,7 +223,8 @@ function toldBy(log: FiringLog, moment: number): FiringLog {
  *
  * @param plans the one that was followed until then, and the morning's. What the log does not tell of is done at the later of their times:
  *   a dish is rather set in too late in our book than drawn before it is done.
- * @returns `followed`: the plan to be followed from here, with what has been drawn in it too
+ * @returns `followed`: the plan to be followed from here, with what has been drawn in it too; `expected`: the baking heat, °C, that the oven
+ *   would now have by the morning's reckoning after what was really done
  */
 function correct(
   input: Again & {readonly now: number},
@@ -226,7 +232,7 @@ function correct(
   [plan, morning]: readonly [Plan, Plan],
   log: FiringLog,
   spare: readonly Dish[],
-): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]} {
+): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]; expected: number} {
   const lit = log.lit!
   const {now} = input
   const firing: Firing = {
@@ -333,8 +339,108 @@ function correct(
     firings: [start],
     done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldMixed, presumed)},
   }
-  const again = planDay(rest, {...input.options, simulate: withPast, spare})
-  return {again, followed: {...again, loads: [...drawn, ...again.loads]}, rest, said: calibration.said}
+  const planned = planDay(rest, {...input.options, simulate: withPast, spare})
+  const burns = log.raked === null && now < lit + firing.burn
+  const fire = burns ? stillBurning(input.oven, {now: now - lit, plan, start, parameters, events: past, runs}) : null
+  const ways = fire ? burnWays(rest, planned, fire, {...input.options, simulate: withPast}, planDay) : []
+  const again = ways.length > 0 ? {...planned, ways} : planned
+  const meantFire = {...start, firing: morning.firing}
+  const meantOven = simulator({oven: input.oven, ...(input.parameters ? {parameters: input.parameters} : {})}, runs)
+  const expected = bakingAt(meantOven(meantFire, past, false), now - lit)
+  return {again, followed: {...again, loads: [...drawn, ...again.loads]}, rest, said: calibration.said, expected}
+}
+
+/** The likely baking heat so many minutes after lighting, °C. */
+function bakingAt({baking: {likely}, step}: Forecast, minutes: number): number {
+  return likely[Math.max(0, Math.min(likely.length - 1, Math.round(minutes / step)))]!
+}
+
+/** Minutes by which a load has to go in otherwise than at its time to be told as a reason. */
+const UNTIMELY = 10
+
+/** What the log says went in most too late, or too soon, by the plan that was followed then: the load's dishes, and by how many minutes. */
+interface Untimely {
+  readonly dishes: readonly string[]
+  readonly minutes: number
+}
+
+/** Null where all went in about when it should. */
+function untimelyLoad(
+  {done}: PlanProblem,
+  dishes: ReadonlyMap<string, Dish>,
+  log: FiringLog,
+  inForce: readonly InForce[],
+): Untimely | null {
+  const off = done!.set.flatMap(({dish: id, at, count, lost}) => {
+    const dish = dishes.get(id)
+    if (!dish || lost || !log.rows.some((r) => r.what === 'set in' && r.at === at && isOf(r, dish))) return []
+    const {plan} = inForce.findLast(({from}) => from <= at)!
+    const part = take(partsByDish(plan.loads).get(id) ?? [], count, at)
+    return part ? [{id, at, minutes: at - part.at - (log.lit! - plan.lit)}] : []
+  })
+  const worst = off.reduce((most, {minutes}) => (Math.abs(minutes) > Math.abs(most) ? minutes : most), 0)
+  if (Math.abs(worst) < UNTIMELY) return null
+  const first = off.find(({minutes}) => minutes === worst)!
+  const together = off.filter(({at, minutes}) => at === first.at && minutes === worst)
+  return {dishes: [...new Set(together.map(({id}) => id))], minutes: worst}
+}
+
+/** Minutes a fire may burn on beyond its plan, and wood needs to burn to coals once it is fed; common practice, no source. */
+const BURN_ON = {most: 90, coals: 15} as const
+/** Minutes between two feedings of the fire: what was fed by now has burned down by then, so that no flame is raked out. */
+const FED = 30
+
+/**
+ * How a fire that still burns could go on, and how long it ought to burn for the oven to have the heat at the end of its soak that the plan
+ * in hand counts on.
+ *
+ * @param burning `now`: minutes after lighting; `start`: the fire as it was planned, in the oven as it now is
+ * @returns null where it burns as it ought to, to five minutes
+ */
+function stillBurning(
+  oven: OvenSpec,
+  {
+    now,
+    plan,
+    start,
+    parameters,
+    events,
+    runs,
+  }: {
+    readonly now: number
+    readonly plan: Plan
+    readonly start: FiringOption
+    readonly parameters: OvenParameters
+    readonly events: readonly OvenEvent[]
+    readonly runs: OvenRuns
+  },
+): StillBurning | null {
+  const {firing} = start
+  const fire = (minutes: number): Firing => {
+    const burn = firing.burn + minutes
+    return {...firing, burn, wood: (firing.wood * burn) / firing.burn}
+  }
+  const run = (minutes: number, hours: number): Forecast =>
+    forecast(oven, {firing: fire(minutes), parameters: likelyOnly(parameters), events, hours, runs})
+  const possible = (minutes: number): boolean =>
+    minutes !== 0 && minutes <= BURN_ON.most && firing.burn + minutes >= now + (minutes > 0 ? BURN_ON.coals : FED)
+  const readyHeat = ({baking, ready, step}: Forecast): number => baking.likely[Math.round(ready / step)]!
+  const meant = readyHeat(plan.forecast)
+  const has = readyHeat(start.forecast)
+  const way = has < meant ? 1 : -1
+  let ought = 0
+  for (let minutes = way * rules.tick; Math.abs(minutes) <= BURN_ON.most; minutes += way * rules.tick) {
+    if (way < 0 && !possible(minutes)) break
+    const reached = readyHeat(run(minutes, (firing.burn + minutes + firing.soak) / 60 + 0.25))
+    if (way > 0 ? possible(minutes) : reached >= meant) ought = minutes
+    if (way * (reached - meant) >= 0) break
+  }
+  if (ought === 0) return null
+  const hours = ((start.forecast.baking.likely.length - 1) * start.forecast.step) / 60
+  return {
+    ought,
+    option: (minutes) => (possible(minutes) ? {firing: fire(minutes), forecast: run(minutes, hours)} : null),
+  }
 }
 
 /** Minutes within which a door that the log notes is the opening at which something was set in or drawn. */
@@ -388,26 +494,29 @@ function changesOf(
   after: Plan,
   now: number,
   dishes: ReadonlyMap<string, Dish>,
-  read: boolean,
+  {expected, untimely}: {readonly expected: number | null; readonly untimely: Untimely | null},
 ): NonNullable<Plan['changes']> {
   const out: NonNullable<Plan['changes']>[number][] = []
-  const at = (p: Plan, clock: number): number => {
-    const i = (clock - p.lit) / p.forecast.step
-    return p.forecast.baking.likely[Math.max(0, Math.min(p.forecast.baking.likely.length - 1, Math.round(i)))]!
-  }
   const late = after.lit - before.lit
-  // Held against the plan so long after lighting: an hour's delay is no hotter oven.
-  // Without a reading it is what was set in, or was not, that makes the difference.
-  const off = read ? at(after, now) - at(before, now - late) : 0
-  const speaker = english((id) => id)
+  // Held against the oven after what was really done: neither a late fire nor bread that went in late makes an oven hotter than it should be.
+  const off = expected === null ? 0 : bakingAt(after.forecast, now - after.lit) - expected
+  const speaker = english((id) => dishes.get(id)?.title ?? id)
   const minutes = (value: number): PhraseValue => ({unit: 'minutes', value: Math.abs(value)})
   const word = (of: string): PhraseValue => ({unit: 'word', word: of})
   const heat = {difference: {unit: 'difference', value: Math.abs(off)}, at: {unit: 'clock', value: now}} as const
   const reasons: Phrase[] = []
   if (late !== 0) reasons.push(phrase(late > 0 ? 'why lit later' : 'why lit earlier', {minutes: minutes(late)}))
-  if (Math.abs(off) >= 3 && late === 0) reasons.push(phrase(off > 0 ? 'why hotter' : 'why cooler', heat))
-  if (Math.abs(off) >= 3 && late !== 0) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))
-  const [first = phrase(read ? 'why readings' : 'why log'), ...more] = reasons
+  if (untimely)
+    reasons.push(
+      phrase(untimely.minutes > 0 ? 'why set in later' : 'why set in earlier', {
+        dishes: {unit: 'dishes', dishes: untimely.dishes, whole: true},
+        minutes: minutes(untimely.minutes),
+      }),
+    )
+  const alone = reasons.length === 0
+  if (Math.abs(off) >= 3 && alone) reasons.push(phrase(off > 0 ? 'why hotter' : 'why cooler', heat))
+  if (Math.abs(off) >= 3 && !alone) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))
+  const [first = phrase(expected === null ? 'why log' : 'why readings'), ...more] = reasons
   const because = more.length === 0 ? first : phrase('why both', {reasons: {unit: 'phrases', phrases: reasons}})
   const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
     const said = {dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}}

@@ -76,6 +76,8 @@ export const phrases = {
   lost: '{count} of {all} lost; not planned again',
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',
+  'why set in later': '{dishes} went in {minutes} later than planned',
+  'why set in earlier': '{dishes} went in {minutes} earlier than planned',
   'why log': 'to agree with the log',
   'why readings': 'to agree with the readings',
   'why hotter': 'the oven is {difference} hotter than planned at {at}',
@@ -92,6 +94,10 @@ export const phrases = {
   'not done before cold':
     '{dishes}: no more than {percent} % of the heat needed before it has stood {minutes} in an oven under {celsius}, and no food may stand so longer',
   'in the night': '{dishes}: could only be set in or drawn in the night',
+  'kept out by night':
+    '{dishes}: the oven falls to what it takes from {from}, in the night, when no door is opened; it is past it after {until}',
+  'kept out by night of some':
+    '{count} of {all} of {dishes}: the oven falls to what it takes from {from}, in the night, when no door is opened; it is past it after {until}',
   'too many': '{dishes}: more than can be baked while the oven is right for it',
   'too many of some': '{count} of {all} of {dishes}: more than can be baked while the oven is right for it',
   'too many for floor': '{dishes}: more than the floor holds while the oven is right for it',
@@ -151,9 +157,15 @@ export const phrases = {
   'too large': 'one {vessel} does not fit on this floor',
   'remedy second fire': 'A second fire of {minutes} at {at}: {outcome}.',
   'remedy earlier fire': 'Let the fire be lit at {at}, {minutes} earlier than the day allows: {outcome}.',
+  'remedy longer fire': 'Let the fire burn {minutes} longer, until {at}, and note the wood it takes: {outcome}.',
+  'remedy shorter fire':
+    'Rake the coals out {minutes} sooner, at {at}, and feed no more wood than has burned to coals by then: {outcome}.',
   'remedy more hands': 'With {hands} pairs of hands: {outcome}.',
   'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
   'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
+  'remedy before night': 'Set {dishes} in before the night, at {at}, with the oven at {celsius}: {outcome}.',
+  'remedy door open':
+    'Leave the door open for {minutes} from {at}, so that the oven has fallen before the night, and note that: {outcome}.',
   'remedy one move': 'Shift {dishes} aside for a moment at {at}, to reach {others}: {outcome}.',
   'remedy two moves': 'Shift {dishes} aside for a moment at {at} and {again}, to reach {others}: {outcome}.',
   'remedy leave out': 'Leave out {dishes}: {outcome}.',
@@ -164,6 +176,10 @@ export const phrases = {
   'outcome in time': 'nothing comes late',
   'outcome late': '{minutes} late in all',
   'outcome less late': '{minutes} late in all instead of {before}',
+  'outcome heat': 'every dish gets all its heat',
+  'outcome wanting': '{count} with less than all their heat',
+  'outcome less wanting': '{count} with less than all their heat instead of {before}',
+  'outcome hours': 'set in within {minutes} of the hours planned instead of {before}',
   'outcome more wood': '{wood} more wood',
   'outcome less wood': '{wood} less wood',
   'outcome same wood': 'no more wood',

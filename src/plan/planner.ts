@@ -8,6 +8,7 @@ import {PlanCancelled, type PlanOptions} from './options.js'
 import {settleBest} from './settle.js'
 import {better, goWithout, type Settled, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
+import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
 import {write} from './written.js'
 
@@ -32,7 +33,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     const why = passes(grid, dish)
     return why ? [{dish, ...why}] : []
   })
-  const settled = problem.done ? inParts(problem, grid, options, tick).settled : inOrder(onFires(problem, grid, options, tick))
+  const best = problem.done ? inParts(problem, grid, options, tick).settled : inOrder(onFires(problem, grid, options, tick))
+  const settled = drawnAwake(problem, grid, best, options.simulate)
   tick(0.85)
   const bound = full ? boundOf(problem, settled) : null
   const leftOut = full ? leftOutOf(problem, grid, settled) : null

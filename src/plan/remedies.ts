@@ -1,11 +1,11 @@
 import {scaled} from '../measure/range.js'
 import type {Dish} from '../scale/types.js'
-import {amiss} from './asked.js'
+import {amiss, minutesLate} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
-import type {Hindrance} from './hindered.js'
-import {feedsOf, handlingOf} from './model.js'
-import type {PlanOptions} from './options.js'
+import type {Hindrance, Nightly} from './hindered.js'
+import {dueOf, feedsOf, handlingOf, type Job} from './model.js'
+import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
@@ -18,6 +18,8 @@ interface Lack {
   readonly without: number
   /** Minutes late in all, each dish counted once. */
   readonly late: number
+  /** Dishes set in or drawn with less heat than they should have, on a day that has begun. */
+  readonly wanting: number
 }
 
 /** Minutes by which a fire may be lit earlier, in steps of half an hour, and within which it is lit as early as it may be. */
@@ -53,12 +55,12 @@ function lackOf(problem: PlanProblem, plan: Plan): Lack {
     // To a thousandth, so that sums in another order are the same.
     without: Math.round(1000 * without) / 1000,
     late: lateIn(problem, plan),
+    wanting: new Set(plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.eased ? [d.dish] : [])))).size,
   }
 }
 
-/** Minutes by which a plan's dishes are drawn after they are wanted, each counted once, however many parts it is set in in. */
 function lateIn(problem: PlanProblem, plan: Plan): number {
-  return amiss(problem, plan).late.reduce((sum, {wanted, drawn}) => sum + drawn - wanted, 0)
+  return minutesLate(problem, amiss(problem, plan).late)
 }
 
 const lessThan = (a: Lack, b: Lack): boolean =>
@@ -109,14 +111,17 @@ class Trials {
     }
   }
 
-  /** The day with something changed, planned shortly. */
-  plan(change: Partial<PlanProblem>): Trial {
+  /** The day with something changed, planned shortly; in another oven, where one is given. */
+  plan(change: Partial<PlanProblem>, simulate = this.quick.simulate): Trial {
     const problem = {...this.#problem, ...change}
-    return trialOf(problem, this.#replan(problem, this.quick))
+    return trialOf(problem, this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {})}))
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
-  outcome({plan: tried, lack: {out: count, without, late}, problem}: Trial, wood: boolean): PhraseValue {
+  outcome(
+    {plan: tried, lack: {out: count, without, late, wanting}, problem}: Trial,
+    wood: boolean,
+  ): {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]} {
     const {now} = this
     const phrases: Phrase[] = []
     const out = outOf(problem, tried)
@@ -131,13 +136,19 @@ class Trials {
           dishes: {unit: 'dishes', dishes: [...out.keys()], whole: true},
         }),
       )
-    else if (now.out > 0 || now.late === 0) phrases.push(phrase('outcome all'))
+    else if (now.out > 0 || (now.late === 0 && now.wanting === 0)) phrases.push(phrase('outcome all'))
     if (late === 0 && now.late > 0) phrases.push(phrase('outcome in time'))
     if (late > 0 && late !== now.late)
       phrases.push(
         now.late > 0
           ? phrase('outcome less late', {minutes, before: {unit: 'minutes', value: now.late}})
           : phrase('outcome late', {minutes}),
+      )
+    if (wanting !== now.wanting)
+      phrases.push(
+        wanting === 0
+          ? phrase('outcome heat')
+          : phrase(wanting < now.wanting ? 'outcome less wanting' : 'outcome wanting', {count: wanting, before: now.wanting}),
       )
     const more = tried.score.wood - this.#plan.score.wood
     const kilograms = {unit: 'kilograms', value: Math.abs(more)} as const
@@ -282,6 +293,87 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   return ways
 }
 
+/** A fire that still burns, as it could go on. */
+export interface StillBurning {
+  /** Minutes by which it ought to burn for longer than planned, to bring the oven to the heat it was to have; less than 0 where it ought to be raked sooner. */
+  readonly ought: number
+  /** The fire with so many minutes more, or fewer; null where it can be neither fed nor raked then. */
+  readonly option: (minutes: number) => FiringOption | null
+}
+
+/** Minutes late in all that a dish which wants some of its heat is worth. */
+const WANTING = 15
+/** Minutes by which a set-in may move before it is worth another fire to keep the hours, and by how much nearer they then have to be. */
+const HOURS = {off: 45, nearer: 20} as const
+
+/** Minutes by which what is wanted by some hour is set in furthest off the time at which the plan in hand has it, the delay of the fire allowed for. */
+function offHours({done, day, dishes}: PlanProblem, plan: Plan): number {
+  const before = done?.plan
+  if (!before) return 0
+  const wanted = new Set(dishes.flatMap((dish) => (dueOf(dish, day.serve) === null ? [] : [dish.id])))
+  const first = (of: Plan): Map<string, number> => {
+    const at = new Map<string, number>()
+    for (const load of of.loads)
+      for (const d of load.dishes) if (wanted.has(d.dish)) at.set(d.dish, Math.min(load.at, at.get(d.dish) ?? load.at))
+    return at
+  }
+  const was = first(before)
+  const late = plan.lit - before.lit
+  return Math.max(0, ...Array.from(first(plan), ([dish, at]) => Math.abs(at - late - (was.get(dish) ?? at - late))))
+}
+
+/**
+ * What letting the fire burn on, or raking it out sooner, would do for a day whose fire still burns and which will not be as it was asked
+ * for, or hours off what was planned. Tried by planning the rest of the day on such a fire, shortly, twice: for as long as it ought to burn,
+ * and then for less where that did, and for more where it did not.
+ *
+ * @param problem The rest of the day, on the fire as it was planned.
+ * @param plan The plan for that.
+ * @returns The better of the two, where it helps; else nothing.
+ */
+export function burnWays(
+  problem: PlanProblem,
+  plan: Plan,
+  {ought, option}: StillBurning,
+  options: PlanOptions,
+  replan: Replan,
+): Remedy[] {
+  const trials = new Trials(problem, plan, options, replan)
+  const {now} = trials
+  const price = ({late, wanting}: Lack): number => late + WANTING * wanting
+  const lacksLess = (a: Lack, b: Lack): boolean =>
+    a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && price(a) < price(b))))
+  const whole = (lack: Lack): boolean => lack.out === 0 && price(lack) === 0
+  const off = offHours(problem, plan)
+  if (whole(now) && off < HOURS.off) return []
+  const burning = (minutes: number): (Trial & {readonly minutes: number; readonly off: number}) | null => {
+    const fire = option(rules.tick * Math.round(minutes / rules.tick))
+    if (!fire) return null
+    const trial = trials.plan({firings: [fire]})
+    return {...trial, minutes: fire.firing.burn - plan.firing.burn, off: offHours(problem, trial.plan)}
+  }
+  let best = burning(ought)
+  if (!best) return []
+  const good = whole(best.lack)
+  const other = burning(good === ought > 0 ? ought / 2 : ought * 1.5)
+  if (other && other.minutes !== best.minutes) {
+    const asGood = !lacksLess(best.lack, other.lack) && other.off < Math.max(best.off, HOURS.off)
+    if (good ? asGood : lacksLess(other.lack, best.lack)) best = other
+  }
+  const nearer = off >= HOURS.off && best.off <= off - HOURS.nearer
+  if (!lacksLess(best.lack, now) && !(nearer && !lacksLess(now, best.lack))) return []
+  const {phrases} = trials.outcome(best, false)
+  const minutes = (value: number): PhraseValue => ({unit: 'minutes', value})
+  const hours = nearer ? [phrase('outcome hours', {minutes: minutes(best.off), before: minutes(off)})] : []
+  const longer = best.minutes > 0
+  const words = phrase(longer ? 'remedy longer fire' : 'remedy shorter fire', {
+    minutes: minutes(Math.abs(best.minutes)),
+    at: {unit: 'clock', value: best.plan.raked},
+    outcome: {unit: 'phrases', phrases: [...phrases.slice(0, -1), ...hours, ...phrases.slice(-1)]},
+  })
+  return [trials.remedy(longer ? 'longer fire' : 'shorter fire', best.plan, words)]
+}
+
 /** A dish of fewer vessels, which feed the fewer. */
 function fewerOf(dish: Dish, count: number): Dish {
   return {...dish, count, feeds: scaled(dish.feeds, count / dish.count)}
@@ -324,13 +416,31 @@ function areaOf({vessel: {footprint}}: Dish): number {
   return footprint.shape === 'circle' ? (Math.PI / 4) * footprint.diameter ** 2 : footprint.length * footprint.width
 }
 
+/** The oven with its door left open for so long in the evening; minutes after midnight. */
+export interface DoorOpen {
+  readonly from: number
+  readonly minutes: number
+  readonly simulate: Simulate
+}
+
+/** What is known of dishes that have no place, by their ids. */
+export interface Known {
+  /** What hinders it. */
+  readonly hindered?: ReadonlyMap<string, Pick<Hindrance, 'rule'>>
+  /** The plan with it set in among the rest, hours after it is wanted; null where it has no place so either. */
+  readonly lateWith?: (dish: string) => Plan | null
+  /** When it would have its place but for the night. */
+  readonly nightly?: ReadonlyMap<string, Pick<Nightly, 'from'>>
+  /** How the oven can be let fall for it before the night, the shortest time first. */
+  readonly doorOpen?: (job: Job) => readonly DoorOpen[]
+}
+
 /**
  * What would give single dishes their place: other heat, being shifted aside for a moment, or another dish left out instead of it. Each is
  * tried by planning the day with it, and offered only where fewer people go without than by the plan.
  *
  * @param conflicts For each dish left out, the dishes with which it does not go together.
- * @param hindered What hinders it in the plan, where that is known.
- * @param lateWith The plan with a dish set in among the rest, hours after it is wanted; null where it has no place so either.
+ * @param known What is known of the dishes in the plan as it stands.
  */
 export function remediesOf(
   problem: PlanProblem,
@@ -339,8 +449,7 @@ export function remediesOf(
   conflicts: ReadonlyMap<string, Pick<Conflict, 'others'>>,
   options: PlanOptions,
   replan: Replan,
-  hindered: ReadonlyMap<string, Pick<Hindrance, 'rule'>> = new Map(),
-  lateWith: (dish: string) => Plan | null = () => null,
+  {hindered = new Map(), lateWith = () => null, nightly = new Map(), doorOpen = () => []}: Known = {},
 ): Map<string, Remedy[]> {
   const out = new Map<string, Remedy[]>()
   const trials = new Trials(problem, plan, options, replan)
@@ -361,6 +470,18 @@ export function remediesOf(
       })
       add(dish.id, trials.remedy('late', late, words))
     }
+    const night = nightly.get(dish.id)
+    for (const open of night ? doorOpen(job) : []) {
+      const tried = trials.plan({}, open.simulate)
+      if (!gives(tried.lack)) continue
+      const words = phrase('remedy door open', {
+        minutes: {unit: 'minutes', value: open.minutes},
+        at: {unit: 'clock', value: open.from},
+        outcome: trials.outcome(tried, false),
+      })
+      add(dish.id, trials.remedy('door open', tried.plan, words))
+      break
+    }
     // What is known to be in its way says what may help.
     const rule = hindered.get(dish.id)?.rule
     if (missing.length <= FEW && rule !== 'hands' && rule !== 'dough') {
@@ -377,18 +498,19 @@ export function remediesOf(
         }
         const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? wider : d))})
         const {startLow, startHigh} = dish.need
-        const inAt = tried.plan.loads
-          .flatMap((l) => l.dishes.filter((d) => d.dish === dish.id).map((d) => d.celsiusIn.likely))
-          .find((celsius) => celsius < startLow || celsius > startHigh)
-        if (inAt === undefined || !gives(tried.lack)) continue
+        const outside = tried.plan.loads
+          .flatMap(({at, dishes}) => dishes.map((d) => ({at, dish: d.dish, celsius: d.celsiusIn.likely})))
+          .find((d) => d.dish === dish.id && (d.celsius < startLow || d.celsius > startHigh))
+        if (outside === undefined || !gives(tried.lack)) continue
         add(
           dish.id,
           trials.remedy(
             'wider heat',
             tried.plan,
-            phrase('remedy wider heat', {
+            phrase(night === undefined || outside.at > night.from ? 'remedy wider heat' : 'remedy before night', {
               dishes: who,
-              celsius: {unit: 'celsius', value: inAt},
+              celsius: {unit: 'celsius', value: outside.celsius},
+              at: {unit: 'clock', value: outside.at},
               outcome: trials.outcome(tried, false),
             }),
           ),

@@ -8,6 +8,8 @@ export const rules = {
   /** No door work from `nightFrom` to `nightTo` (or the first fire, if that is earlier), minutes after midnight. Common practice, no source. */
   nightFrom: 22 * 60,
   nightTo: 5 * 60,
+  /** When a baker who has fired the day before would rather open the door for what was left in overnight and nobody has asked for sooner. Common practice, no source. */
+  waking: 7 * 60,
   /** Minutes of hands to set in or draw one vessel: up to `heavy` kg, and above. Common practice, no source. */
   handlingLight: 0.25,
   handlingHeavy: 0.5,

@@ -172,9 +172,12 @@ export interface Remedy {
   readonly kind:
     | 'second fire'
     | 'earlier fire'
+    | 'longer fire'
+    | 'shorter fire'
     | 'more hands'
     | 'smaller batch'
     | 'wider heat'
+    | 'door open'
     | 'one move'
     | 'leave out'
     | 'late'

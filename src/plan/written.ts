@@ -1,23 +1,25 @@
 import {writeDuration} from '../measure/quantity.js'
+import type {OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed, Placed} from '../scale/types.js'
-import {barred} from './alone.js'
+import {barred, staysOn} from './alone.js'
 import {amiss} from './asked.js'
 import {balanceOf, suggest} from './balance.js'
 import {check} from './check.js'
 import {type Conflict, conflictsOf, type Missing, type Replan} from './conflict.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
+import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {type Hindrance, hinderedBy} from './hindered.js'
+import {type Hindrance, hinderedBy, keptOutByNight, type Nightly} from './hindered.js'
 import {doseBetween} from './keeps.js'
 import {dearFrom, disturbances, type Job, lateness, lineOf, meantFor, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
-import {remediesOf, waysOf} from './remedies.js'
+import {type DoorOpen, remediesOf, waysOf} from './remedies.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {lateAmongRest} from './set-in-more.js'
-import type {Settled} from './settled.js'
+import {fireOf, type Settled, tookIn} from './settled.js'
 import {stepsOf} from './steps.js'
 import type {Day, Eased, LeftOut, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
 
@@ -309,19 +311,33 @@ function unplacedOf(
   )
   const found = told ? conflictsOf(problem, grid, missing, settled, options, replan, hindered) : null
   const {simulate} = options
+  const nightly = new Map(
+    (options.bare || crowd ? [] : missing).flatMap(({job, count}): [string, Nightly][] => {
+      const known = keptOutByNight(problem, grid, settled, job, count)
+      return known ? [[job.dish.id, known]] : []
+    }),
+  )
   const lateWith = (id: string): Plan | null => {
     const more = simulate && !problem.done ? lateAmongRest(problem, grid, settled, id, simulate) : null
     return more && write(problem, grid, more, [], null, {effort: 'quick', bare: true}, replan)
   }
   const remedies = found
-    ? remediesOf(problem, plan, missing, found, options, replan, hindered, lateWith)
+    ? remediesOf(problem, plan, missing, found, options, replan, {
+        hindered,
+        lateWith,
+        nightly,
+        doorOpen: doorOpenFor(problem, grid, settled, plan, simulate),
+      })
     : new Map<string, Remedy[]>()
   return missing.map(({job, count}) => {
     const {dish} = job
     const {dishes: conflict, others, why, alone} = found?.get(dish.id) ?? untried(problem, grid, dish, plan, options)
     const some = count < dish.count ? ' of some' : ''
     const inPlan = why === 'all' && !options.bare && !crowd ? hindrance({job, count}) : null
+    // On another fire it may be others that are in its way.
+    const night = problem.done || others.length === 0 ? nightly.get(dish.id) : undefined
     const words =
+      night?.words ??
       alone?.words ??
       inPlan?.words ??
       (crowd && why === 'all' ? phrase('far too much', {dishes: {unit: 'dishes', dishes: [dish.id]}}) : null) ??
@@ -334,7 +350,7 @@ function unplacedOf(
     const tried = remedies.get(dish.id) ?? []
     return {
       dish: dish.id,
-      rule: alone?.rule ?? inPlan?.rule ?? ruleOf[why],
+      rule: (night && 'night') ?? alone?.rule ?? inPlan?.rule ?? ruleOf[why],
       reason: speak(
         words,
         english((one) => problem.dishes.find((d) => d.id === one)?.title ?? one),
@@ -346,6 +362,49 @@ function unplacedOf(
     }
   })
 }
+
+/**
+ * Minutes for which the door may stand open to let the oven fall before the night; how many such are tried; and how long before the night it is
+ * shut again, for the dish to be set in.
+ */
+const OPEN = {tries: [10, 20, 30, 45, 60, 90, 120, 180], found: 3, before: 10} as const
+
+/**
+ * The door left open in the evening, from when nothing more is set in or drawn, so that the oven has fallen before the night to what a dish
+ * takes: the shortest time that does, and the next longer. None where nothing simulates the oven.
+ */
+function doorOpenFor(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  plan: Plan,
+  simulate: PlanOptions['simulate'],
+): (job: Job) => readonly DoorOpen[] {
+  const {model} = settled
+  return (job) => {
+    if (!simulate) return []
+    const doors = plan.loads.flatMap(({at, dishes}) =>
+      dishes.flatMap(({dish, draw}) => (dish === job.dish.id ? [] : [at, draw.likely])),
+    )
+    const night = 1440 * Math.floor(plan.ready / 1440) + rules.nightFrom
+    const last = Math.max(plan.ready, problem.done?.now ?? plan.ready, ...doors.filter((at) => at < night))
+    const from = rules.tick * Math.ceil(last / rules.tick) + rules.tick
+    const fire = fireOf(problem, settled)
+    const events = eventsOf(model.jobs, tookIn(settled), fire, model.program.phase, model.lit)
+    const found: DoorOpen[] = []
+    for (const minutes of OPEN.tries) {
+      if (found.length >= OPEN.found || from + minutes + OPEN.before > night) break
+      const door: OvenEvent = {minutes: from - model.lit, kind: 'door', open: minutes}
+      const option = {...settled.option, forecast: simulate(fire, inOrder([...events, door]), false)}
+      const {stays} = staysOn(problem, grid, job, option, model.lit)
+      if (stays.some((stay) => model.lit + stay.from < night && model.lit + stay.from >= from + minutes))
+        found.push({from, minutes, simulate: (some, others, exact) => simulate(some, inOrder([...others, door]), exact)})
+    }
+    return found
+  }
+}
+
+const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 
 /** Where no days are planned to find what is at fault: the dish alone if a limit is in its way, else all that is baked. */
 function untried(problem: PlanProblem, grid: FloorGrid, dish: Dish, {loads}: Plan, {bare}: PlanOptions): Conflict {

@@ -54,7 +54,19 @@ const phrase: z.ZodType<PhraseFile> = z
   .meta({id: 'phrase', description: 'The same words as data, to be said in another language'})
 
 const remedy = z.object({
-  kind: z.enum(['second fire', 'earlier fire', 'more hands', 'smaller batch', 'wider heat', 'one move', 'leave out', 'late']),
+  kind: z.enum([
+    'second fire',
+    'earlier fire',
+    'longer fire',
+    'shorter fire',
+    'more hands',
+    'smaller batch',
+    'wider heat',
+    'door open',
+    'one move',
+    'leave out',
+    'late',
+  ]),
   works: z.boolean().describe('planning the day with it gave a plan in which every dish has its place'),
   wood: z.number().describe('further wood, kg; less than 0 where it is less'),
   late: z.number().describe('further minutes late; less than 0 where it is less'),
@@ -241,7 +253,7 @@ export const planFileSchema = z
         'Ways out that change the day, where something is left out or late, each tried by planning it; empty where none helps',
       ),
     score: z.object({
-      lateMinutes: z.number(),
+      lateMinutes: z.number().describe('as the objective counts them: each part of a dish that is set in by itself'),
       misfit: z.number().describe('°C·min'),
       openings: z.number(),
       disturbed: z.number().optional().describe('openings while a receipt wants the door kept shut'),

@@ -1,6 +1,6 @@
 import {writeDuration} from '../measure/quantity.js'
 import type {OvenSpec, Reading} from '../oven/types.js'
-import {amiss} from '../plan/asked.js'
+import {amiss, minutesLate} from '../plan/asked.js'
 import {withoutBatch} from '../plan/batches.js'
 import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
@@ -170,12 +170,12 @@ export function zoneWord(zone: string, style: Style): string {
 }
 
 /** The figures by which a plan is judged, each in its own unit. */
-export function scoreLines(plan: Plan, style: Style): string[] {
+export function scoreLines(plan: Plan, problem: PlanProblem, style: Style): string[] {
   const {words} = style
   const {score} = plan
   const figure = (value: number, digits: number): string => number(value, digits, style)
   return [
-    say(words, 'plan.late', {minutes: figure(score.lateMinutes, 0)}),
+    say(words, 'plan.late', {minutes: figure(minutesLate(problem, plan.late ?? []), 0)}),
     say(words, 'plan.misfit', {value: figure(score.misfit, 0)}),
     say(words, 'plan.openings', {count: score.openings}),
     ...(score.disturbed ? [say(words, 'plan.disturbed', {count: score.disturbed})] : []),
@@ -325,7 +325,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
       }
   }
   heading('plan.score')
-  for (const line of scoreLines(plan, style)) out.push(...hanging('  ', line, width))
+  for (const line of scoreLines(plan, problem, style)) out.push(...hanging('  ', line, width))
   const notes = notesOf(plan)
   if (notes.length > 0) {
     heading('plan.messages')
@@ -490,7 +490,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     )
   blocks.push(
     `## ${words['plan.score']}`,
-    scoreLines(plan, style)
+    scoreLines(plan, problem, style)
       .map((line) => `- ${md(line)}`)
       .join('\n'),
   )

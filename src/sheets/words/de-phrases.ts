@@ -73,6 +73,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   lost: '{count} von {all} verloren; wird nicht neu geplant',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
+  'why set in later': '{minutes} später eingeschossen als geplant: {dishes}',
+  'why set in earlier': '{minutes} früher eingeschossen als geplant: {dishes}',
   'why log': 'wie es im Ofenbuch steht',
   'why readings': 'wie es die Messungen verlangen',
   'why hotter': 'um {at} ist der Ofen {difference} heißer als geplant',
@@ -89,6 +91,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'not done before cold':
     '{dishes}: nicht mehr als {percent} % der nötigen Hitze, bis es {minutes} in einem Ofen unter {celsius} gestanden hätte, und länger darf keine Speise so stehen',
   'in the night': '{dishes}: nur in der Nacht einzuschießen oder auszuziehen',
+  'kept out by night':
+    '{dishes}: der Ofen ist erst ab {from} dafür recht, in der Nacht, wenn niemand die Tür öffnet, und nach {until} nicht mehr',
+  'kept out by night of some':
+    '{count} von {all} {dishes}: der Ofen ist erst ab {from} dafür recht, in der Nacht, wenn niemand die Tür öffnet, und nach {until} nicht mehr',
   'too many': '{dishes}: mehr, als sich backen lässt, solange der Ofen dafür recht ist',
   'too many of some': '{count} von {all} {dishes}: mehr, als sich backen lässt, solange der Ofen dafür recht ist',
   'too many for floor': '{dishes}: mehr, als der Herd fasst, solange der Ofen dafür recht ist',
@@ -150,9 +156,15 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'too large': 'ein Gefäß ({vessel}) passt nicht auf diesen Herd',
   'remedy second fire': 'Ein zweites Feuer von {minutes} um {at}: {outcome}.',
   'remedy earlier fire': 'Das Feuer um {at} anzünden lassen, {minutes} früher, als der Tag erlaubt: {outcome}.',
+  'remedy longer fire': 'Das Feuer {minutes} länger brennen lassen, bis {at}, und das Holz dafür aufschreiben: {outcome}.',
+  'remedy shorter fire':
+    'Die Glut {minutes} früher ausräumen, um {at}, und nicht mehr Holz nachlegen, als bis dahin zu Glut wird: {outcome}.',
   'remedy more hands': 'Mit {hands} Paar Händen: {outcome}.',
   'remedy smaller batch': '{count} von {all} {dishes} backen: {outcome}.',
   'remedy wider heat': '{dishes} stattdessen bei {celsius}: {outcome}.',
+  'remedy before night': '{dishes} noch vor der Nacht um {at} einschießen, bei {celsius} im Ofen: {outcome}.',
+  'remedy door open':
+    'Die Tür ab {at} {minutes} lang offen lassen, damit der Ofen vor der Nacht so weit gefallen ist, und das aufschreiben: {outcome}.',
   'remedy one move': '{dishes} um {at} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy two moves': '{dishes} um {at} und {again} für einen Augenblick beiseiterücken, um an {others} zu kommen: {outcome}.',
   'remedy leave out': '{dishes} weglassen: {outcome}.',
@@ -163,6 +175,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'outcome in time': 'dann kommt nichts zu spät',
   'outcome late': 'zusammen {minutes} zu spät',
   'outcome less late': 'zusammen {minutes} zu spät statt {before}',
+  'outcome heat': 'dann bekommt alles seine ganze Hitze',
+  'outcome wanting': '{count} mit weniger als ihrer ganzen Hitze',
+  'outcome less wanting': '{count} mit weniger als ihrer ganzen Hitze statt {before}',
+  'outcome hours': 'eingeschossen höchstens {minutes} neben der geplanten Zeit statt {before}',
   'outcome more wood': '{wood} mehr Holz',
   'outcome less wood': '{wood} weniger Holz',
   'outcome same wood': 'nicht mehr Holz',

@@ -1,0 +1,75 @@
+import {beforeAll, describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import type {FiringLog} from '../src/oven/log.js'
+import {asAsked} from '../src/plan/asked.js'
+import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
+import {waysTold} from '../src/sheets/phrases.js'
+import {styleOf} from '../src/sheets/style-of.js'
+
+/** The demo's day, invented. What is asked is that the plan agrees with itself: no outside fact. */
+const read = readDayFolder('corpus-demo')
+
+describe('a fire that still burns', {timeout: 60_000}, () => {
+  let made: MadePlan
+  beforeAll(() => {
+    made = makePlan({oven: read.oven, day: read.day, receipts: read.receipts})
+  }, 60_000)
+
+  const MINUTES = 110
+  /** Planned again after a floor reading so far off what the plan expects, with the fire burning, or raked out when and after how much wood. */
+  const again = (off: number, raked: number | null = null, wood: number | null = null): ReturnType<typeof planAgain> => {
+    const {plan, problem} = made
+    const value = plan.forecast.floor.likely[Math.round(MINUTES / plan.forecast.step)]! + off
+    const log: FiringLog = {
+      date: read.day.date,
+      lit: plan.lit,
+      raked,
+      wood,
+      rows: [],
+      readings: [{minutes: MINUTES, kind: 'floor', value}],
+      doors: [],
+    }
+    return planAgain({oven: read.oven, day: read.day, now: plan.lit + MINUTES + (raked === null ? 0 : 60)}, problem, plan, log)
+  }
+  const eased = ({plan}: {plan: MadePlan['plan']}): number =>
+    plan.loads.reduce((n, load) => n + load.dishes.filter((d) => d.eased).length, 0)
+
+  it('is offered to burn on where the oven is too cool, and what is offered comes true', () => {
+    const cool = again(-150)
+    const [way, ...more] = cool.plan.ways ?? []
+    expect(more).toEqual([])
+    expect(way).toMatchObject({kind: 'longer fire', works: true})
+    expect(way!.wood).toBeGreaterThan(0)
+    expect(eased(cool) + (asAsked(cool.problem, cool.plan) ? 0 : 1)).toBeGreaterThan(0)
+    // Wood is burned at the rate at which the plan burns it.
+    const {value: minutes} = way!.words.values['minutes'] as {value: number}
+    const {firing} = made.plan
+    expect(way!.wood).toBeCloseTo((firing.wood * minutes) / firing.burn, 6)
+    // Burned so long, with so much more wood, the day is as it was asked for.
+    const burned = again(-150, made.plan.raked + minutes, firing.wood + way!.wood)
+    expect(asAsked(burned.problem, burned.plan)).toBe(true)
+    expect(eased(burned)).toBe(0)
+    expect(burned.plan.ways).toBeUndefined()
+  })
+
+  it('is said in words, in German too', () => {
+    const {plan, problem} = again(-150)
+    const told = (language: string): string => waysTold(plan, problem, styleOf({language, clock: 24, degrees: 'C'}))!.lines.join()
+    expect(told('en')).toMatch(/^Let the fire burn .+ longer, until 0?\d:\d\d, and note the wood it takes: .*more wood\.$/)
+    expect(told('de')).toMatch(/^Das Feuer .+ länger brennen lassen, bis 0?\d:\d\d.*mehr Holz\.$/)
+  })
+
+  it('is offered to burn on, or to be raked sooner, where the day could be kept only at quite other hours', () => {
+    const [cool] = again(-70).plan.ways ?? []
+    expect(cool).toMatchObject({kind: 'longer fire', works: true})
+    const [hot] = again(100).plan.ways ?? []
+    expect(hot).toMatchObject({kind: 'shorter fire', works: true})
+    expect(hot!.wood).toBeLessThan(0)
+    for (const one of [cool!, hot!]) expect(one.say).toMatch(/set in within .+ of the hours planned instead of /)
+  })
+
+  it('is left to burn as planned where the oven is as planned, and is no way out once it is raked', () => {
+    expect(again(0).plan.ways).toBeUndefined()
+    expect(again(-150, made.plan.raked).plan.ways).toBeUndefined()
+  })
+})

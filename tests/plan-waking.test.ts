@@ -1,0 +1,103 @@
+import {readFileSync} from 'node:fs'
+import {describe, expect, it} from 'vitest'
+import {type FiringLog, readLog} from '../src/oven/log.js'
+import {readOven} from '../src/oven/read.js'
+import {check} from '../src/plan/check.js'
+import {readDay} from '../src/plan/day.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
+import {type MadePlan, type MakePlan, makePlan, planAgain} from '../src/plan/make.js'
+import {jobsOf} from '../src/plan/model.js'
+import {planDay} from '../src/plan/planner.js'
+import {rules} from '../src/plan/rules.js'
+import {settleBest} from '../src/plan/settle.js'
+import {tookIn} from '../src/plan/settled.js'
+import {drawnAwake} from '../src/plan/waking.js'
+import {translate} from '../src/receipt/translate.js'
+import {smallDay} from './page-day.js'
+import {day, dish, problem, randomDay} from './plan-fixtures.js'
+
+const EIGHT = 1440 + 8 * 60
+
+describe('what is left in overnight', {timeout: 120_000}, () => {
+  it('is drawn when it is wanted, or at a waking hour, and nothing else is moved or dearer, on 14 days of our own', () => {
+    let moved = 0
+    for (let seed = 1; seed <= 14; seed++) {
+      const hours = day({fireFrom: 13 * 60, serve: 21 * 60, hands: 2})
+      const some = randomDay(seed, 4).dishes.map((d) => ({...d, wantedBy: null}))
+      const over = [dish('apples', 2, {id: 'apples-9'}), dish('pudding', 1, {id: 'pudding-9', wantedBy: EIGHT})]
+      const p = problem([...some, ...over], {day: hours})
+      const grid = floorGrid(p)
+      const before = settleBest(p, grid, jobsOf(p, grid), {}, () => {})
+      const after = drawnAwake(p, grid, before, undefined)
+      expect(after.total).toBeLessThanOrEqual(before.total + 1e-6)
+      const [was, is] = [tookIn(before), tookIn(after)]
+      const clock = (k: number): number => before.model.clock0 + k * rules.tick
+      was.forEach((one, u) => {
+        const {dish: its, due} = before.model.jobs[u]!
+        const other = is[u]
+        expect(other?.s).toBe(one?.s)
+        if (!one || !other || one.e === other.e) return
+        moved++
+        expect(its.need.overnight || its.need.falling).toBe(true)
+        // It stood there through the night, and is drawn no later than it is wanted.
+        expect(clock(one.s)).toBeLessThan(1440)
+        expect(clock(one.e)).toBeGreaterThanOrEqual(1440)
+        expect(other.e).toBeGreaterThan(one.e)
+        expect(clock(other.e)).toBeLessThanOrEqual(due ?? 1440 + rules.waking)
+      })
+      const plan = planDay(p)
+      expect(check(p, plan)).toEqual([])
+    }
+    expect(moved).toBeGreaterThan(5)
+  })
+
+  it('is not left in till it is burnt', () => {
+    const noon = 1440 + 12 * 60
+    const drawn = (longest: number): number => {
+      const apples = dish('apples', 2, {wantedBy: noon})
+      const {low, likely} = apples.need.minutes
+      // Of something that goes in late, and goes on taking heat for as long as it is in.
+      const one = {
+        ...apples,
+        need: {...apples.need, startBest: 95, done: 10, minutes: {low, likely, high: longest}},
+      }
+      const p = problem([dish('bread', 2, {wantedBy: 17 * 60}), one], {day: day({fireFrom: 13 * 60, serve: 21 * 60})})
+      return planDay(p).loads.flatMap(({dishes}) => dishes.filter((d) => d.dish === one.id))[0]!.draw.likely
+    }
+    const late = drawn(24 * 60)
+    expect(late).toBeGreaterThan(noon - 60)
+    expect(late).toBeLessThanOrEqual(noon)
+    // The same, that its receipt dries for six and a half hours at the most.
+    const early = drawn(390)
+    expect(early).toBeLessThan(late)
+    expect(early).toBeGreaterThan(1440 + rules.nightTo)
+  })
+
+  const text =
+    '---\ndate: 2027-06-19\npeople: 8\nfire from: 9 am\nserve: 6 pm\nhands: 1\n---\n\n# A day with drying\n\n- [Loaf](receipts/loaf.md) — 4 loaves\n- [Apples](receipts/dried-apples.md) — 2 frames'
+  const inputOf = (wanted: string): MakePlan => {
+    const dayRead = readDay(`${text}${wanted}\n`, 'day.md').day!
+    const files = new Map([
+      ['receipts/loaf.md', smallDay.get('receipts/loaf.md')!],
+      ['receipts/dried-apples.md', readFileSync('corpus-demo/receipts/dried-apples.md', 'utf8')],
+    ])
+    const receipts = dayRead.items.flatMap(({file}) => translate(files.get(file)!, {file}).receipts)
+    return {oven: readOven(smallDay.get('oven.md')!, 'oven.md').oven!, day: dayRead, receipts}
+  }
+  const applesOf = ({plan}: Pick<MadePlan, 'plan'>): number =>
+    plan.loads.flatMap((l) => l.dishes.filter((d) => d.dish === 'dried-apples').map((d) => d.draw.likely))[0]!
+
+  it('is drawn so on the simulated oven too, and stays so when the day is planned again', () => {
+    const input = inputOf('')
+    const made = makePlan(input)
+    expect(applesOf(made)).toBe(1440 + rules.waking)
+    expect(applesOf(makePlan(inputOf(', wanted by tomorrow 6 am')))).toBe(1440 + 6 * 60)
+    const {plan} = made
+    const log = `---\ndate: 2027-06-19\nlit: ${Math.floor(plan.lit / 60)}:${String(plan.lit % 60).padStart(2, '0')}\n---\n`
+    for (const now of [plan.ready + 30, 22 * 60]) {
+      const again = planAgain({...input, now}, made.problem, plan, readLog(log, 'log.md').log as FiringLog)
+      expect(applesOf(again)).toBe(1440 + rules.waking)
+      expect(again.plan.changes).toEqual([])
+    }
+  })
+})
