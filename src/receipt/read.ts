@@ -16,7 +16,7 @@ import {readStays} from './stays.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
 import {makeView} from './view.js'
-import {readYield} from './yields.js'
+import {readYields} from './yield-facts.js'
 
 export interface ReadOptions {
   /** The file's name, for titles and messages. */
@@ -172,7 +172,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       oven,
       times,
       ...(door.length > 0 ? {door} : {}),
-      serves: readYield(section),
+      ...readYields(section),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
     }

@@ -158,7 +158,10 @@ export interface ReadReceipt {
   readonly times: readonly TimePhrase[]
   /** Absent where the text says nothing of keeping the door shut. */
   readonly door?: readonly DoorRule[]
+  /** How much it makes; where no count of that is given, how many people it feeds. */
   readonly serves: Yield | null
+  /** How many people it feeds, beside a count of what it makes: "Makes 2 loaves. Serves 12." */
+  readonly feeds?: Yield
   readonly facts: ReceiptFacts
   /** The words that say that it is boiled or steamed, and not baked. */
   readonly boiled?: string

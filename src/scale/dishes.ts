@@ -784,8 +784,9 @@ function limitOf(context: Context, each: number, fits: number, order: Order, rec
 function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   const serves = receipt.facts.serves
   if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
-  if (receipt.serves !== null && /^(?:person|people|serving|portion|guest|helping)/.test(receipt.serves.of.toLowerCase())) {
-    const {low, high} = receipt.serves
+  const persons = receipt.feeds ?? receipt.serves
+  if (persons !== null && /^(?:person|people|serving|portion|guest|helping)/.test(persons.of.toLowerCase())) {
+    const {low, high} = persons
     return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
   }
   // The kind's figure belongs to its usual weight; a smaller or larger vessel feeds in proportion.
