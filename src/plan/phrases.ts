@@ -25,6 +25,7 @@ export const phrases = {
   'load across': '{dishes} over the floor',
   draw: 'Draw {dishes}.',
   shut: 'Shut the door. In it stays: {dishes}.',
+  'leave ajar': 'Leave the door a little open, as the receipt asks (“{words}”). In it stays: {dishes}.',
   'keep shut': 'Keep the door shut until {until}, as the receipt asks: {dishes}.',
   'shut empty': 'Shut the door.',
   'sign coals': 'The wood has burned to coals and the walls over the fire are burning white.',

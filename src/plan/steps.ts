@@ -339,7 +339,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
       const holds = ids.some((id) => {
         const dish = byId.get(id)
-        return dish !== undefined && dish.need.overnight && dish.dough === null && dish.need.startHigh > rules.slackCelsius
+        return (
+          dish !== undefined &&
+          dish.dry !== true &&
+          dish.need.overnight &&
+          dish.dough === null &&
+          dish.need.startHigh > rules.slackCelsius
+        )
       })
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
@@ -358,7 +364,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const next = times[i + 1]
       if (next === undefined || next - at <= 120) return
       const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))
-      if (inside.length > 0) put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
+      const ajar = inside.map((id) => byId.get(id)?.ajar).find((words) => words !== undefined)
+      if (ajar !== undefined) put(9, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
+      else if (inside.length > 0) put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }
   steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))

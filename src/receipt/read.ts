@@ -1,3 +1,4 @@
+import {readAjar} from './ajar.js'
 import {type Boiled, boiledWhole} from './boiled.js'
 import {HOTTEST} from './degrees.js'
 import {laterFacts, readFacts} from './facts.js'
@@ -115,6 +116,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     }
     const stays = readStays(section, readTimes(section))
     const {door} = stays
+    const ajar = readAjar(section)
     const told = new Set<string>()
     const notes = noteSpans(view)
     const boiled =
@@ -172,6 +174,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       oven,
       times,
       ...(door.length > 0 ? {door} : {}),
+      ...(ajar === null ? {} : {ajar}),
       ...readYields(section),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),

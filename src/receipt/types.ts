@@ -158,6 +158,8 @@ export interface ReadReceipt {
   readonly times: readonly TimePhrase[]
   /** Absent where the text says nothing of keeping the door shut. */
   readonly door?: readonly DoorRule[]
+  /** The words that want the door left a little open while it bakes or dries; absent where none do. */
+  readonly ajar?: Span
   /** How much it makes; where no count of that is given, how many people it feeds. */
   readonly serves: Yield | null
   /** How many people it feeds, beside a count of what it makes: "Makes 2 loaves. Serves 12." */

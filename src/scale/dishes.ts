@@ -848,6 +848,9 @@ function dishFrom(parts: Parts): Dish {
     wantedBy: item.wantedBy,
     dough: doughOf(receipt, kind),
     sign: kind.sign,
+    ...(kind.dry === true ? {dry: true as const} : {}),
+    // Of other kinds the open door is said of a part of the time.
+    ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
     // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.
     feeds: scaledBy(feedsEach, parts.vessels * times.valueOf()),
     inferred: [...parts.inferred, ...sized.filter((one) => !parts.inferred.includes(one))],

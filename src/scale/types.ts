@@ -59,6 +59,10 @@ export interface Dish {
   readonly wantedBy: number | null
   readonly dough: {readonly mix: number; readonly rise: number; readonly shape: number; readonly hold: number} | null
   readonly sign: string
+  /** Dry when it is done: it keeps without warmth. Absent where it is not. */
+  readonly dry?: true
+  /** The receipt wants the door left a little open, in these words. */
+  readonly ajar?: string
   readonly feeds: Range
   readonly inferred: readonly Inferred[]
   /** Of these, what was decided when it was brought to this size: how many, eggs whole or weighed, batches, a time for another depth. */

@@ -105,7 +105,7 @@ function oneLine(text: string): string {
 
 /** Every time a receipt states, as it is shown: how long, and of what. A rule about the door stands for the time within it. */
 export function timesShown(
-  receipt: Pick<Receipt, 'times' | 'door'>,
+  receipt: Pick<Receipt, 'times' | 'door' | 'ajar'>,
   style: Style,
 ): ReadonlyArray<{
   readonly text: string
@@ -138,7 +138,9 @@ export function timesShown(
     of: words['of.door'],
     sources,
   }))
-  return [...times, ...shut].sort((a, b) => a.start - b.start)
+  const {ajar} = receipt
+  const open = ajar === undefined ? [] : [{...ajar, length: words['translate.whileIn'], of: words['of.ajar'], sources: []}]
+  return [...times, ...shut, ...open].sort((a, b) => a.start - b.start)
 }
 
 /** One message as `file:line:column: word: reason`. */

@@ -21,6 +21,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'load across': '{dishes} über den ganzen Herd',
   draw: 'Ausziehen: {dishes}.',
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
+  'leave ajar': 'Tür ein wenig offen lassen, wie es das Rezept verlangt („{words}“). Es bleiben darin: {dishes}.',
   'keep shut': 'Tür geschlossen halten bis {until}, wie es das Rezept verlangt: {dishes}.',
   'shut empty': 'Tür zu.',
   'sign coals': 'Das Holz ist zu Glut verbrannt, und die Wände über dem Feuer brennen weiß.',

@@ -226,6 +226,7 @@ export const en = {
   'translate.ingredients': 'Ingredients',
   'translate.oven': 'Oven',
   'translate.times': 'Times',
+  'translate.whileIn': 'while it is in',
   'translate.serves': 'Makes: {text}',
   'translate.ours': 'Ours, not the receipt’s',
   'translate.oursRow': '{field}: {value}',
@@ -252,6 +253,7 @@ export const en = {
   'of.stand': 'standing',
   'of.other': 'other',
   'of.overnight': 'left in the oven through the night',
+  'of.ajar': 'the door left a little open',
   'of.door': 'the door kept shut, from setting in',
 
   'place.us': 'American',
@@ -369,6 +371,7 @@ export const en = {
   'falling.plain': 'It bakes while the heat falls; allow a little longer than in an oven that holds its heat.',
   'falling.falling': 'It wants falling heat: set in hot, and left while the oven cools.',
   'falling.overnight': 'It wants falling heat: set in, the door shut close, and left till it is done, overnight if need be.',
+  'falling.ajar': 'It wants falling heat, and the door left a little open, as the receipt says (“{text}”): the damp must out.',
   'falling.closed': 'The receipt wants the door kept shut {time} from setting it in.',
   'falling.place': 'Place on the floor: {place}.',
   'falling.window': 'In this oven, on this day: to be set in between {from} and {to}.',
