@@ -2,6 +2,7 @@ import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {sample} from './curve.js'
+import {eveningsOf} from './evening-before.js'
 import {isNight} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -150,7 +151,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     dishes: readonly string[],
     load: number | null,
     say: Phrase,
-    extra: {sign?: Phrase | null; ahead?: Phrase | null; behind?: Phrase | null; celsius?: Step['celsius']} = {},
+    extra: {
+      untimed?: boolean
+      sign?: Phrase | null
+      ahead?: Phrase | null
+      behind?: Phrase | null
+      celsius?: Step['celsius']
+    } = {},
   ): void => {
     const words = {say, sign: extra.sign ?? null, ifAhead: extra.ahead ?? null, ifBehind: extra.behind ?? null}
     const text = (p: Phrase | null): string | null => (p ? speak(p, speaker) : null)
@@ -166,6 +173,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       ifBehind: text(words.ifBehind),
       celsius: extra.celsius ?? null,
       words,
+      ...(extra.untimed === true ? {untimed: true} : {}),
       ...(problem.done && at < problem.done.now ? {past: true} : {}),
     })
   }
@@ -211,6 +219,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           behind: p('behind dough', {hold}),
         })
     }
+    const mixed = (id: string): number | null =>
+      doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)
+    for (const one of eveningsOf(problem, plan, mixed))
+      put(0, one.at, 'evening before', [one.dish], null, one.say, {untimed: one.untimed})
     for (const c of clashes)
       messages.push({
         file: 'day.md',
@@ -362,11 +374,12 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     const times = [...openings].sort((a, b) => a - b)
     times.forEach((at, i) => {
       const next = times[i + 1]
-      if (next === undefined || next - at <= 120) return
       const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))
+      if (next === undefined) return
       const ajar = inside.map((id) => byId.get(id)?.ajar).find((words) => words !== undefined)
       if (ajar !== undefined) put(9, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
-      else if (inside.length > 0) put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
+      else if (inside.length > 0 && next - at > 120)
+        put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }
   steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))

@@ -101,6 +101,8 @@ function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: 
       : mode === 'list' && (of || SOLD.has(quantity.measure))
   }
   if (!noun.known) return mode === 'list' && !quantity.article && !the
+  // "Set a sponge over night": the dough's own beginning.
+  if (quantity.article && mode !== 'list' && words[noun.start] === 'sponge' && noun.next === noun.start + 1) return false
   const {row} = noun
   if (row === null) return mode === 'list'
   const counted = COUNTED.has(row.group) || row.pieces.some((p) => p.measure === 'count')

@@ -1,6 +1,7 @@
 import {readAjar} from './ajar.js'
 import {type Boiled, boiledWhole} from './boiled.js'
 import {HOTTEST} from './degrees.js'
+import {readEvenings} from './evening.js'
 import {laterFacts, readFacts} from './facts.js'
 import {readHeat} from './heat.js'
 import {heatsBeyond} from './heat-beyond.js'
@@ -15,7 +16,7 @@ import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readStays} from './stays.js'
 import {readTimes} from './times.js'
-import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
+import type {EveningBefore, Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
 import {makeView} from './view.js'
 import {readYields} from './yield-facts.js'
 
@@ -161,6 +162,9 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         reason: `“${noteWords(heat.text)}” is hotter than any oven bakes: it is not taken as a heat`,
         suggest: `write up to ${HOTTEST} °C, ${Math.round((HOTTEST * 9) / 5 + 32)} °F or gas mark 10`,
       })
+    const evening = readEvenings(section, ingredients, times, notes)
+    // The night of a sponge is no rising of the dough.
+    const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
     const receipt: ReadReceipt = {
       file,
       title,
@@ -172,9 +176,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       kind: null,
       ingredients,
       oven,
-      times,
+      times: own,
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
+      ...(evening.length > 0 ? {evening} : {}),
       ...readYields(section),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
@@ -226,6 +231,9 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     })
   return {receipts, messages}
 }
+
+const isSet = (evening: readonly EveningBefore[], time: Span): boolean =>
+  evening.some(({does, start, end}) => does === 'set' && start <= time.start && time.start < end)
 
 function boiledMessage(title: string, {text}: Boiled, offered: readonly Span[]): Omit<Message, 'file' | 'line' | 'column'> {
   const said = `“${title}” is boiled or steamed (“${noteWords(text)}”), not baked: no heat and no time in the oven are filled in`

@@ -5,7 +5,7 @@ import {vessels} from '../lexicon/vessels.js'
 import {scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
-import type {Inferred, Ingredient, Message, Receipt} from '../receipt/types.js'
+import type {EveningBefore, Inferred, Ingredient, Message, Receipt} from '../receipt/types.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
@@ -14,7 +14,7 @@ import {type KitchenInput, kitchenAmounts} from './kitchen.js'
 import {anyKind, heatNeed, thickened} from './need.js'
 import {pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
-import type {DayAmount, DayToScale, Dish, FloorRoom, FloorRules, Vessel} from './types.js'
+import type {DayAmount, DayToScale, Dish, EveningTask, FloorRoom, FloorRules, Vessel} from './types.js'
 import {spreadOf, topArea, vesselOf} from './vessel.js'
 
 /** What `makeDishes` reads. */
@@ -849,6 +849,7 @@ function dishFrom(parts: Parts): Dish {
     dough: doughOf(receipt, kind),
     sign: kind.sign,
     ...(kind.dry === true ? {dry: true as const} : {}),
+    ...(receipt.evening === undefined ? {} : {evening: receipt.evening.map(eveningTask)}),
     // Of other kinds the open door is said of a part of the time.
     ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
     // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.
@@ -859,6 +860,13 @@ function dishFrom(parts: Parts): Dish {
     amounts,
   }
 }
+
+const eveningTask = ({does, text, items, hour}: EveningBefore): EveningTask => ({
+  does,
+  words: text.replace(/\s+/g, ' '),
+  items,
+  ...(hour === undefined ? {} : {hour}),
+})
 
 function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   // A first and a second rising follow each other.

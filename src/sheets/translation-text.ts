@@ -181,7 +181,7 @@ export function translationText(translation: Translation, options: TranslationOp
       for (const ingredient of receipt.ingredients) {
         if (ingredient.part !== part) {
           part = ingredient.part
-          if (part !== '') out.push(`${partName(part, style)}:`)
+          out.push(`${part === '' ? words['translate.rest'] : partName(part, style)}:`)
         }
         out.push(
           ...columns([[oneLine(ingredient.text), modernFigure(ingredient, style), cited.mark(ingredient.sources)]], widths),
