@@ -201,5 +201,10 @@ function clauseOf(
   while (a < from && tokens[a]!.kind === 'mark') a++
   let z = to
   while (z < last && z - to < QUOTED.behind && tokens[z]!.kind !== 'mark') z++
+  // "Pick over the beans the evening before, and lay them in cold water": on to what is done.
+  for (let k = z; k < last && k - to < 2 * QUOTED.behind; k++) {
+    const {word} = tokens[k]!
+    if (eveningWords.soaks.has(word) || eveningWords.waters.has(word)) z = k + 1
+  }
   return [a, z]
 }
