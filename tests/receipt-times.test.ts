@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {plainSection} from '../src/receipt/section.js'
 import {readTimes} from '../src/receipt/times.js'
 import {translate} from '../src/receipt/translate.js'
-import {readYield} from '../src/receipt/yields.js'
+import {readYields} from '../src/receipt/yield-facts.js'
 
 /** Written for these tests; the minutes and what they are for are by hand. */
 const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of?: string]> = [
@@ -297,7 +297,7 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['reicht für 6 Personen', 6, 6, 'persons'],
   ['Reicht für 6 bis 8 Personen.', 6, 8, 'persons'],
   ['Für zwei Kastenformen', 2, 2, 'tins'],
-  ['For one 40 x 30 cm tray: enough for 12 people.', 12, 12, 'persons'],
+  ['For one 40 x 30 cm tray: enough for 12 people.', 1, 1, 'tray'],
   ['4 Portionen', 4, 4, 'persons'],
   ['Makes 2-3 dozen', 24, 36, 'pieces'],
   ['Makes two 9x5 loaves', 2, 2, 'loaves'],
@@ -325,7 +325,7 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
 
 describe('yields', () => {
   it.each(yields.map(([text, low, high, of]) => ({text, low, high, of})))('$text', ({text, low, high, of}) => {
-    const found = readYield(plainSection(text))
+    const found = readYields(plainSection(text)).serves
     expect(found).not.toBeNull()
     expect([found!.low, found!.high, found!.of]).toEqual([low, high, of])
     expect(text.slice(found!.start, found!.end)).toBe(found!.text)
@@ -343,6 +343,6 @@ describe('yields', () => {
     'It gives a brown crust.',
     'Rühren für 10 Minuten.',
   ])('no yield in: %s', (text) => {
-    expect(readYield(plainSection(text))).toBeNull()
+    expect(readYields(plainSection(text)).serves).toBeNull()
   })
 })

@@ -8,7 +8,7 @@ import {plainSection} from '../src/receipt/section.js'
 import {readTimes} from '../src/receipt/times.js'
 import {translate} from '../src/receipt/translate.js'
 import type {Span, Translation} from '../src/receipt/types.js'
-import {readYield} from '../src/receipt/yields.js'
+import {readYields} from '../src/receipt/yield-facts.js'
 
 const receipt = `---
 year: 1829
@@ -371,7 +371,7 @@ describe('any text', () => {
           const from = process.cpuUsage().user
           readHeat(section)
           readTimes(section)
-          readYield(section)
+          readYields(section)
           least = Math.min(least, (process.cpuUsage().user - from) / 1000)
         }
         return least

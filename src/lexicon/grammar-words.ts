@@ -205,6 +205,13 @@ export const toTaste: readonly string[] = words(
   'to taste, to your taste, to the taste, to suit, to suit your taste, to suit the taste, at taste, to liking, to your liking, to your palate, to the palate, as you like, as you please, if you like, if liked, at pleasure, at discretion, according to taste, agreeable to taste, agreeably to your taste, as may be required, as required, as needed, enough, sufficient, q s, quantum sufficit, quantum suff, in proportion, ad libitum, ad lib, for dusting, for sprinkling, for frying, for rolling, for seasoning',
 )
 
+/** Verbs that "over" belongs to: "pick over a quart of beans" is no more than a quart. */
+export const overVerbs: ReadonlySet<string> = new Set(
+  words(
+    'pick, picked, picking, look, looked, looking, pour, poured, pouring, strew, strewed, strewn, strewing, scatter, scattered, scattering, sprinkle, sprinkled, sprinkling, sift, sifted, sifting, grate, grated, grating, spread, spreading, spoon, spooned, drizzle, drizzled, brush, brushed, dust, dusted, grind, shake, shaking, squeeze, squeezed, dredge, turn, turned, go, crumble, crumbled, dot, lay, laid, throw, tip, ladle',
+  ),
+)
+
 /** First words of a step, never of an entry: a line that begins with one tells what to do. */
 export const stepVerbs: readonly string[] = words(
   'mix, stir, beat, put, add, take, pour, boil, bake, roast, roll, rub, lay, set, serve, cut, cover, strain, sift, grate, chop, mince, pound, season, sweeten, wet, knead, keep, turn, wash, pare, peel, core, slice, fill, let, bring, dissolve, simmer, stew, fry, melt, heat, warm, sprinkle, dredge, strew, dust, throw, drop, squeeze, break, separate, whip, whisk, skim, scald, soak, steep, tie, wrap, place, spread, brush, preheat, combine, fold, grease, line, butter, flour, cool, make, prepare, work, remove, leave, transfer, turn, cream, divide, shape, form, press, chill, garnish, return, reduce, blend, toss, drain, cook, brown, decorate, tip, arrange, dot, draw, raise, stand, scrape, then, when, after, before, while, if, in, meanwhile, once, repeat, allow, have, pick, bruise, blanch, stone, weigh, clean, procure, choose, begin, proceed, gather, whisk, prick, stamp, weigh, ice, do',
@@ -249,6 +256,26 @@ export const partNames: Readonly<Record<string, string>> = {
   pickle: 'pickle',
   brine: 'brine',
   ferment: 'ferment',
+  levain: 'leaven',
+  biga: 'sponge',
+  preferment: 'sponge',
+  soaker: 'soaker',
+  sauerteig: 'leaven',
+  roggensauer: 'leaven',
+  roggensauerteig: 'leaven',
+  weizensauer: 'leaven',
+  weizensauerteig: 'leaven',
+  vorteig: 'sponge',
+  quellstuck: 'soaker',
+  bruhstuck: 'soaker',
+  kochstuck: 'soaker',
+  hauptteig: 'dough',
+  brotteig: 'dough',
+  teig: 'dough',
+  fullung: 'filling',
+  belag: 'topping',
+  glasur: 'glaze',
+  guss: 'glaze',
   base: 'base',
   cake: 'cake',
   pudding: 'pudding',

@@ -188,6 +188,8 @@ export const stayWordSchema = z.object({
     'elsewhere',
     'opens',
     'shut',
+    'ajar',
+    'ajar-door',
     'keeps',
     'door',
     'never',
@@ -326,6 +328,18 @@ export const kindSchema = z.object({
    * over-proved.
    */
   dough: z.object({mix: z.number(), rise: z.number(), shape: z.number(), prove: z.number(), hold: z.number()}).optional(),
+  /** What is set in its place where the leaven is another than its name leads one to think: id of another kind. */
+  leavened: z
+    .object({
+      /** Only these of its words leave the leaven open; all of them where absent. */
+      words: z.array(z.string()).min(1).optional(),
+      /** The leaven that is among the ingredients, the other being absent. */
+      by: z.enum(['yeast', 'sourdough']),
+      kind: z.string(),
+    })
+    .optional(),
+  /** Dry when it is done: it keeps without warmth. */
+  dry: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */

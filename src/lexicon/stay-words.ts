@@ -47,6 +47,12 @@ export const stayWords: readonly StayWord[] = [
   ),
   row('keeps', 'keeps', 'keep, kept, keeping, leave, left, leaving, hold, held, remain, remains, stay, stays, with'),
   row('door', 'door', 'door, doors, oven, ovens, ouen'),
+  row(
+    'ajar',
+    'ajar',
+    'ajar, open, half open, half-open, partly open, propped, propped open, wedged, wedged open, unlatched, offen, geoffnet, geoffneter, offener, angelehnt, angelehnter, gekippt, spalt, holzloffel',
+  ),
+  row('ajar-door', 'ajar-door', 'door, oven door, tur, ofentur, backofentur, ture, ofenture, backofenture'),
   row('never', 'never', 'not, never, no, nor, without, avoid, neither, don’t, cannot, mustn’t, shouldn’t, resist'),
   row('until', 'until', 'till, until, ’till, til, before, ere, under'),
   row('during', 'during', 'for, during, in, within, throughout'),

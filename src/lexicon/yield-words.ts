@@ -13,11 +13,14 @@ export const germanYields: Readonly<Record<string, string>> = {
   esser: 'persons',
   stuck: 'pieces',
   stucke: 'pieces',
+  stucken: 'pieces',
   stk: 'pieces',
   brot: 'loaf',
   brote: 'loaves',
+  broten: 'loaves',
   laib: 'loaf',
   laibe: 'loaves',
+  laiben: 'loaves',
   brotchen: 'rolls',
   semmeln: 'rolls',
   wecken: 'rolls',
@@ -32,6 +35,11 @@ export const germanYields: Readonly<Record<string, string>> = {
   stollen: 'loaves',
   zopf: 'loaf',
   zopfe: 'loaves',
+  zopfen: 'loaves',
+  baguettes: 'baguettes',
+  brezeln: 'rolls',
+  brotlaibe: 'loaves',
+  brotlaiben: 'loaves',
   pizzen: 'pizzas',
   fladen: 'flatbreads',
   springform: 'tin',
@@ -53,3 +61,28 @@ export const aboutYield: ReadonlyMap<string, string> = new Map([
   ),
   ...words('nearly, almost, knapp').map((word) => [word, 'nearly'] as const),
 ])
+
+const set = (list: string): ReadonlySet<string> => new Set(words(list))
+
+/**
+ * How a method says what its dough or batter comes to, where the receipt states no yield: "divide into six loaves", "pour into two tins".
+ * Only things that are baked as they are shaped; balls, layers and rounds may be anything. Common practice, no source.
+ */
+export const methodYields = {
+  /** Before the count. */
+  into: set('into, in, zu'),
+  between: set('between, among, auf'),
+  things: set(
+    'loaf, loaves, rolls, buns, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
+  ),
+  ones: set('roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
+  vessels: set('tin, tins, pan, pans, moulds, molds, kastenformen, springformen, formen'),
+  pieces: set('pieces, parts, portions, balls, stucke, teile, teilstucke, portionen, teiglinge, stucken'),
+  verbs: {
+    divide: set('divide, divided, portion, scale, split, teilen, aufteilen, unterteilen, portionieren'),
+    shape: set('shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work'),
+    behind: set(
+      'teilen, aufteilen, unterteilen, portionieren, formen, verteilen, fullen, geben, wirken, backen, geteilt, geformt',
+    ),
+  },
+} as const

@@ -333,7 +333,7 @@ function Work({
           <ol>
             {later.map((deed) => (
               <li key={`${deed.step.key}@${deed.step.at}`}>
-                <strong>{clock(deed.step.at, style)}</strong> <span lang={saidIn()}>{deed.step.say}</span>
+                <strong>{deed.step.when ?? clock(deed.step.at, style)}</strong> <span lang={saidIn()}>{deed.step.say}</span>
               </li>
             ))}
           </ol>
@@ -438,7 +438,7 @@ function OneDeed({
   return (
     <div class="deed">
       <p class="deed-say">
-        <strong class="deed-time">{clock(step.at, style)}</strong>
+        <strong class="deed-time">{step.when ?? clock(step.at, style)}</strong>
         {main && now - step.at >= 1 ? <span class="overdue"> {w.ago(writeDuration(now - step.at))}</span> : null}{' '}
         <span lang={saidIn()}>{step.say}</span>
       </p>

@@ -87,7 +87,7 @@ function receiptView(receipt: Receipt, style: Style): ReceiptView {
     end: receipt.end,
     year: receipt.year,
     place: receipt.place,
-    serves: receipt.serves?.text ?? null,
+    serves: receipt.serves === null ? null : [receipt.serves.text, receipt.feeds?.text ?? ''].filter(Boolean).join('; '),
     ingredients: receipt.ingredients.map((one) => ingredientView(one, style)),
     heat: receipt.oven.map((one) => ({
       text: one.text,

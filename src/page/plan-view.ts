@@ -3,7 +3,7 @@ import {sources} from '../lexicon/sources.js'
 import {batchesOf, withoutBatch} from '../plan/batches.js'
 import type {PlanProblem} from '../plan/types.js'
 import type {Dish} from '../scale/types.js'
-import {temperatures} from '../sheets/figures.js'
+import {stepClock, temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
 import {changeWords, stepWords, suggestionWords, waysTold} from '../sheets/phrases.js'
 import {balanceLines, believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
@@ -29,6 +29,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     return {
       key: `${name}:${n}`,
       at: step.at,
+      ...(step.untimed === true ? {when: stepClock(step, style)} : {}),
       action: step.action,
       dishes: step.dishes,
       load: step.load,

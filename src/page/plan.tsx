@@ -113,7 +113,7 @@ function Steps({steps, showing}: {readonly steps: readonly StepView[]; readonly 
       <tbody>
         {steps.slice(0, shown).map((step) => (
           <tr key={step.key} class={step.past ? 'past' : ''}>
-            <th scope="row">{clock(step.at, style)}</th>
+            <th scope="row">{step.when ?? clock(step.at, style)}</th>
             <td lang={showing.language}>{step.say}</td>
             <td lang={showing.language}>{step.sign}</td>
           </tr>

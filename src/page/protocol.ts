@@ -170,6 +170,8 @@ export interface StepView {
   /** Stable from plan to plan: what it is and for whom, not when. */
   readonly key: string
   readonly at: number
+  /** What stands for its time, where it is at no hour of its own. */
+  readonly when?: string
   readonly action: Plan['steps'][number]['action']
   readonly dishes: readonly string[]
   readonly load: number | null

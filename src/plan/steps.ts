@@ -4,6 +4,7 @@ import type {Message} from '../receipt/types.js'
 import type {Dish, DoughTimes} from '../scale/types.js'
 import {sample} from './curve.js'
 import {mixesFrom} from './dough.js'
+import {eveningsOf} from './evening-before.js'
 import {isNight} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -202,7 +203,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     dishes: readonly string[],
     load: number | null,
     say: Phrase,
-    extra: {sign?: Phrase | null; ahead?: Phrase | null; behind?: Phrase | null; celsius?: Step['celsius']} = {},
+    extra: {
+      untimed?: boolean
+      sign?: Phrase | null
+      ahead?: Phrase | null
+      behind?: Phrase | null
+      celsius?: Step['celsius']
+    } = {},
   ): void => {
     const words = {say, sign: extra.sign ?? null, ifAhead: extra.ahead ?? null, ifBehind: extra.behind ?? null}
     const text = (p: Phrase | null): string | null => (p ? speak(p, speaker) : null)
@@ -218,6 +225,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       ifBehind: text(words.ifBehind),
       celsius: extra.celsius ?? null,
       words,
+      ...(extra.untimed === true ? {untimed: true} : {}),
       ...(problem.done && at < problem.done.now ? {past: true} : {}),
     })
   }
@@ -253,7 +261,11 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         put(0, d.sponge, 'sponge', [d.dish.id], d.load, p('sponge', {dishes: who, until: {unit: 'clock', value: d.mix}}), {
           sign: p('sign sponge'),
         })
-      const mixed: PhraseId = d.cool ? 'evening before' : d.sponge !== null ? 'mix sponge' : 'mix'
+      const mixed: PhraseId = d.cool
+        ? 'evening before'
+        : d.sponge !== null || d.dish.evening?.some(({does}) => does === 'set')
+          ? 'mix sponge'
+          : 'mix'
       put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: who}))
       if (dough.rise > 0)
         put(1, d.rise, 'rise', [d.dish.id], d.load, p('rise', {dishes: who, until: {unit: 'clock', value: d.shape}}), {
@@ -282,6 +294,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           },
         )
     }
+    const mixed = (id: string): number | null =>
+      doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)
+    for (const one of eveningsOf(problem, plan, mixed))
+      put(0, one.at, 'evening before', [one.dish], null, one.say, {untimed: one.untimed})
     for (const c of clashes)
       messages.push({
         file: 'day.md',
@@ -410,7 +426,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
       const holds = ids.some((id) => {
         const dish = byId.get(id)
-        return dish !== undefined && dish.need.overnight && dish.dough === null && dish.need.startHigh > rules.slackCelsius
+        return (
+          dish !== undefined &&
+          dish.dry !== true &&
+          dish.need.overnight &&
+          dish.dough === null &&
+          dish.need.startHigh > rules.slackCelsius
+        )
       })
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
@@ -427,9 +449,12 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     const times = [...openings].sort((a, b) => a - b)
     times.forEach((at, i) => {
       const next = times[i + 1]
-      if (next === undefined || next - at <= 120) return
       const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))
-      if (inside.length > 0) put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
+      if (next === undefined) return
+      const ajar = inside.map((id) => byId.get(id)?.ajar).find((words) => words !== undefined)
+      if (ajar !== undefined) put(9, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
+      else if (inside.length > 0 && next - at > 120)
+        put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }
   steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))

@@ -89,6 +89,8 @@ export type PhraseValue =
   | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
   /** With `whole`, all batches of each are meant, or as many as matter: they are named once. */
   | {readonly unit: 'dishes'; readonly dishes: readonly string[]; readonly whole?: boolean}
+  /** Amounts of a dish, each as the kitchen measures it with its item's id. */
+  | {readonly unit: 'amounts'; readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string}>}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
   /** Phrases within a phrase, joined by semicolons. */
@@ -163,6 +165,8 @@ export interface Step {
     readonly ifAhead: Phrase | null
     readonly ifBehind: Phrase | null
   }
+  /** At no hour of its own: `at` only says where it stands among the rest. */
+  readonly untimed?: boolean
   /** Already done when the day was planned again. */
   readonly past?: boolean
 }

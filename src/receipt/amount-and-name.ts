@@ -29,6 +29,23 @@ const SOLD = new Set(['packet', 'tin', 'jar', 'bottle'])
 const HEAPED = new Set(['heaping', 'heaped', 'scant', 'level', 'rounded', 'full', 'good', 'large', 'small', 'packed'])
 const STRETCHES = new Set(['min', 'mins', 'minute', 'minutes', 'hour', 'hours', 'hr', 'hrs', 'h', 'sec', 'secs', 'seconds'])
 
+/** "With warm water", "add milk": words before a name of what goes in. */
+const GOES_IN = new Set([
+  'with',
+  'add',
+  'in',
+  'into',
+  'warm',
+  'cold',
+  'hot',
+  'boiling',
+  'tepid',
+  'lukewarm',
+  'new',
+  'sweet',
+  'sour',
+])
+
 /** The bare name just before this quantity, with nothing but a comma or dash between. */
 function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number): Draft | null {
   const {words, tokens} = entries.view
@@ -51,7 +68,9 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
     opener.block !== tokens[at]!.block ||
     opener.kind === 'mark' ||
     words[before.start - 1] === 'of' ||
-    words[before.start - 1] === 'and'
+    words[before.start - 1] === 'and' ||
+    // "Mix with warm water, about three pints": a measure behind a comma, of what goes in.
+    (quantity.dimension !== 'count' && between.length === 1 && GOES_IN.has(words[before.start - 1]!))
   return startsClause ? before : null
 }
 
@@ -101,6 +120,8 @@ function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: 
       : mode === 'list' && (of || SOLD.has(quantity.measure))
   }
   if (!noun.known) return mode === 'list' && !quantity.article && !the
+  // "Set a sponge over night": the dough's own beginning.
+  if (quantity.article && mode !== 'list' && words[noun.start] === 'sponge' && noun.next === noun.start + 1) return false
   const {row} = noun
   if (row === null) return mode === 'list'
   const counted = COUNTED.has(row.group) || row.pieces.some((p) => p.measure === 'count')

@@ -227,7 +227,8 @@ function one(view: View, at: number, end: number): One | null {
       return null
     return afterFraction(view, part, at + 1, end)
   }
-  if (bit & BUNDLE && words[at] !== 'hundred') return bundle(view, ONE, at, end)
+  // "Score the rind": a verb, where nothing counts the scores.
+  if (bit & BUNDLE && !/^(?:hundred|scores?)$/.test(words[at]!)) return bundle(view, ONE, at, end)
   if (bit & CARDINAL) {
     let n = cardinals[words[at]!]!
     let next = at + 1

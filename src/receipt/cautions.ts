@@ -27,6 +27,12 @@ function isCold({tokens}: Section, at: number): boolean {
   return false
 }
 
+/** What is dry when it is done, and bread, keep out of the oven or in it: no germ grows in them for want of warmth. Common practice, no source. */
+function keepsWithoutWarmth(kind: string | null): boolean {
+  const row = kind === null ? null : lookUpKind(kind)
+  return row?.dry === true || row?.dough !== undefined
+}
+
 /** What cautions are raised by. */
 export interface CautionInput {
   readonly section: Section
@@ -43,6 +49,7 @@ export interface CautionInput {
  */
 export function cautionsOf({section, ingredients, times, kind, cooked}: CautionInput): CautionNote[] {
   const raised = new Map<string, Caution>()
+  const keeps = keepsWithoutWarmth(kind)
   const raise = (id: string): void => {
     const row = raised.has(id) ? null : lookUpCaution(id)
     if (row !== null) raised.set(id, row)
@@ -57,11 +64,11 @@ export function cautionsOf({section, ingredients, times, kind, cooked}: CautionI
     const start = section.tokens[phrase.from]!.start
     const time = times.find((t) => t.start <= start && start < t.end)
     if (time !== undefined && time.of !== 'bake' && time.of !== 'stand') continue
-    if (phrase.row.id === 'hot-holding' && isCold(section, phrase.from)) continue
+    if (phrase.row.id === 'hot-holding' && (keeps || isCold(section, phrase.from))) continue
     raise(phrase.row.id)
   }
   // However the night in the oven is worded ("two nights in a cool oven"), what is left in it cools.
-  if (times.some((time) => time.overnight === true)) raise('hot-holding')
+  if (!keeps && times.some((time) => time.overnight === true)) raise('hot-holding')
   if (kind !== null) for (const id of lookUpKind(kind)?.cautions ?? []) raise(id)
   return [...raised.values()].map((row) => ({id: row.id, text: `${row.harm} ${row.instead}`, source: row.source}))
 }

@@ -99,5 +99,6 @@ export function entry(entries: Entries, at: number, to: number, mode: Mode): num
     if (like !== null) return like.next
   }
   if (quantity.measure === 'drop' && (words[from] === 'every' || words[from] === 'each')) return quantity.next
-  return measured(entries, at, quantity, to, mode, the, hedges)
+  // Read from `at` on, the quantity has those before it already: said once, “about” counts once.
+  return measured(entries, at, quantity, to, mode, the, the ? hedges : [])
 }

@@ -1,3 +1,4 @@
+import {overVerbs} from '../lexicon/grammar-words.js'
 import {measureFirst} from './amount-and-name.js'
 import {readQuantity, textOf} from './amounts.js'
 import {leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
@@ -94,6 +95,10 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
         i = label
         continue
       }
+    }
+    if (token.word === 'over' && i > from && overVerbs.has(words[i - 1]!)) {
+      i++
+      continue
     }
     const said = saidOf(entries, i, to, mode)
     if (said > 0) {

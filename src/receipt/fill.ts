@@ -75,7 +75,7 @@ export function fillFromKind(known: Known): Inferred[] {
   inferred.push({
     field: 'kind',
     value: row.id,
-    why: `“${kind.words}” in the ${kind.by === 'title' ? 'title' : 'text'}`,
+    why: `“${kind.words}” in the ${kind.by === 'title' ? 'title' : 'text'}${kind.leaven === undefined ? '' : `, raised by ${kind.leaven}`}`,
   })
   if (row.vessel === 'none') return inferred
   const from = `usual for ${row.title.toLowerCase()} (${row.source})`

@@ -48,6 +48,9 @@ function output(view: View, d: Draft): ReadIngredient {
   }
 }
 
+/** Before a name that was given before. */
+const KNOWN_BY: ReadonlySet<string> = new Set(['the', 'your', 'this', 'these', 'said'])
+
 /**
  * The entries that count, in the order of the text. A bare name in prose that ends the title is what is made.
  *
@@ -86,6 +89,9 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       if (definite.has(key(d)) || seen.has(key(d))) continue
       const base = d.item.replace(/ (?:juice|rind|pulp|yolk|white|crumb)$/, '')
       if (base !== d.item && (definite.has(base) || seen.has(base))) continue
+      // "A pound of salt pork … put the pork in the pot": the same, by its last word.
+      if (KNOWN_BY.has(view.words[d.start - 1] ?? '') && kept.some((one) => one.low !== null && one.item.endsWith(` ${d.item}`)))
+        continue
       if (titleWords[titleWords.length - 1] === d.item) continue
       if (entries.listed) continue
       seen.add(key(d))

@@ -1,4 +1,4 @@
-import {kinds, lookUpItem} from '../lexicon/index.js'
+import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import type {DishKind} from '../lexicon/schema.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section} from './section.js'
@@ -10,6 +10,8 @@ export interface KindFound {
   readonly words: string
   /** The title says it, or only the text. */
   readonly by: 'title' | 'text'
+  /** The leaven among the ingredients that decided between two kinds of bread. */
+  readonly leaven?: 'yeast' | 'sourdough'
 }
 
 const TREE = phraseTree(kinds, (row: DishKind) => row.words)
@@ -27,6 +29,23 @@ const BAKES: ReadonlySet<string> = new Set(['bake', 'baked', 'baking', 'oven', '
  * @returns null where nothing tells
  */
 export function kindOf(section: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
+  const found = named(section, ingredients)
+  const other = found === null ? undefined : lookUpKind(found.id)?.leavened
+  if (found === null || other === undefined || (other.words !== undefined && !other.words.includes(found.words))) return found
+  return leavenOf(ingredients) === other.by ? {...found, id: other.kind, leaven: other.by} : found
+}
+
+/** The one leaven of a bread; null where there is none, or both. */
+function leavenOf(ingredients: readonly ReadIngredient[]): 'yeast' | 'sourdough' | null {
+  const ids = new Set(ingredients.map(({item}) => lookUpItem(item)?.id))
+  const sour = ids.has('leaven')
+  const yeast = YEASTS.some((id) => ids.has(id))
+  return sour === yeast ? null : sour ? 'sourdough' : 'yeast'
+}
+/** Rows of `lexicon/items` that raise a dough by yeast. */
+const YEASTS: readonly string[] = ['yeast', 'compressed yeast', 'dry yeast', 'dry yeast cake', 'emptins']
+
+function named(section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
   const title = section.title === '' ? null : byTitle(section.title)
   let bakes = false
   for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true

@@ -1,5 +1,7 @@
+import {readAjar} from './ajar.js'
 import {type Boiled, boiledWhole} from './boiled.js'
 import {HOTTEST} from './degrees.js'
+import {isSet, readEvenings} from './evening.js'
 import {laterFacts, readFacts} from './facts.js'
 import {readHeat} from './heat.js'
 import {heatsBeyond} from './heat-beyond.js'
@@ -17,7 +19,7 @@ import {readStays} from './stays.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
 import {makeView} from './view.js'
-import {readYield} from './yields.js'
+import {readYields} from './yield-facts.js'
 
 export interface ReadOptions {
   /** The file's name, for titles and messages. */
@@ -116,6 +118,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     }
     const stays = readStays(section, readTimes(section))
     const {door} = stays
+    const ajar = readAjar(section)
     const told = new Set<string>()
     const notes = noteSpans(view)
     const boiled =
@@ -160,7 +163,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         reason: `“${noteWords(heat.text)}” is hotter than any oven bakes: it is not taken as a heat`,
         suggest: `write up to ${HOTTEST} °C, ${Math.round((HOTTEST * 9) / 5 + 32)} °F or gas mark 10`,
       })
-    const rising = readRising(section, times)
+    const evening = readEvenings(section, ingredients, times, notes)
+    // The night of a sponge is no rising of the dough.
+    const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
+    const rising = readRising(section, own)
     const receipt: ReadReceipt = {
       file,
       title,
@@ -175,7 +181,9 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       times: rising.times,
       ...(rising.untimed.length > 0 ? {untimed: rising.untimed} : {}),
       ...(door.length > 0 ? {door} : {}),
-      serves: readYield(section),
+      ...(ajar === null ? {} : {ajar}),
+      ...(evening.length > 0 ? {evening} : {}),
+      ...readYields(section),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
     }

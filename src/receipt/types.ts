@@ -103,6 +103,16 @@ export interface DoorRule extends Span {
   readonly sources: readonly string[]
 }
 
+/** Something that the receipt has done the evening before it is baked. */
+export interface EveningBefore extends Span {
+  /** Put to soak, or a sponge or leaven set. */
+  readonly does: 'soak' | 'set'
+  /** Which of `ingredients`, by their place; none where the words name a sponge and not what is in it. */
+  readonly items: readonly number[]
+  /** Minutes after midnight of that day; absent where the receipt says no hour. */
+  readonly hour?: number
+}
+
 export interface Yield extends Span {
   readonly low: number
   readonly high: number
@@ -163,7 +173,14 @@ export interface ReadReceipt {
   readonly untimed?: ReadonlyArray<'rise' | 'prove'>
   /** Absent where the text says nothing of keeping the door shut. */
   readonly door?: readonly DoorRule[]
+  /** What it has done the evening before; absent where it says nothing of it. */
+  readonly evening?: readonly EveningBefore[]
+  /** The words that want the door left a little open while it bakes or dries; absent where none do. */
+  readonly ajar?: Span
+  /** How much it makes; where no count of that is given, how many people it feeds. */
   readonly serves: Yield | null
+  /** How many people it feeds, beside a count of what it makes: "Makes 2 loaves. Serves 12." */
+  readonly feeds?: Yield
   readonly facts: ReceiptFacts
   /** The words that say that it is boiled or steamed, and not baked. */
   readonly boiled?: string

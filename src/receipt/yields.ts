@@ -179,7 +179,7 @@ export const THINGS: ReadonlySet<string> = new Set([
   'tray',
 ])
 /** "gives a pint of juice" tells no yield. */
-const MEASURES: ReadonlySet<string> = new Set([
+export const MEASURES: ReadonlySet<string> = new Set([
   'cup',
   'cups',
   'pint',
@@ -192,7 +192,7 @@ const MEASURES: ReadonlySet<string> = new Set([
   'dish',
 ])
 
-const SIZES = new Set([
+export const SIZES: ReadonlySet<string> = new Set([
   'large',
   'dariole',
   'jelly',
@@ -303,7 +303,7 @@ function one(tokens: readonly Token[], i: number): {value: number; end: number; 
   return {value, end, dozens}
 }
 
-function count(tokens: readonly Token[], i: number): Count | null {
+export function count(tokens: readonly Token[], i: number): Count | null {
   let at = i
   let about: string | null = null
   while (
@@ -352,7 +352,7 @@ function pastAbout(tokens: readonly Token[], at: number): number {
 }
 
 /** The noun that a yield counts, in English; '' where the word at `at` is none. */
-const thingAt = (tokens: readonly Token[], at: number): string => {
+export const thingAt = (tokens: readonly Token[], at: number): string => {
   const word = tokens[at]?.word ?? ''
   return THINGS.has(word) ? word : (germanYields[word] ?? '')
 }
@@ -361,6 +361,8 @@ const isPersons = (word: string): boolean => PERSONS.has(word) || germanYields[w
 
 /** More than anybody makes of one receipt. */
 const MOST = 2000
+/** Tokens behind the people within which a count of what is made is of the same receipt ("Serves 12. Makes two loaves."). */
+const NEAR_PEOPLE = 40
 /** A number in words is a yield by itself from here on ("it will make about thirty"). */
 const FEWEST_ALONE = 10
 
@@ -370,15 +372,38 @@ const opensList = (tokens: readonly Token[], at: number): boolean => {
   return tokens[before]?.block === tokens[at]!.block && /^(?:ingredients|zutaten)$/.test(tokens[before]!.word)
 }
 
+/** What a receipt states of how much comes of it, each with the words it stands in; null where it says nothing of the kind. */
+export interface StatedYields {
+  /** The first that counts what is made, and the first of those that count it in no measure ("makes two loaves", not "three pints"). */
+  readonly made: Yield | null
+  readonly counted: Yield | null
+  /** The first that counts people. */
+  readonly persons: Yield | null
+}
+
 /**
- * Read the yield of one receipt: the first that counts people, else the first that counts what is made.
+ * Read what one receipt states of how much it makes, and of how many it feeds: "Makes 2 loaves. Serves 12." says both.
  *
  * @param section the receipt's blocks and tokens
- * @returns the yield with the words it stands in, or null
  */
-export function readYield(section: Section): Yield | null {
+export function statedYields(section: Section): StatedYields {
   const {tokens, source} = section
   let made: Yield | null = null
+  let counted: Yield | null = null
+  let persons: Yield | null = null
+  /** Said without a word for people: "Sufficient for 6." */
+  let few: Yield | null = null
+  let toldAt = 0
+  const feeds = (found: Yield, at: number): void => {
+    if (persons === null) toldAt = at
+    persons ??= found
+  }
+  const makes = (found: Yield, at: number): void => {
+    // A section may hold a second receipt: a count far behind the people of the first is not of the same.
+    if (persons !== null && at > toldAt + NEAR_PEOPLE) return
+    made ??= found
+    if (!MEASURES.has(found.of)) counted ??= found
+  }
   const phrase = (from: number, to: number, c: Count, of: string): Yield => {
     const start = tokens[from]!.start
     const behind = pastAbout(tokens, to)
@@ -397,10 +422,10 @@ export function readYield(section: Section): Yield | null {
       const c = count(tokens, i + 1)
       const of = c === null ? '' : (tokens[c.end]?.word ?? '')
       if (c !== null && tokens[c.end + 1]?.word === ')' && c.low > 0) {
-        if (isPersons(of)) return phrase(i + 1, c.end + 1, c, 'persons')
+        if (isPersons(of)) feeds(phrase(i + 1, c.end + 1, c, 'persons'), i)
         // "Plätzchen (ca. 40 Stück)", of what the heading names.
         const thing = thingAt(tokens, c.end)
-        if (thing !== '' && section.blocks[t.block]!.kind === 'heading') made ??= phrase(i + 1, c.end + 1, c, thing)
+        if (thing !== '' && section.blocks[t.block]!.kind === 'heading') makes(phrase(i + 1, c.end + 1, c, thing), i)
       }
       continue
     }
@@ -410,11 +435,11 @@ export function readYield(section: Section): Yield | null {
       // "Ca. 60 Stück", "12 buns": a paragraph of its own.
       if (c !== null && c.high > 1 && c.high <= MOST && tokens[c.end]?.block === block) {
         const thing = thingAt(tokens, c.end)
-        const persons = isPersons(tokens[c.end]!.word)
+        const people = isPersons(tokens[c.end]!.word)
         const last = tokens[c.end + 1]?.word === '.' ? c.end + 2 : c.end + 1
-        if ((persons || (thing !== '' && !MEASURES.has(thing))) && tokens[last]?.block !== block) {
-          if (persons) return phrase(i, c.end + 1, c, 'persons')
-          made ??= phrase(i, c.end + 1, c, thing)
+        if ((people || (thing !== '' && !MEASURES.has(thing))) && tokens[last]?.block !== block) {
+          if (people) feeds(phrase(i, c.end + 1, c, 'persons'), i)
+          else makes(phrase(i, c.end + 1, c, thing), i)
           continue
         }
       }
@@ -441,20 +466,25 @@ export function readYield(section: Section): Yield | null {
     const after = (n: number): string => (tokens[n]?.block === block ? tokens[n]!.word : '')
     // "serves a crowd": of no number.
     const article = /^an?$/.test(tokens[j]!.word) && c.high <= 1
-    if (isPersons(after(k)) && !article) return phrase(i === j - 1 && t.word === 'for' ? i : i, k + 1, c, 'persons')
+    if (isPersons(after(k)) && !article) {
+      feeds(phrase(i, k + 1, c, 'persons'), i)
+      continue
+    }
     // "For 4 pizzas (30 cm)", "For 6:", a line of its own; anywhere else "for" says what of.
     const isFor = t.word === 'for' || t.word === 'fur'
     const line = isFor && (tokens[i - 1]?.block !== block || opensList(tokens, i))
     if ((isFor && !line) || t.word === 'serve') {
       if (t.word === 'serve' && (tokens[i - 1] === undefined || tokens[i - 1]!.block !== block) && tokens[j]!.kind === 'number')
-        return phrase(i, c.end, c, 'persons')
+        feeds(phrase(i, c.end, c, 'persons'), i)
       continue
     }
     if (/^(?:serves|serving|servings|feeds|portions)$/.test(t.word)) {
       if (article) continue
       const ends = tokens[k]
-      if (ends === undefined || ends.block !== block || ends.kind === 'mark' || !THINGS.has(ends.word))
-        return phrase(i, c.end, c, 'persons')
+      if (ends === undefined || ends.block !== block || ends.kind === 'mark' || !THINGS.has(ends.word)) {
+        feeds(phrase(i, c.end, c, 'persons'), i)
+        continue
+      }
     }
     let named = ''
     while (k < c.end + 9 && after(k) !== '') {
@@ -477,8 +507,8 @@ export function readYield(section: Section): Yield | null {
       const next = after(k)
       if (next !== '' && !(tokens[k]!.kind === 'mark' && /^[:.()]$/.test(next))) continue
       if (named === '' && (k > c.end || c.high <= 1 || next === '(')) continue
-      if (named === '') return phrase(i, k, c, 'persons')
-      made ??= phrase(i, k, c, named)
+      if (named === '') feeds(phrase(i, k, c, 'persons'), i)
+      else makes(phrase(i, k, c, named), i)
       continue
     }
     if (named === '') {
@@ -488,7 +518,7 @@ export function readYield(section: Section): Yield | null {
         (tokens[j]!.kind === 'number' || c.about !== null || c.high >= FEWEST_ALONE) &&
         (tokens[k] === undefined || tokens[k]!.block !== block || tokens[k]!.kind === 'mark' || pastAbout(tokens, c.end) > c.end)
       ) {
-        made ??= phrase(i, c.end, c, 'pieces')
+        makes(phrase(i, c.end, c, 'pieces'), i)
       } else if (
         ((t.word === 'sufficient' || t.word === 'enough') && after(i + 1) === 'for') ||
         (t.word === 'reicht' && after(i + 1) === 'fur')
@@ -496,21 +526,21 @@ export function readYield(section: Section): Yield | null {
         // "Sufficient for 6.": people, where nothing is named; "sufficient for a turkey" tells no yield.
         const next = tokens[k]
         const alone = next === undefined || next.block !== block || next.kind === 'mark'
-        if (alone && c.high > 1) made ??= phrase(i, c.end, c, 'persons')
+        if (alone && c.high > 1) few ??= phrase(i, c.end, c, 'persons')
       }
       continue
     }
     if (/^(?:make|give)$/.test(t.word) && !makesYield(tokens, i)) continue
     if (/^(?:gives?|produces)$/.test(t.word) && MEASURES.has(named)) continue
-    made ??= phrase(i, k, c, named)
+    makes(phrase(i, k, c, named), i)
   }
-  return made
+  return {made, counted, persons: persons ?? few}
 }
 
 const SIZE_UNITS: ReadonlySet<string> = new Set('inch inches in cm mm g gram grams kg lb lbs oz ounce pound "'.split(' '))
 
 /** "two 800 g loaves", "four 30 cm pizzas", "one (9 x 5-inch) loaf": the token after a size at `at`; `at` where none stands there. */
-function pastSize(tokens: readonly Token[], at: number): number {
+export function pastSize(tokens: readonly Token[], at: number): number {
   const open = tokens[at]?.word === '('
   let i = open ? at + 1 : at
   const start = i

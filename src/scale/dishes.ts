@@ -4,8 +4,9 @@ import type {DishKind, Item, Range} from '../lexicon/schema.js'
 import {vessels} from '../lexicon/vessels.js'
 import {exactly, plus, scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
+import {isSet} from '../receipt/evening.js'
 import type {Place} from '../receipt/position.js'
-import type {Inferred, Ingredient, Message, Receipt, TimePhrase} from '../receipt/types.js'
+import type {EveningBefore, Inferred, Ingredient, Message, Receipt, TimePhrase} from '../receipt/types.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
@@ -14,7 +15,7 @@ import {type KitchenInput, kitchenAmounts} from './kitchen.js'
 import {anyKind, heatNeed, thickened} from './need.js'
 import {pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
-import type {DayAmount, DayToScale, Dish, FloorRoom, FloorRules, Vessel} from './types.js'
+import type {DayAmount, DayToScale, Dish, EveningTask, FloorRoom, FloorRules, Vessel} from './types.js'
 import {spreadOf, topArea, vesselOf} from './vessel.js'
 
 /** What `makeDishes` reads. */
@@ -798,8 +799,9 @@ function limitOf(context: Context, each: number, fits: number, order: Order, rec
 function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   const serves = receipt.facts.serves
   if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
-  if (receipt.serves !== null && /^(?:person|people|serving|portion|guest|helping)/.test(receipt.serves.of.toLowerCase())) {
-    const {low, high} = receipt.serves
+  const persons = receipt.feeds ?? receipt.serves
+  if (persons !== null && /^(?:person|people|serving|portion|guest|helping)/.test(persons.of.toLowerCase())) {
+    const {low, high} = persons
     return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
   }
   // The kind's figure belongs to its usual weight; a smaller or larger vessel feeds in proportion.
@@ -864,6 +866,10 @@ function dishFrom(parts: Parts): Dish {
     wantedBy: item.wantedBy,
     dough: doughOf(receipt, kind),
     sign: kind.sign,
+    ...(kind.dry === true ? {dry: true as const} : {}),
+    ...(receipt.evening === undefined ? {} : {evening: receipt.evening.map(eveningTask)}),
+    // Of other kinds the open door is said of a part of the time.
+    ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
     // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.
     feeds: scaledBy(feedsEach, parts.vessels * times.valueOf()),
     inferred: [...parts.inferred, ...sized.filter((one) => !parts.inferred.includes(one))],
@@ -872,6 +878,13 @@ function dishFrom(parts: Parts): Dish {
     amounts,
   }
 }
+
+const eveningTask = ({does, text, items, hour}: EveningBefore): EveningTask => ({
+  does,
+  words: text.replace(/\s+/g, ' '),
+  items,
+  ...(hour === undefined ? {} : {hour}),
+})
 
 /** A sponge that works longer, minutes, is yeast that is made, and no part of the day. Common practice, no source. */
 const longestSponge = 16 * 60
@@ -883,9 +896,12 @@ const coldProve = {from: 360, hold: 240} as const
 
 /** A dough's times: the receipt's own, in the order it gives them; else its kind's. */
 function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
-  const {facts, times, untimed = []} = receipt
+  // What is set the evening before is told as the receipt says it, and is no part of the day.
+  const {facts, times, untimed = [], evening = []} = receipt
   const of = (stage: TimePhrase['stage']): Range | null => {
-    const all = times.filter((time) => time.stage === stage && !(stage === 'sponge' && time.minutes.low > longestSponge))
+    const all = times.filter(
+      (time) => time.stage === stage && !(stage === 'sponge' && (time.minutes.low > longestSponge || isSet(evening, time))),
+    )
     return all.length === 0
       ? null
       : all

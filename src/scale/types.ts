@@ -54,6 +54,17 @@ export interface HeatNeed {
 }
 
 /** A dish of a bake day, ready to be planned: so many vessels of one receipt. */
+/** Something that a receipt has done the evening before, at the size of the dish. */
+export interface EveningTask {
+  readonly does: 'soak' | 'set'
+  /** The receipt's own words for it. */
+  readonly words: string
+  /** Which of the dish's `amounts`, by their place. */
+  readonly items: readonly number[]
+  /** Minutes after midnight of that day; absent where the receipt says no hour. */
+  readonly hour?: number
+}
+
 export interface Dish {
   /** Stable: slug of the receipt and batch number. */
   readonly id: string
@@ -79,6 +90,12 @@ export interface Dish {
   readonly wantedBy: number | null
   readonly dough: DoughTimes | null
   readonly sign: string
+  /** Dry when it is done: it keeps without warmth. Absent where it is not. */
+  readonly dry?: true
+  /** What is to be done the evening before, as the receipt says; absent where it says nothing of it. */
+  readonly evening?: readonly EveningTask[]
+  /** The receipt wants the door left a little open, in these words. */
+  readonly ajar?: string
   readonly feeds: Range
   readonly inferred: readonly Inferred[]
   /** Of these, what was decided when it was brought to this size: how many, eggs whole or weighed, batches, a time for another depth. */

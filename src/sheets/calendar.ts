@@ -39,10 +39,14 @@ export function calendar(plan: Plan, problem: PlanProblem, style: Style): string
     const base = [step.action, ...step.dishes].map(slug).join('-').slice(0, 120)
     const count = (seen.get(base) ?? 0) + 1
     seen.set(base, count)
+    const untimed = step.untimed === true
     const local = midnight.add({minutes: Math.round(step.at)})
-    const until = local.add({minutes: 5})
+    // At no hour: a whole day, whose end is the next (RFC 5545 §3.6.1); noon in UTC is that date everywhere it is written.
+    const from = untimed ? local.with({hour: 12, minute: 0}) : local
+    const until = untimed ? from.add({days: 1}) : from.add({minutes: 5})
     const floating = day.zone === null
-    const at = (time: Temporal.PlainDateTime): Temporal.Instant => time.toZonedDateTime(day.zone ?? 'UTC').toInstant()
+    const zone = untimed ? 'UTC' : (day.zone ?? 'UTC')
+    const at = (time: Temporal.PlainDateTime): Temporal.Instant => time.toZonedDateTime(zone).toInstant()
     const said = stepWords(step, problem, style)
     const named = concerned(step, dishes)
     const description = [
@@ -56,13 +60,15 @@ export function calendar(plan: Plan, problem: PlanProblem, style: Style): string
     const numbers = named.length > 0 ? ` [${named.map(({number}) => number).join(', ')}]` : ''
     const event = cal.createEvent({
       id: `${day.date}-${base}${count > 1 ? `-${count}` : ''}@hearthfall.invalid`,
-      start: at(local),
+      start: at(from),
       end: at(until),
+      allDay: untimed,
       floating,
       stamp,
       summary: `${said.say}${numbers}`,
       ...(description ? {description} : {}),
     })
+    if (untimed) continue
     for (const before of alarms[step.action] ?? [])
       event.createAlarm({type: ICalAlarmType.display, triggerBefore: before * 60, description: said.say})
   }

@@ -2,7 +2,7 @@ import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import {writeDuration} from '../measure/quantity.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
-import {clock, dayName, dayOf, temperatures, timeOfDay} from './figures.js'
+import {clock, dayName, dayOf, stepTime, temperatures, timeOfDay} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {heatChart} from './heat-chart.js'
 import {chartData, concerned, type Numbered, numbered, valueAt} from './heat-data.js'
@@ -27,10 +27,10 @@ import {messageLine} from './translation-text.js'
 import {say, type WordKey} from './words/index.js'
 
 /** The clock time of a step, with the day named under it where it is another day's. */
-function stamp(minutes: number, style: Style): Element {
-  const day = dayOf(minutes) === 0 ? '' : dayName(minutes, style)
+function stamp(step: Step, style: Style): Element {
+  const day = dayOf(step.at) === 0 ? '' : dayName(step.at, style)
   return h('div', {className: ['stamp']}, [
-    h('span', timeOfDay(minutes, style)),
+    h('span', stepTime(step, style)),
     ...(day ? [h('span', {className: ['day-name']}, day)] : []),
   ])
 }
@@ -201,7 +201,7 @@ function moments(steps: readonly Step[]): Step[][] {
   for (const step of steps) {
     const last = out.at(-1)
     const before = last?.at(-1)
-    const sameTime = last !== undefined && Math.round(last[0]!.at) === Math.round(step.at)
+    const sameTime = last !== undefined && Math.round(last[0]!.at) === Math.round(step.at) && last[0]!.untimed === step.untimed
     const sameFeed =
       step.action === 'feed' && last !== undefined && last.every(({action}) => action === 'feed') && before?.say === step.say
     if (sameTime || sameFeed) last.push(step)
@@ -237,11 +237,11 @@ function moment(
   const folded = new Set(steps.flatMap((step) => (step.action === 'load' ? (testOf(step) ?? []) : [])))
   if (steps.every((step) => step.action === 'feed'))
     return h('li', {className: ['step']}, [
-      stamp(steps[0]!.at, style),
+      stamp(steps[0]!, style),
       h('div', [deed(steps[0]!, problem, dishes, style, {test: null, ...known}), ...feedsAgain(steps, style)]),
     ])
   return h('li', {className: turn ? ['step', 'turn'] : ['step']}, [
-    stamp(steps[0]!.at, style),
+    stamp(steps[0]!, style),
     h(
       'div',
       steps

@@ -329,6 +329,18 @@ export function clock(minutes: number, style: Style): string {
   return say(style.words, 'clock.later', {days, time})
 }
 
+/** The time of day of a step: of one at no hour of its own, that it is the evening. */
+export const stepTime = (step: {readonly at: number; readonly untimed?: boolean}, style: Style): string =>
+  step.untimed === true ? style.words['clock.evening'] : timeOfDay(step.at, style)
+
+/** The same, naming the day where it is another. */
+export function stepClock(step: {readonly at: number; readonly untimed?: boolean}, style: Style): string {
+  if (step.untimed !== true) return clock(step.at, style)
+  const days = dayOf(step.at)
+  if (days === -1) return style.words['clock.eveningBefore']
+  return days === 0 ? style.words['clock.evening'] : `${style.words['clock.evening']}, ${dayName(step.at, style)}`
+}
+
 /** The day of a time, counted from the bake day: “next day”. */
 export function dayName(minutes: number, {words}: Style): string {
   const days = dayOf(minutes)

@@ -255,7 +255,16 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
               temperature: temperatures({low: need.start.low, high: need.start.high}, style),
             }),
           ),
-          h('li', need.overnight ? words['falling.overnight'] : need.falling ? words['falling.falling'] : words['falling.plain']),
+          h(
+            'li',
+            need.ajar !== undefined
+              ? say(words, 'falling.ajar', {text: need.ajar})
+              : need.overnight
+                ? words['falling.overnight']
+                : need.falling
+                  ? words['falling.falling']
+                  : words['falling.plain'],
+          ),
           ...(need.closed ? [h('li', say(words, 'falling.closed', {time: durations(need.closed, style)}))] : []),
           h('li', say(words, 'falling.place', {place: zoneWord(need.place, style)})),
           ...(span

@@ -18,6 +18,8 @@ export interface Asked {
   readonly overnight: boolean
   /** Minutes from setting in that the receipt wants the door kept shut. */
   readonly closed?: Range
+  /** The receipt wants the door left a little open, in these words. */
+  readonly ajar?: string
   readonly place: Dish['place']
   readonly sign: string
   readonly vessel: string
@@ -69,6 +71,7 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
       falling: need.falling,
       overnight: need.overnight,
       ...(need.closed === undefined ? {} : {closed: need.closed}),
+      ...(dish.ajar === undefined ? {} : {ajar: dish.ajar}),
       place: dish.place,
       sign: dish.sign,
       vessel: dish.vessel.name,
@@ -89,6 +92,7 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
     minutes: minutes ?? {low: 30, likely: 45, high: 60},
     falling: kind?.falling ?? false,
     overnight: kind?.overnight ?? false,
+    ...(kind?.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
     place: kind?.place ?? 'any',
     sign: kind?.sign ?? '',
     vessel: receipt.facts.vessel ?? kind?.vessel ?? '',

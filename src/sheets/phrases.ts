@@ -1,16 +1,17 @@
 import {kinds} from '../lexicon/kinds.js'
 import {writeDuration} from '../measure/quantity.js'
 import {signsOf} from '../plan/own-signs.js'
-import {listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
+import {inBulk, listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {bySight} from '../scale/dishes.js'
-import {clock, difference, fahrenheit, length, temperature, wood} from './figures.js'
+import {clock, difference, fahrenheit, kitchen, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
-import {inWords} from './said.js'
+import {bookOf, inWords, itemName} from './said.js'
 import type {Style} from './style.js'
 import {dePhrases} from './words/de-phrases.js'
 import {deSigns} from './words/de-signs.js'
 import {sayIf} from './words/index.js'
+import {inBook} from './words/sentences.js'
 
 /** The words of a step, said in the reader's language, clock and units. */
 export interface StepWords {
@@ -54,10 +55,21 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
     kilograms: (kilograms) => wood(kilograms, style),
     metres: (metres) => length(metres, style),
     difference: (celsius) => difference(celsius, style),
+    amount: (amount, item) => {
+      const name = bookOf(style) === null ? inBulk(item) : itemName(item, style, 2)
+      return amount === item ? name : `${amountWords(amount, style)} ${name}`
+    },
     word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
     // Two batches of one dish are one thing to name.
     and: (all) => listed([...new Set(all)], words['list.and']),
   }
+}
+
+/** An amount for the kitchen in the reader's units and words. */
+function amountWords(amount: string, style: Style): string {
+  const shown = kitchen(amount, style)
+  const book = bookOf(style)
+  return shown !== amount || book === null ? shown : (inBook(shown, book) ?? shown)
 }
 
 /** The words of a step; where the planner gave none as data, its own English ones. */

@@ -29,6 +29,7 @@ type PhraseValueFile =
   | number
   | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
   | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
+  | {readonly unit: 'amounts'; readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string}>}
   | {readonly unit: 'word'; readonly word: string}
   | {readonly unit: 'phrases'; readonly phrases: readonly PhraseFile[]}
 const phrase: z.ZodType<PhraseFile> = z
@@ -45,6 +46,7 @@ const phrase: z.ZodType<PhraseFile> = z
             value: z.number(),
           }),
           z.object({unit: z.literal('dishes'), dishes: z.array(z.string()), whole: z.boolean().optional()}),
+          z.object({unit: z.literal('amounts'), amounts: z.array(z.object({kitchen: z.string(), item: z.string()}))}),
           z.object({unit: z.literal('word'), word: z.string()}),
           z.object({unit: z.literal('phrases'), phrases: z.array(phrase)}),
         ]),
@@ -220,6 +222,7 @@ export const planFileSchema = z
         ifAhead: z.string().nullable(),
         ifBehind: z.string().nullable(),
         celsius: range.nullable(),
+        untimed: z.boolean().optional().describe('at no hour of its own: `at` only says where it stands among the rest'),
         past: z.boolean().optional().describe('done before the day was planned again'),
         words: z
           .object({say: phrase, sign: phrase.nullable(), ifAhead: phrase.nullable(), ifBehind: phrase.nullable()})

@@ -5,7 +5,19 @@ import {withoutBatch} from '../plan/batches.js'
 import {listed} from '../plan/phrases.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
-import {clock, dayName, dayOf, longDate, number, temperature, temperatures, timeOfDay, wood} from './figures.js'
+import {
+  clock,
+  dayName,
+  dayOf,
+  longDate,
+  number,
+  stepClock,
+  stepTime,
+  temperature,
+  temperatures,
+  timeOfDay,
+  wood,
+} from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {changeWords, reasonOf, remedyLines, suggestionWords, waysTold, wordsInTurn} from './phrases.js'
@@ -250,7 +262,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   if (plan.steps.length > 0) {
     heading('plan.day')
     // The day is named where it changes, so that the clocks stand under one another beside what is to be done.
-    const stamps = plan.steps.map((step) => timeOfDay(step.at, style))
+    const stamps = plan.steps.map((step) => stepTime(step, style))
     const stampWidth = Math.max(...stamps.map((stamp) => stamp.length))
     let day = 0
     const wordsOf = wordsInTurn(problem, style)
@@ -430,7 +442,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
             said.ifAhead ?? '',
             said.ifBehind ?? '',
           ].filter(Boolean)
-          return [`- [ ] **${md(clock(step.at, style))}** ${md(said.say)}`, ...notes.map((note) => `  - ${md(note)}`)].join('\n')
+          return [`- [ ] **${md(stepClock(step, style))}** ${md(said.say)}`, ...notes.map((note) => `  - ${md(note)}`)].join('\n')
         })
         .join('\n'),
     )

@@ -1,7 +1,7 @@
 import {stringify} from 'csv-stringify/sync'
 import type {Item} from '../lexicon/schema.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
-import {fahrenheit, timeOfDay} from './figures.js'
+import {fahrenheit, stepClock, timeOfDay} from './figures.js'
 import {dishTitle, numbered} from './heat-data.js'
 import {leftOut} from './left-out.js'
 import {stepWords} from './phrases.js'
@@ -48,8 +48,8 @@ export function stepsCsv(plan: Plan, problem: PlanProblem, style: Style): string
       const dish = id === null ? undefined : problem.dishes.find((other) => other.id === id)
       rows.push([
         problem.day.date,
-        Math.round(step.at),
-        timeOfDay(step.at, {...style, clock: 24}),
+        step.untimed === true ? null : Math.round(step.at),
+        step.untimed === true ? stepClock(step, style) : timeOfDay(step.at, {...style, clock: 24}),
         step.action,
         step.load,
         entry?.number ?? null,

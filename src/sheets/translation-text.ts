@@ -1,5 +1,5 @@
 import type {Source} from '../lexicon/schema.js'
-import type {Ingredient, Message, OvenPhrase, Receipt, Translation} from '../receipt/types.js'
+import type {Ingredient, Message, OvenPhrase, Receipt, Translation, Yield} from '../receipt/types.js'
 import {durations, mass, temperatures, volume} from './figures.js'
 import {allergenNames, cautionText, inWords, messageWords, oursValue, partName, sourceTitle} from './said.js'
 import {plainStyle, type Style} from './style.js'
@@ -105,7 +105,7 @@ function oneLine(text: string): string {
 
 /** Every time a receipt states, as it is shown: how long, and of what. A rule about the door stands for the time within it. */
 export function timesShown(
-  receipt: Pick<Receipt, 'times' | 'door'>,
+  receipt: Pick<Receipt, 'times' | 'door' | 'ajar'>,
   style: Style,
 ): ReadonlyArray<{
   readonly text: string
@@ -138,7 +138,9 @@ export function timesShown(
     of: words['of.door'],
     sources,
   }))
-  return [...times, ...shut].sort((a, b) => a.start - b.start)
+  const {ajar} = receipt
+  const open = ajar === undefined ? [] : [{...ajar, length: words['translate.whileIn'], of: words['of.ajar'], sources: []}]
+  return [...times, ...shut, ...open].sort((a, b) => a.start - b.start)
 }
 
 /** One message as `file:line:column: word: reason`. */
@@ -166,7 +168,8 @@ export function translationText(translation: Translation, options: TranslationOp
     if (out.length > 0) out.push('', '')
     out.push(bold(oneLine(receipt.title), colour), '='.repeat(Math.min(width, Math.max(3, oneLine(receipt.title).length))))
     out.push(...hanging('', origin(receipt, style), width))
-    if (receipt.serves) out.push(...hanging('', say(words, 'translate.serves', {text: oneLine(receipt.serves.text)}), width))
+    if (receipt.serves)
+      out.push(...hanging('', say(words, 'translate.serves', {text: yieldText(receipt.serves, receipt.feeds)}), width))
     if (receipt.ingredients.length === 0) out.push('', words['translate.noIngredients'])
     else {
       const widths = [Math.floor((width - 12) * 0.42), width - 12 - Math.floor((width - 12) * 0.42), 8]
@@ -178,7 +181,7 @@ export function translationText(translation: Translation, options: TranslationOp
       for (const ingredient of receipt.ingredients) {
         if (ingredient.part !== part) {
           part = ingredient.part
-          if (part !== '') out.push(`${partName(part, style)}:`)
+          out.push(`${part === '' ? words['translate.rest'] : partName(part, style)}:`)
         }
         out.push(
           ...columns([[oneLine(ingredient.text), modernFigure(ingredient, style), cited.mark(ingredient.sources)]], widths),
@@ -252,7 +255,8 @@ export function translationMarkdown(translation: Translation, options: Translati
     const cited = new Citations()
     const cite = (ids: readonly string[]): string => markdownText(cited.mark(ids))
     blocks.push(`# ${markdownText(oneLine(receipt.title))}`, markdownText(origin(receipt, style)))
-    if (receipt.serves) blocks.push(markdownText(say(words, 'translate.serves', {text: oneLine(receipt.serves.text)})))
+    if (receipt.serves)
+      blocks.push(markdownText(say(words, 'translate.serves', {text: yieldText(receipt.serves, receipt.feeds)})))
     blocks.push(`## ${words['translate.ingredients']}`)
     if (receipt.ingredients.length === 0) blocks.push(words['translate.noIngredients'])
     else
@@ -334,3 +338,7 @@ export function translationMarkdown(translation: Translation, options: Translati
   }
   return `${blocks.join('\n\n')}\n`
 }
+
+/** How much the receipt makes, and how many it feeds where it says both, in its own words. */
+const yieldText = (serves: Yield, feeds: Yield | undefined): string =>
+  [serves, ...(feeds === undefined ? [] : [feeds])].map(({text}) => oneLine(text)).join('; ')

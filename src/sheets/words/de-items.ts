@@ -755,6 +755,7 @@ export const deParts: Readonly<Record<string, string>> = {
   starter: 'Ansatz',
   leaven: 'Sauerteig',
   poolish: 'Poolish',
+  soaker: 'Quellstück',
   streusel: 'Streusel',
   crumble: 'Streusel',
   jelly: 'Gelee',

@@ -438,6 +438,10 @@ const sentences: Book['sentences'] = [
   ['batches', 'Teige'],
   ['done', 'gar bei'],
   ['eggs', 'Eier'],
+  ['“{words}” in the title, raised by yeast', '„{words}“ im Titel, mit Hefe getrieben'],
+  ['“{words}” in the text, raised by yeast', '„{words}“ im Text, mit Hefe getrieben'],
+  ['“{words}” in the title, raised by sourdough', '„{words}“ im Titel, mit Sauerteig getrieben'],
+  ['“{words}” in the text, raised by sourdough', '„{words}“ im Text, mit Sauerteig getrieben'],
   ['“{words}” in the title', '„{words}“ im Titel'],
   ['“{words}” in the text', '„{words}“ im Text'],
   [

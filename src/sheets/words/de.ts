@@ -9,6 +9,8 @@ export const de: Words = {
   'clock.pm': 'nachm.',
   'clock.noon': '12 Uhr mittags',
   'clock.midnight': '12 Uhr nachts',
+  'clock.evening': 'abends',
+  'clock.eveningBefore': 'am Vorabend',
   'clock.next': '{time} am Tag danach',
   'clock.before': '{time} am Vortag',
   'clock.later': '{time}, {days} Tage später',
@@ -227,6 +229,8 @@ export const de: Words = {
   'translate.ingredients': 'Zutaten',
   'translate.oven': 'Ofen',
   'translate.times': 'Zeiten',
+  'translate.whileIn': 'solange es darin ist',
+  'translate.rest': 'alles Übrige',
   'translate.serves': 'Ergibt: {text}',
   'translate.ours': 'Von uns ergänzt, nicht aus dem Rezept',
   'translate.oursRow': '{field}: {value}',
@@ -253,6 +257,7 @@ export const de: Words = {
   'of.stand': 'stehen',
   'of.other': 'sonst',
   'of.overnight': 'über Nacht im Ofen gelassen',
+  'of.ajar': 'die Tür bleibt ein wenig offen',
   'of.door': 'die Tür bleibt zu, vom Einschießen an',
 
   'place.us': 'amerikanisch',
@@ -370,6 +375,7 @@ export const de: Words = {
   'falling.falling': 'Es will fallende Hitze: heiß einschießen und stehen lassen, während der Ofen kühlt.',
   'falling.overnight':
     'Es will fallende Hitze: einschießen, die Tür dicht schließen, stehen lassen, bis es fertig ist, wenn nötig über Nacht.',
+  'falling.ajar': 'Es will fallende Hitze und die Tür ein wenig offen, wie das Rezept sagt („{text}“): Die Feuchte muss hinaus.',
   'falling.closed': 'Das Rezept will die Tür vom Einschießen an {time} geschlossen.',
   'falling.place': 'Platz auf dem Herd: {place}.',
   'falling.window': 'In diesem Ofen, an diesem Tag: einzuschießen zwischen {from} und {to}.',

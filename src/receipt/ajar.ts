@@ -1,0 +1,84 @@
+import type {StayWord} from '../lexicon/schema.js'
+import {stayWords} from '../lexicon/stay-words.js'
+import {phraseAt, phraseTree} from './phrases.js'
+import type {Section, Token} from './section.js'
+import {endsSentence} from './times.js'
+import type {Span} from './types.js'
+
+const tree = (use: StayWord['use']) =>
+  phraseTree(
+    stayWords.filter((row) => row.use === use),
+    (row) => row.phrases,
+  )
+const AJAR = tree('ajar')
+const DOOR = tree('ajar-door')
+const KEEPS = tree('keeps')
+/** Words between the door and how it stands: "the door an inch or two open". */
+const NEAR = 8
+/** What is said of the time after the baking ("turn the oven off and let them cool with the door ajar"), or of the end of it. */
+const AFTERWARDS = /^(?:cold|off|abkuhlen|auskuhlen|erkalten|ausgeschaltet\w*|last|letzten|wait|until|falls|fallen)$/
+const NOT = /^(?:not|never|no|nor|without|don't|don’t|nicht|nie)$/
+
+/**
+ * The words of a receipt that want the oven's door left a little open while the thing is in it, for the damp to go out: "leaving the door an
+ * inch open". Null where it wants nothing of the kind, or only of the time afterwards.
+ */
+export function readAjar({tokens, source}: Section): Span | null {
+  for (let i = 0; i < tokens.length; i++) {
+    const door = phraseAt(DOOR, tokens, i)
+    if (door === null) continue
+    const [first, last] = sentence(tokens, i)
+    const open = openAt(tokens, door.from, door.to, first, last)
+    if (open === null) continue
+    let [from, to] = [Math.min(open.from, door.from), Math.max(open.to, door.to)]
+    // From the verb on: "leaving the door …", "with the door …"; "a door open" by itself wants nothing.
+    let keeps = -1
+    for (let k = from - 1; k >= Math.max(first, from - 4) && keeps < 0; k--)
+      if (phraseAt(KEEPS, tokens, k) !== null || GERMAN_KEEPS.test(tokens[k]!.word)) keeps = k
+    if (keeps < 0 && GERMAN_KEEPS.test(tokens[to]?.word ?? '')) to++
+    else if (keeps < 0) continue
+    else from = keeps
+    const words = tokens.slice(first, last).map(({word}) => word)
+    if (words.some((word, k) => AFTERWARDS.test(word) || (/^cool(?:ing)?$/.test(word) && !/^oven/.test(words[k + 1] ?? ''))))
+      continue
+    if (tokens.slice(Math.max(first, from - 3), to).some(({word}) => NOT.test(word))) continue
+    const start = tokens[from]!.start
+    const end = tokens[to - 1]!.end
+    return {text: source.slice(start, end), start, end}
+  }
+  return null
+}
+
+const GERMAN_KEEPS = /^(?:bei|mit|lassen|gelassen|halten|klemmen|stecken)$/
+
+/** The tokens [from, to) of the sentence that token `at` stands in. */
+function sentence(tokens: readonly Token[], at: number): readonly [number, number] {
+  const {block} = tokens[at]!
+  let first = at
+  while (first > 0 && tokens[first - 1]!.block === block && !endsSentence(tokens, first - 1)) first--
+  let last = at + 1
+  while (last < tokens.length && tokens[last]!.block === block && !endsSentence(tokens, last)) last++
+  return [first, last]
+}
+
+/** How the door [from, to) stands, said behind it, or right before it ("with open door", "bei leicht geöffneter Tür"). */
+function openAt(
+  tokens: readonly Token[],
+  from: number,
+  to: number,
+  first: number,
+  last: number,
+): {readonly from: number; readonly to: number} | null {
+  if (from > first && phraseAt(AJAR, tokens, from - 1) !== null && !/^(?:the|a)$/.test(tokens[from - 1]!.word))
+    return {from: from - 1, to: from}
+  for (let k = to; k < Math.min(last, to + NEAR); k++) {
+    const found = phraseAt(AJAR, tokens, k)
+    if (found !== null) {
+      let {to: end} = found
+      for (let more = phraseAt(AJAR, tokens, end); more !== null && end < last; more = phraseAt(AJAR, tokens, end)) end = more.to
+      return {from: found.from, to: end}
+    }
+    if (/^(?:and|but|then|shut|closed|window|when|und|dann|zu|geschlossen)$/.test(tokens[k]!.word)) return null
+  }
+  return null
+}

@@ -1,0 +1,119 @@
+import {methodYields} from '../lexicon/yield-words.js'
+import type {Section, Token} from './section.js'
+import type {Yield} from './types.js'
+import {count, pastSize, SIZES, statedYields, thingAt} from './yields.js'
+
+/** How much a receipt makes, and how many it feeds where it says both. */
+export interface YieldFacts {
+  /** What is made; where no count of it stands anywhere, the people it feeds. */
+  readonly serves: Yield | null
+  /** The people it feeds, beside a count of what is made. */
+  readonly feeds?: Yield
+}
+
+/**
+ * The yields of one receipt. A count of what is made goes before a count of people, for a dish is ordered by what is made of it; the people
+ * are then a fact beside it. Where the receipt states no count, the method may: "divide into six loaves".
+ *
+ * @param section the receipt's blocks and tokens
+ */
+export function readYields(section: Section): YieldFacts {
+  const {made, counted, persons} = statedYields(section)
+  // "Three pints. Serves 6.": a measure counts no vessels, so the people tell more.
+  const things = counted ?? (made !== null && persons === null ? made : null) ?? dividedYield(section)
+  if (things === null) return {serves: persons ?? made}
+  return persons === null ? {serves: things} : {serves: things, feeds: persons}
+}
+
+/** Words between the verb and "into": "divide the dough equally into", "shape it into", "in two tins". */
+const MOST_BETWEEN = 6
+/** So near behind, "shape each into a roll" says what pieces become. */
+const NEAR = 30
+
+/** "divide into six loaves", "between two tins", "zu zwei Laiben formen": the first; null where the method says nothing of the kind. */
+function dividedYield({tokens, blocks, source}: Section): Yield | null {
+  for (let i = 0; i < tokens.length; i++) {
+    const t = tokens[i]!
+    const {into, between, pieces, verbs} = methodYields
+    if (!(into.has(t.word) || between.has(t.word)) || blocks[t.block]!.kind === 'heading') continue
+    const c = count(tokens, i + 1)
+    // "into a loaf" is said of each.
+    if (c === null || !Number.isInteger(c.low) || c.high > 200 || /^an?$/.test(tokens[i + 1]!.word)) continue
+    let k = c.end
+    const here = (n: number): string => (tokens[n]?.block === t.block ? tokens[n]!.word : '')
+    while (k < c.end + 6) {
+      const sized = pastSize(tokens, k)
+      if (sized > k) k = sized
+      else if (SIZES.has(here(k)) || /^(?:equal|even|sized|gleich\p{L}*|grosse?n?|runde?n?|lange?n?|kleine?n?)$/u.test(here(k)))
+        k++
+      else break
+    }
+    const word = here(k)
+    if (word === '') continue
+    const verb = verbAt(tokens, i, k)
+    const shared = between.has(t.word)
+    const thing = thingAt(tokens, k)
+    let of = ''
+    if (methodYields.things.has(word) && !shared) of = thing
+    else if (methodYields.vessels.has(word)) of = verb === null ? '' : thing
+    else if (pieces.has(word) && verb !== null && verbs.divide.has(verb)) of = shapedOf(tokens, k) ?? ''
+    if (of === '' || (c.high === 1 && verb === null)) continue
+    // "divide each half into 6 rolls", "roll into two cakes and slice them": not the whole, or not yet.
+    if (ofEach(tokens, i) || slicedAfter(tokens, k)) continue
+    const from = verb === null || shared ? i : startOf(tokens, i)
+    const start = tokens[from]!.start
+    const {end} = tokens[k]!
+    return {text: source.slice(start, end), start, end, low: c.low, high: c.high, of}
+  }
+  return null
+}
+
+/** Does the phrase around token `at` end at this token? */
+const ends = (tokens: readonly Token[], n: number, at: number): boolean =>
+  tokens[n]?.block !== tokens[at]!.block || /^[.;:!]$/.test(tokens[n]!.word)
+
+/** The token of the verb before "into"; −1. */
+function verbBefore(tokens: readonly Token[], at: number): number {
+  for (let n = at - 1; n >= at - MOST_BETWEEN && !ends(tokens, n, at); n--)
+    if (methodYields.verbs.divide.has(tokens[n]!.word) || methodYields.verbs.shape.has(tokens[n]!.word)) return n
+  return -1
+}
+
+/** The verb that governs "into", before it or, in German, behind the thing at `thing`. */
+function verbAt(tokens: readonly Token[], at: number, thing: number): string | null {
+  const before = verbBefore(tokens, at)
+  if (before >= 0) return tokens[before]!.word
+  for (let n = thing + 1; n <= thing + 4 && !ends(tokens, n, at); n++)
+    if (methodYields.verbs.behind.has(tokens[n]!.word)) return tokens[n]!.word
+  return null
+}
+
+const startOf = (tokens: readonly Token[], at: number): number => {
+  const before = verbBefore(tokens, at)
+  return before < 0 ? at : before
+}
+
+const ofEach = (tokens: readonly Token[], at: number): boolean => {
+  for (let n = at - 1; n >= at - MOST_BETWEEN && !ends(tokens, n, at); n--)
+    if (/^(?:each|every|half|jede[nrs]?|jeweils|je|halfte|rest|remaining|paste|pastry|icing)$/.test(tokens[n]!.word)) return true
+  return false
+}
+
+const slicedAfter = (tokens: readonly Token[], at: number): boolean => {
+  for (let n = at + 1; n <= at + NEAR / 2 && tokens[n]?.block === tokens[at]!.block; n++)
+    if (/^(?:slice|cut|slices|schneiden)$/.test(tokens[n]!.stem) && tokens[n - 1]?.word !== '.') return true
+  return false
+}
+
+/** What the pieces at `at` are shaped to: "divide into 12 pieces and shape into rolls"; null where nothing tells. */
+function shapedOf(tokens: readonly Token[], at: number): string | null {
+  for (let n = at + 1; n <= at + NEAR && n < tokens.length; n++)
+    if (methodYields.things.has(tokens[n]!.word) || isOne(tokens, n)) return many(thingAt(tokens, n))
+  return null
+}
+
+/** "each into a roll", where "roll out" is a verb. */
+const isOne = (tokens: readonly Token[], n: number): boolean =>
+  methodYields.ones.has(tokens[n]!.word) && (tokens[n - 1]!.word === 'a' || SIZES.has(tokens[n - 1]!.word))
+
+const many = (thing: string): string => (thing === 'loaf' ? 'loaves' : thing.endsWith('s') ? thing : `${thing}s`)

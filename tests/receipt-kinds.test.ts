@@ -1,0 +1,68 @@
+import {describe, expect, it} from 'vitest'
+import {kinds} from '../src/lexicon/kinds.js'
+import {readAjar} from '../src/receipt/ajar.js'
+import {plainSection} from '../src/receipt/section.js'
+import {translate} from '../src/receipt/translate.js'
+
+/** Invented receipts in the usual wording; that yeast and sourdough loaves keep different times is common practice, no source. */
+const read = (text: string) => translate(text, {file: 'a.md'}).receipts[0]!
+const loaf = (title: string, leaven: string): string =>
+  `# ${title}\n\n- 800 g flour\n- 520 g water\n- 16 g salt\n${leaven}\n\nKnead, shape and bake at 230 °C for 45 minutes.\n`
+
+describe('a name that leaves the leaven open', () => {
+  it.each([
+    ['Country loaf', '- 7 g instant yeast', 'white bread'],
+    ['Country loaf', '- 150 g sourdough starter', 'sourdough bread'],
+    ['Country loaf', '- 150 g sourdough starter\n- 2 g dried yeast', 'sourdough bread'],
+    ['Pain de campagne', '- 20 g fresh yeast', 'white bread'],
+    ['Sourdough loaf', '- 7 g dried yeast', 'sourdough bread'],
+    ['Bread', '- 150 g sourdough starter', 'sourdough bread'],
+    ['Bread', '- 20 g fresh yeast', 'white bread'],
+    ['Bread', '', 'white bread'],
+  ])('%s with %s is %s', (title, leaven, kind) => {
+    expect(read(loaf(title, leaven)).kind).toBe(kind)
+  })
+
+  it('says by what it went', () => {
+    const {inferred} = read(loaf('Country loaf', '- 7 g instant yeast'))
+    expect(inferred.find(({field}) => field === 'kind')?.why).toBe('“country loaf” in the title, raised by yeast')
+  })
+
+  it('names a kind that there is', () => {
+    const ids = new Set(kinds.map(({id}) => id))
+    for (const {leavened} of kinds) if (leavened !== undefined) expect(ids).toContain(leavened.kind)
+  })
+})
+
+describe('what keeps without warmth', () => {
+  const warm = (text: string): boolean => read(text).cautions.some(({id}) => id === 'hot-holding')
+  it('is not told to be kept warm', () => {
+    expect(
+      warm('# Meringues\n\n- 4 egg whites\n- 225 g sugar\n\nBake in a slack oven, and leave them in the oven overnight.\n'),
+    ).toBe(false)
+    expect(warm(`${loaf('Rye bread', '- 100 g sourdough starter')}\nLet the sponge stand overnight.\n`)).toBe(false)
+  })
+  it('but a crock is', () => {
+    expect(warm('# Baked beans\n\n- 500 g beans\n\nBake in a slow oven, and leave them in the oven overnight.\n')).toBe(true)
+  })
+})
+
+describe('a door that is to stand a little open', () => {
+  it.each([
+    ['Dry them in a very cool oven for 8 hours, leaving the door an inch open.', 'leaving the door an inch open'],
+    ['Dry them with the oven door slightly ajar.', 'with the oven door slightly ajar'],
+    ['Keep the door propped open with a spoon.', 'Keep the door propped open'],
+    ['Bei leicht geöffneter Ofentür trocknen.', 'Bei leicht geöffneter Ofentür'],
+    ['Die Tür einen Spalt offen lassen.', 'Tür einen Spalt offen lassen'],
+  ])('%s', (text, words) => {
+    expect(readAjar(plainSection(text))?.text).toContain(words)
+  })
+  it.each([
+    'Do not open the door for an hour.',
+    'Turn the oven off and let them cool with the door ajar.',
+    'Keep the door shut while the window is open.',
+    'Never leave the door open.',
+  ])('not in: %s', (text) => {
+    expect(readAjar(plainSection(text))).toBeNull()
+  })
+})
