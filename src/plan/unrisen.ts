@@ -1,8 +1,8 @@
 import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {mayBeShort, mayWait} from './dough.js'
+import {doughsOf} from './dough-work.js'
 import {lineOf} from './model.js'
-import {doughsOf} from './steps.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /**
