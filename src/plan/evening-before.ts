@@ -1,3 +1,5 @@
+import {lookUpItem} from '../lexicon/index.js'
+import {pluralOf} from '../scale/kitchen.js'
 import type {EveningTask} from '../scale/types.js'
 import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
@@ -46,10 +48,20 @@ function said({id, amounts}: PlanProblem['dishes'][number], {does, words, items}
   const dishes: PhraseValue = {unit: 'dishes', dishes: [id]}
   const named = items.flatMap((i) => {
     const one = amounts[i]
-    return one === undefined ? [] : [{kitchen: one.kitchen, item: one.item}]
+    return one === undefined ? [] : [{kitchen: one.kitchen, item: one.item, called: inBulk(one.item)}]
   })
   const what: PhraseId = does === 'soak' ? 'soak over night' : 'set over night'
   return named.length === 0
     ? phrase(does === 'soak' ? 'soak over night plain' : 'set over night plain', {dishes, words})
     : phrase(what, {dishes, words, amounts: {unit: 'amounts', amounts: named}})
+}
+
+/** Fruits that are taken by the weight or the measure, and not one by one. */
+const SMALL_FRUIT = /(?:raisin|currant|sultana|prune|fig|date|apricot|cherry|plum|pear|apple)$/
+
+/** What a weight or a measure is of, in English: many beans, but salt. */
+function inBulk(item: string): string {
+  const group = lookUpItem(item)?.group
+  const many = group === 'pulse' || (group === 'fruit' && SMALL_FRUIT.test(item))
+  return many && !item.endsWith('s') ? pluralOf(item, 2).replace(/ys$/, 'ies') : item
 }

@@ -82,6 +82,13 @@ export interface PlannedDough {
   readonly shaped?: number
 }
 
+/** An amount as the kitchen measures it, its item's id, and what a weight or measure of that is called in English. */
+export interface AmountNamed {
+  readonly kitchen: string
+  readonly item: string
+  readonly called: string
+}
+
 /** A value inside a phrase; the sheets write it as their reader is used to. */
 export type PhraseValue =
   | string
@@ -90,7 +97,7 @@ export type PhraseValue =
   /** With `whole`, all batches of each are meant, or as many as matter: they are named once. */
   | {readonly unit: 'dishes'; readonly dishes: readonly string[]; readonly whole?: boolean}
   /** Amounts of a dish, each as the kitchen measures it with its item's id. */
-  | {readonly unit: 'amounts'; readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string}>}
+  | {readonly unit: 'amounts'; readonly amounts: readonly AmountNamed[]}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
   /** Phrases within a phrase, joined by semicolons. */
