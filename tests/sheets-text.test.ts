@@ -1,6 +1,7 @@
 import {describe, expect, it} from 'vitest'
 import {
   clock,
+  clockBeside,
   fahrenheit,
   kitchen,
   longDate,
@@ -136,6 +137,14 @@ describe('figures', () => {
     expect(clock(1440 + 440, plainStyle)).toBe('7:20 am next day')
     expect(clock(-180, makeStyle({clock: 24}))).toBe('21:00 the day before')
     expect(clock(720, plainStyle)).toBe('12 noon')
+  })
+  it('names the day of a time only where it is another than that of the time beside it', () => {
+    expect(clockBeside(-150, -300, plainStyle)).toBe('9:30 pm')
+    expect(clockBeside(725, -300, plainStyle)).toBe('12:05 pm on the day')
+    expect(clockBeside(725, 600, plainStyle)).toBe('12:05 pm')
+    expect(clockBeside(1500, 600, plainStyle)).toBe('1:00 am next day')
+    expect(clockBeside(1500, 1600, plainStyle)).toBe('1:00 am')
+    expect(clockBeside(725, -300, styleOf({language: 'de'}))).toBe('12:05 am Backtag')
   })
   // ISO 8601 example dates: 2000-01-01 was a Saturday; checked against the engine's own calendar.
   it('names the weekday of a date without asking the clock', () => {

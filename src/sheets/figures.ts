@@ -329,6 +329,12 @@ export function clock(minutes: number, style: Style): string {
   return say(style.words, 'clock.later', {days, time})
 }
 
+/** A clock time beside another: its day is named where that is another day's. */
+export function clockBeside(minutes: number, beside: number, style: Style): string {
+  if (dayOf(minutes) === dayOf(beside)) return timeOfDay(minutes, style)
+  return dayOf(minutes) === 0 ? say(style.words, 'clock.day', {time: timeOfDay(minutes, style)}) : clock(minutes, style)
+}
+
 /** The time of day of a step: of one at no hour of its own, that it is the evening. */
 export const stepTime = (step: {readonly at: number; readonly untimed?: boolean}, style: Style): string =>
   step.untimed === true ? style.words['clock.evening'] : timeOfDay(step.at, style)

@@ -4,7 +4,7 @@ import {signsOf} from '../plan/own-signs.js'
 import {listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {bySight} from '../scale/dishes.js'
-import {clock, difference, fahrenheit, kitchen, length, temperature, wood} from './figures.js'
+import {clock, clockBeside, difference, fahrenheit, kitchen, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import {bookOf, inWords, itemName} from './said.js'
 import type {Style} from './style.js'
@@ -76,7 +76,8 @@ function amountWords(amount: string, style: Style): string {
 export function stepWords(step: Step, problem: PlanProblem, style: Style): StepWords {
   const {words} = step
   if (!words) return {say: step.say, sign: step.sign, ifAhead: step.ifAhead, ifBehind: step.ifBehind}
-  const voice = speaker(problem, style)
+  // Who reads a step knows its day.
+  const voice = {...speaker(problem, style), clock: (minutes: number) => clockBeside(minutes, step.at, style)}
   const said = (phrase: Phrase | null, otherwise: string | null): string | null =>
     phrase ? speak(phrase, voice) || otherwise : otherwise
   return {

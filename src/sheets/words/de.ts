@@ -11,6 +11,7 @@ export const de: Words = {
   'clock.midnight': '12 Uhr nachts',
   'clock.evening': 'abends',
   'clock.eveningBefore': 'am Vorabend',
+  'clock.day': '{time} am Backtag',
   'clock.next': '{time} am Tag danach',
   'clock.before': '{time} am Vortag',
   'clock.later': '{time}, {days} Tage später',

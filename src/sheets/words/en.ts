@@ -12,6 +12,7 @@ export const en = {
   'clock.midnight': '12 midnight',
   'clock.evening': 'evening',
   'clock.eveningBefore': 'evening before',
+  'clock.day': '{time} on the day',
   'clock.next': '{time} next day',
   'clock.before': '{time} the day before',
   'clock.later': '{time}, {days} days later',
