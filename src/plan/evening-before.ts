@@ -1,7 +1,19 @@
+import {lookUpItem} from '../lexicon/index.js'
+import {pluralOf} from '../scale/kitchen.js'
 import type {EveningTask} from '../scale/types.js'
 import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
 import type {Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+
+/** Fruits that are taken by the weight or the measure, and not one by one. */
+const SMALL_FRUIT = /(?:raisin|currant|sultana|prune|fig|date|apricot|cherry|plum|pear|apple)$/
+
+/** What a weight or a measure is of, in English: many beans, but salt. */
+function inBulk(item: string): string {
+  const group = lookUpItem(item)?.group
+  const many = group === 'pulse' || (group === 'fruit' && SMALL_FRUIT.test(item))
+  return many && !item.endsWith('s') ? pluralOf(item, 2).replace(/ys$/, 'ies') : item
+}
 
 /** Where in the order of the day a deed of the evening stands that the receipt gives no hour, minutes after that midnight: before the night. */
 const evening = rules.nightFrom - 60
@@ -46,7 +58,7 @@ function said({id, amounts}: PlanProblem['dishes'][number], {does, words, items}
   const dishes: PhraseValue = {unit: 'dishes', dishes: [id]}
   const named = items.flatMap((i) => {
     const one = amounts[i]
-    return one === undefined ? [] : [{kitchen: one.kitchen, item: one.item}]
+    return one === undefined ? [] : [{kitchen: one.kitchen, item: one.item, name: inBulk(one.item)}]
   })
   const what: PhraseId = does === 'soak' ? 'soak over night' : 'set over night'
   return named.length === 0

@@ -1,5 +1,3 @@
-import {lookUpItem} from '../lexicon/index.js'
-import {pluralOf} from '../scale/kitchen.js'
 import {withoutBatch} from './batches.js'
 import type {Phrase, PhraseValue} from './types.js'
 
@@ -190,7 +188,7 @@ export interface Speaker {
   readonly difference: (celsius: number) => string
   readonly word: (word: string) => string
   /** An amount as the kitchen measures it, and its item. */
-  readonly amount: (kitchen: string, item: string) => string
+  readonly amount: (amount: {readonly kitchen: string; readonly item: string; readonly name: string}) => string
   readonly and: (list: readonly string[]) => string
 }
 
@@ -224,7 +222,7 @@ function sayValue(value: PhraseValue, speaker: Speaker): string {
     return speaker.and(value.whole ? [...new Set(titles.map(withoutBatch))] : titles)
   }
   if (value.unit === 'phrases') return value.phrases.map((p) => speak(p, speaker)).join('; ')
-  if (value.unit === 'amounts') return speaker.and(value.amounts.map(({kitchen, item}) => speaker.amount(kitchen, item)))
+  if (value.unit === 'amounts') return speaker.and(value.amounts.map(speaker.amount))
   if (value.unit === 'word') return speaker.word(value.word)
   if (value.unit === 'clock') return speaker.clock(value.value)
   if (value.unit === 'minutes') return speaker.minutes(value.value)
@@ -255,16 +253,6 @@ export function listed(items: readonly string[], and: string): string {
   return items.length < 2 ? (items[0] ?? '') : `${items.slice(0, -1).join(', ')} ${and} ${items.at(-1)}`
 }
 
-/** Fruits that are taken by the weight or the measure, and not one by one. */
-const SMALL_FRUIT = /(?:raisin|currant|sultana|prune|fig|date|apricot|cherry|plum|pear|apple)$/
-
-/** What a weight or a measure is of, in English: many beans, but salt. */
-export function inBulk(item: string): string {
-  const group = lookUpItem(item)?.group
-  const many = group === 'pulse' || (group === 'fruit' && SMALL_FRUIT.test(item))
-  return many && !item.endsWith('s') ? pluralOf(item, 2).replace(/ys$/, 'ies') : item
-}
-
 /** The English speaker. */
 export function english(title: (dish: string) => string): Speaker {
   return {
@@ -277,7 +265,7 @@ export function english(title: (dish: string) => string): Speaker {
     metres: (m) => `${Math.round(m * 1000) / 10} cm`,
     difference: (c) => `${Math.round(c)} °C`,
     word: (w) => w,
-    amount: (kitchen, item) => (kitchen === item ? inBulk(item) : `${kitchen} ${inBulk(item)}`),
+    amount: ({kitchen, item, name}) => (kitchen === item ? name : `${kitchen} ${name}`),
     and: (list) => listed(list, 'and'),
   }
 }

@@ -85,8 +85,11 @@ export type PhraseValue =
   | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
   /** With `whole`, all batches of each are meant, or as many as matter: they are named once. */
   | {readonly unit: 'dishes'; readonly dishes: readonly string[]; readonly whole?: boolean}
-  /** Amounts of a dish, each as the kitchen measures it with its item's id. */
-  | {readonly unit: 'amounts'; readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string}>}
+  /** Amounts of a dish, each as the kitchen measures it, with its item's id and what so much of it is called in English. */
+  | {
+      readonly unit: 'amounts'
+      readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string; readonly name: string}>
+    }
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
   /** Phrases within a phrase, joined by semicolons. */

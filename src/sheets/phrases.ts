@@ -1,7 +1,7 @@
 import {kinds} from '../lexicon/kinds.js'
 import {writeDuration} from '../measure/quantity.js'
 import {signsOf} from '../plan/own-signs.js'
-import {inBulk, listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
+import {listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {bySight} from '../scale/dishes.js'
 import {clock, difference, fahrenheit, kitchen, length, temperature, wood} from './figures.js'
@@ -55,9 +55,9 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
     kilograms: (kilograms) => wood(kilograms, style),
     metres: (metres) => length(metres, style),
     difference: (celsius) => difference(celsius, style),
-    amount: (amount, item) => {
-      const name = bookOf(style) === null ? inBulk(item) : itemName(item, style, 2)
-      return amount === item ? name : `${amountWords(amount, style)} ${name}`
+    amount: ({kitchen: amount, item, name}) => {
+      const called = bookOf(style) === null ? name : itemName(item, style, 2)
+      return amount === item ? called : `${amountWords(amount, style)} ${called}`
     },
     word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
     // Two batches of one dish are one thing to name.

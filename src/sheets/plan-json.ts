@@ -29,7 +29,10 @@ type PhraseValueFile =
   | number
   | {readonly unit: 'clock' | 'minutes' | 'celsius' | 'difference' | 'kilograms' | 'metres' | 'count'; readonly value: number}
   | {readonly unit: 'dishes'; readonly dishes: readonly string[]}
-  | {readonly unit: 'amounts'; readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string}>}
+  | {
+      readonly unit: 'amounts'
+      readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string; readonly name: string}>
+    }
   | {readonly unit: 'word'; readonly word: string}
   | {readonly unit: 'phrases'; readonly phrases: readonly PhraseFile[]}
 const phrase: z.ZodType<PhraseFile> = z
@@ -46,7 +49,10 @@ const phrase: z.ZodType<PhraseFile> = z
             value: z.number(),
           }),
           z.object({unit: z.literal('dishes'), dishes: z.array(z.string()), whole: z.boolean().optional()}),
-          z.object({unit: z.literal('amounts'), amounts: z.array(z.object({kitchen: z.string(), item: z.string()}))}),
+          z.object({
+            unit: z.literal('amounts'),
+            amounts: z.array(z.object({kitchen: z.string(), item: z.string(), name: z.string()})),
+          }),
           z.object({unit: z.literal('word'), word: z.string()}),
           z.object({unit: z.literal('phrases'), phrases: z.array(phrase)}),
         ]),
