@@ -116,3 +116,13 @@ describe('a night in water', () => {
     expect(ids('# Peas\n\n- 500 g dried peas\n\nSoak the peas over night. Bake in a slow oven.')).not.toContain('danger-zone')
   })
 })
+
+describe('what a thing is cut into', () => {
+  it('is no vessel: “slice the apples into rings”', () => {
+    const vessel = (text: string): string | undefined => read(text).inferred.find(({field}) => field === 'vessel')?.value
+    expect(vessel('# Dried apples\n\n- 2 kg apples\n\nSlice the apples into rings and dry in a slack oven for 8 hours.')).toMatch(
+      /^sheet/,
+    )
+    expect(vessel('# Muffins\n\n- 2 lb flour\n\nPour into buttered rings and bake in a quick oven.')).toMatch(/^round 3 1\/2/)
+  })
+})
