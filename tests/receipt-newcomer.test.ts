@@ -117,6 +117,13 @@ describe('a night in water', () => {
   })
 })
 
+describe('what only helps to make it', () => {
+  it('is no vessel: “rub it through a hair sieve”', () => {
+    const {inferred} = read('# Pease pudding\n\n- 1 pint peas\n\nRub them through a hair sieve and bake in a dish half an hour.')
+    expect(inferred.find(({field}) => field === 'vessel')?.why).not.toContain('sieve')
+  })
+})
+
 describe('what a thing is cut into', () => {
   it('is no vessel: “slice the apples into rings”', () => {
     const vessel = (text: string): string | undefined => read(text).inferred.find(({field}) => field === 'vessel')?.value

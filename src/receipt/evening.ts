@@ -10,6 +10,7 @@ import type {EveningBefore, ReadIngredient, Span, TimePhrase} from './types.js'
  */
 
 const NIGHTS = phraseTree([eveningWords], ({nights}) => nights)
+const SPIRITS = /^(?:brandy|rum|tea|wine)$/
 /** Groups of the lexicon whose things are soaked by the piece. */
 const SOLID: ReadonlySet<string> = new Set(['meat', 'fish', 'pulse', 'fruit'])
 const NOT_ALWAYS = /^(?:not|never|nor|if|unless|nicht|wenn|falls)$/
@@ -48,8 +49,11 @@ export function readEvenings(
     const concerned = concernedBy(section, ingredients, does, [first, night.to, last])
     // "It keeps all night": nothing is named that is soaked or set; a ham without its weight is.
     if (concerned.length === 0 && does === 'soak' && !words.some(({word}) => SOLID.has(lookUpItem(word)?.group ?? ''))) continue
-    if (found.some((one) => one.does === does && one.items.join() === concerned.join())) continue
     const hour = hourIn(words)
+    const same = found.findIndex((one) => one.does === does && one.items.join() === concerned.join())
+    // "Biga (night before)", and further on "make the biga the night before at 9 pm": the hour tells more.
+    if (same >= 0 && (hour === null || found[same]!.hour !== undefined)) continue
+    if (same >= 0) found.splice(same, 1)
     const [a, z] = clauseOf(tokens, first, last, night)
     const [start, end] = [tokens[a]!.start, tokens[z - 1]!.end]
     found.push({
@@ -106,7 +110,8 @@ function inside(words: readonly Token[], k: number): boolean {
     /^(?:cold|soft|fresh|clean|warm|tepid|lukewarm|salted?|the|of|plenty|kaltem|kaltes|viel|reichlich)$/.test(words[j]!.word)
   )
     j--
-  return j >= 0 && /^(?:in|into)$/.test(words[j]!.word)
+  // "The fruit with the brandy", but "with water enough to cover it".
+  return j >= 0 && (/^(?:in|into)$/.test(words[j]!.word) || (words[j]!.word === 'with' && SPIRITS.test(words[k]!.word)))
 }
 
 /** Entries by their place in the list: those that stand in the sentence, or are named in it, or make up the part that is set. */

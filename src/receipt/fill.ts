@@ -29,6 +29,12 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
   const found = phrasesIn(VESSELS, tokens).filter(({from, to}) => {
     const [first, last] = [tokens[from]!, tokens[to - 1]!]
     if (last.stem === 'cup' && tokens[to]?.stem === 'cake') return false
+    // "Rub it through a hair sieve"
+    if (
+      last.stem === 'sieve' &&
+      tokens.slice(Math.max(0, from - 3), from).some(({word}) => /^(?:through|thro|thro')$/.test(word))
+    )
+      return false
     // "Slice the apples into rings"
     if (to - from === 1 && last.stem === 'ring' && CUT_TO.has(tokens[from - 1]?.word ?? '')) return false
     while (next < spans.length && spans[next]!.end <= first.start) next++
