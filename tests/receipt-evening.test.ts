@@ -86,6 +86,18 @@ describe('what a receipt has done the evening before', () => {
     expect(told(rye)[0]!.hour).toBeUndefined()
   })
 
+  it('takes the hour from where it is said', () => {
+    const text =
+      '# Ciabatta\n\nBiga (night before):\n\n- 300 g flour\n- 180 g water\n\nDough:\n\n- 200 g flour\n\nMake the biga the night before at 9 pm. Mix the dough. Bake at 240 °C.'
+    expect(told(text)).toMatchObject([{does: 'set', of: ['300 g flour', '180 g water'], hour: 21 * 60}])
+  })
+
+  it('has fruit steeped in spirits', () => {
+    const text =
+      '# Cake\n\n- 500 g raisins\n- 150 ml brandy\n- 300 g flour\n\nThe day before, put the raisins in a bowl with the brandy, cover and leave. Bake at 150 °C.'
+    expect(told(text)).toMatchObject([{does: 'soak', of: ['500 g raisins', '150 ml brandy']}])
+  })
+
   it('does not count the night of a sponge as the rising of the dough', () => {
     expect(
       read(rye)

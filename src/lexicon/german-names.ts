@@ -3,7 +3,7 @@
  * English name of its own (Quark, Schmand) is left out.
  */
 export const germanNames: Readonly<Record<string, string>> = {
-  flour: 'Mehl, Weizenmehl',
+  flour: 'Mehl, Weizenmehl, Zopfmehl',
   'rye flour': 'Roggenmehl',
   'spelt flour': 'Dinkelmehl',
   'wholemeal flour': 'Vollkornmehl, Weizenvollkornmehl',

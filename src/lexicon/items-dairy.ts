@@ -441,6 +441,7 @@ export const dairy = itemRows([
   {
     id: 'yeast',
     group: 'leaven',
+    pieces: [{measure: 'cube', grams: span(40, 42, 43), source: 'common-practice'}],
     spellings:
       'yest, good yeast, ale yeast, brewer yeast, fresh yeast, lively yeast, barm, ale barm, good barm, home-made yeast, distillery yeast, strong yeast, brewers yeast, baker yeast, new yeast, light yeast, liquid yeast, hop yeast, potato yeast, yeaste, good ale yeast, beer yeast, small beer yeast, family yeast, thick yeast, domestic yeast, bakers yeast, rising',
     density: span(0.9, 1, 1.06),
@@ -464,6 +465,7 @@ export const dairy = itemRows([
     densitySource: 'memory',
     pieces: [
       {measure: 'cake', grams: span(14, 17, 57), source: 'usda-sr28'},
+      {measure: 'cube', grams: span(40, 42, 43), source: 'common-practice'},
       {measure: 'count', grams: span(14, 17, 57), source: 'usda-sr28'},
     ],
     replacedBy: {item: 'active dry yeast', factor: span(0.33, 0.4, 0.5), how: 'by weight', source: 'common-practice'},
@@ -583,6 +585,8 @@ export const dairy = itemRows([
   {
     id: 'baking powder',
     ndb: '18369',
+    // A German packet, for 500 g of flour.
+    pieces: [{measure: 'packet', grams: span(15, 16, 17), source: 'common-practice'}],
     group: 'leaven',
     spellings:
       'baking-powder, baking pdr, bkg powder, bkg pdr, b powder, yeast powder, borwick baking powder, egg powder, royal baking powder',

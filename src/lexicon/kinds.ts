@@ -14,7 +14,7 @@ const rows: readonly KindRow[] = [
     id: 'white bread',
     title: 'White bread',
     words: words(
-      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot',
+      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot, butterzopf, zopf, züpfe, sonntagszopf',
     ),
     titles: words(
       'cob, wheat cob, cob loaf, batch, batch loaf, boule, batard, coburg, coburg loaf, danish loaf, vienna loaf, household loaf, hearth loaf, white loaf, wheat loaf, wheaten loaf, milk loaf, plait, plaited loaf, french stick, quartern loaf, half quartern loaf, split tin',
@@ -199,7 +199,7 @@ const rows: readonly KindRow[] = [
     id: 'buns',
     title: 'Buns and tea cakes raised with yeast',
     words: words(
-      'buns, bath buns, hot cross buns, chelsea buns, rusk buns, tea cakes, teacakes, sally lunn, wigs, whigs, cinnamon buns, currant buns, brioche, breakfast cakes, croissants',
+      'buns, bath buns, hot cross buns, chelsea buns, rusk buns, tea cakes, teacakes, sally lunn, wigs, whigs, wiggs, cinnamon buns, currant buns, brioche, breakfast cakes, croissants',
     ),
     band: 'hot',
     start: {low: 185, best: 205, high: 230},
@@ -477,7 +477,7 @@ const rows: readonly KindRow[] = [
     id: 'fruit cake',
     title: 'Rich fruit cake',
     words: words(
-      'fruit cake, fruitcake, plum cake, plum-cake, wedding cake, bride cake, bride’s cake, black cake, christmas cake, twelfth cake, simnel, simnel cake, dundee cake, currant cake, rich cake',
+      'fruit cake, fruitcake, plum cake, plum-cake, plumb cake, plumb-cake, wedding cake, bride cake, bride’s cake, black cake, christmas cake, twelfth cake, simnel, simnel cake, dundee cake, currant cake, rich cake',
     ),
     band: 'slow',
     start: {low: 125, best: 145, high: 170},
@@ -942,7 +942,7 @@ const rows: readonly KindRow[] = [
     id: 'roast meat',
     title: 'Roast meat, whole cut',
     words: words(
-      'roast beef, roast pork, roast lamb, roast mutton, leg of lamb, leg of mutton, roast venison, roast meat, baked ham, to bake a ham, to bake beef, fillet of veal, sucking pig, spare-rib, meat loaf, meatloaf, ham, roast ham, shoulder of lamb, shoulder of pork, pulled pork, brisket',
+      'roast beef, roast pork, roast lamb, roast mutton, leg of lamb, leg of mutton, roast venison, roast meat, baked ham, to bake a ham, to bake beef, fillet of veal, sucking pig, spare-rib, meat loaf, meatloaf, ham, roast ham, shoulder of lamb, shoulder of pork, lamb shoulder, pork shoulder, lamb leg, leg of pork, pork belly, belly of pork, rib of beef, gammon, pulled pork, brisket',
     ),
     band: 'moderate',
     start: {low: 155, best: 180, high: 220},

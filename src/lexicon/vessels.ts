@@ -29,7 +29,7 @@ export const vessels: readonly VesselRow[] = [
   // Bread
   row(
     'loaf-pan',
-    'loaf pan, loaf tin, bread pan, bread tin, bread tins, pan loaf, oblong tin, brick pan, brick loaf pan',
+    'loaf pan, loaf tin, bread pan, bread tin, bread tins, pan loaf, oblong tin, brick pan, brick loaf pan, kastenform, kastenformen',
     'loaf',
     box(9, 5, 3),
     'common-practice',
@@ -124,7 +124,7 @@ export const vessels: readonly VesselRow[] = [
   row('tube-pan', 'tube pan, angel cake tin, angel food pan, tube tin', 'round', round(10, 4), 'common-practice'),
   row(
     'turks-head',
-    'turk’s head, turban mould, turban mold, gugelhupf mould, kugelhopf tin, bundt pan, bundt tin, turban, tin mould',
+    'turk’s head, turban mould, turban mold, gugelhupf mould, kugelhopf tin, bundt pan, bundt tin, turban, tin mould, gugelhupfform, napfkuchenform',
     'round',
     round(9, 4),
     'memory',

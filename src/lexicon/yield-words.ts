@@ -73,7 +73,7 @@ export const methodYields = {
   into: set('into, in, zu'),
   between: set('between, among, auf'),
   things: set(
-    'loaf, loaves, rolls, buns, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
+    'loaf, loaves, rolls, buns, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, wigs, wiggs, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
   ),
   ones: set('roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
   vessels: set('tin, tins, pan, pans, moulds, molds, kastenformen, springformen, formen'),

@@ -54,7 +54,21 @@ function nameBefore(entries: Entries, at: number, quantity: Quantity, to: number
   // "butter two tins" is no amount of butter.
   if (!before.inList && quantity.dimension === 'count') return null
   let i = before.next
-  while (i < at && (tokens[i]!.kind === 'mark' || words[i] === 'of' || words[i] === 'optional')) i++
+  // "Bread flour | 90 % | 900 g": a share between them.
+  if (words[i] === '(') {
+    // "Levain (100 % hydration) | 200 g"
+    let close = i
+    while (close < at && words[close] !== ')') close++
+    if (close < at && before.inList) i = close
+  }
+  while (
+    i < at &&
+    (tokens[i]!.kind === 'mark' ||
+      (tokens[i]!.kind === 'number' && words[i + 1] === '%') ||
+      words[i] === 'of' ||
+      words[i] === 'optional')
+  )
+    i++
   if (i < at) return null
   const between = words.slice(before.next, at)
   if (between.some((w) => w === '.' || w === ';')) return null

@@ -2,7 +2,7 @@ import {cautions, lookUpCaution, lookUpItem, lookUpKind} from '../lexicon/index.
 import type {Caution} from '../lexicon/schema.js'
 import {phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
-import type {CautionNote, ReadIngredient, TimePhrase} from './types.js'
+import type {CautionNote, EveningBefore, ReadIngredient, TimePhrase} from './types.js'
 
 const TREE = phraseTree(cautions, (row: Caution) => row.words)
 /** Said of food that does not get hot: cooking settles these, so a baked or boiled dish does not raise them by its items alone. */
@@ -27,6 +27,8 @@ function isCold({tokens}: Section, at: number): boolean {
   return false
 }
 
+const isFlesh = (word: string): boolean => /^(?:meat|fish)$/.test(lookUpItem(word)?.group ?? '')
+
 /** What is dry when it is done, and bread, keep out of the oven or in it: no germ grows in them for want of warmth. Common practice, no source. */
 function keepsWithoutWarmth(kind: string | null): boolean {
   const row = kind === null ? null : lookUpKind(kind)
@@ -39,6 +41,8 @@ export interface CautionInput {
   readonly ingredients: readonly ReadIngredient[]
   readonly times: readonly TimePhrase[]
   readonly kind: string | null
+  /** What is done the evening before: a night in water or of a sponge keeps nothing warm. */
+  readonly evening?: readonly EveningBefore[]
   /** The receipt bakes or boils. */
   readonly cooked: boolean
 }
@@ -47,7 +51,7 @@ export interface CautionInput {
  * Rows of `lexicon/cautions` that a receipt raises: by its items, by its kind of dish, and by words of its text. A word inside a
  * stretch of time counts only where the time is spent in the oven or standing ("overnight" of a rising dough warns of nothing).
  */
-export function cautionsOf({section, ingredients, times, kind, cooked}: CautionInput): CautionNote[] {
+export function cautionsOf({section, ingredients, times, kind, evening = [], cooked}: CautionInput): CautionNote[] {
   const raised = new Map<string, Caution>()
   const keeps = keepsWithoutWarmth(kind)
   const raise = (id: string): void => {
@@ -64,9 +68,20 @@ export function cautionsOf({section, ingredients, times, kind, cooked}: CautionI
     const start = section.tokens[phrase.from]!.start
     const time = times.find((t) => t.start <= start && start < t.end)
     if (time !== undefined && time.of !== 'bake' && time.of !== 'stand') continue
-    if (phrase.row.id === 'hot-holding' && (keeps || isCold(section, phrase.from))) continue
+    if (
+      phrase.row.id === 'hot-holding' &&
+      (keeps || isCold(section, phrase.from) || evening.some((one) => one.start <= start && start < one.end))
+    )
+      continue
     raise(phrase.row.id)
   }
+  // Meat, fish and milk that stand a night out of the oven are not kept warm, but want the cold.
+  for (const {does, start, end} of evening)
+    if (
+      does === 'soak' &&
+      section.tokens.some((t) => t.start >= start && t.start < end && (t.word === 'milk' || isFlesh(t.word)))
+    )
+      raise('danger-zone')
   // However the night in the oven is worded ("two nights in a cool oven"), what is left in it cools.
   if (!keeps && times.some((time) => time.overnight === true)) raise('hot-holding')
   if (kind !== null) for (const id of lookUpKind(kind)?.cautions ?? []) raise(id)

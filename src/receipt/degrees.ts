@@ -368,7 +368,7 @@ export class DegreeReader extends Walk {
         word === 'roast'
       )
         return true
-      if (INSIDE_WORDS.has(word)) return false
+      if (INSIDE_WORDS.has(word) && !this.#isLeft(k)) return false
     }
     const high = this.limit(end < this.tokens.length ? end : from, 10)
     for (let k = end; k < high; k++) {
@@ -378,6 +378,13 @@ export class DegreeReader extends Walk {
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
     return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
+  }
+
+  /** "Bake straight from the fridge at 245 °C": where it comes from. */
+  #isLeft(k: number): boolean {
+    if (!/^(?:fridge|freezer|refrigerator)$/.test(this.word(k))) return false
+    const before = this.word(k - 1)
+    return before === 'from' || (before === 'the' && /^(?:from|of)$/.test(this.word(k - 2)))
   }
 
   /** "425° 15 min.", "225 °C, 5–8 min": so hot for so long is an oven, whatever the words beside it. */

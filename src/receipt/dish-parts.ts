@@ -35,6 +35,19 @@ const PARTS_ALONE = new Set([
   'crumble',
   'poolish',
   'stuffing',
+  'sponge',
+  'starter',
+  'leaven',
+  'levain',
+  'biga',
+  'preferment',
+  'soaker',
+  'sauerteig',
+  'vorteig',
+  'quellstuck',
+  'bruhstuck',
+  'kochstuck',
+  'hauptteig',
 ])
 
 /** Is this line a heading? "For the crust:" sets the part; "Ingredients:" alone says nothing. */
@@ -42,8 +55,15 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
   const {words, tokens} = entries.view
   if (to - from > 7) return false
   const closed = words[to - 1] === ':' || words[to - 1] === '—'
-  const stop = tokens[to - 1]!.kind === 'mark' ? to - 1 : to
+  let stop = tokens[to - 1]!.kind === 'mark' ? to - 1 : to
+  // "Sauerteig (am Vorabend)": when, and no part of the name.
+  if (words[to - 1] === ')' || words[to - 2] === ')') {
+    const open = words.indexOf('(', from + 1)
+    if (open > from && open < to) stop = open
+  }
   if (stop <= from) return false
+  // "Zutaten für 1 Zopf:", "Ingredients for 2 loaves:"
+  if (closed && /^(?:zutaten|ingredients)$/.test(words[from]!)) return true
   if (words[from] === 'for' && counts(entries.view, from + 1) && partIn(entries.view, from, stop) === '') return true
   if (words[from] === 'for' || (closed && stop - from <= 4)) {
     const part = partIn(entries.view, from, stop)
@@ -54,10 +74,11 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
   }
   // "Streusel" over a list, without a mark: a word that names nothing one buys.
   if (stop - from <= 2 && PARTS_ALONE.has(words[stop - 1]!)) {
-    entries.part = partIn(entries.view, from, stop)
+    const part = partIn(entries.view, from, stop)
+    entries.part = part === 'dough' ? '' : part
     return true
   }
-  return /^(?:ingredients?|method|directions?)$/.test(words[from]!) && stop === from + 1
+  return /^(?:ingredients?|method|directions?|zutaten|zubereitung)$/.test(words[from]!) && stop === from + 1
 }
 
 /** Longest label of a part within a text, words: "Second dough". */

@@ -10,6 +10,9 @@ import type {EveningBefore, ReadIngredient, Span, TimePhrase} from './types.js'
  */
 
 const NIGHTS = phraseTree([eveningWords], ({nights}) => nights)
+const SPIRITS = /^(?:brandy|rum|tea|wine)$/
+/** Groups of the lexicon whose things are soaked by the piece. */
+const SOLID: ReadonlySet<string> = new Set(['meat', 'fish', 'pulse', 'fruit'])
 const NOT_ALWAYS = /^(?:not|never|nor|if|unless|nicht|wenn|falls)$/
 /** Tokens that a sentence may reach to each side of its night. */
 const REACH = 60
@@ -44,10 +47,13 @@ export function readEvenings(
     // "Dried peas need not be soaked"; "if it has been long in salt".
     if (does === null || tokens.slice(first, night.from).some(({word}) => NOT_ALWAYS.test(word))) continue
     const concerned = concernedBy(section, ingredients, does, [first, night.to, last])
-    // "It keeps all night": nothing is named that is soaked or set.
-    if (concerned.length === 0 && does === 'soak') continue
-    if (found.some((one) => one.does === does && one.items.join() === concerned.join())) continue
+    // "It keeps all night": nothing is named that is soaked or set; a ham without its weight is.
+    if (concerned.length === 0 && does === 'soak' && !words.some(({word}) => SOLID.has(lookUpItem(word)?.group ?? ''))) continue
     const hour = hourIn(words)
+    const same = found.findIndex((one) => one.does === does && one.items.join() === concerned.join())
+    // "Biga (night before)", and further on "make the biga the night before at 9 pm": the hour tells more.
+    if (same >= 0 && (hour === null || found[same]!.hour !== undefined)) continue
+    if (same >= 0) found.splice(same, 1)
     const [a, z] = clauseOf(tokens, first, last, night)
     const [start, end] = [tokens[a]!.start, tokens[z - 1]!.end]
     found.push({
@@ -108,7 +114,8 @@ function inside(words: readonly Token[], k: number): boolean {
     /^(?:cold|soft|fresh|clean|warm|tepid|lukewarm|salted?|the|of|plenty|kaltem|kaltes|viel|reichlich)$/.test(words[j]!.word)
   )
     j--
-  return j >= 0 && /^(?:in|into)$/.test(words[j]!.word)
+  // "The fruit with the brandy", but "with water enough to cover it".
+  return j >= 0 && (/^(?:in|into)$/.test(words[j]!.word) || (words[j]!.word === 'with' && SPIRITS.test(words[k]!.word)))
 }
 
 /** Entries by their place in the list: those that stand in the sentence, or are named in it, or make up the part that is set. */
@@ -186,9 +193,9 @@ function hourIn(words: readonly Token[]): number | null {
 }
 
 /** Words of a sentence that are quoted at the most before its night, and behind. */
-const QUOTED = {before: 24, behind: 8}
+const QUOTED = {before: 24, behind: 8, whole: 20}
 
-/** The words to quote: the sentence up to its night, and on to the next comma; of a long one, from the last clause that is short enough. */
+/** The words to quote: a short sentence as it is, else up to its night and on to the next comma; of a long one, from the last clause that is short enough. */
 function clauseOf(
   tokens: readonly Token[],
   first: number,
@@ -203,6 +210,7 @@ function clauseOf(
     if (a === from) a = from - QUOTED.before
   }
   while (a < from && tokens[a]!.kind === 'mark') a++
+  if (last - to <= QUOTED.whole) return [a, tokens[last - 1]!.kind === 'mark' ? last - 1 : last]
   let z = to
   while (z < last && z - to < QUOTED.behind && tokens[z]!.kind !== 'mark') z++
   // "Pick over the beans the evening before, and lay them in cold water": on to what is done.

@@ -12,6 +12,9 @@ const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 /** What things are boiled or mixed in first: the vessel baked in where the receipt names no other. */
 const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
 
+/** Before what a thing is cut into. */
+const CUT_TO: ReadonlySet<string> = new Set(['into', 'in', 'apple', 'onion', 'thin'])
+
 const telling = (row: VesselRow): number => (row.shape === 'none' ? 0 : BEFORE_BAKING.has(row.id) ? 1 : 2)
 
 /**
@@ -26,6 +29,14 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
   const found = phrasesIn(VESSELS, tokens).filter(({from, to}) => {
     const [first, last] = [tokens[from]!, tokens[to - 1]!]
     if (last.stem === 'cup' && tokens[to]?.stem === 'cake') return false
+    // "Rub it through a hair sieve"
+    if (
+      last.stem === 'sieve' &&
+      tokens.slice(Math.max(0, from - 3), from).some(({word}) => /^(?:through|thro|thro')$/.test(word))
+    )
+      return false
+    // "Slice the apples into rings"
+    if (to - from === 1 && last.stem === 'ring' && CUT_TO.has(tokens[from - 1]?.word ?? '')) return false
     while (next < spans.length && spans[next]!.end <= first.start) next++
     return next === spans.length || spans[next]!.start >= last.end
   })

@@ -19,6 +19,7 @@ import type {View} from './view.js'
 /** A short paragraph that begins so tells how much it makes. */
 const YIELDS = new Set(['makes', 'yield', 'yields', 'serves', 'servings'])
 const YIELD = 20
+const SUMS: ReadonlySet<string> = new Set(['total', 'totals', 'sum', 'gesamt', 'summe', 'yield'])
 
 /** A table gives the amounts of two sizes of the dish. */
 export interface SizesTold {
@@ -206,6 +207,8 @@ class IngredientReader {
     while (a < z && this.view.words[a] === '|') a++
     while (z > a && this.view.words[z - 1] === '|') z--
     if (a < z && partLine(this.entries, a, z)) return
+    // "Total | 198 % | 1980 g": a sum, and nothing that goes in.
+    if (SUMS.has(this.view.words[a] ?? '')) return
     this.entries.listed = true
     const sizes = this.sizesTold ? null : columnsOf(this.view, this.heads, from, to)
     if (sizes !== null && !isShare(this.headWords[sizes.at[1]] ?? '') && !isShare(this.headWords[sizes.at[0]] ?? '')) {

@@ -117,7 +117,10 @@ function byTitle(title: string): KindFound | null {
   let end = tokens.findIndex((t, i) => i > 0 && /^(?:with|without|for|in|from|on|\(|,|;|—|:)$/.test(t.word))
   if (end <= 0) end = tokens.length
   const head = phrasesIn(TITLES, tokens, 0, end)
-  const found = head.length > 0 ? head : phrasesIn(TITLES, tokens)
+  // "Lamb with beans" is lamb, though no kind is named by it.
+  const flesh =
+    head.length === 0 && end < tokens.length && tokens.slice(0, end).some(({word}) => word !== 'light' && isFlesh(word))
+  const found = head.length > 0 || flesh ? head : phrasesIn(TITLES, tokens)
   let best: FoundPhrase<DishKind> | null = null
   for (const phrase of found) {
     const better =

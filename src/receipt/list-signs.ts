@@ -54,6 +54,7 @@ export function looksListed(view: View, from: number, to: number): boolean {
   // "08:00 mix": a time of day.
   if (tokens[i]!.kind === 'number' && words[i + 1] === ':' && tokens[i + 2]?.kind === 'number' && !tokens[i + 2]!.gap)
     return false
+  if (/^(?:zutaten|ingredients)$/.test(words[i]!) && words[to - 1] === ':') return false
   const amount = readAmount(view, i, to)
   if (amount !== null) return true
   if (bits[i]! & PART && (words[i + 1] === 'of' || words[i + 1] === 'and')) return true

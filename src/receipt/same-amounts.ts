@@ -255,8 +255,9 @@ export function sameAs(entries: Entries, at: number, i: number, to: number, mode
 
 /** "as much water, blood-warm, as will make a dough": what is said of it stands between. */
 function willDo({words}: View, at: number, to: number): boolean {
-  if (words[at] !== ',' && words[at] !== '(') return false
-  for (let i = at + 1; i < to && i < at + 8; i++) {
+  // "As much milk just warm as will make it into a paste"
+  const most = words[at] === ',' || words[at] === '(' ? at + 8 : at + 4
+  for (let i = at + 1; i < to && i < most; i++) {
     if (words[i] === '.' || words[i] === ';') return false
     if (words[i] === 'as')
       return /^(?:will|would|shall|should|is|are|may|can|you|they|it|suffices|needed)$/.test(words[i + 1] ?? '')

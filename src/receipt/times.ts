@@ -819,6 +819,8 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
       t.word === ',' ||
       t.word === 'and' ||
       t.word === 'then' ||
+      t.word === 'und' ||
+      t.word === 'dann' ||
       t.word === 'before' ||
       t.word === 'after' ||
       t.word === 'while' ||
@@ -831,6 +833,8 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
     const task = taskAt(tokens, k)
     if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
       if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
+      // "1 ½ Stunden aufs Doppelte aufgehen lassen": the German verb ends its clause.
+      if (GERMAN_ENDS.has(t.word)) return task
       break
     }
   }
@@ -859,6 +863,10 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   return besideHeat(tokens, from, to) ? 'bake' : null
 }
 
+const GERMAN_ENDS = set(
+  'gehen aufgehen ruhen stehen quellen reifen kneten backen ruhren schlagen kochen abkuhlen auskuhlen einweichen rosten',
+)
+
 /** "folding at 30, 60 and 90 min": when, and not how long. */
 function isMoment(tokens: readonly Token[], from: number): boolean {
   const {block} = tokens[from]!
@@ -881,7 +889,10 @@ const COOKS_OWN = set('prep preparation total active inactive')
 /** "Prep time: 15 min", "Total: 2 h": the cook's time, and none of the oven's. */
 function isOfTheCook(tokens: readonly Token[], from: number): boolean {
   const {block} = tokens[from]!
-  if (!/^[:|—-]$/.test(tokens[from - 1]?.word ?? '')) return false
+  const before = tokens[from - 1]
+  // "Prep 15 min | Cook 50 min"
+  if (before?.block === block && /^(?:prep|preparation|vorbereitung)$/.test(before.word)) return true
+  if (!/^[:|—-]$/.test(before?.word ?? '')) return false
   const at = tokens[from - 2]?.word === 'time' ? from - 3 : from - 2
   return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
 }
@@ -927,10 +938,17 @@ function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefin
   if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
   // "Cool on baking sheets for 2 minutes"
   if (word === 'baking' && BAKED_ON.has(tokens[k + 1]?.word ?? '')) return undefined
+  // "Bake straight from the fridge"
+  if (
+    COLD_PLACE.has(word) &&
+    (before?.word === 'from' || (before?.word === 'the' && /^(?:from|of)$/.test(tokens[k - 2]?.word ?? '')))
+  )
+    return undefined
   if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
   return TASKS.get(word)
 }
 
+const COLD_PLACE = set('fridge refrigerator freezer refrigerated')
 const BAKED_ON = set('sheet sheets tray trays pan pans tin tins dish dishes paper parchment powder soda stone')
 
 const OVEN = set('oven ovens ouen backofen')

@@ -124,6 +124,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
       ingredients,
       times,
       kind: kind?.id ?? null,
+      evening: receipt.evening ?? [],
       cooked: bakes || section.tokens.some((token) => COOKS.has(token.word)),
     }),
     allergens: [...allergens].sort(),

@@ -157,6 +157,8 @@ export function bareName(entries: Entries, at: number, to: number, mode: Mode, q
   const {words, bits, tokens, section} = entries.view
   const first = tokens[at]!
   if (first.kind !== 'word') return -1
+  // "Lamb shoulder, bone in", "chicken thighs, skin on": how it is sold.
+  if (mode === 'list' && /^(?:bone|skin)$/.test(words[at]!) && /^(?:in|on|off|removed)$/.test(words[at + 1] ?? '')) return at + 2
   if (mode !== 'list') {
     if (bits[at]! & ENDER) return -1
     const found = itemHere(entries.view, at)

@@ -38,7 +38,7 @@ function dividedYield({tokens, blocks, source}: Section): Yield | null {
     if (!(into.has(t.word) || between.has(t.word)) || blocks[t.block]!.kind === 'heading') continue
     const c = count(tokens, i + 1)
     // "into a loaf" is said of each.
-    if (c === null || !Number.isInteger(c.low) || c.high > 200 || /^an?$/.test(tokens[i + 1]!.word)) continue
+    if (c === null || !Number.isInteger(c.low) || c.high > 200 || (/^an?$/.test(tokens[i + 1]!.word) && c.high <= 1)) continue
     let k = c.end
     const here = (n: number): string => (tokens[n]?.block === t.block ? tokens[n]!.word : '')
     while (k < c.end + 6) {

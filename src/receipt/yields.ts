@@ -111,6 +111,9 @@ export const THINGS: ReadonlySet<string> = new Set([
   'balls',
   'squares',
   'bars',
+  'fingers',
+  'wedges',
+  'triangles',
   'pieces',
   'tins',
   'pans',
@@ -136,6 +139,7 @@ export const THINGS: ReadonlySet<string> = new Set([
   'pan',
   'gingerbreads',
   'wigs',
+  'wiggs',
   'manchets',
   'crocks',
   'bowls',
@@ -299,6 +303,12 @@ function one(tokens: readonly Token[], i: number): {value: number; end: number; 
   if (dozens) {
     value *= 12
     end++
+    // "a dozen and a half", "a dozen and half"
+    const half = tokens[end]?.word === 'and' ? (tokens[end + 1]?.word === 'a' ? end + 2 : end + 1) : -1
+    if (half > 0 && tokens[half]?.word === 'half') {
+      value *= 1.5
+      end = half + 1
+    }
   }
   return {value, end, dozens}
 }
@@ -505,7 +515,9 @@ export function statedYields(section: Section): StatedYields {
     }
     if (line) {
       const next = after(k)
-      if (next !== '' && !(tokens[k]!.kind === 'mark' && /^[:.()]$/.test(next))) continue
+      // "Für 2 Brote à 1 kg", "For 2 loaves of 800 g each": what each weighs.
+      const weighs = /^(?:a|je|zu|of|each)$/.test(next) && tokens[k + 1]?.kind === 'number'
+      if (next !== '' && !weighs && !(tokens[k]!.kind === 'mark' && /^[:.()]$/.test(next))) continue
       if (named === '' && (k > c.end || c.high <= 1 || next === '(')) continue
       if (named === '') feeds(phrase(i, k, c, 'persons'), i)
       else makes(phrase(i, k, c, named), i)

@@ -1,0 +1,135 @@
+import {describe, expect, it} from 'vitest'
+import {translate} from '../src/receipt/translate.js'
+
+/** Invented receipts in the styles that people paste: common practice, no source. */
+const read = (text: string) => translate(text, {file: 'a.md'}).receipts[0]!
+const entries = (text: string): string[] =>
+  read(text).ingredients.map(
+    ({exact, measure, item, part}) => `${part === '' ? '' : `${part}: `}${exact ?? '–'} ${measure} ${item}`,
+  )
+const times = (text: string): string[] => read(text).times.map(({text: words, of}) => `${words}: ${of}`)
+const bread = (method: string): string => `# Bread\n\n- 1 kg flour\n- 650 g water\n\n${method}\n`
+
+describe('a table of baker’s percentages', () => {
+  const table = `# Campagne
+
+| Ingredient | Baker's % | Weight |
+|---|---|---|
+| Bread flour | 90 % | 900 g |
+| Water | 76 % | 760 g |
+| Levain (100 % hydration) | 20 % | 200 g |
+| **Total** | **186 %** | **1860 g** |
+
+Bake at 240 °C for 45 minutes.
+`
+  it('is read by its weights, without the sum', () => {
+    expect(entries(table)).toEqual(['900 gram bread flour', '760 gram water', '200 gram levain'])
+  })
+})
+
+describe('what comes out of the cold', () => {
+  const text = bread('Bake straight from the fridge in a covered pot at 245 °C for 20 minutes, then 25 minutes at 220 °C.')
+  it('is baked at the heat that is said, and for as long', () => {
+    expect(read(text).oven.map(({text: words}) => words)).toEqual(['245 °C', '220 °C'])
+    expect(times(text).every((time) => time.endsWith(': bake'))).toBe(true)
+  })
+  it('but the heat of the fridge is none of the oven', () => {
+    expect(read(bread('Prove it in the fridge at 4 °C for 12 hours.')).oven).toEqual([])
+  })
+})
+
+describe('German receipts', () => {
+  it('say what a time is for at the end of the clause', () => {
+    expect(times(bread('Kneten, zugedeckt 1 ½ Stunden aufs Doppelte aufgehen lassen. Bei 200 °C 45 Minuten backen.'))).toEqual([
+      '1 ½ Stunden: rise',
+      '45 Minuten: bake',
+    ])
+    expect(times(bread('Den Teig bei Zimmertemperatur 12 Stunden reifen lassen. Bei 200 °C 45 Minuten backen.'))[0]).toBe(
+      '12 Stunden: rise',
+    )
+  })
+  it('have parts under their names, and lists under “Zutaten”', () => {
+    const text =
+      '# Bauernbrot\n\nFür 2 Brote à 1 kg\n\nSauerteig (am Vorabend)\n\n- 250 g Roggenmehl\n\nHauptteig\n\n- 500 g Roggenmehl\n- ½ Würfel Hefe\n\nBacken.\n'
+    expect(entries(text)).toEqual(['leaven: 250 gram rye flour', '500 gram rye flour', '1/2 cube yeast'])
+    // A cube of German fresh yeast is 42 g: common practice, no source.
+    expect(read(text).ingredients[2]!.grams!.likely).toBeCloseTo(21)
+    expect(read(text).serves).toMatchObject({low: 2, of: 'loaves'})
+    const zopf =
+      '# Butterzopf\n\nZutaten für 1 Zopf:\n1 kg Zopfmehl\n120 g Butter, weich\n6 dl Milch\n\nBei 200 °C 45 Minuten backen.\n'
+    expect(entries(zopf)).toEqual(['1 kilogram flour', '120 gram butter', '6 decilitre milk'])
+    expect(read(zopf).kind).toBe('white bread')
+  })
+})
+
+describe('a meal of a joint', () => {
+  const text =
+    '# Lamb shoulder with beans\n\n- 1.8 kg lamb shoulder, bone in\n- 400 g dried beans, soaked overnight\n\nCover and bake at 150 °C for 4 hours.\n'
+  it('is what its title begins with, not what it is served with', () => {
+    expect(read(text).kind).toBe('roast meat')
+    expect(read('# Rabbit with bread\n\n- 1 kg rabbit\n\nBake at 150 °C for 2 hours.\n').kind).not.toBe('white bread')
+  })
+  it('has no bone for an ingredient, and its beans are put to soak', () => {
+    expect(read(text).ingredients).toHaveLength(2)
+    expect(read(text).evening?.map(({does, items}) => [does, items])).toEqual([['soak', [1]]])
+  })
+})
+
+describe('how much, in the words of old and home receipts', () => {
+  it('“a dozen and half of wigs” are 18', () => {
+    expect(
+      read('# Wiggs\n\nTake a pound of flour and a gill of yest; make it into a dozen and half of wiggs. Bake half an hour.')
+        .serves,
+    ).toMatchObject({
+      low: 18,
+      of: 'wiggs',
+    })
+  })
+  it('“Makes 16 fingers”', () => {
+    expect(read('# Shortbread\n\nMakes 16 fingers\n\n- 6 oz flour\n- 4 oz butter\n\nBake 40 minutes.').serves).toMatchObject({
+      low: 16,
+      of: 'fingers',
+    })
+  })
+  it('“as much milk just warm as will make it a paste” is no amount of the entry before', () => {
+    expect(
+      entries(
+        '# Wigs\n\nTake a pound of flour, four spoonfuls of sack, and as much milk just warm as will make it into a paste. Bake.',
+      ),
+    ).toContain('– indefinite milk')
+  })
+  it('“Prep 15 min” is the cook’s time', () => {
+    expect(times('# Loaf\n\nPrep 15 min | Cook 50 min\n\n- 225 g flour\n\nBake for 50 minutes.\n')).toEqual([
+      '15 min: other',
+      '50 min: bake',
+      '50 minutes: bake',
+    ])
+  })
+})
+
+describe('a night in water', () => {
+  const ids = (text: string): string[] => read(text).cautions.map(({id}) => id)
+  it('keeps nothing warm, and meat in it wants the cold', () => {
+    const ham = ids('# To bake a Ham\n\nSoak your ham all night in water; bake it in a quick oven four hours.')
+    expect(ham).not.toContain('hot-holding')
+    expect(ham).toContain('danger-zone')
+    expect(ids('# Peas\n\n- 500 g dried peas\n\nSoak the peas over night. Bake in a slow oven.')).not.toContain('danger-zone')
+  })
+})
+
+describe('what only helps to make it', () => {
+  it('is no vessel: “rub it through a hair sieve”', () => {
+    const {inferred} = read('# Pease pudding\n\n- 1 pint peas\n\nRub them through a hair sieve and bake in a dish half an hour.')
+    expect(inferred.find(({field}) => field === 'vessel')?.why).not.toContain('sieve')
+  })
+})
+
+describe('what a thing is cut into', () => {
+  it('is no vessel: “slice the apples into rings”', () => {
+    const vessel = (text: string): string | undefined => read(text).inferred.find(({field}) => field === 'vessel')?.value
+    expect(vessel('# Dried apples\n\n- 2 kg apples\n\nSlice the apples into rings and dry in a slack oven for 8 hours.')).toMatch(
+      /^sheet/,
+    )
+    expect(vessel('# Muffins\n\n- 2 lb flour\n\nPour into buttered rings and bake in a quick oven.')).toMatch(/^round 3 1\/2/)
+  })
+})
