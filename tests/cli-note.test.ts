@@ -33,6 +33,16 @@ describe('the day’s log', () => {
     expect(rows()).toBe(2)
   })
 
+  it('takes several dishes in one note, a row for each', async () => {
+    const name = /receipts\/([a-z-]+)\.md/g
+    const [one, two] = Array.from(readFileSync(join(day, 'day.md'), 'utf8').matchAll(name), (m) => m[1]!)
+    const {out, code} = await note(`11:40 am ${one} and ${two} set in`)
+    expect(code).toBe(0)
+    expect(out.split('\n').filter(Boolean).length).toBe(2)
+    const said = readLog(readFileSync(log, 'utf8'), log).log!.rows.map((row) => `${row.dish} ${row.what}`)
+    expect(said).toEqual([`${one} set in`, `${two} set in`])
+  })
+
   it('keeps what a hand has written, byte for byte', async () => {
     await note('2:15 pm arm 18')
     const hand = `${readFileSync(log, 'utf8')}\nThe wind was from the east; the fire drew badly.  \n`

@@ -1,6 +1,6 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {appendToLog, clockText, elapsedMinutes, type LogEntry, parseNote, readLog} from '../src/oven/log.js'
+import {appendToLog, clockText, elapsedMinutes, type LogEntry, notesIn, parseNote, readLog} from '../src/oven/log.js'
 
 const log = `---
 date: 2027-06-12
@@ -435,6 +435,42 @@ describe('the dishes of the day', () => {
     ['10:15 Tobias comes in at 9:30', '10:15 | note | Tobias comes in at 9:30'],
     ['25:10 arm 18', '“25:10” is not a time of day'],
   ])('%s', (text, entry) => expect(said(text)).toBe(entry))
+  it.each([
+    [
+      '11:40 am mutton pies, custards and 2 household bread set in',
+      ['mutton-pies: set in', 'custards: set in', 'household-bread: 2 set in'],
+    ],
+    [
+      '1 pm the rye and Indian bread and custards drawn 5 min late',
+      ['rye-and-indian-bread: drawn 5 min late', 'custards: drawn 5 min late'],
+    ],
+    [
+      '12:10 household bread out, mutton pies and custards in',
+      ['household-bread: drawn', 'mutton-pies: set in', 'custards: set in'],
+    ],
+    ['mutton pies and custards burnt at 1 pm', ['mutton-pies: burnt', 'custards: burnt']],
+    ['1 pm drew the mutton pies and the custards', ['mutton-pies: drawn', 'custards: drawn']],
+    // One dish, none that was done, and one that is none of the day's.
+    ['1 pm rye and Indian bread drawn, brown', ['rye-and-indian-bread: drawn']],
+    ['1 pm custards drawn, 2 burnt', ['custards: drawn']],
+    ['1 pm custards set in, not the mutton pies', ['custards: set in']],
+    ['1 pm custards and mutton pies not set in', ['note: custards and mutton pies not set in']],
+    ['1 pm custards and trifle drawn', ['custards-and-trifle: drawn']],
+  ])('are told of together: %s', (text, entries) => {
+    const read = notesIn(text, dishes).map(parsed)
+    expect(read.map((one) => (one.ok && one.entry.what === 'row' ? `${one.entry.reading}: ${one.entry.value}` : one))).toEqual(
+      entries,
+    )
+  })
+  it('doubts a miswritten reading, which would be kept as words that nobody reads', () => {
+    expect(said('1 pm flor 300 C')).toBe('1 pm | note | flor 300 C | “flor” is no reading, and would be kept as words')
+    expect(said('1 pm arn 18')).toMatch(/“arn” is no reading/)
+    const read = parsed('1 pm vautl: 300 C')
+    expect(read.ok && read.entry.what === 'row' && read.entry.doubt?.suggest).toBe('write “vault: 300 C”')
+    // Words are words.
+    for (const text of ['1 pm a warm wind, 20 degrees', '1 pm far away 3 birds', '1 pm the flow is good'])
+      expect(said(text)).not.toMatch(/is no reading/)
+  })
   it('says what to write for a name that is none of them', () => {
     const doubt = (text: string) => {
       const read = parsed(text)

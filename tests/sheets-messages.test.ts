@@ -192,6 +192,11 @@ describe('the times of day in messages', () => {
       'gewünscht bis 2:00 nachm.; bei einem Feuer um',
     )
   })
+  it('are so before a colon too', () => {
+    const reason = 'Loaf: set in at 14:40, and the dough has risen and been shaped by 13:40: it holds for 25 min'
+    const said = messageWords({...early, reason, suggest: 'keep it cool', times: [880, 820]}, styleOf({}))
+    expect(said.reason).toBe('Loaf: set in at 2:40 pm, and the dough has risen and been shaped by 1:40 pm: it holds for 25 min')
+  })
   it('are named by every module that writes one', () => {
     for (const file of ['day', 'make', 'unrisen', 'steps'])
       expect(readFileSync(`src/plan/${file}.ts`, 'utf8').includes('writeClock('), file).toBe(true)

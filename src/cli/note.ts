@@ -4,7 +4,7 @@ import lockfile from 'proper-lockfile'
 import {Temporal} from 'temporal-polyfill'
 import writeFileAtomic from 'write-file-atomic'
 import {armCaution} from '../lexicon/signs.js'
-import {appendToLog, clockText, type LogOptions, parseNote, readLog} from '../oven/log.js'
+import {appendToLog, entryText, type LogOptions, notesIn, parseNote, readLog} from '../oven/log.js'
 import {readDay} from '../plan/day.js'
 import type {DayItem} from '../plan/types.js'
 import {namesInLog} from '../scale/slug.js'
@@ -28,15 +28,18 @@ export async function runNote(given: Given): Promise<Outcome> {
   const anyway = given.flag('anyway')
   const said = words.join(' ')
   const dishes = dishNames(folder, [...day.items, ...day.spare])
-  const parsed = parseNote(said, {date: day.date, dishes, ...(now && !anyway ? {now} : {})})
-  if (!parsed.ok)
-    throw usageFailure(
-      parsed.reason,
-      now && !anyway ? `${parsed.suggest}; the day is ${day.date}; --anyway skips the clock` : parsed.suggest,
-    )
-  const {entry} = parsed
-  if (entry.what === 'row' && entry.doubt && !anyway)
-    throw usageFailure(entry.doubt.reason, `${entry.doubt.suggest}, or add --anyway if it is true`)
+  const entries = notesIn(said, dishes).map((one) => {
+    const parsed = parseNote(one, {date: day.date, dishes, ...(now && !anyway ? {now} : {})})
+    if (!parsed.ok)
+      throw usageFailure(
+        parsed.reason,
+        now && !anyway ? `${parsed.suggest}; the day is ${day.date}; --anyway skips the clock` : parsed.suggest,
+      )
+    const {entry} = parsed
+    if (entry.what === 'row' && entry.doubt && !anyway)
+      throw usageFailure(entry.doubt.reason, `${entry.doubt.suggest}, or add --anyway if it is true`)
+    return entry
+  })
 
   const file = join(folder, 'firings', `${day.date}.md`)
   try {
@@ -55,17 +58,21 @@ export async function runNote(given: Given): Promise<Outcome> {
     const checked = readLog(text, file)
     const errors = checked.messages.filter((m) => m.severity === 'error')
     if (text !== '' && errors.length > 0) throw new Failure(errors)
-    const after = appendToLog(text, entry, {date: day.date})
-    if (!after.ok) throw fileFailure(file, 'log-append', after.reason, after.suggest)
-    writeFileAtomic.sync(file, after.source)
+    const source = entries.reduce((log, entry) => {
+      const after = appendToLog(log, entry, {date: day.date})
+      if (!after.ok) throw fileFailure(file, 'log-append', after.reason, after.suggest)
+      return after.source
+    }, text)
+    writeFileAtomic.sync(file, source)
     // Read back what the log now says, so that a contradiction is told at once.
-    const warnings = readLog(after.source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
-    const line =
-      entry.what === 'field'
-        ? `${entry.key}: ${entry.value}`
-        : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
-    const arm = entry.what === 'row' && entry.read?.kind === 'arm' ? `${armCaution.title}. ${armCaution.instead}\n` : ''
-    return {out: `Noted in ${file}: ${line}\n${arm}`, err: messageLines(warnings), code: 0}
+    const warnings = readLog(source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
+    const lines = entries.map((entry) => `Noted in ${file}: ${entryText(entry)}\n`)
+    const arm = entries.some((entry) => entry.what === 'row' && entry.read?.kind === 'arm')
+    return {
+      out: `${lines.join('')}${arm ? `${armCaution.title}. ${armCaution.instead}\n` : ''}`,
+      err: messageLines(warnings),
+      code: 0,
+    }
   } finally {
     await release()
   }

@@ -1,3 +1,4 @@
+import {distance} from 'fastest-levenshtein'
 import type {Table} from 'mdast'
 import {toString as textOf} from 'mdast-util-to-string'
 import remarkFrontmatter from 'remark-frontmatter'
@@ -508,7 +509,23 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     return row(whose, main.slice(loss.at).replace(/^[\s:]+/, ''))
   const spoken = inOrOut(main, dishes ?? [])
   if (spoken !== null) return row(spoken.dish, spoken.value, [spoken.note, note].filter((one) => one !== '').join(', '))
-  return {ok: true, entry: {...base, reading: 'note', value: rest, note: ''}}
+  // "flor 400 C": a figure that is passed over would be missed.
+  const like = /\d/.test(main) ? kindLike(first) : null
+  const doubt = like
+    ? {reason: `“${first}” is no reading, and would be kept as words`, suggest: `write “${like}${main.slice(first.length)}”`}
+    : undefined
+  return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', ...(doubt ? {doubt} : {})}}
+}
+
+/** The reading that a miswritten word is nearest to; null where it is near none. */
+function kindLike(word: string): string | null {
+  const kinds = ['floor', 'vault', 'air', 'probe', 'arm', 'flour', 'paper', 'walls', 'spatter', 'door']
+  const letters = (of: string): string => [...of].sort().join('')
+  const wrong = word.toLowerCase()
+  // Two letters that have changed places are one slip.
+  const off = (kind: string): number => distance(wrong, kind) - (letters(wrong) === letters(kind) ? 1 : 0)
+  const best = kinds.reduce((near, kind) => (off(kind) < off(near) ? kind : near))
+  return off(best) <= Math.floor(best.length / 3) ? best : null
 }
 
 const splitAt = (text: string): RegExpExecArray | null => / ?[,;] | [–—-] /.exec(text)
@@ -531,6 +548,61 @@ function inOrOut(main: string, dishes: readonly string[]): {dish: string; value:
     if (strange && (dish.split(' ').length > 2 || !(counted || resemblesDish(stemOf(dish), dishes)))) continue
     const value = `${before?.[1] ?? count} ${deed(found[1]!)}`.trim()
     return {dish, value, note: main.slice(found.index + found[0].length).trim()}
+  }
+  return null
+}
+
+/** An entry in a line, as it is said back to who wrote it. */
+export function entryText(entry: LogEntry): string {
+  return entry.what === 'field'
+    ? `${entry.key}: ${entry.value}`
+    : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
+}
+
+/** What was done to dishes, with what is said behind it: as in "set in", "drawn 5 min late", "burnt"; and with the dishes behind it. */
+const DEED = / (?:set in|put in|drawn|taken out|out|in|burnt|burned|lost)(?= |,|;|$).*$/i
+const DID = /^(set in|put in|drew|took out) (.+)$/i
+
+/**
+ * The notes in one line that tells of several dishes: "11:40 am beans, pies and gingerbread set in" is three, "12:10 bread out, pies in" two.
+ *
+ * @param dishes names of the day's dishes; all that are named have to be of them
+ * @returns the line alone where it tells of one thing, or of something else
+ */
+export function notesIn(text: string, dishes: readonly string[]): string[] {
+  const words = text.replace(/\s+/g, ' ').trim()
+  const parts = words.split(' ')
+  let time = ''
+  for (let n = Math.min(5, parts.length - 1); n > 0 && time === ''; n--) {
+    const head = parts.slice(0, n).join(' ')
+    if (parseClock(head.replace(/,$/, '')).ok) time = `${head} `
+  }
+  const rest = words.slice(time.length)
+  const each = rest.split(/[,;] /).map((part) => deedsIn(part, dishes))
+  const deeds = each.length > 1 && each.every((some) => some.length > 0) ? each.flat() : deedsIn(rest, dishes)
+  return deeds.length > 1 ? deeds.map((deed) => `${time}${deed}`) : [text]
+}
+
+/** What was done to each of some dishes, "beans set in", "pies set in"; nothing where they are none of the day's, or nothing was done. */
+function deedsIn(words: string, dishes: readonly string[]): string[] {
+  const [, did, whom] = DID.exec(words) ?? []
+  if (did && whom) {
+    const done = /in$/i.test(did) ? 'set in' : 'drawn'
+    return (namesOf(whom, dishes) ?? []).map((name) => `${name} ${done}`)
+  }
+  const deed = DEED.exec(words)
+  const names = deed && namesOf(words.slice(0, deed.index), dishes)
+  return deed && names ? names.map((name) => `${name}${deed[0]}`) : []
+}
+
+/** Names of dishes in a row, "pies, rye and Indian bread and 2 cakes"; null where it is none of only such. */
+function namesOf(words: string, dishes: readonly string[]): string[] | null {
+  const name = words.trim().replace(/^the /i, '')
+  if (isDish(stemOf(name.replace(/^\d{1,3} /, '')), dishes)) return [name]
+  for (const between of words.matchAll(/,? and |, ?| & /gi)) {
+    const [first] = namesOf(words.slice(0, between.index), dishes) ?? []
+    const more = first && namesOf(words.slice(between.index + between[0].length), dishes)
+    if (first && more) return [first, ...more]
   }
   return null
 }

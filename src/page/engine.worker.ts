@@ -1,7 +1,7 @@
 import {sources} from '../lexicon/sources.js'
 import {answers} from '../oven/answers.js'
 import {learn} from '../oven/learn.js'
-import {appendToLog, clockText, parseNote, readLog} from '../oven/log.js'
+import {appendToLog, clockText, entryText, type LogEntry, notesIn, parseNote, readLog} from '../oven/log.js'
 import {evidence, parseReading, signById} from '../oven/signs.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
 import {namesInLog} from '../scale/slug.js'
@@ -312,29 +312,32 @@ function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {prog
 }
 
 function note({log, words, at, date, dishes, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
-  const parsed = parseNote(at === null ? words : `${clockText(at)} ${words}`, {date, dishes, ...(now ? {now} : {})})
-  if (!parsed.ok) return {...parsed, doubt: false}
-  const {entry} = parsed
-  if (entry.what === 'row' && entry.doubt && !anyway) return {ok: false, ...entry.doubt, doubt: true}
+  const entries: LogEntry[] = []
+  for (const one of notesIn(at === null ? words : `${clockText(at)} ${words}`, dishes)) {
+    const parsed = parseNote(one, {date, dishes, ...(now ? {now} : {})})
+    if (!parsed.ok) return {...parsed, doubt: false}
+    const {entry} = parsed
+    if (entry.what === 'row' && entry.doubt && !anyway) return {ok: false, ...entry.doubt, doubt: true}
+    entries.push(entry)
+  }
   const file = `firings/${date}.md`
   const known = dishes.length > 0 ? {dishes} : {}
   const checked = readLog(log, file, known)
   const error = checked.messages.find((m) => m.severity === 'error')
   if (log.trim() !== '' && error)
     return {ok: false, reason: `${file}, line ${error.line}: ${error.reason}`, suggest: error.suggest ?? '', doubt: false}
-  const after = appendToLog(log, entry, {date})
-  if (!after.ok) return {...after, doubt: false}
-  const warnings = readLog(after.source, file, known).messages.filter(
-    (m) => !checked.messages.some((old) => old.reason === m.reason),
-  )
+  let source = log
+  for (const entry of entries) {
+    const after = appendToLog(source, entry, {date})
+    if (!after.ok) return {...after, doubt: false}
+    source = after.source
+  }
+  const warnings = readLog(source, file, known).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
   return {
     ok: true,
-    text: after.source,
-    plain: entry.what === 'row' && entry.reading === 'note',
-    said:
-      entry.what === 'field'
-        ? `${entry.key}: ${entry.value}`
-        : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · '),
+    text: source,
+    plain: entries.every((entry) => entry.what === 'row' && entry.reading === 'note'),
+    said: entries.map(entryText).join('; '),
     warnings: warnings.map((m) => m.reason),
   }
 }

@@ -33,7 +33,7 @@ function reasonIn(text: string, book: Book): string | null {
 /** Some words with their times of day written as a reader is used to; only those the message names, since a user's words may hold others. */
 function withClocks(text: string, times: readonly number[] | undefined, written: (at: number) => string): string {
   if (times === undefined) return text
-  return text.replace(/(?:(?:tomorrow|yesterday) )?\d{1,2}:\d\d(?![\d:])/g, (whole) => {
+  return text.replace(/(?:(?:tomorrow|yesterday) )?\d{1,2}:\d\d(?!:?\d)/g, (whole) => {
     const at = times.find((time) => writeClock(time) === whole)
     return at === undefined ? whole : written(at)
   })

@@ -542,6 +542,8 @@ export const deMessages: Book['sentences'] = [
     '„{name}“ ist kein Gericht dieses Tages; diese Zeile sagt also von keinem etwas',
   ],
   ['write {names}', 'schreibe {names}'],
+  ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
+  ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
   ['“{time}” has not come yet', '„{time}“ ist noch nicht gekommen'],
   ['write the time at which it was read', 'die Zeit schreiben, zu der gemessen wurde'],
   ['this is {n} days after the fire was lit', 'das ist {n} Tage nach dem Anzünden'],
