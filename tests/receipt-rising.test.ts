@@ -96,6 +96,23 @@ describe('the stages of a dough', () => {
         ['prove', 45, 45],
       ],
     ],
+    // Folds are no baking; what is chilled and is dough rises.
+    [
+      'Mix and rest 30 minutes. Stretch and fold four times over 3 hours. Shape, refrigerate overnight, and bake 45 minutes.',
+      [
+        ['rise', 30, 30],
+        ['rise', 180, 180],
+        ['prove', 480, 720],
+      ],
+    ],
+    [
+      'Knead. Let rise 1 hour, then chill the dough overnight. Shape, put in a tin, let rise 2 to 2 1/2 hours. Bake 35 minutes.',
+      [
+        ['rise', 60, 60],
+        ['rise', 480, 720],
+        ['prove', 120, 150],
+      ],
+    ],
     // What stands after baking, what soaks, and flour that is put into a pan.
     [
       'Knead. Let rise 2 hours. Shape and prove 30 minutes. Bake 40 minutes. Let stand in the tin 10 minutes.',
@@ -149,6 +166,18 @@ describe('the dough of a dish', () => {
     expect(doughOf(read('Knead. Rise 2 h. Shape, and prove overnight. Bake 40 min.'))!.hold).toBeGreaterThan(usualHold())
     expect(doughOf(read('Knead. Rise 2 h. Shape, and prove overnight. Bake 40 min.'))!.cold).toBe(true)
     expect(doughOf(read(cases().both))).not.toHaveProperty('cold')
+  })
+  it('is none where soda raises it', () => {
+    const soda = (more: string) =>
+      translate(
+        `# Brown bread\n\n- 500 g rye meal\n- 300 ml buttermilk\n- 1 tsp baking soda\n${more}\nBake an hour in a slow oven.\n`,
+        {
+          file: 'receipts/x.md',
+        },
+      ).receipts[0]!
+    expect(doughOf(soda(''))).toBe(null)
+    expect(soda('').inferred.map(({field}) => field)).not.toContain('rise')
+    expect(doughOf(soda('- 20 g fresh yeast\n'))).not.toBe(null)
   })
   it('has no sponge of a day and a night: that is yeast being made', () => {
     const made = doughOf(read('Leave the yeast to stand for a day and night. Knead, rise 2 h. Bake 40 min.'))!

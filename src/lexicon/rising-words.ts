@@ -52,6 +52,7 @@ export const risingWords: readonly RisingWord[] = [
     'soaks',
     'soak, soaks, soaked, soaking, steep, steeped, steeping, infuse, infused, macerate, plump, chill, chilled, cool, cooled, einweichen, quellen',
   ),
-  row('dough', 'dough', 'dough, flour, paste, teig, mehl'),
+  row('dough', 'dough', 'dough, flour, paste, mix and rest, mix and leave, mix and let, mix all, mix everything, teig, mehl'),
+  row('chilled', 'chilled', 'dough, loaf, loaves, rolls, buns, teig, teigling, teiglinge'),
   row('bake', 'bakes', 'bake, bakes, baked, backen, gebacken, set them in the oven, set it in the oven, put into the oven'),
 ]

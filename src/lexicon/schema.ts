@@ -214,9 +214,23 @@ export const risingWordSchema = z.object({
   /**
    * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it; `rises`: that it does;
-   * `soaks`: a wait that is no rising; `dough`: what waits, where it is one.
+   * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
    */
-  use: z.enum(['leaven', 'sponge', 'kneads', 'shapes', 'into', 'pieces', 'vessels', 'mixed', 'rises', 'soaks', 'bakes', 'dough']),
+  use: z.enum([
+    'leaven',
+    'sponge',
+    'kneads',
+    'shapes',
+    'into',
+    'pieces',
+    'vessels',
+    'mixed',
+    'rises',
+    'soaks',
+    'bakes',
+    'dough',
+    'chilled',
+  ]),
   source: z.string(),
 })
 export type RisingWord = z.infer<typeof risingWordSchema>

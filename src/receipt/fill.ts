@@ -1,7 +1,7 @@
 import {lookUpKind} from '../lexicon/index.js'
 import type {VesselRow} from '../lexicon/schema.js'
 import {vessels} from '../lexicon/vessels.js'
-import type {KindFound} from './kinds.js'
+import {type KindFound, raisedBySoda} from './kinds.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
 import type {Inferred, OvenPhrase, ReadIngredient, ReadReceipt, ReceiptFacts, TimePhrase, Yield} from './types.js'
@@ -106,7 +106,7 @@ export function fillFromKind(known: Known): Inferred[] {
         : `the receipt gives no time of baking; ${from}`,
     })
   }
-  if (row.dough !== undefined) {
+  if (row.dough !== undefined && !raisedBySoda(ingredients)) {
     const staged = times.some((time) => time.stage === 'rise' || time.stage === 'prove')
     for (const stage of ['rise', 'prove'] as const) {
       const lasts = row.dough[stage]

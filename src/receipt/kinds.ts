@@ -42,8 +42,18 @@ function leavenOf(ingredients: readonly ReadIngredient[]): 'yeast' | 'sourdough'
   const yeast = YEASTS.some((id) => ids.has(id))
   return sour === yeast ? null : sour ? 'sourdough' : 'yeast'
 }
+
+/** Whether what raises it is soda or its like alone: it is set in as soon as it is mixed. */
+export function raisedBySoda(ingredients: readonly Pick<ReadIngredient, 'item'>[]): boolean {
+  const leavens = ingredients.flatMap(({item}) => {
+    const row = lookUpItem(item)
+    return row?.group === 'leaven' ? [row.id] : []
+  })
+  return leavens.length > 0 && !leavens.some((id) => id === 'leaven' || YEASTS.includes(id))
+}
+
 /** Rows of `lexicon/items` that raise a dough by yeast. */
-const YEASTS: readonly string[] = ['yeast', 'compressed yeast', 'dry yeast', 'dry yeast cake', 'emptins']
+const YEASTS: readonly string[] = ['yeast', 'compressed yeast', 'dry yeast', 'dry yeast cake', 'emptins', 'sponge of yeast']
 
 function named(section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
   const title = section.title === '' ? null : byTitle(section.title)

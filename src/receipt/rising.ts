@@ -34,6 +34,9 @@ const TREES = Object.fromEntries(
 
 const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => phraseAt(TREES[use], tokens, k)
 
+/** Words for what is chilled to rise slowly, where fruit or milk would be chilled or soaked. */
+const DOUGHS: ReadonlySet<string> = new Set(risingWords.find(({id}) => id === 'chilled')!.phrases)
+
 /** How many words behind "into" its piece or vessel stands: "into two large well buttered tins". */
 const REACH = 6
 /** A wait before the dough is kneaded that is shorter, minutes, wets the flour and is no sponge. Common practice, no source. */
@@ -151,11 +154,14 @@ function takesMixed(tokens: readonly Token[], k: number): boolean {
   return false
 }
 
-/** Whether a wait is one of soaking or chilling, by the words of its sentence before it. */
+/** Whether a wait is one of soaking or chilling, and of no dough, by the words of its sentence before it. */
 function soaks(tokens: readonly Token[], k: number): boolean {
-  for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--)
-    if (at('soaks', tokens, j) !== null) return true
-  return false
+  let wet = false
+  for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--) {
+    if (DOUGHS.has(tokens[j]!.word)) return false
+    wet ||= at('soaks', tokens, j) !== null
+  }
+  return wet
 }
 
 /** Whether words of a use stand just before a wait, in its block. */

@@ -5,6 +5,7 @@ import {vessels} from '../lexicon/vessels.js'
 import {exactly, plus, scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
 import {isSet} from '../receipt/evening.js'
+import {raisedBySoda} from '../receipt/kinds.js'
 import type {Place} from '../receipt/position.js'
 import type {EveningBefore, Inferred, Ingredient, Message, Receipt, TimePhrase} from '../receipt/types.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
@@ -915,6 +916,7 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
     facts.prove ? rangeOf(facts.prove) : of('prove'),
   ]
   const own = kind.dough
+  if (raisedBySoda(receipt.ingredients) && !facts.rise && !facts.prove && !times.some(({of}) => of === 'rise')) return null
   // What is no dough is made one by a time to rise, not by a paste that stands rolled out.
   if (!own && !facts.rise && !facts.prove && !times.some((time) => time.of === 'rise' && time.stage !== undefined)) return null
   const {mix, shape, hold} = own ?? {mix: 20, shape: 10, hold: 30}
