@@ -175,10 +175,15 @@ describe('what dries in the oven', () => {
   const draw = (more: Partial<Dish>) => steps(more).find(({action}) => action === 'draw')!
   it('is not to be kept warm when it is drawn', () => {
     expect(draw({}).ifBehind).toMatch(/57 °C/)
-    expect(draw({dry: true}).ifBehind).not.toMatch(/57 °C/)
+    expect(draw({keeps: true}).ifBehind).not.toMatch(/57 °C/)
+    // FDA Food Code 2022, 3-501.14: to 21 °C within two hours, to 5 °C within four more; 3-403.11: heated again to 74 °C.
+    const {at} = draw({})
+    expect(draw({wantedBy: at + 120}).ifBehind).toMatch(/^Keep it at 57 °C/)
+    expect(draw({wantedBy: at + 600}).ifBehind).toMatch(/21 °C .* two hours .* 5 °C .* four more, .* 74 °C/)
+    expect(draw({wantedBy: at + 600, keeps: true}).ifBehind).not.toMatch(/74 °C/)
   })
   it('has the door left as the receipt says', () => {
-    const said = steps({dry: true, ajar: 'leaving the door an inch open'}).filter(({action}) => action === 'shut')
+    const said = steps({keeps: true, ajar: 'leaving the door an inch open'}).filter(({action}) => action === 'shut')
     expect(said.map(({say}) => say)).toEqual([
       'Leave the door a little open, as the receipt asks (“leaving the door an inch open”). In it stays: Apples.',
     ])

@@ -354,6 +354,8 @@ export const kindSchema = z.object({
     .optional(),
   /** Dry when it is done: it keeps without warmth. */
   dry: z.literal(true).optional(),
+  /** Baked through, and nothing in it spoils in a day: it keeps without warmth, as bread does. Common practice, no source. */
+  keeps: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */

@@ -18,6 +18,8 @@ export const rules = {
   holdCelsius: 57,
   /** … and no longer than two hours under it: USDA FSIS, "Danger Zone" (40 °F–140 °F). */
   coldMinutes: 120,
+  /** Wanted later than this after it is drawn, food is cooled and heated again, min: as long as it may stand without control, FDA Food Code 2022, 3-501.19(B). */
+  standMinutes: 240,
   /** Floor counts as hot, so that idle floor is waste, from the foot of the slow band upwards (design §4), °C. */
   hotCelsius: 121,
   /** A dish may stay in after it is done until its dose is that of the longest time its receipt gives, and at least this long, min. */

@@ -257,21 +257,19 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         ids.map((id) => ({title: speaker.title(id), sign: byId.get(id)?.sign ?? ''})),
         speaker.and,
       )
-      // Bread and what is dried keep without warmth; a crock or a pudding left in does not.
-      const holds = ids.some((id) => {
+      // Bread, cakes and what is dried keep without warmth; a crock or a pudding left in does not.
+      const keptWarm = ids.flatMap((id) => {
         const dish = byId.get(id)
-        return (
-          dish !== undefined &&
-          dish.dry !== true &&
-          dish.need.overnight &&
-          dish.dough === null &&
-          dish.need.startHigh > rules.slackCelsius
-        )
+        if (dish === undefined || dish.keeps === true || !dish.need.overnight || dish.dough !== null) return []
+        return dish.need.startHigh > rules.slackCelsius ? [dish] : []
       })
+      // Nobody keeps a crock at 57 °C till breakfast.
+      const long = keptWarm.some(({wantedBy}) => wantedBy !== null && wantedBy - at > rules.standMinutes)
+      const holds = long ? p('behind hold long') : keptWarm.length > 0 ? p('behind hold') : null
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
-        behind: holds ? p('behind hold') : p('behind draw', {late: {unit: 'clock', value: late}}),
+        behind: holds ?? p('behind draw', {late: {unit: 'clock', value: late}}),
         celsius: heatAt(at),
       })
     }

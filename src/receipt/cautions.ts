@@ -29,10 +29,10 @@ function isCold({tokens}: Section, at: number): boolean {
 
 const isFlesh = (word: string): boolean => /^(?:meat|fish)$/.test(lookUpItem(word)?.group ?? '')
 
-/** What is dry when it is done, and bread, keep out of the oven or in it: no germ grows in them for want of warmth. Common practice, no source. */
+/** What is dry when it is done, cakes and bread keep out of the oven or in it: no germ grows in them for want of warmth. Common practice, no source. */
 function keepsWithoutWarmth(kind: string | null): boolean {
   const row = kind === null ? null : lookUpKind(kind)
-  return row?.dry === true || row?.dough !== undefined
+  return row?.dry === true || row?.keeps === true || row?.dough !== undefined
 }
 
 /** What cautions are raised by. */

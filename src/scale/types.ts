@@ -90,8 +90,8 @@ export interface Dish {
   readonly wantedBy: number | null
   readonly dough: DoughTimes | null
   readonly sign: string
-  /** Dry when it is done: it keeps without warmth. Absent where it is not. */
-  readonly dry?: true
+  /** It keeps without warmth when it is done. Absent where it does not, and of dough. */
+  readonly keeps?: true
   /** What is to be done the evening before, as the receipt says; absent where it says nothing of it. */
   readonly evening?: readonly EveningTask[]
   /** The receipt wants the door left a little open, in these words. */
