@@ -560,7 +560,7 @@ export function entryText(entry: LogEntry): string {
 }
 
 /** What was done to dishes, with what is said behind it: as in "set in", "drawn 5 min late", "burnt"; and with the dishes behind it. */
-const DEED = / (?:set in|put in|drawn|taken out|out|in|burnt|burned|lost)(?= |,|;|$).*$/i
+const DEED = / (?:set in|put in|drawn|taken out|out|in|burnt|burned|lost)(?= |,|;|$)/i
 const DID = /^(set in|put in|drew|took out) (.+)$/i
 
 /**
@@ -592,19 +592,25 @@ function deedsIn(words: string, dishes: readonly string[]): string[] {
   }
   const deed = DEED.exec(words)
   const names = deed && namesOf(words.slice(0, deed.index), dishes)
-  return deed && names ? names.map((name) => `${name}${deed[0]}`) : []
+  return deed && names ? names.map((name) => `${name}${words.slice(deed.index)}`) : []
 }
 
 /** Names of dishes in a row, "pies, rye and Indian bread and 2 cakes"; null where it is none of only such. */
 function namesOf(words: string, dishes: readonly string[]): string[] | null {
-  const name = words.trim().replace(/^the /i, '')
-  if (isDish(stemOf(name.replace(/^\d{1,3} /, '')), dishes)) return [name]
+  const whole = nameOf(words, dishes)
+  if (whole !== null) return [whole]
   for (const between of words.matchAll(/,? and |, ?| & /gi)) {
-    const [first] = namesOf(words.slice(0, between.index), dishes) ?? []
-    const more = first && namesOf(words.slice(between.index + between[0].length), dishes)
-    if (first && more) return [first, ...more]
+    const first = nameOf(words.slice(0, between.index), dishes)
+    const more = first === null ? null : namesOf(words.slice(between.index + between[0].length), dishes)
+    if (first !== null && more !== null) return [first, ...more]
   }
   return null
+}
+
+/** One dish's name, with how many of it; null where it is of none. */
+function nameOf(words: string, dishes: readonly string[]): string | null {
+  const name = words.trim().replace(/^the /i, '')
+  return isDish(stemOf(name.replace(/^\d{1,3} /, '')), dishes) ? name : null
 }
 
 /** Words with the time of day at their end, or behind what was done, put first; null where no time stands there. */
