@@ -85,4 +85,20 @@ describe('why a plan moved', {timeout: 60_000}, () => {
     expect(told(text.replace(/.*floor.*\n/, ''), 'en')).toEqual([`${names} went in 40 min later than planned`])
     expect(whys(30, 0).join()).not.toMatch(/went in/)
   })
+
+  it('is not looked for in wood that the log does not tell of, without a word', () => {
+    const {plan, problem} = made
+    const log = logOf(0, 0)
+    const told = (of: FiringLog): string[] =>
+      planAgain({...input, now: plan.ready}, problem, plan, of).plan.messages.flatMap((m) =>
+        m.rule === 'wood-unlogged' ? [m.reason] : [],
+      )
+    expect(told(log)).toEqual([])
+    const wood = Math.round(plan.firing.wood)
+    expect(told({...log, wood: null})).toEqual([
+      `${wood} kg of wood taken to have been burned, as planned; the log does not tell`,
+    ])
+    // While it burns nobody can tell yet.
+    expect(told({...log, wood: null, raked: null})).toEqual([])
+  })
 })

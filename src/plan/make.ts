@@ -191,6 +191,7 @@ export function planAgain(
     ...unfinished(changes, byId, problem.day),
     ...early.map(({message}) => message),
     ...unlogged(rest, byId, log),
+    ...woodUnlogged(log, firing.wood),
     ...unrisen(again, rest),
   ]
   return {plan: {...again, changes, messages}, problem: rest, said}
@@ -604,6 +605,23 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
       },
     ]
   })
+}
+
+/** The wood that is taken to have been burned, where the log does not tell: all that is reckoned of the oven begins with it. */
+function woodUnlogged(log: FiringLog, wood: number): Message[] {
+  if (log.raked === null || log.wood !== null) return []
+  const mass = `${Math.round(wood)} kg`
+  return [
+    {
+      file: `firings/${log.date}.md`,
+      line: 1,
+      column: 1,
+      severity: 'info',
+      rule: 'wood-unlogged',
+      reason: `${mass} of wood taken to have been burned, as planned; the log does not tell`,
+      suggest: `note what it was, such as “wood ${mass}”`,
+    },
+  ]
 }
 
 /** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place. */

@@ -542,6 +542,11 @@ export const deMessages: Book['sentences'] = [
     '„{name}“ ist kein Gericht dieses Tages; diese Zeile sagt also von keinem etwas',
   ],
   ['write {names}', 'schreibe {names}'],
+  [
+    '{mass} of wood taken to have been burned, as planned; the log does not tell',
+    'es wird angenommen, dass wie geplant {mass} Holz verbrannt wurden; das Ofenbuch sagt nichts davon',
+  ],
+  ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
   ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
   ['“{time}” has not come yet', '„{time}“ ist noch nicht gekommen'],
