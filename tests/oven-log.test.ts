@@ -241,6 +241,29 @@ describe('reading a log', () => {
   })
 })
 
+describe('a line of the log that stands in no table', () => {
+  const head = '---\ndate: 2027-06-19\nlit: 6 am\n---\n\n'
+  const told = (text: string) =>
+    readLog(`${head}${text}\n`, 'firings/x.md').messages.map(({line, column, rule, severity}) => [line, column, rule, severity])
+  it('is named where it begins with a time, as an entry does', () => {
+    expect(told('- 9:40 am bread set in\n- 10:20 am floor 210 C')).toEqual([
+      [6, 3, 'log-line', 'warning'],
+      [7, 3, 'log-line', 'warning'],
+    ])
+    expect(told('Dry weather.\n9:40 bread set in')).toEqual([[7, 1, 'log-line', 'warning']])
+  })
+  it('is left alone where it tells of something else', () => {
+    for (const text of [
+      'Dry weather, and no fire for seven weeks.',
+      '- 12 loaves for the school',
+      '9:40 am',
+      '3 firings before this',
+      'Hester came at 9:40 am',
+    ])
+      expect(told(text), text).toEqual([])
+  })
+})
+
 describe('a table of the log that lacks a column', () => {
   it('is told, and one of something else is not', () => {
     const of = (table: string) => readLog(`---\ndate: 2027-06-12\nlit: 6 am\n---\n\n${table}`, 'l.md').messages

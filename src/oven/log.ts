@@ -1,5 +1,5 @@
 import {distance} from 'fastest-levenshtein'
-import type {Table} from 'mdast'
+import type {RootContent, Table} from 'mdast'
 import {toString as textOf} from 'mdast-util-to-string'
 import remarkFrontmatter from 'remark-frontmatter'
 import remarkGfm from 'remark-gfm'
@@ -174,7 +174,17 @@ export function readLog(
   let previous = lit !== null && lit >= EVENING ? lit : Number.NEGATIVE_INFINITY
   let nextDays = 0
   for (const table of markdown.parse(source).children) {
-    if (table.type !== 'table') continue
+    if (table.type !== 'table') {
+      for (const {offset, text} of loneEntries(source, table))
+        say(
+          offset,
+          'warning',
+          'log-line',
+          `“${text}” stands in no table, so it is not read`,
+          'write it as a row of the table: time, reading, value, note; or leave it to the command `note`',
+        )
+      continue
+    }
     const where = columns(table)
     if (!where) {
       const titles = table.children[0]?.children.map((c) => textOf(c).trim().toLowerCase()) ?? []
@@ -271,6 +281,26 @@ export function readLog(
     r.what === 'door' && r.elapsed !== null && r.elapsed >= 0 ? [{minutes: r.elapsed, kind: 'door', open: r.open ?? 2}] : [],
   )
   return {log: {date, lit, raked, wood: value.wood ?? null, rows, readings, doors}, messages}
+}
+
+/** Lines of text that begin with a time of day, as a row of the table does: meant to be read, and not. */
+function loneEntries(source: string, node: RootContent): {readonly offset: number; readonly text: string}[] {
+  if (node.type === 'list') return node.children.flatMap((item) => item.children.flatMap((child) => loneEntries(source, child)))
+  if (node.type !== 'paragraph' || !node.position) return []
+  const {start, end} = node.position
+  let offset = start.offset!
+  return source
+    .slice(offset, end.offset)
+    .split('\n')
+    .flatMap((line) => {
+      const at = offset + line.length - line.trimStart().length
+      offset += line.length + 1
+      const text = line.trim()
+      const [first = '', second = '', ...more] = text.split(/\s+/)
+      const timed = [`${first} ${second}`, first].find((clock) => /[:.]\d|[ap]m?\b|noon|uhr/i.test(clock) && parseClock(clock).ok)
+      const said = timed === undefined ? 0 : more.length + (timed === first ? 1 : 0)
+      return said > 0 ? [{offset: at, text}] : []
+    })
 }
 
 function isFuture(date: string, at: number, now: {date: string; minutes: number}): boolean {

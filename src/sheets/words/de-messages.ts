@@ -449,6 +449,11 @@ export const deMessages: Book['sentences'] = [
     'head it date, hours after raking, reading, value or note; what is no reading goes under note',
     'sie mit date, hours after raking, reading, value oder note überschreiben; was keine Messung ist, steht unter note',
   ],
+  ['“{words}” stands in no table, so it is not read', '„{words}“ steht in keiner Tabelle und wird nicht gelesen'],
+  [
+    'write it as a row of the table: time, reading, value, note; or leave it to the command `note`',
+    'als Zeile der Tabelle schreiben: time, reading, value, note; oder dem Befehl `note` überlassen',
+  ],
   [
     'this table lacks a column “time”, “reading” or “value”, so none of it is read',
     'dieser Tabelle fehlt eine Spalte “time”, “reading” oder “value”, darum wird nichts von ihr gelesen',
