@@ -17,7 +17,7 @@ import {MORNING, within} from './within.js'
  */
 
 /** Searches that may find nothing better, one after another, and searches in all. */
-const FAILS = 4
+const FAILS = 2
 const SEARCHES = 12
 /** Rounds of a search, and of those that correct what came of it. */
 const ROUNDS = 400
