@@ -15,6 +15,12 @@ const logNormal = (sigma: number): Range => ({low: Math.exp(-SPREAD * sigma), li
 /** How far an oven may be from its drawing before anything was measured (from the ovens of `docs/oven.md`). */
 export const PRIOR: OvenParameters = {stored: logNormal(0.2), loss: logNormal(0.45), coupling: logNormal(0.32)}
 
+/** The parameters without their ranges. */
+export function likelyOnly(p: OvenParameters): OvenParameters {
+  const at = (v: number): {low: number; likely: number; high: number} => ({low: v, likely: v, high: v})
+  return {stored: at(p.stored.likely), loss: at(p.loss.likely), coupling: at(p.coupling.likely)}
+}
+
 export interface ForecastOptions {
   readonly firing: Firing
   /** Of the drawing where absent. */

@@ -1,6 +1,6 @@
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import {calibrate} from '../oven/calibrate.js'
-import {forecast, PRIOR, usualFiring} from '../oven/forecast.js'
+import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
 import type {FiringLog} from '../oven/log.js'
 import {OvenRuns} from '../oven/simulate.js'
@@ -16,9 +16,10 @@ import {dueOf, handlingOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
-import {burnWays, type StillBurning} from './remedies.js'
+import {burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
+import {stillBurning} from './still-burning.js'
 import {isOf, lossesOf, mixingsOf, slugOf, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
@@ -169,7 +170,7 @@ export function planAgain(
     known.set(key, before)
     inForce.push({from: moment, plan: before})
   }
-  const {again, rest, said, expected} = correct({...input, now}, problem, [before, plan], log, spare)
+  const {again, rest, said, expected} = correct({...input, now, ways: true}, problem, [before, plan], log, spare)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const {firing} = again
   const otherFire =
@@ -228,7 +229,8 @@ function toldBy(log: FiringLog, moment: number): FiringLog {
  *   would now have by the morning's reckoning after what was really done
  */
 function correct(
-  input: Again & {readonly now: number},
+  /** `ways`: what would help is looked for too. */
+  input: Again & {readonly now: number; readonly ways?: true},
   problem: PlanProblem,
   [plan, morning]: readonly [Plan, Plan],
   log: FiringLog,
@@ -342,7 +344,8 @@ function correct(
   }
   const planned = planDay(rest, {...input.options, simulate: withPast, spare})
   const burns = log.raked === null && now < lit + firing.burn
-  const fire = burns ? stillBurning(input.oven, {now: now - lit, plan, start, parameters, events: past, runs}) : null
+  const fire =
+    burns && input.ways ? stillBurning(input.oven, {now: now - lit, plan, start, parameters, events: past, runs}) : null
   const ways = fire ? burnWays(rest, planned, fire, {...input.options, simulate: withPast}, planDay) : []
   const again = ways.length > 0 ? {...planned, ways} : planned
   const meantFire = {...start, firing: morning.firing}
@@ -384,64 +387,6 @@ function untimelyLoad(
   const first = off.find(({minutes}) => minutes === worst)!
   const together = off.filter(({at, minutes}) => at === first.at && minutes === worst)
   return {dishes: [...new Set(together.map(({id}) => id))], minutes: worst}
-}
-
-/** Minutes a fire may burn on beyond its plan, and wood needs to burn to coals once it is fed; common practice, no source. */
-const BURN_ON = {most: 90, coals: 15} as const
-/** Minutes between two feedings of the fire: what was fed by now has burned down by then, so that no flame is raked out. */
-const FED = 30
-
-/**
- * How a fire that still burns could go on, and how long it ought to burn for the oven to have the heat at the end of its soak that the plan
- * in hand counts on.
- *
- * @param burning `now`: minutes after lighting; `start`: the fire as it was planned, in the oven as it now is
- * @returns null where it burns as it ought to, to five minutes
- */
-function stillBurning(
-  oven: OvenSpec,
-  {
-    now,
-    plan,
-    start,
-    parameters,
-    events,
-    runs,
-  }: {
-    readonly now: number
-    readonly plan: Plan
-    readonly start: FiringOption
-    readonly parameters: OvenParameters
-    readonly events: readonly OvenEvent[]
-    readonly runs: OvenRuns
-  },
-): StillBurning | null {
-  const {firing} = start
-  const fire = (minutes: number): Firing => {
-    const burn = firing.burn + minutes
-    return {...firing, burn, wood: (firing.wood * burn) / firing.burn}
-  }
-  const run = (minutes: number, hours: number): Forecast =>
-    forecast(oven, {firing: fire(minutes), parameters: likelyOnly(parameters), events, hours, runs})
-  const possible = (minutes: number): boolean =>
-    minutes !== 0 && minutes <= BURN_ON.most && firing.burn + minutes >= now + (minutes > 0 ? BURN_ON.coals : FED)
-  const readyHeat = ({baking, ready, step}: Forecast): number => baking.likely[Math.round(ready / step)]!
-  const meant = readyHeat(plan.forecast)
-  const has = readyHeat(start.forecast)
-  const way = has < meant ? 1 : -1
-  let ought = 0
-  for (let minutes = way * rules.tick; Math.abs(minutes) <= BURN_ON.most; minutes += way * rules.tick) {
-    if (way < 0 && !possible(minutes)) break
-    const reached = readyHeat(run(minutes, (firing.burn + minutes + firing.soak) / 60 + 0.25))
-    if (way > 0 ? possible(minutes) : reached >= meant) ought = minutes
-    if (way * (reached - meant) >= 0) break
-  }
-  if (ought === 0) return null
-  const hours = ((start.forecast.baking.likely.length - 1) * start.forecast.step) / 60
-  return {
-    ought,
-    option: (minutes) => (possible(minutes) ? {firing: fire(minutes), forecast: run(minutes, hours)} : null),
-  }
 }
 
 /** Minutes within which a door that the log notes is the opening at which something was set in or drawn. */
@@ -712,11 +657,6 @@ export function simulator(input: Pick<MakePlan, 'oven' | 'parameters'>, runs = n
       hours: (option.forecast.baking.likely.length * option.forecast.step) / 60,
       runs,
     })
-}
-
-function likelyOnly(p: OvenParameters): OvenParameters {
-  const at = (v: number): {low: number; likely: number; high: number} => ({low: v, likely: v, high: v})
-  return {stored: at(p.stored.likely), loss: at(p.loss.likely), coupling: at(p.coupling.likely)}
 }
 
 /** The day as data: the dishes, and one curve for each length of fire that could serve them. */
