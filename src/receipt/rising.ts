@@ -7,32 +7,18 @@ import type {TimePhrase} from './types.js'
 
 /** The stages of a dough: its sponge, its rising in bulk, and how long it proves when it is shaped. */
 
-const USES = [
-  'leaven',
-  'sponge',
-  'kneads',
-  'shapes',
-  'into',
-  'pieces',
-  'vessels',
-  'mixed',
-  'rises',
-  'soaks',
-  'bakes',
-  'dough',
-] as const
 type Use = RisingWord['use']
-const TREES = Object.fromEntries(
-  USES.map((use) => [
+const TREES = new Map(
+  risingWords.map(({use}) => [
     use,
     phraseTree(
       risingWords.filter((row) => row.use === use),
       (row) => row.phrases,
     ),
   ]),
-) as Record<Use, ReturnType<typeof phraseTree<RisingWord>>>
+)
 
-const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => phraseAt(TREES[use], tokens, k)
+const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => phraseAt(TREES.get(use)!, tokens, k)
 
 /** Words for what is chilled to rise slowly, where fruit or milk would be chilled or soaked. */
 const DOUGHS: ReadonlySet<string> = new Set(risingWords.find(({id}) => id === 'chilled')!.phrases)
