@@ -5,9 +5,11 @@ import {deedsOf, deedsTold, inside} from '../src/page/deeds.js'
 import type {PlanView} from '../src/page/protocol.js'
 import {check} from '../src/plan/check.js'
 import {planAgain, problemOf} from '../src/plan/make.js'
+import {byOwnNames} from '../src/plan/own-names.js'
 import {planDay} from '../src/plan/planner.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
+import {namesInLog} from '../src/scale/slug.js'
 import {changeWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {inFolder, smallDay} from './page-day.js'
@@ -32,6 +34,48 @@ const part = (count: number, out: number): Load['dishes'][number] => ({
 })
 const load = (number: number, at: number, dishes: readonly Load['dishes'][number][]): Load => ({number, at, dishes, placed: []})
 const pies = dish('pie', 8, {id: 'pies', file: 'receipts/pies.md', title: 'Mutton pies'})
+
+describe('a log that calls dishes by their titles', () => {
+  const named = (dishes: readonly {id: string; title: string; file: string}[], ...names: readonly string[]): unknown[] => {
+    const log = logOf(
+      360,
+      480,
+      names.map((_, i) => [600 + i, 'set in'] as const),
+    )
+    const rows = log.rows.map((row, i) => ({...row, dish: names[i]!}))
+    return byOwnNames({...log, rows}, dishes).rows.map(({dish: one}) => one)
+  }
+  const loaf = (id: string, title: string, file = 'receipts/loaf.md') => ({id, title, file})
+  it('means those of their receipts', () => {
+    const day = [
+      loaf('loaf', 'Country loaf (1/2)'),
+      loaf('loaf-2', 'Country loaf (2/2)'),
+      loaf('pies', 'Pies', 'receipts/pies.md'),
+    ]
+    expect(named(day, 'country-loaf', 'loaf', 'loaf-2', 'pies', 'scones')).toEqual(['loaf', 'loaf', 'loaf-2', 'pies', 'scones'])
+  })
+  it('tells two lines of one receipt apart', () => {
+    const day = [loaf('loaf', 'Dinner loaf'), loaf('loaf-2', 'Supper loaf')]
+    expect(named(day, 'dinner-loaf', 'supper-loaf')).toEqual(['loaf', 'loaf-2'])
+  })
+  it('is no other dish’s name, nor one that two receipts share', () => {
+    const day = [
+      loaf('loaf', 'Bread'),
+      loaf('bread', 'White bread', 'receipts/bread.md'),
+      loaf('rye', 'Rye'),
+      loaf('x', 'Rye', 'receipts/x.md'),
+    ]
+    expect(named(day, 'bread', 'rye')).toEqual(['bread', 'rye'])
+    expect(named([loaf('a', 'Rye', 'a.md'), loaf('b', 'Rye', 'b.md')], 'rye')).toEqual(['rye'])
+  })
+  it('is of no unknown dish', () => {
+    expect(namesInLog([{file: 'receipts/loaf.md', title: 'Country loaf'}, {file: 'receipts/pies.md'}], [])).toEqual([
+      'loaf',
+      'pies',
+      'country-loaf',
+    ])
+  })
+})
 
 describe('what a log with numbers tells of the parts of a plan', () => {
   /** Four pies at 10:00, two of them drawn before the others; four at 12:00. */

@@ -1,5 +1,6 @@
 import type {FiringLog} from '../oven/log.js'
 import {withoutBatch} from '../plan/batches.js'
+import {byOwnNames} from '../plan/own-names.js'
 import type {PlanView, StepView} from './protocol.js'
 
 /** A step of the day with what the log says of it. */
@@ -115,7 +116,13 @@ export interface InOven {
 
 /** What is in the oven: the dishes the log has set in and not drawn, then those it does not tell of. */
 export function inside(view: PlanView, log: FiringLog | null): InOven[] {
-  const rows = (log?.rows ?? []).filter((row) => row.dish !== undefined)
+  const own = log
+    ? byOwnNames(
+        log,
+        view.dishes.map(({id, title, stem}) => ({id, title, file: stem})),
+      ).rows
+    : []
+  const rows = own.filter((row) => row.dish !== undefined)
   // Where the log counts vessels of a dish, a row without a number is of all of them; else each row is of one load.
   const counted = new Set(rows.flatMap((row) => (row.count === undefined ? [] : [row.dish])))
   const count = new Map<string, number>()

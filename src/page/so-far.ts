@@ -1,4 +1,5 @@
 import type {FiringLog} from '../oven/log.js'
+import {byOwnNames} from '../plan/own-names.js'
 import {phrase} from '../plan/phrases.js'
 import {isOf} from '../plan/told.js'
 import type {DoneSoFar, Phrase, PlanProblem, Step} from '../plan/types.js'
@@ -18,9 +19,10 @@ export interface SoFar {
 const FORGOTTEN = 60
 
 /** @param log the day's own; null before anything is noted, and then there is nothing behind it */
-export function soFar(problem: PlanProblem, log: FiringLog | null, style: Style): SoFar {
+export function soFar(problem: PlanProblem, written: FiringLog | null, style: Style): SoFar {
   const so = problem.done
-  if (!so || !log) return {unticked: [], done: []}
+  if (!so || !written) return {unticked: [], done: []}
+  const log = byOwnNames(written, problem.dishes)
   const done: DoneView[] = []
   const open = new Map<string, {action: 'load' | 'draw'; at: number; dishes: Set<string>}>()
   const wait = (action: 'load' | 'draw', at: number, dish: string): void => {

@@ -5,6 +5,7 @@ import type {FiringLog} from '../oven/log.js'
 import type {OvenParameters, OvenSpec, PastReading} from '../oven/types.js'
 import {readAsked} from '../scale/amount-phrase.js'
 import type {Dish} from '../scale/types.js'
+import {byOwnNames} from './own-names.js'
 
 /** What is believed of an oven on the day: its parameters, what was said of them, and how its dishes differ from their receipts. */
 export interface Belief {
@@ -33,7 +34,8 @@ export function believe(input: {
 }): Belief {
   const {oven, log} = input
   const loadOf = loadsOf(input.dishes ?? [])
-  const learnt = learn(oven, {logs: input.past, past: input.readings, loadOf})
+  const past = input.past.map((one) => byOwnNames(one, input.dishes ?? []))
+  const learnt = learn(oven, {logs: past, past: input.readings, loadOf})
   const burn = log?.lit != null && log.raked != null ? log.raked - log.lit : 0
   if (log === null || burn < 5 || log.readings.length === 0) {
     return {parameters: learnt.parameters, said: learnt.said, dishes: learnt.dishes, learnt, today: null}

@@ -14,13 +14,14 @@ import {eased, shortest} from './ease.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {dueOf, handlingOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
+import {byOwnNames, slugOf} from './own-names.js'
 import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
 import {burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
-import {isOf, lossesOf, mixingsOf, slugOf, toldOf} from './told.js'
+import {isOf, lossesOf, mixingsOf, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -153,10 +154,11 @@ export function planAgain(
   input: Again,
   problem: PlanProblem,
   plan: Plan,
-  log: FiringLog,
+  written: FiringLog,
   spare: readonly Dish[] = [],
   known: Corrections = new Map(),
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
+  const log = byOwnNames(written, problem.dishes)
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
   let before = plan
   const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]

@@ -1,6 +1,7 @@
 import {type FiringLog, type LogRow, stemOf} from '../oven/log.js'
 import type {Dish} from '../scale/types.js'
 import {type Followed, partsOf, share} from './followed.js'
+import {slugOf} from './own-names.js'
 import type {Plan} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
@@ -16,9 +17,6 @@ export interface Told extends Followed {
   /** When it was lost before it had been set in. */
   readonly lostAt?: number
 }
-
-/** A receipt's file name as the log has it. */
-export const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
 
 /** Whether a row of the log is of a dish. */
 export function isOf(row: LogRow, dish: Dish): boolean {

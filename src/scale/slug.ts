@@ -11,13 +11,14 @@ export function slug(title: string): string {
 }
 
 /**
- * What a log may call the dishes of a day: their receipts' files, and where a file holds several, their titles.
+ * What a log may call the dishes of a day: their receipts' files, and where a file holds several, their titles; and the titles that the day
+ * gives them.
  *
  * @param items the day's list
  * @param receipts titles of the receipts of its files
  */
 export function namesInLog(
-  items: readonly {readonly file: string}[],
+  items: readonly {readonly file: string; readonly title?: string}[],
   receipts: readonly {readonly file: string; readonly title: string}[],
 ): string[] {
   const names = new Set<string>()
@@ -26,5 +27,7 @@ export function namesInLog(
     names.add(file.replace(/^.*\//, '').replace(/\.md$/, ''))
     if (own.length > 1) for (const {title} of own) names.add(slug(title))
   }
+  // Behind the files' own names, which are suggested first.
+  for (const {title} of items) if (title !== undefined && title !== '') names.add(slug(title))
   return [...names]
 }
