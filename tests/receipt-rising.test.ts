@@ -96,6 +96,21 @@ describe('the stages of a dough', () => {
         ['prove', 45, 45],
       ],
     ],
+    // Another way, and what waits long whatever is said of it.
+    [
+      'Knead. Let rise 1 hour (or overnight in the fridge). Shape into 12 rolls. Prove 30 minutes, or up to 1 hour. Bake 20 minutes.',
+      [
+        ['rise', 60, 60],
+        ['prove', 30, 30],
+      ],
+    ],
+    [
+      'Stir together. Cover and leave 12 to 18 hours at room temperature. Shape into a ball, and let it rise 2 hours. Bake 30 minutes.',
+      [
+        ['rise', 720, 1080],
+        ['prove', 120, 120],
+      ],
+    ],
     // Folds are no baking; what is chilled and is dough rises.
     [
       'Mix and rest 30 minutes. Stretch and fold four times over 3 hours. Shape, refrigerate overnight, and bake 45 minutes.',

@@ -145,6 +145,7 @@ describe('figures', () => {
     expect(clockBeside(1500, 600, plainStyle)).toBe('1:00 am next day')
     expect(clockBeside(1500, 1600, plainStyle)).toBe('1:00 am')
     expect(clockBeside(725, -300, styleOf({language: 'de'}))).toBe('12:05 am Backtag')
+    expect(clockBeside(-2000, 300, plainStyle)).toBe('2:40 pm, 2 days before')
   })
   // ISO 8601 example dates: 2000-01-01 was a Saturday; checked against the engine's own calendar.
   it('names the weekday of a date without asking the clock', () => {

@@ -263,7 +263,15 @@ export function clockText(minutes: number): string {
   const day = Math.floor(minutes / 1440)
   const m = ((Math.round(minutes) % 1440) + 1440) % 1440
   const text = `${Math.floor(m / 60)}:${String(m % 60).padStart(2, '0')}`
-  return day === 0 ? text : day < 0 ? `${text} the day before` : day === 1 ? `${text} next day` : `${text} on day ${day + 1}`
+  return day === 0
+    ? text
+    : day === -1
+      ? `${text} the day before`
+      : day < 0
+        ? `${text}, ${-day} days before`
+        : day === 1
+          ? `${text} next day`
+          : `${text} on day ${day + 1}`
 }
 
 /** "45 min", "1 h 30 min". */

@@ -27,6 +27,8 @@ const DOUGHS: ReadonlySet<string> = new Set(risingWords.find(({id}) => id === 'c
 const REACH = 6
 /** A wait before the dough is kneaded that is shorter, minutes, wets the flour and is no sponge. Common practice, no source. */
 const SPONGE = 30
+/** What waits so long before the shaping, minutes, is the dough, whatever its words. Common practice, no source. */
+const LONG = 60
 /** How many words before a wait its sponge, its yeast or its dough is named. */
 const NEAR = 80
 
@@ -61,14 +63,16 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const marked = times.map((time, n): TimePhrase => {
     const k = starts[n]!
     const waits = time.of === 'rise' || (time.of === 'stand' && leaven !== -1 && !time.overnight && !soaks(tokens, k))
-    if (!waits || time.note || k >= bakes) return time
+    if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
     if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
     const before = kneaded !== null && k < kneaded && (firstKneaded === -1 || k < firstKneaded)
     if (before && time.minutes.low >= SPONGE && (near('leaven', tokens, k) || near('sponge', tokens, k)))
       return {...time, stage: 'sponge'}
     // A wait that is no rising by its own words counts where it is the dough that waits.
     const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
-    return time.of === 'rise' || made || near('dough', tokens, k) ? {...time, stage: 'rise'} : time
+    // "Stir together, cover and leave 12 to 18 hours" is no wait for anything else.
+    const long = shaped !== null && k > leaven && time.minutes.low >= LONG
+    return time.of === 'rise' || made || long || near('dough', tokens, k) ? {...time, stage: 'rise'} : time
   })
 
   // "An hour the first time, three quarters of an hour the second", behind the method: all but the last are before the shaping.
@@ -138,6 +142,13 @@ function takesMixed(tokens: readonly Token[], k: number): boolean {
   for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--)
     if (at('mixed', tokens, j) !== null) return true
   return false
+}
+
+/** Whether a wait is another way, "1 hour, or overnight in the fridge", "or up to an hour". */
+function isOther(tokens: readonly Token[], k: number): boolean {
+  let j = k - 1
+  while (j > k - 4 && /^(?:\(|for|up|to|about|bis|zu|etwa|uber)$/.test(tokens[j]?.word ?? '')) j--
+  return /^(?:or|oder)$/.test(tokens[j]?.word ?? '')
 }
 
 /** Whether a wait is one of soaking or chilling, and of no dough, by the words of its sentence before it. */

@@ -928,10 +928,13 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   return {...(sponge ? {sponge} : {}), mix, rise, shape, ...(prove.high > 0 ? {prove} : {}), ...cold}
 }
 
+/** What keeps for days is used as soon as it is ready, minutes. Common practice, no source. */
+const keepsFor = 1440
+
 /** A stretch of time and its middle, to five minutes: nobody works dough to the minute. */
 const rangeOf = ({low, high}: {readonly low: number; readonly high: number}): Range => ({
   low,
-  likely: Math.min(high, 5 * Math.round((low + high) / 10)),
+  likely: low >= keepsFor ? low : Math.min(high, 5 * Math.round((low + high) / 10)),
   high,
 })
 

@@ -326,7 +326,7 @@ export function clock(minutes: number, style: Style): string {
   if (days === 0) return time
   if (days === 1) return say(style.words, 'clock.next', {time})
   if (days === -1) return say(style.words, 'clock.before', {time})
-  return say(style.words, 'clock.later', {days, time})
+  return days < 0 ? say(style.words, 'clock.earlier', {days: -days, time}) : say(style.words, 'clock.later', {days, time})
 }
 
 /** A clock time beside another: its day is named where that is another day's. */
@@ -351,7 +351,11 @@ export function stepClock(step: {readonly at: number; readonly untimed?: boolean
 export function dayName(minutes: number, {words}: Style): string {
   const days = dayOf(minutes)
   if (days === 0) return words['day.same']
-  return days === 1 ? words['day.next'] : days === -1 ? words['day.before'] : say(words, 'day.later', {days})
+  return days === 1
+    ? words['day.next']
+    : days === -1
+      ? words['day.before']
+      : say(words, days < 0 ? 'day.earlier' : 'day.later', {days: Math.abs(days)})
 }
 
 /** An ISO date in words. Zeller's congruence gives the weekday, so no clock or time zone is asked. */

@@ -14,6 +14,7 @@ export const de: Words = {
   'clock.day': '{time} am Backtag',
   'clock.next': '{time} am Tag danach',
   'clock.before': '{time} am Vortag',
+  'clock.earlier': '{time}, {days} Tage davor',
   'clock.later': '{time}, {days} Tage später',
 
   'weekday.1': 'Montag',
@@ -306,6 +307,7 @@ export const de: Words = {
   'day.same': 'am Tag selbst',
   'day.next': 'am Tag danach',
   'day.before': 'am Vortag',
+  'day.earlier': '{days} Tage davor',
   'day.later': '{days} Tage später',
   'day.readings': 'Ablesungen zum Eintragen',
   'day.expectedFloor': 'Herd erwartet',

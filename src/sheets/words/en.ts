@@ -15,6 +15,7 @@ export const en = {
   'clock.day': '{time} on the day',
   'clock.next': '{time} next day',
   'clock.before': '{time} the day before',
+  'clock.earlier': '{time}, {days} days before',
   'clock.later': '{time}, {days} days later',
 
   'weekday.1': 'Monday',
@@ -308,6 +309,7 @@ export const en = {
   'day.same': 'on the day',
   'day.next': 'next day',
   'day.before': 'the day before',
+  'day.earlier': '{days} days before',
   'day.later': '{days} days later',
   'day.readings': 'Readings to write in',
   'day.expectedFloor': 'Floor expected',
