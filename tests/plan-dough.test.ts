@@ -100,6 +100,10 @@ describe('a dough of several risings', () => {
     expect(steps['shape']).toBeGreaterThanOrEqual(at['shape']! - 30)
     const has = steps['load']! - steps['mix']! - 35
     expect(unrisen(late.plan, late.rest).length > 0).toBe(has < 125 - 12.5)
+    // Who mixed late shaped as late.
+    const shaped = again(at['shape']! + 30, [at['mix']! + 25])
+    expect(check(shaped.rest, shaped.plan)).toEqual([])
+    expect(stepsOf(shaped.plan)['shape']).toBe(at['shape']! + 25)
     // Nothing of the plan is known otherwise: nothing is moved.
     const same = again(at['prove']! + 5, [])
     expect(check(same.rest, same.plan)).toEqual([])

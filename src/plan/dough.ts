@@ -66,17 +66,19 @@ export function doughsSoFar(
     const nth = counted.get(dish) ?? 0
     counted.set(dish, nth + 1)
     const said = told(dish)[nth]
-    const doneBy = (action: Step['action']): number | null | undefined => {
+    const doneBy = (action: Step['action'], late = 0): number | null | undefined => {
       const other = plan.steps.find((one) => one.action === action && one.load === load.number && one.dishes.includes(dish))
       if (!other) return undefined
-      const at = other.past ? other.at : presumed(other.at)
+      const at = (other.past ? other.at : presumed(other.at)) + late
       return at <= now ? at : null
     }
     const cool = step.action === 'evening before'
     const at = cool || step.past ? step.at : presumed(step.at)
     const mixed = said ?? (at <= now ? at : null)
     const sponge = doneBy('sponge')
-    const shaped = mixed === null ? null : doneBy('shape')
+    // Who mixed late shapes as late.
+    const late = said === undefined ? 0 : Math.max(0, said - at)
+    const shaped = mixed === null ? null : doneBy('shape', late)
     return [
       {
         dish,
