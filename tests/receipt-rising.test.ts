@@ -5,6 +5,8 @@ import {sources} from '../src/lexicon/sources.js'
 import {translate} from '../src/receipt/translate.js'
 import type {Receipt} from '../src/receipt/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
+import {styleOf} from '../src/sheets/style-of.js'
+import {timesShown} from '../src/sheets/translation-text.js'
 
 /*
  * Sentences written for these tests in the manner of receipts; which wait is which is common practice, no source.
@@ -151,6 +153,17 @@ describe('the stages of a dough', () => {
       },
     ).receipts[0]!
     expect(stages(tart)).toEqual([])
+  })
+})
+
+describe('the times of a translation', () => {
+  it('say which wait is the sponge’s, and which the shaped dough’s', () => {
+    const receipt = read(
+      'Set a sponge and let it stand an hour. Knead it up, let it rise 2 hours, shape it, let it stand 20 minutes, bake an hour.',
+    )
+    const of = (language: string) => timesShown(receipt, styleOf({language})).map((line) => line.of)
+    expect(of('en')).toEqual(['the sponge', 'rising', 'proving, shaped', 'baking'])
+    expect(of('de').slice(0, 3)).toEqual(['Vorteig', 'gehen', 'Stückgare'])
   })
 })
 

@@ -119,12 +119,12 @@ export function timesShown(
   const doors = receipt.door ?? []
   const times = receipt.times
     .filter((time) => time.of !== 'other' || !doors.some((door) => door.start <= time.start && time.end <= door.end))
-    .map(({text, start, end, minutes, of, overnight}) => ({
+    .map(({text, start, end, minutes, of, stage, overnight}) => ({
       text,
       start,
       end,
       length: durations(minutes, style),
-      of: overnight === true ? words['of.overnight'] : words[`of.${of}`],
+      of: overnight === true ? words['of.overnight'] : words[`of.${stage ?? of}`],
       sources: [],
     }))
   const shut = doors.map(({text, start, end, minutes, share, sources}) => ({

@@ -255,6 +255,8 @@ export const de: Words = {
 
   'of.bake': 'backen',
   'of.rise': 'gehen',
+  'of.sponge': 'Vorteig',
+  'of.prove': 'Stückgare',
   'of.boil': 'kochen',
   'of.stand': 'stehen',
   'of.other': 'sonst',

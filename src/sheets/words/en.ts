@@ -256,6 +256,8 @@ export const en = {
 
   'of.bake': 'baking',
   'of.rise': 'rising',
+  'of.sponge': 'the sponge',
+  'of.prove': 'proving, shaped',
   'of.boil': 'boiling',
   'of.stand': 'standing',
   'of.other': 'other',
