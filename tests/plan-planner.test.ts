@@ -105,6 +105,9 @@ describe('a planned day', () => {
     const twice = on(both)
     expect(twice.fires).toHaveLength(2)
     expect(twice.unplaced.length).toBeLessThan(once.unplaced.length)
+    // Nor one after which nothing is set in: here it burns when all is drawn.
+    const late = {...both, further: [{minutes: 20 * 60, firing: again.firing}], forecast: one.forecast}
+    expect(on(late).fires).toHaveLength(1)
     const never = on({...cold, further: [{minutes: at + 10, firing: again.firing}]})
     expect(never.fires).toHaveLength(1)
     expect(never.unplaced.length).toBeLessThanOrEqual(once.unplaced.length)

@@ -440,6 +440,8 @@ const read: readonly Case[] = [
   ['Take a quart of flour, butter size of an egg, 2 eggs.', '1 quart flour', '1 size of an egg butter', '2 count egg'],
   // What only says how warm or thick another thing is goes into nothing.
   ['Mix a quart of flour with a pint of water, blood warm.', '1 quart flour', '1 pint water'],
+  ['Mix a quart of flour with a pint of water blood-warm.', '1 quart flour', '1 pint water'],
+  ['Mix a quart of flour with a pint of milk blood-warm.', '1 quart flour', '1 pint milk'],
   ['Beat three eggs in a little milk; make it the thickness of cream.', '3 count egg', '~ milk'],
 ]
 

@@ -98,6 +98,23 @@ describe('the stages of a dough', () => {
         ['prove', 45, 45],
       ],
     ],
+    // A sponge by another name.
+    [
+      'Make a poolish with some of the flour and water; leave it 5 hours. Mix the dough. Bulk 2 hours. Shape, prove 1 hour. Bake 35 minutes.',
+      [
+        ['sponge', 300, 300],
+        ['rise', 120, 120],
+        ['prove', 60, 60],
+      ],
+    ],
+    [
+      'Start the biga 16 hours ahead. Then make the dough, ferment it 2 hours, shape and prove 50 minutes. Bake 35 minutes.',
+      [
+        ['sponge', 960, 960],
+        ['rise', 120, 120],
+        ['prove', 50, 50],
+      ],
+    ],
     // Another way, and what waits long whatever is said of it.
     [
       'Knead. Let rise 1 hour (or overnight in the fridge). Shape into 12 rolls. Prove 30 minutes, or up to 1 hour. Bake 20 minutes.',
@@ -206,6 +223,14 @@ describe('the dough of a dish', () => {
     expect(doughOf(soda(''))).toBe(null)
     expect(soda('').inferred.map(({field}) => field)).not.toContain('rise')
     expect(doughOf(soda('- 20 g fresh yeast\n'))).not.toBe(null)
+  })
+  it('has the night of a sponge in one step, that of the evening before', () => {
+    const night = read(
+      'Make a poolish the evening before with some of the flour; leave it 12 hours. Mix the dough. Rise 2 hours. Bake 40 min.',
+    )
+    expect(night.evening?.map(({does}) => does)).toEqual(['set'])
+    expect(doughOf(night)).not.toHaveProperty('sponge')
+    expect(read('Rise 2 h. Bake 40 min.', 'Bread, a sponge set at night')).not.toHaveProperty('evening')
   })
   it('has no sponge of a day and a night: that is yeast being made', () => {
     const made = doughOf(read('Leave the yeast to stand for a day and night. Knead, rise 2 h. Bake 40 min.'))!

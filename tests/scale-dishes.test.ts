@@ -241,6 +241,19 @@ describe('a receipt becomes a dish', () => {
     expect(mass).toBeGreaterThan(2.97)
     expect(mass).toBeLessThan(3.03)
   })
+  it('loaves that stand in no tin are as many as the receipt makes, called loaves or not', () => {
+    for (const yields of ['Makes 18 loaves.', 'It will make eighteen.']) {
+      const receipt = read(
+        'small',
+        `---\nyear: 2020\nvessel: free-standing loaf 12 cm\n---\n# Plain white bread\n\n- 3 kg flour\n- 1.8 kg water\n- 60 g yeast\n\nKnead. Let it rise 2 hours. Bake an hour. ${yields}\n`,
+      )
+      const {dishes} = make('small', '18 loaves', {}, receipt)
+      expect(
+        dishes.reduce((sum, one) => sum + one.count, 0),
+        yields,
+      ).toBe(18)
+    }
+  })
   it('fill the floor: as many as stand at once, and no more', () => {
     const {dishes} = make('bread', 'fill the floor')
     expect(dishes).toHaveLength(1)

@@ -8,7 +8,7 @@ export const dairy = itemRows([
     ndb: '01077',
     group: 'dairy',
     spellings:
-      'sweet milk, whole milk, warm milk, cow milk, cold milk, good milk, boiling milk, full-fat milk, semi-skimmed milk, fresh milk, lukewarm milk, tepid milk, scalded milk, hot milk, boiled milk, rich milk, cows milk',
+      'sweet milk, whole milk, warm milk, cow milk, cold milk, good milk, boiling milk, full-fat milk, semi-skimmed milk, fresh milk, lukewarm milk, tepid milk, scalded milk, hot milk, boiled milk, rich milk, cows milk, blood-warm milk, milk blood-warm, milk-warm milk',
     density: span(1.025, 1.031, 1.036),
     densitySource: 'usda-sr28',
     allergens: ['milk'],

@@ -7,7 +7,7 @@ export const liquids = itemRows([
     ndb: '14411',
     group: 'liquid',
     spellings:
-      'cold water, warm water, boiling water, hot water, soft water, spring water, lukewarm water, milk-warm water, fair water, tepid water, rain water, blood-warm water, clean water, pump water, ice water, salt water, ice-cold water, scalding water, clear water, iced water, luke-warm water, cool water',
+      'cold water, warm water, boiling water, hot water, soft water, spring water, lukewarm water, milk-warm water, fair water, tepid water, rain water, blood-warm water, clean water, pump water, ice water, salt water, ice-cold water, scalding water, clear water, iced water, luke-warm water, cool water, water blood-warm, water milk-warm',
     density: span(0.98, 1, 1.002),
     densitySource: 'usda-sr28',
     sources: ['usda-sr28'],

@@ -895,7 +895,7 @@ export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' |
       ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake, backen, gebacken, backofen'],
       [
         'rise',
-        'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell, bulk, retard, stretch, stretched, stretching, gehen, aufgehen, reifen, gare, stockgare, stuckgare',
+        'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell, bulk, retard, stretch, stretched, stretching, teigruhe, gehen, aufgehen, reifen, gare, stockgare, stuckgare',
       ],
       [
         'boil',

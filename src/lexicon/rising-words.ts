@@ -19,6 +19,7 @@ export const risingWords: readonly RisingWord[] = [
     'yeast, yest, yeest, barm, balm, emptins, leaven, levain, starter, sourdough, sponge, spunge, preferment, poolish, biga, hefe, trockenhefe, frischhefe, backhefe, germ, sauerteig, anstellgut, vorteig, roggensauer',
   ),
   row('sponge', 'sponge', 'sponge, spunge, preferment, poolish, biga, levain, vorteig, sauerteig'),
+  row('set', 'sets', 'make, made, set, start, build, prepare, begin, for the, fur den, ansetzen, angesetzt'),
   row(
     'knead',
     'kneads',

@@ -5,6 +5,7 @@ import {inOrder} from './in-order.js'
 import {inTime, type Laid, minutesLate} from './in-time.js'
 import {jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
+import {rules} from './rules.js'
 import {settleBest} from './settle.js'
 import {better, goWithout, type Settled, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
@@ -61,8 +62,26 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     laid: inParts(on, grid, options, tick),
   }))
   const best = tried.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
-  const twice = weighedUp(best.on, grid, best.laid, options, tick)
+  const twice = afterBoth(weighedUp(best.on, grid, best.laid, options, tick), one, grid, options, tick)
   return lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice)
+}
+
+/** A day on two fires; on the first of them alone where nothing is set in after the second. */
+function afterBoth(
+  twice: Settled,
+  one: PlanProblem,
+  grid: FloorGrid,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  const {
+    model: {lit, program},
+    option: {firing, further = []},
+  } = twice
+  const again = further[0]!.minutes
+  if (tookIn(twice).some((took) => took && took.s * rules.tick + program.phase >= again)) return twice
+  const alone = one.firings.filter((f) => f.firing.burn === firing.burn)
+  return alone.length === 0 || lit === null ? twice : laidOut({...one, firings: alone}, grid, options, tick)
 }
 
 const lacksNothing = (settled: Settled): boolean => settled.unplaced.length === 0 && minutesLate(settled) === 0

@@ -42,6 +42,9 @@ export function readEvenings(
     if (times.some((time) => time.overnight === true && time.start <= at && at < time.end)) continue
     if (notes.some(({start, end}) => start <= at && at < end)) continue
     const [first, last] = sentenceOf(section, night.from)
+    // What a receipt is called tells of the deed, and the text says it.
+    if (section.title !== '' && source.slice(tokens[first]!.start, tokens[last - 1]!.end).trim() === section.title.trim())
+      continue
     const words = tokens.slice(first, last)
     const does = deedOf(section, words, first)
     // "Dried peas need not be soaked"; "if it has been long in salt".

@@ -66,8 +66,8 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
     if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
     if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
     const before = kneaded !== null && k < kneaded && (firstKneaded === -1 || k < firstKneaded)
-    if (before && time.minutes.low >= SPONGE && (near('leaven', tokens, k) || near('sponge', tokens, k)))
-      return {...time, stage: 'sponge'}
+    const works = (before && (near('leaven', tokens, k) || near('sponge', tokens, k))) || isOfSponge(tokens, k)
+    if (works && time.minutes.low >= SPONGE) return {...time, stage: 'sponge'}
     // A wait that is no rising by its own words counts where it is the dough that waits.
     const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
     // "Stir together, cover and leave 12 to 18 hours" is no wait for anything else.
@@ -141,6 +141,20 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
 function takesMixed(tokens: readonly Token[], k: number): boolean {
   for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--)
     if (at('mixed', tokens, j) !== null) return true
+  return false
+}
+
+/** Whether what waits is a sponge just set: "make a poolish; leave it 12 hours". Behind the dough or its kneading it is the dough that waits. */
+function isOfSponge(tokens: readonly Token[], k: number): boolean {
+  const {block} = tokens[k]!
+  for (let j = k - 1; j >= 0 && j >= k - NEAR && tokens[j]!.block === block; j--) {
+    if (/^(?:dough|teig)$/.test(tokens[j]!.word) || at('kneads', tokens, j) !== null) return false
+    if (at('sponge', tokens, j) === null) continue
+    for (let i = j - 1; i >= 0 && i >= j - REACH && tokens[i]!.block === block && !endsSentence(tokens, i); i--)
+      if (at('sets', tokens, i) !== null) return true
+    for (let i = j + 1; i < k; i++) if (/^(?:ansetzen|angesetzt)$/.test(tokens[i]!.word)) return true
+    return false
+  }
   return false
 }
 

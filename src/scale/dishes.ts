@@ -354,7 +354,8 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
     if (
       !isSheet(shape) &&
-      !cutInto.has(fold(noun)) &&
+      // Of what stands in no tin nothing is cut: its pieces are loaves.
+      (!cutInto.has(fold(noun)) || shape.size.shape === 'free-standing') &&
       each < usualEach * 3 &&
       (each > usualEach / 4 || vesselNouns.has(fold(noun)))
     )
@@ -889,6 +890,8 @@ const eveningTask = ({does, text, items, hour}: EveningBefore): EveningTask => (
 
 /** A sponge that works longer, minutes, is yeast that is made, and no part of the day. Common practice, no source. */
 const longestSponge = 16 * 60
+/** One that works so long is that of the evening before, where the receipt has one set then. Common practice, no source. */
+const longSponge = 6 * 60
 /** What a receipt shapes and lets rise without a time proves so long, minutes, where its kind is not of dough. Common practice, no source. */
 const usualProve = 30
 
@@ -899,9 +902,15 @@ const coldProve = {from: 360, hold: 240} as const
 function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   // What is set the evening before is told as the receipt says it, and is no part of the day.
   const {facts, times, untimed = [], evening = []} = receipt
+  const overnight = evening.some(({does}) => does === 'set')
   const of = (stage: TimePhrase['stage']): Range | null => {
     const all = times.filter(
-      (time) => time.stage === stage && !(stage === 'sponge' && (time.minutes.low > longestSponge || isSet(evening, time))),
+      (time) =>
+        time.stage === stage &&
+        !(
+          stage === 'sponge' &&
+          (time.minutes.low > longestSponge || isSet(evening, time) || (overnight && time.minutes.low >= longSponge))
+        ),
     )
     return all.length === 0
       ? null
