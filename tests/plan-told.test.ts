@@ -4,7 +4,7 @@ import {type FiringLog, readLog} from '../src/oven/log.js'
 import {deedsOf, deedsTold, inside} from '../src/page/deeds.js'
 import type {PlanView} from '../src/page/protocol.js'
 import {check} from '../src/plan/check.js'
-import {planAgain, problemOf} from '../src/plan/make.js'
+import {makePlan, planAgain, problemOf} from '../src/plan/make.js'
 import {byOwnNames} from '../src/plan/own-names.js'
 import {planDay} from '../src/plan/planner.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
@@ -34,6 +34,22 @@ const part = (count: number, out: number): Load['dishes'][number] => ({
 })
 const load = (number: number, at: number, dishes: readonly Load['dishes'][number][]): Load => ({number, at, dishes, placed: []})
 const pies = dish('pie', 8, {id: 'pies', file: 'receipts/pies.md', title: 'Mutton pies'})
+
+describe('a log without a fire', () => {
+  it('is said to count for nothing yet, where something was done', () => {
+    const {day, oven, receipts} = readDayFolder('corpus-demo')
+    const rules = (rows: string): string[] => {
+      const {log} = readLog(
+        `---\ndate: ${day.date}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`,
+        'log.md',
+      )
+      const few = {...day, items: day.items.slice(0, 1)}
+      return makePlan({oven, day: few, receipts, log, options: {effort: 'quick'}}).messages.map(({rule}) => rule)
+    }
+    expect(rules('| 4:00 am | household-bread | mixed | |')).toContain('log-unlit')
+    expect(rules('| 4:00 am | note | rain all night | |')).not.toContain('log-unlit')
+  })
+})
 
 describe('a log that calls dishes by their titles', () => {
   const named = (dishes: readonly {id: string; title: string; file: string}[], ...names: readonly string[]): unknown[] => {

@@ -78,7 +78,7 @@ export function makePlan(input: MakePlan): MadePlan {
     // Said once: what no fire can have ready is late in every plan.
     const early = tooEarly(problem)
     const told = plan.messages.filter((m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column))
-    const whole = {...plan, messages: [...early, ...told]}
+    const whole = {...plan, messages: [...early, ...told, ...unlit(log ?? null)]}
     return {plan: whole, problem, dishes, spare, messages: [...messages, ...whole.messages], said: []}
   }
   const again = planAgain(input, problem, plan, log, spare)
@@ -552,6 +552,23 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
       },
     ]
   })
+}
+
+/** What was done before the fire was lit: the day begins with the fire, and nothing is reckoned from before. */
+function unlit(log: FiringLog | null): Message[] {
+  const row = log?.rows.find(({what}) => what !== 'note' && what !== 'reading')
+  if (!log || !row) return []
+  return [
+    {
+      file: `firings/${log.date}.md`,
+      line: row.line,
+      column: 1,
+      severity: 'warning',
+      rule: 'log-unlit',
+      reason: 'the log does not tell when the fire was lit, so the plan is the morning’s and knows nothing of what was done',
+      suggest: 'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',
+    },
+  ]
 }
 
 /** The wood that is taken to have been burned, where the log does not tell: all that is reckoned of the oven begins with it. */

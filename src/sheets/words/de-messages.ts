@@ -548,6 +548,14 @@ export const deMessages: Book['sentences'] = [
   ],
   ['write {names}', 'schreibe {names}'],
   [
+    'the log does not tell when the fire was lit, so the plan is the morning’s and knows nothing of what was done',
+    'das Ofenbuch sagt nicht, wann das Feuer angezündet wurde: der Plan ist der vom Morgen und weiß nichts von dem, was getan wurde',
+  ],
+  [
+    'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',
+    'aufschreiben, wann es angezündet wird, etwa „lit 8:30 am“; was vorher geknetet wurde, zählt mit',
+  ],
+  [
     '{mass} of wood taken to have been burned, as planned; the log does not tell',
     'es wird angenommen, dass wie geplant {mass} Holz verbrannt wurden; das Ofenbuch sagt nichts davon',
   ],
