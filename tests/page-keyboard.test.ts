@@ -87,7 +87,7 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
   it('may note a deed at the time it was due, where it was only ticked late', async () => {
     await press(button(`Lit at ${due}`))
     await settled()
-    await expect.poll(() => page.locator('.log li', {hasText: 'Lit'}).innerText()).toContain(due)
+    await expect.poll(() => page.locator('.log li', {hasText: 'Lit'}).textContent()).toContain(due)
   })
 
   it('asks before it notes as drawn what is not ticked as set in, and then notes both', async () => {
