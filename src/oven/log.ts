@@ -23,7 +23,7 @@ import {
   WHOLE_LOSS,
 } from './log-counts.js'
 import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
-import {parseReading, readingKind} from './signs.js'
+import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
 
 /**
@@ -549,7 +549,7 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
 
 /** The reading that a miswritten word is nearest to; null where it is near none. */
 function kindLike(word: string): string | null {
-  const kinds = ['floor', 'vault', 'air', 'probe', 'arm', 'flour', 'paper', 'walls', 'spatter', 'door']
+  const kinds: readonly string[] = [...DAY_KINDS, 'door']
   const letters = (of: string): string => [...of].sort().join('')
   const wrong = word.toLowerCase()
   // Two letters that have changed places are one slip.

@@ -27,7 +27,8 @@ export interface ArmCook {
  */
 export const ANY_COOK: ArmCook = {secondsPerCount: {low: 0.65, likely: 1.3, high: 2.6}, pairs: 0}
 
-const DAY_KINDS: readonly ReadingKind[] = ['floor', 'vault', 'air', 'probe', 'arm', 'flour', 'paper', 'walls', 'spatter']
+/** Readings that a cook takes through the day. */
+export const DAY_KINDS: readonly ReadingKind[] = ['floor', 'vault', 'air', 'probe', 'arm', 'flour', 'paper', 'walls', 'spatter']
 /** Words cooks use for the kinds. */
 const KIND_WORDS: Readonly<Record<string, ReadingKind>> = {
   hearth: 'floor',

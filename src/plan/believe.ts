@@ -4,6 +4,7 @@ import {type DishCorrection, type Learnt, type LoadOf, learn, pastFiring} from '
 import type {FiringLog} from '../oven/log.js'
 import type {OvenParameters, OvenSpec, PastReading} from '../oven/types.js'
 import {readAsked} from '../scale/amount-phrase.js'
+import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {byOwnNames} from './own-names.js'
 
@@ -54,7 +55,7 @@ export function believe(input: {
 /** What the loads of past firings took, for those that are dishes of this day too: as many vessels as the log says, or as today. */
 export function loadsOf(dishes: readonly Dish[]): LoadOf {
   return (name, text) => {
-    const same = dishes.filter((d) => slugOf(d) === name)
+    const same = dishes.filter((d) => slugOf(d.file) === name)
     const dish = same[0]
     if (!dish) return null
     const today = same.reduce((n, d) => n + d.count, 0)
@@ -73,6 +74,3 @@ export function loadsOf(dishes: readonly Dish[]): LoadOf {
     return {mass: dish.mass * vessels, water: dish.water * vessels, bake}
   }
 }
-
-/** The name that a log calls a dish by: its receipt's file without folder and ending. */
-const slugOf = (dish: Dish): string => dish.file.replace(/^.*\//, '').replace(/\.md$/, '')

@@ -728,8 +728,7 @@ function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, now: number |
       const proved = load.at - (shapeAt + dough.shape)
       const sponge = mine.find((s) => s.action === 'sponge')
       if (dough.sponge && !sponge) bad('dough', d.dish, mix.at, 0, `${dish.title}: no step sets its sponge`)
-      const first = dough.sponge ? (sponge ?? mix) : mix
-      if (now !== null && Math.min(mix.at, first.at) < now + rules.tick) {
+      if (now !== null && Math.min(mix.at, sponge?.at ?? mix.at) < now + rules.tick) {
         const [had, least] = [risen + proved, rules.leastRise * (dough.rise + (dough.prove?.likely ?? 0))]
         if (Math.min(risen, proved, had - least) < -tolerance.minutes)
           bad('dough', d.dish, shapeAt, least - had, `${dish.title}: its dough has ${had} min to rise, not ${least}`)

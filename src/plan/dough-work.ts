@@ -6,8 +6,8 @@ import type {Load, Plan, PlannedDough, PlanProblem} from './types.js'
 
 /** When the doughs of a plan are worked: counted back from their loads, with the hands there are. */
 
-/** When a dough is mixed the evening before, to be kept cool. Common practice, no source. */
-const evening = 21 * 60 - 1440
+/** When a dough is mixed the evening before, to be kept cool. */
+const evening = rules.evening - 1440
 
 interface Task {
   readonly from: number
@@ -88,7 +88,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
   for (const {dish, load, at, batch, was} of wanted) {
     const dough = dish.dough!
-    const prove = provesFor(problem, dish.dough!, at)
+    const prove = provesFor(problem, dough, at)
     let shape = at - dough.shape - prove
     if (was?.shaped !== undefined) shape = was.shaped
     else if (prove > 0 && done) {

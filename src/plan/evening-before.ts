@@ -5,8 +5,6 @@ import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
 import type {Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
-/** Where in the order of the day a deed of the evening stands that the receipt gives no hour, minutes after that midnight: before the night. */
-const evening = rules.nightFrom - 60
 /** A night's soaking is no shorter than this, minutes. Common practice, no source. */
 const shortNight = 360
 
@@ -34,7 +32,7 @@ export function eveningsOf(problem: PlanProblem, plan: Plan, mixed: (dish: strin
     const start = starts.get(dish.id)
     if (start === undefined) return []
     return (dish.evening ?? []).map((task): EveningDeed => {
-      const hour = task.hour ?? evening
+      const hour = task.hour ?? rules.evening
       let at = Math.floor(start / 1440) * 1440 - 1440 + hour
       // What goes in late in the evening, or before dawn, is not soaked that same evening.
       if (start - at - 1440 >= shortNight) at += 1440

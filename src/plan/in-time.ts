@@ -4,7 +4,7 @@ import {type Job, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {setInMore} from './set-in-more.js'
 import {settleBest} from './settle.js'
-import {better, goWithout, lateBy, type Settled, tooLate} from './settled.js'
+import {better, goWithout, lacksNothing, lateBy, type Settled, tooLate} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
 /** A morning's day that cannot all be had in time: on which fire, and what is rather left out. */
@@ -26,8 +26,7 @@ export function inTime(
   tick: (share: number) => void,
 ): Settled {
   let {jobs, settled} = laid
-  if (options.simulate && (settled.unplaced.length > 0 || minutesLate(settled) > 0))
-    settled = onShorterFire(problem, grid, jobs, settled, options, tick)
+  if (options.simulate && !lacksNothing(settled)) settled = onShorterFire(problem, grid, jobs, settled, options, tick)
   if (goWithout(settled) === 0) return settled
   // Where not all can be had in time, whom each dish feeds says which; on another day it is not looked at.
   const now = weighed({jobs, settled})
@@ -146,11 +145,6 @@ function withoutTooLate(from: Settled, without: Without, options: PlanOptions): 
   best = putBack(best, dishesOf(out), without, quick)
   // That it is better so was soon seen; how it is best done takes as long as any day.
   return better(best, without(best.unplaced, options))
-}
-
-/** Minutes by which the dishes of a day are drawn after they are wanted, summed. */
-export function minutesLate(settled: Settled): number {
-  return settled.model.jobs.reduce((sum, _, u) => sum + lateBy(settled, u), 0)
 }
 
 /**

@@ -1,12 +1,9 @@
 import type {FiringLog} from '../oven/log.js'
-import {slug} from '../scale/slug.js'
+import {slug, slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {withoutBatch} from './batches.js'
 
 /** What a log calls the dishes of a day. Stands apart from `told.ts`, so that the page's own script reads no log. */
-
-/** A receipt's file name as the log has it. */
-export const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
 
 /**
  * A log whose rows call the dishes by their own names, where they call them by the titles that the day gives them: by their receipt's, or

@@ -2,12 +2,12 @@ import {leastLeftOut, lowerBound} from './bound.js'
 import {crowdedOut} from './crowd.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
-import {inTime, type Laid, minutesLate} from './in-time.js'
+import {inTime, type Laid} from './in-time.js'
 import {jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {rules} from './rules.js'
 import {settleBest} from './settle.js'
-import {better, goWithout, type Settled, tookIn} from './settled.js'
+import {better, goWithout, lacksNothing, type Settled, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
@@ -75,16 +75,14 @@ function afterBoth(
   tick: (share: number) => void,
 ): Settled {
   const {
-    model: {lit, program},
+    model: {program},
     option: {firing, further = []},
   } = twice
   const again = further[0]!.minutes
   if (tookIn(twice).some((took) => took && took.s * rules.tick + program.phase >= again)) return twice
   const alone = one.firings.filter((f) => f.firing.burn === firing.burn)
-  return alone.length === 0 || lit === null ? twice : laidOut({...one, firings: alone}, grid, options, tick)
+  return alone.length === 0 ? twice : laidOut({...one, firings: alone}, grid, options, tick)
 }
-
-const lacksNothing = (settled: Settled): boolean => settled.unplaced.length === 0 && minutesLate(settled) === 0
 
 /** When and how long a firing burns, as a key. */
 const firesOf = ({firing, further = []}: FiringOption): string =>

@@ -8,6 +8,8 @@ export const rules = {
   /** No door work from `nightFrom` to `nightTo` (or the first fire, if that is earlier), minutes after midnight. Common practice, no source. */
   nightFrom: 22 * 60,
   nightTo: 5 * 60,
+  /** What is done in the evening at no hour of its own: before the night, minutes after that midnight. Common practice, no source. */
+  evening: 21 * 60,
   /** When a baker who has fired the day before would rather open the door for what was left in overnight and nobody has asked for sooner. Common practice, no source. */
   waking: 7 * 60,
   /** Minutes of hands to set in or draw one vessel: up to `heavy` kg, and above. Common practice, no source. */

@@ -62,6 +62,11 @@ export function lateBy({model, found}: Settled, u: number): number {
   return o < 0 ? 0 : lateness(model.jobs[u]!, model.clock0 + model.e[u]![o]! * rules.tick)
 }
 
+/** Whether everything has its place, and in time. */
+export function lacksNothing(settled: Settled): boolean {
+  return settled.unplaced.length === 0 && settled.model.jobs.every((_, u) => lateBy(settled, u) === 0)
+}
+
 /** When a job is set in and drawn, ticks, and where; null where it is left out. */
 export type Took = {readonly s: number; readonly e: number; readonly w: number} | null
 

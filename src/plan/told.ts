@@ -1,7 +1,7 @@
 import {type FiringLog, type LogRow, stemOf} from '../oven/log.js'
+import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {type Followed, partsOf, share} from './followed.js'
-import {slugOf} from './own-names.js'
 import type {Plan} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */

@@ -2,7 +2,7 @@ import type {StayWord} from '../lexicon/schema.js'
 import {stayWords} from '../lexicon/stay-words.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {endsSentence} from './times.js'
+import {sentenceAt} from './times.js'
 import type {Span} from './types.js'
 
 const tree = (use: StayWord['use']) =>
@@ -27,7 +27,7 @@ export function readAjar({tokens, source}: Section): Span | null {
   for (let i = 0; i < tokens.length; i++) {
     const door = phraseAt(DOOR, tokens, i)
     if (door === null) continue
-    const [first, last] = sentence(tokens, i)
+    const [first, last] = sentenceAt(tokens, i)
     const open = openAt(tokens, door.from, door.to, first, last)
     if (open === null) continue
     let [from, to] = [Math.min(open.from, door.from), Math.max(open.to, door.to)]
@@ -50,16 +50,6 @@ export function readAjar({tokens, source}: Section): Span | null {
 }
 
 const GERMAN_KEEPS = /^(?:bei|mit|lassen|gelassen|halten|klemmen|stecken)$/
-
-/** The tokens [from, to) of the sentence that token `at` stands in. */
-function sentence(tokens: readonly Token[], at: number): readonly [number, number] {
-  const {block} = tokens[at]!
-  let first = at
-  while (first > 0 && tokens[first - 1]!.block === block && !endsSentence(tokens, first - 1)) first--
-  let last = at + 1
-  while (last < tokens.length && tokens[last]!.block === block && !endsSentence(tokens, last)) last++
-  return [first, last]
-}
 
 /** How the door [from, to) stands, said behind it, or right before it ("with open door", "bei leicht geöffneter Tür"). */
 function openAt(

@@ -2,7 +2,7 @@ import {eveningWords} from '../lexicon/evening-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {endsSentence} from './times.js'
+import {endsSentence, sentenceAt} from './times.js'
 import type {EveningBefore, ReadIngredient, Span, TimePhrase} from './types.js'
 
 /**
@@ -41,7 +41,7 @@ export function readEvenings(
     i = night.to - 1
     if (times.some((time) => time.overnight === true && time.start <= at && at < time.end)) continue
     if (notes.some(({start, end}) => start <= at && at < end)) continue
-    const [first, last] = sentenceOf(section, night.from)
+    const [first, last] = sentenceAt(tokens, night.from, REACH)
     // What a receipt is called tells of the deed, and the text says it.
     if (section.title !== '' && source.slice(tokens[first]!.start, tokens[last - 1]!.end).trim() === section.title.trim())
       continue
@@ -74,16 +74,6 @@ export function readEvenings(
 /** Whether a stretch of time is that of a sponge or leaven set the evening before. */
 export const isSet = (evening: readonly EveningBefore[], time: Span): boolean =>
   evening.some(({does, start, end}) => does === 'set' && start <= time.start && time.start < end)
-
-/** The tokens [from, to) of the sentence round token `at`. */
-function sentenceOf({tokens}: Section, at: number): readonly [number, number] {
-  const {block} = tokens[at]!
-  let first = at
-  while (first > 0 && at - first < REACH && tokens[first - 1]!.block === block && !endsSentence(tokens, first - 1)) first--
-  let last = at + 1
-  while (last < tokens.length && last - at < REACH && tokens[last]!.block === block && !endsSentence(tokens, last)) last++
-  return [first, last]
-}
 
 /** Is something put to soak, or a sponge set, in this sentence? A sponge may be named by the label or the sentence before. */
 function deedOf({tokens, blocks}: Section, words: readonly Token[], first: number): 'soak' | 'set' | null {

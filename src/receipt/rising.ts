@@ -2,7 +2,8 @@ import {risingWords} from '../lexicon/rising-words.js'
 import type {RisingWord} from '../lexicon/schema.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {endsSentence} from './times.js'
+import {spansOf} from './stays.js'
+import {endsSentence, sentenceAt} from './times.js'
 import type {TimePhrase} from './types.js'
 
 /** The stages of a dough: its sponge, its rising in bulk, and how long it proves when it is shaped. */
@@ -51,7 +52,7 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const rises = times.some(({of}) => of === 'rise')
   if (leaven === -1 && !rises) return {times: [...times], untimed: []}
 
-  const starts = startsOf(tokens, times)
+  const starts = spansOf(tokens, times).map(({from}) => from)
   const lastRise = times.reduce((last, {of}, n) => (of === 'rise' ? starts[n]! : last), Math.max(0, leaven))
   const firstRise = starts[times.findIndex(({of}) => of === 'rise')] ?? -1
   const bakes = bakeFrom(tokens, times, starts, lastRise)
@@ -80,7 +81,7 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const last = proving.at(-1)
   if (last !== undefined && !marked.some((time) => time.stage === 'rise'))
     for (const n of proving)
-      if (n !== last && oneSentence(tokens, starts[n]!, starts[last]!)) marked[n] = {...marked[n]!, stage: 'rise'}
+      if (n !== last && sentenceAt(tokens, starts[n]!)[1] > starts[last]!) marked[n] = {...marked[n]!, stage: 'rise'}
 
   const timed = (stage: 'rise' | 'prove'): boolean => marked.some((time) => time.stage === stage)
   const says = (from: number, to: number): boolean => {
@@ -93,21 +94,6 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
     if (!timed('prove') && says(shaped, bakes)) untimed.push('prove')
   }
   return {times: marked, untimed}
-}
-
-function oneSentence(tokens: readonly Token[], from: number, to: number): boolean {
-  if (tokens[from]!.block !== tokens[to]!.block) return false
-  for (let k = from; k < to; k++) if (endsSentence(tokens, k)) return false
-  return true
-}
-
-/** The token at which each stretch of time starts; both run in the order of the text. */
-function startsOf(tokens: readonly Token[], times: readonly TimePhrase[]): number[] {
-  let k = 0
-  return times.map(({start}) => {
-    while (k < tokens.length && tokens[k]!.start < start) k++
-    return k
-  })
 }
 
 /** Where the baking begins: the first word or time of it behind the last rising, else behind the first leaven; else the end. */
@@ -138,11 +124,8 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
 }
 
 /** Whether flour, milk or their like goes into the vessel, by the words of the sentence before. */
-function takesMixed(tokens: readonly Token[], k: number): boolean {
-  for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--)
-    if (at('mixed', tokens, j) !== null) return true
-  return false
-}
+const takesMixed = (tokens: readonly Token[], k: number): boolean =>
+  saidBefore(tokens, sentenceAt(tokens, k)[0], k, (j) => at('mixed', tokens, j) !== null)
 
 /** Whether what waits is a sponge just set: "make a poolish; leave it 12 hours". Behind the dough or its kneading it is the dough that waits. */
 function isOfSponge(tokens: readonly Token[], k: number): boolean {
@@ -167,17 +150,16 @@ function isOther(tokens: readonly Token[], k: number): boolean {
 
 /** Whether a wait is one of soaking or chilling, and of no dough, by the words of its sentence before it. */
 function soaks(tokens: readonly Token[], k: number): boolean {
-  let wet = false
-  for (let j = k - 1; j >= 0 && tokens[j]!.block === tokens[k]!.block && !endsSentence(tokens, j); j--) {
-    if (DOUGHS.has(tokens[j]!.word)) return false
-    wet ||= at('soaks', tokens, j) !== null
-  }
-  return wet
+  const said = (holds: (j: number) => boolean): boolean => saidBefore(tokens, sentenceAt(tokens, k)[0], k, holds)
+  return said((j) => at('soaks', tokens, j) !== null) && !said((j) => DOUGHS.has(tokens[j]!.word))
 }
 
 /** Whether words of a use stand just before a wait, in its block. */
-function near(use: Use, tokens: readonly Token[], k: number): boolean {
-  for (let j = k - 1; j >= 0 && j >= k - NEAR && tokens[j]!.block === tokens[k]!.block; j--)
-    if (at(use, tokens, j) !== null) return true
+const near = (use: Use, tokens: readonly Token[], k: number): boolean =>
+  saidBefore(tokens, k - NEAR, k, (j) => at(use, tokens, j) !== null)
+
+/** Whether one of the tokens [from, k) in the block of `k` holds. */
+function saidBefore(tokens: readonly Token[], from: number, k: number, holds: (j: number) => boolean): boolean {
+  for (let j = k - 1; j >= Math.max(0, from) && tokens[j]!.block === tokens[k]!.block; j--) if (holds(j)) return true
   return false
 }

@@ -94,13 +94,13 @@ export function readStays(section: Section, times: readonly TimePhrase[]): Stays
   return {times: marked, door}
 }
 
-interface TokenSpan {
+export interface TokenSpan {
   readonly from: number
   readonly to: number
 }
 
 /** The tokens [from, to) of each stretch of time; both run in the order of the text. */
-function spansOf(tokens: readonly Token[], times: readonly TimePhrase[]): TokenSpan[] {
+export function spansOf(tokens: readonly Token[], times: readonly TimePhrase[]): TokenSpan[] {
   let k = 0
   return times.map(({start, end}) => {
     while (k < tokens.length && tokens[k]!.start < start) k++

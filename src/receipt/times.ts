@@ -554,6 +554,20 @@ const CUT_SHORT = set('min max approx ca abt')
 export const endsSentence = (tokens: readonly Token[], k: number): boolean =>
   isStop(tokens[k]!) && tokens[k + 1]?.word !== '—' && !isCutShort(tokens, k)
 
+/**
+ * The tokens [from, to) of the sentence that token `at` stands in.
+ *
+ * @param reach how many tokens it may reach to each side
+ */
+export function sentenceAt(tokens: readonly Token[], at: number, reach = Number.POSITIVE_INFINITY): readonly [number, number] {
+  const {block} = tokens[at]!
+  let first = at
+  while (first > 0 && at - first < reach && tokens[first - 1]!.block === block && !endsSentence(tokens, first - 1)) first--
+  let last = at + 1
+  while (last < tokens.length && last - at < reach && tokens[last]!.block === block && !endsSentence(tokens, last)) last++
+  return [first, last]
+}
+
 /** "Chill min. 3 hours": the stop at `k` is the abbreviation's, and "min." with no figure before it no minutes. */
 const isCutShort = (tokens: readonly Token[], k: number): boolean =>
   tokens[k]!.word === '.' &&

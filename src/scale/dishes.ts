@@ -903,27 +903,19 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   // What is set the evening before is told as the receipt says it, and is no part of the day.
   const {facts, times, untimed = [], evening = []} = receipt
   const overnight = evening.some(({does}) => does === 'set')
+  const ofDay = (time: TimePhrase): boolean =>
+    time.stage !== 'sponge' ||
+    !(time.minutes.low > longestSponge || isSet(evening, time) || (overnight && time.minutes.low >= longSponge))
   const of = (stage: TimePhrase['stage']): Range | null => {
-    const all = times.filter(
-      (time) =>
-        time.stage === stage &&
-        !(
-          stage === 'sponge' &&
-          (time.minutes.low > longestSponge || isSet(evening, time) || (overnight && time.minutes.low >= longSponge))
-        ),
-    )
-    return all.length === 0
-      ? null
-      : all
-          .slice(0, 3)
-          .map(({minutes}) => rangeOf(minutes))
-          .reduce(plus)
+    const [first, ...more] = times
+      .filter((time) => time.stage === stage && ofDay(time))
+      .slice(0, 3)
+      .map(({minutes}) => rangeOf(minutes))
+    return first === undefined ? null : more.reduce(plus, first)
   }
-  const [sponge, rising, proving] = [
-    of('sponge'),
-    facts.rise ? rangeOf(facts.rise) : of('rise'),
-    facts.prove ? rangeOf(facts.prove) : of('prove'),
-  ]
+  const sponge = of('sponge')
+  const rising = facts.rise ? rangeOf(facts.rise) : of('rise')
+  const proving = facts.prove ? rangeOf(facts.prove) : of('prove')
   const own = kind.dough
   if (raisedBySoda(receipt.ingredients) && !facts.rise && !facts.prove && !times.some(({of}) => of === 'rise')) return null
   // What is no dough is made one by a time to rise, not by a paste that stands rolled out.

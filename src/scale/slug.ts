@@ -10,6 +10,9 @@ export function slug(title: string): string {
   return plain === '' ? 'dish' : plain
 }
 
+/** A receipt's file name without folder and ending: what the log and a dish's id are made of. */
+export const slugOf = (file: string): string => file.replace(/^.*\//, '').replace(/\.md$/, '')
+
 /**
  * What a log may call the dishes of a day: their receipts' files, and where a file holds several, their titles; and the titles that the day
  * gives them.
@@ -24,7 +27,7 @@ export function namesInLog(
   const names = new Set<string>()
   for (const {file} of items) {
     const own = receipts.filter((receipt) => receipt.file === file)
-    names.add(file.replace(/^.*\//, '').replace(/\.md$/, ''))
+    names.add(slugOf(file))
     if (own.length > 1) for (const {title} of own) names.add(slug(title))
   }
   // Behind the files' own names, which are suggested first.

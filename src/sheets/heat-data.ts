@@ -2,7 +2,7 @@ import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
 import {withoutBatch} from '../plan/batches.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
-import {slug} from '../scale/slug.js'
+import {slug, slugOf} from '../scale/slug.js'
 
 /** A dish as a bar under the curve, minutes after midnight. */
 export interface Bar {
@@ -62,7 +62,7 @@ export function dishTitle(problem: PlanProblem, id: string): string {
   const dish = problem.dishes.find((other) => other.id === id)
   if (!dish) {
     // A spare receipt that was only suggested is no dish of the problem; its file is called by its id.
-    const spare = problem.day.spare.find(({file}) => file.replace(/^.*\//, '').replace(/\.md$/, '') === id)
+    const spare = problem.day.spare.find(({file}) => slugOf(file) === id)
     return spare && spare.title !== '' ? spare.title : id
   }
   const alone = problem.dishes.every((other) => other.file !== dish.file || other.title === dish.title)
@@ -73,7 +73,7 @@ export function dishTitle(problem: PlanProblem, id: string): string {
 /** The name of a receipt on the sheets of a day: its dish's, or its own title. */
 export function receiptName(problem: PlanProblem, receipt: {readonly file: string; readonly title: string}): string {
   // A dish's id is made of its file's name, or of the receipt's title where the file holds several (scale/dishes.ts).
-  const names = [slug(receipt.title), slug(receipt.file.replace(/^.*\//, '').replace(/\.md$/, ''))]
+  const names = [slug(receipt.title), slug(slugOf(receipt.file))]
   const same = problem.dishes.filter((other) => other.file === receipt.file)
   const dish =
     same.find((other) => other.title === receipt.title) ??
