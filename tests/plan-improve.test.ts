@@ -47,6 +47,31 @@ describe('a plan on the simulated oven', () => {
     expect(after).toBeLessThan(0.98 * before)
   }, 120_000)
 
+  it('is moved to a shorter fire where that holds it too, and no dish is left out for it', () => {
+    for (const seed of [2003, 2004]) {
+      const p = randomDay(seed, 6)
+      const whole = problemOf({oven, day, receipts: []}, p.dishes)
+      const burns = [...whole.firings].sort((a, b) => b.firing.burn - a.firing.burn)
+      const jobs = jobsOf(whole, floorGrid(whole))
+      const simulate = simulator({oven})
+      const from = settleBest(
+        {...whole, firings: burns.slice(0, 1)},
+        floorGrid(whole),
+        jobs,
+        {simulate, effort: 'quick'},
+        () => {},
+      )
+      expect(from.unplaced).toEqual([])
+      const problem = {...whole, firings: burns}
+      const best = improved({problem, grid: floorGrid(problem), jobs, simulate, light: lighting(problem)}, from)
+      expect(best.unplaced).toEqual([])
+      expect(best.option.firing.burn).toBeLessThan(from.option.firing.burn)
+      expect(best.total).toBeLessThan(from.total)
+      const plan = write(problem, floorGrid(problem), best.whole?.() ?? best, [], null, {simulate, bare: true}, planDay)
+      expect(check(problem, plan)).toEqual([])
+    }
+  }, 120_000)
+
   /**
    * HiGHS (npm package `highs`, an independent solver) on the curve that the plan's own loads have made, among plans that keep as much in
    * hand. Tolerance 3 %, the issue's worst: what is best on that curve may change it, or not stand on the true floor. Without what is set in to

@@ -13,6 +13,8 @@ interface Told {
   readonly total: number | null
   /** What the layouts found break. */
   readonly violation?: number
+  /** What the promise itself comes to; absent where it does not hold. */
+  readonly held?: number
 }
 
 /** The climb over fires of which all this is known; the fires promised, laid out and followed, by number, the shortest first. */
@@ -22,15 +24,22 @@ function climb(told: readonly Told[], large = true) {
   const asked: number[] = []
   const laid: number[] = []
   const followed: number[] = []
+  const tried: number[] = []
   let share = 0
+  const settledAt = (total: number): Settled => ({total, unplaced: [], model: {jobs: []}}) as unknown as Settled
   const ways: Ways = {
     look: (look) => {
       look.price = told[look.index]!.price
     },
-    promised: (look): Promised => {
-      asked.push(look.index)
+    promised: (look, how): Promised => {
+      if (!how) asked.push(look.index)
       const {promise, out} = told[look.index]!
       return {look, price: promise, out, laid: [], lit: 0}
+    },
+    held: ({look}) => {
+      tried.push(look.index)
+      const {held} = told[look.index]!
+      return held === undefined ? null : settledAt(held)
     },
     lay: ({look}): Road[] => {
       laid.push(look.index)
@@ -40,7 +49,7 @@ function climb(told: readonly Told[], large = true) {
     follow: ({look}) => {
       followed.push(look.index)
       const {total} = told[look.index]!
-      return total === null ? null : ({total, unplaced: [], model: {jobs: []}} as unknown as Settled)
+      return total === null ? null : settledAt(total)
     },
     large,
     tick: (done) => {
@@ -49,7 +58,7 @@ function climb(told: readonly Told[], large = true) {
       share = done
     },
   }
-  return {best: onShortest(looks, ways)?.total ?? null, asked, laid, followed}
+  return {best: onShortest(looks, ways)?.total ?? null, asked, tried, laid, followed}
 }
 
 describe('the shortest fire that holds the day', () => {
@@ -85,6 +94,18 @@ describe('the shortest fire that holds the day', () => {
   it('is looked for on another fire beside a plan where that promises much less', () => {
     const dear = usual.map((t, i) => (i === 2 ? {...t, total: 300} : t))
     expect(climb(dear)).toMatchObject({best: 210, laid: [2, 3]})
+  })
+
+  it('is taken as it was promised where that holds, and nothing else is laid out', () => {
+    const holds = usual.map((t, i) => (i === 2 ? {...t, held: 185} : t))
+    expect(climb(holds)).toMatchObject({best: 185, tried: [2], laid: [], followed: []})
+    // Where the most promising does not, it is asked for another promise, and then the next.
+    expect(climb(usual.map((t, i) => (i === 3 ? {...t, held: 190} : t)))).toMatchObject({best: 190, tried: [2, 2, 3], laid: []})
+  })
+
+  it('is laid out on another fire all the same where that promises much less than what held', () => {
+    const dear = usual.map((t, i) => (i === 3 ? {...t, held: 215} : t))
+    expect(climb(dear)).toMatchObject({best: 180, tried: [2, 2, 3], laid: [2]})
   })
 
   it('is none where what is laid out breaks too much, and none is followed then', () => {

@@ -1,53 +1,45 @@
-import {keeps} from './keeps.js'
-import {deeperBy} from './layout.js'
-import {choosing, type Model, modelOf, programOf} from './model.js'
-import {type LoadedDay, Proof, type Seen} from './proof.js'
+import {eventsOf} from './events.js'
+import {type Model, phaseOf} from './model.js'
+import type {LoadedDay} from './proof.js'
 import {rules} from './rules.js'
-import {type FloorUnder, type Found, State, search} from './search.js'
-import {Seating, type TimesOf} from './seating.js'
-import {better, type Settled, type Took, tookIn} from './settled.js'
-import type {Standing} from './standing.js'
-import {MORNING, within} from './within.js'
+import {preferred, Searching, type Start} from './searching.js'
+import {fireOf, type Settled, type Took, tookIn} from './settled.js'
+import type {Promised} from './shortest.js'
 
 /**
- * A plan made better. The search for a layout moves one opening at a time on a curve that is a guess; the search on given curves lays many
- * dishes out anew and sees every place there is, but knows only the curve that the plan's own loads have made. So it is asked for a plan on
- * that curve, which is simulated, corrected on the curve as it is then, and so on until it holds or is no better. By turns the floor is
- * reckoned by its area, which is soon done and leads far, and stood upon vessel by vessel, which finds what the area would forbid.
+ * A plan made better by searches on the curve that its own loads have made: by turns the floor is reckoned by its area and stood upon vessel
+ * by vessel. Then a fire a little shorter or longer is tried with the same loads, and where that does, the next.
  */
 
-/** Searches that may find nothing better, one after another, and searches in all. */
-const FAILS = 2
+/** Searches that may find nothing better, one after another: the more the smaller the day; and searches in all. */
+const failsFor = (jobs: number): number => Math.max(2, Math.ceil(30 / Math.max(1, jobs)))
 const SEARCHES = 12
-/** Rounds of a search, and of those that correct what came of it. */
-const ROUNDS = 400
-const CORRECTED = 100
-/** Rounds of a search that wanders further, where a correction leaves something without a place or is too dear; and for each job. */
-const WIDER = 100
-const WIDER_EACH = 10
-/** Corrections of one search, and of what holds but is no better. */
-const PASSES = 8
-const HELD_PASSES = 2
-/** What has to be gained. */
-const GAIN = 0.3
-/** By how much less of the area is reckoned with each time the true floor refuses something, and how little at least. */
-const LESS_AREA = 0.01
-const LEAST_AREA = 0.88
-/** How much more than the area may stand on a part of the floor where the true floor is asked as well. */
-const MORE_AREA = 1.15
 
 /**
  * @param from A plan of a morning in which everything has its place, proved.
- * @returns It, or a better one.
+ * @returns It, or a better one, on its fire or on another.
  */
 export function improved(day: LoadedDay, from: Settled): Settled {
+  let best = onOneFire(day, from)
+  for (const way of ['shorter', 'longer'] as const) {
+    const before = best
+    for (let moved = onNext(day, best, way); moved; moved = onNext(day, best, way)) best = onOneFire(day, moved)
+    if (best !== before) break
+  }
+  return best
+}
+
+/** A plan made better on its own fire. */
+function onOneFire(day: LoadedDay, from: Settled): Settled {
   let best = from
   // Set-ins that the true floor has refused to a job since the best was found.
   let refused = new Map<number, Set<number>>()
   let begun: Model | null = null
-  for (let turn = 0, failed = 0; turn < SEARCHES && failed < FAILS; turn++) {
-    const search = new Improvement(day, best, turn, refused)
-    begun ??= search.modelOn(best.option, tookIn(best))
+  const fails = failsFor(day.jobs.length)
+  for (let turn = 0, failed = 0; turn < SEARCHES && failed < fails; turn++) {
+    const floor = turn % 2 === 0 ? 'area' : 'vessels'
+    const search = new Searching(day, startOf(best), {from: best, floor, seed: 31 + 10 * turn, refused})
+    begun ??= search.begun()
     const other = search.found(begun)
     const next = other ? preferred(best, other) : best
     failed = next === best ? failed + 1 : 0
@@ -59,204 +51,46 @@ export function improved(day: LoadedDay, from: Settled): Settled {
   return best
 }
 
-/** One search from a plan, with its corrections. */
-class Improvement {
-  readonly #day: LoadedDay
-  readonly #from: Settled
-  readonly #turn: number
-  readonly #onFloor: boolean
-  readonly #refused: Map<number, Set<number>>
-  /** The plan at hand sets nothing in to fall while crusts bake: then no other does. */
-  readonly #apart: boolean
-  #area = 1
-
-  constructor(day: LoadedDay, from: Settled, turn: number, refused: Map<number, Set<number>>) {
-    this.#day = day
-    this.#from = from
-    this.#turn = turn
-    this.#onFloor = turn % 2 === 1
-    this.#refused = this.#onFloor ? new Map() : refused
-    this.#apart = isApart(from)
-    // Where it stands in the plan at hand it was not refused.
-    tookIn(from).forEach((t, u) => {
-      if (t) this.#refused.get(u)?.delete(t.s)
-    })
-  }
-
-  /**
-   * What comes of it; null where nothing holds that is worth it.
-   *
-   * @param begun What every job might do on the curve of the plan at hand.
-   */
-  found(begun: Model): Settled | null {
-    let took: readonly Took[] = tookIn(this.#from)
-    let {option, standing} = this.#from
-    let best: Settled | null = null
-    for (let pass = 0, held = 0; pass < PASSES && held <= HELD_PASSES; pass++) {
-      const model = pass === 0 ? begun : this.modelOn(option, took)
-      const tried = this.#search(model, took, standing, pass)
-      if (!tried) break
-      const same = pass > 0 && tried.took.every((t, u) => alike(t, took[u] ?? null))
-      took = tried.took
-      if (same && best) break
-      const proof = this.#proofOf(took, tried.seating)
-      const seen = proof.see()
-      if (seen.good) {
-        const settled = proof.settle(seen)
-        best = best ? preferred(best, settled) : settled
-        if (preferred(this.#from, settled) === settled) break
-        held++
-      } else this.#learn(seen)
-      ;({option} = seen)
-      ;({standing} = seen.stood)
-    }
-    return best
-  }
-
-  /** What every job might do on a curve, and what each is to do. */
-  modelOn(option: Settled['option'], took: readonly Took[]): Model {
-    const {problem, jobs, grid} = this.#day
-    const {index} = this.#from.model.program
-    const program = programOf(
-      problem,
-      index,
-      jobs,
-      grid,
-      null,
-      false,
-      option,
-      took.map((must) => (must ? {must} : {})),
-    )
-    return modelOf(problem, program, jobs, grid, this.#from.model.lit)
-  }
-
-  /** A search of a model; null where it leaves something out, or is no cheaper than the plan at hand. */
-  #search(
-    whole: Model,
-    from: readonly Took[],
-    standing: readonly Standing[],
-    pass: number,
-  ): {took: Took[]; seating: Pick<Seating, 'vessels'>} | null {
-    const {jobs} = this.#day
-    const inside = within(whole, from, MORNING)
-    const {model, start} = deeper(inside.model, inside.start)
-    const onFloor = this.#onFloor
-    const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start), apart: this.#apart}
-    const under = onFloor ? this.#seated(roomy, start, standing) : null
-    const how = {refused: jobs.map((_, u) => this.#refused.get(u)), ...(under ? {under} : {})}
-    const seed = 31 + 10 * this.#turn + pass
-    const most = priceOf(this.#from) - GAIN
-    const worthIt = ({cost, unplaced}: Found): boolean => unplaced === 0 && cost + model.constant <= most
-    let found = search(roomy, {...how, rounds: pass === 0 ? ROUNDS : CORRECTED, start, seed, calm: pass > 0})
-    if (pass > 0 && !worthIt(found)) {
-      const rounds = WIDER + WIDER_EACH * jobs.length
-      const wider = search(roomy, {...how, rounds, start: found.chosen, seed: seed + 30})
-      if (wider.cost < found.cost) found = wider
-    }
-    if (!worthIt(found)) return null
-    return {took: tookIn({model, found}), seating: under?.floor ?? NOWHERE}
-  }
-
-  /** Floor to reckon with in each part, m²: where the true floor is asked as well, somewhat more, and what the start takes in any case. */
-  #floorOf(model: Model, start: Int32Array): [number, number, number] {
-    const {floor} = model
-    if (!this.#onFloor) return [this.#area * floor[0], this.#area * floor[1], this.#area * floor[2]]
-    const state = new State(model)
-    state.load(start)
-    const of = (z: 0 | 1 | 2): number => Math.max(MORE_AREA * floor[z], ...state.inside[z]!)
-    return [of(0), of(1), of(2)]
-  }
-
-  /** The true floor under a search that begins where vessels stand already. */
-  #seated(model: Model, start: Int32Array, standing: readonly Standing[]): FloorUnder & {readonly floor: Seating} {
-    const {jobs, grid} = this.#day
-    const {curve, phase} = model.program
-    const n = jobs.length
-    const times = {placed: new Uint8Array(n), s: new Int32Array(n), e: new Int32Array(n), w: new Uint8Array(n)}
-    const minutes = (tick: number): number => tick * rules.tick + phase
-    const layout: TimesOf = {
-      ...times,
-      fits: (u, z) => keeps(jobs[u]!.dish, curve, z, minutes(times.s[u]!), minutes(times.e[u]!)),
-    }
-    const lay = (chosen: Int32Array): void => {
-      chosen.forEach((o, u) => {
-        times.placed[u] = o < 0 ? 0 : 1
-        if (o < 0) return
-        times.s[u] = model.s[u]![o]!
-        times.e[u] = model.e[u]![o]!
-        times.w[u] = model.where[u]![o]!
-      })
-    }
-    const seating = new Seating(grid, jobs, layout)
-    lay(start)
-    seating.take(
-      jobs.map((_, u) => ({s: times.s[u]!, e: times.e[u]!, w: times.w[u]!})),
-      standing,
-    )
-    return {floor: seating, lay}
-  }
-
-  #proofOf(took: readonly Took[], seating: Pick<Seating, 'vessels'>): Proof {
-    const {lit, program} = this.#from.model
-    const layout = {
-      snapshot: () => took.map((t) => ({in: t !== null, ...(t ?? {s: 0, e: 0, w: 0}), hold: 0})),
-      lit,
-      phase: program.phase,
-      // These are asked of what is in the oven already, and in the morning nothing is.
-      isDone: () => true,
-      heldBack: () => false,
-      hemmedIn: () => false,
-    }
-    return new Proof(this.#day, {option: this.#day.problem.firings[program.index]!, index: program.index, layout}, seating)
-  }
-
-  /** What the true floor refused is not asked of it again. */
-  #learn({stood: {refused}}: Seen): void {
-    if (this.#onFloor || refused.length === 0) return
-    this.#area = Math.max(LEAST_AREA, this.#area - LESS_AREA)
-    for (const {job, at} of refused) {
-      const known = this.#refused.get(job) ?? new Set<number>()
-      this.#refused.set(job, known.add(at))
-    }
-  }
+/** A plan as one to search on from. */
+function startOf(settled: Settled): Start {
+  const {option, standing, model} = settled
+  return {option, standing, index: model.program.index, lit: model.lit, took: tookIn(settled)}
 }
 
-/** True where nothing is set in very hot to fall while a crust bakes. */
-function isApart(settled: Settled): boolean {
-  const {jobs} = settled.model
-  const took = tookIn(settled)
-  return jobs.every((fall, u) =>
-    jobs.every((crust, v) => {
-      const [f, c] = [took[u], took[v]]
-      return fall.order !== 1 || crust.order !== 2 || !f || !c || f.s <= c.s || f.s >= c.e
-    }),
-  )
+/**
+ * A better plan on the next shorter or longer fire, all of it as long after the oven is ready, and at the same hours where the fire can be
+ * lit the later or sooner for it; null where none is found.
+ */
+function onNext(day: LoadedDay, from: Settled, way: 'shorter' | 'longer'): Settled | null {
+  const {firings} = day.problem
+  const here = fireOf(day.problem, from)
+  if (here.further) return null
+  const sign = way === 'shorter' ? -1 : 1
+  const others = firings.filter((f) => !f.further && sign * (f.firing.burn - here.firing.burn) > 0)
+  const [next] = others.sort((a, b) => sign * (a.firing.burn - b.firing.burn))
+  if (!next) return null
+  const by = Math.round((next.forecast.ready - here.forecast.ready) / rules.tick)
+  const lit = Math.max(day.light.first, Math.min(day.light.last, from.model.lit - by * rules.tick))
+  const took = tookIn(from).map((t) => t && {...t, s: t.s + by, e: t.e + by})
+  const standing = from.standing.map((v) => ({...v, from: v.from + by, to: v.to + by}))
+  const start = {...begunOn(day, firings.indexOf(next), lit, took), standing}
+  const found = new Searching(day, start, {from, floor: 'both', seed: 31}).found()
+  return found && preferred(from, found) === found ? found : null
 }
 
-/** What a plan costs, and by how much its long bakes stand too near the mouth. */
-function priceOf(settled: Settled): number {
-  return tookIn(settled).reduce((sum, t) => sum + (t ? deeperBy(t.s, t.e, t.w) : 0), settled.total)
+/** A day laid out on a fire, as one to search on from: the curve is the one that its loads make. */
+function begunOn(day: LoadedDay, index: number, lit: number, took: readonly Took[]): Start {
+  const option = day.problem.firings[index]!
+  const events = eventsOf(day.jobs, took, option, phaseOf(null), lit)
+  return {option: {...option, forecast: day.simulate(option, events, false)}, index, lit, took, standing: []}
 }
 
-/** The better of two plans, of two that lack as much the cheaper with its long bakes at the back. */
-function preferred(one: Settled, other: Settled): Settled {
-  const priced = (settled: Settled): Settled => ({...settled, total: priceOf(settled)})
-  const [a, b] = [priced(one), priced(other)]
-  return better(a, b) === b ? other : one
-}
-
-/** The same choices with what it costs to stand too near the mouth for long, the cheapest first again. */
-function deeper(model: Model, start: Int32Array): {model: Model; start: Int32Array} {
-  const cost = model.cost.map((list, u) =>
-    list.map((c, o) => c + deeperBy(model.s[u]![o]!, model.e[u]![o]!, model.where[u]![o]!)),
-  )
-  const order = cost.map((list) => Uint32Array.from(list.keys()).sort((a, b) => list[a]! - list[b]! || a - b))
-  return {model: choosing(model, order, cost), start: start.map((o, u) => (o < 0 ? o : order[u]!.indexOf(o)))}
-}
-
-/** No places are known. */
-const NOWHERE: Pick<Seating, 'vessels'> = {vessels: () => null}
-
-function alike(one: Took, other: Took): boolean {
-  return one?.s === other?.s && one?.e === other?.e && one?.w === other?.w
+/**
+ * A plan straight from what the search on given curves promises of a fire: it holds on most, and is soon found.
+ *
+ * @returns Null where it does not hold.
+ */
+export function heldAsPromised(day: LoadedDay, {look, laid, lit}: Promised): Settled | null {
+  const took = laid.map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
+  return new Searching(day, begunOn(day, look.index, lit, took), {from: null, floor: 'both', seed: 31}).found()
 }

@@ -4,7 +4,7 @@ import {curveOf} from './curve.js'
 import {type Ease, easedDay} from './ease.js'
 import {firesOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
-import {improved} from './improve.js'
+import {heldAsPromised, improved} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
 import {FIRM, type Laid, Layout} from './layout.js'
@@ -227,7 +227,8 @@ class LoadedPlanner {
     return onShortest(this.#looks, {
       look: (look, longer, seed) =>
         lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed, strict: [2, longer > 1 ? 30 : 12]}),
-      promised: (look) => promisedBy(problem, grid, jobs, look),
+      promised: (look, how) => promisedBy(problem, grid, jobs, look, how),
+      held: (promised) => heldAsPromised(this.#day, promised),
       lay: ({look, laid, lit}) => {
         const roads = layOut(look, light, this.#many)
         this.#startFrom(look, laid, lit)

@@ -51,6 +51,14 @@ export function laidBy({s, e, where}: Model, chosen: Int32Array, before: readonl
 
 /** Rounds of the search for what a fire promises: longer, and the search finds places that the true floor does not have. */
 const ROUNDS = 80
+/** How a promise is asked for: `apart` where nothing may be set in to fall while crusts bake. */
+interface Asking {
+  readonly seed: number
+  readonly apart: boolean
+}
+/** What is asked of a fire first, and what else where that does not hold. */
+const ASKED: Asking = {seed: 5, apart: true}
+const ASKED_AGAIN: Asking = {seed: 105, apart: false}
 /** Cost of what is left out in a promise: it may have a place yet. */
 const LEFT_OUT = 10
 
@@ -58,7 +66,13 @@ const LEFT_OUT = 10
  * What the search makes of the day on one fire, on the curve that the layout at hand makes. What finds no place is laid as it was, or the
  * oven would be the hotter for it.
  */
-export function promisedBy(problem: PlanProblem, grid: FloorGrid, jobs: readonly Job[], look: Look): Promised {
+export function promisedBy(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  look: Look,
+  {seed, apart}: Asking = ASKED,
+): Promised {
   const {layout, option, index} = look
   const {lit} = layout
   const begun = layout.snapshot()
@@ -67,7 +81,7 @@ export function promisedBy(problem: PlanProblem, grid: FloorGrid, jobs: readonly
   const program = programOf(problem, index, jobs, grid, null, true, {...option, forecast: loaded})
   const model = modelOf(problem, program, jobs, grid, lit)
   const start = Int32Array.from(begun, (l, u) => (l.in ? choiceAt(model, u, l.s, l.e, l.w) : -1))
-  const {chosen, cost, unplaced} = search(model, {rounds: ROUNDS, start, seed: 5})
+  const {chosen, cost, unplaced} = search({...model, apart}, {rounds: ROUNDS, start, seed})
   const price = cost + model.constant + (LEFT_OUT - missing) * unplaced
   return {look, price, out: unplaced, laid: laidBy(model, chosen, begun), lit}
 }
@@ -76,7 +90,9 @@ export function promisedBy(problem: PlanProblem, grid: FloorGrid, jobs: readonly
 export interface Ways {
   /** Look at a fire, for so many times as long as a first look. */
   readonly look: (look: Look, longer: number, seed: number) => void
-  readonly promised: (look: Look) => Promised
+  readonly promised: (look: Look, how?: Asking) => Promised
+  /** A plan straight from a promise; null where it does not hold. */
+  readonly held: (promised: Promised) => Settled | null
   /** Layouts to begin from, the cheapest first. */
   readonly lay: (promised: Promised) => readonly Road[]
   /** The same searched for longer, from a layout that breaks too much. */
@@ -99,7 +115,7 @@ const FOLLOWED = 8
 const UNBROKEN = 1
 const MENDS = 30
 /** Another fire is tried beside a plan only where it promises so much less than that costs. */
-const LESS = 0.92
+const LESS = 0.85
 /** How much longer the second look is. */
 const LONGER = 4
 
@@ -125,20 +141,34 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
     if (promised.out <= limits.out) promising.push(promised)
   }
   ways.tick(0.4)
+  promising.sort((a, b) => a.price - b.price)
   let best: Settled | null = null
+  for (const promised of promising) {
+    if (best && (!promised.look.option.further || promised.price > best.total)) continue
+    const held = heldBy(promised, ways, limits)
+    if (held) best = better(best, held)
+  }
+  ways.tick(0.5)
   let fails = 0
   const climb = (promised: Promised): void => {
     if (best && promised.price > LESS * best.total) return
     const settled = promised.out > limits.out ? null : onFire(promised, ways, limits)
     if (settled) best = better(best, settled)
     else fails++
-    ways.tick(Math.min(1, 0.4 + 0.15 * (fails + 1)))
+    ways.tick(Math.min(1, 0.5 + 0.12 * (fails + 1)))
   }
-  promising.sort((a, b) => a.price - b.price)
   for (const promised of promising) if (fails < limits.fails) climb(promised)
   // A longer one only where these do not hold it.
   for (let i = first + 1; i < fires.length && !best && fails < limits.fails; i++) climb(ways.promised(fires[i]!))
   return best
+}
+
+/** A plan straight from what is promised, or from what the search else promises of the same fire; null where neither holds. */
+function heldBy(promised: Promised, ways: Ways, limits: {readonly out: number}): Settled | null {
+  const held = ways.held(promised)
+  if (held) return held
+  const other = ways.promised(promised.look, ASKED_AGAIN)
+  return other.out > limits.out ? null : ways.held(other)
 }
 
 /** The day on one fire: the best of a few roads on which everything comes to its place. */

@@ -1,0 +1,272 @@
+import {keeps} from './keeps.js'
+import {deeperBy} from './layout.js'
+import {choosing, type Model, modelOf, phaseOf, programOf} from './model.js'
+import {type LoadedDay, Proof, type Seen} from './proof.js'
+import {rules} from './rules.js'
+import {type FloorUnder, type Found, State, search} from './search.js'
+import {Seating, type TimesOf} from './seating.js'
+import {better, type Settled, type Took, tookIn} from './settled.js'
+import type {Standing} from './standing.js'
+import type {FiringOption} from './types.js'
+import {MORNING, within} from './within.js'
+
+/**
+ * A plan sought on given curves. The search for a layout moves one opening at a time on a curve that is a guess; the search on given curves
+ * lays many dishes out anew and sees every place there is, but knows only the curve that some loads have made. So it is asked for a plan on
+ * that curve, which is simulated, corrected on the curve as it is then, and so on until it holds.
+ */
+
+/** Rounds of a search, and of those that correct what came of it. */
+const ROUNDS = 200
+const CORRECTED = 100
+/** Rounds of a search that wanders further, where a correction leaves something without a place or is too dear; and for each job. */
+const WIDER = 100
+const WIDER_EACH = 10
+/** Corrections of one search, and of what holds but is no better. */
+const PASSES = 8
+const HELD_PASSES = 2
+/** What has to be gained. */
+const GAIN = 0.3
+/** By how much less of the area is reckoned with each time the true floor refuses something, and how little at least. */
+const LESS_AREA = 0.01
+const LEAST_AREA = 0.88
+/** How much more than the area may stand on a part of the floor where the true floor is asked as well. */
+const MORE_AREA = 1.15
+
+/** Where a search begins. */
+export interface Start {
+  /** The fire, with the loads in the oven. */
+  readonly option: FiringOption
+  /** Its number among the day's. */
+  readonly index: number
+  /** When it is lit, min after midnight. */
+  readonly lit: number
+  readonly took: readonly Took[]
+  readonly standing: readonly Standing[]
+}
+
+/** How a plan is sought. */
+export interface Seeking {
+  /** The plan that is to be bettered; null where any will do. */
+  readonly from: Settled | null
+  /**
+   * How the floor is reckoned: by its `area`, which is soon done and leads far; stood upon `vessel by vessel`, which finds what the area
+   * would forbid; or first the one and, where that leads nowhere, the other.
+   */
+  readonly floor: 'area' | 'vessels' | 'both'
+  readonly seed: number
+  /** Set-ins that the true floor has refused to a job: more are added. */
+  readonly refused?: Map<number, Set<number>>
+}
+
+/** One search, with its corrections. */
+export class Searching {
+  readonly #day: LoadedDay
+  readonly #start: Start
+  readonly #how: Seeking
+  readonly #refused: Map<number, Set<number>>
+  /** The plan at hand sets nothing in to fall while crusts bake: then no other does. */
+  readonly #apart: boolean
+  #onFloor: boolean
+  #area = 1
+
+  constructor(day: LoadedDay, start: Start, how: Seeking) {
+    this.#day = day
+    this.#start = start
+    this.#how = how
+    this.#onFloor = how.floor === 'vessels'
+    this.#refused = (this.#onFloor ? null : how.refused) ?? new Map()
+    this.#apart = isApart(day, start.took)
+    // Where it stands in the plan at hand it was not refused.
+    start.took.forEach((t, u) => {
+      if (t) this.#refused.get(u)?.delete(t.s)
+    })
+  }
+
+  /**
+   * What comes of it; null where nothing holds that is worth it.
+   *
+   * @param begun What every job might do on the curve that it begins with.
+   */
+  found(begun: Model = this.begun()): Settled | null {
+    const {from, floor} = this.#how
+    let {option, took, standing} = this.#start
+    let best: Settled | null = null
+    for (let pass = 0, held = 0; pass < PASSES && held <= HELD_PASSES; pass++) {
+      const model = pass === 0 ? begun : this.#modelOn(option, took)
+      const tried = this.#search(model, took, standing, pass)
+      if (!tried) {
+        if (best || pass === 0 || this.#onFloor || floor !== 'both') break
+        this.#onFloor = true
+        this.#refused.clear()
+        continue
+      }
+      const same = pass > 0 && tried.took.every((t, u) => alike(t, took[u] ?? null))
+      took = tried.took
+      if (same && best) break
+      const proof = this.#proofOf(took, tried.seating)
+      const seen = proof.see()
+      if (seen.good) {
+        const settled = proof.settle(seen)
+        best = best ? preferred(best, settled) : settled
+        if (!from || preferred(from, settled) === settled) break
+        held++
+      } else this.#learn(seen)
+      ;({option} = seen)
+      ;({standing} = seen.stood)
+    }
+    return best
+  }
+
+  /** What every job might do on the curve that it begins with. */
+  begun(): Model {
+    return this.#modelOn(this.#start.option, this.#start.took)
+  }
+
+  /** What every job might do on a curve, and what each is to do. */
+  #modelOn(option: FiringOption, took: readonly Took[]): Model {
+    const {problem, jobs, grid} = this.#day
+    const {index, lit} = this.#start
+    const program = programOf(
+      problem,
+      index,
+      jobs,
+      grid,
+      null,
+      false,
+      option,
+      took.map((must) => (must ? {must} : {})),
+    )
+    return modelOf(problem, program, jobs, grid, lit)
+  }
+
+  /** A search of a model; null where it leaves something out, or is no cheaper than the plan at hand. */
+  #search(
+    whole: Model,
+    from: readonly Took[],
+    standing: readonly Standing[],
+    pass: number,
+  ): {took: Took[]; seating: Pick<Seating, 'vessels'>} | null {
+    const {jobs} = this.#day
+    const inside = within(whole, from, MORNING)
+    const {model, start} = deeper(inside.model, inside.start)
+    const onFloor = this.#onFloor
+    const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start), apart: this.#apart}
+    const under = onFloor ? this.#seated(roomy, start, standing) : null
+    const how = {refused: jobs.map((_, u) => this.#refused.get(u)), ...(under ? {under} : {})}
+    const seed = this.#how.seed + pass
+    const {from: bettered} = this.#how
+    const most = bettered ? priceOf(bettered) - GAIN : Number.POSITIVE_INFINITY
+    const worthIt = ({cost, unplaced}: Found): boolean => unplaced === 0 && cost + model.constant <= most
+    let found = search(roomy, {...how, rounds: pass === 0 ? ROUNDS : CORRECTED, start, seed, calm: pass > 0})
+    if (pass > 0 && !worthIt(found)) {
+      const rounds = WIDER + WIDER_EACH * jobs.length
+      const wider = search(roomy, {...how, rounds, start: found.chosen, seed: seed + 30})
+      if (wider.cost < found.cost) found = wider
+    }
+    if (!worthIt(found)) return null
+    return {took: tookIn({model, found}), seating: under?.floor ?? NOWHERE}
+  }
+
+  /** Floor to reckon with in each part, m²: where the true floor is asked as well, somewhat more, and what the start takes in any case. */
+  #floorOf(model: Model, start: Int32Array): [number, number, number] {
+    const {floor} = model
+    if (!this.#onFloor) return [this.#area * floor[0], this.#area * floor[1], this.#area * floor[2]]
+    const state = new State(model)
+    state.load(start)
+    const of = (z: 0 | 1 | 2): number => Math.max(MORE_AREA * floor[z], ...state.inside[z]!)
+    return [of(0), of(1), of(2)]
+  }
+
+  /** The true floor under a search that begins where vessels stand already. */
+  #seated(model: Model, start: Int32Array, standing: readonly Standing[]): FloorUnder & {readonly floor: Seating} {
+    const {jobs, grid} = this.#day
+    const {curve, phase} = model.program
+    const n = jobs.length
+    const times = {placed: new Uint8Array(n), s: new Int32Array(n), e: new Int32Array(n), w: new Uint8Array(n)}
+    const minutes = (tick: number): number => tick * rules.tick + phase
+    const layout: TimesOf = {
+      ...times,
+      fits: (u, z) => keeps(jobs[u]!.dish, curve, z, minutes(times.s[u]!), minutes(times.e[u]!)),
+    }
+    const lay = (chosen: Int32Array): void => {
+      chosen.forEach((o, u) => {
+        times.placed[u] = o < 0 ? 0 : 1
+        if (o < 0) return
+        times.s[u] = model.s[u]![o]!
+        times.e[u] = model.e[u]![o]!
+        times.w[u] = model.where[u]![o]!
+      })
+    }
+    const seating = new Seating(grid, jobs, layout)
+    lay(start)
+    seating.take(
+      jobs.map((_, u) => ({s: times.s[u]!, e: times.e[u]!, w: times.w[u]!})),
+      standing,
+    )
+    return {floor: seating, lay}
+  }
+
+  #proofOf(took: readonly Took[], seating: Pick<Seating, 'vessels'>): Proof {
+    const {problem} = this.#day
+    const {index, lit} = this.#start
+    const layout = {
+      snapshot: () => took.map((t) => ({in: t !== null, ...(t ?? {s: 0, e: 0, w: 0}), hold: 0})),
+      lit,
+      phase: phaseOf(null),
+      // These are asked of what is in the oven already, and in the morning nothing is.
+      isDone: () => true,
+      heldBack: () => false,
+      hemmedIn: () => false,
+    }
+    return new Proof(this.#day, {option: problem.firings[index]!, index, layout}, seating)
+  }
+
+  /** What the true floor refused is not asked of it again. */
+  #learn({stood: {refused}}: Seen): void {
+    if (this.#onFloor || refused.length === 0) return
+    this.#area = Math.max(LEAST_AREA, this.#area - LESS_AREA)
+    for (const {job, at} of refused) {
+      const known = this.#refused.get(job) ?? new Set<number>()
+      this.#refused.set(job, known.add(at))
+    }
+  }
+}
+
+/** True where nothing is set in very hot to fall while a crust bakes. */
+function isApart({jobs}: LoadedDay, took: readonly Took[]): boolean {
+  return jobs.every((fall, u) =>
+    jobs.every((crust, v) => {
+      const [f, c] = [took[u], took[v]]
+      return fall.order !== 1 || crust.order !== 2 || !f || !c || f.s <= c.s || f.s >= c.e
+    }),
+  )
+}
+
+/** What a plan costs, and by how much its long bakes stand too near the mouth. */
+function priceOf(settled: Settled): number {
+  return tookIn(settled).reduce((sum, t) => sum + (t ? deeperBy(t.s, t.e, t.w) : 0), settled.total)
+}
+
+/** The better of two plans, of two that lack as much the cheaper with its long bakes at the back. */
+export function preferred(one: Settled, other: Settled): Settled {
+  const priced = (settled: Settled): Settled => ({...settled, total: priceOf(settled)})
+  const [a, b] = [priced(one), priced(other)]
+  return better(a, b) === b ? other : one
+}
+
+/** The same choices with what it costs to stand too near the mouth for long, the cheapest first again. */
+function deeper(model: Model, start: Int32Array): {model: Model; start: Int32Array} {
+  const cost = model.cost.map((list, u) =>
+    list.map((c, o) => c + deeperBy(model.s[u]![o]!, model.e[u]![o]!, model.where[u]![o]!)),
+  )
+  const order = cost.map((list) => Uint32Array.from(list.keys()).sort((a, b) => list[a]! - list[b]! || a - b))
+  return {model: choosing(model, order, cost), start: start.map((o, u) => (o < 0 ? o : order[u]!.indexOf(o)))}
+}
+
+/** No places are known. */
+const NOWHERE: Pick<Seating, 'vessels'> = {vessels: () => null}
+
+function alike(one: Took, other: Took): boolean {
+  return one?.s === other?.s && one?.e === other?.e && one?.w === other?.w
+}
