@@ -87,6 +87,15 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Bake 3 quarters of an hour.', 45, 45, 'bake'],
   ['Shape, and prove overnight in the fridge, 12 to 16 hours.', 720, 960, 'rise'],
 
+  // "Up to" is the most: of a wait half of it is the least that is likely (from memory), of baking the share of `hedge-amounts`.
+  ['Prove up to 24 hours.', 720, 1440, 'rise'],
+  ['Chill for up to an hour.', 30, 60, 'stand'],
+  ['Bis zu 24 Stunden im Kühlschrank ruhen lassen.', 720, 1440, 'stand'],
+  ['Bake up to 40 minutes.', 32, 40, 'bake'],
+  ['Refrigerate for 8 and up to 24 hours.', 480, 1440, 'stand'],
+  ['Refrigerate at least 8 hours and up to 2 days.', 480, 2880, 'stand'],
+  ['8 bis zu 24 Stunden ruhen lassen.', 480, 1440, 'stand'],
+
   // What the time is for
   ['Let it rise two hours before the fire.', 120, 120, 'rise'],
   ['Set it an hour to rise.', 60, 60, 'rise'],
@@ -185,7 +194,29 @@ describe('stretches of time', () => {
     ['Bake in a brick oven five hours with a moderate fire.', ['bake']],
     ['Sour: 150 g boiling water, 30 g starter (16 h, 22 °C). Bake 60 min.', ['stand', 'bake']],
     ['Put it in boiling water for 10 minutes.', ['boil']],
+    // What is done meanwhile, and where it stands.
+    ['Let it prove while the oven heats, half an hour. Bake 40 minutes.', ['rise', 'bake']],
+    ['Let them rise until the oven is hot, about 45 minutes. Bake 20 minutes.', ['rise', 'bake']],
+    ['When the oven is hot put them in, half an hour.', ['bake']],
+    ['Let it lie by the fire an hour. Bake an hour.', ['stand', 'bake']],
+    ['Leave it all night before a good fire. Bake 1 hour.', ['stand', 'bake']],
+    ['It must be placed a few minutes near the fire, in a basin, with a cloth. Bake 1 hour.', ['stand', 'bake']],
+    // Salted, drained: no baking.
+    ['Slice and salt the onions 1 hour. Bake 35 minutes.', ['stand', 'bake']],
+    ['Sugar the plums for 2 hours. Bake 35 minutes.', ['stand', 'bake']],
+    ['Season with salt and the pepper; 2 hours at 180 °C.', ['bake']],
+    ['Drain the curds in a cloth 2 hours. Bake 40 minutes.', ['stand', 'bake']],
+    // A glaze is boiled, and what is brushed with it bakes on.
+    ['Bake 40 minutes. Make the glaze: let it bubble 10 minutes.', ['bake', 'boil']],
+    ['Bake until the juice bubbles, 40 minutes.', ['bake']],
+    ['Bake 40 minutes. Glaze: 20 minutes.', ['bake', 'other']],
+    ['Bake 40 minutes, brush with the glaze and give it another 10 minutes.', ['bake', 'bake']],
     // Part of the time before it.
+    ['Leave 4 hours, with folds in the first two hours. Bake 40 minutes.', ['stand', 'other', 'bake']],
+    ['Let it rise 2 hours, knocking it back after 1 hour. Bake 40 minutes.', ['rise', 'other', 'bake']],
+    ['Let it rise 1 hour, shape it, and let it rise 1 hour. Bake 40 minutes.', ['rise', 'rise', 'bake']],
+    ['Fold every half hour for the first two hours, leaving it 4 hours in all. Bake 40 min.', ['other', 'stand', 'bake']],
+    ['4 Stunden ruhen lassen, in den ersten zwei Stunden falten. 40 Minuten backen.', ['stand', 'other', 'bake']],
     ['Bake 22 min at 230 °C, dropping to 210 °C after the first 10 min.', ['bake', 'other']],
     ['Bake 45 minutes, uncovered for the last 15 minutes.', ['bake', 'other']],
     ['Bake 30 minutes covered, then uncover for the last 15 minutes.', ['bake', 'bake']],
@@ -265,6 +296,7 @@ describe('times of one bake', () => {
     ['Bake 15 minutes, turn the oven down and bake 30 minutes more.', ['15-15', '30-30 then']],
     ['Bake 20 minutes at 250 °C, falling to 180 °C, altogether 75 minutes.', ['20-20', '75-75 total']],
     ['Bake 20 minutes at 250 °C and then at 180 °C, 75 minutes in all.', ['20-20', '75-75 total']],
+    ['Bake 2 hours. Boil the glaze 10 minutes; brush it on and give it another 10 minutes.', ['120-120', '10-10', '10-10 then']],
     // Another case, and no more of the same.
     ['Bake 40 minutes, and even ten minutes longer, if very deep.', ['40-40', '10-10']],
     ['Bake 40 minutes, or if in small tins then 20 minutes.', ['40-40', '20-20']],

@@ -899,11 +899,11 @@ export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' |
       ],
       [
         'boil',
-        'boil, boiled, boiling, boils, boyl, boyle, boil’d, simmer, simmered, simmering, simmers, stew, stewed, stewing, steam, steamed, steaming, scald, fry, fried, frying, poach, braise, braised, saucepan, stewpan, kettle, kochen, gekocht, kocheln, dampfen, sieden',
+        'boil, boiled, boiling, boils, boyl, boyle, boil’d, simmer, simmered, simmering, simmers, stew, stewed, stewing, steam, steamed, steaming, scald, fry, fried, frying, poach, braise, braised, saucepan, stewpan, kettle, bubble, kochen, gekocht, kocheln, dampfen, sieden',
       ],
       [
         'stand',
-        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, freeze, leave, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen, stehen, quellen, abkuhlen, auskuhlen, einweichen',
+        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, drain, draining, brine, wilt, freeze, leave, leaving, letting, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen, stehen, quellen, abkuhlen, auskuhlen, einweichen',
       ],
       [
         'other',

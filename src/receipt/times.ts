@@ -1,4 +1,5 @@
 import {cardinals, fractions} from '../lexicon/grammar-words.js'
+import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
 import type {Section, Token} from './section.js'
@@ -447,7 +448,11 @@ function durationAt(tokens: readonly Token[], i: number, between: boolean): {low
       comma = true
       j++
     }
-    const joiner = here(j)?.word ?? ''
+    // "8 and up to 24 hours"
+    if (unit === null && /^(?:and|und)$/.test(here(j)?.word ?? '') && isUpTo(tokens, j + 3)) j++
+    const upTo = unit === null && here(j) !== undefined && isUpTo(tokens, j + 2)
+    if (upTo) j++
+    const joiner = upTo ? 'to' : (here(j)?.word ?? '')
     if (comma && unit === null && !JOINERS.has(joiner)) {
       // "six, seven, or eight minutes"
       const listed = numberAt(tokens, j)
@@ -635,17 +640,18 @@ export function readTimes(section: Section): TimePhrase[] {
     }
     i = duration.end - 1
   }
-  const said = restated(tokens, found)
+  const said = restated(tokens, found).map((one) => (one.byWeight === undefined ? upTo(tokens, one) : one))
   let bakeSaid: boolean | undefined
   const besideBake = (): boolean => {
     bakeSaid ??= said.some(({from, to}) => taskOf(tokens, from, to) === 'bake')
     return bakeSaid
   }
-  let before: {of: TimePhrase['of']; to: number} | null = null
+  let before: {of: TimePhrase['of']; to: number; minutes: number} | null = null
+  let baked = -1
   let last: TimePhrase['of'] | null = null
   let cooks: TimePhrase['of'] | null | undefined
-  return said.map(({from, to, low, high, byWeight}) => {
-    let of = taskOf(tokens, from, to)
+  return said.map(({from, to, low, high, byWeight}): TimePhrase => {
+    let of: TimePhrase['of'] | null = taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
       of = unsaidTask(section, from, to, low, besideBake) ?? cooks ?? last ?? 'other'
@@ -657,10 +663,12 @@ export function readTimes(section: Section): TimePhrase[] {
       const task = of === 'boil' ? 'boil' : 'bake'
       return {text: source.slice(start, end), start, end, minutes, of: 'other', byWeight: {...byWeight, minutes, of: task}}
     }
-    const then = of === 'bake' && before?.of === 'bake' && goesOn(tokens, before.to, from, to)
+    const resumed = before?.of === 'bake' || (baked > 0 && MORE.has(tokens[from]!.word))
+    const then = of === 'bake' && resumed && goesOn(tokens, baked, from, to)
     const total = of === 'bake' && isTotal(tokens, from, to)
-    if (of === 'bake' && before?.of === 'bake' && isWithin(tokens, before.to, from)) of = 'other'
-    before = {of, to}
+    if (before !== null && isPart(tokens, before, {of, from, to, minutes: high})) of = 'other'
+    else before = {of, to, minutes: high}
+    if (of === 'bake') baked = to
     return {
       text: source.slice(start, end),
       start,
@@ -689,13 +697,27 @@ function minutesUnsaid(tokens: readonly Token[], i: number, before: number): {lo
   return {low: num, high: range ? second.num : num, end}
 }
 
+/** "Up to 24 hours": the most that it may be. Nobody says how little: the row of `hedge-amounts` does for what is baked. */
+function upTo(tokens: readonly Token[], one: Stretch): Stretch {
+  if (one.low !== one.high || !isUpTo(tokens, one.from)) return one
+  const waits = WAITS.has(taskOf(tokens, one.from, one.to) ?? 'other')
+  return {...one, from: one.from - 2, low: one.high * (waits ? LEAST_WAIT : AT_MOST)}
+}
+
+/** Of a wait that may last so long, the least share that is likely: dough in the cold, fruit that soaks. From memory. */
+const LEAST_WAIT = 0.5
+const AT_MOST = hedgeAmounts.find(({phrases}) => phrases.includes('up to'))!.factor.low
+
 /** "overnight in the fridge, 12 to 16 hours" is one stretch, and the figures are the more exact. */
 function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[] {
   const said: Stretch[] = []
   for (const one of found) {
     const night = said.at(-1)
+    const last =
+      night !== undefined && night.byWeight === undefined && one.byWeight === undefined ? upToAfter(tokens, night, one) : null
     // "8 hours or overnight" is one stretch too.
-    if (night !== undefined && isOrNight(tokens, night, one))
+    if (last !== null) said[said.length - 1] = last
+    else if (night !== undefined && isOrNight(tokens, night, one))
       said[said.length - 1] = {
         from: night.from,
         to: one.to,
@@ -707,6 +729,21 @@ function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[
     else said.push(one)
   }
   return said
+}
+
+/** "8 hours, and up to 24", "8 Stunden bis zu 2 Tage": from the first to the second; null where they are no such two. */
+function upToAfter(tokens: readonly Token[], first: Stretch, second: Stretch): Stretch | null {
+  const near = second.from - first.to
+  if (near < 2 || near > 4 || tokens[first.to]!.block !== tokens[second.from]!.block || !isUpTo(tokens, second.from)) return null
+  for (let k = first.to; k < second.from - 2; k++) if (!/^(?:,|and|und|\()$/.test(tokens[k]!.word)) return null
+  return first.low < second.high ? {from: first.from, to: second.to, low: first.low, high: second.high} : null
+}
+
+/** Whether "up to" stands before token `at`. */
+const isUpTo = (tokens: readonly Token[], at: number): boolean => {
+  const [first, second] = [tokens[at - 2], tokens[at - 1]]
+  if (first === undefined || first.block !== tokens[at]?.block) return false
+  return (first.word === 'up' && second!.word === 'to') || (first.word === 'bis' && second!.word === 'zu')
 }
 
 const isOrNight = (tokens: readonly Token[], first: Stretch, second: Stretch): boolean =>
@@ -729,6 +766,8 @@ function saysAgain(tokens: readonly Token[], from: number, to: number): boolean 
   return mark
 }
 
+/** Before a time of baking that goes on, whatever else was done between: "boil the glaze 10 minutes, … give it another 10 minutes". */
+const MORE = set('another further additional')
 const GOES_ON = set('then another further additional uncover uncovered lid weitere weiteren dann danach')
 /** Words between two times that make the second another case, or part of the first. */
 const OTHER_CASE = set('if or even unless every each turning')
@@ -928,10 +967,15 @@ function isHeatingUp(tokens: readonly Token[], from: number): boolean {
   return false
 }
 
-/** "… at room temperature" stands behind it. */
+/** "… at room temperature", "near the fire", "in a warm place" stands behind it. */
 function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean {
-  for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++)
-    if (tokens[k]!.word === 'rt' || (tokens[k]!.word === 'room' && /^temp/.test(tokens[k + 1]?.word ?? ''))) return true
+  for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++) {
+    const {word} = tokens[k]!
+    const next = tokens[k + 1]?.word ?? ''
+    if (word === 'rt' || (word === 'room' && /^temp/.test(next)) || (word === 'fire' && isBesideFire(tokens, k))) return true
+    if (/^(?:warm|cool|cold|draughty|dry)$/.test(word) && /^(?:place|corner|spot|room|cellar|larder|pantry|cupboard)$/.test(next))
+      return true
+  }
   return false
 }
 
@@ -961,7 +1005,57 @@ function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefin
   )
     return undefined
   if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
+  if (OVEN.has(word) && isGettingHot(tokens, k)) return undefined
+  if (isBesideFire(tokens, k)) return undefined
+  // "until the fruit bubbles": how one sees that it is done.
+  if (word === 'bubble' && saysUntil(tokens, k)) return undefined
+  if (SALTS.has(word)) return isVerb(tokens, k) ? 'stand' : undefined
   return TASKS.get(word)
+}
+
+/** "While the oven heats", "till the oven is hot": something else is done so long. */
+function isGettingHot(tokens: readonly Token[], oven: number): boolean {
+  const {block} = tokens[oven]!
+  let hot = false
+  for (let k = oven + 1; k <= oven + 4 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++)
+    hot ||= GETS_HOT.has(tokens[k]!.word)
+  if (!hot) return false
+  for (let k = oven - 1; k >= oven - 4 && tokens[k]?.block === block; k--) if (MEANWHILE.has(tokens[k]!.word)) return true
+  return false
+}
+
+const GETS_HOT = set('heats heating heat warms warming hot aufheizt heizt vorheizt heiss')
+const MEANWHILE = set('while whilst as till until during bis wahrend')
+
+/** "By the fire", "before a good fire": where it stands, and nothing that is done to it. */
+function isBesideFire(tokens: readonly Token[], k: number): boolean {
+  const {word, block} = tokens[k]!
+  const at = (i: number): string => (tokens[i]?.block === block ? tokens[i]!.word : '')
+  if (word === 'before') return at(k + 1) === 'fire' || at(k + 2) === 'fire' || (at(k + 3) === 'fire' && at(k + 1) === 'a')
+  if (word !== 'fire') return false
+  for (let i = k - 1; i >= k - 4 && at(i) !== ''; i--) {
+    if (/^(?:by|before|near|beside|round|from|behind)$/.test(at(i))) return true
+    if (at(i) === 'of' && /^(?:side|front|corner|warmth)$/.test(at(i - 1))) return true
+  }
+  return false
+}
+
+function saysUntil(tokens: readonly Token[], k: number): boolean {
+  const {block} = tokens[k]!
+  for (let i = k - 1; i >= k - 6 && tokens[i]?.block === block; i--) if (/^(?:till|until)$/.test(tokens[i]!.word)) return true
+  return false
+}
+
+const SALTS = set('salt sugar')
+/** "Salt the onions", "and salt them": a clause begins, and what follows is its object. */
+const isVerb = (tokens: readonly Token[], k: number): boolean => {
+  const before = tokens[k - 1]
+  const opens =
+    before === undefined ||
+    before.block !== tokens[k]!.block ||
+    before.kind === 'mark' ||
+    /^(?:and|then|or|to|first)$/.test(before.word)
+  return opens && /^(?:the|them|your|it|each|these)$/.test(tokens[k + 1]?.word ?? '')
 }
 
 const COLD_PLACE = set('fridge refrigerator freezer refrigerated')
@@ -1013,6 +1107,7 @@ function unsaidTask(
   if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
   if (isKeptWarm(tokens, from, to)) return 'stand'
   if (isOfAPan(tokens, from, to, besideBake)) return 'other'
+  if (isOnTheStove(tokens, from) || isFolded(tokens, from)) return 'other'
   if (low < LONGEST_UNSAID) return null
   return isLabelled(tokens, from) ? null : 'other'
 }
@@ -1047,6 +1142,28 @@ function isOfAPan(tokens: readonly Token[], from: number, to: number, besideBake
     if (found !== null) return !WHOLES.has(found.row.group) && besideBake()
   }
   return false
+}
+
+/** "Fold every half hour for the first two hours": how long it is worked. */
+function isFolded(tokens: readonly Token[], from: number): boolean {
+  for (let k = sentenceAt(tokens, from, REACH)[0]; k < from; k++)
+    if (/^(?:fold|folds|folding|falten|dehnen)$/.test(tokens[k]!.word) && !/^(?:in|into|through)$/.test(tokens[k + 1]!.word))
+      return true
+  return false
+}
+
+const STOVE = set('glaze icing syrup sauce caramel guss glasur sirup')
+/** What is done with them to a thing that bakes on. */
+const PUTS_ON = set('with brush spread coat pour paint glaze baste return bestreichen bepinseln')
+
+/** "Glaze: 20 minutes", "make the syrup, 10 minutes": of what is never baked, but not "brush with the glaze and give it 10 minutes". */
+function isOnTheStove(tokens: readonly Token[], from: number): boolean {
+  const [first] = sentenceAt(tokens, from, REACH)
+  let thing = -1
+  for (let k = first; k < from; k++) if (STOVE.has(tokens[k]!.word)) thing = k
+  if (thing < 0) return false
+  for (let k = first; k < from; k++) if (k !== thing && PUTS_ON.has(tokens[k]!.word)) return false
+  return !MORE.has(tokens[from]!.word) && (tokens[thing]!.word !== 'glaze' || !isVerb(tokens, thing))
 }
 
 /** "(16 h, 22 °C)": at a heat that bakes nothing. */
@@ -1093,9 +1210,34 @@ function besideHeat(tokens: readonly Token[], from: number, to: number): boolean
 /** Degrees of either scale that are an oven's and no dough's or milk's. */
 const LEAST_HEAT = 130
 
-/** "45 minutes, the first 10 with steam", "dropping to 210 °C after the first 10": part of the time before it, which ended at `before`. */
+interface Said {
+  readonly of: TimePhrase['of']
+  readonly to: number
+  /** At the most. */
+  readonly minutes: number
+}
+
+/** Whether a time is part of the one said before it: of the baking, or of a wait, whose rest goes on without being said again. */
+function isPart(tokens: readonly Token[], before: Said, time: Said & {readonly from: number}): boolean {
+  if (time.of === 'bake' && before.of === 'bake') return isWithin(tokens, before.to, time.from)
+  if (!WAITS.has(before.of) || !WAITS.has(time.of) || time.minutes >= before.minutes) return false
+  return isWithin(tokens, before.to, time.from) || isWorkedAt(tokens, before.to, time.from)
+}
+
+const WAITS: ReadonlySet<TimePhrase['of']> = new Set(['rise', 'stand', 'other'])
+const WORKS = set('fold folds folding folded knock knocking knocked turn turns turning punch punching stretch dehnen falten')
+
+/** "Leave 3 hours, with a fold after 1 hour": when it is worked, and no wait of its own. */
+function isWorkedAt(tokens: readonly Token[], before: number, from: number): boolean {
+  if (!/^(?:after|at|nach)$/.test(tokens[from - 1]?.word ?? '') || tokens[before - 1]!.block !== tokens[from]!.block) return false
+  for (let k = before; k < from; k++) if (endsSentence(tokens, k) || tokens[k]!.word === 'then') return false
+  return tokens.slice(before, from).some(({word}) => WORKS.has(word))
+}
+
+/** "45 minutes, the first 10 with steam", "4 hours, with folds in the first two hours", "dropping to 210 °C after the first 10": part of the time before it, which ended at `before`. */
 function isWithin(tokens: readonly Token[], before: number, from: number): boolean {
-  if (!/^(?:first|last|final)$/.test(tokens[from - 1]?.word ?? '') || tokens[from - 2]?.word !== 'the') return false
+  if (!/^(?:first|last|final|ersten|letzten)$/.test(tokens[from - 1]?.word ?? '')) return false
+  if (!/^(?:the|den|die)$/.test(tokens[from - 2]?.word ?? '')) return false
   if (tokens[before - 1]!.block !== tokens[from]!.block) return false
   for (let k = before; k < from; k++) if (endsSentence(tokens, k) || tokens[k]!.word === 'then') return false
   return true
