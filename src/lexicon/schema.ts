@@ -212,7 +212,8 @@ export const risingWordSchema = z.object({
   id: z.string(),
   phrases: z.array(z.string()).min(1),
   /**
-   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, and what `sets` it; `kneads`, `shapes`, `bakes`: the work between;
+   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`);
+   * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it; `rises`: that it does;
    * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
    */
@@ -220,6 +221,8 @@ export const risingWordSchema = z.object({
     'leaven',
     'sponge',
     'sets',
+    'stirs',
+    'main',
     'kneads',
     'shapes',
     'into',

@@ -61,8 +61,11 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const kneaded = lastWhere(tokens, dough, (k) => at('kneads', tokens, k) !== null)
   const firstKneaded = tokens.findIndex((_, k) => k > leaven && at('kneads', tokens, k) !== null)
 
+  const ofLabel = underSpongeLabel(section, times, starts)
+
   const marked = times.map((time, n): TimePhrase => {
     const k = starts[n]!
+    if (ofLabel.has(n)) return {...time, stage: 'sponge'}
     const waits = time.of === 'rise' || (time.of === 'stand' && leaven !== -1 && !time.overnight && !soaks(tokens, k))
     if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
     if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
@@ -127,6 +130,58 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
 const takesMixed = (tokens: readonly Token[], k: number): boolean =>
   saidBefore(tokens, sentenceAt(tokens, k)[0], k, (j) => at('mixed', tokens, j) !== null)
 
+/** How many tokens a line may have that only names a part: "Biga (the night before)". */
+const LINE = 8
+/** Words before the name of a part: "for the biga". */
+const OF_PART = /^(?:for|fur|the|den|die|das|der|a|your|1|2)$/
+
+/** What the words at `k` head, where they are a label: "For the biga:", "Vorteig (am Abend vorher)", "Dough | 500 g"; null where they are none. */
+function labelAt({tokens, blocks}: Section, k: number, lengths: readonly number[]): 'sponge' | 'main' | 'other' | null {
+  const {block} = tokens[k]!
+  const opens = tokens[k - 1]?.block !== block
+  const line = lengths[block]! <= LINE
+  const heads = line && (blocks[block]!.kind === 'heading' || tokens[k + lengths[block]! - 1]?.word === ':')
+  if (!opens && !endsSentence(tokens, k - 1)) return null
+  let from = k
+  while (from < k + 3 && tokens[from]?.block === block && OF_PART.test(tokens[from]!.word)) from++
+  if (tokens[from]?.block !== block) return null
+  const sponge = at('sponge', tokens, from)
+  const named = at('main', tokens, from) ?? sponge
+  if (named === null) return opens && heads ? 'other' : null
+  const next = tokens[named.to]
+  const closed = next === undefined || next.block !== block ? line : /^[:(—=|]$/.test(next.word)
+  const of = from > k && /^(?:for|fur)$/.test(tokens[k]!.word)
+  if (!closed && !of) return null
+  return sponge === null ? 'main' : 'sponge'
+}
+
+/** Which of the times are the wait of a sponge that has a part of the receipt to itself: the first under its label, and those of its sentence. */
+function underSpongeLabel(section: Section, times: readonly TimePhrase[], starts: readonly number[]): ReadonlySet<number> {
+  const {tokens} = section
+  const found = new Set<number>()
+  const lengths: number[] = []
+  for (const {block} of tokens) lengths[block] = (lengths[block] ?? 0) + 1
+  let under = false
+  let last = -1
+  let n = 0
+  for (let k = 0; k < tokens.length && n < times.length; k++) {
+    const label = labelAt(section, k, lengths)
+    if (label !== null) {
+      under = label === 'sponge'
+      last = -1
+    }
+    if (starts[n] !== k) continue
+    const {of, minutes, note} = times[n]!
+    const waits = (of === 'rise' || of === 'stand') && !note && minutes.low >= SPONGE && !soaks(tokens, k)
+    if (waits && under && (last < 0 || sentenceAt(tokens, k)[0] <= last)) {
+      found.add(n)
+      last = k
+    }
+    while (n < times.length && starts[n]! <= k) n++
+  }
+  return found
+}
+
 /** Whether what waits is a sponge just set: "make a poolish; leave it 12 hours". Behind the dough or its kneading it is the dough that waits. */
 function isOfSponge(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
@@ -135,7 +190,11 @@ function isOfSponge(tokens: readonly Token[], k: number): boolean {
     if (at('sponge', tokens, j) === null) continue
     for (let i = j - 1; i >= 0 && i >= j - REACH && tokens[i]!.block === block && !endsSentence(tokens, i); i--)
       if (at('sets', tokens, i) !== null) return true
-    for (let i = j + 1; i < k; i++) if (/^(?:ansetzen|angesetzt)$/.test(tokens[i]!.word)) return true
+    // "Stir the poolish and leave it", "den Vorteig verrühren", but not "mix the flour with the poolish".
+    const verb = /^(?:the|a|your|den)$/.test(tokens[j - 1]?.word ?? '') ? j - 2 : j - 1
+    if (tokens[verb]?.block === block && at('stirs', tokens, verb) !== null) return true
+    if (/^(?:with|mit|into|to|zu|zum)$/.test(tokens[verb]?.word ?? '') || tokens[j - 1]?.word === 'dem') return false
+    for (let i = j + 1; i < k; i++) if (at('stirs', tokens, i) !== null) return true
     return false
   }
   return false

@@ -972,7 +972,12 @@ function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean
   for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++) {
     const {word} = tokens[k]!
     const next = tokens[k + 1]?.word ?? ''
-    if (word === 'rt' || (word === 'room' && /^temp/.test(next)) || (word === 'fire' && isBesideFire(tokens, k))) return true
+    if (
+      /^(?:rt|raumtemperatur|zimmertemperatur)$/.test(word) ||
+      (word === 'room' && /^temp/.test(next)) ||
+      (word === 'fire' && isBesideFire(tokens, k))
+    )
+      return true
     if (/^(?:warm|cool|cold|draughty|dry)$/.test(word) && /^(?:place|corner|spot|room|cellar|larder|pantry|cupboard)$/.test(next))
       return true
   }
@@ -1107,6 +1112,7 @@ function unsaidTask(
   if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
   if (isKeptWarm(tokens, from, to)) return 'stand'
   if (isOfAPan(tokens, from, to, besideBake)) return 'other'
+  if (isOfSponge(tokens, block)) return 'stand'
   if (isOnTheStove(tokens, from) || isFolded(tokens, from)) return 'other'
   if (low < LONGEST_UNSAID) return null
   return isLabelled(tokens, from) ? null : 'other'
@@ -1141,6 +1147,16 @@ function isOfAPan(tokens: readonly Token[], from: number, to: number, besideBake
     // "Preheat the oven. Cook the chicken 40 minutes": the baking itself, where no other time is.
     if (found !== null) return !WHOLES.has(found.row.group) && besideBake()
   }
+  return false
+}
+
+const SPONGES = set('biga poolish levain preferment vorteig sauerteig starter')
+
+/** "Levain (evening before): 50 g starter, 100 g flour. 10–12 hours.": nothing of it is baked. */
+function isOfSponge(tokens: readonly Token[], block: number): boolean {
+  const from = tokens.findIndex((token) => token.block === block)
+  for (let k = from; k < from + 3 && tokens[k]?.block === block; k++)
+    if (SPONGES.has(tokens[k]!.word)) return /^[:(—]$/.test(tokens[k + 1]?.word ?? '')
   return false
 }
 
