@@ -323,6 +323,8 @@ export const kindSchema = z.object({
   words: z.array(z.string()).min(1),
   /** Words that name the dish in a title only: in a text they are other things as well, as a cob is of corn. */
   titles: z.array(z.string()).min(1).optional(),
+  /** What a German compound ends in that names a dish of this kind and is in no row: "Kürbiskernbrot". Folded. */
+  endings: z.array(z.string()).min(1).optional(),
   band: bandSchema,
   start: z.object({low: z.number(), best: z.number(), high: z.number()}),
   end: z.number(),
@@ -356,6 +358,8 @@ export const kindSchema = z.object({
       kind: z.string(),
     })
     .optional(),
+  /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
+  sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
   /** Dry when it is done: it keeps without warmth. */
   dry: z.literal(true).optional(),
   /** Baked through, and nothing in it spoils in a day: it keeps without warmth, as bread does. Common practice, no source. */
