@@ -128,10 +128,12 @@ export function fillFromKind(known: Known): Inferred[] {
       const bare =
         (named.row.shape === 'free-standing' && row.vessel.startsWith('free-standing')) ||
         (named.row.id === 'tin-kettle' && row.vessel.startsWith('sheet'))
+      // A loaf's tin is a loaf tin.
+      const tin = named.row.id === 'tin-kettle' && LOAVES.test(row.vessel) ? LOAF_TIN : named.row
       inferred.push({
         field: 'vessel',
-        value: bare ? row.vessel : vesselSize(named.row),
-        why: `the receipt says “${words(section, named)}” and no size; ${bare ? from : sizeSource(named.row)}`,
+        value: bare ? row.vessel : vesselSize(tin),
+        why: `the receipt says “${words(section, named)}” and no size; ${bare ? from : sizeSource(tin)}`,
       })
     } else {
       inferred.push({
@@ -141,6 +143,12 @@ export function fillFromKind(known: Known): Inferred[] {
       })
     }
   }
+  if (facts.serves === undefined && serves?.divided === true)
+    inferred.push({
+      field: 'serves',
+      value: `${serves.low} ${serves.of}`,
+      why: `the receipt states no yield, and says “${serves.text.replace(/\s+/g, ' ')}”: each piece is taken as one`,
+    })
   if (facts.serves === undefined && serves === null) {
     inferred.push({
       field: 'serves',
@@ -150,6 +158,10 @@ export function fillFromKind(known: Known): Inferred[] {
   }
   return inferred
 }
+
+/** The vessel of a kind that is baked in loaves. */
+const LOAVES = /^(?:free-standing loaf|loaf) /
+const LOAF_TIN = vessels.find(({id}) => id === 'loaf-pan')!
 
 const sizeSource = (row: VesselRow): string => (row.source === 'memory' ? 'its size is from memory' : `its size: ${row.source}`)
 

@@ -1,3 +1,4 @@
+import {kindPieces} from '../lexicon/yield-words.js'
 import {readAjar} from './ajar.js'
 import {type Boiled, boiledWhole} from './boiled.js'
 import {HOTTEST} from './degrees.js'
@@ -7,7 +8,7 @@ import {readHeat} from './heat.js'
 import {heatsBeyond} from './heat-beyond.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
-import {mayBeBoiled} from './kinds.js'
+import {kindOf, mayBeBoiled} from './kinds.js'
 import {apartFromNotes} from './note-bakes.js'
 import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
@@ -167,6 +168,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     // The night of a sponge is no rising of the dough.
     const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
     const rising = readRising(section, own)
+    const kind = boiled === null ? kindOf({...section, title}, ingredients) : null
     const receipt: ReadReceipt = {
       file,
       title,
@@ -183,7 +185,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
       ...(evening.length > 0 ? {evening} : {}),
-      ...readYields(section),
+      ...readYields(section, kindPieces[kind?.id ?? ''] ?? null),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
     }

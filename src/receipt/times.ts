@@ -1029,7 +1029,7 @@ function isGettingHot(tokens: readonly Token[], oven: number): boolean {
   return false
 }
 
-const GETS_HOT = set('heats heating heat warms warming hot aufheizt heizt vorheizt heiss')
+const GETS_HOT = set('heats heating heat warms warming hot aufheizt heizt vorheizt heiß heiss')
 const MEANWHILE = set('while whilst as till until during bis wahrend')
 
 /** "By the fire", "before a good fire": where it stands, and nothing that is done to it. */

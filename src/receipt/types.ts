@@ -118,6 +118,8 @@ export interface Yield extends Span {
   readonly high: number
   /** persons, loaves, cakes, … */
   readonly of: string
+  /** Only how the dough is divided tells it: each piece is taken as one. */
+  readonly divided?: true
 }
 
 /** The receipt's own words for when a thing is done, with their row of `lexicon/doneness`. */

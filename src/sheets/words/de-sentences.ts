@@ -474,6 +474,10 @@ const sentences: Book['sentences'] = [
     'das Rezept nennt keine Größe des Gefäßes; üblich für diese Art ({source:source})',
   ],
   [
+    'the receipt states no yield, and says “{words}”: each piece is taken as one',
+    'das Rezept sagt nicht, wie viel es gibt, aber „{words}“: jedes Stück gilt als eines',
+  ],
+  [
     'the receipt states no yield; usual for {kind} ({source})',
     'das Rezept sagt nicht, wie viel es gibt; üblich für diese Art ({source:source})',
   ],
