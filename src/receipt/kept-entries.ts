@@ -1,3 +1,4 @@
+import {lookUpMeasure} from '../lexicon/index.js'
 import {staysOutside} from './beside.js'
 import {type Draft, type Entries, key} from './entries.js'
 import {POURED} from './item-classes.js'
@@ -20,8 +21,44 @@ function withoutMeasure({bits, words}: View, d: Draft): boolean {
   return POURED.has(d.row.group) && (bits[d.start]! & ARTICLE) === 0
 }
 
-/** A draft as the receipt gives it. */
-function output(view: View, d: Draft): ReadIngredient {
+const IN_GRAMS = 'no measure is written: read in grams, as the rest of the list is'
+/** Below 0.6 a reading is shown as doubtful. */
+const DOUBTFUL = 0.55
+
+/** Measures beside which a list is still one in grams: spoons and what is not measured. */
+const BESIDE_GRAMS = new Set(['gram', 'kilogram', 'millilitre', 'centilitre', 'litre', 'teaspoon', 'tablespoon', 'pinch', 'dash'])
+const METRIC_VOLUMES = new Set(['millilitre', 'centilitre', 'litre'])
+const LIQUIDS = new Set(['liquid', 'spirit', 'dairy'])
+/** Fewer grams of flour, butter or sugar are in no list. Common practice, no source. */
+const LEAST_GRAMS = 5
+/** So many of what has no weight by the piece, as raisins, are weighed and not counted. Common practice, no source. */
+const LEAST_WEIGHED = 20
+
+/**
+ * Whether a bare number of the list is one of grams: "500 flour" where all else is in grams. A liquid is not taken so where others are in
+ * millilitres.
+ */
+function bareGrams(view: View, drafts: readonly Draft[]): (d: Draft) => boolean {
+  const listed = drafts.filter((d) => d.inList && d.low !== null)
+  const throughout = listed.every(({measure}) => {
+    const dimension = lookUpMeasure(measure)?.dimension
+    return (dimension !== 'mass' && dimension !== 'volume') || BESIDE_GRAMS.has(measure)
+  })
+  if (!throughout || !listed.some(({measure}) => measure === 'gram' || measure === 'kilogram')) return () => false
+  const volumes = listed.some(({measure}) => METRIC_VOLUMES.has(measure))
+  return (d) => {
+    if (d.unknownMeasure || !d.inList || d.low === null || d.measure !== 'count' || d.stated !== undefined || d.row === null)
+      return false
+    const {group, pieces} = d.row
+    if (volumes && LIQUIDS.has(group)) return false
+    if (!withoutMeasure(view, d))
+      return !pieces.some(({measure}) => measure === 'count') && group !== 'egg' && d.low.value >= LEAST_WEIGHED
+    return d.low.value >= (group === 'leaven' || group === 'salt' ? 1 : LEAST_GRAMS)
+  }
+}
+
+/** A draft as the receipt gives it; `grams` where its bare number is one of grams. */
+function output(view: View, d: Draft, grams: boolean): ReadIngredient {
   const {tokens, section} = view
   const start = tokens[d.start]!.start
   const end = Math.max(start, tokens[d.next - 1]!.end)
@@ -33,18 +70,18 @@ function output(view: View, d: Draft): ReadIngredient {
     amount: d.low === null || d.high === null ? null : {low: d.low.value, high: d.high.value},
     exact: d.low === null ? null : d.low.toString(),
     ...(ranged ? {exactHigh: d.high!.toString()} : {}),
-    measure: d.low === null ? 'indefinite' : d.measure,
+    measure: d.low === null ? 'indefinite' : grams ? 'gram' : d.measure,
     item: d.item,
     known: d.known,
     ...(d.measureText === '' ? {} : {measureText: d.measureText}),
     hedges: d.hedges,
     ...(d.prepared === '' ? {} : {prepared: d.prepared}),
     part: d.part,
-    confidence: Math.round(d.confidence * 100) / 100,
+    confidence: Math.round((grams ? Math.min(d.confidence, DOUBTFUL) : d.confidence) * 100) / 100,
     ...(d.other === undefined ? {} : {other: d.other}),
-    notes: d.notes,
+    notes: grams ? [...d.notes, IN_GRAMS] : d.notes,
     ...(d.stated === undefined ? {} : {stated: d.stated}),
-    ...(withoutMeasure(view, d) ? {unmeasured: true} : {}),
+    ...(grams ? {takenAs: 'gram' as const} : withoutMeasure(view, d) ? {unmeasured: true as const} : {}),
   }
 }
 
@@ -103,5 +140,6 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
     kept.push(d)
   }
   kept.sort((a, b) => view.tokens[a.start]!.start - view.tokens[b.start]!.start)
-  return kept.map((d) => output(view, d))
+  const inGrams = bareGrams(view, kept)
+  return kept.map((d) => output(view, d, inGrams(d)))
 }

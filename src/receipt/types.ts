@@ -40,6 +40,8 @@ export interface ReadIngredient extends Span {
   readonly notes: readonly string[]
   /** `measure` is `count` only since no measure is written, or none the lexicon knows, of a thing that nobody counts. */
   readonly unmeasured?: true
+  /** `measure` is ours: none is written, and the rest of the list is in it. */
+  readonly takenAs?: 'gram'
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
 }

@@ -49,7 +49,10 @@ function dividedYield({tokens, blocks, source}: Section): Yield | null {
     while (k < c.end + 6) {
       const sized = pastSize(tokens, k)
       if (sized > k) k = sized
-      else if (SIZES.has(here(k)) || /^(?:equal|even|sized|gleich\p{L}*|gro(?:ß|ss)e?n?|runde?n?|lange?n?|kleine?n?)$/u.test(here(k)))
+      else if (
+        SIZES.has(here(k)) ||
+        /^(?:equal|even|sized|gleich\p{L}*|gro(?:ß|ss)e?n?|runde?n?|lange?n?|kleine?n?)$/u.test(here(k))
+      )
         k++
       else break
     }

@@ -422,6 +422,11 @@ const sentences: Book['sentences'] = [
   ['so {weight}', 'also {weight:text}'],
   ['{item}: {n} of its weight', '{item}: {n} des Gewichts'],
 
+  [
+    'no measure is written: read in grams, as the rest of the list is',
+    'ohne Maß geschrieben: in Gramm gelesen, wie der Rest der Liste',
+  ],
+
   // What is ours (receipt/fill.ts, scale/dishes.ts, scale/need.ts)
   ['kind', 'Art'],
   ['oven', 'Ofen'],
