@@ -297,3 +297,28 @@ describe('the kind of a pie', () => {
     expect(translate(text, {file: 'a.md'}).receipts[0]!.kind).not.toBe('drying fruit')
   })
 })
+
+/** Common practice, no source: a levain in the list is built of what the method gives for it, and a sponge is set of the list's own flour. */
+describe('a sponge that is set in the method', () => {
+  it('is built of what the list has', () => {
+    const text =
+      '- 900 g strong white\n- 200 g levain\n- 720 g water\n\nBuild the levain the night before: 25 g starter, 90 g flour, 90 g water. Bake 40 minutes.'
+    expect(read(text)).toEqual(['900 gram strong white', '200 gram levain', '720 gram water'])
+    const {ingredients} = translate(`# Bread\n\n${text}\n`, {file: 'a.md'}).receipts[0]!
+    expect(ingredients[1]!.notes).toEqual(['25 g starter', '90 g flour', '90 g water'])
+    expect(ingredients[0]!.grams?.likely).toBe(900)
+  })
+  it('takes its share of the list', () => {
+    expect(
+      read('- 500 g flour\n- 350 g water\n- 5 g yeast\n\nFor the biga stir 150 g flour and 90 g water. Bake 40 minutes.'),
+    ).toEqual(['500 gram flour', '350 gram water', '5 gram yeast'])
+  })
+  it('has its own where the list has none of it', () => {
+    expect(read('- 500 g flour\n- 350 g water\n\nFor the poolish stir 2 g yeast and 90 g milk. Bake 40 minutes.')).toEqual([
+      '500 gram flour',
+      '350 gram water',
+      '2 gram yeast',
+      '90 gram milk',
+    ])
+  })
+})

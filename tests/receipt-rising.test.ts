@@ -156,6 +156,8 @@ describe('the stages of a dough', () => {
         ['prove', 45, 45],
       ],
     ],
+    // A long wait of a yeasted dough, though nothing says that it is shaped; the title's tray shapes nothing.
+    ['Stir all together and leave 12 to 18 hours. Bake 45 minutes.', [['rise', 720, 1080]]],
     // By the fire, while the oven heats, within the wait said before, and no longer than.
     [
       'Knead it well, and let it lie by the fire an hour. Make it up into loaves; let them prove while the oven heats, half an hour. Bake 40 minutes.',
@@ -216,6 +218,25 @@ describe('the stages of a dough', () => {
   ]
   it.each(cases)('%s', (text, expected) => {
     expect(stages(read(text))).toEqual(expected)
+  })
+
+  it('are not shaped by a tray in the title', () => {
+    expect(
+      stages(read('Stir, cover and leave 12 hours. Tip it out, leave 2 hours. Bake 25 minutes.', 'Focaccia in a tray')),
+    ).toEqual([
+      ['rise', 720, 720],
+      ['rise', 120, 120],
+    ])
+  })
+
+  it('are none of a sponge cake’s', () => {
+    const tipsy = translate(
+      '# Tipsy cake\n\n- 1 sponge cake\n- 200 ml wine\n\nLet it soak up the wine, and leave it 2 hours.\n',
+      {
+        file: 'receipts/x.md',
+      },
+    ).receipts[0]!
+    expect(stages(tipsy)).toEqual([])
   })
 
   it('are not those of a paste without leaven', () => {

@@ -217,15 +217,44 @@ describe('stretches of time', () => {
     ['Let it rise 1 hour, shape it, and let it rise 1 hour. Bake 40 minutes.', ['rise', 'rise', 'bake']],
     ['Fold every half hour for the first two hours, leaving it 4 hours in all. Bake 40 min.', ['other', 'stand', 'bake']],
     ['4 Stunden ruhen lassen, in den ersten zwei Stunden falten. 40 Minuten backen.', ['stand', 'other', 'bake']],
+    // Roasted or dried in the oven by the heat beside it, before the fire without.
+    ['Roast at 220 °C for 20 minutes, then 180 °C for 1 hour. Rest 20 minutes.', ['bake', 'bake', 'stand']],
+    ['Roast it two hours before a good fire.', ['other']],
+    ['Time: an hour before a brisk fire.', ['other']],
+    ['30 Minuten bei 220 °C anbraten, dann bei 160 °C 2 Stunden schmoren.', ['bake', 'bake']],
+    ['Bei 90 °C 2 bis 3 Stunden trocknen.', ['bake']],
+    ['30 Minuten anbraten, 40 Minuten backen.', ['other', 'bake']],
+    ['Bake it in a quick oven for the first half hour, then three hours in a soaking heat.', ['bake', 'bake']],
+    ['Parboil the beans half an hour. Bake all day.', ['boil', 'bake']],
+    ['Cook the juice down 5 minutes. Bake 40 minutes.', ['other', 'bake']],
+    ['Die Soße 10 Minuten einkochen. 2 Stunden backen.', ['boil', 'bake']],
+    // Where another time is the baking's.
+    ['Cook: 3 h. Simmer 2 hours; bake at 200 °C for 20 minutes.', ['other', 'boil', 'bake']],
+    ['Pour in the milk when it has been in the oven half an hour. Bake four hours.', ['other', 'bake']],
+    ['When it has been in the oven two hours, draw it.', ['bake']],
+    ['Bake an hour; scoop them out, and return them to dry for another half hour.', ['bake', 'bake']],
+    // Of a sponge, and folded in it.
+    ['Build the levain the night before: 25 g starter, 90 g flour, 10–12 h. Bake 40 minutes.', ['stand', 'bake']],
+    ['Fold twice in the first hour, 2 hours in total. Bake 20 minutes.', ['stand', 'bake']],
     ['Bake 22 min at 230 °C, dropping to 210 °C after the first 10 min.', ['bake', 'other']],
     ['Bake 45 minutes, uncovered for the last 15 minutes.', ['bake', 'other']],
     ['Bake 30 minutes covered, then uncover for the last 15 minutes.', ['bake', 'bake']],
   ])('%s', (text, of) => expect(readTimes(plainSection(text)).map((time) => time.of)).toEqual(of))
 
+  it('“overnight (up to 48 hours)” is one stretch', () => {
+    const found = readTimes(plainSection('Leave it overnight in the fridge (up to 48 hours).'))
+    expect(found.map(({minutes}) => minutes)).toEqual([{low: 480, high: 2880}])
+  })
+
   it('“8 hrs or overnight” is one stretch', () => {
     expect(readTimes(plainSection('Let it rise 8 hrs or overnight.')).map(({text, minutes}) => [text, minutes])).toEqual([
       ['8 hrs or overnight', {low: 480, high: 720}],
     ])
+  })
+
+  it('a night in the title is no baking time', () => {
+    const {times} = translate('# Baked beans, overnight\n\nBake in a slack oven 8 hours.\n', {file: 'a.md'}).receipts[0]!
+    expect(times.map(({of}) => of)).toEqual(['other', 'bake'])
   })
 
   it('the title’s time is no baking time', () => {
@@ -297,6 +326,7 @@ describe('times of one bake', () => {
     ['Bake 20 minutes at 250 °C, falling to 180 °C, altogether 75 minutes.', ['20-20', '75-75 total']],
     ['Bake 20 minutes at 250 °C and then at 180 °C, 75 minutes in all.', ['20-20', '75-75 total']],
     ['Bake 2 hours. Boil the glaze 10 minutes; brush it on and give it another 10 minutes.', ['120-120', '10-10', '10-10 then']],
+    ['30 Minuten mit Deckel, 15 Minuten ohne Deckel backen.', ['30-30', '15-15 then']],
     // Another case, and no more of the same.
     ['Bake 40 minutes, and even ten minutes longer, if very deep.', ['40-40', '10-10']],
     ['Bake 40 minutes, or if in small tins then 20 minutes.', ['40-40', '20-20']],

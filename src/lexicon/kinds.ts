@@ -499,6 +499,7 @@ const rows: readonly KindRow[] = [
     words: words(
       'fruit cake, fruitcake, plum cake, plum-cake, plumb cake, plumb-cake, wedding cake, bride cake, bride’s cake, black cake, christmas cake, twelfth cake, simnel, simnel cake, dundee cake, currant cake, rich cake',
     ),
+    leavened: {by: 'yeast', kind: 'raised cake'},
     band: 'slow',
     start: {low: 125, best: 145, high: 170},
     end: 110,
@@ -543,7 +544,7 @@ const rows: readonly KindRow[] = [
     id: 'tray cakes',
     title: 'Brownies and cakes cut from the tin',
     words: words(
-      'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen, streuselkuchen, butterkuchen, zuckerkuchen, bienenstich, kirschkuchen vom blech, kuchen vom blech, rhabarberkuchen',
+      'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen, streuselkuchen, butterkuchen, zuckerkuchen, zwetschgendatschi, datschi, bienenstich, kirschkuchen vom blech, kuchen vom blech, rhabarberkuchen',
     ),
     band: 'moderate',
     start: {low: 155, best: 175, high: 190},

@@ -1,4 +1,5 @@
 import {lookUpMeasure} from '../lexicon/index.js'
+import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {type Draft, type Entries, key} from './entries.js'
 import {POURED} from './item-classes.js'
@@ -85,6 +86,20 @@ function output(view: View, d: Draft, grams: boolean): ReadIngredient {
   }
 }
 
+const PREFERMENTS: ReadonlySet<string> = new Set(
+  'biga,poolish,levain,preferment,sponge,vorteig,sauerteig,starter,leaven'.split(','),
+)
+const isPreferment = ({item}: Draft): boolean => PREFERMENTS.has(item)
+/** How far from the head of its sentence the sponge stands: "Build the levain the night before". */
+const HEAD = 6
+
+/** Whether the sentence of the prose that token `at` stands in is of a sponge being set. */
+function setsSponge({words, tokens}: View, at: number): boolean {
+  let from = at
+  while (from > 0 && tokens[from - 1]!.block === tokens[at]!.block && !/^[.;!?]$/.test(words[from - 1]!)) from--
+  return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
+}
+
 /** Before a name that was given before. */
 const KNOWN_BY: ReadonlySet<string> = new Set(['the', 'your', 'this', 'these', 'said'])
 
@@ -118,6 +133,16 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       const same = listedAmounts.get(key(d))
       // A step that only says again what the list gave.
       if (same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
+      if (setsSponge(view, d.start)) {
+        const built = kept.find((one) => one.inList && one.low !== null && isPreferment(one))
+        // "Levain: 25 g starter, 90 g flour": what the list's levain is built of.
+        if (built !== undefined) {
+          built.notes = [...built.notes, textOf(view, d.start, d.next).replace(/\s+/g, ' ')]
+          continue
+        }
+        // "For the biga stir 90 g water": of the list's water.
+        if (same?.some((one) => one.measure === d.measure && one.low!.value > d.high!.value)) continue
+      }
       kept.push(d)
       seen.add(key(d))
       continue

@@ -30,6 +30,8 @@ const REACH = 6
 const SPONGE = 30
 /** What waits so long before the shaping, minutes, is the dough, whatever its words. Common practice, no source. */
 const LONG = 60
+/** No dough waits longer, minutes: what does is yeast or vinegar. Common practice, no source. */
+const LONGEST = 4320
 /** How many words before a wait its sponge, its yeast or its dough is named. */
 const NEAR = 80
 
@@ -48,7 +50,7 @@ export interface Rising {
  */
 export function readRising(section: Section, times: readonly TimePhrase[]): Rising {
   const {tokens} = section
-  const leaven = tokens.findIndex((_, k) => at('leaven', tokens, k) !== null)
+  const leaven = tokens.findIndex((_, k) => at('leaven', tokens, k) !== null && !isCake(tokens[k + 1]))
   const rises = times.some(({of}) => of === 'rise')
   if (leaven === -1 && !rises) return {times: [...times], untimed: []}
 
@@ -56,7 +58,9 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const lastRise = times.reduce((last, {of}, n) => (of === 'rise' ? starts[n]! : last), Math.max(0, leaven))
   const firstRise = starts[times.findIndex(({of}) => of === 'rise')] ?? -1
   const bakes = bakeFrom(tokens, times, starts, lastRise)
-  const shaped = lastWhere(tokens, bakes, (k) => isShaping(tokens, k))
+  // "Focaccia in a tray" is no shaping of it.
+  const titled = (k: number): boolean => tokens[k]!.block === 0 && section.blocks[0]!.kind === 'heading'
+  const shaped = lastWhere(tokens, bakes, (k) => !titled(k) && isShaping(tokens, k))
   const dough = shaped ?? bakes
   const kneaded = lastWhere(tokens, dough, (k) => at('kneads', tokens, k) !== null)
   const firstKneaded = tokens.findIndex((_, k) => k > leaven && at('kneads', tokens, k) !== null)
@@ -75,7 +79,7 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
     // A wait that is no rising by its own words counts where it is the dough that waits.
     const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
     // "Stir together, cover and leave 12 to 18 hours" is no wait for anything else.
-    const long = shaped !== null && k > leaven && time.minutes.low >= LONG
+    const long = leaven !== -1 && k > leaven && time.minutes.low >= LONG && time.minutes.high <= LONGEST
     return time.of === 'rise' || made || long || near('dough', tokens, k) ? {...time, stage: 'rise'} : time
   })
 
@@ -107,6 +111,9 @@ function bakeFrom(tokens: readonly Token[], times: readonly TimePhrase[], starts
   }
   return tokens.length
 }
+
+/** A sponge cake that is soaked or sliced raises nothing. */
+const isCake = (next: Token | undefined): boolean => /^(?:cakes?|biscuits?|fingers?|rusks?)$/.test(next?.word ?? '')
 
 function lastWhere(tokens: readonly Token[], before: number, holds: (k: number) => boolean): number | null {
   for (let k = Math.min(before, tokens.length) - 1; k >= 0; k--) if (tokens[k]!.kind === 'word' && holds(k)) return k

@@ -650,8 +650,9 @@ export function readTimes(section: Section): TimePhrase[] {
   let baked = -1
   let last: TimePhrase['of'] | null = null
   let cooks: TimePhrase['of'] | null | undefined
-  return said.map(({from, to, low, high, byWeight}): TimePhrase => {
-    let of: TimePhrase['of'] | null = taskOf(tokens, from, to)
+  const times = said.map(({from, to, low, high, byWeight}): TimePhrase => {
+    const inTitle = tokens[from]!.block === 0 && section.blocks[0]!.kind === 'heading'
+    let of: TimePhrase['of'] | null = inTitle ? 'other' : taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
       of = unsaidTask(section, from, to, low, besideBake) ?? cooks ?? last ?? 'other'
@@ -663,6 +664,7 @@ export function readTimes(section: Section): TimePhrase[] {
       const task = of === 'boil' ? 'boil' : 'bake'
       return {text: source.slice(start, end), start, end, minutes, of: 'other', byWeight: {...byWeight, minutes, of: task}}
     }
+    if (of === 'stand' && baked > 0 && MORE.has(tokens[from]!.word) && sentenceHas(tokens, from, RETURNS)) of = 'bake'
     const resumed = before?.of === 'bake' || (baked > 0 && MORE.has(tokens[from]!.word))
     const then = of === 'bake' && resumed && goesOn(tokens, baked, from, to)
     const total = of === 'bake' && isTotal(tokens, from, to)
@@ -679,6 +681,31 @@ export function readTimes(section: Section): TimePhrase[] {
       ...(total ? {total} : {}),
     }
   })
+  // Where another time is the baking's, these are not.
+  const aside = said.map(({from}, n) => times[n]!.of === 'bake' && (isCookTime(tokens, from) || isSince(tokens, from)))
+  const bakes = times.some(({of}, n) => of === 'bake' && !aside[n])
+  return times.map((time, n): TimePhrase => (bakes && aside[n] ? {...time, of: 'other'} : time))
+}
+
+/** "Cook: 3 h", "Cooking time: 3 h": all of the cooking, with what is boiled before. */
+function isCookTime(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  const word = (k: number): string => (tokens[k]?.block === block ? tokens[k]!.word : '')
+  const at = word(from - 1) === ':' || word(from - 1) === '|' ? from - 2 : from - 1
+  return /^(?:cook|cooking|kochzeit|garzeit)$/.test(word(at) === 'time' ? word(at - 1) : word(at)) && word(from - 1) !== 'cook'
+}
+
+/** "When it has been in the oven half an hour": when something is done to it. */
+function isSince(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k > from - 9 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k--)
+    if (
+      /^(?:when|after)$/.test(tokens[k]!.word) &&
+      /^(?:it|they)$/.test(tokens[k + 1]!.word) &&
+      /^ha(?:s|ve)$/.test(tokens[k + 2]!.word)
+    )
+      return true
+  return false
 }
 
 /** "20 minutes at 220 °C, then 30 at 180": figures whose unit is that of the time before, which ended at `before`. */
@@ -734,8 +761,10 @@ function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[
 /** "8 hours, and up to 24", "8 Stunden bis zu 2 Tage": from the first to the second; null where they are no such two. */
 function upToAfter(tokens: readonly Token[], first: Stretch, second: Stretch): Stretch | null {
   const near = second.from - first.to
-  if (near < 2 || near > 4 || tokens[first.to]!.block !== tokens[second.from]!.block || !isUpTo(tokens, second.from)) return null
-  for (let k = first.to; k < second.from - 2; k++) if (!/^(?:,|and|und|\()$/.test(tokens[k]!.word)) return null
+  if (near < 2 || near > 9 || tokens[first.to]!.block !== tokens[second.from]!.block || !isUpTo(tokens, second.from)) return null
+  for (let k = first.to; k < second.from - 2; k++)
+    if (!/^(?:,|and|und|\(|in|the|a|at|im|refrigerator|fridge|kuhlschrank|cellar|cool|cold|place)$/.test(tokens[k]!.word))
+      return null
   return first.low < second.high ? {from: first.from, to: second.to, low: first.low, high: second.high} : null
 }
 
@@ -768,7 +797,9 @@ function saysAgain(tokens: readonly Token[], from: number, to: number): boolean 
 
 /** Before a time of baking that goes on, whatever else was done between: "boil the glaze 10 minutes, … give it another 10 minutes". */
 const MORE = set('another further additional')
-const GOES_ON = set('then another further additional uncover uncovered lid weitere weiteren dann danach')
+/** "Return them to dry for another half hour": into the oven. */
+const RETURNS = set('return')
+const GOES_ON = set('then another further additional uncover uncovered lid deckel weitere weiteren dann danach schluss')
 /** Words between two times that make the second another case, or part of the first. */
 const OTHER_CASE = set('if or even unless every each turning')
 
@@ -865,6 +896,12 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   if (/^(?:ahead|beforehand)$/.test(tokens[to]?.word ?? '') && tokens[to]!.block === block) return 'stand'
   if (isOfTheCook(tokens, from) || isHeatingUp(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to))
     return 'other'
+  let hot: boolean | undefined
+  const inHeat = (): boolean => {
+    hot ??= besideHeat(tokens, from, to, WARM) || sentenceHas(tokens, from, OVEN)
+    return hot
+  }
+  if (isFolded(tokens, from) && isTotal(tokens, from, to)) return 'stand'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
   for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
@@ -885,7 +922,7 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
       (t.word === 'fire' && tokens.slice(Math.max(to, k - 3), k).some(({word}) => word === 'with'))
     )
       break
-    const task = taskAt(tokens, k)
+    const task = taskAt(tokens, k, inHeat)
     if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
       if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
       // "1 ½ Stunden aufs Doppelte aufgehen lassen": the German verb ends its clause.
@@ -895,20 +932,21 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
   }
   for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block; k--) {
     if (endsSentence(tokens, k)) break
-    const task = taskAt(tokens, k)
+    const task = taskAt(tokens, k, inHeat)
     if (task === undefined || tokens[k]!.word === 'light') continue
     // "taking off the scum as it rises": no dough.
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
     return task
   }
-  if (!ended && inTheRoom(tokens, to, block)) return 'stand'
+  // "Time: an hour before a brisk fire": roasted.
+  if (!ended && inTheRoom(tokens, to, block)) return isLabelled(tokens, from) ? 'other' : 'stand'
   const early = tokens[to]?.word === 'before' && tokens[to]!.block === block
   let puts = false
   for (let k = to; k < tokens.length && !ended && k < to + 14 && tokens[k]!.block === block; k++) {
     if (endsSentence(tokens, k)) break
     if (early && CLAUSE.has(tokens[k]!.word) && !puts) break
     puts ||= SETS.has(tokens[k]!.word)
-    const task = taskAt(tokens, k)
+    const task = taskAt(tokens, k, inHeat)
     // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
     if (early && !puts) continue
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
@@ -919,7 +957,7 @@ function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase[
 }
 
 const GERMAN_ENDS = set(
-  'gehen aufgehen ruhen stehen quellen reifen kneten backen ruhren schlagen kochen abkuhlen auskuhlen einweichen rosten',
+  'gehen aufgehen ruhen stehen quellen reifen kneten backen ruhren schlagen kochen abkuhlen auskuhlen einweichen rosten trocknen dorren schmoren anbraten grillen garen braten ziehen einkochen einkocheln',
 )
 
 /** "folding at 30, 60 and 90 min": when, and not how long. */
@@ -984,6 +1022,12 @@ function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean
   return false
 }
 
+function sentenceHas(tokens: readonly Token[], at: number, words: ReadonlySet<string>): boolean {
+  const [first, last] = sentenceAt(tokens, at, REACH)
+  for (let k = first; k < last; k++) if (words.has(tokens[k]!.word)) return true
+  return false
+}
+
 const SETS = set('put set place')
 /** After "before": a clause, and no meal or hour ("before it is put in the oven"). */
 const CLAUSE = set('it they you is are be being')
@@ -992,10 +1036,15 @@ const isUntil = (tokens: readonly Token[], from: number, to: number): boolean =>
   tokens[from - 1]?.word === 'within' && tokens[to]?.word === 'of' && /ing$/.test(tokens[to + 1]?.word ?? '')
 
 /** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
-function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefined {
+function taskAt(tokens: readonly Token[], k: number, inHeat: () => boolean = () => false): TimePhrase['of'] | undefined {
   const {word} = tokens[k]!
+  if (ROASTS.has(word) && inHeat()) return 'bake'
   const before = tokens[k - 1]
   if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
+  // "Three hours in a soaking heat"
+  if (word === 'soaking' && /^(?:heat|oven)$/.test(tokens[k + 1]?.word ?? '')) return 'bake'
+  // "The night before": when.
+  if (word === 'before' && /^(?:night|day|evening)$/.test(before?.word ?? '')) return undefined
   if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
   // "bake till set": how one sees that it is done.
   if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
@@ -1063,6 +1112,8 @@ const isVerb = (tokens: readonly Token[], k: number): boolean => {
   return opens && /^(?:the|them|your|it|each|these)$/.test(tokens[k + 1]?.word ?? '')
 }
 
+/** By the fire or in the pan, but with the oven's heat beside them baking. */
+const ROASTS = set('roast roasted roasting schmoren braten anbraten grillen garen trocknen dorren rosten')
 const COLD_PLACE = set('fridge refrigerator freezer refrigerated')
 const BAKED_ON = set('sheet sheets tray trays pan pans tin tins dish dishes paper parchment powder soda stone')
 
@@ -1101,18 +1152,16 @@ const LONGEST_UNSAID = 1440
  * "Twenty-minute scones"), a night, days.
  */
 function unsaidTask(
-  {tokens, blocks}: Section,
+  {tokens}: Section,
   from: number,
   to: number,
   low: number,
   besideBake: () => boolean,
 ): TimePhrase['of'] | null {
-  const {block} = tokens[from]!
-  if (block === 0 && blocks[0]!.kind === 'heading') return 'other'
   if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
   if (isKeptWarm(tokens, from, to)) return 'stand'
   if (isOfAPan(tokens, from, to, besideBake)) return 'other'
-  if (isOfSponge(tokens, block)) return 'stand'
+  if (isOfSponge(tokens, from)) return 'stand'
   if (isOnTheStove(tokens, from) || isFolded(tokens, from)) return 'other'
   if (low < LONGEST_UNSAID) return null
   return isLabelled(tokens, from) ? null : 'other'
@@ -1152,13 +1201,21 @@ function isOfAPan(tokens: readonly Token[], from: number, to: number, besideBake
 
 const SPONGES = set('biga poolish levain preferment vorteig sauerteig starter')
 
-/** "Levain (evening before): 50 g starter, 100 g flour. 10–12 hours.": nothing of it is baked. */
-function isOfSponge(tokens: readonly Token[], block: number): boolean {
-  const from = tokens.findIndex((token) => token.block === block)
-  for (let k = from; k < from + 3 && tokens[k]?.block === block; k++)
-    if (SPONGES.has(tokens[k]!.word)) return /^[:(—]$/.test(tokens[k + 1]?.word ?? '')
-  return false
+/** "Levain (evening before): 50 g starter, 100 g flour, 10–12 hours", "build the levain the night before, 10–12 h": nothing of it is baked. */
+function isOfSponge(tokens: readonly Token[], from: number): boolean {
+  const head = (first: number, within: number): boolean => {
+    for (let k = first; k < from && k < first + within && tokens[k]!.block === tokens[from]!.block; k++)
+      if (SPONGES.has(tokens[k]!.word)) return within > 3 || /^[:(—]$/.test(tokens[k + 1]?.word ?? '')
+    return false
+  }
+  const [first] = sentenceAt(tokens, from)
+  let block = first
+  while (block > 0 && tokens[block - 1]!.block === tokens[from]!.block) block--
+  return head(first, HEAD) || head(block, 3)
 }
+
+/** How far from the head of its sentence a sponge is named. */
+const HEAD = 5
 
 /** "Fold every half hour for the first two hours": how long it is worked. */
 function isFolded(tokens: readonly Token[], from: number): boolean {
@@ -1168,7 +1225,7 @@ function isFolded(tokens: readonly Token[], from: number): boolean {
   return false
 }
 
-const STOVE = set('glaze icing syrup sauce caramel guss glasur sirup')
+const STOVE = set('glaze icing syrup sauce caramel juice juices guss glasur sirup sauce soße sosse')
 /** What is done with them to a thing that bakes on. */
 const PUTS_ON = set('with brush spread coat pour paint glaze baste return bestreichen bepinseln')
 
@@ -1207,14 +1264,14 @@ function isLabelled(tokens: readonly Token[], from: number): boolean {
 const NIGHTS = set('night overnight morning')
 
 /** Whether a heat of the oven stands close to the time: "Gas 2 for 4 hours", "425° 15 min.". */
-function besideHeat(tokens: readonly Token[], from: number, to: number): boolean {
+function besideHeat(tokens: readonly Token[], from: number, to: number, least = LEAST_HEAT): boolean {
   const {block} = tokens[from]!
   const heat = (k: number): boolean => {
     const {kind, word, num, den} = tokens[k]!
     const next = tokens[k + 1]
     if (next === undefined || next.block !== block) return false
     if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
-    if (kind !== 'number' || den !== 1 || num < LEAST_HEAT || num > 550) return false
+    if (kind !== 'number' || den !== 1 || num < least || num > 550) return false
     return /^(?:°|℃|℉|degrees?)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
   }
   for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
