@@ -322,3 +322,22 @@ describe('a sponge that is set in the method', () => {
     ])
   })
 })
+
+describe('German words about an amount', () => {
+  it.each([
+    ['- ca. 200 g Mehl', '200 gram flour', 'ca'],
+    ['- etwa 3 EL Öl', '3 tablespoon salad oil', 'etwa'],
+    ['- ungefähr 100 g Zucker', '100 gram sugar', 'ungefahr'],
+    ['- rund 2 kg Äpfel', '2 kilogram apple', 'rund'],
+  ])('%s is about so much', (text, entry, hedge) => {
+    expect(read(text)).toEqual([entry])
+    expect(translate(`# X\n\n${text}\n`, {file: 'a.md'}).receipts[0]!.ingredients[0]!.hedges).toEqual([hedge])
+  })
+  it('stand before a weight in brackets', () => {
+    const {text, stated} = one('- 1 Gans (ca. 4,5 kg)')
+    expect([text, stated]).toEqual(['1 Gans (ca. 4,5 kg)', 4.5])
+  })
+  it('a piece’s weight in the method is no ingredient', () => {
+    expect(read('- 500 g Mehl\n\nIn 10 Stücke à 85 g teilen. 15 Minuten backen.')).toEqual(['500 gram flour'])
+  })
+})

@@ -55,6 +55,10 @@ describe('a title', () => {
     ['Kräuterbraten', 'roast meat'],
     ['Kartoffelgratin', 'roast vegetables'],
     ['Getrocknete Apfelringe', 'drying fruit'],
+    ['Quince Marmalade dried in Cakes', 'drying fruit'],
+    ['Ginger-Bread Nuts', 'hard gingerbread'],
+    ['Weihnachtsgans', 'roast poultry'],
+    ['Apfelstrudel', 'fruit pie'],
   ])('“%s” is %s', (title, kind) => expect(kindOf(title)).toBe(kind))
 
   it('soda cake is bread, or a cake where sugar goes into it', () => {

@@ -228,6 +228,22 @@ describe('stretches of time', () => {
     ['Parboil the beans half an hour. Bake all day.', ['boil', 'bake']],
     ['Cook the juice down 5 minutes. Bake 40 minutes.', ['other', 'bake']],
     ['Die Soße 10 Minuten einkochen. 2 Stunden backen.', ['boil', 'bake']],
+    // A cool oven bakes, and what is browned in a pan does not.
+    ['Drop in nuts upon tins, and bake 15 to 20 minutes in a cool oven.', ['bake']],
+    ['Brown the beef in batches, 10 minutes. Bake 3 hours.', ['other', 'bake']],
+    ['Brown the top in a quick oven, 10 minutes.', ['bake']],
+    ['Bake 3 hours. Rest the dough 10 minutes, drop it in and cook for another 20 minutes.', ['bake', 'stand', 'bake']],
+    ['2 Stunden backen. Die letzten 15 Minuten bei 220 °C mit Salzwasser bepinseln.', ['bake', 'other']],
+    ['2 Stunden backen, alle 30 Minuten begießen.', ['bake']],
+    // German nights and waits.
+    ['Über Nacht einweichen. 1 Stunde backen.', ['stand', 'bake']],
+    ['1 Stunde kalt stellen. 15 Minuten backen.', ['stand', 'bake']],
+    ['10 Minuten entspannen lassen. 15 Minuten backen.', ['stand', 'bake']],
+    // The sum of what the steps say one by one.
+    [
+      'Prep 40 min · Cook 20 min · plus 2 hrs proving. Leave to rise 1 hr. Bake 25 min.',
+      ['other', 'other', 'other', 'rise', 'bake'],
+    ],
     // Where another time is the baking's.
     ['Cook: 3 h. Simmer 2 hours; bake at 200 °C for 20 minutes.', ['other', 'boil', 'bake']],
     ['Pour in the milk when it has been in the oven half an hour. Bake four hours.', ['other', 'bake']],
@@ -381,6 +397,8 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['For 4 pizzas (30 cm)', 4, 4, 'pizzas'],
   ['For 6', 6, 6, 'persons'],
   ['Makes two 800 g loaves.', 2, 2, 'loaves'],
+  ['Dough for 4 pizzas: 600 g flour.', 4, 4, 'pizzas'],
+  ['(ca. 60 Stück)', 54, 66, 'pieces'],
   ['Makes 1 (9-inch) pie', 1, 1, 'pie'],
   ['Yield: two 9x5-inch loaves', 2, 2, 'loaves'],
 ]

@@ -162,6 +162,8 @@ describe('translate', () => {
     ['Household bread', '1 kg flour', 'Make it up in quartern loaves.', 'free-standing loaf 30 cm'],
     ['Seed cake', '1 kg flour', 'Put it in a tin.', 'round 9 x 2 1/2 in'],
     ['Roast leg of mutton', '4 kg mutton', 'Set it in a dish.', 'oblong 14 x 10 x 3 in'],
+    // A long loaf tin is no wider than the usual one.
+    ['Stuten', '500 g Mehl', 'In eine Kastenform (30 cm) geben.', 'loaf 30 x 12.7 x 7.5 cm'],
     ['Apfelkuchen', '500 g Mehl', 'Auf dem Blech ausrollen.', 'sheet 40 x 30 cm'],
     ['Reisauflauf', '200 g Reis', 'In eine Auflaufform füllen.', 'oblong 30 x 20 x 6 cm'],
   ])('%s of %s: “%s” is %s', (title, item, text, vessel) => {

@@ -11,7 +11,9 @@ export interface HedgeAmount {
 
 export const hedgeAmounts: readonly HedgeAmount[] = [
   {
-    phrases: words('about, near, roughly, approximately, approx, circa, around, say, perhaps, some, or so'),
+    phrases: words(
+      'about, near, roughly, approximately, approx, circa, ca, etwa, ungefahr, rund, around, say, perhaps, some, or so',
+    ),
     factor: span(0.9, 1, 1.1),
     of: 'any',
     source: 'memory',

@@ -228,7 +228,7 @@ const rows: readonly KindRow[] = [
     id: 'raised cake',
     title: 'Cake raised with yeast',
     words: words(
-      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone, hefezopf, hefekuchen, selkirk bannock, bara brith, christstollen',
+      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone, hefezopf, hefekuchen, selkirk bannock, bara brith, christstollen, stuten, rosinenstuten',
     ),
     titles: words('currant loaf, malt loaf, fruit loaf, fruited loaf, hefekranz, nusszopf'),
     endings: words('stollen, zopf'),
@@ -409,7 +409,7 @@ const rows: readonly KindRow[] = [
     id: 'hard gingerbread',
     title: 'Hard gingerbread and ginger nuts',
     words: words(
-      'hard gingerbread, gingerbread nuts, ginger nuts, gingernuts, ginger snaps, gingersnaps, ginger biscuits, gingerbread biscuits, brandy snaps, lebkuchen',
+      'hard gingerbread, gingerbread nuts, ginger bread nuts, ginger nuts, gingernuts, ginger snaps, gingersnaps, ginger biscuits, gingerbread biscuits, brandy snaps, lebkuchen',
     ),
     band: 'moderate',
     start: {low: 150, best: 170, high: 195},
@@ -499,7 +499,6 @@ const rows: readonly KindRow[] = [
     words: words(
       'fruit cake, fruitcake, plum cake, plum-cake, plumb cake, plumb-cake, wedding cake, bride cake, bride’s cake, black cake, christmas cake, twelfth cake, simnel, simnel cake, dundee cake, currant cake, rich cake',
     ),
-    leavened: {by: 'yeast', kind: 'raised cake'},
     band: 'slow',
     start: {low: 125, best: 145, high: 170},
     end: 110,
@@ -633,7 +632,7 @@ const rows: readonly KindRow[] = [
     id: 'fruit pie',
     title: 'Fruit pie with two crusts',
     words: words(
-      'apple pie, cherry pie, berry pie, plum pie, peach pie, rhubarb pie, gooseberry pie, cranberry pie, blackberry pie, mince pie, mince pies, mincemeat pie, fruit pie, currant pie, whortleberry pie, raspberry pie, damson pie, raisin pie, pear pie, marlborough pie, pie',
+      'apple pie, cherry pie, berry pie, plum pie, peach pie, rhubarb pie, gooseberry pie, cranberry pie, blackberry pie, mince pie, mince pies, mincemeat pie, fruit pie, currant pie, whortleberry pie, raspberry pie, damson pie, raisin pie, pear pie, marlborough pie, pie, apfelstrudel, strudel',
     ),
     band: 'hot',
     start: {low: 180, best: 205, high: 230},
@@ -999,7 +998,7 @@ const rows: readonly KindRow[] = [
     id: 'roast poultry',
     title: 'Roast poultry',
     words: words(
-      'roast chicken, roast fowl, roast turkey, roast goose, roast duck, chicken, fowl, turkey, goose, roast pheasant, roast partridge, duck, gänsebraten, entenbraten, brathähnchen, brathuhn, gans, ente, martinsgans',
+      'roast chicken, roast fowl, roast turkey, roast goose, roast duck, chicken, fowl, turkey, goose, roast pheasant, roast partridge, duck, gänsebraten, entenbraten, brathähnchen, brathuhn, gans, ente, martinsgans, weihnachtsgans, hähnchen, truthahn, pute',
     ),
     band: 'moderate',
     start: {low: 160, best: 185, high: 215},
@@ -1115,6 +1114,7 @@ const rows: readonly KindRow[] = [
     words: words(
       'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes, dörrobst, apfelringe, dörrpflaumen, getrocknete äpfel, getrocknete birnen, getrocknete tomaten',
     ),
+    titles: words('dried in cakes, dried in the oven, dried in a slack oven, dried in the last of the heat'),
     band: 'slack',
     start: {low: 55, best: 75, high: 95},
     end: 40,

@@ -892,7 +892,7 @@ export const hedges: readonly Hedge[] = [
 export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' | 'other'>> = Object.fromEntries(
   (
     [
-      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake, backen, gebacken, backofen'],
+      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake, backen, gebacken, backofen, ofen'],
       [
         'rise',
         'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell, bulk, retard, stretch, stretched, stretching, teigruhe, gehen, aufgehen, reifen, gare, stockgare, stuckgare',
@@ -903,7 +903,7 @@ export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' |
       ],
       [
         'stand',
-        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, drain, draining, brine, wilt, freeze, leave, leaving, letting, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen, stehen, quellen, abkuhlen, auskuhlen, einweichen, ziehen',
+        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, drain, draining, brine, wilt, freeze, leave, leaving, letting, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen, stehen, quellen, abkuhlen, auskuhlen, einweichen, ziehen, kalt, entspannen, lassen',
       ],
       [
         'other',

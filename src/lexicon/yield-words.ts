@@ -64,7 +64,7 @@ export const aboutYield: ReadonlyMap<string, string> = new Map([
 
 const set = (list: string): ReadonlySet<string> => new Set(words(list))
 
-/** What a piece becomes that a dough is divided into, by the id of its kind of dish. Common practice, no source. */
+/** What a piece becomes that a dough is divided into, by the words that name its kind of dish, or by the kind's id. Common practice, no source. */
 export const kindPieces: Readonly<Record<string, string>> = {
   'white bread': 'loaves',
   'rye bread': 'loaves',
@@ -72,6 +72,8 @@ export const kindPieces: Readonly<Record<string, string>> = {
   'sourdough bread': 'loaves',
   'soda bread': 'loaves',
   'flat bread': 'flatbreads',
+  pizza: 'pizzas',
+  pizzas: 'pizzas',
   rolls: 'rolls',
   buns: 'buns',
 }
@@ -88,10 +90,10 @@ export const methodYields = {
     'loaf, loaves, rolls, buns, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, wigs, wiggs, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
   ),
   ones: set('roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
-  vessels: set('tin, tins, pan, pans, moulds, molds, kastenformen, springformen, formen'),
+  vessels: set('tin, tins, pan, pans, moulds, molds, ramekins, kastenformen, springformen, formen'),
   /** What is done with pieces that make one loaf together, or no loaf. */
   together: set(
-    'plait, plaits, plaited, braid, braided, strand, strands, rope, ropes, twist, strang, strange, flechten, zopf, topknot, knob, top, lid, larger, smaller, half, filling, layers, sheet, sheets',
+    'plait, plaits, plaited, braid, braided, strand, strands, rope, ropes, twist, strang, strange, flechten, zopf, topknot, knob, lid, larger, smaller, half, filling, layers, sheet, sheets',
   ),
   pieces: set('pieces, parts, portions, balls, stucke, teile, teilstucke, portionen, teiglinge, stucken'),
   verbs: {

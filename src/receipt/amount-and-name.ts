@@ -105,10 +105,14 @@ const OF_THE_AMOUNT = new Set([
   'lighter',
 ])
 
+const GERMAN_WORK = /^(?:teilen|aufteilen|formen|abwiegen|wiegen|portionieren|abstechen|schwer)$/
+
 /** "2 oz. blorp and 3 eggs": one or two words that are nothing else here, between a measure and the phrase's end. */
 function standsAlone({words, bits, tokens}: View, noun: Noun): boolean {
   // "180C/160C fan", "gas": of the oven.
   if (noun.next - noun.start > 2 || OF_THE_OVEN.has(words[noun.start]!) || OF_THE_AMOUNT.has(words[noun.start]!)) return false
+  // "In 10 Stücke à 85 g teilen": what is done with it.
+  if (GERMAN_WORK.test(words[noun.start]!)) return false
   for (let i = noun.start; i < noun.next; i++) if (bits[i] !== 0 && !(bits[i]! & DESCRIBES)) return false
   const after = tokens[noun.next]
   return (

@@ -197,7 +197,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
       ...(evening.length > 0 ? {evening} : {}),
-      ...readYields(section, kindPieces[kind?.id ?? ''] ?? null),
+      ...readYields(section, kind === null ? null : (kindPieces[kind.words] ?? kindPieces[kind.id] ?? null)),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
     }

@@ -118,7 +118,7 @@ const SPANS: ReadonlyArray<readonly [string, number, number]> = [
   ['the whole night', 480, 720],
   ['one night', 480, 720],
   ['a night', 480, 720],
-  ['über nacht', 480, 720],
+  ['uber nacht', 480, 720],
   ['till morning', 480, 720],
   ['until morning', 480, 720],
   ['till the morning', 480, 720],
@@ -552,7 +552,8 @@ const SPAN_OPENS: ReadonlySet<string> = new Set(SPAN_TREE.next.keys())
 const TASKS = new Map(Object.entries(tasks))
 
 const isStop = (t: Token): boolean =>
-  t.kind === 'mark' && (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|')
+  t.kind === 'mark' &&
+  (t.word === '.' || t.word === ';' || t.word === '·' || t.word === '•' || t.word === '?' || t.word === '!' || t.word === '|')
 /** Words cut short before a figure: "min. 3 hours" is at least so long. */
 const CUT_SHORT = set('min max approx ca abt')
 /** A stop after an abbreviation or a label ("Time.—") does not end the sentence for our purpose. */
@@ -664,12 +665,16 @@ export function readTimes(section: Section): TimePhrase[] {
       const task = of === 'boil' ? 'boil' : 'bake'
       return {text: source.slice(start, end), start, end, minutes, of: 'other', byWeight: {...byWeight, minutes, of: task}}
     }
-    if (of === 'stand' && baked > 0 && MORE.has(tokens[from]!.word) && sentenceHas(tokens, from, RETURNS)) of = 'bake'
+    if ((of === 'rise' || of === 'stand') && isSummary(tokens, from)) of = 'other'
+    const again = MORE.has(tokens[from]!.word) && (sentenceHas(tokens, from, RETURNS) || isCookedOn(tokens, from))
+    if (of === 'stand' && baked > 0 && again) of = 'bake'
+    if (of === 'bake' && baked > 0 && isLast(tokens, from)) of = 'other'
     const resumed = before?.of === 'bake' || (baked > 0 && MORE.has(tokens[from]!.word))
+    const part = before !== null && isPart(tokens, before, {of, from, to, minutes: high})
+    if (part) of = 'other'
     const then = of === 'bake' && resumed && goesOn(tokens, baked, from, to)
     const total = of === 'bake' && isTotal(tokens, from, to)
-    if (before !== null && isPart(tokens, before, {of, from, to, minutes: high})) of = 'other'
-    else before = {of, to, minutes: high}
+    if (!part) before = {of, to, minutes: high}
     if (of === 'bake') baked = to
     return {
       text: source.slice(start, end),
@@ -692,7 +697,10 @@ function isCookTime(tokens: readonly Token[], from: number): boolean {
   const {block} = tokens[from]!
   const word = (k: number): string => (tokens[k]?.block === block ? tokens[k]!.word : '')
   const at = word(from - 1) === ':' || word(from - 1) === '|' ? from - 2 : from - 1
-  return /^(?:cook|cooking|kochzeit|garzeit)$/.test(word(at) === 'time' ? word(at - 1) : word(at)) && word(from - 1) !== 'cook'
+  return (
+    /^(?:cook|cooking|kochzeit|garzeit)$/.test(word(at) === 'time' ? word(at - 1) : word(at)) &&
+    (word(from - 1) !== 'cook' || isSummary(tokens, from))
+  )
 }
 
 /** "When it has been in the oven half an hour": when something is done to it. */
@@ -799,6 +807,24 @@ function saysAgain(tokens: readonly Token[], from: number, to: number): boolean 
 const MORE = set('another further additional')
 /** "Return them to dry for another half hour": into the oven. */
 const RETURNS = set('return')
+/** "Drop them in and cook for another 20 minutes": on, and not at rest. */
+const isCookedOn = (tokens: readonly Token[], from: number): boolean =>
+  [1, 2].some((back) => tokens[from - back]?.block === tokens[from]!.block && tokens[from - back]!.word === 'cook')
+
+/** "The last 15 minutes at 220 °C": a sentence about part of what was said before. */
+function isLast(tokens: readonly Token[], from: number): boolean {
+  const [the, last] = [tokens[from - 2], tokens[from - 1]]
+  if (the?.block !== tokens[from]!.block || !/^(?:last|final|letzten)$/.test(last!.word)) return false
+  return /^(?:the|die|den)$/.test(the.word) && (tokens[from - 3]?.block !== the.block || endsSentence(tokens, from - 3))
+}
+
+/** "Prep 40 min · Cook 20 min · plus 2 hrs proving": the sum of what the steps say one by one. */
+function isSummary(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k > from - REACH && tokens[k]?.block === block; k--)
+    if (/^(?:prep|preparation)$/.test(tokens[k]!.word)) return true
+  return false
+}
 const GOES_ON = set('then another further additional uncover uncovered lid deckel weitere weiteren dann danach schluss')
 /** Words between two times that make the second another case, or part of the first. */
 const OTHER_CASE = set('if or even unless every each turning')
@@ -833,7 +859,7 @@ function isTotal(tokens: readonly Token[], from: number, to: number): boolean {
 }
 
 /** Intervals and ages are no stretch of baking. */
-const SKIPS = set('every each per past')
+const SKIPS = set('every each per past alle jede')
 
 /** Minutes to a thousandth: thirds of an hour are exact, the rest is noise of the division. */
 const tidy = (minutes: number): number => Math.round(minutes * 1000) / 1000
@@ -1005,6 +1031,9 @@ function isHeatingUp(tokens: readonly Token[], from: number): boolean {
   return false
 }
 
+/** A fire that roasts what is before it. */
+const ROASTING = /^(?:brisk|clear|sharp|quick|strong|great|fierce)$/
+
 /** "… at room temperature", "near the fire", "in a warm place" stands behind it. */
 function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean {
   for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++) {
@@ -1013,7 +1042,7 @@ function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean
     if (
       /^(?:rt|raumtemperatur|zimmertemperatur)$/.test(word) ||
       (word === 'room' && /^temp/.test(next)) ||
-      (word === 'fire' && isBesideFire(tokens, k))
+      (word === 'fire' && !ROASTING.test(tokens[k - 1]!.word) && isBesideFire(tokens, k))
     )
       return true
     if (/^(?:warm|cool|cold|draughty|dry)$/.test(word) && /^(?:place|corner|spot|room|cellar|larder|pantry|cupboard)$/.test(next))
@@ -1041,8 +1070,12 @@ function taskAt(tokens: readonly Token[], k: number, inHeat: () => boolean = () 
   if (ROASTS.has(word) && inHeat()) return 'bake'
   const before = tokens[k - 1]
   if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
-  // "Three hours in a soaking heat"
-  if (word === 'soaking' && /^(?:heat|oven)$/.test(tokens[k + 1]?.word ?? '')) return 'bake'
+  // "Three hours in a soaking heat", "in a cool oven"
+  if ((word === 'soaking' || word === 'cool' || word === 'cooling') && /^(?:heat|oven)$/.test(tokens[k + 1]?.word ?? ''))
+    return 'bake'
+  // "Brown the beef in batches": in a pan.
+  if (word === 'brown' && (before === undefined || before.block !== tokens[k]!.block || isStop(before)) && isVerb(tokens, k))
+    return inHeat() ? 'bake' : 'other'
   // "The night before": when.
   if (word === 'before' && /^(?:night|day|evening)$/.test(before?.word ?? '')) return undefined
   if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
@@ -1117,7 +1150,7 @@ const ROASTS = set('roast roasted roasting schmoren braten anbraten grillen gare
 const COLD_PLACE = set('fridge refrigerator freezer refrigerated')
 const BAKED_ON = set('sheet sheets tray trays pan pans tin tins dish dishes paper parchment powder soda stone')
 
-const OVEN = set('oven ovens ouen backofen')
+const OVEN = set('oven ovens ouen backofen ofen')
 
 /** "Preheat the Dutch oven 1 hr": the oven is heated, and nothing baked. */
 function isHeated(tokens: readonly Token[], oven: number): boolean {

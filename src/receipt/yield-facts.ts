@@ -135,6 +135,8 @@ function isOfDough(tokens: readonly Token[], k: number, step: 1 | -1): boolean {
 const isOneTogether = (tokens: readonly Token[], at: number): boolean => {
   for (let n = at; n < at + NEAR && n < tokens.length; n++) {
     if (methodYields.together.has(tokens[n]!.word)) return true
+    // "Set it on top", where "stretch, top, bake" is a pizza.
+    if (tokens[n]!.word === 'top' && /^(?:the|on|a)$/.test(tokens[n - 1]!.word)) return true
     if (/^(?:bake|backen)$/.test(tokens[n]!.word)) return false
   }
   return false
