@@ -821,8 +821,10 @@ function isLast(tokens: readonly Token[], from: number): boolean {
 /** "Prep 40 min · Cook 20 min · plus 2 hrs proving": the sum of what the steps say one by one. */
 function isSummary(tokens: readonly Token[], from: number): boolean {
   const {block} = tokens[from]!
-  for (let k = from - 1; k > from - REACH && tokens[k]?.block === block; k--)
+  for (let k = from - 1; k > from - REACH && tokens[k]?.block === block; k--) {
     if (/^(?:prep|preparation)$/.test(tokens[k]!.word)) return true
+    if (tokens[k]!.word === '.' && !ABBREVIATED.has(tokens[k - 1]?.word ?? '')) return false
+  }
   return false
 }
 const GOES_ON = set('then another further additional uncover uncovered lid deckel weitere weiteren dann danach schluss')
