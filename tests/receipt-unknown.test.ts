@@ -183,6 +183,16 @@ describe('a number without a measure in a list in grams', () => {
     expect(salt).not.toHaveProperty('takenAs')
   })
 
+  it('is read in a row of amounts as well', () => {
+    expect(entries('500 flour, 350 water, 10 g salt. Bake at 230 °C; then 200 butter the tin.')).toEqual([
+      '500 flour = 500 gram flour',
+      '350 water = 350 gram water',
+      '10 g salt = 10 gram salt',
+    ])
+    // An index has figures before names.
+    expect(entries('11 Lard, 15 Leaven, 17 Vinegar.').every((entry) => entry.includes('indefinite'))).toBe(true)
+  })
+
   it.each([
     // Nothing says that it is grams: baker's percentages, pounds, parts.
     '- 100 flour\n- 65 water\n- 2 salt',

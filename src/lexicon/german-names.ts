@@ -63,7 +63,7 @@ export const germanNames: Readonly<Record<string, string>> = {
   goose: 'Gans',
   duck: 'Ente',
   chicken: 'Huhn, Hähnchen, Brathähnchen',
-  bacon: 'Speck, Bauchspeck',
+  bacon: 'Bauchspeck, Räucherspeck, Speckwürfel, durchwachsener Speck, geräucherter Speck',
   bean: 'Bohnen, weiße Bohnen, getrocknete Bohnen',
   mustard: 'Senf',
   marjoram: 'Majoran',

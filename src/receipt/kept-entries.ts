@@ -15,7 +15,7 @@ import {ARTICLE, type View} from './view.js'
  */
 function withoutMeasure({bits, words}: View, d: Draft): boolean {
   if (d.unknownMeasure) return true
-  if (!d.inList || d.low === null || d.measure !== 'count' || d.stated !== undefined || !d.known || d.row === null) return false
+  if (d.low === null || d.measure !== 'count' || d.stated !== undefined || !d.known || d.row === null) return false
   if (d.item.includes(' of ') || d.row.pieces.some((piece) => piece.measure === 'count')) return false
   // "4 marrows": what has a plural is counted.
   if (/(?:[^s]s|leaf)$/.test(words[d.next - 1] ?? '')) return false
@@ -40,7 +40,7 @@ const LEAST_WEIGHED = 20
  * millilitres.
  */
 function bareGrams(view: View, drafts: readonly Draft[]): (d: Draft) => boolean {
-  const listed = drafts.filter((d) => d.inList && d.low !== null)
+  const listed = drafts.filter((d) => d.low !== null)
   const throughout = listed.every(({measure}) => {
     const dimension = lookUpMeasure(measure)?.dimension
     return (dimension !== 'mass' && dimension !== 'volume') || BESIDE_GRAMS.has(measure)
@@ -48,12 +48,11 @@ function bareGrams(view: View, drafts: readonly Draft[]): (d: Draft) => boolean 
   if (!throughout || !listed.some(({measure}) => measure === 'gram' || measure === 'kilogram')) return () => false
   const volumes = listed.some(({measure}) => METRIC_VOLUMES.has(measure))
   return (d) => {
-    if (d.unknownMeasure || !d.inList || d.low === null || d.measure !== 'count' || d.stated !== undefined || d.row === null)
-      return false
+    if (d.unknownMeasure || d.low === null || d.measure !== 'count' || d.stated !== undefined || d.row === null) return false
     const {group, pieces} = d.row
     if (volumes && LIQUIDS.has(group)) return false
     if (!withoutMeasure(view, d))
-      return !pieces.some(({measure}) => measure === 'count') && group !== 'egg' && d.low.value >= LEAST_WEIGHED
+      return d.inList && !pieces.some(({measure}) => measure === 'count') && group !== 'egg' && d.low.value >= LEAST_WEIGHED
     return d.low.value >= (group === 'leaven' || group === 'salt' ? 1 : LEAST_GRAMS)
   }
 }

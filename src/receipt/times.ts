@@ -687,7 +687,11 @@ export function readTimes(section: Section): TimePhrase[] {
     }
   })
   // Where another time is the baking's, these are not.
-  const aside = said.map(({from}, n) => times[n]!.of === 'bake' && (isCookTime(tokens, from) || isSince(tokens, from)))
+  const same = (n: number): boolean =>
+    times.some(({of, minutes}, k) => k !== n && of === 'bake' && minutes.high === times[n]!.minutes.high)
+  const aside = said.map(
+    ({from}, n) => times[n]!.of === 'bake' && ((isCookTime(tokens, from) && !same(n)) || isSince(tokens, from)),
+  )
   const bakes = times.some(({of}, n) => of === 'bake' && !aside[n])
   return times.map((time, n): TimePhrase => (bakes && aside[n] ? {...time, of: 'other'} : time))
 }
