@@ -2,8 +2,8 @@ import {risingWords} from '../lexicon/rising-words.js'
 import type {RisingWord} from '../lexicon/schema.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
+import {endsSentence, sentenceAt} from './sentences.js'
 import {spansOf} from './stays.js'
-import {endsSentence, sentenceAt} from './times.js'
 import type {TimePhrase} from './types.js'
 
 /** The stages of a dough: its sponge, its rising in bulk, and how long it proves when it is shaped. */

@@ -2,7 +2,7 @@ import type {StayWord} from '../lexicon/schema.js'
 import {stayWords} from '../lexicon/stay-words.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {endsSentence} from './times.js'
+import {endsSentence} from './sentences.js'
 import type {DoorRule, TimePhrase} from './types.js'
 
 /**
