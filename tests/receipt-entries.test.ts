@@ -341,3 +341,9 @@ describe('German words about an amount', () => {
     expect(read('- 500 g Mehl\n\nIn 10 Stücke à 85 g teilen. 15 Minuten backen.')).toEqual(['500 gram flour'])
   })
 })
+
+it('what a cake is as large as does not go in', () => {
+  expect(
+    read('Take two pounds of flour and a pound of butter. Make it into cakes the size of a French roll, and bake them.'),
+  ).toEqual(['2 pound flour', '1 pound butter'])
+})

@@ -235,6 +235,9 @@ describe('stretches of time', () => {
     ['Bake 3 hours. Rest the dough 10 minutes, drop it in and cook for another 20 minutes.', ['bake', 'stand', 'bake']],
     ['2 Stunden backen. Die letzten 15 Minuten bei 220 °C mit Salzwasser bepinseln.', ['bake', 'other']],
     ['2 Stunden backen, alle 30 Minuten begießen.', ['bake']],
+    ['30 Min. backen; nach 20 Min. abdecken.', ['bake', 'other']],
+    ['Set it in when the bread is drawn, and leave it four or five hours.', ['bake']],
+    ['Set it in the larder and leave it four hours. Bake an hour.', ['stand', 'bake']],
     // German nights and waits.
     ['Über Nacht einweichen. 1 Stunde backen.', ['stand', 'bake']],
     ['1 Stunde kalt stellen. 15 Minuten backen.', ['stand', 'bake']],

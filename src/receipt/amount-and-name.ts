@@ -407,6 +407,8 @@ export function measured(
       (acceptable(entries.view, quantity, noun, mode, of, the) || isBareInRow(entries.view, at, quantity, noun))
     ) {
       if (partial && counted) return noun.next
+      // "Small cakes the size of a French roll"
+      if (quantity.article && words[at - 1] === 'of' && words[at - 2] === 'size') return noun.next
       if (partial && entries.has(key(noun))) return noun.next
       if (the && entries.has(key(noun))) return noun.next
       return named(entries, at, quantity, noun, to, mode, hedges)

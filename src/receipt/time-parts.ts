@@ -22,6 +22,20 @@ export function isCookTime(tokens: readonly Token[], from: number): boolean {
   )
 }
 
+/** "Set it in when the bread is drawn, and leave it four hours": it is left in the oven. */
+export function isSetIn(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  if (!/^(?:it|them)$/.test(tokens[from - 1]?.word ?? '') || tokens[from - 2]?.word !== 'leave') return false
+  for (let k = from - 3; k > from - REACH && tokens[k]?.block === block && !endsSentence(tokens, k); k--)
+    if (
+      tokens[k]!.word === 'in' &&
+      /^(?:it|them)$/.test(tokens[k - 1]!.word) &&
+      /^(?:set|put|slide)$/.test(tokens[k - 2]?.word ?? '')
+    )
+      return /^(?:when|as|after|while|,|and|then)$/.test(tokens[k + 1]!.word)
+  return false
+}
+
 /** "When it has been in the oven half an hour": when something is done to it. */
 export function isSince(tokens: readonly Token[], from: number): boolean {
   const {block} = tokens[from]!
@@ -105,12 +119,26 @@ interface Said {
 
 /** Whether a time is part of the one said before it: of the baking, or of a wait, whose rest goes on without being said again. */
 export function isPart(tokens: readonly Token[], before: Said, time: Said & {readonly from: number}): boolean {
-  if (time.of === 'bake' && before.of === 'bake') return isWithin(tokens, before.to, time.from)
+  if (time.of === 'bake' && before.of === 'bake')
+    return isWithin(tokens, before.to, time.from) || (time.minutes < before.minutes && isCoveredAfter(tokens, before.to, time))
   if (!WAITS.has(before.of) || !WAITS.has(time.of) || time.minutes >= before.minutes) return false
   return isWithin(tokens, before.to, time.from) || isWorkedAt(tokens, before.to, time.from)
 }
 
 export const WAITS: ReadonlySet<TimePhrase['of']> = new Set(['rise', 'stand', 'other'])
+
+const COVERS = set('cover turn rotate lay tent abdecken wenden drehen')
+
+/** "Bake 30 minutes; after 20 minutes cover it": when, of the time before. */
+function isCoveredAfter(
+  tokens: readonly Token[],
+  before: number,
+  {from, to}: {readonly from: number; readonly to: number},
+): boolean {
+  const {block} = tokens[from]!
+  if (tokens[before - 1]!.block !== block || from - before > 8 || !/^(?:after|nach)$/.test(tokens[from - 1]!.word)) return false
+  return tokens.slice(to, to + 3).some((token) => token.block === block && COVERS.has(token.word))
+}
 
 const WORKS = set('fold folds folding folded knock knocking knocked turn turns turning punch punching stretch dehnen falten')
 

@@ -11,6 +11,7 @@ import {
   isCookTime,
   isLast,
   isPart,
+  isSetIn,
   isSince,
   isSummary,
   isTotal,
@@ -641,6 +642,7 @@ export function readTimes(section: Section): TimePhrase[] {
       const task = of === 'boil' ? 'boil' : 'bake'
       return {text: source.slice(start, end), start, end, minutes, of: 'other', byWeight: {...byWeight, minutes, of: task}}
     }
+    if (of === 'stand' && isSetIn(tokens, from)) of = 'bake'
     if ((of === 'rise' || of === 'stand') && isSummary(tokens, from)) of = 'other'
     const again = MORE.has(tokens[from]!.word) && (sentenceHas(tokens, from, RETURNS) || isCookedOn(tokens, from))
     if (of === 'stand' && baked > 0 && again) of = 'bake'
