@@ -312,6 +312,13 @@ describe('a sponge that is set in the method', () => {
     expect(
       read('- 500 g flour\n- 350 g water\n- 5 g yeast\n\nFor the biga stir 150 g flour and 90 g water. Bake 40 minutes.'),
     ).toEqual(['500 gram flour', '350 gram water', '5 gram yeast'])
+    const {ingredients} = translate(
+      '# Bread\n\n- 500 g flour\n- 350 g water\n\nFor the biga stir 150 g flour and 90 g water.\n',
+      {
+        file: 'a.md',
+      },
+    ).receipts[0]!
+    expect(ingredients.map(({notes}) => notes)).toEqual([['150 g flour'], ['90 g water']])
   })
   it('has its own where the list has none of it', () => {
     expect(read('- 500 g flour\n- 350 g water\n\nFor the poolish stir 2 g yeast and 90 g milk. Bake 40 minutes.')).toEqual([

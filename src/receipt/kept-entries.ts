@@ -140,7 +140,11 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
           continue
         }
         // "For the biga stir 90 g water": of the list's water.
-        if (same?.some((one) => one.measure === d.measure && one.low!.value > d.high!.value)) continue
+        const whole = same?.find((one) => one.measure === d.measure && one.low!.value > d.high!.value)
+        if (whole !== undefined) {
+          whole.notes = [...whole.notes, textOf(view, d.start, d.next).replace(/\s+/g, ' ')]
+          continue
+        }
       }
       kept.push(d)
       seen.add(key(d))

@@ -180,7 +180,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     // The night of a sponge is no rising of the dough.
     const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
     const rising = readRising(section, own)
-    const kind = boiled === null ? kindOf({...section, title}, ingredients) : null
+    const piece = (): string | null => {
+      const kind = boiled === null ? kindOf({...section, title}, ingredients) : null
+      return kind === null ? null : (kindPieces[kind.words] ?? kindPieces[kind.id] ?? null)
+    }
     const receipt: ReadReceipt = {
       file,
       title,
@@ -197,7 +200,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
       ...(evening.length > 0 ? {evening} : {}),
-      ...readYields(section, kind === null ? null : (kindPieces[kind.words] ?? kindPieces[kind.id] ?? null)),
+      ...readYields(section, piece),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
     }

@@ -146,9 +146,9 @@ const OF_PART = /^(?:for|fur|the|den|die|das|der|a|your|1|2)$/
 function labelAt({tokens, blocks}: Section, k: number, lengths: readonly number[]): 'sponge' | 'main' | 'other' | null {
   const {block} = tokens[k]!
   const opens = tokens[k - 1]?.block !== block
+  if (!opens && (tokens[k - 1]!.kind !== 'mark' || !endsSentence(tokens, k - 1))) return null
   const line = lengths[block]! <= LINE
   const heads = line && (blocks[block]!.kind === 'heading' || tokens[k + lengths[block]! - 1]?.word === ':')
-  if (!opens && !endsSentence(tokens, k - 1)) return null
   let from = k
   while (from < k + 3 && tokens[from]?.block === block && OF_PART.test(tokens[from]!.word)) from++
   if (tokens[from]?.block !== block) return null

@@ -190,7 +190,7 @@ function taskAt(tokens: readonly Token[], k: number, inHeat: () => boolean = () 
     return undefined
   if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
   if (OVEN.has(word) && isGettingHot(tokens, k)) return undefined
-  if (isBesideFire(tokens, k)) return undefined
+  if ((word === 'fire' || word === 'before') && isBesideFire(tokens, k)) return undefined
   // "until the fruit bubbles": how one sees that it is done.
   if (word === 'bubble' && saysUntil(tokens, k)) return undefined
   if (SALTS.has(word)) return isVerb(tokens, k) ? 'stand' : undefined

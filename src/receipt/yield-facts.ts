@@ -16,16 +16,13 @@ export interface YieldFacts {
  * are then a fact beside it. Where the receipt states no count, the method may: "divide into six loaves".
  *
  * @param section the receipt's blocks and tokens
- * @param pieces what a piece becomes that its dough is divided into, where its kind of dish tells that: "loaves"
+ * @param pieces what a piece becomes that its dough is divided into, where its kind of dish tells that: "loaves"; asked only if needed
  */
-export function readYields(section: Section, pieces: string | null = null): YieldFacts {
+export function readYields(section: Section, pieces: () => string | null = () => null): YieldFacts {
   const {made, counted, persons} = statedYields(section)
   // "Three pints. Serves 6.": a measure counts no vessels, so the people tell more.
   const things =
-    counted ??
-    (made !== null && persons === null ? made : null) ??
-    dividedYield(section) ??
-    (pieces === null ? null : piecesYield(section, pieces))
+    counted ?? (made !== null && persons === null ? made : null) ?? dividedYield(section) ?? piecesYield(section, pieces)
   if (things === null) return {serves: persons ?? made}
   return persons === null ? {serves: things} : {serves: things, feeds: persons}
 }
@@ -77,17 +74,19 @@ function dividedYield({tokens, blocks, source}: Section): Yield | null {
 }
 
 /** "Divide in two", "cut the dough into 3 pieces", "den Teig halbieren": of a dough whose kind tells what its pieces become. */
-function piecesYield({tokens, blocks, source}: Section, of: string): Yield | null {
+function piecesYield({tokens, blocks, source}: Section, thing: () => string | null): Yield | null {
   const {into, pieces, verbs} = methodYields
   for (let i = 0; i < tokens.length; i++) {
     const {word, block} = tokens[i]!
-    if (blocks[block]!.kind === 'heading') continue
+    const halves = word === 'halve' || word === 'halbieren'
+    if (!(halves || into.has(word)) || blocks[block]!.kind === 'heading') continue
     const found = (from: number, to: number, low: number): Yield | null => {
       if (ofEach(tokens, from) || isOneTogether(tokens, to)) return null
+      const of = thing()
+      if (of === null) return null
       const [start, end] = [tokens[from]!.start, tokens[to - 1]!.end]
       return {text: source.slice(start, end), start, end, low, high: low, of, divided: true}
     }
-    const halves = word === 'halve' || word === 'halbieren'
     if (halves && (isOfDough(tokens, i, 1) || isOfDough(tokens, i, -1))) {
       const one = found(i, i + 1, 2)
       if (one !== null) return one
