@@ -198,6 +198,8 @@ describe('leavens', () => {
     // Common practice: pressed to dry yeast as 3 to 1, or 2.5 to 1.
     const pressed = ask('1', 'ounce', 'yeast', {year: 1890, place: 'London'}).notes.join(' ')
     expect(pressed).toMatch(/1\d?(\.\d)? g .*dry yeast|9(\.\d)? g .*dry yeast/)
+    // A cube of 42 g is pressed yeast: 14 to 21 g of dry.
+    expect(ask('1', 'cube', 'yeast', {year: null, place: null}).notes.join(' ')).toMatch(/ 1[3-9](\.\d)? g .*dry yeast/)
     expect(asDryYeast('yeast', exactly(30), null, true, 1890)?.why).toMatch(/pressed/)
     expect(asDryYeast('yeast', null, exactly(118), false, 1829)?.dry.likely).toBeCloseTo(4.7, 1)
     expect(asDryYeast('flour', exactly(30), null, true, 1890)).toBeNull()

@@ -297,3 +297,60 @@ describe('the kind of a pie', () => {
     expect(translate(text, {file: 'a.md'}).receipts[0]!.kind).not.toBe('drying fruit')
   })
 })
+
+/** Common practice, no source: a levain in the list is built of what the method gives for it, and a sponge is set of the list's own flour. */
+describe('a sponge that is set in the method', () => {
+  it('is built of what the list has', () => {
+    const text =
+      '- 900 g strong white\n- 200 g levain\n- 720 g water\n\nBuild the levain the night before: 25 g starter, 90 g flour, 90 g water. Bake 40 minutes.'
+    expect(read(text)).toEqual(['900 gram strong white', '200 gram levain', '720 gram water'])
+    const {ingredients} = translate(`# Bread\n\n${text}\n`, {file: 'a.md'}).receipts[0]!
+    expect(ingredients[1]!.notes).toEqual(['25 g starter', '90 g flour', '90 g water'])
+    expect(ingredients[0]!.grams?.likely).toBe(900)
+  })
+  it('takes its share of the list', () => {
+    expect(
+      read('- 500 g flour\n- 350 g water\n- 5 g yeast\n\nFor the biga stir 150 g flour and 90 g water. Bake 40 minutes.'),
+    ).toEqual(['500 gram flour', '350 gram water', '5 gram yeast'])
+    const {ingredients} = translate(
+      '# Bread\n\n- 500 g flour\n- 350 g water\n\nFor the biga stir 150 g flour and 90 g water.\n',
+      {
+        file: 'a.md',
+      },
+    ).receipts[0]!
+    expect(ingredients.map(({notes}) => notes)).toEqual([['150 g flour'], ['90 g water']])
+  })
+  it('has its own where the list has none of it', () => {
+    expect(read('- 500 g flour\n- 350 g water\n\nFor the poolish stir 2 g yeast and 90 g milk. Bake 40 minutes.')).toEqual([
+      '500 gram flour',
+      '350 gram water',
+      '2 gram yeast',
+      '90 gram milk',
+    ])
+  })
+})
+
+describe('German words about an amount', () => {
+  it.each([
+    ['- ca. 200 g Mehl', '200 gram flour', 'ca'],
+    ['- etwa 3 EL Öl', '3 tablespoon salad oil', 'etwa'],
+    ['- ungefähr 100 g Zucker', '100 gram sugar', 'ungefahr'],
+    ['- rund 2 kg Äpfel', '2 kilogram apple', 'rund'],
+  ])('%s is about so much', (text, entry, hedge) => {
+    expect(read(text)).toEqual([entry])
+    expect(translate(`# X\n\n${text}\n`, {file: 'a.md'}).receipts[0]!.ingredients[0]!.hedges).toEqual([hedge])
+  })
+  it('stand before a weight in brackets', () => {
+    const {text, stated} = one('- 1 Gans (ca. 4,5 kg)')
+    expect([text, stated]).toEqual(['1 Gans (ca. 4,5 kg)', 4.5])
+  })
+  it('a piece’s weight in the method is no ingredient', () => {
+    expect(read('- 500 g Mehl\n\nIn 10 Stücke à 85 g teilen. 15 Minuten backen.')).toEqual(['500 gram flour'])
+  })
+})
+
+it('what a cake is as large as does not go in', () => {
+  expect(
+    read('Take two pounds of flour and a pound of butter. Make it into cakes the size of a French roll, and bake them.'),
+  ).toEqual(['2 pound flour', '1 pound butter'])
+})

@@ -7,6 +7,11 @@ import {plainSection} from '../src/receipt/section.js'
  * careful cook would put them in (design §4). No published table gives a band to a sentence: the answers are by hand.
  */
 const cases: ReadonlyArray<readonly [text: string, heat: string, bands: string]> = [
+  // German figures: the fan is the lower one's, and what is roasted or dried by them is in the oven.
+  ['Bei 180 °C Umluft 160 °C 40 Minuten backen.', '180 °C Umluft 160 °C', 'moderate'],
+  ['30 Minuten bei 220 °C anbraten.', '220 °C', 'hot'],
+  ['2 Stunden bei 160 °C schmoren.', '160 °C', 'moderate'],
+  ['Bei 60 bis 70 °C 8 Stunden trocknen.', '60 bis 70 °C', 'slack'],
   // An oven with its word
   ['Bake them in a quick oven.', 'a quick oven', 'hot'],
   ['Put the cakes into a brisk oven and watch them.', 'a brisk oven', 'hot'],

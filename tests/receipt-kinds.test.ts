@@ -34,6 +34,45 @@ describe('a name that leaves the leaven open', () => {
   })
 })
 
+/** Common practice, no source: what bakers call these. */
+describe('a title', () => {
+  const kindOf = (title: string, list = '- 500 g flour\n- 20 g yeast'): string | null =>
+    read(`# ${title}\n\n${list}\n\nBake 40 minutes.\n`).kind
+  it.each([
+    // The sponge is how the bread is made, and no cake.
+    ['Cottage Bread by Sponge and Dough', 'white bread'],
+    ['Bread by the sponge', 'white bread'],
+    ['Sponge cake', 'sponge'],
+    ['Tin loaf', 'white bread'],
+    ['Two tin loaves', 'white bread'],
+    ['Harvest loaf', 'white bread'],
+    ['Apfelkuchen vom Blech', 'tray cakes'],
+    ['Kürbiskernbrot', 'white bread'],
+    ['Roggenvollkornbrot', 'rye bread'],
+    ['Dinkelvollkornbrot', 'wholemeal bread'],
+    ['Laugenbrezeln', 'rolls'],
+    ['Nusskuchen', 'pound cake'],
+    ['Kräuterbraten', 'roast meat'],
+    ['Kartoffelgratin', 'roast vegetables'],
+    ['Getrocknete Apfelringe', 'drying fruit'],
+    ['Quince Marmalade dried in Cakes', 'drying fruit'],
+    ['Ginger-Bread Nuts', 'hard gingerbread'],
+    ['Weihnachtsgans', 'roast poultry'],
+    ['Apfelstrudel', 'fruit pie'],
+  ])('“%s” is %s', (title, kind) => expect(kindOf(title)).toBe(kind))
+
+  it('soda cake is bread, or a cake where sugar goes into it', () => {
+    expect(kindOf('Soda Cake', '- 1 lb flour\n- 1 teaspoon soda\n- 1 pint buttermilk')).toBe('soda bread')
+    expect(kindOf('Soda Cake', '- 1 lb flour\n- 1 teaspoon sugar\n- 1 pint buttermilk')).toBe('soda bread')
+    expect(kindOf('Soda Cake', '- 1 lb flour\n- 1/2 lb sugar\n- 4 oz butter\n- 3 eggs')).toBe('pound cake')
+  })
+
+  it('a loaf without leaven is a cake where it is sweet, and else nothing known', () => {
+    expect(kindOf('Lemon loaf', '- 200 g flour\n- 150 g sugar\n- 3 eggs')).toBe('pound cake')
+    expect(kindOf('Lentil loaf', '- 200 g lentils\n- 3 eggs')).toBeNull()
+  })
+})
+
 describe('what keeps without warmth', () => {
   const warm = (text: string): boolean => read(text).cautions.some(({id}) => id === 'hot-holding')
   it('is not told to be kept warm', () => {

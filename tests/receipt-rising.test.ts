@@ -115,6 +115,64 @@ describe('the stages of a dough', () => {
         ['prove', 50, 50],
       ],
     ],
+    // A part of the receipt to itself.
+    [
+      'For the biga: stir some of the flour and water to a stiff dough; leave 16 hours. Mix in the rest and leave 2 hours. Shape, prove 1 hour. Bake 40 minutes.',
+      [
+        ['sponge', 960, 960],
+        ['rise', 120, 120],
+        ['prove', 60, 60],
+      ],
+    ],
+    [
+      'For the biga:\n\n- 150 g flour\n- 90 g water\n\nMix and leave 16 hours.\n\nFor the dough:\n\n- 350 g flour\n\nMix and leave 2 hours. Shape, prove 1 hour. Bake 40 minutes.',
+      [
+        ['sponge', 960, 960],
+        ['rise', 120, 120],
+        ['prove', 60, 60],
+      ],
+    ],
+    [
+      'Levain (evening before): 50 g starter, 100 g flour, 100 g water. 10–12 hours.\n\nMix all, bulk 4 hours. Shape, prove 1 hour. Bake 40 minutes.',
+      [
+        ['sponge', 600, 720],
+        ['rise', 240, 240],
+        ['prove', 60, 60],
+      ],
+    ],
+    [
+      'Vorteig: 150 g Mehl, 150 g Wasser, 12 Stunden bei Raumtemperatur.\n\nHauptteig: alles kneten, 90 Minuten Stockgare. Formen, 60 Minuten Stückgare. 50 Minuten backen.',
+      [
+        ['sponge', 720, 720],
+        ['rise', 90, 90],
+        ['prove', 60, 60],
+      ],
+    ],
+    [
+      'Stir the poolish and leave overnight. Mix the dough with the poolish and let it ferment 2 hours. Shape and prove 45 minutes. Bake 35 minutes.',
+      [
+        ['sponge', 480, 720],
+        ['rise', 120, 120],
+        ['prove', 45, 45],
+      ],
+    ],
+    // A long wait of a yeasted dough, though nothing says that it is shaped; the title's tray shapes nothing.
+    ['Stir all together and leave 12 to 18 hours. Bake 45 minutes.', [['rise', 720, 1080]]],
+    // By the fire, while the oven heats, within the wait said before, and no longer than.
+    [
+      'Knead it well, and let it lie by the fire an hour. Make it up into loaves; let them prove while the oven heats, half an hour. Bake 40 minutes.',
+      [
+        ['rise', 60, 60],
+        ['prove', 30, 30],
+      ],
+    ],
+    [
+      'Mix. Leave 4 hours, with folds in the first two hours. Shape, and prove in the fridge up to 24 hours. Bake 45 minutes.',
+      [
+        ['rise', 240, 240],
+        ['prove', 720, 1440],
+      ],
+    ],
     // Another way, and what waits long whatever is said of it.
     [
       'Knead. Let rise 1 hour (or overnight in the fridge). Shape into 12 rolls. Prove 30 minutes, or up to 1 hour. Bake 20 minutes.',
@@ -160,6 +218,25 @@ describe('the stages of a dough', () => {
   ]
   it.each(cases)('%s', (text, expected) => {
     expect(stages(read(text))).toEqual(expected)
+  })
+
+  it('are not shaped by a tray in the title', () => {
+    expect(
+      stages(read('Stir, cover and leave 12 hours. Tip it out, leave 2 hours. Bake 25 minutes.', 'Focaccia in a tray')),
+    ).toEqual([
+      ['rise', 720, 720],
+      ['rise', 120, 120],
+    ])
+  })
+
+  it('are none of a sponge cake’s', () => {
+    const tipsy = translate(
+      '# Tipsy cake\n\n- 1 sponge cake\n- 200 ml wine\n\nLet it soak up the wine, and leave it 2 hours.\n',
+      {
+        file: 'receipts/x.md',
+      },
+    ).receipts[0]!
+    expect(stages(tipsy)).toEqual([])
   })
 
   it('are not those of a paste without leaven', () => {

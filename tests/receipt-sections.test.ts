@@ -126,3 +126,15 @@ describe('headings that name a part and no receipt', () => {
     ['Some words first.\n\n# Rye\n\n- 500 g flour\n', ['Nut bread', 'Rye']],
   ])('%#', (text, expected) => expect(titles(text)).toEqual(expected))
 })
+
+/** Headings of parts as modern receipts have them: common practice, no source. */
+test.each([
+  ['Country bread', 'Biga', 'Final dough'],
+  ['Country bread', 'For the levain', 'For the dough'],
+  ['Bauernbrot', 'Vorteig', 'Hauptteig'],
+  ['Pflaumenkuchen', 'Für den Teig', 'Belag'],
+  ['Pflaumenkuchen', 'Zutaten', 'Zubereitung'],
+])('%s with “%s” and “%s” under it is one receipt', (title, first, second) => {
+  const source = `# ${title}\n\n## ${first}\n\n- 150 g flour\n\n## ${second}\n\n- 350 g flour\n\nBake 40 minutes.\n`
+  expect([...readSections(source, 'a.md', 0, {})].map((section) => section.title)).toEqual([title])
+})

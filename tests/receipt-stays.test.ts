@@ -47,6 +47,8 @@ describe('left in the oven through the night', () => {
     'Lay them in a cooling oven, where they may stay till the next day.',
     'Turn off the oven and leave it inside overnight.',
     'Dry them for two nights in a slack oven.',
+    'Zugedeckt in den abkühlenden Backofen stellen und über Nacht im Ofen lassen.',
+    'Set them in the oven when the bread is drawn. Leave them all night; take them out and turn them.',
   ])('“%s”', (text) => {
     const receipt = read(text)
     expect(receipt.times.filter(({overnight}) => overnight === true)).toHaveLength(1)

@@ -87,6 +87,15 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Bake 3 quarters of an hour.', 45, 45, 'bake'],
   ['Shape, and prove overnight in the fridge, 12 to 16 hours.', 720, 960, 'rise'],
 
+  // "Up to" is the most: of a wait half of it is the least that is likely (from memory), of baking the share of `hedge-amounts`.
+  ['Prove up to 24 hours.', 720, 1440, 'rise'],
+  ['Chill for up to an hour.', 30, 60, 'stand'],
+  ['Bis zu 24 Stunden im Kühlschrank ruhen lassen.', 720, 1440, 'stand'],
+  ['Bake up to 40 minutes.', 32, 40, 'bake'],
+  ['Refrigerate for 8 and up to 24 hours.', 480, 1440, 'stand'],
+  ['Refrigerate at least 8 hours and up to 2 days.', 480, 2880, 'stand'],
+  ['8 bis zu 24 Stunden ruhen lassen.', 480, 1440, 'stand'],
+
   // What the time is for
   ['Let it rise two hours before the fire.', 120, 120, 'rise'],
   ['Set it an hour to rise.', 60, 60, 'rise'],
@@ -185,16 +194,86 @@ describe('stretches of time', () => {
     ['Bake in a brick oven five hours with a moderate fire.', ['bake']],
     ['Sour: 150 g boiling water, 30 g starter (16 h, 22 °C). Bake 60 min.', ['stand', 'bake']],
     ['Put it in boiling water for 10 minutes.', ['boil']],
+    // What is done meanwhile, and where it stands.
+    ['Let it prove while the oven heats, half an hour. Bake 40 minutes.', ['rise', 'bake']],
+    ['Let them rise until the oven is hot, about 45 minutes. Bake 20 minutes.', ['rise', 'bake']],
+    ['When the oven is hot put them in, half an hour.', ['bake']],
+    ['Let it lie by the fire an hour. Bake an hour.', ['stand', 'bake']],
+    ['Leave it all night before a good fire. Bake 1 hour.', ['stand', 'bake']],
+    ['It must be placed a few minutes near the fire, in a basin, with a cloth. Bake 1 hour.', ['stand', 'bake']],
+    // Salted, drained: no baking.
+    ['Slice and salt the onions 1 hour. Bake 35 minutes.', ['stand', 'bake']],
+    ['Sugar the plums for 2 hours. Bake 35 minutes.', ['stand', 'bake']],
+    ['Season with salt and the pepper; 2 hours at 180 °C.', ['bake']],
+    ['Drain the curds in a cloth 2 hours. Bake 40 minutes.', ['stand', 'bake']],
+    // A glaze is boiled, and what is brushed with it bakes on.
+    ['Bake 40 minutes. Make the glaze: let it bubble 10 minutes.', ['bake', 'boil']],
+    ['Bake until the juice bubbles, 40 minutes.', ['bake']],
+    ['Bake 40 minutes. Glaze: 20 minutes.', ['bake', 'other']],
+    ['Bake 40 minutes, brush with the glaze and give it another 10 minutes.', ['bake', 'bake']],
     // Part of the time before it.
+    ['Leave 4 hours, with folds in the first two hours. Bake 40 minutes.', ['stand', 'other', 'bake']],
+    ['Let it rise 2 hours, knocking it back after 1 hour. Bake 40 minutes.', ['rise', 'other', 'bake']],
+    ['Let it rise 1 hour, shape it, and let it rise 1 hour. Bake 40 minutes.', ['rise', 'rise', 'bake']],
+    ['Fold every half hour for the first two hours, leaving it 4 hours in all. Bake 40 min.', ['other', 'stand', 'bake']],
+    ['4 Stunden ruhen lassen, in den ersten zwei Stunden falten. 40 Minuten backen.', ['stand', 'other', 'bake']],
+    // Roasted or dried in the oven by the heat beside it, before the fire without.
+    ['Roast at 220 °C for 20 minutes, then 180 °C for 1 hour. Rest 20 minutes.', ['bake', 'bake', 'stand']],
+    ['Roast it two hours before a good fire.', ['other']],
+    ['Time: an hour before a brisk fire.', ['other']],
+    ['30 Minuten bei 220 °C anbraten, dann bei 160 °C 2 Stunden schmoren.', ['bake', 'bake']],
+    ['Bei 90 °C 2 bis 3 Stunden trocknen.', ['bake']],
+    ['30 Minuten anbraten, 40 Minuten backen.', ['other', 'bake']],
+    ['Bake it in a quick oven for the first half hour, then three hours in a soaking heat.', ['bake', 'bake']],
+    ['Parboil the beans half an hour. Bake all day.', ['boil', 'bake']],
+    ['Cook the juice down 5 minutes. Bake 40 minutes.', ['other', 'bake']],
+    ['Die Soße 10 Minuten einkochen. 2 Stunden backen.', ['boil', 'bake']],
+    // A cool oven bakes, and what is browned in a pan does not.
+    ['Drop in nuts upon tins, and bake 15 to 20 minutes in a cool oven.', ['bake']],
+    ['Brown the beef in batches, 10 minutes. Bake 3 hours.', ['other', 'bake']],
+    ['Brown the top in a quick oven, 10 minutes.', ['bake']],
+    ['Bake 3 hours. Rest the dough 10 minutes, drop it in and cook for another 20 minutes.', ['bake', 'stand', 'bake']],
+    ['2 Stunden backen. Die letzten 15 Minuten bei 220 °C mit Salzwasser bepinseln.', ['bake', 'other']],
+    ['2 Stunden backen, alle 30 Minuten begießen.', ['bake']],
+    ['30 Min. backen; nach 20 Min. abdecken.', ['bake', 'other']],
+    ['Set it in when the bread is drawn, and leave it four or five hours.', ['bake']],
+    ['Set it in the larder and leave it four hours. Bake an hour.', ['stand', 'bake']],
+    // German nights and waits.
+    ['Über Nacht einweichen. 1 Stunde backen.', ['stand', 'bake']],
+    ['1 Stunde kalt stellen. 15 Minuten backen.', ['stand', 'bake']],
+    ['10 Minuten entspannen lassen. 15 Minuten backen.', ['stand', 'bake']],
+    // The sum of what the steps say one by one.
+    [
+      'Prep 40 min · Cook 20 min · plus 2 hrs proving. Leave to rise 1 hr. Bake 25 min.',
+      ['other', 'other', 'other', 'rise', 'bake'],
+    ],
+    // Where another time is the baking's.
+    ['Cook: 3 h. Simmer 2 hours; bake at 200 °C for 20 minutes.', ['other', 'boil', 'bake']],
+    ['Pour in the milk when it has been in the oven half an hour. Bake four hours.', ['other', 'bake']],
+    ['When it has been in the oven two hours, draw it.', ['bake']],
+    ['Bake an hour; scoop them out, and return them to dry for another half hour.', ['bake', 'bake']],
+    // Of a sponge, and folded in it.
+    ['Build the levain the night before: 25 g starter, 90 g flour, 10–12 h. Bake 40 minutes.', ['stand', 'bake']],
+    ['Fold twice in the first hour, 2 hours in total. Bake 20 minutes.', ['stand', 'bake']],
     ['Bake 22 min at 230 °C, dropping to 210 °C after the first 10 min.', ['bake', 'other']],
     ['Bake 45 minutes, uncovered for the last 15 minutes.', ['bake', 'other']],
     ['Bake 30 minutes covered, then uncover for the last 15 minutes.', ['bake', 'bake']],
   ])('%s', (text, of) => expect(readTimes(plainSection(text)).map((time) => time.of)).toEqual(of))
 
+  it('“overnight (up to 48 hours)” is one stretch', () => {
+    const found = readTimes(plainSection('Leave it overnight in the fridge (up to 48 hours).'))
+    expect(found.map(({minutes}) => minutes)).toEqual([{low: 480, high: 2880}])
+  })
+
   it('“8 hrs or overnight” is one stretch', () => {
     expect(readTimes(plainSection('Let it rise 8 hrs or overnight.')).map(({text, minutes}) => [text, minutes])).toEqual([
       ['8 hrs or overnight', {low: 480, high: 720}],
     ])
+  })
+
+  it('a night in the title is no baking time', () => {
+    const {times} = translate('# Baked beans, overnight\n\nBake in a slack oven 8 hours.\n', {file: 'a.md'}).receipts[0]!
+    expect(times.map(({of}) => of)).toEqual(['other', 'bake'])
   })
 
   it('the title’s time is no baking time', () => {
@@ -265,6 +344,8 @@ describe('times of one bake', () => {
     ['Bake 15 minutes, turn the oven down and bake 30 minutes more.', ['15-15', '30-30 then']],
     ['Bake 20 minutes at 250 °C, falling to 180 °C, altogether 75 minutes.', ['20-20', '75-75 total']],
     ['Bake 20 minutes at 250 °C and then at 180 °C, 75 minutes in all.', ['20-20', '75-75 total']],
+    ['Bake 2 hours. Boil the glaze 10 minutes; brush it on and give it another 10 minutes.', ['120-120', '10-10', '10-10 then']],
+    ['30 Minuten mit Deckel, 15 Minuten ohne Deckel backen.', ['30-30', '15-15 then']],
     // Another case, and no more of the same.
     ['Bake 40 minutes, and even ten minutes longer, if very deep.', ['40-40', '10-10']],
     ['Bake 40 minutes, or if in small tins then 20 minutes.', ['40-40', '20-20']],
@@ -319,6 +400,8 @@ const yields: ReadonlyArray<readonly [text: string, low: number, high: number, o
   ['For 4 pizzas (30 cm)', 4, 4, 'pizzas'],
   ['For 6', 6, 6, 'persons'],
   ['Makes two 800 g loaves.', 2, 2, 'loaves'],
+  ['Dough for 4 pizzas: 600 g flour.', 4, 4, 'pizzas'],
+  ['(ca. 60 Stück)', 54, 66, 'pieces'],
   ['Makes 1 (9-inch) pie', 1, 1, 'pie'],
   ['Yield: two 9x5-inch loaves', 2, 2, 'loaves'],
 ]

@@ -155,6 +155,21 @@ describe('translate', () => {
     expect(found?.value).toBe('sheet 16 x 12 in')
     expect(found?.why).toMatch(/says “tin” and no size; usual for buns/)
   })
+
+  it.each([
+    // A loaf's tin is a loaf tin, a quartern loaf large, and the dish of a roast holds it.
+    ['Household bread', '1 kg flour', 'Put it in tins.', 'loaf 9 x 5 x 3 in'],
+    ['Household bread', '1 kg flour', 'Make it up in quartern loaves.', 'free-standing loaf 30 cm'],
+    ['Seed cake', '1 kg flour', 'Put it in a tin.', 'round 9 x 2 1/2 in'],
+    ['Roast leg of mutton', '4 kg mutton', 'Set it in a dish.', 'oblong 14 x 10 x 3 in'],
+    // A long loaf tin is no wider than the usual one.
+    ['Stuten', '500 g Mehl', 'In eine Kastenform (30 cm) geben.', 'loaf 30 x 12.7 x 7.5 cm'],
+    ['Apfelkuchen', '500 g Mehl', 'Auf dem Blech ausrollen.', 'sheet 40 x 30 cm'],
+    ['Reisauflauf', '200 g Reis', 'In eine Auflaufform füllen.', 'oblong 30 x 20 x 6 cm'],
+  ])('%s of %s: “%s” is %s', (title, item, text, vessel) => {
+    const {inferred} = translate(`# ${title}\n\n- ${item}\n\n${text} Bake 40 minutes.\n`, {file: 'a.md'}).receipts[0]!
+    expect(inferred.find(({field}) => field === 'vessel')?.value).toBe(vessel)
+  })
   it('is baked in the dish, not in what it was boiled in', () => {
     const {receipts} = translate('# Rice Pudding\n\nBoil a pint of milk in a stewpan. Line the dish and bake.\n', {file: 'a.md'})
     expect(receipts[0]!.inferred.find(({field}) => field === 'vessel')?.why).toMatch(/“dish”/)

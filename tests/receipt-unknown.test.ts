@@ -153,3 +153,56 @@ describe('receipts as newcomers write them', () => {
     expect(translate(text, {file: 'a.md'}).receipts[0]!.kind).toBeNull()
   })
 })
+
+/** Common practice, no source: a baker's list in grams leaves the unit out here and there. */
+describe('a number without a measure in a list in grams', () => {
+  it('is read in grams, doubtful and told', () => {
+    const text = '- 500 flour\n- 350 water\n- 10 g salt\n- 5 yeast\n- 100 raisins\n- 2 eggs'
+    expect(entries(text)).toEqual([
+      '500 flour = 500 gram flour',
+      '350 water = 350 gram water',
+      '10 g salt = 10 gram salt',
+      '5 yeast = 5 gram yeast',
+      '100 raisins = 100 gram raisin',
+      '2 eggs = 2 count egg',
+    ])
+    expect(told(text, 'measure-taken')).toEqual([
+      '3:3 “500 flour” has no measure: it is read in grams, as the rest of the list is',
+      '4:3 “350 water” has no measure: it is read in grams, as the rest of the list is',
+      '6:3 “5 yeast” has no measure: it is read in grams, as the rest of the list is',
+      '7:3 “100 raisins” has no measure: it is read in grams, as the rest of the list is',
+    ])
+    expect(told(text, 'measure-unknown')).toEqual([])
+    const [flour, , salt] = read(text).receipts[0]!.ingredients
+    expect([flour!.takenAs, flour!.grams?.likely, flour!.notes]).toEqual([
+      'gram',
+      500,
+      ['no measure is written: read in grams, as the rest of the list is'],
+    ])
+    expect(flour!.confidence).toBeLessThan(0.6)
+    expect(salt).not.toHaveProperty('takenAs')
+  })
+
+  it('is read in a row of amounts as well', () => {
+    expect(entries('500 flour, 350 water, 10 g salt. Bake at 230 °C; then 200 butter the tin.')).toEqual([
+      '500 flour = 500 gram flour',
+      '350 water = 350 gram water',
+      '10 g salt = 10 gram salt',
+    ])
+    // An index has figures before names.
+    expect(entries('11 Lard, 15 Leaven, 17 Vinegar.').every((entry) => entry.includes('indefinite'))).toBe(true)
+  })
+
+  it.each([
+    // Nothing says that it is grams: baker's percentages, pounds, parts.
+    '- 100 flour\n- 65 water\n- 2 salt',
+    '- 2 flour\n- 1 lb sugar',
+    '- 2 cups milk\n- 10 g salt\n- 500 flour',
+    '- 1 flour\n- 10 g salt',
+    // Beside millilitres a liquid may be in either.
+    '- 250 ml milk\n- 500 g flour\n- 100 water',
+  ])('is carried through and reported where that is not sure: %j', (text) => {
+    expect(told(text, 'measure-taken')).toEqual([])
+    expect(told(text, 'measure-unknown').length).toBeGreaterThan(0)
+  })
+})

@@ -59,8 +59,11 @@ describe('a count that only the method gives', () => {
     ['Shape the dough into two round loaves.', 2, 'loaves'],
     ['Divide the dough into 12 equal pieces and shape each into a roll.', 12, 'rolls'],
     ['Divide the batter between two 20 cm tins.', 2, 'tins'],
+    ['Make into four cottage loaves.', 4, 'loaves'],
+    ['Pour into six ramekins.', 6, 'ramekins'],
     ['Den Teig in zwei Laibe teilen.', 2, 'laibe'],
     ['Zu zwei runden Laiben formen.', 2, 'laiben'],
+    ['Zu zwei großen Laiben formen.', 2, 'laiben'],
     ['Den Teig in 12 Stücke teilen und zu Brötchen formen.', 12, 'brotchen'],
   ])('%s', (text, low, of) => {
     const {serves} = readYields(plainSection(text as string))
@@ -83,5 +86,62 @@ describe('a count that only the method gives', () => {
 
   it('yields to what the receipt states', () => {
     expect(readYields(plainSection('Makes 3 loaves. Divide into six loaves.')).serves?.low).toBe(3)
+  })
+})
+
+/** What a piece of a dough is by its kind: common practice, no source. */
+describe('a dough that is divided and whose pieces are not named', () => {
+  const read = (title: string, text: string) =>
+    translate(`# ${title}\n\n- 1 kg flour\n- 650 g water\n- 20 g yeast\n\nKnead. ${text} Bake at 230 °C for 40 minutes.\n`, {
+      file: 'receipts/x.md',
+    }).receipts[0]!
+  it.each([
+    ['Household bread', 'Divide in two, shape and prove.', 2, 'loaves', 'Divide in two'],
+    ['Household bread', 'Cut the dough into 3 pieces and mould them.', 3, 'loaves', 'Cut the dough into 3 pieces'],
+    ['Household bread', 'Halve the dough and shape it.', 2, 'loaves', 'Halve'],
+    ['Pizza', 'Divide into 4. Stretch, top and bake.', 4, 'pizzas', 'Divide into 4'],
+    ['Breakfast rolls', 'Divide into 12 and shape.', 12, 'rolls', 'Divide into 12'],
+    ['Dinkelbrot', 'In 2 gleich große Stücke teilen.', 2, 'loaves', 'In 2 gleich große Stücke teilen'],
+    ['Landbrot', 'Den Teig halbieren und formen.', 2, 'loaves', 'halbieren'],
+  ])('%s: %s', (title, text, count, of, words) => {
+    const {serves, inferred} = read(title, text)
+    expect([serves?.low, serves?.high, serves?.of, serves?.text]).toEqual([count, count, of, words])
+    expect(inferred.find(({field}) => field === 'serves')).toEqual({
+      field: 'serves',
+      value: `${count} ${of}`,
+      why: `the receipt states no yield, and says “${words}”: each piece is taken as one`,
+    })
+  })
+  it.each([
+    ['Household bread', 'Divide into three, roll into strands and plait.'],
+    ['Household bread', 'Divide in two, one larger than the other, and set the smaller on top.'],
+    ['Household bread', 'Cut the apples into 4 pieces and knead them in.'],
+    ['Household bread', 'Divide each half into 6.'],
+    ['Pound cake', 'Divide in two.'],
+  ])('is not read in %s: %s', (title, text) => expect(read(title, text).serves).toBeNull())
+  it('yields to what is stated', () => expect(read('Household bread', 'Divide in two. Makes 4 loaves.').serves?.low).toBe(4))
+})
+
+/** A German household tray is about 40 × 30 cm: common practice, no source. */
+describe('a receipt for a tray', () => {
+  const dishOf = (source: string, amount: string) =>
+    makeDishes({
+      day: {
+        people: 8,
+        items: [{file: 'receipts/x.md', title: 'X', amount, wantedBy: null, line: 1, column: 1}],
+        spare: [],
+      },
+      receipts: translate(source, {file: 'receipts/x.md'}).receipts,
+      oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
+    }).dishes[0]!
+  const cake = (yields: string): string =>
+    `# Apfelkuchen vom Blech\n\n${yields}\n\n- 500 g Mehl\n- 250 ml Milch\n- 1,5 kg Äpfel\n\n30 Minuten bei 200 °C backen.\n`
+  it.each(['Für ein Blech', 'Ergibt 1 Backblech', 'Makes one tray.'])('is for that tray, whatever it weighs: %s', (yields) => {
+    const dish = dishOf(cake(yields), '2 trays')
+    expect([dish.count, dish.times]).toEqual([2, '2'])
+    expect(dish.vessel.name).toMatch(/^sheet 40 x 30 cm$/)
+  })
+  it('fills trays by their size where it says nothing', () => {
+    expect(dishOf(cake(''), 'once').count).toBe(1)
   })
 })

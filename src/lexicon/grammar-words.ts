@@ -110,7 +110,7 @@ export const bundles: Readonly<Record<string, number>> = {
 
 /** Before a number: it is not exact. Longest first where one begins another. */
 export const hedges: readonly string[] = words(
-  'rather more than, a little more than, something more than, somewhat more than, rather less than, a little less than, somewhat less than, not quite, not more than, not less than, no more than, no less than, more than, less than, upwards of, as many as, as much as, at least, at most, about, nearly, near, almost, scarcely, hardly, barely, just, fully, full, quite, roughly, approximately, approx, circa, around, say, perhaps, over, under, above, rather over, rather under, rather better than, better than, only, or so, some',
+  'rather more than, a little more than, something more than, somewhat more than, rather less than, a little less than, somewhat less than, not quite, not more than, not less than, no more than, no less than, more than, less than, upwards of, as many as, as much as, at least, at most, about, nearly, near, almost, scarcely, hardly, barely, just, fully, full, quite, roughly, approximately, approx, circa, ca, etwa, ungefahr, rund, around, say, perhaps, over, under, above, rather over, rather under, rather better than, better than, only, or so, some',
 )
 
 /** Between the number and the measure or item: how it is filled, or its size. */

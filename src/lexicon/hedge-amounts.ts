@@ -11,7 +11,9 @@ export interface HedgeAmount {
 
 export const hedgeAmounts: readonly HedgeAmount[] = [
   {
-    phrases: words('about, near, roughly, approximately, approx, circa, around, say, perhaps, some, or so'),
+    phrases: words(
+      'about, near, roughly, approximately, approx, circa, ca, etwa, ungefahr, rund, around, say, perhaps, some, or so',
+    ),
     factor: span(0.9, 1, 1.1),
     of: 'any',
     source: 'memory',
@@ -24,7 +26,7 @@ export const hedgeAmounts: readonly HedgeAmount[] = [
     of: 'any',
     source: 'memory',
   },
-  {phrases: words('not more than, no more than, at most'), factor: span(0.8, 1, 1), of: 'any', source: 'memory'},
+  {phrases: words('not more than, no more than, at most, up to'), factor: span(0.8, 1, 1), of: 'any', source: 'memory'},
   {phrases: words('not less than, no less than, at least, upwards of'), factor: span(1, 1.05, 1.25), of: 'any', source: 'memory'},
   {
     phrases: words(

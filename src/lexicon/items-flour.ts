@@ -26,7 +26,8 @@ export const flours = itemRows([
     id: 'bread flour',
     ndb: '20083',
     group: 'flour',
-    spellings: 'strong flour, strong bread flour, white bread flour, baker flour, bakers flour, hard wheat flour, canadian flour',
+    spellings:
+      'strong flour, strong white, strong bread flour, white bread flour, baker flour, bakers flour, hard wheat flour, canadian flour',
     density: span(0.5, 0.579, 0.63),
     densitySource: 'usda-sr28',
     allergens: ['wheat'],

@@ -20,6 +20,15 @@ export const sweets = itemRows([
     note: 'a quart weighed about a pound in 1837 (0.48), loosely filled',
   },
   {
+    id: 'vanilla sugar',
+    group: 'sugar',
+    spellings: 'vanillin sugar, vanilla-sugar',
+    density: span(0.78, 0.845, 0.92),
+    densitySource: 'memory',
+    pieces: [{measure: 'packet', grams: span(8, 8, 10), source: 'common-practice'}],
+    sources: ['common-practice'],
+  },
+  {
     id: 'loaf sugar',
     group: 'sugar',
     spellings:

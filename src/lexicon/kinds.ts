@@ -17,8 +17,9 @@ const rows: readonly KindRow[] = [
       'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot, butterzopf, zopf, züpfe, sonntagszopf',
     ),
     titles: words(
-      'cob, wheat cob, cob loaf, batch, batch loaf, boule, batard, coburg, coburg loaf, danish loaf, vienna loaf, household loaf, hearth loaf, white loaf, wheat loaf, wheaten loaf, milk loaf, plait, plaited loaf, french stick, quartern loaf, half quartern loaf, split tin',
+      'cob, wheat cob, cob loaf, batch, batch loaf, boule, batard, coburg, coburg loaf, danish loaf, vienna loaf, household loaf, hearth loaf, white loaf, wheat loaf, wheaten loaf, milk loaf, plait, plaited loaf, french stick, quartern loaf, half quartern loaf, split tin, tin loaf, tin loaves, tinned loaf, tins of bread',
     ),
+    endings: words('brot, brote, laib, kruste'),
     band: 'hot',
     start: {low: 200, best: 230, high: 270},
     end: 160,
@@ -64,6 +65,7 @@ const rows: readonly KindRow[] = [
       'rye bread, sourdough rye, black bread, pumpernickel, rye loaf, roggenbrot, roggenmischbrot, bauernbrot, schwarzbrot, maslin bread, mischbrot, graubrot, landbrot, krustenbrot, holzofenbrot, bauernlaib',
     ),
     titles: words('rye cob, maslin, maslin loaf'),
+    endings: words('roggenbrot, roggenvollkornbrot, mischbrot, bauernbrot, landbrot, roggenkruste'),
     band: 'hot',
     start: {low: 200, best: 235, high: 275},
     end: 140,
@@ -87,6 +89,7 @@ const rows: readonly KindRow[] = [
       'wholemeal bread, whole wheat bread, dyspepsia bread, graham bread, unbolted wheat bread, unbolted bread, brown loaf, wheatmeal bread, wholewheat loaf, spelt bread, vollkornbrot, dinkelbrot',
     ),
     titles: words('wholemeal loaf, wholemeal cob, brown cob, granary loaf, granary cob, malted loaf, spelt loaf'),
+    endings: words('vollkornbrot'),
     band: 'hot',
     start: {low: 195, best: 220, high: 260},
     end: 155,
@@ -108,6 +111,7 @@ const rows: readonly KindRow[] = [
     title: 'Sourdough bread',
     words: words('sourdough, sour dough bread, levain, leaven bread, country loaf, pain de campagne, sauerteigbrot'),
     titles: words('sourdough cob, leaven loaf, miche'),
+    endings: words('sauerteigbrot'),
     band: 'hot',
     start: {low: 210, best: 240, high: 285},
     end: 165,
@@ -177,7 +181,10 @@ const rows: readonly KindRow[] = [
     words: words(
       'rolls, french rolls, dinner rolls, breakfast rolls, bread rolls, milk rolls, baps, twists, bagels, pretzels, brötchen, semmeln, brezeln',
     ),
-    titles: words('barm cakes, barmcakes, bread cobs, cheese cobs, huffkins, blaas, manchets, manchet bread'),
+    titles: words(
+      'barm cakes, barmcakes, bread cobs, cheese cobs, huffkins, blaas, manchets, manchet bread, breadsticks, bread sticks, grissini',
+    ),
+    endings: words('brotchen, semmel, semmeln, wecken, brezel, brezeln, hornchen'),
     band: 'hot',
     start: {low: 195, best: 215, high: 245},
     end: 175,
@@ -199,7 +206,7 @@ const rows: readonly KindRow[] = [
     id: 'buns',
     title: 'Buns and tea cakes raised with yeast',
     words: words(
-      'buns, bath buns, hot cross buns, chelsea buns, rusk buns, tea cakes, teacakes, sally lunn, wigs, whigs, wiggs, cinnamon buns, currant buns, brioche, breakfast cakes, croissants',
+      'buns, bath buns, hot cross buns, chelsea buns, rusk buns, tea cakes, teacakes, sally lunn, wigs, whigs, wiggs, cinnamon buns, currant buns, brioche, breakfast cakes, croissants, zimtschnecken, hefeschnecken, rosinenbrötchen, rosinenwecken, milchbrötchen, buchteln, rohrnudeln, krapfen gebacken',
     ),
     band: 'hot',
     start: {low: 185, best: 205, high: 230},
@@ -221,9 +228,10 @@ const rows: readonly KindRow[] = [
     id: 'raised cake',
     title: 'Cake raised with yeast',
     words: words(
-      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone, hefezopf, hefekuchen, selkirk bannock, bara brith',
+      'loaf cake, election cake, bread cake, dough cake, commencement cake, raised cake, yeast cake, barm brack, seed cake with yeast, great cake, lardy cake, plum bread, challah, stollen, panettone, hefezopf, hefekuchen, selkirk bannock, bara brith, christstollen, stuten, rosinenstuten',
     ),
-    titles: words('currant loaf'),
+    titles: words('currant loaf, malt loaf, fruit loaf, fruited loaf, hefekranz, nusszopf'),
+    endings: words('stollen, zopf'),
     band: 'moderate',
     start: {low: 165, best: 190, high: 215},
     end: 140,
@@ -268,6 +276,8 @@ const rows: readonly KindRow[] = [
     words: words(
       'soda bread, irish soda bread, bread without yeast, unfermented bread, baking-powder bread, damper, bannock, barley bannock, oat bannock, soda farls, farls',
     ),
+    titles: words('soda cake, soda-cake, soda cakes'),
+    sweetened: {words: words('soda cake, soda-cake, soda cakes'), kind: 'pound cake'},
     band: 'hot',
     start: {low: 185, best: 205, high: 230},
     end: 165,
@@ -399,7 +409,7 @@ const rows: readonly KindRow[] = [
     id: 'hard gingerbread',
     title: 'Hard gingerbread and ginger nuts',
     words: words(
-      'hard gingerbread, gingerbread nuts, ginger nuts, gingernuts, ginger snaps, gingersnaps, ginger biscuits, gingerbread biscuits, brandy snaps, lebkuchen',
+      'hard gingerbread, gingerbread nuts, ginger bread nuts, ginger nuts, gingernuts, ginger snaps, gingersnaps, ginger biscuits, gingerbread biscuits, brandy snaps, lebkuchen',
     ),
     band: 'moderate',
     start: {low: 150, best: 170, high: 195},
@@ -423,6 +433,7 @@ const rows: readonly KindRow[] = [
     words: words(
       'pound cake, pound-cake, madeira cake, seed cake, seed-cake, butter cake, plain cake, rice cake, diet loaf cake, cup cake, tea cake, lemon cake, almond cake, chocolate cake, tipsy cake, cake, banana bread, banana cake, nut bread, date loaf, tea loaf, tea bread, courgette bread, zucchini bread, drizzle loaf, drizzle cake, kuchen, marmorkuchen, rührkuchen, sandkuchen, gugelhupf, napfkuchen',
     ),
+    endings: words('kuchen, torte'),
     band: 'moderate',
     start: {low: 155, best: 170, high: 190},
     end: 140,
@@ -463,7 +474,7 @@ const rows: readonly KindRow[] = [
     id: 'sponge',
     title: 'Sponge cake',
     words: words(
-      'sponge cake, sponge-cake, spunge cake, savoy cake, savoy biscuits, diet bread, sponge biscuits, sponge, naples biscuit, naples biscuits, angel cake, genoise, swiss roll, sponge fingers',
+      'sponge cake, sponge-cake, spunge cake, savoy cake, savoy biscuits, diet bread, sponge biscuits, sponge, naples biscuit, naples biscuits, angel cake, genoise, swiss roll, sponge fingers, biskuit, biskuitrolle, biskuitboden, biskuitteig',
     ),
     band: 'moderate',
     start: {low: 150, best: 165, high: 185},
@@ -509,8 +520,9 @@ const rows: readonly KindRow[] = [
     id: 'small cakes',
     title: 'Small cakes, cookies and jumbles',
     words: words(
-      'cookies, cookie, jumbles, jumbals, jumballs, small cakes, little cakes, shrewsbury cakes, drop cakes, sugar biscuits, sweet biscuits, shrewsbury biscuits, wafers, hard cakes, seed biscuits, butter biscuits, snickerdoodles, oat biscuits, chocolate chip cookies, lemon biscuits, fine cakes, madeleines',
+      'cookies, cookie, jumbles, jumbals, jumballs, small cakes, little cakes, shrewsbury cakes, drop cakes, sugar biscuits, sweet biscuits, shrewsbury biscuits, wafers, hard cakes, seed biscuits, butter biscuits, snickerdoodles, oat biscuits, chocolate chip cookies, lemon biscuits, fine cakes, madeleines, plätzchen, kekse, vanillekipferl, springerle, spritzgebäck, spekulatius, heidesand',
     ),
+    endings: words('platzchen, kekse, kipferl, taler'),
     band: 'hot',
     start: {low: 165, best: 190, high: 215},
     end: 150,
@@ -531,7 +543,7 @@ const rows: readonly KindRow[] = [
     id: 'tray cakes',
     title: 'Brownies and cakes cut from the tin',
     words: words(
-      'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen',
+      'brownies, brownie, blondies, flapjacks, flapjack, tray bake, traybake, lemon bars, date bars, blechkuchen, apfelkuchen, pflaumenkuchen, zwetschgenkuchen, streuselkuchen, butterkuchen, zuckerkuchen, zwetschgendatschi, datschi, bienenstich, kirschkuchen vom blech, kuchen vom blech, rhabarberkuchen',
     ),
     band: 'moderate',
     start: {low: 155, best: 175, high: 190},
@@ -594,7 +606,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'meringue',
     title: 'Meringues and kisses',
-    words: words('meringues, meringue, kisses, pavlova, floating kisses, italian meringue, sugar drops'),
+    words: words(
+      'meringues, meringue, kisses, pavlova, floating kisses, italian meringue, sugar drops, baiser, baisers, meringen',
+    ),
     band: 'slack',
     start: {low: 85, best: 110, high: 140},
     end: 60,
@@ -618,7 +632,7 @@ const rows: readonly KindRow[] = [
     id: 'fruit pie',
     title: 'Fruit pie with two crusts',
     words: words(
-      'apple pie, cherry pie, berry pie, plum pie, peach pie, rhubarb pie, gooseberry pie, cranberry pie, blackberry pie, mince pie, mince pies, mincemeat pie, fruit pie, currant pie, whortleberry pie, raspberry pie, damson pie, raisin pie, pear pie, marlborough pie, pie',
+      'apple pie, cherry pie, berry pie, plum pie, peach pie, rhubarb pie, gooseberry pie, cranberry pie, blackberry pie, mince pie, mince pies, mincemeat pie, fruit pie, currant pie, whortleberry pie, raspberry pie, damson pie, raisin pie, pear pie, marlborough pie, pie, apfelstrudel, strudel',
     ),
     band: 'hot',
     start: {low: 180, best: 205, high: 230},
@@ -664,7 +678,7 @@ const rows: readonly KindRow[] = [
     id: 'custard pie',
     title: 'Pumpkin, squash and custard pies, one crust',
     words: words(
-      'pumpkin pie, squash pie, custard pie, potato pie, sweet potato pie, carrot pie, lemon pie, lemon pudding in paste, cheese cakes, cheesecakes, cheesecake, curd cheesecakes, quiche, pompkin pie, cocoanut pie, chess pie, lemon meringue pie, custard tart, käsekuchen',
+      'pumpkin pie, squash pie, custard pie, potato pie, sweet potato pie, carrot pie, lemon pie, lemon pudding in paste, cheese cakes, cheesecakes, cheesecake, curd cheesecakes, quiche, pompkin pie, cocoanut pie, chess pie, lemon meringue pie, custard tart, käsekuchen, zwiebelkuchen, speckkuchen',
     ),
     band: 'moderate',
     start: {low: 160, best: 180, high: 205},
@@ -774,8 +788,9 @@ const rows: readonly KindRow[] = [
     id: 'pudding',
     title: 'Baked pudding',
     words: words(
-      'baked pudding, bread pudding, bread and butter pudding, bread-and-butter pudding, apple pudding, lemon pudding, orange pudding, cottage pudding, sago pudding, tapioca pudding, ground rice pudding, almond pudding, batter pudding, marrow pudding, quince pudding, potato pudding, carrot pudding, sunderland pudding, sponge pudding, crumble, charlotte, apple charlotte, brown betty, pan dowdy, pandowdy, cobbler, pudding',
+      'baked pudding, bread pudding, bread and butter pudding, bread-and-butter pudding, apple pudding, lemon pudding, orange pudding, cottage pudding, sago pudding, tapioca pudding, ground rice pudding, almond pudding, batter pudding, marrow pudding, quince pudding, potato pudding, carrot pudding, sunderland pudding, sponge pudding, crumble, charlotte, apple charlotte, brown betty, pan dowdy, pandowdy, cobbler, pudding, reisauflauf, auflauf',
     ),
+    endings: words('auflauf'),
     band: 'moderate',
     start: {low: 150, best: 170, high: 195},
     end: 120,
@@ -797,7 +812,7 @@ const rows: readonly KindRow[] = [
     id: 'rice pudding',
     title: 'Rice pudding, long in the oven',
     words: words(
-      'rice pudding, rice milk baked, poor man’s pudding, baked rice pudding, tapioca cream baked, plain rice pudding',
+      'rice pudding, rice milk baked, poor man’s pudding, baked rice pudding, tapioca cream baked, plain rice pudding, milchreis, milchreis im ofen',
     ),
     band: 'slow',
     start: {low: 110, best: 140, high: 165},
@@ -885,7 +900,9 @@ const rows: readonly KindRow[] = [
   {
     id: 'beans',
     title: 'Baked beans in a crock',
-    words: words('baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans'),
+    words: words(
+      'baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans, gebackene bohnen, bohnentopf',
+    ),
     band: 'slack',
     start: {low: 105, best: 160, high: 230},
     end: 75,
@@ -909,8 +926,9 @@ const rows: readonly KindRow[] = [
     id: 'stew',
     title: 'Stew or pot of meat baked slowly',
     words: words(
-      'hot-pot, hotpot, stew, baked stew, jugged hare, beef baked in a crock, casserole, daube, pot roast, beef a la mode, alamode beef, potted beef, cassoulet, baked soup',
+      'hot-pot, hotpot, stew, baked stew, jugged hare, beef baked in a crock, casserole, daube, pot roast, beef a la mode, alamode beef, potted beef, cassoulet, baked soup, eintopf, gulasch, schmorbraten, sauerbraten, rouladen',
     ),
+    endings: words('eintopf, gulasch, schmortopf'),
     band: 'slow',
     start: {low: 120, best: 150, high: 190},
     end: 90,
@@ -933,7 +951,7 @@ const rows: readonly KindRow[] = [
     id: 'baked pasta',
     title: 'Baked pasta and layered dishes',
     words: words(
-      'lasagne, lasagna, baked pasta, macaroni cheese, baked macaroni, macaroni and cheese, moussaka, cannelloni, cottage pie, shepherd’s pie, shepherds pie',
+      'lasagne, lasagna, baked pasta, macaroni cheese, baked macaroni, macaroni and cheese, moussaka, cannelloni, cottage pie, shepherd’s pie, shepherds pie, nudelauflauf',
     ),
     band: 'moderate',
     start: {low: 160, best: 185, high: 210},
@@ -956,8 +974,9 @@ const rows: readonly KindRow[] = [
     id: 'roast meat',
     title: 'Roast meat, whole cut',
     words: words(
-      'roast beef, roast pork, roast lamb, roast mutton, leg of lamb, leg of mutton, roast venison, roast meat, baked ham, to bake a ham, to bake beef, fillet of veal, sucking pig, spare-rib, meat loaf, meatloaf, ham, roast ham, shoulder of lamb, shoulder of pork, lamb shoulder, pork shoulder, lamb leg, leg of pork, pork belly, belly of pork, rib of beef, gammon, pulled pork, brisket',
+      'roast beef, roast pork, roast lamb, roast mutton, leg of lamb, leg of mutton, roast venison, roast meat, baked ham, to bake a ham, to bake beef, fillet of veal, sucking pig, spare-rib, meat loaf, meatloaf, ham, roast ham, shoulder of lamb, shoulder of pork, lamb shoulder, pork shoulder, lamb leg, leg of pork, pork belly, belly of pork, rib of beef, gammon, pulled pork, brisket, schweinebraten, rinderbraten, krustenbraten, lammbraten, schweineschulter',
     ),
+    endings: words('braten, schinken, keule'),
     band: 'moderate',
     start: {low: 155, best: 180, high: 220},
     end: 120,
@@ -979,7 +998,7 @@ const rows: readonly KindRow[] = [
     id: 'roast poultry',
     title: 'Roast poultry',
     words: words(
-      'roast chicken, roast fowl, roast turkey, roast goose, roast duck, chicken, fowl, turkey, goose, roast pheasant, roast partridge, duck',
+      'roast chicken, roast fowl, roast turkey, roast goose, roast duck, chicken, fowl, turkey, goose, roast pheasant, roast partridge, duck, gänsebraten, entenbraten, brathähnchen, brathuhn, gans, ente, martinsgans, weihnachtsgans, hähnchen, truthahn, pute',
     ),
     band: 'moderate',
     start: {low: 160, best: 185, high: 215},
@@ -1049,9 +1068,10 @@ const rows: readonly KindRow[] = [
     id: 'roast vegetables',
     title: 'Roast roots and vegetables',
     words: words(
-      'baked potatoes, roast potatoes, potatoes, baked onions, roast parsnips, roast vegetables, roast roots, baked squash, gratin, scalloped potatoes, baked tomatoes, scalloped tomatoes, ratatouille, stuffed peppers, stuffed tomatoes',
+      'baked potatoes, roast potatoes, potatoes, baked onions, roast parsnips, roast vegetables, roast roots, baked squash, gratin, scalloped potatoes, baked tomatoes, scalloped tomatoes, ratatouille, stuffed peppers, stuffed tomatoes, ofenkartoffeln, ofengemüse, kartoffelgratin, backkartoffeln',
     ),
     titles: words('corn on the cob, corn cobs, sweetcorn cobs'),
+    endings: words('gratin'),
     band: 'moderate',
     start: {low: 165, best: 190, high: 230},
     end: 130,
@@ -1071,7 +1091,7 @@ const rows: readonly KindRow[] = [
     id: 'baked fruit',
     title: 'Baked apples, pears and quinces',
     words: words(
-      'baked apples, baked pears, apples baked, pears baked, baked quinces, stewed pears in the oven, wardens, black caps, baked peaches, to bake apples, to bake pears',
+      'baked apples, baked pears, apples baked, pears baked, baked quinces, stewed pears in the oven, wardens, black caps, baked peaches, to bake apples, to bake pears, bratäpfel, bratapfel',
     ),
     band: 'slow',
     start: {low: 110, best: 150, high: 190},
@@ -1092,8 +1112,9 @@ const rows: readonly KindRow[] = [
     id: 'drying fruit',
     title: 'Fruit, herbs and crumbs dried overnight',
     words: words(
-      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes',
+      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes, dörrobst, apfelringe, dörrpflaumen, getrocknete äpfel, getrocknete birnen, getrocknete tomaten',
     ),
+    titles: words('dried in cakes, dried in the oven, dried in a slack oven, dried in the last of the heat'),
     band: 'slack',
     start: {low: 55, best: 75, high: 95},
     end: 40,

@@ -683,7 +683,7 @@ export const measures: readonly Measure[] = [
   piece('slice', 'slice, slices, slyce, rasher, rashers'),
   piece('head', 'head, heads'),
   piece('sprig', 'sprig, sprigs, spray'),
-  piece('bunch', 'bunch, bunches, faggot, faggots, fagot, fagots, bundle, bundles'),
+  piece('bunch', 'bunch, bunches, bund, faggot, faggots, fagot, fagots, bundle, bundles'),
   piece('sheet', 'sheet, sheets'),
   piece('loaf', 'loaf, loaves'),
   piece('piece', 'piece, pieces, bit, bits, lump, lumps, morsel, chunk, slip, slips, strip, strips'),

@@ -892,22 +892,22 @@ export const hedges: readonly Hedge[] = [
 export const tasks: Readonly<Record<string, 'bake' | 'rise' | 'boil' | 'stand' | 'other'>> = Object.fromEntries(
   (
     [
-      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake, backen, gebacken, backofen'],
+      ['bake', 'bake, bakes, baked, baking, bak’d, oven, ovens, ouen, brown, rebake, backen, gebacken, backofen, ofen'],
       [
         'rise',
         'rise, rises, risen, rising, raise, raised, prove, proved, proving, proof, proofed, proofing, ferment, fermented, fermenting, sponge, leaven, double, doubled, light, swell, bulk, retard, stretch, stretched, stretching, teigruhe, gehen, aufgehen, reifen, gare, stockgare, stuckgare',
       ],
       [
         'boil',
-        'boil, boiled, boiling, boils, boyl, boyle, boil’d, simmer, simmered, simmering, simmers, stew, stewed, stewing, steam, steamed, steaming, scald, fry, fried, frying, poach, braise, braised, saucepan, stewpan, kettle, kochen, gekocht, kocheln, dampfen, sieden',
+        'boil, boiled, boiling, boils, boyl, boyle, boil’d, simmer, simmered, simmering, simmers, stew, stewed, stewing, steam, steamed, steaming, scald, fry, fried, frying, poach, braise, braised, saucepan, stewpan, kettle, bubble, parboil, blanch, kochen, gekocht, kocheln, einkochen, einkocheln, dampfen, sieden',
       ],
       [
         'stand',
-        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, freeze, leave, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen, stehen, quellen, abkuhlen, auskuhlen, einweichen',
+        'stand, stands, standing, stood, soak, soaked, soaking, steep, steeped, steeping, infuse, lie, lay, lain, rest, rested, resting, cool, cooled, cooling, chill, chilled, chilling, refrigerate, refrigerated, fridge, keep, keeps, marinate, dry, drying, dried, remain, remains, set, aside, infused, macerate, drain, draining, brine, wilt, freeze, leave, leaving, letting, sit, sits, sitting, hang, hangs, hanging, hung, mature, autolyse, ruhen, stehen, quellen, abkuhlen, auskuhlen, einweichen, ziehen, kalt, entspannen, lassen',
       ],
       [
         'other',
-        'beat, beaten, beating, beats, whisk, whisked, whisking, whip, whipped, stir, stirred, stirring, knead, kneaded, kneading, work, worked, mix, mixed, roast, roasted, roasting, baste, pound, pounded, rub, broil, broiled, grill, churn, toast, roll, before, preheat, heat, old, cream, creamed, blend, fire, broiling, hours’, saute, sauteed, sauteing, sweat, caramelise, caramelised, caramelize, caramelized, skillet, hob, stovetop, ruhren, kneten, schlagen, dunsten, andunsten, schmoren, anbraten, rosten',
+        'beat, beaten, beating, beats, whisk, whisked, whisking, whip, whipped, stir, stirred, stirring, knead, kneaded, kneading, work, worked, mix, mixed, roast, roasted, roasting, baste, pound, pounded, rub, broil, broiled, grill, churn, toast, roll, before, preheat, heat, old, cream, creamed, blend, fire, broiling, hours’, saute, sauteed, sauteing, sweat, caramelise, caramelised, caramelize, caramelized, skillet, hob, stovetop, ruhren, kneten, schlagen, dunsten, andunsten, schmoren, anbraten, rosten, grillen, garen, braten, trocknen, dorren',
       ],
     ] as const
   ).flatMap(([task, list]) => words(list).map((word) => [word.replace('’', "'"), task] as const)),

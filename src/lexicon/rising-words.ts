@@ -21,6 +21,12 @@ export const risingWords: readonly RisingWord[] = [
   row('sponge', 'sponge', 'sponge, spunge, preferment, poolish, biga, levain, vorteig, sauerteig'),
   row('set', 'sets', 'make, made, set, start, build, prepare, begin, for the, fur den, ansetzen, angesetzt'),
   row(
+    'stir',
+    'stirs',
+    'stir, mix, feed, refresh, beat, whisk, combine, anruhren, verruhren, ruhren, mischen, vermischen, vermengen, ansetzen, angesetzt',
+  ),
+  row('main', 'main', 'dough, main dough, final dough, bread dough, second dough, teig, hauptteig, brotteig'),
+  row(
     'knead',
     'kneads',
     'knead, kneads, kneaded, kneading, wet up, work up, make up the dough, kneten, verkneten, geknetet, durchkneten',

@@ -212,7 +212,8 @@ export const risingWordSchema = z.object({
   id: z.string(),
   phrases: z.array(z.string()).min(1),
   /**
-   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, and what `sets` it; `kneads`, `shapes`, `bakes`: the work between;
+   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`);
+   * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it; `rises`: that it does;
    * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
    */
@@ -220,6 +221,8 @@ export const risingWordSchema = z.object({
     'leaven',
     'sponge',
     'sets',
+    'stirs',
+    'main',
     'kneads',
     'shapes',
     'into',
@@ -320,6 +323,8 @@ export const kindSchema = z.object({
   words: z.array(z.string()).min(1),
   /** Words that name the dish in a title only: in a text they are other things as well, as a cob is of corn. */
   titles: z.array(z.string()).min(1).optional(),
+  /** What a German compound ends in that names a dish of this kind and is in no row: "Kürbiskernbrot". Folded. */
+  endings: z.array(z.string()).min(1).optional(),
   band: bandSchema,
   start: z.object({low: z.number(), best: z.number(), high: z.number()}),
   end: z.number(),
@@ -353,6 +358,8 @@ export const kindSchema = z.object({
       kind: z.string(),
     })
     .optional(),
+  /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
+  sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
   /** Dry when it is done: it keeps without warmth. */
   dry: z.literal(true).optional(),
   /** Baked through, and nothing in it spoils in a day: it keeps without warmth, as bread does. Common practice, no source. */

@@ -24,14 +24,14 @@ const ofBaking = (share: string): string =>
  */
 export const stayWords: readonly StayWord[] = [
   // Through the night
-  row('night', 'night', 'night, nights, overnight, morning, next day, following day, to morrow, tomorrow'),
-  row('inside', 'inside', 'in, inside, within, there, therein'),
-  row('into-oven', 'into', 'in, into, inside, within'),
+  row('night', 'night', 'night, nights, overnight, morning, next day, following day, to morrow, tomorrow, nacht'),
+  row('inside', 'inside', 'in, inside, within, there, therein, im, darin'),
+  row('into-oven', 'into', 'in, into, inside, within, im'),
   row('beside-oven', 'beside', 'by, near, beside, before, behind, on, upon, over, under, from, outside, against, at'),
   row(
     'elsewhere',
     'elsewhere',
-    'out, remove, removed, take, taken, unmould, cellar, larder, pantry, refrigerator, fridge, icebox, freezer, rack, board, table, shelf, window, sun, sieve, jug, bucket, cool, cold, soak, soaked, soaking, steep, steeped, rise, risen, rising, prove, sponge, spunge, dough, yeast, water, milk, brine, salt, wrap, wrapped, cupboard, hearth, fire, room, store, kneading',
+    'out, remove, removed, take, taken, unmould, cellar, larder, pantry, refrigerator, fridge, icebox, freezer, rack, board, table, shelf, window, sun, sieve, jug, bucket, cool, cold, soak, soaked, soaking, steep, steeped, rise, risen, rising, prove, sponge, spunge, dough, yeast, water, milk, brine, salt, wrap, wrapped, cupboard, hearth, fire, room, store, kneading, einweichen, eingeweicht, kuhlschrank, keller, wasser, teig, gehen, ruhen, quellen, herausnehmen',
   ),
 
   // The door kept shut
@@ -46,7 +46,7 @@ export const stayWords: readonly StayWord[] = [
     'shut, closed, close, shut up, closed up, shut close, close shut, stopped, stopped up, sealed, sealed up, fast',
   ),
   row('keeps', 'keeps', 'keep, kept, keeping, leave, left, leaving, hold, held, remain, remains, stay, stays, with'),
-  row('door', 'door', 'door, doors, oven, ovens, ouen'),
+  row('door', 'door', 'door, doors, oven, ovens, ouen, ofen, backofen'),
   row(
     'ajar',
     'ajar',

@@ -74,7 +74,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'banneton',
-    'banneton, proving basket, proofing basket, straw basket, bread basket, wicker basket',
+    'banneton, proving basket, proofing basket, straw basket, bread basket, wicker basket, gärkorb, gärkörbchen, gärkörbe',
     'free-standing',
     {diameter: 0.24, height: 0.1},
     'common-practice',
@@ -162,7 +162,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'dripping-pan',
-    'dripping pan, dripping tin, roasting tin, roasting pan, baking pan, meat tin, bake pan',
+    'dripping pan, dripping tin, roasting tin, roasting pan, baking pan, meat tin, bake pan, bräter, fettpfanne',
     'oblong',
     box(14, 10, 2.5),
     'memory',
@@ -195,10 +195,18 @@ export const vessels: readonly VesselRow[] = [
   // Sheets
   row(
     'baking-sheet',
-    'baking sheet, baking sheets, cookie sheet, baking tray, oven tray, baking tin, baking tins, baking plate, baking plates, sheet pan, tin sheet, tin sheets, iron sheet, sheet iron, iron plate, iron plates, biscuit tin, flat tins',
+    'baking sheet, baking sheets, cookie sheet, baking tray, oven tray, baking tin, baking tins, baking plate, baking plates, sheet pan, tin sheet, tin sheets, iron sheet, sheet iron, iron plate, iron plates, biscuit tin, flat tins, tray, trays',
     'sheet',
     {length: inch(16), width: inch(12)},
     'common-practice',
+  ),
+  row(
+    'backblech',
+    'blech, bleche, backblech, backbleche',
+    'sheet',
+    {length: 0.4, width: 0.3},
+    'common-practice',
+    'The tray of a German household oven.',
   ),
   row(
     'half-sheet',
@@ -249,7 +257,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'muffin-tin',
-    'muffin tin, muffin pan, muffin tins, muffin pans, cupcake tin, cupcake pan, gem pan, gem pans, gem irons, popover pan, roll pan, roll pans',
+    'muffin tin, muffin pan, muffin tins, muffin pans, cupcake tin, cupcake pan, gem pan, gem pans, gem irons, popover pan, roll pan, roll pans, muffinblech, muffinform',
     'sheet',
     {length: inch(14), width: inch(11)},
     'common-practice',
@@ -326,6 +334,15 @@ export const vessels: readonly VesselRow[] = [
     'Mostly boiled or steamed in.',
   ),
   row(
+    'auflaufform',
+    'auflaufform, auflaufformen, ofenform',
+    'oblong',
+    {length: 0.3, width: 0.2, height: 0.06},
+    'memory',
+    'Of German households; oval ones hold as much.',
+  ),
+  row('tarteform', 'tarteform, quicheform, obstbodenform', 'round', {diameter: 0.28, height: 0.03}, 'memory'),
+  row(
     'souffle-dish',
     'souffle dish, souffle case, souffle tin, case, paper case, paper cases',
     'round',
@@ -381,7 +398,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'cast-iron-pot',
-    'iron pot, cast iron pot, iron kettle, bake kettle, enamelled pot, dutch oven, camp oven, bread pot',
+    'iron pot, cast iron pot, iron kettle, bake kettle, enamelled pot, dutch oven, camp oven, bread pot, gusstopf, gusseiserner topf, gusseisernen topf, schmortopf',
     'crock',
     round(10, 5),
     'common-practice',

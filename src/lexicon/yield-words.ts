@@ -64,6 +64,20 @@ export const aboutYield: ReadonlyMap<string, string> = new Map([
 
 const set = (list: string): ReadonlySet<string> => new Set(words(list))
 
+/** What a piece becomes that a dough is divided into, by the words that name its kind of dish, or by the kind's id. Common practice, no source. */
+export const kindPieces: Readonly<Record<string, string>> = {
+  'white bread': 'loaves',
+  'rye bread': 'loaves',
+  'wholemeal bread': 'loaves',
+  'sourdough bread': 'loaves',
+  'soda bread': 'loaves',
+  'flat bread': 'flatbreads',
+  pizza: 'pizzas',
+  pizzas: 'pizzas',
+  rolls: 'rolls',
+  buns: 'buns',
+}
+
 /**
  * How a method says what its dough or batter comes to, where the receipt states no yield: "divide into six loaves", "pour into two tins".
  * Only things that are baked as they are shaped; balls, layers and rounds may be anything. Common practice, no source.
@@ -76,11 +90,16 @@ export const methodYields = {
     'loaf, loaves, rolls, buns, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, wigs, wiggs, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
   ),
   ones: set('roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
-  vessels: set('tin, tins, pan, pans, moulds, molds, kastenformen, springformen, formen'),
+  vessels: set('tin, tins, pan, pans, moulds, molds, ramekins, kastenformen, springformen, formen'),
+  /** What is done with pieces that make one loaf together, or no loaf. */
+  together: set(
+    'plait, plaits, plaited, braid, braided, strand, strands, rope, ropes, twist, strang, strange, flechten, zopf, topknot, knob, lid, larger, smaller, half, filling, layers, sheet, sheets',
+  ),
   pieces: set('pieces, parts, portions, balls, stucke, teile, teilstucke, portionen, teiglinge, stucken'),
   verbs: {
     divide: set('divide, divided, portion, scale, split, teilen, aufteilen, unterteilen, portionieren'),
     shape: set('shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work'),
+    cut: set('cut, halve, halved, halves, schneiden, halbieren, abstechen'),
     behind: set(
       'teilen, aufteilen, unterteilen, portionieren, formen, verteilen, fullen, geben, wirken, backen, geteilt, geformt',
     ),

@@ -525,7 +525,9 @@ function modernNotes(
         soda.acidFactor > 1 ? ' It takes up half as much acid: use a little less of what is sour, or more soda to taste.' : ''
       return [`${item.id}: ${kitchenText(soda.soda, 'g')} of baking soda gives the same gas, ${workingOn(sour)}.${spare}`]
     }
-    const dry = asDryYeast(item.id, grams, millilitres, measure.dimension === 'mass', year)
+    // Only pressed yeast is sold in cubes.
+    const weighed = measure.dimension === 'mass' || measure.id === 'cube'
+    const dry = asDryYeast(item.id, grams, millilitres, weighed, year)
     if (dry !== null) {
       because(`${dry.why}: ${sizeText(dry.dry, 'g')}`, dry.source)
       return [`${item.id}: ${kitchenText(dry.dry, 'g')} of active dry yeast does the work; go by the rise, not the clock`]

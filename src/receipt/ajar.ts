@@ -2,7 +2,7 @@ import type {StayWord} from '../lexicon/schema.js'
 import {stayWords} from '../lexicon/stay-words.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {sentenceAt} from './times.js'
+import {sentenceAt} from './sentences.js'
 import type {Span} from './types.js'
 
 const tree = (use: StayWord['use']) =>

@@ -3,7 +3,7 @@ import {alternativeAt, mixture} from './alternatives.js'
 import {pastAlternative, type Quantity, textOf} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, ONE} from './exact.js'
-import {COUNTED, GENERAL, ONE_OF} from './item-classes.js'
+import {COUNTED, GENERAL, ONE_OF, POURED} from './item-classes.js'
 import {countedParts} from './item-parts.js'
 import {sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
@@ -105,10 +105,14 @@ const OF_THE_AMOUNT = new Set([
   'lighter',
 ])
 
+const GERMAN_WORK = /^(?:teilen|aufteilen|formen|abwiegen|wiegen|portionieren|abstechen|schwer)$/
+
 /** "2 oz. blorp and 3 eggs": one or two words that are nothing else here, between a measure and the phrase's end. */
 function standsAlone({words, bits, tokens}: View, noun: Noun): boolean {
   // "180C/160C fan", "gas": of the oven.
   if (noun.next - noun.start > 2 || OF_THE_OVEN.has(words[noun.start]!) || OF_THE_AMOUNT.has(words[noun.start]!)) return false
+  // "In 10 Stücke à 85 g teilen": what is done with it.
+  if (GERMAN_WORK.test(words[noun.start]!)) return false
   for (let i = noun.start; i < noun.next; i++) if (bits[i] !== 0 && !(bits[i]! & DESCRIBES)) return false
   const after = tokens[noun.next]
   return (
@@ -148,6 +152,30 @@ function acceptable(view: View, quantity: Quantity, noun: Noun, mode: Mode, of: 
   if (row.group === 'made dish' && mode !== 'list') return /biscuit|roll|rusk|cracker|sponge/.test(row.id)
   if (mode === 'list') return true
   return counted || plural
+}
+
+/** Fewer of what is poured or weighed are no grams left out. */
+const LEAST_BARE = 5
+
+/** How far off a measure in grams may stand, tokens. */
+const ROW = 40
+
+/** Whether an amount in grams or kilograms stands in the same row: an index has figures before names too. */
+function nearGrams(tokens: View['tokens'], at: number): boolean {
+  const {block} = tokens[at]!
+  for (let k = Math.max(0, at - ROW); k < at + ROW && k + 1 < tokens.length; k++)
+    if (tokens[k]!.block === block && tokens[k]!.kind === 'number' && /^(?:g|gr|gramm?|grams|kg)$/.test(tokens[k + 1]!.word))
+      return true
+  return false
+}
+
+/** "500 flour, 350 water, 10 g salt": a bare figure of what nobody counts, with its name between commas. Its measure is left out. */
+function isBareInRow({tokens, words}: View, at: number, quantity: Quantity, {start, next, row, known}: Noun): boolean {
+  if (quantity.measure !== 'count' || !quantity.figure || !known || row === null || !POURED.has(row.group)) return false
+  if (start !== at + 1 || quantity.low.value < LEAST_BARE || !nearGrams(tokens, at)) return false
+  const opens = tokens[at - 1] === undefined || tokens[at - 1]!.block !== tokens[at]!.block || /^[,;:]$/.test(words[at - 1]!)
+  const after = tokens[next]
+  return opens && (after === undefined || after.block !== tokens[at]!.block || /^[,;.]$/.test(after.word))
 }
 
 /** A quantity with its name: alternatives, mixtures, what stands after it. The token after them. */
@@ -374,8 +402,13 @@ export function measured(
             quantity.dimension === 'mass' ||
             ((quantity.dimension === 'volume' || SOLD.has(quantity.measure)) && quantity.figure))
     const noun = readNoun(entries.view, i, to, open, mode === 'list')
-    if (noun !== null && acceptable(entries.view, quantity, noun, mode, of, the)) {
+    if (
+      noun !== null &&
+      (acceptable(entries.view, quantity, noun, mode, of, the) || isBareInRow(entries.view, at, quantity, noun))
+    ) {
       if (partial && counted) return noun.next
+      // "Small cakes the size of a French roll"
+      if (quantity.article && words[at - 1] === 'of' && words[at - 2] === 'size') return noun.next
       if (partial && entries.has(key(noun))) return noun.next
       if (the && entries.has(key(noun))) return noun.next
       return named(entries, at, quantity, noun, to, mode, hedges)

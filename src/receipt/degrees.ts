@@ -1,5 +1,5 @@
 import type {Band} from '../lexicon/schema.js'
-import {BAKES, DEGREE_AFTER, FAN_AFTER, INSIDE_WORDS, JOINTS, OVENS, POT_WORDS} from './heat-words.js'
+import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
 
 const BANDS: ReadonlyArray<readonly [Band, number]> = [
@@ -178,7 +178,7 @@ export class DegreeReader extends Walk {
     const dash = unitBefore === null ? k : unitBefore.end
     const second = tokens[dash + 1]
     if (
-      /^(?:-|—|to|or|and)$/.test(this.word(dash)) &&
+      /^(?:-|—|to|or|and|bis)$/.test(this.word(dash)) &&
       second !== undefined &&
       second.kind === 'number' &&
       second.den === 1 &&
@@ -218,7 +218,7 @@ export class DegreeReader extends Walk {
     }
     if (low > 1000 || high > 1000) return null
     if (
-      FAN_AFTER.has(this.word(end)) ||
+      (FAN_AFTER.has(this.word(end)) && !this.#fansNext(end + 1, low, unit?.unit ?? '')) ||
       (this.word(end) === '(' && FAN_AFTER.has(this.word(end + 1)) && this.word(end + 2) === ')')
     ) {
       fan = true
@@ -246,6 +246,12 @@ export class DegreeReader extends Walk {
       notes,
       sources,
     }
+  }
+
+  /** "180 °C Umluft 160 °C": the fan is the lower figure's behind it, on the same scale. */
+  #fansNext(k: number, figure: number, scale: 'f' | 'c' | ''): boolean {
+    const next = this.tokens[k]
+    return next?.kind === 'number' && next.den === 1 && next.num >= 100 && next.num < figure && this.#unit(k + 1)?.unit === scale
   }
 
   /** "230/210 °C", "230/210 °C (plain/fan)": the plain oven's figure, with the fan's in the note; null where none stands there. */
@@ -373,7 +379,7 @@ export class DegreeReader extends Walk {
     const high = this.limit(end < this.tokens.length ? end : from, 10)
     for (let k = end; k < high; k++) {
       const word = this.word(k)
-      if (OVENS.has(word) || BAKES.has(word)) return true
+      if (OVENS.has(word) || BAKES.has(word) || IN_OVEN.has(word)) return true
       if (INSIDE_WORDS.has(word)) return false
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
@@ -391,9 +397,9 @@ export class DegreeReader extends Walk {
   #besideTime(from: number, end: number): boolean {
     const low = this.floor(from, 8)
     const high = this.limit(end < this.tokens.length ? end : from, 8)
-    for (let k = low; k < high; k++) {
-      if (POT_WORDS.has(this.word(k))) return false
-    }
+    // A German pot is given no degrees: "30 Minuten bei 220 °C anbraten" is done in the oven.
+    const inOven = this.word(from - 1) === 'bei'
+    for (let k = low; k < high; k++) if (POT_WORDS.has(this.word(k)) && !(inOven && MEAT_TOO.has(this.word(k)))) return false
     for (let k = low; k < high; k++)
       if (
         this.tokens[k]!.kind === 'number' &&

@@ -2,7 +2,7 @@ import {eveningWords} from '../lexicon/evening-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {endsSentence, sentenceAt} from './times.js'
+import {endsSentence, sentenceAt} from './sentences.js'
 import type {EveningBefore, ReadIngredient, Span, TimePhrase} from './types.js'
 
 /**

@@ -126,12 +126,16 @@ export function fillFromKind(known: Known): Inferred[] {
       // "On the bricks" says that no tin is used, and nothing of the size: that is its kind's, a flat bread's or a loaf's.
       // Nor does "a tin" of what is baked by the sheetful: it is a flat one.
       const bare =
-        (named.row.shape === 'free-standing' && row.vessel.startsWith('free-standing')) ||
-        (named.row.id === 'tin-kettle' && row.vessel.startsWith('sheet'))
+        (named.row.shape === 'free-standing' && named.row.id !== GREAT_LOAF && row.vessel.startsWith('free-standing')) ||
+        (named.row.id === 'tin-kettle' && row.vessel.startsWith('sheet')) ||
+        // "A dish" of a roast is one that holds it.
+        (PLAIN_DISH.test(words(section, named)) && row.vessel.startsWith('oblong'))
+      // A loaf's tin is a loaf tin.
+      const tin = named.row.id === 'tin-kettle' && LOAVES.test(row.vessel) ? LOAF_TIN : named.row
       inferred.push({
         field: 'vessel',
-        value: bare ? row.vessel : vesselSize(named.row),
-        why: `the receipt says “${words(section, named)}” and no size; ${bare ? from : sizeSource(named.row)}`,
+        value: bare ? row.vessel : vesselSize(tin),
+        why: `the receipt says “${words(section, named)}” and no size; ${bare ? from : sizeSource(tin)}`,
       })
     } else {
       inferred.push({
@@ -141,6 +145,12 @@ export function fillFromKind(known: Known): Inferred[] {
       })
     }
   }
+  if (facts.serves === undefined && serves?.divided === true)
+    inferred.push({
+      field: 'serves',
+      value: `${serves.low} ${serves.of}`,
+      why: `the receipt states no yield, and says “${serves.text.replace(/\s+/g, ' ')}”: each piece is taken as one`,
+    })
   if (facts.serves === undefined && serves === null) {
     inferred.push({
       field: 'serves',
@@ -150,6 +160,13 @@ export function fillFromKind(known: Known): Inferred[] {
   }
   return inferred
 }
+
+/** "Quartern loaves" say how large they are. */
+const GREAT_LOAF = 'household-loaf'
+const PLAIN_DISH = /^(?:dish|dishes|tin|pan|earthen dish|baking dish)$/i
+/** The vessel of a kind that is baked in loaves. */
+const LOAVES = /^(?:free-standing loaf|loaf) /
+const LOAF_TIN = vessels.find(({id}) => id === 'loaf-pan')!
 
 const sizeSource = (row: VesselRow): string => (row.source === 'memory' ? 'its size is from memory' : `its size: ${row.source}`)
 

@@ -87,6 +87,10 @@ export const CONTEXT_BAKES = set(
 export const POT_WORDS = set(
   'stew stewed simmer boil boiled boiling fry fried saucepan kettle pot stewpan skillet over frying pan griddle steam kochen gekocht kocheln topf pfanne anbraten dunsten andunsten schmoren rosten sieden schmelzen',
 )
+/** German words of the pot that are said of meat in the oven too. */
+export const MEAT_TOO = set('anbraten schmoren topf pfanne rosten')
+/** Behind a German heat: what is done with the oven's. */
+export const IN_OVEN = set('trocknen dorren schmoren anbacken ausbacken uberbacken gratinieren')
 export const ADVERB_STOPS = set(
   'until till when and then or if stir boil serve pour mix beat but simmer fry stew add put take turn strain that which stewed boiled eat',
 )

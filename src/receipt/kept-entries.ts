@@ -1,3 +1,5 @@
+import {lookUpMeasure} from '../lexicon/index.js'
+import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {type Draft, type Entries, key} from './entries.js'
 import {POURED} from './item-classes.js'
@@ -13,15 +15,50 @@ import {ARTICLE, type View} from './view.js'
  */
 function withoutMeasure({bits, words}: View, d: Draft): boolean {
   if (d.unknownMeasure) return true
-  if (!d.inList || d.low === null || d.measure !== 'count' || d.stated !== undefined || !d.known || d.row === null) return false
+  if (d.low === null || d.measure !== 'count' || d.stated !== undefined || !d.known || d.row === null) return false
   if (d.item.includes(' of ') || d.row.pieces.some((piece) => piece.measure === 'count')) return false
   // "4 marrows": what has a plural is counted.
   if (/(?:[^s]s|leaf)$/.test(words[d.next - 1] ?? '')) return false
   return POURED.has(d.row.group) && (bits[d.start]! & ARTICLE) === 0
 }
 
-/** A draft as the receipt gives it. */
-function output(view: View, d: Draft): ReadIngredient {
+const IN_GRAMS = 'no measure is written: read in grams, as the rest of the list is'
+/** Below 0.6 a reading is shown as doubtful. */
+const DOUBTFUL = 0.55
+
+/** Measures beside which a list is still one in grams: spoons and what is not measured. */
+const BESIDE_GRAMS = new Set(['gram', 'kilogram', 'millilitre', 'centilitre', 'litre', 'teaspoon', 'tablespoon', 'pinch', 'dash'])
+const METRIC_VOLUMES = new Set(['millilitre', 'centilitre', 'litre'])
+const LIQUIDS = new Set(['liquid', 'spirit', 'dairy'])
+/** Fewer grams of flour, butter or sugar are in no list. Common practice, no source. */
+const LEAST_GRAMS = 5
+/** So many of what has no weight by the piece, as raisins, are weighed and not counted. Common practice, no source. */
+const LEAST_WEIGHED = 20
+
+/**
+ * Whether a bare number of the list is one of grams: "500 flour" where all else is in grams. A liquid is not taken so where others are in
+ * millilitres.
+ */
+function bareGrams(view: View, drafts: readonly Draft[]): (d: Draft) => boolean {
+  const listed = drafts.filter((d) => d.low !== null)
+  const throughout = listed.every(({measure}) => {
+    const dimension = lookUpMeasure(measure)?.dimension
+    return (dimension !== 'mass' && dimension !== 'volume') || BESIDE_GRAMS.has(measure)
+  })
+  if (!throughout || !listed.some(({measure}) => measure === 'gram' || measure === 'kilogram')) return () => false
+  const volumes = listed.some(({measure}) => METRIC_VOLUMES.has(measure))
+  return (d) => {
+    if (d.unknownMeasure || d.low === null || d.measure !== 'count' || d.stated !== undefined || d.row === null) return false
+    const {group, pieces} = d.row
+    if (volumes && LIQUIDS.has(group)) return false
+    if (!withoutMeasure(view, d))
+      return d.inList && !pieces.some(({measure}) => measure === 'count') && group !== 'egg' && d.low.value >= LEAST_WEIGHED
+    return d.low.value >= (group === 'leaven' || group === 'salt' ? 1 : LEAST_GRAMS)
+  }
+}
+
+/** A draft as the receipt gives it; `grams` where its bare number is one of grams. */
+function output(view: View, d: Draft, grams: boolean): ReadIngredient {
   const {tokens, section} = view
   const start = tokens[d.start]!.start
   const end = Math.max(start, tokens[d.next - 1]!.end)
@@ -33,19 +70,33 @@ function output(view: View, d: Draft): ReadIngredient {
     amount: d.low === null || d.high === null ? null : {low: d.low.value, high: d.high.value},
     exact: d.low === null ? null : d.low.toString(),
     ...(ranged ? {exactHigh: d.high!.toString()} : {}),
-    measure: d.low === null ? 'indefinite' : d.measure,
+    measure: d.low === null ? 'indefinite' : grams ? 'gram' : d.measure,
     item: d.item,
     known: d.known,
     ...(d.measureText === '' ? {} : {measureText: d.measureText}),
     hedges: d.hedges,
     ...(d.prepared === '' ? {} : {prepared: d.prepared}),
     part: d.part,
-    confidence: Math.round(d.confidence * 100) / 100,
+    confidence: Math.round((grams ? Math.min(d.confidence, DOUBTFUL) : d.confidence) * 100) / 100,
     ...(d.other === undefined ? {} : {other: d.other}),
-    notes: d.notes,
+    notes: grams ? [...d.notes, IN_GRAMS] : d.notes,
     ...(d.stated === undefined ? {} : {stated: d.stated}),
-    ...(withoutMeasure(view, d) ? {unmeasured: true} : {}),
+    ...(grams ? {takenAs: 'gram' as const} : withoutMeasure(view, d) ? {unmeasured: true as const} : {}),
   }
+}
+
+const PREFERMENTS: ReadonlySet<string> = new Set(
+  'biga,poolish,levain,preferment,sponge,vorteig,sauerteig,starter,leaven'.split(','),
+)
+const isPreferment = ({item}: Draft): boolean => PREFERMENTS.has(item)
+/** How far from the head of its sentence the sponge stands: "Build the levain the night before". */
+const HEAD = 6
+
+/** Whether the sentence of the prose that token `at` stands in is of a sponge being set. */
+function setsSponge({words, tokens}: View, at: number): boolean {
+  let from = at
+  while (from > 0 && tokens[from - 1]!.block === tokens[at]!.block && !/^[.;!?]$/.test(words[from - 1]!)) from--
+  return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
 }
 
 /** Before a name that was given before. */
@@ -81,6 +132,20 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       const same = listedAmounts.get(key(d))
       // A step that only says again what the list gave.
       if (same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
+      if (setsSponge(view, d.start)) {
+        const built = kept.find((one) => one.inList && one.low !== null && isPreferment(one))
+        // "Levain: 25 g starter, 90 g flour": what the list's levain is built of.
+        if (built !== undefined) {
+          built.notes = [...built.notes, textOf(view, d.start, d.next).replace(/\s+/g, ' ')]
+          continue
+        }
+        // "For the biga stir 90 g water": of the list's water.
+        const whole = same?.find((one) => one.measure === d.measure && one.low!.value > d.high!.value)
+        if (whole !== undefined) {
+          whole.notes = [...whole.notes, textOf(view, d.start, d.next).replace(/\s+/g, ' ')]
+          continue
+        }
+      }
       kept.push(d)
       seen.add(key(d))
       continue
@@ -103,5 +168,6 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
     kept.push(d)
   }
   kept.sort((a, b) => view.tokens[a.start]!.start - view.tokens[b.start]!.start)
-  return kept.map((d) => output(view, d))
+  const inGrams = bareGrams(view, kept)
+  return kept.map((d) => output(view, d, inGrams(d)))
 }

@@ -1,7 +1,7 @@
 import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import type {DishKind} from '../lexicon/schema.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
-import {plainSection, type Section} from './section.js'
+import {plainSection, type Section, type Token} from './section.js'
 import type {ReadIngredient} from './types.js'
 
 /** Which row of `lexicon/kinds` a receipt is, and the words that say so. */
@@ -29,11 +29,18 @@ const BAKES: ReadonlySet<string> = new Set(['bake', 'baked', 'baking', 'oven', '
  * @returns null where nothing tells
  */
 export function kindOf(section: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
-  const found = named(section, ingredients)
+  const named = byName(section, ingredients)
+  const sweet = named === null ? undefined : lookUpKind(named.id)?.sweetened
+  const found =
+    named !== null && sweet?.words.includes(named.words) && ingredients.some(isSweetening) ? {...named, id: sweet.kind} : named
   const other = found === null ? undefined : lookUpKind(found.id)?.leavened
   if (found === null || other === undefined || (other.words !== undefined && !other.words.includes(found.words))) return found
   return leavenOf(ingredients) === other.by ? {...found, id: other.kind, leaven: other.by} : found
 }
+
+/** A spoon of sugar feeds the yeast or browns the crust; more makes a cake. Common practice, no source. */
+const isSweetening = ({item, measure, amount}: ReadIngredient): boolean =>
+  lookUpItem(item)?.group === 'sugar' && amount !== null && !/spoon|pinch|count/.test(measure)
 
 /** The one leaven of a bread; null where there is none, or both. */
 function leavenOf(ingredients: readonly ReadIngredient[]): 'yeast' | 'sourdough' | null {
@@ -55,12 +62,25 @@ export function raisedBySoda(ingredients: readonly Pick<ReadIngredient, 'item'>[
 /** Rows of `lexicon/items` that raise a dough by yeast. */
 const YEASTS: readonly string[] = ['yeast', 'compressed yeast', 'dry yeast', 'dry yeast cake', 'emptins', 'sponge of yeast']
 
-function named(section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
+const LEAVENS: ReadonlySet<string> = new Set([...YEASTS, 'leaven'])
+/** "Everyday loaf", "Harvest loaf": a bread, where yeast or leaven raises it; a "lemon loaf" without is a cake. */
+const LOAF = /\bloa(?:f|ves)\b/i
+const PLAIN_LOAF = 'white bread'
+
+function byName(section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
   const title = section.title === '' ? null : byTitle(section.title)
   let bakes = false
   for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true
   if (!bakes && OTHERWISE.test(section.title)) return {id: UNBAKED_ID, words: section.title, by: 'title'}
-  if (title === null) return bakes ? byText(section) : null
+  if (title === null) {
+    const loaf = LOAF.exec(section.title)
+    if (loaf !== null) {
+      const raised = ingredients.some(({item}) => LEAVENS.has(lookUpItem(item)?.id ?? ''))
+      const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
+      if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
+    }
+    return bakes ? byText(section) : null
+  }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =
     GENERIC.test(title.words) &&
@@ -123,8 +143,10 @@ function byTitle(title: string): KindFound | null {
   const known = titles.get(title)
   if (known !== undefined) return known
   const {tokens} = plainSection(title)
-  // What follows "with", "without", "for", "to eat with" is not the dish; "or" gives it a second name.
-  let end = tokens.findIndex((t, i) => i > 0 && /^(?:with|without|for|in|from|on|\(|,|;|—|:)$/.test(t.word))
+  // What follows "with", "without", "for", "to eat with", "by sponge and dough" is not the dish; "or" gives it a second name.
+  let end = tokens.findIndex(
+    (t, i) => i > 0 && /^(?:with|without|for|by|in|from|on|mit|ohne|vom|fur|nach|\(|,|;|—|:)$/.test(t.word),
+  )
   if (end <= 0) end = tokens.length
   const head = phrasesIn(TITLES, tokens, 0, end)
   // "Lamb with beans" is lamb, though no kind is named by it.
@@ -141,7 +163,7 @@ function byTitle(title: string): KindFound | null {
   }
   const result: KindFound | null =
     best === null
-      ? null
+      ? compound(tokens, end)
       : {
           id: best.row.id,
           words: tokens
@@ -153,6 +175,20 @@ function byTitle(title: string): KindFound | null {
   if (titles.size >= CACHE_LIMIT) titles.clear()
   titles.set(title, result)
   return result
+}
+
+const ENDINGS = kinds
+  .flatMap(({id, endings = []}) => endings.map((ending) => ({id, ending})))
+  .sort((a, b) => b.ending.length - a.ending.length)
+
+/** "Kürbiskernbrot": what a German compound ends in, of the last word before token `end` that has such an end. */
+function compound(tokens: readonly Token[], end: number): KindFound | null {
+  for (let k = end - 1; k >= 0; k--) {
+    const {word} = tokens[k]!
+    const found = ENDINGS.find(({ending}) => word.endsWith(ending))
+    if (found !== undefined) return {id: found.id, words: word, by: 'title'}
+  }
+  return null
 }
 
 const NOT_THE_DISH: ReadonlySet<string> = new Set([

@@ -1,3 +1,4 @@
+import {kindPieces} from '../lexicon/yield-words.js'
 import {readAjar} from './ajar.js'
 import {type Boiled, boiledWhole} from './boiled.js'
 import {HOTTEST} from './degrees.js'
@@ -7,7 +8,7 @@ import {readHeat} from './heat.js'
 import {heatsBeyond} from './heat-beyond.js'
 import type {UnknownHeat} from './heat-readings.js'
 import {readIngredients} from './ingredients.js'
-import {mayBeBoiled} from './kinds.js'
+import {kindOf, mayBeBoiled} from './kinds.js'
 import {apartFromNotes} from './note-bakes.js'
 import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
@@ -35,7 +36,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`, `facts-second`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `measure-taken`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`, `facts-second`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -94,6 +95,15 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         if (places === undefined) unknownItems.set(one.item, [one.start])
         else places.push(one.start)
       }
+      if (one.takenAs !== undefined)
+        messages.push({
+          file,
+          ...place(one.start),
+          severity: 'warning',
+          rule: 'measure-taken',
+          reason: `“${noteWords(one.text)}” has no measure: it is read in grams, as the rest of the list is`,
+          suggest: 'write the measure behind the number, as in “500 g flour”',
+        })
       if (one.unmeasured === true)
         messages.push({
           file,
@@ -104,7 +114,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
             one.measureText === undefined
               ? `“${noteWords(one.text)}” has no measure that this lexicon knows: its number is carried through without a weight`
               : `“${one.measureText}” in “${noteWords(one.text)}” is no measure that this lexicon knows: the number is carried through without a weight`,
-          suggest: 'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
+          suggest:
+            one.measureText === undefined
+              ? 'write the measure behind the number, as in “500 g flour”'
+              : 'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
         })
       if (one.other !== undefined)
         messages.push({
@@ -167,6 +180,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     // The night of a sponge is no rising of the dough.
     const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
     const rising = readRising(section, own)
+    const piece = (): string | null => {
+      const kind = boiled === null ? kindOf({...section, title}, ingredients) : null
+      return kind === null ? null : (kindPieces[kind.words] ?? kindPieces[kind.id] ?? null)
+    }
     const receipt: ReadReceipt = {
       file,
       title,
@@ -183,7 +200,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
       ...(evening.length > 0 ? {evening} : {}),
-      ...readYields(section),
+      ...readYields(section, piece),
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
     }

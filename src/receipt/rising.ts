@@ -2,8 +2,8 @@ import {risingWords} from '../lexicon/rising-words.js'
 import type {RisingWord} from '../lexicon/schema.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
+import {endsSentence, sentenceAt} from './sentences.js'
 import {spansOf} from './stays.js'
-import {endsSentence, sentenceAt} from './times.js'
 import type {TimePhrase} from './types.js'
 
 /** The stages of a dough: its sponge, its rising in bulk, and how long it proves when it is shaped. */
@@ -30,6 +30,8 @@ const REACH = 6
 const SPONGE = 30
 /** What waits so long before the shaping, minutes, is the dough, whatever its words. Common practice, no source. */
 const LONG = 60
+/** No dough waits longer, minutes: what does is yeast or vinegar. Common practice, no source. */
+const LONGEST = 4320
 /** How many words before a wait its sponge, its yeast or its dough is named. */
 const NEAR = 80
 
@@ -48,7 +50,7 @@ export interface Rising {
  */
 export function readRising(section: Section, times: readonly TimePhrase[]): Rising {
   const {tokens} = section
-  const leaven = tokens.findIndex((_, k) => at('leaven', tokens, k) !== null)
+  const leaven = tokens.findIndex((_, k) => at('leaven', tokens, k) !== null && !isCake(tokens[k + 1]))
   const rises = times.some(({of}) => of === 'rise')
   if (leaven === -1 && !rises) return {times: [...times], untimed: []}
 
@@ -56,13 +58,18 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const lastRise = times.reduce((last, {of}, n) => (of === 'rise' ? starts[n]! : last), Math.max(0, leaven))
   const firstRise = starts[times.findIndex(({of}) => of === 'rise')] ?? -1
   const bakes = bakeFrom(tokens, times, starts, lastRise)
-  const shaped = lastWhere(tokens, bakes, (k) => isShaping(tokens, k))
+  // "Focaccia in a tray" is no shaping of it.
+  const titled = (k: number): boolean => tokens[k]!.block === 0 && section.blocks[0]!.kind === 'heading'
+  const shaped = lastWhere(tokens, bakes, (k) => !titled(k) && isShaping(tokens, k))
   const dough = shaped ?? bakes
   const kneaded = lastWhere(tokens, dough, (k) => at('kneads', tokens, k) !== null)
   const firstKneaded = tokens.findIndex((_, k) => k > leaven && at('kneads', tokens, k) !== null)
 
+  const ofLabel = underSpongeLabel(section, times, starts)
+
   const marked = times.map((time, n): TimePhrase => {
     const k = starts[n]!
+    if (ofLabel.has(n)) return {...time, stage: 'sponge'}
     const waits = time.of === 'rise' || (time.of === 'stand' && leaven !== -1 && !time.overnight && !soaks(tokens, k))
     if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
     if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
@@ -72,7 +79,7 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
     // A wait that is no rising by its own words counts where it is the dough that waits.
     const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
     // "Stir together, cover and leave 12 to 18 hours" is no wait for anything else.
-    const long = shaped !== null && k > leaven && time.minutes.low >= LONG
+    const long = leaven !== -1 && k > leaven && time.minutes.low >= LONG && time.minutes.high <= LONGEST
     return time.of === 'rise' || made || long || near('dough', tokens, k) ? {...time, stage: 'rise'} : time
   })
 
@@ -105,6 +112,9 @@ function bakeFrom(tokens: readonly Token[], times: readonly TimePhrase[], starts
   return tokens.length
 }
 
+/** A sponge cake that is soaked or sliced raises nothing. */
+const isCake = (next: Token | undefined): boolean => /^(?:cakes?|biscuits?|fingers?|rusks?)$/.test(next?.word ?? '')
+
 function lastWhere(tokens: readonly Token[], before: number, holds: (k: number) => boolean): number | null {
   for (let k = Math.min(before, tokens.length) - 1; k >= 0; k--) if (tokens[k]!.kind === 'word' && holds(k)) return k
   return null
@@ -127,6 +137,58 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
 const takesMixed = (tokens: readonly Token[], k: number): boolean =>
   saidBefore(tokens, sentenceAt(tokens, k)[0], k, (j) => at('mixed', tokens, j) !== null)
 
+/** How many tokens a line may have that only names a part: "Biga (the night before)". */
+const LINE = 8
+/** Words before the name of a part: "for the biga". */
+const OF_PART = /^(?:for|fur|the|den|die|das|der|a|your|1|2)$/
+
+/** What the words at `k` head, where they are a label: "For the biga:", "Vorteig (am Abend vorher)", "Dough | 500 g"; null where they are none. */
+function labelAt({tokens, blocks}: Section, k: number, lengths: readonly number[]): 'sponge' | 'main' | 'other' | null {
+  const {block} = tokens[k]!
+  const opens = tokens[k - 1]?.block !== block
+  if (!opens && (tokens[k - 1]!.kind !== 'mark' || !endsSentence(tokens, k - 1))) return null
+  const line = lengths[block]! <= LINE
+  const heads = line && (blocks[block]!.kind === 'heading' || tokens[k + lengths[block]! - 1]?.word === ':')
+  let from = k
+  while (from < k + 3 && tokens[from]?.block === block && OF_PART.test(tokens[from]!.word)) from++
+  if (tokens[from]?.block !== block) return null
+  const sponge = at('sponge', tokens, from)
+  const named = at('main', tokens, from) ?? sponge
+  if (named === null) return opens && heads ? 'other' : null
+  const next = tokens[named.to]
+  const closed = next === undefined || next.block !== block ? line : /^[:(—=|]$/.test(next.word)
+  const of = from > k && /^(?:for|fur)$/.test(tokens[k]!.word)
+  if (!closed && !of) return null
+  return sponge === null ? 'main' : 'sponge'
+}
+
+/** Which of the times are the wait of a sponge that has a part of the receipt to itself: the first under its label, and those of its sentence. */
+function underSpongeLabel(section: Section, times: readonly TimePhrase[], starts: readonly number[]): ReadonlySet<number> {
+  const {tokens} = section
+  const found = new Set<number>()
+  const lengths: number[] = []
+  for (const {block} of tokens) lengths[block] = (lengths[block] ?? 0) + 1
+  let under = false
+  let last = -1
+  let n = 0
+  for (let k = 0; k < tokens.length && n < times.length; k++) {
+    const label = labelAt(section, k, lengths)
+    if (label !== null) {
+      under = label === 'sponge'
+      last = -1
+    }
+    if (starts[n] !== k) continue
+    const {of, minutes, note} = times[n]!
+    const waits = (of === 'rise' || of === 'stand') && !note && minutes.low >= SPONGE && !soaks(tokens, k)
+    if (waits && under && (last < 0 || sentenceAt(tokens, k)[0] <= last)) {
+      found.add(n)
+      last = k
+    }
+    while (n < times.length && starts[n]! <= k) n++
+  }
+  return found
+}
+
 /** Whether what waits is a sponge just set: "make a poolish; leave it 12 hours". Behind the dough or its kneading it is the dough that waits. */
 function isOfSponge(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
@@ -135,7 +197,11 @@ function isOfSponge(tokens: readonly Token[], k: number): boolean {
     if (at('sponge', tokens, j) === null) continue
     for (let i = j - 1; i >= 0 && i >= j - REACH && tokens[i]!.block === block && !endsSentence(tokens, i); i--)
       if (at('sets', tokens, i) !== null) return true
-    for (let i = j + 1; i < k; i++) if (/^(?:ansetzen|angesetzt)$/.test(tokens[i]!.word)) return true
+    // "Stir the poolish and leave it", "den Vorteig verrühren", but not "mix the flour with the poolish".
+    const verb = /^(?:the|a|your|den)$/.test(tokens[j - 1]?.word ?? '') ? j - 2 : j - 1
+    if (tokens[verb]?.block === block && at('stirs', tokens, verb) !== null) return true
+    if (/^(?:with|mit|into|to|zu|zum)$/.test(tokens[verb]?.word ?? '') || tokens[j - 1]?.word === 'dem') return false
+    for (let i = j + 1; i < k; i++) if (at('stirs', tokens, i) !== null) return true
     return false
   }
   return false

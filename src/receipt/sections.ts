@@ -22,10 +22,10 @@ interface Heading {
 
 /** Headings that name a part of the receipt above them, at any depth. */
 const ALWAYS_PART =
-  /^(?:ingredients?|methods?|directions?|instructions?|preparation|procedure|steps?|(?:[a-z’']+ )?(?:notes?|tips?|hints?)(?: (?:and|&) [a-z]+)?|nutrition(?: facts| information)?|you will need)[^a-z]*$/
+  /^(?:ingredients?|methods?|directions?|instructions?|preparation|procedure|steps?|(?:[a-z’']+ )?(?:notes?|tips?|hints?)(?: (?:and|&) [a-z]+)?|nutrition(?: facts| information)?|you will need|zutaten|zubereitung|anleitung|hinweise?|anmerkung(?:en)?|tipps?)[^a-z]*$/
 /** Headings that name a part of the receipt above them where they stand deeper than its own. */
 const DEEPER_PART =
-  /^(?:for |to (?:serve|finish|decorate|make|bake|assemble|glaze)\b|the |ingredients?\b|method\b|(?:\w+ )?(?:crust|paste|pastry|dough|batter|filling|icing|frosting|glaze|topping|sauce|syrup|sponge|crumble|streusel|starter|leaven|poolish|custard|meringue|garnish|dressing|stuffing|forcemeat|baking|mixing|shaping|proving|rising|day (?:one|two|three|\d)|equipment|variations?|storage|serving|yield)\b[^a-z]*$)/
+  /^(?:for |für |to (?:serve|finish|decorate|make|bake|assemble|glaze)\b|the |ingredients?\b|method\b|(?:\w+ )?(?:crust|paste|pastry|dough|batter|filling|icing|frosting|glaze|topping|sauce|syrup|sponge|crumble|streusel|starter|leaven|levain|poolish|biga|preferment|soaker|custard|meringue|garnish|dressing|stuffing|forcemeat|baking|mixing|shaping|proving|rising|day (?:one|two|three|\d)|equipment|variations?|storage|serving|yield|teig|vorteig|hauptteig|sauerteig|quellstück|brühstück|kochstück|füllung|belag|guss|glasur|boden|backen|vorbereitung)\b[^a-z]*$)/
 
 /**
  * Find the receipts of a file by their headings, without parsing it: `#` headings and underlined ones, not inside fenced code. A

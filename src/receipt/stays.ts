@@ -2,7 +2,7 @@ import type {StayWord} from '../lexicon/schema.js'
 import {stayWords} from '../lexicon/stay-words.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {endsSentence} from './times.js'
+import {endsSentence} from './sentences.js'
 import type {DoorRule, TimePhrase} from './types.js'
 
 /**
@@ -118,7 +118,7 @@ function isNight(tokens: readonly Token[], from: number, to: number): boolean {
 /** Whether the words round a stretch of time say that the thing is in the oven all through it. */
 function isInOven(tokens: readonly Token[], from: number, to: number): boolean {
   const {block} = tokens[from]!
-  const leftIn = is('inside', tokens[from - 1])
+  const leftIn = is('inside', tokens[from - 1]) || isDrawnAfter(tokens, to)
   let sentence = true
   for (let k = from - 1; k >= 0 && k > from - REACH.back && tokens[k]!.block === block; k--) {
     if (endsSentence(tokens, k)) {
@@ -135,6 +135,14 @@ function isInOven(tokens: readonly Token[], from: number, to: number): boolean {
     if (is('elsewhere', token)) return sentence && isInOvenAfter(tokens, to)
   }
   return sentence && isInOvenAfter(tokens, to)
+}
+
+/** "Leave them all night; take them out": they were in it. */
+function isDrawnAfter(tokens: readonly Token[], to: number): boolean {
+  const {block} = tokens[to - 1]!
+  for (let k = to; k < to + REACH.near && tokens[k + 2]?.block === block; k++)
+    if (/^(?:take|draw|taken)$/.test(tokens[k]!.word)) return tokens[k + 1]!.word === 'out' || tokens[k + 2]!.word === 'out'
+  return false
 }
 
 /** "… all night in a slack oven". */

@@ -1,8 +1,25 @@
 import {cardinals, fractions} from '../lexicon/grammar-words.js'
-import {itemAt} from '../lexicon/index.js'
-import {tasks} from '../lexicon/oven-words.js'
+import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
+import {set} from './heat-words.js'
 import type {Section, Token} from './section.js'
+import {REACH, sentenceHas} from './sentences.js'
 import {overAndAbove, perWeight} from './time-by-weight.js'
+import {
+  ABBREVIATED,
+  goesOn,
+  isCookedOn,
+  isCookTime,
+  isLast,
+  isPart,
+  isSetIn,
+  isSince,
+  isSummary,
+  isTotal,
+  MORE,
+  RETURNS,
+  WAITS,
+} from './time-parts.js'
+import {mainTask, TASKS, taskOf, unsaidTask} from './time-task.js'
 import type {TimePhrase} from './types.js'
 
 /**
@@ -57,8 +74,6 @@ const UNITS: Readonly<Record<string, number>> = {
   weeks: 10080,
   fortnight: 20160,
 }
-/** Only right behind a figure: "2 h", "20m". */
-const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs', 's', 'std'])
 const FILLERS = new Set([
   'good',
   'full',
@@ -117,7 +132,7 @@ const SPANS: ReadonlyArray<readonly [string, number, number]> = [
   ['the whole night', 480, 720],
   ['one night', 480, 720],
   ['a night', 480, 720],
-  ['über nacht', 480, 720],
+  ['uber nacht', 480, 720],
   ['till morning', 480, 720],
   ['until morning', 480, 720],
   ['till the morning', 480, 720],
@@ -284,9 +299,6 @@ function numberAt(tokens: readonly Token[], i: number): Number_ | null {
   return cardinal === null ? null : whole(cardinal.value, cardinal.end, false, false)
 }
 
-/** How far back a sentence is looked through, tokens. */
-const REACH = 40
-
 /** "40′" and "40'" are minutes; "6′ 2″" and "6′ × 4′" feet, and a stroke may close a quotation or stand before an s. */
 function isMinutes(tokens: readonly Token[], i: number, at: number, number: Number_): boolean {
   const {word, gap, block} = tokens[at]!
@@ -447,7 +459,11 @@ function durationAt(tokens: readonly Token[], i: number, between: boolean): {low
       comma = true
       j++
     }
-    const joiner = here(j)?.word ?? ''
+    // "8 and up to 24 hours"
+    if (unit === null && /^(?:and|und)$/.test(here(j)?.word ?? '') && isUpTo(tokens, j + 3)) j++
+    const upTo = unit === null && here(j) !== undefined && isUpTo(tokens, j + 2)
+    if (upTo) j++
+    const joiner = upTo ? 'to' : (here(j)?.word ?? '')
     if (comma && unit === null && !JOINERS.has(joiner)) {
       // "six, seven, or eight minutes"
       const listed = numberAt(tokens, j)
@@ -541,41 +557,8 @@ const FOLLOWS_TIME = new Set([
   'but',
 ])
 
-const set = (list: string): ReadonlySet<string> => new Set(list.split(' '))
 const OPENS = set('a an half halfe quarter few several another some')
 const SPAN_OPENS: ReadonlySet<string> = new Set(SPAN_TREE.next.keys())
-const TASKS = new Map(Object.entries(tasks))
-
-const isStop = (t: Token): boolean =>
-  t.kind === 'mark' && (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|')
-/** Words cut short before a figure: "min. 3 hours" is at least so long. */
-const CUT_SHORT = set('min max approx ca abt')
-/** A stop after an abbreviation or a label ("Time.—") does not end the sentence for our purpose. */
-export const endsSentence = (tokens: readonly Token[], k: number): boolean =>
-  isStop(tokens[k]!) && tokens[k + 1]?.word !== '—' && !isCutShort(tokens, k)
-
-/**
- * The tokens [from, to) of the sentence that token `at` stands in.
- *
- * @param reach how many tokens it may reach to each side
- */
-export function sentenceAt(tokens: readonly Token[], at: number, reach = Number.POSITIVE_INFINITY): readonly [number, number] {
-  const {block} = tokens[at]!
-  let first = at
-  while (first > 0 && at - first < reach && tokens[first - 1]!.block === block && !endsSentence(tokens, first - 1)) first--
-  let last = at + 1
-  while (last < tokens.length && last - at < reach && tokens[last]!.block === block && !endsSentence(tokens, last)) last++
-  return [first, last]
-}
-
-/** "Chill min. 3 hours": the stop at `k` is the abbreviation's, and "min." with no figure before it no minutes. */
-const isCutShort = (tokens: readonly Token[], k: number): boolean =>
-  tokens[k]!.word === '.' &&
-  !tokens[k]!.gap &&
-  CUT_SHORT.has(tokens[k - 1]?.word ?? '') &&
-  tokens[k - 2]?.kind !== 'number' &&
-  tokens[k + 1]?.kind === 'number'
-
 interface Stretch {
   readonly from: number
   readonly to: number
@@ -635,17 +618,19 @@ export function readTimes(section: Section): TimePhrase[] {
     }
     i = duration.end - 1
   }
-  const said = restated(tokens, found)
+  const said = restated(tokens, found).map((one) => (one.byWeight === undefined ? upTo(tokens, one) : one))
   let bakeSaid: boolean | undefined
   const besideBake = (): boolean => {
     bakeSaid ??= said.some(({from, to}) => taskOf(tokens, from, to) === 'bake')
     return bakeSaid
   }
-  let before: {of: TimePhrase['of']; to: number} | null = null
+  let before: {of: TimePhrase['of']; to: number; minutes: number} | null = null
+  let baked = -1
   let last: TimePhrase['of'] | null = null
   let cooks: TimePhrase['of'] | null | undefined
-  return said.map(({from, to, low, high, byWeight}) => {
-    let of = taskOf(tokens, from, to)
+  const times = said.map(({from, to, low, high, byWeight}): TimePhrase => {
+    const inTitle = tokens[from]!.block === 0 && section.blocks[0]!.kind === 'heading'
+    let of: TimePhrase['of'] | null = inTitle ? 'other' : taskOf(tokens, from, to)
     if (of === null) {
       if (cooks === undefined) cooks = mainTask(tokens)
       of = unsaidTask(section, from, to, low, besideBake) ?? cooks ?? last ?? 'other'
@@ -657,10 +642,18 @@ export function readTimes(section: Section): TimePhrase[] {
       const task = of === 'boil' ? 'boil' : 'bake'
       return {text: source.slice(start, end), start, end, minutes, of: 'other', byWeight: {...byWeight, minutes, of: task}}
     }
-    const then = of === 'bake' && before?.of === 'bake' && goesOn(tokens, before.to, from, to)
+    if (of === 'stand' && isSetIn(tokens, from)) of = 'bake'
+    if ((of === 'rise' || of === 'stand') && isSummary(tokens, from)) of = 'other'
+    const again = MORE.has(tokens[from]!.word) && (sentenceHas(tokens, from, RETURNS) || isCookedOn(tokens, from))
+    if (of === 'stand' && baked > 0 && again) of = 'bake'
+    if (of === 'bake' && baked > 0 && isLast(tokens, from)) of = 'other'
+    const resumed = before?.of === 'bake' || (baked > 0 && MORE.has(tokens[from]!.word))
+    const part = before !== null && isPart(tokens, before, {of, from, to, minutes: high})
+    if (part) of = 'other'
+    const then = of === 'bake' && resumed && goesOn(tokens, baked, from, to)
     const total = of === 'bake' && isTotal(tokens, from, to)
-    if (of === 'bake' && before?.of === 'bake' && isWithin(tokens, before.to, from)) of = 'other'
-    before = {of, to}
+    if (!part) before = {of, to, minutes: high}
+    if (of === 'bake') baked = to
     return {
       text: source.slice(start, end),
       start,
@@ -671,6 +664,14 @@ export function readTimes(section: Section): TimePhrase[] {
       ...(total ? {total} : {}),
     }
   })
+  // Where another time is the baking's, these are not.
+  const same = (n: number): boolean =>
+    times.some(({of, minutes}, k) => k !== n && of === 'bake' && minutes.high === times[n]!.minutes.high)
+  const aside = said.map(
+    ({from}, n) => times[n]!.of === 'bake' && ((isCookTime(tokens, from) && !same(n)) || isSince(tokens, from)),
+  )
+  const bakes = times.some(({of}, n) => of === 'bake' && !aside[n])
+  return times.map((time, n): TimePhrase => (bakes && aside[n] ? {...time, of: 'other'} : time))
 }
 
 /** "20 minutes at 220 °C, then 30 at 180": figures whose unit is that of the time before, which ended at `before`. */
@@ -689,13 +690,27 @@ function minutesUnsaid(tokens: readonly Token[], i: number, before: number): {lo
   return {low: num, high: range ? second.num : num, end}
 }
 
+/** "Up to 24 hours": the most that it may be. Nobody says how little: the row of `hedge-amounts` does for what is baked. */
+function upTo(tokens: readonly Token[], one: Stretch): Stretch {
+  if (one.low !== one.high || !isUpTo(tokens, one.from)) return one
+  const waits = WAITS.has(taskOf(tokens, one.from, one.to) ?? 'other')
+  return {...one, from: one.from - 2, low: one.high * (waits ? LEAST_WAIT : AT_MOST)}
+}
+
+/** Of a wait that may last so long, the least share that is likely: dough in the cold, fruit that soaks. From memory. */
+const LEAST_WAIT = 0.5
+const AT_MOST = hedgeAmounts.find(({phrases}) => phrases.includes('up to'))!.factor.low
+
 /** "overnight in the fridge, 12 to 16 hours" is one stretch, and the figures are the more exact. */
 function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[] {
   const said: Stretch[] = []
   for (const one of found) {
     const night = said.at(-1)
+    const last =
+      night !== undefined && night.byWeight === undefined && one.byWeight === undefined ? upToAfter(tokens, night, one) : null
     // "8 hours or overnight" is one stretch too.
-    if (night !== undefined && isOrNight(tokens, night, one))
+    if (last !== null) said[said.length - 1] = last
+    else if (night !== undefined && isOrNight(tokens, night, one))
       said[said.length - 1] = {
         from: night.from,
         to: one.to,
@@ -707,6 +722,23 @@ function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[
     else said.push(one)
   }
   return said
+}
+
+/** "8 hours, and up to 24", "8 Stunden bis zu 2 Tage": from the first to the second; null where they are no such two. */
+function upToAfter(tokens: readonly Token[], first: Stretch, second: Stretch): Stretch | null {
+  const near = second.from - first.to
+  if (near < 2 || near > 9 || tokens[first.to]!.block !== tokens[second.from]!.block || !isUpTo(tokens, second.from)) return null
+  for (let k = first.to; k < second.from - 2; k++)
+    if (!/^(?:,|and|und|\(|in|the|a|at|im|refrigerator|fridge|kuhlschrank|cellar|cool|cold|place)$/.test(tokens[k]!.word))
+      return null
+  return first.low < second.high ? {from: first.from, to: second.to, low: first.low, high: second.high} : null
+}
+
+/** Whether "up to" stands before token `at`. */
+const isUpTo = (tokens: readonly Token[], at: number): boolean => {
+  const [first, second] = [tokens[at - 2], tokens[at - 1]]
+  if (first === undefined || first.block !== tokens[at]?.block) return false
+  return (first.word === 'up' && second!.word === 'to') || (first.word === 'bis' && second!.word === 'zu')
 }
 
 const isOrNight = (tokens: readonly Token[], first: Stretch, second: Stretch): boolean =>
@@ -729,41 +761,8 @@ function saysAgain(tokens: readonly Token[], from: number, to: number): boolean 
   return mark
 }
 
-const GOES_ON = set('then another further additional uncover uncovered lid weitere weiteren dann danach')
-/** Words between two times that make the second another case, or part of the first. */
-const OTHER_CASE = set('if or even unless every each turning')
-
-/** Whether a time of baking goes on where the one before it ended. */
-function goesOn(tokens: readonly Token[], before: number, from: number, to: number): boolean {
-  if (from - before > 25 || tokens[before - 1]!.block !== tokens[from]!.block) return false
-  let on = false
-  for (let k = before; k < to; k++) {
-    const {word} = tokens[k]!
-    if (k < from && OTHER_CASE.has(word)) return false
-    on ||= GOES_ON.has(word)
-  }
-  if (on) return true
-  // "ten minutes more", but "ten minutes longer, if very deep"
-  if (!/^(?:more|longer|further)$/.test(tokens[to]?.word ?? '')) return false
-  return tokens[to + 1]?.word !== 'if' && tokens[to + 2]?.word !== 'if'
-}
-
-/** "altogether 75 minutes", "75 minutes in all", "a total of 75 minutes". */
-function isTotal(tokens: readonly Token[], from: number, to: number): boolean {
-  const word = (k: number): string => (tokens[k]?.block === tokens[from]!.block ? tokens[k]!.word : '')
-  const [one, two] = [word(from - 1), word(from - 2)]
-  return (
-    one === 'altogether' ||
-    one === 'total' ||
-    (one === 'of' && two === 'total') ||
-    (/^(?:all|total)$/.test(one) && two === 'in') ||
-    word(to) === 'altogether' ||
-    (word(to) === 'in' && /^(?:all|total)$/.test(word(to + 1)))
-  )
-}
-
 /** Intervals and ages are no stretch of baking. */
-const SKIPS = set('every each per past')
+const SKIPS = set('every each per past alle jede')
 
 /** Minutes to a thousandth: thirds of an hour are exact, the rest is noise of the division. */
 const tidy = (minutes: number): number => Math.round(minutes * 1000) / 1000
@@ -814,300 +813,4 @@ function widenRight(tokens: readonly Token[], end: number): number {
   }
   if (word(j) === 'at' && /^(?:least|most)$/.test(word(j + 1))) return j + 2
   return end
-}
-
-/** What it is for, by the words around it; null where none says. */
-function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase['of'] | null {
-  const block = tokens[from]!.block
-  // "prove overnight in the fridge": what is said just before it.
-  const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
-  if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
-  // "Start the biga 16 hours ahead"
-  if (/^(?:ahead|beforehand)$/.test(tokens[to]?.word ?? '') && tokens[to]!.block === block) return 'stand'
-  if (isOfTheCook(tokens, from) || isHeatingUp(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to))
-    return 'other'
-  // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
-  const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
-  for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
-    const t = tokens[k]!
-    if (
-      endsSentence(tokens, k) ||
-      t.word === ',' ||
-      t.word === 'and' ||
-      t.word === 'then' ||
-      t.word === 'und' ||
-      t.word === 'dann' ||
-      t.word === 'before' ||
-      t.word === 'after' ||
-      t.word === 'while' ||
-      t.word === 'whilst' ||
-      t.word === '(' ||
-      // "bake it five hours with a moderate fire"
-      (t.word === 'fire' && tokens.slice(Math.max(to, k - 3), k).some(({word}) => word === 'with'))
-    )
-      break
-    const task = taskAt(tokens, k)
-    if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
-      if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
-      // "1 ½ Stunden aufs Doppelte aufgehen lassen": the German verb ends its clause.
-      if (GERMAN_ENDS.has(t.word)) return task
-      break
-    }
-  }
-  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block; k--) {
-    if (endsSentence(tokens, k)) break
-    const task = taskAt(tokens, k)
-    if (task === undefined || tokens[k]!.word === 'light') continue
-    // "taking off the scum as it rises": no dough.
-    if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
-    return task
-  }
-  if (!ended && inTheRoom(tokens, to, block)) return 'stand'
-  const early = tokens[to]?.word === 'before' && tokens[to]!.block === block
-  let puts = false
-  for (let k = to; k < tokens.length && !ended && k < to + 14 && tokens[k]!.block === block; k++) {
-    if (endsSentence(tokens, k)) break
-    if (early && CLAUSE.has(tokens[k]!.word) && !puts) break
-    puts ||= SETS.has(tokens[k]!.word)
-    const task = taskAt(tokens, k)
-    // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
-    if (early && !puts) continue
-    if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
-    if (task === 'bake' || task === 'rise' || task === 'boil') return task
-  }
-  if (early && !isLabelled(tokens, from)) return 'other'
-  return besideHeat(tokens, from, to) ? 'bake' : null
-}
-
-const GERMAN_ENDS = set(
-  'gehen aufgehen ruhen stehen quellen reifen kneten backen ruhren schlagen kochen abkuhlen auskuhlen einweichen rosten',
-)
-
-/** "folding at 30, 60 and 90 min": when, and not how long. */
-function isMoment(tokens: readonly Token[], from: number): boolean {
-  const {block} = tokens[from]!
-  let last = tokens[from]!
-  let k = from - 1
-  let several = false
-  while (k > 0 && tokens[k]!.block === block && /^(?:,|and|&)$/.test(tokens[k]!.word)) {
-    while (/^(?:,|and|&)$/.test(tokens[k]!.word)) k--
-    const number = tokens[k]!
-    if (number.kind !== 'number' || last.kind !== 'number' || number.num >= last.num) return false
-    several = true
-    last = number
-    k--
-  }
-  return several && tokens[k]?.block === block && /^(?:at|after)$/.test(tokens[k]!.word)
-}
-
-const COOKS_OWN = set('prep preparation total active inactive')
-
-/** "Prep time: 15 min", "Total: 2 h": the cook's time, and none of the oven's. */
-function isOfTheCook(tokens: readonly Token[], from: number): boolean {
-  const {block} = tokens[from]!
-  const before = tokens[from - 1]
-  // "Prep 15 min | Cook 50 min"
-  if (before?.block === block && /^(?:prep|preparation|vorbereitung)$/.test(before.word)) return true
-  if (!/^[:|—-]$/.test(before?.word ?? '')) return false
-  const at = tokens[from - 2]?.word === 'time' ? from - 3 : from - 2
-  return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
-}
-
-const HEATS_UP = set('heat preheat warm vorheizen')
-/** What follows these is set in, or done meanwhile. */
-const SETS_IN = set('bake baked baking cook put place set slide transfer then and while meanwhile dough loaf')
-
-/** "Heat a Dutch oven in a 475-degree oven for 30 minutes": the pot is heated, and nothing baked. */
-function isHeatingUp(tokens: readonly Token[], from: number): boolean {
-  const {block} = tokens[from]!
-  for (let k = from - 1; k >= 0 && k > from - 2 * REACH && tokens[k]!.block === block; k--) {
-    const {word} = tokens[k]!
-    if (endsSentence(tokens, k) || SETS_IN.has(word) || word === ',' || word === '—') return false
-    if (HEATS_UP.has(word)) return k === 0 || tokens[k - 1]!.block !== block || tokens[k - 1]!.kind !== 'word'
-  }
-  return false
-}
-
-/** "… at room temperature" stands behind it. */
-function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean {
-  for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++)
-    if (tokens[k]!.word === 'rt' || (tokens[k]!.word === 'room' && /^temp/.test(tokens[k + 1]?.word ?? ''))) return true
-  return false
-}
-
-const SETS = set('put set place')
-/** After "before": a clause, and no meal or hour ("before it is put in the oven"). */
-const CLAUSE = set('it they you is are be being')
-/** "within a quarter of an hour of setting it in the oven": how long before. */
-const isUntil = (tokens: readonly Token[], from: number, to: number): boolean =>
-  tokens[from - 1]?.word === 'within' && tokens[to]?.word === 'of' && /ing$/.test(tokens[to + 1]?.word ?? '')
-
-/** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
-function taskAt(tokens: readonly Token[], k: number): TimePhrase['of'] | undefined {
-  const {word} = tokens[k]!
-  const before = tokens[k - 1]
-  if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
-  if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
-  // "bake till set": how one sees that it is done.
-  if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
-  // "150 g boiling water" goes in; what is put into boiling water boils.
-  if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
-  // "Cool on baking sheets for 2 minutes"
-  if (word === 'baking' && BAKED_ON.has(tokens[k + 1]?.word ?? '')) return undefined
-  // "Bake straight from the fridge"
-  if (
-    COLD_PLACE.has(word) &&
-    (before?.word === 'from' || (before?.word === 'the' && /^(?:from|of)$/.test(tokens[k - 2]?.word ?? '')))
-  )
-    return undefined
-  if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
-  return TASKS.get(word)
-}
-
-const COLD_PLACE = set('fridge refrigerator freezer refrigerated')
-const BAKED_ON = set('sheet sheets tray trays pan pans tin tins dish dishes paper parchment powder soda stone')
-
-const OVEN = set('oven ovens ouen backofen')
-
-/** "Preheat the Dutch oven 1 hr": the oven is heated, and nothing baked. */
-function isHeated(tokens: readonly Token[], oven: number): boolean {
-  const {block} = tokens[oven]!
-  for (let k = oven - 1; k >= 0 && k >= oven - 4 && tokens[k]!.block === block && tokens[k]!.kind === 'word'; k--) {
-    const {word} = tokens[k]!
-    if (word.startsWith('preheat')) return true
-    // "heat the oven", but "in a quick well heat oven"
-    if (word === 'heat' || word === 'heating') return /^(?:the|your|up)$/.test(tokens[k + 1]!.word)
-    if (word === 'in' || word === 'into') return false
-  }
-  return false
-}
-
-const WEIGHS: ReadonlySet<string> = new Set([...Object.keys(PLAIN), ...'a an per the each every half quarter of'.split(' ')])
-
-const PROVES = set('prove proved proof ferment')
-const rising = set('rise rises rising')
-const SCUM = set('scum froth surface')
-
-/** Whether it is scum that rises at `k`. */
-function scums(tokens: readonly Token[], k: number): boolean {
-  for (let i = k - 1; i >= 0 && i > k - 10 && !isStop(tokens[i]!); i--) if (SCUM.has(tokens[i]!.word)) return true
-  return SCUM.has(tokens[k + 3]?.word ?? '')
-}
-
-/** No baking of so many minutes is left without a word for it. */
-const LONGEST_UNSAID = 1440
-
-/**
- * What a time is for that stands among no words of a task, where that is not what the receipt mainly does: the title's ("Overnight rolls",
- * "Twenty-minute scones"), a night, days.
- */
-function unsaidTask(
-  {tokens, blocks}: Section,
-  from: number,
-  to: number,
-  low: number,
-  besideBake: () => boolean,
-): TimePhrase['of'] | null {
-  const {block} = tokens[from]!
-  if (block === 0 && blocks[0]!.kind === 'heading') return 'other'
-  if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
-  if (isKeptWarm(tokens, from, to)) return 'stand'
-  if (isOfAPan(tokens, from, to, besideBake)) return 'other'
-  if (low < LONGEST_UNSAID) return null
-  return isLabelled(tokens, from) ? null : 'other'
-}
-
-/** Verbs of a step on the stove, where what they are said of is an ingredient. */
-const PAN_VERBS = set('cook cooked cooking soften reduce heat warm')
-const WHOLES: ReadonlySet<string> = new Set(['bread', 'made dish', 'other'])
-
-/** "cook the onions 40 minutes", "cook in a pan, 40 minutes over a low heat": a step before the baking, on the stove. */
-function isOfAPan(tokens: readonly Token[], from: number, to: number, besideBake: () => boolean): boolean {
-  const {block} = tokens[from]!
-  const within = (k: number): boolean => tokens[k]?.block === block && !endsSentence(tokens, k)
-  let first = from
-  while (first > 0 && from - first < REACH && within(first - 1)) first--
-  let last = to
-  while (last < to + 8 && within(last)) last++
-  let verb = -1
-  for (let k = first; k < from; k++) if (PAN_VERBS.has(tokens[k]!.word)) verb = k
-  if (verb < 0) return false
-  for (let k = verb; k < last; k++) {
-    const {word} = tokens[k]!
-    if (/^(?:in|on)$/.test(word) && tokens.slice(k, k + 4).some((t) => t.word === 'pan' || t.word === 'stove')) return true
-    if (/^over$/.test(word) && tokens.slice(k, k + 4).some((t) => /^(?:heat|flame|fire)$/.test(t.word))) return true
-  }
-  for (let k = verb + 1; k < from; k++) {
-    if (tokens[k]!.kind !== 'word') continue
-    const found = itemAt(
-      tokens.slice(k, from).map(({stem}) => stem),
-      0,
-    )
-    // "Preheat the oven. Cook the chicken 40 minutes": the baking itself, where no other time is.
-    if (found !== null) return !WHOLES.has(found.row.group) && besideBake()
-  }
-  return false
-}
-
-/** "(16 h, 22 °C)": at a heat that bakes nothing. */
-function isKeptWarm(tokens: readonly Token[], from: number, to: number): boolean {
-  const {block} = tokens[from]!
-  for (let k = Math.max(0, from - 5); k < to + 4 && k < tokens.length; k++) {
-    const {kind, num, den} = tokens[k]!
-    if (tokens[k]!.block !== block || (k >= from && k < to) || kind !== 'number' || den !== 1 || num > WARM) continue
-    if (tokens[k + 1]?.word === '°' || (tokens[k + 1]?.word === 'c' && tokens[k + 1]!.capital)) return true
-  }
-  return false
-}
-
-/** No dough is kept hotter and nothing baked cooler, °C. */
-const WARM = 60
-
-/** "Time.—" or "Cooking time:" stands before it in the sentence. */
-function isLabelled(tokens: readonly Token[], from: number): boolean {
-  const {block} = tokens[from]!
-  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
-    if (tokens[k]!.word === 'time') return true
-  return false
-}
-
-const NIGHTS = set('night overnight morning')
-
-/** Whether a heat of the oven stands close to the time: "Gas 2 for 4 hours", "425° 15 min.". */
-function besideHeat(tokens: readonly Token[], from: number, to: number): boolean {
-  const {block} = tokens[from]!
-  const heat = (k: number): boolean => {
-    const {kind, word, num, den} = tokens[k]!
-    const next = tokens[k + 1]
-    if (next === undefined || next.block !== block) return false
-    if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
-    if (kind !== 'number' || den !== 1 || num < LEAST_HEAT || num > 550) return false
-    return /^(?:°|℃|℉|degrees?)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
-  }
-  for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
-    if (heat(k)) return true
-  for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) if (heat(k)) return true
-  return false
-}
-
-/** Degrees of either scale that are an oven's and no dough's or milk's. */
-const LEAST_HEAT = 130
-
-/** "45 minutes, the first 10 with steam", "dropping to 210 °C after the first 10": part of the time before it, which ended at `before`. */
-function isWithin(tokens: readonly Token[], before: number, from: number): boolean {
-  if (!/^(?:first|last|final)$/.test(tokens[from - 1]?.word ?? '') || tokens[from - 2]?.word !== 'the') return false
-  if (tokens[before - 1]!.block !== tokens[from]!.block) return false
-  for (let k = before; k < from; k++) if (endsSentence(tokens, k) || tokens[k]!.word === 'then') return false
-  return true
-}
-
-/** Where a time stands alone ("Time: 1 hour"): baking if the receipt bakes, else boiling if it boils. */
-function mainTask(tokens: readonly Token[]): TimePhrase['of'] | null {
-  let boils = false
-  for (const t of tokens) {
-    const task = TASKS.get(t.word)
-    if (task === 'bake' && t.word !== 'brown') return 'bake'
-    if (task === 'boil') boils = true
-  }
-  return boils ? 'boil' : null
 }

@@ -40,6 +40,8 @@ export interface ReadIngredient extends Span {
   readonly notes: readonly string[]
   /** `measure` is `count` only since no measure is written, or none the lexicon knows, of a thing that nobody counts. */
   readonly unmeasured?: true
+  /** `measure` is ours: none is written, and the rest of the list is in it. */
+  readonly takenAs?: 'gram'
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
 }
@@ -118,6 +120,8 @@ export interface Yield extends Span {
   readonly high: number
   /** persons, loaves, cakes, … */
   readonly of: string
+  /** Only how the dough is divided tells it: each piece is taken as one. */
+  readonly divided?: true
 }
 
 /** The receipt's own words for when a thing is done, with their row of `lexicon/doneness`. */

@@ -18,7 +18,7 @@ const ELSEWHERE: ReadonlySet<string> = new Set(
   'a an and apart at by each for from half in into of on onto or over the then thick to upon with your'.split(' '),
 )
 const NOUNS: ReadonlySet<string> = new Set(
-  'tin tins pan pans dish dishes tray trays sheet sheets plate plates mould moulds mold molds skillet skillets hoop hoops ring rings casserole casseroles crock crocks'.split(
+  'tin tins pan pans dish dishes tray trays sheet sheets plate plates mould moulds mold molds skillet skillets hoop hoops ring rings casserole casseroles crock crocks springform kastenform backform auflaufform tarteform gugelhupfform blech backblech'.split(
     ' ',
   ),
 )

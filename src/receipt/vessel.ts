@@ -26,6 +26,8 @@ const depths: Readonly<Record<VesselShape, number>> = {
   'free-standing': 0.1,
   sheet: 0.05,
 }
+/** Longer loaf tins are no wider than the usual one, metres: 30 cm by 11. Common practice, no source. */
+const widestLoaf = 0.127
 /** Height of a free-standing loaf by its width. Common practice, no source: a well-raised hearth loaf is 0.35–0.45 as high as wide. */
 const loafRise = 0.4
 
@@ -169,6 +171,6 @@ function sized(shape: VesselShape, given: readonly number[]): VesselSize | null 
     case 'loaf':
     case 'sheet':
       if (sizes.length > 3) return null
-      return {shape, length: p, width: q ?? p * (shape === 'loaf' ? 0.55 : 0.7), height: r ?? depth}
+      return {shape, length: p, width: q ?? (shape === 'loaf' ? Math.min(widestLoaf, p * 0.55) : p * 0.7), height: r ?? depth}
   }
 }

@@ -16,11 +16,13 @@ export interface YieldFacts {
  * are then a fact beside it. Where the receipt states no count, the method may: "divide into six loaves".
  *
  * @param section the receipt's blocks and tokens
+ * @param pieces what a piece becomes that its dough is divided into, where its kind of dish tells that: "loaves"; asked only if needed
  */
-export function readYields(section: Section): YieldFacts {
+export function readYields(section: Section, pieces: () => string | null = () => null): YieldFacts {
   const {made, counted, persons} = statedYields(section)
   // "Three pints. Serves 6.": a measure counts no vessels, so the people tell more.
-  const things = counted ?? (made !== null && persons === null ? made : null) ?? dividedYield(section)
+  const things =
+    counted ?? (made !== null && persons === null ? made : null) ?? dividedYield(section) ?? piecesYield(section, pieces)
   if (things === null) return {serves: persons ?? made}
   return persons === null ? {serves: things} : {serves: things, feeds: persons}
 }
@@ -44,7 +46,10 @@ function dividedYield({tokens, blocks, source}: Section): Yield | null {
     while (k < c.end + 6) {
       const sized = pastSize(tokens, k)
       if (sized > k) k = sized
-      else if (SIZES.has(here(k)) || /^(?:equal|even|sized|gleich\p{L}*|grosse?n?|runde?n?|lange?n?|kleine?n?)$/u.test(here(k)))
+      else if (
+        SIZES.has(here(k)) ||
+        /^(?:equal|even|sized|gleich\p{L}*|gro(?:ß|ss)e?n?|runde?n?|lange?n?|kleine?n?)$/u.test(here(k))
+      )
         k++
       else break
     }
@@ -68,14 +73,83 @@ function dividedYield({tokens, blocks, source}: Section): Yield | null {
   return null
 }
 
+/** "Divide in two", "cut the dough into 3 pieces", "den Teig halbieren": of a dough whose kind tells what its pieces become. */
+function piecesYield({tokens, blocks, source}: Section, thing: () => string | null): Yield | null {
+  const {into, pieces, verbs} = methodYields
+  for (let i = 0; i < tokens.length; i++) {
+    const {word, block} = tokens[i]!
+    const halves = word === 'halve' || word === 'halbieren'
+    if (!(halves || into.has(word)) || blocks[block]!.kind === 'heading') continue
+    const found = (from: number, to: number, low: number): Yield | null => {
+      if (ofEach(tokens, from) || isOneTogether(tokens, to)) return null
+      const of = thing()
+      if (of === null) return null
+      const [start, end] = [tokens[from]!.start, tokens[to - 1]!.end]
+      return {text: source.slice(start, end), start, end, low, high: low, of, divided: true}
+    }
+    if (halves && (isOfDough(tokens, i, 1) || isOfDough(tokens, i, -1))) {
+      const one = found(i, i + 1, 2)
+      if (one !== null) return one
+    }
+    if (!into.has(word)) continue
+    const c = count(tokens, i + 1)
+    if (c === null || c.low !== c.high || !Number.isInteger(c.low) || c.low < 2 || c.low > MOST_PIECES) continue
+    let k = c.end
+    while (k < c.end + 3 && tokens[k]?.block === block && tokens[k]!.kind === 'word' && EQUAL.test(tokens[k]!.word)) k++
+    const next = tokens[k]
+    const said =
+      next !== undefined &&
+      next.block === block &&
+      (pieces.has(next.word) || /^(?:pieces?|stucke?|halves|halften)$/.test(next.word))
+    const alone =
+      next === undefined || next.block !== block || next.kind === 'mark' || /^(?:and|then|und|dann|teilen)$/.test(next.word)
+    if (!said && !alone) continue
+    const to = said ? k + 1 : c.end
+    const before = verbBefore(tokens, i, (one) => verbs.divide.has(one) || verbs.cut.has(one))
+    const behind = tokens[to]?.block === block && (verbs.divide.has(tokens[to]!.word) || verbs.cut.has(tokens[to]!.word))
+    if (before < 0 && !behind) continue
+    // "Cut the pork into 4 pieces"
+    if (i > before + 1 && before >= 0 && !isOfDough(tokens, before, 1)) continue
+    const one = found(before < 0 ? i : before, behind ? to + 1 : to, c.low)
+    if (one !== null) return one
+  }
+  return null
+}
+
+const EQUAL = /^(?:equal|even|equally|gleich\p{L}*|gro(?:ß|ss)e?n?)$/u
+/** More pieces than this are no loaves of one making. */
+const MOST_PIECES = 60
+/** Behind the verb at `k`, or before it: the dough, or a word that stands for it. */
+function isOfDough(tokens: readonly Token[], k: number, step: 1 | -1): boolean {
+  for (let n = k + step, seen = 0; seen < 4 && tokens[n]?.block === tokens[k]!.block; n += step, seen++) {
+    const {word} = tokens[n]!
+    if (/^(?:dough|it|teig)$/.test(word)) return true
+    if (step > 0 && (tokens[n]!.kind === 'mark' || methodYields.into.has(word))) return seen === 0
+    if (!/^(?:the|this|your|all|risen|whole|den|dein|mass)$/.test(word)) return false
+  }
+  return false
+}
+
+/** Whether the pieces come together again: a plait's strands, the top of a cottage loaf. */
+const isOneTogether = (tokens: readonly Token[], at: number): boolean => {
+  for (let n = at; n < at + NEAR && n < tokens.length; n++) {
+    if (methodYields.together.has(tokens[n]!.word)) return true
+    // "Set it on top", where "stretch, top, bake" is a pizza.
+    if (tokens[n]!.word === 'top' && /^(?:the|on|a)$/.test(tokens[n - 1]!.word)) return true
+    if (/^(?:bake|backen)$/.test(tokens[n]!.word)) return false
+  }
+  return false
+}
+
 /** Does the phrase around token `at` end at this token? */
 const ends = (tokens: readonly Token[], n: number, at: number): boolean =>
   tokens[n]?.block !== tokens[at]!.block || /^[.;:!]$/.test(tokens[n]!.word)
 
+const dividesOrShapes = (word: string): boolean => methodYields.verbs.divide.has(word) || methodYields.verbs.shape.has(word)
+
 /** The token of the verb before "into"; −1. */
-function verbBefore(tokens: readonly Token[], at: number): number {
-  for (let n = at - 1; n >= at - MOST_BETWEEN && !ends(tokens, n, at); n--)
-    if (methodYields.verbs.divide.has(tokens[n]!.word) || methodYields.verbs.shape.has(tokens[n]!.word)) return n
+function verbBefore(tokens: readonly Token[], at: number, is: (word: string) => boolean = dividesOrShapes): number {
+  for (let n = at - 1; n >= at - MOST_BETWEEN && !ends(tokens, n, at); n--) if (is(tokens[n]!.word)) return n
   return -1
 }
 

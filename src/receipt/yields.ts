@@ -181,6 +181,8 @@ export const THINGS: ReadonlySet<string> = new Set([
   'pint',
   'trays',
   'tray',
+  'ramekins',
+  'ramekin',
 ])
 /** "gives a pint of juice" tells no yield. */
 export const MEASURES: ReadonlySet<string> = new Set([
@@ -255,6 +257,15 @@ export const SIZES: ReadonlySet<string> = new Set([
   'pie',
   'baking',
   'drop',
+  'cottage',
+  'household',
+  'white',
+  'brown',
+  'wheaten',
+  'french',
+  'milk',
+  'plaited',
+  'coburg',
   'soda',
   'cheese',
   'plum',
@@ -379,7 +390,9 @@ const FEWEST_ALONE = 10
 /** "Zutaten für 12 Stück", "Ingredients (for 2 loaves)": does the word before token `at` head a list? */
 const opensList = (tokens: readonly Token[], at: number): boolean => {
   const before = tokens[at - 1]?.word === '(' ? at - 2 : at - 1
-  return tokens[before]?.block === tokens[at]!.block && /^(?:ingredients|zutaten)$/.test(tokens[before]!.word)
+  return (
+    tokens[before]?.block === tokens[at]!.block && /^(?:ingredients|zutaten|dough|teig|batter|pastry)$/.test(tokens[before]!.word)
+  )
 }
 
 /** What a receipt states of how much comes of it, each with the words it stands in; null where it says nothing of the kind. */
@@ -435,7 +448,8 @@ export function statedYields(section: Section): StatedYields {
         if (isPersons(of)) feeds(phrase(i + 1, c.end + 1, c, 'persons'), i)
         // "Plätzchen (ca. 40 Stück)", of what the heading names.
         const thing = thingAt(tokens, c.end)
-        if (thing !== '' && section.blocks[t.block]!.kind === 'heading') makes(phrase(i + 1, c.end + 1, c, thing), i)
+        const whole = tokens[i - 1]?.block !== t.block && tokens[c.end + 2]?.block !== t.block
+        if (thing !== '' && (whole || section.blocks[t.block]!.kind === 'heading')) makes(phrase(i + 1, c.end + 1, c, thing), i)
       }
       continue
     }

@@ -267,13 +267,14 @@ function takes(size: VesselSize, kind: KindFigures): number {
   return (holds(size, kind) / filled[filling]) * fullest[filling]
 }
 
+const LOAF = /^(?:free-standing )?loaf /
+
 /** Kilograms of mixture a vessel takes when filled as usual. */
 function holds(size: VesselSize, kind: KindFigures): number {
   if (size.shape === 'sheet') {
     const usual = readVessel(kind.vessel)
-    return usual.ok && usual.value.shape === 'sheet'
-      ? kind.mass.likely * (topArea(size) / topArea(usual.value))
-      : kind.mass.likely
+    // What is not a loaf lies as thick on a sheet as in its own vessel.
+    return usual.ok && !LOAF.test(kind.vessel) ? kind.mass.likely * (topArea(size) / topArea(usual.value)) : kind.mass.likely
   }
   if (size.shape === 'free-standing') {
     // Volume as the cube of the width, from the kind's own loaf where it is one, else from a loaf of 24 cm weighing 0.95 kg.
@@ -360,6 +361,11 @@ function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | 
       (each > usualEach / 4 || vesselNouns.has(fold(noun)))
     )
       return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, usual: usualEach, inferred}
+    // "One tray": that is what it is made for, whatever it weighs.
+    if (isSheet(shape) && vesselNouns.has(fold(noun))) {
+      const trays = Math.max(1, Math.round(yields))
+      return {vessels: trays, pieces: null, each: mass === null ? usualEach : mass.likely / trays, usual: usualEach, inferred}
+    }
     const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
     return {vessels: sheets, pieces: yields, each: mass === null ? usualEach : mass.likely / sheets, usual: usualEach, inferred}
   }

@@ -62,6 +62,7 @@ export const deItems: Readonly<Record<string, string>> = {
   'sponge of yeast': 'Hefevorteig',
   // Sugar and syrup
   sugar: 'Zucker',
+  'vanilla sugar': 'Vanillezucker',
   'loaf sugar': 'Hutzucker',
   'powdered sugar': 'gestoßener Zucker',
   'brown sugar': 'brauner Zucker',

@@ -218,6 +218,11 @@ export const deMessages: Book['sentences'] = [
     '„{words}“ hat kein Maß, das unser Wörterbuch kennt: die Zahl bleibt ohne Gewicht stehen',
   ],
   [
+    '“{words}” has no measure: it is read in grams, as the rest of the list is',
+    '„{words}“ hat kein Maß: gelesen wird in Gramm, wie der Rest der Liste',
+  ],
+  ['write the measure behind the number, as in “500 g flour”', 'das Maß hinter die Zahl schreiben, wie „500 g Mehl“'],
+  [
     'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
     'den üblichen Namen des Maßes in den Text schreiben, oder unter „says:“ im Kopf der Datei, wie die Worte zu lesen sind',
   ],

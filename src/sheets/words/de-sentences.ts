@@ -422,6 +422,11 @@ const sentences: Book['sentences'] = [
   ['so {weight}', 'also {weight:text}'],
   ['{item}: {n} of its weight', '{item}: {n} des Gewichts'],
 
+  [
+    'no measure is written: read in grams, as the rest of the list is',
+    'ohne Maß geschrieben: in Gramm gelesen, wie der Rest der Liste',
+  ],
+
   // What is ours (receipt/fill.ts, scale/dishes.ts, scale/need.ts)
   ['kind', 'Art'],
   ['oven', 'Ofen'],
@@ -472,6 +477,10 @@ const sentences: Book['sentences'] = [
   [
     'the receipt names no size of vessel; usual for {kind} ({source})',
     'das Rezept nennt keine Größe des Gefäßes; üblich für diese Art ({source:source})',
+  ],
+  [
+    'the receipt states no yield, and says “{words}”: each piece is taken as one',
+    'das Rezept sagt nicht, wie viel es gibt, aber „{words}“: jedes Stück gilt als eines',
   ],
   [
     'the receipt states no yield; usual for {kind} ({source})',

@@ -1,0 +1,433 @@
+import {cardinals} from '../lexicon/grammar-words.js'
+import {itemAt} from '../lexicon/index.js'
+import {tasks} from '../lexicon/oven-words.js'
+import {set} from './heat-words.js'
+import type {Section, Token} from './section.js'
+import {endsSentence, isStop, REACH, sentenceAt, sentenceHas} from './sentences.js'
+import {isTotal, MORE} from './time-parts.js'
+import type {TimePhrase} from './types.js'
+
+/** What a stretch of time is for, by the words around it: baking, rising, boiling, standing, or something else. */
+
+/** What a word of work stands for: `lexicon/oven-words`. */
+export const TASKS = new Map(Object.entries(tasks))
+
+/** What it is for, by the words around it; null where none says. */
+export function taskOf(tokens: readonly Token[], from: number, to: number): TimePhrase['of'] | null {
+  const block = tokens[from]!.block
+  // "prove overnight in the fridge": what is said just before it.
+  const close = /^(?:for|about|,)$/.test(tokens[from - 1]?.word ?? '') ? from - 2 : from - 1
+  if (tokens[close]?.block === block && PROVES.has(tokens[close]!.word)) return 'rise'
+  // "Start the biga 16 hours ahead"
+  if (/^(?:ahead|beforehand)$/.test(tokens[to]?.word ?? '') && tokens[to]!.block === block) return 'stand'
+  if (isOfTheCook(tokens, from) || isHeatingUp(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to))
+    return 'other'
+  let hot: boolean | undefined
+  const inHeat = (): boolean => {
+    hot ??= besideHeat(tokens, from, to, WARM) || sentenceHas(tokens, from, OVEN)
+    return hot
+  }
+  if (isFolded(tokens, from) && isTotal(tokens, from, to)) return 'stand'
+  // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
+  const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
+  for (let k = to; k < tokens.length && !ended && k < to + 6 && tokens[k]!.block === block; k++) {
+    const t = tokens[k]!
+    if (
+      endsSentence(tokens, k) ||
+      t.word === ',' ||
+      t.word === 'and' ||
+      t.word === 'then' ||
+      t.word === 'und' ||
+      t.word === 'dann' ||
+      t.word === 'before' ||
+      t.word === 'after' ||
+      t.word === 'while' ||
+      t.word === 'whilst' ||
+      t.word === '(' ||
+      // "bake it five hours with a moderate fire"
+      (t.word === 'fire' && tokens.slice(Math.max(to, k - 3), k).some(({word}) => word === 'with'))
+    )
+      break
+    const task = taskAt(tokens, k, inHeat)
+    if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
+      if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
+      // "1 ½ Stunden aufs Doppelte aufgehen lassen": the German verb ends its clause.
+      if (GERMAN_ENDS.has(t.word)) return task
+      break
+    }
+  }
+  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block; k--) {
+    if (endsSentence(tokens, k)) break
+    const task = taskAt(tokens, k, inHeat)
+    if (task === undefined || tokens[k]!.word === 'light') continue
+    // "taking off the scum as it rises": no dough.
+    if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
+    return task
+  }
+  // "Time: an hour before a brisk fire": roasted.
+  if (!ended && inTheRoom(tokens, to, block)) return isLabelled(tokens, from) ? 'other' : 'stand'
+  const early = tokens[to]?.word === 'before' && tokens[to]!.block === block
+  let puts = false
+  for (let k = to; k < tokens.length && !ended && k < to + 14 && tokens[k]!.block === block; k++) {
+    if (endsSentence(tokens, k)) break
+    if (early && CLAUSE.has(tokens[k]!.word) && !puts) break
+    puts ||= SETS.has(tokens[k]!.word)
+    const task = taskAt(tokens, k, inHeat)
+    // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
+    if (early && !puts) continue
+    if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
+    if (task === 'bake' || task === 'rise' || task === 'boil') return task
+  }
+  if (early && !isLabelled(tokens, from)) return 'other'
+  return besideHeat(tokens, from, to) ? 'bake' : null
+}
+
+const GERMAN_ENDS = set(
+  'gehen aufgehen ruhen stehen quellen reifen kneten backen ruhren schlagen kochen abkuhlen auskuhlen einweichen rosten trocknen dorren schmoren anbraten grillen garen braten ziehen einkochen einkocheln',
+)
+
+/** "folding at 30, 60 and 90 min": when, and not how long. */
+function isMoment(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  let last = tokens[from]!
+  let k = from - 1
+  let several = false
+  while (k > 0 && tokens[k]!.block === block && /^(?:,|and|&)$/.test(tokens[k]!.word)) {
+    while (/^(?:,|and|&)$/.test(tokens[k]!.word)) k--
+    const number = tokens[k]!
+    if (number.kind !== 'number' || last.kind !== 'number' || number.num >= last.num) return false
+    several = true
+    last = number
+    k--
+  }
+  return several && tokens[k]?.block === block && /^(?:at|after)$/.test(tokens[k]!.word)
+}
+
+const COOKS_OWN = set('prep preparation total active inactive')
+
+/** "Prep time: 15 min", "Total: 2 h": the cook's time, and none of the oven's. */
+function isOfTheCook(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  const before = tokens[from - 1]
+  // "Prep 15 min | Cook 50 min"
+  if (before?.block === block && /^(?:prep|preparation|vorbereitung)$/.test(before.word)) return true
+  if (!/^[:|—-]$/.test(before?.word ?? '')) return false
+  const at = tokens[from - 2]?.word === 'time' ? from - 3 : from - 2
+  return tokens[at]?.block === block && COOKS_OWN.has(tokens[at]!.word)
+}
+
+const HEATS_UP = set('heat preheat warm vorheizen')
+
+/** What follows these is set in, or done meanwhile. */
+const SETS_IN = set('bake baked baking cook put place set slide transfer then and while meanwhile dough loaf')
+
+/** "Heat a Dutch oven in a 475-degree oven for 30 minutes": the pot is heated, and nothing baked. */
+function isHeatingUp(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k >= 0 && k > from - 2 * REACH && tokens[k]!.block === block; k--) {
+    const {word} = tokens[k]!
+    if (endsSentence(tokens, k) || SETS_IN.has(word) || word === ',' || word === '—') return false
+    if (HEATS_UP.has(word)) return k === 0 || tokens[k - 1]!.block !== block || tokens[k - 1]!.kind !== 'word'
+  }
+  return false
+}
+
+/** A fire that roasts what is before it. */
+const ROASTING = /^(?:brisk|clear|sharp|quick|strong|great|fierce)$/
+
+/** "… at room temperature", "near the fire", "in a warm place" stands behind it. */
+function inTheRoom(tokens: readonly Token[], to: number, block: number): boolean {
+  for (let k = to; k < to + 6 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++) {
+    const {word} = tokens[k]!
+    const next = tokens[k + 1]?.word ?? ''
+    if (
+      /^(?:rt|raumtemperatur|zimmertemperatur)$/.test(word) ||
+      (word === 'room' && /^temp/.test(next)) ||
+      (word === 'fire' && !ROASTING.test(tokens[k - 1]!.word) && isBesideFire(tokens, k))
+    )
+      return true
+    if (/^(?:warm|cool|cold|draughty|dry)$/.test(word) && /^(?:place|corner|spot|room|cellar|larder|pantry|cupboard)$/.test(next))
+      return true
+  }
+  return false
+}
+
+const SETS = set('put set place')
+
+/** After "before": a clause, and no meal or hour ("before it is put in the oven"). */
+const CLAUSE = set('it they you is are be being')
+
+/** "within a quarter of an hour of setting it in the oven": how long before. */
+const isUntil = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens[from - 1]?.word === 'within' && tokens[to]?.word === 'of' && /ing$/.test(tokens[to + 1]?.word ?? '')
+
+/** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
+function taskAt(tokens: readonly Token[], k: number, inHeat: () => boolean = () => false): TimePhrase['of'] | undefined {
+  const {word} = tokens[k]!
+  if (ROASTS.has(word) && inHeat()) return 'bake'
+  const before = tokens[k - 1]
+  if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
+  // "Three hours in a soaking heat", "in a cool oven"
+  if ((word === 'soaking' || word === 'cool' || word === 'cooling') && /^(?:heat|oven)$/.test(tokens[k + 1]?.word ?? ''))
+    return 'bake'
+  // "Brown the beef in batches": in a pan.
+  if (word === 'brown' && (before === undefined || before.block !== tokens[k]!.block || isStop(before)) && isVerb(tokens, k))
+    return inHeat() ? 'bake' : 'other'
+  // "The night before": when.
+  if (word === 'before' && /^(?:night|day|evening)$/.test(before?.word ?? '')) return undefined
+  if (word === 'steam' && /^(?:with|without|no|some|\/)$/.test(before?.word ?? '')) return undefined
+  // "bake till set": how one sees that it is done.
+  if (word === 'set' && /^(?:till|until|is|are|just|nearly|firmly|quite|well)$/.test(before?.word ?? '')) return undefined
+  // "150 g boiling water" goes in; what is put into boiling water boils.
+  if (word === 'boiling' && /^(?:g|grams?|ml|l|cups?|pints?|quarts?|gills?|oz)$/.test(before?.word ?? '')) return undefined
+  // "Cool on baking sheets for 2 minutes"
+  if (word === 'baking' && BAKED_ON.has(tokens[k + 1]?.word ?? '')) return undefined
+  // "Bake straight from the fridge"
+  if (
+    COLD_PLACE.has(word) &&
+    (before?.word === 'from' || (before?.word === 'the' && /^(?:from|of)$/.test(tokens[k - 2]?.word ?? '')))
+  )
+    return undefined
+  if (OVEN.has(word) && isHeated(tokens, k)) return 'other'
+  if (OVEN.has(word) && isGettingHot(tokens, k)) return undefined
+  if ((word === 'fire' || word === 'before') && isBesideFire(tokens, k)) return undefined
+  // "until the fruit bubbles": how one sees that it is done.
+  if (word === 'bubble' && saysUntil(tokens, k)) return undefined
+  if (SALTS.has(word)) return isVerb(tokens, k) ? 'stand' : undefined
+  return TASKS.get(word)
+}
+
+/** "While the oven heats", "till the oven is hot": something else is done so long. */
+function isGettingHot(tokens: readonly Token[], oven: number): boolean {
+  const {block} = tokens[oven]!
+  let hot = false
+  for (let k = oven + 1; k <= oven + 4 && tokens[k]?.block === block && tokens[k]!.kind === 'word'; k++)
+    hot ||= GETS_HOT.has(tokens[k]!.word)
+  if (!hot) return false
+  for (let k = oven - 1; k >= oven - 4 && tokens[k]?.block === block; k--) if (MEANWHILE.has(tokens[k]!.word)) return true
+  return false
+}
+
+const GETS_HOT = set('heats heating heat warms warming hot aufheizt heizt vorheizt heiß heiss')
+
+const MEANWHILE = set('while whilst as till until during bis wahrend')
+
+/** "By the fire", "before a good fire": where it stands, and nothing that is done to it. */
+function isBesideFire(tokens: readonly Token[], k: number): boolean {
+  const {word, block} = tokens[k]!
+  const at = (i: number): string => (tokens[i]?.block === block ? tokens[i]!.word : '')
+  if (word === 'before') return at(k + 1) === 'fire' || at(k + 2) === 'fire' || (at(k + 3) === 'fire' && at(k + 1) === 'a')
+  if (word !== 'fire') return false
+  for (let i = k - 1; i >= k - 4 && at(i) !== ''; i--) {
+    if (/^(?:by|before|near|beside|round|from|behind)$/.test(at(i))) return true
+    if (at(i) === 'of' && /^(?:side|front|corner|warmth)$/.test(at(i - 1))) return true
+  }
+  return false
+}
+
+function saysUntil(tokens: readonly Token[], k: number): boolean {
+  const {block} = tokens[k]!
+  for (let i = k - 1; i >= k - 6 && tokens[i]?.block === block; i--) if (/^(?:till|until)$/.test(tokens[i]!.word)) return true
+  return false
+}
+
+const SALTS = set('salt sugar')
+
+/** "Salt the onions", "and salt them": a clause begins, and what follows is its object. */
+const isVerb = (tokens: readonly Token[], k: number): boolean => {
+  const before = tokens[k - 1]
+  const opens =
+    before === undefined ||
+    before.block !== tokens[k]!.block ||
+    before.kind === 'mark' ||
+    /^(?:and|then|or|to|first)$/.test(before.word)
+  return opens && /^(?:the|them|your|it|each|these)$/.test(tokens[k + 1]?.word ?? '')
+}
+
+/** By the fire or in the pan, but with the oven's heat beside them baking. */
+const ROASTS = set('roast roasted roasting schmoren braten anbraten grillen garen trocknen dorren rosten')
+
+const COLD_PLACE = set('fridge refrigerator freezer refrigerated')
+
+const BAKED_ON = set('sheet sheets tray trays pan pans tin tins dish dishes paper parchment powder soda stone')
+
+const OVEN = set('oven ovens ouen backofen ofen')
+
+/** "Preheat the Dutch oven 1 hr": the oven is heated, and nothing baked. */
+function isHeated(tokens: readonly Token[], oven: number): boolean {
+  const {block} = tokens[oven]!
+  for (let k = oven - 1; k >= 0 && k >= oven - 4 && tokens[k]!.block === block && tokens[k]!.kind === 'word'; k--) {
+    const {word} = tokens[k]!
+    if (word.startsWith('preheat')) return true
+    // "heat the oven", but "in a quick well heat oven"
+    if (word === 'heat' || word === 'heating') return /^(?:the|your|up)$/.test(tokens[k + 1]!.word)
+    if (word === 'in' || word === 'into') return false
+  }
+  return false
+}
+
+const WEIGHS: ReadonlySet<string> = new Set([...Object.keys(cardinals), ...'a an per the each every half quarter of'.split(' ')])
+
+const PROVES = set('prove proved proof ferment')
+
+const rising = set('rise rises rising')
+
+const SCUM = set('scum froth surface')
+
+/** Whether it is scum that rises at `k`. */
+function scums(tokens: readonly Token[], k: number): boolean {
+  for (let i = k - 1; i >= 0 && i > k - 10 && !isStop(tokens[i]!); i--) if (SCUM.has(tokens[i]!.word)) return true
+  return SCUM.has(tokens[k + 3]?.word ?? '')
+}
+
+/** No baking of so many minutes is left without a word for it. */
+const LONGEST_UNSAID = 1440
+
+/**
+ * What a time is for that stands among no words of a task, where that is not what the receipt mainly does: the title's ("Overnight rolls",
+ * "Twenty-minute scones"), a night, days.
+ */
+export function unsaidTask(
+  {tokens}: Section,
+  from: number,
+  to: number,
+  low: number,
+  besideBake: () => boolean,
+): TimePhrase['of'] | null {
+  if (NIGHTS.has(tokens[to - 1]!.word) && low >= 480) return 'stand'
+  if (isKeptWarm(tokens, from, to)) return 'stand'
+  if (isOfAPan(tokens, from, to, besideBake)) return 'other'
+  if (isOfSponge(tokens, from)) return 'stand'
+  if (isOnTheStove(tokens, from) || isFolded(tokens, from)) return 'other'
+  if (low < LONGEST_UNSAID) return null
+  return isLabelled(tokens, from) ? null : 'other'
+}
+
+/** Verbs of a step on the stove, where what they are said of is an ingredient. */
+const PAN_VERBS = set('cook cooked cooking soften reduce heat warm')
+
+const WHOLES: ReadonlySet<string> = new Set(['bread', 'made dish', 'other'])
+
+/** "cook the onions 40 minutes", "cook in a pan, 40 minutes over a low heat": a step before the baking, on the stove. */
+function isOfAPan(tokens: readonly Token[], from: number, to: number, besideBake: () => boolean): boolean {
+  const {block} = tokens[from]!
+  const within = (k: number): boolean => tokens[k]?.block === block && !endsSentence(tokens, k)
+  let first = from
+  while (first > 0 && from - first < REACH && within(first - 1)) first--
+  let last = to
+  while (last < to + 8 && within(last)) last++
+  let verb = -1
+  for (let k = first; k < from; k++) if (PAN_VERBS.has(tokens[k]!.word)) verb = k
+  if (verb < 0) return false
+  for (let k = verb; k < last; k++) {
+    const {word} = tokens[k]!
+    if (/^(?:in|on)$/.test(word) && tokens.slice(k, k + 4).some((t) => t.word === 'pan' || t.word === 'stove')) return true
+    if (/^over$/.test(word) && tokens.slice(k, k + 4).some((t) => /^(?:heat|flame|fire)$/.test(t.word))) return true
+  }
+  for (let k = verb + 1; k < from; k++) {
+    if (tokens[k]!.kind !== 'word') continue
+    const found = itemAt(
+      tokens.slice(k, from).map(({stem}) => stem),
+      0,
+    )
+    // "Preheat the oven. Cook the chicken 40 minutes": the baking itself, where no other time is.
+    if (found !== null) return !WHOLES.has(found.row.group) && besideBake()
+  }
+  return false
+}
+
+const SPONGES = set('biga poolish levain preferment vorteig sauerteig starter')
+
+/** "Levain (evening before): 50 g starter, 100 g flour, 10–12 hours", "build the levain the night before, 10–12 h": nothing of it is baked. */
+function isOfSponge(tokens: readonly Token[], from: number): boolean {
+  const head = (first: number, within: number): boolean => {
+    for (let k = first; k < from && k < first + within && tokens[k]!.block === tokens[from]!.block; k++)
+      if (SPONGES.has(tokens[k]!.word)) return within > 3 || /^[:(—]$/.test(tokens[k + 1]?.word ?? '')
+    return false
+  }
+  const [first] = sentenceAt(tokens, from)
+  let block = first
+  while (block > 0 && tokens[block - 1]!.block === tokens[from]!.block) block--
+  return head(first, HEAD) || head(block, 3)
+}
+
+/** How far from the head of its sentence a sponge is named. */
+const HEAD = 5
+
+/** "Fold every half hour for the first two hours": how long it is worked. */
+function isFolded(tokens: readonly Token[], from: number): boolean {
+  for (let k = sentenceAt(tokens, from, REACH)[0]; k < from; k++)
+    if (/^(?:fold|folds|folding|falten|dehnen)$/.test(tokens[k]!.word) && !/^(?:in|into|through)$/.test(tokens[k + 1]!.word))
+      return true
+  return false
+}
+
+const STOVE = set('glaze icing syrup sauce caramel juice juices guss glasur sirup sauce soße sosse')
+
+/** What is done with them to a thing that bakes on. */
+const PUTS_ON = set('with brush spread coat pour paint glaze baste return bestreichen bepinseln')
+
+/** "Glaze: 20 minutes", "make the syrup, 10 minutes": of what is never baked, but not "brush with the glaze and give it 10 minutes". */
+function isOnTheStove(tokens: readonly Token[], from: number): boolean {
+  const [first] = sentenceAt(tokens, from, REACH)
+  let thing = -1
+  for (let k = first; k < from; k++) if (STOVE.has(tokens[k]!.word)) thing = k
+  if (thing < 0) return false
+  for (let k = first; k < from; k++) if (k !== thing && PUTS_ON.has(tokens[k]!.word)) return false
+  return !MORE.has(tokens[from]!.word) && (tokens[thing]!.word !== 'glaze' || !isVerb(tokens, thing))
+}
+
+/** "(16 h, 22 °C)": at a heat that bakes nothing. */
+function isKeptWarm(tokens: readonly Token[], from: number, to: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = Math.max(0, from - 5); k < to + 4 && k < tokens.length; k++) {
+    const {kind, num, den} = tokens[k]!
+    if (tokens[k]!.block !== block || (k >= from && k < to) || kind !== 'number' || den !== 1 || num > WARM) continue
+    if (tokens[k + 1]?.word === '°' || (tokens[k + 1]?.word === 'c' && tokens[k + 1]!.capital)) return true
+  }
+  return false
+}
+
+/** No dough is kept hotter and nothing baked cooler, °C. */
+const WARM = 60
+
+/** "Time.—" or "Cooking time:" stands before it in the sentence. */
+function isLabelled(tokens: readonly Token[], from: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
+    if (tokens[k]!.word === 'time') return true
+  return false
+}
+
+const NIGHTS = set('night overnight morning')
+
+/** Whether a heat of the oven stands close to the time: "Gas 2 for 4 hours", "425° 15 min.". */
+function besideHeat(tokens: readonly Token[], from: number, to: number, least = LEAST_HEAT): boolean {
+  const {block} = tokens[from]!
+  const heat = (k: number): boolean => {
+    const {kind, word, num, den} = tokens[k]!
+    const next = tokens[k + 1]
+    if (next === undefined || next.block !== block) return false
+    if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
+    if (kind !== 'number' || den !== 1 || num < least || num > 550) return false
+    return /^(?:°|℃|℉|degrees?)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
+  }
+  for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
+    if (heat(k)) return true
+  for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) if (heat(k)) return true
+  return false
+}
+
+/** Degrees of either scale that are an oven's and no dough's or milk's. */
+const LEAST_HEAT = 130
+
+/** Where a time stands alone ("Time: 1 hour"): baking if the receipt bakes, else boiling if it boils. */
+export function mainTask(tokens: readonly Token[]): TimePhrase['of'] | null {
+  let boils = false
+  for (const t of tokens) {
+    const task = TASKS.get(t.word)
+    if (task === 'bake' && t.word !== 'brown') return 'bake'
+    if (task === 'boil') boils = true
+  }
+  return boils ? 'boil' : null
+}
