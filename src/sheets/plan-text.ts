@@ -146,7 +146,9 @@ export function unplacedLines(
     const title = dishTitle(problem, one.dish)
     const reason = reasonAlone(one.dish, reasonOf(one, problem, style), problem)
     const remedies = remedyLines(one, problem, style)
-    const key = JSON.stringify([withoutBatch(title), reason, one.rule, remedies])
+    // What would help one batch would help its like; the first of them stands for all.
+    const plain = (text: string): string => text.replace(/ \(\d+\/\d+\)/g, '')
+    const key = JSON.stringify([withoutBatch(title), plain(reason), one.rule, remedies.map(plain)])
     const line = alike.get(key) ?? {titles: [], reason, rule: sayIf(style.words, `rule.${one.rule}`, one.rule), remedies}
     line.titles.push(title)
     alike.set(key, line)
@@ -522,9 +524,14 @@ export function drawBetween(dish: Numbered, style: Style): string {
   return from === to ? time : say(style.words, 'plan.between', {time, low: from, high: to})
 }
 
-/** A reason without the dish's title before it, which stands before it anyway. */
+/** A reason without the dish's title before it, which stands before it anyway: “12 of 24: more than …” of “12 of 24 of Scones: more than …”. */
 export function reasonAlone(dish: string, reason: string, problem: PlanProblem): string {
   const titles = [dishTitle(problem, dish), problem.dishes.find(({id}) => id === dish)?.title ?? dish]
-  const before = titles.find((title) => reason.startsWith(`${title}: `))
-  return before === undefined ? reason : reason.slice(before.length + 2)
+  for (const title of titles) {
+    if (reason.startsWith(`${title}: `)) return reason.slice(title.length + 2)
+    const at = reason.indexOf(` ${title}: `)
+    const some = at < 0 ? null : /^(\d+ \p{L}+ \d+)(?: \p{L}+)?$/u.exec(reason.slice(0, at))
+    if (some !== null) return `${some[1]}${reason.slice(at + title.length + 1)}`
+  }
+  return reason
 }
