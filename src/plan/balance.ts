@@ -4,10 +4,13 @@ import {batchesOf} from './batches.js'
 import {celsiusAt, doseTable} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {dueOf, jobsOf, modelOf, programOf} from './model.js'
+import type {Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {placeOne} from './places.js'
+import {PlacesLeft} from './places-left.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {State} from './search.js'
+import {inOrder} from './set-in-more.js'
 import type {Settled} from './settled.js'
 import type {BandBalance, Plan, PlanProblem} from './types.js'
 
@@ -75,6 +78,10 @@ export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settle
 /** Times and parts of the floor that are tried for a spare receipt, and ticks between two. */
 const TRIED = 12
 const APART = 3
+/** Places of one that are simulated at most. */
+const SIMULATED = 3
+/** Ticks by which the rest may be drawn later for it: what a cook would not call late. Common practice, no source. */
+const LATER = 3
 /** What a minute beyond the meal costs, beside the weights of the plan: a spare receipt may come late, but not without need. */
 const AFTER_MEAL = 0.05
 /** Shares of a spare receipt that are tried where there is no room for all of it. */
@@ -89,12 +96,18 @@ interface Room {
   readonly placed: NonNullable<ReturnType<typeof placeOne>>
 }
 
-/** Spare receipts that would go in beside the plan without moving anything or making anything late; as many vessels of each as there is room for. */
+/**
+ * Spare receipts that would go in beside the plan without moving anything, making anything late or taking the heat that the rest needs; as many
+ * vessels of each as there is room for.
+ *
+ * @param simulate the oven; without it heat is not looked at
+ */
 export function suggest(
   problem: PlanProblem,
   grid: FloorGrid,
   settled: Settled,
   spare: readonly Dish[],
+  simulate?: Simulate,
 ): NonNullable<Plan['suggestions']> {
   const out: NonNullable<Plan['suggestions']>[number][] = []
   const speaker = english((id) => spare.find((d) => d.id === id)?.title ?? id)
@@ -106,7 +119,7 @@ export function suggest(
     if (full.has(whole)) continue
     const counts = new Set(SHARES.map((share) => Math.max(1, Math.floor(share * dish.count))))
     const found = [...counts].reduce<Room | null>(
-      (room, count) => room ?? roomFor(problem, grid, settled, {...dish, count}, standing),
+      (room, count) => room ?? roomFor(problem, grid, settled, {...dish, count}, standing, simulate),
       null,
     )
     if (found === null || found.count < dish.count) full.add(whole)
@@ -135,6 +148,7 @@ function roomFor(
   settled: Settled,
   dish: Dish,
   standing: Settled['standing'],
+  simulate?: Simulate,
 ): Room | null {
   const alone: PlanProblem = {
     ...problem,
@@ -156,6 +170,7 @@ function roomFor(
     return model.cost[0]![o]! + opening(s) + opening(e) + AFTER_MEAL * late
   })
   const tried: {s: number; w: number}[] = []
+  let simulated = 0
   for (const o of [...cost.keys()].sort((p, q) => cost[p]! - cost[q]! || p - q)) {
     if (tried.length >= TRIED) break
     const s = model.s[0]![o]!
@@ -174,7 +189,17 @@ function roomFor(
     tried.push({s, w: where})
     const fits = [where === 0 || where === 3, where === 1 || where === 3, where === 2 || where === 3] as const
     const placed = placeOne(grid, standing, {dish, first: 1, count: job.count, from: s, to: e, where, fits})
-    if (placed) return {count: job.count, s, e, where, placed}
+    if (!placed) continue
+    if (!simulate) return {count: job.count, s, e, where, placed}
+    if (!inOrder(settled, job, s)) continue
+    if (simulated++ >= SIMULATED) break
+    // What it takes from the oven must not spoil the rest, and it may have to stay a little longer for it itself.
+    const left = new PlacesLeft(alone, grid, settled, job)
+    const [trial] = left.tried([{s, e, where, spare: 0, vessels: placed}], simulate, LATER)
+    if (!trial || trial.tried.spoiled.length > 0 || left.handsFull(trial.tried.e)) continue
+    if (trial.tried.e === e) return {count: job.count, s, e, where, placed}
+    const longer = left.among({s, e: trial.tried.e, where, spare: 0}, standing)
+    if (longer) return {count: job.count, s, e: trial.tried.e, where, placed: [...longer]}
   }
   return null
 }

@@ -411,6 +411,13 @@ function inTheWay(problem: PlanProblem, plan: Plan, late: string): string[] {
   return [...taken].sort((a, b) => b[1] - a[1]).map(([id]) => id)
 }
 
+/** What a dish is shifted aside for: others, or where only some of its own vessels stand before the rest of them, itself. */
+function reached(past: readonly {readonly dish?: string | null}[], id: string): string[] {
+  const all = [...new Set(past.flatMap(({dish}) => dish ?? []))]
+  const others = all.filter((other) => other !== id)
+  return others.length > 0 ? others : [id]
+}
+
 /** m² that one vessel of a dish takes. */
 function areaOf({vessel: {footprint}}: Dish): number {
   return footprint.shape === 'circle' ? (Math.PI / 4) * footprint.diameter ** 2 : footprint.length * footprint.width
@@ -533,7 +540,7 @@ export function remediesOf(
               dishes: who,
               at: {unit: 'clock', value: move},
               ...(then === undefined ? {} : {again: {unit: 'clock', value: then}}),
-              others: {unit: 'dishes', dishes: [...new Set(past.map((v) => v.dish!))].filter((id) => id !== dish.id)},
+              others: {unit: 'dishes', dishes: reached(past, dish.id)},
               outcome: trials.outcome(tried, false),
             }),
           ),
