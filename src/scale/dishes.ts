@@ -93,7 +93,9 @@ export function makeDishes(input: ToScale): Dishes {
         })
       }
       const found = receiptOf(item, input.receipts, say)
-      return found === null ? [] : dishesOf(item, found.receipt, {day: input.day, fits, used, say, name: found.name})
+      return found === null
+        ? []
+        : dishesOf(item, found.receipt, {day: input.day, mouth: room.mouth, fits, used, say, name: found.name})
     })
   return {dishes: all(input.day.items), spare: all(input.day.spare), messages}
 }
@@ -137,6 +139,7 @@ function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): {re
 
 interface Context {
   readonly day: DayToScale
+  readonly mouth: FloorRoom['mouth']
   /** How many of a vessel stand on the floor, `wanted` at most; without limit when `wanted` is infinite. */
   readonly fits: (vessel: Vessel, wanted: number) => number
   /** The id before the batch's number. */
@@ -709,7 +712,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       'warning',
       'scale-mouth',
       `${shape.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
-      'state a smaller vessel in the receipt’s front matter',
+      `name a vessel less than ${centimetres(context.mouth.width)} wide and ${centimetres(context.mouth.height)} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter`,
     )
   }
   const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape)
@@ -868,6 +871,7 @@ function unknownNoun(of: string, receipt: Receipt, item: DayAmount): {readonly w
   return {word: noun[place] ?? '', place}
 }
 
+const centimetres = (metres: number): string => `${Math.floor(metres * 100)} cm`
 const percentOf = (share: number): string => `${Math.round(share * 100)} %`
 const sizes = (vessel: Vessel): string => {
   const cm = (m: number): string => `${Math.round(m * 100)}`
@@ -952,6 +956,9 @@ function limitOf(
   return Math.min(floor, mixed)
 }
 
+/** Kilograms before baking of a piece that is one person's: rolls and biscuits weigh less. Common practice, no source. */
+const portion = {low: 0.12, high: 0.4} as const
+
 function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   const serves = receipt.facts.serves
   if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
@@ -959,6 +966,12 @@ function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   if (persons !== null && /^(?:person|people|serving|portion|guest|helping)/.test(persons.of.toLowerCase())) {
     const {low, high} = persons
     return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
+  }
+  // A pasty or a pie of its own is one to each.
+  const piece = made.pieces === null ? 0 : (made.each * made.vessels) / made.pieces
+  if (made.pieces !== null && piece >= portion.low && piece <= portion.high) {
+    const pieces = made.pieces / made.vessels
+    return {low: 0.75 * pieces, likely: pieces, high: 1.25 * pieces}
   }
   // The kind's figure belongs to its usual weight; a smaller or larger vessel feeds in proportion.
   const share = Math.min(3, Math.max(0.3, made.each / kind.mass.likely))
