@@ -17,7 +17,7 @@ import {anyKind, heatNeed, thickened} from './need.js'
 import {notMixed, pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
 import type {DayAmount, DayToScale, Dish, EveningTask, FloorRoom, FloorRules, Vessel} from './types.js'
-import {spreadOf, topArea, vesselOf} from './vessel.js'
+import {brimVolume, spreadOf, topArea, vesselOf} from './vessel.js'
 
 /** What `makeDishes` reads. */
 export interface ToScale {
@@ -198,10 +198,16 @@ function asStated(shape: Shape, receipt: Receipt, kind: KindFigures, made: Makes
   if (size.shape !== 'free-standing' || mass === null || made.pieces !== null) return shape
   if (vessel === undefined || shape.unknown !== undefined) return shape
   const across = size.across ?? 0
-  const untold = readVessel(`free-standing ${across} m`)
-  const usual = untold.ok && Math.abs(untold.value.height - size.height) < 1e-9
-  const height = usual ? Math.min(across, Math.max(thinnest, size.height * (made.each / holds(size, kind)))) : size.height
+  const height = heightUntold(size)
+    ? Math.min(across, Math.max(thinnest, size.height * (made.each / holds(size, kind))))
+    : size.height
   return {...shape, size: {...size, height}, weighs: made.each}
+}
+
+/** True where a loaf's height is the usual one for its width, as it is where none is stated. */
+function heightUntold({across, height}: VesselSize): boolean {
+  const untold = readVessel(`free-standing ${across ?? 0} m`)
+  return untold.ok && Math.abs(untold.value.height - height) < 1e-9
 }
 
 /** A loaf without a tin is no thinner, m. Common practice, no source. */
@@ -254,7 +260,7 @@ function smaller(shape: Shape, kind: KindFigures, fits: Context['fits']): Shape 
 
 /**
  * Another vessel than the receipt's, as the day names it: filled as deep as the receipt's own is (by area), as long as it takes so much;
- * crocks and pie plates as full as they are, and a free-standing loaf as the cube of its width (by volume). From a tin to the bare bricks or
+ * crocks and pie plates as full as they are, and a free-standing loaf by its volume, the cube of its width where no height is stated. From a tin to the bare bricks or
  * back it is filled as is usual for the kind. Common practice, no source.
  *
  * @returns the vessel; what the receipt makes, counted in such vessels; and the reason to tell
@@ -265,14 +271,19 @@ function instead(
   kind: KindFigures,
   made: Makes,
 ): {readonly shape: Shape; readonly made: Makes; readonly why: Inferred} {
-  const [from, to] = [own.size, size]
   const free = (one: VesselSize): boolean => one.shape === 'free-standing'
+  const from = own.size
+  // A loaf whose height nobody states is as high for its width as the receipt's own.
+  const to =
+    free(from) && free(size) && heightUntold(size)
+      ? {...size, height: (from.height * (size.across ?? 0)) / (from.across ?? 1)}
+      : size
   const sheet = (one: VesselSize): boolean => one.shape === 'sheet'
   let each = holds(to, kind)
   let how = 'filled as is usual'
   if (free(from) && free(to)) {
-    each = made.each * ((to.across ?? 0) / (from.across ?? 1)) ** 3
-    how = 'as high for its width'
+    each = made.each * (brimVolume(to) / brimVolume(from))
+    how = 'of the same dough'
   } else if (sheet(from) && sheet(to)) {
     each = made.each * (topArea(to) / topArea(from))
     how = 'covered as thickly'

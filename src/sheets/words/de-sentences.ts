@@ -53,8 +53,8 @@ const sentences: Book['sentences'] = [
     'statt {vessel:text}, wie der Tag es will; gefüllt wie üblich fasst eines {n} % davon',
   ],
   [
-    'in place of {vessel}, as the day asks; as high for its width, one takes {n} % of what one of those does',
-    'statt {vessel:text}, wie der Tag es will; so hoch im Verhältnis zur Breite fasst eines {n} % davon',
+    'in place of {vessel}, as the day asks; of the same dough, one takes {n} % of what one of those does',
+    'statt {vessel:text}, wie der Tag es will; aus demselben Teig fasst eines {n} % davon',
   ],
   [
     'in place of {vessel}, as the day asks; covered as thickly, one takes {n} % of what one of those does',
