@@ -83,7 +83,10 @@ const withDozen = (value: Fraction, rest: string): {value: Fraction; rest: strin
 }
 
 /** A size as a vessel's name gives it: "26 cm", "9 x 5 x 3 in", "8-inch". */
-const sizeIn = /\d[\d ./x×-]*(?:cm|mm|m|in|inch|inches|ft|feet|foot)(?![a-z])/
+const sizeIn = /\d[ -]?(?:cm|mm|m|in|inch|inches|ft|feet|foot)(?![a-z])/
+
+/** What stands behind the “in” of inches, and not behind that of a vessel. */
+const ofSize: ReadonlySet<string> = new Set(['x', '×', 'by', 'deep', 'high', 'wide', 'across'])
 
 /** Words that are a vessel's own name: a figure before them counts vessels and is no size. */
 const counts = /^(\d{1,3}|[a-z]+) (?:[x×] (?!\d))?(?=\S)(?!(?:[x×]|by|cm|mm|m|in|inch|inches|ft|feet|foot|\d+\/\d+)\b)/
@@ -120,12 +123,13 @@ export function readAsked(text: string | null, people: number): AskedResult {
     .replace(/\s+/g, ' ')
     .trim()
     .replace(/(?<![.,;])[.,;]+$/, '')
-  const within = /^(?:(.*?),? )??(?:in|on) (?!(?:[x×]|by|deep|high|wide)\b)(.+)$/.exec(plain)
-  const other = within === null ? null : vesselsIn(within[2]!)
-  if (within !== null && other !== null) {
+  const words = plain.split(' ')
+  const split = words.findIndex((word, i) => (word === 'in' || word === 'on') && !ofSize.has(words[i + 1] ?? 'x'))
+  const other = split < 0 ? null : vesselsIn(words.slice(split + 1).join(' '))
+  if (other !== null) {
     const {count, size, name} = other
     const vessel = {size, name}
-    const before = within[1] ?? ''
+    const before = words.slice(0, split).join(' ').replace(/,$/, '')
     if (before === '') {
       if (count === 0) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
       return {ok: true, value: {kind: 'count', count: count ?? 1, of: 'tins', vessel}}
