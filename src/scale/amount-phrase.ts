@@ -103,7 +103,18 @@ function vesselsIn(plain: string): {count: number | null; size: VesselSize; name
   if (!sizeIn.test(rest)) return null
   const read = readVessel(rest)
   if (!read.ok || read.unknown !== undefined) return null
-  return {count: many ?? (text === plain ? null : 1), size: read.value, name: read.name}
+  return {count: many ?? (text === plain ? null : 1), size: read.value, name: nameOf(rest, read.value)}
+}
+
+/** What one such vessel is called: its shape and its sizes, as front matter writes them. */
+function nameOf(text: string, {shape}: VesselSize): string {
+  const plain = text
+    .replace(/\b(?:tins?|pans?|dish(?:es)?|mou?lds?)\b/g, '')
+    .replace(/\bloaves\b/g, 'loaf')
+    .replace(/\b(plate|crock|sheet|pot|jar)s\b/g, '$1')
+    .replace(/ +/g, ' ')
+    .trim()
+  return /^[\d ]/.test(plain) && !/[a-z]{4}/.test(plain.replace(/inch(?:es)?/g, '')) ? `${shape} ${plain}` : plain
 }
 
 /**

@@ -38,27 +38,27 @@ const sentences: Book['sentences'] = [
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
   [
     'in place of {vessel}, as the day asks; filled as deep, one takes {n} % of what one of those does',
-    'statt {vessel:text}, wie der Tag es will; so hoch gefüllt fasst eines {n} % davon',
+    'wie der Tag es will, im Rezept: {vessel:text}; so hoch gefüllt fasst eines {n} % davon',
   ],
   [
     'in place of {vessel}, as the day asks; as full, one takes {n} % of what one of those does',
-    'statt {vessel:text}, wie der Tag es will; so voll fasst eines {n} % davon',
+    'wie der Tag es will, im Rezept: {vessel:text}; so voll fasst eines {n} % davon',
   ],
   [
     'in place of {vessel}, as the day asks; filled as high as it may be, one takes {n} % of what one of those does',
-    'statt {vessel:text}, wie der Tag es will; so hoch gefüllt, wie es geht fasst eines {n} % davon',
+    'wie der Tag es will, im Rezept: {vessel:text}; so hoch gefüllt, wie es geht fasst eines {n} % davon',
   ],
   [
     'in place of {vessel}, as the day asks; filled as is usual, one takes {n} % of what one of those does',
-    'statt {vessel:text}, wie der Tag es will; gefüllt wie üblich fasst eines {n} % davon',
+    'wie der Tag es will, im Rezept: {vessel:text}; gefüllt wie üblich fasst eines {n} % davon',
   ],
   [
     'in place of {vessel}, as the day asks; of the same dough, one takes {n} % of what one of those does',
-    'statt {vessel:text}, wie der Tag es will; aus demselben Teig fasst eines {n} % davon',
+    'wie der Tag es will, im Rezept: {vessel:text}; aus demselben Teig fasst eines {n} % davon',
   ],
   [
     'in place of {vessel}, as the day asks; covered as thickly, one takes {n} % of what one of those does',
-    'statt {vessel:text}, wie der Tag es will; so dick belegt fasst eines {n} % davon',
+    'wie der Tag es will, im Rezept: {vessel:text}; so dick belegt fasst eines {n} % davon',
   ],
   ['about {weight}', 'etwa {weight:text}'],
   [
@@ -674,8 +674,8 @@ const sentences: Book['sentences'] = [
   ],
   ['look at the salt line of the receipt', 'die Salzzeile des Rezepts ansehen'],
   [
-    '{vessel} does not go into this oven: {sizes}, and the mouth, the vault or the floor is smaller',
-    '{vessel:text} passt nicht in diesen Ofen: {sizes}; Mundloch, Gewölbe oder Herd sind kleiner',
+    '{vessel} does not go into this oven: {sizes} cm, {n} cm high, and the mouth, the vault or the floor is smaller',
+    '{vessel:text} passt nicht in diesen Ofen: {sizes} cm, {n} cm hoch; Mundloch, Gewölbe oder Herd sind kleiner',
   ],
   [
     '“{title}” makes {n} of {weight}, and {vessel} takes {weight2} at the most; planned in {n2} of them',
