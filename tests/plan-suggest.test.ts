@@ -120,8 +120,8 @@ describe('a spare receipt for idle floor', () => {
     expect(suggestions.find(({dish}) => dish === 'pudding')?.count ?? 1).toBeLessThan(5)
   })
 
-  it('comes before the meal where it can', () => {
-    for (const one of suggestions) expect(one.draw).toBeLessThanOrEqual(day.serve)
+  it('is set in before the meal, not hours after all is drawn', () => {
+    for (const one of suggestions) expect(one.at).toBeLessThanOrEqual(day.serve)
   })
 
   it('takes no heat that the rest needs: each still has its dose a quarter of an hour later (design §4, on a forecast of its own)', () => {

@@ -83,7 +83,7 @@ const SIMULATED = 3
 /** Ticks by which the rest may be drawn later for it: what a cook would not call late. Common practice, no source. */
 const LATER = 3
 /** What a minute beyond the meal costs, beside the weights of the plan: a spare receipt may come late, but not without need. */
-const AFTER_MEAL = 0.05
+const AFTER_MEAL = 0.2
 /** Shares of a spare receipt that are tried where there is no room for all of it. */
 const SHARES = [1, 3 / 4, 1 / 2, 1 / 4, 0] as const
 

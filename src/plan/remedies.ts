@@ -183,7 +183,7 @@ class Trials {
       kind,
       works: tried.possible,
       wood: tried.score.wood - this.#plan.score.wood,
-      late: lateIn(this.#problem, tried) - this.now.late,
+      late: lateIn(this.#problem, tried, kind === 'late') - this.now.late,
       say: speak(
         words,
         english((id) => titles.get(id) ?? id),
