@@ -117,6 +117,12 @@ describe('a tin of another size', () => {
     const kilograms = one(cake, '1 cake').mass
     expect(one(cake, `${(4 * kilograms).toFixed(2)} kg in round 28 cm x 8 cm`).count).toBe(2)
   })
+  it('a weight goes into as many as leaves each nearest to what is meant, by ratio', () => {
+    const each = one(cake, '1 cake').mass
+    // 1.3 in one is nearer than 0.65 in each of two (ln 1.3 = 0.26, ln 1/0.65 = 0.43), 1.5 not (0.41 and 0.29).
+    expect(one(cake, `${(1.3 * each).toFixed(3)} kg`).count).toBe(1)
+    expect(one(cake, `${(1.5 * each).toFixed(3)} kg`).count).toBe(2)
+  })
   it('a pie plate by its volume: V = πh/3 (R² + Rr + r²), sides running in by 0.9 of the depth (see scale-vessel)', () => {
     const pie =
       '---\nvessel: pie plate 9 in x 1 1/2 in\n---\n# Apple pie\n\nMakes one pie.\n\n- 400 g flour\n- 200 g lard\n- 700 g apples\n\nBake in a hot oven 45 minutes.\n'

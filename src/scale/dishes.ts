@@ -544,6 +544,12 @@ function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pie
  */
 const meantFill = (made: Makes): number => (made.each < 0.4 * made.usual ? made.usual : made.each)
 
+/** The whole number nearest by its ratio: one and a half tins' worth is rather three quarters in each of two than half as much again in one. */
+function nearest(vessels: number): number {
+  const fewer = Math.floor(vessels)
+  return vessels * vessels > fewer * (fewer + 1) ? fewer + 1 : fewer
+}
+
 function orderOf(
   asked: Asked,
   made: Makes,
@@ -616,7 +622,7 @@ function orderOf(
     case 'weight': {
       if (mass === null) return {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
       const times = new Fraction(asked.kilograms).div(new Fraction(mass.likely)).simplify(0.0005)
-      const count = Math.max(1, Math.round(asked.kilograms / meantFill(made)), Math.ceil(asked.kilograms / most - 1e-9))
+      const count = Math.max(1, nearest(asked.kilograms / meantFill(made)), Math.ceil(asked.kilograms / most - 1e-9))
       return {
         count,
         times,

@@ -165,13 +165,23 @@ function batchesOf(titles: readonly string[], {words}: Style): string {
   return `${dish} (${listed(numbers, words['list.and'])})`
 }
 
-/** The dishes that are drawn late, each with its times. */
+/** The dishes that are drawn late, each with its times; batches of one dish that have the same in one line. */
 export function lateLines(plan: Plan, problem: PlanProblem, style: Style): {readonly title: string; readonly say: string}[] {
-  return (plan.late ?? []).map(({dish, wanted, drawn}) => ({
-    title: dishTitle(problem, dish),
-    say: say(style.words, 'plan.lateDish', {wanted: clock(wanted, style), drawn: clock(drawn, style)}),
-  }))
+  const alike = new Map<string, {titles: string[]; say: string}>()
+  for (const {dish, wanted, drawn} of plan.late ?? []) {
+    const title = dishTitle(problem, dish)
+    const told = say(style.words, 'plan.lateDish', {wanted: clock(wanted, style), drawn: clock(drawn, style)})
+    const key = JSON.stringify([withoutBatch(title), told])
+    const line = alike.get(key) ?? {titles: [], say: told}
+    line.titles.push(title)
+    alike.set(key, line)
+  }
+  return Array.from(alike.values(), ({titles, say: told}) => ({title: batchesOf([...titles].sort(byNumber), style), say: told}))
 }
+
+/** Batches of one dish in their order: “Scones (2/12)” before “Scones (10/12)”. */
+const byNumber = (p: string, q: string): number =>
+  Number(/(\d+)\/\d+\)$/.exec(p)?.[1]) - Number(/(\d+)\/\d+\)$/.exec(q)?.[1]) || 0
 
 /** `12 × loaf`, or the count alone. */
 export function countOf(dish: Numbered, style: Style): string {
