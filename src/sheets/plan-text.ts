@@ -180,8 +180,9 @@ export function lateLines(plan: Plan, problem: PlanProblem, style: Style): {read
 }
 
 /** Batches of one dish in their order: “Scones (2/12)” before “Scones (10/12)”. */
-const byNumber = (p: string, q: string): number =>
-  Number(/(\d+)\/\d+\)$/.exec(p)?.[1]) - Number(/(\d+)\/\d+\)$/.exec(q)?.[1]) || 0
+const byNumber = (p: string, q: string): number => numberOf(p) - numberOf(q)
+
+const numberOf = (title: string): number => Number.parseInt(title.slice(title.lastIndexOf('(') + 1), 10) || 0
 
 /** `12 × loaf`, or the count alone. */
 export function countOf(dish: Numbered, style: Style): string {
