@@ -15,7 +15,7 @@ import {
 import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
 import {oldText} from '../src/sheets/old-text.js'
-import {balanceLines, planMarkdown, planText, unplacedLines} from '../src/sheets/plan-text.js'
+import {balanceLines, lateLines, planMarkdown, planText, reasonAlone, unplacedLines} from '../src/sheets/plan-text.js'
 import {sizedLines} from '../src/sheets/said.js'
 import {makeStyle, plainStyle} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -296,6 +296,28 @@ describe('dishes without a place', () => {
     expect(batches([1, 2, 4], 4)).toEqual([`${sponge.title} (1/4, 2/4 and 4/4)`])
     expect(batches([1, 2], 2)).toEqual([sponge.title])
     expect(batches([2], 3)).toEqual([`${sponge.title} (2/3)`])
+  })
+  it('are named once too where what would help them is alike but for their number, and where they come late', () => {
+    const some = Array.from({length: 12}, (_, i) => ({...sponge, id: `sponge-${i + 1}`, title: `${sponge.title} (${i + 1}/12)`}))
+    const day = {...problem, dishes: [...problem.dishes.slice(1), ...some]}
+    const unplaced = [3, 4].map((i) => ({
+      ...plan.unplaced[0]!,
+      dish: `sponge-${i}`,
+      remedies: [`Bake ${sponge.title} (${i}/12) all the same.`],
+    }))
+    expect(unplacedLines({...plan, unplaced}, day, plainStyle)).toMatchObject([
+      {title: `${sponge.title} (3/12 and 4/12)`, remedies: [`Bake ${sponge.title} (3/12) all the same.`]},
+    ])
+    const late = [10, 2].map((i) => ({dish: `sponge-${i}`, wanted: 720, drawn: 750}))
+    expect(lateLines({...plan, late}, day, plainStyle).map(({title}) => title)).toEqual([`${sponge.title} (2/12 and 10/12)`])
+    expect(lateLines({...plan, late: [late[0]!, {...late[1]!, drawn: 760}]}, day, plainStyle)).toHaveLength(2)
+  })
+  it('are told how many of how many without their title again', () => {
+    const reason = `12 of 24 of ${sponge.title}: more than the floor holds`
+    expect(reasonAlone(sponge.id, reason, problem)).toBe('12 of 24: more than the floor holds')
+    expect(reasonAlone(sponge.id, `12 von 24 ${sponge.title}: zu viel`, problem)).toBe('12 von 24: zu viel')
+    expect(reasonAlone(sponge.id, `${sponge.title}: too much`, problem)).toBe('too much')
+    expect(reasonAlone(sponge.id, 'beside it stands more', problem)).toBe('beside it stands more')
   })
   it('are named apart where their reasons differ', () => {
     const [one] = plan.unplaced

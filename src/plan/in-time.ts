@@ -1,3 +1,4 @@
+import {batchesOf} from './batches.js'
 import type {FloorGrid} from './floor-grid.js'
 import {hinderedBy} from './hindered.js'
 import {type Job, priceOfLate} from './model.js'
@@ -39,6 +40,7 @@ export function inTime(
     return {...again, unplaced: [...again.unplaced, ...some]}
   }
   let fuller = withoutTooLate(settled, without, options)
+  if (nothingHad(fuller)) fuller = oneByOne(fuller, jobs, without, options)
   // One that is left out alone is so already.
   const dishes = dishesOf(settled.unplaced)
   if (fuller === settled && dishes.length > 1) fuller = putBack(settled, dishes, without, options)
@@ -87,6 +89,41 @@ function putBack(from: Settled, dishes: readonly string[], without: Without, opt
     if (goWithout(whole) < goWithout(best)) best = whole
   }
   return best
+}
+
+/** True where a plan gives nobody anything in time. */
+function nothingHad(settled: Settled): boolean {
+  const late = new Set(tooLate(settled))
+  return settled.model.jobs.every((job, u) => settled.found.chosen[u]! < 0 || late.has(job))
+}
+
+/** Dishes of which one after another is tried where the whole of them gives nothing. */
+const ONE_BY_ONE = 6
+
+/**
+ * A day of which nothing at all could be had in time: far too much stood in its own way. The dish that by itself feeds most, and then one more
+ * at a time for as long as fewer go without.
+ */
+function oneByOne(from: Settled, jobs: readonly Job[], without: Without, options: PlanOptions): Settled {
+  const quick: PlanOptions = {...options, effort: 'quick'}
+  const names = [...new Set(jobs.map(({dish}) => batchesOf(dish)))].slice(0, ONE_BY_ONE)
+  const planOf = (some: readonly string[]): Settled =>
+    without(
+      jobs.flatMap((job) => (some.includes(batchesOf(job.dish)) ? [] : [{job, why: 'time' as const}])),
+      quick,
+    )
+  const alone = names.map((name) => ({name, plan: planOf([name])}))
+  const first = alone.reduce((a, b) => (better(a.plan, b.plan) === a.plan ? a : b))
+  if (goWithout(first.plan) >= goWithout(from)) return from
+  let best = first.plan
+  const had = [first.name]
+  for (const {name} of alone.filter((one) => one !== first)) {
+    const more = planOf([...had, name])
+    if (goWithout(more) >= goWithout(best)) continue
+    best = more
+    had.push(name)
+  }
+  return better(best, without(best.unplaced, options))
 }
 
 /** Dishes that are left out for a trial instead of what is. */

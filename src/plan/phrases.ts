@@ -67,6 +67,7 @@ export const phrases = {
     'Not wanted for hours yet: cool it in shallow dishes to 21 °C (70 °F) within two hours and to 5 °C (41 °F) within four more, and heat it through to 74 °C (165 °F) before it is eaten. If the oven has fallen below 57 °C (135 °F) for two hours, do not eat it.',
   'behind hold': 'Keep it at 57 °C (135 °F) or hotter. If the oven has fallen lower for two hours, do not eat it.',
   suggest: '{dishes} would fill idle floor: set in at {at}, draw at {draw}.',
+  'suggest some': '{count} of {all} of {dishes} would fill idle floor: set in at {at}, draw at {draw}.',
   'moved later': 'set in {minutes} later',
   'moved earlier': 'set in {minutes} earlier',
   'draw later': 'drawn {minutes} later',

@@ -105,8 +105,12 @@ export class PlacesLeft {
     return seats.filter(({s, e}) => !this.handsFull(s) && !this.handsFull(e))
   }
 
-  /** What comes of it at a few of some places, spread evenly among them, on the simulated oven. */
-  tried(seats: readonly PlaceLeft[], simulate: Simulate): {readonly seat: PlaceLeft; readonly tried: Tried}[] {
+  /**
+   * What comes of it at a few of some places, spread evenly among them, on the simulated oven.
+   *
+   * @param later ticks by which others may be drawn later for it, but not past the time at which they are wanted
+   */
+  tried(seats: readonly PlaceLeft[], simulate: Simulate, later = 0): {readonly seat: PlaceLeft; readonly tried: Tried}[] {
     if (seats.length === 0) return []
     const few = Math.min(SIMULATED, seats.length)
     const {model} = this.#settled
@@ -119,7 +123,7 @@ export class PlacesLeft {
     return Array.from({length: few}, (_, i) => {
       const seat = seats[Math.floor((i * seats.length) / few)]!
       const after = curveWith([...model.jobs, this.#job], [...took, seat])
-      return {seat, tried: triedIn(this.#problem, this.#grid, this.#settled, this.#job, seat, before, after)}
+      return {seat, tried: triedIn(this.#problem, this.#grid, this.#settled, this.#job, seat, before, after, later)}
     })
   }
 }
@@ -136,6 +140,7 @@ interface Tried {
  *
  * @param before The oven's curve without it.
  * @param after The same with it.
+ * @param later Ticks by which the others may be drawn later for it.
  */
 function triedIn(
   problem: PlanProblem,
@@ -145,6 +150,7 @@ function triedIn(
   seat: PlaceLeft,
   before: Curve,
   after: Curve,
+  later: number,
 ): Tried {
   const {model, standing} = settled
   const {phase} = model.program
@@ -156,11 +162,13 @@ function triedIn(
     if (!t) continue
     for (const vessel of vesselsOf(other, standing)) {
       const z = zoneAt(grid, vessel.y)
-      const kept = (curve: Curve): boolean =>
+      const kept = (curve: Curve, e: number): boolean =>
         other.since === null
-          ? keeps(other.dish, curve, z, minutes(t.s), minutes(t.e))
-          : hasDose(other, curve, z, minutes(t.e), model.lit)
-      if (kept(before) && !kept(after)) spoiled.add(other.dish.id)
+          ? keeps(other.dish, curve, z, minutes(t.s), minutes(e))
+          : hasDose(other, curve, z, minutes(e), model.lit)
+      const inTime = (e: number): boolean => e === t.e || lateness(other, model.lit + minutes(e)) === 0
+      const draws = Array.from({length: later + 1}, (_, i) => t.e + i).filter(inTime)
+      if (kept(before, t.e) && !draws.some((e) => kept(after, e))) spoiled.add(other.dish.id)
     }
   }
   const own = seat.vessels.map(({y}) => zoneAt(grid, y))

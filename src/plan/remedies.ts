@@ -4,7 +4,7 @@ import {amiss, minutesLate} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
 import type {Hindrance, Nightly} from './hindered.js'
-import {dueOf, feedsOf, handlingOf, type Job} from './model.js'
+import {bearable, dueOf, feedsOf, handlingOf, type Job} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -37,30 +37,47 @@ const EXCHANGES = 2
 const MOST_HANDS = 6
 const BUSY = 0.75
 
-/** Vessels of each dish that a plan has not. */
-function outOf(problem: PlanProblem, plan: Plan): Map<string, number> {
+/** When each dish would come too late to be of use, and a day planned in earnest rather leaves it out (`Job.bears`); on a day that has begun none. */
+function uselessFrom(problem: PlanProblem): (dish: string) => number {
+  const from = new Map(
+    (problem.done ? [] : problem.dishes).map((dish) => {
+      const due = dueOf(dish, problem.day.serve)
+      return [dish.id, due === null ? Number.POSITIVE_INFINITY : due + bearable(problem, dish, due)]
+    }),
+  )
+  return (dish) => from.get(dish) ?? Number.POSITIVE_INFINITY
+}
+
+/** Vessels of each dish that a plan has not, or, unless `late` says that they will do, too late to be of use. */
+function outOf(problem: PlanProblem, plan: Plan, late = false): Map<string, number> {
   const left = new Map(problem.dishes.map((d) => [d.id, d.count]))
   const less = (id: string, count: number): void => void left.set(id, (left.get(id) ?? 0) - count)
-  for (const load of plan.loads) for (const d of load.dishes) less(d.dish, d.count)
+  const useless = late ? () => Number.POSITIVE_INFINITY : uselessFrom(problem)
+  for (const load of plan.loads) for (const d of load.dishes) if (d.draw.likely <= useless(d.dish)) less(d.dish, d.count)
   // What was drawn before the day was planned again stands in no load.
   for (const s of problem.done?.set ?? []) if (s.drawn !== null) less(s.dish, s.count)
   return new Map([...left].filter(([, count]) => count > 0))
 }
 
-function lackOf(problem: PlanProblem, plan: Plan): Lack {
-  const left = outOf(problem, plan)
+function lackOf(problem: PlanProblem, plan: Plan, late = false): Lack {
+  const left = outOf(problem, plan, late)
   const without = problem.dishes.reduce((sum, dish) => sum + feedsOf({dish, count: left.get(dish.id) ?? 0}), 0)
   return {
     out: [...left.values()].reduce((sum, n) => sum + n, 0),
     // To a thousandth, so that sums in another order are the same.
     without: Math.round(1000 * without) / 1000,
-    late: lateIn(problem, plan),
+    late: lateIn(problem, plan, late),
     wanting: new Set(plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.eased ? [d.dish] : [])))).size,
   }
 }
 
-function lateIn(problem: PlanProblem, plan: Plan): number {
-  return minutesLate(problem, amiss(problem, plan).late)
+function lateIn(problem: PlanProblem, plan: Plan, willDo = false): number {
+  const useless = willDo ? () => Number.POSITIVE_INFINITY : uselessFrom(problem)
+  // What comes too late to be of use counts as left out.
+  return minutesLate(
+    problem,
+    amiss(problem, plan).late.filter(({dish, drawn}) => drawn <= useless(dish)),
+  )
 }
 
 const lessThan = (a: Lack, b: Lack): boolean =>
@@ -84,10 +101,12 @@ interface Trial {
   readonly plan: Plan
   readonly lack: Lack
   readonly problem: PlanProblem
+  /** What comes too late to be of use will do. */
+  readonly late: boolean
 }
 
-function trialOf(problem: PlanProblem, plan: Plan): Trial {
-  return {plan, lack: lackOf(problem, plan), problem}
+function trialOf(problem: PlanProblem, plan: Plan, late = false): Trial {
+  return {plan, lack: lackOf(problem, plan, late), problem, late}
 }
 
 /** Tries changed days on the simulated oven and says what comes of them. */
@@ -119,12 +138,12 @@ class Trials {
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
   outcome(
-    {plan: tried, lack: {out: count, without, late, wanting}, problem}: Trial,
+    {plan: tried, lack: {out: count, without, late, wanting}, problem, late: willDo}: Trial,
     wood: boolean,
   ): {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]} {
     const {now} = this
     const phrases: Phrase[] = []
-    const out = outOf(problem, tried)
+    const out = outOf(problem, tried, willDo)
     const minutes = {unit: 'minutes', value: late} as const
     const [people, before] = [without, now.without].map(Math.ceil) as [number, number]
     if (out.size > 0)
@@ -164,7 +183,7 @@ class Trials {
       kind,
       works: tried.possible,
       wood: tried.score.wood - this.#plan.score.wood,
-      late: lateIn(this.#problem, tried) - this.now.late,
+      late: lateIn(this.#problem, tried, kind === 'late') - this.now.late,
       say: speak(
         words,
         english((id) => titles.get(id) ?? id),
@@ -246,7 +265,8 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   if (second.length > 0) {
     const tried = trials.plan({firings: second})
     const fire = tried.plan.fires?.[1]
-    if (fire && helps(tried.lack, trials.now))
+    // Where something is left out, another fire is for having that.
+    if (fire && helps(tried.lack, trials.now) && (whole || tried.lack.without < trials.now.without))
       ways.push(
         trials.remedy(
           'second fire',
@@ -411,6 +431,13 @@ function inTheWay(problem: PlanProblem, plan: Plan, late: string): string[] {
   return [...taken].sort((a, b) => b[1] - a[1]).map(([id]) => id)
 }
 
+/** What a dish is shifted aside for: others, or where only some of its own vessels stand before the rest of them, itself. */
+function reached(past: readonly {readonly dish?: string | null}[], id: string): string[] {
+  const all = [...new Set(past.flatMap(({dish}) => dish ?? []))]
+  const others = all.filter((other) => other !== id)
+  return others.length > 0 ? others : [id]
+}
+
 /** m² that one vessel of a dish takes. */
 function areaOf({vessel: {footprint}}: Dish): number {
   return footprint.shape === 'circle' ? (Math.PI / 4) * footprint.diameter ** 2 : footprint.length * footprint.width
@@ -466,7 +493,7 @@ export function remediesOf(
       const words = phrase('remedy late', {
         dishes: who,
         at: {unit: 'clock', value: Math.max(...drawn)},
-        outcome: trials.outcome(trialOf(problem, late), false),
+        outcome: trials.outcome(trialOf(problem, late, true), false),
       })
       add(dish.id, trials.remedy('late', late, words))
     }
@@ -533,7 +560,7 @@ export function remediesOf(
               dishes: who,
               at: {unit: 'clock', value: move},
               ...(then === undefined ? {} : {again: {unit: 'clock', value: then}}),
-              others: {unit: 'dishes', dishes: [...new Set(past.map((v) => v.dish!))].filter((id) => id !== dish.id)},
+              others: {unit: 'dishes', dishes: reached(past, dish.id)},
               outcome: trials.outcome(tried, false),
             }),
           ),

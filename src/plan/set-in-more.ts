@@ -67,7 +67,7 @@ export function lateAmongRest(
 }
 
 /** True where a part set in at a tick keeps the half hour between what falls from very hot and crusts, with all that is in the plan. */
-function inOrder({model, found}: Settled, job: Job, s: number): boolean {
+export function inOrder({model, found}: Settled, job: Job, s: number): boolean {
   return model.jobs.every((other, u) => {
     const o = found.chosen[u]!
     return o < 0 || other.since !== null || keepHalfHour(job, s, other, model.s[u]![o]!)

@@ -276,6 +276,8 @@ export interface Plan {
   /** Spare receipts that would fill idle hot floor, checked by placing them. */
   readonly suggestions?: ReadonlyArray<{
     readonly dish: string
+    /** How many of its vessels, where there is no room for all. */
+    readonly count?: number
     readonly at: number
     readonly draw: number
     readonly zone: string

@@ -189,7 +189,7 @@ export function write(
     ...(behind.length > 0 ? {late: behind} : {}),
     ...(told && unplaced.length <= FAR_TOO_MANY ? {ways: waysOf(problem, plan, options, replan)} : {}),
     ...balanceOf(problem, grid, settled, plan),
-    suggestions: suggest(problem, grid, settled, options.spare ?? []),
+    suggestions: suggest(problem, grid, settled, options.spare ?? [], problem.done ? undefined : options.simulate),
   }
   const {steps, messages: more} = stepsOf(problem, balanced)
   const whole: Plan = {...balanced, steps, messages: [...balanced.messages, ...more]}

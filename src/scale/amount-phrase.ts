@@ -1,8 +1,11 @@
 import Fraction from 'fraction.js'
 import {parseMass} from '../measure/quantity.js'
+import {readVessel, type VesselSize} from '../receipt/vessel.js'
 
-/** How much a day asks of a receipt. */
-export type Asked =
+/** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
+export type Asked = Quantity & {readonly vessel?: {readonly size: VesselSize; readonly name: string}}
+
+type Quantity =
   | {readonly kind: 'people'; readonly people: number}
   /** Vessels, or pieces where a vessel holds many ("36 rolls"). `of` is the noun, as written. */
   | {readonly kind: 'count'; readonly count: number; readonly of: string}
@@ -79,9 +82,45 @@ const withDozen = (value: Fraction, rest: string): {value: Fraction; rest: strin
   return dozen === null ? {value, rest} : {value: value.mul(12), rest: rest.slice(dozen[0].length)}
 }
 
+/** A size as a vessel's name gives it: "26 cm", "9 x 5 x 3 in", "8-inch". */
+const sizeIn = /\d[ -]?(?:cm|mm|m|in|inch|inches|ft|feet|foot)(?![a-z])/
+
+/** What stands behind the “in” of inches, and not behind that of a vessel. */
+const ofSize: ReadonlySet<string> = new Set(['x', '×', 'by', 'deep', 'high', 'wide', 'across'])
+
+/** Words that are a vessel's own name: a figure before them counts vessels and is no size. */
+const counts = /^(\d{1,3}|[a-z]+) (?:[x×] (?!\d))?(?=\S)(?!(?:[x×]|by|cm|mm|m|in|inch|inches|ft|feet|foot|\d+\/\d+)\b)/
+
+/**
+ * A vessel with its size, and how many of them: "2 round tins 26 cm x 7 cm", "a 13 x 9 in pan", "2 × loaf 9 x 5 x 3 in"; null where the
+ * text names none or says no size.
+ */
+function vesselsIn(plain: string): {count: number | null; size: VesselSize; name: string} | null {
+  const text = plain.replace(/^(?:a|an|the|one) /, '')
+  const lead = counts.exec(text)
+  const many = lead === null ? null : /^\d+$/.test(lead[1]!) ? Number(lead[1]) : (names.get(lead[1]!) ?? null)
+  const rest = (many === null || lead === null ? text : text.slice(lead[0].length)).replace(/^of /, '')
+  if (!sizeIn.test(rest)) return null
+  const read = readVessel(rest)
+  if (!read.ok || read.unknown !== undefined) return null
+  return {count: many ?? (text === plain ? null : 1), size: read.value, name: nameOf(rest, read.value)}
+}
+
+/** What one such vessel is called: its shape and its sizes, as front matter writes them. */
+function nameOf(text: string, {shape}: VesselSize): string {
+  const plain = text
+    .replace(/\b(?:tins?|pans?|dish(?:es)?|mou?lds?)\b/g, '')
+    .replace(/\bloaves\b/g, 'loaf')
+    .replace(/\b(plate|crock|sheet|pot|jar)s\b/g, '$1')
+    .replace(/ +/g, ' ')
+    .trim()
+  return /^[\d ]/.test(plain) && !/[a-z]{4}/.test(plain.replace(/inch(?:es)?/g, '')) ? `${shape} ${plain}` : plain
+}
+
 /**
  * Read what follows a link of a day: "12 loaves", "3 crocks", "half a dozen pies", "for 40", "2 times", "double", "3 kg", "fill the
- * floor"; null means for the day's people.
+ * floor"; null means for the day's people. Each may name another vessel with its size: "for 40 in round 10 in x 2 in", "in 2 round tins
+ * 26 cm x 7 cm", "3 square 8 in tins".
  *
  * @param text as written, or null
  * @param people how many the day expects
@@ -95,6 +134,24 @@ export function readAsked(text: string | null, people: number): AskedResult {
     .replace(/\s+/g, ' ')
     .trim()
     .replace(/(?<![.,;])[.,;]+$/, '')
+  const words = plain.split(' ')
+  const split = words.findIndex((word, i) => (word === 'in' || word === 'on') && !ofSize.has(words[i + 1] ?? 'x'))
+  const other = split < 0 ? null : vesselsIn(words.slice(split + 1).join(' '))
+  if (other !== null) {
+    const {count, size, name} = other
+    const vessel = {size, name}
+    const before = words.slice(0, split).join(' ').replace(/,$/, '')
+    if (before === '') {
+      if (count === 0) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
+      return {ok: true, value: {kind: 'count', count: count ?? 1, of: 'tins', vessel}}
+    }
+    const amount = readAsked(before, people)
+    if (!amount.ok) return amount
+    return {ok: true, value: {...amount.value, vessel}}
+  }
+  const own = vesselsIn(plain)
+  if (own !== null && own.count !== null && own.count > 0)
+    return {ok: true, value: {kind: 'count', count: own.count, of: 'tins', vessel: {size: own.size, name: own.name}}}
   if (
     /^(?:to )?fill (?:up )?(?:the )?(?:floor|oven)$|^(?:a |the )?(?:full|whole) (?:floor|oven|ovenful)$|^(?:an? )?ovenful$/.test(
       plain,

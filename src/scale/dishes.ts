@@ -14,10 +14,10 @@ import {type Asked, readAsked} from './amount-phrase.js'
 import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts} from './kitchen.js'
 import {anyKind, heatNeed, thickened} from './need.js'
-import {pieceMass, saltInBread, scaleRules} from './pieces.js'
+import {notMixed, pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
 import type {DayAmount, DayToScale, Dish, EveningTask, FloorRoom, FloorRules, Vessel} from './types.js'
-import {spreadOf, topArea, vesselOf} from './vessel.js'
+import {brimVolume, spreadOf, topArea, vesselOf} from './vessel.js'
 
 /** What `makeDishes` reads. */
 export interface ToScale {
@@ -93,7 +93,9 @@ export function makeDishes(input: ToScale): Dishes {
         })
       }
       const found = receiptOf(item, input.receipts, say)
-      return found === null ? [] : dishesOf(item, found.receipt, {day: input.day, fits, used, say, name: found.name})
+      return found === null
+        ? []
+        : dishesOf(item, found.receipt, {day: input.day, mouth: room.mouth, fits, used, say, name: found.name})
     })
   return {dishes: all(input.day.items), spare: all(input.day.spare), messages}
 }
@@ -137,6 +139,7 @@ function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Say): {re
 
 interface Context {
   readonly day: DayToScale
+  readonly mouth: FloorRoom['mouth']
   /** How many of a vessel stand on the floor, `wanted` at most; without limit when `wanted` is infinite. */
   readonly fits: (vessel: Vessel, wanted: number) => number
   /** The id before the batch's number. */
@@ -195,10 +198,16 @@ function asStated(shape: Shape, receipt: Receipt, kind: KindFigures, made: Makes
   if (size.shape !== 'free-standing' || mass === null || made.pieces !== null) return shape
   if (vessel === undefined || shape.unknown !== undefined) return shape
   const across = size.across ?? 0
-  const untold = readVessel(`free-standing ${across} m`)
-  const usual = untold.ok && Math.abs(untold.value.height - size.height) < 1e-9
-  const height = usual ? Math.min(across, Math.max(thinnest, size.height * (made.each / holds(size, kind)))) : size.height
+  const height = heightUntold(size)
+    ? Math.min(across, Math.max(thinnest, size.height * (made.each / holds(size, kind))))
+    : size.height
   return {...shape, size: {...size, height}, weighs: made.each}
+}
+
+/** True where a loaf's height is the usual one for its width, as it is where none is stated. */
+function heightUntold({across, height}: VesselSize): boolean {
+  const untold = readVessel(`free-standing ${across ?? 0} m`)
+  return untold.ok && Math.abs(untold.value.height - height) < 1e-9
 }
 
 /** A loaf without a tin is no thinner, m. Common practice, no source. */
@@ -249,6 +258,65 @@ function smaller(shape: Shape, kind: KindFigures, fits: Context['fits']): Shape 
   return shape
 }
 
+/**
+ * Another vessel than the receipt's, as the day names it: filled as deep as the receipt's own is (by area), as long as it takes so much;
+ * crocks and pie plates as full as they are, and a free-standing loaf by its volume, the cube of its width where no height is stated. From a tin to the bare bricks or
+ * back it is filled as is usual for the kind. Common practice, no source.
+ *
+ * @returns the vessel; what the receipt makes, counted in such vessels; and the reason to tell
+ */
+function instead(
+  own: Shape,
+  {size, name}: {readonly size: VesselSize; readonly name: string},
+  kind: KindFigures,
+  made: Makes,
+): {readonly shape: Shape; readonly made: Makes; readonly why: Inferred} {
+  const free = (one: VesselSize): boolean => one.shape === 'free-standing'
+  const from = own.size
+  // A loaf whose height nobody states is as high for its width as the receipt's own.
+  const to =
+    free(from) && free(size) && heightUntold(size)
+      ? {...size, height: (from.height * (size.across ?? 0)) / (from.across ?? 1)}
+      : size
+  const sheet = (one: VesselSize): boolean => one.shape === 'sheet'
+  let each = holds(to, kind)
+  let how = 'filled as is usual'
+  if (free(from) && free(to)) {
+    each = made.each * (brimVolume(to) / brimVolume(from))
+    how = 'of the same dough'
+  } else if (sheet(from) && sheet(to)) {
+    each = made.each * (topArea(to) / topArea(from))
+    how = 'covered as thickly'
+  } else if (![from, to].some((one) => free(one) || sheet(one))) {
+    // The share of its depth that the receipt fills of its own, and of the other vessel to be as deep.
+    const share = Math.min(fullest[fillingOf(from, kind)], (fillOf(from, kind) * made.each) / holds(from, kind))
+    const byVolume = [from, to].some((one) => one.shape === 'crock' || one.shape === 'pie plate')
+    const deep = byVolume ? share : (share * from.height) / to.height
+    const full = Math.min(deep, fullest[fillingOf(to, kind)])
+    each = (holds(to, kind) / fillOf(to, kind)) * full
+    how = full < deep ? 'filled as high as it may be' : byVolume ? 'as full' : 'filled as deep'
+  }
+  // To a hundredth, so that amounts stay fractions that can be read.
+  const ratio = Math.max(0.01, Math.round((each / made.each) * 100) / 100)
+  const shape: Shape = {size: to, name, stated: true, ...(free(to) ? {weighs: ratio * made.each} : {})}
+  return {
+    shape,
+    made: {
+      vessels: made.vessels / ratio,
+      timesEach: made.timesEach.mul(new Fraction(Math.round(ratio * 100), 100)),
+      pieces: made.pieces,
+      each: ratio * made.each,
+      usual: ratio * made.usual,
+      inferred: made.inferred,
+    },
+    why: {
+      field: 'vessel',
+      value: name,
+      why: `in place of ${own.name}, as the day asks; ${how}, one takes ${Math.round(ratio * 100)} % of what one of those does`,
+    },
+  }
+}
+
 /** How much more than a vessel takes is told: what is weighed has icing and crust in it that do not fill it. Common practice, no source. */
 const plainly = 1.25
 
@@ -295,20 +363,54 @@ function holds(size: VesselSize, kind: KindFigures): number {
   )
 }
 
-/** Weight of the receipt's mixture as written, kg; null where nothing of it can be weighed. */
-function batchMass(receipt: Receipt): {mass: Range | null; unweighed: string[]} {
-  let [low, likely, high] = [0, 0, 0]
-  const unweighed: string[] = []
-  for (const ingredient of receipt.ingredients) {
-    const weight = ingredient.grams ?? (ingredient.millilitres === null ? null : ingredient.millilitres)
-    if (weight !== null) {
-      low += weight.low / 1000
-      likely += weight.likely / 1000
-      high += weight.high / 1000
-    } else if (ingredient.amount !== null) unweighed.push(ingredient.item)
-  }
-  return {mass: likely > 0 ? {low, likely, high} : null, unweighed}
+/**
+ * Flour where the receipt leaves it to the hand (“flour enough to roll it out”), as a share of what wets it in a dough, and of all the rest in
+ * anything else. Common practice, no source: doughs are wetted by 55 to 70 % of their flour, cakes hold four tenths of the rest, biscuits as
+ * much.
+ */
+const flourByHand = {dough: {low: 1.4, likely: 1.6, high: 1.8}, batter: {low: 0.4, likely: 0.7, high: 1}} as const
+const flours: ReadonlySet<string | undefined> = new Set(['flour', 'meal', 'starch'])
+const wets: ReadonlySet<string | undefined> = new Set(['liquid', 'dairy', 'egg', 'spirit'])
+
+interface BatchMass {
+  /** Weight of the receipt's mixture as written, kg; null where nothing of it can be weighed. */
+  readonly mass: Range | null
+  readonly unweighed: readonly string[]
+  /** Of that, flour of which the receipt gives no amount, kg. */
+  readonly flour: {readonly item: string; readonly kilograms: Range} | null
 }
+
+function batchMass(receipt: Receipt, kind: KindFigures): BatchMass {
+  let mass = exactly(0)
+  let wet = exactly(0)
+  let floury = false
+  let byHand: string | null = null
+  const unweighed: string[] = []
+  for (const {item, amount, grams, millilitres} of receipt.ingredients) {
+    const weight = grams ?? millilitres
+    const group = lookUpItem(item)?.group
+    if (weight === null) {
+      if (amount !== null) unweighed.push(item)
+      else if (group === 'flour' || group === 'meal') byHand ??= item
+      continue
+    }
+    mass = plus(mass, scaledBy(weight, 1 / 1000))
+    if (wets.has(group)) wet = plus(wet, scaledBy(weight, 1 / 1000))
+    floury ||= flours.has(group)
+  }
+  if (!(mass.likely > 0)) return {mass: null, unweighed, flour: null}
+  const filling = kind.dough === undefined ? 'batter' : 'dough'
+  const of = filling === 'dough' ? wet : mass
+  // Flour for the tin or the board is not what is meant where the rest is no mixture of flour.
+  if (byHand === null || floury || !(of.likely > 0) || notFloury(kind)) return {mass, unweighed, flour: null}
+  const share = flourByHand[filling]
+  const kilograms = {low: of.low * share.low, likely: of.likely * share.likely, high: of.high * share.high}
+  return {mass: plus(mass, kilograms), unweighed, flour: {item: byHand, kilograms}}
+}
+
+/** What is no mixture of flour. */
+const notFloury = (kind: KindFigures): boolean =>
+  notMixed.has(kind.id) || kind.safe !== undefined || kind.id.includes('pudding') || kind.id.includes('custard')
 
 const isSheet = (shape: Shape): boolean => shape.size.shape === 'sheet'
 const liquidMeasures = new Set(['gallon', 'quart', 'pint', 'gill', 'peck', 'bushel', 'litre', 'liter'])
@@ -334,6 +436,8 @@ const cutInto = new Set(['piece', 'slice', 'square', 'finger', 'wedge'])
 /** How many vessels, or pieces, the receipt makes once. */
 interface Makes {
   readonly vessels: number
+  /** How many times the receipt is made for one vessel. */
+  readonly timesEach: Fraction
   readonly pieces: number | null
   /** Kilograms in one vessel when the receipt is made as written, and when it is filled as usual. */
   readonly each: number
@@ -342,6 +446,11 @@ interface Makes {
 }
 
 function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | null): Makes {
+  const made = madeIn(receipt, kind, shape, mass)
+  return {...made, timesEach: new Fraction(1, made.vessels)}
+}
+
+function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | null): Omit<Makes, 'timesEach'> {
   const inferred: Inferred[] = []
   const serves = receipt.serves
   const noun = serves === null ? '' : (serves.of.toLowerCase().split(/\s+/).pop() ?? '')
@@ -441,6 +550,12 @@ function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pie
  */
 const meantFill = (made: Makes): number => (made.each < 0.4 * made.usual ? made.usual : made.each)
 
+/** The whole number nearest by its ratio: one and a half tins' worth is rather three quarters in each of two than half as much again in one. */
+function nearest(vessels: number): number {
+  const fewer = Math.floor(vessels)
+  return vessels * vessels > fewer * (fewer + 1) ? fewer + 1 : fewer
+}
+
 function orderOf(
   asked: Asked,
   made: Makes,
@@ -455,7 +570,7 @@ function orderOf(
 ): Order | Unread {
   const whole = (vessels: number): Order => {
     const count = Math.max(1, Math.ceil(vessels - 1e-9))
-    return {count, times: new Fraction(count, made.vessels), pieces: null, why: null}
+    return {count, times: made.timesEach.mul(count), pieces: null, why: null}
   }
   switch (asked.kind) {
     case 'people': {
@@ -475,6 +590,13 @@ function orderOf(
         return {
           reason: `“${asked.count} ${asked.of}”: the receipt does not say how many it makes`,
           suggest: `write “2 tins” or “for ${asked.count}”, or in the receipt “Makes 12 ${asked.of}”`,
+        }
+      }
+      // Two focaccie are two sheets; thirty pasties are not thirty.
+      if (made.pieces === null && as === 'pieces' && isSheet(shape) && asked.count > 4 * Math.max(1, made.vessels)) {
+        return {
+          reason: `“${asked.count} ${asked.of}”: the receipt does not say how many it makes`,
+          suggest: `write “2 sheets” or “for ${asked.count}”, or in the receipt “Makes 12 ${asked.of}”`,
         }
       }
       if (as === 'vessels' || made.pieces === null) return whole(asked.count)
@@ -506,7 +628,7 @@ function orderOf(
     case 'weight': {
       if (mass === null) return {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
       const times = new Fraction(asked.kilograms).div(new Fraction(mass.likely)).simplify(0.0005)
-      const count = Math.max(1, Math.round(asked.kilograms / meantFill(made)), Math.ceil(asked.kilograms / most - 1e-9))
+      const count = Math.max(1, nearest(asked.kilograms / meantFill(made)), Math.ceil(asked.kilograms / most - 1e-9))
       return {
         count,
         times,
@@ -567,8 +689,8 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     return []
   }
   const usualShape = shapeOf(receipt, kind)
-  const shape = usualShape === null ? null : smaller(usualShape, kind, context.fits)
-  if (shape === null) {
+  const written = usualShape === null || asked.value.vessel !== undefined ? usualShape : smaller(usualShape, kind, context.fits)
+  if (written === null) {
     say(
       'error',
       'scale-vessel',
@@ -577,14 +699,17 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     )
     return []
   }
-  const {mass, unweighed} = batchMass(receipt)
+  const {mass, unweighed, flour} = batchMass(receipt, kind)
   if (unweighed.length > 0 && mass !== null) {
     say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
   }
-  const made = makes(receipt, kind, shape, mass)
+  const asWritten = makes(receipt, kind, written, mass)
+  const own = asStated(written, receipt, kind, asWritten, mass)
+  const other = asked.value.vessel === undefined ? null : instead(own, asked.value.vessel, kind, asWritten)
+  const shape: Shape & {readonly why?: string} = other?.shape ?? written
+  const made = other?.made ?? asWritten
   const feedsEach = feedsOf(receipt, kind, made)
-  const own = asStated(shape, receipt, kind, made, mass)
-  const vesselAt = (each: number): Vessel => standing(own, kind, each)
+  const vesselAt = (each: number): Vessel => standing(other?.shape ?? own, kind, each)
   const most = takes(shape.size, kind)
   const order = orderOf(
     asked.value,
@@ -610,7 +735,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       'warning',
       'scale-mouth',
       `${shape.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
-      'state a smaller vessel in the receipt’s front matter',
+      `name a vessel less than ${centimetres(context.mouth.width)} wide and ${centimetres(context.mouth.height)} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter`,
     )
   }
   const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape)
@@ -624,8 +749,12 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
     )
   const inferred: Inferred[] = [...receipt.inferred, ...made.inferred, ...(order.why === null ? [] : [order.why])]
-  const replaced = shape.unknown === undefined ? [] : [instead(shape, shape.unknown, kind)]
-  if (shape.why !== undefined) {
+  const replaced = other !== null ? [other.why] : shape.unknown === undefined ? [] : [unknownVessel(shape, shape.unknown, kind)]
+  if (other !== null) {
+    const guess = inferred.findIndex((one) => one.field === 'vessel')
+    if (guess >= 0) inferred.splice(guess, 1)
+    inferred.push(other.why)
+  } else if (shape.why !== undefined) {
     const guess = inferred.findIndex((one) => one.field === 'vessel')
     if (guess >= 0) inferred.splice(guess, 1)
     inferred.push({field: 'vessel', value: shape.name, why: shape.why})
@@ -634,13 +763,25 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   } else if (!shape.stated && !inferred.some((one) => one.field === 'vessel')) {
     inferred.push({field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`})
   }
+  if (flour !== null)
+    inferred.push({
+      field: flour.item,
+      value: `about ${kilograms(flour.kilograms.likely)}`,
+      why: 'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',
+    })
   const base = heatNeed(receipt, kind, kind.title.toLowerCase())
   // What comes of the size, apart from what is supplied where the receipt is silent.
-  const sized: Inferred[] = [...replaced, ...made.inferred, ...(order.why === null ? [] : [order.why])]
+  const sized: Inferred[] = [
+    ...replaced,
+    ...inferred.filter((one) => one.field === flour?.item),
+    ...made.inferred,
+    ...(order.why === null ? [] : [order.why]),
+  ]
   for (const one of base.inferred) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)
   // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
-  const usual = base.ownTime ? vesselAt(asked.value.kind === 'weight' ? meantFill(made) : made.each) : usualVessel(shape, kind)
-  const depth = isSheet(shape) ? 1 : vessel.halfThickness / usual.halfThickness
+  const meant = asked.value.kind === 'weight' ? meantFill(asWritten) : asWritten.each
+  const timedFor = base.ownTime ? {...own, each: meant} : {...usualShapeOf(written, kind), each: kind.mass.likely}
+  const depth = depthRatio({...shape, vessel, each}, timedFor, kind)
   const thicker = Math.max(THINNEST, depth)
   const asLong = kind.softens === true && thicker < 1
   const need = Math.abs(thicker - 1) > 0.05 && !asLong ? thickened(base.need, thicker) : base.need
@@ -668,7 +809,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       value: `${span(need.minutes.low, need.minutes.high)} min`,
       why: 'shallower than its time was given for; it softens in its own time, so the time is kept',
     })
-  const limit = limitOf(context, each, fits === 0 ? order.count : fits, order, receipt, say)
+  const limit = limitOf(context, each, fits === 0 ? order.count : fits, order, receipt, kind, say)
   const batches = Math.ceil(order.count / limit)
   const floors = fits === 0 ? 1 : Math.ceil(order.count / floorOf(fits, order))
   if (floors > mostFloors) {
@@ -719,7 +860,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   return dishes
 }
 
-const instead = (shape: Shape, unknown: string, kind: KindFigures): Inferred => ({
+const unknownVessel = (shape: Shape, unknown: string, kind: KindFigures): Inferred => ({
   field: 'vessel',
   value: shape.name,
   why: `“${unknown}” is no vessel known here; usual for ${kind.title.toLowerCase()}`,
@@ -753,6 +894,7 @@ function unknownNoun(of: string, receipt: Receipt, item: DayAmount): {readonly w
   return {word: noun[place] ?? '', place}
 }
 
+const centimetres = (metres: number): string => `${Math.floor(metres * 100)} cm`
 const percentOf = (share: number): string => `${Math.round(share * 100)} %`
 const sizes = (vessel: Vessel): string => {
   const cm = (m: number): string => `${Math.round(m * 100)}`
@@ -775,10 +917,24 @@ function standing(shape: Shape, kind: KindFigures, each: number): Vessel {
 }
 
 /** The vessel the kind's minutes belong to. */
-function usualVessel(shape: Shape, kind: KindFigures): Vessel {
+function usualShapeOf(shape: Shape, kind: KindFigures): Shape {
   const read = readVessel(kind.vessel)
-  if (!read.ok) return standing(shape, kind, holds(shape.size, kind))
-  return standing({size: read.value, name: read.name, stated: false}, kind, kind.mass.likely)
+  return read.ok ? {size: read.value, name: read.name, stated: false} : shape
+}
+
+/**
+ * How many times as thick a filling is as the one its time was given for. What stands on a sheet is as thick as ever. A loaf in a tin and one
+ * without are told apart by their weight, as the cube root: dough fills half its tin before it rises, and a loaf on the bricks is measured as
+ * it comes out.
+ */
+function depthRatio(
+  now: Shape & {readonly vessel: Vessel; readonly each: number},
+  then: Shape & {readonly each: number},
+  kind: KindFigures,
+): number {
+  if (isSheet(now) || isSheet(then)) return 1
+  if ((now.size.shape === 'free-standing') !== (then.size.shape === 'free-standing')) return Math.cbrt(now.each / then.each)
+  return now.vessel.halfThickness / standing(then, kind, then.each).halfThickness
 }
 
 /** How many stand on the floor at once, as far as was looked for. */
@@ -786,23 +942,45 @@ function floorOf(fits: number, order: Order): number {
   return Math.max(fits, order.fills ?? 0)
 }
 
+/** The share of its weight that the heaviest part of a receipt has: crust and filling are not mixed together. */
+function largestPart(receipt: Receipt): number {
+  const parts = new Map<string, number>()
+  for (const {part, grams, millilitres} of receipt.ingredients)
+    parts.set(part, (parts.get(part) ?? 0) + (grams ?? millilitres ?? {likely: 0}).likely)
+  const weights = [...parts.values()]
+  const all = weights.reduce((sum, one) => sum + one, 0)
+  return all > 0 ? Math.max(...weights) / all : 1
+}
+
 /** How many one batch may be: what the bowl mixes and what the floor holds. */
-function limitOf(context: Context, each: number, fits: number, order: Order, receipt: Receipt, say: Say): number {
+function limitOf(
+  context: Context,
+  each: number,
+  fits: number,
+  order: Order,
+  receipt: Receipt,
+  kind: KindFigures,
+  say: Say,
+): number {
   const floor = floorOf(fits, order)
   const bowl = context.day.bowl
-  if (bowl === undefined) return floor
-  const mixed = Math.floor(bowl / each + 1e-9)
+  if (bowl === undefined || notMixed.has(kind.id)) return floor
+  const once = each * largestPart(receipt)
+  const mixed = Math.floor(bowl / once + 1e-9)
   if (mixed < 1) {
     say(
       'warning',
       'scale-bowl',
-      `one vessel of “${receipt.title}” is ${kilograms(each)}, more than the bowl mixes (${kilograms(bowl)})`,
+      `one vessel of “${receipt.title}” is ${kilograms(once)}, more than the bowl mixes (${kilograms(bowl)})`,
       'mix it in two goes, or use a smaller vessel',
     )
     return 1
   }
   return Math.min(floor, mixed)
 }
+
+/** Kilograms before baking of a piece that is one person's: rolls and biscuits weigh less. Common practice, no source. */
+const portion = {low: 0.12, high: 0.4} as const
 
 function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   const serves = receipt.facts.serves
@@ -811,6 +989,12 @@ function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   if (persons !== null && /^(?:person|people|serving|portion|guest|helping)/.test(persons.of.toLowerCase())) {
     const {low, high} = persons
     return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
+  }
+  // A pasty or a pie of its own is one to each.
+  const piece = made.pieces === null ? 0 : (made.each * made.vessels) / made.pieces
+  if (made.pieces !== null && piece >= portion.low && piece <= portion.high) {
+    const pieces = made.pieces / made.vessels
+    return {low: 0.75 * pieces, likely: pieces, high: 1.25 * pieces}
   }
   // The kind's figure belongs to its usual weight; a smaller or larger vessel feeds in proportion.
   const share = Math.min(3, Math.max(0.3, made.each / kind.mass.likely))

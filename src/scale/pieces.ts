@@ -15,6 +15,23 @@ export const pieceMass: Readonly<Record<string, Range>> = {
   'cream puffs': {low: 0.02, likely: 0.032, high: 0.05},
 }
 
+/** Kinds that are put together in their vessels and come into no mixing bowl. Common practice, no source. */
+export const notMixed: ReadonlySet<string> = new Set([
+  'beans',
+  'stew',
+  'baked pasta',
+  'roast meat',
+  'roast poultry',
+  'baked fish',
+  'potted',
+  'roast vegetables',
+  'baked fruit',
+  'drying fruit',
+  'rusks',
+  'rice pudding',
+  'jelly',
+])
+
 /**
  * How leaven and salt are scaled. Each row is one rule of the trade and says whose it is.
  *

@@ -226,7 +226,12 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
   const {words} = style
   if (!need) return [h('section', [h('h2', words['home.title']), h('p', words['home.unknown'])])]
   const inPlan = placesInPlan(receipt, plan, problem)
-  const span = windowOf(plan, need.start)
+  const window = windowOf(plan, need.start)
+  // The mouth is cooler and the back hotter than the mean: what the plan sets in there a little sooner or later is right too.
+  const span = window && {
+    from: Math.min(window.from, ...inPlan.map(({from}) => from)),
+    to: Math.max(window.to, ...inPlan.map(({from}) => from)),
+  }
   return [
     h('div', {className: ['pair', 'even']}, [
       h('section', [

@@ -61,8 +61,11 @@ export interface Numbered {
 export function dishTitle(problem: PlanProblem, id: string): string {
   const dish = problem.dishes.find((other) => other.id === id)
   if (!dish) {
-    // A spare receipt that was only suggested is no dish of the problem; its file is called by its id.
-    const spare = problem.day.spare.find(({file}) => slugOf(file) === id)
+    // A spare receipt that was only suggested is no dish of the problem; its file is called by its id, or its title where a file holds several.
+    const base = id.replace(/-\d+$/, '')
+    const spare =
+      problem.day.spare.find(({file}) => slugOf(file) === id) ??
+      problem.day.spare.find(({file, title}) => slugOf(file) === base || slug(title) === base || slug(title) === id)
     return spare && spare.title !== '' ? spare.title : id
   }
   const alone = problem.dishes.every((other) => other.file !== dish.file || other.title === dish.title)

@@ -301,7 +301,15 @@ export const planFileSchema = z
       .describe('Baking temperature still there at the end of the last load'),
     suggestions: z
       .array(
-        z.object({dish: z.string(), at: minutes, draw: minutes, zone: z.string(), say: z.string(), words: phrase.optional()}),
+        z.object({
+          dish: z.string(),
+          count: z.number().int().optional().describe('How many of its vessels, where there is no room for all'),
+          at: minutes,
+          draw: minutes,
+          zone: z.string(),
+          say: z.string(),
+          words: phrase.optional(),
+        }),
       )
       .optional()
       .describe('Spare receipts that would fill idle hot floor'),

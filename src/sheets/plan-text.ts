@@ -146,7 +146,9 @@ export function unplacedLines(
     const title = dishTitle(problem, one.dish)
     const reason = reasonAlone(one.dish, reasonOf(one, problem, style), problem)
     const remedies = remedyLines(one, problem, style)
-    const key = JSON.stringify([withoutBatch(title), reason, one.rule, remedies])
+    // What would help one batch would help its like; the first of them stands for all.
+    const plain = (text: string): string => text.replace(/ \(\d+\/\d+\)/g, '')
+    const key = JSON.stringify([withoutBatch(title), plain(reason), one.rule, remedies.map(plain)])
     const line = alike.get(key) ?? {titles: [], reason, rule: sayIf(style.words, `rule.${one.rule}`, one.rule), remedies}
     line.titles.push(title)
     alike.set(key, line)
@@ -163,13 +165,24 @@ function batchesOf(titles: readonly string[], {words}: Style): string {
   return `${dish} (${listed(numbers, words['list.and'])})`
 }
 
-/** The dishes that are drawn late, each with its times. */
+/** The dishes that are drawn late, each with its times; batches of one dish that have the same in one line. */
 export function lateLines(plan: Plan, problem: PlanProblem, style: Style): {readonly title: string; readonly say: string}[] {
-  return (plan.late ?? []).map(({dish, wanted, drawn}) => ({
-    title: dishTitle(problem, dish),
-    say: say(style.words, 'plan.lateDish', {wanted: clock(wanted, style), drawn: clock(drawn, style)}),
-  }))
+  const alike = new Map<string, {titles: string[]; say: string}>()
+  for (const {dish, wanted, drawn} of plan.late ?? []) {
+    const title = dishTitle(problem, dish)
+    const told = say(style.words, 'plan.lateDish', {wanted: clock(wanted, style), drawn: clock(drawn, style)})
+    const key = JSON.stringify([withoutBatch(title), told])
+    const line = alike.get(key) ?? {titles: [], say: told}
+    line.titles.push(title)
+    alike.set(key, line)
+  }
+  return Array.from(alike.values(), ({titles, say: told}) => ({title: batchesOf([...titles].sort(byNumber), style), say: told}))
 }
+
+/** Batches of one dish in their order: “Scones (2/12)” before “Scones (10/12)”. */
+const byNumber = (p: string, q: string): number => numberOf(p) - numberOf(q)
+
+const numberOf = (title: string): number => Number.parseInt(title.slice(title.lastIndexOf('(') + 1), 10) || 0
 
 /** `12 × loaf`, or the count alone. */
 export function countOf(dish: Numbered, style: Style): string {
@@ -522,9 +535,14 @@ export function drawBetween(dish: Numbered, style: Style): string {
   return from === to ? time : say(style.words, 'plan.between', {time, low: from, high: to})
 }
 
-/** A reason without the dish's title before it, which stands before it anyway. */
+/** A reason without the dish's title before it, which stands before it anyway: “12 of 24: more than …” of “12 of 24 of Scones: more than …”. */
 export function reasonAlone(dish: string, reason: string, problem: PlanProblem): string {
   const titles = [dishTitle(problem, dish), problem.dishes.find(({id}) => id === dish)?.title ?? dish]
-  const before = titles.find((title) => reason.startsWith(`${title}: `))
-  return before === undefined ? reason : reason.slice(before.length + 2)
+  for (const title of titles) {
+    if (reason.startsWith(`${title}: `)) return reason.slice(title.length + 2)
+    const at = reason.indexOf(` ${title}: `)
+    const some = at < 0 ? null : /^(\d+ \p{L}+ \d+)(?: \p{L}+)?$/u.exec(reason.slice(0, at))
+    if (some !== null) return `${some[1]}${reason.slice(at + title.length + 1)}`
+  }
+  return reason
 }

@@ -63,6 +63,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'Wird erst in Stunden gebraucht: in flachen Schalen binnen zwei Stunden auf 21 °C (70 °F) und in weiteren vier auf 5 °C (41 °F) abkühlen und vor dem Essen auf 74 °C (165 °F) durcherhitzen. War der Ofen zwei Stunden kühler als 57 °C (135 °F), nicht essen.',
   'behind hold': 'Auf 57 °C (135 °F) oder heißer halten. War der Ofen zwei Stunden kühler, nicht essen.',
   suggest: '{dishes}: gut für den leeren Herd; einschießen {at}, ausziehen {draw}.',
+  'suggest some': '{dishes}, {count} von {all}: gut für den leeren Herd; einschießen {at}, ausziehen {draw}.',
   'moved later': '{minutes} später eingeschossen',
   'moved earlier': '{minutes} früher eingeschossen',
   'draw later': '{minutes} später ausgezogen',

@@ -36,6 +36,35 @@ const sentences: Book['sentences'] = [
   ['{n} {of}, in {n2} vessels', '{n} {of:item}, in {n2} Formen'],
   ['{n} {of}, {n2} to a {shape}', '{n} {of:item}, {n2} je Form'],
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
+  [
+    'in place of {vessel}, as the day asks; filled as deep, one takes {n} % of what one of those does',
+    'wie der Tag es will, im Rezept: {vessel:text}; so hoch gefüllt fasst eines {n} % davon',
+  ],
+  [
+    'in place of {vessel}, as the day asks; as full, one takes {n} % of what one of those does',
+    'wie der Tag es will, im Rezept: {vessel:text}; so voll fasst eines {n} % davon',
+  ],
+  [
+    'in place of {vessel}, as the day asks; filled as high as it may be, one takes {n} % of what one of those does',
+    'wie der Tag es will, im Rezept: {vessel:text}; so hoch gefüllt, wie es geht fasst eines {n} % davon',
+  ],
+  [
+    'in place of {vessel}, as the day asks; filled as is usual, one takes {n} % of what one of those does',
+    'wie der Tag es will, im Rezept: {vessel:text}; gefüllt wie üblich fasst eines {n} % davon',
+  ],
+  [
+    'in place of {vessel}, as the day asks; of the same dough, one takes {n} % of what one of those does',
+    'wie der Tag es will, im Rezept: {vessel:text}; aus demselben Teig fasst eines {n} % davon',
+  ],
+  [
+    'in place of {vessel}, as the day asks; covered as thickly, one takes {n} % of what one of those does',
+    'wie der Tag es will, im Rezept: {vessel:text}; so dick belegt fasst eines {n} % davon',
+  ],
+  ['about {weight}', 'etwa {weight:text}'],
+  [
+    'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',
+    'das Rezept gibt davon keine Menge; aus dem Übrigen gerechnet, für das einfache Rezept, um zu wissen, wie viel es ergibt',
+  ],
   ['as many as stand on the floor at once', 'so viele, wie zugleich auf dem Herd stehen'],
   [
     '{n} stand on the floor at once, and this day has no heat or no time for more',
@@ -654,8 +683,8 @@ const sentences: Book['sentences'] = [
   ],
   ['look at the salt line of the receipt', 'die Salzzeile des Rezepts ansehen'],
   [
-    '{vessel} does not go into this oven: {sizes}, and the mouth, the vault or the floor is smaller',
-    '{vessel:text} passt nicht in diesen Ofen: {sizes}; Mundloch, Gewölbe oder Herd sind kleiner',
+    '{vessel} does not go into this oven: {sizes} cm, {n} cm high, and the mouth, the vault or the floor is smaller',
+    '{vessel:text} passt nicht in diesen Ofen: {sizes} cm, {n} cm hoch; Mundloch, Gewölbe oder Herd sind kleiner',
   ],
   [
     '“{title}” makes {n} of {weight}, and {vessel} takes {weight2} at the most; planned in {n2} of them',
@@ -682,7 +711,10 @@ const sentences: Book['sentences'] = [
     '{n} × {vessel:text} „{title}“ füllen den Herd {n2}-mal, mehr als dieser Ofen an einem Tag backt',
   ],
   ['ask for less, or for part of it on another day', 'weniger verlangen, oder einen Teil davon an einem anderen Tag'],
-  ['state a smaller vessel in the receipt’s front matter', 'im Kopf des Rezepts ein kleineres Gefäß nennen'],
+  [
+    'name a vessel less than {size} wide and {size2} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter',
+    'hinter der Menge ein Gefäß nennen, das schmaler als {size} und niedriger als {size2} ist („in round 20 cm x 5 cm“), oder im Kopf des Rezepts',
+  ],
   [
     '“{file}” holds {n} receipts and none is called “{title}”; taken: “{taken}”',
     '„{file}“ hat {n} Rezepte, und keines heißt „{title}“; genommen: „{taken}“',

@@ -48,7 +48,7 @@ function patternOf(english: string, other: string): Pattern {
       const name = /^\{(\w+)\}$/.exec(part)?.[1]
       if (name === undefined) return escaped(part)
       names.push(name)
-      return /^n\d*$/.test(name) ? '(\\d[\\d ./–]*?)' : /^(?:size|weight)\d*$/.test(name) ? '(\\d.*?)' : '(.+?)'
+      return /^n\d*$/.test(name) ? '(\\d[\\d ./–]*?)' : /^(?:size|weight)\d*$/.test(name) ? '(\\d[^:;“]*?)' : '(.+?)'
     })
     .join('')
   return {test: new RegExp(`^${source}$`, 's'), names, other}

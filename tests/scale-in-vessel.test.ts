@@ -1,0 +1,216 @@
+import fc from 'fast-check'
+import Fraction from 'fraction.js'
+import {describe, expect, it} from 'vitest'
+import {translate} from '../src/receipt/translate.js'
+import type {Receipt} from '../src/receipt/types.js'
+import {readAsked} from '../src/scale/amount-phrase.js'
+import {makeDishes} from '../src/scale/dishes.js'
+import type {Dish} from '../src/scale/types.js'
+
+/** Dishes in other vessels than their receipts', as the day names them. Lengths in the arithmetic are centimetres. */
+const oven = {floor: {shape: 'round' as const, diameter: 2.2}, mouth: {width: 0.8, height: 0.4}, vaultHeight: 0.6}
+const read = (text: string): Receipt[] => [...translate(text, {file: 'receipts/x.md'}).receipts]
+
+interface Made {
+  readonly dishes: readonly Dish[]
+  readonly messages: readonly {readonly rule: string; readonly reason: string; readonly suggest?: string}[]
+}
+function make(text: string, amount: string | null, bowl?: number): Made {
+  const item = {file: 'receipts/x.md', title: 'It', amount, wantedBy: null, line: 5, column: 3}
+  const day = {people: 12, items: [item], spare: [], ...(bowl === undefined ? {} : {bowl})}
+  return makeDishes({day, receipts: read(text), oven})
+}
+const one = (text: string, amount: string | null): Dish => make(text, amount).dishes[0]!
+
+const cake = `---
+year: 2020
+vessel: round 20 cm x 8 cm
+---
+# Plain butter cake
+
+Makes one cake.
+
+- 225 g butter
+- 225 g sugar
+- 4 eggs
+- 225 g flour
+
+Bake at 180 °C for 60 minutes.
+`
+const dough = `
+Makes 2 loaves.
+
+- 1 kg flour
+- 650 g water
+- 20 g salt
+- 14 g yeast
+
+Knead. Let it rise 2 hours. Bake in a hot oven.
+`
+
+describe('a vessel behind an amount', () => {
+  const vessel = (text: string): string => {
+    const asked = readAsked(text, 12)
+    if (!asked.ok) return asked.reason
+    const {vessel: in_, kind} = asked.value
+    const {across, length, width, height} = in_?.size ?? {height: 0}
+    const cm = [across, length, width, height].flatMap((m) => (m === undefined ? [] : [Math.round(m * 100)]))
+    return `${kind} ${asked.value.kind === 'count' ? asked.value.count : ''} ${in_?.size.shape ?? 'none'} ${cm.join(' ')}`
+  }
+  it.each([
+    ['in 2 round tins 26 cm x 7 cm', 'count 2 round 26 7'],
+    ['2 round 26 cm tins', 'count 2 round 26 6'],
+    ['in a 13 x 9 in pan', 'count 1 oblong 33 23 5'],
+    ['in 9 x 13 in pan', 'count 1 oblong 23 33 5'],
+    ['2 × loaf 9 x 5 x 3 in', 'count 2 loaf 23 13 8'],
+    ['two 8-inch square pans', 'count 2 square 20 20 5'],
+    ['3 pie plates 9 in x 1 1/2 in', 'count 3 pie plate 23 4'],
+    ['for 40 in round 10 in x 2 in', 'people  round 25 5'],
+    ['3 kg in loaf tins 8 x 4 x 3 in', 'weight  loaf 20 10 8'],
+    ['2 times in square 8 in', 'times  square 20 20 5'],
+    ['fill the floor in round 20 cm', 'floor  round 20 6'],
+    ['24 biscuits on a sheet 40 x 30 cm', 'count 24 sheet 40 30 5'],
+    ['12 loaves', 'count 12 none 0'],
+    ['1 1/2 times', 'times  none 0'],
+    ['2 tins', 'count 2 none 0'],
+  ])('%s', (text, expected) => expect(vessel(text)).toBe(expected))
+})
+
+describe('a tin of another size', () => {
+  it('filled as deep takes as much more as its floor is larger, and the same time (area by geometry)', () => {
+    fc.assert(
+      fc.property(fc.integer({min: 14, max: 34}), (across) => {
+        const dish = one(cake, `in round ${across} cm x 8 cm`)
+        // Ratios are told to a hundredth.
+        expect(new Fraction(dish.times).valueOf()).toBeCloseTo((across / 20) ** 2, 1)
+        expect(Math.abs(new Fraction(dish.times).valueOf() - (across / 20) ** 2)).toBeLessThan(0.0051)
+        expect(dish.need.minutes.likely).toBe(60)
+        const weighed = dish.amounts.reduce((sum, {grams}) => sum + (grams?.likely ?? 0), 0)
+        expect(dish.mass * 1000).toBeCloseTo(weighed, 6)
+      }),
+    )
+  })
+  it('from round to square: 20 cm across is 314 cm², 20 cm square 400 of which a tin with corners loses two hundredths more', () => {
+    // By hand: (0.9 · 400) / (0.92 · π · 100) = 1.2456.
+    expect(one(cake, '1 square 20 cm x 20 cm x 8 cm').times).toBe('5/4')
+    expect(one(cake, '2 square 20 cm x 20 cm x 8 cm').times).toBe('5/2')
+  })
+  it('too shallow for that depth is filled as high as it may be, and the time goes as the square of what that is', () => {
+    // The receipt's own depth by hand: 876 g at 0.95 kg a litre in 0.92 · π · 10² cm² are 3.19 cm; a tin of 3 cm takes 85 % of 3 = 2.55 cm.
+    const dish = one(cake, 'in round 20 cm x 3 cm')
+    const depth = one(cake, '1 cake').mass / (0.95e-3 * 0.92 * Math.PI * 100)
+    expect(new Fraction(dish.times).valueOf()).toBeCloseTo(2.55 / depth, 2)
+    expect(dish.need.minutes.likely / 60).toBeCloseTo((2.55 / depth) ** 2, 1)
+    expect(dish.sized.map(({field, why}) => `${field}: ${why}`).join('\n')).toMatch(
+      /vessel: in place of round 20 cm x 8 cm, as the day asks; filled as high as it may be[\s\S]*time: \d+ % thinner .* goes as the square/,
+    )
+  })
+  it('for people: as many as are fed by so much of the receipt', () => {
+    // A receipt that feeds 8 from a tin of 20 cm feeds 8 · 1.69 = 13.52 from one of 26: three for 40.
+    const {dishes} = make(cake.replace('vessel:', 'serves: 8\nvessel:'), 'for 40 in round 26 cm x 8 cm')
+    expect(dishes[0]!.count).toBe(3)
+    expect(dishes[0]!.times).toBe(new Fraction(3 * 169, 100).toFraction())
+    expect(dishes[0]!.feeds.likely).toBeCloseTo(40.56, 6)
+  })
+  it('so many times the receipt, or a weight, in as many as that takes', () => {
+    expect(one(cake, '4 times in round 28 cm x 8 cm')).toMatchObject({count: 2, times: '4'})
+    const kilograms = one(cake, '1 cake').mass
+    expect(one(cake, `${(4 * kilograms).toFixed(2)} kg in round 28 cm x 8 cm`).count).toBe(2)
+  })
+  it('a weight goes into as many as leaves each nearest to what is meant, by ratio', () => {
+    const each = one(cake, '1 cake').mass
+    // 1.3 in one is nearer than 0.65 in each of two (ln 1.3 = 0.26, ln 1/0.65 = 0.43), 1.5 not (0.41 and 0.29).
+    expect(one(cake, `${(1.3 * each).toFixed(3)} kg`).count).toBe(1)
+    expect(one(cake, `${(1.5 * each).toFixed(3)} kg`).count).toBe(2)
+  })
+  it('a pie plate by its volume: V = πh/3 (R² + Rr + r²), sides running in by 0.9 of the depth (see scale-vessel)', () => {
+    const pie =
+      '---\nvessel: pie plate 9 in x 1 1/2 in\n---\n# Apple pie\n\nMakes one pie.\n\n- 400 g flour\n- 200 g lard\n- 700 g apples\n\nBake in a hot oven 45 minutes.\n'
+    const plate = (top: number, deep: number): number => {
+      const [R, r] = [top / 2, top / 2 - 0.9 * deep]
+      return ((Math.PI * deep) / 3) * (R * R + R * r + r * r)
+    }
+    expect(new Fraction(one(pie, '1 pie plate 10 in x 2 in').times).valueOf()).toBeCloseTo(plate(10, 2) / plate(9, 1.5), 2)
+  })
+  it('one that does not go in is told how large it may be', () => {
+    const {dishes, messages} = make(cake, 'in round 90 cm x 8 cm')
+    expect(dishes).toHaveLength(1)
+    expect(messages.find(({rule}) => rule === 'scale-mouth')?.suggest).toContain('less than 80 cm wide and 40 cm high')
+  })
+})
+
+describe('loaves', () => {
+  const tin = `---\nyear: 2020\nvessel: loaf 9 x 5 x 3 in\n---\n# White bread\n${dough}`
+  const stone = `---\nyear: 2020\nvessel: free-standing loaf 24 cm\n---\n# Wholemeal bread\n${dough.replace('1 kg flour', '1 kg wholemeal flour')}`
+  it('of about the same weight take about the same time, in a tin or without, where the receipt gives none (common practice)', () => {
+    // The kind’s loaf of white bread stands in no tin, that of wholemeal in one; 0.842 kg against 0.95 is within the tenth of either.
+    expect(one(tin, '2 loaves').need.minutes).toEqual({low: 35, likely: 45, high: 60})
+    expect(one(stone, '2 loaves').need.minutes).toEqual({low: 40, likely: 50, high: 70})
+  })
+  it('without a tin of another width are the cube of it in dough, and the square of it in time', () => {
+    const timed = stone.replace('Bake in a hot oven.', 'Bake in a hot oven 40 minutes.')
+    fc.assert(
+      fc.property(fc.integer({min: 18, max: 34}), (across) => {
+        const dish = one(timed, `2 free-standing loaves ${across} cm`)
+        const wider = across / 24
+        expect(Math.abs(new Fraction(dish.times).valueOf() - wider ** 3)).toBeLessThan(0.0051)
+        if (Math.abs(wider - 1) > 0.06) expect(dish.need.minutes.likely / 40 / wider ** 2).toBeCloseTo(1, 1)
+        else expect(Math.abs(dish.need.minutes.likely / 40 - 1)).toBeLessThan(0.13)
+      }),
+    )
+  })
+  it('turned from the bricks into tins keep the time of their weight', () => {
+    const timed = stone.replace('Bake in a hot oven.', 'Bake in a hot oven 40 minutes.')
+    const dish = one(timed, '2 loaf tins 9 x 5 x 3 in')
+    const wanted = 40 * (dish.mass / one(timed, '2 loaves').mass) ** (2 / 3)
+    expect(dish.need.minutes.likely).toBeCloseTo(Math.abs(Math.cbrt(dish.mass / 0.842) - 1) > 0.05 ? wanted : 40, 0)
+  })
+})
+
+describe('what a receipt leaves to the hand or to the bowl', () => {
+  const ginger = `---
+year: 1842
+place: United States
+---
+# Molasses Gingerbread
+
+One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teaspoonfuls of saleratus, and flour enough to make it as stiff as pound cake. Bake in square pans in a moderate oven half an hour. Makes two pans.
+`
+  it('flour enough weighs too: two pans of gingerbread are not half of them empty', () => {
+    const dish = one(ginger, '2 pans')
+    const weighed = dish.amounts.reduce((sum, {grams}) => sum + (grams?.likely ?? 0), 0) / 1000
+    expect(2 * dish.mass).toBeGreaterThan(1.4 * weighed)
+    expect(dish.mass).toBeGreaterThan(0.7)
+    expect(dish.mass).toBeLessThan(1.4)
+    expect(dish.inferred.find(({field}) => field === 'flour')?.why).toMatch(/no amount of it/)
+    expect(dish.amounts.find(({item}) => item === 'flour')?.grams).toBeNull()
+  })
+  it('flour for the tin is none', () => {
+    expect(one(`${cake}\n`, '1 cake').inferred.some(({field}) => field === 'flour')).toBe(false)
+    const custard =
+      '# Baked custard\n\n- 1 litre milk\n- 8 eggs\n- 200 g sugar\n- a little flour\n\nBake in a slow oven 45 minutes.\n'
+    expect(one(custard, '1 dish').inferred.some(({field}) => field === 'flour')).toBe(false)
+  })
+  it('beans come into no mixing bowl', () => {
+    const beans = '# Baked beans\n\n- 2 kg beans\n- 900 g salt pork\n\nBake in a slack oven all night.\n'
+    expect(make(beans, '4 crocks', 3).dishes).toHaveLength(1)
+  })
+  it('crust and filling are not mixed together: the heavier of them is what the bowl takes', () => {
+    const pie =
+      '---\nvessel: pie plate 9 in x 1 1/2 in\n---\n# Apple pie\n\nMakes 2 pies.\n\n## For the pastry\n\n- 600 g flour\n- 300 g butter\n- 100 g water\n\n## For the filling\n\n- 1 kg apples\n- 200 g sugar\n\nBake in a hot oven 45 minutes.\n'
+    // One pie is 1.1 kg, of which 0.6 kg are filling: a bowl of 2 kg takes that of three.
+    expect(make(pie, '6 pies', 2).dishes.map(({count}) => count)).toEqual([3, 3])
+  })
+  it('thirty pasties of a receipt that does not say how many it makes are not thirty sheets', () => {
+    const pasties = (makes: string): string =>
+      `---\nvessel: sheet 40 cm x 30 cm\n---\n# Cheese pasties\n\n- 450 g flour\n- 170 g lard\n- 225 g cheese\n- 450 g potatoes\n\nBake in a hot oven half an hour. ${makes}\n`
+    const {dishes, messages} = make(pasties(''), '30 pasties')
+    expect(dishes).toEqual([])
+    expect(messages).toMatchObject([{rule: 'scale-amount', reason: '“30 pasties”: the receipt does not say how many it makes'}])
+    expect(make(pasties(''), '3 sheets').dishes[0]!.count).toBe(3)
+    const told = make(pasties('Makes 10 pasties.'), '30 pasties').dishes[0]!
+    expect([told.count, told.times, told.feeds.likely]).toEqual([3, '3', 30])
+    // 130 g each: one is one person’s (common practice, no source).
+    expect(make(pasties('Makes 10 pasties.'), 'for 30').dishes[0]!.times).toBe('3')
+  })
+})
