@@ -1,8 +1,10 @@
 import {eventsOf} from './events.js'
-import {type Model, phaseOf} from './model.js'
-import type {LoadedDay} from './proof.js'
+import {latest} from './mend.js'
+import {choiceAt, type Model, modelOf, phaseOf, programOf} from './model.js'
+import {vesselsOf} from './places.js'
+import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
-import {preferred, Searching, type Start} from './searching.js'
+import {preferred, proofOf, Searching, type Start} from './searching.js'
 import {fireOf, type Settled, type Took, tookIn} from './settled.js'
 import type {Promised} from './shortest.js'
 
@@ -26,7 +28,24 @@ export function improved(day: LoadedDay, from: Settled): Settled {
     for (let moved = onNext(day, best, way); moved; moved = onNext(day, best, way)) best = onOneFire(day, moved)
     if (best !== before) break
   }
-  return best
+  return litLater(day, best)
+}
+
+/** The same day lit as late as costs nothing: bread is the fresher, and the night the longer. */
+function litLater(day: LoadedDay, settled: Settled): Settled {
+  const {problem, jobs, grid, light} = day
+  const {option, index, took, lit: from} = startOf(settled)
+  const limits = took.map((must) => (must ? {must, only: true} : {none: true}))
+  const program = programOf(problem, index, jobs, grid, null, false, option, limits)
+  const lit = latest(from, light.last, (lit) => {
+    const model = modelOf(problem, program, jobs, grid, lit)
+    const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(model, u, t.s, t.e, t.w) : -1))
+    return chosen.every((o, u) => o >= 0 || !took[u]) ? costOf(model, chosen) : Number.POSITIVE_INFINITY
+  })
+  if (lit === from) return settled
+  const proof = proofOf(day, {index, lit, took}, {vessels: (u) => vesselsOf(jobs[u]!, settled.standing)})
+  const seen = proof.see()
+  return seen.good ? proof.settle(seen) : settled
 }
 
 /** A plan made better on its own fire. */

@@ -3,27 +3,30 @@ import {rules} from './rules.js'
 
 /** A layout moved as little as may be: what is broken is mended by single moves, and what cannot be is left out. */
 
-/**
- * Move the whole day to the latest lighting that costs nothing, with half an hour in hand where there is one. A day that leaves something out
- * stays as it is lit: what is set in after all would want the time.
- */
+/** Move the whole day to the latest lighting that costs nothing (see `latest`). A day that leaves something out stays as it is lit. */
 export function lightLater(layout: Layout, last: number): void {
   if (layout.placed.includes(0)) return
-  layout.judge()
-  const price = layout.cost + HARD * layout.violation + 0.5
   const from = layout.lit
-  let latest = from
-  for (let lit = from + LATER; lit <= last; lit += LATER) {
+  layout.lit = latest(from, last, (lit) => {
     layout.lit = lit
     layout.judge()
-    if (layout.cost + HARD * layout.violation <= price) latest = lit
-  }
-  layout.lit = Math.max(from, latest - LATER)
+    return layout.cost + HARD * layout.violation
+  })
   layout.judge()
-  if (layout.cost + HARD * layout.violation > price) {
-    layout.lit = latest
-    layout.judge()
-  }
+}
+
+/**
+ * The latest lighting that costs nothing, with half an hour in hand where there is one.
+ *
+ * @param from When it would be lit, and `last` when it may be at the latest, min after midnight.
+ * @param priceAt What the day costs lit then.
+ */
+export function latest(from: number, last: number, priceAt: (lit: number) => number): number {
+  const price = priceAt(from) + 0.5
+  let found = from
+  for (let lit = from + LATER; lit <= last; lit += LATER) if (priceAt(lit) <= price) found = lit
+  const inHand = Math.max(from, found - LATER)
+  return priceAt(inHand) > price ? found : inHand
 }
 
 /**

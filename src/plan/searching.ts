@@ -104,7 +104,7 @@ export class Searching {
       const same = pass > 0 && tried.took.every((t, u) => alike(t, took[u] ?? null))
       took = tried.took
       if (same && best) break
-      const proof = this.#proofOf(took, tried.seating)
+      const proof = proofOf(this.#day, {...this.#start, took}, tried.seating)
       const seen = proof.see()
       if (seen.good) {
         const settled = proof.settle(seen)
@@ -207,21 +207,6 @@ export class Searching {
     return {floor: seating, lay}
   }
 
-  #proofOf(took: readonly Took[], seating: Pick<Seating, 'vessels'>): Proof {
-    const {problem} = this.#day
-    const {index, lit} = this.#start
-    const layout = {
-      snapshot: () => took.map((t) => ({in: t !== null, ...(t ?? {s: 0, e: 0, w: 0}), hold: 0})),
-      lit,
-      phase: phaseOf(null),
-      // These are asked of what is in the oven already, and in the morning nothing is.
-      isDone: () => true,
-      heldBack: () => false,
-      hemmedIn: () => false,
-    }
-    return new Proof(this.#day, {option: problem.firings[index]!, index, layout}, seating)
-  }
-
   /** What the true floor refused is not asked of it again. */
   #learn({stood: {refused}}: Seen): void {
     if (this.#onFloor || refused.length === 0) return
@@ -231,6 +216,24 @@ export class Searching {
       this.#refused.set(job, known.add(at))
     }
   }
+}
+
+/** A morning as it is laid out, to be put to the proof. */
+export function proofOf(
+  day: LoadedDay,
+  {index, lit, took}: Pick<Start, 'index' | 'lit' | 'took'>,
+  seating: Pick<Seating, 'vessels'>,
+): Proof {
+  const layout = {
+    snapshot: () => took.map((t) => ({in: t !== null, ...(t ?? {s: 0, e: 0, w: 0}), hold: 0})),
+    lit,
+    phase: phaseOf(null),
+    // These are asked of what is in the oven already, and in the morning nothing is.
+    isDone: () => true,
+    heldBack: () => false,
+    hemmedIn: () => false,
+  }
+  return new Proof(day, {option: day.problem.firings[index]!, index, layout}, seating)
 }
 
 /** True where nothing is set in very hot to fall while a crust bakes. */
