@@ -1,4 +1,5 @@
 import type {Dish, DoughTimes} from '../scale/types.js'
+import {bulkOf, workOf} from './dough-times.js'
 import type {Followed} from './followed.js'
 import {rules, weights} from './rules.js'
 import type {Plan, PlannedDough, PlanProblem, Step} from './types.js'
@@ -18,13 +19,16 @@ export function risingOf({dough}: Pick<Dish, 'dough'>): number {
 
 /** Minutes by which a dough may be short of its rising. */
 export function mayBeShort(dish: Dish): number {
+  const {dough} = dish
   const rising = risingOf(dish)
-  return Math.min(Math.max(SHORT.minutes, SHORT.share * rising), (1 - rules.leastRise) * rising)
+  const within = dough ? dough.rise - bulkOf(dough).low + (dough.prove ? dough.prove.likely - dough.prove.low : 0) : 0
+  return Math.min(Math.max(SHORT.minutes, SHORT.share * rising, within), (1 - rules.leastRise) * rising)
 }
 
 /** Minutes for which a risen and shaped dough may wait to be set in. */
 export function mayWait({dough}: Dish): number {
-  return LONG + (dough?.hold ?? 0) + (dough?.prove ? dough.prove.high - dough.prove.likely : 0)
+  if (!dough) return LONG
+  return LONG + dough.hold + bulkOf(dough).high - dough.rise + (dough.prove ? dough.prove.high - dough.prove.likely : 0)
 }
 
 /** Minutes after midnight between which a dough is fit to be set in, and before which it is not set in at all. */
@@ -84,7 +88,8 @@ export function doughsSoFar(
         dish,
         load: load.number,
         mixed,
-        cool: said === undefined ? cool : said < 0,
+        // What was to be mixed on the day and was mixed before it stood cold through the night; what rises so long by its receipt did not.
+        cool: said === undefined ? cool : said < 0 && (cool || step.at >= 0),
         ...(sponge === undefined ? {} : {sponge}),
         ...(typeof shaped === 'number' ? {shaped} : {}),
       },
@@ -95,25 +100,28 @@ export function doughsSoFar(
 /**
  * When a part of a dish can be set in with its dough risen and shaped, or so nearly that a warmer corner makes it good, and before it has
  * waited too long: its dough was mixed when the plan being followed had it, or is mixed now at the soonest. Always where nothing is known
- * of it, or it was kept cool overnight and can wait.
+ * of it; what was kept cool overnight is shaped when it is wanted, and can wait.
  *
  * @param load the load of it in the plan that was being followed
+ * @param count how many vessels of it
  */
-export function risenWithin({done}: PlanProblem, dish: Dish, load: number | undefined): Window {
+export function risenWithin({done}: PlanProblem, dish: Dish, load: number | undefined, count: number): Window {
   const {dough} = dish
   if (!dough || !done?.doughs) return ALWAYS
   const own = done.doughs.find((d) => d.dish === dish.id && d.load === load)
-  if (own?.cool) return ALWAYS
   const mixed = own?.mixed ?? null
-  const risen = (mixed ?? mixesFrom(dough, own, done.now)) + dough.mix + dough.rise
+  if (own?.cool && mixed === null) return ALWAYS
+  const work = workOf(dish, count)
+  // What has stood cold through the night has risen by the morning.
+  const risen = own?.cool ? done.now : (mixed ?? mixesFrom(dough, own, done.now)) + work.mix + dough.rise
   const prove = dough.prove?.likely ?? 0
   // What is not shaped yet proves from now on at the soonest.
   const shaped = own?.shaped ?? (prove > 0 ? Math.max(risen, done.now) : risen)
-  const ready = shaped + dough.shape + prove
+  const ready = shaped + work.shape + prove
   return {
-    least: ready - (1 - rules.leastRise) * (own?.shaped === undefined ? risingOf(dish) : prove),
-    from: ready - mayBeShort(dish),
-    to: mixed === null ? ALWAYS.to : ready + mayWait(dish),
+    least: ready - (1 - rules.leastRise) * (own?.shaped === undefined && !own?.cool ? risingOf(dish) : prove),
+    from: ready - Math.min(mayBeShort(dish), own?.cool ? (1 - rules.leastRise) * prove : Number.POSITIVE_INFINITY),
+    to: mixed === null || own?.cool ? ALWAYS.to : ready + mayWait(dish),
   }
 }
 

@@ -69,6 +69,14 @@ export const deMessages: Book['sentences'] = [
     '{dish}: um {time} in den Ofen, und der Teig ist um {time2} gegangen und geformt: er hält sich {n} min',
   ],
   [
+    '{dish}: its dough rises {size} through the night, {size2} longer than it is meant to; it stands in the cold for that',
+    '{dish}: der Teig geht {size} über Nacht, {size2} länger als vorgesehen; dafür steht er in der Kälte',
+  ],
+  [
+    'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
+    'am Morgen zuerst danach sehen: was voll gegangen ist, wird zusammengestoßen und bleibt bis zum Formen in der Kälte',
+  ],
+  [
     'keep it cool; or knock it down when it is full risen, and shape it later',
     'kühl stellen; oder zusammenschlagen, wenn er voll gegangen ist, und später formen',
   ],
