@@ -296,6 +296,8 @@ describe('noting', () => {
     ['lit 6:10 am', {what: 'field', key: 'lit', value: '6:10 am'}],
     ['8:15 am raked', {what: 'field', key: 'raked', value: '8:15 am'}],
     ['6:40 am household bread mixed', {reading: 'household-bread', value: 'mixed'}],
+    ['9:40 am household bread shaped', {reading: 'household-bread', value: 'shaped'}],
+    ['9:40 am shaped household bread', {reading: 'note', value: 'shaped household bread'}],
     ['wood 48 lb', {what: 'field', key: 'wood', value: '48 lb'}],
   ])('reads “%s”', (text, expected) => {
     expect(row(text)).toMatchObject(expected)

@@ -87,7 +87,7 @@ describe('a dough of several risings', () => {
         now,
         plan,
         toCome as never,
-        () => told,
+        {mixed: () => told, shaped: () => [], mixing: () => 20},
         (planned) => planned,
       )
       const rest: PlanProblem = {...p, done: {now, lit: plan.lit, set: [], plan, doughs}}
@@ -138,7 +138,7 @@ describe('a dough of several risings', () => {
           now,
           plan,
           toCome as never,
-          () => [],
+          {mixed: () => [], shaped: () => [], mixing: () => 20},
           (planned) => planned + 20,
         )
         const rest: PlanProblem = {...p, done: {now, lit: plan.lit, set: [], plan, doughs}}

@@ -1,3 +1,4 @@
+import {words} from './row.js'
 import type {ColdPlace, Kneading, Shaping} from './schema.js'
 
 /** What the work at doughs takes as they grow, and where a dough stands that is to rise through a night. Common practice, no source. */
@@ -19,3 +20,8 @@ export const coldPlaces: readonly ColdPlace[] = [
   {id: 'cellar', celsius: {low: 10, high: 15}, slower: {low: 1, high: 3}, source: 'common-practice'},
   {id: 'refrigerator', celsius: {low: 3, high: 5}, slower: {low: 3, high: 8}, safe: true, source: 'common-practice'},
 ]
+
+/** What a note of the log calls doughs whose dish it does not name, in the form of a dish's name. */
+export const doughWords: ReadonlySet<string> = new Set(
+  words('loaf, loaves, bread, breads, dough, doughs, all-loaves, all-the-loaves, first-loaves, rolls, buns, it, them, all'),
+)

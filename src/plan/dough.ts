@@ -40,20 +40,30 @@ export interface Window {
 
 const ALWAYS: Window = {least: Number.NEGATIVE_INFINITY, from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY}
 
+/** What the log tells of the doughs of a dish that are not set in yet, those first that were worked first. Minutes after midnight. */
+export interface ToldDoughs {
+  /** When they were mixed. */
+  readonly mixed: (dish: string) => readonly number[]
+  /** When the shaping of so many vessels began. */
+  readonly shaped: (dish: string, count: number) => readonly number[]
+  /** Minutes that the mixing of so many vessels takes. */
+  readonly mixing: (dish: string, count: number) => number
+}
+
 /**
  * The doughs that the plan being followed has for what is not set in yet.
  *
  * @param now minutes after midnight
  * @param plan the plan that was being followed
  * @param toCome its parts that are not set in yet
- * @param told when the log says that each dish's doughs were mixed, those first that were set in first
+ * @param told what the log says of them
  * @param presumed when something is taken to have been done that the plan has at a time; both minutes after midnight
  */
 export function doughsSoFar(
   now: number,
   plan: Plan,
   toCome: readonly Followed[],
-  told: (dish: string) => readonly number[],
+  told: ToldDoughs,
   presumed: (planned: number) => number,
 ): PlannedDough[] {
   const seen = new Set<string>()
@@ -69,7 +79,12 @@ export function doughsSoFar(
     if (!step) return []
     const nth = counted.get(dish) ?? 0
     counted.set(dish, nth + 1)
-    const said = told(dish)[nth]
+    const count = toCome.reduce(
+      (sum, one) => (one.entry.dish === dish && one.load.number === load.number ? sum + one.count : sum),
+      0,
+    )
+    const said = told.mixed(dish)[nth]
+    const saidShaped = told.shaped(dish, count)[nth]
     const doneBy = (action: Step['action'], late = 0): number | null | undefined => {
       const other = plan.steps.find((one) => one.action === action && one.load === load.number && one.dishes.includes(dish))
       if (!other) return undefined
@@ -78,11 +93,13 @@ export function doughsSoFar(
     }
     const cool = step.action === 'evening before'
     const at = cool || step.past ? step.at : presumed(step.at)
-    const mixed = said ?? (at <= now ? at : null)
+    const presumedMixed = said ?? (at <= now ? at : null)
+    // What is shaped was mixed before.
+    const mixed = saidShaped === undefined ? presumedMixed : Math.min(presumedMixed ?? at, saidShaped - told.mixing(dish, count))
     const sponge = doneBy('sponge')
     // Who mixed late shapes as late.
     const late = said === undefined ? 0 : Math.max(0, said - at)
-    const shaped = mixed === null ? null : doneBy('shape', late)
+    const shaped = mixed === null ? null : (saidShaped ?? doneBy('shape', late))
     return [
       {
         dish,
