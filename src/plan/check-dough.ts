@@ -44,6 +44,7 @@ export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): void
     if (!warned(mine.whose))
       bad('hands', mine.whose.dish.id, mine.from, 1, `${mine.whose.dish.title}: its dough is worked while the hands are full`)
   }
+  checkLeftOver(problem, plan, bad)
   if (now !== null) return
   for (const one of told)
     if (!one.sponge && byNight(problem, one) && byDay(problem, work, one))
@@ -138,6 +139,18 @@ function checkCold({dish, mix, steps}: Told, risen: number, high: number, plan: 
   const warned = plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: `))
   if (risen > high + rounding && !warned)
     bad('dough', dish.id, mix.at, risen - high, `${title}: its dough rises ${risen - high} min too long, and nothing warns of it`)
+}
+
+/** What to do with a dough that is mixed and is not baked any more has to be said. */
+function checkLeftOver(problem: PlanProblem, plan: Plan, bad: Report): void {
+  for (const {dish: id} of plan.unplaced) {
+    const mixed = (problem.done?.doughs ?? []).filter((d) => d.dish === id && d.mixed !== null).length
+    const baked = plan.loads.filter(({dishes}) => dishes.some((d) => d.dish === id && !d.alreadyIn)).length
+    const said = plan.steps.some((s) => s.action === 'rise' && s.load === null && s.dishes.includes(id))
+    const title = problem.dishes.find((d) => d.id === id)?.title ?? id
+    if (!said && mixed > baked)
+      bad('dough', id, problem.done!.now, mixed - baked, `${title}: its dough is mixed, and nothing says what becomes of it`)
+  }
 }
 
 /** All the work of a day: at doughs, fires and the door. What takes a moment only, feeding the fire, is none. */

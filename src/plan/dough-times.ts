@@ -190,17 +190,12 @@ function bestSponge(
   return best
 }
 
-/** The work at a dough, as tasks of the hands; none of what is done already. */
-export function tasksOf(
-  dish: Dish,
-  count: number,
-  {sponge, mix, shape}: Times,
-  done: {sponge: boolean; mix: boolean; shape: boolean},
-): Task[] {
+/** The work at a dough, as tasks of the hands. */
+export function tasksOf(dish: Dish, count: number, {sponge, mix, shape}: Times): Task[] {
   const work = workOf(dish, count)
   return [
-    ...(sponge === null || done.sponge ? [] : [{from: sponge, minutes: rules.setSponge}]),
-    ...(done.mix || work.mix === 0 ? [] : [{from: mix, minutes: work.mix}]),
-    ...(done.shape || work.shape === 0 ? [] : [{from: shape, minutes: work.shape}]),
-  ]
+    ...(sponge === null ? [] : [{from: sponge, minutes: rules.setSponge}]),
+    {from: mix, minutes: work.mix},
+    {from: shape, minutes: work.shape},
+  ].filter(({minutes}) => minutes > 0)
 }

@@ -72,11 +72,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
       sponge: was?.sponge ?? null,
     }
     const times = timesFor(problem, hands, sought, was)
-    const tasks = tasksOf(dish, count, times, {
-      sponge: sought.sponge !== null,
-      mix: sought.mixed !== null,
-      shape: was?.shaped !== undefined,
-    })
+    const tasks = tasksOf(dish, count, times)
     for (const task of tasks) hands.take(task)
     return {wanted, sought, times, tasks}
   })
@@ -93,11 +89,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
         if (times.mix !== one.times.mix || times.shape !== one.times.shape || times.sponge !== one.times.sponge) {
           moved = true
           one.times = times
-          one.tasks = tasksOf(dish, count, times, {
-            sponge: one.sought.sponge !== null,
-            mix: one.sought.mixed !== null,
-            shape: false,
-          })
+          one.tasks = tasksOf(dish, count, times)
         }
       }
       for (const task of one.tasks) hands.take(task)
@@ -126,10 +118,22 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
     }
   })
   const clashes = made.flatMap(({wanted: {dish}, tasks}) => {
-    const full = tasks.find((task) => clashesIn(hands, task))
+    // What was begun before is past changing.
+    const full = tasks.find((task) => task.from >= (done?.now ?? task.from) && clashesIn(hands, task))
     return full ? [{at: full.from, dish}] : []
   })
   return {doughs, clashes}
+}
+
+/** Dishes left out of a day planned again of which a dough is mixed already, with the first of those. */
+export function leftOver(problem: PlanProblem, plan: Plan): {dish: Dish; was: PlannedDough}[] {
+  const out = new Set(plan.unplaced.map(({dish}) => dish))
+  const used = new Set(wantedOf(problem, plan).map(({was}) => was))
+  const mixed = (problem.done?.doughs ?? []).filter((was) => was.mixed !== null && out.has(was.dish) && !used.has(was))
+  return problem.dishes.flatMap((dish) => {
+    const [was] = mixed.filter((one) => one.dish === dish.id)
+    return dish.dough && was ? [{dish, was}] : []
+  })
 }
 
 /** Whether the hands are full with other things while a task of theirs is done. */

@@ -6,6 +6,12 @@ import type {Plan, PlannedDough, PlanProblem, Step} from './types.js'
 
 /** The doughs of a day that has begun. What was mixed stays mixed when it was, and no change of plan makes it rise sooner. */
 
+/** What is said of a dough that has no place any more: a warm one, and one that stands in the cold. */
+export const PUT_BY = ['put by', 'put by cold'] as const
+
+/** The load of a dough that was put by. */
+const NO_LOAD = 0
+
 /** Dough may be short of its time by this share and this many minutes: less than a warmer corner makes good. Common practice, no source. */
 const SHORT = {share: 0.1, minutes: 10} as const
 
@@ -68,7 +74,13 @@ export function doughsSoFar(
 ): PlannedDough[] {
   const seen = new Set<string>()
   const counted = new Map<string, number>()
-  return toCome.flatMap(({entry: {dish}, load}): PlannedDough[] => {
+  const putBy = plan.steps.flatMap(({words, dishes: [dish]}): PlannedDough[] => {
+    const since = PUT_BY.some((id) => id === words?.say.id) ? words!.say.values['mixed'] : undefined
+    return dish !== undefined && typeof since === 'object' && since.unit === 'clock'
+      ? [{dish, load: NO_LOAD, mixed: since.value, cool: true}]
+      : []
+  })
+  const fresh = toCome.flatMap(({entry: {dish}, load}): PlannedDough[] => {
     const key = `${dish} ${load.number}`
     if (seen.has(key)) return []
     seen.add(key)
@@ -112,6 +124,7 @@ export function doughsSoFar(
       },
     ]
   })
+  return [...putBy, ...fresh]
 }
 
 /**
@@ -125,7 +138,7 @@ export function doughsSoFar(
 export function risenWithin({done}: PlanProblem, dish: Dish, load: number | undefined, count: number): Window {
   const {dough} = dish
   if (!dough || !done?.doughs) return ALWAYS
-  const own = done.doughs.find((d) => d.dish === dish.id && d.load === load)
+  const own = done.doughs.find((d) => d.dish === dish.id && d.load === (load ?? NO_LOAD))
   const mixed = own?.mixed ?? null
   if (own?.cool && mixed === null) return ALWAYS
   const work = workOf(dish, count)

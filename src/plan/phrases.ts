@@ -20,6 +20,10 @@ export const phrases = {
     '{dishes}: cover the dough and stand it in a cellar or larder of 10–15 °C (50–60 °F), where it rises slowly until {until}.',
   'rise cold':
     '{dishes}: cover the dough and set it in the refrigerator (3–5 °C, 37–41 °F), where it rises slowly until {until}.',
+  'put by':
+    '{dishes}: no place is left in the oven, and the dough is mixed. Knock it down, cover it and set it in the refrigerator (5 °C, 41 °F, or colder) now: it keeps till tomorrow there. Shape it then and let it rise before it is baked; or bake it today in another oven, or as flat cakes on a griddle.',
+  'put by cold':
+    '{dishes}: no place is left in the oven, and the dough stands in the cold. Leave it there, at 5 °C (41 °F) or colder: it keeps till tomorrow. Bake it then, or today in another oven.',
   shape: '{dishes}: shape the dough.',
   prove: '{dishes}: leave the shaped dough to rise until {until}.',
   'prove cold': '{dishes}: set the shaped dough in the cold, where it rises slowly until {until}.',

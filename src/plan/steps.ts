@@ -1,7 +1,8 @@
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {sample} from './curve.js'
-import {doughsOf} from './dough-work.js'
+import {PUT_BY} from './dough.js'
+import {doughsOf, leftOver} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {feedsOf} from './hands.js'
 import {isNight, lineOf} from './model.js'
@@ -310,6 +311,19 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }
+  // What is mixed, or stands shaped, and has no place any more does not wait till somebody thinks of it.
+  for (const {dish, was} of leftOver(problem, plan))
+    put(
+      2,
+      problem.done!.now,
+      'rise',
+      [dish.id],
+      null,
+      p(was.cool || (dish.dough!.cold && was.shaped) ? PUT_BY[1] : PUT_BY[0], {
+        dishes: names([dish.id]),
+        mixed: {unit: 'clock', value: was.mixed!},
+      }),
+    )
   steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))
   return {steps: steps.map(({rank: _, ...step}) => step), messages}
 }

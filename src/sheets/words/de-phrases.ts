@@ -19,6 +19,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'rise cool':
     '{dishes}: den Teig zudecken und in einen Keller oder eine Speisekammer von 10–15 °C stellen; er geht dort langsam bis {until}.',
   'rise cold': '{dishes}: den Teig zudecken und in den Kühlschrank (3–5 °C) stellen; er geht dort langsam bis {until}.',
+  'put by':
+    '{dishes}: im Ofen ist kein Platz mehr, und der Teig ist geknetet. Zusammenstoßen, zudecken und jetzt in den Kühlschrank (5 °C oder kälter) stellen: dort hält er bis morgen. Dann formen und gehen lassen, ehe er gebacken wird; oder heute in einem anderen Ofen backen, oder als Fladen auf einer Platte.',
+  'put by cold':
+    '{dishes}: im Ofen ist kein Platz mehr, und der Teig steht kalt. Dort lassen, bei 5 °C oder kälter: er hält bis morgen. Dann backen, oder heute in einem anderen Ofen.',
   shape: '{dishes}: den Teig formen.',
   light: 'Feuer anzünden. {wood} Holz über {burn} verbrennen.',
   'light again': 'Noch einmal anzünden. {wood} Holz über {burn} verbrennen.',
