@@ -66,7 +66,8 @@ export interface Sought {
  * likely time, within its range and beyond it. Getting up is worse than any change within the ranges, and no hands worse than getting up.
  */
 const PRICE = {
-  clash: 5000,
+  clash: 2000,
+  clashMinute: 40,
   night: 300,
   nightMinute: 2,
   interrupted: 15,
@@ -91,9 +92,21 @@ function* lengths(likely: number, low: number, high: number): Generator<number> 
 /** However wide a range is, no length in it is as bad as getting up at night. */
 const MOST_WITHIN = 100
 
-const away = (length: number, {likely, high}: Range, {within, beyond}: {within: number; beyond: number}): number =>
-  Math.min(MOST_WITHIN, within * Math.abs(Math.min(length, Math.max(likely, high)) - likely)) +
-  beyond * Math.max(0, length - high)
+/** What lengths within a range are rather taken: the likely ones; or the shortest or the longest, so that no hours are lost between two doughs. */
+export type Packing = 'likely' | 'late' | 'early'
+const PACK = 0.02
+
+const away = (
+  length: number,
+  {low, likely, high}: Range,
+  {within, beyond}: {within: number; beyond: number},
+  packing: Packing,
+): number => {
+  const inside = Math.min(length, Math.max(likely, high))
+  const off =
+    packing === 'likely' ? within * Math.abs(inside - likely) : PACK * (packing === 'late' ? inside - low : high - inside)
+  return Math.min(MOST_WITHIN, off) + beyond * Math.max(0, length - high)
+}
 
 /**
  * The best hours for one dough, while the hands do what they do: mixed, shaped and its sponge set by day where its ranges, the waits it holds or
@@ -101,7 +114,7 @@ const away = (length: number, {likely, high}: Range, {within, beyond}: {within: 
  *
  * @returns null where there is no time for it as its receipt has it, which is only so on a day that has begun
  */
-export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought): Times | null {
+export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought, packing: Packing = 'likely'): Times | null {
   const {dish, at, count, soonest, mixed} = sought
   const dough = dish.dough!
   const work = workOf(dish, count)
@@ -115,8 +128,11 @@ export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought): T
     const known = priceOf.get(key)
     if (known !== undefined) return known
     const night = intoNight(problem, from, minutes)
-    const busy = !hands.free(from, minutes) ? PRICE.clash : hands.free(from, minutes, true) ? 0 : PRICE.interrupted
-    const price = busy + (night > 0 ? PRICE.night + PRICE.nightMinute * night : 0)
+    const clash = hands.wanting(from, minutes)
+    const brief = clash === 0 && hands.wanting(from, minutes, true) > 0
+    const price =
+      (clash > 0 ? PRICE.clash + PRICE.clashMinute * clash : brief ? PRICE.interrupted : 0) +
+      (night > 0 ? PRICE.night + PRICE.nightMinute * night : 0)
     priceOf.set(key, price)
     return price
   }
@@ -140,7 +156,7 @@ export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought): T
   for (const proved of lengths(proves.likely, proves.low, proves.high + dough.hold)) {
     const shape = at - work.shape - proved
     if (shape < soonest) continue
-    const price = workPrice(shape, work.shape) + away(proved, proves, PRICE.prove)
+    const price = workPrice(shape, work.shape) + away(proved, proves, PRICE.prove, packing)
     if (best && price >= (best as Times).price) continue
     const waits = dough.hold - Math.max(0, proved - proves.high)
     if (mixed !== null) {
@@ -148,12 +164,12 @@ export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought): T
       if (sought.cool) {
         if (risen >= bulk.low) offer(mixed, shape, coldPlaceFor(dough, risen) ?? coldPlaces[0]!, price)
       } else if (risen >= bulk.low && risen <= bulk.high + Math.min(bulkHold, waits))
-        offer(mixed, shape, null, price + away(risen, bulk, PRICE.rise))
+        offer(mixed, shape, null, price + away(risen, bulk, PRICE.rise, packing))
       continue
     }
     for (const risen of lengths(bulk.likely, bulk.low, bulk.high + Math.min(bulkHold, waits))) {
       const mix = shape - risen - work.mix
-      if (mix >= sought.mixesFrom) offer(mix, shape, null, price + away(risen, bulk, PRICE.rise))
+      if (mix >= sought.mixesFrom) offer(mix, shape, null, price + away(risen, bulk, PRICE.rise, packing))
     }
     // A leaven that is set the evening before leaves no time for another night.
     if (dish.evening?.some(({does}) => does === 'set')) continue
@@ -175,13 +191,13 @@ function bestSponge(
   {soonest, sponge: set}: Sought,
   workPrice: (from: number, minutes: number) => number,
 ): {at: number; price: number} {
-  if (set !== null) return {at: set, price: away(mix - set - rules.setSponge, sponge, PRICE.prove)}
+  if (set !== null) return {at: set, price: away(mix - set - rules.setSponge, sponge, PRICE.prove, 'likely')}
   const longest = rules.spongeHolds * sponge.high
   let best = {at: Math.max(soonest, mix - sponge.likely - rules.setSponge), price: Number.POSITIVE_INFINITY}
   for (const works of lengths(sponge.likely, sponge.low, longest)) {
     const at = mix - works - rules.setSponge
     if (at < soonest) continue
-    const apart = away(works, sponge, PRICE.prove)
+    const apart = away(works, sponge, PRICE.prove, 'likely')
     // Lengths go outwards, so none that follows is cheaper.
     if (apart >= best.price && works > sponge.high) break
     const price = apart + workPrice(at, rules.setSponge)

@@ -1,7 +1,7 @@
 import type {ColdPlace} from '../lexicon/schema.js'
 import type {Dish} from '../scale/types.js'
 import {mixesFrom} from './dough.js'
-import {bestTimes, bulkOf, type Sought, type Times, tasksOf, workOf} from './dough-times.js'
+import {bestTimes, bulkOf, type Packing, type Sought, type Times, tasksOf, workOf} from './dough-times.js'
 import {fireAndDoor, Hands, intoNight, type Task} from './hands.js'
 import {rules} from './rules.js'
 import type {Load, Plan, PlannedDough, PlanProblem} from './types.js'
@@ -46,56 +46,50 @@ interface Wanted {
   readonly was: PlannedDough | undefined
 }
 
-/** How often the hours of doughs are looked for again, each among those of all others. */
+/** A dough with the hours it was given. */
+interface Laid {
+  readonly wanted: Wanted
+  readonly sought: Sought
+  times: Times
+  tasks: Task[]
+}
+
+/** How often the hours of doughs are looked for again, each among those of all others; and in how many orders they are laid. */
 const ROUNDS = 6
+const ORDERS = 12
+const PACKINGS: readonly Packing[] = ['likely', 'late', 'early']
 
 /**
  * Doughs counted back from their loads, sharing the hands: where two tasks would meet, or one would be at night, a dough is worked at another
- * hour of its receipt's ranges, or as far from them as it holds.
+ * hour of its receipt's ranges, or as far from them as it holds. Where hands are wanting still, the doughs that want them are seen to first
+ * (squeaky wheel: Joslin & Clements, Journal of Artificial Intelligence Research 10 (1999) 353–373).
  *
  * @returns The doughs and the clashes that remain: minutes at which more hands are needed than there are.
  */
 export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: Clash[]} {
   const {done} = problem
-  const hands = new Hands(problem.day.hands, fireAndDoor(plan, new Map(problem.dishes.map((d) => [d.id, d]))))
-  const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
-  const made = wantedOf(problem, plan).map((wanted) => {
-    const {dish, at, count, was} = wanted
-    const sought: Sought = {
-      dish,
-      at,
-      count,
-      soonest,
-      mixesFrom: done?.doughs ? mixesFrom(dish.dough!, was, soonest) : soonest,
-      mixed: was?.mixed ?? null,
-      cool: was?.cool ?? false,
-      sponge: was?.sponge ?? null,
-    }
-    const times = timesFor(problem, hands, sought, was)
-    const tasks = tasksOf(dish, count, times)
-    for (const task of tasks) hands.take(task)
-    return {wanted, sought, times, tasks}
-  })
-  // What was laid first knew nothing of the rest; what comes later may leave room behind.
-  for (let round = 0; round < ROUNDS; round++) {
-    let moved = false
-    for (const one of made) {
-      const {dish, count, was} = one.wanted
-      if (was?.shaped !== undefined) continue
-      for (const task of one.tasks) hands.giveBack(task)
-      const blocked = one.tasks.some(({from, minutes}) => !hands.free(from, minutes) || intoNight(problem, from, minutes) > 0)
-      if (blocked) {
-        const times = timesFor(problem, hands, one.sought, was)
-        if (times.mix !== one.times.mix || times.shape !== one.times.shape || times.sponge !== one.times.sponge) {
-          moved = true
-          one.times = times
-          one.tasks = tasksOf(dish, count, times)
-        }
-      }
-      for (const task of one.tasks) hands.take(task)
-    }
-    if (!moved) break
+  const busy = fireAndDoor(plan, new Map(problem.dishes.map((d) => [d.id, d])))
+  const lay = (order: readonly Wanted[], packing: Packing): {made: Laid[]; hands: Hands; price: number; clashing: Wanted[]} => {
+    const hands = new Hands(problem.day.hands, busy)
+    const made = laidIn(problem, hands, order, packing)
+    const clashing = made.filter(({tasks}) => tasks.some((task) => clashesIn(hands, task))).map(({wanted}) => wanted)
+    // Hours in haste have no price of their own.
+    const price = made.reduce((sum, {times}) => sum + (Number.isFinite(times.price) ? times.price : 0), 1e6 * clashing.length)
+    return {made, hands, price, clashing}
   }
+  const first = wantedOf(problem, plan)
+  let best = lay(first, 'likely')
+  let last = best
+  let order = first
+  for (let i = 1; i < ORDERS && last.clashing.length > 0; i++) {
+    const {clashing} = last
+    order = [...clashing, ...order.filter((one) => !clashing.includes(one))]
+    last = lay(order, PACKINGS[i % PACKINGS.length]!)
+    if (last.price < best.price) best = last
+  }
+  const {hands} = best
+  // Told in the order of the loads, whatever was seen to first.
+  const made = first.map((wanted) => best.made.find((one) => one.wanted === wanted)!)
   const doughs = made.map(({wanted: {dish, load, at, count, batch, was}, times}): Dough => {
     const work = workOf(dish, count)
     const rise = times.mix + work.mix
@@ -123,6 +117,50 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
     return full ? [{at: full.from, dish}] : []
   })
   return {doughs, clashes}
+}
+
+/** The hours of doughs, given out in an order. */
+function laidIn(problem: PlanProblem, hands: Hands, order: readonly Wanted[], packing: Packing): Laid[] {
+  const {done} = problem
+  const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
+  const made = order.map((wanted): Laid => {
+    const {dish, at, count, was} = wanted
+    const sought: Sought = {
+      dish,
+      at,
+      count,
+      soonest,
+      mixesFrom: done?.doughs ? mixesFrom(dish.dough!, was, soonest) : soonest,
+      mixed: was?.mixed ?? null,
+      cool: was?.cool ?? false,
+      sponge: was?.sponge ?? null,
+    }
+    const times = timesFor(problem, hands, sought, was, packing)
+    const tasks = tasksOf(dish, count, times)
+    for (const task of tasks) hands.take(task)
+    return {wanted, sought, times, tasks}
+  })
+  // What was laid first knew nothing of the rest; what comes later may leave room behind.
+  for (let round = 0; round < ROUNDS; round++) {
+    let moved = false
+    for (const one of made) {
+      const {dish, count, was} = one.wanted
+      if (was?.shaped !== undefined) continue
+      for (const task of one.tasks) hands.giveBack(task)
+      const blocked = one.tasks.some(({from, minutes}) => !hands.free(from, minutes) || intoNight(problem, from, minutes) > 0)
+      if (blocked) {
+        const times = timesFor(problem, hands, one.sought, was, packing)
+        if (times.mix !== one.times.mix || times.shape !== one.times.shape || times.sponge !== one.times.sponge) {
+          moved = true
+          one.times = times
+          one.tasks = tasksOf(dish, count, times)
+        }
+      }
+      for (const task of one.tasks) hands.take(task)
+    }
+    if (!moved) break
+  }
+  return made
 }
 
 /** Dishes left out of a day planned again of which a dough is mixed already, with the first of those. */
@@ -173,10 +211,10 @@ function wantedOf(problem: PlanProblem, plan: Plan): Wanted[] {
 }
 
 /** The hours of one dough: the best there are, or what is left of them on a day that has begun. */
-function timesFor(problem: PlanProblem, hands: Hands, sought: Sought, was: PlannedDough | undefined): Times {
+function timesFor(problem: PlanProblem, hands: Hands, sought: Sought, was: PlannedDough | undefined, packing: Packing): Times {
   if (was?.shaped !== undefined && was.mixed !== null)
     return {sponge: was.sponge ?? null, mix: was.mixed, shape: was.shaped, cold: null, price: 0}
-  return bestTimes(problem, hands, sought) ?? inHaste(problem, hands, sought)
+  return bestTimes(problem, hands, sought, packing) ?? inHaste(problem, hands, sought)
 }
 
 /** On a day that has begun, what has less than its time has less of both risings, and none of it before now. */

@@ -31,13 +31,24 @@ export class Hands {
     if (at >= 0) this.#tasks.splice(at, 1)
   }
 
-  /** Whether a pair of hands is free from a time on for so many minutes; with `brief` also from what takes a moment only. */
-  free(from: number, minutes: number, brief = false): boolean {
+  /** Minutes of work from a time on for which no pair of hands is free; with `brief` those too that something else takes for a moment only. */
+  wanting(from: number, minutes: number, brief = false): number {
     const here = this.#tasks.filter((t) => (brief || !t.brief) && t.from < from + minutes && t.from + t.minutes > from)
-    if (here.length < this.#pairs) return true
-    // Most tasks under way at once: counted at every start within.
-    const points = [from, ...here.map((t) => t.from).filter((t) => t > from)]
-    return points.every((p) => here.filter((t) => t.from <= p && t.from + t.minutes > p).length < this.#pairs)
+    if (here.length < this.#pairs) return 0
+    const points = [from, from + minutes, ...here.flatMap((t) => [t.from, t.from + t.minutes])]
+      .filter((t) => t >= from && t <= from + minutes)
+      .sort((a, b) => a - b)
+    let sum = 0
+    for (let i = 1; i < points.length; i++) {
+      const [begin, end] = [points[i - 1]!, points[i]!]
+      if (here.filter((t) => t.from <= begin && t.from + t.minutes >= end).length >= this.#pairs) sum += end - begin
+    }
+    return sum
+  }
+
+  /** Whether a pair of hands is free from a time on for so many minutes. */
+  free(from: number, minutes: number): boolean {
+    return this.wanting(from, minutes) === 0
   }
 }
 
