@@ -339,7 +339,8 @@ function dishEvent(
     const minutes = open < 0 ? null : parseDuration(value.slice(open))
     return {what: 'door', open: minutes?.ok ? minutes.value.high : 2}
   }
-  if (readingKind(reading)) return null
+  // "note | mixed the bread" is the note that it was written as.
+  if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
   if (!dish) return null
   if (MIXED.test(value)) return {what: 'mixed', dish}

@@ -119,7 +119,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   return {doughs, clashes}
 }
 
-/** The hours of doughs, given out in an order. */
+/** The hours of doughs, given out in an order; then each put as near its likely ones as the others let it. */
 function laidIn(problem: PlanProblem, hands: Hands, order: readonly Wanted[], packing: Packing): Laid[] {
   const {done} = problem
   const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
@@ -141,25 +141,28 @@ function laidIn(problem: PlanProblem, hands: Hands, order: readonly Wanted[], pa
     return {wanted, sought, times, tasks}
   })
   // What was laid first knew nothing of the rest; what comes later may leave room behind.
-  for (let round = 0; round < ROUNDS; round++) {
-    let moved = false
-    for (const one of made) {
-      const {dish, count, was} = one.wanted
-      if (was?.shaped !== undefined) continue
-      for (const task of one.tasks) hands.giveBack(task)
-      const blocked = one.tasks.some(({from, minutes}) => !hands.free(from, minutes) || intoNight(problem, from, minutes) > 0)
-      if (blocked) {
-        const times = timesFor(problem, hands, one.sought, was, packing)
-        if (times.mix !== one.times.mix || times.shape !== one.times.shape || times.sponge !== one.times.sponge) {
-          moved = true
+  const again = (which: (one: Laid) => boolean, how: Packing): void => {
+    for (let round = 0; round < ROUNDS; round++) {
+      let moved = false
+      for (const one of made) {
+        const {dish, count, was} = one.wanted
+        if (was?.shaped !== undefined) continue
+        for (const task of one.tasks) hands.giveBack(task)
+        if (which(one)) {
+          const times = timesFor(problem, hands, one.sought, was, how)
+          moved ||= times.mix !== one.times.mix || times.shape !== one.times.shape || times.sponge !== one.times.sponge
           one.times = times
           one.tasks = tasksOf(dish, count, times)
         }
+        for (const task of one.tasks) hands.take(task)
       }
-      for (const task of one.tasks) hands.take(task)
+      if (!moved) break
     }
-    if (!moved) break
   }
+  const blocked = ({tasks}: Laid): boolean =>
+    tasks.some(({from, minutes}) => !hands.free(from, minutes) || intoNight(problem, from, minutes) > 0)
+  again(blocked, packing)
+  if (packing !== 'likely') again(() => true, 'likely')
   return made
 }
 
