@@ -49,7 +49,7 @@ const standing: ReadonlyArray<{readonly key: WordKey; readonly ids: readonly str
   {key: 'standing.test', ids: ['ahead hot', 'behind cool']},
   {key: 'standing.load', ids: ['ahead load', 'behind load']},
   {key: 'standing.draw', ids: ['ahead draw', 'behind draw']},
-  {key: 'standing.dough', ids: ['ahead dough', 'behind dough']},
+  {key: 'standing.dough', ids: ['ahead dough', 'behind dough', 'behind bulk']},
 ]
 const standingIds = new Set(standing.flatMap(({ids}) => ids))
 
