@@ -115,6 +115,21 @@ const away = (
  * @returns null where there is no time for it as its receipt has it, which is only so on a day that has begun
  */
 export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought, packing: Packing = 'likely'): Times | null {
+  const warm = search(problem, hands, sought, packing, false)
+  // A leaven that is set the evening before leaves no time for another night.
+  if (sought.mixed !== null || sought.dish.evening?.some(({does}) => does === 'set')) return warm
+  const work = workOf(sought.dish, sought.count)
+  const atNight = (from: number, minutes: number): boolean => minutes > 0 && intoNight(problem, from, minutes) > 0
+  const byDay =
+    warm !== null &&
+    !atNight(warm.mix, work.mix) &&
+    !atNight(warm.shape, work.shape) &&
+    (warm.sponge === null || sought.sponge !== null || !atNight(warm.sponge, rules.setSponge))
+  return byDay ? warm : search(problem, hands, sought, packing, true)
+}
+
+/** @param overnight whether it may rise through the night in the cold */
+function search(problem: PlanProblem, hands: Hands, sought: Sought, packing: Packing, overnight: boolean): Times | null {
   const {dish, at, count, soonest, mixed} = sought
   const dough = dish.dough!
   const work = workOf(dish, count)
@@ -171,8 +186,7 @@ export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought, pa
       const mix = shape - risen - work.mix
       if (mix >= sought.mixesFrom) offer(mix, shape, null, price + away(risen, bulk, PRICE.rise, packing))
     }
-    // A leaven that is set the evening before leaves no time for another night.
-    if (dish.evening?.some(({does}) => does === 'set')) continue
+    if (!overnight) continue
     const eve = 1440 * Math.floor(shape / 1440) - 1440
     if (shape < eve + 1440 + wake(problem)) continue
     for (let mix = eve + EVENING.to - work.mix; mix >= Math.max(eve + EVENING.from, sought.mixesFrom); mix -= rules.tick) {

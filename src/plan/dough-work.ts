@@ -203,11 +203,13 @@ function wantedOf(problem: PlanProblem, plan: Plan): Wanted[] {
     const dish = byId.get(id)
     if (!dish?.dough) continue
     const planned = problem.done?.doughs?.filter((d) => d.dish === id) ?? []
+    let nth = 0
     own.forEach(({load, count, fresh}, i) => {
+      if (!fresh) return
       const batch = own.length === 1 ? null : {number: i + 1, of: own.length, count}
-      // What is in already was mixed first, so the two are counted from their ends.
-      const was = planned[Math.max(0, planned.length - own.length + i)]
-      if (fresh) wanted.push({dish, load: load.number, at: load.at, count, batch, was})
+      // What is planned is not set in yet: where fewer are baked than were, those mixed first are.
+      const was = planned[Math.min(nth++, planned.length - 1)]
+      wanted.push({dish, load: load.number, at: load.at, count, batch, was})
     })
   }
   return wanted.sort((a, b) => b.at - a.at || (a.dish.id < b.dish.id ? -1 : 1))
