@@ -226,3 +226,42 @@ describe('a dough that is mixed and not baked any more', () => {
     expect(broken(rest, {...made, steps: []})).toContain('dough')
   })
 })
+
+describe('an oven that is late', () => {
+  const p = asked([bread({mix: 20, rise: 60, shape: 15, prove: range(40, 50), hold: 20})], 300, 2)
+  const morning = plan(p)
+  const at = {mix: mixOf(morning).at, shape: step(morning, 'shape').at}
+  /** The rest of the day some time before the bread was to go in, the fire lit so many minutes late. */
+  const again = (late: number, shaped: boolean): {rest: PlanProblem; made: Plan} => {
+    const doughs: PlannedDough[] = [{dish: 'bread', load: 1, mixed: at.mix, cool: false, ...(shaped ? {shaped: at.shape} : {})}]
+    const now = shaped ? at.shape + 20 : at.shape - 5
+    const rest: PlanProblem = {...p, done: {now, lit: morning.lit + late, set: [], plan: morning, doughs}}
+    return {rest, made: plan(rest)}
+  }
+  const said = (made: Plan, action: Step['action']): string => step(made, action).words!.say.id
+
+  it('has a shaped dough wait in the cold, and one in bulk rise once more', () => {
+    for (const [shaped, action, id] of [
+      [true, 'prove', 'prove late'],
+      [false, 'rise', 'rise late'],
+    ] as const) {
+      const {rest, made} = again(150, shaped)
+      expect(made.unplaced).toEqual([])
+      expect(check(rest, made)).toEqual([])
+      expect(said(made, action)).toBe(id)
+      expect(step(made, action).ifBehind).toBe(null)
+      expect(stepWords(step(made, action), rest, styleOf({language: 'de'})).say).toContain('der Ofen kommt zu spät dafür')
+      const plain = made.steps.map((s) => (s.action === action ? {...s, words: {...s.words!, say: {id: action, values: {}}}} : s))
+      expect(broken(rest, {...made, steps: plain})).toContain('dough')
+      expect(said(again(0, shaped).made, action)).toBe(action)
+    }
+  })
+
+  it('has what proves back in the warm for what is left of its time', () => {
+    const {rest, made} = again(150, true)
+    const {warm, until} = step(made, 'prove').words!.say.values as Record<string, {value: number}>
+    const proved = rest.done!.now - (at.shape + 15)
+    expect(until!.value).toBe(step(made, 'load').at)
+    expect(until!.value - warm!.value).toBe(Math.max(15, 45 - proved))
+  })
+})

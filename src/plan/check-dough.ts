@@ -91,6 +91,7 @@ function checkTimes(one: Told, plan: Plan, now: number | null, bad: Report): voi
     const [had, least] = [risen + proved, rules.leastRise * (dough.rise + (dough.prove?.likely ?? 0))]
     if (Math.min(risen, proved, had - least) < -rounding)
       bad('dough', dish.id, shapeAt, least - had, `${title}: its dough has ${had} min to rise, not ${least}`)
+    checkLate(one, risen, proved, bad)
     return
   }
   if (dough.sponge && sponge) {
@@ -120,6 +121,25 @@ function checkTimes(one: Told, plan: Plan, now: number | null, bad: Report): voi
     )
   if (proved > proveHigh + dough.hold + rounding)
     bad('dough', dish.id, at, proved - proveHigh - dough.hold, `${title}: its shaped dough waits ${proved - proveHigh} min`)
+}
+
+/** What an oven that is late makes wait longer than it holds is told what to do with. */
+function checkLate({dish, at, mix, steps}: Told, risen: number, proved: number, bad: Report): void {
+  const dough = dish.dough!
+  const said = (action: Step['action']): string | undefined => steps.find((s) => s.action === action)?.words?.say.id
+  const high = dough.bulk?.high ?? dough.rise
+  const cool = mix.action === 'evening before'
+  if (!cool && dough.rise > 0 && risen > high + (dough.bulkHold ?? dough.hold) + rounding && said('rise') !== 'rise late')
+    bad('dough', dish.id, at, risen - high, `${dish.title}: its dough rises ${risen} min, and no step says that the oven is late`)
+  const most = (dough.prove?.high ?? 0) + dough.hold
+  if (dough.prove && !dough.cold && proved > most + rounding && said('prove') !== 'prove late')
+    bad(
+      'dough',
+      dish.id,
+      at,
+      proved - most,
+      `${dish.title}: its shaped dough waits ${proved} min, and no step says that the oven is late`,
+    )
 }
 
 /** A dough that rises longer than its receipt has it stands in a place cold enough for that, which is told and warned of. */

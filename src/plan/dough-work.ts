@@ -30,6 +30,15 @@ export interface Dough {
   readonly batch: {readonly number: number; readonly of: number; readonly count: number} | null
 }
 
+/** Which of a dough's waits is longer than it holds, which an oven that is late makes of them on a day that has begun. */
+export function waitsLong({dish: {dough}, at, rise, shape, shaped, cool}: Dough): {rise: boolean; prove: boolean} {
+  const {high} = bulkOf(dough!)
+  return {
+    rise: !cool && shape - rise > high + (dough!.bulkHold ?? dough!.hold),
+    prove: at - shaped > (dough!.prove?.high ?? 0) + dough!.hold,
+  }
+}
+
 /** Work at a dough for which no hands are free. */
 export interface Clash {
   readonly at: number

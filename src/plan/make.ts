@@ -342,6 +342,8 @@ function correct(
     const dish = byId.get(id)
     return dish?.dough ? doughDeedsOf(log, deed, dish, morning, problem.dishes).slice(baked) : []
   }
+  // A fire lit late puts off nothing that was to be done before it.
+  const presumedDough = (planned: number): number => (planned < plan.lit ? planned : presumed(planned))
   const toldDoughs: ToldDoughs = {
     mixed: (id) => toldWork('mixed', id),
     // What is noted is that it is done: its proving begins then.
@@ -351,7 +353,7 @@ function correct(
   const rest: PlanProblem = {
     ...problem,
     firings: [start],
-    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldDoughs, presumed)},
+    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldDoughs, presumedDough)},
   }
   const planned = planDay(rest, {...input.options, simulate: withPast, spare})
   const burns = log.raked === null && now < lit + firing.burn

@@ -16,6 +16,8 @@ export const phrases = {
   'make up': '{dishes}: make up, ready to set in.',
   'make up early': '{dishes}: make up before the night, and keep cool until set in.',
   rise: '{dishes}: leave the dough to rise until {until}.',
+  'rise late':
+    '{dishes}: the oven is late for it. When the dough has doubled knock it down, and let it rise again until {until}.',
   'rise cool':
     '{dishes}: cover the dough and stand it in a cellar or larder of 10–15 °C (50–60 °F), where it rises slowly until {until}.',
   'rise cold':
@@ -26,6 +28,8 @@ export const phrases = {
     '{dishes}: no place is left in the oven, and the dough stands in the cold. Leave it there, at 5 °C (41 °F) or colder: it keeps till tomorrow. Bake it then, or today in another oven.',
   shape: '{dishes}: shape the dough.',
   prove: '{dishes}: leave the shaped dough to rise until {until}.',
+  'prove late':
+    '{dishes}: the oven is late for it. Set the shaped dough in the refrigerator or the coldest place there is; from {warm} let it rise on in the warm until {until}.',
   'prove cold': '{dishes}: set the shaped dough in the cold, where it rises slowly until {until}.',
   light: 'Light the fire. Burn {wood} of wood over {burn}.',
   'light again': 'Light the fire again. Burn {wood} of wood over {burn}.',

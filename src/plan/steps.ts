@@ -2,7 +2,7 @@ import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {sample} from './curve.js'
 import {PUT_BY} from './dough.js'
-import {doughsOf, leftOver} from './dough-work.js'
+import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {feedsOf} from './hands.js'
 import {isNight, lineOf} from './model.js'
@@ -13,6 +13,9 @@ import type {Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
 /** Made-up batter or a filled pie waits no longer than this before it goes in. Common practice, no source. */
 const makeUp = 30
+
+/** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
+const LAST_WARM = 15
 
 /** The whole day in clock order. */
 export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messages: Message[]} {
@@ -106,6 +109,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: who}))
       const until = (value: number): PhraseValue => ({unit: 'clock', value})
       const bulkHold = min(dough.bulkHold ?? dough.hold)
+      const late = waitsLong(d)
       if (dough.rise > 0)
         put(
           1,
@@ -113,11 +117,20 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           'rise',
           [d.dish.id],
           d.load,
-          p(d.cold === null ? 'rise' : d.cold.safe ? 'rise cold' : 'rise cool', {dishes: who, until: until(d.shape)}),
+          p(d.cold !== null ? (d.cold.safe ? 'rise cold' : 'rise cool') : late.rise ? 'rise late' : 'rise', {
+            dishes: who,
+            until: until(d.shape),
+          }),
           {
             sign: p('sign dough'),
-            ahead: p(d.cold === null ? 'ahead dough' : 'ahead night', {hold: bulkHold}),
-            behind: p(d.cold === null ? (dough.prove ? 'behind bulk' : 'behind dough') : 'behind night', {hold: bulkHold}),
+            ...(late.rise
+              ? {}
+              : d.cold === null
+                ? {
+                    ahead: p('ahead dough', {hold: bulkHold}),
+                    behind: p(dough.prove ? 'behind bulk' : 'behind dough', {hold: bulkHold}),
+                  }
+                : {ahead: p('ahead night'), behind: p('behind night')}),
           },
         )
       if (d.beyond > 0)
@@ -138,19 +151,25 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           ...(dough.prove ? {} : waits),
         })
       // Between shaping and oven it proves, unless the day leaves it no time.
-      if (dough.prove && d.at > d.shaped)
+      if (dough.prove && d.at > d.shaped) {
+        // What is left of its time in the warm comes last.
+        const left = dough.prove.likely - Math.max(0, (problem.done?.now ?? 0) - d.shaped)
+        const warm = d.at - Math.max(LAST_WARM, rules.tick * Math.round(left / rules.tick))
+        const held = late.prove && !dough.cold
+        const say: PhraseId = held ? 'prove late' : dough.cold ? 'prove cold' : 'prove'
         put(
           2,
           d.shaped,
           'prove',
           [d.dish.id],
           d.load,
-          p(dough.cold ? 'prove cold' : 'prove', {dishes: who, until: until(d.at)}),
+          p(say, {dishes: who, until: until(d.at), ...(held ? {warm: until(warm)} : {})}),
           {
             sign: p('sign proved'),
-            ...waits,
+            ...(held ? {} : waits),
           },
         )
+      }
     }
     const mixed = (id: string): number | null =>
       doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)

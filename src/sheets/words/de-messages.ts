@@ -162,6 +162,14 @@ export const deMessages: Book['sentences'] = [
     '{dish}: its dough is worked at night, and could be by day',
     '{dish}: der Teig wird in der Nacht geknetet oder geformt, und könnte es am Tag',
   ],
+  [
+    '{dish}: its dough rises {n} min, and no step says that the oven is late',
+    '{dish}: der Teig geht {n} min, und kein Schritt sagt, dass der Ofen zu spät kommt',
+  ],
+  [
+    '{dish}: its shaped dough waits {n} min, and no step says that the oven is late',
+    '{dish}: der geformte Teig wartet {n} min, und kein Schritt sagt, dass der Ofen zu spät kommt',
+  ],
   ['{dish}: no step leaves its dough to rise', '{dish}: kein Schritt lässt den Teig gehen'],
   [
     '{dish}: its dough rises through the night, and no step says where',

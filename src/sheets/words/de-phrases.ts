@@ -8,6 +8,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
   'mix sponge': '{dishes}: den Teig mit dem Vorteig kneten.',
   prove: '{dishes}: den geformten Teig bis {until} gehen lassen.',
+  'prove late':
+    '{dishes}: der Ofen kommt zu spät dafür. Den geformten Teig in den Kühlschrank oder an den kältesten Ort stellen; ab {warm} warm bis {until} weiter gehen lassen.',
   'prove cold': '{dishes}: den geformten Teig kalt stellen; er geht langsam bis {until}.',
   'sign sponge': 'Voller Blasen, und er fällt gerade ein.',
   'sign proved': 'Gut aufgegangen; eine Druckstelle kommt langsam zurück.',
@@ -16,6 +18,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'make up': '{dishes}: fertig machen zum Einschießen.',
   'make up early': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen.',
   rise: '{dishes}: den Teig gehen lassen bis {until}.',
+  'rise late':
+    '{dishes}: der Ofen kommt zu spät dafür. Den Teig, wenn er doppelt so groß ist, zusammenstoßen und noch einmal gehen lassen bis {until}.',
   'rise cool':
     '{dishes}: den Teig zudecken und in einen Keller oder eine Speisekammer von 10–15 °C stellen; er geht dort langsam bis {until}.',
   'rise cold': '{dishes}: den Teig zudecken und in den Kühlschrank (3–5 °C) stellen; er geht dort langsam bis {until}.',
