@@ -160,7 +160,8 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
   const newSign = sign !== null && !known.signs.has(`${step.action} ${sign}`)
   if (sign && step.action === 'feed') known.signs.add(`${step.action} ${sign}`)
   // The sign of a risen dough stands at the shaping, which comes when it has risen.
-  if (step.action === 'rise' && known.shaped.has(step.dishes.join())) return plainDeed(said.say)
+  const ofItsOwn = phrasesOf(step).some(({id}) => !standingIds.has(id))
+  if (step.action === 'rise' && known.shaped.has(step.dishes.join()) && !ofItsOwn) return plainDeed(said.say)
   const figures = ownFigures(step, style)
   const drawn = step.action === 'draw' && named.length > 0
   if (!drawn) {
