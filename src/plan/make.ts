@@ -342,8 +342,8 @@ function correct(
     const dish = byId.get(id)
     return dish?.dough ? doughDeedsOf(log, deed, dish, morning, problem.dishes).slice(baked) : []
   }
-  // A fire lit late puts off nothing that was to be done before it.
-  const presumedDough = (planned: number): number => (planned < plan.lit ? planned : presumed(planned))
+  // A fire lit late puts off nothing that was to be done the day before.
+  const presumedDough = (planned: number): number => (planned < 0 ? planned : presumed(planned))
   const toldDoughs: ToldDoughs = {
     mixed: (id) => toldWork('mixed', id),
     // What is noted is that it is done: its proving begins then.
