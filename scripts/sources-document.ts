@@ -1,4 +1,5 @@
 import {doneness} from '../src/lexicon/doneness.js'
+import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {fuels} from '../src/lexicon/fuels.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
 import {materials} from '../src/lexicon/materials.js'
@@ -55,6 +56,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of hedges) cite(row.source, 'hedges of heat', row.id)
   for (const row of [...ovenWords, ...ovenTests]) cite(row.source, 'oven words', row.id)
   for (const row of risingWords) cite(row.source, 'words for rising', row.id)
+  for (const row of [kneading, ...shapings, ...coldPlaces]) cite(row.source, 'work at doughs', row.id)
   for (const row of stayWords) cite(row.source, 'words for staying in', row.id)
   for (const row of doneness) cite(row.source, 'signs of doneness', row.id)
   for (const row of vessels) cite(row.source, 'vessels', row.id)

@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {z} from 'zod'
+import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {
   cautions,
   fold,
@@ -18,7 +19,16 @@ import {
   measures,
   sources,
 } from '../src/lexicon/index.js'
-import {cautionSchema, itemSchema, kindSchema, measureSchema, sourceSchema} from '../src/lexicon/schema.js'
+import {
+  cautionSchema,
+  coldPlaceSchema,
+  itemSchema,
+  kindSchema,
+  kneadingSchema,
+  measureSchema,
+  shapingSchema,
+  sourceSchema,
+} from '../src/lexicon/schema.js'
 
 /** The canonical measures of the translate contract. */
 const CANONICAL =
@@ -34,6 +44,9 @@ describe('the tables', () => {
     ['sources', sourceSchema, sources],
     ['cautions', cautionSchema, cautions],
     ['kinds', kindSchema, kinds],
+    ['kneading', kneadingSchema, [kneading]],
+    ['shapings', shapingSchema, shapings],
+    ['coldPlaces', coldPlaceSchema, coldPlaces],
   ] as const
   for (const [name, schema, rows] of tables) {
     it(`${name}: every row fits its schema and no id stands twice`, () => {

@@ -296,6 +296,8 @@ describe('noting', () => {
     ['lit 6:10 am', {what: 'field', key: 'lit', value: '6:10 am'}],
     ['8:15 am raked', {what: 'field', key: 'raked', value: '8:15 am'}],
     ['6:40 am household bread mixed', {reading: 'household-bread', value: 'mixed'}],
+    ['9:40 am household bread shaped', {reading: 'household-bread', value: 'shaped'}],
+    ['9:40 am shaped household bread', {reading: 'note', value: 'shaped household bread'}],
     ['wood 48 lb', {what: 'field', key: 'wood', value: '48 lb'}],
   ])('reads “%s”', (text, expected) => {
     expect(row(text)).toMatchObject(expected)
@@ -346,6 +348,15 @@ describe('appending', () => {
     const after = append('', row('6:40 am household bread dough mixed'))
     const rows = readLog(after, 'l.md').log!.rows.filter((r) => r.what === 'mixed')
     expect(rows.map((r) => [r.dish, r.at])).toEqual([['household-bread', 400]])
+    const shaped = readLog(append('', row('9:40 am household bread shaped')), 'l.md').log!.rows
+    expect(shaped.map((r) => [r.what, r.dish, r.at])).toEqual([['shaped', 'household-bread', 580]])
+  })
+
+  it('and leaves a note the words it is, whatever it begins with', () => {
+    for (const text of ['mixed household bread', 'shaped the loaves', 'out of flour', 'in the rain']) {
+      const {log: read, messages} = readLog(append('', row(`9:40 am ${text}`)), 'l.md', {dishes: ['household-bread']})
+      expect([text, read!.rows.map((r) => [r.what, r.text]), messages]).toEqual([text, [['note', text]], []])
+    }
   })
 
   it('inserts one row below the table and changes no other byte', () => {

@@ -378,7 +378,7 @@ describe('a dough that is set in before it can have risen', () => {
       now,
       plan,
       partsOf(plan.loads),
-      () => [],
+      {mixed: () => [], shaped: () => [], mixing: () => 25},
       (planned) => planned + shift,
     )
     const rest = {...problem, done: {now, lit: plan.lit + shift, set: [], plan, doughs}}
@@ -423,6 +423,26 @@ describe('a dough that is set in before it can have risen', () => {
     expect(later({...row, what: 'mixed', dish: bread})).toEqual([at])
     expect(later({...row, what: 'note', text: `mixed gingerbread and ${bread}`})).toEqual([at])
     expect(later({...row, what: 'note', text: 'mixed gingerbread'})).toEqual([mixed()])
+  })
+  it('and proves from when the log tells that it was shaped', () => {
+    const {plan, problem} = made
+    const planned = plan.steps.find((s) => s.action === 'prove' && s.dishes.includes(bread))!.at
+    const now = setIn() - 5
+    const at = planned - 10
+    const {title} = problem.dishes.find(({id}) => id === bread)!
+    const proves = (row: object): number[] => {
+      const log = {date: read.day.date, lit: plan.lit, raked: plan.raked, wood: null, rows: [row], readings: [], doors: []}
+      const again = planAgain({oven: read.oven, day: read.day, now}, problem, plan, log as unknown as FiringLog)
+      expect(checked(again)).toEqual([])
+      return again.plan.steps.flatMap((s) => (s.dishes.includes(bread) && s.action === 'prove' ? [s.at] : []))
+    }
+    const row = {line: 9, at, elapsed: at - plan.lit, text: '', note: ''}
+    const note = (text: string): object => ({...row, what: 'note', text})
+    expect(proves({...row, what: 'shaped', dish: bread})).toEqual([at])
+    for (const text of [`shaped ${title}`, `shaped ${bread}`, 'shaped the loaves', 'moulded the bread'])
+      expect([text, proves(note(text))]).toEqual([text, [at]])
+    for (const text of ['shaped the pies', 'shape the loaves at ten', 'the loaves look well'])
+      expect([text, proves(note(text))]).toEqual([text, [planned]])
   })
   it('in a whole day planned again: what was mixed stays mixed when it was', () => {
     const again = afterReading(setIn() - 35 - made.plan.lit, -5)

@@ -20,15 +20,16 @@ const simulate = (): typeof falling.forecast => falling.forecast
 const bread = (dough: DoughTimes, more: Partial<Dish> = {}): Dish =>
   dish('bread', 2, {id: 'bread', title: 'Bread', dough, ...more})
 const range = (low: number, high: number) => ({low, likely: (low + high) / 2, high})
-const asked = (dough: DoughTimes, fireFrom = 300): PlanProblem =>
-  problem([bread(dough)], {day: day({fireFrom}), firings: [falling]})
+const asked = (dough: DoughTimes, fireFrom = 300, hands = 1): PlanProblem =>
+  problem([bread(dough)], {day: day({fireFrom, hands}), firings: [falling]})
 const stepsOf = (plan: Plan): Record<string, number> =>
   Object.fromEntries(plan.steps.filter(({dishes}) => dishes.includes('bread')).map(({action, at}) => [action, at]))
 
 const staged = {sponge: range(90, 90), mix: 20, rise: 80, shape: 15, prove: range(40, 50), hold: 30}
 
 describe('a dough of several risings', () => {
-  const p = asked(staged, 600)
+  // Somebody else rakes out the coals meanwhile.
+  const p = asked(staged, 600, 2)
   const plan = planDay(p, {simulate})
 
   it('proves after it is shaped, and its sponge works before it is mixed', () => {
@@ -86,7 +87,7 @@ describe('a dough of several risings', () => {
         now,
         plan,
         toCome as never,
-        () => told,
+        {mixed: () => told, shaped: () => [], mixing: () => 20},
         (planned) => planned,
       )
       const rest: PlanProblem = {...p, done: {now, lit: plan.lit, set: [], plan, doughs}}
@@ -137,7 +138,7 @@ describe('a dough of several risings', () => {
           now,
           plan,
           toCome as never,
-          () => [],
+          {mixed: () => [], shaped: () => [], mixing: () => 20},
           (planned) => planned + 20,
         )
         const rest: PlanProblem = {...p, done: {now, lit: plan.lit, set: [], plan, doughs}}

@@ -239,6 +239,34 @@ export const risingWordSchema = z.object({
 })
 export type RisingWord = z.infer<typeof risingWordSchema>
 
+/** How kneading grows with the dough: a kind's minutes are for doughs up to `upTo` kg, and `perKilogram` more for each kilogram beyond. */
+export const kneadingSchema = z.object({
+  id: z.string(),
+  upTo: z.number().positive(),
+  perKilogram: z.number().positive(),
+  source: z.string(),
+})
+export type Kneading = z.infer<typeof kneadingSchema>
+
+/** Minutes of hands to shape one vessel's dough; words of the names of the vessels it is for, none for all others. */
+export const shapingSchema = z.object({
+  id: z.string(),
+  vessels: z.array(z.string()),
+  minutes: z.number().positive(),
+  source: z.string(),
+})
+export type Shaping = z.infer<typeof shapingSchema>
+
+/** A cold place for a dough: °C, how many times as slowly it rises there, and whether what has egg or milk in it may stand there overnight. */
+export const coldPlaceSchema = z.object({
+  id: z.enum(['cellar', 'refrigerator']),
+  celsius: z.object({low: z.number(), high: z.number()}),
+  slower: z.object({low: z.number().min(1), high: z.number().min(1)}),
+  safe: z.literal(true).optional(),
+  source: z.string(),
+})
+export type ColdPlace = z.infer<typeof coldPlaceSchema>
+
 /** A sign in the words of receipts that a thing is done, or not yet. */
 export const donenessSchema = z.object({
   id: z.string(),

@@ -37,10 +37,10 @@ export interface LogRow {
   readonly at: number
   /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
   readonly elapsed: number | null
-  readonly what: 'reading' | 'mixed' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
+  readonly what: 'reading' | 'mixed' | 'shaped' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
   readonly kind?: ReadingKind
   readonly value?: number | string
-  /** File name of the receipt without `.md`, for what was mixed, set in or drawn. */
+  /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn. */
   readonly dish?: string
   /** How many vessels were set in or drawn; absent where the row does not say, and means all that were to be. */
   readonly count?: number
@@ -324,6 +324,7 @@ function leftOf(rows: readonly LogRow[], dish: string | undefined): {readonly lo
 export const stemOf = (words: string): string => words.trim().toLowerCase().replace(/\s+/g, '-')
 
 const MIXED = /^(?:dough )?(?:mixed|kneaded)\b/i
+const SHAPED = /^(?:dough |loaves |rolls )?(?:shaped|moulded)\b/i
 const SET_IN = /^(?:set in|in\b|loaded|put in)/i
 const DRAWN = /^(?:drawn|draw|out|taken out)\b/i
 
@@ -338,10 +339,12 @@ function dishEvent(
     const minutes = open < 0 ? null : parseDuration(value.slice(open))
     return {what: 'door', open: minutes?.ok ? minutes.value.high : 2}
   }
-  if (readingKind(reading)) return null
+  // "note | mixed the bread" is the note that it was written as.
+  if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
   if (!dish) return null
   if (MIXED.test(value)) return {what: 'mixed', dish}
+  if (SHAPED.test(value)) return {what: 'shaped', dish}
   const loss = lostIn(value)
   if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
   const words = loss?.rest ?? value
@@ -513,7 +516,8 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   }
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
-  const dish = /(?<=.):? (?=(?:set in|drawn|taken out|put in|(?:dough )?(?:mixed|kneaded)$)\b)/i.exec(main)
+  const dish =
+    /(?<=.):? (?=(?:set in|drawn|taken out|put in|(?:dough |loaves |rolls )?(?:mixed|kneaded|shaped|moulded)$)\b)/i.exec(main)
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.index) : '')
   const value = dish ? `${count} ${main.slice(dish.index + dish[0].length)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.

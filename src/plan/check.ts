@@ -1,5 +1,6 @@
 import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
 import type {Dish, Placed} from '../scale/types.js'
+import {checkDoughs} from './check-dough.js'
 import {rules, weights} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
 
@@ -405,7 +406,8 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
     }
 
-  checkSteps(plan, dishes, problem.done?.now ?? null, bad)
+  checkSteps(plan, dishes, bad)
+  checkDoughs(problem, plan, bad)
 
   // The score, summed again.
   const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood
@@ -489,7 +491,7 @@ function allDone(parts: readonly Judged[], until: number): boolean {
   return parts.every(({dose, likely}) => dose(until - rules.tick - rules.staySlack) >= likely * 1.015 + 5)
 }
 
-type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
+export type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
 
 /** The dose of so many minutes by the receipt: at its heat, or, for falling heat, in the usual falling oven from that heat down. */
 function needed(dish: Dish, minutes: number): number {
@@ -685,13 +687,8 @@ function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish,
   return false
 }
 
-/**
- * The steps tell the plan: in clock order, every load and draw said, every dough made in time and not left too long.
- *
- * @param now when a day that has begun was planned again, minutes after midnight: what was mixed by then, or could be mixed no sooner, has
- *   the time it has
- */
-function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, now: number | null, bad: Report): void {
+/** The steps tell the plan: in clock order, every load and draw said. */
+function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
   const steps = plan.steps
   for (let i = 1; i < steps.length; i++)
     if (steps[i]!.at < steps[i - 1]!.at)
@@ -712,60 +709,5 @@ function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, now: number |
       if (!said('draw', d.draw.likely, d.dish)) bad('steps', d.dish, d.draw.likely, 0, `no step draws ${dish.title}`)
       if (d.alreadyIn) continue
       if (!said('load', load.at, d.dish)) bad('steps', d.dish, load.at, 0, `no step sets in ${dish.title}`)
-      const dough = dish.dough
-      if (!dough) continue
-      const mine = steps.filter((s) => s.dishes.includes(d.dish) && s.load === load.number)
-      const mix = mine.find((s) => s.action === 'mix' || s.action === 'evening before')
-      const shape = mine.find((s) => s.action === 'shape')
-      if (!mix) {
-        bad('dough', d.dish, load.at, 0, `${dish.title}: no step mixes its dough`)
-        continue
-      }
-      const [proveLow, proveHigh] = [dough.prove?.low ?? 0, dough.prove?.high ?? 0]
-      const shapeAt = shape?.at ?? Math.max(mix.at + dough.mix, load.at - dough.shape - (dough.prove?.likely ?? 0))
-      if (dough.shape > 0 && !shape) bad('dough', d.dish, load.at, 0, `${dish.title}: no step shapes its dough`)
-      const risen = shapeAt - (mix.at + dough.mix)
-      const proved = load.at - (shapeAt + dough.shape)
-      const sponge = mine.find((s) => s.action === 'sponge')
-      if (dough.sponge && !sponge) bad('dough', d.dish, mix.at, 0, `${dish.title}: no step sets its sponge`)
-      if (now !== null && Math.min(mix.at, sponge?.at ?? mix.at) < now + rules.tick) {
-        const [had, least] = [risen + proved, rules.leastRise * (dough.rise + (dough.prove?.likely ?? 0))]
-        if (Math.min(risen, proved, had - least) < -tolerance.minutes)
-          bad('dough', d.dish, shapeAt, least - had, `${dish.title}: its dough has ${had} min to rise, not ${least}`)
-        continue
-      }
-      if (dough.sponge && sponge) {
-        const works = mix.at - (sponge.at + rules.setSponge)
-        const longest = rules.spongeHolds * dough.sponge.high
-        const least = dough.sponge.low
-        if (works < least - tolerance.minutes)
-          bad('dough', d.dish, mix.at, least - works, `${dish.title}: its sponge works ${works} min, not ${least}`)
-        if (works > longest + tolerance.minutes)
-          bad('dough', d.dish, mix.at, works - longest, `${dish.title}: its sponge works ${works} min and is spent`)
-      }
-      if (risen < dough.rise - tolerance.minutes)
-        bad('dough', d.dish, shapeAt, dough.rise - risen, `${dish.title}: its dough has ${risen} min to rise, not ${dough.rise}`)
-      const cool = mix.action === 'evening before'
-      const most = cool ? rules.coolRise * dough.rise : dough.rise + dough.hold
-      if (risen > most + tolerance.minutes)
-        bad('dough', d.dish, shapeAt, risen - most, `${dish.title}: its dough rises ${risen} min and is over-proved`)
-      if (proved < proveLow - tolerance.minutes)
-        bad(
-          'dough',
-          d.dish,
-          load.at,
-          proveLow - proved,
-          dough.prove
-            ? `${dish.title}: its shaped dough proves ${proved} min`
-            : `${dish.title}: its dough is not shaped when it goes in`,
-        )
-      if (proved > proveHigh + dough.hold + tolerance.minutes)
-        bad(
-          'dough',
-          d.dish,
-          load.at,
-          proved - proveHigh - dough.hold,
-          `${dish.title}: its shaped dough waits ${proved - proveHigh} min`,
-        )
     }
 }

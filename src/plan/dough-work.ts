@@ -1,20 +1,14 @@
-import type {Range} from '../lexicon/schema.js'
-import type {Dish, DoughTimes} from '../scale/types.js'
+import type {ColdPlace} from '../lexicon/schema.js'
+import type {Dish} from '../scale/types.js'
 import {mixesFrom} from './dough.js'
+import {bestTimes, bulkOf, type Packing, type Sought, type Times, tasksOf, workOf} from './dough-times.js'
+import {fireAndDoor, Hands, intoNight, type Task} from './hands.js'
 import {rules} from './rules.js'
 import type {Load, Plan, PlannedDough, PlanProblem} from './types.js'
 
 /** When the doughs of a plan are worked: counted back from their loads, with the hands there are. */
 
-/** When a dough is mixed the evening before, to be kept cool. */
-const evening = rules.evening - 1440
-
-interface Task {
-  readonly from: number
-  readonly minutes: number
-}
-
-/** When each dough is mixed, left to rise and shaped, counted back from its load. */
+/** When each dish is mixed, left to rise and shaped, counted back from its load. Times in minutes after midnight. */
 export interface Dough {
   readonly dish: Dish
   readonly load: number
@@ -24,45 +18,186 @@ export interface Dough {
   readonly mix: number
   readonly rise: number
   readonly shape: number
+  /** When it is shaped and left to prove. */
+  readonly shaped: number
   /** Mixed the evening before, kept cool. */
   readonly cool: boolean
+  /** Where it stands through the night; null where it does not, or it is not known. */
+  readonly cold: ColdPlace | null
+  /** Minutes by which it rises longer than its receipt says, where it stands cold for that. */
+  readonly beyond: number
   /** Which of the dish's batches it is, in the order they are set in, and for how many vessels; null where the dish is one batch. */
   readonly batch: {readonly number: number; readonly of: number; readonly count: number} | null
 }
 
-/** Minutes after midnight at which the baker's day begins. */
-function wake(problem: PlanProblem): number {
-  return Math.min(rules.nightTo, problem.day.fireFrom)
+/** Which of a dough's waits is longer than it holds, which an oven that is late makes of them on a day that has begun. */
+export function waitsLong({dish: {dough}, at, rise, shape, shaped, cool}: Dough): {rise: boolean; prove: boolean} {
+  const {high} = bulkOf(dough!)
+  return {
+    rise: !cool && shape - rise > high + (dough!.bulkHold ?? dough!.hold),
+    prove: at - shaped > (dough!.prove?.high ?? 0) + dough!.hold,
+  }
 }
 
+/** Work at a dough for which no hands are free. */
+export interface Clash {
+  readonly at: number
+  readonly dish: Dish
+}
+
+/** A dough that is still to be set in. */
+interface Wanted {
+  readonly dish: Dish
+  readonly load: number
+  readonly at: number
+  readonly count: number
+  readonly batch: Dough['batch']
+  readonly was: PlannedDough | undefined
+}
+
+/** A dough with the hours it was given. */
+interface Laid {
+  readonly wanted: Wanted
+  readonly sought: Sought
+  times: Times
+  tasks: Task[]
+}
+
+/** How often the hours of doughs are looked for again, each among those of all others; and in how many orders they are laid. */
+const ROUNDS = 6
+const ORDERS = 12
+const PACKINGS: readonly Packing[] = ['likely', 'late', 'early']
+
 /**
- * Doughs counted back from their loads, sharing the hands: where two tasks would meet, one is done earlier, as far as the dough holds.
+ * Doughs counted back from their loads, sharing the hands: where two tasks would meet, or one would be at night, a dough is worked at another
+ * hour of its receipt's ranges, or as far from them as it holds. Where hands are wanting still, the doughs that want them are seen to first
+ * (squeaky wheel: Joslin & Clements, Journal of Artificial Intelligence Research 10 (1999) 353–373).
  *
  * @returns The doughs and the clashes that remain: minutes at which more hands are needed than there are.
  */
-export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: {at: number; dish: string}[]} {
-  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: Clash[]} {
   const {done} = problem
-  const busy: Task[] = []
-  const door = new Map<number, number>()
-  for (const load of plan.loads)
-    for (const d of load.dishes) {
-      const dish = byId.get(d.dish)
-      if (!dish) continue
-      const each = d.count * (dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight)
-      if (!d.alreadyIn) door.set(load.at, (door.get(load.at) ?? 0) + each)
-      door.set(d.draw.likely, (door.get(d.draw.likely) ?? 0) + each)
-    }
-  for (const [from, minutes] of door) busy.push({from, minutes: Math.min(rules.tick, minutes)})
-  const free = (from: number, minutes: number): boolean => {
-    // Most tasks under way at once while this one lasts: counted at every start inside it.
-    const here = busy.filter((t) => t.from < from + minutes && t.from + t.minutes > from)
-    const points = [from, ...here.map((t) => t.from).filter((t) => t > from)]
-    return points.every((p) => here.filter((t) => t.from <= p && t.from + t.minutes > p).length < problem.day.hands)
+  const busy = fireAndDoor(plan, new Map(problem.dishes.map((d) => [d.id, d])))
+  const lay = (order: readonly Wanted[], packing: Packing): {made: Laid[]; hands: Hands; price: number; clashing: Wanted[]} => {
+    const hands = new Hands(problem.day.hands, busy)
+    const made = laidIn(problem, hands, order, packing)
+    const clashing = made.filter(({tasks}) => tasks.some((task) => clashesIn(hands, task))).map(({wanted}) => wanted)
+    // Hours in haste have no price of their own.
+    const price = made.reduce((sum, {times}) => sum + (Number.isFinite(times.price) ? times.price : 0), 1e6 * clashing.length)
+    return {made, hands, price, clashing}
   }
-  const doughs: Dough[] = []
-  const clashes: {at: number; dish: string}[] = []
-  const wanted: {dish: Dish; load: number; at: number; batch: Dough['batch']; was: PlannedDough | undefined}[] = []
+  const first = wantedOf(problem, plan)
+  let best = lay(first, 'likely')
+  let last = best
+  let order = first
+  for (let i = 1; i < ORDERS && last.clashing.length > 0; i++) {
+    const {clashing} = last
+    order = [...clashing, ...order.filter((one) => !clashing.includes(one))]
+    last = lay(order, PACKINGS[i % PACKINGS.length]!)
+    if (last.price < best.price) best = last
+  }
+  const {hands} = best
+  // Told in the order of the loads, whatever was seen to first.
+  const made = first.map((wanted) => best.made.find((one) => one.wanted === wanted)!)
+  const doughs = made.map(({wanted: {dish, load, at, count, batch, was}, times}): Dough => {
+    const work = workOf(dish, count)
+    const rise = times.mix + work.mix
+    const shape = Math.max(times.shape, rise)
+    const cool = times.cold !== null || (was?.mixed != null && was.cool)
+    const {high} = bulkOf(dish.dough!)
+    return {
+      dish,
+      load,
+      at,
+      sponge: times.sponge,
+      mix: times.mix,
+      rise,
+      shape,
+      shaped: shape + work.shape,
+      cool,
+      cold: times.cold,
+      beyond: cool ? Math.max(0, shape - rise - high) : 0,
+      batch,
+    }
+  })
+  const clashes = made.flatMap(({wanted: {dish}, tasks}) => {
+    // What was begun before is past changing.
+    const full = tasks.find((task) => task.from >= (done?.now ?? task.from) && clashesIn(hands, task))
+    return full ? [{at: full.from, dish}] : []
+  })
+  return {doughs, clashes}
+}
+
+/** The hours of doughs, given out in an order; then each put as near its likely ones as the others let it. */
+function laidIn(problem: PlanProblem, hands: Hands, order: readonly Wanted[], packing: Packing): Laid[] {
+  const {done} = problem
+  const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
+  const made = order.map((wanted): Laid => {
+    const {dish, at, count, was} = wanted
+    const sought: Sought = {
+      dish,
+      at,
+      count,
+      soonest,
+      mixesFrom: done?.doughs ? mixesFrom(dish.dough!, was, soonest) : soonest,
+      mixed: was?.mixed ?? null,
+      cool: was?.cool ?? false,
+      sponge: was?.sponge ?? null,
+    }
+    const times = timesFor(problem, hands, sought, was, packing)
+    const tasks = tasksOf(dish, count, times)
+    for (const task of tasks) hands.take(task)
+    return {wanted, sought, times, tasks}
+  })
+  // What was laid first knew nothing of the rest; what comes later may leave room behind.
+  const again = (which: (one: Laid) => boolean, how: Packing): void => {
+    for (let round = 0; round < ROUNDS; round++) {
+      let moved = false
+      for (const one of made) {
+        const {dish, count, was} = one.wanted
+        if (was?.shaped !== undefined) continue
+        for (const task of one.tasks) hands.giveBack(task)
+        if (which(one)) {
+          const times = timesFor(problem, hands, one.sought, was, how)
+          moved ||= times.mix !== one.times.mix || times.shape !== one.times.shape || times.sponge !== one.times.sponge
+          one.times = times
+          one.tasks = tasksOf(dish, count, times)
+        }
+        for (const task of one.tasks) hands.take(task)
+      }
+      if (!moved) break
+    }
+  }
+  const blocked = ({tasks}: Laid): boolean =>
+    tasks.some(({from, minutes}) => !hands.free(from, minutes) || intoNight(problem, from, minutes) > 0)
+  again(blocked, packing)
+  if (packing !== 'likely') again(() => true, 'likely')
+  return made
+}
+
+/** Dishes left out of a day planned again of which a dough is mixed already, with the first of those. */
+export function leftOver(problem: PlanProblem, plan: Plan): {dish: Dish; was: PlannedDough}[] {
+  const out = new Set(plan.unplaced.map(({dish}) => dish))
+  const used = new Set(wantedOf(problem, plan).map(({was}) => was))
+  const mixed = (problem.done?.doughs ?? []).filter((was) => was.mixed !== null && out.has(was.dish) && !used.has(was))
+  return problem.dishes.flatMap((dish) => {
+    const [was] = mixed.filter((one) => one.dish === dish.id)
+    return dish.dough && was ? [{dish, was}] : []
+  })
+}
+
+/** Whether the hands are full with other things while a task of theirs is done. */
+function clashesIn(hands: Hands, task: Task): boolean {
+  hands.giveBack(task)
+  const full = !hands.free(task.from, task.minutes)
+  hands.take(task)
+  return full
+}
+
+/** The doughs of a plan's loads, those set in last first. */
+function wantedOf(problem: PlanProblem, plan: Plan): Wanted[] {
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const wanted: Wanted[] = []
   // What is set in at once is one dough, though it be drawn at two times.
   const batches = new Map<string, {load: Load; count: number; fresh: boolean}[]>()
   for (const load of [...plan.loads].sort((a, b) => a.at - b.at))
@@ -76,98 +211,51 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   for (const [id, own] of batches) {
     const dish = byId.get(id)
     if (!dish?.dough) continue
-    const planned = done?.doughs?.filter((d) => d.dish === id) ?? []
+    const planned = problem.done?.doughs?.filter((d) => d.dish === id) ?? []
+    let nth = 0
     own.forEach(({load, count, fresh}, i) => {
+      if (!fresh) return
       const batch = own.length === 1 ? null : {number: i + 1, of: own.length, count}
-      // What is in already was mixed first, so the two are counted from their ends.
-      const was = planned[Math.max(0, planned.length - own.length + i)]
-      if (fresh) wanted.push({dish, load: load.number, at: load.at, batch, was})
+      // What is planned is not set in yet: where fewer are baked than were, those mixed first are.
+      const was = planned[Math.min(nth++, planned.length - 1)]
+      wanted.push({dish, load: load.number, at: load.at, count, batch, was})
     })
   }
-  wanted.sort((a, b) => b.at - a.at || (a.dish.id < b.dish.id ? -1 : 1))
-  const soonest = done?.doughs ? rules.tick * Math.ceil(done.now / rules.tick) : Number.NEGATIVE_INFINITY
-  for (const {dish, load, at, batch, was} of wanted) {
-    const dough = dish.dough!
-    const prove = provesFor(problem, dough, at)
-    let shape = at - dough.shape - prove
-    if (was?.shaped !== undefined) shape = was.shaped
-    else if (prove > 0 && done) {
-      // On a day that has begun, what has less than its time has less of both risings, and none of it before now.
-      const from = (was?.mixed ?? mixesFrom(dough, was, soonest)) + dough.mix
-      const has = at - dough.shape - from
-      const short = rules.tick * Math.floor((from + (has * dough.rise) / (dough.rise + prove)) / rules.tick)
-      shape = Math.min(at - dough.shape, Math.max(has < dough.rise + prove ? short : shape, done.now))
-    }
-    let clash = false
-    if (dough.shape > 0 && was?.shaped === undefined) {
-      // On a day that has begun a dough is not shaped, for want of hands later, before it can be bread.
-      const bread = was?.cool ? soonest : (was?.mixed ?? soonest) + dough.mix + rules.leastRise * dough.rise
-      const most = Math.min(dough.hold, Math.max(0, shape - bread))
-      let wait = 0
-      while (wait <= most && !free(shape - wait, dough.shape)) wait += 5
-      if (wait > most) clash = true
-      else shape -= wait
-      busy.push({from: shape, minutes: dough.shape})
-    }
-    const waited = Math.max(0, at - dough.shape - prove - shape)
-    let mix = shape - dough.rise - dough.mix
-    let cool = false
-    if (was && was.mixed !== null) {
-      mix = was.mixed
-      cool = was.cool
-    } else if (soonest < evening && mix < wake(problem) && coolBy(shape, dough)) {
-      mix = evening
-      cool = true
-    } else if (dough.mix > 0) {
-      let earlier = 0
-      while (waited + earlier <= dough.hold && !free(mix - earlier, dough.mix)) earlier += 5
-      if (waited + earlier > dough.hold) clash = true
-      else mix -= earlier
-      mix = Math.max(mix, done?.doughs ? mixesFrom(dough, was, soonest) : soonest)
-      busy.push({from: mix, minutes: dough.mix})
-    }
-    const sponge = dough.sponge ? (was?.sponge ?? spongeAt(problem, dough.sponge, mix, soonest)) : null
-    if (sponge !== null && sponge !== was?.sponge) busy.push({from: sponge, minutes: rules.setSponge})
-    const rise = mix + dough.mix
-    doughs.push({dish, load, at, sponge, mix, rise, shape: Math.max(shape, rise), cool, batch})
-    if (clash) clashes.push({at: mix, dish: dish.id})
-  }
-  return {doughs, clashes}
+  return wanted.sort((a, b) => b.at - a.at || (a.dish.id < b.dish.id ? -1 : 1))
 }
 
-/** Whether nobody works from a clock time on for some minutes. */
-function asleep(problem: PlanProblem, from: number, minutes: number): boolean {
-  return from + minutes > rules.nightFrom - 1440 && from < wake(problem)
+/** The hours of one dough: the best there are, or what is left of them on a day that has begun. */
+function timesFor(problem: PlanProblem, hands: Hands, sought: Sought, was: PlannedDough | undefined, packing: Packing): Times {
+  if (was?.shaped !== undefined && was.mixed !== null)
+    return {sponge: was.sponge ?? null, mix: was.mixed, shape: was.shaped, cold: null, price: 0}
+  return bestTimes(problem, hands, sought, packing) ?? inHaste(problem, hands, sought)
 }
 
-/** Whether a dough mixed in the evening and kept cool is neither short of its rising when it is shaped nor over-proved. */
-function coolBy(shape: number, dough: DoughTimes): boolean {
-  const risen = shape - (evening + dough.mix)
-  return risen >= dough.rise && risen <= rules.coolRise * dough.rise
-}
-
-/** Minutes that a dough set in at `at` proves: its likely time, or the nearest in its range for which nobody gets up at night. */
-function provesFor(problem: PlanProblem, {prove, shape, hold}: DoughTimes, at: number): number {
-  if (!prove) return 0
-  const atNight = (minutes: number): boolean => asleep(problem, at - shape - minutes, shape)
-  if (!atNight(prove.likely)) return prove.likely
-  let best = prove.likely
-  let off = Number.POSITIVE_INFINITY
-  for (let minutes = prove.low; minutes <= prove.high + hold; minutes += rules.tick)
-    if (!atNight(minutes) && Math.abs(minutes - prove.likely) < off) {
-      best = minutes
-      off = Math.abs(minutes - prove.likely)
+/** On a day that has begun, what has less than its time has less of both risings, and none of it before now. */
+function inHaste(
+  problem: PlanProblem,
+  hands: Hands,
+  {dish, at, count, soonest, mixesFrom: from, mixed, cool, sponge: set}: Sought,
+): Times {
+  const dough = dish.dough!
+  const work = workOf(dish, count)
+  const now = problem.done?.now ?? soonest
+  const prove = dough.prove?.likely ?? 0
+  const rises = (mixed ?? from) + work.mix
+  const has = at - work.shape - rises
+  const whole = dough.rise + prove
+  const short = rules.tick * Math.floor((rises + (has * dough.rise) / Math.max(1, whole)) / rules.tick)
+  let shape = prove > 0 ? Math.max(has < whole ? short : at - work.shape - prove, now) : at - work.shape
+  shape = Math.min(at - work.shape, shape)
+  // It is not shaped, for want of hands later, before it can be bread.
+  const bread = cool ? soonest : (mixed ?? soonest) + work.mix + rules.leastRise * dough.rise
+  const most = work.shape > 0 ? Math.min(dough.hold, Math.max(0, shape - bread)) : 0
+  for (let wait = 0; wait <= most; wait += rules.tick)
+    if (hands.free(shape - wait, work.shape)) {
+      shape -= wait
+      break
     }
-  return best
-}
-
-/** When the sponge of a dough mixed at `mix` is set: so that it works its likely time, or before the night or after it rather than in it. */
-function spongeAt(problem: PlanProblem, sponge: Range, mix: number, soonest: number): number {
-  const at = mix - sponge.likely - rules.setSponge
-  if (!asleep(problem, at, rules.setSponge)) return Math.max(soonest, at)
-  const works = (from: number): number => mix - from - rules.setSponge
-  const best = [rules.nightFrom - 1440 - rules.setSponge, wake(problem)]
-    .filter((from) => works(from) >= sponge.low && works(from) <= rules.spongeHolds * sponge.high)
-    .sort((a, b) => Math.abs(a - at) - Math.abs(b - at))[0]
-  return Math.max(soonest, best ?? at)
+  const mix = mixed ?? Math.max(from, shape - dough.rise - work.mix)
+  const sponge = dough.sponge ? (set ?? Math.max(soonest, mix - dough.sponge.likely - rules.setSponge)) : null
+  return {sponge, mix, shape, cold: null, price: Number.POSITIVE_INFINITY}
 }

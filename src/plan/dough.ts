@@ -1,9 +1,16 @@
 import type {Dish, DoughTimes} from '../scale/types.js'
+import {bulkOf, workOf} from './dough-times.js'
 import type {Followed} from './followed.js'
 import {rules, weights} from './rules.js'
 import type {Plan, PlannedDough, PlanProblem, Step} from './types.js'
 
 /** The doughs of a day that has begun. What was mixed stays mixed when it was, and no change of plan makes it rise sooner. */
+
+/** What is said of a dough that has no place any more: a warm one, and one that stands in the cold. */
+export const PUT_BY = ['put by', 'put by cold'] as const
+
+/** The load of a dough that was put by. */
+const NO_LOAD = 0
 
 /** Dough may be short of its time by this share and this many minutes: less than a warmer corner makes good. Common practice, no source. */
 const SHORT = {share: 0.1, minutes: 10} as const
@@ -18,13 +25,16 @@ export function risingOf({dough}: Pick<Dish, 'dough'>): number {
 
 /** Minutes by which a dough may be short of its rising. */
 export function mayBeShort(dish: Dish): number {
+  const {dough} = dish
   const rising = risingOf(dish)
-  return Math.min(Math.max(SHORT.minutes, SHORT.share * rising), (1 - rules.leastRise) * rising)
+  const within = dough ? dough.rise - bulkOf(dough).low + (dough.prove ? dough.prove.likely - dough.prove.low : 0) : 0
+  return Math.min(Math.max(SHORT.minutes, SHORT.share * rising, within), (1 - rules.leastRise) * rising)
 }
 
 /** Minutes for which a risen and shaped dough may wait to be set in. */
 export function mayWait({dough}: Dish): number {
-  return LONG + (dough?.hold ?? 0) + (dough?.prove ? dough.prove.high - dough.prove.likely : 0)
+  if (!dough) return LONG
+  return LONG + dough.hold + bulkOf(dough).high - dough.rise + (dough.prove ? dough.prove.high - dough.prove.likely : 0)
 }
 
 /** Minutes after midnight between which a dough is fit to be set in, and before which it is not set in at all. */
@@ -36,25 +46,41 @@ export interface Window {
 
 const ALWAYS: Window = {least: Number.NEGATIVE_INFINITY, from: Number.NEGATIVE_INFINITY, to: Number.POSITIVE_INFINITY}
 
+/** What the log tells of the doughs of a dish that are not set in yet, those first that were worked first. Minutes after midnight. */
+export interface ToldDoughs {
+  /** When they were mixed. */
+  readonly mixed: (dish: string) => readonly number[]
+  /** When the shaping of so many vessels began. */
+  readonly shaped: (dish: string, count: number) => readonly number[]
+  /** Minutes that the mixing of so many vessels takes. */
+  readonly mixing: (dish: string, count: number) => number
+}
+
 /**
  * The doughs that the plan being followed has for what is not set in yet.
  *
  * @param now minutes after midnight
  * @param plan the plan that was being followed
  * @param toCome its parts that are not set in yet
- * @param told when the log says that each dish's doughs were mixed, those first that were set in first
+ * @param told what the log says of them
  * @param presumed when something is taken to have been done that the plan has at a time; both minutes after midnight
  */
 export function doughsSoFar(
   now: number,
   plan: Plan,
   toCome: readonly Followed[],
-  told: (dish: string) => readonly number[],
+  told: ToldDoughs,
   presumed: (planned: number) => number,
 ): PlannedDough[] {
   const seen = new Set<string>()
   const counted = new Map<string, number>()
-  return toCome.flatMap(({entry: {dish}, load}): PlannedDough[] => {
+  const putBy = plan.steps.flatMap(({words, dishes: [dish]}): PlannedDough[] => {
+    const since = PUT_BY.some((id) => id === words?.say.id) ? words!.say.values['mixed'] : undefined
+    return dish !== undefined && typeof since === 'object' && since.unit === 'clock'
+      ? [{dish, load: NO_LOAD, mixed: since.value, cool: true}]
+      : []
+  })
+  const fresh = toCome.flatMap(({entry: {dish}, load}): PlannedDough[] => {
     const key = `${dish} ${load.number}`
     if (seen.has(key)) return []
     seen.add(key)
@@ -65,7 +91,12 @@ export function doughsSoFar(
     if (!step) return []
     const nth = counted.get(dish) ?? 0
     counted.set(dish, nth + 1)
-    const said = told(dish)[nth]
+    const count = toCome.reduce(
+      (sum, one) => (one.entry.dish === dish && one.load.number === load.number ? sum + one.count : sum),
+      0,
+    )
+    const said = told.mixed(dish)[nth]
+    const saidShaped = told.shaped(dish, count)[nth]
     const doneBy = (action: Step['action'], late = 0): number | null | undefined => {
       const other = plan.steps.find((one) => one.action === action && one.load === load.number && one.dishes.includes(dish))
       if (!other) return undefined
@@ -74,46 +105,53 @@ export function doughsSoFar(
     }
     const cool = step.action === 'evening before'
     const at = cool || step.past ? step.at : presumed(step.at)
-    const mixed = said ?? (at <= now ? at : null)
+    const presumedMixed = said ?? (at <= now ? at : null)
+    // What is shaped was mixed before.
+    const mixed = saidShaped === undefined ? presumedMixed : Math.min(presumedMixed ?? at, saidShaped - told.mixing(dish, count))
     const sponge = doneBy('sponge')
     // Who mixed late shapes as late.
     const late = said === undefined ? 0 : Math.max(0, said - at)
-    const shaped = mixed === null ? null : doneBy('shape', late)
+    const shaped = mixed === null ? null : (saidShaped ?? doneBy('shape', late))
     return [
       {
         dish,
         load: load.number,
         mixed,
-        cool: said === undefined ? cool : said < 0,
+        // What was to be mixed on the day and was mixed before it stood cold through the night; what rises so long by its receipt did not.
+        cool: said === undefined ? cool : said < 0 && (cool || step.at >= 0),
         ...(sponge === undefined ? {} : {sponge}),
         ...(typeof shaped === 'number' ? {shaped} : {}),
       },
     ]
   })
+  return [...putBy, ...fresh]
 }
 
 /**
  * When a part of a dish can be set in with its dough risen and shaped, or so nearly that a warmer corner makes it good, and before it has
  * waited too long: its dough was mixed when the plan being followed had it, or is mixed now at the soonest. Always where nothing is known
- * of it, or it was kept cool overnight and can wait.
+ * of it; what was kept cool overnight is shaped when it is wanted, and can wait.
  *
  * @param load the load of it in the plan that was being followed
+ * @param count how many vessels of it
  */
-export function risenWithin({done}: PlanProblem, dish: Dish, load: number | undefined): Window {
+export function risenWithin({done}: PlanProblem, dish: Dish, load: number | undefined, count: number): Window {
   const {dough} = dish
   if (!dough || !done?.doughs) return ALWAYS
-  const own = done.doughs.find((d) => d.dish === dish.id && d.load === load)
-  if (own?.cool) return ALWAYS
+  const own = done.doughs.find((d) => d.dish === dish.id && d.load === (load ?? NO_LOAD))
   const mixed = own?.mixed ?? null
-  const risen = (mixed ?? mixesFrom(dough, own, done.now)) + dough.mix + dough.rise
+  if (own?.cool && mixed === null) return ALWAYS
+  const work = workOf(dish, count)
+  // What has stood cold through the night has risen by the morning.
+  const risen = own?.cool ? done.now : (mixed ?? mixesFrom(dough, own, done.now)) + work.mix + dough.rise
   const prove = dough.prove?.likely ?? 0
   // What is not shaped yet proves from now on at the soonest.
   const shaped = own?.shaped ?? (prove > 0 ? Math.max(risen, done.now) : risen)
-  const ready = shaped + dough.shape + prove
+  const ready = shaped + work.shape + prove
   return {
-    least: ready - (1 - rules.leastRise) * (own?.shaped === undefined ? risingOf(dish) : prove),
-    from: ready - mayBeShort(dish),
-    to: mixed === null ? ALWAYS.to : ready + mayWait(dish),
+    least: ready - (1 - rules.leastRise) * (own?.shaped === undefined && !own?.cool ? risingOf(dish) : prove),
+    from: ready - Math.min(mayBeShort(dish), own?.cool ? (1 - rules.leastRise) * prove : Number.POSITIVE_INFINITY),
+    to: mixed === null || own?.cool ? ALWAYS.to : ready + mayWait(dish),
   }
 }
 

@@ -10,7 +10,8 @@ import {makeDishes} from '../scale/dishes.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
-import {doughsSoFar} from './dough.js'
+import {doughsSoFar, type ToldDoughs} from './dough.js'
+import {workOf} from './dough-times.js'
 import {eased, shortest} from './ease.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {dueOf, handlingOf, lineOf, soonestOf} from './model.js'
@@ -22,7 +23,7 @@ import {burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
-import {isOf, lossesOf, mixingsOf, toldOf} from './told.js'
+import {type DoughDeed, doughDeedsOf, isOf, lossesOf, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -335,15 +336,24 @@ function correct(
     firing,
     forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours, runs}),
   }
-  const toldMixed = (id: string): number[] => {
+  /** When the log says that the doughs were worked of what is not set in yet. */
+  const toldWork = (deed: DoughDeed, id: string): number[] => {
     const baked = new Set(set.flatMap((s) => (s.dish === id ? [s.at] : []))).size
     const dish = byId.get(id)
-    return dish ? mixingsOf(log, dish).slice(baked) : []
+    return dish?.dough ? doughDeedsOf(log, deed, dish, morning, problem.dishes).slice(baked) : []
+  }
+  // A fire lit late puts off nothing that was to be done the day before.
+  const presumedDough = (planned: number): number => (planned < 0 ? planned : presumed(planned))
+  const toldDoughs: ToldDoughs = {
+    mixed: (id) => toldWork('mixed', id),
+    // What is noted is that it is done: its proving begins then.
+    shaped: (id, count) => toldWork('shaped', id).map((at) => at - workOf(byId.get(id)!, count).shape),
+    mixing: (id, count) => workOf(byId.get(id)!, count).mix,
   }
   const rest: PlanProblem = {
     ...problem,
     firings: [start],
-    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldMixed, presumed)},
+    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldDoughs, presumedDough)},
   }
   const planned = planDay(rest, {...input.options, simulate: withPast, spare})
   const burns = log.raked === null && now < lit + firing.burn

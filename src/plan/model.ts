@@ -250,7 +250,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         bears,
         since: null,
         stands: 3,
-        ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number)} : {}),
+        ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number, count)} : {}),
         ...(was ? {was} : {}),
       })
       at += count

@@ -6,7 +6,8 @@ import type {AmountNamed, Phrase, PhraseValue} from './types.js'
  * Short and plain: they are read in a smoky kitchen.
  */
 export const phrases = {
-  'evening before': '{dishes}: mix the dough the evening before with cold water. Keep it cool; it rises slowly until morning.',
+  'evening before': '{dishes}: mix the dough the evening before, with cold water.',
+  'evening before sponge': '{dishes}: make the dough with the sponge the evening before, with what more it takes cold.',
   sponge:
     '{dishes}: set the sponge: the leaven, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',
   mix: '{dishes}: mix the dough.',
@@ -15,8 +16,20 @@ export const phrases = {
   'make up': '{dishes}: make up, ready to set in.',
   'make up early': '{dishes}: make up before the night, and keep cool until set in.',
   rise: '{dishes}: leave the dough to rise until {until}.',
+  'rise late':
+    '{dishes}: the oven is late for it. When the dough has doubled knock it down, and let it rise again until {until}.',
+  'rise cool':
+    '{dishes}: cover the dough and stand it in a cellar or larder of 10–15 °C (50–60 °F), where it rises slowly until {until}.',
+  'rise cold':
+    '{dishes}: cover the dough and set it in the refrigerator (3–5 °C, 37–41 °F), where it rises slowly until {until}.',
+  'put by':
+    '{dishes}: no place is left in the oven, and the dough is mixed. Knock it down, cover it and set it in the refrigerator (5 °C, 41 °F, or colder) now: it keeps till tomorrow there. Shape it then and let it rise before it is baked; or bake it today in another oven, or as flat cakes on a griddle.',
+  'put by cold':
+    '{dishes}: no place is left in the oven, and the dough stands in the cold. Leave it there, at 5 °C (41 °F) or colder: it keeps till tomorrow. Bake it then, or today in another oven.',
   shape: '{dishes}: shape the dough.',
   prove: '{dishes}: leave the shaped dough to rise until {until}.',
+  'prove late':
+    '{dishes}: the oven is late for it. Set the shaped dough in the refrigerator or the coldest place there is; from {warm} let it rise on in the warm until {until}.',
   'prove cold': '{dishes}: set the shaped dough in the cold, where it rises slowly until {until}.',
   light: 'Light the fire. Burn {wood} of wood over {burn}.',
   'light again': 'Light the fire again. Burn {wood} of wood over {burn}.',
@@ -58,6 +71,14 @@ export const phrases = {
   'ahead dough': 'Ready early: keep it cool. It can wait {hold}.',
   'behind dough':
     'Not risen: move it nearer the oven. If the oven is late by more than {hold}, knock the dough down and shape it again.',
+  'behind bulk':
+    'Not risen: move it nearer the oven. If the oven is late by more than {hold}, knock the dough down and let it rise again before you shape it.',
+  'ahead night': 'Full risen before then: knock it down, and leave it in the cold.',
+  'behind night':
+    'Not risen by then: stand it in the warm until it is, and plan again. If the oven is late, leave it in the cold for as long.',
+  'ahead cold': 'Ready early: leave it in the cold. It can wait {hold}.',
+  'behind cold':
+    'Not risen by then: stand it in the warm for an hour before it goes in. If the oven is late, leave it in the cold: it can wait {hold}; after that bake it as it is, and do not knock it down.',
   'ahead load': 'Oven too hot for it: wait, door ajar, until it has fallen to {celsius}.',
   'behind load': 'Oven cooler than {celsius}: set in at once and leave it longer.',
   'ahead draw': 'Done early (look from {early}): draw it, lay paper over what stays.',

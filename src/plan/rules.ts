@@ -43,8 +43,11 @@ export const rules = {
   setSponge: 10,
   /** A sponge may work for so many times its longest time before the dough is made of it. Common practice, no source. */
   spongeHolds: 1.5,
-  /** A dough may rise up to so many times its time if it is mixed the evening before and kept cool. Common practice, no source. */
-  coolRise: 3,
+  /**
+   * Minutes of hands to light a fire, to feed it and to rake it out and swab the floor, and how often it is fed, minutes. Other work is put down
+   * for a moment to feed it. Common practice, no source.
+   */
+  fireWork: {light: 10, feed: 5, rake: 15, every: 30},
   /**
    * How a usual oven falls once it is ready: T(h) = 20 + (ready − 20) / (1 + a·h^b). The time a receipt gives for a dish set in very
    * hot and left (brown bread, beans) was taken in such an oven, so its dose is counted on this curve from its reference heat down.

@@ -1,18 +1,21 @@
-import {writeClock} from '../measure/quantity.js'
+import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {sample} from './curve.js'
-import {doughsOf} from './dough-work.js'
+import {PUT_BY} from './dough.js'
+import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
-import {isNight} from './model.js'
+import {feedsOf} from './hands.js'
+import {isNight, lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
-/** Minutes of hands for a further feeding of the fire, and how often it is fed. Common practice, no source. */
-const feeding = {every: 30}
 /** Made-up batter or a filled pie waits no longer than this before it goes in. Common practice, no source. */
 const makeUp = 30
+
+/** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
+const LAST_WARM = 15
 
 /** The whole day in clock order. */
 export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messages: Message[]} {
@@ -95,38 +98,78 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         put(0, d.sponge, 'sponge', [d.dish.id], d.load, p('sponge', {dishes: who, until: {unit: 'clock', value: d.mix}}), {
           sign: p('sign sponge'),
         })
-      const mixed: PhraseId = d.cool
-        ? 'evening before'
-        : d.sponge !== null || d.dish.evening?.some(({does}) => does === 'set')
-          ? 'mix sponge'
-          : 'mix'
+      const mixed: PhraseId =
+        d.sponge !== null || d.dish.evening?.some(({does}) => does === 'set')
+          ? d.cool
+            ? 'evening before sponge'
+            : 'mix sponge'
+          : d.cool
+            ? 'evening before'
+            : 'mix'
       put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: who}))
+      const until = (value: number): PhraseValue => ({unit: 'clock', value})
+      const bulkHold = min(dough.bulkHold ?? dough.hold)
+      const late = waitsLong(d)
       if (dough.rise > 0)
-        put(1, d.rise, 'rise', [d.dish.id], d.load, p('rise', {dishes: who, until: {unit: 'clock', value: d.shape}}), {
-          sign: p('sign dough'),
-          ahead: p('ahead dough', {hold}),
-          behind: p('behind dough', {hold}),
+        put(
+          1,
+          d.rise,
+          'rise',
+          [d.dish.id],
+          d.load,
+          p(d.cold !== null ? (d.cold.safe ? 'rise cold' : 'rise cool') : late.rise ? 'rise late' : 'rise', {
+            dishes: who,
+            until: until(d.shape),
+          }),
+          {
+            sign: p('sign dough'),
+            ...(late.rise
+              ? {}
+              : d.cold === null
+                ? {
+                    ahead: p('ahead dough', {hold: bulkHold}),
+                    behind: p(dough.prove ? 'behind bulk' : 'behind dough', {hold: bulkHold}),
+                  }
+                : {ahead: p('ahead night'), behind: p('behind night')}),
+          },
+        )
+      if (d.beyond > 0)
+        messages.push({
+          ...lineOf(problem.day, d.dish),
+          severity: 'warning',
+          rule: 'cold-rise',
+          reason: `${d.dish.title}: its dough rises ${writeDuration(d.shape - d.rise)} through the night, ${writeDuration(d.beyond)} longer than it is meant to; it stands in the cold for that`,
+          suggest:
+            'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
         })
-      const waits = {ahead: p('ahead dough', {hold}), behind: p('behind dough', {hold})}
+      const waits = dough.cold
+        ? {ahead: p('ahead cold', {hold}), behind: p('behind cold', {hold})}
+        : {ahead: p('ahead dough', {hold}), behind: p('behind dough', {hold})}
       if (dough.shape > 0)
         put(2, d.shape, 'shape', [d.dish.id], d.load, p('shape', {dishes: who}), {
           sign: p('sign dough'),
           ...(dough.prove ? {} : waits),
         })
       // Between shaping and oven it proves, unless the day leaves it no time.
-      if (dough.prove && d.at > d.shape + dough.shape)
+      if (dough.prove && d.at > d.shaped) {
+        // What is left of its time in the warm comes last.
+        const left = dough.prove.likely - Math.max(0, (problem.done?.now ?? 0) - d.shaped)
+        const warm = d.at - Math.max(LAST_WARM, rules.tick * Math.round(left / rules.tick))
+        const held = late.prove && !dough.cold
+        const say: PhraseId = held ? 'prove late' : dough.cold ? 'prove cold' : 'prove'
         put(
           2,
-          d.shape + dough.shape,
+          d.shaped,
           'prove',
           [d.dish.id],
           d.load,
-          p(dough.cold ? 'prove cold' : 'prove', {dishes: who, until: {unit: 'clock', value: d.at}}),
+          p(say, {dishes: who, until: until(d.at), ...(held ? {warm: until(warm)} : {})}),
           {
             sign: p('sign proved'),
-            ...waits,
+            ...(held ? {} : waits),
           },
         )
+      }
     }
     const mixed = (id: string): number | null =>
       doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)
@@ -134,12 +177,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(0, one.at, 'evening before', [one.dish], null, one.say, {untimed: one.untimed})
     for (const c of clashes)
       messages.push({
-        file: 'day.md',
-        line: 1,
-        column: 1,
+        ...lineOf(problem.day, c.dish),
         severity: 'warning',
         rule: 'hands',
-        reason: `${byId.get(c.dish)?.title ?? c.dish}: its dough is to be worked while the hands are full (about ${writeClock(c.at)})`,
+        reason: `${c.dish.title}: its dough is to be worked while the hands are full (about ${writeClock(c.at)})`,
         times: [c.at],
         suggest: `ask for another pair of hands, and write "hands: ${problem.day.hands + 1}" in day.md`,
       })
@@ -147,14 +188,14 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     ;(plan.fires ?? []).forEach((fire, i) => {
       const first = i === 0
       const burn = fire.firing.burn
-      const feeds = Math.max(0, Math.ceil(burn / feeding.every) - 1)
+      const feeds = feedsOf(fire)
       put(3, fire.lit, 'light', [], null, p(first ? 'light' : 'light again', {wood: kg(fire.firing.wood), burn: min(burn)}), {
         sign: p('sign flame'),
         behind: p('behind fire'),
       })
-      const share = fire.firing.wood / (feeds + 1)
-      for (let k = 1; k <= feeds; k++)
-        put(3, fire.lit + k * feeding.every, 'feed', [], null, p('feed', {wood: kg(share)}), {
+      const share = fire.firing.wood / (feeds.length + 1)
+      for (const at of feeds)
+        put(3, at, 'feed', [], null, p('feed', {wood: kg(share)}), {
           sign: p('sign flame'),
           behind: p('behind fire'),
         })
@@ -289,6 +330,19 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }
+  // What is mixed, or stands shaped, and has no place any more does not wait till somebody thinks of it.
+  for (const {dish, was} of leftOver(problem, plan))
+    put(
+      2,
+      problem.done!.now,
+      'rise',
+      [dish.id],
+      null,
+      p(was.cool || (dish.dough!.cold && was.shaped) ? PUT_BY[1] : PUT_BY[0], {
+        dishes: names([dish.id]),
+        mixed: {unit: 'clock', value: was.mixed!},
+      }),
+    )
   steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))
   return {steps: steps.map(({rank: _, ...step}) => step), messages}
 }

@@ -1,8 +1,10 @@
+import {doughWords} from '../lexicon/dough-work.js'
 import {type FiringLog, type LogRow, stemOf} from '../oven/log.js'
-import {slugOf} from '../scale/slug.js'
+import {slug, slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
+import {withoutBatch} from './batches.js'
 import {type Followed, partsOf, share} from './followed.js'
-import type {Plan} from './types.js'
+import type {Plan, Step} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
 
@@ -23,16 +25,61 @@ export function isOf(row: LogRow, dish: Dish): boolean {
   return row.dish === dish.id || row.dish === slugOf(dish.file)
 }
 
-/** When the log says that a dish's doughs were mixed, minutes after midnight: in rows of the dish, or in notes such as "mixed bread and rolls". */
-export function mixingsOf(log: FiringLog, dish: Dish): number[] {
-  const named = (text: string): boolean => {
-    const [, names] = /^mixed (.+)$/i.exec(text.trim()) ?? []
-    const all = names?.toLowerCase().split(/,| and /) ?? []
-    return all.some((name) => [dish.id, slugOf(dish.file)].includes(stemOf(name)))
+/** Work at a dough that the log tells of. */
+export type DoughDeed = 'mixed' | 'shaped'
+
+/** How a note begins that tells of it, and which step of a plan that is. */
+const DOUGH_DEEDS: Readonly<Record<DoughDeed, {readonly note: RegExp; readonly step: readonly Step['action'][]}>> = {
+  mixed: {note: /^(?:mixed|kneaded) (.+)$/i, step: ['mix', 'evening before']},
+  shaped: {note: /^(?:shaped|moulded) (.+)$/i, step: ['shape']},
+}
+
+/** Minutes between a note that names no dish and the step of the plan that it can be of. */
+const NEAR = 120
+
+/**
+ * When the log says that a dish's doughs were mixed or shaped, minutes after midnight: in rows of the dish, or in notes such as "mixed bread and
+ * rolls". A note such as "shaped the loaves", which names no dish of the day, is of the dough that the plan has nearest to that time.
+ *
+ * @param plan the morning's, which has all of the day's doughs
+ * @param dishes those of the day
+ */
+export function doughDeedsOf(log: FiringLog, deed: DoughDeed, dish: Dish, plan: Plan, dishes: readonly Dish[]): number[] {
+  const shift = (log.lit ?? plan.lit) - plan.lit
+  const {note, step} = DOUGH_DEEDS[deed]
+  const namesIn = (text: string): string[] => {
+    const [, names] = note.exec(text.trim()) ?? []
+    return names === undefined
+      ? []
+      : names
+          .toLowerCase()
+          .split(/,| and /)
+          .map((name) => stemOf(name.trim().replace(/^(?:the|both) /, '')))
+  }
+  const isNamed = (one: Dish, name: string): boolean =>
+    name === one.id || name === slugOf(one.file) || name === slug(withoutBatch(one.title))
+  const planned = plan.steps.flatMap(({action, at, dishes: ids}) =>
+    step.includes(action)
+      ? ids.filter((id) => dishes.some((d) => d.id === id && d.dough !== null)).map((id) => ({id, at: at + shift}))
+      : [],
+  )
+  /** Whose dough a note without a name is of. */
+  const nearest = (at: number, name: string): string | undefined => {
+    const near = planned.filter((one) => Math.abs(one.at - at) <= NEAR)
+    const titled = near.filter(({id}) => slug(dishes.find((d) => d.id === id)!.title).includes(name.replace(/s$/, '')))
+    const of = titled.length > 0 ? titled : near
+    return of.reduce<(typeof of)[number] | undefined>(
+      (best, one) => (!best || Math.abs(one.at - at) < Math.abs(best.at - at) ? one : best),
+      undefined,
+    )?.id
   }
   return log.rows.flatMap((row) => {
-    const mixed = row.what === 'mixed' ? isOf(row, dish) : row.what === 'note' && named(row.text)
-    return mixed ? [row.at] : []
+    if (row.what === deed) return isOf(row, dish) ? [row.at] : []
+    if (row.what !== 'note') return []
+    const names = namesIn(row.text)
+    const own = names.some((name) => isNamed(dish, name))
+    const unnamed = names.find((name) => doughWords.has(name) && !dishes.some((d) => isNamed(d, name)))
+    return own || (unnamed !== undefined && nearest(row.at, unnamed) === dish.id) ? [row.at] : []
   })
 }
 

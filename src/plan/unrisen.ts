@@ -14,12 +14,12 @@ import type {Plan, PlanProblem} from './types.js'
  */
 export function unrisen(again: Plan, problem: PlanProblem): Message[] {
   const told = new Set<string>()
-  return doughsOf(problem, again).doughs.flatMap(({dish, load, mix, shape, cool}): Message[] => {
+  return doughsOf(problem, again).doughs.flatMap(({dish, load, rise, shape, shaped, cool}): Message[] => {
     const {dough} = dish
     const at = again.loads.find(({number}) => number === load)?.at
     if (!dough || at === undefined || cool || told.has(dish.id)) return []
-    const risen = mix + dough.mix + dough.rise
-    const proves = dough.shape + (dough.prove?.likely ?? 0)
+    const risen = rise + dough.rise
+    const proves = shaped - shape + (dough.prove?.likely ?? 0)
     const long = at - (risen + proves) > mayWait(dish)
     // What is shaped late for want of time before has not proved, though it was mixed long ago.
     const ready = (dough.prove && !long ? Math.max(risen, shape) : risen) + proves

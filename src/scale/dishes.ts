@@ -1115,8 +1115,22 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   const usual = (stage: 'rise' | 'prove'): number => (said && !untimed.includes(stage) ? 0 : (own?.[stage] ?? 0))
   const rise = rising?.likely ?? usual('rise')
   const prove = proving ?? exactly(usual('prove') || (untimed.includes('prove') ? usualProve : 0))
-  const cold = prove.low >= coldProve.from ? ({cold: true, hold: Math.max(hold, coldProve.hold)} as const) : {hold}
-  return {...(sponge ? {sponge} : {}), mix, rise, shape, ...(prove.high > 0 ? {prove} : {}), ...cold}
+  const cold =
+    prove.low >= coldProve.from && hold < coldProve.hold
+      ? ({cold: true, hold: coldProve.hold, bulkHold: hold} as const)
+      : {...(prove.low >= coldProve.from ? ({cold: true} as const) : {}), hold}
+  const bulk = rising && rising.high > rising.low ? {bulk: rising} : {}
+  const spoils = receipt.ingredients.some(({item}) => /^(?:egg|dairy)$/.test(lookUpItem(item)?.group ?? ''))
+  return {
+    ...(sponge ? {sponge} : {}),
+    mix,
+    rise,
+    ...bulk,
+    shape,
+    ...(prove.high > 0 ? {prove} : {}),
+    ...cold,
+    ...(spoils ? ({spoils: true} as const) : {}),
+  }
 }
 
 /** What keeps for days is used as soon as it is ready, minutes. Common practice, no source. */

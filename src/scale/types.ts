@@ -16,7 +16,10 @@ export interface Vessel {
   readonly millilitres: number
 }
 
-/** Minutes that a dough takes before the oven. */
+/**
+ * Minutes that a dough takes before the oven. `mix` and `shape` are those of the kind: how they grow with the dough is for the plan
+ * (`lexicon/dough-work`).
+ */
 export interface DoughTimes {
   /** Of a sponge or leaven that works before the dough is made of it; absent where there is none. */
   readonly sponge?: Range
@@ -24,6 +27,8 @@ export interface DoughTimes {
   readonly mix: number
   /** In bulk, between mixing and shaping. */
   readonly rise: number
+  /** The receipt's range of that; absent where it gives none. */
+  readonly bulk?: Range
   /** Of hands. */
   readonly shape: number
   /** Between shaping and oven; absent where it goes in as soon as it is shaped. */
@@ -32,6 +37,10 @@ export interface DoughTimes {
   readonly cold?: true
   /** How long it waits, risen and shaped, before it is over-proved. */
   readonly hold: number
+  /** How long it waits risen in bulk, where that is less. */
+  readonly bulkHold?: number
+  /** Something in it, egg or milk, keeps for no night but in the cold. */
+  readonly spoils?: true
 }
 
 /** What a dish needs of the oven: °C baking temperature, minutes. */

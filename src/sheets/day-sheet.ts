@@ -49,7 +49,7 @@ const standing: ReadonlyArray<{readonly key: WordKey; readonly ids: readonly str
   {key: 'standing.test', ids: ['ahead hot', 'behind cool']},
   {key: 'standing.load', ids: ['ahead load', 'behind load']},
   {key: 'standing.draw', ids: ['ahead draw', 'behind draw']},
-  {key: 'standing.dough', ids: ['ahead dough', 'behind dough']},
+  {key: 'standing.dough', ids: ['ahead dough', 'behind dough', 'behind bulk']},
 ]
 const standingIds = new Set(standing.flatMap(({ids}) => ids))
 
@@ -160,7 +160,8 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
   const newSign = sign !== null && !known.signs.has(`${step.action} ${sign}`)
   if (sign && step.action === 'feed') known.signs.add(`${step.action} ${sign}`)
   // The sign of a risen dough stands at the shaping, which comes when it has risen.
-  if (step.action === 'rise' && known.shaped.has(step.dishes.join())) return plainDeed(said.say)
+  const ofItsOwn = phrasesOf(step).some(({id}) => !standingIds.has(id))
+  if (step.action === 'rise' && known.shaped.has(step.dishes.join()) && !ofItsOwn) return plainDeed(said.say)
   const figures = ownFigures(step, style)
   const drawn = step.action === 'draw' && named.length > 0
   if (!drawn) {

@@ -69,6 +69,14 @@ export const deMessages: Book['sentences'] = [
     '{dish}: um {time} in den Ofen, und der Teig ist um {time2} gegangen und geformt: er hält sich {n} min',
   ],
   [
+    '{dish}: its dough rises {size} through the night, {size2} longer than it is meant to; it stands in the cold for that',
+    '{dish}: der Teig geht {size} über Nacht, {size2} länger als vorgesehen; dafür steht er in der Kälte',
+  ],
+  [
+    'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
+    'am Morgen zuerst danach sehen: was voll gegangen ist, wird zusammengestoßen und bleibt bis zum Formen in der Kälte',
+  ],
+  [
     'keep it cool; or knock it down when it is full risen, and shape it later',
     'kühl stellen; oder zusammenschlagen, wenn er voll gegangen ist, und später formen',
   ],
@@ -142,6 +150,39 @@ export const deMessages: Book['sentences'] = [
   ['{dish}: no step shapes its dough', '{dish}: kein Schritt formt den Teig'],
   ['{dish}: its dough has {time} min to rise, not {n}', '{dish}: der Teig hat {time} min zum Gehen, nicht {n}'],
   ['{dish}: its dough rises {n} min and is over-proved', '{dish}: der Teig geht {n} min und ist übergar'],
+  [
+    '{dish}: its dough is mixed, and nothing says what becomes of it',
+    '{dish}: der Teig ist geknetet, und nichts sagt, was aus ihm wird',
+  ],
+  [
+    '{dish}: its dough is worked while the hands are full',
+    '{dish}: der Teig wird geknetet oder geformt, während keine Hände frei sind',
+  ],
+  [
+    '{dish}: its dough is worked at night, and could be by day',
+    '{dish}: der Teig wird in der Nacht geknetet oder geformt, und könnte es am Tag',
+  ],
+  [
+    '{dish}: its dough rises {n} min, and no step says that the oven is late',
+    '{dish}: der Teig geht {n} min, und kein Schritt sagt, dass der Ofen zu spät kommt',
+  ],
+  [
+    '{dish}: its shaped dough waits {n} min, and no step says that the oven is late',
+    '{dish}: der geformte Teig wartet {n} min, und kein Schritt sagt, dass der Ofen zu spät kommt',
+  ],
+  ['{dish}: no step leaves its dough to rise', '{dish}: kein Schritt lässt den Teig gehen'],
+  [
+    '{dish}: its dough rises through the night, and no step says where',
+    '{dish}: der Teig geht über Nacht, und kein Schritt sagt, wo',
+  ],
+  [
+    '{dish}: its dough has egg or milk in it, and stands through the night in no refrigerator',
+    '{dish}: im Teig sind Ei oder Milch, und er steht über Nacht in keinem Kühlschrank',
+  ],
+  [
+    '{dish}: its dough rises {n} min too long, and nothing warns of it',
+    '{dish}: der Teig geht {n} min zu lange, und nichts warnt davor',
+  ],
   ['{dish}: its dough is not shaped when it goes in', '{dish}: der Teig ist beim Einschießen nicht geformt'],
   ['{dish}: its shaped dough waits {time} min', '{dish}: der geformte Teig wartet {time} min'],
   ['back', 'hinten'],

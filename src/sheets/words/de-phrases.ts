@@ -2,11 +2,14 @@ import type {PhraseId} from '../../plan/phrases.js'
 
 /** The planner's phrases (`plan/phrases.ts`) in German: the same ids, the same blanks. */
 export const dePhrases: Readonly<Record<PhraseId, string>> = {
-  'evening before': '{dishes}: am Vorabend mit kaltem Wasser kneten. Kühl stellen; der Teig geht langsam bis zum Morgen.',
+  'evening before': '{dishes}: den Teig am Vorabend mit kaltem Wasser kneten.',
+  'evening before sponge': '{dishes}: den Teig am Vorabend mit dem Vorteig kneten, alles Übrige dazu kalt.',
   sponge:
     '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
   'mix sponge': '{dishes}: den Teig mit dem Vorteig kneten.',
   prove: '{dishes}: den geformten Teig bis {until} gehen lassen.',
+  'prove late':
+    '{dishes}: der Ofen kommt zu spät dafür. Den geformten Teig in den Kühlschrank oder an den kältesten Ort stellen; ab {warm} warm bis {until} weiter gehen lassen.',
   'prove cold': '{dishes}: den geformten Teig kalt stellen; er geht langsam bis {until}.',
   'sign sponge': 'Voller Blasen, und er fällt gerade ein.',
   'sign proved': 'Gut aufgegangen; eine Druckstelle kommt langsam zurück.',
@@ -15,6 +18,15 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'make up': '{dishes}: fertig machen zum Einschießen.',
   'make up early': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen.',
   rise: '{dishes}: den Teig gehen lassen bis {until}.',
+  'rise late':
+    '{dishes}: der Ofen kommt zu spät dafür. Den Teig, wenn er doppelt so groß ist, zusammenstoßen und noch einmal gehen lassen bis {until}.',
+  'rise cool':
+    '{dishes}: den Teig zudecken und in einen Keller oder eine Speisekammer von 10–15 °C stellen; er geht dort langsam bis {until}.',
+  'rise cold': '{dishes}: den Teig zudecken und in den Kühlschrank (3–5 °C) stellen; er geht dort langsam bis {until}.',
+  'put by':
+    '{dishes}: im Ofen ist kein Platz mehr, und der Teig ist geknetet. Zusammenstoßen, zudecken und jetzt in den Kühlschrank (5 °C oder kälter) stellen: dort hält er bis morgen. Dann formen und gehen lassen, ehe er gebacken wird; oder heute in einem anderen Ofen backen, oder als Fladen auf einer Platte.',
+  'put by cold':
+    '{dishes}: im Ofen ist kein Platz mehr, und der Teig steht kalt. Dort lassen, bei 5 °C oder kälter: er hält bis morgen. Dann backen, oder heute in einem anderen Ofen.',
   shape: '{dishes}: den Teig formen.',
   light: 'Feuer anzünden. {wood} Holz über {burn} verbrennen.',
   'light again': 'Noch einmal anzünden. {wood} Holz über {burn} verbrennen.',
@@ -54,6 +66,14 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'ahead dough': 'Früh fertig: kühl stellen. Er kann {hold} warten.',
   'behind dough':
     'Nicht gegangen: näher an den Ofen stellen. Kommt der Ofen mehr als {hold} zu spät, zusammenstoßen und neu formen.',
+  'behind bulk':
+    'Nicht gegangen: näher an den Ofen stellen. Kommt der Ofen mehr als {hold} zu spät, zusammenstoßen und noch einmal gehen lassen, ehe er geformt wird.',
+  'ahead night': 'Vorher voll gegangen: zusammenstoßen und in der Kälte lassen.',
+  'behind night':
+    'Bis dahin nicht gegangen: warm stellen, bis er es ist, und neu planen. Kommt der Ofen zu spät, ebenso lange in der Kälte lassen.',
+  'ahead cold': 'Früh fertig: in der Kälte lassen. Er kann {hold} warten.',
+  'behind cold':
+    'Bis dahin nicht gegangen: vor dem Einschießen eine Stunde warm stellen. Kommt der Ofen zu spät, in der Kälte lassen: er kann {hold} warten; danach backen, wie er ist, und nicht zusammenstoßen.',
   'ahead load': 'Ofen zu heiß dafür: bei angelehnter Tür warten, bis er auf {celsius} gefallen ist.',
   'behind load': 'Ofen kühler als {celsius}: sofort einschießen und länger lassen.',
   'ahead draw': 'Früh fertig (nachsehen ab {early}): ausziehen, Papier über das legen, was bleibt.',

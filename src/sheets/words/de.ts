@@ -325,7 +325,7 @@ export const de: Words = {
   'standing.draw':
     'Vor der Zeit fertig: ausziehen, Papier über das legen, was bleibt. Nicht fertig: Tür zu, alle zehn Minuten nachsehen bis zur spätesten Zeit.',
   'standing.dough':
-    'Teig früh fertig: kühl stellen, solange er warten kann. Nicht gegangen: näher an den Ofen; kommt der Ofen später, als der Teig warten kann, zusammenstoßen und neu formen.',
+    'Teig früh fertig: kühl stellen, solange er warten kann. Nicht gegangen: näher an den Ofen; kommt der Ofen später, als der Teig warten kann, zusammenstoßen: was geformt war, neu formen, was nicht, erst noch einmal gehen lassen.',
   'own.look': '{from} bis {until}',
   'day.again': 'Wieder um',
   'day.test': 'Erst prüfen: {sign}',

@@ -327,7 +327,7 @@ export const en = {
   'standing.draw':
     'Done before its time: draw it, and lay paper over what stays. Not done: shut the door and look every ten minutes till the latest time.',
   'standing.dough':
-    'Dough ready early: keep it cool as long as it can wait. Not risen: nearer the oven; if the oven is later than the dough can wait, knock it down and shape it again.',
+    'Dough ready early: keep it cool as long as it can wait. Not risen: nearer the oven; if the oven is later than the dough can wait, knock it down: what was shaped is shaped again, what was not rises once more first.',
   'own.look': '{from} to {until}',
   'day.again': 'Again at',
   'day.test': 'Test first: {sign}',

@@ -1,0 +1,241 @@
+import {coldPlaces, kneading, shapings} from '../lexicon/dough-work.js'
+import type {Dish} from '../scale/types.js'
+import type {Report} from './check.js'
+import {rules} from './rules.js'
+import type {Load, Plan, PlanProblem, Step} from './types.js'
+
+/**
+ * The checker's rules for doughs: each made in time and not left too long, warned of where it stands longer than it is meant to, worked by day
+ * where its receipt allows it, and by hands that are free. It shares no code with the planner.
+ */
+
+const rounding = 0.01
+
+/** One dough as the steps tell of it. Times in minutes after midnight. */
+interface Told {
+  readonly dish: Dish
+  readonly at: number
+  readonly steps: readonly Step[]
+  readonly mix: Step
+  readonly shape: Step | undefined
+  readonly sponge: Step | undefined
+  /** Minutes of hands. */
+  readonly mixing: number
+  readonly shaping: number
+}
+
+/** Work that needs a pair of hands. */
+interface Work {
+  readonly whose: Told | null
+  readonly from: number
+  readonly to: number
+}
+
+/** @param bad called for each rule that is broken */
+export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): void {
+  const now = problem.done?.now ?? null
+  const told = plan.loads.flatMap((load) => toldIn(problem, plan, load, bad))
+  for (const one of told) checkTimes(one, plan, now, bad)
+  const work = workOfDay(problem, plan, told)
+  const warned = (one: Told): boolean =>
+    plan.messages.some(({rule, reason}) => rule === 'hands' && reason.startsWith(`${one.dish.title}: its dough`))
+  for (const mine of work) {
+    if (mine.whose === null || (now !== null && mine.from < now) || !overfull(problem, work, mine, mine.whose)) continue
+    if (!warned(mine.whose))
+      bad('hands', mine.whose.dish.id, mine.from, 1, `${mine.whose.dish.title}: its dough is worked while the hands are full`)
+  }
+  checkLeftOver(problem, plan, bad)
+  if (now !== null) return
+  for (const one of told)
+    if (!one.sponge && byNight(problem, one) && byDay(problem, work, one))
+      bad('night', one.dish.id, one.mix.at, 0, `${one.dish.title}: its dough is worked at night, and could be by day`)
+}
+
+/** The doughs of a load, by its steps. */
+function toldIn(problem: PlanProblem, plan: Plan, load: Load, bad: Report): Told[] {
+  const counts = new Map<string, number>()
+  for (const d of load.dishes) if (!d.alreadyIn) counts.set(d.dish, (counts.get(d.dish) ?? 0) + d.count)
+  return Array.from(counts).flatMap(([id, count]): Told[] => {
+    const dish = problem.dishes.find((d) => d.id === id)
+    if (!dish?.dough) return []
+    const steps = plan.steps.filter((s) => s.dishes.includes(id) && s.load === load.number)
+    const of = (...actions: Step['action'][]): Step | undefined => steps.find(({action}) => actions.includes(action))
+    const mix = of('mix', 'evening before')
+    if (!mix) {
+      bad('dough', id, load.at, 0, `${dish.title}: no step mixes its dough`)
+      return []
+    }
+    const heavy = dish.mass * count - kneading.upTo
+    const mixing = dish.dough.mix === 0 || heavy <= 0 ? dish.dough.mix : dish.dough.mix + fives(heavy * kneading.perKilogram)
+    const row = shapings.find(({vessels}) => vessels.some((word) => dish.vessel.name.includes(word))) ?? shapings.at(-1)!
+    const shaping = dish.dough.shape === 0 ? 0 : Math.max(dish.dough.shape, fives(row.minutes * count))
+    return [{dish, at: load.at, steps, mix, shape: of('shape'), sponge: of('sponge'), mixing, shaping}]
+  })
+}
+
+const fives = (minutes: number): number => Math.round(minutes / 5) * 5
+
+/** Each of a dough's waits is as long as its receipt has it, or as it holds. */
+function checkTimes(one: Told, plan: Plan, now: number | null, bad: Report): void {
+  const {dish, at, mix, shape, sponge, steps} = one
+  const dough = dish.dough!
+  const {title} = dish
+  const [proveLow, proveHigh] = [dough.prove?.low ?? 0, dough.prove?.high ?? 0]
+  const shapeAt = shape?.at ?? Math.max(mix.at + one.mixing, at - one.shaping - (dough.prove?.likely ?? 0))
+  if (dough.shape > 0 && !shape) bad('dough', dish.id, at, 0, `${title}: no step shapes its dough`)
+  const risen = shapeAt - (mix.at + one.mixing)
+  const proved = at - (shapeAt + one.shaping)
+  if (dough.sponge && !sponge) bad('dough', dish.id, mix.at, 0, `${title}: no step sets its sponge`)
+  // What was mixed when the day was planned again, or could be mixed no sooner, has the time it has.
+  if (now !== null && Math.min(mix.at, sponge?.at ?? mix.at) < now + rules.tick) {
+    const [had, least] = [risen + proved, rules.leastRise * (dough.rise + (dough.prove?.likely ?? 0))]
+    if (Math.min(risen, proved, had - least) < -rounding)
+      bad('dough', dish.id, shapeAt, least - had, `${title}: its dough has ${had} min to rise, not ${least}`)
+    checkLate(one, risen, proved, bad)
+    return
+  }
+  if (dough.sponge && sponge) {
+    const works = mix.at - (sponge.at + rules.setSponge)
+    const longest = rules.spongeHolds * dough.sponge.high
+    const least = dough.sponge.low
+    if (works < least - rounding)
+      bad('dough', dish.id, mix.at, least - works, `${title}: its sponge works ${works} min, not ${least}`)
+    if (works > longest + rounding)
+      bad('dough', dish.id, mix.at, works - longest, `${title}: its sponge works ${works} min and is spent`)
+  }
+  const [low, high] = [dough.bulk?.low ?? dough.rise, dough.bulk?.high ?? dough.rise]
+  if (risen < low - rounding)
+    bad('dough', dish.id, shapeAt, low - risen, `${title}: its dough has ${risen} min to rise, not ${low}`)
+  if (mix.action === 'evening before') checkCold(one, risen, high, plan, bad)
+  else if (risen > high + (dough.bulkHold ?? dough.hold) + rounding)
+    bad('dough', dish.id, shapeAt, risen - high, `${title}: its dough rises ${risen} min and is over-proved`)
+  if (steps.some(({action}) => action === 'rise') === (dough.rise === 0))
+    bad('dough', dish.id, shapeAt, 0, `${title}: no step leaves its dough to rise`)
+  if (proved < proveLow - rounding)
+    bad(
+      'dough',
+      dish.id,
+      at,
+      proveLow - proved,
+      dough.prove ? `${title}: its shaped dough proves ${proved} min` : `${title}: its dough is not shaped when it goes in`,
+    )
+  if (proved > proveHigh + dough.hold + rounding)
+    bad('dough', dish.id, at, proved - proveHigh - dough.hold, `${title}: its shaped dough waits ${proved - proveHigh} min`)
+}
+
+/** What an oven that is late makes wait longer than it holds is told what to do with. */
+function checkLate({dish, at, mix, steps}: Told, risen: number, proved: number, bad: Report): void {
+  const dough = dish.dough!
+  const said = (action: Step['action']): string | undefined => steps.find((s) => s.action === action)?.words?.say.id
+  const high = dough.bulk?.high ?? dough.rise
+  const cool = mix.action === 'evening before'
+  if (!cool && dough.rise > 0 && risen > high + (dough.bulkHold ?? dough.hold) + rounding && said('rise') !== 'rise late')
+    bad('dough', dish.id, at, risen - high, `${dish.title}: its dough rises ${risen} min, and no step says that the oven is late`)
+  const most = (dough.prove?.high ?? 0) + dough.hold
+  if (dough.prove && !dough.cold && proved > most + rounding && said('prove') !== 'prove late')
+    bad(
+      'dough',
+      dish.id,
+      at,
+      proved - most,
+      `${dish.title}: its shaped dough waits ${proved} min, and no step says that the oven is late`,
+    )
+}
+
+/** A dough that rises longer than its receipt has it stands in a place cold enough for that, which is told and warned of. */
+function checkCold({dish, mix, steps}: Told, risen: number, high: number, plan: Plan, bad: Report): void {
+  const {title} = dish
+  const said = steps.find(({action}) => action === 'rise')?.words?.say.id
+  const place = coldPlaces.find(({id}) => said === (id === 'refrigerator' ? 'rise cold' : 'rise cool'))
+  if (!place) {
+    bad('dough', dish.id, mix.at, 0, `${title}: its dough rises through the night, and no step says where`)
+    return
+  }
+  if (dish.dough!.spoils && !place.safe)
+    bad('dough', dish.id, mix.at, 0, `${title}: its dough has egg or milk in it, and stands through the night in no refrigerator`)
+  const most = place.slower.high * high
+  if (risen > most + rounding)
+    bad('dough', dish.id, mix.at, risen - most, `${title}: its dough rises ${risen} min and is over-proved`)
+  const warned = plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: `))
+  if (risen > high + rounding && !warned)
+    bad('dough', dish.id, mix.at, risen - high, `${title}: its dough rises ${risen - high} min too long, and nothing warns of it`)
+}
+
+/** What to do with a dough that is mixed and is not baked any more has to be said. */
+function checkLeftOver(problem: PlanProblem, plan: Plan, bad: Report): void {
+  for (const {dish: id} of plan.unplaced) {
+    const mixed = (problem.done?.doughs ?? []).filter((d) => d.dish === id && d.mixed !== null).length
+    const baked = plan.loads.filter(({dishes}) => dishes.some((d) => d.dish === id && !d.alreadyIn)).length
+    const said = plan.steps.some((s) => s.action === 'rise' && s.load === null && s.dishes.includes(id))
+    const title = problem.dishes.find((d) => d.id === id)?.title ?? id
+    if (!said && mixed > baked)
+      bad('dough', id, problem.done!.now, mixed - baked, `${title}: its dough is mixed, and nothing says what becomes of it`)
+  }
+}
+
+/** All the work of a day: at doughs, fires and the door. What takes a moment only, feeding the fire, is none. */
+function workOfDay(problem: PlanProblem, plan: Plan, told: readonly Told[]): Work[] {
+  const work: Work[] = []
+  const add = (whose: Told | null, from: number | undefined, minutes: number): void => {
+    if (from !== undefined && minutes > 0) work.push({whose, from, to: from + minutes})
+  }
+  for (const one of told) {
+    add(one, one.sponge?.at, rules.setSponge)
+    add(one, one.mix.at, one.mixing)
+    add(one, one.shape?.at, one.shaping)
+  }
+  for (const fire of plan.fires ?? []) {
+    add(null, fire.lit, rules.fireWork.light)
+    add(null, fire.raked, rules.fireWork.rake)
+  }
+  const door = new Map<number, number>()
+  for (const load of plan.loads)
+    for (const {dish: id, count, draw, alreadyIn} of load.dishes) {
+      const heavy = (problem.dishes.find((d) => d.id === id)?.mass ?? 0) > rules.heavy
+      const minutes = count * (heavy ? rules.handlingHeavy : rules.handlingLight)
+      for (const at of alreadyIn ? [draw.likely] : [load.at, draw.likely]) door.set(at, (door.get(at) ?? 0) + minutes)
+    }
+  // What one pair of hands cannot do before the next clock time takes two.
+  for (const [at, minutes] of door)
+    for (let left = minutes; left > 1e-9; left -= rules.tick) add(null, at, Math.min(minutes, rules.tick))
+  return work
+}
+
+/** Whether more than all hands are wanted at some moment of a piece of work. */
+function overfull(problem: PlanProblem, work: readonly Work[], {from, to}: Pick<Work, 'from' | 'to'>, mine: Told): boolean {
+  const others = work.filter((w) => !(w.whose === mine && w.from === from && w.to === to) && w.from < to && w.to > from)
+  return others
+    .map((w) => Math.max(w.from, from))
+    .some((moment) => others.filter((w) => w.from <= moment && w.to > moment).length >= problem.day.hands)
+}
+
+/** Whether some minute of a piece of work is in the night. */
+function inNight(problem: PlanProblem, from: number, minutes: number): boolean {
+  const morning = Math.min(rules.nightTo, problem.day.fireFrom)
+  for (let m = from; m < from + minutes; m++) {
+    const hour = ((m % 1440) + 1440) % 1440
+    if (hour >= rules.nightFrom || hour < morning) return true
+  }
+  return false
+}
+
+const byNight = (problem: PlanProblem, {mix, shape, mixing, shaping}: Told): boolean =>
+  inNight(problem, mix.at, mixing) || (shape !== undefined && inNight(problem, shape.at, shaping))
+
+/** Whether some lengths of its receipt's ranges have a dough mixed and shaped by day, by hands that are free. */
+function byDay(problem: PlanProblem, work: readonly Work[], one: Told): boolean {
+  const {dish, at, mixing, shaping} = one
+  const dough = dish.dough!
+  const others = work.filter(({whose}) => whose !== one)
+  const free = (from: number, minutes: number): boolean =>
+    minutes === 0 || (!inNight(problem, from, minutes) && !overfull(problem, others, {from, to: from + minutes}, one))
+  const range = ({low, likely, high}: {low: number; likely: number; high: number}): number[] => {
+    const first = likely - 5 * Math.floor((likely - low) / 5)
+    return Array.from({length: 1 + Math.floor((high - first) / 5)}, (_, i) => first + 5 * i)
+  }
+  const bulk = range(dough.bulk ?? {low: dough.rise, likely: dough.rise, high: dough.rise})
+  return range(dough.prove ?? {low: 0, likely: 0, high: 0}).some((proved) => {
+    const shapeAt = at - proved - shaping
+    return free(shapeAt, shaping) && bulk.some((risen) => free(shapeAt - risen - mixing, mixing))
+  })
+}
