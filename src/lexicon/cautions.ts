@@ -39,6 +39,15 @@ export const cautions: readonly Caution[] = [
     words: words('fill with cream, filled with cream, fill with custard, filled with custard, cream filling, custard filling'),
   },
   {
+    id: 'wood-in-oven',
+    title: 'Wood dried in the oven',
+    harm: 'Wood left in a hot oven chars, smokes and may take fire by itself, at once on an ember and after hours from about 100 °C (212 °F) up.',
+    instead:
+      'Set it in only when the oven is under 95 °C (200 °F) and swept clean of coals, the door a little open and the flue clear; look at it before you go to bed, keep water at hand, and take it out before the next fire is laid.',
+    source: 'memory',
+    words: words('wood to dry in the oven, dry the wood in the oven, dry wood in the oven, holz im ofen trocknen'),
+  },
+  {
     id: 'hot-holding',
     title: 'Food left warm overnight',
     harm: 'A crock that falls below 57 °C (135 °F) in the night grows bacteria.',

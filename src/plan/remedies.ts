@@ -1,4 +1,5 @@
 import {scaled} from '../measure/range.js'
+import {mayTakeFire} from '../scale/need.js'
 import type {Dish} from '../scale/types.js'
 import {amiss, minutesLate} from './asked.js'
 import {check} from './check.js'
@@ -519,7 +520,7 @@ export function remediesOf(
           need: {
             ...dish.need,
             startLow: dish.need.startLow - step,
-            startHigh: dish.need.startHigh + step,
+            startHigh: dish.need.startHigh + (mayTakeFire(dish.cautions) ? 0 : step),
             endLow: dish.need.endLow - step,
           },
         }

@@ -13,7 +13,7 @@ import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
 import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts} from './kitchen.js'
-import {anyKind, heatNeed, thickened} from './need.js'
+import {anyKind, heatNeed, mayTakeFire, thickened} from './need.js'
 import {notMixed, pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
 import type {DayAmount, DayToScale, Dish, EveningTask, FloorRoom, FloorRules, Vessel} from './types.js'
@@ -784,8 +784,10 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const depth = depthRatio({...shape, vessel, each}, timedFor, kind)
   const thicker = Math.max(THINNEST, depth)
   const asLong = kind.softens === true && thicker < 1
-  const need = Math.abs(thicker - 1) > 0.05 && !asLong ? thickened(base.need, thicker) : base.need
-  if (depth < THINNEST && !asLong)
+  // Sticks lie loose, and the air goes between.
+  const loose = mayTakeFire(kind.cautions)
+  const need = Math.abs(thicker - 1) > 0.05 && !asLong && !loose ? thickened(base.need, thicker) : base.need
+  if (depth < THINNEST && !asLong && !loose)
     say(
       'warning',
       'scale-thin',

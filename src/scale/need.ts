@@ -78,7 +78,7 @@ function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
   }
 }
 
-type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'>
+type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> & Partial<Pick<DishKind, 'cautions'>>
 
 /** Where a need's figures come from: for the list of what is ours. */
 export interface NeedResult {
@@ -206,6 +206,10 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
       )
     }
   }
+  if (mayTakeFire(kind.cautions ?? []) && high > kind.start.high) {
+    ;({low, best, high} = kind.start)
+    inferred.push({field: 'oven', value: `${low}–${high} °C`, why: 'no hotter, whatever is asked for: it may take fire'})
+  }
   // Left in all night it bakes on the heat as it falls away, whatever its kind does by day.
   const allNight = night !== undefined && minutes.high >= longNight
   if (allNight) end = Math.min(end, anyKind.slack.end)
@@ -285,6 +289,11 @@ function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; h
     high,
     why: `“${phrase.text}” is not the usual heat for this kind of dish; the receipt's word is kept`,
   }
+}
+
+/** True of what may take fire by itself in an oven hotter than its kind allows, so that it is never set in hotter. */
+export function mayTakeFire(cautions: readonly string[]): boolean {
+  return cautions.includes('wood-in-oven')
 }
 
 /**

@@ -8,6 +8,8 @@ export const deCautions: Readonly<Record<string, string>> = {
     'In Eiercreme, Sahne und Eierfüllungen vermehren sich Bakterien zwischen 5 und 57 °C (41–135 °F). Innerhalb von zwei Stunden essen, oder rasch kühlen und bei 5 °C (41 °F) oder kälter halten.',
   'hot-holding':
     'In einem Topf, der in der Nacht unter 57 °C (135 °F) fällt, vermehren sich Bakterien. Dafür sorgen, dass er bis zum Essen über 57 °C (135 °F) bleibt, oder ihn herausnehmen, rasch kühlen und bei 5 °C (41 °F) halten; wieder erhitzen auf 74 °C (165 °F).',
+  'wood-in-oven':
+    'Holz, das in einem heißen Ofen liegt, verkohlt, raucht und kann sich selbst entzünden, an einer Glut sofort und von etwa 100 °C (212 °F) an nach Stunden. Erst hineinlegen, wenn der Ofen unter 95 °C (200 °F) und von Kohlen rein gefegt ist, die Tür ein wenig offen und der Abzug frei; vor dem Schlafengehen danach sehen, Wasser bereithalten, und es herausnehmen, ehe das nächste Feuer gelegt wird.',
   'danger-zone':
     'In Fleisch, Milch, Eiern und Gegartem vermehren sich Bakterien zwischen 4 und 60 °C (40–140 °F) schnell. Kalt oder heiß halten; dazwischen höchstens zwei Stunden, über 32 °C (90 °F) eine Stunde.',
   cooling:

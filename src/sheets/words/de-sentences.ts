@@ -82,6 +82,7 @@ const sentences: Book['sentences'] = [
     '{n} % thinner than its time was given for: timed as a quarter as thick, so {n2} % of {n3} min',
     '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie ein Viertel so dick, also {n2} % von {n3} min',
   ],
+  ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
     'shallower than its time was given for; it softens in its own time, so the time is kept',
     'flacher als das, wofür die Zeit gilt; es wird in seiner eigenen Zeit weich, also bleibt die Zeit',

@@ -48,6 +48,7 @@ export const deSigns: Readonly<Record<string, string>> = {
   potted: 'zart; Mitte 74 °C mit dem Thermometer',
   'roast vegetables': 'weich beim Einstechen, am Rand braun',
   'baked fruit': 'weich beim Einstechen, behält die Form',
+  'drying wood': 'leicht für seine Größe; Risse an den Enden, und zwei Scheite klingen aneinander',
   'drying fruit': 'ledrig, keine Nässe, wenn man ein Stück zerreißt',
   granola: 'gleichmäßig gefärbt; zweimal wenden',
   jelly: 'kommt nicht in den Ofen',
