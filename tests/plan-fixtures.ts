@@ -295,7 +295,7 @@ export function layoutOn(
   const curve = curveOf(option.forecast, 20)
   const phase = phaseOf(null)
   const program = {curve, phase, ticks: ticksOf(curve, phase), blocked: blockedBy(option), wood: woodOf(option)}
-  const limits = {lit: p.day.fireFrom, margin: 2, inHand: 6, marginDose: 0.01}
+  const limits = {lit: p.day.fireFrom, margin: 2, inHand: 6, marginDose: 0.01, inHandDose: 0}
   const layout = new Layout(p, grid, jobs, program, responseOf(option, simulator({oven}), [], 20), laneShare(p, grid), limits)
   return {grid, jobs, layout}
 }

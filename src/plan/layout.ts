@@ -71,6 +71,8 @@ export interface LayoutOptions {
   readonly margin: number
   readonly inHand: number
   readonly marginDose: number
+  /** The same beyond it for what stays in the falling oven. */
+  readonly inHandDose: number
   /** Each job stands where it did in the plan being followed. */
   readonly asPlaced?: boolean
 }
@@ -127,6 +129,8 @@ export class Layout {
   readonly #hotter: Float64Array
   readonly #ambient: number
   readonly #goal: Float64Array
+  /** The same with nothing in hand. */
+  readonly #leastGoal: Float64Array
   /** The dose with which something in the oven breaks nothing, °C·min (see `#reach`). */
   readonly #least: Float64Array
   readonly #longest: Float64Array
@@ -273,7 +277,6 @@ export class Layout {
     this.#needed = make((j) => doseNeeded(j.dish.need))
     // Aimed at alike in the morning and once the day has begun, or what is kept would be drawn the sooner for it.
     this.#wanted = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.likely) * (1 + rules.marginDose))
-    this.#goal = this.#needed.map((dose) => dose * (1 + options.marginDose))
     this.#least = new Float64Array(n)
     this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
@@ -292,6 +295,8 @@ export class Layout {
     this.#handling = make((j) => j.handling)
     this.#full = new Int32Array(n)
     this.#stays = Uint8Array.from(jobs, (j) => (j.dish.need.falling || j.dish.need.overnight ? 1 : 0))
+    this.#leastGoal = this.#needed.map((dose) => dose * (1 + options.marginDose))
+    this.#goal = this.#leastGoal.map((dose, u) => dose + (this.#stays[u] ? options.inHandDose * this.#needed[u]! : 0))
     this.#scant = this.#stays.map((stays, u) => (jobs[u]!.dish.need.enough === undefined ? 0 : stays))
     this.#food = Uint8Array.from(jobs, (j) => (j.dish.need.done >= rules.holdCelsius ? 1 : 0))
     this.#barred = new Uint8Array(n)
@@ -363,9 +368,10 @@ export class Layout {
     return this.fixed[u] === 1 || this.from[u]! <= this.to[u]!
   }
 
-  /** Keep no more than the margin above each dish's lower limit: what was in hand is needed to place the day at all. */
+  /** Keep no more than the margin above each dish's lower limit and dose: what was in hand is needed to place the day at all. */
   spendInHand(): void {
     this.#low.set(this.#lowest)
+    this.#goal.set(this.#leastGoal)
     this.#stale.fill(1)
   }
 

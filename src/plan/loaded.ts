@@ -164,6 +164,7 @@ class LoadedPlanner {
         margin: kept ? 0 : rules.marginCelsius,
         // A morning's plan keeps something in hand against a cooler oven; once the day has begun that is what it is spent on.
         inHand: kept ? 0 : this.#given === null ? rules.inHandCelsius : rules.marginCelsius,
+        inHandDose: this.#given === null ? rules.inHandDose : 0,
         marginDose: kept ? -rules.doseWanting : rules.marginDose,
         asPlaced: kept,
       },

@@ -60,6 +60,8 @@ export const rules = {
   /** How far above a dish's lower limit the morning's plan sets it in, °C, so that an oven a little cooler loses nothing. Common practice, no source. */
   inHandCelsius: 6,
   marginDose: 0.01,
+  /** Share of its dose that a morning's plan gives what stays in the falling oven beyond that, so that an oven a little cooler still bakes it. Common practice, no source. */
+  inHandDose: 0.03,
   /**
    * What a dish may want once the day has begun, rather than it or another be lost: so many °C under its lower limits when it is set in and
    * drawn, since risen dough does not wait for another day, and a cook sets it in at once and leaves it longer; and so much of the dose of its

@@ -1,5 +1,6 @@
 import type {HeatNeed} from '../scale/types.js'
-import {celsiusAt} from './curve.js'
+import {celsiusAt, doseNeeded} from './curve.js'
+import {doseBetween} from './keeps.js'
 import {choiceAt, choosing, type Model} from './model.js'
 import {rules} from './rules.js'
 import type {Took} from './settled.js'
@@ -15,10 +16,12 @@ export interface InHand {
   readonly high: number
   /** Of `END_MARGIN` above the least it may be drawn at. */
   readonly end: number
+  /** Of `rules.inHandDose` beyond the dose of what stays in the falling oven. */
+  readonly dose: number
 }
 
 /** All that a morning's plan keeps in hand. */
-export const MORNING: InHand = {low: 1, high: 1, end: 1}
+export const MORNING: InHand = {low: 1, high: 1, end: 1, dose: 1}
 
 /** °C above its least heat that a dish is drawn at. */
 const END_MARGIN = 1
@@ -34,6 +37,17 @@ function celsiusOn({program: {curve, phase}}: Model, w: number, tick: number): n
   return celsiusAt(curve, w, tick * rules.tick + phase)
 }
 
+/** True of a dish that takes what the falling oven has. */
+function stays(need: HeatNeed): boolean {
+  return need.falling || need.overnight
+}
+
+/** Dose of a job's choice, °C·min. */
+function doseOn({program: {curve, phase}, s, e, where, jobs}: Model, u: number, o: number): number {
+  const at = (tick: number): number => tick * rules.tick + phase
+  return doseBetween(curve, jobs[u]!.dish.need, where[u]![o]!, at(s[u]![o]!), at(e[u]![o]!))
+}
+
 /** How much a solution keeps in hand of each job's limits. What is left out, or in the oven already, is held to all that a morning's plan keeps. */
 export function keptInHand(model: Model, chosen: Int32Array): InHand[] {
   const share = (kept: number, margin: number): number => (margin > 0 ? Math.max(0, Math.min(1, kept / margin)) : 1)
@@ -47,6 +61,7 @@ export function keptInHand(model: Model, chosen: Int32Array): InHand[] {
       low: share(at - need.startLow, margins.low),
       high: share(need.startHigh - at, margins.high),
       end: share(celsiusOn(model, w, model.e[u]![o]!) - need.endLow, END_MARGIN),
+      dose: stays(need) ? share(doseOn(model, u, o) / doseNeeded(need) - 1, rules.inHandDose) : 1,
     }
   })
 }
@@ -71,13 +86,15 @@ export function within(
     const low = need.startLow + kept.low * margins.low - ROUGHLY
     const high = need.startHigh - kept.high * margins.high + ROUGHLY
     const end = need.endLow + kept.end * END_MARGIN - ROUGHLY
+    const dose = stays(need) ? doseNeeded(need) * (1 + kept.dose * rules.inHandDose) - ROUGHLY : 0
     const t = took[u]
     const mine = t ? choiceAt(whole, u, t.s, t.e, t.w) : -1
     const all = Array.from(s.keys())
     const inside = all.filter((o) => {
       if (o === mine || since !== null) return true
       const at = celsiusOn(whole, where[o]!, s[o]!)
-      return at >= low && at <= high && celsiusOn(whole, where[o]!, e[o]!) >= end
+      if (at < low || at > high || celsiusOn(whole, where[o]!, e[o]!) < end) return false
+      return dose === 0 || doseOn(whole, u, o) >= dose
     })
     const left = inside.length > 0 ? inside : all
     let off = Number.POSITIVE_INFINITY
