@@ -3,7 +3,7 @@ import type {Laid, Layout} from './layout.js'
 import {choiceAt, type Job, type Model, modelOf, programOf, woodOf} from './model.js'
 import {rules} from './rules.js'
 import {missing, search} from './search.js'
-import {better, type Settled} from './settled.js'
+import {better, lacksNothing, type Settled} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
 /**
@@ -144,7 +144,8 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
   promising.sort((a, b) => a.price - b.price)
   let best: Settled | null = null
   for (const promised of promising) {
-    if (best && (!promised.look.option.further || promised.price > best.total)) continue
+    // What holds and is in time is made better on its own, and on its neighbours; a second fire has none.
+    if (best && lacksNothing(best) && (!promised.look.option.further || promised.price > best.total)) continue
     const held = heldBy(promised, ways, limits)
     if (held) best = better(best, held)
   }

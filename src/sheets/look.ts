@@ -104,7 +104,7 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .wide { overflow-x: visible; }
   .note { min-width: 0; min-height: 0; display: inline; }
   .dense { font-size: .95rem; }
-  .tight { font-size: .86rem; }
+  .tight { font-size: .83rem; }
   .tight .day > li { grid-template-columns: 5rem minmax(0, 1fr); }
   .tight .do, .tight .aside { display: inline; }
   .tight .aside::before { content: "\\2002"; }
@@ -115,7 +115,7 @@ footer { margin-top: 1.2rem; border-top: 1px solid #000; font-size: .85rem; }
   .dense .deed + .deed, .tight .deed + .deed { margin-top: .1rem; }
   .dense .lead, .tight .lead { font-size: 1em; }
   .dense .blank td, .tight .blank td { height: 1.6rem; padding-top: 0; padding-bottom: 0; }
-  .tight .blank td { height: 1.4rem; }
+  .tight .blank td { height: 1.3rem; }
   .tight .blank th { padding-top: 0; padding-bottom: 0; }
   .day-sheet.tight .small ul { columns: 3; }
   .tight > .warn:not(.small) { font-size: .9em; line-height: 1.2; }

@@ -822,6 +822,7 @@ export const deKinds: Readonly<Record<string, string>> = {
   'roast vegetables': 'Ofengemüse',
   'baked fruit': 'gebackene Äpfel, Birnen und Quitten',
   'drying fruit': 'Obst, Kräuter und Brösel, getrocknet',
+  'drying wood': 'Holz, für das nächste Feuer getrocknet',
   granola: 'geröstete Flocken, Nüsse und Samen',
   jelly: 'nicht Gebackenes',
 }
