@@ -1,6 +1,7 @@
 import type {Dish} from '../scale/types.js'
 import {celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
+import {staysIn} from './keeps.js'
 import {blockedBy, isNight, type Job, jobsOf, lighting, phaseOf, ticksOf, wheresOf} from './model.js'
 import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
@@ -62,7 +63,7 @@ function staysOf(
   const taken = (m: number): number => table[Math.max(0, Math.min(table.length - 1, m))]!
   const dose = doseNeeded(need)
   const longest = doseNeeded(need, need.minutes.high)
-  const keeps = need.falling || need.overnight
+  const keeps = staysIn(need)
   let warm = ticks - 1
   while (warm >= 0 && celsius[warm]! < rules.holdCelsius) warm--
   const coldAfter = need.done >= rules.holdCelsius ? minute(warm) + rules.coldMinutes : Number.POSITIVE_INFINITY

@@ -171,6 +171,7 @@ function roomFor(
   })
   const tried: {s: number; w: number}[] = []
   let simulated = 0
+  let left: PlacesLeft | null = null
   for (const o of [...cost.keys()].sort((p, q) => cost[p]! - cost[q]! || p - q)) {
     if (tried.length >= TRIED) break
     const s = model.s[0]![o]!
@@ -194,7 +195,7 @@ function roomFor(
     if (!inOrder(settled, job, s)) continue
     if (simulated++ >= SIMULATED) break
     // What it takes from the oven must not spoil the rest, and it may have to stay a little longer for it itself.
-    const left = new PlacesLeft(alone, grid, settled, job)
+    left ??= new PlacesLeft(alone, grid, settled, job)
     const [trial] = left.tried([{s, e, where, spare: 0, vessels: placed}], simulate, LATER)
     if (!trial || trial.tried.spoiled.length > 0 || left.handsFull(trial.tried.e)) continue
     if (trial.tried.e === e) return {count: job.count, s, e, where, placed}

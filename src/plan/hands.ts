@@ -52,8 +52,13 @@ export class Hands {
   }
 }
 
+/** Minutes of hands to set in, or draw, one vessel of a dish. */
+export function handlingOf(dish: Dish): number {
+  return dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
+}
+
 /** When the fires of a plan are fed, minutes after midnight. */
-export function feedsOf({lit, firing}: NonNullable<Plan['fires']>[number]): number[] {
+export function fedAt({lit, firing}: NonNullable<Plan['fires']>[number]): number[] {
   const {every} = rules.fireWork
   const feeds = Math.max(0, Math.ceil(firing.burn / every) - 1)
   return Array.from({length: feeds}, (_, i) => lit + (i + 1) * every)
@@ -64,7 +69,7 @@ export function fireAndDoor(plan: Plan, byId: ReadonlyMap<string, Dish>): Task[]
   const {light, feed, rake} = rules.fireWork
   const fires = (plan.fires ?? []).flatMap((fire): Task[] => [
     {from: fire.lit, minutes: light},
-    ...feedsOf(fire).map((from): Task => ({from, minutes: feed, brief: true})),
+    ...fedAt(fire).map((from): Task => ({from, minutes: feed, brief: true})),
     {from: fire.raked, minutes: rake},
   ])
   const door = new Map<number, number>()
@@ -72,7 +77,7 @@ export function fireAndDoor(plan: Plan, byId: ReadonlyMap<string, Dish>): Task[]
     for (const d of load.dishes) {
       const dish = byId.get(d.dish)
       if (!dish) continue
-      const each = d.count * (dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight)
+      const each = d.count * handlingOf(dish)
       if (!d.alreadyIn) door.set(load.at, (door.get(load.at) ?? 0) + each)
       door.set(d.draw.likely, (door.get(d.draw.likely) ?? 0) + each)
     }

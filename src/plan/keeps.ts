@@ -5,6 +5,11 @@ import {rules} from './rules.js'
 
 /** Whether a dish keeps its limits on a curve, set in and drawn at given minutes. */
 
+/** True of a dish that takes what the falling oven has, and may have more than it needs. */
+export function staysIn(need: Pick<HeatNeed, 'falling' | 'overnight'>): boolean {
+  return need.falling || need.overnight
+}
+
 /** True when a dish set in and drawn at these minutes keeps its limits in one part of the floor. */
 export function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): boolean {
   const {need} = dish
@@ -14,7 +19,7 @@ export function keeps(dish: Dish, curve: Curve, z: number, from: number, to: num
   const dose = doseNeeded(need)
   const got = doseBetween(curve, need, z, from, to)
   if (got < dose * (1 - rules.doseWanting)) return false
-  if (need.falling || need.overnight) return true
+  if (staysIn(need)) return true
   // Over-baked only where the next opening but one would already have been late.
   return got <= doseNeeded(need, need.minutes.high) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
 }
@@ -31,7 +36,7 @@ export function hasDose({dish, since}: Job, curve: Curve, z: number, to: number,
 
 /** True when what is in the oven is over-baked, all its vessels, for the sake of the next opening but one (see `keeps`). */
 export function stayed({dish: {need}, since}: Job, curve: Curve, zones: readonly number[], to: number, lit: number): boolean {
-  if (need.falling || need.overnight) return false
+  if (staysIn(need)) return false
   const from = since! - lit
   const has = (z: number, until: number): number => doseBetween(curve, need, z, from, until)
   return (

@@ -2,6 +2,7 @@ import {countBits, nextBit} from './bits.js'
 import {type Curve, doseNeeded, whereIndex} from './curve.js'
 import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
+import {staysIn} from './keeps.js'
 import {LoadedCurve} from './loaded-curve.js'
 import {dearFrom, feedsOf, isNight, type Job, type Program, priceOfLate, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
@@ -294,7 +295,7 @@ export class Layout {
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
     this.#full = new Int32Array(n)
-    this.#stays = Uint8Array.from(jobs, (j) => (j.dish.need.falling || j.dish.need.overnight ? 1 : 0))
+    this.#stays = Uint8Array.from(jobs, (j) => (staysIn(j.dish.need) ? 1 : 0))
     this.#leastGoal = this.#needed.map((dose) => dose * (1 + options.marginDose))
     this.#goal = this.#leastGoal.map((dose, u) => dose + (this.#stays[u] ? options.inHandDose * this.#needed[u]! : 0))
     this.#scant = this.#stays.map((stays, u) => (jobs[u]!.dish.need.enough === undefined ? 0 : stays))

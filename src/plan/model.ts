@@ -4,6 +4,8 @@ import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from 
 import {amissBy, risenWithin, type Window} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
+import {handlingOf, wake} from './hands.js'
+import {staysIn} from './keeps.js'
 import {phrase} from './phrases.js'
 import {rules, weights} from './rules.js'
 import {mostOnFloor} from './seats.js'
@@ -143,11 +145,6 @@ export function keepHalfHour(job: Job, s: number, another: Job, other: number): 
   if (job.order === 0 || another.order === 0 || job.order === another.order) return true
   const waits = job.order === 2 ? s - other : other - s
   return waits < 0 || waits >= rules.settleIn.minutes / rules.tick
-}
-
-/** Minutes of hands to set in, or draw, one vessel of a dish. */
-export function handlingOf(dish: Dish): number {
-  return dish.mass > rules.heavy ? rules.handlingHeavy : rules.handlingLight
 }
 
 /** Why a vessel cannot go in at all: null where it can. */
@@ -319,7 +316,7 @@ export function choicesOf(
   const dose = doseNeeded(need)
   const usual = doseNeeded(need, need.minutes.likely)
   const longest = doseNeeded(need, need.minutes.high)
-  const stays = need.falling || need.overnight
+  const stays = staysIn(need)
   const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
   const isFood = need.done >= rules.holdCelsius
   const {must, only, from: earliest = 0} = limits
@@ -515,7 +512,7 @@ export function programOf(
 /** True where the baker is asleep. */
 export function isNight(problem: PlanProblem, clock: number): boolean {
   const m = ((clock % 1440) + 1440) % 1440
-  return m >= rules.nightFrom || m < Math.min(rules.nightTo, problem.day.fireFrom)
+  return m >= rules.nightFrom || m < wake(problem)
 }
 
 /** People whom what a job makes is to feed, by the likely figure. */

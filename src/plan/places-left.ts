@@ -42,6 +42,8 @@ export class PlacesLeft {
   readonly #grid: FloorGrid
   readonly #settled: Settled
   readonly #job: Job
+  /** The oven's curve as the plan leaves it, once it has been asked for. */
+  #before: Curve | null = null
 
   constructor(problem: PlanProblem, grid: FloorGrid, settled: Settled, job: Job) {
     const {model, option} = settled
@@ -119,7 +121,8 @@ export class PlacesLeft {
     const {phase} = model.program
     const curveWith = (jobs: readonly Job[], some: Parameters<typeof eventsOf>[1]): Curve =>
       curveOf(simulate(fire, eventsOf(jobs, some, fire, phase, model.lit), false), this.#problem.ambient ?? 20)
-    const before = curveWith(model.jobs, took)
+    this.#before ??= curveWith(model.jobs, took)
+    const before = this.#before
     return Array.from({length: few}, (_, i) => {
       const seat = seats[Math.floor((i * seats.length) / few)]!
       const after = curveWith([...model.jobs, this.#job], [...took, seat])

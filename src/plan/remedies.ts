@@ -4,8 +4,9 @@ import type {Dish} from '../scale/types.js'
 import {amiss, minutesLate} from './asked.js'
 import {check} from './check.js'
 import type {Conflict, Missing, Replan} from './conflict.js'
+import {handlingOf} from './hands.js'
 import type {Hindrance, Nightly} from './hindered.js'
-import {bearable, dueOf, feedsOf, handlingOf, type Job} from './model.js'
+import {bearable, dueOf, feedsOf, type Job} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -38,10 +39,13 @@ const EXCHANGES = 2
 const MOST_HANDS = 6
 const BUSY = 0.75
 
-/** When each dish would come too late to be of use, and a day planned in earnest rather leaves it out (`Job.bears`); on a day that has begun none. */
-function uselessFrom(problem: PlanProblem): (dish: string) => number {
+/**
+ * When each dish would come too late to be of use, and a day planned in earnest rather leaves it out (`Job.bears`); on a day that has begun
+ * none, nor where `late` says that it will do.
+ */
+function uselessFrom(problem: PlanProblem, late: boolean): (dish: string) => number {
   const from = new Map(
-    (problem.done ? [] : problem.dishes).map((dish) => {
+    (problem.done || late ? [] : problem.dishes).map((dish) => {
       const due = dueOf(dish, problem.day.serve)
       return [dish.id, due === null ? Number.POSITIVE_INFINITY : due + bearable(problem, dish, due)]
     }),
@@ -53,7 +57,7 @@ function uselessFrom(problem: PlanProblem): (dish: string) => number {
 function outOf(problem: PlanProblem, plan: Plan, late = false): Map<string, number> {
   const left = new Map(problem.dishes.map((d) => [d.id, d.count]))
   const less = (id: string, count: number): void => void left.set(id, (left.get(id) ?? 0) - count)
-  const useless = late ? () => Number.POSITIVE_INFINITY : uselessFrom(problem)
+  const useless = uselessFrom(problem, late)
   for (const load of plan.loads) for (const d of load.dishes) if (d.draw.likely <= useless(d.dish)) less(d.dish, d.count)
   // What was drawn before the day was planned again stands in no load.
   for (const s of problem.done?.set ?? []) if (s.drawn !== null) less(s.dish, s.count)
@@ -73,7 +77,7 @@ function lackOf(problem: PlanProblem, plan: Plan, late = false): Lack {
 }
 
 function lateIn(problem: PlanProblem, plan: Plan, willDo = false): number {
-  const useless = willDo ? () => Number.POSITIVE_INFINITY : uselessFrom(problem)
+  const useless = uselessFrom(problem, willDo)
   // What comes too late to be of use counts as left out.
   return minutesLate(
     problem,

@@ -4,7 +4,7 @@ import {sample} from './curve.js'
 import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
-import {feedsOf} from './hands.js'
+import {fedAt} from './hands.js'
 import {isNight, lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -188,7 +188,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     ;(plan.fires ?? []).forEach((fire, i) => {
       const first = i === 0
       const burn = fire.firing.burn
-      const feeds = feedsOf(fire)
+      const feeds = fedAt(fire)
       put(3, fire.lit, 'light', [], null, p(first ? 'light' : 'light again', {wood: kg(fire.firing.wood), burn: min(burn)}), {
         sign: p('sign flame'),
         behind: p('behind fire'),

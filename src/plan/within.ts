@@ -1,6 +1,6 @@
 import type {HeatNeed} from '../scale/types.js'
 import {celsiusAt, doseNeeded} from './curve.js'
-import {doseBetween} from './keeps.js'
+import {doseBetween, staysIn} from './keeps.js'
 import {choiceAt, choosing, type Model} from './model.js'
 import {rules} from './rules.js'
 import type {Took} from './settled.js'
@@ -37,11 +37,6 @@ function celsiusOn({program: {curve, phase}}: Model, w: number, tick: number): n
   return celsiusAt(curve, w, tick * rules.tick + phase)
 }
 
-/** True of a dish that takes what the falling oven has. */
-function stays(need: HeatNeed): boolean {
-  return need.falling || need.overnight
-}
-
 /** Dose of a job's choice, °C·min. */
 function doseOn({program: {curve, phase}, s, e, where, jobs}: Model, u: number, o: number): number {
   const at = (tick: number): number => tick * rules.tick + phase
@@ -61,7 +56,7 @@ export function keptInHand(model: Model, chosen: Int32Array): InHand[] {
       low: share(at - need.startLow, margins.low),
       high: share(need.startHigh - at, margins.high),
       end: share(celsiusOn(model, w, model.e[u]![o]!) - need.endLow, END_MARGIN),
-      dose: stays(need) ? share(doseOn(model, u, o) / doseNeeded(need) - 1, rules.inHandDose) : 1,
+      dose: staysIn(need) ? share(doseOn(model, u, o) / doseNeeded(need) - 1, rules.inHandDose) : 1,
     }
   })
 }
@@ -86,7 +81,7 @@ export function within(
     const low = need.startLow + kept.low * margins.low - ROUGHLY
     const high = need.startHigh - kept.high * margins.high + ROUGHLY
     const end = need.endLow + kept.end * END_MARGIN - ROUGHLY
-    const dose = stays(need) ? doseNeeded(need) * (1 + kept.dose * rules.inHandDose) - ROUGHLY : 0
+    const dose = staysIn(need) ? doseNeeded(need) * (1 + kept.dose * rules.inHandDose) - ROUGHLY : 0
     const t = took[u]
     const mine = t ? choiceAt(whole, u, t.s, t.e, t.w) : -1
     const all = Array.from(s.keys())
