@@ -3,6 +3,7 @@ import Fraction from 'fraction.js'
 import {describe, expect, it} from 'vitest'
 import {translate} from '../src/receipt/translate.js'
 import type {Receipt} from '../src/receipt/types.js'
+import {readVessel} from '../src/receipt/vessel.js'
 import {readAsked} from '../src/scale/amount-phrase.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import type {Dish} from '../src/scale/types.js'
@@ -212,5 +213,14 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
     expect([told.count, told.times, told.feeds.likely]).toEqual([3, '3', 30])
     // 130 g each: one is one person’s (common practice, no source).
     expect(make(pasties('Makes 10 pasties.'), 'for 30').dishes[0]!.times).toBe('3')
+  })
+
+  it('are no size where what stands as a unit is none, and what a tin is called may stand there', () => {
+    expect(readAsked('in 2 round tins 26 zonks x 7 cm', 12)).toMatchObject({ok: false})
+    expect(readVessel('round 26 zonks x 7 cm')).toMatchObject({ok: false, reason: '“zonks” is no unit of length'})
+    expect(readVessel('round 26 cm x 7 cm')).toMatchObject({ok: true})
+    expect(readVessel('9-inch x 2-inch round tin')).toMatchObject({ok: true})
+    expect(readVessel('9 wide x 5 long x 3 in oblong')).toMatchObject({ok: true})
+    expect(readVessel('26 tin x 7 cm')).toMatchObject({ok: true})
   })
 })

@@ -100,6 +100,8 @@ export function readVessel(text: string): VesselResult {
   }
   const shape = named ?? rowShape
   if (shape === null && found.length === 0) return {ok: false, reason: `“${text}” is no vessel known here`, suggest: example}
+  const odd = oddUnit(measured)
+  if (odd !== null) return {ok: false, reason: `“${odd}” is no unit of length`, suggest: example}
   const sizes: number[] = []
   for (let i = 0; i < found.length; i++) {
     const unit = found.slice(i).find((f) => f.unit !== '')?.unit ?? found.findLast((f) => f.unit !== '')?.unit
@@ -114,8 +116,8 @@ export function readVessel(text: string): VesselResult {
   const kind = boxed(sizes, named, row) ? 'oblong' : (shape ?? 'round')
   const value = sized(kind, sizes)
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
-  const odd = shape === null ? oddWord(measured) : null
-  return {ok: true, value, name: text.trim(), ...(odd === null ? {} : {unknown: odd})}
+  const unknown = shape === null ? oddWord(measured) : null
+  return {ok: true, value, name: text.trim(), ...(unknown === null ? {} : {unknown})}
 }
 
 /** Names of many shapes: "round" is only the likelier. */
@@ -138,6 +140,12 @@ const measureWords: ReadonlySet<string> = new Set(
 
 /** The first word of a vessel's sizes that is no measure. */
 const oddWord = (text: string): string | null => (text.match(/[a-z]+/g) ?? []).find((word) => !measureWords.has(word)) ?? null
+
+/** What stands between a size and the next as its unit would, and is none: "26 zonks x 7 cm". What a vessel is called may stand there. */
+function oddUnit(text: string): string | null {
+  const between = Array.from(text.matchAll(/\d[ -]?([a-z]+) x \d/g), ([, word]) => word!)
+  return between.find((word) => !measureWords.has(word) && nameIn(word) === null && rowIn(word) === null) ?? null
+}
 
 const usual: Readonly<Record<VesselShape, readonly number[]>> = {
   round: [0.229],

@@ -643,6 +643,7 @@ export const deMessages: Book['sentences'] = [
     '„round“, „square“, „oblong“, „loaf“, „pie plate“, „crock“, „sheet“ oder „free-standing loaf“ vor die Größen schreiben',
   ],
   ['the sizes of “{words}” have no unit', 'die Größen in „{words}“ haben keine Einheit'],
+  ['“{word}” is no unit of length', '„{word}“ ist keine Längeneinheit'],
   ['{size} is no size for a vessel', '{size} ist keine Größe für ein Gefäß'],
   ['“{words}” has {n} sizes, too many for {shape}', '„{words}“ hat {n} Größen, zu viele für diese Form'],
   [
