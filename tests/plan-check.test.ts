@@ -1,7 +1,8 @@
 import {describe, expect, it} from 'vitest'
 import {check, type Violation} from '../src/plan/check.js'
 import {planDay} from '../src/plan/planner.js'
-import type {Load, Plan} from '../src/plan/types.js'
+import type {Load, Plan, PlanProblem} from '../src/plan/types.js'
+import type {HeatNeed} from '../src/scale/types.js'
 import {day, dish, problem} from './plan-fixtures.js'
 
 const bakeDay = problem(
@@ -268,6 +269,23 @@ describe('the checker', () => {
       const found = check(b.day ?? bakeDay, b.plan())
       expect(found.map((v) => v.rule)).toContain(b.rule)
     })
+  it('catches a rye loaf left to the falling oven for as long again, though not what stays in all day', () => {
+    const falls: Partial<HeatNeed> = {falling: true}
+    const {need} = dish('bread', 2)
+    const ryeDay = (longest: number, more = falls): PlanProblem =>
+      problem([dish('bread', 2, {id: 'rye-1', title: 'Rye', dough: null, need: {...need, endLow: 60, longest, ...more}})], {
+        firings: bakeDay.firings.slice(1, 2),
+      })
+    const plan = planDay(ryeDay(90))
+    const [load] = plan.loads
+    expect(check(ryeDay(90), plan)).toEqual([])
+    const baked = load!.dishes[0]!.draw.likely - load!.at
+    const later = {...plan, loads: [{...load!, dishes: load!.dishes.map((d) => drawAt(d, d.draw.likely + baked))}]}
+    const rulesOf = (day: PlanProblem): string[] => check(day, later).map(({rule}) => rule)
+    expect(rulesOf(ryeDay(70))).toContain('over-baked')
+    expect(rulesOf(ryeDay(600))).not.toContain('over-baked')
+    expect(rulesOf(ryeDay(70, {overnight: true}))).not.toContain('over-baked')
+  })
   it('catches a long bake standing in the way of what is drawn before it', () => {
     // The brown bread put in front of the pie, where the mouth is.
     const two = planDay(problem([dish('brown bread', 1), dish('pie', 1)], {firings: bakeDay.firings.slice(1, 2)}))

@@ -189,7 +189,7 @@ describe('what goes in or comes out together', () => {
   const two = problem(
     [
       dish('bread', 8, {id: 'bread', title: 'Bread'}),
-      dish('brown', 4, {id: 'brown', title: 'Brown bread', need: {...dish('brown', 4, {}).need, falling: true}}),
+      dish('brown', 4, {id: 'brown', title: 'Brown bread', need: {...dish('brown', 4, {}).need, falling: true, overnight: true}}),
     ],
     {},
   )

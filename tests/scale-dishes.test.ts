@@ -1,6 +1,7 @@
 import fc from 'fast-check'
 import Fraction from 'fraction.js'
 import {describe, expect, it} from 'vitest'
+import {kinds} from '../src/lexicon/kinds.js'
 import {translate} from '../src/receipt/translate.js'
 import type {Receipt} from '../src/receipt/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
@@ -414,6 +415,20 @@ describe('what the oven has to give', () => {
     ).dishes
     expect(plain!.need).toMatchObject({startBest: 175, done: 95})
     expect(plain!.inferred.map((one) => one.field)).toEqual(expect.arrayContaining(['vessel', 'oven', 'bake']))
+  })
+  it('what falls with the oven bears as much beyond its one time as its kind does, an even bake no more, and what stays all night anything', () => {
+    const needOf = (title: string, list: string, bake: string) =>
+      make('one', '1 times', {}, read('one', `# ${title}\n\n${list}\n\nBake in a slow oven ${bake}.\n`)).dishes[0]!.need
+    const fruit = '- 500 g flour\n- 400 g butter\n- 400 g sugar\n- 8 eggs\n- 900 g currants\n- 500 g raisins\n'
+    const [once, ranged] = [needOf('Rich plum cake', fruit, '3 hours'), needOf('Rich plum cake', fruit, '3 to 6 hours')]
+    const row = kinds.find(({id}) => id === 'fruit cake')!
+    expect(once).toMatchObject({falling: true, overnight: false})
+    expect(once.longest! / once.minutes.likely).toBeCloseTo(row.minutes.high / row.minutes.likely, 6)
+    // Six hours of its receipt's own are longer than its kind's share of the middle.
+    expect(ranged.minutes.high).toBe(360)
+    expect(ranged.longest).toBeUndefined()
+    expect(needOf('Gingerbread', '- 500 g flour\n- 400 g treacle\n- 200 g butter\n', '50 minutes').longest).toBeUndefined()
+    expect(make('beans', '1 crock').dishes[0]!.need.longest).toBeUndefined()
   })
   it('beans want falling heat and stay overnight', () => {
     const [dish] = make('beans', '1 crock').dishes

@@ -1,5 +1,5 @@
 import type {Dish} from '../scale/types.js'
-import {celsiusAt, curveOf, doseNeeded, doseTable} from './curve.js'
+import {celsiusAt, curveOf, doseNeeded, doseTable, mostDose} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {staysIn} from './keeps.js'
 import {blockedBy, isNight, type Job, jobsOf, lighting, phaseOf, ticksOf, wheresOf} from './model.js'
@@ -62,7 +62,7 @@ function staysOf(
   const table = doseTable(curve, where, need.done)
   const taken = (m: number): number => table[Math.max(0, Math.min(table.length - 1, m))]!
   const dose = doseNeeded(need)
-  const longest = doseNeeded(need, need.minutes.high)
+  const longest = mostDose(need)
   const keeps = staysIn(need)
   let warm = ticks - 1
   while (warm >= 0 && celsius[warm]! < rules.holdCelsius) warm--

@@ -239,7 +239,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         const wanted = eased
           ? Math.min(likely, needed(dish, Math.min(need.minutes.low, (1 - less) * need.minutes.likely)))
           : likely
-        const most = needed(dish, need.minutes.high)
+        const most = needed(dish, need.longest ?? need.minutes.high)
         // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
         const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)
         const outHeat = inZone(zone, to)
@@ -260,7 +260,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             })
           if (has < wanted * 0.985 - 5) faults.push({rule: 'dose', by: wanted - has, reason: share})
           // Longer than the receipt's longest: allowed only for the next opening of the door.
-          const stays = need.falling || need.overnight
+          const stays = need.overnight
           if (!stays && has > most * 1.015 + 5 && dose(until - rules.tick - rules.staySlack) >= likely * 1.015 + 5)
             faults.push({rule: 'over-baked', by: has - most, reason: share})
           // Cooked food under the safe holding temperature, minutes before it is drawn.

@@ -127,6 +127,11 @@ export function doseNeeded(need: HeatNeed, minutes: number = need.enough ?? need
   return dose
 }
 
+/** The most a dish may have of its dose, °C·min, unless it stays in (`staysIn`). */
+export function mostDose(need: HeatNeed): number {
+  return doseNeeded(need, need.longest ?? need.minutes.high)
+}
+
 const fallingDoses = new WeakMap<HeatNeed, Map<number, number>>()
 
 function fallingDose(need: HeatNeed, minutes: number): number {

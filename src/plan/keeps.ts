@@ -1,13 +1,13 @@
 import type {Dish, HeatNeed} from '../scale/types.js'
-import {type Curve, celsiusAt, doseNeeded, doseTable} from './curve.js'
+import {type Curve, celsiusAt, doseNeeded, doseTable, mostDose} from './curve.js'
 import type {Job} from './model.js'
 import {rules} from './rules.js'
 
 /** Whether a dish keeps its limits on a curve, set in and drawn at given minutes. */
 
-/** True of a dish that takes what the falling oven has, and may have more than it needs. */
-export function staysIn(need: Pick<HeatNeed, 'falling' | 'overnight'>): boolean {
-  return need.falling || need.overnight
+/** True of a dish that takes what the oven has through a day or a night, and may have more than it needs: brown bread, beans, what dries. */
+export function staysIn(need: Pick<HeatNeed, 'overnight'>): boolean {
+  return need.overnight
 }
 
 /** True when a dish set in and drawn at these minutes keeps its limits in one part of the floor. */
@@ -21,7 +21,7 @@ export function keeps(dish: Dish, curve: Curve, z: number, from: number, to: num
   if (got < dose * (1 - rules.doseWanting)) return false
   if (staysIn(need)) return true
   // Over-baked only where the next opening but one would already have been late.
-  return got <= doseNeeded(need, need.minutes.high) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
+  return got <= mostDose(need) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
 }
 
 /** °C by which what is in the oven may end under its least heat for rounding's sake. */
@@ -40,7 +40,7 @@ export function stayed({dish: {need}, since}: Job, curve: Curve, zones: readonly
   const from = since! - lit
   const has = (z: number, until: number): number => doseBetween(curve, need, z, from, until)
   return (
-    zones.some((z) => has(z, to) > doseNeeded(need, need.minutes.high)) &&
+    zones.some((z) => has(z, to) > mostDose(need)) &&
     zones.every((z) => has(z, to - rules.tick - rules.staySlack) >= doseNeeded(need))
   )
 }

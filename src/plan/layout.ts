@@ -1,5 +1,5 @@
 import {countBits, nextBit} from './bits.js'
-import {type Curve, doseNeeded, whereIndex} from './curve.js'
+import {type Curve, doseNeeded, mostDose, whereIndex} from './curve.js'
 import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {staysIn} from './keeps.js'
@@ -279,7 +279,7 @@ export class Layout {
     // Aimed at alike in the morning and once the day has begun, or what is kept would be drawn the sooner for it.
     this.#wanted = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.likely) * (1 + rules.marginDose))
     this.#least = new Float64Array(n)
-    this.#longest = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.high))
+    this.#longest = make((j) => mostDose(j.dish.need))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
     this.#lowest = make((j) => j.dish.need.startLow + slack(j, options.margin))
     this.#high = make((j) => j.dish.need.startHigh - slack(j, options.margin))

@@ -1,6 +1,6 @@
 import {passesMouth} from '../scale/floor.js'
 import type {Dish, HeatNeed, Placed} from '../scale/types.js'
-import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
+import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, mostDose, whereIndex} from './curve.js'
 import {amissBy, risenWithin, type Window} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
@@ -315,7 +315,7 @@ export function choicesOf(
   const firsts: number[] = []
   const dose = doseNeeded(need)
   const usual = doseNeeded(need, need.minutes.likely)
-  const longest = doseNeeded(need, need.minutes.high)
+  const longest = mostDose(need)
   const stays = staysIn(need)
   const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
   const isFood = need.done >= rules.holdCelsius

@@ -5,6 +5,7 @@ import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {fedAt} from './hands.js'
+import {staysIn} from './keeps.js'
 import {isNight, lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
@@ -273,7 +274,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         now.ids.push(d.dish)
         now.early = Math.min(now.early, d.draw.low)
         const need = byId.get(d.dish)?.need
-        now.waits.push({until: d.draw.high, stays: need?.falling === true || need?.overnight === true})
+        now.waits.push({until: d.draw.high, stays: need !== undefined && staysIn(need)})
         draws.set(at, now)
       }
     }

@@ -1,7 +1,7 @@
-import {celsiusAt, curveOf, doseNeeded} from './curve.js'
+import {celsiusAt, curveOf, mostDose} from './curve.js'
 import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {doseBetween, keeps} from './keeps.js'
+import {doseBetween, keeps, staysIn} from './keeps.js'
 import {choiceAt, type Job, type Model, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
 import {vesselsOf} from './places.js'
@@ -78,7 +78,7 @@ function wantedAt(model: Model, u: number, {s, e}: NonNullable<Took>): number {
   const {dish, due, since} = model.jobs[u]!
   const clock = (k: number): number => model.clock0 + k * rules.tick
   const midnight = 1440 * Math.floor(clock(e) / 1440)
-  if ((!dish.need.overnight && !dish.need.falling) || (since ?? clock(s)) >= midnight) return -1
+  if (!staysIn(dish.need) || (since ?? clock(s)) >= midnight) return -1
   return Math.floor(((due ?? midnight + rules.waking) - model.clock0) / rules.tick)
 }
 
@@ -117,7 +117,7 @@ function movedTo(
       if (!moved.includes(u)) return false
       // Warm food is not left to the two hours it may stand cooler, nor anything until it has had much more than its receipt ever gives it.
       const before = doseBetween(curve, need, z, from, was[u]!.e * rules.tick + phase)
-      const most = Math.max(doseNeeded(need, need.minutes.high), (1 + MORE) * before)
+      const most = Math.max(mostDose(need), (1 + MORE) * before)
       const cold = need.done >= rules.holdCelsius && celsiusAt(curve, z, until) < rules.holdCelsius
       return cold || doseBetween(curve, need, z, from, until) > most
     })

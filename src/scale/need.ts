@@ -217,6 +217,8 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
   const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
   const overnight = kind.overnight || night !== undefined || (falling && minutes.high >= longNight)
   const closed = closedFor(receipt.door ?? [], minutes)
+  // A receipt that gives one time gives no longest; in a falling oven a dish bears as much beyond its time as its kind does.
+  const bears = falling && !overnight ? (minutes.likely * kind.minutes.high) / kind.minutes.likely : 0
   // Set in at the first heat, and turned down or up between.
   const stages = bake === null || falling || first !== phrases[0] ? 0 : meanShift(bake, phrases)
   const reference = own !== null ? best + stages : kind.start.best
@@ -241,6 +243,7 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
       minutes,
       falling,
       overnight,
+      ...(bears > minutes.high + 1 ? {longest: bears} : {}),
       ...(closed === null ? {} : {closed}),
     },
     inferred,
@@ -308,6 +311,7 @@ export function thickened(need: HeatNeed, ratio: number): HeatNeed {
   return {
     ...need,
     minutes: scaled(need.minutes, factor),
+    ...(need.longest === undefined ? {} : {longest: need.longest * factor}),
     ...(need.closed === undefined ? {} : {closed: scaled(need.closed, factor)}),
   }
 }

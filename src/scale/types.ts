@@ -54,6 +54,8 @@ export interface HeatNeed {
   /** The dose: (reference − done) × minutes must be reached. */
   readonly reference: number
   readonly minutes: Range
+  /** Minutes it may stay, where that is longer than its receipt's longest: what falls with the oven bears more than what bakes in an even heat. */
+  readonly longest?: number
   /** Minutes whose dose will do, where that is less than the likely ones' (see `plan/ease`). */
   readonly enough?: number
   readonly falling: boolean
