@@ -2,6 +2,7 @@ import {doneness} from '../src/lexicon/doneness.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {fuels} from '../src/lexicon/fuels.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
+import {makings} from '../src/lexicon/making-work.js'
 import {materials} from '../src/lexicon/materials.js'
 import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
 import {risingWords} from '../src/lexicon/rising-words.js'
@@ -57,6 +58,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of [...ovenWords, ...ovenTests]) cite(row.source, 'oven words', row.id)
   for (const row of risingWords) cite(row.source, 'words for rising', row.id)
   for (const row of [kneading, ...shapings, ...coldPlaces]) cite(row.source, 'work at doughs', row.id)
+  for (const row of makings) cite(row.source, 'making up', row.id)
   for (const row of stayWords) cite(row.source, 'words for staying in', row.id)
   for (const row of doneness) cite(row.source, 'signs of doneness', row.id)
   for (const row of vessels) cite(row.source, 'vessels', row.id)

@@ -19,12 +19,14 @@ import {
   measures,
   sources,
 } from '../src/lexicon/index.js'
+import {makings} from '../src/lexicon/making-work.js'
 import {
   cautionSchema,
   coldPlaceSchema,
   itemSchema,
   kindSchema,
   kneadingSchema,
+  makingSchema,
   measureSchema,
   shapingSchema,
   sourceSchema,
@@ -47,6 +49,7 @@ describe('the tables', () => {
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],
     ['coldPlaces', coldPlaceSchema, coldPlaces],
+    ['makings', makingSchema, makings],
   ] as const
   for (const [name, schema, rows] of tables) {
     it(`${name}: every row fits its schema and no id stands twice`, () => {

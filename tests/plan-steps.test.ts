@@ -127,8 +127,10 @@ describe('what is made up for the first load of a day', () => {
     expect(at).toBeLessThan(rules.nightFrom)
     expect(at).toBeGreaterThan(rules.nightFrom - 60)
   })
-  it('and else half an hour before', () => {
-    expect(madeUp(dawn + 60)).toEqual([`${dawn + 30} Cake: make up, ready to set in.`])
+  it('and else by day', () => {
+    const [step] = madeUp(dawn + 60)
+    expect(step).toMatch(/Cake: make up, ready to set in at 6:00 next day\.$/)
+    expect(Number.parseInt(step!, 10)).toBeGreaterThanOrEqual(dawn)
   })
 })
 

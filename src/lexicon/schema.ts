@@ -257,6 +257,17 @@ export const shapingSchema = z.object({
 })
 export type Shaping = z.infer<typeof shapingSchema>
 
+/** Minutes of hands to make up what has no dough, for the kinds named or, with none, every other; minutes it may wait before it goes in. */
+export const makingSchema = z.object({
+  id: z.string(),
+  kinds: z.array(z.string()),
+  minutes: z.number().positive(),
+  perKilogram: z.number().nonnegative(),
+  waits: z.number().positive(),
+  source: z.string(),
+})
+export type Making = z.infer<typeof makingSchema>
+
 /** A cold place for a dough: °C, how many times as slowly it rises there, and whether what has egg or milk in it may stand there overnight. */
 export const coldPlaceSchema = z.object({
   id: z.enum(['cellar', 'refrigerator']),

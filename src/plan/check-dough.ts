@@ -12,7 +12,7 @@ import type {Load, Plan, PlanProblem, Step} from './types.js'
 const rounding = 0.01
 
 /** One dough as the steps tell of it. Times in minutes after midnight. */
-interface Told {
+export interface Told {
   readonly dish: Dish
   readonly at: number
   readonly steps: readonly Step[]
@@ -31,8 +31,11 @@ interface Work {
   readonly to: number
 }
 
-/** @param bad called for each rule that is broken */
-export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): void {
+/**
+ * @param bad called for each rule that is broken
+ * @returns the doughs that the steps tell of
+ */
+export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): readonly Told[] {
   const now = problem.done?.now ?? null
   const told = plan.loads.flatMap((load) => toldIn(problem, plan, load, bad))
   for (const one of told) checkTimes(one, plan, now, bad)
@@ -45,10 +48,11 @@ export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): void
       bad('hands', mine.whose.dish.id, mine.from, 1, `${mine.whose.dish.title}: its dough is worked while the hands are full`)
   }
   checkLeftOver(problem, plan, bad)
-  if (now !== null) return
+  if (now !== null) return told
   for (const one of told)
     if (!one.sponge && byNight(problem, one) && byDay(problem, work, one))
       bad('night', one.dish.id, one.mix.at, 0, `${one.dish.title}: its dough is worked at night, and could be by day`)
+  return told
 }
 
 /** The doughs of a load, by its steps. */
@@ -174,7 +178,7 @@ function checkLeftOver(problem: PlanProblem, plan: Plan, bad: Report): void {
 }
 
 /** All the work of a day: at doughs, fires and the door. What takes a moment only, feeding the fire, is none. */
-function workOfDay(problem: PlanProblem, plan: Plan, told: readonly Told[]): Work[] {
+export function workOfDay(problem: PlanProblem, plan: Plan, told: readonly Told[]): Work[] {
   const work: Work[] = []
   const add = (whose: Told | null, from: number | undefined, minutes: number): void => {
     if (from !== undefined && minutes > 0) work.push({whose, from, to: from + minutes})

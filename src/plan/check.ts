@@ -1,6 +1,7 @@
 import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
 import type {Dish, Placed} from '../scale/types.js'
 import {checkDoughs} from './check-dough.js'
+import {checkMakings} from './check-making.js'
 import {rules, weights} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
 
@@ -407,7 +408,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     }
 
   checkSteps(plan, dishes, bad)
-  checkDoughs(problem, plan, bad)
+  checkMakings(problem, plan, checkDoughs(problem, plan, bad), bad)
 
   // The score, summed again.
   const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood

@@ -73,9 +73,9 @@ const PACKINGS: readonly Packing[] = ['likely', 'late', 'early']
  * hour of its receipt's ranges, or as far from them as it holds. Where hands are wanting still, the doughs that want them are seen to first
  * (squeaky wheel: Joslin & Clements, Journal of Artificial Intelligence Research 10 (1999) 353–373).
  *
- * @returns The doughs and the clashes that remain: minutes at which more hands are needed than there are.
+ * @returns The doughs, the clashes that remain, minutes at which more hands are needed than there are, and the hands with all that work.
  */
-export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: Clash[]} {
+export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: Clash[]; hands: Hands} {
   const {done} = problem
   const busy = fireAndDoor(plan, new Map(problem.dishes.map((d) => [d.id, d])))
   const lay = (order: readonly Wanted[], packing: Packing): {made: Laid[]; hands: Hands; price: number; clashing: Wanted[]} => {
@@ -125,7 +125,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
     const full = tasks.find((task) => task.from >= (done?.now ?? task.from) && clashesIn(hands, task))
     return full ? [{at: full.from, dish}] : []
   })
-  return {doughs, clashes}
+  return {doughs, clashes, hands}
 }
 
 /** The hours of doughs, given out in an order; then each put as near its likely ones as the others let it. */

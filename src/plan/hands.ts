@@ -22,6 +22,11 @@ export class Hands {
     this.#tasks = [...tasks]
   }
 
+  /** The same work with so many pairs. */
+  with(pairs: number): Hands {
+    return new Hands(pairs, this.#tasks)
+  }
+
   take(task: Task): void {
     this.#tasks.push(task)
   }
@@ -44,6 +49,15 @@ export class Hands {
       if (here.filter((t) => t.from <= begin && t.from + t.minutes >= end).length >= this.#pairs) sum += end - begin
     }
     return sum
+  }
+
+  /** Minutes of all hands that nothing takes from a time on, in so many minutes; what takes a moment only is not counted. */
+  spare(from: number, minutes: number): number {
+    const taken = this.#tasks.reduce(
+      (sum, t) => (t.brief ? sum : sum + Math.max(0, Math.min(t.from + t.minutes, from + minutes) - Math.max(t.from, from))),
+      0,
+    )
+    return Math.max(0, this.#pairs * minutes - taken)
   }
 
   /** Whether a pair of hands is free from a time on for so many minutes. */

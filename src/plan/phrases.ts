@@ -13,7 +13,8 @@ export const phrases = {
   mix: '{dishes}: mix the dough.',
   'mix sponge': '{dishes}: make the dough with the sponge.',
   batch: '{dishes}, batch {number} of {of} ({count} for load {load})',
-  'make up': '{dishes}: make up, ready to set in.',
+  'make up': '{dishes}: make up, ready to set in at {at}.',
+  'make up several': '{dishes}: make up in this order, ready to set in at {at}.',
   'make up early': '{dishes}: make up before the night, and keep cool until set in.',
   rise: '{dishes}: leave the dough to rise until {until}.',
   'rise late':

@@ -4,19 +4,22 @@ import {sample} from './curve.js'
 import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
-import {fedAt} from './hands.js'
+import {fedAt, type Hands} from './hands.js'
 import {staysIn} from './keeps.js'
-import {isNight, lineOf} from './model.js'
+import {makingsOf} from './making.js'
+import {lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
-/** Made-up batter or a filled pie waits no longer than this before it goes in. Common practice, no source. */
-const makeUp = 30
-
 /** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
 const LAST_WARM = 15
+
+/** How many dishes a message names. */
+const NAMED = 4
+/** No kitchen has more pairs of hands at one oven than so many. Common practice, no source. */
+const MOST_HANDS = 6
 
 /** The whole day in clock order. */
 export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messages: Message[]} {
@@ -74,7 +77,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
   const p = (id: PhraseId, values: Record<string, PhraseValue> = {}): Phrase => phrase(id, values)
 
   if (plan.loads.length > 0) {
-    const {doughs, clashes} = doughsOf(problem, plan)
+    const {doughs, clashes, hands} = doughsOf(problem, plan)
     for (const d of doughs) {
       const dough = d.dish.dough!
       const hold = min(dough.hold)
@@ -176,6 +179,21 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)
     for (const one of eveningsOf(problem, plan, mixed))
       put(0, one.at, 'evening before', [one.dish], null, one.say, {untimed: one.untimed})
+    const {made, late} = makingsOf(problem, plan, hands)
+    for (const {dishes, load, at, from, evening} of made)
+      put(
+        2,
+        from,
+        'mix',
+        dishes,
+        load,
+        p(evening ? 'make up early' : dishes.length > 1 ? 'make up several' : 'make up', {
+          dishes: names(dishes),
+          ...(evening ? {} : {at: {unit: 'clock', value: at}}),
+        }),
+      )
+    const now = problem.done?.now ?? Number.NEGATIVE_INFINITY
+    const oneMore = `ask for another pair of hands, and write "hands: ${problem.day.hands + 1}" in day.md`
     for (const c of clashes)
       messages.push({
         ...lineOf(problem.day, c.dish),
@@ -183,9 +201,31 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         rule: 'hands',
         reason: `${c.dish.title}: its dough is to be worked while the hands are full (about ${writeClock(c.at)})`,
         times: [c.at],
-        suggest: `ask for another pair of hands, and write "hands: ${problem.day.hands + 1}" in day.md`,
+        suggest: oneMore,
       })
-      // Fires.
+    const hurried = late.filter(({at}) => at >= now).sort((a, b) => a.at - b.at)
+    const [first] = hurried
+    if (first) {
+      const titles = [...new Set(hurried.map(({dish}) => dish.title))]
+      const enough = pairsFor(problem, plan, hands, now)
+      messages.push({
+        ...lineOf(problem.day, first.dish),
+        severity: 'warning',
+        rule: 'hands',
+        reason:
+          titles.length === 1
+            ? `${titles[0]}: it is to be made up while the hands are full (about ${writeClock(first.at)})`
+            : `${titles.length} dishes are to be made up while the hands are full, the first about ${writeClock(first.at)}: ${titles.slice(0, NAMED).join('; ')}${titles.length > NAMED ? '; …' : ''}`,
+        times: [first.at],
+        suggest:
+          enough === null
+            ? 'make up beforehand what keeps, ask for less, or for many more hands'
+            : enough === problem.day.hands + 1
+              ? oneMore
+              : `ask for more hands, and write "hands: ${enough}" in day.md`,
+      })
+    }
+    // Fires.
     ;(plan.fires ?? []).forEach((fire, i) => {
       const first = i === 0
       const burn = fire.firing.burn
@@ -252,20 +292,6 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
             celsius: heat,
           },
         )
-        const made = fresh.filter((d) => !byId.get(d.dish)?.dough).map((d) => d.dish)
-        // Nobody rises before the day begins to make up what goes in then.
-        let early = load.at - makeUp
-        while (isNight(problem, early)) early -= rules.tick
-        const evening = early < load.at - makeUp
-        if (made.length > 0)
-          put(
-            2,
-            evening ? early - makeUp : early,
-            'mix',
-            made,
-            load.number,
-            p(evening ? 'make up early' : 'make up', {dishes: names(made)}),
-          )
       }
       for (const d of load.dishes) {
         const at = d.draw.likely
@@ -359,4 +385,11 @@ function signOf(celsius: number): Phrase {
   if (celsius >= 163) return phrase('sign paper', {colour: {unit: 'word', word: 'golden'}})
   if (celsius >= 121) return phrase('sign paper', {colour: {unit: 'word', word: 'pale brown'}})
   return phrase('sign arm', {count: {unit: 'count', value: 60}})
+}
+
+/** How many pairs of hands would make up all of a plan's dishes in time; null where a kitchen full would not. */
+function pairsFor(problem: PlanProblem, plan: Plan, hands: Hands, now: number): number | null {
+  for (let pairs = problem.day.hands + 1; pairs <= MOST_HANDS; pairs++)
+    if (!makingsOf(problem, plan, hands.with(pairs)).late.some(({at}) => at >= now)) return pairs
+  return null
 }

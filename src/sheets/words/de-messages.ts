@@ -147,6 +147,8 @@ export const deMessages: Book['sentences'] = [
   ['no step draws {dish}', 'kein Schritt zieht {dish} aus'],
   ['no step sets in {dish}', 'kein Schritt schießt {dish} ein'],
   ['{dish}: no step mixes its dough', '{dish}: kein Schritt knetet den Teig'],
+  ['{dish}: no step makes it up before it goes in', '{dish}: kein Schritt macht es fertig, ehe es eingeschossen wird'],
+  ['{dish}: it is made up while the hands are full', '{dish}: es wird fertig gemacht, während keine Hände frei sind'],
   ['{dish}: no step shapes its dough', '{dish}: kein Schritt formt den Teig'],
   ['{dish}: its dough has {time} min to rise, not {n}', '{dish}: der Teig hat {time} min zum Gehen, nicht {n}'],
   ['{dish}: its dough rises {n} min and is over-proved', '{dish}: der Teig geht {n} min und ist übergar'],

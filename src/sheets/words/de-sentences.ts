@@ -675,6 +675,19 @@ const sentences: Book['sentences'] = [
     '{dish}: der Teig braucht Hände, während keine frei sind (gegen {time})',
   ],
   [
+    '{dish}: it is to be made up while the hands are full (about {time})',
+    '{dish}: es ist fertig zu machen, während keine Hände frei sind (gegen {time})',
+  ],
+  [
+    '{n} dishes are to be made up while the hands are full, the first about {time}: {list}',
+    '{n} Gerichte sind fertig zu machen, während keine Hände frei sind, das erste gegen {time}: {list}',
+  ],
+  ['ask for more hands, and write "hands: {n}" in day.md', 'um mehr Hände bitten, und „hands: {n}“ in day.md schreiben'],
+  [
+    'make up beforehand what keeps, ask for less, or for many more hands',
+    'vorher fertig machen, was sich hält, weniger verlangen, oder um viel mehr Hände bitten',
+  ],
+  [
     'ask for another pair of hands, and write "hands: {n}" in day.md',
     'um ein weiteres Paar Hände bitten, und „hands: {n}“ in day.md schreiben',
   ],

@@ -1,0 +1,141 @@
+import {makings} from '../lexicon/making-work.js'
+import type {Making} from '../lexicon/schema.js'
+import type {Dish} from '../scale/types.js'
+import type {Hands} from './hands.js'
+import {isNight} from './model.js'
+import {rules} from './rules.js'
+import type {Plan, PlanProblem} from './types.js'
+
+/** When what has no dough is made up: counted back from its load, by the hands that are free. Times in minutes after midnight. */
+
+/** What is made up one after the other for a load. */
+export interface MadeUp {
+  readonly dishes: readonly string[]
+  readonly load: number
+  /** When it is set in. */
+  readonly at: number
+  readonly from: number
+  /** Before the night, to be kept cool until it is set in. */
+  readonly evening: boolean
+}
+
+/** What has to be made up while the hands are full. */
+export interface LateMaking {
+  readonly dish: Dish
+  readonly at: number
+}
+
+/** A dish to be made up for one load. */
+interface Task {
+  readonly dish: Dish
+  readonly load: number
+  readonly at: number
+  /** Minutes of hands. */
+  readonly minutes: number
+  /** Minutes that it may wait. */
+  readonly waits: number
+  /** Minutes that have no hour yet. */
+  left: number
+  from: number
+  to: number
+}
+
+/** Minutes before its load at which something is made up, at most. Common practice, no source. */
+const LONGEST = 360
+/** What may wait no longer than this is given its hours first, and the rest about it, minutes. */
+const SOON = 30
+/** Tasks of one load that are so near each other are told together, minutes. */
+const NEAR = 15
+
+/** Minutes of hands to make up so many vessels of a dish (to five), and how long that may wait. */
+export function makingOf({kind, mass}: Pick<Dish, 'kind' | 'mass'>, count: number): {minutes: number; waits: Making['waits']} {
+  const {minutes, perKilogram, waits} = makings.find(({kinds}) => kinds.length === 0 || kinds.includes(kind))!
+  return {minutes: rules.tick * Math.max(1, Math.round((minutes + perKilogram * mass * count) / rules.tick)), waits}
+}
+
+/**
+ * Making up shares the hands with doughs, fires and the door, and is put down for them. What may not wait is given the last free minutes
+ * before its load, and what may is made before that; what would be made at night, the evening before.
+ *
+ * @param hands the hands of the day with all their other work
+ */
+export function makingsOf(problem: PlanProblem, plan: Plan, hands: Hands): {made: MadeUp[]; late: LateMaking[]} {
+  const tasks = tasksOf(problem, plan)
+  const spare = new Map<number, number>()
+  const isSoon = ({waits}: Task): boolean => waits <= SOON
+  for (const some of [tasks.filter(isSoon), tasks.filter((task) => !isSoon(task))])
+    for (const mine of byLoad(some)) fill(problem, mine, hands, spare)
+  const made: MadeUp[] = []
+  const late: LateMaking[] = []
+  for (const mine of byLoad(tasks)) {
+    const {load, at} = mine[0]!
+    const tell = (group: readonly Task[], from: number, evening: boolean): void => {
+      made.push({dishes: group.map(({dish}) => dish.id), load, at, from, evening})
+    }
+    const evening = mine.filter(({left, from}) => left > 0 && isNight(problem, from - rules.tick))
+    if (evening.length > 0) tell(evening, eveningFor(problem, evening), true)
+    const byDay = mine.filter((task) => !evening.includes(task)).sort((a, b) => a.from - b.from || a.to - b.to)
+    for (const {dish, left, from, to, waits} of byDay) if (left > 0 || at - to > waits) late.push({dish, at: from})
+    let group: Task[] = []
+    for (const task of byDay) {
+      if (group.length > 0 && task.from > Math.max(...group.map(({to}) => to)) + NEAR) {
+        tell(group, group[0]!.from, false)
+        group = []
+      }
+      group.push(task)
+    }
+    if (group.length > 0) tell(group, group[0]!.from, false)
+  }
+  return {made, late}
+}
+
+/** What is to be made up, that of the last load first, and of a load what may wait least. */
+function tasksOf(problem: PlanProblem, plan: Plan): Task[] {
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  return [...plan.loads]
+    .sort((a, b) => b.at - a.at)
+    .flatMap(({number, at, dishes}) => {
+      const counts = new Map<string, number>()
+      for (const {dish, count, alreadyIn} of dishes) if (!alreadyIn) counts.set(dish, (counts.get(dish) ?? 0) + count)
+      return Array.from(counts)
+        .flatMap(([id, count]): Task[] => {
+          const dish = byId.get(id)
+          if (!dish || dish.dough) return []
+          const {minutes, waits} = makingOf(dish, count)
+          return [{dish, load: number, at, minutes, waits, left: minutes, from: at, to: at}]
+        })
+        .sort((a, b) => a.waits - b.waits || b.minutes - a.minutes)
+    })
+}
+
+function byLoad(tasks: readonly Task[]): Task[][] {
+  const loads = new Map<number, Task[]>()
+  for (const task of tasks) loads.set(task.load, [...(loads.get(task.load) ?? []), task])
+  return [...loads.values()]
+}
+
+/** Gives the tasks of one load the last minutes before it for which hands are free, one pair to each at a time. */
+function fill(problem: PlanProblem, tasks: readonly Task[], hands: Hands, spare: Map<number, number>): void {
+  const {at} = tasks[0]!
+  for (let t = at - rules.tick; t >= at - LONGEST && !isNight(problem, t); t -= rules.tick) {
+    let free = spare.get(t) ?? hands.spare(t, rules.tick)
+    const open = tasks.filter(({left}) => left > 0)
+    if (open.length === 0) return
+    for (const task of open) {
+      const minutes = Math.min(free, task.left, rules.tick)
+      if (minutes > 0 && task.left === task.minutes) task.to = t + rules.tick
+      // Where hands are wanting it is as late as it could be begun.
+      task.from = t
+      task.left -= minutes
+      free -= minutes
+    }
+    spare.set(t, free)
+  }
+}
+
+/** When what goes in too early in the morning to be made up by day is made up: last thing before the night. */
+function eveningFor(problem: PlanProblem, tasks: readonly Task[]): number {
+  let end = tasks[0]!.from - rules.tick
+  while (isNight(problem, end - rules.tick)) end -= rules.tick
+  return end - tasks.reduce((sum, {minutes}) => sum + minutes, 0)
+}
