@@ -68,7 +68,7 @@ describe('what is made up for a load', () => {
     expect(alone!.dishes.at(-1)).toBe('batter')
     expect(alone!.say).toBe('pie, beans and batter: make up in this order, ready to set in at 16:40.')
     const german = stepWords(alone!, problem(dishes), styleOf({language: 'de'})).say
-    expect(german).toBe('pie, beans und batter: in dieser Folge fertig machen zum Einschießen um 16:40.')
+    expect(german).toBe('pie, beans und batter: der Reihe nach fertig machen zum Einschießen um 16:40.')
     const [two] = stepsFor(dishes, [{at: LATE, ids}], 2).made
     expect(two!.at).toBeGreaterThan(alone!.at)
     expect(two!.at).toBeLessThanOrEqual(LATE - takes / 2)

@@ -158,7 +158,7 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
   const tested = known.test ? stepWords(known.test, problem, style) : null
   const sign = said.sign ?? tested?.sign ?? null
   const newSign = sign !== null && !known.signs.has(`${step.action} ${sign}`)
-  if (sign && step.action === 'feed') known.signs.add(`${step.action} ${sign}`)
+  if (sign && (step.action === 'feed' || step.action === 'shut')) known.signs.add(`${step.action} ${sign}`)
   // The sign of a risen dough stands at the shaping, which comes when it has risen.
   const ofItsOwn = phrasesOf(step).some(({id}) => !standingIds.has(id))
   if (step.action === 'rise' && known.shaped.has(step.dishes.join()) && !ofItsOwn) return plainDeed(said.say)

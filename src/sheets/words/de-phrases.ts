@@ -16,7 +16,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   mix: '{dishes}: den Teig kneten.',
   batch: '{dishes}, Teig {number} von {of} ({count} für Schuss {load})',
   'make up': '{dishes}: fertig machen zum Einschießen um {at}.',
-  'make up several': '{dishes}: in dieser Folge fertig machen zum Einschießen um {at}.',
+  'make up several': '{dishes}: der Reihe nach fertig machen zum Einschießen um {at}.',
   'make up early': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen.',
   rise: '{dishes}: den Teig gehen lassen bis {until}.',
   'rise late':
