@@ -40,6 +40,15 @@ const checked = ({plan}: {plan: MadePlan['plan']}): string[] =>
   plan.messages.filter((m) => m.rule.startsWith('checker')).map((m) => m.reason)
 const parts = (plan: MadePlan['plan']): number => plan.loads.reduce((n, load) => n + load.dishes.length, 0)
 
+/** Project Gutenberg #13493 (1829): white bread and pies are not set in until brown bread and beans have been in half an hour. */
+it('sets the brown bread in first on the demo’s day, and the white half an hour behind it', () => {
+  const {plan, problem} = made
+  const at = (id: string): number => plan.loads.find(({dishes}) => dishes.some((d) => d.dish.includes(id)))!.at
+  expect(problem.dishes.find(({id}) => id.includes('rye'))!.need.startBest).toBeGreaterThanOrEqual(rules.settleIn.veryHot)
+  for (const crust of ['household-bread', 'apple-pies'])
+    expect(at(crust) - at('rye')).toBeGreaterThanOrEqual(rules.settleIn.minutes)
+})
+
 describe('a day planned again', () => {
   it('thinks no less of an oven that did as planned, its doors opened as planned', () => {
     // After some loads are in: what their set-ins let out is in the plan, and has to be in the day so far.
@@ -64,7 +73,8 @@ describe('a day planned again', () => {
 
   it('is put off by as much as the fire was lit late, and by no more, where nothing else is the matter', () => {
     const {plan, problem} = made
-    for (const late of [20, 40]) {
+    // Forty minutes would take of what the beans need until they are wanted.
+    for (const late of [20, 35]) {
       const now = plan.ready + late - 5
       const log = {
         date: read.day.date,

@@ -4,7 +4,7 @@ import {choiceAt, type Model, modelOf, phaseOf, programOf} from './model.js'
 import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
-import {preferred, proofOf, Searching, type Start} from './searching.js'
+import {amongCrusts, preferred, proofOf, Searching, type Start} from './searching.js'
 import {fireOf, type Settled, type Took, tookIn} from './settled.js'
 import type {Promised} from './shortest.js'
 
@@ -50,7 +50,7 @@ function litLater(day: LoadedDay, settled: Settled): Settled {
 
 /** A plan made better on its own fire. */
 function onOneFire(day: LoadedDay, from: Settled): Settled {
-  let best = from
+  let best = inOrder(day, from)
   // Set-ins that the true floor has refused to a job since the best was found.
   let refused = new Map<number, Set<number>>()
   let begun: Model | null = null
@@ -68,6 +68,13 @@ function onOneFire(day: LoadedDay, from: Settled): Settled {
     refused = new Map()
   }
   return best
+}
+
+/** What a plan sets in to fall among crusts is set in before or after them, where that is found and costs less than it is worth. */
+function inOrder(day: LoadedDay, from: Settled): Settled {
+  if (amongCrusts(day, tookIn(from)).length === 0) return from
+  const other = new Searching(day, startOf(from), {from, floor: 'both', seed: 31, apart: true}).found()
+  return other ? preferred(from, other) : from
 }
 
 /** A plan as one to search on from. */

@@ -1335,7 +1335,7 @@ const EASY = 0.4
 /** The same where the true floor is asked: a floor fitted to the last hand's breadth has no room for a day that runs late. */
 const ROOM = 1
 /** Price of setting in what falls from very hot while white bread or pies bake (the 1829 order the other way about). */
-const AMONG_CRUSTS = 10
+export const AMONG_CRUSTS = 30
 /** A stay is long from so many ticks, and it costs so much for each part of the floor by which it is nearer the mouth than the back. */
 const LONG = 24
 const DEEPER = 1.5

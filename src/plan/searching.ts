@@ -1,5 +1,5 @@
 import {keeps} from './keeps.js'
-import {deeperBy} from './layout.js'
+import {AMONG_CRUSTS, deeperBy} from './layout.js'
 import {choosing, type Model, modelOf, phaseOf, programOf} from './model.js'
 import {type LoadedDay, Proof, type Seen} from './proof.js'
 import {rules} from './rules.js'
@@ -55,6 +55,8 @@ export interface Seeking {
    */
   readonly floor: 'area' | 'vessels' | 'both'
   readonly seed: number
+  /** Nothing is to be set in to fall while crusts bake; by default only where nothing is in the plan at hand. */
+  readonly apart?: boolean
   /** Set-ins that the true floor has refused to a job: more are added. */
   readonly refused?: Map<number, Set<number>>
 }
@@ -65,18 +67,21 @@ export class Searching {
   readonly #start: Start
   readonly #how: Seeking
   readonly #refused: Map<number, Set<number>>
-  /** The plan at hand sets nothing in to fall while crusts bake: then no other does. */
+  /** Nothing is set in to fall while crusts bake. */
   readonly #apart: boolean
   #onFloor: boolean
   #area = 1
 
   constructor(day: LoadedDay, start: Start, how: Seeking) {
     this.#day = day
-    this.#start = start
+    const among = amongCrusts(day, start.took)
+    this.#apart = how.apart ?? among.length === 0
+    // What may not go in when it does is to be given another time.
+    const others = (t: Took, u: number): Took => (among.some(([fall]) => fall === u) ? null : t)
+    this.#start = this.#apart && among.length > 0 ? {...start, took: start.took.map(others)} : start
     this.#how = how
     this.#onFloor = how.floor === 'vessels'
     this.#refused = (this.#onFloor ? null : how.refused) ?? new Map()
-    this.#apart = isApart(day, start.took)
     // Where it stands in the plan at hand it was not refused.
     start.took.forEach((t, u) => {
       if (t) this.#refused.get(u)?.delete(t.s)
@@ -236,19 +241,21 @@ export function proofOf(
   return new Proof(day, {option: day.problem.firings[index]!, index, layout}, seating)
 }
 
-/** True where nothing is set in very hot to fall while a crust bakes. */
-function isApart({jobs}: LoadedDay, took: readonly Took[]): boolean {
-  return jobs.every((fall, u) =>
-    jobs.every((crust, v) => {
+/** What is set in very hot to fall while a crust bakes, and that crust, by their jobs. */
+export function amongCrusts({jobs}: Pick<LoadedDay, 'jobs'>, took: readonly Took[]): [fall: number, crust: number][] {
+  return jobs.flatMap((fall, u) =>
+    jobs.flatMap((crust, v): [number, number][] => {
       const [f, c] = [took[u], took[v]]
-      return fall.order !== 1 || crust.order !== 2 || !f || !c || f.s <= c.s || f.s >= c.e
+      return fall.order === 1 && crust.order === 2 && f && c && f.s > c.s && f.s < c.e ? [[u, v]] : []
     }),
   )
 }
 
-/** What a plan costs, and by how much its long bakes stand too near the mouth. */
+/** What a plan costs, by how much its long bakes stand too near the mouth, and what is set in to fall among crusts. */
 function priceOf(settled: Settled): number {
-  return tookIn(settled).reduce((sum, t) => sum + (t ? deeperBy(t.s, t.e, t.w) : 0), settled.total)
+  const took = tookIn(settled)
+  const deep = took.reduce((sum, t) => sum + (t ? deeperBy(t.s, t.e, t.w) : 0), 0)
+  return settled.total + deep + AMONG_CRUSTS * amongCrusts(settled.model, took).length
 }
 
 /** The better of two plans, of two that lack as much the cheaper with its long bakes at the back. */
