@@ -84,27 +84,44 @@ function fade(curve: Curve, celsius: number): number {
 /** Cumulative ∫ max(T − done, 0) dt from lighting, °C·min, one value a minute. */
 export type DoseTable = Float64Array
 
-const tables = new WeakMap<Curve, Map<string, DoseTable>>()
+const heatsOf = new WeakMap<Curve, (Float64Array | undefined)[]>()
+
+/** °C in a part of the floor at every minute after lighting. */
+function byMinute(curve: Curve, where: number, which: (typeof edges)[number]): Float64Array {
+  const all = heatsOf.get(curve) ?? []
+  heatsOf.set(curve, all)
+  const place = edges.length * where + edges.indexOf(which)
+  const known = all[place]
+  if (known) return known
+  const out = new Float64Array(Math.floor(curve.end) + 1)
+  for (let m = 0; m < out.length; m++) out[m] = celsiusAt(curve, where, m, which)
+  all[place] = out
+  return out
+}
+
+/** By curve, by part of the floor and edge of its range, by T_done. */
+const tables = new WeakMap<Curve, Map<number, DoseTable>[]>()
+const edges = ['low', 'likely', 'high'] as const
 
 /** Dose accumulated since lighting, a value per minute, for one part of the floor and one T_done (trapezoid rule by the minute). */
 export function doseTable(curve: Curve, where: number, done: number, which: 'low' | 'likely' | 'high' = 'likely'): DoseTable {
-  let mine = tables.get(curve)
-  if (!mine) {
-    mine = new Map()
-    tables.set(curve, mine)
+  let all = tables.get(curve)
+  if (!all) {
+    all = Array.from({length: edges.length * (ACROSS + 1)}, () => new Map<number, DoseTable>())
+    tables.set(curve, all)
   }
-  const key = `${where} ${done} ${which}`
-  const found = mine.get(key)
+  const mine = all[edges.length * where + edges.indexOf(which)]!
+  const found = mine.get(done)
   if (found) return found
-  const minutes = Math.floor(curve.end)
-  const out = new Float64Array(minutes + 1)
-  let before = Math.max(0, celsiusAt(curve, where, 0, which) - done)
-  for (let m = 1; m <= minutes; m++) {
-    const now = Math.max(0, celsiusAt(curve, where, m, which) - done)
+  const heats = byMinute(curve, where, which)
+  const out = new Float64Array(heats.length)
+  let before = Math.max(0, heats[0]! - done)
+  for (let m = 1; m < heats.length; m++) {
+    const now = Math.max(0, heats[m]! - done)
     out[m] = out[m - 1]! + (before + now) / 2
     before = now
   }
-  mine.set(key, out)
+  mine.set(done, out)
   return out
 }
 

@@ -1,10 +1,10 @@
 import {eventsOf} from './events.js'
 import {latest} from './mend.js'
-import {choiceAt, type Model, modelOf, phaseOf, programOf} from './model.js'
+import {choiceAt, modelOf, phaseOf, programOf} from './model.js'
 import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
-import {amongCrusts, preferred, proofOf, Searching, type Start} from './searching.js'
+import {amongCrusts, type Begun, preferred, proofOf, Searching, type Start} from './searching.js'
 import {fireOf, type Settled, type Took, tookIn} from './settled.js'
 import type {Promised} from './shortest.js'
 
@@ -53,7 +53,7 @@ function onOneFire(day: LoadedDay, from: Settled): Settled {
   let best = inOrder(day, from)
   // Set-ins that the true floor has refused to a job since the best was found.
   let refused = new Map<number, Set<number>>()
-  let begun: Model | null = null
+  let begun: Begun | null = null
   const fails = failsFor(day.jobs.length)
   for (let turn = 0, failed = 0; turn < SEARCHES && failed < fails; turn++) {
     const floor = turn % 2 === 0 ? 'area' : 'vessels'

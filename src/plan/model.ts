@@ -614,10 +614,11 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       O.push(Int32Array.of(-1))
       return
     }
-    S.push(Int32Array.from(kept, (o) => c.s[o]!))
-    E.push(Int32Array.from(kept, (o) => c.e[o]!))
-    W.push(Uint8Array.from(kept, (o) => c.where[o]!))
-    C.push(Float64Array.from(kept, (o) => cost[o]!))
+    const picked = pick(c, cost, kept)
+    S.push(picked.s)
+    E.push(picked.e)
+    W.push(picked.where)
+    C.push(picked.cost)
     O.push(Int32Array.from(kept))
   })
   return {
@@ -645,33 +646,70 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
  *
  * @param kept For each job the indices of those that stay, in their new order: the cheapest first.
  */
-export function choosing(model: Model, kept: readonly ArrayLike<number>[], cost: readonly Float64Array[] = model.cost): Model {
+export function choosing(model: Model, kept: readonly Uint32Array[], cost: readonly Float64Array[] = model.cost): Model {
+  const picked = kept.map((by, u) => pick({s: model.s[u]!, e: model.e[u]!, where: model.where[u]!}, cost[u]!, by))
+  const origin = kept.map((by, u) => {
+    const from = model.origin[u]!
+    const out = new Int32Array(by.length)
+    for (let i = 0; i < by.length; i++) out[i] = from[by[i]!]!
+    return out
+  })
   return {
     ...model,
-    s: kept.map((by, u) => Int32Array.from(by, (o) => model.s[u]![o]!)),
-    e: kept.map((by, u) => Int32Array.from(by, (o) => model.e[u]![o]!)),
-    where: kept.map((by, u) => Uint8Array.from(by, (o) => model.where[u]![o]!)),
-    cost: kept.map((by, u) => Float64Array.from(by, (o) => cost[u]![o]!)),
-    origin: kept.map((by, u) => Int32Array.from(by, (o) => model.origin[u]![o]!)),
+    s: picked.map((one) => one.s),
+    e: picked.map((one) => one.e),
+    where: picked.map((one) => one.where),
+    cost: picked.map((one) => one.cost),
+    origin,
   }
 }
 
-const choicesAt = new WeakMap<Model, (Map<number, number> | undefined)[]>()
+interface Picked {
+  readonly s: Int32Array
+  readonly e: Int32Array
+  readonly where: Uint8Array
+  readonly cost: Float64Array
+}
+
+/** Some of a job's choices, in the order of their indices. In loops: `from` of a typed array goes by an iterator, several times as long. */
+function pick({s, e, where}: Omit<Picked, 'cost'>, cost: Float64Array, by: Uint32Array): Picked {
+  const n = by.length
+  const out: Picked = {s: new Int32Array(n), e: new Int32Array(n), where: new Uint8Array(n), cost: new Float64Array(n)}
+  for (let i = 0; i < n; i++) {
+    const o = by[i]!
+    out.s[i] = s[o]!
+    out.e[i] = e[o]!
+    out.where[i] = where[o]!
+    out.cost[i] = cost[o]!
+  }
+  return out
+}
+
+/** For each job of a model where its choices stand, or how often one has been looked for. */
+const choicesAt = new WeakMap<Model, (Map<number, number> | number)[]>()
+/** Looked for so often they are better kept by what they are. */
+const OFTEN = 4
 
 /** The choice of a job that is set in and drawn at given ticks in a part of the floor; −1 where it has none. */
 export function choiceAt(model: Model, u: number, s: number, e: number, where: number): number {
-  let maps = choicesAt.get(model)
-  if (!maps) {
-    maps = []
-    choicesAt.set(model, maps)
+  let known = choicesAt.get(model)
+  if (!known) {
+    known = model.jobs.map(() => 0)
+    choicesAt.set(model, known)
   }
-  const key = (o: number): number => (model.s[u]![o]! * model.ticks + model.e[u]![o]!) * 4 + model.where[u]![o]!
-  let map = maps[u]
-  if (!map) {
-    map = new Map(Array.from(model.s[u]!, (_, o) => [key(o), o]))
-    maps[u] = map
+  let mine = known[u]!
+  const [ins, outs, parts] = [model.s[u]!, model.e[u]!, model.where[u]!]
+  if (typeof mine === 'number') {
+    if (mine < OFTEN) {
+      known[u] = mine + 1
+      for (let o = ins.length - 1; o >= 0; o--) if (ins[o] === s && outs[o] === e && parts[o] === where) return o
+      return -1
+    }
+    mine = new Map()
+    for (let o = 0; o < ins.length; o++) mine.set((ins[o]! * model.ticks + outs[o]!) * 4 + parts[o]!, o)
+    known[u] = mine
   }
-  return map.get((s * model.ticks + e) * 4 + where) ?? -1
+  return mine.get((s * model.ticks + e) * 4 + where) ?? -1
 }
 
 /**

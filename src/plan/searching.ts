@@ -45,6 +45,12 @@ export interface Start {
   readonly standing: readonly Standing[]
 }
 
+/** What every job might do that keeps as much in hand as a morning's plan does, and which of that it begins with. */
+export interface Begun {
+  readonly model: Model
+  readonly start: Int32Array
+}
+
 /** How a plan is sought. */
 export interface Seeking {
   /** The plan that is to be bettered; null where any will do. */
@@ -93,13 +99,12 @@ export class Searching {
    *
    * @param begun What every job might do on the curve that it begins with.
    */
-  found(begun: Model = this.begun()): Settled | null {
+  found(begun: Begun = this.begun()): Settled | null {
     const {from, floor} = this.#how
     let {option, took, standing} = this.#start
     let best: Settled | null = null
     for (let pass = 0, held = 0; pass < PASSES && held <= HELD_PASSES; pass++) {
-      const model = pass === 0 ? begun : this.#modelOn(option, took)
-      const tried = this.#search(model, took, standing, pass)
+      const tried = this.#search(pass === 0 ? begun : this.#begunOn(option, took), standing, pass)
       if (!tried) {
         if (best || pass === 0 || this.#onFloor || floor !== 'both') break
         this.#onFloor = true
@@ -124,12 +129,12 @@ export class Searching {
   }
 
   /** What every job might do on the curve that it begins with. */
-  begun(): Model {
-    return this.#modelOn(this.#start.option, this.#start.took)
+  begun(): Begun {
+    return this.#begunOn(this.#start.option, this.#start.took)
   }
 
   /** What every job might do on a curve, and what each is to do. */
-  #modelOn(option: FiringOption, took: readonly Took[]): Model {
+  #begunOn(option: FiringOption, took: readonly Took[]): Begun {
     const {problem, jobs, grid} = this.#day
     const {index, lit} = this.#start
     const program = programOf(
@@ -142,19 +147,17 @@ export class Searching {
       option,
       took.map((must) => (must ? {must} : {})),
     )
-    return modelOf(problem, program, jobs, grid, lit)
+    const inside = within(modelOf(problem, program, jobs, grid, lit), took, MORNING)
+    return deeper(inside.model, inside.start)
   }
 
   /** A search of a model; null where it leaves something out, or is no cheaper than the plan at hand. */
   #search(
-    whole: Model,
-    from: readonly Took[],
+    {model, start}: Begun,
     standing: readonly Standing[],
     pass: number,
   ): {took: Took[]; seating: Pick<Seating, 'vessels'>} | null {
     const {jobs} = this.#day
-    const inside = within(whole, from, MORNING)
-    const {model, start} = deeper(inside.model, inside.start)
     const onFloor = this.#onFloor
     const roomy = {...model, ...(onFloor ? {lane: 0} : {}), floor: this.#floorOf(model, start), apart: this.#apart}
     const under = onFloor ? this.#seated(roomy, start, standing) : null
@@ -266,12 +269,26 @@ export function preferred(one: Settled, other: Settled): Settled {
 }
 
 /** The same choices with what it costs to stand too near the mouth for long, the cheapest first again. */
-function deeper(model: Model, start: Int32Array): {model: Model; start: Int32Array} {
-  const cost = model.cost.map((list, u) =>
-    list.map((c, o) => c + deeperBy(model.s[u]![o]!, model.e[u]![o]!, model.where[u]![o]!)),
-  )
-  const order = cost.map((list) => Uint32Array.from(list.keys()).sort((a, b) => list[a]! - list[b]! || a - b))
+function deeper(model: Model, start: Int32Array): Begun {
+  const cost = model.cost.map((list, u) => {
+    const [s, e, where] = [model.s[u]!, model.e[u]!, model.where[u]!]
+    const priced = new Float64Array(list.length)
+    for (let o = 0; o < list.length; o++) priced[o] = list[o]! + deeperBy(s[o]!, e[o]!, where[o]!)
+    return priced
+  })
+  const order = cost.map(cheapestFirst)
   return {model: choosing(model, order, cost), start: start.map((o, u) => (o < 0 ? o : order[u]!.indexOf(o)))}
+}
+
+/** The indices of costs that are mostly in order, the cheapest first. */
+function cheapestFirst(costs: Float64Array): Uint32Array {
+  const order = new Uint32Array(costs.length)
+  let inOrder = true
+  for (let o = 0; o < order.length; o++) {
+    order[o] = o
+    if (o > 0 && costs[o]! < costs[o - 1]!) inOrder = false
+  }
+  return inOrder ? order : order.sort((a, b) => costs[a]! - costs[b]! || a - b)
 }
 
 /** No places are known. */

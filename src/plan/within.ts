@@ -1,5 +1,5 @@
 import type {HeatNeed} from '../scale/types.js'
-import {celsiusAt, doseNeeded} from './curve.js'
+import {celsiusAt, doseNeeded, doseTable} from './curve.js'
 import {doseBetween, staysIn} from './keeps.js'
 import {choiceAt, choosing, type Model} from './model.js'
 import {rules} from './rules.js'
@@ -73,8 +73,10 @@ export function within(
   took: readonly Took[],
   inHand: InHand | readonly InHand[],
 ): {model: Model; start: Int32Array} {
+  const {curve, phase} = whole.program
   const start = new Int32Array(whole.jobs.length).fill(-1)
-  const taken = whole.jobs.map(({dish: {need}, since}, u): number[] => {
+  const heats = [0, 1, 2, 3].map((w) => Float64Array.from({length: whole.ticks}, (_, tick) => celsiusOn(whole, w, tick)))
+  const taken = whole.jobs.map(({dish: {need}, since}, u): Uint32Array => {
     const [s, e, where] = [whole.s[u]!, whole.e[u]!, whole.where[u]!]
     const margins = marginsOf(need)
     const kept = 'low' in inHand ? inHand : inHand[u]!
@@ -84,20 +86,29 @@ export function within(
     const dose = staysIn(need) ? doseNeeded(need) * (1 + kept.dose * rules.inHandDose) - ROUGHLY : 0
     const t = took[u]
     const mine = t ? choiceAt(whole, u, t.s, t.e, t.w) : -1
-    const all = Array.from(s.keys())
-    const inside = all.filter((o) => {
+    const keeps = (o: number): boolean => {
       if (o === mine || since !== null) return true
-      const at = celsiusOn(whole, where[o]!, s[o]!)
-      if (at < low || at > high || celsiusOn(whole, where[o]!, e[o]!) < end) return false
-      return dose === 0 || doseOn(whole, u, o) >= dose
-    })
-    const left = inside.length > 0 ? inside : all
+      const w = where[o]!
+      const heat = heats[w]!
+      const at = heat[s[o]!]!
+      if (at < low || at > high || heat[e[o]!]! < end) return false
+      if (dose === 0) return true
+      const table = doseTable(curve, w, need.done)
+      const by = (tick: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(tick * rules.tick + phase)))]!
+      return by(e[o]!) - by(s[o]!) >= dose
+    }
+    const inside = new Uint32Array(s.length)
+    let count = 0
+    for (let o = 0; o < s.length; o++) if (keeps(o)) inside[count++] = o
+    const left = count > 0 ? inside.subarray(0, count) : Uint32Array.from(s.keys())
     let off = Number.POSITIVE_INFINITY
-    left.forEach((o, i) => {
-      if (!t || s[o] !== t.s || where[o] !== t.w || Math.abs(e[o]! - t.e) >= off) return
-      off = Math.abs(e[o]! - t.e)
-      start[u] = i
-    })
+    if (t)
+      for (let i = 0; i < left.length; i++) {
+        const o = left[i]!
+        if (s[o] !== t.s || where[o] !== t.w || Math.abs(e[o]! - t.e) >= off) continue
+        off = Math.abs(e[o]! - t.e)
+        start[u] = i
+      }
     return left
   })
   return {model: choosing(whole, taken), start}
