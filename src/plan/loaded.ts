@@ -2,7 +2,7 @@ import {agree} from './agree.js'
 import {anneal} from './anneal.js'
 import {curveOf} from './curve.js'
 import {type Ease, easedDay} from './ease.js'
-import {firesOf} from './events.js'
+import {eventsOf, firesOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
 import {heldAsPromised, improved} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
@@ -15,7 +15,7 @@ import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
-import {better, fuller, type Settled} from './settled.js'
+import {better, fuller, type Settled, tookIn} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -44,6 +44,25 @@ export function settleLoaded(
   tick: (share: number) => void,
 ): Settled {
   return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick).settled()
+}
+
+/**
+ * The day gone on with from a plan of it, or of one much like it, on that plan's fire: what it has is kept as it stands, what it leaves out is
+ * looked for a place for, and what is new is brought in. That takes a fraction of laying a day out, and seldom comes to less where the plan
+ * is good already.
+ *
+ * @returns Null where the plan's fire is none of the day's.
+ */
+export function goneOnWith(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  from: Settled,
+  options: PlanOptions,
+  simulate: Simulate,
+  tick: (share: number) => void,
+): Settled | null {
+  return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick).goneOn(from)
 }
 
 class LoadedPlanner {
@@ -97,6 +116,39 @@ class LoadedPlanner {
     const best = this.#laidOut(asBefore)
     if (!easing || (best.unplaced.length === 0 && !best.givenUp)) return best
     return fuller(best, eased(this.#withEase('far').settled()))
+  }
+
+  /** See `goneOnWith`. */
+  goneOn(from: Settled): Settled | null {
+    const {problem, jobs, simulate, light} = this.#day
+    const {firing, further} = from.option
+    const index = problem.firings.findIndex((f) => f.firing === firing && f.further === further)
+    const option = problem.firings[index]
+    if (!option) return null
+    const layout = this.#layoutOf(option)
+    const look = {option, index, layout, price: 0}
+    // That something is left out was worth all that was kept in hand.
+    layout.spendInHand()
+    const before = new Map(from.model.jobs.map((job, u) => [keyOf(job), tookIn(from)[u]!]))
+    const laid = jobs.map((job): Laid => ({...(before.get(keyOf(job)) ?? {s: 0, e: 0, w: 0}), in: before.get(keyOf(job)) != null, hold: 0}))
+    const lit = Math.max(light.first, Math.min(light.last, from.model.lit))
+    const took = laid.map((l) => (l.in ? l : null))
+    const curve = curveOf(simulate(option, eventsOf(jobs, took, option, layout.phase, lit), false), this.#ambient)
+    const start = (): void => {
+      this.#startFrom(look, laid, lit)
+      layout.agreeWith(curve)
+      layout.judge()
+    }
+    start()
+    let best = agree(this.#day, look, {budget: {passes: OTHER_PASSES}})
+    if (best?.unplaced.length === 0 && !this.#full) return best
+    for (let i = 0; i < (this.#full ? GOES_ON : 1); i++) {
+      start()
+      anneal(layout, {...freely(light), rounds: earnest(this.#n), heat: 15, seed: 71 + i, strict: [20, FIRM], leave: LEAVE})
+      const other = agree(this.#day, look, {budget: {passes: OTHER_PASSES}})
+      if (other) best = best ? better(best, other) : other
+    }
+    return best?.unplaced.length === 0 && this.#morning ? improved(this.#day, best) : best
   }
 
   /** The same day with its limits eased; made when it is asked for first. */
@@ -272,7 +324,7 @@ class LoadedPlanner {
     const rounds = 4 * earnest(this.#n)
     return roadOf(
       look,
-      anneal(look.layout, {...freely(this.#day.light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04}),
+      anneal(look.layout, {...freely(this.#day.light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: LEAVE}),
     )
   }
 
@@ -363,10 +415,17 @@ class LoadedPlanner {
   }
 }
 
+/** The same part of a dish in another day. */
+const keyOf = ({dish, first, count}: Job): string => `${dish.id} ${first} ${count}`
+
 /** What keeps its dishes' eased limits only. */
 function eased(settled: Settled): Settled {
   return {...settled, eased: true}
 }
+
+/** Share of the moves that leave a dish out while a plan is gone on with, and times that it is. */
+const LEAVE = 0.04
+const GOES_ON = 1
 
 /** Rounds in which another fire has to come to a plan. */
 const OTHER_PASSES = 8
