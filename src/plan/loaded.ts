@@ -15,7 +15,7 @@ import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
-import {better, fuller, type Settled, tookIn} from './settled.js'
+import {better, fuller, sameFire, type Settled, type Took, tookIn} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -121,16 +121,14 @@ class LoadedPlanner {
   /** See `goneOnWith`. */
   goneOn(from: Settled): Settled | null {
     const {problem, jobs, simulate, light} = this.#day
-    const {firing, further} = from.option
-    const index = problem.firings.findIndex((f) => f.firing === firing && f.further === further)
+    const index = problem.firings.findIndex(sameFire(from))
     const option = problem.firings[index]
     if (!option) return null
     const layout = this.#layoutOf(option)
     const look = {option, index, layout, price: 0}
     // That something is left out was worth all that was kept in hand.
     layout.spendInHand()
-    const before = new Map(from.model.jobs.map((job, u) => [keyOf(job), tookIn(from)[u]!]))
-    const laid = jobs.map((job): Laid => ({...(before.get(keyOf(job)) ?? {s: 0, e: 0, w: 0}), in: before.get(keyOf(job)) != null, hold: 0}))
+    const laid = laidAsIn(from, jobs)
     const lit = Math.max(light.first, Math.min(light.last, from.model.lit))
     const took = laid.map((l) => (l.in ? l : null))
     const curve = curveOf(simulate(option, eventsOf(jobs, took, option, layout.phase, lit), false), this.#ambient)
@@ -415,8 +413,22 @@ class LoadedPlanner {
   }
 }
 
-/** The same part of a dish in another day. */
-const keyOf = ({dish, first, count}: Job): string => `${dish.id} ${first} ${count}`
+/** Jobs laid as a plan has the same parts of their dishes, or failing that others; what it has not is out. */
+function laidAsIn(from: Settled, jobs: readonly Job[]): Laid[] {
+  const keyOf = ({dish, first, count}: Job): string => `${dish.id} ${first} ${count}`
+  const took = tookIn(from)
+  const left = new Set(from.model.jobs.flatMap((job, u) => (took[u] ? [{job, took: took[u]}] : [])))
+  const take = (which: (job: Job) => boolean): Took => {
+    const one = [...left].find(({job}) => which(job))
+    if (one) left.delete(one)
+    return one?.took ?? null
+  }
+  const same = jobs.map((job) => take((other) => keyOf(other) === keyOf(job)))
+  return jobs.map(({dish}, u): Laid => {
+    const t = same[u] ?? take((other) => other.dish.id === dish.id)
+    return {...(t ?? {s: 0, e: 0, w: 0}), in: t !== null, hold: 0}
+  })
+}
 
 /** What keeps its dishes' eased limits only. */
 function eased(settled: Settled): Settled {

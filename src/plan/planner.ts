@@ -3,11 +3,11 @@ import {crowdedOut} from './crowd.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
-import {jobsOf, modelOf, passes, programOf} from './model.js'
+import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {rules} from './rules.js'
-import {settleBest} from './settle.js'
-import {better, goWithout, lacksNothing, type Settled, tookIn} from './settled.js'
+import {settleBest, settleFrom} from './settle.js'
+import {better, goWithout, lacksNothing, sameFire, type Settled, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
@@ -50,6 +50,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
  * another length. What two leave out is compared with what one does, so that a second fire is never worse than none.
  */
 function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Settled {
+  const {from} = options
+  if (from && problem.firings.some(sameFire(from))) return goneOnWith(problem, grid, from, options, tick)
   const one = {...problem, firings: problem.firings.filter((f) => !f.further?.length)}
   const two = {...problem, firings: problem.firings.filter((f) => f.further?.length)}
   if (one.firings.length === 0 || two.firings.length === 0) return laidOut(problem, grid, options, tick)
@@ -82,6 +84,15 @@ function afterBoth(
   if (tookIn(twice).some((took) => took && took.s * rules.tick + program.phase >= again)) return twice
   const alone = one.firings.filter((f) => f.firing.burn === firing.burn)
   return alone.length === 0 ? twice : laidOut({...one, firings: alone}, grid, options, tick)
+}
+
+/** The day gone on with from a plan, with each dish in as many parts and priced as there. */
+function goneOnWith(problem: PlanProblem, grid: FloorGrid, from: Settled, options: PlanOptions, tick: (share: number) => void): Settled {
+  const parts = new Map<string, number>()
+  for (const {dish} of from.model.jobs) parts.set(dish.id, (parts.get(dish.id) ?? 0) + 1)
+  const weighed = from.model.jobs.some((job) => job.weighed)
+  const jobs = jobsOf(problem, grid, parts).map((job): Job => (weighed ? {...job, weighed} : job))
+  return settleFrom(from, problem, grid, jobs, options, tick)
 }
 
 /** When and how long a firing burns, as a key. */

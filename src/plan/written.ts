@@ -187,7 +187,7 @@ export function write(
     ...plan,
     unplaced,
     ...(behind.length > 0 ? {late: behind} : {}),
-    ...(told && unplaced.length <= FAR_TOO_MANY ? {ways: waysOf(problem, plan, options, replan)} : {}),
+    ...(told && unplaced.length <= FAR_TOO_MANY ? {ways: waysOf(problem, plan, options, replan, toGoOnFrom(problem, settled))} : {}),
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? [], problem.done ? undefined : options.simulate),
   }
@@ -274,6 +274,12 @@ const MANY = 12
 /** Dishes without a place above which it is told of all alike that they are far too many, and ways out are not tried one by one. */
 const FAR_TOO_MANY = 40
 
+/** A morning's plan that leaves something out, all of which was laid out: what would help is tried by going on from it. */
+function toGoOnFrom({done}: PlanProblem, settled: Settled): Settled | null {
+  const {unplaced, model} = settled
+  return !done && unplaced.length > 0 && unplaced.every(({job}) => model.jobs.some((one) => one.dish === job.dish)) ? settled : null
+}
+
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */
 function unplacedOf(
   problem: PlanProblem,
@@ -323,6 +329,7 @@ function unplacedOf(
   }
   const remedies = found
     ? remediesOf(problem, plan, missing, found, options, replan, {
+        from: toGoOnFrom(problem, settled),
         hindered,
         lateWith,
         nightly,
