@@ -138,14 +138,14 @@ class LoadedPlanner {
       layout.judge()
     }
     start()
-    let best = agree(this.#day, look, {budget: {passes: OTHER_PASSES}})
-    if (best?.unplaced.length === 0 && !this.#full) return best
-    for (let i = 0; i < (this.#full ? GOES_ON : 1); i++) {
-      start()
-      anneal(layout, {...freely(light), rounds: earnest(this.#n), heat: 15, seed: 71 + i, strict: [20, FIRM], leave: LEAVE})
-      const other = agree(this.#day, look, {budget: {passes: OTHER_PASSES}})
-      if (other) best = best ? better(best, other) : other
-    }
+    const budget = {passes: this.#full ? OTHER_PASSES : SHORT_PASSES}
+    const kept = agree(this.#day, look, {budget: {...budget}})
+    if (kept?.unplaced.length === 0 && !this.#full) return kept
+    start()
+    const rounds = Math.ceil(earnest(this.#n) / (this.#full ? 1 : 2))
+    anneal(layout, {...freely(light), rounds, heat: 15, seed: 71, strict: [20, FIRM], leave: LEAVE})
+    const other = agree(this.#day, look, {budget: {...budget}})
+    const best = kept && other ? better(kept, other) : (kept ?? other)
     return best?.unplaced.length === 0 && this.#morning ? improved(this.#day, best) : best
   }
 
@@ -435,9 +435,10 @@ function eased(settled: Settled): Settled {
   return {...settled, eased: true}
 }
 
-/** Share of the moves that leave a dish out while a plan is gone on with, and times that it is. */
+/** Share of the moves that leave a dish out while a plan is gone on with. */
 const LEAVE = 0.04
-const GOES_ON = 1
+/** Rounds in which that has to come to a plan where it is a trial. */
+const SHORT_PASSES = 3
 
 /** Rounds in which another fire has to come to a plan. */
 const OTHER_PASSES = 8

@@ -274,10 +274,10 @@ const MANY = 12
 /** Dishes without a place above which it is told of all alike that they are far too many, and ways out are not tried one by one. */
 const FAR_TOO_MANY = 40
 
-/** A morning's plan that leaves something out, all of which was laid out: what would help is tried by going on from it. */
+/** A morning's plan that leaves something out, if not far too much: what would help is tried by going on from it. */
 function toGoOnFrom({done}: PlanProblem, settled: Settled): Settled | null {
-  const {unplaced, model} = settled
-  return !done && unplaced.length > 0 && unplaced.every(({job}) => model.jobs.some((one) => one.dish === job.dish)) ? settled : null
+  const {length} = settled.unplaced
+  return !done && length > 0 && length <= FAR_TOO_MANY ? settled : null
 }
 
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */
