@@ -469,4 +469,4 @@ const NEARLY = 1.1
 
 /** Roads tried where no closer look will mend what is broken, and else. */
 const OVERFULL_TRIES = 4
-const MORNING_TRIES = 8
+const MORNING_TRIES = 4

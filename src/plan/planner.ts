@@ -34,29 +34,40 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     const why = passes(grid, dish)
     return why ? [{dish, ...why}] : []
   })
-  const best = problem.done ? inParts(problem, grid, options, tick).settled : inOrder(onFires(problem, grid, options, tick))
-  const settled = drawnAwake(problem, grid, best, options.simulate)
+  const {settled: best, firings} = problem.done
+    ? {settled: inParts(problem, grid, options, tick).settled, firings: problem.firings}
+    : onFires(problem, grid, options, tick)
+  // A second fire may have been made for the plan, which is then one of the day's.
+  const day = {...problem, firings}
+  const settled = drawnAwake(day, grid, problem.done ? best : inOrder(best), options.simulate)
   tick(0.85)
-  const bound = full ? boundOf(problem, settled) : null
-  const leftOut = full ? leftOutOf(problem, grid, settled) : null
+  const bound = full ? boundOf(day, settled) : null
+  const leftOut = full ? leftOutOf(day, grid, settled) : null
   tick(0.95)
-  const plan = write(problem, grid, settled, lone, {bound, leftOut}, options, planDay)
+  const plan = write(day, grid, settled, lone, {bound, leftOut}, options, planDay)
   tick(1)
   return plan
+}
+
+/** What a day was settled on, and the fires there were to choose from. */
+interface OnFires {
+  readonly settled: Settled
+  readonly firings: readonly FiringOption[]
 }
 
 /**
  * The day on one fire; and where that leaves something out or late, and it may be fired again, on two: the first as long as that one's, or of
  * another length. What two leave out is compared with what one does, so that a second fire is never worse than none.
  */
-function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Settled {
+function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): OnFires {
   const {from} = options
-  if (from && problem.firings.some(sameFire(from))) return goneOnWith(problem, grid, from, options, tick)
+  const {firings} = problem
+  if (from && firings.some(sameFire(from))) return {firings, settled: goneOnWith(problem, grid, from, options, tick)}
   const one = {...problem, firings: problem.firings.filter((f) => !f.further?.length)}
   const two = {...problem, firings: problem.firings.filter((f) => f.further?.length)}
-  if (one.firings.length === 0 || two.firings.length === 0) return laidOut(problem, grid, options, tick)
+  if (one.firings.length === 0 || two.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
   const once = inParts(one, grid, options, tick)
-  if (lacksNothing(once.settled)) return once.settled
+  if (lacksNothing(once.settled)) return {firings, settled: once.settled}
   const known = new Set(two.firings.map(firesOf))
   const again = options.secondFires?.(once.settled.option.firing).filter((f) => !known.has(firesOf(f))) ?? []
   const tried = [two, ...(again.length > 0 ? [{...problem, firings: again}] : [])].map((on) => ({
@@ -65,7 +76,10 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   }))
   const best = tried.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
   const twice = afterBoth(weighedUp(best.on, grid, best.laid, options, tick), one, grid, options, tick)
-  return lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice)
+  return {
+    firings: [...firings, ...again],
+    settled: lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice),
+  }
 }
 
 /** A day on two fires; on the first of them alone where nothing is set in after the second. */

@@ -269,7 +269,7 @@ function drawRange(
   }
 }
 
-/** Dishes above which what hinders one in the plan is told, and no smallest set of them is looked for. */
+/** Dishes, or parts of them, above which what hinders one in the plan is told, and no smallest set of them is looked for. */
 const MANY = 12
 /** Dishes without a place above which it is told of all alike that they are far too many, and ways out are not tried one by one. */
 const FAR_TOO_MANY = 40
@@ -308,7 +308,7 @@ function unplacedOf(
     return one
   }
   // Of many dishes the fewest that do not go together are not found in a time that anyone would wait.
-  const many = told && options.simulate && problem.dishes.length > MANY
+  const many = told && options.simulate && Math.max(problem.dishes.length, settled.model.jobs.length) > MANY
   const hindered = new Map(
     (many ? missing : []).flatMap((one): [string, Hindrance][] => {
       const known = hindrance(one)
