@@ -15,7 +15,7 @@ import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
-import {better, fuller, sameFire, type Settled, type Took, tookIn} from './settled.js'
+import {better, fuller, type Settled, sameFire, type Took, tookIn} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -138,13 +138,13 @@ class LoadedPlanner {
       layout.judge()
     }
     start()
-    const budget = {passes: this.#full ? OTHER_PASSES : SHORT_PASSES}
-    const kept = agree(this.#day, look, {budget: {...budget}})
+    const passes = this.#full ? OTHER_PASSES : SHORT_PASSES
+    const kept = agree(this.#day, look, {budget: {passes}, shortly: !this.#full})
     if (kept?.unplaced.length === 0 && !this.#full) return kept
     start()
     const rounds = Math.ceil(earnest(this.#n) / (this.#full ? 1 : 2))
     anneal(layout, {...freely(light), rounds, heat: 15, seed: 71, strict: [20, FIRM], leave: LEAVE})
-    const other = agree(this.#day, look, {budget: {...budget}})
+    const other = agree(this.#day, look, {budget: {passes}, shortly: !this.#full})
     const best = kept && other ? better(kept, other) : (kept ?? other)
     return best?.unplaced.length === 0 && this.#morning ? improved(this.#day, best) : best
   }

@@ -7,7 +7,7 @@ import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {rules} from './rules.js'
 import {settleBest, settleFrom} from './settle.js'
-import {better, goWithout, lacksNothing, sameFire, type Settled, tookIn} from './settled.js'
+import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
@@ -101,7 +101,13 @@ function afterBoth(
 }
 
 /** The day gone on with from a plan, with each dish in as many parts and priced as there. */
-function goneOnWith(problem: PlanProblem, grid: FloorGrid, from: Settled, options: PlanOptions, tick: (share: number) => void): Settled {
+function goneOnWith(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  from: Settled,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
   const parts = new Map<string, number>()
   for (const {dish} of from.model.jobs) parts.set(dish.id, (parts.get(dish.id) ?? 0) + 1)
   const weighed = from.model.jobs.some((job) => job.weighed)

@@ -150,7 +150,10 @@ class Trials {
     const problem = {...this.#problem, ...change}
     const from = this.#from
     const begun = from && {...from, model: {...from.model, lit: from.model.lit - sooner}}
-    return trialOf(problem, this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {}), ...(begun ? {from: begun} : {})}))
+    return trialOf(
+      problem,
+      this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {}), ...(begun ? {from: begun} : {})}),
+    )
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */

@@ -187,7 +187,9 @@ export function write(
     ...plan,
     unplaced,
     ...(behind.length > 0 ? {late: behind} : {}),
-    ...(told && unplaced.length <= FAR_TOO_MANY ? {ways: waysOf(problem, plan, options, replan, toGoOnFrom(problem, settled))} : {}),
+    ...(told && unplaced.length <= FAR_TOO_MANY
+      ? {ways: waysOf(problem, plan, options, replan, toGoOnFrom(problem, settled))}
+      : {}),
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? [], problem.done ? undefined : options.simulate),
   }
@@ -308,7 +310,8 @@ function unplacedOf(
     return one
   }
   // Of many dishes the fewest that do not go together are not found in a time that anyone would wait.
-  const many = told && options.simulate && Math.max(problem.dishes.length, settled.model.jobs.length) > MANY
+  const baked = new Set([...settled.model.jobs, ...settled.unplaced.map(({job}) => job)]).size
+  const many = told && options.simulate && Math.max(problem.dishes.length, baked) > MANY
   const hindered = new Map(
     (many ? missing : []).flatMap((one): [string, Hindrance][] => {
       const known = hindrance(one)
