@@ -188,6 +188,7 @@ class LoadedPlanner {
       }
       if (best) return best
     }
+    if (before && this.#options.inHand) return eased(before)
     return eased(this.#withEase('far').settled(before))
   }
 

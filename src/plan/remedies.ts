@@ -130,8 +130,18 @@ class Trials {
   readonly #from: Settled | null
   readonly now: Lack
 
-  /** @param from The plan to go on from, where something is left out; all is planned anew without. */
-  constructor(problem: PlanProblem, plan: Plan, options: PlanOptions, replan: Replan, from: Settled | null = null) {
+  /**
+   * @param from The plan to go on from, where something is left out; all is planned anew without.
+   * @param inHand On a day that has begun: try only what becomes of the plan in hand.
+   */
+  constructor(
+    problem: PlanProblem,
+    plan: Plan,
+    options: PlanOptions,
+    replan: Replan,
+    from: Settled | null = null,
+    inHand = false,
+  ) {
     this.#from = from
     this.#problem = problem
     this.#plan = plan
@@ -140,6 +150,7 @@ class Trials {
     this.quick = {
       effort: 'quick',
       bare: true,
+      inHand,
       ...(options.simulate ? {simulate: options.simulate} : {}),
       ...(options.cancelled ? {cancelled: options.cancelled} : {}),
     }
@@ -508,7 +519,8 @@ export function remediesOf(
   {from = null, hindered = new Map(), lateWith = () => null, nightly = new Map(), doorOpen = () => []}: Known = {},
 ): Map<string, Remedy[]> {
   const out = new Map<string, Remedy[]>()
-  const trials = new Trials(problem, plan, options, replan, from)
+  // Once the day has begun nobody waits for it to be laid out anew, time after time.
+  const trials = new Trials(problem, plan, options, replan, from, problem.done !== undefined)
   const add = (dish: string, remedy: Remedy): void => void out.set(dish, [...(out.get(dish) ?? []), remedy])
   const gives = (lack: Lack): boolean => lack.without < trials.now.without && helps(lack, trials.now)
   const near = problem.done ? problem.firings : firesNear(problem, plan)
