@@ -54,6 +54,8 @@ export interface Agreeing {
   readonly gently?: 'waiting' | 'moving'
   /** Rounds in which every dish has to have its place; it is given up where one has none by then. */
   readonly patience?: number
+  /** A trial: few places are looked for for what is left out. */
+  readonly shortly?: boolean
 }
 
 /**
@@ -74,6 +76,7 @@ class Agreement {
   readonly #budget: {passes: number}
   readonly #gently: 'waiting' | 'moving' | undefined
   readonly #patience: number
+  readonly #trials: number
   /** Judgements of a short annealing. */
   readonly #rounds: number
   readonly #seating: Seating
@@ -81,7 +84,7 @@ class Agreement {
   /** More than the oven holds: what is left out is part of the search from the first. */
   readonly #overfull: boolean
 
-  constructor(day: LoadedDay, look: Laying, {budget, gently, patience = Number.POSITIVE_INFINITY}: Agreeing) {
+  constructor(day: LoadedDay, look: Laying, {budget, gently, patience = Number.POSITIVE_INFINITY, shortly = false}: Agreeing) {
     this.#layout = look.layout
     this.#light = day.light
     this.#jobs = day.jobs
@@ -90,6 +93,7 @@ class Agreement {
     this.#budget = budget
     this.#gently = gently
     this.#patience = patience
+    this.#trials = gently || shortly ? FEW_TRIALS : MOST_TRIALS
     this.#rounds = 600 + 100 * this.#n
     this.#seating = new Seating(day.grid, day.jobs, look.layout)
     this.#proof = new Proof(day, look, this.#seating)
@@ -219,7 +223,7 @@ class Agreement {
     const out = seen.took.flatMap((t, u) => (t ? [] : [u]))
     for (const u of out.sort((a, b) => this.#jobs[b]!.dish.need.startBest - this.#jobs[a]!.dish.need.startBest || a - b))
       for (const seat of seatsFor(layout, u, SEATS_TRIED)) {
-        if (trials++ >= (this.#gently ? FEW_TRIALS : MOST_TRIALS)) return last
+        if (trials++ >= this.#trials) return last
         const before = layout.snapshot()
         layout.set(u, seat.s, seat.w)
         layout.judge()

@@ -80,12 +80,27 @@ export function conflictsOf(
   const {simulate} = options
   const onCurves: PlanOptions = {bare: true, ...(options.cancelled ? {cancelled: options.cancelled} : {})}
   const given = !simulate || problem.done !== undefined
-  const inEarnest: PlanOptions = given ? onCurves : {...onCurves, simulate}
-  const shortly: PlanOptions = {...inEarnest, effort: 'quick'}
+  const shortly: PlanOptions = {...onCurves, effort: 'quick', ...(given ? {} : {simulate})}
+  // The plan at hand without the rest has much of the room already that the dish wants, and what comes of going on from it is soon seen.
+  const inEarnest: PlanOptions = given ? onCurves : {...shortly, from: settled}
+  const known = new Map<string, {readonly possible: boolean; readonly inTime: boolean}>()
   const planned = (some: readonly Batches[], how: PlanOptions, change: Partial<PlanProblem> = {}) => {
     const day = {...problem, dishes: some.flat(), ...change}
+    // The same dishes are asked about again, whatever order they come in.
+    const key = JSON.stringify([
+      day.dishes.map(({id, count, vessel}) => `${id} ${count} ${JSON.stringify(vessel.footprint)}`).sort(),
+      how.effort ?? '',
+      how.simulate !== undefined,
+      how.from !== undefined,
+      day.day.hands,
+      day.firings.length === 1 ? problem.firings.indexOf(day.firings[0]!) : -1,
+    ])
+    const before = known.get(key)
+    if (before) return before
     const plan = replan(day, how)
-    return {possible: plan.possible, inTime: plan.possible && !hoursLate(day, plan)}
+    const made = {possible: plan.possible, inTime: plan.possible && !hoursLate(day, plan)}
+    known.set(key, made)
+    return made
   }
   const goes = (...day: Parameters<typeof planned>): boolean => planned(...day).inTime
   // On given curves a day planned shortly is searched on one fire only.

@@ -4,7 +4,7 @@ import {hinderedBy} from './hindered.js'
 import {type Job, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {setInMore} from './set-in-more.js'
-import {settleBest} from './settle.js'
+import {settleBest, settleFrom} from './settle.js'
 import {better, goWithout, lacksNothing, lateBy, type Settled, tooLate} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -32,12 +32,20 @@ export function inTime(
   // Where not all can be had in time, whom each dish feeds says which; on another day it is not looked at.
   const now = weighed({jobs, settled})
   jobs = now.jobs
-  settled = better(now.settled, settleBest(problem, grid, jobs, options, tick))
-  const without: Without = (some, how) => {
+  settled = now.settled
+  const goneOn = (from: Settled): Settled => better(from, settleFrom(from, problem, grid, jobs, options, tick))
+  // Going on from a plan finds more in a fraction of the time of laying the day out anew, and begins where that has got to.
+  settled = goneOn(settled)
+  if (goWithout(settled) === 0) return settled
+  if (jobs.length <= ANEW) settled = better(settled, goneOn(settleBest(problem, grid, jobs, options, tick)))
+  const without: Without = (some, from, how, elseAnew = false) => {
     const left = new Set(some.map(({job}) => job))
     const rest = jobs.filter((job) => !left.has(job))
-    const again = settleBest(problem, grid, rest, how, tick)
-    return {...again, unplaced: [...again.unplaced, ...some]}
+    const told = (again: Settled): Settled => ({...again, unplaced: [...again.unplaced, ...some]})
+    const on = from && told(settleFrom(from, problem, grid, rest, how, tick))
+    if (on && (!elseAnew || rest.length > FEW_ANEW || goWithout(on) < goWithout(from))) return on
+    const anew = told(settleBest(problem, grid, rest, how, tick))
+    return on ? better(on, anew) : anew
   }
   let fuller = withoutTooLate(settled, without, options)
   if (nothingHad(fuller)) fuller = oneByOne(fuller, jobs, without, options)
@@ -48,6 +56,13 @@ export function inTime(
   // What was left out for the sake of the rest may have a place among it as it came to be.
   return options.simulate ? setInMore(problem, grid, last, options.simulate) : last
 }
+
+/** Jobs of a day up to which it is laid out anew with both priced. */
+const ANEW = 45
+/** Jobs up to which the best of shorter fires is laid out in earnest. */
+const FEW_IN_EARNEST = 20
+/** Jobs up to which a day without some of them is laid out anew. */
+const FEW_ANEW = 12
 
 /** The same day, its jobs priced as where not all can be had in time. */
 function weighed({jobs, settled}: Laid): Laid {
@@ -73,7 +88,8 @@ function weighed({jobs, settled}: Laid): Laid {
 const FEW_BACK = 3
 
 /** Plans the day with some of its jobs left out, which are told as such. */
-type Without = (some: Settled['unplaced'], options: PlanOptions) => Settled
+/** @param from A plan to go on from; anew where there is none. */
+type Without = (some: Settled['unplaced'], from: Settled | null, options: PlanOptions, elseAnew?: boolean) => Settled
 
 /**
  * Where something is left out, a day without it and without the rest of what is left out was never looked at by itself: each dish left out is
@@ -85,7 +101,7 @@ function putBack(from: Settled, dishes: readonly string[], without: Without, opt
   for (const id of dishes) {
     const others = best.unplaced.filter(({job}) => job.dish.id !== id)
     if (others.length === best.unplaced.length) continue
-    const whole = without(others, options)
+    const whole = without(others, best, options, true)
     if (goWithout(whole) < goWithout(best)) best = whole
   }
   return best
@@ -110,6 +126,7 @@ function oneByOne(from: Settled, jobs: readonly Job[], without: Without, options
   const planOf = (some: readonly string[]): Settled =>
     without(
       jobs.flatMap((job) => (some.includes(batchesOf(job.dish)) ? [] : [{job, why: 'time' as const}])),
+      null,
       quick,
     )
   const alone = names.map((name) => ({name, plan: planOf([name])}))
@@ -123,7 +140,7 @@ function oneByOne(from: Settled, jobs: readonly Job[], without: Without, options
     best = more
     had.push(name)
   }
-  return better(best, without(best.unplaced, options))
+  return better(best, without(best.unplaced, best, options))
 }
 
 /** Dishes that are left out for a trial instead of what is. */
@@ -149,10 +166,10 @@ function exchanged(problem: PlanProblem, grid: FloorGrid, from: Settled, without
   let best = from
   for (const {id} of others) {
     const instead = jobs.flatMap((job) => (job.dish.id === id ? [{job, why: 'floor' as const}] : []))
-    const tried = without(instead, quick)
+    const tried = without(instead, from, quick)
     if (goWithout(tried) < goWithout(best)) best = tried
   }
-  return best === from ? from : better(best, without(best.unplaced, options))
+  return best === from ? from : better(best, without(best.unplaced, best, options))
 }
 
 const dishesOf = (some: Settled['unplaced']): string[] => [...new Set(some.map(({job}) => job.dish.id))]
@@ -173,7 +190,7 @@ function withoutTooLate(from: Settled, without: Without, options: PlanOptions): 
     const others = best.unplaced.filter(({job}) => !more.some((one) => one.job === job))
     const ways = others.length > 0 ? [more, [...more, ...others]] : [more]
     const before = best
-    for (const some of ways) if (best === before) best = better(best, without(some, quick))
+    for (const some of ways) if (best === before) best = better(best, without(some, best, quick, true))
     if (best === before) break
     out = more
   }
@@ -181,7 +198,7 @@ function withoutTooLate(from: Settled, without: Without, options: PlanOptions): 
   // On the day as it is now some of it may come soon enough.
   best = putBack(best, dishesOf(out), without, quick)
   // That it is better so was soon seen; how it is best done takes as long as any day.
-  return better(best, without(best.unplaced, options))
+  return better(best, without(best.unplaced, best, options))
 }
 
 /**
@@ -207,5 +224,7 @@ function onShorterFire(
     best = tried
     found = option
   }
-  return found ? better(best, settleBest({...problem, firings: [found]}, grid, jobs, options, tick)) : settled
+  // A larger day is rather gone on with.
+  if (!found || jobs.length > FEW_IN_EARNEST) return best
+  return better(best, settleBest({...problem, firings: [found]}, grid, jobs, options, tick))
 }

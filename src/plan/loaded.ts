@@ -2,7 +2,7 @@ import {agree} from './agree.js'
 import {anneal} from './anneal.js'
 import {curveOf} from './curve.js'
 import {type Ease, easedDay} from './ease.js'
-import {firesOf} from './events.js'
+import {eventsOf, firesOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
 import {heldAsPromised, improved} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
@@ -15,7 +15,7 @@ import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
-import {better, fuller, type Settled} from './settled.js'
+import {better, fuller, type Settled, sameFire, type Took, tookIn} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -44,6 +44,25 @@ export function settleLoaded(
   tick: (share: number) => void,
 ): Settled {
   return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick).settled()
+}
+
+/**
+ * The day gone on with from a plan of it, or of one much like it, on that plan's fire: what it has is kept as it stands, what it leaves out is
+ * looked for a place for, and what is new is brought in. That takes a fraction of laying a day out, and seldom comes to less where the plan
+ * is good already.
+ *
+ * @returns Null where the plan's fire is none of the day's.
+ */
+export function goneOnWith(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  from: Settled,
+  options: PlanOptions,
+  simulate: Simulate,
+  tick: (share: number) => void,
+): Settled | null {
+  return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick).goneOn(from)
 }
 
 class LoadedPlanner {
@@ -99,6 +118,37 @@ class LoadedPlanner {
     return fuller(best, eased(this.#withEase('far').settled()))
   }
 
+  /** See `goneOnWith`. */
+  goneOn(from: Settled): Settled | null {
+    const {problem, jobs, simulate, light} = this.#day
+    const index = problem.firings.findIndex(sameFire(from))
+    const option = problem.firings[index]
+    if (!option) return null
+    const layout = this.#layoutOf(option)
+    const look = {option, index, layout, price: 0}
+    // That something is left out was worth all that was kept in hand.
+    layout.spendInHand()
+    const laid = laidAsIn(from, jobs)
+    const lit = Math.max(light.first, Math.min(light.last, from.model.lit))
+    const took = laid.map((l) => (l.in ? l : null))
+    const curve = curveOf(simulate(option, eventsOf(jobs, took, option, layout.phase, lit), false), this.#ambient)
+    const start = (): void => {
+      this.#startFrom(look, laid, lit)
+      layout.agreeWith(curve)
+      layout.judge()
+    }
+    start()
+    const passes = this.#full ? OTHER_PASSES : SHORT_PASSES
+    const kept = agree(this.#day, look, {budget: {passes}, shortly: !this.#full})
+    if (kept?.unplaced.length === 0 && !this.#full) return kept
+    start()
+    const rounds = Math.ceil(earnest(this.#n) / (this.#full ? 1 : 2))
+    anneal(layout, {...freely(light), rounds, heat: 15, seed: 71, strict: [20, FIRM], leave: LEAVE})
+    const other = agree(this.#day, look, {budget: {passes}, shortly: !this.#full})
+    const best = kept && other ? better(kept, other) : (kept ?? other)
+    return best?.unplaced.length === 0 && this.#morning ? improved(this.#day, best) : best
+  }
+
   /** The same day with its limits eased; made when it is asked for first. */
   #withEase(how: Ease): LoadedPlanner {
     const known = this.#easier.get(how)
@@ -138,6 +188,7 @@ class LoadedPlanner {
       }
       if (best) return best
     }
+    if (before && this.#options.inHand) return eased(before)
     return eased(this.#withEase('far').settled(before))
   }
 
@@ -272,7 +323,7 @@ class LoadedPlanner {
     const rounds = 4 * earnest(this.#n)
     return roadOf(
       look,
-      anneal(look.layout, {...freely(this.#day.light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: 0.04}),
+      anneal(look.layout, {...freely(this.#day.light), rounds, heat: 40, seed: 71, strict: [20, FIRM], leave: LEAVE}),
     )
   }
 
@@ -363,10 +414,32 @@ class LoadedPlanner {
   }
 }
 
+/** Jobs laid as a plan has the same parts of their dishes, or failing that others; what it has not is out. */
+function laidAsIn(from: Settled, jobs: readonly Job[]): Laid[] {
+  const keyOf = ({dish, first, count}: Job): string => `${dish.id} ${first} ${count}`
+  const took = tookIn(from)
+  const left = new Set(from.model.jobs.flatMap((job, u) => (took[u] ? [{job, took: took[u]}] : [])))
+  const take = (which: (job: Job) => boolean): Took => {
+    const one = [...left].find(({job}) => which(job))
+    if (one) left.delete(one)
+    return one?.took ?? null
+  }
+  const same = jobs.map((job) => take((other) => keyOf(other) === keyOf(job)))
+  return jobs.map(({dish}, u): Laid => {
+    const t = same[u] ?? take((other) => other.dish.id === dish.id)
+    return {...(t ?? {s: 0, e: 0, w: 0}), in: t !== null, hold: 0}
+  })
+}
+
 /** What keeps its dishes' eased limits only. */
 function eased(settled: Settled): Settled {
   return {...settled, eased: true}
 }
+
+/** Share of the moves that leave a dish out while a plan is gone on with. */
+const LEAVE = 0.04
+/** Rounds in which that has to come to a plan where it is a trial. */
+const SHORT_PASSES = 3
 
 /** Rounds in which another fire has to come to a plan. */
 const OTHER_PASSES = 8
@@ -397,4 +470,4 @@ const NEARLY = 1.1
 
 /** Roads tried where no closer look will mend what is broken, and else. */
 const OVERFULL_TRIES = 4
-const MORNING_TRIES = 8
+const MORNING_TRIES = 4

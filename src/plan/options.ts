@@ -1,5 +1,6 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
+import type {Settled} from './settled.js'
 import type {FiringOption} from './types.js'
 
 export interface PlanOptions {
@@ -12,6 +13,10 @@ export interface PlanOptions {
   readonly effort?: 'quick' | 'full'
   /** The plan alone: neither reasons for what is left out, nor ways out. */
   readonly bare?: boolean
+  /** A plan of the day, or of one much like it, that is gone on with where its fire is one of the day's. */
+  readonly from?: Settled
+  /** On a day that has begun: no more than what becomes of the plan in hand, where there is one. */
+  readonly inHand?: boolean
   /** Dishes to fill idle floor with. */
   readonly spare?: readonly Dish[]
   /** Firings of two fires, the first being this one: for a day that one fire cannot do, or as a remedy. */

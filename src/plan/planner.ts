@@ -3,11 +3,11 @@ import {crowdedOut} from './crowd.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
-import {jobsOf, modelOf, passes, programOf} from './model.js'
+import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {rules} from './rules.js'
-import {settleBest} from './settle.js'
-import {better, goWithout, lacksNothing, type Settled, tookIn} from './settled.js'
+import {settleBest, settleFrom} from './settle.js'
+import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
@@ -34,27 +34,40 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     const why = passes(grid, dish)
     return why ? [{dish, ...why}] : []
   })
-  const best = problem.done ? inParts(problem, grid, options, tick).settled : inOrder(onFires(problem, grid, options, tick))
-  const settled = drawnAwake(problem, grid, best, options.simulate)
+  const {settled: best, firings} = problem.done
+    ? {settled: inParts(problem, grid, options, tick).settled, firings: problem.firings}
+    : onFires(problem, grid, options, tick)
+  // A second fire may have been made for the plan, which is then one of the day's.
+  const day = {...problem, firings}
+  const settled = drawnAwake(day, grid, problem.done ? best : inOrder(best), options.simulate)
   tick(0.85)
-  const bound = full ? boundOf(problem, settled) : null
-  const leftOut = full ? leftOutOf(problem, grid, settled) : null
+  const bound = full ? boundOf(day, settled) : null
+  const leftOut = full ? leftOutOf(day, grid, settled) : null
   tick(0.95)
-  const plan = write(problem, grid, settled, lone, {bound, leftOut}, options, planDay)
+  const plan = write(day, grid, settled, lone, {bound, leftOut}, options, planDay)
   tick(1)
   return plan
+}
+
+/** What a day was settled on, and the fires there were to choose from. */
+interface OnFires {
+  readonly settled: Settled
+  readonly firings: readonly FiringOption[]
 }
 
 /**
  * The day on one fire; and where that leaves something out or late, and it may be fired again, on two: the first as long as that one's, or of
  * another length. What two leave out is compared with what one does, so that a second fire is never worse than none.
  */
-function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Settled {
+function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): OnFires {
+  const {from} = options
+  const {firings} = problem
+  if (from && firings.some(sameFire(from))) return {firings, settled: goneOnWith(problem, grid, from, options, tick)}
   const one = {...problem, firings: problem.firings.filter((f) => !f.further?.length)}
   const two = {...problem, firings: problem.firings.filter((f) => f.further?.length)}
-  if (one.firings.length === 0 || two.firings.length === 0) return laidOut(problem, grid, options, tick)
+  if (one.firings.length === 0 || two.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
   const once = inParts(one, grid, options, tick)
-  if (lacksNothing(once.settled)) return once.settled
+  if (lacksNothing(once.settled)) return {firings, settled: once.settled}
   const known = new Set(two.firings.map(firesOf))
   const again = options.secondFires?.(once.settled.option.firing).filter((f) => !known.has(firesOf(f))) ?? []
   const tried = [two, ...(again.length > 0 ? [{...problem, firings: again}] : [])].map((on) => ({
@@ -63,7 +76,10 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   }))
   const best = tried.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
   const twice = afterBoth(weighedUp(best.on, grid, best.laid, options, tick), one, grid, options, tick)
-  return lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice)
+  return {
+    firings: [...firings, ...again],
+    settled: lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice),
+  }
 }
 
 /** A day on two fires; on the first of them alone where nothing is set in after the second. */
@@ -82,6 +98,21 @@ function afterBoth(
   if (tookIn(twice).some((took) => took && took.s * rules.tick + program.phase >= again)) return twice
   const alone = one.firings.filter((f) => f.firing.burn === firing.burn)
   return alone.length === 0 ? twice : laidOut({...one, firings: alone}, grid, options, tick)
+}
+
+/** The day gone on with from a plan, with each dish in as many parts and priced as there. */
+function goneOnWith(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  from: Settled,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  const parts = new Map<string, number>()
+  for (const {dish} of from.model.jobs) parts.set(dish.id, (parts.get(dish.id) ?? 0) + 1)
+  const weighed = from.model.jobs.some((job) => job.weighed)
+  const jobs = jobsOf(problem, grid, parts).map((job): Job => (weighed ? {...job, weighed} : job))
+  return settleFrom(from, problem, grid, jobs, options, tick)
 }
 
 /** When and how long a firing burns, as a key. */

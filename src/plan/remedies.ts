@@ -10,6 +10,7 @@ import {bearable, dueOf, feedsOf, type Job} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {english, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
+import type {Settled} from './settled.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
 
 /** How much of a day a plan does not give. */
@@ -114,15 +115,34 @@ function trialOf(problem: PlanProblem, plan: Plan, late = false): Trial {
   return {plan, lack: lackOf(problem, plan, late), problem, late}
 }
 
+/** How else a day is planned: in another oven, or lit so many minutes sooner. */
+interface Otherwise {
+  readonly simulate?: Simulate | undefined
+  readonly sooner?: number
+}
+
 /** Tries changed days on the simulated oven and says what comes of them. */
 class Trials {
   readonly quick: PlanOptions
   readonly #problem: PlanProblem
   readonly #plan: Plan
   readonly #replan: Replan
+  readonly #from: Settled | null
   readonly now: Lack
 
-  constructor(problem: PlanProblem, plan: Plan, options: PlanOptions, replan: Replan) {
+  /**
+   * @param from The plan to go on from, where something is left out; all is planned anew without.
+   * @param inHand On a day that has begun: try only what becomes of the plan in hand.
+   */
+  constructor(
+    problem: PlanProblem,
+    plan: Plan,
+    options: PlanOptions,
+    replan: Replan,
+    from: Settled | null = null,
+    inHand = false,
+  ) {
+    this.#from = from
     this.#problem = problem
     this.#plan = plan
     this.#replan = replan
@@ -130,15 +150,21 @@ class Trials {
     this.quick = {
       effort: 'quick',
       bare: true,
+      inHand,
       ...(options.simulate ? {simulate: options.simulate} : {}),
       ...(options.cancelled ? {cancelled: options.cancelled} : {}),
     }
   }
 
-  /** The day with something changed, planned shortly; in another oven, where one is given. */
-  plan(change: Partial<PlanProblem>, simulate = this.quick.simulate): Trial {
+  /** The day with something changed, planned shortly. */
+  plan(change: Partial<PlanProblem>, {simulate = this.quick.simulate, sooner = 0}: Otherwise = {}): Trial {
     const problem = {...this.#problem, ...change}
-    return trialOf(problem, this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {})}))
+    const from = this.#from
+    const begun = from && {...from, model: {...from.model, lit: from.model.lit - sooner}}
+    return trialOf(
+      problem,
+      this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {}), ...(begun ? {from: begun} : {})}),
+    )
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
@@ -207,10 +233,17 @@ const LITTLE_WOOD = 0.5
  * about as long as the plan's, and offered only where less is left out than in the plan, or as much and less of it late.
  *
  * @param plan The plan, with its loads.
+ * @param from The same, to be gone on from; every trial is planned anew without.
  * @returns The ways that help, in the order in which they are tried.
  */
-export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, replan: Replan): Remedy[] {
-  const trials = new Trials(problem, plan, options, replan)
+export function waysOf(
+  problem: PlanProblem,
+  plan: Plan,
+  options: PlanOptions,
+  replan: Replan,
+  from: Settled | null = null,
+): Remedy[] {
+  const trials = new Trials(problem, plan, options, replan, from)
   const {day} = problem
   const near = firesNear(problem, plan)
   const ways: Remedy[] = []
@@ -223,7 +256,7 @@ export function waysOf(problem: PlanProblem, plan: Plan, options: PlanOptions, r
   if (plan.lit <= day.fireFrom + EARLIER.step) {
     const earlier = (minutes: number) => ({
       minutes,
-      ...trials.plan({firings: near, day: {...day, fireFrom: day.fireFrom - minutes}}),
+      ...trials.plan({firings: near, day: {...day, fireFrom: day.fireFrom - minutes}}, {sooner: minutes}),
     })
     const step = (minutes: number): number =>
       Math.min(
@@ -457,6 +490,8 @@ export interface DoorOpen {
 
 /** What is known of dishes that have no place, by their ids. */
 export interface Known {
+  /** The plan, to be gone on from. */
+  readonly from?: Settled | null
   /** What hinders it. */
   readonly hindered?: ReadonlyMap<string, Pick<Hindrance, 'rule'>>
   /** The plan with it set in among the rest, hours after it is wanted; null where it has no place so either. */
@@ -481,10 +516,11 @@ export function remediesOf(
   conflicts: ReadonlyMap<string, Pick<Conflict, 'others'>>,
   options: PlanOptions,
   replan: Replan,
-  {hindered = new Map(), lateWith = () => null, nightly = new Map(), doorOpen = () => []}: Known = {},
+  {from = null, hindered = new Map(), lateWith = () => null, nightly = new Map(), doorOpen = () => []}: Known = {},
 ): Map<string, Remedy[]> {
   const out = new Map<string, Remedy[]>()
-  const trials = new Trials(problem, plan, options, replan)
+  // Once the day has begun nobody waits for it to be laid out anew, time after time.
+  const trials = new Trials(problem, plan, options, replan, from, problem.done !== undefined)
   const add = (dish: string, remedy: Remedy): void => void out.set(dish, [...(out.get(dish) ?? []), remedy])
   const gives = (lack: Lack): boolean => lack.without < trials.now.without && helps(lack, trials.now)
   const near = problem.done ? problem.firings : firesNear(problem, plan)
@@ -504,7 +540,7 @@ export function remediesOf(
     }
     const night = nightly.get(dish.id)
     for (const open of night ? doorOpen(job) : []) {
-      const tried = trials.plan({}, open.simulate)
+      const tried = trials.plan({}, {simulate: open.simulate})
       if (!gives(tried.lack)) continue
       const words = phrase('remedy door open', {
         minutes: {unit: 'minutes', value: open.minutes},

@@ -1,6 +1,6 @@
 import type {FloorGrid} from './floor-grid.js'
 import {settleEmpty} from './given-curves.js'
-import {settleLoaded} from './loaded.js'
+import {goneOnWith, settleLoaded} from './loaded.js'
 import type {Job} from './model.js'
 import type {PlanOptions} from './options.js'
 import {setInMore} from './set-in-more.js'
@@ -20,4 +20,19 @@ export function settleBest(
     : settleEmpty(problem, grid, jobs, options, tick)
   const whole: Settled = {...(settled.whole?.() ?? settled), ...(settled.eased ? {eased: true} : {})}
   return options.simulate && !problem.done ? setInMore(problem, grid, whole, options.simulate) : whole
+}
+
+/** The best found for some jobs by going on from a plan of them, or of jobs much like them; anew where that cannot be. */
+export function settleFrom(
+  from: Settled,
+  problem: PlanProblem,
+  grid: FloorGrid,
+  jobs: readonly Job[],
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  const {simulate} = options
+  const settled = simulate && !problem.done ? goneOnWith(problem, grid, jobs, from, options, simulate, tick) : null
+  if (!settled) return settleBest(problem, grid, jobs, options, tick)
+  return setInMore(problem, grid, settled.whole?.() ?? settled, simulate!)
 }

@@ -75,9 +75,13 @@ export function tookIn({model, found}: Pick<Settled, 'model' | 'found'>): Took[]
   return Array.from(found.chosen, (o, u) => (o < 0 ? null : {s: model.s[u]![o]!, e: model.e[u]![o]!, w: model.where[u]![o]!}))
 }
 
-/** The fire of a plan as it is without its loads. */
-export function fireOf({firings}: PlanProblem, {option, model}: Settled): FiringOption {
+/** Whether a fire is that of a plan. */
+export function sameFire({option}: Settled): (other: FiringOption) => boolean {
   // A day may have been planned on a few of its fires only, which are then numbered otherwise.
-  const same = ({firing, further}: FiringOption): boolean => firing === option.firing && further === option.further
-  return firings.find(same) ?? firings[model.program.index]!
+  return ({firing, further}) => firing === option.firing && further === option.further
+}
+
+/** The fire of a plan as it is without its loads. */
+export function fireOf({firings}: PlanProblem, settled: Settled): FiringOption {
+  return firings.find(sameFire(settled)) ?? firings[settled.model.program.index]!
 }

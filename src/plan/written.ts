@@ -187,7 +187,9 @@ export function write(
     ...plan,
     unplaced,
     ...(behind.length > 0 ? {late: behind} : {}),
-    ...(told && unplaced.length <= FAR_TOO_MANY ? {ways: waysOf(problem, plan, options, replan)} : {}),
+    ...(told && unplaced.length <= FAR_TOO_MANY
+      ? {ways: waysOf(problem, plan, options, replan, toGoOnFrom(problem, settled))}
+      : {}),
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? [], problem.done ? undefined : options.simulate),
   }
@@ -269,10 +271,16 @@ function drawRange(
   }
 }
 
-/** Dishes above which what hinders one in the plan is told, and no smallest set of them is looked for. */
+/** Dishes, or parts of them, above which what hinders one in the plan is told, and no smallest set of them is looked for. */
 const MANY = 12
 /** Dishes without a place above which it is told of all alike that they are far too many, and ways out are not tried one by one. */
 const FAR_TOO_MANY = 40
+
+/** A morning's plan that leaves something out, if not far too much: what would help is tried by going on from it. */
+function toGoOnFrom({done}: PlanProblem, settled: Settled): Settled | null {
+  const {length} = settled.unplaced
+  return !done && length > 0 && length <= FAR_TOO_MANY ? settled : null
+}
 
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */
 function unplacedOf(
@@ -302,7 +310,8 @@ function unplacedOf(
     return one
   }
   // Of many dishes the fewest that do not go together are not found in a time that anyone would wait.
-  const many = told && options.simulate && problem.dishes.length > MANY
+  const baked = new Set([...settled.model.jobs, ...settled.unplaced.map(({job}) => job)]).size
+  const many = told && options.simulate && Math.max(problem.dishes.length, baked) > MANY
   const hindered = new Map(
     (many ? missing : []).flatMap((one): [string, Hindrance][] => {
       const known = hindrance(one)
@@ -323,6 +332,7 @@ function unplacedOf(
   }
   const remedies = found
     ? remediesOf(problem, plan, missing, found, options, replan, {
+        from: toGoOnFrom(problem, settled),
         hindered,
         lateWith,
         nightly,
