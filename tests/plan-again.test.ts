@@ -49,6 +49,16 @@ it('sets the brown bread in first on the demo’s day, and the white half an hou
     expect(at(crust) - at('rye')).toBeGreaterThanOrEqual(rules.settleIn.minutes)
 })
 
+/** What is made up without a dough is no dough of which something has to become when its dish is lost. */
+it('knows of no doughs but those of dishes that have one', () => {
+  const {plan, problem} = made
+  const told = {mixed: () => [], shaped: () => [], mixing: () => 25}
+  const doughs = doughsSoFar(plan.lit + 2000, plan, partsOf(plan.loads), told, (planned) => planned)
+  const kneaded = problem.dishes.filter(({dough}) => dough !== null).map(({id}) => id)
+  expect(kneaded.length).toBeLessThan(problem.dishes.length)
+  expect(new Set(doughs.map(({dish}) => dish))).toEqual(new Set(kneaded))
+})
+
 describe('a day planned again', () => {
   it('thinks no less of an oven that did as planned, its doors opened as planned', () => {
     // After some loads are in: what their set-ins let out is in the plan, and has to be in the day so far.

@@ -1,6 +1,7 @@
 import type {Dish, DoughTimes} from '../scale/types.js'
 import {bulkOf, workOf} from './dough-times.js'
 import type {Followed} from './followed.js'
+import type {PhraseId} from './phrases.js'
 import {rules, weights} from './rules.js'
 import type {Plan, PlannedDough, PlanProblem, Step} from './types.js'
 
@@ -56,6 +57,9 @@ export interface ToldDoughs {
   readonly mixing: (dish: string, count: number) => number
 }
 
+/** How what has no dough is mixed. */
+const MADE_UP: readonly PhraseId[] = ['make up', 'make up several', 'make up early']
+
 /**
  * The doughs that the plan being followed has for what is not set in yet.
  *
@@ -85,8 +89,11 @@ export function doughsSoFar(
     if (seen.has(key)) return []
     seen.add(key)
     const step = plan.steps.find(
-      ({action, dishes, load: n}) =>
-        (action === 'mix' || action === 'evening before') && n === load.number && dishes.includes(dish),
+      ({action, dishes, load: n, words}) =>
+        (action === 'mix' || action === 'evening before') &&
+        n === load.number &&
+        dishes.includes(dish) &&
+        !MADE_UP.some((id) => id === words?.say.id),
     )
     if (!step) return []
     const nth = counted.get(dish) ?? 0
