@@ -168,6 +168,16 @@ export const dairy = itemRows([
     sources: ['usda-sr28'],
   },
   {
+    id: 'quark',
+    group: 'dairy',
+    spellings: 'fromage frais, fromage blanc',
+    density: span(0.98, 1.03, 1.08),
+    densitySource: 'memory',
+    allergens: ['milk'],
+    sources: ['memory'],
+    note: 'smooth fresh curd; drained in a cloth it is nearest to a curd cheese',
+  },
+  {
     id: 'cream cheese',
     ndb: '01017',
     group: 'dairy',

@@ -93,6 +93,15 @@ export const flours = itemRows([
     sources: ['usda-sr28'],
   },
   {
+    id: 'cracked rye',
+    group: 'meal',
+    spellings: 'rye chops, chopped rye, kibbled rye, rye grits, crushed rye',
+    density: span(0.55, 0.65, 0.75),
+    densitySource: 'memory',
+    allergens: ['rye'],
+    sources: ['memory'],
+  },
+  {
     id: 'spelt flour',
     group: 'flour',
     spellings: 'wholemeal spelt flour, white spelt flour, spelt',
@@ -360,6 +369,15 @@ export const flours = itemRows([
     densitySource: 'usda-sr28',
     allergens: ['wheat'],
     sources: ['usda-sr28'],
+  },
+  {
+    id: 'cracked wheat',
+    group: 'meal',
+    spellings: 'kibbled wheat, crushed wheat, chopped wheat, bulgur, bulghur',
+    density: span(0.6, 0.7, 0.8),
+    densitySource: 'memory',
+    allergens: ['wheat'],
+    sources: ['memory'],
   },
   {
     id: 'millet',
