@@ -19,10 +19,12 @@ import {
   measures,
   sources,
 } from '../src/lexicon/index.js'
+import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {
   cautionSchema,
   coldPlaceSchema,
   itemSchema,
+  kindByItemsSchema,
   kindSchema,
   kneadingSchema,
   measureSchema,
@@ -44,6 +46,7 @@ describe('the tables', () => {
     ['sources', sourceSchema, sources],
     ['cautions', cautionSchema, cautions],
     ['kinds', kindSchema, kinds],
+    ['kindsByItems', kindByItemsSchema, kindsByItems],
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],
     ['coldPlaces', coldPlaceSchema, coldPlaces],

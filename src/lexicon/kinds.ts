@@ -249,6 +249,26 @@ const rows: readonly KindRow[] = [
     source: 'common-practice',
   },
   {
+    id: 'raised tray cake',
+    title: 'Tray cake raised with yeast',
+    words: words('hefekuchen vom blech, yeasted tray cake, raised tray cake, blechkuchen mit hefe'),
+    band: 'moderate',
+    start: {low: 175, best: 195, high: 220},
+    end: 155,
+    done: 95,
+    minutes: span(25, 35, 45),
+    falling: false,
+    overnight: false,
+    place: 'middle',
+    vessel: 'sheet 40 x 30 cm',
+    mass: span(1.3, 2, 3),
+    waterLoss: span(0.06, 0.09, 0.13),
+    feeds: span(12, 16, 24),
+    dough: {mix: 20, rise: 60, shape: 15, prove: 20, hold: 30},
+    sign: 'brown underneath when it is lifted at a corner',
+    source: 'common-practice',
+  },
+  {
     id: 'corn bread',
     title: 'Corn bread and Indian cakes',
     words: words(
@@ -292,6 +312,7 @@ const rows: readonly KindRow[] = [
     feeds: span(6, 8, 8),
     keeps: true,
     sign: 'sounds hollow when rapped; go in as soon as it is mixed',
+    leavened: {words: words('bannock, barley bannock, oat bannock'), by: 'yeast', kind: 'oven-bottom bread'},
     source: 'common-practice',
   },
   {
@@ -403,6 +424,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     sign: 'a clean straw; it burns easily for its treacle, so look early',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',
   },
   {
@@ -448,6 +470,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 14),
     keeps: true,
     sign: 'a clean straw from the middle; shrinking from the tin',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',
   },
   {
@@ -467,6 +490,7 @@ const rows: readonly KindRow[] = [
     waterLoss: span(0.07, 0.1, 0.13),
     feeds: span(4, 5, 6),
     sign: 'springs back to a touch; shrinking from the tin',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'us-household-1938',
     note: 'layer cake at 375 °F for 20 minutes',
   },
@@ -513,6 +537,7 @@ const rows: readonly KindRow[] = [
     feeds: span(20, 28, 40),
     keeps: true,
     sign: 'a clean straw from the middle; it sings no more when held to the ear',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',
     note: '275 °F for 3–4 hours in a US household cookbook of about 1938',
   },
@@ -537,6 +562,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     sign: 'coloured at the edge and underneath',
+    leavened: {by: 'yeast', kind: 'buns'},
     source: 'common-practice',
   },
   {
@@ -559,6 +585,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     sign: 'set at the edge, a few moist crumbs on a straw from the middle',
+    leavened: {by: 'yeast', kind: 'raised tray cake'},
     source: 'common-practice',
   },
   {

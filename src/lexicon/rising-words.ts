@@ -36,6 +36,12 @@ export const risingWords: readonly RisingWord[] = [
     'shapes',
     'shape, shapes, shaped, shaping, mould up, mould it, mould them, mould into, mold up, mold it, mold them, mold into, roll out, roll it out, roll them out, roll up, plait, braid, divide, spread the dough, press the dough, stretch the dough, formen, formt, geformt, wirken, rundwirken, langwirken, teilen, rund schleifen, ausrollen, flechten',
   ),
+  // "Prove 45 minutes in the tins" is no shaping; "when risen put it in tins" is.
+  row(
+    'put',
+    'puts',
+    'put, place, set, lay, turn, drop, fill, tip, pour, transfer, pack, press, divide, shape, shaped, make, made, form, mould, mold, roll, legen, setzen, geben, fullen, stellen',
+  ),
   row('into', 'into', 'in, into, to, on, onto, upon, zu'),
   row(
     'piece',

@@ -214,13 +214,15 @@ export const risingWordSchema = z.object({
   /**
    * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`);
    * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
-   * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it; `rises`: that it does;
+   * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it, nor where it only stands
+   * there and rises, unless something `puts` it there; `rises`: that it does;
    * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
    */
   use: z.enum([
     'leaven',
     'sponge',
     'sets',
+    'puts',
     'stirs',
     'main',
     'kneads',
@@ -401,6 +403,22 @@ export const kindSchema = z.object({
   note: z.string().optional(),
 })
 export type DishKind = z.infer<typeof kindSchema>
+
+const groupsSchema = z.array(itemSchema.shape.group).min(1)
+/** A kind of dish raised by yeast or leaven, told by what goes into it. Shares are of weight; liquids are left out of the whole. */
+export const kindByItemsSchema = z.object({
+  id: z.string(),
+  /** Id of the kind. */
+  kind: z.string(),
+  /** What it is made of, and the least share of the whole. */
+  main: z.object({groups: groupsSchema, share: z.number().min(0).max(1)}),
+  /** Of `main`, these items make the least share. */
+  of: z.object({items: z.array(z.string()).min(1), share: z.number().min(0).max(1)}).optional(),
+  /** What is in it besides, each at least so many times the weight of `main`. */
+  beside: z.array(z.object({groups: groupsSchema, toMain: z.number().min(0)})).optional(),
+  source: z.string(),
+})
+export type KindByItems = z.infer<typeof kindByItemsSchema>
 
 /** A sign told in words: what a cook sees. `of` says which temperature it speaks of, `celsius` how hot that is. */
 export const signSchema = z.object({

@@ -86,7 +86,10 @@ export function fillFromKind(known: Known): Inferred[] {
   inferred.push({
     field: 'kind',
     value: row.id,
-    why: `“${kind.words}” in the ${kind.by === 'title' ? 'title' : 'text'}${kind.leaven === undefined ? '' : `, raised by ${kind.leaven}`}`,
+    why:
+      kind.by === 'items'
+        ? `neither title nor text names a dish; told by its ${kind.words}`
+        : `“${kind.words}” in the ${kind.by}${kind.leaven === undefined ? '' : `, raised by ${kind.leaven}`}`,
   })
   if (row.vessel === 'none') return inferred
   const from = `usual for ${row.title.toLowerCase()} (${row.source})`

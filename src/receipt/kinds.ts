@@ -1,5 +1,7 @@
 import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
-import type {DishKind} from '../lexicon/schema.js'
+import {kindsByItems} from '../lexicon/kinds-by-items.js'
+import type {DishKind, Item, KindByItems} from '../lexicon/schema.js'
+import {convert} from '../measure/convert.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import type {ReadIngredient} from './types.js'
@@ -8,8 +10,8 @@ import type {ReadIngredient} from './types.js'
 export interface KindFound {
   readonly id: string
   readonly words: string
-  /** The title says it, or only the text. */
-  readonly by: 'title' | 'text'
+  /** The title says it, or only the text; or only what goes in tells it, and `words` are those things. */
+  readonly by: 'title' | 'text' | 'items'
   /** The leaven among the ingredients that decided between two kinds of bread. */
   readonly leaven?: 'yeast' | 'sourdough'
 }
@@ -23,7 +25,7 @@ const BAKES: ReadonlySet<string> = new Set(['bake', 'baked', 'baking', 'oven', '
 
 /**
  * The kind of dish a receipt is. A title is read head first: in "Apple pudding with a crust" the pudding counts, in "Plum cake, without
- * eggs" the cake. A receipt whose title says nothing is taken by its text, if it bakes at all.
+ * eggs" the cake. A receipt whose title says nothing is taken by its text, and then by what goes in, if it bakes at all.
  *
  * @param ingredients what goes in: a pie of meat is a meat pie
  * @returns null where nothing tells
@@ -67,6 +69,31 @@ const LEAVENS: ReadonlySet<string> = new Set([...YEASTS, 'leaven'])
 const LOAF = /\bloa(?:f|ves)\b/i
 const PLAIN_LOAF = 'white bread'
 
+const isLeaven = ({item}: ReadIngredient): boolean => LEAVENS.has(lookUpItem(item)?.id ?? '')
+
+/** The kind that the ingredients alone tell, of what yeast or leaven raises; null where none does, or their weights are not known. */
+function byItems(ingredients: readonly ReadIngredient[]): KindFound | null {
+  const leaven = ingredients.find(isLeaven)
+  if (leaven === undefined) return null
+  const weighed = ingredients.flatMap((one) => {
+    const row = lookUpItem(one.item)
+    const grams = row === null ? null : convert({...one, year: null, place: null}).grams
+    return row === null || grams === null ? [] : [{row, grams: grams.likely}]
+  })
+  const sum = (is: (row: Item) => boolean): number => weighed.reduce((mass, {row, grams}) => mass + (is(row) ? grams : 0), 0)
+  const whole = sum(({id, group}) => group !== 'liquid' && group !== 'spirit' && id !== 'milk')
+  for (const {kind, main, of, beside = []} of kindsByItems) {
+    const isMain = ({group}: Item): boolean => main.groups.includes(group)
+    const isTelling = (item: Item): boolean => isMain(item) && (of === undefined || of.items.includes(item.id))
+    const mass = sum(isMain)
+    if (mass <= 0 || mass < main.share * whole || sum(isTelling) < (of?.share ?? 0) * mass) continue
+    if (!beside.every(({groups, toMain}) => sum(({group}) => groups.includes(group)) >= toMain * mass)) continue
+    const [first] = weighed.filter(({row}) => isTelling(row)).sort((a, b) => b.grams - a.grams)
+    return {id: kind, words: `${first!.row.id} and ${leaven.item}`, by: 'items'}
+  }
+  return null
+}
+
 function byName(section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
   const title = section.title === '' ? null : byTitle(section.title)
   let bakes = false
@@ -75,11 +102,11 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   if (title === null) {
     const loaf = LOAF.exec(section.title)
     if (loaf !== null) {
-      const raised = ingredients.some(({item}) => LEAVENS.has(lookUpItem(item)?.id ?? ''))
+      const raised = ingredients.some(isLeaven)
       const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
       if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
     }
-    return bakes ? byText(section) : null
+    return bakes ? (byText(section) ?? byItems(ingredients)) : null
   }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =

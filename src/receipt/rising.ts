@@ -127,8 +127,18 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
   if (at('into', tokens, k) === null) return false
   for (let j = k + 1; j < tokens.length && j <= k + REACH && tokens[j]!.block === block && tokens[j]!.kind !== 'mark'; j++) {
     if (at('pieces', tokens, j) !== null) return tokens[k]!.word !== 'to' && !/^(?:in|on)$/.test(tokens[k]!.word)
-    if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k)
+    if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k) && !risesThere(tokens, k)
     if (at('into', tokens, j) !== null) return false
+  }
+  return false
+}
+
+/** Whether what stands before "in the tins" rises there, and nothing behind its rising puts it there. */
+function risesThere(tokens: readonly Token[], k: number): boolean {
+  if (!/^(?:in|on)$/.test(tokens[k]!.word)) return false
+  for (let j = k - 1; j >= sentenceAt(tokens, k)[0]; j--) {
+    if (at('puts', tokens, j) !== null) return false
+    if (at('rises', tokens, j) !== null) return true
   }
   return false
 }

@@ -796,6 +796,7 @@ export const deKinds: Readonly<Record<string, string>> = {
   rolls: 'Brötchen',
   buns: 'Hefebrötchen und Teekuchen',
   'raised cake': 'Hefekuchen',
+  'raised tray cake': 'Hefekuchen vom Blech',
   'corn bread': 'Maisbrot',
   'soda bread': 'Sodabrot',
   muffins: 'Muffins',

@@ -478,6 +478,10 @@ const sentences: Book['sentences'] = [
   ['“{words}” in the title, raised by sourdough', '„{words}“ im Titel, mit Sauerteig getrieben'],
   ['“{words}” in the text, raised by sourdough', '„{words}“ im Text, mit Sauerteig getrieben'],
   ['“{words}” in the title', '„{words}“ im Titel'],
+  [
+    'neither title nor text names a dish; told by its {words}',
+    'weder Titel noch Text nennen ein Gebäck; nach den Zutaten {words:list}',
+  ],
   ['“{words}” in the text', '„{words}“ im Text'],
   [
     'the receipt names no heat; usual for {kind} ({source})',
