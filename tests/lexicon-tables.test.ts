@@ -30,7 +30,9 @@ import {
   measureSchema,
   shapingSchema,
   sourceSchema,
+  vesselWordSchema,
 } from '../src/lexicon/schema.js'
+import {vesselWords} from '../src/lexicon/vessel-words.js'
 
 /** The canonical measures of the translate contract. */
 const CANONICAL =
@@ -47,6 +49,7 @@ describe('the tables', () => {
     ['cautions', cautionSchema, cautions],
     ['kinds', kindSchema, kinds],
     ['kindsByItems', kindByItemsSchema, kindsByItems],
+    ['vesselWords', vesselWordSchema, vesselWords],
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],
     ['coldPlaces', coldPlaceSchema, coldPlaces],

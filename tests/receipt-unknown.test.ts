@@ -85,7 +85,7 @@ describe('receipts as newcomers write them', () => {
     ],
     [
       '1 kg Mehl, 1 Pckg. Lebkuchengewürz dazugeben.',
-      ['1 kg Mehl = 1 kilogram flour', '1 Pckg. Lebkuchengewürz = 1 packet lebkuchengewurz'],
+      ['1 kg Mehl = 1 kilogram flour', '1 Pckg. Lebkuchengewürz = 1 packet spice'],
     ],
     [
       'Cream 1/2 lb. butter; add 1 teasp. baking pdr., 2 oz. peel.',

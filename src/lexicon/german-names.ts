@@ -62,7 +62,7 @@ export const germanNames: Readonly<Record<string, string>> = {
   goose: 'Gans, Gänsekeulen, Gänsebrust',
   duck: 'Ente, Entenkeulen, Entenbrust',
   chicken: 'Huhn, Hähnchen, Brathähnchen, Hähnchenkeulen, Suppenhuhn, Hühnchen, Poularde',
-  bacon: 'Bauchspeck, Räucherspeck, Speckwürfel, durchwachsener Speck, geräucherter Speck, Speck, Frühstücksspeck',
+  bacon: 'Bauchspeck, Räucherspeck, Speckwürfel, durchwachsener Speck, geräucherter Speck, fetter Speck, gewürfelter Speck, Speckscheiben, Frühstücksspeck',
   bean: 'Bohnen, weiße Bohnen, getrocknete Bohnen, Kidneybohnen, grüne Bohnen, dicke Bohnen',
   mustard: 'Senf',
   marjoram: 'Majoran',

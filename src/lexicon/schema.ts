@@ -404,6 +404,15 @@ export const kindSchema = z.object({
 })
 export type DishKind = z.infer<typeof kindSchema>
 
+/** Words by which a vessel's size is told: what they are in it is `use`. */
+export const vesselWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['unit', 'long unit', 'times', 'way', 'depth', 'small', 'noun', 'elsewhere', 'number of', 'thing']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type VesselWord = z.infer<typeof vesselWordSchema>
+
 const groupsSchema = z.array(itemSchema.shape.group).min(1)
 /** A kind of dish raised by yeast or leaven, told by what goes into it. Shares are of weight; liquids are left out of the whole. */
 export const kindByItemsSchema = z.object({

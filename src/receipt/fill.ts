@@ -5,7 +5,7 @@ import {type KindFound, raisedBySoda} from './kinds.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
 import type {Inferred, OvenPhrase, ReadIngredient, ReadReceipt, ReceiptFacts, TimePhrase, Yield} from './types.js'
-import {isInches, vesselStated, writtenSizes} from './vessel-sizes.js'
+import {isInches, thingSized, vesselStated, writtenSizes} from './vessel-sizes.js'
 
 const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 
@@ -68,7 +68,10 @@ export interface Known {
 export function fillFromKind(known: Known): Inferred[] {
   const {facts, kind, ingredients, oven, times, untimed = [], serves, section} = known
   const inferred: Inferred[] = []
-  const sized = facts.vessel === undefined ? vesselStated(section, ingredients) : null
+  const sized =
+    facts.vessel === undefined
+      ? (vesselStated(section, ingredients) ?? (kind === null ? null : thingSized(section, ingredients, kind.id)))
+      : null
   const stated: Inferred[] =
     sized === null
       ? []

@@ -37,6 +37,8 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
     named !== null && sweet?.words.includes(named.words) && ingredients.some(isSweetening) ? {...named, id: sweet.kind} : named
   const other = found === null ? undefined : lookUpKind(found.id)?.leavened
   if (found === null || other === undefined || (other.words !== undefined && !other.words.includes(found.words))) return found
+  // Of a cake, yeast beside soda is none, or another way of raising it.
+  if (lookUpKind(found.id)?.dough === undefined && ingredients.some(({item}) => isSoda(lookUpItem(item)))) return found
   return leavenOf(ingredients) === other.by ? {...found, id: other.kind, leaven: other.by} : found
 }
 
@@ -51,6 +53,9 @@ function leavenOf(ingredients: readonly ReadIngredient[]): 'yeast' | 'sourdough'
   const yeast = YEASTS.some((id) => ids.has(id))
   return sour === yeast ? null : sour ? 'sourdough' : 'yeast'
 }
+
+/** A leaven that is neither yeast nor sourdough. */
+const isSoda = (row: Item | null): boolean => row?.group === 'leaven' && row.id !== 'leaven' && !YEASTS.includes(row.id)
 
 /** Whether what raises it is soda or its like alone: it is set in as soon as it is mixed. */
 export function raisedBySoda(ingredients: readonly Pick<ReadIngredient, 'item'>[]): boolean {

@@ -644,6 +644,14 @@ export const deMessages: Book['sentences'] = [
   ],
   ['the sizes of “{words}” have no unit', 'die Größen in „{words}“ haben keine Einheit'],
   ['“{word}” is no unit of length', '„{word}“ ist keine Längeneinheit'],
+  [
+    '“{word}” in “{words}” is no unit of length: the size of the vessel is not read',
+    '„{word}“ in „{words}“ ist keine Längeneinheit: die Größe des Gefäßes ist nicht gelesen',
+  ],
+  [
+    'write inches or centimetres, or state the vessel in the front matter: vessel: round 23 x 6 cm',
+    'Zoll (inches) oder Zentimeter schreiben, oder das Gefäß im Kopf der Datei: vessel: round 23 x 6 cm',
+  ],
   ['{size} is no size for a vessel', '{size} ist keine Größe für ein Gefäß'],
   ['“{words}” has {n} sizes, too many for {shape}', '„{words}“ hat {n} Größen, zu viele für diese Form'],
   [
