@@ -87,8 +87,10 @@ export const methodYields = {
   into: set('into, in, zu'),
   between: set('between, among, auf'),
   things: set(
-    'loaf, loaves, rolls, buns, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, wigs, wiggs, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
+    'loaf, loaves, rolls, buns, pies, tarts, tartlets, turnovers, farls, scones, biscuits, cookies, cakes, crumpets, muffins, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, wigs, wiggs, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
   ),
+  /** What is whole as it is named: "raise the paste into six pies", where "divide the paste in two" is not. */
+  filled: set('pies, tarts, tartlets, turnovers, pasties'),
   ones: set('roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
   vessels: set('tin, tins, pan, pans, moulds, molds, ramekins, kastenformen, springformen, formen'),
   /** What is done with pieces that make one loaf together, or no loaf. */
@@ -99,6 +101,8 @@ export const methodYields = {
   verbs: {
     divide: set('divide, divided, portion, scale, split, teilen, aufteilen, unterteilen, portionieren'),
     shape: set('shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work'),
+    /** With the count just behind: "shape two loaves". */
+    forms: set('form, shape, mould, mold'),
     cut: set('cut, halve, halved, halves, schneiden, halbieren, abstechen'),
     behind: set(
       'teilen, aufteilen, unterteilen, portionieren, formen, verteilen, fullen, geben, wirken, backen, geteilt, geformt',
