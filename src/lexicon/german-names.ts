@@ -62,7 +62,8 @@ export const germanNames: Readonly<Record<string, string>> = {
   goose: 'Gans, Gänsekeulen, Gänsebrust',
   duck: 'Ente, Entenkeulen, Entenbrust',
   chicken: 'Huhn, Hähnchen, Brathähnchen, Hähnchenkeulen, Suppenhuhn, Hühnchen, Poularde',
-  bacon: 'Bauchspeck, Räucherspeck, Speckwürfel, durchwachsener Speck, geräucherter Speck, fetter Speck, gewürfelter Speck, Speckscheiben, Frühstücksspeck',
+  bacon:
+    'Bauchspeck, Räucherspeck, Speckwürfel, durchwachsener Speck, geräucherter Speck, fetter Speck, gewürfelter Speck, Speckscheiben, Frühstücksspeck',
   bean: 'Bohnen, weiße Bohnen, getrocknete Bohnen, Kidneybohnen, grüne Bohnen, dicke Bohnen',
   mustard: 'Senf',
   marjoram: 'Majoran',

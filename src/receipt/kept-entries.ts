@@ -99,6 +99,13 @@ function setsSponge({words, tokens}: View, at: number): boolean {
   return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
 }
 
+const PASTES: ReadonlySet<string> = new Set(['paste', 'pastry', 'crust', 'dough', 'batter'])
+/** Whether flour and what wets or shortens it are among the entries with their amounts. */
+const makesPaste = (kept: readonly Draft[]): boolean =>
+  [/^(?:flour|meal)$/, /^(?:fat|liquid|dairy|egg)$/].every((group) =>
+    kept.some(({low, row}) => low !== null && group.test(row?.group ?? '')),
+  )
+
 /** Before a name that was given before. */
 const KNOWN_BY: ReadonlySet<string> = new Set(['the', 'your', 'this', 'these', 'said'])
 
@@ -157,6 +164,8 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       // "A pound of salt pork … put the pork in the pot": the same, by its last word.
       if (KNOWN_BY.has(view.words[d.start - 1] ?? '') && kept.some((one) => one.low !== null && one.item.endsWith(` ${d.item}`)))
         continue
+      // "Raise the paste", of the flour and the lard that were given.
+      if (PASTES.has(d.item) && KNOWN_BY.has(view.words[d.start - 1] ?? '') && makesPaste(kept)) continue
       if (titleWords[titleWords.length - 1] === d.item) continue
       if (entries.listed) continue
       seen.add(key(d))

@@ -548,7 +548,10 @@ export function statedYields(section: Section): StatedYields {
       if (
         (/^(?:makes|yields?|produces|gives|ergibt|quantity|menge)$/.test(t.word) ||
           (t.word === 'make' && makesYield(tokens, i))) &&
-        (tokens[j]!.kind === 'number' || c.about !== null || c.high >= FEWEST_ALONE || (c.high > 1 && (closes(after(c.end)) || (after(c.end) === ',' && /^(?:each|of|about)$/.test(after(c.end + 1)))))) &&
+        (tokens[j]!.kind === 'number' ||
+          c.about !== null ||
+          c.high >= FEWEST_ALONE ||
+          (c.high > 1 && (closes(after(c.end)) || (after(c.end) === ',' && /^(?:each|of|about)$/.test(after(c.end + 1)))))) &&
         (tokens[k] === undefined || tokens[k]!.block !== block || tokens[k]!.kind === 'mark' || pastAbout(tokens, c.end) > c.end)
       ) {
         makes(phrase(i, c.end, c, 'pieces'), i)
