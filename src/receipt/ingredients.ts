@@ -1,5 +1,5 @@
 import {textOf} from './amounts.js'
-import {partIn, partLine} from './dish-parts.js'
+import {isPartAlone, partIn, partLine} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
@@ -114,6 +114,8 @@ class IngredientReader {
         continue
       }
       if (block.kind === 'item') {
+        // "- for the paste": a label over the items below it.
+        if (!steps && isPartAlone(this.view, from, to) && partLine(this.entries, from, to)) continue
         if (!steps && looksListed(this.view, from, to)) {
           this.entries.listed = true
           this.line(from, to)
@@ -124,6 +126,7 @@ class IngredientReader {
       if (lines.length > 1 && mostlyListed(this.view, lines)) {
         this.entries.listed = true
         for (const [a, z] of lines) {
+          if (isPartAlone(this.view, a, z) && partLine(this.entries, a, z)) continue
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')
         }
