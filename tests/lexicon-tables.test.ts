@@ -30,8 +30,10 @@ import {
   measureSchema,
   shapingSchema,
   sourceSchema,
+  stageHeadSchema,
   vesselWordSchema,
 } from '../src/lexicon/schema.js'
+import {stageHeads} from '../src/lexicon/stage-heads.js'
 import {vesselWords} from '../src/lexicon/vessel-words.js'
 
 /** The canonical measures of the translate contract. */
@@ -49,6 +51,7 @@ describe('the tables', () => {
     ['cautions', cautionSchema, cautions],
     ['kinds', kindSchema, kinds],
     ['kindsByItems', kindByItemsSchema, kindsByItems],
+    ['stageHeads', stageHeadSchema, stageHeads],
     ['vesselWords', vesselWordSchema, vesselWords],
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],

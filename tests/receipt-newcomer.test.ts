@@ -133,3 +133,68 @@ describe('what a thing is cut into', () => {
     expect(vessel('# Muffins\n\n- 2 lb flour\n\nPour into buttered rings and bake in a quick oven.')).toMatch(/^round 3 1\/2/)
   })
 })
+
+describe('a table of the stages of a dough', () => {
+  const rye = `# Weekend rye
+
+| | Sour | Dough | Total |
+|---|---|---|---|
+| Rye flour | 300 g | 500 g | 800 g |
+| Water | 300 g | 280 g | 580 g |
+| Starter | 30 g | | 30 g |
+| Sour | | 630 g | |
+| Salt | | 16 g | 16 g |
+
+Let the sour stand 14 hours. Mix all to a dough, rest 30 minutes, shape, prove one hour and bake 55 minutes.
+`
+  it('is read stage by stage, without its sums, and the sour once', () => {
+    expect(entries(rye)).toEqual([
+      'leaven: 300 gram rye flour',
+      '500 gram rye flour',
+      'leaven: 300 gram water',
+      '280 gram water',
+      'leaven: 30 gram starter',
+      '16 gram salt',
+    ])
+    expect(read(rye).ingredients[0]!.notes).toContain('Sour 630 g')
+    expect(translate(rye, {file: 'a.md'}).messages).toEqual([])
+  })
+  it('and its times', () => {
+    expect(read(rye).times.map(({stage, of}) => stage ?? of)).toEqual(['sponge', 'rise', 'prove', 'bake'])
+  })
+  it('with the measure in its heads, and in German', () => {
+    expect(
+      entries(
+        '# Mischbrot\n\n| Zutat | Vorteig (g) | Hauptteig (g) |\n|---|---|---|\n| Weizenmehl | 200 | 600 |\n| Hefe | 2 | 10 |\n\nBacken.\n',
+      ),
+    ).toEqual(['sponge: 200 gram flour', '600 gram flour', 'sponge: 2 gram yeast', '10 gram yeast'])
+  })
+  it('but two sizes are still two sizes', () => {
+    const sizes = '# Cake\n\n| | Small | Large |\n|---|---|---|\n| Flour | 200 g | 400 g |\n\nBake.\n'
+    expect(entries(sizes)).toEqual(['200 gram flour'])
+    expect(translate(sizes, {file: 'a.md'}).messages.map(({rule}) => rule)).toEqual(['table-columns'])
+  })
+  it('and sour cream is no sour', () => {
+    const text = bread('Add 20 g yeast. Knead. Let the sour cream stand 2 hours. Let rise 1 hour and bake 40 minutes.')
+    expect(read(text).times.map(({stage}) => stage)).not.toContain('sponge')
+  })
+})
+
+describe('a label that stands alone', () => {
+  it.each([
+    '# Plate pie\n\nfor the paste\n8 oz flour\n4 oz lard\n\nfor the filling\n1 lb currants\n\nBake.\n',
+    '# Plate pie\n\n- for the paste\n- 8 oz flour\n- 4 oz lard\n- for the filling\n- 1 lb currants\n\nBake.\n',
+    '# Plate pie\n\nFor the paste\n\n- 8 oz flour\n- 4 oz lard\n\nFor the filling\n\n- 1 lb currants\n\nBake.\n',
+  ])('sets the part: %s', (text) => {
+    expect(entries(text)).toEqual(['paste: 8 ounce flour', 'paste: 4 ounce lard', 'filling: 1 pound currant'])
+  })
+  it('in German too', () => {
+    expect(entries('# Zwiebelkuchen\n\n- für den Teig\n- 500 g Mehl\n- für den Belag\n- 1 kg Zwiebeln\n\nBacken.\n')).toEqual([
+      '500 gram flour',
+      'topping: 1 kilogram onion',
+    ])
+  })
+  it('and what goes in for a purpose is an entry', () => {
+    expect(entries('# Pie\n\n- 8 oz flour\n- butter for the tin\n- for frying: 1 lb lard\n\nBake.\n')).toContain('1 pound lard')
+  })
+})

@@ -18,13 +18,19 @@ export const risingWords: readonly RisingWord[] = [
     'leaven',
     'yeast, yest, yeest, barm, balm, emptins, leaven, levain, starter, sourdough, sponge, spunge, preferment, poolish, biga, hefe, trockenhefe, frischhefe, backhefe, germ, sauerteig, anstellgut, vorteig, roggensauer',
   ),
-  row('sponge', 'sponge', 'sponge, spunge, preferment, poolish, biga, levain, vorteig, sauerteig'),
+  row(
+    'sponge',
+    'sponge',
+    'sponge, spunge, preferment, poolish, biga, levain, sour, rye sour, vorteig, sauerteig, sauer, roggensauer, weizensauer, vollsauer, grundsauer',
+  ),
   row('set', 'sets', 'make, made, set, start, build, prepare, begin, for the, fur den, ansetzen, angesetzt'),
   row(
     'stir',
     'stirs',
     'stir, mix, feed, refresh, beat, whisk, combine, anruhren, verruhren, ruhren, mischen, vermischen, vermengen, ansetzen, angesetzt',
   ),
+  // "Let the sour stand 14 hours", "den Vorteig 12 Stunden reifen lassen"
+  row('let', 'lets', 'let, leave, allow, lass, lasse, lassen'),
   row('main', 'main', 'dough, main dough, final dough, bread dough, second dough, teig, hauptteig, brotteig'),
   row(
     'knead',

@@ -212,7 +212,8 @@ export const risingWordSchema = z.object({
   id: z.string(),
   phrases: z.array(z.string()).min(1),
   /**
-   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`);
+   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`),
+   * and what `lets` it wait;
    * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it, nor where it only stands
    * there and rises, unless something `puts` it there; `rises`: that it does;
@@ -222,6 +223,7 @@ export const risingWordSchema = z.object({
     'leaven',
     'sponge',
     'sets',
+    'lets',
     'puts',
     'stirs',
     'main',
@@ -403,6 +405,15 @@ export const kindSchema = z.object({
   note: z.string().optional(),
 })
 export type DishKind = z.infer<typeof kindSchema>
+
+/** What heads a column of a table of a dough's stages, and which part of the receipt its amounts are. */
+export const stageHeadSchema = z.object({
+  id: z.string(),
+  part: z.string(),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type StageHead = z.infer<typeof stageHeadSchema>
 
 /** Words by which a vessel's size is told: what they are in it is `use`. */
 export const vesselWordSchema = z.object({

@@ -457,6 +457,8 @@ const sentences: Book['sentences'] = [
     'ohne Maß geschrieben: in Gramm gelesen, wie der Rest der Liste',
   ],
 
+  ['{item}, of this stage', '{item:item}, von dieser Stufe'],
+
   // What is ours (receipt/fill.ts, scale/dishes.ts, scale/need.ts)
   ['kind', 'Art'],
   ['oven', 'Ofen'],
