@@ -101,7 +101,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           ...place(one.start),
           severity: 'warning',
           rule: 'measure-taken',
-          reason: `“${noteWords(one.text)}” has no measure: it is read in grams, as the rest of the list is`,
+          reason:
+            one.takenBy === undefined
+              ? `“${noteWords(one.text)}” has no measure: it is read in grams, as the rest of the list is`
+              : `“${noteWords(one.text)}” has no measure, nor has the rest of the list: it is read in grams, since the numbers are so large`,
           suggest: 'write the measure behind the number, as in “500 g flour”',
         })
       if (one.unmeasured === true)

@@ -262,6 +262,10 @@ export const deMessages: Book['sentences'] = [
     '“{words}” has no measure: it is read in grams, as the rest of the list is',
     '„{words}“ hat kein Maß: gelesen wird in Gramm, wie der Rest der Liste',
   ],
+  [
+    '“{words}” has no measure, nor has the rest of the list: it is read in grams, since the numbers are so large',
+    '„{words}“ hat kein Maß, auch die übrige Liste nicht: gelesen wird in Gramm, da die Zahlen so groß sind',
+  ],
   ['write the measure behind the number, as in “500 g flour”', 'das Maß hinter die Zahl schreiben, wie „500 g Mehl“'],
   [
     'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',

@@ -457,6 +457,10 @@ const sentences: Book['sentences'] = [
     'ohne Maß geschrieben: in Gramm gelesen, wie der Rest der Liste',
   ],
 
+  [
+    'no measure is written in the whole list: read in grams, since its numbers are so large',
+    'in der ganzen Liste steht kein Maß: in Gramm gelesen, da die Zahlen so groß sind',
+  ],
   ['{item}, of this stage', '{item:item}, von dieser Stufe'],
 
   // What is ours (receipt/fill.ts, scale/dishes.ts, scale/need.ts)
