@@ -7,7 +7,7 @@ export const flours = itemRows([
     ndb: '20081',
     group: 'flour',
     spellings:
-      'wheat flour, fine flour, flower, white flour, plain flour, all-purpose flour, all purpose flour, ap flour, the best flour, wheaten flour, superfine flour, sifted flour, dried flour, strong white flour, finest flour, household flour, fine wheat flour, flour of wheat, seconds flour, common flour, biscuit flour',
+      'tipo, typ, wheat flour, fine flour, flower, white flour, plain flour, all-purpose flour, all purpose flour, ap flour, the best flour, wheaten flour, superfine flour, sifted flour, dried flour, strong white flour, finest flour, household flour, fine wheat flour, flour of wheat, seconds flour, common flour, biscuit flour',
     density: span(0.42, 0.528, 0.62),
     densitySource: 'usda-sr28',
     oldDensity: {density: span(0.42, 0.5, 0.6), to: 1899, source: 'pg-9624', note: 'a quart weighs about a pound (1837)'},

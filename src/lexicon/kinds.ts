@@ -14,7 +14,7 @@ const rows: readonly KindRow[] = [
     id: 'white bread',
     title: 'White bread',
     words: words(
-      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot, butterzopf, zopf, züpfe, sonntagszopf',
+      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot, pain rustique, pane rustico, pain ordinaire, butterzopf, zopf, züpfe, sonntagszopf',
     ),
     titles: words(
       'cob, wheat cob, cob loaf, batch, batch loaf, boule, batard, coburg, coburg loaf, danish loaf, vienna loaf, household loaf, hearth loaf, white loaf, wheat loaf, wheaten loaf, milk loaf, plait, plaited loaf, french stick, quartern loaf, half quartern loaf, split tin, tin loaf, tin loaves, tinned loaf, tins of bread',
@@ -364,7 +364,7 @@ const rows: readonly KindRow[] = [
     id: 'crackers',
     title: 'Hard biscuits and crackers',
     words: words(
-      'crackers, hard biscuits, hard biscuit, water biscuits, captain biscuits, ship biscuit, beaten biscuit, abernethy biscuits, oatcakes, oat cakes',
+      'crackers, hard biscuits, hard biscuit, water biscuits, captain biscuits, ship biscuit, beaten biscuit, abernethy biscuits, oatcakes, oat cakes, hardtack, hard tack, ship’s biscuit, ship bread, sea biscuit, pilot bread',
     ),
     band: 'moderate',
     start: {low: 150, best: 180, high: 220},
@@ -928,7 +928,7 @@ const rows: readonly KindRow[] = [
     id: 'beans',
     title: 'Baked beans in a crock',
     words: words(
-      'baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans, gebackene bohnen, bohnentopf',
+      'baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans, haricots, haricot beans, pease, baked peas, gebackene bohnen, bohnentopf',
     ),
     band: 'slack',
     start: {low: 105, best: 160, high: 230},
@@ -1118,7 +1118,7 @@ const rows: readonly KindRow[] = [
     id: 'baked fruit',
     title: 'Baked apples, pears and quinces',
     words: words(
-      'baked apples, baked pears, apples baked, pears baked, baked quinces, stewed pears in the oven, wardens, black caps, baked peaches, to bake apples, to bake pears, bratäpfel, bratapfel',
+      'baked apples, baked pears, apples baked, pears baked, baked quinces, stewed pears in the oven, wardens, black caps, baked peaches, to bake apples, to bake pears, to bake quinces, to bake wardens, quinces baked, bratäpfel, bratapfel',
     ),
     band: 'slow',
     start: {low: 110, best: 150, high: 190},
@@ -1139,7 +1139,7 @@ const rows: readonly KindRow[] = [
     id: 'drying fruit',
     title: 'Fruit, herbs and crumbs dried overnight',
     words: words(
-      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes, dörrobst, apfelringe, dörrpflaumen, getrocknete äpfel, getrocknete birnen, getrocknete tomaten',
+      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes, dörrobst, apfelringe, dörrpflaumen, dörrbirnen, hutzeln, kletzen, gedörrte birnen, gedörrte äpfel, gedörrte pflaumen, gedörrte zwetschgen, getrocknete äpfel, getrocknete birnen, getrocknete tomaten',
     ),
     titles: words('dried in cakes, dried in the oven, dried in a slack oven, dried in the last of the heat'),
     band: 'slack',

@@ -40,7 +40,7 @@ export const risingWords: readonly RisingWord[] = [
   row(
     'shape',
     'shapes',
-    'shape, shapes, shaped, shaping, mould up, mould it, mould them, mould into, mold up, mold it, mold them, mold into, roll out, roll it out, roll them out, roll up, plait, braid, divide, spread the dough, press the dough, stretch the dough, formen, formt, geformt, wirken, rundwirken, langwirken, teilen, rund schleifen, ausrollen, flechten',
+    'shape, shapes, shaped, shaping, mould up, mould it, mould them, mould into, mold up, mold it, mold them, mold into, roll out, roll it out, roll them out, roll up, plait, braid, divide, scale, scaled, preshape, pre-shape, final shape, spread the dough, press the dough, stretch the dough, formen, formt, geformt, wirken, rundwirken, langwirken, teilen, rund schleifen, ausrollen, flechten',
   ),
   // "Prove 45 minutes in the tins" is no shaping; "when risen put it in tins" is.
   row(

@@ -26,7 +26,10 @@ export function partIn(view: View, from: number, to: number): string {
 }
 
 /** "For 4 pizzas", "For one 2 kg loaf": how much it makes, and no part. */
-const counts = ({tokens, bits}: View, at: number): boolean => tokens[at]?.kind === 'number' || (bits[at]! & CARDINAL) !== 0
+const counts = ({tokens, bits, words}: View, at: number): boolean =>
+  tokens[at]?.kind === 'number' ||
+  (bits[at]! & CARDINAL) !== 0 ||
+  /^(?:class|party|family|group|company|crowd)$/.test(words[at + 1] ?? '')
 
 const PARTS_ALONE = new Set([
   'streusel',
@@ -92,6 +95,10 @@ export function isPartAlone({words, bits}: View, from: number, to: number): bool
   return true
 }
 
+/** "Teig:", "Streusel:" alone on its line: the name of a part that is mixed apart. */
+export const isLabelLine = ({words}: View, from: number, to: number): boolean =>
+  words[to - 1] === ':' && to - from <= 3 && partNames[words[to - 2] ?? ''] !== undefined
+
 /** Longest label of a part within a text, words: "Second dough". */
 const LABEL = 3
 
@@ -121,6 +128,11 @@ export function partLabel(entries: Entries, at: number, to: number): number {
     return -1
   // "Fold in:" is a step, of no part by itself.
   if (bits[at]! & VERB) {
+    entries.part = ''
+    return mark + 1
+  }
+  // "Zutaten: 500 g Mehl, …": of the whole.
+  if (/^(?:zutaten|ingredients?|you|sie)$/.test(words[at]!)) {
     entries.part = ''
     return mark + 1
   }

@@ -139,11 +139,21 @@ function concernedBy(
       (stems.has(headOf(one)) || (does === 'soak' && stems.has('fruit') && isDried(one)) || spelled(one, tokens, first, last)),
   )
   if (does === 'set') return inIt
-  const all = [...inIt.filter((i) => !isIn(tokens, first, ingredients[i]!)), ...named].filter((i) => isSoaked(ingredients[i]!))
+  const own = inIt.filter((i) => !isIn(tokens, first, ingredients[i]!))
+  // "225 g flour, 4 eggs, 800 g dried fruit soaked over night": said of the last in a row of amounts.
+  const listed = own.filter((i) => ingredients[i]!.amount !== null).length > 2 && isParticiple(tokens, first, night)
+  const all = [...(listed ? own.slice(-1) : own), ...named].filter((i) => isSoaked(ingredients[i]!))
   if (all.length > 0) return all.sort((a, b) => a - b)
   // "Soak them over night": what is dried of all there is.
   const dried = of((one) => one.amount !== null && isPulse(one))
   return dried
+}
+
+/** "… soaked over night": how the thing before it is got ready, where "soak the beans and the pork" is a step. */
+function isParticiple(tokens: readonly Token[], first: number, night: number): boolean {
+  for (let k = night - 1; k >= first && k > night - 6; k--)
+    if (/^(?:soaked|steeped|eingeweicht)$/.test(tokens[k]!.word)) return true
+  return false
 }
 
 /** "In milk": what the things lie in. */

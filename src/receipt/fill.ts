@@ -12,6 +12,8 @@ const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 /** What things are boiled or mixed in first: the vessel baked in where the receipt names no other. */
 const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
 
+/** Behind "mould" where it is what is done. */
+const MOULDED: ReadonlySet<string> = new Set(['into', 'it', 'them', 'up', 'the', 'each', 'in'])
 /** Before what a thing is cut into. */
 const CUT_TO: ReadonlySet<string> = new Set(['into', 'in', 'apple', 'onion', 'thin'])
 
@@ -35,6 +37,10 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
       tokens.slice(Math.max(0, from - 3), from).some(({word}) => /^(?:through|thro|thro')$/.test(word))
     )
       return false
+    // "Mould into twenty manchets"
+    if (to - from === 1 && /^mou?ld$/.test(first.word) && MOULDED.has(tokens[to]?.word ?? '')) return false
+    // "| Flour | Cups |": a measure.
+    if (last.stem === 'cup' && section.blocks[last.block]!.kind === 'row') return false
     // "Slice the apples into rings"
     if (to - from === 1 && last.stem === 'ring' && CUT_TO.has(tokens[from - 1]?.word ?? '')) return false
     while (next < spans.length && spans[next]!.end <= first.start) next++
@@ -79,9 +85,10 @@ export function fillFromKind(known: Known): Inferred[] {
           {
             field: 'vessel',
             value: sized.value,
-            why: sized.deep
-              ? `the receipt says “${sized.said}”`
-              : `the receipt says “${sized.said}” and no depth; its depth: common-practice`,
+            why: `the receipt says “${sized.said}”${sized.unit === undefined ? '' : `, read in ${sized.unit},`}${sized.deep ? '' : ' and no depth; its depth: common-practice'}`.replace(
+              /,$/,
+              '',
+            ),
           },
         ]
   const row = kind === null ? null : lookUpKind(kind.id)
@@ -103,7 +110,7 @@ export function fillFromKind(known: Known): Inferred[] {
       why: `the receipt names no heat; ${from}`,
     })
   }
-  if (facts.bake === undefined && !times.some((time) => time.of === 'bake')) {
+  if (facts.bake === undefined && !times.some((time) => time.of === 'bake' || time.overnight === true)) {
     inferred.push({
       field: 'bake',
       value: minutes(row.minutes.low, row.minutes.high),

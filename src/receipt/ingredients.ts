@@ -1,5 +1,5 @@
 import {textOf} from './amounts.js'
-import {isPartAlone, partIn, partLine} from './dish-parts.js'
+import {isLabelLine, isPartAlone, partIn, partLine} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
@@ -127,7 +127,7 @@ class IngredientReader {
       if (lines.length > 1 && mostlyListed(this.view, lines)) {
         this.entries.listed = true
         for (const [a, z] of lines) {
-          if (isPartAlone(this.view, a, z) && partLine(this.entries, a, z)) continue
+          if ((isPartAlone(this.view, a, z) || isLabelLine(this.view, a, z)) && partLine(this.entries, a, z)) continue
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')
         }

@@ -21,7 +21,20 @@ const TITLES = phraseTree(kinds, (row: DishKind) => [...row.words, ...(row.title
 /** Ids of kinds that never see the oven. */
 const UNBAKED: ReadonlySet<string> = new Set(kinds.filter((row) => row.vessel === 'none').map((row) => row.id))
 /** Words of a text, beside the phrases of the rows, that settle a kind no title names; the most frequent wins. */
-const BAKES: ReadonlySet<string> = new Set(['bake', 'baked', 'baking', 'oven', 'ovens', 'ouen'])
+const BAKES: ReadonlySet<string> = new Set([
+  'bake',
+  'baked',
+  'baking',
+  'oven',
+  'ovens',
+  'ouen',
+  'backen',
+  'gebacken',
+  'ofen',
+  'backofen',
+  'load',
+  'loaded',
+])
 
 /**
  * The kind of dish a receipt is. A title is read head first: in "Apple pudding with a crust" the pudding counts, in "Plum cake, without
@@ -237,6 +250,8 @@ const NOT_THE_DISH: ReadonlySet<string> = new Set([
   'or',
   'dough',
 ])
+/** Before a dish that only tells of the oven, or of when. */
+const COMPANY: ReadonlySet<string> = new Set(['with', 'as', 'like', 'for', 'after', 'before'])
 /** Two mentions of a plain word among the first, or one of a phrase. */
 const LEAST_SCORE = 4
 
@@ -246,6 +261,8 @@ function byText(section: Section): KindFound | null {
   found.forEach((phrase, index) => {
     if (UNBAKED.has(phrase.row.id)) return
     const length = phrase.to - phrase.from
+    // "Set it in with brown bread", "as hot as for bread": another dish's oven.
+    if (COMPANY.has(section.tokens[phrase.from - 1]?.word ?? '')) return
     // "bread crumbs", "cake tin": the word is not the dish.
     if (length === 1 && NOT_THE_DISH.has(section.tokens[phrase.to]?.word ?? '')) return
     // "to dry off": what is steamed is set in the oven for a while.

@@ -101,7 +101,8 @@ export function readByStages(entries: Entries, {parts, heads}: Stages, from: num
     const quantity = readQuantity(view, a, z)
     if (quantity === null || quantity.article) continue
     // "Sour | | 630 g": all of the other column, and nothing more that goes in.
-    const whole = stage === null || stage === part ? undefined : entries.drafts.find((draft) => draft.part === stage)
+    const whole =
+      stage === null || (stage === part && noun !== null) ? undefined : entries.drafts.find((draft) => draft.part === stage)
     if (whole !== undefined) {
       whole.notes = [
         ...whole.notes,

@@ -144,7 +144,8 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
     return false
   if (before === 'make' || before === 'making') return false
   // "Make a stiff paste"
-  if (row.group === 'made dish' && isMade(view, at)) return false
+  if (row.group === 'made dish' && (isMade(view, at) || (after === 'made' && /^(?:with|of)$/.test(words[noun.next + 1] ?? ''))))
+    return false
   if (before === 'a' || before === 'an' || MADE.has(after ?? '') || GENERAL.has(noun.item) || row.group === 'bread') return false
   if (before === '-' || view.tokens[at]!.joined) return false
   if (row.id === 'water')

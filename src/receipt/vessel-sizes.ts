@@ -12,6 +12,8 @@ export interface SizedVessel {
   readonly said: string
   /** Its depth is said, or it has none. */
   readonly deep: boolean
+  /** No unit is written, and this is what it is read in. */
+  readonly unit?: 'inches' | 'centimetres'
 }
 
 const UNITS = vesselWordsOf('unit')
@@ -23,6 +25,7 @@ const SMALL = vesselWordsOf('small')
 const ELSEWHERE = vesselWordsOf('elsewhere')
 const NOUNS = vesselWordsOf('noun')
 const THINGS = vesselWordsOf('thing')
+const LOAVES: ReadonlySet<string> = new Set(['loaf', 'loaves'])
 /** No word of these stands where a unit would. */
 const NO_UNIT: ReadonlySet<string> = new Set([...vesselWordsOf('number of'), ...ELSEWHERE, ...enders, ...stepVerbs])
 
@@ -40,6 +43,8 @@ interface Size {
   readonly across: boolean
   /** The token that stands as a unit and is none; −1. */
   readonly odd: number
+  /** No unit is written: "9 x 13". */
+  readonly bare: boolean
 }
 
 /** A number in figures or in a word, as figures; null where there is none. */
@@ -76,6 +81,9 @@ function isOdd(section: Section, at: number): boolean {
   )
 }
 
+/** A tin's sizes without a unit are inches up to this, and centimetres beyond. Common practice, no source. */
+const LARGEST_INCHES = 18
+
 /** "9 x 13-inch", "30 x 20 x 6 cm", "23cm", "nine inches across" at `at`; null where no unit stands in it, nor anything in its place. */
 function sizeAt(section: Section, at: number): Size | null {
   const {tokens} = section
@@ -102,7 +110,20 @@ function sizeAt(section: Section, at: number): Size | null {
     if (!TIMES.has(tokens[i]?.word ?? '') || figureAt(section, i + 1) === null) break
     i++
   }
-  if (numbers === 0 || (unit === '' && odd < 0)) return null
+  // "9 x 13 glass dish": no unit at all.
+  if (unit === '' && numbers > 1 && odd === i - 1) {
+    i = odd
+    odd = -1
+  }
+  // "9x13 pan": inches as far as a tin has them, else centimetres.
+  const bare = unit === '' && odd < 0
+  if (numbers === 0 || (bare && numbers < 2)) return null
+  if (bare) {
+    const largest = Math.max(...text.split(' x ').map((one) => Number(one.replace(',', '.'))))
+    if (!(largest >= 5 && largest <= 60)) return null
+    unit = largest <= LARGEST_INCHES ? 'inch' : 'cm'
+    text += ` ${unit}`
+  }
   const next = tokens[i]?.word ?? ''
   const square = next === 'square'
   const inWay = next === 'in' && WAYS.has(tokens[i + 1]?.word ?? '')
@@ -116,6 +137,7 @@ function sizeAt(section: Section, at: number): Size | null {
     square,
     across,
     odd,
+    bare,
   }
 }
 
@@ -173,7 +195,8 @@ function sizeFirst(section: Section, at: number): Found | null {
     name = tokens[other.to]?.word === ')' ? other.to + 1 : other.to
   }
   const from = size.square ? size.to - 1 : name
-  const end = nameAt(section, from)
+  // "Two 9 x 5 loaves": of a loaf tin.
+  const end = Math.max(nameAt(section, from), size.numbers > 1 && LOAVES.has(tokens[from]?.word ?? '') ? from + 1 : -1)
   if (end < 0) return null
   const behind = within === null ? depthAt(section, end, size.inches) : null
   return {
@@ -185,8 +208,9 @@ function sizeFirst(section: Section, at: number): Found | null {
 }
 
 /** Whether a word that is no unit stands in a size all the same: another unit stands beside it, or "a … tin" around it. */
-function isSizeOf({tokens}: Section, {from, odd, text}: Size): boolean {
+function isSizeOf({tokens}: Section, {from, odd, text, numbers}: Size): boolean {
   if (/[a-z"]/.test(text.replaceAll(' x ', ' '))) return true
+  if (numbers > 1) return false
   return /^(?:a|an|one|ein|eine|einer|einem)$/.test(tokens[from - 1]?.word ?? '') && NOUNS.has(tokens[odd + 1]?.word ?? '')
 }
 
@@ -313,6 +337,7 @@ function written(section: Section, {size, name, depth, said}: Found): SizedVesse
     value: asStated({...read.value, height}, size.inches),
     said: text(said),
     deep: flat || all || depth !== null,
+    ...(size.bare ? {unit: size.inches ? ('inches' as const) : ('centimetres' as const)} : {}),
   }
 }
 

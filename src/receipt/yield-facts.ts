@@ -200,9 +200,17 @@ const ofEach = (tokens: readonly Token[], at: number, filled = false): boolean =
   return false
 }
 
+/** "Cut round the waist", "cut a cross on top": scored, and not apart. */
+const SCORED = /^(?:round|around|a|the|them|across|crosses|slits)$/
+
 const slicedAfter = (tokens: readonly Token[], at: number): boolean => {
   for (let n = at + 1; n <= at + NEAR / 2 && tokens[n]?.block === tokens[at]!.block; n++)
-    if (/^(?:slice|cut|slices|schneiden)$/.test(tokens[n]!.stem) && tokens[n - 1]?.word !== '.') return true
+    if (
+      /^(?:slice|cut|slices|schneiden)$/.test(tokens[n]!.stem) &&
+      tokens[n - 1]?.word !== '.' &&
+      !SCORED.test(tokens[n + 1]?.word ?? '')
+    )
+      return true
   return false
 }
 

@@ -544,6 +544,12 @@ export function statedYields(section: Section): StatedYields {
       else makes(phrase(i, k, c, named), i)
       continue
     }
+    // "Yield 10 x 350 g": so many, and what each weighs.
+    const each = /^(?:x|×|à|a)$/.test(after(k)) && tokens[k + 1]?.kind === 'number' && WEIGHS.has(after(k + 2))
+    if (named === '' && each && /^(?:makes|yields?|ergibt|menge|quantity)$/.test(t.word)) {
+      makes(phrase(i, k + 3, c, 'pieces'), i)
+      continue
+    }
     if (named === '') {
       if (
         (/^(?:makes|yields?|produces|gives|ergibt|quantity|menge)$/.test(t.word) ||
@@ -596,6 +602,8 @@ export function pastSize(tokens: readonly Token[], at: number): number {
   if (!open) return i
   return tokens[i]?.word === ')' ? i + 1 : at
 }
+
+const WEIGHS: ReadonlySet<string> = new Set(['g', 'kg', 'gram', 'grams', 'oz', 'lb', 'lbs'])
 
 /** What ends a sentence, or its block. */
 const closes = (word: string): boolean => word === '' || /^[.;!]$/.test(word)

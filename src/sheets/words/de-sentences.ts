@@ -542,6 +542,16 @@ const sentences: Book['sentences'] = [
     'the receipt says “{words}” and no depth; its depth: {source}',
     'das Rezept sagt “{words}” und keine Tiefe; sie kommt von: {source:source}',
   ],
+  [
+    'the receipt says “{words}”, read in inches, and no depth; its depth: {source}',
+    'das Rezept sagt “{words}” ohne Einheit, gelesen in Zoll, und keine Tiefe; sie kommt von: {source:source}',
+  ],
+  [
+    'the receipt says “{words}”, read in centimetres, and no depth; its depth: {source}',
+    'das Rezept sagt “{words}” ohne Einheit, gelesen in Zentimetern, und keine Tiefe; sie kommt von: {source:source}',
+  ],
+  ['the receipt says “{words}”, read in inches', 'das Rezept sagt “{words}” ohne Einheit, gelesen in Zoll'],
+  ['the receipt says “{words}”, read in centimetres', 'das Rezept sagt “{words}” ohne Einheit, gelesen in Zentimetern'],
   ['the receipt says “{words}”', 'das Rezept sagt “{words}”'],
   ['{n} people a vessel', '{n} Personen je Gefäß'],
   ['{n} °C (hot), best at {n2} °C', '{n} °C (heiß), am besten {n2} °C'],
