@@ -928,7 +928,7 @@ const rows: readonly KindRow[] = [
     id: 'beans',
     title: 'Baked beans in a crock',
     words: words(
-      'baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans, haricots, haricot beans, pease, baked peas, gebackene bohnen, bohnentopf',
+      'baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans, haricots in, baked haricots, haricot beans, pease, baked peas, gebackene bohnen, bohnentopf',
     ),
     band: 'slack',
     start: {low: 105, best: 160, high: 230},

@@ -12,6 +12,7 @@ const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 /** What things are boiled or mixed in first: the vessel baked in where the receipt names no other. */
 const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
 
+const WORKED = /^(?:knead\w*|roll\w*|mou?ld\w*|work\w*|floured|pastry|paste|turn|strew|sprinkle)$/
 /** Behind "mould" where it is what is done. */
 const MOULDED: ReadonlySet<string> = new Set(['into', 'it', 'them', 'up', 'the', 'each', 'in'])
 /** Before what a thing is cut into. */
@@ -37,6 +38,8 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
       tokens.slice(Math.max(0, from - 3), from).some(({word}) => /^(?:through|thro|thro')$/.test(word))
     )
       return false
+    // "Mould it on the board": what dough is worked on.
+    if (last.stem === 'board' && tokens.slice(Math.max(0, from - 6), from).some(({word}) => WORKED.test(word))) return false
     // "Mould into twenty manchets"
     if (to - from === 1 && /^mou?ld$/.test(first.word) && MOULDED.has(tokens[to]?.word ?? '')) return false
     // "| Flour | Cups |": a measure.

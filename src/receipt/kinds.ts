@@ -251,7 +251,7 @@ const NOT_THE_DISH: ReadonlySet<string> = new Set([
   'dough',
 ])
 /** Before a dish that only tells of the oven, or of when. */
-const COMPANY: ReadonlySet<string> = new Set(['with', 'as', 'like', 'for', 'after', 'before'])
+const COMPANY: ReadonlySet<string> = new Set(['with', 'as', 'like', 'after', 'before'])
 /** Two mentions of a plain word among the first, or one of a phrase. */
 const LEAST_SCORE = 4
 
@@ -262,7 +262,8 @@ function byText(section: Section): KindFound | null {
     if (UNBAKED.has(phrase.row.id)) return
     const length = phrase.to - phrase.from
     // "Set it in with brown bread", "as hot as for bread": another dish's oven.
-    if (COMPANY.has(section.tokens[phrase.from - 1]?.word ?? '')) return
+    const [last, before] = [section.tokens[phrase.from - 1]?.word ?? '', section.tokens[phrase.from - 2]?.word ?? '']
+    if (COMPANY.has(last === 'for' ? before : last)) return
     // "bread crumbs", "cake tin": the word is not the dish.
     if (length === 1 && NOT_THE_DISH.has(section.tokens[phrase.to]?.word ?? '')) return
     // "to dry off": what is steamed is set in the oven for a while.
