@@ -2,6 +2,8 @@ import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {z} from 'zod'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
+import {eveningWords} from '../src/lexicon/evening-words.js'
+import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {
   cautions,
   fold,
@@ -23,6 +25,8 @@ import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {
   cautionSchema,
   coldPlaceSchema,
+  eveningWordSchema,
+  grammarTableSchema,
   itemSchema,
   kindByItemsSchema,
   kindSchema,
@@ -32,9 +36,11 @@ import {
   sourceSchema,
   stageHeadSchema,
   vesselWordSchema,
+  yieldWordSchema,
 } from '../src/lexicon/schema.js'
 import {stageHeads} from '../src/lexicon/stage-heads.js'
 import {vesselWords} from '../src/lexicon/vessel-words.js'
+import {yieldWords} from '../src/lexicon/yield-words.js'
 
 /** The canonical measures of the translate contract. */
 const CANONICAL =
@@ -51,6 +57,9 @@ describe('the tables', () => {
     ['cautions', cautionSchema, cautions],
     ['kinds', kindSchema, kinds],
     ['kindsByItems', kindByItemsSchema, kindsByItems],
+    ['eveningWords', eveningWordSchema, eveningWords],
+    ['yieldWords', yieldWordSchema, yieldWords],
+    ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['vesselWords', vesselWordSchema, vesselWords],
     ['kneading', kneadingSchema, [kneading]],

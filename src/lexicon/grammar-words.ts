@@ -1,4 +1,5 @@
 import {words} from './row.js'
+import type {GrammarTable} from './schema.js'
 
 /**
  * The small words of receipts: numbers, hedges, and what ends or bends the name of an ingredient. Common practice, no source. A new
@@ -296,3 +297,28 @@ export const otherWays: readonly string[] = words(
 export const noteLabels: readonly string[] = words(
   'note, notes, nb, n . b, tip, tips, hint, hints, remark, remarks, obs, variation, variations, variant, variants, storage, storing, reheating, to reheat, make ahead, freezing, to freeze, leftovers, tipp, tipps, hinweis, hinweise, anmerkung, anmerkungen, variante, varianten, abwandlung',
 )
+
+/** Every list of this file with its source: each is one row, since none of its words has a figure or a source of its own. */
+export const grammarTables: readonly GrammarTable[] = (
+  [
+    ['cardinals', Object.keys(cardinals)],
+    ['fractions', Object.keys(fractions)],
+    ['bundles', Object.keys(bundles)],
+    ['hedges', hedges],
+    ['fillings', fillings],
+    ['preparations', preparations],
+    ['enders', enders],
+    ['notFood', notFood],
+    ['ofHeads', ofHeads],
+    ['joints', joints],
+    ['partsOf', Object.keys(partsOf)],
+    ['indefinites', indefinites],
+    ['toTaste', toTaste],
+    ['overVerbs', [...overVerbs]],
+    ['stepVerbs', stepVerbs],
+    ['notEntering', notEntering],
+    ['partNames', Object.keys(partNames)],
+    ['otherWays', otherWays],
+    ['noteLabels', noteLabels],
+  ] as const
+).map(([id, list]) => ({id, words: [...list], source: 'common-practice'}))

@@ -582,6 +582,7 @@ export const flours = itemRows([
   {
     id: 'sponge of yeast',
     group: 'leaven',
+    raises: 'yeast',
     spellings: 'sponge from the bread, bread sponge, set sponge',
     allergens: ['wheat'],
     sources: ['memory'],

@@ -111,6 +111,8 @@ export const itemSchema = z.object({
     'gelling',
     'other',
   ]),
+  /** Of a leaven, and of what is made with one: what makes the gas. An acid is part of the soda's. */
+  raises: z.enum(['yeast', 'sourdough', 'soda']).optional(),
   /** Grams a millilitre, as it is spooned or poured. */
   density: rangeSchema.optional(),
   densitySource: z.string().optional(),
@@ -405,6 +407,29 @@ export const kindSchema = z.object({
   note: z.string().optional(),
 })
 export type DishKind = z.infer<typeof kindSchema>
+
+/** Words of the work done the evening before, by what they are in it. */
+export const eveningWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['nights', 'soaks', 'lays', 'waters', 'sponges', 'sets', 'wholes', 'parts']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type EveningWord = z.infer<typeof eveningWordSchema>
+
+/** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
+export const yieldWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['noun', 'about', 'piece of a kind', 'method']),
+  words: z.array(z.string()).min(1),
+  of: z.string().optional(),
+  source: z.string(),
+})
+export type YieldWord = z.infer<typeof yieldWordSchema>
+
+/** A list of the small words of receipts, with its source. */
+export const grammarTableSchema = z.object({id: z.string(), words: z.array(z.string()).min(1), source: z.string()})
+export type GrammarTable = z.infer<typeof grammarTableSchema>
 
 /** What heads a column of a table of a dough's stages, and which part of the receipt its amounts are. */
 export const stageHeadSchema = z.object({

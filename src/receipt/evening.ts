@@ -1,5 +1,6 @@
-import {eveningWords} from '../lexicon/evening-words.js'
+import {eveningWords as rows} from '../lexicon/evening-words.js'
 import {lookUpItem} from '../lexicon/index.js'
+import type {EveningWord} from '../lexicon/schema.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, sentenceAt} from './sentences.js'
@@ -9,7 +10,22 @@ import type {EveningBefore, ReadIngredient, Span, TimePhrase} from './types.js'
  * What a receipt has done the evening before it is baked: dried things put to soak, a sponge or a leaven set.
  */
 
-const NIGHTS = phraseTree([eveningWords], ({nights}) => nights)
+const NIGHTS = phraseTree(
+  rows.filter(({use}) => use === 'nights'),
+  (row) => row.words,
+)
+const setOf = (use: EveningWord['use']): ReadonlySet<string> =>
+  new Set(rows.filter((row) => row.use === use).flatMap((row) => row.words))
+const eveningWords = {
+  soaks: setOf('soaks'),
+  lays: setOf('lays'),
+  waters: setOf('waters'),
+  sponges: setOf('sponges'),
+  sets: setOf('sets'),
+  wholes: setOf('wholes'),
+  parts: setOf('parts'),
+}
+const isSetAhead = (part: string): boolean => eveningWords.parts.has(part) || /\p{L}sauer$/u.test(part)
 const SPIRITS = /^(?:brandy|rum|tea|wine)$/
 /** Groups of the lexicon whose things are soaked by the piece. */
 const SOLID: ReadonlySet<string> = new Set(['meat', 'fish', 'pulse', 'fruit'])
@@ -125,7 +141,7 @@ function concernedBy(
   const before = said.filter((i) => ingredients[i]!.start < tokens[night - 1]!.end)
   const inIt = before.length > 0 ? before : said
   if (does === 'set') {
-    const part = of((one) => one.amount !== null && eveningWords.parts.test(one.part))
+    const part = of((one) => one.amount !== null && isSetAhead(one.part))
     if (part.length > 0) return part
   }
   const soaker = of((one) => one.amount !== null && one.part === 'soaker')

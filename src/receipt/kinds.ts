@@ -1,6 +1,6 @@
 import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import {kindsByItems} from '../lexicon/kinds-by-items.js'
-import type {DishKind, Item, KindByItems} from '../lexicon/schema.js'
+import type {DishKind, Item} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
@@ -51,7 +51,7 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
   const other = found === null ? undefined : lookUpKind(found.id)?.leavened
   if (found === null || other === undefined || (other.words !== undefined && !other.words.includes(found.words))) return found
   // Of a cake, yeast beside soda is none, or another way of raising it.
-  if (lookUpKind(found.id)?.dough === undefined && ingredients.some(({item}) => isSoda(lookUpItem(item)))) return found
+  if (lookUpKind(found.id)?.dough === undefined && raisersOf(ingredients).has('soda')) return found
   return leavenOf(ingredients) === other.by ? {...found, id: other.kind, leaven: other.by} : found
 }
 
@@ -59,35 +59,28 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
 const isSweetening = ({item, measure, amount}: ReadIngredient): boolean =>
   lookUpItem(item)?.group === 'sugar' && amount !== null && !/spoon|pinch|count/.test(measure)
 
+/** What raises the ingredients, by their rows. */
+const raisersOf = (ingredients: readonly Pick<ReadIngredient, 'item'>[]): ReadonlySet<Item['raises']> =>
+  new Set(ingredients.map(({item}) => lookUpItem(item)?.raises))
+
 /** The one leaven of a bread; null where there is none, or both. */
 function leavenOf(ingredients: readonly ReadIngredient[]): 'yeast' | 'sourdough' | null {
-  const ids = new Set(ingredients.map(({item}) => lookUpItem(item)?.id))
-  const sour = ids.has('leaven')
-  const yeast = YEASTS.some((id) => ids.has(id))
-  return sour === yeast ? null : sour ? 'sourdough' : 'yeast'
+  const raisers = raisersOf(ingredients)
+  const sour = raisers.has('sourdough')
+  return sour === raisers.has('yeast') ? null : sour ? 'sourdough' : 'yeast'
 }
-
-/** A leaven that is neither yeast nor sourdough. */
-const isSoda = (row: Item | null): boolean => row?.group === 'leaven' && row.id !== 'leaven' && !YEASTS.includes(row.id)
 
 /** Whether what raises it is soda or its like alone: it is set in as soon as it is mixed. */
 export function raisedBySoda(ingredients: readonly Pick<ReadIngredient, 'item'>[]): boolean {
-  const leavens = ingredients.flatMap(({item}) => {
-    const row = lookUpItem(item)
-    return row?.group === 'leaven' ? [row.id] : []
-  })
-  return leavens.length > 0 && !leavens.some((id) => id === 'leaven' || YEASTS.includes(id))
+  const raisers = raisersOf(ingredients)
+  return raisers.has('soda') && !raisers.has('yeast') && !raisers.has('sourdough')
 }
 
-/** Rows of `lexicon/items` that raise a dough by yeast. */
-const YEASTS: readonly string[] = ['yeast', 'compressed yeast', 'dry yeast', 'dry yeast cake', 'emptins', 'sponge of yeast']
-
-const LEAVENS: ReadonlySet<string> = new Set([...YEASTS, 'leaven'])
 /** "Everyday loaf", "Harvest loaf": a bread, where yeast or leaven raises it; a "lemon loaf" without is a cake. */
 const LOAF = /\bloa(?:f|ves)\b/i
 const PLAIN_LOAF = 'white bread'
 
-const isLeaven = ({item}: ReadIngredient): boolean => LEAVENS.has(lookUpItem(item)?.id ?? '')
+const isLeaven = ({item}: ReadIngredient): boolean => /^(?:yeast|sourdough)$/.test(lookUpItem(item)?.raises ?? '')
 
 /** The kind that the ingredients alone tell, of what yeast or leaven raises; null where none does, or their weights are not known. */
 function byItems(ingredients: readonly ReadIngredient[]): KindFound | null {

@@ -181,7 +181,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       })
     const piece = (): string | null => {
       const kind = boiled === null ? kindOf({...section, title}, ingredients) : null
-      return kind === null ? null : (kindPieces[kind.words] ?? kindPieces[kind.id] ?? null)
+      return kind === null ? null : (kindPieces.get(kind.words) ?? kindPieces.get(kind.id) ?? null)
     }
     const yields = readYields(section, piece)
     // "Mould into twenty manchets": what is made, and nothing that goes in.

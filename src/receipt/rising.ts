@@ -210,7 +210,7 @@ function underSpongeLabel(section: Section, times: readonly TimePhrase[], starts
 function isOfSponge(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
   for (let j = k - 1; j >= 0 && j >= k - NEAR && tokens[j]!.block === block; j--) {
-    if (/^(?:dough|teig)$/.test(tokens[j]!.word) || at('kneads', tokens, j) !== null) return false
+    if (at('main', tokens, j) !== null || at('kneads', tokens, j) !== null) return false
     if (at('sponge', tokens, j) === null) continue
     for (let i = j - 1; i >= 0 && i >= j - REACH && tokens[i]!.block === block && !endsSentence(tokens, i); i--)
       if (at('sets', tokens, i) !== null) return true

@@ -376,10 +376,10 @@ function pastAbout(tokens: readonly Token[], at: number): number {
 /** The noun that a yield counts, in English; '' where the word at `at` is none. */
 export const thingAt = (tokens: readonly Token[], at: number): string => {
   const word = tokens[at]?.word ?? ''
-  return THINGS.has(word) ? word : (germanYields[word] ?? '')
+  return THINGS.has(word) ? word : (germanYields.get(word) ?? '')
 }
 
-const isPersons = (word: string): boolean => PERSONS.has(word) || germanYields[word] === 'persons'
+const isPersons = (word: string): boolean => PERSONS.has(word) || germanYields.get(word) === 'persons'
 
 /** More than anybody makes of one receipt. */
 const MOST = 2000
