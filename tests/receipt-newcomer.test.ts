@@ -290,6 +290,10 @@ describe('what a first look at other people’s receipts found', () => {
     )
     expect(evening!.flatMap(({items}) => items.map((i) => ingredients[i]!.item))).toEqual(['raisin'])
   })
+  it('degrees are no cups', () => {
+    expect(entries(bread('Bake 45 min at 240 C falling to 220 C.'))).toEqual(['1 kilogram flour', '650 gram water'])
+    expect(entries('# Cake\n\n- 2 C flour\n\nBake.\n')).toEqual(['2 cup flour'])
+  })
   it('ten of 350 g are ten', () => {
     expect(read('# Ciabatta\n\nYield 10 x 350 g\n\n- 2 kg flour\n\nBake.\n').serves).toMatchObject({low: 10, of: 'pieces'})
   })

@@ -104,12 +104,7 @@ export function readByStages(entries: Entries, {parts, heads}: Stages, from: num
     const whole =
       stage === null || (stage === part && noun !== null) ? undefined : entries.drafts.find((draft) => draft.part === stage)
     if (whole !== undefined) {
-      whole.notes = [
-        ...whole.notes,
-        textOf(view, Math.min(named[0], a), z)
-          .replace(/\s*\|[\s|]*/g, ' ')
-          .replace(/\s+/g, ' '),
-      ]
+      whole.notes = [...whole.notes, textOf(view, Math.min(named[0], a), z).replaceAll('|', ' ').replace(/\s+/g, ' ')]
       read = true
       continue
     }

@@ -475,7 +475,14 @@ function rowHere<Row>(
 
 /** The longest measure that begins at token `at`, and the token after it. */
 export const measureHere = (view: View, at: number): {row: Measure; next: number} | null =>
-  view.bits[at]! & MEASURE ? rowHere(view, at, measureAt) : null
+  view.bits[at]! & MEASURE && !isDegree(view, at) ? rowHere(view, at, measureAt) : null
+
+/** "240 C falling": nobody takes so many cups. Common practice, no source. */
+const MOST_CUPS = 60
+const isDegree = ({words, tokens}: View, at: number): boolean => {
+  const before = tokens[at - 1]
+  return words[at] === 'c' && tokens[at]!.capital && before?.kind === 'number' && before.num > MOST_CUPS * before.den
+}
 
 /** The longest item that begins at token `at`, and the token after it. */
 export function itemHere(view: View, at: number): {row: Item; next: number} | null {
