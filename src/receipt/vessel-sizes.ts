@@ -84,6 +84,13 @@ function isOdd(section: Section, at: number): boolean {
 /** A tin's sizes without a unit are inches up to this, and centimetres beyond. Common practice, no source. */
 const LARGEST_INCHES = 18
 
+/** Whether a word behind a number may stand as its unit at all: the number is one of several, or one of "a … tin". */
+const mayBeUnit = ({tokens}: Section, at: number, i: number, numbers: number): boolean =>
+  numbers > 1 ||
+  TIMES.has(tokens[i + 1]?.word ?? '') ||
+  NOUNS.has(tokens[i + 1]?.word ?? '') ||
+  NOUNS.has(tokens[at - 1]?.word ?? '')
+
 /** "9 x 13-inch", "30 x 20 x 6 cm", "23cm", "nine inches across" at `at`; null where no unit stands in it, nor anything in its place. */
 function sizeAt(section: Section, at: number): Size | null {
   const {tokens} = section
@@ -103,7 +110,7 @@ function sizeAt(section: Section, at: number): Size | null {
       unit ||= tokens[i]!.word
       text += ` ${tokens[i]!.word}`
       i = past
-    } else if (!figure.word && isOdd(section, i)) {
+    } else if (!figure.word && mayBeUnit(section, at, i, numbers) && isOdd(section, i)) {
       odd = i
       i++
     }
@@ -173,6 +180,8 @@ function nameAt({tokens}: Section, at: number, nouns = NOUNS): number {
 
 /** A vessel's size in the text: what it is called, how deep, and all its words. */
 interface Found {
+  /** The token it was found at. */
+  readonly at: number
   readonly size: Size
   readonly name: Stretch
   readonly depth: number | null
@@ -200,6 +209,7 @@ function sizeFirst(section: Section, at: number): Found | null {
   if (end < 0) return null
   const behind = within === null ? depthAt(section, end, size.inches) : null
   return {
+    at,
     size,
     name: {from, to: end},
     depth: (within ?? behind)?.metres ?? null,
@@ -240,6 +250,7 @@ function nameFirst(section: Section, at: number): Found | null {
   const depth = depthAt(section, size.to, size.inches)
   const to = depth?.to ?? size.to
   return {
+    at,
     size,
     name: {from, to: at + 1},
     depth: depth?.metres ?? null,
@@ -247,14 +258,22 @@ function nameFirst(section: Section, at: number): Found | null {
   }
 }
 
+const read = new WeakMap<Section, readonly Found[]>()
+
 /** Every vessel with a size in the text, in its order. Sizes in an ingredient's words are its own. */
-function* vesselsSized(section: Section, ingredients: readonly ReadIngredient[]): Generator<Found> {
+function vesselsSized(section: Section, ingredients: readonly ReadIngredient[]): readonly Found[] {
   const {tokens} = section
-  for (let i = 0; i < tokens.length; i++) {
-    const token = tokens[i]!
-    const found = NOUNS.has(token.word) ? nameFirst(section, i) : figureAt(section, i) === null ? null : sizeFirst(section, i)
-    if (found !== null && !ingredients.some((one) => one.start < token.end && token.start < one.end)) yield found
+  let all = read.get(section)
+  if (all === undefined) {
+    all = tokens.flatMap((token, i) => {
+      if (NOUNS.has(token.word)) return nameFirst(section, i) ?? []
+      return token.kind === 'number' || (token.kind === 'word' && cardinals[token.word] !== undefined)
+        ? (sizeFirst(section, i) ?? [])
+        : []
+    })
+    read.set(section, all)
   }
+  return all.filter(({at}) => !ingredients.some((one) => one.start < tokens[at]!.end && tokens[at]!.start < one.end))
 }
 
 /** The vessel the receipt's text states with its size, null where it states none: the first that can be read. */
@@ -287,6 +306,7 @@ export function thingSized(section: Section, ingredients: readonly ReadIngredien
   if (!own.ok || own.value.across === undefined || own.value.shape === 'crock') return null
   const {shape} = own.value
   const {tokens, source} = section
+  if (!tokens.some(({word}) => THINGS.has(word))) return null
   for (let i = 0; i < tokens.length; i++) {
     let size: Size | null = null
     let end = i + 1

@@ -143,8 +143,16 @@ const measureWords: ReadonlySet<string> = new Set(
 const vesselNouns: ReadonlySet<string> = new Set([...vesselWordsOf('noun'), ...vesselWordsOf('number of')])
 
 /** Whether a word is one that a vessel's name or its sizes are written with. */
-export const isVesselWord = (word: string): boolean =>
-  measureWords.has(word) || vesselNouns.has(word) || nameIn(word) !== null || rowIn(word) !== null
+export function isVesselWord(word: string): boolean {
+  const seen = known.get(word)
+  if (seen !== undefined) return seen
+  const is = measureWords.has(word) || vesselNouns.has(word) || nameIn(word) !== null || rowIn(word) !== null
+  if (known.size < MOST_KNOWN) known.set(word, is)
+  return is
+}
+const known = new Map<string, boolean>()
+/** So that no text can make the table grow without end. */
+const MOST_KNOWN = 20_000
 
 /** The first word of a vessel's sizes that is no measure. */
 const oddWord = (text: string): string | null => (text.match(/[a-z]+/g) ?? []).find((word) => !measureWords.has(word)) ?? null
