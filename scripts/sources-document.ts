@@ -1,15 +1,21 @@
 import {doneness} from '../src/lexicon/doneness.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
+import {eveningWords} from '../src/lexicon/evening-words.js'
 import {fuels} from '../src/lexicon/fuels.js'
+import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
+import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {materials} from '../src/lexicon/materials.js'
 import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
 import {risingWords} from '../src/lexicon/rising-words.js'
 import type {Range, Source} from '../src/lexicon/schema.js'
 import {signs} from '../src/lexicon/signs.js'
+import {stageHeads} from '../src/lexicon/stage-heads.js'
 import {stayWords} from '../src/lexicon/stay-words.js'
+import {vesselWords} from '../src/lexicon/vessel-words.js'
 import {vessels} from '../src/lexicon/vessels.js'
+import {yieldWords} from '../src/lexicon/yield-words.js'
 
 const KINDS: ReadonlyArray<readonly [kind: Source['kind'], title: string]> = [
   ['standard', 'Standards and public authorities'],
@@ -57,6 +63,12 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of hedges) cite(row.source, 'hedges of heat', row.id)
   for (const row of [...ovenWords, ...ovenTests]) cite(row.source, 'oven words', row.id)
   for (const row of risingWords) cite(row.source, 'words for rising', row.id)
+  for (const row of stageHeads) cite(row.source, 'heads of a dough’s stages', row.id)
+  for (const row of eveningWords) cite(row.source, 'words for the evening before', row.id)
+  for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
+  for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)
+  for (const row of grammarTables) cite(row.source, 'small words', row.id)
+  for (const row of kindsByItems) cite(row.source, 'kinds by their ingredients', row.id)
   for (const row of [kneading, ...shapings, ...coldPlaces]) cite(row.source, 'work at doughs', row.id)
   for (const row of makings) cite(row.source, 'making up', row.id)
   for (const row of stayWords) cite(row.source, 'words for staying in', row.id)

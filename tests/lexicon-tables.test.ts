@@ -2,6 +2,8 @@ import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {z} from 'zod'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
+import {eveningWords} from '../src/lexicon/evening-words.js'
+import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {
   cautions,
   fold,
@@ -19,18 +21,28 @@ import {
   measures,
   sources,
 } from '../src/lexicon/index.js'
+import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {
   cautionSchema,
   coldPlaceSchema,
+  eveningWordSchema,
+  grammarTableSchema,
   itemSchema,
+  kindByItemsSchema,
   kindSchema,
   kneadingSchema,
   makingSchema,
   measureSchema,
   shapingSchema,
   sourceSchema,
+  stageHeadSchema,
+  vesselWordSchema,
+  yieldWordSchema,
 } from '../src/lexicon/schema.js'
+import {stageHeads} from '../src/lexicon/stage-heads.js'
+import {vesselWords} from '../src/lexicon/vessel-words.js'
+import {yieldWords} from '../src/lexicon/yield-words.js'
 
 /** The canonical measures of the translate contract. */
 const CANONICAL =
@@ -46,6 +58,12 @@ describe('the tables', () => {
     ['sources', sourceSchema, sources],
     ['cautions', cautionSchema, cautions],
     ['kinds', kindSchema, kinds],
+    ['kindsByItems', kindByItemsSchema, kindsByItems],
+    ['eveningWords', eveningWordSchema, eveningWords],
+    ['yieldWords', yieldWordSchema, yieldWords],
+    ['grammarTables', grammarTableSchema, grammarTables],
+    ['stageHeads', stageHeadSchema, stageHeads],
+    ['vesselWords', vesselWordSchema, vesselWords],
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],
     ['coldPlaces', coldPlaceSchema, coldPlaces],

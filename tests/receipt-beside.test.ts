@@ -66,3 +66,28 @@ describe('the custards of the demo', () => {
     expect(items).not.toContain('whey')
   })
 })
+
+// Phrases of our own, in the manner of manuscript receipts.
+describe('what is enough, and how much that is', () => {
+  const entries = (text: string): string[] =>
+    translate(`# Fairings\n\n${text}\n`, {file: 'a.md'}).receipts[0]!.ingredients.map(
+      ({exact, measure, item}) => `${exact ?? '–'} ${measure} ${item}`,
+    )
+  it.each([
+    ['A pound of treacle, and flour enough, about a quart and a pint, to make a stiff paste.', '3/2 quart flour'],
+    ['A pound of treacle, with milk enough to wet it (half a pint, or more).', '1/2 pint milk'],
+    ['A pound of treacle, flour sufficient to roll it out, say two pounds.', '2 pound flour'],
+  ])('%s', (text, amount) => expect(entries(text)).toEqual(['1 pound treacle', amount]))
+  it.each([
+    // Another thing's amount, a thickness, a time.
+    ['A pound of treacle, and flour enough, two eggs.', ['1 pound treacle', '– indefinite flour', '2 count egg']],
+    ['A pound of treacle, flour enough, half a pound of butter.', ['1 pound treacle', '– indefinite flour', '1/2 pound butter']],
+    ['A pound of treacle, flour enough, rolled about an inch thick.', ['1 pound treacle', '– indefinite flour']],
+  ])('but not in: %s', (text, all) => expect(entries(text)).toEqual(all))
+  it('the paste that is made of it is no more of it', () => {
+    expect(entries('A pound of flour, half a pound of lard. Make a stiff paste. Raise the paste, and fill it.')).toEqual([
+      '1 pound flour',
+      '1/2 pound lard',
+    ])
+  })
+})

@@ -127,7 +127,7 @@ describe('forms of an entry', () => {
     ['- 1 teaspoon (heaped) bread soda', ['1 teaspoon baking soda']],
     ['- caraways (optional), 1 tblsp.', ['1 tablespoon caraway seed']],
     ['- pinch salt', ['1 pinch salt']],
-    ['- 2 packets Lebkuchengewürz', ['2 packet lebkuchengewurz']],
+    ['- 2 packets Lebkuchengewürz', ['2 packet spice']],
     ['- je 100 g Mandeln und Haselnüsse', ['100 gram almond', '100 gram hazelnut']],
     [
       'Dry: 250 g flour, 5 g salt\nWet: 2 eggs, 240 ml milk',

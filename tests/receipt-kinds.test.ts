@@ -46,12 +46,10 @@ describe('a title', () => {
     ['Tin loaf', 'white bread'],
     ['Two tin loaves', 'white bread'],
     ['Harvest loaf', 'white bread'],
-    ['Apfelkuchen vom Blech', 'tray cakes'],
     ['Kürbiskernbrot', 'white bread'],
     ['Roggenvollkornbrot', 'rye bread'],
     ['Dinkelvollkornbrot', 'wholemeal bread'],
     ['Laugenbrezeln', 'rolls'],
-    ['Nusskuchen', 'pound cake'],
     ['Kräuterbraten', 'roast meat'],
     ['Kartoffelgratin', 'roast vegetables'],
     ['Getrocknete Apfelringe', 'drying fruit'],
@@ -60,6 +58,21 @@ describe('a title', () => {
     ['Weihnachtsgans', 'roast poultry'],
     ['Apfelstrudel', 'fruit pie'],
   ])('“%s” is %s', (title, kind) => expect(kindOf(title)).toBe(kind))
+
+  it.each([
+    ['Apfelkuchen vom Blech', 'tray cakes', 'raised tray cake'],
+    ['Nusskuchen', 'pound cake', 'raised cake'],
+    ['Plum cake', 'fruit cake', 'raised cake'],
+    ['Gingerbread', 'gingerbread', 'raised cake'],
+  ])('“%s” is %s, and where yeast raises it %s', (title, kind, raised) => {
+    expect(kindOf(title, '- 500 g flour\n- 2 tsp baking powder')).toBe(kind)
+    expect(kindOf(title)).toBe(raised)
+  })
+
+  it('with yeast in its list has the stages of a dough', () => {
+    const plums = '# Zwetschgenkuchen\n\n- 400 g Mehl\n- 1 Würfel Hefe\n- 1 kg Zwetschgen\n\nAuf dem Blech 35 Minuten backen.\n'
+    expect(read(plums).inferred.map(({field}) => field)).toEqual(expect.arrayContaining(['rise', 'prove']))
+  })
 
   it('soda cake is bread, or a cake where sugar goes into it', () => {
     expect(kindOf('Soda Cake', '- 1 lb flour\n- 1 teaspoon soda\n- 1 pint buttermilk')).toBe('soda bread')
@@ -70,6 +83,31 @@ describe('a title', () => {
   it('a loaf without leaven is a cake where it is sweet, and else nothing known', () => {
     expect(kindOf('Lemon loaf', '- 200 g flour\n- 150 g sugar\n- 3 eggs')).toBe('pound cake')
     expect(kindOf('Lentil loaf', '- 200 g lentils\n- 3 eggs')).toBeNull()
+  })
+})
+
+describe('a title and a text that name no dish', () => {
+  const kind = (list: string, title = 'Rye', method = 'Knead, let it rise, and bake 45 minutes.') =>
+    read(`# ${title}\n\n${list}\n\n${method}\n`).inferred.find(({field}) => field === 'kind')
+  it.each([
+    ['- 500 g rye flour\n- 10 g salt\n- 20 g yeast', 'rye bread'],
+    ['- 200 g rye flour\n- 600 g flour\n- 20 g yeast', 'white bread'],
+    ['- 3 cups wholemeal flour\n- 1 cup flour\n- 2 teaspoons dried yeast', 'wholemeal bread'],
+    ['- 700 g bread flour\n- 150 g starter', 'sourdough bread'],
+    ['- 500 g flour\n- 20 g yeast\n- 100 g sugar\n- 100 g butter', 'raised cake'],
+  ])('are told by the ingredients: %s is %s', (list, value) => {
+    expect(kind(list)?.value).toBe(value)
+  })
+  it('and what told it is said', () => {
+    expect(kind('- 500 g rye flour\n- 20 g yeast')?.why).toBe(
+      'neither title nor text names a dish; told by its rye flour and yeast',
+    )
+  })
+  it('but not without leaven, without a weight of flour, or of what is not baked', () => {
+    expect(kind('- 500 g rye flour\n- 10 g salt')).toBeUndefined()
+    expect(kind('- rye flour\n- 20 g yeast')).toBeUndefined()
+    expect(kind('- 500 g rye flour\n- 20 g yeast', 'Rye', 'Mix and bottle it.')).toBeUndefined()
+    expect(kind('- 300 g flour\n- 20 g yeast\n- 1 kg mutton', 'Supper')).toBeUndefined()
   })
 })
 

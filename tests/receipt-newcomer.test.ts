@@ -133,3 +133,173 @@ describe('what a thing is cut into', () => {
     expect(vessel('# Muffins\n\n- 2 lb flour\n\nPour into buttered rings and bake in a quick oven.')).toMatch(/^round 3 1\/2/)
   })
 })
+
+describe('a table of the stages of a dough', () => {
+  const rye = `# Weekend rye
+
+| | Sour | Dough | Total |
+|---|---|---|---|
+| Rye flour | 300 g | 500 g | 800 g |
+| Water | 300 g | 280 g | 580 g |
+| Starter | 30 g | | 30 g |
+| Sour | | 630 g | |
+| Salt | | 16 g | 16 g |
+
+Let the sour stand 14 hours. Mix all to a dough, rest 30 minutes, shape, prove one hour and bake 55 minutes.
+`
+  it('is read stage by stage, without its sums, and the sour once', () => {
+    expect(entries(rye)).toEqual([
+      'leaven: 300 gram rye flour',
+      '500 gram rye flour',
+      'leaven: 300 gram water',
+      '280 gram water',
+      'leaven: 30 gram starter',
+      '16 gram salt',
+    ])
+    expect(read(rye).ingredients[0]!.notes).toContain('Sour 630 g')
+    expect(translate(rye, {file: 'a.md'}).messages).toEqual([])
+  })
+  it('and its times', () => {
+    expect(read(rye).times.map(({stage, of}) => stage ?? of)).toEqual(['sponge', 'rise', 'prove', 'bake'])
+  })
+  it('with the measure in its heads, and in German', () => {
+    expect(
+      entries(
+        '# Mischbrot\n\n| Zutat | Vorteig (g) | Hauptteig (g) |\n|---|---|---|\n| Weizenmehl | 200 | 600 |\n| Hefe | 2 | 10 |\n\nBacken.\n',
+      ),
+    ).toEqual(['sponge: 200 gram flour', '600 gram flour', 'sponge: 2 gram yeast', '10 gram yeast'])
+  })
+  it('but two sizes are still two sizes', () => {
+    const sizes = '# Cake\n\n| | Small | Large |\n|---|---|---|\n| Flour | 200 g | 400 g |\n\nBake.\n'
+    expect(entries(sizes)).toEqual(['200 gram flour'])
+    expect(translate(sizes, {file: 'a.md'}).messages.map(({rule}) => rule)).toEqual(['table-columns'])
+  })
+  it('and sour cream is no sour', () => {
+    const text = bread('Add 20 g yeast. Knead. Let the sour cream stand 2 hours. Let rise 1 hour and bake 40 minutes.')
+    expect(read(text).times.map(({stage}) => stage)).not.toContain('sponge')
+  })
+})
+
+describe('a label that stands alone', () => {
+  it.each([
+    '# Plate pie\n\nfor the paste\n8 oz flour\n4 oz lard\n\nfor the filling\n1 lb currants\n\nBake.\n',
+    '# Plate pie\n\n- for the paste\n- 8 oz flour\n- 4 oz lard\n- for the filling\n- 1 lb currants\n\nBake.\n',
+    '# Plate pie\n\nFor the paste\n\n- 8 oz flour\n- 4 oz lard\n\nFor the filling\n\n- 1 lb currants\n\nBake.\n',
+  ])('sets the part: %s', (text) => {
+    expect(entries(text)).toEqual(['paste: 8 ounce flour', 'paste: 4 ounce lard', 'filling: 1 pound currant'])
+  })
+  it('in German too', () => {
+    expect(entries('# Zwiebelkuchen\n\n- für den Teig\n- 500 g Mehl\n- für den Belag\n- 1 kg Zwiebeln\n\nBacken.\n')).toEqual([
+      '500 gram flour',
+      'topping: 1 kilogram onion',
+    ])
+  })
+  it('and what goes in for a purpose is an entry', () => {
+    expect(entries('# Pie\n\n- 8 oz flour\n- butter for the tin\n- for frying: 1 lb lard\n\nBake.\n')).toContain('1 pound lard')
+  })
+})
+
+describe('what a first look at other people’s receipts found', () => {
+  it('what is made is nothing that goes in', () => {
+    const rolls = '# Rolls\n\n- 3 lb flour\n- 1 oz yeast\n\nKnead, divide into eighteen rolls, and bake. Mould up.\n'
+    expect(entries(rolls)).toEqual(['3 pound flour', '1 ounce yeast'])
+    expect(read(rolls).serves).toMatchObject({low: 18, of: 'rolls'})
+  })
+  it('scored pieces are whole, and to mould is no mould', () => {
+    const {serves, inferred} = read(
+      '# Manchets\n\n- 3 lb flour\n- 1 oz yeast\n\nMould into twenty manchets, cut round the waist, and bake in a hot oven.\n',
+    )
+    expect(serves).toMatchObject({low: 20, of: 'manchets'})
+    expect(inferred.find(({field}) => field === 'vessel')?.why).toContain('names no vessel')
+  })
+  it('a label over the whole list, or over lines, is no thing', () => {
+    expect(entries('# Napfkuchen\n\nZutaten: 500 g Mehl, 3 Eier.\n\nBacken.\n')).toEqual(['500 gram flour', '3 count egg'])
+    expect(entries('# Streuselkuchen\n\nTeig:\n500 g Mehl\n1 Ei\n\nStreusel:\n200 g Zucker\n\nBacken.\n')).toEqual([
+      '500 gram flour',
+      '1 count egg',
+      'streusel: 200 gram sugar',
+    ])
+    expect(entries('# Hardtack\n\nFor a class of 24.\n\n4 cups flour, 2 teaspoons salt. Bake.\n')).toEqual([
+      '4 cup flour',
+      '2 teaspoon salt',
+    ])
+  })
+  it('a brand is no white of eggs, and a sort alone is flour', () => {
+    expect(entries('# Biscuits\n\n2 cups White Lily flour, 1 cup buttermilk. Bake.\n')).toEqual([
+      '2 cup flour',
+      '1 cup buttermilk',
+    ])
+    const {ingredients} = read('# Focaccia\n\n500 g tipo 00, 375 g water. Bake.\n')
+    expect(ingredients.map(({grams}) => grams?.likely)).toEqual([500, 375])
+    expect(read('# Focaccia\n\n500 g tipo 00, 375 g water. Bake.\n').allergens).toEqual(['wheat'])
+  })
+  it('rind and juice in German', () => {
+    expect(entries('# Kuchen\n\n- abgeriebene Schale einer Zitrone\n- Saft von 2 Zitronen\n\nBacken.\n')).toEqual([
+      '1 count lemon rind',
+      '2 count lemon juice',
+    ])
+  })
+  it('an American tin has its inches without a word, and a large one centimetres', () => {
+    const vessel = (text: string) =>
+      read(`# Made Up\n\n- 200 g butter\n\n${text}\n`).inferred.find(({field}) => field === 'vessel')
+    expect(vessel('Bake in a 9x13 pan.')?.value).toBe('oblong 9 x 13 x 2 in')
+    expect(vessel('Bake in a 9x13 pan.')?.why).toBe(
+      'the receipt says “9x13 pan”, read in inches, and no depth; its depth: common-practice',
+    )
+    expect(vessel('Bake in a 20 x 30 glass dish.')?.value).toBe('oblong 20 x 30 x 5 cm')
+    expect(vessel('Yield: two 9x5 loaves. Bake.')?.value).toBe('loaf 9 x 5 x 3 in')
+    expect(vessel('Cut 2 x 3 strips on a dish.')).toBeUndefined()
+  })
+  it('the heat inside a loaf is none of the oven', () => {
+    expect(read(bread('Bake at 350F 35–40 min, to 190F internal.')).oven.map(({text}) => text)).toEqual(['350F'])
+    expect(read(bread('Bei 230 °C 50 Min. backen, bis die Kerntemperatur 96 °C beträgt.')).oven.map(({text}) => text)).toEqual([
+      '230 °C',
+    ])
+  })
+  it('degrees in German words are an oven’s', () => {
+    expect(
+      times('# Schweinebraten\n\n1,5 kg Schweineschulter.\n\nBei 160 Grad 2 Stunden braten, zuletzt 20 Minuten bei 220 Grad.\n'),
+    ).toEqual(['2 Stunden: bake', '20 Minuten: bake'])
+  })
+  it('what is scaled is shaped', () => {
+    expect(
+      read(bread('Add 20 g yeast. Bulk rise 3 hours. Scale at 900 g. Proof 90 minutes. Bake 40 min.')).times.map(
+        ({stage}) => stage,
+      ),
+    ).toEqual(['rise', 'prove', undefined])
+  })
+  it('another bread’s oven makes no bread of it', () => {
+    const {kind, inferred} = read(
+      '# To bake Quinces\n\nLay a dozen quinces in a pot, and let it stand in the oven with brown bread all night.\n',
+    )
+    expect(kind).toBe('baked fruit')
+    expect(inferred.map(({field}) => field)).not.toContain('bake')
+    expect(
+      read('# A good dish\n\nA dozen quinces. Bake with brown bread, or after white bread, or as household bread.\n').kind,
+    ).toBeNull()
+  })
+  it.each([
+    ['Hardtack', 'crackers'],
+    ['Haricots in a jar', 'beans'],
+    ['Gedörrte Birnen', 'drying fruit'],
+    ['Pain rustique', 'white bread'],
+  ])('“%s” is %s', (title, kind) => expect(read(`# ${title}\n\n- 1 lb flour\n\nBake an hour.\n`).kind).toBe(kind))
+  it('a row of amounts is not all soaked', () => {
+    const {evening, ingredients} = read(
+      '# Christmas cake\n\n200 g butter, 4 eggs, 200 g flour, 500 g raisins soaked overnight in 100 ml brandy, 50 g almonds. Bake 3 hours.\n',
+    )
+    expect(evening!.flatMap(({items}) => items.map((i) => ingredients[i]!.item))).toEqual(['raisin'])
+  })
+  it('degrees are no cups', () => {
+    expect(entries(bread('Bake 45 min at 240 C falling to 220 C.'))).toEqual(['1 kilogram flour', '650 gram water'])
+    expect(entries('# Cake\n\n- 2 C flour\n\nBake.\n')).toEqual(['2 cup flour'])
+  })
+  it('ten of 350 g are ten', () => {
+    expect(read('# Ciabatta\n\nYield 10 x 350 g\n\n- 2 kg flour\n\nBake.\n').serves).toMatchObject({low: 10, of: 'pieces'})
+  })
+  it('a door by itself between commas', () => {
+    expect(read('# Dried apples\n\nPut 5 lb apples in the oven, door ajar, overnight until leathery.\n').ajar?.text).toBe(
+      'door ajar',
+    )
+  })
+})

@@ -51,6 +51,20 @@ describe('the stages of a dough', () => {
       ],
     ],
     ['Knead, and let it rise three hours. Bake it an hour in a hot oven.', [['rise', 180, 180]]],
+    [
+      'Knead. Rise two hours. Shape, prove 45 minutes in the tins and bake 40 minutes.',
+      [
+        ['rise', 120, 120],
+        ['prove', 45, 45],
+      ],
+    ],
+    [
+      'Knead. When it has risen 2 hours put it in tins, leave 45 minutes and bake 40 minutes.',
+      [
+        ['rise', 120, 120],
+        ['prove', 45, 45],
+      ],
+    ],
     ['Knead. Shape into two loaves, place in tins and let rise 1 hour. Bake 40 minutes.', [['prove', 60, 60]]],
     ['Knead. Let rise until doubled. Shape, put in greased tins and let rise 45 min. Bake 40 min.', [['prove', 45, 45], 'rise']],
     ['Knead. Let rise 1 hour. Divide, shape, cover and let rise until doubled. Bake 40 min.', [['rise', 60, 60], 'prove']],

@@ -142,10 +142,49 @@ describe('translate', () => {
       ['Grease a 9 x 13-inch pan.', 'oblong 9 x 13 x 2 in', `the receipt says “9 x 13-inch pan” ${own}`],
       ['Line a 2lb loaf tin (23 x 13 cm).', 'loaf 23 x 13 x 7.5 cm', `the receipt says “loaf tin (23 x 13 cm)” ${own}`],
       ['Line two 20cm/8in\nsandwich tins.', 'round 20 x 6 cm', `the receipt says “20cm/8in sandwich tins” ${own}`],
-      ['Bake in a round tin, 24,5 cm across.', 'round 24.5 x 6 cm', `the receipt says “round tin, 24,5 cm” ${own}`],
+      ['Bake in a round tin, 24,5 cm across.', 'round 24.5 x 6 cm', `the receipt says “round tin, 24,5 cm across” ${own}`],
+      ['Bake in a 30 x 20 cm dish, 6 cm deep.', 'oblong 30 x 20 x 6 cm', 'the receipt says “30 x 20 cm dish, 6 cm deep”'],
+      ['Bake in a dish 30 x 20 cm and 6 cm deep.', 'oblong 30 x 20 x 6 cm', 'the receipt says “dish 30 x 20 cm and 6 cm deep”'],
+      [
+        'Bake in a round tin nine inches across by three deep.',
+        'round 9 x 3 in',
+        'the receipt says “round tin nine inches across by three deep”',
+      ],
+      ['Use an eight-inch cake tin.', 'round 8 x 2 1/4 in', `the receipt says “eight-inch cake tin” ${own}`],
+      ['Take a tin, nine inches square.', 'square 9 x 9 x 2 in', `the receipt says “tin, nine inches square” ${own}`],
+      ['In einer Springform (26 cm, 7 cm hoch) backen.', 'round 26 x 7 cm', 'the receipt says “Springform (26 cm, 7 cm hoch)”'],
     ] as const)
       expect(vessel(text), text).toEqual([value, why])
     expect(vessel('Roll 1/2 inch thick and cut 3-inch rounds on a sheet.')).toBeUndefined()
+  })
+  it('a word that is no unit in the size of a vessel is named, and no size is read', () => {
+    const told = (text: string): string[] =>
+      translate(`# Made Up\n\n- 200 g butter\n\n${text}\n`, {file: 'a.md'}).messages.flatMap(({rule, reason}) =>
+        rule === 'vessel-unknown' ? [reason] : [],
+      )
+    const said = (word: string, words: string): string[] => [
+      `“${word}” in “${words}” is no unit of length: the size of the vessel is not read`,
+    ]
+    expect(told('Bake in a tin 26 cm x 7 zonks for an hour.')).toEqual(said('zonks', 'tin 26 cm x 7 zonks'))
+    expect(told('Bake in a tin 26 zonks x 7 cm for an hour.')).toEqual(said('zonks', 'tin 26 zonks x 7 cm'))
+    expect(told('Bake in a 26 zonk tin for an hour.')).toEqual(said('zonk', '26 zonk tin'))
+    for (const text of [
+      'Bake in a 12 hole tin.',
+      'Bake in a 2 quart dish.',
+      'Bake in 2 buttered tins.',
+      'Bake in a 23 cm springform tin.',
+      'Bake in a tin 26 cm across and set it on the floor.',
+    ])
+      expect(told(text), text).toEqual([])
+  })
+  it('what has a shape of its own is as wide as the text says', () => {
+    const vessel = (title: string, text: string): string | undefined =>
+      translate(`# ${title}\n\n- 1 kg flour\n- 1 kg mutton\n\n${text}\n`, {file: 'a.md'}).receipts[0]!.inferred.find(
+        ({field}) => field === 'vessel',
+      )?.value
+    expect(vessel('Mutton pies', 'Raise the paste into six small pies, six inches across. Bake.')).toBe('round 6 x 3 in')
+    expect(vessel('Household bread', 'Make two loaves about eight inches across. Bake.')).toBe('free-standing loaf 8 in')
+    expect(vessel('Household bread', 'Cut the loaf 2 inches across the top. Bake.')).toBe('free-standing loaf 24 cm')
   })
   it('what is baked by the sheetful is dropped upon a flat tin', () => {
     const {receipts} = translate('# Breakfast Cakes\n\nA quart of flour, a gill of yeast. Drop it upon a tin and bake.\n', {

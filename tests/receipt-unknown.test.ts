@@ -85,7 +85,7 @@ describe('receipts as newcomers write them', () => {
     ],
     [
       '1 kg Mehl, 1 Pckg. Lebkuchengewürz dazugeben.',
-      ['1 kg Mehl = 1 kilogram flour', '1 Pckg. Lebkuchengewürz = 1 packet lebkuchengewurz'],
+      ['1 kg Mehl = 1 kilogram flour', '1 Pckg. Lebkuchengewürz = 1 packet spice'],
     ],
     [
       'Cream 1/2 lb. butter; add 1 teasp. baking pdr., 2 oz. peel.',
@@ -183,6 +183,22 @@ describe('a number without a measure in a list in grams', () => {
     expect(salt).not.toHaveProperty('takenAs')
   })
 
+  it('is read in grams where nothing is measured and the numbers are large', () => {
+    const text = '- Flour 300\n- Butter 200\n- Sugar 100\n- 2 eggs\n- 1 tsp salt'
+    expect(entries(text).slice(0, 4)).toEqual([
+      'Flour 300 = 300 gram flour',
+      'Butter 200 = 200 gram butter',
+      'Sugar 100 = 100 gram sugar',
+      '2 eggs = 2 count egg',
+    ])
+    expect(told(text, 'measure-taken')[0]).toBe(
+      '3:3 “Flour 300” has no measure, nor has the rest of the list: it is read in grams, since the numbers are so large',
+    )
+    const [flour] = read(text).receipts[0]!.ingredients
+    expect([flour!.takenAs, flour!.takenBy]).toEqual(['gram', 'size'])
+    expect(flour!.confidence).toBeLessThan(0.6)
+  })
+
   it('is read in a row of amounts as well', () => {
     expect(entries('500 flour, 350 water, 10 g salt. Bake at 230 °C; then 200 butter the tin.')).toEqual([
       '500 flour = 500 gram flour',
@@ -199,6 +215,8 @@ describe('a number without a measure in a list in grams', () => {
     '- 2 flour\n- 1 lb sugar',
     '- 2 cups milk\n- 10 g salt\n- 500 flour',
     '- 1 flour\n- 10 g salt',
+    '- 4 flour\n- 2 sugar\n- 1 butter',
+    '- 100 flour\n- 120 water\n- 2 salt',
     // Beside millilitres a liquid may be in either.
     '- 250 ml milk\n- 500 g flour\n- 100 water',
   ])('is carried through and reported where that is not sure: %j', (text) => {

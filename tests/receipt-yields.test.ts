@@ -145,3 +145,30 @@ describe('a receipt for a tray', () => {
     expect(dishOf(cake(''), 'once').count).toBe(1)
   })
 })
+
+describe('a yield in few words', () => {
+  const made = (text: string): string | null => {
+    const {serves} = readYields(plainSection(text))
+    return serves === null ? null : `${serves.low === serves.high ? serves.low : `${serves.low}–${serves.high}`} ${serves.of}`
+  }
+  it.each([
+    ['The above makes ten.', '10 pieces'],
+    ['This makes six.', '6 pieces'],
+    ['These quantities will make eight or nine.', '8–9 pieces'],
+    ['The dough makes eight, each the size of a fist.', '8 pieces'],
+    ['Makes 6 large or 12 small pasties.', '6 pasties'],
+    ['Raise the paste into six small pies, six inches across.', '6 pies'],
+    ['Cut in twelve scones.', '12 scones'],
+    ['Shape twenty rolls.', '20 rolls'],
+    ['Zwölf runde Brötchen formen.', '12 rolls'],
+    ['Genug für vier Pizzen.', '4 pizzas'],
+    ['Quantity for two quartern loaves.', '2 loaves'],
+  ])('%s', (text, yields) => expect(made(text)).toBe(yields))
+  it.each([
+    'This makes two at once.',
+    'It makes one sick.',
+    'Eat one, and it makes two of you.',
+    'Divide the paste into two pieces.',
+    'Divide each half into six pies.',
+  ])('but not: %s', (text) => expect(made(text)).toBeNull())
+})

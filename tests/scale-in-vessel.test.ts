@@ -217,6 +217,8 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
 
   it('are no size where what stands as a unit is none, and what a tin is called may stand there', () => {
     expect(readAsked('in 2 round tins 26 zonks x 7 cm', 12)).toMatchObject({ok: false})
+    expect(readVessel('round 26 cm x 7 zonks')).toMatchObject({ok: false, reason: '“zonks” is no unit of length'})
+    expect(readVessel('tin 26 zonk')).toMatchObject({ok: false, reason: '“zonk” is no unit of length'})
     expect(readVessel('round 26 zonks x 7 cm')).toMatchObject({ok: false, reason: '“zonks” is no unit of length'})
     expect(readVessel('round 26 cm x 7 cm')).toMatchObject({ok: true})
     expect(readVessel('9-inch x 2-inch round tin')).toMatchObject({ok: true})

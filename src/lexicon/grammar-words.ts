@@ -1,4 +1,5 @@
 import {words} from './row.js'
+import type {GrammarTable} from './schema.js'
 
 /**
  * The small words of receipts: numbers, hedges, and what ends or bends the name of an ingredient. Common practice, no source. A new
@@ -159,6 +160,9 @@ export const partsOf: Readonly<Record<string, string>> = {
   pill: 'rind',
   peele: 'rind',
   zest: 'rind',
+  schale: 'rind',
+  abrieb: 'rind',
+  saft: 'juice',
   outside: 'rind',
   skin: 'rind',
   skins: 'rind',
@@ -197,7 +201,7 @@ export const partsOf: Readonly<Record<string, string>> = {
 
 /** No amount, but the item goes in: "a little", "some". Longest first. */
 export const indefinites: readonly string[] = words(
-  'a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
+  'a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a speck of, a few grains of, few grains of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
 )
 
 /** After an item: it goes in by the cook's judgment. */
@@ -293,3 +297,28 @@ export const otherWays: readonly string[] = words(
 export const noteLabels: readonly string[] = words(
   'note, notes, nb, n . b, tip, tips, hint, hints, remark, remarks, obs, variation, variations, variant, variants, storage, storing, reheating, to reheat, make ahead, freezing, to freeze, leftovers, tipp, tipps, hinweis, hinweise, anmerkung, anmerkungen, variante, varianten, abwandlung',
 )
+
+/** Every list of this file with its source: each is one row, since none of its words has a figure or a source of its own. */
+export const grammarTables: readonly GrammarTable[] = (
+  [
+    ['cardinals', Object.keys(cardinals)],
+    ['fractions', Object.keys(fractions)],
+    ['bundles', Object.keys(bundles)],
+    ['hedges', hedges],
+    ['fillings', fillings],
+    ['preparations', preparations],
+    ['enders', enders],
+    ['notFood', notFood],
+    ['ofHeads', ofHeads],
+    ['joints', joints],
+    ['partsOf', Object.keys(partsOf)],
+    ['indefinites', indefinites],
+    ['toTaste', toTaste],
+    ['overVerbs', [...overVerbs]],
+    ['stepVerbs', stepVerbs],
+    ['notEntering', notEntering],
+    ['partNames', Object.keys(partNames)],
+    ['otherWays', otherWays],
+    ['noteLabels', noteLabels],
+  ] as const
+).map(([id, list]) => ({id, words: [...list], source: 'common-practice'}))

@@ -168,6 +168,16 @@ export const dairy = itemRows([
     sources: ['usda-sr28'],
   },
   {
+    id: 'quark',
+    group: 'dairy',
+    spellings: 'fromage frais, fromage blanc',
+    density: span(0.98, 1.03, 1.08),
+    densitySource: 'memory',
+    allergens: ['milk'],
+    sources: ['memory'],
+    note: 'smooth fresh curd; drained in a cloth it is nearest to a curd cheese',
+  },
+  {
     id: 'cream cheese',
     ndb: '01017',
     group: 'dairy',
@@ -441,6 +451,7 @@ export const dairy = itemRows([
   {
     id: 'yeast',
     group: 'leaven',
+    raises: 'yeast',
     pieces: [{measure: 'cube', grams: span(40, 42, 43), source: 'common-practice'}],
     spellings:
       'yest, good yeast, ale yeast, brewer yeast, fresh yeast, lively yeast, barm, ale barm, good barm, home-made yeast, distillery yeast, strong yeast, brewers yeast, baker yeast, new yeast, light yeast, liquid yeast, hop yeast, potato yeast, yeaste, good ale yeast, beer yeast, small beer yeast, family yeast, thick yeast, domestic yeast, bakers yeast, rising',
@@ -459,6 +470,7 @@ export const dairy = itemRows([
   {
     id: 'compressed yeast',
     group: 'leaven',
+    raises: 'yeast',
     spellings:
       'german yeast, dried german yeast, cake yeast, fresh compressed yeast, compressed-yeast, baker’s compressed yeast, yeast cake, patent yeast',
     density: span(1, 1.1, 1.2),
@@ -475,6 +487,7 @@ export const dairy = itemRows([
     id: 'dry yeast',
     ndb: '18375',
     group: 'leaven',
+    raises: 'yeast',
     spellings:
       'active dry yeast, dried yeast, instant yeast, fast-action yeast, easy-bake yeast, dried active yeast, fast action dried yeast, quick yeast, fast-action dried yeast, instant dried yeast, active dried yeast, rapid-rise yeast',
     density: span(0.6, 0.812, 0.85),
@@ -485,6 +498,7 @@ export const dairy = itemRows([
   {
     id: 'dry yeast cake',
     group: 'leaven',
+    raises: 'yeast',
     spellings: 'dried yeast cake, hop yeast cake, hard yeast cake, turnpike cake',
     pieces: [{measure: 'count', grams: span(10, 17, 30), source: 'memory'}],
     replacedBy: {
@@ -498,6 +512,7 @@ export const dairy = itemRows([
   {
     id: 'emptins',
     group: 'leaven',
+    raises: 'yeast',
     spellings: 'emptyings, emptins of beer, beer emptins, emptyins, emptings, good emptins, lively emptins',
     density: span(0.95, 1, 1.05),
     densitySource: 'memory',
@@ -513,6 +528,7 @@ export const dairy = itemRows([
   {
     id: 'leaven',
     group: 'leaven',
+    raises: 'sourdough',
     spellings:
       'sourdough, sourdough starter, sour dough, levain, starter, active starter, rye sourdough, old dough, ripe sourdough starter, sourdough culture',
     density: span(0.6, 0.95, 1.1),
@@ -523,6 +539,7 @@ export const dairy = itemRows([
   {
     id: 'pearl-ash',
     group: 'leaven',
+    raises: 'soda',
     spellings: 'pearlash, pearl ash, pearl-ashes, pearl ashes, pearlashes, dissolved pearlash, purified pearlash',
     density: span(0.9, 1.1, 1.3),
     densitySource: 'memory',
@@ -538,6 +555,7 @@ export const dairy = itemRows([
   {
     id: 'potash',
     group: 'leaven',
+    raises: 'soda',
     spellings: 'pot-ash, salts of tartar, salt of tartar, lye of ashes, potashes, salt of wormwood',
     density: span(0.9, 1.1, 1.3),
     densitySource: 'memory',
@@ -549,6 +567,7 @@ export const dairy = itemRows([
   {
     id: 'saleratus',
     group: 'leaven',
+    raises: 'soda',
     spellings:
       'sallaratus, salaeratus, saleratus dissolved, salaratus, sal aeratus, salæratus, salleratus, sal-aeratus, saleratas, salæratus',
     density: span(0.85, 0.95, 1.1),
@@ -566,6 +585,7 @@ export const dairy = itemRows([
     id: 'baking soda',
     ndb: '18372',
     group: 'leaven',
+    raises: 'soda',
     spellings:
       'soda, bicarbonate of soda, carbonate of soda, bi-carbonate of soda, cooking soda, bicarb, super-carbonate of soda, supercarbonate of soda, carb soda, bread soda, sodium bicarbonate, carbonated soda, sal soda bicarbonate, bicarbonate soda',
     density: span(0.88, 0.933, 1.1),
@@ -577,6 +597,7 @@ export const dairy = itemRows([
     id: 'cream of tartar',
     ndb: '18373',
     group: 'leaven',
+    raises: 'soda',
     spellings: 'cream tartar, cream-of-tartar, cremor tartar, crem tartar',
     density: span(0.6, 0.65, 0.8),
     densitySource: 'usda-sr28',
@@ -588,6 +609,7 @@ export const dairy = itemRows([
     // A German packet, for 500 g of flour.
     pieces: [{measure: 'packet', grams: span(15, 16, 17), source: 'common-practice'}],
     group: 'leaven',
+    raises: 'soda',
     spellings:
       'baking-powder, baking pdr, bkg powder, bkg pdr, b powder, yeast powder, borwick baking powder, egg powder, royal baking powder',
     density: span(0.8, 0.933, 1.05),
@@ -597,15 +619,17 @@ export const dairy = itemRows([
   {
     id: 'tartaric acid',
     group: 'leaven',
+    raises: 'soda',
     spellings: 'acid of tartar, powdered tartaric acid',
     density: span(0.8, 0.95, 1.1),
     densitySource: 'memory',
     sources: ['iupac-weights', 'memory'],
   },
-  {id: 'citric acid', group: 'other', density: span(0.8, 0.9, 1), densitySource: 'memory', sources: ['memory']},
+  {id: 'citric acid', group: 'other', raises: 'soda', density: span(0.8, 0.9, 1), densitySource: 'memory', sources: ['memory']},
   {
     id: 'muriatic acid',
     group: 'leaven',
+    raises: 'soda',
     spellings: 'hydrochloric acid, muriatic',
     cautions: ['acid'],
     replacedBy: {
@@ -619,6 +643,7 @@ export const dairy = itemRows([
   {
     id: 'sal volatile',
     group: 'leaven',
+    raises: 'soda',
     spellings:
       'volatile salts, hartshorn, carbonate of ammonia, volatile salt, salt of hartshorn, baker ammonia, bakers ammonia, baking ammonia, smelling salts, ammonium carbonate',
     density: span(0.6, 0.8, 1),

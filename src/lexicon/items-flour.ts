@@ -7,7 +7,7 @@ export const flours = itemRows([
     ndb: '20081',
     group: 'flour',
     spellings:
-      'wheat flour, fine flour, flower, white flour, plain flour, all-purpose flour, all purpose flour, ap flour, the best flour, wheaten flour, superfine flour, sifted flour, dried flour, strong white flour, finest flour, household flour, fine wheat flour, flour of wheat, seconds flour, common flour, biscuit flour',
+      'tipo, typ, wheat flour, fine flour, flower, white flour, plain flour, all-purpose flour, all purpose flour, ap flour, the best flour, wheaten flour, superfine flour, sifted flour, dried flour, strong white flour, finest flour, household flour, fine wheat flour, flour of wheat, seconds flour, common flour, biscuit flour',
     density: span(0.42, 0.528, 0.62),
     densitySource: 'usda-sr28',
     oldDensity: {density: span(0.42, 0.5, 0.6), to: 1899, source: 'pg-9624', note: 'a quart weighs about a pound (1837)'},
@@ -91,6 +91,15 @@ export const flours = itemRows([
     allergens: ['rye'],
     cautions: ['raw-flour'],
     sources: ['usda-sr28'],
+  },
+  {
+    id: 'cracked rye',
+    group: 'meal',
+    spellings: 'rye chops, chopped rye, kibbled rye, rye grits, crushed rye',
+    density: span(0.55, 0.65, 0.75),
+    densitySource: 'memory',
+    allergens: ['rye'],
+    sources: ['memory'],
   },
   {
     id: 'spelt flour',
@@ -362,6 +371,15 @@ export const flours = itemRows([
     sources: ['usda-sr28'],
   },
   {
+    id: 'cracked wheat',
+    group: 'meal',
+    spellings: 'kibbled wheat, crushed wheat, chopped wheat, bulgur, bulghur',
+    density: span(0.6, 0.7, 0.8),
+    densitySource: 'memory',
+    allergens: ['wheat'],
+    sources: ['memory'],
+  },
+  {
     id: 'millet',
     ndb: '20031',
     group: 'meal',
@@ -564,6 +582,7 @@ export const flours = itemRows([
   {
     id: 'sponge of yeast',
     group: 'leaven',
+    raises: 'yeast',
     spellings: 'sponge from the bread, bread sponge, set sponge',
     allergens: ['wheat'],
     sources: ['memory'],

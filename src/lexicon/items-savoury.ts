@@ -241,8 +241,16 @@ export const savouries = itemRows([
   {
     id: 'hare',
     group: 'meat',
-    spellings: 'rabbit, rabbits, leveret, hares, wild rabbit',
-    pieces: [{measure: 'count', grams: span(800, 1500, 3000), source: 'memory'}],
+    spellings: 'leveret, hares',
+    pieces: [{measure: 'count', grams: span(1500, 2200, 3000), source: 'memory'}],
+    cautions: ['meat-temperature', 'lead-shot'],
+    sources: ['memory'],
+  },
+  {
+    id: 'rabbit',
+    group: 'meat',
+    spellings: 'rabbits, wild rabbit',
+    pieces: [{measure: 'count', grams: span(800, 1300, 2000), source: 'memory'}],
     cautions: ['meat-temperature', 'lead-shot'],
     sources: ['memory'],
   },
@@ -490,6 +498,14 @@ export const savouries = itemRows([
     ],
     allergens: ['celery'],
     sources: ['usda-sr28'],
+  },
+  {
+    id: 'sauerkraut',
+    group: 'vegetable',
+    spellings: 'sour cabbage, sourcrout, saurkraut, sour crout',
+    density: span(0.55, 0.6, 0.7),
+    densitySource: 'memory',
+    sources: ['memory'],
   },
   {
     id: 'cabbage',

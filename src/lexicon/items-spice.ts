@@ -350,6 +350,15 @@ export const spices = itemRows([
     sources: ['usda-sr28'],
   },
   {
+    id: 'juniper berry',
+    group: 'spice',
+    spellings: 'juniper, juniper berries',
+    density: span(0.35, 0.42, 0.5),
+    densitySource: 'memory',
+    pieces: [{measure: 'count', grams: span(0.1, 0.15, 0.2), source: 'memory'}],
+    sources: ['memory'],
+  },
+  {
     id: 'star anise',
     group: 'spice',
     pieces: [{measure: 'count', grams: span(0.7, 1, 1.5), source: 'memory'}],

@@ -14,7 +14,7 @@ const rows: readonly KindRow[] = [
     id: 'white bread',
     title: 'White bread',
     words: words(
-      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot, butterzopf, zopf, züpfe, sonntagszopf',
+      'white bread, household bread, wheaten bread, flour bread, yeast bread, french bread, milk bread, tin bread, farmhouse loaf, cottage loaf, sandwich loaf, bread, loaf of bread, to make bread, brot, weißbrot, weizenbrot, toastbrot, baguette, baguettes, ciabatta, bloomer, weizenmischbrot, kartoffelbrot, kastenbrot, pain rustique, pane rustico, pain ordinaire, butterzopf, zopf, züpfe, sonntagszopf',
     ),
     titles: words(
       'cob, wheat cob, cob loaf, batch, batch loaf, boule, batard, coburg, coburg loaf, danish loaf, vienna loaf, household loaf, hearth loaf, white loaf, wheat loaf, wheaten loaf, milk loaf, plait, plaited loaf, french stick, quartern loaf, half quartern loaf, split tin, tin loaf, tin loaves, tinned loaf, tins of bread',
@@ -249,6 +249,26 @@ const rows: readonly KindRow[] = [
     source: 'common-practice',
   },
   {
+    id: 'raised tray cake',
+    title: 'Tray cake raised with yeast',
+    words: words('hefekuchen vom blech, yeasted tray cake, raised tray cake, blechkuchen mit hefe'),
+    band: 'moderate',
+    start: {low: 175, best: 195, high: 220},
+    end: 155,
+    done: 95,
+    minutes: span(25, 35, 45),
+    falling: false,
+    overnight: false,
+    place: 'middle',
+    vessel: 'sheet 40 x 30 cm',
+    mass: span(1.3, 2, 3),
+    waterLoss: span(0.06, 0.09, 0.13),
+    feeds: span(12, 16, 24),
+    dough: {mix: 20, rise: 60, shape: 15, prove: 20, hold: 30},
+    sign: 'brown underneath when it is lifted at a corner',
+    source: 'common-practice',
+  },
+  {
     id: 'corn bread',
     title: 'Corn bread and Indian cakes',
     words: words(
@@ -292,6 +312,7 @@ const rows: readonly KindRow[] = [
     feeds: span(6, 8, 8),
     keeps: true,
     sign: 'sounds hollow when rapped; go in as soon as it is mixed',
+    leavened: {words: words('bannock, barley bannock, oat bannock'), by: 'yeast', kind: 'oven-bottom bread'},
     source: 'common-practice',
   },
   {
@@ -343,7 +364,7 @@ const rows: readonly KindRow[] = [
     id: 'crackers',
     title: 'Hard biscuits and crackers',
     words: words(
-      'crackers, hard biscuits, hard biscuit, water biscuits, captain biscuits, ship biscuit, beaten biscuit, abernethy biscuits, oatcakes, oat cakes',
+      'crackers, hard biscuits, hard biscuit, water biscuits, captain biscuits, ship biscuit, beaten biscuit, abernethy biscuits, oatcakes, oat cakes, hardtack, hard tack, ship’s biscuit, ship bread, sea biscuit, pilot bread',
     ),
     band: 'moderate',
     start: {low: 150, best: 180, high: 220},
@@ -403,6 +424,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     sign: 'a clean straw; it burns easily for its treacle, so look early',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',
   },
   {
@@ -448,6 +470,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 14),
     keeps: true,
     sign: 'a clean straw from the middle; shrinking from the tin',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',
   },
   {
@@ -467,6 +490,7 @@ const rows: readonly KindRow[] = [
     waterLoss: span(0.07, 0.1, 0.13),
     feeds: span(4, 5, 6),
     sign: 'springs back to a touch; shrinking from the tin',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'us-household-1938',
     note: 'layer cake at 375 °F for 20 minutes',
   },
@@ -513,6 +537,7 @@ const rows: readonly KindRow[] = [
     feeds: span(20, 28, 40),
     keeps: true,
     sign: 'a clean straw from the middle; it sings no more when held to the ear',
+    leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'common-practice',
     note: '275 °F for 3–4 hours in a US household cookbook of about 1938',
   },
@@ -537,6 +562,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     sign: 'coloured at the edge and underneath',
+    leavened: {by: 'yeast', kind: 'buns'},
     source: 'common-practice',
   },
   {
@@ -559,6 +585,7 @@ const rows: readonly KindRow[] = [
     feeds: span(8, 12, 16),
     keeps: true,
     sign: 'set at the edge, a few moist crumbs on a straw from the middle',
+    leavened: {by: 'yeast', kind: 'raised tray cake'},
     source: 'common-practice',
   },
   {
@@ -901,7 +928,7 @@ const rows: readonly KindRow[] = [
     id: 'beans',
     title: 'Baked beans in a crock',
     words: words(
-      'baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans, gebackene bohnen, bohnentopf',
+      'baked beans, pork and beans, beans and pork, baked pork and beans, bean pot, pease and pork, beans, haricots in, baked haricots, haricot beans, pease, baked peas, gebackene bohnen, bohnentopf',
     ),
     band: 'slack',
     start: {low: 105, best: 160, high: 230},
@@ -1091,7 +1118,7 @@ const rows: readonly KindRow[] = [
     id: 'baked fruit',
     title: 'Baked apples, pears and quinces',
     words: words(
-      'baked apples, baked pears, apples baked, pears baked, baked quinces, stewed pears in the oven, wardens, black caps, baked peaches, to bake apples, to bake pears, bratäpfel, bratapfel',
+      'baked apples, baked pears, apples baked, pears baked, baked quinces, stewed pears in the oven, wardens, black caps, baked peaches, to bake apples, to bake pears, to bake quinces, to bake wardens, quinces baked, bratäpfel, bratapfel',
     ),
     band: 'slow',
     start: {low: 110, best: 150, high: 190},
@@ -1112,7 +1139,7 @@ const rows: readonly KindRow[] = [
     id: 'drying fruit',
     title: 'Fruit, herbs and crumbs dried overnight',
     words: words(
-      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes, dörrobst, apfelringe, dörrpflaumen, getrocknete äpfel, getrocknete birnen, getrocknete tomaten',
+      'dried apples, dried pears, dried plums, dried cherries, to dry, apples dried, fruit leather, dried herbs, to dry herbs, apple rings, dried fruit, biffins, norfolk biffins, dried mushrooms, bread crumbs dried, dried orange-peel, quince paste, candied peel dried, dried tomatoes, dörrobst, apfelringe, dörrpflaumen, dörrbirnen, hutzeln, kletzen, gedörrte birnen, gedörrte äpfel, gedörrte pflaumen, gedörrte zwetschgen, getrocknete äpfel, getrocknete birnen, getrocknete tomaten',
     ),
     titles: words('dried in cakes, dried in the oven, dried in a slack oven, dried in the last of the heat'),
     band: 'slack',

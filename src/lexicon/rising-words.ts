@@ -18,13 +18,19 @@ export const risingWords: readonly RisingWord[] = [
     'leaven',
     'yeast, yest, yeest, barm, balm, emptins, leaven, levain, starter, sourdough, sponge, spunge, preferment, poolish, biga, hefe, trockenhefe, frischhefe, backhefe, germ, sauerteig, anstellgut, vorteig, roggensauer',
   ),
-  row('sponge', 'sponge', 'sponge, spunge, preferment, poolish, biga, levain, vorteig, sauerteig'),
+  row(
+    'sponge',
+    'sponge',
+    'sponge, spunge, preferment, poolish, biga, levain, sour, rye sour, vorteig, sauerteig, sauer, roggensauer, weizensauer, vollsauer, grundsauer',
+  ),
   row('set', 'sets', 'make, made, set, start, build, prepare, begin, for the, fur den, ansetzen, angesetzt'),
   row(
     'stir',
     'stirs',
     'stir, mix, feed, refresh, beat, whisk, combine, anruhren, verruhren, ruhren, mischen, vermischen, vermengen, ansetzen, angesetzt',
   ),
+  // "Let the sour stand 14 hours", "den Vorteig 12 Stunden reifen lassen"
+  row('let', 'lets', 'let, leave, allow, lass, lasse, lassen'),
   row('main', 'main', 'dough, main dough, final dough, bread dough, second dough, teig, hauptteig, brotteig'),
   row(
     'knead',
@@ -34,7 +40,13 @@ export const risingWords: readonly RisingWord[] = [
   row(
     'shape',
     'shapes',
-    'shape, shapes, shaped, shaping, mould up, mould it, mould them, mould into, mold up, mold it, mold them, mold into, roll out, roll it out, roll them out, roll up, plait, braid, divide, spread the dough, press the dough, stretch the dough, formen, formt, geformt, wirken, rundwirken, langwirken, teilen, rund schleifen, ausrollen, flechten',
+    'shape, shapes, shaped, shaping, mould up, mould it, mould them, mould into, mold up, mold it, mold them, mold into, roll out, roll it out, roll them out, roll up, plait, braid, divide, scale, scaled, preshape, pre-shape, final shape, spread the dough, press the dough, stretch the dough, formen, formt, geformt, wirken, rundwirken, langwirken, teilen, rund schleifen, ausrollen, flechten',
+  ),
+  // "Prove 45 minutes in the tins" is no shaping; "when risen put it in tins" is.
+  row(
+    'put',
+    'puts',
+    'put, place, set, lay, turn, drop, fill, tip, pour, transfer, pack, press, divide, shape, shaped, make, made, form, mould, mold, roll, legen, setzen, geben, fullen, stellen',
   ),
   row('into', 'into', 'in, into, to, on, onto, upon, zu'),
   row(

@@ -111,6 +111,8 @@ export const itemSchema = z.object({
     'gelling',
     'other',
   ]),
+  /** Of a leaven, and of what is made with one: what makes the gas. An acid is part of the soda's. */
+  raises: z.enum(['yeast', 'sourdough', 'soda']).optional(),
   /** Grams a millilitre, as it is spooned or poured. */
   density: rangeSchema.optional(),
   densitySource: z.string().optional(),
@@ -212,15 +214,19 @@ export const risingWordSchema = z.object({
   id: z.string(),
   phrases: z.array(z.string()).min(1),
   /**
-   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`);
+   * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`),
+   * and what `lets` it wait;
    * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
-   * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it; `rises`: that it does;
+   * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it, nor where it only stands
+   * there and rises, unless something `puts` it there; `rises`: that it does;
    * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
    */
   use: z.enum([
     'leaven',
     'sponge',
     'sets',
+    'lets',
+    'puts',
     'stirs',
     'main',
     'kneads',
@@ -412,6 +418,63 @@ export const kindSchema = z.object({
   note: z.string().optional(),
 })
 export type DishKind = z.infer<typeof kindSchema>
+
+/** Words of the work done the evening before, by what they are in it. */
+export const eveningWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['nights', 'soaks', 'lays', 'waters', 'sponges', 'sets', 'wholes', 'parts']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type EveningWord = z.infer<typeof eveningWordSchema>
+
+/** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
+export const yieldWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['noun', 'about', 'piece of a kind', 'method']),
+  words: z.array(z.string()).min(1),
+  of: z.string().optional(),
+  source: z.string(),
+})
+export type YieldWord = z.infer<typeof yieldWordSchema>
+
+/** A list of the small words of receipts, with its source. */
+export const grammarTableSchema = z.object({id: z.string(), words: z.array(z.string()).min(1), source: z.string()})
+export type GrammarTable = z.infer<typeof grammarTableSchema>
+
+/** What heads a column of a table of a dough's stages, and which part of the receipt its amounts are. */
+export const stageHeadSchema = z.object({
+  id: z.string(),
+  part: z.string(),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type StageHead = z.infer<typeof stageHeadSchema>
+
+/** Words by which a vessel's size is told: what they are in it is `use`. */
+export const vesselWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['unit', 'long unit', 'times', 'way', 'depth', 'small', 'noun', 'elsewhere', 'number of', 'thing']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type VesselWord = z.infer<typeof vesselWordSchema>
+
+const groupsSchema = z.array(itemSchema.shape.group).min(1)
+/** A kind of dish raised by yeast or leaven, told by what goes into it. Shares are of weight; liquids are left out of the whole. */
+export const kindByItemsSchema = z.object({
+  id: z.string(),
+  /** Id of the kind. */
+  kind: z.string(),
+  /** What it is made of, and the least share of the whole. */
+  main: z.object({groups: groupsSchema, share: z.number().min(0).max(1)}),
+  /** Of `main`, these items make the least share. */
+  of: z.object({items: z.array(z.string()).min(1), share: z.number().min(0).max(1)}).optional(),
+  /** What is in it besides, each at least so many times the weight of `main`. */
+  beside: z.array(z.object({groups: groupsSchema, toMain: z.number().min(0)})).optional(),
+  source: z.string(),
+})
+export type KindByItems = z.infer<typeof kindByItemsSchema>
 
 /** A sign told in words: what a cook sees. `of` says which temperature it speaks of, `celsius` how hot that is. */
 export const signSchema = z.object({

@@ -1,107 +1,111 @@
 import {words} from './row.js'
+import type {YieldWord} from './schema.js'
 
-/**
- * Words for how much a receipt makes, as German receipts have them, folded; each with the noun that stands for it. Common practice, no
- * source. `src/receipt/yields.ts` reads them beside the English ones.
- */
-export const germanYields: Readonly<Record<string, string>> = {
-  person: 'persons',
-  personen: 'persons',
-  portion: 'persons',
-  portionen: 'persons',
-  gaste: 'persons',
-  esser: 'persons',
-  stuck: 'pieces',
-  stucke: 'pieces',
-  stucken: 'pieces',
-  stk: 'pieces',
-  brot: 'loaf',
-  brote: 'loaves',
-  broten: 'loaves',
-  laib: 'loaf',
-  laibe: 'loaves',
-  laiben: 'loaves',
-  brotchen: 'rolls',
-  semmeln: 'rolls',
-  wecken: 'rolls',
-  kuchen: 'cake',
-  torte: 'cake',
-  torten: 'cakes',
-  platzchen: 'biscuits',
-  kekse: 'biscuits',
-  lebkuchen: 'cakes',
-  pasteten: 'pies',
-  pastete: 'pie',
-  stollen: 'loaves',
-  zopf: 'loaf',
-  zopfe: 'loaves',
-  zopfen: 'loaves',
-  baguettes: 'baguettes',
-  brezeln: 'rolls',
-  brotlaibe: 'loaves',
-  brotlaiben: 'loaves',
-  pizzen: 'pizzas',
-  fladen: 'flatbreads',
-  springform: 'tin',
-  kastenform: 'tin',
-  kastenformen: 'tins',
-  backform: 'tin',
-  gugelhupfform: 'tin',
-  form: 'tin',
-  formen: 'tins',
-  blech: 'tray',
-  backblech: 'tray',
-  bleche: 'trays',
-}
+const row = (use: YieldWord['use'], id: string, list: string, of?: string): YieldWord => ({
+  id: `${use}: ${id}`,
+  use,
+  words: words(list),
+  ...(of === undefined ? {} : {of}),
+  source: 'common-practice',
+})
 
-/** Said before or behind a yield that is not exact; the value is the phrase of `hedge-amounts` that tells how far off it may be. */
-export const aboutYield: ReadonlyMap<string, string> = new Map([
-  ...words('about, around, approximately, approx, roughly, circa, ca, etwa, ungefahr, rund, some, say, perhaps').map(
-    (word) => [word, 'about'] as const,
+/** Words for how much a receipt makes, folded. `src/receipt/yields.ts` and `yield-facts.ts` read them. */
+export const yieldWords: readonly YieldWord[] = [
+  // As German receipts have them, each with the English noun that stands for it.
+  row('noun', 'persons', 'person, personen, portion, portionen, gaste, esser', 'persons'),
+  row('noun', 'pieces', 'stuck, stucke, stucken, stk', 'pieces'),
+  row('noun', 'loaf', 'brot, laib, zopf', 'loaf'),
+  row('noun', 'loaves', 'brote, broten, laibe, laiben, stollen, zopfe, zopfen, brotlaibe, brotlaiben', 'loaves'),
+  row('noun', 'rolls', 'brotchen, semmeln, wecken, brezeln', 'rolls'),
+  row('noun', 'cake', 'kuchen, torte', 'cake'),
+  row('noun', 'cakes', 'torten, lebkuchen', 'cakes'),
+  row('noun', 'biscuits', 'platzchen, kekse', 'biscuits'),
+  row('noun', 'pies', 'pasteten', 'pies'),
+  row('noun', 'pie', 'pastete', 'pie'),
+  row('noun', 'baguettes', 'baguettes', 'baguettes'),
+  row('noun', 'pizzas', 'pizzen', 'pizzas'),
+  row('noun', 'flatbreads', 'fladen', 'flatbreads'),
+  row('noun', 'tin', 'springform, kastenform, backform, gugelhupfform, form', 'tin'),
+  row('noun', 'tins', 'kastenformen, formen', 'tins'),
+  row('noun', 'tray', 'blech, backblech', 'tray'),
+  row('noun', 'trays', 'bleche', 'trays'),
+  // Said before or behind a yield that is not exact; `of` is the phrase of `hedge-amounts` that tells how far off it may be.
+  row(
+    'about',
+    'about',
+    'about, around, approximately, approx, roughly, circa, ca, etwa, ungefahr, rund, some, say, perhaps',
+    'about',
   ),
-  ...words('nearly, almost, knapp').map((word) => [word, 'nearly'] as const),
-])
-
-const set = (list: string): ReadonlySet<string> => new Set(words(list))
-
-/** What a piece becomes that a dough is divided into, by the words that name its kind of dish, or by the kind's id. Common practice, no source. */
-export const kindPieces: Readonly<Record<string, string>> = {
-  'white bread': 'loaves',
-  'rye bread': 'loaves',
-  'wholemeal bread': 'loaves',
-  'sourdough bread': 'loaves',
-  'soda bread': 'loaves',
-  'flat bread': 'flatbreads',
-  pizza: 'pizzas',
-  pizzas: 'pizzas',
-  rolls: 'rolls',
-  buns: 'buns',
-}
-
-/**
- * How a method says what its dough or batter comes to, where the receipt states no yield: "divide into six loaves", "pour into two tins".
- * Only things that are baked as they are shaped; balls, layers and rounds may be anything. Common practice, no source.
- */
-export const methodYields = {
-  /** Before the count. */
-  into: set('into, in, zu'),
-  between: set('between, among, auf'),
-  things: set(
-    'loaf, loaves, rolls, buns, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, wigs, wiggs, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
+  row('about', 'nearly', 'nearly, almost, knapp', 'nearly'),
+  // What a piece becomes that a dough is divided into, by the words that name its kind of dish, or by the kind's id.
+  row('piece of a kind', 'loaves', 'white bread, rye bread, wholemeal bread, sourdough bread, soda bread', 'loaves'),
+  row('piece of a kind', 'flatbreads', 'flat bread', 'flatbreads'),
+  row('piece of a kind', 'pizzas', 'pizza, pizzas', 'pizzas'),
+  row('piece of a kind', 'rolls', 'rolls', 'rolls'),
+  row('piece of a kind', 'buns', 'buns', 'buns'),
+  // How a method says what its dough or batter comes to, where the receipt states no yield: "divide into six loaves", "pour into two tins".
+  // Before the count.
+  row('method', 'into', 'into, in, zu'),
+  row('method', 'between', 'between, among, auf'),
+  // Only things that are baked as they are shaped; balls, layers and rounds may be anything.
+  row(
+    'method',
+    'things',
+    'loaf, loaves, rolls, buns, pies, tarts, tartlets, turnovers, farls, scones, biscuits, cookies, cakes, crumpets, muffins, cobs, baps, baguettes, bagels, bannocks, flatbreads, pizzas, pasties, manchets, wigs, wiggs, brote, broten, laib, laibe, laiben, brotlaibe, brotlaiben, brotchen, semmeln, wecken, zopfe, zopfen, stollen, fladen, brezeln',
   ),
-  ones: set('roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
-  vessels: set('tin, tins, pan, pans, moulds, molds, ramekins, kastenformen, springformen, formen'),
-  /** What is done with pieces that make one loaf together, or no loaf. */
-  together: set(
+  // What is whole as it is named: "raise the paste into six pies", where "divide the paste in two" is not.
+  row('method', 'filled', 'pies, tarts, tartlets, turnovers, pasties'),
+  row('method', 'ones', 'roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
+  row('method', 'vessels', 'tin, tins, pan, pans, moulds, molds, ramekins, kastenformen, springformen, formen'),
+  // What is done with pieces that make one loaf together, or no loaf.
+  row(
+    'method',
+    'together',
     'plait, plaits, plaited, braid, braided, strand, strands, rope, ropes, twist, strang, strange, flechten, zopf, topknot, knob, lid, larger, smaller, half, filling, layers, sheet, sheets',
   ),
-  pieces: set('pieces, parts, portions, balls, stucke, teile, teilstucke, portionen, teiglinge, stucken'),
+  row('method', 'pieces', 'pieces, parts, portions, balls, stucke, teile, teilstucke, portionen, teiglinge, stucken'),
+  row('method', 'divide', 'divide, divided, portion, scale, split, teilen, aufteilen, unterteilen, portionieren'),
+  row(
+    'method',
+    'shape',
+    'shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work',
+  ),
+  // With the count just behind: "shape two loaves".
+  row('method', 'forms', 'form, shape, mould, mold'),
+  row('method', 'cut', 'cut, halve, halved, halves, schneiden, halbieren, abstechen'),
+  // German verbs, behind what they shape.
+  row(
+    'method',
+    'behind',
+    'teilen, aufteilen, unterteilen, portionieren, formen, verteilen, fullen, geben, wirken, backen, geteilt, geformt',
+  ),
+]
+
+const of = (use: YieldWord['use']): ReadonlyMap<string, string> =>
+  new Map(yieldWords.filter((one) => one.use === use).flatMap((one) => one.words.map((word) => [word, one.of ?? word] as const)))
+const method = (id: string): ReadonlySet<string> => new Set(yieldWords.find((one) => one.id === `method: ${id}`)!.words)
+
+/** The English noun that a German word for what is made stands for. */
+export const germanYields = of('noun')
+/** Words for about so much, with their phrase of `hedge-amounts`. */
+export const aboutYield = of('about')
+/** What a piece becomes, by the words or the id of its kind of dish. */
+export const kindPieces = of('piece of a kind')
+/** The words of a method, by what they are in it. */
+export const methodYields = {
+  into: method('into'),
+  between: method('between'),
+  things: method('things'),
+  filled: method('filled'),
+  ones: method('ones'),
+  vessels: method('vessels'),
+  together: method('together'),
+  pieces: method('pieces'),
   verbs: {
-    divide: set('divide, divided, portion, scale, split, teilen, aufteilen, unterteilen, portionieren'),
-    shape: set('shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work'),
-    cut: set('cut, halve, halved, halves, schneiden, halbieren, abstechen'),
-    behind: set(
-      'teilen, aufteilen, unterteilen, portionieren, formen, verteilen, fullen, geben, wirken, backen, geteilt, geformt',
-    ),
+    divide: method('divide'),
+    shape: method('shape'),
+    forms: method('forms'),
+    cut: method('cut'),
+    behind: method('behind'),
   },
 } as const

@@ -17,6 +17,7 @@ const KEEPS = tree('keeps')
 const NEAR = 8
 /** What is said of the time after the baking ("turn the oven off and let them cool with the door ajar"), or of the end of it. */
 const AFTERWARDS = /^(?:cold|off|abkuhlen|auskuhlen|erkalten|ausgeschaltet\w*|last|letzten|wait|until|falls|fallen)$/
+const DRIED = /^(?:dry|dried|leathery|crisp|brittle|hard|shrivelled|done)$/
 const NOT = /^(?:not|never|no|nor|without|don't|don’t|nicht|nie)$/
 
 /**
@@ -36,10 +37,20 @@ export function readAjar({tokens, source}: Section): Span | null {
     for (let k = from - 1; k >= Math.max(first, from - 4) && keeps < 0; k--)
       if (phraseAt(KEEPS, tokens, k) !== null || GERMAN_KEEPS.test(tokens[k]!.word)) keeps = k
     if (keeps < 0 && GERMAN_KEEPS.test(tokens[to]?.word ?? '')) to++
-    else if (keeps < 0) continue
+    // "…, door ajar, overnight": by itself between commas.
+    else if (keeps < 0 && !(tokens[from - 1]?.word === ',' && /^[,.;]$/.test(tokens[to]?.word ?? ''))) continue
+    else if (keeps < 0) keeps = from
     else from = keeps
     const words = tokens.slice(first, last).map(({word}) => word)
-    if (words.some((word, k) => AFTERWARDS.test(word) || (/^cool(?:ing)?$/.test(word) && !/^oven/.test(words[k + 1] ?? ''))))
+    // "Until leathery" is how long it dries.
+    const dries = words.some((word, k) => word === 'until' && words.slice(k + 1, k + 4).some((next) => DRIED.test(next)))
+    if (
+      words.some(
+        (word, k) =>
+          (AFTERWARDS.test(word) && !(word === 'until' && dries)) ||
+          (/^cool(?:ing)?$/.test(word) && !/^oven/.test(words[k + 1] ?? '')),
+      )
+    )
       continue
     if (tokens.slice(Math.max(first, from - 3), to).some(({word}) => NOT.test(word))) continue
     const start = tokens[from]!.start

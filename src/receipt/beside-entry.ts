@@ -67,6 +67,48 @@ export function shareOf(entries: Entries, at: number, to: number): number {
   return close + 1
 }
 
+/** How far behind "milk enough for the cakes you wish to make" its amount may stand, tokens. */
+const FAR = 10
+
+/**
+ * "flour enough, about a quart and a pint", "milk enough for the batter (half a pint, or more)", "flour to roll it out, say a pound": how
+ * much that is. `at` is at the comma, the dash or the bracket; the token after the amount, else −1.
+ */
+export function howMuch(entries: Entries, at: number, to: number): number {
+  const {words, tokens} = entries.view
+  const before = entries.drafts.at(-1)
+  if (before === undefined || before.low !== null || before.next > at || at - before.next > FAR) return -1
+  if (tokens[before.start]!.block !== tokens[at]!.block || before.row === null) return -1
+  for (let i = before.next; i < at; i++) if (/^[.;:(]$/.test(words[i]!)) return -1
+  const enough =
+    /^(?:enough|sufficient)$/.test(words[before.next - 1]!) || before.hedges.some((one) => /enough|sufficient/.test(one))
+  if (before.next < at && !(enough || /^(?:to|enough|sufficient)$/.test(words[before.next]!))) return -1
+  const open = words[at] === '(' || words[at + 1] === '('
+  const from = words[at] !== '(' && open ? at + 2 : at + 1
+  const quantity = from < to ? readQuantity(entries.view, from, to) : null
+  const dimension = quantity === null ? undefined : lookUpMeasure(quantity.measure)?.dimension
+  if (quantity === null || (dimension !== 'mass' && dimension !== 'volume')) return -1
+  if (!open && !enough && quantity.hedges.length === 0) return -1
+  const next = quantity.next >= to ? undefined : tokens[quantity.next]
+  const ends =
+    next === undefined ||
+    next.block !== tokens[at]!.block ||
+    next.kind === 'mark' ||
+    /^(?:or|to|will|for|in|as|is)$/.test(next.word)
+  if (!ends) return -1
+  Object.assign(before, {
+    low: quantity.low,
+    high: quantity.high,
+    measure: quantity.measure,
+    measureText: quantity.measureText,
+    hedges: [...quantity.hedges],
+    next: words[quantity.next] === ')' && quantity.next < to ? quantity.next + 1 : quantity.next,
+    bare: false,
+  })
+  entries.last = before
+  return before.next
+}
+
 /** ", plus 20 g for the tin", "+ 2 tbsp to brush": more of the entry before. `at` is at "plus" or "+"; the token after it, else −1. */
 export function moreOf(entries: Entries, at: number, to: number, mode: Mode): number {
   const {words, tokens} = entries.view

@@ -362,6 +362,8 @@ export class DegreeReader extends Walk {
   #ofOven(from: number, end: number, members: readonly Heat[], baking: boolean): boolean {
     if (members.some((m) => m.sources.includes('gas-mark-table') || m.sources.includes('fan-oven'))) return true
     if (members[0]!.low < 45 || members[members.length - 1]!.high > HOTTEST) return false
+    // "Bake to 190 °F internal"
+    if (/^(?:internal|inside|core|innen)$/.test(this.word(end))) return false
     const low = this.floor(from, 14)
     for (let k = from - 1; k >= low; k--) {
       const word = this.word(k)

@@ -8,6 +8,9 @@ import {CARDINAL, VERB, type View} from './view.js'
  * The parts of a dish that a receipt gives ingredients for by themselves: the crust, the icing, the sauce.
  */
 
+const FOR = /^(?:for|fur)$/
+const ARTICLES = /^(?:the|a|an|den|die|das)$/
+
 /** The name of a part in a few words ("For the icing"), else ''. */
 export function partIn(view: View, from: number, to: number): string {
   const {words} = view
@@ -15,14 +18,18 @@ export function partIn(view: View, from: number, to: number): string {
     const name = partNames[words[i]!]
     if (name !== undefined) return name
   }
-  const start = words[from] === 'for' ? from + 1 : from
+  const isFor = FOR.test(words[from] ?? '')
+  const start = isFor ? from + 1 : from
   if (counts(view, start)) return ''
-  const skip = words[start] === 'the' || words[start] === 'a' ? start + 1 : start
-  return words[from] === 'for' || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
+  const skip = ARTICLES.test(words[start] ?? '') ? start + 1 : start
+  return isFor || words[from] === 'the' ? words.slice(skip, Math.min(to, skip + 3)).join(' ') : ''
 }
 
 /** "For 4 pizzas", "For one 2 kg loaf": how much it makes, and no part. */
-const counts = ({tokens, bits}: View, at: number): boolean => tokens[at]?.kind === 'number' || (bits[at]! & CARDINAL) !== 0
+const counts = ({tokens, bits, words}: View, at: number): boolean =>
+  tokens[at]?.kind === 'number' ||
+  (bits[at]! & CARDINAL) !== 0 ||
+  /^(?:class|party|family|group|company|crowd)$/.test(words[at + 1] ?? '')
 
 const PARTS_ALONE = new Set([
   'streusel',
@@ -64,8 +71,8 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
   if (stop <= from) return false
   // "Zutaten für 1 Zopf:", "Ingredients for 2 loaves:"
   if (closed && /^(?:zutaten|ingredients)$/.test(words[from]!)) return true
-  if (words[from] === 'for' && counts(entries.view, from + 1) && partIn(entries.view, from, stop) === '') return true
-  if (words[from] === 'for' || (closed && stop - from <= 4)) {
+  if (FOR.test(words[from]!) && counts(entries.view, from + 1) && partIn(entries.view, from, stop) === '') return true
+  if (FOR.test(words[from]!) || (closed && stop - from <= 4)) {
     const part = partIn(entries.view, from, stop)
     if (part !== '') {
       entries.part = part === 'cake' || part === 'pudding' || part === 'dough' ? '' : part
@@ -80,6 +87,17 @@ export function partLine(entries: Entries, from: number, to: number): boolean {
   }
   return /^(?:ingredients?|method|directions?|zutaten|zubereitung)$/.test(words[from]!) && stop === from + 1
 }
+
+/** "For the paste" alone on its line, without an amount: a label, where "for frying" and "for the tin: butter" name what goes in. */
+export function isPartAlone({words, bits}: View, from: number, to: number): boolean {
+  if (!FOR.test(words[from]!) || !ARTICLES.test(words[from + 1] ?? '') || to - from < 3 || to - from > 6) return false
+  for (let i = from + 2; i < to; i++) if (bits[i]! & VERB || words[i] === ',' || (words[i] === ':' && i + 1 < to)) return false
+  return true
+}
+
+/** "Teig:", "Streusel:" alone on its line: the name of a part that is mixed apart. */
+export const isLabelLine = ({words}: View, from: number, to: number): boolean =>
+  words[to - 1] === ':' && to - from <= 3 && partNames[words[to - 2] ?? ''] !== undefined
 
 /** Longest label of a part within a text, words: "Second dough". */
 const LABEL = 3
@@ -110,6 +128,11 @@ export function partLabel(entries: Entries, at: number, to: number): number {
     return -1
   // "Fold in:" is a step, of no part by itself.
   if (bits[at]! & VERB) {
+    entries.part = ''
+    return mark + 1
+  }
+  // "Zutaten: 500 g Mehl, …": of the whole.
+  if (/^(?:zutaten|ingredients?|you|sie)$/.test(words[at]!)) {
     entries.part = ''
     return mark + 1
   }

@@ -1,7 +1,7 @@
 import {overVerbs} from '../lexicon/grammar-words.js'
 import {measureFirst} from './amount-and-name.js'
 import {readQuantity, textOf} from './amounts.js'
-import {leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
+import {howMuch, leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
 import {partLabel, partPrefix} from './dish-parts.js'
 import type {Entries, Mode} from './entries.js'
 import {entry} from './entry-forms.js'
@@ -83,6 +83,11 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
       const share = token.word === '(' ? shareOf(entries, i, to) : token.word === '+' ? moreOf(entries, i, to, mode) : -1
       if (share > 0) {
         i = share
+        continue
+      }
+      const much = /^[,(—]$/.test(token.word) ? howMuch(entries, i, to) : -1
+      if (much > 0) {
+        i = much
         continue
       }
       const weighed = token.word === '(' || token.word === ',' ? weightBehind(entries, i, to, mode) : -1

@@ -1,5 +1,6 @@
-import {eveningWords} from '../lexicon/evening-words.js'
+import {eveningWords as rows} from '../lexicon/evening-words.js'
 import {lookUpItem} from '../lexicon/index.js'
+import type {EveningWord} from '../lexicon/schema.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, sentenceAt} from './sentences.js'
@@ -9,7 +10,22 @@ import type {EveningBefore, ReadIngredient, Span, TimePhrase} from './types.js'
  * What a receipt has done the evening before it is baked: dried things put to soak, a sponge or a leaven set.
  */
 
-const NIGHTS = phraseTree([eveningWords], ({nights}) => nights)
+const NIGHTS = phraseTree(
+  rows.filter(({use}) => use === 'nights'),
+  (row) => row.words,
+)
+const setOf = (use: EveningWord['use']): ReadonlySet<string> =>
+  new Set(rows.filter((row) => row.use === use).flatMap((row) => row.words))
+const eveningWords = {
+  soaks: setOf('soaks'),
+  lays: setOf('lays'),
+  waters: setOf('waters'),
+  sponges: setOf('sponges'),
+  sets: setOf('sets'),
+  wholes: setOf('wholes'),
+  parts: setOf('parts'),
+}
+const isSetAhead = (part: string): boolean => eveningWords.parts.has(part) || /\p{L}sauer$/u.test(part)
 const SPIRITS = /^(?:brandy|rum|tea|wine)$/
 /** Groups of the lexicon whose things are soaked by the piece. */
 const SOLID: ReadonlySet<string> = new Set(['meat', 'fish', 'pulse', 'fruit'])
@@ -125,7 +141,7 @@ function concernedBy(
   const before = said.filter((i) => ingredients[i]!.start < tokens[night - 1]!.end)
   const inIt = before.length > 0 ? before : said
   if (does === 'set') {
-    const part = of((one) => one.amount !== null && eveningWords.parts.test(one.part))
+    const part = of((one) => one.amount !== null && isSetAhead(one.part))
     if (part.length > 0) return part
   }
   const soaker = of((one) => one.amount !== null && one.part === 'soaker')
@@ -139,11 +155,21 @@ function concernedBy(
       (stems.has(headOf(one)) || (does === 'soak' && stems.has('fruit') && isDried(one)) || spelled(one, tokens, first, last)),
   )
   if (does === 'set') return inIt
-  const all = [...inIt.filter((i) => !isIn(tokens, first, ingredients[i]!)), ...named].filter((i) => isSoaked(ingredients[i]!))
+  const own = inIt.filter((i) => !isIn(tokens, first, ingredients[i]!))
+  // "225 g flour, 4 eggs, 800 g dried fruit soaked over night": said of the last in a row of amounts.
+  const listed = own.filter((i) => ingredients[i]!.amount !== null).length > 2 && isParticiple(tokens, first, night)
+  const all = [...(listed ? own.slice(-1) : own), ...named].filter((i) => isSoaked(ingredients[i]!))
   if (all.length > 0) return all.sort((a, b) => a - b)
   // "Soak them over night": what is dried of all there is.
   const dried = of((one) => one.amount !== null && isPulse(one))
   return dried
+}
+
+/** "… soaked over night": how the thing before it is got ready, where "soak the beans and the pork" is a step. */
+function isParticiple(tokens: readonly Token[], first: number, night: number): boolean {
+  for (let k = night - 1; k >= first && k > night - 6; k--)
+    if (/^(?:soaked|steeped|eingeweicht)$/.test(tokens[k]!.word)) return true
+  return false
 }
 
 /** "In milk": what the things lie in. */

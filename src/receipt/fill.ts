@@ -5,13 +5,16 @@ import {type KindFound, raisedBySoda} from './kinds.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
 import type {Inferred, OvenPhrase, ReadIngredient, ReadReceipt, ReceiptFacts, TimePhrase, Yield} from './types.js'
-import {isInches, vesselStated, writtenSizes} from './vessel-sizes.js'
+import {isInches, thingSized, vesselStated, writtenSizes} from './vessel-sizes.js'
 
 const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 
 /** What things are boiled or mixed in first: the vessel baked in where the receipt names no other. */
 const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
 
+const WORKED = /^(?:knead\w*|roll\w*|mou?ld\w*|work\w*|floured|pastry|paste|turn|strew|sprinkle)$/
+/** Behind "mould" where it is what is done. */
+const MOULDED: ReadonlySet<string> = new Set(['into', 'it', 'them', 'up', 'the', 'each', 'in'])
 /** Before what a thing is cut into. */
 const CUT_TO: ReadonlySet<string> = new Set(['into', 'in', 'apple', 'onion', 'thin'])
 
@@ -35,6 +38,12 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
       tokens.slice(Math.max(0, from - 3), from).some(({word}) => /^(?:through|thro|thro')$/.test(word))
     )
       return false
+    // "Mould it on the board": what dough is worked on.
+    if (last.stem === 'board' && tokens.slice(Math.max(0, from - 6), from).some(({word}) => WORKED.test(word))) return false
+    // "Mould into twenty manchets"
+    if (to - from === 1 && /^mou?ld$/.test(first.word) && MOULDED.has(tokens[to]?.word ?? '')) return false
+    // "| Flour | Cups |": a measure.
+    if (last.stem === 'cup' && section.blocks[last.block]!.kind === 'row') return false
     // "Slice the apples into rings"
     if (to - from === 1 && last.stem === 'ring' && CUT_TO.has(tokens[from - 1]?.word ?? '')) return false
     while (next < spans.length && spans[next]!.end <= first.start) next++
@@ -68,7 +77,10 @@ export interface Known {
 export function fillFromKind(known: Known): Inferred[] {
   const {facts, kind, ingredients, oven, times, untimed = [], serves, section} = known
   const inferred: Inferred[] = []
-  const sized = facts.vessel === undefined ? vesselStated(section, ingredients) : null
+  const sized =
+    facts.vessel === undefined
+      ? (vesselStated(section, ingredients) ?? (kind === null ? null : thingSized(section, ingredients, kind.id)))
+      : null
   const stated: Inferred[] =
     sized === null
       ? []
@@ -76,9 +88,10 @@ export function fillFromKind(known: Known): Inferred[] {
           {
             field: 'vessel',
             value: sized.value,
-            why: sized.deep
-              ? `the receipt says “${sized.said}”`
-              : `the receipt says “${sized.said}” and no depth; its depth: common-practice`,
+            why: `the receipt says “${sized.said}”${sized.unit === undefined ? '' : `, read in ${sized.unit},`}${sized.deep ? '' : ' and no depth; its depth: common-practice'}`.replace(
+              /,$/,
+              '',
+            ),
           },
         ]
   const row = kind === null ? null : lookUpKind(kind.id)
@@ -86,7 +99,10 @@ export function fillFromKind(known: Known): Inferred[] {
   inferred.push({
     field: 'kind',
     value: row.id,
-    why: `“${kind.words}” in the ${kind.by === 'title' ? 'title' : 'text'}${kind.leaven === undefined ? '' : `, raised by ${kind.leaven}`}`,
+    why:
+      kind.by === 'items'
+        ? `neither title nor text names a dish; told by its ${kind.words}`
+        : `“${kind.words}” in the ${kind.by}${kind.leaven === undefined ? '' : `, raised by ${kind.leaven}`}`,
   })
   if (row.vessel === 'none') return inferred
   const from = `usual for ${row.title.toLowerCase()} (${row.source})`
@@ -97,7 +113,7 @@ export function fillFromKind(known: Known): Inferred[] {
       why: `the receipt names no heat; ${from}`,
     })
   }
-  if (facts.bake === undefined && !times.some((time) => time.of === 'bake')) {
+  if (facts.bake === undefined && !times.some((time) => time.of === 'bake' || time.overnight === true)) {
     inferred.push({
       field: 'bake',
       value: minutes(row.minutes.low, row.minutes.high),

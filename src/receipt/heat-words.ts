@@ -98,7 +98,7 @@ export const STRICT_ADVERBS = set('gently slowly quickly briskly moderately stea
 export const DRAWN = set('drawn out drawne drawen drawing removed')
 export const DONE = set('baked done finished out withdrawn taken comes come')
 export const INSIDE_WORDS = set(
-  "internal inside centre center crumb dough milk water syrup sugar liquid yeast sponge butter chocolate thermometer thickness core room fridge freezer refrigerator fat oil lard custard cream batter reads read filling melted proof prove proofing proving rise bath brew tepid starter levain loaf's",
+  "internal kern kerntemperatur inside centre center crumb dough milk water syrup sugar liquid yeast sponge butter chocolate thermometer thickness core room fridge freezer refrigerator fat oil lard custard cream batter reads read filling melted proof prove proofing proving rise bath brew tepid starter levain loaf's",
 )
 
 export const isStop = (t: Token | undefined): boolean =>

@@ -1,5 +1,5 @@
 import {textOf} from './amounts.js'
-import {partIn, partLine} from './dish-parts.js'
+import {isLabelLine, isPartAlone, partIn, partLine} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {keptEntries} from './kept-entries.js'
@@ -7,7 +7,7 @@ import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-si
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
-import {columnsOf, type Heads, headsOf, headWords, readByHeads} from './table-rows.js'
+import {columnsOf, type Heads, headsOf, headWords, readByHeads, readByStages, type Stages, stagesOf} from './table-rows.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
 
@@ -52,6 +52,7 @@ class IngredientReader {
   /** Heads of the table being read, and their words. */
   private heads: Heads | null = null
   private headWords: readonly string[] = []
+  private stages: Stages | null = null
   private sizesTold = false
 
   constructor(
@@ -114,6 +115,8 @@ class IngredientReader {
         continue
       }
       if (block.kind === 'item') {
+        // "- for the paste": a label over the items below it.
+        if (!steps && isPartAlone(this.view, from, to) && partLine(this.entries, from, to)) continue
         if (!steps && looksListed(this.view, from, to)) {
           this.entries.listed = true
           this.line(from, to)
@@ -124,6 +127,7 @@ class IngredientReader {
       if (lines.length > 1 && mostlyListed(this.view, lines)) {
         this.entries.listed = true
         for (const [a, z] of lines) {
+          if ((isPartAlone(this.view, a, z) || isLabelLine(this.view, a, z)) && partLine(this.entries, a, z)) continue
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')
         }
@@ -197,8 +201,10 @@ class IngredientReader {
   /** A table row: cells hold amount and item in either order, or the figure of the measure that heads its column. */
   private row(from: number, to: number, first: boolean): void {
     if (first) {
-      this.heads = headsOf(this.view, from, to)
       this.sizesTold = false
+      this.stages = stagesOf(this.view, from, to)
+      if (this.stages !== null) return
+      this.heads = headsOf(this.view, from, to)
       this.headWords = this.heads === null ? [] : headWords(this.view, from, to)
       if (this.heads !== null) return
     }
@@ -210,6 +216,7 @@ class IngredientReader {
     // "Total | 198 % | 1980 g": a sum, and nothing that goes in.
     if (SUMS.has(this.view.words[a] ?? '')) return
     this.entries.listed = true
+    if (this.stages !== null && readByStages(this.entries, this.stages, from, to)) return
     const sizes = this.sizesTold ? null : columnsOf(this.view, this.heads, from, to)
     if (sizes !== null && !isShare(this.headWords[sizes.at[1]] ?? '') && !isShare(this.headWords[sizes.at[0]] ?? '')) {
       this.sizesTold = true

@@ -57,7 +57,10 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
     break
   }
   if (words[k] === 'only') k++
-  if (words[k] !== 'of' || k + 1 >= to) return -1
+  // "Schale einer Zitrone", "Saft von 2 Zitronen"
+  if (/^(?:einer|eines)$/.test(words[k] ?? '')) k--
+  else if (!/^(?:of|von|vom)$/.test(words[k] ?? '')) return -1
+  if (k + 1 >= to) return -1
   k++
   const egg = parts[0] === 'white' || parts[0] === 'yolk'
   const amount = readAmount(entries.view, k, to)

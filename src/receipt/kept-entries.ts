@@ -22,12 +22,16 @@ function withoutMeasure({bits, words}: View, d: Draft): boolean {
   return POURED.has(d.row.group) && (bits[d.start]! & ARTICLE) === 0
 }
 
-const IN_GRAMS = 'no measure is written: read in grams, as the rest of the list is'
+const IN_GRAMS = {
+  list: 'no measure is written: read in grams, as the rest of the list is',
+  size: 'no measure is written in the whole list: read in grams, since its numbers are so large',
+}
 /** Below 0.6 a reading is shown as doubtful. */
 const DOUBTFUL = 0.55
 
 /** Measures beside which a list is still one in grams: spoons and what is not measured. */
 const BESIDE_GRAMS = new Set(['gram', 'kilogram', 'millilitre', 'centilitre', 'litre', 'teaspoon', 'tablespoon', 'pinch', 'dash'])
+const SPOONS = new Set(['teaspoon', 'tablespoon', 'pinch', 'dash'])
 const METRIC_VOLUMES = new Set(['millilitre', 'centilitre', 'litre'])
 const LIQUIDS = new Set(['liquid', 'spirit', 'dairy'])
 /** Fewer grams of flour, butter or sugar are in no list. Common practice, no source. */
@@ -36,18 +40,42 @@ const LEAST_GRAMS = 5
 const LEAST_WEIGHED = 20
 
 /**
- * Whether a bare number of the list is one of grams: "500 flour" where all else is in grams. A liquid is not taken so where others are in
- * millilitres.
+ * A list without any measure is one in grams where its largest number is beyond this: nobody takes so many cups, and in a baker's percentages
+ * the flour is 100. Common practice, no source.
  */
-function bareGrams(view: View, drafts: readonly Draft[]): (d: Draft) => boolean {
+const PERCENT = 100
+
+const isWhole = ({low, row}: Draft): boolean => row?.group === 'flour' && low!.value === PERCENT
+
+/** Why a bare number of the list is one of grams, as `bareGrams` has it; null where it is none. */
+type InGrams = (d: Draft) => 'list' | 'size' | null
+
+/**
+ * Whether a bare number of the list is one of grams: "500 flour" where all else is in grams, or where nothing in the list is measured and
+ * the numbers are large. A liquid is not taken so where others are in millilitres.
+ */
+function bareGrams(view: View, drafts: readonly Draft[]): InGrams {
   const listed = drafts.filter((d) => d.low !== null)
+  const bare = listed.filter((d) => d.inList && !d.unknownMeasure && withoutMeasure(view, d))
+  const measured = listed.some(({measure}) => {
+    const dimension = lookUpMeasure(measure)?.dimension
+    return (dimension === 'mass' || dimension === 'volume') && !SPOONS.has(measure)
+  })
+  const large = !measured && bare.length > 1 && bare.some(({low}) => low!.value > PERCENT) && !bare.some(isWhole)
   const throughout = listed.every(({measure}) => {
     const dimension = lookUpMeasure(measure)?.dimension
     return (dimension !== 'mass' && dimension !== 'volume') || BESIDE_GRAMS.has(measure)
   })
-  if (!throughout || !listed.some(({measure}) => measure === 'gram' || measure === 'kilogram')) return () => false
+  const why = !throughout
+    ? null
+    : listed.some(({measure}) => measure === 'gram' || measure === 'kilogram')
+      ? 'list'
+      : large
+        ? 'size'
+        : null
+  if (why === null) return () => null
   const volumes = listed.some(({measure}) => METRIC_VOLUMES.has(measure))
-  return (d) => {
+  const is = (d: Draft): boolean => {
     if (d.unknownMeasure || d.low === null || d.measure !== 'count' || d.stated !== undefined || d.row === null) return false
     const {group, pieces} = d.row
     if (volumes && LIQUIDS.has(group)) return false
@@ -55,10 +83,11 @@ function bareGrams(view: View, drafts: readonly Draft[]): (d: Draft) => boolean 
       return d.inList && !pieces.some(({measure}) => measure === 'count') && group !== 'egg' && d.low.value >= LEAST_WEIGHED
     return d.low.value >= (group === 'leaven' || group === 'salt' ? 1 : LEAST_GRAMS)
   }
+  return (d) => (is(d) ? why : null)
 }
 
-/** A draft as the receipt gives it; `grams` where its bare number is one of grams. */
-function output(view: View, d: Draft, grams: boolean): ReadIngredient {
+/** A draft as the receipt gives it; `grams` is why its bare number is one of grams, null where it is none. */
+function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngredient {
   const {tokens, section} = view
   const start = tokens[d.start]!.start
   const end = Math.max(start, tokens[d.next - 1]!.end)
@@ -70,18 +99,22 @@ function output(view: View, d: Draft, grams: boolean): ReadIngredient {
     amount: d.low === null || d.high === null ? null : {low: d.low.value, high: d.high.value},
     exact: d.low === null ? null : d.low.toString(),
     ...(ranged ? {exactHigh: d.high!.toString()} : {}),
-    measure: d.low === null ? 'indefinite' : grams ? 'gram' : d.measure,
+    measure: d.low === null ? 'indefinite' : grams !== null ? 'gram' : d.measure,
     item: d.item,
     known: d.known,
     ...(d.measureText === '' ? {} : {measureText: d.measureText}),
     hedges: d.hedges,
     ...(d.prepared === '' ? {} : {prepared: d.prepared}),
     part: d.part,
-    confidence: Math.round((grams ? Math.min(d.confidence, DOUBTFUL) : d.confidence) * 100) / 100,
+    confidence: Math.round((grams !== null ? Math.min(d.confidence, DOUBTFUL) : d.confidence) * 100) / 100,
     ...(d.other === undefined ? {} : {other: d.other}),
-    notes: grams ? [...d.notes, IN_GRAMS] : d.notes,
+    notes: grams === null ? d.notes : [...d.notes, IN_GRAMS[grams]],
     ...(d.stated === undefined ? {} : {stated: d.stated}),
-    ...(grams ? {takenAs: 'gram' as const} : withoutMeasure(view, d) ? {unmeasured: true as const} : {}),
+    ...(grams !== null
+      ? {takenAs: 'gram' as const, ...(grams === 'size' ? {takenBy: 'size' as const} : {})}
+      : withoutMeasure(view, d)
+        ? {unmeasured: true as const}
+        : {}),
   }
 }
 
@@ -98,6 +131,13 @@ function setsSponge({words, tokens}: View, at: number): boolean {
   while (from > 0 && tokens[from - 1]!.block === tokens[at]!.block && !/^[.;!?]$/.test(words[from - 1]!)) from--
   return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
 }
+
+const PASTES: ReadonlySet<string> = new Set(['paste', 'pastry', 'crust', 'dough', 'batter'])
+/** Whether flour and what wets or shortens it are among the entries with their amounts. */
+const makesPaste = (kept: readonly Draft[]): boolean =>
+  [/^(?:flour|meal)$/, /^(?:fat|liquid|dairy|egg)$/].every((group) =>
+    kept.some(({low, row}) => low !== null && group.test(row?.group ?? '')),
+  )
 
 /** Before a name that was given before. */
 const KNOWN_BY: ReadonlySet<string> = new Set(['the', 'your', 'this', 'these', 'said'])
@@ -157,6 +197,8 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       // "A pound of salt pork … put the pork in the pot": the same, by its last word.
       if (KNOWN_BY.has(view.words[d.start - 1] ?? '') && kept.some((one) => one.low !== null && one.item.endsWith(` ${d.item}`)))
         continue
+      // "Raise the paste", of the flour and the lard that were given.
+      if (PASTES.has(d.item) && KNOWN_BY.has(view.words[d.start - 1] ?? '') && makesPaste(kept)) continue
       if (titleWords[titleWords.length - 1] === d.item) continue
       if (entries.listed) continue
       seen.add(key(d))

@@ -1,5 +1,7 @@
 import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
-import type {DishKind} from '../lexicon/schema.js'
+import {kindsByItems} from '../lexicon/kinds-by-items.js'
+import type {DishKind, Item} from '../lexicon/schema.js'
+import {convert} from '../measure/convert.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import type {ReadIngredient} from './types.js'
@@ -8,8 +10,8 @@ import type {ReadIngredient} from './types.js'
 export interface KindFound {
   readonly id: string
   readonly words: string
-  /** The title says it, or only the text. */
-  readonly by: 'title' | 'text'
+  /** The title says it, or only the text; or only what goes in tells it, and `words` are those things. */
+  readonly by: 'title' | 'text' | 'items'
   /** The leaven among the ingredients that decided between two kinds of bread. */
   readonly leaven?: 'yeast' | 'sourdough'
 }
@@ -19,11 +21,24 @@ const TITLES = phraseTree(kinds, (row: DishKind) => [...row.words, ...(row.title
 /** Ids of kinds that never see the oven. */
 const UNBAKED: ReadonlySet<string> = new Set(kinds.filter((row) => row.vessel === 'none').map((row) => row.id))
 /** Words of a text, beside the phrases of the rows, that settle a kind no title names; the most frequent wins. */
-const BAKES: ReadonlySet<string> = new Set(['bake', 'baked', 'baking', 'oven', 'ovens', 'ouen'])
+const BAKES: ReadonlySet<string> = new Set([
+  'bake',
+  'baked',
+  'baking',
+  'oven',
+  'ovens',
+  'ouen',
+  'backen',
+  'gebacken',
+  'ofen',
+  'backofen',
+  'load',
+  'loaded',
+])
 
 /**
  * The kind of dish a receipt is. A title is read head first: in "Apple pudding with a crust" the pudding counts, in "Plum cake, without
- * eggs" the cake. A receipt whose title says nothing is taken by its text, if it bakes at all.
+ * eggs" the cake. A receipt whose title says nothing is taken by its text, and then by what goes in, if it bakes at all.
  *
  * @param ingredients what goes in: a pie of meat is a meat pie
  * @returns null where nothing tells
@@ -35,6 +50,8 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
     named !== null && sweet?.words.includes(named.words) && ingredients.some(isSweetening) ? {...named, id: sweet.kind} : named
   const other = found === null ? undefined : lookUpKind(found.id)?.leavened
   if (found === null || other === undefined || (other.words !== undefined && !other.words.includes(found.words))) return found
+  // Of a cake, yeast beside soda is none, or another way of raising it.
+  if (lookUpKind(found.id)?.dough === undefined && raisersOf(ingredients).has('soda')) return found
   return leavenOf(ingredients) === other.by ? {...found, id: other.kind, leaven: other.by} : found
 }
 
@@ -42,30 +59,51 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
 const isSweetening = ({item, measure, amount}: ReadIngredient): boolean =>
   lookUpItem(item)?.group === 'sugar' && amount !== null && !/spoon|pinch|count/.test(measure)
 
+/** What raises the ingredients, by their rows. */
+const raisersOf = (ingredients: readonly Pick<ReadIngredient, 'item'>[]): ReadonlySet<Item['raises']> =>
+  new Set(ingredients.map(({item}) => lookUpItem(item)?.raises))
+
 /** The one leaven of a bread; null where there is none, or both. */
 function leavenOf(ingredients: readonly ReadIngredient[]): 'yeast' | 'sourdough' | null {
-  const ids = new Set(ingredients.map(({item}) => lookUpItem(item)?.id))
-  const sour = ids.has('leaven')
-  const yeast = YEASTS.some((id) => ids.has(id))
-  return sour === yeast ? null : sour ? 'sourdough' : 'yeast'
+  const raisers = raisersOf(ingredients)
+  const sour = raisers.has('sourdough')
+  return sour === raisers.has('yeast') ? null : sour ? 'sourdough' : 'yeast'
 }
 
 /** Whether what raises it is soda or its like alone: it is set in as soon as it is mixed. */
 export function raisedBySoda(ingredients: readonly Pick<ReadIngredient, 'item'>[]): boolean {
-  const leavens = ingredients.flatMap(({item}) => {
-    const row = lookUpItem(item)
-    return row?.group === 'leaven' ? [row.id] : []
-  })
-  return leavens.length > 0 && !leavens.some((id) => id === 'leaven' || YEASTS.includes(id))
+  const raisers = raisersOf(ingredients)
+  return raisers.has('soda') && !raisers.has('yeast') && !raisers.has('sourdough')
 }
 
-/** Rows of `lexicon/items` that raise a dough by yeast. */
-const YEASTS: readonly string[] = ['yeast', 'compressed yeast', 'dry yeast', 'dry yeast cake', 'emptins', 'sponge of yeast']
-
-const LEAVENS: ReadonlySet<string> = new Set([...YEASTS, 'leaven'])
 /** "Everyday loaf", "Harvest loaf": a bread, where yeast or leaven raises it; a "lemon loaf" without is a cake. */
 const LOAF = /\bloa(?:f|ves)\b/i
 const PLAIN_LOAF = 'white bread'
+
+const isLeaven = ({item}: ReadIngredient): boolean => /^(?:yeast|sourdough)$/.test(lookUpItem(item)?.raises ?? '')
+
+/** The kind that the ingredients alone tell, of what yeast or leaven raises; null where none does, or their weights are not known. */
+function byItems(ingredients: readonly ReadIngredient[]): KindFound | null {
+  const leaven = ingredients.find(isLeaven)
+  if (leaven === undefined) return null
+  const weighed = ingredients.flatMap((one) => {
+    const row = lookUpItem(one.item)
+    const grams = row === null ? null : convert({...one, year: null, place: null}).grams
+    return row === null || grams === null ? [] : [{row, grams: grams.likely}]
+  })
+  const sum = (is: (row: Item) => boolean): number => weighed.reduce((mass, {row, grams}) => mass + (is(row) ? grams : 0), 0)
+  const whole = sum(({id, group}) => group !== 'liquid' && group !== 'spirit' && id !== 'milk')
+  for (const {kind, main, of, beside = []} of kindsByItems) {
+    const isMain = ({group}: Item): boolean => main.groups.includes(group)
+    const isTelling = (item: Item): boolean => isMain(item) && (of === undefined || of.items.includes(item.id))
+    const mass = sum(isMain)
+    if (mass <= 0 || mass < main.share * whole || sum(isTelling) < (of?.share ?? 0) * mass) continue
+    if (!beside.every(({groups, toMain}) => sum(({group}) => groups.includes(group)) >= toMain * mass)) continue
+    const [first] = weighed.filter(({row}) => isTelling(row)).sort((a, b) => b.grams - a.grams)
+    return {id: kind, words: `${first!.row.id} and ${leaven.item}`, by: 'items'}
+  }
+  return null
+}
 
 function byName(section: Section, ingredients: readonly ReadIngredient[]): KindFound | null {
   const title = section.title === '' ? null : byTitle(section.title)
@@ -75,11 +113,11 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   if (title === null) {
     const loaf = LOAF.exec(section.title)
     if (loaf !== null) {
-      const raised = ingredients.some(({item}) => LEAVENS.has(lookUpItem(item)?.id ?? ''))
+      const raised = ingredients.some(isLeaven)
       const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
       if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
     }
-    return bakes ? byText(section) : null
+    return bakes ? (byText(section) ?? byItems(ingredients)) : null
   }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =
@@ -205,6 +243,8 @@ const NOT_THE_DISH: ReadonlySet<string> = new Set([
   'or',
   'dough',
 ])
+/** Before a dish that only tells of the oven, or of when. */
+const COMPANY: ReadonlySet<string> = new Set(['with', 'as', 'like', 'after', 'before'])
 /** Two mentions of a plain word among the first, or one of a phrase. */
 const LEAST_SCORE = 4
 
@@ -214,6 +254,9 @@ function byText(section: Section): KindFound | null {
   found.forEach((phrase, index) => {
     if (UNBAKED.has(phrase.row.id)) return
     const length = phrase.to - phrase.from
+    // "Set it in with brown bread", "as hot as for bread": another dish's oven.
+    const [last, before] = [section.tokens[phrase.from - 1]?.word ?? '', section.tokens[phrase.from - 2]?.word ?? '']
+    if (COMPANY.has(last === 'for' ? before : last)) return
     // "bread crumbs", "cake tin": the word is not the dish.
     if (length === 1 && NOT_THE_DISH.has(section.tokens[phrase.to]?.word ?? '')) return
     // "to dry off": what is steamed is set in the oven for a while.

@@ -1,4 +1,5 @@
 import {readAmount, readQuantity} from './amounts.js'
+import {isLabelLine, isPartAlone} from './dish-parts.js'
 import {vague} from './indefinite-words.js'
 import {readNoun} from './nouns.js'
 import {ENDER, itemHere, measureHere, PART, PREPARED, VERB, type View} from './view.js'
@@ -92,7 +93,8 @@ function amountBehind(view: View, from: number, to: number): boolean {
 }
 
 /** Are these lines of one block a list of ingredients? Half must begin with an amount, three in four look like entries. */
-export function mostlyListed(view: View, lines: ReadonlyArray<readonly [number, number]>): boolean {
+export function mostlyListed(view: View, all: ReadonlyArray<readonly [number, number]>): boolean {
+  const lines = all.filter(([from, to]) => !isPartAlone(view, from, to) && !isLabelLine(view, from, to))
   let good = 0
   let amounts = 0
   for (const [from, to] of lines) {

@@ -103,6 +103,15 @@ const isPackaging = ({words}: View, at: number): boolean => words[at] === 'cans'
 /** "butter size of an egg": the short form of "the size of an egg" is said of the name, and no part of it. */
 const beginsSize = (view: View, at: number): boolean => view.words[at] === 'size' && view.words[at + 1] === 'of'
 
+/** Whether a name stands within a word or two behind "white": "white Lily flour", where "the white and the yolk" names both. */
+function isColour(view: View, at: number, end: number): boolean {
+  for (let i = at + 1; i < Math.min(end, at + 4); i++) {
+    if (view.tokens[i]!.kind !== 'word' || (view.bits[i]! & ENDER && !(view.bits[i]! & PREPARED))) return false
+    if (itemHere(view, i) !== null) return true
+  }
+  return false
+}
+
 /** "175 g butter⏎Caramel: …": the next line's label is no part of the name. */
 function beginsLabel({words, tokens, section}: View, at: number): boolean {
   if (!tokens[at]!.capital || !section.source.slice(tokens[at - 1]!.end, tokens[at]!.start).includes('\n')) return false
@@ -155,6 +164,11 @@ export function readNoun(view: View, at: number, end: number, open: boolean, com
     }
     if (token.kind === 'number' || (i > first && beginsLabel(view, i))) break
     const found = itemHere(view, i)
+    // "White Lily flour", "white or brown": a colour where a name follows, and no part of an egg.
+    if (words[i] === 'white' && found?.next === i + 1 && isColour(view, i, end)) {
+      i++
+      continue
+    }
     if (found !== null && found.next <= end) {
       if (rowEnd >= 0 && unknownEnd > rowEnd) break
       // Another name straight after one: the later is the head ("lemon cheese"), unless the first was whole.

@@ -101,7 +101,10 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           ...place(one.start),
           severity: 'warning',
           rule: 'measure-taken',
-          reason: `“${noteWords(one.text)}” has no measure: it is read in grams, as the rest of the list is`,
+          reason:
+            one.takenBy === undefined
+              ? `“${noteWords(one.text)}” has no measure: it is read in grams, as the rest of the list is`
+              : `“${noteWords(one.text)}” has no measure, nor has the rest of the list: it is read in grams, since the numbers are so large`,
           suggest: 'write the measure behind the number, as in “500 g flour”',
         })
       if (one.unmeasured === true)
@@ -176,14 +179,19 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         reason: `“${noteWords(heat.text)}” is hotter than any oven bakes: it is not taken as a heat`,
         suggest: `write up to ${HOTTEST} °C, ${Math.round((HOTTEST * 9) / 5 + 32)} °F or gas mark 10`,
       })
+    const piece = (): string | null => {
+      const kind = boiled === null ? kindOf({...section, title}, ingredients) : null
+      return kind === null ? null : (kindPieces.get(kind.words) ?? kindPieces.get(kind.id) ?? null)
+    }
+    const yields = readYields(section, piece)
+    // "Mould into twenty manchets": what is made, and nothing that goes in.
+    const made = yields.serves
+    if (made !== null)
+      ingredients = ingredients.filter((one) => one.measure !== 'count' || one.start < made.start || one.end > made.end)
     const evening = readEvenings(section, ingredients, times, notes)
     // The night of a sponge is no rising of the dough.
     const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
     const rising = readRising(section, own)
-    const piece = (): string | null => {
-      const kind = boiled === null ? kindOf({...section, title}, ingredients) : null
-      return kind === null ? null : (kindPieces[kind.words] ?? kindPieces[kind.id] ?? null)
-    }
     const receipt: ReadReceipt = {
       file,
       title,
@@ -200,7 +208,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
       ...(evening.length > 0 ? {evening} : {}),
-      ...readYields(section, piece),
+      ...yields,
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),
     }

@@ -1,3 +1,4 @@
+import {fold, isFoodWord} from '../lexicon/index.js'
 import {risingWords} from '../lexicon/rising-words.js'
 import type {RisingWord} from '../lexicon/schema.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
@@ -19,7 +20,13 @@ const TREES = new Map(
   ]),
 )
 
-const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => phraseAt(TREES.get(use)!, tokens, k)
+const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => {
+  const found = phraseAt(TREES.get(use)!, tokens, k)
+  // "Sour cream", "sour cherries": no sour.
+  return found !== null && use === 'sponge' && tokens[k]!.word === 'sour' && isFoodWord(fold(tokens[found.to]?.word ?? ''))
+    ? null
+    : found
+}
 
 /** Words for what is chilled to rise slowly, where fruit or milk would be chilled or soaked. */
 const DOUGHS: ReadonlySet<string> = new Set(risingWords.find(({id}) => id === 'chilled')!.phrases)
@@ -127,8 +134,18 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
   if (at('into', tokens, k) === null) return false
   for (let j = k + 1; j < tokens.length && j <= k + REACH && tokens[j]!.block === block && tokens[j]!.kind !== 'mark'; j++) {
     if (at('pieces', tokens, j) !== null) return tokens[k]!.word !== 'to' && !/^(?:in|on)$/.test(tokens[k]!.word)
-    if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k)
+    if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k) && !risesThere(tokens, k)
     if (at('into', tokens, j) !== null) return false
+  }
+  return false
+}
+
+/** Whether what stands before "in the tins" rises there, and nothing behind its rising puts it there. */
+function risesThere(tokens: readonly Token[], k: number): boolean {
+  if (!/^(?:in|on)$/.test(tokens[k]!.word)) return false
+  for (let j = k - 1; j >= sentenceAt(tokens, k)[0]; j--) {
+    if (at('puts', tokens, j) !== null) return false
+    if (at('rises', tokens, j) !== null) return true
   }
   return false
 }
@@ -193,17 +210,29 @@ function underSpongeLabel(section: Section, times: readonly TimePhrase[], starts
 function isOfSponge(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
   for (let j = k - 1; j >= 0 && j >= k - NEAR && tokens[j]!.block === block; j--) {
-    if (/^(?:dough|teig)$/.test(tokens[j]!.word) || at('kneads', tokens, j) !== null) return false
+    if (at('main', tokens, j) !== null || at('kneads', tokens, j) !== null) return false
     if (at('sponge', tokens, j) === null) continue
     for (let i = j - 1; i >= 0 && i >= j - REACH && tokens[i]!.block === block && !endsSentence(tokens, i); i--)
       if (at('sets', tokens, i) !== null) return true
     // "Stir the poolish and leave it", "den Vorteig verrühren", but not "mix the flour with the poolish".
+    if (waits(tokens, j, k)) return true
     const verb = /^(?:the|a|your|den)$/.test(tokens[j - 1]?.word ?? '') ? j - 2 : j - 1
     if (tokens[verb]?.block === block && at('stirs', tokens, verb) !== null) return true
     if (/^(?:with|mit|into|to|zu|zum)$/.test(tokens[verb]?.word ?? '') || tokens[j - 1]?.word === 'dem') return false
     for (let i = j + 1; i < k; i++) if (at('stirs', tokens, i) !== null) return true
     return false
   }
+  return false
+}
+
+/** "Let the sour stand 14 hours", "den Vorteig 12 Stunden reifen lassen": whether it is the sponge at `j` that waits, in one sentence with the time. */
+function waits(tokens: readonly Token[], j: number, k: number): boolean {
+  const [from, to] = sentenceAt(tokens, k)
+  if (j < from) return false
+  const before = /^(?:the|your|this|den|die|das)$/.test(tokens[j - 1]?.word ?? '') ? j - 2 : j - 1
+  if (before >= from && at('lets', tokens, before) !== null) return true
+  if (!/^(?:den|der|die)$/.test(tokens[j - 1]?.word ?? '') || j - 1 !== from) return false
+  for (let i = k; i < to && i < tokens.length; i++) if (at('lets', tokens, i) !== null) return true
   return false
 }
 

@@ -1,12 +1,13 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import type {Measure} from '../lexicon/schema.js'
+import {stageHeads} from '../lexicon/stage-heads.js'
 import {readAmount, readQuantity, textOf} from './amounts.js'
 import type {Entries} from './entries.js'
 import {readNoun} from './nouns.js'
 import {ITEM, measureHere, type View} from './view.js'
 
 /**
- * Tables whose heads name the measure of a column: “| Ingredient | Grams | % |”.
+ * Tables whose heads name the measure of a column, “| Ingredient | Grams | % |”, or the stages of one dough: “| | Sour | Dough |”.
  */
 
 /** Column heads of a table: the measure each names, null for others. */
@@ -39,6 +40,12 @@ export function headsOf(view: View, from: number, to: number): Heads | null {
   let figures = false
   for (let i = from; i < to; i++) figures ||= tokens[i]!.kind === 'number'
   if (figures && !HEADS.test(words[from] ?? '') && !(words[from] === '|' && namesNothing(view, from, to))) return null
+  return measuresOf(view, from, to)
+}
+
+/** The measure each cell of the heads' row names. */
+function measuresOf(view: View, from: number, to: number): Heads {
+  const {words, tokens} = view
   return cellsOf(view, from, to).map(([a, z]) => {
     // "Grams", "Weight (g)", "g", but not "cups of it" or "%".
     for (let i = a; i < z; i++) {
@@ -51,6 +58,82 @@ export function headsOf(view: View, from: number, to: number): Heads | null {
     }
     return null
   })
+}
+
+const STAGES: ReadonlyMap<string, string> = new Map(
+  stageHeads.flatMap(({part, words}) => words.map((word) => [word, part] as const)),
+)
+
+/** The part of the receipt that a stage's name stands for, in tokens [from, to); null where they name none. "Sour (g)", "1st sour". */
+function stageIn({words, tokens}: View, from: number, to: number): string | null {
+  const said: string[] = []
+  for (let i = from; i < to && !/^[(:,%]$/.test(words[i]!); i++)
+    if (tokens[i]!.kind === 'word' && words[i] !== 'the') said.push(words[i]!)
+  return STAGES.get(said.join(' ')) ?? null
+}
+
+/** The columns of a table that gives a dough's stages beside one another. */
+export interface Stages {
+  /** Column by column: the part its amounts are, null for the names, sums and anything else. */
+  readonly parts: ReadonlyArray<string | null>
+  readonly heads: Heads
+}
+
+/** The stages that the heads in tokens [from, to) name; null where they name fewer than two, as "Dough | Filling" does. */
+export function stagesOf(view: View, from: number, to: number): Stages | null {
+  const parts = cellsOf(view, from, to).map(([a, z]) => (a < z ? stageIn(view, a, z) : null))
+  return new Set(parts.filter((part) => part !== null)).size < 2 ? null : {parts, heads: measuresOf(view, from, to)}
+}
+
+/** A row of a dough's stages: an entry for every stage that has an amount in it. False where it names nothing. */
+export function readByStages(entries: Entries, {parts, heads}: Stages, from: number, to: number): boolean {
+  const {view} = entries
+  const cells = cellsOf(view, from, to)
+  const named = cells.find(([a, z], column) => (parts[column] ?? null) === null && a < z && view.tokens[a]!.kind === 'word')
+  if (named === undefined) return false
+  const stage = stageIn(view, ...named)
+  const noun = readNoun(view, named[0], named[1], true, true)
+  if (noun === null && stage === null) return false
+  let read = false
+  for (const [column, [a, z]] of cells.entries()) {
+    const part = parts[column] ?? null
+    if (part === null || a >= z) continue
+    const quantity = readQuantity(view, a, z)
+    if (quantity === null || quantity.article) continue
+    // "Sour | | 630 g": all of the other column, and nothing more that goes in.
+    const whole =
+      stage === null || (stage === part && noun !== null) ? undefined : entries.drafts.find((draft) => draft.part === stage)
+    if (whole !== undefined) {
+      whole.notes = [...whole.notes, textOf(view, Math.min(named[0], a), z).replaceAll('|', ' ').replace(/\s+/g, ' ')]
+      read = true
+      continue
+    }
+    if (noun === null) return false
+    const measure = quantity.measure === 'count' ? (heads[column]?.id ?? 'count') : quantity.measure
+    entries.push(
+      {
+        // The first stage's entry has the row's name in its words, and the next ones their amounts.
+        start: read ? a : Math.min(named[0], a),
+        next: read ? z : Math.max(noun.next, z),
+        low: quantity.low,
+        high: quantity.high,
+        measure,
+        measureText: quantity.measureText,
+        item: noun.item,
+        row: noun.row,
+        known: noun.known,
+        prepared: noun.prepared,
+        hedges: [...quantity.hedges],
+        part,
+        notes: read ? [`${noun.item}, of this stage`] : [],
+        confidence: noun.known ? 0.9 : 0.7,
+      },
+      'list',
+    )
+    read = true
+  }
+  // "Sour | | all": of a stage that was given.
+  return read || (stage !== null && entries.drafts.some((draft) => draft.part === stage))
 }
 
 /** "| | 8-inch | 10-inch |": sizes, and no ingredient. */

@@ -410,7 +410,7 @@ function besideHeat(tokens: readonly Token[], from: number, to: number, least = 
     if (next === undefined || next.block !== block) return false
     if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
     if (kind !== 'number' || den !== 1 || num < least || num > 550) return false
-    return /^(?:°|℃|℉|degrees?)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
+    return /^(?:°|℃|℉|degrees?|grad)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
   }
   for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
     if (heat(k)) return true

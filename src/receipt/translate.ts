@@ -26,6 +26,7 @@ import type {
   Translation,
 } from './types.js'
 import {readVessel} from './vessel.js'
+import {oddVessels} from './vessel-sizes.js'
 
 /** How `translate` takes a text. */
 export interface TranslateOptions {
@@ -107,6 +108,14 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
         reason: `“${oneLine(phrase.text)}”: ${phrase.notes?.find((note) => note.includes('disagree')) ?? 'the temperatures disagree'}`,
         suggest: `keep one of them, or write in the front matter: oven: ${Math.round((phrase.celsius.low + phrase.celsius.high) / 2)} °C`,
       })
+  for (const {text, word, start} of facts.vessel === undefined ? oddVessels(section, receipt.ingredients) : [])
+    say({
+      at: start,
+      severity: 'warning',
+      rule: 'vessel-unknown',
+      reason: `“${word}” in “${oneLine(text)}” is no unit of length: the size of the vessel is not read`,
+      suggest: 'write inches or centimetres, or state the vessel in the front matter: vessel: round 23 x 6 cm',
+    })
   const allergens = new Set<string>()
   for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
   const signs = signsOf(section)

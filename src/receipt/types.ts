@@ -42,6 +42,8 @@ export interface ReadIngredient extends Span {
   readonly unmeasured?: true
   /** `measure` is ours: none is written, and the rest of the list is in it. */
   readonly takenAs?: 'gram'
+  /** It is ours by how large the list's numbers are, since nothing in it is measured. */
+  readonly takenBy?: 'size'
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
 }

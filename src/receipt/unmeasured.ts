@@ -5,7 +5,7 @@ import {pastTaste, vague} from './indefinite-words.js'
 import {GENERAL, MADE} from './item-classes.js'
 import {likened, sizeOf} from './likened-sizes.js'
 import {type Noun, readNoun} from './nouns.js'
-import {ENDER, itemHere, measureHere, NOTFOOD, OPENER, PART, type View} from './view.js'
+import {DESCRIBES, ENDER, itemHere, measureHere, NOTFOOD, OPENER, PART, type View} from './view.js'
 
 /**
  * Names without an amount: “a little salt”, “and pepper”, and a bare name in a list or in prose.
@@ -97,6 +97,13 @@ export function vagueEntry(entries: Entries, at: number, to: number, mode: Mode)
   return moreNames(entries, noun.next, to, mode, false)
 }
 
+/** "Make a very stiff paste": what is made of the rest, where "cover with a thin paste" is one more thing. */
+function isMade({words, bits}: View, at: number): boolean {
+  let i = at - 1
+  while (i > at - 5 && i >= 0 && (bits[i]! & DESCRIBES || /^(?:stiff|very|pretty|tolerable|fine)$/.test(words[i]!))) i--
+  return /^an?$/.test(words[i] ?? '') && /^(?:make|makes|making|made|form|forms)$/.test(words[i - 1] ?? '')
+}
+
 /** Does a bare name in prose stand for something that goes into the mixture? */
 function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
   const {words, bits} = view
@@ -136,6 +143,9 @@ function goesIn(view: View, at: number, noun: Noun, to: number): boolean {
   if (word === 'white' && noun.next === at + 1 && noun.start === at && before !== 'the' && before !== 'and' && before !== 'with')
     return false
   if (before === 'make' || before === 'making') return false
+  // "Make a stiff paste"
+  if (row.group === 'made dish' && (isMade(view, at) || (after === 'made' && /^(?:with|of)$/.test(words[noun.next + 1] ?? ''))))
+    return false
   if (before === 'a' || before === 'an' || MADE.has(after ?? '') || GENERAL.has(noun.item) || row.group === 'bread') return false
   if (before === '-' || view.tokens[at]!.joined) return false
   if (row.id === 'water')

@@ -1,6 +1,9 @@
+import {cardinals, enders, stepVerbs} from '../lexicon/grammar-words.js'
+import {itemOf, lookUpKind, measureOf} from '../lexicon/index.js'
+import {parseLength} from '../measure/quantity.js'
 import type {Section} from './section.js'
-import type {ReadIngredient} from './types.js'
-import {readVessel} from './vessel.js'
+import type {ReadIngredient, Span} from './types.js'
+import {isVesselWord, readVessel, type VesselSize, vesselWordsOf} from './vessel.js'
 
 /** A vessel whose size the receipt's own text gives, as front matter would state it. */
 export interface SizedVessel {
@@ -9,87 +12,231 @@ export interface SizedVessel {
   readonly said: string
   /** Its depth is said, or it has none. */
   readonly deep: boolean
+  /** No unit is written, and this is what it is read in. */
+  readonly unit?: 'inches' | 'centimetres'
 }
 
-const UNITS: ReadonlySet<string> = new Set(['inch', 'inches', 'in', 'cm', 'cms', 'mm', '"'])
-const TIMES: ReadonlySet<string> = new Set(['x', '×', 'by'])
+const UNITS = vesselWordsOf('unit')
+const TIMES = vesselWordsOf('times')
+const WAYS = vesselWordsOf('way')
+const DEPTHS = vesselWordsOf('depth')
+const SMALL = vesselWordsOf('small')
 /** Words that would lead from a size to another thing: "2-inch rounds on a baking sheet". */
-const ELSEWHERE: ReadonlySet<string> = new Set(
-  'a an and apart at by each for from half in into of on onto or over the then thick to upon with your'.split(' '),
-)
-const NOUNS: ReadonlySet<string> = new Set(
-  'tin tins pan pans dish dishes tray trays sheet sheets plate plates mould moulds mold molds skillet skillets hoop hoops ring rings casserole casseroles crock crocks springform kastenform backform auflaufform tarteform gugelhupfform blech backblech'.split(
-    ' ',
-  ),
-)
+const ELSEWHERE = vesselWordsOf('elsewhere')
+const NOUNS = vesselWordsOf('noun')
+const THINGS = vesselWordsOf('thing')
+const LOAVES: ReadonlySet<string> = new Set(['loaf', 'loaves'])
+/** No word of these stands where a unit would. */
+const NO_UNIT: ReadonlySet<string> = new Set([...vesselWordsOf('number of'), ...ELSEWHERE, ...enders, ...stepVerbs])
 
 /** A size and the tokens that tell it. */
 interface Size {
   readonly from: number
   readonly to: number
+  /** As front matter writes it: "9 x 13 inch". */
+  readonly text: string
   readonly numbers: number
   readonly inches: boolean
+  /** "nine inches square" */
+  readonly square: boolean
+  /** Behind it stands how it is measured: "across". */
+  readonly across: boolean
+  /** The token that stands as a unit and is none; −1. */
+  readonly odd: number
+  /** No unit is written: "9 x 13". */
+  readonly bare: boolean
 }
 
-/** "9 x 13-inch", "30 x 20 x 6 cm", "23cm" at `at`; null where no unit stands in it. */
-function sizeAt({tokens}: Section, at: number): Size | null {
+/** A number in figures or in a word, as figures; null where there is none. */
+function figureAt(
+  {tokens, source}: Section,
+  at: number,
+): {readonly text: string; readonly to: number; readonly word: boolean} | null {
+  const token = tokens[at]
+  if (token === undefined) return null
+  if (token.kind === 'number') return {text: source.slice(token.start, token.end), to: at + 1, word: false}
+  const value = token.kind === 'word' ? cardinals[token.word] : undefined
+  if (value === undefined || value < 2) return null
+  const half = tokens[at + 1]?.word === 'and' && tokens[at + 2]?.word === 'a' && tokens[at + 3]?.word === 'half'
+  return half ? {text: `${value} 1/2`, to: at + 4, word: true} : {text: String(value), to: at + 1, word: true}
+}
+
+/** The token after a unit of length at `at`: `at` where none stands there. "Two in a tin" names none. */
+function pastUnit({tokens}: Section, at: number, afterWord: boolean): number {
+  const {word = ''} = tokens[at] ?? {}
+  if (!UNITS.has(word) || (word === 'in' && afterWord)) return at
+  return tokens[at + 1]?.word === '.' && word === 'in' ? at + 2 : at + 1
+}
+
+/** Whether the word at `at`, behind a number, can only be meant as its unit. */
+function isOdd(section: Section, at: number): boolean {
+  const token = section.tokens[at]
+  return (
+    token?.kind === 'word' &&
+    token.block === section.tokens[at - 1]?.block &&
+    cardinals[token.word] === undefined &&
+    !NO_UNIT.has(token.word) &&
+    !isVesselWord(token.word) &&
+    measureOf([token.word]) === null
+  )
+}
+
+/** A tin's sizes without a unit are inches up to this, and centimetres beyond. Common practice, no source. */
+const LARGEST_INCHES = 18
+
+/** Whether a word behind a number may stand as its unit at all: the number is one of several, or one of "a … tin". */
+const mayBeUnit = ({tokens}: Section, at: number, i: number, numbers: number): boolean =>
+  numbers > 1 ||
+  TIMES.has(tokens[i + 1]?.word ?? '') ||
+  NOUNS.has(tokens[i + 1]?.word ?? '') ||
+  NOUNS.has(tokens[at - 1]?.word ?? '')
+
+/** "9 x 13-inch", "30 x 20 x 6 cm", "23cm", "nine inches across" at `at`; null where no unit stands in it, nor anything in its place. */
+function sizeAt(section: Section, at: number): Size | null {
+  const {tokens} = section
   let i = at
   let numbers = 0
   let unit = ''
-  while (tokens[i]?.kind === 'number' && numbers < 3) {
+  let text = ''
+  let odd = -1
+  while (numbers < 3) {
+    const figure = figureAt(section, i)
+    if (figure === null) break
     numbers++
-    i++
-    const word = tokens[i]?.word ?? ''
-    if (UNITS.has(word)) {
-      unit ||= word
+    text += `${text === '' ? '' : ' x '}${figure.text}`
+    i = figure.to
+    const past = pastUnit(section, i, figure.word)
+    if (past > i) {
+      unit ||= tokens[i]!.word
+      text += ` ${tokens[i]!.word}`
+      i = past
+    } else if (!figure.word && mayBeUnit(section, at, i, numbers) && isOdd(section, i)) {
+      odd = i
       i++
-      if (word === 'in' && tokens[i]?.word === '.') i++
     }
-    if (!TIMES.has(tokens[i]?.word ?? '') || tokens[i + 1]?.kind !== 'number') break
+    if (!TIMES.has(tokens[i]?.word ?? '') || figureAt(section, i + 1) === null) break
     i++
   }
-  return unit === '' ? null : {from: at, to: i, numbers, inches: unit === '"' || unit.startsWith('in')}
+  // "9 x 13 glass dish": no unit at all.
+  if (unit === '' && numbers > 1 && odd === i - 1) {
+    i = odd
+    odd = -1
+  }
+  // "9x13 pan": inches as far as a tin has them, else centimetres.
+  const bare = unit === '' && odd < 0
+  if (numbers === 0 || (bare && numbers < 2)) return null
+  if (bare) {
+    const largest = Math.max(...text.split(' x ').map((one) => Number(one.replace(',', '.'))))
+    if (!(largest >= 5 && largest <= 60)) return null
+    unit = largest <= LARGEST_INCHES ? 'inch' : 'cm'
+    text += ` ${unit}`
+  }
+  const next = tokens[i]?.word ?? ''
+  const square = next === 'square'
+  const inWay = next === 'in' && WAYS.has(tokens[i + 1]?.word ?? '')
+  const across = WAYS.has(next) || inWay
+  return {
+    from: at,
+    to: i + (inWay ? 2 : across || square ? 1 : 0),
+    text,
+    numbers,
+    inches: unit === '"' || unit.startsWith('in'),
+    square,
+    across,
+    odd,
+    bare,
+  }
+}
+
+/** ", 6 cm deep", "and 3 inches in depth" at `at`, metres; null where nothing of the kind is said. */
+function depthAt(section: Section, at: number, inches: boolean): {readonly metres: number; readonly to: number} | null {
+  const {tokens} = section
+  let i = at
+  while (
+    i < at + 4 &&
+    (/^[,(]$/.test(tokens[i]?.word ?? '') || SMALL.has(tokens[i]?.word ?? '') || TIMES.has(tokens[i]?.word ?? ''))
+  )
+    i++
+  const figure = tokens[i]?.block === tokens[at - 1]?.block ? figureAt(section, i) : null
+  if (figure === null) return null
+  const past = pastUnit(section, figure.to, figure.word)
+  const word = past > figure.to ? tokens[figure.to]!.word : inches ? 'inch' : 'cm'
+  const end = tokens[past]?.word === 'in' ? past + 1 : past
+  if (!DEPTHS.has(tokens[end]?.word ?? '')) return null
+  const metres = parseLength(`${figure.text} ${word}`)
+  if (!metres.ok || metres.value < 0.01 || metres.value > 0.5) return null
+  return {metres: metres.value, to: tokens[end + 1]?.word === ')' && tokens[at]?.word === '(' ? end + 2 : end + 1}
 }
 
 /** "square cake tin" at `at`: the token after it, −1 where no vessel is named within five words. */
-function nameAt({tokens}: Section, at: number): number {
+function nameAt({tokens}: Section, at: number, nouns = NOUNS): number {
   for (let i = at; i < at + 5; i++) {
     const token = tokens[i]
     if (token === undefined || token.kind !== 'word' || token.block !== tokens[at]!.block || ELSEWHERE.has(token.word)) return -1
-    if (NOUNS.has(token.word)) return i + 1
+    if (nouns.has(token.word)) return i + 1
   }
   return -1
 }
 
-/** "8-inch square pan", "23 cm/9 in springform tin": the size at `at`, and the name after it. */
-function sizeFirst(section: Section, at: number): SizedVessel | null {
+/** A vessel's size in the text: what it is called, how deep, and all its words. */
+interface Found {
+  /** The token it was found at. */
+  readonly at: number
+  readonly size: Size
+  readonly name: Stretch
+  readonly depth: number | null
+  readonly said: Stretch
+}
+
+/** "8-inch square pan", "23 cm/9 in springform tin", "30 x 20 cm dish, 6 cm deep": the size at `at`, and the name after it. */
+function sizeFirst(section: Section, at: number): Found | null {
   const {tokens} = section
   const size = sizeAt(section, at)
   if (size === null) return null
-  let name = size.to
+  // "A 26 zonk tin": a thing by itself; "26 rolls tin" is none.
+  if (size.odd >= 0 && !isSizeOf(section, size)) return null
+  const within = depthAt(section, size.to, size.inches)
+  let name = within?.to ?? size.to
   const mark = tokens[name]?.word
   if (mark === '/' || mark === '(') {
     const other = sizeAt(section, name + 1)
     if (other === null) return null
     name = tokens[other.to]?.word === ')' ? other.to + 1 : other.to
   }
-  const end = nameAt(section, name)
-  return end < 0 ? null : written(section, size, {from: name, to: end}, {from: at, to: end})
+  const from = size.square ? size.to - 1 : name
+  // "Two 9 x 5 loaves": of a loaf tin.
+  const end = Math.max(nameAt(section, from), size.numbers > 1 && LOAVES.has(tokens[from]?.word ?? '') ? from + 1 : -1)
+  if (end < 0) return null
+  const behind = within === null ? depthAt(section, end, size.inches) : null
+  return {
+    at,
+    size,
+    name: {from, to: end},
+    depth: (within ?? behind)?.metres ?? null,
+    said: {from: at, to: behind?.to ?? end},
+  }
 }
 
-/** "a loaf tin (23 x 13 cm)", "a square tin measuring 20 cm", "a round pan, 9 in. across": the noun at `at`, and the size after it. */
-function nameFirst(section: Section, at: number): SizedVessel | null {
+/** Whether a word that is no unit stands in a size all the same: another unit stands beside it, or "a … tin" around it. */
+function isSizeOf({tokens}: Section, {from, odd, text, numbers}: Size): boolean {
+  if (/[a-z"]/.test(text.replaceAll(' x ', ' '))) return true
+  if (numbers > 1) return false
+  return /^(?:a|an|one|ein|eine|einer|einem)$/.test(tokens[from - 1]?.word ?? '') && NOUNS.has(tokens[odd + 1]?.word ?? '')
+}
+
+/** "a loaf tin (23 x 13 cm)", "a square tin measuring 20 cm", "a round pan, 9 in. across and 3 deep": the noun at `at`, and the size after it. */
+function nameFirst(section: Section, at: number): Found | null {
   const {tokens} = section
   let i = at + 1
   let open = false
   for (let turns = 0; turns < 4; turns++) {
     const word = tokens[i]?.word ?? ''
-    if (word !== ',' && word !== '(' && word !== 'about' && word !== 'measuring') break
+    if (!/^(?:,|\(|about|measuring|etwa|ca|ø)$/.test(word)) break
     open ||= word === '('
     i++
   }
-  const size = sizeAt(section, i)
-  if (size === null) return null
+  const size = tokens[i]?.block === tokens[at]!.block ? sizeAt(section, i) : null
+  if (size === null || (size.odd >= 0 && !isSizeOf(section, size))) return null
   let from = at
   while (
     at - from < 2 &&
@@ -100,20 +247,91 @@ function nameFirst(section: Section, at: number): SizedVessel | null {
     tokens[from - 2]?.kind !== 'number'
   )
     from--
-  const end = open && tokens[size.to]?.word === ')' ? size.to + 1 : size.to
-  return written(section, size, {from, to: at + 1}, {from, to: end})
+  const depth = depthAt(section, size.to, size.inches)
+  const to = depth?.to ?? size.to
+  return {
+    at,
+    size,
+    name: {from, to: at + 1},
+    depth: depth?.metres ?? null,
+    said: {from, to: open && tokens[to]?.word === ')' ? to + 1 : to},
+  }
+}
+
+const read = new WeakMap<Section, readonly Found[]>()
+
+/** Every vessel with a size in the text, in its order. Sizes in an ingredient's words are its own. */
+function vesselsSized(section: Section, ingredients: readonly ReadIngredient[]): readonly Found[] {
+  const {tokens} = section
+  let all = read.get(section)
+  if (all === undefined) {
+    all = tokens.flatMap((token, i) => {
+      if (NOUNS.has(token.word)) return nameFirst(section, i) ?? []
+      return token.kind === 'number' || (token.kind === 'word' && cardinals[token.word] !== undefined)
+        ? (sizeFirst(section, i) ?? [])
+        : []
+    })
+    read.set(section, all)
+  }
+  return all.filter(({at}) => !ingredients.some((one) => one.start < tokens[at]!.end && tokens[at]!.start < one.end))
+}
+
+/** The vessel the receipt's text states with its size, null where it states none: the first that can be read. */
+export function vesselStated(section: Section, ingredients: readonly ReadIngredient[]): SizedVessel | null {
+  for (const found of vesselsSized(section, ingredients)) {
+    const vessel = found.size.odd < 0 ? written(section, found) : null
+    if (vessel !== null) return vessel
+  }
+  return null
+}
+
+/** The words of a vessel's size where the text writes as a unit what is none, with that word: "tin 26 cm x 7 zonks". */
+export function oddVessels(section: Section, ingredients: readonly ReadIngredient[]): Array<Span & {readonly word: string}> {
+  const {tokens, source} = section
+  const told: Array<Span & {readonly word: string}> = []
+  for (const {size, said} of vesselsSized(section, ingredients)) {
+    const [start, end] = [tokens[said.from]!.start, Math.max(tokens[said.to - 1]!.end, tokens[size.to - 1]!.end)]
+    if (size.odd >= 0 && !told.some((one) => one.start < end && start < one.end))
+      told.push({text: source.slice(start, end), start, end, word: source.slice(tokens[size.odd]!.start, tokens[size.odd]!.end)})
+  }
+  return told
 }
 
 /**
- * The vessel the receipt's text states with its size, null where it states none: the first that can be read. Sizes in an ingredient's
- * words are its own.
+ * "Six small pies, six inches across", "two 10-inch pizzas": what is baked in a shape of its own, of the size the text gives and as deep as
+ * its kind is, but no deeper than half as wide. Null where the kind is of another shape, or the text says nothing of the kind.
  */
-export function vesselStated(section: Section, ingredients: readonly ReadIngredient[]): SizedVessel | null {
-  const {tokens} = section
+export function thingSized(section: Section, ingredients: readonly ReadIngredient[], kind: string): SizedVessel | null {
+  const own = readVessel(lookUpKind(kind)?.vessel ?? '')
+  if (!own.ok || own.value.across === undefined || own.value.shape === 'crock') return null
+  const {shape} = own.value
+  const {tokens, source} = section
+  if (!tokens.some(({word}) => THINGS.has(word))) return null
   for (let i = 0; i < tokens.length; i++) {
-    const token = tokens[i]!
-    const found = token.kind === 'number' ? sizeFirst(section, i) : NOUNS.has(token.word) ? nameFirst(section, i) : null
-    if (found !== null && !ingredients.some((one) => one.start < token.end && token.start < one.end)) return found
+    let size: Size | null = null
+    let end = i + 1
+    if (THINGS.has(tokens[i]!.word)) {
+      let at = i + 1
+      while (at < i + 4 && /^(?:,|\(|about|each|of|etwa)$/.test(tokens[at]?.word ?? '')) at++
+      size = tokens[at]?.block === tokens[i]!.block ? sizeAt(section, at) : null
+      if (size !== null && !size.across) size = null
+      end = size?.to ?? end
+    } else if (figureAt(section, i) !== null) {
+      size = sizeAt(section, i)
+      end = size === null ? -1 : nameAt(section, size.to, THINGS)
+      // "8 in pounded loaf sugar"
+      if (end < 0 || itemOf([tokens[end]?.word ?? '']) !== null) size = null
+    }
+    if (size === null || size.numbers > 1 || size.odd >= 0) continue
+    const across = readVessel(`round ${size.text}`)
+    if (!across.ok || across.value.across === undefined || across.value.across < 0.09) continue
+    if (ingredients.some((one) => one.start < tokens[end - 1]!.end && tokens[i]!.start < one.end)) continue
+    const height = Math.min(own.value.height, across.value.across / 2)
+    return {
+      value: asStated({shape, across: across.value.across, height}, size.inches),
+      said: source.slice(tokens[i]!.start, tokens[end - 1]!.end).replace(/\s+/g, ' '),
+      deep: shape === 'free-standing',
+    }
   }
   return null
 }
@@ -124,23 +342,33 @@ interface Stretch {
 }
 
 /** As front matter states a vessel, in the receipt's own unit. A small size is a depth or a thickness, and no vessel. */
-function written(section: Section, size: Size, name: Stretch, said: Stretch): SizedVessel | null {
+function written(section: Section, {size, name, depth, said}: Found): SizedVessel | null {
   const text = ({from, to}: Stretch): string =>
     section.source.slice(section.tokens[from]!.start, section.tokens[to - 1]!.end).replace(/\s+/g, ' ')
-  const read = readVessel(`${text(size)} ${text(name)}`)
+  const read = readVessel(`${size.square ? 'square ' : ''}${size.text} ${text(name)}`)
   if (!read.ok) return null
-  const {shape, across, length, width, height} = read.value
-  if ((across ?? Math.min(length ?? 0, width ?? 0)) < 0.06) return null
+  const {shape, across, length, width} = read.value
+  const widest = across ?? Math.min(length ?? 0, width ?? 0)
+  if (widest < 0.06) return null
+  const flat = shape === 'sheet' || shape === 'free-standing'
+  const all = size.numbers >= (across === undefined && shape !== 'square' ? 3 : 2)
+  const height = depth === null || all ? read.value.height : depth
+  return {
+    value: asStated({...read.value, height}, size.inches),
+    said: text(said),
+    deep: flat || all || depth !== null,
+    ...(size.bare ? {unit: size.inches ? ('inches' as const) : ('centimetres' as const)} : {}),
+  }
+}
+
+/** A vessel as front matter writes it. */
+function asStated({shape, across, length, width, height}: VesselSize, inches: boolean): string {
   const flat = shape === 'sheet' || shape === 'free-standing'
   const sizes = [across ?? length, across === undefined ? width : undefined, flat ? undefined : height]
-  return {
-    value: `${shape === 'free-standing' ? 'free-standing loaf' : shape} ${writtenSizes(
-      sizes.filter((one) => one !== undefined),
-      size.inches,
-    )}`,
-    said: text(said),
-    deep: flat || size.numbers >= (across === undefined && shape !== 'square' ? 3 : 2),
-  }
+  return `${shape === 'free-standing' ? 'free-standing loaf' : shape} ${writtenSizes(
+    sizes.filter((one) => one !== undefined),
+    inches,
+  )}`
 }
 
 const INCH = 0.0254

@@ -1,5 +1,6 @@
 import {foldAll} from '../lexicon/index.js'
-import type {VesselRow} from '../lexicon/schema.js'
+import type {VesselRow, VesselWord} from '../lexicon/schema.js'
+import {vesselWords} from '../lexicon/vessel-words.js'
 import {vessels} from '../lexicon/vessels.js'
 import {parseLength} from '../measure/quantity.js'
 
@@ -131,20 +132,35 @@ function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselR
   return sizes.length === 2 && second >= 0.12 && second > 0.5 * first && (row === null || ANY_SHAPE.has(row.id))
 }
 
+/** The words of one use in a vessel's size. */
+export const vesselWordsOf = (use: VesselWord['use']): ReadonlySet<string> =>
+  new Set(vesselWords.filter((row) => row.use === use).flatMap((row) => row.words))
+
 /** Words of measures, which name no vessel. */
 const measureWords: ReadonlySet<string> = new Set(
-  'x by inch inches in cm mm centimetre centimetres centimeter centimeters ft feet foot m deep high tall wide long across broad diameter height width length depth and of about a an the each'.split(
-    ' ',
-  ),
+  (['unit', 'long unit', 'times', 'way', 'depth', 'small'] as const).flatMap((use) => [...vesselWordsOf(use)]),
 )
+const vesselNouns: ReadonlySet<string> = new Set([...vesselWordsOf('noun'), ...vesselWordsOf('number of')])
+
+/** Whether a word is one that a vessel's name or its sizes are written with. */
+export function isVesselWord(word: string): boolean {
+  const seen = known.get(word)
+  if (seen !== undefined) return seen
+  const is = measureWords.has(word) || vesselNouns.has(word) || nameIn(word) !== null || rowIn(word) !== null
+  if (known.size < MOST_KNOWN) known.set(word, is)
+  return is
+}
+const known = new Map<string, boolean>()
+/** So that no text can make the table grow without end. */
+const MOST_KNOWN = 20_000
 
 /** The first word of a vessel's sizes that is no measure. */
 const oddWord = (text: string): string | null => (text.match(/[a-z]+/g) ?? []).find((word) => !measureWords.has(word)) ?? null
 
-/** What stands between a size and the next as its unit would, and is none: "26 zonks x 7 cm". What a vessel is called may stand there. */
+/** What stands behind a size as its unit would, and is none: "26 zonks x 7 cm", "26 cm x 7 zonks". What a vessel is called may stand there. */
 function oddUnit(text: string): string | null {
-  const between = Array.from(text.matchAll(/\d[ -]?([a-z]+) x \d/g), ([, word]) => word!)
-  return between.find((word) => !measureWords.has(word) && nameIn(word) === null && rowIn(word) === null) ?? null
+  const behind = Array.from(text.matchAll(/\d[ -]?([a-z]+)/g), ([, word]) => word!)
+  return behind.find((word) => !isVesselWord(word)) ?? null
 }
 
 const usual: Readonly<Record<VesselShape, readonly number[]>> = {

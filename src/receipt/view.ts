@@ -392,12 +392,27 @@ function isFlourType(tokens: readonly Token[], at: number): boolean {
   if (kind === 'word') {
     const next = tokens[at + 1]
     if (!TYPES.test(word) || next?.block !== block || next.kind !== 'number') return false
+    // "500 g tipo 00, 375 g water": the word stands for the flour.
+    if (/^typ|^tipo/.test(word) && standsAlone(tokens, at)) return false
     return word === 't' ? capital && !next.gap && /^\d{2,3}$/.test(next.word) : /^(?:\d{3,4}|0{1,2})$/.test(next.word)
   }
   if (kind !== 'number') return false
   if (word === '00') return true
   const before = tokens[at - 1]
-  return before?.block === block && before.kind === 'word' && TYPES.test(before.word) && isFlourType(tokens, at - 1)
+  if (before?.block !== block || before.kind !== 'word' || !TYPES.test(before.word)) return false
+  return isFlourType(tokens, at - 1) || (/^typ|^tipo/.test(before.word) && standsAlone(tokens, at - 1))
+}
+
+/** Whether no word of flour stands before a sort or behind it. */
+function standsAlone(tokens: readonly Token[], at: number): boolean {
+  const [before, sort, after] = [tokens[at - 1], tokens[at + 1], tokens[at + 2]]
+  if (sort === undefined || !/^(?:\d{3,4}|0{1,2})$/.test(sort.word)) return false
+  const named =
+    before?.kind === 'word' &&
+    before.block === sort.block &&
+    isFoodWord(fold(before.word)) &&
+    measureAt([fold(before.word)]) === null
+  return !named && (after === undefined || after.block !== sort.block || after.kind === 'mark')
 }
 
 /** How many dots lead. */
@@ -460,7 +475,14 @@ function rowHere<Row>(
 
 /** The longest measure that begins at token `at`, and the token after it. */
 export const measureHere = (view: View, at: number): {row: Measure; next: number} | null =>
-  view.bits[at]! & MEASURE ? rowHere(view, at, measureAt) : null
+  view.bits[at]! & MEASURE && !isDegree(view, at) ? rowHere(view, at, measureAt) : null
+
+/** "240 C falling": nobody takes so many cups. Common practice, no source. */
+const MOST_CUPS = 60
+const isDegree = ({words, tokens}: View, at: number): boolean => {
+  const before = tokens[at - 1]
+  return words[at] === 'c' && tokens[at]!.capital && before?.kind === 'number' && before.num > MOST_CUPS * before.den
+}
 
 /** The longest item that begins at token `at`, and the token after it. */
 export function itemHere(view: View, at: number): {row: Item; next: number} | null {

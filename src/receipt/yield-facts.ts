@@ -32,12 +32,34 @@ const MOST_BETWEEN = 6
 /** So near behind, "shape each into a roll" says what pieces become. */
 const NEAR = 30
 
+/** How many words a German count of pieces may have before its verb: "zwölf runde Brötchen formen". */
+const BEFORE_FORMEN = 4
+
+/** "Zwölf Brötchen formen" with the verb at token `at`; null where no count of things stands before it. */
+function shapedBefore({tokens, source}: Section, at: number): Yield | null {
+  const thing = tokens[at - 1]
+  if (thing?.block !== tokens[at]!.block || !methodYields.things.has(thing!.word)) return null
+  for (let n = at - 2; n >= at - 1 - BEFORE_FORMEN && tokens[n]?.block === thing!.block && tokens[n]!.kind !== 'mark'; n--) {
+    const c = count(tokens, n)
+    if (c === null || !Number.isInteger(c.low) || c.high < 2 || c.high > 200 || methodYields.into.has(tokens[n - 1]?.word ?? ''))
+      continue
+    const [start, end] = [tokens[n]!.start, tokens[at]!.end]
+    return {text: source.slice(start, end), start, end, low: c.low, high: c.high, of: thingAt(tokens, at - 1)}
+  }
+  return null
+}
+
 /** "divide into six loaves", "between two tins", "zu zwei Laiben formen": the first; null where the method says nothing of the kind. */
-function dividedYield({tokens, blocks, source}: Section): Yield | null {
+function dividedYield(section: Section): Yield | null {
+  const {tokens, blocks, source} = section
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!
     const {into, between, pieces, verbs} = methodYields
-    if (!(into.has(t.word) || between.has(t.word)) || blocks[t.block]!.kind === 'heading') continue
+    const before = verbs.behind.has(t.word) ? shapedBefore(section, i) : null
+    if (before !== null) return before
+    // "Shape two loaves"
+    const forms = verbs.forms.has(t.word)
+    if (!(into.has(t.word) || between.has(t.word) || forms) || blocks[t.block]!.kind === 'heading') continue
     const c = count(tokens, i + 1)
     // "into a loaf" is said of each.
     if (c === null || !Number.isInteger(c.low) || c.high > 200 || (/^an?$/.test(tokens[i + 1]!.word) && c.high <= 1)) continue
@@ -60,12 +82,13 @@ function dividedYield({tokens, blocks, source}: Section): Yield | null {
     const thing = thingAt(tokens, k)
     let of = ''
     if (methodYields.things.has(word) && !shared) of = thing
+    else if (forms) continue
     else if (methodYields.vessels.has(word)) of = verb === null ? '' : thing
     else if (pieces.has(word) && verb !== null && verbs.divide.has(verb)) of = shapedOf(tokens, k) ?? ''
     if (of === '' || (c.high === 1 && verb === null)) continue
     // "divide each half into 6 rolls", "roll into two cakes and slice them": not the whole, or not yet.
-    if (ofEach(tokens, i) || slicedAfter(tokens, k)) continue
-    const from = verb === null || shared ? i : startOf(tokens, i)
+    if (ofEach(tokens, i, methodYields.filled.has(word)) || slicedAfter(tokens, k)) continue
+    const from = verb === null || shared || forms ? i : startOf(tokens, i)
     const start = tokens[from]!.start
     const {end} = tokens[k]!
     return {text: source.slice(start, end), start, end, low: c.low, high: c.high, of}
@@ -167,15 +190,27 @@ const startOf = (tokens: readonly Token[], at: number): number => {
   return before < 0 ? at : before
 }
 
-const ofEach = (tokens: readonly Token[], at: number): boolean => {
-  for (let n = at - 1; n >= at - MOST_BETWEEN && !ends(tokens, n, at); n--)
-    if (/^(?:each|every|half|jede[nrs]?|jeweils|je|halfte|rest|remaining|paste|pastry|icing)$/.test(tokens[n]!.word)) return true
+/** Whether only a part goes into the pieces: each half, the paste of what has a filling too; not where they are `filled`. */
+const ofEach = (tokens: readonly Token[], at: number, filled = false): boolean => {
+  for (let n = at - 1; n >= at - MOST_BETWEEN && !ends(tokens, n, at); n--) {
+    const {word} = tokens[n]!
+    if (/^(?:each|every|half|jede[nrs]?|jeweils|je|halfte|rest|remaining|icing)$/.test(word)) return true
+    if (!filled && /^(?:paste|pastry)$/.test(word)) return true
+  }
   return false
 }
 
+/** "Cut round the waist", "cut a cross on top": scored, and not apart. */
+const SCORED = /^(?:round|around|a|the|them|across|crosses|slits)$/
+
 const slicedAfter = (tokens: readonly Token[], at: number): boolean => {
   for (let n = at + 1; n <= at + NEAR / 2 && tokens[n]?.block === tokens[at]!.block; n++)
-    if (/^(?:slice|cut|slices|schneiden)$/.test(tokens[n]!.stem) && tokens[n - 1]?.word !== '.') return true
+    if (
+      /^(?:slice|cut|slices|schneiden)$/.test(tokens[n]!.stem) &&
+      tokens[n - 1]?.word !== '.' &&
+      !SCORED.test(tokens[n + 1]?.word ?? '')
+    )
+      return true
   return false
 }
 

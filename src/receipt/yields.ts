@@ -37,6 +37,7 @@ const OPENERS = new Set([
   'quantity',
   // Words of German receipts; "für 12 Stück" is read as "for 12 pieces".
   'ergibt',
+  'genug',
   'ergeben',
   'reicht',
   'reichen',
@@ -375,16 +376,16 @@ function pastAbout(tokens: readonly Token[], at: number): number {
 /** The noun that a yield counts, in English; '' where the word at `at` is none. */
 export const thingAt = (tokens: readonly Token[], at: number): string => {
   const word = tokens[at]?.word ?? ''
-  return THINGS.has(word) ? word : (germanYields[word] ?? '')
+  return THINGS.has(word) ? word : (germanYields.get(word) ?? '')
 }
 
-const isPersons = (word: string): boolean => PERSONS.has(word) || germanYields[word] === 'persons'
+const isPersons = (word: string): boolean => PERSONS.has(word) || germanYields.get(word) === 'persons'
 
 /** More than anybody makes of one receipt. */
 const MOST = 2000
 /** Tokens behind the people within which a count of what is made is of the same receipt ("Serves 12. Makes two loaves."). */
 const NEAR_PEOPLE = 40
-/** A number in words is a yield by itself from here on ("it will make about thirty"). */
+/** A number in words is a yield by itself from here on ("it will make about thirty, if small"), and any that ends its sentence ("this makes six."). */
 const FEWEST_ALONE = 10
 
 /** "Zutaten für 12 Stück", "Ingredients (for 2 loaves)": does the word before token `at` head a list? */
@@ -469,7 +470,7 @@ export function statedYields(section: Section): StatedYields {
       }
     }
     if (t.kind !== 'word' || !OPENERS.has(t.word)) continue
-    if (/^(?:quantity|menge)$/.test(t.word) && tokens[i + 1]?.word !== ':') continue
+    if (/^(?:quantity|menge)$/.test(t.word) && !/^(?::|for|fur)$/.test(tokens[i + 1]?.word ?? '')) continue
     // "Cuts into three dozen squares": said of the whole, where "cut it into squares" is a step.
     if (/^(?:cuts|divides)$/.test(t.word) && tokens[i + 1]?.word !== 'into') continue
     let j = i + 1
@@ -524,6 +525,12 @@ export function statedYields(section: Section): StatedYields {
         k++
         continue
       }
+      // "6 large or 12 small pasties": the first is read.
+      const other = named === '' && word === 'or' && k > c.end ? one(tokens, k + 1) : null
+      if (other !== null && SIZES.has(after(other.end))) {
+        k = other.end
+        continue
+      }
       if (named !== '' || !SIZES.has(word)) break
       k++
     }
@@ -537,11 +544,20 @@ export function statedYields(section: Section): StatedYields {
       else makes(phrase(i, k, c, named), i)
       continue
     }
+    // "Yield 10 x 350 g": so many, and what each weighs.
+    const each = /^(?:x|×|à|a)$/.test(after(k)) && tokens[k + 1]?.kind === 'number' && WEIGHS.has(after(k + 2))
+    if (named === '' && each && /^(?:makes|yields?|ergibt|menge|quantity)$/.test(t.word)) {
+      makes(phrase(i, k + 3, c, 'pieces'), i)
+      continue
+    }
     if (named === '') {
       if (
         (/^(?:makes|yields?|produces|gives|ergibt|quantity|menge)$/.test(t.word) ||
           (t.word === 'make' && makesYield(tokens, i))) &&
-        (tokens[j]!.kind === 'number' || c.about !== null || c.high >= FEWEST_ALONE) &&
+        (tokens[j]!.kind === 'number' ||
+          c.about !== null ||
+          c.high >= FEWEST_ALONE ||
+          (c.high > 1 && (closes(after(c.end)) || (after(c.end) === ',' && /^(?:each|of|about)$/.test(after(c.end + 1)))))) &&
         (tokens[k] === undefined || tokens[k]!.block !== block || tokens[k]!.kind === 'mark' || pastAbout(tokens, c.end) > c.end)
       ) {
         makes(phrase(i, c.end, c, 'pieces'), i)
@@ -586,6 +602,11 @@ export function pastSize(tokens: readonly Token[], at: number): number {
   if (!open) return i
   return tokens[i]?.word === ')' ? i + 1 : at
 }
+
+const WEIGHS: ReadonlySet<string> = new Set(['g', 'kg', 'gram', 'grams', 'oz', 'lb', 'lbs'])
+
+/** What ends a sentence, or its block. */
+const closes = (word: string): boolean => word === '' || /^[.;!]$/.test(word)
 
 /** "this will make two loaves", not "make two pies of it". */
 function makesYield(tokens: readonly Token[], i: number): boolean {

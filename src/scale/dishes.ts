@@ -1198,9 +1198,6 @@ function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
   }
 }
 
-const chemical = /soda|saleratus|pearl-?ash|baking powder|cream of tartar|hartshorn|volatile/
-const ofYeast = /yeast|barm|emptins|leaven|sourdough/
-
 /** What the trade says of salt and leaven at this size. */
 function trade(
   receipt: Receipt,
@@ -1209,8 +1206,7 @@ function trade(
   say: Say,
 ): Inferred[] {
   const out: Inferred[] = []
-  const has = (test: (item: Item | null, name: string) => boolean): boolean =>
-    receipt.ingredients.some((one) => test(lookUpItem(one.item), one.item))
+  const has = (test: (item: Item | null) => boolean): boolean => receipt.ingredients.some((one) => test(lookUpItem(one.item)))
   const floury = has((item) => item?.group === 'flour' || item?.group === 'meal')
   for (const rule of scaleRules) {
     if (!rule.when(change)) continue
@@ -1218,8 +1214,8 @@ function trade(
       rule.items === 'salt'
         ? has((item) => item?.group === 'salt')
         : rule.items === 'yeast'
-          ? has((item, name) => item?.group === 'leaven' && ofYeast.test(name))
-          : has((item, name) => item?.group === 'leaven' && chemical.test(name))
+          ? has((item) => item?.raises === 'yeast' || item?.raises === 'sourdough')
+          : has((item) => item?.raises === 'soda')
     if (found)
       out.push({
         field: rule.items === 'salt' ? 'salt' : 'leaven',

@@ -79,6 +79,12 @@ export function besides(ingredient: Ingredient, style: Style): string[] {
   return [...ingredient.notes.map((note) => inWords(note, style)), ...doubts(ingredient, style)]
 }
 
+/** Part after part, in the order in which the text begins them: a table of a dough's stages gives them row by row. */
+function byPart(ingredients: readonly Ingredient[]): readonly Ingredient[] {
+  const parts = [...new Set(ingredients.map(({part}) => part))]
+  return parts.flatMap((part) => ingredients.filter((one) => one.part === part))
+}
+
 /** What is doubtful in the reading of an ingredient, in words of ours. */
 export function doubts(ingredient: Ingredient, style: Style): string[] {
   const said: string[] = []
@@ -178,7 +184,7 @@ export function translationText(translation: Translation, options: TranslationOp
         ...columns([[words['col.written'], words['col.today'], words['col.source']], widths.map((w) => '-'.repeat(w))], widths),
       )
       let part = ''
-      for (const ingredient of receipt.ingredients) {
+      for (const ingredient of byPart(receipt.ingredients)) {
         if (ingredient.part !== part) {
           part = ingredient.part
           out.push(`${part === '' ? words['translate.rest'] : partName(part, style)}:`)

@@ -264,6 +264,10 @@ export const deMessages: Book['sentences'] = [
     '“{words}” has no measure: it is read in grams, as the rest of the list is',
     '„{words}“ hat kein Maß: gelesen wird in Gramm, wie der Rest der Liste',
   ],
+  [
+    '“{words}” has no measure, nor has the rest of the list: it is read in grams, since the numbers are so large',
+    '„{words}“ hat kein Maß, auch die übrige Liste nicht: gelesen wird in Gramm, da die Zahlen so groß sind',
+  ],
   ['write the measure behind the number, as in “500 g flour”', 'das Maß hinter die Zahl schreiben, wie „500 g Mehl“'],
   [
     'write the measure’s usual name in the text, or how to read the words under “says:” in the front matter',
@@ -646,6 +650,14 @@ export const deMessages: Book['sentences'] = [
   ],
   ['the sizes of “{words}” have no unit', 'die Größen in „{words}“ haben keine Einheit'],
   ['“{word}” is no unit of length', '„{word}“ ist keine Längeneinheit'],
+  [
+    '“{word}” in “{words}” is no unit of length: the size of the vessel is not read',
+    '„{word}“ in „{words}“ ist keine Längeneinheit: die Größe des Gefäßes ist nicht gelesen',
+  ],
+  [
+    'write inches or centimetres, or state the vessel in the front matter: vessel: round 23 x 6 cm',
+    'Zoll (inches) oder Zentimeter schreiben, oder das Gefäß im Kopf der Datei: vessel: round 23 x 6 cm',
+  ],
   ['{size} is no size for a vessel', '{size} ist keine Größe für ein Gefäß'],
   ['“{words}” has {n} sizes, too many for {shape}', '„{words}“ hat {n} Größen, zu viele für diese Form'],
   [

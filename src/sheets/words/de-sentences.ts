@@ -457,6 +457,12 @@ const sentences: Book['sentences'] = [
     'ohne Maß geschrieben: in Gramm gelesen, wie der Rest der Liste',
   ],
 
+  [
+    'no measure is written in the whole list: read in grams, since its numbers are so large',
+    'in der ganzen Liste steht kein Maß: in Gramm gelesen, da die Zahlen so groß sind',
+  ],
+  ['{item}, of this stage', '{item:item}, von dieser Stufe'],
+
   // What is ours (receipt/fill.ts, scale/dishes.ts, scale/need.ts)
   ['kind', 'Art'],
   ['oven', 'Ofen'],
@@ -478,6 +484,10 @@ const sentences: Book['sentences'] = [
   ['“{words}” in the title, raised by sourdough', '„{words}“ im Titel, mit Sauerteig getrieben'],
   ['“{words}” in the text, raised by sourdough', '„{words}“ im Text, mit Sauerteig getrieben'],
   ['“{words}” in the title', '„{words}“ im Titel'],
+  [
+    'neither title nor text names a dish; told by its {words}',
+    'weder Titel noch Text nennen ein Gebäck; nach den Zutaten {words:list}',
+  ],
   ['“{words}” in the text', '„{words}“ im Text'],
   [
     'the receipt names no heat; usual for {kind} ({source})',
@@ -532,6 +542,16 @@ const sentences: Book['sentences'] = [
     'the receipt says “{words}” and no depth; its depth: {source}',
     'das Rezept sagt “{words}” und keine Tiefe; sie kommt von: {source:source}',
   ],
+  [
+    'the receipt says “{words}”, read in inches, and no depth; its depth: {source}',
+    'das Rezept sagt “{words}” ohne Einheit, gelesen in Zoll, und keine Tiefe; sie kommt von: {source:source}',
+  ],
+  [
+    'the receipt says “{words}”, read in centimetres, and no depth; its depth: {source}',
+    'das Rezept sagt “{words}” ohne Einheit, gelesen in Zentimetern, und keine Tiefe; sie kommt von: {source:source}',
+  ],
+  ['the receipt says “{words}”, read in inches', 'das Rezept sagt “{words}” ohne Einheit, gelesen in Zoll'],
+  ['the receipt says “{words}”, read in centimetres', 'das Rezept sagt “{words}” ohne Einheit, gelesen in Zentimetern'],
   ['the receipt says “{words}”', 'das Rezept sagt “{words}”'],
   ['{n} people a vessel', '{n} Personen je Gefäß'],
   ['{n} °C (hot), best at {n2} °C', '{n} °C (heiß), am besten {n2} °C'],

@@ -9,6 +9,7 @@ export const deSigns: Readonly<Record<string, string>> = {
   'oven-bottom bread': 'oben und unten hellbraun, weich und zäh; einmal gewendet',
   rolls: 'goldbraun, leicht in der Hand',
   buns: 'oben und unten braun, federn auf Druck zurück',
+  'raised tray cake': 'unten braun, wenn man eine Ecke anhebt',
   'raised cake': 'ein Halm kommt sauber aus der Mitte',
   'corn bread': 'am Rand braun, löst sich von der Form',
   'soda bread': 'klingt hohl beim Klopfen; gleich nach dem Mischen in den Ofen',

@@ -1,0 +1,33 @@
+import {words} from './row.js'
+import type {VesselWord} from './schema.js'
+
+const row = (use: VesselWord['use'], list: string): VesselWord => ({id: use, use, words: words(list), source: 'common-practice'})
+
+/** Words in which receipts and bake days give a vessel's size, folded. `src/receipt/vessel.ts` and `vessel-sizes.ts` read them. */
+export const vesselWords: readonly VesselWord[] = [
+  row('unit', 'inch, inches, in, cm, cms, mm, centimetre, centimetres, centimeter, centimeters, zoll, "'),
+  row('long unit', 'ft, feet, foot, m'),
+  row('times', 'x, ×, by, mal'),
+  row('way', 'across, wide, broad, long, diameter, square, ø, durchmesser, breit, lang, length, width'),
+  row('depth', 'deep, high, tall, depth, height, tief, hoch, hohe, tiefe'),
+  row('small', 'and, of, about, a, an, the, each, in, at, least, und, etwa'),
+  row(
+    'noun',
+    'tin, tins, pan, pans, dish, dishes, tray, trays, sheet, sheets, plate, plates, mould, moulds, mold, molds, skillet, skillets, hoop, hoops, ring, rings, casserole, casseroles, crock, crocks, springform, kastenform, backform, auflaufform, tarteform, gugelhupfform, blech, backblech',
+  ),
+  // "2-inch rounds on a baking sheet": what leads from a size to another thing.
+  row(
+    'elsewhere',
+    'a, an, and, apart, at, by, each, for, from, half, in, into, of, on, onto, or, over, the, then, thick, to, upon, with, your, ein, eine, einem, einen, einer, der, die, das, dem, den, auf',
+  ),
+  // "A 12 hole tin": how much a vessel takes, or what for, and no length.
+  row(
+    'number of',
+    'hole, holes, holed, cup, cups, well, wells, section, sections, egg, eggs, muffin, bun, cake, loaf, pie, tart, baking, roasting, small, large, little, deep, shallow, greased, buttered, floured, lined, non, nonstick, heavy, round, square, oblong, person, portion, er, er-form, mulden, piece, tier',
+  ),
+  // "Six small pies, six inches across": what is baked in a shape of its own.
+  row(
+    'thing',
+    'pie, pies, loaf, loaves, cake, cakes, pasty, pasties, tart, tarts, cob, cobs, pizza, pizzas, fladen, laib, laibe, brot, brote',
+  ),
+]
