@@ -44,6 +44,11 @@ const size = fc.tuple(fc.integer({min: 1, max: 160}), fc.constantFrom(8, 6, 5, 3
 })
 
 describe('what is printed of the demo’s receipts at any size', () => {
+  it('is weighed where no spoon of today comes near: a third of an Australian tablespoon of 20 ml is 6.7 g of water', () => {
+    const dish = dishOf(receipts.find(({name}) => name === 'oat-biscuits.md')!, '1/6 times')
+    expect(dish!.amounts.find(({item}) => item === 'water')!.kitchen).toBe('6.7 g')
+  })
+
   it('is within 3 % of the exact amount, in grams, in millilitres or in spoons', () => {
     let read = 0
     fc.assert(

@@ -245,7 +245,10 @@ function candidates(input: KitchenInput): Candidate[] {
   const small = volume !== null && volume > 0 && volume <= 4 * tablespoon && (mass === null || mass < (pours ? 65 : 40))
   const out: Candidate[] = small && input.group !== 'fat' ? spoons(volume) : []
   const later = out.length > 0 ? 20 : 0
-  const rest = pours ? millilitres(volume) : mass !== null && mass > 0 ? grams(mass) : []
+  const weighed = mass !== null && mass > 0 ? grams(mass) : []
+  const poured = pours ? millilitres(volume) : []
+  // What no spoon or jug of today shows is weighed: a third of a tablespoon would be taken for one of today's.
+  const rest = poured.length > 0 ? poured : weighed
   out.push(...rest.map((c) => ({...c, cost: c.cost + later})))
   if (out.length > 0) return out
   const near = things(middle)
