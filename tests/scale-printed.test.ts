@@ -44,6 +44,7 @@ const size = fc.tuple(fc.integer({min: 1, max: 160}), fc.constantFrom(8, 6, 5, 3
 })
 
 describe('what is printed of the demo’s receipts at any size', () => {
+  // 20 ml: the Australian standard for household measures, from memory (`au-metric`).
   it('is weighed where no spoon of today comes near: a third of an Australian tablespoon of 20 ml is 6.7 g of water', () => {
     const dish = dishOf(receipts.find(({name}) => name === 'oat-biscuits.md')!, '1/6 times')
     expect(dish!.amounts.find(({item}) => item === 'water')!.kitchen).toBe('6.7 g')

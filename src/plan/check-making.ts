@@ -25,10 +25,15 @@ export function checkMakings(problem: PlanProblem, plan: Plan, doughs: readonly 
   if (plan.messages.some(({rule, reason}) => rule === 'hands' && reason.includes('to be made up while the hands are full')))
     return
   const other = workOfDay(problem, plan, doughs)
+  const known = new Map<number, number>()
   /** Minutes of hands that other work leaves until the next clock time. */
   const leftAt = (t: number): number => {
+    const before = known.get(t)
+    if (before !== undefined) return before
     const taken = other.reduce((sum, w) => sum + Math.max(0, Math.min(w.to, t + rules.tick) - Math.max(w.from, t)), 0)
-    return Math.max(0, problem.day.hands * rules.tick - taken)
+    const left = Math.max(0, problem.day.hands * rules.tick - taken)
+    known.set(t, left)
+    return left
   }
   const now = problem.done?.now ?? Number.NEGATIVE_INFINITY
   for (const from of new Set(due.map((one) => one.from).filter((at) => at >= now)))

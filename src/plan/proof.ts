@@ -189,12 +189,15 @@ export class Proof {
   }
 }
 
+/** What is set in yet of what falls from very hot (1), or of white bread and pies (2), by their jobs. */
+export function setInOf(order: 1 | 2, jobs: readonly Job[], took: Took): number[] {
+  return jobs.flatMap((job, u) => (job.order === order && job.since === null && took[u] ? [u] : []))
+}
+
 /** White bread and pies that go in too soon after what is set in very hot to fall. */
 function outOfOrder(jobs: readonly Job[], took: Took): number[] {
-  const of = (order: 1 | 2): number[] =>
-    jobs.flatMap((job, u) => (job.order === order && job.since === null && took[u] ? [u] : []))
-  const falls = of(1)
-  return of(2).filter((c) => falls.some((f) => !keepHalfHour(jobs[c]!, took[c]!.s, jobs[f]!, took[f]!.s)))
+  const falls = setInOf(1, jobs, took)
+  return setInOf(2, jobs, took).filter((c) => falls.some((f) => !keepHalfHour(jobs[c]!, took[c]!.s, jobs[f]!, took[f]!.s)))
 }
 
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */

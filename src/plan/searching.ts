@@ -1,7 +1,7 @@
 import {keeps} from './keeps.js'
 import {AMONG_CRUSTS, deeperBy} from './layout.js'
 import {choosing, type Model, modelOf, phaseOf, programOf} from './model.js'
-import {type LoadedDay, Proof, type Seen} from './proof.js'
+import {type LoadedDay, Proof, type Seen, setInOf} from './proof.js'
 import {rules} from './rules.js'
 import {type FloorUnder, type Found, State, search} from './search.js'
 import {Seating, type TimesOf} from './seating.js'
@@ -258,12 +258,11 @@ export function proofOf(
 
 /** What is set in very hot to fall while a crust bakes, and that crust, by their jobs. */
 export function amongCrusts({jobs}: Pick<LoadedDay, 'jobs'>, took: readonly Took[]): [fall: number, crust: number][] {
-  return jobs.flatMap((fall, u) =>
-    jobs.flatMap((crust, v): [number, number][] => {
-      const [f, c] = [took[u], took[v]]
-      return fall.order === 1 && crust.order === 2 && f && c && f.s > c.s && f.s < c.e ? [[u, v]] : []
-    }),
-  )
+  const crusts = setInOf(2, jobs, took)
+  return setInOf(1, jobs, took).flatMap((u) => {
+    const {s} = took[u]!
+    return crusts.flatMap((v): [number, number][] => (s > took[v]!.s && s < took[v]!.e ? [[u, v]] : []))
+  })
 }
 
 /** What a plan costs, by how much its long bakes stand too near the mouth, and what is set in to fall among crusts. */
