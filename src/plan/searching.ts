@@ -29,7 +29,7 @@ const HOPEFUL = 1.01
 const WIDER = 60
 const WIDER_EACH = 5
 /** Corrections of one search, and of what holds but is no better. */
-const PASSES = 8
+const PASSES = 4
 const HELD_PASSES = 2
 /** What has to be gained. */
 const GAIN = 0.3
