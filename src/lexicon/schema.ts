@@ -409,6 +409,8 @@ export const kindSchema = z.object({
   dry: z.literal(true).optional(),
   /** Baked through, and nothing in it spoils in a day: it keeps without warmth, as bread does. Common practice, no source. */
   keeps: z.literal(true).optional(),
+  /** Eaten hot: it should come to the table from the oven. Common practice, no source. */
+  hot: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */

@@ -1,16 +1,5 @@
 import type {FloorGrid} from './floor-grid.js'
-import {
-  dearFrom,
-  isNight,
-  type Job,
-  lateness,
-  lighting,
-  type Model,
-  modelOf,
-  type Program,
-  priceOfLate,
-  programOf,
-} from './model.js'
+import {isNight, type Job, lighting, type Model, modelOf, type Program, priceOfDraw, programOf} from './model.js'
 import type {PlanOptions} from './options.js'
 import {placeLoad} from './places.js'
 import {rules, weights} from './rules.js'
@@ -104,10 +93,7 @@ function quickLow(problem: PlanProblem, program: Program, jobs: readonly Job[], 
     let best = missing
     for (let o = 0; o < c.s.length; o++) {
       const e = c.e[o]!
-      const cost =
-        weights.misfit * c.misfit[o]! -
-        weights.idle * c.used[o]! +
-        priceOfLate(lateness(job, clock0 + e * rules.tick), dearFrom(job))
+      const cost = weights.misfit * c.misfit[o]! - weights.idle * c.used[o]! + priceOfDraw(job, clock0 + e * rules.tick)
       if (cost < best && awake[e] && (job.since !== null || awake[c.s[o]!])) best = cost
     }
     sum += best

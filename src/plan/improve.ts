@@ -28,20 +28,27 @@ export function improved(day: LoadedDay, from: Settled): Settled {
     for (let moved = onNext(day, best, way); moved; moved = onNext(day, best, way)) best = onOneFire(day, moved)
     if (best !== before) break
   }
-  return litLater(day, best)
+  return litWell(day, best)
 }
 
-/** The same day lit as late as costs nothing: bread is the fresher, and the night the longer. */
-function litLater(day: LoadedDay, settled: Settled): Settled {
+/**
+ * The same day lit when it costs least, and as late as costs no more: bread is the fresher, and the night the longer. What is left out stays
+ * so.
+ */
+export function litWell(day: LoadedDay, settled: Settled): Settled {
   const {problem, jobs, grid, light} = day
   const {option, index, took, lit: from} = startOf(settled)
   const limits = took.map((must) => (must ? {must, only: true} : {none: true}))
   const program = programOf(problem, index, jobs, grid, null, false, option, limits)
-  const lit = latest(from, light.last, (lit) => {
+  const first = from - rules.tick * Math.floor((from - light.first) / rules.tick)
+  const lits = Array.from({length: Math.floor((light.last - first) / rules.tick) + 1}, (_, k) => first + k * rules.tick)
+  const priceAt = (lit: number): number => {
     const model = modelOf(problem, program, jobs, grid, lit)
     const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(model, u, t.s, t.e, t.w) : -1))
     return chosen.every((o, u) => o >= 0 || !took[u]) ? costOf(model, chosen) : Number.POSITIVE_INFINITY
-  })
+  }
+  if (!Number.isFinite(priceAt(from))) return settled
+  const lit = latest(lits, priceAt)
   if (lit === from) return settled
   const proof = proofOf(day, {index, lit, took}, {vessels: (u) => vesselsOf(jobs[u]!, settled.standing)})
   const seen = proof.see()

@@ -148,6 +148,8 @@ export class Layout {
   /** When each job's dough is fit to be set in, on a day that has begun. */
   readonly #risen: readonly Job['risen'][]
   readonly #due: Float64Array
+  /** Clock minute before which what is eaten hot is drawn too soon; −∞ for all else. */
+  readonly #tooSoon: Float64Array
   readonly #bears: Float64Array
   readonly #worth: Float64Array
   readonly #stays: Uint8Array
@@ -292,6 +294,7 @@ export class Layout {
     this.#worth = make((j) => (j.weighed ? Math.min(2, Math.max(0.5, feedsOf(j) / Math.max(1, mean))) : 1))
     this.#bears = make(dearFrom)
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
+    this.#tooSoon = make((j) => (j.dish.hot && j.due !== null ? j.due - rules.keepsHot : Number.NEGATIVE_INFINITY))
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
     this.#full = new Int32Array(n)
@@ -774,6 +777,8 @@ export class Layout {
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
       if (late > 0) cost += priceOfLate(late, this.#bears[u]!)
+      const early = this.#tooSoon[u]! - clock0 - end * rules.tick
+      if (early > 0) cost += weights.early * early
       if (!this.#stays[u]) {
         const off = this.#offDose[u]!
         if (off >= 0) cost += weights.misfit * off
@@ -1085,13 +1090,15 @@ export class Layout {
     const inFront = this.#inFront[u]!
     for (let i = 0; i < inFront.length; i++) first = Math.max(first, this.e[inFront[i]!]!)
     const due = this.#due[u]!
+    const tooSoon = this.#tooSoon[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     if (this.#stays[u]) {
       const k = this.#openFrom(Math.max(first, this.#now), wall)
+      if (this.#tooSoon[u]! > clock0 + k * rules.tick && !this.#again) return this.#drawHot(u, k, wall, clock0)
       if (O[k]! > 0 && !this.#again) return k
-      const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
+      const at = this.#priceOfHour(u, clock0 + k * rules.tick)
       const b = this.#shift[4 * u + this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
       if (this.#again && this.was[u]) return this.#drawAgain(u, k, wall, clock0)
@@ -1099,7 +1106,7 @@ export class Layout {
       for (let t = nextBit(doors, k + 1); t >= 0 && t <= wall; t = nextBit(doors, t + 1)) {
         if (!awake[t]) continue
         if (a * T[t]! + b < least) break
-        return weights.late * Math.max(0, clock0 + t * rules.tick - due) - at < weights.opening ? t : k
+        return this.#priceOfHour(u, clock0 + t * rules.tick) - at < weights.opening ? t : k
       }
       return k
     }
@@ -1130,11 +1137,16 @@ export class Layout {
       if (over >= bestCost && dose >= wanted) break
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
+      const early = tooSoon - clock0 - t * rules.tick
       const was = this.#again ? this.was[u] : undefined
       const by = was ? Math.abs(clock0 + t * rules.tick - was.draw) : 0
       const moved = was && by === 0 && off <= ABOUT * wanted ? -KEPT : weights.moved * by
       const cost =
-        over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
+        over +
+        moved +
+        (late > 0 ? weights.late * late : 0) +
+        (early > 0 ? weights.early * early : 0) +
+        (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
       if (cost < bestCost) {
         bestCost = cost
         bestOff = off
@@ -1145,6 +1157,29 @@ export class Layout {
     if (best >= 0) return best
     // Rather than be burned it waits for nothing.
     return this.#openFrom(Math.max(soonest, this.#now), wall)
+  }
+
+  /** The cheapest draw of what may stay and is eaten hot: as soon as it may be, when the door is open for another, or for its meal. */
+  #drawHot(u: number, first: number, wall: number, clock0: number): number {
+    const T = this.celsius
+    const a = this.#scale[4 * u + this.w[u]!]!
+    const coolest = this.#end[u]! + this.#endMargin - this.#shift[4 * u + this.w[u]!]!
+    const meal = Math.ceil((this.#tooSoon[u]! - clock0) / rules.tick)
+    const price = (t: number): number =>
+      this.#priceOfHour(u, clock0 + t * rules.tick) +
+      (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)
+    let best = first
+    let least = price(first)
+    const offer = (t: number): void => {
+      const now = price(t)
+      if (now >= least || a * T[t]! < coolest || !this.#awake[t]) return
+      least = now
+      best = t
+    }
+    if (meal <= wall) offer(meal)
+    for (let t = nextBit(this.#doors, first + 1); t >= 0 && t <= wall && a * T[t]! >= coolest; t = nextBit(this.#doors, t + 1))
+      offer(t)
+    return best
   }
 
   /**
@@ -1188,11 +1223,16 @@ export class Layout {
     return best
   }
 
+  /** What it costs that a job is drawn late, or too soon for what is eaten hot, at a clock minute. */
+  #priceOfHour(u: number, clock: number): number {
+    return weights.late * Math.max(0, clock - this.#due[u]!) + weights.early * Math.max(0, this.#tooSoon[u]! - clock)
+  }
+
   /** What a draw of a job that was meant to be drawn at another time costs. */
   #priceAgain(u: number, t: number, meant: number, clock0: number): number {
     const clock = clock0 + t * rules.tick
     return (
-      weights.late * Math.max(0, clock - this.#due[u]!) +
+      this.#priceOfHour(u, clock) +
       weights.moved * Math.abs(clock - meant) +
       this.#priceOfWanting(u, t) +
       (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)

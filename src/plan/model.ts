@@ -127,6 +127,11 @@ export function meantFor(dish: Dish, serve: number): {readonly by: number | null
   return {by: unsaid ? serve : due, unsaid}
 }
 
+/** When what is eaten hot is wanted, minutes after midnight; −∞ where it is not eaten hot, or nobody waits for it. */
+export function hotUntil(dish: Dish | undefined, serve: number): number {
+  return dish?.hot ? (dueOf(dish, serve) ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY
+}
+
 /** Which side of the half hour of `rules.settleIn` a dish stands on. */
 function orderOf(dish: Dish): 0 | 1 | 2 {
   const {need} = dish
@@ -530,6 +535,16 @@ export function priceOfLate(late: number, bears: number): number {
   return weights.late * late + (late > bears ? weights.tooLate * (late - bears) : 0)
 }
 
+/** Minutes by which what is eaten hot is drawn too soon: it keeps hot for a while (`rules.keepsHot`). */
+export function earliness({dish, due}: Job, drawn: number): number {
+  return dish.hot && due !== null ? Math.max(0, due - rules.keepsHot - drawn) : 0
+}
+
+/** What it costs that a job is drawn when it is: late, or too soon for what is eaten hot. */
+export function priceOfDraw(job: Job, drawn: number): number {
+  return priceOfLate(lateness(job, drawn), dearFrom(job)) + weights.early * earliness(job, drawn)
+}
+
 /** Minutes late beyond which a job's lateness is dearer: infinite where all may yet be had in time. */
 export function dearFrom({weighed, bears}: Job): number {
   return weighed ? bears : Number.POSITIVE_INFINITY
@@ -594,7 +609,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       if (job.risen && clock0 + s * rules.tick < job.risen.least) continue
       if (e < nowTick || night[e]) continue
       const drawn = clock0 + e * rules.tick
-      cost[o] = weights.misfit * c.misfit[o]! + priceOfLate(lateness(job, drawn), dearFrom(job)) - weights.idle * c.used[o]!
+      cost[o] = weights.misfit * c.misfit[o]! + priceOfDraw(job, drawn) - weights.idle * c.used[o]!
       if (job.risen) cost[o]! += amissBy(job.risen, clock0 + s * rules.tick)
       if (was)
         cost[o]! +=

@@ -22,6 +22,8 @@ export const rules = {
   coldMinutes: 120,
   /** Wanted later than this after it is drawn, food is cooled and heated again, min: as long as it may stand without control, FDA Food Code 2022, 3-501.19(B). */
   standMinutes: 240,
+  /** What is eaten hot stands so long after it is drawn, covered and near the oven, min. Common practice, no source. */
+  keepsHot: 60,
   /** Floor counts as hot, so that idle floor is waste, from the foot of the slow band upwards (design §4), °C. */
   hotCelsius: 121,
   /** A dish may stay in after it is done until its dose is that of the longest time its receipt gives, and at least this long, min. */
@@ -87,6 +89,8 @@ export const weights = {
   late: 1,
   /** One minute more of that, beyond `rules.bearable`, of a dish that could be had sooner. */
   tooLate: 9,
+  /** One minute by which what is eaten hot is drawn before it is wanted, beyond `rules.keepsHot`: three hours are worth as much as two openings of the door. */
+  early: 0.05,
   /** One °C·min of misfit. */
   misfit: 0.004,
   /** One opening of the door. */

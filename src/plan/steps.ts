@@ -7,7 +7,7 @@ import {eveningsOf} from './evening-before.js'
 import {fedAt, type Hands} from './hands.js'
 import {staysIn} from './keeps.js'
 import {makingsOf} from './making.js'
-import {lineOf} from './model.js'
+import {hotUntil, lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -333,11 +333,19 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       })
       // Nobody keeps a crock at 57 °C till breakfast.
       const long = keptWarm.some(({wantedBy}) => wantedBy !== null && wantedBy - at > rules.standMinutes)
+      // What is eaten hot and done too soon: by when it is wanted last.
+      const by = Math.max(...ids.map((id) => hotUntil(byId.get(id), problem.day.serve)))
+      const hot = by - at > rules.keepsHot
       const holds = long ? p('behind hold long') : keptWarm.length > 0 ? p('behind hold') : null
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
-        behind: holds ?? p('behind draw', {late: {unit: 'clock', value: late}}),
+        behind:
+          holds ??
+          p(hot ? 'behind draw hot' : 'behind draw', {
+            late: {unit: 'clock', value: late},
+            ...(hot ? {by: {unit: 'clock', value: by}} : {}),
+          }),
         celsius: heatAt(at),
       })
     }

@@ -254,6 +254,8 @@ export interface Plan {
   readonly ways?: readonly Remedy[]
   readonly score: {
     readonly lateMinutes: number
+    /** By which what is eaten hot is drawn too soon; absent where nothing is. */
+    readonly earlyMinutes?: number
     readonly misfit: number
     readonly openings: number
     /** Openings while a receipt wants the door kept shut; absent where there are none. */

@@ -12,7 +12,7 @@ import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {type Hindrance, hinderedBy, keptOutByNight, type Nightly} from './hindered.js'
 import {doseBetween} from './keeps.js'
-import {dearFrom, disturbances, type Job, lateness, lineOf, meantFor, priceOfLate} from './model.js'
+import {disturbances, earliness, hotUntil, type Job, lateness, lineOf, meantFor, priceOfDraw} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
@@ -50,7 +50,8 @@ export function write(
   const loads: Load[] = []
   let misfit = 0
   let late = 0
-  let latePrice = 0
+  let early = 0
+  let drawPrice = 0
   let used = 0
   const doors = new Set<number>()
   for (const at of [...byStart.keys()].sort((a, b) => a - b)) {
@@ -68,9 +69,10 @@ export function write(
       misfit += choices.misfit[origin] ?? 0
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
-      latePrice += priceOfLate(lateness(job, drawn), dearFrom(job))
-      const waited = afterTime(own, drawn, problem.day)
-      if (waited && !messages.some((m) => m.reason === waited.reason)) messages.push(waited)
+      early += earliness(job, drawn)
+      drawPrice += priceOfDraw(job, drawn)
+      for (const told of [afterTime(own, drawn, problem.day), tooSoon(own, drawn, problem.day)])
+        if (told && !messages.some((m) => m.reason === told.reason)) messages.push(told)
       if (job.since === null) doors.add(at)
       doors.add(drawn)
       const from = at - model.lit
@@ -119,7 +121,7 @@ export function write(
       suggest: 'open it for a moment only, or let what is drawn or set in then wait',
     })
   const total =
-    latePrice +
+    drawPrice +
     weights.misfit * misfit +
     weights.opening * doors.size +
     weights.shut * disturbed.length +
@@ -158,6 +160,7 @@ export function write(
     unplaced: loneOnes,
     score: {
       lateMinutes: late,
+      ...(early > 0 ? {earlyMinutes: early} : {}),
       misfit,
       openings: doors.size,
       ...(disturbed.length > 0 ? {disturbed: disturbed.length} : {}),
@@ -221,6 +224,20 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
       ? `${dish.title}: in past the serving time, and ready for the next day`
       : `${dish.title}: drawn ${writeDuration(drawn - meant)} later than wanted`,
     suggest: stays ? 'write beside its link when it is wanted, if it is for this meal' : 'ask for it later, or make less',
+  }
+}
+
+/** What is eaten hot and stands for hours first is named: nobody sees from a draw alone that it is hours before the meal. */
+function tooSoon(dish: Dish, drawn: number, day: Day): Message | null {
+  const wanted = hotUntil(dish, day.serve)
+  if (wanted - drawn <= rules.coldMinutes) return null
+  return {
+    ...lineOf(day, dish),
+    severity: 'warning',
+    rule: 'stands',
+    reason: `${dish.title}: drawn ${writeDuration(wanted - drawn)} before it is wanted, and eaten hot`,
+    suggest:
+      'keep it at 57 °C (135 °F) or hotter, or cool it quickly and heat it through to 74 °C (165 °F); or ask for it sooner, or light the fire later',
   }
 }
 

@@ -103,6 +103,8 @@ export interface Dish {
   readonly sign: string
   /** It keeps without warmth when it is done. Absent where it does not, and of dough. */
   readonly keeps?: true
+  /** It is eaten hot. Absent where it need not be. */
+  readonly hot?: true
   /** What is to be done the evening before, as the receipt says; absent where it says nothing of it. */
   readonly evening?: readonly EveningTask[]
   /** The receipt wants the door left a little open, in these words. */

@@ -86,7 +86,12 @@ export function stepWords(step: Step, problem: PlanProblem, style: Style): StepW
     // A dish that cannot be done before its time has nothing to be looked for early; nor one at its latest to be waited for.
     ifAhead: outOf(words.ifAhead, 'early', (early) => early >= step.at) ? null : said(words.ifAhead, step.ifAhead),
     ifBehind: outOf(words.ifBehind, 'late', (late) => late <= step.at)
-      ? speak(phrase('behind draw late'), voice)
+      ? speak(
+          words.ifBehind!.id === 'behind draw hot'
+            ? phrase('behind draw hot late', words.ifBehind!.values)
+            : phrase('behind draw late'),
+          voice,
+        )
       : said(words.ifBehind, step.ifBehind),
   }
 }
@@ -115,7 +120,13 @@ export function wordsInTurn(problem: PlanProblem, style: Style): (step: Step) =>
 /** Whether a phrase has a time that makes it idle. */
 function outOf(words: Phrase | null, name: 'early' | 'late', idle: (minutes: number) => boolean): boolean {
   const value = words?.values[name]
-  return words?.id.endsWith(' draw') === true && typeof value === 'object' && 'value' in value && idle(Math.round(value.value))
+  return (
+    words !== null &&
+    / draw(?: hot)?$/.test(words.id) &&
+    typeof value === 'object' &&
+    'value' in value &&
+    idle(Math.round(value.value))
+  )
 }
 
 /** The signs of the dishes a step draws. */
