@@ -192,7 +192,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const slack = dish.need.overnight || dish.need.startHigh <= rules.slackCelsius
       const due = dish.wantedBy ?? (slack ? null : problem.day.serve)
       if (due !== null) late += Math.max(0, to - due)
-      if (due !== null && dish.hot) early += Math.max(0, due - rules.keepsHot - to)
+      if (due !== null && dish.hot) early += Math.min(rules.standMinutes - rules.keepsHot, Math.max(0, due - rules.keepsHot - to))
       const places = (mine.get(entry.dish) ?? []).slice(skip, skip + entry.count)
       if (places.length !== entry.count)
         bad(

@@ -1,6 +1,6 @@
 import {eventsOf} from './events.js'
 import {latest} from './mend.js'
-import {choiceAt, modelOf, phaseOf, programOf} from './model.js'
+import {choiceAt, earliness, modelOf, phaseOf, programOf} from './model.js'
 import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
@@ -107,8 +107,11 @@ function onNext(day: LoadedDay, from: Settled, way: 'shorter' | 'longer'): Settl
   const took = tookIn(from).map((t) => t && {...t, s: t.s + by, e: t.e + by})
   const standing = from.standing.map((v) => ({...v, from: v.from + by, to: v.to + by}))
   const start = {...begunOn(day, firings.indexOf(next), lit, took), standing}
-  const found = new Searching(day, start, {from, floor: 'both', seed: 31}).found()
-  return found && preferred(from, found) === found ? found : null
+  // Where something stands too soon for its meal, another fire may be lit the later for it, and what it comes to is known only then.
+  const soon = tookIn(from).some((t, u) => t !== null && earliness(day.jobs[u]!, from.model.clock0 + t.e * rules.tick) > 0)
+  const found = new Searching(day, start, {from: soon ? null : from, floor: 'both', seed: 31}).found()
+  const well = found && soon ? litWell(day, found) : found
+  return well && preferred(from, well) === well ? well : null
 }
 
 /** A day laid out on a fire, as one to search on from: the curve is the one that its loads make. */
@@ -125,5 +128,6 @@ function begunOn(day: LoadedDay, index: number, lit: number, took: readonly Took
  */
 export function heldAsPromised(day: LoadedDay, {look, laid, lit}: Promised): Settled | null {
   const took = laid.map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
-  return new Searching(day, begunOn(day, look.index, lit, took), {from: null, floor: 'both', seed: 31}).found()
+  const found = new Searching(day, begunOn(day, look.index, lit, took), {from: null, floor: 'both', seed: 31}).found()
+  return found && litWell(day, found)
 }

@@ -4,7 +4,7 @@ import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {staysIn} from './keeps.js'
 import {LoadedCurve} from './loaded-curve.js'
-import {dearFrom, feedsOf, isNight, type Job, type Program, priceOfLate, wheresOf, worthStaying} from './model.js'
+import {dearFrom, feedsOf, isNight, type Job, type Program, priceOfLate, tooSoonBy, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {missing} from './search.js'
@@ -148,8 +148,8 @@ export class Layout {
   /** When each job's dough is fit to be set in, on a day that has begun. */
   readonly #risen: readonly Job['risen'][]
   readonly #due: Float64Array
-  /** Clock minute before which what is eaten hot is drawn too soon; −∞ for all else. */
-  readonly #tooSoon: Float64Array
+  /** When what is eaten hot is wanted, a clock minute; −∞ for all else. */
+  readonly #meal: Float64Array
   readonly #bears: Float64Array
   readonly #worth: Float64Array
   readonly #stays: Uint8Array
@@ -294,7 +294,7 @@ export class Layout {
     this.#worth = make((j) => (j.weighed ? Math.min(2, Math.max(0.5, feedsOf(j) / Math.max(1, mean))) : 1))
     this.#bears = make(dearFrom)
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
-    this.#tooSoon = make((j) => (j.dish.hot && j.due !== null ? j.due - rules.keepsHot : Number.NEGATIVE_INFINITY))
+    this.#meal = make((j) => (j.dish.hot && j.due !== null ? j.due : Number.NEGATIVE_INFINITY))
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
     this.#full = new Int32Array(n)
@@ -777,8 +777,7 @@ export class Layout {
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
       if (late > 0) cost += priceOfLate(late, this.#bears[u]!)
-      const early = this.#tooSoon[u]! - clock0 - end * rules.tick
-      if (early > 0) cost += weights.early * early
+      cost += weights.early * tooSoonBy(this.#meal[u]! - clock0 - end * rules.tick)
       if (!this.#stays[u]) {
         const off = this.#offDose[u]!
         if (off >= 0) cost += weights.misfit * off
@@ -1090,13 +1089,13 @@ export class Layout {
     const inFront = this.#inFront[u]!
     for (let i = 0; i < inFront.length; i++) first = Math.max(first, this.e[inFront[i]!]!)
     const due = this.#due[u]!
-    const tooSoon = this.#tooSoon[u]!
+    const meal = this.#meal[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     if (this.#stays[u]) {
       const k = this.#openFrom(Math.max(first, this.#now), wall)
-      if (this.#tooSoon[u]! > clock0 + k * rules.tick && !this.#again) return this.#drawHot(u, k, wall, clock0)
+      if (tooSoonBy(meal - clock0 - k * rules.tick) > 0 && !this.#again) return this.#drawHot(u, k, wall, clock0)
       if (O[k]! > 0 && !this.#again) return k
       const at = this.#priceOfHour(u, clock0 + k * rules.tick)
       const b = this.#shift[4 * u + this.w[u]!]!
@@ -1137,7 +1136,6 @@ export class Layout {
       if (over >= bestCost && dose >= wanted) break
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
-      const early = tooSoon - clock0 - t * rules.tick
       const was = this.#again ? this.was[u] : undefined
       const by = was ? Math.abs(clock0 + t * rules.tick - was.draw) : 0
       const moved = was && by === 0 && off <= ABOUT * wanted ? -KEPT : weights.moved * by
@@ -1145,7 +1143,7 @@ export class Layout {
         over +
         moved +
         (late > 0 ? weights.late * late : 0) +
-        (early > 0 ? weights.early * early : 0) +
+        weights.early * tooSoonBy(meal - clock0 - t * rules.tick) +
         (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
       if (cost < bestCost) {
         bestCost = cost
@@ -1164,7 +1162,7 @@ export class Layout {
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     const coolest = this.#end[u]! + this.#endMargin - this.#shift[4 * u + this.w[u]!]!
-    const meal = Math.ceil((this.#tooSoon[u]! - clock0) / rules.tick)
+    const meal = Math.ceil((this.#meal[u]! - rules.keepsHot - clock0) / rules.tick)
     const price = (t: number): number =>
       this.#priceOfHour(u, clock0 + t * rules.tick) +
       (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)
@@ -1225,7 +1223,7 @@ export class Layout {
 
   /** What it costs that a job is drawn late, or too soon for what is eaten hot, at a clock minute. */
   #priceOfHour(u: number, clock: number): number {
-    return weights.late * Math.max(0, clock - this.#due[u]!) + weights.early * Math.max(0, this.#tooSoon[u]! - clock)
+    return weights.late * Math.max(0, clock - this.#due[u]!) + weights.early * tooSoonBy(this.#meal[u]! - clock)
   }
 
   /** What a draw of a job that was meant to be drawn at another time costs. */

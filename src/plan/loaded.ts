@@ -280,7 +280,10 @@ class LoadedPlanner {
     return onShortest(this.#looks, {
       look: (look, longer, seed) =>
         lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed, strict: [2, longer > 1 ? 30 : 12]}),
-      promised: (look, how) => promisedBy(problem, grid, jobs, look, how),
+      promised: (look, how) => {
+        lightLater(look.layout, light.last)
+        return promisedBy(problem, grid, jobs, look, how)
+      },
       held: (promised) => heldAsPromised(this.#day, promised),
       lay: ({look, laid, lit}) => {
         const roads = layOut(look, light, this.#many)

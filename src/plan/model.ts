@@ -535,9 +535,17 @@ export function priceOfLate(late: number, bears: number): number {
   return weights.late * late + (late > bears ? weights.tooLate * (late - bears) : 0)
 }
 
-/** Minutes by which what is eaten hot is drawn too soon: it keeps hot for a while (`rules.keepsHot`). */
+/**
+ * Minutes by which what is eaten hot is drawn too soon: it keeps hot for a while (`rules.keepsHot`), and after so long a while
+ * (`rules.standMinutes`) it is cooled and heated through again, however much longer it waits.
+ */
 export function earliness({dish, due}: Job, drawn: number): number {
-  return dish.hot && due !== null ? Math.max(0, due - rules.keepsHot - drawn) : 0
+  return dish.hot && due !== null ? tooSoonBy(due - drawn) : 0
+}
+
+/** The same of what is drawn so many minutes before it is wanted. */
+export function tooSoonBy(before: number): number {
+  return Math.max(0, Math.min(before, rules.standMinutes) - rules.keepsHot)
 }
 
 /** What it costs that a job is drawn when it is: late, or too soon for what is eaten hot. */

@@ -86,9 +86,9 @@ export const phrases = {
   'behind draw': 'Not done: shut the door and look again every ten minutes, up to {late}.',
   'behind draw late': 'Not done: shut the door and look again every ten minutes.',
   'behind draw hot':
-    'Not done: shut the door and look again every ten minutes, up to {late}. Done: wanted at {by}. Keep it covered and at 57 °C (135 °F) or hotter till then, or cool it in shallow dishes within two hours and heat it through to 74 °C (165 °F).',
+    'Not done: shut the door and look again every ten minutes, up to {late}. Done: {hot}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
   'behind draw hot late':
-    'Not done: shut the door and look again every ten minutes. Done: wanted at {by}. Keep it covered and at 57 °C (135 °F) or hotter till then, or cool it in shallow dishes within two hours and heat it through to 74 °C (165 °F).',
+    'Not done: shut the door and look again every ten minutes. Done: {hot}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
   'behind hold long':
     'Not wanted for hours yet: cool it in shallow dishes to 21 °C (70 °F) within two hours and to 5 °C (41 °F) within four more, and heat it through to 74 °C (165 °F) before it is eaten. If the oven has fallen below 57 °C (135 °F) for two hours, do not eat it.',
   'behind hold': 'Keep it at 57 °C (135 °F) or hotter. If the oven has fallen lower for two hours, do not eat it.',

@@ -334,17 +334,17 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       // Nobody keeps a crock at 57 °C till breakfast.
       const long = keptWarm.some(({wantedBy}) => wantedBy !== null && wantedBy - at > rules.standMinutes)
       // What is eaten hot and done too soon: by when it is wanted last.
-      const by = Math.max(...ids.map((id) => hotUntil(byId.get(id), problem.day.serve)))
-      const hot = by - at > rules.keepsHot
+      const until = (id: string): number => hotUntil(byId.get(id), problem.day.serve)
+      const hot = ids.filter((id) => until(id) - at > rules.keepsHot)
       const holds = long ? p('behind hold long') : keptWarm.length > 0 ? p('behind hold') : null
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
         behind:
           holds ??
-          p(hot ? 'behind draw hot' : 'behind draw', {
+          p(hot.length > 0 ? 'behind draw hot' : 'behind draw', {
             late: {unit: 'clock', value: late},
-            ...(hot ? {by: {unit: 'clock', value: by}} : {}),
+            ...(hot.length > 0 ? {hot: names(hot), by: {unit: 'clock', value: Math.max(...hot.map(until))}} : {}),
           }),
         celsius: heatAt(at),
       })

@@ -81,9 +81,9 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'behind draw': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}.',
   'behind draw late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen.',
   'behind draw hot':
-    'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. Fertig: gebraucht um {by}. Bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
+    'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. Fertig: {hot}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
   'behind draw hot late':
-    'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. Fertig: gebraucht um {by}. Bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
+    'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. Fertig: {hot}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
   'behind hold long':
     'Wird erst in Stunden gebraucht: in flachen Schalen binnen zwei Stunden auf 21 °C (70 °F) und in weiteren vier auf 5 °C (41 °F) abkühlen und vor dem Essen auf 74 °C (165 °F) durcherhitzen. War der Ofen zwei Stunden kühler als 57 °C (135 °F), nicht essen.',
   'behind hold': 'Auf 57 °C (135 °F) oder heißer halten. War der Ofen zwei Stunden kühler, nicht essen.',
