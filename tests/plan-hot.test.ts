@@ -87,7 +87,7 @@ describe('what is eaten hot', () => {
       expect(told.map((m) => [m.severity, m.line])).toEqual([
         ['warning', read.day.items.find((i) => i.file.endsWith(`${pies}.md`))!.line],
       ])
-      expect(told[0]!.suggest).toContain('57 °C')
+      expect(told[0]!.suggest).toContain('keep it hot')
     })
 
     it('is told at its draw how to be kept', () => {

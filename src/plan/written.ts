@@ -236,8 +236,7 @@ function tooSoon(dish: Dish, drawn: number, day: Day): Message | null {
     severity: 'warning',
     rule: 'stands',
     reason: `${dish.title}: drawn ${writeDuration(wanted - drawn)} before it is wanted, and eaten hot`,
-    suggest:
-      'keep it at 57 °C (135 °F) or hotter, or cool it quickly and heat it through to 74 °C (165 °F); or ask for it sooner, or light the fire later',
+    suggest: 'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or light the fire later',
   }
 }
 

@@ -95,6 +95,15 @@ export const deMessages: Book['sentences'] = [
     '{dish}: in past the serving time, and ready for the next day',
     '{dish}: über die Essenszeit im Ofen und für den nächsten Tag fertig',
   ],
+  ['{dish}: drawn {n} h before it is wanted, and eaten hot', '{dish}: wird heiß gegessen, und {n} h vorher ausgezogen'],
+  [
+    '{dish}: drawn {n} h {n2} min before it is wanted, and eaten hot',
+    '{dish}: wird heiß gegessen, und {n} h {n2} min vorher ausgezogen',
+  ],
+  [
+    'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or light the fire later',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder früher bestellen, oder das Feuer später anzünden',
+  ],
   ['{dish}: drawn {n} min later than wanted', '{dish}: {n} min später ausgezogen als gewünscht'],
   ['{dish}: drawn {n} h later than wanted', '{dish}: {n} h später ausgezogen als gewünscht'],
   ['{dish}: drawn {n} h {n2} min later than wanted', '{dish}: {n} h {n2} min später ausgezogen als gewünscht'],
