@@ -1,8 +1,8 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
-import {check} from '../src/plan/check.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
-import {rules, weights} from '../src/plan/rules.js'
+import {rules} from '../src/plan/rules.js'
+import type {Step} from '../src/plan/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -25,6 +25,11 @@ function drawn({plan}: MadePlan, id: string): number {
   return Math.min(...plan.loads.flatMap((l) => l.dishes.flatMap((d) => (d.dish === id ? [d.draw.likely] : []))))
 }
 
+/** The step that draws the pies. */
+function drawOf({plan}: MadePlan): Step {
+  return plan.steps.find((s) => s.action === 'draw' && s.dishes.includes('mutton-pies'))!
+}
+
 describe('what is eaten hot', () => {
   const pies = 'mutton-pies'
   const wanted = all.dishes.find((d) => d.id === pies)!.wantedBy!
@@ -33,53 +38,18 @@ describe('what is eaten hot', () => {
     expect(all.dishes.filter((d) => d.hot).map((d) => d.id)).toEqual(['baked-beans', pies])
   })
 
-  it('comes out for its meal, and the fire is lit for that', () => {
+  it('is told of nothing where it comes out for its meal', () => {
     const made = planOf([pies])
     const before = wanted - drawn(made, pies)
     expect(before).toBeGreaterThanOrEqual(0)
     expect(before).toBeLessThanOrEqual(rules.keepsHot)
-    expect(made.plan.score.earlyMinutes).toBeUndefined()
     expect(made.plan.messages.some((m) => m.rule === 'stands')).toBe(false)
-  })
-
-  it('has the fire lit later, and goes in later, than what may be eaten cold', () => {
-    // The pudding stays for hours and is to be drawn before the night, or stays in through it.
-    const ids = [pies, 'indian-pudding']
-    const [hot, cold] = [planOf(ids), planOf(ids, false)]
-    expect(hot.plan.unplaced).toEqual([])
-    expect(drawn(hot, pies)).toBeGreaterThan(drawn(cold, pies))
-    expect(wanted - drawn(hot, pies)).toBeLessThanOrEqual(rules.keepsHot)
-    expect(cold.plan.score.earlyMinutes).toBeUndefined()
-    for (const made of [hot, cold]) expect(check(made.problem, made.plan)).toEqual([])
+    expect(drawOf(made).words!.ifBehind!.id).toBe('behind draw')
   })
 
   describe('and has to wait for hours', () => {
     const made = planOf(all.dishes.map((d) => d.id))
     const at = drawn(made, pies)
-
-    it('has its price', () => {
-      const {score} = made.plan
-      const early = made.plan.loads.flatMap(({dishes}) =>
-        dishes.map(({dish, draw}) => {
-          const {hot, wantedBy} = made.problem.dishes.find(({id}) => id === dish)!
-          const before = wantedBy === null ? 0 : wantedBy - draw.likely
-          // After four hours it is cooled and heated through again, however long it waits: FDA Food Code 2022, 3-501.19(B).
-          return hot ? Math.max(0, Math.min(240, before) - 60) : 0
-        }),
-      )
-      const sum = early.reduce((a, b) => a + b, 0)
-      expect(sum).toBeGreaterThan(0)
-      expect(score.earlyMinutes).toBe(sum)
-      const {misfit, openings, idle, wood} = score
-      const parts = weights.misfit * misfit + weights.opening * openings + weights.idle * idle + weights.wood * wood
-      expect(score.total).toBeCloseTo(parts + weights.early * sum, 6)
-    })
-
-    it('is checked', () => {
-      const {score} = made.plan
-      const broken = check(made.problem, {...made.plan, score: {...score, earlyMinutes: score.earlyMinutes! - 5}})
-      expect(broken.map((v) => v.rule)).toEqual(['score'])
-    })
 
     it('is warned of with its line in the day', () => {
       expect(wanted - at).toBeGreaterThan(rules.coldMinutes)
@@ -90,12 +60,28 @@ describe('what is eaten hot', () => {
       expect(told[0]!.suggest).toContain('keep it hot')
     })
 
-    it('is told at its draw how to be kept', () => {
-      const step = made.plan.steps.find((s) => s.action === 'draw' && s.dishes.includes(pies))!
-      expect(step.ifBehind).toMatch(/Mutton pies, wanted at .*57 °C .*74 °C/)
+    it('is told at its draw how to be kept, and by name', () => {
+      const step = drawOf(made)
+      expect(step.ifBehind).toMatch(/up to .*Mutton pies, wanted at .*57 °C .*74 °C/)
       for (const language of ['en', 'de'] as const) {
-        expect(stepWords(step, made.problem, styleOf({language})).ifBehind).toMatch(/57 °C .*74 °C/)
+        const style = styleOf({language})
+        expect(stepWords(step, made.problem, style).ifBehind).toMatch(/57 °C .*74 °C/)
+        // Drawn at its latest there is nothing more to be waited for, and as much to be kept hot.
+        const {values} = step.words!.ifBehind!
+        const last: Step = {...step, at: (values['late'] as {value: number}).value}
+        const words = stepWords(last, made.problem, style).ifBehind!
+        expect(words).toMatch(/57 °C .*74 °C/)
+        expect(words).not.toMatch(/up to|nachsehen, bis/)
       }
+    })
+
+    it('and what may be eaten cold is not', () => {
+      const cold = planOf(
+        all.dishes.map((d) => d.id),
+        false,
+      )
+      expect(cold.plan.messages.some((m) => m.rule === 'stands')).toBe(false)
+      expect(drawOf(cold).words!.ifBehind!.id).toBe('behind draw')
     })
   })
 })

@@ -1,5 +1,16 @@
 import type {FloorGrid} from './floor-grid.js'
-import {isNight, type Job, lighting, type Model, modelOf, type Program, priceOfDraw, programOf} from './model.js'
+import {
+  dearFrom,
+  isNight,
+  type Job,
+  lateness,
+  lighting,
+  type Model,
+  modelOf,
+  type Program,
+  priceOfLate,
+  programOf,
+} from './model.js'
 import type {PlanOptions} from './options.js'
 import {placeLoad} from './places.js'
 import {rules, weights} from './rules.js'
@@ -93,7 +104,10 @@ function quickLow(problem: PlanProblem, program: Program, jobs: readonly Job[], 
     let best = missing
     for (let o = 0; o < c.s.length; o++) {
       const e = c.e[o]!
-      const cost = weights.misfit * c.misfit[o]! - weights.idle * c.used[o]! + priceOfDraw(job, clock0 + e * rules.tick)
+      const cost =
+        weights.misfit * c.misfit[o]! -
+        weights.idle * c.used[o]! +
+        priceOfLate(lateness(job, clock0 + e * rules.tick), dearFrom(job))
       if (cost < best && awake[e] && (job.since !== null || awake[c.s[o]!])) best = cost
     }
     sum += best

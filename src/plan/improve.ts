@@ -1,6 +1,6 @@
 import {eventsOf} from './events.js'
 import {latest} from './mend.js'
-import {choiceAt, earliness, modelOf, phaseOf, programOf} from './model.js'
+import {choiceAt, modelOf, phaseOf, programOf} from './model.js'
 import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
@@ -28,27 +28,20 @@ export function improved(day: LoadedDay, from: Settled): Settled {
     for (let moved = onNext(day, best, way); moved; moved = onNext(day, best, way)) best = onOneFire(day, moved)
     if (best !== before) break
   }
-  return litWell(day, best)
+  return litLater(day, best)
 }
 
-/**
- * The same day lit when it costs least, and as late as costs no more: bread is the fresher, and the night the longer. What is left out stays
- * so.
- */
-export function litWell(day: LoadedDay, settled: Settled): Settled {
+/** The same day lit as late as costs nothing: bread is the fresher, and the night the longer. */
+function litLater(day: LoadedDay, settled: Settled): Settled {
   const {problem, jobs, grid, light} = day
   const {option, index, took, lit: from} = startOf(settled)
   const limits = took.map((must) => (must ? {must, only: true} : {none: true}))
   const program = programOf(problem, index, jobs, grid, null, false, option, limits)
-  const first = from - rules.tick * Math.floor((from - light.first) / rules.tick)
-  const lits = Array.from({length: Math.floor((light.last - first) / rules.tick) + 1}, (_, k) => first + k * rules.tick)
-  const priceAt = (lit: number): number => {
+  const lit = latest(from, light.last, (lit) => {
     const model = modelOf(problem, program, jobs, grid, lit)
     const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(model, u, t.s, t.e, t.w) : -1))
     return chosen.every((o, u) => o >= 0 || !took[u]) ? costOf(model, chosen) : Number.POSITIVE_INFINITY
-  }
-  if (!Number.isFinite(priceAt(from))) return settled
-  const lit = latest(lits, priceAt)
+  })
   if (lit === from) return settled
   const proof = proofOf(day, {index, lit, took}, {vessels: (u) => vesselsOf(jobs[u]!, settled.standing)})
   const seen = proof.see()
@@ -107,11 +100,8 @@ function onNext(day: LoadedDay, from: Settled, way: 'shorter' | 'longer'): Settl
   const took = tookIn(from).map((t) => t && {...t, s: t.s + by, e: t.e + by})
   const standing = from.standing.map((v) => ({...v, from: v.from + by, to: v.to + by}))
   const start = {...begunOn(day, firings.indexOf(next), lit, took), standing}
-  // Where something stands too soon for its meal, another fire may be lit the later for it, and what it comes to is known only then.
-  const soon = tookIn(from).some((t, u) => t !== null && earliness(day.jobs[u]!, from.model.clock0 + t.e * rules.tick) > 0)
-  const found = new Searching(day, start, {from: soon ? null : from, floor: 'both', seed: 31}).found()
-  const well = found && soon ? litWell(day, found) : found
-  return well && preferred(from, well) === well ? well : null
+  const found = new Searching(day, start, {from, floor: 'both', seed: 31}).found()
+  return found && preferred(from, found) === found ? found : null
 }
 
 /** A day laid out on a fire, as one to search on from: the curve is the one that its loads make. */
@@ -128,6 +118,5 @@ function begunOn(day: LoadedDay, index: number, lit: number, took: readonly Took
  */
 export function heldAsPromised(day: LoadedDay, {look, laid, lit}: Promised): Settled | null {
   const took = laid.map((l) => (l.in ? {s: l.s, e: l.e, w: l.w} : null))
-  const found = new Searching(day, begunOn(day, look.index, lit, took), {from: null, floor: 'both', seed: 31}).found()
-  return found && litWell(day, found)
+  return new Searching(day, begunOn(day, look.index, lit, took), {from: null, floor: 'both', seed: 31}).found()
 }

@@ -4,7 +4,7 @@ import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {staysIn} from './keeps.js'
 import {LoadedCurve} from './loaded-curve.js'
-import {dearFrom, feedsOf, isNight, type Job, type Program, priceOfLate, tooSoonBy, wheresOf, worthStaying} from './model.js'
+import {dearFrom, feedsOf, isNight, type Job, type Program, priceOfLate, wheresOf, worthStaying} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {missing} from './search.js'
@@ -148,8 +148,6 @@ export class Layout {
   /** When each job's dough is fit to be set in, on a day that has begun. */
   readonly #risen: readonly Job['risen'][]
   readonly #due: Float64Array
-  /** When what is eaten hot is wanted, a clock minute; −∞ for all else. */
-  readonly #meal: Float64Array
   readonly #bears: Float64Array
   readonly #worth: Float64Array
   readonly #stays: Uint8Array
@@ -294,7 +292,6 @@ export class Layout {
     this.#worth = make((j) => (j.weighed ? Math.min(2, Math.max(0.5, feedsOf(j) / Math.max(1, mean))) : 1))
     this.#bears = make(dearFrom)
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
-    this.#meal = make((j) => (j.dish.hot && j.due !== null ? j.due : Number.NEGATIVE_INFINITY))
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
     this.#full = new Int32Array(n)
@@ -777,7 +774,6 @@ export class Layout {
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
       if (late > 0) cost += priceOfLate(late, this.#bears[u]!)
-      cost += weights.early * tooSoonBy(this.#meal[u]! - clock0 - end * rules.tick)
       if (!this.#stays[u]) {
         const off = this.#offDose[u]!
         if (off >= 0) cost += weights.misfit * off
@@ -1089,15 +1085,13 @@ export class Layout {
     const inFront = this.#inFront[u]!
     for (let i = 0; i < inFront.length; i++) first = Math.max(first, this.e[inFront[i]!]!)
     const due = this.#due[u]!
-    const meal = this.#meal[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     if (this.#stays[u]) {
       const k = this.#openFrom(Math.max(first, this.#now), wall)
-      if (tooSoonBy(meal - clock0 - k * rules.tick) > 0 && !this.#again) return this.#drawHot(u, k, wall, clock0)
       if (O[k]! > 0 && !this.#again) return k
-      const at = this.#priceOfHour(u, clock0 + k * rules.tick)
+      const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
       const b = this.#shift[4 * u + this.w[u]!]!
       const least = this.#end[u]! + this.#endMargin
       if (this.#again && this.was[u]) return this.#drawAgain(u, k, wall, clock0)
@@ -1105,7 +1099,7 @@ export class Layout {
       for (let t = nextBit(doors, k + 1); t >= 0 && t <= wall; t = nextBit(doors, t + 1)) {
         if (!awake[t]) continue
         if (a * T[t]! + b < least) break
-        return this.#priceOfHour(u, clock0 + t * rules.tick) - at < weights.opening ? t : k
+        return weights.late * Math.max(0, clock0 + t * rules.tick - due) - at < weights.opening ? t : k
       }
       return k
     }
@@ -1140,11 +1134,7 @@ export class Layout {
       const by = was ? Math.abs(clock0 + t * rules.tick - was.draw) : 0
       const moved = was && by === 0 && off <= ABOUT * wanted ? -KEPT : weights.moved * by
       const cost =
-        over +
-        moved +
-        (late > 0 ? weights.late * late : 0) +
-        weights.early * tooSoonBy(meal - clock0 - t * rules.tick) +
-        (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
+        over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
       if (cost < bestCost) {
         bestCost = cost
         bestOff = off
@@ -1155,29 +1145,6 @@ export class Layout {
     if (best >= 0) return best
     // Rather than be burned it waits for nothing.
     return this.#openFrom(Math.max(soonest, this.#now), wall)
-  }
-
-  /** The cheapest draw of what may stay and is eaten hot: as soon as it may be, when the door is open for another, or for its meal. */
-  #drawHot(u: number, first: number, wall: number, clock0: number): number {
-    const T = this.celsius
-    const a = this.#scale[4 * u + this.w[u]!]!
-    const coolest = this.#end[u]! + this.#endMargin - this.#shift[4 * u + this.w[u]!]!
-    const meal = Math.ceil((this.#meal[u]! - rules.keepsHot - clock0) / rules.tick)
-    const price = (t: number): number =>
-      this.#priceOfHour(u, clock0 + t * rules.tick) +
-      (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)
-    let best = first
-    let least = price(first)
-    const offer = (t: number): void => {
-      const now = price(t)
-      if (now >= least || a * T[t]! < coolest || !this.#awake[t]) return
-      least = now
-      best = t
-    }
-    if (meal <= wall) offer(meal)
-    for (let t = nextBit(this.#doors, first + 1); t >= 0 && t <= wall && a * T[t]! >= coolest; t = nextBit(this.#doors, t + 1))
-      offer(t)
-    return best
   }
 
   /**
@@ -1221,16 +1188,11 @@ export class Layout {
     return best
   }
 
-  /** What it costs that a job is drawn late, or too soon for what is eaten hot, at a clock minute. */
-  #priceOfHour(u: number, clock: number): number {
-    return weights.late * Math.max(0, clock - this.#due[u]!) + weights.early * tooSoonBy(this.#meal[u]! - clock)
-  }
-
   /** What a draw of a job that was meant to be drawn at another time costs. */
   #priceAgain(u: number, t: number, meant: number, clock0: number): number {
     const clock = clock0 + t * rules.tick
     return (
-      this.#priceOfHour(u, clock) +
+      weights.late * Math.max(0, clock - this.#due[u]!) +
       weights.moved * Math.abs(clock - meant) +
       this.#priceOfWanting(u, t) +
       (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)

@@ -4,7 +4,7 @@ import {curveOf} from './curve.js'
 import {type Ease, easedDay} from './ease.js'
 import {eventsOf, firesOf} from './events.js'
 import type {FloorGrid} from './floor-grid.js'
-import {heldAsPromised, improved, litWell} from './improve.js'
+import {heldAsPromised, improved} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
 import {FIRM, type Laid, Layout} from './layout.js'
@@ -113,8 +113,7 @@ class LoadedPlanner {
       // No fire holds it all, or not easily: a tight day is laid out with more care.
       this.#looks = this.#looksAt()
     }
-    const laid = this.#laidOut(asBefore)
-    const best = this.#morning ? litWell(this.#day, laid) : laid
+    const best = this.#laidOut(asBefore)
     if (!easing || (best.unplaced.length === 0 && !best.givenUp)) return best
     return fuller(best, eased(this.#withEase('far').settled()))
   }
@@ -280,10 +279,7 @@ class LoadedPlanner {
     return onShortest(this.#looks, {
       look: (look, longer, seed) =>
         lookAt(look, {...light, rounds: longer * (150 + 12 * n), heat: 40, seed, strict: [2, longer > 1 ? 30 : 12]}),
-      promised: (look, how) => {
-        lightLater(look.layout, light.last)
-        return promisedBy(problem, grid, jobs, look, how)
-      },
+      promised: (look, how) => promisedBy(problem, grid, jobs, look, how),
       held: (promised) => heldAsPromised(this.#day, promised),
       lay: ({look, laid, lit}) => {
         const roads = layOut(look, light, this.#many)

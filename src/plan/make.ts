@@ -266,6 +266,9 @@ function correct(
     for (const one of told) if (one.planned <= planned && one.planned >= last.planned) last = one
     return planned + shift + Math.max(0, last.late)
   }
+  // What was to come out before something that the log does tell of came out before it as well, if it had had its time.
+  const beforeTold = (planned: number): number =>
+    Math.min(...told.flatMap((one) => (one.planned > planned ? [one.planned + shift + one.late] : [])))
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
   const drawn: Load[] = []
   const meant = partsByDish(morning.loads)
@@ -277,15 +280,16 @@ function correct(
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
     // What is known to have been set in late is not thought drawn before it has had its time.
     const whole = (saidIn ?? Number.NEGATIVE_INFINITY) + plannedOut - plannedIn
-    const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.max(later(plannedOut, early?.draw), whole)
+    const thought = Math.min(later(plannedOut, early?.draw), beforeTold(plannedOut))
+    const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.max(thought, whole)
     return {part, early, drawnAt: lostAt ?? saidOut ?? unsaidOut}
   })
   for (const {part, early, drawnAt} of timed) {
     const {entry, load, count, at: plannedIn, placed, ...said} = part
     const id = entry.dish
     const {saidOut: out, lostAt} = said
-    // At one opening what is drawn comes first: its place may be wanted.
-    const first = timed.flatMap((t) => (t.part.draw === plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
+    // What was to be drawn before, or at the same opening, comes out first: its place may be wanted.
+    const first = timed.flatMap((t) => (t.part.draw <= plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
     const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(later(plannedIn, early?.at), ...first)
     const at = lostAt ?? said.saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
     if (at > now) {

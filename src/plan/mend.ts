@@ -7,8 +7,7 @@ import {rules} from './rules.js'
 export function lightLater(layout: Layout, last: number): void {
   if (layout.placed.includes(0)) return
   const from = layout.lit
-  const lits = Array.from({length: Math.floor((last - from) / LATER) + 1}, (_, k) => from + k * LATER)
-  layout.lit = latest(lits, (lit) => {
+  layout.lit = latest(from, last, (lit) => {
     layout.lit = lit
     layout.judge()
     return layout.cost + HARD * layout.violation
@@ -17,17 +16,17 @@ export function lightLater(layout: Layout, last: number): void {
 }
 
 /**
- * The latest lighting of those that cost least, with half an hour in hand where there is one.
+ * The latest lighting that costs nothing, with half an hour in hand where there is one.
  *
- * @param lits When it may be lit, min after midnight, from the earliest to the latest.
+ * @param from When it would be lit, and `last` when it may be at the latest, min after midnight.
  * @param priceAt What the day costs lit then.
  */
-export function latest(lits: readonly number[], priceAt: (lit: number) => number): number {
-  const priced = lits.map((lit) => ({lit, price: priceAt(lit)}))
-  const most = Math.min(...priced.map(({price}) => price)) + 0.5
-  const cheap = priced.filter(({price}) => price <= most).map(({lit}) => lit)
-  const found = cheap.at(-1)!
-  return cheap.find((lit) => lit >= found - LATER)!
+export function latest(from: number, last: number, priceAt: (lit: number) => number): number {
+  const price = priceAt(from) + 0.5
+  let found = from
+  for (let lit = from + LATER; lit <= last; lit += LATER) if (priceAt(lit) <= price) found = lit
+  const inHand = Math.max(from, found - LATER)
+  return priceAt(inHand) > price ? found : inHand
 }
 
 /**

@@ -535,24 +535,6 @@ export function priceOfLate(late: number, bears: number): number {
   return weights.late * late + (late > bears ? weights.tooLate * (late - bears) : 0)
 }
 
-/**
- * Minutes by which what is eaten hot is drawn too soon: it keeps hot for a while (`rules.keepsHot`), and after so long a while
- * (`rules.standMinutes`) it is cooled and heated through again, however much longer it waits.
- */
-export function earliness({dish, due}: Job, drawn: number): number {
-  return dish.hot && due !== null ? tooSoonBy(due - drawn) : 0
-}
-
-/** The same of what is drawn so many minutes before it is wanted. */
-export function tooSoonBy(before: number): number {
-  return Math.max(0, Math.min(before, rules.standMinutes) - rules.keepsHot)
-}
-
-/** What it costs that a job is drawn when it is: late, or too soon for what is eaten hot. */
-export function priceOfDraw(job: Job, drawn: number): number {
-  return priceOfLate(lateness(job, drawn), dearFrom(job)) + weights.early * earliness(job, drawn)
-}
-
 /** Minutes late beyond which a job's lateness is dearer: infinite where all may yet be had in time. */
 export function dearFrom({weighed, bears}: Job): number {
   return weighed ? bears : Number.POSITIVE_INFINITY
@@ -617,7 +599,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       if (job.risen && clock0 + s * rules.tick < job.risen.least) continue
       if (e < nowTick || night[e]) continue
       const drawn = clock0 + e * rules.tick
-      cost[o] = weights.misfit * c.misfit[o]! + priceOfDraw(job, drawn) - weights.idle * c.used[o]!
+      cost[o] = weights.misfit * c.misfit[o]! + priceOfLate(lateness(job, drawn), dearFrom(job)) - weights.idle * c.used[o]!
       if (job.risen) cost[o]! += amissBy(job.risen, clock0 + s * rules.tick)
       if (was)
         cost[o]! +=

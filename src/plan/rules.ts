@@ -89,8 +89,6 @@ export const weights = {
   late: 1,
   /** One minute more of that, beyond `rules.bearable`, of a dish that could be had sooner. */
   tooLate: 9,
-  /** One minute by which what is eaten hot is drawn before it is wanted, beyond `rules.keepsHot`: three hours are worth as much as two openings of the door. */
-  early: 0.05,
   /** One °C·min of misfit. */
   misfit: 0.004,
   /** One opening of the door. */

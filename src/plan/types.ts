@@ -254,8 +254,6 @@ export interface Plan {
   readonly ways?: readonly Remedy[]
   readonly score: {
     readonly lateMinutes: number
-    /** By which what is eaten hot is drawn too soon, each dish counted for no longer than it stands before it is cooled; absent where nothing is. */
-    readonly earlyMinutes?: number
     readonly misfit: number
     readonly openings: number
     /** Openings while a receipt wants the door kept shut; absent where there are none. */

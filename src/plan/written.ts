@@ -12,7 +12,7 @@ import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {type Hindrance, hinderedBy, keptOutByNight, type Nightly} from './hindered.js'
 import {doseBetween} from './keeps.js'
-import {disturbances, earliness, hotUntil, type Job, lateness, lineOf, meantFor, priceOfDraw} from './model.js'
+import {dearFrom, disturbances, hotUntil, type Job, lateness, lineOf, meantFor, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
@@ -50,8 +50,7 @@ export function write(
   const loads: Load[] = []
   let misfit = 0
   let late = 0
-  let early = 0
-  let drawPrice = 0
+  let latePrice = 0
   let used = 0
   const doors = new Set<number>()
   for (const at of [...byStart.keys()].sort((a, b) => a - b)) {
@@ -69,8 +68,7 @@ export function write(
       misfit += choices.misfit[origin] ?? 0
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
-      early += earliness(job, drawn)
-      drawPrice += priceOfDraw(job, drawn)
+      latePrice += priceOfLate(lateness(job, drawn), dearFrom(job))
       for (const told of [afterTime(own, drawn, problem.day), tooSoon(own, drawn, problem.day)])
         if (told && !messages.some((m) => m.reason === told.reason)) messages.push(told)
       if (job.since === null) doors.add(at)
@@ -121,7 +119,7 @@ export function write(
       suggest: 'open it for a moment only, or let what is drawn or set in then wait',
     })
   const total =
-    drawPrice +
+    latePrice +
     weights.misfit * misfit +
     weights.opening * doors.size +
     weights.shut * disturbed.length +
@@ -160,7 +158,6 @@ export function write(
     unplaced: loneOnes,
     score: {
       lateMinutes: late,
-      ...(early > 0 ? {earlyMinutes: early} : {}),
       misfit,
       openings: doors.size,
       ...(disturbed.length > 0 ? {disturbed: disturbed.length} : {}),

@@ -263,12 +263,6 @@ export const planFileSchema = z
       ),
     score: z.object({
       lateMinutes: z.number().describe('as the objective counts them: each part of a dish that is set in by itself'),
-      earlyMinutes: z
-        .number()
-        .optional()
-        .describe(
-          'by which what is eaten hot is drawn too soon, up to what it stands before it is cooled; absent where nothing is',
-        ),
       misfit: z.number().describe('°C·min'),
       openings: z.number(),
       disturbed: z.number().optional().describe('openings while a receipt wants the door kept shut'),
