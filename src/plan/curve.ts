@@ -87,7 +87,7 @@ export type DoseTable = Float64Array
 const heatsOf = new WeakMap<Curve, (Float64Array | undefined)[]>()
 
 /** °C in a part of the floor at every minute after lighting. */
-function byMinute(curve: Curve, where: number, which: (typeof edges)[number]): Float64Array {
+export function heatTable(curve: Curve, where: number, which: (typeof edges)[number] = 'likely'): Float64Array {
   const all = heatsOf.get(curve) ?? []
   heatsOf.set(curve, all)
   const place = edges.length * where + edges.indexOf(which)
@@ -113,7 +113,7 @@ export function doseTable(curve: Curve, where: number, done: number, which: 'low
   const mine = all[edges.length * where + edges.indexOf(which)]!
   const found = mine.get(done)
   if (found) return found
-  const heats = byMinute(curve, where, which)
+  const heats = heatTable(curve, where, which)
   const out = new Float64Array(heats.length)
   let before = Math.max(0, heats[0]! - done)
   for (let m = 1; m < heats.length; m++) {

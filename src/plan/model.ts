@@ -1,6 +1,6 @@
 import {passesMouth} from '../scale/floor.js'
 import type {Dish, HeatNeed, Placed} from '../scale/types.js'
-import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, mostDose, whereIndex} from './curve.js'
+import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, heatTable, mostDose, whereIndex} from './curve.js'
 import {amissBy, risenWithin, type Window} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
@@ -309,118 +309,239 @@ export function choicesOf(
   limits: ChoiceLimits = {},
 ): Choices {
   const {curve, phase} = program
-  const {need} = job.dish
-  const mc = margins ? rules.marginCelsius : 0
-  const md = margins ? 1 + rules.marginDose : 1
-  const s: number[] = []
-  const e: number[] = []
-  const where: number[] = []
-  const misfit: number[] = []
-  const used: number[] = []
-  const firsts: number[] = []
-  const dose = doseNeeded(need)
-  const usual = doseNeeded(need, need.minutes.likely)
-  const longest = mostDose(need)
-  const stays = staysIn(need)
-  const tight = Math.min(mc, Math.max(0, (need.startHigh - need.startLow) / 4))
-  const isFood = need.done >= rules.holdCelsius
   const {must, only, from: earliest = 0} = limits
   const wheres = limits.none ? [] : only && must ? [must.w] : wheresOf(job, grid)
   if (must && !limits.none && !wheres.includes(must.w)) wheres.push(must.w)
-  const usedBy = (hot: Float64Array, from: number, busy: number): number =>
-    job.area * (hot[Math.min(hot.length - 1, Math.floor(busy))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!)
+  offered.clear()
   for (const w of wheres) {
-    const table = doseTable(curve, w, need.done)
-    const clampMinute = (m: number): number => Math.max(0, Math.min(table.length - 1, m))
-    const hot = hotTable(curve)
-    const coldFrom = isFood ? lastAbove(curve, w) : Number.POSITIVE_INFINITY
-    const tryStart = (k: number, from: number, checkStart: boolean): void => {
-      const celsius = celsiusAt(curve, w, from)
-      if (checkStart && (celsius < need.startLow + tight || celsius > need.startHigh - tight)) return
-      const wall = program.blocked.find((b) => b.to > from)?.from ?? Number.POSITIVE_INFINITY
-      const base = table[clampMinute(from)]!
-      const goal = base + dose * md
-      const wanted = base + usual * md
-      const over = base + longest
-      if (table[table.length - 1]! < goal) return
-      // First minute the dose is reached, by bisection on the monotone table.
-      let lo = Math.max(0, Math.floor(from))
-      let hi = table.length - 1
-      while (lo < hi) {
-        const mid = (lo + hi) >> 1
-        if (table[mid]! >= goal) hi = mid
-        else lo = mid + 1
-      }
-      const firstTick = Math.max(k + 1, Math.ceil((lo - phase) / rules.tick - 1e-9))
-      const best = Math.abs(celsius - need.startBest) * Math.min(need.minutes.likely, rules.misfitMinutes)
-      const offer = (t: number, n: number): boolean => {
-        const to = t * rules.tick + phase
-        if (to > wall) return false
-        if (celsiusAt(curve, w, to) < need.endLow + (margins ? Math.min(1, mc) : 0)) return false
-        if (to - coldFrom > rules.coldMinutes) return false
-        const got = table[clampMinute(to)]!
-        if (!stays && n > rules.staySlack / rules.tick && got > over) return false
-        s.push(k)
-        e.push(t)
-        where.push(w)
-        firsts.push(firstTick)
-        // What stays may have more than it needs, but not less for nothing.
-        const under = need.enough === undefined ? 0 : Math.max(0, wanted - got)
-        const off = stays ? under : need.enough === undefined ? Math.max(0, got - goal) : Math.abs(got - wanted)
-        misfit.push(checkStart ? best + off : off)
-        // A dish that is done and only waits puts the heat under it to no use.
-        const busy = Math.min(to, firstTick * rules.tick + phase)
-        used.push(usedBy(hot, from, busy))
-        return true
-      }
-      const enough = (t: number): boolean =>
-        t >= firstTick || table[clampMinute(t * rules.tick + phase)]! - base >= dose * (1 - rules.doseWanting)
-      const musted = must && must.s === k && must.w === w && enough(must.e) ? must.e : -1
-      if (only) {
-        if (musted >= 0) offer(musted, musted - firstTick)
-        return
-      }
-      // Long stays are offered less finely the longer they last.
-      let met = false
-      for (let t = firstTick, n = 0; t < program.ticks; t += n < 6 ? 1 : 6, n++) {
-        if (!offer(t, t - firstTick)) break
-        if (t === musted) met = true
-      }
-      if (musted >= 0 && !met) offer(musted, musted - firstTick)
-    }
+    const here = new Offering(job, program, margins, limits, w)
     if (sinceMinutes !== null) {
       const k = Math.floor((sinceMinutes - phase) / rules.tick)
-      tryStart(k, sinceMinutes, false)
+      here.from(k, sinceMinutes, false)
       // What has to be has been judged by the parts of the floor in which its vessels stand, which says more.
-      if (must ? e.includes(must.e) : s.length > 0) continue
+      if (must ? offered.drawnAt(must.e) : offered.count > 0) continue
       // It is in the oven, and no draw keeps every rule: it stays as long as that does it good.
-      const base = table[clampMinute(sinceMinutes)]!
-      const goal = base + Math.min(dose, worthStaying(table[table.length - 1]! - base, dose))
-      const good = table.findIndex((d) => d >= goal)
-      const to = must?.e ?? Math.max(k + 1, Math.ceil((good - phase) / rules.tick - 1e-9))
-      const got = table[clampMinute(to * rules.tick + phase)]!
-      s.push(k)
-      e.push(to)
-      where.push(w)
-      firsts.push(to)
-      misfit.push(stays ? 0 : Math.abs(got - base - usual * md))
-      used.push(usedBy(hot, sinceMinutes, to * rules.tick + phase))
+      here.asLongAsGood(k, sinceMinutes)
       continue
     }
-    for (let k = Math.max(0, earliest, Math.ceil((curve.ready - phase) / rules.tick - 1e-9)); k < program.ticks; k++) {
-      if (only && must && k !== must.s) continue
+    const first = Math.max(0, earliest, Math.ceil((curve.ready - phase) / rules.tick - 1e-9))
+    for (let k = only && must ? Math.max(first, must.s) : first; k < program.ticks; k++) {
       const from = k * rules.tick + phase
-      if (program.blocked.some((b) => from >= b.from && from < b.to)) continue
-      tryStart(k, from, true)
+      if (!program.blocked.some((b) => from >= b.from && from < b.to)) here.from(k, from, true)
+      if (only && must) break
     }
   }
-  return {
-    s: Int32Array.from(s),
-    e: Int32Array.from(e),
-    where: Uint8Array.from(where),
-    misfit: Float64Array.from(misfit),
-    used: Float64Array.from(used),
-    first: Int32Array.from(firsts),
+  return offered.taken()
+}
+
+/** Choices as they are found, in arrays that are used again for the next job: making them anew was a tenth of a plan's time. */
+class Offered {
+  count = 0
+  #s = new Int32Array(1024)
+  #e = new Int32Array(1024)
+  #where = new Uint8Array(1024)
+  #misfit = new Float64Array(1024)
+  #used = new Float64Array(1024)
+  #first = new Int32Array(1024)
+
+  clear(): void {
+    this.count = 0
+  }
+
+  add(s: number, e: number, where: number, misfit: number, used: number, first: number): void {
+    const n = this.count++
+    if (n === this.#s.length) this.#grow()
+    this.#s[n] = s
+    this.#e[n] = e
+    this.#where[n] = where
+    this.#misfit[n] = misfit
+    this.#used[n] = used
+    this.#first[n] = first
+  }
+
+  /** Whether one of them is drawn at a tick. */
+  drawnAt(e: number): boolean {
+    return this.#e.subarray(0, this.count).includes(e)
+  }
+
+  taken(): Choices {
+    const n = this.count
+    return {
+      s: this.#s.slice(0, n),
+      e: this.#e.slice(0, n),
+      where: this.#where.slice(0, n),
+      misfit: this.#misfit.slice(0, n),
+      used: this.#used.slice(0, n),
+      first: this.#first.slice(0, n),
+    }
+  }
+
+  #grow(): void {
+    const twice = <T extends Int32Array | Uint8Array | Float64Array>(old: T, made: T): T => {
+      made.set(old)
+      return made
+    }
+    const size = 2 * this.#s.length
+    this.#s = twice(this.#s, new Int32Array(size))
+    this.#e = twice(this.#e, new Int32Array(size))
+    this.#where = twice(this.#where, new Uint8Array(size))
+    this.#misfit = twice(this.#misfit, new Float64Array(size))
+    this.#used = twice(this.#used, new Float64Array(size))
+    this.#first = twice(this.#first, new Int32Array(size))
+  }
+}
+
+const offered = new Offered()
+
+/** What one job could do in one part of the floor, on one curve. */
+class Offering {
+  readonly #job: Job
+  readonly #program: Omit<Program, 'choices'>
+  readonly #limits: ChoiceLimits
+  readonly #where: number
+  readonly #margins: boolean
+  readonly #low: number
+  readonly #high: number
+  readonly #end: number
+  readonly #dose: number
+  readonly #usual: number
+  readonly #longest: number
+  readonly #stays: boolean
+  /** The dose so far and the heat, a value a minute after lighting; hours of hot floor. */
+  readonly #table: Float64Array
+  readonly #heats: Float64Array
+  readonly #hot: Float64Array
+  /** From when on cooked food no longer keeps warm there, minutes after lighting. */
+  readonly #coldFrom: number
+  /** Minute by which the dose of the last set-in that was tried is reached: a later one reaches its own no sooner. */
+  #reached = 0
+
+  constructor(job: Job, program: Omit<Program, 'choices'>, margins: boolean, limits: ChoiceLimits, where: number) {
+    const {need} = job.dish
+    const {curve} = program
+    const inside = margins ? rules.marginCelsius : 0
+    const tight = Math.min(inside, Math.max(0, (need.startHigh - need.startLow) / 4))
+    this.#job = job
+    this.#program = program
+    this.#limits = limits
+    this.#where = where
+    this.#margins = margins
+    this.#low = need.startLow + tight
+    this.#high = need.startHigh - tight
+    this.#end = need.endLow + (margins ? Math.min(1, inside) : 0)
+    this.#dose = doseNeeded(need)
+    this.#usual = doseNeeded(need, need.minutes.likely)
+    this.#longest = mostDose(need)
+    this.#stays = staysIn(need)
+    this.#table = doseTable(curve, where, need.done)
+    this.#heats = heatTable(curve, where)
+    this.#hot = hotTable(curve)
+    this.#coldFrom = need.done >= rules.holdCelsius ? lastAbove(curve, where) : Number.POSITIVE_INFINITY
+  }
+
+  /**
+   * Offer every draw of what is set in at a tick.
+   *
+   * @param from That tick in minutes after lighting; of what is in the oven the very minute.
+   * @param fresh False where it is in the oven already.
+   */
+  from(k: number, from: number, fresh: boolean): void {
+    const {need} = this.#job.dish
+    const celsius = Number.isInteger(from) ? this.#heats[from]! : celsiusAt(this.#program.curve, this.#where, from)
+    if (fresh && (celsius < this.#low || celsius > this.#high)) return
+    const table = this.#table
+    const {ticks, phase, blocked} = this.#program
+    const {must, only} = this.#limits
+    const wall =
+      blocked.length === 0 ? Number.POSITIVE_INFINITY : (blocked.find((b) => b.to > from)?.from ?? Number.POSITIVE_INFINITY)
+    const base = this.#doseBy(from)
+    const more = this.#margins ? 1 + rules.marginDose : 1
+    const goal = base + this.#dose * more
+    if (table[table.length - 1]! < goal) return
+    let reached = Math.max(this.#reached, Math.max(0, Math.floor(from)))
+    while (table[reached]! < goal) reached++
+    this.#reached = reached
+    const first = Math.max(k + 1, Math.ceil((reached - phase) / rules.tick - 1e-9))
+    const best = Math.abs(celsius - need.startBest) * Math.min(need.minutes.likely, rules.misfitMinutes)
+    const musted = must && must.s === k && must.w === this.#where && this.#enough(must.e, first, base) ? must.e : -1
+    if (only) {
+      if (musted >= 0) this.#offer(k, musted, first, from, wall, base, goal, base + this.#usual * more, fresh ? best : 0)
+      return
+    }
+    // Long stays are offered less finely the longer they last.
+    let met = false
+    for (let t = first, n = 0; t < ticks; t += n < 6 ? 1 : 6, n++) {
+      if (!this.#offer(k, t, first, from, wall, base, goal, base + this.#usual * more, fresh ? best : 0)) break
+      if (t === musted) met = true
+    }
+    if (musted >= 0 && !met) this.#offer(k, musted, first, from, wall, base, goal, base + this.#usual * more, fresh ? best : 0)
+  }
+
+  /** Offer the one draw of what is in the oven and cannot keep every rule. */
+  asLongAsGood(k: number, since: number): void {
+    const {phase} = this.#program
+    const {must} = this.#limits
+    const table = this.#table
+    const base = this.#doseBy(since)
+    const goal = base + Math.min(this.#dose, worthStaying(table[table.length - 1]! - base, this.#dose))
+    const good = table.findIndex((d) => d >= goal)
+    const to = must?.e ?? Math.max(k + 1, Math.ceil((good - phase) / rules.tick - 1e-9))
+    const got = this.#doseBy(to * rules.tick + phase)
+    const off = this.#stays ? 0 : Math.abs(got - base - this.#usual * (this.#margins ? 1 + rules.marginDose : 1))
+    offered.add(k, to, this.#where, off, this.#usedBy(since, to * rules.tick + phase), to)
+  }
+
+  /** @returns False where that draw, and every later one, breaks a rule. */
+  #offer(
+    k: number,
+    t: number,
+    first: number,
+    from: number,
+    wall: number,
+    base: number,
+    goal: number,
+    wanted: number,
+    best: number,
+  ): boolean {
+    const {phase} = this.#program
+    const to = t * rules.tick + phase
+    if (to > wall) return false
+    const celsius = to < this.#heats.length ? this.#heats[to]! : celsiusAt(this.#program.curve, this.#where, to)
+    if (celsius < this.#end) return false
+    if (to - this.#coldFrom > rules.coldMinutes) return false
+    const got = this.#doseBy(to)
+    if (!this.#stays && t - first > rules.staySlack / rules.tick && got > base + this.#longest) return false
+    const {enough} = this.#job.dish.need
+    // What stays may have more than it needs, but not less for nothing.
+    const off = this.#stays
+      ? enough === undefined
+        ? 0
+        : Math.max(0, wanted - got)
+      : enough === undefined
+        ? Math.max(0, got - goal)
+        : Math.abs(got - wanted)
+    // A dish that is done and only waits puts the heat under it to no use.
+    const busy = Math.min(to, first * rules.tick + phase)
+    offered.add(k, t, this.#where, best + off, this.#usedBy(from, busy), first)
+    return true
+  }
+
+  #enough(t: number, first: number, base: number): boolean {
+    return t >= first || this.#doseBy(t * rules.tick + this.#program.phase) - base >= this.#dose * (1 - rules.doseWanting)
+  }
+
+  #doseBy(minute: number): number {
+    const table = this.#table
+    return table[Math.max(0, Math.min(table.length - 1, minute))]!
+  }
+
+  /** m²·h of hot floor between two minutes. */
+  #usedBy(from: number, busy: number): number {
+    const hot = this.#hot
+    return (
+      this.#job.area *
+      (hot[Math.min(hot.length - 1, Math.floor(busy))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!)
+    )
   }
 }
 
