@@ -33,7 +33,8 @@ function windowOf(curve: readonly number[], step: number, ready: number, band: {
     let i = Math.ceil(ready / step)
     if ((curve[i] ?? 0) <= limit) return i * step
     for (; i < curve.length - 1; i++) {
-      const [a, b] = [curve[i]!, curve[i + 1]!]
+      const a = curve[i]!
+      const b = curve[i + 1]!
       if (a > limit && b <= limit) return (i + (a - limit) / (a - b)) * step
     }
     return null

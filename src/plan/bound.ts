@@ -32,9 +32,12 @@ export function lowerBound(model: Model, upper: number, rounds: number, without?
     const step = (pace * Math.max(1e-3 * Math.abs(upper), BEYOND * upper - best)) / norm
     for (let k = 0; k < size; k++) trial[k] = Math.max(0, centre[k]! + step * mean[k]!)
     const got = relaxed.value(trial)
-    let [mm, ms, ss] = [0, 0, 0]
+    let mm = 0
+    let ms = 0
+    let ss = 0
     for (let k = 0; k < size; k++) {
-      const [m, s] = [mean[k]!, slope[k]!]
+      const m = mean[k]!
+      const s = slope[k]!
       if (trial[k]! === 0 && m <= 0 && s <= 0) continue
       mm += m * m
       ms += m * s
@@ -131,7 +134,9 @@ class Relaxation {
     const sums = this.#sums
     let value = constant
     for (let t = 0; t < T; t++) {
-      const [back, middle, mouth] = [prices[t]!, prices[T + t]!, prices[2 * T + t]!]
+      const back = prices[t]!
+      const middle = prices[T + t]!
+      const mouth = prices[2 * T + t]!
       lines[0]![t + 1] = lines[0]![t]! + back
       lines[1]![t + 1] = lines[1]![t]! + middle
       lines[2]![t + 1] = lines[2]![t]! + mouth
@@ -145,8 +150,12 @@ class Relaxation {
     for (let k = 3 * T; k < this.size; k++) if (sums[this.#ticks[k - 3 * T]!]! > opening) slope[k] = -1
     for (let u = 0; u < jobs.length; u++) {
       const {area} = jobs[u]!
-      const [mine, cheap, from, until] = [where[u]!, cost[u]!, s[u]!, e[u]!]
-      const [ins, outs] = [this.#in[u]!, this.#out[u]!]
+      const mine = where[u]!
+      const cheap = cost[u]!
+      const from = s[u]!
+      const until = e[u]!
+      const ins = this.#in[u]!
+      const outs = this.#out[u]!
       let best = this.#without?.[u] ?? Number.POSITIVE_INFINITY
       let which = -1
       // Choices stand by what they cost, and prices only add to it.
@@ -168,7 +177,8 @@ class Relaxation {
       slope[outs[which]!]! += 1
       if (ins[which]! >= 0) slope[ins[which]!]! += 1
       const w = mine[which]!
-      const [begin, end] = [Math.max(0, from[which]!), until[which]!]
+      const begin = Math.max(0, from[which]!)
+      const end = until[which]!
       for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
         // What is taken from a tick on, summed up below.
         const part = area / (w === 3 ? floorTotal : floor[z]!)

@@ -109,7 +109,9 @@ export class Seating implements TrueFloor {
   /** The seat of a job that is laid out as when it was found, or an empty one for its new times. */
   #as(job: Job, u: number): Seated {
     const {layout} = this
-    const [from, to, where] = [layout.s[u]!, layout.e[u]!, layout.w[u]!]
+    const from = layout.s[u]!
+    const to = layout.e[u]!
+    const where = layout.w[u]!
     const seat = this.#seats[u]
     if (seat && seat.item.from === from && seat.item.to === to && seat.item.where === where) return seat
     return {item: this.#item(u, from, to, where), vessels: job.since === null ? [] : standingAlready(job, from, to)}
