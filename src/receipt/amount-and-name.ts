@@ -450,6 +450,7 @@ export function measured(
         prepared: before.prepared,
         hedges: [...hedges, ...quantity.hedges],
         notes: [...quantity.notes],
+        percent: before.percent,
         confidence: mode === 'list' ? 0.9 : 0.75,
       },
       mode,

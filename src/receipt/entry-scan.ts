@@ -1,6 +1,7 @@
 import {overVerbs} from '../lexicon/grammar-words.js'
 import {measureFirst} from './amount-and-name.js'
 import {readQuantity, textOf} from './amounts.js'
+import {bakersPercent} from './baker-percent.js'
 import {howMuch, leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
 import {partLabel, partPrefix} from './dish-parts.js'
 import type {Entries, Mode} from './entries.js'
@@ -75,6 +76,13 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
   let clause = from
   while (i < to) {
     const token = tokens[i]!
+    if (entries.percents && token.kind !== 'mark') {
+      const percent = bakersPercent(entries, i, to, mode)
+      if (percent > 0) {
+        i = percent
+        continue
+      }
+    }
     if (token.kind === 'mark') {
       if (token.word === '.' || token.word === ';' || token.word === '!' || token.word === '?') {
         quiet = false

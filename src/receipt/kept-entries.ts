@@ -2,6 +2,7 @@ import {lookUpMeasure} from '../lexicon/index.js'
 import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {type Draft, type Entries, key} from './entries.js'
+import {Exact} from './exact.js'
 import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
@@ -86,6 +87,8 @@ function bareGrams(view: View, drafts: readonly Draft[]): InGrams {
   return (d) => (is(d) ? why : null)
 }
 
+const percent = (share: Exact): number => share.times(Exact.of(100)).value
+
 /** A draft as the receipt gives it; `grams` is why its bare number is one of grams, null where it is none. */
 function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngredient {
   const {tokens, section} = view
@@ -110,6 +113,15 @@ function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngred
     ...(d.other === undefined ? {} : {other: d.other}),
     notes: grams === null ? d.notes : [...d.notes, IN_GRAMS[grams]],
     ...(d.stated === undefined ? {} : {stated: d.stated}),
+    ...(d.percent === undefined || (d.low !== null && d.percentOf === undefined)
+      ? {}
+      : {
+          bakersPercent: {
+            low: percent(d.percent.low),
+            high: percent(d.percent.high),
+            ...(d.percentOf === undefined ? {} : {of: d.percentOf}),
+          },
+        }),
     ...(grams !== null
       ? {takenAs: 'gram' as const, ...(grams === 'size' ? {takenBy: 'size' as const} : {})}
       : withoutMeasure(view, d)

@@ -197,7 +197,12 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
     sour,
     ...(stated === undefined ? {} : {stated}),
   })
-  const {grams, millilitres, sources, why} = result
+  const {grams, millilitres} = result
+  let {sources, why} = result
+  if (one.bakersPercent?.of !== undefined) {
+    why = [...one.notes.slice(-1).map((step) => ({step, source: 'common-practice'})), ...why]
+    sources = [...new Set(['common-practice', ...sources])]
+  }
   const notes = result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes
   // The reading is this call's own: it is completed where it lies, since a copy of each costs as much as the conversion.
   return Object.assign(one, {grams, millilitres, sources, why, notes})

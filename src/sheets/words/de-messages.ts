@@ -253,6 +253,14 @@ export const deMessages: Book['sentences'] = [
     'in den Text des Rezepts schreiben, wie viel davon da ist, oder die Mengen selbst',
   ],
   [
+    '“{words}” is a share of the flour’s weight, and the receipt gives no weight to reckon from: its baker’s percentages are carried through without amounts',
+    '„{words}“ ist ein Anteil am Gewicht des Mehls, und das Rezept nennt kein Gewicht, von dem zu rechnen wäre: die Bäckerprozente bleiben ohne Mengen stehen',
+  ],
+  [
+    'write a weight into the receipt’s own text, as “Flour weight: 1 kg”, “Dough weight: 1.8 kg” or “2 loaves of 900 g”',
+    'ein Gewicht in den Text des Rezepts schreiben, wie „Mehlmenge: 1 kg“, „Teiggewicht: 1,8 kg“ oder „2 Brote à 900 g“',
+  ],
+  [
     '“{words}” in “{words2}” is no measure that this lexicon knows: the number is carried through without a weight',
     '„{words}“ in „{words2}“ ist kein Maß, das dieses Wörterbuch kennt: die Zahl wird ohne Gewicht weitergegeben',
   ],

@@ -399,6 +399,13 @@ const sentences: Book['sentences'] = [
     '„{words}“ gilt für „{words2}“, und es sind „{words3}“: mal {n}',
   ],
   ['for “{words}”', 'für „{words}“'],
+  ['{n} % of the weight of the flour, reckoned from “{words}”', '{n} % vom Gewicht des Mehls, gerechnet von „{words}“'],
+  [
+    '{n} % of the weight of the flour, reckoned from “{words}” of dough in all',
+    '{n} % vom Gewicht des Mehls, gerechnet von „{words}“ Teig im Ganzen',
+  ],
+  ['the hydration: the water, as a share of the flour', 'die Hydratation: das Wasser als Anteil am Mehl'],
+  ['the sign is the head of the table’s column', 'das Zeichen steht im Kopf der Spalte'],
   ['the amount is that of the entry before', 'die Menge ist die der vorigen Zutat'],
   ['as the front matter says', 'wie der Kopf der Datei sagt'],
   ['{measure}: what that bought depends on the price of the day', '{measure:measure}: wie viel das war, hängt vom Tagespreis ab'],
