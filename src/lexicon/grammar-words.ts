@@ -201,7 +201,7 @@ export const partsOf: Readonly<Record<string, string>> = {
 
 /** No amount, but the item goes in: "a little", "some". Longest first. */
 export const indefinites: readonly string[] = words(
-  'a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a speck of, a few grains of, few grains of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
+  'a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a speck of, speck of, specks of, a few grains of, few grains of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
 )
 
 /** After an item: it goes in by the cook's judgment. */
@@ -288,6 +288,11 @@ export const partNames: Readonly<Record<string, string>> = {
   cream: 'cream',
 }
 
+/** Names of parts that stand over their list without a mark: none is a thing one buys. */
+export const partsAlone: readonly string[] = words(
+  'streusel, topping, filling, frosting, icing, crust, glaze, crumble, poolish, stuffing, sponge, starter, leaven, levain, biga, preferment, soaker, sauerteig, vorteig, quellstuck, bruhstuck, kochstuck, hauptteig',
+)
+
 /** In a note below a receipt: what follows is another way of making it, not more of what goes in. */
 export const otherWays: readonly string[] = words(
   'instead, or take, or use, or put, or add, some use, some take, some put, some add, some prefer, some like, others use, others take, others put, others add, you may use, you may take, you may put, you may add, you may substitute, may be used, may be substituted, may be left out, may be taken, substitute, substituted, lighter, richer, plainer, cheaper, sweeter, stiffer, softer, larger, smaller, poorer, for a light, for a rich, for a plain, for a cheap, for a large, for a small, alternatively, in place of, if preferred, if you prefer, if you like, if liked, or else, variation',
@@ -296,6 +301,11 @@ export const otherWays: readonly string[] = words(
 /** What a note below a receipt or beside it begins with, or the heading over some: what follows is beside the receipt's own text. */
 export const noteLabels: readonly string[] = words(
   'note, notes, nb, n . b, tip, tips, hint, hints, remark, remarks, obs, variation, variations, variant, variants, storage, storing, reheating, to reheat, make ahead, freezing, to freeze, leftovers, tipp, tipps, hinweis, hinweise, anmerkung, anmerkungen, variante, varianten, abwandlung',
+)
+
+/** Behind an oven's figure without a scale ("bake at 180 uncovered"): how it is baked, or where, and no scale of heat. */
+export const behindHeat: readonly string[] = words(
+  'top, bottom, middle, centre, center, rack, shelf, steam, static, conventional, setting, heat, hot, high, low, uncovered, covered, lid, oder, ober, unterhitze, oberhitze, gas, electric, backen, gebacken, goldbraun, goldgelb, knusprig, braun, fertig, weiter, weitere, noch, ca, etwa, dann, brown, golden, crisp, firm, risen, set, done, ready, straight, overnight, please, thereabouts, max, maximum, minimum, min, mins, std',
 )
 
 /** Every list of this file with its source: each is one row, since none of its words has a figure or a source of its own. */
@@ -318,7 +328,9 @@ export const grammarTables: readonly GrammarTable[] = (
     ['stepVerbs', stepVerbs],
     ['notEntering', notEntering],
     ['partNames', Object.keys(partNames)],
+    ['partsAlone', partsAlone],
     ['otherWays', otherWays],
     ['noteLabels', noteLabels],
+    ['behindHeat', behindHeat],
   ] as const
 ).map(([id, list]) => ({id, words: [...list], source: 'common-practice'}))

@@ -1,4 +1,5 @@
-import {partNames} from '../lexicon/grammar-words.js'
+import {partNames, partsAlone} from '../lexicon/grammar-words.js'
+import {stageHeads} from '../lexicon/stage-heads.js'
 import {readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {readNoun} from './nouns.js'
@@ -11,9 +12,23 @@ import {CARDINAL, VERB, type View} from './view.js'
 const FOR = /^(?:for|fur)$/
 const ARTICLES = /^(?:the|a|an|den|die|das)$/
 
+const STAGES: ReadonlyMap<string, string> = new Map(
+  stageHeads.flatMap(({part, words}) => words.map((word) => [word, part] as const)),
+)
+
+/** The part of the receipt that a stage's name stands for, in tokens [from, to); null where they name none. "Sour (g)", "1st sour". */
+export function stageIn({words, tokens}: View, from: number, to: number): string | null {
+  const said: string[] = []
+  for (let i = from; i < to && !/^[(:,%—]$/.test(words[i]!); i++)
+    if (tokens[i]!.kind === 'word' && words[i] !== 'the') said.push(words[i]!)
+  return STAGES.get(said.join(' ')) ?? null
+}
+
 /** The name of a part in a few words ("For the icing"), else ''. */
 export function partIn(view: View, from: number, to: number): string {
   const {words} = view
+  const stage = from < to ? stageIn(view, from, to) : null
+  if (stage !== null) return stage === '' ? 'dough' : stage
   for (let i = to - 1; i >= from; i--) {
     const name = partNames[words[i]!]
     if (name !== undefined) return name
@@ -31,31 +46,7 @@ const counts = ({tokens, bits, words}: View, at: number): boolean =>
   (bits[at]! & CARDINAL) !== 0 ||
   /^(?:class|party|family|group|company|crowd)$/.test(words[at + 1] ?? '')
 
-const PARTS_ALONE = new Set([
-  'streusel',
-  'topping',
-  'filling',
-  'frosting',
-  'icing',
-  'crust',
-  'glaze',
-  'crumble',
-  'poolish',
-  'stuffing',
-  'sponge',
-  'starter',
-  'leaven',
-  'levain',
-  'biga',
-  'preferment',
-  'soaker',
-  'sauerteig',
-  'vorteig',
-  'quellstuck',
-  'bruhstuck',
-  'kochstuck',
-  'hauptteig',
-])
+const PARTS_ALONE: ReadonlySet<string> = new Set(partsAlone)
 
 /** Is this line a heading? "For the crust:" sets the part; "Ingredients:" alone says nothing. */
 export function partLine(entries: Entries, from: number, to: number): boolean {

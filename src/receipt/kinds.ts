@@ -117,7 +117,7 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
       const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
       if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
     }
-    return bakes ? (byText(section) ?? byItems(ingredients)) : null
+    return bakes ? (byText(section) ?? byItems(ingredients)) : isFired(section) ? byItems(ingredients) : null
   }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =
@@ -134,6 +134,32 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   }
   return title
 }
+
+/** "230 °C, 50 minutes" without a word of baking: a heat in degrees, and nothing of a pot or a pan. */
+function isFired({tokens}: Section): boolean {
+  let degrees = false
+  for (const {word} of tokens) {
+    if (NOT_FIRED.has(word)) return false
+    if (/^(?:°|℃|℉|degrees?|grad|regulo)$/.test(word)) degrees = true
+  }
+  return degrees
+}
+const NOT_FIRED: ReadonlySet<string> = new Set([
+  'fry',
+  'fried',
+  'frying',
+  'boil',
+  'boiling',
+  'boiled',
+  'griddle',
+  'skillet',
+  'steam',
+  'steamed',
+  'frittieren',
+  'ausbacken',
+  'pfanne',
+  'kochen',
+])
 
 /** Dishes named by the way they are cooked, other than in the oven. */
 const OTHERWISE =
@@ -180,7 +206,8 @@ const CACHE_LIMIT = 5000
 function byTitle(title: string): KindFound | null {
   const known = titles.get(title)
   if (known !== undefined) return known
-  const {tokens} = plainSection(title)
+  // The lexicon's phrases are words: "70 % rye" is read as "70 percent rye".
+  const {tokens} = plainSection(title.replaceAll('%', ' percent '))
   // What follows "with", "without", "for", "to eat with", "by sponge and dough" is not the dish; "or" gives it a second name.
   let end = tokens.findIndex(
     (t, i) => i > 0 && /^(?:with|without|for|by|in|from|on|mit|ohne|vom|fur|nach|\(|,|;|—|:)$/.test(t.word),

@@ -1,8 +1,8 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import type {Measure} from '../lexicon/schema.js'
-import {stageHeads} from '../lexicon/stage-heads.js'
 import {readAmount, readQuantity, textOf} from './amounts.js'
 import {headsPercent, percentAt, percentCell} from './baker-percent.js'
+import {stageIn} from './dish-parts.js'
 import type {BakersShare, Entries} from './entries.js'
 import {readNoun} from './nouns.js'
 import {ITEM, measureHere, type View} from './view.js'
@@ -59,18 +59,6 @@ function measuresOf(view: View, from: number, to: number): Heads {
     }
     return null
   })
-}
-
-const STAGES: ReadonlyMap<string, string> = new Map(
-  stageHeads.flatMap(({part, words}) => words.map((word) => [word, part] as const)),
-)
-
-/** The part of the receipt that a stage's name stands for, in tokens [from, to); null where they name none. "Sour (g)", "1st sour". */
-function stageIn({words, tokens}: View, from: number, to: number): string | null {
-  const said: string[] = []
-  for (let i = from; i < to && !/^[(:,%]$/.test(words[i]!); i++)
-    if (tokens[i]!.kind === 'word' && words[i] !== 'the') said.push(words[i]!)
-  return STAGES.get(said.join(' ')) ?? null
 }
 
 /** The columns of a table that gives a dough's stages beside one another. */

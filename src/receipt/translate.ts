@@ -8,6 +8,7 @@ import {cautionsOf} from './cautions.js'
 import {fillFromKind} from './fill.js'
 import {frontMatterSpan} from './front-matter.js'
 import {readHeatWords} from './heat.js'
+import type {UnknownHeat} from './heat-readings.js'
 import {type KindFound, kindOf, UNBAKED_ID} from './kinds.js'
 import {phrasesIn, phraseTree} from './phrases.js'
 import {lineIndex} from './position.js'
@@ -234,7 +235,17 @@ function checkFacts(source: string, facts: ReceiptFacts): Said[] {
     const found = key.exec(yaml)
     return (span?.start ?? 0) + (found === null ? 0 : found.index + found[0].length)
   }
-  if (facts.oven !== undefined && readHeatWords(facts.oven, facts) === null)
+  const unknown: UnknownHeat[] = []
+  const oven = facts.oven === undefined ? null : readHeatWords(facts.oven, facts, unknown)
+  if (oven !== null && unknown.length > 0)
+    said.push({
+      at: at(/^oven:[ \t]*/m),
+      severity: 'warning',
+      rule: 'heat-unknown',
+      reason: `oven: “${unknown[0]!.text}” is no heat and no scale known here; what is left of “${facts.oven}” is read`,
+      suggest: 'write “a quick oven”, “350 °F”, “180 °C fan” or “gas mark 4”',
+    })
+  if (facts.oven !== undefined && oven === null)
     said.push({
       at: at(/^oven:[ \t]*/m),
       severity: 'warning',

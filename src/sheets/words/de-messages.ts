@@ -337,6 +337,10 @@ export const deMessages: Book['sentences'] = [
   ['“{words}”: the temperatures disagree: {list}', '„{words}“: die Temperaturen widersprechen sich: {list}'],
   ['“{words}”: the temperatures disagree', '„{words}“: die Temperaturen widersprechen sich'],
   ['keep one of them, or write in the front matter: {line}', 'eine davon behalten, oder in den Kopf der Datei schreiben: {line}'],
+  [
+    'oven: “{words}” is no heat and no scale known here; what is left of “{words2}” is read',
+    'oven: „{words}“ ist keine Hitze und keine Skala, die hier bekannt ist; gelesen wird der Rest von „{words2}“',
+  ],
   ['oven: “{words}” is no heat known here', 'oven: „{words}“ ist keine Hitze, die hier bekannt ist'],
   [
     'write “a quick oven”, “350 °F”, “180 °C fan” or “gas mark 4”',

@@ -326,6 +326,8 @@ const sentences: Book['sentences'] = [
   ['by what the drawn goods leave in the brick', 'nach dem, was das ausgezogene Gebäck im Stein zurücklässt'],
   ['{n} °C in a plain oven, {n2} °C with a fan', '{n} °C ohne Umluft, {n2} °C mit Umluft'],
   ['fan oven: {n} °C added for a still one', 'Umluft: {n} °C mehr für einen Ofen ohne'],
+  ['“{words}” is no scale of heat known here: read as °C', '„{words}“ ist keine Skala, die hier bekannt ist: als °C gelesen'],
+  ['“{words}” is no scale of heat known here: read as °F', '„{words}“ ist keine Skala, die hier bekannt ist: als °F gelesen'],
   ['no scale written: read as °F, too hot for °C', 'keine Skala genannt: als °F gelesen, zu heiß für °C'],
   ['no scale written: read as °F, an American receipt', 'keine Skala genannt: als °F gelesen, ein amerikanisches Rezept'],
   ['no scale written: read as °F, by its year', 'keine Skala genannt: als °F gelesen, nach dem Jahr'],
