@@ -501,7 +501,7 @@ const rows: readonly KindRow[] = [
     id: 'sponge',
     title: 'Sponge cake',
     words: words(
-      'sponge cake, sponge-cake, spunge cake, savoy cake, savoy biscuits, diet bread, sponge biscuits, sponge, naples biscuit, naples biscuits, angel cake, genoise, swiss roll, sponge fingers, biskuit, biskuitrolle, biskuitboden, biskuitteig',
+      'sponge cake, sponge-cake, spunge cake, savoy cake, savoy biscuits, diet bread, sponge biscuits, sponge, naples biscuit, naples biscuits, naples bisket, naples biskets, savoy biskets, angel cake, genoise, swiss roll, sponge fingers, biskuit, biskuitrolle, biskuitboden, biskuitteig',
     ),
     band: 'moderate',
     start: {low: 150, best: 165, high: 185},
@@ -1074,7 +1074,7 @@ const rows: readonly KindRow[] = [
     id: 'potted',
     title: 'Potted meat and fish',
     words: words(
-      'potted meat, potted ham, potted salmon, potted shrimps, potted beef in pots, potted char, potted lampreys, to pot, caveach',
+      'potted meat, potted fish, potted shad, potted herring, potted herrings, potted mackerel, potted trout, potted eels, potted tongue, potted hare, potted pigeons, potted game, potted ham, potted salmon, potted shrimps, potted beef in pots, potted char, potted lampreys, to pot, caveach',
     ),
     band: 'slow',
     start: {low: 120, best: 145, high: 170},

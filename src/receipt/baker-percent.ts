@@ -68,7 +68,7 @@ export const hasPercent = ({words}: View): boolean => words.some((_, i) => signs
 const pastOfFlour = (view: View, at: number, to: number): number => Math.max(at, ofFlour.match(view.words, at, to))
 
 /** Marks that may stand between a name and its percentage. */
-const BETWEEN = /^(?:[,:(|=—-]|at|zu|mit)$/
+const BETWEEN = /^(?:[,:()|=—-]|at|zu|mit)$/
 
 /** Is the percentage that ends before `next` one by itself, or one of the thing ("hydration") or of what follows ("70 % dark chocolate")? */
 function closes({words, tokens, section}: View, next: number, to: number): boolean {
@@ -82,7 +82,7 @@ function nameAndPercent(entries: Entries, at: number, to: number, mode: Mode): n
   const noun = readNoun(view, at, to, false)
   if (noun === null || noun.start - at > 2) return -1
   let i = noun.next
-  while (i < to && i - noun.next < 2 && BETWEEN.test(view.words[i]!)) i++
+  while (i < to && i - noun.next < 3 && BETWEEN.test(view.words[i]!)) i++
   const share = percentAt(view, i, to)
   if (share === null || notOfFlour.match(view.words, share.next, to) > 0) return -1
   const next = pastOfFlour(view, share.next, to)
@@ -142,7 +142,7 @@ const DOUGH: ReadonlySet<string> = new Set(['flour', 'meal', 'liquid', 'salt', '
 function entryBefore({view, drafts}: Entries, at: number): Entries['drafts'][number] | undefined {
   const before = drafts.at(-1)
   const {tokens, words, section} = view
-  if (before === undefined || before.next > at || at - before.next > 2) return undefined
+  if (before === undefined || before.next > at || at - before.next > 3) return undefined
   if (tokens[before.start]!.block !== tokens[at]!.block) return undefined
   for (let i = before.next; i < at; i++) if (!BETWEEN.test(words[i]!)) return undefined
   return section.source.slice(tokens[before.next - 1]!.end, tokens[at]!.start).includes('\n') ? undefined : before

@@ -63,6 +63,24 @@ interface Heat {
 
 /** No word of these stands where a scale would. */
 const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behindHeat, ...Object.keys(cardinals)])
+/** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
+const CHANGES: ReadonlySet<string> = new Set([
+  'lower',
+  'lowered',
+  'lowering',
+  'reduce',
+  'reduced',
+  'reducing',
+  'drop',
+  'dropping',
+  'turn',
+  'turned',
+  'turning',
+  'raise',
+  'increase',
+])
+/** A pot's heat is changed as well, °C. */
+const LEAST_CHANGED = 130
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
 
 /** Degrees and gas marks that name one heat, at tokens [from, to). */
@@ -401,6 +419,7 @@ export class DegreeReader extends Walk {
     if (members[0]!.low < 45 || members[members.length - 1]!.high > HOTTEST) return false
     // "Bake to 190 °F internal"
     if (/^(?:internal|inside|core|innen)$/.test(this.word(end))) return false
+    if (baking && members[0]!.low >= LEAST_CHANGED && this.#isChanged(from)) return true
     const low = this.floor(from, 14)
     for (let k = from - 1; k >= low; k--) {
       const word = this.word(k)
@@ -423,6 +442,14 @@ export class DegreeReader extends Walk {
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
     return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
+  }
+
+  /** "then lower to 210 °C", "turn the heat down to 180", "raise it to 220 °C": the oven's, whatever stands behind. */
+  #isChanged(from: number): boolean {
+    if (!/^(?:to|auf)$/.test(this.word(from - 1))) return false
+    const low = this.floor(from, 6)
+    for (let k = from - 2; k >= low; k--) if (CHANGES.has(this.word(k))) return true
+    return false
   }
 
   /** "Bake straight from the fridge at 245 °C": where it comes from. */

@@ -145,7 +145,9 @@ const flourOf = (formula: Formula): number =>
 function isFormula(formula: Formula, plain: readonly Draft[]): boolean {
   const flour = flourOf(formula)
   if (flour > 0) return all(formula).length > 1 && flour >= FLOUR_SUM.low && flour <= FLOUR_SUM.high
-  return plain.some(isFlour) && formula.shares.some(({row}) => IN_DOUGH.has(row?.group ?? ''))
+  const doughs = formula.shares.filter(({row}) => IN_DOUGH.has(row?.group ?? ''))
+  // "Water 70 %, salt 2 %" with no flour named: a formula all the same.
+  return doughs.length > (plain.some(isFlour) ? 0 : 1)
 }
 
 /** Grams of flour by an entry with both, or by the flours that are only weighed; `gone` is told what of them is no entry of its own. */

@@ -1,5 +1,5 @@
 import {textOf} from './amounts.js'
-import {isLabelLine, isPartAlone, partIn, partLine} from './dish-parts.js'
+import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
 import {type FormulaTold, type PiecesMade, withFormula} from './formula.js'
@@ -135,6 +135,7 @@ class IngredientReader {
       if (block.kind === 'item') {
         // "- for the paste": a label over the items below it.
         if (!steps && isPartAlone(this.view, from, to) && partLine(this.entries, from, to)) continue
+        if (!steps && isPartAgain(this.entries, from, to)) continue
         if (!steps && looksListed(this.view, from, to)) {
           this.entries.listed = true
           this.line(from, to)
@@ -145,6 +146,8 @@ class IngredientReader {
       if (lines.length > 1 && mostlyListed(this.view, lines)) {
         this.entries.listed = true
         for (const [a, z] of lines) {
+          // "Vorteig" as the last line of the dough's list is what was given above.
+          if (isPartAgain(this.entries, a, z)) continue
           if ((isPartAlone(this.view, a, z) || isLabelLine(this.view, a, z)) && partLine(this.entries, a, z)) continue
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')

@@ -151,6 +151,9 @@ const makesPaste = (kept: readonly Draft[]): boolean =>
     kept.some(({low, row}) => low !== null && group.test(row?.group ?? '')),
   )
 
+/** "Beat the butter and sugar to a cream": the second of two names behind one article. */
+const isSecondOfTwo = ({words}: View, at: number): boolean => words[at - 1] === 'and' && KNOWN_BY.has(words[at - 3] ?? '')
+
 /** Before a name that was given before. */
 const KNOWN_BY: ReadonlySet<string> = new Set(['the', 'your', 'this', 'these', 'said'])
 
@@ -207,8 +210,8 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       const base = d.item.replace(/ (?:juice|rind|pulp|yolk|white|crumb)$/, '')
       if (base !== d.item && (definite.has(base) || seen.has(base))) continue
       // "A pound of salt pork … put the pork in the pot": the same, by its last word.
-      if (KNOWN_BY.has(view.words[d.start - 1] ?? '') && kept.some((one) => one.low !== null && one.item.endsWith(` ${d.item}`)))
-        continue
+      const known = KNOWN_BY.has(view.words[d.start - 1] ?? '') || isSecondOfTwo(view, d.start)
+      if (known && kept.some((one) => one.low !== null && one.item.endsWith(` ${d.item}`))) continue
       // "Raise the paste", of the flour and the lard that were given.
       if (PASTES.has(d.item) && KNOWN_BY.has(view.words[d.start - 1] ?? '') && makesPaste(kept)) continue
       if (titleWords[titleWords.length - 1] === d.item) continue

@@ -206,8 +206,8 @@ const CACHE_LIMIT = 5000
 function byTitle(title: string): KindFound | null {
   const known = titles.get(title)
   if (known !== undefined) return known
-  // The lexicon's phrases are words: "70 % rye" is read as "70 percent rye".
-  const {tokens} = plainSection(title.replaceAll('%', ' percent '))
+  // The lexicon's phrases are words of today: "70 % rye" is read as "70 percent rye", and a pye as a pie.
+  const {tokens} = plainSection(title.replaceAll('%', ' percent ').replace(OLD_PIE, 'pi$1'))
   // What follows "with", "without", "for", "to eat with", "by sponge and dough" is not the dish; "or" gives it a second name.
   let end = tokens.findIndex(
     (t, i) => i > 0 && /^(?:with|without|for|by|in|from|on|mit|ohne|vom|fur|nach|\(|,|;|—|:)$/.test(t.word),
@@ -241,6 +241,8 @@ function byTitle(title: string): KindFound | null {
   titles.set(title, result)
   return result
 }
+
+const OLD_PIE = /\bpy(es?)\b/gi
 
 const ENDINGS = kinds
   .flatMap(({id, endings = []}) => endings.map((ending) => ({id, ending})))

@@ -80,7 +80,7 @@ function isBlank(source: string, from: number, to: number): boolean {
 
 const headingWords = (line: string): string =>
   line
-    .replace(/[#*_`:[\]]/g, ' ')
+    .replace(/[#*_`[\]]/g, ' ')
     .trim()
     .toLowerCase()
 

@@ -54,6 +54,8 @@ function measuresOf(view: View, from: number, to: number): Heads {
       const found = measureHere(view, i)
       if (found === null || found.next > z) continue
       const {dimension, id} = found.row
+      // "1 loaf (g)": what the column is for, and its measure behind.
+      if (dimension === 'count') continue
       const closes = found.next === z || tokens[found.next]!.kind === 'mark'
       return closes && lookUpMeasure(id) !== null && (dimension === 'mass' || dimension === 'volume') ? found.row : null
     }

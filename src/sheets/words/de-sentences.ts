@@ -406,6 +406,10 @@ const sentences: Book['sentences'] = [
     '{n} % of the weight of the flour, reckoned from “{words}” of dough in all',
     '{n} % vom Gewicht des Mehls, gerechnet von „{words}“ Teig im Ganzen',
   ],
+  [
+    'the pot that cream and yoghurt are sold in; German cakes are measured by it',
+    'der Becher, in dem Sahne und Joghurt verkauft werden; Becherkuchen werden damit gemessen',
+  ],
   ['the hydration: the water, as a share of the flour', 'die Hydratation: das Wasser als Anteil am Mehl'],
   ['the sign is the head of the table’s column', 'das Zeichen steht im Kopf der Spalte'],
   ['the amount is that of the entry before', 'die Menge ist die der vorigen Zutat'],
