@@ -24,10 +24,13 @@ export function stageIn({words, tokens}: View, from: number, to: number): string
   return STAGES.get(said.join(' ')) ?? null
 }
 
+/** Stages' names that alone on a line may be anything else. */
+const SAY_LITTLE: ReadonlySet<string> = new Set(['final', 'build', 'mash', 'scald', 'ansatz', 'refreshment'])
+
 /** The name of a part in a few words ("For the icing"), else ''. */
 export function partIn(view: View, from: number, to: number): string {
   const {words} = view
-  const stage = from < to ? stageIn(view, from, to) : null
+  const stage = from < to && !(to - from === 1 && SAY_LITTLE.has(words[from]!)) ? stageIn(view, from, to) : null
   if (stage !== null) return stage === '' ? 'dough' : stage
   for (let i = to - 1; i >= from; i--) {
     const name = partNames[words[i]!]
@@ -51,9 +54,6 @@ const PARTS_ALONE: ReadonlySet<string> = new Set(partsAlone)
 /** The stage that is all the words of a line [from, to) name: none in "Levain 28 %". */
 const stageAlone = (view: View, from: number, to: number): string | null =>
   view.tokens.slice(from, to).some(({kind}) => kind === 'number') ? null : stageIn(view, from, to)
-
-/** Stages' names that alone on a line may be anything else. */
-const SAY_LITTLE: ReadonlySet<string> = new Set(['final', 'build', 'mash', 'scald', 'ansatz', 'refreshment'])
 
 /** Tokens of the longest line that may name a part, with when it is mixed behind the name. */
 const LONGEST_LINE = 20

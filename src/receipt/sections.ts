@@ -32,7 +32,7 @@ const STAGES: ReadonlySet<string> = new Set(stageHeads.flatMap(({words}) => word
 /** A stage of one dough, with or without when it is mixed: "Rye sour (the evening before)", "Final dough: next morning". */
 const isStage = (words: string): boolean =>
   STAGES.has(
-    fold(words.replace(/[(:—–,].*$/, ''))
+    fold(words.split(/[(:—–,]/)[0] ?? '')
       .replace(/^the /, '')
       .trim(),
   )
