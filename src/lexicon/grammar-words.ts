@@ -319,6 +319,29 @@ export const behindHeat: readonly string[] = words(
   'top, bottom, middle, centre, center, rack, shelf, steam, static, conventional, setting, heat, hot, high, low, uncovered, covered, lid, oder, ober, unterhitze, oberhitze, gas, electric, backen, gebacken, goldbraun, goldgelb, knusprig, braun, fertig, weiter, weitere, noch, ca, etwa, dann, brown, golden, crisp, firm, risen, set, done, ready, straight, overnight, please, thereabouts, max, maximum, minimum, min, mins, std',
 )
 
+/** What a dough's own beginning is called, as an ingredient. */
+export const preferments: readonly string[] = words(
+  'biga, poolish, levain, preferment, sponge, vorteig, sauerteig, starter, leaven',
+)
+
+/** What flour becomes before it is filled, shaped or poured. */
+export const pastes: readonly string[] = words('paste, pastry, crust, dough, batter')
+
+/** A receipt with one of these words cooks what goes into it. */
+export const cookingWords: readonly string[] = words(
+  "bake, bakes, baked, baking, bak'd, oven, boil, boiled, boiling, simmer, fry, fried, roast, stew, steam, scald, poach, toast, griddle",
+)
+
+/** Work in a pot or a pan: a heat beside it is no oven's. */
+export const potWork: readonly string[] = words(
+  'fry, fried, frying, boil, boiling, boiled, griddle, skillet, steam, steamed, frittieren, ausbacken, pfanne, kochen',
+)
+
+/** What is done to an oven's heat, before "to 210 °C". */
+export const heatChanges: readonly string[] = words(
+  'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase',
+)
+
 /** Every list of this file with its source: each is one row, since none of its words has a figure or a source of its own. */
 export const grammarTables: readonly GrammarTable[] = (
   [
@@ -344,5 +367,10 @@ export const grammarTables: readonly GrammarTable[] = (
     ['otherWays', otherWays],
     ['noteLabels', noteLabels],
     ['behindHeat', behindHeat],
+    ['preferments', preferments],
+    ['pastes', pastes],
+    ['cookingWords', cookingWords],
+    ['potWork', potWork],
+    ['heatChanges', heatChanges],
   ] as const
 ).map(([id, list]) => ({id, words: [...list], source: 'common-practice'}))

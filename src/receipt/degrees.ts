@@ -1,4 +1,4 @@
-import {behindHeat, cardinals, enders, stepVerbs} from '../lexicon/grammar-words.js'
+import {behindHeat, cardinals, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
 import type {Band} from '../lexicon/schema.js'
 import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
@@ -64,21 +64,7 @@ interface Heat {
 /** No word of these stands where a scale would. */
 const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behindHeat, ...Object.keys(cardinals)])
 /** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
-const CHANGES: ReadonlySet<string> = new Set([
-  'lower',
-  'lowered',
-  'lowering',
-  'reduce',
-  'reduced',
-  'reducing',
-  'drop',
-  'dropping',
-  'turn',
-  'turned',
-  'turning',
-  'raise',
-  'increase',
-])
+const CHANGES: ReadonlySet<string> = new Set(heatChanges)
 /** A pot's heat is changed as well, °C. */
 const LEAST_CHANGED = 130
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/

@@ -1,3 +1,4 @@
+import {pastes, preferments} from '../lexicon/grammar-words.js'
 import {lookUpMeasure} from '../lexicon/index.js'
 import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
@@ -130,9 +131,7 @@ function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngred
   }
 }
 
-const PREFERMENTS: ReadonlySet<string> = new Set(
-  'biga,poolish,levain,preferment,sponge,vorteig,sauerteig,starter,leaven'.split(','),
-)
+const PREFERMENTS: ReadonlySet<string> = new Set(preferments)
 const isPreferment = ({item}: Draft): boolean => PREFERMENTS.has(item)
 /** How far from the head of its sentence the sponge stands: "Build the levain the night before". */
 const HEAD = 6
@@ -144,7 +143,7 @@ function setsSponge({words, tokens}: View, at: number): boolean {
   return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
 }
 
-const PASTES: ReadonlySet<string> = new Set(['paste', 'pastry', 'crust', 'dough', 'batter'])
+const PASTES: ReadonlySet<string> = new Set(pastes)
 /** Whether flour and what wets or shortens it are among the entries with their amounts. */
 const makesPaste = (kept: readonly Draft[]): boolean =>
   [/^(?:flour|meal)$/, /^(?:fat|liquid|dairy|egg)$/].every((group) =>

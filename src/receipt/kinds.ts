@@ -1,3 +1,4 @@
+import {potWork} from '../lexicon/grammar-words.js'
 import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import {kindsByItems} from '../lexicon/kinds-by-items.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
@@ -144,22 +145,7 @@ function isFired({tokens}: Section): boolean {
   }
   return degrees
 }
-const NOT_FIRED: ReadonlySet<string> = new Set([
-  'fry',
-  'fried',
-  'frying',
-  'boil',
-  'boiling',
-  'boiled',
-  'griddle',
-  'skillet',
-  'steam',
-  'steamed',
-  'frittieren',
-  'ausbacken',
-  'pfanne',
-  'kochen',
-])
+const NOT_FIRED: ReadonlySet<string> = new Set(potWork)
 
 /** Dishes named by the way they are cooked, other than in the oven. */
 const OTHERWISE =

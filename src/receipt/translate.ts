@@ -1,4 +1,5 @@
 import {doneness} from '../lexicon/doneness.js'
+import {cookingWords} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Doneness} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
@@ -155,27 +156,7 @@ const toldOf = ({year, place, told}: Frame): Inferred[] =>
       ]
 
 /** A receipt with one of these words cooks what goes into it. */
-const COOKS: ReadonlySet<string> = new Set([
-  'bake',
-  'bakes',
-  'baked',
-  'baking',
-  "bak'd",
-  'oven',
-  'boil',
-  'boiled',
-  'boiling',
-  'simmer',
-  'fry',
-  'fried',
-  'roast',
-  'stew',
-  'steam',
-  'scald',
-  'poach',
-  'toast',
-  'griddle',
-])
+const COOKS: ReadonlySet<string> = new Set(cookingWords)
 
 const minutesText = ({low, high}: {readonly low: number; readonly high: number}): string =>
   low === high ? String(low) : `${low}–${high}`
