@@ -1,4 +1,5 @@
 import {doneness} from '../src/lexicon/doneness.js'
+import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
 import {fuels} from '../src/lexicon/fuels.js'
@@ -64,6 +65,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of [...ovenWords, ...ovenTests]) cite(row.source, 'oven words', row.id)
   for (const row of risingWords) cite(row.source, 'words for rising', row.id)
   for (const row of stageHeads) cite(row.source, 'heads of a dough’s stages', row.id)
+  for (const row of doughWeightWords) cite(row.source, 'words of baker’s percentages', row.id)
   for (const row of eveningWords) cite(row.source, 'words for the evening before', row.id)
   for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
   for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)

@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {z} from 'zod'
+import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
@@ -26,6 +27,7 @@ import {makings} from '../src/lexicon/making-work.js'
 import {
   cautionSchema,
   coldPlaceSchema,
+  doughWeightWordSchema,
   eveningWordSchema,
   grammarTableSchema,
   itemSchema,
@@ -63,6 +65,7 @@ describe('the tables', () => {
     ['yieldWords', yieldWordSchema, yieldWords],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
+    ['doughWeightWords', doughWeightWordSchema, doughWeightWords],
     ['vesselWords', vesselWordSchema, vesselWords],
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],

@@ -17,6 +17,10 @@ describe('German names of ingredients', () => {
     ])
   })
 
+  it('of bacon', () => {
+    expect(items('100 g Speck', '80 g gewürfelter Speck', '2 Scheiben Bauernspeck')).toEqual(['bacon', 'bacon', 'bacon'])
+  })
+
   it('of cracked grain, seeds and fresh cheese', () => {
     expect(items('300 g Roggenschrot', '50 g Sonnenblumenkerne', '250 g Magerquark', '200 g Topfen')).toEqual([
       'cracked rye',

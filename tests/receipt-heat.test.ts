@@ -1,6 +1,8 @@
 import {describe, expect, it} from 'vitest'
 import {readHeat, readHeatWords} from '../src/receipt/heat.js'
+import type {UnknownHeat} from '../src/receipt/heat-readings.js'
 import {plainSection} from '../src/receipt/section.js'
+import {translate} from '../src/receipt/translate.js'
 
 /**
  * Phrases written for these tests in the manner of receipts from 1650 to today, each with the words that say the heat and the band a
@@ -358,6 +360,35 @@ describe('heat stated by itself', () => {
 
   it('figures too far apart are no plain oven and fan', () => {
     expect(readHeat(plainSection('Bake at 200/100 °C in the oven.')).flatMap((one) => one.notes ?? [])).toEqual([])
+  })
+
+  it.each([
+    ['Bake at 180 zonk for 40 minutes.', 'zonk', '°C'],
+    ['Bake in the oven at 350 grum.', 'grum', '°F'],
+    ['Im Ofen bei 200 Zonk backen.', 'Zonk', '°C'],
+  ])('a scale that is none is named: %s', (text, word, scale) => {
+    const unknown: UnknownHeat[] = []
+    const found = readHeat(plainSection(text), unknown)
+    expect(found.map((one) => one.notes)).toEqual([[`“${word}” is no scale of heat known here: read as ${scale}`]])
+    expect(unknown.map((one) => text.slice(one.start, one.end))).toEqual([word])
+  })
+
+  it.each([
+    'Bake at 180 uncovered for 20 minutes.',
+    'Bake in the oven at 180 until brown.',
+    'Im Ofen bei 200 goldbraun backen.',
+    'Oven at 180 fan.',
+  ])('and no other word is: %s', (text) => {
+    const unknown: UnknownHeat[] = []
+    expect(readHeat(plainSection(text), unknown)).toHaveLength(1)
+    expect(unknown).toEqual([])
+  })
+
+  it('in the front matter too', () => {
+    const {messages} = translate('---\noven: 180 zonk\n---\n# Loaf\n\n- 500 g flour\n', {file: 'a.md'})
+    expect(messages.map(({line, column, rule, reason}) => `${line}:${column} ${rule} ${reason}`)).toEqual([
+      '2:7 heat-unknown oven: “zonk” is no heat and no scale known here; what is left of “180 zonk” is read',
+    ])
   })
 
   it('words without heat say nothing', () => {

@@ -57,6 +57,10 @@ describe('a title', () => {
     ['Ginger-Bread Nuts', 'hard gingerbread'],
     ['Weihnachtsgans', 'roast poultry'],
     ['Apfelstrudel', 'fruit pie'],
+    ['70 % Rye', 'rye bread'],
+    ['Bea’s 70% rye', 'rye bread'],
+    ['100% Wholemeal', 'wholemeal bread'],
+    ['70 percent rye', 'rye bread'],
   ])('“%s” is %s', (title, kind) => expect(kindOf(title)).toBe(kind))
 
   it.each([
@@ -102,6 +106,12 @@ describe('a title and a text that name no dish', () => {
     expect(kind('- 500 g rye flour\n- 20 g yeast')?.why).toBe(
       'neither title nor text names a dish; told by its rye flour and yeast',
     )
+  })
+  it('where only a heat in degrees says that it is baked', () => {
+    const list = '- 1 kg flour\n- 650 g water\n- 20 g yeast'
+    expect(kind(list, 'Saturday', '230 °C for 50 minutes.')?.value).toBe('white bread')
+    expect(kind(list, 'Saturday', 'Fry in fat at 180 °C.')).toBeUndefined()
+    expect(kind(list, 'Saturday', 'Boil it.')).toBeUndefined()
   })
   it('but not without leaven, without a weight of flour, or of what is not baked', () => {
     expect(kind('- 500 g rye flour\n- 10 g salt')).toBeUndefined()

@@ -138,3 +138,20 @@ test.each([
   const source = `# ${title}\n\n## ${first}\n\n- 150 g flour\n\n## ${second}\n\n- 350 g flour\n\nBake 40 minutes.\n`
   expect([...readSections(source, 'a.md', 0, {})].map((section) => section.title)).toEqual([title])
 })
+
+describe('the stages of one dough under headings of their own', () => {
+  test.each([
+    ['Sour', 'leaven'],
+    ['Rye sour (the evening before)', 'leaven'],
+    ['Levain — 8 pm', 'leaven'],
+    ['Flying sponge', 'sponge'],
+    ['Anfrischsauer', 'leaven'],
+    ['Brühstück (am Vorabend)', 'soaker'],
+  ])('“%s” is a part of the receipt above it', (heading, part) => {
+    const text = `# Rye bread\n\nMakes 2 loaves.\n\n## ${heading}\n\n- 200 g rye flour\n- 200 g water\n\n## Final dough: next morning\n\n- 800 g flour\n`
+    const {receipts} = translate(text, {file: 'a.md'})
+    expect(receipts.map(({ingredients}) => ingredients.map((one) => `${one.item} ${one.part}`))).toEqual([
+      [`rye flour ${part}`, `water ${part}`, 'flour dough'],
+    ])
+  })
+})

@@ -61,6 +61,10 @@ describe('a count that only the method gives', () => {
     ['Divide the batter between two 20 cm tins.', 2, 'tins'],
     ['Make into four cottage loaves.', 4, 'loaves'],
     ['Pour into six ramekins.', 6, 'ramekins'],
+    ['Line six tartlet tins with paste, fill them and bake.', 6, 'tins'],
+    ['Butter a dozen patty pans and half fill them.', 12, 'pans'],
+    ['Grease and line two 20 cm round sandwich tins.', 2, 'tins'],
+    ['Zwölf Förmchen einfetten.', 12, 'formchen'],
     ['Den Teig in zwei Laibe teilen.', 2, 'laibe'],
     ['Zu zwei runden Laiben formen.', 2, 'laiben'],
     ['Zu zwei großen Laiben formen.', 2, 'laiben'],
@@ -69,7 +73,7 @@ describe('a count that only the method gives', () => {
     const {serves} = readYields(plainSection(text as string))
     expect(serves).not.toBeNull()
     expect(serves?.low).toBe(low)
-    const english: Record<string, string> = {laibe: 'loaves', laiben: 'loaves', brotchen: 'rolls'}
+    const english: Record<string, string> = {laibe: 'loaves', laiben: 'loaves', brotchen: 'rolls', formchen: 'tins'}
     expect(serves?.of).toBe(english[of as string] ?? of)
     expect((text as string).slice(serves!.start, serves!.end)).toBe(serves!.text)
   })
@@ -79,6 +83,9 @@ describe('a count that only the method gives', () => {
     'Shape into two rolls, chill, and cut them into slices.',
     'Cut the pork into 4 pieces.',
     'Shape each piece into a loaf.',
+    'Butter a tin.',
+    'Line the tins with two sheets of paper.',
+    'Grease a 12-hole tin.',
     'Divide the paste into two parts; roll one out.',
   ])('none in: %s', (text) => {
     expect(readYields(plainSection(text)).serves).toBeNull()

@@ -196,6 +196,20 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
     const beans = '# Baked beans\n\n- 2 kg beans\n- 900 g salt pork\n\nBake in a slack oven all night.\n'
     expect(make(beans, '4 crocks', 3).dishes).toHaveLength(1)
   })
+  it('a sour, a sponge and a soaker are in the bowl with their dough', () => {
+    const rye = (part: string): string =>
+      `# Rye bread\n\nMakes 4 loaves.\n\n## ${part}\n\n- 800 g rye flour\n- 800 g water\n\n## Dough\n\n- 1200 g flour\n- 700 g water\n- 40 g salt\n\nBake 50 minutes in a hot oven.\n`
+    // 3.54 kg in all: a bowl for 3 kg mixes three of the four loaves at once, though no part comes to more than 2 kg.
+    for (const part of ['Sour', 'Levain', 'Sponge', 'Soaker', 'Sauerteig'])
+      expect(make(rye(part), '4 loaves', 3).dishes.length, part).toBe(2)
+    expect(make(rye('Filling'), '4 loaves', 3).dishes.length).toBe(1)
+  })
+  it('six tartlet tins stand on one sheet', () => {
+    const tarts =
+      '# Curd tarts\n\nLine six tartlet tins with paste. Mix half a pound of curds, 2 oz. butter, 3 eggs and 3 oz. sugar; fill and bake in a moderate oven 20 minutes.\n'
+    const {dishes} = make(tarts, '6 tarts')
+    expect(dishes.map(({count}) => count)).toEqual([1])
+  })
   it('crust and filling are not mixed together: the heavier of them is what the bowl takes', () => {
     const pie =
       '---\nvessel: pie plate 9 in x 1 1/2 in\n---\n# Apple pie\n\nMakes 2 pies.\n\n## For the pastry\n\n- 600 g flour\n- 300 g butter\n- 100 g water\n\n## For the filling\n\n- 1 kg apples\n- 200 g sugar\n\nBake in a hot oven 45 minutes.\n'

@@ -1,11 +1,11 @@
 import {words} from './row.js'
 
 /**
- * What in a receipt without a `year:` or `place:` line tells that it is modern, old, American or British. `in` says where it must stand:
+ * What in a receipt without a `year:` or `place:` line tells that it is modern, old, American, British or Australian. `in` says where it must stand:
  * in an ingredient's own words, as its measure, as its item, or in an oven phrase. From memory.
  */
 export interface FrameRow {
-  readonly says: 'modern' | 'old' | 'us' | 'uk'
+  readonly says: 'modern' | 'old' | 'us' | 'uk' | 'au'
   readonly in: 'words' | 'measure' | 'item' | 'oven'
   readonly words: readonly string[]
   readonly source: string
@@ -69,4 +69,13 @@ export const frameRows: readonly FrameRow[] = [
     source: 'memory',
   },
   {says: 'uk', in: 'oven', words: words('gas mark, gas, fan'), source: 'memory'},
+  {says: 'au', in: 'oven', words: words('fan-forced, fan forced'), source: 'memory'},
+  {
+    says: 'au',
+    in: 'words',
+    words: words(
+      'pepitas, bicarb soda, thickened cream, tasty cheese, copha, rice bubbles, macadamias, kent pumpkin, wholemeal plain flour',
+    ),
+    source: 'memory',
+  },
 ]

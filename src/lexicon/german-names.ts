@@ -63,7 +63,7 @@ export const germanNames: Readonly<Record<string, string>> = {
   duck: 'Ente, Entenkeulen, Entenbrust',
   chicken: 'Huhn, Hähnchen, Brathähnchen, Hähnchenkeulen, Suppenhuhn, Hühnchen, Poularde',
   bacon:
-    'Bauchspeck, Räucherspeck, Speckwürfel, durchwachsener Speck, geräucherter Speck, fetter Speck, gewürfelter Speck, Speckscheiben, Frühstücksspeck',
+    'Speck, Bauernspeck, Bauchspeck, Räucherspeck, Speckwürfel, durchwachsener Speck, geräucherter Speck, fetter Speck, gewürfelter Speck, Speckscheiben, Frühstücksspeck',
   bean: 'Bohnen, weiße Bohnen, getrocknete Bohnen, Kidneybohnen, grüne Bohnen, dicke Bohnen',
   mustard: 'Senf',
   marjoram: 'Majoran',

@@ -116,17 +116,17 @@ export const hedges: readonly string[] = words(
 
 /** Between the number and the measure or item: how it is filled, or its size. */
 export const fillings: readonly string[] = words(
-  'heaped, heaping, heaped-up, gestr, gestrichen, gestrichener, gestrichene, gehauft, gehaufter, gehaufte, rounded, rounding, level, levelled, leveled, scant, scanty, short, full, brimming, good, good-sized, generous, liberal, bare, small, smallish, little, large, great, big, middling, middle-sized, middling-sized, moderate, moderate-sized, medium, medium-sized, ordinary, common, common-sized, fair, fair-sized, tolerable, very, fine, nice, whole, entire, largest, smallest, thin, thick, single, best, packed, firmly, lightly, tightly, well, filled, coffee-house, average, average-sized, sized, extra, additional, more, further, hen, even, smooth, ripe',
+  'heaped, heaping, heaped-up, gestr, gestrichen, gestrichener, gestrichene, gehauft, gehaufter, gehaufte, rounded, rounding, level, levelled, leveled, scant, scanty, short, full, brimming, good, good-sized, generous, liberal, bare, small, smallish, little, large, great, big, middling, middle-sized, middling-sized, moderate, moderate-sized, medium, medium-sized, lg, lge, med, sm, xl, ordinary, common, common-sized, fair, fair-sized, tolerable, very, fine, nice, whole, entire, largest, smallest, thin, thick, single, best, packed, firmly, lightly, tightly, well, filled, coffee-house, average, average-sized, sized, extra, additional, more, further, hen, even, smooth, ripe',
 )
 
 /** Ways an item is got ready: kept out of its name, said with it. */
 export const preparations: readonly string[] = words(
-  'weich, weiche, zerlassen, zerlassene, flüssig, flüssige, gehackt, gehackte, gemahlen, gemahlene, sifted, powdered, pounded, beaten, beat, ground, grated, chopped, minced, sliced, shred, shredded, melted, clarified, washed, picked, stoned, seeded, dried, dry, fine, finely, well, very, fresh, freshly, newly, whole, good, nice, best, rich, warm, hot, cold, boiling, boiled, lukewarm, tepid, scalded, cooked, stewed, roasted, baked, mashed, strained, blanched, peeled, pared, cored, quartered, cut, small, large, great, thin, thinly, thick, coarse, coarsely, softened, soft, hard, unsalted, salted, toasted, crushed, bruised, broken, split, sour, sweet, ripe, unripe, green, clean, clear, pure, rolled, superfine, common, ordinary, plain, lightly, roughly, freshly, diced, drained, rinsed, frozen, chilled, cool, cooled, heaped, packed, juicy, tender, young, old, new, stale, light, dark, dissolved, mixed, whipped, whisked, separated, halved, cubed, slivered, flaked, crumbled, rubbed, extra, fair, spring, little, middling, medium, moderate, moderate-sized, sized, candied, preserved, pickled, potted, smoked, corned, made, prepared, flavoured, flavored, seasoned, sweetened, unsweetened, thickened, raw, ready, free-range, organic, fat, lean, tart, fried, browned, buttered, skimmed, creamed, scraped, trimmed, heavy, strong, weak, mild, moist, smooth, powder’d, sifted, beate, searced, searst, finely-sifted, lauwarm, lauwarme, lauwarmen, lauwarmes, weiche, kalte, kalter, kaltes, warme, warmes, warmer, gemahlene, gemahlener, gehackte, geriebene, frische, frischer, flüssige, geschälte, große, grosse, kleine, mittelgroße, abgeriebene, cleaned, fully, nicely, perfectly, quite, rather, not, too, somewhat, slightly, generous, room, temperature, optional, sharp, delicate, excellent, choice, prime, select, handsome, real, genuine, genuine, light-brown, usual, plump, bought, such, several, certain, proper, single, double, hulled, shelled, unshelled, bottled, tinned, canned, fleshy, instant, quick, quick-cooking, old-fashioned, natural, sliced, liquid, dessicated, middling-sized, hot-house, fashioned, fast, acting, action, active, raising, strained, English, French, home-made, homemade, store, unbeaten, undrained, coarsely, lukewarme, warme, faire, thicke, thinne, olde, newe, beaten, blanch’d, ston’d, wash’d, pick’d, beat’n',
+  'lg, lge, med, sm, xl, weich, weiche, zerlassen, zerlassene, flüssig, flüssige, gehackt, gehackte, gemahlen, gemahlene, sifted, powdered, pounded, beaten, beat, ground, grated, chopped, minced, sliced, shred, shredded, melted, clarified, washed, picked, stoned, seeded, dried, dry, fine, finely, well, very, fresh, freshly, newly, whole, good, nice, best, rich, warm, hot, cold, boiling, boiled, lukewarm, tepid, scalded, cooked, stewed, roasted, baked, mashed, strained, blanched, peeled, pared, cored, quartered, cut, small, large, great, thin, thinly, thick, coarse, coarsely, softened, soft, hard, unsalted, salted, toasted, crushed, bruised, broken, split, sour, sweet, ripe, unripe, green, clean, clear, pure, rolled, superfine, common, ordinary, plain, lightly, roughly, freshly, diced, drained, rinsed, frozen, chilled, cool, cooled, heaped, packed, juicy, tender, young, old, new, stale, light, dark, dissolved, mixed, whipped, whisked, separated, halved, cubed, slivered, flaked, crumbled, rubbed, extra, fair, spring, little, middling, medium, moderate, moderate-sized, sized, candied, preserved, pickled, potted, smoked, corned, made, prepared, flavoured, flavored, seasoned, sweetened, unsweetened, thickened, raw, ready, free-range, organic, fat, lean, tart, fried, browned, buttered, skimmed, creamed, scraped, trimmed, heavy, strong, weak, mild, moist, smooth, powder’d, sifted, beate, searced, searst, finely-sifted, lauwarm, lauwarme, lauwarmen, lauwarmes, weiche, kalte, kalter, kaltes, warme, warmes, warmer, gemahlene, gemahlener, gehackte, geriebene, frische, frischer, flüssige, geschälte, große, grosse, kleine, mittelgroße, abgeriebene, cleaned, fully, nicely, perfectly, quite, rather, not, too, somewhat, slightly, generous, room, temperature, optional, sharp, delicate, excellent, choice, prime, select, handsome, real, genuine, genuine, light-brown, usual, plump, bought, such, several, certain, proper, single, double, hulled, shelled, unshelled, bottled, tinned, canned, fleshy, instant, quick, quick-cooking, old-fashioned, natural, sliced, liquid, dessicated, middling-sized, hot-house, fashioned, fast, acting, action, active, raising, strained, English, French, home-made, homemade, store, unbeaten, undrained, coarsely, lukewarme, warme, faire, thicke, thinne, olde, newe, beaten, blanch’d, ston’d, wash’d, pick’d, beat’n',
 )
 
 /** Words that cannot stand inside the name of an ingredient: they end it. */
 export const enders: readonly string[] = words(
-  'the, a, an, pro, jedes, jeden, jede, fur, auf, mit, bis, von, dazugeben, hinzugeben, hinzufugen, zugeben, unterruhren, unterheben, verkneten, vermischen, verruhren, vermengen, erwarmen, zur, aus, nach, of, and, or, with, in, into, to, for, from, by, on, upon, at, as, at, till, until, if, when, while, whilst, then, than, that, which, who, whose, this, these, those, it, its, them, their, they, he, she, his, her, you, your, we, our, us, i, my, is, are, was, were, be, been, being, will, would, shall, should, may, might, must, can, could, do, does, did, done, has, have, had, having, so, but, not, nor, no, over, under, through, between, among, round, around, about, before, after, up, down, out, off, all, any, some, each, every, both, either, neither, other, another, enough, sufficient, more, most, less, least, much, many, few, too, also, again, there, here, where, how, what, once, twice, together, just, only, even, instead, per, except, without, within, against, during, because, unless, whichever, whatever, according, off, along, near, like, unlike, such, same, equal, let, allow, make, makes, making, made, take, takes, taking, taken, put, puts, putting, add, adds, adding, added, mix, mixes, mixing, stir, stirs, stirring, stirred, beat, pour, pours, pouring, poured, boil, boils, bake, bakes, baking, roast, roll, roul, rub, rubs, rubbing, lay, lays, laying, laid, set, sets, serve, serves, served, serving, cut, cover, strain, sift, grate, chop, mince, pound, season, sweeten, wet, knead, keep, turn, wash, pare, peel, core, slice, fill, give, gives, get, gets, got, go, goes, come, comes, stand, stands, rise, rises, cool, work, works, send, eat, eats, use, uses, using, used, bring, dissolve, simmer, stew, fry, melt, heat, warm, sprinkle, dredge, strew, dust, throw, drop, squeeze, break, separate, whip, whisk, skim, scald, soak, steep, tie, wrap, place, spread, brush, flavour, flavor, flavoured, thicken, garnish, answer, answers, improve, improves, require, requires, required, become, becomes, begin, begins, prefer, preferred, find, found, see, say, think, know, seem, seems, look, looks, need, needs, want, wants, call, called, adding, being, first, last, next, soon, gradually, gently, slowly, quickly, constantly, thoroughly, always, never, sometimes, often, generally, usually, immediately, directly, carefully, separately, alternately, equally, additional, till, untill, untyll, tyll, unto, therein, thereto, thereof, therewith, thereon, wherein, same, size, bigness, weight, worth, quantity, quantities, proportion, hour, hours, minute, minutes, day, days, night, morning, week, weeks, month, months, year, years, time, times, person, persons, people, inch, inches, degree, degrees, way, ways, side, sides, part, parts, half, halves, third, thirds, quarter, quarters, dozen, dish, dishes, pan, pans, pot, pots, tin, tins, oven, fire, bag, cloth, sieve, spoon, knife, fork, mould, moulds, mold, board, bottom, top, middle, centre, plate, plates, paper, board, kettle, stewpan, saucepan, skillet, griddle, basin, bowl, jar, jars, tub, crock, hoop, hoops, cups, glass, viz, namely, or, &c, etc, ye, yt, ym, wch, thy, thou, thee, afterwards, afterward, likewise, already, almost, perhaps, very, ad, suit, suits, plus, type, minus, chilly, must, feet, foot, yard, yards, mile, miles, acre, acres, shilling, shillings, pence, stuck, left, contain, contains, appear, appears, kind, kinds, sort, sorts, one, ones, la, le, les, au, aux, sold, bought, cost, costs, eaten, seen, visit, necessary, however, wide, long, deep, high, broad, time, und, oder, je, für, vom, zum',
+  'the, a, an, pro, jedes, jeden, jede, fur, auf, mit, bis, von, dazugeben, hinzugeben, hinzufugen, zugeben, unterruhren, unterheben, verkneten, vermischen, verruhren, vermengen, erwarmen, zur, aus, nach, of, and, or, with, in, into, to, for, from, by, on, upon, at, as, at, till, until, if, when, while, whilst, then, than, that, which, who, whose, this, these, those, it, its, them, their, they, he, she, his, her, you, your, we, our, us, i, my, is, are, was, were, be, been, being, will, would, shall, should, may, might, must, can, could, do, does, did, done, has, have, had, having, so, but, not, nor, no, over, under, through, between, among, round, around, about, before, after, up, down, out, off, all, any, some, each, every, both, either, neither, other, another, enough, sufficient, more, most, less, least, much, many, few, too, also, again, there, here, where, how, what, once, twice, together, just, only, even, instead, per, except, without, within, against, during, because, unless, whichever, whatever, according, off, along, near, like, unlike, such, same, equal, let, allow, make, makes, making, made, take, takes, taking, taken, put, puts, putting, add, adds, adding, added, mix, mixes, mixing, stir, stirs, stirring, stirred, beat, pour, pours, pouring, poured, boil, boils, bake, bakes, baking, roast, roll, roul, rub, rubs, rubbing, lay, lays, laying, laid, set, sets, serve, serves, served, serving, cut, cover, strain, sift, grate, chop, mince, pound, season, sweeten, wet, knead, keep, turn, wash, pare, peel, core, slice, fill, give, gives, get, gets, got, go, goes, come, comes, stand, stands, rise, rises, cool, work, works, send, eat, eats, use, uses, using, used, bring, dissolve, simmer, stew, fry, melt, heat, warm, sprinkle, dredge, strew, dust, throw, drop, squeeze, break, separate, whip, whisk, skim, scald, soak, steep, tie, wrap, place, spread, brush, flavour, flavor, flavoured, thicken, garnish, answer, answers, improve, improves, require, requires, required, become, becomes, begin, begins, prefer, preferred, find, found, see, say, think, know, seem, seems, look, looks, need, needs, want, wants, call, called, adding, being, first, last, next, soon, gradually, gently, slowly, quickly, constantly, thoroughly, always, never, sometimes, often, generally, usually, immediately, directly, carefully, separately, alternately, equally, additional, till, untill, untyll, tyll, unto, therein, thereto, thereof, therewith, thereon, wherein, same, size, bigness, weight, worth, quantity, quantities, proportion, hour, hours, minute, minutes, day, days, night, morning, week, weeks, month, months, year, years, time, times, person, persons, people, inch, inches, degree, degrees, way, ways, side, sides, part, parts, half, halves, third, thirds, quarter, quarters, dozen, dish, dishes, pan, pans, pot, pots, tin, tins, oven, fire, bag, cloth, sieve, spoon, knife, fork, mould, moulds, mold, board, bottom, top, middle, centre, plate, plates, paper, board, kettle, stewpan, saucepan, skillet, griddle, basin, bowl, jar, jars, tub, crock, hoop, hoops, cups, glass, viz, namely, or, &c, etc, ye, yt, ym, wch, thy, thou, thee, afterwards, afterward, likewise, already, almost, perhaps, very, ad, suit, suits, plus, type, minus, chilly, must, feet, foot, yard, yards, mile, miles, acre, acres, shilling, shillings, pence, stuck, left, contain, contains, appear, appears, kind, kinds, sort, sorts, one, ones, la, le, les, au, aux, sold, bought, cost, costs, eaten, seen, visit, necessary, however, wide, long, deep, high, broad, time, und, oder, je, für, vom, zum, der, die, das, den, dem, des, ein, eine, einen, einem, einer, eines, im, am, ins, bei, bereiten, kneten, backen, geben',
 )
 
 /** Things made of or filled with an item whose name stands before theirs: "bread pan", "milk jug" are no entry. */
@@ -201,7 +201,7 @@ export const partsOf: Readonly<Record<string, string>> = {
 
 /** No amount, but the item goes in: "a little", "some". Longest first. */
 export const indefinites: readonly string[] = words(
-  'a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a speck of, a few grains of, few grains of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
+  'a very little, a little more, a very few, a little, a few, a good deal of, a good many, a great many, a small quantity of, a large quantity of, a sufficient quantity of, a proper quantity of, a good quantity of, a due quantity of, the usual quantity of, a quantity of, any quantity of, sufficient quantity of, a sufficiency of, a bit of, a dab of, dab of, dabs of, a dot of, dots of, a small bit of, a little bit of, bits of, a dust of, a dusting of, a speck of, speck of, specks of, a few grains of, few grains of, a sprinkling of, a sprinkle of, a grating of, a few gratings of, a suspicion of, a taste of, a touch of, a soupcon of, a squeeze of, a dash of, a scrape of, a scraping of, a shake of, a drizzle of, a splash of, a glug of, a little of, some of, some few, some more, some little, small pieces of, little pieces of, bits of, plenty of, a plenty of, lots of, seasoning of, a seasoning of, flavouring of, flavoring of, a flavouring of, a mixture of, enough of, enough, sufficient, sufficient of, some, several, any, a few drops of, few drops of, a layer of, layers of, a very small quantity of, remains of, what, the remains of, a proportion of, a proportionate quantity of, rather more, additional, extra, few, little, a small piece of, a small lump of, handfuls of, pieces of, lumps of, slices of, drops of, a drop of, sprigs of, leaves of, etwas',
 )
 
 /** After an item: it goes in by the cook's judgment. */
@@ -275,6 +275,12 @@ export const partNames: Readonly<Record<string, string>> = {
   kochstuck: 'soaker',
   hauptteig: 'dough',
   brotteig: 'dough',
+  hefeteig: 'dough',
+  murbeteig: 'dough',
+  knetteig: 'dough',
+  ruhrteig: 'dough',
+  nudelteig: 'dough',
+  boden: 'crust',
   teig: 'dough',
   fullung: 'filling',
   belag: 'topping',
@@ -288,6 +294,16 @@ export const partNames: Readonly<Record<string, string>> = {
   cream: 'cream',
 }
 
+/** What begins an example of a thing in brackets, with the stops of abbreviations as words. */
+export const examplePhrases: readonly string[] = words(
+  'e . g ., e . g, e g, eg, such as, for example, ideally, preferably, z . b ., z . b, z b, zb, zum beispiel, etwa, am besten, vorzugsweise',
+)
+
+/** Names of parts that stand over their list without a mark: none is a thing one buys. */
+export const partsAlone: readonly string[] = words(
+  'streusel, topping, filling, frosting, icing, crust, glaze, crumble, poolish, stuffing, sponge, starter, leaven, levain, biga, preferment, soaker, sauerteig, vorteig, quellstuck, bruhstuck, kochstuck, hauptteig',
+)
+
 /** In a note below a receipt: what follows is another way of making it, not more of what goes in. */
 export const otherWays: readonly string[] = words(
   'instead, or take, or use, or put, or add, some use, some take, some put, some add, some prefer, some like, others use, others take, others put, others add, you may use, you may take, you may put, you may add, you may substitute, may be used, may be substituted, may be left out, may be taken, substitute, substituted, lighter, richer, plainer, cheaper, sweeter, stiffer, softer, larger, smaller, poorer, for a light, for a rich, for a plain, for a cheap, for a large, for a small, alternatively, in place of, if preferred, if you prefer, if you like, if liked, or else, variation',
@@ -296,6 +312,34 @@ export const otherWays: readonly string[] = words(
 /** What a note below a receipt or beside it begins with, or the heading over some: what follows is beside the receipt's own text. */
 export const noteLabels: readonly string[] = words(
   'note, notes, nb, n . b, tip, tips, hint, hints, remark, remarks, obs, variation, variations, variant, variants, storage, storing, reheating, to reheat, make ahead, freezing, to freeze, leftovers, tipp, tipps, hinweis, hinweise, anmerkung, anmerkungen, variante, varianten, abwandlung',
+)
+
+/** Behind an oven's figure without a scale ("bake at 180 uncovered"): how it is baked, or where, and no scale of heat. */
+export const behindHeat: readonly string[] = words(
+  'top, bottom, middle, centre, center, rack, shelf, steam, static, conventional, setting, heat, hot, high, low, uncovered, covered, lid, oder, ober, unterhitze, oberhitze, gas, electric, backen, gebacken, goldbraun, goldgelb, knusprig, braun, fertig, weiter, weitere, noch, ca, etwa, dann, brown, golden, crisp, firm, risen, set, done, ready, straight, overnight, please, thereabouts, max, maximum, minimum, min, mins, std',
+)
+
+/** What a dough's own beginning is called, as an ingredient. */
+export const preferments: readonly string[] = words(
+  'biga, poolish, levain, preferment, sponge, vorteig, sauerteig, starter, leaven',
+)
+
+/** What flour becomes before it is filled, shaped or poured. */
+export const pastes: readonly string[] = words('paste, pastry, crust, dough, batter')
+
+/** A receipt with one of these words cooks what goes into it. */
+export const cookingWords: readonly string[] = words(
+  "bake, bakes, baked, baking, bak'd, oven, boil, boiled, boiling, simmer, fry, fried, roast, stew, steam, scald, poach, toast, griddle",
+)
+
+/** Work in a pot or a pan: a heat beside it is no oven's. */
+export const potWork: readonly string[] = words(
+  'fry, fried, frying, boil, boiling, boiled, griddle, skillet, steam, steamed, frittieren, ausbacken, pfanne, kochen',
+)
+
+/** What is done to an oven's heat, before "to 210 °C". */
+export const heatChanges: readonly string[] = words(
+  'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase',
 )
 
 /** Every list of this file with its source: each is one row, since none of its words has a figure or a source of its own. */
@@ -318,7 +362,15 @@ export const grammarTables: readonly GrammarTable[] = (
     ['stepVerbs', stepVerbs],
     ['notEntering', notEntering],
     ['partNames', Object.keys(partNames)],
+    ['partsAlone', partsAlone],
+    ['examplePhrases', examplePhrases],
     ['otherWays', otherWays],
     ['noteLabels', noteLabels],
+    ['behindHeat', behindHeat],
+    ['preferments', preferments],
+    ['pastes', pastes],
+    ['cookingWords', cookingWords],
+    ['potWork', potWork],
+    ['heatChanges', heatChanges],
   ] as const
 ).map(([id, list]) => ({id, words: [...list], source: 'common-practice'}))

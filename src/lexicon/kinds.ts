@@ -64,7 +64,8 @@ const rows: readonly KindRow[] = [
     words: words(
       'rye bread, sourdough rye, black bread, pumpernickel, rye loaf, roggenbrot, roggenmischbrot, bauernbrot, schwarzbrot, maslin bread, mischbrot, graubrot, landbrot, krustenbrot, holzofenbrot, bauernlaib',
     ),
-    titles: words('rye cob, maslin, maslin loaf'),
+    // Bakers name a loaf by its share of a flour: "70 % Rye".
+    titles: words('rye cob, maslin, maslin loaf, percent rye, per cent rye, percent roggen, prozent roggen'),
     endings: words('roggenbrot, roggenvollkornbrot, mischbrot, bauernbrot, landbrot, roggenkruste'),
     band: 'hot',
     start: {low: 200, best: 235, high: 275},
@@ -88,7 +89,9 @@ const rows: readonly KindRow[] = [
     words: words(
       'wholemeal bread, whole wheat bread, dyspepsia bread, graham bread, unbolted wheat bread, unbolted bread, brown loaf, wheatmeal bread, wholewheat loaf, spelt bread, vollkornbrot, dinkelbrot',
     ),
-    titles: words('wholemeal loaf, wholemeal cob, brown cob, granary loaf, granary cob, malted loaf, spelt loaf'),
+    titles: words(
+      'wholemeal, whole wheat, wholewheat, wholemeal loaf, wholemeal cob, brown cob, granary loaf, granary cob, malted loaf, spelt loaf',
+    ),
     endings: words('vollkornbrot'),
     band: 'hot',
     start: {low: 195, best: 220, high: 260},
@@ -498,7 +501,7 @@ const rows: readonly KindRow[] = [
     id: 'sponge',
     title: 'Sponge cake',
     words: words(
-      'sponge cake, sponge-cake, spunge cake, savoy cake, savoy biscuits, diet bread, sponge biscuits, sponge, naples biscuit, naples biscuits, angel cake, genoise, swiss roll, sponge fingers, biskuit, biskuitrolle, biskuitboden, biskuitteig',
+      'sponge cake, sponge-cake, spunge cake, savoy cake, savoy biscuits, diet bread, sponge biscuits, sponge, naples biscuit, naples biscuits, naples bisket, naples biskets, savoy biskets, angel cake, genoise, swiss roll, sponge fingers, biskuit, biskuitrolle, biskuitboden, biskuitteig',
     ),
     band: 'moderate',
     start: {low: 150, best: 165, high: 185},
@@ -1080,7 +1083,7 @@ const rows: readonly KindRow[] = [
     id: 'potted',
     title: 'Potted meat and fish',
     words: words(
-      'potted meat, potted ham, potted salmon, potted shrimps, potted beef in pots, potted char, potted lampreys, to pot, caveach',
+      'potted meat, potted fish, potted shad, potted herring, potted herrings, potted mackerel, potted trout, potted eels, potted tongue, potted hare, potted pigeons, potted game, potted ham, potted salmon, potted shrimps, potted beef in pots, potted char, potted lampreys, to pot, caveach',
     ),
     band: 'slow',
     start: {low: 120, best: 145, high: 170},

@@ -661,6 +661,18 @@ export const measures: readonly Measure[] = [
     sizes: [{size: span(5, 7, 225), source: 'memory', note: 'of butter: 5 g at table today, half a pound at an old market'}],
   },
   {
+    id: 'becher',
+    dimension: 'volume',
+    spellings: words('becher'),
+    sizes: [
+      {
+        size: span(150, 200, 250),
+        source: 'memory',
+        note: 'the pot that cream and yoghurt are sold in; German cakes are measured by it',
+      },
+    ],
+  },
+  {
     id: 'packet',
     dimension: 'count',
     spellings: words(

@@ -771,7 +771,10 @@ const inGerman: readonly Row[] = [
   {
     id: 'hitze-fallend',
     use: 'fixed',
-    phrases: german('fallender, abfallender, abnehmender, nachlassender', 'Hitze'),
+    phrases: german(
+      'fallender, fallenden, fallende, abfallender, abfallenden, abfallende, abnehmender, abnehmenden, nachlassender, nachlassenden',
+      'Hitze',
+    ),
     band: 'slow',
     celsius: {low: 110, high: 170},
     source: 'common-practice',

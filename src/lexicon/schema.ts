@@ -453,6 +453,15 @@ export const stageHeadSchema = z.object({
 })
 export type StageHead = z.infer<typeof stageHeadSchema>
 
+/** Words by which the weight is told that a baker's percentages are reckoned from. */
+export const doughWeightWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['percent', 'column', 'not of flour', 'hydration', 'of', 'flour', 'whole', 'piece', 'name of a leaven']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type DoughWeightWord = z.infer<typeof doughWeightWordSchema>
+
 /** Words by which a vessel's size is told: what they are in it is `use`. */
 export const vesselWordSchema = z.object({
   id: z.string(),

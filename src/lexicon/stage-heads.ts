@@ -35,3 +35,6 @@ export const stageHeads: readonly StageHead[] = [
     source: 'common-practice',
   },
 ]
+
+/** Parts of a receipt that are mixed into its dough, and are no more than it: the sour, the sponge, the soaker, by any of their names. */
+export const mixedIn: ReadonlySet<string> = new Set(stageHeads.flatMap(({part, words: names}) => [part, ...names]))

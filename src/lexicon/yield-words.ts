@@ -26,7 +26,7 @@ export const yieldWords: readonly YieldWord[] = [
   row('noun', 'pizzas', 'pizzen', 'pizzas'),
   row('noun', 'flatbreads', 'fladen', 'flatbreads'),
   row('noun', 'tin', 'springform, kastenform, backform, gugelhupfform, form', 'tin'),
-  row('noun', 'tins', 'kastenformen, formen', 'tins'),
+  row('noun', 'tins', 'kastenformen, formen, formchen, tortchenformen, kastenformchen', 'tins'),
   row('noun', 'tray', 'blech, backblech', 'tray'),
   row('noun', 'trays', 'bleche', 'trays'),
   // Said before or behind a yield that is not exact; `of` is the phrase of `hedge-amounts` that tells how far off it may be.
@@ -56,7 +56,11 @@ export const yieldWords: readonly YieldWord[] = [
   // What is whole as it is named: "raise the paste into six pies", where "divide the paste in two" is not.
   row('method', 'filled', 'pies, tarts, tartlets, turnovers, pasties'),
   row('method', 'ones', 'roll, bun, cob, bap, baguette, bagel, pizza, flatbread'),
-  row('method', 'vessels', 'tin, tins, pan, pans, moulds, molds, ramekins, kastenformen, springformen, formen'),
+  row(
+    'method',
+    'vessels',
+    'tin, tins, pan, pans, moulds, molds, ramekins, patties, pattypans, hoops, darioles, kastenformen, springformen, formen, formchen, tortchenformen, kastenformchen',
+  ),
   // What is done with pieces that make one loaf together, or no loaf.
   row(
     'method',
@@ -73,6 +77,12 @@ export const yieldWords: readonly YieldWord[] = [
   // With the count just behind: "shape two loaves".
   row('method', 'forms', 'form, shape, mould, mold'),
   row('method', 'cut', 'cut, halve, halved, halves, schneiden, halbieren, abstechen'),
+  // What is done to vessels before they are filled: "line six tartlet tins". German verbs stand behind.
+  row(
+    'method',
+    'ready',
+    'line, butter, grease, oil, flour, dust, prepare, fill, einfetten, fetten, ausfetten, buttern, ausbuttern, auslegen, mehlen',
+  ),
   // German verbs, behind what they shape.
   row(
     'method',
@@ -107,5 +117,6 @@ export const methodYields = {
     forms: method('forms'),
     cut: method('cut'),
     behind: method('behind'),
+    ready: method('ready'),
   },
 } as const

@@ -134,7 +134,11 @@ function remembered<Answer>(work: (text: string) => Answer, most = 2000): (text:
 
 const placeOf = remembered(lookUpPlace)
 const numberOf = remembered((text) => readExact(text)?.valueOf() ?? Number.NaN)
-const mixed = remembered((text) => mixedNumber(text))
+/** Fifths, tenths and hundredths were written as decimals ("1,5 kg", "2.5 g"); no measure of a kitchen is so parted. */
+const mixed = remembered((text) => {
+  const [top, bottom] = text.split('/').map(Number) as [number, number | undefined]
+  return bottom !== undefined && bottom >= 5 && 100 % bottom === 0 ? String(top / bottom) : mixedNumber(text)
+})
 
 const metric = new Map<NonNullable<Measure['unit']>, number>()
 /** Grams or millilitres in a metric unit, by `convert-units`. */

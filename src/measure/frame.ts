@@ -18,8 +18,8 @@ export interface FrameInput {
 
 /** The year a modern receipt is read by: any after the measures last changed would do. */
 export const MODERN_YEAR = 2000
-const COUNTRY = {us: 'America', uk: 'England'} as const
-const DEMONYM = {us: 'American ', uk: 'British '} as const
+const COUNTRY = {us: 'America', uk: 'England', au: 'Australia'} as const
+const DEMONYM = {us: 'American ', uk: 'British ', au: 'Australian '} as const
 
 const isLetter = (text: string, at: number): boolean => {
   const c = text.charCodeAt(at)
@@ -68,8 +68,8 @@ function found(row: FrameRow, said: Said): string | null {
 
 /**
  * The frame of a receipt. What the front matter states stands. Without a year, a receipt with modern words (grams, °F, gas mark,
- * "all-purpose flour") and no old ones is read as modern; without a place, such a receipt is American or British if its words are of
- * one country only. Anything else stays open, and the ranges cover it.
+ * "all-purpose flour") and no old ones is read as modern; without a place, such a receipt is American, British or Australian if its words
+ * are of one country only. Anything else stays open, and the ranges cover it.
  */
 export function frameOf(input: FrameInput): Frame {
   const {year, place} = input
@@ -90,9 +90,17 @@ export function frameOf(input: FrameInput): Frame {
   if (year === null && (modern.length === 0 || signs('old').length > 0)) return {year, place, told: null}
   const us = place === null ? signs('us') : []
   const uk = place === null ? signs('uk') : []
-  const country = us.length > 0 && uk.length === 0 ? 'us' : uk.length > 0 && us.length === 0 ? 'uk' : null
+  const au = place === null ? signs('au') : []
+  // British and Australian receipts have most of their words in common.
+  const country =
+    us.length > 0 && uk.length + au.length > 0 ? null : us.length > 0 ? 'us' : au.length > 0 ? 'au' : uk.length > 0 ? 'uk' : null
   if (year !== null && country === null) return {year, place, told: null}
-  const by = [...new Set([...(country === 'us' ? us : country === 'uk' ? uk : []), ...(year === null ? modern : [])])].slice(0, 3)
+  const by = [
+    ...new Set([
+      ...(country === 'us' ? us : country === 'au' ? au : country === 'uk' ? uk : []),
+      ...(year === null ? modern : []),
+    ]),
+  ].slice(0, 3)
   return {
     year: year ?? MODERN_YEAR,
     place: place ?? (country === null ? null : COUNTRY[country]),

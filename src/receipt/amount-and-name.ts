@@ -119,7 +119,9 @@ function standsAlone({words, bits, tokens}: View, noun: Noun): boolean {
     after === undefined ||
     after.block !== tokens[noun.start]!.block ||
     after.kind === 'mark' ||
-    /^(?:and|or|with|to|in|into|und|oder|mit|.*(?:geben|fugen|ruhren|kneten|heben|mischen))$/.test(words[noun.next]!)
+    /^(?:and|or|with|to|in|into|und|oder|mit|eine?[nmr]?|d(?:er|ie|as|en|em)|zum?|zur|.*(?:geben|fugen|ruhren|kneten|heben|mischen))$/.test(
+      words[noun.next]!,
+    )
   )
 }
 
@@ -356,6 +358,10 @@ export function measured(
     return next
   }
   let of = false
+  // "2 lg. | eggs", "3 large | eggs": the size stands in the figure's cell.
+  let size = i
+  while (mode === 'list' && counted && size < to && size - i < 2 && entries.view.bits[size]! & FILLING) size++
+  if (size > i && words[size] === '|') i = size
   while (mode === 'list' && words[i] === '|') i++
   // "one teaspoon heaping of soda"
   if (!counted && i + 1 < to && HEAPED.has(words[i]!) && words[i + 1] === 'of') {
@@ -450,6 +456,7 @@ export function measured(
         prepared: before.prepared,
         hedges: [...hedges, ...quantity.hedges],
         notes: [...quantity.notes],
+        percent: before.percent,
         confidence: mode === 'list' ? 0.9 : 0.75,
       },
       mode,

@@ -2,7 +2,7 @@ import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/gr
 import {measureSystems} from '../lexicon/measure-systems.js'
 import type {Measure} from '../lexicon/schema.js'
 import {Exact, HALF, ONE} from './exact.js'
-import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, measureHere, OPENER, Phrases, type View} from './view.js'
+import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, measureHere, OPENER, Phrases, VERB, type View} from './view.js'
 
 /** A number as the text gives it: a range where it does. */
 export interface Amount {
@@ -216,6 +216,8 @@ function one(view: View, at: number, end: number): One | null {
   }
   const part = fractionAt(view, at, end)
   if (part !== null) {
+    // "Pare and quarter a peck of apples": a verb, like the one before it.
+    if (words[at] === 'quarter' && /^(?:and|&)$/.test(words[at - 1] ?? '') && at > 1 && bits[at - 2]! & VERB) return null
     if (words[at + 1] === 'the' || words[at + 1] === 'as' || words[at + 1] === 'and') return null
     // "half-cooked"
     if (

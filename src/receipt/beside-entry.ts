@@ -148,11 +148,13 @@ export function leftOut(entries: Entries, at: number, to: number): number {
   const {words} = entries.view
   if (!/^(?:leave|leaving|left)$/.test(words[at - 1] ?? '')) return -1
   let i = at + 1
-  const amount = i < to ? readAmount(entries.view, i, to) : null
+  const amount = i < to && words[i] !== 'half' ? readAmount(entries.view, i, to) : null
   if (amount !== null) i = amount.next
+  const half = words[i] === 'half'
+  if (half) i++
   while (i < to && /^(?:of|the|them|their|all)$/.test(words[i]!)) i++
   const white = /^(?:whites?|yolks?|yelks?)$/.exec(words[i] ?? '')
-  if (amount === null || white === null) return -1
+  if ((amount === null && !half) || white === null) return -1
   const egg = entries.drafts.findLast((draft) => draft.item === 'egg')
   if (egg === undefined) return -1
   egg.notes = [...egg.notes, textOf(entries.view, at - 1, i + 1).replace(/\s+/g, ' ')]
@@ -162,7 +164,8 @@ export function leftOut(entries: Entries, at: number, to: number): number {
 /** "a turkey of 12 lbs.", "a fowl weighing four pounds", "a ham of about ten pounds weight": the token after it, else −1. */
 export function weighing(entries: Entries, at: number, to: number): number {
   const {words} = entries.view
-  const before = justBefore(entries, at, words[at] === 'weighing' ? 2 : 0)
+  // "a breast of veal, of about five pounds"
+  const before = justBefore(entries, at, words[at] === 'weighing' || words[at - 1] === ',' ? 2 : 0)
   if (before === undefined || before.measure !== 'count' || before.stated !== undefined) return -1
   if (before.row === null || !COUNTED.has(before.row.group)) return -1
   const quantity = at + 1 < to ? readQuantity(entries.view, at + 1, to) : null

@@ -1,3 +1,4 @@
+import {behindHeat, cardinals, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
 import type {Band} from '../lexicon/schema.js'
 import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
@@ -56,7 +57,17 @@ interface Heat {
   readonly explicit: boolean
   readonly notes: readonly string[]
   readonly sources: readonly string[]
+  /** The token behind the figure that stands as its scale and is none. */
+  readonly odd?: number
 }
+
+/** No word of these stands where a scale would. */
+const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behindHeat, ...Object.keys(cardinals)])
+/** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
+const CHANGES: ReadonlySet<string> = new Set(heatChanges)
+/** A pot's heat is changed as well, °C. */
+const LEAST_CHANGED = 130
+const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
 
 /** Degrees and gas marks that name one heat, at tokens [from, to). */
 export interface DegreesRead {
@@ -69,6 +80,8 @@ export interface DegreesRead {
   readonly disagree: boolean
   /** False where they are the milk's, the syrup's or the crumb's. */
   readonly ofOven: boolean
+  /** The token that stands as a scale of heat and is none; −1. */
+  readonly odd: number
 }
 
 /** Reads degrees, gas marks and fan ovens, and tells the oven's from the milk's and the syrup's. */
@@ -117,7 +130,17 @@ export class DegreeReader extends Walk {
       )
     let to = end
     if (this.word(to) === ')' && this.#open(i, to)) to++
-    return {from: i, to, low, high, sources: [...sources], notes, disagree, ofOven: this.#ofOven(i, end, members, baking)}
+    return {
+      from: i,
+      to,
+      low,
+      high,
+      sources: [...sources],
+      notes,
+      disagree,
+      ofOven: this.#ofOven(i, end, members, baking),
+      odd: members.find((m) => m.odd !== undefined)?.odd ?? -1,
+    }
   }
 
   #open(from: number, to: number): boolean {
@@ -208,7 +231,7 @@ export class DegreeReader extends Walk {
         fan ||
         (chained && FAN_AFTER.has(this.word(k))) ||
         OVENS.has(this.word(k)) ||
-        (/^(?:to|at|of|about)$/.test(beforeWord) &&
+        (/^(?:to|at|of|about|bei|auf)$/.test(beforeWord) &&
           (OVENS.has(this.word(i - 2)) || OVENS.has(this.word(i - 3)) || BAKES.has(this.word(i - 2)))) ||
         OVENS.has(beforeWord) ||
         // "20 minutes at 220 °C, then 30 at 180"
@@ -225,10 +248,15 @@ export class DegreeReader extends Walk {
       end += this.word(end) === '(' ? 3 : 1
       while (/^(?:forced|oven|assisted|bake)$/.test(this.word(end))) end++
     }
+    let odd: number | undefined
     if (scale === '') {
       const judged = this.#scale(high, fan)
       scale = judged.scale
-      if (judged.note !== null) notes.push(judged.note)
+      if (unit === null && this.#isOdd(end)) {
+        odd = end
+        end++
+        notes.push(`“${this.#slice(odd, end)}” is no scale of heat known here: read as ${scale === 'f' ? '°F' : '°C'}`)
+      } else if (judged.note !== null) notes.push(judged.note)
     }
     const celsius = (n: number): number => (scale === 'f' ? celsiusOfFahrenheit(n) : n)
     const offset = fan ? FAN_CELSIUS : 0
@@ -245,7 +273,20 @@ export class DegreeReader extends Walk {
       explicit: unit !== null && unit.unit !== '',
       notes,
       sources,
+      ...(odd === undefined ? {} : {odd}),
     }
+  }
+
+  /** "180 zonk for 40 minutes": whether the word at `k`, behind a figure, can only be meant as its scale. */
+  #isOdd(k: number): boolean {
+    const token = this.tokens[k]
+    const before = this.tokens[k - 1]!
+    if (token?.kind !== 'word' || token.block !== before.block || token.joined || NO_SCALE.has(token.word)) return false
+    if (OVENS.has(token.word) || BAKES.has(token.word) || FAN_AFTER.has(token.word) || /(?:ed|ly|ing)$/.test(token.word))
+      return false
+    if (this.section.source.slice(before.end, token.start).includes('\n')) return false
+    const next = this.tokens[k + 1]
+    return next === undefined || next.block !== token.block || next.kind === 'mark' || AFTER_SCALE.test(next.word)
   }
 
   /** "180 °C Umluft 160 °C": the fan is the lower figure's behind it, on the same scale. */
@@ -364,6 +405,7 @@ export class DegreeReader extends Walk {
     if (members[0]!.low < 45 || members[members.length - 1]!.high > HOTTEST) return false
     // "Bake to 190 °F internal"
     if (/^(?:internal|inside|core|innen)$/.test(this.word(end))) return false
+    if (baking && members[0]!.low >= LEAST_CHANGED && this.#isChanged(from)) return true
     const low = this.floor(from, 14)
     for (let k = from - 1; k >= low; k--) {
       const word = this.word(k)
@@ -386,6 +428,14 @@ export class DegreeReader extends Walk {
       if (this.tokens[k]!.block !== this.tokens[from]!.block) break
     }
     return (baking || this.#besideTime(from, end)) && members[0]!.low >= 120
+  }
+
+  /** "then lower to 210 °C", "turn the heat down to 180", "raise it to 220 °C": the oven's, whatever stands behind. */
+  #isChanged(from: number): boolean {
+    if (!/^(?:to|auf)$/.test(this.word(from - 1))) return false
+    const low = this.floor(from, 6)
+    for (let k = from - 2; k >= low; k--) if (CHANGES.has(this.word(k))) return true
+    return false
   }
 
   /** "Bake straight from the fridge at 245 °C": where it comes from. */

@@ -1,4 +1,5 @@
-import {partNames} from '../lexicon/grammar-words.js'
+import {partNames, partsAlone} from '../lexicon/grammar-words.js'
+import {stageHeads} from '../lexicon/stage-heads.js'
 import {readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {readNoun} from './nouns.js'
@@ -11,9 +12,26 @@ import {CARDINAL, VERB, type View} from './view.js'
 const FOR = /^(?:for|fur)$/
 const ARTICLES = /^(?:the|a|an|den|die|das)$/
 
+const STAGES: ReadonlyMap<string, string> = new Map(
+  stageHeads.flatMap(({part, words}) => words.map((word) => [word, part] as const)),
+)
+
+/** The part of the receipt that a stage's name stands for, in tokens [from, to); null where they name none. "Sour (g)", "1st sour". */
+export function stageIn({words, tokens}: View, from: number, to: number): string | null {
+  const said: string[] = []
+  for (let i = from; i < to && !/^[(:,%—]$/.test(words[i]!); i++)
+    if (tokens[i]!.kind === 'word' && words[i] !== 'the') said.push(words[i]!)
+  return STAGES.get(said.join(' ')) ?? null
+}
+
+/** Stages' names that alone on a line may be anything else. */
+const SAY_LITTLE: ReadonlySet<string> = new Set(['final', 'build', 'mash', 'scald', 'ansatz', 'refreshment'])
+
 /** The name of a part in a few words ("For the icing"), else ''. */
 export function partIn(view: View, from: number, to: number): string {
   const {words} = view
+  const stage = from < to && !(to - from === 1 && SAY_LITTLE.has(words[from]!)) ? stageIn(view, from, to) : null
+  if (stage !== null) return stage === '' ? 'dough' : stage
   for (let i = to - 1; i >= from; i--) {
     const name = partNames[words[i]!]
     if (name !== undefined) return name
@@ -31,44 +49,36 @@ const counts = ({tokens, bits, words}: View, at: number): boolean =>
   (bits[at]! & CARDINAL) !== 0 ||
   /^(?:class|party|family|group|company|crowd)$/.test(words[at + 1] ?? '')
 
-const PARTS_ALONE = new Set([
-  'streusel',
-  'topping',
-  'filling',
-  'frosting',
-  'icing',
-  'crust',
-  'glaze',
-  'crumble',
-  'poolish',
-  'stuffing',
-  'sponge',
-  'starter',
-  'leaven',
-  'levain',
-  'biga',
-  'preferment',
-  'soaker',
-  'sauerteig',
-  'vorteig',
-  'quellstuck',
-  'bruhstuck',
-  'kochstuck',
-  'hauptteig',
-])
+const PARTS_ALONE: ReadonlySet<string> = new Set(partsAlone)
+
+/** The stage that is all the words of a line [from, to) name: none in "Levain 28 %". */
+const stageAlone = (view: View, from: number, to: number): string | null =>
+  view.tokens.slice(from, to).some(({kind}) => kind === 'number') ? null : stageIn(view, from, to)
+
+/** Tokens of the longest line that may name a part, with when it is mixed behind the name. */
+const LONGEST_LINE = 20
+
+/** The end of a name that a line [from, to) may hold: before its last mark, and before "(am Vorabend)", which says when. */
+function nameEnd({words, tokens}: View, from: number, to: number): number {
+  if (words[to - 1] === ')' || words[to - 2] === ')') {
+    const open = words.indexOf('(', from + 1)
+    if (open > from && open < to) return open
+  }
+  return tokens[to - 1]!.kind === 'mark' ? to - 1 : to
+}
 
 /** Is this line a heading? "For the crust:" sets the part; "Ingredients:" alone says nothing. */
 export function partLine(entries: Entries, from: number, to: number): boolean {
-  const {words, tokens} = entries.view
-  if (to - from > 7) return false
+  const {words} = entries.view
+  if (to - from > LONGEST_LINE) return false
   const closed = words[to - 1] === ':' || words[to - 1] === '—'
-  let stop = tokens[to - 1]!.kind === 'mark' ? to - 1 : to
-  // "Sauerteig (am Vorabend)": when, and no part of the name.
-  if (words[to - 1] === ')' || words[to - 2] === ')') {
-    const open = words.indexOf('(', from + 1)
-    if (open > from && open < to) stop = open
+  const stop = nameEnd(entries.view, from, to)
+  if (stop <= from || stop - from > 6) return false
+  const stage = stageAlone(entries.view, from, stop)
+  if (stage !== null && (closed || stop - from > 1 || !SAY_LITTLE.has(words[from]!))) {
+    entries.part = stage
+    return true
   }
-  if (stop <= from) return false
   // "Zutaten für 1 Zopf:", "Ingredients for 2 loaves:"
   if (closed && /^(?:zutaten|ingredients)$/.test(words[from]!)) return true
   if (FOR.test(words[from]!) && counts(entries.view, from + 1) && partIn(entries.view, from, stop) === '') return true
@@ -96,8 +106,26 @@ export function isPartAlone({words, bits}: View, from: number, to: number): bool
 }
 
 /** "Teig:", "Streusel:" alone on its line: the name of a part that is mixed apart. */
-export const isLabelLine = ({words}: View, from: number, to: number): boolean =>
-  words[to - 1] === ':' && to - from <= 3 && partNames[words[to - 2] ?? ''] !== undefined
+export const isLabelLine = (view: View, from: number, to: number): boolean => {
+  const {words} = view
+  if (words[to - 1] === ':' && to - from <= 3 && partNames[words[to - 2] ?? ''] !== undefined) return true
+  // "Vorteig", "Final dough (next morning)" over its lines, without a mark.
+  const stop = to - from <= LONGEST_LINE ? nameEnd(view, from, to) : from
+  if (stop <= from || stop - from > LABEL) return false
+  return PARTS_ALONE.has(words[stop - 1]!) || (stageAlone(view, from, stop) ?? 'final') !== 'final'
+}
+
+/** A line of a list that is no more than the name of a part that was given: "- Grundsauer", "- all of the levain". */
+export function isPartAgain({view, drafts}: Entries, from: number, to: number): boolean {
+  const {words, tokens} = view
+  let at = from
+  while (at < to && (tokens[at]!.kind === 'mark' || ALL_OF.test(words[at]!))) at++
+  const stop = at < to ? nameEnd(view, at, to) : at
+  if (stop <= at || stop - at > LABEL) return false
+  const stage = stageAlone(view, at, stop)
+  return stage !== null && stage !== '' && drafts.some((one) => one.part === stage && one.inList)
+}
+const ALL_OF = /^(?:all|of|the|your|whole|entire|der|den|das|die|gesamte[rn]?|ganze[rn]?)$/
 
 /** Longest label of a part within a text, words: "Second dough". */
 const LABEL = 3

@@ -1,11 +1,18 @@
 import type {Item} from '../lexicon/schema.js'
 import type {StatedWeight} from '../measure/convert.js'
+import {hasPercent} from './baker-percent.js'
 import type {Exact} from './exact.js'
 import type {View} from './view.js'
 
 /**
  * The entries of a receipt while it is being read.
  */
+
+/** A baker's percentage as a share: 70 % is 7/10. */
+export interface BakersShare {
+  readonly low: Exact
+  readonly high: Exact
+}
 
 /** An entry while the receipt is being read. Token indices; `next` is the token after it. */
 export interface Draft {
@@ -26,6 +33,10 @@ export interface Draft {
   other: {reading: string; settle: string} | undefined
   /** What the text says it weighs, beside its count or measure. */
   stated: StatedWeight | undefined
+  /** The share of the flour's weight that the text gives for it, 1 for 100 %. */
+  percent: BakersShare | undefined
+  /** The words of the weight that its amount was reckoned from. */
+  percentOf: string | undefined
   /** A name without any word of amount: an entry only if nothing else in the receipt says how much. */
   bare: boolean
   inList: boolean
@@ -61,7 +72,12 @@ export class Entries {
   /** The block of the run-in list being read; −1 outside one. */
   runInBlock = -1
 
-  constructor(readonly view: View) {}
+  /** A percentage stands in the text. */
+  readonly percents: boolean
+
+  constructor(readonly view: View) {
+    this.percents = hasPercent(view)
+  }
 
   /** Adds an entry; what is not said of it is as for a known item without an amount. */
   push(draft: Partial<Draft> & Pick<Draft, 'start' | 'next' | 'item'>, mode: Mode): Draft {
@@ -83,6 +99,8 @@ export class Entries {
       notes: draft.notes ?? [],
       other: draft.other,
       stated: draft.stated,
+      percent: draft.percent,
+      percentOf: draft.percentOf,
       bare: draft.bare ?? false,
       inList: draft.inList ?? mode === 'list',
       unknownMeasure: draft.unknownMeasure ?? false,

@@ -1,6 +1,7 @@
-import {overVerbs} from '../lexicon/grammar-words.js'
+import {examplePhrases, overVerbs} from '../lexicon/grammar-words.js'
 import {measureFirst} from './amount-and-name.js'
 import {readQuantity, textOf} from './amounts.js'
+import {bakersPercent} from './baker-percent.js'
 import {howMuch, leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
 import {partLabel, partPrefix} from './dish-parts.js'
 import type {Entries, Mode} from './entries.js'
@@ -10,18 +11,21 @@ import {readNoun} from './nouns.js'
 import {eachList} from './shared-amounts.js'
 import {weightBehind} from './stated-weight.js'
 import {bareName, vagueEntry} from './unmeasured.js'
-import {DESCRIBES, JOINT, NOTIN, OPENER, PART, VAGUE, type View} from './view.js'
+import {DESCRIBES, JOINT, NOTIN, OPENER, PART, Phrases, VAGUE, type View} from './view.js'
 
 /**
  * From the first token of a stretch of text to the last: where entries begin, and what is passed over.
  */
+
+/** "potatoes (e.g. Maris Piper)", "Käse (z. B. Bergkäse)": which of its kind. */
+const examples = new Phrases(examplePhrases)
 
 /** "5 g dried yeast (or 15 g fresh yeast)": one entry, and the other way as its note. The token to go on from; `at` is at "(". */
 function otherWay(entries: Entries, at: number, to: number): number {
   const {words} = entries.view
   const before = entries.drafts.at(-1)
   if (before === undefined || before.next < at - 4) return at + 1
-  for (let i = at + 2; i < to && i < at + 16; i++) {
+  for (let i = Math.max(at + 2, examples.match(words, at + 1, to)); i < to && i < at + 24; i++) {
     if (words[i] === '(' || words[i] === '.') break
     if (words[i] !== ')') continue
     const other = textOf(entries.view, at + 1, i).replace(/\s/g, ' ')
@@ -75,6 +79,13 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
   let clause = from
   while (i < to) {
     const token = tokens[i]!
+    if (entries.percents && token.kind !== 'mark') {
+      const percent = bakersPercent(entries, i, to, mode)
+      if (percent > 0) {
+        i = percent
+        continue
+      }
+    }
     if (token.kind === 'mark') {
       if (token.word === '.' || token.word === ';' || token.word === '!' || token.word === '?') {
         quiet = false
@@ -91,7 +102,12 @@ export function scan(entries: Entries, from: number, to: number, mode: Mode): vo
         continue
       }
       const weighed = token.word === '(' || token.word === ',' ? weightBehind(entries, i, to, mode) : -1
-      i = weighed > 0 ? weighed : token.word === '(' && words[i + 1] === 'or' ? otherWay(entries, i, to) : i + 1
+      i =
+        weighed > 0
+          ? weighed
+          : (token.word === '(' && words[i + 1] === 'or') || examples.match(words, i + 1, to) > 0
+            ? otherWay(entries, i, to)
+            : i + 1
       continue
     }
     if (i === clause || tokens[i]!.capital) {

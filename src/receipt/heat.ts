@@ -118,6 +118,8 @@ class HeatReader extends HeatReadings {
     this.#degreeReader ??= new DegreeReader(this.section)
     const read = this.#degreeReader.degrees(i, this.#baking)
     if (read === null) return i + 1
+    const odd = read.ofOven && read.odd >= 0 ? this.tokens[read.odd]! : null
+    if (odd !== null) this.unknown.push({text: this.section.source.slice(odd.start, odd.end), start: odd.start, end: odd.end})
     if (read.ofOven) this.found.push({...read, band: bandOf(read.low, read.high), rank: 8})
     return read.to
   }
@@ -129,12 +131,13 @@ export const isFigure = ({celsius: {low, high}}: OvenPhrase): boolean => high - 
 /**
  * Heat stated by itself, as front matter's `oven` states it: "a quick oven", "quick", "350 °F", "gas mark 4", "after the bread is drawn".
  *
+ * @param unknown is given the words that stand for a heat, or as its scale, and are not known
  * @returns the first phrase read, or null where the words say nothing of heat; offsets are into `text`
  */
-export function readHeatWords(text: string, facts: ReceiptFacts = {}): OvenPhrase | null {
+export function readHeatWords(text: string, facts: ReceiptFacts = {}, unknown: UnknownHeat[] = []): OvenPhrase | null {
   if (text.length > 200) return null
   const read = (words: string): OvenPhrase | null =>
-    readHeat(plainSection(words, facts)).find((phrase) => phrase.known !== false) ?? null
+    readHeat(plainSection(words, facts), unknown).find((phrase) => phrase.known !== false) ?? null
   const direct = read(text)
   if (direct !== null) return direct
   // "quick", "350", "gently": the key says that it is the oven's.

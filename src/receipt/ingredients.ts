@@ -1,13 +1,25 @@
 import {textOf} from './amounts.js'
-import {isLabelLine, isPartAlone, partIn, partLine} from './dish-parts.js'
+import {isLabelLine, isPartAgain, isPartAlone, partIn, partLine} from './dish-parts.js'
 import {Entries, type Mode} from './entries.js'
 import {scan} from './entry-scan.js'
+import {type FormulaTold, type PiecesMade, withFormula} from './formula.js'
 import {keptEntries} from './kept-entries.js'
 import {isIndex, linesOf, looksListed, mostlyListed, runInStart} from './list-signs.js'
 import {type MetNote, noteBlocks, notesOf, type OtherWay, withoutOtherWays} from './notes.js'
 import {type RatioTold, withoutRatios} from './ratios.js'
 import type {Block} from './section.js'
-import {columnsOf, type Heads, headsOf, headWords, readByHeads, readByStages, type Stages, stagesOf} from './table-rows.js'
+import {
+  columnsOf,
+  type Heads,
+  headsOf,
+  headWords,
+  percentColumn,
+  readByHeads,
+  readByStages,
+  readPercent,
+  type Stages,
+  stagesOf,
+} from './table-rows.js'
 import type {ReadIngredient} from './types.js'
 import type {View} from './view.js'
 
@@ -35,11 +47,15 @@ export interface Tell {
   readonly otherWay: (other: OtherWay) => void
   /** An amount for so much of a thing whose whole is not said. */
   readonly ratio: (told: RatioTold) => void
+  /** A formula in baker's percentages without a weight to reckon from. */
+  readonly formula: (told: FormulaTold) => void
+  /** Asked how many pieces the receipt makes. */
+  readonly pieces: PiecesMade
   /** A column that is not read. */
   readonly sizes: (told: SizesTold) => void
 }
 
-const QUIET: Tell = {otherWay: () => {}, ratio: () => {}, sizes: () => {}}
+const QUIET: Tell = {otherWay: () => {}, ratio: () => {}, formula: () => {}, pieces: () => null, sizes: () => {}}
 
 /** A column of shares or costs is no other size. */
 const isShare = (head: string): boolean => /%|percent|ratio|parts?\b|kcal|calories|cost|price/i.test(head)
@@ -54,6 +70,8 @@ class IngredientReader {
   private headWords: readonly string[] = []
   private stages: Stages | null = null
   private sizesTold = false
+  /** The column of baker's percentages of the table being read; −1 where it has none. */
+  private percents = -1
 
   constructor(
     private readonly view: View,
@@ -117,6 +135,7 @@ class IngredientReader {
       if (block.kind === 'item') {
         // "- for the paste": a label over the items below it.
         if (!steps && isPartAlone(this.view, from, to) && partLine(this.entries, from, to)) continue
+        if (!steps && isPartAgain(this.entries, from, to)) continue
         if (!steps && looksListed(this.view, from, to)) {
           this.entries.listed = true
           this.line(from, to)
@@ -127,6 +146,8 @@ class IngredientReader {
       if (lines.length > 1 && mostlyListed(this.view, lines)) {
         this.entries.listed = true
         for (const [a, z] of lines) {
+          // "Vorteig" as the last line of the dough's list is what was given above.
+          if (isPartAgain(this.entries, a, z)) continue
           if ((isPartAlone(this.view, a, z) || isLabelLine(this.view, a, z)) && partLine(this.entries, a, z)) continue
           if (looksListed(this.view, a, z)) this.line(a, z)
           else if (!partLine(this.entries, a, z)) this.prose(a, z, 'method')
@@ -138,7 +159,8 @@ class IngredientReader {
       this.prose(from, to, this.entries.listed ? 'method' : 'prose')
     }
     const own = withoutOtherWays(this.view, this.entries.drafts, this.notes, this.tell.otherWay)
-    return keptEntries(this.entries, this.title, withoutRatios(this.view, own, this.tell.ratio))
+    const weighed = withFormula(this.view, withoutRatios(this.view, own, this.tell.ratio), this.tell.pieces, this.tell.formula)
+    return keptEntries(this.entries, this.title, weighed)
   }
 
   // ---------------------------------------------------------------- kinds of block
@@ -202,10 +224,12 @@ class IngredientReader {
   private row(from: number, to: number, first: boolean): void {
     if (first) {
       this.sizesTold = false
+      this.percents = -1
       this.stages = stagesOf(this.view, from, to)
       if (this.stages !== null) return
       this.heads = headsOf(this.view, from, to)
       this.headWords = this.heads === null ? [] : headWords(this.view, from, to)
+      if (this.heads !== null && this.entries.percents) this.percents = percentColumn(this.view, from, to)
       if (this.heads !== null) return
     }
     // "| **Filling** | |": a part's name by itself.
@@ -217,6 +241,17 @@ class IngredientReader {
     if (SUMS.has(this.view.words[a] ?? '')) return
     this.entries.listed = true
     if (this.stages !== null && readByStages(this.entries, this.stages, from, to)) return
+    const percent = this.percents < 0 ? null : readPercent(this.entries, this.percents, from, to)
+    if (percent === 'read') return
+    const {length} = this.entries.drafts
+    this.amounts(from, to)
+    // "Flour | 1000 | 100" under "g" and "%": what the others may be reckoned from.
+    const made = this.entries.drafts[length]
+    if (percent !== null && made !== undefined && made.low !== null) made.percent = percent
+  }
+
+  /** The amounts of a table's row. */
+  private amounts(from: number, to: number): void {
     const sizes = this.sizesTold ? null : columnsOf(this.view, this.heads, from, to)
     if (sizes !== null && !isShare(this.headWords[sizes.at[1]] ?? '') && !isShare(this.headWords[sizes.at[0]] ?? '')) {
       this.sizesTold = true

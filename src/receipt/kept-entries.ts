@@ -1,7 +1,9 @@
+import {pastes, preferments} from '../lexicon/grammar-words.js'
 import {lookUpMeasure} from '../lexicon/index.js'
 import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {type Draft, type Entries, key} from './entries.js'
+import {Exact} from './exact.js'
 import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
@@ -86,6 +88,8 @@ function bareGrams(view: View, drafts: readonly Draft[]): InGrams {
   return (d) => (is(d) ? why : null)
 }
 
+const percent = (share: Exact): number => share.times(Exact.of(100)).value
+
 /** A draft as the receipt gives it; `grams` is why its bare number is one of grams, null where it is none. */
 function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngredient {
   const {tokens, section} = view
@@ -110,6 +114,15 @@ function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngred
     ...(d.other === undefined ? {} : {other: d.other}),
     notes: grams === null ? d.notes : [...d.notes, IN_GRAMS[grams]],
     ...(d.stated === undefined ? {} : {stated: d.stated}),
+    ...(d.percent === undefined || (d.low !== null && d.percentOf === undefined)
+      ? {}
+      : {
+          bakersPercent: {
+            low: percent(d.percent.low),
+            high: percent(d.percent.high),
+            ...(d.percentOf === undefined ? {} : {of: d.percentOf}),
+          },
+        }),
     ...(grams !== null
       ? {takenAs: 'gram' as const, ...(grams === 'size' ? {takenBy: 'size' as const} : {})}
       : withoutMeasure(view, d)
@@ -118,9 +131,7 @@ function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngred
   }
 }
 
-const PREFERMENTS: ReadonlySet<string> = new Set(
-  'biga,poolish,levain,preferment,sponge,vorteig,sauerteig,starter,leaven'.split(','),
-)
+const PREFERMENTS: ReadonlySet<string> = new Set(preferments)
 const isPreferment = ({item}: Draft): boolean => PREFERMENTS.has(item)
 /** How far from the head of its sentence the sponge stands: "Build the levain the night before". */
 const HEAD = 6
@@ -132,12 +143,15 @@ function setsSponge({words, tokens}: View, at: number): boolean {
   return words.slice(from, Math.min(at, from + HEAD)).some((word) => PREFERMENTS.has(word))
 }
 
-const PASTES: ReadonlySet<string> = new Set(['paste', 'pastry', 'crust', 'dough', 'batter'])
+const PASTES: ReadonlySet<string> = new Set(pastes)
 /** Whether flour and what wets or shortens it are among the entries with their amounts. */
 const makesPaste = (kept: readonly Draft[]): boolean =>
   [/^(?:flour|meal)$/, /^(?:fat|liquid|dairy|egg)$/].every((group) =>
     kept.some(({low, row}) => low !== null && group.test(row?.group ?? '')),
   )
+
+/** "Beat the butter and sugar to a cream": the second of two names behind one article. */
+const isSecondOfTwo = ({words}: View, at: number): boolean => words[at - 1] === 'and' && KNOWN_BY.has(words[at - 3] ?? '')
 
 /** Before a name that was given before. */
 const KNOWN_BY: ReadonlySet<string> = new Set(['the', 'your', 'this', 'these', 'said'])
@@ -195,8 +209,8 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
       const base = d.item.replace(/ (?:juice|rind|pulp|yolk|white|crumb)$/, '')
       if (base !== d.item && (definite.has(base) || seen.has(base))) continue
       // "A pound of salt pork … put the pork in the pot": the same, by its last word.
-      if (KNOWN_BY.has(view.words[d.start - 1] ?? '') && kept.some((one) => one.low !== null && one.item.endsWith(` ${d.item}`)))
-        continue
+      const known = KNOWN_BY.has(view.words[d.start - 1] ?? '') || isSecondOfTwo(view, d.start)
+      if (known && kept.some((one) => one.low !== null && one.item.endsWith(` ${d.item}`))) continue
       // "Raise the paste", of the flour and the lard that were given.
       if (PASTES.has(d.item) && KNOWN_BY.has(view.words[d.start - 1] ?? '') && makesPaste(kept)) continue
       if (titleWords[titleWords.length - 1] === d.item) continue

@@ -1,3 +1,4 @@
+import {potWork} from '../lexicon/grammar-words.js'
 import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import {kindsByItems} from '../lexicon/kinds-by-items.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
@@ -117,7 +118,7 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
       const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
       if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
     }
-    return bakes ? (byText(section) ?? byItems(ingredients)) : null
+    return bakes ? (byText(section) ?? byItems(ingredients)) : isFired(section) ? byItems(ingredients) : null
   }
   if (CUP_CAKE.test(title.words)) return {...title, id: inPapers(section, title.words) ? SMALL_CAKES : MEASURED_CAKE}
   const flesh =
@@ -134,6 +135,17 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   }
   return title
 }
+
+/** "230 °C, 50 minutes" without a word of baking: a heat in degrees, and nothing of a pot or a pan. */
+function isFired({tokens}: Section): boolean {
+  let degrees = false
+  for (const {word} of tokens) {
+    if (NOT_FIRED.has(word)) return false
+    if (/^(?:°|℃|℉|degrees?|grad|regulo)$/.test(word)) degrees = true
+  }
+  return degrees
+}
+const NOT_FIRED: ReadonlySet<string> = new Set(potWork)
 
 /** Dishes named by the way they are cooked, other than in the oven. */
 const OTHERWISE =
@@ -180,7 +192,8 @@ const CACHE_LIMIT = 5000
 function byTitle(title: string): KindFound | null {
   const known = titles.get(title)
   if (known !== undefined) return known
-  const {tokens} = plainSection(title)
+  // The lexicon's phrases are words of today: "70 % rye" is read as "70 percent rye", and a pye as a pie.
+  const {tokens} = plainSection(title.replaceAll('%', ' percent ').replace(OLD_PIE, 'pi$1'))
   // What follows "with", "without", "for", "to eat with", "by sponge and dough" is not the dish; "or" gives it a second name.
   let end = tokens.findIndex(
     (t, i) => i > 0 && /^(?:with|without|for|by|in|from|on|mit|ohne|vom|fur|nach|\(|,|;|—|:)$/.test(t.word),
@@ -214,6 +227,8 @@ function byTitle(title: string): KindFound | null {
   titles.set(title, result)
   return result
 }
+
+const OLD_PIE = /\bpy(es?)\b/gi
 
 const ENDINGS = kinds
   .flatMap(({id, endings = []}) => endings.map((ending) => ({id, ending})))

@@ -1,4 +1,5 @@
 import {readAmount, readQuantity} from './amounts.js'
+import {percentAt} from './baker-percent.js'
 import {isLabelLine, isPartAlone} from './dish-parts.js'
 import {vague} from './indefinite-words.js'
 import {readNoun} from './nouns.js'
@@ -57,7 +58,7 @@ export function looksListed(view: View, from: number, to: number): boolean {
     return false
   if (/^(?:zutaten|ingredients)$/.test(words[i]!) && words[to - 1] === ':') return false
   const amount = readAmount(view, i, to)
-  if (amount !== null) return true
+  if (amount !== null || percentAt(view, i, to) !== null) return true
   if (bits[i]! & PART && (words[i + 1] === 'of' || words[i + 1] === 'and')) return true
   if (bits[i]! & VERB && !(itemHere(view, i) !== null && to - i <= 4)) return false
   if (vague.match(words, i, to) > 0) return true
@@ -85,6 +86,8 @@ function amountBehind(view: View, from: number, to: number): boolean {
   if (noun === null) return false
   for (let i = noun.next; i < to; i++) {
     if (tokens[i]!.kind === 'mark') continue
+    const share = percentAt(view, i, to)
+    if (share !== null) return share.next >= to
     const quantity = readQuantity(view, i, to)
     if (quantity === null) return false
     return quantity.next >= to || (quantity.next === to - 1 && tokens[to - 1]!.kind === 'mark')
@@ -99,7 +102,8 @@ export function mostlyListed(view: View, all: ReadonlyArray<readonly [number, nu
   let amounts = 0
   for (const [from, to] of lines) {
     if (to - from > 24) continue
-    if ((readAmount(view, from, to) !== null && endsClean(view, to)) || amountBehind(view, from, to)) amounts++
+    const amount = readAmount(view, from, to) !== null || percentAt(view, from, to) !== null
+    if ((amount && endsClean(view, to)) || amountBehind(view, from, to)) amounts++
     if (looksListed(view, from, to)) good++
   }
   return amounts >= 1 && amounts * 2 >= lines.length && good * 4 >= lines.length * 3

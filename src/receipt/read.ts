@@ -36,7 +36,7 @@ export interface ReadOptions {
  * Read every receipt of a Markdown file: one a heading, or the whole file where it has none.
  *
  * @param source the whole file as read
- * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `measure-taken`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `not-baked`, `facts-second`,
+ * @returns receipts in order, and what could not be read: rules `item-unknown`, `measure-unknown`, `measure-taken`, `heat-unknown`, `heat-beyond`, `table-columns`, `reading-doubtful`, `note-other-way`, `ratio`, `percent`, `not-baked`, `facts-second`,
  *   `says-unused`,
  *   `empty`, and those of front matter
  */
@@ -78,6 +78,20 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: 'to follow the note, write its amounts into the receipt’s own text',
         }),
       ratio: (ratio) => messages.push({file, ...place(ratio.start), ...ratioMessage(ratio)}),
+      formula: ({start, words}) =>
+        messages.push({
+          file,
+          ...place(start),
+          severity: 'warning',
+          rule: 'percent',
+          reason: `“${noteWords(words)}” is a share of the flour’s weight, and the receipt gives no weight to reckon from: its baker’s percentages are carried through without amounts`,
+          suggest:
+            'write a weight into the receipt’s own text, as “Flour weight: 1 kg”, “Dough weight: 1.8 kg” or “2 loaves of 900 g”',
+        }),
+      pieces: () => {
+        const {serves} = readYields(section, () => 'loaves')
+        return serves === null || serves.of === 'persons' ? null : serves
+      },
       sizes: (sizes) =>
         messages.push({
           file,

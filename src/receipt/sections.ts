@@ -2,8 +2,9 @@ import type {Nodes, Root} from 'mdast'
 import remarkGfm from 'remark-gfm'
 import remarkParse from 'remark-parse'
 import {unified} from 'unified'
+import {stageHeads} from '../lexicon/stage-heads.js'
 import {lineIndex} from './position.js'
-import {type Block, type BlockKind, makeSection, type Piece, type Section} from './section.js'
+import {type Block, type BlockKind, fold, makeSection, type Piece, type Section} from './section.js'
 import type {ReceiptFacts} from './types.js'
 
 /** Where one receipt lies in a file: from its heading (or the file's first line) to the next receipt's heading. */
@@ -27,6 +28,15 @@ const ALWAYS_PART =
 const DEEPER_PART =
   /^(?:for |für |to (?:serve|finish|decorate|make|bake|assemble|glaze)\b|the |ingredients?\b|method\b|(?:\w+ )?(?:crust|paste|pastry|dough|batter|filling|icing|frosting|glaze|topping|sauce|syrup|sponge|crumble|streusel|starter|leaven|levain|poolish|biga|preferment|soaker|custard|meringue|garnish|dressing|stuffing|forcemeat|baking|mixing|shaping|proving|rising|day (?:one|two|three|\d)|equipment|variations?|storage|serving|yield|teig|vorteig|hauptteig|sauerteig|quellstück|brühstück|kochstück|füllung|belag|guss|glasur|boden|backen|vorbereitung)\b[^a-z]*$)/
 
+const STAGES: ReadonlySet<string> = new Set(stageHeads.flatMap(({words}) => words))
+/** A stage of one dough, with or without when it is mixed: "Rye sour (the evening before)", "Final dough: next morning". */
+const isStage = (words: string): boolean =>
+  STAGES.has(
+    fold(words.split(/[(:—–,]/)[0] ?? '')
+      .replace(/^the /, '')
+      .trim(),
+  )
+
 /**
  * Find the receipts of a file by their headings, without parsing it: `#` headings and underlined ones, not inside fenced code. A
  * heading that only names a part ("Ingredients", "For the icing") stays with the receipt above it.
@@ -44,7 +54,8 @@ export function cutByHeading(source: string, from: number): Cut[] {
     const part =
       !empty &&
       (owner > 0 || heading.depth > 1) &&
-      (ALWAYS_PART.test(heading.words) || (owner > 0 && heading.depth > owner && DEEPER_PART.test(heading.words)))
+      (ALWAYS_PART.test(heading.words) ||
+        (owner > 0 && heading.depth > owner && (DEEPER_PART.test(heading.words) || isStage(heading.words))))
     if (part) continue
     // "Ingredients" under a line that is no heading is no receipt of its own.
     if (empty && ALWAYS_PART.test(heading.words)) continue
@@ -69,7 +80,7 @@ function isBlank(source: string, from: number, to: number): boolean {
 
 const headingWords = (line: string): string =>
   line
-    .replace(/[#*_`:[\]]/g, ' ')
+    .replace(/[#*_`[\]]/g, ' ')
     .trim()
     .toLowerCase()
 

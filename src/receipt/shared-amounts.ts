@@ -57,6 +57,8 @@ function namesBefore(entries: Entries, at: number, mode: Mode): Draft[] {
       notes: [],
       other: undefined,
       stated: undefined,
+      percent: undefined,
+      percentOf: undefined,
       bare: true,
       inList: mode === 'list',
       unknownMeasure: false,

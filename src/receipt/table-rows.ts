@@ -1,8 +1,9 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import type {Measure} from '../lexicon/schema.js'
-import {stageHeads} from '../lexicon/stage-heads.js'
 import {readAmount, readQuantity, textOf} from './amounts.js'
-import type {Entries} from './entries.js'
+import {headsPercent, percentAt, percentCell} from './baker-percent.js'
+import {stageIn} from './dish-parts.js'
+import type {BakersShare, Entries} from './entries.js'
 import {readNoun} from './nouns.js'
 import {ITEM, measureHere, type View} from './view.js'
 
@@ -53,6 +54,8 @@ function measuresOf(view: View, from: number, to: number): Heads {
       const found = measureHere(view, i)
       if (found === null || found.next > z) continue
       const {dimension, id} = found.row
+      // "1 loaf (g)": what the column is for, and its measure behind.
+      if (dimension === 'count') continue
       const closes = found.next === z || tokens[found.next]!.kind === 'mark'
       return closes && lookUpMeasure(id) !== null && (dimension === 'mass' || dimension === 'volume') ? found.row : null
     }
@@ -60,33 +63,25 @@ function measuresOf(view: View, from: number, to: number): Heads {
   })
 }
 
-const STAGES: ReadonlyMap<string, string> = new Map(
-  stageHeads.flatMap(({part, words}) => words.map((word) => [word, part] as const)),
-)
-
-/** The part of the receipt that a stage's name stands for, in tokens [from, to); null where they name none. "Sour (g)", "1st sour". */
-function stageIn({words, tokens}: View, from: number, to: number): string | null {
-  const said: string[] = []
-  for (let i = from; i < to && !/^[(:,%]$/.test(words[i]!); i++)
-    if (tokens[i]!.kind === 'word' && words[i] !== 'the') said.push(words[i]!)
-  return STAGES.get(said.join(' ')) ?? null
-}
-
 /** The columns of a table that gives a dough's stages beside one another. */
 export interface Stages {
   /** Column by column: the part its amounts are, null for the names, sums and anything else. */
   readonly parts: ReadonlyArray<string | null>
   readonly heads: Heads
+  /** Column by column: its figures are baker's percentages. */
+  readonly percents: readonly boolean[]
 }
 
 /** The stages that the heads in tokens [from, to) name; null where they name fewer than two, as "Dough | Filling" does. */
 export function stagesOf(view: View, from: number, to: number): Stages | null {
   const parts = cellsOf(view, from, to).map(([a, z]) => (a < z ? stageIn(view, a, z) : null))
-  return new Set(parts.filter((part) => part !== null)).size < 2 ? null : {parts, heads: measuresOf(view, from, to)}
+  if (new Set(parts.filter((part) => part !== null)).size < 2) return null
+  const percents = cellsOf(view, from, to).map(([a, z]) => headsPercent(view, a, z))
+  return {parts, heads: measuresOf(view, from, to), percents}
 }
 
 /** A row of a dough's stages: an entry for every stage that has an amount in it. False where it names nothing. */
-export function readByStages(entries: Entries, {parts, heads}: Stages, from: number, to: number): boolean {
+export function readByStages(entries: Entries, {parts, heads, percents}: Stages, from: number, to: number): boolean {
   const {view} = entries
   const cells = cellsOf(view, from, to)
   const named = cells.find(([a, z], column) => (parts[column] ?? null) === null && a < z && view.tokens[a]!.kind === 'word')
@@ -98,8 +93,9 @@ export function readByStages(entries: Entries, {parts, heads}: Stages, from: num
   for (const [column, [a, z]] of cells.entries()) {
     const part = parts[column] ?? null
     if (part === null || a >= z) continue
-    const quantity = readQuantity(view, a, z)
-    if (quantity === null || quantity.article) continue
+    const percent = percents[column] === true ? percentCell(view, a, z) : percentAt(view, a, z)
+    const quantity = percent === null ? readQuantity(view, a, z) : null
+    if (percent === null && (quantity === null || quantity.article)) continue
     // "Sour | | 630 g": all of the other column, and nothing more that goes in.
     const whole =
       stage === null || (stage === part && noun !== null) ? undefined : entries.drafts.find((draft) => draft.part === stage)
@@ -109,21 +105,22 @@ export function readByStages(entries: Entries, {parts, heads}: Stages, from: num
       continue
     }
     if (noun === null) return false
-    const measure = quantity.measure === 'count' ? (heads[column]?.id ?? 'count') : quantity.measure
+    const measure = quantity?.measure === 'count' ? (heads[column]?.id ?? 'count') : quantity?.measure
     entries.push(
       {
         // The first stage's entry has the row's name in its words, and the next ones their amounts.
         start: read ? a : Math.min(named[0], a),
         next: read ? z : Math.max(noun.next, z),
-        low: quantity.low,
-        high: quantity.high,
-        measure,
-        measureText: quantity.measureText,
+        low: quantity?.low ?? null,
+        high: quantity?.high ?? null,
+        ...(measure === undefined ? {} : {measure}),
+        measureText: quantity?.measureText ?? '',
+        ...(percent === null ? {} : {percent: {low: percent.low, high: percent.high}, bare: true}),
         item: noun.item,
         row: noun.row,
         known: noun.known,
         prepared: noun.prepared,
-        hedges: [...quantity.hedges],
+        hedges: [...(quantity?.hedges ?? [])],
         part,
         notes: read ? [`${noun.item}, of this stage`] : [],
         confidence: noun.known ? 0.9 : 0.7,
@@ -170,6 +167,44 @@ export function columnsOf(view: View, heads: Heads | null, from: number, to: num
 /** The words of the head of each column, where tokens [from, to) are the heads' row. */
 export const headWords = (view: View, from: number, to: number): string[] =>
   cellsOf(view, from, to).map(([a, z]) => textOf(view, a, z).replace(/\s+/g, ' '))
+
+/** The first column of a table that is headed as one of percentages, where tokens [from, to) are the heads' row; −1 where none is. */
+export const percentColumn = (view: View, from: number, to: number): number =>
+  cellsOf(view, from, to).findIndex(([a, z]) => headsPercent(view, a, z))
+
+/**
+ * A row under the head of a column of baker's percentages, `column`: an entry where nothing else in it is an amount. Where there is more,
+ * the share is given back, for the entry that is read of the rest.
+ */
+export function readPercent(entries: Entries, column: number, from: number, to: number): 'read' | BakersShare | null {
+  const {view} = entries
+  const cells = cellsOf(view, from, to)
+  const cell = cells[column]
+  const share = cell === undefined || cell[0] >= cell[1] ? null : percentCell(view, ...cell)
+  if (cell === undefined || share === null) return null
+  const others = cells.filter(([a, z], at) => at !== column && a < z)
+  if (others.some(([a, z]) => readQuantity(view, a, z) !== null)) return share
+  const named = others.find(([a]) => view.tokens[a]!.kind === 'word')
+  const noun = named === undefined ? null : readNoun(view, named[0], named[1], true, true)
+  if (named === undefined || noun === null) return null
+  const {item, row, known, prepared} = noun
+  entries.push(
+    {
+      start: Math.min(named[0], cell[0]),
+      next: Math.max(noun.next, cell[1]),
+      item,
+      row,
+      known,
+      prepared,
+      percent: share,
+      bare: true,
+      notes: ['the sign is the head of the table’s column'],
+      confidence: known ? 0.9 : 0.6,
+    },
+    'list',
+  )
+  return 'read'
+}
 
 /** So few grams of what is counted nobody weighs. */
 const FEW = 6

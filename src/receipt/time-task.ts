@@ -22,6 +22,13 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
   if (/^(?:ahead|beforehand)$/.test(tokens[to]?.word ?? '') && tokens[to]!.block === block) return 'stand'
   if (isOfTheCook(tokens, from) || isHeatingUp(tokens, from) || isMoment(tokens, from) || isUntil(tokens, from, to))
     return 'other'
+  // "raise the heat to 200 °C and cook 30 minutes more"
+  if (
+    /^(?:cook|cooking)$/.test(tokens[from - 1]?.word ?? '') &&
+    tokens[from - 1]!.block === block &&
+    besideHeat(tokens, from, to)
+  )
+    return 'bake'
   let hot: boolean | undefined
   const inHeat = (): boolean => {
     hot ??= besideHeat(tokens, from, to, WARM) || sentenceHas(tokens, from, OVEN)
@@ -164,7 +171,7 @@ const isUntil = (tokens: readonly Token[], from: number, to: number): boolean =>
 /** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
 function taskAt(tokens: readonly Token[], k: number, inHeat: () => boolean = () => false): TimePhrase['of'] | undefined {
   const {word} = tokens[k]!
-  if (ROASTS.has(word) && inHeat()) return 'bake'
+  if (ROASTS.has(word) && (inHeat() || (ROAST.has(word) && ovenBefore(tokens, k)))) return 'bake'
   const before = tokens[k - 1]
   if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
   // "Three hours in a soaking heat", "in a cool oven"
@@ -246,6 +253,18 @@ const isVerb = (tokens: readonly Token[], k: number): boolean => {
 
 /** By the fire or in the pan, but with the oven's heat beside them baking. */
 const ROASTS = set('roast roasted roasting schmoren braten anbraten grillen garen trocknen dorren rosten')
+
+const ROAST = set('roast roasted roasting braten')
+const FIRES = set('fire spit jack pan pfanne pot topf skillet hob stove')
+
+/** "Heat the oven to gas mark 2 … cover and roast for 4 hours": nothing in the sentence says that it is done elsewhere. */
+function ovenBefore(tokens: readonly Token[], k: number): boolean {
+  if (sentenceHas(tokens, k, FIRES)) return false
+  for (let i = k - 1; i >= 0 && i > k - FARTHEST; i--) if (OVEN.has(tokens[i]!.word) || tokens[i]!.word === 'gas') return true
+  return false
+}
+/** How far back the oven may be named, tokens. */
+const FARTHEST = 150
 
 const COLD_PLACE = set('fridge refrigerator freezer refrigerated')
 

@@ -1,4 +1,5 @@
 import {doneness} from '../lexicon/doneness.js'
+import {cookingWords} from '../lexicon/grammar-words.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Doneness} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
@@ -8,6 +9,7 @@ import {cautionsOf} from './cautions.js'
 import {fillFromKind} from './fill.js'
 import {frontMatterSpan} from './front-matter.js'
 import {readHeatWords} from './heat.js'
+import type {UnknownHeat} from './heat-readings.js'
 import {type KindFound, kindOf, UNBAKED_ID} from './kinds.js'
 import {phrasesIn, phraseTree} from './phrases.js'
 import {lineIndex} from './position.js'
@@ -154,27 +156,7 @@ const toldOf = ({year, place, told}: Frame): Inferred[] =>
       ]
 
 /** A receipt with one of these words cooks what goes into it. */
-const COOKS: ReadonlySet<string> = new Set([
-  'bake',
-  'bakes',
-  'baked',
-  'baking',
-  "bak'd",
-  'oven',
-  'boil',
-  'boiled',
-  'boiling',
-  'simmer',
-  'fry',
-  'fried',
-  'roast',
-  'stew',
-  'steam',
-  'scald',
-  'poach',
-  'toast',
-  'griddle',
-])
+const COOKS: ReadonlySet<string> = new Set(cookingWords)
 
 const minutesText = ({low, high}: {readonly low: number; readonly high: number}): string =>
   low === high ? String(low) : `${low}–${high}`
@@ -197,7 +179,12 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
     sour,
     ...(stated === undefined ? {} : {stated}),
   })
-  const {grams, millilitres, sources, why} = result
+  const {grams, millilitres} = result
+  let {sources, why} = result
+  if (one.bakersPercent?.of !== undefined) {
+    why = [...one.notes.slice(-1).map((step) => ({step, source: 'common-practice'})), ...why]
+    sources = [...new Set(['common-practice', ...sources])]
+  }
   const notes = result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes
   // The reading is this call's own: it is completed where it lies, since a copy of each costs as much as the conversion.
   return Object.assign(one, {grams, millilitres, sources, why, notes})
@@ -229,7 +216,17 @@ function checkFacts(source: string, facts: ReceiptFacts): Said[] {
     const found = key.exec(yaml)
     return (span?.start ?? 0) + (found === null ? 0 : found.index + found[0].length)
   }
-  if (facts.oven !== undefined && readHeatWords(facts.oven, facts) === null)
+  const unknown: UnknownHeat[] = []
+  const oven = facts.oven === undefined ? null : readHeatWords(facts.oven, facts, unknown)
+  if (oven !== null && unknown.length > 0)
+    said.push({
+      at: at(/^oven:[ \t]*/m),
+      severity: 'warning',
+      rule: 'heat-unknown',
+      reason: `oven: “${unknown[0]!.text}” is no heat and no scale known here; what is left of “${facts.oven}” is read`,
+      suggest: 'write “a quick oven”, “350 °F”, “180 °C fan” or “gas mark 4”',
+    })
+  if (facts.oven !== undefined && oven === null)
     said.push({
       at: at(/^oven:[ \t]*/m),
       severity: 'warning',

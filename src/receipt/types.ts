@@ -44,6 +44,11 @@ export interface ReadIngredient extends Span {
   readonly takenAs?: 'gram'
   /** It is ours by how large the list's numbers are, since nothing in it is measured. */
   readonly takenBy?: 'size'
+  /**
+   * The baker's percentage that the text gives for it, where its amount is told so: percent of the flour's weight. Where the text gives a
+   * weight to reckon from, `amount` is in grams and `of` is the words of that weight.
+   */
+  readonly bakersPercent?: {readonly low: number; readonly high: number; readonly of?: string}
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
 }

@@ -195,6 +195,10 @@ const ABBREVIATIONS = new Set([
   'no',
   'approx',
   'ca',
+  'lg',
+  'lge',
+  'med',
+  'sm',
   'wt',
   'lb',
   'lbs',
@@ -405,7 +409,9 @@ function isFlourType(tokens: readonly Token[], at: number): boolean {
 
 /** Whether no word of flour stands before a sort or behind it. */
 function standsAlone(tokens: readonly Token[], at: number): boolean {
-  const [before, sort, after] = [tokens[at - 1], tokens[at + 1], tokens[at + 2]]
+  const [sort, after] = [tokens[at + 1], tokens[at + 2]]
+  // "Flour (tipo 00)"
+  const before = tokens[at - 1]?.word === '(' ? tokens[at - 2] : tokens[at - 1]
   if (sort === undefined || !/^(?:\d{3,4}|0{1,2})$/.test(sort.word)) return false
   const named =
     before?.kind === 'word' &&

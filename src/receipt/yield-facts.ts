@@ -22,7 +22,11 @@ export function readYields(section: Section, pieces: () => string | null = () =>
   const {made, counted, persons} = statedYields(section)
   // "Three pints. Serves 6.": a measure counts no vessels, so the people tell more.
   const things =
-    counted ?? (made !== null && persons === null ? made : null) ?? dividedYield(section) ?? piecesYield(section, pieces)
+    counted ??
+    (made !== null && persons === null ? made : null) ??
+    dividedYield(section) ??
+    piecesYield(section, pieces) ??
+    readyYield(section)
   if (things === null) return {serves: persons ?? made}
   return persons === null ? {serves: things} : {serves: things, feeds: persons}
 }
@@ -135,6 +139,38 @@ function piecesYield({tokens, blocks, source}: Section, thing: () => string | nu
     if (i > before + 1 && before >= 0 && !isOfDough(tokens, before, 1)) continue
     const one = found(before < 0 ? i : before, behind ? to + 1 : to, c.low)
     if (one !== null) return one
+  }
+  return null
+}
+
+/** How many words may stand between a count and its vessels, or a verb and its count: "butter and line six small oval tins". */
+const MOST_DESCRIBING = 4
+
+/** "Line six tartlet tins", "butter a dozen patty pans", "zwölf Förmchen einfetten": what is made ready is filled. */
+function readyYield({tokens, blocks, source}: Section): Yield | null {
+  const {vessels, verbs} = methodYields
+  for (let i = 0; i < tokens.length; i++) {
+    const {block} = tokens[i]!
+    if (blocks[block]!.kind === 'heading') continue
+    const c = count(tokens, i)
+    if (c === null || !Number.isInteger(c.low) || c.low < 2 || c.high > MOST_PIECES) continue
+    let k = pastSize(tokens, c.end)
+    while (k < c.end + 2 * MOST_DESCRIBING && tokens[k]?.block === block && !vessels.has(tokens[k]!.word)) {
+      const sized = pastSize(tokens, k)
+      if (sized > k) k = sized
+      else if (tokens[k]!.kind === 'word' && k - c.end < MOST_DESCRIBING) k++
+      else break
+    }
+    const vessel = tokens[k]
+    if (vessel?.block !== block || !vessels.has(vessel.word)) continue
+    let verb = i - 1
+    while (verb >= i - MOST_DESCRIBING && tokens[verb]?.block === block && /^(?:and|or|,|lightly|well)$/.test(tokens[verb]!.word))
+      verb--
+    const before = tokens[verb]?.block === block && verbs.ready.has(tokens[verb]!.word)
+    const behind = tokens[k + 1]?.block === block && verbs.ready.has(tokens[k + 1]!.word)
+    if (!before && !behind) continue
+    const [start, end] = [tokens[before ? verb : i]!.start, tokens[behind ? k + 1 : k]!.end]
+    return {text: source.slice(start, end), start, end, low: c.low, high: c.high, of: thingAt(tokens, k)}
   }
   return null
 }

@@ -547,7 +547,9 @@ export function statedYields(section: Section): StatedYields {
     // "Yield 10 x 350 g": so many, and what each weighs.
     const each = /^(?:x|×|à|a)$/.test(after(k)) && tokens[k + 1]?.kind === 'number' && WEIGHS.has(after(k + 2))
     if (named === '' && each && /^(?:makes|yields?|ergibt|menge|quantity)$/.test(t.word)) {
-      makes(phrase(i, k + 3, c, 'pieces'), i)
+      // "2 x 850 g loaves"
+      const thing = THINGS.has(after(k + 3)) || germanYields.has(after(k + 3))
+      makes(phrase(i, thing ? k + 4 : k + 3, c, thing ? thingAt(tokens, k + 3) : 'pieces'), i)
       continue
     }
     if (named === '') {

@@ -1,6 +1,7 @@
 import Fraction from 'fraction.js'
 import {fold, foldAll, kinds, lookUpItem, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
 import type {DishKind, Item, Range} from '../lexicon/schema.js'
+import {mixedIn} from '../lexicon/stage-heads.js'
 import {vessels} from '../lexicon/vessels.js'
 import {exactly, plus, scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
@@ -470,8 +471,8 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
       (each > usualEach / 4 || vesselNouns.has(fold(noun)))
     )
       return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, usual: usualEach, inferred}
-    // "One tray": that is what it is made for, whatever it weighs.
-    if (isSheet(shape) && vesselNouns.has(fold(noun))) {
+    // "One tray": that is what it is made for, whatever it weighs. "Six tartlet tins" stand on a sheet.
+    if (isSheet(shape) && vesselNouns.has(fold(noun)) && (yields <= 1 || each > usualEach / 4)) {
       const trays = Math.max(1, Math.round(yields))
       return {vessels: trays, pieces: null, each: mass === null ? usualEach : mass.likely / trays, usual: usualEach, inferred}
     }
@@ -944,11 +945,16 @@ function floorOf(fits: number, order: Order): number {
   return Math.max(fits, order.fills ?? 0)
 }
 
-/** The share of its weight that the heaviest part of a receipt has: crust and filling are not mixed together. */
+/**
+ * The share of its weight that the heaviest part of a receipt has: crust and filling are not mixed together. A sour, a sponge or a soaker goes
+ * into the dough, and is in the bowl with it.
+ */
 function largestPart(receipt: Receipt): number {
   const parts = new Map<string, number>()
-  for (const {part, grams, millilitres} of receipt.ingredients)
+  for (const {part: named, grams, millilitres} of receipt.ingredients) {
+    const part = mixedIn.has(named) ? '' : named
     parts.set(part, (parts.get(part) ?? 0) + (grams ?? millilitres ?? {likely: 0}).likely)
+  }
   const weights = [...parts.values()]
   const all = weights.reduce((sum, one) => sum + one, 0)
   return all > 0 ? Math.max(...weights) / all : 1

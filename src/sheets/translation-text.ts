@@ -1,6 +1,6 @@
 import type {Source} from '../lexicon/schema.js'
 import type {Ingredient, Message, OvenPhrase, Receipt, Translation, Yield} from '../receipt/types.js'
-import {durations, mass, temperatures, volume} from './figures.js'
+import {durations, mass, number, temperatures, volume} from './figures.js'
 import {allergenNames, cautionText, inWords, messageWords, oursValue, partName, sourceTitle} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
@@ -62,6 +62,11 @@ export function modernFigure(ingredient: Ingredient, style: Style): string {
   if (grams && !watery) parts.push(mass(grams, style))
   if (millilitres && isPoured(ingredient)) parts.push(volume(millilitres, style))
   if (parts.length > 0) return parts.join('; ')
+  const share = ingredient.bakersPercent
+  if (ingredient.amount === null && share !== undefined) {
+    const [low, high] = [number(share.low, 2, style), number(share.high, 2, style)]
+    return say(style.words, 'translate.percent', {percent: low === high ? low : `${low}–${high}`})
+  }
   if (ingredient.amount === null) return style.words['translate.indefinite']
   return style.words['translate.unconverted']
 }

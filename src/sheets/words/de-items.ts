@@ -684,6 +684,7 @@ export const deMeasures: Readonly<Record<string, string>> = {
   mouthful: 'Mundvoll',
   handful: 'Handvoll',
   pinch: 'Prise|Prisen',
+  becher: 'Becher',
   'point of a knife': 'Messerspitze|Messerspitzen',
   sixpence: 'Sixpence-Stück',
   shilling: 'Shilling-Stück',

@@ -262,6 +262,14 @@ export const deMessages: Book['sentences'] = [
     'in den Text des Rezepts schreiben, wie viel davon da ist, oder die Mengen selbst',
   ],
   [
+    '“{words}” is a share of the flour’s weight, and the receipt gives no weight to reckon from: its baker’s percentages are carried through without amounts',
+    '„{words}“ ist ein Anteil am Gewicht des Mehls, und das Rezept nennt kein Gewicht, von dem zu rechnen wäre: die Bäckerprozente bleiben ohne Mengen stehen',
+  ],
+  [
+    'write a weight into the receipt’s own text, as “Flour weight: 1 kg”, “Dough weight: 1.8 kg” or “2 loaves of 900 g”',
+    'ein Gewicht in den Text des Rezepts schreiben, wie „Mehlmenge: 1 kg“, „Teiggewicht: 1,8 kg“ oder „2 Brote à 900 g“',
+  ],
+  [
     '“{words}” in “{words2}” is no measure that this lexicon knows: the number is carried through without a weight',
     '„{words}“ in „{words2}“ ist kein Maß, das dieses Wörterbuch kennt: die Zahl wird ohne Gewicht weitergegeben',
   ],
@@ -338,6 +346,10 @@ export const deMessages: Book['sentences'] = [
   ['“{words}”: the temperatures disagree: {list}', '„{words}“: die Temperaturen widersprechen sich: {list}'],
   ['“{words}”: the temperatures disagree', '„{words}“: die Temperaturen widersprechen sich'],
   ['keep one of them, or write in the front matter: {line}', 'eine davon behalten, oder in den Kopf der Datei schreiben: {line}'],
+  [
+    'oven: “{words}” is no heat and no scale known here; what is left of “{words2}” is read',
+    'oven: „{words}“ ist keine Hitze und keine Skala, die hier bekannt ist; gelesen wird der Rest von „{words2}“',
+  ],
   ['oven: “{words}” is no heat known here', 'oven: „{words}“ ist keine Hitze, die hier bekannt ist'],
   [
     'write “a quick oven”, “350 °F”, “180 °C fan” or “gas mark 4”',

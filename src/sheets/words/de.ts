@@ -248,6 +248,7 @@ export const de: Words = {
   'translate.none': 'Kein Rezept gefunden.',
   'translate.noIngredients': 'In diesem Text wurden keine Zutaten gefunden.',
   'translate.indefinite': 'der Text nennt keine Menge',
+  'translate.percent': '{percent} % vom Gewicht des Mehls',
   'translate.unconverted': 'wie es dasteht',
   'translate.doubtful': 'zweifelhafte Lesung',
   'translate.other': 'oder: {reading} (zur Klärung „{settle}“ schreiben)',

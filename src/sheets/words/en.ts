@@ -249,6 +249,7 @@ export const en = {
   'translate.none': 'No receipt was found.',
   'translate.noIngredients': 'No ingredients were found in this text.',
   'translate.indefinite': 'the text gives no amount',
+  'translate.percent': '{percent} % of the weight of the flour',
   'translate.unconverted': 'as it stands',
   'translate.doubtful': 'doubtful reading',
   'translate.other': 'or: {reading} (to settle it, write “{settle}”)',
