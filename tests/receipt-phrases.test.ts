@@ -354,6 +354,8 @@ const lists: readonly Case[] = [
   ['- ½ cup each raisins and currants', '1/2 cup raisin', '1/2 cup currant'],
   ['| Ingredient | Amount |\n| --- | --- |\n| flour | 500 g |\n| butter | 4 oz |', '500 gram flour', '4 ounce butter'],
   ['| 2 cups | flour |\n| --- | --- |\n| 3 | eggs |', '2 cup flour', '3 count egg'],
+  // Without the line under its head.
+  ['| Flour | 500 g |\n|Butter|4 oz|\n  | gubbins | 60 g |  ', '500 gram flour', '4 ounce butter', '60 gram gubbin'],
   [
     'INGREDIENTS.--1/2 lb. of butter, 1/4 lb. of sugar, 3 eggs, the rind of 1 lemon, flour.',
     '1/2 pound butter',

@@ -69,6 +69,21 @@ describe('cutting a file into receipts', () => {
     )
   })
 
+  test('lines between bars are rows, with no line under their head, and keep their places', () => {
+    const source = '# Rolls\n\n| Flour | 500 g |\n  |Wasser|1/4 l|  \n\n| not a row\nof a table |\n'
+    const blocks = readBlocks(source, 0, source.length, true)
+    expect(blocks.map(({kind, text}) => [kind, text])).toEqual([
+      ['heading', 'Rolls'],
+      ['row', 'Flour | 500 g'],
+      ['row', 'Wasser | 1/4 l'],
+      ['paragraph', expect.stringContaining('not a row')],
+    ])
+    expect(blocks.map(({start, end}) => source.slice(start, end))[2]).toBe('|Wasser|1/4 l|')
+    const [section] = readSections(source, 'x.md', 0, {})
+    const told = section!.tokens.map((t) => source.slice(t.start, t.end))
+    for (const word of ['Flour', '500', 'Wasser']) expect(told).toContain(word)
+  })
+
   test('an “&c.” before an entity keeps its place', () => {
     const source = '&c. &amp; sugar'
     const [section] = readSections(source, 'x.md', 0, {})

@@ -147,10 +147,14 @@ describe('handouts by whom they are for', () => {
     for (const {path, html, table} of withTable()) {
       asked++
       const rows = minutes(plain(table))
-      const steps = new Set(rows.slice(1).map((at, i) => at - rows[i]!))
+      // From when the oven is ready, and then at full hours.
+      expect(rows[0], path).toBe(day.plan.ready)
+      const [, next, ...later] = rows
+      expect(next! - rows[0]!, path).toBeLessThanOrEqual(60)
+      const steps = new Set(later.map((at, i) => at - rows[i + 1]!))
       expect(steps.size, `${path}: ${rows.join()}`).toBe(1)
       const [from, to] = minutes(/between about[^;]*/.exec(plain(html))![0]) as [number, number]
-      expect(from, path).toBeGreaterThanOrEqual(rows[0]! - 60)
+      expect(from, path).toBeGreaterThanOrEqual(rows[0]!)
       expect(to, path).toBeLessThanOrEqual(rows.at(-1)!)
     }
     expect(asked).toBeGreaterThan(5)

@@ -233,7 +233,8 @@ function tooSoon(dish: Dish, drawn: number, day: Day): Message | null {
     severity: 'warning',
     rule: 'stands',
     reason: `${dish.title}: drawn ${writeDuration(wanted - drawn)} before it is wanted, and eaten hot`,
-    suggest: 'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or light the fire later',
+    suggest:
+      'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or for the rest later, so that the fire may be lit later',
   }
 }
 

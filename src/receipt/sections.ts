@@ -271,6 +271,9 @@ class Weaver {
 const isEscapable = (c: number): boolean =>
   (c >= 33 && c <= 47) || (c >= 58 && c <= 64) || (c >= 91 && c <= 96) || (c >= 123 && c <= 126)
 
+/** A line of a table, of two cells or more. */
+const BARRED = /^\s*\|[^|]*\|.*\|\s*$/
+
 /** Turn one parsed stretch into blocks. */
 class BlockMaker {
   readonly blocks: Block[] = []
@@ -315,11 +318,49 @@ class BlockMaker {
     }
   }
 
+  /**
+   * A table written without the line under its head is a paragraph to the parser: lines that begin and end with a bar. To who wrote it each
+   * is a row.
+   *
+   * @returns False where the paragraph is none.
+   */
+  private rowsOf(paragraph: Nodes): boolean {
+    const start = this.startOf(paragraph)
+    const lines = this.source.slice(start, this.endOf(paragraph)).split('\n')
+    if (lines.length < 2 || !lines.every((line) => BARRED.test(line))) return false
+    let at = start
+    for (const line of lines) {
+      const weaver = new Weaver(this.source)
+      let from = at + line.indexOf('|') + 1
+      line
+        .slice(line.indexOf('|') + 1, line.lastIndexOf('|'))
+        .split('|')
+        .forEach((cell, index) => {
+          const text = cell.trim()
+          const begins = from + cell.indexOf(text)
+          if (index > 0) weaver.mark(' | ', begins)
+          weaver.add(text, begins, begins + text.length)
+          from += cell.length + 1
+        })
+      if (weaver.text !== '')
+        this.blocks.push({
+          kind: 'row',
+          text: weaver.text,
+          pieces: weaver.pieces,
+          start: at + line.search(/\S/),
+          end: at + line.trimEnd().length,
+        })
+      at += line.length + 1
+    }
+    return true
+  }
+
   /** @param kind what paragraphs in here are */
   walk(node: Nodes, kind: BlockKind): void {
     switch (node.type) {
       case 'heading':
       case 'paragraph': {
+        if (node.type === 'paragraph' && this.rowsOf(node)) break
         const weaver = new Weaver(this.source)
         for (const child of node.children) this.inline(child, weaver)
         this.finish(node.type === 'heading' ? 'heading' : kind, weaver, node)

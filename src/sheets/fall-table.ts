@@ -10,12 +10,12 @@ export interface FallRow {
 
 const ROWS = 8
 
-/** Eight moments of the falling oven, for the class to read a time from. */
+/** Eight moments of the falling oven, for the class to read a time from: when it is ready, which is when the first bread goes in, and full hours after that. */
 export function fallTable(plan: Plan, until: number): FallRow[] {
-  const first = Math.ceil(plan.ready / 60) * 60
+  const hour = Math.floor(plan.ready / 60) * 60 + 60
   // Every hour, or at longer steps where the answer lies further on: it must be there to be read.
-  const step = Math.max(60, Math.ceil((until - first) / (ROWS - 1) / 30) * 30)
-  return Array.from({length: ROWS}, (_, i) => first + i * step).map((at) => ({
+  const step = Math.max(60, Math.ceil((until - hour) / (ROWS - 2) / 30) * 30)
+  return [plan.ready, ...Array.from({length: ROWS - 1}, (_, i) => hour + i * step)].map((at) => ({
     at,
     celsius: valueAt(plan.forecast.baking.likely, plan.forecast.step, plan.lit, at),
   }))
@@ -43,7 +43,8 @@ export function readSpan(
 ): ReadSpan {
   const [from, to] = readOn(rows, start, ready, scale)
   const off = others.flatMap((other) => readOn(rows, start, ready, other).map((at, i) => Math.abs(at - (i === 0 ? from : to))))
-  const step = (rows[1]?.at ?? 0) - (rows[0]?.at ?? 0)
+  // The first step may be shorter than the others.
+  const step = (rows.at(-1)?.at ?? 0) - (rows.at(-2)?.at ?? 0)
   return {from, to, within: Math.max(toFive(step / 4), ...off)}
 }
 

@@ -101,8 +101,8 @@ export const deMessages: Book['sentences'] = [
     '{dish}: wird heiß gegessen, und {n} h {n2} min vorher ausgezogen',
   ],
   [
-    'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or light the fire later',
-    'heiß halten, oder rasch abkühlen und durcherhitzen; oder früher bestellen, oder das Feuer später anzünden',
+    'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or for the rest later, so that the fire may be lit later',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder früher bestellen, oder das Übrige später, damit das Feuer später brennen kann',
   ],
   ['{dish}: drawn {n} min later than wanted', '{dish}: {n} min später ausgezogen als gewünscht'],
   ['{dish}: drawn {n} h later than wanted', '{dish}: {n} h später ausgezogen als gewünscht'],
