@@ -51,6 +51,53 @@ describe('a log without a fire', () => {
   })
 })
 
+describe('what the log does not tell of', () => {
+  it('is thought done in its order: drawn before what was to be drawn after it, and set in where nothing is thought to stand still', () => {
+    const {day, oven, receipts} = readDayFolder('corpus-demo')
+    const made = makePlan({oven, day, receipts})
+    const {plan, problem} = made
+    const all = plan.loads.flatMap(({at, dishes}) => dishes.map(({dish: id, draw}) => ({id, at, out: draw.likely})))
+    const fileOf = (id: string): string => problem.dishes.find((d) => d.id === id)!.file.replace(/^.*\/|\.md$/g, '')
+    // Of three, the first is to be drawn before the third, and the second is set in, long after its time, while the first is in.
+    const LATE = 100
+    let tried = 0
+    for (const first of all)
+      for (const third of all) {
+        const second = all.filter((z) => z.at > first.at && z.at < first.out).at(-1)
+        if (
+          !second ||
+          third.out <= first.out ||
+          third.out > first.out + LATE - 10 ||
+          third.id === second.id ||
+          third.at > first.at
+        )
+          continue
+        if (first.out > 1440 || third.out > 1440) continue
+        tried++
+        const rows = [
+          [first.at, first.id, 'set in'],
+          [third.at, third.id, 'set in'],
+          [second.at + LATE, second.id, 'set in'],
+          [third.out + 5, third.id, 'drawn'],
+        ] as const
+        const now = Math.max(...rows.map(([at]) => at))
+        const lines = [...rows].sort(([a], [b]) => a - b).map(([at, id, what]) => `| ${clock(at)} | ${fileOf(id)} | ${what} | |`)
+        const {log} = readLog(
+          `---\ndate: ${day.date}\nlit: ${clock(plan.lit)}\nraked: ${clock(plan.raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${lines.join('\n')}\n`,
+          'log.md',
+        )
+        const again = planAgain({oven, day, now, options: {effort: 'quick'}}, problem, plan, log!)
+        const {set} = again.problem.done!
+        const was = `${first.id}, ${second.id}, ${third.id}`
+        expect(set.find((s) => s.dish === first.id)?.drawn, was).toBeLessThanOrEqual(third.out + 5)
+        // Nothing is thought to stand where something else does.
+        const broken = check(again.problem, again.plan).filter(({rule}) => rule === 'overlap')
+        expect(broken, was).toEqual([])
+      }
+    expect(tried).toBeGreaterThan(0)
+  }, 60_000)
+})
+
 describe('a log that calls dishes by their titles', () => {
   const named = (dishes: readonly {id: string; title: string; file: string}[], ...names: readonly string[]): unknown[] => {
     const log = logOf(
