@@ -100,7 +100,7 @@ function isMoment(tokens: readonly Token[], from: number): boolean {
   let k = from - 1
   let several = false
   while (k > 0 && tokens[k]!.block === block && /^(?:,|and|&)$/.test(tokens[k]!.word)) {
-    while (/^(?:,|and|&)$/.test(tokens[k]!.word)) k--
+    while (k > 0 && /^(?:,|and|&)$/.test(tokens[k]!.word)) k--
     const number = tokens[k]!
     if (number.kind !== 'number' || last.kind !== 'number' || number.num >= last.num) return false
     several = true
