@@ -562,7 +562,7 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
             if (
               value.value < 1 &&
               (unit.id !== measure.id || more.value.value < 1) &&
-              (RATIOS[unit.id]![0] !== 'spoons' || more.figure)
+              (RATIOS[unit.id]?.[0] !== 'spoons' || more.figure)
             ) {
               add(less ? value.times(Exact.of(-1)) : value)
               next = unit.next
