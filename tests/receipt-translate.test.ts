@@ -238,6 +238,18 @@ describe('translate', () => {
   it('names the allergens of Regulation (EU) 1169/2011, annex II', () => {
     expect(one.allergens).toEqual(expect.arrayContaining(['egg', 'milk', 'wheat']))
   })
+  it.each([
+    ['100 g tahini', ['sesame']],
+    ['100 g almond butter', ['nuts']],
+    ['2 tbsp za’atar', ['sesame']],
+    ['60 g mixed seeds', ['sesame']],
+    ['60 g Saaten', ['sesame']],
+    ['1 tsp nigella seeds', []],
+  ])('of %s: %j', (line, allergens) => {
+    const {receipts} = translate(`# Crackers\n\n- ${line}\n\nBake 20 minutes at 180 °C.\n`, {file: 'x.md'})
+    expect(receipts[0]!.allergens ?? []).toEqual(allergens)
+    expect(receipts[0]!.ingredients.map(({known}) => known ?? true)).toEqual([true])
+  })
 
   it('raises cautions by items, and by words, with a source', () => {
     const iced = translate('# Icing\n\nBeat the whites of two eggs with half a pound of sugar for the icing; use it raw.\n', {

@@ -126,6 +126,8 @@ export const germanNames: Readonly<Record<string, string>> = {
   'desiccated coconut': 'Kokosraspel, Kokosraspeln, Kokosflocken',
   'sunflower seed': 'Sonnenblumenkerne',
   'pumpkin seed': 'Kürbiskerne',
+  'mixed seed': 'Saatenmischung, Saaten, Körnermischung, Kernemischung',
+  'nigella seed': 'Schwarzkümmel',
   linseed: 'Leinsamen, Leinsaat',
   'sesame seed': 'Sesam, Sesamsamen, Sesamsaat',
   'anise seed': 'Anis, Anissamen',

@@ -767,11 +767,20 @@ export const fruit = itemRows([
   {
     id: 'nut butter',
     group: 'nut',
-    spellings: 'almond butter, tahini, sesame paste',
+    spellings: 'almond butter',
     density: span(1, 1.057, 1.1),
     densitySource: 'memory',
-    allergens: ['nuts', 'sesame'],
+    allergens: ['nuts'],
     sources: ['memory'],
-    note: 'by the nut or seed: read the label',
+    note: 'by the nut: read the label',
+  },
+  {
+    id: 'tahini',
+    group: 'nut',
+    spellings: 'sesame paste, sesame butter, tahin, tahina',
+    density: span(1, 1.02, 1.08),
+    densitySource: 'memory',
+    allergens: ['sesame'],
+    sources: ['memory'],
   },
 ])
