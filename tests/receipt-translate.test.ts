@@ -238,6 +238,7 @@ describe('translate', () => {
   it('names the allergens of Regulation (EU) 1169/2011, annex II', () => {
     expect(one.allergens).toEqual(expect.arrayContaining(['egg', 'milk', 'wheat']))
   })
+  // What each is made of: common practice, no source; that it is to be named: the same annex.
   it.each([
     ['100 g tahini', ['sesame']],
     ['100 g almond butter', ['nuts']],

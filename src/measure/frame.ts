@@ -88,22 +88,16 @@ export function frameOf(input: FrameInput): Frame {
     frameRows.filter((row) => row.says === says).flatMap((row) => found(row, said) ?? [])
   const modern = signs('modern')
   if (year === null && (modern.length === 0 || signs('old').length > 0)) return {year, place, told: null}
-  const us = place === null ? signs('us') : []
-  const uk = place === null ? signs('uk') : []
-  const au = place === null ? signs('au') : []
+  const by = {us: signs('us'), uk: signs('uk'), au: signs('au')}
   // British and Australian receipts have most of their words in common.
-  const country =
-    us.length > 0 && uk.length + au.length > 0 ? null : us.length > 0 ? 'us' : au.length > 0 ? 'au' : uk.length > 0 ? 'uk' : null
+  const british = by.au.length > 0 ? 'au' : by.uk.length > 0 ? 'uk' : null
+  const american = by.us.length > 0 ? 'us' : null
+  const country = place !== null || (american && british) ? null : (american ?? british)
   if (year !== null && country === null) return {year, place, told: null}
-  const by = [
-    ...new Set([
-      ...(country === 'us' ? us : country === 'au' ? au : country === 'uk' ? uk : []),
-      ...(year === null ? modern : []),
-    ]),
-  ].slice(0, 3)
+  const words = [...new Set([...(country === null ? [] : by[country]), ...(year === null ? modern : [])])].slice(0, 3)
   return {
     year: year ?? MODERN_YEAR,
     place: place ?? (country === null ? null : COUNTRY[country]),
-    told: `read as a ${year === null ? 'modern ' : ''}${country === null ? '' : DEMONYM[country]}receipt, for it says ${by.map((word) => `“${word}”`).join(', ')}`,
+    told: `read as a ${year === null ? 'modern ' : ''}${country === null ? '' : DEMONYM[country]}receipt, for it says ${words.map((word) => `“${word}”`).join(', ')}`,
   }
 }

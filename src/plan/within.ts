@@ -1,5 +1,5 @@
 import type {HeatNeed} from '../scale/types.js'
-import {celsiusAt, doseNeeded, doseTable} from './curve.js'
+import {celsiusAt, doseNeeded, doseTable, heatTable} from './curve.js'
 import {doseBetween, staysIn} from './keeps.js'
 import {choiceAt, choosing, type Model} from './model.js'
 import {rules} from './rules.js'
@@ -75,7 +75,8 @@ export function within(
 ): {model: Model; start: Int32Array} {
   const {curve, phase} = whole.program
   const start = new Int32Array(whole.jobs.length).fill(-1)
-  const heats = [0, 1, 2, 3].map((w) => Float64Array.from({length: whole.ticks}, (_, tick) => celsiusOn(whole, w, tick)))
+  const heats = [0, 1, 2, 3].map((w) => heatTable(curve, w))
+  const minute = (tick: number): number => tick * rules.tick + phase
   const taken = whole.jobs.map(({dish: {need}, since}, u): Uint32Array => {
     const [s, e, where] = [whole.s[u]!, whole.e[u]!, whole.where[u]!]
     const margins = marginsOf(need)
@@ -90,11 +91,11 @@ export function within(
       if (o === mine || since !== null) return true
       const w = where[o]!
       const heat = heats[w]!
-      const at = heat[s[o]!]!
-      if (at < low || at > high || heat[e[o]!]! < end) return false
+      const at = heat[minute(s[o]!)]!
+      if (at < low || at > high || heat[minute(e[o]!)]! < end) return false
       if (dose === 0) return true
       const table = doseTable(curve, w, need.done)
-      const by = (tick: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(tick * rules.tick + phase)))]!
+      const by = (tick: number): number => table[Math.max(0, Math.min(table.length - 1, minute(tick)))]!
       return by(e[o]!) - by(s[o]!) >= dose
     }
     const inside = new Uint32Array(s.length)

@@ -20,6 +20,9 @@ const HUNDREDTH = Exact.of(1, 100)
 /** No share is larger: it is no percentage of the flour. Common practice, no source. */
 const MOST = 500
 
+/** Stands between the two figures of a range. */
+const RANGE = /^(?:-|—|to|bis)$/
+
 const plainNumber = ({tokens}: View, at: number, to: number): Exact | null => {
   const token = at < to ? tokens[at]! : undefined
   return token?.kind === 'number' && token.den > 0 ? Exact.of(token.num, token.den) : null
@@ -32,7 +35,7 @@ export function percentAt(view: View, at: number, to: number): (BakersShare & {r
   let next = signs.match(view.words, at + 1, to)
   const dash = next > 0 ? next : at + 1
   let high = low
-  if (dash < to && /^(?:-|—|to|bis)$/.test(view.words[dash]!)) {
+  if (dash < to && RANGE.test(view.words[dash]!)) {
     const other = plainNumber(view, dash + 1, to)
     const end = other === null ? -1 : signs.match(view.words, dash + 2, to)
     if (other !== null && end > 0 && other.value > low.value) {
@@ -51,7 +54,7 @@ export function percentCell(view: View, from: number, to: number): BakersShare |
   const low = plainNumber(view, from, to)
   if (low === null || low.value <= 0 || low.value > MOST) return null
   if (to - from === 1) return {low: low.times(HUNDREDTH), high: low.times(HUNDREDTH)}
-  const high = to - from === 3 && /^(?:-|—|to|bis)$/.test(view.words[from + 1]!) ? plainNumber(view, from + 2, to) : null
+  const high = to - from === 3 && RANGE.test(view.words[from + 1]!) ? plainNumber(view, from + 2, to) : null
   return high === null || high.value <= low.value ? null : {low: low.times(HUNDREDTH), high: high.times(HUNDREDTH)}
 }
 

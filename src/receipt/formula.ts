@@ -4,7 +4,7 @@ import {span} from '../lexicon/row.js'
 import {readAmount, readQuantity} from './amounts.js'
 import {HYDRATION, percentText, wordsOf} from './baker-percent.js'
 import type {BakersShare, Draft} from './entries.js'
-import {Exact, ONE} from './exact.js'
+import {Exact} from './exact.js'
 import {Phrases, type View} from './view.js'
 
 /**
@@ -46,15 +46,18 @@ const isFlour = ({row}: Draft): boolean => FLOURS.has(row?.group ?? '')
 const sum = (all: readonly Exact[]): Exact => all.reduce((total, one) => total.plus(one), Exact.of(0))
 const over = (a: Exact, b: Exact): Exact => a.times(Exact.of(b.den, b.num))
 
-const PER_GRAM: Readonly<Record<string, Exact>> = {
-  gram: ONE,
-  kilogram: Exact.of(1000),
-  pound: Exact.of(45359237, 100000),
-  ounce: Exact.of(45359237, 1600000),
-}
+/** Billionths of a gram, in which the lexicon's figures are whole numbers. */
+const BILLION = 1e9
+/** Grams in what a formula is weighed by, by the lexicon's rows. */
+const GRAMS: ReadonlyMap<string, Exact> = new Map(
+  ['gram', 'kilogram', 'pound', 'ounce'].map((id) => [
+    id,
+    Exact.of(Math.round(lookUpMeasure(id)!.sizes[0]!.size.likely * BILLION), BILLION),
+  ]),
+)
 /** Grams of an entry that is weighed; null for any other. */
 function gramsOf(low: Exact | null, measure: string): Exact | null {
-  const factor = PER_GRAM[measure]
+  const factor = GRAMS.get(measure)
   return low === null || factor === undefined ? null : low.times(factor)
 }
 

@@ -1,7 +1,7 @@
 import {kinds} from '../lexicon/kinds.js'
 import {writeDuration} from '../measure/quantity.js'
 import {signsOf} from '../plan/own-signs.js'
-import {listed, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
+import {listed, type PhraseId, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
 import {bySight} from '../scale/dishes.js'
 import {clock, clockBeside, difference, fahrenheit, kitchen, length, temperature, wood} from './figures.js'
@@ -86,12 +86,7 @@ export function stepWords(step: Step, problem: PlanProblem, style: Style): StepW
     // A dish that cannot be done before its time has nothing to be looked for early; nor one at its latest to be waited for.
     ifAhead: outOf(words.ifAhead, 'early', (early) => early >= step.at) ? null : said(words.ifAhead, step.ifAhead),
     ifBehind: outOf(words.ifBehind, 'late', (late) => late <= step.at)
-      ? speak(
-          words.ifBehind!.id === 'behind draw hot'
-            ? phrase('behind draw hot late', words.ifBehind!.values)
-            : phrase('behind draw late'),
-          voice,
-        )
+      ? speak(phrase(atLatest[words.ifBehind!.id]!, words.ifBehind!.values), voice)
       : said(words.ifBehind, step.ifBehind),
   }
 }
@@ -117,16 +112,17 @@ export function wordsInTurn(problem: PlanProblem, style: Style): (step: Step) =>
   }
 }
 
+/** What is said of a draw that is not done, and the same where it is at its latest already. */
+const atLatest: Readonly<Partial<Record<string, PhraseId>>> = {
+  'behind draw': 'behind draw late',
+  'behind draw hot': 'behind draw hot late',
+}
+
 /** Whether a phrase has a time that makes it idle. */
 function outOf(words: Phrase | null, name: 'early' | 'late', idle: (minutes: number) => boolean): boolean {
   const value = words?.values[name]
-  return (
-    words !== null &&
-    / draw(?: hot)?$/.test(words.id) &&
-    typeof value === 'object' &&
-    'value' in value &&
-    idle(Math.round(value.value))
-  )
+  const timed = words !== null && (name === 'early' ? words.id === 'ahead draw' : words.id in atLatest)
+  return timed && typeof value === 'object' && 'value' in value && idle(Math.round(value.value))
 }
 
 /** The signs of the dishes a step draws. */
