@@ -128,15 +128,20 @@ const LONGER = 4
 export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
   const limits = ways.large ? LARGE_DAY : SMALL_DAY
   const fires = [...looks].sort((a, b) => woodOf(a.option) - woodOf(b.option) || a.index - b.index)
-  for (const [i, look] of fires.entries()) {
-    ways.look(look, 1, 11)
-    ways.tick((0.3 * (i + 1)) / fires.length)
+  const looked = new Set<number>()
+  const lookedAt = (i: number): Look => {
+    const look = fires[i]!
+    if (!looked.has(i)) {
+      looked.add(i)
+      ways.look(look, 1, 11)
+      ways.tick((0.3 * looked.size) / fires.length)
+    }
+    return look
   }
-  const least = Math.min(...fires.map((l) => l.price))
-  const first = fires.findIndex((l) => l.price <= least)
+  const first = lowest(fires.length, (i) => lookedAt(i).price)
   const promising: Promised[] = []
   for (let i = first; i >= 0; i--) {
-    const promised = ways.promised(fires[i]!)
+    const promised = ways.promised(lookedAt(i))
     if (promised.out > limits.out && i < first) break
     if (promised.out <= limits.out) promising.push(promised)
   }
@@ -160,7 +165,27 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
   }
   for (const promised of promising) if (fails < limits.fails) climb(promised)
   // A longer one only where these do not hold it.
-  for (let i = first + 1; i < fires.length && !best && fails < limits.fails; i++) climb(ways.promised(fires[i]!))
+  for (let i = first + 1; i < fires.length && !best && fails < limits.fails; i++) climb(ways.promised(lookedAt(i)))
+  return best
+}
+
+/** Fires on which the day comes dearer, one after another, before what lies beyond is not looked at. */
+const DEARER = 2
+
+/**
+ * The cheapest of the fires. The price falls while a longer fire gives places and rises once it only burns more, with a bump here and there;
+ * so it is followed downhill from the middle, to either side.
+ */
+function lowest(fires: number, price: (fire: number) => number): number {
+  const middle = fires >> 1
+  let best = middle
+  for (const step of [-1, 1]) {
+    for (let i = middle + step, dearer = 0; i >= 0 && i < fires && dearer < DEARER; i += step) {
+      const cheaper = price(i) < price(best) || (price(i) === price(best) && i < best)
+      if (cheaper) best = i
+      dearer = cheaper ? 0 : dearer + 1
+    }
+  }
   return best
 }
 
