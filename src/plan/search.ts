@@ -50,6 +50,23 @@ export class State {
   /** Crusts (`Job.order` 2) that stay through each tick. */
   readonly crusts: Int32Array
   readonly share: readonly [number, number, number]
+  /** What a model says, copied: models and jobs come in many shapes, and what runs on one shape alone runs several times as fast. */
+  readonly s: Model['s']
+  readonly e: Model['e']
+  readonly where: Model['where']
+  private readonly price: Model['cost']
+  private readonly ticks: number
+  private readonly opening: number
+  private readonly mostHands: number
+  private readonly apart: boolean
+  /** Floor of each part, m², and what is left of it beside a lane. */
+  private readonly floor: Float64Array
+  private readonly narrow: Float64Array
+  readonly area: Float64Array
+  private readonly handling: Float64Array
+  private readonly order: Uint8Array
+  /** 1 for each job that is in the oven already. */
+  readonly old: Uint8Array
   readonly cutCount: Int32Array
   readonly cutsOf: number[][]
   /** Per job, ticks at which it may not be set in: the true floor refused it there. */
@@ -76,6 +93,20 @@ export class State {
     this.crusts = new Int32Array(model.ticks)
     this.orders = [0, 1, 2].map(() => new Int32Array(model.ticks))
     this.share = [model.floor[0] / model.floorTotal, model.floor[1] / model.floorTotal, model.floor[2] / model.floorTotal]
+    this.s = model.s
+    this.e = model.e
+    this.where = model.where
+    this.price = model.cost
+    this.ticks = model.ticks
+    this.opening = model.opening
+    this.mostHands = model.hands
+    this.apart = model.apart ?? false
+    this.floor = Float64Array.from(model.floor)
+    this.narrow = this.floor.map((area) => area * (1 - model.lane))
+    this.area = Float64Array.from(model.jobs, (job) => job.area)
+    this.handling = Float64Array.from(model.jobs, (job) => job.handling)
+    this.order = Uint8Array.from(model.jobs, (job) => job.order)
+    this.old = Uint8Array.from(model.jobs, (job) => (job.since === null ? 0 : 1))
     this.gone = n
     this.cutCount = new Int32Array(cuts.length)
     this.cutsOf = model.jobs.map(() => [])
@@ -85,16 +116,16 @@ export class State {
   }
 
   get cost(): number {
-    return this.base + this.doors * this.model.opening + this.gone * missing
+    return this.base + this.doors * this.opening + this.gone * missing
   }
 
   private change(u: number, o: number, sign: 1 | -1): void {
-    const m = this.model
-    const s = m.s[u]![o]!
-    const e = m.e[u]![o]!
-    const w = m.where[u]![o]!
-    const area = m.jobs[u]!.area * sign
-    const old = m.jobs[u]!.since !== null
+    const s = this.s[u]![o]!
+    const e = this.e[u]![o]!
+    const w = this.where[u]![o]!
+    const area = this.area[u]! * sign
+    const old = this.old[u] === 1
+    const order = this.order[u]!
     for (let z = 0; z < 3; z++) {
       const a = w === 3 ? area * this.share[z]! : w === z ? area : 0
       if (a === 0) continue
@@ -103,14 +134,14 @@ export class State {
       for (let t = Math.max(0, s); t < e; t++) inside[t]! += a
       for (let t = Math.max(0, s + 1); t < e; t++) through[t]! += a
     }
-    if (m.jobs[u]!.order === 2) for (let t = Math.max(0, s + 1); t < e; t++) this.crusts[t]! += sign
+    if (order === 2) for (let t = Math.max(0, s + 1); t < e; t++) this.crusts[t]! += sign
     // Reaching the back needs a lane through the middle and the mouth; reaching the middle, through the mouth.
-    const handling = m.jobs[u]!.handling * sign
+    const handling = this.handling[u]! * sign
     if (!old) {
       if (w === 0 || w === 3) this.lanes[1]![s]! += sign
       if (w !== 2) this.lanes[2]![s]! += sign
       this.hands[s]! += handling
-      this.orders[m.jobs[u]!.order]![s]! += sign
+      this.orders[order]![s]! += sign
       if (sign === 1 ? this.openings[s]!++ === 0 : --this.openings[s]! === 0) this.doors += sign
     }
     if (w === 0 || w === 3) this.lanes[1]![e]! += sign
@@ -121,7 +152,7 @@ export class State {
       const c = this.cuts[i]!
       if (s <= c.from && e > c.from) this.cutCount[i]! += sign
     }
-    this.base += m.cost[u]![o]! * sign
+    this.base += this.price[u]![o]! * sign
     this.gone -= sign
     this.chosen[u] = sign === 1 ? o : -1
   }
@@ -144,7 +175,7 @@ export class State {
   }
 
   /** True when a set-in at this tick keeps the half hour between what falls from very hot and crusts. */
-  private inOrder(order: 0 | 1 | 2, s: number): boolean {
+  private inOrder(order: number, s: number): boolean {
     if (order === 0 || s < 0) return true
     const gap = rules.settleIn.minutes / rules.tick
     const others = this.orders[order === 1 ? 2 : 1]!
@@ -154,8 +185,8 @@ export class State {
   }
 
   /** True when nothing is set in to fall while a crust bakes, or where that is not asked. */
-  private isApart(order: 0 | 1 | 2, s: number, e: number): boolean {
-    if (!this.model.apart || order === 0) return true
+  private isApart(order: number, s: number, e: number): boolean {
+    if (!this.apart || order === 0) return true
     if (order === 1) return s < 0 || this.crusts[s] === 0
     for (let t = Math.max(0, s + 1); t < e; t++) if (this.orders[1]![t]! > 0) return false
     return true
@@ -163,24 +194,24 @@ export class State {
 
   /** True when the choice keeps every limit, given what else is in. */
   allows(u: number, o: number): boolean {
-    const m = this.model
-    const job = m.jobs[u]!
-    const s = m.s[u]![o]!
-    const e = m.e[u]![o]!
-    const w = m.where[u]![o]!
-    const eps = 1e-9
-    if (job.since === null && this.hands[s]! + job.handling > m.hands + eps) return false
-    if (job.since === null && !this.inOrder(job.order, s)) return false
-    if (!this.isApart(job.order, s, e)) return false
-    if (this.hands[e]! + job.handling > m.hands + eps) return false
+    const s = this.s[u]![o]!
+    const e = this.e[u]![o]!
+    const w = this.where[u]![o]!
+    const area = this.area[u]!
+    const order = this.order[u]!
+    const old = this.old[u] === 1
+    const spare = this.mostHands + 1e-9 - this.handling[u]!
+    if (!old && (this.hands[s]! > spare || !this.inOrder(order, s))) return false
+    if (!this.isApart(order, s, e)) return false
+    if (this.hands[e]! > spare) return false
     for (let z = 0; z < 3; z++) {
-      const a = w === 3 ? job.area * this.share[z]! : w === z ? job.area : 0
-      const limit = m.floor[z]! * (1 + 1e-6)
-      const narrow = m.floor[z]! * (1 - m.lane)
+      const a = w === 3 ? area * this.share[z]! : w === z ? area : 0
+      const limit = this.floor[z]! * (1 + 1e-6)
+      const narrow = this.narrow[z]!
       const through = this.through[z]!
       if (z > 0 && (w === 3 || w < z)) {
         // Its own lane past what stays.
-        if (job.since === null && through[s]! > narrow) return false
+        if (!old && through[s]! > narrow) return false
         if (through[e]! > narrow) return false
       }
       if (a === 0) continue
@@ -214,30 +245,30 @@ export class State {
 
   /** Ask of every tick, once for all choices of a job, whether it may be set in and drawn there, and how long the floor is free then. */
   private sweep(u: number, ban: number): void {
-    const m = this.model
-    const job = m.jobs[u]!
+    const area = this.area[u]!
+    const order = this.order[u]!
     const {from, to, wheres} = this.span(u)
     const refused = this.refused[u]
-    const spare = m.hands + 1e-9 - job.handling
+    const spare = this.mostHands + 1e-9 - this.handling[u]!
     const {hands, open, taken, until, ends} = this
     for (let t = from; t <= to; t++) {
       if (t === ban || hands[t]! > spare) open[t] = 0
-      else if (refused?.has(t) || (job.order !== 0 && !this.inOrder(job.order, t))) open[t] = 1
-      else open[t] = job.order === 1 && !this.isApart(1, t, t) ? 1 : 3
+      else if (refused?.has(t) || (order !== 0 && !this.inOrder(order, t))) open[t] = 1
+      else open[t] = order === 1 && !this.isApart(1, t, t) ? 1 : 3
     }
     // A crust has to be out when something is set in to fall.
-    const barrier = m.apart && job.order === 2 ? this.orders[1]! : null
+    const barrier = this.apart && order === 2 ? this.orders[1]! : null
     const through1 = this.through[1]!
     const through2 = this.through[2]!
-    const narrow1 = m.floor[1] * (1 - m.lane)
-    const narrow2 = m.floor[2] * (1 - m.lane)
+    const narrow1 = this.narrow[1]!
+    const narrow2 = this.narrow[2]!
     for (const w of wheres) {
-      const first = w * m.ticks
+      const first = w * this.ticks
       taken.fill(0, from, to + 1)
       for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {
-        const a = w === 3 ? job.area * this.share[z]! : job.area
-        const room = m.floor[z]! * (1 + 1e-6) - a
-        const beside = m.floor[z]! * (1 - m.lane) - a
+        const a = w === 3 ? area * this.share[z]! : area
+        const room = this.floor[z]! * (1 + 1e-6) - a
+        const beside = this.narrow[z]! - a
         const inside = this.inside[z]!
         const lanes = this.lanes[z]!
         const through = this.through[z]!
@@ -247,7 +278,7 @@ export class State {
         }
       }
       // The next tick at which it could not stand there while it stays.
-      let bad = m.ticks + 1
+      let bad = this.ticks + 1
       for (let t = to; t >= from; t--) {
         // Its own lane past what stays.
         const barred = w !== 2 && (through2[t]! > narrow2 || (w !== 1 && through1[t]! > narrow1))
@@ -265,13 +296,16 @@ export class State {
   private span(u: number): {from: number; to: number; wheres: number[]} {
     const found = this.spans[u]
     if (found) return found
-    let from = this.model.ticks
+    let from = this.ticks
     let to = 0
     const wheres = [false, false, false, false]
-    for (let o = 0; o < this.model.s[u]!.length; o++) {
-      from = Math.min(from, Math.max(0, this.model.s[u]![o]!))
-      to = Math.max(to, this.model.e[u]![o]!)
-      wheres[this.model.where[u]![o]!] = true
+    const s = this.s[u]!
+    const e = this.e[u]!
+    const where = this.where[u]!
+    for (let o = 0; o < s.length; o++) {
+      from = Math.min(from, Math.max(0, s[o]!))
+      to = Math.max(to, e[o]!)
+      wheres[where[o]!] = true
     }
     const made = {from, to, wheres: [0, 1, 2, 3].filter((w) => wheres[w])}
     this.spans[u] = made
@@ -286,17 +320,14 @@ export class State {
    * @returns Index of the choice and the rise in cost; −1 where there is none.
    */
   best(u: number, ban = -1): {o: number; cost: number} {
-    const m = this.model
-    const cost = m.cost[u]!
-    const s = m.s[u]!
-    const e = m.e[u]!
-    const where = m.where[u]!
-    const job = m.jobs[u]!
+    const cost = this.price[u]!
+    const s = this.s[u]!
+    const e = this.e[u]!
+    const where = this.where[u]!
     // What is in the oven already stands there, whatever the model makes of its floor.
-    const old = job.since !== null
+    const old = this.old[u] === 1
     const cut = this.cutsOf[u]!.length > 0
-    const {openings, until, ends} = this
-    const {ticks} = m
+    const {openings, until, ends, ticks, opening} = this
     let bestO = -1
     let bestCost = missing
     if (cost.length > 0 && cost[0]! < bestCost) this.sweep(u, ban)
@@ -308,7 +339,7 @@ export class State {
       const first = where[o]! * ticks
       if (ends[first + eo] === 0) continue
       if (old ? so === ban : until[first + so]! < eo) continue
-      const c = c0 + (old || openings[so]! > 0 ? 0 : m.opening) + (openings[eo]! > 0 ? 0 : m.opening)
+      const c = c0 + (old || openings[so]! > 0 ? 0 : opening) + (openings[eo]! > 0 ? 0 : opening)
       if (c >= bestCost - 1e-12) continue
       if (cut && !this.allows(u, o)) continue
       bestCost = c
@@ -361,19 +392,21 @@ const UNSEATED = 30
 /** Search one model. Deterministic for the same model and options. */
 export function search(model: Model, options: SearchOptions): Found {
   const n = model.jobs.length
+  const {ticks} = model
   const state = new State(model, options.cuts)
   options.refused?.forEach((r, u) => {
     state.refused[u] = r
   })
+  const {s: sets, e: draws, where, old, area} = state
   const random = generator(options.seed ?? 1)
   const pick = (k: number): number => Math.floor(random() * k)
   if (options.start)
     for (let u = 0; u < n; u++) {
       const o = options.start[u] ?? -1
-      if (o >= 0 && o < model.s[u]!.length && !state.refused[u]?.has(model.s[u]![o]!) && state.allows(u, o)) state.add(u, o)
+      if (o >= 0 && o < sets[u]!.length && !state.refused[u]?.has(sets[u]![o]!) && state.allows(u, o)) state.add(u, o)
     }
   const fewest = Array.from({length: n}, (_, u) => u).sort(
-    (a, b) => model.s[a]!.length / model.jobs[a]!.area - model.s[b]!.length / model.jobs[b]!.area || a - b,
+    (a, b) => sets[a]!.length / area[a]! - sets[b]!.length / area[b]! || a - b,
   )
   const greedy = (list: readonly number[], ban = -1): void => {
     for (const u of list) {
@@ -408,17 +441,17 @@ export function search(model: Model, options: SearchOptions): Found {
     if (state.gone > 0 && kind < 0.35) {
       // Make room for something left out: take out what stands where it wants to be.
       const waiting = []
-      for (let u = 0; u < n; u++) if (state.chosen[u]! < 0 && model.s[u]!.length > 0) waiting.push(u)
+      for (let u = 0; u < n; u++) if (state.chosen[u]! < 0 && sets[u]!.length > 0) waiting.push(u)
       if (waiting.length > 0) {
         const u = waiting[pick(waiting.length)]!
         // The lists are sorted by cost: what suits the dish best is tried most.
-        const o = Math.floor(model.s[u]!.length * random() ** 2)
-        const s = model.s[u]![o]!
-        const e = model.e[u]![o]!
+        const o = Math.floor(sets[u]!.length * random() ** 2)
+        const s = sets[u]![o]!
+        const e = draws[u]![o]!
         const gap = rules.settleIn.minutes / rules.tick
         for (let v = 0; v < n; v++) {
           const p = state.chosen[v]!
-          if (p >= 0 && model.s[v]![p]! < e && model.e[v]![p]! > s - gap) out.push(v)
+          if (p >= 0 && sets[v]![p]! < e && draws[v]![p]! > s - gap) out.push(v)
         }
         shuffle(out, random)
         // Half the time everything in its way goes out: one long bake may want the whole day laid out round it.
@@ -430,30 +463,30 @@ export function search(model: Model, options: SearchOptions): Found {
       // A stretch of the day moved as it is: what hangs together at its openings can only move together.
       const u = pick(n)
       const o = state.chosen[u]!
-      const from = o < 0 ? pick(model.ticks) : random() < 0.5 ? model.s[u]![o]! : model.e[u]![o]!
-      const to = random() < 0.3 ? model.ticks : from + pick(1 + Math.ceil(model.ticks * random() ** 2))
+      const from = o < 0 ? pick(ticks) : random() < 0.5 ? sets[u]![o]! : draws[u]![o]!
+      const to = random() < 0.3 ? ticks : from + pick(1 + Math.ceil(ticks * random() ** 2))
       const by = (random() < 0.5 ? -1 : 1) * (1 + Math.floor(SHIFT * random() ** 2))
       const inside = (t: number): boolean => t >= from && t <= to
       for (let v = 0; v < n; v++) {
         const p = state.chosen[v]!
         if (p < 0) continue
-        const s = model.s[v]![p]!
-        const e = model.e[v]![p]!
-        const s2 = inside(s) && model.jobs[v]!.since === null ? s + by : s
+        const s = sets[v]![p]!
+        const e = draws[v]![p]!
+        const s2 = inside(s) && old[v] === 0 ? s + by : s
         const e2 = inside(e) ? e + by : e
         if (s2 === s && e2 === e) continue
         out.push(v)
-        moved.push(choiceAt(model, v, s2, e2, model.where[v]![p]!))
+        moved.push(choiceAt(model, v, s2, e2, where[v]![p]!))
       }
     } else if (kind < 0.55) {
       // One opening of the door fewer.
       const u = pick(n)
       const o = state.chosen[u]!
       if (o >= 0) {
-        ban = random() < 0.5 && model.jobs[u]!.since === null ? model.s[u]![o]! : model.e[u]![o]!
+        ban = random() < 0.5 && old[u] === 0 ? sets[u]![o]! : draws[u]![o]!
         for (let v = 0; v < n; v++) {
           const p = state.chosen[v]!
-          if (p >= 0 && (model.s[v]![p] === ban || model.e[v]![p] === ban)) out.push(v)
+          if (p >= 0 && (sets[v]![p] === ban || draws[v]![p] === ban)) out.push(v)
         }
         if (out.length > 12) out.length = 0
         // Often the whole opening is moved a little: the door stands open for nothing at the new time while they choose.
@@ -466,7 +499,7 @@ export function search(model: Model, options: SearchOptions): Found {
       for (let v = 0; v < n; v++) {
         const p = state.chosen[v]!
         if (p >= 0)
-          near.push({u: v, d: Math.min(Math.abs(model.s[v]![p]! - gift), Math.abs(model.e[v]![p]! - gift)) + random() * 6})
+          near.push({u: v, d: Math.min(Math.abs(sets[v]![p]! - gift), Math.abs(draws[v]![p]! - gift)) + random() * 6})
       }
       near.sort((a, b) => a.d - b.d)
       for (let i = 0; i < size + 1 && i < near.length; i++) out.push(near[i]!.u)
@@ -474,11 +507,11 @@ export function search(model: Model, options: SearchOptions): Found {
       // Neighbours in time.
       const u = pick(n)
       const o = state.chosen[u]!
-      const t = o >= 0 ? (random() < 0.5 ? model.s[u]![o]! : model.e[u]![o]!) : pick(model.ticks)
+      const t = o >= 0 ? (random() < 0.5 ? sets[u]![o]! : draws[u]![o]!) : pick(ticks)
       near.length = 0
       for (let v = 0; v < n; v++) {
         const p = state.chosen[v]!
-        if (p >= 0) near.push({u: v, d: Math.min(Math.abs(model.s[v]![p]! - t), Math.abs(model.e[v]![p]! - t)) + random() * 3})
+        if (p >= 0) near.push({u: v, d: Math.min(Math.abs(sets[v]![p]! - t), Math.abs(draws[v]![p]! - t)) + random() * 3})
       }
       near.sort((a, b) => a.d - b.d)
       for (let i = 0; i < size && i < near.length; i++) out.push(near[i]!.u)
@@ -487,7 +520,7 @@ export function search(model: Model, options: SearchOptions): Found {
     for (let i = 0; i < moved.length; i++) {
       const v = out[i]!
       const o = moved[i]!
-      if (o >= 0 && !state.refused[v]?.has(model.s[v]![o]!) && state.allows(v, o)) state.add(v, o)
+      if (o >= 0 && !state.refused[v]?.has(sets[v]![o]!) && state.allows(v, o)) state.add(v, o)
     }
     moved.length = 0
     const todo: number[] = []
@@ -500,12 +533,12 @@ export function search(model: Model, options: SearchOptions): Found {
       todo.length = 0
       todo.push(...fresh, ...waited.slice(0, WAITING))
     }
-    if (gift >= 0 && gift < model.ticks) state.openings[gift]!++
+    if (gift >= 0 && gift < ticks) state.openings[gift]!++
     else gift = -1
     if (ban >= 0 || random() < 0.7) {
       shuffle(todo, random)
-      if (random() < 0.5) todo.sort((a, b) => model.jobs[b]!.area - model.jobs[a]!.area || a - b)
-    } else todo.sort((a, b) => model.s[a]!.length - model.s[b]!.length || a - b)
+      if (random() < 0.5) todo.sort((a, b) => area[b]! - area[a]! || a - b)
+    } else todo.sort((a, b) => sets[a]!.length - sets[b]!.length || a - b)
     greedy(todo, ban)
     if (state.gone > 0 && ban >= 0) greedy(todo)
     // The gift is taken back: if anyone used it, it is paid once.
