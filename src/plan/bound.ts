@@ -26,23 +26,12 @@ export function lowerBound(model: Model, upper: number, rounds: number, without?
   let failed = 0
   let checked = best
   for (let round = 1; round <= rounds; round++) {
-    let norm = 0
-    for (let k = 0; k < size; k++) if (mean[k]! > 0 || centre[k]! > 0) norm += mean[k]! * mean[k]!
+    const norm = squared(mean, centre)
     if (norm < 1e-12) break
     const step = (pace * Math.max(1e-3 * Math.abs(upper), BEYOND * upper - best)) / norm
-    for (let k = 0; k < size; k++) trial[k] = Math.max(0, centre[k]! + step * mean[k]!)
+    setOut(trial, centre, mean, step)
     const got = relaxed.value(trial)
-    let mm = 0
-    let ms = 0
-    let ss = 0
-    for (let k = 0; k < size; k++) {
-      const m = mean[k]!
-      const s = slope[k]!
-      if (trial[k]! === 0 && m <= 0 && s <= 0) continue
-      mm += m * m
-      ms += m * s
-      ss += s * s
-    }
+    const {mm, ms, ss} = productsOf(mean, slope, trial)
     // The share of what is chosen anew that leaves the mean the least to find fault with.
     const apart = mm - 2 * ms + ss
     const share = Math.max(most / 10, Math.min(most, apart > 1e-12 ? (mm - ms) / apart : most))
@@ -55,13 +44,48 @@ export function lowerBound(model: Model, upper: number, rounds: number, without?
       pace *= SLOWER
       failed = 0
     }
-    for (let k = 0; k < size; k++) mean[k] = share * slope[k]! + (1 - share) * mean[k]!
+    blend(mean, slope, share)
     if (round % LOOK_AFTER === 0) {
       if (best - checked < 0.01 * Math.abs(checked)) most = Math.max(1e-5, most / 2)
       checked = best
     }
   }
   return best
+}
+
+// The loops over all prices stand alone, or V8 compiles the whole method anew whenever one of its turns is taken for the first time.
+
+/** Sum of the squares of what there is to mend: no price falls below nothing. */
+function squared(mean: Float64Array, centre: Float64Array): number {
+  let sum = 0
+  for (let k = 0; k < mean.length; k++) if (mean[k]! > 0 || centre[k]! > 0) sum += mean[k]! * mean[k]!
+  return sum
+}
+
+/** Set prices a step from the best so far. */
+function setOut(trial: Float64Array, centre: Float64Array, mean: Float64Array, step: number): void {
+  for (let k = 0; k < trial.length; k++) trial[k] = Math.max(0, centre[k]! + step * mean[k]!)
+}
+
+/** Products of mean and slope with themselves and each other, over what can be mended. */
+function productsOf(mean: Float64Array, slope: Float64Array, trial: Float64Array): {mm: number; ms: number; ss: number} {
+  let mm = 0
+  let ms = 0
+  let ss = 0
+  for (let k = 0; k < mean.length; k++) {
+    const m = mean[k]!
+    const s = slope[k]!
+    if (trial[k]! === 0 && m <= 0 && s <= 0) continue
+    mm += m * m
+    ms += m * s
+    ss += s * s
+  }
+  return {mm, ms, ss}
+}
+
+/** Let the mean follow what is chosen now. */
+function blend(mean: Float64Array, slope: Float64Array, share: number): void {
+  for (let k = 0; k < mean.length; k++) mean[k] = share * slope[k]! + (1 - share) * mean[k]!
 }
 
 /** Length of the first step, as a share of what is thought to be wanting, and by how much the plan in hand is taken for dearer than it is. */

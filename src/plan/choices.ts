@@ -154,10 +154,22 @@ interface SetIn {
 
 /** What one job could do in one part of the floor, on one curve. */
 class Offering {
-  readonly #job: Job
-  readonly #program: Omit<Program, 'choices'>
-  readonly #limits: ChoiceLimits
+  readonly #curve: Curve
+  readonly #phase: number
+  readonly #ticks: number
+  readonly #blocked: Program['blocked']
   readonly #where: number
+  /** When what has to be offered is set in and drawn, ticks, and whether it is to stand here; the draw is −1 where nothing has to be. */
+  readonly #mustHere: boolean
+  readonly #mustIn: number
+  readonly #mustOut: number
+  readonly #only: boolean
+  readonly #area: number
+  /** °C it is best set in at, and minutes for which being off that counts. */
+  readonly #startBest: number
+  readonly #minds: number
+  /** Whether its receipt has a range, within which its likely time is best. */
+  readonly #ranged: boolean
   readonly #low: number
   readonly #high: number
   readonly #end: number
@@ -182,10 +194,19 @@ class Offering {
     const inside = margins ? rules.marginCelsius : 0
     const tight = Math.min(inside, Math.max(0, (need.startHigh - need.startLow) / 4))
     const more = margins ? 1 + rules.marginDose : 1
-    this.#job = job
-    this.#program = program
-    this.#limits = limits
+    this.#curve = curve
+    this.#phase = program.phase
+    this.#ticks = program.ticks
+    this.#blocked = program.blocked
     this.#where = where
+    this.#mustHere = limits.must?.w === where
+    this.#mustIn = limits.must?.s ?? -1
+    this.#mustOut = limits.must?.e ?? -1
+    this.#only = limits.only ?? false
+    this.#area = job.area
+    this.#startBest = need.startBest
+    this.#minds = Math.min(need.minutes.likely, rules.misfitMinutes)
+    this.#ranged = need.enough !== undefined
     this.#low = need.startLow + tight
     this.#high = need.startHigh - tight
     this.#end = need.endLow + Math.min(1, inside)
@@ -207,12 +228,11 @@ class Offering {
    * @param fresh False where it is in the oven already.
    */
   from(tick: number, from: number, fresh: boolean): void {
-    const {need} = this.#job.dish
     const celsius = this.#heatAt(from)
     if (fresh && (celsius < this.#low || celsius > this.#high)) return
     const table = this.#table
-    const {ticks, phase, blocked} = this.#program
-    const {must, only} = this.#limits
+    const phase = this.#phase
+    const blocked = this.#blocked
     const base = this.#doseBy(from)
     const goal = base + this.#goal
     if (table[table.length - 1]! < goal) return
@@ -220,13 +240,13 @@ class Offering {
     while (table[reached]! < goal) reached++
     this.#reached = reached
     const first = Math.max(tick + 1, Math.ceil((reached - phase) / rules.tick - 1e-9))
-    const best = Math.abs(celsius - need.startBest) * Math.min(need.minutes.likely, rules.misfitMinutes)
+    const best = Math.abs(celsius - this.#startBest) * this.#minds
     const wall = blocked.length === 0 ? undefined : blocked.find((b) => b.to > from)?.from
     const setIn = {tick, from, wall: wall ?? Number.POSITIVE_INFINITY, base, first, misfit: fresh ? best : 0}
-    const musted = must && must.s === tick && must.w === this.#where && this.#enough(setIn, must.e) ? must.e : -1
+    const musted = this.#mustHere && this.#mustIn === tick && this.#enough(setIn, this.#mustOut) ? this.#mustOut : -1
     // Long stays are offered less finely the longer they last.
     let met = false
-    for (let t = first, n = 0; !only && t < ticks; t += n < 6 ? 1 : 6, n++) {
+    for (let t = first, n = 0; !this.#only && t < this.#ticks; t += n < 6 ? 1 : 6, n++) {
       if (!this.#offer(setIn, t)) break
       if (t === musted) met = true
     }
@@ -235,13 +255,12 @@ class Offering {
 
   /** Offer the one draw of what is in the oven and cannot keep every rule. */
   asLongAsGood(tick: number, since: number): void {
-    const {phase} = this.#program
-    const {must} = this.#limits
+    const phase = this.#phase
     const table = this.#table
     const base = this.#doseBy(since)
     const goal = base + Math.min(this.#dose, worthStaying(table[table.length - 1]! - base, this.#dose))
     const good = table.findIndex((d) => d >= goal)
-    const to = must?.e ?? Math.max(tick + 1, Math.ceil((good - phase) / rules.tick - 1e-9))
+    const to = this.#mustOut >= 0 ? this.#mustOut : Math.max(tick + 1, Math.ceil((good - phase) / rules.tick - 1e-9))
     const minute = to * rules.tick + phase
     const off = this.#stays ? 0 : Math.abs(this.#doseBy(minute) - base - this.#usual)
     offered.add(tick, to, this.#where, off, this.#usedBy(since, minute), to)
@@ -249,7 +268,7 @@ class Offering {
 
   /** @returns False where that draw, and every later one, breaks a rule. */
   #offer({tick, from, wall, base, first, misfit}: SetIn, t: number): boolean {
-    const {phase} = this.#program
+    const phase = this.#phase
     const to = t * rules.tick + phase
     if (to > wall || this.#heatAt(to) < this.#end || to - this.#coldFrom > rules.coldMinutes) return false
     const got = this.#doseBy(to)
@@ -263,16 +282,16 @@ class Offering {
   /** By how much a dose is not what it should be. What stays may have more than it needs, but not less for nothing. */
   #offDose(base: number, got: number): number {
     const usual = base + this.#usual
-    if (this.#job.dish.need.enough !== undefined) return this.#stays ? Math.max(0, usual - got) : Math.abs(got - usual)
+    if (this.#ranged) return this.#stays ? Math.max(0, usual - got) : Math.abs(got - usual)
     return this.#stays ? 0 : Math.max(0, got - (base + this.#goal))
   }
 
   #enough({base, first}: SetIn, t: number): boolean {
-    return t >= first || this.#doseBy(t * rules.tick + this.#program.phase) - base >= this.#dose * (1 - rules.doseWanting)
+    return t >= first || this.#doseBy(t * rules.tick + this.#phase) - base >= this.#dose * (1 - rules.doseWanting)
   }
 
   #heatAt(minute: number): number {
-    return this.#heats[minute] ?? celsiusAt(this.#program.curve, this.#where, minute)
+    return this.#heats[minute] ?? celsiusAt(this.#curve, this.#where, minute)
   }
 
   #doseBy(minute: number): number {
@@ -284,7 +303,7 @@ class Offering {
   #usedBy(from: number, busy: number): number {
     const hot = this.#hot
     return (
-      this.#job.area *
+      this.#area *
       (hot[Math.min(hot.length - 1, Math.floor(busy))]! - hot[Math.max(0, Math.min(hot.length - 1, Math.ceil(from)))]!)
     )
   }

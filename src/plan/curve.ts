@@ -70,8 +70,18 @@ export function sample(values: readonly number[], step: number, minutes: number)
  * Baking temperature in a part of the floor, °C. The differences between the parts, given when the oven is ready, shrink with the
  * oven's heat over the air outside. `where` 0…2 are back, middle, mouth; 3 (across) is the mean.
  */
-export function celsiusAt(curve: Curve, where: number, minutes: number, which: 'low' | 'likely' | 'high' = 'likely'): number {
-  const mean = sample(curve[which], curve.step, minutes)
+export function celsiusAt(curve: Curve, where: number, minutes: number, which: Edge = 'likely'): number {
+  return celsiusIn(curve, edgeOf(curve, which), where, minutes)
+}
+
+type Edge = 'low' | 'likely' | 'high'
+
+function edgeOf({low, likely, high}: Curve, which: Edge): readonly number[] {
+  return which === 'likely' ? likely : which === 'low' ? low : high
+}
+
+function celsiusIn(curve: Curve, values: readonly number[], where: number, minutes: number): number {
+  const mean = sample(values, curve.step, minutes)
   if (where > 2) return mean
   return mean + curve.offset[where as 0 | 1 | 2] * fade(curve, mean)
 }
@@ -87,24 +97,25 @@ export type DoseTable = Float64Array
 const heatsOf = new WeakMap<Curve, (Float64Array | undefined)[]>()
 
 /** °C in a part of the floor at every minute after lighting. */
-export function heatTable(curve: Curve, where: number, which: (typeof edges)[number] = 'likely'): Float64Array {
+export function heatTable(curve: Curve, where: number, which: Edge = 'likely'): Float64Array {
   const all = heatsOf.get(curve) ?? []
   heatsOf.set(curve, all)
   const place = edges.length * where + edges.indexOf(which)
   const known = all[place]
   if (known) return known
   const out = new Float64Array(Math.floor(curve.end) + 1)
-  for (let m = 0; m < out.length; m++) out[m] = celsiusAt(curve, where, m, which)
+  const values = edgeOf(curve, which)
+  for (let m = 0; m < out.length; m++) out[m] = celsiusIn(curve, values, where, m)
   all[place] = out
   return out
 }
 
 /** By curve, by part of the floor and edge of its range, by T_done. */
 const tables = new WeakMap<Curve, Map<number, DoseTable>[]>()
-const edges = ['low', 'likely', 'high'] as const
+const edges: readonly Edge[] = ['low', 'likely', 'high']
 
 /** Dose accumulated since lighting, a value per minute, for one part of the floor and one T_done (trapezoid rule by the minute). */
-export function doseTable(curve: Curve, where: number, done: number, which: 'low' | 'likely' | 'high' = 'likely'): DoseTable {
+export function doseTable(curve: Curve, where: number, done: number, which: Edge = 'likely'): DoseTable {
   let all = tables.get(curve)
   if (!all) {
     all = Array.from({length: edges.length * (ACROSS + 1)}, () => new Map<number, DoseTable>())

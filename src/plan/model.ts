@@ -328,8 +328,13 @@ export function programOf(
 
 /** True where the baker is asleep. */
 export function isNight(problem: PlanProblem, clock: number): boolean {
+  return asleep(clock, wake(problem))
+}
+
+/** @param woken Minutes after midnight at which the baker gets up. */
+function asleep(clock: number, woken: number): boolean {
   const m = ((clock % 1440) + 1440) % 1440
-  return m >= rules.nightFrom || m < wake(problem)
+  return m >= rules.nightFrom || m < woken
 }
 
 /** People whom what a job makes is to feed, by the likely figure. */
@@ -378,8 +383,11 @@ function soonestDone(need: HeatNeed, curve: Curve): number {
     let from = Math.ceil(curve.ready)
     while (from < curve.end && celsiusAt(curve, where, from) > need.startHigh) from++
     if (from >= curve.end || celsiusAt(curve, where, from) < need.startLow) continue
-    const done = table.findIndex((had, minute) => minute > from && had - table[from]! >= dose)
-    if (done > 0) soonest = Math.min(soonest, done)
+    const goal = table[from]! + dose
+    if (table[table.length - 1]! < goal) continue
+    let done = from + 1
+    while (table[done]! < goal) done++
+    soonest = Math.min(soonest, done)
   }
   mine.set(curve, soonest)
   return soonest
@@ -390,7 +398,8 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
   const clock0 = lit + program.phase
   const now = problem.done?.now ?? Number.NEGATIVE_INFINITY
   const night = new Uint8Array(program.ticks)
-  for (let k = 0; k < program.ticks; k++) night[k] = isNight(problem, clock0 + k * rules.tick) ? 1 : 0
+  const woken = wake(problem)
+  for (let k = 0; k < night.length; k++) night[k] = asleep(clock0 + k * rules.tick, woken) ? 1 : 0
   const nowTick = Math.ceil((now - clock0) / rules.tick)
   const S: Int32Array[] = []
   const E: Int32Array[] = []
@@ -403,19 +412,22 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
     let count = 0
     const cost = new Float64Array(c.s.length)
     // Where the day is planned again, a move away from the plan that was being followed costs a little.
-    const {was} = job
-    for (let o = 0; o < c.s.length; o++) {
-      const s = c.s[o]!
-      const e = c.e[o]!
-      if (job.since === null && (s < nowTick || night[s])) continue
-      if (job.risen && clock0 + s * rules.tick < job.risen.least) continue
-      if (e < nowTick || night[e]) continue
+    const {was, risen} = job
+    const fresh = job.since === null
+    const due = job.due ?? Number.POSITIVE_INFINITY
+    const bears = dearFrom(job)
+    const {s: ins, e: outs, misfit, used} = c
+    for (let o = 0; o < ins.length; o++) {
+      const s = ins[o]!
+      const e = outs[o]!
+      if (fresh && (s < nowTick || night[s] === 1)) continue
+      if (e < nowTick || night[e] === 1) continue
+      const setIn = clock0 + s * rules.tick
+      if (risen && setIn < risen.least) continue
       const drawn = clock0 + e * rules.tick
-      cost[o] = weights.misfit * c.misfit[o]! + priceOfLate(lateness(job, drawn), dearFrom(job)) - weights.idle * c.used[o]!
-      if (job.risen) cost[o]! += amissBy(job.risen, clock0 + s * rules.tick)
-      if (was)
-        cost[o]! +=
-          weights.moved * (Math.abs(drawn - was.draw) + (job.since === null ? Math.abs(clock0 + s * rules.tick - was.at) : 0))
+      cost[o] = weights.misfit * misfit[o]! + priceOfLate(Math.max(0, drawn - due), bears) - weights.idle * used[o]!
+      if (risen) cost[o]! += amissBy(risen, setIn)
+      if (was) cost[o]! += weights.moved * (Math.abs(drawn - was.draw) + (fresh ? Math.abs(setIn - was.at) : 0))
       ids[count++] = o
     }
     const kept = ids.subarray(0, count).sort((a, b) => cost[a]! - cost[b]! || a - b)
