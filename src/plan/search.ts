@@ -498,8 +498,7 @@ export function search(model: Model, options: SearchOptions): Found {
       near.length = 0
       for (let v = 0; v < n; v++) {
         const p = state.chosen[v]!
-        if (p >= 0)
-          near.push({u: v, d: Math.min(Math.abs(sets[v]![p]! - gift), Math.abs(draws[v]![p]! - gift)) + random() * 6})
+        if (p >= 0) near.push({u: v, d: Math.min(Math.abs(sets[v]![p]! - gift), Math.abs(draws[v]![p]! - gift)) + random() * 6})
       }
       near.sort((a, b) => a.d - b.d)
       for (let i = 0; i < size + 1 && i < near.length; i++) out.push(near[i]!.u)
