@@ -148,7 +148,9 @@ export class State {
     if (w !== 2) this.lanes[2]![e]! += sign
     this.hands[e]! += handling
     if (sign === 1 ? this.openings[e]!++ === 0 : --this.openings[e]! === 0) this.doors += sign
-    for (const i of this.cutsOf[u]!) {
+    const cuts = this.cutsOf[u]!
+    for (let k = 0; k < cuts.length; k++) {
+      const i = cuts[k]!
       const c = this.cuts[i]!
       if (s <= c.from && e > c.from) this.cutCount[i]! += sign
     }
@@ -262,7 +264,8 @@ export class State {
     const through2 = this.through[2]!
     const narrow1 = this.narrow[1]!
     const narrow2 = this.narrow[2]!
-    for (const w of wheres) {
+    for (let p = 0; p < wheres.length; p++) {
+      const w = wheres[p]!
       const first = w * this.ticks
       taken.fill(0, from, to + 1)
       for (let z = w === 3 ? 0 : w; z <= (w === 3 ? 2 : w); z++) {

@@ -333,7 +333,9 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
   for (const style of strictStyles) {
     const open = inZones(seats, [true, true, true])
     let count = 0
-    for (const i of ordered(seats, style, ANYWHERE)) {
+    const list = ordered(seats, style, ANYWHERE)
+    for (let k = 0; k < list.length; k++) {
+      const i = list[k]!
       if (!isSet(open, i)) continue
       strike(open, barred(seats, seats.bodies[i]!, 0))
       count++
