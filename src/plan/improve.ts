@@ -10,7 +10,7 @@ import type {Promised} from './shortest.js'
 
 /**
  * A plan made better by searches on the curve that its own loads have made: by turns the floor is reckoned by its area and stood upon vessel
- * by vessel. Then a fire a little shorter or longer is tried with the same loads, and where that does, the next.
+ * by vessel. Then a fire a little shorter is tried with the same loads, or a longer one where the plan is late, and where that does, the next.
  */
 
 /** Searches that may find nothing better, one after another: the more the smaller the day; and searches in all. */
