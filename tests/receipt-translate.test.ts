@@ -140,7 +140,7 @@ describe('translate', () => {
       ['Bake in an 8-inch square pan.', 'square 8 x 8 x 2 in', `the receipt says “8-inch square pan” ${own}`],
       ['Layer in a 30 x 20 x 6 cm dish. Bake.', 'oblong 30 x 20 x 6 cm', 'the receipt says “30 x 20 x 6 cm dish”'],
       ['Grease a 9 x 13-inch pan.', 'oblong 9 x 13 x 2 in', `the receipt says “9 x 13-inch pan” ${own}`],
-      ['Line a 2lb loaf tin (23 x 13 cm).', 'loaf 23 x 13 x 7.5 cm', `the receipt says “loaf tin (23 x 13 cm)” ${own}`],
+      ['Line a 2lb loaf tin (23 x 13 cm).', 'loaf 23 x 13 x 7.6 cm', `the receipt says “loaf tin (23 x 13 cm)” ${own}`],
       ['Line two 20cm/8in\nsandwich tins.', 'round 20 x 6 cm', `the receipt says “20cm/8in sandwich tins” ${own}`],
       ['Bake in a round tin, 24,5 cm across.', 'round 24.5 x 6 cm', `the receipt says “round tin, 24,5 cm across” ${own}`],
       ['Bake in a 30 x 20 cm dish, 6 cm deep.', 'oblong 30 x 20 x 6 cm', 'the receipt says “30 x 20 cm dish, 6 cm deep”'],
@@ -202,7 +202,7 @@ describe('translate', () => {
     ['Seed cake', '1 kg flour', 'Put it in a tin.', 'round 9 x 2 1/2 in'],
     ['Roast leg of mutton', '4 kg mutton', 'Set it in a dish.', 'oblong 14 x 10 x 3 in'],
     // A long loaf tin is no wider than the usual one.
-    ['Stuten', '500 g Mehl', 'In eine Kastenform (30 cm) geben.', 'loaf 30 x 12.7 x 7.5 cm'],
+    ['Stuten', '500 g Mehl', 'In eine Kastenform (30 cm) geben.', 'loaf 30 x 12.7 x 7.6 cm'],
     ['Apfelkuchen', '500 g Mehl', 'Auf dem Blech ausrollen.', 'sheet 40 x 30 cm'],
     ['Reisauflauf', '200 g Reis', 'In eine Auflaufform füllen.', 'oblong 30 x 20 x 6 cm'],
   ])('%s of %s: “%s” is %s', (title, item, text, vessel) => {

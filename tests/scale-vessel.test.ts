@@ -37,6 +37,12 @@ describe('vessels as front matter states them', () => {
     ['crock 9 in x 8 in', {shape: 'crock', across: 9 * inch, height: 8 * inch}],
     ['free-standing loaf 24 cm', {shape: 'free-standing', across: 0.24}],
     ['sheet 16 x 12 in', {shape: 'sheet', length: 16 * inch, width: 12 * inch}],
+    // As deep as tins of the kind are, narrower ones the shallower by as much (common practice, no source).
+    ['23 cm tart tin', {shape: 'round', across: 0.23, height: 0.032}],
+    ['15 cm tart tin', {shape: 'round', across: 0.15, height: 0.021}],
+    ['8 in sandwich tin', {shape: 'round', across: 8 * inch, height: 0.038}],
+    ['10 in tube pan', {shape: 'round', across: 10 * inch, height: 0.102}],
+    ['Quicheform 28 cm', {shape: 'round', across: 0.28, height: 0.03}],
   ]
   for (const [text, want] of cases) {
     it(text, () => {

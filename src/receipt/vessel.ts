@@ -115,7 +115,7 @@ export function readVessel(text: string): VesselResult {
     sizes.push(metres.value)
   }
   const kind = boxed(sizes, named, row) ? 'oblong' : (shape ?? 'round')
-  const value = sized(kind, sizes)
+  const value = sized(kind, sizes, row?.shape === kind ? depthOf(row, sizes) : undefined)
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
   const unknown = shape === null ? oddWord(measured) : null
   return {ok: true, value, name: text.trim(), ...(unknown === null ? {} : {unknown})}
@@ -174,11 +174,18 @@ const usual: Readonly<Record<VesselShape, readonly number[]>> = {
   sheet: [0.406, 0.305],
 }
 
+/** How deep a vessel of a kind is by its width, metres: as its kind's usual one, and one that is narrower by as much shallower. */
+function depthOf({diameter, length, height}: VesselRow, [across = 0]: readonly number[]): number | undefined {
+  const usual = diameter ?? length
+  if (height === undefined || usual === undefined) return undefined
+  return Math.round(1000 * height * Math.min(1, across / usual)) / 1000
+}
+
 /** Give the sizes their meaning: a round one is across × deep, a box long × wide × deep, a square one may name its side once. */
-function sized(shape: VesselShape, given: readonly number[]): VesselSize | null {
+function sized(shape: VesselShape, given: readonly number[], deep?: number): VesselSize | null {
   const sizes = given.length === 0 ? usual[shape] : given
   const [p = 0, q, r] = sizes
-  const depth = depths[shape]
+  const depth = deep ?? depths[shape]
   switch (shape) {
     case 'round':
     case 'pie plate':
