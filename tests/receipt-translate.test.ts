@@ -141,8 +141,8 @@ describe('translate', () => {
       ['Layer in a 30 x 20 x 6 cm dish. Bake.', 'oblong 30 x 20 x 6 cm', 'the receipt says “30 x 20 x 6 cm dish”'],
       ['Grease a 9 x 13-inch pan.', 'oblong 9 x 13 x 2 in', `the receipt says “9 x 13-inch pan” ${own}`],
       ['Line a 2lb loaf tin (23 x 13 cm).', 'loaf 23 x 13 x 7.6 cm', `the receipt says “loaf tin (23 x 13 cm)” ${own}`],
-      ['Line two 20cm/8in\nsandwich tins.', 'round 20 x 6 cm', `the receipt says “20cm/8in sandwich tins” ${own}`],
-      ['Bake in a round tin, 24,5 cm across.', 'round 24.5 x 6 cm', `the receipt says “round tin, 24,5 cm across” ${own}`],
+      ['Line two 20cm/8in\nsandwich tins.', 'round 20 x 3.7 cm', `the receipt says “20cm/8in sandwich tins” ${own}`],
+      ['Bake in a round tin, 24,5 cm across.', 'round 24.5 x 7.6 cm', `the receipt says “round tin, 24,5 cm across” ${own}`],
       ['Bake in a 30 x 20 cm dish, 6 cm deep.', 'oblong 30 x 20 x 6 cm', 'the receipt says “30 x 20 cm dish, 6 cm deep”'],
       ['Bake in a dish 30 x 20 cm and 6 cm deep.', 'oblong 30 x 20 x 6 cm', 'the receipt says “dish 30 x 20 cm and 6 cm deep”'],
       [
@@ -150,7 +150,7 @@ describe('translate', () => {
         'round 9 x 3 in',
         'the receipt says “round tin nine inches across by three deep”',
       ],
-      ['Use an eight-inch cake tin.', 'round 8 x 2 1/4 in', `the receipt says “eight-inch cake tin” ${own}`],
+      ['Use an eight-inch cake tin.', 'round 8 x 3 in', `the receipt says “eight-inch cake tin” ${own}`],
       ['Take a tin, nine inches square.', 'square 9 x 9 x 2 in', `the receipt says “tin, nine inches square” ${own}`],
       ['In einer Springform (26 cm, 7 cm hoch) backen.', 'round 26 x 7 cm', 'the receipt says “Springform (26 cm, 7 cm hoch)”'],
     ] as const)
