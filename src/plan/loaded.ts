@@ -15,6 +15,7 @@ import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
+import {LARGE} from './searching.js'
 import {better, fuller, type Settled, sameFire, type Took, tookIn} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
@@ -462,9 +463,8 @@ function nextLonger(looks: readonly Look[], {firing, further}: FiringOption): Lo
   return some.reduce<Look | null>((best, l) => (best && best.option.firing.burn <= l.option.firing.burn ? best : l), null)
 }
 
-/** Fires laid out in earnest, and jobs from which on a day is large, and fewer roads are tried. */
+/** Fires laid out in earnest. */
 const CONTENDERS = 2
-const LARGE = 20
 /** How much dearer than the best plan a road may look and still be tried: curve and floor often come out cheaper than they looked. */
 const NEARLY = 1.1
 

@@ -31,6 +31,15 @@ const WIDER_EACH = 5
 /** Corrections of one search, and of what holds but is no better. */
 const PASSES = 4
 const HELD_PASSES = 2
+/** Jobs beyond which a day is large: it takes other ways, and fewer of them. */
+export const LARGE = 20
+/**
+ * Corrections of a first plan for a large day, and those of them that reckon its floor by the area: with so many vessels what the area has
+ * room for is nearly always one or two too many for the true floor, and barring set-ins one by one comes to no end. Thirty dishes in
+ * sixteen orders: plans 3 % cheaper in three quarters of the time of four corrections by the area. Days of nine to twelve dishes are no better for it.
+ */
+const LARGE_PASSES = 6
+const LARGE_BY_AREA = 2
 /** What has to be gained. */
 const GAIN = 0.3
 /** By how much less of the area is reckoned with each time the true floor refuses something, and how little at least. */
@@ -109,12 +118,12 @@ export class Searching {
     const {from, floor} = this.#how
     let {option, took, standing} = this.#start
     let best: Settled | null = null
-    for (let pass = 0, held = 0; pass < PASSES && held <= HELD_PASSES; pass++) {
+    const first = from === null && this.#day.jobs.length > LARGE
+    for (let pass = 0, held = 0; pass < (first ? LARGE_PASSES : PASSES) && held <= HELD_PASSES; pass++) {
       const tried = this.#search(pass === 0 ? begun : this.#begunOn(option, took), standing, pass)
       if (!tried) {
         if (best || pass === 0 || this.#onFloor || floor !== 'both') break
-        this.#onFloor = true
-        this.#refused.clear()
+        this.#toFloor()
         continue
       }
       const same = pass > 0 && tried.took.every((t, u) => alike(t, took[u] ?? null))
@@ -127,11 +136,20 @@ export class Searching {
         best = best ? preferred(best, settled) : settled
         if (!from || preferred(from, settled) === settled) break
         held++
-      } else this.#learn(seen)
+      } else {
+        this.#learn(seen)
+        if (first && floor === 'both' && pass + 1 >= LARGE_BY_AREA) this.#toFloor()
+      }
       ;({option} = seen)
       ;({standing} = seen.stood)
     }
     return best
+  }
+
+  /** From here on the floor is stood upon vessel by vessel. */
+  #toFloor(): void {
+    this.#onFloor = true
+    this.#refused.clear()
   }
 
   /** What every job might do on the curve that it begins with. */
