@@ -4,7 +4,7 @@ import {choiceAt, modelOf, phaseOf, programOf} from './model.js'
 import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
-import {amongCrusts, type Begun, preferred, proofOf, Searching, type Start} from './searching.js'
+import {amongCrusts, type Begun, LARGE, preferred, proofOf, Searching, type Start} from './searching.js'
 import {fireOf, lacksNothing, type Settled, type Took, tookIn} from './settled.js'
 import type {Promised} from './shortest.js'
 
@@ -24,8 +24,8 @@ const SEARCHES = 12
 export function improved(day: LoadedDay, from: Settled): Settled {
   let best = onOneFire(day, from)
   for (const way of ['shorter', 'longer'] as const) {
-    // Of seventy plans in time that were tried on a longer fire none came to less for it.
-    if (way === 'longer' && lacksNothing(best)) break
+    // Of seventy plans in time that were tried on a longer fire none came to less for it, and of 28 of thirty dishes none on a shorter.
+    if (lacksNothing(best) && (way === 'longer' || day.jobs.length > LARGE)) break
     const before = best
     for (let moved = onNext(day, best, way); moved; moved = onNext(day, best, way)) best = onOneFire(day, moved)
     if (best !== before) break
