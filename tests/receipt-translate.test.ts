@@ -151,6 +151,12 @@ describe('translate', () => {
         'the receipt says “round tin nine inches across by three deep”',
       ],
       ['Use an eight-inch cake tin.', 'round 8 x 3 in', `the receipt says “eight-inch cake tin” ${own}`],
+      // Whose depth it is: the row's of its kind (from memory).
+      [
+        'In einer Tarteform (28 cm) backen.',
+        'round 28 x 3 cm',
+        'the receipt says “Tarteform (28 cm)” and no depth; its depth: memory',
+      ],
       ['Take a tin, nine inches square.', 'square 9 x 9 x 2 in', `the receipt says “tin, nine inches square” ${own}`],
       ['In einer Springform (26 cm, 7 cm hoch) backen.', 'round 26 x 7 cm', 'the receipt says “Springform (26 cm, 7 cm hoch)”'],
     ] as const)

@@ -14,7 +14,7 @@ import type * as Command from './command.js'
 const RUN_BEFORE_COMPILED = 400_000
 /**
  * Bytes of bytecode of other functions that V8 makes part of one at most; its own figure is 920. Less to make is made sooner: of the same
- * command, and of one with 30 dishes, a twentieth less time; of days that take many seconds a thirtieth more.
+ * command, and of one with 30 dishes, a twentieth less time; of days that take many seconds a thirtieth to a twentieth more.
  */
 const MADE_AT_ONCE = 300
 /** The V8 (Node 20's) that it was measured with; others have other compilers, and may not know the word. */

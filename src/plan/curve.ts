@@ -76,6 +76,8 @@ export function celsiusAt(curve: Curve, where: number, minutes: number, which: E
 
 type Edge = 'low' | 'likely' | 'high'
 
+// Not by name: V8 throws away what it compiled for one name when it is asked for another.
+
 function edgeOf({low, likely, high}: Curve, which: Edge): readonly number[] {
   return which === 'likely' ? likely : which === 'low' ? low : high
 }

@@ -179,7 +179,7 @@ const DEARER = 2
  */
 function lowest(fires: number, price: (fire: number) => number): number {
   const middle = fires >> 1
-  let best = middle
+  let best = Math.min(middle, fires - 1)
   for (const step of [-1, 1]) {
     for (let i = middle + step, dearer = 0; i >= 0 && i < fires && dearer < DEARER; i += step) {
       const cheaper = price(i) < price(best) || (price(i) === price(best) && i < best)

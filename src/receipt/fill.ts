@@ -88,7 +88,7 @@ export function fillFromKind(known: Known): Inferred[] {
           {
             field: 'vessel',
             value: sized.value,
-            why: `the receipt says “${sized.said}”${sized.unit === undefined ? '' : `, read in ${sized.unit},`}${sized.deep ? '' : ' and no depth; its depth: common-practice'}`.replace(
+            why: `the receipt says “${sized.said}”${sized.unit === undefined ? '' : `, read in ${sized.unit},`}${sized.depthFrom === null ? '' : ` and no depth; its depth: ${sized.depthFrom}`}`.replace(
               /,$/,
               '',
             ),

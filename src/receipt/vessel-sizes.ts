@@ -10,8 +10,8 @@ export interface SizedVessel {
   readonly value: string
   /** The receipt's words. */
   readonly said: string
-  /** Its depth is said, or it has none. */
-  readonly deep: boolean
+  /** Source id of its depth; null where that is said, or it has none. */
+  readonly depthFrom: string | null
   /** No unit is written, and this is what it is read in. */
   readonly unit?: 'inches' | 'centimetres'
 }
@@ -330,7 +330,7 @@ export function thingSized(section: Section, ingredients: readonly ReadIngredien
     return {
       value: asStated({shape, across: across.value.across, height}, size.inches),
       said: source.slice(tokens[i]!.start, tokens[end - 1]!.end).replace(/\s+/g, ' '),
-      deep: shape === 'free-standing',
+      depthFrom: shape === 'free-standing' ? null : 'common-practice',
     }
   }
   return null
@@ -356,7 +356,7 @@ function written(section: Section, {size, name, depth, said}: Found): SizedVesse
   return {
     value: asStated({...read.value, height}, size.inches),
     said: text(said),
-    deep: flat || all || depth !== null,
+    depthFrom: flat || all || depth !== null ? null : (read.depthFrom ?? 'common-practice'),
     ...(size.bare ? {unit: size.inches ? ('inches' as const) : ('centimetres' as const)} : {}),
   }
 }

@@ -16,7 +16,7 @@ export interface VesselSize {
   readonly height: number
 }
 
-/** How deep each shape is where its depth is not said, metres. Common practice, no source. */
+/** How deep each shape is where neither its depth nor a kind that has one is said, metres. Common practice, no source. */
 const depths: Readonly<Record<VesselShape, number>> = {
   round: 0.06,
   square: 0.05,
@@ -33,8 +33,11 @@ const widestLoaf = 0.127
 const loafRise = 0.4
 
 export type VesselResult =
-  /** `unknown`: a word that names no vessel known here, where only the sizes told the shape. */
-  | {readonly ok: true; readonly value: VesselSize; readonly name: string; readonly unknown?: string}
+  /**
+   * `unknown`: a word that names no vessel known here, where only the sizes told the shape. `depthFrom`: source id of a depth that is not said,
+   * where the sizes are.
+   */
+  | {readonly ok: true; readonly value: VesselSize; readonly name: string; readonly unknown?: string; readonly depthFrom?: string}
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
 /** The shapes' own names; they say more than a vessel's name ("square cake tin"). */
@@ -115,10 +118,12 @@ export function readVessel(text: string): VesselResult {
     sizes.push(metres.value)
   }
   const kind = boxed(sizes, named, row) ? 'oblong' : (shape ?? 'round')
-  const value = sized(kind, sizes, row?.shape === kind ? depthOf(row, sizes) : undefined)
+  const deep = row?.shape === kind ? depthOf(row, sizes) : undefined
+  const value = sized(kind, sizes, deep)
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
   const unknown = shape === null ? oddWord(measured) : null
-  return {ok: true, value, name: text.trim(), ...(unknown === null ? {} : {unknown})}
+  const depthFrom = deep === undefined ? 'common-practice' : row!.source
+  return {ok: true, value, name: text.trim(), depthFrom, ...(unknown === null ? {} : {unknown})}
 }
 
 /** Names of many shapes: "round" is only the likelier. */
