@@ -390,6 +390,18 @@ describe('appending', () => {
   it('does not overwrite what the log says already', () => {
     const done = appendToLog(log, row('wood 30 kg'), {date: '2027-06-12'})
     expect(done).toMatchObject({ok: false, reason: expect.stringContaining('22 kg')})
+    expect(done).toMatchObject({suggest: expect.stringContaining('wood again 12 kg')})
+    const lit = appendToLog(log, row('12:05 pm lit'), {date: '2027-06-12'})
+    expect(lit).toMatchObject({ok: false, suggest: expect.stringContaining('“lit again 12:05 pm”')})
+  })
+
+  it('tells of a second fire in rows of its own, beside what it says of the first', () => {
+    const notes = ['lit again 12:05 pm', '12:50 pm raked out again', '1 pm wood again 12 kg']
+    const source = notes.reduce((text, note) => append(text, row(note)), '---\ndate: 2027-06-12\nlit: 6:10 am\n---\n')
+    expect(readLog(source, 'l.md', {now})).toMatchObject({
+      log: {lit: 370, raked: null, wood: null, further: [{lit: 725, raked: 770, wood: 12}]},
+      messages: [],
+    })
   })
 
   it('keeps the file’s own line ends and columns in another order', () => {

@@ -98,6 +98,16 @@ describe('the list of the day under a form', () => {
     })
     expect(readDay(changed, 'day.md').day!.items[0]).toMatchObject({amount: '8 loaves', wantedBy: 660})
     expect(readDay(withDayLine(DAY, line, null), 'day.md').day!.items).toHaveLength(1)
+    const pies = {file: 'receipts/pies.md', title: 'Pies', amount: '6 pies'}
+    for (const [wanted, written] of [
+      ['6 pm', 'wanted by 6 pm'],
+      ['hot at 6 pm', 'hot at 6 pm'],
+      ['Hot by 6 pm', 'Hot by 6 pm'],
+    ] as const) {
+      const hot = withDayLineAdded(DAY, {...pies, wanted}, false)
+      expect(hot).toContain(`— 6 pies, ${written}\n`)
+      expect(readDay(hot, 'day.md').day!.items.at(-1)!.hot).toBe(wanted === '6 pm' ? undefined : true)
+    }
     const more = withDayLineAdded(DAY, {file: 'receipts/pie (best).md', title: 'Pie [best]', amount: '', wanted: ''}, false)
     expect(readDay(more, 'day.md').day!.items.map((i) => i.file)).toEqual([
       'receipts/household-bread.md',

@@ -14,6 +14,22 @@ describe('a line of the day', () => {
     ['[Pies](pies.md) — for 40.  Wanted   by 4:30 pm .', 'for 40', 990],
   ])('reads “%s”', (line, amount, wantedBy) => {
     expect(item(line)).toMatchObject({file: 'pies.md', title: 'Pies', amount, wantedBy})
+    expect(item(line)).not.toHaveProperty('hot')
+  })
+
+  it.each([
+    ['[Pies](pies.md) — 6 pies, hot at 6 pm', '6 pies', 1080],
+    ['[Pies](pies.md) — 6 pies; wanted hot by 6:30 pm.', '6 pies', 1110],
+    ['[Pies](pies.md) — hot for noon', null, 720],
+    ['[Pies](pies.md) — ready hot at tomorrow 8 am', null, 1920],
+  ])('reads “%s” as wanted hot', (line, amount, wantedBy) => {
+    expect(item(line)).toMatchObject({file: 'pies.md', title: 'Pies', amount, wantedBy, hot: true})
+  })
+
+  it('says where a time at which it is wanted hot cannot be read', () => {
+    const day =
+      '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\n---\n\n- [Pies](pies.md) — 6 pies, hot at supper\n'
+    expect(readDay(day, 'day.md').messages).toMatchObject([{line: 8, column: 36, severity: 'error', rule: 'day-wanted'}])
   })
 })
 

@@ -1,11 +1,14 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
+import {check} from '../src/plan/check.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
+import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import type {Step} from '../src/plan/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
+import {randomDay} from './plan-fixtures.js'
 
 /** The demo's day, invented, with a few of its receipts. That pies of meat are eaten hot: common practice, no source. */
 const read = readDayFolder('corpus-demo')
@@ -84,4 +87,91 @@ describe('what is eaten hot', () => {
       expect(drawOf(cold).words!.ifBehind!.id).toBe('behind draw')
     })
   })
+})
+
+/** Bread at noon and pies at six, on an invented day: two heats, and one oven. */
+describe('what the day wants hot at its hour', () => {
+  const bread = all.dishes.find((d) => d.id === 'household-bread')!
+  const pies = all.dishes.find((d) => d.id === 'mutton-pies')!
+  const six = 18 * 60
+  const noon = 12 * 60
+  const made = (firings: number, hot: boolean): MadePlan => {
+    const dishes = [
+      {...bread, wantedBy: noon},
+      {...pies, wantedBy: six, ...(hot ? {wantedHot: true as const} : {})},
+    ]
+    return makePlan({oven: read.oven, day: {...read.day, firings}, receipts: read.receipts, scaled: {...all, dishes}})
+  }
+  const broken = ({plan, problem}: MadePlan) => check(problem, plan)
+  const asked = made(1, false)
+  const one = made(1, true)
+  const two = made(2, true)
+
+  it('is drawn as soon as it is done where the day only says by when', () => {
+    expect(six - drawn(asked, pies.id)).toBeGreaterThan(rules.coldMinutes)
+    expect(asked.plan.score.earlyMinutes).toBeUndefined()
+    const [told] = asked.plan.messages.filter((m) => m.rule === 'stands')
+    expect(told!.suggest).toContain('“hot at 18:00”')
+  })
+
+  it('is drawn for its hour, the bread no later for it, on one fire', () => {
+    expect(six - drawn(one, pies.id)).toBeGreaterThanOrEqual(0)
+    expect(six - drawn(one, pies.id)).toBeLessThanOrEqual(rules.keepsHot)
+    expect(drawn(one, bread.id)).toBeLessThanOrEqual(noon + rules.tick)
+    expect(one.plan.messages.filter((m) => m.rule === 'stands')).toEqual([])
+    expect(broken(one)).toEqual([])
+  })
+
+  it('and on two with less wood, where the day may be fired twice', () => {
+    expect(two.plan.fires).toHaveLength(2)
+    expect(two.plan.score.wood).toBeLessThan(one.plan.score.wood - 2)
+    expect(six - drawn(two, pies.id)).toBeLessThanOrEqual(rules.keepsHot)
+    expect(drawn(two, bread.id)).toBeLessThanOrEqual(noon)
+    expect(two.plan.score.total).toBeLessThan(one.plan.score.total)
+    expect(broken(two)).toEqual([])
+  })
+
+  it('is told of when it comes too soon all the same, with what the day could say', () => {
+    // By eleven at night nobody draws any more, and what is drawn at ten is an hour too soon.
+    const late = (firings: number) =>
+      makePlan({
+        oven: read.oven,
+        day: {...read.day, firings},
+        receipts: read.receipts,
+        scaled: {...all, dishes: [{...pies, wantedBy: 24 * 60, wantedHot: true}]},
+      })
+    for (const [firings, says] of [
+      [1, 'write “firings: 2” in the day’s front matter'],
+      [2, 'ask for it sooner, or for the rest later'],
+    ] as const) {
+      const {plan, problem} = late(firings)
+      const [told] = plan.messages.filter((m) => m.rule === 'stands')
+      expect(told!.suggest).toContain(says)
+      const early = 24 * 60 - rules.keepsHot - drawn(late(firings), pies.id)
+      expect(plan.score.earlyMinutes).toBe(early)
+      expect(early).toBeGreaterThan(0)
+      const {earlyMinutes: _, ...score} = plan.score
+      expect(check(problem, {...plan, score}).map((b) => b.rule)).toContain('score')
+    }
+  })
+
+  it('comes no sooner for being in a crock that stays in the falling oven', () => {
+    const beans = all.dishes.find((d) => d.id === 'baked-beans')!
+    const dishes = [{...beans, wantedBy: six, wantedHot: true as const}]
+    const {plan} = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, scaled: {...all, dishes}})
+    expect(plan.score.earlyMinutes).toBeUndefined()
+    expect(plan.possible).toBe(true)
+  })
+})
+
+it('random days keep every rule where some of their dishes are wanted hot', () => {
+  for (let seed = 1; seed <= 30; seed++) {
+    const p = randomDay(seed, 3 + (seed % 6))
+    const dishes = p.dishes.map((d, i) =>
+      d.wantedBy !== null && i % 2 === 0 ? {...d, hot: true as const, wantedHot: true as const} : d,
+    )
+    const hot = {...p, dishes}
+    const plan = planDay(hot)
+    expect(check(hot, plan)).toEqual([])
+  }
 })

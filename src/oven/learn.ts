@@ -90,7 +90,21 @@ export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LoadOf): Pas
   const burn = log.raked - log.lit
   if (burn < 5 || burn > 1440) return null
   let guessed = false
-  const events: OvenEvent[] = [...log.doors]
+  const lit = log.lit
+  const fires = (log.further ?? []).flatMap(({lit: at, raked, wood}): OvenEvent[] => {
+    if (raked === null) return []
+    const burning = Math.max(1, raked - at)
+    return [
+      {
+        minutes: at - lit,
+        kind: 'fire',
+        firing: {wood: wood ?? (burningRate(oven) * burning) / 60, burn: burning, soak: usualSoak(oven)},
+      },
+    ]
+  })
+  // Of a fire that the log does not see raked out nobody knows how long it burned, nor what the oven had from then on.
+  const until = log.further?.find(({raked}) => raked === null)?.lit ?? Number.POSITIVE_INFINITY
+  const events: OvenEvent[] = [...log.doors, ...fires]
   log.rows.forEach((row, i) => {
     if (!row.dish || row.elapsed === null || row.elapsed <= burn) return
     if ((row.what !== 'set in' && row.what !== 'drawn') || row.count === 0) return
@@ -108,7 +122,7 @@ export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LoadOf): Pas
     date: log.date,
     firing: {wood: log.wood ?? (burningRate(oven) * burn) / 60, burn, soak: usualSoak(oven)},
     weighed: log.wood !== null,
-    readings: log.readings,
+    readings: log.readings.filter(({minutes}) => minutes < until - lit),
     events,
     loads: guessed ? 'guessed' : 'known',
   }

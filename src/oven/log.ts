@@ -56,6 +56,15 @@ export interface LogRow {
   readonly note: string
 }
 
+/** A fire that was lit again later in the day, times in minutes after midnight of the log's date. */
+export interface FurtherFire {
+  readonly lit: number
+  /** Null while it burns, or where the log does not tell. */
+  readonly raked: number | null
+  /** kg, where it was weighed. */
+  readonly wood: number | null
+}
+
 /** One firing as logged. */
 export interface FiringLog {
   readonly date: string
@@ -64,6 +73,8 @@ export interface FiringLog {
   readonly raked: number | null
   /** kg, where it was weighed. */
   readonly wood: number | null
+  /** Fires lit again later in the day; absent where the log tells of none. */
+  readonly further?: readonly FurtherFire[]
   readonly rows: readonly LogRow[]
   /** The readings against minutes from lighting. */
   readonly readings: readonly Reading[]
@@ -170,6 +181,7 @@ export function readLog(
     else say(front.at('raked'), 'error', 'log-order', 'the coals were raked before the fire was lit', 'check “lit” and “raked”')
   }
   const rows: LogRow[] = []
+  const further: FurtherFire[] = []
   // A fire lit in the evening is read after midnight; one lit in the morning may have notes from the small hours before it.
   let previous = lit !== null && lit >= EVENING ? lit : Number.NEGATIVE_INFINITY
   let nextDays = 0
@@ -259,6 +271,7 @@ export function readLog(
       }
       const kind = readingKind(reading)
       if (!kind) {
+        noteFire(further, at, /^note$/i.test(reading) ? text : `${reading} ${text}`, note)
         rows.push({...basis, what: 'note'})
         continue
       }
@@ -280,7 +293,25 @@ export function readLog(
   const doors = rows.flatMap((r): OvenEvent[] =>
     r.what === 'door' && r.elapsed !== null && r.elapsed >= 0 ? [{minutes: r.elapsed, kind: 'door', open: r.open ?? 2}] : [],
   )
-  return {log: {date, lit, raked, wood: value.wood ?? null, rows, readings, doors}, messages}
+  const again = further.length > 0 ? {further} : {}
+  return {log: {date, lit, raked, wood: value.wood ?? null, ...again, rows, readings, doors}, messages}
+}
+
+/** “lit again”, “raked again” and “wood again 12 kg”: a later fire of the day, told in a row. */
+function noteFire(fires: FurtherFire[], at: number, words: string, note: string): void {
+  const deed = /^(?:(?:the )?fire )?(lit|raked(?: out)?|wood) again\b:? ?(.*)$/i.exec(words.trim())
+  if (!deed) return
+  const what = deed[1]!.toLowerCase()
+  const mass = [deed[2]!, note].map((text) => parseMass(text.replace(/^[\s,]+/, '')))
+  const wood = mass.find((one) => one.ok)?.value ?? null
+  if (what === 'lit') fires.push({lit: at, raked: null, wood})
+  const last = fires.at(-1)
+  if (what === 'lit' || !last) return
+  fires[fires.length - 1] = {
+    ...last,
+    raked: what === 'wood' ? last.raked : (last.raked ?? at),
+    wood: wood ?? last.wood,
+  }
 }
 
 /** Lines of text that begin with a time of day, as a row of the table does: meant to be read, and not. */
@@ -428,7 +459,7 @@ export function clockText(minutes: number): string {
 
 /**
  * Read a note as spoken: "2:15 pm arm 18", "vault 320 °C, at the crown", "household-bread drawn 10 min late",
- * "mutton pies 4 set in", "apple pies: 1 dropped", "lit 6:10 am", "wood 22 kg".
+ * "mutton pies 4 set in", "apple pies: 1 dropped", "lit 6:10 am", "wood 22 kg", "12:05 pm lit again".
  *
  * @param text the words
  * @param options `date` of the log; `now`, the time where none is given, and the latest that can be noted; `dishes` of the day, where
@@ -447,7 +478,10 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     reason: `“${time}” has not come yet`,
     suggest: 'write the time at which it was read',
   })
-  const field = /^(lit|raked|wood):? (.+)$/i.exec(words) ?? null
+  // "lit again 12:05 pm": the time stands first in a row.
+  const again = /^((?:lit|raked(?: out)?) again),? (?:at )?(\S.*)$/i.exec(words)
+  if (again && parseClock(again[2]!).ok) return parseNote(`${again[2]!} ${again[1]!}`, options)
+  const field = /^(lit|raked|wood):? (?!again\b)(.+)$/i.exec(words) ?? null
   if (field) {
     const key = field[1]!.toLowerCase() as 'lit' | 'raked' | 'wood'
     const parsed = key === 'wood' ? parseMass(field[2]!) : parseClock(field[2]!)
@@ -739,7 +773,10 @@ export function appendToLog(source: string, entry: LogEntry, options: {date: str
       return {
         ok: false,
         reason: `the log says already “${entry.key}: ${there}”`,
-        suggest: 'change it in the file by hand if it is wrong',
+        suggest:
+          entry.key === 'wood'
+            ? 'change it in the file by hand if it is wrong; write “wood again 12 kg” of a second fire'
+            : `change it in the file by hand if it is wrong; write “${entry.key} again ${entry.value}” of a second fire`,
       }
     }
     const line = `${entry.key}: ${cellText(entry.value)}${end}`

@@ -35,7 +35,10 @@ export function listed(text: string): Listed[] {
     const m = ENTRY.exec(line)
     if (!m) return []
     const after = m[3]!.trim()
-    const wanted = /(?:^|[,;]?\s*)(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+?)\s*[.;]?$/is.exec(after)
+    const wanted =
+      /(?:^|[,;]?\s*)(?:(?:wanted|ready|needed)\s+(?:by|at|for)\s+|\b(?:(?:wanted|ready|needed)\s+)?(?=hot\s+(?:by|at|for)\s))(.+?)\s*[.;]?$/is.exec(
+        after,
+      )
     const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/[,;.\s]+$/, '')
     let file = m[2]!
     try {

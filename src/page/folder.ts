@@ -18,10 +18,13 @@ export interface DayLine {
   readonly file: string
   readonly title: string
   readonly amount: string
+  /** The time by which it is wanted, or “hot at” one. */
   readonly wanted: string
 }
 
 const ENTRY = /^(\s*[-*+]\s+)\[([^\]]*)\]\(<?([^)>]*)>?\)(.*)$/
+
+const HOT = /^hot\s+(?:by|at|for)\s/i
 
 /** The line that asks for a receipt. */
 export function dayLine(line: DayLine): string {
@@ -30,7 +33,9 @@ export function dayLine(line: DayLine): string {
       .replace(/[[\]\\]/g, '\\$&')
       .replace(/\s+/g, ' ')
       .trim() || line.file
-  const after = [line.amount.trim(), line.wanted.trim() ? `wanted by ${line.wanted.trim()}` : ''].filter(Boolean).join(', ')
+  const wanted = line.wanted.trim()
+  const by = wanted === '' ? '' : HOT.test(wanted) ? wanted : `wanted by ${wanted}`
+  const after = [line.amount.trim(), by].filter(Boolean).join(', ')
   return `- [${title}](${encodeURI(line.file).replace(/[()]/g, (c) => (c === '(' ? '%28' : '%29'))})${after ? ` — ${after}` : ''}`
 }
 

@@ -190,7 +190,7 @@ export const words = {
     example: {people: '40', fireFrom: '5 am', serve: '1 pm', hands: '1', firings: '1', zone: 'Europe/London'},
     list: 'The day’s list',
     listHint:
-      'How much: “12 loaves”, “3 crocks”, “for 40”, “3 kg”, “2 times” or “fill the floor”. Left empty: enough for everyone.',
+      'How much: “12 loaves”, “3 crocks”, “for 40”, “3 kg”, “2 times” or “fill the floor”. Left empty: enough for everyone. When: “1 pm”, or “hot at 6 pm” of what is to come hot to the table.',
     receipt: 'Receipt',
     when: 'Today',
     whens: {no: 'not today', bake: 'to bake', spare: 'spare, if there is room'},

@@ -42,10 +42,11 @@ export function believe(input: {
     return {parameters: learnt.parameters, said: learnt.said, dishes: learnt.dishes, learnt, today: null}
   }
   const usual = usualFiring(oven, burn)
+  const told = pastFiring(oven, log, loadOf)
   const today = calibrate(oven, {
     firing: {...usual, wood: log.wood ?? usual.wood},
-    readings: log.readings,
-    events: pastFiring(oven, log, loadOf)?.events ?? log.doors,
+    readings: told?.readings ?? log.readings,
+    events: told?.events ?? log.doors,
     prior: learnt.parameters,
     cook: learnt.cook,
   })

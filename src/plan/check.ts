@@ -135,6 +135,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     return {possible: false, first, most, over}
   }
   let late = 0
+  let early = 0
   for (const load of plan.loads) {
     const mine = new Map<string, Placed[]>()
     for (const p of load.placed) mine.set(p.dish, [...(mine.get(p.dish) ?? []), p])
@@ -191,6 +192,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const slack = dish.need.overnight || dish.need.startHigh <= rules.slackCelsius
       const due = dish.wantedBy ?? (slack ? null : problem.day.serve)
       if (due !== null) late += Math.max(0, to - due)
+      if (dish.wantedHot && dish.wantedBy !== null) early += Math.max(0, dish.wantedBy - rules.keepsHot - to)
       const places = (mine.get(entry.dish) ?? []).slice(skip, skip + entry.count)
       if (places.length !== entry.count)
         bad(
@@ -416,6 +418,9 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     bad('score', null, null, plan.score.wood - wood, 'the wood in the score is not the wood burned')
   if (Math.abs(plan.score.lateMinutes - late) > 0.01)
     bad('score', null, null, plan.score.lateMinutes - late, `${late} min late, ${plan.score.lateMinutes} said`)
+  const saidEarly = plan.score.earlyMinutes ?? 0
+  if (Math.abs(saidEarly - early) > 0.01)
+    bad('score', null, null, saidEarly - early, `${early} min too soon to be hot, ${saidEarly} said`)
   if (plan.score.openings !== openings.size)
     bad(
       'score',
@@ -441,7 +446,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     )
   if (plan.score.bound != null && plan.score.bound > plan.score.total + 1e-6)
     bad('score', null, null, plan.score.bound - plan.score.total, 'the bound lies above the plan')
-  const least = weights.late * late + weights.opening * openings.size + weights.wood * wood
+  const least = weights.late * late + weights.early * early + weights.opening * openings.size + weights.wood * wood
   if (plan.score.total < least - 1e-6) bad('score', null, null, least - plan.score.total, 'the total is less than its parts')
   return out
 }

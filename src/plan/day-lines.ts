@@ -32,8 +32,8 @@ export function decode(url: string): string {
 }
 
 /**
- * Read a list of the day: in each entry a link to a receipt, behind it the amount and "wanted by" a time. A list within an entry is read
- * the same way.
+ * Read a list of the day: in each entry a link to a receipt, behind it the amount and "wanted by" a time, or "hot at" one. A list within
+ * an entry is read the same way.
  *
  * @param list of the Markdown tree
  * @param into where the entries are added
@@ -80,14 +80,15 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
 
   const plain = behind.replace(/^\s*(?:[—–:,-]|--)?\s*/, '')
   const words = offsetsOf(plain, source, end)
-  const wanted = /(?:wanted|ready|needed)\s+(?:by|at|for)\s+(.+)$/is.exec(plain)
+  const wanted = /(?:\b(?:wanted|ready|needed)\s+(?<hot>hot\s+)?|\b(?<alone>hot\s+))(?:by|at|for)\s+(?<when>.+)$/is.exec(plain)
   const asked = wanted ? plain.slice(0, wanted.index) : plain
   const amount = asked.replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
   const countOf = (part: string): number => part.split(/\s+/).filter((word) => word !== '').length
   let wantedBy: number | null = null
   if (wanted) {
-    const clock = parseClock(wanted[1]!.trimEnd().replace(/[.;]$/, '').trimEnd())
-    const offset = words[countOf(plain.slice(0, plain.length - wanted[1]!.length))] ?? end
+    const when = wanted.groups!['when']!
+    const clock = parseClock(when.trimEnd().replace(/[.;]$/, '').trimEnd())
+    const offset = words[countOf(plain.slice(0, plain.length - when.length))] ?? end
     if (clock.ok) {
       wantedBy = clock.value
       text.wants.push({offset, title, by: clock.value})
@@ -107,6 +108,7 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
     title,
     amount: amount || null,
     wantedBy,
+    ...(wantedBy !== null && (wanted!.groups!['hot'] ?? wanted!.groups!['alone']) !== undefined ? {hot: true as const} : {}),
     ...place(at),
     targetAt: place(targetAt),
     ...(held.length > 0 ? {amountAt: held} : {}),

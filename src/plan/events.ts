@@ -7,7 +7,7 @@ import type {FiringOption} from './types.js'
 /** A layout as the oven sees it. */
 
 /** Later fires as the oven sees them, minutes after the first is lit. */
-export function firesOf(option: FiringOption): OvenEvent[] {
+export function firesOf(option: Pick<FiringOption, 'further'>): OvenEvent[] {
   return (option.further ?? []).map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
 }
 

@@ -1,6 +1,7 @@
 import type {FloorGrid} from './floor-grid.js'
 import {
   dearFrom,
+  earliness,
   isNight,
   type Job,
   lateness,
@@ -107,7 +108,8 @@ function quickLow(problem: PlanProblem, program: Program, jobs: readonly Job[], 
       const cost =
         weights.misfit * c.misfit[o]! -
         weights.idle * c.used[o]! +
-        priceOfLate(lateness(job, clock0 + e * rules.tick), dearFrom(job))
+        priceOfLate(lateness(job, clock0 + e * rules.tick), dearFrom(job)) +
+        weights.early * earliness(job, clock0 + e * rules.tick)
       if (cost < best && awake[e] && (job.since !== null || awake[c.s[o]!])) best = cost
     }
     sum += best

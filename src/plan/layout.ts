@@ -149,6 +149,8 @@ export class Layout {
   /** When each job's dough is fit to be set in, on a day that has begun. */
   readonly #risen: readonly Job['risen'][]
   readonly #due: Float64Array
+  /** Clock minutes before which what is wanted hot is drawn too soon. */
+  readonly #hotFrom: Float64Array
   readonly #bears: Float64Array
   readonly #worth: Float64Array
   readonly #stays: Uint8Array
@@ -293,6 +295,7 @@ export class Layout {
     this.#worth = make((j) => (j.weighed ? Math.min(2, Math.max(0.5, feedsOf(j) / Math.max(1, mean))) : 1))
     this.#bears = make(dearFrom)
     this.#due = make((j) => j.due ?? Number.POSITIVE_INFINITY)
+    this.#hotFrom = make((j) => j.hotFrom)
     this.#area = make((j) => j.area)
     this.#handling = make((j) => j.handling)
     this.#full = new Int32Array(n)
@@ -775,6 +778,8 @@ export class Layout {
       // Cost and limits of the draw.
       const late = clock0 + end * rules.tick - this.#due[u]!
       if (late > 0) cost += priceOfLate(late, this.#bears[u]!)
+      const early = this.#hotFrom[u]! - (clock0 + end * rules.tick)
+      if (early > 0) cost += weights.early * early
       if (!this.#stays[u]) {
         const off = this.#offDose[u]!
         if (off >= 0) cost += weights.misfit * off
@@ -1086,11 +1091,17 @@ export class Layout {
     const inFront = this.#inFront[u]!
     for (let i = 0; i < inFront.length; i++) first = Math.max(first, this.e[inFront[i]!]!)
     const due = this.#due[u]!
+    const hotFrom = this.#hotFrom[u]!
     const wall = this.#blocked.length > 0 ? this.#wallAfter(Math.max(0, this.s[u]!)) : this.ticks - 1
     const T = this.celsius
     const a = this.#scale[4 * u + this.w[u]!]!
     if (this.#stays[u]) {
-      const k = this.#openFrom(Math.max(first, this.#now), wall)
+      let k = this.#openFrom(Math.max(first, this.#now), wall)
+      if (clock0 + k * rules.tick < hotFrom && !(this.#again && this.was[u])) {
+        // What is wanted hot stays till then, or as long as it stays hot enough.
+        const hot = this.#end[u]! + this.#endMargin - this.#shift[4 * u + this.w[u]!]!
+        for (let t = k + 1; t <= wall && a * T[t]! >= hot && clock0 + (t - 1) * rules.tick < hotFrom; t++) if (awake[t]) k = t
+      }
       if (O[k]! > 0 && !this.#again) return k
       const at = weights.late * Math.max(0, clock0 + k * rules.tick - due)
       const b = this.#shift[4 * u + this.w[u]!]!
@@ -1128,14 +1139,19 @@ export class Layout {
       const off = Math.abs(dose - wanted)
       const over = weights.misfit * off
       // It only gets dearer from here on.
-      if (over >= bestCost && dose >= wanted) break
+      if (over >= bestCost && dose >= wanted && clock0 + t * rules.tick >= hotFrom) break
       if (t < first || !awake[t] || t < this.#now) continue
       const late = clock0 + t * rules.tick - due
+      const early = hotFrom - (clock0 + t * rules.tick)
       const was = this.#again ? this.was[u] : undefined
       const by = was ? Math.abs(clock0 + t * rules.tick - was.draw) : 0
       const moved = was && by === 0 && off <= ABOUT * wanted ? -KEPT : weights.moved * by
       const cost =
-        over + moved + (late > 0 ? weights.late * late : 0) + (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
+        over +
+        moved +
+        (late > 0 ? weights.late * late : 0) +
+        (early > 0 ? weights.early * early : 0) +
+        (O[t]! > 0 ? 0 : weights.opening + weights.shut * shutAt[t]!)
       if (cost < bestCost) {
         bestCost = cost
         bestOff = off
@@ -1194,6 +1210,7 @@ export class Layout {
     const clock = clock0 + t * rules.tick
     return (
       weights.late * Math.max(0, clock - this.#due[u]!) +
+      weights.early * Math.max(0, this.#hotFrom[u]! - clock) +
       weights.moved * Math.abs(clock - meant) +
       this.#priceOfWanting(u, t) +
       (this.#openings[t]! > 0 ? 0 : weights.opening + weights.shut * this.#shutAt[t]!)

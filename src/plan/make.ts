@@ -13,9 +13,10 @@ import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar, type ToldDoughs} from './dough.js'
 import {workOf} from './dough-times.js'
 import {eased, shortest} from './ease.js'
+import {firesOf} from './events.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {handlingOf} from './hands.js'
-import {dueOf, lineOf, soonestOf} from './model.js'
+import {dueOf, hotFromOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {byOwnNames} from './own-names.js'
 import {english, phrase, speak} from './phrases.js'
@@ -198,6 +199,7 @@ export function planAgain(
     ...early.map(({message}) => message),
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, firing.wood),
+    ...fireUnlogged(rest, log),
     ...unrisen(again, rest),
   ]
   return {plan: {...again, changes, messages}, problem: rest, said}
@@ -321,25 +323,30 @@ function correct(
     ),
   )
   past.sort((a, b) => a.minutes - b.minutes)
+  const further = furtherFires(log, plan, presumed, lit)
+  const fires = firesOf({further})
+  const burned = fires.filter(({minutes}) => minutes < now - lit)
   const calibration = calibrate(input.oven, {
     firing,
     readings: log.readings,
-    events: past,
+    events: inOrder([...past, ...burned]),
     ...(input.parameters ? {prior: input.parameters} : {}),
   })
   const {parameters} = calibration
   const runs = new OvenRuns(input.oven)
   const simulate = simulator({oven: input.oven, parameters}, runs)
-  const withPast: Simulate = (option, events, exact) =>
-    simulate(
-      option,
-      [...gone, ...events].sort((a, b) => a.minutes - b.minutes),
-      exact,
-    )
+  const withPast: Simulate = (option, events, exact) => simulate(option, inOrder([...gone, ...events]), exact)
   const hours = ((plan.forecast.baking.likely.length - 1) * plan.forecast.step) / 60
   const start: FiringOption = {
     firing,
-    forecast: forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: past, hours, runs}),
+    ...(further.length > 0 ? {further} : {}),
+    forecast: forecast(input.oven, {
+      firing,
+      parameters: likelyOnly(parameters),
+      events: inOrder([...past, ...fires]),
+      hours,
+      runs,
+    }),
   }
   /** When the log says that the doughs were worked of what is not set in yet. */
   const toldWork = (deed: DoughDeed, id: string): number[] => {
@@ -363,13 +370,39 @@ function correct(
   const planned = planDay(rest, {...input.options, simulate: withPast, spare})
   const burns = log.raked === null && now < lit + firing.burn
   const fire =
-    burns && input.ways ? stillBurning(input.oven, {now: now - lit, plan, start, parameters, events: past, runs}) : null
+    burns && input.ways
+      ? stillBurning(input.oven, {now: now - lit, plan, start, parameters, events: inOrder([...past, ...fires]), runs})
+      : null
   const ways = fire ? burnWays(rest, planned, fire, {...input.options, simulate: withPast}, planDay) : []
   const again = ways.length > 0 ? {...planned, ways} : planned
   const meantFire = {...start, firing: morning.firing}
   const meantOven = simulator({oven: input.oven, ...(input.parameters ? {parameters: input.parameters} : {})}, runs)
-  const expected = bakingAt(meantOven(meantFire, past, false), now - lit)
+  const expected = bakingAt(meantOven(meantFire, inOrder([...past, ...burned]), false), now - lit)
   return {again, followed: {...again, loads: [...drawn, ...again.loads]}, rest, said: calibration.said, expected}
+}
+
+const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
+
+/**
+ * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned, put off by what is late.
+ *
+ * @param presumed When something planned is thought to be done, minutes after midnight.
+ */
+function furtherFires(
+  log: FiringLog,
+  plan: Plan,
+  presumed: (planned: number) => number,
+  lit: number,
+): NonNullable<FiringOption['further']> {
+  const meant = (plan.fires ?? []).slice(1)
+  const told = log.further ?? []
+  return Array.from({length: Math.max(meant.length, told.length)}, (_, i) => {
+    const [fire, was] = [told[i], meant[i]]
+    const firing = was?.firing ?? plan.firing
+    const at = fire?.lit ?? Math.ceil(presumed(was!.lit) / rules.tick) * rules.tick
+    const burn = fire?.raked == null ? firing.burn : Math.max(1, fire.raked - fire.lit)
+    return {minutes: at - lit, firing: {...firing, burn, wood: fire?.wood ?? (firing.wood * burn) / firing.burn}}
+  })
 }
 
 /** The likely baking heat so many minutes after lighting, °C. */
@@ -604,6 +637,29 @@ function woodUnlogged(log: FiringLog, wood: number): Message[] {
   ]
 }
 
+/** A later fire that is taken to have been lit as planned, where the log does not tell. */
+function fireUnlogged({done, firings}: PlanProblem, log: FiringLog): Message[] {
+  const {now, lit} = done!
+  if (lit === null) return []
+  const further = (firings[0]?.further ?? []).slice(log.further?.length ?? 0)
+  return further.flatMap(({minutes}): Message[] => {
+    const at = lit + minutes
+    if (at > now) return []
+    return [
+      {
+        file: `firings/${log.date}.md`,
+        line: 1,
+        column: 1,
+        severity: 'info',
+        rule: 'fire-unlogged',
+        times: [at],
+        reason: `the fire is taken to have been lit again at ${writeClock(at)}, as planned; the log does not tell`,
+        suggest: `note when it was, such as “${writeClock(at)} lit again”, and when it was raked, “raked again”`,
+      },
+    ]
+  })
+}
+
 /** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place. */
 function lostOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): NonNullable<Plan['changes']>[number][] {
   const speaker = english((id) => id)
@@ -724,8 +780,11 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new O
   }
 }
 
-/** Hours after the first fire's soak at which a second is lit, and how long it burns: enough to choose from. */
-const second = {after: [150, 240, 330], burns: [60, 90, 120]} as const
+/**
+ * Minutes after the first fire's soak at which a second is lit, and how long it burns: enough to choose from. And how long both burn where
+ * the second is lit for what the day wants hot: a short fire on bricks that are warm.
+ */
+const second = {after: [150, 240, 330], burns: [60, 90, 120], hotFirsts: [75, 105, 135, 180], hotBurns: [30, 45, 60]} as const
 
 /**
  * Fires in two: the first, and a second lit some hours after it.
@@ -741,10 +800,13 @@ function twoFires(
   const parameters = likelyOnly(input.parameters ?? PRIOR)
   const hours = hoursOf(input.day, dishes)
   const out: FiringOption[] = []
-  for (const burn of first === null ? [120, 150, 180] : [Math.min(first, 180)]) {
+  const hot = dishes.some((dish) => Number.isFinite(hotFromOf(dish)))
+  const firsts = first !== null ? [Math.min(first, 180)] : hot ? second.hotFirsts : [120, 150, 180]
+  const agains = hot ? second.hotBurns : first !== null ? second.burns.slice(0, 2) : second.burns.slice(1, 2)
+  for (const burn of firsts) {
     const firing = usualFiring(input.oven, burn)
-    for (const after of second.after)
-      for (const again of first === null ? second.burns.slice(1, 2) : second.burns.slice(0, 2)) {
+    for (const again of agains)
+      for (const after of aftersFor(input, dishes, firing, usualFiring(input.oven, again))) {
         const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
         const further = [{minutes, firing: usualFiring(input.oven, again)}]
         const events: OvenEvent[] = further.map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
@@ -753,6 +815,23 @@ function twoFires(
   }
   return out
 }
+
+/** Minutes after the first fire's soak at which a second may be lit: so that what the day wants hot meets it, and the rest the first. */
+function aftersFor({day}: Pick<MakePlan, 'day'>, dishes: readonly Dish[], first: Firing, again: Firing): readonly number[] {
+  const due = dishes.flatMap((dish): {hot: boolean; at: number}[] => {
+    const by = dueOf(dish, day.serve)
+    return by === null ? [] : [{hot: Number.isFinite(hotFromOf(dish)), at: by - dish.need.minutes.likely}]
+  })
+  const ready = Math.max(day.fireFrom + first.burn + first.soak, Math.min(...due.flatMap(({hot, at}) => (hot ? [] : [at]))))
+  const latest = due.flatMap(({hot, at}) => (hot ? [at - again.burn - again.soak - ready - HOT_SLACK] : []))
+  const after = [...new Set(latest)].filter((minutes) => Number.isFinite(minutes) && minutes >= LEAST_AFTER)
+  return after.length > 0 ? after : second.after
+}
+
+/** Minutes between a second fire's being ready and the last moment for what it is lit for: the fire is chosen before the loads are. */
+const HOT_SLACK = 20
+/** Minutes that a first fire's heat is baked in at least before another is lit. */
+const LEAST_AFTER = 60
 
 /** Hours of forecast a day needs: to next day's afternoon where something stays overnight, and as long as anything may take. */
 function hoursOf(day: Day, dishes: readonly Dish[]): number {

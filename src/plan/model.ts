@@ -29,6 +29,8 @@ export interface Job {
   readonly order: 0 | 1 | 2
   /** Minutes after midnight; null where nobody waits for it. */
   readonly due: number | null
+  /** Drawn before this, minutes after midnight, it is no longer hot when the day wants it so: −∞ where it does not. */
+  readonly hotFrom: number
   /** Minutes after it is due beyond which it is of little use: infinite where it could not be had sooner, or the day has begun. */
   readonly bears: number
   /** Where not all can be had in time: leaving it out is priced by whom it feeds, and so is each minute beyond what is borne. */
@@ -119,6 +121,11 @@ export function hotUntil(dish: Dish | undefined, serve: number): number {
   return dish?.hot ? (dueOf(dish, serve) ?? Number.NEGATIVE_INFINITY) : Number.NEGATIVE_INFINITY
 }
 
+/** Before when a dish that the day wants hot is drawn too soon, minutes after midnight; −∞ where it does not. */
+export function hotFromOf(dish: Dish): number {
+  return dish.wantedHot && dish.wantedBy !== null ? dish.wantedBy - rules.keepsHot : Number.NEGATIVE_INFINITY
+}
+
 /** Which side of the half hour of `rules.settleIn` a dish stands on. */
 function orderOf(dish: Dish): 0 | 1 | 2 {
   const {need} = dish
@@ -187,6 +194,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     const most = mostOnFloor(grid, dish.vessel)
     const each = grid.area / most
     const due = dueOf(dish, problem.day.serve)
+    const hotFrom = hotFromOf(dish)
     const bears = due === null || problem.done ? Number.POSITIVE_INFINITY : bearable(problem, dish, due)
     const before = followed(problem, dish.id)
     already.forEach((past, i) => {
@@ -202,6 +210,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
           handling: past.count * handlingOf(dish),
           order: orderOf(dish),
           due,
+          hotFrom,
           bears,
           since: past.at,
           stands,
@@ -236,6 +245,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         handling: count * handlingOf(dish),
         order: orderOf(dish),
         due,
+        hotFrom,
         bears,
         since: null,
         stands: 3,
@@ -347,6 +357,11 @@ export function lateness(job: Job, drawn: number): number {
   return job.due === null ? 0 : Math.max(0, drawn - job.due)
 }
 
+/** Minutes by which it is drawn too soon to be hot when it is wanted so. */
+export function earliness(job: Job, drawn: number): number {
+  return Math.max(0, job.hotFrom - drawn)
+}
+
 /** What so many minutes late cost, and beyond what is borne. */
 export function priceOfLate(late: number, bears: number): number {
   return weights.late * late + (late > bears ? weights.tooLate * (late - bears) : 0)
@@ -416,6 +431,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
     const fresh = job.since === null
     const due = job.due ?? Number.POSITIVE_INFINITY
     const bears = dearFrom(job)
+    const {hotFrom} = job
     const {s: ins, e: outs, misfit, used} = c
     for (let o = 0; o < ins.length; o++) {
       const s = ins[o]!
@@ -426,6 +442,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       if (risen && setIn < risen.least) continue
       const drawn = clock0 + e * rules.tick
       cost[o] = weights.misfit * misfit[o]! + priceOfLate(Math.max(0, drawn - due), bears) - weights.idle * used[o]!
+      if (drawn < hotFrom) cost[o]! += weights.early * (hotFrom - drawn)
       if (risen) cost[o]! += amissBy(risen, setIn)
       if (was) cost[o]! += weights.moved * (Math.abs(drawn - was.draw) + (fresh ? Math.abs(setIn - was.at) : 0))
       ids[count++] = o

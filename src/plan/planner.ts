@@ -7,7 +7,7 @@ import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {rules} from './rules.js'
 import {settleBest, settleFrom} from './settle.js'
-import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn} from './settled.js'
+import {asWanted, better, goWithout, lacksNothing, type Settled, sameFire, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
@@ -67,7 +67,8 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   const two = {...problem, firings: problem.firings.filter((f) => f.further?.length)}
   if (one.firings.length === 0 || two.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
   const once = inParts(one, grid, options, tick)
-  if (lacksNothing(once.settled)) return {firings, settled: once.settled}
+  // One fire that has bread at noon and pies hot at six burns far more wood than two, which nothing but a trial tells.
+  if (asWanted(once.settled) && !wantsHot(once.settled)) return {firings, settled: once.settled}
   const known = new Set(two.firings.map(firesOf))
   const again = options.secondFires?.(once.settled.option.firing).filter((f) => !known.has(firesOf(f))) ?? []
   const tried = [two, ...(again.length > 0 ? [{...problem, firings: again}] : [])].map((on) => ({
@@ -81,6 +82,9 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     settled: lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice),
   }
 }
+
+/** Whether the day wants anything hot at its time. */
+const wantsHot = ({model}: Settled): boolean => model.jobs.some(({hotFrom}) => hotFrom > Number.NEGATIVE_INFINITY)
 
 /** A day on two fires; on the first of them alone where nothing is set in after the second. */
 function afterBoth(

@@ -59,6 +59,6 @@ export function stillBurning(
   const hours = ((start.forecast.baking.likely.length - 1) * start.forecast.step) / 60
   return {
     ought,
-    option: (minutes) => (possible(minutes) ? {firing: fire(minutes), forecast: run(minutes, hours)} : null),
+    option: (minutes) => (possible(minutes) ? {...start, firing: fire(minutes), forecast: run(minutes, hours)} : null),
   }
 }

@@ -258,6 +258,8 @@ export interface Plan {
     readonly openings: number
     /** Openings while a receipt wants the door kept shut; absent where there are none. */
     readonly disturbed?: number
+    /** Minutes by which what the day wants hot is drawn too soon for that, each part by itself; absent where nothing is. */
+    readonly earlyMinutes?: number
     readonly idle: number
     readonly wood: number
     readonly total: number

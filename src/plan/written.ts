@@ -1,4 +1,4 @@
-import {writeDuration} from '../measure/quantity.js'
+import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {OvenEvent} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish, HeatNeed, Placed} from '../scale/types.js'
@@ -12,7 +12,7 @@ import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {type Hindrance, hinderedBy, keptOutByNight, type Nightly} from './hindered.js'
 import {doseBetween} from './keeps.js'
-import {dearFrom, disturbances, hotUntil, type Job, lateness, lineOf, meantFor, priceOfLate} from './model.js'
+import {dearFrom, disturbances, earliness, hotUntil, type Job, lateness, lineOf, meantFor, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
@@ -50,7 +50,8 @@ export function write(
   const loads: Load[] = []
   let misfit = 0
   let late = 0
-  let latePrice = 0
+  let early = 0
+  let timePrice = 0
   let used = 0
   const doors = new Set<number>()
   for (const at of [...byStart.keys()].sort((a, b) => a - b)) {
@@ -68,7 +69,8 @@ export function write(
       misfit += choices.misfit[origin] ?? 0
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
-      latePrice += priceOfLate(lateness(job, drawn), dearFrom(job))
+      early += earliness(job, drawn)
+      timePrice += priceOfLate(lateness(job, drawn), dearFrom(job)) + weights.early * earliness(job, drawn)
       for (const told of [afterTime(own, drawn, problem.day), tooSoon(own, drawn, problem.day)])
         if (told && !messages.some((m) => m.reason === told.reason)) messages.push(told)
       if (job.since === null) doors.add(at)
@@ -119,7 +121,7 @@ export function write(
       suggest: 'open it for a moment only, or let what is drawn or set in then wait',
     })
   const total =
-    latePrice +
+    timePrice +
     weights.misfit * misfit +
     weights.opening * doors.size +
     weights.shut * disturbed.length +
@@ -158,6 +160,7 @@ export function write(
     unplaced: loneOnes,
     score: {
       lateMinutes: late,
+      ...(early > 0 ? {earlyMinutes: early} : {}),
       misfit,
       openings: doors.size,
       ...(disturbed.length > 0 ? {disturbed: disturbed.length} : {}),
@@ -224,17 +227,25 @@ function afterTime(dish: Dish, drawn: number, day: Day): Message | null {
   }
 }
 
-/** What is eaten hot and stands for hours first is named: nobody sees from a draw alone that it is hours before the meal. */
+/**
+ * What is eaten hot and stands for hours first is named: nobody sees from a draw alone that it is hours before the meal. What the day wants
+ * hot is named as soon as it is hot no longer.
+ */
 function tooSoon(dish: Dish, drawn: number, day: Day): Message | null {
   const wanted = hotUntil(dish, day.serve)
-  if (wanted - drawn <= rules.coldMinutes) return null
+  if (wanted - drawn <= (dish.wantedHot ? rules.keepsHot : rules.coldMinutes)) return null
+  const other = !dish.wantedHot
+    ? `write “hot at ${writeClock(wanted)}” behind its link, so that it is drawn for its meal`
+    : day.firings < 2
+      ? 'write “firings: 2” in the day’s front matter, so that a second fire may be lit for it'
+      : 'ask for it sooner, or for the rest later'
   return {
     ...lineOf(day, dish),
     severity: 'warning',
     rule: 'stands',
     reason: `${dish.title}: drawn ${writeDuration(wanted - drawn)} before it is wanted, and eaten hot`,
-    suggest:
-      'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or for the rest later, so that the fire may be lit later',
+    ...(dish.wantedHot ? {} : {times: [wanted]}),
+    suggest: `keep it hot, or cool it quickly and heat it through; or ${other}`,
   }
 }
 

@@ -105,6 +105,8 @@ export interface Dish {
   readonly keeps?: true
   /** It is eaten hot. Absent where it need not be. */
   readonly hot?: true
+  /** The day wants it hot at its time, and so not drawn long before. */
+  readonly wantedHot?: true
   /** What is to be done the evening before, as the receipt says; absent where it says nothing of it. */
   readonly evening?: readonly EveningTask[]
   /** The receipt wants the door left a little open, in these words. */
@@ -204,6 +206,8 @@ export interface DayAmount {
   readonly title: string
   readonly amount: string | null
   readonly wantedBy: number | null
+  /** It is wanted hot at that time (“hot at 6 pm”). */
+  readonly hot?: true
   /** Of what is to fill the floor: the most vessels that the oven has heat and time for, where that is known. */
   readonly atMost?: number
   readonly line: number

@@ -265,6 +265,10 @@ export const planFileSchema = z
       lateMinutes: z.number().describe('as the objective counts them: each part of a dish that is set in by itself'),
       misfit: z.number().describe('°C·min'),
       openings: z.number(),
+      earlyMinutes: z
+        .number()
+        .optional()
+        .describe('minutes by which what the day wants hot is drawn too soon for that, each part by itself'),
       disturbed: z.number().optional().describe('openings while a receipt wants the door kept shut'),
       idle: z.number().describe('m²·h'),
       wood: z.number().describe('kg'),

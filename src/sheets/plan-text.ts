@@ -201,6 +201,7 @@ export function scoreLines(plan: Plan, problem: PlanProblem, style: Style): stri
   const figure = (value: number, digits: number): string => number(value, digits, style)
   return [
     say(words, 'plan.late', {minutes: figure(minutesLate(problem, plan.late ?? []), 0)}),
+    ...(score.earlyMinutes ? [say(words, 'plan.early', {minutes: figure(score.earlyMinutes, 0)})] : []),
     say(words, 'plan.misfit', {value: figure(score.misfit, 0)}),
     say(words, 'plan.openings', {count: score.openings}),
     ...(score.disturbed ? [say(words, 'plan.disturbed', {count: score.disturbed})] : []),

@@ -101,8 +101,16 @@ export const deMessages: Book['sentences'] = [
     '{dish}: wird heiß gegessen, und {n} h {n2} min vorher ausgezogen',
   ],
   [
-    'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or for the rest later, so that the fire may be lit later',
-    'heiß halten, oder rasch abkühlen und durcherhitzen; oder früher bestellen, oder das Übrige später, damit das Feuer später brennen kann',
+    'keep it hot, or cool it quickly and heat it through; or write “hot at {time}” behind its link, so that it is drawn for its meal',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder hinter seinen Verweis „hot at {time}“ schreiben, damit es zur Mahlzeit ausgezogen wird',
+  ],
+  [
+    'keep it hot, or cool it quickly and heat it through; or write “firings: 2” in the day’s front matter, so that a second fire may be lit for it',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder im Kopf des Tages „firings: 2“ schreiben, damit ein zweites Feuer dafür brennen kann',
+  ],
+  [
+    'keep it hot, or cool it quickly and heat it through; or ask for it sooner, or for the rest later',
+    'heiß halten, oder rasch abkühlen und durcherhitzen; oder früher bestellen, oder das Übrige später',
   ],
   ['{dish}: drawn {n} min later than wanted', '{dish}: {n} min später ausgezogen als gewünscht'],
   ['{dish}: drawn {n} h later than wanted', '{dish}: {n} h später ausgezogen als gewünscht'],
@@ -631,6 +639,14 @@ export const deMessages: Book['sentences'] = [
   [
     '{mass} of wood taken to have been burned, as planned; the log does not tell',
     'es wird angenommen, dass wie geplant {mass} Holz verbrannt wurden; das Ofenbuch sagt nichts davon',
+  ],
+  [
+    'the fire is taken to have been lit again at {time}, as planned; the log does not tell',
+    'es wird angenommen, dass das Feuer wie geplant um {time} noch einmal angezündet wurde; das Ofenbuch sagt nichts davon',
+  ],
+  [
+    'note when it was, such as “{time} lit again”, and when it was raked, “raked again”',
+    'aufschreiben, wann es war, etwa „{time} lit again“, und wann ausgeräumt wurde, „raked again“',
   ],
   ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],

@@ -175,6 +175,7 @@ export const de: Words = {
   'plan.remedies': 'Was helfen würde:',
   'plan.score': 'Wie gut dieser Plan ist',
   'plan.late': 'Nach der gewünschten Zeit: {minutes} min',
+  'plan.early': 'Zu früh ausgezogen, um zur gewünschten Zeit heiß zu sein: {minutes} min',
   'plan.misfit': 'Abstand von der besten Hitze: {value} °C·min',
   'plan.openings': 'Türöffnungen: {count}',
   'plan.disturbed': 'Davon, während ein Rezept die Tür geschlossen haben will: {count}',

@@ -176,6 +176,7 @@ export const en = {
   'plan.remedies': 'What would help:',
   'plan.score': 'How good this plan is',
   'plan.late': 'Past the time wanted: {minutes} min',
+  'plan.early': 'Drawn too soon to be hot when it is wanted so: {minutes} min',
   'plan.misfit': 'Away from the best heat: {value} °C·min',
   'plan.openings': 'Door openings: {count}',
   'plan.disturbed': 'Of these while a receipt wants the door kept shut: {count}',

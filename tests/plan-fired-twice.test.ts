@@ -1,0 +1,137 @@
+import {beforeAll, describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import {calibrate} from '../src/oven/calibrate.js'
+import {forecast, likelyOnly, PRIOR} from '../src/oven/forecast.js'
+import {pastFiring} from '../src/oven/learn.js'
+import {type FiringLog, type FurtherFire, readLog} from '../src/oven/log.js'
+import {check} from '../src/plan/check.js'
+import {firesOf} from '../src/plan/events.js'
+import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
+import {rules} from '../src/plan/rules.js'
+import {makeDishes} from '../src/scale/dishes.js'
+
+/** Bread at noon and pies hot at six from the demo's receipts, invented, on two fires. What is asked is that the plan agrees with itself: no outside fact. */
+const read = readDayFolder('corpus-demo')
+const all = makeDishes({day: read.day, receipts: read.receipts, oven: read.oven})
+const six = 18 * 60
+let made: MadePlan
+beforeAll(() => {
+  const of = (id: string) => all.dishes.find((d) => d.id === id)!
+  const dishes = [
+    {...of('household-bread'), wantedBy: 12 * 60},
+    {...of('mutton-pies'), wantedBy: six, wantedHot: true as const},
+  ]
+  const day = {...read.day, firings: 2}
+  made = makePlan({oven: read.oven, day, receipts: read.receipts, scaled: {...all, dishes}})
+})
+
+/** The day planned again some minutes after lighting, with what the log tells. */
+function again(
+  after: number,
+  {late = 0, off = 0, further}: {late?: number; off?: number; further?: readonly FurtherFire[]} = {},
+) {
+  const {plan, problem} = made
+  const lit = plan.lit + late
+  const {likely} = plan.forecast.floor
+  const log: FiringLog = {
+    date: read.day.date,
+    lit,
+    raked: plan.raked + late,
+    wood: plan.firing.wood,
+    ...(further ? {further} : {}),
+    rows: [],
+    readings: [{minutes: after, kind: 'floor', value: likely[Math.round(after / plan.forecast.step)]! + off}],
+    doors: [],
+  }
+  return planAgain({oven: read.oven, day: problem.day, now: lit + after}, problem, plan, log)
+}
+const pies = ({plan}: Pick<MadePlan, 'plan'>) =>
+  plan.loads.flatMap((l) => l.dishes.flatMap((d) => (d.dish === 'mutton-pies' ? [{at: l.at, draw: d.draw.likely}] : [])))[0]!
+const ready = (): number => made.plan.ready - made.plan.lit + 20
+
+describe('a day of two fires that has begun', () => {
+  it('keeps its second fire, at its hour, and all that is baked on it', () => {
+    expect(made.plan.fires).toHaveLength(2)
+    for (const off of [-5, 0, 5]) {
+      const next = again(ready(), {off})
+      expect(next.plan.fires!.map((f) => f.lit)).toEqual(made.plan.fires!.map((f) => f.lit))
+      expect(next.plan.unplaced).toEqual([])
+      expect(check(next.problem, next.plan)).toEqual([])
+      expect(six - pies(next).draw).toBeLessThanOrEqual(rules.keepsHot)
+      expect(Math.abs(pies(next).at - pies(made).at)).toBeLessThanOrEqual(10)
+    }
+  })
+
+  it('lights it as much later as the first was lit', () => {
+    const next = again(ready(), {late: 25})
+    expect(next.plan.fires!.map((f) => f.lit)).toEqual(made.plan.fires!.map((f) => f.lit + 25))
+    expect(next.plan.unplaced).toEqual([])
+  })
+
+  it('goes by the log where that tells when it was lit, how long it burned and on how much', () => {
+    const meant = made.plan.fires![1]!
+    const lit = meant.lit + 20
+    const raked = lit + meant.firing.burn + 10
+    const next = again(raked + 5 - made.plan.lit, {further: [{lit, raked, wood: meant.firing.wood + 2}]})
+    const [, fire] = next.plan.fires!
+    expect(fire).toMatchObject({lit, raked, firing: {burn: meant.firing.burn + 10, wood: meant.firing.wood + 2}})
+    expect(next.plan.messages.filter((m) => m.rule === 'fire-unlogged')).toEqual([])
+    expect(pies(next).at).toBeGreaterThanOrEqual(fire!.ready)
+    expect(check(next.problem, next.plan)).toEqual([])
+  })
+
+  it('says that it is taken to have been lit where the log does not tell', () => {
+    const meant = made.plan.fires![1]!
+    const told = (after: number) => again(after).plan.messages.filter((m) => m.rule === 'fire-unlogged')
+    expect(told(meant.lit - made.plan.lit - 10)).toEqual([])
+    expect(told(meant.raked - made.plan.lit + 5)).toMatchObject([{severity: 'info', times: [meant.lit], line: 1}])
+  })
+})
+
+describe('the log of a day of two fires', () => {
+  const head =
+    '---\ndate: 2027-10-02\nlit: 6 am\nraked: 8 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n'
+  const further = (rows: string) => readLog(head + rows, 'firings/2027-10-02.md').log!.further
+
+  it('tells of the second in rows, however they are worded', () => {
+    expect(further('| 9 am | floor | 250 °C | |\n')).toBeUndefined()
+    expect(further('| 12:05 pm | note | lit again | |\n')).toEqual([{lit: 725, raked: null, wood: null}])
+    const rows = '| 12:05 pm | note | lit again | 12 kg |\n| 12:50 pm | note | raked out again | |\n'
+    expect(further(rows)).toEqual([{lit: 725, raked: 770, wood: 12}])
+    expect(
+      further('| 12:05 pm | fire | lit again | |\n| 12:50 pm | raked again | | |\n| 1 pm | note | wood again: 13 kg | |\n'),
+    ).toEqual([{lit: 725, raked: 770, wood: 13}])
+    expect(further('| 12:05 pm | note | lit the lamp again | |\n')).toBeUndefined()
+  })
+
+  it('teaches of the oven what one of a single fire does, and nothing where nobody saw it raked', () => {
+    const firing = {wood: 30, burn: 120, soak: 45}
+    const second = {minutes: 380, firing: {wood: 14, burn: 45, soak: 45}}
+    const parameters = likelyOnly(PRIOR)
+    const curve = forecast(read.oven, {firing, parameters, events: firesOf({further: [second]}), hours: 12})
+    const at = [180, 300, 480, 600]
+    const floor = (minutes: number): number => curve.floor.likely[Math.round(minutes / curve.step)]!
+    const rows = at.map((m) => ({line: 1, at: 360 + m, elapsed: m, what: 'reading' as const, text: '', note: ''}))
+    const log = (further?: FiringLog['further']): FiringLog => ({
+      date: '2027-10-02',
+      lit: 360,
+      raked: 480,
+      wood: 30,
+      ...(further ? {further} : {}),
+      rows,
+      readings: at.map((minutes) => ({minutes, kind: 'floor' as const, value: floor(minutes)})),
+      doors: [],
+    })
+    const fit = (one: FiringLog) => {
+      const past = pastFiring(read.oven, one)!
+      const {stored, loss} = calibrate(read.oven, {firing: past.firing, readings: past.readings, events: past.events}).parameters
+      return {readings: past.readings.length, off: Math.max(Math.abs(stored.likely - 1), Math.abs(loss.likely - 1))}
+    }
+    const told = fit(log([{lit: 740, raked: 785, wood: 14}]))
+    expect(told.readings).toBe(4)
+    expect(told.off).toBeLessThan(0.01)
+    expect(fit(log([{lit: 740, raked: null, wood: 14}])).readings).toBe(2)
+    // Taken for one fire, the same readings make another oven of it.
+    expect(fit(log()).off).toBeGreaterThan(0.05)
+  })
+})
