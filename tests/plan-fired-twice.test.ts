@@ -62,10 +62,18 @@ describe('a day of two fires that has begun', () => {
     }
   })
 
-  it('lights it as much later as the first was lit', () => {
-    const next = again(ready(), {late: 25})
-    expect(next.plan.fires!.map((f) => f.lit)).toEqual(made.plan.fires!.map((f) => f.lit + 25))
-    expect(next.plan.unplaced).toEqual([])
+  it('lights it at its hour all the same when the first was lit late, or as soon after as the bread is out', () => {
+    const [first, second] = made.plan.fires!
+    const bread = made.plan.loads.flatMap((l) => l.dishes.filter((d) => d.dish === 'household-bread').map((d) => d.draw.likely))
+    const spare = second!.lit - Math.max(...bread)
+    expect(spare).toBeGreaterThanOrEqual(25)
+    for (const late of [25, spare, spare + 40]) {
+      const next = again(ready(), {late})
+      const put = Math.max(0, late - spare)
+      expect(next.plan.fires!.map((f) => f.lit)).toEqual([first!.lit + late, second!.lit + put])
+      expect(next.plan.unplaced).toEqual([])
+      expect(check(next.problem, next.plan)).toEqual([])
+    }
   })
 
   it('goes by the log where that tells when it was lit, how long it burned and on how much', () => {

@@ -384,7 +384,7 @@ function correct(
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 
 /**
- * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned, put off by what is late.
+ * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned.
  *
  * @param presumed When something planned is thought to be done, minutes after midnight.
  */
@@ -399,10 +399,17 @@ function furtherFires(
   return Array.from({length: Math.max(meant.length, told.length)}, (_, i) => {
     const [fire, was] = [told[i], meant[i]]
     const firing = was?.firing ?? plan.firing
-    const at = fire?.lit ?? Math.ceil(presumed(was!.lit) / rules.tick) * rules.tick
+    const at = fire?.lit ?? dueAgain(was!.lit, plan, presumed)
     const burn = fire?.raked == null ? firing.burn : Math.max(1, fire.raked - fire.lit)
     return {minutes: at - lit, firing: {...firing, burn, wood: fire?.wood ?? (firing.wood * burn) / firing.burn}}
   })
+}
+
+/** When a later fire is lit: at its hour, or as soon after as what bakes on the heat before it is out, where that is late. */
+function dueAgain(planned: number, {loads}: Plan, presumed: (planned: number) => number): number {
+  const draws = loads.flatMap(({dishes}) => dishes.flatMap(({draw}) => (draw.likely <= planned ? [draw.likely] : [])))
+  const out = Math.ceil(presumed(Math.max(...draws, Number.NEGATIVE_INFINITY)) / rules.tick) * rules.tick
+  return Math.max(planned, Number.isFinite(out) ? out : planned)
 }
 
 /** The likely baking heat so many minutes after lighting, °C. */
