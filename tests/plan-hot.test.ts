@@ -7,6 +7,7 @@ import {rules} from '../src/plan/rules.js'
 import type {Step} from '../src/plan/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import {stepWords} from '../src/sheets/phrases.js'
+import {planText} from '../src/sheets/plan-text.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {randomDay} from './plan-fixtures.js'
 
@@ -128,7 +129,21 @@ describe('what the day wants hot at its hour', () => {
     expect(six - drawn(two, pies.id)).toBeLessThanOrEqual(rules.keepsHot)
     expect(drawn(two, bread.id)).toBeLessThanOrEqual(noon)
     expect(two.plan.score.total).toBeLessThan(one.plan.score.total)
+    expect(two.plan.ways).toBeUndefined()
     expect(broken(two)).toEqual([])
+  })
+
+  it('and where it may be fired once only, what another fire would save is tried and told', () => {
+    const way = one.plan.ways!.find(({kind}) => kind === 'second fire')!
+    expect(way.works).toBe(true)
+    expect(way.wood).toBeLessThan(-2)
+    for (const language of ['en', 'de'] as const) {
+      const text = planText({...one, oven: read.oven}, {style: styleOf({language})}).replace(/\s+/g, ' ')
+      expect(text).toMatch(
+        language === 'en' ? /A second fire of .*? kg \(.*?\) less wood/ : /Ein zweites Feuer von .*? weniger Holz/,
+      )
+    }
+    expect(asked.plan.ways).toBeUndefined()
   })
 
   it('is told of when it comes too soon all the same, with what the day could say', () => {

@@ -808,7 +808,7 @@ function twoFires(
   const hours = hoursOf(input.day, dishes)
   const out: FiringOption[] = []
   const hot = dishes.some((dish) => Number.isFinite(hotFromOf(dish)))
-  const firsts = first !== null ? [Math.min(first, 180)] : hot ? second.hotFirsts : [120, 150, 180]
+  const firsts = hot ? second.hotFirsts : first !== null ? [Math.min(first, 180)] : [120, 150, 180]
   const agains = hot ? second.hotBurns : first !== null ? second.burns.slice(0, 2) : second.burns.slice(1, 2)
   for (const burn of firsts) {
     const firing = usualFiring(input.oven, burn)

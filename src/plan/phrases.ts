@@ -208,6 +208,8 @@ export const phrases = {
   'outcome still': '{count} of {dishes} still left out',
   'outcome fewer': '{count} of {dishes} left out, meant for about {people} instead of {before}',
   'outcome in time': 'nothing comes late',
+  'outcome hot': 'all that is wanted hot comes hot',
+  'outcome hotter': 'what is wanted hot comes nearer to its hour',
   'outcome late': '{minutes} late in all',
   'outcome less late': '{minutes} late in all instead of {before}',
   'outcome heat': 'every dish gets all its heat',

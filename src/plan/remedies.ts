@@ -437,6 +437,39 @@ function fewerOf(dish: Dish, count: number): Dish {
   return {...dish, count, feeds: scaled(dish.feeds, count / dish.count)}
 }
 
+/** By how much less a plan has to come to for another fire to be worth the trouble. */
+const WORTH_A_FIRE = 3
+
+/**
+ * A second fire for what a day that is to be fired once wants hot: where that does not come hot, or only by burning far more wood in one fire.
+ *
+ * @returns Null where nothing is wanted hot, or one fire does about as well.
+ */
+export function fireForHot(
+  problem: PlanProblem,
+  plan: Plan,
+  options: PlanOptions,
+  replan: Replan,
+  from: Settled | null = null,
+): Remedy | null {
+  if (problem.day.firings > 1 || !problem.dishes.some(({wantedHot}) => wantedHot)) return null
+  const firings = options.secondFires?.(plan.firing) ?? []
+  if (firings.length === 0) return null
+  const trials = new Trials(problem, plan, options, replan, from)
+  const tried = trials.plan({firings})
+  const fire = tried.plan.fires?.[1]
+  if (!fire || lessThan(trials.now, tried.lack) || tried.plan.score.total > plan.score.total - WORTH_A_FIRE) return null
+  const [early, now] = [tried.plan.score.earlyMinutes ?? 0, plan.score.earlyMinutes ?? 0]
+  const outcome = trials.outcome(tried, true).phrases.filter(({id}) => id !== 'outcome all')
+  const hot = early >= now ? [] : [phrase(early === 0 ? 'outcome hot' : 'outcome hotter')]
+  const words = phrase('remedy second fire', {
+    minutes: {unit: 'minutes', value: fire.firing.burn},
+    at: {unit: 'clock', value: fire.lit},
+    outcome: {unit: 'phrases', phrases: [...hot, ...outcome]},
+  })
+  return trials.remedy('second fire', tried.plan, words)
+}
+
 /** True where the hands are what an opening of the door has too little of, or nearly. */
 function handsFull({day, dishes}: PlanProblem, plan: Plan): boolean {
   const each = new Map(dishes.map((d) => [d.id, handlingOf(d)]))

@@ -16,7 +16,7 @@ import {dearFrom, disturbances, earliness, hotUntil, type Job, lateness, lineOf,
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
-import {type DoorOpen, remediesOf, waysOf} from './remedies.js'
+import {type DoorOpen, fireForHot, remediesOf, waysOf} from './remedies.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {lateAmongRest} from './set-in-more.js'
 import {fireOf, type Settled, tookIn} from './settled.js'
@@ -184,15 +184,19 @@ export function write(
   }
   const behind = amiss(problem, plan).late
   const lacking = behind.length > 0 || settled.unplaced.length > 0
-  const told = lacking && options.effort !== 'quick' && !options.bare && !problem.done && options.simulate
+  const earnest = options.effort !== 'quick' && !options.bare && !problem.done && options.simulate !== undefined
   const unplaced = [...loneOnes, ...unplacedOf(problem, grid, settled, plan, options, replan)]
+  const waysIn = (lacks: boolean): Pick<Plan, 'ways'> => {
+    const from = toGoOnFrom(problem, settled)
+    const ways = lacks ? waysOf(problem, plan, options, replan, from) : []
+    const hot = ways.some(({kind}) => kind === 'second fire') ? null : fireForHot(problem, plan, options, replan, from)
+    return lacks || hot ? {ways: [...ways, ...(hot ? [hot] : [])]} : {}
+  }
   const balanced: Plan = {
     ...plan,
     unplaced,
     ...(behind.length > 0 ? {late: behind} : {}),
-    ...(told && unplaced.length <= FAR_TOO_MANY
-      ? {ways: waysOf(problem, plan, options, replan, toGoOnFrom(problem, settled))}
-      : {}),
+    ...(earnest && unplaced.length <= FAR_TOO_MANY ? waysIn(lacking) : {}),
     ...balanceOf(problem, grid, settled, plan),
     suggestions: suggest(problem, grid, settled, options.spare ?? [], problem.done ? undefined : options.simulate),
   }

@@ -206,6 +206,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'outcome still': 'weiter ohne {count} von {dishes}',
   'outcome fewer': 'ohne {count} von {dishes}, gedacht für etwa {people} statt {before}',
   'outcome in time': 'dann kommt nichts zu spät',
+  'outcome hot': 'dann kommt alles heiß, was heiß gewünscht ist',
+  'outcome hotter': 'dann kommt näher an seine Stunde, was heiß gewünscht ist',
   'outcome late': 'zusammen {minutes} zu spät',
   'outcome less late': 'zusammen {minutes} zu spät statt {before}',
   'outcome heat': 'dann bekommt alles seine ganze Hitze',
