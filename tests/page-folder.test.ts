@@ -6,6 +6,7 @@ import {CARRIER, carriedFiles, isSafePath, pageWith} from '../src/page/embedded.
 import {
   dayLine,
   freeReceiptPath,
+  listed,
   READ,
   TYPED,
   titleOf,
@@ -107,6 +108,7 @@ describe('the list of the day under a form', () => {
       const hot = withDayLineAdded(DAY, {...pies, wanted}, false)
       expect(hot).toContain(`— 6 pies, ${written}\n`)
       expect(readDay(hot, 'day.md').day!.items.at(-1)!.hot).toBe(wanted === '6 pm' ? undefined : true)
+      expect(listed(hot).find(({file}) => file === pies.file)).toMatchObject({amount: '6 pies', wanted})
     }
     const more = withDayLineAdded(DAY, {file: 'receipts/pie (best).md', title: 'Pie [best]', amount: '', wanted: ''}, false)
     expect(readDay(more, 'day.md').day!.items.map((i) => i.file)).toEqual([

@@ -1,5 +1,5 @@
 import type {JSX} from 'preact'
-import {type DayLine, receiptPaths, titleOf, withDayLine, withDayLineAdded, withTitle} from './folder.js'
+import {type DayLine, type Listed, listed, receiptPaths, titleOf, withDayLine, withDayLineAdded, withTitle} from './folder.js'
 import {stated, withStated} from './front.js'
 import {Choice, Do, Field, Messages, Page} from './parts.js'
 import {Fold, Soon, useGrowing} from './slices.js'
@@ -14,40 +14,6 @@ function example(): string {
   const iso = `${date.getFullYear()}-${String(date.getMonth() + 1).padStart(2, '0')}-${String(date.getDate()).padStart(2, '0')}`
   const zone = Intl.DateTimeFormat().resolvedOptions().timeZone
   return `---\ndate: ${iso}\n${zone && zone !== 'UTC' ? `zone: ${zone}\n` : ''}people: 12\nfire from: 6 am\nserve: 1 pm\nhands: 1\n---\n\n# Bake day\n`
-}
-
-const ENTRY = /^\s*[-*+]\s+\[((?:\\.|[^\]])*)\]\(<?([^)>]*)>?\)\s*(?:[—–:-]+)?\s*(.*)$/
-
-interface Listed extends DayLine {
-  readonly line: number
-  readonly spare: boolean
-}
-
-/**
- * The lines of the day's list as they stand in the text, for the form. What they mean is read by `readDay`; here they are only cut into
- * the boxes one types in.
- */
-export function listed(text: string): Listed[] {
-  let spare = false
-  return text.split('\n').flatMap((raw, i): Listed[] => {
-    const line = raw.replace(/\r$/, '')
-    if (/^#{1,6}\s/.test(line)) spare = /^#{1,6}\s+spare\b/i.test(line)
-    const m = ENTRY.exec(line)
-    if (!m) return []
-    const after = m[3]!.trim()
-    const wanted =
-      /(?:^|[,;]?\s*)(?:(?:wanted|ready|needed)\s+(?:by|at|for)\s+|\b(?:(?:wanted|ready|needed)\s+)?(?=hot\s+(?:by|at|for)\s))(.+?)\s*[.;]?$/is.exec(
-        after,
-      )
-    const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/[,;.\s]+$/, '')
-    let file = m[2]!
-    try {
-      file = decodeURI(file).replace(/%28/g, '(').replace(/%29/g, ')')
-    } catch {
-      // An address that cannot be decoded is a name as it stands.
-    }
-    return [{file, title: m[1]!.replace(/\\(.)/g, '$1'), amount, wanted: wanted?.[1] ?? '', line: i + 1, spare}]
-  })
 }
 
 type When = 'no' | 'bake' | 'spare'

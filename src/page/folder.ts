@@ -39,6 +39,41 @@ export function dayLine(line: DayLine): string {
   return `- [${title}](${encodeURI(line.file).replace(/[()]/g, (c) => (c === '(' ? '%28' : '%29'))})${after ? ` — ${after}` : ''}`
 }
 
+const LISTED = /^\s*[-*+]\s+\[((?:\\.|[^\]])*)\]\(<?([^)>]*)>?\)\s*(?:[—–:-]+)?\s*(.*)$/
+
+/** A line of the list, where it stands and under which heading. */
+export interface Listed extends DayLine {
+  readonly line: number
+  readonly spare: boolean
+}
+
+/**
+ * The lines of the day's list as they stand in the text, for the form. What they mean is read by `readDay`; here they are only cut into
+ * the boxes one types in.
+ */
+export function listed(text: string): Listed[] {
+  let spare = false
+  return text.split('\n').flatMap((raw, i): Listed[] => {
+    const line = raw.replace(/\r$/, '')
+    if (/^#{1,6}\s/.test(line)) spare = /^#{1,6}\s+spare\b/i.test(line)
+    const m = LISTED.exec(line)
+    if (!m) return []
+    const after = m[3]!.trim()
+    const wanted =
+      /(?:^|[,;]?\s*)(?:(?:wanted|ready|needed)\s+(?:by|at|for)\s+|\b(?:(?:wanted|ready|needed)\s+)?(?=hot\s+(?:by|at|for)\s))(.+?)\s*[.;]?$/is.exec(
+        after,
+      )
+    const amount = (wanted ? after.slice(0, wanted.index) : after).replace(/[,;.\s]+$/, '')
+    let file = m[2]!
+    try {
+      file = decodeURI(file).replace(/%28/g, '(').replace(/%29/g, ')')
+    } catch {
+      // An address that cannot be decoded is a name as it stands.
+    }
+    return [{file, title: m[1]!.replace(/\\(.)/g, '$1'), amount, wanted: wanted?.[1] ?? '', line: i + 1, spare}]
+  })
+}
+
 /** The text of `day.md` with one line of its list changed (1-based, as the reader gives it), or taken out where `line` is null. */
 export function withDayLine(text: string, number: number, line: DayLine | null): string {
   const lines = text.split('\n')
