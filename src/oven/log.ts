@@ -181,7 +181,7 @@ export function readLog(
     else say(front.at('raked'), 'error', 'log-order', 'the coals were raked before the fire was lit', 'check “lit” and “raked”')
   }
   const rows: LogRow[] = []
-  const further: FurtherFire[] = []
+  const fireNotes: FireNote[] = []
   // A fire lit in the evening is read after midnight; one lit in the morning may have notes from the small hours before it.
   let previous = lit !== null && lit >= EVENING ? lit : Number.NEGATIVE_INFINITY
   let nextDays = 0
@@ -271,7 +271,8 @@ export function readLog(
       }
       const kind = readingKind(reading)
       if (!kind) {
-        noteFire(further, at, /^note$/i.test(reading) ? text : `${reading} ${text}`, note)
+        const told = fireNote(/^note$/i.test(reading) ? text : `${reading} ${text}`, note)
+        if (told) fireNotes.push({...told, at, offset: offset(where.time)})
         rows.push({...basis, what: 'note'})
         continue
       }
@@ -293,25 +294,70 @@ export function readLog(
   const doors = rows.flatMap((r): OvenEvent[] =>
     r.what === 'door' && r.elapsed !== null && r.elapsed >= 0 ? [{minutes: r.elapsed, kind: 'door', open: r.open ?? 2}] : [],
   )
+  const further = furtherFires(fireNotes, {lit, raked}, (one, reason, suggest) =>
+    say(one.offset, 'warning', 'log-order', reason, suggest),
+  )
   const again = further.length > 0 ? {further} : {}
   return {log: {date, lit, raked, wood: value.wood ?? null, ...again, rows, readings, doors}, messages}
 }
 
-/** “lit again”, “raked again” and “wood again 12 kg”: a later fire of the day, told in a row. */
-function noteFire(fires: FurtherFire[], at: number, words: string, note: string): void {
-  const deed = /^(?:(?:the )?fire )?(lit|raked(?: out)?|wood) again\b:? ?(.*)$/i.exec(words.trim())
-  if (!deed) return
-  const what = deed[1]!.toLowerCase()
+/** “lit again”, “raked again” or “wood again 12 kg” of a row: what was done to a later fire, and when. */
+interface FireNote {
+  readonly what: 'lit' | 'raked' | 'wood'
+  readonly at: number
+  readonly wood: number | null
+  readonly offset: number
+}
+
+/** A row's words as a note of a later fire; null where they are none. */
+function fireNote(words: string, note: string): Pick<FireNote, 'what' | 'wood'> | null {
+  const deed = /^(?:(?:the )?fire )?(lit|raked|wood)(?: out)? again\b:? ?(.*)$/i.exec(words.trim())
+  if (!deed) return null
   const mass = [deed[2]!, note].map((text) => parseMass(text.replace(/^[\s,]+/, '')))
-  const wood = mass.find((one) => one.ok)?.value ?? null
-  if (what === 'lit') fires.push({lit: at, raked: null, wood})
-  const last = fires.at(-1)
-  if (what === 'lit' || !last) return
-  fires[fires.length - 1] = {
-    ...last,
-    raked: what === 'wood' ? last.raked : (last.raked ?? at),
-    wood: wood ?? last.wood,
+  return {what: deed[1]!.toLowerCase() as FireNote['what'], wood: mass.find((one) => one.ok)?.value ?? null}
+}
+
+/** A fire of a day burns no longer than that, minutes: a time behind it is a slip. */
+const LONGEST_FIRE = 720
+
+/**
+ * The later fires that rows tell of, by the clock whatever the order of the rows. A fire lit again while the one before it is not raked is
+ * that one put right, and so is a second raking or weight.
+ *
+ * @param wrong Told of each note that cannot be.
+ */
+function furtherFires(
+  notes: readonly FireNote[],
+  {lit, raked}: Pick<FiringLog, 'lit' | 'raked'>,
+  wrong: (note: FireNote, reason: string, suggest: string) => void,
+): FurtherFire[] {
+  const fires: FurtherFire[] = []
+  const order = ['lit', 'raked', 'wood']
+  const sorted = [...notes].sort((a, b) => a.at - b.at || order.indexOf(a.what) - order.indexOf(b.what))
+  for (const note of sorted) {
+    const {what, at, wood} = note
+    const last = fires.at(-1)
+    if (what === 'lit') {
+      const least = raked ?? lit
+      if (least !== null && at <= least)
+        wrong(
+          note,
+          raked === null ? 'lit again before the fire was lit' : 'lit again before the coals of the first fire were raked out',
+          'check the time, and “lit” and “raked” in the front matter',
+        )
+      else if (last && last.raked === null) fires[fires.length - 1] = {...last, lit: at, wood: wood ?? last.wood}
+      else fires.push({lit: at, raked: null, wood})
+    } else if (!last)
+      wrong(
+        note,
+        `“${what} again”, and the log tells of no fire lit again before`,
+        'note when it was lit, such as “12:05 pm lit again”',
+      )
+    else if (what === 'raked' && (at <= last.lit || at > last.lit + LONGEST_FIRE))
+      wrong(note, `raked again ${Math.round(at - last.lit)} min after it was lit again`, 'check both times')
+    else fires[fires.length - 1] = {...last, ...(what === 'raked' ? {raked: at} : {}), wood: wood ?? last.wood}
   }
+  return fires
 }
 
 /** Lines of text that begin with a time of day, as a row of the table does: meant to be read, and not. */
@@ -511,7 +557,8 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     // "loaf 2 set in at 10:15": the time stands last.
     const turned = timeFirst(words)
     const read = turned === null ? null : parseNote(turned, options)
-    if (read !== null && (!read.ok || read.entry.what === 'field' || read.entry.reading !== 'note')) return read
+    const told = read?.ok === true && read.entry.what === 'row' && fireNote(read.entry.value, '') !== null
+    if (read !== null && (!read.ok || told || read.entry.what === 'field' || read.entry.reading !== 'note')) return read
     if (/^\d{1,2}[:.h]\d{2}\b/.test(words)) {
       const clock = parseClock(parts[0]!)
       if (!clock.ok) return clock
@@ -775,7 +822,7 @@ export function appendToLog(source: string, entry: LogEntry, options: {date: str
         reason: `the log says already “${entry.key}: ${there}”`,
         suggest:
           entry.key === 'wood'
-            ? 'change it in the file by hand if it is wrong; write “wood again 12 kg” of a second fire'
+            ? 'change it in the file by hand if it is wrong; write “1 pm wood again 12 kg” of a second fire'
             : `change it in the file by hand if it is wrong; write “${entry.key} again ${entry.value}” of a second fire`,
       }
     }

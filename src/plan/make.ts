@@ -166,7 +166,7 @@ export function planAgain(
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
   let before = plan
   const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]
-  for (const moment of momentsOf(log, now)) {
+  for (const moment of momentsOf(log, plan, now)) {
     const told = toldBy(log, moment)
     const key = JSON.stringify(told)
     const seen = known.get(key)
@@ -198,7 +198,7 @@ export function planAgain(
     ...unfinished(changes, byId, problem.day),
     ...early.map(({message}) => message),
     ...unlogged(rest, byId, log),
-    ...woodUnlogged(log, firing.wood),
+    ...woodUnlogged(log, plan, firing.wood),
     ...fireUnlogged(rest, log),
     ...unrisen(again, rest),
   ]
@@ -209,9 +209,9 @@ export function planAgain(
 const TOGETHER = 15
 
 /** When the day was planned again before now, minutes after midnight of the log's date: at each reading of the oven that has baked. */
-function momentsOf(log: FiringLog, now: number): number[] {
-  if (log.raked === null) return []
-  const at = log.rows.flatMap((r) => (r.what === 'reading' && r.at >= log.raked! ? [r.at] : [])).sort((a, b) => a - b)
+function momentsOf(log: FiringLog, plan: Plan, now: number): number[] {
+  const raked = log.raked ?? log.lit! + plan.raked - plan.lit
+  const at = log.rows.flatMap((r) => (r.what === 'reading' && r.at >= raked ? [r.at] : [])).sort((a, b) => a - b)
   return at.filter((m, i) => (at[i + 1] ?? now) - m >= TOGETHER && now - m >= TOGETHER)
 }
 
@@ -219,8 +219,13 @@ function momentsOf(log: FiringLog, now: number): number[] {
 function toldBy(log: FiringLog, moment: number): FiringLog {
   const rows = log.rows.filter((r) => r.at <= moment)
   const until = Math.max(...rows.map((r) => r.elapsed ?? r.at - log.lit!))
+  const {further: _, ...first} = log
+  const further = (log.further ?? []).flatMap((fire) =>
+    fire.lit > moment ? [] : [fire.raked === null || fire.raked <= moment ? fire : {...fire, raked: null, wood: null}],
+  )
   return {
-    ...log,
+    ...first,
+    ...(further.length > 0 ? {further} : {}),
     rows,
     readings: log.readings.filter((r) => r.minutes <= until),
     doors: log.doors.filter((d) => d.minutes <= until),
@@ -245,38 +250,47 @@ function correct(
 ): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]; expected: number} {
   const lit = log.lit!
   const {now} = input
-  const firing: Firing = {
-    wood: log.wood ?? plan.firing.wood,
-    burn: log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit),
-    soak: plan.firing.soak,
-  }
+  const burn = log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit)
+  const firing: Firing = {wood: log.wood ?? woodIn(burn, plan.firing), burn, soak: plan.firing.soak}
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const parts = toldOf(plan, log, byId)
-  // A fire lit late moves everything the log does not tell of by as much.
-  const shift = lit - plan.lit
-  // So does what the log says was done late, for what it does not tell of and comes after.
+  // A fire lit late moves everything the log does not tell of by as much, and a second one all that comes after it.
+  const second = plan.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
+  const shiftAt = (planned: number): number => (planned < second ? lit - plan.lit : secondAt - second)
+  // So does what the log says was done late, for what it does not tell of and comes after on the same fire.
   const told = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut}) =>
     (
       [
         [saidIn, plannedIn],
         [saidOut, draw],
       ] as const
-    ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, late: at - planned - shift}])),
+    ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, at}])),
   )
   const presumed = (planned: number): number => {
-    let last = {planned: Number.NEGATIVE_INFINITY, late: 0}
-    for (const one of told) if (one.planned <= planned && one.planned >= last.planned) last = one
-    return planned + shift + Math.max(0, last.late)
+    let last = {planned: Number.NEGATIVE_INFINITY, at: Number.NEGATIVE_INFINITY}
+    for (const one of told)
+      if (one.planned <= planned && one.planned >= last.planned && one.planned < second === planned < second) last = one
+    const late = Number.isFinite(last.planned) ? last.at - last.planned - shiftAt(last.planned) : 0
+    return planned + shiftAt(planned) + Math.max(0, late)
   }
+  // A second fire is lit at its hour, or as soon after as what was set in before it is out.
+  const outs = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut, lostAt}) => {
+    if (plannedIn >= second && saidIn === undefined) return []
+    const thought = draw < second ? presumed(draw) : Number.NEGATIVE_INFINITY
+    return lostAt ?? saidOut ?? Math.max(thought, (saidIn ?? Number.NEGATIVE_INFINITY) + draw - plannedIn)
+  })
+  const secondAt = log.further?.[0]?.lit ?? Math.max(second, ...outs.map((at) => Math.ceil(at / rules.tick) * rules.tick))
   // What was to come out before something that the log does tell of came out before it as well, if it had had its time.
-  const beforeTold = (planned: number): number =>
-    Math.min(...told.flatMap((one) => (one.planned > planned ? [one.planned + shift + one.late] : [])))
+  const beforeTold = (planned: number): number => Math.min(...told.flatMap((one) => (one.planned > planned ? [one.at] : [])))
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
   const drawn: Load[] = []
   const meant = partsByDish(morning.loads)
   const toCome: Followed[] = []
+  const meantSecond = morning.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
+  const sinceMorning = (planned: number): number =>
+    planned < meantSecond || !Number.isFinite(secondAt) ? lit - morning.lit : secondAt - meantSecond
   const later = (planned: number, first: number | undefined): number =>
-    Math.max(presumed(planned), (first ?? Number.NEGATIVE_INFINITY) + lit - morning.lit)
+    Math.max(presumed(planned), first === undefined ? Number.NEGATIVE_INFINITY : first + sinceMorning(first))
   const timed = parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
@@ -323,7 +337,7 @@ function correct(
     ),
   )
   past.sort((a, b) => a.minutes - b.minutes)
-  const further = furtherFires(log, plan, presumed, lit)
+  const further = furtherFires(log, plan, secondAt)
   const fires = firesOf({further})
   const burned = fires.filter(({minutes}) => minutes < now - lit)
   const calibration = calibrate(input.oven, {
@@ -383,33 +397,27 @@ function correct(
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 
+/** Minutes that a fire lit again burns, where no plan has it and it is not raked out yet. Common practice, no source. */
+const BURNS_AGAIN = 45
+
 /**
  * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned.
  *
- * @param presumed When something planned is thought to be done, minutes after midnight.
+ * @param second When the first of them is lit, minutes after midnight.
  */
-function furtherFires(
-  log: FiringLog,
-  plan: Plan,
-  presumed: (planned: number) => number,
-  lit: number,
-): NonNullable<FiringOption['further']> {
+function furtherFires(log: FiringLog, plan: Plan, second: number): NonNullable<FiringOption['further']> {
+  const {firing: first} = plan
   const meant = (plan.fires ?? []).slice(1)
   const told = log.further ?? []
   return Array.from({length: Math.max(meant.length, told.length)}, (_, i) => {
     const [fire, was] = [told[i], meant[i]]
-    const firing = was?.firing ?? plan.firing
-    const at = fire?.lit ?? dueAgain(was!.lit, plan, presumed)
+    const firing = was?.firing ?? {...first, burn: BURNS_AGAIN, wood: (first.wood * BURNS_AGAIN) / first.burn}
     const burn = fire?.raked == null ? firing.burn : Math.max(1, fire.raked - fire.lit)
-    return {minutes: at - lit, firing: {...firing, burn, wood: fire?.wood ?? (firing.wood * burn) / firing.burn}}
+    // Where no plan has it, it was fed for as long as it burned.
+    const wood = fire?.wood ?? (was ? woodIn(burn, firing) : (firing.wood * burn) / firing.burn)
+    const at = fire?.lit ?? (i === 0 ? second : was!.lit)
+    return {minutes: at - log.lit!, firing: {...firing, burn, wood}}
   })
-}
-
-/** When a later fire is lit: at its hour, or as soon after as what bakes on the heat before it is out, where that is late. */
-function dueAgain(planned: number, {loads}: Plan, presumed: (planned: number) => number): number {
-  const draws = loads.flatMap(({dishes}) => dishes.flatMap(({draw}) => (draw.likely <= planned ? [draw.likely] : [])))
-  const out = Math.ceil(presumed(Math.max(...draws, Number.NEGATIVE_INFINITY)) / rules.tick) * rules.tick
-  return Math.max(planned, Number.isFinite(out) ? out : planned)
 }
 
 /** The likely baking heat so many minutes after lighting, °C. */
@@ -627,10 +635,16 @@ function unlit(log: FiringLog | null): Message[] {
   ]
 }
 
+/** Wood that a planned fire burned, kg, where it was raked out after so many minutes: what was to be fed later was not. */
+function woodIn(burn: number, {wood, burn: meant}: Firing): number {
+  return wood * Math.min(1, burn / meant)
+}
+
 /** The wood that is taken to have been burned, where the log does not tell: all that is reckoned of the oven begins with it. */
-function woodUnlogged(log: FiringLog, wood: number): Message[] {
+function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[] {
   if (log.raked === null || log.wood !== null) return []
   const mass = `${Math.round(wood)} kg`
+  const sooner = log.raked - log.lit! < plan.firing.burn - rules.tick
   return [
     {
       file: `firings/${log.date}.md`,
@@ -638,7 +652,9 @@ function woodUnlogged(log: FiringLog, wood: number): Message[] {
       column: 1,
       severity: 'info',
       rule: 'wood-unlogged',
-      reason: `${mass} of wood taken to have been burned, as planned; the log does not tell`,
+      reason: sooner
+        ? `${mass} of wood taken to have been burned till it was raked out; the log does not tell`
+        : `${mass} of wood taken to have been burned, as planned; the log does not tell`,
       suggest: `note what it was, such as “wood ${mass}”`,
     },
   ]

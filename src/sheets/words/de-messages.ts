@@ -613,6 +613,19 @@ export const deMessages: Book['sentences'] = [
   // The log and its readings (oven/log.ts, oven/signs.ts)
   ['a log begins with front matter, and this file has none', 'ein Ofenbuch beginnt mit einem Kopf, und diese Datei hat keinen'],
   ['begin with ---, then date: and lit:, then ---', 'mit --- beginnen, dann date: und lit:, dann ---'],
+  ['lit again before the fire was lit', 'noch einmal angezündet, bevor das Feuer brannte'],
+  [
+    'lit again before the coals of the first fire were raked out',
+    'noch einmal angezündet, bevor die Glut des ersten Feuers ausgeräumt war',
+  ],
+  ['check the time, and “lit” and “raked” in the front matter', 'die Zeit prüfen, und „lit“ und „raked“ im Kopf der Datei'],
+  [
+    '“{words}”, and the log tells of no fire lit again before',
+    '„{words}“, und das Ofenbuch kennt davor kein noch einmal angezündetes Feuer',
+  ],
+  ['note when it was lit, such as “12:05 pm lit again”', 'aufschreiben, wann es angezündet wurde, etwa „12:05 pm lit again“'],
+  ['raked again {n} min after it was lit again', '{n} min nach dem zweiten Anzünden noch einmal ausgeräumt'],
+  ['check both times', 'beide Zeiten prüfen'],
   ['the coals were raked before the fire was lit', 'die Glut wurde ausgeräumt, bevor das Feuer brannte'],
   ['check “lit” and “raked”', '„lit“ und „raked“ prüfen'],
   [
@@ -635,6 +648,10 @@ export const deMessages: Book['sentences'] = [
   [
     'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',
     'aufschreiben, wann es angezündet wird, etwa „lit 8:30 am“; was vorher geknetet wurde, zählt mit',
+  ],
+  [
+    '{mass} of wood taken to have been burned till it was raked out; the log does not tell',
+    'es wird angenommen, dass bis zum Ausräumen {mass} Holz verbrannt wurden; das Ofenbuch sagt nichts davon',
   ],
   [
     '{mass} of wood taken to have been burned, as planned; the log does not tell',
