@@ -9,7 +9,7 @@ import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
-import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
+import {ACROSS, type Curve, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar, type ToldDoughs} from './dough.js'
 import {workOf} from './dough-times.js'
 import {eased, shortest} from './ease.js'
@@ -337,9 +337,8 @@ function correct(
     ),
   )
   past.sort((a, b) => a.minutes - b.minutes)
-  const further = furtherFires(log, plan, secondAt)
-  const fires = firesOf({further})
-  const burned = fires.filter(({minutes}) => minutes < now - lit)
+  const meantAgain = furtherFires(log, plan, secondAt)
+  const burned = firesOf({further: meantAgain}).filter(({minutes}) => minutes < now - lit)
   const calibration = calibrate(input.oven, {
     firing,
     readings: log.readings,
@@ -351,16 +350,20 @@ function correct(
   const simulate = simulator({oven: input.oven, parameters}, runs)
   const withPast: Simulate = (option, events, exact) => simulate(option, inOrder([...gone, ...events]), exact)
   const hours = ((plan.forecast.baking.likely.length - 1) * plan.forecast.step) / 60
+  const foresee = (events: readonly OvenEvent[]): Forecast =>
+    forecast(input.oven, {firing, parameters: likelyOnly(parameters), events: inOrder([...past, ...events]), hours, runs})
+  const ahead = (log.further?.length ?? 0) === 0 && burned.length === 0 ? meantAgain : []
+  const inside = baked.filter((s) => s.drawn === null)
+  const wait =
+    ahead.length === 0 || inside.length === 0
+      ? 0
+      : waitFor(ahead[0]!.minutes, inside, byId, lit, curveOf(foresee([]), problem.ambient ?? 20))
+  const further = wait > 0 ? meantAgain.map((fire) => ({...fire, minutes: fire.minutes + wait})) : meantAgain
+  const fires = firesOf({further})
   const start: FiringOption = {
     firing,
     ...(further.length > 0 ? {further} : {}),
-    forecast: forecast(input.oven, {
-      firing,
-      parameters: likelyOnly(parameters),
-      events: inOrder([...past, ...fires]),
-      hours,
-      runs,
-    }),
+    forecast: foresee(fires),
   }
   /** When the log says that the doughs were worked of what is not set in yet. */
   const toldWork = (deed: DoughDeed, id: string): number[] => {
@@ -382,20 +385,57 @@ function correct(
     done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldDoughs, presumedDough)},
   }
   const planned = planDay(rest, {...input.options, simulate: withPast, spare})
-  const burns = log.raked === null && now < lit + firing.burn
+  const last = log.further?.at(-1)
+  const lastAgain = last && last.raked === null && further.length === log.further!.length ? further.at(-1)! : null
+  const again = lastAgain !== null && now - lit < lastAgain.minutes + lastAgain.firing.burn
+  const burns = again || (log.raked === null && !last && now < lit + firing.burn)
   const fire =
     burns && input.ways
-      ? stillBurning(input.oven, {now: now - lit, plan, start, parameters, events: inOrder([...past, ...fires]), runs})
+      ? stillBurning(input.oven, {
+          now: now - lit,
+          plan,
+          start,
+          again,
+          parameters,
+          events: inOrder([...past, ...(again ? fires.slice(0, -1) : fires)]),
+          runs,
+        })
       : null
   const ways = fire ? burnWays(rest, planned, fire, {...input.options, simulate: withPast}, planDay) : []
-  const again = ways.length > 0 ? {...planned, ways} : planned
+  const whole = ways.length > 0 ? {...planned, ways} : planned
   const meantFire = {...start, firing: morning.firing}
   const meantOven = simulator({oven: input.oven, ...(input.parameters ? {parameters: input.parameters} : {})}, runs)
   const expected = bakingAt(meantOven(meantFire, inOrder([...past, ...burned]), false), now - lit)
-  return {again, followed: {...again, loads: [...drawn, ...again.loads]}, rest, said: calibration.said, expected}
+  return {again: whole, followed: {...whole, loads: [...drawn, ...whole.loads]}, rest, said: calibration.said, expected}
 }
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
+
+/** Minutes that a second fire waits at most for what is in the oven; what is not done by then is drawn as it is. */
+const WAITS = 90
+
+/** Minutes by which a later fire waits until all is done that is in the oven and can be on the heat there is. */
+function waitFor(
+  fire: number,
+  inside: NonNullable<PlanProblem['done']>['set'],
+  dishes: ReadonlyMap<string, Dish>,
+  lit: number,
+  curve: Curve,
+): number {
+  const waits = inside.map(({dish: id, at}) => {
+    const dish = dishes.get(id)
+    if (!dish) return 0
+    const table = doseTable(curve, ACROSS, dish.need.done)
+    const from = Math.max(0, Math.round(at - lit))
+    const goal = table[Math.min(from, table.length - 1)]! + doseNeeded(dish.need)
+    const last = Math.min(table.length - 1, fire + WAITS)
+    if (table[last]! < goal) return 0
+    let done = from
+    while (table[done]! < goal) done++
+    return done - fire
+  })
+  return Math.ceil(Math.max(0, ...waits) / rules.tick) * rules.tick
+}
 
 /** Minutes that a fire lit again burns, where no plan has it and it is not raked out yet. Common practice, no source. */
 const BURNS_AGAIN = 45

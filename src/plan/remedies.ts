@@ -355,6 +355,8 @@ export function waysOf(
 export interface StillBurning {
   /** Minutes by which it ought to burn for longer than planned, to bring the oven to the heat it was to have; less than 0 where it ought to be raked sooner. */
   readonly ought: number
+  /** It is the last of the day's fires that burns, not the first. */
+  readonly again: boolean
   /** The fire with so many minutes more, or fewer; null where it can be neither fed nor raked then. */
   readonly option: (minutes: number) => FiringOption | null
 }
@@ -392,7 +394,7 @@ function offHours({done, day, dishes}: PlanProblem, plan: Plan): number {
 export function burnWays(
   problem: PlanProblem,
   plan: Plan,
-  {ought, option}: StillBurning,
+  {ought, again, option}: StillBurning,
   options: PlanOptions,
   replan: Replan,
 ): Remedy[] {
@@ -404,11 +406,12 @@ export function burnWays(
   const whole = (lack: Lack): boolean => lack.out === 0 && price(lack) === 0
   const off = offHours(problem, plan)
   if (whole(now) && off < HOURS.off) return []
+  const fireOf = ({fires, ...first}: Plan): Pick<Plan, 'firing' | 'raked'> => (again ? fires!.at(-1)! : first)
   const burning = (minutes: number): (Trial & {readonly minutes: number; readonly off: number}) | null => {
     const fire = option(rules.tick * Math.round(minutes / rules.tick))
     if (!fire) return null
     const trial = trials.plan({firings: [fire]})
-    return {...trial, minutes: fire.firing.burn - plan.firing.burn, off: offHours(problem, trial.plan)}
+    return {...trial, minutes: fireOf(trial.plan).firing.burn - fireOf(plan).firing.burn, off: offHours(problem, trial.plan)}
   }
   let best = burning(ought)
   if (!best) return []
@@ -426,7 +429,7 @@ export function burnWays(
   const longer = best.minutes > 0
   const words = phrase(longer ? 'remedy longer fire' : 'remedy shorter fire', {
     minutes: minutes(Math.abs(best.minutes)),
-    at: {unit: 'clock', value: best.plan.raked},
+    at: {unit: 'clock', value: fireOf(best.plan).raked},
     outcome: {unit: 'phrases', phrases: [...phrases.slice(0, -1), ...hours, ...phrases.slice(-1)]},
   })
   return [trials.remedy(longer ? 'longer fire' : 'shorter fire', best.plan, words)]

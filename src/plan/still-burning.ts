@@ -1,6 +1,7 @@
 import {forecast, likelyOnly} from '../oven/forecast.js'
 import type {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
+import {firesOf} from './events.js'
 import type {StillBurning} from './remedies.js'
 import {rules} from './rules.js'
 import type {FiringOption, Plan} from './types.js'
@@ -10,12 +11,17 @@ const BURN_ON = {most: 90, coals: 15} as const
 /** Minutes between two feedings of the fire: what was fed by now has burned down by then, so that no flame is raked out. */
 const FED = 30
 
+/** Minutes less, or more, that a later fire is tried with where it has the heat it ought to. */
+const SHORTER = 30
+const LONGER = 30
+
 /**
  * How a fire that still burns could go on, and how long it ought to burn for the oven to have the heat at the end of its soak that the plan
  * in hand counts on.
  *
- * @param burning `now`: minutes after lighting; `start`: the fire as it was planned, in the oven as it now is
- * @returns null where it burns as it ought to, to five minutes
+ * @param burning `now`: minutes after lighting; `start`: the fire as it was planned, in the oven as it now is; `again`: it is the last of
+ *   `start.further` that burns; `events`: loads and openings, and of later fires those that do not burn now
+ * @returns null where it burns as it ought to, to five minutes, and is the day's first
  */
 export function stillBurning(
   oven: OvenSpec,
@@ -23,6 +29,7 @@ export function stillBurning(
     now,
     plan,
     start,
+    again,
     parameters,
     events,
     runs,
@@ -30,35 +37,51 @@ export function stillBurning(
     readonly now: number
     readonly plan: Plan
     readonly start: FiringOption
+    readonly again: boolean
     readonly parameters: OvenParameters
     readonly events: readonly OvenEvent[]
     readonly runs: OvenRuns
   },
 ): StillBurning | null {
-  const {firing} = start
-  const fire = (minutes: number): Firing => {
+  const last = again ? start.further!.at(-1)! : {minutes: 0, firing: start.firing}
+  const {firing} = last
+  const option = (minutes: number): Omit<FiringOption, 'forecast'> => {
     const burn = firing.burn + minutes
-    return {...firing, burn, wood: (firing.wood * burn) / firing.burn}
+    const fire: Firing = {...firing, burn, wood: (firing.wood * burn) / firing.burn}
+    const {forecast: _, ...rest} = start
+    return again ? {...rest, further: [...start.further!.slice(0, -1), {...last, firing: fire}]} : {...rest, firing: fire}
   }
-  const run = (minutes: number, hours: number): Forecast =>
-    forecast(oven, {firing: fire(minutes), parameters: likelyOnly(parameters), events, hours, runs})
+  const run = (minutes: number, hours: number): Forecast => {
+    const {firing: first, further} = option(minutes)
+    const burning = again ? firesOf({further: further!.slice(-1)}) : []
+    const all = [...events, ...burning].sort((a, b) => a.minutes - b.minutes)
+    return forecast(oven, {firing: first, parameters: likelyOnly(parameters), events: all, hours, runs})
+  }
   const possible = (minutes: number): boolean =>
-    minutes !== 0 && minutes <= BURN_ON.most && firing.burn + minutes >= now + (minutes > 0 ? BURN_ON.coals : FED)
-  const readyHeat = ({baking, ready, step}: Forecast): number => baking.likely[Math.round(ready / step)]!
-  const meant = readyHeat(plan.forecast)
-  const has = readyHeat(start.forecast)
+    minutes !== 0 && minutes <= BURN_ON.most && last.minutes + firing.burn + minutes >= now + (minutes > 0 ? BURN_ON.coals : FED)
+  const readyAt = (minutes: number): number => last.minutes + firing.burn + minutes + firing.soak
+  const heatAt = ({baking, step}: Forecast, at: number): number =>
+    baking.likely[Math.min(baking.likely.length - 1, Math.round(at / step))]!
+  const fires = plan.fires ?? [plan]
+  const meantFire = fires[again ? (start.further?.length ?? 0) : 0]
+  // A fire that no plan has is to give what it gives.
+  const has = heatAt(start.forecast, readyAt(0))
+  const meant = meantFire ? heatAt(plan.forecast, meantFire.ready - plan.lit) : has
   const way = has < meant ? 1 : -1
   let ought = 0
   for (let minutes = way * rules.tick; Math.abs(minutes) <= BURN_ON.most; minutes += way * rules.tick) {
     if (way < 0 && !possible(minutes)) break
-    const reached = readyHeat(run(minutes, (firing.burn + minutes + firing.soak) / 60 + 0.25))
+    const reached = heatAt(run(minutes, readyAt(minutes) / 60 + 0.25), readyAt(minutes))
     if (way > 0 ? possible(minutes) : reached >= meant) ought = minutes
     if (way * (reached - meant) >= 0) break
   }
+  // A later fire has its own hour: with the heat that it ought to have it may still be ready too late, or be too small for what nobody planned.
+  if (ought === 0 && again) ought = [-SHORTER, LONGER].find(possible) ?? 0
   if (ought === 0) return null
   const hours = ((start.forecast.baking.likely.length - 1) * start.forecast.step) / 60
   return {
     ought,
-    option: (minutes) => (possible(minutes) ? {...start, firing: fire(minutes), forecast: run(minutes, hours)} : null),
+    again,
+    option: (minutes) => (possible(minutes) ? {...option(minutes), forecast: run(minutes, hours)} : null),
   }
 }
