@@ -361,6 +361,8 @@ export interface StillBurning {
   readonly option: (minutes: number) => FiringOption | null
 }
 
+/** Minutes sooner that a later fire is tried to be raked. */
+export const SOONER = 30
 /** Minutes late in all that a dish which wants some of its heat is worth. */
 const WANTING = 15
 /** Minutes by which a set-in may move before it is worth another fire to keep the hours, and by how much nearer they then have to be. */
@@ -421,6 +423,9 @@ export function burnWays(
     const asGood = !lacksLess(best.lack, other.lack) && other.off < Math.max(best.off, HOURS.off)
     if (good ? asGood : lacksLess(other.lack, best.lack)) best = other
   }
+  // Ready sooner with less heat, a later fire may do more for its day than with the heat it ought to have.
+  const sooner = again && !lacksLess(best.lack, now) ? burning(-SOONER) : null
+  if (sooner && lacksLess(sooner.lack, best.lack)) best = sooner
   const nearer = off >= HOURS.off && best.off <= off - HOURS.nearer
   if (!lacksLess(best.lack, now) && !(nearer && !lacksLess(now, best.lack))) return []
   const {phrases} = trials.outcome(best, false)

@@ -2,7 +2,7 @@ import {forecast, likelyOnly} from '../oven/forecast.js'
 import type {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
 import {firesOf} from './events.js'
-import type {StillBurning} from './remedies.js'
+import {SOONER, type StillBurning} from './remedies.js'
 import {rules} from './rules.js'
 import type {FiringOption, Plan} from './types.js'
 
@@ -11,8 +11,7 @@ const BURN_ON = {most: 90, coals: 15} as const
 /** Minutes between two feedings of the fire: what was fed by now has burned down by then, so that no flame is raked out. */
 const FED = 30
 
-/** Minutes less, or more, that a later fire is tried with where it has the heat it ought to. */
-const SHORTER = 30
+/** Minutes more that a later fire is tried with where it has the heat it ought to and can burn no shorter. */
 const LONGER = 30
 
 /**
@@ -76,7 +75,7 @@ export function stillBurning(
     if (way * (reached - meant) >= 0) break
   }
   // A later fire has its own hour: with the heat that it ought to have it may still be ready too late, or be too small for what nobody planned.
-  if (ought === 0 && again) ought = [-SHORTER, LONGER].find(possible) ?? 0
+  if (ought === 0 && again) ought = [-SOONER, LONGER].find(possible) ?? 0
   if (ought === 0) return null
   const hours = ((start.forecast.baking.likely.length - 1) * start.forecast.step) / 60
   return {
