@@ -26,6 +26,12 @@ describe('a line of the day', () => {
     expect(item(line)).toMatchObject({file: 'pies.md', title: 'Pies', amount, wantedBy, hot: true})
   })
 
+  it.each(['6 pies hot', '6 pies, hot', 'hot'])('says that “%s” tells no time', (words) => {
+    const day = `---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\n---\n\n- [Pies](pies.md) — ${words}\n`
+    const column = '- [Pies](pies.md) — '.length + words.lastIndexOf('hot') + 1
+    expect(readDay(day, 'day.md').messages).toMatchObject([{line: 8, column, severity: 'error', rule: 'day-wanted'}])
+  })
+
   it('says where a time at which it is wanted hot cannot be read', () => {
     const day =
       '---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\n---\n\n- [Pies](pies.md) — 6 pies, hot at supper\n'

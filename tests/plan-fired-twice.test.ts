@@ -88,6 +88,66 @@ describe('a day of two fires that has begun', () => {
     expect(check(next.problem, next.plan)).toEqual([])
   })
 
+  it('waits with it for what is in the oven and not done', () => {
+    const meant = made.plan.fires![1]!
+    const {dishes} = made.problem
+    const bread = dishes.find((d) => d.id === 'household-bread')!
+    // Set in when it should have been out long ago.
+    const at = meant.lit - 85
+    const rows = [
+      {line: 1, at, elapsed: at - made.plan.lit, what: 'set in' as const, dish: 'household-bread', text: 'set in', note: ''},
+    ]
+    const log: FiringLog = {
+      date: read.day.date,
+      lit: made.plan.lit,
+      raked: made.plan.raked,
+      wood: made.plan.firing.wood,
+      rows,
+      readings: [],
+      doors: [],
+    }
+    const next = planAgain({oven: read.oven, day: made.problem.day, now: at + 5}, made.problem, made.plan, log)
+    const drawnAt = next.plan.loads.flatMap((l) => l.dishes.filter((d) => d.dish === bread.id).map((d) => d.draw.likely))
+
+    expect(next.plan.fires![1]!.lit).toBeGreaterThan(meant.lit)
+    expect(Math.max(...drawnAt)).toBeLessThanOrEqual(next.plan.fires![1]!.lit)
+    expect(next.plan.loads.flatMap((l) => l.dishes).every((d) => (d.eased?.dose ?? 1) > 0.9)).toBe(true)
+    const acts = next.plan.steps.filter((s) => s.at === next.plan.fires![1]!.lit).map((s) => s.action)
+    if (acts.includes('draw')) expect(acts.indexOf('draw')).toBeLessThan(acts.indexOf('light'))
+  })
+
+  it('and offers it raked sooner while it burns, where that has sooner what else is late', () => {
+    const meant = made.plan.fires![1]!
+    const lit = meant.lit + 230
+    const late = again(lit + 5 - made.plan.lit, {further: [{lit, raked: null, wood: null}]})
+    expect(late.plan.late ?? []).not.toEqual([])
+    const [way] = late.plan.ways!
+    expect(way).toMatchObject({kind: 'shorter fire'})
+    expect(way!.late).toBeLessThan(0)
+    expect(way!.say).toContain('sooner')
+  })
+
+  it('takes one that no plan has for a short one, and no repeat of the first', () => {
+    const one = makePlan({oven: read.oven, day: read.day, receipts: read.receipts, scaled: {...all, dishes: made.dishes}})
+    expect(one.plan.fires).toHaveLength(1)
+    const lit = one.plan.lit + 420
+    const log: FiringLog = {
+      date: read.day.date,
+      lit: one.plan.lit,
+      raked: one.plan.raked,
+      wood: one.plan.firing.wood,
+      further: [{lit, raked: null, wood: null}],
+      rows: [],
+      readings: [],
+      doors: [],
+    }
+    const next = planAgain({oven: read.oven, day: read.day, now: lit + 5}, one.problem, one.plan, log)
+    const [first, second] = next.plan.fires!
+    expect(second!.lit).toBe(lit)
+    expect(second!.firing.burn).toBeLessThan(first!.firing.burn / 2)
+    expect(second!.firing.wood).toBeLessThan(first!.firing.wood / 2)
+  })
+
   it('says that it is taken to have been lit where the log does not tell', () => {
     const meant = made.plan.fires![1]!
     const told = (after: number) => again(after).plan.messages.filter((m) => m.rule === 'fire-unlogged')
@@ -110,6 +170,28 @@ describe('the log of a day of two fires', () => {
       further('| 12:05 pm | fire | lit again | |\n| 12:50 pm | raked again | | |\n| 1 pm | note | wood again: 13 kg | |\n'),
     ).toEqual([{lit: 725, raked: 770, wood: 13}])
     expect(further('| 12:05 pm | note | lit the lamp again | |\n')).toBeUndefined()
+  })
+
+  it('is put right by a second note, whatever the order of the rows', () => {
+    const lit = '| 12:05 pm | note | lit again | |\n'
+    const raked = '| 12:50 pm | note | raked again | 12 kg |\n'
+    const fires = [{lit: 725, raked: 770, wood: 12}]
+    expect(further(raked + lit)).toEqual(fires)
+    expect(further(lit + lit + raked)).toEqual(fires)
+    expect(further(`| 11:55 am | note | lit again | |\n${lit}${raked}`)).toEqual(fires)
+    expect(further(`${lit}${raked}| 12:55 pm | note | raked again | |\n`)).toEqual([{...fires[0], raked: 775}])
+    expect(further(`${lit}${raked}| 4 pm | note | lit again | |\n`)).toEqual([...fires, {lit: 960, raked: null, wood: null}])
+  })
+
+  it.each([
+    ['| 5 am | note | lit again | |', 'lit again before the coals of the first fire were raked out'],
+    ['| 7 am | note | lit again | |', 'lit again before the coals of the first fire were raked out'],
+    ['| 12:50 pm | note | raked again | |', '“raked again”, and the log tells of no fire lit again before'],
+    ['| 9 am | note | lit again | |\n| next day 10 am | note | raked again | |', 'raked again 1500 min after it was lit again'],
+  ])('says of %s what is wrong with it', (rows, reason) => {
+    const {log, messages} = readLog(`${head}${rows}\n`, 'l.md')
+    expect(messages).toMatchObject([{rule: 'log-order', severity: 'warning', reason, line: 8 + rows.split('\n').length}])
+    expect(log!.further ?? []).toEqual(rows.includes('9 am') ? [{lit: 540, raked: null, wood: null}] : [])
   })
 
   it('teaches of the oven what one of a single fire does, and nothing where nobody saw it raked', () => {

@@ -13,7 +13,7 @@ export interface DayText {
   readonly place: (offset: number) => Place
   readonly say: (offset: number, rule: string, reason: string, suggest: string, severity?: Message['severity']) => void
   /** The times by which something is wanted, min after midnight, and where they stand. */
-  readonly wants: {offset: number; title: string; by: number}[]
+  readonly wants: {offset: number; title: string; by: number; hot: boolean}[]
 }
 
 /** The first words of what a message is about. */
@@ -85,13 +85,15 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   const amount = asked.replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
   const countOf = (part: string): number => part.split(/\s+/).filter((word) => word !== '').length
   let wantedBy: number | null = null
+  let hot = false
   if (wanted) {
     const when = wanted.groups!['when']!
+    hot = (wanted.groups!['hot'] ?? wanted.groups!['alone']) !== undefined
     const clock = parseClock(when.trimEnd().replace(/[.;]$/, '').trimEnd())
     const offset = words[countOf(plain.slice(0, plain.length - when.length))] ?? end
     if (clock.ok) {
       wantedBy = clock.value
-      text.wants.push({offset, title, by: clock.value})
+      text.wants.push({offset, title, by: clock.value, hot})
     } else say(offset, 'day-wanted', clock.reason, clock.suggest)
   }
   const hour = whenIn(amount.split(' '))
@@ -102,13 +104,15 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
       `“${short(amount.split(' ').slice(hour).join(' '))}” is not read as a time`,
       'write “wanted by” before it, such as “8 loaves, wanted by 1 pm”',
     )
+  else if (/(?:^|[\s,;])hot$/i.test(amount))
+    say(words[countOf(amount) - 1] ?? end, 'day-wanted', '“hot” says no time', 'write when, such as “hot at 6 pm”')
   const held = words.slice(0, countOf(amount)).map(place)
   into.push({
     file: target.split('#', 1)[0]!,
     title,
     amount: amount || null,
     wantedBy,
-    ...(wantedBy !== null && (wanted!.groups!['hot'] ?? wanted!.groups!['alone']) !== undefined ? {hot: true as const} : {}),
+    ...(hot && wantedBy !== null ? {hot: true as const} : {}),
     ...place(at),
     targetAt: place(targetAt),
     ...(held.length > 0 ? {amountAt: held} : {}),

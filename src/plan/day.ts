@@ -192,14 +192,14 @@ export function readDay(source: string, file: string): {day: Day | null; message
     )
     return {day: null, messages}
   }
-  for (const {offset, title: what, by} of wants)
+  for (const {offset, title: what, by, hot} of wants)
     if (by <= fireFrom)
       say(
         offset,
         'day-wanted',
         `“${what}” is wanted by ${writeClock(by)}, before the first fire at ${writeClock(fireFrom)}`,
         by >= 0
-          ? `write a later time, “wanted by ${writeClock(by + 1440)}” if it is for the next day, or an earlier “fire from”`
+          ? `write a later time, “${hot ? 'hot at' : 'wanted by'} ${writeClock(by + 1440)}” if it is for the next day, or an earlier “fire from”`
           : 'write a later time: what is wanted then has to be baked the day before',
         'error',
         [by, fireFrom, by + 1440],

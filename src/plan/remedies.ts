@@ -424,7 +424,7 @@ export function burnWays(
     if (good ? asGood : lacksLess(other.lack, best.lack)) best = other
   }
   // Ready sooner with less heat, a later fire may do more for its day than with the heat it ought to have.
-  const sooner = again && !lacksLess(best.lack, now) ? burning(-SOONER) : null
+  const sooner = again && !lacksLess(best.lack, now) ? (burning(-SOONER) ?? burning(-SOONER / 2)) : null
   if (sooner && lacksLess(sooner.lack, best.lack)) best = sooner
   const nearer = off >= HOURS.off && best.off <= off - HOURS.nearer
   if (!lacksLess(best.lack, now) && !(nearer && !lacksLess(now, best.lack))) return []

@@ -230,10 +230,19 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const first = i === 0
       const burn = fire.firing.burn
       const feeds = fedAt(fire)
-      put(3, fire.lit, 'light', [], null, p(first ? 'light' : 'light again', {wood: kg(fire.firing.wood), burn: min(burn)}), {
-        sign: p('sign flame'),
-        behind: p('behind fire'),
-      })
+      // Nothing bakes on while it burns: what is drawn at its hour is drawn first.
+      put(
+        first ? 3 : 7,
+        fire.lit,
+        'light',
+        [],
+        null,
+        p(first ? 'light' : 'light again', {wood: kg(fire.firing.wood), burn: min(burn)}),
+        {
+          sign: p('sign flame'),
+          behind: p('behind fire'),
+        },
+      )
       const share = fire.firing.wood / (feeds.length + 1)
       for (const at of feeds)
         put(3, at, 'feed', [], null, p('feed', {wood: kg(share)}), {

@@ -75,7 +75,7 @@ export function stillBurning(
     if (way * (reached - meant) >= 0) break
   }
   // A later fire has its own hour: with the heat that it ought to have it may still be ready too late, or be too small for what nobody planned.
-  if (ought === 0 && again) ought = [-SOONER, LONGER].find(possible) ?? 0
+  if (ought === 0 && again) ought = [-SOONER, -SOONER / 2, LONGER].find(possible) ?? 0
   if (ought === 0) return null
   const hours = ((start.forecast.baking.likely.length - 1) * start.forecast.step) / 60
   return {

@@ -513,6 +513,8 @@ export const deMessages: Book['sentences'] = [
     'write a later time: what is wanted then has to be baked the day before',
     'eine spätere Zeit schreiben: was dann gebraucht wird, muss am Vortag gebacken werden',
   ],
+  ['“hot” says no time', '„hot“ nennt keine Zeit'],
+  ['write when, such as “hot at 6 pm”', 'schreiben, wann, etwa „hot at 6 pm“'],
   ['serving time is before the first fire', 'das Essen ist vor dem ersten Feuer'],
   ['write a later time; the next day is “tomorrow 1 pm”', 'eine spätere Zeit schreiben; der nächste Tag ist „tomorrow 1 pm“'],
 
