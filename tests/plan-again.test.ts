@@ -152,6 +152,22 @@ describe('a day planned again', () => {
     expect(words).toEqual(expect.arrayContaining([...new Set(wanting.map((d) => d.dish))]))
   })
 
+  it('takes what was to go in at an opening of which the log tells to have gone in then', () => {
+    const {plan, problem} = made
+    const fileOf = (id: string): string => problem.dishes.find((d) => d.id === id)!.file
+    const load = plan.loads.find(({dishes}) => new Set(dishes.map((d) => fileOf(d.dish))).size > 1)!
+    const [told, untold] = [load.dishes[0]!.dish, load.dishes.find((d) => fileOf(d.dish) !== fileOf(load.dishes[0]!.dish))!.dish]
+    // The fire was lit late, and what was to be made up for it was.
+    const lit = plan.lit + 15
+    const at = load.at + 5
+    const dish = fileOf(told).replace(/^.*\/|\.md$/g, '')
+    const rows = [{line: 9, at, elapsed: at - lit, what: 'set in' as const, dish, text: 'set in', note: ''}]
+    const log: FiringLog = {date: read.day.date, lit, raked: plan.raked + 15, wood: null, rows, readings: [], doors: []}
+    const next = planAgain({oven: read.oven, day: read.day, now: at + 5}, problem, plan, log)
+    expect(next.problem.done!.set.filter((s) => s.dish === untold).map((s) => s.at)).toContain(at)
+    expect(checked(next)).toEqual([])
+  })
+
   it('takes what the log does not tell of to be as late as what it does', () => {
     const {plan, problem} = made
     const [first, second] = plan.loads

@@ -119,7 +119,7 @@ describe('a day of two fires that has begun', () => {
   it('and offers it raked sooner while it burns, where that has sooner what else is late', () => {
     const meant = made.plan.fires![1]!
     const lit = meant.lit + 230
-    const late = again(lit + 5 - made.plan.lit, {further: [{lit, raked: null, wood: null}]})
+    const late = again(lit + 1 - made.plan.lit, {further: [{lit, raked: null, wood: null}]})
     expect(late.plan.late ?? []).not.toEqual([])
     const [way] = late.plan.ways!
     expect(way).toMatchObject({kind: 'shorter fire'})

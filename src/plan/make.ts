@@ -291,6 +291,11 @@ function correct(
     planned < meantSecond || !Number.isFinite(secondAt) ? lit - morning.lit : secondAt - meantSecond
   const later = (planned: number, first: number | undefined): number =>
     Math.max(presumed(planned), first === undefined ? Number.NEGATIVE_INFINITY : first + sinceMorning(first))
+  // What was to go in at an opening of which the log tells went in then.
+  const laterIn = (planned: number, first: number | undefined): number => {
+    const same = told.flatMap((one) => (one.planned === planned ? [one.at] : []))
+    return same.length > 0 ? Math.max(...same) : later(planned, first)
+  }
   const timed = parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
@@ -306,7 +311,7 @@ function correct(
     const {saidOut: out, lostAt} = said
     // What was to be drawn before, or at the same opening, comes out first: its place may be wanted.
     const first = timed.flatMap((t) => (t.part.draw <= plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
-    const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(later(plannedIn, early?.at), ...first)
+    const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(laterIn(plannedIn, early?.at), ...first)
     const at = lostAt ?? said.saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
     if (at > now) {
       toCome.push(part)
@@ -642,8 +647,11 @@ function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<s
 
 /** What is taken to stand in the oven, though the log does not tell that it was set in. */
 function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
-  return done!.set.flatMap(({dish: id, at, drawn}): Message[] => {
+  const {set} = done!
+  return set.flatMap(({dish: id, at, drawn}, i): Message[] => {
     const dish = dishes.get(id)
+    // Parts that went in together are told of once.
+    if (set.findIndex((s) => s.dish === id && s.at === at && s.drawn === null) !== i) return []
     if (!dish || drawn !== null || log.rows.some((r) => r.what === 'set in' && r.at === at && isOf(r, dish))) return []
     const ago = Math.round(done!.now - at)
     return [

@@ -252,13 +252,16 @@ function moment(
   ])
 }
 
-/** Rows for readings to be written in by hand: at the test, at each load, and two to spare. */
-function readingTable(plan: Plan, style: Style): Element {
+/** Rows for readings to be written in by hand, from now on: when the oven is ready, at each load, and two to spare. */
+function readingTable(plan: Plan, now: number, style: Style): Element {
   const {words} = style
   // Four rows at most, three quarters of an hour apart or more: as many as a busy cook fills in.
+  const ready = (plan.fires ?? [plan]).map((fire) => Math.round(fire.ready)).filter((time) => time >= now)
+  const loads = plan.loads.map((load) => Math.round(load.at)).filter((time) => time >= now)
   const times: number[] = []
-  for (const time of [plan.ready, ...plan.loads.map((load) => load.at)].map(Math.round).sort((a, b) => a - b))
-    if (times.length < 4 && time - (times.at(-1) ?? -Infinity) >= 45) times.push(time)
+  for (const time of [...ready, ...loads.sort((a, b) => a - b)])
+    if (times.length < 4 && times.every((other) => Math.abs(time - other) >= 45)) times.push(time)
+  times.sort((a, b) => a - b)
   const expected = (at: number): string =>
     temperatures(
       {
@@ -377,7 +380,11 @@ export function daySheet(view: PlanView, style: Style): Element {
       {className: ['day']},
       all.map((steps) => moment(steps, problem, dishes, style, known)),
     ),
-    h('div', {className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: words['day.readings']}, readingTable(plan, style)),
+    h(
+      'div',
+      {className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: words['day.readings']},
+      readingTable(plan, problem.done?.now ?? Number.NEGATIVE_INFINITY, style),
+    ),
     h('section', {className: ['warn', 'small']}, [
       h('p', h('strong', words['plan.cautions'])),
       h(
