@@ -261,13 +261,13 @@ function correct(
   const told = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut}) =>
     (
       [
-        [saidIn, plannedIn],
-        [saidOut, draw],
+        [saidIn, plannedIn, true],
+        [saidOut, draw, false],
       ] as const
-    ).flatMap(([at, planned]) => (at === undefined ? [] : [{planned, at}])),
+    ).flatMap(([at, planned, setIn]) => (at === undefined ? [] : [{planned, at, setIn}])),
   )
   const presumed = (planned: number): number => {
-    let last = {planned: Number.NEGATIVE_INFINITY, at: Number.NEGATIVE_INFINITY}
+    let last = {planned: Number.NEGATIVE_INFINITY, at: Number.NEGATIVE_INFINITY, setIn: false}
     for (const one of told)
       if (one.planned <= planned && one.planned >= last.planned && one.planned < second === planned < second) last = one
     const late = Number.isFinite(last.planned) ? last.at - last.planned - shiftAt(last.planned) : 0
@@ -280,8 +280,9 @@ function correct(
     return lostAt ?? saidOut ?? Math.max(thought, (saidIn ?? Number.NEGATIVE_INFINITY) + draw - plannedIn)
   })
   const secondAt = log.further?.[0]?.lit ?? Math.max(second, ...outs.map((at) => Math.ceil(at / rules.tick) * rules.tick))
-  // What was to come out before something that the log does tell of came out before it as well, if it had had its time.
-  const beforeTold = (planned: number): number => Math.min(...told.flatMap((one) => (one.planned > planned ? [one.at] : [])))
+  // What was to come out before something that the log does tell of, or at the opening at which that went in, came out before it as well, if it had had its time.
+  const beforeTold = (planned: number): number =>
+    Math.min(...told.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
   const set: NonNullable<PlanProblem['done']>['set'][number][] = []
   const drawn: Load[] = []
   const meant = partsByDish(morning.loads)
