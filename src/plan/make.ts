@@ -275,11 +275,15 @@ function correct(
   }
   // A second fire is lit at its hour, or as soon after as what was set in before it is out.
   const outs = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut, lostAt}) => {
-    if (plannedIn >= second && saidIn === undefined) return []
+    if (plannedIn >= second && (saidIn ?? second) >= second) return []
     const thought = draw < second ? presumed(draw) : Number.NEGATIVE_INFINITY
     return lostAt ?? saidOut ?? Math.max(thought, (saidIn ?? Number.NEGATIVE_INFINITY) + draw - plannedIn)
   })
-  const secondAt = log.further?.[0]?.lit ?? Math.max(second, ...outs.map((at) => Math.ceil(at / rules.tick) * rules.tick))
+  // What was to go in on its heat, and did, tells that it was lit long enough before.
+  const lasts = plan.fires?.[1] ? plan.fires[1].ready - second : 0
+  const atLatest = Math.min(...told.flatMap(({planned, at, setIn}) => (setIn && planned >= second ? [at - lasts] : [])))
+  const secondAt =
+    log.further?.[0]?.lit ?? Math.min(atLatest, Math.max(second, ...outs.map((at) => Math.ceil(at / rules.tick) * rules.tick)))
   // What was to come out before something that the log does tell of, or at the opening at which that went in, came out before it as well, if it had had its time.
   const beforeTold = (planned: number): number =>
     Math.min(...told.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
@@ -304,7 +308,9 @@ function correct(
     const whole = (saidIn ?? Number.NEGATIVE_INFINITY) + plannedOut - plannedIn
     const thought = Math.min(later(plannedOut, early?.draw), beforeTold(plannedOut))
     const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.max(thought, whole)
-    return {part, early, drawnAt: lostAt ?? saidOut ?? unsaidOut}
+    // Nothing bakes on while a later fire burns.
+    const emptied = (saidIn ?? plannedIn) < Math.min(secondAt, second) && secondAt <= now ? secondAt : Number.POSITIVE_INFINITY
+    return {part, early, drawnAt: lostAt ?? saidOut ?? Math.min(unsaidOut, emptied)}
   })
   for (const {part, early, drawnAt} of timed) {
     const {entry, load, count, at: plannedIn, placed, ...said} = part
