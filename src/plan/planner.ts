@@ -7,7 +7,7 @@ import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {rules} from './rules.js'
 import {settleBest, settleFrom} from './settle.js'
-import {asWanted, better, goWithout, lacksNothing, type Settled, sameFire, tookIn} from './settled.js'
+import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
@@ -68,7 +68,7 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   if (one.firings.length === 0 || two.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
   const once = inParts(one, grid, options, tick)
   // One fire that has bread at noon and pies hot at six burns far more wood than two, which nothing but a trial tells.
-  if (asWanted(once.settled) && !wantsHot(once.settled)) return {firings, settled: once.settled}
+  if (lacksNothing(once.settled) && !wantsHot(once.settled)) return {firings, settled: once.settled}
   const known = new Set(two.firings.map(firesOf))
   const again = options.secondFires?.(once.settled.option.firing).filter((f) => !known.has(firesOf(f))) ?? []
   const tried = [two, ...(again.length > 0 ? [{...problem, firings: again}] : [])].map((on) => ({

@@ -1,4 +1,4 @@
-import {earliness, feedsOf, type Job, lateness, type Model} from './model.js'
+import {feedsOf, type Job, lateness, type Model} from './model.js'
 import {rules} from './rules.js'
 import type {Found} from './search.js'
 import type {Standing} from './standing.js'
@@ -60,16 +60,6 @@ export function tooLate(settled: Settled): Job[] {
 export function lateBy({model, found}: Settled, u: number): number {
   const o = found.chosen[u]!
   return o < 0 ? 0 : lateness(model.jobs[u]!, model.clock0 + model.e[u]![o]! * rules.tick)
-}
-
-/** Whether everything has its place, in time, and what is wanted hot comes hot. */
-export function asWanted(settled: Settled): boolean {
-  const {model, found} = settled
-  const tooSoon = (u: number): boolean => {
-    const o = found.chosen[u]!
-    return o >= 0 && earliness(model.jobs[u]!, model.clock0 + model.e[u]![o]! * rules.tick) > 0
-  }
-  return lacksNothing(settled) && !model.jobs.some((_, u) => tooSoon(u))
 }
 
 /** Whether everything has its place, and in time. */
