@@ -88,6 +88,37 @@ describe('a day of two fires that has begun', () => {
     expect(check(next.problem, next.plan)).toEqual([])
   })
 
+  it('sees by the floor that it was not lit, and has it lit now', () => {
+    const {plan, problem} = made
+    const meant = plan.fires![1]!
+    const now = meant.ready + 30
+    const parameters = likelyOnly(PRIOR)
+    const hours = (now - plan.lit) / 60 + 1
+    const read1 = (lit: boolean): number => {
+      const events = lit ? firesOf({further: [{minutes: meant.lit - plan.lit, firing: meant.firing}]}) : []
+      const {floor, step} = forecast(read.oven, {firing: plan.firing, parameters, events, hours})
+      return floor.likely[Math.round((now - plan.lit) / step)]!
+    }
+    const next = (value: number) => {
+      const reading = {minutes: now - plan.lit, kind: 'floor' as const, value}
+      const log: FiringLog = {
+        date: read.day.date,
+        lit: plan.lit,
+        raked: plan.raked,
+        wood: plan.firing.wood,
+        rows: [],
+        readings: [reading],
+        doors: [],
+      }
+      return planAgain({oven: read.oven, day: problem.day, now}, problem, plan, log)
+    }
+    const cold = next(read1(false))
+    expect(cold.plan.fires![1]!.lit).toBe(Math.ceil(now / rules.tick) * rules.tick)
+    expect(cold.plan.unplaced).toEqual([])
+    expect(cold.plan.messages.filter((m) => m.rule === 'fire-unlogged')).toMatchObject([{severity: 'warning'}])
+    expect(next(read1(true)).plan.fires![1]!.lit).toBe(meant.lit)
+  })
+
   it('waits with it for what is in the oven and not done', () => {
     const meant = made.plan.fires![1]!
     const {dishes} = made.problem

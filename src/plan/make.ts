@@ -176,7 +176,7 @@ export function planAgain(
     known.set(key, before)
     inForce.push({from: moment, plan: before})
   }
-  const {again, rest, said, expected} = correct({...input, now, ways: true}, problem, [before, plan], log, spare)
+  const {again, rest, said, expected, unlit} = correct({...input, now, ways: true}, problem, [before, plan], log, spare)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const {firing} = again
   const otherFire =
@@ -199,7 +199,7 @@ export function planAgain(
     ...early.map(({message}) => message),
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),
-    ...fireUnlogged(rest, log),
+    ...fireUnlogged(rest, log, unlit),
     ...unrisen(again, rest),
   ]
   return {plan: {...again, changes, messages}, problem: rest, said}
@@ -238,7 +238,8 @@ function toldBy(log: FiringLog, moment: number): FiringLog {
  * @param plans the one that was followed until then, and the morning's. What the log does not tell of is done at the later of their times:
  *   a dish is rather set in too late in our book than drawn before it is done.
  * @returns `followed`: the plan to be followed from here, with what has been drawn in it too; `expected`: the baking heat, °C, that the oven
- *   would now have by the morning's reckoning after what was really done
+ *   would now have by the morning's reckoning after what was really done; `unlit`: a second fire was to be lit by now, and was not by what
+ *   the floor has
  */
 function correct(
   /** `ways`: what would help is looked for too. */
@@ -247,7 +248,7 @@ function correct(
   [plan, morning]: readonly [Plan, Plan],
   log: FiringLog,
   spare: readonly Dish[],
-): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]; expected: number} {
+): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]; expected: number; unlit: boolean} {
   const lit = log.lit!
   const {now} = input
   const burn = log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit)
@@ -282,8 +283,13 @@ function correct(
   // What was to go in on its heat, and did, tells that it was lit long enough before.
   const lasts = plan.fires?.[1] ? plan.fires[1].ready - second : 0
   const atLatest = Math.min(...told.flatMap(({planned, at, setIn}) => (setIn && planned >= second ? [at - lasts] : [])))
-  const secondAt =
-    log.further?.[0]?.lit ?? Math.min(atLatest, Math.max(second, ...outs.map((at) => Math.ceil(at / rules.tick) * rules.tick)))
+  const onTick = (at: number): number => Math.ceil(at / rules.tick) * rules.tick
+  const byPlan = Math.min(atLatest, Math.max(second, ...outs.map(onTick)))
+  // What went in on its heat was set in on some; and at night, or where nothing waits for it, nobody lights one.
+  const wanted = parts.some(({at, saidIn, lostAt}) => at >= second && saidIn === undefined && lostAt === undefined)
+  const mayBe = !log.further && byPlan <= now && now < rules.nightFrom && wanted && !Number.isFinite(atLatest)
+  const unlit = mayBe && stayedOut(input, log, firing, {...plan.fires![1]!, lit: byPlan})
+  const secondAt = log.further?.[0]?.lit ?? (unlit ? onTick(now) : byPlan)
   // What was to come out before something that the log does tell of, or at the opening at which that went in, came out before it as well, if it had had its time.
   const beforeTold = (planned: number): number =>
     Math.min(...told.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
@@ -418,10 +424,31 @@ function correct(
   const meantFire = {...start, firing: morning.firing}
   const meantOven = simulator({oven: input.oven, ...(input.parameters ? {parameters: input.parameters} : {})}, runs)
   const expected = bakingAt(meantOven(meantFire, inOrder([...past, ...burned]), false), now - lit)
-  return {again: whole, followed: {...whole, loads: [...drawn, ...whole.loads]}, rest, said: calibration.said, expected}
+  return {again: whole, followed: {...whole, loads: [...drawn, ...whole.loads]}, rest, said: calibration.said, expected, unlit}
 }
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
+
+/** True where the last reading of the floor after a later fire that the log does not tell of is nearer to what it has without that fire. */
+function stayedOut(
+  {oven, parameters}: Pick<Again, 'oven' | 'parameters'>,
+  {lit, readings}: FiringLog,
+  firing: Firing,
+  fire: NonNullable<Plan['fires']>[number],
+): boolean {
+  const minutes = fire.lit - lit!
+  const last = readings.findLast(
+    (r) => r.kind === 'floor' && typeof r.value === 'number' && r.minutes > minutes + fire.firing.burn + fire.firing.soak / 2,
+  )
+  if (!last) return false
+  const hours = last.minutes / 60 + 1
+  const floorWith = (events: readonly OvenEvent[]): number => {
+    const {floor, step} = forecast(oven, {firing, parameters: likelyOnly(parameters ?? PRIOR), events, hours})
+    return floor.likely[Math.round(last.minutes / step)]!
+  }
+  const off = (celsius: number): number => Math.abs(Number(last.value) - celsius)
+  return off(floorWith([])) < off(floorWith(firesOf({further: [{minutes, firing: fire.firing}]})))
+}
 
 /** Minutes that a second fire waits at most for what is in the oven; what is not done by then is drawn as it is. */
 const WAITS = 90
@@ -716,9 +743,21 @@ function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[] {
 }
 
 /** A later fire that is taken to have been lit as planned, where the log does not tell. */
-function fireUnlogged({done, firings}: PlanProblem, log: FiringLog): Message[] {
+function fireUnlogged({done, firings}: PlanProblem, log: FiringLog, unlit: boolean): Message[] {
   const {now, lit} = done!
   if (lit === null) return []
+  if (unlit)
+    return [
+      {
+        file: `firings/${log.date}.md`,
+        line: 1,
+        column: 1,
+        severity: 'warning',
+        rule: 'fire-unlogged',
+        reason: 'the floor is as cool as if the fire had not been lit again, and the log does not tell; it is to be lit now',
+        suggest: 'note when it is lit, or was: “lit again” behind the time',
+      },
+    ]
   const further = (firings[0]?.further ?? []).slice(log.further?.length ?? 0)
   return further.flatMap(({minutes}): Message[] => {
     const at = lit + minutes

@@ -667,6 +667,14 @@ export const deMessages: Book['sentences'] = [
     'note when it was, such as “{time} lit again”, and when it was raked, “raked again”',
     'aufschreiben, wann es war, etwa „{time} lit again“, und wann ausgeräumt wurde, „raked again“',
   ],
+  [
+    'the floor is as cool as if the fire had not been lit again, and the log does not tell; it is to be lit now',
+    'der Herd ist so kühl, als wäre das Feuer nicht noch einmal angezündet worden, und das Ofenbuch sagt nichts davon; es ist jetzt anzuzünden',
+  ],
+  [
+    'note when it is lit, or was: “lit again” behind the time',
+    'aufschreiben, wann es brennt oder brannte: „lit again“ hinter der Zeit',
+  ],
   ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
   ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
