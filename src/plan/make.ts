@@ -9,14 +9,15 @@ import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
-import {ACROSS, type Curve, curveOf, doseNeeded, doseTable} from './curve.js'
+import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar, type ToldDoughs} from './dough.js'
 import {workOf} from './dough-times.js'
 import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {handlingOf} from './hands.js'
-import {dueOf, hotFromOf, lineOf, soonestOf} from './model.js'
+import {fireUnlogged, furtherFires, stayedOut, twoFires, waitFor, woodIn} from './later-fires.js'
+import {dueOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {byOwnNames} from './own-names.js'
 import {english, phrase, speak} from './phrases.js'
@@ -75,7 +76,7 @@ export function makePlan(input: MakePlan): MadePlan {
     ...input.options,
     simulate: simulator(input, runs),
     spare,
-    secondFires: (first) => twoFires(input, dishes, first.burn, runs),
+    secondFires: (first) => twoFires(input, dishes, first.burn, hoursOf(input.day, dishes), runs),
   })
   const {log} = input
   if (!log || log.lit === null) {
@@ -429,76 +430,6 @@ function correct(
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 
-/** True where the last reading of the floor after a later fire that the log does not tell of is nearer to what it has without that fire. */
-function stayedOut(
-  {oven, parameters}: Pick<Again, 'oven' | 'parameters'>,
-  {lit, readings}: FiringLog,
-  firing: Firing,
-  fire: NonNullable<Plan['fires']>[number],
-): boolean {
-  const minutes = fire.lit - lit!
-  const last = readings.findLast(
-    (r) => r.kind === 'floor' && typeof r.value === 'number' && r.minutes > minutes + fire.firing.burn + fire.firing.soak / 2,
-  )
-  if (!last) return false
-  const hours = last.minutes / 60 + 1
-  const floorWith = (events: readonly OvenEvent[]): number => {
-    const {floor, step} = forecast(oven, {firing, parameters: likelyOnly(parameters ?? PRIOR), events, hours})
-    return floor.likely[Math.round(last.minutes / step)]!
-  }
-  const off = (celsius: number): number => Math.abs(Number(last.value) - celsius)
-  return off(floorWith([])) < off(floorWith(firesOf({further: [{minutes, firing: fire.firing}]})))
-}
-
-/** Minutes that a second fire waits at most for what is in the oven; what is not done by then is drawn as it is. */
-const WAITS = 90
-
-/** Minutes by which a later fire waits until all is done that is in the oven and can be on the heat there is. */
-function waitFor(
-  fire: number,
-  inside: NonNullable<PlanProblem['done']>['set'],
-  dishes: ReadonlyMap<string, Dish>,
-  lit: number,
-  curve: Curve,
-): number {
-  const waits = inside.map(({dish: id, at}) => {
-    const dish = dishes.get(id)
-    if (!dish) return 0
-    const table = doseTable(curve, ACROSS, dish.need.done)
-    const from = Math.max(0, Math.round(at - lit))
-    const goal = table[Math.min(from, table.length - 1)]! + doseNeeded(dish.need)
-    const last = Math.min(table.length - 1, fire + WAITS)
-    if (table[last]! < goal) return 0
-    let done = from
-    while (table[done]! < goal) done++
-    return done - fire
-  })
-  return Math.ceil(Math.max(0, ...waits) / rules.tick) * rules.tick
-}
-
-/** Minutes that a fire lit again burns, where no plan has it and it is not raked out yet. Common practice, no source. */
-const BURNS_AGAIN = 45
-
-/**
- * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned.
- *
- * @param second When the first of them is lit, minutes after midnight.
- */
-function furtherFires(log: FiringLog, plan: Plan, second: number): NonNullable<FiringOption['further']> {
-  const {firing: first} = plan
-  const meant = (plan.fires ?? []).slice(1)
-  const told = log.further ?? []
-  return Array.from({length: Math.max(meant.length, told.length)}, (_, i) => {
-    const [fire, was] = [told[i], meant[i]]
-    const firing = was?.firing ?? {...first, burn: BURNS_AGAIN, wood: (first.wood * BURNS_AGAIN) / first.burn}
-    const burn = fire?.raked == null ? firing.burn : Math.max(1, fire.raked - fire.lit)
-    // Where no plan has it, it was fed for as long as it burned.
-    const wood = fire?.wood ?? (was ? woodIn(burn, firing) : (firing.wood * burn) / firing.burn)
-    const at = fire?.lit ?? (i === 0 ? second : was!.lit)
-    return {minutes: at - log.lit!, firing: {...firing, burn, wood}}
-  })
-}
-
 /** The likely baking heat so many minutes after lighting, °C. */
 function bakingAt({baking: {likely}, step}: Forecast, minutes: number): number {
   return likely[Math.max(0, Math.min(likely.length - 1, Math.round(minutes / step)))]!
@@ -717,11 +648,6 @@ function unlit(log: FiringLog | null): Message[] {
   ]
 }
 
-/** Wood that a planned fire burned, kg, where it was raked out after so many minutes: what was to be fed later was not. */
-function woodIn(burn: number, {wood, burn: meant}: Firing): number {
-  return wood * Math.min(1, burn / meant)
-}
-
 /** The wood that is taken to have been burned, where the log does not tell: all that is reckoned of the oven begins with it. */
 function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[] {
   if (log.raked === null || log.wood !== null) return []
@@ -740,41 +666,6 @@ function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[] {
       suggest: `note what it was, such as “wood ${mass}”`,
     },
   ]
-}
-
-/** A later fire that is taken to have been lit as planned, where the log does not tell. */
-function fireUnlogged({done, firings}: PlanProblem, log: FiringLog, unlit: boolean): Message[] {
-  const {now, lit} = done!
-  if (lit === null) return []
-  if (unlit)
-    return [
-      {
-        file: `firings/${log.date}.md`,
-        line: 1,
-        column: 1,
-        severity: 'warning',
-        rule: 'fire-unlogged',
-        reason: 'the floor is as cool as if the fire had not been lit again, and the log does not tell; it is to be lit now',
-        suggest: 'note when it is lit, or was: “lit again” behind the time',
-      },
-    ]
-  const further = (firings[0]?.further ?? []).slice(log.further?.length ?? 0)
-  return further.flatMap(({minutes}): Message[] => {
-    const at = lit + minutes
-    if (at > now) return []
-    return [
-      {
-        file: `firings/${log.date}.md`,
-        line: 1,
-        column: 1,
-        severity: 'info',
-        rule: 'fire-unlogged',
-        times: [at],
-        reason: `the fire is taken to have been lit again at ${writeClock(at)}, as planned; the log does not tell`,
-        suggest: `note when it was, such as “${writeClock(at)} lit again”, and when it was raked, “raked again”`,
-      },
-    ]
-  })
 }
 
 /** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place. */
@@ -885,7 +776,7 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new O
     firings.push({firing, forecast: f})
     if (peak > hottest + 220) break
   }
-  if (day.firings >= 2) firings.push(...twoFires(input, dishes, null, runs))
+  if (day.firings >= 2) firings.push(...twoFires(input, dishes, null, hours, runs))
   return {
     day,
     dishes,
@@ -896,59 +787,6 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new O
     ambient: input.oven.ambient,
   }
 }
-
-/**
- * Minutes after the first fire's soak at which a second is lit, and how long it burns: enough to choose from. And how long both burn where
- * the second is lit for what the day wants hot: a short fire on bricks that are warm.
- */
-const second = {after: [150, 240, 330], burns: [60, 90, 120], hotFirsts: [75, 105, 135, 180], hotBurns: [30, 45, 60]} as const
-
-/**
- * Fires in two: the first, and a second lit some hours after it.
- *
- * @param first Minutes of the first fire, or null for several.
- */
-function twoFires(
-  input: Pick<MakePlan, 'oven' | 'parameters' | 'day'>,
-  dishes: readonly Dish[],
-  first: number | null,
-  runs: OvenRuns,
-): FiringOption[] {
-  const parameters = likelyOnly(input.parameters ?? PRIOR)
-  const hours = hoursOf(input.day, dishes)
-  const out: FiringOption[] = []
-  const hot = dishes.some((dish) => Number.isFinite(hotFromOf(dish)))
-  const firsts = hot ? second.hotFirsts : first !== null ? [Math.min(first, 180)] : [120, 150, 180]
-  const agains = hot ? second.hotBurns : first !== null ? second.burns.slice(0, 2) : second.burns.slice(1, 2)
-  for (const burn of firsts) {
-    const firing = usualFiring(input.oven, burn)
-    for (const again of agains)
-      for (const after of aftersFor(input, dishes, firing, usualFiring(input.oven, again))) {
-        const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
-        const further = [{minutes, firing: usualFiring(input.oven, again)}]
-        const events: OvenEvent[] = further.map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
-        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events, hours, runs})})
-      }
-  }
-  return out
-}
-
-/** Minutes after the first fire's soak at which a second may be lit: so that what the day wants hot meets it, and the rest the first. */
-function aftersFor({day}: Pick<MakePlan, 'day'>, dishes: readonly Dish[], first: Firing, again: Firing): readonly number[] {
-  const due = dishes.flatMap((dish): {hot: boolean; at: number}[] => {
-    const by = dueOf(dish, day.serve)
-    return by === null ? [] : [{hot: Number.isFinite(hotFromOf(dish)), at: by - dish.need.minutes.likely}]
-  })
-  const ready = Math.max(day.fireFrom + first.burn + first.soak, Math.min(...due.flatMap(({hot, at}) => (hot ? [] : [at]))))
-  const latest = due.flatMap(({hot, at}) => (hot ? [at - again.burn - again.soak - ready - HOT_SLACK] : []))
-  const after = [...new Set(latest)].filter((minutes) => Number.isFinite(minutes) && minutes >= LEAST_AFTER)
-  return after.length > 0 ? after : second.after
-}
-
-/** Minutes between a second fire's being ready and the last moment for what it is lit for: the fire is chosen before the loads are. */
-const HOT_SLACK = 20
-/** Minutes that a first fire's heat is baked in at least before another is lit. */
-const LEAST_AFTER = 60
 
 /** Hours of forecast a day needs: to next day's afternoon where something stays overnight, and as long as anything may take. */
 function hoursOf(day: Day, dishes: readonly Dish[]): number {

@@ -1,0 +1,184 @@
+import {writeClock} from '../measure/quantity.js'
+import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
+import type {FiringLog} from '../oven/log.js'
+import type {OvenRuns} from '../oven/simulate.js'
+import type {Firing, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
+import type {Message} from '../receipt/types.js'
+import type {Dish} from '../scale/types.js'
+import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
+import {firesOf} from './events.js'
+import {dueOf, hotFromOf} from './model.js'
+import {rules} from './rules.js'
+import type {Day, FiringOption, Plan, PlanProblem} from './types.js'
+
+/** A second fire in the day: which there are to choose from, and what has become of it once the day has begun. */
+
+/** An oven, and what its readings say of it. */
+interface Fired {
+  readonly oven: OvenSpec
+  readonly parameters?: OvenParameters
+}
+
+/**
+ * Minutes after the first fire's soak at which a second is lit, and how long it burns: enough to choose from. And how long both burn where
+ * the second is lit for what the day wants hot: a short fire on bricks that are warm.
+ */
+const choices = {after: [150, 240, 330], burns: [60, 90, 120], hotFirsts: [75, 105, 135, 180], hotBurns: [30, 45, 60]} as const
+
+/**
+ * Fires in two: the first, and a second lit some hours after it.
+ *
+ * @param first Minutes of the first fire, or null for several.
+ * @param hours Of forecast.
+ */
+export function twoFires(
+  input: Fired & {readonly day: Day},
+  dishes: readonly Dish[],
+  first: number | null,
+  hours: number,
+  runs: OvenRuns,
+): FiringOption[] {
+  const parameters = likelyOnly(input.parameters ?? PRIOR)
+  const out: FiringOption[] = []
+  const hot = dishes.some((dish) => Number.isFinite(hotFromOf(dish)))
+  const firsts = hot ? choices.hotFirsts : first !== null ? [Math.min(first, 180)] : [120, 150, 180]
+  const agains = hot ? choices.hotBurns : first !== null ? choices.burns.slice(0, 2) : choices.burns.slice(1, 2)
+  for (const burn of firsts) {
+    const firing = usualFiring(input.oven, burn)
+    for (const again of agains)
+      for (const after of aftersFor(input, dishes, firing, usualFiring(input.oven, again))) {
+        const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
+        const further = [{minutes, firing: usualFiring(input.oven, again)}]
+        const events: OvenEvent[] = further.map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
+        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events, hours, runs})})
+      }
+  }
+  return out
+}
+
+/** Minutes after the first fire's soak at which a second may be lit: so that what the day wants hot meets it, and the rest the first. */
+function aftersFor({day}: {readonly day: Day}, dishes: readonly Dish[], first: Firing, again: Firing): readonly number[] {
+  const due = dishes.flatMap((dish): {hot: boolean; at: number}[] => {
+    const by = dueOf(dish, day.serve)
+    return by === null ? [] : [{hot: Number.isFinite(hotFromOf(dish)), at: by - dish.need.minutes.likely}]
+  })
+  const ready = Math.max(day.fireFrom + first.burn + first.soak, Math.min(...due.flatMap(({hot, at}) => (hot ? [] : [at]))))
+  const latest = due.flatMap(({hot, at}) => (hot ? [at - again.burn - again.soak - ready - HOT_SLACK] : []))
+  const after = [...new Set(latest)].filter((minutes) => Number.isFinite(minutes) && minutes >= LEAST_AFTER)
+  return after.length > 0 ? after : choices.after
+}
+
+/** Minutes between a second fire's being ready and the last moment for what it is lit for: the fire is chosen before the loads are. */
+const HOT_SLACK = 20
+/** Minutes that a first fire's heat is baked in at least before another is lit. */
+const LEAST_AFTER = 60
+
+/** Minutes that a fire lit again burns, where no plan has it and it is not raked out yet. Common practice, no source. */
+const BURNS_AGAIN = 45
+
+/**
+ * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned.
+ *
+ * @param second When the first of them is lit, minutes after midnight.
+ */
+export function furtherFires(log: FiringLog, plan: Plan, second: number): NonNullable<FiringOption['further']> {
+  const {firing: first} = plan
+  const meant = (plan.fires ?? []).slice(1)
+  const told = log.further ?? []
+  return Array.from({length: Math.max(meant.length, told.length)}, (_, i) => {
+    const [fire, was] = [told[i], meant[i]]
+    const firing = was?.firing ?? {...first, burn: BURNS_AGAIN, wood: (first.wood * BURNS_AGAIN) / first.burn}
+    const burn = fire?.raked == null ? firing.burn : Math.max(1, fire.raked - fire.lit)
+    // Where no plan has it, it was fed for as long as it burned.
+    const wood = fire?.wood ?? (was ? woodIn(burn, firing) : (firing.wood * burn) / firing.burn)
+    const at = fire?.lit ?? (i === 0 ? second : was!.lit)
+    return {minutes: at - log.lit!, firing: {...firing, burn, wood}}
+  })
+}
+
+/** Wood that a planned fire burned, kg, where it was raked out after so many minutes: what was to be fed later was not. */
+export function woodIn(burn: number, {wood, burn: meant}: Firing): number {
+  return wood * Math.min(1, burn / meant)
+}
+
+/** Minutes that a second fire waits at most for what is in the oven; what is not done by then is drawn as it is. */
+const WAITS = 90
+
+/** Minutes by which a later fire waits until all is done that is in the oven and can be on the heat there is. */
+export function waitFor(
+  fire: number,
+  inside: NonNullable<PlanProblem['done']>['set'],
+  dishes: ReadonlyMap<string, Dish>,
+  lit: number,
+  curve: Curve,
+): number {
+  const waits = inside.map(({dish: id, at}) => {
+    const dish = dishes.get(id)
+    if (!dish) return 0
+    const table = doseTable(curve, ACROSS, dish.need.done)
+    const from = Math.max(0, Math.round(at - lit))
+    const goal = table[Math.min(from, table.length - 1)]! + doseNeeded(dish.need)
+    const last = Math.min(table.length - 1, fire + WAITS)
+    if (table[last]! < goal) return 0
+    let done = from
+    while (table[done]! < goal) done++
+    return done - fire
+  })
+  return Math.ceil(Math.max(0, ...waits) / rules.tick) * rules.tick
+}
+
+/** True where the last reading of the floor after a later fire that the log does not tell of is nearer to what it has without that fire. */
+export function stayedOut(
+  {oven, parameters}: Fired,
+  {lit, readings}: FiringLog,
+  firing: Firing,
+  fire: NonNullable<Plan['fires']>[number],
+): boolean {
+  const minutes = fire.lit - lit!
+  const last = readings.findLast(
+    (r) => r.kind === 'floor' && typeof r.value === 'number' && r.minutes > minutes + fire.firing.burn + fire.firing.soak / 2,
+  )
+  if (!last) return false
+  const hours = last.minutes / 60 + 1
+  const floorWith = (events: readonly OvenEvent[]): number => {
+    const {floor, step} = forecast(oven, {firing, parameters: likelyOnly(parameters ?? PRIOR), events, hours})
+    return floor.likely[Math.round(last.minutes / step)]!
+  }
+  const off = (celsius: number): number => Math.abs(Number(last.value) - celsius)
+  return off(floorWith([])) < off(floorWith(firesOf({further: [{minutes, firing: fire.firing}]})))
+}
+
+/** A later fire that is taken to have been lit as planned, where the log does not tell. */
+export function fireUnlogged({done, firings}: PlanProblem, log: FiringLog, unlit: boolean): Message[] {
+  const {now, lit} = done!
+  if (lit === null) return []
+  if (unlit)
+    return [
+      {
+        file: `firings/${log.date}.md`,
+        line: 1,
+        column: 1,
+        severity: 'warning',
+        rule: 'fire-unlogged',
+        reason: 'the floor is as cool as if the fire had not been lit again, and the log does not tell; it is to be lit now',
+        suggest: 'note when it is lit, or was: “lit again” behind the time',
+      },
+    ]
+  const further = (firings[0]?.further ?? []).slice(log.further?.length ?? 0)
+  return further.flatMap(({minutes}): Message[] => {
+    const at = lit + minutes
+    if (at > now) return []
+    return [
+      {
+        file: `firings/${log.date}.md`,
+        line: 1,
+        column: 1,
+        severity: 'info',
+        rule: 'fire-unlogged',
+        times: [at],
+        reason: `the fire is taken to have been lit again at ${writeClock(at)}, as planned; the log does not tell`,
+        suggest: `note when it was, such as “${writeClock(at)} lit again”, and when it was raked, “raked again”`,
+      },
+    ]
+  })
+}
