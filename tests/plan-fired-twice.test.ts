@@ -119,6 +119,81 @@ describe('a day of two fires that has begun', () => {
     expect(next(read1(true)).plan.fires![1]!.lit).toBe(meant.lit)
   })
 
+  /** The day planned again at a time, with rows of what was done. */
+  const noted = (
+    now: number,
+    done: readonly [at: number, dish: string, what: 'set in' | 'drawn'][],
+    more: Partial<FiringLog> = {},
+  ) => {
+    const {plan, problem} = made
+    const rows = done.map(([at, dish, what], i) => ({line: 9 + i, at, elapsed: at - plan.lit, what, dish, text: what, note: ''}))
+    const log = {
+      date: read.day.date,
+      lit: plan.lit,
+      raked: plan.raked,
+      wood: plan.firing.wood,
+      rows,
+      readings: [],
+      doors: [],
+      ...more,
+    }
+    return planAgain({oven: read.oven, day: problem.day, now}, problem, plan, log)
+  }
+
+  it('is not thought lit because something was set in long before that was to wait for it', () => {
+    const meant = made.plan.fires![1]!
+    const next = noted(made.plan.ready + 60, [[made.plan.ready + 45, 'mutton-pies', 'set in']])
+    expect(next.plan.fires![1]!.lit).toBeGreaterThanOrEqual(meant.lit)
+    expect(next.plan.messages.filter((m) => m.rule === 'fire-unlogged')).toEqual([])
+  })
+
+  it('lit early, it brings nothing forward that waits for its hour', () => {
+    const meant = made.plan.fires![1]!
+    const lit = meant.lit - 60
+    const further = [{lit, raked: lit + meant.firing.burn, wood: null}]
+    const shown = pies(noted(lit + meant.firing.burn + 5, [], {further}))
+    const before = noted(shown.at - 30, [], {further})
+    expect(pies(before).at).toBe(shown.at)
+    const during = noted(shown.draw - 30, [], {further})
+    expect(pies(during)).toBeDefined()
+    expect(Math.abs(pies(during).draw - shown.draw)).toBeLessThanOrEqual(15)
+  })
+
+  it('finds the oven empty, whenever what stood in it was set in', () => {
+    const meant = made.plan.fires![1]!
+    const lit = meant.lit + 40
+    const next = noted(lit + 5, [[meant.lit + 5, 'household-bread', 'set in']], {further: [{lit, raked: null, wood: null}]})
+    expect(check(next.problem, next.plan)).toEqual([])
+    expect(next.problem.done!.set.filter((s) => s.dish === 'household-bread').map((s) => s.drawn)).toEqual([lit])
+    const third = pies(made).at + 60
+    const fires = [
+      {lit: meant.lit, raked: meant.raked, wood: null},
+      {lit: third, raked: null, wood: null},
+    ]
+    const last = noted(third + 10, [[pies(made).at, 'mutton-pies', 'set in']], {further: fires})
+    expect(last.problem.done!.set.filter((s) => s.dish === 'mutton-pies').map((s) => s.drawn)).toEqual([third])
+  })
+
+  it('is no second fire while the first was to burn, and no raking is told', () => {
+    const {plan} = made
+    const relit = plan.lit + 45
+    const next = noted(relit + 10, [], {raked: null, further: [{lit: relit, raked: null, wood: null}]})
+    expect(next.plan.fires!.map((f) => f.lit)).toEqual(plan.fires!.map((f) => f.lit))
+    expect(next.plan.messages.filter((m) => m.rule === 'log-order')).toMatchObject([{severity: 'warning', times: [relit]}])
+  })
+
+  it('and is not thought unlit in an oven that only runs cooler', () => {
+    const {plan} = made
+    const meant = plan.fires![1]!
+    const now = meant.ready + 30
+    const cool = {...likelyOnly(PRIOR), stored: {low: 0.85, likely: 0.85, high: 0.85}}
+    const events = firesOf({further: [{minutes: meant.lit - plan.lit, firing: meant.firing}]})
+    const curve = forecast(read.oven, {firing: plan.firing, parameters: cool, events, hours: 12})
+    const value = curve.floor.likely[Math.round((now - plan.lit) / curve.step)]! - 15
+    const next = noted(now, [], {readings: [{minutes: now - plan.lit, kind: 'floor', value}]})
+    expect(next.plan.fires![1]!.lit).toBe(meant.lit)
+  })
+
   it('waits with it for what is in the oven and not done', () => {
     const meant = made.plan.fires![1]!
     const {dishes} = made.problem

@@ -127,7 +127,13 @@ export function waitFor(
   return Math.ceil(Math.max(0, ...waits) / rules.tick) * rules.tick
 }
 
-/** True where the last reading of the floor after a later fire that the log does not tell of is nearer to what it has without that fire. */
+/** Share of the way from what the floor has without a later fire to what it has with it, below which the fire was not lit. */
+const WITHOUT = 0.25
+
+/**
+ * True where the last reading of the floor after a later fire that the log does not tell of is what it has without that fire, or little more:
+ * a cool oven that was fired has half the way and more.
+ */
 export function stayedOut(
   {oven, parameters}: Fired,
   {lit, readings}: FiringLog,
@@ -144,8 +150,8 @@ export function stayedOut(
     const {floor, step} = forecast(oven, {firing, parameters: likelyOnly(parameters ?? PRIOR), events, hours})
     return floor.likely[Math.round(last.minutes / step)]!
   }
-  const off = (celsius: number): number => Math.abs(Number(last.value) - celsius)
-  return off(floorWith([])) < off(floorWith(firesOf({further: [{minutes, firing: fire.firing}]})))
+  const without = floorWith([])
+  return Number(last.value) - without < WITHOUT * (floorWith(firesOf({further: [{minutes, firing: fire.firing}]})) - without)
 }
 
 /** A later fire that is taken to have been lit as planned, where the log does not tell. */
@@ -181,4 +187,32 @@ export function fireUnlogged({done, firings}: PlanProblem, log: FiringLog, unlit
       },
     ]
   })
+}
+
+/**
+ * A log in which the first fire is lit again before it can have been raked out, and no raking is told: it had gone out, and is the same fire.
+ *
+ * @returns The log without that, and when it was; null where there is none.
+ */
+export function oneFire(log: FiringLog, plan: Plan): {readonly log: FiringLog; readonly relit: number | null} {
+  const [first, ...more] = log.further ?? []
+  if (!first || log.lit === null || log.raked !== null || first.lit >= log.lit + plan.firing.burn) return {log, relit: null}
+  const {further: _, ...rest} = log
+  // Where the raking was told of that fire, it is the first one's.
+  const raked = first.raked === null ? rest : {...rest, raked: first.raked, wood: log.wood ?? first.wood}
+  return {log: more.length > 0 ? {...raked, further: more} : raked, relit: first.lit}
+}
+
+/** A fire lit again that is taken to be the first one still. */
+export function stillFirst(log: FiringLog, relit: number): Message {
+  return {
+    file: `firings/${log.date}.md`,
+    line: log.rows.find(({what, at}) => what === 'note' && at === relit)?.line ?? 1,
+    column: 1,
+    severity: 'warning',
+    rule: 'log-order',
+    times: [relit],
+    reason: `lit again at ${writeClock(relit)} while the first fire was to burn, and no raking is told: taken to be the same fire`,
+    suggest: 'note when the first was raked out, such as “raked 7:20 am”, if it was another',
+  }
 }

@@ -16,7 +16,7 @@ import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {handlingOf} from './hands.js'
-import {fireUnlogged, furtherFires, stayedOut, twoFires, waitFor, woodIn} from './later-fires.js'
+import {fireUnlogged, furtherFires, oneFire, stayedOut, stillFirst, twoFires, waitFor, woodIn} from './later-fires.js'
 import {dueOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {byOwnNames} from './own-names.js'
@@ -163,7 +163,7 @@ export function planAgain(
   spare: readonly Dish[] = [],
   known: Corrections = new Map(),
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
-  const log = byOwnNames(written, problem.dishes)
+  const {log, relit} = oneFire(byOwnNames(written, problem.dishes), plan)
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
   let before = plan
   const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]
@@ -201,6 +201,7 @@ export function planAgain(
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),
     ...fireUnlogged(rest, log, unlit),
+    ...(relit === null ? [] : [stillFirst(log, relit)]),
     ...unrisen(again, rest),
   ]
   return {plan: {...again, changes, messages}, problem: rest, said}
@@ -256,9 +257,10 @@ function correct(
   const firing: Firing = {wood: log.wood ?? woodIn(burn, plan.firing), burn, soak: plan.firing.soak}
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const parts = toldOf(plan, log, byId)
-  // A fire lit late moves everything the log does not tell of by as much, and a second one all that comes after it.
+  // A fire lit late moves everything the log does not tell of by as much, and a second one all that comes after it; lit early, it
+  // brings nothing forward that waits for its hour.
   const second = plan.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
-  const shiftAt = (planned: number): number => (planned < second ? lit - plan.lit : secondAt - second)
+  const shiftAt = (planned: number): number => (planned < second ? lit - plan.lit : Math.max(0, secondAt - second))
   // So does what the log says was done late, for what it does not tell of and comes after on the same fire.
   const told = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut}) =>
     (
@@ -281,9 +283,13 @@ function correct(
     const thought = draw < second ? presumed(draw) : Number.NEGATIVE_INFINITY
     return lostAt ?? saidOut ?? Math.max(thought, (saidIn ?? Number.NEGATIVE_INFINITY) + draw - plannedIn)
   })
-  // What was to go in on its heat, and did, tells that it was lit long enough before.
+  // What was to go in on its heat, and did about then, tells that it was lit long enough before.
   const lasts = plan.fires?.[1] ? plan.fires[1].ready - second : 0
-  const atLatest = Math.min(...told.flatMap(({planned, at, setIn}) => (setIn && planned >= second ? [at - lasts] : [])))
+  const atLatest = Math.min(
+    ...told.flatMap(({planned, at, setIn}) =>
+      setIn && planned >= second && at - lasts >= second - ABOUT_THEN ? [at - lasts] : [],
+    ),
+  )
   const onTick = (at: number): number => Math.ceil(at / rules.tick) * rules.tick
   const byPlan = Math.min(atLatest, Math.max(second, ...outs.map(onTick)))
   // What went in on its heat was set in on some; and at night, or where nothing waits for it, nobody lights one.
@@ -300,7 +306,7 @@ function correct(
   const toCome: Followed[] = []
   const meantSecond = morning.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
   const sinceMorning = (planned: number): number =>
-    planned < meantSecond || !Number.isFinite(secondAt) ? lit - morning.lit : secondAt - meantSecond
+    planned < meantSecond || !Number.isFinite(secondAt) ? lit - morning.lit : Math.max(0, secondAt - meantSecond)
   const later = (planned: number, first: number | undefined): number =>
     Math.max(presumed(planned), first === undefined ? Number.NEGATIVE_INFINITY : first + sinceMorning(first))
   // What was to go in at an opening of which the log tells went in then.
@@ -308,6 +314,7 @@ function correct(
     const same = told.flatMap((one) => (one.planned === planned ? [one.at] : []))
     return same.length > 0 ? Math.max(...same) : later(planned, first)
   }
+  const litFires = (log.further?.map((fire) => fire.lit) ?? [secondAt]).filter((at) => at <= now)
   const timed = parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
@@ -316,7 +323,7 @@ function correct(
     const thought = Math.min(later(plannedOut, early?.draw), beforeTold(plannedOut))
     const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.max(thought, whole)
     // Nothing bakes on while a later fire burns.
-    const emptied = (saidIn ?? plannedIn) < Math.min(secondAt, second) && secondAt <= now ? secondAt : Number.POSITIVE_INFINITY
+    const emptied = litFires.find((at) => (saidIn === undefined ? plannedIn < second : at > saidIn)) ?? Number.POSITIVE_INFINITY
     return {part, early, drawnAt: lostAt ?? saidOut ?? Math.min(unsaidOut, emptied)}
   })
   for (const {part, early, drawnAt} of timed) {
@@ -430,6 +437,9 @@ function correct(
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 
+/** Minutes by which a later fire may have been lit before its hour. */
+const ABOUT_THEN = 30
+
 /** The likely baking heat so many minutes after lighting, °C. */
 function bakingAt({baking: {likely}, step}: Forecast, minutes: number): number {
   return likely[Math.max(0, Math.min(likely.length - 1, Math.round(minutes / step)))]!
@@ -496,7 +506,8 @@ function tooEarly(problem: PlanProblem): Message[] {
     if (!Number.isFinite(soonest) || wanted >= soonest) return []
     const ready = rules.tick * Math.ceil(soonest / rules.tick)
     const fire = 30 * Math.floor((day.fireFrom - (ready - wanted)) / 30)
-    const later = dish.wantedBy === null ? `“serve: ${writeClock(ready)}”` : `“wanted by ${writeClock(ready)}”`
+    const key = dish.wantedBy === null ? 'serve:' : dish.wantedHot ? 'hot at' : 'wanted by'
+    const later = `“${key} ${writeClock(ready)}”`
     return [
       {
         ...lineOf(day, dish),

@@ -675,6 +675,14 @@ export const deMessages: Book['sentences'] = [
     'note when it is lit, or was: “lit again” behind the time',
     'aufschreiben, wann es brennt oder brannte: „lit again“ hinter der Zeit',
   ],
+  [
+    'lit again at {time} while the first fire was to burn, and no raking is told: taken to be the same fire',
+    'um {time} noch einmal angezündet, während das erste Feuer brennen sollte, und von keinem Ausräumen ist die Rede: für dasselbe Feuer genommen',
+  ],
+  [
+    'note when the first was raked out, such as “raked 7:20 am”, if it was another',
+    'aufschreiben, wann das erste ausgeräumt wurde, etwa „raked 7:20 am“, wenn es ein anderes war',
+  ],
   ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
   ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
