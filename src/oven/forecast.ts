@@ -44,6 +44,11 @@ export function likelyFactors(parameters: OvenParameters): Factors {
   return {stored: parameters.stored.likely, loss: parameters.loss.likely, coupling: parameters.coupling.likely}
 }
 
+/** The likely baking heat so many minutes after lighting, °C. */
+export function bakingAt({baking: {likely}, step}: Forecast, minutes: number): number {
+  return likely[Math.max(0, Math.min(likely.length - 1, Math.round(minutes / step)))]!
+}
+
 /**
  * What an oven's fire usually is: its own burning rate, and a soak that grows with the oven.
  *

@@ -1,7 +1,7 @@
 import type {Range} from '../lexicon/schema.js'
 import {COARSE, calibrate, fromLogMoments, invert3, logMoments, type Square, sampleAt, type Triple, times3} from './calibrate.js'
 import {burningRate} from './fire.js'
-import {PRIOR, SPREAD, usualSoak} from './forecast.js'
+import {PRIOR, SPREAD, usualFiring, usualSoak} from './forecast.js'
 import {floorArea} from './geometry.js'
 import type {FiringLog} from './log.js'
 import {lostIn} from './log-counts.js'
@@ -98,7 +98,7 @@ export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LoadOf): Pas
       {
         minutes: at - lit,
         kind: 'fire',
-        firing: {wood: wood ?? (burningRate(oven) * burning) / 60, burn: burning, soak: usualSoak(oven)},
+        firing: firingOf(oven, burning, wood),
       },
     ]
   })
@@ -120,12 +120,18 @@ export function pastFiring(oven: OvenSpec, log: FiringLog, loadOf?: LoadOf): Pas
   })
   return {
     date: log.date,
-    firing: {wood: log.wood ?? (burningRate(oven) * burn) / 60, burn, soak: usualSoak(oven)},
+    firing: firingOf(oven, burn, log.wood),
     weighed: log.wood !== null,
     readings: log.readings.filter(({minutes}) => minutes < until - lit),
     events,
     loads: guessed ? 'guessed' : 'known',
   }
+}
+
+/** A fire that burned so many minutes, its wood as usual where it was not weighed. */
+export function firingOf(oven: OvenSpec, burn: number, wood: number | null): Firing {
+  const usual = usualFiring(oven, burn)
+  return {...usual, wood: wood ?? usual.wood}
 }
 
 function unknownLoad(oven: OvenSpec): {mass: number; water: number; bake: number} {

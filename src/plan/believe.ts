@@ -1,6 +1,5 @@
 import {type Calibration, calibrate} from '../oven/calibrate.js'
-import {usualFiring} from '../oven/forecast.js'
-import {type DishCorrection, type Learnt, type LoadOf, learn, pastFiring} from '../oven/learn.js'
+import {type DishCorrection, firingOf, type Learnt, type LoadOf, learn, pastFiring} from '../oven/learn.js'
 import type {FiringLog} from '../oven/log.js'
 import type {OvenParameters, OvenSpec, PastReading} from '../oven/types.js'
 import {readAsked} from '../scale/amount-phrase.js'
@@ -41,10 +40,9 @@ export function believe(input: {
   if (log === null || burn < 5 || log.readings.length === 0) {
     return {parameters: learnt.parameters, said: learnt.said, dishes: learnt.dishes, learnt, today: null}
   }
-  const usual = usualFiring(oven, burn)
   const told = pastFiring(oven, log, loadOf)
   const today = calibrate(oven, {
-    firing: {...usual, wood: log.wood ?? usual.wood},
+    firing: firingOf(oven, burn, log.wood),
     readings: told?.readings ?? log.readings,
     events: told?.events ?? log.doors,
     prior: learnt.parameters,

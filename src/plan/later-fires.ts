@@ -9,6 +9,7 @@ import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
 import {firesOf} from './events.js'
 import {dueOf, hotFromOf} from './model.js'
 import {rules} from './rules.js'
+import {placeIn} from './told.js'
 import type {Day, FiringOption, Plan, PlanProblem} from './types.js'
 
 /** A second fire in the day: which there are to choose from, and what has become of it once the day has begun. */
@@ -49,8 +50,7 @@ export function twoFires(
       for (const after of aftersFor(input, dishes, firing, usualFiring(input.oven, again))) {
         const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
         const further = [{minutes, firing: usualFiring(input.oven, again)}]
-        const events: OvenEvent[] = further.map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))
-        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events, hours, runs})})
+        out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events: firesOf({further}), hours, runs})})
       }
   }
   return out
@@ -101,7 +101,7 @@ export function woodIn(burn: number, {wood, burn: meant}: Firing): number {
   return wood * Math.min(1, burn / meant)
 }
 
-/** Minutes that a second fire waits at most for what is in the oven; what is not done by then is drawn as it is. */
+/** Minutes that a second fire waits at most for what is in the oven; what is not done by then is drawn as it is. Common practice, no source. */
 const WAITS = 90
 
 /** Minutes by which a later fire waits until all is done that is in the oven and can be on the heat there is. */
@@ -161,9 +161,7 @@ export function fireUnlogged({done, firings}: PlanProblem, log: FiringLog, unlit
   if (unlit)
     return [
       {
-        file: `firings/${log.date}.md`,
-        line: 1,
-        column: 1,
+        ...placeIn(log),
         severity: 'warning',
         rule: 'fire-unlogged',
         reason: 'the floor is as cool as if the fire had not been lit again, and the log does not tell; it is to be lit now',
@@ -176,9 +174,7 @@ export function fireUnlogged({done, firings}: PlanProblem, log: FiringLog, unlit
     if (at > now) return []
     return [
       {
-        file: `firings/${log.date}.md`,
-        line: 1,
-        column: 1,
+        ...placeIn(log),
         severity: 'info',
         rule: 'fire-unlogged',
         times: [at],
@@ -206,9 +202,7 @@ export function oneFire(log: FiringLog, plan: Plan): {readonly log: FiringLog; r
 /** A fire lit again that is taken to be the first one still. */
 export function stillFirst(log: FiringLog, relit: number): Message {
   return {
-    file: `firings/${log.date}.md`,
-    line: log.rows.find(({what, at}) => what === 'note' && at === relit)?.line ?? 1,
-    column: 1,
+    ...placeIn(log, log.rows.find(({what, at}) => what === 'note' && at === relit)?.line),
     severity: 'warning',
     rule: 'log-order',
     times: [relit],

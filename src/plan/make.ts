@@ -1,6 +1,6 @@
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import {calibrate} from '../oven/calibrate.js'
-import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
+import {bakingAt, forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
 import type {FiringLog} from '../oven/log.js'
 import {OvenRuns} from '../oven/simulate.js'
@@ -26,7 +26,7 @@ import {burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
-import {type DoughDeed, doughDeedsOf, isOf, lossesOf, toldOf} from './told.js'
+import {type DoughDeed, doughDeedsOf, isOf, lossesOf, placeIn, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -271,10 +271,11 @@ function correct(
     ).flatMap(([at, planned, setIn]) => (at === undefined ? [] : [{planned, at, setIn}])),
   )
   const presumed = (planned: number): number => {
-    let last = {planned: Number.NEGATIVE_INFINITY, at: Number.NEGATIVE_INFINITY, setIn: false}
+    let last: (typeof told)[number] | undefined
     for (const one of told)
-      if (one.planned <= planned && one.planned >= last.planned && one.planned < second === planned < second) last = one
-    const late = Number.isFinite(last.planned) ? last.at - last.planned - shiftAt(last.planned) : 0
+      if (one.planned <= planned && one.planned >= (last?.planned ?? one.planned) && one.planned < second === planned < second)
+        last = one
+    const late = last ? last.at - last.planned - shiftAt(last.planned) : 0
     return planned + shiftAt(planned) + Math.max(0, late)
   }
   // A second fire is lit at its hour, or as soon after as what was set in before it is out.
@@ -439,11 +440,6 @@ const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort(
 
 /** Minutes by which a later fire may have been lit before its hour. */
 const ABOUT_THEN = 30
-
-/** The likely baking heat so many minutes after lighting, °C. */
-function bakingAt({baking: {likely}, step}: Forecast, minutes: number): number {
-  return likely[Math.max(0, Math.min(likely.length - 1, Math.round(minutes / step)))]!
-}
 
 /** Minutes by which a load has to go in otherwise than at its time to be told as a reason. */
 const UNTIMELY = 10
@@ -648,9 +644,7 @@ function unlit(log: FiringLog | null): Message[] {
   if (!log || !row) return []
   return [
     {
-      file: `firings/${log.date}.md`,
-      line: row.line,
-      column: 1,
+      ...placeIn(log, row.line),
       severity: 'warning',
       rule: 'log-unlit',
       reason: 'the log does not tell when the fire was lit, so the plan is the morning’s and knows nothing of what was done',
@@ -666,9 +660,7 @@ function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[] {
   const sooner = log.raked - log.lit! < plan.firing.burn - rules.tick
   return [
     {
-      file: `firings/${log.date}.md`,
-      line: 1,
-      column: 1,
+      ...placeIn(log),
       severity: 'info',
       rule: 'wood-unlogged',
       reason: sooner
@@ -737,9 +729,7 @@ function drawnEarly(
       {
         change: {dish: id, what: speak(words.what, speaker), why: speak(words.why, speaker), minutes: 0, words},
         message: {
-          file: `firings/${log.date}.md`,
-          line: row.line,
-          column: 1,
+          ...placeIn(log, row.line),
           severity: 'warning',
           rule: 'drawn-early',
           reason: `${dish.title}: logged as drawn with ${percent} % of its heat`,

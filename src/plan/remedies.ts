@@ -305,17 +305,7 @@ export function waysOf(
     const fire = tried.plan.fires?.[1]
     // Where something is left out, another fire is for having that.
     if (fire && helps(tried.lack, trials.now) && (whole || tried.lack.without < trials.now.without))
-      ways.push(
-        trials.remedy(
-          'second fire',
-          tried.plan,
-          phrase('remedy second fire', {
-            minutes: {unit: 'minutes', value: fire.firing.burn},
-            at: {unit: 'clock', value: fire.lit},
-            outcome: trials.outcome(tried, true),
-          }),
-        ),
-      )
+      ways.push(trials.remedy('second fire', tried.plan, secondFire(fire, trials.outcome(tried, true).phrases)))
   }
   const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
   if (slow && whole && slow.count > 1 && !enough()) {
@@ -470,12 +460,16 @@ export function fireForHot(
   const [early, now] = [tried.plan.score.earlyMinutes ?? 0, plan.score.earlyMinutes ?? 0]
   const outcome = trials.outcome(tried, true).phrases.filter(({id}) => id !== 'outcome all')
   const hot = early >= now ? [] : [phrase(early === 0 ? 'outcome hot' : 'outcome hotter')]
-  const words = phrase('remedy second fire', {
-    minutes: {unit: 'minutes', value: fire.firing.burn},
-    at: {unit: 'clock', value: fire.lit},
-    outcome: {unit: 'phrases', phrases: [...hot, ...outcome]},
+  return trials.remedy('second fire', tried.plan, secondFire(fire, [...hot, ...outcome]))
+}
+
+/** A second fire, and what comes of it. */
+function secondFire({firing, lit}: NonNullable<Plan['fires']>[number], phrases: readonly Phrase[]): Phrase {
+  return phrase('remedy second fire', {
+    minutes: {unit: 'minutes', value: firing.burn},
+    at: {unit: 'clock', value: lit},
+    outcome: {unit: 'phrases', phrases},
   })
-  return trials.remedy('second fire', tried.plan, words)
 }
 
 /** True where the hands are what an opening of the door has too little of, or nearly. */

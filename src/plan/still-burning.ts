@@ -1,4 +1,4 @@
-import {forecast, likelyOnly} from '../oven/forecast.js'
+import {bakingAt, forecast, likelyOnly} from '../oven/forecast.js'
 import type {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
 import {firesOf} from './events.js'
@@ -59,18 +59,16 @@ export function stillBurning(
   const possible = (minutes: number): boolean =>
     minutes !== 0 && minutes <= BURN_ON.most && last.minutes + firing.burn + minutes >= now + (minutes > 0 ? BURN_ON.coals : FED)
   const readyAt = (minutes: number): number => last.minutes + firing.burn + minutes + firing.soak
-  const heatAt = ({baking, step}: Forecast, at: number): number =>
-    baking.likely[Math.min(baking.likely.length - 1, Math.round(at / step))]!
   const fires = plan.fires ?? [plan]
   const meantFire = fires[again ? (start.further?.length ?? 0) : 0]
   // A fire that no plan has is to give what it gives.
-  const has = heatAt(start.forecast, readyAt(0))
-  const meant = meantFire ? heatAt(plan.forecast, meantFire.ready - plan.lit) : has
+  const has = bakingAt(start.forecast, readyAt(0))
+  const meant = meantFire ? bakingAt(plan.forecast, meantFire.ready - plan.lit) : has
   const way = has < meant ? 1 : -1
   let ought = 0
   for (let minutes = way * rules.tick; Math.abs(minutes) <= BURN_ON.most; minutes += way * rules.tick) {
     if (way < 0 && !possible(minutes)) break
-    const reached = heatAt(run(minutes, readyAt(minutes) / 60 + 0.25), readyAt(minutes))
+    const reached = bakingAt(run(minutes, readyAt(minutes) / 60 + 0.25), readyAt(minutes))
     if (way > 0 ? possible(minutes) : reached >= meant) ought = minutes
     if (way * (reached - meant) >= 0) break
   }

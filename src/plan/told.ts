@@ -8,6 +8,11 @@ import type {Plan, Step} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
 
+/** Where a message about a log points: one of its lines, or its head. */
+export function placeIn(log: FiringLog, line = 1): {readonly file: string; readonly line: number; readonly column: number} {
+  return {file: `firings/${log.date}.md`, line, column: 1}
+}
+
 /** A part of a dish as the plan that was followed had it, with what the log says became of it. Times in minutes after midnight. */
 export interface Told extends Followed {
   /** When it was set in and drawn, where the log says so. */

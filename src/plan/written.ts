@@ -51,7 +51,7 @@ export function write(
   let misfit = 0
   let late = 0
   let early = 0
-  let timePrice = 0
+  let latePrice = 0
   let used = 0
   const doors = new Set<number>()
   for (const at of [...byStart.keys()].sort((a, b) => a - b)) {
@@ -70,7 +70,7 @@ export function write(
       used += choices.used[origin] ?? 0
       late += lateness(job, drawn)
       early += earliness(job, drawn)
-      timePrice += priceOfLate(lateness(job, drawn), dearFrom(job)) + weights.early * earliness(job, drawn)
+      latePrice += priceOfLate(lateness(job, drawn), dearFrom(job))
       for (const told of [afterTime(own, drawn, problem.day), tooSoon(own, drawn, problem.day)])
         if (told && !messages.some((m) => m.reason === told.reason)) messages.push(told)
       if (job.since === null) doors.add(at)
@@ -121,7 +121,8 @@ export function write(
       suggest: 'open it for a moment only, or let what is drawn or set in then wait',
     })
   const total =
-    timePrice +
+    latePrice +
+    weights.early * early +
     weights.misfit * misfit +
     weights.opening * doors.size +
     weights.shut * disturbed.length +
