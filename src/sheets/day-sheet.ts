@@ -23,6 +23,7 @@ import {
 } from './plan-text.js'
 import {messageWords} from './said.js'
 import type {Style} from './style.js'
+import {stepGroups, stepsToDo} from './to-do.js'
 import {messageLine} from './translation-text.js'
 import {say, type WordKey} from './words/index.js'
 
@@ -59,7 +60,7 @@ function phrasesOf(step: Step): Phrase[] {
 
 /** The standing orders that this day's steps need. */
 function standingOrders(plan: Plan, style: Style): Element[] {
-  const used = new Set(plan.steps.flatMap((step) => phrasesOf(step).map(({id}) => id)))
+  const used = new Set(stepsToDo(plan).flatMap((step) => phrasesOf(step).map(({id}) => id)))
   const keys = standing.filter(({ids}) => ids.some((id) => used.has(id)))
   if (keys.length === 0) return []
   return [
@@ -362,24 +363,29 @@ export function daySheet(view: PlanView, style: Style): Element {
     signs: new Set<string>(),
     shaped: new Set(plan.steps.filter((step) => step.action === 'shape').map((step) => step.dishes.join())),
   }
-  const all = moments(plan.steps)
+  const groups = stepGroups(plan, problem, style).map(({lead, steps}) => ({lead, all: moments(steps)}))
+  const all = groups.flatMap((group) => group.all)
   // Lines the sheet will need beyond its moments: several deeds at one time, and what is not placed.
   const weight =
     all.reduce((sum, steps) => sum + (steps.every(({action}) => action === 'feed') ? 1 : Math.max(1, steps.length * 0.6)), 0) +
     4 * plan.unplaced.length +
     2 * (plan.late ?? []).length +
     2 * (plan.ways ?? []).length +
-    (plan.changes ?? []).length
+    (plan.changes ?? []).length +
+    groups.filter(({lead}) => lead).length
   return h('article', {className: ['sheet', 'day-sheet', weight > 25 ? 'tight' : weight > 16 ? 'dense' : 'roomy']}, [
     h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.map(stop).join(' '))]),
     ...unplacedBox(plan, problem, style),
     ...changesBox(plan, problem, style),
     ...standingOrders(plan, style),
-    h(
-      'ol',
-      {className: ['day']},
-      all.map((steps) => moment(steps, problem, dishes, style, known)),
-    ),
+    ...groups.flatMap((group) => [
+      ...(group.lead ? [h('p', h('strong', group.lead))] : []),
+      h(
+        'ol',
+        {className: ['day']},
+        group.all.map((steps) => moment(steps, problem, dishes, style, known)),
+      ),
+    ]),
     h(
       'div',
       {className: ['wide'], tabIndex: 0, role: 'region', ariaLabel: words['day.readings']},

@@ -24,6 +24,7 @@ import {changeWords, reasonOf, remedyLines, suggestionWords, waysTold, wordsInTu
 import {inWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
+import {inOvenNow, stepGroups, stepsToDo} from './to-do.js'
 import {messageLine} from './translation-text.js'
 import {say, sayIf, type WordKey} from './words/index.js'
 
@@ -86,6 +87,8 @@ export function planHead(
         soak: writeDuration(fire.firing.soak),
       }),
     )
+  const inside = inOvenNow(plan, problem, style)
+  if (inside) lines.push(tidy(inside))
   lines.push(...standing(plan, problem, style))
   return {title: tidy(day.title), lines}
 }
@@ -273,27 +276,31 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     out.push('', ...hanging('  ', ways.lead, width))
     for (const way of ways.lines) out.push(...hanging('    - ', tidy(way), width))
   }
-  if (plan.steps.length > 0) {
+  if (stepsToDo(plan).length > 0) {
     heading('plan.day')
     // The day is named where it changes, so that the clocks stand under one another beside what is to be done.
-    const stamps = plan.steps.map((step) => stepTime(step, style))
-    const stampWidth = Math.max(...stamps.map((stamp) => stamp.length))
+    const groups = stepGroups(plan, problem, style)
+    const stamps = new Map(groups.flatMap(({steps}) => steps.map((step) => [step, stepTime(step, style)])))
+    const stampWidth = Math.max(...Array.from(stamps.values(), (stamp) => stamp.length))
     let day = 0
     const wordsOf = wordsInTurn(problem, style)
-    plan.steps.forEach((step, i) => {
-      const its = dayOf(step.at)
-      if (its !== day) out.push(bold(`  ${upperFirst(dayName(step.at, style))}:`, colour))
-      day = its
-      const said = wordsOf(step)
-      const first = `  ${stamps[i]!.padStart(stampWidth)}  `
-      const indent = ' '.repeat(first.length)
-      const lines = hanging(first, tidy(said.say), width)
-      out.push(bold(lines[0]!, colour), ...lines.slice(1))
-      if (step.celsius)
-        out.push(...hanging(indent, say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}), width))
-      if (said.sign) out.push(...hanging(indent, say(words, 'step.sign', {sign: tidy(said.sign)}), width))
-      for (const what of [said.ifAhead, said.ifBehind]) if (what) out.push(...hanging(`${indent}- `, tidy(what), width))
-    })
+    for (const {lead, steps} of groups) {
+      if (lead) out.push(...hanging('  ', bold(lead, colour), width))
+      for (const step of steps) {
+        const its = dayOf(step.at)
+        if (its !== day) out.push(bold(`  ${upperFirst(dayName(step.at, style))}:`, colour))
+        day = its
+        const said = wordsOf(step)
+        const first = `  ${stamps.get(step)!.padStart(stampWidth)}  `
+        const indent = ' '.repeat(first.length)
+        const lines = hanging(first, tidy(said.say), width)
+        out.push(bold(lines[0]!, colour), ...lines.slice(1))
+        if (step.celsius)
+          out.push(...hanging(indent, say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}), width))
+        if (said.sign) out.push(...hanging(indent, say(words, 'step.sign', {sign: tidy(said.sign)}), width))
+        for (const what of [said.ifAhead, said.ifBehind]) if (what) out.push(...hanging(`${indent}- `, tidy(what), width))
+      }
+    }
   }
   if (plan.loads.length > 0) {
     heading('plan.loads')
@@ -443,23 +450,28 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     blocks.push(ways.lead)
     if (ways.lines.length > 0) blocks.push(ways.lines.map((way) => `- ${md(way)}`).join('\n'))
   }
-  if (plan.steps.length > 0) {
+  if (stepsToDo(plan).length > 0) {
     blocks.push(`## ${words['plan.day']}`)
     const wordsOf = wordsInTurn(problem, style)
-    blocks.push(
-      plan.steps
-        .map((step) => {
-          const said = wordsOf(step)
-          const notes = [
-            step.celsius ? say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}) : '',
-            said.sign ? say(words, 'step.sign', {sign: said.sign}) : '',
-            said.ifAhead ?? '',
-            said.ifBehind ?? '',
-          ].filter(Boolean)
-          return [`- [ ] **${md(stepClock(step, style))}** ${md(said.say)}`, ...notes.map((note) => `  - ${md(note)}`)].join('\n')
-        })
-        .join('\n'),
-    )
+    for (const {lead, steps} of stepGroups(plan, problem, style)) {
+      if (lead) blocks.push(md(lead))
+      blocks.push(
+        steps
+          .map((step) => {
+            const said = wordsOf(step)
+            const notes = [
+              step.celsius ? say(words, 'step.heat', {temperature: temperatures(step.celsius, style)}) : '',
+              said.sign ? say(words, 'step.sign', {sign: said.sign}) : '',
+              said.ifAhead ?? '',
+              said.ifBehind ?? '',
+            ].filter(Boolean)
+            return [`- [ ] **${md(stepClock(step, style))}** ${md(said.say)}`, ...notes.map((note) => `  - ${md(note)}`)].join(
+              '\n',
+            )
+          })
+          .join('\n'),
+      )
+    }
   }
   if (plan.loads.length > 0) {
     blocks.push(`## ${words['plan.loads']}`)

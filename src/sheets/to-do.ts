@@ -1,0 +1,52 @@
+import {listed} from '../plan/phrases.js'
+import type {Plan, PlanProblem, Step} from '../plan/types.js'
+import {clock} from './figures.js'
+import {numbered} from './heat-data.js'
+import type {Style} from './style.js'
+import {say} from './words/index.js'
+
+/** What of a day that has begun is still before the cook. */
+
+/** Work on a dish before it goes in. */
+const PREPARES: ReadonlySet<Step['action']> = new Set(['sponge', 'mix', 'rise', 'shape', 'prove'])
+
+/**
+ * The steps that a sheet made in the course of the day shows: those to come, and of those past the work on what is not set in yet, since
+ * that may still be going on, or have been missed. In the morning, all.
+ */
+export function stepsToDo(plan: Plan): readonly Step[] {
+  const toCome = new Set(plan.loads.flatMap(({dishes}) => dishes.flatMap((d) => (d.alreadyIn === true ? [] : [d.dish]))))
+  return plan.steps.filter((step) => !step.past || (PREPARES.has(step.action) && step.dishes.some((id) => toCome.has(id))))
+}
+
+/** The steps to do, in the course of the day those begun before apart, each group with what is said above it. */
+export function stepGroups(
+  plan: Plan,
+  {done}: PlanProblem,
+  style: Style,
+): readonly {readonly lead: string | null; readonly steps: readonly Step[]}[] {
+  const steps = stepsToDo(plan)
+  const begun = steps.filter(({past}) => past)
+  const rest = steps.filter(({past}) => !past)
+  if (!done || begun.length === 0) return [{lead: null, steps}]
+  const groups = [
+    {lead: style.words['plan.begun'], steps: begun},
+    {lead: say(style.words, 'plan.fromNow', {time: clock(done.now, style)}), steps: rest},
+  ]
+  return groups.filter((group) => group.steps.length > 0)
+}
+
+/** What stands in the oven when the day is planned again, and since when, in words; null in the morning, and until the oven is ready. */
+export function inOvenNow(plan: Plan, problem: PlanProblem, style: Style): string | null {
+  const {done} = problem
+  if (!done) return null
+  const {words} = style
+  const time = clock(done.now, style)
+  const already = new Set(
+    plan.loads.flatMap(({number, dishes}) => dishes.flatMap((d) => (d.alreadyIn === true ? [`${number} ${d.dish}`] : []))),
+  )
+  const inside = numbered(plan, problem).filter(({load, id, from}) => from <= done.now && already.has(`${load} ${id}`))
+  if (inside.length === 0) return done.now < plan.ready ? null : say(words, 'plan.noneInNow', {time})
+  const dishes = inside.map(({title, from}) => say(words, 'plan.inSince', {dish: title, time: clock(from, style)}))
+  return say(words, 'plan.inNow', {time, dishes: listed(dishes, words['list.and'])})
+}
