@@ -1,3 +1,4 @@
+import {toHtml} from 'hast-util-to-html'
 import {describe, expect, it} from 'vitest'
 import {
   clock,
@@ -12,6 +13,7 @@ import {
   vesselSize,
   volume,
 } from '../src/sheets/figures.js'
+import {heatChart} from '../src/sheets/heat-chart.js'
 import {heatChartText} from '../src/sheets/heat-chart-text.js'
 import {chartData} from '../src/sheets/heat-data.js'
 import {oldText} from '../src/sheets/old-text.js'
@@ -228,6 +230,23 @@ describe('the plan as text', () => {
     const celsius = top - (row / (rows.length - 1)) * (top - 40)
     const expected = forecast.baking.likely[Math.round((minute - data.lit) / forecast.step)]!
     expect(Math.abs(celsius - expected)).toBeLessThan((top - 40) / (rows.length - 1))
+  })
+  it('tells of every fire of the day, and draws nothing while a later one burns', () => {
+    const data = chartData(plan, problem)
+    const first = {lit: data.lit, raked: data.raked, ready: data.ready}
+    const again = {lit: data.ready + 240, raked: data.ready + 300, ready: data.ready + 330}
+    const fires = [first, again].map((fire) => ({...fire, firing: forecast.firing}))
+    const alone = heatChartText(forecast, {...data, style: metric})
+    const both = heatChartText(forecast, {...data, fires, style: metric})
+    expect(alone.match(/Ready (?:again )?at/g)).toEqual(['Ready at'])
+    expect(both.match(/Ready (?:again )?at/g)).toEqual(['Ready at', 'Ready again at'])
+    const stars = (text: string): number => text.split(/\n {6}[-+]+\n/)[0]!.split('*').length - 1
+    const column = (data.until - data.raked) / 63
+    expect(Math.abs(stars(alone) - stars(both) - 60 / column)).toBeLessThanOrEqual(1)
+    const drawn = (fires: readonly (typeof first)[]): string =>
+      toHtml(heatChart(forecast, data, {style: metric, fires}), {space: 'svg'})
+    expect(drawn([first])).not.toContain('ready again')
+    expect(drawn([first, again])).toContain('it is ready again at')
   })
 })
 

@@ -9,6 +9,8 @@ import {say} from './words/index.js'
 export interface HeatChartTextOptions {
   /** When the fire is lit: time 0 of the forecast. */
   readonly lit: number
+  /** The day's fires, one after another; the forecast's own by default. */
+  readonly fires?: ReadonlyArray<{readonly lit: number; readonly raked: number; readonly ready: number}>
   /** Where the chart ends; the end of the forecast by default. */
   readonly until?: number
   readonly bars?: readonly Bar[]
@@ -31,12 +33,15 @@ export function heatChartText(forecast: Forecast, options: HeatChartTextOptions)
   const gutter = 6
   const names = 10
   const plot = width - gutter - names
-  const ready = options.lit + forecast.ready
+  const fires = options.fires ?? [{lit: options.lit, raked: options.lit + forecast.raked, ready: options.lit + forecast.ready}]
+  // Nothing bakes beside a fire.
+  const burning = (minute: number): boolean => fires.slice(1).some((fire) => minute > fire.lit && minute < fire.raked)
   const last = options.lit + (forecast.baking.likely.length - 1) * forecast.step
   const until = Math.min(options.until ?? last, last)
   const from = options.lit + forecast.raked
   const at = (values: readonly number[], minute: number): number => valueAt(values, forecast.step, options.lit, minute)
-  const top = Math.ceil((at(forecast.baking.high, ready) + 10) / 20) * 20
+  const hottest = Math.max(...fires.map(({ready}) => at(forecast.baking.high, ready)))
+  const top = Math.ceil((hottest + 10) / 20) * 20
   const rowOf = (celsius: number): number => Math.round(((top - celsius) / (top - 40)) * (height - 1))
   const columnOf = (minute: number): number => Math.round(((minute - from) / Math.max(1, until - from)) * (plot - 1))
   const grid = Array.from({length: height}, () => Array.from({length: plot}, () => ' '))
@@ -45,6 +50,7 @@ export function heatChartText(forecast: Forecast, options: HeatChartTextOptions)
   }
   for (let column = 0; column < plot; column++) {
     const minute = from + (column / (plot - 1)) * (until - from)
+    if (burning(minute)) continue
     const [low, likely, high] = [
       at(forecast.baking.low, minute),
       at(forecast.baking.likely, minute),
@@ -102,15 +108,12 @@ export function heatChartText(forecast: Forecast, options: HeatChartTextOptions)
       width,
     ),
   )
-  lines.push(
-    ...hanging(
-      ' '.repeat(gutter),
-      say(words, 'chart.said', {
-        ready: timeOfDay(ready, style),
-        hot: temperatures({low: at(forecast.baking.low, ready), high: at(forecast.baking.high, ready)}, style),
-      }),
-      width,
-    ),
+  const said = fires.map(({ready}, i) =>
+    say(words, i === 0 ? 'chart.said' : 'chart.saidAgain', {
+      ready: timeOfDay(ready, style),
+      hot: temperatures({low: at(forecast.baking.low, ready), high: at(forecast.baking.high, ready)}, style),
+    }),
   )
+  lines.push(...hanging(' '.repeat(gutter), said.join(' '), width))
   return `${lines.join('\n')}\n`
 }

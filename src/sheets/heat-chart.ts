@@ -181,12 +181,15 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
           : label(after, row + 17, beside.text, halo, 'start'),
     ])
   })
-  const description = say(words, 'chart.desc', {
-    ready: clock(data.ready, style),
-    hot: temperatures({low: at(forecast.baking.likely, data.ready), high: at(forecast.baking.likely, data.ready)}, style),
-    cool: temperatures({low: at(forecast.baking.likely, data.until), high: at(forecast.baking.likely, data.until)}, style),
-    end: clock(data.until, style),
-  })
+  const heatAt = (minute: number): string => {
+    const celsius = at(forecast.baking.likely, minute)
+    return temperatures({low: celsius, high: celsius}, style)
+  }
+  const description = [
+    say(words, 'chart.desc', {ready: clock(data.ready, style), hot: heatAt(data.ready)}),
+    ...fires.slice(1).map(({ready}) => say(words, 'chart.descAgain', {ready: clock(ready, style), hot: heatAt(ready)})),
+    say(words, 'chart.descEnd', {cool: heatAt(data.until), end: clock(data.until, style)}),
+  ].join(' ')
   return s(
     'svg',
     {

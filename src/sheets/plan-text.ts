@@ -243,6 +243,9 @@ export function balanceLines({balance = [], left, loads}: Plan, style: Style): s
     : lines
 }
 
+/** The day's fires, for its chart. */
+const firesOf = ({fires}: Plan): Pick<Plan, 'fires'> => (fires ? {fires} : {})
+
 /** The plan for a terminal: the day hour by hour, the loads, the heat chart, what is not placed, the score, the cautions. */
 export function planText(view: PlanView, options: PlanTextOptions = {}): string {
   const style = options.style ?? plainStyle
@@ -326,7 +329,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     }
     heading('plan.heat')
     const data = chartData(plan, problem, view.readings)
-    out.push(heatChartText(plan.forecast, {...data, style, width}).trimEnd())
+    out.push(heatChartText(plan.forecast, {...data, ...firesOf(plan), style, width}).trimEnd())
   }
   const balance = balanceLines(plan, style)
   if (balance.length > 0) {
@@ -499,7 +502,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     }
     blocks.push(`## ${words['plan.heat']}`)
     blocks.push(
-      `\`\`\`text\n${heatChartText(plan.forecast, {...chartData(plan, problem, view.readings), style}).trimEnd()}\n\`\`\``,
+      `\`\`\`text\n${heatChartText(plan.forecast, {...chartData(plan, problem, view.readings), ...firesOf(plan), style}).trimEnd()}\n\`\`\``,
     )
   }
   const balance = balanceLines(plan, style)

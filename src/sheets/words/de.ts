@@ -290,9 +290,12 @@ export const de: Words = {
   'chart.reading': 'Ablesung',
   'chart.fire': 'Feuer',
   'chart.soak': 'Ausgleich',
-  'chart.desc':
-    'Der Ofen ist backfertig um {ready} bei etwa {hot} und bis {end} auf etwa {cool} gefallen. Grau: der Bereich, in dem er liegen kann. Balken unter der Kurve zeigen jedes Gericht vom Einschießen bis zum Ausziehen.',
+  'chart.desc': 'Der Ofen ist backfertig um {ready} bei etwa {hot}.',
+  'chart.descAgain': 'Nach einem weiteren Feuer ist er wieder backfertig um {ready} bei etwa {hot}.',
+  'chart.descEnd':
+    'Bis {end} ist er auf etwa {cool} gefallen. Grau: der Bereich, in dem er liegen kann. Balken unter der Kurve zeigen jedes Gericht vom Einschießen bis zum Ausziehen.',
   'chart.said': 'Backfertig um {ready}: Backhitze {hot}.',
+  'chart.saidAgain': 'Wieder backfertig um {ready}: Backhitze {hot}.',
   'chart.degrees': 'Backhitze',
   'chart.hours': 'Uhrzeit',
   'chart.next': '+1 Tag',

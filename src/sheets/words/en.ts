@@ -291,9 +291,12 @@ export const en = {
   'chart.reading': 'reading taken',
   'chart.fire': 'fire',
   'chart.soak': 'soak',
-  'chart.desc':
-    'The oven is ready at {ready} at about {hot} and has fallen to about {cool} by {end}. Shaded: the range it may be in. Bars below the curve show each dish from when it is set in to when it is drawn.',
+  'chart.desc': 'The oven is ready at {ready} at about {hot}.',
+  'chart.descAgain': 'After another fire it is ready again at {ready} at about {hot}.',
+  'chart.descEnd':
+    'It has fallen to about {cool} by {end}. Shaded: the range it may be in. Bars below the curve show each dish from when it is set in to when it is drawn.',
   'chart.said': 'Ready at {ready}: baking heat {hot}.',
+  'chart.saidAgain': 'Ready again at {ready}: baking heat {hot}.',
   'chart.degrees': 'Baking heat',
   'chart.hours': 'Clock time',
   'chart.next': '+1 day',
