@@ -404,6 +404,17 @@ describe('appending', () => {
     })
   })
 
+  it('takes a slip in what is said of a second fire for words, and says what is to be written', () => {
+    const table = (words: string): string =>
+      `---\ndate: 2027-06-12\nlit: 6 am\nraked: 8 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 12 noon | note | ${words} | |\n`
+    const told = (words: string): unknown[] => readLog(table(words), 'l.md').messages.map(({rule, suggest}) => [rule, suggest])
+    const slips = {'fire lit agian': 'lit again', 'raked out agin': 'raked again', 'wood agan 12 kg': 'wood again 12 kg'}
+    for (const [slip, meant] of Object.entries(slips))
+      expect(told(slip)).toEqual([['log-reading', `write “${meant}” if that is meant`]])
+    for (const words of ['good again', 'wood stack is wet again', 'raining again', 'smoke']) expect(told(words)).toEqual([])
+    expect(readLog(table('lit the fire again'), 'l.md').log!.further).toMatchObject([{lit: 720}])
+  })
+
   it('keeps the file’s own line ends and columns in another order', () => {
     const windows = log.replace(/\n/g, '\r\n')
     const after = append(windows, row('2:15 pm arm 20'))

@@ -572,6 +572,7 @@ describe('words of a line that are not understood', () => {
     expect(told('8 loavse')).toMatchObject([
       {line: 9, severity: 'warning', rule: 'scale-noun', reason: expect.stringContaining('“loavse”')},
     ])
+    expect(told('8 loaves banana')).toMatchObject([{column: 15, rule: 'scale-noun', reason: expect.stringContaining('“banana”')}])
     expect(told('8 loaves wantd')).toMatchObject([{column: 15, rule: 'scale-noun', reason: expect.stringContaining('“wantd”')}])
     for (const fine of ['8 loaves', '8 small loaves', '2 loaves of bread', '2 tins', '12 baps'])
       expect(told(fine), fine).toEqual([])

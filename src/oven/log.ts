@@ -271,8 +271,18 @@ export function readLog(
       }
       const kind = readingKind(reading)
       if (!kind) {
-        const told = fireNote(/^note$/i.test(reading) ? text : `${reading} ${text}`, note)
+        const words = /^note$/i.test(reading) ? text : `${reading} ${text}`
+        const told = fireNote(words, note)
+        const meant = told ? null : meantOfFire(words)
         if (told) fireNotes.push({...told, at, offset: offset(where.time)})
+        if (meant)
+          say(
+            offset(/^note$/i.test(reading) ? where.value : where.reading),
+            'warning',
+            'log-reading',
+            `“${words.trim()}” is kept as words, and tells of no fire`,
+            `write “${meant}” if that is meant`,
+          )
         rows.push({...basis, what: 'note'})
         continue
       }
@@ -311,10 +321,26 @@ interface FireNote {
 
 /** A row's words as a note of a later fire; null where they are none. */
 function fireNote(words: string, note: string): Pick<FireNote, 'what' | 'wood'> | null {
-  const deed = /^(?:(?:the )?fire )?(lit|raked|wood)(?: out)? again\b:? ?(.*)$/i.exec(words.trim())
+  const deed = /^(?:(?:the )?fire )?(lit|raked|wood)(?: out)?(?: the (?:fire|coals|oven))? again\b:? ?(.*)$/i.exec(words.trim())
   if (!deed) return null
   const mass = [deed[2]!, note].map((text) => parseMass(text.replace(/^[\s,]+/, '')))
   return {what: deed[1]!.toLowerCase() as FireNote['what'], wood: mass.find((one) => one.ok)?.value ?? null}
+}
+
+/** Letters by which a note may miss what is said of a later fire. */
+const SLIP = 2
+
+/** What is said of a later fire that a row's words miss by a slip of the pen; null where they are nothing like it. */
+function meantOfFire(words: string): string | null {
+  const bare = words
+    .trim()
+    .toLowerCase()
+    .replace(/^(?:the )?fire |(?<=^\S+) out(?= )/g, '')
+  const [first, second, ...rest] = bare.split(/[\s,:]+/)
+  const own = ['lit again', 'raked again', 'wood again'].find(
+    (one) => one[0] === bare[0] && distance(`${first} ${second}`, one) <= SLIP,
+  )
+  return own && rest.length <= 2 ? [own, ...rest].join(' ') : null
 }
 
 /** A fire of a day burns no longer than that, minutes: a time behind it is a slip. */

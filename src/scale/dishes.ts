@@ -870,14 +870,15 @@ const unknownVessel = (shape: Shape, unknown: string, kind: KindFigures): Inferr
 })
 /** What is counted, beyond what receipts make and the names of vessels and kinds. Words of the trade, common practice, no source. */
 const alsoCounted =
-  'batch ball bap bar baguette bagel batard bloomer boule braid bun cob frame half layer plait portion quarter quartern ring row stick twist wheel'
+  'batch ball bap bar baguette bagel batard bloomer boule braid bun cob drop frame half layer manchet plait portion quarter quartern ring row stick twist wheel'
 let counted: ReadonlySet<string> | null = null
 const countedNouns = (): ReadonlySet<string> => {
   counted ??= new Set([
     ...alsoCounted.split(' '),
     ...vesselNouns,
     ...[...THINGS].map(fold),
-    ...kinds.flatMap((row) => [row.title, ...row.words, ...(row.titles ?? [])]).flatMap(foldAll),
+    // What is counted comes last: “banana bread” makes bread a noun that may be asked for, and no banana.
+    ...kinds.flatMap((row) => [row.title, ...row.words, ...(row.titles ?? [])]).flatMap((words) => foldAll(words).slice(-1)),
     ...vessels.flatMap((row) => row.spellings).flatMap(foldAll),
   ])
   return counted

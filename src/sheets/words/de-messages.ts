@@ -685,6 +685,8 @@ export const deMessages: Book['sentences'] = [
   ],
   ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
+  ['“{words}” is kept as words, and tells of no fire', '„{words}“ bleibt als Worte stehen und sagt von keinem Feuer'],
+  ['write “{words}” if that is meant', '„{words}“ schreiben, wenn das gemeint ist'],
   ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
   ['“{time}” has not come yet', '„{time}“ ist noch nicht gekommen'],
   ['write the time at which it was read', 'die Zeit schreiben, zu der gemessen wurde'],
