@@ -229,6 +229,26 @@ describe('a day planned again', () => {
     expect(checked(again)).toEqual([])
   })
 
+  it('thinks drawn what was set in a little late when something goes in that was to go in after it', () => {
+    const {plan, problem} = made
+    const all = plan.loads.flatMap((l) => l.dishes.map((d) => ({dish: d.dish, at: l.at, draw: d.draw})))
+    const ranged = ({draw}: (typeof all)[number]): number => draw.likely - draw.low
+    const first = all.find((d) => ranged(d) >= 10 && all.some((n) => n.at === d.draw.likely))!
+    const next = all.find((d) => d.at === first.draw.likely)!
+    const late = ranged(first)
+    const setIn = (minutes: number): typeof made.problem.done => {
+      const rows = [
+        {at: first.at + minutes, what: 'set in', dish: first.dish},
+        {at: next.at, what: 'set in', dish: next.dish},
+      ]
+      return planAgain({oven: read.oven, day: read.day, now: next.at + 5}, problem, plan, logged([], rows)).problem.done
+    }
+    const drawn = (minutes: number): number | null => setIn(minutes)!.set.find((s) => s.dish === first.dish)!.drawn
+    expect(drawn(10)).toBe(next.at)
+    // Much later it had too little: it is still in.
+    expect(drawn(late + 20)).toBeNull()
+  })
+
   it('leaves in what an earlier reading had it leave in, though the log tells of neither draw', () => {
     const {plan, problem} = made
     const beans = plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!

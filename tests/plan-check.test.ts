@@ -308,5 +308,35 @@ describe('the checker', () => {
         (v) => v.rule,
       ),
     ).toContain('reach')
+    // What is in the oven already stands where it was put: that is told, and no fault of the plan; how it was put there is past.
+    const drawnAt = (pie: number, bread: number): Plan => ({
+      ...swapped,
+      loads: swapped.loads.map((l) => ({
+        ...l,
+        dishes: l.dishes.map((d) => ({...drawAt(d, d.dish === 'pie-1' ? pie : bread), alreadyIn: true})),
+      })),
+    })
+    const noted = check(
+      problem([dish('brown bread', 1), dish('pie', 1)], {firings: bakeDay.firings.slice(1, 2)}),
+      drawnAt(1000, 1010),
+    )
+    expect(noted.filter(({rule}) => rule === 'reach')).toMatchObject([{dish: 'pie-1', noted: true}])
+    expect(
+      check(problem([dish('brown bread', 1), dish('pie', 1)], {firings: bakeDay.firings.slice(1, 2)}), drawnAt(1010, 1000)).map(
+        (v) => v.rule,
+      ),
+    ).not.toContain('reach')
+  })
+  it('tells what in the oven would stand in one place as the log’s doing', () => {
+    const inside = {...sound, loads: sound.loads.map((l) => ({...l, dishes: l.dishes.map((d) => ({...d, alreadyIn: true}))}))}
+    const [load] = inside.loads.filter((l) => l.placed.length > 1)
+    const spot = ({x, y, zone}: Load['placed'][number]) => ({x, y, zone})
+    const onOne = {
+      ...inside,
+      loads: inside.loads.map((l) => (l === load ? {...l, placed: l.placed.map((p) => ({...p, ...spot(l.placed[0]!)}))} : l)),
+    }
+    const found = check(bakeDay, onOne).filter(({rule}) => rule === 'overlap')
+    expect(found.length).toBeGreaterThan(0)
+    for (const {noted} of found) expect(noted).toBe(true)
   })
 })

@@ -42,6 +42,8 @@ export interface Violation {
   /** By how much, in the rule's own unit. */
   readonly by: number
   readonly reason: string
+  /** It is of vessels that are in the oven already, so the log's doing, and no plan's. */
+  readonly noted?: true
 }
 
 /** °C and metres that are rounding, not a break. */
@@ -383,6 +385,18 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       if (a.old && b.old && (left(a) || left(b))) continue
       const clear = groundOf(room(problem)).rules.clearance
       const d = distance(outline(a.dish, a.placed), outline(b.dish, b.placed))
+      const noted = a.old && b.old
+      if (noted && d < clear - tolerance.metres) {
+        out.push({
+          rule: 'overlap',
+          dish: a.dish.id,
+          at: Math.max(a.from, b.from),
+          by: clear - d,
+          reason: `${a.dish.title} and ${b.dish.title}: as the log has it they would stand in one place`,
+          noted,
+        })
+        continue
+      }
       if (d < clear - tolerance.metres)
         bad(
           'overlap',
@@ -398,6 +412,19 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         if (front.from >= behind.from && front.to <= behind.to) continue
         // Said to be shifted aside for a moment.
         if (front.dish.shifts) continue
+        // How it was brought past what stood there is no matter any more.
+        if (noted && front.to <= behind.to) continue
+        if (noted && inWay(problem, front.dish, front.placed, behind.dish, behind.placed)) {
+          out.push({
+            rule: 'reach',
+            dish: behind.dish.id,
+            at: behind.to,
+            by: 0,
+            reason: `${behind.dish.title}: behind ${front.dish.title} in the oven, and to be drawn before it`,
+            noted,
+          })
+          continue
+        }
         if (inWay(problem, front.dish, front.placed, behind.dish, behind.placed))
           bad(
             'reach',

@@ -319,10 +319,12 @@ function correct(
   const timed = parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
-    // What is known to have been set in late is not thought drawn before it has had its time.
-    const whole = (saidIn ?? Number.NEGATIVE_INFINITY) + plannedOut - plannedIn
-    const thought = Math.min(later(plannedOut, early?.draw), beforeTold(plannedOut))
-    const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.max(thought, whole)
+    // What is known to have been set in late is not thought drawn before it has had its time, or as much of it as will do where something
+    // went in after it.
+    const since = (saidIn ?? Number.NEGATIVE_INFINITY) - plannedIn
+    const thought = Math.max(later(plannedOut, early?.draw), since + plannedOut)
+    const byThen = Math.max(beforeTold(plannedOut), since + entry.draw.low)
+    const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.min(thought, byThen)
     // Nothing bakes on while a later fire burns.
     const emptied = litFires.find((at) => (saidIn === undefined ? plannedIn < second : at > saidIn)) ?? Number.POSITIVE_INFINITY
     return {part, early, drawnAt: lostAt ?? saidOut ?? Math.min(unsaidOut, emptied)}

@@ -203,18 +203,32 @@ export function write(
   }
   const {steps, messages: more} = stepsOf(problem, balanced)
   const whole: Plan = {...balanced, steps, messages: [...balanced.messages, ...more]}
-  const broken = check(problem, whole)
-  if (broken.length > 0)
-    return {
-      ...whole,
-      messages: [
-        ...whole.messages,
-        ...broken.map(
-          (v): Message => ({file: 'day.md', line: 1, column: 1, severity: 'error', rule: `checker-${v.rule}`, reason: v.reason}),
-        ),
-      ],
-    }
-  return whole
+  const violations = check(problem, whole)
+  const broken = violations.filter(({noted}) => !noted)
+  const noted = violations.filter((v, i) => v.noted && violations.findIndex(({reason}) => reason === v.reason) === i)
+  if (violations.length === 0) return whole
+  return {
+    ...whole,
+    messages: [
+      ...whole.messages,
+      ...noted.map(({dish, rule, reason}): Message => {
+        const its = problem.dishes.find(({id}) => id === dish)
+        return {
+          ...(its ? lineOf(problem.day, its) : {file: 'day.md', line: 1, column: 1}),
+          severity: 'warning',
+          rule: 'log-places',
+          reason,
+          suggest:
+            rule === 'reach'
+              ? 'when it is drawn, shift aside or take out what stands before it'
+              : 'look where they stand when the door is open next, and note what was set in or drawn otherwise than planned',
+        }
+      }),
+      ...broken.map(
+        (v): Message => ({file: 'day.md', line: 1, column: 1, severity: 'error', rule: `checker-${v.rule}`, reason: v.reason}),
+      ),
+    ],
+  }
 }
 
 /** A dish that comes out after it is wanted, or after the meal where nobody said when, is named: the total alone hides it. */

@@ -685,6 +685,22 @@ export const deMessages: Book['sentences'] = [
   ],
   ['note what it was, such as “wood {mass}”', 'aufschreiben, wie viel es war, etwa „wood {mass}“'],
   ['“{name}” is no dish of this day', '„{name}“ ist kein Gericht dieses Tages'],
+  [
+    '{dish} and {other}: as the log has it they would stand in one place',
+    '{dish} und {other}: nach dem Ofenbuch stünden sie an einer Stelle',
+  ],
+  [
+    '{dish}: behind {other} in the oven, and to be drawn before it',
+    '{dish}: steht im Ofen hinter {other} und ist vorher auszuziehen',
+  ],
+  [
+    'when it is drawn, shift aside or take out what stands before it',
+    'beim Ausziehen beiseiterücken oder herausnehmen, was davor steht',
+  ],
+  [
+    'look where they stand when the door is open next, and note what was set in or drawn otherwise than planned',
+    'beim nächsten Öffnen nachsehen, wo sie stehen, und aufschreiben, was anders als geplant eingeschossen oder ausgezogen wurde',
+  ],
   ['“{words}” is kept as words, and tells of no fire', '„{words}“ bleibt als Worte stehen und sagt von keinem Feuer'],
   ['write “{words}” if that is meant', '„{words}“ schreiben, wenn das gemeint ist'],
   ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
