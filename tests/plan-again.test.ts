@@ -122,6 +122,18 @@ describe('a day planned again', () => {
     expect(lost).toBe(0)
   })
 
+  it.each([20, 60, 120])(
+    'has nothing late in an oven 8 °C cooler %i min after it was ready: what would be goes in sooner',
+    (after) => {
+      const {plan} = made
+      expect(plan.score.lateMinutes).toBe(0)
+      const {plan: again} = afterReading(plan.ready - plan.lit + after, -8)
+      expect(again.unplaced).toEqual([])
+      expect(again.score.lateMinutes).toBe(0)
+      expect(checked({plan: again})).toEqual([])
+    },
+  )
+
   it('loses nothing in an oven 8 °C cooler, but where it says how one move saves all, and carries nothing past what stands in its way', () => {
     let lost = 0
     for (const minutes of [75, 150, 160, 270]) {

@@ -1,7 +1,7 @@
 import {anneal} from './anneal.js'
 import {freely, type Light, OVERFULL} from './laying-out.js'
 import {FIRM, HARD, type Layout} from './layout.js'
-import {fitDoughs, lightLater, prune, repair, ripple, seatsFor} from './mend.js'
+import {fitDoughs, hasten, isDelayed, lightLater, prune, repair, ripple, seatsFor} from './mend.js'
 import {type Laying, type LoadedDay, Proof, type Seen} from './proof.js'
 import {Seating} from './seating.js'
 import type {Settled} from './settled.js'
@@ -187,7 +187,7 @@ class Agreement {
   /** The plan that what was seen to be good is; what can be is brought back to it. */
   #asGood(seen: Seen): Settled {
     const layout = this.#layout
-    const ready = this.#given === null ? this.#later(seen) : this.#risen(seen)
+    const ready = this.#given === null ? this.#later(seen) : this.#sooner(this.#risen(seen))
     const settled = this.#proof.settle(ready)
     if (settled.unplaced.length === 0 || this.#gently === 'waiting') return settled
     // Something is left out: what can be is brought back, one dish at a time, each proved on the oven and the floor.
@@ -293,17 +293,40 @@ class Agreement {
     const layout = this.#layout
     layout.judge()
     if (!this.#jobs.some((_, u) => layout.placed[u] && !layout.fixed[u] && layout.unfit(u))) return seen
+    return this.#changed(seen, fitDoughs) ?? seen
+  }
+
+  /** The same rest of a day with what is late set in at another hour, where that holds and comes to less. */
+  #sooner(seen: Seen): Seen {
+    const layout = this.#layout
+    layout.judge()
+    if (!this.#jobs.some((_, u) => isDelayed(layout, u))) return seen
+    const other = this.#changed(seen, hasten)
+    if (!other) return seen
+    const better = this.#proof.settle(other).total < this.#proof.settle(seen).total && other.givenUp <= seen.givenUp
+    if (better) return other
+    layout.restore(seen.laid, seen.lit)
+    return seen
+  }
+
+  /**
+   * What was seen to be good with something changed, and what that breaks mended; null where nothing is, or it does not hold: the layout is
+   * then as it was.
+   */
+  #changed(seen: Seen, change: (layout: Layout) => boolean): Seen | null {
+    const layout = this.#layout
     layout.agreeWith(seen.curve)
-    if (!fitDoughs(layout)) return seen
+    if (!change(layout)) return null
     let now = this.#proof.see()
-    for (let mend = 0; mend < MENDED && !now.good && now.stood.refused.length === 0; mend++) {
+    for (let mend = 0; mend < MENDED && !now.good; mend++) {
       layout.agreeWith(now.curve)
+      layout.refuse(now.stood.refused)
       if (!repair(layout)) break
       now = this.#proof.see()
     }
     if (now.good) return now
     layout.restore(seen.laid, seen.lit)
-    return seen
+    return null
   }
 }
 

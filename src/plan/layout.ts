@@ -1071,6 +1071,13 @@ export class Layout {
     return risen !== undefined && amissBy(risen, this.lit + this.phase + this.s[u]! * rules.tick) > 0
   }
 
+  /** Minutes by which a job is drawn later than it is wanted, beyond what the plan that was followed had. */
+  laterThanMeant(u: number): number {
+    const due = this.#due[u]!
+    const late = this.lit + this.phase + this.e[u]! * rules.tick - due
+    return Math.max(0, late) - Math.max(0, (this.was[u]?.draw ?? Number.NEGATIVE_INFINITY) - due)
+  }
+
   /** True where a job is drawn before something in the oven that stands in its way out. */
   hemmedIn(u: number): boolean {
     const others = this.#inFront[u]!

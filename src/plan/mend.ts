@@ -107,6 +107,23 @@ export function fitDoughs(layout: Layout): boolean {
   return moved
 }
 
+/** Whether a job is drawn so much later than it is wanted, and than it was to be, that another hour is looked for. */
+export function isDelayed(layout: Layout, u: number): boolean {
+  return layout.placed[u] === 1 && layout.fixed[u] === 0 && layout.laterThanMeant(u) >= DELAYED
+}
+
+/**
+ * On a day that has begun, set in at another hour what would else come out late, where that breaks nothing and costs less.
+ *
+ * @returns False where nothing was moved.
+ */
+export function hasten(layout: Layout): boolean {
+  layout.judge()
+  let moved = false
+  for (const parts of together(layout)) if (isDelayed(layout, parts[0]!) && mend(layout, [parts], NEAR)) moved = true
+  return moved
+}
+
 /** The jobs that are to be set in, those parts of a dish that go in together as one. */
 function together(layout: Layout): number[][] {
   const groups = new Map<string, number[]>()
@@ -281,5 +298,7 @@ const APART = 3
 /** Ticks within which a dish is moved first, and for which it may wait to be drawn with another. */
 const NEAR = 12
 const WAITS = 6
+/** Minutes late from which a dish of a day that has begun is set in at another hour: small changes in, small changes out. */
+const DELAYED = 10
 /** Steps in which the lighting is moved, min. */
 const LATER = 30
