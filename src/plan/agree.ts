@@ -301,7 +301,13 @@ class Agreement {
     const layout = this.#layout
     layout.judge()
     if (!this.#jobs.some((_, u) => isDelayed(layout, u))) return seen
-    const other = this.#changed(seen, hasten)
+    // One dish moved alone, or several where the floor has no place for that.
+    const other =
+      this.#changed(seen, hasten) ??
+      this.#changed(seen, () => {
+        this.#onFloor(seen, {heat: 2, rounds: this.#rounds, seed: 862})
+        return true
+      })
     if (!other) return seen
     const better = this.#proof.settle(other).total < this.#proof.settle(seen).total && other.givenUp <= seen.givenUp
     if (better) return other

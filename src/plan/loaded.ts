@@ -8,7 +8,7 @@ import {heldAsPromised, improved} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
 import {FIRM, type Laid, Layout} from './layout.js'
-import {lightLater} from './mend.js'
+import {DELAYED, lightLater} from './mend.js'
 import {blockedBy, type Job, jobsOf, laneShare, lighting, phaseOf, ticksOf, woodOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import type {LoadedDay} from './proof.js'
@@ -16,7 +16,7 @@ import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
 import {LARGE} from './searching.js'
-import {better, fuller, type Settled, sameFire, type Took, tookIn} from './settled.js'
+import {better, fuller, lateBy, type Settled, sameFire, type Took, tookIn} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -176,6 +176,8 @@ class LoadedPlanner {
     const mend = this.#mending()
     if (!mend) return null
     let before: Settled | null = null
+    // What waiting makes late may be had in time by moving.
+    let waited: Settled | null = null
     for (const how of ['waiting', 'moving'] as const) {
       const kept = mend(how)
       let best = kept?.good ? kept.settled : null
@@ -187,8 +189,12 @@ class LoadedPlanner {
         if (easy?.good && (easy.settled.givenUp ?? 0) < wanting) best = eased(easy.settled)
         else if (easy && !best) before = better(before, easy.settled)
       }
-      if (best) return best
+      if (!best) continue
+      if (waited) return better(waited, best)
+      if (how === 'moving' || !delayed(best)) return best
+      waited = best
     }
+    if (waited) return waited
     if (before && this.#options.inHand) return eased(before)
     return eased(this.#withEase('far').settled(before))
   }
@@ -429,6 +435,15 @@ function laidAsIn(from: Settled, jobs: readonly Job[]): Laid[] {
   return jobs.map(({dish}, u): Laid => {
     const t = same[u] ?? take((other) => other.dish.id === dish.id)
     return {...(t ?? {s: 0, e: 0, w: 0}), in: t !== null, hold: 0}
+  })
+}
+
+/** Whether something comes so much later than it is wanted, and than it was to, that moving it is tried. */
+function delayed(settled: Settled): boolean {
+  const {jobs} = settled.model
+  return jobs.some(({since, was, due}, u) => {
+    const meant = was && due !== null ? Math.max(0, was.draw - due) : 0
+    return since === null && lateBy(settled, u) - meant >= DELAYED
   })
 }
 

@@ -299,6 +299,6 @@ const APART = 3
 const NEAR = 12
 const WAITS = 6
 /** Minutes late from which a dish of a day that has begun is set in at another hour: small changes in, small changes out. */
-const DELAYED = 10
+export const DELAYED = 10
 /** Steps in which the lighting is moved, min. */
 const LATER = 30
