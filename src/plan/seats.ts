@@ -271,7 +271,7 @@ export function barred(seats: Seats, other: Body, past: number): Int32Array {
   if (found) return found
   const {rows, grid} = seats
   const {ground} = grid
-  const bits = new Int32Array(seats.words)
+  const bits = newBits(seats.words)
   const spans = spansFor(rows.y.length)
   touching(rows, other, ground.rules.clearance - 1e-9, spans)
   mark(seats, spans, bits)
@@ -284,6 +284,22 @@ export function barred(seats: Seats, other: Body, past: number): Int32Array {
     mark(seats, spans, bits)
   }
   mine[past] = bits
+  return bits
+}
+
+/** Rows of bits are made out of one piece of so many words: a piece of memory of its own costs more than all that is written into it. */
+const PIECE = 16384
+let piece = new Int32Array(0)
+let used = 0
+
+/** A row of no bits, of so many words. */
+function newBits(words: number): Int32Array {
+  if (used + words > piece.length) {
+    piece = new Int32Array(Math.max(PIECE, words))
+    used = 0
+  }
+  const bits = new Int32Array(piece.buffer, 4 * used, words)
+  used += words
   return bits
 }
 
