@@ -3,7 +3,7 @@ import {floorGrid} from '../src/plan/floor-grid.js'
 import {placeDay} from '../src/plan/places.js'
 import {putOut} from '../src/plan/put-out.js'
 import {generator} from '../src/plan/search.js'
-import {type Body, blocks, gap, mostOnFloor, seatsOf} from '../src/plan/seats.js'
+import {type Body, blocks, bodyAt, gap, mostOnFloor, type Seats, seatsOf} from '../src/plan/seats.js'
 import type {ToPlace} from '../src/plan/standing.js'
 import {dish, problem as problemOf} from './plan-fixtures.js'
 
@@ -26,6 +26,9 @@ function wrong(items: readonly ToPlace[], places: ReadonlyArray<readonly Body[] 
   return out
 }
 
+/** The outlines of a vessel at all of its places. */
+const bodiesOf = (seats: Seats): Body[] => Array.from(seats.x, (_, i) => bodyAt(seats, i))
+
 describe('what has no place puts others out of theirs', () => {
   const bread = dish('bread', 1, {id: 'small'})
   const at = (id: string, count: number, from: number, to: number): ToPlace => ({
@@ -43,7 +46,7 @@ describe('what has no place puts others out of theirs', () => {
     const most = mostOnFloor(grid, bread.vessel)
     expect(most).toBeGreaterThan(3)
     const seats = seatsOf(grid, bread.vessel)
-    const middle = [...seats.bodies].sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y))[0]!
+    const middle = bodiesOf(seats).sort((a, b) => Math.hypot(a.x, a.y) - Math.hypot(b.x, b.y))[0]!
     const items = [at('one', 1, 0, 10), ...Array.from({length: most - 2}, (_, i) => at(`other ${i}`, 1, 0, 10))]
     const places = putOut(grid, [], items, [[middle], ...items.slice(1).map(() => null)], 400)
     expect(places.every((bodies, i) => bodies?.length === items[i]!.count)).toBe(true)
@@ -65,7 +68,7 @@ describe('what has no place puts others out of theirs', () => {
       const stood = fixed.map((v) => ({
         from: v.from,
         to: v.to,
-        bodies: [seatsOf(grid, v.vessel).bodies.find((b) => b.x === v.x && b.y === v.y)!],
+        bodies: [bodiesOf(seatsOf(grid, v.vessel)).find((b) => b.x === v.x && b.y === v.y)!],
         shifts: false,
         stood: true,
       }))

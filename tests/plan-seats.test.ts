@@ -5,12 +5,14 @@ import {
   type Body,
   barred,
   blocks,
+  bodyAt,
   bodyOf,
   candidates,
   gap,
   isSet,
   mostOnFloor,
   ordered,
+  type Seats,
   seatsOf,
   styles,
 } from '../src/plan/seats.js'
@@ -29,6 +31,9 @@ function vessel(footprint: Vessel['footprint'], height: number): Vessel {
   return {...({} as Vessel), footprint, height}
 }
 
+/** The outlines of a vessel at all of its places. */
+const bodiesOf = (seats: Seats): Body[] => Array.from(seats.x, (_, i) => bodyAt(seats, i))
+
 describe('places of a vessel', () => {
   for (const [f, room] of floors.entries())
     it(`are barred by what stands, floor ${f + 1}: what is solved for a row is what each of its places tells`, () => {
@@ -42,8 +47,8 @@ describe('places of a vessel', () => {
       let seen = 0
       for (let i = 0; i < 60; i++) {
         const seats = seatsOf(grid, some())
-        const others = seatsOf(grid, some()).bodies
-        if (seats.bodies.length === 0 || others.length === 0) continue
+        const others = bodiesOf(seatsOf(grid, some()))
+        if (seats.x.length === 0 || others.length === 0) continue
         const other: Body =
           random() < 0.7
             ? others[Math.floor(random() * others.length)]!
@@ -56,7 +61,7 @@ describe('places of a vessel', () => {
         ] as const) {
           const bits = barred(seats, other, (passes ? 1 : 0) + (isPassed ? 2 : 0))
           const clear = grid.ground.rules.clearance - 1e-9
-          const wrong = seats.bodies.filter((c, k) => {
+          const wrong = bodiesOf(seats).filter((c, k) => {
             const is =
               gap(c, other) < clear || (passes && blocks(grid.ground, other, c)) || (isPassed && blocks(grid.ground, c, other))
             seen += is ? 1 : 0
@@ -74,7 +79,7 @@ describe('places of a vessel', () => {
     for (const style of styles)
       for (let where = 0; where <= 3; where++) {
         const order = [...ordered(seats, style, where)]
-        expect([...order].sort((a, b) => a - b)).toEqual(seats.bodies.map((_, i) => i))
+        expect([...order].sort((a, b) => a - b)).toEqual([...seats.x.keys()])
         const inPart = order.map((i) => (where < 3 && isSet(seats.zones[where]!, i) ? 1 : 0))
         expect(inPart.lastIndexOf(1)).toBe(inPart.filter((x) => x === 1).length - 1)
       }
@@ -89,7 +94,7 @@ describe('places of a vessel', () => {
         for (let where = 0; where <= 3; where++) {
           const open = new Int32Array(seats.words)
           let count = 0
-          for (let i = 0; i < seats.bodies.length; i++)
+          for (let i = 0; i < seats.x.length; i++)
             if (random() < share) {
               open[i >> 5]! |= 1 << (i & 31)
               count++

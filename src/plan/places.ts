@@ -9,6 +9,7 @@ import {
   type Body,
   barred,
   blocks,
+  bodyAt,
   candidates,
   gap,
   inZones,
@@ -189,7 +190,7 @@ function tryPlace(
     for (const i of ordered(seats, style, item.where)) {
       if (found === item.count) break
       if (!isSet(open, i)) continue
-      const c = seats.bodies[i]!
+      const c = bodyAt(seats, i)
       if (strict && item.where <= 2 && zoneAt(grid, c.y) !== item.where) continue
       fresh.push({body: c, from: item.from, to: item.to, shifts: item.dish.shifts === true})
       placed.push(standingAt(item, found, c))
@@ -489,7 +490,7 @@ function seatsAmong(grid: FloorGrid, groups: readonly Group[], item: ToPlace, st
   for (let k = 0; k < places.length; k++) {
     const i = places[k]!
     if (!isSet(open, i)) continue
-    const c = seats.bodies[i]!
+    const c = bodyAt(seats, i)
     found.push(c)
     if (found.length === item.count) return found
     strike(open, barred(seats, c, 0))

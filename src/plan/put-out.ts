@@ -1,7 +1,7 @@
 import {isEmpty, nextBit} from './bits.js'
 import type {FloorGrid} from './floor-grid.js'
 import {generator} from './search.js'
-import {type Body, barred, inZones, isSet, type Seats, seatsOf, strike} from './seats.js'
+import {type Body, barred, bodyAt, inZones, isSet, type Seats, seatsOf, strike} from './seats.js'
 import {barredByAll, carriedPast, type Group, type ToPlace, together} from './standing.js'
 
 /** The places of each dish of a day; null where it has none. */
@@ -104,10 +104,10 @@ function comeIn(
   while (bodies.length < item.count) {
     const at = furthest(seats, lightest(seats, open, beside), towards)
     if (at < 0) return null
-    bodies.push(seats.bodies[at]!)
+    bodies.push(bodyAt(seats, at))
     gaveWay.push(...beside.filter(({bits}) => isSet(bits, at)).map(({job}) => job))
     beside = beside.filter(({bits}) => !isSet(bits, at))
-    strike(open, barred(seats, seats.bodies[at]!, 0))
+    strike(open, barred(seats, bodyAt(seats, at), 0))
   }
   return {bodies, gaveWay}
 }
@@ -146,7 +146,7 @@ function lightest(seats: Seats, open: Int32Array, beside: readonly Beside[]): In
     if (some !== 0) return mask
   }
   // From here on nothing is in the mask.
-  const sum = new Float64Array(seats.bodies.length)
+  const sum = new Float64Array(seats.x.length)
   for (const {bits, weight} of beside) for (let i = nextBit(bits, 0); i >= 0; i = nextBit(bits, i + 1)) sum[i]! += weight
   let least = Number.POSITIVE_INFINITY
   for (let i = nextBit(open, 0); i >= 0; i = nextBit(open, i + 1)) least = Math.min(least, sum[i]!)
@@ -159,8 +159,7 @@ function furthest(seats: Seats, mask: Int32Array, towards: {readonly x: number; 
   let best = -1
   let far = Number.NEGATIVE_INFINITY
   for (let i = nextBit(mask, 0); i >= 0; i = nextBit(mask, i + 1)) {
-    const {x, y} = seats.bodies[i]!
-    const reach = towards.x * x + towards.y * y
+    const reach = towards.x * seats.x[i]! + towards.y * seats.rows.y[seats.row[i]!]!
     if (reach > far) {
       far = reach
       best = i

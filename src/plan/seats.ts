@@ -29,8 +29,12 @@ interface Rows extends Lines {
 /** The places of one vessel, as rows of bits. */
 export interface Seats {
   readonly grid: FloorGrid
-  readonly bodies: readonly Body[]
+  /** The x of each place, m, and the number of its row. */
+  readonly x: Float64Array
+  readonly row: Int32Array
   readonly rows: Rows
+  /** The outlines of those that were asked for: few are, of the thousands there are. */
+  readonly bodies: (Body | undefined)[]
   readonly words: number
   /** Room for one row of bits. */
   readonly scratch: Int32Array
@@ -48,8 +52,10 @@ export const styles = ['rows', 'wall', 'left', 'front', 'sides'] as const
 export type Style = (typeof styles)[number]
 export const strictStyles: readonly Style[] = ['rows', 'wall', 'sides']
 
+type Halves = Pick<Body, 'hx' | 'hy' | 'round'>
+
 /** Half extents of a vessel across and along the depth, m, when turned by 0 or a quarter. */
-function halves(vessel: Vessel, turned: boolean): {hx: number; hy: number; round: boolean} {
+function halves(vessel: Vessel, turned: boolean): Halves {
   const f = vessel.footprint
   if (f.shape === 'circle') return {hx: f.diameter / 2, hy: f.diameter / 2, round: true}
   return turned ? {hx: f.width / 2, hy: f.length / 2, round: false} : {hx: f.length / 2, hy: f.width / 2, round: false}
@@ -61,24 +67,24 @@ export function bodyOf(vessel: Vessel, at: {readonly x: number; readonly y: numb
 }
 
 /** True when a body stands on the floor, under enough vault and clear of what is kept free. */
-function inside(ground: Ground, b: Body, share: number): boolean {
+function inside(ground: Ground, b: Halves, x: number, y: number, share: number): boolean {
   const a0 = ground.a * share
   const b0 = ground.round ? ground.b * share : ground.b
   const c = ground.rules.clearance / 2
   const hx = b.hx + c
   const hy = b.hy + c
   for (const box of ground.keptFree) {
-    const dx = Math.max(0, box.x0 - b.x, b.x - box.x1)
-    const dy = Math.max(0, box.y0 - b.y, b.y - box.y1)
+    const dx = Math.max(0, box.x0 - x, x - box.x1)
+    const dy = Math.max(0, box.y0 - y, y - box.y1)
     if (b.round ? length(dx, dy) < b.hx - 1e-9 : dx < b.hx - 1e-9 && dy < b.hy - 1e-9) return false
   }
-  if (!ground.round) return Math.abs(b.x) + hx <= a0 + 1e-9 && Math.abs(b.y) + hy <= b0 + 1e-9
+  if (!ground.round) return Math.abs(x) + hx <= a0 + 1e-9 && Math.abs(y) + hy <= b0 + 1e-9
   if (a0 <= 0) return false
-  if (!b.round) return ((Math.abs(b.x) + hx) / a0) ** 2 + ((Math.abs(b.y) + hy) / b0) ** 2 <= 1 + 1e-9
-  if (a0 === b0) return length(b.x, b.y) + hx <= a0 + 1e-9
-  if ((b.x / a0) ** 2 + (b.y / b0) ** 2 > 1) return false
-  const near = nearestOnEllipse(a0, b0, b.x, b.y)
-  return length(near.x - b.x, near.y - b.y) >= hx - 1e-9
+  if (!b.round) return ((Math.abs(x) + hx) / a0) ** 2 + ((Math.abs(y) + hy) / b0) ** 2 <= 1 + 1e-9
+  if (a0 === b0) return length(x, y) + hx <= a0 + 1e-9
+  if ((x / a0) ** 2 + (y / b0) ** 2 > 1) return false
+  const near = nearestOnEllipse(a0, b0, x, y)
+  return length(near.x - x, near.y - y) >= hx - 1e-9
 }
 
 /** As `Math.hypot`, which is many times slower for the care it takes of numbers that no floor has. */
@@ -159,8 +165,8 @@ export function seatsOf(grid: FloorGrid, vessel: Vessel): Seats {
 
 function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
   const f = vessel.footprint
-  const bodies: Body[] = []
-  const rows: {from: number; to: number}[] = []
+  const xs: number[] = []
+  const rows: (Halves & {from: number; to: number; y: number})[] = []
   const wall = grid.ground.rules.clearance / 2
   const share = headroom(grid.ground, vessel.height)
   const turns = f.shape === 'circle' || f.length === f.width ? [false] : [true, false]
@@ -172,14 +178,14 @@ function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
     const deep = Math.floor((2 * top) / grid.step + 1e-9)
     const wide = Math.floor((2 * side) / grid.step + 1e-9)
     const row = (y: number, x0: number, count: number): void => {
-      let from = bodies.length
+      let from = xs.length
       const end = (): void => {
-        if (bodies.length > from) rows.push({from, to: bodies.length})
-        from = bodies.length
+        if (xs.length > from) rows.push({from, to: xs.length, y, ...h})
+        from = xs.length
       }
       for (let j = 0; j < count; j++) {
-        const body: Body = {x: x0 + j * grid.step, y, ...h}
-        if (inside(grid.ground, body, share)) bodies.push(body)
+        const x = x0 + j * grid.step
+        if (inside(grid.ground, h, x, y, share)) xs.push(x)
         else end()
       }
       end()
@@ -188,25 +194,28 @@ function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
     // The exact centre line, for floors on which one more row depends on it.
     for (let i = 0; i <= deep; i++) row(top - i * grid.step, 0, 1)
   }
-  const words = (bodies.length + 31) >> 5
+  const words = (xs.length + 31) >> 5
   const zones = [0, 1, 2].map(() => new Int32Array(words))
-  bodies.forEach((b, i) => {
-    zones[zoneAt(grid, b.y)]![i >> 5]! |= 1 << (i & 31)
+  const rowOf = new Int32Array(xs.length)
+  rows.forEach(({from, to, y}, r) => {
+    setBits(zones[zoneAt(grid, y)]!, from, to - 1)
+    rowOf.fill(r, from, to)
   })
-  const each = (value: (b: Body) => number): Float64Array => Float64Array.from(rows, ({from}) => value(bodies[from]!))
   const lines: Rows = {
     from: Int32Array.from(rows, ({from}) => from),
     to: Int32Array.from(rows, ({to}) => to),
-    x0: each((b) => b.x),
-    y: each((b) => b.y),
-    hx: each((b) => b.hx),
-    hy: each((b) => b.hy),
+    x0: Float64Array.from(rows, ({from}) => xs[from]!),
+    y: Float64Array.from(rows, ({y}) => y),
+    hx: Float64Array.from(rows, ({hx}) => hx),
+    hy: Float64Array.from(rows, ({hy}) => hy),
     round: f.shape === 'circle',
   }
   return {
     grid,
-    bodies,
+    x: new Float64Array(xs),
+    row: rowOf,
     rows: lines,
+    bodies: new Array<Body | undefined>(xs.length),
     words,
     scratch: new Int32Array(words),
     zones,
@@ -214,6 +223,18 @@ function newSeats(grid: FloorGrid, vessel: Vessel): Seats {
     orders: new Map(),
     ranks: new Map(),
   }
+}
+
+/** The vessel's outline at one of its places: the same each time. */
+export function bodyAt(seats: Seats, place: number): Body {
+  let body = seats.bodies[place]
+  if (!body) {
+    const {y, hx, hy, round} = seats.rows
+    const row = seats.row[place]!
+    body = {x: seats.x[place]!, y: y[row]!, hx: hx[row]!, hy: hy[row]!, round}
+    seats.bodies[place] = body
+  }
+  return body
 }
 
 /**
@@ -353,7 +374,7 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
     for (let k = 0; k < list.length; k++) {
       const i = list[k]!
       if (!isSet(open, i)) continue
-      strike(open, barred(seats, seats.bodies[i]!, 0))
+      strike(open, barred(seats, bodyAt(seats, i), 0))
       count++
     }
     most = Math.max(most, count)
@@ -366,21 +387,21 @@ export function mostOnFloor(grid: FloorGrid, vessel: Vessel): number {
 const ANYWHERE = 3
 
 /** What is filled first has the least value. */
-function scorer(grid: FloorGrid, style: Style): (b: Body) => number {
+function scorer(grid: FloorGrid, style: Style): (x: number, y: number) => number {
   const {depth, width} = grid
   switch (style) {
     case 'rows':
-      return (b) => -b.y / depth + b.x * 0.01
+      return (x, y) => -y / depth + x * 0.01
     case 'wall':
       return grid.ground.round
-        ? (b) => -length(b.x / width, b.y / depth) * 2 - (b.y / depth) * 0.1 + b.x * 0.01
-        : (b) => -Math.max(Math.abs(b.x) / width, Math.abs(b.y) / depth) - (b.y / depth) * 0.1 + b.x * 0.01
+        ? (x, y) => -length(x / width, y / depth) * 2 - (y / depth) * 0.1 + x * 0.01
+        : (x, y) => -Math.max(Math.abs(x) / width, Math.abs(y) / depth) - (y / depth) * 0.1 + x * 0.01
     case 'left':
-      return (b) => b.x / width - (b.y / depth) * 0.1
+      return (x, y) => x / width - (y / depth) * 0.1
     case 'front':
-      return (b) => b.y / depth + Math.abs(b.x) * 0.1
+      return (x, y) => y / depth + Math.abs(x) * 0.1
     case 'sides':
-      return (b) => -Math.abs(b.x) / width - (b.y / depth) * 0.3
+      return (x, y) => -Math.abs(x) / width - (y / depth) * 0.3
   }
 }
 
@@ -442,14 +463,14 @@ export function ordered(seats: Seats, style: Style, where: number): Int32Array {
   }
   const found = mine[where]
   if (found) return found
-  const {bodies} = seats
-  const {length: n} = bodies
+  const {x, row, rows} = seats
+  const n = x.length
   let list: Int32Array
   if (where === ANYWHERE) {
     const value = scorer(seats.grid, style)
     // Numbers sort many times faster than bodies: the value in thousand-millionths, then the place's own number.
     const keys = new Float64Array(n)
-    for (let i = 0; i < n; i++) keys[i] = Math.round((value(bodies[i]!) + SHIFT) * FINE) * n + i
+    for (let i = 0; i < n; i++) keys[i] = Math.round((value(x[i]!, rows.y[row[i]!]!) + SHIFT) * FINE) * n + i
     keys.sort()
     // Copied by hand: `Int32Array.from` with a function goes through an iterator.
     list = new Int32Array(n)
