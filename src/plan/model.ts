@@ -1,5 +1,6 @@
 import {passesMouth} from '../scale/floor.js'
 import type {Dish, HeatNeed, Placed} from '../scale/types.js'
+import {cheapestFirst} from './cheapest-first.js'
 import {type ChoiceLimits, type Choices, choicesOf, hotTable} from './choices.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {amissBy, risenWithin, type Window} from './dough.js'
@@ -399,10 +400,10 @@ function soonestDone(need: HeatNeed, curve: Curve): number {
   const dose = doseNeeded(need)
   let soonest = Number.POSITIVE_INFINITY
   for (const where of [0, 1, 2]) {
-    const table = doseTable(curve, where, need.done)
     let from = Math.ceil(curve.ready)
     while (from < curve.end && celsiusAt(curve, where, from) > need.startHigh) from++
     if (from >= curve.end || celsiusAt(curve, where, from) < need.startLow) continue
+    const table = doseTable(curve, where, need.done)
     const goal = table[from]! + dose
     if (table[table.length - 1]! < goal) continue
     let done = from + 1
@@ -452,7 +453,7 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
       if (was) cost[o]! += weights.moved * (Math.abs(drawn - was.draw) + (fresh ? Math.abs(setIn - was.at) : 0))
       ids[count++] = o
     }
-    const kept = ids.subarray(0, count).sort((a, b) => cost[a]! - cost[b]! || a - b)
+    const kept = cheapestFirst(ids.subarray(0, count), cost)
     if (count === 0 && job.since !== null) {
       // It should have been drawn by now, or only at night: it is drawn as soon as it can be.
       const s = Math.floor((job.since - clock0) / rules.tick)

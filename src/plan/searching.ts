@@ -1,3 +1,4 @@
+import {cheapestFirst} from './cheapest-first.js'
 import {keeps} from './keeps.js'
 import {AMONG_CRUSTS, deeperBy} from './layout.js'
 import {choosing, type Model, modelOf, phaseOf, programOf} from './model.js'
@@ -305,19 +306,12 @@ function deeper(model: Model, start: Int32Array): Begun {
     for (let o = 0; o < list.length; o++) priced[o] = list[o]! + deeperBy(s[o]!, e[o]!, where[o]!)
     return priced
   })
-  const order = cost.map(cheapestFirst)
+  const order = cost.map((costs) => {
+    const all = new Uint32Array(costs.length)
+    for (let o = 0; o < all.length; o++) all[o] = o
+    return cheapestFirst(all, costs)
+  })
   return {model: choosing(model, order, cost), start: start.map((o, u) => (o < 0 ? o : order[u]!.indexOf(o)))}
-}
-
-/** The indices of costs that are mostly in order, the cheapest first. */
-function cheapestFirst(costs: Float64Array): Uint32Array {
-  const order = new Uint32Array(costs.length)
-  let inOrder = true
-  for (let o = 0; o < order.length; o++) {
-    order[o] = o
-    if (o > 0 && costs[o]! < costs[o - 1]!) inOrder = false
-  }
-  return inOrder ? order : order.sort((a, b) => costs[a]! - costs[b]! || a - b)
 }
 
 /** No places are known. */
