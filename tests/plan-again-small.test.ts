@@ -211,8 +211,9 @@ describe('a dish that an earlier reading had set in the sooner', () => {
       [cake, soon],
     ])
     expect(unlogged(said)).toEqual([12])
-    // From the morning's own time on it is.
-    const over = later([], late)
+    // The heat is tested just before it is set in: from a little after the morning's own time on it is.
+    expect(inOf(later([], late)).map(([id]) => id)).toEqual([bread])
+    const over = later([], late + 5)
     expect(inOf(over)).toContainEqual([cake, late])
     expect(unlogged(over)).toContain(13)
   })

@@ -261,6 +261,32 @@ describe('a day planned again', () => {
     expect(drawn(late + 20)).toBeNull()
   })
 
+  it('has still to be set in what the heat is tested for, however often, and keeps the places of the plan made at the test', () => {
+    const {plan, problem} = made
+    const [first] = plan.loads
+    const at = first!.at
+    const test = (minutes: number): {at: number; off: number} => ({at: at + minutes, off: 0})
+    const after = (readings: readonly number[], rows: readonly {at: number; what: string; dish: string}[], now: number) =>
+      planAgain({oven: read.oven, day: read.day, now}, problem, plan, logged(readings.map(test), rows))
+    const inside = (again: ReturnType<typeof planAgain>): string[] => again.problem.done!.set.map((s) => s.dish)
+    // Tested when it is to go in, and again while it waits for the heat.
+    expect(inside(after([0], [], at))).toEqual([])
+    expect(inside(after([0, 5, 12], [], at + 12))).toEqual([])
+    expect(inside(after([0], [], at + 20))).toEqual(first!.dishes.map((d) => d.dish))
+    // Nobody tests for an hour.
+    const often = Array.from({length: 13}, (_, i) => 5 * i)
+    expect(inside(after(often, [], at + 60))).toEqual(expect.arrayContaining(first!.dishes.map((d) => d.dish)))
+    // What was set in after the test stands where the plan made at the test has it.
+    const cool = {at, off: -20}
+    const again = planAgain({oven: read.oven, day: read.day, now: at}, problem, plan, logged([cool], []))
+    const next = again.plan.loads.find((load) => load.at === at)!
+    const rows = next.dishes.map((d) => ({at, what: 'set in', dish: d.dish}))
+    const later = planAgain({oven: read.oven, day: read.day, now: at + 5}, problem, plan, logged([cool], rows))
+    for (const {dish, placed} of later.problem.done!.set) expect(placed).toEqual(next.placed.filter((p) => p.dish === dish))
+    expect(inside(later).sort()).toEqual(next.dishes.map((d) => d.dish).sort())
+    expect(checked(later)).toEqual([])
+  })
+
   it('leaves in what an earlier reading had it leave in, though the log tells of neither draw', () => {
     const {plan, problem} = made
     const beans = plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!

@@ -2,7 +2,7 @@ import {writeClock, writeDuration} from '../measure/quantity.js'
 import {calibrate} from '../oven/calibrate.js'
 import {bakingAt, forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
-import type {FiringLog} from '../oven/log.js'
+import type {FiringLog, LogRow} from '../oven/log.js'
 import {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
 import type {Message, Receipt} from '../receipt/types.js'
@@ -169,13 +169,14 @@ export function planAgain(
   const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]
   for (const moment of momentsOf(log, plan, now)) {
     const told = toldBy(log, moment)
+    const {at} = moment
     const key = JSON.stringify(told)
     const seen = known.get(key)
     before =
       seen ??
-      correct({...input, now: moment, options: {...input.options, effort: 'quick'}}, problem, [before, plan], told, []).followed
+      correct({...input, now: at, options: {...input.options, effort: 'quick'}}, problem, [before, plan], told, []).followed
     known.set(key, before)
-    inForce.push({from: moment, plan: before})
+    inForce.push({from: at, plan: before})
   }
   const {again, rest, said, expected, unlit} = correct({...input, now, ways: true}, problem, [before, plan], log, spare)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
@@ -210,20 +211,43 @@ export function planAgain(
 /** Minutes after a reading within which another one has the day planned again before anything could be done about the first. */
 const TOGETHER = 15
 
-/** When the day was planned again before now, minutes after midnight of the log's date: at each reading of the oven that has baked. */
-function momentsOf(log: FiringLog, plan: Plan, now: number): number[] {
-  const raked = log.raked ?? log.lit! + plan.raked - plan.lit
-  const at = log.rows.flatMap((r) => (r.what === 'reading' && r.at >= raked ? [r.at] : [])).sort((a, b) => a - b)
-  return at.filter((m, i) => (at[i + 1] ?? now) - m >= TOGETHER && now - m >= TOGETHER)
+/** Minutes for which the heat is tested again and again at most before what waits for it is set in. */
+const LONG_TESTED = 30
+
+/** Since when the heat has been tested again and again, minutes after midnight; now where it has not been. */
+function testedSince(log: FiringLog, now: number): number {
+  const at = log.rows.flatMap((r) => (r.what === 'reading' && r.at <= now ? [r.at] : [])).sort((a, b) => b - a)
+  let since = now
+  for (const m of at) if (since - m < TOGETHER && now - m <= LONG_TESTED) since = m
+  return since
 }
 
-/** The log as it stood at a time. */
-function toldBy(log: FiringLog, moment: number): FiringLog {
-  const rows = log.rows.filter((r) => r.at <= moment)
+/** Rows of a log in the order in which they were noted, as far as can be told. */
+const inTurn = (a: LogRow, b: LogRow): number => a.at - b.at || a.line - b.line
+
+/**
+ * The readings of the oven that has baked at which the day was planned again before now: those that nothing else was read after for some
+ * while, and those after which something was set in.
+ */
+function momentsOf(log: FiringLog, plan: Plan, now: number): LogRow[] {
+  const raked = log.raked ?? log.lit! + plan.raked - plan.lit
+  const rows = log.rows
+    .filter((r) => r.at <= now && (r.what === 'set in' || (r.what === 'reading' && r.at >= raked)))
+    .sort(inTurn)
+  return rows.filter((row, i) => {
+    if (row.what !== 'reading') return false
+    const next = rows.slice(i + 1).find((r) => r.what === 'reading')?.at ?? now
+    return rows[i + 1]?.what === 'set in' || (next - row.at >= TOGETHER && now - row.at >= TOGETHER)
+  })
+}
+
+/** The log as it stood when one of its rows was noted. */
+function toldBy(log: FiringLog, last: LogRow): FiringLog {
+  const rows = log.rows.filter((r) => inTurn(r, last) <= 0)
   const until = Math.max(...rows.map((r) => r.elapsed ?? r.at - log.lit!))
   const {further: _, ...first} = log
   const further = (log.further ?? []).flatMap((fire) =>
-    fire.lit > moment ? [] : [fire.raked === null || fire.raked <= moment ? fire : {...fire, raked: null, wood: null}],
+    fire.lit > last.at ? [] : [fire.raked === null || fire.raked <= last.at ? fire : {...fire, raked: null, wood: null}],
   )
   return {
     ...first,
@@ -315,15 +339,16 @@ function correct(
     const same = told.flatMap((one) => (one.planned === planned ? [one.at] : []))
     return same.length > 0 ? Math.max(...same) : later(planned, first)
   }
+  const since = testedSince(log, now)
   const litFires = (log.further?.map((fire) => fire.lit) ?? [secondAt]).filter((at) => at <= now)
   const timed = parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
     // What is known to have been set in late is not thought drawn before it has had its time, or as much of it as will do where something
     // went in after it.
-    const since = (saidIn ?? Number.NEGATIVE_INFINITY) - plannedIn
-    const thought = Math.max(later(plannedOut, early?.draw), since + plannedOut)
-    const byThen = Math.max(beforeTold(plannedOut), since + entry.draw.low)
+    const by = (saidIn ?? Number.NEGATIVE_INFINITY) - plannedIn
+    const thought = Math.max(later(plannedOut, early?.draw), by + plannedOut)
+    const byThen = Math.max(beforeTold(plannedOut), by + entry.draw.low)
     const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.min(thought, byThen)
     // Nothing bakes on while a later fire burns.
     const emptied = litFires.find((at) => (saidIn === undefined ? plannedIn < second : at > saidIn)) ?? Number.POSITIVE_INFINITY
@@ -337,7 +362,10 @@ function correct(
     const first = timed.flatMap((t) => (t.part.draw <= plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
     const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(laterIn(plannedIn, early?.at), ...first)
     const at = lostAt ?? said.saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
-    if (at > now) {
+    // The heat is tested, and noted, before it is set in, and again and again while it waits for that.
+    const sure = lostAt ?? said.saidIn ?? out
+    const from = told.some((one) => one.setIn && one.planned === plannedIn) ? now : since
+    if (at > now || (sure === undefined && at > from - rules.tick)) {
       toCome.push(part)
       continue
     }
