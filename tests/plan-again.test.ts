@@ -266,16 +266,16 @@ describe('a day planned again', () => {
     const [first] = plan.loads
     const at = first!.at
     const test = (minutes: number): {at: number; off: number} => ({at: at + minutes, off: 0})
-    const after = (readings: readonly number[], rows: readonly {at: number; what: string; dish: string}[], now: number) =>
+    const tested = (readings: readonly number[], rows: readonly {at: number; what: string; dish: string}[], now: number) =>
       planAgain({oven: read.oven, day: read.day, now}, problem, plan, logged(readings.map(test), rows))
     const inside = (again: ReturnType<typeof planAgain>): string[] => again.problem.done!.set.map((s) => s.dish)
     // Tested when it is to go in, and again while it waits for the heat.
-    expect(inside(after([0], [], at))).toEqual([])
-    expect(inside(after([0, 5, 12], [], at + 12))).toEqual([])
-    expect(inside(after([0], [], at + 20))).toEqual(first!.dishes.map((d) => d.dish))
+    expect(inside(tested([0], [], at))).toEqual([])
+    expect(inside(tested([0, 5, 12], [], at + 12))).toEqual([])
+    expect(inside(tested([0], [], at + 20))).toEqual(first!.dishes.map((d) => d.dish))
     // Nobody tests for an hour.
     const often = Array.from({length: 13}, (_, i) => 5 * i)
-    expect(inside(after(often, [], at + 60))).toEqual(expect.arrayContaining(first!.dishes.map((d) => d.dish)))
+    expect(inside(tested(often, [], at + 60))).toEqual(expect.arrayContaining(first!.dishes.map((d) => d.dish)))
     // What was set in after the test stands where the plan made at the test has it.
     const cool = {at, off: -20}
     const again = planAgain({oven: read.oven, day: read.day, now: at}, problem, plan, logged([cool], []))
