@@ -122,6 +122,7 @@ export class Proof {
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
     for (const u of outOfOrder(jobs, took)) wrong.add(u)
+    if (!giveUp) for (const u of overHands(jobs, took, rules.tick * problem.day.hands)) wrong.add(u)
     return {
       laid,
       lit,
@@ -199,6 +200,23 @@ export function setInOf(order: 1 | 2, jobs: readonly Job[], took: Took): number[
 function outOfOrder(jobs: readonly Job[], took: Took): number[] {
   const falls = setInOf(1, jobs, took)
   return setInOf(2, jobs, took).filter((c) => falls.some((f) => !keepHalfHour(jobs[c]!, took[c]!.s, jobs[f]!, took[f]!.s)))
+}
+
+/** What is set in or drawn at an opening with more to do than the hands have minutes for. */
+export function overHands(jobs: readonly Job[], took: Took, most: number): number[] {
+  const at = new Map<number, {u: number[]; minutes: number}>()
+  const put = (tick: number, u: number): void => {
+    const opening = at.get(tick) ?? {u: [], minutes: 0}
+    opening.u.push(u)
+    opening.minutes += jobs[u]!.handling
+    at.set(tick, opening)
+  }
+  took.forEach((t, u) => {
+    if (!t) return
+    if (jobs[u]!.since === null) put(t.s, u)
+    put(t.e, u)
+  })
+  return [...at.values()].flatMap(({u, minutes}) => (minutes > most + 1e-9 ? u : []))
 }
 
 /** Cost of a solution: its choices and the openings they need; what is left out is not counted. */
