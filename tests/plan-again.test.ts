@@ -287,6 +287,18 @@ describe('a day planned again', () => {
     expect(checked(later)).toEqual([])
   })
 
+  it('has in the oven what was set in, though the plan made at the test before it had no place for that', () => {
+    const {plan, problem} = made
+    const partOf = (id: string): number => plan.loads.find(({dishes}) => dishes.some((d) => d.dish === id))!.at
+    const [rye, bread] = ['rye-and-indian-bread', 'household-bread']
+    const cold = [rye, bread].map((id) => ({at: partOf(id!), off: -50}))
+    const rows = [rye, bread].map((id) => ({at: partOf(id!), what: 'set in', dish: id!}))
+    const left = planAgain({oven: read.oven, day: read.day, now: partOf(bread!)}, problem, plan, logged(cold, rows.slice(0, 1)))
+    expect(left.plan.unplaced.map(({dish}) => dish)).toContain(bread)
+    const again = planAgain({oven: read.oven, day: read.day, now: partOf(bread!) + 5}, problem, plan, logged(cold, rows))
+    expect(again.problem.done!.set.map(({dish}) => dish)).toEqual(expect.arrayContaining([rye, bread]))
+  })
+
   it('leaves in what an earlier reading had it leave in, though the log tells of neither draw', () => {
     const {plan, problem} = made
     const beans = plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!

@@ -316,8 +316,8 @@ class Agreement {
   }
 
   /**
-   * What was seen to be good with something changed, and what that breaks mended; null where nothing is, or it does not hold: the layout is
-   * then as it was.
+   * What was seen to be good with something changed, and what that breaks mended; null where nothing is, or it does not hold: what is
+   * laid out is then as it was.
    */
   #changed(seen: Seen, change: (layout: Layout) => boolean): Seen | null {
     const layout = this.#layout

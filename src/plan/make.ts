@@ -280,7 +280,8 @@ function correct(
   const burn = log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit)
   const firing: Firing = {wood: log.wood ?? woodIn(burn, plan.firing), burn, soak: plan.firing.soak}
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
-  const parts = toldOf(plan, log, byId)
+  // What the log says was set in is in, though the plan made at a reading had no place for it: it is as the morning's plan had it.
+  const parts = toldOf({...plan, loads: [...plan.loads, ...missingOf(plan, morning, log, byId)]}, log, byId)
   // A fire lit late moves everything the log does not tell of by as much, and a second one all that comes after it; lit early, it
   // brings nothing forward that waits for its hour.
   const second = plan.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
@@ -464,6 +465,21 @@ function correct(
   const meantOven = simulator({oven: input.oven, ...(input.parameters ? {parameters: input.parameters} : {})}, runs)
   const expected = bakingAt(meantOven(meantFire, inOrder([...past, ...burned]), false), now - lit)
   return {again: whole, followed: {...whole, loads: [...drawn, ...whole.loads]}, rest, said: calibration.said, expected, unlit}
+}
+
+/** The loads of the morning's plan, with what of them the log says was set in and another plan leaves out altogether. */
+function missingOf(plan: Plan, morning: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Load[] {
+  const has = partsByDish(plan.loads)
+  const setIn = (id: string): boolean => {
+    const dish = dishes.get(id)
+    return dish !== undefined && log.rows.some((row) => row.what === 'set in' && isOf(row, dish))
+  }
+  return morning.loads.flatMap((load) => {
+    const lost = load.dishes.filter((d) => !has.has(d.dish) && setIn(d.dish))
+    return lost.length === 0
+      ? []
+      : [{...load, dishes: lost, placed: load.placed.filter((p) => lost.some((d) => d.dish === p.dish))}]
+  })
 }
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
