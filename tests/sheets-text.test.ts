@@ -244,7 +244,7 @@ describe('the plan as text', () => {
     const column = (data.until - data.raked) / 63
     expect(Math.abs(stars(alone) - stars(both) - 60 / column)).toBeLessThanOrEqual(1)
     const drawn = (fires: readonly (typeof first)[]): string =>
-      toHtml(heatChart(forecast, data, {style: metric, fires}), {space: 'svg'})
+      toHtml(heatChart(forecast, {...data, fires}, {style: metric}), {space: 'svg'})
     expect(drawn([first])).not.toContain('ready again')
     expect(drawn([first, again])).toContain('it is ready again at')
   })

@@ -271,13 +271,14 @@ export function readLog(
       }
       const kind = readingKind(reading)
       if (!kind) {
-        const words = /^note$/i.test(reading) ? text : `${reading} ${text}`
+        const isNote = /^note$/i.test(reading)
+        const words = isNote ? text : `${reading} ${text}`
         const told = fireNote(words, note)
         const meant = told ? null : meantOfFire(words)
         if (told) fireNotes.push({...told, at, offset: offset(where.time)})
         if (meant)
           say(
-            offset(/^note$/i.test(reading) ? where.value : where.reading),
+            offset(isNote ? where.value : where.reading),
             'warning',
             'log-reading',
             `“${words.trim()}” is kept as words, and tells of no fire`,

@@ -264,7 +264,6 @@ function drawingsOf(found: Planned & {ok: true}, showing: Showing): Drawings {
         heatChart(plan.forecast, chartData(plan, problem, found.read.log?.readings ?? []), {
           style,
           id: 'day-heat',
-          ...(plan.fires ? {fires: plan.fires} : {}),
         }),
       ),
       lines: [],

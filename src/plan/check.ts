@@ -43,7 +43,7 @@ export interface Violation {
   readonly by: number
   readonly reason: string
   /** It is of vessels that are in the oven already, so the log's doing, and no plan's. */
-  readonly noted?: true
+  readonly noted?: boolean
 }
 
 /** °C and metres that are rounding, not a break. */
@@ -52,8 +52,15 @@ const tolerance = {celsius: 0.6, metres: 0.002, minutes: 0.01}
 /** Every rule the plan breaks; empty for a sound plan. */
 export function check(problem: PlanProblem, plan: Plan): Violation[] {
   const out: Violation[] = []
-  const bad = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string): void => {
-    out.push({rule, dish, at, by, reason})
+  const bad = (
+    rule: Violation['rule'],
+    dish: string | null,
+    at: number | null,
+    by: number,
+    reason: string,
+    noted = false,
+  ): void => {
+    out.push({rule, dish, at, by, reason, ...(noted ? {noted} : {})})
   }
   const dishes = new Map(problem.dishes.map((d) => [d.id, d]))
   const f = plan.forecast
@@ -386,25 +393,20 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const clear = groundOf(room(problem)).rules.clearance
       const d = distance(outline(a.dish, a.placed), outline(b.dish, b.placed))
       const noted = a.old && b.old
-      if (noted && d < clear - tolerance.metres) {
-        out.push({
-          rule: 'overlap',
-          dish: a.dish.id,
-          at: Math.max(a.from, b.from),
-          by: clear - d,
-          reason: `${a.dish.title} and ${b.dish.title}: as the log has it they would stand in one place`,
-          noted,
-        })
-        continue
-      }
-      if (d < clear - tolerance.metres)
+      const overlap = d < clear - tolerance.metres
+      if (overlap)
         bad(
           'overlap',
           a.dish.id,
           Math.max(a.from, b.from),
           clear - d,
-          `${a.dish.title} ${a.placed.number} and ${b.dish.title} ${b.placed.number} stand ${Math.round(d * 1000)} mm apart`,
+          noted
+            ? `${a.dish.title} and ${b.dish.title}: as the log has it they would stand in one place`
+            : `${a.dish.title} ${a.placed.number} and ${b.dish.title} ${b.placed.number} stand ${Math.round(d * 1000)} mm apart`,
+          noted,
         )
+      // Who is in whose way is not known then.
+      if (overlap && noted) continue
       for (const [front, behind] of [
         [a, b],
         [b, a],
@@ -414,24 +416,16 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         if (front.dish.shifts) continue
         // How it was brought past what stood there is no matter any more.
         if (noted && front.to <= behind.to) continue
-        if (noted && inWay(problem, front.dish, front.placed, behind.dish, behind.placed)) {
-          out.push({
-            rule: 'reach',
-            dish: behind.dish.id,
-            at: behind.to,
-            by: 0,
-            reason: `${behind.dish.title}: behind ${front.dish.title} in the oven, and to be drawn before it`,
-            noted,
-          })
-          continue
-        }
         if (inWay(problem, front.dish, front.placed, behind.dish, behind.placed))
           bad(
             'reach',
             behind.dish.id,
             front.to > behind.to ? behind.to : behind.from,
             0,
-            `${front.dish.title} ${front.placed.number}: in the way of ${behind.dish.title} ${behind.placed.number}`,
+            noted
+              ? `${behind.dish.title}: behind ${front.dish.title} in the oven, and to be drawn before it`
+              : `${front.dish.title} ${front.placed.number}: in the way of ${behind.dish.title} ${behind.placed.number}`,
+            noted,
           )
       }
     }

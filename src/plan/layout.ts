@@ -5,7 +5,7 @@ import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {staysIn} from './keeps.js'
 import {LoadedCurve} from './loaded-curve.js'
-import {dearFrom, feedsOf, isNight, type Job, type Program, priceOfLate} from './model.js'
+import {dearFrom, feedsOf, isNight, type Job, laterThanMeant, type Program, priceOfLate} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {missing} from './search.js'
@@ -1073,9 +1073,7 @@ export class Layout {
 
   /** Minutes by which a job is drawn later than it is wanted, beyond what the plan that was followed had. */
   laterThanMeant(u: number): number {
-    const due = this.#due[u]!
-    const late = this.lit + this.phase + this.e[u]! * rules.tick - due
-    return Math.max(0, late) - Math.max(0, (this.was[u]?.draw ?? Number.NEGATIVE_INFINITY) - due)
+    return laterThanMeant({due: this.#due[u]!, was: this.was[u]}, this.lit + this.phase + this.e[u]! * rules.tick)
   }
 
   /** True where a job is drawn before something in the oven that stands in its way out. */

@@ -9,14 +9,14 @@ import {inHand, takeUp} from './in-hand.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
 import {FIRM, type Laid, Layout} from './layout.js'
 import {DELAYED, lightLater} from './mend.js'
-import {blockedBy, type Job, jobsOf, laneShare, lighting, phaseOf, ticksOf, woodOf} from './model.js'
+import {blockedBy, type Job, jobsOf, laneShare, laterThanMeant, lighting, phaseOf, ticksOf, woodOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
 import {rules} from './rules.js'
 import {search} from './search.js'
 import {LARGE} from './searching.js'
-import {better, fuller, lateBy, type Settled, sameFire, type Took, tookIn} from './settled.js'
+import {better, fuller, type Settled, sameFire, type Took, tookIn} from './settled.js'
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
@@ -440,11 +440,10 @@ function laidAsIn(from: Settled, jobs: readonly Job[]): Laid[] {
 
 /** Whether something comes so much later than it is wanted, and than it was to, that moving it is tried. */
 function delayed(settled: Settled): boolean {
-  const {jobs} = settled.model
-  return jobs.some(({since, was, due}, u) => {
-    const meant = was && due !== null ? Math.max(0, was.draw - due) : 0
-    return since === null && lateBy(settled, u) - meant >= DELAYED
-  })
+  const {jobs, clock0} = settled.model
+  return tookIn(settled).some(
+    (t, u) => t && jobs[u]!.since === null && laterThanMeant(jobs[u]!, clock0 + t.e * rules.tick) >= DELAYED,
+  )
 }
 
 /** What keeps its dishes' eased limits only. */

@@ -345,8 +345,8 @@ function correct(
   const timed = parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
-    // What is known to have been set in late is not thought drawn before it has had its time, or as much of it as will do where something
-    // went in after it.
+    // What is known to have been set in late is not thought drawn before it has had its time, or, where something went in that was to go in
+    // after it, as much of it as will do.
     const by = (saidIn ?? Number.NEGATIVE_INFINITY) - plannedIn
     const thought = Math.max(later(plannedOut, early?.draw), by + plannedOut)
     const byThen = Math.max(beforeTold(plannedOut), by + entry.draw.low)

@@ -354,8 +354,16 @@ export function feedsOf({dish, count}: Pick<Job, 'dish' | 'count'>): number {
 }
 
 /** Minutes late. */
-export function lateness(job: Job, drawn: number): number {
+export function lateness(job: Pick<Job, 'due'>, drawn: number): number {
   return job.due === null ? 0 : Math.max(0, drawn - job.due)
+}
+
+/** Minutes by which it is drawn later than it is wanted, beyond what the plan that was followed had. */
+export function laterThanMeant(
+  job: Pick<Job, 'due'> & {readonly was?: {readonly draw: number} | undefined},
+  drawn: number,
+): number {
+  return lateness(job, drawn) - (job.was ? lateness(job, job.was.draw) : 0)
 }
 
 /** Minutes by which it is drawn too soon to be hot when it is wanted so. */

@@ -409,10 +409,7 @@ export function heatSheet(view: PlanView, style: Style): Element {
   const dishes = numbered(plan, problem)
   return h('article', {className: ['sheet', 'heat-sheet']}, [
     h('h1', words['chart.title']),
-    h('figure', [
-      heatChart(plan.forecast, data, {style, ...(plan.fires ? {fires: plan.fires} : {})}),
-      h('figcaption', {className: ['small']}, words['chart.key']),
-    ]),
+    h('figure', [heatChart(plan.forecast, data, {style}), h('figcaption', {className: ['small']}, words['chart.key'])]),
     h(
       'div',
       {className: ['wide', 'small'], tabIndex: 0, role: 'region', ariaLabel: words['chart.table']},

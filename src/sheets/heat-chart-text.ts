@@ -1,6 +1,6 @@
 import type {Forecast} from '../oven/types.js'
 import {fahrenheit, temperatures, timeOfDay} from './figures.js'
-import {type Bar, bands, type ReadingMark, shortened, valueAt} from './heat-data.js'
+import {type Bar, bands, type FireMark, type ReadingMark, shortened, valueAt} from './heat-data.js'
 import {plainStyle, type Style} from './style.js'
 import {hanging} from './text.js'
 import {say} from './words/index.js'
@@ -10,7 +10,7 @@ export interface HeatChartTextOptions {
   /** When the fire is lit: time 0 of the forecast. */
   readonly lit: number
   /** The day's fires, one after another; the forecast's own by default. */
-  readonly fires?: ReadonlyArray<{readonly lit: number; readonly raked: number; readonly ready: number}>
+  readonly fires?: readonly FireMark[]
   /** Where the chart ends; the end of the forecast by default. */
   readonly until?: number
   readonly bars?: readonly Bar[]

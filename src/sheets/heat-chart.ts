@@ -8,18 +8,9 @@ import {bands, type ChartData, shortened, valueAt} from './heat-data.js'
 import type {Style} from './style.js'
 import {say} from './words/index.js'
 
-/** A day's later fires, minutes after midnight. */
-export interface FireMark {
-  readonly lit: number
-  readonly raked: number
-  readonly ready: number
-}
-
 /** What the chart is told beside the forecast and its data. */
 export interface HeatChartOptions {
   readonly style: Style
-  /** Every fire of the day; the first by default. */
-  readonly fires?: readonly FireMark[]
   /** Makes the ids of the drawing its own where several stand on one page. */
   readonly id?: string
 }
@@ -34,7 +25,7 @@ export function heatChart(forecast: Forecast, data: ChartData, options: HeatChar
   const {style} = options
   const {words} = style
   const id = options.id ?? 'heat'
-  const fires = options.fires ?? [{lit: data.lit, raked: data.raked, ready: data.ready}]
+  const fires = data.fires ?? [{lit: data.lit, raked: data.raked, ready: data.ready}]
   const start = Math.min(data.lit, ...fires.map((fire) => fire.lit))
   const at = (values: readonly number[], minute: number): number => valueAt(values, forecast.step, data.lit, minute)
   const samples: number[] = []

@@ -162,12 +162,21 @@ function mostOf<T extends string>(values: readonly T[]): T {
   return [...counts].reduce((best, entry) => (entry[1] > best[1] ? entry : best))[0]
 }
 
+/** A fire of the day, minutes after midnight. */
+export interface FireMark {
+  readonly lit: number
+  readonly raked: number
+  readonly ready: number
+}
+
 /** Everything a heat chart draws, in clock minutes and °C. */
 export interface ChartData {
   readonly lit: number
   readonly raked: number
   readonly ready: number
   readonly until: number
+  /** Every fire of the day; that one alone where absent. */
+  readonly fires?: readonly FireMark[]
   readonly bars: readonly Bar[]
   readonly openings: readonly number[]
   readonly readings: readonly ReadingMark[]
@@ -179,6 +188,7 @@ export function chartData(plan: Plan, problem: PlanProblem, readings: readonly R
   const draws = dishes.map(({draw}) => draw.likely)
   const last = plan.lit + (plan.forecast.baking.likely.length - 1) * plan.forecast.step
   return {
+    ...(plan.fires ? {fires: plan.fires} : {}),
     lit: plan.lit,
     raked: plan.raked,
     ready: plan.ready,

@@ -24,7 +24,7 @@ import {changeWords, reasonOf, remedyLines, suggestionWords, waysTold, wordsInTu
 import {inWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
-import {inOvenNow, stepGroups, stepsToDo} from './to-do.js'
+import {inOvenNow, stepGroups} from './to-do.js'
 import {messageLine} from './translation-text.js'
 import {say, sayIf, type WordKey} from './words/index.js'
 
@@ -243,9 +243,6 @@ export function balanceLines({balance = [], left, loads}: Plan, style: Style): s
     : lines
 }
 
-/** The day's fires, for its chart. */
-const firesOf = ({fires}: Plan): Pick<Plan, 'fires'> => (fires ? {fires} : {})
-
 /** The plan for a terminal: the day hour by hour, the loads, the heat chart, what is not placed, the score, the cautions. */
 export function planText(view: PlanView, options: PlanTextOptions = {}): string {
   const style = options.style ?? plainStyle
@@ -279,16 +276,16 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     out.push('', ...hanging('  ', ways.lead, width))
     for (const way of ways.lines) out.push(...hanging('    - ', tidy(way), width))
   }
-  if (stepsToDo(plan).length > 0) {
+  const groups = stepGroups(plan, problem, style)
+  if (groups.length > 0) {
     heading('plan.day')
     // The day is named where it changes, so that the clocks stand under one another beside what is to be done.
-    const groups = stepGroups(plan, problem, style)
     const stamps = new Map(groups.flatMap(({steps}) => steps.map((step) => [step, stepTime(step, style)])))
     const stampWidth = Math.max(...Array.from(stamps.values(), (stamp) => stamp.length))
     let day = 0
     const wordsOf = wordsInTurn(problem, style)
     for (const {lead, steps} of groups) {
-      if (lead) out.push(...hanging('  ', bold(lead, colour), width))
+      if (lead) out.push(...hanging('  ', lead, width).map((line) => bold(line, colour)))
       for (const step of steps) {
         const its = dayOf(step.at)
         if (its !== day) out.push(bold(`  ${upperFirst(dayName(step.at, style))}:`, colour))
@@ -329,7 +326,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     }
     heading('plan.heat')
     const data = chartData(plan, problem, view.readings)
-    out.push(heatChartText(plan.forecast, {...data, ...firesOf(plan), style, width}).trimEnd())
+    out.push(heatChartText(plan.forecast, {...data, style, width}).trimEnd())
   }
   const balance = balanceLines(plan, style)
   if (balance.length > 0) {
@@ -453,10 +450,11 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     blocks.push(ways.lead)
     if (ways.lines.length > 0) blocks.push(ways.lines.map((way) => `- ${md(way)}`).join('\n'))
   }
-  if (stepsToDo(plan).length > 0) {
+  const groups = stepGroups(plan, problem, style)
+  if (groups.length > 0) {
     blocks.push(`## ${words['plan.day']}`)
     const wordsOf = wordsInTurn(problem, style)
-    for (const {lead, steps} of stepGroups(plan, problem, style)) {
+    for (const {lead, steps} of groups) {
       if (lead) blocks.push(md(lead))
       blocks.push(
         steps
@@ -502,7 +500,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
     }
     blocks.push(`## ${words['plan.heat']}`)
     blocks.push(
-      `\`\`\`text\n${heatChartText(plan.forecast, {...chartData(plan, problem, view.readings), ...firesOf(plan), style}).trimEnd()}\n\`\`\``,
+      `\`\`\`text\n${heatChartText(plan.forecast, {...chartData(plan, problem, view.readings), style}).trimEnd()}\n\`\`\``,
     )
   }
   const balance = balanceLines(plan, style)

@@ -132,12 +132,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
     }
   }
 
-  put(
-    'heat.svg',
-    svgFile(
-      heatChart(plan.forecast, chartData(plan, problem, input.readings), {style, ...(plan.fires ? {fires: plan.fires} : {})}),
-    ),
-  )
+  put('heat.svg', svgFile(heatChart(plan.forecast, chartData(plan, problem, input.readings), {style})))
   for (const load of plan.loads) put(`floor-${load.number}.svg`, svgFile(floorMap(load, plan, problem, {style})))
   put('day.txt', planText(input, {style}))
   put('day.md', planMarkdown(input, {style}))

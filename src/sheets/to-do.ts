@@ -28,11 +28,13 @@ export function stepGroups(
   const steps = stepsToDo(plan)
   const begun = steps.filter(({past}) => past)
   const rest = steps.filter(({past}) => !past)
-  if (!done || begun.length === 0) return [{lead: null, steps}]
-  const groups = [
-    {lead: style.words['plan.begun'], steps: begun},
-    {lead: say(style.words, 'plan.fromNow', {time: clock(done.now, style)}), steps: rest},
-  ]
+  const groups =
+    done && begun.length > 0
+      ? [
+          {lead: style.words['plan.begun'], steps: begun},
+          {lead: say(style.words, 'plan.fromNow', {time: clock(done.now, style)}), steps: rest},
+        ]
+      : [{lead: null, steps}]
   return groups.filter((group) => group.steps.length > 0)
 }
 
@@ -45,7 +47,7 @@ export function inOvenNow(plan: Plan, problem: PlanProblem, style: Style): strin
   const already = new Set(
     plan.loads.flatMap(({number, dishes}) => dishes.flatMap((d) => (d.alreadyIn === true ? [`${number} ${d.dish}`] : []))),
   )
-  const inside = numbered(plan, problem).filter(({load, id, from}) => from <= done.now && already.has(`${load} ${id}`))
+  const inside = numbered(plan, problem).filter(({load, id}) => already.has(`${load} ${id}`))
   if (inside.length === 0) return done.now < plan.ready ? null : say(words, 'plan.noneInNow', {time})
   const dishes = inside.map(({title, from}) => say(words, 'plan.inSince', {dish: title, time: clock(from, style)}))
   return say(words, 'plan.inNow', {time, dishes: listed(dishes, words['list.and'])})
