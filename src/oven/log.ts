@@ -11,6 +11,7 @@ import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {frontMatterSpan, quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
+import {type FireToCome, fireToCome} from './fire-again.js'
 import {
   countAt,
   countOnly,
@@ -52,6 +53,8 @@ export interface LogRow {
   readonly off?: number
   /** Minutes a door stood open. */
   readonly open?: number
+  /** What a note says of a fire that is to be lit again. */
+  readonly again?: FireToCome
   readonly text: string
   readonly note: string
 }
@@ -274,7 +277,8 @@ export function readLog(
         const isNote = /^note$/i.test(reading)
         const words = isNote ? text : `${reading} ${text}`
         const told = fireNote(words, note)
-        const meant = told ? null : meantOfFire(words)
+        const toCome = told ? null : fireToCome([words, note].filter((one) => one !== '').join(', '), at)
+        const meant = told || toCome ? null : meantOfFire(words)
         if (told) fireNotes.push({...told, at, offset: offset(where.time)})
         if (meant)
           say(
@@ -284,7 +288,15 @@ export function readLog(
             `“${words.trim()}” is kept as words, and tells of no fire`,
             `write “${meant}” if that is meant`,
           )
-        rows.push({...basis, what: 'note'})
+        if (toCome && !toCome.ok)
+          say(
+            offset(isNote ? where.value : where.reading),
+            'warning',
+            'log-reading',
+            `“${words.trim()}” is kept as words, and tells of no fire: ${toCome.reason}`,
+            toCome.suggest,
+          )
+        rows.push({...basis, what: 'note', ...(toCome?.ok ? {again: toCome.fire} : {})})
         continue
       }
       const parsed = parseReading(`${kind} ${text}`)
@@ -326,6 +338,11 @@ function fireNote(words: string, note: string): Pick<FireNote, 'what' | 'wood'> 
   if (!deed) return null
   const mass = [deed[2]!, note].map((text) => parseMass(text.replace(/^[\s,]+/, '')))
   return {what: deed[1]!.toLowerCase() as FireNote['what'], wood: mass.find((one) => one.ok)?.value ?? null}
+}
+
+/** True where a note's words tell of a fire that was lit again, or is to be. */
+export function tellsOfFire(words: string, at: number): boolean {
+  return fireNote(words, '') !== null || fireToCome(words, at)?.ok === true
 }
 
 /** Letters by which a note may miss what is said of a later fire. */
@@ -580,7 +597,9 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     }
     if (n === 1 && /^\d{1,2}$/.test(head)) ambiguous = clock
   }
-  if (rest === words) {
+  const planned = fireToCome(rest, at ?? Number.NEGATIVE_INFINITY)
+  if (planned && !planned.ok) return planned
+  if (rest === words && !planned) {
     // "loaf 2 set in at 10:15": the time stands last.
     const turned = timeFirst(words)
     const read = turned === null ? null : parseNote(turned, options)
@@ -595,7 +614,12 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   // "3 gingerbread burnt": three of them, and no hour.
   const counts = ambiguous !== null && (dishes?.length ?? 0) > 0 && dishNotes(mainOf(words)).some((one) => one.counted)
   if (ambiguous && !counts) return {ok: false, ...ambiguous}
-  if (at === null) return {ok: false, reason: 'the note has no time', suggest: example}
+  if (at === null)
+    return {
+      ok: false,
+      reason: 'the note has no time',
+      suggest: planned ? 'write when it was decided too, such as “12:30 pm fire again at 3:15 pm”' : example,
+    }
   if (!rest) return {ok: false, reason: 'the note has a time and nothing else', suggest: example}
   if (nowAt !== null && at > nowAt + 1) return notYet(time)
   // A bare "lit" or "raked" with the time before it.

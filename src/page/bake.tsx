@@ -8,7 +8,7 @@ import type {Style} from '../sheets/style.js'
 import {allowSound, awake, sound as play, shake} from './alarms.js'
 import {type Deed, deedsOf, inside, moves, noteOf, standing} from './deeds.js'
 import {Choice, Do, Field, Figure, Messages, Page} from './parts.js'
-import {Floors, PlanWork} from './plan.js'
+import {Floors, PlanWork, Ways} from './plan.js'
 import type {PlanView, Showing} from './protocol.js'
 import {Fold} from './slices.js'
 import {app, type Likes, messagesOf, type State, type Told} from './state.js'
@@ -91,6 +91,7 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
           {now === null ? null : <Alarm deeds={deeds} now={now} state={state} />}
           <Work deeds={deeds} now={now} style={style}>
             <NoPlace view={view} sought={planning.state === 'working'} />
+            <Ways view={view} />
             <Moved state={state} view={view} />
           </Work>
         </>

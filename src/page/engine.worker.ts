@@ -1,7 +1,7 @@
 import {sources} from '../lexicon/sources.js'
 import {answers} from '../oven/answers.js'
 import {learn} from '../oven/learn.js'
-import {appendToLog, clockText, entryText, type LogEntry, notesIn, parseNote, readLog} from '../oven/log.js'
+import {appendToLog, clockText, entryText, type LogEntry, notesIn, parseNote, readLog, tellsOfFire} from '../oven/log.js'
 import {evidence, parseReading, signById} from '../oven/signs.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
 import {namesInLog} from '../scale/slug.js'
@@ -335,7 +335,7 @@ function note({log, words, at, date, dishes, now, anyway}: Asks['note']['ask']):
   return {
     ok: true,
     text: source,
-    plain: entries.every((entry) => entry.what === 'row' && entry.reading === 'note'),
+    plain: entries.every((entry) => entry.what === 'row' && entry.reading === 'note' && !tellsOfFire(entry.value, entry.at)),
     said: entries.map(entryText).join('; '),
     warnings: warnings.map((m) => m.reason),
   }

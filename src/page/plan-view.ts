@@ -1,7 +1,7 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
 import {batchesOf, withoutBatch} from '../plan/batches.js'
-import type {PlanProblem} from '../plan/types.js'
+import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Dish} from '../scale/types.js'
 import {stepClock, temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
@@ -62,7 +62,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
       remedies,
     })),
     late: lateLines(plan, problem, style).map(({title, say}) => ({dish: title, times: say})),
-    ways: waysTold(plan, problem, style),
+    ways: waysIn(plan, problem, style),
     suggestions: (plan.suggestions ?? []).map((one) => suggestionWords(one, problem, style)),
     changes: (plan.changes ?? []).map((one) => {
       const {what, why} = changeWords(one, problem, style)
@@ -138,4 +138,10 @@ export function sheetsOf({read, made, believed, today}: Planned & {ok: true}, op
     },
     options,
   )
+}
+
+/** What would help the day, each with what to note for it. */
+function waysIn(plan: Plan, problem: PlanProblem, style: Style): PlanView['ways'] {
+  const told = waysTold(plan, problem, style)
+  return told && {lead: told.lead, lines: told.lines.map((say, i) => ({say, note: plan.ways?.[i]?.note ?? null}))}
 }

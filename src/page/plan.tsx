@@ -174,16 +174,7 @@ function Made({
           </ul>
         </section>
       ) : null}
-      {view.ways === null ? null : (
-        <section class="care" lang={showing.language}>
-          <p>{view.ways.lead}</p>
-          <ul>
-            {view.ways.lines.map((way) => (
-              <li key={way}>{way}</li>
-            ))}
-          </ul>
-        </section>
-      )}
+      <Ways view={view} />
       <Changes view={view} />
       {view.today.length > 0 ? (
         <section>
@@ -274,6 +265,30 @@ function Lines(of: {
         </p>
       )}
     </>
+  )
+}
+
+/** What would help the day; what takes no more than a note is noted here. */
+export function Ways({view}: {readonly view: PlanView}): JSX.Element | null {
+  if (view.ways === null) return null
+  return (
+    <section class="care">
+      <p lang={app.state.likes.showing.language}>{view.ways.lead}</p>
+      <ul>
+        {view.ways.lines.map(({say, note}) => (
+          <li key={say}>
+            <span lang={app.state.likes.showing.language}>{say}</span>
+            {note === null ? null : (
+              <div class="row">
+                <Do onDo={() => void app.note(note)} label={`${w.noteWay}: ${note}`}>
+                  {w.noteWay}
+                </Do>
+              </div>
+            )}
+          </li>
+        ))}
+      </ul>
+    </section>
   )
 }
 

@@ -123,7 +123,11 @@ export interface PlanView {
   /** What is drawn after it is wanted, and when. */
   readonly late: ReadonlyArray<{readonly dish: string; readonly times: string}>
   /** What would help the day, after a line that leads to it; null where nothing had to be tried. */
-  readonly ways: {readonly lead: string; readonly lines: readonly string[]} | null
+  readonly ways: {
+    readonly lead: string
+    /** `note`: what to note for the rest of the day to be planned so, where that takes no more. */
+    readonly lines: ReadonlyArray<{readonly say: string; readonly note: string | null}>
+  } | null
   readonly suggestions: readonly string[]
   readonly changes: ReadonlyArray<{readonly dish: string | null; readonly what: string; readonly why: string}>
   /** What past firings and what today's readings say of the oven. */

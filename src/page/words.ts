@@ -223,6 +223,7 @@ export const words = {
     unplaced: 'Without a place',
     late: 'Late',
     remedies: 'What would help:',
+    noteWay: 'Note it, and plan so',
     heat: 'Heat and dishes',
     steps: 'Hour by hour',
     time: 'Time',

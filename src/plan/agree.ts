@@ -119,7 +119,7 @@ class Agreement {
         lessened = countOf(layout.placed) < before && spared++ < SPARED
       }
       // Even then the draws of what is in the oven are put right on the curve as it has become.
-      const seen = this.#proof.see(giveUp && proved++ >= PROVED)
+      const seen = this.#proof.see(giveUp && proved++ >= PROVED && 'all')
       const {curve, stood, wrong} = seen
       if (seen.good) return this.#asGood(this.#drawnAgain(seen))
       if (pass + 1 >= this.#patience) return null
@@ -220,6 +220,9 @@ class Agreement {
     let known = seen.curve
     let trials = 0
     layout.barNone()
+    // What is in the oven and was given up before need not be right now, but no more may be given up for it.
+    const giveUp = seen.amiss > 0 && 'inside'
+    const holds = (trial: Seen): boolean => trial.good && trial.amiss <= seen.amiss && trial.givenUp <= seen.givenUp
     const out = seen.took.flatMap((t, u) => (t ? [] : [u]))
     for (const u of out.sort((a, b) => this.#jobs[b]!.dish.need.startBest - this.#jobs[a]!.dish.need.startBest || a - b))
       for (const seat of seatsFor(layout, u, SEATS_TRIED)) {
@@ -227,20 +230,21 @@ class Agreement {
         const before = layout.snapshot()
         layout.set(u, seat.s, seat.w)
         layout.judge()
-        let trial = this.#proof.see()
+        let trial = this.#proof.see(giveUp)
         // Its own load bends the curve a little: on that it may be drawn otherwise.
-        if (!trial.good) {
+        if (!holds(trial)) {
           layout.agreeWith(trial.curve)
           layout.judge()
-          trial = this.#proof.see()
+          trial = this.#proof.see(giveUp)
         }
-        if (trial.good) {
+        const held = holds(trial)
+        if (held) {
           last = trial
           known = trial.curve
         } else layout.restore(before, layout.lit)
         layout.agreeWith(known)
         layout.judge()
-        if (trial.good) break
+        if (held) break
       }
     return last
   }
@@ -280,7 +284,7 @@ class Agreement {
     for (let i = 0; i < DRAWN_AGAIN && best.amiss > 0; i++) {
       layout.agreeWith(best.curve)
       layout.judge()
-      const next = this.#proof.see(true)
+      const next = this.#proof.see('all')
       if (!next.good || next.amiss >= best.amiss) break
       best = next
     }

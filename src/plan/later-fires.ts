@@ -8,6 +8,7 @@ import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
 import {firesOf} from './events.js'
 import {dueOf, hotFromOf} from './model.js'
+import {BURNS_AGAIN} from './remedies.js'
 import {rules} from './rules.js'
 import {placeIn} from './told.js'
 import type {Day, FiringOption, Plan, PlanProblem} from './types.js'
@@ -73,9 +74,6 @@ const HOT_SLACK = 20
 /** Minutes that a first fire's heat is baked in at least before another is lit. */
 const LEAST_AFTER = 60
 
-/** Minutes that a fire lit again burns, where no plan has it and it is not raked out yet. Common practice, no source. */
-const BURNS_AGAIN = 45
-
 /**
  * The fires lit again later in the day, from the first one's lighting: as the log tells of them, the rest as planned.
  *
@@ -94,6 +92,25 @@ export function furtherFires(log: FiringLog, plan: Plan, second: number): NonNul
     const at = fire?.lit ?? (i === 0 ? second : was!.lit)
     return {minutes: at - log.lit!, firing: {...firing, burn, wood}}
   })
+}
+
+/** A plan with the fire that was last noted to be lit again, in place of the one that was to come next; or without any to come. */
+export function withFireToCome(oven: OvenSpec, plan: Plan, log: FiringLog): Plan {
+  const row = log.rows.findLast(({again}) => again)
+  if (!row) return plan
+  const {lit, burn} = row.again!
+  const [first, ...meant] = plan.fires ?? [plan]
+  // Those that were lit before it was noted are what they were.
+  const before = (log.further ?? []).filter((fire) => fire.lit <= row.at).length
+  const fireOf = (at: number, firing: Firing): NonNullable<Plan['fires']>[number] => ({
+    lit: at,
+    raked: at + firing.burn,
+    ready: at + firing.burn + firing.soak,
+    firing,
+  })
+  const known = Array.from({length: before}, (_, i) => meant[i] ?? fireOf(log.further![i]!.lit, usualFiring(oven, BURNS_AGAIN)))
+  const toCome = lit === null ? [] : [fireOf(lit, usualFiring(oven, burn ?? BURNS_AGAIN))]
+  return {...plan, fires: [first!, ...known, ...toCome]}
 }
 
 /** Wood that a planned fire burned, kg, where it was raked out after so many minutes: what was to be fed later was not. */

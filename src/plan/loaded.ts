@@ -125,7 +125,7 @@ class LoadedPlanner {
     const index = problem.firings.findIndex(sameFire(from))
     const option = problem.firings[index]
     if (!option) return null
-    const layout = this.#layoutOf(option)
+    const layout = this.#layoutOf(option, this.#given !== null)
     const look = {option, index, layout, price: 0}
     // That something is left out was worth all that was kept in hand.
     layout.spendInHand()

@@ -16,13 +16,23 @@ import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {handlingOf} from './hands.js'
-import {fireUnlogged, furtherFires, oneFire, stayedOut, stillFirst, twoFires, waitFor, woodIn} from './later-fires.js'
+import {
+  fireUnlogged,
+  furtherFires,
+  oneFire,
+  stayedOut,
+  stillFirst,
+  twoFires,
+  waitFor,
+  withFireToCome,
+  woodIn,
+} from './later-fires.js'
 import {dueOf, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {byOwnNames} from './own-names.js'
 import {english, phrase, speak} from './phrases.js'
 import {planDay} from './planner.js'
-import {burnWays} from './remedies.js'
+import {againWays, burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
@@ -232,9 +242,10 @@ const inTurn = (a: LogRow, b: LogRow): number => a.at - b.at || a.line - b.line
 function momentsOf(log: FiringLog, plan: Plan, now: number): LogRow[] {
   const raked = log.raked ?? log.lit! + plan.raked - plan.lit
   const rows = log.rows
-    .filter((r) => r.at <= now && (r.what === 'set in' || (r.what === 'reading' && r.at >= raked)))
+    .filter((r) => r.at <= now && (r.again || r.what === 'set in' || (r.what === 'reading' && r.at >= raked)))
     .sort(inTurn)
   return rows.filter((row, i) => {
+    if (row.again) return now > row.at
     if (row.what !== 'reading') return false
     const next = rows.slice(i + 1).find((r) => r.what === 'reading')?.at ?? now
     return rows[i + 1]?.what === 'set in' || (next - row.at >= TOGETHER && now - row.at >= TOGETHER)
@@ -271,12 +282,13 @@ function correct(
   /** `ways`: what would help is looked for too. */
   input: Again & {readonly now: number; readonly ways?: true},
   problem: PlanProblem,
-  [plan, morning]: readonly [Plan, Plan],
+  [before, morning]: readonly [Plan, Plan],
   log: FiringLog,
   spare: readonly Dish[],
 ): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]; expected: number; unlit: boolean} {
   const lit = log.lit!
   const {now} = input
+  const plan = withFireToCome(input.oven, before, log)
   const burn = log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit)
   const firing: Firing = {wood: log.wood ?? woodIn(burn, plan.firing), burn, soak: plan.firing.soak}
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
@@ -459,7 +471,20 @@ function correct(
           runs,
         })
       : null
-  const ways = fire ? burnWays(rest, planned, fire, {...input.options, simulate: withPast}, planDay) : []
+  const trying = {...input.options, simulate: withPast}
+  /** The day's fires with another, where all of them are out and that does not burn into the night. */
+  const another = (at: number, minutes: number): FiringOption | null => {
+    const more = usualFiring(input.oven, minutes)
+    if (isNight(at, at + more.burn + more.soak)) return null
+    const all = [...meantAgain, {minutes: at - lit, firing: more}]
+    return {firing, further: all, forecast: foresee(firesOf({further: all}))}
+  }
+  const fired = burns || ahead.length > 0
+  const ways = fire
+    ? burnWays(rest, planned, fire, trying, planDay)
+    : input.ways && !fired && input.options?.effort !== 'quick'
+      ? againWays(rest, planned, another, trying, planDay)
+      : []
   const whole = ways.length > 0 ? {...planned, ways} : planned
   const meantFire = {...start, firing: morning.firing}
   const meantOven = simulator({oven: input.oven, ...(input.parameters ? {parameters: input.parameters} : {})}, runs)
@@ -481,6 +506,10 @@ function missingOf(plan: Plan, morning: Plan, log: FiringLog, dishes: ReadonlyMa
       : [{...load, dishes: lost, placed: load.placed.filter((p) => lost.some((d) => d.dish === p.dish))}]
   })
 }
+
+/** Whether any of the time from one moment to another, minutes after midnight, is night. */
+const isNight = (from: number, to: number): boolean =>
+  from % 1440 < rules.nightTo || to % 1440 < from % 1440 || to % 1440 > rules.nightFrom
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 

@@ -190,6 +190,8 @@ export const phrases = {
   'vault height': '{dishes}: {size} high, and the vault is {room} high',
   'too large': 'one {vessel} does not fit on this floor',
   'remedy second fire': 'A second fire of {minutes} at {at}: {outcome}.',
+  'remedy fire again':
+    'Light the fire again at {at}, with nothing left in the oven, and rake it out at {raked}: {outcome}. To have the day planned with it, note “{note}”.',
   'remedy earlier fire': 'Let the fire be lit at {at}, {minutes} earlier than the day allows: {outcome}.',
   'remedy longer fire': 'Let the fire burn {minutes} longer, until {at}, and note the wood it takes: {outcome}.',
   'remedy shorter fire':

@@ -1,5 +1,6 @@
 import {leastLeftOut, lowerBound} from './bound.js'
 import {crowdedOut} from './crowd.js'
+import {easedDay} from './ease.js'
 import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
@@ -35,7 +36,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     return why ? [{dish, ...why}] : []
   })
   const {settled: best, firings} = problem.done
-    ? {settled: inParts(problem, grid, options, tick).settled, firings: problem.firings}
+    ? {settled: restOf(problem, grid, options, tick), firings: problem.firings}
     : onFires(problem, grid, options, tick)
   // A second fire may have been made for the plan, which is then one of the day's.
   const day = {...problem, firings}
@@ -47,6 +48,14 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   const plan = write(day, grid, settled, lone, {bound, leftOut}, options, planDay)
   tick(1)
   return plan
+}
+
+/** The rest of a day that has begun, gone on with where there is a plan of it. */
+function restOf(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Settled {
+  const {from} = options
+  if (!from || !problem.firings.some(sameFire(from))) return inParts(problem, grid, options, tick).settled
+  if (!from.eased) return goneOnWith(problem, grid, from, options, tick)
+  return {...goneOnWith(easedDay(problem, 'far'), grid, from, options, tick), eased: true}
 }
 
 /** What a day was settled on, and the fires there were to choose from. */

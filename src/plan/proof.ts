@@ -74,9 +74,10 @@ export class Proof {
   /**
    * What is laid out now.
    *
-   * @param giveUp What is in the oven and can no longer be helped is not wrong any more.
+   * @param giveUp What is in the oven and can no longer be helped is not wrong any more: that alone (`inside`), or too much for the hands
+   *   to do at an opening neither.
    */
-  see(giveUp = false): Seen {
+  see(giveUp: false | 'inside' | 'all' = false): Seen {
     const {problem, grid, jobs, simulate} = this.#day
     const {layout, option: original} = this.#look
     const laid = layout.snapshot()
@@ -122,7 +123,7 @@ export class Proof {
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
     for (const u of outOfOrder(jobs, took)) wrong.add(u)
-    if (!giveUp) for (const u of overHands(jobs, took, rules.tick * problem.day.hands)) wrong.add(u)
+    if (giveUp !== 'all') for (const u of overHands(jobs, took, rules.tick * problem.day.hands)) wrong.add(u)
     return {
       laid,
       lit,

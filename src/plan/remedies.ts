@@ -1,4 +1,6 @@
+import {writeDuration} from '../measure/quantity.js'
 import {scaled} from '../measure/range.js'
+import {clockText} from '../oven/log.js'
 import {mayTakeFire} from '../scale/need.js'
 import type {Dish} from '../scale/types.js'
 import {amiss, minutesLate} from './asked.js'
@@ -41,21 +43,24 @@ const MOST_HANDS = 6
 const BUSY = 0.75
 
 /**
- * When each dish would come too late to be of use, and a day planned in earnest rather leaves it out (`Job.bears`); on a day that has begun
- * none, nor where `late` says that it will do.
+ * When each dish would come too late to be of use, and a day planned in earnest rather leaves it out (`Job.bears`); never where `late` says
+ * that it will do.
  */
 function uselessFrom(problem: PlanProblem, late: boolean): (dish: string) => number {
+  const {done} = problem
   const from = new Map(
-    (problem.done || late ? [] : problem.dishes).map((dish) => {
+    (late ? [] : problem.dishes).map((dish) => {
       const due = dueOf(dish, problem.day.serve)
-      return [dish.id, due === null ? Number.POSITIVE_INFINITY : due + bearable(problem, dish, due)]
+      if (due === null) return [dish.id, Number.POSITIVE_INFINITY]
+      // The fire of a day that has begun is what it is, and says nothing of how soon another would have it.
+      return [dish.id, done ? Math.max(due, done.now) + rules.bearable : due + bearable(problem, dish, due)]
     }),
   )
   return (dish) => from.get(dish) ?? Number.POSITIVE_INFINITY
 }
 
 /** Vessels of each dish that a plan has not, or, unless `late` says that they will do, too late to be of use. */
-function outOf(problem: PlanProblem, plan: Plan, late = false): Map<string, number> {
+function outOf(problem: PlanProblem, plan: Plan, late: boolean): Map<string, number> {
   const left = new Map(problem.dishes.map((d) => [d.id, d.count]))
   const less = (id: string, count: number): void => void left.set(id, (left.get(id) ?? 0) - count)
   const useless = uselessFrom(problem, late)
@@ -65,7 +70,7 @@ function outOf(problem: PlanProblem, plan: Plan, late = false): Map<string, numb
   return new Map([...left].filter(([, count]) => count > 0))
 }
 
-function lackOf(problem: PlanProblem, plan: Plan, late = false): Lack {
+function lackOf(problem: PlanProblem, plan: Plan, late: boolean): Lack {
   const left = outOf(problem, plan, late)
   const without = problem.dishes.reduce((sum, dish) => sum + feedsOf({dish, count: left.get(dish.id) ?? 0}), 0)
   return {
@@ -77,7 +82,7 @@ function lackOf(problem: PlanProblem, plan: Plan, late = false): Lack {
   }
 }
 
-function lateIn(problem: PlanProblem, plan: Plan, willDo = false): number {
+function lateIn(problem: PlanProblem, plan: Plan, willDo: boolean): number {
   const useless = uselessFrom(problem, willDo)
   // What comes too late to be of use counts as left out.
   return minutesLate(
@@ -111,7 +116,7 @@ interface Trial {
   readonly late: boolean
 }
 
-function trialOf(problem: PlanProblem, plan: Plan, late = false): Trial {
+function trialOf(problem: PlanProblem, plan: Plan, late: boolean): Trial {
   return {plan, lack: lackOf(problem, plan, late), problem, late}
 }
 
@@ -128,11 +133,13 @@ class Trials {
   readonly #plan: Plan
   readonly #replan: Replan
   readonly #from: Settled | null
+  readonly #late: boolean
   readonly now: Lack
 
   /**
    * @param from The plan to go on from, where something is left out; all is planned anew without.
    * @param inHand On a day that has begun: try only what becomes of the plan in hand.
+   * @param late What comes too late to be of use will do, as anything does on a day that has begun, unless a fire is to be lit for it.
    */
   constructor(
     problem: PlanProblem,
@@ -141,12 +148,14 @@ class Trials {
     replan: Replan,
     from: Settled | null = null,
     inHand = false,
+    late = problem.done !== undefined,
   ) {
     this.#from = from
     this.#problem = problem
     this.#plan = plan
     this.#replan = replan
-    this.now = lackOf(problem, plan)
+    this.#late = late
+    this.now = lackOf(problem, plan, late)
     this.quick = {
       effort: 'quick',
       bare: true,
@@ -164,6 +173,7 @@ class Trials {
     return trialOf(
       problem,
       this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {}), ...(begun ? {from: begun} : {})}),
+      this.#late,
     )
   }
 
@@ -214,7 +224,7 @@ class Trials {
       kind,
       works: tried.possible,
       wood: tried.score.wood - this.#plan.score.wood,
-      late: lateIn(this.#problem, tried, kind === 'late') - this.now.late,
+      late: lateIn(this.#problem, tried, this.#late || kind === 'late') - this.now.late,
       say: speak(
         words,
         english((id) => titles.get(id) ?? id),
@@ -428,6 +438,79 @@ export function burnWays(
     outcome: {unit: 'phrases', phrases: [...phrases.slice(0, -1), ...hours, ...phrases.slice(-1)]},
   })
   return [trials.remedy(longer ? 'longer fire' : 'shorter fire', best.plan, words)]
+}
+
+/** Minutes for which another fire is tried to burn: as one that nobody planned is taken to, and longer where that is not enough. */
+export const BURNS_AGAIN = 45
+const BURNS_LONGER = 75
+
+/**
+ * What another fire would do for a day that has begun, whose fires are out and whose oven is too cool for all that was asked for. Tried by
+ * planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, and when all is that the plan still has for
+ * the day; and burning for longer where that leaves something out.
+ *
+ * @param problem The rest of the day, without such a fire.
+ * @param plan The plan for that.
+ * @param another The day's fires with another, lit at a time, minutes after midnight, and burning for so many minutes; null where it cannot
+ *   be lit then.
+ * @returns The best of them, where less is left out or it is far less late, and nothing that is in the oven comes out with less of its heat;
+ *   else nothing.
+ */
+export function againWays(
+  problem: PlanProblem,
+  plan: Plan,
+  another: (at: number, minutes: number) => FiringOption | null,
+  options: PlanOptions,
+  replan: Replan,
+): Remedy[] {
+  // A fire that has something hours after it was wanted is not worth its wood.
+  const trials = new Trials(problem, plan, options, replan, null, false, false)
+  const {now} = trials
+  const worst = Math.max(0, ...amiss(problem, plan).late.map(({drawn, wanted}) => drawn - wanted))
+  if (now.out === 0 && worst < FIRE_AGAIN) return []
+  const fired = (at: number, minutes: number): Trial | null => {
+    const fire = another(at, minutes)
+    if (!fire) return null
+    const trial = trials.plan({firings: [fire]})
+    const {lack, plan: tried} = trial
+    const better = now.out === 0 ? spares(lack, now) : helps(lack, now) && lack.without < now.without
+    return better && wantsInside(tried) <= wantsInside(plan) + LESS_DONE ? trial : null
+  }
+  const soonest = Math.max(
+    rules.tick * Math.ceil(problem.done!.now / rules.tick),
+    ...plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.alreadyIn ? [d.draw.likely] : []))),
+  )
+  const night = rules.nightFrom + 1440 * Math.ceil((soonest - rules.nightFrom) / 1440)
+  const drawn = plan.loads.flatMap((load) => load.dishes.map((d) => d.draw.likely))
+  const last = Math.max(soonest, ...drawn.filter((at) => at < night))
+  const tries: readonly ((best: Trial | null) => Trial | null)[] = [
+    () => fired(soonest, BURNS_AGAIN),
+    () => (last === soonest ? null : fired(last, BURNS_AGAIN)),
+    (best) => fired(best?.plan.fires?.at(-1)?.lit ?? soonest, BURNS_LONGER),
+  ]
+  const best = tries.reduce<Trial | null>((found, next) => {
+    if (found?.lack.out === 0) return found
+    const other = next(found)
+    return other && (!found || lessThan(other.lack, found.lack)) ? other : found
+  }, null)
+  const fire = best?.plan.fires?.at(-1)
+  if (!best || !fire) return []
+  const note = `fire again at ${clockText(fire.lit)} for ${writeDuration(fire.firing.burn)}`
+  const words = phrase('remedy fire again', {
+    at: {unit: 'clock', value: fire.lit},
+    raked: {unit: 'clock', value: fire.raked},
+    outcome: trials.outcome(best, true),
+    note,
+  })
+  return [{...trials.remedy('second fire', best.plan, words), note}]
+}
+
+/** Share of its heat by which what is in the oven may come out with less for another fire: less than anyone can tell. */
+const LESS_DONE = 0.02
+
+/** Shares of its heat that what is in the oven wants when it is drawn, in all. */
+function wantsInside({loads}: Plan): number {
+  return loads.flatMap(({dishes}) => dishes).reduce((sum, d) => sum + (d.alreadyIn ? 1 - Math.min(1, d.eased?.dose ?? 1) : 0), 0)
 }
 
 /** A dish of fewer vessels, which feed the fewer. */

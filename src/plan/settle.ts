@@ -32,7 +32,8 @@ export function settleFrom(
   tick: (share: number) => void,
 ): Settled {
   const {simulate} = options
-  const settled = simulate && !problem.done ? goneOnWith(problem, grid, jobs, from, options, simulate, tick) : null
+  const settled = simulate ? goneOnWith(problem, grid, jobs, from, options, simulate, tick) : null
   if (!settled) return settleBest(problem, grid, jobs, options, tick)
-  return setInMore(problem, grid, settled.whole?.() ?? settled, simulate!)
+  const whole = settled.whole?.() ?? settled
+  return problem.done ? whole : setInMore(problem, grid, whole, simulate!)
 }

@@ -199,6 +199,8 @@ export interface Remedy {
   readonly late: number
   readonly say: string
   readonly words: Phrase
+  /** What to note in the log for the rest of the day to be planned with it, where that takes no more than a note. */
+  readonly note?: string
 }
 
 /** A dish that is drawn after it is wanted, minutes after midnight. */

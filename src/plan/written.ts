@@ -321,9 +321,9 @@ const MANY = 12
 const FAR_TOO_MANY = 40
 
 /** A morning's plan that leaves something out, if not far too much: what would help is tried by going on from it. */
-function toGoOnFrom({done}: PlanProblem, settled: Settled): Settled | null {
+function toGoOnFrom(_: PlanProblem, settled: Settled): Settled | null {
   const {length} = settled.unplaced
-  return !done && length > 0 && length <= FAR_TOO_MANY ? settled : null
+  return length > 0 && length <= FAR_TOO_MANY ? settled : null
 }
 
 /** What was left out, a line a dish: why, with what it conflicts, and what would help. */

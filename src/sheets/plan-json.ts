@@ -80,6 +80,10 @@ const remedy = z.object({
   late: z.number().describe('further minutes late; less than 0 where it is less'),
   say: z.string(),
   words: phrase,
+  note: z
+    .string()
+    .optional()
+    .describe('what to note in the log for the rest of the day to be planned with it, where that takes no more'),
 })
 
 export const planFileSchema = z

@@ -188,6 +188,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'vault height': '{dishes}: {size} hoch, und das Gewölbe {room}',
   'too large': 'ein Gefäß ({vessel}) passt nicht auf diesen Herd',
   'remedy second fire': 'Ein zweites Feuer von {minutes} um {at}: {outcome}.',
+  'remedy fire again':
+    'Um {at} noch einmal anzünden, wenn nichts mehr im Ofen ist, und um {raked} ausräumen: {outcome}. Damit der Tag so geplant wird, „{note}“ aufschreiben.',
   'remedy earlier fire': 'Das Feuer um {at} anzünden lassen, {minutes} früher, als der Tag erlaubt: {outcome}.',
   'remedy longer fire': 'Das Feuer {minutes} länger brennen lassen, bis {at}, und das Holz dafür aufschreiben: {outcome}.',
   'remedy shorter fire':

@@ -1,0 +1,51 @@
+import {parseClock, parseDuration} from '../measure/quantity.js'
+
+/** A fire that is to be lit again later in the day, as a row of the log tells of it. */
+export interface FireToCome {
+  /** Minutes after midnight of the log's date; null: none is to be lit any more. */
+  readonly lit: number | null
+  /** Minutes that it is to burn; null where the row does not say. */
+  readonly burn: number | null
+}
+
+/** Minutes that such a fire may burn. */
+const BURNS = {least: 10, most: 720} as const
+
+/** What a row's words say of a fire to come: what it is, or what is wrong with it; null where they say nothing of one. */
+export type ReadFireToCome =
+  | {readonly ok: true; readonly fire: FireToCome}
+  | {readonly ok: false; readonly reason: string; readonly suggest: string}
+  | null
+
+/**
+ * Read "fire again at 3:15 pm", "light the fire again at 15:15 for 45 min" or "no fire again".
+ *
+ * @param words of a note
+ * @param noted when it was noted, minutes after midnight of the log's date
+ */
+export function fireToCome(words: string, noted: number): ReadFireToCome {
+  const told = words.replace(/\s+/g, ' ').trim()
+  if (/^(?:no (?:more )?fire again|not to be (?:lit|fired) again)$/i.test(told)) return {ok: true, fire: {lit: null, burn: null}}
+  const found = /^(?:(?:the )?fire(?: to be lit)?|light(?: the (?:fire|oven)| it)?|to be (?:lit|fired)) again\b(.*)$/i.exec(told)
+  if (!found) return null
+  const wrong = (reason: string): ReadFireToCome => ({
+    ok: false,
+    reason,
+    suggest:
+      'write “fire again at 3:15 pm” or “fire again at 3:15 pm for 45 min” of a fire to come, and “lit again” of one that is lit',
+  })
+  const [, time = '', length] = /^(?: at)? ?(.*?)(?:,? for (.+))?$/i.exec(found[1]!.replace(/^,/, '')) ?? []
+  if (time === '') return wrong('it does not say at what time')
+  const clock = parseClock(time)
+  if (!clock.ok) return wrong(clock.reason)
+  const dated = /day|tomorrow|morning|before/i.test(time)
+  const lit = clock.value + (dated ? 0 : 1440 * Math.max(0, Math.floor(noted / 1440)))
+  if (lit < noted) return wrong('that time has passed')
+  if (length === undefined) return {ok: true, fire: {lit, burn: null}}
+  const burn = parseDuration(length)
+  if (!burn.ok) return wrong(burn.reason)
+  const {low, high} = burn.value
+  if (low !== high || high < BURNS.least || high > BURNS.most)
+    return wrong(`it burns for one length of time, from ${BURNS.least} min to ${BURNS.most / 60} h`)
+  return {ok: true, fire: {lit, burn: high}}
+}
