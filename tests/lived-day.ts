@@ -1,5 +1,6 @@
 import type {DayFolder} from '../src/cli/day-folder.js'
-import type {FiringLog, LogRow} from '../src/oven/log.js'
+import {fireToCome} from '../src/oven/fire-again.js'
+import type {FiringLog, FurtherFire, LogRow} from '../src/oven/log.js'
 import type {OvenEvent, Reading} from '../src/oven/types.js'
 import {curveOf, doseNeeded, doseTable, whereIndex} from '../src/plan/curve.js'
 import {type MadePlan, planAgain, simulator} from '../src/plan/make.js'
@@ -23,17 +24,26 @@ export interface Lived {
   /** What the checker said of the plans made on the way. */
   readonly broken: readonly string[]
   readonly log: FiringLog
+  /** When fires were lit again, min after midnight. */
+  readonly fires: readonly number[]
 }
 
 /**
- * A day of one fire lived through by a baker who does what the plan says: tests the heat before everything that is to be set in, notes
+ * A day of one fire, or more where that is offered and taken up, lived through by a baker who does what the plan says: tests the heat before everything that is to be set in, notes
  * that, plans again, and sets in what is then to go in; draws when the plan has it drawn, and notes it all. The oven is as simulated, but
  * that it stores another share of the fire's heat than is believed.
  *
  * @param stored That share, 1 as believed.
  * @param late Minutes by which the fire is lit late.
+ * @param again The fire is lit again where the plan offers that.
  */
-export function lived(read: DayFolder, {plan: morning, problem, dishes}: MadePlan, stored: number, late: number): Lived {
+export function lived(
+  read: DayFolder,
+  {plan: morning, problem, dishes}: MadePlan,
+  stored: number,
+  late: number,
+  again = false,
+): Lived {
   const {oven, day} = read
   const as = (value: number): {low: number; likely: number; high: number} => ({low: value, likely: value, high: value})
   const truth = simulator({oven, parameters: {stored: as(stored), loss: as(1), coupling: as(1)}})
@@ -47,16 +57,18 @@ export function lived(read: DayFolder, {plan: morning, problem, dishes}: MadePla
   const inside: {readonly dish: string; readonly count: number; readonly at: number; readonly zone: string}[] = []
   const baked: Baked[] = []
   const broken: string[] = []
+  const further: FurtherFire[] = []
   const log = (): FiringLog => ({
     date: day.date,
     lit,
     raked: morning.raked + late,
     wood: morning.firing.wood,
+    ...(further.length > 0 ? {further: [...further]} : {}),
     rows: [...rows],
     readings: [...readings],
     doors: [],
   })
-  const note = (at: number, row: Pick<LogRow, 'what'> & Partial<LogRow>): void => {
+  const noted = (at: number, row: Pick<LogRow, 'what'> & Partial<LogRow>): void => {
     rows.push({line: 9 + rows.length, at, elapsed: at - lit, text: row.what, note: '', ...row})
   }
   const open = (at: number): void => {
@@ -69,7 +81,7 @@ export function lived(read: DayFolder, {plan: morning, problem, dishes}: MadePla
       false,
     )
   const replanned = (now: number): Plan => {
-    const {plan} = planAgain({oven, day, now, options: {effort: 'quick'}}, problem, morning, log())
+    const {plan} = planAgain({oven, day, now, options: again ? {} : {effort: 'quick'}}, problem, morning, log())
     broken.push(...plan.messages.flatMap(({rule, reason}) => (rule.startsWith('checker') ? [`${now}: ${reason}`] : [])))
     return plan
   }
@@ -77,7 +89,7 @@ export function lived(read: DayFolder, {plan: morning, problem, dishes}: MadePla
     const {floor, step} = real()
     const value = floor.likely[Math.round((at - lit) / step)]!
     readings.push({minutes: at - lit, kind: 'floor', value})
-    note(at, {what: 'reading', kind: 'floor', value})
+    noted(at, {what: 'reading', kind: 'floor', value})
   }
   let plan = morning
   let now = morning.raked + late
@@ -91,30 +103,47 @@ export function lived(read: DayFolder, {plan: morning, problem, dishes}: MadePla
   for (let opening = 0; opening < 60; opening++) {
     const setIn = Math.min(...toCome().map(({at}) => at + (plan === morning ? late : 0)))
     const draw = Math.min(...inside.map(drawAt))
-    now = Math.max(now, Math.min(setIn, draw))
+    const fire = plan === morning ? undefined : plan.fires?.[1 + further.length]
+    now = Math.max(now, Math.min(setIn, draw, fire?.lit ?? Number.POSITIVE_INFINITY))
     if (!Number.isFinite(now)) break
+    if (fire && now >= fire.lit && inside.length === 0) {
+      const {firing} = fire
+      loads.push({minutes: now - lit, kind: 'fire', firing})
+      further.push({lit: now, raked: now + firing.burn, wood: firing.wood})
+      now += firing.burn + firing.soak
+      plan = replanned(now)
+      continue
+    }
     for (const one of inside.filter((part) => drawAt(part) <= now)) {
       inside.splice(inside.indexOf(one), 1)
       const {need, file} = dishOf(one.dish)
       const table = doseTable(curveOf(real(), oven.ambient ?? 20), whereIndex(one.zone), need.done)
       const dose = table[Math.round(now - lit)]! - table[Math.round(one.at - lit)]!
       baked.push({dish: one.dish, count: one.count, at: one.at, drawn: now, share: dose / doseNeeded(need)})
-      note(now, {what: 'drawn', dish: slugOf(file), count: one.count})
+      noted(now, {what: 'drawn', dish: slugOf(file), count: one.count})
       open(now)
     }
     if (setIn > now) continue
     test(now)
     plan = replanned(now)
+    const note = plan.ways?.find((way) => way.note !== undefined)?.note
+    if (again && note !== undefined) {
+      const read = fireToCome(note, now)
+      if (!read?.ok) throw new Error(note)
+      noted(now, {what: 'note', text: note, again: read.fire})
+      plan = replanned(now)
+      if (plan.fires![1 + further.length]!.lit <= now) continue
+    }
     for (const load of toCome().filter(({at}) => at <= now + 3))
       for (const {dish, count, zone, alreadyIn} of load.dishes) {
         if (alreadyIn) continue
         inside.push({dish, count, at: now, zone: zone ?? 'across'})
         loads.push(loadEvent(dishOf(dish), count, now - lit))
-        note(now, {what: 'set in', dish: slugOf(dishOf(dish).file), count})
+        noted(now, {what: 'set in', dish: slugOf(dishOf(dish).file), count})
         open(now)
       }
     plan = replanned(now)
     now++
   }
-  return {baked, broken, log: log()}
+  return {baked, broken, log: log(), fires: further.map((fire) => fire.lit)}
 }

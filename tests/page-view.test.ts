@@ -99,7 +99,12 @@ describe('a plan on the page', {timeout: 120_000}, () => {
     const helped = left.unplaced.some(({remedies}) => remedies.length > 0)
     if (left.ways !== null || !helped) expect(left.ways?.lead).toMatch(/Was dem Tag helfen würde|Keiner der versuchten Auswege/)
     for (const {reason, remedies} of left.unplaced)
-      for (const line of [reason, ...remedies, ...(left.ways?.lines ?? []).map(({say}) => say), ...left.late.map((one) => one.times)])
+      for (const line of [
+        reason,
+        ...remedies,
+        ...(left.ways?.lines ?? []).map(({say}) => say),
+        ...left.late.map((one) => one.times),
+      ])
         expect(line).not.toMatch(/\b(?:the|wants|everything|fits|longer|leave|all)\b/i)
   })
 

@@ -100,8 +100,8 @@ export function withFireToCome(oven: OvenSpec, plan: Plan, log: FiringLog): Plan
   if (!row) return plan
   const {lit, burn} = row.again!
   const [first, ...meant] = plan.fires ?? [plan]
-  // Those that were lit before it was noted are what they were.
-  const before = (log.further ?? []).filter((fire) => fire.lit <= row.at).length
+  // Those that were lit before it was noted are what they were; one lit at that minute is the one that was to be.
+  const before = (log.further ?? []).filter((fire) => fire.lit < row.at).length
   const fireOf = (at: number, firing: Firing): NonNullable<Plan['fires']>[number] => ({
     lit: at,
     raked: at + firing.burn,

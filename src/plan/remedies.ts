@@ -120,10 +120,11 @@ function trialOf(problem: PlanProblem, plan: Plan, late: boolean): Trial {
   return {plan, lack: lackOf(problem, plan, late), problem, late}
 }
 
-/** How else a day is planned: in another oven, or lit so many minutes sooner. */
+/** How else a day is planned: in another oven, lit so many minutes sooner, or all anew though there is a plan to go on from. */
 interface Otherwise {
   readonly simulate?: Simulate | undefined
   readonly sooner?: number
+  readonly anew?: boolean
 }
 
 /** Tries changed days on the simulated oven and says what comes of them. */
@@ -166,9 +167,9 @@ class Trials {
   }
 
   /** The day with something changed, planned shortly. */
-  plan(change: Partial<PlanProblem>, {simulate = this.quick.simulate, sooner = 0}: Otherwise = {}): Trial {
+  plan(change: Partial<PlanProblem>, {simulate = this.quick.simulate, sooner = 0, anew = false}: Otherwise = {}): Trial {
     const problem = {...this.#problem, ...change}
-    const from = this.#from
+    const from = anew ? null : this.#from
     const begun = from && {...from, model: {...from.model, lit: from.model.lit - sooner}}
     return trialOf(
       problem,
@@ -706,7 +707,9 @@ export function remediesOf(
     }
     if (missing.length <= FEW && (rule === undefined || rule === 'room')) {
       // What stands in front of what is drawn first need only be out of the way for as long as that takes.
-      const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))})
+      const shifted = problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))
+      // On a day that has begun that is for moving others as well.
+      const tried = trials.plan({dishes: shifted}, {anew: problem.done !== undefined})
       const past = check(problem, tried.plan).filter((v) => v.rule === 'reach')
       const [move, then, ...further] = [...new Set(past.map((v) => v.at!))].sort((a, b) => a - b)
       if (move !== undefined && further.length === 0 && gives(tried.lack))

@@ -188,7 +188,7 @@ export function write(
   const earnest = options.effort !== 'quick' && !options.bare && !problem.done && options.simulate !== undefined
   const unplaced = [...loneOnes, ...unplacedOf(problem, grid, settled, plan, options, replan)]
   const waysIn = (lacks: boolean): Pick<Plan, 'ways'> => {
-    const from = toGoOnFrom(problem, settled)
+    const from = toGoOnFrom(settled)
     const ways = lacks ? waysOf(problem, plan, options, replan, from) : []
     const hot = ways.some(({kind}) => kind === 'second fire') ? null : fireForHot(problem, plan, options, replan, from)
     return lacks || hot ? {ways: [...ways, ...(hot ? [hot] : [])]} : {}
@@ -320,8 +320,8 @@ const MANY = 12
 /** Dishes without a place above which it is told of all alike that they are far too many, and ways out are not tried one by one. */
 const FAR_TOO_MANY = 40
 
-/** A morning's plan that leaves something out, if not far too much: what would help is tried by going on from it. */
-function toGoOnFrom(_: PlanProblem, settled: Settled): Settled | null {
+/** A plan that leaves something out, if not far too much: what would help is tried by going on from it. */
+function toGoOnFrom(settled: Settled): Settled | null {
   const {length} = settled.unplaced
   return length > 0 && length <= FAR_TOO_MANY ? settled : null
 }
@@ -376,7 +376,7 @@ function unplacedOf(
   }
   const remedies = found
     ? remediesOf(problem, plan, missing, found, options, replan, {
-        from: toGoOnFrom(problem, settled),
+        from: toGoOnFrom(settled),
         hindered,
         lateWith,
         nightly,
