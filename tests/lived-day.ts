@@ -3,7 +3,7 @@ import {fireToCome} from '../src/oven/fire-again.js'
 import type {FiringLog, FurtherFire, LogRow} from '../src/oven/log.js'
 import type {OvenEvent, Reading} from '../src/oven/types.js'
 import {curveOf, doseNeeded, doseTable, whereIndex} from '../src/plan/curve.js'
-import {type MadePlan, planAgain, simulator} from '../src/plan/make.js'
+import {type Corrections, type MadePlan, planAgain, simulator} from '../src/plan/make.js'
 import {doorEvents, loadEvent} from '../src/plan/response.js'
 import type {Plan} from '../src/plan/types.js'
 import {slugOf} from '../src/scale/slug.js'
@@ -58,6 +58,7 @@ export function lived(
   const baked: Baked[] = []
   const broken: string[] = []
   const further: FurtherFire[] = []
+  const known: Corrections = new Map()
   const log = (): FiringLog => ({
     date: day.date,
     lit,
@@ -81,7 +82,9 @@ export function lived(
       false,
     )
   const replanned = (now: number): Plan => {
-    const {plan} = planAgain({oven, day, now, options: again ? {} : {effort: 'quick'}}, problem, morning, log())
+    // Once the fire has been lit again no way out is looked for.
+    const looks = again && further.length === 0
+    const {plan} = planAgain({oven, day, now, options: looks ? {} : {effort: 'quick'}}, problem, morning, log(), [], known)
     broken.push(...plan.messages.flatMap(({rule, reason}) => (rule.startsWith('checker') ? [`${now}: ${reason}`] : [])))
     return plan
   }

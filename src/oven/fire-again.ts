@@ -35,17 +35,17 @@ export function fireToCome(words: string, noted: number): ReadFireToCome {
       'write “fire again at 3:15 pm” or “fire again at 3:15 pm for 45 min” of a fire to come, and “lit again” of one that is lit',
   })
   const [, time = '', length] = /^(?: at)? ?(.*?)(?:,? for (.+))?$/i.exec(found[1]!.replace(/^,/, '')) ?? []
-  if (time === '') return wrong('it does not say at what time')
+  if (time === '') return wrong(`“${told}” does not say at what time`)
   const clock = parseClock(time)
   if (!clock.ok) return wrong(clock.reason)
   const dated = /day|tomorrow|morning|before/i.test(time)
   const lit = clock.value + (dated ? 0 : 1440 * Math.max(0, Math.floor(noted / 1440)))
-  if (lit < noted) return wrong('that time has passed')
+  if (lit < noted) return wrong(`“${told}”: that time has passed`)
   if (length === undefined) return {ok: true, fire: {lit, burn: null}}
   const burn = parseDuration(length)
   if (!burn.ok) return wrong(burn.reason)
   const {low, high} = burn.value
   if (low !== high || high < BURNS.least || high > BURNS.most)
-    return wrong(`it burns for one length of time, from ${BURNS.least} min to ${BURNS.most / 60} h`)
+    return wrong(`“${told}”: a fire burns for one length of time, from ${BURNS.least} min to ${BURNS.most / 60} h`)
   return {ok: true, fire: {lit, burn: high}}
 }

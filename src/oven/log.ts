@@ -289,13 +289,7 @@ export function readLog(
             `write “${meant}” if that is meant`,
           )
         if (toCome && !toCome.ok)
-          say(
-            offset(isNote ? where.value : where.reading),
-            'warning',
-            'log-reading',
-            `“${words.trim()}” is kept as words, and tells of no fire: ${toCome.reason}`,
-            toCome.suggest,
-          )
+          say(offset(isNote ? where.value : where.reading), 'warning', 'log-reading', toCome.reason, toCome.suggest)
         rows.push({...basis, what: 'note', ...(toCome?.ok ? {again: toCome.fire} : {})})
         continue
       }

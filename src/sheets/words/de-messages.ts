@@ -702,6 +702,20 @@ export const deMessages: Book['sentences'] = [
     'beim nächsten Öffnen nachsehen, wo sie stehen, und aufschreiben, was anders als geplant eingeschossen oder ausgezogen wurde',
   ],
   ['“{words}” is kept as words, and tells of no fire', '„{words}“ bleibt als Worte stehen und sagt von keinem Feuer'],
+  ['“{words}” does not say at what time', '„{words}“ sagt nicht, um welche Zeit'],
+  ['“{words}”: that time has passed', '„{words}“: Diese Zeit ist vorbei'],
+  [
+    '“{words}”: a fire burns for one length of time, from 10 min to 12 h',
+    '„{words}“: Ein Feuer brennt eine bestimmte Zeit, von 10 Min. bis 12 Std.',
+  ],
+  [
+    'write “fire again at 3:15 pm” or “fire again at 3:15 pm for 45 min” of a fire to come, and “lit again” of one that is lit',
+    '„fire again at 3:15 pm“ oder „fire again at 3:15 pm for 45 min“ von einem Feuer schreiben, das noch kommt, und „lit again“ von einem, das brennt',
+  ],
+  [
+    'write when it was decided too, such as “12:30 pm fire again at 3:15 pm”',
+    'auch schreiben, wann es beschlossen wurde, etwa „12:30 pm fire again at 3:15 pm“',
+  ],
   ['write “{words}” if that is meant', '„{words}“ schreiben, wenn das gemeint ist'],
   ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
   ['“{time}” has not come yet', '„{time}“ ist noch nicht gekommen'],

@@ -1,0 +1,138 @@
+import {beforeAll, describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
+import {fireToCome} from '../src/oven/fire-again.js'
+import type {FiringLog, LogRow} from '../src/oven/log.js'
+import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
+import type {Plan} from '../src/plan/types.js'
+import {waysTold} from '../src/sheets/phrases.js'
+import {styleOf} from '../src/sheets/style-of.js'
+import {lived} from './lived-day.js'
+
+/**
+ * The demo's day, invented, in an oven that is far cooler than it was believed to be. What is asked is that what is offered comes true, and
+ * that the plan agrees with itself: no outside fact.
+ */
+const read = readDayFolder('corpus-demo')
+let made: MadePlan
+beforeAll(() => {
+  made = makePlan({oven: read.oven, day: read.day, receipts: read.receipts})
+})
+
+/** Minutes after the oven is ready of a reading of the floor, and °C by which it is off what the plan expects. */
+const at = (after: number): number => made.plan.ready + after
+function again(after: number, off: number, {rows = [], quick = false}: {rows?: readonly LogRow[]; quick?: boolean} = {}) {
+  const {plan, problem} = made
+  const minutes = at(after) - plan.lit
+  const value = plan.forecast.floor.likely[Math.round(minutes / plan.forecast.step)]! + off
+  const log: FiringLog = {
+    date: read.day.date,
+    lit: plan.lit,
+    raked: plan.raked,
+    wood: plan.firing.wood,
+    rows,
+    readings: [{minutes, kind: 'floor', value}],
+    doors: [],
+  }
+  const options = quick ? ({effort: 'quick'} as const) : {}
+  return planAgain({oven: read.oven, day: read.day, now: at(after), options}, problem, plan, log)
+}
+const noted = (when: number, words: string): LogRow => {
+  const told = fireToCome(words, when)
+  if (!told?.ok) throw new Error(words)
+  return {line: 9, at: when, elapsed: when - made.plan.lit, what: 'note', text: words, note: '', again: told.fire}
+}
+const lastFire = ({fires}: Plan): NonNullable<Plan['fires']>[number] => fires!.at(-1)!
+const doneInside = ({loads}: Plan): number[] =>
+  loads.flatMap((load) => load.dishes.flatMap((d) => (d.alreadyIn ? [d.eased?.dose ?? 1] : [])))
+
+describe('an oven too cool for all that was asked for, its fire out', {timeout: 120_000}, () => {
+  it.each([
+    [20, -40],
+    [180, -20],
+  ])('is offered another fire %i min after it was ready, and what is offered comes true', (after, off) => {
+    const {plan, problem} = again(after, off)
+    expect(plan.unplaced.length).toBeGreaterThan(0)
+    const [way, ...more] = plan.ways!
+    expect(more).toEqual([])
+    expect(way).toMatchObject({kind: 'second fire', works: true})
+    const before = new Set(plan.loads.flatMap((load) => load.dishes.map((d) => d.dish)))
+    const taken = again(after, off, {rows: [noted(at(after), way!.note!)]})
+    expect(taken.plan.unplaced).toEqual([])
+    for (const {dish} of plan.unplaced) expect(before).not.toContain(dish)
+    const fire = lastFire(taken.plan)
+    expect(taken.plan.fires).toHaveLength(2)
+    expect(fire.lit).toBeGreaterThanOrEqual(at(after))
+    expect(fire.firing.wood).toBeCloseTo(way!.wood, 6)
+    // Nothing is in the oven while it burns, and what is in it now has as much of its heat as without.
+    for (const load of taken.plan.loads)
+      for (const d of load.dishes) expect(load.at >= fire.raked || d.draw.likely <= fire.lit, d.dish).toBe(true)
+    const [without, withIt] = [doneInside(plan), doneInside(taken.plan)]
+    withIt.forEach((dose, i) => {
+      expect(dose).toBeGreaterThan(without[i]! - 0.05)
+    })
+    expect(taken.plan.messages.filter(({rule}) => rule.startsWith('checker'))).toEqual([])
+    expect(taken.plan.steps.filter(({action, at: when}) => action === 'light' && when === fire.lit)).toHaveLength(1)
+    // It is told in the reader's language, and what is to be noted in the log's own words.
+    for (const [language, words] of [
+      ['en', /^Light the fire again at .*everything fits.*note “fire again at .+ for 45 min”\.$/],
+      ['de', /noch einmal anzünden.*„fire again at .+ for 45 min“ aufschreiben\.$/],
+    ] as const)
+      expect(waysTold(plan, problem, styleOf({language}))!.lines.join()).toMatch(words)
+  })
+
+  it('is offered none where all has its place in time, nor for the moment at the oven, which the full plan follows', () => {
+    expect(again(20, 0).plan.ways).toBeUndefined()
+    expect(again(20, -5).plan.ways).toBeUndefined()
+    expect(again(20, -40, {quick: true}).plan.ways).toBeUndefined()
+  })
+
+  it('has the fire put off by a later note, and given up by another', () => {
+    const first = noted(at(15), 'fire again at 10 am')
+    const later = again(20, -40, {rows: [first, noted(at(20), 'fire again at 10:30 am for 1 h')], quick: true})
+    expect(lastFire(later.plan)).toMatchObject({lit: 630, raked: 690, firing: {burn: 60}})
+    expect(later.plan.fires).toHaveLength(2)
+    const none = again(20, -40, {rows: [first, noted(at(20), 'no fire again')], quick: true})
+    expect(none.plan.fires).toHaveLength(1)
+  })
+
+  it('has the whole day baked where it is taken up, in an oven that stores a fifth less heat than was believed', () => {
+    const {baked, fires, broken} = lived(read, made, 0.8, 0, true)
+    expect(baked.reduce((sum, {count}) => sum + count, 0)).toBe(made.dishes.reduce((sum, dish) => sum + dish.count, 0))
+    expect(fires).toHaveLength(1)
+    for (const {share} of baked) expect(share).toBeGreaterThan(0.8)
+    expect(broken).toEqual([])
+  })
+})
+
+describe('a note of a fire to come', () => {
+  it.each([
+    ['fire again at 3:15 pm', {lit: 915, burn: null}],
+    ['Light the fire again at 15:15 for 1 h 15 min', {lit: 915, burn: 75}],
+    ['to be lit again at 3:15 pm, for 45 min', {lit: 915, burn: 45}],
+    ['fire again next day 6 am', {lit: 1800, burn: null}],
+    ['no fire again', {lit: null, burn: null}],
+  ])('is read: %s', (words, fire) => {
+    expect(fireToCome(words, 700)).toEqual({ok: true, fire})
+  })
+
+  it('of the second day is of that day', () => {
+    expect(fireToCome('fire again at 9 am', 1440 + 500)).toEqual({ok: true, fire: {lit: 1440 + 540, burn: null}})
+  })
+
+  it.each([
+    ['fire again', /at what time/],
+    ['fire again at 11 am', /has passed/],
+    ['fire again at half past', /not a time of day/],
+    ['fire again at 3 pm for 5 min', /from 10 min to 12 h/],
+    ['fire again at 3 pm for 45 to 60 min', /one length of time/],
+    ['fire again at 3 pm for a while', /length of time/],
+  ])('that cannot be is told, with what to write: %s', (words, reason) => {
+    const told = fireToCome(words, 700)
+    expect(told).toMatchObject({ok: false, reason: expect.stringMatching(reason)})
+    expect(told).toHaveProperty('suggest', expect.stringContaining('“fire again at 3:15 pm”'))
+  })
+
+  it.each(['lit again', 'the fire was poor', 'raked again', 'oven fired'])('is none of those: %s', (words) => {
+    expect(fireToCome(words, 700)).toBeNull()
+  })
+})
