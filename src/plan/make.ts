@@ -237,7 +237,7 @@ const inTurn = (a: LogRow, b: LogRow): number => a.at - b.at || a.line - b.line
 
 /**
  * The readings of the oven that has baked at which the day was planned again before now: those that nothing else was read after for some
- * while, and those after which something was set in.
+ * while, and those after which something was set in. And when a fire to come was decided upon.
  */
 function momentsOf(log: FiringLog, plan: Plan, now: number): LogRow[] {
   const raked = log.raked ?? log.lit! + plan.raked - plan.lit
@@ -247,7 +247,7 @@ function momentsOf(log: FiringLog, plan: Plan, now: number): LogRow[] {
   return rows.filter((row, i) => {
     if (row.again) return now > row.at
     if (row.what !== 'reading') return false
-    const next = rows.slice(i + 1).find((r) => r.what === 'reading')?.at ?? now
+    const next = rows.slice(i + 1).find((r) => r.again || r.what === 'reading')?.at ?? now
     return rows[i + 1]?.what === 'set in' || (next - row.at >= TOGETHER && now - row.at >= TOGETHER)
   })
 }
@@ -315,9 +315,12 @@ function correct(
     const late = last ? last.at - last.planned - shiftAt(last.planned) : 0
     return planned + shiftAt(planned) + Math.max(0, late)
   }
-  // A second fire is lit at its hour, or as soon after as what was set in before it is out.
+  // A second fire is lit at its hour, or as soon after as what was set in before it is out. What was planned without it, and is not in yet,
+  // makes way for it.
+  const makesWay = before.fires?.[1]?.lit !== plan.fires?.[1]?.lit
   const outs = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut, lostAt}) => {
     if (plannedIn >= second && (saidIn ?? second) >= second) return []
+    if (makesWay && saidIn === undefined && presumed(plannedIn) > now - rules.tick) return []
     const thought = draw < second ? presumed(draw) : Number.NEGATIVE_INFINITY
     return lostAt ?? saidOut ?? Math.max(thought, (saidIn ?? Number.NEGATIVE_INFINITY) + draw - plannedIn)
   })
@@ -347,9 +350,10 @@ function correct(
     planned < meantSecond || !Number.isFinite(secondAt) ? lit - morning.lit : Math.max(0, secondAt - meantSecond)
   const later = (planned: number, first: number | undefined): number =>
     Math.max(presumed(planned), first === undefined ? Number.NEGATIVE_INFINITY : first + sinceMorning(first))
-  // What was to go in at an opening of which the log tells went in then.
+  // What was to go in at an opening of which the log tells went in then, unless that was so long before that one went in alone.
   const laterIn = (planned: number, first: number | undefined): number => {
-    const same = told.flatMap((one) => (one.planned === planned ? [one.at] : []))
+    const soonest = presumed(planned) - ABOUT_THEN
+    const same = told.flatMap((one) => (one.planned === planned && one.at >= soonest ? [one.at] : []))
     return same.length > 0 ? Math.max(...same) : later(planned, first)
   }
   const since = testedSince(log, now)
@@ -513,7 +517,7 @@ const isNight = (from: number, to: number): boolean =>
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 
-/** Minutes by which a later fire may have been lit before its hour. */
+/** Minutes by which a later fire may have been lit before its hour, or an opening been before its own. */
 const ABOUT_THEN = 30
 
 /** Minutes by which a load has to go in otherwise than at its time to be told as a reason. */
