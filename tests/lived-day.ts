@@ -112,8 +112,10 @@ export function lived(
     if (fire && now >= fire.lit && inside.length === 0) {
       const {firing} = fire
       loads.push({minutes: now - lit, kind: 'fire', firing})
-      further.push({lit: now, raked: now + firing.burn, wood: firing.wood})
-      now += firing.burn + firing.soak
+      noted(now, {what: 'note', text: 'lit again', refired: 'lit'})
+      now += firing.burn
+      further.push({lit: now - firing.burn, raked: now, wood: firing.wood})
+      noted(now, {what: 'note', text: 'raked again', refired: 'raked'})
       plan = replanned(now)
       continue
     }

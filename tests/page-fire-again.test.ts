@@ -35,6 +35,7 @@ describe.skipIf(!hasBrowser)('an oven too cool for its bread', {timeout: 240_000
       .waitFor({timeout: 60_000})
     await page.getByText('Light the fire again.').first().waitFor({timeout: 120_000})
     await offer.waitFor({state: 'detached', timeout: 60_000})
+    expect(await page.getByRole('region', {name: 'Without a place'}).count()).toBe(0)
     // A note that the plan goes by is no words only.
     expect(await page.getByText('In words only').count()).toBe(0)
     await context.close()

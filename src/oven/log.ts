@@ -55,6 +55,8 @@ export interface LogRow {
   readonly open?: number
   /** What a note says of a fire that is to be lit again. */
   readonly again?: FireToCome
+  /** What a note says was done to a fire that was lit again. */
+  readonly refired?: 'lit' | 'raked' | 'wood'
   readonly text: string
   readonly note: string
 }
@@ -290,7 +292,7 @@ export function readLog(
           )
         if (toCome && !toCome.ok)
           say(offset(isNote ? where.value : where.reading), 'warning', 'log-reading', toCome.reason, toCome.suggest)
-        rows.push({...basis, what: 'note', ...(toCome?.ok ? {again: toCome.fire} : {})})
+        rows.push({...basis, what: 'note', ...(toCome?.ok ? {again: toCome.fire} : {}), ...(told ? {refired: told.what} : {})})
         continue
       }
       const parsed = parseReading(`${kind} ${text}`)

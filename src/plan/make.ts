@@ -237,20 +237,23 @@ const inTurn = (a: LogRow, b: LogRow): number => a.at - b.at || a.line - b.line
 
 /**
  * The readings of the oven that has baked at which the day was planned again before now: those that nothing else was read after for some
- * while, and those after which something was set in. And when a fire to come was decided upon.
+ * while, and those after which something was set in. And when a fire to come was decided upon, and one was lit again and raked out.
  */
 function momentsOf(log: FiringLog, plan: Plan, now: number): LogRow[] {
   const raked = log.raked ?? log.lit! + plan.raked - plan.lit
   const rows = log.rows
-    .filter((r) => r.at <= now && (r.again || r.what === 'set in' || (r.what === 'reading' && r.at >= raked)))
+    .filter((r) => r.at <= now && (ofFire(r) || r.what === 'set in' || (r.what === 'reading' && r.at >= raked)))
     .sort(inTurn)
   return rows.filter((row, i) => {
-    if (row.again) return now > row.at
+    if (ofFire(row)) return now > row.at
     if (row.what !== 'reading') return false
-    const next = rows.slice(i + 1).find((r) => r.again || r.what === 'reading')?.at ?? now
+    const next = rows.slice(i + 1).find((r) => ofFire(r) || r.what === 'reading')?.at ?? now
     return rows[i + 1]?.what === 'set in' || (next - row.at >= TOGETHER && now - row.at >= TOGETHER)
   })
 }
+
+/** A row that tells of another fire: that it is to be lit, or was, or is raked out. */
+const ofFire = ({again, refired}: LogRow): boolean => again !== undefined || refired === 'lit' || refired === 'raked'
 
 /** The log as it stood when one of its rows was noted. */
 function toldBy(log: FiringLog, last: LogRow): FiringLog {
@@ -296,7 +299,11 @@ function correct(
   const parts = toldOf({...plan, loads: [...plan.loads, ...missingOf(plan, morning, log, byId)]}, log, byId)
   // A fire lit late moves everything the log does not tell of by as much, and a second one all that comes after it; lit early, it
   // brings nothing forward that waits for its hour.
-  const second = plan.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
+  const hour = plan.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
+  // A fire that was decided upon has the hour that it was given, whatever the plan was late till then.
+  const decided = before.fires?.[1]?.lit !== plan.fires?.[1]?.lit
+  /** In the plan's own times, from when on it counts on a second fire's heat. */
+  const second = decided ? hour - (lit - plan.lit) : hour
   const shiftAt = (planned: number): number => (planned < second ? lit - plan.lit : Math.max(0, secondAt - second))
   // So does what the log says was done late, for what it does not tell of and comes after on the same fire.
   const told = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut}) =>
@@ -317,22 +324,21 @@ function correct(
   }
   // A second fire is lit at its hour, or as soon after as what was set in before it is out. What was planned without it, and is not in yet,
   // makes way for it.
-  const makesWay = before.fires?.[1]?.lit !== plan.fires?.[1]?.lit
   const outs = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut, lostAt}) => {
-    if (plannedIn >= second && (saidIn ?? second) >= second) return []
-    if (makesWay && saidIn === undefined && presumed(plannedIn) > now - rules.tick) return []
+    if (plannedIn >= second && (saidIn ?? hour) >= hour) return []
+    if (decided && saidIn === undefined && presumed(plannedIn) > now - rules.tick) return []
     const thought = draw < second ? presumed(draw) : Number.NEGATIVE_INFINITY
     return lostAt ?? saidOut ?? Math.max(thought, (saidIn ?? Number.NEGATIVE_INFINITY) + draw - plannedIn)
   })
   // What was to go in on its heat, and did about then, tells that it was lit long enough before.
-  const lasts = plan.fires?.[1] ? plan.fires[1].ready - second : 0
+  const lasts = plan.fires?.[1] ? plan.fires[1].ready - hour : 0
   const atLatest = Math.min(
     ...told.flatMap(({planned, at, setIn}) =>
-      setIn && planned >= second && at - lasts >= second - ABOUT_THEN ? [at - lasts] : [],
+      setIn && planned >= second && at - lasts >= hour - ABOUT_THEN ? [at - lasts] : [],
     ),
   )
   const onTick = (at: number): number => Math.ceil(at / rules.tick) * rules.tick
-  const byPlan = Math.min(atLatest, Math.max(second, ...outs.map(onTick)))
+  const byPlan = Math.min(atLatest, Math.max(hour, ...outs.map(onTick)))
   // What went in on its heat was set in on some; and at night, or where nothing waits for it, nobody lights one.
   const wanted = parts.some(({at, saidIn, lostAt}) => at >= second && saidIn === undefined && lostAt === undefined)
   const mayBe = !log.further && byPlan <= now && now < rules.nightFrom && wanted && !Number.isFinite(atLatest)
