@@ -507,7 +507,12 @@ function missingOf(plan: Plan, morning: Plan, log: FiringLog, dishes: ReadonlyMa
   const has = partsByDish(plan.loads)
   const setIn = (id: string): boolean => {
     const dish = dishes.get(id)
-    return dish !== undefined && log.rows.some((row) => row.what === 'set in' && isOf(row, dish))
+    const rows = dish ? log.rows.filter((row) => row.what === 'set in' && isOf(row, dish)) : []
+    if (rows.length === 0) return false
+    // Several dishes of a day may go by one name: what the plan has of it went in first.
+    const named = [...dishes.values()].filter((other) => rows.some((row) => isOf(row, other)))
+    const planned = named.flatMap(({id: other}) => has.get(other) ?? []).reduce((sum, {count}) => sum + count, 0)
+    return planned === 0 || rows.reduce((sum, {count}) => sum + (count ?? 0), 0) > planned
   }
   return morning.loads.flatMap((load) => {
     const lost = load.dishes.filter((d) => !has.has(d.dish) && setIn(d.dish))
