@@ -292,12 +292,16 @@ class Agreement {
     return best
   }
 
-  /** The same rest of a day with its doughs set in when they have risen, where that breaks nothing else. */
+  /** The same rest of a day with its doughs set in nearer to when they have risen, where that holds. */
   #risen(seen: Seen): Seen {
     const layout = this.#layout
     layout.judge()
-    if (!this.#jobs.some((_, u) => layout.placed[u] && !layout.fixed[u] && layout.unfit(u))) return seen
-    return this.#changed(seen, fitDoughs) ?? seen
+    const unfit = (): number =>
+      this.#jobs.reduce((sum, _, u) => sum + (layout.placed[u] && !layout.fixed[u] ? layout.unfitBy(u) : 0), 0)
+    const before = unfit()
+    if (before === 0) return seen
+    const other = this.#changed(seen, fitDoughs)
+    return other && unfit() < before ? other : this.#cheaper(seen, other)
   }
 
   /** The same rest of a day with what is late set in at another hour, where that holds and comes to less. */
@@ -312,10 +316,15 @@ class Agreement {
         this.#onFloor(seen, {heat: 2, rounds: this.#rounds, seed: 862})
         return true
       })
+    return this.#cheaper(seen, other)
+  }
+
+  /** Of what was seen to be good and what was made of it, the second where that comes to less and no more is given up for it. */
+  #cheaper(seen: Seen, other: Seen | null): Seen {
     if (!other) return seen
     const better = this.#proof.settle(other).total < this.#proof.settle(seen).total && other.givenUp <= seen.givenUp
     if (better) return other
-    layout.restore(seen.laid, seen.lit)
+    this.#layout.restore(seen.laid, seen.lit)
     return seen
   }
 

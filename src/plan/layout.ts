@@ -1065,10 +1065,10 @@ export class Layout {
     return this.#own[4 * u + 1]! >= this.#goal[u]!
   }
 
-  /** True where a job's dough has not risen when it is set in, or has waited too long. */
-  unfit(u: number): boolean {
+  /** What it costs that a job's dough has not risen when it is set in, or has waited too long (`amissBy`). */
+  unfitBy(u: number): number {
     const risen = this.#risen[u]
-    return risen !== undefined && amissBy(risen, this.lit + this.phase + this.s[u]! * rules.tick) > 0
+    return risen === undefined ? 0 : amissBy(risen, this.lit + this.phase + this.s[u]! * rules.tick)
   }
 
   /** Minutes by which a job is drawn later than it is wanted, beyond what the plan that was followed had. */

@@ -103,7 +103,7 @@ export function repair(layout: Layout, only?: ReadonlySet<number>): boolean {
 export function fitDoughs(layout: Layout): boolean {
   layout.judge()
   let moved = false
-  for (const parts of together(layout)) if (layout.unfit(parts[0]!) && mend(layout, [parts], NEAR)) moved = true
+  for (const parts of together(layout)) if (layout.unfitBy(parts[0]!) > 0 && mend(layout, [parts], NEAR)) moved = true
   return moved
 }
 
