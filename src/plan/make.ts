@@ -482,17 +482,16 @@ function correct(
         })
       : null
   const trying = {...input.options, simulate: withPast}
-  /** The day's fires with another, where all of them are out and that does not burn into the night. */
+  /** The fires so far and another, in place of any that are to come, where that does not burn into the night. */
   const another = (at: number, minutes: number): FiringOption | null => {
     const more = usualFiring(input.oven, minutes)
     if (isNight(at, at + more.burn + more.soak)) return null
-    const all = [...meantAgain, {minutes: at - lit, firing: more}]
+    const all = [...meantAgain.slice(0, burned.length), {minutes: at - lit, firing: more}]
     return {firing, further: all, forecast: foresee(firesOf({further: all}))}
   }
-  const fired = burns || ahead.length > 0
   const ways = fire
     ? burnWays(rest, planned, fire, trying, planDay)
-    : input.ways && !fired && input.options?.effort !== 'quick'
+    : input.ways && !burns && input.options?.effort !== 'quick'
       ? againWays(rest, planned, another, trying, planDay)
       : []
   const whole = ways.length > 0 ? {...planned, ways} : planned

@@ -446,16 +446,16 @@ export const BURNS_AGAIN = 45
 const BURNS_LONGER = 75
 
 /**
- * What another fire would do for a day that has begun, whose fires are out and whose oven is too cool for all that was asked for. Tried by
+ * What another fire would do for a day that has begun, of which no fire burns and whose oven is too cool for all that was asked for. Tried by
  * planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, and when all is that the plan still has for
  * the day; and burning for longer where that leaves something out.
  *
  * @param problem The rest of the day, without such a fire.
  * @param plan The plan for that.
- * @param another The day's fires with another, lit at a time, minutes after midnight, and burning for so many minutes; null where it cannot
+ * @param another The fires so far and another, in place of what is to come, lit at a time, minutes after midnight, and burning for so many minutes; null where it cannot
  *   be lit then.
- * @returns The best of them, where less is left out or it is far less late, and nothing that is in the oven comes out with less of its heat;
- *   else nothing.
+ * @returns The best of them, where less is left out or it is far less late, nothing that is in the oven comes out with less of its heat, and
+ *   nothing that is wanted hot comes colder; else nothing.
  */
 export function againWays(
   problem: PlanProblem,
@@ -475,7 +475,8 @@ export function againWays(
     const trial = trials.plan({firings: [fire]})
     const {lack, plan: tried} = trial
     const better = now.out === 0 ? spares(lack, now) : helps(lack, now) && lack.without < now.without
-    return better && wantsInside(tried) <= wantsInside(plan) + LESS_DONE ? trial : null
+    const asHot = (tried.score.earlyMinutes ?? 0) <= (plan.score.earlyMinutes ?? 0)
+    return better && asHot && wantsInside(tried) <= wantsInside(plan) + LESS_DONE ? trial : null
   }
   const soonest = Math.max(
     rules.tick * Math.ceil(problem.done!.now / rules.tick),
