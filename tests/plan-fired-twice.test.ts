@@ -1,9 +1,10 @@
 import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {calibrate} from '../src/oven/calibrate.js'
+import {fireToCome} from '../src/oven/fire-again.js'
 import {forecast, likelyOnly, PRIOR} from '../src/oven/forecast.js'
 import {pastFiring} from '../src/oven/learn.js'
-import {type FiringLog, type FurtherFire, readLog} from '../src/oven/log.js'
+import {type FiringLog, type FurtherFire, type LogRow, readLog} from '../src/oven/log.js'
 import {check} from '../src/plan/check.js'
 import {firesOf} from '../src/plan/events.js'
 import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
@@ -28,7 +29,12 @@ beforeAll(() => {
 /** The day planned again some minutes after lighting, with what the log tells. */
 function again(
   after: number,
-  {late = 0, off = 0, further}: {late?: number; off?: number; further?: readonly FurtherFire[]} = {},
+  {
+    late = 0,
+    off = 0,
+    further,
+    rows = [],
+  }: {late?: number; off?: number; further?: readonly FurtherFire[]; rows?: readonly LogRow[]} = {},
 ) {
   const {plan, problem} = made
   const lit = plan.lit + late
@@ -39,7 +45,7 @@ function again(
     raked: plan.raked + late,
     wood: plan.firing.wood,
     ...(further ? {further} : {}),
-    rows: [],
+    rows,
     readings: [{minutes: after, kind: 'floor', value: likely[Math.round(after / plan.forecast.step)]! + off}],
     doors: [],
   }
@@ -60,6 +66,23 @@ describe('a day of two fires that has begun', () => {
       expect(six - pies(next).draw).toBeLessThanOrEqual(rules.keepsHot)
       expect(Math.abs(pies(next).at - pies(made).at)).toBeLessThanOrEqual(10)
     }
+  })
+
+  it('has it burn for longer where the oven is too cool for what is to be baked on it', () => {
+    const [after, off] = [ready() + 60, -45]
+    const cool = again(after, {off})
+    expect(cool.plan.unplaced.map(({dish}) => dish)).toEqual(['mutton-pies'])
+    const [way] = cool.plan.ways!
+    expect(way).toMatchObject({kind: 'second fire', works: true})
+    const at = made.plan.lit + after
+    const told = fireToCome(way!.note!, at)
+    if (!told?.ok) throw new Error(way!.note)
+    const row: LogRow = {line: 9, at, elapsed: after, what: 'note', text: '', note: '', again: told.fire}
+    const taken = again(after, {off, rows: [row]})
+    expect(taken.plan.unplaced).toEqual([])
+    expect(taken.plan.fires!.map(({lit}) => lit)).toEqual(made.plan.fires!.map(({lit}) => lit))
+    expect(taken.plan.fires![1]!.firing.burn).toBeGreaterThan(made.plan.fires![1]!.firing.burn)
+    expect(check(taken.problem, taken.plan)).toEqual([])
   })
 
   it('lights it at its hour all the same when the first was lit late, or as soon after as the bread is out', () => {

@@ -443,19 +443,19 @@ export function burnWays(
 
 /** Minutes for which another fire is tried to burn: as one that nobody planned is taken to, and longer where that is not enough. */
 export const BURNS_AGAIN = 45
-const BURNS_LONGER = 75
+const BURNS_LONGER = [75, 105]
 
 /**
  * What another fire would do for a day that has begun, of which no fire burns and whose oven is too cool for all that was asked for. Tried by
- * planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, and when all is that the plan still has for
- * the day; and burning for longer where that leaves something out.
+ * planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, when another was to be, and when all is drawn
+ * that the plan still has for the day; and burning for longer where that leaves something out.
  *
  * @param problem The rest of the day, without such a fire.
  * @param plan The plan for that.
  * @param another The fires so far and another, in place of what is to come, lit at a time, minutes after midnight, and burning for so many minutes; null where it cannot
  *   be lit then.
- * @returns The best of them, where less is left out or it is far less late, nothing that is in the oven comes out with less of its heat, and
- *   nothing that is wanted hot comes colder; else nothing.
+ * @returns The best of them, where less is left out or it is far less late, and nothing that is in the oven comes out with less of its heat;
+ *   else nothing.
  */
 export function againWays(
   problem: PlanProblem,
@@ -469,32 +469,35 @@ export function againWays(
   const {now} = trials
   const worst = Math.max(0, ...amiss(problem, plan).late.map(({drawn, wanted}) => drawn - wanted))
   if (now.out === 0 && worst < FIRE_AGAIN) return []
+  const early = ({score}: Plan): number => score.earlyMinutes ?? 0
   const fired = (at: number, minutes: number): Trial | null => {
     const fire = another(at, minutes)
     if (!fire) return null
     const trial = trials.plan({firings: [fire]})
     const {lack, plan: tried} = trial
-    const better = now.out === 0 ? spares(lack, now) : helps(lack, now) && lack.without < now.without
-    const asHot = (tried.score.earlyMinutes ?? 0) <= (plan.score.earlyMinutes ?? 0)
-    return better && asHot && wantsInside(tried) <= wantsInside(plan) + LESS_DONE ? trial : null
+    // What is wanted hot and would have no place is rather had too soon.
+    const worthIt =
+      now.out === 0 ? spares(lack, now) && early(tried) <= early(plan) : helps(lack, now) && lack.without < now.without
+    return worthIt && wantsInside(tried) <= wantsInside(plan) + LESS_DONE ? trial : null
   }
+  const drawn = plan.loads.flatMap(({dishes}) => dishes)
   const soonest = Math.max(
     rules.tick * Math.ceil(problem.done!.now / rules.tick),
-    ...plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.alreadyIn ? [d.draw.likely] : []))),
+    ...drawn.flatMap((d) => (d.alreadyIn ? [d.draw.likely] : [])),
   )
   const night = rules.nightFrom + 1440 * Math.ceil((soonest - rules.nightFrom) / 1440)
-  const drawn = plan.loads.flatMap((load) => load.dishes.map((d) => d.draw.likely))
-  const last = Math.max(soonest, ...drawn.filter((at) => at < night))
-  const tries: readonly ((best: Trial | null) => Trial | null)[] = [
-    () => fired(soonest, BURNS_AGAIN),
-    () => (last === soonest ? null : fired(last, BURNS_AGAIN)),
-    (best) => fired(best?.plan.fires?.at(-1)?.lit ?? soonest, BURNS_LONGER),
-  ]
-  const best = tries.reduce<Trial | null>((found, next) => {
-    if (found?.lack.out === 0) return found
-    const other = next(found)
-    return other && (!found || lessThan(other.lack, found.lack)) ? other : found
-  }, null)
+  const last = Math.max(soonest, ...drawn.flatMap((d) => (d.draw.likely < night ? [d.draw.likely] : [])))
+  const planned = plan.fires?.find((fire) => fire.lit >= soonest)?.lit ?? soonest
+  const hours = [...new Set([soonest, planned, last])]
+  let best: Trial | null = null
+  for (const minutes of [BURNS_AGAIN, ...BURNS_LONGER])
+    for (const at of minutes === BURNS_AGAIN ? hours : [best?.plan.fires?.at(-1)?.lit ?? planned]) {
+      if (best && best.lack.out === 0 && early(best.plan) <= early(plan)) break
+      const tried: Trial | null = fired(at, minutes)
+      if (!tried) continue
+      const sooner = best !== null && !lessThan(best.lack, tried.lack) && early(tried.plan) < early(best.plan)
+      if (best === null || lessThan(tried.lack, best.lack) || sooner) best = tried
+    }
   const fire = best?.plan.fires?.at(-1)
   if (!best || !fire) return []
   const note = `fire again at ${clockText(fire.lit)} for ${writeDuration(fire.firing.burn)}`
