@@ -408,10 +408,28 @@ describe('appending', () => {
     const table = (words: string): string =>
       `---\ndate: 2027-06-12\nlit: 6 am\nraked: 8 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 12 noon | note | ${words} | |\n`
     const told = (words: string): unknown[] => readLog(table(words), 'l.md').messages.map(({rule, suggest}) => [rule, suggest])
-    const slips = {'fire lit agian': 'lit again', 'raked out agin': 'raked again', 'wood agan 12 kg': 'wood again 12 kg'}
+    const slips = {
+      'fire lit agian': 'lit again',
+      'raked out agin': 'raked again',
+      'wood agan 12 kg': 'wood again 12 kg',
+      'fire agian at 3 pm': 'fire again at 3 pm',
+      'light agin at 3 pm for 45 min': 'light again at 3 pm for 45 min',
+    }
     for (const [slip, meant] of Object.entries(slips))
       expect(told(slip)).toEqual([['log-reading', `write “${meant}” if that is meant`]])
-    for (const words of ['good again', 'wood stack is wet again', 'raining again', 'smoke']) expect(told(words)).toEqual([])
+    for (const words of ['good again', 'wood stack is wet again', 'raining again', 'late again', 'wood rain', 'smoke'])
+      expect(told(words)).toEqual([])
+    expect(told('fire again at 11 am')).toEqual([['log-reading', expect.stringContaining('fire again at 3:15 pm')]])
+    for (const words of ['raked the coals out again', 'raked out again'])
+      expect(readLog(table(words).replace('noon |', 'noon | note | lit again | |\n| 12:50 pm |'), 'l.md').log!.further).toEqual([
+        {lit: 720, raked: 770, wood: null},
+      ])
+    // The reading's own column may have some of the words.
+    expect(readLog(table('x').replace('note | x', 'fire again | at 3 pm'), 'l.md').log!.rows[0]!.again).toEqual({
+      lit: 900,
+      burn: null,
+    })
+    expect(readLog(table('x').replace('note | x', 'raked | out agian'), 'l.md').messages).toMatchObject([{rule: 'log-reading'}])
     expect(readLog(table('lit the fire again'), 'l.md').log!.further).toMatchObject([{lit: 720}])
   })
 

@@ -111,6 +111,9 @@ describe('a note of a fire to come', () => {
     ['to be lit again at 3:15 pm, for 45 min', {lit: 915, burn: 45}],
     ['fire again next day 6 am', {lit: 1800, burn: null}],
     ['no fire again', {lit: null, burn: null}],
+    ['light the fire at 3 pm', {lit: 900, burn: null}],
+    ['second fire at 3 pm for 45 min', {lit: 900, burn: 45}],
+    ['relight at 3 pm', {lit: 900, burn: null}],
   ])('is read: %s', (words, fire) => {
     expect(fireToCome(words, 700)).toEqual({ok: true, fire})
   })
@@ -132,7 +135,10 @@ describe('a note of a fire to come', () => {
     expect(told).toHaveProperty('suggest', expect.stringContaining('“fire again at 3:15 pm”'))
   })
 
-  it.each(['lit again', 'the fire was poor', 'raked again', 'oven fired'])('is none of those: %s', (words) => {
-    expect(fireToCome(words, 700)).toBeNull()
-  })
+  it.each(['lit again', 'the fire was poor', 'raked again', 'oven fired', 'light the fire at 6 am', 'second fire at last'])(
+    'is none of those: %s',
+    (words) => {
+      expect(fireToCome(words, 700)).toBeNull()
+    },
+  )
 })

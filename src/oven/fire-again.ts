@@ -17,6 +17,17 @@ export type ReadFireToCome =
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
   | null
 
+const AGAIN = /^(?:(?:the )?fire(?: to be lit)?|light(?: the (?:fire|oven)| it)?|to be (?:lit|fired)) again\b(.*)$/i
+/** Other ways to say it, which need a time behind them to be sure. */
+const ANOTHER =
+  /^(?:(?:light )?(?:a |the )?(?:second|another|new) fire|light (?:a |the )?(?:fire|oven)|re-?fire|re-?light(?: (?:it|the (?:fire|oven)))?) at /i
+
+/** What is said otherwise of a fire to come; null where no time that is to come stands behind it. */
+function another(told: string, noted: number): ReadFireToCome {
+  const read = fireToCome(told.replace(ANOTHER, 'fire again at '), noted)
+  return read?.ok ? read : null
+}
+
 /**
  * Read "fire again at 3:15 pm", "light the fire again at 15:15 for 45 min" or "no fire again".
  *
@@ -26,8 +37,8 @@ export type ReadFireToCome =
 export function fireToCome(words: string, noted: number): ReadFireToCome {
   const told = words.replace(/\s+/g, ' ').trim()
   if (/^(?:no (?:more )?fire again|not to be (?:lit|fired) again)$/i.test(told)) return {ok: true, fire: {lit: null, burn: null}}
-  const found = /^(?:(?:the )?fire(?: to be lit)?|light(?: the (?:fire|oven)| it)?|to be (?:lit|fired)) again\b(.*)$/i.exec(told)
-  if (!found) return null
+  const found = AGAIN.exec(told)
+  if (!found) return ANOTHER.test(told) ? another(told, noted) : null
   const wrong = (reason: string): ReadFireToCome => ({
     ok: false,
     reason,

@@ -261,7 +261,10 @@ export function readLog(
         rows.push({...basis, what: 'note'})
         continue
       }
-      const event = dishEvent(reading, text, note)
+      const words = /^note$/i.test(reading) ? text : `${reading} ${text}`
+      const told = fireNote(words, note)
+      const meant = told ? null : meantOfFire(words)
+      const event = told || meant ? null : dishEvent(reading, text, note)
       if (event) {
         rows.push({...basis, ...event, ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {})})
         if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))
@@ -277,12 +280,9 @@ export function readLog(
       const kind = readingKind(reading)
       if (!kind) {
         const isNote = /^note$/i.test(reading)
-        const words = isNote ? text : `${reading} ${text}`
-        const told = fireNote(words, note)
         const toCome = told ? null : fireToCome([words, note].filter((one) => one !== '').join(', '), at)
-        const meant = told || toCome ? null : meantOfFire(words)
         if (told) fireNotes.push({...told, at, offset: offset(where.time)})
-        if (meant)
+        if (meant && !toCome)
           say(
             offset(isNote ? where.value : where.reading),
             'warning',
@@ -330,7 +330,9 @@ interface FireNote {
 
 /** A row's words as a note of a later fire; null where they are none. */
 function fireNote(words: string, note: string): Pick<FireNote, 'what' | 'wood'> | null {
-  const deed = /^(?:(?:the )?fire )?(lit|raked|wood)(?: out)?(?: the (?:fire|coals|oven))? again\b:? ?(.*)$/i.exec(words.trim())
+  const deed = /^(?:(?:the )?fire )?(lit|raked|wood)(?: out)?(?: the (?:fire|coals|oven))?(?: out)? again\b:? ?(.*)$/i.exec(
+    words.trim(),
+  )
   if (!deed) return null
   const mass = [deed[2]!, note].map((text) => parseMass(text.replace(/^[\s,]+/, '')))
   return {what: deed[1]!.toLowerCase() as FireNote['what'], wood: mass.find((one) => one.ok)?.value ?? null}
@@ -343,18 +345,20 @@ export function tellsOfFire(words: string, at: number): boolean {
 
 /** Letters by which a note may miss what is said of a later fire. */
 const SLIP = 2
+/** Words that may stand behind what is said to have been done, or to be done: a weight; a time, and how long. */
+const BEHIND_DEED = 2
+const BEHIND_FIRE = 6
 
 /** What is said of a later fire that a row's words miss by a slip of the pen; null where they are nothing like it. */
 function meantOfFire(words: string): string | null {
-  const bare = words
-    .trim()
-    .toLowerCase()
-    .replace(/^(?:the )?fire |(?<=^\S+) out(?= )/g, '')
-  const [first, second, ...rest] = bare.split(/[\s,:]+/)
-  const own = ['lit again', 'raked again', 'wood again'].find(
-    (one) => one[0] === bare[0] && distance(`${first} ${second}`, one) <= SLIP,
-  )
-  return own && rest.length <= 2 ? [own, ...rest].join(' ') : null
+  const told = words.trim().toLowerCase()
+  const done = told.replace(/^(?:the )?fire (?=lit|raked|wood)|(?<=^\S+) out(?= )/g, '')
+  const [first = '', second = '', ...rest] = done.split(/[\s,:]+/)
+  // Two letters that have changed places are two slips; "late again" and "wood rain" are none.
+  const near = distance(second, 'again') <= SLIP && second.startsWith('a')
+  const own = ['lit', 'raked', 'wood', 'fire', 'light'].find((one) => near && one[0] === first[0] && distance(first, one) < SLIP)
+  const behind = own === 'fire' || own === 'light' ? BEHIND_FIRE : BEHIND_DEED
+  return own && rest.length <= behind ? [own, 'again', ...rest].join(' ') : null
 }
 
 /** A fire of a day burns no longer than that, minutes: a time behind it is a slip. */
