@@ -113,7 +113,7 @@ export const commands: readonly Command[] = [
     name: 'note',
     usage: 'hearthfall note DAY-FOLDER "2:15 pm arm 18"',
     about:
-      'Add a reading or a note to the day’s log: floor, vault, air or probe with degrees; arm with a count; flour, paper, walls or spatter with what\nyou saw; or a dish ("gingerbread drawn 10 min late"). Without a time it is now.',
+      'Add a reading or a note to the day’s log: floor, vault, air or probe with degrees; arm with a count; flour, paper, walls or spatter with what\nyou saw; a dish ("gingerbread drawn 10 min late"); or another fire ("fire again at 3:15 pm", "lit again"). Without a time it is now.',
     least: 2,
     most: 40,
     options: {anyway: {type: 'boolean', help: 'write it down though it looks wrong'}, help},
