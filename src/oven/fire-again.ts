@@ -45,7 +45,9 @@ export function fireToCome(words: string, noted: number): ReadFireToCome {
     suggest:
       'write “fire again at 3:15 pm” or “fire again at 3:15 pm for 45 min” of a fire to come, and “lit again” of one that is lit',
   })
-  const [, time = '', length] = /^(?: at)? ?(.*?)(?:,? for (.+))?$/i.exec(found[1]!.replace(/^,/, '')) ?? []
+  const behind = found[1]!.replace(/^,? ?(?:at )?/i, '')
+  const [at = '', length] = behind.split(/ for /i, 2)
+  const time = at.replace(/,$/, '')
   if (time === '') return wrong(`“${told}” does not say at what time`)
   const clock = parseClock(time)
   if (!clock.ok) return wrong(clock.reason)

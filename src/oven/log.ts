@@ -351,9 +351,13 @@ const BEHIND_FIRE = 6
 
 /** What is said of a later fire that a row's words miss by a slip of the pen; null where they are nothing like it. */
 function meantOfFire(words: string): string | null {
-  const told = words.trim().toLowerCase()
-  const done = told.replace(/^(?:the )?fire (?=lit|raked|wood)|(?<=^\S+) out(?= )/g, '')
-  const [first = '', second = '', ...rest] = done.split(/[\s,:]+/)
+  const all = words
+    .trim()
+    .toLowerCase()
+    .split(/[\s,:]+/)
+  const told = all[0] === 'the' ? all.slice(1) : all
+  const deed = told[0] === 'fire' && /^(?:lit|raked|wood)$/.test(told[1] ?? '') ? told.slice(1) : told
+  const [first = '', second = '', ...rest] = deed.filter((word, i) => i !== 1 || word !== 'out')
   // Two letters that have changed places are two slips; "late again" and "wood rain" are none.
   const near = distance(second, 'again') <= SLIP && second.startsWith('a')
   const own = ['lit', 'raked', 'wood', 'fire', 'light'].find((one) => near && one[0] === first[0] && distance(first, one) < SLIP)

@@ -123,6 +123,7 @@ class Agreement {
       const {curve, stood, wrong} = seen
       if (seen.good) return this.#asGood(this.#drawnAgain(seen))
       if (pass + 1 >= this.#patience) return null
+      for (const u of seen.burned) layout.drawSooner(u)
       layout.agreeWith(curve)
       layout.refuse(stood.refused)
       if (stood.refused.length > 0) {

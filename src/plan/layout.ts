@@ -131,6 +131,8 @@ export class Layout {
   readonly #hotter: Float64Array
   readonly #ambient: number
   readonly #goal: Float64Array
+  /** The last tick at which each may be drawn, of what was seen to be burned at a later one. */
+  readonly #drawBy: Int32Array
   /** The same with nothing in hand. */
   readonly #leastGoal: Float64Array
   /** The dose with which something in the oven breaks nothing, °C·min (see `#reach`). */
@@ -300,6 +302,7 @@ export class Layout {
     this.#handling = make((j) => j.handling)
     this.#full = new Int32Array(n)
     this.#stays = Uint8Array.from(jobs, (j) => (staysIn(j.dish.need) ? 1 : 0))
+    this.#drawBy = new Int32Array(n).fill(this.ticks)
     this.#leastGoal = this.#needed.map((dose) => dose * (1 + options.marginDose))
     this.#goal = this.#leastGoal.map((dose, u) => dose + (this.#stays[u] ? options.inHandDose * this.#needed[u]! : 0))
     this.#scant = this.#stays.map((stays, u) => (jobs[u]!.dish.need.enough === undefined ? 0 : stays))
@@ -417,9 +420,15 @@ export class Layout {
       this.#refusals.push({job, at, others: Int32Array.from(others), past: Int32Array.from(past)})
   }
 
-  /** Forget what the true floor refused. */
+  /** Forget what the true floor refused, and what was burned. */
   refuseNone(): void {
     this.#refusals.length = 1
+    this.#drawBy.fill(this.ticks)
+  }
+
+  /** Take it that what is in the oven was burned where some of its vessels stand: it is drawn sooner, if it may be. */
+  drawSooner(u: number): void {
+    this.#drawBy[u] = this.e[u]! - 1
   }
 
   /** Make the loaded curve at hand agree with a simulated one: the empty oven's is moved by the difference. */
@@ -1143,6 +1152,7 @@ export class Layout {
       }
       const off = Math.abs(dose - wanted)
       const over = weights.misfit * off
+      if (t > this.#drawBy[u]! && best >= 0) break
       // It only gets dearer from here on.
       if (over >= bestCost && dose >= wanted && clock0 + t * rules.tick >= hotFrom) break
       if (t < first || !awake[t] || t < this.#now) continue

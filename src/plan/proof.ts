@@ -50,6 +50,8 @@ export interface Seen {
   readonly stood: {readonly standing: Standing[]; readonly refused: readonly Refusal[]}
   /** Jobs that do not keep their limits. */
   readonly wrong: ReadonlySet<number>
+  /** Those of them in the oven that are burned where some of their vessels stand. */
+  readonly burned: readonly number[]
   /** Jobs in the oven that do not keep theirs either, and can no longer be helped or were given up. */
   readonly givenUp: number
   /** Those of them that need not be so: another time to draw them, or less that is set in after them, would do. */
@@ -99,6 +101,7 @@ export class Proof {
       took.map((must) => (must ? {must, only: true} : {none: true})),
     )
     const wrong = new Set<number>()
+    const burned: number[] = []
     let givenUp = 0
     let amiss = 0
     for (let u = 0; u < jobs.length; u++) {
@@ -112,6 +115,7 @@ export class Proof {
         const under = layout.isDone(u) && zones.some((z) => !hasDose(job, curve, z, to, lit))
         const over = !under && !layout.heldBack(u) && stayed(job, curve, zones, to, lit)
         const ill = layout.hemmedIn(u) || under || over
+        if (over) burned.push(u)
         if (ill && !giveUp) wrong.add(u)
         else if (ill || !layout.isDone(u)) givenUp++
         if (ill) amiss++
@@ -134,6 +138,7 @@ export class Proof {
       curve,
       stood,
       wrong,
+      burned,
       givenUp,
       amiss,
       good: wrong.size === 0 && stood.refused.length === 0,
