@@ -1,7 +1,7 @@
 import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {fireToCome} from '../src/oven/fire-again.js'
-import type {FiringLog, LogRow} from '../src/oven/log.js'
+import type {FiringLog, FurtherFire, LogRow} from '../src/oven/log.js'
 import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
 import type {Plan} from '../src/plan/types.js'
 import {waysTold} from '../src/sheets/phrases.js'
@@ -20,7 +20,16 @@ beforeAll(() => {
 
 /** Minutes after the oven is ready of a reading of the floor, and °C by which it is off what the plan expects. */
 const at = (after: number): number => made.plan.ready + after
-function again(after: number, off: number, {rows = [], quick = false}: {rows?: readonly LogRow[]; quick?: boolean} = {}) {
+function again(
+  after: number,
+  off: number,
+  {
+    rows = [],
+    quick = false,
+    further,
+    now = after,
+  }: {rows?: readonly LogRow[]; quick?: boolean; further?: readonly FurtherFire[]; now?: number} = {},
+) {
   const {plan, problem} = made
   const minutes = at(after) - plan.lit
   const value = plan.forecast.floor.likely[Math.round(minutes / plan.forecast.step)]! + off
@@ -29,12 +38,13 @@ function again(after: number, off: number, {rows = [], quick = false}: {rows?: r
     lit: plan.lit,
     raked: plan.raked,
     wood: plan.firing.wood,
+    ...(further ? {further} : {}),
     rows,
     readings: [{minutes, kind: 'floor', value}],
     doors: [],
   }
   const options = quick ? ({effort: 'quick'} as const) : {}
-  return planAgain({oven: read.oven, day: read.day, now: at(after), options}, problem, plan, log)
+  return planAgain({oven: read.oven, day: read.day, now: at(now), options}, problem, plan, log)
 }
 const noted = (when: number, words: string): LogRow => {
   const told = fireToCome(words, when)
@@ -86,6 +96,49 @@ describe('an oven too cool for all that was asked for, its fire out', {timeout: 
     expect(again(20, -40, {quick: true}).plan.ways).toBeUndefined()
   })
 
+  it('is planned on as it was lit, though that was not at the minute that was noted, and the log tells no more', () => {
+    const note = noted(at(20), 'fire again at 10:30 am')
+    const lit = 11 * 60 + 10
+    const row = (when: number, refired: 'lit' | 'raked'): LogRow => ({
+      line: 10 + when,
+      at: when,
+      elapsed: when - made.plan.lit,
+      what: 'note',
+      text: `${refired} again`,
+      note: '',
+      refired,
+    })
+    const rows = [note, row(lit, 'lit'), row(lit + 45, 'raked')]
+    const further = [{lit, raked: lit + 45, wood: null}]
+    const soon = again(20, -40, {rows, further, now: lit + 46 - at(0), quick: true}).plan
+    const later = again(20, -40, {rows, further, now: lit + 150 - at(0), quick: true}).plan
+    for (const {fires, unplaced} of [soon, later]) {
+      expect(fires!.map((fire) => fire.lit)).toEqual([made.plan.lit, lit])
+      expect(unplaced).toEqual([])
+    }
+    // What was to be in by then is in, when it was to be.
+    const first = Math.min(...soon.loads.map((load) => load.at))
+    expect(Math.min(...later.loads.filter(({dishes}) => dishes.some((d) => d.alreadyIn)).map((load) => load.at))).toBe(first)
+  })
+
+  it('is not planned with the first, nor a third ahead, and what it waits for is told', () => {
+    const told = ({plan}: Pick<MadePlan, 'plan'>) =>
+      plan.messages.flatMap(({rule, severity, reason}) => (rule === 'fire-decided' ? [`${severity}: ${reason}`] : []))
+    const before = noted(made.plan.lit + 30, 'fire again at 7 am')
+    const first = again(20, 0, {rows: [before], quick: true})
+    expect(first.plan.fires).toHaveLength(1)
+    expect(told(first)).toEqual([expect.stringMatching(/^warning: .*with the first/)])
+    const further = [{lit: at(20), raked: at(65), wood: null}]
+    const third = again(20, -40, {rows: [noted(at(70), 'fire again at 4 pm')], further, now: 70, quick: true})
+    expect(third.plan.fires).toHaveLength(2)
+    expect(told(third)).toEqual([expect.stringMatching(/^warning: a third fire/)])
+    // An hour after the bread was to go in it is in the oven, and not done.
+    const waits = again(100, 0, {rows: [noted(at(100), 'fire again at 11:15 am')], quick: true})
+    expect(waits.plan.fires![1]!.lit).toBeGreaterThan(11 * 60 + 25)
+    expect(told(waits)).toEqual([expect.stringMatching(/^info: .*waits until/)])
+    expect(told(again(20, -40, {rows: [noted(at(20), 'fire again at 10:30 am')], quick: true}))).toEqual([])
+  })
+
   it('has the fire put off by a later note, and given up by another', () => {
     const first = noted(at(15), 'fire again at 10 am')
     const later = again(20, -40, {rows: [first, noted(at(20), 'fire again at 10:30 am for 1 h')], quick: true})
@@ -111,7 +164,15 @@ describe('a note of a fire to come', () => {
     ['to be lit again at 3:15 pm, for 45 min', {lit: 915, burn: 45}],
     ['fire again next day 6 am', {lit: 1800, burn: null}],
     ['no fire again', {lit: null, burn: null}],
-    ['light the fire at 3 pm', {lit: 900, burn: null}],
+    ['start the fire again at 3 pm', {lit: 900, burn: null}],
+    ['second fire 3 pm', {lit: 900, burn: null}],
+    ['fire again at 3:15 pm, Tobias will do it', {lit: 915, burn: null}],
+    ['fire again at 3:15 pm, 45 min', {lit: 915, burn: 45}],
+    // A touch too late, it is for now.
+    ['fire again at 11:35 am for 45 min', {lit: 700, burn: 45}],
+    ['do not fire again', {lit: null, burn: null}],
+    ['no second fire', {lit: null, burn: null}],
+    ['cancel the fire', {lit: null, burn: null}],
     ['second fire at 3 pm for 45 min', {lit: 900, burn: 45}],
     ['relight at 3 pm', {lit: 900, burn: null}],
   ])('is read: %s', (words, fire) => {
@@ -125,6 +186,10 @@ describe('a note of a fire to come', () => {
   it.each([
     ['fire again', /at what time/],
     ['fire again at 11 am', /has passed/],
+    ['second fire at 3', /morning or afternoon/],
+    ['relight at 9 am', /has passed/],
+    ['no light again', /takes no fire back/],
+    ['no fire agian', /takes no fire back/],
     ['fire again at half past', /not a time of day/],
     ['fire again at 3 pm for 5 min', /from 10 min to 12 h/],
     ['fire again at 3 pm for 45 to 60 min', /one length of time/],
@@ -132,13 +197,19 @@ describe('a note of a fire to come', () => {
   ])('that cannot be is told, with what to write: %s', (words, reason) => {
     const told = fireToCome(words, 700)
     expect(told).toMatchObject({ok: false, reason: expect.stringMatching(reason)})
-    expect(told).toHaveProperty('suggest', expect.stringContaining('“fire again at 3:15 pm”'))
+    expect(told).toHaveProperty('suggest', expect.stringMatching(/“(?:fire again at 3:15 pm|no fire again)”/))
   })
 
-  it.each(['lit again', 'the fire was poor', 'raked again', 'oven fired', 'light the fire at 6 am', 'second fire at last'])(
-    'is none of those: %s',
-    (words) => {
-      expect(fireToCome(words, 700)).toBeNull()
-    },
-  )
+  it.each([
+    'lit again',
+    'the fire was poor',
+    'raked again',
+    'oven fired',
+    'light the fire at 6 am',
+    'second fire at last',
+    'no smoke',
+    'not risen yet',
+  ])('is none of those: %s', (words) => {
+    expect(fireToCome(words, 700)).toBeNull()
+  })
 })

@@ -17,48 +17,58 @@ export type ReadFireToCome =
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
   | null
 
-const AGAIN = /^(?:(?:the )?fire(?: to be lit)?|light(?: the (?:fire|oven)| it)?|to be (?:lit|fired)) again\b(.*)$/i
+const AGAIN =
+  /^(?:(?:the )?fire(?: to be lit)?|(?:light|start|fire|heat)(?: up)?(?: the (?:fire|oven)| it)?(?: up)?|to be (?:lit|fired)|firing) again\b(.*)$/i
 /** Other ways to say it, which need a time behind them to be sure. */
 const ANOTHER =
-  /^(?:(?:light )?(?:a |the )?(?:second|another|new) fire|light (?:a |the )?(?:fire|oven)|re-?fire|re-?light(?: (?:it|the (?:fire|oven)))?) at /i
+  /^(?:(?:light |start |make )?(?:a |the )?(?:second|another|new) fire|re-?fire|re-?light)(?: (?:it|the (?:fire|oven)))?(?: at)? (?=\d|noon|midnight|tomorrow|next day)/i
+const NONE =
+  /^(?:no (?:fire again|(?:second|other|further) fire)|(?:do not|don.t|not to) (?:(?:light|fire)(?: it| the (?:fire|oven))?|be (?:lit|fired)) again|cancel the (?:second |other )?fire)(?= |,|;|\.|$)/i
+/** What is like one of those and is none. */
+const REFUSED = /^(?:no|do not|don.t|not|cancel)\b.* (?:fire|light)\b|^no fire ag\w+/i
 
-/** What is said otherwise of a fire to come; null where no time that is to come stands behind it. */
-function another(told: string, noted: number): ReadFireToCome {
-  const read = fireToCome(told.replace(ANOTHER, 'fire again at '), noted)
-  return read?.ok ? read : null
-}
+/** Minutes by which a fire may have been meant for before it was noted: it is to be lit now. */
+const NOW = 15
+
+/** Whether words may be a length of time. */
+const isLength = (words: string): boolean => /^\d/.test(words.trim())
 
 /**
- * Read "fire again at 3:15 pm", "light the fire again at 15:15 for 45 min" or "no fire again".
+ * Read "fire again at 3:15 pm", "light the fire again at 15:15 for 45 min", "second fire at 3:15 pm" or "no fire again". Other words may
+ * stand behind a comma.
  *
  * @param words of a note
  * @param noted when it was noted, minutes after midnight of the log's date
  */
 export function fireToCome(words: string, noted: number): ReadFireToCome {
   const told = words.replace(/\s+/g, ' ').trim()
-  if (/^(?:no (?:more )?fire again|not to be (?:lit|fired) again)$/i.test(told)) return {ok: true, fire: {lit: null, burn: null}}
-  const found = AGAIN.exec(told)
-  if (!found) return ANOTHER.test(told) ? another(told, noted) : null
+  if (NONE.test(told)) return {ok: true, fire: {lit: null, burn: null}}
+  if (REFUSED.test(told))
+    return {ok: false, reason: `“${told}” takes no fire back`, suggest: 'write “no fire again” if that is meant'}
+  const again = AGAIN.exec(told)?.[1] ?? (ANOTHER.test(told) ? told.replace(ANOTHER, '') : null)
+  if (again === null) return null
   const wrong = (reason: string): ReadFireToCome => ({
     ok: false,
     reason,
     suggest:
       'write “fire again at 3:15 pm” or “fire again at 3:15 pm for 45 min” of a fire to come, and “lit again” of one that is lit',
   })
-  const behind = found[1]!.replace(/^,? ?(?:at )?/i, '')
-  const [at = '', length] = behind.split(/ for /i, 2)
-  const time = at.replace(/,$/, '')
-  if (time === '') return wrong(`“${told}” does not say at what time`)
-  const clock = parseClock(time)
+  const behind = again.replace(/^,? ?(?:at )?/i, '')
+  const [first = '', ...more] = behind.split(/, for |, ?| for /i)
+  const length = more.find(isLength)
+  const unclear = / for /i.test(behind) && length === undefined && !behind.includes(',')
+  if (first === '') return wrong(`“${told}” does not say at what time`)
+  const clock = parseClock(first)
   if (!clock.ok) return wrong(clock.reason)
-  const dated = /day|tomorrow|morning|before/i.test(time)
+  const dated = /day|tomorrow|morning|before/i.test(first)
   const lit = clock.value + (dated ? 0 : 1440 * Math.max(0, Math.floor(noted / 1440)))
-  if (lit < noted) return wrong(`“${told}”: that time has passed`)
-  if (length === undefined) return {ok: true, fire: {lit, burn: null}}
-  const burn = parseDuration(length)
+  if (lit < noted - NOW) return wrong(`“${told}”: that time has passed`)
+  const at = Math.max(lit, noted)
+  if (length === undefined && !unclear) return {ok: true, fire: {lit: at, burn: null}}
+  const burn = parseDuration(length ?? more[0]!)
   if (!burn.ok) return wrong(burn.reason)
   const {low, high} = burn.value
   if (low !== high || high < BURNS.least || high > BURNS.most)
     return wrong(`“${told}”: a fire burns for one length of time, from ${BURNS.least} min to ${BURNS.most / 60} h`)
-  return {ok: true, fire: {lit, burn: high}}
+  return {ok: true, fire: {lit: at, burn: high}}
 }

@@ -280,7 +280,10 @@ export function readLog(
       const kind = readingKind(reading)
       if (!kind) {
         const isNote = /^note$/i.test(reading)
-        const toCome = told ? null : fireToCome([words, note].filter((one) => one !== '').join(', '), at)
+        const alone = told ? null : fireToCome(words, at)
+        // A time or a length may stand in the note beside it; else that is a remark.
+        const beside = alone && note !== '' ? fireToCome(`${words} ${note}`, at) : null
+        const toCome = beside?.ok ? beside : alone
         if (told) fireNotes.push({...told, at, offset: offset(where.time)})
         if (meant && !toCome)
           say(
@@ -288,7 +291,7 @@ export function readLog(
             'warning',
             'log-reading',
             `“${words.trim()}” is kept as words, and tells of no fire`,
-            `write “${meant}” if that is meant`,
+            meantWell(meant, at),
           )
         if (toCome && !toCome.ok)
           say(offset(isNote ? where.value : where.reading), 'warning', 'log-reading', toCome.reason, toCome.suggest)
@@ -363,6 +366,12 @@ function meantOfFire(words: string): string | null {
   const own = ['lit', 'raked', 'wood', 'fire', 'light'].find((one) => near && one[0] === first[0] && distance(first, one) < SLIP)
   const behind = own === 'fire' || own === 'light' ? BEHIND_FIRE : BEHIND_DEED
   return own && rest.length <= behind ? [own, 'again', ...rest].join(' ') : null
+}
+
+/** What to write instead of a slip: what was meant, where it can be read so. */
+function meantWell(meant: string, at: number): string {
+  const read = fireToCome(meant, at)
+  return read && !read.ok ? read.suggest : `write “${meant}” if that is meant`
 }
 
 /** A fire of a day burns no longer than that, minutes: a time behind it is a slip. */

@@ -268,6 +268,11 @@ function Lines(of: {
   )
 }
 
+async function noteWay(note: string): Promise<void> {
+  const answer = await app.note(note)
+  if (!answer.ok) app.say(`${answer.reason}. ${answer.suggest}`)
+}
+
 /** What would help the day; what takes no more than a note is noted here. */
 export function Ways({view}: {readonly view: PlanView}): JSX.Element | null {
   if (view.ways === null) return null
@@ -280,7 +285,7 @@ export function Ways({view}: {readonly view: PlanView}): JSX.Element | null {
             <span lang={app.state.likes.showing.language}>{say}</span>
             {note === null ? null : (
               <div class="row">
-                <Do onDo={() => void app.note(note)} label={`${w.noteWay}: ${note}`}>
+                <Do onDo={() => void noteWay(note)} label={`${w.noteWay}: ${note}`}>
                   {w.noteWay}
                 </Do>
               </div>

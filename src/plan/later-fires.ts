@@ -1,6 +1,7 @@
 import {writeClock} from '../measure/quantity.js'
+import type {FireToCome} from '../oven/fire-again.js'
 import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
-import type {FiringLog} from '../oven/log.js'
+import type {FiringLog, LogRow} from '../oven/log.js'
 import type {OvenRuns} from '../oven/simulate.js'
 import type {Firing, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
@@ -8,9 +9,8 @@ import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
 import {firesOf} from './events.js'
 import {dueOf, hotFromOf} from './model.js'
-import {BURNS_AGAIN} from './remedies.js'
 import {rules} from './rules.js'
-import {placeIn} from './told.js'
+import {inTurn, placeIn} from './told.js'
 import type {Day, FiringOption, Plan, PlanProblem} from './types.js'
 
 /** A second fire in the day: which there are to choose from, and what has become of it once the day has begun. */
@@ -81,11 +81,12 @@ const LEAST_AFTER = 60
  */
 export function furtherFires(log: FiringLog, plan: Plan, second: number): NonNullable<FiringOption['further']> {
   const {firing: first} = plan
+  const [short] = rules.fireAgain.burns
   const meant = (plan.fires ?? []).slice(1)
   const told = log.further ?? []
   return Array.from({length: Math.max(meant.length, told.length)}, (_, i) => {
     const [fire, was] = [told[i], meant[i]]
-    const firing = was?.firing ?? {...first, burn: BURNS_AGAIN, wood: (first.wood * BURNS_AGAIN) / first.burn}
+    const firing = was?.firing ?? {...first, burn: short, wood: (first.wood * short) / first.burn}
     const burn = fire?.raked == null ? firing.burn : Math.max(1, fire.raked - fire.lit)
     // Where no plan has it, it was fed for as long as it burned.
     const wood = fire?.wood ?? (was ? woodIn(burn, firing) : (firing.wood * burn) / firing.burn)
@@ -94,24 +95,88 @@ export function furtherFires(log: FiringLog, plan: Plan, second: number): NonNul
   })
 }
 
-/** A plan with the fire that was last noted to be lit again, in place of the one that was to come next; or without any to come. */
-export function withFireToCome(oven: OvenSpec, plan: Plan, log: FiringLog): Plan {
-  const row = log.rows.findLast(({again}) => again)
-  if (!row) return plan
-  const {lit, burn} = row.again!
-  const [first, ...meant] = plan.fires ?? [plan]
-  // Those that were lit before it was noted are what they were; one lit at that minute is the one that was to be.
-  const before = (log.further ?? []).filter((fire) => fire.lit < row.at).length
-  const fireOf = (at: number, firing: Firing): NonNullable<Plan['fires']>[number] => ({
-    lit: at,
-    raked: at + firing.burn,
-    ready: at + firing.burn + firing.soak,
-    firing,
-  })
-  const known = Array.from({length: before}, (_, i) => meant[i] ?? fireOf(log.further![i]!.lit, usualFiring(oven, BURNS_AGAIN)))
-  const toCome = lit === null ? [] : [fireOf(lit, usualFiring(oven, burn ?? BURNS_AGAIN))]
-  return {...plan, fires: [first!, ...known, ...toCome]}
+/** A fire that was decided upon, and why none is planned for it, if so: it would burn with the first, or be a third. */
+interface Decided {
+  readonly row: LogRow
+  readonly fire: FireToCome
+  readonly not: 'with the first' | 'third' | null
 }
+
+/** What was last decided of a fire to come; null where nothing was. */
+function decidedOn(log: FiringLog, plan: Plan): Decided | null {
+  const row = log.rows
+    .filter(({again}) => again)
+    .sort(inTurn)
+    .at(-1)
+  if (!row) return null
+  const fire = row.again!
+  const raked = log.raked ?? log.lit! + plan.firing.burn
+  // One lit at the minute at which it was noted is the one that was to be.
+  const third = (log.further ?? []).some((one) => one.lit < row.at)
+  const first = fire.lit !== null && fire.lit < raked
+  return {row, fire, not: first ? 'with the first' : third && fire.lit !== null ? 'third' : null}
+}
+
+/**
+ * A plan with the fire that was last decided upon in place of the one that was to come next, or without any to come.
+ *
+ * @param made The row at which the plan was made: what was decided by then it has, as it came to be.
+ */
+export function withFireToCome(oven: OvenSpec, plan: Plan, log: FiringLog, made: LogRow | null): Plan {
+  const decided = decidedOn(log, plan)
+  if (!decided || decided.not || (made && inTurn(decided.row, made) <= 0)) return plan
+  const {lit, burn} = decided.fire
+  const [first, ...meant] = plan.fires ?? [plan]
+  const before = meant.slice(0, log.further?.length ?? 0)
+  if (lit === null) return {...plan, fires: [first!, ...before]}
+  const firing = usualFiring(oven, burn ?? rules.fireAgain.burns[0])
+  const raked = lit + firing.burn
+  return {...plan, fires: [first!, {lit, raked, ready: raked + firing.soak, firing}]}
+}
+
+/** A fire that was decided upon and is not planned for, or not for its hour. */
+export function fireDecided(log: FiringLog, plan: Plan): Message[] {
+  const decided = decidedOn(log, plan)
+  if (!decided || decided.fire.lit === null) return []
+  const {row, fire, not} = decided
+  const at = fire.lit!
+  const hour = writeClock(at)
+  const place = {...placeIn(log, row.line), rule: 'fire-decided'}
+  if (not === 'with the first')
+    return [
+      {
+        ...place,
+        severity: 'warning',
+        times: [at],
+        reason: `the fire noted for ${hour} would burn with the first, so it is not planned for`,
+        suggest: 'note one for when the first is raked out, or later',
+      },
+    ]
+  if (not === 'third')
+    return [
+      {
+        ...place,
+        severity: 'warning',
+        times: [at],
+        reason: `a third fire is not planned for ahead, so the one noted for ${hour} is left out`,
+        suggest: 'note “lit again” when it is lit: the rest of the day is planned with it then',
+      },
+    ]
+  const planned = plan.fires?.[1]?.lit
+  if (log.further || planned === undefined || planned - at < MOVED) return []
+  return [
+    {
+      ...place,
+      severity: 'info',
+      times: [at, planned],
+      reason: `the fire noted for ${hour} waits until ${writeClock(planned)}, for what is in the oven`,
+      suggest: 'note another hour, or “no fire again”, if that is too late',
+    },
+  ]
+}
+
+/** Minutes by which a fire has to wait to be told. */
+const MOVED = 10
 
 /** Wood that a planned fire burned, kg, where it was raked out after so many minutes: what was to be fed later was not. */
 export function woodIn(burn: number, {wood, burn: meant}: Firing): number {

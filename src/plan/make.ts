@@ -17,6 +17,7 @@ import {firesOf} from './events.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {handlingOf} from './hands.js'
 import {
+  fireDecided,
   fireUnlogged,
   furtherFires,
   oneFire,
@@ -36,7 +37,7 @@ import {againWays, burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
-import {type DoughDeed, doughDeedsOf, isOf, lossesOf, placeIn, toldOf} from './told.js'
+import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -177,6 +178,7 @@ export function planAgain(
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
   let before = plan
   const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]
+  let made: LogRow | null = null
   for (const moment of momentsOf(log, plan, now)) {
     const told = toldBy(log, moment)
     const {at} = moment
@@ -184,11 +186,12 @@ export function planAgain(
     const seen = known.get(key)
     before =
       seen ??
-      correct({...input, now: at, options: {...input.options, effort: 'quick'}}, problem, [before, plan], told, []).followed
+      correct({...input, now: at, options: {...input.options, effort: 'quick'}, made}, problem, [before, plan], told, []).followed
     known.set(key, before)
+    made = moment
     inForce.push({from: at, plan: before})
   }
-  const {again, rest, said, expected, unlit} = correct({...input, now, ways: true}, problem, [before, plan], log, spare)
+  const {again, rest, said, expected, unlit} = correct({...input, now, ways: true, made}, problem, [before, plan], log, spare)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const {firing} = again
   const otherFire =
@@ -212,6 +215,7 @@ export function planAgain(
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),
     ...fireUnlogged(rest, log, unlit),
+    ...fireDecided(log, again),
     ...(relit === null ? [] : [stillFirst(log, relit)]),
     ...unrisen(again, rest),
   ]
@@ -231,9 +235,6 @@ function testedSince(log: FiringLog, now: number): number {
   for (const m of at) if (since - m < TOGETHER && now - m <= LONG_TESTED) since = m
   return since
 }
-
-/** Rows of a log in the order in which they were noted, as far as can be told. */
-const inTurn = (a: LogRow, b: LogRow): number => a.at - b.at || a.line - b.line
 
 /**
  * The readings of the oven that has baked at which the day was planned again before now: those that nothing else was read after for some
@@ -282,8 +283,8 @@ function toldBy(log: FiringLog, last: LogRow): FiringLog {
  *   the floor has
  */
 function correct(
-  /** `ways`: what would help is looked for too. */
-  input: Again & {readonly now: number; readonly ways?: true},
+  /** `ways`: what would help is looked for too; `made`: the row at which the plan that was followed was made. */
+  input: Again & {readonly now: number; readonly ways?: true; readonly made: LogRow | null},
   problem: PlanProblem,
   [before, morning]: readonly [Plan, Plan],
   log: FiringLog,
@@ -291,7 +292,7 @@ function correct(
 ): {again: Plan; followed: Plan; rest: PlanProblem; said: readonly string[]; expected: number; unlit: boolean} {
   const lit = log.lit!
   const {now} = input
-  const plan = withFireToCome(input.oven, before, log)
+  const plan = withFireToCome(input.oven, before, log, input.made)
   const burn = log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit)
   const firing: Firing = {wood: log.wood ?? woodIn(burn, plan.firing), burn, soak: plan.firing.soak}
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
@@ -482,16 +483,16 @@ function correct(
         })
       : null
   const trying = {...input.options, simulate: withPast}
-  /** The fires so far and another, in place of any that are to come, where that does not burn into the night. */
+  /** The first fire and another, in place of any that is to come, where that does not burn into the night. */
   const another = (at: number, minutes: number): FiringOption | null => {
     const more = usualFiring(input.oven, minutes)
     if (isNight(at, at + more.burn + more.soak)) return null
-    const all = [...meantAgain.slice(0, burned.length), {minutes: at - lit, firing: more}]
+    const all = [{minutes: at - lit, firing: more}]
     return {firing, further: all, forecast: foresee(firesOf({further: all}))}
   }
   const ways = fire
     ? burnWays(rest, planned, fire, trying, planDay)
-    : input.ways && !burns && input.options?.effort !== 'quick'
+    : input.ways && !burns && burned.length === 0 && input.options?.effort !== 'quick'
       ? againWays(rest, planned, another, trying, planDay)
       : []
   const whole = ways.length > 0 ? {...planned, ways} : planned

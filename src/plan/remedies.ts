@@ -441,18 +441,14 @@ export function burnWays(
   return [trials.remedy(longer ? 'longer fire' : 'shorter fire', best.plan, words)]
 }
 
-/** Minutes for which another fire is tried to burn: as one that nobody planned is taken to, and longer where that is not enough. */
-export const BURNS_AGAIN = 45
-const BURNS_LONGER = [75, 105]
-
 /**
- * What another fire would do for a day that has begun, of which no fire burns and whose oven is too cool for all that was asked for. Tried by
+ * What another fire would do for a day that has begun, whose fire is out, with no other lit yet, and whose oven is too cool for all that was asked for. Tried by
  * planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, when another was to be, and when all is drawn
  * that the plan still has for the day; and burning for longer where that leaves something out.
  *
  * @param problem The rest of the day, without such a fire.
  * @param plan The plan for that.
- * @param another The fires so far and another, in place of what is to come, lit at a time, minutes after midnight, and burning for so many minutes; null where it cannot
+ * @param another The first fire and another, in place of what is to come, lit at a time, minutes after midnight, and burning for so many minutes; null where it cannot
  *   be lit then.
  * @returns The best of them, where less is left out or it is far less late, and nothing that is in the oven comes out with less of its heat;
  *   else nothing.
@@ -490,8 +486,9 @@ export function againWays(
   const planned = plan.fires?.find((fire) => fire.lit >= soonest)?.lit ?? soonest
   const hours = [...new Set([soonest, planned, last])]
   let best: Trial | null = null
-  for (const minutes of [BURNS_AGAIN, ...BURNS_LONGER])
-    for (const at of minutes === BURNS_AGAIN ? hours : [best?.plan.fires?.at(-1)?.lit ?? planned]) {
+  const {burns} = rules.fireAgain
+  for (const minutes of burns)
+    for (const at of minutes === burns[0] ? hours : [best?.plan.fires?.at(-1)?.lit ?? planned]) {
       if (best && best.lack.out === 0 && early(best.plan) <= early(plan)) break
       const tried: Trial | null = fired(at, minutes)
       if (!tried) continue

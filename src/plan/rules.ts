@@ -46,6 +46,11 @@ export const rules = {
   /** A sponge may work for so many times its longest time before the dough is made of it. Common practice, no source. */
   spongeHolds: 1.5,
   /**
+   * Minutes for which a fire that no plan has is taken to burn, when it is lit again or tried; and longer ones that are tried where it is too
+   * little. Common practice, no source.
+   */
+  fireAgain: {burns: [45, 75, 105]},
+  /**
    * Minutes of hands to light a fire, to feed it and to rake it out and swab the floor, and how often it is fed, minutes. Other work is put down
    * for a moment to feed it. Common practice, no source.
    */

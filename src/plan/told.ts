@@ -13,6 +13,9 @@ export function placeIn(log: FiringLog, line = 1): {readonly file: string; reado
   return {file: `firings/${log.date}.md`, line, column: 1}
 }
 
+/** Rows of a log in the order in which they were noted, as far as can be told. */
+export const inTurn = (a: LogRow, b: LogRow): number => a.at - b.at || a.line - b.line
+
 /** A part of a dish as the plan that was followed had it, with what the log says became of it. Times in minutes after midnight. */
 export interface Told extends Followed {
   /** When it was set in and drawn, where the log says so. */

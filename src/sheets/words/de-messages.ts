@@ -702,6 +702,29 @@ export const deMessages: Book['sentences'] = [
     'beim nächsten Öffnen nachsehen, wo sie stehen, und aufschreiben, was anders als geplant eingeschossen oder ausgezogen wurde',
   ],
   ['“{words}” is kept as words, and tells of no fire', '„{words}“ bleibt als Worte stehen und sagt von keinem Feuer'],
+  ['“{words}” takes no fire back', '„{words}“ nimmt kein Feuer zurück'],
+  ['write “no fire again” if that is meant', '„no fire again“ schreiben, wenn das gemeint ist'],
+  [
+    'the fire noted for {time} would burn with the first, so it is not planned for',
+    'das für {time} aufgeschriebene Feuer brennte mit dem ersten zusammen, darum wird es nicht eingeplant',
+  ],
+  ['note one for when the first is raked out, or later', 'eines aufschreiben für wenn das erste ausgeräumt ist, oder später'],
+  [
+    'a third fire is not planned for ahead, so the one noted for {time} is left out',
+    'ein drittes Feuer wird nicht im Voraus geplant, darum bleibt das für {time} aufgeschriebene weg',
+  ],
+  [
+    'note “lit again” when it is lit: the rest of the day is planned with it then',
+    '„lit again“ aufschreiben, wenn es brennt: dann wird der Rest des Tages damit geplant',
+  ],
+  [
+    'the fire noted for {time} waits until {time2}, for what is in the oven',
+    'das für {time} aufgeschriebene Feuer wartet bis {time2} auf das, was im Ofen ist',
+  ],
+  [
+    'note another hour, or “no fire again”, if that is too late',
+    'eine andere Stunde aufschreiben, oder „no fire again“, wenn das zu spät ist',
+  ],
   ['“{words}” does not say at what time', '„{words}“ sagt nicht, um welche Zeit'],
   ['“{words}”: that time has passed', '„{words}“: Diese Zeit ist vorbei'],
   [
