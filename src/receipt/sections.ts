@@ -420,6 +420,8 @@ for (const c of '#>-+*=|`~<_: \t[]\\&\r') HEADS[c.charCodeAt(0)] = 1
 
 /** Mark-up that may run over blank lines: with any of it in a text the parser reads all of it. */
 const LONG_MARKUP = /```|~~~|<[!?]|<(?:script|pre|style|textarea)\b/i
+/** What may say what a link in brackets stands for, which makes links of the same brackets anywhere in the text. */
+const DEFINITION = ']:'
 
 const isDigit = (c: number): boolean => c >= 48 && c <= 57
 
@@ -583,7 +585,8 @@ export function readBlocks(source: string, start: number, end: number, all = fal
       for (const block of maker.blocks) blocks.push(block)
     }
   }
-  if (all || LONG_MARKUP.test(source.slice(start, end))) {
+  const text = source.slice(start, end)
+  if (all || LONG_MARKUP.test(text) || text.includes(DEFINITION)) {
     parse(start, end)
     return blocks
   }
