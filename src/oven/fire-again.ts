@@ -24,8 +24,9 @@ const ANOTHER =
   /^(?:(?:light |start |make )?(?:a |the )?(?:second|another|new) fire|re-?fire|re-?light)(?: (?:it|the (?:fire|oven)))?(?: at)? (?=\d|noon|midnight|tomorrow|next day)/i
 const NONE =
   /^(?:no (?:fire again|(?:second|other|further) fire)|(?:do not|don.t|not to) (?:(?:light|fire)(?: it| the (?:fire|oven))?|be (?:lit|fired)) again|cancel the (?:second |other )?fire)(?= |,|;|\.|$)/i
-/** What is like one of those and is none. */
-const REFUSED = /^(?:no|do not|don.t|not|cancel)\b.* (?:fire|light)\b|^no fire ag\w+/i
+/** What is like one of those and is none: the other words of both, with "again" or a slip of it. "Not much fire left" is a remark. */
+const NOT = /^(?:no|do not|don.t|not|cancel) /i
+const FIRE_AGAIN = / (?:fire|light)(?: it| the (?:fire|oven))? ag[a-z]{2,5}\b/i
 
 /** Minutes by which a fire may have been meant for before it was noted: it is to be lit now. */
 const NOW = 15
@@ -43,7 +44,7 @@ const isLength = (words: string): boolean => /^\d/.test(words.trim())
 export function fireToCome(words: string, noted: number): ReadFireToCome {
   const told = words.replace(/\s+/g, ' ').trim()
   if (NONE.test(told)) return {ok: true, fire: {lit: null, burn: null}}
-  if (REFUSED.test(told))
+  if (NOT.test(told) && FIRE_AGAIN.test(told))
     return {ok: false, reason: `“${told}” takes no fire back`, suggest: 'write “no fire again” if that is meant'}
   const again = AGAIN.exec(told)?.[1] ?? (ANOTHER.test(told) ? told.replace(ANOTHER, '') : null)
   if (again === null) return null
