@@ -209,6 +209,9 @@ describe('a note of a fire to come', () => {
     'second fire at last',
     'no smoke',
     'not risen yet',
+    'not much fire left',
+    'not the light cake',
+    'do not light it yet',
   ])('is none of those: %s', (words) => {
     expect(fireToCome(words, 700)).toBeNull()
   })
