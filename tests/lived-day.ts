@@ -29,9 +29,9 @@ export interface Lived {
 }
 
 /**
- * A day of one fire, or more where that is offered and taken up, lived through by a baker who does what the plan says: tests the heat before everything that is to be set in, notes
- * that, plans again, and sets in what is then to go in; draws when the plan has it drawn, and notes it all. The oven is as simulated, but
- * that it stores another share of the fire's heat than is believed.
+ * A day of one fire, or more where that is offered and taken up, lived through by a baker who does what the plan says: tests the heat before
+ * everything that is to be set in, notes that, plans again, and sets in what is then to go in; draws when the plan has it drawn, and notes
+ * it all. The oven is as simulated, but that it stores another share of the fire's heat than is believed.
  *
  * @param stored That share, 1 as believed.
  * @param late Minutes by which the fire is lit late.

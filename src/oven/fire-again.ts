@@ -8,8 +8,8 @@ export interface FireToCome {
   readonly burn: number | null
 }
 
-/** Minutes that such a fire may burn. */
-const BURNS = {least: 10, most: 720} as const
+/** Minutes that a fire of a day may burn: a time behind it is a slip. Common practice, no source. */
+export const BURNS = {least: 10, most: 720} as const
 
 /** What a row's words say of a fire to come: what it is, or what is wrong with it; null where they say nothing of one. */
 export type ReadFireToCome =
@@ -30,6 +30,9 @@ const FIRE_AGAIN = / (?:fire|light)(?: it| the (?:fire|oven))? ag[a-z]{2,5}\b/i
 
 /** Minutes by which a fire may have been meant for before it was noted: it is to be lit now. */
 const NOW = 15
+
+/** Whether a time names its day, so that it is none of the day of what stands above it. */
+export const isDated = (time: string): boolean => /day|tomorrow|morning|before/i.test(time)
 
 /** Whether words may be a length of time. */
 const isLength = (words: string): boolean => /^\d/.test(words.trim())
@@ -61,7 +64,7 @@ export function fireToCome(words: string, noted: number): ReadFireToCome {
   if (first === '') return wrong(`“${told}” does not say at what time`)
   const clock = parseClock(first)
   if (!clock.ok) return wrong(clock.reason)
-  const dated = /day|tomorrow|morning|before/i.test(first)
+  const dated = isDated(first)
   const lit = clock.value + (dated ? 0 : 1440 * Math.max(0, Math.floor(noted / 1440)))
   if (lit < noted - NOW) return wrong(`“${told}”: that time has passed`)
   const at = Math.max(lit, noted)

@@ -11,7 +11,7 @@ import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {frontMatterSpan, quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
-import {type FireToCome, fireToCome} from './fire-again.js'
+import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
 import {
   countAt,
   countOnly,
@@ -226,7 +226,7 @@ export function readLog(
         say(offset(where.time), 'warning', 'log-time', clock.reason, clock.suggest)
         continue
       }
-      const dated = /day|tomorrow|morning|before/i.test(time)
+      const dated = isDated(time)
       let at = clock.value
       if (!dated) {
         at += nextDays * 1440
@@ -374,9 +374,6 @@ function meantWell(meant: string, at: number): string {
   return read && !read.ok ? read.suggest : `write “${meant}” if that is meant`
 }
 
-/** A fire of a day burns no longer than that, minutes: a time behind it is a slip. */
-const LONGEST_FIRE = 720
-
 /**
  * The later fires that rows tell of, by the clock whatever the order of the rows. A fire lit again while the one before it is not raked is
  * that one put right, and so is a second raking or weight.
@@ -410,7 +407,7 @@ function furtherFires(
         `“${what} again”, and the log tells of no fire lit again before`,
         'note when it was lit, such as “12:05 pm lit again”',
       )
-    else if (what === 'raked' && (at <= last.lit || at > last.lit + LONGEST_FIRE))
+    else if (what === 'raked' && (at <= last.lit || at > last.lit + BURNS.most))
       wrong(note, `raked again ${Math.round(at - last.lit)} min after it was lit again`, 'check both times')
     else fires[fires.length - 1] = {...last, ...(what === 'raked' ? {raked: at} : {}), wood: wood ?? last.wood}
   }

@@ -137,9 +137,9 @@ export function withFireToCome(oven: OvenSpec, plan: Plan, log: FiringLog, made:
 /** A fire that was decided upon and is not planned for, or not for its hour. */
 export function fireDecided(log: FiringLog, plan: Plan): Message[] {
   const decided = decidedOn(log, plan)
-  if (!decided || decided.fire.lit === null) return []
-  const {row, fire, not} = decided
-  const at = fire.lit!
+  const at = decided?.fire.lit ?? null
+  if (!decided || at === null) return []
+  const {row, not} = decided
   const hour = writeClock(at)
   const place = {...placeIn(log, row.line), rule: 'fire-decided'}
   if (not === 'with the first')

@@ -28,7 +28,7 @@ import {
   withFireToCome,
   woodIn,
 } from './later-fires.js'
-import {dueOf, lineOf, soonestOf} from './model.js'
+import {dueOf, isNight, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {byOwnNames} from './own-names.js'
 import {english, phrase, speak} from './phrases.js'
@@ -486,7 +486,7 @@ function correct(
   /** The first fire and another, in place of any that is to come, where that does not burn into the night. */
   const another = (at: number, minutes: number): FiringOption | null => {
     const more = usualFiring(input.oven, minutes)
-    if (isNight(at, at + more.burn + more.soak)) return null
+    if (isNight(problem, at) || isNight(problem, at + more.burn + more.soak)) return null
     const all = [{minutes: at - lit, firing: more}]
     return {firing, further: all, forecast: foresee(firesOf({further: all}))}
   }
@@ -521,10 +521,6 @@ function missingOf(plan: Plan, morning: Plan, log: FiringLog, dishes: ReadonlyMa
       : [{...load, dishes: lost, placed: load.placed.filter((p) => lost.some((d) => d.dish === p.dish))}]
   })
 }
-
-/** Whether any of the time from one moment to another, minutes after midnight, is night. */
-const isNight = (from: number, to: number): boolean =>
-  from % 1440 < rules.nightTo || to % 1440 < from % 1440 || to % 1440 > rules.nightFrom
 
 const inOrder = (events: readonly OvenEvent[]): OvenEvent[] => [...events].sort((a, b) => a.minutes - b.minutes)
 

@@ -35,9 +35,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     const why = passes(grid, dish)
     return why ? [{dish, ...why}] : []
   })
-  const {settled: best, firings} = problem.done
-    ? {settled: restOf(problem, grid, options, tick), firings: problem.firings}
-    : onFires(problem, grid, options, tick)
+  const {settled: best, firings} = onFires(problem, grid, options, tick)
   // A second fire may have been made for the plan, which is then one of the day's.
   const day = {...problem, firings}
   const settled = drawnAwake(day, grid, problem.done ? best : inOrder(best), options.simulate)
@@ -48,14 +46,6 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   const plan = write(day, grid, settled, lone, {bound, leftOut}, options, planDay)
   tick(1)
   return plan
-}
-
-/** The rest of a day that has begun, gone on with where there is a plan of it. */
-function restOf(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, tick: (share: number) => void): Settled {
-  const {from} = options
-  if (!from || !problem.firings.some(sameFire(from))) return inParts(problem, grid, options, tick).settled
-  if (!from.eased) return goneOnWith(problem, grid, from, options, tick)
-  return {...goneOnWith(easedDay(problem, 'far'), grid, from, options, tick), eased: true}
 }
 
 /** What a day was settled on, and the fires there were to choose from. */
@@ -72,6 +62,8 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   const {from} = options
   const {firings} = problem
   if (from && firings.some(sameFire(from))) return {firings, settled: goneOnWith(problem, grid, from, options, tick)}
+  // The fires of a day that has begun are what they are.
+  if (problem.done) return {firings, settled: inParts(problem, grid, options, tick).settled}
   const one = {...problem, firings: problem.firings.filter((f) => !f.further?.length)}
   const two = {...problem, firings: problem.firings.filter((f) => f.further?.length)}
   if (one.firings.length === 0 || two.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
@@ -113,19 +105,21 @@ function afterBoth(
   return alone.length === 0 ? twice : laidOut({...one, firings: alone}, grid, options, tick)
 }
 
-/** The day gone on with from a plan, with each dish in as many parts and priced as there. */
+/** The day gone on with from a plan, with each dish in as many parts and priced as there, and its limits as far eased. */
 function goneOnWith(
-  problem: PlanProblem,
+  day: PlanProblem,
   grid: FloorGrid,
   from: Settled,
   options: PlanOptions,
   tick: (share: number) => void,
 ): Settled {
+  const problem = from.eased ? easedDay(day, 'far') : day
   const parts = new Map<string, number>()
   for (const {dish} of from.model.jobs) parts.set(dish.id, (parts.get(dish.id) ?? 0) + 1)
   const weighed = from.model.jobs.some((job) => job.weighed)
   const jobs = jobsOf(problem, grid, parts).map((job): Job => (weighed ? {...job, weighed} : job))
-  return settleFrom(from, problem, grid, jobs, options, tick)
+  const settled = settleFrom(from, problem, grid, jobs, options, tick)
+  return from.eased ? {...settled, eased: true} : settled
 }
 
 /** When and how long a firing burns, as a key. */

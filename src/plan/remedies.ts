@@ -442,14 +442,14 @@ export function burnWays(
 }
 
 /**
- * What another fire would do for a day that has begun, whose fire is out, with no other lit yet, and whose oven is too cool for all that was asked for. Tried by
- * planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, when another was to be, and when all is drawn
- * that the plan still has for the day; and burning for longer where that leaves something out.
+ * What another fire would do for a day that has begun, whose fire is out, with no other lit yet, and whose oven is too cool for all that was
+ * asked for. Tried by planning the rest of the day on it, shortly: lit as soon as what is in the oven now is drawn, when another was to be,
+ * and when all is drawn that the plan still has for the day; and burning for longer where that leaves something out.
  *
  * @param problem The rest of the day, without such a fire.
  * @param plan The plan for that.
- * @param another The first fire and another, in place of what is to come, lit at a time, minutes after midnight, and burning for so many minutes; null where it cannot
- *   be lit then.
+ * @param another The first fire and another, in place of what is to come, lit at a time, minutes after midnight, and burning for so many
+ *   minutes; null where it cannot be lit then.
  * @returns The best of them, where less is left out or it is far less late, and nothing that is in the oven comes out with less of its heat;
  *   else nothing.
  */
@@ -492,8 +492,8 @@ export function againWays(
       if (best && best.lack.out === 0 && early(best.plan) <= early(plan)) break
       const tried: Trial | null = fired(at, minutes)
       if (!tried) continue
-      const sooner = best !== null && !lessThan(best.lack, tried.lack) && early(tried.plan) < early(best.plan)
-      if (best === null || lessThan(tried.lack, best.lack) || sooner) best = tried
+      const hotter = best !== null && !lessThan(best.lack, tried.lack) && early(tried.plan) < early(best.plan)
+      if (best === null || lessThan(tried.lack, best.lack) || hotter) best = tried
     }
   const fire = best?.plan.fires?.at(-1)
   if (!best || !fire) return []
