@@ -51,6 +51,19 @@ describe('readings correct the oven', () => {
     }
   })
 
+  it('hardly heeds one that lies absurdly far off until another bears it out', () => {
+    const slip: Reading = {minutes: 210, kind: 'floor', value: 54}
+    const one = calibrate(oven, {firing, readings: [slip]})
+    expect(Math.abs(Math.log(one.parameters.stored.likely))).toBeLessThan(0.05)
+    expect(one.readings[0]!.weight).toBeLessThan(0.2)
+    expect(one.said.join(' ')).toMatch(/Read it again/)
+    const two = calibrate(oven, {firing, readings: [slip, {minutes: 212, kind: 'vault', value: 60}]})
+    expect(two.parameters.stored.likely).toBeLessThan(0.75)
+    // What is far off and no more is heeded at once.
+    const cool = calibrate(oven, {firing, readings: [{minutes: 210, kind: 'floor', value: 190}]})
+    expect(cool.parameters.stored.likely).toBeLessThan(0.9)
+  })
+
   it('needs at most 60 simulations for 20 readings', () => {
     const found = calibrate(oven, {firing, readings: readings({stored: 0.7, loss: 2, coupling: 1.3}, spread)})
     expect(found.readings.length).toBe(20)

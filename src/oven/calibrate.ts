@@ -20,6 +20,14 @@ const ROUNDS = 5
 /** A reading this many standard deviations off, whose other scale is within `FITS`, may be °F written as °C or the other way round. */
 const STRANGE = 2
 const FITS = 1.3
+/**
+ * A reading this many standard deviations off, what is not known of the oven among them, is rather a slip than the oven's doing (of a normal,
+ * one in two hundred lies as far off): it is hardly heeded until another within so many minutes of it lies half as far off on the same side.
+ */
+const ALONE = 2.8
+const BORNE_OUT = 90
+/** Times a reading's own error that it is then taken to have. */
+const UNHEEDED = 60
 /** How much less such a reading is heeded until the cook has said which it was. */
 const ASKED = 15
 
@@ -191,6 +199,7 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
   let best = cost(p, f)
   let jacobian: number[][] = []
   let asked: ReadonlyArray<'°C' | '°F' | null> = []
+  let alone: readonly boolean[] = []
   for (let round = 0; round < ROUNDS; round++) {
     jacobian = p.map((v, k) => {
       const moved = [...p]
@@ -198,10 +207,20 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
       return predict(moved).map((value, i) => (value - f[i]!) / STEP)
     })
     if (round === 0) {
-      asked = used.map(({reading}, i) => otherScale(reading, y[i]!, f[i]!, jacobian, i))
-      asked.forEach((scale, i) => {
-        if (scale) sigma[i] = sigma[i]! * ASKED
-      })
+      const off = used.map((_, i) => (y[i]! - f[i]!) / spreadOf(jacobian, i))
+      asked = used.map(({reading}, i) => otherScale(reading, y[i]!, f[i]!, spreadOf(jacobian, i)))
+      alone = used.map(
+        ({reading}, i) =>
+          asked[i] === null &&
+          Math.abs(off[i]!) >= ALONE &&
+          !used.some(
+            (other, j) =>
+              j !== i &&
+              Math.abs(other.reading.minutes - reading.minutes) <= BORNE_OUT &&
+              off[j]! * Math.sign(off[i]!) >= ALONE / 2,
+          ),
+      )
+      for (let i = 0; i < used.length; i++) sigma[i] = sigma[i]! * widened(i)
       best = cost(p, f)
     }
     const next = solveLine(p, f, jacobian)
@@ -223,18 +242,21 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
     if (!moved) break
   }
 
-  /** The scale in which a reading would fit what was expected, where it does not fit in its own. */
-  function otherScale(
-    reading: Reading,
-    value: number,
-    expected: number,
-    slope: readonly (readonly number[])[],
-    i: number,
-  ): '°C' | '°F' | null {
-    if (reading.kind !== 'floor' && reading.kind !== 'vault' && reading.kind !== 'air' && reading.kind !== 'probe') return null
+  /** Times its own error that a reading is taken to have, for being asked about or alone. */
+  function widened(i: number): number {
+    return asked[i] ? ASKED : alone[i] ? UNHEEDED : 1
+  }
+
+  /** How far a reading may be off what was expected, °C: its own error, and what is not known of the oven. */
+  function spreadOf(slope: readonly (readonly number[])[], i: number): number {
     const j = [0, 1, 2].map((k) => slope[k]![i]!)
     const c = times3(covariance, j)
-    const spread = Math.hypot(sigma[i]!, Math.sqrt(Math.max(j[0]! * c[0] + j[1]! * c[1] + j[2]! * c[2], 0)))
+    return Math.hypot(sigma[i]!, Math.sqrt(Math.max(j[0]! * c[0] + j[1]! * c[1] + j[2]! * c[2], 0)))
+  }
+
+  /** The scale in which a reading would fit what was expected, where it does not fit in its own. */
+  function otherScale(reading: Reading, value: number, expected: number, spread: number): '°C' | '°F' | null {
+    if (reading.kind !== 'floor' && reading.kind !== 'vault' && reading.kind !== 'air' && reading.kind !== 'probe') return null
     const off = (t: number): number => Math.abs(t - expected) / spread
     if (off(value) < STRANGE) return null
     if (off((value - 32) / 1.8) < FITS) return '°F'
@@ -294,15 +316,18 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
       for (let b = 0; b < 3; b++) information[a]![b] = information[a]![b]! + w * jacobian[a]![i]! * jacobian[b]![i]!
     }
     // Asked only if the other scale still fits once the other readings have spoken; else it is a bad reading like any other.
-    const own = asked[i] ? sigma[i]! / ASKED : sigma[i]!
+    const own = sigma[i]! / widened(i)
     const other = asked[i] === '°F' ? (y[i]! - 32) / 1.8 : y[i]! * 1.8 + 32
     const perhaps = asked[i] && Math.abs(other - f[i]!) < Math.max(2.5 * own, 0.1 * f[i]!) ? asked[i] : null
-    const heeded = asked[i] ? 1 / (1 + ((y[i]! - f[i]!) / own / DOUBTFUL) ** 2) : weight
+    const heeded = asked[i] || alone[i] ? 1 / (1 + ((y[i]! - f[i]!) / own / DOUBTFUL) ** 2) : weight
     return {reading, measured: y[i]!, expected: f[i]!, sigma: own, weight: heeded, ...(perhaps ? {perhaps} : {})}
   })
   // Where readings scatter more than their kinds should, they say less: the information shrinks by the reduced χ².
   const freedom = weighed.length - 3
-  const chi = weighed.reduce((s, r, i) => s + (asked[i] ? 0 : r.weight * ((r.measured - r.expected) / r.sigma) ** 2), 0)
+  const chi = weighed.reduce(
+    (s, r, i) => s + (asked[i] || alone[i] ? 0 : r.weight * ((r.measured - r.expected) / r.sigma) ** 2),
+    0,
+  )
   const excess = freedom > 0 ? Math.max(1, chi / freedom) : 1
   for (let a = 0; a < 3; a++) {
     vector[a] = vector[a]! / excess
