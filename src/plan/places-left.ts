@@ -163,8 +163,9 @@ function triedIn(
   for (const [u, other] of model.jobs.entries()) {
     const t = took[u]
     if (!t) continue
-    for (const vessel of vesselsOf(other, standing)) {
-      const z = zoneAt(grid, vessel.y)
+    // What stands across the floor has its draw by the floor's own mean as well (see `keeps`).
+    const zones = [...new Set([...vesselsOf(other, standing).map(({y}) => zoneAt(grid, y)), ...(t.w > 2 ? [t.w] : [])])]
+    for (const z of zones) {
       const kept = (curve: Curve, e: number): boolean =>
         other.since === null
           ? keeps(other.dish, curve, z, minutes(t.s), minutes(e))
