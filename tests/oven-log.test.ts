@@ -194,6 +194,11 @@ describe('reading a log', () => {
     expect(messages).toMatchObject([{rule: 'log-midnight', severity: 'info', line: 17, column: 3}])
   })
 
+  it('warns where the next day is more than half a day on: the rows are rather out of order', () => {
+    const turned = log.replace('| next day 6 am |', '| 8:50 am |')
+    expect(readLog(turned, 'l.md').messages).toMatchObject([{rule: 'log-midnight', severity: 'warning', line: 17}])
+  })
+
   it('a fire lit in the evening and raked after midnight is one firing', () => {
     const night = log
       .replace('6:10 am', '10:30 pm')

@@ -52,7 +52,13 @@ it('sets the brown bread in first on the demo’s day, and the white half an hou
 /** What is made up without a dough is no dough of which something has to become when its dish is lost. */
 it('knows of no doughs but those of dishes that have one', () => {
   const {plan, problem} = made
-  const told = {mixed: () => [], shaped: () => [], mixing: () => 25}
+  const told = {
+    mixed: () => [],
+    shaped: () => [],
+    mixing: () => 25,
+    notRisen: () => undefined,
+    rising: () => ({inBulk: 0, proving: 0}),
+  }
   const doughs = doughsSoFar(plan.lit + 2000, plan, partsOf(plan.loads), told, (planned) => planned)
   const kneaded = problem.dishes.filter(({dough}) => dough !== null).map(({id}) => id)
   expect(kneaded.length).toBeLessThan(problem.dishes.length)
@@ -492,7 +498,7 @@ describe('a dough that is set in before it can have risen', () => {
       now,
       plan,
       partsOf(plan.loads),
-      {mixed: () => [], shaped: () => [], mixing: () => 25},
+      {mixed: () => [], shaped: () => [], mixing: () => 25, notRisen: () => undefined, rising: () => ({inBulk: 0, proving: 0})},
       (planned) => planned + shift,
     )
     const rest = {...problem, done: {now, lit: plan.lit + shift, set: [], plan, doughs}}

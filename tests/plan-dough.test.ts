@@ -87,7 +87,13 @@ describe('a dough of several risings', () => {
         now,
         plan,
         toCome as never,
-        {mixed: () => told, shaped: () => [], mixing: () => 20},
+        {
+          mixed: () => told,
+          shaped: () => [],
+          mixing: () => 20,
+          notRisen: () => undefined,
+          rising: () => ({inBulk: 0, proving: 0}),
+        },
         (planned) => planned,
       )
       const rest: PlanProblem = {...p, done: {now, lit: plan.lit, set: [], plan, doughs}}
@@ -138,7 +144,13 @@ describe('a dough of several risings', () => {
           now,
           plan,
           toCome as never,
-          {mixed: () => [], shaped: () => [], mixing: () => 20},
+          {
+            mixed: () => [],
+            shaped: () => [],
+            mixing: () => 20,
+            notRisen: () => undefined,
+            rising: () => ({inBulk: 0, proving: 0}),
+          },
           (planned) => planned + 20,
         )
         const rest: PlanProblem = {...p, done: {now, lit: plan.lit, set: [], plan, doughs}}

@@ -38,10 +38,10 @@ export interface LogRow {
   readonly at: number
   /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
   readonly elapsed: number | null
-  readonly what: 'reading' | 'mixed' | 'shaped' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
+  readonly what: 'reading' | 'mixed' | 'shaped' | 'not risen' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
   readonly kind?: ReadingKind
   readonly value?: number | string
-  /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn. */
+  /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn, or has not risen yet. */
   readonly dish?: string
   /** How many vessels were set in or drawn; absent where the row does not say, and means all that were to be. */
   readonly count?: number
@@ -235,7 +235,7 @@ export function readLog(
           at += 1440
           say(
             offset(where.time),
-            'info',
+            at - previous > NIGHT ? 'warning' : 'info',
             'log-midnight',
             `“${time}” stands below a later time, so it is taken as the next day’s`,
             `write “next day ${time}” if that is so; move the row up if not`,
@@ -345,6 +345,9 @@ function fireNote(words: string, note: string): Pick<FireNote, 'what' | 'wood'> 
 export function tellsOfFire(words: string, at: number): boolean {
   return fireNote(words, '') !== null || fireToCome(words, at)?.ok === true
 }
+
+/** Minutes between two rows, the second on the next day, above which it is rather the order of the rows that is wrong. Common practice, no source. */
+const NIGHT = 12 * 60
 
 /** Letters by which a note may miss what is said of a later fire. */
 const SLIP = 2
@@ -456,6 +459,7 @@ export const stemOf = (words: string): string => words.trim().toLowerCase().repl
 
 const MIXED = /^(?:dough )?(?:mixed|kneaded)\b/i
 const SHAPED = /^(?:dough |loaves |rolls )?(?:shaped|moulded)\b/i
+const NOT_RISEN = /^(?:has |have |is |are )?not (?:yet )?(?:risen|proved)\b/i
 const SET_IN = /^(?:set in|in\b|loaded|put in)/i
 const DRAWN = /^(?:drawn|draw|out|taken out)\b/i
 
@@ -476,6 +480,7 @@ function dishEvent(
   if (!dish) return null
   if (MIXED.test(value)) return {what: 'mixed', dish}
   if (SHAPED.test(value)) return {what: 'shaped', dish}
+  if (NOT_RISEN.test(value)) return {what: 'not risen', dish}
   const loss = lostIn(value)
   if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
   const words = loss?.rest ?? value

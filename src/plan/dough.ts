@@ -55,7 +55,14 @@ export interface ToldDoughs {
   readonly shaped: (dish: string, count: number) => readonly number[]
   /** Minutes that the mixing of so many vessels takes. */
   readonly mixing: (dish: string, count: number) => number
+  /** When one was last looked at, and had not risen. */
+  readonly notRisen: (dish: string) => number | undefined
+  /** Minutes from when the work at so many vessels of a dish begins until it has risen, in bulk and proving. */
+  readonly rising: (dish: string, count: number) => {readonly inBulk: number; readonly proving: number}
 }
+
+/** Minutes after which a dough that had not risen is looked at again. Common practice, no source. */
+const LOOK_AGAIN = 20
 
 /** How what has no dough is mixed. */
 const MADE_UP: readonly PhraseId[] = ['make up', 'make up several', 'make up early']
@@ -118,12 +125,17 @@ export function doughsSoFar(
     const sponge = doneBy('sponge')
     // Who mixed late shapes as late.
     const late = said === undefined ? 0 : Math.max(0, said - at)
-    const shaped = mixed === null ? null : (saidShaped ?? doneBy('shape', late))
+    const workedShaped = mixed === null ? null : (saidShaped ?? doneBy('shape', late))
+    // What had not risen when it was looked at was slower than its time: as if it had been worked so much later.
+    const looked = told.notRisen(dish)
+    const notBefore = looked === undefined ? Number.NEGATIVE_INFINITY : looked + LOOK_AGAIN
+    const {inBulk, proving} = told.rising(dish, count)
+    const shaped = typeof workedShaped === 'number' ? Math.max(workedShaped, notBefore - proving) : workedShaped
     return [
       {
         dish,
         load: load.number,
-        mixed,
+        mixed: mixed === null || typeof shaped === 'number' ? mixed : Math.max(mixed, notBefore - inBulk),
         // What was to be mixed on the day and was mixed before it stood cold through the night; what rises so long by its receipt did not.
         cool: said === undefined ? cool : said < 0 && (cool || step.at >= 0),
         ...(sponge === undefined ? {} : {sponge}),

@@ -28,6 +28,7 @@ import {
   withFireToCome,
   woodIn,
 } from './later-fires.js'
+import {coldFood, drawnLate} from './left-in.js'
 import {dueOf, isNight, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {byOwnNames} from './own-names.js'
@@ -37,7 +38,7 @@ import {againWays, burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
-import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, toldOf} from './told.js'
+import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, type Told, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -191,7 +192,10 @@ export function planAgain(
     made = moment
     inForce.push({from: at, plan: before})
   }
-  const {again, rest, said, expected, unlit} = correct({...input, now, ways: true, made}, problem, [before, plan], log, spare)
+  // What is baked already is not suggested again.
+  const baked = spare.filter((dish) => log.rows.some((row) => row.what === 'set in' && isOf(row, dish) && !isAsked(row, problem)))
+  const idle = spare.filter((dish) => !baked.includes(dish))
+  const {again, rest, said, expected, unlit} = correct({...input, now, ways: true, made}, problem, [before, plan], log, idle)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const {firing} = again
   const otherFire =
@@ -208,10 +212,14 @@ export function planAgain(
       untimely: untimelyLoad(rest, byId, log, inForce),
     }),
   ]
+  const cold = coldFood(rest, again, log)
   const messages = [
     ...again.messages,
-    ...unfinished(changes, byId, problem.day),
+    ...cold,
+    ...unfinished(changes, byId, problem.day, cold),
+    ...drawnLate(rest, log),
     ...early.map(({message}) => message),
+    ...spareSetIn(baked, problem, log),
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),
     ...fireUnlogged(rest, log, unlit),
@@ -363,6 +371,25 @@ function correct(
     const same = told.flatMap((one) => (one.planned === planned && one.at >= soonest ? [one.at] : []))
     return same.length > 0 ? Math.max(...same) : later(planned, first)
   }
+  /**
+   * From when on at the soonest a dough can have been set in of which the log does not tell that it was: what was worked late by half of the
+   * time that it then wants, and what was looked at and had not risen only when that is noted.
+   */
+  const doughFrom = ({entry: {dish: id}, at, saidIn}: Told): number => {
+    const dish = byId.get(id)
+    if (!dish?.dough || saidIn !== undefined) return Number.NEGATIVE_INFINITY
+    const {rise, prove} = dish.dough
+    const its = parts.filter(({entry}) => entry.dish === id)
+    const times = [...new Set(its.map((part) => part.at))].sort((a, b) => a - b)
+    const deeds = (deed: DoughDeed): number[] => doughDeedsOf(log, deed, dish, morning, problem.dishes)
+    const lastIn = Math.max(...its.map((part) => part.saidIn ?? Number.NEGATIVE_INFINITY))
+    const [next] = times.filter((time) => its.some((part) => part.at === time && part.saidIn === undefined))
+    if (at === next && deeds('not risen').some((seen) => seen > lastIn)) return Number.POSITIVE_INFINITY
+    const [mixed, shaped] = (['mixed', 'shaped'] as const).map((deed) => deeds(deed)[times.indexOf(at)])
+    const proves = prove?.likely ?? 0
+    if (shaped !== undefined) return shaped + rules.leastRise * proves
+    return mixed === undefined ? Number.NEGATIVE_INFINITY : mixed + rules.leastRise * (rise + proves)
+  }
   const since = testedSince(log, now)
   const litFires = (log.further?.map((fire) => fire.lit) ?? [secondAt]).filter((at) => at <= now)
   const timed = parts.map((part) => {
@@ -370,7 +397,7 @@ function correct(
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
     // What is known to have been set in late is not thought drawn before it has had its time, or, where something went in that was to go in
     // after it, as much of it as will do.
-    const by = (saidIn ?? Number.NEGATIVE_INFINITY) - plannedIn
+    const by = Math.max(saidIn ?? Number.NEGATIVE_INFINITY, doughFrom(part)) - plannedIn
     const thought = Math.max(later(plannedOut, early?.draw), by + plannedOut)
     const byThen = Math.max(beforeTold(plannedOut), by + entry.draw.low)
     const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.min(thought, byThen)
@@ -384,7 +411,7 @@ function correct(
     const {saidOut: out, lostAt} = said
     // What was to be drawn before, or at the same opening, comes out first: its place may be wanted.
     const first = timed.flatMap((t) => (t.part.draw <= plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
-    const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(laterIn(plannedIn, early?.at), ...first)
+    const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(laterIn(plannedIn, early?.at), doughFrom(part), ...first)
     const at = lostAt ?? said.saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
     // The heat is tested, and noted, before it is set in, and again and again while it waits for that.
     const sure = lostAt ?? said.saidIn ?? out
@@ -450,7 +477,10 @@ function correct(
   const toldWork = (deed: DoughDeed, id: string): number[] => {
     const baked = new Set(set.flatMap((s) => (s.dish === id ? [s.at] : []))).size
     const dish = byId.get(id)
-    return dish?.dough ? doughDeedsOf(log, deed, dish, morning, problem.dishes).slice(baked) : []
+    if (!dish?.dough) return []
+    const told = doughDeedsOf(log, deed, dish, morning, problem.dishes)
+    // A dough may be looked at more than once.
+    return deed === 'not risen' ? told : told.slice(baked)
   }
   // A fire lit late puts off nothing that was to be done the day before.
   const presumedDough = (planned: number): number => (planned < 0 ? planned : presumed(planned))
@@ -459,6 +489,13 @@ function correct(
     // What is noted is that it is done: its proving begins then.
     shaped: (id, count) => toldWork('shaped', id).map((at) => at - workOf(byId.get(id)!, count).shape),
     mixing: (id, count) => workOf(byId.get(id)!, count).mix,
+    rising: (id, count) => {
+      const dish = byId.get(id)!
+      const {mix, shape} = workOf(dish, count)
+      return {inBulk: mix + (dish.dough?.rise ?? 0), proving: shape + (dish.dough?.prove?.likely ?? 0)}
+    },
+    // What has been set in since had risen by then.
+    notRisen: (id) => toldWork('not risen', id).findLast((seen) => set.every((s) => s.dish !== id || s.at < seen)),
   }
   const rest: PlanProblem = {
     ...problem,
@@ -687,10 +724,17 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
 }
 
 /** What will come out of the oven underdone is a warning, too: a plan in which every dish has a place is not yet a good one. */
-function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<string, Dish>, day: Day): Message[] {
+function unfinished(
+  changes: NonNullable<Plan['changes']>,
+  dishes: ReadonlyMap<string, Dish>,
+  day: Day,
+  told: readonly Message[],
+): Message[] {
   return changes.flatMap(({dish: id, words}): Message[] => {
     const dish = dishes.get(id ?? '')
     if (!dish || words?.what.id !== 'eased unfinished') return []
+    // What is not to be eaten is not to be baked on.
+    if (told.some(({reason}) => reason.startsWith(`${dish.title}: `))) return []
     return [
       {
         ...lineOf(day, dish),
@@ -700,6 +744,22 @@ function unfinished(changes: NonNullable<Plan['changes']>, dishes: ReadonlyMap<s
         suggest: 'bake it on in another oven unless it is done',
       },
     ]
+  })
+}
+
+const isAsked = (row: LogRow, {dishes}: PlanProblem): boolean => dishes.some((dish) => isOf(row, dish))
+
+/** What the log says was set in and the day has among its spare receipts only: the plan is reckoned without its heat and its place. */
+function spareSetIn(baked: readonly Dish[], problem: PlanProblem, log: FiringLog): Message[] {
+  return baked.map((dish): Message => {
+    const row = log.rows.find((one) => one.what === 'set in' && isOf(one, dish))!
+    return {
+      ...placeIn(log, row.line),
+      severity: 'warning',
+      rule: 'spare-set-in',
+      reason: `${dish.title}: set in, and the day has it among its spare receipts only, so the plan knows nothing of its place and its heat`,
+      suggest: 'move its line up into the day’s list, with how much went in, and plan again',
+    }
   })
 }
 

@@ -6,6 +6,7 @@ import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {fedAt, type Hands} from './hands.js'
 import {staysIn} from './keeps.js'
+import {spoils} from './left-in.js'
 import {makingsOf} from './making.js'
 import {hotUntil, lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
@@ -334,11 +335,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         ids.map((id) => ({title: speaker.title(id), sign: byId.get(id)?.sign ?? ''})),
         speaker.and,
       )
-      // Bread, cakes and what is dried keep without warmth; a crock or a pudding left in does not.
       const keptWarm = ids.flatMap((id) => {
         const dish = byId.get(id)
-        if (dish === undefined || dish.keeps === true || !dish.need.overnight || dish.dough !== null) return []
-        return dish.need.startHigh > rules.slackCelsius ? [dish] : []
+        return dish?.need.overnight && spoils(dish) ? [dish] : []
       })
       // Nobody keeps a crock at 57 °C till breakfast.
       const long = keptWarm.some(({wantedBy}) => wantedBy !== null && wantedBy - at > rules.standMinutes)

@@ -33,20 +33,21 @@ export function isOf(row: LogRow, dish: Dish): boolean {
   return row.dish === dish.id || row.dish === slugOf(dish.file)
 }
 
-/** Work at a dough that the log tells of. */
-export type DoughDeed = 'mixed' | 'shaped'
+/** What the log tells of a dough: that it was worked, or looked at and left to rise. */
+export type DoughDeed = 'mixed' | 'shaped' | 'not risen'
 
 /** How a note begins that tells of it, and which step of a plan that is. */
 const DOUGH_DEEDS: Readonly<Record<DoughDeed, {readonly note: RegExp; readonly step: readonly Step['action'][]}>> = {
   mixed: {note: /^(?:mixed|kneaded) (.+)$/i, step: ['mix', 'evening before']},
   shaped: {note: /^(?:shaped|moulded) (.+)$/i, step: ['shape']},
+  'not risen': {note: /^([^:;.]+) (?:has |have |is |are )?not (?:yet )?(?:risen|proved)\b/i, step: ['load']},
 }
 
 /** Minutes between a note that names no dish and the step of the plan that it can be of. */
 const NEAR = 120
 
 /**
- * When the log says that a dish's doughs were mixed or shaped, minutes after midnight: in rows of the dish, or in notes such as "mixed bread and
+ * When the log says that a dish's doughs were mixed or shaped, or had not risen, minutes after midnight: in rows of the dish, or in notes such as "mixed bread and
  * rolls". A note such as "shaped the loaves", which names no dish of the day, is of the dough that the plan has nearest to that time.
  *
  * @param plan the morning's, which has all of the day's doughs
@@ -62,7 +63,14 @@ export function doughDeedsOf(log: FiringLog, deed: DoughDeed, dish: Dish, plan: 
       : names
           .toLowerCase()
           .split(/,| and /)
-          .map((name) => stemOf(name.trim().replace(/^(?:the|both) /, '')))
+          .map((name) =>
+            stemOf(
+              name
+                .trim()
+                .replace(/^(?:the|both) /, '')
+                .replace(/ (?:has|have|is|are)$/, ''),
+            ),
+          )
   }
   const isNamed = (one: Dish, name: string): boolean =>
     name === one.id || name === slugOf(one.file) || name === slug(withoutBatch(one.title))

@@ -89,6 +89,7 @@ export function planHead(
     )
   const inside = inOvenNow(plan, problem, style)
   if (inside) lines.push(tidy(inside))
+  for (const message of plan.messages) if (atOnce.has(message.rule)) lines.push(tidy(messageLine(message, style)))
   lines.push(...standing(plan, problem, style))
   return {title: tidy(day.title), lines}
 }
@@ -123,10 +124,13 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
   return [say(words, key, {count}), ...(but === undefined ? [] : [say(words, 'plan.restBut', {but})])]
 }
 
-/** The plan's messages but those that its list of late dishes tells already. */
+/** Rules of messages that nobody may miss, and so stand at the head of a plan: food that is not safe to eat, and what makes the plan itself wrong. */
+const atOnce: ReadonlySet<string> = new Set(['food-cold', 'food-raw', 'spare-set-in'])
+
+/** The plan's messages but those that its head or its list of late dishes tells already. */
 export function notesOf(plan: Plan): Message[] {
   const listed = (plan.late ?? []).length > 0
-  return plan.messages.filter(({rule}) => !(listed && rule === 'late'))
+  return plan.messages.filter(({rule}) => !atOnce.has(rule) && !(listed && rule === 'late'))
 }
 
 /**

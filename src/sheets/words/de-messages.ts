@@ -126,6 +126,36 @@ export const deMessages: Book['sentences'] = [
   ['write {words} or later, or {words2} or earlier', '{words} oder später schreiben, oder {words2} oder früher'],
   ['write {words} or later', '{words} oder später schreiben'],
   ['ask for it later, or make less', 'es später verlangen oder weniger machen'],
+  ['{dish}: under {n} °C ({n2} °F) in the oven for about {size}', '{dish}: seit etwa {size} unter {n} °C ({n2} °F) im Ofen'],
+  ['do not eat it, and do not heat it up again', 'nicht essen, auch nicht noch einmal erhitzt'],
+  [
+    '{dish}: may have been under {n} °C ({n2} °F) in the oven for {size}',
+    '{dish}: vielleicht seit {size} unter {n} °C ({n2} °F) im Ofen',
+  ],
+  ['draw it and measure it: under {n} °C ({n2} °F), do not eat it', 'ausziehen und messen: unter {n} °C ({n2} °F) nicht essen'],
+  ['{dish}: will have no more than {n} % of its heat by {time}', '{dish}: bekommt bis {time} nicht mehr als {n} % seiner Hitze'],
+  [
+    'do not leave it in till then: take it out now, and cook it through on the hob or in another oven',
+    'nicht so lange darin lassen: jetzt herausnehmen und auf dem Herd oder in einem anderen Ofen durchgaren',
+  ],
+  [
+    '{dish}: will have been under {n} °C ({n2} °F) for more than two hours by {time}',
+    '{dish}: ist um {time} länger als zwei Stunden unter {n} °C ({n2} °F) gewesen',
+  ],
+  ['draw it by {time}, and eat it, or cool it quickly', 'bis {time} ausziehen und essen oder rasch kühlen'],
+  ['{dish}: logged as drawn {size} after it was done', '{dish}: laut Ofenbuch erst {size} nach dem Garen ausgezogen'],
+  [
+    'put the time right if it was drawn sooner; else look whether it can still be eaten',
+    'die Zeit berichtigen, wenn es früher ausgezogen wurde; sonst nachsehen, ob es noch zu essen ist',
+  ],
+  [
+    '{dish}: set in, and the day has it among its spare receipts only, so the plan knows nothing of its place and its heat',
+    '{dish}: eingeschossen, steht aber nur unter den Reserven des Tages; der Plan weiß also nichts von seinem Platz und seiner Hitze',
+  ],
+  [
+    'move its line up into the day’s list, with how much went in, and plan again',
+    'seine Zeile in die Liste des Tages setzen, mit der eingeschossenen Menge, und neu planen',
+  ],
   ['bake it on in another oven unless it is done', 'wenn es nicht gar ist, in einem anderen Ofen fertig backen'],
   [
     'put the time right, or bake it on in another oven unless it is done',
