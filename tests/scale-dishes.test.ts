@@ -179,6 +179,48 @@ describe('a receipt becomes a dish', () => {
     expect(times(dishes)).toBe('3')
     expect(count(make('brownies', '2 tins', {}, brownies).dishes)).toBe(2)
   })
+  it('a weight of bread is one of bread as it comes out of the oven, and that is told', () => {
+    // By hand: white bread loses `waterLoss`; 1.684 kg of dough make two loaves.
+    const loss = kinds.find((kind) => kind.id === 'white bread')!.waterLoss.likely
+    const [dish] = make('bread', '6 kg of bread').dishes
+    expect(dish!.mass * dish!.count).toBeCloseTo(6 / (1 - loss), 1)
+    expect(dish!.inferred.find((one) => one.field === 'count')?.why).toContain('6 kg when baked: ')
+    const [four] = make('bread', 'four 1 kg loaves').dishes
+    expect(four).toMatchObject({count: 4})
+    expect(four!.mass).toBeCloseTo(1 / (1 - loss), 2)
+    const [dough] = make('bread', '4 loaves of 1 kg dough').dishes
+    expect(dough!.mass).toBeCloseTo(1, 2)
+  })
+  it('a weight of what does not come out of the oven is asked about', () => {
+    expect(make('bread', '6 kg of apples')).toMatchObject({
+      dishes: [],
+      messages: [{rule: 'scale-amount', severity: 'error', reason: expect.stringContaining('“apples”')}],
+    })
+  })
+  it('German words for what is counted are those of the receipt', () => {
+    for (const [german, english] of [
+      ['zwölf Laibe', '12 loaves'],
+      ['für 20 Personen', 'for 20'],
+    ] as const) {
+      const made = make('bread', german)
+      expect(made.messages, german).toEqual([])
+      expect(count(made.dishes), german).toBe(count(make('bread', english).dishes))
+    }
+  })
+  it('a width that the day asks is that of the vessel; where one size tells none, it is asked for', () => {
+    const [wide] = make('cake', '2 10-inch cakes').dishes
+    expect(wide!.vessel.name).toBe('round 10 inch')
+    // By hand: as deep as in 8 inches, so 100/64 of the receipt for each.
+    expect(Number(new Fraction(wide!.times).valueOf())).toBeCloseTo(2 * 1.5625, 1)
+    const tray = read(
+      'tray',
+      '---\nvessel: oblong 12 x 9 x 2 in\n---\n# Gingerbread\n\n- 340 g flour\n- 225 g syrup\n- 170 g butter\n- 3 eggs\n\nBake in a moderate oven for 40 minutes.\n',
+    )
+    expect(make('tray', '2 10-inch cakes', {}, tray)).toMatchObject({
+      dishes: [],
+      messages: [{rule: 'scale-amount', severity: 'error'}],
+    })
+  })
   it('pieces of a receipt that counts none are asked about', () => {
     expect(make('cake', '24 slices')).toMatchObject({
       dishes: [],
