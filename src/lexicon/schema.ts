@@ -226,6 +226,8 @@ export const risingWordSchema = z.object({
     'sponge',
     'sets',
     'lets',
+    'adds',
+    'autolyse',
     'puts',
     'stirs',
     'main',
