@@ -191,6 +191,43 @@ describe('a receipt becomes a dish', () => {
     const [dough] = make('bread', '4 loaves of 1 kg dough').dishes
     expect(dough!.mass).toBeCloseTo(1, 2)
   })
+  it('eggs that lack whites are whole ones and yolks, by their weights', () => {
+    // USDA SR28: a large egg 50 g, its white 33 g, its yolk 17 g. So 10 whole and 2 left are 6 × 50 g + 6 × 17 g.
+    const rich = (words: string) =>
+      read(
+        'rich',
+        `---\nyear: 1990\nserves: 8\nvessel: round 8 in x 3 in\n---\n# Rich cake\n\n- ${words}\n- 450 g flour\n- 450 g sugar\n- 450 g butter\n\nBake at 350 °F for 60 minutes.\n`,
+      )
+    for (const words of [
+      'twelve eggs, but half the whites',
+      '12 eggs, with but six whites',
+      '12 eggs, leaving out six of the whites',
+    ]) {
+      const receipt = rich(words)
+      const egg = receipt[0]!.ingredients.find(({item}) => item === 'egg')!
+      expect(egg.grams!.likely, words).toBeCloseTo(12 * 17 + 6 * 33, 0)
+      expect(
+        receipt[0]!.ingredients.some(({item}) => item === 'egg white'),
+        words,
+      ).toBe(false)
+      const [dish] = make('rich', '2 times', {}, receipt).dishes
+      const eggs = dish!.amounts.filter(({item}) => item.startsWith('egg'))
+      expect(
+        eggs.map(({item, exact}) => [item, exact]),
+        words,
+      ).toEqual([
+        ['egg', '12 count'],
+        ['egg yolk', '12 count'],
+      ])
+      expect(eggs[0]!.grams!.likely).toBeCloseTo(600, 0)
+      expect(eggs[1]!.grams!.likely).toBeCloseTo(204, 0)
+    }
+    const yolks = make('rich', 'once', {}, rich('4 eggs, leaving out four of the whites')).dishes[0]!
+    expect(yolks.amounts.filter(({item}) => item.startsWith('egg')).map(({item}) => item)).toEqual(['egg yolk'])
+    // Said of another thing, or with whites of their own.
+    for (const words of ['12 eggs, but beat half the time', '12 eggs, and six whites'])
+      expect(rich(words)[0]!.ingredients.find(({item}) => item === 'egg')!.grams!.likely, words).toBeCloseTo(600, 0)
+  })
   it('a weight of what does not come out of the oven is asked about', () => {
     expect(make('bread', '6 kg of apples')).toMatchObject({
       dishes: [],

@@ -1241,12 +1241,55 @@ const rangeOf = ({low, high}: {readonly low: number; readonly high: number}): Ra
 
 const multiplied = (range: Range | null, k: number): Range | null => (range === null ? null : scaledBy(range, k))
 
+/** Whole eggs in kilograms of those that lack a part, which are in proportion: twelve yolks with six whites hold six whole eggs. */
+function wholeOf({
+  exact,
+  grams,
+  lacks,
+}: Ingredient): {readonly whole: Fraction; readonly part: Fraction; readonly grams: Range | null} | null {
+  if (lacks === undefined || exact === null) return null
+  const part = new Fraction(lacks.count)
+  const all = new Fraction(exact)
+  const piece = lookUpItem('egg')?.pieces
+  const other = lookUpItem(lacks.item)?.pieces
+  if (piece === undefined || other === undefined || grams === null) return {whole: all.sub(part), part, grams: null}
+  // Of eggs of one time: yolk and white have the same shares of smaller ones.
+  const likely = (rows: typeof piece): number => rows.findLast(({measure}) => measure === 'count')?.grams.likely ?? 0
+  const rest = part.valueOf() * (likely(piece) - likely(other))
+  const whole = all.sub(part).valueOf() * likely(piece)
+  return {whole: all.sub(part), part, grams: scaledBy(grams, whole / (whole + rest))}
+}
+
+const otherPart = ({lacks}: Ingredient): string => (lacks?.item === 'egg white' ? 'egg yolk' : 'egg white')
+
+/** The whole eggs of eggs that lack a part; any other ingredient as it is. */
+function withoutLacking(ingredient: Ingredient): Ingredient {
+  const found = wholeOf(ingredient)
+  if (found === null) return ingredient
+  if (!(found.whole.valueOf() > 0)) return {...ingredient, item: otherPart(ingredient)}
+  return {...ingredient, exact: found.whole.toFraction(), grams: found.grams}
+}
+
+/** The yolks, or the whites, that eggs lacking the other part leave beside whole eggs. */
+function restOfEggs(ingredient: Ingredient): Ingredient[] {
+  const found = wholeOf(ingredient)
+  if (found === null || !(found.part.valueOf() > 0 && found.whole.valueOf() > 0)) return []
+  const {grams} = ingredient
+  const rest =
+    grams === null || found.grams === null
+      ? null
+      : {low: grams.low - found.grams.low, likely: grams.likely - found.grams.likely, high: grams.high - found.grams.high}
+  return [{...ingredient, item: otherPart(ingredient), exact: found.part.toFraction(), grams: rest}]
+}
+
 /** The receipt's ingredients so many times, exactly and in kitchen measures. */
 function scaled(receipt: Receipt, times: Fraction): {amounts: Dish['amounts']; notes: Inferred[]} {
-  const inputs = receipt.ingredients.map((ingredient) => kitchenInput(ingredient, times))
+  const rest = receipt.ingredients.flatMap(restOfEggs)
+  const weighed = [...receipt.ingredients.map(withoutLacking), ...rest]
+  const inputs = weighed.map((ingredient) => kitchenInput(ingredient, times))
   const lines = kitchenAmounts(inputs)
   const notes: Inferred[] = []
-  const amounts = receipt.ingredients.map((ingredient, i) => {
+  const amounts = weighed.map((ingredient, i) => {
     const input = inputs[i]!
     const line = lines[i]!
     if (line.choice !== null)

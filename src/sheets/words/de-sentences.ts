@@ -69,6 +69,7 @@ const sentences: Book['sentences'] = [
     'in place of {vessel}, as the day asks; covered as thickly, one takes {n} % of what one of those does',
     'wie der Tag es will, im Rezept: {vessel:text}; so dick belegt fasst eines {n} % davon',
   ],
+  ['“{words}”: less {n} {item}, {weight}', '„{words}“: ohne {n} {item:item}, {weight}'],
   ['about {weight}', 'etwa {weight:text}'],
   [
     'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',
