@@ -1,6 +1,7 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {z} from 'zod'
+import {askedWords} from '../src/lexicon/asked-words.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
@@ -25,6 +26,7 @@ import {
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {
+  askedWordSchema,
   cautionSchema,
   coldPlaceSchema,
   doughWeightWordSchema,
@@ -63,6 +65,7 @@ describe('the tables', () => {
     ['kindsByItems', kindByItemsSchema, kindsByItems],
     ['eveningWords', eveningWordSchema, eveningWords],
     ['yieldWords', yieldWordSchema, yieldWords],
+    ['askedWords', askedWordSchema, askedWords],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],

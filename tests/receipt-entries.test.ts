@@ -80,6 +80,7 @@ describe('what is said of an entry beside it', () => {
     ['- 80 g yolks (4)', ['80 gram egg yolk'], '(4)'],
     ['Take 5 eggs (leave out 2 whites).', ['5 count egg'], 'leave out 2 whites'],
     ['Beat ten eggs, leaving out four of the whites.', ['10 count egg'], 'leaving out four of the whites'],
+    ['Beat ten eggs, but half the whites.', ['10 count egg'], 'but half the whites'],
   ])('%s', (text, entries, note) => {
     expect(read(text)).toEqual(entries)
     expect(one(text).notes).toContain(note)

@@ -30,6 +30,26 @@ const doughOf = (receipt: Receipt) =>
     oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
   }).dishes[0]!.dough
 
+describe('flour that is wetted before its leaven goes in', () => {
+  const rest = 'Knead. Let rise 2 hours. Shape into two loaves, prove 1 hour. Bake 40 minutes.'
+  it.each([
+    `Refresh the levain in the evening. Mix flour and water, rest 40 minutes. Add levain and salt. ${rest}`,
+    `The yeast should be fresh. Mix the flour and water and leave 40 minutes. Then work in the yeast and the salt. ${rest}`,
+    `Crumble the yeast. Mix flour and water, autolyse 40 minutes. ${rest}`,
+  ])('is no sponge: %s', (text) => {
+    expect(stages(read(text))).toEqual([
+      ['rise', 40, 40],
+      ['rise', 120, 120],
+      ['prove', 60, 60],
+    ])
+    expect(doughOf(read(text))).not.toHaveProperty('sponge')
+  })
+  it('where the leaven is in what waits, it is one', () => {
+    const text = `Mix the yeast with half the flour and the water, leave 40 minutes. Add the rest of the flour and the salt. ${rest}`
+    expect(stages(read(text))[0]).toEqual(['sponge', 40, 40])
+  })
+})
+
 describe('words for rising', () => {
   it('keep to their schema, with sources that exist and ids of their own', () => {
     const known = new Set(sources.map(({id}) => id))

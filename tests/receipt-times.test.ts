@@ -28,6 +28,15 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Bake it an houre.', 60, 60, 'bake'],
   ['Bake one hour and one-half.', 90, 90, 'bake'],
 
+  // What is roasted in the oven is baked there, whatever it stands in; over a fire or on the stove it is not.
+  ['Heat the oven. Roast the chicken in a 12-inch skillet for 60 to 75 minutes.', 60, 75, 'bake'],
+  ['Roast the chicken in a 12-inch skillet for 60 to 75 minutes.', 60, 75, 'bake'],
+  ['Heat the oven. Put the lamb in a roasting pan and roast for an hour.', 60, 60, 'bake'],
+  ['Put it on the spit, and roast it two hours. Keep a dish under it.', 120, 120, 'other'],
+  ['Roast the shoulder in a dish before a clear fire for an hour.', 60, 60, 'other'],
+  ['Heat the oven. Roast the almonds in a frying pan for 5 minutes.', 5, 5, 'boil'],
+  ['Heat the oven. Roast the seeds in a skillet for 3 minutes.', 3, 3, 'other'],
+
   // In figures
   ['Bake for 35–40′.', 35, 40, 'bake'],
   ['Bake 20′.', 20, 20, 'bake'],

@@ -35,11 +35,78 @@ describe('how much a day asks of a receipt', () => {
     ['1.5 kg of dough', {kind: 'weight', kilograms: 1.5}],
     ['fill the floor', {kind: 'floor'}],
     ['Fill the oven.', {kind: 'floor'}],
+    // In words, as they are counted: common practice, no source.
+    ['one and a half times', {kind: 'times', times: '3/2'}],
+    ['half as much again', {kind: 'times', times: '3/2'}],
+    ['half of the receipt', {kind: 'times', times: '1/2'}],
+    ['two and a half dozen loaves', {kind: 'count', count: 30, of: 'loaves'}],
+    ['a dozen and a half loaves', {kind: 'count', count: 18, of: 'loaves'}],
+    ['2 score loaves', {kind: 'count', count: 40, of: 'loaves'}],
+    ['three score and ten rolls', {kind: 'count', count: 70, of: 'rolls'}],
+    ['a hundred rolls', {kind: 'count', count: 100, of: 'rolls'}],
+    ['a hundred and twenty-four rolls', {kind: 'count', count: 124, of: 'rolls'}],
+    ['two hundred rolls', {kind: 'count', count: 200, of: 'rolls'}],
+    ['one hundred and twenty rolls', {kind: 'count', count: 120, of: 'rolls'}],
+    ['twenty four rolls', {kind: 'count', count: 24, of: 'rolls'}],
+    ['twenty-four rolls', {kind: 'count', count: 24, of: 'rolls'}],
+    ['four and twenty rolls', {kind: 'count', count: 24, of: 'rolls'}],
+    ['one and a half kg', {kind: 'weight', kilograms: 1.5}],
+    ['about 12 loaves', {kind: 'count', count: 12, of: 'loaves'}],
+    // German
+    ['6 Pfund', {kind: 'weight', kilograms: 3}],
+    ['1,5 kg Teig', {kind: 'weight', kilograms: 1.5}],
+    ['zwei Laibe', {kind: 'count', count: 2, of: 'laibe'}],
+    ['fünfundzwanzig Brötchen', {kind: 'count', count: 25, of: 'brötchen'}],
+    ['sieben Brote', {kind: 'count', count: 7, of: 'brote'}],
+    ['ein halbes Dutzend Brote', {kind: 'count', count: 6, of: 'brote'}],
+    ['für 40 Personen', {kind: 'people', people: 40}],
+    ['für alle', {kind: 'people', people: 40}],
+    ['anderthalb Rezepte', {kind: 'times', times: '3/2'}],
+    ['das doppelte Rezept', {kind: 'times', times: '2'}],
+    ['2-mal', {kind: 'times', times: '2'}],
+    // Of what is baked, not of what it is made of.
+    ['3 kg of bread', {kind: 'weight', kilograms: 3, baked: 'bread'}],
+    ['3 kg Brot', {kind: 'weight', kilograms: 3, baked: 'brot'}],
+    ['8 loaves of 900 g', {kind: 'count', count: 8, of: 'loaves', each: {kilograms: 0.9, baked: true}}],
+    ['8 loaves of 900 g dough', {kind: 'count', count: 8, of: 'loaves', each: {kilograms: 0.9, baked: false}}],
+    ['2 x 400 g loaves', {kind: 'count', count: 2, of: 'loaves', each: {kilograms: 0.4, baked: true}}],
+    ['2 Brote zu 1 kg', {kind: 'count', count: 2, of: 'brote', each: {kilograms: 1, baked: true}}],
   ]
   for (const [text, value] of cases) it(`“${text}”`, () => expect(asked(text)).toEqual(value))
   it('a pound is 0.45359237 kg (NIST Handbook 44 App. C)', () => {
     const read = readAsked('10 lb', 40)
     expect(read.ok && read.value.kind === 'weight' && read.value.kilograms).toBeCloseTo(4.5359237, 5)
+  })
+  it('“twenty four-pound loaves” are twenty, and a pound is 0.45359237 kg', () => {
+    const read = readAsked('twenty four-pound loaves', 40)
+    const counted = read.ok && read.value.kind === 'count' ? read.value : null
+    expect(counted).toMatchObject({count: 20, of: 'loaves'})
+    expect(counted?.each?.kilograms).toBeCloseTo(1.81437, 4)
+  })
+  it('a width in a word is as one in figures; an inch is 2.54 cm', () => {
+    for (const text of ['2 ten-inch pies', 'two 10-inch pies', '2 pies, 10 inches across']) {
+      const read = readAsked(text, 40)
+      const counted = read.ok && read.value.kind === 'count' ? read.value : null
+      expect(counted, text).toMatchObject({count: 2, of: 'pies'})
+      expect(counted?.across?.metres, text).toBeCloseTo(0.254, 4)
+    }
+  })
+  it('what cannot be read to its end is an error at its word, and never cut', () => {
+    const faults: ReadonlyArray<readonly [string, string, number?]> = [
+      ['twenty pies and a half', '“half” in “twenty pies and a half” is not read', 4],
+      ['12 half loaves', '“half” in “12 half loaves” is not read', 1],
+      ['8 loaves and six rolls', '“six” in “8 loaves and six rolls” is not read', 3],
+      ['8 to 10 loaves', '“8 to 10 loaves” is a range'],
+      ['6 lb rolls', '“6 lb rolls” may be a weight or a number'],
+      ['6 inch pies', '“6 inch pies” says a size and no number'],
+      ['over 12 loaves', '“over 12 loaves” is not an amount'],
+    ]
+    for (const [text, reason, word] of faults) {
+      const read = readAsked(text, 40)
+      expect(read, text).toMatchObject({ok: false, reason, ...(word === undefined ? {} : {word})})
+    }
+    expect(readAsked('half a pie', 40)).toMatchObject({ok: false, suggest: 'write “1 pie”'})
+    expect(readAsked('6 lb rolls', 40)).toMatchObject({suggest: 'write “6 lb of rolls” or “6 rolls of 1 lb”'})
   })
   it('what it cannot be is said, with what to write', () => {
     for (const text of [

@@ -179,6 +179,85 @@ describe('a receipt becomes a dish', () => {
     expect(times(dishes)).toBe('3')
     expect(count(make('brownies', '2 tins', {}, brownies).dishes)).toBe(2)
   })
+  it('a weight of bread is one of bread as it comes out of the oven, and that is told', () => {
+    // By hand: white bread loses `waterLoss`; 1.684 kg of dough make two loaves.
+    const loss = kinds.find((kind) => kind.id === 'white bread')!.waterLoss.likely
+    const [dish] = make('bread', '6 kg of bread').dishes
+    expect(dish!.mass * dish!.count).toBeCloseTo(6 / (1 - loss), 1)
+    expect(dish!.inferred.find((one) => one.field === 'count')?.why).toContain('6 kg when baked: ')
+    const [four] = make('bread', 'four 1 kg loaves').dishes
+    expect(four).toMatchObject({count: 4})
+    expect(four!.mass).toBeCloseTo(1 / (1 - loss), 2)
+    const [dough] = make('bread', '4 loaves of 1 kg dough').dishes
+    expect(dough!.mass).toBeCloseTo(1, 2)
+  })
+  it('eggs that lack whites are whole ones and yolks, by their weights', () => {
+    // USDA SR28: a large egg 50 g, its white 33 g, its yolk 17 g. So 10 whole and 2 left are 6 × 50 g + 6 × 17 g.
+    const rich = (words: string) =>
+      read(
+        'rich',
+        `---\nyear: 1990\nserves: 8\nvessel: round 8 in x 3 in\n---\n# Rich cake\n\n- ${words}\n- 450 g flour\n- 450 g sugar\n- 450 g butter\n\nBake at 350 °F for 60 minutes.\n`,
+      )
+    for (const words of [
+      'twelve eggs, but half the whites',
+      '12 eggs, with but six whites',
+      '12 eggs, leaving out six of the whites',
+    ]) {
+      const receipt = rich(words)
+      const egg = receipt[0]!.ingredients.find(({item}) => item === 'egg')!
+      expect(egg.grams!.likely, words).toBeCloseTo(12 * 17 + 6 * 33, 0)
+      expect(
+        receipt[0]!.ingredients.some(({item}) => item === 'egg white'),
+        words,
+      ).toBe(false)
+      const [dish] = make('rich', '2 times', {}, receipt).dishes
+      const eggs = dish!.amounts.filter(({item}) => item.startsWith('egg'))
+      expect(
+        eggs.map(({item, exact}) => [item, exact]),
+        words,
+      ).toEqual([
+        ['egg', '12 count'],
+        ['egg yolk', '12 count'],
+      ])
+      expect(eggs[0]!.grams!.likely).toBeCloseTo(600, 0)
+      expect(eggs[1]!.grams!.likely).toBeCloseTo(204, 0)
+    }
+    const yolks = make('rich', 'once', {}, rich('4 eggs, leaving out four of the whites')).dishes[0]!
+    expect(yolks.amounts.filter(({item}) => item.startsWith('egg')).map(({item}) => item)).toEqual(['egg yolk'])
+    // Said of another thing, or with whites of their own.
+    for (const words of ['12 eggs, but beat half the time', '12 eggs, and six whites'])
+      expect(rich(words)[0]!.ingredients.find(({item}) => item === 'egg')!.grams!.likely, words).toBeCloseTo(600, 0)
+  })
+  it('a weight of what does not come out of the oven is asked about', () => {
+    expect(make('bread', '6 kg of apples')).toMatchObject({
+      dishes: [],
+      messages: [{rule: 'scale-amount', severity: 'error', reason: expect.stringContaining('“apples”')}],
+    })
+  })
+  it('German words for what is counted are those of the receipt', () => {
+    for (const [german, english] of [
+      ['zwölf Laibe', '12 loaves'],
+      ['für 20 Personen', 'for 20'],
+    ] as const) {
+      const made = make('bread', german)
+      expect(made.messages, german).toEqual([])
+      expect(count(made.dishes), german).toBe(count(make('bread', english).dishes))
+    }
+  })
+  it('a width that the day asks is that of the vessel; where one size tells none, it is asked for', () => {
+    const [wide] = make('cake', '2 10-inch cakes').dishes
+    expect(wide!.vessel.name).toBe('round 10 inch')
+    // By hand: as deep as in 8 inches, so 100/64 of the receipt for each.
+    expect(Number(new Fraction(wide!.times).valueOf())).toBeCloseTo(2 * 1.5625, 1)
+    const tray = read(
+      'tray',
+      '---\nvessel: oblong 12 x 9 x 2 in\n---\n# Gingerbread\n\n- 340 g flour\n- 225 g syrup\n- 170 g butter\n- 3 eggs\n\nBake in a moderate oven for 40 minutes.\n',
+    )
+    expect(make('tray', '2 10-inch cakes', {}, tray)).toMatchObject({
+      dishes: [],
+      messages: [{rule: 'scale-amount', severity: 'error'}],
+    })
+  })
   it('pieces of a receipt that counts none are asked about', () => {
     expect(make('cake', '24 slices')).toMatchObject({
       dishes: [],

@@ -6,6 +6,26 @@ import type {GrammarTable} from './schema.js'
  * word is a new entry; `src/receipt/view.ts` looks each word of a text up here once.
  */
 
+const tensOfGerman: Readonly<Record<string, number>> = {
+  zwanzig: 20,
+  dreissig: 30,
+  dreißig: 30,
+  vierzig: 40,
+  funfzig: 50,
+  sechzig: 60,
+  siebzig: 70,
+  achtzig: 80,
+  neunzig: 90,
+}
+const onesOfGerman = 'ein zwei drei vier funf sechs sieben acht neun'.split(' ')
+/** "zwanzig", "fünfundzwanzig": the ones stand before the tens, in one word. */
+const germanTens: Readonly<Record<string, number>> = Object.fromEntries(
+  Object.entries(tensOfGerman).flatMap(([ten, n]) => [
+    [ten, n],
+    ...onesOfGerman.map((one, i) => [`${one}und${ten}`, n + i + 1] as const),
+  ]),
+)
+
 /** Number words. "a" and "an" are 1 only where a measure or a countable item follows. */
 export const cardinals: Readonly<Record<string, number>> = {
   one: 1,
@@ -51,9 +71,17 @@ export const cardinals: Readonly<Record<string, number>> = {
   acht: 8,
   neun: 9,
   zehn: 10,
+  elf: 11,
   zwolf: 12,
-  zwanzig: 20,
-  dreissig: 30,
+  dreizehn: 13,
+  vierzehn: 14,
+  funfzehn: 15,
+  sechzehn: 16,
+  siebzehn: 17,
+  achtzehn: 18,
+  neunzehn: 19,
+  ...germanTens,
+  hundert: 100,
   // Old and scanned spellings.
   tow: 2,
   twoo: 2,
@@ -106,6 +134,7 @@ export const bundles: Readonly<Record<string, number>> = {
   couple: 2,
   hundred: 100,
   gross: 144,
+  thousand: 1000,
   cople: 2,
 }
 

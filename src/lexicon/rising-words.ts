@@ -29,6 +29,13 @@ export const risingWords: readonly RisingWord[] = [
     'stirs',
     'stir, mix, feed, refresh, beat, whisk, combine, anruhren, verruhren, ruhren, mischen, vermischen, vermengen, ansetzen, angesetzt',
   ),
+  // What goes in only after a wait: "mix flour and water, rest 40 minutes, add the levain".
+  row(
+    'add',
+    'adds',
+    'add, adds, adding, added, mix in, work in, stir in, knead in, fold in, pour in, put in, incorporate, sprinkle over, sprinkle on, zugeben, hinzufugen, dazugeben, einarbeiten, unterkneten, unterruhren',
+  ),
+  row('autolyse', 'autolyse', 'autolyse, autolysis, autolyze, autolyseteig'),
   // "Let the sour stand 14 hours", "den Vorteig 12 Stunden reifen lassen"
   row('let', 'lets', 'let, leave, allow, lass, lasse, lassen'),
   row('main', 'main', 'dough, main dough, final dough, bread dough, second dough, teig, hauptteig, brotteig'),

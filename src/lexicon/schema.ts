@@ -226,6 +226,8 @@ export const risingWordSchema = z.object({
     'sponge',
     'sets',
     'lets',
+    'adds',
+    'autolyse',
     'puts',
     'stirs',
     'main',
@@ -439,6 +441,19 @@ export const yieldWordSchema = z.object({
   source: z.string(),
 })
 export type YieldWord = z.infer<typeof yieldWordSchema>
+
+/** A word of the amount that a day asks of a receipt: what it is there (`use`), and the number it stands for (`value`, a fraction) where it is one. */
+export const askedWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['number', 'for', 'persons', 'everyone', 'times', 'receipt', 'so often', 'floor', 'mixture', 'each']),
+  words: z.array(z.string()).min(1),
+  value: z
+    .string()
+    .regex(/^\d+(?:\/\d+)?$/)
+    .optional(),
+  source: z.string(),
+})
+export type AskedWord = z.infer<typeof askedWordSchema>
 
 /** A list of the small words of receipts, with its source. */
 export const grammarTableSchema = z.object({id: z.string(), words: z.array(z.string()).min(1), source: z.string()})

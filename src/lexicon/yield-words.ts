@@ -61,6 +61,17 @@ export const yieldWords: readonly YieldWord[] = [
     'vessels',
     'tin, tins, pan, pans, moulds, molds, ramekins, patties, pattypans, hoops, darioles, kastenformen, springformen, formen, formchen, tortchenformen, kastenformchen',
   ),
+  // Between a count and its vessels: "two greased 9-inch cake pans".
+  row(
+    'method',
+    'describing',
+    'greased, ungreased, buttered, floured, oiled, lined, prepared, papered, well, lightly, generously, and, deep, shallow, fluted, straight, sided, individual, metal, glass, earthen, earthenware, non, stick, nonstick, paper, same, cake, layer, sandwich, loaf, pie, tart, bread, bun, baking, muffin, cupcake, popover, custard, pudding, springform, spring, form, bottomed, gefettete, gefetteten, gebutterte, gebutterten, ausgebutterte, ausgebutterten, vorbereitete, vorbereiteten',
+  ),
+  // A cup is one that is baked in where one of these stands before it.
+  row('method', 'baked cups', 'muffin, cupcake, popover, custard, pudding, baking, greased, buttered, lined, prepared, paper'),
+  // "A 12-hole tin": so many are made in it; of cups only where a tin for small cakes is named.
+  row('method', 'holes', 'hole, holes, holed, well, wells, mulden, mulde'),
+  row('method', 'small cakes', 'muffin, cupcake, bun, popover, tart, tartlet, patty'),
   // What is done with pieces that make one loaf together, or no loaf.
   row(
     'method',
@@ -72,7 +83,7 @@ export const yieldWords: readonly YieldWord[] = [
   row(
     'method',
     'shape',
-    'shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work',
+    'shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work, transfer, tip, ladle, distribute, press, pack, place, share',
   ),
   // With the count just behind: "shape two loaves".
   row('method', 'forms', 'form, shape, mould, mold'),
@@ -109,6 +120,10 @@ export const methodYields = {
   filled: method('filled'),
   ones: method('ones'),
   vessels: method('vessels'),
+  describing: method('describing'),
+  bakedCups: method('baked cups'),
+  holes: method('holes'),
+  smallCakes: method('small cakes'),
   together: method('together'),
   pieces: method('pieces'),
   verbs: {

@@ -158,7 +158,7 @@ function one(view: View, at: number, end: number): One | null {
   if (token.kind === 'mark') return null
   if (token.kind === 'number') {
     if (token.den === 0) return null
-    let value = Exact.of(token.num, token.den)
+    const value = Exact.of(token.num, token.den)
     let next = at + 1
     const after = tokens[next]
     if (after !== undefined && next < end) {
@@ -174,14 +174,11 @@ function one(view: View, at: number, end: number): One | null {
     )
       return null
     if (next < end && bits[next]! & BUNDLE) {
-      value = value.times(Exact.of(bundles[words[next]!]!))
-      next++
-      return {value, next, article: false, figure: true}
+      return {...bundle(view, value, next, end), figure: true}
     }
     if (token.den === 1) {
       const mixed = andFraction(view, next, end)
-      if (mixed !== null)
-        return {value: value.plus(mixed.value), next: pastOfMeasure(view, mixed.next, end), article: false, figure: true}
+      if (mixed !== null) return mixedNumber(view, value.plus(mixed.value), mixed.next, end, true)
       if (token.num > 1 && next + 1 < end && words[next] === 'half' && measureHere(view, next + 1) !== null)
         return {value: value.times(HALF), next: next + 1, article: false, figure: true}
       const part = fractionAt(view, next, end)
@@ -232,31 +229,10 @@ function one(view: View, at: number, end: number): One | null {
   // "Score the rind": a verb, where nothing counts the scores.
   if (bit & BUNDLE && !/^(?:hundred|scores?)$/.test(words[at]!)) return bundle(view, ONE, at, end)
   if (bit & CARDINAL) {
-    let n = cardinals[words[at]!]!
-    let next = at + 1
-    if (
-      n < 10 &&
-      words[next] === 'and' &&
-      next + 1 < end &&
-      bits[next + 1]! & CARDINAL &&
-      cardinals[words[next + 1]!]! >= 20 &&
-      cardinals[words[next + 1]!]! < 100
-    ) {
-      n += cardinals[words[next + 1]!]!
-      next += 2
-    } else if (n >= 20 && n < 100 && next < end && bits[next]! & CARDINAL && cardinals[words[next]!]! < 10) {
-      n += cardinals[words[next]!]!
-      next++
-    }
-    if (next < end && words[next] === 'hundred') {
-      n *= 100
-      next++
-      if (words[next] === 'and' && next + 1 < end && bits[next + 1]! & CARDINAL) {
-        n += cardinals[words[next + 1]!]!
-        next += 2
-      }
-      return {value: Exact.of(n), next, article: false, figure: false}
-    }
+    const below = cardinalAt(view, at, end)
+    const whole = pastHundred(view, below, end)
+    if (whole.next > below.next) return {value: Exact.of(whole.n), next: whole.next, article: false, figure: false}
+    const {n, next} = below
     if (next < end && bits[next]! & BUNDLE) return bundle(view, Exact.of(n), next, end)
     const share = fractionAt(view, next, end)
     if (share !== null && words[next + 1] !== 'the') {
@@ -269,17 +245,57 @@ function one(view: View, at: number, end: number): One | null {
       if (n === 1 || tokens[next]!.word !== 'half') return afterFraction(view, share.times(Exact.of(n)), next + 1, end)
     }
     const mixed = andFraction(view, next, end)
-    if (mixed !== null)
-      return {value: Exact.of(n).plus(mixed.value), next: pastOfMeasure(view, mixed.next, end), article: false, figure: false}
+    if (mixed !== null) return mixedNumber(view, Exact.of(n).plus(mixed.value), mixed.next, end, false)
     return {value: Exact.of(n), next, article: false, figure: false}
   }
   return null
 }
 
+/** A cardinal below a hundred at `at`, where a word of one stands: "twenty-four", "four and twenty". */
+function cardinalAt({words, bits}: View, at: number, end: number): {n: number; next: number} {
+  const n = cardinals[words[at]!]!
+  const valueAt = (i: number): number => (i < end && bits[i]! & CARDINAL ? cardinals[words[i]!]! : 0)
+  const turned = words[at + 1] === 'and' ? valueAt(at + 2) : 0
+  if (n < 10 && turned >= 20 && turned < 100) return {n: n + turned, next: at + 3}
+  const ones = valueAt(at + 1)
+  if (n >= 20 && n < 100 && ones > 0 && ones < 10) return {n: n + ones, next: at + 2}
+  return {n, next: at + 1}
+}
+
+/** "two hundred", "one hundred and twenty-four": from what was read before the hundred, or from the hundred itself. */
+function pastHundred(view: View, before: {n: number; next: number}, end: number): {n: number; next: number} {
+  const {words, bits} = view
+  let {n, next} = before
+  if (words[next] === 'hundred' && next < end && n < 100) {
+    n *= 100
+    next++
+  } else if (n !== 100) return before
+  const from = words[next] === 'and' ? next + 1 : next
+  if (from >= end || !(bits[from]! & CARDINAL)) return {n, next}
+  const rest = cardinalAt(view, from, end)
+  return rest.n < 100 ? {n: n + rest.n, next: rest.next} : {n, next}
+}
+
+/** "two and a half", with "dozen" behind it, or "of a pound". */
+function mixedNumber(view: View, value: Exact, next: number, end: number, figure: boolean): One {
+  if (next < end && view.bits[next]! & BUNDLE) return {...bundle(view, value, next, end), figure}
+  return {value, next: pastOfMeasure(view, next, end), article: false, figure}
+}
+
+/** Bundles that are counted on from: "a hundred and twenty", "three score and ten". */
+const COUNTED_ON: ReadonlySet<string> = new Set(['hundred', 'thousand', 'score'])
+
 function bundle(view: View, times: Exact, at: number, end: number): One {
   const value = times.times(Exact.of(bundles[view.words[at]!]!))
   let next = at + 1
   let sum = value
+  const onward = next + 1 < end && view.words[next] === 'and' && view.bits[next + 1]! & CARDINAL ? next + 1 : -1
+  if (onward > 0 && COUNTED_ON.has(view.words[at]!)) {
+    const more = cardinalAt(view, onward, end)
+    const all = pastHundred(view, more, end)
+    if (all.n < bundles[view.words[at]!]!)
+      return {value: value.plus(Exact.of(all.n)), next: all.next, article: false, figure: false}
+  }
   const mixed = andFraction(view, next, end)
   if (mixed !== null) {
     sum = value.plus(mixed.value.times(Exact.of(bundles[view.words[at]!]!)))

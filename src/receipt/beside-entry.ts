@@ -1,6 +1,8 @@
 import {lookUpMeasure} from '../lexicon/index.js'
 import {readAmount, readQuantity, textOf} from './amounts.js'
+import {isWhole, lack, partAt} from './egg-parts.js'
 import type {Draft, Entries, Mode} from './entries.js'
+import {HALF} from './exact.js'
 import {COUNTED} from './item-classes.js'
 import {readNoun} from './nouns.js'
 import type {View} from './view.js'
@@ -155,9 +157,16 @@ export function leftOut(entries: Entries, at: number, to: number): number {
   while (i < to && /^(?:of|the|them|their|all)$/.test(words[i]!)) i++
   const white = /^(?:whites?|yolks?|yelks?)$/.exec(words[i] ?? '')
   if ((amount === null && !half) || white === null) return -1
-  const egg = entries.drafts.findLast((draft) => draft.item === 'egg')
+  // "Add the eggs, leaving out two of the whites", of those that the list counts.
+  const eggs = entries.drafts.filter((draft) => draft.item === 'egg')
+  const egg = eggs.findLast(({low}) => low !== null) ?? eggs.at(-1)
   if (egg === undefined) return -1
-  egg.notes = [...egg.notes, textOf(entries.view, at - 1, i + 1).replace(/\s+/g, ' ')]
+  const text = textOf(entries.view, at - 1, i + 1)
+  const count = half && egg.low !== null ? egg.low.times(HALF) : (amount?.low ?? null)
+  const whole =
+    count !== null && isWhole(egg) && count.value <= egg.low!.value && (amount === null || amount.low.equals(amount.high))
+  if (whole) lack(egg, partAt(words[i])!, count, text)
+  else egg.notes = [...egg.notes, text.replace(/\s+/g, ' ')]
   return i + 1
 }
 

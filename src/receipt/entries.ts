@@ -1,6 +1,7 @@
 import type {Item} from '../lexicon/schema.js'
 import type {StatedWeight} from '../measure/convert.js'
 import {hasPercent} from './baker-percent.js'
+import type {LackingPart} from './egg-parts.js'
 import type {Exact} from './exact.js'
 import type {View} from './view.js'
 
@@ -33,6 +34,8 @@ export interface Draft {
   other: {reading: string; settle: string} | undefined
   /** What the text says it weighs, beside its count or measure. */
   stated: StatedWeight | undefined
+  /** Eggs of which some whites or yolks are left out. */
+  lacks: LackingPart | undefined
   /** The share of the flour's weight that the text gives for it, 1 for 100 %. */
   percent: BakersShare | undefined
   /** The words of the weight that its amount was reckoned from. */
@@ -99,6 +102,7 @@ export class Entries {
       notes: draft.notes ?? [],
       other: draft.other,
       stated: draft.stated,
+      lacks: draft.lacks,
       percent: draft.percent,
       percentOf: draft.percentOf,
       bare: draft.bare ?? false,

@@ -4,6 +4,7 @@ import {readQuantity, textOf} from './amounts.js'
 import {bakersPercent} from './baker-percent.js'
 import {howMuch, leftOut, moreOf, shareOf, weighing} from './beside-entry.js'
 import {partLabel, partPrefix} from './dish-parts.js'
+import {fewerParts} from './egg-parts.js'
 import type {Entries, Mode} from './entries.js'
 import {entry} from './entry-forms.js'
 import {partOf} from './item-parts.js'
@@ -63,6 +64,12 @@ function saidOf(entries: Entries, i: number, to: number, mode: Mode): number {
       const quantity = i + 1 < to ? readQuantity(entries.view, i + 1, to) : null
       return quantity === null ? -1 : eachList(entries, i, quantity, quantity.next, to, mode)
     }
+    case 'but':
+    case 'with':
+    case 'only':
+    case 'using':
+    case 'half':
+      return fewerParts(entries, i, to)
     case 'of':
     case 'weighing':
       return weighing(entries, i, to)

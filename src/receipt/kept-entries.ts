@@ -114,6 +114,9 @@ function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngred
     ...(d.other === undefined ? {} : {other: d.other}),
     notes: grams === null ? d.notes : [...d.notes, IN_GRAMS[grams]],
     ...(d.stated === undefined ? {} : {stated: d.stated}),
+    ...(d.lacks === undefined || d.low === null
+      ? {}
+      : {lacks: {item: d.lacks.item, count: d.lacks.count.toString(), text: d.lacks.text}}),
     ...(d.percent === undefined || (d.low !== null && d.percentOf === undefined)
       ? {}
       : {

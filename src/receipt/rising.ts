@@ -81,7 +81,8 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
     if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
     if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
     const before = kneaded !== null && k < kneaded && (firstKneaded === -1 || k < firstKneaded)
-    const works = (before && (near('leaven', tokens, k) || near('sponge', tokens, k))) || isOfSponge(tokens, k)
+    const works =
+      !isAutolyse(tokens, k) && ((before && (near('leaven', tokens, k) || near('sponge', tokens, k))) || isOfSponge(tokens, k))
     if (works && time.minutes.low >= SPONGE) return {...time, stage: 'sponge'}
     // A wait that is no rising by its own words counts where it is the dough that waits.
     const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
@@ -221,6 +222,32 @@ function isOfSponge(tokens: readonly Token[], k: number): boolean {
     if (/^(?:with|mit|into|to|zu|zum)$/.test(tokens[verb]?.word ?? '') || tokens[j - 1]?.word === 'dem') return false
     for (let i = j + 1; i < k; i++) if (at('stirs', tokens, i) !== null) return true
     return false
+  }
+  return false
+}
+
+/** How near behind a wait its leaven is added, tokens. */
+const ADDED = 30
+/** A sponge that is added is what waited. */
+const WAITED = /^(?:sponge|spunge|vorteig)$/
+
+/**
+ * "Mix flour and water, rest 40 minutes. Add the levain": flour that is wetted before its leaven goes in, and no sponge. The sentence of the
+ * wait names flour and no leaven, and what follows adds it.
+ */
+function isAutolyse(tokens: readonly Token[], k: number): boolean {
+  const [from, to] = sentenceAt(tokens, k)
+  let floury = false
+  for (let j = from; j < to; j++) {
+    if (at('autolyse', tokens, j) !== null) return true
+    if (at('leaven', tokens, j) !== null || at('sponge', tokens, j) !== null) return false
+    floury ||= /^(?:flour|meal|mehl)$/.test(tokens[j]!.word)
+  }
+  if (!floury) return false
+  for (let j = to; j < to + ADDED && tokens[j]?.block === tokens[k]!.block; j++) {
+    if (at('leaven', tokens, j) === null || WAITED.test(tokens[j]!.word)) continue
+    const [first, last] = sentenceAt(tokens, j)
+    for (let i = Math.max(first, to); i < last; i++) if (at('adds', tokens, i) !== null) return true
   }
   return false
 }

@@ -57,6 +57,7 @@ function namesBefore(entries: Entries, at: number, mode: Mode): Draft[] {
       notes: [],
       other: undefined,
       stated: undefined,
+      lacks: undefined,
       percent: undefined,
       percentOf: undefined,
       bare: true,

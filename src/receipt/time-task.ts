@@ -34,6 +34,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
     hot ??= besideHeat(tokens, from, to, WARM) || sentenceHas(tokens, from, OVEN)
     return hot
   }
+  const long = (): boolean => isLong(tokens, from, to)
   if (isFolded(tokens, from) && isTotal(tokens, from, to)) return 'stand'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
@@ -55,7 +56,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
       (t.word === 'fire' && tokens.slice(Math.max(to, k - 3), k).some(({word}) => word === 'with'))
     )
       break
-    const task = taskAt(tokens, k, inHeat)
+    const task = taskAt(tokens, k, inHeat, long)
     if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
       if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
       // "1 ½ Stunden aufs Doppelte aufgehen lassen": the German verb ends its clause.
@@ -65,7 +66,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
   }
   for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block; k--) {
     if (endsSentence(tokens, k)) break
-    const task = taskAt(tokens, k, inHeat)
+    const task = taskAt(tokens, k, inHeat, long)
     if (task === undefined || tokens[k]!.word === 'light') continue
     // "taking off the scum as it rises": no dough.
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
@@ -79,7 +80,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
     if (endsSentence(tokens, k)) break
     if (early && CLAUSE.has(tokens[k]!.word) && !puts) break
     puts ||= SETS.has(tokens[k]!.word)
-    const task = taskAt(tokens, k, inHeat)
+    const task = taskAt(tokens, k, inHeat, long)
     // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
     if (early && !puts) continue
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
@@ -169,9 +170,16 @@ const isUntil = (tokens: readonly Token[], from: number, to: number): boolean =>
   tokens[from - 1]?.word === 'within' && tokens[to]?.word === 'of' && /ing$/.test(tokens[to + 1]?.word ?? '')
 
 /** The task of the word at `k`. A pound is beaten only where it is no weight, and steam let into the oven steams nothing. */
-function taskAt(tokens: readonly Token[], k: number, inHeat: () => boolean = () => false): TimePhrase['of'] | undefined {
+function taskAt(
+  tokens: readonly Token[],
+  k: number,
+  inHeat: () => boolean = () => false,
+  long: () => boolean = () => false,
+): TimePhrase['of'] | undefined {
   const {word} = tokens[k]!
-  if (ROASTS.has(word) && (inHeat() || (ROAST.has(word) && ovenBefore(tokens, k)))) return 'bake'
+  if (ROASTS.has(word) && (inHeat() || (ROAST.has(word) && inTheOven(tokens, k, long)))) return 'bake'
+  // "Roast the chicken in a skillet": what it stands in.
+  if (word === 'skillet' && isRoastedIn(tokens, k, inHeat, long)) return undefined
   const before = tokens[k - 1]
   if (word === 'pound' && (before?.kind === 'number' || WEIGHS.has(before?.word ?? '') || tokens[k]!.joined)) return undefined
   // "Three hours in a soaking heat", "in a cool oven"
@@ -202,6 +210,12 @@ function taskAt(tokens: readonly Token[], k: number, inHeat: () => boolean = () 
   if (word === 'bubble' && saysUntil(tokens, k)) return undefined
   if (SALTS.has(word)) return isVerb(tokens, k) ? 'stand' : undefined
   return TASKS.get(word)
+}
+
+function isRoastedIn(tokens: readonly Token[], k: number, inHeat: () => boolean, long: () => boolean): boolean {
+  const [first, last] = sentenceAt(tokens, k, REACH)
+  for (let i = first; i < last; i++) if (ROAST.has(tokens[i]!.word)) return inHeat() || inTheOven(tokens, i, long)
+  return false
 }
 
 /** "While the oven heats", "till the oven is hot": something else is done so long. */
@@ -255,14 +269,34 @@ const isVerb = (tokens: readonly Token[], k: number): boolean => {
 const ROASTS = set('roast roasted roasting schmoren braten anbraten grillen garen trocknen dorren rosten')
 
 const ROAST = set('roast roasted roasting braten')
-const FIRES = set('fire spit jack pan pfanne pot topf skillet hob stove')
+const FIRES = set('fire spit jack hob stove stovetop flame embers coals')
+const PANS = set('pan pfanne pot topf skillet')
+/** A pan for these stands on the stove. */
+const ON_STOVE = set('dry frying fry saute trockenen')
+/** What is roasted in these or on them is roasted in an oven, unless a fire is named. */
+const ROASTED_IN = set('roasting tin tray sheet skillet dish rack casserole bratform blech')
 
 /** "Heat the oven to gas mark 2 … cover and roast for 4 hours": nothing in the sentence says that it is done elsewhere. */
-function ovenBefore(tokens: readonly Token[], k: number): boolean {
+function inTheOven(tokens: readonly Token[], k: number, long: () => boolean): boolean {
   if (sentenceHas(tokens, k, FIRES)) return false
+  const [first, last] = sentenceAt(tokens, k, REACH)
+  for (let i = first; i < last; i++)
+    if (PANS.has(tokens[i]!.word) && (ON_STOVE.has(tokens[i - 1]?.word ?? '') || !long())) return false
   for (let i = k - 1; i >= 0 && i > k - FARTHEST; i--) if (OVEN.has(tokens[i]!.word) || tokens[i]!.word === 'gas') return true
+  return sentenceHas(tokens, k, ROASTED_IN) && long() && !tokens.some(({word}) => FIRES.has(word))
+}
+
+/** Whether so much time is more than spices and nuts take in a pan, minutes. Common practice, no source. */
+const inPan = 15
+function isLong(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let k = from; k < to; k++) {
+    const {word, kind, num, den} = tokens[k]!
+    if (/^(?:hours?|hrs?|h|stunden?|std)$/.test(word) || (kind === 'number' && num >= inPan * den)) return true
+    if ((cardinals[word] ?? 0) >= inPan) return true
+  }
   return false
 }
+
 /** How far back the oven may be named, tokens. */
 const FARTHEST = 150
 

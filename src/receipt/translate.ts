@@ -179,11 +179,33 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
     sour,
     ...(stated === undefined ? {} : {stated}),
   })
-  const {grams, millilitres} = result
-  let {sources, why} = result
+  const {millilitres} = result
+  let {grams, sources, why} = result
   if (one.bakersPercent?.of !== undefined) {
     why = [...one.notes.slice(-1).map((step) => ({step, source: 'common-practice'})), ...why]
     sources = [...new Set(['common-practice', ...sources])]
+  }
+  if (one.lacks !== undefined && grams !== null) {
+    const {item: part, count, text} = one.lacks
+    const [top = 0, bottom = 1] = count.split('/').map(Number)
+    const lacking = top / bottom
+    const out = convert({
+      amount: {low: lacking, high: lacking},
+      exact: count,
+      measure,
+      item: part,
+      year,
+      place,
+      hedges,
+      told,
+      sour,
+    })
+    if (out.grams !== null) {
+      grams = {low: grams.low - out.grams.low, likely: grams.likely - out.grams.likely, high: grams.high - out.grams.high}
+      const less = {step: `“${text}”: less ${count} ${part}, ${Math.round(out.grams.likely)} g`, source: 'receipt'}
+      why = [...why, ...out.why, less]
+      sources = [...new Set([...sources, ...out.sources])]
+    }
   }
   const notes = result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes
   // The reading is this call's own: it is completed where it lies, since a copy of each costs as much as the conversion.

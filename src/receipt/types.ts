@@ -51,9 +51,12 @@ export interface ReadIngredient extends Span {
   readonly bakersPercent?: {readonly low: number; readonly high: number; readonly of?: string}
   /** The weight the text gives beside a count or a measure; `amount` stays what is counted or measured. */
   readonly stated?: StatedWeight
+  /** Parts of the eggs that are left out: `count` (exact, `n/d`) whites or yolks of the `amount`, which counts whole ones. */
+  readonly lacks?: {readonly item: 'egg white' | 'egg yolk'; readonly count: string; readonly text: string}
 }
 
 export interface Ingredient extends ReadIngredient {
+  /** Without what `lacks`. */
   readonly grams: Range | null
   readonly millilitres: Range | null
   /** Ids of rows of `lexicon/sources`. */

@@ -26,6 +26,7 @@ export function readYields(section: Section, pieces: () => string | null = () =>
     (made !== null && persons === null ? made : null) ??
     dividedYield(section) ??
     piecesYield(section, pieces) ??
+    holesYield(section) ??
     readyYield(section)
   if (things === null) return {serves: persons ?? made}
   return persons === null ? {serves: things} : {serves: things, feeds: persons}
@@ -64,12 +65,16 @@ function dividedYield(section: Section): Yield | null {
     // "Shape two loaves"
     const forms = verbs.forms.has(t.word)
     if (!(into.has(t.word) || between.has(t.word) || forms) || blocks[t.block]!.kind === 'heading') continue
-    const c = count(tokens, i + 1)
+    // "Between the two tins"
+    const definite = /^(?:the|die|den)$/.test(tokens[i + 1]?.word ?? '')
+    const c = count(tokens, definite ? i + 2 : i + 1)
     // "into a loaf" is said of each.
     if (c === null || !Number.isInteger(c.low) || c.high > 200 || (/^an?$/.test(tokens[i + 1]!.word) && c.high <= 1)) continue
-    let k = c.end
+    const vessel = vesselBehind(tokens, c.end)
+    if (definite && vessel < 0) continue
+    let k = vessel < 0 ? c.end : vessel
     const here = (n: number): string => (tokens[n]?.block === t.block ? tokens[n]!.word : '')
-    while (k < c.end + 6) {
+    while (vessel < 0 && k < c.end + 6) {
       const sized = pastSize(tokens, k)
       if (sized > k) k = sized
       else if (
@@ -87,7 +92,7 @@ function dividedYield(section: Section): Yield | null {
     let of = ''
     if (methodYields.things.has(word) && !shared) of = thing
     else if (forms) continue
-    else if (methodYields.vessels.has(word)) of = verb === null ? '' : thing
+    else if (vessel >= 0 || methodYields.vessels.has(word)) of = verb === null ? '' : thing
     else if (pieces.has(word) && verb !== null && verbs.divide.has(verb)) of = shapedOf(tokens, k) ?? ''
     if (of === '' || (c.high === 1 && verb === null)) continue
     // "divide each half into 6 rolls", "roll into two cakes and slice them": not the whole, or not yet.
@@ -96,6 +101,55 @@ function dividedYield(section: Section): Yield | null {
     const start = tokens[from]!.start
     const {end} = tokens[k]!
     return {text: source.slice(start, end), start, end, low: c.low, high: c.high, of}
+  }
+  return null
+}
+
+/** The vessel that a count before token `at` counts, with what describes it between: "two greased 9-inch cake pans"; −1. */
+function vesselBehind(tokens: readonly Token[], at: number): number {
+  const {vessels, describing, bakedCups} = methodYields
+  const block = tokens[at - 1]!.block
+  let described = 0
+  for (let k = at; described <= MOST_DESCRIBING + 1 && tokens[k]?.block === block; described++) {
+    const {word} = tokens[k]!
+    if (vessels.has(word)) return k
+    if (/^cups?$/.test(word)) return bakedCups.has(tokens[k - 1]!.word) ? k : -1
+    const sized = pastSize(tokens, k)
+    if (sized > k) k = sized
+    else if (describing.has(word) || SIZES.has(word) || /^[,-]$/.test(word)) k++
+    else return -1
+  }
+  return -1
+}
+
+/** "A 12-hole tin", "two 6-cup muffin tins": one is made in each hole. Null where the method names no such tin. */
+function holesYield({tokens, blocks, source}: Section): Yield | null {
+  const {holes, smallCakes, vessels, describing} = methodYields
+  for (let i = 0; i < tokens.length; i++) {
+    const number = tokens[i]!
+    const {block} = number
+    const cups = /^cups?$/.test(tokens[i + 1]?.word ?? '')
+    if (blocks[block]!.kind === 'heading' || tokens[i + 1]?.block !== block || !(cups || holes.has(tokens[i + 1]!.word))) continue
+    const c = count(tokens, i)
+    if (c === null || c.end !== i + 1 || c.low !== c.high || !Number.isInteger(c.low) || c.low < 2) continue
+    let k = i + 2
+    let small = false
+    while (k < i + 2 + MOST_DESCRIBING && tokens[k]?.block === block && !vessels.has(tokens[k]!.word)) {
+      small ||= smallCakes.has(tokens[k]!.word)
+      if (!(describing.has(tokens[k]!.word) || smallCakes.has(tokens[k]!.word))) break
+      k++
+    }
+    if (tokens[k]?.block !== block || !vessels.has(tokens[k]!.word) || (cups && !small)) continue
+    let first = i - 1
+    while (first > i - MOST_DESCRIBING && tokens[first]?.block === block && describing.has(tokens[first]!.word)) first--
+    const tins = tokens[first]?.block === block ? count(tokens, first) : null
+    const many = tins !== null && tins.end <= i && Number.isInteger(tins.low) && tins.low > 0 ? tins.low : 1
+    if (c.low * many > MOST_PIECES) continue
+    const from = many > 1 || tins !== null ? first : i
+    // "Grease a 12-hole tin" may be of any size of hole, and how many are filled is not said.
+    if (!small && !methodYields.into.has(tokens[from - 1]?.word ?? '')) continue
+    const [start, end] = [tokens[from]!.start, tokens[k]!.end]
+    return {text: source.slice(start, end), start, end, low: c.low * many, high: c.low * many, of: small ? 'muffins' : 'pieces'}
   }
   return null
 }

@@ -560,7 +560,11 @@ export function statedYields(section: Section): StatedYields {
           c.about !== null ||
           c.high >= FEWEST_ALONE ||
           (c.high > 1 && (closes(after(c.end)) || (after(c.end) === ',' && /^(?:each|of|about)$/.test(after(c.end + 1)))))) &&
-        (tokens[k] === undefined || tokens[k]!.block !== block || tokens[k]!.kind === 'mark' || pastAbout(tokens, c.end) > c.end)
+        (tokens[k] === undefined ||
+          tokens[k]!.block !== block ||
+          tokens[k]!.kind === 'mark' ||
+          endsBehind(tokens, c.end) ||
+          pastAbout(tokens, c.end) > c.end)
       ) {
         makes(phrase(i, c.end, c, 'pieces'), i)
       } else if (
@@ -569,7 +573,7 @@ export function statedYields(section: Section): StatedYields {
       ) {
         // "Sufficient for 6.": people, where nothing is named; "sufficient for a turkey" tells no yield.
         const next = tokens[k]
-        const alone = next === undefined || next.block !== block || next.kind === 'mark'
+        const alone = next === undefined || next.block !== block || next.kind === 'mark' || endsBehind(tokens, c.end)
         if (alone && c.high > 1) few ??= phrase(i, c.end, c, 'persons')
       }
       continue
@@ -606,6 +610,10 @@ export function pastSize(tokens: readonly Token[], at: number): number {
 }
 
 const WEIGHS: ReadonlySet<string> = new Set(['g', 'kg', 'gram', 'grams', 'oz', 'lb', 'lbs'])
+
+/** "Makes 24. Bake …": a stop at `at`, and a new sentence behind it, where "2 lb. loaves" goes on. */
+const endsBehind = (tokens: readonly Token[], at: number): boolean =>
+  /^[.;!]$/.test(tokens[at]?.word ?? '') && tokens[at + 1]?.capital === true && thingAt(tokens, at + 1) === ''
 
 /** What ends a sentence, or its block. */
 const closes = (word: string): boolean => word === '' || /^[.;!]$/.test(word)

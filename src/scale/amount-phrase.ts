@@ -1,18 +1,32 @@
 import Fraction from 'fraction.js'
-import {parseMass} from '../measure/quantity.js'
+import {asked as words} from '../lexicon/asked-words.js'
+import {bundles, cardinals} from '../lexicon/grammar-words.js'
+import {lookUpMeasure} from '../lexicon/index.js'
+import {parseLength, parseMass} from '../measure/quantity.js'
+import {fold} from '../receipt/section.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
+import {isNumberWord, numberAt, phraseLength} from './asked-number.js'
 
 /** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
 export type Asked = Quantity & {readonly vessel?: {readonly size: VesselSize; readonly name: string}}
 
 type Quantity =
   | {readonly kind: 'people'; readonly people: number}
-  /** Vessels, or pieces where a vessel holds many ("36 rolls"). `of` is the noun, as written. */
-  | {readonly kind: 'count'; readonly count: number; readonly of: string}
+  /**
+   * Vessels, or pieces where a vessel holds many ("36 rolls"). `of` is the noun, as written; `each` what one weighs ("six 4-lb loaves"),
+   * `across` how wide it is ("two 10-inch pies").
+   */
+  | {
+      readonly kind: 'count'
+      readonly count: number
+      readonly of: string
+      readonly each?: {readonly kilograms: number; readonly baked: boolean}
+      readonly across?: {readonly metres: number; readonly said: string}
+    }
   /** So many times the receipt as it stands. */
   | {readonly kind: 'times'; readonly times: Fraction}
-  /** Weight of the mixture before it is baked, kg. */
-  | {readonly kind: 'weight'; readonly kilograms: number}
+  /** Weight of the mixture before it is baked, kg; of what comes out of the oven where that is what is asked for: `baked` is its noun. */
+  | {readonly kind: 'weight'; readonly kilograms: number; readonly baked?: string}
   | {readonly kind: 'floor'}
 
 export type AskedResult =
@@ -20,66 +34,28 @@ export type AskedResult =
   /** `word`: which word of the text is at fault, from 0; absent where it is the whole. */
   | {readonly ok: false; readonly reason: string; readonly suggest: string; readonly word?: number}
 
-const names: ReadonlyMap<string, number> = new Map(
-  Object.entries({
-    a: 1,
-    an: 1,
-    one: 1,
-    two: 2,
-    three: 3,
-    four: 4,
-    five: 5,
-    six: 6,
-    seven: 7,
-    eight: 8,
-    nine: 9,
-    ten: 10,
-    eleven: 11,
-    twelve: 12,
-    fifteen: 15,
-    sixteen: 16,
-    eighteen: 18,
-    twenty: 20,
-    thirty: 30,
-    forty: 40,
-    fifty: 50,
-    sixty: 60,
-    hundred: 100,
-    half: 0.5,
-    dozen: 12,
-  }),
-)
 const vulgar: Readonly<Record<string, string>> = {'½': '1/2', '¼': '1/4', '¾': '3/4', '⅓': '1/3', '⅔': '2/3'}
 const example = 'write “12 loaves”, “for 40”, “2 times”, “3 kg” or “fill the floor”'
 
 const wordsOf = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length
+const masses: ReadonlySet<string> = new Set(
+  'kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes g gram grams gramme grammes gramm lb lbs pound pounds oz ounce ounces pfund pfd'.split(
+    ' ',
+  ),
+)
+const lengths: ReadonlySet<string> = new Set('in inch inches cm mm m ft foot feet zoll'.split(' '))
 
-/** A number at the head of a text: figures, a vulgar fraction or a word; "half a dozen" is 6. */
-function numberAt(text: string): {value: Fraction; rest: string} | null {
-  const figures = /^(\d{1,6})[ -](\d{1,3})\/(\d{1,3})\b|^(\d{1,6})\/(\d{1,3})\b|^(\d{1,6}(?:\.\d{1,3}|,\d{1,2}(?!\d))?)/.exec(
-    text,
-  )
-  if (figures !== null) {
-    const [all, whole, top, bottom, soloTop, soloBottom, decimal] = figures
-    if (Number(bottom ?? soloBottom ?? 1) === 0) return null
-    const value =
-      whole !== undefined
-        ? new Fraction(Number(whole)).add(new Fraction(Number(top), Number(bottom)))
-        : soloTop !== undefined
-          ? new Fraction(Number(soloTop), Number(soloBottom))
-          : new Fraction(decimal?.replace(',', '.') ?? '0')
-    return withDozen(value, text.slice(all.length).trimStart())
-  }
-  if (/^half a dozen\b/.test(text)) return {value: new Fraction(6), rest: text.slice(12).trimStart()}
-  const word = /^[a-z]+/.exec(text)?.[0] ?? ''
-  const value = names.get(word)
-  if (value === undefined) return null
-  return withDozen(new Fraction(value), text.slice(word.length).trimStart())
-}
+/** "four-pound", "ten-inch" */
+const hyphened = /(?<=^| )([a-z]+)-(inch|inches|lbs?|pounds?|kilos?|ounces?|oz|kg|g|cm)(?![a-z])/g
 
-const withDozen = (value: Fraction, rest: string): {value: Fraction; rest: string} => {
-  const dozen = /^dozens?\b( of)?\s*/.exec(rest)
-  return dozen === null ? {value, rest} : {value: value.mul(12), rest: rest.slice(dozen[0].length)}
+/** "12 half loaves" are neither twelve nor six: which word says so; null where none does. */
+function halved(plain: string): number | null {
+  const all = plain.split(' ')
+  const at = all.findIndex((word, i) => {
+    const before = all[i - 1] ?? ''
+    return word === 'half' && (/^\d+$/.test(before) || (cardinals[before] ?? 1) > 1) && !Object.hasOwn(bundles, all[i + 1] ?? '')
+  })
+  return at < 0 ? null : at
 }
 
 /** A size as a vessel's name gives it: "26 cm", "9 x 5 x 3 in", "8-inch". */
@@ -89,7 +65,19 @@ const sizeIn = /\d[ -]?(?:cm|mm|m|in|inch|inches|ft|feet|foot)(?![a-z])/
 const ofSize: ReadonlySet<string> = new Set(['x', '×', 'by', 'deep', 'high', 'wide', 'across'])
 
 /** Words that are a vessel's own name: a figure before them counts vessels and is no size. */
-const counts = /^(\d{1,3}|[a-z]+) (?:[x×] (?!\d))?(?=\S)(?!(?:[x×]|by|cm|mm|m|in|inch|inches|ft|feet|foot|\d+\/\d+)\b)/
+const counts = /^(\d{1,3}|\p{L}+) (?:[x×] (?!\d))?(?=\S)(?!(?:[x×]|by|cm|mm|m|in|inch|inches|ft|feet|foot|\d+\/\d+)\b)/u
+
+/** How many vessels the head of a text counts, and what stands behind that; null where it counts none. */
+function vesselCount(text: string): {readonly many: number; readonly rest: string} | null {
+  const lead = counts.exec(text)
+  if (lead === null) return null
+  const word = fold(lead[1]!)
+  if (/^\d+$/.test(word) && !Object.hasOwn(bundles, fold(/^\p{L}+/u.exec(text.slice(lead[0].length))?.[0] ?? '')))
+    return {many: Number(word), rest: text.slice(lead[0].length)}
+  const number = isNumberWord(word) || /^\d/.test(word) ? numberAt(text) : null
+  if (number === null || number.value.d !== 1n || !number.high.equals(number.value)) return null
+  return lengths.has(/^\p{L}*/u.exec(number.rest)![0]) ? null : {many: number.value.valueOf(), rest: number.rest}
+}
 
 /**
  * A vessel with its size, and how many of them: "2 round tins 26 cm x 7 cm", "a 13 x 9 in pan", "2 × loaf 9 x 5 x 3 in"; null where the
@@ -97,9 +85,9 @@ const counts = /^(\d{1,3}|[a-z]+) (?:[x×] (?!\d))?(?=\S)(?!(?:[x×]|by|cm|mm|m|
  */
 function vesselsIn(plain: string): {count: number | null; size: VesselSize; name: string} | null {
   const text = plain.replace(/^(?:a|an|the|one) /, '')
-  const lead = counts.exec(text)
-  const many = lead === null ? null : /^\d+$/.test(lead[1]!) ? Number(lead[1]) : (names.get(lead[1]!) ?? null)
-  const rest = (many === null || lead === null ? text : text.slice(lead[0].length)).replace(/^of /, '')
+  const counted = vesselCount(text)
+  const many = counted?.many ?? null
+  const rest = (counted?.rest ?? text).replace(/^of /, '')
   if (!sizeIn.test(rest)) return null
   const read = readVessel(rest)
   if (!read.ok || read.unknown !== undefined) return null
@@ -134,13 +122,25 @@ export function readAsked(text: string | null, people: number): AskedResult {
     .replace(/\s+/g, ' ')
     .trim()
     .replace(/(?<![.,;])[.,;]+$/, '')
-  const words = plain.split(' ')
-  const split = words.findIndex((word, i) => (word === 'in' || word === 'on') && !ofSize.has(words[i + 1] ?? 'x'))
-  const other = split < 0 ? null : vesselsIn(words.slice(split + 1).join(' '))
+    // "Twenty four-pound loaves" are no twenty-four.
+    .replace(hyphened, (said, word: string, unit: string) =>
+      cardinals[word] === undefined ? said : `${cardinals[word]}-${unit}`,
+    )
+  const half = halved(plain)
+  if (half !== null)
+    return {
+      ok: false,
+      reason: `“half” in “${text}” is not read`,
+      suggest: 'write how many whole ones that makes, or “half the receipt”',
+      word: half,
+    }
+  const all = plain.split(' ')
+  const split = all.findIndex((word, i) => (word === 'in' || word === 'on') && !ofSize.has(all[i + 1] ?? 'x'))
+  const other = split < 0 ? null : vesselsIn(all.slice(split + 1).join(' '))
   if (other !== null) {
     const {count, size, name} = other
     const vessel = {size, name}
-    const before = words.slice(0, split).join(' ').replace(/,$/, '')
+    const before = all.slice(0, split).join(' ').replace(/,$/, '')
     if (before === '') {
       if (count === 0) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
       return {ok: true, value: {kind: 'count', count: count ?? 1, of: 'tins', vessel}}
@@ -153,6 +153,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
   if (own !== null && own.count !== null && own.count > 0)
     return {ok: true, value: {kind: 'count', count: own.count, of: 'tins', vessel: {size: own.size, name: own.name}}}
   if (
+    words.floor.has(fold(plain)) ||
     /^(?:to )?fill (?:up )?(?:the )?(?:floor|oven)$|^(?:a |the )?(?:full|whole) (?:floor|oven|ovenful)$|^(?:an? )?ovenful$/.test(
       plain,
     )
@@ -160,47 +161,177 @@ export function readAsked(text: string | null, people: number): AskedResult {
     return {ok: true, value: {kind: 'floor'}}
   }
   if (/^[-−]/.test(plain)) return {ok: false, reason: `an amount cannot be negative: “${text}”`, suggest: example}
-  const named = new Map(Object.entries({once: 1, twice: 2, thrice: 3, double: 2, treble: 3, triple: 3}))
-  const times = named.get(plain.replace(/ (?:the )?(?:receipt|batch|quantity)$/, ''))
-  if (times !== undefined) return {ok: true, value: {kind: 'times', times: new Fraction(times)}}
-  const feeding = /^(?:for|to feed|feeds|serves)\s+(?:about )?/.exec(plain)
-  const number = numberAt(feeding === null ? plain : plain.slice(feeding[0].length))
-  if (feeding !== null && /^(?:all|everyone|everybody|the day|all of us)$/.test(plain.slice(feeding[0].length))) {
-    return {ok: true, value: {kind: 'people', people}}
-  }
+  const often = words.soOften.get(withoutReceipt(fold(plain).replace(/^(?:the|das|die|den) /, '')))
+  if (often !== undefined) return {ok: true, value: {kind: 'times', times: new Fraction(often)}}
+  const behindFor = feeding(plain)
+  if (behindFor !== null && words.everyone.has(fold(behindFor))) return {ok: true, value: {kind: 'people', people}}
+  const number = numberAt((behindFor ?? plain).replace(/^(?:the|das|die|den) /, '').replace(/ (?:of )?the (?=\p{L}+$)/u, ' '))
   if (number === null) return {ok: false, reason: `“${text}” is not an amount`, suggest: example}
   const value = number.value.valueOf()
+  const rest = number.rest.replace(/^(?:of|an?) (?=\p{L})/u, '')
+  if (number.high.compare(number.value) > 0)
+    return {
+      ok: false,
+      reason: `“${text}” is a range`,
+      suggest: `write one number, such as “${behindFor === null ? '' : 'for '}${number.high.toFraction(true)}${rest === '' ? (behindFor === null ? ' loaves' : '') : ` ${rest}`}”`,
+    }
   if (!(value > 0)) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
   if (value > 100000) return {ok: false, reason: `“${text}” is more than any oven bakes`, suggest: example}
-  const rest = number.rest.replace(/^of /, '')
-  if (feeding !== null || /^(?:people|persons?|guests?|servings?|portions?|helpings?)$/.test(rest)) {
-    if (feeding !== null && rest !== '' && !/^(?:people|persons?|guests?)?$/.test(rest)) {
+  const folded = fold(rest)
+  if (behindFor !== null || words.persons.has(folded)) {
+    if (behindFor !== null && rest !== '' && !words.persons.has(folded)) {
       return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest)}
     }
     if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: 'write “for 40”'}
     return {ok: true, value: {kind: 'people', people: value}}
   }
-  if (
-    /^(?:times|x|×|(?:the )?receipts?|batch(?:es)?|(?:times )?the receipt)$/.test(rest) ||
-    (rest === 'the receipt' && value < 1)
-  ) {
+  if (words.times.has(withoutReceipt(folded)) || words.receipt.has(folded))
     return {ok: true, value: {kind: 'times', times: number.value}}
-  }
   if (rest === '') {
-    if (plain.startsWith('half') || plain.includes('/')) return {ok: true, value: {kind: 'times', times: number.value}}
+    if (value < 1 || plain.includes('/')) return {ok: true, value: {kind: 'times', times: number.value}}
     const n = number.value.toFraction(true)
     return {ok: false, reason: `“${text}” does not say of what`, suggest: `write “${n} loaves”, “for ${n}” or “${n} times”`}
   }
-  if (/^(?:kgs?|kilo(?:gram(?:me)?)?s?|g|gram(?:me)?s?|lbs?|pounds?|oz|ounces?)\b/.test(rest)) {
-    const mass = parseMass(`${number.value.toFraction(true)} ${rest.replace(/ (?:of )?(?:dough|batter|paste|mixture)$/, '')}`)
-    return mass.ok ? {ok: true, value: {kind: 'weight', kilograms: mass.value}} : mass
+  return massOf(text, number.value, rest) ?? countOf(text, number.value, rest)
+}
+
+/** "double the receipt", "2 times the batch": without what is made so often. */
+function withoutReceipt(phrase: string): string {
+  const all = phrase.split(' ')
+  if (all.length < 2 || !words.receipt.has(all.at(-1)!)) return phrase
+  all.pop()
+  while (all.length > 1 && /^(?:of|the|des|das|die)$/.test(all.at(-1)!)) all.pop()
+  return all.join(' ')
+}
+
+/** What stands behind "for", "serves", "für" at the head of an amount; null where none of them stands there. */
+function feeding(plain: string): string | null {
+  const all = plain.split(' ')
+  const length = phraseLength(all, (phrase) => words.for.has(phrase))
+  return length === 0 ? null : all.slice(length).join(' ')
+}
+
+const unitIn = (word: string | undefined): string => fold(word ?? '').replace(/\.$/, '')
+
+/** An amount whose number a unit of weight follows; null where none does. */
+function massOf(text: string, number: Fraction, rest: string): AskedResult | null {
+  const all = rest.split(' ')
+  if (!masses.has(unitIn(all[0]))) return null
+  let end = 1
+  // "2 lb 8 oz"
+  while (/^\d+(?:[.,/]\d+)?$/.test(all[end] ?? '') && masses.has(unitIn(all[end + 1]))) end += 2
+  if (/^\d+(?:oz|g|lb)$/.test(all[end] ?? '')) end++
+  const mass = massIn(number, all.slice(0, end).join(' '))
+  if (!mass.ok) return mass
+  const behind = all.slice(end).join(' ')
+  const what = behind.replace(/^of (?:the )?/, '')
+  if (what === '' || words.mixture.has(fold(what))) return {ok: true, value: {kind: 'weight', kilograms: mass.kilograms}}
+  const odd = oddIn(text, what)
+  if (odd !== null) return odd
+  const [said, one] = [`${number.toFraction(true)} ${all.slice(0, end).join(' ')}`, all.slice(0, end).join(' ')]
+  // "6 lb rolls": six pounds of rolls, or six rolls of a pound.
+  if (behind === what && number.valueOf() > 1 && number.valueOf() % 1 === 0 && /(?:[^s]s|brote|laibe)$/.test(what))
+    return {
+      ok: false,
+      reason: `“${text}” may be a weight or a number`,
+      suggest: `write “${said} of ${what}” or “${number.toFraction()} ${what} of 1 ${one}”`,
+    }
+  return {ok: true, value: {kind: 'weight', kilograms: mass.kilograms, baked: what}}
+}
+
+/** A weight in kilograms, of a number and its unit in words. */
+function massIn(number: Fraction, unit: string): {ok: true; kilograms: number} | {ok: false; reason: string; suggest: string} {
+  const plain = unit.replace(/\.$/, '').replace('gramm', 'gram').replace('gramme', 'gram')
+  if (/^(?:pfund|pfd)$/.test(plain)) {
+    const [size] = lookUpMeasure('pfund')!.sizes
+    return {ok: true, kilograms: (number.valueOf() * size!.size.likely) / 1000}
   }
-  if (!/^[\p{L}][\p{L} '’-]*$/u.test(rest)) {
-    // "8 loaves (see below)", "8 loaves, 2 of them small": the fault is the first word that is no part of a noun.
-    const odd = rest.split(' ').findIndex((word) => !/^[\p{L}][\p{L}'’-]*$/u.test(word))
-    const after = /[,;:]$/.test(rest.split(' ')[odd] ?? '') ? 1 : 0
-    return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest) + odd + after}
+  const mass = parseMass(`${number.toFraction(true)} ${plain}`)
+  return mass.ok ? {ok: true, kilograms: mass.value} : mass
+}
+
+/** An amount that counts vessels or pieces, with what each weighs or how wide it is. */
+function countOf(text: string, number: Fraction, rest: string): AskedResult {
+  const value = number.valueOf()
+  const all = rest.replace(/^[x×] /, '').split(' ')
+  if (lengths.has(fold(all[0]!.split('-')[0]!)))
+    return {
+      ok: false,
+      reason: `“${text}” says a size and no number`,
+      suggest: 'write “2 pies of 10 inches”, or the vessel with its sizes: “2 round tins 26 cm x 7 cm”',
+    }
+  const first = all.findIndex((word) => /^\d/.test(word) || isNumberWord(word.split('-')[0]!))
+  const noun = (first <= 0 ? all : all.slice(0, first)).join(' ')
+  if (first >= 0) {
+    const sized = sizeOfEach(all, first)
+    const odd = sized === null ? oddIn(text, all.join(' ')) : oddIn(text, sized.noun)
+    if (odd !== null) return odd
+    if (sized !== null) return whole(text, value, {kind: 'count', count: value, of: sized.noun, ...sized.size})
   }
-  if (value % 1 !== 0) return {ok: false, reason: `“${text}”: vessels come whole`, suggest: `write “${Math.ceil(value)} ${rest}”`}
-  return {ok: true, value: {kind: 'count', count: value, of: rest}}
+  return oddIn(text, noun) ?? whole(text, value, {kind: 'count', count: value, of: noun})
+}
+
+const whole = (text: string, value: number, counted: Asked & {kind: 'count'}): AskedResult =>
+  value % 1 === 0
+    ? {ok: true, value: counted}
+    : {ok: false, reason: `“${text}”: vessels come whole`, suggest: `write “${Math.ceil(value)} ${counted.of}”`}
+
+/** What each of some weighs, or how wide it is: "4-lb loaves", "pies of 10 inches each"; null where the number at `first` is neither. */
+function sizeOfEach(
+  all: readonly string[],
+  first: number,
+): {readonly noun: string; readonly size: Pick<Asked & {kind: 'count'}, 'each' | 'across' | 'vessel'>} | null {
+  // "four-pound", "10-inch": the unit is the same word.
+  const inner = numberAt(
+    all
+      .slice(first)
+      .join(' ')
+      .replace(/^(\d{1,6})-(?=\p{L})/u, '$1 '),
+  )
+  if (inner === null || !inner.high.equals(inner.value)) return null
+  const [unit = '', ...behind] = inner.rest.split(' ')
+  const plain = unitIn(unit)
+  const weighs = masses.has(plain)
+  if (!weighs && !lengths.has(plain)) return null
+  const before = all.slice(0, first)
+  while (before.length > 0 && words.each.has(fold(before.at(-1)!.replace(/,$/, '')))) before.pop()
+  const left = [...behind]
+  while (left.length > 0 && phraseLength(left, (phrase) => words.each.has(phrase) || phrase === 'of') > 0)
+    left.splice(
+      0,
+      phraseLength(left, (phrase) => words.each.has(phrase) || phrase === 'of'),
+    )
+  const mixture = words.mixture.has(fold(left.join(' '))) && before.length > 0
+  const noun = (before.length > 0 ? before : left).join(' ').replace(/,$/, '')
+  if (noun === '' || (before.length > 0 && left.length > 0 && !mixture)) return null
+  if (weighs) {
+    const mass = massIn(inner.value, plain)
+    return mass.ok ? {noun, size: {each: {kilograms: mass.kilograms, baked: !mixture}}} : null
+  }
+  const said = `${inner.value.toFraction(true)} ${plain === 'zoll' ? 'in' : plain}`
+  const vessel = readVessel(`${noun} ${said}`)
+  if (vessel.ok && vessel.unknown === undefined)
+    return {noun: 'tins', size: {vessel: {size: vessel.value, name: nameOf(`${noun} ${said}`, vessel.value)}}}
+  const metres = parseLength(said)
+  return metres.ok ? {noun, size: {across: {metres: metres.value, said}}} : null
+}
+
+/** What of a noun is none: the fault is its first word that cannot be one; null where all can. */
+function oddIn(text: string, noun: string): AskedResult | null {
+  const all = noun.split(' ')
+  const from = wordsOf(text) - all.length
+  const odd = all.findIndex((word) => !/^\p{L}[\p{L}'’-]*$/u.test(word))
+  if (odd >= 0) {
+    // "8 loaves (see below)", "8 loaves, 2 of them small"
+    const after = /[,;:]$/.test(all[odd]!) ? 1 : 0
+    return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: Math.max(0, from + odd + after)}
+  }
+  const number = all.findIndex((word) => word.split('-').some((part) => isNumberWord(part) || masses.has(fold(part))))
+  if (number < 0) return null
+  return {
+    ok: false,
+    reason: `“${all[number]}” in “${text}” is not read`,
+    suggest: `${example}; what each weighs or measures as “6 loaves of 4 lb” or “2 pies of 10 inches”`,
+    word: Math.max(0, from + number),
+  }
 }

@@ -3,11 +3,13 @@ import {fold, foldAll, kinds, lookUpItem, lookUpKind, lookUpMeasure} from '../le
 import type {DishKind, Item, Range} from '../lexicon/schema.js'
 import {mixedIn} from '../lexicon/stage-heads.js'
 import {vessels} from '../lexicon/vessels.js'
+import {germanYields} from '../lexicon/yield-words.js'
 import {exactly, plus, scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
 import {isSet} from '../receipt/evening.js'
 import {raisedBySoda} from '../receipt/kinds.js'
 import type {Place} from '../receipt/position.js'
+import {fold as plainFold} from '../receipt/section.js'
 import type {EveningBefore, Inferred, Ingredient, Message, Receipt, TimePhrase} from '../receipt/types.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
@@ -318,6 +320,18 @@ function instead(
   }
 }
 
+/** The receipt's vessel as wide as the day asks, and no deeper than half as wide; null where one size does not tell it. */
+function asWide(
+  {size}: Shape,
+  {metres, said}: {readonly metres: number; readonly said: string},
+): {readonly size: VesselSize; readonly name: string} | null {
+  const square = size.shape === 'square'
+  if (size.across === undefined && !square) return null
+  const height = Math.min(size.height, metres / 2)
+  const name = `${size.shape === 'free-standing' ? 'free-standing loaf' : size.shape} ${said}`
+  return {size: {shape: size.shape, height, ...(square ? {length: metres, width: metres} : {across: metres})}, name}
+}
+
 /** How much more than a vessel takes is told: what is weighed has icing and crust in it that do not fill it. Common practice, no source. */
 const plainly = 1.25
 
@@ -528,7 +542,8 @@ interface Unread {
  */
 function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pieces' | 'cut' {
   const [head = ''] = of.split(' of ')
-  const noun = fold(head.split(' ').pop() ?? '')
+  const said = head.split(' ').pop() ?? ''
+  const noun = fold(germanYields.get(plainFold(said)) ?? said)
   if (vesselNouns.has(noun)) return 'vessels'
   if (cutInto.has(noun)) return 'cut'
   if (isSheet(shape)) return 'pieces'
@@ -567,8 +582,14 @@ function orderOf(
   counted: (text: string) => 'vessels' | 'pieces' | 'cut',
   floor: () => number,
   mass: Range | null,
+  /** Share of its weight that goes off in the oven. */
+  loss: Range,
   atMost: number | undefined,
 ): Order | Unread {
+  const unweighed = {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
+  const unbaked = (baked: number): number => baked / (1 - loss.likely)
+  const goesOff = `${Math.round(loss.low * 100)}–${percentOf(loss.high)} of its weight goes off in the oven`
+
   const whole = (vessels: number): Order => {
     const count = Math.max(1, Math.ceil(vessels - 1e-9))
     return {count, times: made.timesEach.mul(count), pieces: null, why: null}
@@ -586,6 +607,26 @@ function orderOf(
       }
     }
     case 'count': {
+      if (asked.each !== undefined) {
+        if (mass === null) return unweighed
+        const {kilograms: said, baked} = asked.each
+        const each = baked ? unbaked(said) : said
+        const times = new Fraction(each * asked.count).div(new Fraction(mass.likely)).simplify(0.0005)
+        const apart = counted(asked.of) !== 'vessels' && isSheet(shape)
+        const count = apart ? Math.max(1, nearest((each * asked.count) / meantFill(made))) : asked.count
+        return {
+          count,
+          times,
+          pieces: apart ? asked.count : null,
+          why: {
+            field: 'count',
+            value: `${count} × ${shape.name}`,
+            why: baked
+              ? `${asked.count} ${asked.of} of ${kilograms(said)} when baked: ${kilograms(each)} each of mixture before baking, for ${goesOff}`
+              : `${asked.count} ${asked.of} of ${kilograms(each)} each before baking`,
+          },
+        }
+      }
       const as = counted(asked.of)
       if (made.pieces === null && as === 'cut') {
         return {
@@ -627,9 +668,11 @@ function orderOf(
       }
     }
     case 'weight': {
-      if (mass === null) return {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
-      const times = new Fraction(asked.kilograms).div(new Fraction(mass.likely)).simplify(0.0005)
-      const count = Math.max(1, nearest(asked.kilograms / meantFill(made)), Math.ceil(asked.kilograms / most - 1e-9))
+      if (mass === null) return unweighed
+      const all = asked.baked === undefined ? asked.kilograms : unbaked(asked.kilograms)
+      const times = new Fraction(all).div(new Fraction(mass.likely)).simplify(0.0005)
+      const count = Math.max(1, nearest(all / meantFill(made)), Math.ceil(all / most - 1e-9))
+      const before = `${kilograms(all)} of mixture before baking, ${kilograms(all / count)} in each`
       return {
         count,
         times,
@@ -637,7 +680,7 @@ function orderOf(
         why: {
           field: 'count',
           value: `${count} × ${shape.name}`,
-          why: `${kilograms(asked.kilograms)} of mixture before baking, ${kilograms(asked.kilograms / count)} in each`,
+          why: asked.baked === undefined ? before : `${kilograms(asked.kilograms)} when baked: ${before}, for ${goesOff}`,
         },
       }
     }
@@ -668,6 +711,17 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     say('error', 'scale-amount', asked.reason, asked.suggest, item.amountAt?.[asked.word ?? 0] ?? item.amountAt?.[0])
     return []
   }
+  const baked = asked.value.kind === 'weight' ? asked.value.baked : undefined
+  if (baked !== undefined && !comesOut(baked, receipt, item)) {
+    say(
+      'error',
+      'scale-amount',
+      `“${baked}” is nothing that comes out of the oven here`,
+      'write the weight of the dough or mixture as “6 lb of dough”, or of what is baked as “6 lb of bread”',
+      item.amountAt?.[item.amountAt.length - baked.split(' ').length],
+    )
+    return []
+  }
   const odd = asked.value.kind === 'count' ? unknownNoun(asked.value.of, receipt, item) : null
   if (odd !== null && asked.value.kind === 'count') {
     const from = (item.amountAt?.length ?? 0) - asked.value.of.split(' ').length
@@ -690,7 +744,8 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     return []
   }
   const usualShape = shapeOf(receipt, kind)
-  const written = usualShape === null || asked.value.vessel !== undefined ? usualShape : smaller(usualShape, kind, context.fits)
+  const elsewhere = asked.value.vessel !== undefined || (asked.value.kind === 'count' && asked.value.across !== undefined)
+  const written = usualShape === null || elsewhere ? usualShape : smaller(usualShape, kind, context.fits)
   if (written === null) {
     say(
       'error',
@@ -706,7 +761,20 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   }
   const asWritten = makes(receipt, kind, written, mass)
   const own = asStated(written, receipt, kind, asWritten, mass)
-  const other = asked.value.vessel === undefined ? null : instead(own, asked.value.vessel, kind, asWritten)
+  const across = asked.value.kind === 'count' ? asked.value.across : undefined
+  const wide = across === undefined ? undefined : asWide(own, across)
+  if (wide === null) {
+    say(
+      'error',
+      'scale-amount',
+      `“${item.amount}”: one size does not tell ${own.name}`,
+      'write the vessel with its sizes behind the number, such as “2 loaves in loaf tins 9 x 5 x 3 in”',
+      item.amountAt?.[0],
+    )
+    return []
+  }
+  const named = asked.value.vessel ?? wide
+  const other = named === undefined ? null : instead(own, named, kind, asWritten)
   const shape: Shape & {readonly why?: string} = other?.shape ?? written
   const made = other?.made ?? asWritten
   const feedsEach = feedsOf(receipt, kind, made)
@@ -721,6 +789,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
+    kind.waterLoss,
     item.atMost,
   )
   if ('reason' in order) {
@@ -884,10 +953,26 @@ const countedNouns = (): ReadonlySet<string> => {
   return counted
 }
 
+/** Whether a noun is what comes out of the oven of a receipt, and no ingredient: what one makes, or a name of the receipt or of its kind. */
+function comesOut(noun: string, receipt: Receipt, item: DayAmount): boolean {
+  const kind = receipt.kind === null ? null : lookUpKind(receipt.kind)
+  const own = [
+    receipt.title,
+    item.title,
+    receipt.serves?.of ?? '',
+    kind?.title ?? '',
+    ...(kind?.words ?? []),
+    ...(kind?.endings ?? []),
+  ]
+  const last = noun.split(' ').at(-1) ?? ''
+  return THINGS.has(last) || germanYields.has(plainFold(last)) || own.flatMap((text) => foldAll(text)).includes(fold(last))
+}
+
 /** Which word of what is counted is not known here ("8 loaves wantd"), by its place; null where all is understood. */
 function unknownNoun(of: string, receipt: Receipt, item: DayAmount): {readonly word: string; readonly place: number} | null {
   const own = new Set([receipt.title, item.title, receipt.serves?.of ?? ''].flatMap((text) => foldAll(text)))
   const known = (word: string): boolean =>
+    germanYields.has(plainFold(word)) ||
     [fold(word), word.replace(/s$/, '')].some((noun) => countedNouns().has(noun) || own.has(noun))
   const all = of.split(' ')
   const end = all.indexOf('of')
@@ -1156,12 +1241,55 @@ const rangeOf = ({low, high}: {readonly low: number; readonly high: number}): Ra
 
 const multiplied = (range: Range | null, k: number): Range | null => (range === null ? null : scaledBy(range, k))
 
+/** Whole eggs in kilograms of those that lack a part, which are in proportion: twelve yolks with six whites hold six whole eggs. */
+function wholeOf({
+  exact,
+  grams,
+  lacks,
+}: Ingredient): {readonly whole: Fraction; readonly part: Fraction; readonly grams: Range | null} | null {
+  if (lacks === undefined || exact === null) return null
+  const part = new Fraction(lacks.count)
+  const all = new Fraction(exact)
+  const piece = lookUpItem('egg')?.pieces
+  const other = lookUpItem(lacks.item)?.pieces
+  if (piece === undefined || other === undefined || grams === null) return {whole: all.sub(part), part, grams: null}
+  // Of eggs of one time: yolk and white have the same shares of smaller ones.
+  const likely = (rows: typeof piece): number => rows.findLast(({measure}) => measure === 'count')?.grams.likely ?? 0
+  const rest = part.valueOf() * (likely(piece) - likely(other))
+  const whole = all.sub(part).valueOf() * likely(piece)
+  return {whole: all.sub(part), part, grams: scaledBy(grams, whole / (whole + rest))}
+}
+
+const otherPart = ({lacks}: Ingredient): string => (lacks?.item === 'egg white' ? 'egg yolk' : 'egg white')
+
+/** The whole eggs of eggs that lack a part; any other ingredient as it is. */
+function withoutLacking(ingredient: Ingredient): Ingredient {
+  const found = wholeOf(ingredient)
+  if (found === null) return ingredient
+  if (!(found.whole.valueOf() > 0)) return {...ingredient, item: otherPart(ingredient)}
+  return {...ingredient, exact: found.whole.toFraction(), grams: found.grams}
+}
+
+/** The yolks, or the whites, that eggs lacking the other part leave beside whole eggs. */
+function restOfEggs(ingredient: Ingredient): Ingredient[] {
+  const found = wholeOf(ingredient)
+  if (found === null || !(found.part.valueOf() > 0 && found.whole.valueOf() > 0)) return []
+  const {grams} = ingredient
+  const rest =
+    grams === null || found.grams === null
+      ? null
+      : {low: grams.low - found.grams.low, likely: grams.likely - found.grams.likely, high: grams.high - found.grams.high}
+  return [{...ingredient, item: otherPart(ingredient), exact: found.part.toFraction(), grams: rest}]
+}
+
 /** The receipt's ingredients so many times, exactly and in kitchen measures. */
 function scaled(receipt: Receipt, times: Fraction): {amounts: Dish['amounts']; notes: Inferred[]} {
-  const inputs = receipt.ingredients.map((ingredient) => kitchenInput(ingredient, times))
+  const rest = receipt.ingredients.flatMap(restOfEggs)
+  const weighed = [...receipt.ingredients.map(withoutLacking), ...rest]
+  const inputs = weighed.map((ingredient) => kitchenInput(ingredient, times))
   const lines = kitchenAmounts(inputs)
   const notes: Inferred[] = []
-  const amounts = receipt.ingredients.map((ingredient, i) => {
+  const amounts = weighed.map((ingredient, i) => {
     const input = inputs[i]!
     const line = lines[i]!
     if (line.choice !== null)

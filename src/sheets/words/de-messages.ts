@@ -832,6 +832,33 @@ export const deMessages: Book['sentences'] = [
   ['“{words}” is nothing to bake', '„{words}“ ist nichts zu backen'],
   ['“{words}” is more than any oven bakes', '„{words}“ ist mehr, als ein Ofen bäckt'],
   ['“{words}”: people come whole', '„{words}“: Personen gibt es nur ganz'],
+  ['“{words}” is a range', '„{words}“ ist eine Spanne'],
+  ['write one number, such as “{words}”', 'eine Zahl schreiben, etwa „{words}“'],
+  ['“{words}” may be a weight or a number', '„{words}“ kann ein Gewicht oder eine Zahl sein'],
+  ['“{words}” says a size and no number', '„{words}“ sagt eine Größe und keine Zahl'],
+  [
+    'write “2 pies of 10 inches”, or the vessel with its sizes: “2 round tins 26 cm x 7 cm”',
+    '„2 pies of 10 inches“ schreiben, oder das Gefäß mit seinen Maßen: „2 round tins 26 cm x 7 cm“',
+  ],
+  ['“{word}” in “{words}” is not read', '„{word}“ in „{words}“ ist nicht gelesen'],
+  [
+    'write how many whole ones that makes, or “half the receipt”',
+    'schreiben, wie viele ganze das sind, oder „ein halbes Rezept“',
+  ],
+  [
+    'write “12 loaves”, “for 40”, “2 times”, “3 kg” or “fill the floor”; what each weighs or measures as “6 loaves of 4 lb” or “2 pies of 10 inches”',
+    '„12 Laibe“, „für 40“, „2-mal“, „3 kg“ oder „fill the floor“ schreiben; was jedes wiegt oder misst, als „6 Laibe zu 2 kg“ oder „2 Kuchen zu 26 cm“',
+  ],
+  ['“{word}” is nothing that comes out of the oven here', '„{word}“ ist nichts, was hier aus dem Ofen kommt'],
+  [
+    'write the weight of the dough or mixture as “6 lb of dough”, or of what is baked as “6 lb of bread”',
+    'das Gewicht des Teigs oder der Masse als „3 kg Teig“ schreiben, das des Gebackenen als „3 kg Brot“',
+  ],
+  ['“{words}”: one size does not tell {vessel}', '„{words}“: ein Maß allein sagt nicht, wie groß „{vessel:text}“ ist'],
+  [
+    'write the vessel with its sizes behind the number, such as “2 loaves in loaf tins 9 x 5 x 3 in”',
+    'das Gefäß mit seinen Maßen hinter die Zahl schreiben, etwa „2 loaves in loaf tins 9 x 5 x 3 in“',
+  ],
   ['“{words}”: vessels come whole', '„{words}“: Gefäße gibt es nur ganz'],
   ['“{words}” does not say of what', '„{words}“ sagt nicht, wovon'],
   [

@@ -32,9 +32,18 @@ const sentences: Book['sentences'] = [
   ['in proportion', 'im selben Verhältnis'],
   ['{n} × {vessel}', '{n} × {vessel:text}'],
   ['for {n} at about {n2} to each; {n3} would be fed', 'für {n}, etwa {n2} je Form; {n3} würden satt'],
-  ['{n} {of}, in {n2} sheets', '{n} {of:item}, auf {n2} Blechen'],
-  ['{n} {of}, in {n2} vessels', '{n} {of:item}, in {n2} Formen'],
-  ['{n} {of}, {n2} to a {shape}', '{n} {of:item}, {n2} je Form'],
+  [
+    '{n} {of} of {weight} when baked: {weight2} each of mixture before baking, for {n2} % of its weight goes off in the oven',
+    '{n} {of:noun} zu {weight}, gebacken: vor dem Backen je {weight2} Masse, denn {n2} % des Gewichts gehen im Ofen ab',
+  ],
+  ['{n} {of} of {weight} each before baking', '{n} {of:noun} zu je {weight} vor dem Backen'],
+  [
+    '{weight} when baked: {weight2} of mixture before baking, {weight3} in each, for {n} % of its weight goes off in the oven',
+    '{weight} gebacken: {weight2} Masse vor dem Backen, {weight3} in jeder Form, denn {n} % des Gewichts gehen im Ofen ab',
+  ],
+  ['{n} {of}, in {n2} sheets', '{n} {of:noun}, auf {n2} Blechen'],
+  ['{n} {of}, in {n2} vessels', '{n} {of:noun}, in {n2} Formen'],
+  ['{n} {of}, {n2} to a {shape}', '{n} {of:noun}, {n2} je Form'],
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
   [
     'in place of {vessel}, as the day asks; filled as deep, one takes {n} % of what one of those does',
@@ -60,6 +69,7 @@ const sentences: Book['sentences'] = [
     'in place of {vessel}, as the day asks; covered as thickly, one takes {n} % of what one of those does',
     'wie der Tag es will, im Rezept: {vessel:text}; so dick belegt fasst eines {n} % davon',
   ],
+  ['“{words}”: less {n} {item}, {weight}', '„{words}“: ohne {n} {item:item}, {weight}'],
   ['about {weight}', 'etwa {weight:text}'],
   [
     'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',

@@ -1,0 +1,70 @@
+import {words} from './row.js'
+import type {AskedWord} from './schema.js'
+
+const row = (use: AskedWord['use'], id: string, list: string, value?: string): AskedWord => ({
+  id: `${use}: ${id}`,
+  use,
+  words: words(list),
+  ...(value === undefined ? {} : {value}),
+  source: 'common-practice',
+})
+
+/** Words and phrases, folded, of how much a day asks of a receipt, English and German. `src/scale/amount-phrase.ts` reads them. */
+export const askedWords: readonly AskedWord[] = [
+  // Numbers only where an amount is asked for: in a receipt "sieben" sifts, and "halb" may be how a thing is done.
+  row('number', '7', 'sieben', '7'),
+  row(
+    'number',
+    '1/2',
+    'halb, halbe, halber, halbes, halben, halbem, ein halb, ein halbes, eine halbe, ein halber, einen halben',
+    '1/2',
+  ),
+  row('number', '3/2', 'anderthalb, eineinhalb, einundeinhalb', '3/2'),
+  row('number', '5/2', 'zweieinhalb, zweiundeinhalb', '5/2'),
+  row('number', '7/2', 'dreieinhalb, dreiundeinhalb', '7/2'),
+  row('number', '9/2', 'viereinhalb, vierundeinhalb', '9/2'),
+  row('number', '12', 'dutzend, ein dutzend', '12'),
+  row('number', '6', 'ein halbes dutzend, halbes dutzend', '6'),
+  // Before a number of people.
+  row('for', 'for', 'for, to feed, feeds, serves, enough for, fur, reicht fur, genug fur'),
+  row('persons', 'persons', 'people, persons, person, guests, guest, servings, serving, portions, portion, helpings, helping'),
+  row('persons', 'personen', 'personen, leute, gaste, esser, portionen'),
+  row('everyone', 'everyone', 'all, everyone, everybody, the day, all of us, alle, jeden, alle zusammen'),
+  // Behind a number.
+  row('times', 'times', 'times, x, ×, mal, fach, faches'),
+  row(
+    'receipt',
+    'receipt',
+    'receipt, receipts, recipe, recipes, batch, batches, quantity, rezept, rezepte, ansatz, ansatze, menge',
+  ),
+  // So many times the receipt, without a number.
+  row('so often', '1', 'once, einmal', '1'),
+  row('so often', '2', 'twice, double, as much again, zweimal, doppelt, doppelte, das doppelte', '2'),
+  row('so often', '3', 'thrice, treble, triple, dreimal, dreifach, dreifache, das dreifache', '3'),
+  row('so often', '4', 'quadruple, viermal, vierfach, vierfache, das vierfache', '4'),
+  row('so often', '3/2', 'half again, half as much again, half again as much, anderthalbmal', '3/2'),
+  row('floor', 'herd', 'ofen voll, voller ofen, den ofen fullen, ofen fullen, herd voll, voller herd, den herd fullen'),
+  // A weight of these is one before baking; of anything else it is one of what comes out of the oven.
+  row('mixture', 'mixture', 'dough, batter, paste, mixture, teig, masse, ruhrteig, brotteig, bread dough'),
+  // Before or behind what each of several weighs or measures.
+  row('each', 'each', 'each, apiece, of, at, à, a, zu, je, weighing, across, wide, in diameter'),
+]
+
+const of = (use: AskedWord['use']): readonly AskedWord[] => askedWords.filter((one) => one.use === use)
+const setOf = (use: AskedWord['use']): ReadonlySet<string> => new Set(of(use).flatMap((one) => one.words))
+const valuesOf = (use: AskedWord['use']): ReadonlyMap<string, string> =>
+  new Map(of(use).flatMap(({words: all, value = '1'}) => all.map((word) => [word, value] as const)))
+
+/** The phrases by their use; those of numbers with the fraction they stand for. */
+export const asked = {
+  numbers: valuesOf('number'),
+  soOften: valuesOf('so often'),
+  for: setOf('for'),
+  persons: setOf('persons'),
+  everyone: setOf('everyone'),
+  times: setOf('times'),
+  receipt: setOf('receipt'),
+  floor: setOf('floor'),
+  mixture: setOf('mixture'),
+  each: setOf('each'),
+} as const
