@@ -388,9 +388,9 @@ export function bearable(problem: PlanProblem, dish: Dish, due: number): number 
 }
 
 /** When a dish could be had at the soonest, with nothing else in the oven and any fire, minutes after midnight; infinite if never. */
-export function soonestOf({day, firings, ambient}: PlanProblem, {need}: Dish): number {
+export function soonestOf({day, firings, anyFire = firings, ambient}: PlanProblem, {need}: Dish): number {
   let soonest = Number.POSITIVE_INFINITY
-  for (const {forecast} of firings) {
+  for (const {forecast} of anyFire) {
     // On a fire that is ready no sooner than this, nothing is done sooner.
     if (forecast.ready < soonest) soonest = Math.min(soonest, soonestDone(need, curveOf(forecast, ambient ?? 20)))
   }

@@ -64,15 +64,17 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   if (from && firings.some(sameFire(from))) return {firings, settled: goneOnWith(problem, grid, from, options, tick)}
   // The fires of a day that has begun are what they are.
   if (problem.done) return {firings, settled: inParts(problem, grid, options, tick).settled}
-  const one = {...problem, firings: problem.firings.filter((f) => !f.further?.length)}
-  const two = {...problem, firings: problem.firings.filter((f) => f.further?.length)}
+  // What is too late to be of use is so whichever fires are looked at.
+  const any: PlanProblem = {...problem, anyFire: problem.anyFire ?? firings}
+  const one = {...any, firings: firings.filter((f) => !f.further?.length)}
+  const two = {...any, firings: firings.filter((f) => f.further?.length)}
   if (one.firings.length === 0 || two.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
   const once = inParts(one, grid, options, tick)
   // One fire that has bread at noon and pies hot at six burns far more wood than two, which nothing but a trial tells.
   if (lacksNothing(once.settled) && !wantsHot(once.settled)) return {firings, settled: once.settled}
   const known = new Set(two.firings.map(firesOf))
   const again = options.secondFires?.(once.settled.option.firing).filter((f) => !known.has(firesOf(f))) ?? []
-  const tried = [two, ...(again.length > 0 ? [{...problem, firings: again}] : [])].map((on) => ({
+  const tried = [two, ...(again.length > 0 ? [{...any, firings: again}] : [])].map((on) => ({
     on,
     laid: inParts(on, grid, options, tick),
   }))

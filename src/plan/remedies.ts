@@ -168,7 +168,8 @@ class Trials {
 
   /** The day with something changed, planned shortly. */
   plan(change: Partial<PlanProblem>, {simulate = this.quick.simulate, sooner = 0, anew = false}: Otherwise = {}): Trial {
-    const problem = {...this.#problem, ...change}
+    const {firings, anyFire = firings} = this.#problem
+    const problem = {...this.#problem, anyFire, ...change}
     const from = anew ? null : this.#from
     const begun = from && {...from, model: {...from.model, lit: from.model.lit - sooner}}
     return trialOf(

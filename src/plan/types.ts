@@ -29,6 +29,8 @@ export interface PlanProblem {
   readonly dishes: readonly Dish[]
   /** One forecast for each length of fire considered; time 0 is lighting. */
   readonly firings: readonly FiringOption[]
+  /** Every fire that the day may have, where only some of them are looked at: by them it is judged how soon a dish could be had. */
+  readonly anyFire?: readonly FiringOption[]
   readonly floor: FloorShape
   readonly mouth: {readonly width: number; readonly height: number}
   /** Height of the vault at its crown, m, and the air outside the oven, °C (20 where absent). */
