@@ -1173,6 +1173,9 @@ function scaled(receipt: Receipt, times: Fraction): {amounts: Dish['amounts']; n
       millilitres: input.millilitres,
       kitchen: line.text,
       exact: input.amount === null ? null : `${exactText(input)} ${input.measure}`,
+      ...(ingredient.today === undefined
+        ? {}
+        : {today: {...ingredient.today, grams: multiplied(ingredient.today.grams, times.valueOf())}}),
     }
   })
   return {amounts, notes}

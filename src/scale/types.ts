@@ -1,4 +1,5 @@
 import type {Range} from '../lexicon/schema.js'
+import type {Today} from '../measure/today.js'
 import type {FloorShape} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
 import type {Inferred} from '../receipt/types.js'
@@ -124,6 +125,8 @@ export interface Dish {
     readonly millilitres: Range | null
     readonly kitchen: string
     readonly exact: string | null
+    /** What does the work of so much today; absent where nothing replaces it. */
+    readonly today?: Today
   }>
 }
 
