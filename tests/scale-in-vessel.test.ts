@@ -210,6 +210,30 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
     const {dishes} = make(tarts, '6 tarts')
     expect(dishes.map(({count}) => count)).toEqual([1])
   })
+  it('a loaf without a tin is called by its own size, and goes from that to another', () => {
+    const miche =
+      '# Miche\n\nMakes 1 loaf.\n\n- 1 kg flour\n- 700 g water\n- 20 g salt\n- 200 g sourdough\n\nShape one large loaf. Bake at 230 °C for 1 hour.\n'
+    const own = one(miche, '2 loaves')
+    // By hand: the kind's of 0.95 kg is 24 cm; 24 · (1.92 / 0.95)^(1/3).
+    expect(own.vessel).toMatchObject({name: 'free-standing loaf 30 cm', footprint: {diameter: expect.closeTo(0.303, 3)}})
+    expect(own.sized).toContainEqual({
+      field: 'size',
+      value: 'free-standing loaf 30 cm',
+      why: 'as large as 1.92 kg of dough make it; free-standing loaf 24 cm is of 950 g',
+    })
+    const same = one(miche, '4 free-standing loaf 30 cm')
+    expect(Number(new Fraction(same.times).valueOf())).toBeCloseTo(4 * (30 / 30.34) ** 3, 1)
+    expect(same.need).toEqual(own.need)
+    const great = one(miche, '2 free-standing loaf 40 cm')
+    expect(new Fraction(great.times).valueOf()).toBeCloseTo(2 * (40 / 30.34) ** 3, 1)
+    const density = ({mass, vessel}: Dish): number => (1000 * mass) / vessel.millilitres
+    expect(density(great) / density(own)).toBeCloseTo(1, 2)
+    // By weight it is as large as so much makes it.
+    expect(one(miche, '9 kg')).toMatchObject({count: 5, vessel: {name: 'free-standing loaf 30 cm'}})
+    expect(one(miche, '1 kg').vessel.name).toBe('free-standing loaf 24 cm')
+    // What the front matter states it is called by, in its own words.
+    expect(one(`---\nvessel: free-standing loaf 12 in\n---\n${miche}`, '2 loaves').vessel.name).toBe('free-standing loaf 12 in')
+  })
   it('crust and filling are not mixed together: the heavier of them is what the bowl takes', () => {
     const pie =
       '---\nvessel: pie plate 9 in x 1 1/2 in\n---\n# Apple pie\n\nMakes 2 pies.\n\n## For the pastry\n\n- 600 g flour\n- 300 g butter\n- 100 g water\n\n## For the filling\n\n- 1 kg apples\n- 200 g sugar\n\nBake in a hot oven 45 minutes.\n'

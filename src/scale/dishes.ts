@@ -189,15 +189,37 @@ interface Shape {
   readonly weighs?: number
 }
 
+/** A loaf without a tin as large as so many kilograms of dough make it, and called by that size. */
+function grownTo<S extends Shape>(shape: S, kind: KindFigures, each: number): S {
+  const size = spreadOf(shape.size, each / (shape.weighs ?? holds(shape.size, kind)))
+  return {...shape, size, name: calledBy(shape, size), weighs: each}
+}
+
+/** What a loaf without a tin that has grown to a size is called: by whole centimetres, and as it was where that is no other size. */
+function calledBy({name, size}: Shape, {across = 0}: VesselSize): string {
+  if (size.shape !== 'free-standing' || Math.abs(across - (size.across ?? across)) < sameSize) return name
+  const called = /^free-standing [a-z]+ /.exec(name)?.[0] ?? 'free-standing loaf '
+  return `${called}${Math.round(100 * across)} cm`
+}
+
+/** Sizes of loaves that are one to a cook, m apart. Common practice, no source. */
+const sameSize = 0.005
+
 /**
  * A loaf without a tin whose size the front matter states is of that size with the dough of the receipt's own weights in it. Where its
  * height is not stated, that is as much flatter or higher as its dough is less or more than the kind's would be.
  */
-function asStated(shape: Shape, receipt: Receipt, kind: KindFigures, made: Makes, mass: Range | null): Shape {
+function asStated<S extends Shape>(
+  shape: S,
+  receipt: Receipt,
+  kind: KindFigures,
+  made: Pick<Makes, 'each' | 'pieces'>,
+  mass: Range | null,
+): S {
   const {size} = shape
   const {vessel} = receipt.facts
   if (size.shape !== 'free-standing' || mass === null || made.pieces !== null) return shape
-  if (vessel === undefined || shape.unknown !== undefined) return shape
+  if (vessel === undefined || shape.unknown !== undefined) return grownTo(shape, kind, made.each)
   const across = size.across ?? 0
   const height = heightUntold(size)
     ? Math.min(across, Math.max(thinnest, size.height * (made.each / holds(size, kind))))
@@ -490,7 +512,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   const vessels = Math.max(1, Math.round(mass.likely / usualEach))
   inferred.push({
     field: 'makes',
-    value: `${vessels} × ${shape.name}`,
+    value: `${vessels} × ${asStated(shape, receipt, kind, {each: mass.likely / vessels, pieces: null}, mass).name}`,
     why: `the receipt does not say how much it makes; its ${kilograms(mass.likely)} at about ${kilograms(usualEach)} each`,
   })
   let pieces: number | null = null
@@ -564,6 +586,8 @@ function orderOf(
   shape: Shape,
   /** Kilograms that one vessel takes at the most. */
   most: number,
+  /** What one with so many kilograms in it is called. */
+  named: (each: number) => string,
   counted: (text: string) => 'vessels' | 'pieces' | 'cut',
   floor: () => number,
   mass: Range | null,
@@ -636,7 +660,7 @@ function orderOf(
         pieces: null,
         why: {
           field: 'count',
-          value: `${count} × ${shape.name}`,
+          value: `${count} × ${named(asked.kilograms / count)}`,
           why: `${kilograms(asked.kilograms)} of mixture before baking, ${kilograms(asked.kilograms / count)} in each`,
         },
       }
@@ -707,7 +731,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const asWritten = makes(receipt, kind, written, mass)
   const own = asStated(written, receipt, kind, asWritten, mass)
   const other = asked.value.vessel === undefined ? null : instead(own, asked.value.vessel, kind, asWritten)
-  const shape: Shape & {readonly why?: string} = other?.shape ?? written
+  const shape: Shape & {readonly why?: string} = other?.shape ?? own
   const made = other?.made ?? asWritten
   const feedsEach = feedsOf(receipt, kind, made)
   const vesselAt = (each: number): Vessel => standing(other?.shape ?? own, kind, each)
@@ -718,6 +742,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     feedsEach,
     shape,
     most,
+    (each) => vesselAt(each).name,
     (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
@@ -735,7 +760,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     say(
       'warning',
       'scale-mouth',
-      `${shape.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
+      `${vessel.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
       `name a vessel less than ${centimetres(context.mouth.width)} wide and ${centimetres(context.mouth.height)} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter`,
     )
   }
@@ -750,7 +775,18 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
     )
   const inferred: Inferred[] = [...receipt.inferred, ...made.inferred, ...(order.why === null ? [] : [order.why])]
-  const replaced = other !== null ? [other.why] : shape.unknown === undefined ? [] : [unknownVessel(shape, shape.unknown, kind)]
+  const usual = other?.shape ?? (own.name === written.name ? own : written)
+  const grown: Inferred[] =
+    vessel.name === usual.name
+      ? []
+      : [
+          {
+            field: 'size',
+            value: vessel.name,
+            why: `as large as ${kilograms(each)} of dough make it; ${usual.name} is of ${kilograms(usual.weighs ?? holds(usual.size, kind))}`,
+          },
+        ]
+  const replaced = other !== null ? [other.why] : shape.unknown === undefined ? [] : [unknownVessel(written, shape.unknown, kind)]
   if (other !== null) {
     const guess = inferred.findIndex((one) => one.field === 'vessel')
     if (guess >= 0) inferred.splice(guess, 1)
@@ -774,6 +810,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   // What comes of the size, apart from what is supplied where the receipt is silent.
   const sized: Inferred[] = [
     ...replaced,
+    ...grown,
     ...inferred.filter((one) => one.field === flour?.item),
     ...made.inferred,
     ...(order.why === null ? [] : [order.why]),
@@ -792,7 +829,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     say(
       'warning',
       'scale-thin',
-      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${shape.name} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep`,
+      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep`,
       'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
       item.amountAt?.[0],
     )
@@ -819,7 +856,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     say(
       'error',
       'scale-amount',
-      `${order.count} × ${shape.name} of “${receipt.title}” fill the floor ${floors} times, more than this oven bakes in a day`,
+      `${order.count} × ${vessel.name} of “${receipt.title}” fill the floor ${floors} times, more than this oven bakes in a day`,
       'ask for less, or for part of it on another day',
       item.amountAt?.[0],
     )
@@ -915,7 +952,10 @@ const THINNEST = 0.25
 /** The vessel with so many kilograms in it: a free-standing loaf spreads, anything else fills deeper. */
 function standing(shape: Shape, kind: KindFigures, each: number): Vessel {
   const full = shape.weighs ?? holds(shape.size, kind)
-  if (shape.size.shape === 'free-standing') return vesselOf(spreadOf(shape.size, each / full), 1, shape.name)
+  if (shape.size.shape === 'free-standing') {
+    const size = spreadOf(shape.size, each / full)
+    return vesselOf(size, 1, calledBy(shape, size))
+  }
   const fill = fillOf(shape.size, kind)
   return vesselOf(shape.size, Math.min(1, (fill * each) / full), shape.name)
 }

@@ -60,6 +60,10 @@ const sentences: Book['sentences'] = [
     'in place of {vessel}, as the day asks; covered as thickly, one takes {n} % of what one of those does',
     'wie der Tag es will, im Rezept: {vessel:text}; so dick belegt fasst eines {n} % davon',
   ],
+  [
+    'as large as {weight} of dough make it; {vessel} is of {weight2}',
+    'so groß, wie {weight} Teig ihn machen; {weight2} geben: {vessel:text}',
+  ],
   ['about {weight}', 'etwa {weight:text}'],
   [
     'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',
@@ -488,6 +492,7 @@ const sentences: Book['sentences'] = [
   ['amount', 'Menge'],
   ['makes', 'ergibt'],
   ['count', 'Anzahl'],
+  ['size', 'Größe'],
   ['time', 'Zeit'],
   ['batches', 'Teige'],
   ['done', 'gar bei'],
