@@ -685,6 +685,54 @@ function orderOf(
   }
 }
 
+/** An order in so many vessels as the day says: they share what is asked for, however full that makes them. */
+function orderAmong(
+  asked: Asked,
+  many: number,
+  order: Order,
+  made: Makes,
+  /** What the receipt makes in its own vessels: "2 pies in 1 oblong tin" is what two of those hold. */
+  own: Makes,
+  feedsEach: Range,
+  named: (each: number) => string,
+  mass: Range | null,
+): Order {
+  const times =
+    asked.kind === 'people'
+      ? new Fraction((made.timesEach.valueOf() * asked.people) / feedsEach.likely).simplify(0.005)
+      : asked.kind === 'count' && order.pieces === null
+        ? own.timesEach.mul(asked.count)
+        : order.times
+  const each = mass === null ? made.each : (mass.likely * times.valueOf()) / many
+  return {
+    count: many,
+    times,
+    pieces: order.pieces,
+    why: {field: 'count', value: `${many} × ${named(each)}`, why: `as many as the day says, with ${kilograms(each)} in each`},
+  }
+}
+
+/** More on a sheet than this many times what the receipt or its kind puts there is crowded. Common practice, no source. */
+const crowded = 1.5
+
+/** That so many vessels, said by the day, do not take what they are to hold. */
+function overfull(
+  {count, each, name, most}: {readonly count: number; readonly each: number; readonly name: string; readonly most: number},
+  receipt: Receipt,
+): {readonly reason: string; readonly suggest: string} | null {
+  if (each <= most * (1 + slightly)) return null
+  return {
+    reason: `“${receipt.title}” comes to ${kilograms(each)} in each ${name}, which takes ${kilograms(most)} at the most`,
+    suggest: `write “in ${Math.ceil((count * each) / most - 1e-9)} ${name}” or more, or ask for less`,
+  }
+}
+
+/** What lies less deep than this share of what its time was given for dries before it is done. Common practice, no source. */
+const shallow = 0.5
+
+/** What a vessel takes at the most is known no better. Common practice, no source. */
+const slightly = 0.05
+
 function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const {say} = context
   const asked = readAsked(item.amount, context.day.people)
@@ -736,22 +784,25 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const feedsEach = feedsOf(receipt, kind, made)
   const vesselAt = (each: number): Vessel => standing(other?.shape ?? own, kind, each)
   const most = takes(shape.size, kind)
-  const order = orderOf(
+  const {among} = asked.value
+  const named = (each: number): string => vesselAt(each).name
+  const alone = orderOf(
     asked.value,
     made,
     feedsEach,
     shape,
     most,
-    (each) => vesselAt(each).name,
+    named,
     (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
     item.atMost,
   )
-  if ('reason' in order) {
-    say('error', 'scale-amount', order.reason, order.suggest, item.amountAt?.[0])
+  if ('reason' in alone) {
+    say('error', 'scale-amount', alone.reason, alone.suggest, item.amountAt?.[0])
     return []
   }
+  const order = among === undefined ? alone : orderAmong(asked.value, among.count, alone, made, asWritten, feedsEach, named, mass)
   const each = mass === null ? made.each : (mass.likely * order.times.valueOf()) / order.count
   const vessel = vesselAt(each)
   const fits = context.fits(vessel, order.count)
@@ -765,7 +816,21 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     )
   }
   const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape)
-  if (mass !== null && (yielded || each > plainly * most))
+  const tooFull =
+    among === undefined || mass === null
+      ? null
+      : overfull(
+          {
+            count: order.count,
+            each,
+            name: vessel.name,
+            most: isSheet(shape) ? crowded * Math.max(made.each, made.usual) : most,
+          },
+          receipt,
+        )
+  if (tooFull !== null && among !== undefined)
+    say('warning', 'scale-full', tooFull.reason, tooFull.suggest, item.amountAt?.[among.word])
+  else if (mass !== null && (yielded || each > plainly * most))
     say(
       'warning',
       'scale-full',
@@ -833,6 +898,16 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
       item.amountAt?.[0],
     )
+  else if (among !== undefined && depth < shallow && !asLong && !loose && shape.size.shape !== 'free-standing') {
+    const fewer = Math.floor((among.count * depth) / shallow)
+    say(
+      'warning',
+      'scale-thin',
+      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for, and dries soon`,
+      fewer > 0 ? `write “in ${fewer} ${vessel.name}”, or ask for more` : 'name a smaller vessel, or ask for more',
+      item.amountAt?.[among.word],
+    )
+  }
   if (need !== base.need) {
     sized.push({
       field: 'time',

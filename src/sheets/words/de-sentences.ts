@@ -35,6 +35,7 @@ const sentences: Book['sentences'] = [
   ['{n} {of}, in {n2} sheets', '{n} {of:item}, auf {n2} Blechen'],
   ['{n} {of}, in {n2} vessels', '{n} {of:item}, in {n2} Formen'],
   ['{n} {of}, {n2} to a {shape}', '{n} {of:item}, {n2} je Form'],
+  ['as many as the day says, with {weight} in each', 'so viele, wie der Tag sagt, mit {weight} in jeder Form'],
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
   [
     'in place of {vessel}, as the day asks; filled as deep, one takes {n} % of what one of those does',
@@ -750,6 +751,13 @@ const sentences: Book['sentences'] = [
     '“{title}” is {n} % as deep in {vessel} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep',
     '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und so weit reicht keine Regel; gerechnet wie ein Viertel so hoch',
   ],
+  [
+    '“{title}” is {n} % as deep in {vessel} as its time was given for, and dries soon',
+    '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und trocknet bald aus',
+  ],
+  ['write “in {n} {vessel}” or more, or ask for less', '“in {n} {vessel}” oder mehr schreiben, oder weniger verlangen'],
+  ['write “in {n} {vessel}”, or ask for more', '“in {n} {vessel}” schreiben, oder mehr verlangen'],
+  ['name a smaller vessel, or ask for more', 'eine kleinere Form nennen, oder mehr verlangen'],
   [
     'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
     'im Kopf des Rezepts eine kleinere Form nennen, mehr davon machen oder beim Backen dabeibleiben',
