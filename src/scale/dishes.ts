@@ -579,6 +579,13 @@ function nearest(vessels: number): number {
   return vessels * vessels > fewer * (fewer + 1) ? fewer + 1 : fewer
 }
 
+/** What keeps more than so many out, of what is to fill the floor. */
+const noMore = {
+  heat: 'this day has no heat or no time for more',
+  hands: 'this day has no hands for more',
+  others: 'what else this day bakes leaves no place for more',
+} as const
+
 function orderOf(
   asked: Asked,
   made: Makes,
@@ -591,7 +598,7 @@ function orderOf(
   counted: (text: string) => 'vessels' | 'pieces' | 'cut',
   floor: () => number,
   mass: Range | null,
-  atMost: number | undefined,
+  {atMost, limit}: Pick<DayAmount, 'atMost' | 'limit'>,
 ): Order | Unread {
   const whole = (vessels: number): Order => {
     const count = Math.max(1, Math.ceil(vessels - 1e-9))
@@ -677,7 +684,7 @@ function orderOf(
           value: `${count} × ${shape.name}`,
           why:
             count < fills
-              ? `${fills} stand on the floor at once, and this day has no heat or no time for more`
+              ? `${fills} stand on the floor at once, and ${limit === undefined ? 'the plan has a place for so many' : noMore[limit]}`
               : 'as many as stand on the floor at once',
         },
       }
@@ -796,7 +803,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
-    item.atMost,
+    item,
   )
   if ('reason' in alone) {
     say('error', 'scale-amount', alone.reason, alone.suggest, item.amountAt?.[0])

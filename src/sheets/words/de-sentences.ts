@@ -72,6 +72,18 @@ const sentences: Book['sentences'] = [
   ],
   ['as many as stand on the floor at once', 'so viele, wie zugleich auf dem Herd stehen'],
   [
+    '{n} stand on the floor at once, and this day has no hands for more',
+    '{n} stehen zugleich auf dem Herd, und für mehr hat dieser Tag zu wenig Hände',
+  ],
+  [
+    '{n} stand on the floor at once, and what else this day bakes leaves no place for more',
+    '{n} stehen zugleich auf dem Herd, und was sonst gebacken wird, lässt für mehr keinen Platz',
+  ],
+  [
+    '{n} stand on the floor at once, and the plan has a place for so many',
+    '{n} stehen zugleich auf dem Herd, und für so viele hat der Plan Platz',
+  ],
+  [
     '{n} stand on the floor at once, and this day has no heat or no time for more',
     '{n} stehen zugleich auf dem Herd, und für mehr hat dieser Tag keine Hitze oder keine Zeit',
   ],
