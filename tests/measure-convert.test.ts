@@ -1,12 +1,13 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {items, lookUpSource, measures} from '../src/lexicon/index.js'
+import {items, lookUpItem, lookUpMeasure, lookUpSource, measures} from '../src/lexicon/index.js'
 import {mixedNumber, readExact, timesExact} from '../src/measure/amount.js'
 import {convert, type Given} from '../src/measure/convert.js'
 import {asLargeEggs, eggGrams, LARGE_EGG, largeEggsFor} from '../src/measure/eggs.js'
 import {asBakingSoda, asDryYeast, molarMass, sourItems} from '../src/measure/leaven.js'
 import {exactly} from '../src/measure/range.js'
 import {kitchenRange, kitchenText, usMeasure} from '../src/measure/round.js'
+import {today} from '../src/measure/today.js'
 
 const ask = (amount: string, measure: string, item: string, more: Partial<Given> = {}): ReturnType<typeof convert> => {
   const value = readExact(amount)?.valueOf() ?? Number.NaN
@@ -200,9 +201,9 @@ describe('leavens', () => {
     expect(pressed).toMatch(/1\d?(\.\d)? g .*dry yeast|9(\.\d)? g .*dry yeast/)
     // A cube of 42 g is pressed yeast: 14 to 21 g of dry.
     expect(ask('1', 'cube', 'yeast', {year: null, place: null}).notes.join(' ')).toMatch(/ 1[3-9](\.\d)? g .*dry yeast/)
-    expect(asDryYeast('yeast', exactly(30), null, true, 1890)?.why).toMatch(/pressed/)
-    expect(asDryYeast('yeast', null, exactly(118), false, 1829)?.dry.likely).toBeCloseTo(4.7, 1)
-    expect(asDryYeast('flour', exactly(30), null, true, 1890)).toBeNull()
+    expect(today(lookUpItem('yeast')!, exactly(30), null, lookUpMeasure('gram')!, 1890)?.why).toMatch(/pressed/)
+    expect(asDryYeast(lookUpItem('yeast')!, null, exactly(118))?.dry.likely).toBeCloseTo(4.7, 1)
+    expect(asDryYeast(lookUpItem('flour')!, exactly(30), null)).toBeNull()
   })
 })
 

@@ -274,7 +274,7 @@ describe('a receipt becomes a dish', () => {
     expect(times(dishes)).toBe('2')
     // By hand: 839 g / 6.
     expect(dishes[0]!.mass).toBeCloseTo(0.1398, 3)
-    expect(dishes[0]!.vessel.name).toBe('free-standing round 28 cm')
+    expect(dishes[0]!.vessel.name).toBe('free-standing round 20 cm')
     // Its own figure, 320 °C, less and more what a cook allows.
     expect(dishes[0]!.need).toMatchObject({startLow: 305, startBest: 320, startHigh: 345, reference: 320})
   })

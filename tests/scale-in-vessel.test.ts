@@ -210,6 +210,73 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
     const {dishes} = make(tarts, '6 tarts')
     expect(dishes.map(({count}) => count)).toEqual([1])
   })
+  it('a loaf without a tin is called by its own size, and goes from that to another', () => {
+    const miche =
+      '# Miche\n\nMakes 1 loaf.\n\n- 1 kg flour\n- 700 g water\n- 20 g salt\n- 200 g sourdough\n\nShape one large loaf. Bake at 230 °C for 1 hour.\n'
+    const own = one(miche, '2 loaves')
+    // By hand: the kind's of 0.95 kg is 24 cm; 24 · (1.92 / 0.95)^(1/3).
+    expect(own.vessel).toMatchObject({name: 'free-standing loaf 30 cm', footprint: {diameter: expect.closeTo(0.303, 3)}})
+    expect(own.sized).toContainEqual({
+      field: 'size',
+      value: 'free-standing loaf 30 cm',
+      why: 'as large as 1.92 kg of dough make it; free-standing loaf 24 cm is of 950 g',
+    })
+    const same = one(miche, '4 free-standing loaf 30 cm')
+    expect(Number(new Fraction(same.times).valueOf())).toBeCloseTo(4 * (30 / 30.34) ** 3, 1)
+    expect(same.need).toEqual(own.need)
+    const great = one(miche, '2 free-standing loaf 40 cm')
+    expect(new Fraction(great.times).valueOf()).toBeCloseTo(2 * (40 / 30.34) ** 3, 1)
+    const density = ({mass, vessel}: Dish): number => (1000 * mass) / vessel.millilitres
+    expect(density(great) / density(own)).toBeCloseTo(1, 2)
+    // By weight it is as large as so much makes it.
+    expect(one(miche, '9 kg')).toMatchObject({count: 5, vessel: {name: 'free-standing loaf 30 cm'}})
+    expect(one(miche, '1 kg').vessel.name).toBe('free-standing loaf 24 cm')
+    // What the front matter states it is called by, in its own words.
+    expect(one(`---\nvessel: free-standing loaf 12 in\n---\n${miche}`, '2 loaves').vessel.name).toBe('free-standing loaf 12 in')
+  })
+  describe('so many of them as the day names', () => {
+    const rolls =
+      '---\nvessel: sheet 18 x 13 in\n---\n# Rolls\n\nMakes 12 rolls.\n\n- 500 g flour\n- 300 ml milk\n- 9 g salt\n- 7 g yeast\n\nBake at 190 °C for 18 minutes.\n'
+    const bare = ({dishes, messages}: Made): [number, number, string[]] => [
+      dishes.reduce((sum, dish) => sum + dish.count, 0),
+      dishes.reduce((sum, dish) => sum + new Fraction(dish.times).valueOf(), 0),
+      messages.map(({rule}) => rule),
+    ]
+    it.each([
+      [rolls, '24 rolls in 2 sheets 16 in x 12 in', 2, 2, []],
+      [rolls, '24 rolls in 1 sheet 16 in x 12 in', 1, 2, ['scale-full']],
+      [cake, '2 cakes in 1 round 26 cm x 8 cm', 1, 2, []],
+      [cake, '4 times in 1 round 20 cm x 8 cm', 1, 4, ['scale-full']],
+      [cake, '900 g in 1 square 20 cm x 8 cm', 1, 1, []],
+      [cake, 'half the receipt in 3 round 20 cm x 8 cm', 3, 0.5, ['scale-thin']],
+      [cake, 'for 12 in one round 26 cm x 8 cm', 1, 1.31, []],
+      [cake, 'for 12 in a round 26 cm x 8 cm', 1, 1.7, []],
+    ])('%#: %s', (receipt, amount, count, times, rules) => {
+      const [made, oft, said] = bare(make(receipt, amount))
+      expect(made).toBe(count)
+      expect(oft / times).toBeGreaterThan(0.9)
+      expect(oft / times).toBeLessThan(1.1)
+      expect(said).toEqual(rules)
+    })
+    it('what cannot hold it is told at the number, with how many would', () => {
+      const place = (column: number) => ({line: 5, column})
+      const amountAt = [10, 12, 18, 21, 23, 29, 32, 35, 37].map(place)
+      const item = {
+        file: 'receipts/x.md',
+        title: 'It',
+        amount: '4 times in 1 round 20 cm x 8 cm',
+        wantedBy: null,
+        line: 5,
+        column: 3,
+      }
+      const day = {people: 12, items: [{...item, amountAt}], spare: []}
+      const {messages} = makeDishes({day, receipts: read(cake), oven})
+      expect(messages).toMatchObject([
+        {rule: 'scale-full', column: 21, suggest: expect.stringContaining('write “in 2 round 20 cm x 8 cm” or more')},
+      ])
+      expect(make(cake, 'fill the floor in 3 round 20 cm x 8 cm').messages).toMatchObject([{rule: 'scale-amount'}])
+    })
+  })
   it('crust and filling are not mixed together: the heavier of them is what the bowl takes', () => {
     const pie =
       '---\nvessel: pie plate 9 in x 1 1/2 in\n---\n# Apple pie\n\nMakes 2 pies.\n\n## For the pastry\n\n- 600 g flour\n- 300 g butter\n- 100 g water\n\n## For the filling\n\n- 1 kg apples\n- 200 g sugar\n\nBake in a hot oven 45 minutes.\n'

@@ -3,7 +3,10 @@ import {parse} from 'csv-parse/sync'
 import type {ElementContent, RootContent} from 'hast'
 import {describe, expect, it} from 'vitest'
 import {items} from '../src/lexicon/index.js'
+import {kitchenText} from '../src/measure/round.js'
 import type {Plan, PlanProblem} from '../src/plan/types.js'
+import {translate} from '../src/receipt/translate.js'
+import {makeDishes} from '../src/scale/dishes.js'
 import type {Dish} from '../src/scale/types.js'
 import {leftOut, leftOutLine} from '../src/sheets/left-out.js'
 import {planFile, planFileSchema, planJson, planJsonSchema} from '../src/sheets/plan-json.js'
@@ -14,6 +17,9 @@ import {oven, plan, problem} from './fixtures-sheets.js'
 
 type Row = Record<string, string>
 const rows = (text: string): Row[] => parse(text, {columns: true}) as Row[]
+
+const text = (...made: readonly (ElementContent | RootContent)[]): string =>
+  made.map((node) => (node.type === 'text' ? node.value : 'children' in node ? text(...node.children) : '')).join(' ')
 
 describe('the tables', () => {
   it('has a row for every step and dish, read back by csv-parse', () => {
@@ -62,9 +68,37 @@ describe('what is to be bought', () => {
   })
 })
 
+describe('yeast', () => {
+  // Common practice: 3 parts of pressed yeast to 1 of dry. A pint of barm to 19 g: from memory.
+  const bake = (yeast: string, amount: string, year = ''): {note: string; problem: PlanProblem} => {
+    const text = `${year}# Loaf\n\n- 1 kg flour\n- 650 g water\n- 20 g salt\n- ${yeast}\n\nShape into 2 loaves. Bake at 230 °C for 40 minutes.\n`
+    const {receipts} = translate(text, {file: 'receipts/loaf.md'})
+    const item = {file: 'receipts/loaf.md', title: 'Loaf', amount, wantedBy: null, line: 5, column: 3}
+    const {dishes} = makeDishes({day: {people: 12, items: [item], spare: []}, receipts, oven: {...oven, rules: {}}})
+    return {note: receipts[0]!.ingredients[3]!.notes.join(' '), problem: {...problem, dishes}}
+  }
+  const bought = (made: PlanProblem) => needs(made, items).find(({group}) => group === 'leaven')!
+
+  it.each([
+    ['weighed', '20 g fresh yeast', '', 7.2, true],
+    ['in German', '42 g Frischhefe', '', 15.1, true],
+    ['by the cube', '1 Würfel Hefe', '', 15.1, true],
+    ['pressed by name', '20 g compressed yeast', '', 7.2, true],
+    ['liquid barm', '1/2 pint barm', '---\nyear: 1829\nplace: Boston\n---\n', 9.5, false],
+  ])('%s is so much dry yeast on the handout and on the shopping list', (_, words, year, dry, sold) => {
+    const once = bake(words, 'once', year)
+    const {instead} = bought(once.problem)
+    expect(instead!.grams!.likely).toBeGreaterThan(0.95 * dry)
+    expect(instead!.grams!.likely).toBeLessThan(1.05 * dry)
+    expect(once.note).toContain(kitchenText(instead!.grams!, 'g'))
+    expect(bought(bake(words, '4 times', year).problem).instead!.grams!.likely).toBeCloseTo(4 * instead!.grams!.likely, 3)
+    const list = text(...shoppingSheet(plan, once.problem, items, plainStyle)[0]!.children)
+    expect(list.includes('no longer sold: use active dry yeast')).toBe(!sold)
+    expect(list.includes('sold as fresh yeast; or active dry yeast')).toBe(sold)
+  })
+})
+
 describe('what the plan has no place for', () => {
-  const text = (...made: readonly (ElementContent | RootContent)[]): string =>
-    made.map((node) => (node.type === 'text' ? node.value : 'children' in node ? text(...node.children) : '')).join(' ')
   const one = {...plan.unplaced[0]!, dish: 'baked-beans'}
   const [bread, gingerbread, beans] = problem.dishes as [Dish, Dish, Dish]
   const loads = plan.loads.map((load) => ({

@@ -460,6 +460,7 @@ export const dairy = itemRows([
     modern: 'dried yeast',
     replacedBy: {
       item: 'active dry yeast',
+      // A gill (118 mL) of good yeast raised a baking of some 3–4 lb of flour overnight, as 4–6 g of dry yeast does; barm varied widely.
       factor: span(0.02, 0.04, 0.08),
       how: 'a pint of liquid yeast or barm does the work of about 19 g of dry yeast; make up the liquid with water, and give it time',
       source: 'memory',
@@ -480,7 +481,15 @@ export const dairy = itemRows([
       {measure: 'cube', grams: span(40, 42, 43), source: 'common-practice'},
       {measure: 'count', grams: span(14, 17, 57), source: 'usda-sr28'},
     ],
-    replacedBy: {item: 'active dry yeast', factor: span(0.33, 0.4, 0.5), how: 'by weight', source: 'common-practice'},
+    modern: 'fresh yeast',
+    replacedBy: {
+      item: 'active dry yeast',
+      // 3 parts of pressed yeast to 1 of dry, from 2 to 1.
+      factor: span(0.33, 0.36, 0.5),
+      how: 'by weight',
+      sold: true,
+      source: 'common-practice',
+    },
     sources: ['usda-sr28'],
   },
   {

@@ -126,8 +126,13 @@ export const itemSchema = z.object({
   pieces: z.array(pieceSchema).default([]),
   /** The name in a shop today, where it differs. */
   modern: z.string().optional(),
-  /** What replaces it where it is no longer sold: the item, the factor by weight (a range) and how. */
-  replacedBy: z.object({item: z.string(), factor: rangeSchema, how: z.string(), source: z.string()}).optional(),
+  /**
+   * What replaces it where it is no longer sold, or does as well where it is (`sold`): the item, the factor by weight (a range; of a liquid
+   * yeast grams a millilitre) and how.
+   */
+  replacedBy: z
+    .object({item: z.string(), factor: rangeSchema, how: z.string(), source: z.string(), sold: z.literal(true).optional()})
+    .optional(),
   /** The 14 allergens of Regulation (EU) 1169/2011 annex II and the US FALCPA list, by their plain names. */
   allergens: z.array(z.string()).default([]),
   /** Ids of rows of `cautions`. */

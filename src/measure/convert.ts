@@ -7,9 +7,9 @@ import type {Item, Measure, Place, Range} from '../lexicon/schema.js'
 import {mixedNumber, readExact} from './amount.js'
 import {asLargeEggs, largeEggsFor, SMALL_EGGS_TO} from './eggs.js'
 import {MODERN_YEAR} from './frame.js'
-import {asBakingSoda, asDryYeast} from './leaven.js'
 import {covering, exactly, over, scaled, times} from './range.js'
 import {kitchenText, significantRange} from './round.js'
+import {type Reckoned, type Today, today} from './today.js'
 
 /** The weight the text itself gives beside a count or a measure: "2 onions (300 g)", "1 cup (120 g) flour". */
 export interface StatedWeight {
@@ -58,6 +58,8 @@ export interface Why {
 export interface Converted {
   readonly grams: Range | null
   readonly millilitres: Range | null
+  /** What does its work today; absent where nothing replaces it. */
+  readonly today?: Today
   /** Ids of rows of `lexicon/sources`, each once. */
   readonly sources: readonly string[]
   readonly why: readonly Why[]
@@ -479,7 +481,8 @@ export function convert(given: Given): Converted {
         : `${item.id}: no weight by measure is known`,
     )
   }
-  if (item !== null) notes.push(...modernNotes(item, grams, millilitres, measure, amount, given, because))
+  const reckoned = item === null ? null : today(item, grams, millilitres, measure, year)
+  if (item !== null) notes.push(...modernNotes(item, grams, measure, amount, given, reckoned, because))
   const result = {
     grams: grams === null ? null : significantRange(grams),
     millilitres: millilitres === null ? null : significantRange(millilitres),
@@ -489,7 +492,7 @@ export function convert(given: Given): Converted {
       `so ${[result.grams === null ? null : kitchenText(result.grams, 'g'), result.millilitres === null ? null : kitchenText(result.millilitres, 'mL')].filter((text) => text !== null).join(', ')}`,
     )
   }
-  return {...result, sources: [...sources], why, notes}
+  return {...result, ...(reckoned === null ? {} : {today: reckoned.today}), sources: [...sources], why, notes}
 }
 
 /** The amount as it was read: "5/2 pound of flour", "egg: 2", "butter, the size of an egg: 1 1/2". */
@@ -504,10 +507,10 @@ const amountText = (count: string, measure: string, item: string): string =>
 function modernNotes(
   item: Item,
   grams: Range | null,
-  millilitres: Range | null,
   measure: Measure,
   amount: Range,
   {year, sour}: Given,
+  reckoned: Reckoned | null,
   because: (step: string, source?: string) => void,
 ): string[] {
   if (
@@ -521,32 +524,24 @@ function modernNotes(
     because(`by weight ${sizeText(range, 'large eggs')} of today`, 'usda-sr28')
     return [`eggs were small: ${kitchenText(grams, 'g')} out of the shell, about ${mixedNumber(String(today))} large eggs today`]
   }
-  if (item.group === 'leaven') {
-    const soda = grams === null || item.id === 'baking soda' ? null : asBakingSoda(item.id, grams, year)
-    if (soda !== null) {
-      because(`${soda.why}: ${sizeText(soda.factor, 'g of soda a gram')}`, soda.source)
-      const spare =
-        soda.acidFactor > 1 ? ' It takes up half as much acid: use a little less of what is sour, or more soda to taste.' : ''
-      return [`${item.id}: ${kitchenText(soda.soda, 'g')} of baking soda gives the same gas, ${workingOn(sour)}.${spare}`]
-    }
-    // Only pressed yeast is sold in cubes.
-    const weighed = measure.dimension === 'mass' || measure.id === 'cube'
-    const dry = asDryYeast(item.id, grams, millilitres, weighed, year)
-    if (dry !== null) {
-      because(`${dry.why}: ${sizeText(dry.dry, 'g')}`, dry.source)
-      return [`${item.id}: ${kitchenText(dry.dry, 'g')} of active dry yeast does the work; go by the rise, not the clock`]
-    }
+  if (reckoned === null) return []
+  const {today, by, why, soda} = reckoned
+  if (by === 'soda' && soda !== null) {
+    because(`${soda.why}: ${sizeText(soda.factor, 'g of soda a gram')}`, soda.source)
+    const spare =
+      soda.acidFactor > 1 ? ' It takes up half as much acid: use a little less of what is sour, or more soda to taste.' : ''
+    return [`${item.id}: ${kitchenText(soda.soda, 'g')} of baking soda gives the same gas, ${workingOn(sour)}.${spare}`]
   }
-  const instead = item.replacedBy
-  if (instead === undefined) return []
-  if (grams !== null && instead.factor.high > 0 && instead.factor.low !== instead.factor.high) {
-    because(
-      `${instead.item}: ${instead.factor.low}–${instead.factor.likely}–${instead.factor.high} of its weight`,
-      instead.source,
-    )
-    return [`${item.id}: use ${kitchenText(times(grams, instead.factor), 'g')} of ${instead.item} (${instead.how})`]
+  if (by === 'dry yeast' && today.grams !== null) {
+    because(`${why}: ${sizeText(today.grams, 'g')}`, today.source)
+    return [`${item.id}: ${kitchenText(today.grams, 'g')} of active dry yeast does the work; go by the rise, not the clock`]
   }
-  return [`${item.id}: use ${instead.item} (${instead.how})`]
+  const factor = item.replacedBy?.factor
+  if (today.grams !== null && factor !== undefined && factor.low !== factor.high) {
+    because(`${today.item}: ${factor.low}–${factor.likely}–${factor.high} of its weight`, today.source)
+    return [`${item.id}: use ${kitchenText(today.grams, 'g')} of ${today.item} (${today.how})`]
+  }
+  return [`${item.id}: use ${today.item} (${today.how})`]
 }
 
 /** What the soda works on, as a cook is told it. */

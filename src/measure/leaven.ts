@@ -1,5 +1,5 @@
 import {span} from '../lexicon/row.js'
-import type {Range} from '../lexicon/schema.js'
+import type {Item, Measure, Range} from '../lexicon/schema.js'
 import {times} from './range.js'
 
 /** Leavens by chemistry and strength: old alkalis to baking soda by the carbon dioxide each gives, old yeasts to dry yeast by range. */
@@ -145,55 +145,42 @@ export function asBakingSoda(item: string, grams: Range, year: number | null): S
   }
 }
 
-/**
- * Grams of active dry yeast that do the work of a millilitre of an old liquid yeast: a gill (118 mL) of good yeast raises a baking of
- * some 3–4 lb of flour overnight, as 4–6 g of dry yeast does. From memory; barm and emptins varied widely.
- */
-const DRY_YEAST_A_MILLILITRE: Readonly<Record<string, Range>> = {
-  yeast: span(0.02, 0.04, 0.08),
-  emptins: span(0.01, 0.025, 0.06),
-}
-/** By weight. Common practice: 3 parts compressed to 1 part dry, from 2.5 to 1. */
-const DRY_YEAST_A_GRAM: Readonly<Record<string, Range>> = {
-  'compressed yeast': span(0.33, 0.36, 0.5),
-  'dry yeast cake': span(0.1, 0.25, 0.4),
-}
+/** Old yeasts that were kept and measured as liquids. What their rows are replaced by is grams of dry yeast a millilitre. */
+const LIQUID_YEASTS: ReadonlySet<string> = new Set(['yeast', 'emptins'])
 
 /** Brewers' yeast in a pint is liquid; a weight of "yeast" is the compressed kind, sold from about 1868. */
 const COMPRESSED_FROM = 1868
 
-/** Grams of active dry yeast that do the work of an old yeast; null where the item is none or its amount is unknown. */
+/** True of yeast by weight or by the cube: pressed, and no liquid. */
+export function isPressed(item: string, measure: Pick<Measure, 'id' | 'dimension'>, year: number | null): boolean {
+  return item === 'yeast' && (measure.dimension === 'mass' || measure.id === 'cube') && (year === null || year >= COMPRESSED_FROM)
+}
+
+/**
+ * Grams of active dry yeast that do the work of an old yeast, by what its row is replaced by: of a liquid one by its volume, of any other by
+ * its weight; null where the item is none or its amount is unknown.
+ *
+ * @param item a yeast's row: that of pressed yeast where `isPressed`
+ */
 export function asDryYeast(
-  item: string,
+  {id, raises, replacedBy}: Item,
   grams: Range | null,
   millilitres: Range | null,
-  weighed: boolean,
-  year: number | null,
 ): {readonly dry: Range; readonly why: string; readonly source: string} | null {
-  if (item === 'yeast' && weighed && grams !== null && (year === null || year >= COMPRESSED_FROM)) {
-    return {
-      dry: times(grams, DRY_YEAST_A_GRAM['compressed yeast'] as Range),
-      why: 'yeast by weight is pressed yeast: a half to a third of its weight in dry yeast',
-      source: 'common-practice',
-    }
+  if (raises !== 'yeast' || replacedBy === undefined) return null
+  const {factor, source} = replacedBy
+  if (LIQUID_YEASTS.has(id)) {
+    return millilitres === null
+      ? null
+      : {
+          dry: times(millilitres, factor),
+          why: `liquid ${id}: ${factor.low}–${factor.high} g of dry yeast does the work of a millilitre; make up the liquid with water`,
+          source,
+        }
   }
-  const byVolume = DRY_YEAST_A_MILLILITRE[item]
-  if (byVolume !== undefined && millilitres !== null) {
-    return {
-      dry: times(millilitres, byVolume),
-      why: `liquid ${item}: ${byVolume.low}–${byVolume.high} g of dry yeast does the work of a millilitre; make up the liquid with water`,
-      source: 'memory',
-    }
-  }
-  const byWeight = DRY_YEAST_A_GRAM[item]
-  if (byWeight !== undefined && grams !== null) {
-    return {
-      dry: times(grams, byWeight),
-      why: `${item}: ${byWeight.low}–${byWeight.high} of its weight in dry yeast`,
-      source: 'common-practice',
-    }
-  }
-  return null
+  return grams === null
+    ? null
+    : {dry: times(grams, factor), why: `${id}: ${factor.low}–${factor.high} of its weight in dry yeast`, source}
 }
 
 /** Items sour enough to set soda and pearl-ash working. Common practice, no source. */

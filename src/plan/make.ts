@@ -9,11 +9,13 @@ import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
+import {hoursLate} from './asked.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar, type ToldDoughs} from './dough.js'
 import {workOf} from './dough-times.js'
 import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
+import {type AtMost, type FillLimit, floorFilling} from './fill.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
 import {handlingOf} from './hands.js'
 import {
@@ -84,12 +86,7 @@ export function makePlan(input: MakePlan): MadePlan {
   const {spare, messages} = made
   const dishes = learnt(input, made.dishes)
   const problem = problemOf(input, dishes, runs)
-  const plan = planDay(problem, {
-    ...input.options,
-    simulate: simulator(input, runs),
-    spare,
-    secondFires: (first) => twoFires(input, dishes, first.burn, hoursOf(input.day, dishes), runs),
-  })
+  const plan = planDay(problem, {...planning(input, dishes, runs), spare})
   const {log} = input
   if (!log || log.lit === null) {
     // Said once: what no fire can have ready is late in every plan.
@@ -103,30 +100,35 @@ export function makePlan(input: MakePlan): MadePlan {
 }
 
 /**
- * The day's dishes, those that are to fill the floor so many as the oven has heat and time for: it is for the oven to say, and no order that
- * cannot be met. A short look at the day tells.
+ * The day's dishes, those that are to fill the floor so many as the day has a place for: it is for the oven to say, and no order that cannot
+ * be met.
  */
 function filled(input: MakePlan, made: ReturnType<typeof makeDishes>, runs: OvenRuns): ReturnType<typeof makeDishes> {
   if (!made.dishes.some(({fills}) => fills !== undefined)) return made
-  const problem = problemOf(input, learnt(input, made.dishes), runs)
-  const {loads, unplaced} = planDay(problem, {...input.options, effort: 'quick', bare: true, simulate: simulator(input, runs)})
-  if (unplaced.length === 0) return made
-  const placed = new Map<string, number>()
-  for (const {dish, count} of loads.flatMap((load) => load.dishes)) placed.set(dish, (placed.get(dish) ?? 0) + count)
-  const atMost = new Map<number, number>()
-  let less = false
-  for (const {id, count, fills} of made.dishes) {
-    if (fills === undefined) continue
-    atMost.set(fills, (atMost.get(fills) ?? 0) + (placed.get(id) ?? 0))
-    less ||= (placed.get(id) ?? 0) < count
+  const dishesWith = (atMost: AtMost, limit: FillLimit): ReturnType<typeof makeDishes> => {
+    const items = input.day.items.map((item) => {
+      const most = atMost.get(item.line)
+      return most === undefined ? item : {...item, atMost: most, ...(limit === null ? {} : {limit})}
+    })
+    return makeDishes({day: {...input.day, items}, receipts: input.receipts, oven: input.oven})
   }
-  if (!less) return made
-  // What has no place at all is told as such.
-  const items = input.day.items.map((item) =>
-    (atMost.get(item.line) ?? 0) > 0 ? {...item, atMost: atMost.get(item.line)!} : item,
-  )
-  return makeDishes({day: {...input.day, items}, receipts: input.receipts, oven: input.oven})
+  const found = floorFilling((atMost, {hands = input.day.hands, alone = false} = {}) => {
+    const some = learnt(input, (atMost === null ? made : dishesWith(atMost, null)).dishes)
+    const dishes = alone ? some.filter(({fills}) => fills !== undefined) : some
+    const of = {...input, day: {...input.day, hands}}
+    const problem = problemOf(of, dishes, runs)
+    const plan = planDay(problem, {...planning(of, dishes, runs), bare: true, inTime: true})
+    return {dishes, plan, late: hoursLate(problem, plan)}
+  })
+  return found === null ? made : dishesWith(found.atMost, found.limit)
 }
+
+/** How a day's dishes are planned. */
+const planning = (input: MakePlan, dishes: readonly Dish[], runs: OvenRuns): PlanOptions => ({
+  ...input.options,
+  simulate: simulator(input, runs),
+  secondFires: (first) => twoFires(input, dishes, first.burn, hoursOf(input.day, dishes), runs),
+})
 
 const learnt = (input: MakePlan, dishes: readonly Dish[]): Dish[] =>
   dishes.map((dish) => corrected(dish, input.corrections ?? []))

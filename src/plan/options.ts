@@ -13,6 +13,8 @@ export interface PlanOptions {
   readonly effort?: 'quick' | 'full'
   /** The plan alone: neither reasons for what is left out, nor ways out. */
   readonly bare?: boolean
+  /** With `bare`: what cannot be had in time is left out all the same, as it is where reasons are told. */
+  readonly inTime?: boolean
   /** A plan of the day, or of one much like it, that is gone on with where its fire is one of the day's. */
   readonly from?: Settled
   /** On a day that has begun: no more than what becomes of the plan in hand, where there is one. */

@@ -141,7 +141,9 @@ function weighedUp(
   options: PlanOptions,
   tick: (share: number) => void,
 ): Settled {
-  return options.effort !== 'quick' && !options.bare && !laid.crowded ? inTime(problem, grid, laid, options, tick) : laid.settled
+  return options.effort !== 'quick' && (!options.bare || options.inTime) && !laid.crowded
+    ? inTime(problem, grid, laid, options, tick)
+    : laid.settled
 }
 
 /** The day with each dish whole, or in two batches where it does not fit so; without what it is far too full for. */

@@ -209,7 +209,14 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
   }
   const notes = result.notes.length > 0 ? [...one.notes, ...result.notes] : one.notes
   // The reading is this call's own: it is completed where it lies, since a copy of each costs as much as the conversion.
-  return Object.assign(one, {grams, millilitres, sources, why, notes})
+  return Object.assign(one, {
+    grams,
+    millilitres,
+    ...(result.today === undefined ? {} : {today: result.today}),
+    sources,
+    why,
+    notes,
+  })
 }
 
 const DONE = phraseTree(doneness, (row: Doneness) => row.phrases)

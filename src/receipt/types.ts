@@ -1,5 +1,6 @@
 import type {Band, Range} from '../lexicon/schema.js'
 import type {StatedWeight} from '../measure/convert.js'
+import type {Today} from '../measure/today.js'
 
 /**
  * The contract of `hearthfall translate --format json` (design §3). Later versions add fields and keep these. Offsets are UTF-16
@@ -59,6 +60,8 @@ export interface Ingredient extends ReadIngredient {
   /** Without what `lacks`. */
   readonly grams: Range | null
   readonly millilitres: Range | null
+  /** What does its work today; absent where nothing replaces it. */
+  readonly today?: Today
   /** Ids of rows of `lexicon/sources`. */
   readonly sources: readonly string[]
   /** The chain of `--why`: one line a step, with its source id. */

@@ -8,7 +8,11 @@ import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {isNumberWord, numberAt, phraseLength} from './asked-number.js'
 
 /** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
-export type Asked = Quantity & {readonly vessel?: {readonly size: VesselSize; readonly name: string}}
+export type Asked = Quantity & {
+  readonly vessel?: {readonly size: VesselSize; readonly name: string}
+  /** In how many of them, where the amount is said beside ("3 lb in 2 square 8 in tins"), and which word of the text says so. */
+  readonly among?: {readonly count: number; readonly word: number}
+}
 
 type Quantity =
   | {readonly kind: 'people'; readonly people: number}
@@ -141,13 +145,21 @@ export function readAsked(text: string | null, people: number): AskedResult {
     const {count, size, name} = other
     const vessel = {size, name}
     const before = all.slice(0, split).join(' ').replace(/,$/, '')
+    if (count === 0) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
     if (before === '') {
-      if (count === 0) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
       return {ok: true, value: {kind: 'count', count: count ?? 1, of: 'tins', vessel}}
     }
     const amount = readAsked(before, people)
     if (!amount.ok) return amount
-    return {ok: true, value: {...amount.value, vessel}}
+    // "For 40 in a round 26 cm tin" says in what, and not in how many.
+    if (count === null || ['a', 'an', 'the'].includes(all[split + 1]!)) return {ok: true, value: {...amount.value, vessel}}
+    // A vulgar fraction is a word more here than as written.
+    const word = all.length === wordsOf(text) ? split + 1 : 0
+    if (amount.value.kind === 'floor') {
+      const reason = `“${text}” is to fill the floor, and says in how many vessels`
+      return {ok: false, reason, suggest: 'write “fill the floor in round 26 cm x 7 cm”, or how many', word}
+    }
+    return {ok: true, value: {...amount.value, vessel, among: {count, word}}}
   }
   const own = vesselsIn(plain)
   if (own !== null && own.count !== null && own.count > 0)

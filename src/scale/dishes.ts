@@ -191,15 +191,37 @@ interface Shape {
   readonly weighs?: number
 }
 
+/** A loaf without a tin as large as so many kilograms of dough make it, and called by that size. */
+function grownTo<S extends Shape>(shape: S, kind: KindFigures, each: number): S {
+  const size = spreadOf(shape.size, each / (shape.weighs ?? holds(shape.size, kind)))
+  return {...shape, size, name: calledBy(shape, size), weighs: each}
+}
+
+/** What a loaf without a tin that has grown to a size is called: by whole centimetres, and as it was where that is no other size. */
+function calledBy({name, size}: Shape, {across = 0}: VesselSize): string {
+  if (size.shape !== 'free-standing' || Math.abs(across - (size.across ?? across)) < sameSize) return name
+  const called = /^free-standing [a-z]+ /.exec(name)?.[0] ?? 'free-standing loaf '
+  return `${called}${Math.round(100 * across)} cm`
+}
+
+/** Sizes of loaves that are one to a cook, m apart. Common practice, no source. */
+const sameSize = 0.005
+
 /**
  * A loaf without a tin whose size the front matter states is of that size with the dough of the receipt's own weights in it. Where its
  * height is not stated, that is as much flatter or higher as its dough is less or more than the kind's would be.
  */
-function asStated(shape: Shape, receipt: Receipt, kind: KindFigures, made: Makes, mass: Range | null): Shape {
+function asStated<S extends Shape>(
+  shape: S,
+  receipt: Receipt,
+  kind: KindFigures,
+  made: Pick<Makes, 'each' | 'pieces'>,
+  mass: Range | null,
+): S {
   const {size} = shape
   const {vessel} = receipt.facts
   if (size.shape !== 'free-standing' || mass === null || made.pieces !== null) return shape
-  if (vessel === undefined || shape.unknown !== undefined) return shape
+  if (vessel === undefined || shape.unknown !== undefined) return grownTo(shape, kind, made.each)
   const across = size.across ?? 0
   const height = heightUntold(size)
     ? Math.min(across, Math.max(thinnest, size.height * (made.each / holds(size, kind))))
@@ -504,7 +526,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   const vessels = Math.max(1, Math.round(mass.likely / usualEach))
   inferred.push({
     field: 'makes',
-    value: `${vessels} × ${shape.name}`,
+    value: `${vessels} × ${asStated(shape, receipt, kind, {each: mass.likely / vessels, pieces: null}, mass).name}`,
     why: `the receipt does not say how much it makes; its ${kilograms(mass.likely)} at about ${kilograms(usualEach)} each`,
   })
   let pieces: number | null = null
@@ -572,6 +594,13 @@ function nearest(vessels: number): number {
   return vessels * vessels > fewer * (fewer + 1) ? fewer + 1 : fewer
 }
 
+/** What keeps more than so many out, of what is to fill the floor. */
+const noMore = {
+  heat: 'this day has no heat or no time for more',
+  hands: 'this day has no hands for more',
+  others: 'what else this day bakes leaves no place for more',
+} as const
+
 function orderOf(
   asked: Asked,
   made: Makes,
@@ -579,12 +608,14 @@ function orderOf(
   shape: Shape,
   /** Kilograms that one vessel takes at the most. */
   most: number,
+  /** What one with so many kilograms in it is called. */
+  named: (each: number) => string,
   counted: (text: string) => 'vessels' | 'pieces' | 'cut',
   floor: () => number,
   mass: Range | null,
   /** Share of its weight that goes off in the oven. */
   loss: Range,
-  atMost: number | undefined,
+  {atMost, limit}: Pick<DayAmount, 'atMost' | 'limit'>,
 ): Order | Unread {
   const unweighed = {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
   const unbaked = (baked: number): number => baked / (1 - loss.likely)
@@ -620,7 +651,7 @@ function orderOf(
           pieces: apart ? asked.count : null,
           why: {
             field: 'count',
-            value: `${count} × ${shape.name}`,
+            value: `${count} × ${named((each * asked.count) / count)}`,
             why: baked
               ? `${asked.count} ${asked.of} of ${kilograms(said)} when baked: ${kilograms(each)} each of mixture before baking, for ${goesOff}`
               : `${asked.count} ${asked.of} of ${kilograms(each)} each before baking`,
@@ -679,7 +710,7 @@ function orderOf(
         pieces: null,
         why: {
           field: 'count',
-          value: `${count} × ${shape.name}`,
+          value: `${count} × ${named(all / count)}`,
           why: asked.baked === undefined ? before : `${kilograms(asked.kilograms)} when baked: ${before}, for ${goesOff}`,
         },
       }
@@ -696,13 +727,61 @@ function orderOf(
           value: `${count} × ${shape.name}`,
           why:
             count < fills
-              ? `${fills} stand on the floor at once, and this day has no heat or no time for more`
+              ? `${fills} stand on the floor at once, and ${limit === undefined ? 'the plan has a place for so many' : noMore[limit]}`
               : 'as many as stand on the floor at once',
         },
       }
     }
   }
 }
+
+/** An order in so many vessels as the day says: they share what is asked for, however full that makes them. */
+function orderAmong(
+  asked: Asked,
+  many: number,
+  order: Order,
+  made: Makes,
+  /** What the receipt makes in its own vessels: "2 pies in 1 oblong tin" is what two of those hold. */
+  own: Makes,
+  feedsEach: Range,
+  named: (each: number) => string,
+  mass: Range | null,
+): Order {
+  const times =
+    asked.kind === 'people'
+      ? new Fraction((made.timesEach.valueOf() * asked.people) / feedsEach.likely).simplify(0.005)
+      : asked.kind === 'count' && order.pieces === null
+        ? own.timesEach.mul(asked.count)
+        : order.times
+  const each = mass === null ? made.each : (mass.likely * times.valueOf()) / many
+  return {
+    count: many,
+    times,
+    pieces: order.pieces,
+    why: {field: 'count', value: `${many} × ${named(each)}`, why: `as many as the day says, with ${kilograms(each)} in each`},
+  }
+}
+
+/** More on a sheet than this many times what the receipt or its kind puts there is crowded. Common practice, no source. */
+const crowded = 1.5
+
+/** That so many vessels, said by the day, do not take what they are to hold. */
+function overfull(
+  {count, each, name, most}: {readonly count: number; readonly each: number; readonly name: string; readonly most: number},
+  receipt: Receipt,
+): {readonly reason: string; readonly suggest: string} | null {
+  if (each <= most * (1 + slightly)) return null
+  return {
+    reason: `“${receipt.title}” comes to ${kilograms(each)} in each ${name}, which takes ${kilograms(most)} at the most`,
+    suggest: `write “in ${Math.ceil((count * each) / most - 1e-9)} ${name}” or more, or ask for less`,
+  }
+}
+
+/** What lies less deep than this share of what its time was given for dries before it is done. Common practice, no source. */
+const shallow = 0.5
+
+/** What a vessel takes at the most is known no better. Common practice, no source. */
+const slightly = 0.05
 
 function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const {say} = context
@@ -773,29 +852,33 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     )
     return []
   }
-  const named = asked.value.vessel ?? wide
-  const other = named === undefined ? null : instead(own, named, kind, asWritten)
-  const shape: Shape & {readonly why?: string} = other?.shape ?? written
+  const elseIn = asked.value.vessel ?? wide
+  const other = elseIn === undefined ? null : instead(own, elseIn, kind, asWritten)
+  const shape: Shape & {readonly why?: string} = other?.shape ?? own
   const made = other?.made ?? asWritten
   const feedsEach = feedsOf(receipt, kind, made)
   const vesselAt = (each: number): Vessel => standing(other?.shape ?? own, kind, each)
   const most = takes(shape.size, kind)
-  const order = orderOf(
+  const {among} = asked.value
+  const named = (each: number): string => vesselAt(each).name
+  const alone = orderOf(
     asked.value,
     made,
     feedsEach,
     shape,
     most,
+    named,
     (of) => countedAs(of, receipt, shape),
     () => context.fits(vesselAt(made.each), Number.POSITIVE_INFINITY),
     mass,
     kind.waterLoss,
-    item.atMost,
+    item,
   )
-  if ('reason' in order) {
-    say('error', 'scale-amount', order.reason, order.suggest, item.amountAt?.[0])
+  if ('reason' in alone) {
+    say('error', 'scale-amount', alone.reason, alone.suggest, item.amountAt?.[0])
     return []
   }
+  const order = among === undefined ? alone : orderAmong(asked.value, among.count, alone, made, asWritten, feedsEach, named, mass)
   const each = mass === null ? made.each : (mass.likely * order.times.valueOf()) / order.count
   const vessel = vesselAt(each)
   const fits = context.fits(vessel, order.count)
@@ -804,12 +887,26 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     say(
       'warning',
       'scale-mouth',
-      `${shape.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
+      `${vessel.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
       `name a vessel less than ${centimetres(context.mouth.width)} wide and ${centimetres(context.mouth.height)} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter`,
     )
   }
   const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape)
-  if (mass !== null && (yielded || each > plainly * most))
+  const tooFull =
+    among === undefined || mass === null
+      ? null
+      : overfull(
+          {
+            count: order.count,
+            each,
+            name: vessel.name,
+            most: isSheet(shape) ? crowded * Math.max(made.each, made.usual) : most,
+          },
+          receipt,
+        )
+  if (tooFull !== null && among !== undefined)
+    say('warning', 'scale-full', tooFull.reason, tooFull.suggest, item.amountAt?.[among.word])
+  else if (mass !== null && (yielded || each > plainly * most))
     say(
       'warning',
       'scale-full',
@@ -819,7 +916,18 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
     )
   const inferred: Inferred[] = [...receipt.inferred, ...made.inferred, ...(order.why === null ? [] : [order.why])]
-  const replaced = other !== null ? [other.why] : shape.unknown === undefined ? [] : [unknownVessel(shape, shape.unknown, kind)]
+  const usual = other?.shape ?? (own.name === written.name ? own : written)
+  const grown: Inferred[] =
+    vessel.name === usual.name
+      ? []
+      : [
+          {
+            field: 'size',
+            value: vessel.name,
+            why: `as large as ${kilograms(each)} of dough make it; ${usual.name} is of ${kilograms(usual.weighs ?? holds(usual.size, kind))}`,
+          },
+        ]
+  const replaced = other !== null ? [other.why] : shape.unknown === undefined ? [] : [unknownVessel(written, shape.unknown, kind)]
   if (other !== null) {
     const guess = inferred.findIndex((one) => one.field === 'vessel')
     if (guess >= 0) inferred.splice(guess, 1)
@@ -843,6 +951,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   // What comes of the size, apart from what is supplied where the receipt is silent.
   const sized: Inferred[] = [
     ...replaced,
+    ...grown,
     ...inferred.filter((one) => one.field === flour?.item),
     ...made.inferred,
     ...(order.why === null ? [] : [order.why]),
@@ -861,10 +970,20 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     say(
       'warning',
       'scale-thin',
-      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${shape.name} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep`,
+      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep`,
       'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
       item.amountAt?.[0],
     )
+  else if (among !== undefined && depth < shallow && !asLong && !loose && shape.size.shape !== 'free-standing') {
+    const fewer = Math.floor((among.count * depth) / shallow)
+    say(
+      'warning',
+      'scale-thin',
+      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for, and dries soon`,
+      fewer > 0 ? `write “in ${fewer} ${vessel.name}”, or ask for more` : 'name a smaller vessel, or ask for more',
+      item.amountAt?.[among.word],
+    )
+  }
   if (need !== base.need) {
     sized.push({
       field: 'time',
@@ -888,7 +1007,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     say(
       'error',
       'scale-amount',
-      `${order.count} × ${shape.name} of “${receipt.title}” fill the floor ${floors} times, more than this oven bakes in a day`,
+      `${order.count} × ${vessel.name} of “${receipt.title}” fill the floor ${floors} times, more than this oven bakes in a day`,
       'ask for less, or for part of it on another day',
       item.amountAt?.[0],
     )
@@ -1000,7 +1119,10 @@ const THINNEST = 0.25
 /** The vessel with so many kilograms in it: a free-standing loaf spreads, anything else fills deeper. */
 function standing(shape: Shape, kind: KindFigures, each: number): Vessel {
   const full = shape.weighs ?? holds(shape.size, kind)
-  if (shape.size.shape === 'free-standing') return vesselOf(spreadOf(shape.size, each / full), 1, shape.name)
+  if (shape.size.shape === 'free-standing') {
+    const size = spreadOf(shape.size, each / full)
+    return vesselOf(size, 1, calledBy(shape, size))
+  }
   const fill = fillOf(shape.size, kind)
   return vesselOf(shape.size, Math.min(1, (fill * each) / full), shape.name)
 }
@@ -1301,6 +1423,9 @@ function scaled(receipt: Receipt, times: Fraction): {amounts: Dish['amounts']; n
       millilitres: input.millilitres,
       kitchen: line.text,
       exact: input.amount === null ? null : `${exactText(input)} ${input.measure}`,
+      ...(ingredient.today === undefined
+        ? {}
+        : {today: {...ingredient.today, grams: multiplied(ingredient.today.grams, times.valueOf())}}),
     }
   })
   return {amounts, notes}

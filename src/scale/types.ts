@@ -1,4 +1,5 @@
 import type {Range} from '../lexicon/schema.js'
+import type {Today} from '../measure/today.js'
 import type {FloorShape} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
 import type {Inferred} from '../receipt/types.js'
@@ -124,6 +125,8 @@ export interface Dish {
     readonly millilitres: Range | null
     readonly kitchen: string
     readonly exact: string | null
+    /** What does the work of so much today; absent where nothing replaces it. */
+    readonly today?: Today
   }>
 }
 
@@ -208,8 +211,9 @@ export interface DayAmount {
   readonly wantedBy: number | null
   /** It is wanted hot at that time (“hot at 6 pm”). */
   readonly hot?: true
-  /** Of what is to fill the floor: the most vessels that the oven has heat and time for, where that is known. */
+  /** Of what is to fill the floor: the most vessels that the day has a place for, where that is known, and what keeps more out. */
   readonly atMost?: number
+  readonly limit?: 'heat' | 'hands' | 'others'
   readonly line: number
   readonly column: number
   /** Where the link's target stands, and each word of the amount: for messages. */

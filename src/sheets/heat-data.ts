@@ -63,9 +63,10 @@ export function dishTitle(problem: PlanProblem, id: string): string {
   if (!dish) {
     // A spare receipt that was only suggested is no dish of the problem; its file is called by its id, or its title where a file holds several.
     const base = id.replace(/-\d+$/, '')
+    const named = (file: string): string => slug(slugOf(file))
     const spare =
-      problem.day.spare.find(({file}) => slugOf(file) === id) ??
-      problem.day.spare.find(({file, title}) => slugOf(file) === base || slug(title) === base || slug(title) === id)
+      problem.day.spare.find(({file}) => named(file) === id) ??
+      problem.day.spare.find(({file, title}) => named(file) === base || slug(title) === base || slug(title) === id)
     return spare && spare.title !== '' ? spare.title : id
   }
   const alone = problem.dishes.every((other) => other.file !== dish.file || other.title === dish.title)

@@ -152,7 +152,7 @@ const titled = (why: string): string =>
 /** The value of what is ours: a kind by its name, vessels in the units asked for. */
 export function oursValue(one: {readonly field: string; readonly value: string}, style: Style): string {
   if (one.field === 'kind') return kindName(one.value, style)
-  if (one.field === 'vessel') return vesselName(one.value, style)
+  if (one.field === 'vessel' || one.field === 'size') return vesselName(one.value, style)
   const [, count, vessel] = /^(\d+ × )(.+)$/s.exec(one.value) ?? []
   return inWords(vessel === undefined ? one.value : `${count}${vesselSize(vessel, style)}`, style)
 }

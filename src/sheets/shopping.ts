@@ -29,8 +29,14 @@ export interface Need {
   readonly ids: readonly string[]
   /** Its name in a shop today, where it differs. */
   readonly modern: string | null
-  /** What replaces it where it is no longer sold: the item, its weight and how. */
-  readonly instead: {readonly item: string; readonly grams: Range | null; readonly how: string; readonly source: string} | null
+  /** What replaces it where it is no longer sold, or does as well where it is (`sold`): the item, its weight and how. */
+  readonly instead: {
+    readonly item: string
+    readonly grams: Range | null
+    readonly how: string
+    readonly source: string
+    readonly sold: boolean
+  } | null
 }
 
 /** Sum of two ranges, low to low and high to high: the widest case, since one cook's cup is off the same way all day. */
@@ -49,6 +55,8 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
       grams: Range | null
       millilitres: Range | null
       asStands: Array<{text: string; title: string}>
+      /** Of what does its work today. */
+      today: Range | null
       dishes: Set<string>
       ids: Set<string>
     }
@@ -58,19 +66,22 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
       // Water comes from the tap, not from a shop.
       if (amount.item === 'water') continue
       const title = dishTitle(problem, dish.id)
-      const entry = byItem.get(amount.item) ?? {
+      const name = amount.today?.as ?? amount.item
+      const entry = byItem.get(name) ?? {
         grams: null,
         millilitres: null,
         asStands: [],
+        today: null,
         dishes: new Set<string>(),
         ids: new Set<string>(),
       }
       if (amount.grams) entry.grams = add(entry.grams, amount.grams)
       else if (amount.millilitres) entry.millilitres = add(entry.millilitres, amount.millilitres)
       else entry.asStands.push({text: amount.kitchen, title})
+      if (amount.today) entry.today = add(entry.today, amount.today.grams)
       entry.dishes.add(title)
       entry.ids.add(dish.id)
-      byItem.set(amount.item, entry)
+      byItem.set(name, entry)
     }
   const out = [...byItem].map(([item, entry]): Need => {
     const row = items.find(({id}) => id === item)
@@ -88,15 +99,10 @@ export function needs(problem: PlanProblem, items: readonly Item[]): Need[] {
       instead: replaced
         ? {
             item: replaced.item,
-            grams: entry.grams
-              ? {
-                  low: entry.grams.low * replaced.factor.low,
-                  likely: entry.grams.likely * replaced.factor.likely,
-                  high: entry.grams.high * replaced.factor.high,
-                }
-              : null,
+            grams: entry.today,
             how: replaced.how,
             source: replaced.source,
+            sold: replaced.sold === true,
           }
         : null,
     }
@@ -252,10 +258,17 @@ export function shoppingSheet(plan: Plan, problem: PlanProblem, items: readonly 
 function shopNote(need: Need, nowhere: ReadonlySet<string>, style: Style): string {
   const {words} = style
   const parts: string[] = []
-  if (need.modern && !need.instead) parts.push(say(words, 'shop.modern', {name: modernName(need.item, need.modern, style)}))
+  if (need.modern && (!need.instead || need.instead.sold))
+    parts.push(say(words, 'shop.modern', {name: modernName(need.item, need.modern, style)}))
   if (need.instead) {
     const {item, how} = insteadOf(need.item, need.instead, style)
-    parts.push(say(words, 'shop.instead', {item, amount: need.instead.grams ? mass(need.instead.grams, style) : '', how}))
+    parts.push(
+      say(words, need.instead.sold ? 'shop.or' : 'shop.instead', {
+        item,
+        amount: need.instead.grams ? mass(need.instead.grams, style) : '',
+        how,
+      }),
+    )
   }
   if (need.ids.every((id) => nowhere.has(id))) parts.push(words['shop.only'])
   return parts.join('; ')

@@ -529,6 +529,7 @@ export const deModern: Readonly<Record<string, string>> = {
   'sour milk': 'Buttermilch',
   suet: 'geraspeltes Rindernierenfett',
   yeast: 'Trockenhefe',
+  'compressed yeast': 'Frischhefe',
   emptins: 'Trockenhefe und etwas Wasser',
   'pearl-ash': 'Kaliumkarbonat (Pottasche)',
   potash: 'Kaliumkarbonat (Pottasche)',

@@ -830,6 +830,14 @@ export const deMessages: Book['sentences'] = [
   ['state one in its front matter: {line}', 'im Kopf der Datei eines nennen: {line}'],
   ['an amount cannot be negative: “{words}”', 'eine Menge kann nicht negativ sein: „{words}“'],
   ['“{words}” is nothing to bake', '„{words}“ ist nichts zu backen'],
+  [
+    '“{words}” is to fill the floor, and says in how many vessels',
+    '„{words}“ soll den Boden füllen, und sagt, in wie vielen Gefäßen',
+  ],
+  [
+    'write “fill the floor in round 26 cm x 7 cm”, or how many',
+    '“fill the floor in round 26 cm x 7 cm” schreiben, oder wie viele',
+  ],
   ['“{words}” is more than any oven bakes', '„{words}“ ist mehr, als ein Ofen bäckt'],
   ['“{words}”: people come whole', '„{words}“: Personen gibt es nur ganz'],
   ['“{words}” is a range', '„{words}“ ist eine Spanne'],

@@ -44,6 +44,7 @@ const sentences: Book['sentences'] = [
   ['{n} {of}, in {n2} sheets', '{n} {of:noun}, auf {n2} Blechen'],
   ['{n} {of}, in {n2} vessels', '{n} {of:noun}, in {n2} Formen'],
   ['{n} {of}, {n2} to a {shape}', '{n} {of:noun}, {n2} je Form'],
+  ['as many as the day says, with {weight} in each', 'so viele, wie der Tag sagt, mit {weight} in jeder Form'],
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
   [
     'in place of {vessel}, as the day asks; filled as deep, one takes {n} % of what one of those does',
@@ -70,12 +71,28 @@ const sentences: Book['sentences'] = [
     'wie der Tag es will, im Rezept: {vessel:text}; so dick belegt fasst eines {n} % davon',
   ],
   ['“{words}”: less {n} {item}, {weight}', '„{words}“: ohne {n} {item:item}, {weight}'],
+  [
+    'as large as {weight} of dough make it; {vessel} is of {weight2}',
+    'so groß, wie {weight} Teig ihn machen; {weight2} geben: {vessel:text}',
+  ],
   ['about {weight}', 'etwa {weight:text}'],
   [
     'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',
     'das Rezept gibt davon keine Menge; aus dem Übrigen gerechnet, für das einfache Rezept, um zu wissen, wie viel es ergibt',
   ],
   ['as many as stand on the floor at once', 'so viele, wie zugleich auf dem Herd stehen'],
+  [
+    '{n} stand on the floor at once, and this day has no hands for more',
+    '{n} stehen zugleich auf dem Herd, und für mehr hat dieser Tag zu wenig Hände',
+  ],
+  [
+    '{n} stand on the floor at once, and what else this day bakes leaves no place for more',
+    '{n} stehen zugleich auf dem Herd, und was sonst gebacken wird, lässt für mehr keinen Platz',
+  ],
+  [
+    '{n} stand on the floor at once, and the plan has a place for so many',
+    '{n} stehen zugleich auf dem Herd, und für so viele hat der Plan Platz',
+  ],
   [
     '{n} stand on the floor at once, and this day has no heat or no time for more',
     '{n} stehen zugleich auf dem Herd, und für mehr hat dieser Tag keine Hitze oder keine Zeit',
@@ -498,6 +515,7 @@ const sentences: Book['sentences'] = [
   ['amount', 'Menge'],
   ['makes', 'ergibt'],
   ['count', 'Anzahl'],
+  ['size', 'Größe'],
   ['time', 'Zeit'],
   ['batches', 'Teige'],
   ['done', 'gar bei'],
@@ -755,6 +773,13 @@ const sentences: Book['sentences'] = [
     '“{title}” is {n} % as deep in {vessel} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep',
     '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und so weit reicht keine Regel; gerechnet wie ein Viertel so hoch',
   ],
+  [
+    '“{title}” is {n} % as deep in {vessel} as its time was given for, and dries soon',
+    '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und trocknet bald aus',
+  ],
+  ['write “in {n} {vessel}” or more, or ask for less', '“in {n} {vessel}” oder mehr schreiben, oder weniger verlangen'],
+  ['write “in {n} {vessel}”, or ask for more', '“in {n} {vessel}” schreiben, oder mehr verlangen'],
+  ['name a smaller vessel, or ask for more', 'eine kleinere Form nennen, oder mehr verlangen'],
   [
     'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
     'im Kopf des Rezepts eine kleinere Form nennen, mehr davon machen oder beim Backen dabeibleiben',

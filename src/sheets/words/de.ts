@@ -455,6 +455,7 @@ export const de: Words = {
   'shop.pieces': '{count} Stück: {amount}',
   'shop.parted': 'von {count} Eiern',
   'shop.modern': 'zu kaufen als {name}',
+  'shop.or': 'oder {item} {amount} ({how})',
   'shop.instead': 'nicht mehr zu kaufen: {item} nehmen {amount} ({how})',
   'shop.spread':
     'Zahlen in Klammern sind Bereiche: alte Maße, zusammengezählt. Die höhere kaufen, wo es den Tag verdirbt, wenn etwas ausgeht.',

@@ -453,6 +453,7 @@ export const en = {
   'shop.pieces': '{count}: {amount}',
   'shop.parted': 'of {count} eggs',
   'shop.modern': 'sold as {name}',
+  'shop.or': 'or {item} {amount} ({how})',
   'shop.instead': 'no longer sold: use {item} {amount} ({how})',
   'shop.spread':
     'Figures in brackets are ranges: old measures added up. Buy the higher one where running out would spoil the day.',
