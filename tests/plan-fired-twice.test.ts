@@ -354,3 +354,35 @@ describe('the log of a day of two fires', () => {
     expect(fit(log()).off).toBeGreaterThan(0.05)
   })
 })
+
+describe('an oven found hotter than it was believed before its second fire', {timeout: 120_000}, () => {
+  it('is offered a shorter one than was planned, which has the rest when it is taken', () => {
+    const usual = made
+    const of = (id: string) => all.dishes.find((d) => d.id === id)!
+    const dishes = [
+      {...of('household-bread'), count: 40, wantedBy: 15 * 60},
+      {...of('gingerbread'), wantedBy: 16 * 60},
+      {...of('apple-pies'), wantedBy: 17 * 60},
+      {...of('mutton-pies'), wantedBy: 17 * 60},
+    ]
+    made = makePlan({oven: read.oven, day: {...read.day, firings: 2}, receipts: read.receipts, scaled: {...all, dishes}})
+    try {
+      const {plan} = again(ready(), {off: 70})
+      const way = plan.ways?.find(({kind}) => kind === 'second fire')
+      const at = made.plan.lit + ready()
+      const noted = fireToCome(way!.note!, at)
+      if (!noted?.ok) throw new Error(way!.note!)
+      expect(noted.fire!.burn!).toBeLessThan(plan.fires![1]!.firing.burn)
+      expect(way!.wood).toBeLessThan(0)
+      const row: LogRow = {line: 9, at, elapsed: ready(), what: 'note', text: way!.note!, note: '', again: noted.fire}
+      const taken = again(ready(), {off: 70, rows: [row]})
+      expect(taken.plan.fires![1]!.firing.burn).toBe(noted.fire!.burn)
+      const out = ({unplaced}: typeof plan): number => unplaced.length
+      expect([out(taken.plan), taken.plan.score.lateMinutes]).toEqual([0, expect.any(Number)])
+      expect(taken.plan.score.lateMinutes).toBeLessThan(plan.score.lateMinutes / 2)
+      expect(taken.plan.messages.filter(({rule}) => rule.startsWith('checker'))).toEqual([])
+    } finally {
+      made = usual
+    }
+  })
+})

@@ -182,3 +182,13 @@ describe('what was left out and has a place after all', () => {
     expect(laid(p, 'Hot').more.unplaced.map(({job}) => job.dish.id)).toEqual(['Hot'])
   })
 })
+
+describe('what comes too late to be of use', () => {
+  it('is judged by every fire that the day may have, whichever of them are looked at', () => {
+    const whole = problem([dish('bread', 2, {wantedBy: 8 * 60})])
+    const bears = (day: PlanProblem): number => jobsOf(day, floorGrid(day))[0]!.bears
+    const late = {...whole, firings: whole.firings.slice(-1)}
+    expect(bears(late)).toBeGreaterThan(bears(whole))
+    expect(bears({...late, anyFire: whole.firings})).toBe(bears(whole))
+  })
+})

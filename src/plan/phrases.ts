@@ -211,6 +211,7 @@ export const phrases = {
   'outcome fewer': '{count} of {dishes} left out, meant for about {people} instead of {before}',
   'outcome in time': 'nothing comes late',
   'outcome hot': 'all that is wanted hot comes hot',
+  'outcome too soon': 'what is wanted hot is drawn {minutes} further before its time',
   'outcome hotter': 'what is wanted hot comes nearer to its hour',
   'outcome late': '{minutes} late in all',
   'outcome less late': '{minutes} late in all instead of {before}',

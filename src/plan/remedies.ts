@@ -472,9 +472,10 @@ export function againWays(
     if (!fire) return null
     const trial = trials.plan({firings: [fire]})
     const {lack, plan: tried} = trial
-    // What is wanted hot and would have no place is rather had too soon.
+    // What is wanted hot and would have no place is rather had too soon; where all has one, what it comes too soon counts as late.
+    const sooner = Math.max(0, early(tried) - early(plan))
     const worthIt =
-      now.out === 0 ? spares(lack, now) && early(tried) <= early(plan) : helps(lack, now) && lack.without < now.without
+      now.out === 0 ? spares({...lack, late: lack.late + sooner}, now) : helps(lack, now) && lack.without < now.without
     return worthIt && wantsInside(tried) <= wantsInside(plan) + LESS_DONE ? trial : null
   }
   const drawn = plan.loads.flatMap(({dishes}) => dishes)
@@ -484,11 +485,14 @@ export function againWays(
   )
   const night = rules.nightFrom + 1440 * Math.ceil((soonest - rules.nightFrom) / 1440)
   const last = Math.max(soonest, ...drawn.flatMap((d) => (d.draw.likely < night ? [d.draw.likely] : [])))
-  const planned = plan.fires?.find((fire) => fire.lit >= soonest)?.lit ?? soonest
+  const toCome = plan.fires?.find((fire) => fire.lit >= soonest)
+  const planned = toCome?.lit ?? soonest
   const hours = [...new Set([soonest, planned, last])]
   let best: Trial | null = null
   const {burns} = rules.fireAgain
-  for (const minutes of burns)
+  // An oven hotter than it was believed to be wants less of the fire to come than was planned, and is ready for the rest the sooner.
+  const half = toCome ? SHORTEST * Math.round(toCome.firing.burn / 2 / SHORTEST) : 0
+  for (const minutes of half >= SHORTEST && half < burns[0] ? [...burns, half] : burns)
     for (const at of minutes === burns[0] ? hours : [best?.plan.fires?.at(-1)?.lit ?? planned]) {
       if (best && best.lack.out === 0 && early(best.plan) <= early(plan)) break
       const tried: Trial | null = fired(at, minutes)
@@ -499,14 +503,20 @@ export function againWays(
   const fire = best?.plan.fires?.at(-1)
   if (!best || !fire) return []
   const note = `fire again at ${clockText(fire.lit)} for ${writeDuration(fire.firing.burn)}`
+  const {phrases} = trials.outcome(best, true)
+  const sooner = early(best.plan) - early(plan)
+  const hot = sooner > 0 ? [phrase('outcome too soon', {minutes: {unit: 'minutes', value: sooner}})] : []
   const words = phrase('remedy fire again', {
     at: {unit: 'clock', value: fire.lit},
     raked: {unit: 'clock', value: fire.raked},
-    outcome: trials.outcome(best, true),
+    outcome: {unit: 'phrases', phrases: [...phrases.slice(0, -1), ...hot, ...phrases.slice(-1)]},
     note,
   })
   return [{...trials.remedy('second fire', best.plan, words), note}]
 }
+
+/** Minutes that a fire burns at the least, and by which such fires differ. Common practice, no source. */
+const SHORTEST = 15
 
 /** Share of its heat by which what is in the oven may come out with less for another fire: less than anyone can tell. */
 const LESS_DONE = 0.02

@@ -209,6 +209,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'outcome fewer': 'ohne {count} von {dishes}, gedacht für etwa {people} statt {before}',
   'outcome in time': 'dann kommt nichts zu spät',
   'outcome hot': 'dann kommt alles heiß, was heiß gewünscht ist',
+  'outcome too soon': 'was heiß gewünscht ist, kommt um weitere {minutes} zu früh heraus',
   'outcome hotter': 'dann kommt näher an seine Stunde, was heiß gewünscht ist',
   'outcome late': 'zusammen {minutes} zu spät',
   'outcome less late': 'zusammen {minutes} zu spät statt {before}',
