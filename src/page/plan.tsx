@@ -135,6 +135,11 @@ function Made({
   return (
     <article>
       <h2>{view.head.title}</h2>
+      {view.head.alerts.map((alert) => (
+        <p key={alert} class="care" lang={showing.language}>
+          <strong>{alert}</strong>
+        </p>
+      ))}
       {view.head.lines.map((line) => (
         <p key={line} lang={showing.language}>
           {line}

@@ -289,6 +289,11 @@ function readingTable(plan: Plan, now: number, style: Style): Element {
   ])
 }
 
+/** What nobody may miss, set apart at the head of a sheet. */
+export function alertsBox(alerts: readonly string[]): Element[] {
+  return alerts.map((alert) => h('p', {className: ['warn']}, h('strong', alert)))
+}
+
 /** What could not be placed and what comes late, with the reason and the nearest remedies. */
 export function unplacedBox(plan: Plan, problem: PlanProblem, style: Style): Element[] {
   const {words} = style
@@ -374,7 +379,7 @@ export function daySheet(view: PlanView, style: Style): Element {
     (plan.changes ?? []).length +
     groups.filter(({lead}) => lead).length
   return h('article', {className: ['sheet', 'day-sheet', weight > 25 ? 'tight' : weight > 16 ? 'dense' : 'roomy']}, [
-    h('header', [h('h1', head.title), h('p', {className: ['lead']}, head.lines.map(stop).join(' '))]),
+    h('header', [h('h1', head.title), ...alertsBox(head.alerts), h('p', {className: ['lead']}, head.lines.map(stop).join(' '))]),
     ...unplacedBox(plan, problem, style),
     ...changesBox(plan, problem, style),
     ...standingOrders(plan, style),

@@ -21,7 +21,7 @@ import {
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {changeWords, reasonOf, remedyLines, suggestionWords, waysTold, wordsInTurn} from './phrases.js'
-import {inWords, sizedLines, vesselName} from './said.js'
+import {inWords, messageWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
 import {inOvenNow, stepGroups} from './to-do.js'
@@ -61,11 +61,11 @@ export const shortCautions: readonly WordKey[] = [
 
 const tidy = (text: string): string => printable(text).replace(/\s+/g, ' ').trim()
 
-/** Title, date, people and the fire in a few sentences. */
+/** Title, what nobody may miss, and date, people and the fire in a few sentences. */
 export function planHead(
   {plan, problem, oven}: PlanView,
   style: Style,
-): {readonly title: string; readonly lines: readonly string[]} {
+): {readonly title: string; readonly alerts: readonly string[]; readonly lines: readonly string[]} {
   const {words} = style
   const {day} = problem
   const lines = [
@@ -89,9 +89,14 @@ export function planHead(
     )
   const inside = inOvenNow(plan, problem, style)
   if (inside) lines.push(tidy(inside))
-  for (const message of plan.messages) if (atOnce.has(message.rule)) lines.push(tidy(messageLine(message, style)))
   lines.push(...standing(plan, problem, style))
-  return {title: tidy(day.title), lines}
+  const alerts = plan.messages.filter(({rule}) => atOnce.has(rule)).map((message) => alertLine(message, style))
+  return {title: tidy(day.title), alerts, lines}
+}
+
+function alertLine(message: Message, style: Style): string {
+  const {reason, suggest} = messageWords(message, style)
+  return tidy(suggest === null ? `${reason}.` : `${reason} → ${suggest}.`)
 }
 
 /** In how far the plan is what the day asked for; batches of one dish count once. */
@@ -256,6 +261,7 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
   const {words} = style
   const head = planHead(view, style)
   const out = [bold(head.title, colour), '='.repeat(Math.min(width, Math.max(3, head.title.length)))]
+  for (const alert of head.alerts) out.push(...hanging('! ', alert, width))
   for (const line of head.lines) out.push(...hanging('', line, width))
   const heading = (key: WordKey): void => {
     out.push('', bold(words[key], colour), '-'.repeat(words[key].length))
@@ -437,7 +443,7 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   const {words} = style
   const md = (text: string): string => markdownText(tidy(text))
   const head = planHead(view, style)
-  const blocks = [`# ${md(head.title)}`, ...head.lines.map(md)]
+  const blocks = [`# ${md(head.title)}`, ...head.alerts.map((alert) => `**${md(alert)}**`), ...head.lines.map(md)]
   if (plan.unplaced.length > 0) {
     blocks.push(`## ${words['plan.unplaced']}`)
     for (const {title, reason, rule, remedies} of unplacedLines(plan, problem, style)) {

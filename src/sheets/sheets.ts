@@ -6,7 +6,7 @@ import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Receipt} from '../receipt/types.js'
 import {calendar} from './calendar.js'
 import {cautionsSheet} from './cautions-sheet.js'
-import {daySheet, floorSheet, heatSheet} from './day-sheet.js'
+import {alertsBox, daySheet, floorSheet, heatSheet} from './day-sheet.js'
 import {clock} from './figures.js'
 import {floorMap} from './floor-map.js'
 import {type Audience, converseHandout, handout} from './handout.js'
@@ -151,6 +151,7 @@ export function sheets(input: SheetInput, options: SheetOptions = {}): Map<strin
       body: [
         h('article', {className: ['sheet', 'index']}, [
           h('h1', head.title),
+          ...alertsBox(head.alerts),
           h('p', {className: ['lead']}, head.lines.map((line) => (line.endsWith('.') ? line : `${line}.`)).join(' ')),
           h('h2', words['index.pin']),
           h('ul', [
