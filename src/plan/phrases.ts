@@ -208,7 +208,7 @@ export const phrases = {
   'remedy late': 'Bake {dishes} all the same, drawn at {at}: {outcome}.',
   'outcome all': 'everything fits',
   'outcome still': '{count} of {dishes} still left out',
-  'outcome fewer': '{count} of {dishes} left out, meant for about {people} instead of {before}',
+  'outcome fewer': 'only {count} of {dishes} left out, and about {people} go without something, not {before}',
   'outcome in time': 'nothing comes late',
   'outcome hot': 'all that is wanted hot comes hot',
   'outcome too soon': 'what is wanted hot is drawn {minutes} further before its time',

@@ -206,7 +206,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy late': '{dishes} trotzdem backen, herausgenommen um {at}: {outcome}.',
   'outcome all': 'dann geht alles hinein',
   'outcome still': 'weiter ohne {count} von {dishes}',
-  'outcome fewer': 'ohne {count} von {dishes}, gedacht für etwa {people} statt {before}',
+  'outcome fewer': 'nur ohne {count} von {dishes}; etwa {people} statt {before} gehen bei etwas leer aus',
   'outcome in time': 'dann kommt nichts zu spät',
   'outcome hot': 'dann kommt alles heiß, was heiß gewünscht ist',
   'outcome too soon': 'was heiß gewünscht ist, kommt um weitere {minutes} zu früh heraus',
