@@ -267,7 +267,7 @@ export interface Plan {
     readonly idle: number
     readonly wood: number
     readonly total: number
-    /** Share by which a better plan that keeps as much in hand for each dish could be better, under this model; null where no bound was found. */
+    /** Share by which a plan of the same fire and lighting time that keeps as much in hand for each dish could be better, under this model; null where no bound was found. */
     readonly gap: number | null
     /** Lower bound on `total`, in the same units; null where none was found. */
     readonly bound?: number | null

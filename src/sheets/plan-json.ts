@@ -280,7 +280,9 @@ export const planFileSchema = z
       gap: z
         .number()
         .nullable()
-        .describe('share by which a better plan that keeps as much in hand could be better, under this model'),
+        .describe(
+          'share by which a plan of the same fire and lighting time that keeps as much in hand could be better, under this model',
+        ),
       bound: z.number().nullable().optional().describe('lower bound on the total, in its units'),
       leftOut: z
         .object({

@@ -193,7 +193,8 @@ export const de: Words = {
   'plan.believed': 'Was von diesem Ofen angenommen wird',
   'plan.changes': 'Was sich seit dem Plan vom Morgen geändert hat',
   'plan.total': 'Wertung: {value} (weniger ist besser)',
-  'plan.gap': 'Ein Plan, der ebenso viel in Reserve hält, könnte höchstens um {percent} % besser sein (in diesem Modell).',
+  'plan.gap':
+    'Mit demselben Feuer zur selben Zeit könnte ein Plan, der ebenso viel in Reserve hält, höchstens um {percent} % besser sein (in diesem Modell).',
   'plan.leftOut':
     'Gefäße, für die kein Platz ist: {vessels}. Jeder Plan mit diesem Feuer lässt mindestens {least} weg (in diesem Modell).',
   'plan.balance': 'Wohin die Hitze geht',

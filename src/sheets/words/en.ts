@@ -194,7 +194,8 @@ export const en = {
   'plan.believed': 'What is believed of this oven',
   'plan.changes': 'What changed since the morning’s plan',
   'plan.total': 'Score: {value} (less is better)',
-  'plan.gap': 'A better plan that keeps as much in hand could be better by at most {percent} % (under this model).',
+  'plan.gap':
+    'Of the same fire lit at the same time, a plan that keeps as much in hand could be better by at most {percent} % (under this model).',
   'plan.leftOut':
     'Vessels left out for want of a place: {vessels}. Any plan on this fire leaves out at least {least} (under this model).',
   'plan.balance': 'Where the heat goes',
