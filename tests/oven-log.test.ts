@@ -582,3 +582,20 @@ describe('the dishes of the day', () => {
     })
   })
 })
+
+describe('a dough that has not risen', () => {
+  it.each(['10:40 am household bread not risen', '10:40 am household-bread: has not risen'])(
+    'is noted in a row of its own: %s',
+    (text) => {
+      const parsed = parseNote(text, {date: '2027-06-12', now, dishes: ['household-bread']})
+      expect(parsed).toMatchObject({
+        ok: true,
+        entry: {what: 'row', reading: 'household-bread', value: expect.stringMatching(/not risen$/)},
+      })
+    },
+  )
+  it.each(['not risen', 'not yet risen', 'still rising'])('is read so: %s', (value) => {
+    const source = log.replace('| 9:10 am | door | open 4 min | |', `| 9:10 am | household-bread | ${value} | |`)
+    expect(readLog(source, 'l.md').log!.rows[2]).toMatchObject({what: 'not risen', dish: 'household-bread'})
+  })
+})

@@ -70,6 +70,16 @@ describe('food left in an oven that is too cool for it', {timeout: 60_000}, () =
     expect(told('unfinished')).toEqual([])
   })
 
+  it.each([
+    ['that nobody noted drawing', [], /taken to have been drawn at .* under 57 °C/],
+    ['that is noted as drawn in the morning', ['next day 7:05 am | baked-beans | drawn'], /before it was drawn$/],
+  ])('is told of where it was done by the evening and stood in the cold %s', (_, more, words) => {
+    const rows = ['12:20 pm | baked-beans | set in', '9 pm | floor | 110 °C', 'next day 7 am | floor | 35 °C', ...more]
+    const {told} = planned(beans, rows)
+    expect(told('food-cold')).toMatchObject([{severity: 'warning'}])
+    expect(told('food-cold')[0]!.reason).toMatch(words)
+  })
+
   it('is nothing to speak of in an oven that does as it should, nor is bread that stands in a cool one', () => {
     const good = planned(beans, ['11:30 am | baked-beans | set in', '11:45 am | floor | 230 °C'])
     const bread = planned(['household-bread 4 loaves'], ['9:30 pm | household-bread | set in', '9:50 pm | floor | 100 °C'])

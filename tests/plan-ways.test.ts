@@ -237,7 +237,9 @@ describe('ways out of a day of which something is left out', () => {
     expect(offered('rolls', 'pie')).toEqual([])
     // And nothing of the minutes late, which are as many as before.
     expect(offered('pie', 'rolls')).toEqual([
-      expect.stringMatching(/: only 9 of rolls left out, and about 3 go without something, not 12(?:; [\d.]+ kg more wood|; no more wood)?\.$/),
+      expect.stringMatching(
+        /: only 9 of rolls left out, and about 3 go without something, not 12(?:; [\d.]+ kg more wood|; no more wood)?\.$/,
+      ),
     ])
   })
 })

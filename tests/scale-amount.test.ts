@@ -149,3 +149,28 @@ describe('how much a day asks of a receipt', () => {
     )
   })
 })
+
+describe('an amount that says less than a number, or in no measure that is read', () => {
+  it.each([
+    '6 half-pound loaves',
+    '24 half-pint cups',
+    '2 half-sheet trays',
+    'a few pies',
+    'ein paar Tassen',
+    '6 quarts of batter',
+    'a stone of dough',
+  ])('is refused with what to write: %s', (text) => {
+    const read = readAsked(text, 12)
+    expect(read).toMatchObject({ok: false})
+    expect((read as {suggest: string}).suggest).toMatch(/^write /)
+  })
+  it.each([
+    ['a pair of pies', 2],
+    ['half a dozen rolls', 6],
+    ['24 cups', 24],
+    ['2 plates', 2],
+    ['6 coffee cups', 6],
+  ])('is none of these: %s', (text, count) => {
+    expect(readAsked(text, 12)).toMatchObject({ok: true, value: {kind: 'count', count}})
+  })
+})

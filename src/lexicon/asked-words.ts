@@ -23,6 +23,7 @@ export const askedWords: readonly AskedWord[] = [
   row('number', '5/2', 'zweieinhalb, zweiundeinhalb', '5/2'),
   row('number', '7/2', 'dreieinhalb, dreiundeinhalb', '7/2'),
   row('number', '9/2', 'viereinhalb, vierundeinhalb', '9/2'),
+  row('number', '2', 'a pair of, pair of, a brace of', '2'),
   row('number', '12', 'dutzend, ein dutzend', '12'),
   row('number', '6', 'ein halbes dutzend, halbes dutzend', '6'),
   // Before a number of people.

@@ -459,7 +459,7 @@ export const stemOf = (words: string): string => words.trim().toLowerCase().repl
 
 const MIXED = /^(?:dough )?(?:mixed|kneaded)\b/i
 const SHAPED = /^(?:dough |loaves |rolls )?(?:shaped|moulded)\b/i
-const NOT_RISEN = /^(?:has |have |is |are )?not (?:yet )?(?:risen|proved)\b/i
+const NOT_RISEN = /^(?:(?:has |have |is |are )?not (?:yet )?(?:risen|proved)|still rising)\b/i
 const SET_IN = /^(?:set in|in\b|loaded|put in)/i
 const DRAWN = /^(?:drawn|draw|out|taken out)\b/i
 
@@ -664,7 +664,9 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
   const dish =
-    /(?<=.):? (?=(?:set in|drawn|taken out|put in|(?:dough |loaves |rolls )?(?:mixed|kneaded|shaped|moulded)$)\b)/i.exec(main)
+    /(?<=.):? (?=(?:set in|drawn|taken out|put in|(?:dough |loaves |rolls )?(?:mixed|kneaded|shaped|moulded)$|(?:has |have |is |are )?not (?:yet )?(?:risen|proved)$)\b)/i.exec(
+      main,
+    )
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.index) : '')
   const value = dish ? `${count} ${main.slice(dish.index + dish[0].length)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.

@@ -65,10 +65,9 @@ export function coldFood(problem: PlanProblem, plan: Plan, log: FiringLog): Mess
           'do not eat it, and do not heat it up again',
         )
       // Between two readings the oven may have been as cool as at the later one.
-      const read = [...log.readings].reverse().find(({minutes}) => minutes <= done.now - plan.lit)
-      const warm = log.readings.filter((r) => isWarm(r)).map(({minutes}) => minutes)
-      const since57 = read && isCold(read) ? done.now - plan.lit - Math.max(load.at - plan.lit, ...warm) : 0
-      const maybe = Math.max(since('low', done.now), since57)
+      const warm = coolSince(log, done.now - plan.lit)
+      const read = warm === null ? 0 : done.now - plan.lit - Math.max(load.at - plan.lit, warm)
+      const maybe = Math.max(since('low', done.now), read)
       if (maybe > rules.coldMinutes)
         return message(
           'food-cold',
@@ -102,6 +101,51 @@ const isCold = ({kind, value}: Reading): boolean => ofHeat.has(kind) && typeof v
 const isWarm = ({kind, value}: Reading): boolean => ofHeat.has(kind) && typeof value === 'number' && value >= rules.holdCelsius
 /** Kinds of reading that are °C. */
 const ofHeat: ReadonlySet<ReadingKind> = new Set(['floor', 'vault', 'air'])
+
+/** When the oven was last read to be warm enough before a minute after lighting; null where it was not read to be cool last. */
+function coolSince(log: FiringLog, until: number): number | null {
+  const before = log.readings.filter((reading) => reading.minutes <= until)
+  const last = before.findLast((reading) => isCold(reading) || isWarm(reading))
+  return last && isCold(last) ? Math.max(0, ...before.filter(isWarm).map(({minutes}) => minutes)) : null
+}
+
+/**
+ * Food that was drawn, or is taken to have been, of which that is not sure to have been in time: drawn by the log from an oven that had been
+ * read to be cool for hours; or of which the log says nothing, in an oven that is cool by now.
+ *
+ * @returns Warnings of rule `food-cold`.
+ */
+export function coldWhenDrawn({done, dishes, day}: PlanProblem, log: FiringLog): Message[] {
+  const {lit} = log
+  if (!done || lit === null) return []
+  const told = new Set<string>()
+  return done.set.flatMap((part): Message[] => {
+    const dish = dishes.find(({id}) => id === part.dish)
+    const {at, drawn} = part
+    if (!dish || drawn === null || part.lost || !spoils(dish) || told.has(dish.id)) return []
+    const noted = log.rows.some((row) => row.what === 'drawn' && row.at === drawn && isOf(row, dish))
+    const until = (noted ? drawn : done.now) - lit
+    const warm = coolSince(log, until)
+    const cool = warm === null ? 0 : until - Math.max(at - lit, warm)
+    if (cool <= rules.coldMinutes) return []
+    told.add(dish.id)
+    const message = {...lineOf(day, dish), severity: 'warning', rule: 'food-cold'} as const
+    return [
+      noted
+        ? {
+            ...message,
+            reason: `${dish.title}: may have been under 57 °C (135 °F) in the oven for ${writeDuration(cool)} before it was drawn`,
+            suggest: 'do not eat it unless it was measured hotter',
+          }
+        : {
+            ...message,
+            reason: `${dish.title}: taken to have been drawn at ${writeClock(drawn)}; the log does not tell, and the oven is under 57 °C (135 °F) now`,
+            suggest: 'if it is in the oven still, do not eat it',
+            times: [drawn],
+          },
+    ]
+  })
+}
 
 /** Minutes under 57 °C between a minute after lighting and another, where a dish stands. */
 function coldIn(curve: Curve, zone: number, from: number): (which: 'likely' | 'low', until: number) => number {

@@ -30,7 +30,7 @@ import {
   withFireToCome,
   woodIn,
 } from './later-fires.js'
-import {coldFood, drawnLate} from './left-in.js'
+import {coldFood, coldWhenDrawn, drawnLate} from './left-in.js'
 import {dueOf, isNight, lineOf, soonestOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {byOwnNames} from './own-names.js'
@@ -214,7 +214,7 @@ export function planAgain(
       untimely: untimelyLoad(rest, byId, log, inForce),
     }),
   ]
-  const cold = coldFood(rest, again, log)
+  const cold = [...coldFood(rest, again, log), ...coldWhenDrawn(rest, log)]
   const messages = [
     ...again.messages,
     ...cold,

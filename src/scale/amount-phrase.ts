@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js'
 import {asked as words} from '../lexicon/asked-words.js'
 import {bundles, cardinals} from '../lexicon/grammar-words.js'
-import {lookUpMeasure} from '../lexicon/index.js'
+import {lookUpMeasure, measureOf} from '../lexicon/index.js'
 import {parseLength, parseMass} from '../measure/quantity.js'
 import {fold} from '../receipt/section.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
@@ -61,6 +61,25 @@ function halved(plain: string): number | null {
   })
   return at < 0 ? null : at
 }
+
+/** Measures in which a receipt's items come, and no amount of what is baked: cups, plates and jars are vessels as well, and counted. */
+const ofItems: ReadonlySet<string> = new Set([
+  'gallon',
+  'quart',
+  'pint',
+  'gill',
+  'peck',
+  'bushel',
+  'litre',
+  'decilitre',
+  'millilitre',
+  'stone',
+])
+
+/** "24 half-pint cups", "2 half-sheet trays": a share of a unit or of a vessel, and no half of the number before it. */
+const partOfUnit = /^(?:half|quarter)-(?!dozen|score|hundred|a-)[a-z]/
+/** "A few pies" say no number, and a German "ein paar" are not two. */
+const noNumber = /^(?:a few|few|some|several|ein paar|einige|etliche)(?: |$)/
 
 /** A size as a vessel's name gives it: "26 cm", "9 x 5 x 3 in", "8-inch". */
 const sizeIn = /\d[ -]?(?:cm|mm|m|in|inch|inches|ft|feet|foot)(?![a-z])/
@@ -139,6 +158,15 @@ export function readAsked(text: string | null, people: number): AskedResult {
       word: half,
     }
   const all = plain.split(' ')
+  const part = all.findIndex((word) => partOfUnit.test(word))
+  if (part >= 0)
+    return {
+      ok: false,
+      reason: `“${all[part]}” in “${text}” is not read`,
+      suggest: 'write the size out, such as “6 loaves of 8 oz”, “24 cups” or “in 4 crocks 9 in x 7 in”',
+      word: part,
+    }
+  if (noNumber.test(plain)) return {ok: false, reason: `“${text}” is no number`, suggest: example}
   const split = all.findIndex((word, i) => (word === 'in' || word === 'on') && !ofSize.has(all[i + 1] ?? 'x'))
   const other = split < 0 ? null : vesselsIn(all.slice(split + 1).join(' '))
   if (other !== null) {
@@ -181,6 +209,13 @@ export function readAsked(text: string | null, people: number): AskedResult {
   if (number === null) return {ok: false, reason: `“${text}” is not an amount`, suggest: example}
   const value = number.value.valueOf()
   const rest = number.rest.replace(/^(?:of|an?) (?=\p{L})/u, '')
+  const unit = measureOf(rest.split(' '))?.row
+  if (unit && ofItems.has(unit.id) && behindFor === null)
+    return {
+      ok: false,
+      reason: `“${text}” is a measure that no amount is read in`,
+      suggest: 'write a weight in lb or kg, such as “6 lb of dough” or “3 kg”, how many, or “2 times”',
+    }
   if (number.high.compare(number.value) > 0)
     return {
       ok: false,

@@ -1075,16 +1075,15 @@ const countedNouns = (): ReadonlySet<string> => {
 /** Whether a noun is what comes out of the oven of a receipt, and no ingredient: what one makes, or a name of the receipt or of its kind. */
 function comesOut(noun: string, receipt: Receipt, item: DayAmount): boolean {
   const kind = receipt.kind === null ? null : lookUpKind(receipt.kind)
-  const own = [
-    receipt.title,
-    item.title,
-    receipt.serves?.of ?? '',
-    kind?.title ?? '',
-    ...(kind?.words ?? []),
-    ...(kind?.endings ?? []),
-  ]
+  const own = [receipt.title, item.title, receipt.serves?.of ?? '']
+  // “Flour bread” is bread, and no flour.
+  const named = [kind?.title ?? '', ...(kind?.words ?? []), ...(kind?.endings ?? [])].flatMap((text) => foldAll(text).slice(-1))
   const last = noun.split(' ').at(-1) ?? ''
-  return THINGS.has(last) || germanYields.has(plainFold(last)) || own.flatMap((text) => foldAll(text)).includes(fold(last))
+  return (
+    THINGS.has(last) ||
+    germanYields.has(plainFold(last)) ||
+    [...own.flatMap((text) => foldAll(text)), ...named].includes(fold(last))
+  )
 }
 
 /** Which word of what is counted is not known here ("8 loaves wantd"), by its place; null where all is understood. */

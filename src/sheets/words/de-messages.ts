@@ -156,6 +156,27 @@ export const deMessages: Book['sentences'] = [
     'move its line up into the day’s list, with how much went in, and plan again',
     'seine Zeile in die Liste des Tages setzen, mit der eingeschossenen Menge, und neu planen',
   ],
+  ['“{word}” in “{text}” is not read', '„{word}“ in „{text}“ wird nicht gelesen'],
+  [
+    'write the size out, such as “6 loaves of 8 oz”, “24 cups” or “in 4 crocks 9 in x 7 in”',
+    'die Größe ausschreiben, etwa „6 loaves of 8 oz“, „24 cups“ oder „in 4 crocks 9 in x 7 in“',
+  ],
+  ['“{words}” is no number', '„{words}“ ist keine Zahl'],
+  ['“{words}” is a measure that no amount is read in', '„{words}“ ist ein Maß, in dem keine Menge gelesen wird'],
+  [
+    'write a weight in lb or kg, such as “6 lb of dough” or “3 kg”, how many, or “2 times”',
+    'ein Gewicht in kg schreiben, etwa „3 kg“, eine Anzahl oder „2 times“',
+  ],
+  [
+    '{dish}: taken to have been drawn at {time}; the log does not tell, and the oven is under {n} °C ({n2} °F) now',
+    '{dish}: wohl um {time} ausgezogen; im Ofenbuch steht nichts davon, und der Ofen hat jetzt unter {n} °C ({n2} °F)',
+  ],
+  ['if it is in the oven still, do not eat it', 'wenn es noch im Ofen ist, nicht essen'],
+  [
+    '{dish}: may have been under {n} °C ({n2} °F) in the oven for {size} before it was drawn',
+    '{dish}: vielleicht {size} lang unter {n} °C ({n2} °F) im Ofen, ehe es ausgezogen wurde',
+  ],
+  ['do not eat it unless it was measured hotter', 'nicht essen, wenn es nicht heißer gemessen wurde'],
   ['bake it on in another oven unless it is done', 'wenn es nicht gar ist, in einem anderen Ofen fertig backen'],
   [
     'put the time right, or bake it on in another oven unless it is done',
