@@ -30,6 +30,7 @@ const doughOf = (receipt: Receipt) =>
     oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
   }).dishes[0]!.dough
 
+// An autolyse is flour and water alone: common practice, no source.
 describe('flour that is wetted before its leaven goes in', () => {
   const rest = 'Knead. Let rise 2 hours. Shape into two loaves, prove 1 hour. Bake 40 minutes.'
   it.each([

@@ -28,7 +28,7 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Bake it an houre.', 60, 60, 'bake'],
   ['Bake one hour and one-half.', 90, 90, 'bake'],
 
-  // What is roasted in the oven is baked there, whatever it stands in; over a fire or on the stove it is not.
+  // What is roasted in the oven is baked there, whatever it stands in; over a fire or on the stove it is not: common practice, no source.
   ['Heat the oven. Roast the chicken in a 12-inch skillet for 60 to 75 minutes.', 60, 75, 'bake'],
   ['Roast the chicken in a 12-inch skillet for 60 to 75 minutes.', 60, 75, 'bake'],
   ['Heat the oven. Put the lamb in a roasting pan and roast for an hour.', 60, 60, 'bake'],

@@ -57,7 +57,7 @@ describe('a count that only the method gives', () => {
     ['Knead it. Divide into six loaves and prove them.', 6, 'loaves'],
     ['Let it rise, then make it up into four loaves.', 4, 'loaves'],
     ['Shape the dough into two round loaves.', 2, 'loaves'],
-    // Words that only describe the vessel stand between.
+    // Words that only describe the vessel stand between: common practice, no source.
     ['Divide the batter between two greased 9-inch cake pans.', 2, 'pans'],
     ['Divide between two (20 cm) sandwich tins.', 2, 'tins'],
     ['Share it between the two prepared tins.', 2, 'tins'],

@@ -150,6 +150,7 @@ describe('how much a day asks of a receipt', () => {
   })
 })
 
+// What a pair, a few or a share of a unit says: common practice, no source.
 describe('an amount that says less than a number, or in no measure that is read', () => {
   it.each([
     '6 half-pound loaves',

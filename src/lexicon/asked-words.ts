@@ -26,6 +26,8 @@ export const askedWords: readonly AskedWord[] = [
   row('number', '2', 'a pair of, pair of, a brace of', '2'),
   row('number', '12', 'dutzend, ein dutzend', '12'),
   row('number', '6', 'ein halbes dutzend, halbes dutzend', '6'),
+  // “A few pies” say no number, and a German “ein paar” are not two.
+  row('no number', 'few', 'a few, few, some, several, ein paar, einige, etliche'),
   // Before a number of people.
   row('for', 'for', 'for, to feed, feeds, serves, enough for, fur, reicht fur, genug fur'),
   row('persons', 'persons', 'people, persons, person, guests, guest, servings, serving, portions, portion, helpings, helping'),
@@ -68,4 +70,5 @@ export const asked = {
   floor: setOf('floor'),
   mixture: setOf('mixture'),
   each: setOf('each'),
+  noNumber: setOf('no number'),
 } as const

@@ -450,7 +450,7 @@ export type YieldWord = z.infer<typeof yieldWordSchema>
 /** A word of the amount that a day asks of a receipt: what it is there (`use`), and the number it stands for (`value`, a fraction) where it is one. */
 export const askedWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['number', 'for', 'persons', 'everyone', 'times', 'receipt', 'so often', 'floor', 'mixture', 'each']),
+  use: z.enum(['number', 'for', 'persons', 'everyone', 'times', 'receipt', 'so often', 'floor', 'mixture', 'each', 'no number']),
   words: z.array(z.string()).min(1),
   value: z
     .string()

@@ -17,6 +17,13 @@ export const over = (a: Range, b: Range): Range => ({low: a.low / b.high, likely
 /** The sum of two ranges. */
 export const plus = (a: Range, b: Range): Range => ({low: a.low + b.low, likely: a.likely + b.likely, high: a.high + b.high})
 
+/** What is left of a range without a part of the same thing: both are great or small together. */
+export const less = (a: Range, part: Range): Range => ({
+  low: a.low - part.low,
+  likely: a.likely - part.likely,
+  high: a.high - part.high,
+})
+
 /** A range times a number ≥ 0. */
 export const scaled = (a: Range, by: number): Range => ({low: a.low * by, likely: a.likely * by, high: a.high * by})
 

@@ -207,8 +207,9 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
       return predict(moved).map((value, i) => (value - f[i]!) / STEP)
     })
     if (round === 0) {
-      const off = used.map((_, i) => (y[i]! - f[i]!) / spreadOf(jacobian, i))
-      asked = used.map(({reading}, i) => otherScale(reading, y[i]!, f[i]!, spreadOf(jacobian, i)))
+      const spread = used.map((_, i) => spreadOf(jacobian, i))
+      const off = spread.map((s, i) => (y[i]! - f[i]!) / s)
+      asked = used.map(({reading}, i) => otherScale(reading, y[i]!, f[i]!, spread[i]!))
       alone = used.map(
         ({reading}, i) =>
           asked[i] === null &&
@@ -319,15 +320,12 @@ export function calibrate(oven: OvenSpec, input: CalibrationInput): Calibration 
     const own = sigma[i]! / widened(i)
     const other = asked[i] === '°F' ? (y[i]! - 32) / 1.8 : y[i]! * 1.8 + 32
     const perhaps = asked[i] && Math.abs(other - f[i]!) < Math.max(2.5 * own, 0.1 * f[i]!) ? asked[i] : null
-    const heeded = asked[i] || alone[i] ? 1 / (1 + ((y[i]! - f[i]!) / own / DOUBTFUL) ** 2) : weight
+    const heeded = widened(i) > 1 ? 1 / (1 + ((y[i]! - f[i]!) / own / DOUBTFUL) ** 2) : weight
     return {reading, measured: y[i]!, expected: f[i]!, sigma: own, weight: heeded, ...(perhaps ? {perhaps} : {})}
   })
   // Where readings scatter more than their kinds should, they say less: the information shrinks by the reduced χ².
   const freedom = weighed.length - 3
-  const chi = weighed.reduce(
-    (s, r, i) => s + (asked[i] || alone[i] ? 0 : r.weight * ((r.measured - r.expected) / r.sigma) ** 2),
-    0,
-  )
+  const chi = weighed.reduce((s, r, i) => s + (widened(i) > 1 ? 0 : r.weight * ((r.measured - r.expected) / r.sigma) ** 2), 0)
   const excess = freedom > 0 ? Math.max(1, chi / freedom) : 1
   for (let a = 0; a < 3; a++) {
     vector[a] = vector[a]! / excess

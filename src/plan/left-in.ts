@@ -8,7 +8,7 @@ import {eased} from './ease.js'
 import {staysIn} from './keeps.js'
 import {lineOf} from './model.js'
 import {rules, zoneNames} from './rules.js'
-import {isOf, placeIn} from './told.js'
+import {placeIn, rowAt} from './told.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /** What stands in a cooling oven for longer than is good for it, or for whoever eats it, once the day has begun. */
@@ -26,6 +26,12 @@ export function spoils(dish: Pick<Dish, 'keeps' | 'dough' | 'need'>): boolean {
   return dish.keeps !== true && dish.dough === null && dish.need.startHigh > rules.slackCelsius
 }
 
+/** A message, and the id of the dish that it is of. */
+export interface ToldOf {
+  readonly dish: string
+  readonly message: Message
+}
+
 /**
  * Food of the rest of a day that is, or may be, unsafe to eat for having stood in the oven too cool, and food that would stand there all but
  * raw. Two hours under 57 °C in all is the most (`rules.holdCelsius`, `rules.coldMinutes`).
@@ -35,13 +41,13 @@ export function spoils(dish: Pick<Dish, 'keeps' | 'dough' | 'need'>): boolean {
  * @returns A warning for each such dish: `food-cold` where it is not to be eaten or has to come out before then, `food-raw` where it is to be
  *   taken out and cooked through elsewhere.
  */
-export function coldFood(problem: PlanProblem, plan: Plan, log: FiringLog): Message[] {
+export function coldFood(problem: PlanProblem, plan: Plan, log: FiringLog): ToldOf[] {
   const {done, dishes, day, ambient} = problem
   if (!done) return []
   const curve = curveOf(plan.forecast, ambient ?? 20)
   const told = new Set<string>()
   return plan.loads.flatMap((load) =>
-    load.dishes.flatMap((entry): Message[] => {
+    load.dishes.flatMap((entry): ToldOf[] => {
       const dish = dishes.find(({id}) => id === entry.dish)
       if (!dish || entry.alreadyIn !== true || !spoils(dish) || told.has(dish.id)) return []
       const zone = zoneNames.findIndex((name) => name === entry.zone)
@@ -53,9 +59,14 @@ export function coldFood(problem: PlanProblem, plan: Plan, log: FiringLog): Mess
         reason: string,
         suggest: string,
         more: {readonly times?: readonly number[]} = {},
-      ): Message[] => {
+      ): ToldOf[] => {
         told.add(dish.id)
-        return [{...lineOf(day, dish), severity: 'warning', rule, reason: `${dish.title}: ${reason}`, suggest, ...more}]
+        return [
+          {
+            dish: dish.id,
+            message: {...lineOf(day, dish), severity: 'warning', rule, reason: `${dish.title}: ${reason}`, suggest, ...more},
+          },
+        ]
       }
       const bad = since('likely', done.now)
       if (bad > rules.coldMinutes)
@@ -115,35 +126,34 @@ function coolSince(log: FiringLog, until: number): number | null {
  *
  * @returns Warnings of rule `food-cold`.
  */
-export function coldWhenDrawn({done, dishes, day}: PlanProblem, log: FiringLog): Message[] {
+export function coldWhenDrawn({done, dishes, day}: PlanProblem, log: FiringLog): ToldOf[] {
   const {lit} = log
   if (!done || lit === null) return []
   const told = new Set<string>()
-  return done.set.flatMap((part): Message[] => {
+  return done.set.flatMap((part): ToldOf[] => {
     const dish = dishes.find(({id}) => id === part.dish)
     const {at, drawn} = part
     if (!dish || drawn === null || part.lost || !spoils(dish) || told.has(dish.id)) return []
-    const noted = log.rows.some((row) => row.what === 'drawn' && row.at === drawn && isOf(row, dish))
+    const noted = rowAt(log, 'drawn', drawn, dish) !== undefined
     const until = (noted ? drawn : done.now) - lit
     const warm = coolSince(log, until)
     const cool = warm === null ? 0 : until - Math.max(at - lit, warm)
     if (cool <= rules.coldMinutes) return []
     told.add(dish.id)
-    const message = {...lineOf(day, dish), severity: 'warning', rule: 'food-cold'} as const
-    return [
-      noted
-        ? {
-            ...message,
-            reason: `${dish.title}: may have been under 57 °C (135 °F) in the oven for ${writeDuration(cool)} before it was drawn`,
-            suggest: 'do not eat it unless it was measured hotter',
-          }
-        : {
-            ...message,
-            reason: `${dish.title}: taken to have been drawn at ${writeClock(drawn)}; the log does not tell, and the oven is under 57 °C (135 °F) now`,
-            suggest: 'if it is in the oven still, do not eat it',
-            times: [drawn],
-          },
-    ]
+    const food = {...lineOf(day, dish), severity: 'warning', rule: 'food-cold'} as const
+    const message: Message = noted
+      ? {
+          ...food,
+          reason: `${dish.title}: may have been under 57 °C (135 °F) in the oven for ${writeDuration(cool)} before it was drawn`,
+          suggest: 'do not eat it unless it was measured hotter',
+        }
+      : {
+          ...food,
+          reason: `${dish.title}: taken to have been drawn at ${writeClock(drawn)}; the log does not tell, and the oven is under 57 °C (135 °F) now`,
+          suggest: 'if it is in the oven still, do not eat it',
+          times: [drawn],
+        }
+    return [{dish: dish.id, message}]
   })
 }
 
@@ -173,7 +183,7 @@ export function drawnLate({done, firings, ambient, dishes}: PlanProblem, log: Fi
   const told = new Set<string>()
   return (done?.set ?? []).flatMap(({dish: id, at, drawn}): Message[] => {
     const dish = dishes.find((d) => d.id === id)
-    const row = dish && log.rows.find((r) => r.what === 'drawn' && r.at === drawn && isOf(r, dish))
+    const row = dish && rowAt(log, 'drawn', drawn, dish)
     if (!dish || !row || drawn === null || staysIn(dish.need)) return []
     const table = doseTable(curve, ACROSS, dish.need.done)
     const most = mostDose(dish.need)

@@ -40,7 +40,7 @@ import {againWays, burnWays} from './remedies.js'
 import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
-import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, type Told, toldOf} from './told.js'
+import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, rowAt, type Told, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
@@ -195,8 +195,12 @@ export function planAgain(
     inForce.push({from: at, plan: before})
   }
   // What is baked already is not suggested again.
-  const baked = spare.filter((dish) => log.rows.some((row) => row.what === 'set in' && isOf(row, dish) && !isAsked(row, problem)))
-  const idle = spare.filter((dish) => !baked.includes(dish))
+  const isAsked = (row: LogRow): boolean => problem.dishes.some((dish) => isOf(row, dish))
+  const baked = spare.flatMap((dish) => {
+    const row = log.rows.find((one) => one.what === 'set in' && isOf(one, dish) && !isAsked(one))
+    return row ? [{dish, row}] : []
+  })
+  const idle = spare.filter((dish) => baked.every((one) => one.dish !== dish))
   const {again, rest, said, expected, unlit} = correct({...input, now, ways: true, made}, problem, [before, plan], log, idle)
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const {firing} = again
@@ -217,11 +221,11 @@ export function planAgain(
   const cold = [...coldFood(rest, again, log), ...coldWhenDrawn(rest, log)]
   const messages = [
     ...again.messages,
-    ...cold,
-    ...unfinished(changes, byId, problem.day, cold),
+    ...cold.map(({message}) => message),
+    ...unfinished(changes, byId, problem.day, new Set(cold.map(({dish}) => dish))),
     ...drawnLate(rest, log),
     ...early.map(({message}) => message),
-    ...spareSetIn(baked, problem, log),
+    ...spareSetIn(baked, log),
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),
     ...fireUnlogged(rest, log, unlit),
@@ -399,21 +403,22 @@ function correct(
     const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
     // What is known to have been set in late is not thought drawn before it has had its time, or, where something went in that was to go in
     // after it, as much of it as will do.
-    const by = Math.max(saidIn ?? Number.NEGATIVE_INFINITY, doughFrom(part)) - plannedIn
+    const ready = doughFrom(part)
+    const by = Math.max(saidIn ?? Number.NEGATIVE_INFINITY, ready) - plannedIn
     const thought = Math.max(later(plannedOut, early?.draw), by + plannedOut)
     const byThen = Math.max(beforeTold(plannedOut), by + entry.draw.low)
     const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.min(thought, byThen)
     // Nothing bakes on while a later fire burns.
     const emptied = litFires.find((at) => (saidIn === undefined ? plannedIn < second : at > saidIn)) ?? Number.POSITIVE_INFINITY
-    return {part, early, drawnAt: lostAt ?? saidOut ?? Math.min(unsaidOut, emptied)}
+    return {part, early, ready, drawnAt: lostAt ?? saidOut ?? Math.min(unsaidOut, emptied)}
   })
-  for (const {part, early, drawnAt} of timed) {
+  for (const {part, early, ready, drawnAt} of timed) {
     const {entry, load, count, at: plannedIn, placed, ...said} = part
     const id = entry.dish
     const {saidOut: out, lostAt} = said
     // What was to be drawn before, or at the same opening, comes out first: its place may be wanted.
     const first = timed.flatMap((t) => (t.part.draw <= plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
-    const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(laterIn(plannedIn, early?.at), doughFrom(part), ...first)
+    const unsaid = said.waits ? Number.POSITIVE_INFINITY : Math.max(laterIn(plannedIn, early?.at), ready, ...first)
     const at = lostAt ?? said.saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
     // The heat is tested, and noted, before it is set in, and again and again while it waits for that.
     const sure = lostAt ?? said.saidIn ?? out
@@ -584,7 +589,7 @@ function untimelyLoad(
 ): Untimely | null {
   const off = done!.set.flatMap(({dish: id, at, count, lost}) => {
     const dish = dishes.get(id)
-    if (!dish || lost || !log.rows.some((r) => r.what === 'set in' && r.at === at && isOf(r, dish))) return []
+    if (!dish || lost || !rowAt(log, 'set in', at, dish)) return []
     const {plan} = inForce.findLast(({from}) => from <= at)!
     const part = take(partsByDish(plan.loads).get(id) ?? [], count, at)
     return part ? [{id, at, minutes: at - part.at - (log.lit! - plan.lit)}] : []
@@ -730,13 +735,12 @@ function unfinished(
   changes: NonNullable<Plan['changes']>,
   dishes: ReadonlyMap<string, Dish>,
   day: Day,
-  told: readonly Message[],
+  cold: ReadonlySet<string>,
 ): Message[] {
   return changes.flatMap(({dish: id, words}): Message[] => {
     const dish = dishes.get(id ?? '')
-    if (!dish || words?.what.id !== 'eased unfinished') return []
     // What is not to be eaten is not to be baked on.
-    if (told.some(({reason}) => reason.startsWith(`${dish.title}: `))) return []
+    if (!dish || words?.what.id !== 'eased unfinished' || cold.has(dish.id)) return []
     return [
       {
         ...lineOf(day, dish),
@@ -749,20 +753,17 @@ function unfinished(
   })
 }
 
-const isAsked = (row: LogRow, {dishes}: PlanProblem): boolean => dishes.some((dish) => isOf(row, dish))
-
 /** What the log says was set in and the day has among its spare receipts only: the plan is reckoned without its heat and its place. */
-function spareSetIn(baked: readonly Dish[], problem: PlanProblem, log: FiringLog): Message[] {
-  return baked.map((dish): Message => {
-    const row = log.rows.find((one) => one.what === 'set in' && isOf(one, dish))!
-    return {
+function spareSetIn(baked: readonly {readonly dish: Dish; readonly row: LogRow}[], log: FiringLog): Message[] {
+  return baked.map(
+    ({dish, row}): Message => ({
       ...placeIn(log, row.line),
       severity: 'warning',
       rule: 'spare-set-in',
       reason: `${dish.title}: set in, and the day has it among its spare receipts only, so the plan knows nothing of its place and its heat`,
       suggest: 'move its line up into the day’s list, with how much went in, and plan again',
-    }
-  })
+    }),
+  )
 }
 
 /** What is taken to stand in the oven, though the log does not tell that it was set in. */
@@ -772,7 +773,7 @@ function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, l
     const dish = dishes.get(id)
     // Parts that went in together are told of once.
     if (set.findIndex((s) => s.dish === id && s.at === at && s.drawn === null) !== i) return []
-    if (!dish || drawn !== null || log.rows.some((r) => r.what === 'set in' && r.at === at && isOf(r, dish))) return []
+    if (!dish || drawn !== null || rowAt(log, 'set in', at, dish)) return []
     const ago = Math.round(done!.now - at)
     return [
       {
@@ -865,7 +866,7 @@ function drawnEarly(
   const speaker = english((id) => id)
   return done!.set.flatMap(({dish: id, at, drawn}) => {
     const dish = dishes.get(id)
-    const row = dish && log.rows.find((r) => r.what === 'drawn' && r.at === drawn && isOf(r, dish))
+    const row = dish && rowAt(log, 'drawn', drawn, dish)
     if (!dish || !row || drawn === null) return []
     const table = doseTable(curve, ACROSS, dish.need.done)
     const dose = (minutes: number): number => table[Math.max(0, Math.min(table.length - 1, Math.round(minutes - log.lit!)))]!

@@ -236,6 +236,13 @@ class Trials {
   }
 }
 
+/** What comes of a trial, with more said of it before the last, which is the wood. */
+const beforeLast = (phrases: readonly Phrase[], more: readonly Phrase[]): Phrase[] => [
+  ...phrases.slice(0, -1),
+  ...more,
+  ...phrases.slice(-1),
+]
+
 /** kg of wood that nobody minds. */
 const LITTLE_WOOD = 0.5
 
@@ -437,7 +444,7 @@ export function burnWays(
   const words = phrase(longer ? 'remedy longer fire' : 'remedy shorter fire', {
     minutes: minutes(Math.abs(best.minutes)),
     at: {unit: 'clock', value: fireOf(best.plan).raked},
-    outcome: {unit: 'phrases', phrases: [...phrases.slice(0, -1), ...hours, ...phrases.slice(-1)]},
+    outcome: {unit: 'phrases', phrases: beforeLast(phrases, hours)},
   })
   return [trials.remedy(longer ? 'longer fire' : 'shorter fire', best.plan, words)]
 }
@@ -509,7 +516,7 @@ export function againWays(
   const words = phrase('remedy fire again', {
     at: {unit: 'clock', value: fire.lit},
     raked: {unit: 'clock', value: fire.raked},
-    outcome: {unit: 'phrases', phrases: [...phrases.slice(0, -1), ...hot, ...phrases.slice(-1)]},
+    outcome: {unit: 'phrases', phrases: beforeLast(phrases, hot)},
     note,
   })
   return [{...trials.remedy('second fire', best.plan, words), note}]

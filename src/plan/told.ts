@@ -33,6 +33,11 @@ export function isOf(row: LogRow, dish: Dish): boolean {
   return row.dish === dish.id || row.dish === slugOf(dish.file)
 }
 
+/** The row that tells that a dish was set in or drawn at a time, minutes after midnight; undefined where the log does not. */
+export function rowAt(log: FiringLog, what: LogRow['what'], at: number | null, dish: Dish): LogRow | undefined {
+  return log.rows.find((row) => row.what === what && row.at === at && isOf(row, dish))
+}
+
 /** What the log tells of a dough: that it was worked, or looked at and left to rise. */
 export type DoughDeed = 'mixed' | 'shaped' | 'not risen'
 
@@ -47,8 +52,8 @@ const DOUGH_DEEDS: Readonly<Record<DoughDeed, {readonly note: RegExp; readonly s
 const NEAR = 120
 
 /**
- * When the log says that a dish's doughs were mixed or shaped, or had not risen, minutes after midnight: in rows of the dish, or in notes such as "mixed bread and
- * rolls". A note such as "shaped the loaves", which names no dish of the day, is of the dough that the plan has nearest to that time.
+ * When the log says that a dish's doughs were mixed or shaped, or had not risen, minutes after midnight: in rows of the dish, or in notes such
+ * as "mixed bread and rolls". A note such as "shaped the loaves", which names no dish of the day, is of the dough that the plan has nearest to that time.
  *
  * @param plan the morning's, which has all of the day's doughs
  * @param dishes those of the day

@@ -5,6 +5,7 @@ import type {Doneness} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
 import {type Frame, frameOf, MODERN_YEAR} from '../measure/frame.js'
 import {sourItems} from '../measure/leaven.js'
+import {less} from '../measure/range.js'
 import {cautionsOf} from './cautions.js'
 import {fillFromKind} from './fill.js'
 import {frontMatterSpan} from './front-matter.js'
@@ -201,9 +202,9 @@ function converted(one: ReadIngredient, {year, place, told}: Frame, sour: readon
       sour,
     })
     if (out.grams !== null) {
-      grams = {low: grams.low - out.grams.low, likely: grams.likely - out.grams.likely, high: grams.high - out.grams.high}
-      const less = {step: `“${text}”: less ${count} ${part}, ${Math.round(out.grams.likely)} g`, source: 'receipt'}
-      why = [...why, ...out.why, less]
+      grams = less(grams, out.grams)
+      const step = {step: `“${text}”: less ${count} ${part}, ${Math.round(out.grams.likely)} g`, source: 'receipt'}
+      why = [...why, ...out.why, step]
       sources = [...new Set([...sources, ...out.sources])]
     }
   }

@@ -78,8 +78,6 @@ const ofItems: ReadonlySet<string> = new Set([
 
 /** "24 half-pint cups", "2 half-sheet trays": a share of a unit or of a vessel, and no half of the number before it. */
 const partOfUnit = /^(?:half|quarter)-(?!dozen|score|hundred|a-)[a-z]/
-/** "A few pies" say no number, and a German "ein paar" are not two. */
-const noNumber = /^(?:a few|few|some|several|ein paar|einige|etliche)(?: |$)/
 
 /** A size as a vessel's name gives it: "26 cm", "9 x 5 x 3 in", "8-inch". */
 const sizeIn = /\d[ -]?(?:cm|mm|m|in|inch|inches|ft|feet|foot)(?![a-z])/
@@ -166,7 +164,8 @@ export function readAsked(text: string | null, people: number): AskedResult {
       suggest: 'write the size out, such as “6 loaves of 8 oz”, “24 cups” or “in 4 crocks 9 in x 7 in”',
       word: part,
     }
-  if (noNumber.test(plain)) return {ok: false, reason: `“${text}” is no number`, suggest: example}
+  if (phraseLength(all, (phrase) => words.noNumber.has(phrase)) > 0)
+    return {ok: false, reason: `“${text}” is no number`, suggest: example}
   const split = all.findIndex((word, i) => (word === 'in' || word === 'on') && !ofSize.has(all[i + 1] ?? 'x'))
   const other = split < 0 ? null : vesselsIn(all.slice(split + 1).join(' '))
   if (other !== null) {

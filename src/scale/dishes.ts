@@ -4,7 +4,7 @@ import type {DishKind, Item, Range} from '../lexicon/schema.js'
 import {mixedIn} from '../lexicon/stage-heads.js'
 import {vessels} from '../lexicon/vessels.js'
 import {germanYields} from '../lexicon/yield-words.js'
-import {exactly, plus, scaled as scaledBy} from '../measure/range.js'
+import {exactly, less, plus, scaled as scaledBy} from '../measure/range.js'
 import type {OvenSpec} from '../oven/types.js'
 import {isSet} from '../receipt/evening.js'
 import {raisedBySoda} from '../receipt/kinds.js'
@@ -1396,10 +1396,7 @@ function restOfEggs(ingredient: Ingredient): Ingredient[] {
   const found = wholeOf(ingredient)
   if (found === null || !(found.part.valueOf() > 0 && found.whole.valueOf() > 0)) return []
   const {grams} = ingredient
-  const rest =
-    grams === null || found.grams === null
-      ? null
-      : {low: grams.low - found.grams.low, likely: grams.likely - found.grams.likely, high: grams.high - found.grams.high}
+  const rest = grams === null || found.grams === null ? null : less(grams, found.grams)
   return [{...ingredient, item: otherPart(ingredient), exact: found.part.toFraction(), grams: rest}]
 }
 
