@@ -1,4 +1,5 @@
 import {askedWords} from '../src/lexicon/asked-words.js'
+import {deedWords} from '../src/lexicon/deed-words.js'
 import {doneness} from '../src/lexicon/doneness.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
@@ -69,6 +70,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of doughWeightWords) cite(row.source, 'words of baker’s percentages', row.id)
   for (const row of eveningWords) cite(row.source, 'words for the evening before', row.id)
   for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
+  for (const row of deedWords) cite(row.source, 'words for what was done', row.id)
   for (const row of askedWords) cite(row.source, 'words for what a day asks', row.id)
   for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)
   for (const row of grammarTables) cite(row.source, 'small words', row.id)

@@ -2,6 +2,7 @@ import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {z} from 'zod'
 import {askedWords} from '../src/lexicon/asked-words.js'
+import {deedWords} from '../src/lexicon/deed-words.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
@@ -29,6 +30,7 @@ import {
   askedWordSchema,
   cautionSchema,
   coldPlaceSchema,
+  deedWordSchema,
   doughWeightWordSchema,
   eveningWordSchema,
   grammarTableSchema,
@@ -66,6 +68,7 @@ describe('the tables', () => {
     ['eveningWords', eveningWordSchema, eveningWords],
     ['yieldWords', yieldWordSchema, yieldWords],
     ['askedWords', askedWordSchema, askedWords],
+    ['deedWords', deedWordSchema, deedWords],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],

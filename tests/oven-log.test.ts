@@ -542,6 +542,82 @@ describe('the dishes of the day', () => {
       entries,
     )
   })
+  it('doubts a slip in what was done to one of the day’s dishes, and no remark', () => {
+    const dishes = ['french-rolls', 'custards']
+    const slip = (words: string): string | null => {
+      const parsed = parseNote(words, {date: '2027-06-12', now, dishes})
+      if (!parsed.ok || parsed.entry.what !== 'row') throw new Error(words)
+      return parsed.entry.doubt?.suggest ?? null
+    }
+    const meant: Record<string, string> = {
+      'french rolls drawnn': 'french rolls drawn',
+      'the french rolls drwan 5 min late': 'the french rolls drawn 5 min late',
+      'custards set inn': 'custards set in',
+      'custards setin': 'custards set in',
+      '2 custards takn out': '2 custards taken out',
+      'french rolls 2 drawnn': 'french rolls 2 drawn',
+      'french rolls not risin': 'french rolls not risen',
+      'french rolls shapd': 'french rolls shaped',
+      'french rolls: kneded': 'french rolls: kneaded',
+      'custards eingeshoben': 'custards eingeschoben',
+    }
+    for (const [wrong, right] of Object.entries(meant))
+      expect([wrong, slip(`1 pm ${wrong}`)]).toEqual([wrong, `write “${right}”`])
+    for (const remark of [
+      'custards set on the sill to cool',
+      'custards put it by',
+      'french rolls shared among the neighbours',
+      'french rolls browning well',
+      'custards burst',
+      'french rolls not ready',
+      'the yard drawnn',
+    ])
+      expect([remark, slip(`1 pm ${remark}`)]).toEqual([remark, null])
+  })
+  it('tells of such a slip in a row of the table, and of a dish of which nothing is said', () => {
+    const said = (dish: string, value: string): readonly string[] =>
+      readLog(
+        `---\ndate: 2027-06-12\nlit: 6 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| 1 pm | ${dish} | ${value} | |\n`,
+        'l.md',
+        {dishes: ['french-rolls']},
+      ).messages.map(({line, column, rule, reason, suggest}) => `${line}:${column} ${rule} ${reason}; ${suggest}`)
+    expect(said('french-rolls', '12 set inn')).toEqual([
+      '8:25 log-reading “french-rolls 12 set inn” is kept as words, and tells of nothing done; write “12 set in” if that is meant',
+    ])
+    expect(said('French rolls', 'not risin')).toEqual([
+      '8:25 log-reading “French rolls not risin” is kept as words, and tells of nothing done; write “not risen” if that is meant',
+    ])
+    expect(said('french-rolls', '')).toEqual([
+      '8:10 log-reading nothing is said of “french-rolls”; write what was done: “set in”, “drawn”, “mixed”, “shaped” or “not risen”',
+    ])
+    expect(said('french-rolls', 'pale on one side')).toEqual([])
+  })
+  it('reads what bakers say for set in and drawn, English and German', () => {
+    const dishes = ['french-rolls', 'custards']
+    const done = (words: string): string | undefined => {
+      const [one] = notesIn(words, dishes)
+      const parsed = parseNote(one!, {date: '2027-06-12', now, dishes})
+      if (!parsed.ok || parsed.entry.what !== 'row') throw new Error(words)
+      const {time, reading, value, note} = parsed.entry
+      const {log: read} = readLog(
+        `---\ndate: 2027-06-12\nlit: 6 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| ${time} | ${reading} | ${value} | ${note} |\n`,
+        'l.md',
+        {dishes},
+      )
+      const {what, dish, count} = read!.rows[0]!
+      return `${what} ${dish} ${count ?? 'all'}`
+    }
+    expect(done('1 pm french rolls went in')).toBe('set in french-rolls all')
+    expect(done('1 pm french rolls 12 eingeschossen')).toBe('set in french-rolls 12')
+    expect(done('1 pm custards came out 5 min late')).toBe('drawn custards all')
+    expect(done('1 pm custards herausgenommen')).toBe('drawn custards all')
+    expect(done('1 pm french rolls noch nicht aufgegangen')).toBe('not risen french-rolls all')
+    expect(done('1 pm french rolls geformt')).toBe('shaped french-rolls all')
+    expect(notesIn('1 pm french rolls and custards came out', dishes)).toEqual([
+      '1 pm french rolls came out',
+      '1 pm custards came out',
+    ])
+  })
   it('doubts a miswritten reading, which would be kept as words that nobody reads', () => {
     expect(said('1 pm flor 300 C')).toBe('1 pm | note | flor 300 C | “flor” is no reading, and would be kept as words')
     expect(said('1 pm arn 18')).toMatch(/“arn” is no reading/)

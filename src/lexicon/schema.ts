@@ -437,6 +437,19 @@ export const eveningWordSchema = z.object({
 })
 export type EveningWord = z.infer<typeof eveningWordSchema>
 
+/**
+ * What a log says was done to a dish, and where it is read: wherever it stands behind a dish's name, at the end of a note only, since more
+ * words behind it tell of something else, or only where the row is a dish's.
+ */
+export const deedWordSchema = z.object({
+  id: z.string(),
+  deed: z.enum(['mixed', 'shaped', 'not risen', 'set in', 'drawn']),
+  where: z.enum(['anywhere', 'at the end', 'of a dish']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type DeedWord = z.infer<typeof deedWordSchema>
+
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({
   id: z.string(),

@@ -23,6 +23,7 @@ import {
   nameAndCount,
   WHOLE_LOSS,
 } from './log-counts.js'
+import {type Deed, deedBehind, deedMeant, deedOf} from './log-deeds.js'
 import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
@@ -293,6 +294,8 @@ export function readLog(
             `“${words.trim()}” is kept as words, and tells of no fire`,
             meantWell(meant, at),
           )
+        const slip = told || meant || toCome || isNote ? null : deedSlip(reading, text, options.dishes)
+        if (slip) say(offset(text === '' ? where.reading : where.value), 'warning', 'log-reading', slip.reason, slip.suggest)
         if (toCome && !toCome.ok)
           say(offset(isNote ? where.value : where.reading), 'warning', 'log-reading', toCome.reason, toCome.suggest)
         rows.push({...basis, what: 'note', ...(toCome?.ok ? {again: toCome.fire} : {}), ...(told ? {refired: told.what} : {})})
@@ -457,11 +460,26 @@ function leftOf(rows: readonly LogRow[], dish: string | undefined): {readonly lo
 /** A dish as it is spoken of in the form of its receipt's file name: "Mutton pies" is mutton-pies. */
 export const stemOf = (words: string): string => words.trim().toLowerCase().replace(/\s+/g, '-')
 
-const MIXED = /^(?:dough )?(?:mixed|kneaded)\b/i
-const SHAPED = /^(?:dough |loaves |rolls )?(?:shaped|moulded)\b/i
-const NOT_RISEN = /^(?:(?:has |have |is |are )?not (?:yet )?(?:risen|proved)|still rising)\b/i
-const SET_IN = /^(?:set in|in\b|loaded|put in)/i
-const DRAWN = /^(?:drawn|draw|out|taken out)\b/i
+/** Whether it was set in or drawn: all else is done to a dough. */
+const isMoved = (done: {readonly deed: Deed} | null): boolean => done?.deed === 'set in' || done?.deed === 'drawn'
+
+/** What a row of one of the day's dishes says that is not read, though it is near to something done; null for a remark. */
+function deedSlip(
+  reading: string,
+  value: string,
+  dishes: readonly string[] = [],
+): {readonly reason: string; readonly suggest: string} | null {
+  if (!isDish(stemOf(reading).replace(/\.md$/, ''), dishes)) return null
+  if (value === '')
+    return {
+      reason: `nothing is said of “${reading}”`,
+      suggest: 'write what was done: “set in”, “drawn”, “mixed”, “shaped” or “not risen”',
+    }
+  const meant = deedMeant(value)
+  return meant === null
+    ? null
+    : {reason: `“${reading} ${value}” is kept as words, and tells of nothing done`, suggest: `write “${meant}” if that is meant`}
+}
 
 /** "household-bread | drawn 10 min late", "mutton-pies | set in 2 of 3", "door | open 4 min"; null for anything else. */
 function dishEvent(
@@ -478,27 +496,28 @@ function dishEvent(
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')
   if (!dish) return null
-  if (MIXED.test(value)) return {what: 'mixed', dish}
-  if (SHAPED.test(value)) return {what: 'shaped', dish}
-  if (NOT_RISEN.test(value)) return {what: 'not risen', dish}
+  const work = deedOf(value)
+  if (work && !isMoved(work)) return {what: work.deed, dish}
   const loss = lostIn(value)
   if (loss === null && isWholeLoss(value)) return {what: 'lost', dish, lost: WHOLE_LOSS, whole: true}
   const words = loss?.rest ?? value
   const before = countAt(words)
   // "4 pies set in": what is counted may be named.
-  const counted = before && /^ (?:[a-z]+ )?(?=(?:set in|in|loaded|put in|drawn|out|taken out)\b)/i.exec(before.rest)
-  const deed = before && counted ? before.rest.slice(counted[0].length) : words
-  const done = SET_IN.exec(deed) ?? DRAWN.exec(deed)
-  if (!done) return loss && loss.at === 0 && loss.rest === '' ? {what: 'lost', dish, lost: loss.lost} : null
-  const behind = deed.slice(done[0].length)
-  const after = before && counted ? null : countAt(behind)
-  const count = (before && counted ? before.count : after?.count) ?? countOnly(note)
+  const counted = before && /^ (?:[a-z]+ )?/i.exec(before.rest)
+  const named = before && counted ? [before.rest.slice(1), before.rest.slice(counted[0].length)] : []
+  const after = named.find((rest) => isMoved(deedOf(rest)))
+  const deed = after ?? words
+  const done = deedOf(deed)
+  if (!done || !isMoved(done)) return loss && loss.at === 0 && loss.rest === '' ? {what: 'lost', dish, lost: loss.lost} : null
+  const behind = deed.slice(done.length)
+  const more = after === undefined ? countAt(behind) : null
+  const count = (after === undefined ? more?.count : before?.count) ?? countOnly(note)
   const lost = loss?.lost ?? lostIn(note)?.lost
-  const drawn = !SET_IN.test(deed)
+  const drawn = done.deed === 'drawn'
   const whole =
     lost === undefined &&
     (drawn
-      ? isDrawnLost(note) || isDrawnLost(after?.rest ?? behind)
+      ? isDrawnLost(note) || isDrawnLost(more?.rest ?? behind)
       : isAllLost(note) || isAllLost(value.slice(value.search(/[,;]/) + 1).trim()))
   const numbers = {
     ...(count === null ? {} : {count}),
@@ -507,7 +526,7 @@ function dishEvent(
   }
   if (!drawn) return {what: 'set in', dish, ...numbers}
   // Behind a number the words may name what was drawn: how late it was begins with the next number.
-  const late = after ? after.rest.slice(Math.max(0, after.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
+  const late = more ? more.rest.slice(Math.max(0, more.rest.search(/\b(?:about|some|half|an? |\d)/i))) : behind
   const rest = late
     .replace(/^[\s,]+/, '')
     .split(/[,;(]/, 1)[0]!
@@ -663,12 +682,9 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   }
   const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
   if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
-  const dish =
-    /(?<=.):? (?=(?:set in|drawn|taken out|put in|(?:dough |loaves |rolls )?(?:mixed|kneaded|shaped|moulded)$|(?:has |have |is |are )?not (?:yet )?(?:risen|proved)$)\b)/i.exec(
-      main,
-    )
-  const {name, count} = nameAndCount(dish ? main.slice(0, dish.index) : '')
-  const value = dish ? `${count} ${main.slice(dish.index + dish[0].length)}`.trim() : ''
+  const dish = deedBehind(main)
+  const {name, count} = nameAndCount(dish ? main.slice(0, dish.end) : '')
+  const value = dish ? `${count} ${main.slice(dish.from)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
   const row = (named: string, what: string, beside = note): ParsedNote => {
     const reading = stemOf(named)
@@ -679,6 +695,11 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     return {ok: true, entry: {...base, reading, value: what, note: beside, ...(doubt === undefined ? {} : {doubt})}}
   }
   if (dishes !== undefined) {
+    const slip = dish ? null : slipIn(main, dishes)
+    if (slip !== null) {
+      const doubt = {reason: `“${main}” would be kept as words, and tells of nothing done`, suggest: `write “${slip}”`}
+      return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', doubt}}
+    }
     const told = dishNotes(main)
     const of = told.find((one) => isDish(stemOf(one.dish), dishes))
     if (of !== undefined) return row(of.dish, of.value)
@@ -698,6 +719,18 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     ? {reason: `“${first}” is no reading, and would be kept as words`, suggest: `write “${like}${main.slice(first.length)}”`}
     : undefined
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', ...(doubt ? {doubt} : {})}}
+}
+
+/** A note on one of the day's dishes with a slip in what was done to it put right; null where there is none. */
+function slipIn(main: string, dishes: readonly string[]): string | null {
+  const words = main.split(' ')
+  for (let n = words.length - 1; n > 0; n--) {
+    const [name, behind] = [words.slice(0, n).join(' '), words.slice(n).join(' ')]
+    const {name: bare} = nameAndCount(name.replace(/^(?:the|\d{1,3}) /i, ''))
+    const meant = isDish(stemOf(bare.replace(/:$/, '')), dishes) ? deedMeant(behind) : null
+    if (meant !== null) return `${name} ${meant}`
+  }
+  return null
 }
 
 /** The reading that a miswritten word is nearest to; null where it is near none. */
@@ -742,8 +775,8 @@ export function entryText(entry: LogEntry): string {
     : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
 }
 
-/** What was done to dishes, with what is said behind it: as in "set in", "drawn 5 min late", "burnt"; and with the dishes behind it. */
-const DEED = / (?:set in|put in|drawn|taken out|out|in|burnt|burned|lost)(?= |,|;|$)/i
+/** What was done to dishes in a short word, or became of them, with what is said behind it; and what was done with the dishes behind it. */
+const DEED = / (?:out|in|burnt|burned|lost)(?= |,|;|$)/i
 const DID = /^(set in|put in|drew|took out) (.+)$/i
 
 /**
@@ -773,9 +806,10 @@ function deedsIn(words: string, dishes: readonly string[]): string[] {
     const done = /in$/i.test(did) ? 'set in' : 'drawn'
     return (namesOf(whom, dishes) ?? []).map((name) => `${name} ${done}`)
   }
-  const deed = DEED.exec(words)
-  const names = deed && namesOf(words.slice(0, deed.index), dishes)
-  return deed && names ? names.map((name) => `${name}${words.slice(deed.index)}`) : []
+  const short = DEED.exec(words)
+  const deed = deedBehind(words) ?? (short && {end: short.index, from: short.index + 1})
+  const names = deed && namesOf(words.slice(0, deed.end), dishes)
+  return deed && names ? names.map((name) => `${name} ${words.slice(deed.from)}`) : []
 }
 
 /** Names of dishes in a row, "pies, rye and Indian bread and 2 cakes"; null where it is none of only such. */

@@ -791,6 +791,19 @@ export const deMessages: Book['sentences'] = [
     'auch schreiben, wann es beschlossen wurde, etwa „12:30 pm fire again at 3:15 pm“',
   ],
   ['write “{words}” if that is meant', '„{words}“ schreiben, wenn das gemeint ist'],
+  ['nothing is said of “{dish}”', 'von „{dish}“ wird nichts gesagt'],
+  [
+    'write what was done: “set in”, “drawn”, “mixed”, “shaped” or “not risen”',
+    'schreiben, was getan wurde: „set in“, „drawn“, „mixed“, „shaped“ oder „not risen“',
+  ],
+  [
+    '“{words}” is kept as words, and tells of nothing done',
+    '„{words}“ bleibt als Worte stehen und sagt von nichts, was getan wurde',
+  ],
+  [
+    '“{words}” would be kept as words, and tells of nothing done',
+    '„{words}“ würde nur als Worte aufgehoben und sagt von nichts, was getan wurde',
+  ],
   ['“{word}” is no reading, and would be kept as words', '„{word}“ ist keine Messung und würde nur als Worte aufgehoben'],
   ['“{time}” has not come yet', '„{time}“ ist noch nicht gekommen'],
   ['write the time at which it was read', 'die Zeit schreiben, zu der gemessen wurde'],

@@ -1,0 +1,44 @@
+import {words} from './row.js'
+import type {DeedWord} from './schema.js'
+
+const row = (deed: DeedWord['deed'], where: DeedWord['where'], id: string, list: string): DeedWord => ({
+  id: `${deed}: ${id}`,
+  deed,
+  where,
+  words: words(list),
+  source: 'common-practice',
+})
+
+/** What a log says was done to a dish, in small letters, English and German. `src/oven/log-deeds.ts` reads them. */
+export const deedWords: readonly DeedWord[] = [
+  row('set in', 'anywhere', 'set in', 'set in, put in, went in, gone in'),
+  row('set in', 'anywhere', 'eingeschoben', 'eingeschoben, eingeschossen, hineingestellt, hineingeschoben'),
+  // What is short, or may be done to more than a dish, is read where the row is a dish's.
+  row('set in', 'of a dish', 'in', 'in, loaded, in den ofen, im ofen, rein, hinein'),
+  row('drawn', 'anywhere', 'drawn', 'drawn, taken out, came out, come out, pulled out'),
+  row('drawn', 'anywhere', 'herausgenommen', 'herausgenommen, herausgeholt, rausgenommen, rausgeholt'),
+  row('drawn', 'of a dish', 'out', 'out, draw, drew, pulled, removed, unloaded, aus dem ofen, raus, heraus'),
+  row('mixed', 'at the end', 'mixed', 'mixed, kneaded, dough mixed, dough kneaded'),
+  row('mixed', 'at the end', 'geknetet', 'geknetet, teig geknetet, teig angesetzt'),
+  row(
+    'shaped',
+    'at the end',
+    'shaped',
+    'shaped, moulded, molded, dough shaped, dough moulded, loaves shaped, loaves moulded, rolls shaped, rolls moulded',
+  ),
+  row('shaped', 'at the end', 'geformt', 'geformt, gewirkt, laibe geformt, brötchen geformt'),
+  row(
+    'not risen',
+    'at the end',
+    'not risen',
+    'not risen, not yet risen, has not risen, have not risen, is not risen, are not risen, has not yet risen, have not yet risen, is not yet risen, are not yet risen',
+  ),
+  row(
+    'not risen',
+    'at the end',
+    'not proved',
+    'not proved, not yet proved, has not proved, have not proved, is not proved, are not proved, has not yet proved, have not yet proved',
+  ),
+  row('not risen', 'at the end', 'nicht aufgegangen', 'nicht aufgegangen, noch nicht aufgegangen, ist noch nicht aufgegangen'),
+  row('not risen', 'of a dish', 'still rising', 'still rising, geht noch'),
+]
