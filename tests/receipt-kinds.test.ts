@@ -56,6 +56,11 @@ describe('a title', () => {
     ['Quince Marmalade dried in Cakes', 'drying fruit'],
     ['Ginger-Bread Nuts', 'hard gingerbread'],
     ['Weihnachtsgans', 'roast poultry'],
+    // What stands last is the dish.
+    ['Roast Chicken Pie', 'meat pie'],
+    ['Baked apple pudding', 'pudding'],
+    ['Baked custard pudding', 'custard'],
+    ['White bread rolls', 'rolls'],
     ['Apfelstrudel', 'fruit pie'],
     ['70 % Rye', 'rye bread'],
     ['Bea’s 70% rye', 'rye bread'],

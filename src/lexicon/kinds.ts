@@ -796,7 +796,7 @@ const rows: readonly KindRow[] = [
     id: 'custard',
     title: 'Baked custard',
     words: words(
-      'baked custard, baked custards, custards, custard, cup custards, creme caramel, almond custard, boiled custard baked, creme brulee',
+      'baked custard, baked custards, custards, custard, custard pudding, custard puddings, baked custard pudding, cup custards, creme caramel, almond custard, boiled custard baked, creme brulee',
     ),
     band: 'slow',
     start: {low: 120, best: 140, high: 160},

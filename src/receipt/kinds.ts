@@ -212,6 +212,8 @@ function byTitle(title: string): KindFound | null {
       (phrase.to - phrase.from === best.to - best.from && phrase.to > best.to)
     if (better) best = phrase
   }
+  // "Roast chicken pie": what stands before the name of a dish tells what it is made of.
+  for (let of = best; of !== null; of = found.find(({from}) => from === best!.to) ?? null) best = of
   const result: KindFound | null =
     best === null
       ? compound(tokens, end)
