@@ -70,6 +70,14 @@ describe('how much a day asks of a receipt', () => {
     ['8 loaves of 900 g', {kind: 'count', count: 8, of: 'loaves', each: {kilograms: 0.9, baked: true}}],
     ['8 loaves of 900 g dough', {kind: 'count', count: 8, of: 'loaves', each: {kilograms: 0.9, baked: false}}],
     ['2 x 400 g loaves', {kind: 'count', count: 2, of: 'loaves', each: {kilograms: 0.4, baked: true}}],
+    ['the whole receipt', {kind: 'times', times: '1'}],
+    ['as written', {kind: 'times', times: '1'}],
+    ['wie im Rezept', {kind: 'times', times: '1'}],
+    ['2 1/2', {kind: 'times', times: '5/2'}],
+    ['a baker’s dozen rolls', {kind: 'count', count: 13, of: 'rolls'}],
+    // In the receipt's own vessels.
+    ['24 rolls on 2 sheets', {kind: 'count', count: 24, of: 'rolls', among: {count: 2, word: 3}}],
+    ['24 Brötchen auf 2 Blechen', {kind: 'count', count: 24, of: 'brötchen', among: {count: 2, word: 3}}],
     ['2 Brote zu 1 kg', {kind: 'count', count: 2, of: 'brote', each: {kilograms: 1, baked: true}}],
   ]
   for (const [text, value] of cases) it(`“${text}”`, () => expect(asked(text)).toEqual(value))
@@ -84,7 +92,7 @@ describe('how much a day asks of a receipt', () => {
     expect(counted?.each?.kilograms).toBeCloseTo(1.81437, 4)
   })
   it('a width in a word is as one in figures; an inch is 2.54 cm', () => {
-    for (const text of ['2 ten-inch pies', 'two 10-inch pies', '2 pies, 10 inches across']) {
+    for (const text of ['2 ten-inch pies', 'two 10-inch pies', '2 10″ pies', '2 pies, 10 inches across']) {
       const read = readAsked(text, 40)
       const counted = read.ok && read.value.kind === 'count' ? read.value : null
       expect(counted, text).toMatchObject({count: 2, of: 'pies'})
@@ -99,6 +107,9 @@ describe('how much a day asks of a receipt', () => {
       ['8 to 10 loaves', '“8 to 10 loaves” is a range'],
       ['6 lb rolls', '“6 lb rolls” may be a weight or a number'],
       ['6 inch pies', '“6 inch pies” says a size and no number'],
+      // Eighteen of something, and not eighteen times the receipt.
+      ['1½ dozen', '“1½ dozen” does not say of what'],
+      ['fill the floor in 3 tins', '“fill the floor in 3 tins” is to fill the floor, and says in how many vessels', 4],
       ['over 12 loaves', '“over 12 loaves” is not an amount'],
     ]
     for (const [text, reason, word] of faults) {

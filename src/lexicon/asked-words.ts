@@ -25,6 +25,7 @@ export const askedWords: readonly AskedWord[] = [
   row('number', '9/2', 'viereinhalb, vierundeinhalb', '9/2'),
   row('number', '2', 'a pair of, pair of, a brace of', '2'),
   row('number', '12', 'dutzend, ein dutzend', '12'),
+  row('number', '13', "baker's dozen, baker’s dozen, a baker's dozen, a baker’s dozen, long dozen, a long dozen", '13'),
   row('number', '6', 'ein halbes dutzend, halbes dutzend', '6'),
   // “A few pies” say no number, and a German “ein paar” are not two.
   row('no number', 'few', 'a few, few, some, several, ein paar, einige, etliche'),
@@ -41,7 +42,12 @@ export const askedWords: readonly AskedWord[] = [
     'receipt, receipts, recipe, recipes, batch, batches, quantity, rezept, rezepte, ansatz, ansatze, menge',
   ),
   // So many times the receipt, without a number.
-  row('so often', '1', 'once, einmal', '1'),
+  row(
+    'so often',
+    '1',
+    'once, whole, full, as written, as it stands, receipt, recipe, einmal, ganz, ganze, ganzes, wie geschrieben, wie im rezept, rezept',
+    '1',
+  ),
   row('so often', '2', 'twice, double, as much again, zweimal, doppelt, doppelte, das doppelte', '2'),
   row('so often', '3', 'thrice, treble, triple, dreimal, dreifach, dreifache, das dreifache', '3'),
   row('so often', '4', 'quadruple, viermal, vierfach, vierfache, das vierfache', '4'),
@@ -51,6 +57,32 @@ export const askedWords: readonly AskedWord[] = [
   row('mixture', 'mixture', 'dough, batter, paste, mixture, teig, masse, ruhrteig, brotteig, bread dough'),
   // Before or behind what each of several weighs or measures.
   row('each', 'each', 'each, apiece, of, at, à, a, zu, je, weighing, across, wide, in diameter'),
+  // Units of what each weighs or measures, and of a weight in all.
+  row(
+    'mass',
+    'mass',
+    'kg, kgs, kilo, kilos, kilogram, kilograms, kilogramme, kilogrammes, g, gram, grams, gramme, grammes, gramm, lb, lbs, pound, pounds, oz, ounce, ounces, pfund, pfd',
+  ),
+  row('length', 'length', 'in, inch, inches, cm, mm, m, ft, foot, feet, zoll'),
+  // Measures in which a receipt's items come, and no amount of what is baked: cups, plates and jars are vessels as well, and counted.
+  row('measure', 'measure', 'gallon, quart, pint, gill, peck, bushel, litre, liter, decilitre, millilitre, stone'),
+  // In one; what a vessel is cut into is never a vessel itself.
+  row('vessel', 'vessel', 'tin, pan, tray, sheet, vessel, dish, plate, crock, pot, jar, basin, mould, mold'),
+  row('cut', 'cut', 'piece, slice, square, finger, wedge'),
+  // Small vessels that stand in another, each with one of what the receipt is called.
+  row('small vessel', 'small vessel', 'cup, teacup, custard cup, ramekin, dariole, glass, tumbler, pot, mould, mold, tin, pan'),
+  // What is counted, beyond what receipts make and the names of vessels and kinds.
+  row(
+    'counted',
+    'counted',
+    'batch, ball, bap, bar, baguette, bagel, batard, bloomer, boule, braid, bun, cob, drop, frame, half, layer, manchet, plait, portion, quarter, quartern, ring, row, stick, twist, wheel',
+  ),
+  // Before what is counted: how large each is to be, and no figure.
+  row(
+    'size',
+    'size',
+    'large, larger, small, smaller, big, bigger, little, tiny, huge, mini, great, gross, grosse, grosser, grosses, grossen, klein, kleine, kleiner, kleines, kleinen',
+  ),
 ]
 
 const of = (use: AskedWord['use']): readonly AskedWord[] => askedWords.filter((one) => one.use === use)
@@ -71,4 +103,12 @@ export const asked = {
   mixture: setOf('mixture'),
   each: setOf('each'),
   noNumber: setOf('no number'),
+  mass: setOf('mass'),
+  length: setOf('length'),
+  measure: setOf('measure'),
+  vessel: setOf('vessel'),
+  smallVessel: setOf('small vessel'),
+  cut: setOf('cut'),
+  counted: setOf('counted'),
+  size: setOf('size'),
 } as const

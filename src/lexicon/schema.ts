@@ -463,7 +463,27 @@ export type YieldWord = z.infer<typeof yieldWordSchema>
 /** A word of the amount that a day asks of a receipt: what it is there (`use`), and the number it stands for (`value`, a fraction) where it is one. */
 export const askedWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['number', 'for', 'persons', 'everyone', 'times', 'receipt', 'so often', 'floor', 'mixture', 'each', 'no number']),
+  use: z.enum([
+    'number',
+    'for',
+    'persons',
+    'everyone',
+    'times',
+    'receipt',
+    'so often',
+    'floor',
+    'mixture',
+    'each',
+    'no number',
+    'mass',
+    'length',
+    'measure',
+    'vessel',
+    'small vessel',
+    'cut',
+    'counted',
+    'size',
+  ]),
   words: z.array(z.string()).min(1),
   value: z
     .string()
@@ -498,7 +518,9 @@ export type DoughWeightWord = z.infer<typeof doughWeightWordSchema>
 /** Words by which a vessel's size is told: what they are in it is `use`. */
 export const vesselWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['unit', 'long unit', 'times', 'way', 'depth', 'small', 'noun', 'elsewhere', 'number of', 'thing']),
+  use: z.enum(['unit', 'long unit', 'times', 'way', 'depth', 'small', 'noun', 'elsewhere', 'number of', 'thing', 'shape']),
+  /** Of a `shape`: which. */
+  shape: z.enum(['round', 'square', 'oblong', 'loaf', 'pie plate', 'crock', 'free-standing', 'sheet']).optional(),
   words: z.array(z.string()).min(1),
   source: z.string(),
 })

@@ -2,6 +2,13 @@ import {words} from './row.js'
 import type {VesselWord} from './schema.js'
 
 const row = (use: VesselWord['use'], list: string): VesselWord => ({id: use, use, words: words(list), source: 'common-practice'})
+const shaped = (shape: NonNullable<VesselWord['shape']>, list: string): VesselWord => ({
+  id: `shape: ${shape}`,
+  use: 'shape',
+  shape,
+  words: words(list),
+  source: 'common-practice',
+})
 
 /** Words in which receipts and bake days give a vessel's size, folded. `src/receipt/vessel.ts` and `vessel-sizes.ts` read them. */
 export const vesselWords: readonly VesselWord[] = [
@@ -13,7 +20,7 @@ export const vesselWords: readonly VesselWord[] = [
   row('small', 'and, of, about, a, an, the, each, in, at, least, und, etwa'),
   row(
     'noun',
-    'tin, tins, pan, pans, dish, dishes, tray, trays, sheet, sheets, plate, plates, mould, moulds, mold, molds, skillet, skillets, hoop, hoops, ring, rings, casserole, casseroles, crock, crocks, springform, kastenform, backform, auflaufform, tarteform, gugelhupfform, blech, backblech',
+    'tin, tins, pan, pans, dish, dishes, tray, trays, sheet, sheets, plate, plates, mould, moulds, mold, molds, skillet, skillets, hoop, hoops, ring, rings, casserole, casseroles, crock, crocks, springform, springformen, kastenform, kastenformen, form, formen, backform, backformen, auflaufform, tarteform, gugelhupfform, blech, backblech',
   ),
   // "2-inch rounds on a baking sheet": what leads from a size to another thing.
   row(
@@ -30,4 +37,13 @@ export const vesselWords: readonly VesselWord[] = [
     'thing',
     'pie, pies, loaf, loaves, cake, cakes, pasty, pasties, tart, tarts, cob, cobs, pizza, pizzas, fladen, laib, laibe, brot, brote',
   ),
+  // The shapes' own names, which say more than a vessel's name ("square cake tin"): of several the first of these.
+  shaped('free-standing', 'free standing, freestanding, freigeschoben'),
+  shaped('pie plate', 'pie plate'),
+  shaped('square', 'square, quadratisch, quadratische, quadratischen, quadratischer'),
+  shaped('oblong', 'oblong, rectangular, rechteckig, rechteckige, rechteckigen, rechteckiger, eckig, eckige, eckigen, eckiger'),
+  shaped('round', 'round, rund, runde, runden, runder, rundes'),
+  shaped('crock', 'crock'),
+  shaped('sheet', 'sheet'),
+  shaped('loaf', 'loaf'),
 ]

@@ -106,7 +106,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'spring-form',
-    'springform, spring form, springform tin, springform pan, loose bottomed tin, loose bottom tin, springclip tin',
+    'springform, springformen, spring form, springform tin, springform pan, loose bottomed tin, loose bottom tin, springclip tin',
     'round',
     round(9, 2.5),
     'common-practice',

@@ -40,20 +40,6 @@ export type VesselResult =
   | {readonly ok: true; readonly value: VesselSize; readonly name: string; readonly unknown?: string; readonly depthFrom?: string}
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
-/** The shapes' own names; they say more than a vessel's name ("square cake tin"). */
-const shapeNames: ReadonlyArray<readonly [string, VesselShape]> = [
-  ['free standing', 'free-standing'],
-  ['freestanding', 'free-standing'],
-  ['pie plate', 'pie plate'],
-  ['square', 'square'],
-  ['oblong', 'oblong'],
-  ['rectangular', 'oblong'],
-  ['round', 'round'],
-  ['crock', 'crock'],
-  ['sheet', 'sheet'],
-  ['loaf', 'loaf'],
-]
-
 const spaced = (text: string): string => ` ${foldAll(text).join(' ')} `
 const spelled = vessels
   .flatMap((row) => row.spellings.map((spelling) => ({row, words: spaced(spelling)})))
@@ -64,9 +50,11 @@ const rowIn = (text: string): VesselRow | null => {
   const words = spaced(text)
   return spelled.find((one) => words.includes(one.words))?.row ?? null
 }
+/** The shapes' own names; they say more than a vessel's name ("square cake tin"). */
+const shapeNames = vesselWords.flatMap(({shape, words}) => (shape ? words.map((name) => ({shape, words: spaced(name)})) : []))
 const nameIn = (text: string): VesselShape | null => {
   const words = spaced(text)
-  return shapeNames.find(([name]) => words.includes(spaced(name)))?.[1] ?? null
+  return shapeNames.find((one) => words.includes(one.words))?.shape ?? null
 }
 /** A row's shape and its own sizes, in the order `sized` reads them. */
 const sizesOf = (row: VesselRow): number[] =>

@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js'
 import {asked as words} from '../lexicon/asked-words.js'
 import {bundles, cardinals} from '../lexicon/grammar-words.js'
-import {lookUpMeasure, measureOf} from '../lexicon/index.js'
+import {lookUpMeasure, measureOf, fold as singular} from '../lexicon/index.js'
+import {germanYields} from '../lexicon/yield-words.js'
 import {parseLength, parseMass} from '../measure/quantity.js'
 import {fold} from '../receipt/section.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
@@ -42,13 +43,6 @@ const vulgar: Readonly<Record<string, string>> = {'½': '1/2', '¼': '1/4', '¾'
 const example = 'write “12 loaves”, “for 40”, “2 times”, “3 kg” or “fill the floor”'
 
 const wordsOf = (text: string): number => text.split(/\s+/).filter((word) => word !== '').length
-const masses: ReadonlySet<string> = new Set(
-  'kg kgs kilo kilos kilogram kilograms kilogramme kilogrammes g gram grams gramme grammes gramm lb lbs pound pounds oz ounce ounces pfund pfd'.split(
-    ' ',
-  ),
-)
-const lengths: ReadonlySet<string> = new Set('in inch inches cm mm m ft foot feet zoll'.split(' '))
-
 /** "four-pound", "ten-inch" */
 const hyphened = /(?<=^| )([a-z]+)-(inch|inches|lbs?|pounds?|kilos?|ounces?|oz|kg|g|cm)(?![a-z])/g
 
@@ -62,19 +56,7 @@ function halved(plain: string): number | null {
   return at < 0 ? null : at
 }
 
-/** Measures in which a receipt's items come, and no amount of what is baked: cups, plates and jars are vessels as well, and counted. */
-const ofItems: ReadonlySet<string> = new Set([
-  'gallon',
-  'quart',
-  'pint',
-  'gill',
-  'peck',
-  'bushel',
-  'litre',
-  'decilitre',
-  'millilitre',
-  'stone',
-])
+const articles = /^(?:an?|the|einer?|einem|der|dem|den) /
 
 /** "24 half-pint cups", "2 half-sheet trays": a share of a unit or of a vessel, and no half of the number before it. */
 const partOfUnit = /^(?:half|quarter)-(?!dozen|score|hundred|a-)[a-z]/
@@ -97,7 +79,7 @@ function vesselCount(text: string): {readonly many: number; readonly rest: strin
     return {many: Number(word), rest: text.slice(lead[0].length)}
   const number = isNumberWord(word) || /^\d/.test(word) ? numberAt(text) : null
   if (number === null || number.value.d !== 1n || !number.high.equals(number.value)) return null
-  return lengths.has(/^\p{L}*/u.exec(number.rest)![0]) ? null : {many: number.value.valueOf(), rest: number.rest}
+  return words.length.has(/^\p{L}*/u.exec(number.rest)![0]) ? null : {many: number.value.valueOf(), rest: number.rest}
 }
 
 /**
@@ -105,7 +87,7 @@ function vesselCount(text: string): {readonly many: number; readonly rest: strin
  * text names none or says no size.
  */
 function vesselsIn(plain: string): {count: number | null; size: VesselSize; name: string} | null {
-  const text = plain.replace(/^(?:a|an|the|one) /, '')
+  const text = plain.replace(/^one /, '').replace(articles, '')
   const counted = vesselCount(text)
   const many = counted?.many ?? null
   const rest = (counted?.rest ?? text).replace(/^of /, '')
@@ -113,6 +95,14 @@ function vesselsIn(plain: string): {count: number | null; size: VesselSize; name
   const read = readVessel(rest)
   if (!read.ok || read.unknown !== undefined) return null
   return {count: many ?? (text === plain ? null : 1), size: read.value, name: nameOf(rest, read.value)}
+}
+
+/** How many of the receipt's own vessels a text counts, "2 sheets"; null where it counts none. */
+function bareVessels(plain: string): number | null {
+  const counted = vesselCount(plain)
+  return counted !== null && counted.many > 0 && words.vessel.has(singular(germanYields.get(fold(counted.rest)) ?? counted.rest))
+    ? counted.many
+    : null
 }
 
 /** What one such vessel is called: its shape and its sizes, as front matter writes them. */
@@ -129,7 +119,7 @@ function nameOf(text: string, {shape}: VesselSize): string {
 /**
  * Read what follows a link of a day: "12 loaves", "3 crocks", "half a dozen pies", "for 40", "2 times", "double", "3 kg", "fill the
  * floor"; null means for the day's people. Each may name another vessel with its size: "for 40 in round 10 in x 2 in", "in 2 round tins
- * 26 cm x 7 cm", "3 square 8 in tins".
+ * 26 cm x 7 cm", "3 square 8 in tins"; or in how many of its own: "24 rolls on 2 sheets".
  *
  * @param text as written, or null
  * @param people how many the day expects
@@ -140,6 +130,8 @@ export function readAsked(text: string | null, people: number): AskedResult {
   const plain = text
     .toLowerCase()
     .replace(/[½¼¾⅓⅔]/g, (c) => ` ${vulgar[c]}`)
+    // "2 10″ cakes"
+    .replace(/(\d) ?["”″]/g, '$1-inch')
     .replace(/\s+/g, ' ')
     .trim()
     .replace(/(?<![.,;])[.,;]+$/, '')
@@ -166,7 +158,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
     }
   if (phraseLength(all, (phrase) => words.noNumber.has(phrase)) > 0)
     return {ok: false, reason: `“${text}” is no number`, suggest: example}
-  const split = all.findIndex((word, i) => (word === 'in' || word === 'on') && !ofSize.has(all[i + 1] ?? 'x'))
+  const split = all.findIndex((word, i) => (word === 'in' || word === 'on' || word === 'auf') && !ofSize.has(all[i + 1] ?? 'x'))
   const other = split < 0 ? null : vesselsIn(all.slice(split + 1).join(' '))
   if (other !== null) {
     const {count, size, name} = other
@@ -179,14 +171,19 @@ export function readAsked(text: string | null, people: number): AskedResult {
     const amount = readAsked(before, people)
     if (!amount.ok) return amount
     // "For 40 in a round 26 cm tin" says in what, and not in how many.
-    if (count === null || ['a', 'an', 'the'].includes(all[split + 1]!)) return {ok: true, value: {...amount.value, vessel}}
+    if (count === null || articles.test(`${all[split + 1]!} `)) return {ok: true, value: {...amount.value, vessel}}
     // A vulgar fraction is a word more here than as written.
     const word = all.length === wordsOf(text) ? split + 1 : 0
-    if (amount.value.kind === 'floor') {
-      const reason = `“${text}” is to fill the floor, and says in how many vessels`
-      return {ok: false, reason, suggest: 'write “fill the floor in round 26 cm x 7 cm”, or how many', word}
-    }
+    if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
     return {ok: true, value: {...amount.value, vessel, among: {count, word}}}
+  }
+  const bare = split > 0 ? bareVessels(all.slice(split + 1).join(' ')) : null
+  if (bare !== null) {
+    const amount = readAsked(all.slice(0, split).join(' ').replace(/,$/, ''), people)
+    if (!amount.ok) return amount
+    const word = all.length === wordsOf(text) ? split + 1 : 0
+    if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
+    return {ok: true, value: {...amount.value, among: {count: bare, word}}}
   }
   const own = vesselsIn(plain)
   if (own !== null && own.count !== null && own.count > 0)
@@ -200,7 +197,8 @@ export function readAsked(text: string | null, people: number): AskedResult {
     return {ok: true, value: {kind: 'floor'}}
   }
   if (/^[-−]/.test(plain)) return {ok: false, reason: `an amount cannot be negative: “${text}”`, suggest: example}
-  const often = words.soOften.get(withoutReceipt(fold(plain).replace(/^(?:the|das|die|den) /, '')))
+  const said = fold(plain).replace(/^(?:the|das|die|den) /, '')
+  const often = words.soOften.get(said) ?? words.soOften.get(withoutReceipt(said))
   if (often !== undefined) return {ok: true, value: {kind: 'times', times: new Fraction(often)}}
   const behindFor = feeding(plain)
   if (behindFor !== null && words.everyone.has(fold(behindFor))) return {ok: true, value: {kind: 'people', people}}
@@ -209,7 +207,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
   const value = number.value.valueOf()
   const rest = number.rest.replace(/^(?:of|an?) (?=\p{L})/u, '')
   const unit = measureOf(rest.split(' '))?.row
-  if (unit && ofItems.has(unit.id) && behindFor === null)
+  if (unit && words.measure.has(unit.id) && behindFor === null)
     return {
       ok: false,
       reason: `“${text}” is a measure that no amount is read in`,
@@ -234,12 +232,19 @@ export function readAsked(text: string | null, people: number): AskedResult {
   if (words.times.has(withoutReceipt(folded)) || words.receipt.has(folded))
     return {ok: true, value: {kind: 'times', times: number.value}}
   if (rest === '') {
-    if (value < 1 || plain.includes('/')) return {ok: true, value: {kind: 'times', times: number.value}}
+    if (value < 1 || (plain.includes('/') && value % 1 !== 0)) return {ok: true, value: {kind: 'times', times: number.value}}
     const n = number.value.toFraction(true)
     return {ok: false, reason: `“${text}” does not say of what`, suggest: `write “${n} loaves”, “for ${n}” or “${n} times”`}
   }
   return massOf(text, number.value, rest) ?? countOf(text, number.value, rest)
 }
+
+const fillsNoNumber = (text: string, word: number): AskedResult => ({
+  ok: false,
+  reason: `“${text}” is to fill the floor, and says in how many vessels`,
+  suggest: 'write “fill the floor in round 26 cm x 7 cm”, or how many',
+  word,
+})
 
 /** "double the receipt", "2 times the batch": without what is made so often. */
 function withoutReceipt(phrase: string): string {
@@ -262,10 +267,10 @@ const unitIn = (word: string | undefined): string => fold(word ?? '').replace(/\
 /** An amount whose number a unit of weight follows; null where none does. */
 function massOf(text: string, number: Fraction, rest: string): AskedResult | null {
   const all = rest.split(' ')
-  if (!masses.has(unitIn(all[0]))) return null
+  if (!words.mass.has(unitIn(all[0]))) return null
   let end = 1
   // "2 lb 8 oz"
-  while (/^\d+(?:[.,/]\d+)?$/.test(all[end] ?? '') && masses.has(unitIn(all[end + 1]))) end += 2
+  while (/^\d+(?:[.,/]\d+)?$/.test(all[end] ?? '') && words.mass.has(unitIn(all[end + 1]))) end += 2
   if (/^\d+(?:oz|g|lb)$/.test(all[end] ?? '')) end++
   const mass = massIn(number, all.slice(0, end).join(' '))
   if (!mass.ok) return mass
@@ -300,7 +305,7 @@ function massIn(number: Fraction, unit: string): {ok: true; kilograms: number} |
 function countOf(text: string, number: Fraction, rest: string): AskedResult {
   const value = number.valueOf()
   const all = rest.replace(/^[x×] /, '').split(' ')
-  if (lengths.has(fold(all[0]!.split('-')[0]!)))
+  if (words.length.has(fold(all[0]!.split('-')[0]!)))
     return {
       ok: false,
       reason: `“${text}” says a size and no number`,
@@ -337,8 +342,8 @@ function sizeOfEach(
   if (inner === null || !inner.high.equals(inner.value)) return null
   const [unit = '', ...behind] = inner.rest.split(' ')
   const plain = unitIn(unit)
-  const weighs = masses.has(plain)
-  if (!weighs && !lengths.has(plain)) return null
+  const weighs = words.mass.has(plain)
+  if (!weighs && !words.length.has(plain)) return null
   const before = all.slice(0, first)
   while (before.length > 0 && words.each.has(fold(before.at(-1)!.replace(/,$/, '')))) before.pop()
   const left = [...behind]
@@ -372,7 +377,7 @@ function oddIn(text: string, noun: string): AskedResult | null {
     const after = /[,;:]$/.test(all[odd]!) ? 1 : 0
     return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: Math.max(0, from + odd + after)}
   }
-  const number = all.findIndex((word) => word.split('-').some((part) => isNumberWord(part) || masses.has(fold(part))))
+  const number = all.findIndex((word) => word.split('-').some((part) => isNumberWord(part) || words.mass.has(fold(part))))
   if (number < 0) return null
   return {
     ok: false,

@@ -1,4 +1,5 @@
 import Fraction from 'fraction.js'
+import {asked as words} from '../lexicon/asked-words.js'
 import {fold, foldAll, kinds, lookUpItem, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
 import type {DishKind, Item, Range} from '../lexicon/schema.js'
 import {mixedIn} from '../lexicon/stage-heads.js'
@@ -450,26 +451,6 @@ const notFloury = (kind: KindFigures): boolean =>
   notMixed.has(kind.id) || kind.safe !== undefined || kind.id.includes('pudding') || kind.id.includes('custard')
 
 const isSheet = (shape: Shape): boolean => shape.size.shape === 'sheet'
-const liquidMeasures = new Set(['gallon', 'quart', 'pint', 'gill', 'peck', 'bushel', 'litre', 'liter'])
-const vesselNouns = new Set([
-  'tin',
-  'pan',
-  'tray',
-  'sheet',
-  'vessel',
-  'dish',
-  'plate',
-  'crock',
-  'pot',
-  'jar',
-  'basin',
-  'mould',
-  'mold',
-])
-
-/** What a vessel is cut into: never a vessel itself. */
-const cutInto = new Set(['piece', 'slice', 'square', 'finger', 'wedge'])
-
 /** How many vessels, or pieces, the receipt makes once. */
 interface Makes {
   readonly vessels: number
@@ -493,7 +474,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   const noun = serves === null ? '' : (serves.of.toLowerCase().split(/\s+/).pop() ?? '')
   const persons = /^(?:person|people|serving|portion|guest|helping)s?$/.test(noun)
   // "Enough for a quart" counts no vessels.
-  const measured = liquidMeasures.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
+  const measured = words.measure.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
   const yields = serves === null || persons || measured ? null : (serves.low + serves.high) / 2
   const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
   if (yields !== null && yields > 0) {
@@ -502,13 +483,13 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
     if (
       !isSheet(shape) &&
       // Of what stands in no tin nothing is cut: its pieces are loaves.
-      (!cutInto.has(fold(noun)) || shape.size.shape === 'free-standing') &&
+      (!words.cut.has(fold(noun)) || shape.size.shape === 'free-standing') &&
       each < usualEach * 3 &&
-      (each > usualEach / 4 || vesselNouns.has(fold(noun)))
+      (each > usualEach / 4 || words.vessel.has(fold(noun)))
     )
       return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, usual: usualEach, inferred}
     // "One tray": that is what it is made for, whatever it weighs. "Six tartlet tins" stand on a sheet.
-    if (isSheet(shape) && vesselNouns.has(fold(noun)) && (yields <= 1 || each > usualEach / 4)) {
+    if (isSheet(shape) && words.vessel.has(fold(noun)) && (yields <= 1 || each > usualEach / 4)) {
       const trays = Math.max(1, Math.round(yields))
       return {vessels: trays, pieces: null, each: mass === null ? usualEach : mass.likely / trays, usual: usualEach, inferred}
     }
@@ -566,8 +547,8 @@ function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pie
   const [head = ''] = of.split(' of ')
   const said = head.split(' ').pop() ?? ''
   const noun = fold(germanYields.get(plainFold(said)) ?? said)
-  if (vesselNouns.has(noun)) return 'vessels'
-  if (cutInto.has(noun)) return 'cut'
+  if (words.vessel.has(noun)) return 'vessels'
+  if (words.cut.has(noun)) return 'cut'
   if (isSheet(shape)) return 'pieces'
   const {serves} = receipt
   // “48 brownies” of “Brownies”, “Yield: 16 squares”: what the tin is cut into goes by the title's name.
@@ -577,6 +558,9 @@ function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pie
       .filter((word) => word !== '')
       .pop() ?? ''
   if (receipt.kind === 'tray cakes' && noun === fold(title) && title.endsWith('s')) return 'cut'
+  // “24 custards” of “Custards”, of which “ten cups” stand in a pan.
+  const small = serves !== null && words.smallVessel.has(fold(serves.of))
+  if (small && receipt.title.split(/[^\p{L}]+/u).some((word) => word.endsWith('s') && fold(word) === noun)) return 'pieces'
   // “Makes 20” counts what the receipt is called, whatever the day calls it.
   const unnamed = serves !== null && serves.of === 'pieces' && !/piece/i.test(serves.text)
   return unnamed || noun === fold(serves?.of.split(' ').pop() ?? '') ? 'pieces' : 'vessels'
@@ -812,6 +796,7 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       item.amountAt?.[from + odd.place],
     )
   }
+  if (asked.value.kind === 'count' && asked.value.each === undefined) saySize(asked.value.of, receipt, item, say)
   const kind = kindOf(receipt, say)
   if (kind.vessel === 'none' && receipt.facts.vessel === undefined) {
     say(
@@ -1056,14 +1041,11 @@ const unknownVessel = (shape: Shape, unknown: string, kind: KindFigures): Inferr
   value: shape.name,
   why: `“${unknown}” is no vessel known here; usual for ${kind.title.toLowerCase()}`,
 })
-/** What is counted, beyond what receipts make and the names of vessels and kinds. Words of the trade, common practice, no source. */
-const alsoCounted =
-  'batch ball bap bar baguette bagel batard bloomer boule braid bun cob drop frame half layer manchet plait portion quarter quartern ring row stick twist wheel'
 let counted: ReadonlySet<string> | null = null
 const countedNouns = (): ReadonlySet<string> => {
   counted ??= new Set([
-    ...alsoCounted.split(' '),
-    ...vesselNouns,
+    ...words.counted,
+    ...words.vessel,
     ...[...THINGS].map(fold),
     // What is counted comes last: “banana bread” makes bread a noun that may be asked for, and no banana.
     ...kinds.flatMap((row) => [row.title, ...row.words, ...(row.titles ?? [])]).flatMap((words) => foldAll(words).slice(-1)),
@@ -1083,6 +1065,20 @@ function comesOut(noun: string, receipt: Receipt, item: DayAmount): boolean {
     THINGS.has(last) ||
     germanYields.has(plainFold(last)) ||
     [...own.flatMap((text) => foldAll(text)), ...named].includes(fold(last))
+  )
+}
+
+/** “12 large rolls” says no figure: they are made as large as the receipt's, where it does not say so itself. */
+function saySize(of: string, receipt: Receipt, item: DayAmount, say: Say): void {
+  const all = of.split(' ')
+  const place = all.findIndex((word) => words.size.has(plainFold(word)))
+  if (place < 0 || place === all.length - 1 || foldAll(receipt.title).includes(fold(all[place]!))) return
+  say(
+    'warning',
+    'scale-size',
+    `“${all[place]}” says no size: made as large as the receipt has them`,
+    'write what each weighs behind it, as in “6 loaves of 2 lb” or “12 rolls of 80 g”',
+    item.amountAt?.[item.amountAt.length - all.length + place],
   )
 }
 

@@ -827,6 +827,14 @@ export const deMessages: Book['sentences'] = [
     '„{words}“ ist nichts, was hier gezählt wird; genommen: {n} von dem, was das Rezept gibt',
   ],
   [
+    '“{words}” says no size: made as large as the receipt has them',
+    '„{words}“ sagt keine Größe: so groß gemacht, wie das Rezept sie hat',
+  ],
+  [
+    'write what each weighs behind it, as in “6 loaves of 2 lb” or “12 rolls of 80 g”',
+    'dahinter schreiben, was jedes wiegt, wie „6 Laibe zu 1 kg“ oder „12 Brötchen zu 80 g“',
+  ],
+  [
     'write the vessel or the piece, such as “8 loaves” or “2 crocks”, and “wanted by” before a time',
     'das Gefäß oder das Stück schreiben, etwa „8 loaves“ oder „2 crocks“, und vor eine Zeit „wanted by“',
   ],
