@@ -1,5 +1,5 @@
 import {eventsOf} from './events.js'
-import {latest} from './mend.js'
+import {cheapest, latest} from './mend.js'
 import {choiceAt, modelOf, phaseOf, programOf} from './model.js'
 import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
@@ -30,20 +30,24 @@ export function improved(day: LoadedDay, from: Settled): Settled {
     for (let moved = onNext(day, best, way); moved; moved = onNext(day, best, way)) best = onOneFire(day, moved)
     if (best !== before) break
   }
-  return litLater(day, best)
+  return litBest(day, best)
 }
 
-/** The same day lit as late as costs nothing: bread is the fresher, and the night the longer. */
-function litLater(day: LoadedDay, settled: Settled): Settled {
+/**
+ * The same day lit when it costs least, the loads as long after it: a plan that was found on a longer fire and kept its hours is sooner on a
+ * shorter. And lit as late as costs nothing: bread is the fresher, and the night the longer.
+ */
+function litBest(day: LoadedDay, settled: Settled): Settled {
   const {problem, jobs, grid, light} = day
   const {option, index, took, lit: from} = startOf(settled)
   const limits = took.map((must) => (must ? {must, only: true} : {none: true}))
   const program = programOf(problem, index, jobs, grid, null, false, option, limits)
-  const lit = latest(from, light.last, (lit) => {
+  const priceAt = (lit: number): number => {
     const model = modelOf(problem, program, jobs, grid, lit)
     const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(model, u, t.s, t.e, t.w) : -1))
     return chosen.every((o, u) => o >= 0 || !took[u]) ? costOf(model, chosen) : Number.POSITIVE_INFINITY
-  })
+  }
+  const lit = latest(cheapest(from, light, priceAt), light.last, priceAt)
   if (lit === from) return settled
   const proof = proofOf(day, {index, lit, took}, {vessels: (u) => vesselsOf(jobs[u]!, settled.standing)})
   const seen = proof.see()

@@ -1,3 +1,4 @@
+import type {Light} from './laying-out.js'
 import {FIRM, HARD, type Layout} from './layout.js'
 import {rules} from './rules.js'
 
@@ -27,6 +28,23 @@ export function latest(from: number, last: number, priceAt: (lit: number) => num
   for (let lit = from + LATER; lit <= last; lit += LATER) if (priceAt(lit) <= price) found = lit
   const inHand = Math.max(from, found - LATER)
   return priceAt(inHand) > price ? found : inHand
+}
+
+/**
+ * The lighting of the whole day as it is laid out that costs least: of several that come to the same, the one nearest to where it is.
+ *
+ * @param from When it would be lit, and `first` and `last` when it may be, min after midnight.
+ * @param priceAt What the day costs lit then.
+ */
+export function cheapest(from: number, {first, last}: Light, priceAt: (lit: number) => number): number {
+  let [best, least] = [from, priceAt(from) - 0.5]
+  for (let by = rules.tick; from - by >= first || from + by <= last; by += rules.tick)
+    for (const lit of [from - by, from + by]) {
+      if (lit < first || lit > last) continue
+      const price = priceAt(lit)
+      if (price < least) [best, least] = [lit, price]
+    }
+  return best
 }
 
 /**
