@@ -155,11 +155,11 @@ describe('ways out of a late day', () => {
       expect(said.out).toMatch(/\nLate\n/)
       expect(said.out).toMatch(/! Loaf: wanted by 9:00 am, drawn 9:\d\d am/)
       expect(said.out.replace(/\s+/g, ' ')).toMatch(
-        /What would help the day: - Let the fire be lit at [\d:]+ am, .*? nothing comes late/,
+        /What would help the day: - Write “fire from: [\d:]+ am”, .*?: lit at [\d:]+ am, nothing comes late/,
       )
       const deutsch = (await run(['plan', folder, '--language', 'de'])).out.replace(/\s+/g, ' ')
       expect(deutsch).toMatch(/Zu spät -+ ! Loaf: gewünscht bis 09:00/)
-      expect(deutsch).toMatch(/Was dem Tag helfen würde: - Das Feuer um [\d:]+ anzünden lassen/)
+      expect(deutsch).toMatch(/Was dem Tag helfen würde: - „fire from: [\d:]+“ schreiben/)
     })
   }, 60_000)
 

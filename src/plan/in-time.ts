@@ -48,7 +48,8 @@ export function inTime(
     return on ? better(on, anew) : anew
   }
   let fuller = withoutTooLate(settled, without, options)
-  if (nothingHad(fuller)) fuller = oneByOne(fuller, jobs, without, options)
+  // A way out that is tried for a day may only come to more than it promised.
+  if (goWithout(fuller) > 0 && !options.bare) fuller = builtUp(fuller, jobs, without, options)
   // One that is left out alone is so already.
   const dishes = dishesOf(settled.unplaced)
   if (fuller === settled && dishes.length > 1) fuller = putBack(settled, dishes, without, options)
@@ -107,41 +108,46 @@ function putBack(from: Settled, dishes: readonly string[], without: Without, opt
   return best
 }
 
-/** True where a plan gives nobody anything in time. */
-function nothingHad(settled: Settled): boolean {
-  const late = new Set(tooLate(settled))
-  return settled.model.jobs.every((job, u) => settled.found.chosen[u]! < 0 || late.has(job))
-}
-
-/** Dishes of which one after another is tried where the whole of them gives nothing. */
-const ONE_BY_ONE = 6
+/** Batches of which a day is built up anew where not all can be had; with how many of them that is begun. */
+const BUILT_UP = 8
+const BEGUN_WITH = 3
 
 /**
- * A day of which nothing at all could be had in time: far too much stood in its own way. The dish that by itself feeds most, and then one more
- * at a time for as long as fewer go without.
+ * A day that cannot all be had, built up anew: far too much may stand in its own way, and a dish be set in by halves for the sake of another.
+ * Begun with each of those batches that by themselves feed most, then one more at a time for as long as fewer go without.
  */
-function oneByOne(from: Settled, jobs: readonly Job[], without: Without, options: PlanOptions): Settled {
+function builtUp(from: Settled, jobs: readonly Job[], without: Without, options: PlanOptions): Settled {
+  const batches = new Map(jobs.map(({dish}) => [dish.id, batchesOf(dish)]))
+  if (batches.size > BUILT_UP) return from
   const quick: PlanOptions = {...options, effort: 'quick'}
-  const names = [...new Set(jobs.map(({dish}) => batchesOf(dish)))].slice(0, ONE_BY_ONE)
-  const planOf = (some: readonly string[]): Settled =>
-    without(
-      jobs.flatMap((job) => (some.includes(batchesOf(job.dish)) ? [] : [{job, why: 'time' as const}])),
-      null,
-      quick,
-    )
-  const alone = names.map((name) => ({name, plan: planOf([name])}))
-  const first = alone.reduce((a, b) => (better(a.plan, b.plan) === a.plan ? a : b))
-  if (goWithout(first.plan) >= goWithout(from)) return from
-  let best = first.plan
-  const had = [first.name]
-  for (const {name} of alone.filter((one) => one !== first)) {
-    const more = planOf([...had, name])
-    if (goWithout(more) >= goWithout(best)) continue
-    best = more
-    had.push(name)
+  const plans = new Map<string, Settled>()
+  const planOf = (some: ReadonlySet<string>): Settled => {
+    const key = [...batches.keys()].filter((id) => some.has(id)).join(' ')
+    const known = plans.get(key)
+    if (known) return known
+    const out = jobs.flatMap((job) => (some.has(job.dish.id) ? [] : [{job, why: 'time' as const}]))
+    const plan = without(out, null, quick)
+    plans.set(key, plan)
+    return plan
   }
-  return better(best, without(best.unplaced, best, options))
+  // One batch of a dish is as another.
+  const firsts = [...batches].filter(([, of], i, all) => all.findIndex(([, other]) => other === of) === i).map(([id]) => id)
+  const ranked = firsts.sort((a, b) => compared(planOf(new Set([a])), planOf(new Set([b]))))
+  const all = ranked.flatMap((name) => [...batches].flatMap(([id, of]) => (of === batches.get(name) ? [id] : [])))
+  let best = planOf(new Set(ranked.slice(0, 1)))
+  for (const first of ranked.slice(0, BEGUN_WITH)) {
+    const had = new Set([first])
+    for (const next of all) {
+      if (had.has(next)) continue
+      if (goWithout(planOf(new Set([...had, next]))) < goWithout(planOf(had))) had.add(next)
+    }
+    best = better(best, planOf(had))
+  }
+  return better(from, better(best, without(best.unplaced, best, options)))
 }
+
+/** Below 0 where the first of two is the better. */
+const compared = (a: Settled, b: Settled): number => (better(a, b) === b ? 1 : better(b, a) === a ? -1 : 0)
 
 /** Dishes that are left out for a trial instead of what is. */
 const EXCHANGED = 3

@@ -192,7 +192,7 @@ export const phrases = {
   'remedy second fire': 'A second fire of {minutes} at {at}: {outcome}.',
   'remedy fire again':
     'Light the fire again at {at}, with nothing left in the oven, and rake it out at {raked}: {outcome}. To have the day planned with it, note “{note}”.',
-  'remedy earlier fire': 'Let the fire be lit at {at}, {minutes} earlier than the day allows: {outcome}.',
+  'remedy earlier fire': 'Write “fire from: {from}”, {minutes} earlier than the day allows: lit at {at}, {outcome}.',
   'remedy longer fire': 'Let the fire burn {minutes} longer, until {at}, and note the wood it takes: {outcome}.',
   'remedy shorter fire':
     'Rake the coals out {minutes} sooner, at {at}, and feed no more wood than has burned to coals by then: {outcome}.',

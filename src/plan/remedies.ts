@@ -38,6 +38,8 @@ const IN_THE_WAY = 2
 /** How many dishes may be left out for their heat and their places to be worth a trial, and trials of leaving out others for them. */
 const FEW = 2
 const EXCHANGES = 2
+/** Dishes up to which a way out is planned in earnest before it is offered. */
+const IN_EARNEST = 12
 /** Pairs of hands above which one more is no help that can be had, and share of them that an opening takes where one more may help. */
 const MOST_HANDS = 6
 const BUSY = 0.75
@@ -179,6 +181,20 @@ class Trials {
     )
   }
 
+  /**
+   * The day with something changed as it will be planned when it is changed so: a short trial of fires about as long as the plan's may promise
+   * more than that keeps, or less. Of a large day the trial has to do.
+   */
+  inEarnest(change: Partial<Pick<PlanProblem, 'day' | 'dishes'>>, tried: Trial): Trial {
+    const problem = {...this.#problem, ...change}
+    const {simulate, cancelled} = this.quick
+    if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return tried
+    // Second fires that were made for this plan are none of the day's.
+    const firings = problem.day.firings > 1 ? problem.firings : problem.firings.filter((f) => !f.further?.length)
+    const how: PlanOptions = {bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
+    return trialOf(problem, this.#replan({...problem, firings}, how), this.#late)
+  }
+
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
   outcome(
     {plan: tried, lack: {out: count, without, late, wanting}, problem, late: willDo}: Trial,
@@ -273,9 +289,11 @@ export function waysOf(
   const worst = late[0] ? late[0].drawn - late[0].wanted : 0
 
   if (plan.lit <= day.fireFrom + EARLIER.step) {
-    const earlier = (minutes: number) => ({
-      minutes,
-      ...trials.plan({firings: near, day: {...day, fireFrom: day.fireFrom - minutes}}, {sooner: minutes}),
+    const sooner = (minutes: number): Pick<PlanProblem, 'day'> => ({day: {...day, fireFrom: day.fireFrom - minutes}})
+    const shortly = (minutes: number) => ({minutes, ...trials.plan({firings: near, ...sooner(minutes)}, {sooner: minutes})})
+    const earnestly = (tried: Trial & {readonly minutes: number}) => ({
+      minutes: tried.minutes,
+      ...trials.inEarnest(sooner(tried.minutes), tried),
     })
     const step = (minutes: number): number =>
       Math.min(
@@ -283,14 +301,24 @@ export function waysOf(
         EARLIER.step * Math.floor(day.fireFrom / EARLIER.step),
         EARLIER.step * Math.ceil(minutes / EARLIER.step),
       )
+    const isWhole = ({lack}: Trial): boolean => lack.out === 0 && lack.late === 0
     const first = step(worst > 0 ? worst : 2 * EARLIER.step)
     if (first > 0) {
-      let best = earlier(first)
-      const good = best.lack.out === 0 && best.lack.late === 0
+      let best = shortly(first)
+      const good = isWhole(best)
       const next = step(good ? first / 2 : 2 * first)
       if (next !== first) {
-        const other = earlier(next)
+        const other = shortly(next)
         if (good ? !lessThan(best.lack, other.lack) : lessThan(other.lack, best.lack)) best = other
+      }
+      best = earnestly(best)
+      const further = step(2 * best.minutes)
+      if (!isWhole(best) && further !== best.minutes) {
+        const other = earnestly(shortly(further))
+        // Nobody rises sooner than need be.
+        const between = step((best.minutes + further) / 2)
+        const midway = isWhole(other) && between < further ? earnestly(shortly(between)) : null
+        if (lessThan(other.lack, best.lack)) best = midway && isWhole(midway) ? midway : other
       }
       if (helps(best.lack, trials.now) && best.plan.lit < day.fireFrom)
         ways.push(
@@ -298,7 +326,8 @@ export function waysOf(
             'earlier fire',
             best.plan,
             phrase('remedy earlier fire', {
-              minutes: {unit: 'minutes', value: day.fireFrom - best.plan.lit},
+              minutes: {unit: 'minutes', value: best.minutes},
+              from: {unit: 'clock', value: day.fireFrom - best.minutes},
               at: {unit: 'clock', value: best.plan.lit},
               outcome: trials.outcome(best, false),
             }),
@@ -307,7 +336,8 @@ export function waysOf(
     }
   }
   if (day.hands < MOST_HANDS && handsFull(problem, plan)) {
-    const tried = trials.plan({firings: near, day: {...day, hands: day.hands + 1}})
+    const more = {day: {...day, hands: day.hands + 1}}
+    const tried = trials.inEarnest(more, trials.plan({firings: near, ...more}))
     if (helps(tried.lack, trials.now))
       ways.push(
         trials.remedy(
@@ -329,7 +359,8 @@ export function waysOf(
   const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
   if (slow && whole && slow.count > 1 && !enough()) {
     const count = Math.ceil(slow.count / 2)
-    const tried = trials.plan({firings: near, dishes: problem.dishes.map((d) => (d === slow ? fewerOf(d, count) : d))})
+    const fewer = {dishes: problem.dishes.map((d) => (d === slow ? fewerOf(d, count) : d))}
+    const tried = trials.inEarnest(fewer, trials.plan({firings: near, ...fewer}))
     // Vessels not asked for again are as good as left out, so nothing else may be.
     if (spares(tried.lack, trials.now))
       ways.push(
@@ -347,7 +378,8 @@ export function waysOf(
   }
   for (const other of slow && whole ? inTheWay(problem, plan, slow.id).slice(0, IN_THE_WAY) : []) {
     if (enough()) break
-    const tried = trials.plan({firings: near, dishes: problem.dishes.filter((d) => d.id !== other)})
+    const fewer = {dishes: problem.dishes.filter((d) => d.id !== other)}
+    const tried = trials.inEarnest(fewer, trials.plan({firings: near, ...fewer}))
     if (!spares(tried.lack, trials.now)) continue
     ways.push(
       trials.remedy(

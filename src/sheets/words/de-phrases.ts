@@ -190,7 +190,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy second fire': 'Ein zweites Feuer von {minutes} um {at}: {outcome}.',
   'remedy fire again':
     'Um {at} noch einmal anzünden, wenn nichts mehr im Ofen ist, und um {raked} ausräumen: {outcome}. Damit der Tag so geplant wird, „{note}“ aufschreiben.',
-  'remedy earlier fire': 'Das Feuer um {at} anzünden lassen, {minutes} früher, als der Tag erlaubt: {outcome}.',
+  'remedy earlier fire': '„fire from: {from}“ schreiben, {minutes} früher, als der Tag erlaubt: um {at} angezündet; {outcome}.',
   'remedy longer fire': 'Das Feuer {minutes} länger brennen lassen, bis {at}, und das Holz dafür aufschreiben: {outcome}.',
   'remedy shorter fire':
     'Die Glut {minutes} früher ausräumen, um {at}, und nicht mehr Holz nachlegen, als bis dahin zu Glut wird: {outcome}.',
