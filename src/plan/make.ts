@@ -941,6 +941,6 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new O
 /** Hours of forecast a day needs: to next day's afternoon where something stays overnight, and as long as anything may take. */
 function hoursOf(day: Day, dishes: readonly Dish[]): number {
   const night = dishes.some((d) => d.need.overnight || (d.wantedBy ?? 0) >= 1440 || d.need.startHigh <= 125)
-  const last = Math.max(1440 + 14 * 60, ...dishes.map(({wantedBy}) => wantedBy ?? 0))
+  const last = Math.max(1440 + 14 * 60, day.serve, ...dishes.map(({wantedBy}) => wantedBy ?? 0))
   return night ? Math.ceil((last - day.fireFrom) / 60) : 22
 }
