@@ -8,7 +8,7 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import {slugOf} from '../scale/slug.js'
-import type {Dish} from '../scale/types.js'
+import type {Dish, HeatNeed} from '../scale/types.js'
 import {hoursLate} from './asked.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar, type ToldDoughs} from './dough.js'
@@ -128,7 +128,15 @@ const planning = (input: MakePlan, dishes: readonly Dish[], runs: OvenRuns): Pla
   ...input.options,
   simulate: simulator(input, runs),
   secondFires: (first) => twoFires(input, dishes, first.burn, hoursOf(input.day, dishes), runs),
+  heatStated: (file, celsius) => needsAt(input, file, celsius),
 })
+
+/** What the dishes of one receipt's file need, by their ids, with another heat, °C, in its front matter. */
+export function needsAt(input: MakePlan, file: string, celsius: number): Map<string, HeatNeed> {
+  const receipts = input.receipts.map((one) => (one.file === file ? {...one, facts: {...one.facts, oven: `${celsius} °C`}} : one))
+  const {dishes} = makeDishes({day: input.day, receipts, oven: input.oven})
+  return new Map(learnt(input, dishes).flatMap((dish) => (dish.file === file ? [[dish.id, dish.need]] : [])))
+}
 
 const learnt = (input: MakePlan, dishes: readonly Dish[]): Dish[] =>
   dishes.map((dish) => corrected(dish, input.corrections ?? []))
