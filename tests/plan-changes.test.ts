@@ -3,6 +3,7 @@ import {type FiringLog, readLog} from '../src/oven/log.js'
 import {readOven} from '../src/oven/read.js'
 import {readDay} from '../src/plan/day.js'
 import {type MadePlan, type MakePlan, makePlan, planAgain} from '../src/plan/make.js'
+import type {Plan} from '../src/plan/types.js'
 import {translate} from '../src/receipt/translate.js'
 import {changeWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
@@ -13,20 +14,22 @@ const {oven} = readOven(smallDay.get('oven.md')!, 'oven.md')
 const receipts = day.items.flatMap(({file}) => translate(smallDay.get(file)!, {file}).receipts)
 const input: MakePlan = {oven: oven!, day, receipts}
 
+const clock = (minutes: number): string => `${Math.floor(minutes / 60)}:${String(Math.round(minutes) % 60).padStart(2, '0')}`
+
+/** The log of a fire so much later and an oven so much hotter than a plan had it. */
+function logFor({lit, raked, ready, firing, forecast}: Plan, late: number, hotter: number): FiringLog {
+  const floor = forecast.floor.likely[Math.round((ready - lit) / forecast.step)]!
+  const text = `---\ndate: 2027-06-19\nlit: ${clock(lit + late)}\nraked: ${clock(raked + late)}\nwood: ${firing.wood.toFixed(1)} kg\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| ${clock(ready + late)} | floor | ${Math.round(floor + hotter)} °C | |\n`
+  return readLog(text, 'log.md').log!
+}
+
 describe('why a plan moved', {timeout: 60_000}, () => {
   let made: MadePlan
   beforeAll(() => {
     made = makePlan(input)
   }, 60_000)
 
-  const clock = (minutes: number): string => `${Math.floor(minutes / 60)}:${String(Math.round(minutes) % 60).padStart(2, '0')}`
-  /** The log of a fire so much later and an oven so much hotter than the plan had it. */
-  const logOf = (late: number, hotter: number): FiringLog => {
-    const {lit, raked, ready, forecast} = made.plan
-    const floor = forecast.floor.likely[Math.round((ready - lit) / forecast.step)]!
-    const text = `---\ndate: 2027-06-19\nlit: ${clock(lit + late)}\nraked: ${clock(raked + late)}\nwood: ${made.plan.firing.wood.toFixed(1)} kg\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n| ${clock(ready + late)} | floor | ${Math.round(floor + hotter)} °C | |\n`
-    return readLog(text, 'log.md').log!
-  }
+  const logOf = (late: number, hotter: number): FiringLog => logFor(made.plan, late, hotter)
   const whys = (late: number, hotter: number, language = 'en'): string[] => {
     const {plan, problem} = planAgain({...input, now: made.plan.ready + late}, made.problem, made.plan, logOf(late, hotter))
     const style = styleOf({language, clock: 24, degrees: 'C'})
@@ -100,5 +103,27 @@ describe('why a plan moved', {timeout: 60_000}, () => {
     ])
     // While it burns nobody can tell yet.
     expect(told({...log, wood: null, raked: null})).toEqual([])
+  })
+})
+
+describe('what comes with less than its heat', {timeout: 60_000}, () => {
+  it('is told once of parts of a dish that want alike, by the one that wants most', () => {
+    const asked = readDay(
+      smallDay
+        .get('day.md')!
+        .replace('4 loaves', '6 loaves')
+        .replace('cake.md)', 'cake.md) — 8 cakes')
+        .replace('hands: 1', 'hands: 2'),
+      'day.md',
+    ).day!
+    const big: MakePlan = {...input, day: asked}
+    const {plan, problem} = makePlan(big)
+    const {plan: again} = planAgain({...big, now: plan.ready}, problem, plan, logFor(plan, 0, -15))
+    const parts = again.loads.flatMap(({dishes}) => dishes.filter((d) => d.dish === 'loaf' && d.eased !== undefined))
+    expect(parts.length).toBeGreaterThan(1)
+    const percents = parts.map(({eased}) => Math.floor(100 * eased!.dose))
+    expect(new Set(percents).size).toBeGreaterThan(1)
+    const told = again.changes!.filter(({dish, words}) => dish === 'loaf' && words?.what.values['percent'] !== undefined)
+    expect(told.map(({words}) => words!.what.values['percent'])).toEqual([Math.min(...percents)])
   })
 })

@@ -170,6 +170,14 @@ describe('a baker reading the plan', () => {
     expect(actions[actions.length - 1]).toBe('draw')
   })
   it('finds a reason and a remedy for what cannot be baked', () => {
+    const {need} = dish('bread', 4)
+    /** The bread's receipt with another heat in its front matter: as far under and over it as it has now, for as long. */
+    const heatStated = (_: string, celsius: number) => {
+      const moved = celsius - need.startBest
+      const {startLow, startBest, startHigh, endLow, reference} = need
+      const to = {startLow: startLow + moved, startBest: startBest + moved, startHigh: startHigh + moved}
+      return new Map([['bread-1', {...need, ...to, endLow: endLow + moved, reference: reference + moved}]])
+    }
     const cold = problem([dish('bread', 4), dish('custard', 1)], {firings: [fallingOven(45, 170)]})
     const none = planDay(cold)
     expect(none.possible).toBe(false)
@@ -178,10 +186,14 @@ describe('a baker reading the plan', () => {
     expect(none.unplaced[0]!.reason).toMatch(/200 °C/)
     // Nothing would do in so cold an oven, and that it is left out need not be offered.
     expect(none.unplaced[0]!.tried).toEqual([])
-    const [out] = planDay(problem([dish('bread', 4), dish('custard', 1)], {firings: [fallingOven(45, 195)]})).unplaced
+    const [out] = planDay(problem([dish('bread', 4), dish('custard', 1)], {firings: [fallingOven(45, 195)]}), {
+      heatStated,
+    }).unplaced
     expect(out!.dish).toBe('bread-1')
     expect(out!.tried!.map((r) => [r.kind, r.works])).toEqual([['wider heat', true]])
-    expect(out!.remedies[0]).toMatch(/^Take .* at 1[789]\d °C .* instead: everything fits\.$/)
+    expect(out!.remedies[0]).toMatch(
+      /^Take Bread at 1[789][05] °C .* instead \(write “oven: 1[789][05] °C” in the front matter of receipts\/bread\.md\): everything fits\.$/,
+    )
   })
   it('finds a vessel too wide for the mouth named', () => {
     const none = planDay(problem([dish('biscuits', 1)], {mouth: {width: 0.2, height: 0.28}}))

@@ -11,6 +11,7 @@ import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {settleBest} from '../src/plan/settle.js'
 import {tookIn} from '../src/plan/settled.js'
+import type {Plan} from '../src/plan/types.js'
 import {drawnAwake} from '../src/plan/waking.js'
 import {translate} from '../src/receipt/translate.js'
 import {smallDay} from './page-day.js'
@@ -71,6 +72,46 @@ describe('what is left in overnight', {timeout: 120_000}, () => {
     const early = drawn(390)
     expect(early).toBeLessThan(late)
     expect(early).toBeGreaterThan(1440 + rules.nightTo)
+  })
+
+  /** Beans that take all night, asked for a meal. */
+  const beansFor = (fireFrom: number, serve: number) => {
+    const beans = dish('beans', 2)
+    const all = {...beans.need, endLow: 40, done: 70, minutes: {low: 720, likely: 780, high: 840}}
+    return problem([{...beans, need: all}], {day: day({fireFrom, serve})})
+  }
+  const drawnIn = ({loads}: Plan): number => loads.flatMap(({dishes}) => dishes.map(({draw}) => draw.likely))[0]!
+
+  it('is drawn for the meal of the next day, or by the waking hour where that is on the day itself, and the fire lit for it', () => {
+    const [eight, three, today] = [EIGHT, 1440 + 15 * 60, 21 * 60].map((serve) => {
+      const p = beansFor(20 * 60, serve)
+      const plan = planDay(p)
+      expect(check(p, plan)).toEqual([])
+      expect(plan.score.lateMinutes).toBe(0)
+      return plan
+    })
+    expect(drawnIn(eight!)).toBeLessThanOrEqual(EIGHT)
+    expect(drawnIn(three!)).toBeGreaterThan(EIGHT)
+    expect(drawnIn(three!)).toBeLessThanOrEqual(1440 + 15 * 60)
+    expect(three!.lit).toBeGreaterThan(eight!.lit + 60)
+    expect(drawnIn(today!)).toBeLessThanOrEqual(1440 + rules.waking)
+  })
+
+  it('is told to come late where the meal of the next day cannot wait for it, and the checker knows by how much', () => {
+    const SIX = 1440 + 6 * 60
+    const plan = planDay(beansFor(21 * 60 + 30, SIX))
+    const drawn = drawnIn(plan)
+    expect(drawn).toBeGreaterThan(SIX)
+    expect(plan.score.lateMinutes).toBe(drawn - SIX)
+    expect(plan.messages.map(({rule}) => rule)).toContain('late')
+    const scoresFor = (serve: number, said = plan) => check(beansFor(21 * 60 + 30, serve), said).map(({rule}) => rule)
+    expect(scoresFor(SIX)).toEqual([])
+    // The same plan, of which it is said that it is half an hour less late; and held against other meals.
+    const {score} = plan
+    expect(scoresFor(SIX, {...plan, score: {...score, lateMinutes: score.lateMinutes - 30}})).toContain('score')
+    expect(scoresFor(SIX + 60)).toContain('score')
+    expect(scoresFor(22 * 60)).toContain('score')
+    expect(scoresFor(1440 + 23 * 60)).toContain('score')
   })
 
   const text =

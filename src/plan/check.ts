@@ -198,9 +198,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           )
       if (!(entry.draw.low <= entry.draw.likely && entry.draw.likely <= entry.draw.high))
         bad('draw range', entry.dish, to, 0, `${name}: the draw time is outside its own range`)
-      const slack = dish.need.overnight || dish.need.startHigh <= rules.slackCelsius
-      const due = dish.wantedBy ?? (slack ? null : problem.day.serve)
-      if (due !== null) late += Math.max(0, to - due)
+      late += Math.max(0, to - latestDraw(dish, problem.day.serve))
       if (dish.wantedHot && dish.wantedBy !== null) early += Math.max(0, dish.wantedBy - rules.keepsHot - to)
       const places = (mine.get(entry.dish) ?? []).slice(skip, skip + entry.count)
       if (places.length !== entry.count)
@@ -520,6 +518,16 @@ function allDone(parts: readonly Judged[], until: number): boolean {
 }
 
 export type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
+
+/**
+ * The last minute after midnight at which a draw costs nothing: what was asked; else the meal, but for what stays in through the night, where
+ * the meal is on the day that it is set in, the waking hour of the next. The slack oven's dishes are in no hurry.
+ */
+function latestDraw({wantedBy, need}: Dish, serve: number): number {
+  if (wantedBy !== null) return wantedBy
+  if (need.startHigh <= rules.slackCelsius) return Number.POSITIVE_INFINITY
+  return need.overnight && serve < 24 * 60 ? 24 * 60 + rules.waking : serve
+}
 
 /** The dose of so many minutes by the receipt: at its heat, or, for falling heat, in the usual falling oven from that heat down. */
 function needed(dish: Dish, minutes: number): number {

@@ -8,7 +8,7 @@ import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../ove
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import {slugOf} from '../scale/slug.js'
-import type {Dish} from '../scale/types.js'
+import type {Dish, HeatNeed} from '../scale/types.js'
 import {hoursLate} from './asked.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
 import {doughsSoFar, type ToldDoughs} from './dough.js'
@@ -128,7 +128,15 @@ const planning = (input: MakePlan, dishes: readonly Dish[], runs: OvenRuns): Pla
   ...input.options,
   simulate: simulator(input, runs),
   secondFires: (first) => twoFires(input, dishes, first.burn, hoursOf(input.day, dishes), runs),
+  heatStated: (file, celsius) => needsAt(input, file, celsius),
 })
+
+/** What the dishes of one receipt's file need, by their ids, with another heat, °C, in its front matter. */
+export function needsAt(input: MakePlan, file: string, celsius: number): Map<string, HeatNeed> {
+  const receipts = input.receipts.map((one) => (one.file === file ? {...one, facts: {...one.facts, oven: `${celsius} °C`}} : one))
+  const {dishes} = makeDishes({day: input.day, receipts, oven: input.oven})
+  return new Map(learnt(input, dishes).flatMap((dish) => (dish.file === file ? [[dish.id, dish.need]] : [])))
+}
 
 const learnt = (input: MakePlan, dishes: readonly Dish[]): Dish[] =>
   dishes.map((dish) => corrected(dish, input.corrections ?? []))
@@ -695,9 +703,7 @@ function changesOf(
       if (u.words) put(u.dish, phrase('left out'), 0, u.words, u.reason)
       else out.push({dish: u.dish, what: 'left out', why: u.reason, minutes: 0})
     }
-  for (const load of after.loads)
-    for (const d of load.dishes)
-      if (d.eased) for (const what of wantingOf(d.eased, dishes.get(d.dish))) put(d.dish, what, 0, because)
+  for (const [dish, all] of wantingByDish(after.loads, dishes)) for (const what of all.values()) put(dish, what, 0, because)
   const was = partsByDish(before.loads)
   for (const load of after.loads)
     for (const d of load.dishes) {
@@ -718,12 +724,30 @@ function changesOf(
   return out
 }
 
-/** What a dish has less than it should, in words. */
-function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] {
-  const out: Phrase[] = []
+/** What each dish has less than it should, in words by their id: of parts that want alike the one that wants most. */
+function wantingByDish(loads: Plan['loads'], dishes: ReadonlyMap<string, Dish>): Map<string, Map<string, Phrase>> {
+  const out = new Map<string, Map<string, Phrase>>()
+  const worst = new Map<Phrase, number>()
+  for (const {dish, eased: less} of loads.flatMap((load) => load.dishes)) {
+    if (!less) continue
+    const mine = out.get(dish) ?? new Map<string, Phrase>()
+    out.set(dish, mine)
+    for (const [what, lacks] of wantingOf(less, dishes.get(dish))) {
+      const told = mine.get(what.id)
+      if (told && worst.get(told)! >= lacks) continue
+      mine.set(what.id, what)
+      worst.set(what, lacks)
+    }
+  }
+  return out
+}
+
+/** What a dish has less than it should, in words, and how much that is. */
+function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): [Phrase, number][] {
+  const out: [Phrase, number][] = []
   const difference = (value: number): PhraseValue => ({unit: 'difference', value})
-  if (start >= TOLD) out.push(phrase('eased start', {difference: difference(start)}))
-  if (end >= TOLD) out.push(phrase('eased end', {difference: difference(end)}))
+  if (start >= TOLD) out.push([phrase('eased start', {difference: difference(start)}), start])
+  if (end >= TOLD) out.push([phrase('eased end', {difference: difference(end)}), end])
   if (!dish || dose > 1 - rules.doseWanting) return out
   const share = (minutes: number | undefined): number =>
     doseNeeded(dish.need, minutes) / doseNeeded(dish.need) - 2 * rules.doseWanting
@@ -734,7 +758,7 @@ function wantingOf({start, end, dose}: Eased, dish: Dish | undefined): Phrase[] 
       : dose < share(shortest(dish.need))
         ? 'eased short'
         : 'eased dose'
-  return [...out, phrase(id, {percent})]
+  return [...out, [phrase(id, {percent}), 1 - dose]]
 }
 
 /** What will come out of the oven underdone is a warning, too: a plan in which every dish has a place is not yet a good one. */
@@ -948,6 +972,6 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new O
 /** Hours of forecast a day needs: to next day's afternoon where something stays overnight, and as long as anything may take. */
 function hoursOf(day: Day, dishes: readonly Dish[]): number {
   const night = dishes.some((d) => d.need.overnight || (d.wantedBy ?? 0) >= 1440 || d.need.startHigh <= 125)
-  const last = Math.max(1440 + 14 * 60, ...dishes.map(({wantedBy}) => wantedBy ?? 0))
+  const last = Math.max(1440 + 14 * 60, day.serve, ...dishes.map(({wantedBy}) => wantedBy ?? 0))
   return night ? Math.ceil((last - day.fireFrom) / 60) : 22
 }

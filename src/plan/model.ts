@@ -28,7 +28,7 @@ export interface Job {
   readonly handling: number
   /** Set in very hot to fall (1), a crust that waits half an hour for those (2), or neither (0). */
   readonly order: 0 | 1 | 2
-  /** Minutes after midnight; null where nobody waits for it. */
+  /** Minutes after midnight from which on a later draw costs; null where any hour will do. */
   readonly due: number | null
   /** Drawn before this, minutes after midnight, it is no longer hot when the day wants it so: −∞ where it does not. */
   readonly hotFrom: number
@@ -103,11 +103,26 @@ export function lineOf({items}: Day, {file, title, wantedBy}: Dish): {file: stri
   return {file: 'day.md', line: item?.line ?? 1, column: item?.column ?? 1}
 }
 
-/** When a dish is wanted, minutes after midnight: null for the kinds that the serving time does not bind. */
+/**
+ * When a dish is wanted, minutes after midnight: null for the kinds that the serving time does not bind. What stays in through the night is
+ * for no meal of the day that it is set in on, but for one of the next.
+ */
 export function dueOf(dish: Dish, serve: number): number | null {
   if (dish.wantedBy !== null) return dish.wantedBy
-  if (dish.need.overnight || dish.need.startHigh <= rules.slackCelsius) return null
+  if (dish.need.startHigh <= rules.slackCelsius || (dish.need.overnight && serve < NEXT_DAY)) return null
   return serve
+}
+
+/** The midnight after the bake day, minutes. */
+const NEXT_DAY = 1440
+
+/**
+ * From when on a later draw costs, minutes after midnight: from when it is wanted; and of what stays in through the night, where nobody said
+ * when, from the hour at which it is drawn next morning (`rules.waking`). Null where it may be drawn at any hour.
+ */
+export function drawnBy(dish: Dish, serve: number): number | null {
+  const {by, unsaid} = meantFor(dish, serve)
+  return unsaid ? NEXT_DAY + rules.waking : by
 }
 
 /** When a dish is meant to be ready: by when it is wanted, else for the meal where it is none of the slack oven's; `unsaid` where nobody said. */
@@ -194,9 +209,10 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
     let first = 1
     const most = mostOnFloor(grid, dish.vessel)
     const each = grid.area / most
-    const due = dueOf(dish, problem.day.serve)
+    const wanted = dueOf(dish, problem.day.serve)
+    const due = drawnBy(dish, problem.day.serve)
     const hotFrom = hotFromOf(dish)
-    const bears = due === null || problem.done ? Number.POSITIVE_INFINITY : bearable(problem, dish, due)
+    const bears = wanted === null || problem.done ? Number.POSITIVE_INFINITY : bearable(problem, dish, wanted)
     const before = followed(problem, dish.id)
     already.forEach((past, i) => {
       const base = first

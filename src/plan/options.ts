@@ -1,5 +1,5 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
-import type {Dish} from '../scale/types.js'
+import type {Dish, HeatNeed} from '../scale/types.js'
 import type {Settled} from './settled.js'
 import type {FiringOption} from './types.js'
 
@@ -23,6 +23,8 @@ export interface PlanOptions {
   readonly spare?: readonly Dish[]
   /** Firings of two fires, the first being this one: for a day that one fire cannot do, or as a remedy. */
   readonly secondFires?: (first: FiringOption['firing']) => readonly FiringOption[]
+  /** What each dish of a receipt's file needs, by its id, where the front matter of that states the oven's heat, °C; absent where there are no receipts. */
+  readonly heatStated?: (file: string, celsius: number) => ReadonlyMap<string, HeatNeed>
   /** Share of the work done, 0 … 1. */
   readonly progress?: (share: number) => void
   /** Asked now and then; true stops the work and throws `PlanCancelled`. */

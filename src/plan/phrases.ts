@@ -198,7 +198,7 @@ export const phrases = {
     'Rake the coals out {minutes} sooner, at {at}, and feed no more wood than has burned to coals by then: {outcome}.',
   'remedy more hands': 'With {hands} pairs of hands: {outcome}.',
   'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
-  'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
+  'remedy state heat': 'Take {dishes} at {celsius} instead (write “{line}” in the front matter of {file}): {outcome}.',
   'remedy before night': 'Set {dishes} in before the night, at {at}, with the oven at {celsius}: {outcome}.',
   'remedy door open':
     'Leave the door open for {minutes} from {at}, so that the oven has fallen before the night, and note that: {outcome}.',

@@ -10,7 +10,7 @@ import {handlingOf} from './hands.js'
 import type {Hindrance, Nightly} from './hindered.js'
 import {bearable, dueOf, feedsOf, type Job} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
-import {english, phrase, speak} from './phrases.js'
+import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import type {Settled} from './settled.js'
 import type {FiringOption, Phrase, PhraseValue, Plan, PlanProblem, Remedy} from './types.js'
@@ -694,6 +694,7 @@ export function remediesOf(
   const add = (dish: string, remedy: Remedy): void => void out.set(dish, [...(out.get(dish) ?? []), remedy])
   const gives = (lack: Lack): boolean => lack.without < trials.now.without && helps(lack, trials.now)
   const near = problem.done ? problem.firings : firesNear(problem, plan)
+  const stated = new Set<string>()
   let exchanges = 0
   for (const {job, count} of missing) {
     const {dish} = job
@@ -723,38 +724,8 @@ export function remediesOf(
     // What is known to be in its way says what may help.
     const rule = hindered.get(dish.id)?.rule
     if (missing.length <= FEW && rule !== 'hands' && rule !== 'dough') {
-      // Ten or twenty degrees either way, as a cook would take it.
-      for (const step of [12, 25]) {
-        const wider: Dish = {
-          ...dish,
-          need: {
-            ...dish.need,
-            startLow: dish.need.startLow - step,
-            startHigh: dish.need.startHigh + (mayTakeFire(dish.cautions) ? 0 : step),
-            endLow: dish.need.endLow - step,
-          },
-        }
-        const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? wider : d))})
-        const {startLow, startHigh} = dish.need
-        const outside = tried.plan.loads
-          .flatMap(({at, dishes}) => dishes.map((d) => ({at, dish: d.dish, celsius: d.celsiusIn.likely})))
-          .find((d) => d.dish === dish.id && (d.celsius < startLow || d.celsius > startHigh))
-        if (outside === undefined || !gives(tried.lack)) continue
-        add(
-          dish.id,
-          trials.remedy(
-            'wider heat',
-            tried.plan,
-            phrase(night === undefined || outside.at > night.from ? 'remedy wider heat' : 'remedy before night', {
-              dishes: who,
-              celsius: {unit: 'celsius', value: outside.celsius},
-              at: {unit: 'clock', value: outside.at},
-              outcome: trials.outcome(tried, false),
-            }),
-          ),
-        )
-        break
-      }
+      const way = otherHeat(problem, dish, trials, options, night, gives, stated)
+      if (way) add(dish.id, way)
     }
     if (missing.length <= FEW && (rule === undefined || rule === 'room')) {
       // What stands in front of what is drawn first need only be out of the way for as long as that takes.
@@ -802,3 +773,71 @@ export function remediesOf(
   }
   return out
 }
+
+/** Degrees beyond a dish's limits to either side at which it is tried: as a cook would take it. Common practice, no source. */
+const BEYOND = [12, 25] as const
+/** Degrees to which a receipt states its heat. */
+const STATED = 5
+
+/**
+ * A dish had at another heat than its receipt's: set in before the night in the hotter oven; or with that heat in the front matter of its
+ * receipt, which is of all its batches, and of whatever else is in the file. What comes of that is tried as it would be read.
+ *
+ * @param stated Files whose heat has been tried so already; what is found of this dish's is added.
+ */
+function otherHeat(
+  problem: PlanProblem,
+  dish: Dish,
+  trials: Trials,
+  {heatStated}: PlanOptions,
+  night: Pick<Nightly, 'from'> | undefined,
+  gives: (lack: Lack) => boolean,
+  stated: Set<string>,
+): Remedy | null {
+  const canState = heatStated !== undefined && !stated.has(dish.file)
+  if (night === undefined && !canState) return null
+  const {startLow, startHigh} = dish.need
+  const asked = problem.dishes.filter(({file}) => file === dish.file)
+  for (const step of BEYOND) {
+    const wider = (d: Dish): Dish => ({
+      ...d,
+      need: {
+        ...d.need,
+        startLow: d.need.startLow - step,
+        startHigh: d.need.startHigh + (mayTakeFire(d.cautions) ? 0 : step),
+        endLow: d.need.endLow - step,
+      },
+    })
+    const tried = trials.plan({dishes: problem.dishes.map((d) => (d.id === dish.id ? wider(d) : d))})
+    const outside = tried.plan.loads
+      .flatMap(({at, dishes}) => dishes.map((d) => ({at, dish: d.dish, celsius: d.celsiusIn.likely})))
+      .find((d) => d.dish === dish.id && (d.celsius < startLow || d.celsius > startHigh))
+    if (outside === undefined || !gives(tried.lack)) continue
+    const own = (id: PhraseId, {plan, ...rest}: Trial, values: Record<string, PhraseValue>): Remedy =>
+      trials.remedy('wider heat', plan, phrase(id, {...values, outcome: trials.outcome({plan, ...rest}, false)}))
+    if (night !== undefined && outside.at <= night.from)
+      return own('remedy before night', tried, {
+        dishes: {unit: 'dishes', dishes: [dish.id]},
+        celsius: {unit: 'celsius', value: outside.celsius},
+        at: {unit: 'clock', value: outside.at},
+      })
+    if (!canState) continue
+    const celsius = STATED * Math.round(outside.celsius / STATED)
+    const needs = heatStated(dish.file, celsius)
+    if (asked.some(({id}) => !needs.has(id))) continue
+    const changed = problem.dishes.map((d) => (d.file === dish.file ? {...d, need: needs.get(d.id)!} : d))
+    const written = trials.plan({dishes: changed})
+    if (!gives(written.lack)) continue
+    stated.add(dish.file)
+    return own('remedy state heat', written, {
+      dishes: {unit: 'dishes', dishes: asked.map(({id}) => id), whole: true},
+      celsius: {unit: 'celsius', value: celsius},
+      line: heatLine(celsius),
+      file: dish.file,
+    })
+  }
+  return null
+}
+
+/** A heat, °C, as front matter states it. */
+const heatLine = (celsius: number): string => `oven: ${celsius} °C`

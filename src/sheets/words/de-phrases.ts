@@ -196,7 +196,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'Die Glut {minutes} früher ausräumen, um {at}, und nicht mehr Holz nachlegen, als bis dahin zu Glut wird: {outcome}.',
   'remedy more hands': 'Mit {hands} Paar Händen: {outcome}.',
   'remedy smaller batch': '{count} von {all} {dishes} backen: {outcome}.',
-  'remedy wider heat': '{dishes} stattdessen bei {celsius}: {outcome}.',
+  'remedy state heat': '{dishes} stattdessen bei {celsius} (im Kopf von {file} „{line}“ schreiben): {outcome}.',
   'remedy before night': '{dishes} noch vor der Nacht um {at} einschießen, bei {celsius} im Ofen: {outcome}.',
   'remedy door open':
     'Die Tür ab {at} {minutes} lang offen lassen, damit der Ofen vor der Nacht so weit gefallen ist, und das aufschreiben: {outcome}.',

@@ -1,0 +1,44 @@
+import {expect, it} from 'vitest'
+import {check} from '../src/plan/check.js'
+import {planDay} from '../src/plan/planner.js'
+import type {HeatNeed} from '../src/scale/types.js'
+import {day, dish, fallingOven, problem} from './plan-fixtures.js'
+
+/** Set in within a narrow range, and baked for so long to within two minutes. */
+const need = (startLow: number, startBest: number, startHigh: number, minutes: number): HeatNeed => ({
+  startLow,
+  startBest,
+  startHigh,
+  endLow: 90,
+  done: 80,
+  reference: startBest - 40,
+  minutes: {low: minutes - 5, likely: minutes, high: minutes + 2},
+  falling: false,
+  overnight: false,
+})
+
+it('offers the one move by which what goes in second and comes out second has its place in an oven of one lane', () => {
+  // The first may only be set in hotter than the second, and either stands in the other's way, whichever is in front.
+  const first = dish('pie', 1, {id: 'first', title: 'First', need: need(205, 220, 240, 115)})
+  const second = dish('pie', 1, {id: 'second', title: 'Second', need: need(120, 185, 195, 190), wantedBy: 690})
+  const asked = problem([first, second], {
+    floor: {shape: 'rectangle', width: 0.27, depth: 0.7},
+    mouth: {width: 0.26, height: 0.28},
+    firings: [fallingOven(60, 260)],
+    day: day({fireFrom: 360, serve: 620}),
+  })
+  const plan = planDay(asked)
+  expect(plan.unplaced.map((one) => one.dish)).toEqual(['second'])
+  const [way, ...more] = plan.unplaced[0]!.tried!
+  expect(more).toEqual([])
+  expect(way).toMatchObject({kind: 'one move', works: true})
+  expect(way!.say).toMatch(/^Shift Second aside for a moment at \d+:\d\d, to reach First: everything fits/)
+  // Counted: with that dish out of the way for a moment nothing but the reach is wanting, at one opening, the one that is told.
+  const moved = planDay({...asked, dishes: [first, {...second, shifts: true}]}, {effort: 'quick', bare: true})
+  expect(moved.unplaced).toEqual([])
+  const broken = check(asked, moved)
+  expect(new Set(broken.map(({rule}) => rule))).toEqual(new Set(['reach']))
+  const at = {unit: 'clock', value: broken[0]!.at}
+  expect(new Set(broken.map((one) => one.at)).size).toBe(1)
+  expect(way!.words.values['at']).toEqual(at)
+})
