@@ -412,6 +412,8 @@ export const kindSchema = z.object({
     .optional(),
   /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
   sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /** A paste with a filling in it: what is poured into that is no liquid of the paste. Common practice, no source. */
+  filled: z.literal(true).optional(),
   /** Dry when it is done: it keeps without warmth. */
   dry: z.literal(true).optional(),
   /** Baked through, and nothing in it spoils in a day: it keeps without warmth, as bread does. Common practice, no source. */

@@ -60,6 +60,8 @@ export interface Ingredient extends ReadIngredient {
   /** Without what `lacks`. */
   readonly grams: Range | null
   readonly millilitres: Range | null
+  /** It goes into the filling, where paste and filling are written as one mixture. */
+  readonly filling?: true
   /** What does its work today; absent where nothing replaces it. */
   readonly today?: Today
   /** Ids of rows of `lexicon/sources`. */

@@ -1148,14 +1148,18 @@ function floorOf(fits: number, order: Order): number {
   return Math.max(fits, order.fills ?? 0)
 }
 
+/** What an ingredient is mixed with: the part it is written under, and of one written as a whole its paste or its filling. */
+const mixtureOf = ({part, filling}: {readonly part: string; readonly filling?: true | undefined}): string =>
+  filling ? `${part} filling` : part
+
 /**
  * The share of its weight that the heaviest part of a receipt has: crust and filling are not mixed together. A sour, a sponge or a soaker goes
  * into the dough, and is in the bowl with it.
  */
 function largestPart(receipt: Receipt): number {
   const parts = new Map<string, number>()
-  for (const {part: named, grams, millilitres} of receipt.ingredients) {
-    const part = mixedIn.has(named) ? '' : named
+  for (const {part: named, filling, grams, millilitres} of receipt.ingredients) {
+    const part = mixtureOf({part: mixedIn.has(named) ? '' : named, filling})
     parts.set(part, (parts.get(part) ?? 0) + (grams ?? millilitres ?? {likely: 0}).likely)
   }
   const weights = [...parts.values()]
@@ -1436,7 +1440,7 @@ function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
     text: ingredient.text,
     item: ingredient.item,
     group: item?.group ?? null,
-    part: ingredient.part,
+    part: mixtureOf(ingredient),
     amount: exact,
     amountHigh: high !== null && exact !== null && high.equals(exact) ? null : high,
     measure: ingredient.measure,
