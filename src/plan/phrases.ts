@@ -198,6 +198,7 @@ export const phrases = {
     'Rake the coals out {minutes} sooner, at {at}, and feed no more wood than has burned to coals by then: {outcome}.',
   'remedy more hands': 'With {hands} pairs of hands: {outcome}.',
   'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
+  'remedy smaller vessel': 'Write “{amount}” for {dishes} in the day, in a vessel that goes in: {outcome}.',
   'remedy wider heat': 'Take {dishes} at {celsius} instead: {outcome}.',
   'remedy before night': 'Set {dishes} in before the night, at {at}, with the oven at {celsius}: {outcome}.',
   'remedy door open':
@@ -209,6 +210,7 @@ export const phrases = {
   'outcome all': 'everything fits',
   'outcome still': '{count} of {dishes} still left out',
   'outcome fewer': 'only {count} of {dishes} left out, and about {people} go without something, not {before}',
+  'outcome filled': 'with as many of {dishes} as then have a place',
   'outcome in time': 'nothing comes late',
   'outcome hot': 'all that is wanted hot comes hot',
   'outcome too soon': 'what is wanted hot is drawn {minutes} further before its time',

@@ -18,6 +18,7 @@ import {type Asked, readAsked} from './amount-phrase.js'
 import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts} from './kitchen.js'
 import {anyKind, heatNeed, mayTakeFire, thickened} from './need.js'
+import {asManyOf, inInches, passingSize, vesselWritten} from './passing.js'
 import {notMixed, pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
 import type {DayAmount, DayToScale, Dish, EveningTask, FloorRoom, FloorRules, Vessel} from './types.js'
@@ -150,6 +151,8 @@ interface Context {
   readonly name: string
   readonly used: Map<string, number>
   readonly say: Say
+  /** A line is only tried, as the way out of another. */
+  readonly tried?: true
 }
 
 type KindFigures = Omit<DishKind, 'words' | 'band' | 'sign' | 'source'> & {readonly sign: string; readonly known: boolean}
@@ -859,8 +862,21 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     kind.waterLoss,
     item,
   )
+  const people = asked.value.kind === 'people' ? asked.value.people / feedsEach.likely : null
+  const ask = (order: Order | null): Ask => ({
+    item,
+    receipt,
+    asked: asked.value,
+    size: free(shape) ? spreadOf(shape.size, made.each / (shape.weighs ?? holds(shape.size, kind))) : shape.size,
+    name: shape.name,
+    vessels: people ?? order?.count ?? null,
+    times: people === null ? (order?.times.valueOf() ?? 0) : made.timesEach.valueOf() * people,
+    mass: mass?.likely ?? null,
+  })
   if ('reason' in alone) {
-    say('error', 'scale-amount', alone.reason, alone.suggest, item.amountAt?.[0])
+    const way = asked.value.kind === 'floor' ? wayIn(ask(null), context) : null
+    const suggest = way === null ? alone.suggest : `write “${way.amount}”, which goes in`
+    say('error', 'scale-amount', alone.reason, suggest, item.amountAt?.[0])
     return []
   }
   const order = among === undefined ? alone : orderAmong(asked.value, among.count, alone, made, asWritten, feedsEach, named, mass)
@@ -868,12 +884,16 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const vessel = vesselAt(each)
   const fits = context.fits(vessel, order.count)
   // It stays in the plan, so that the planner names it among those it cannot place.
+  const way = fits === 0 ? wayIn(ask(order), context) : null
   if (fits === 0) {
+    const [wide, high] = [context.mouth.width, context.mouth.height].map(centimetres)
     say(
       'warning',
       'scale-mouth',
       `${vessel.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
-      `name a vessel less than ${centimetres(context.mouth.width)} wide and ${centimetres(context.mouth.height)} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter`,
+      way === null
+        ? `name a vessel less than ${wide} wide and ${high} high behind the amount, or state it in the receipt’s front matter`
+        : `write “${way.amount}” behind its link, which goes in and holds as much; or name another vessel less than ${wide} wide and ${high} high`,
     )
   }
   const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape)
@@ -1033,8 +1053,80 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       }),
     )
   }
-  return dishes
+  if (way === null) return dishes
+  const wayOut = {...way, of: dishes.map(({id}) => id)}
+  return dishes.map((dish) => ({...dish, instead: wayOut}))
 }
+
+/** An order in a vessel that does not go into the oven. */
+interface Ask {
+  readonly item: DayAmount
+  readonly receipt: Receipt
+  readonly asked: Asked
+  /** The vessel, and what it is called. */
+  readonly size: VesselSize
+  readonly name: string
+  /** How many of it, as full as they are; null where it is to fill the floor. */
+  readonly vessels: number | null
+  /** How many times the receipt that is. */
+  readonly times: number
+  /** Weight of the receipt made once, kg; null where nothing of it can be weighed. */
+  readonly mass: number | null
+}
+
+/** What must not be said of a line that is offered as a way out. */
+const noWay: ReadonlySet<string> = new Set(['scale-mouth', 'scale-full', 'scale-thin'])
+/** As many of a smaller vessel as hold what was asked for, and one or two more where so many are too full. */
+const moreVessels = [0, 1, 2] as const
+/** How much more or less than was asked for is as much, as a share: a vessel comes whole. Common practice, no source. */
+const asMuch = 0.15
+
+/**
+ * The line of the day by which as much is baked in vessels of the same shape that go in, and the dishes it makes; null where the shape would
+ * have to be less than half as large. Each line is taken as the day would have it.
+ */
+function wayIn(ask: Ask, context: Context): Omit<NonNullable<Dish['instead']>, 'of'> | null {
+  const {item, receipt, vessels, times} = ask
+  if (context.tried) return null
+  const inches = inInches(ask.name)
+  const size = passingSize(ask.size, inches, (one) => context.fits(vesselOf(one, 1, ask.name), 1) > 0)
+  if (size === null) return null
+  const {amountAt: _at, ...line} = item
+  for (const more of moreVessels) {
+    const count = asManyOf(size, ask.size, vessels ?? 1) + more
+    for (const amount of linesFor(ask, count, vesselWritten(size, inches, count > 1 && vessels !== null), context.day.people)) {
+      const rules: string[] = []
+      const dishes = dishesOf({...line, amount}, receipt, {
+        ...context,
+        used: new Map(context.used),
+        tried: true,
+        say: (severity, rule) => void rules.push(severity === 'error' ? 'scale-mouth' : rule),
+      })
+      const made = dishes.reduce((sum, dish) => sum + new Fraction(dish.times).valueOf(), 0)
+      if (
+        dishes.length > 0 &&
+        !rules.some((rule) => noWay.has(rule)) &&
+        (vessels === null || Math.abs(made / times - 1) <= asMuch)
+      )
+        return {amount, dishes}
+    }
+  }
+  return null
+}
+
+/** How a day's line may ask for as much in so many of another vessel: in its own words where they name none, else by number or by weight. */
+function linesFor({item, asked, vessels, times, mass}: Ask, count: number, vessel: string, people: number): string[] {
+  const own = item.amount === null || item.amount.trim() === '' ? `for ${people}` : item.amount.trim()
+  if (vessels === null) return [`fill the floor in ${vessel}`]
+  const sized = asked.vessel !== undefined || asked.among !== undefined || (asked.kind === 'count' && asked.across !== undefined)
+  return [
+    ...(sized ? [] : [`${own} in ${count} ${vessel}`]),
+    ...(sized && asked.kind === 'count' && asked.among === undefined ? [`${count} ${vessel}`] : []),
+    ...(mass === null ? [] : [`${Math.round(100 * mass * times) / 100} kg in ${count} ${vessel}`]),
+  ]
+}
+
+const free = ({size}: Shape): boolean => size.shape === 'free-standing'
 
 const unknownVessel = (shape: Shape, unknown: string, kind: KindFigures): Inferred => ({
   field: 'vessel',

@@ -196,6 +196,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'Die Glut {minutes} früher ausräumen, um {at}, und nicht mehr Holz nachlegen, als bis dahin zu Glut wird: {outcome}.',
   'remedy more hands': 'Mit {hands} Paar Händen: {outcome}.',
   'remedy smaller batch': '{count} von {all} {dishes} backen: {outcome}.',
+  'remedy smaller vessel': 'Im Tag für {dishes} „{amount}“ schreiben, in einem Gefäß, das hineingeht: {outcome}.',
   'remedy wider heat': '{dishes} stattdessen bei {celsius}: {outcome}.',
   'remedy before night': '{dishes} noch vor der Nacht um {at} einschießen, bei {celsius} im Ofen: {outcome}.',
   'remedy door open':
@@ -207,6 +208,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'outcome all': 'dann geht alles hinein',
   'outcome still': 'weiter ohne {count} von {dishes}',
   'outcome fewer': 'nur ohne {count} von {dishes}; etwa {people} statt {before} gehen bei etwas leer aus',
+  'outcome filled': 'mit so vielen von {dishes}, wie dann einen Platz haben',
   'outcome in time': 'dann kommt nichts zu spät',
   'outcome hot': 'dann kommt alles heiß, was heiß gewünscht ist',
   'outcome too soon': 'was heiß gewünscht ist, kommt um weitere {minutes} zu früh heraus',
