@@ -137,6 +137,8 @@ export interface Yield extends Span {
   readonly of: string
   /** Only how the dough is divided tells it: each piece is taken as one. */
   readonly divided?: true
+  /** In how many vessels they are made: "one tray, 24 squares". */
+  readonly vessels?: number
 }
 
 /** The receipt's own words for when a thing is done, with their row of `lexicon/doneness`. */

@@ -480,6 +480,10 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   const measured = words.measure.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
   const yields = serves === null || persons || measured ? null : (serves.low + serves.high) / 2
   const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
+  if (yields !== null && yields > 0 && serves?.vessels !== undefined) {
+    const {vessels} = serves
+    return {vessels, pieces: yields, each: mass === null ? usualEach : mass.likely / vessels, usual: usualEach, inferred}
+  }
   if (yields !== null && yields > 0) {
     const each = mass === null ? usualEach : mass.likely / yields
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
