@@ -544,6 +544,17 @@ export const kindByItemsSchema = z.object({
 })
 export type KindByItems = z.infer<typeof kindByItemsSchema>
 
+/** The kind of dish that a food from the oven is: by its item's id, or by the group of it. */
+export const ovenFoodSchema = z.object({
+  id: z.string(),
+  /** Id of the kind. */
+  kind: z.string(),
+  items: z.array(z.string()).min(1).optional(),
+  groups: groupsSchema.optional(),
+  source: z.string(),
+})
+export type OvenFood = z.infer<typeof ovenFoodSchema>
+
 /** A sign told in words: what a cook sees. `of` says which temperature it speaks of, `celsius` how hot that is. */
 export const signSchema = z.object({
   id: z.string(),
