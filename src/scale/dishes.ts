@@ -16,7 +16,7 @@ import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
 import {capacityOf, packFloor} from './floor.js'
-import {type KitchenInput, kitchenAmounts} from './kitchen.js'
+import {type KitchenInput, kitchenAmounts, pluralOf} from './kitchen.js'
 import {anyKind, heatNeed, mayTakeFire, thickened} from './need.js'
 import {asManyOf, inInches, passingSize, vesselWritten} from './passing.js'
 import {notMixed, pieceMass, saltInBread, scaleRules} from './pieces.js'
@@ -774,9 +774,20 @@ const shallow = 0.5
 /** What a vessel takes at the most is known no better. Common practice, no source. */
 const slightly = 0.05
 
+/** What a day's line counts of a receipt, as it would write several of them. */
+function madeOf({serves, title}: Receipt): string {
+  const said = serves === null || feeds.test(serves.of) ? '' : serves.of
+  // “Makes 24.” of “Shortbread fingers”
+  const named = (title.toLowerCase().match(/\p{L}+/gu) ?? []).at(-1) ?? ''
+  if ((said === '' || said === 'pieces') && named.endsWith('s') && countedNouns().has(fold(named))) return named
+  if (said === '' || /^(?:mass|volume)$/.test(lookUpMeasure(fold(said))?.dimension ?? '')) return 'loaves'
+  return said.endsWith('s') ? said : pluralOf(said, 2)
+}
+const feeds = /^(?:person|people|serving|portion|guest|helping)/
+
 function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const {say} = context
-  const asked = readAsked(item.amount, context.day.people)
+  const asked = readAsked(item.amount, context.day.people, madeOf(receipt))
   if (!asked.ok) {
     say('error', 'scale-amount', asked.reason, asked.suggest, item.amountAt?.[asked.word ?? 0] ?? item.amountAt?.[0])
     return []
@@ -1297,7 +1308,7 @@ function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   const serves = receipt.facts.serves
   if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
   const persons = receipt.feeds ?? receipt.serves
-  if (persons !== null && /^(?:person|people|serving|portion|guest|helping)/.test(persons.of.toLowerCase())) {
+  if (persons !== null && feeds.test(persons.of.toLowerCase())) {
     const {low, high} = persons
     return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
   }
