@@ -10,6 +10,7 @@ import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/le
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {materials} from '../src/lexicon/materials.js'
+import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
 import {risingWords} from '../src/lexicon/rising-words.js'
 import type {Range, Source} from '../src/lexicon/schema.js'
@@ -74,6 +75,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of askedWords) cite(row.source, 'words for what a day asks', row.id)
   for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)
   for (const row of grammarTables) cite(row.source, 'small words', row.id)
+  for (const row of ovenFoods) cite(row.source, 'foods from the oven', row.id)
   for (const row of kindsByItems) cite(row.source, 'kinds by their ingredients', row.id)
   for (const row of [kneading, ...shapings, ...coldPlaces]) cite(row.source, 'work at doughs', row.id)
   for (const row of makings) cite(row.source, 'making up', row.id)

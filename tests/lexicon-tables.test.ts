@@ -26,6 +26,7 @@ import {
 } from '../src/lexicon/index.js'
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
+import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {
   askedWordSchema,
   cautionSchema,
@@ -40,6 +41,7 @@ import {
   kneadingSchema,
   makingSchema,
   measureSchema,
+  ovenFoodSchema,
   shapingSchema,
   sourceSchema,
   stageHeadSchema,
@@ -65,6 +67,7 @@ describe('the tables', () => {
     ['cautions', cautionSchema, cautions],
     ['kinds', kindSchema, kinds],
     ['kindsByItems', kindByItemsSchema, kindsByItems],
+    ['ovenFoods', ovenFoodSchema, ovenFoods],
     ['eveningWords', eveningWordSchema, eveningWords],
     ['yieldWords', yieldWordSchema, yieldWords],
     ['askedWords', askedWordSchema, askedWords],

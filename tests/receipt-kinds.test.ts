@@ -1,5 +1,7 @@
 import {describe, expect, it} from 'vitest'
+import {lookUpItem} from '../src/lexicon/index.js'
 import {kinds} from '../src/lexicon/kinds.js'
+import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {readAjar} from '../src/receipt/ajar.js'
 import {plainSection} from '../src/receipt/section.js'
 import {translate} from '../src/receipt/translate.js'
@@ -156,5 +158,32 @@ describe('a door that is to stand a little open', () => {
     'Never leave the door open.',
   ])('not in: %s', (text) => {
     expect(readAjar(plainSection(text))).toBeNull()
+  })
+})
+
+describe('a title that says of a food only that it comes from the oven', () => {
+  const titled = (title: string) => read(`# ${title}\n\n- 500 g flour\n\nPut it in the oven for two hours.\n`).kind
+  it.each([
+    ['Weiße Bohnen aus dem Ofen', 'beans'],
+    ['Lentils from the oven, with bacon', 'beans'],
+    ['Lachs aus dem Backofen', 'baked fish'],
+    ['Ofenlachs', 'baked fish'],
+    ['Oven-baked cod', 'baked fish'],
+    ['Rindfleisch mit Zwiebeln aus dem Holzofen', 'roast meat'],
+    ['Oven duck', 'roast poultry'],
+    ['Möhren aus dem Ofen', 'roast vegetables'],
+    ['Äpfel aus dem Ofen', 'baked fruit'],
+    // What has a name of its own keeps it.
+    ['Brot aus dem Ofen', 'white bread'],
+    ['Oven-dried tomatoes', 'drying fruit'],
+  ])('%s: %s', (title, kind) => expect(titled(title)).toBe(kind))
+  it.each(['Weiße Bohnen', 'Brown butter from the oven', 'Lachs'])('is no kind without a food or an oven: %s', (title) => {
+    expect(titled(title)).toBeNull()
+  })
+  it('rows name only kinds and items that exist', () => {
+    for (const {kind, items = []} of ovenFoods) {
+      expect(kinds.map(({id}) => id)).toContain(kind)
+      expect(items.filter((id) => lookUpItem(id)?.id !== id)).toEqual([])
+    }
   })
 })

@@ -197,3 +197,42 @@ describe('a yield in few words', () => {
     'Divide each half into six pies.',
   ])('but not: %s', (text) => expect(made(text)).toBeNull())
 })
+
+describe('a yield of vessels and of what they are cut into', () => {
+  it.each([
+    ['Für ein Blech, 20 Stück.', '20 pieces in 1'],
+    ['Für 2 Bleche (40 Stück)', '40 pieces in 2'],
+    ['Ergibt ein Blech (20 Stück).', '20 pieces in 1'],
+    ['Makes one tray, 24 squares.', '24 squares in 1'],
+    ['For 2 trays (48 pieces)', '48 pieces in 2'],
+    // What vessels hold that is not said to be cut is what is made.
+    ['Makes 2 loaves, 24 slices.', '2 loaves in undefined'],
+    ['Makes one tray, 2 eggs being enough.', '1 tray in undefined'],
+    ['Makes 2 tins (12 portions).', '2 tins in undefined'],
+  ])('%s', (text, said) => {
+    const {serves} = readYields(plainSection(text))
+    expect(`${serves?.low} ${serves?.of} in ${serves?.vessels}`).toBe(said)
+    expect(text.slice(serves!.start, serves!.end)).toBe(serves!.text)
+  })
+  it('is no count where something else is counted behind', () => {
+    expect(readYields(plainSection('Für ein Blech, 20 Stück Zucker.')).serves).toBeNull()
+  })
+
+  it('can be asked for by the piece and by the vessel', () => {
+    const source =
+      '---\nvessel: sheet 40 cm x 30 cm\n---\n# Zuckerkuchen\n\nFür 2 Bleche (40 Stück).\n\n- 500 g Mehl\n- 250 ml Milch\n- 20 g Hefe\n- 200 g Butter\n\nBei 200 °C 25 Minuten backen.\n'
+    const {receipts} = translate(source, {file: 'kuchen.md'})
+    const made = (amount: string) => {
+      const item = {file: 'kuchen.md', title: 'Kuchen', amount, wantedBy: null, line: 1, column: 1}
+      const {dishes, messages} = makeDishes({
+        day: {people: 12, items: [item], spare: []},
+        receipts,
+        oven: {floor: {shape: 'round', diameter: 2}, mouth: {width: 0.8, height: 0.4}, vaultHeight: 0.6},
+      })
+      expect(messages).toEqual([])
+      return dishes.map(({count, times}) => [count, times])
+    }
+    expect(made('60 Stück')).toEqual([[3, '3/2']])
+    expect(made('1 Blech')).toEqual([[1, '1/2']])
+  })
+})

@@ -591,6 +591,20 @@ describe('what is wrong is said, with the line of the day', () => {
     // It stays in the list, so that the plan names it among what cannot be placed.
     expect(dishes).toHaveLength(1)
   })
+  it.each([
+    ['Makes 24 fingers.', '60 fingers'],
+    ['Makes 1 pasty.', '60 pasties'],
+    ['Makes 3 pints.', '60 loaves'],
+    ['Serves 6.', '60 loaves'],
+    ['Makes 24.', '60 fingers', 'Shortbread fingers'],
+    ['Makes 24.', '60 pieces', 'Grandmother’s Saturdays'],
+  ])('a number of nothing is told by what the receipt makes: %s', (makes, said, title = 'Shortbread') => {
+    const text = `# ${title}\n\n${makes}\n\n- 300 g flour\n- 200 g butter\n\nBake in a slow oven 40 minutes.\n`
+    const {messages} = make('shortbread', '60', {}, read('shortbread', text))
+    expect(messages).toMatchObject([
+      {rule: 'scale-amount', reason: '“60” does not say of what', suggest: `write “${said}”, “for 60” or “60 times”`},
+    ])
+  })
   it('a vessel that is our own guess is taken smaller where the usual one does not go in, and says so', () => {
     const rolls = read('rolls', '# French rolls\n\n- 500 g flour\n- 300 g milk\n- 8 g yeast\n\nBake in a hot oven 15 minutes.\n')
     const small = {floor: {shape: 'round' as const, diameter: 0.7}, mouth: {width: 0.26, height: 0.2}, vaultHeight: 0.3}

@@ -169,6 +169,8 @@ describe('the plan as text', () => {
   it('says what became of floor and heat in each band, to five minutes, and what is left', () => {
     const balance = [
       {band: 'hot', from: 495, to: 647, floor: 4, used: 1, heat: 4.6},
+      // Over before five minutes are, and no span to be told.
+      {band: 'moderate', from: 649, to: 652, floor: 0.04, used: 0.01, heat: 0.1},
       {band: 'slack', from: 964, to: 1791, floor: 22.7, used: 0, heat: 0},
     ] as const
     const told = {...plan, balance, left: {at: 1790, celsius: 74.6}}

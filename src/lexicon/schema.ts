@@ -412,6 +412,8 @@ export const kindSchema = z.object({
     .optional(),
   /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
   sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /** A paste with a filling in it: what is poured into that is no liquid of the paste. Common practice, no source. */
+  filled: z.literal(true).optional(),
   /** Dry when it is done: it keeps without warmth. */
   dry: z.literal(true).optional(),
   /** Baked through, and nothing in it spoils in a day: it keeps without warmth, as bread does. Common practice, no source. */
@@ -541,6 +543,17 @@ export const kindByItemsSchema = z.object({
   source: z.string(),
 })
 export type KindByItems = z.infer<typeof kindByItemsSchema>
+
+/** The kind of dish that a food from the oven is: by its item's id, or by the group of it. */
+export const ovenFoodSchema = z.object({
+  id: z.string(),
+  /** Id of the kind. */
+  kind: z.string(),
+  items: z.array(z.string()).min(1).optional(),
+  groups: groupsSchema.optional(),
+  source: z.string(),
+})
+export type OvenFood = z.infer<typeof ovenFoodSchema>
 
 /** A sign told in words: what a cook sees. `of` says which temperature it speaks of, `celsius` how hot that is. */
 export const signSchema = z.object({

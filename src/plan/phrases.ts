@@ -199,6 +199,7 @@ export const phrases = {
   'remedy more hands': 'With {hands} pairs of hands: {outcome}.',
   'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
   'remedy state heat': 'Take {dishes} at {celsius} instead (write “{line}” in the front matter of {file}): {outcome}.',
+  'remedy smaller vessel': 'Write “{amount}” for {dishes} in the day, in a vessel that goes in: {outcome}.',
   'remedy before night': 'Set {dishes} in before the night, at {at}, with the oven at {celsius}: {outcome}.',
   'remedy door open':
     'Leave the door open for {minutes} from {at}, so that the oven has fallen before the night, and note that: {outcome}.',
@@ -209,6 +210,7 @@ export const phrases = {
   'outcome all': 'everything fits',
   'outcome still': '{count} of {dishes} still left out',
   'outcome fewer': 'only {count} of {dishes} left out, and about {people} go without something, not {before}',
+  'outcome filled': 'with as many of {dishes} as then have a place',
   'outcome in time': 'nothing comes late',
   'outcome hot': 'all that is wanted hot comes hot',
   'outcome too soon': 'what is wanted hot is drawn {minutes} further before its time',

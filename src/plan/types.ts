@@ -189,6 +189,7 @@ export interface Remedy {
     | 'shorter fire'
     | 'more hands'
     | 'smaller batch'
+    | 'smaller vessel'
     | 'wider heat'
     | 'door open'
     | 'one move'

@@ -16,7 +16,7 @@ import {dearFrom, disturbances, earliness, hotUntil, type Job, lateness, lineOf,
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
-import {type DoorOpen, fireForHot, remediesOf, waysOf} from './remedies.js'
+import {type DoorOpen, fireForHot, inSmallerVessels, remediesOf, waysOf} from './remedies.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {lateAmongRest} from './set-in-more.js'
 import {fireOf, type Settled, tookIn} from './settled.js'
@@ -186,7 +186,20 @@ export function write(
   const behind = amiss(problem, plan).late
   const lacking = behind.length > 0 || settled.unplaced.length > 0
   const earnest = options.effort !== 'quick' && !options.bare && !problem.done && options.simulate !== undefined
-  const unplaced = [...loneOnes, ...unplacedOf(problem, grid, settled, plan, options, replan)]
+  const smaller = earnest
+    ? inSmallerVessels(
+        problem,
+        plan,
+        lone.map(({dish}) => dish),
+        options,
+        replan,
+      )
+    : new Map<string, Remedy>()
+  const withWays = loneOnes.map((one) => {
+    const way = smaller.get(one.dish)
+    return way ? {...one, remedies: [way.say], tried: [way]} : one
+  })
+  const unplaced = [...withWays, ...unplacedOf(problem, grid, settled, plan, options, replan)]
   const waysIn = (lacks: boolean): Pick<Plan, 'ways'> => {
     const from = toGoOnFrom(settled)
     const ways = lacks ? waysOf(problem, plan, options, replan, from) : []

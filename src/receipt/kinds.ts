@@ -1,6 +1,7 @@
 import {potWork} from '../lexicon/grammar-words.js'
 import {kinds, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import {kindsByItems} from '../lexicon/kinds-by-items.js'
+import {germanOvens, ovenFoods, ovens} from '../lexicon/oven-foods.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
@@ -112,6 +113,8 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   for (const token of section.tokens) if (BAKES.has(token.word)) bakes = true
   if (!bakes && OTHERWISE.test(section.title)) return {id: UNBAKED_ID, words: section.title, by: 'title'}
   if (title === null) {
+    const food = fromOven(section.title)
+    if (food !== null) return food
     const loaf = LOAF.exec(section.title)
     if (loaf !== null) {
       const raised = ingredients.some(isLeaven)
@@ -194,11 +197,7 @@ function byTitle(title: string): KindFound | null {
   if (known !== undefined) return known
   // The lexicon's phrases are words of today: "70 % rye" is read as "70 percent rye", and a pye as a pie.
   const {tokens} = plainSection(title.replaceAll('%', ' percent ').replace(OLD_PIE, 'pi$1'))
-  // What follows "with", "without", "for", "to eat with", "by sponge and dough" is not the dish; "or" gives it a second name.
-  let end = tokens.findIndex(
-    (t, i) => i > 0 && /^(?:with|without|for|by|in|from|on|mit|ohne|vom|fur|nach|\(|,|;|—|:)$/.test(t.word),
-  )
-  if (end <= 0) end = tokens.length
+  const end = headEnd(tokens)
   const head = phrasesIn(TITLES, tokens, 0, end)
   // "Lamb with beans" is lamb, though no kind is named by it.
   const flesh =
@@ -228,6 +227,45 @@ function byTitle(title: string): KindFound | null {
   if (titles.size >= CACHE_LIMIT) titles.clear()
   titles.set(title, result)
   return result
+}
+
+/** Where the dish of a title ends: what follows "with", "without", "for", "to eat with", "by sponge and dough" is not it; "or" gives it a second name. */
+function headEnd(tokens: readonly Token[]): number {
+  const end = tokens.findIndex(
+    (t, i) => i > 0 && /^(?:with|without|for|by|in|from|on|mit|ohne|vom|fur|nach|\(|,|;|—|:)$/.test(t.word),
+  )
+  return end <= 0 ? tokens.length : end
+}
+
+const OVENS: ReadonlySet<string> = new Set([...ovens, ...germanOvens])
+const OVEN_FIRST = [...germanOvens].sort((a, b) => b.length - a.length)
+/** Words of the longest food that a title names: "dried white beans". */
+const LONGEST_FOOD = 3
+
+/** "Salmon from the oven", "Ofenlachs": a food that a row of `lexicon/oven-foods` has, and no more said of it than that. */
+function fromOven(title: string): KindFound | null {
+  const {tokens} = plainSection(title)
+  const end = headEnd(tokens)
+  for (let k = end - 1; k >= 0; k--) {
+    const {word} = tokens[k]!
+    const first = OVEN_FIRST.find((oven) => word.startsWith(oven) && word.length > oven.length)
+    const kind = first === undefined ? null : kindOfFood(word.slice(first.length))
+    if (kind !== null) return {id: kind, words: word, by: 'title'}
+  }
+  if (!tokens.some(({word}) => OVENS.has(word))) return null
+  for (let to = end; to > 0; to--)
+    for (let from = Math.max(0, to - LONGEST_FOOD); from < to; from++) {
+      const food = tokens.slice(from, to).map(({word}) => word)
+      const kind = kindOfFood(food.join(' '))
+      if (kind !== null) return {id: kind, words: food.join(' '), by: 'title'}
+    }
+  return null
+}
+
+function kindOfFood(name: string): string | null {
+  const item = lookUpItem(name)
+  if (item === null) return null
+  return ovenFoods.find(({items = [], groups = []}) => items.includes(item.id) || groups.includes(item.group))?.kind ?? null
 }
 
 const OLD_PIE = /\bpy(es?)\b/gi

@@ -1,6 +1,6 @@
 import {doneness} from '../lexicon/doneness.js'
 import {cookingWords} from '../lexicon/grammar-words.js'
-import {lookUpItem} from '../lexicon/index.js'
+import {lookUpItem, lookUpKind} from '../lexicon/index.js'
 import type {Doneness} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
 import {type Frame, frameOf, MODERN_YEAR} from '../measure/frame.js'
@@ -8,6 +8,7 @@ import {sourItems} from '../measure/leaven.js'
 import {less} from '../measure/range.js'
 import {cautionsOf} from './cautions.js'
 import {fillFromKind} from './fill.js'
+import {markFilling} from './filling.js'
 import {frontMatterSpan} from './front-matter.js'
 import {readHeatWords} from './heat.js'
 import type {UnknownHeat} from './heat-readings.js'
@@ -122,6 +123,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   const allergens = new Set<string>()
   for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
   const signs = signsOf(section)
+  if (lookUpKind(receipt.kind ?? kind?.id ?? '')?.filled) markFilling(section, ingredients)
   return {
     ...receipt,
     times,

@@ -60,6 +60,8 @@ export interface Ingredient extends ReadIngredient {
   /** Without what `lacks`. */
   readonly grams: Range | null
   readonly millilitres: Range | null
+  /** It goes into the filling, where paste and filling are written as one mixture. */
+  readonly filling?: true
   /** What does its work today; absent where nothing replaces it. */
   readonly today?: Today
   /** Ids of rows of `lexicon/sources`. */
@@ -135,6 +137,8 @@ export interface Yield extends Span {
   readonly of: string
   /** Only how the dough is divided tells it: each piece is taken as one. */
   readonly divided?: true
+  /** In how many vessels they are made: "one tray, 24 squares". */
+  readonly vessels?: number
 }
 
 /** The receipt's own words for when a thing is done, with their row of `lexicon/doneness`. */

@@ -1,5 +1,7 @@
+import {asked} from '../lexicon/asked-words.js'
 import {cardinals} from '../lexicon/grammar-words.js'
 import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
+import {fold} from '../lexicon/index.js'
 import type {Range} from '../lexicon/schema.js'
 import {aboutYield, germanYields} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
@@ -534,6 +536,15 @@ export function statedYields(section: Section): StatedYields {
       if (named !== '' || !SIZES.has(word)) break
       k++
     }
+    // "Makes one tray, 24 squares": what a tray is cut into counts, and in how many of them.
+    const cut =
+      named === '' || (!line && /^(?:make|give)$/.test(t.word) && !makesYield(tokens, i)) ? null : piecesIn(tokens, k, named)
+    if (cut !== null && c.low === c.high && Number.isInteger(c.low)) {
+      const {pieces, of, end} = cut
+      const said = phrase(i, end, pieces, of)
+      makes({...said, vessels: c.low}, i)
+      continue
+    }
     if (line) {
       const next = after(k)
       // "Für 2 Brote à 1 kg", "For 2 loaves of 800 g each": what each weighs.
@@ -583,6 +594,25 @@ export function statedYields(section: Section): StatedYields {
     makes(phrase(i, k, c, named), i)
   }
   return {made, counted, persons: persons ?? few}
+}
+
+/** The pieces behind vessels that a yield counts, from token `at`: ", 20 Stück", "(40 pieces)"; null where it counts no vessels, or nothing in them. */
+function piecesIn(
+  tokens: readonly Token[],
+  at: number,
+  vessels: string,
+): {readonly pieces: Count; readonly of: string; readonly end: number} | null {
+  const open = tokens[at]
+  if (!asked.vessel.has(fold(vessels)) || open === undefined || !/^[,(:]$/.test(open.word)) return null
+  const pieces = count(tokens, at + 1)
+  const of = pieces === null ? '' : thingAt(tokens, pieces.end)
+  if (pieces === null || pieces.high <= 1 || pieces.high > MOST || of === '' || MEASURES.has(of) || asked.vessel.has(fold(of)))
+    return null
+  const last = tokens[pieces.end]!
+  const next = tokens[pieces.end + 1]
+  const behind = next?.block === last.block ? next.word : ''
+  if (last.block !== open.block || !(open.word === '(' ? behind === ')' : closes(behind))) return null
+  return {pieces, of, end: open.word === '(' ? pieces.end + 2 : pieces.end + 1}
 }
 
 const SIZE_UNITS: ReadonlySet<string> = new Set('inch inches in cm mm g gram grams kg lb lbs oz ounce pound "'.split(' '))

@@ -123,8 +123,9 @@ function nameOf(text: string, {shape}: VesselSize): string {
  *
  * @param text as written, or null
  * @param people how many the day expects
+ * @param makes what the receipt makes, to be named where the text counts nothing
  */
-export function readAsked(text: string | null, people: number): AskedResult {
+export function readAsked(text: string | null, people: number, makes = 'loaves'): AskedResult {
   if (text === null || text.trim() === '') return {ok: true, value: {kind: 'people', people}}
   if (text.length > 80) return {ok: false, reason: 'this is too long to be an amount', suggest: example}
   const plain = text
@@ -168,7 +169,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
     if (before === '') {
       return {ok: true, value: {kind: 'count', count: count ?? 1, of: 'tins', vessel}}
     }
-    const amount = readAsked(before, people)
+    const amount = readAsked(before, people, makes)
     if (!amount.ok) return amount
     // "For 40 in a round 26 cm tin" says in what, and not in how many.
     if (count === null || articles.test(`${all[split + 1]!} `)) return {ok: true, value: {...amount.value, vessel}}
@@ -179,7 +180,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
   }
   const bare = split > 0 ? bareVessels(all.slice(split + 1).join(' ')) : null
   if (bare !== null) {
-    const amount = readAsked(all.slice(0, split).join(' ').replace(/,$/, ''), people)
+    const amount = readAsked(all.slice(0, split).join(' ').replace(/,$/, ''), people, makes)
     if (!amount.ok) return amount
     const word = all.length === wordsOf(text) ? split + 1 : 0
     if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
@@ -234,7 +235,7 @@ export function readAsked(text: string | null, people: number): AskedResult {
   if (rest === '') {
     if (value < 1 || (plain.includes('/') && value % 1 !== 0)) return {ok: true, value: {kind: 'times', times: number.value}}
     const n = number.value.toFraction(true)
-    return {ok: false, reason: `“${text}” does not say of what`, suggest: `write “${n} loaves”, “for ${n}” or “${n} times”`}
+    return {ok: false, reason: `“${text}” does not say of what`, suggest: `write “${n} ${makes}”, “for ${n}” or “${n} times”`}
   }
   return massOf(text, number.value, rest) ?? countOf(text, number.value, rest)
 }

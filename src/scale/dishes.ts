@@ -16,8 +16,9 @@ import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
 import {capacityOf, packFloor} from './floor.js'
-import {type KitchenInput, kitchenAmounts} from './kitchen.js'
+import {type KitchenInput, kitchenAmounts, pluralOf} from './kitchen.js'
 import {anyKind, heatNeed, mayTakeFire, thickened} from './need.js'
+import {asManyOf, inInches, passingSize, vesselWritten} from './passing.js'
 import {notMixed, pieceMass, saltInBread, scaleRules} from './pieces.js'
 import {slug} from './slug.js'
 import type {DayAmount, DayToScale, Dish, EveningTask, FloorRoom, FloorRules, Vessel} from './types.js'
@@ -150,6 +151,8 @@ interface Context {
   readonly name: string
   readonly used: Map<string, number>
   readonly say: Say
+  /** A line is only tried, as the way out of another. */
+  readonly tried?: true
 }
 
 type KindFigures = Omit<DishKind, 'words' | 'band' | 'sign' | 'source'> & {readonly sign: string; readonly known: boolean}
@@ -477,6 +480,10 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   const measured = words.measure.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
   const yields = serves === null || persons || measured ? null : (serves.low + serves.high) / 2
   const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
+  if (yields !== null && yields > 0 && serves?.vessels !== undefined) {
+    const {vessels} = serves
+    return {vessels, pieces: yields, each: mass === null ? usualEach : mass.likely / vessels, usual: usualEach, inferred}
+  }
   if (yields !== null && yields > 0) {
     const each = mass === null ? usualEach : mass.likely / yields
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
@@ -767,9 +774,20 @@ const shallow = 0.5
 /** What a vessel takes at the most is known no better. Common practice, no source. */
 const slightly = 0.05
 
+/** What a day's line counts of a receipt, as it would write several of them. */
+function madeOf({serves, title}: Receipt): string {
+  const said = serves === null || feeds.test(serves.of) ? '' : serves.of
+  // “Makes 24.” of “Shortbread fingers”
+  const named = (title.toLowerCase().match(/\p{L}+/gu) ?? []).at(-1) ?? ''
+  if ((said === '' || said === 'pieces') && named.endsWith('s') && countedNouns().has(fold(named))) return named
+  if (said === '' || /^(?:mass|volume)$/.test(lookUpMeasure(fold(said))?.dimension ?? '')) return 'loaves'
+  return said.endsWith('s') ? said : pluralOf(said, 2)
+}
+const feeds = /^(?:person|people|serving|portion|guest|helping)/
+
 function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const {say} = context
-  const asked = readAsked(item.amount, context.day.people)
+  const asked = readAsked(item.amount, context.day.people, madeOf(receipt))
   if (!asked.ok) {
     say('error', 'scale-amount', asked.reason, asked.suggest, item.amountAt?.[asked.word ?? 0] ?? item.amountAt?.[0])
     return []
@@ -859,8 +877,21 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
     kind.waterLoss,
     item,
   )
+  const people = asked.value.kind === 'people' ? asked.value.people / feedsEach.likely : null
+  const ask = (order: Order | null): Ask => ({
+    item,
+    receipt,
+    asked: asked.value,
+    size: free(shape) ? spreadOf(shape.size, made.each / (shape.weighs ?? holds(shape.size, kind))) : shape.size,
+    name: shape.name,
+    vessels: people ?? order?.count ?? null,
+    times: people === null ? (order?.times.valueOf() ?? 0) : made.timesEach.valueOf() * people,
+    mass: mass?.likely ?? null,
+  })
   if ('reason' in alone) {
-    say('error', 'scale-amount', alone.reason, alone.suggest, item.amountAt?.[0])
+    const way = asked.value.kind === 'floor' ? wayIn(ask(null), context) : null
+    const suggest = way === null ? alone.suggest : `write “${way.amount}”, which goes in`
+    say('error', 'scale-amount', alone.reason, suggest, item.amountAt?.[0])
     return []
   }
   const order = among === undefined ? alone : orderAmong(asked.value, among.count, alone, made, asWritten, feedsEach, named, mass)
@@ -868,12 +899,16 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const vessel = vesselAt(each)
   const fits = context.fits(vessel, order.count)
   // It stays in the plan, so that the planner names it among those it cannot place.
+  const way = fits === 0 ? wayIn(ask(order), context) : null
   if (fits === 0) {
+    const [wide, high] = [context.mouth.width, context.mouth.height].map(centimetres)
     say(
       'warning',
       'scale-mouth',
       `${vessel.name} does not go into this oven: ${sizes(vessel)}, and the mouth, the vault or the floor is smaller`,
-      `name a vessel less than ${centimetres(context.mouth.width)} wide and ${centimetres(context.mouth.height)} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter`,
+      way === null
+        ? `name a vessel less than ${wide} wide and ${high} high behind the amount, or state it in the receipt’s front matter`
+        : `write “${way.amount}” behind its link, which goes in and holds as much; or name another vessel less than ${wide} wide and ${high} high`,
     )
   }
   const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape)
@@ -1033,8 +1068,80 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       }),
     )
   }
-  return dishes
+  if (way === null) return dishes
+  const wayOut = {...way, of: dishes.map(({id}) => id)}
+  return dishes.map((dish) => ({...dish, instead: wayOut}))
 }
+
+/** An order in a vessel that does not go into the oven. */
+interface Ask {
+  readonly item: DayAmount
+  readonly receipt: Receipt
+  readonly asked: Asked
+  /** The vessel, and what it is called. */
+  readonly size: VesselSize
+  readonly name: string
+  /** How many of it, as full as they are; null where it is to fill the floor. */
+  readonly vessels: number | null
+  /** How many times the receipt that is. */
+  readonly times: number
+  /** Weight of the receipt made once, kg; null where nothing of it can be weighed. */
+  readonly mass: number | null
+}
+
+/** What must not be said of a line that is offered as a way out. */
+const noWay: ReadonlySet<string> = new Set(['scale-mouth', 'scale-full', 'scale-thin'])
+/** As many of a smaller vessel as hold what was asked for, and one or two more where so many are too full. */
+const moreVessels = [0, 1, 2] as const
+/** How much more or less than was asked for is as much, as a share: a vessel comes whole. Common practice, no source. */
+const asMuch = 0.15
+
+/**
+ * The line of the day by which as much is baked in vessels of the same shape that go in, and the dishes it makes; null where the shape would
+ * have to be less than half as large. Each line is taken as the day would have it.
+ */
+function wayIn(ask: Ask, context: Context): Omit<NonNullable<Dish['instead']>, 'of'> | null {
+  const {item, receipt, vessels, times} = ask
+  if (context.tried) return null
+  const inches = inInches(ask.name)
+  const size = passingSize(ask.size, inches, (one) => context.fits(vesselOf(one, 1, ask.name), 1) > 0)
+  if (size === null) return null
+  const {amountAt: _at, ...line} = item
+  for (const more of moreVessels) {
+    const count = asManyOf(size, ask.size, vessels ?? 1) + more
+    for (const amount of linesFor(ask, count, vesselWritten(size, inches, count > 1 && vessels !== null), context.day.people)) {
+      const rules: string[] = []
+      const dishes = dishesOf({...line, amount}, receipt, {
+        ...context,
+        used: new Map(context.used),
+        tried: true,
+        say: (severity, rule) => void rules.push(severity === 'error' ? 'scale-mouth' : rule),
+      })
+      const made = dishes.reduce((sum, dish) => sum + new Fraction(dish.times).valueOf(), 0)
+      if (
+        dishes.length > 0 &&
+        !rules.some((rule) => noWay.has(rule)) &&
+        (vessels === null || Math.abs(made / times - 1) <= asMuch)
+      )
+        return {amount, dishes}
+    }
+  }
+  return null
+}
+
+/** How a day's line may ask for as much in so many of another vessel: in its own words where they name none, else by number or by weight. */
+function linesFor({item, asked, vessels, times, mass}: Ask, count: number, vessel: string, people: number): string[] {
+  const own = item.amount === null || item.amount.trim() === '' ? `for ${people}` : item.amount.trim()
+  if (vessels === null) return [`fill the floor in ${vessel}`]
+  const sized = asked.vessel !== undefined || asked.among !== undefined || (asked.kind === 'count' && asked.across !== undefined)
+  return [
+    ...(sized ? [] : [`${own} in ${count} ${vessel}`]),
+    ...(sized && asked.kind === 'count' && asked.among === undefined ? [`${count} ${vessel}`] : []),
+    ...(mass === null ? [] : [`${Math.round(100 * mass * times) / 100} kg in ${count} ${vessel}`]),
+  ]
+}
+
+const free = ({size}: Shape): boolean => size.shape === 'free-standing'
 
 const unknownVessel = (shape: Shape, unknown: string, kind: KindFigures): Inferred => ({
   field: 'vessel',
@@ -1148,14 +1255,18 @@ function floorOf(fits: number, order: Order): number {
   return Math.max(fits, order.fills ?? 0)
 }
 
+/** What an ingredient is mixed with: the part it is written under, and of one written as a whole its paste or its filling. */
+const mixtureOf = ({part, filling}: {readonly part: string; readonly filling?: true | undefined}): string =>
+  filling ? `${part} filling` : part
+
 /**
  * The share of its weight that the heaviest part of a receipt has: crust and filling are not mixed together. A sour, a sponge or a soaker goes
  * into the dough, and is in the bowl with it.
  */
 function largestPart(receipt: Receipt): number {
   const parts = new Map<string, number>()
-  for (const {part: named, grams, millilitres} of receipt.ingredients) {
-    const part = mixedIn.has(named) ? '' : named
+  for (const {part: named, filling, grams, millilitres} of receipt.ingredients) {
+    const part = mixtureOf({part: mixedIn.has(named) ? '' : named, filling})
     parts.set(part, (parts.get(part) ?? 0) + (grams ?? millilitres ?? {likely: 0}).likely)
   }
   const weights = [...parts.values()]
@@ -1197,7 +1308,7 @@ function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
   const serves = receipt.facts.serves
   if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
   const persons = receipt.feeds ?? receipt.serves
-  if (persons !== null && /^(?:person|people|serving|portion|guest|helping)/.test(persons.of.toLowerCase())) {
+  if (persons !== null && feeds.test(persons.of.toLowerCase())) {
     const {low, high} = persons
     return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
   }
@@ -1436,7 +1547,7 @@ function kitchenInput(ingredient: Ingredient, times: Fraction): KitchenInput {
     text: ingredient.text,
     item: ingredient.item,
     group: item?.group ?? null,
-    part: ingredient.part,
+    part: mixtureOf(ingredient),
     amount: exact,
     amountHigh: high !== null && exact !== null && high.equals(exact) ? null : high,
     measure: ingredient.measure,

@@ -72,6 +72,7 @@ const plural: ReadonlyMap<string, string> = new Map(
 /** "cup" → "cups", unless one or less is meant. */
 export function pluralOf(noun: string, count: number): string {
   if (count <= 1 || noun === 'count' || noun.startsWith('size of') || noun.startsWith('weight of')) return noun
+  if (/[^aeiou]y$/.test(noun)) return `${noun.slice(0, -1)}ies`
   return plural.get(noun) ?? (/(?:s|x|ch|sh)$/.test(noun) ? `${noun}es` : `${noun}s`)
 }
 

@@ -85,6 +85,11 @@ export interface Dish {
   readonly kind: string
   readonly vessel: Vessel
   readonly count: number
+  /**
+   * Its vessel does not go into the oven: the amount a day's line may ask for instead, the dishes that line makes, and the ids of those it
+   * stands in the place of. Absent where its vessel goes in, or no vessel of its shape does.
+   */
+  readonly instead?: {readonly amount: string; readonly dishes: readonly Dish[]; readonly of: readonly string[]}
   /** As many as the floor holds are asked for: the line of the day that does. */
   readonly fills?: number
   /** How many of its vessel are known to stand on the empty floor at once; the planner's own count where absent. */

@@ -69,6 +69,7 @@ const remedy = z.object({
     'shorter fire',
     'more hands',
     'smaller batch',
+    'smaller vessel',
     'wider heat',
     'door open',
     'one move',

@@ -236,7 +236,9 @@ const roughly = (minutes: number): number => Math.round(minutes / 5) * 5
 export function balanceLines({balance = [], left, loads}: Plan, style: Style): string[] {
   if (loads.length === 0) return []
   const {words} = style
-  const lines = balance.map(({band, from, to, floor, used, heat}) =>
+  // What lasts no longer than its hours are known is no span.
+  const lasting = balance.filter(({from, to}) => roughly(to) > roughly(from))
+  const lines = lasting.map(({band, from, to, floor, used, heat}) =>
     say(words, 'plan.inBand', {
       band: words[`band.${band}`],
       from: clock(roughly(from), style),

@@ -197,6 +197,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy more hands': 'Mit {hands} Paar Händen: {outcome}.',
   'remedy smaller batch': '{count} von {all} {dishes} backen: {outcome}.',
   'remedy state heat': '{dishes} stattdessen bei {celsius} (im Kopf von {file} „{line}“ schreiben): {outcome}.',
+  'remedy smaller vessel': 'Im Tag für {dishes} „{amount}“ schreiben, in einem Gefäß, das hineingeht: {outcome}.',
   'remedy before night': '{dishes} noch vor der Nacht um {at} einschießen, bei {celsius} im Ofen: {outcome}.',
   'remedy door open':
     'Die Tür ab {at} {minutes} lang offen lassen, damit der Ofen vor der Nacht so weit gefallen ist, und das aufschreiben: {outcome}.',
@@ -207,6 +208,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'outcome all': 'dann geht alles hinein',
   'outcome still': 'weiter ohne {count} von {dishes}',
   'outcome fewer': 'nur ohne {count} von {dishes}; etwa {people} statt {before} gehen bei etwas leer aus',
+  'outcome filled': 'mit so vielen von {dishes}, wie dann einen Platz haben',
   'outcome in time': 'dann kommt nichts zu spät',
   'outcome hot': 'dann kommt alles heiß, was heiß gewünscht ist',
   'outcome too soon': 'was heiß gewünscht ist, kommt um weitere {minutes} zu früh heraus',

@@ -794,9 +794,14 @@ const sentences: Book['sentences'] = [
   ],
   ['ask for less, or for part of it on another day', 'weniger verlangen, oder einen Teil davon an einem anderen Tag'],
   [
-    'name a vessel less than {size} wide and {size2} high behind the amount (“in round 20 cm x 5 cm”), or state it in the receipt’s front matter',
-    'hinter der Menge ein Gefäß nennen, das schmaler als {size} und niedriger als {size2} ist („in round 20 cm x 5 cm“), oder im Kopf des Rezepts',
+    'name a vessel less than {size} wide and {size2} high behind the amount, or state it in the receipt’s front matter',
+    'hinter der Menge ein Gefäß nennen, das schmaler als {size} und niedriger als {size2} ist, oder im Kopf des Rezepts',
   ],
+  [
+    'write “{words}” behind its link, which goes in and holds as much; or name another vessel less than {size} wide and {size2} high',
+    '„{words}“ hinter den Verweis schreiben: das geht hinein und fasst ebenso viel; oder ein anderes Gefäß nennen, schmaler als {size} und niedriger als {size2}',
+  ],
+  ['write “{words}”, which goes in', '„{words}“ schreiben, das geht hinein'],
   [
     '“{file}” holds {n} receipts and none is called “{title}”; taken: “{taken}”',
     '„{file}“ hat {n} Rezepte, und keines heißt „{title}“; genommen: „{taken}“',
