@@ -1,6 +1,7 @@
 import {expect, it} from 'vitest'
 import {check} from '../src/plan/check.js'
 import {planDay} from '../src/plan/planner.js'
+import {waysOf} from '../src/plan/remedies.js'
 import type {HeatNeed} from '../src/scale/types.js'
 import {day, dish, fallingOven, problem} from './plan-fixtures.js'
 
@@ -41,4 +42,25 @@ it('offers the one move by which what goes in second and comes out second has it
   const at = {unit: 'clock', value: broken[0]!.at}
   expect(new Set(broken.map((one) => one.at)).size).toBe(1)
   expect(way!.words.values['at']).toEqual(at)
+})
+
+it('offers the one move by which what comes late for it is had in time', () => {
+  const first = dish('pie', 1, {id: 'first', title: 'First', need: need(205, 220, 240, 115)})
+  const second = dish('pie', 1, {id: 'second', title: 'Second', need: need(120, 185, 195, 150), wantedBy: 690})
+  const asked = problem([first, second], {
+    floor: {shape: 'rectangle', width: 0.27, depth: 0.7},
+    mouth: {width: 0.26, height: 0.28},
+    firings: [fallingOven(60, 260)],
+    day: day({fireFrom: 360, serve: 620}),
+  })
+  const plan = planDay(asked)
+  expect(plan.unplaced).toEqual([])
+  expect(plan.late).toMatchObject([{dish: 'second', wanted: 690}])
+  const late = plan.score.lateMinutes
+  expect(late).toBeGreaterThanOrEqual(60)
+  const way = waysOf(asked, plan, {}, planDay).find(({kind}) => kind === 'one move')
+  expect(way?.late).toBe(-late)
+  expect(way!.say).toMatch(
+    /^Shift (?:First|Second) aside for a moment at \d+:\d\d, to reach (?:First|Second): nothing comes late/,
+  )
 })

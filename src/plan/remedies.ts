@@ -376,6 +376,15 @@ export function waysOf(
         ),
       )
   }
+  // Which dish has to be shifted aside is for the planner to find: the late one, or one that it would have to pass.
+  const aside = slow && whole && worst >= FIRE_AGAIN ? [slow.id, ...inTheWay(problem, plan, slow.id).slice(0, IN_THE_WAY)] : []
+  for (const id of aside) {
+    const dish = problem.dishes.find((d) => d.id === id)
+    const way = dish && !enough() ? oneMove(problem, dish, trials, {firings: near}, (lack) => spares(lack, trials.now)) : null
+    if (!way) continue
+    ways.push(way)
+    break
+  }
   for (const other of slow && whole ? inTheWay(problem, plan, slow.id).slice(0, IN_THE_WAY) : []) {
     if (enough()) break
     const fewer = {dishes: problem.dishes.filter((d) => d.id !== other)}
@@ -639,6 +648,36 @@ function inTheWay(problem: PlanProblem, plan: Plan, late: string): string[] {
   return [...taken].sort((a, b) => b[1] - a[1]).map(([id]) => id)
 }
 
+/**
+ * A dish shifted aside for a moment, once or twice, where that helps: what stands in front of what is drawn first need only be out of the way
+ * for as long as that takes.
+ */
+function oneMove(
+  problem: PlanProblem,
+  dish: Dish,
+  trials: Trials,
+  how: Otherwise & {readonly firings?: readonly FiringOption[]},
+  helpful: (lack: Lack) => boolean,
+): Remedy | null {
+  const {firings, ...otherwise} = how
+  const shifted = problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))
+  const tried = trials.plan({dishes: shifted, ...(firings ? {firings} : {})}, otherwise)
+  const past = check(problem, tried.plan).filter((v) => v.rule === 'reach')
+  const [move, then, ...further] = [...new Set(past.map((v) => v.at!))].sort((a, b) => a - b)
+  if (move === undefined || further.length > 0 || !helpful(tried.lack)) return null
+  return trials.remedy(
+    'one move',
+    tried.plan,
+    phrase(then === undefined ? 'remedy one move' : 'remedy two moves', {
+      dishes: {unit: 'dishes', dishes: [dish.id]},
+      at: {unit: 'clock', value: move},
+      ...(then === undefined ? {} : {again: {unit: 'clock', value: then}}),
+      others: {unit: 'dishes', dishes: reached(past, dish.id)},
+      outcome: trials.outcome(tried, false),
+    }),
+  )
+}
+
 /** What a dish is shifted aside for: others, or where only some of its own vessels stand before the rest of them, itself. */
 function reached(past: readonly {readonly dish?: string | null}[], id: string): string[] {
   const all = [...new Set(past.flatMap(({dish}) => dish ?? []))]
@@ -778,27 +817,9 @@ export function remediesOf(
       if (way) add(dish.id, way)
     }
     if (missing.length <= FEW && (rule === undefined || rule === 'room')) {
-      // What stands in front of what is drawn first need only be out of the way for as long as that takes.
-      const shifted = problem.dishes.map((d) => (d.id === dish.id ? {...d, shifts: true} : d))
       // On a day that has begun that is for moving others as well.
-      const tried = trials.plan({dishes: shifted}, {anew: problem.done !== undefined})
-      const past = check(problem, tried.plan).filter((v) => v.rule === 'reach')
-      const [move, then, ...further] = [...new Set(past.map((v) => v.at!))].sort((a, b) => a - b)
-      if (move !== undefined && further.length === 0 && gives(tried.lack))
-        add(
-          dish.id,
-          trials.remedy(
-            'one move',
-            tried.plan,
-            phrase(then === undefined ? 'remedy one move' : 'remedy two moves', {
-              dishes: who,
-              at: {unit: 'clock', value: move},
-              ...(then === undefined ? {} : {again: {unit: 'clock', value: then}}),
-              others: {unit: 'dishes', dishes: reached(past, dish.id)},
-              outcome: trials.outcome(tried, false),
-            }),
-          ),
-        )
+      const way = oneMove(problem, dish, trials, {anew: problem.done !== undefined}, gives)
+      if (way) add(dish.id, way)
     }
     // Another is worth leaving out only where that is less than what is left out for it.
     const others = (conflicts.get(dish.id)?.others ?? []).flatMap((id) => problem.dishes.find((d) => d.id === id) ?? [])
