@@ -509,6 +509,15 @@ describe('what the oven has to give', () => {
     expect(needOf('Gingerbread', '- 500 g flour\n- 400 g treacle\n- 200 g butter\n', '50 minutes').longest).toBeUndefined()
     expect(make('beans', '1 crock').dishes[0]!.need.longest).toBeUndefined()
   })
+  it('white bread and pies are what waits for the brown bread (Project Gutenberg #13493, 1829), whatever heat they want', () => {
+    const of = (title: string, bake: string) =>
+      make('one', '1 times', {}, read('one', `# ${title}\n\n- 500 g flour\n- 200 g butter\n- 2 eggs\n\n${bake}\n`)).dishes[0]!
+        .crust
+    for (const title of ['White bread', 'Apple pie', 'Beef-steak pie', 'Quiche'])
+      expect(of(title, 'Bake at 180 °C for 50 minutes.'), title).toBe(true)
+    for (const title of ['Gingerbread', 'Brown bread', 'Cottage pie'])
+      expect(of(title, 'Bake in a hot oven for 50 minutes.'), title).toBeUndefined()
+  })
   it('beans want falling heat and stay overnight', () => {
     const [dish] = make('beans', '1 crock').dishes
     expect(dish!.need).toMatchObject({falling: true, overnight: true})

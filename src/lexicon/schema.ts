@@ -418,6 +418,8 @@ export const kindSchema = z.object({
   keeps: z.literal(true).optional(),
   /** Eaten hot: it should come to the table from the oven. Common practice, no source. */
   hot: z.literal(true).optional(),
+  /** White bread, or a pie baked in paste: not set in until what falls from very hot has been in half an hour (`plan/rules`). */
+  crust: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */

@@ -365,10 +365,8 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         d.alreadyIn !== true && dishes.has(d.dish) && ok(dishes.get(d.dish)!) ? [{at: l.at, dish: dishes.get(d.dish)!}] : [],
       ),
     )
-  for (const h of inAt((d) => d.need.falling && d.need.startBest >= settleIn.veryHot))
-    for (const b of inAt(
-      (d) => !d.need.falling && d.need.startBest >= settleIn.crust && d.need.minutes.likely >= settleIn.crustMinutes,
-    ))
+  for (const h of inAt((d) => d.crust !== true && d.need.falling && d.need.startBest >= settleIn.veryHot))
+    for (const b of inAt((d) => d.crust === true))
       if (b.at >= h.at && b.at - h.at < settleIn.minutes)
         bad(
           'order',

@@ -17,6 +17,7 @@ import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
 import {type AtMost, type FillLimit, floorFilling} from './fill.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
+import {halfHourWanting} from './half-hour.js'
 import {handlingOf} from './hands.js'
 import {
   fireDecided,
@@ -225,6 +226,7 @@ export function planAgain(
     ...unfinished(changes, byId, problem.day, new Set(cold.map(({dish}) => dish))),
     ...drawnLate(rest, log),
     ...early.map(({message}) => message),
+    ...halfHourWanting(rest, log),
     ...spareSetIn(baked, log),
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),

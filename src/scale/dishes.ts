@@ -1272,6 +1272,7 @@ function dishFrom(parts: Parts): Dish {
     ...(kind.dry === true || kind.keeps === true ? {keeps: true as const} : {}),
     ...(kind.hot === true || item.hot === true ? {hot: true as const} : {}),
     ...(item.hot === true ? {wantedHot: true as const} : {}),
+    ...(kind.crust === true ? {crust: true as const} : {}),
     ...(receipt.evening === undefined ? {} : {evening: receipt.evening.map(eveningTask)}),
     // Of other kinds the open door is said of a part of the time.
     ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),

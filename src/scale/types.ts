@@ -106,6 +106,8 @@ export interface Dish {
   readonly keeps?: true
   /** It is eaten hot. Absent where it need not be. */
   readonly hot?: true
+  /** White bread or a pie: it waits until what falls from very hot has been in half an hour (`plan/rules`). Absent where it need not. */
+  readonly crust?: true
   /** The day wants it hot at its time, and so not drawn long before. */
   readonly wantedHot?: true
   /** What is to be done the evening before, as the receipt says; absent where it says nothing of it. */

@@ -88,6 +88,10 @@ export const deMessages: Book['sentences'] = [
     'note when it was set in, or set it in and note that',
     'aufschreiben, wann es eingeschossen wurde, oder es einschießen und das aufschreiben',
   ],
+  [
+    'look at it early: the oven is hottest then; or put the time right',
+    'früh nachsehen: der Ofen ist dann am heißesten; oder die Uhrzeit berichtigen',
+  ],
   ['{dish}: logged as drawn with {n} % of its heat', '{dish}: laut Ofenbuch mit {n} % der Hitze ausgezogen'],
   ['{dish}: limits eased before the day has begun', '{dish}: weniger erlaubt als verlangt, ehe der Tag begonnen hat'],
   ['{dish}: drawn before the {n} % of its heat that can be had', '{dish}: ausgezogen vor den {n} % der Hitze, die zu haben sind'],
