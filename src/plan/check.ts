@@ -519,10 +519,13 @@ function allDone(parts: readonly Judged[], until: number): boolean {
 
 export type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
 
-/** The dose of so many minutes by the receipt: at its heat, or, for falling heat, in the usual falling oven from that heat down. */
+/**
+ * The dose of so many minutes by the receipt: at its heat, or, for falling heat that its receipt does not hold, in the usual falling oven from
+ * that heat down.
+ */
 function needed(dish: Dish, minutes: number): number {
   const {need} = dish
-  if (!need.falling) return (need.reference - need.done) * minutes
+  if (!need.falling || need.held) return (need.reference - need.done) * minutes
   const f = rules.usualFall
   const from = Math.max(f.ready, need.reference) - f.ambient
   // Hours after ready at which the usual oven is at the reference heat: from / (1 + a·h^b) = reference − ambient.

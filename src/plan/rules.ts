@@ -84,6 +84,8 @@ export const rules = {
    */
   cookedThrough: ['meat-temperature', 'stuffing', 'shellfish'],
   setByEggs: ['warm-cream'],
+  /** Share of its dose that a dish has had, in the oven as it is likely to be, when it is first looked at. Common practice, no source. */
+  firstLook: 0.6,
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const

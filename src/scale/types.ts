@@ -60,6 +60,8 @@ export interface HeatNeed {
   /** Minutes whose dose will do, where that is less than the likely ones' (see `plan/ease`). */
   readonly enough?: number
   readonly falling: boolean
+  /** Its minutes are of an oven held at `reference` by a thermostat, though it falls with this one: so is its dose. */
+  readonly held?: true
   readonly overnight: boolean
   /** Minutes from setting in that the receipt wants the door kept shut; absent where it says nothing of it. */
   readonly closed?: Range
