@@ -1,5 +1,5 @@
 import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
-import type {Dish, Placed} from '../scale/types.js'
+import type {Dish, FloorRoom, Placed} from '../scale/types.js'
 import {checkDoughs} from './check-dough.js'
 import {checkMakings} from './check-making.js'
 import {rules, weights} from './rules.js'
@@ -471,8 +471,8 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   return out
 }
 
-function room(problem: PlanProblem): {floor: PlanProblem['floor']; mouth: PlanProblem['mouth']; vaultHeight: number} {
-  return {floor: problem.floor, mouth: problem.mouth, vaultHeight: problem.vaultHeight ?? 1.5 * problem.mouth.height}
+function room({floor, mouth, vaultHeight, ashBed}: PlanProblem): FloorRoom {
+  return {floor, mouth, vaultHeight: vaultHeight ?? 1.5 * mouth.height, ...(ashBed === undefined ? {} : {rules: {ashBed}})}
 }
 
 /** What is broken by a draw at one time, and by how much. */

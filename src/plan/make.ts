@@ -936,6 +936,7 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new O
     floor: input.oven.floor,
     mouth: input.oven.mouth,
     vaultHeight: input.oven.vaultHeight,
+    ...(input.oven.ashBed === undefined ? {} : {ashBed: input.oven.ashBed}),
     ambient: input.oven.ambient,
   }
 }

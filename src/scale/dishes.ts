@@ -27,7 +27,7 @@ import {brimVolume, spreadOf, topArea, vesselOf} from './vessel.js'
 export interface ToScale {
   readonly day: DayToScale
   readonly receipts: readonly Receipt[]
-  readonly oven: Pick<OvenSpec, 'floor' | 'mouth' | 'vaultHeight'> & {readonly rules?: Partial<FloorRules>}
+  readonly oven: Pick<OvenSpec, 'floor' | 'mouth' | 'vaultHeight' | 'ashBed'> & {readonly rules?: Partial<FloorRules>}
 }
 
 export interface Dishes {
@@ -61,7 +61,8 @@ export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
   const used = new Map<string, number>()
   const known = new Map<string, number>()
-  const room: FloorRoom = input.oven
+  const {ashBed} = input.oven
+  const room: FloorRoom = {...input.oven, ...(ashBed === undefined ? {} : {rules: {ashBed, ...input.oven.rules}})}
   const fits = (vessel: Vessel, wanted: number): number => {
     const key = `${wanted} ${vessel.height} ${JSON.stringify(vessel.footprint)}`
     const before = known.get(key)

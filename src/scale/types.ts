@@ -1,6 +1,6 @@
 import type {Range} from '../lexicon/schema.js'
 import type {Today} from '../measure/today.js'
-import type {FloorShape} from '../oven/types.js'
+import type {AshBed, FloorShape} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
 import type {Inferred} from '../receipt/types.js'
 
@@ -167,7 +167,7 @@ export interface FloorRules {
   /** Depth of the strip inside the mouth, as wide as the mouth, that stays empty. */
   readonly mouthFree: number
   /** Coals or ash left on the floor: a strip along one side. */
-  readonly ashBed?: {readonly side: 'left' | 'right' | 'back'; readonly width: number}
+  readonly ashBed?: AshBed
 }
 
 /** The parts of an oven that decide what can stand on its floor. */
