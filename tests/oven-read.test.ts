@@ -55,6 +55,22 @@ describe('oven.md', () => {
     expect(readings[2]!.value).toBe('flour-browns-slowly')
   })
 
+  it('reads on which side of the floor ash is left, and how wide', () => {
+    const read = (bed: string) => readOven(good.replace('door: oak 2 in', `ash bed: ${bed}\ndoor: oak 2 in`), 'oven.md')
+    expect(read('left 8 in').oven?.ashBed).toEqual({side: 'left', width: expect.closeTo(0.2032, 4) as number})
+    expect(read('Back, 20 cm').oven?.ashBed).toEqual({side: 'back', width: expect.closeTo(0.2, 4) as number})
+    expect(read('none').oven).not.toBeNull()
+    for (const oven of [read('none').oven, readOven(good, 'oven.md').oven]) expect(oven).not.toHaveProperty('ashBed')
+    for (const bed of ['8 in', 'left', 'left 8', 'front 8 in', 'left 0 in', 'left 30 in']) {
+      const {oven, messages} = read(bed)
+      expect(oven, bed).toBeNull()
+      const [error] = messages.filter((m) => m.severity === 'error')
+      expect(error, bed).toMatchObject({file: 'oven.md', line: 5, column: 10})
+      expect(error!.suggest, bed).toMatch(/.{10}/)
+    }
+    expect(read('left 30 in').messages.map((m) => m.rule)).toContain('oven-ash-bed')
+  })
+
   it('reads ovals, rectangles, squares, no door, green wood and heat left in the brick', () => {
     const read = (from: string, to: string) => readOven(good.replace(from, to), 'oven.md').oven
     expect(read('round 42 in', 'oval 60 x 48 in')?.floor).toMatchObject({

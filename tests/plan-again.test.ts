@@ -49,6 +49,32 @@ it('sets the brown bread in first on the demo’s day, and the white half an hou
     expect(at(crust) - at('rye')).toBeGreaterThanOrEqual(rules.settleIn.minutes)
 })
 
+it('tells of a pie that the log has set in with the brown bread, and leaves nothing out for it', () => {
+  const {plan, problem} = made
+  const loadOf = (name: string) => plan.loads.find(({dishes}) => dishes.some((d) => d.dish.includes(name)))!
+  const idOf = (name: string): string => problem.dishes.find(({id}) => id.includes(name))!.id
+  const {at} = loadOf('rye')
+  const about = (pieAt: number): string[] => {
+    const log: FiringLog = {
+      date: read.day.date,
+      lit: plan.lit,
+      raked: plan.raked,
+      wood: null,
+      rows: [
+        {at, what: 'set in', dish: idOf('rye'), elapsed: null, text: '', note: '', line: 9},
+        {at: pieAt, what: 'set in', dish: idOf('apple-pies'), elapsed: null, text: '', note: '', line: 10},
+      ],
+      readings: [],
+      doors: [],
+    }
+    const again = planAgain({oven: read.oven, day: read.day, now: pieAt, options: {effort: 'quick'}}, problem, plan, log)
+    expect(checked(again)).toEqual([])
+    return again.plan.messages.flatMap((m) => (m.rule === 'half-hour' ? [`${m.line} ${m.reason}`] : []))
+  }
+  expect(about(at + 5)).toEqual([expect.stringMatching(/^10 Apple pies: set in 5 min after .+; half an hour is due$/)])
+  expect(about(at + rules.settleIn.minutes)).toEqual([])
+})
+
 /** What is made up without a dough is no dough of which something has to become when its dish is lost. */
 it('knows of no doughs but those of dishes that have one', () => {
   const {plan, problem} = made

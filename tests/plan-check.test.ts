@@ -1,8 +1,9 @@
 import {describe, expect, it} from 'vitest'
 import {check, type Violation} from '../src/plan/check.js'
 import {planDay} from '../src/plan/planner.js'
+import {rules} from '../src/plan/rules.js'
 import type {Load, Plan, PlanProblem} from '../src/plan/types.js'
-import type {HeatNeed} from '../src/scale/types.js'
+import type {Dish, HeatNeed} from '../src/scale/types.js'
 import {day, dish, problem} from './plan-fixtures.js'
 
 const bakeDay = problem(
@@ -285,6 +286,31 @@ describe('the checker', () => {
     expect(rulesOf(ryeDay(70))).toContain('over-baked')
     expect(rulesOf(ryeDay(600))).not.toContain('over-baked')
     expect(rulesOf(ryeDay(70, {overnight: true}))).not.toContain('over-baked')
+  })
+  // Project Gutenberg #13493 (1829) names pies beside white bread.
+  it.each([
+    ['a raised pie, which falls with the oven', 195, true],
+    ['a custard pie, which wants less heat', 180, false],
+  ])('catches %s, set in with what falls from very hot', (_, best, falling) => {
+    const pie = (crust: boolean): Dish => {
+      const {crust: _crust, ...one} = dish('pie', 1, {id: 'pie-1', need: {...dish('pie', 1).need, startBest: best, falling}})
+      return {...one, ...(crust ? {crust: true as const} : {})}
+    }
+    const at = {firings: bakeDay.firings.slice(1, 2)}
+    const asked = problem([dish('beans', 1), pie(true)], at)
+    const plan = planDay(asked)
+    expect(plan.unplaced).toEqual([])
+    expect(check(asked, plan)).toEqual([])
+    const inAt = plan.loads.find(of('beans-1'))!.at
+    const gap = plan.loads.find(of('pie-1'))!.at - inAt
+    expect(gap < 0 || gap >= rules.settleIn.minutes).toBe(true)
+    const together: Plan = {
+      ...plan,
+      loads: plan.loads.map((l) => (of('pie-1')(l) ? {...l, at: inAt + 10} : l)),
+    }
+    const order = (day: PlanProblem): string[] => check(day, together).flatMap((v) => (v.rule === 'order' ? [v.dish!] : []))
+    expect(order(asked)).toEqual(['pie-1'])
+    expect(order(problem([dish('beans', 1), pie(false)], at))).toEqual([])
   })
   it('catches a long bake standing in the way of what is drawn before it', () => {
     // The brown bread put in front of the pie, where the mouth is.

@@ -102,7 +102,7 @@ const need = (
   ...more,
 })
 
-type Kind = Pick<Dish, 'kind' | 'vessel' | 'need' | 'place' | 'mass' | 'water' | 'dough' | 'sign'>
+type Kind = Pick<Dish, 'kind' | 'vessel' | 'need' | 'place' | 'mass' | 'water' | 'dough' | 'sign' | 'crust'>
 
 /** Dishes as any oven knows them; figures from the band table of the design and common practice. */
 export const kinds: Record<string, Kind> = {
@@ -115,6 +115,7 @@ export const kinds: Record<string, Kind> = {
     water: 0.1,
     dough: {mix: 20, rise: 120, shape: 15, hold: 45},
     sign: 'it sounds hollow',
+    crust: true,
   },
   'brown bread': {
     kind: 'brown bread',
@@ -145,6 +146,7 @@ export const kinds: Record<string, Kind> = {
     water: 0.1,
     dough: null,
     sign: 'brown, and bubbling',
+    crust: true,
   },
   gingerbread: {
     kind: 'gingerbread',

@@ -132,7 +132,11 @@ describe('of two dishes of which there is a place for one', () => {
 describe('white bread and what falls from very hot, right at the same time only', () => {
   it('are not set in within the half hour that is due between them', () => {
     const p = asked([
-      needing('Falls', {startLow: 229.5, startBest: 230, startHigh: 230.5, endLow: 30, falling: true}),
+      dish('brown bread', 1, {
+        id: 'Falls',
+        title: 'Falls',
+        need: {...dish('pie', 1).need, startLow: 229.5, startBest: 230, startHigh: 230.5, endLow: 30, falling: true},
+      }),
       needing('Crust', {startLow: 229.5, startBest: 230, startHigh: 230.5, endLow: 30}),
     ])
     const plan = planDay(p, {simulate, bare: true})

@@ -438,3 +438,52 @@ describe('yields', () => {
     expect(readYields(plainSection(text)).serves).toBeNull()
   })
 })
+
+describe('drying at a heat is baking', () => {
+  const readOf = (text: string) => {
+    const {oven, times} = translate(`# Meringues\n\n- 6 egg whites\n- 350 g sugar\n\n${text}\n`, {file: 'a.md'}).receipts[0]!
+    return {
+      celsius: oven.map(({celsius}) => [Math.round(celsius.low), Math.round(celsius.high)]),
+      times: times.map(({of, minutes}) => [of, minutes.low, minutes.high]),
+    }
+  }
+  it.each([
+    ['Pipe on paper. Dry at 100 °C for 2 hours.', 100, 'bake', 120],
+    ['Dry them out for 2 hours at about 100 °C.', 100, 'bake', 120],
+    ['Let them dry at 200 °F for 2 hours, the door ajar.', 93, 'bake', 120],
+    ['Bei 100 °C 2 Stunden trocknen lassen.', 100, 'bake', 120],
+  ])('“%s”', (text, celsius, of, minutes) => {
+    expect(readOf(text)).toEqual({celsius: [[celsius, celsius]], times: [[of, minutes, minutes]]})
+  })
+  it('through the night too', () => {
+    const {oven, times} = translate('# Dried pears\n\n- 2 kg pears\n\nDry in a cool oven at 80 °C overnight.\n', {file: 'a.md'})
+      .receipts[0]!
+    expect(oven.at(-1)!.celsius).toEqual({low: 80, high: 80})
+    expect(times).toMatchObject([{of: 'bake', overnight: true}])
+  })
+  it.each([
+    [
+      'Wash the fruit and dry it on a cloth for 2 hours. Bake at 150 °C for 3 hours.',
+      [
+        ['stand', 120, 120],
+        ['bake', 180, 180],
+      ],
+    ],
+    [
+      'Dry the fruit for 2 hours, then bake at 150 °C for 3 hours.',
+      [
+        ['stand', 120, 120],
+        ['bake', 180, 180],
+      ],
+    ],
+    [
+      'Bake at 150 °C for 3 hours. Leave to dry for 2 hours.',
+      [
+        ['bake', 180, 180],
+        ['stand', 120, 120],
+      ],
+    ],
+  ])('not: “%s”', (text, times) => {
+    expect(readOf(text)).toEqual({celsius: [[150, 150]], times})
+  })
+})

@@ -2,6 +2,7 @@ import fc from 'fast-check'
 import Fraction from 'fraction.js'
 import {describe, expect, it} from 'vitest'
 import {kinds} from '../src/lexicon/kinds.js'
+import {doseNeeded} from '../src/plan/curve.js'
 import {translate} from '../src/receipt/translate.js'
 import type {Receipt} from '../src/receipt/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
@@ -508,6 +509,53 @@ describe('what the oven has to give', () => {
     expect(ranged.longest).toBeUndefined()
     expect(needOf('Gingerbread', '- 500 g flour\n- 400 g treacle\n- 200 g butter\n', '50 minutes').longest).toBeUndefined()
     expect(make('beans', '1 crock').dishes[0]!.need.longest).toBeUndefined()
+  })
+  it('white bread and pies are what waits for the brown bread (Project Gutenberg #13493, 1829), whatever heat they want', () => {
+    const of = (title: string, bake: string) =>
+      make('one', '1 times', {}, read('one', `# ${title}\n\n- 500 g flour\n- 200 g butter\n- 2 eggs\n\n${bake}\n`)).dishes[0]!
+        .crust
+    for (const title of ['White bread', 'Apple pie', 'Beef-steak pie', 'Quiche'])
+      expect(of(title, 'Bake at 180 °C for 50 minutes.'), title).toBe(true)
+    for (const title of ['Gingerbread', 'Brown bread', 'Cottage pie'])
+      expect(of(title, 'Bake in a hot oven for 50 minutes.'), title).toBeUndefined()
+  })
+  it('a time beside degrees is of an oven that holds them, of what falls with this one too; beside a word or “as the oven falls” it is not', () => {
+    const fruit = '- 500 g flour\n- 400 g butter\n- 400 g sugar\n- 8 eggs\n- 900 g currants\n- 500 g raisins\n'
+    const needOf = (bake: string, facts = '') =>
+      make('one', '1 times', {}, read('one', `${facts}# Rich plum cake\n\n${fruit}\n${bake}\n`)).dishes[0]!.need
+    const held = needOf('Bake at 150 °C for 3 1/2 hours.')
+    expect(held).toMatchObject({held: true, falling: true, reference: 150, startLow: 135, startHigh: 175})
+    // Design §4, by hand: (150 − 97) °C × 210 min; in a usual falling oven from 150 °C down it is a good deal less.
+    expect(doseNeeded(held)).toBeCloseTo((150 - 97) * 210, 6)
+    const {held: _held, ...falls} = held
+    expect(doseNeeded(falls) / doseNeeded(held)).toBeLessThan(0.8)
+    for (const bake of [
+      'Bake at gas mark 2 for 3 1/2 hours.',
+      'Bake at 130 °C fan for 3 1/2 hours.',
+      'Bake at 300 °F for 3 1/2 hours.',
+      'Bake in a slow oven (150 °C) for 3 1/2 hours.',
+      'Bake at 140–160 °C for 3 1/2 hours.',
+      'Bake at 150 °C for 3 1/2 hours, then turn the oven off and leave it there as the oven cools.',
+    ])
+      expect(needOf(bake).held, bake).toBe(true)
+    for (const bake of [
+      'Bake in a slow oven for 3 1/2 hours.',
+      'Bake for 3 1/2 hours.',
+      'Set in at 170 °C and bake for 3 1/2 hours as the oven falls.',
+      'Bei 170 °C einschießen und bei fallender Hitze 3 1/2 Stunden backen.',
+      // Its time is the kind's, and so is the oven it was taken in.
+      'Bake at 150 °C until a straw comes out clean.',
+    ])
+      expect(needOf(bake).held, bake).toBeUndefined()
+    expect(needOf('Bake at 150 °C for 3 1/2 hours.', '---\nholds heat: true\n---\n').held).toBeUndefined()
+    expect(needOf('Bake 30 minutes at 170 °C, then 3 hours at 140 °C.')).toMatchObject({held: true, minutes: {likely: 210}})
+    expect(needOf('Bake 30 minutes at 170 °C, then 3 hours at 140 °C.').reference).toBeCloseTo((30 * 170 + 180 * 140) / 210, 6)
+  })
+  it('a roast in degrees is set in no hotter than they allow; where its oven is a word, as its kind may be', () => {
+    const needOf = (bake: string) =>
+      make('one', '1 times', {}, read('one', `# Shoulder of lamb\n\n- 2 kg shoulder of lamb\n\n${bake}\n`)).dishes[0]!.need
+    expect(needOf('Roast at 160 °C for 4 hours.')).toMatchObject({startLow: 145, startBest: 160, startHigh: 185})
+    expect(needOf('Roast in a moderate oven for 2 hours.').startHigh).toBeGreaterThanOrEqual(200)
   })
   it('beans want falling heat and stay overnight', () => {
     const [dish] = make('beans', '1 crock').dishes

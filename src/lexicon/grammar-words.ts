@@ -366,6 +366,9 @@ export const potWork: readonly string[] = words(
   'fry, fried, frying, boil, boiling, boiled, griddle, skillet, steam, steamed, frittieren, ausbacken, pfanne, kochen',
 )
 
+/** Verbs of drying: beside degrees they are done in an oven, and elsewhere on a cloth or in the sun. */
+export const dryingVerbs: readonly string[] = words('dry, dries, dried, drying, dehydrate, trocknen, trocknet, dorren, dorrt')
+
 /** What is done to an oven's heat, before "to 210 °C". */
 export const heatChanges: readonly string[] = words(
   'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase',
@@ -400,6 +403,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['pastes', pastes],
     ['cookingWords', cookingWords],
     ['potWork', potWork],
+    ['dryingVerbs', dryingVerbs],
     ['heatChanges', heatChanges],
   ] as const
 ).map(([id, list]) => ({id, words: [...list], source: 'common-practice'}))

@@ -185,7 +185,7 @@ export const stayWordSchema = z.object({
   /**
    * `night`: a stretch of time that is the night; `inside`: beside it, left in; `into`, `beside`: before "oven", within it or not;
    * `elsewhere`: between oven and night, that it no longer stands in the oven. `opens`, `shut`, `keeps`, `door`, `never`, `until`,
-   * `during`: the parts of a rule about the door; `state`, `share`: how long, where it is no stretch of time.
+   * `during`: the parts of a rule about the door; `falls`: that it bakes while the heat falls, `after` beside it: of the time after the baking; `state`, `share`: how long, where it is no stretch of time.
    */
   use: z.enum([
     'night',
@@ -197,6 +197,8 @@ export const stayWordSchema = z.object({
     'shut',
     'ajar',
     'ajar-door',
+    'falls',
+    'after',
     'keeps',
     'door',
     'never',
@@ -420,6 +422,8 @@ export const kindSchema = z.object({
   keeps: z.literal(true).optional(),
   /** Eaten hot: it should come to the table from the oven. Common practice, no source. */
   hot: z.literal(true).optional(),
+  /** White bread, or a pie baked in paste: not set in until what falls from very hot has been in half an hour (`plan/rules`). */
+  crust: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */

@@ -57,6 +57,18 @@ export const stayWords: readonly StayWord[] = [
   row('until', 'until', 'till, until, ’till, til, before, ere, under'),
   row('during', 'during', 'for, during, in, within, throughout'),
 
+  // On a heat that falls
+  row(
+    'falls',
+    'falls',
+    'as the oven falls, as the oven cools, as the oven cools down, as the oven slackens, while the oven falls, while the oven cools, as the heat falls, as the heat goes down, as the heat declines, as the heat dies down, as the temperature falls, as the temperature drops, falling oven, falling heat, falling temperature, cooling oven, falling to, fallender hitze, fallende hitze, fallender temperatur, abfallender hitze, abfallende hitze, abfallender temperatur, fallend auf, abfallend auf, fallend, abfallend',
+  ),
+  row(
+    'after-baking',
+    'after',
+    'off, turned off, switched off, cold, afterwards, cool completely, ausgeschaltet, ausgeschalteten, ausschalten, abgeschaltet, auskuhlen, abkuhlen, erkalten',
+  ),
+
   // How long, where a state or a share of the baking is named
   row('dough-set', 'state', 'is set, are set, has set, have set, set, is firm, are firm, become firm, has become firm', {
     minutes: span(8, 12, 20),

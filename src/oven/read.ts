@@ -12,12 +12,12 @@ import type {Message} from '../receipt/types.js'
 import {floorSize} from './geometry.js'
 import {findFuel, findMaterial, type Lookup} from './materials.js'
 import {parseReading} from './signs.js'
-import type {FloorShape, Layer, OvenSpec, PastReading} from './types.js'
+import type {AshBed, FloorShape, Layer, OvenSpec, PastReading} from './types.js'
 
 const no = (reason: string, suggest: string): {ok: false; reason: string; suggest: string} => ({ok: false, reason, suggest})
 
 /** Sizes an oven may have, m: from a hand's breadth of mouth to the largest bakehouse. */
-const LIMITS = {floor: [0.25, 6], height: [0.12, 3], mouth: [0.1, 2], layer: [0.001, 3]} as const
+const LIMITS = {floor: [0.25, 6], height: [0.12, 3], mouth: [0.1, 2], layer: [0.001, 3], bed: [0.02, 3]} as const
 
 function within(what: string, value: number, [low, high]: readonly [number, number]): Parsed<number> {
   const size = value >= 1 ? `${Number(value.toFixed(2))} m` : `${Number((value * 100).toFixed(1))} cm`
@@ -148,6 +148,20 @@ function parseAmbient(text: string): Parsed<number> {
   return {ok: true, value: t.value}
 }
 
+/** "left 8 in": the side of the floor on which ash is left, and how far in from the wall. */
+function parseAshBed(text: string): Parsed<AshBed | undefined> {
+  const suggest = 'write the side as seen from the mouth and how wide the bed is, such as “left 8 in” or “back 20 cm”; or none'
+  const plain = text.trim()
+  if (/^(?:none|no)$/i.test(plain)) return {ok: true, value: undefined}
+  const m = /^(left|right|back)\b[\s,:]*/i.exec(plain)
+  if (!m) return no(`“${text}” does not say on which side the ash bed is`, suggest)
+  const side = m[1]!.toLowerCase() as AshBed['side']
+  const rest = plain.slice(m[0].length)
+  if (!rest) return no(`the ash bed on the ${side} has no width`, suggest)
+  const width = size('an ash bed', LIMITS.bed)(rest)
+  return width.ok ? {ok: true, value: {side, width: width.value}} : width
+}
+
 const layers = z
   .array(quantity(parseLayer), {error: 'write a list of layers from the inside out, each on a line that begins with “- ”'})
   .min(1, {error: 'at least one layer is needed'})
@@ -160,6 +174,7 @@ const ovenSchema = z.strictObject({
     const sizes = pair(text, 'a mouth', LIMITS.mouth, '“18 in x 11 in” (width x height)')
     return sizes.ok ? {ok: true, value: {width: sizes.value[0], height: sizes.value[1]}} : sizes
   }),
+  'ash bed': quantity(parseAshBed).optional(),
   door: quantity(parseDoor).optional(),
   hearth: layers,
   vault: layers,
@@ -185,7 +200,7 @@ const COLUMNS: Readonly<Record<string, RegExp>> = {
  *
  * @param source the file as read
  * @param file its name, for messages
- * @returns the oven, or null with messages (rules of `readFrontMatter`, and `oven-front-matter`, `oven-mouth`, `oven-table`,
+ * @returns the oven, or null with messages (rules of `readFrontMatter`, and `oven-front-matter`, `oven-mouth`, `oven-ash-bed`, `oven-table`,
  * `oven-reading`, `oven-drawing`); readings that cannot be read are reported and left out
  */
 export function readOven(
@@ -296,7 +311,7 @@ export function readOven(
   const v = front.value
   if (!v) return {oven: null, readings, messages}
   const vaultHeight = v['vault height']
-  const {width} = floorSize(v.floor)
+  const {width, depth} = floorSize(v.floor)
   if (v.mouth.width >= width) {
     say(
       front.at('mouth'),
@@ -329,6 +344,15 @@ export function readOven(
       'check both figures',
       'warning',
     )
+  const bed = v['ash bed']
+  const along = bed?.side === 'back' ? depth : width
+  if (bed !== undefined && bed.width > along / 2)
+    say(
+      front.at('ash bed'),
+      'oven-ash-bed',
+      `an ash bed of ${cm(bed.width)} takes more than half of the floor’s ${cm(along)}`,
+      'write how far in from the wall the ash lies, such as “left 8 in”',
+    )
   const total = (l: readonly Layer[]): number => l.reduce((s, x) => s + x.thickness, 0)
   for (const wall of ['hearth', 'vault'] as const) {
     if (total(v[wall]) < 0.03)
@@ -348,6 +372,7 @@ export function readOven(
     floor: v.floor,
     vaultHeight,
     mouth: v.mouth,
+    ...(bed === undefined ? {} : {ashBed: bed}),
     door: v.door === undefined ? {material: 'oak', thickness: 0.05} : v.door,
     hearth: v.hearth,
     vault: v.vault,

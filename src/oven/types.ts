@@ -13,12 +13,20 @@ export type FloorShape =
   | {readonly shape: 'oval'; readonly depth: number; readonly width: number}
   | {readonly shape: 'rectangle'; readonly depth: number; readonly width: number}
 
+/** Ash or coals left on the floor along one side of it, as seen from the mouth: `width` metres in from the wall, where nothing stands. */
+export interface AshBed {
+  readonly side: 'left' | 'right' | 'back'
+  readonly width: number
+}
+
 export interface OvenSpec {
   readonly name: string
   readonly floor: FloorShape
   /** Height of the vault at its crown above the floor. */
   readonly vaultHeight: number
   readonly mouth: {readonly width: number; readonly height: number}
+  /** Absent where the whole floor is swept. */
+  readonly ashBed?: AshBed
   readonly door: {readonly material: string; readonly thickness: number} | null
   /** From the inside out. */
   readonly hearth: readonly Layer[]

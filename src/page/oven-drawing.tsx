@@ -16,6 +16,8 @@ export interface Sizes {
   readonly mouthWidthText: string
   readonly mouthHeight: number | null
   readonly mouthHeightText: string
+  /** Ash left along one side of the floor. */
+  readonly ashBed: {readonly side: 'left' | 'right' | 'back'; readonly width: number; readonly text: string} | null
   readonly hearth: ReadonlyArray<{readonly material: string; readonly thickness: number; readonly text: string}>
   readonly walls: ReadonlyArray<{readonly material: string; readonly thickness: number; readonly text: string}>
 }
@@ -50,6 +52,7 @@ export function OvenDrawing({sizes}: {readonly sizes: Sizes}): JSX.Element {
     `${w.floor} ${w.shapes[sizes.shape]} ${sizes.depthText}${sizes.shape === 'round' ? '' : ` x ${sizes.widthText}`}`,
     sizes.vault === null ? '' : `${w.vaultHeight} ${sizes.vaultText}`,
     sizes.mouthWidth === null ? '' : `${w.mouth} ${sizes.mouthWidthText} x ${sizes.mouthHeightText}`,
+    sizes.ashBed === null ? '' : `${w.ashBed} ${sizes.ashBed.side} ${sizes.ashBed.text}`,
   ]
     .filter(Boolean)
     .join('; ')
@@ -90,6 +93,7 @@ function Above({sizes, depth, width, thick, scale, pad, said}: Common & {readonl
   const inner = {x: (width / 2) * scale, y: (depth / 2) * scale}
   const mouth = ((sizes.mouthWidth ?? 0) / 2) * scale
   const box = sizes.shape === 'rectangle'
+  const bed = sizes.ashBed
   return (
     <svg viewBox={`0 0 ${r(full.x)} ${r(full.y)}`} role="img" aria-label={`${w.drawnPlan}. ${w.drawnDesc(said)}`}>
       <Patterns />
@@ -112,6 +116,28 @@ function Above({sizes, depth, width, thick, scale, pad, said}: Common & {readonl
         <>
           <ellipse cx={r(cx)} cy={r(cy)} rx={r(outer.x)} ry={r(outer.y)} class="wall" fill="url(#hatch-a)" />
           <ellipse cx={r(cx)} cy={r(cy)} rx={r(inner.x)} ry={r(inner.y)} class="bare" />
+        </>
+      )}
+      {bed === null ? null : (
+        <>
+          <clipPath id="floor-wall">
+            {box ? (
+              <rect x={r(cx - inner.x)} y={r(cy - inner.y)} width={r(2 * inner.x)} height={r(2 * inner.y)} />
+            ) : (
+              <ellipse cx={r(cx)} cy={r(cy)} rx={r(inner.x)} ry={r(inner.y)} />
+            )}
+          </clipPath>
+          <rect
+            x={r(bed.side === 'right' ? cx + inner.x - bed.width * scale : cx - inner.x)}
+            y={r(cy - inner.y)}
+            width={r(bed.side === 'back' ? 2 * inner.x : bed.width * scale)}
+            height={r(bed.side === 'back' ? bed.width * scale : 2 * inner.y)}
+            class="wall ash-bed"
+            fill="url(#hatch-c)"
+            clip-path="url(#floor-wall)"
+          >
+            <title>{`${w.ashBed} ${bed.text}`}</title>
+          </rect>
         </>
       )}
       {mouth > 0 ? (

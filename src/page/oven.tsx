@@ -65,6 +65,15 @@ const metres = (text: string): number | null => {
 const words1 = (value: Stated | undefined): string => (typeof value === 'string' ? value : '')
 const list = (value: Stated | undefined): readonly string[] => (Array.isArray(value) ? (value as readonly string[]) : [])
 
+/** "left 8 in", as far as it is typed. */
+function ashBedOf(text: string): Sizes['ashBed'] {
+  const [side = '', ...rest] = text.trim().split(/[\s,:]+/)
+  const sides = ['left', 'right', 'back'] as const
+  const named = sides.find((one) => one === side.toLowerCase())
+  const width = metres(rest.join(' '))
+  return named === undefined || width === null ? null : {side: named, width, text: rest.join(' ')}
+}
+
 /** The sizes as far as they are typed, for the drawing. */
 function sizesOf(said: ReadonlyMap<string, Stated>): Sizes {
   const floor = floorParts(words1(said.get('floor')))
@@ -87,6 +96,7 @@ function sizesOf(said: ReadonlyMap<string, Stated>): Sizes {
     mouthWidthText: mouthWidth,
     mouthHeight: metres(mouthHeight),
     mouthHeightText: mouthHeight,
+    ashBed: ashBedOf(words1(said.get('ash bed'))),
     hearth: layers('hearth'),
     walls: layers('vault'),
   }

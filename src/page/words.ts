@@ -132,6 +132,7 @@ export const words = {
     vaultHeight: 'Height of the vault',
     mouthWidth: 'Width of the mouth',
     mouthHeight: 'Height of the mouth',
+    ashBed: 'Ash bed',
     door: 'Door',
     noDoor: 'no door',
     thickness: 'Thickness',

@@ -1,5 +1,5 @@
 import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
-import type {Dish, Placed} from '../scale/types.js'
+import type {Dish, FloorRoom, Placed} from '../scale/types.js'
 import {checkDoughs} from './check-dough.js'
 import {checkMakings} from './check-making.js'
 import {rules, weights} from './rules.js'
@@ -363,10 +363,8 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         d.alreadyIn !== true && dishes.has(d.dish) && ok(dishes.get(d.dish)!) ? [{at: l.at, dish: dishes.get(d.dish)!}] : [],
       ),
     )
-  for (const h of inAt((d) => d.need.falling && d.need.startBest >= settleIn.veryHot))
-    for (const b of inAt(
-      (d) => !d.need.falling && d.need.startBest >= settleIn.crust && d.need.minutes.likely >= settleIn.crustMinutes,
-    ))
+  for (const h of inAt((d) => d.crust !== true && d.need.falling && d.need.startBest >= settleIn.veryHot))
+    for (const b of inAt((d) => d.crust === true))
       if (b.at >= h.at && b.at - h.at < settleIn.minutes)
         bad(
           'order',
@@ -471,8 +469,8 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   return out
 }
 
-function room(problem: PlanProblem): {floor: PlanProblem['floor']; mouth: PlanProblem['mouth']; vaultHeight: number} {
-  return {floor: problem.floor, mouth: problem.mouth, vaultHeight: problem.vaultHeight ?? 1.5 * problem.mouth.height}
+function room({floor, mouth, vaultHeight, ashBed}: PlanProblem): FloorRoom {
+  return {floor, mouth, vaultHeight: vaultHeight ?? 1.5 * mouth.height, ...(ashBed === undefined ? {} : {rules: {ashBed}})}
 }
 
 /** What is broken by a draw at one time, and by how much. */
@@ -529,10 +527,13 @@ function latestDraw({wantedBy, need}: Dish, serve: number): number {
   return need.overnight && serve < 24 * 60 ? 24 * 60 + rules.waking : serve
 }
 
-/** The dose of so many minutes by the receipt: at its heat, or, for falling heat, in the usual falling oven from that heat down. */
+/**
+ * The dose of so many minutes by the receipt: at its heat, or, for falling heat that its receipt does not hold, in the usual falling oven from
+ * that heat down.
+ */
 function needed(dish: Dish, minutes: number): number {
   const {need} = dish
-  if (!need.falling) return (need.reference - need.done) * minutes
+  if (!need.falling || need.held) return (need.reference - need.done) * minutes
   const f = rules.usualFall
   const from = Math.max(f.ready, need.reference) - f.ambient
   // Hours after ready at which the usual oven is at the reference heat: from / (1 + a·h^b) = reference − ambient.

@@ -139,11 +139,11 @@ export function doseTable(curve: Curve, where: number, done: number, which: Edge
 }
 
 /**
- * The dose a dish needs, °C·min: (reference − done) × minutes; for a dish that wants falling heat, the same minutes in the usual falling
- * oven from its reference heat on (`rules.usualFall`).
+ * The dose a dish needs, °C·min: (reference − done) × minutes; for a dish that wants falling heat and whose time is of no oven that holds its
+ * heat (`held`), the same minutes in the usual falling oven from its reference heat on (`rules.usualFall`).
  */
 export function doseNeeded(need: HeatNeed, minutes: number = need.enough ?? need.minutes.likely): number {
-  if (!need.falling) return (need.reference - need.done) * minutes
+  if (!need.falling || need.held === true) return (need.reference - need.done) * minutes
   let mine = fallingDoses.get(need)
   if (!mine) {
     mine = new Map()

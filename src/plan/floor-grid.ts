@@ -36,8 +36,8 @@ function areaBelow(ground: Ground, y: number): number {
 const grids = new Map<string, FloorGrid>()
 
 /** Prepare a floor; the last few are kept, since a day is planned on the same floor many times. */
-export function floorGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight'>): FloorGrid {
-  const key = JSON.stringify([problem.floor, problem.mouth, problem.vaultHeight])
+export function floorGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight' | 'ashBed'>): FloorGrid {
+  const key = JSON.stringify([problem.floor, problem.mouth, problem.vaultHeight, problem.ashBed])
   const found = grids.get(key)
   if (found) return found
   const made = newGrid(problem)
@@ -46,11 +46,12 @@ export function floorGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultH
   return made
 }
 
-function newGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight'>): FloorGrid {
+function newGrid(problem: Pick<PlanProblem, 'floor' | 'mouth' | 'vaultHeight' | 'ashBed'>): FloorGrid {
   const room: FloorRoom = {
     floor: problem.floor,
     mouth: problem.mouth,
     vaultHeight: problem.vaultHeight ?? 1.5 * problem.mouth.height,
+    ...(problem.ashBed === undefined ? {} : {rules: {ashBed: problem.ashBed}}),
   }
   const ground = groundOf(room)
   const total = areaBelow(ground, ground.b)

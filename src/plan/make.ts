@@ -17,6 +17,7 @@ import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
 import {type AtMost, type FillLimit, floorFilling} from './fill.js'
 import {type Followed, partsByDish, partsOf, take} from './followed.js'
+import {halfHourWanting} from './half-hour.js'
 import {handlingOf} from './hands.js'
 import {
   fireDecided,
@@ -233,6 +234,7 @@ export function planAgain(
     ...unfinished(changes, byId, problem.day, new Set(cold.map(({dish}) => dish))),
     ...drawnLate(rest, log),
     ...early.map(({message}) => message),
+    ...halfHourWanting(rest, log),
     ...spareSetIn(baked, log),
     ...unlogged(rest, byId, log),
     ...woodUnlogged(log, plan, firing.wood),
@@ -965,6 +967,7 @@ export function problemOf(input: MakePlan, dishes: readonly Dish[], runs = new O
     floor: input.oven.floor,
     mouth: input.oven.mouth,
     vaultHeight: input.oven.vaultHeight,
+    ...(input.oven.ashBed === undefined ? {} : {ashBed: input.oven.ashBed}),
     ambient: input.oven.ambient,
   }
 }

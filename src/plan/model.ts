@@ -143,11 +143,10 @@ export function hotFromOf(dish: Dish): number {
 }
 
 /** Which side of the half hour of `rules.settleIn` a dish stands on. */
-function orderOf(dish: Dish): 0 | 1 | 2 {
-  const {need} = dish
-  const r = rules.settleIn
-  if (need.falling) return need.startBest >= r.veryHot ? 1 : 0
-  return need.startBest >= r.crust && need.minutes.likely >= r.crustMinutes ? 2 : 0
+export function orderOf({need, crust}: Dish): 0 | 1 | 2 {
+  // A raised pie falls with the oven too, and waits none the less.
+  if (crust === true) return 2
+  return need.falling && need.startBest >= rules.settleIn.veryHot ? 1 : 0
 }
 
 /**

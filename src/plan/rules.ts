@@ -32,9 +32,9 @@ export const rules = {
   misfitMinutes: 60,
   /**
    * White bread and pies are not set in until brown bread and beans have been in half an hour (Project Gutenberg #13493, 1829): minutes.
-   * It binds what wants falling heat from `veryHot` °C or more, and what is not falling, wants `crust` °C or more and bakes `crustMinutes`.
+   * It binds what wants falling heat from `veryHot` °C or more, and the kinds that are white bread or a pie (`crust`), at whatever heat.
    */
-  settleIn: {minutes: 30, veryHot: 200, crust: 195, crustMinutes: 25},
+  settleIn: {minutes: 30, veryHot: 200},
   /** A dish whose oven may not be hotter than this when it goes in is slack work: it is not wanted at the serving time. */
   slackCelsius: 125,
   /** Minutes after it is wanted beyond which a dish is of little use: what can be had sooner is rather left out. Common practice, no source. */
@@ -84,6 +84,8 @@ export const rules = {
    */
   cookedThrough: ['meat-temperature', 'stuffing', 'shellfish'],
   setByEggs: ['warm-cream'],
+  /** Share of its dose that a dish has had, in the oven as it is likely to be, when it is first looked at. Common practice, no source. */
+  firstLook: 0.6,
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const

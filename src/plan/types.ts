@@ -1,5 +1,5 @@
 import type {Band} from '../lexicon/schema.js'
-import type {Firing, FloorShape, Forecast} from '../oven/types.js'
+import type {AshBed, Firing, FloorShape, Forecast} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {DayAmount, Dish, Placed} from '../scale/types.js'
 
@@ -35,6 +35,8 @@ export interface PlanProblem {
   readonly mouth: {readonly width: number; readonly height: number}
   /** Height of the vault at its crown, m, and the air outside the oven, °C (20 where absent). */
   readonly vaultHeight?: number
+  /** Ash left along one side of the floor, where nothing stands. */
+  readonly ashBed?: AshBed
   readonly ambient?: number
   /** Set when part of the day has already happened. */
   readonly done?: DoneSoFar

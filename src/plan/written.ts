@@ -308,14 +308,15 @@ function drawRange(
   lit: number,
 ): {low: number; likely: number; high: number} {
   const dose = doseNeeded(need)
-  const done = (which: 'low' | 'likely' | 'high'): number => {
+  const done = (which: 'low' | 'likely' | 'high', share = 1): number => {
     const table = doseTable(curve, where, need.done, which)
     const base = table[Math.max(0, Math.min(table.length - 1, Math.round(from)))]!
-    for (let m = Math.round(from); m < table.length; m++) if (table[m]! - base >= dose) return m
+    for (let m = Math.round(from); m < table.length; m++) if (table[m]! - base >= share * dose) return m
     return table.length - 1
   }
   const likely = to
-  const early = done('high')
+  // In an oven as hot as it may be it could be done sooner; where so much of it is still wanting by this one, nobody looks.
+  const early = Math.max(done('high'), done('likely', rules.firstLook))
   const slow = done('low')
   const longStay = to - done('likely') > 2 * rules.tick
   const low = longStay ? likely : Math.min(likely, early)

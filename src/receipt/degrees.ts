@@ -1,4 +1,4 @@
-import {behindHeat, cardinals, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
+import {behindHeat, cardinals, dryingVerbs, enders, heatChanges, stepVerbs} from '../lexicon/grammar-words.js'
 import type {Band} from '../lexicon/schema.js'
 import {BAKES, DEGREE_AFTER, FAN_AFTER, IN_OVEN, INSIDE_WORDS, JOINTS, MEAT_TOO, OVENS, POT_WORDS} from './heat-words.js'
 import {Walk} from './walk.js'
@@ -65,6 +65,8 @@ interface Heat {
 const NO_SCALE: ReadonlySet<string> = new Set([...enders, ...stepVerbs, ...behindHeat, ...Object.keys(cardinals)])
 /** What is done to an oven's heat, where a syrup's or a milk's is brought to its own. */
 const CHANGES: ReadonlySet<string> = new Set(heatChanges)
+/** Dried so hot, it is in an oven: “dry at 100 °C”. */
+const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
 /** A pot's heat is changed as well, °C. */
 const LEAST_CHANGED = 130
 const AFTER_SCALE = /^(?:for|until|till|about|and|or|then|in|oven|etwa|ca|bis|und|lang|backen)$/
@@ -418,6 +420,7 @@ export class DegreeReader extends Walk {
         word === 'roast'
       )
         return true
+      if (DRIES.has(word) && /^(?:at|about|around|bei|\()$/.test(this.word(from - 1))) return true
       if (INSIDE_WORDS.has(word) && !this.#isLeft(k)) return false
     }
     const high = this.limit(end < this.tokens.length ? end : from, 10)

@@ -4,6 +4,7 @@ import {type Boiled, boiledWhole} from './boiled.js'
 import {HOTTEST} from './degrees.js'
 import {isSet, readEvenings} from './evening.js'
 import {laterFacts, readFacts} from './facts.js'
+import {bakesFalling} from './falls.js'
 import {readHeat} from './heat.js'
 import {heatsBeyond} from './heat-beyond.js'
 import type {UnknownHeat} from './heat-readings.js'
@@ -221,6 +222,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(rising.untimed.length > 0 ? {untimed: rising.untimed} : {}),
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
+      ...(bakesFalling(section) ? {falls: true as const} : {}),
       ...(evening.length > 0 ? {evening} : {}),
       ...yields,
       facts,

@@ -1,4 +1,4 @@
-import {cardinals} from '../lexicon/grammar-words.js'
+import {cardinals, dryingVerbs} from '../lexicon/grammar-words.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
 import {set} from './heat-words.js'
@@ -35,6 +35,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
     return hot
   }
   const long = (): boolean => isLong(tokens, from, to)
+  const dried = (): boolean => isDriedHot(tokens, from, to)
   if (isFolded(tokens, from) && isTotal(tokens, from, to)) return 'stand'
   // Behind it: "an hour will bake it", "1 hour to bake", "half an hour's baking", "20 minutes in a hot oven".
   const ended = tokens[to - 1]!.word === '.' && tokens[to]?.capital === true
@@ -56,7 +57,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
       (t.word === 'fire' && tokens.slice(Math.max(to, k - 3), k).some(({word}) => word === 'with'))
     )
       break
-    const task = taskAt(tokens, k, inHeat, long)
+    const task = taskAt(tokens, k, inHeat, long, dried)
     if (task !== undefined && t.word !== 'light' && t.word !== 'brown') {
       if (/^(?:to|will|for|in|of|its|their|the|a|'s|quick|slow|moderate|hot)$/.test(tokens[k - 1]!.word) || k === to) return task
       // "1 ½ Stunden aufs Doppelte aufgehen lassen": the German verb ends its clause.
@@ -66,7 +67,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
   }
   for (let k = from - 1; k >= 0 && k > from - REACH && tokens[k]!.block === block; k--) {
     if (endsSentence(tokens, k)) break
-    const task = taskAt(tokens, k, inHeat, long)
+    const task = taskAt(tokens, k, inHeat, long, dried)
     if (task === undefined || tokens[k]!.word === 'light') continue
     // "taking off the scum as it rises": no dough.
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
@@ -80,7 +81,7 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
     if (endsSentence(tokens, k)) break
     if (early && CLAUSE.has(tokens[k]!.word) && !puts) break
     puts ||= SETS.has(tokens[k]!.word)
-    const task = taskAt(tokens, k, inHeat, long)
+    const task = taskAt(tokens, k, inHeat, long, dried)
     // "Half an hour before the dough is ready heat the oven" is no baking, "an hour before dinner put it into the oven" is.
     if (early && !puts) continue
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
@@ -175,8 +176,10 @@ function taskAt(
   k: number,
   inHeat: () => boolean = () => false,
   long: () => boolean = () => false,
+  dried: () => boolean = () => false,
 ): TimePhrase['of'] | undefined {
   const {word} = tokens[k]!
+  if (DRIES.has(word) && dried()) return 'bake'
   if (ROASTS.has(word) && (inHeat() || (ROAST.has(word) && inTheOven(tokens, k, long)))) return 'bake'
   // "Roast the chicken in a skillet": what it stands in.
   if (word === 'skillet' && isRoastedIn(tokens, k, inHeat, long)) return undefined
@@ -457,17 +460,40 @@ const NIGHTS = set('night overnight morning')
 /** Whether a heat of the oven stands close to the time: "Gas 2 for 4 hours", "425° 15 min.". */
 function besideHeat(tokens: readonly Token[], from: number, to: number, least = LEAST_HEAT): boolean {
   const {block} = tokens[from]!
-  const heat = (k: number): boolean => {
-    const {kind, word, num, den} = tokens[k]!
-    const next = tokens[k + 1]
-    if (next === undefined || next.block !== block) return false
-    if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
-    if (kind !== 'number' || den !== 1 || num < least || num > 550) return false
-    return /^(?:°|℃|℉|degrees?|grad)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
-  }
+  const heat = (k: number): boolean => isHeat(tokens, k, least)
   for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--)
     if (heat(k)) return true
   for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) if (heat(k)) return true
+  return false
+}
+
+/** Degrees of either scale, or a gas mark, at token `k`. */
+function isHeat(tokens: readonly Token[], k: number, least: number): boolean {
+  const {kind, word, num, den, block} = tokens[k]!
+  const next = tokens[k + 1]
+  if (next === undefined || next.block !== block) return false
+  if (word === 'gas') return next.kind === 'number' || next.word === 'mark'
+  if (kind !== 'number' || den !== 1 || num < least || num > 550) return false
+  return /^(?:°|℃|℉|degrees?|grad)$/.test(next.word) || (/^[cf]$/.test(next.word) && (next.capital || !next.gap))
+}
+
+const DRIES: ReadonlySet<string> = new Set(dryingVerbs)
+/** Warm air that dries, degrees of either scale. */
+const LEAST_DRYING = 45
+/** Where what is done at a heat ends: “dry for an hour, then bake at 150 °C”. */
+const NEXT_STEP = set("then before bake baked baking bak'd backen gebacken oven ofen , und and")
+
+/** "Dry at 100 °C for 2 hours", "2 hours at 100 °C": in the same step as the time. */
+function isDriedHot(tokens: readonly Token[], from: number, to: number): boolean {
+  const {block} = tokens[from]!
+  for (let k = from - 1; k >= 0 && k > from - 13 && tokens[k]!.block === block && !endsSentence(tokens, k); k--) {
+    if (isHeat(tokens, k, LEAST_DRYING)) return true
+    if (DRIES.has(tokens[k]!.word)) break
+  }
+  for (let k = to; k < to + 5 && tokens[k]?.block === block && !endsSentence(tokens, k); k++) {
+    if (NEXT_STEP.has(tokens[k]!.word)) return false
+    if (isHeat(tokens, k, LEAST_DRYING)) return true
+  }
   return false
 }
 

@@ -198,6 +198,8 @@ export interface ReadReceipt {
   readonly evening?: readonly EveningBefore[]
   /** The words that want the door left a little open while it bakes or dries; absent where none do. */
   readonly ajar?: Span
+  /** It bakes while the heat falls, by its own words; absent where it does not say so. */
+  readonly falls?: true
   /** How much it makes; where no count of that is given, how many people it feeds. */
   readonly serves: Yield | null
   /** How many people it feeds, beside a count of what it makes: "Makes 2 loaves. Serves 12." */

@@ -28,7 +28,7 @@ import {brimVolume, spreadOf, topArea, vesselOf} from './vessel.js'
 export interface ToScale {
   readonly day: DayToScale
   readonly receipts: readonly Receipt[]
-  readonly oven: Pick<OvenSpec, 'floor' | 'mouth' | 'vaultHeight'> & {readonly rules?: Partial<FloorRules>}
+  readonly oven: Pick<OvenSpec, 'floor' | 'mouth' | 'vaultHeight' | 'ashBed'> & {readonly rules?: Partial<FloorRules>}
 }
 
 export interface Dishes {
@@ -62,7 +62,8 @@ export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
   const used = new Map<string, number>()
   const known = new Map<string, number>()
-  const room: FloorRoom = input.oven
+  const {ashBed} = input.oven
+  const room: FloorRoom = {...input.oven, ...(ashBed === undefined ? {} : {rules: {ashBed, ...input.oven.rules}})}
   const fits = (vessel: Vessel, wanted: number): number => {
     const key = `${wanted} ${vessel.height} ${JSON.stringify(vessel.footprint)}`
     const before = known.get(key)
@@ -1383,6 +1384,7 @@ function dishFrom(parts: Parts): Dish {
     ...(kind.dry === true || kind.keeps === true ? {keeps: true as const} : {}),
     ...(kind.hot === true || item.hot === true ? {hot: true as const} : {}),
     ...(item.hot === true ? {wantedHot: true as const} : {}),
+    ...(kind.crust === true ? {crust: true as const} : {}),
     ...(receipt.evening === undefined ? {} : {evening: receipt.evening.map(eveningTask)}),
     // Of other kinds the open door is said of a part of the time.
     ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),

@@ -70,8 +70,14 @@ export function groundOf(room: FloorRoom): Ground {
   const half = Math.min(room.mouth.width / 2, a)
   const opening = round ? -b * Math.sqrt(1 - (half / a) ** 2) : -b
   const keptFree: Box[] = []
-  if (rules.mouthFree > 0) keptFree.push({x0: -half, x1: half, y0: -b, y1: opening + rules.mouthFree})
   const bed = rules.ashBed
+  const wide = bed?.side === 'back' ? 0 : (bed?.width ?? 0)
+  // Where a wide mouth opens on the ash bed too, that is the bed's: what is kept free twice is no less floor for it.
+  const strip = {
+    x0: bed?.side === 'left' ? Math.max(-half, wide - a) : -half,
+    x1: bed?.side === 'right' ? Math.min(half, a - wide) : half,
+  }
+  if (rules.mouthFree > 0 && strip.x1 > strip.x0) keptFree.push({...strip, y0: -b, y1: opening + rules.mouthFree})
   if (bed !== undefined && bed.width > 0) {
     if (bed.side === 'back') keptFree.push({x0: -a, x1: a, y0: b - bed.width, y1: b})
     else if (bed.side === 'left') keptFree.push({x0: -a, x1: -a + bed.width, y0: -b, y1: b})

@@ -4,7 +4,10 @@ import {isFigure, readHeatWords} from '../receipt/heat.js'
 import type {DoorRule, Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
 import type {HeatNeed} from './types.js'
 
-/** How far a baking temperature may stand from the one a receipt names, °C (25 °F below, 45 °F above as the oven falls). Common practice, no source. */
+/**
+ * How far a baking temperature may stand from the one a receipt names, °C (25 °F below, 45 °F above as the oven falls). Common practice, no
+ * source.
+ */
 const allowance = {below: 15, above: 25}
 /** No oven that falls bakes for more than a day, minutes; a longer time in a receipt is steeping or keeping. */
 const longestBake = 1440
@@ -153,14 +156,19 @@ function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], us
  * What a dish needs of the oven, from the receipt's own oven phrases and times where it gives them and from its kind where not.
  *
  * The reference is the temperature the minutes belong to: the receipt's heat for the receipt's time, the kind's for the kind's. The
- * dose is then (reference − done) × minutes, design §4. For a dish left in a falling oven the reference is the heat it is set in at, and the
- * planner counts its dose on a usual fall from there (`plan/rules`).
+ * dose is then (reference − done) × minutes, design §4, and so it is of a receipt in degrees, a gas mark or a fan oven's heat, whose time is of an
+ * oven that holds it (`held`). For any other dish left in a falling oven the reference is the heat it is set in at, and the planner counts its
+ * dose on a usual fall from there (`plan/rules`).
  *
  * @param receipt the receipt
  * @param kind its kind's row, or what its band stands for
  * @param source where the kind's figures come from, for the note
  */
-export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'door'>, kind: Needs, source: string): NeedResult {
+export function heatNeed(
+  receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'door' | 'falls'>,
+  kind: Needs,
+  source: string,
+): NeedResult {
   const inferred: Inferred[] = []
   // A kind that is always left in through the night has its own time for it.
   const night = receipt.facts.bake === undefined ? receipt.times.find((time) => time.overnight === true) : undefined
@@ -219,8 +227,11 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
   const closed = closedFor(receipt.door ?? [], minutes)
   // A receipt that gives one time gives no longest; in a falling oven a dish bears as much beyond its time as its kind does.
   const bears = falling && !overnight ? (minutes.likely * kind.minutes.high) / kind.minutes.likely : 0
+  // A figure is what a thermostat holds; only the baker of such an oven says that a time is of a falling one.
+  const held =
+    falling && own !== null && first !== undefined && inDegrees(first) && receipt.falls !== true && !receipt.facts.holdsHeat
   // Set in at the first heat, and turned down or up between.
-  const stages = bake === null || falling || first !== phrases[0] ? 0 : meanShift(bake, phrases)
+  const stages = bake === null || (falling && !held) || first !== phrases[0] ? 0 : meanShift(bake, phrases)
   const reference = own !== null ? best + stages : kind.start.best
   // A heat that leaves no drive bakes nothing; what is dried or simmered in it goes by what slack heat does (common practice, no source).
   const baked = kind.done <= reference - leastDrive
@@ -242,6 +253,7 @@ export function heatNeed(receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'do
       reference,
       minutes,
       falling,
+      ...(held ? {held: true as const} : {}),
       overnight,
       ...(bears > minutes.high + 1 ? {longest: bears} : {}),
       ...(closed === null ? {} : {closed}),
@@ -268,18 +280,18 @@ function figureOf(word: OvenPhrase, phrases: readonly OvenPhrase[]): OvenPhrase 
   )
 }
 
+/** True of degrees, a fan oven's heat and a gas mark, which a thermostat holds; a test with flour or the arm has figures too. */
+function inDegrees(phrase: OvenPhrase): boolean {
+  return (isFigure(phrase) && /\d|gas|regulo/i.test(phrase.text)) || /\d\W{0,3}(?:°|º|deg|grad)/i.test(phrase.text)
+}
+
 /** The start range of a phrase beside its kind's: the overlap where they agree; the phrase where they do not. */
 function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; high: number; why: string | null} {
   const {low, high} = phrase.celsius
   const middle = (low + high) / 2
   if (isFigure(phrase)) {
-    // A degree: the receipt's own figure, with the allowance a cook gives it. A kind that is set in hotter to fall may be.
-    return {
-      low: low - allowance.below,
-      best: middle,
-      high: Math.max(high + allowance.above, kind.falling ? Math.min(kind.start.high, high + 2 * allowance.above) : 0),
-      why: null,
-    }
+    // A degree: the receipt's own figure, with the allowance a cook gives it.
+    return {low: low - allowance.below, best: middle, high: high + allowance.above, why: null}
   }
   const from = Math.max(low, kind.start.low)
   const to = Math.min(high, kind.start.high)

@@ -1,6 +1,6 @@
 import type {Range} from '../lexicon/schema.js'
 import type {Today} from '../measure/today.js'
-import type {FloorShape} from '../oven/types.js'
+import type {AshBed, FloorShape} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
 import type {Inferred} from '../receipt/types.js'
 
@@ -60,6 +60,8 @@ export interface HeatNeed {
   /** Minutes whose dose will do, where that is less than the likely ones' (see `plan/ease`). */
   readonly enough?: number
   readonly falling: boolean
+  /** Its minutes are of an oven held at `reference` by a thermostat, though it falls with this one: so is its dose. */
+  readonly held?: true
   readonly overnight: boolean
   /** Minutes from setting in that the receipt wants the door kept shut; absent where it says nothing of it. */
   readonly closed?: Range
@@ -111,6 +113,8 @@ export interface Dish {
   readonly keeps?: true
   /** It is eaten hot. Absent where it need not be. */
   readonly hot?: true
+  /** White bread or a pie: it waits until what falls from very hot has been in half an hour (`plan/rules`). Absent where it need not. */
+  readonly crust?: true
   /** The day wants it hot at its time, and so not drawn long before. */
   readonly wantedHot?: true
   /** What is to be done the evening before, as the receipt says; absent where it says nothing of it. */
@@ -168,7 +172,7 @@ export interface FloorRules {
   /** Depth of the strip inside the mouth, as wide as the mouth, that stays empty. */
   readonly mouthFree: number
   /** Coals or ash left on the floor: a strip along one side. */
-  readonly ashBed?: {readonly side: 'left' | 'right' | 'back'; readonly width: number}
+  readonly ashBed?: AshBed
 }
 
 /** The parts of an oven that decide what can stand on its floor. */

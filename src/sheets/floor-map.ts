@@ -1,6 +1,6 @@
 import type {Element} from 'hast'
 import {s} from 'hastscript'
-import type {FloorShape} from '../oven/types.js'
+import type {AshBed, FloorShape} from '../oven/types.js'
 import type {Load, Plan, PlanProblem} from '../plan/types.js'
 import type {Dish, Placed} from '../scale/types.js'
 import {clock, length} from './figures.js'
@@ -11,6 +11,24 @@ import {say} from './words/index.js'
 /** Depth (mouth to back) and width (across) of a floor, metres. */
 export function floorSize(floor: FloorShape): {readonly depth: number; readonly width: number} {
   return floor.shape === 'round' ? {depth: floor.diameter, width: floor.diameter} : {depth: floor.depth, width: floor.width}
+}
+
+const ashWords = {left: 'map.ash.left', right: 'map.ash.right', back: 'map.ash.back'} as const
+
+/** The ash bed as a box of the drawing; the wall cuts it on a round floor. */
+function bedOn(
+  {side, width: wide}: AshBed,
+  {depth, width}: {readonly depth: number; readonly width: number},
+  place: (item: {readonly x: number; readonly y: number}) => {x: number; y: number},
+  scale: number,
+): {readonly x: number; readonly y: number; readonly width: number; readonly height: number} {
+  const corner = place({x: side === 'right' ? width / 2 - wide : -width / 2, y: depth / 2})
+  return {
+    x: round(corner.x),
+    y: round(corner.y),
+    width: round((side === 'back' ? width : wide) * scale),
+    height: round((side === 'back' ? wide : depth) * scale),
+  }
 }
 
 const pixels = 620
@@ -40,17 +58,18 @@ export function floorMap(
   })
   const dishes = numbered(plan, problem).filter((dish) => dish.load === load.number)
   const standing = stillIn(plan, load)
-  const wall = {fill: '#fff', stroke: '#000', strokeWidth: 5}
-  const floor =
+  const floor = (look: Readonly<Record<string, string | number>>): Element =>
     problem.floor.shape === 'rectangle'
       ? s('rect', {
           x: middle.x - (width * scale) / 2,
           y: middle.y - (depth * scale) / 2,
           width: width * scale,
           height: depth * scale,
-          ...wall,
+          ...look,
         })
-      : s('ellipse', {cx: middle.x, cy: middle.y, rx: (width * scale) / 2, ry: (depth * scale) / 2, ...wall})
+      : s('ellipse', {cx: middle.x, cy: middle.y, rx: (width * scale) / 2, ry: (depth * scale) / 2, ...look})
+  const {ashBed} = problem
+  const bed = ashBed === undefined ? null : bedOn(ashBed, {depth, width}, place, scale)
   const mouth = (problem.mouth.width * scale) / 2
   const front = middle.y + (depth * scale) / 2
   // Where the wall meets the mouth's side: on the curve of a round or oval floor this is above its foremost point.
@@ -74,15 +93,39 @@ export function floorMap(
       s(
         'desc',
         {id: `${id}-desc`},
-        say(words, 'map.desc', {depth: length(depth, style), width: length(width, style), dishes: list}),
+        [
+          say(words, 'map.desc', {depth: length(depth, style), width: length(width, style), dishes: list}),
+          ...(ashBed === undefined ? [] : [say(words, ashWords[ashBed.side], {width: length(ashBed.width, style)})]),
+        ].join(' '),
       ),
       s('defs', [
         s('pattern', {id: `${id}-in`, width: 8, height: 8, patternUnits: 'userSpaceOnUse', patternTransform: 'rotate(45)'}, [
           s('line', {x1: 0, x2: 0, y1: 0, y2: 8, stroke: '#000', strokeWidth: 1}),
         ]),
+        ...(bed === null
+          ? []
+          : [
+              s('pattern', {id: `${id}-ash`, width: 9, height: 9, patternUnits: 'userSpaceOnUse'}, [
+                s('circle', {cx: 4, cy: 4, r: 1.3, fill: '#000'}),
+              ]),
+              s('clipPath', {id: `${id}-wall`}, [floor({})]),
+            ]),
       ]),
       s('rect', {x: 0, y: 0, width: round(full.width), height: round(full.height), fill: '#fff'}),
-      floor,
+      floor({fill: '#fff', stroke: '#000', strokeWidth: 5}),
+      ...(bed === null
+        ? []
+        : [
+            s('rect', {
+              ...bed,
+              className: ['ash-bed'],
+              clipPath: `url(#${id}-wall)`,
+              fill: `url(#${id}-ash)`,
+              stroke: '#000',
+              strokeWidth: 1.5,
+              strokeDasharray: '6 4',
+            }),
+          ]),
       s('rect', {
         x: round(middle.x - mouth),
         y: round(jamb),

@@ -246,7 +246,7 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
           ),
           ...(need.vessel ? [h('li', [words['home.vessel'], ' ', spoken(vesselSize(need.vessel, style), style)])] : []),
           ...(need.sign ? [h('li', [words['home.done'], ' ', signSpan(receipt, need.sign, style)])] : []),
-          ...(need.falling ? [h('li', words['home.falling'])] : []),
+          ...(need.falling && need.held !== true ? [h('li', words['home.falling'])] : []),
           ...(need.said ? [] : [h('li', {className: ['ours']}, words['home.ours'])]),
         ]),
       ]),

@@ -15,6 +15,8 @@ export interface Asked {
   readonly home: {readonly low: number; readonly high: number}
   readonly minutes: Range
   readonly falling: boolean
+  /** Its receipt's time is of an oven that holds its heat. */
+  readonly held?: true
   readonly overnight: boolean
   /** Minutes from setting in that the receipt wants the door kept shut. */
   readonly closed?: Range
@@ -69,6 +71,7 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
       home: phrase ? phrase.celsius : {low: need.reference - 10, high: need.reference + 10},
       minutes: minutes ?? need.minutes,
       falling: need.falling,
+      ...(need.held ? {held: true as const} : {}),
       overnight: need.overnight,
       ...(need.closed === undefined ? {} : {closed: need.closed}),
       ...(dish.ajar === undefined ? {} : {ajar: dish.ajar}),
@@ -91,6 +94,7 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
     home: phrase ? phrase.celsius : {low: kind!.start.best - 10, high: kind!.start.best + 10},
     minutes: minutes ?? {low: 30, likely: 45, high: 60},
     falling: kind?.falling ?? false,
+    ...(need?.held ? {held: true as const} : {}),
     overnight: kind?.overnight ?? false,
     ...(kind?.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
     place: kind?.place ?? 'any',

@@ -110,6 +110,10 @@ export const planFileSchema = z
       }),
       mouth: z.object({width: z.number(), height: z.number()}),
       vaultHeight: z.number(),
+      ashBed: z
+        .object({side: z.enum(['left', 'right', 'back']), width: z.number().describe('m')})
+        .optional()
+        .describe('ash left along one side of the floor, where nothing stands'),
     }),
     possible: z.boolean(),
     firing,
@@ -369,6 +373,7 @@ export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): Plan
         floor: {shape: problem.floor.shape, depth: size.depth, width: size.width},
         mouth: oven.mouth,
         vaultHeight: oven.vaultHeight,
+        ...(oven.ashBed === undefined ? {} : {ashBed: oven.ashBed}),
       },
       possible: plan.possible,
       firing: plan.firing,

@@ -88,6 +88,10 @@ export const deMessages: Book['sentences'] = [
     'note when it was set in, or set it in and note that',
     'aufschreiben, wann es eingeschossen wurde, oder es einschießen und das aufschreiben',
   ],
+  [
+    'look at it early: the oven is hottest then; or put the time right',
+    'früh nachsehen: der Ofen ist dann am heißesten; oder die Uhrzeit berichtigen',
+  ],
   ['{dish}: logged as drawn with {n} % of its heat', '{dish}: laut Ofenbuch mit {n} % der Hitze ausgezogen'],
   ['{dish}: limits eased before the day has begun', '{dish}: weniger erlaubt als verlangt, ehe der Tag begonnen hat'],
   ['{dish}: drawn before the {n} % of its heat that can be had', '{dish}: ausgezogen vor den {n} % der Hitze, die zu haben sind'],
@@ -597,6 +601,20 @@ export const deMessages: Book['sentences'] = [
   [
     'begin with ---, then floor:, vault height:, mouth:, hearth: and vault:, then ---',
     'mit --- beginnen, dann floor:, vault height:, mouth:, hearth: und vault:, dann ---',
+  ],
+  ['“{words}” does not say on which side the ash bed is', '„{words}“ sagt nicht, auf welcher Seite das Aschebett liegt'],
+  ['the ash bed on the {side} has no width', 'das Aschebett ({side}) hat keine Breite'],
+  [
+    'write the side as seen from the mouth and how wide the bed is, such as “left 8 in” or “back 20 cm”; or none',
+    'die Seite vom Mundloch aus und die Breite schreiben, etwa „left 8 in“ (links) oder „back 20 cm“ (hinten); oder none',
+  ],
+  [
+    'an ash bed of {size} takes more than half of the floor’s {size2}',
+    'ein Aschebett von {size} nimmt mehr als die Hälfte der {size2} des Herds',
+  ],
+  [
+    'write how far in from the wall the ash lies, such as “left 8 in”',
+    'schreiben, wie weit von der Wand her die Asche liegt, etwa „left 8 in“ (links)',
   ],
   ['{what} is nothing', 'nichts geht hier nicht'],
   ['write its true size, such as “36 in” or “91 cm”', 'die wahre Größe schreiben, etwa „36 in“ oder „91 cm“'],

@@ -315,6 +315,9 @@ export const de: Words = {
   'reading.spatter': 'Wasserspritzer',
   'map.title': 'Herd bei Schuss {number}, eingeschossen um {time}',
   'map.desc': 'Der Herd von oben, {depth} tief und {width} breit, das Mundloch unten. Eingeschossen: {dishes}.',
+  'map.ash.left': 'Das Aschebett, {width} breit, liegt links; dort steht nichts.',
+  'map.ash.right': 'Das Aschebett, {width} breit, liegt rechts; dort steht nichts.',
+  'map.ash.back': 'Das Aschebett, {width} breit, liegt hinten; dort steht nichts.',
   'map.heading': 'Wo jedes Gericht steht',
   'map.key':
     'Von oben, maßstäblich, das Mundloch unten. Die Nummern sind die des Tagesblatts. Gestreift: steht noch von einem früheren Schuss. Von hinten nach vorn einschießen.',

@@ -314,6 +314,9 @@ export const en = {
   'reading.spatter': 'spatter of water',
   'map.title': 'Floor for load {number}, set in at {time}',
   'map.desc': 'The floor seen from above, {depth} deep and {width} wide, the mouth at the bottom. Set in: {dishes}.',
+  'map.ash.left': 'The ash bed, {width} wide, lies on the left; nothing stands there.',
+  'map.ash.right': 'The ash bed, {width} wide, lies on the right; nothing stands there.',
+  'map.ash.back': 'The ash bed, {width} wide, lies at the back; nothing stands there.',
   'page.nav': 'Where you are',
   'chart.key':
     'Thick line: the most likely baking heat. Grey: where it may be. Striped block: the fire. Striped bars: dishes, numbered as on the day sheet; the fork at a bar’s end shows between what times it may be ready. Black triangles: the door is opened. Circles with a letter: readings taken (F floor, V vault, A air, P probe).',
