@@ -102,8 +102,8 @@ export type PhraseValue =
   | {readonly unit: 'amounts'; readonly amounts: readonly AmountNamed[]}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
-  /** Phrases within a phrase, joined by semicolons. */
-  | {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]}
+  /** Phrases within a phrase, joined by semicolons; sentences follow each other as they are. */
+  | {readonly unit: 'phrases' | 'sentences'; readonly phrases: readonly Phrase[]}
 
 /** User-visible words as data: the id of a template of `plan/phrases.ts` and what stands in its blanks. */
 export interface Phrase {
