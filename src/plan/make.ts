@@ -11,7 +11,7 @@ import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {hoursLate} from './asked.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
-import {doughsSoFar, type ToldDoughs} from './dough.js'
+import {doughsSoFar, soonerThanLooked, type ToldDoughs} from './dough.js'
 import {workOf} from './dough-times.js'
 import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
@@ -41,7 +41,7 @@ import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
 import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, rowAt, type Told, toldOf} from './told.js'
-import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlannedDough, PlanProblem} from './types.js'
 import {unrisen} from './unrisen.js'
 
 /** Everything parsed that a plan is made from. */
@@ -504,12 +504,20 @@ function correct(
     // What has been set in since had risen by then.
     notRisen: (id) => toldWork('not risen', id).findLast((seen) => set.every((s) => s.dish !== id || s.at < seen)),
   }
-  const rest: PlanProblem = {
+  const restWith = (doughs: readonly PlannedDough[]): PlanProblem => ({
     ...problem,
     firings: [start],
-    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldDoughs, presumedDough)},
-  }
-  const planned = planDay(rest, {...input.options, simulate: withPast, spare})
+    done: {now, lit, set, plan, doughs},
+  })
+  const planRest = (whole: PlanProblem): Plan => planDay(whole, {...input.options, simulate: withPast, spare})
+  const doughs = doughsSoFar(now, plan, toCome, toldDoughs, presumedDough)
+  const inTurnRest = restWith(doughs)
+  const inTurnPlan = planRest(inTurnRest)
+  // What had not risen waits till it is looked at again, unless something is lost for that.
+  const sooner = inTurnPlan.unplaced.length > 0 ? soonerThanLooked(doughs) : null
+  const soonerPlan = sooner && planRest(restWith(sooner))
+  const lessLost = soonerPlan !== null && soonerPlan.unplaced.length < inTurnPlan.unplaced.length
+  const [rest, planned] = lessLost ? [restWith(sooner!), soonerPlan] : [inTurnRest, inTurnPlan]
   const last = log.further?.at(-1)
   const lastAgain = last && last.raked === null && further.length === log.further!.length ? further.at(-1)! : null
   const again = lastAgain !== null && now - lit < lastAgain.minutes + lastAgain.firing.burn

@@ -82,6 +82,15 @@ export interface PlannedDough {
   readonly sponge?: number | null
   /** When it was shaped, where it is already. */
   readonly shaped?: number
+  /** It was looked at and had not risen. */
+  readonly behind?: {
+    /** Minutes by which it rises more slowly, in bulk or shaped as it is, than its receipt says. */
+    readonly slow: number
+    /** When it is looked at again, minutes after midnight. */
+    readonly until: number
+    /** It may be set in before that, for want of another place. */
+    readonly early?: true
+  }
 }
 
 /** An amount as the kitchen measures it, its item's id, and what a weight or measure of that is called in English. */
