@@ -1,4 +1,4 @@
-import {writeClock, writeDuration} from '../measure/quantity.js'
+import {writeClock} from '../measure/quantity.js'
 import {calibrate} from '../oven/calibrate.js'
 import {bakingAt, forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
@@ -42,6 +42,7 @@ import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
 import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, rowAt, type Told, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlannedDough, PlanProblem} from './types.js'
+import {goneUnlogged, unlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 
 /** Everything parsed that a plan is made from. */
@@ -227,6 +228,7 @@ export function planAgain(
     ...early.map(({message}) => message),
     ...spareSetIn(baked, log),
     ...unlogged(rest, byId, log),
+    ...goneUnlogged(rest, byId, log, new Set(cold.map(({dish}) => dish))),
     ...woodUnlogged(log, plan, firing.wood),
     ...fireUnlogged(rest, log, unlit),
     ...fireDecided(log, again),
@@ -772,27 +774,6 @@ function spareSetIn(baked: readonly {readonly dish: Dish; readonly row: LogRow}[
       suggest: 'move its line up into the day’s list, with how much went in, and plan again',
     }),
   )
-}
-
-/** What is taken to stand in the oven, though the log does not tell that it was set in. */
-function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
-  const {set} = done!
-  return set.flatMap(({dish: id, at, drawn}, i): Message[] => {
-    const dish = dishes.get(id)
-    // Parts that went in together are told of once.
-    if (set.findIndex((s) => s.dish === id && s.at === at && s.drawn === null) !== i) return []
-    if (!dish || drawn !== null || rowAt(log, 'set in', at, dish)) return []
-    const ago = Math.round(done!.now - at)
-    return [
-      {
-        ...lineOf(day, dish),
-        severity: 'info',
-        rule: 'unlogged',
-        reason: `${dish.title}: taken to have been set in as planned, ${writeDuration(ago)} ago; the log does not tell`,
-        suggest: 'note when it was set in, or set it in and note that',
-      },
-    ]
-  })
 }
 
 /** What was done before the fire was lit: the day begins with the fire, and nothing is reckoned from before. */
