@@ -110,6 +110,24 @@ describe('a day planned again', () => {
     }
   })
 
+  it('tells in one line how many vessels have other places than on the map that hangs by the oven', () => {
+    let told = 0
+    for (const off of [-5, 0, 5]) {
+      const {plan} = afterReading(made.plan.ready - made.plan.lit + 20, off)
+      const places = made.plan.loads.flatMap((l) => l.placed.map((v) => `${v.dish} ${v.x} ${v.y} ${v.turn}`))
+      const fresh = plan.loads.flatMap((l) =>
+        l.placed.filter((v) => l.dishes.some((d) => d.dish === v.dish && d.alreadyIn !== true)),
+      )
+      const moved = fresh.filter((v) => !places.includes(`${v.dish} ${v.x} ${v.y} ${v.turn}`)).length
+      const lines = plan.changes!.filter((c) => c.words?.what.id === 'moved vessels')
+      expect(lines.map(({dish, words}) => [dish, words!.what.values])).toEqual(
+        moved > 0 ? [[null, {count: moved, all: fresh.length}]] : [],
+      )
+      told += lines.length
+    }
+    expect(told).toBeGreaterThan(0)
+  })
+
   it('keeps its dishes, and most about where they were, when the floor is 5 °C cooler than planned', () => {
     let lost = 0
     for (const minutes of [20, 90, 160]) {

@@ -687,7 +687,7 @@ function changesOf(
   if (Math.abs(off) >= 3 && !alone) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))
   const [first = phrase(expected === null ? 'why log' : 'why readings'), ...more] = reasons
   const because = more.length === 0 ? first : phrase('why both', {reasons: {unit: 'phrases', phrases: reasons}})
-  const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
+  const put = (dish: string | null, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
     const said = {dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}}
     // Parts of a dish that change alike are told once.
     if (!out.some((o) => o.dish === dish && o.what === said.what && o.why === said.why)) out.push(said)
@@ -718,7 +718,32 @@ function changesOf(
       if (drawn !== 0 && (d.alreadyIn === true || moved === 0 || Math.abs(drawn - moved) > TOLD_MINUTES))
         put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)
     }
+  const {moved, all} = elsewhere(before, after)
+  if (moved > 0) put(null, phrase('moved vessels', {count: moved, all}), 0, because)
   return out
+}
+
+/** Metres by which a vessel may stand beside where it stood and be seen to stand there. */
+const BESIDE = 0.01
+
+/** How many vessels of what is still to be set in stand in none of their dish's places of the plan before, and of how many that had one. */
+function elsewhere(before: Plan, after: Plan): {readonly moved: number; readonly all: number} {
+  const free = before.loads.flatMap(({placed}) => placed)
+  let moved = 0
+  let all = 0
+  for (const {dishes, placed} of after.loads)
+    for (const {dish, alreadyIn} of dishes.filter((one, i) => dishes.findIndex((d) => d.dish === one.dish) === i)) {
+      if (alreadyIn || free.every((p) => p.dish !== dish)) continue
+      for (const vessel of placed.filter((p) => p.dish === dish)) {
+        all++
+        const same = free.findIndex(
+          (p) => p.dish === dish && Math.hypot(p.x - vessel.x, p.y - vessel.y) <= BESIDE && p.turn === vessel.turn,
+        )
+        if (same < 0) moved++
+        else free.splice(same, 1)
+      }
+    }
+  return {moved, all}
 }
 
 /** What a dish has less than it should, in words. */

@@ -103,6 +103,7 @@ export const phrases = {
   'draw later': 'drawn {minutes} later',
   'draw earlier': 'drawn {minutes} earlier',
   'moved place': 'placed elsewhere: {zone} instead of {old}',
+  'moved vessels': '{count} of {all} vessels have other places on the floor than before: set them in by the new map',
   'eased start': 'set in {difference} under its least heat; leave it longer',
   'eased end': 'drawn {difference} under its least heat; look well that it is done',
   'eased dose': 'drawn with {percent} % of its heat, after its receipt’s shortest time; look before you draw it',

@@ -98,6 +98,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'draw later': '{minutes} später ausgezogen',
   'draw earlier': '{minutes} früher ausgezogen',
   'moved place': 'anderswo: {zone} statt {old}',
+  'moved vessels':
+    '{count} von {all} Gefäßen an anderer Stelle auf dem Herd als vorher: nach dem neuen Plan des Herdes einschießen',
   'eased start': '{difference} unter der mindesten Hitze eingeschossen; länger darin lassen',
   'eased end': '{difference} unter der mindesten Hitze ausgezogen; gut nachsehen, ob es gar ist',
   'eased dose': 'mit {percent} % der Hitze ausgezogen, nach der kürzesten Zeit des Rezepts; vorher nachsehen',
