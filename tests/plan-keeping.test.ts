@@ -97,6 +97,12 @@ describe('an oven that food stood in through the night', () => {
     expect(how('apples', 60)).toEqual([])
     expect(how('custard', 50)).toEqual([])
   })
+
+  it('and what nobody said the hour of is to be kept warm', () => {
+    const kept = (id: string) => keepingOf([{dish: {...of(id), wantedBy: null}, coolest: 80}], 1440 + 480, NOON)
+    expect(kept('beans').map((one) => one.how)).toEqual(['kept warm'])
+    expect(kept('apples')).toEqual([])
+  })
 })
 
 describe('the draw of a plan', {timeout: 60_000}, () => {

@@ -67,7 +67,8 @@ export function keepingOf(
     if (long && dish.hot && dish.need.overnight) put('keep long', dish, null)
     else if (long && !dish.hot) put('keep cold', dish, by)
     else if (hotUntil(dish, serve) - at > rules.keepsHot) put('keep hot', dish, by)
-    else if (lukewarm) put('kept warm', dish, null)
+    // Nobody said when what was left in through the night is eaten.
+    else if (lukewarm || (dish.need.overnight && wantsCold(dish) && (by === null || by < at))) put('kept warm', dish, null)
     if (lukewarm) put('was cold', dish, null)
   }
   return [...out.values()]
