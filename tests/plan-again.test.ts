@@ -136,6 +136,24 @@ describe('a day planned again', () => {
     }
   })
 
+  it('tells in one line how many vessels have other places than on the map that hangs by the oven', () => {
+    let told = 0
+    for (const off of [-5, 0, 5]) {
+      const {plan} = afterReading(made.plan.ready - made.plan.lit + 20, off)
+      const places = made.plan.loads.flatMap((l) => l.placed.map((v) => `${v.dish} ${v.x} ${v.y} ${v.turn}`))
+      const fresh = plan.loads.flatMap((l) =>
+        l.placed.filter((v) => l.dishes.some((d) => d.dish === v.dish && d.alreadyIn !== true)),
+      )
+      const moved = fresh.filter((v) => !places.includes(`${v.dish} ${v.x} ${v.y} ${v.turn}`)).length
+      const lines = plan.changes!.filter((c) => c.words?.what.id === 'moved vessels')
+      expect(lines.map(({dish, words}) => [dish, words!.what.values])).toEqual(
+        moved > 0 ? [[null, {count: moved, all: fresh.length}]] : [],
+      )
+      told += lines.length
+    }
+    expect(told).toBeGreaterThan(0)
+  })
+
   it('keeps its dishes, and most about where they were, when the floor is 5 °C cooler than planned', () => {
     let lost = 0
     for (const minutes of [20, 90, 160]) {
@@ -589,6 +607,44 @@ describe('a dough that is set in before it can have risen', () => {
       expect([text, proves(note(text))]).toEqual([text, [at]])
     for (const text of ['shaped the pies', 'shape the loaves at ten', 'the loaves look well'])
       expect([text, proves(note(text))]).toEqual([text, [planned]])
+  })
+  describe('where the log tells, minutes before it is due, that it has not risen', () => {
+    const at = (): number => setIn() - 5
+    const again = (problem: MadePlan['problem']): ReturnType<typeof planAgain> => {
+      const {plan} = made
+      const row = {line: 9, at: at(), elapsed: at() - plan.lit, text: '', note: '', what: 'not risen', dish: bread}
+      const log = {date: read.day.date, lit: plan.lit, raked: plan.raked, wood: null, rows: [row], readings: [], doors: []}
+      return planAgain(
+        {oven: read.oven, day: read.day, now: at(), options: {effort: 'quick'}},
+        problem,
+        plan,
+        log as unknown as FiringLog,
+      )
+    }
+    const goesIn = ({plan}: ReturnType<typeof planAgain>): number | undefined =>
+      plan.loads.find((load) => load.dishes.some((d) => d.dish === bread))?.at
+    const worked = ({steps}: MadePlan['plan']): number[] =>
+      steps.flatMap((s) => (s.dishes.includes(bread) && ['mix', 'shape', 'prove'].includes(s.action) ? [s.at] : []))
+
+    it('waits for twenty minutes, and what was done before stays done when it was', () => {
+      const later = again(made.problem)
+      expect(goesIn(later)).toBeGreaterThanOrEqual(at() + 20)
+      expect(worked(later.plan)).toEqual(worked(made.plan))
+      expect(later.plan.messages.filter(({rule}) => rule === 'unrisen')).toEqual([])
+      expect(checked(later)).toEqual([])
+    })
+    it('and goes in before that, warned of, rather than be lost', () => {
+      // By then the oven is too cool for it, however much is granted.
+      const {celsiusIn} = made.plan.loads.flatMap(({dishes}) => dishes.filter((d) => d.dish === bread))[0]!
+      const dishes = made.problem.dishes.map((d) =>
+        d.id === bread ? {...d, need: {...d.need, startLow: celsiusIn.likely + 8, startHigh: celsiusIn.likely + 60}} : d,
+      )
+      const hurried = again({...made.problem, dishes})
+      expect(hurried.plan.unplaced).toEqual([])
+      expect(goesIn(hurried)).toBeLessThan(at() + 20)
+      expect(hurried.plan.messages.filter(({rule}) => rule === 'unrisen')).toHaveLength(1)
+      expect(checked(hurried)).toEqual([])
+    })
   })
   it('in a whole day planned again: what was mixed stays mixed when it was', () => {
     const again = afterReading(setIn() - 35 - made.plan.lit, -5)

@@ -38,7 +38,7 @@ interface Work {
 export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): readonly Told[] {
   const now = problem.done?.now ?? null
   const told = plan.loads.flatMap((load) => toldIn(problem, plan, load, bad))
-  for (const one of told) checkTimes(one, plan, now, bad)
+  for (const one of told) checkTimes(one, plan, problem.done, bad)
   const work = workOfDay(problem, plan, told)
   const warned = (one: Told): boolean =>
     plan.messages.some(({rule, reason}) => rule === 'hands' && reason.startsWith(`${one.dish.title}: its dough`))
@@ -80,10 +80,11 @@ function toldIn(problem: PlanProblem, plan: Plan, load: Load, bad: Report): Told
 const fives = (minutes: number): number => Math.round(minutes / 5) * 5
 
 /** Each of a dough's waits is as long as its receipt has it, or as it holds. */
-function checkTimes(one: Told, plan: Plan, now: number | null, bad: Report): void {
+function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Report): void {
   const {dish, at, mix, shape, sponge, steps} = one
   const dough = dish.dough!
   const {title} = dish
+  const now = done?.now ?? null
   const [proveLow, proveHigh] = [dough.prove?.low ?? 0, dough.prove?.high ?? 0]
   const shapeAt = shape?.at ?? Math.max(mix.at + one.mixing, at - one.shaping - (dough.prove?.likely ?? 0))
   if (dough.shape > 0 && !shape) bad('dough', dish.id, at, 0, `${title}: no step shapes its dough`)
@@ -95,7 +96,10 @@ function checkTimes(one: Told, plan: Plan, now: number | null, bad: Report): voi
     const [had, least] = [risen + proved, rules.leastRise * (dough.rise + (dough.prove?.likely ?? 0))]
     if (Math.min(risen, proved, had - least) < -rounding)
       bad('dough', dish.id, shapeAt, least - had, `${title}: its dough has ${had} min to rise, not ${least}`)
-    checkLate(one, risen, proved, bad)
+    // What was seen not to have risen is slower than its receipt, in bulk or once it was shaped.
+    const own = done?.doughs?.find((d) => d.dish === dish.id)
+    const slow = own?.behind?.slow ?? 0
+    checkLate(one, risen - (own?.shaped === undefined ? slow : 0), proved - (own?.shaped === undefined ? 0 : slow), bad)
     return
   }
   if (dough.sponge && sponge) {

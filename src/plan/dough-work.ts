@@ -1,6 +1,6 @@
 import type {ColdPlace} from '../lexicon/schema.js'
 import type {Dish} from '../scale/types.js'
-import {mixesFrom} from './dough.js'
+import {mixesFrom, slownessOf} from './dough.js'
 import {bestTimes, bulkOf, type Packing, type Sought, type Times, tasksOf, workOf} from './dough-times.js'
 import {fireAndDoor, Hands, intoNight, type Task} from './hands.js'
 import {rules} from './rules.js'
@@ -22,6 +22,9 @@ export interface Dough {
   readonly shaped: number
   /** Mixed the evening before, kept cool. */
   readonly cool: boolean
+  /** Minutes by which it rises more slowly than its receipt says, and when what was seen not to have risen is looked at again; −∞ where nothing was. */
+  readonly slow: ReturnType<typeof slownessOf>
+  readonly lookedAgain: number
   /** Where it stands through the night; null where it does not, or it is not known. */
   readonly cold: ColdPlace | null
   /** Minutes by which it rises longer than its receipt says, where it stands cold for that. */
@@ -31,11 +34,11 @@ export interface Dough {
 }
 
 /** Which of a dough's waits is longer than it holds, which an oven that is late makes of them on a day that has begun. */
-export function waitsLong({dish: {dough}, at, rise, shape, shaped, cool}: Dough): {rise: boolean; prove: boolean} {
+export function waitsLong({dish: {dough}, at, rise, shape, shaped, cool, slow}: Dough): {rise: boolean; prove: boolean} {
   const {high} = bulkOf(dough!)
   return {
-    rise: !cool && shape - rise > high + (dough!.bulkHold ?? dough!.hold),
-    prove: at - shaped > (dough!.prove?.high ?? 0) + dough!.hold,
+    rise: !cool && shape - rise > high + slow.inBulk + (dough!.bulkHold ?? dough!.hold),
+    prove: at - shaped > (dough!.prove?.high ?? 0) + slow.proving + dough!.hold,
   }
 }
 
@@ -101,7 +104,10 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
   const made = first.map((wanted) => best.made.find((one) => one.wanted === wanted)!)
   const doughs = made.map(({wanted: {dish, load, at, count, batch, was}, times}): Dough => {
     const work = workOf(dish, count)
-    const rise = times.mix + work.mix
+    const slow = slownessOf(was)
+    // Its hours were sought as if it had been mixed so much later.
+    const mix = times.mix - slow.inBulk
+    const rise = mix + work.mix
     const shape = Math.max(times.shape, rise)
     const cool = times.cold !== null || (was?.mixed != null && was.cool)
     const {high} = bulkOf(dish.dough!)
@@ -110,11 +116,13 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
       load,
       at,
       sponge: times.sponge,
-      mix: times.mix,
+      mix,
       rise,
       shape,
       shaped: shape + work.shape,
       cool,
+      slow,
+      lookedAgain: was?.behind?.until ?? Number.NEGATIVE_INFINITY,
       cold: times.cold,
       beyond: cool ? Math.max(0, shape - rise - high) : 0,
       batch,
@@ -140,7 +148,7 @@ function laidIn(problem: PlanProblem, hands: Hands, order: readonly Wanted[], pa
       count,
       soonest,
       mixesFrom: done?.doughs ? mixesFrom(dish.dough!, was, soonest) : soonest,
-      mixed: was?.mixed ?? null,
+      mixed: was?.mixed == null ? null : was.mixed + slownessOf(was).inBulk,
       cool: was?.cool ?? false,
       sponge: was?.sponge ?? null,
     }

@@ -130,16 +130,18 @@ export function doughsSoFar(
     const looked = told.notRisen(dish)
     const notBefore = looked === undefined ? Number.NEGATIVE_INFINITY : looked + LOOK_AGAIN
     const {inBulk, proving} = told.rising(dish, count)
-    const shaped = typeof workedShaped === 'number' ? Math.max(workedShaped, notBefore - proving) : workedShaped
+    const begun = typeof workedShaped === 'number' ? workedShaped : mixed
+    const slow = begun === null ? 0 : Math.max(0, notBefore - (begun + (typeof workedShaped === 'number' ? proving : inBulk)))
     return [
       {
         dish,
         load: load.number,
-        mixed: mixed === null || typeof shaped === 'number' ? mixed : Math.max(mixed, notBefore - inBulk),
+        mixed,
         // What was to be mixed on the day and was mixed before it stood cold through the night; what rises so long by its receipt did not.
         cool: said === undefined ? cool : said < 0 && (cool || step.at >= 0),
         ...(sponge === undefined ? {} : {sponge}),
-        ...(typeof shaped === 'number' ? {shaped} : {}),
+        ...(typeof workedShaped === 'number' ? {shaped: workedShaped} : {}),
+        ...(begun !== null && looked !== undefined ? {behind: {slow, until: notBefore}} : {}),
       },
     ]
   })
@@ -162,16 +164,30 @@ export function risenWithin({done}: PlanProblem, dish: Dish, load: number | unde
   if (own?.cool && mixed === null) return ALWAYS
   const work = workOf(dish, count)
   // What has stood cold through the night has risen by the morning.
-  const risen = own?.cool ? done.now : (mixed ?? mixesFrom(dough, own, done.now)) + work.mix + dough.rise
+  const slow = slownessOf(own)
+  const risen = own?.cool ? done.now : (mixed ?? mixesFrom(dough, own, done.now)) + work.mix + dough.rise + slow.inBulk
   const prove = dough.prove?.likely ?? 0
   // What is not shaped yet proves from now on at the soonest.
-  const shaped = own?.shaped ?? (prove > 0 ? Math.max(risen, done.now) : risen)
+  const shaped = own?.shaped !== undefined ? own.shaped + slow.proving : prove > 0 ? Math.max(risen, done.now) : risen
   const ready = shaped + work.shape + prove
   return {
-    least: ready - (1 - rules.leastRise) * (own?.shaped === undefined && !own?.cool ? risingOf(dish) : prove),
-    from: ready - Math.min(mayBeShort(dish), own?.cool ? (1 - rules.leastRise) * prove : Number.POSITIVE_INFINITY),
+    least: Math.max(
+      ready - (1 - rules.leastRise) * (own?.shaped === undefined && !own?.cool ? risingOf(dish) : prove),
+      own?.behind && !own.behind.early ? own.behind.until : Number.NEGATIVE_INFINITY,
+    ),
+    // What was seen not to have risen is no sooner fit than it is looked at again.
+    from: Math.max(
+      ready - Math.min(mayBeShort(dish), own?.cool ? (1 - rules.leastRise) * prove : Number.POSITIVE_INFINITY),
+      own?.behind?.until ?? Number.NEGATIVE_INFINITY,
+    ),
     to: mixed === null || own?.cool ? ALWAYS.to : ready + mayWait(dish),
   }
+}
+
+/** Minutes by which a dough rises more slowly than its receipt says: in bulk, or where it is shaped by now, since then. */
+export function slownessOf(own: PlannedDough | undefined): {readonly inBulk: number; readonly proving: number} {
+  const slow = own?.behind?.slow ?? 0
+  return own?.shaped === undefined ? {inBulk: slow, proving: 0} : {inBulk: 0, proving: slow}
 }
 
 /** When the dough of what is not mixed yet can be at the soonest: its sponge, if it has one, has to work first. */
@@ -180,6 +196,15 @@ export function mixesFrom(dough: DoughTimes, own: PlannedDough | undefined, now:
   if (!sponge) return now
   const set = own?.sponge ?? null
   return set === null ? now + rules.setSponge + sponge.low : Math.max(now, set + rules.setSponge + rules.leastRise * sponge.low)
+}
+
+/**
+ * The doughs of a day as they are planned where not all has a place so: what had not risen may be set in before it is looked at again, rather than
+ * be lost. Null where there is none.
+ */
+export function soonerThanLooked(doughs: readonly PlannedDough[]): PlannedDough[] | null {
+  if (!doughs.some(({behind}) => behind)) return null
+  return doughs.map((one) => (one.behind ? {...one, behind: {...one.behind, early: true}} : one))
 }
 
 /** The price of setting a dough in at a clock time: each minute before it has risen, and each after it held. */

@@ -1,4 +1,4 @@
-import {writeClock, writeDuration} from '../measure/quantity.js'
+import {writeClock} from '../measure/quantity.js'
 import {calibrate} from '../oven/calibrate.js'
 import {bakingAt, forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {DishCorrection} from '../oven/learn.js'
@@ -11,7 +11,7 @@ import {slugOf} from '../scale/slug.js'
 import type {Dish, HeatNeed} from '../scale/types.js'
 import {hoursLate} from './asked.js'
 import {ACROSS, curveOf, doseNeeded, doseTable} from './curve.js'
-import {doughsSoFar, type ToldDoughs} from './dough.js'
+import {doughsSoFar, soonerThanLooked, type ToldDoughs} from './dough.js'
 import {workOf} from './dough-times.js'
 import {eased, shortest} from './ease.js'
 import {firesOf} from './events.js'
@@ -42,7 +42,8 @@ import {doorEvents, loadEvent} from './response.js'
 import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
 import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, rowAt, type Told, toldOf} from './told.js'
-import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
+import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlannedDough, PlanProblem} from './types.js'
+import {goneUnlogged, unlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 
 /** Everything parsed that a plan is made from. */
@@ -237,6 +238,7 @@ export function planAgain(
     ...halfHourWanting(rest, log),
     ...spareSetIn(baked, log),
     ...unlogged(rest, byId, log),
+    ...goneUnlogged(rest, byId, log, new Set(cold.map(({dish}) => dish))),
     ...woodUnlogged(log, plan, firing.wood),
     ...fireUnlogged(rest, log, unlit),
     ...fireDecided(log, again),
@@ -514,12 +516,20 @@ function correct(
     // What has been set in since had risen by then.
     notRisen: (id) => toldWork('not risen', id).findLast((seen) => set.every((s) => s.dish !== id || s.at < seen)),
   }
-  const rest: PlanProblem = {
+  const restWith = (doughs: readonly PlannedDough[]): PlanProblem => ({
     ...problem,
     firings: [start],
-    done: {now, lit, set, plan, doughs: doughsSoFar(now, plan, toCome, toldDoughs, presumedDough)},
-  }
-  const planned = planDay(rest, {...input.options, simulate: withPast, spare})
+    done: {now, lit, set, plan, doughs},
+  })
+  const planRest = (whole: PlanProblem): Plan => planDay(whole, {...input.options, simulate: withPast, spare})
+  const doughs = doughsSoFar(now, plan, toCome, toldDoughs, presumedDough)
+  const inTurnRest = restWith(doughs)
+  const inTurnPlan = planRest(inTurnRest)
+  // What had not risen waits till it is looked at again, unless something is lost for that.
+  const sooner = inTurnPlan.unplaced.length > 0 ? soonerThanLooked(doughs) : null
+  const soonerPlan = sooner && planRest(restWith(sooner))
+  const lessLost = soonerPlan !== null && soonerPlan.unplaced.length < inTurnPlan.unplaced.length
+  const [rest, planned] = lessLost ? [restWith(sooner!), soonerPlan] : [inTurnRest, inTurnPlan]
   const last = log.further?.at(-1)
   const lastAgain = last && last.raked === null && further.length === log.further!.length ? further.at(-1)! : null
   const again = lastAgain !== null && now - lit < lastAgain.minutes + lastAgain.firing.burn
@@ -694,7 +704,7 @@ function changesOf(
   if (Math.abs(off) >= 3 && !alone) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))
   const [first = phrase(expected === null ? 'why log' : 'why readings'), ...more] = reasons
   const because = more.length === 0 ? first : phrase('why both', {reasons: {unit: 'phrases', phrases: reasons}})
-  const put = (dish: string, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
+  const put = (dish: string | null, what: Phrase, moved: number, why: Phrase, reason = speak(why, speaker)): void => {
     const said = {dish, what: speak(what, speaker), why: reason, minutes: moved, words: {what, why}}
     // Parts of a dish that change alike are told once.
     if (!out.some((o) => o.dish === dish && o.what === said.what && o.why === said.why)) out.push(said)
@@ -723,7 +733,32 @@ function changesOf(
       if (drawn !== 0 && (d.alreadyIn === true || moved === 0 || Math.abs(drawn - moved) > TOLD_MINUTES))
         put(d.dish, phrase(drawn > 0 ? 'draw later' : 'draw earlier', {minutes: minutes(drawn)}), drawn, because)
     }
+  const {moved, all} = elsewhere(before, after)
+  if (moved > 0) put(null, phrase('moved vessels', {count: moved, all}), 0, because)
   return out
+}
+
+/** Metres by which a vessel may stand beside where it stood and be seen to stand there. */
+const BESIDE = 0.01
+
+/** How many vessels of what is still to be set in stand in none of their dish's places of the plan before, and of how many that had one. */
+function elsewhere(before: Plan, after: Plan): {readonly moved: number; readonly all: number} {
+  const free = before.loads.flatMap(({placed}) => placed)
+  let moved = 0
+  let all = 0
+  for (const {dishes, placed} of after.loads)
+    for (const {dish, alreadyIn} of dishes.filter((one, i) => dishes.findIndex((d) => d.dish === one.dish) === i)) {
+      if (alreadyIn || free.every((p) => p.dish !== dish)) continue
+      for (const vessel of placed.filter((p) => p.dish === dish)) {
+        all++
+        const same = free.findIndex(
+          (p) => p.dish === dish && Math.hypot(p.x - vessel.x, p.y - vessel.y) <= BESIDE && p.turn === vessel.turn,
+        )
+        if (same < 0) moved++
+        else free.splice(same, 1)
+      }
+    }
+  return {moved, all}
 }
 
 /** What each dish has less than it should, in words by their id: of parts that want alike the one that wants most. */
@@ -797,27 +832,6 @@ function spareSetIn(baked: readonly {readonly dish: Dish; readonly row: LogRow}[
       suggest: 'move its line up into the day’s list, with how much went in, and plan again',
     }),
   )
-}
-
-/** What is taken to stand in the oven, though the log does not tell that it was set in. */
-function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
-  const {set} = done!
-  return set.flatMap(({dish: id, at, drawn}, i): Message[] => {
-    const dish = dishes.get(id)
-    // Parts that went in together are told of once.
-    if (set.findIndex((s) => s.dish === id && s.at === at && s.drawn === null) !== i) return []
-    if (!dish || drawn !== null || rowAt(log, 'set in', at, dish)) return []
-    const ago = Math.round(done!.now - at)
-    return [
-      {
-        ...lineOf(day, dish),
-        severity: 'info',
-        rule: 'unlogged',
-        reason: `${dish.title}: taken to have been set in as planned, ${writeDuration(ago)} ago; the log does not tell`,
-        suggest: 'note when it was set in, or set it in and note that',
-      },
-    ]
-  })
 }
 
 /** What was done before the fire was lit: the day begins with the fire, and nothing is reckoned from before. */

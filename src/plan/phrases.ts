@@ -85,13 +85,17 @@ export const phrases = {
   'ahead draw': 'Done early (look from {early}): draw it, lay paper over what stays.',
   'behind draw': 'Not done: shut the door and look again every ten minutes, up to {late}.',
   'behind draw late': 'Not done: shut the door and look again every ten minutes.',
-  'behind draw hot':
-    'Not done: shut the door and look again every ten minutes, up to {late}. Done: {hot}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
-  'behind draw hot late':
-    'Not done: shut the door and look again every ten minutes. Done: {hot}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
-  'behind hold long':
-    'Not wanted for hours yet: cool it in shallow dishes to 21 °C (70 °F) within two hours and to 5 °C (41 °F) within four more, and heat it through to 74 °C (165 °F) before it is eaten. If the oven has fallen below 57 °C (135 °F) for two hours, do not eat it.',
-  'behind hold': 'Keep it at 57 °C (135 °F) or hotter. If the oven has fallen lower for two hours, do not eat it.',
+  'behind draw kept': 'Not done: shut the door and look again every ten minutes, up to {late}. {kept}',
+  'behind draw kept late': 'Not done: shut the door and look again every ten minutes. {kept}',
+  'may stay in': '{dishes}: not done, it may stay in till {late}.',
+  'keep hot':
+    'Done: {dishes}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
+  'keep cold':
+    'Done: {dishes}, wanted at {by}: let cool, stand at 5 °C (41 °F) or colder within two hours, and keep so till it is eaten.',
+  'keep long':
+    'Done: {dishes}, not wanted for hours yet: cool in shallow dishes to 21 °C (70 °F) within two hours and to 5 °C (41 °F) within four more, and heat through to 74 °C (165 °F) before it is eaten.',
+  'kept warm': '{dishes}: keep at 57 °C (135 °F) or hotter till it is eaten.',
+  'was cold': '{dishes}: if the oven has been under 57 °C (135 °F) for two hours, do not eat it.',
   suggest: '{dishes} would fill idle floor: set in at {at}, draw at {draw}.',
   'suggest some': '{count} of {all} of {dishes} would fill idle floor: set in at {at}, draw at {draw}.',
   'moved later': 'set in {minutes} later',
@@ -99,6 +103,7 @@ export const phrases = {
   'draw later': 'drawn {minutes} later',
   'draw earlier': 'drawn {minutes} earlier',
   'moved place': 'placed elsewhere: {zone} instead of {old}',
+  'moved vessels': '{count} of {all} vessels have other places on the floor than before: set them in by the new map',
   'eased start': 'set in {difference} under its least heat; leave it longer',
   'eased end': 'drawn {difference} under its least heat; look well that it is done',
   'eased dose': 'drawn with {percent} % of its heat, after its receipt’s shortest time; look before you draw it',
@@ -280,7 +285,7 @@ function sayValue(value: PhraseValue, speaker: Speaker): string {
     const titles = value.dishes.map(speaker.title)
     return speaker.and(value.whole ? [...new Set(titles.map(withoutBatch))] : titles)
   }
-  if (value.unit === 'phrases') return value.phrases.map((p) => speak(p, speaker)).join('; ')
+  if ('phrases' in value) return value.phrases.map((p) => speak(p, speaker)).join(value.unit === 'phrases' ? '; ' : ' ')
   if (value.unit === 'amounts') return speaker.and(value.amounts.map(speaker.amount))
   if (value.unit === 'word') return speaker.word(value.word)
   if (value.unit === 'clock') return speaker.clock(value.value)

@@ -236,6 +236,7 @@ export function vesselsOf<V extends {readonly dish: string; readonly number: num
  *
  * @param fixed Vessels already in the oven, which stay where they are.
  * @param known Places of an earlier plan, kept where they still serve.
+ * @param hung They are those of a plan that hangs on the wall: what has to leave its own looks for another where the others are not.
  * @returns The places, and the dishes that found none in the best trial.
  */
 export function placeDay(
@@ -243,6 +244,7 @@ export function placeDay(
   fixed: readonly Standing[],
   day: readonly ToPlace[],
   known: ReadonlyMap<ToPlace, readonly Seat[]> = new Map(),
+  hung = false,
 ): {placed: Standing[]; refused: ToPlace[]} {
   let best: Trial | null = null
   const inside = fixed.map((vessel) => [vessel])
@@ -255,9 +257,11 @@ export function placeDay(
   if (again) {
     // Where each was meant to stand comes first: a day planned again should not be laid out anew. What finds no place is given one
     // before the others, which then keep theirs where they still can.
+    const keeping = ({item, vessels}: Asked): number =>
+      vessels === null ? 0 : hung && !vessels.every(({y}) => item.fits[zoneAt(grid, y)]) ? 1 : 2
     let items = day
       .map((item): Asked => ({item, vessels: known.get(item) ?? null}))
-      .sort((a, b) => (b.vessels ? 1 : 0) - (a.vessels ? 1 : 0) || dayOrders[0]!(a.item, b.item) || a.item.from - b.item.from)
+      .sort((a, b) => keeping(b) - keeping(a) || dayOrders[0]!(a.item, b.item) || a.item.from - b.item.from)
     for (let i = 0; i < mended; i++) {
       const result = tryDay(grid, inside, items, dayStyles[i % dayStyles.length]!, fewer(best))
       if (result.refused.length === 0) return told(result)

@@ -86,6 +86,12 @@ export const rules = {
   setByEggs: ['warm-cream'],
   /** Share of its dose that a dish has had, in the oven as it is likely to be, when it is first looked at. Common practice, no source. */
   firstLook: 0.6,
+  /**
+   * By its cautions: what has meat or fish in it, and what else has to be kept cold where it is not eaten within `standMinutes` (FDA Food Code
+   * 2022, 3-501.16, 3-501.19).
+   */
+  flesh: ['meat-temperature', 'stuffing', 'shellfish', 'blood', 'brains', 'potted-air'],
+  keptCold: ['warm-cream', 'beans-boil'],
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const

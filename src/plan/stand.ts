@@ -51,6 +51,7 @@ export function stand(
     fixed,
     day.map((d) => d.item),
     known,
+    jobs.some(({was}) => was),
   )
   const standing = [...fixed, ...result.placed]
   const refused = result.refused.map((item): Refusal => {

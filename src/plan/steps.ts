@@ -5,17 +5,20 @@ import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
 import {eveningsOf} from './evening-before.js'
 import {fedAt, type Hands} from './hands.js'
+import {keepingOf} from './keeping.js'
 import {staysIn} from './keeps.js'
-import {spoils} from './left-in.js'
 import {makingsOf} from './making.js'
-import {hotUntil, lineOf} from './model.js'
+import {lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
-import type {Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
+import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
 /** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
 const LAST_WARM = 15
+
+/** Minutes longer than what else is drawn at once, for which a dish may stay, that are told. */
+const STAYS_LONGER = 15
 
 /** How many dishes a message names. */
 const NAMED = 4
@@ -253,7 +256,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(4, fire.raked, 'rake', [], null, p('rake'), {sign: p('sign coals'), ahead: p('ahead coals'), behind: p('behind coals')})
       put(5, fire.raked, 'soak', [], null, p('soak', {soak: min(fire.firing.soak)}), {sign: p('sign floor')})
     })
-    const draws = new Map<number, {ids: string[]; early: number; waits: {until: number; stays: boolean}[]; load: number}>()
+    const draws = new Map<number, {ids: string[]; early: number; drawn: Load['dishes'][number][]; load: number}>()
     const openings = new Set<number>()
     for (const load of plan.loads) {
       const fresh = load.dishes.filter((d) => !d.alreadyIn)
@@ -306,11 +309,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       for (const d of load.dishes) {
         const at = d.draw.likely
         openings.add(at)
-        const now = draws.get(at) ?? {ids: [], early: Number.POSITIVE_INFINITY, waits: [], load: load.number}
+        const now = draws.get(at) ?? {ids: [], early: Number.POSITIVE_INFINITY, drawn: [], load: load.number}
         now.ids.push(d.dish)
         now.early = Math.min(now.early, d.draw.low)
-        const need = byId.get(d.dish)?.need
-        now.waits.push({until: d.draw.high, stays: need !== undefined && staysIn(need)})
+        now.drawn.push(d)
         draws.set(at, now)
       }
     }
@@ -328,32 +330,32 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     }
     for (const [at, d] of draws) {
       const ids = [...new Set(d.ids)]
-      // What burns has the first word on how long may be waited; what is the better for staying in only where there is nothing else.
-      const burning = d.waits.filter(({stays}) => !stays)
-      const late = Math.min(...(burning.length > 0 ? burning : d.waits).map(({until}) => until))
+      // What burns has the first word on how long may be waited; what is the better for staying in, where it goes on longer, its own.
+      const latest = (which: typeof d.drawn): number => Math.min(...which.map(({draw}) => draw.high))
+      const staying = d.drawn.filter(({dish}) => staysIn(byId.get(dish)!.need))
+      const burning = d.drawn.filter((one) => !staying.includes(one))
+      const late = latest(burning.length > 0 ? burning : staying)
       const sign = signsOf(
         ids.map((id) => ({title: speaker.title(id), sign: byId.get(id)?.sign ?? ''})),
         speaker.and,
       )
-      const keptWarm = ids.flatMap((id) => {
-        const dish = byId.get(id)
-        return dish?.need.overnight && spoils(dish) ? [dish] : []
-      })
-      // Nobody keeps a crock at 57 °C till breakfast.
-      const long = keptWarm.some(({wantedBy}) => wantedBy !== null && wantedBy - at > rules.standMinutes)
-      // What is eaten hot and done too soon: by when it is wanted last.
-      const until = (id: string): number => hotUntil(byId.get(id), problem.day.serve)
-      const hot = ids.filter((id) => until(id) - at > rules.keepsHot)
-      const holds = long ? p('behind hold long') : keptWarm.length > 0 ? p('behind hold') : null
+      const kept: Phrase[] = [
+        ...(burning.length > 0 && staying.length > 0 && latest(staying) - late >= STAYS_LONGER
+          ? [p('may stay in', {dishes: names(staying.map(({dish}) => dish)), late: {unit: 'clock', value: latest(staying)}})]
+          : []),
+        ...keepingOf(
+          d.drawn.map(({dish, celsiusOut}) => ({dish: byId.get(dish)!, coolest: celsiusOut.low})),
+          at,
+          problem.day.serve,
+        ).map(({how, dishes, by}) => p(how, {dishes: names(dishes), ...(by === null ? {} : {by: {unit: 'clock', value: by}})})),
+      ]
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
-        behind:
-          holds ??
-          p(hot.length > 0 ? 'behind draw hot' : 'behind draw', {
-            late: {unit: 'clock', value: late},
-            ...(hot.length > 0 ? {hot: names(hot), by: {unit: 'clock', value: Math.max(...hot.map(until))}} : {}),
-          }),
+        behind: p(kept.length > 0 ? 'behind draw kept' : 'behind draw', {
+          late: {unit: 'clock', value: late},
+          ...(kept.length > 0 ? {kept: {unit: 'sentences', phrases: kept}} : {}),
+        }),
         celsius: heatAt(at),
       })
     }

@@ -84,6 +84,15 @@ export interface PlannedDough {
   readonly sponge?: number | null
   /** When it was shaped, where it is already. */
   readonly shaped?: number
+  /** It was looked at and had not risen. */
+  readonly behind?: {
+    /** Minutes by which it rises more slowly, in bulk or shaped as it is, than its receipt says. */
+    readonly slow: number
+    /** When it is looked at again, minutes after midnight. */
+    readonly until: number
+    /** It may be set in before that, for want of another place. */
+    readonly early?: true
+  }
 }
 
 /** An amount as the kitchen measures it, its item's id, and what a weight or measure of that is called in English. */
@@ -104,8 +113,8 @@ export type PhraseValue =
   | {readonly unit: 'amounts'; readonly amounts: readonly AmountNamed[]}
   /** A word of a small closed set: 'back', 'middle', 'mouth'. */
   | {readonly unit: 'word'; readonly word: string}
-  /** Phrases within a phrase, joined by semicolons. */
-  | {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]}
+  /** Phrases within a phrase, joined by semicolons; sentences follow each other as they are. */
+  | {readonly unit: 'phrases' | 'sentences'; readonly phrases: readonly Phrase[]}
 
 /** User-visible words as data: the id of a template of `plan/phrases.ts` and what stands in its blanks. */
 export interface Phrase {

@@ -14,16 +14,16 @@ import type {Plan, PlanProblem} from './types.js'
  */
 export function unrisen(again: Plan, problem: PlanProblem): Message[] {
   const told = new Set<string>()
-  return doughsOf(problem, again).doughs.flatMap(({dish, load, rise, shape, shaped, cool}): Message[] => {
+  return doughsOf(problem, again).doughs.flatMap(({dish, load, rise, shape, shaped, cool, slow, lookedAgain}): Message[] => {
     const {dough} = dish
     const at = again.loads.find(({number}) => number === load)?.at
     if (!dough || at === undefined || cool || told.has(dish.id)) return []
-    const risen = rise + dough.rise
-    const proves = shaped - shape + (dough.prove?.likely ?? 0)
+    const risen = rise + dough.rise + slow.inBulk
+    const proves = shaped - shape + (dough.prove?.likely ?? 0) + slow.proving
     const long = at - (risen + proves) > mayWait(dish)
     // What is shaped late for want of time before has not proved, though it was mixed long ago.
-    const ready = (dough.prove && !long ? Math.max(risen, shape) : risen) + proves
-    const short = ready - at > mayBeShort(dish)
+    const ready = Math.max((dough.prove && !long ? Math.max(risen, shape) : risen) + proves, lookedAgain)
+    const short = ready - at > mayBeShort(dish) || at < lookedAgain
     if (!short && !long) return []
     told.add(dish.id)
     const said = {...lineOf(problem.day, dish), severity: 'warning', times: [at, ready]} as const

@@ -115,7 +115,7 @@ export function wordsInTurn(problem: PlanProblem, style: Style): (step: Step) =>
 /** What is said of a draw that is not done, and the same where it is at its latest already. */
 const atLatest: Readonly<Partial<Record<string, PhraseId>>> = {
   'behind draw': 'behind draw late',
-  'behind draw hot': 'behind draw hot late',
+  'behind draw kept': 'behind draw kept late',
 }
 
 /** Whether a phrase has a time that makes it idle. */

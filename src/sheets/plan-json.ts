@@ -34,7 +34,7 @@ type PhraseValueFile =
       readonly amounts: ReadonlyArray<{readonly kitchen: string; readonly item: string; readonly called: string}>
     }
   | {readonly unit: 'word'; readonly word: string}
-  | {readonly unit: 'phrases'; readonly phrases: readonly PhraseFile[]}
+  | {readonly unit: 'phrases' | 'sentences'; readonly phrases: readonly PhraseFile[]}
 const phrase: z.ZodType<PhraseFile> = z
   .lazy(() =>
     z.object({
@@ -54,7 +54,7 @@ const phrase: z.ZodType<PhraseFile> = z
             amounts: z.array(z.object({kitchen: z.string(), item: z.string(), called: z.string()})),
           }),
           z.object({unit: z.literal('word'), word: z.string()}),
-          z.object({unit: z.literal('phrases'), phrases: z.array(phrase)}),
+          z.object({unit: z.enum(['phrases', 'sentences']), phrases: z.array(phrase)}),
         ]),
       ),
     }),

@@ -61,6 +61,15 @@ export const deMessages: Book['sentences'] = [
     '{dish}: wohl wie geplant eingeschossen, vor {n} h {n2} min; im Ofenbuch steht nichts davon',
   ],
   [
+    '{dish}: taken to have been set in at {time} and drawn at {time2}; the log tells of neither',
+    '{dish}: wohl um {time} eingeschossen und um {time2} ausgezogen; im Ofenbuch steht von beidem nichts',
+  ],
+  [
+    '{n} dishes are taken to have been set in and drawn, and the log tells of neither: {list}',
+    '{n} Gerichte wohl eingeschossen und ausgezogen; im Ofenbuch steht von beidem nichts: {list}',
+  ],
+  ['look in the oven, and note what was done and when', 'im Ofen nachsehen und aufschreiben, was wann getan wurde'],
+  [
     '{dish}: set in at {time}, and the dough has not risen and been shaped before {time2}',
     '{dish}: um {time} in den Ofen, und der Teig ist nicht vor {time2} gegangen und geformt',
   ],

@@ -80,13 +80,17 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'ahead draw': 'Früh fertig (nachsehen ab {early}): ausziehen, Papier über das legen, was bleibt.',
   'behind draw': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}.',
   'behind draw late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen.',
-  'behind draw hot':
-    'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. Fertig: {hot}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
-  'behind draw hot late':
-    'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. Fertig: {hot}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
-  'behind hold long':
-    'Wird erst in Stunden gebraucht: in flachen Schalen binnen zwei Stunden auf 21 °C (70 °F) und in weiteren vier auf 5 °C (41 °F) abkühlen und vor dem Essen auf 74 °C (165 °F) durcherhitzen. War der Ofen zwei Stunden kühler als 57 °C (135 °F), nicht essen.',
-  'behind hold': 'Auf 57 °C (135 °F) oder heißer halten. War der Ofen zwei Stunden kühler, nicht essen.',
+  'behind draw kept': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. {kept}',
+  'behind draw kept late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. {kept}',
+  'may stay in': '{dishes}: nicht fertig, darf bis {late} im Ofen bleiben.',
+  'keep hot':
+    'Fertig: {dishes}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
+  'keep cold':
+    'Fertig: {dishes}, gebraucht um {by}: abkühlen lassen, binnen zwei Stunden bei 5 °C (41 °F) oder kälter kalt stellen und bis zum Essen so halten.',
+  'keep long':
+    'Fertig: {dishes}, wird erst in Stunden gebraucht: in flachen Schalen binnen zwei Stunden auf 21 °C (70 °F) und in weiteren vier auf 5 °C (41 °F) abkühlen und vor dem Essen auf 74 °C (165 °F) durcherhitzen.',
+  'kept warm': '{dishes}: bis zum Essen auf 57 °C (135 °F) oder heißer halten.',
+  'was cold': '{dishes}: war der Ofen zwei Stunden kühler als 57 °C (135 °F), nicht essen.',
   suggest: '{dishes}: gut für den leeren Herd; einschießen {at}, ausziehen {draw}.',
   'suggest some': '{dishes}, {count} von {all}: gut für den leeren Herd; einschießen {at}, ausziehen {draw}.',
   'moved later': '{minutes} später eingeschossen',
@@ -94,6 +98,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'draw later': '{minutes} später ausgezogen',
   'draw earlier': '{minutes} früher ausgezogen',
   'moved place': 'anderswo: {zone} statt {old}',
+  'moved vessels':
+    '{count} von {all} Gefäßen an anderer Stelle auf dem Herd als vorher: nach dem neuen Plan des Herdes einschießen',
   'eased start': '{difference} unter der mindesten Hitze eingeschossen; länger darin lassen',
   'eased end': '{difference} unter der mindesten Hitze ausgezogen; gut nachsehen, ob es gar ist',
   'eased dose': 'mit {percent} % der Hitze ausgezogen, nach der kürzesten Zeit des Rezepts; vorher nachsehen',

@@ -1,0 +1,78 @@
+import {writeClock, writeDuration} from '../measure/quantity.js'
+import type {FiringLog, LogRow} from '../oven/log.js'
+import type {Message} from '../receipt/types.js'
+import type {Dish} from '../scale/types.js'
+import {withoutBatch} from './batches.js'
+import {lineOf} from './model.js'
+import {rowAt} from './told.js'
+import type {PlanProblem} from './types.js'
+
+/** What is taken to have been done as planned, though the log does not tell of it. */
+
+/** What is taken to stand in the oven, though the log does not tell that it was set in. */
+export function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+  const {set} = done!
+  return set.flatMap(({dish: id, at, drawn}, i): Message[] => {
+    const dish = dishes.get(id)
+    // Parts that went in together are told of once.
+    if (set.findIndex((s) => s.dish === id && s.at === at && s.drawn === null) !== i) return []
+    if (!dish || drawn !== null || rowAt(log, 'set in', at, dish)) return []
+    const ago = Math.round(done!.now - at)
+    return [
+      {
+        ...lineOf(day, dish),
+        severity: 'info',
+        rule: 'unlogged',
+        reason: `${dish.title}: taken to have been set in as planned, ${writeDuration(ago)} ago; the log does not tell`,
+        suggest: 'note when it was set in, or set it in and note that',
+      },
+    ]
+  })
+}
+
+/** Rows that tell of a dish at the oven. */
+const ofDishes: ReadonlySet<LogRow['what']> = new Set(['set in', 'drawn', 'lost'])
+
+/**
+ * What is taken to have been set in and drawn, though the log tells of neither: it may stand in the oven still, or have been forgotten. Only
+ * where the log goes on to tell of other dishes: who notes readings alone knows what was not noted.
+ *
+ * @param told dishes of which something is said that matters more
+ * @returns a warning for all such dishes, or none
+ */
+export function goneUnlogged(
+  {done, day}: PlanProblem,
+  dishes: ReadonlyMap<string, Dish>,
+  log: FiringLog,
+  told: ReadonlySet<string>,
+): Message[] {
+  const {set} = done!
+  const last = Math.max(Number.NEGATIVE_INFINITY, ...log.rows.flatMap((row) => (ofDishes.has(row.what) ? [row.at] : [])))
+  const gone = set.flatMap(({dish: id, at, drawn, lost}) => {
+    const dish = dishes.get(id)
+    if (!dish || drawn === null || lost || told.has(id) || at > last) return []
+    return rowAt(log, 'set in', at, dish) || rowAt(log, 'drawn', drawn, dish)
+      ? []
+      : [{dish, title: withoutBatch(dish.title), at, drawn}]
+  })
+  // Parts that went in and came out together are told of once.
+  const each = gone.filter(
+    (one, i) => gone.findIndex((o) => o.title === one.title && o.at === one.at && o.drawn === one.drawn) === i,
+  )
+  const [first] = each
+  if (!first) return []
+  const listed = each.map(({title, at, drawn}) => `${title} (${writeClock(at)}–${writeClock(drawn)})`)
+  return [
+    {
+      ...lineOf(day, first.dish),
+      severity: 'warning',
+      rule: 'gone-unlogged',
+      reason:
+        each.length === 1
+          ? `${first.title}: taken to have been set in at ${writeClock(first.at)} and drawn at ${writeClock(first.drawn)}; the log tells of neither`
+          : `${each.length} dishes are taken to have been set in and drawn, and the log tells of neither: ${listed.join('; ')}`,
+      times: [...each.flatMap(({at, drawn}) => [at, drawn])],
+      suggest: 'look in the oven, and note what was done and when',
+    },
+  ]
+}
