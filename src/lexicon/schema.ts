@@ -424,6 +424,11 @@ export const kindSchema = z.object({
   hot: z.literal(true).optional(),
   /** White bread, or a pie baked in paste: not set in until what falls from very hot has been in half an hour (`plan/rules`). */
   crust: z.literal(true).optional(),
+  /**
+   * It bears to be set in hotter than its receipt's degrees and fall: a joint browns first, and what is covered, wet or thick of crust does not
+   * burn. Brown bread, beans and puddings: Project Gutenberg 13493 (1829); joints: common practice, no source.
+   */
+  bearsHeat: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */

@@ -185,7 +185,7 @@ class Trials {
    * The day with something changed as it will be planned when it is changed so: a short trial of fires about as long as the plan's may promise
    * more than that keeps, or less. Of a large day the trial has to do.
    */
-  inEarnest(change: Partial<Pick<PlanProblem, 'day' | 'dishes'>>, tried: Trial): Trial {
+  inEarnest(change: Pick<PlanProblem, 'day'>, tried: Trial): Trial {
     const problem = {...this.#problem, ...change}
     const {simulate, cancelled} = this.quick
     if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return tried
@@ -313,11 +313,12 @@ export function waysOf(
       }
       best = earnestly(best)
       const further = step(2 * best.minutes)
-      if (!isWhole(best) && further !== best.minutes) {
+      // Where something is left out each such plan takes as long as the day's own.
+      if (!isWhole(best) && further !== best.minutes && (whole || !helps(best.lack, trials.now))) {
         const other = earnestly(shortly(further))
         // Nobody rises sooner than need be.
         const between = step((best.minutes + further) / 2)
-        const midway = isWhole(other) && between < further ? earnestly(shortly(between)) : null
+        const midway = whole && isWhole(other) && between < further ? earnestly(shortly(between)) : null
         if (lessThan(other.lack, best.lack)) best = midway && isWhole(midway) ? midway : other
       }
       if (helps(best.lack, trials.now) && best.plan.lit < day.fireFrom)
@@ -336,8 +337,7 @@ export function waysOf(
     }
   }
   if (day.hands < MOST_HANDS && handsFull(problem, plan)) {
-    const more = {day: {...day, hands: day.hands + 1}}
-    const tried = trials.inEarnest(more, trials.plan({firings: near, ...more}))
+    const tried = trials.plan({firings: near, day: {...day, hands: day.hands + 1}})
     if (helps(tried.lack, trials.now))
       ways.push(
         trials.remedy(
@@ -359,8 +359,7 @@ export function waysOf(
   const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
   if (slow && whole && slow.count > 1 && !enough()) {
     const count = Math.ceil(slow.count / 2)
-    const fewer = {dishes: problem.dishes.map((d) => (d === slow ? fewerOf(d, count) : d))}
-    const tried = trials.inEarnest(fewer, trials.plan({firings: near, ...fewer}))
+    const tried = trials.plan({firings: near, dishes: problem.dishes.map((d) => (d === slow ? fewerOf(d, count) : d))})
     // Vessels not asked for again are as good as left out, so nothing else may be.
     if (spares(tried.lack, trials.now))
       ways.push(
@@ -387,8 +386,7 @@ export function waysOf(
   }
   for (const other of slow && whole ? inTheWay(problem, plan, slow.id).slice(0, IN_THE_WAY) : []) {
     if (enough()) break
-    const fewer = {dishes: problem.dishes.filter((d) => d.id !== other)}
-    const tried = trials.inEarnest(fewer, trials.plan({firings: near, ...fewer}))
+    const tried = trials.plan({firings: near, dishes: problem.dishes.filter((d) => d.id !== other)})
     if (!spares(tried.lack, trials.now)) continue
     ways.push(
       trials.remedy(

@@ -81,7 +81,8 @@ function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
   }
 }
 
-type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> & Partial<Pick<DishKind, 'cautions'>>
+type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> &
+  Partial<Pick<DishKind, 'cautions' | 'bearsHeat'>>
 
 /** Where a need's figures come from: for the list of what is ours. */
 export interface NeedResult {
@@ -291,7 +292,8 @@ function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; h
   const middle = (low + high) / 2
   if (isFigure(phrase)) {
     // A degree: the receipt's own figure, with the allowance a cook gives it.
-    return {low: low - allowance.below, best: middle, high: high + allowance.above, why: null}
+    const hotter = kind.bearsHeat ? Math.min(kind.start.high, high + 2 * allowance.above) : 0
+    return {low: low - allowance.below, best: middle, high: Math.max(high + allowance.above, hotter), why: null}
   }
   const from = Math.max(low, kind.start.low)
   const to = Math.min(high, kind.start.high)
