@@ -85,7 +85,7 @@ export function forecast(oven: OvenSpec, options: ForecastOptions): Forecast {
   const sigmas = deviations(parameters)
   const moved = KEYS.map((key, i) => (sigmas[i]! > 1e-4 ? run({...likely, [key]: likely[key] * Math.exp(sigmas[i]!)}) : main))
   const correlation = parameters.correlation
-  const band = (pick: (t: Trace) => Float64Array): Band3 => {
+  const band = (pick: (t: Trace) => Float64Array, ground = oven.ambient): Band3 => {
     const centre = pick(main)
     const others = moved.map(pick)
     const d = new Float64Array(3)
@@ -93,16 +93,16 @@ export function forecast(oven: OvenSpec, options: ForecastOptions): Forecast {
     const mid: number[] = []
     const high: number[] = []
     for (let i = 0; i < centre.length; i++) {
-      const above = Math.max(centre[i]! - oven.ambient, 1)
+      const above = Math.max(centre[i]! - ground, 1)
       for (let k = 0; k < 3; k++) d[k] = (others[k]![i]! - centre[i]!) / above
       let variance = STRUCTURE * STRUCTURE
       for (let a = 0; a < 3; a++)
         for (let b = 0; b < 3; b++) variance += d[a]! * d[b]! * (a === b ? 1 : (correlation?.[a]?.[b] ?? 0))
       const spread = SPREAD * Math.min(Math.sqrt(Math.max(variance, 0)), 1)
-      const heat = centre[i]! - oven.ambient
+      const heat = centre[i]! - ground
       mid.push(centre[i]!)
-      low.push(oven.ambient + heat * Math.exp(-spread))
-      high.push(oven.ambient + heat * Math.exp(spread))
+      low.push(ground + heat * Math.exp(-spread))
+      high.push(ground + heat * Math.exp(spread))
     }
     return {low, likely: mid, high}
   }
@@ -117,6 +117,7 @@ export function forecast(oven: OvenSpec, options: ForecastOptions): Forecast {
     vault: band((t) => t.vault),
     air: band((t) => t.air),
     baking: band((t) => t.baking),
+    heat: band((t) => t.heat, 0),
     zones: {back: zone(main.back), middle: zone(main.middle), mouth: zone(main.mouth)},
     balance: main.balance,
   }

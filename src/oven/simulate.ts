@@ -98,6 +98,8 @@ export interface Trace {
   readonly back: Float64Array
   readonly middle: Float64Array
   readonly mouth: Float64Array
+  /** Heat in masonry and air above ambient, MJ. */
+  readonly heat: Float64Array
   /** Heat in masonry and air above ambient at the end of the soak, MJ. */
   readonly held: number
   readonly underside: Float64Array
@@ -469,7 +471,7 @@ interface Run {
   readonly states: readonly Float64Array[]
 }
 
-const CURVES = ['floor', 'vault', 'air', 'baking', 'back', 'middle', 'mouth', 'underside'] as const
+const CURVES = ['floor', 'vault', 'air', 'baking', 'back', 'middle', 'mouth', 'underside', 'heat'] as const
 
 /** Hours simulated where nothing else is asked. */
 const DAY = 24
@@ -583,6 +585,7 @@ function march(running: RunningOven, options: SimulationOptions, from: Run | nul
     middle: curve(),
     mouth: curve(),
     underside: curve(),
+    heat: curve(),
   }
   const every = Math.max(1, Math.round(KEEP / step))
   const last = (events.at(-1)?.minutes ?? firing.burn + firing.soak) + KEEP
@@ -616,7 +619,8 @@ function march(running: RunningOven, options: SimulationOptions, from: Run | nul
     trace.back[i] = x[BACK]!
     trace.middle[i] = x[MIDDLE]!
     trace.mouth[i] = x[FRONT]!
-    if (i === ready) held = running.held() / 1e6
+    trace.heat[i] = running.held() / 1e6
+    if (i === ready) held = trace.heat[i]!
     trace.underside[i] = hearth.celsius[hearth.size - 1]!
     if (keep && i % every === 0 && i * step <= last) states.push(running.state())
   }

@@ -109,6 +109,8 @@ export interface Forecast {
   readonly air: Band3
   /** What a dish feels: radiant-convective mean. */
   readonly baking: Band3
+  /** Heat in masonry and air above ambient, MJ; absent where the curve comes of no simulation. */
+  readonly heat?: Band3
   /** How much hotter or cooler than the mean (°C) each part of the floor is, on the likely curve at `ready`. */
   readonly zones: {readonly back: number; readonly middle: number; readonly mouth: number}
   /** Where the fire's heat went, MJ; `error` is the relative imbalance. */

@@ -24,7 +24,7 @@ const bandFeet: ReadonlyArray<{readonly band: Band; readonly foot: number}> = [
 /** Heat of a load, J/(kg·K) and J/kg: dough's specific heat and the heat that turns its water to steam (as `oven/simulate`). */
 const dough = {heat: 2900, rise: 72, steam: 2.37e6}
 
-/** Floor and heat used in each band the oven falls through, and what is left at the end. */
+/** Floor and heat used in each band the oven falls through, and what heat it leaves each with; and how hot it is at the end. */
 export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settled, plan: Plan): Pick<Plan, 'balance' | 'left'> {
   const {model} = settled
   const {curve} = model.program
@@ -71,8 +71,19 @@ export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settle
   }
   const balance: BandBalance[] = rows
     .filter((r) => r.floor > 0)
-    .map((r) => ({...r, from: model.lit + r.from, to: model.lit + r.to}))
+    .map((r) => ({...r, from: model.lit + r.from, to: model.lit + r.to, ...leftAt(plan.forecast, r.to)}))
   return {balance, left: {at: last, celsius: celsiusAt(curve, 3, last - model.lit)}}
+}
+
+/** What the oven holds so many minutes after lighting, MJ above the air round it. */
+function leftAt({heat, step}: Plan['forecast'], minutes: number): Pick<BandBalance, 'left'> {
+  if (!heat) return {}
+  const at = (of: readonly number[]): number => {
+    const i = Math.max(0, Math.min(of.length - 1, minutes / step))
+    const before = of[Math.floor(i)]!
+    return before + (i % 1) * ((of[Math.ceil(i)] ?? before) - before)
+  }
+  return {left: {low: at(heat.low), likely: at(heat.likely), high: at(heat.high)}}
 }
 
 /** Times and parts of the floor that are tried for a spare receipt, and ticks between two. */

@@ -47,7 +47,9 @@ function litBest(day: LoadedDay, settled: Settled): Settled {
     const chosen = Int32Array.from(took, (t, u) => (t ? choiceAt(model, u, t.s, t.e, t.w) : -1))
     return chosen.every((o, u) => o >= 0 || !took[u]) ? costOf(model, chosen) : Number.POSITIVE_INFINITY
   }
-  const lit = latest(cheapest(from, light, priceAt), light.last, priceAt)
+  // What is in time, and for no meal that wants it hot, is so whenever it is lit.
+  const any = lacksNothing(settled) && jobs.every(({hotFrom}) => hotFrom === Number.NEGATIVE_INFINITY)
+  const lit = latest(any ? from : cheapest(from, light, priceAt), light.last, priceAt)
   if (lit === from) return settled
   const proof = proofOf(day, {index, lit, took}, {vessels: (u) => vesselsOf(jobs[u]!, settled.standing)})
   const seen = proof.see()

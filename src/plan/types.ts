@@ -1,4 +1,4 @@
-import type {Band} from '../lexicon/schema.js'
+import type {Band, Range} from '../lexicon/schema.js'
 import type {AshBed, Firing, FloorShape, Forecast} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {DayAmount, Dish, Placed} from '../scale/types.js'
@@ -235,6 +235,8 @@ export interface BandBalance {
   readonly used: number
   /** MJ the loads took while the oven was in the band (first-order estimate). */
   readonly heat: number
+  /** MJ above the air round it that the oven still holds when it leaves the band; absent where its curve comes of no simulation. */
+  readonly left?: Range
 }
 
 /** What is left out of a plan for want of a place. */

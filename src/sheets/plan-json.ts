@@ -306,6 +306,7 @@ export const planFileSchema = z
           floor: z.number().describe('m²·h of usable floor'),
           used: z.number().describe('m²·h used'),
           heat: z.number().describe('MJ the loads took'),
+          left: range.optional().describe('MJ above the air round it that the oven holds when it leaves the band'),
         }),
       )
       .optional()

@@ -238,8 +238,15 @@ export function balanceLines({balance = [], left, loads}: Plan, style: Style): s
   const {words} = style
   // What lasts no longer than its hours are known is no span.
   const lasting = balance.filter(({from, to}) => roughly(to) > roughly(from))
-  const lines = lasting.map(({band, from, to, floor, used, heat}) =>
-    say(words, 'plan.inBand', {
+  const lines = lasting.map(({band, from, to, floor, used, heat, left: held}) =>
+    say(words, held ? 'plan.inBandLeft' : 'plan.inBand', {
+      ...(held
+        ? {
+            left: number(held.likely, 0, style),
+            low: number(held.low, 0, style),
+            high: number(held.high, 0, style),
+          }
+        : {}),
       band: words[`band.${band}`],
       from: clock(roughly(from), style),
       to: clock(roughly(to), style),

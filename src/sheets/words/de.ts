@@ -199,6 +199,8 @@ export const de: Words = {
     'Gefäße, für die kein Platz ist: {vessels}. Jeder Plan mit diesem Feuer lässt mindestens {least} weg (in diesem Modell).',
   'plan.balance': 'Wohin die Hitze geht',
   'plan.inBand': '{band} ({from} bis {to}): {used} von {floor} m²·h Herd genutzt, {share} %; {heat} MJ ins Backgut',
+  'plan.inBandLeft':
+    '{band} ({from} bis {to}): {used} von {floor} m²·h Herd genutzt, {share} %; {heat} MJ ins Backgut, am Ende noch {left} MJ ({low}–{high}) im Ofen',
   'plan.heatLeft': 'Wenn das Letzte ausgezogen ist ({time}), hat der Ofen etwa {temperature}.',
   'plan.noGap': 'Wie viel besser ein Plan sein könnte, wurde nicht eingegrenzt.',
   'plan.messages': 'Anmerkungen zum Gelesenen',

@@ -200,6 +200,8 @@ export const en = {
     'Vessels left out for want of a place: {vessels}. Any plan on this fire leaves out at least {least} (under this model).',
   'plan.balance': 'Where the heat goes',
   'plan.inBand': '{band} ({from} to {to}): {used} of {floor} m²·h of floor used, {share} %; {heat} MJ into the food',
+  'plan.inBandLeft':
+    '{band} ({from} to {to}): {used} of {floor} m²·h of floor used, {share} %; {heat} MJ into the food, {left} MJ ({low}–{high}) left in the oven at the end',
   'plan.heatLeft': 'When the last is drawn ({time}) the oven is at about {temperature}.',
   'plan.noGap': 'How much better a plan could be was not bounded.',
   'plan.messages': 'Notes on what was read',
