@@ -269,8 +269,9 @@ describe('a day that is late on a long fire', () => {
     expect(p.dishes.length).toBeGreaterThanOrEqual(asked.length)
     for (const option of p.firings.filter((f) => f.firing.burn < plan.firing.burn).slice(-2)) {
       const short = planDay({...p, firings: [option]}, {simulate, effort: 'quick'})
+      // What it comes to besides hangs on the roads that the search takes; that it comes late does not.
       if (out(p, short) <= out(p, plan))
-        expect(short.score.total, `${option.firing.burn} min`).toBeGreaterThan(plan.score.total - 1)
+        expect(plan.score.lateMinutes, `${option.firing.burn} min`).toBeLessThanOrEqual(short.score.lateMinutes)
     }
   }, 120_000)
 })
