@@ -87,7 +87,9 @@ describe('a plan on the page', {timeout: 120_000}, () => {
     const moved = planView(late, german)
     expect(moved.changes.length).toBeGreaterThan(0)
     for (const {what, why} of moved.changes) {
-      expect(what).toMatch(/später|früher|anderswo|an anderer Stelle|weggelassen|^(?:mit \d+ % der|\d+ °C unter der mindesten) Hitze ausgezogen/)
+      expect(what).toMatch(
+        /später|früher|anderswo|an anderer Stelle|weggelassen|^(?:mit \d+ % der|\d+ °C unter der mindesten) Hitze ausgezogen/,
+      )
       expect(what).not.toMatch(/\b(?:set|later|earlier|moved|drawn|heat|left)\b/)
       expect(why).not.toMatch(/\b(?:the|fire|was|oven|than|planned)\b/)
     }
