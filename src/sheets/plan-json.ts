@@ -132,6 +132,7 @@ export const planFileSchema = z
       vault: curve,
       air: curve,
       baking: curve.describe('What a dish feels, °C; sample i is i × step minutes after lighting'),
+      heat: curve.optional().describe('Heat in walls and air above that of the air round them, MJ'),
       firing: firing.optional(),
       zones: z
         .object({back: z.number(), middle: z.number(), mouth: z.number()})
