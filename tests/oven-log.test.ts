@@ -542,6 +542,7 @@ describe('the dishes of the day', () => {
       entries,
     )
   })
+  // What bakers write of set-ins and draws: common practice, no source.
   it('doubts a slip in what was done to one of the day’s dishes, and no remark', () => {
     const dishes = ['french-rolls', 'custards']
     const slip = (words: string): string | null => {

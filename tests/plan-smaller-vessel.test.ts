@@ -7,7 +7,7 @@ import {planDay} from '../src/plan/planner.js'
 import {inSmallerVessels} from '../src/plan/remedies.js'
 import {translate} from '../src/receipt/translate.js'
 
-/** The demo's oven with a mouth too low for a crock. */
+/** The demo's oven with a mouth too low for a crock. Invented; what is asked is that what is offered comes true: no outside fact. */
 const text = (name: string): string => readFileSync(`corpus-demo/${name}`, 'utf8')
 const {oven: demo} = readOven(text('oven.md'), 'oven.md') as {oven: NonNullable<ReturnType<typeof readOven>['oven']>}
 const oven = {...demo, mouth: {...demo.mouth, height: 0.16}}

@@ -22,7 +22,7 @@ const day = readDay(
   'day.md',
 ).day!
 
-/** The day with its receipt as it is written, on a fire of 80 minutes: two batches of loaves, for which it is too cool. */
+/** What is asked is that what is offered comes true: no outside fact. The day with its receipt as it is written, on a fire of 80 minutes: two batches of loaves, for which it is too cool. */
 function baked(text: string) {
   const {receipts} = translate(text, {file: 'receipts/loaf.md'})
   const input = {oven, day, receipts}

@@ -179,6 +179,7 @@ describe('weights told by another weight', () => {
     ['Take of almonds half a pound, and an equal weight of sugar.', ['1/2 pound almond', '1/2 pound sugar']],
   ])('%s', (text, entries) => expect(read(text)).toEqual(entries))
 
+  // Common practice, no source.
   it('what is bought roast has its amount, and a step that roasts has none', () => {
     expect(read('- 2 oz roast hazelnuts\n- 1 lb cold roast chicken\n\nRoast the hazelnuts ten minutes in the oven.')).toEqual([
       '2 ounce hazelnut',

@@ -551,6 +551,7 @@ describe('what the oven has to give', () => {
     expect(needOf('Bake 30 minutes at 170 °C, then 3 hours at 140 °C.')).toMatchObject({held: true, minutes: {likely: 210}})
     expect(needOf('Bake 30 minutes at 170 °C, then 3 hours at 140 °C.').reference).toBeCloseTo((30 * 170 + 180 * 140) / 210, 6)
   })
+  // Common practice, no source.
   it('a joint in degrees may be set in 50 °C hotter, as far as its kind goes, and a cake 25 °C; where its oven is a word, as its kind may be', () => {
     const needOf = (title: string, bake: string) =>
       make('one', '1 times', {}, read('one', `# ${title}\n\n- 2 kg shoulder of lamb\n\n${bake}\n`)).dishes[0]!.need

@@ -4,7 +4,7 @@ import {translate} from '../src/receipt/translate.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import type {Dish, FloorRoom} from '../src/scale/types.js'
 
-/** The way out for a vessel that does not go into the oven: one of its shape that does, in so many as hold as much. */
+/** The way out for a vessel that does not go into the oven: one of its shape that does, in so many as hold as much. By arithmetic; sizes invented. */
 const inch = 0.0254
 const round = (diameter: number, width: number, height: number): FloorRoom => ({
   floor: {shape: 'round', diameter: diameter * inch},

@@ -4,7 +4,7 @@ import type {Receipt} from '../src/receipt/types.js'
 import {makeDishes} from '../src/scale/dishes.js'
 import type {Dish} from '../src/scale/types.js'
 
-/** Pies whose receipts write paste and filling as one text. */
+/** Pies whose receipts write paste and filling as one text. Invented; which of it is the paste: common practice, no source. */
 const oven = {floor: {shape: 'round' as const, diameter: 3}, mouth: {width: 1.2, height: 0.6}, vaultHeight: 0.9}
 const pie = (title: string, text: string): string =>
   `---\nyear: 2001\nvessel: pie plate 9 in x 1 1/2 in\n---\n# ${title}\n\n${text}\n\nBake it an hour in a hot oven. Makes 1 pie.\n`

@@ -82,12 +82,15 @@ export function deedMeant(words: string): string | null {
   return tried[0]?.meant ?? null
 }
 
-/** Letters by which some words miss a phrase; two that have changed places are one. A short word that is another one is no slip of it. */
+/** Letters by which a word, or some run together, misses another; two that have changed places are one slip of the pen. */
+export const lettersOff = (wrong: string, right: string): number => distance(wrong, right) - (sameLetters(wrong, right) ? 1 : 0)
+
+/** Letters by which some words miss a phrase. A short word that is another one is no slip of it. */
 function slips(said: readonly string[], letters: string): number {
   const wrong = said.join('').toLowerCase()
   const last = said.at(-1)!.toLowerCase()
   if (wrong[0] !== letters[0] || (last.length === 2 && !sameLetters(last, letters.slice(-2)))) return Number.POSITIVE_INFINITY
-  return distance(wrong, letters) - (sameLetters(wrong, letters) ? 1 : 0)
+  return lettersOff(wrong, letters)
 }
 
 const sameLetters = (one: string, other: string): boolean => [...one].sort().join('') === [...other].sort().join('')

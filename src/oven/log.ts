@@ -23,7 +23,7 @@ import {
   nameAndCount,
   WHOLE_LOSS,
 } from './log-counts.js'
-import {type Deed, deedBehind, deedMeant, deedOf} from './log-deeds.js'
+import {type Deed, deedBehind, deedMeant, deedOf, lettersOff} from './log-deeds.js'
 import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
@@ -736,10 +736,7 @@ function slipIn(main: string, dishes: readonly string[]): string | null {
 /** The reading that a miswritten word is nearest to; null where it is near none. */
 function kindLike(word: string): string | null {
   const kinds: readonly string[] = [...DAY_KINDS, 'door']
-  const letters = (of: string): string => [...of].sort().join('')
-  const wrong = word.toLowerCase()
-  // Two letters that have changed places are one slip.
-  const off = (kind: string): number => distance(wrong, kind) - (letters(wrong) === letters(kind) ? 1 : 0)
+  const off = (kind: string): number => lettersOff(word.toLowerCase(), kind)
   const best = kinds.reduce((near, kind) => (off(kind) < off(near) ? kind : near))
   return off(best) <= Math.floor(best.length / 3) ? best : null
 }

@@ -1,4 +1,5 @@
 import type {JSX} from 'preact'
+import type {AshBed} from '../oven/types.js'
 import {words} from './words.js'
 
 const w = words.oven
@@ -17,7 +18,7 @@ export interface Sizes {
   readonly mouthHeight: number | null
   readonly mouthHeightText: string
   /** Ash left along one side of the floor. */
-  readonly ashBed: {readonly side: 'left' | 'right' | 'back'; readonly width: number; readonly text: string} | null
+  readonly ashBed: (AshBed & {readonly text: string}) | null
   readonly hearth: ReadonlyArray<{readonly material: string; readonly thickness: number; readonly text: string}>
   readonly walls: ReadonlyArray<{readonly material: string; readonly thickness: number; readonly text: string}>
 }

@@ -5,7 +5,7 @@ import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
 import {amongCrusts, type Begun, LARGE, preferred, proofOf, Searching, type Start} from './searching.js'
-import {fireOf, lacksNothing, type Settled, type Took, tookIn} from './settled.js'
+import {fireOf, lacksNothing, type Settled, type Took, tookIn, wantsHot} from './settled.js'
 import type {Promised} from './shortest.js'
 
 /**
@@ -48,8 +48,8 @@ function litBest(day: LoadedDay, settled: Settled): Settled {
     return chosen.every((o, u) => o >= 0 || !took[u]) ? costOf(model, chosen) : Number.POSITIVE_INFINITY
   }
   // What is in time, and for no meal that wants it hot, is so whenever it is lit.
-  const any = lacksNothing(settled) && jobs.every(({hotFrom}) => hotFrom === Number.NEGATIVE_INFINITY)
-  const lit = latest(any ? from : cheapest(from, light, priceAt), light.last, priceAt)
+  const anyHour = lacksNothing(settled) && !wantsHot(settled)
+  const lit = latest(anyHour ? from : cheapest(from, light, priceAt), light.last, priceAt)
   if (lit === from) return settled
   const proof = proofOf(day, {index, lit, took}, {vessels: (u) => vesselsOf(jobs[u]!, settled.standing)})
   const seen = proof.see()

@@ -8,7 +8,7 @@ import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
 import {rules} from './rules.js'
 import {settleBest, settleFrom} from './settle.js'
-import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn} from './settled.js'
+import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn, wantsHot} from './settled.js'
 import type {FiringOption, LeftOut, Plan, PlanProblem} from './types.js'
 import {drawnAwake} from './waking.js'
 import {keptInHand, within} from './within.js'
@@ -85,9 +85,6 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     settled: lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice),
   }
 }
-
-/** Whether the day wants anything hot at its time. */
-const wantsHot = ({model}: Settled): boolean => model.jobs.some(({hotFrom}) => hotFrom > Number.NEGATIVE_INFINITY)
 
 /** A day on two fires; on the first of them alone where nothing is set in after the second. */
 function afterBoth(

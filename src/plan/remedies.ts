@@ -183,12 +183,12 @@ class Trials {
 
   /**
    * The day with something changed as it will be planned when it is changed so: a short trial of fires about as long as the plan's may promise
-   * more than that keeps, or less. Of a large day the trial has to do.
+   * more than that keeps, or less. Null of a large day, where the trial has to do.
    */
-  inEarnest(change: Pick<PlanProblem, 'day'>, tried: Trial): Trial {
+  inEarnest(change: Pick<PlanProblem, 'day'>): Trial | null {
     const problem = {...this.#problem, ...change}
     const {simulate, cancelled} = this.quick
-    if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return tried
+    if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return null
     // Second fires that were made for this plan are none of the day's.
     const firings = problem.day.firings > 1 ? problem.firings : problem.firings.filter((f) => !f.further?.length)
     const how: PlanOptions = {bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
@@ -291,9 +291,9 @@ export function waysOf(
   if (plan.lit <= day.fireFrom + EARLIER.step) {
     const sooner = (minutes: number): Pick<PlanProblem, 'day'> => ({day: {...day, fireFrom: day.fireFrom - minutes}})
     const shortly = (minutes: number) => ({minutes, ...trials.plan({firings: near, ...sooner(minutes)}, {sooner: minutes})})
-    const earnestly = (tried: Trial & {readonly minutes: number}) => ({
-      minutes: tried.minutes,
-      ...trials.inEarnest(sooner(tried.minutes), tried),
+    const earnestly = (minutes: number, tried?: Trial) => ({
+      minutes,
+      ...(trials.inEarnest(sooner(minutes)) ?? tried ?? shortly(minutes)),
     })
     const step = (minutes: number): number =>
       Math.min(
@@ -311,14 +311,14 @@ export function waysOf(
         const other = shortly(next)
         if (good ? !lessThan(best.lack, other.lack) : lessThan(other.lack, best.lack)) best = other
       }
-      best = earnestly(best)
+      best = earnestly(best.minutes, best)
       const further = step(2 * best.minutes)
       // Where something is left out each such plan takes as long as the day's own.
       if (!isWhole(best) && further !== best.minutes && (whole || !helps(best.lack, trials.now))) {
-        const other = earnestly(shortly(further))
+        const other = earnestly(further)
         // Nobody rises sooner than need be.
         const between = step((best.minutes + further) / 2)
-        const midway = whole && isWhole(other) && between < further ? earnestly(shortly(between)) : null
+        const midway = whole && isWhole(other) && between < further ? earnestly(between) : null
         if (lessThan(other.lack, best.lack)) best = midway && isWhole(midway) ? midway : other
       }
       if (helps(best.lack, trials.now) && best.plan.lit < day.fireFrom)

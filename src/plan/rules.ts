@@ -1,3 +1,7 @@
+/** Cautions of what has to be cooked through for safety, and of what sets by its eggs. */
+const COOKED_THROUGH = ['meat-temperature', 'stuffing', 'shellfish'] as const
+const SET_BY_EGGS = ['warm-cream'] as const
+
 /**
  * The figures of the plan's rules and of its objective, as data: the planner, the checker and the mixed-integer program all read them
  * here, and nothing else is shared between them. `docs/planning.md` states the model they belong to.
@@ -82,16 +86,16 @@ export const rules = {
    * is left in through the night; and what sets by its eggs, of which, unless left in so, no more may be wanting than `near` (egg dishes to
    * 71 °C, FDA, from memory).
    */
-  cookedThrough: ['meat-temperature', 'stuffing', 'shellfish'],
-  setByEggs: ['warm-cream'],
+  cookedThrough: COOKED_THROUGH,
+  setByEggs: SET_BY_EGGS,
   /** Share of its dose that a dish has had, in the oven as it is likely to be, when it is first looked at. Common practice, no source. */
   firstLook: 0.6,
   /**
    * By its cautions: what has meat or fish in it, and what else has to be kept cold where it is not eaten within `standMinutes` (FDA Food Code
    * 2022, 3-501.16, 3-501.19).
    */
-  flesh: ['meat-temperature', 'stuffing', 'shellfish', 'blood', 'brains', 'potted-air'],
-  keptCold: ['warm-cream', 'beans-boil'],
+  flesh: [...COOKED_THROUGH, 'blood', 'brains', 'potted-air'],
+  keptCold: [...SET_BY_EGGS, 'beans-boil'],
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const

@@ -67,6 +67,9 @@ export function lacksNothing(settled: Settled): boolean {
   return settled.unplaced.length === 0 && settled.model.jobs.every((_, u) => lateBy(settled, u) === 0)
 }
 
+/** Whether the day wants anything hot at its time. */
+export const wantsHot = ({model}: Settled): boolean => model.jobs.some(({hotFrom}) => hotFrom > Number.NEGATIVE_INFINITY)
+
 /** When a job is set in and drawn, ticks, and where; null where it is left out. */
 export type Took = {readonly s: number; readonly e: number; readonly w: number} | null
 
