@@ -614,6 +614,12 @@ describe('the dishes of the day', () => {
     expect(done('1 pm custards herausgenommen')).toBe('drawn custards all')
     expect(done('1 pm french rolls noch nicht aufgegangen')).toBe('not risen french-rolls all')
     expect(done('1 pm french rolls geformt')).toBe('shaped french-rolls all')
+    expect(done('1 pm custards verbrannt')).toBe('lost custards all')
+    expect(done('1 pm drei custards verbrannt')).toBe('lost custards all')
+    expect(done('1 pm zwei french rolls herausgenommen')).toBe('drawn french-rolls 2')
+    expect(done('1 pm took out the custards')).toBe('drawn custards all')
+    expect(done('1 pm custards raus, braun')).toBe('drawn custards all')
+    expect(done('1 pm custards nicht verbrannt')).toBe('note undefined all')
     expect(notesIn('1 pm french rolls and custards came out', dishes)).toEqual([
       '1 pm french rolls came out',
       '1 pm custards came out',

@@ -9,15 +9,17 @@ const row = (deed: DeedWord['deed'], where: DeedWord['where'], id: string, list:
   source: 'common-practice',
 })
 
-/** What a log says was done to a dish, in small letters, English and German. `src/oven/log-deeds.ts` reads them. */
+/** What a log says was done to a dish, or became of it, in small letters, English and German. `src/oven/log-deeds.ts` reads them. */
 export const deedWords: readonly DeedWord[] = [
   row('set in', 'anywhere', 'set in', 'set in, put in, went in, gone in'),
   row('set in', 'anywhere', 'eingeschoben', 'eingeschoben, eingeschossen, hineingestellt, hineingeschoben'),
-  // What is short, or may be done to more than a dish, is read where the row is a dish's.
-  row('set in', 'of a dish', 'in', 'in, loaded, in den ofen, im ofen, rein, hinein'),
+  // What may be done to more than a dish is read where the row is a dish's, or the name of one stands behind it.
+  row('set in', 'of a dish', 'loaded', 'loaded, in den ofen, im ofen'),
+  row('set in', 'short', 'in', 'in, rein, hinein'),
   row('drawn', 'anywhere', 'drawn', 'drawn, taken out, came out, come out, pulled out'),
   row('drawn', 'anywhere', 'herausgenommen', 'herausgenommen, herausgeholt, rausgenommen, rausgeholt'),
-  row('drawn', 'of a dish', 'out', 'out, draw, drew, pulled, removed, unloaded, aus dem ofen, raus, heraus'),
+  row('drawn', 'of a dish', 'drew', 'draw, drew, took out, pulled, removed, unloaded, aus dem ofen'),
+  row('drawn', 'short', 'out', 'out, raus, heraus'),
   row('mixed', 'at the end', 'mixed', 'mixed, kneaded, dough mixed, dough kneaded'),
   row('mixed', 'at the end', 'geknetet', 'geknetet, teig geknetet, teig angesetzt'),
   row(
@@ -41,4 +43,21 @@ export const deedWords: readonly DeedWord[] = [
   ),
   row('not risen', 'at the end', 'nicht aufgegangen', 'nicht aufgegangen, noch nicht aufgegangen, ist noch nicht aufgegangen'),
   row('not risen', 'of a dish', 'still rising', 'still rising, geht noch'),
+  // Nobody eats it: "burnt at the edge" is not lost.
+  row(
+    'lost',
+    'at the end',
+    'burnt',
+    'burnt, burnt to a cinder, burnt to a crisp, burnt to cinders, burnt to ashes, burnt black, burnt through',
+  ),
+  row(
+    'lost',
+    'at the end',
+    'burned',
+    'burned, burned to a cinder, burned to a crisp, burned to cinders, burned to ashes, burned black, burned through',
+  ),
+  row('lost', 'at the end', 'thrown away', 'thrown away, thrown out, threw away, threw out'),
+  row('lost', 'at the end', 'dropped', 'dropped, lost, spoilt, spoiled, ruined, charred, binned, inedible, black'),
+  row('lost', 'at the end', 'verbrannt', 'verbrannt, schwarz verbrannt, verkohlt'),
+  row('lost', 'at the end', 'verdorben', 'verdorben, weggeworfen, fallen gelassen, heruntergefallen, runtergefallen'),
 ]

@@ -54,8 +54,8 @@ export function fold(word: string): string {
   return folded
 }
 
-/** Without accents, ligatures and the long s. */
-const plainLetters = (word: string): string =>
+/** A word without accents, ligatures and the long s. */
+export const plainLetters = (word: string): string =>
   FOREIGN.test(word)
     ? word.normalize('NFD').replace(/\p{M}/gu, '').replace(/æ/g, 'ae').replace(/œ/g, 'oe').replace(/ſ/g, 's')
     : word

@@ -449,13 +449,14 @@ export const eveningWordSchema = z.object({
 export type EveningWord = z.infer<typeof eveningWordSchema>
 
 /**
- * What a log says was done to a dish, and where it is read: wherever it stands behind a dish's name, at the end of a note only, since more
- * words behind it tell of something else, or only where the row is a dish's.
+ * What a log says was done to a dish, or became of it, and where it is read: wherever it stands behind a dish's name, at the end of a note
+ * only, since more words behind it tell of something else, or only where the row is a dish's. A `short` word is read there and in a note
+ * behind a dish's name ("pies out, brown"): it says too many other things.
  */
 export const deedWordSchema = z.object({
   id: z.string(),
-  deed: z.enum(['mixed', 'shaped', 'not risen', 'set in', 'drawn']),
-  where: z.enum(['anywhere', 'at the end', 'of a dish']),
+  deed: z.enum(['mixed', 'shaped', 'not risen', 'set in', 'drawn', 'lost']),
+  where: z.enum(['anywhere', 'at the end', 'of a dish', 'short']),
   words: z.array(z.string()).min(1),
   source: z.string(),
 })

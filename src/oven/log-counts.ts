@@ -1,11 +1,12 @@
+import {cardinals} from '../lexicon/grammar-words.js'
+import {plainLetters} from '../lexicon/index.js'
 import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
+import {lossEnd, moveAtEnd} from './log-deeds.js'
 
 /**
  * Numbers of vessels in the log: "set in 2", "2 of 3 set in", "drawn 4, 1 dropped". A number with a unit of time, of a clock or of weight
  * is none ("drawn 10 min late", "set in 2 pm").
  */
-
-const WORDS: readonly string[] = 'one two three four five six seven eight nine ten eleven twelve'.split(' ')
 
 /** A word or a mark of some words, and where it stands. */
 interface Token {
@@ -26,8 +27,7 @@ function tokensOf(text: string): Token[] {
 function numberOf(word: string | undefined): number | null {
   if (word === undefined) return null
   if (/^\d{1,3}$/.test(word)) return Number(word)
-  const spelt = WORDS.indexOf(word)
-  return spelt < 0 ? null : spelt + 1
+  return cardinals[plainLetters(word)] ?? null
 }
 
 /** Index of the token behind "of 3", "of the 3" or "of them", where it stands there; the index itself where not. */
@@ -98,23 +98,9 @@ export function nameAndCount(words: string): {readonly name: string; readonly co
   return {name: words, count: ''}
 }
 
-/** What became of a dish that nobody eats, longer phrases first. Common practice, no source. */
-const GONE: readonly (readonly string[])[] = [
-  ...['burnt', 'burned'].flatMap((burnt) =>
-    ['to a cinder', 'to a crisp', 'to cinders', 'to ashes', 'black', 'through'].map((how) => `${burnt} ${how}`),
-  ),
-  ...['thrown away', 'thrown out', 'threw away', 'threw out'],
-  ...['dropped', 'lost', 'burnt', 'burned', 'spoilt', 'spoiled', 'ruined', 'charred', 'binned', 'inedible', 'black'],
-].map((phrase) => phrase.split(' '))
-
-/** The index behind the words that tell of a loss at `at`; `at` where none do. */
-function goneEnd(words: readonly string[], at: number): number {
-  const word = (i: number): string => (words[i] ?? '').toLowerCase().replace(/\.$/, '')
-  return at + (GONE.find((phrase) => phrase.every((part, i) => part === word(at + i)))?.length ?? 0)
-}
-
 /** Words between a number and what became of it, with which nothing is lost. */
-const HARDLY = /^(?:a|not|never|slightly|little|lightly|half|nearly|almost|partly|bit)$/
+const HARDLY =
+  /^(?:a|not|never|slightly|little|lightly|half|nearly|almost|partly|bit|nicht|nie|leicht|etwas|halb|fast|beinahe|teilweise)$/
 
 /**
  * How many vessels some words tell to be lost: "1 dropped", "two of them were lost", "one pie burnt", "burnt 3". Nothing may stand behind it but a
@@ -136,7 +122,7 @@ export function lostIn(text: string): {readonly lost: number; readonly at: numbe
     return {lost, at: before.length, rest: `${before}${after}`.trim()}
   }
   for (const [n, word] of texts.entries()) {
-    const told = goneEnd(texts, n)
+    const told = lossEnd(texts, n)
     const fewer = told > n && !HARDLY.test(texts[n - 1] ?? '') ? numberOf(texts[told]) : null
     if (fewer !== null && isLast(behindOf(tokens, told + 1))) return found(fewer, n, behindOf(tokens, told + 1))
     const lost = numberOf(word)
@@ -144,12 +130,12 @@ export function lostIn(text: string): {readonly lost: number; readonly at: numbe
     let i = behindOf(tokens, n + 1)
     // What is counted may be named.
     const [name, next] = [tokens[i], tokens[i + 1]]
-    if (name && next && !isMark(name) && goneEnd(texts, i) === i && !/^(?:was|were)$/.test(name.text)) {
+    if (name && next && !isMark(name) && lossEnd(texts, i) === i && !/^(?:was|were)$/.test(name.text)) {
       if (HARDLY.test(name.text) || parseDuration(`${lost} ${name.text}`).ok) continue
       i++
     }
     if (/^(?:was|were)$/.test(tokens[i]?.text ?? '')) i++
-    const end = goneEnd(texts, i)
+    const end = lossEnd(texts, i)
     if (end > i && isLast(end)) return found(lost, n, end)
   }
   return null
@@ -178,7 +164,7 @@ export function isWholeLoss(text: string): boolean {
   let i = behindAll(words, 0)
   if (BE.test(words[i] ?? '')) i++
   i = behindAll(words, i)
-  const end = goneEnd(words, i)
+  const end = lossEnd(words, i)
   if (end === i) return false
   return end === words.length || (end + 1 === words.length && ALL.test(words[end]!))
 }
@@ -213,14 +199,10 @@ export interface DishNote {
 
 /** What was done, at the end of some words: from which word on, and as a row's value has it. */
 function deedAt(words: readonly string[]): {readonly from: number; readonly deed: string} | null {
-  const last = words.at(-1)?.toLowerCase() ?? ''
-  const two = `${words.at(-2)?.toLowerCase() ?? ''} ${last}`
-  const from = words.length - 1
-  const gone = words.findIndex((_, i) => goneEnd(words, i) === words.length)
+  const gone = words.findIndex((_, i) => lossEnd(words, i) === words.length)
   if (gone >= 0) return {from: gone, deed: words.slice(gone).join(' ').toLowerCase()}
-  if (two === 'set in' || two === 'put in') return {from: from - 1, deed: 'set in'}
-  if (two === 'taken out') return {from: from - 1, deed: 'drawn'}
-  return last === 'in' ? {from, deed: 'set in'} : last === 'out' || last === 'drawn' ? {from, deed: 'drawn'} : null
+  const move = moveAtEnd(words)
+  return move && {from: move.from, deed: move.done}
 }
 
 /** What a note says of some dish, as far as its form tells; the name may be of anything. */
@@ -242,9 +224,9 @@ export function dishNotes(main: string): DishNote[] {
     let to = deed.from
     while (to > 0 && (BE.test(words[to - 1]!) || ALL.test(words[to - 1]!))) to--
     if (first !== null) add(/^of$/i.test(words[1] ?? '') ? 2 : 1, to, `${words[0]!} ${deed.deed}`, true)
-    else if (goneEnd(deed.deed.split(' '), 0) > 0) add(behindAll(words, 0), to, deed.deed, false)
+    else if (lossEnd(deed.deed.split(' '), 0) > 0) add(behindAll(words, 0), to, deed.deed, false)
   }
-  const end = goneEnd(words, 0)
+  const end = lossEnd(words, 0)
   const gone = words.slice(0, end).join(' ').toLowerCase()
   // "Black bread" has its colour before it.
   if (end > 0 && gone !== 'black') {

@@ -2,10 +2,15 @@ import {distance} from 'fastest-levenshtein'
 import {deedWords} from '../lexicon/deed-words.js'
 import type {DeedWord} from '../lexicon/schema.js'
 
-/** What a log says was done to a dish: "set in", "drawn 10 min late", "not risen"; and what was meant by a slip of the pen. */
+/**
+ * What a log says was done to a dish: "set in", "drawn 10 min late", "not risen"; what became of it, "burnt"; and what was meant by a slip of
+ * the pen.
+ */
 
 /** What may be done to a dish. */
-export type Deed = DeedWord['deed']
+export type Deed = Exclude<DeedWord['deed'], 'lost'>
+/** What is done to it at the oven. */
+export type Move = 'set in' | 'drawn'
 
 interface Phrase {
   readonly deed: Deed
@@ -15,8 +20,14 @@ interface Phrase {
 
 /** Longest first: "in" stands in "in den ofen". */
 const phrases: readonly Phrase[] = deedWords
-  .flatMap(({deed, where, words}) => words.map((phrase) => ({deed, where, words: phrase})))
+  .flatMap(({deed, where, words}) => (deed === 'lost' ? [] : words.map((phrase) => ({deed, where, words: phrase}))))
   .sort((a, b) => b.words.length - a.words.length)
+
+/** The words of each phrase that tells of a loss, longest phrase first. */
+const losses: readonly (readonly string[])[] = deedWords
+  .flatMap(({deed, words}) => (deed === 'lost' ? words : []))
+  .sort((a, b) => b.length - a.length)
+  .map((phrase) => phrase.split(' '))
 
 const isWordEnd = (text: string, at: number): boolean => !/[\p{L}\p{N}]/u.test(text.slice(at, at + 1))
 
@@ -29,6 +40,40 @@ function beginning(words: string, of: (phrase: Phrase) => boolean): {readonly de
 
 /** What the words of a dish's row begin with, and how many characters of them say it; null where nothing was done. */
 export const deedOf = (words: string): {readonly deed: Deed; readonly length: number} | null => beginning(words, () => true)
+
+const moveOf = (deed: Deed): Move | null => (deed === 'set in' || deed === 'drawn' ? deed : null)
+
+/** What was done to the dishes named behind it: "drew the custards"; null where the words begin with nothing of the kind. */
+export function moveAhead(words: string): {readonly done: Move; readonly of: string} | null {
+  const found = beginning(words, ({deed, where}) => where !== 'short' && moveOf(deed) !== null)
+  const done = found && moveOf(found.deed)
+  const of = found ? words.slice(found.length).replace(/^:? (?:the )?/i, '') : ''
+  return done && of !== '' ? {done, of} : null
+}
+
+/** What was done to a dish by a short word, "in" or "out"; null where it is none. */
+export function shortMove(word: string): Move | null {
+  const found = phrases.find(({where, words}) => where === 'short' && words === word.toLowerCase())
+  return found ? moveOf(found.deed) : null
+}
+
+/** What was done at the oven, at the end of some words: from which word on; null where they end in nothing of the kind. */
+export function moveAtEnd(words: readonly string[]): {readonly from: number; readonly done: Move} | null {
+  const small = words.map((word) => word.toLowerCase())
+  for (let from = Math.max(0, small.length - 3); from < small.length; from++) {
+    const said = small.slice(from).join(' ')
+    const found = phrases.find(({deed, where, words: all}) => where !== 'of a dish' && all === said && moveOf(deed) !== null)
+    const done = found && moveOf(found.deed)
+    if (done) return {from, done}
+  }
+  return null
+}
+
+/** The index behind the words that tell of a loss at `at`; `at` where none do. */
+export function lossEnd(words: readonly string[], at: number): number {
+  const word = (i: number): string => (words[i] ?? '').toLowerCase().replace(/\.$/, '')
+  return at + (losses.find((phrase) => phrase.every((part, i) => part === word(at + i)))?.length ?? 0)
+}
 
 /**
  * Where what was done begins in a note, behind a name: "mutton pies set in".

@@ -23,7 +23,7 @@ import {
   nameAndCount,
   WHOLE_LOSS,
 } from './log-counts.js'
-import {type Deed, deedBehind, deedMeant, deedOf, lettersOff} from './log-deeds.js'
+import {type Deed, deedBehind, deedMeant, deedOf, lettersOff, lossEnd, moveAhead, shortMove} from './log-deeds.js'
 import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
@@ -706,7 +706,7 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     const counted = counts ? told.find((one) => one.counted) : undefined
     if (counted !== undefined) return row(counted.dish, counted.value)
   }
-  if (dish && !isUndone(name) && !NOT_YET.test(value)) return row(name, value)
+  if (dish && !isUndone(name) && !isNotYet(value)) return row(name, value)
   const loss = dish ? null : lostIn(main)
   const whose = loss?.rest.replace(/:$/, '') ?? ''
   if (loss && loss.at === loss.rest.length && whose !== '' && whose.split(' ').length <= DISH_WORDS && !isUndone(whose))
@@ -748,19 +748,21 @@ const mainOf = (text: string): string => text.slice(0, splitAt(text)?.index ?? t
 
 /** "mutton pies out brown on one side", "2 gingerbread in", "drew the custards": of one of the day's dishes; null for anything else. */
 function inOrOut(main: string, dishes: readonly string[]): {dish: string; value: string; note: string} | null {
-  const after = /^(set in|put in|drew|drawn|took out|taken out) (?:the )?(.+)$/i.exec(main)
-  const deed = (word: string): string => (/^(?:set in|put in|in)$/i.test(word) ? 'set in' : 'drawn')
-  if (after !== null && isDish(stemOf(after[2]!), dishes)) return {dish: after[2]!, value: deed(after[1]!), note: ''}
-  for (const found of main.matchAll(/ (in|out)(?= |$)/gi)) {
-    const {name, count} = nameAndCount(main.slice(0, found.index).replace(/^the /i, ''))
+  const ahead = moveAhead(main)
+  if (ahead !== null && isDish(stemOf(ahead.of), dishes)) return {dish: ahead.of, value: ahead.done, note: ''}
+  const words = main.split(' ')
+  for (let n = 1; n < words.length; n++) {
+    const done = shortMove(words[n]!)
+    if (done === null) continue
+    const {name, count} = nameAndCount(words.slice(0, n).join(' ').replace(/^the /i, ''))
     const before = /^(\d{1,3}) (.+)$/.exec(name)
     const dish = before !== null && count === '' ? before[2]! : name
     const strange = !isDish(stemOf(dish), dishes)
     // "2 loaves in", "pies out" are of some dish that is not named so; "coals out" is of none.
     const counted = before !== null || count !== ''
     if (strange && (dish.split(' ').length > 2 || !(counted || resemblesDish(stemOf(dish), dishes)))) continue
-    const value = `${before?.[1] ?? count} ${deed(found[1]!)}`.trim()
-    return {dish, value, note: main.slice(found.index + found[0].length).trim()}
+    const note = words.slice(n + 1).join(' ')
+    return {dish, value: `${before?.[1] ?? count} ${done}`.trim(), note}
   }
   return null
 }
@@ -771,10 +773,6 @@ export function entryText(entry: LogEntry): string {
     ? `${entry.key}: ${entry.value}`
     : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
 }
-
-/** What was done to dishes in a short word, or became of them, with what is said behind it; and what was done with the dishes behind it. */
-const DEED = / (?:out|in|burnt|burned|lost)(?= |,|;|$)/i
-const DID = /^(set in|put in|drew|took out) (.+)$/i
 
 /**
  * The notes in one line that tells of several dishes: "11:40 am beans, pies and gingerbread set in" is three, "12:10 bread out, pies in" two.
@@ -798,16 +796,24 @@ export function notesIn(text: string, dishes: readonly string[]): string[] {
 
 /** What was done to each of some dishes, "beans set in", "pies set in"; nothing where they are none of the day's, or nothing was done. */
 function deedsIn(words: string, dishes: readonly string[]): string[] {
-  const [, did, whom] = DID.exec(words) ?? []
-  if (did && whom) {
-    const done = /in$/i.test(did) ? 'set in' : 'drawn'
-    return (namesOf(whom, dishes) ?? []).map((name) => `${name} ${done}`)
+  const ahead = moveAhead(words)
+  const after = ahead && namesOf(ahead.of, dishes)
+  if (ahead && after) return after.map((name) => `${name} ${ahead.done}`)
+  const behind = deedBehind(words)
+  if (behind) return deedsOf(words.slice(0, behind.end), words.slice(behind.from), dishes)
+  const each = words.split(' ')
+  for (let n = 1; n < each.length; n++) {
+    const bare = each.slice(n).map((word) => word.replace(/[,;]$/, ''))
+    if (shortMove(bare[0]!) === null && lossEnd(bare, 0) === 0) continue
+    const deeds = deedsOf(each.slice(0, n).join(' '), each.slice(n).join(' '), dishes)
+    if (deeds.length > 0) return deeds
   }
-  const short = DEED.exec(words)
-  const deed = deedBehind(words) ?? (short && {end: short.index, from: short.index + 1})
-  const names = deed && namesOf(words.slice(0, deed.end), dishes)
-  return deed && names ? names.map((name) => `${name} ${words.slice(deed.from)}`) : []
+  return []
 }
+
+/** What was done, said of each dish of a row; nothing where it is not one of dishes alone. */
+const deedsOf = (row: string, done: string, dishes: readonly string[]): string[] =>
+  (namesOf(row, dishes) ?? []).map((name) => `${name} ${done}`)
 
 /** Names of dishes in a row, "pies, rye and Indian bread and 2 cakes"; null where it is none of only such. */
 function namesOf(words: string, dishes: readonly string[]): string[] | null {
@@ -853,9 +859,15 @@ function timeFirst(words: string): string | null {
 const DISH_WORDS = 4
 
 /** Words before "set in" or "drawn", and behind it, that say it did not happen; and words that may stand between. */
-const NEGATIONS = /^(?:not|never|cannot|nothing|none|neither|nobody|.*n['’]t)$/i
-const BETWEEN: ReadonlySet<string> = new Set(['yet', 'been', 'being', 'be', 'to', 'all', 'quite'])
-const NOT_YET = /^(?:set in|drawn|taken out|put in)[:,]? (?:not yet|not at all|never|no$)/i
+const NEGATIONS = /^(?:not|never|cannot|nothing|none|neither|nobody|nicht|nie|kein|keine|.*n['’]t)$/i
+const BETWEEN: ReadonlySet<string> = new Set(['yet', 'been', 'being', 'be', 'to', 'all', 'quite', 'noch', 'ganz'])
+const NOT_YET = /^[:,]? (?:not yet|not at all|never|noch nicht|no$)/i
+
+/** Whether a note says that what it names did not happen: "set in not yet". */
+function isNotYet(value: string): boolean {
+  const deed = deedOf(value)
+  return deed !== null && isMoved(deed) && NOT_YET.test(value.slice(deed.length))
+}
 
 /** Whether the words before an event end in a negation. */
 function isUndone(name: string): boolean {
