@@ -117,6 +117,13 @@ describe.skipIf(!hasBrowser)('the page', {timeout: 240_000, ...inBrowser}, () =>
     await page.getByLabel('Across').fill('44 in')
     await expect.poll(() => page.locator('.oven-drawing').innerHTML()).not.toBe(before)
     expect(await page.locator('.oven-drawing').textContent()).toContain('44 in')
+    // So it does the ash that is left along a side, which the folder then has, until there is none.
+    const bed = page.getByRole('combobox', {name: 'Ash bed'})
+    await bed.selectOption('left')
+    await page.getByLabel('In from the wall').fill('6 in')
+    await expect.poll(() => page.locator('.oven-drawing .ash-bed title').textContent()).toContain('6 in')
+    await bed.selectOption('none')
+    await expect.poll(() => page.locator('.oven-drawing .ash-bed').count()).toBe(0)
 
     await go(page, 'plan')
     await planned(page)

@@ -65,13 +65,19 @@ const metres = (text: string): number | null => {
 const words1 = (value: Stated | undefined): string => (typeof value === 'string' ? value : '')
 const list = (value: Stated | undefined): readonly string[] => (Array.isArray(value) ? (value as readonly string[]) : [])
 
-/** "left 8 in", as far as it is typed. */
+const bedSides = ['left', 'right', 'back'] as const
+
+/** "left 8 in" in its parts, as far as it is typed. */
+function bedParts(text: string): {side: (typeof bedSides)[number] | 'none'; wide: string} {
+  const [word = '', ...rest] = text.trim().split(/[\s,:]+/)
+  const side = bedSides.find((one) => one === word.toLowerCase())
+  return side === undefined ? {side: 'none', wide: ''} : {side, wide: rest.join(' ')}
+}
+
 function ashBedOf(text: string): Sizes['ashBed'] {
-  const [side = '', ...rest] = text.trim().split(/[\s,:]+/)
-  const sides = ['left', 'right', 'back'] as const
-  const named = sides.find((one) => one === side.toLowerCase())
-  const width = metres(rest.join(' '))
-  return named === undefined || width === null ? null : {side: named, width, text: rest.join(' ')}
+  const {side, wide} = bedParts(text)
+  const width = metres(wide)
+  return side === 'none' || width === null ? null : {side, width, text: wide}
 }
 
 /** The sizes as far as they are typed, for the drawing. */
@@ -126,6 +132,7 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
   const setFloor = (shape: Shape, first: string, second: string): void =>
     set({floor: shape === 'round' ? `round ${first}` : `${shape} ${first} x ${second || first}`})
   const [door, doorThick] = layerParts(words1(said.get('door')))
+  const bed = bedParts(words1(said.get('ash bed')))
   const [wood, water] = words1(said.get('fuel'))
     .split(',')
     .map((part) => part.trim())
@@ -202,6 +209,26 @@ export function Oven({state}: {readonly state: State}): JSX.Element {
                   value={doorThick}
                   example={w.example.door}
                   onValue={(value) => set({door: `${door} ${value}`})}
+                />
+              )}
+            </div>
+          </fieldset>
+          <fieldset>
+            <legend>{w.ashBed}</legend>
+            <div class="fields">
+              <Choice
+                label={w.ashBed}
+                bare
+                value={bed.side}
+                options={(['none', ...bedSides] as const).map((one) => [one, w.bedSides[one]] as const)}
+                onValue={(side) => set({'ash bed': side === 'none' ? null : `${side} ${bed.wide || w.example.ashBed}`})}
+              />
+              {bed.side === 'none' ? null : (
+                <Field
+                  label={w.bedWide}
+                  value={bed.wide}
+                  example={w.example.ashBed}
+                  onValue={(value) => set({'ash bed': `${bed.side} ${value}`})}
                 />
               )}
             </div>
