@@ -2,6 +2,7 @@ import Fraction from 'fraction.js'
 import {asked as words} from '../lexicon/asked-words.js'
 import {fold, lookUpMeasure} from '../lexicon/index.js'
 import type {Range} from '../lexicon/schema.js'
+import {fold as plainFold} from '../receipt/section.js'
 import type {Inferred, Receipt} from '../receipt/types.js'
 import {holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
@@ -37,9 +38,15 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   const measured = words.measure.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
   const yields = serves === null || persons || measured ? null : (serves.low + serves.high) / 2
   const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
+  const shared = (vessels: number, pieces: number | null): Omit<Makes, 'timesEach'> => ({
+    vessels,
+    pieces,
+    each: mass === null ? usualEach : mass.likely / vessels,
+    usual: usualEach,
+    inferred,
+  })
   if (yields !== null && yields > 0 && serves?.vessels !== undefined) {
-    const {vessels} = serves
-    return {vessels, pieces: yields, each: mass === null ? usualEach : mass.likely / vessels, usual: usualEach, inferred}
+    return shared(serves.vessels, yields)
   }
   if (yields !== null && yields > 0) {
     const each = mass === null ? usualEach : mass.likely / yields
@@ -54,11 +61,10 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
       return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, usual: usualEach, inferred}
     // "One tray": that is what it is made for, whatever it weighs. "Six tartlet tins" stand on a sheet.
     if (isSheet(shape.size) && words.vessel.has(fold(noun)) && (yields <= 1 || each > usualEach / 4)) {
-      const trays = Math.max(1, Math.round(yields))
-      return {vessels: trays, pieces: null, each: mass === null ? usualEach : mass.likely / trays, usual: usualEach, inferred}
+      return shared(Math.max(1, Math.round(yields)), null)
     }
     const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
-    return {vessels: sheets, pieces: yields, each: mass === null ? usualEach : mass.likely / sheets, usual: usualEach, inferred}
+    return shared(sheets, yields)
   }
   if (mass === null) {
     inferred.push({
@@ -66,7 +72,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
       value: '1 vessel',
       why: 'nothing in the receipt can be weighed; it is taken to fill one vessel',
     })
-    return {vessels: 1, pieces: null, each: usualEach, usual: usualEach, inferred}
+    return shared(1, null)
   }
   const vessels = Math.max(1, Math.round(mass.likely / usualEach))
   inferred.push({
@@ -77,7 +83,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   let pieces: number | null = null
   const piece = pieceMass[kind.id]
   if (isSheet(shape.size) && piece !== undefined) pieces = Math.max(1, Math.round(mass.likely / piece.likely))
-  return {vessels, pieces, each: mass.likely / vessels, usual: usualEach, inferred}
+  return shared(vessels, pieces)
 }
 
 /**
@@ -87,7 +93,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
 export const meantFill = (made: Makes): number => (made.each < 0.4 * made.usual ? made.usual : made.each)
 
 /** Whether a yield's noun counts those who are fed, and nothing that is made. */
-export const countsPeople = (of: string): boolean => /^(?:person|people|serving|portion|guest|helping)/.test(of.toLowerCase())
+export const countsPeople = (of: string): boolean => words.persons.has(plainFold(of))
 
 /** Kilograms before baking of a piece that is one person's: rolls and biscuits weigh less. Common practice, no source. */
 const portion = {low: 0.12, high: 0.4} as const
