@@ -39,7 +39,7 @@ export interface Dishes {
  *
  * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
  * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
- *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`. A dish with an error is left out.
+ *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-noun`, `scale-size`. A dish with an error is left out.
  */
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
