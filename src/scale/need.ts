@@ -100,11 +100,6 @@ interface Bake {
 }
 
 /** The receipt's own baking time, minutes; null where it gives none. */
-export function bakingTime(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Range | null {
-  const bake = bakeOf(receipt, usual)
-  return bake && middled(bake)
-}
-
 function bakeOf(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Bake | null {
   const stated = receipt.facts.bake
   if (stated !== undefined) return {low: stated.low, high: stated.high, parts: [stated]}

@@ -76,7 +76,7 @@ export function dishTitle(problem: PlanProblem, id: string): string {
 
 /** The name of a receipt on the sheets of a day: its dish's, or its own title. */
 export function receiptName(problem: PlanProblem, receipt: {readonly file: string; readonly title: string}): string {
-  // A dish's id is made of its file's name, or of the receipt's title where the file holds several (scale/dishes.ts).
+  // A dish's id is made of its file's name, or of the receipt's title where the file holds several (scale/linked-receipt.ts).
   const names = [slug(receipt.title), slug(slugOf(receipt.file))]
   const same = problem.dishes.filter((other) => other.file === receipt.file)
   const dish =

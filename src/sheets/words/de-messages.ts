@@ -848,7 +848,7 @@ export const deMessages: Book['sentences'] = [
     '{size} ist heißer, als ein ausgeräumter Ofen wird; waren es {n} °F ({n2} °C)? Es bleibt, wie es da steht',
   ],
   ['if so, write “{words}”', 'wenn ja, „{words}“ schreiben'],
-  // How much (scale/dishes.ts)
+  // How much (src/scale)
   [
     '“{words}” is nothing that is counted here; taken as {n} of what the receipt makes',
     '„{words}“ ist nichts, was hier gezählt wird; genommen: {n} von dem, was das Rezept gibt',

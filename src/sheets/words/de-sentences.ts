@@ -26,7 +26,7 @@ const sentences: Book['sentences'] = [
   ['{n} {measure}', '{n} {measure:measure}'],
   ['{n} {item}', '{n} {item:item}'],
 
-  // How a dish was brought to its size (scale/dishes.ts, scale/kitchen.ts, scale/pieces.ts)
+  // How a dish was brought to its size (src/scale)
   ['salt', 'Salz'],
   ['leaven', 'Triebmittel'],
   ['in proportion', 'im selben Verhältnis'],
@@ -503,7 +503,7 @@ const sentences: Book['sentences'] = [
   ],
   ['{item}, of this stage', '{item:item}, von dieser Stufe'],
 
-  // What is ours (receipt/fill.ts, scale/dishes.ts, scale/need.ts)
+  // What is ours (receipt/fill.ts, src/scale)
   ['kind', 'Art'],
   ['oven', 'Ofen'],
   ['bake', 'Backzeit'],
@@ -728,7 +728,7 @@ const sentences: Book['sentences'] = [
   ['air', 'Luft'],
   ['probe', 'Fühler'],
 
-  // Messages of scaling and planning (scale/dishes.ts, plan/steps.ts, plan/planner.ts)
+  // Messages of scaling and planning (src/scale, plan/steps.ts, plan/planner.ts)
   ['no dish to bake', 'nichts zu backen'],
   ['add a link to a receipt', 'einen Verweis auf ein Rezept hinzufügen'],
   [
