@@ -1,7 +1,7 @@
 import {bakingAt, forecast, likelyOnly} from '../oven/forecast.js'
 import type {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
-import {firesOf} from './events.js'
+import {firesOf, inOrder} from './events.js'
 import {SOONER, type StillBurning} from './remedies.js'
 import {rules} from './rules.js'
 import type {FiringOption, Plan} from './types.js'
@@ -53,7 +53,7 @@ export function stillBurning(
   const run = (minutes: number, hours: number): Forecast => {
     const {firing: first, further} = option(minutes)
     const burning = again ? firesOf({further: further!.slice(-1)}) : []
-    const all = [...events, ...burning].sort((a, b) => a.minutes - b.minutes)
+    const all = inOrder([...events, ...burning])
     return forecast(oven, {firing: first, parameters: likelyOnly(parameters), events: all, hours, runs})
   }
   const possible = (minutes: number): boolean =>
