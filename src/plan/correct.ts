@@ -4,7 +4,6 @@ import type {Firing} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
 import {doughsSoFar, soonerThanLooked} from './dough.js'
 import {inOrder} from './events.js'
-import {fireWays} from './fire-ways.js'
 import {withFireToCome, woodIn} from './later-fires.js'
 import type {PlanOptions} from './options.js'
 import {type OvenSoFar, ovenSoFar} from './oven-so-far.js'
@@ -16,6 +15,7 @@ import {soFar} from './so-far.js'
 import {missingOf, toldOf} from './told.js'
 import {type DoughLog, toldDoughs} from './told-doughs.js'
 import type {Fired, Plan, PlannedDough, PlanProblem} from './types.js'
+import {fireWays} from './ways/of-fire.js'
 
 /** How the rest of a day is planned. Times in minutes after midnight. */
 export interface Correcting extends Fired {
