@@ -3,10 +3,12 @@ import {readDayFolder} from '../src/cli/day-folder.js'
 import {type FiringLog, readLog} from '../src/oven/log.js'
 import {deedsOf, deedsTold, inside} from '../src/page/deeds.js'
 import type {PlanView} from '../src/page/protocol.js'
+import {planAgain} from '../src/plan/again.js'
 import {check} from '../src/plan/check.js'
-import {makePlan, planAgain, problemOf} from '../src/plan/make.js'
+import {makePlan} from '../src/plan/make.js'
 import {byOwnNames} from '../src/plan/own-names.js'
 import {planDay} from '../src/plan/planner.js'
+import {problemOf} from '../src/plan/problem.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
 import {namesInLog} from '../src/scale/slug.js'
@@ -288,7 +290,7 @@ describe('two items of one receipt', () => {
 describe('a day planned again after numbers in the log', async () => {
   const {oven} = await inFolder(smallDay, async (folder) => readDayFolder(folder))
   const today = day({hands: 2, serve: 1080, items: [{file: 'receipts/pies.md', line: 12, column: 3}] as never})
-  const asked = problemOf({oven, day: today, receipts: []}, [{...pies, count: 4, wantedBy: null}])
+  const asked = problemOf({oven, day: today}, [{...pies, count: 4, wantedBy: null}])
   const option = asked.firings.at(-1)!
   const problem = {...asked, firings: [option]}
   const lit = today.fireFrom
