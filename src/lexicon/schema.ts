@@ -429,6 +429,8 @@ export const kindSchema = z.object({
    * burn. Brown bread, beans and puddings: Project Gutenberg 13493 (1829); joints: common practice, no source.
    */
   bearsHeat: z.literal(true).optional(),
+  /** It is dried: hotter than its kind bears it would bake, so no word for an oven, only a receipt's degrees, sets it in hotter. Common practice, no source. */
+  dries: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */
