@@ -12,6 +12,7 @@ import {lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
+import {depthOf, partsOf, standsAt} from './stands-at.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
 /** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
@@ -275,21 +276,22 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const mean = (limit: number, {celsiusIn}: (typeof fresh)[number]): number => limit - celsiusIn.likely + likely
         const hottest = Math.max(likely, Math.min(...fresh.map((d) => mean(byId.get(d.dish)?.need.startHigh ?? 999, d))))
         const coolest = Math.min(likely, Math.max(...fresh.map((d) => mean(byId.get(d.dish)?.need.startLow ?? 0, d))))
+        const where = new Map(fresh.map(({dish}) => [dish, standsAt(load, dish)]))
+        const depth = ({dish}: (typeof fresh)[number]): number => depthOf(where.get(dish)!)
         // Nearest the back is set in first.
-        const order = [...fresh].sort((a, b) => zoneRank(a.zone) - zoneRank(b.zone) || b.draw.likely - a.draw.likely)
+        const order = [...fresh].sort((a, b) => depth(a) - depth(b) || b.draw.likely - a.draw.likely)
         // The parts of a dish that go in together are said once.
-        const parts = new Map<string, Set<string>>()
-        for (const d of order) parts.set(d.dish, (parts.get(d.dish) ?? new Set()).add(d.zone ?? 'across'))
         const list: PhraseValue = {
           unit: 'phrases',
-          phrases: Array.from(parts, ([dish, zones]) => {
-            const [zone, zone2, more] = [...zones]
-            const word = (one: string | undefined): PhraseValue => ({unit: 'word', word: one ?? ''})
+          phrases: [...new Set(order.map(({dish}) => dish))].map((dish) => {
             const dishes = names([dish])
-            if (zones.has('across') || more !== undefined) return p('load across', {dishes})
+            const at = where.get(dish)!
+            const [zone, zone2] = partsOf(at)
+            const word = (one: string): PhraseValue => ({unit: 'word', word: one})
+            if (at === 'across' || at === 'any') return p('load across', {dishes})
             return zone2 === undefined
-              ? p('load at', {dishes, zone: word(zone)})
-              : p('load at two', {dishes, zone: word(zone), zone2: word(zone2)})
+              ? p('load at', {dishes, zone: word(zone!)})
+              : p('load at two', {dishes, zone: word(zone!), zone2: word(zone2)})
           }),
         }
         put(
@@ -390,10 +392,6 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     )
   steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))
   return {steps: steps.map(({rank: _, ...step}) => step), messages}
-}
-
-function zoneRank(zone: string | undefined): number {
-  return zone === 'back' ? 0 : zone === 'middle' ? 1 : zone === 'mouth' ? 3 : 2
 }
 
 /** What to look for at a heat: flour (#13493, 1829), paper (F. White, 1932). */

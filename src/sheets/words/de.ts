@@ -103,6 +103,7 @@ export const de: Words = {
   'zone.mouth': 'Mundloch',
   'zone.any': 'beliebig',
   'zone.across': 'über den ganzen Herd',
+  'zone.two': '{zone} und {zone2}',
 
   'action.sponge': 'Vorteig ansetzen',
   'action.mix': 'Kneten',

@@ -104,6 +104,7 @@ export const en = {
   'zone.mouth': 'mouth',
   'zone.any': 'anywhere',
   'zone.across': 'across the floor',
+  'zone.two': '{zone} and {zone2}',
 
   'action.sponge': 'Set the sponge',
   'action.mix': 'Mix',
