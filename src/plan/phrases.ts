@@ -43,6 +43,9 @@ export const phrases = {
   'load at two': '{dishes} at the {zone} and the {zone2}',
   'load across': '{dishes} over the floor',
   draw: 'Draw {dishes}.',
+  'top up': '{dishes}: while the door is open, look in, and top up with boiling water where it has sunk under what is in it.',
+  'fill up':
+    '{dishes}: before the door is shut, fill up with boiling water, as far as it holds without boiling over, and cover it: nobody looks in before {until}.',
   shut: 'Shut the door. In it stays: {dishes}.',
   'soak over night': '{dishes}: put to soak {amounts} (“{words}”).',
   'soak over night plain': '{dishes}: put to soak what the receipt says (“{words}”).',

@@ -13,6 +13,7 @@ import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import {depthOf, partsOf, standsAt} from './stands-at.js'
+import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
 /** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
@@ -363,18 +364,29 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     }
     for (const [at, ids] of kept) {
       const shut = Math.max(...ids.map((id) => shutFor(id)))
-      put(9, at, 'shut', ids, null, p('keep shut', {dishes: names(ids), until: {unit: 'clock', value: at + shut}}))
+      put(10, at, 'shut', ids, null, p('keep shut', {dishes: names(ids), until: {unit: 'clock', value: at + shut}}))
     }
     // The door is shut for good when what is in stays more than two hours.
     const times = [...openings].sort((a, b) => a - b)
+    for (const {at, dishes, until} of toppingUp(problem, plan, times))
+      put(
+        9,
+        at,
+        'top up',
+        dishes,
+        null,
+        until === null
+          ? p('top up', {dishes: names(dishes)})
+          : p('fill up', {dishes: names(dishes), until: {unit: 'clock', value: until}}),
+      )
     times.forEach((at, i) => {
       const next = times[i + 1]
       const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))
       if (next === undefined) return
       const ajar = inside.map((id) => byId.get(id)?.ajar).find((words) => words !== undefined)
-      if (ajar !== undefined) put(9, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
+      if (ajar !== undefined) put(10, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
       else if (inside.length > 0 && next - at > 120)
-        put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
+        put(10, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }
   // What is mixed, or stands shaped, and has no place any more does not wait till somebody thinks of it.

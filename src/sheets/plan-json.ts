@@ -231,6 +231,7 @@ export const planFileSchema = z
           'test',
           'load',
           'draw',
+          'top up',
           'shut',
           'evening before',
         ]),

@@ -40,6 +40,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'load at two': '{dishes}: {zone} und {zone2}',
   'load across': '{dishes} über den ganzen Herd',
   draw: 'Ausziehen: {dishes}.',
+  'top up':
+    '{dishes}: solange die Tür offen ist, hineinsehen und mit kochendem Wasser auffüllen, wo es unter das Gargut gesunken ist.',
+  'fill up':
+    '{dishes}: ehe die Tür zugeht, mit kochendem Wasser auffüllen, so weit es ohne Überkochen geht, und zudecken: vor {until} sieht niemand hinein.',
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
   'soak over night': '{dishes}: einweichen: {amounts} („{words}“).',
   'soak over night plain': '{dishes}: einweichen, was das Rezept sagt („{words}“).',

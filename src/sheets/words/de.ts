@@ -117,6 +117,7 @@ export const de: Words = {
   'action.test': 'Prüfen',
   'action.load': 'Einschießen',
   'action.draw': 'Ausziehen',
+  'action.top up': 'Nachgießen',
   'action.shut': 'Schließen',
   'action.evening before': 'Am Vorabend',
 

@@ -118,6 +118,7 @@ export const en = {
   'action.test': 'Test',
   'action.load': 'Set in',
   'action.draw': 'Draw',
+  'action.top up': 'Top up',
   'action.shut': 'Shut',
   'action.evening before': 'Evening before',
 
