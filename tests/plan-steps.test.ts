@@ -221,6 +221,16 @@ describe('what goes in or comes out together', () => {
     expect(numbered(mouth, two)[0]!.zone).toBe('mouth')
   })
 
+  // That what dries wants the steam let out: common practice, no source.
+  it('dries on with the door ajar where it is not done, if its receipt wants it so, and only if all that is drawn then does', () => {
+    const [first, brown] = two.dishes as [(typeof two.dishes)[number], (typeof two.dishes)[number]]
+    const drying = {...two, dishes: [first, {...brown, ajar: 'with the door ajar'}]}
+    const behind = (...dishes: Load['dishes'][number][]): string | null =>
+      stepsOf(drying, inLoads({at: whole.at, dishes})).steps.find(({action}) => action === 'draw')!.ifBehind
+    expect(behind(at('middle', 90, 'brown'))).toMatch(/^Not done: leave the door ajar/)
+    expect(behind(at('middle', 90, 'brown'), at('back', 90))).toMatch(/^Not done: shut the door/)
+  })
+
   it('is waited for no longer than the first that would burn', () => {
     const clock = (minutes: number): unknown => ({unit: 'clock', value: whole.at + minutes})
     const lateOf = (...dishes: Load['dishes'][number][]): unknown =>

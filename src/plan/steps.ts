@@ -355,10 +355,16 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
-        behind: p(kept.length > 0 ? 'behind draw kept' : 'behind draw', {
-          late: {unit: 'clock', value: late},
-          ...(kept.length > 0 ? {kept: {unit: 'sentences', phrases: kept}} : {}),
-        }),
+        behind: p(
+          behindDraw(
+            ids.every((id) => byId.get(id)?.ajar !== undefined),
+            kept.length > 0,
+          ),
+          {
+            late: {unit: 'clock', value: late},
+            ...(kept.length > 0 ? {kept: {unit: 'sentences', phrases: kept}} : {}),
+          },
+        ),
         celsius: heatAt(at),
       })
     }
@@ -405,6 +411,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
   steps.sort((a, b) => a.at - b.at || a.rank - b.rank || (a.dishes[0] ?? '').localeCompare(b.dishes[0] ?? '', 'en'))
   return {steps: steps.map(({rank: _, ...step}) => step), messages}
 }
+
+/** What dries with the door ajar would be steamed with it shut. */
+const behindDraw = (ajar: boolean, kept: boolean): PhraseId =>
+  ajar ? (kept ? 'behind draw ajar kept' : 'behind draw ajar') : kept ? 'behind draw kept' : 'behind draw'
 
 /** What to look for at a heat: flour (#13493, 1829), paper (F. White, 1932). */
 function signOf(celsius: number): Phrase {
