@@ -1212,6 +1212,7 @@ const rows: readonly KindRow[] = [
     waterLoss: span(0.03, 0.08, 0.15),
     feeds: span(1, 1, 1),
     dry: true,
+    uneaten: true,
     dries: true,
     sign: 'light for its size; the ends checked, and two sticks ring when knocked together',
     cautions: ['wood-in-oven'],

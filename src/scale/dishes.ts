@@ -14,7 +14,7 @@ import {fold as plainFold} from '../receipt/section.js'
 import type {EveningBefore, Inferred, Ingredient, Message, Receipt, TimePhrase} from '../receipt/types.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
-import {type Asked, readAsked} from './amount-phrase.js'
+import {type Asked, type AskedResult, readAsked} from './amount-phrase.js'
 import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts, pluralOf} from './kitchen.js'
 import {anyKind, heatNeed, mayTakeFire, thickened} from './need.js'
@@ -490,6 +490,8 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
     if (
       !isSheet(shape) &&
+      // Billets are laid side by side, on whatever they lie.
+      kind.uneaten !== true &&
       // Of what stands in no tin nothing is cut: its pieces are loaves.
       (!words.cut.has(fold(noun)) || shape.size.shape === 'free-standing') &&
       each < usualEach * 3 &&
@@ -786,9 +788,16 @@ function madeOf({serves, title}: Receipt): string {
 }
 const feeds = /^(?:person|people|serving|portion|guest|helping)/
 
+/** What a day asks of a receipt; of what nobody eats, and no amount is stated, as much as the receipt says. */
+function askedOf({amount}: DayAmount, receipt: Receipt, {day}: Context): AskedResult {
+  const silent = amount === null || amount.trim() === ''
+  const uneaten = receipt.kind !== null && lookUpKind(receipt.kind)?.uneaten === true
+  return readAsked(silent && uneaten ? '1 times' : amount, day.people, madeOf(receipt))
+}
+
 function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
   const {say} = context
-  const asked = readAsked(item.amount, context.day.people, madeOf(receipt))
+  const asked = askedOf(item, receipt, context)
   if (!asked.ok) {
     say('error', 'scale-amount', asked.reason, asked.suggest, item.amountAt?.[asked.word ?? 0] ?? item.amountAt?.[0])
     return []
