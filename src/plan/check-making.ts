@@ -1,3 +1,4 @@
+import {lookUpKind} from '../lexicon/index.js'
 import {makings} from '../lexicon/making-work.js'
 import type {Report} from './check.js'
 import type {Told} from './check-dough.js'
@@ -56,7 +57,7 @@ function dueIn(problem: PlanProblem, plan: Plan, bad: Report): Due[] {
     const fresh = [...new Set(load.dishes.filter((d) => !d.alreadyIn).map((d) => d.dish))]
     return fresh.flatMap((id): Due[] => {
       const dish = problem.dishes.find((d) => d.id === id)
-      if (!dish || dish.dough) return []
+      if (!dish || dish.dough || lookUpKind(dish.kind)?.uneaten) return []
       const step = plan.steps.find((s) => s.action === 'mix' && s.load === load.number && s.dishes.includes(id))
       if (!step || step.at >= load.at) {
         bad('steps', id, load.at, 0, `${dish.title}: no step makes it up before it goes in`)

@@ -175,6 +175,7 @@ export interface Step {
     | 'test'
     | 'load'
     | 'draw'
+    | 'top up'
     | 'shut'
     | 'evening before'
   readonly dishes: readonly string[]

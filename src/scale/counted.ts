@@ -20,7 +20,10 @@ import {isSheet} from './vessel.js'
  *   a figure are told and passed over (`scale-noun`, `scale-size`)
  */
 export function askedOf(item: DayAmount, receipt: Receipt, {day, say}: Sizing): Asked | null {
-  const read = readAsked(item.amount, day.people, madeOf(receipt))
+  const silent = item.amount === null || item.amount.trim() === ''
+  const uneaten = receipt.kind !== null && lookUpKind(receipt.kind)?.uneaten === true
+  // Of what nobody eats, where no amount is stated, as much as the receipt says.
+  const read = readAsked(silent && uneaten ? '1 times' : item.amount, day.people, madeOf(receipt))
   if (!read.ok) {
     say('error', 'scale-amount', read.reason, read.suggest, item.amountAt?.[read.word ?? 0] ?? item.amountAt?.[0])
     return null

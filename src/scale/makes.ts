@@ -53,6 +53,8 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
     if (
       !isSheet(shape.size) &&
+      // Billets are laid side by side, on whatever they lie.
+      kind.uneaten !== true &&
       // Of what stands in no tin nothing is cut: its pieces are loaves.
       (!words.cut.has(fold(noun)) || isFree(shape.size)) &&
       each < usualEach * 3 &&

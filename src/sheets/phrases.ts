@@ -116,6 +116,8 @@ export function wordsInTurn(problem: PlanProblem, style: Style): (step: Step) =>
 const atLatest: Readonly<Partial<Record<string, PhraseId>>> = {
   'behind draw': 'behind draw late',
   'behind draw kept': 'behind draw kept late',
+  'behind draw ajar': 'behind draw ajar late',
+  'behind draw ajar kept': 'behind draw ajar kept late',
 }
 
 /** Whether a phrase has a time that makes it idle. */

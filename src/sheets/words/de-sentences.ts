@@ -111,6 +111,10 @@ const sentences: Book['sentences'] = [
   ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
+    '“{text}” may be far hotter, and what is dried bakes in that: no hotter than its kind bears, unless the receipt gives degrees',
+    '„{text}“ kann viel heißer sein, und darin bäckt, was trocknen soll: nicht heißer, als seine Art verträgt, es sei denn, das Rezept nennt Grade',
+  ],
+  [
     'shallower than its time was given for; it softens in its own time, so the time is kept',
     'flacher als das, wofür die Zeit gilt; es wird in seiner eigenen Zeit weich, also bleibt die Zeit',
   ],
