@@ -1,6 +1,9 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
-import {appendToLog, clockText, elapsedMinutes, type LogEntry, notesIn, parseNote, readLog} from '../src/oven/log.js'
+import {elapsedMinutes, readLog} from '../src/oven/log.js'
+import {appendToLog} from '../src/oven/log-append.js'
+import {type LogEntry, notesIn, parseNote} from '../src/oven/note.js'
+import {clockText} from '../src/oven/note-clock.js'
 
 const log = `---
 date: 2027-06-12

@@ -1,6 +1,6 @@
 import {writeDuration} from '../measure/quantity.js'
 import {scaled} from '../measure/range.js'
-import {clockText} from '../oven/log.js'
+import {clockText} from '../oven/note-clock.js'
 import {mayTakeFire} from '../scale/need.js'
 import type {Dish} from '../scale/types.js'
 import {amiss, minutesLate} from './asked.js'
