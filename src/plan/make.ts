@@ -43,6 +43,7 @@ import {rules} from './rules.js'
 import {stillBurning} from './still-burning.js'
 import {type DoughDeed, doughDeedsOf, inTurn, isOf, lossesOf, placeIn, rowAt, type Told, toldOf} from './told.js'
 import type {Day, Eased, FiringOption, Load, Phrase, PhraseValue, Plan, PlannedDough, PlanProblem} from './types.js'
+import {unlit} from './unlit.js'
 import {goneUnlogged, unlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 
@@ -832,21 +833,6 @@ function spareSetIn(baked: readonly {readonly dish: Dish; readonly row: LogRow}[
       suggest: 'move its line up into the day’s list, with how much went in, and plan again',
     }),
   )
-}
-
-/** What was done before the fire was lit: the day begins with the fire, and nothing is reckoned from before. */
-function unlit(log: FiringLog | null): Message[] {
-  const row = log?.rows.find(({what}) => what !== 'note' && what !== 'reading')
-  if (!log || !row) return []
-  return [
-    {
-      ...placeIn(log, row.line),
-      severity: 'warning',
-      rule: 'log-unlit',
-      reason: 'the log does not tell when the fire was lit, so the plan is the morning’s and knows nothing of what was done',
-      suggest: 'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',
-    },
-  ]
 }
 
 /** The wood that is taken to have been burned, where the log does not tell: all that is reckoned of the oven begins with it. */
