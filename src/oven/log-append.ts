@@ -1,6 +1,6 @@
 import type {Table} from 'mdast'
 import {frontMatterSpan} from '../receipt/front-matter.js'
-import {columns, markdown} from './log.js'
+import {columns, markdown, readLog} from './log.js'
 import type {LogEntry} from './note.js'
 
 /** Entries put into a log's file, of which every other byte stays as it was. */
@@ -32,7 +32,7 @@ export type Appended =
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
 /**
- * Put an entry into a log. One line is inserted; every other byte stays as it was, with the file's own line ends.
+ * Put an entry into a log, a row where its time belongs among the others. One line is inserted; every other byte stays as it was, with the file's own line ends.
  *
  * @param source the log as it stands now; empty: a new log is begun
  * @param entry from `parseNote`
@@ -68,11 +68,13 @@ export function appendToLog(source: string, entry: LogEntry, options: {date: str
   }
   const row = `| ${[entry.time, entry.reading, entry.value, entry.note].map(cellText).join(' | ')} |`.replace(/\|\s+\|$/, '| |')
   const tables = markdown.parse(text).children.filter((n): n is Table => n.type === 'table' && columns(n) !== null)
-  const table = tables.at(-1)
-  if (!table) {
+  const last = tables.at(-1)
+  if (!last) {
     const gap = text.endsWith(`${end}${end}`) || text === '' ? '' : text.endsWith('\n') ? end : end + end
     return {ok: true, source: text + gap + HEAD.join(end) + end + row + end}
   }
+  const later = rowAfter(text, tables, entry.at)
+  const table = later?.table ?? last
   const where = columns(table)!
   const width = table.children[0]!.children.length
   const standard = where.time === 0 && where.reading === 1 && where.value === 2 && (where.note === 3 || where.note < 0)
@@ -82,6 +84,18 @@ export function appendToLog(source: string, entry: LogEntry, options: {date: str
   cells[where.value] = cellText(entry.note && where.note < 0 ? `${entry.value}, ${entry.note}` : entry.value)
   if (where.note >= 0) cells[where.note] = cellText(entry.note)
   const line = standard && width === 4 ? row : `| ${cells.join(' | ')} |`
+  if (later) return {ok: true, source: `${text.slice(0, later.offset)}${line}${end}${text.slice(later.offset)}`}
   const at = table.position?.end.offset ?? text.length
   return {ok: true, source: `${text.slice(0, at)}${end}${line}${text.slice(at)}`}
+}
+
+/** The first row of the log that is later than a time, where its line begins: rows stand in their order of time. Null where none is. */
+function rowAfter(text: string, tables: readonly Table[], at: number): {readonly table: Table; readonly offset: number} | null {
+  const {log} = readLog(text, 'log.md')
+  const line = log?.rows.find((one) => one.at > at)?.line
+  if (line === undefined) return null
+  for (const table of tables)
+    for (const {position} of table.children)
+      if (position?.start.line === line) return {table, offset: text.lastIndexOf('\n', position.start.offset! - 1) + 1}
+  return null
 }

@@ -7,7 +7,7 @@ import remarkParse from 'remark-parse'
 import {Temporal} from 'temporal-polyfill'
 import {unified} from 'unified'
 import * as z from 'zod'
-import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
+import {parseClock, parseDuration, parseMass, readClock} from '../measure/quantity.js'
 import {quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
@@ -15,6 +15,7 @@ import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
 import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_LOSS} from './log-counts.js'
 import {type Deed, deedMeant, deedOf} from './log-deeds.js'
 import {dishesLike, isDish} from './log-dishes.js'
+import {clockText} from './note-clock.js'
 import {parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
 
@@ -254,6 +255,10 @@ export function readLog(
       const told = fireNote(words, note)
       const meant = told ? null : meantOfFire(words)
       const event = told || meant ? null : dishEvent(reading, text, note)
+      if (lit !== null && at < lit) {
+        const early = beforeFire(time, at, lit, event?.what ?? (readingKind(reading) ? 'reading' : 'note'))
+        if (early) say(offset(where.time), early.severity, 'log-order', early.reason, early.suggest)
+      }
       if (event) {
         rows.push({...basis, ...event, ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {})})
         if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))
@@ -312,6 +317,38 @@ export function readLog(
   )
   const again = further.length > 0 ? {further} : {}
   return {log: {date, lit, raked, wood: value.wood ?? null, ...again, rows, readings, doors}, messages}
+}
+
+/** What is to be said of a row from before the fire was lit; null for what may well be done then. */
+function beforeFire(
+  time: string,
+  at: number,
+  lit: number,
+  what: LogRow['what'],
+): {readonly severity: Message['severity']; readonly reason: string; readonly suggest: string} | null {
+  const read = readClock(time)
+  const bare = read.ok && read.value.bare && at + 720 >= lit
+  const suggest = bare ? `write “${clockText(at + 720)}” if that is meant` : 'check the time, and “lit” in the front matter'
+  switch (what) {
+    case 'set in':
+    case 'drawn':
+    case 'lost':
+      return {severity: 'warning', reason: `“${time}” is before the fire was lit, when nothing is in the oven`, suggest}
+    case 'reading':
+      return {
+        severity: bare ? 'warning' : 'info',
+        reason: `“${time}” is before the fire was lit, so the plan takes nothing from this reading`,
+        suggest,
+      }
+    case 'mixed':
+    case 'shaped':
+    case 'not risen':
+      return bare
+        ? {severity: 'info', reason: `“${time}” is taken as a time of the morning, before the fire was lit`, suggest}
+        : null
+    default:
+      return null
+  }
 }
 
 /** “lit again”, “raked again” or “wood again 12 kg” of a row: what was done to a later fire, and when. */

@@ -1,11 +1,12 @@
 import {Temporal} from 'temporal-polyfill'
-import {parseClock, parseMass} from '../measure/quantity.js'
+import {parseClock, parseMass, parseTemperature} from '../measure/quantity.js'
 import {fireToCome} from './fire-again.js'
-import {fireNote, isMoved, type LogOptions, stemOf} from './log.js'
+import {type FiringLog, fireNote, isMoved, type LogOptions, stemOf, tellsOfFire} from './log.js'
 import {dishNotes, lostIn, nameAndCount} from './log-counts.js'
 import {deedBehind, deedMeant, deedOf, lettersOff, lossEnd, moveAhead, shortMove} from './log-deeds.js'
-import {dishesLike, isDish, resemblesDish} from './log-dishes.js'
-import {clockText} from './note-clock.js'
+import {type DayNames, dishesLike, dishMeant, isDish, isNearDish, isThing, resemblesDish} from './log-dishes.js'
+import {type ClockContext, clockText, toldTime} from './note-clock.js'
+import {countIn, type FireDeed, fireDeed, mainOf, partAtEnd, partsIn, remarkOf} from './note-words.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {ReadingKind} from './types.js'
 
@@ -31,6 +32,10 @@ export type LogEntry =
 /** What is known when a note is made. */
 export interface NoteOptions extends Pick<LogOptions, 'now' | 'dishes'> {
   readonly date: string
+  /** Names of the day's dishes that are of one dish. */
+  readonly alike?: DayNames['alike']
+  /** The day's log so far. */
+  readonly log?: FiringLog | null
 }
 
 /** The entry, or what is wrong with the words. */
@@ -59,16 +64,28 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     reason: `“${time}” has not come yet`,
     suggest: 'write the time at which it was read',
   })
+  const rows = options.log?.rows ?? []
+  const context: ClockContext = {
+    lit: options.log?.lit ?? null,
+    last: rows.length === 0 ? null : Math.max(...rows.map(({at}) => at)),
+    now: nowAt,
+  }
   // "lit again 12:05 pm": the time stands first in a row.
   const again = /^((?:lit|raked(?: out)?) again),? (?:at )?(\S.*)$/i.exec(words)
   if (again && parseClock(again[2]!).ok) return parseNote(`${again[2]!} ${again[1]!}`, options)
-  const field = /^(lit|raked|wood):? (?!again\b)(.+)$/i.exec(words) ?? null
+  const deed = fireDeed(words)
+  const stated = deed && deed.time !== null && deed.rest === '' ? [deed.deed, deed.time] : null
+  const field = stated ?? (deed ? null : /^(lit|raked|wood):? (?!again\b)(.+)$/i.exec(words)?.slice(1))
   if (field) {
-    const key = field[1]!.toLowerCase() as 'lit' | 'raked' | 'wood'
-    const parsed = key === 'wood' ? parseMass(field[2]!) : parseClock(field[2]!)
-    if (!parsed.ok) return parsed
-    if (key !== 'wood' && nowAt !== null && parsed.value > nowAt + 1) return notYet(field[2]!)
-    return {ok: true, entry: {what: 'field', key, value: field[2]!}}
+    const [key, value] = [field[0]!.toLowerCase() as 'lit' | 'raked' | 'wood', field[1]!]
+    if (key === 'wood') {
+      const mass = parseMass(value)
+      return mass.ok ? {ok: true, entry: {what: 'field', key, value}} : mass
+    }
+    const told = toldTime(value, context, key)
+    if (!told.ok) return told
+    if (nowAt !== null && told.value.at > nowAt + 1) return notYet(value)
+    return {ok: true, entry: {what: 'field', key, value: told.value.time}}
   }
   const parts = words.split(' ')
   // Long before its day the present is no time of it.
@@ -80,9 +97,11 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     const head = parts.slice(0, n).join(' ').replace(/,$/, '')
     const clock = parseClock(head)
     if (clock.ok) {
-      at = clock.value
-      time = head
       rest = parts.slice(n).join(' ')
+      const told = toldTime(head, context, fireDeed(rest)?.deed ?? 'row')
+      if (!told.ok) return told
+      at = told.value.at
+      time = told.value.time
       ambiguous = null
       break
     }
@@ -113,25 +132,26 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     }
   if (!rest) return {ok: false, reason: 'the note has a time and nothing else', suggest: example}
   if (nowAt !== null && at > nowAt + 1) return notYet(time)
-  // A bare "lit" or "raked" with the time before it.
-  const done = /^(lit|raked)(?: out)?$/i.exec(rest)
-  if (done) return {ok: true, entry: {what: 'field', key: done[1]!.toLowerCase() as 'lit' | 'raked', value: time}}
-  // The words have single blanks between them by now.
-  const split = splitAt(rest)
-  const main = mainOf(rest)
-  const note = split ? rest.slice(split.index + split[0].length) : ''
-  const first = main.split(' ')[0]!.replace(/[:,]$/, '')
+  const done = fireDeed(rest)
+  if (done && done.time === null && done.wood === null && done.rest === '')
+    return {ok: true, entry: {what: 'field', key: done.deed, value: time}}
   const base = {what: 'row', at, time} as const
-  if (readingKind(first)) {
-    const parsed = parseReading(main)
+  if (WORDS.test(rest)) return {ok: true, entry: {...base, reading: 'note', value: rest.replace(WORDS, ''), note: ''}}
+  const main = mainOf(rest)
+  const note = remarkOf(rest)
+  const first = main.split(' ')[0]!.replace(/[:,]$/, '')
+  const told = readingTold(main, first, options.log ?? null)
+  if (told) {
+    const parsed = parseReading(told.words)
     if (!parsed.ok) return parsed
+    if (told.doubt) return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', doubt: told.doubt}}
     return {
       ok: true,
       entry: {
         ...base,
         reading: parsed.kind,
         value: parsed.text,
-        note,
+        note: [told.part, note].filter((one) => one !== '').join(', '),
         read: {kind: parsed.kind, value: parsed.value},
         ...(parsed.doubt ? {doubt: parsed.doubt} : {}),
       },
@@ -143,13 +163,18 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.end) : '')
   const value = dish ? `${count} ${main.slice(dish.from)}`.trim() : ''
   // "Pies not set in" tells of nothing that was done: it stays in the log as the words it is.
+  const names: DayNames = {dishes: dishes ?? [], ...(options.alike ? {alike: options.alike} : {})}
   const row = (named: string, what: string, beside = note): ParsedNote => {
     const reading = stemOf(named)
-    const strange = dishes !== undefined && dishes.length > 0 && !isDish(reading, dishes)
-    const doubt = strange
-      ? {reason: `“${named}” is no dish of this day`, suggest: `write ${dishesLike(reading, dishes)}`}
-      : undefined
-    return {ok: true, entry: {...base, reading, value: what, note: beside, ...(doubt === undefined ? {} : {doubt})}}
+    const meant = names.dishes.length > 0 ? dishMeant(reading, names) : reading
+    const doubt =
+      meant === null
+        ? {reason: `“${named}” is no dish of this day`, suggest: `write ${dishesLike(reading, names.dishes)}`}
+        : undefined
+    return {
+      ok: true,
+      entry: {...base, reading: meant ?? reading, value: what, note: beside, ...(doubt === undefined ? {} : {doubt})},
+    }
   }
   if (dishes !== undefined) {
     const slip = dish ? null : slipIn(main, dishes)
@@ -158,8 +183,9 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
       return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', doubt}}
     }
     const told = dishNotes(main)
-    const of = told.find((one) => isDish(stemOf(one.dish), dishes))
-    if (of !== undefined) return row(of.dish, of.value)
+    const named = (one: {readonly dish: string}): boolean => dishMeant(stemOf(one.dish), names) !== null
+    const of = told.find(named) ?? told.find(({dish: of}) => isThing(stemOf(of)) || isNearDish(stemOf(of), dishes))
+    if (of !== undefined && dishes.length > 0) return row(of.dish, of.value)
     const counted = counts ? told.find((one) => one.counted) : undefined
     if (counted !== undefined) return row(counted.dish, counted.value)
   }
@@ -168,7 +194,7 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const whose = loss?.rest.replace(/:$/, '') ?? ''
   if (loss && loss.at === loss.rest.length && whose !== '' && whose.split(' ').length <= DISH_WORDS && !isUndone(whose))
     return row(whose, main.slice(loss.at).replace(/^[\s:]+/, ''))
-  const spoken = inOrOut(main, dishes ?? [])
+  const spoken = inOrOut(main, names)
   if (spoken !== null) return row(spoken.dish, spoken.value, [spoken.note, note].filter((one) => one !== '').join(', '))
   // "flor 400 C": a figure that is passed over would be missed.
   const like = /\d/.test(main) ? kindLike(first) : null
@@ -177,6 +203,33 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     : undefined
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', ...(doubt ? {doubt} : {})}}
 }
+
+/** A note's words as `parseReading` takes them: what it reads, the part of the floor behind it, and whether that is asked about. */
+interface ReadingTold {
+  readonly words: string
+  readonly part: string
+  readonly doubt?: {readonly reason: string; readonly suggest: string}
+}
+
+/** What a note reads, with what it leaves out: a temperature of a part of the floor is the floor's, a bare count an arm's. Null where it reads nothing. */
+function readingTold(main: string, first: string, log: FiringLog | null): ReadingTold | null {
+  const asked = (words: string): ReadingTold => ({
+    words,
+    part: '',
+    doubt: {reason: `“${main}” would be kept as words, and tells of no reading`, suggest: `write “${words}” if that is meant`},
+  })
+  const placed = partAtEnd(main)
+  const celsius = parseTemperature(placed?.rest ?? main).ok
+  if (readingKind(first))
+    return placed && !celsius && parseReading(placed.rest).ok ? {words: placed.rest, part: placed.part} : {words: main, part: ''}
+  if (celsius) return placed ? {words: `floor ${placed.rest}`, part: placed.part} : asked(`floor ${main}`)
+  const count = countIn(main)
+  if (count === null) return null
+  return log?.rows.some((row) => row.kind === 'arm') ? {words: `arm ${count}`, part: ''} : asked(`arm ${count}`)
+}
+
+/** Before what is to be kept as words, whatever it could tell. */
+const WORDS = /^note: /i
 
 /** A note on one of the day's dishes with a slip in what was done to it put right; null where there is none. */
 function slipIn(main: string, dishes: readonly string[]): string | null {
@@ -198,15 +251,11 @@ function kindLike(word: string): string | null {
   return off(best) <= Math.floor(best.length / 3) ? best : null
 }
 
-const splitAt = (text: string): RegExpExecArray | null => / ?[,;] | [–—-] /.exec(text)
-
-/** A note as far as its first comma. */
-const mainOf = (text: string): string => text.slice(0, splitAt(text)?.index ?? text.length)
-
 /** "mutton pies out brown on one side", "2 gingerbread in", "drew the custards": of one of the day's dishes; null for anything else. */
-function inOrOut(main: string, dishes: readonly string[]): {dish: string; value: string; note: string} | null {
+function inOrOut(main: string, names: DayNames): {dish: string; value: string; note: string} | null {
   const ahead = moveAhead(main)
-  if (ahead !== null && isDish(stemOf(ahead.of), dishes)) return {dish: ahead.of, value: ahead.done, note: ''}
+  const {dishes} = names
+  if (ahead !== null && dishMeant(stemOf(ahead.of), names) !== null) return {dish: ahead.of, value: ahead.done, note: ''}
   const words = main.split(' ')
   for (let n = 1; n < words.length; n++) {
     const done = shortMove(words[n]!)
@@ -214,15 +263,23 @@ function inOrOut(main: string, dishes: readonly string[]): {dish: string; value:
     const {name, count} = nameAndCount(words.slice(0, n).join(' ').replace(/^the /i, ''))
     const before = /^(\d{1,3}) (.+)$/.exec(name)
     const dish = before !== null && count === '' ? before[2]! : name
-    const strange = !isDish(stemOf(dish), dishes)
+    const strange = dishMeant(stemOf(dish), names) === null
     // "2 loaves in", "pies out" are of some dish that is not named so; "coals out" is of none.
     const counted = before !== null || count !== ''
-    if (strange && (dish.split(' ').length > 2 || !(counted || resemblesDish(stemOf(dish), dishes)))) continue
+    if (
+      strange &&
+      (dish.split(' ').length > 2 || !(counted || resemblesDish(stemOf(dish), dishes) || isNearDish(stemOf(dish), dishes)))
+    )
+      continue
     const note = words.slice(n + 1).join(' ')
     return {dish, value: `${before?.[1] ?? count} ${done}`.trim(), note}
   }
   return null
 }
+
+/** Whether an entry is kept as the words it is, and tells of nothing that was read or done at the oven. */
+export const isPlain = (entry: LogEntry): boolean =>
+  entry.what === 'row' && entry.reading === 'note' && !tellsOfFire(entry.value, entry.at)
 
 /** An entry in a line, as it is said back to who wrote it. */
 export function entryText(entry: LogEntry): string {
@@ -232,12 +289,15 @@ export function entryText(entry: LogEntry): string {
 }
 
 /**
- * The notes in one line that tells of several dishes: "11:40 am beans, pies and gingerbread set in" is three, "12:10 bread out, pies in" two.
+ * The notes in one line that tells of several dishes: "11:40 am beans, pies and gingerbread set in" is three, "12:10 bread out, pies in" two;
+ * "8:55 am lit, would not draw" is when it was lit and a remark, "11:55 am raked out 35 kg" the wood too.
  *
  * @param dishes names of the day's dishes; all that are named have to be of them
+ * @param alike those of them that are of one dish
  * @returns the line alone where it tells of one thing, or of something else
  */
-export function notesIn(text: string, dishes: readonly string[]): string[] {
+export function notesIn(text: string, dishes: readonly string[], alike?: DayNames['alike']): string[] {
+  const names: DayNames = {dishes, ...(alike ? {alike} : {})}
   const words = text.replace(/\s+/g, ' ').trim()
   const parts = words.split(' ')
   let time = ''
@@ -246,48 +306,64 @@ export function notesIn(text: string, dishes: readonly string[]): string[] {
     if (parseClock(head.replace(/,$/, '')).ok) time = `${head} `
   }
   const rest = words.slice(time.length)
-  const each = rest.split(/[,;] /).map((part) => deedsIn(part, dishes))
-  const deeds = each.length > 1 && each.every((some) => some.length > 0) ? each.flat() : deedsIn(rest, dishes)
+  const fire = fireDeed(rest)
+  if (fire !== null && (fire.wood !== null || fire.rest !== '')) return fireNotes(time, fire, names)
+  const first = rest.split(' ')[0]!
+  const kind = readingKind(first)
+  const places = partsIn(kind === null ? rest : rest.slice(first.length + 1))
+  if (places !== null) return places.map(({value, part}) => `${time}${kind ?? 'floor'} ${value}, ${part}`)
+  const each = rest.split(/[,;] /).map((part) => deedsIn(part, names))
+  const deeds = each.length > 1 && each.every((some) => some.length > 0) ? each.flat() : deedsIn(rest, names)
   return deeds.length > 1 ? deeds.map((deed) => `${time}${deed}`) : [text]
 }
 
+/** The notes of what was done to the fire: its time, the wood, and what else is said, as the words it is where it tells of nothing done or read. */
+function fireNotes(time: string, {deed, time: said, wood, rest}: FireDeed, names: DayNames): string[] {
+  const at = said === null ? time : `${said} `
+  const told = deedsIn(rest, names)
+  const read = readingKind(rest.split(' ')[0]!) !== null && parseReading(mainOf(rest)).ok
+  const more = told.length > 0 ? told : rest === '' ? [] : [read ? rest : `note: ${rest}`]
+  return [`${at}${deed}`, ...(wood === null ? [] : [`wood ${wood}`]), ...more.map((one) => `${at}${one}`)]
+}
+
 /** What was done to each of some dishes, "beans set in", "pies set in"; nothing where they are none of the day's, or nothing was done. */
-function deedsIn(words: string, dishes: readonly string[]): string[] {
+function deedsIn(words: string, names: DayNames): string[] {
   const ahead = moveAhead(words)
-  const after = ahead && namesOf(ahead.of, dishes)
+  const after = ahead && namesOf(ahead.of, names)
   if (ahead && after) return after.map((name) => `${name} ${ahead.done}`)
   const behind = deedBehind(words)
-  if (behind) return deedsOf(words.slice(0, behind.end), words.slice(behind.from), dishes)
+  if (behind) return deedsOf(words.slice(0, behind.end), words.slice(behind.from), names)
   const each = words.split(' ')
   for (let n = 1; n < each.length; n++) {
     const bare = each.slice(n).map((word) => word.replace(/[,;]$/, ''))
     if (shortMove(bare[0]!) === null && lossEnd(bare, 0) === 0) continue
-    const deeds = deedsOf(each.slice(0, n).join(' '), each.slice(n).join(' '), dishes)
+    const deeds = deedsOf(each.slice(0, n).join(' '), each.slice(n).join(' '), names)
     if (deeds.length > 0) return deeds
   }
   return []
 }
 
 /** What was done, said of each dish of a row; nothing where it is not one of dishes alone. */
-const deedsOf = (row: string, done: string, dishes: readonly string[]): string[] =>
-  (namesOf(row, dishes) ?? []).map((name) => `${name} ${done}`)
+const deedsOf = (row: string, done: string, names: DayNames): string[] =>
+  (namesOf(row, names) ?? []).map((name) => `${name} ${done}`)
 
 /** Names of dishes in a row, "pies, rye and Indian bread and 2 cakes"; null where it is none of only such. */
-function namesOf(words: string, dishes: readonly string[]): string[] | null {
-  const whole = nameOf(words, dishes)
+function namesOf(words: string, names: DayNames): string[] | null {
+  const whole = nameOf(words, names)
   if (whole !== null) return [whole]
-  for (const between of words.matchAll(/,? and |, ?| & /gi)) {
-    const first = nameOf(words.slice(0, between.index), dishes)
-    const more = first === null ? null : namesOf(words.slice(between.index + between[0].length), dishes)
+  // “Rye and Indian bread” is one name, of which “rye” would do.
+  for (const between of [...words.matchAll(/,? and |, ?| & /gi)].reverse()) {
+    const first = nameOf(words.slice(0, between.index), names)
+    const more = first === null ? null : namesOf(words.slice(between.index + between[0].length), names)
     if (first !== null && more !== null) return [first, ...more]
   }
   return null
 }
 
 /** One dish's name, with how many of it; null where it is of none. */
-function nameOf(words: string, dishes: readonly string[]): string | null {
+function nameOf(words: string, names: DayNames): string | null {
   const name = words.trim().replace(/^the /i, '')
-  return isDish(stemOf(name.replace(/^\d{1,3} /, '')), dishes) ? name : null
+  return dishMeant(stemOf(name.replace(/^\d{1,3} /, '')), names) === null ? null : name
 }
 
 /** Words with the time of day at their end, or behind what was done, put first; null where no time stands there. */
