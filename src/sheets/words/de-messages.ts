@@ -442,6 +442,10 @@ export const deMessages: Book['sentences'] = [
   ['this front matter cannot be read: {why}', 'dieser Kopf der Datei lässt sich nicht lesen: {why}'],
   ['write the value out in full', 'den Wert ganz ausschreiben'],
   ['“{key}” is not a key of this file', '„{key}“ ist kein Schlüssel dieser Datei'],
+  [
+    'insulation is the outermost layer of “hearth” and of “vault”: write it as the last line of their lists, such as “- ceramic blanket 2 in”',
+    'die Dämmung ist die äußerste Schicht von „hearth“ und „vault“: als letzte Zeile ihrer Listen schreiben, etwa „- ceramic blanket 2 in“',
+  ],
   ['known here: {list}', 'bekannt sind hier: {list}'],
   ['“{key}” is missing', '„{key}“ fehlt'],
   ['add a line “{line}”', 'eine Zeile „{line}“ hinzufügen'],
