@@ -95,7 +95,8 @@ export function partAtEnd(words: string): {readonly rest: string; readonly part:
 /** "240 C left, 225 right" as the temperature of each part; the first's scale serves where another has none. Null for anything else. */
 export function partsIn(words: string): {readonly value: string; readonly part: string}[] | null {
   const each = words.split(/[,;] | and /)
-  const scale = /[°º]? ?[a-z]+$/i.exec(partAtEnd(each[0]!)?.rest ?? '')?.[0] ?? ''
+  const first = partAtEnd(each[0]!)?.rest ?? ''
+  const scale = first.replace(/^\d{1,5}(?:[.,]\d{1,3})?/, '')
   const read = each.map((one) => {
     const told = partAtEnd(one)
     if (told === null) return null
