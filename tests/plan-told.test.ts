@@ -40,15 +40,19 @@ const pies = dish('pie', 8, {id: 'pies', file: 'receipts/pies.md', title: 'Mutto
 describe('a log without a fire', () => {
   it('is said to count for nothing yet, where something was done', () => {
     const {day, oven, receipts} = readDayFolder('corpus-demo')
-    const rules = (rows: string): string[] => {
+    const rules = (rows: string, front = ''): string[] => {
       const {log} = readLog(
-        `---\ndate: ${day.date}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`,
+        `---\ndate: ${day.date}\n${front}---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`,
         'log.md',
       )
       const few = {...day, items: day.items.slice(0, 1)}
       return makePlan({oven, day: few, receipts, log, options: {effort: 'quick'}}).messages.map(({rule}) => rule)
     }
     expect(rules('| 4:00 am | household-bread | mixed | |')).toContain('log-unlit')
+    // Readings, the raking and the wood are of no use either.
+    expect(rules('| 11:30 am | floor | 190 °C | |')).toContain('log-unlit')
+    expect(rules('', 'raked: 10:50 am\n')).toContain('log-unlit')
+    expect(rules('', 'wood: 18 kg\n')).toContain('log-unlit')
     expect(rules('| 4:00 am | note | rain all night | |')).not.toContain('log-unlit')
   })
 })

@@ -468,6 +468,15 @@ export const deedWordSchema = z.object({
 })
 export type DeedWord = z.infer<typeof deedWordSchema>
 
+/** What a note says of the fire and of what was read, by what its words are (`use`), in small letters. */
+export const noteWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['lit', 'raked', 'wood', 'counted', 'part of the floor', 'single']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type NoteWord = z.infer<typeof noteWordSchema>
+
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({
   id: z.string(),

@@ -15,7 +15,7 @@ import {hoursOf, problemOf} from './problem.js'
 import {simulator} from './simulator.js'
 import {tooEarly} from './too-early.js'
 import type {Plan, PlanProblem} from './types.js'
-import {logUnlit} from './unlogged.js'
+import {unlit} from './unlit.js'
 
 /** Everything parsed that a plan is made from. */
 export interface MakePlan extends PlanAgain {
@@ -55,7 +55,7 @@ export function makePlan(input: MakePlan): MadePlan {
     // Said once: what no fire can have ready is late in every plan.
     const early = tooEarly(problem, plan)
     const told = plan.messages.filter((m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column))
-    const whole = {...plan, messages: [...early, ...told, ...logUnlit(log ?? null)]}
+    const whole = {...plan, messages: [...early, ...told, ...unlit(log ?? null)]}
     return {plan: whole, problem, dishes, spare, messages: [...messages, ...whole.messages], said: []}
   }
   const again = planAgain(input, problem, plan, log, spare)

@@ -132,6 +132,7 @@ export const phrases = {
   'why cooler too': 'and allowing for that the oven is {difference} cooler than planned at {at}',
   'why both': '{reasons}',
   'not hot enough': '{dishes}: to be set in at {celsius} or more; the oven has {hottest} at most',
+  'curve ended': '{dishes}: not set in while the oven’s heat is reckoned: its curve ends before that, so long after the fire',
   'not in range':
     '{dishes}: to be set in between {celsius} and {high}; the oven falls through that too fast, or never so far ({coolest} at the end)',
   'not done': '{dishes}: no more than {percent} % of the heat needed before the oven is under {celsius}',

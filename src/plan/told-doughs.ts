@@ -21,6 +21,9 @@ const DOUGH_DEEDS: Readonly<Record<DoughDeed, {readonly note: RegExp; readonly s
   'not risen': {note: /^([^:;.]+) (?:has |have |is |are )?not (?:yet )?(?:risen|proved)\b/i, step: ['load']},
 }
 
+/** Whether a note's words tell of a dough, so that the plan takes something from them. */
+export const tellsOfDough = (words: string): boolean => Object.values(DOUGH_DEEDS).some(({note}) => note.test(words.trim()))
+
 /** Minutes between a note that names no dish and the step of the plan that it can be of. */
 const NEAR = 120
 

@@ -95,18 +95,3 @@ export function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[
     },
   ]
 }
-
-/** What was done before the fire was lit: the day begins with the fire, and nothing is reckoned from before. */
-export function logUnlit(log: FiringLog | null): Message[] {
-  const row = log?.rows.find(({what}) => what !== 'note' && what !== 'reading')
-  if (!log || !row) return []
-  return [
-    {
-      ...placeIn(log, row.line),
-      severity: 'warning',
-      rule: 'log-unlit',
-      reason: 'the log does not tell when the fire was lit, so the plan is the morning’s and knows nothing of what was done',
-      suggest: 'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',
-    },
-  ]
-}

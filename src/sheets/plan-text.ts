@@ -131,7 +131,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
 }
 
 /** Rules of messages that nobody may miss, and so stand at the head of a plan: food that is not safe to eat, and what makes, or may make, the plan itself wrong. */
-const atOnce: ReadonlySet<string> = new Set(['food-cold', 'food-raw', 'spare-set-in', 'gone-unlogged'])
+const atOnce: ReadonlySet<string> = new Set(['food-cold', 'food-raw', 'spare-set-in', 'gone-unlogged', 'log-unlit'])
 
 /** The plan's messages but those that its head or its list of late dishes tells already. */
 export function notesOf(plan: Plan): Message[] {

@@ -1,5 +1,5 @@
 import {writeDuration} from '../../measure/quantity.js'
-import {clockText} from '../../oven/log.js'
+import {clockText} from '../../oven/note-clock.js'
 import {amiss} from '../asked.js'
 import type {Replan} from '../conflict.js'
 import type {PlanOptions} from '../options.js'

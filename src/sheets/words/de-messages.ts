@@ -442,6 +442,10 @@ export const deMessages: Book['sentences'] = [
   ['this front matter cannot be read: {why}', 'dieser Kopf der Datei lässt sich nicht lesen: {why}'],
   ['write the value out in full', 'den Wert ganz ausschreiben'],
   ['“{key}” is not a key of this file', '„{key}“ ist kein Schlüssel dieser Datei'],
+  [
+    'insulation is the outermost layer of “hearth” and of “vault”: write it as the last line of their lists, such as “- ceramic blanket 2 in”',
+    'die Dämmung ist die äußerste Schicht von „hearth“ und „vault“: als letzte Zeile ihrer Listen schreiben, etwa „- ceramic blanket 2 in“',
+  ],
   ['known here: {list}', 'bekannt sind hier: {list}'],
   ['“{key}” is missing', '„{key}“ fehlt'],
   ['add a line “{line}”', 'eine Zeile „{line}“ hinzufügen'],
@@ -706,6 +710,19 @@ export const deMessages: Book['sentences'] = [
   ['note when it was lit, such as “12:05 pm lit again”', 'aufschreiben, wann es angezündet wurde, etwa „12:05 pm lit again“'],
   ['raked again {n} min after it was lit again', '{n} min nach dem zweiten Anzünden noch einmal ausgeräumt'],
   ['check both times', 'beide Zeiten prüfen'],
+  [
+    '“{time}” is before the fire was lit, when nothing is in the oven',
+    '„{time}“ liegt vor dem Anzünden des Feuers, wo nichts im Ofen ist',
+  ],
+  [
+    '“{time}” is before the fire was lit, so the plan takes nothing from this reading',
+    '„{time}“ liegt vor dem Anzünden des Feuers: der Plan nimmt nichts aus dieser Messung',
+  ],
+  [
+    '“{time}” is taken as a time of the morning, before the fire was lit',
+    '„{time}“ gilt als Zeit am Morgen, vor dem Anzünden des Feuers',
+  ],
+  ['check the time, and “lit” in the front matter', 'die Zeit prüfen, und „lit“ im Kopf der Datei'],
   ['the coals were raked before the fire was lit', 'die Glut wurde ausgeräumt, bevor das Feuer brannte'],
   ['check “lit” and “raked”', '„lit“ und „raked“ prüfen'],
   [
@@ -724,6 +741,10 @@ export const deMessages: Book['sentences'] = [
   [
     'the log does not tell when the fire was lit, so the plan is the morning’s and knows nothing of what was done',
     'das Ofenbuch sagt nicht, wann das Feuer angezündet wurde: der Plan ist der vom Morgen und weiß nichts von dem, was getan wurde',
+  ],
+  [
+    'the log does not tell when the fire was lit, so the plan is the morning’s: no reading is used, and nothing that was done, until it is written when it was lit',
+    'das Ofenbuch sagt nicht, wann das Feuer angezündet wurde: der Plan ist der vom Morgen, und keine Messung und nichts, was getan wurde, zählt, bis dasteht, wann es angezündet wurde',
   ],
   [
     'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',

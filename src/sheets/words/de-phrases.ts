@@ -130,6 +130,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'why cooler too': 'und davon abgesehen ist der Ofen um {at} {difference} kühler als geplant',
   'why both': '{reasons}',
   'not hot enough': '{dishes}: einzuschießen bei {celsius} oder mehr; der Ofen hat höchstens {hottest}',
+  'curve ended':
+    '{dishes}: nicht eingeschossen, solange die Hitze des Ofens berechnet ist: so lange nach dem Feuer endet seine Kurve davor',
   'not in range':
     '{dishes}: einzuschießen zwischen {celsius} und {high}; dort fällt der Ofen zu schnell hindurch, oder er fällt nie so weit ({coolest} am Ende)',
   'not done': '{dishes}: nicht mehr als {percent} % der nötigen Hitze, bevor der Ofen unter {celsius} fällt',
