@@ -104,7 +104,7 @@ export interface PlanView {
   readonly plan: Pick<Plan, 'possible' | 'lit' | 'ready'> & {
     readonly loads: ReadonlyArray<{readonly dishes: ReadonlyArray<{readonly dish: string; readonly draw: number}>}>
   }
-  readonly head: {readonly title: string; readonly lines: readonly string[]}
+  readonly head: {readonly title: string; readonly alerts: readonly string[]; readonly lines: readonly string[]}
   readonly steps: readonly StepView[]
   /** How often the log tells of each "set in:" and "drawn:" of which this plan, made again, has no step any more; absent in a morning's plan. */
   readonly told?: Readonly<Record<string, number>>
