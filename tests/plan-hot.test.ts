@@ -192,3 +192,27 @@ it('random days keep every rule where some of their dishes are wanted hot', () =
     expect(check(hot, plan)).toEqual([])
   }
 })
+
+describe('a day that wants something hot hours after its fire may be lit', {timeout: 120_000}, () => {
+  // That a day with more hours to choose from has as good a plan follows from what a plan is: no outside fact.
+  it.each([1, 2])(
+    'of up to %i fires is about as good with the whole day to choose from, and burns no fire for nothing',
+    (firings) => {
+      const six = 18 * 60
+      const of = (id: string) => all.dishes.find((d) => d.id === id)!
+      const dishes = [
+        {...of('household-bread'), count: 4, wantedBy: six},
+        {...of('mutton-pies'), count: 4, wantedBy: six, wantedHot: true as const},
+        {...of('gingerbread'), wantedBy: six},
+      ]
+      const planFrom = (fireFrom: number) =>
+        makePlan({oven: read.oven, day: {...read.day, firings, fireFrom}, receipts: read.receipts, scaled: {...all, dishes}}).plan
+      const [free, late] = [planFrom(5 * 60), planFrom(11 * 60)]
+      expect(late.possible && free.possible).toBe(true)
+      expect(free.score.total).toBeLessThan(1.1 * late.score.total)
+      const ready = (free.fires ?? [free]).map((fire) => fire.ready)
+      const between = ready.map((from, i) => free.loads.filter(({at}) => at >= from && at < (ready[i + 1] ?? Infinity)))
+      expect(between.every((loads) => loads.length > 0)).toBe(true)
+    },
+  )
+})

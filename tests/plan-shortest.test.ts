@@ -58,7 +58,7 @@ function climb(told: readonly Told[], large = true) {
       share = done
     },
   }
-  return {best: onShortest(looks, ways)?.total ?? null, asked, tried, laid, followed}
+  return {best: onShortest(looks, ways)[0]?.total ?? null, asked, tried, laid, followed}
 }
 
 describe('the shortest fire that holds the day', () => {

@@ -5,7 +5,7 @@ import {type Job, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {setInMore} from './set-in-more.js'
 import {settleBest, settleFrom} from './settle.js'
-import {better, goWithout, lacksNothing, lateBy, type Settled, tooLate} from './settled.js'
+import {better, compared, goWithout, lacksNothing, lateBy, type Settled, tooLate} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
 /** A morning's day that cannot all be had in time: on which fire, and what is rather left out. */
@@ -145,9 +145,6 @@ function builtUp(from: Settled, jobs: readonly Job[], without: Without, options:
   }
   return better(from, better(best, without(best.unplaced, best, options)))
 }
-
-/** Below 0 where the first of two is the better. */
-const compared = (a: Settled, b: Settled): number => (better(a, b) === b ? 1 : better(b, a) === a ? -1 : 0)
 
 /** Dishes that are left out for a trial instead of what is. */
 const EXCHANGED = 3

@@ -66,6 +66,9 @@ export function goneOnWith(
   return new LoadedPlanner({problem, grid, jobs, simulate, light: lighting(problem)}, options, tick).goneOn(from)
 }
 
+/** Plans on two fires that are made better, the cheapest first: such fires have no neighbours to go on to. */
+const FOLLOWED_TWICE = 3
+
 class LoadedPlanner {
   readonly #day: LoadedDay
   readonly #options: PlanOptions
@@ -78,6 +81,8 @@ class LoadedPlanner {
   readonly #given: number | null
   readonly #full: boolean
   readonly #morning: boolean
+  /** All of its fires are lit twice. */
+  readonly #twice: boolean
   /** Beginnings of a layout on the best fire. */
   readonly #many: number
   readonly #response: Response
@@ -97,6 +102,7 @@ class LoadedPlanner {
     this.#full = options.effort !== 'quick'
     this.#morning = this.#full && this.#given === null
     this.#many = this.#morning && this.#n <= LARGE ? MANY : 1
+    this.#twice = day.problem.firings.every(({further}) => further?.length)
     this.#response = responseFor(day)
     this.#lane = laneShare(day.problem, day.grid)
   }
@@ -109,10 +115,15 @@ class LoadedPlanner {
     this.#looks = this.#looksAt()
     this.#tick(0.1)
     if (this.#morning) {
-      const held = this.#onShortest()
-      if (held) return improved(this.#day, held)
-      // No fire holds it all, or not easily: a tight day is laid out with more care.
+      const plans = this.#onShortest()
+        .slice(0, this.#twice ? FOLLOWED_TWICE : 1)
+        .map((plan) => improved(this.#day, plan))
+      const held = plans.length > 0 ? plans.reduce(better) : null
+      if (held && !(this.#twice && this.#n <= LARGE)) return held
       this.#looks = this.#looksAt()
+      // Which two fires are best a few looks do not tell.
+      if (held) return better(held, this.#laidOut(null))
+      // No fire holds it all, or not easily: a tight day is laid out with more care.
     }
     const best = this.#laidOut(asBefore)
     if (!easing || (best.unplaced.length === 0 && !best.givenUp)) return best
@@ -280,7 +291,7 @@ class LoadedPlanner {
   }
 
   /** The plan on the shortest fire that holds the day; null where none does, or not easily. */
-  #onShortest(): Settled | null {
+  #onShortest(): Settled[] {
     const {problem, grid, jobs, light} = this.#day
     const n = this.#n
     return onShortest(this.#looks, {

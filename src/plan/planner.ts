@@ -68,8 +68,9 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   const any: PlanProblem = {...problem, anyFire: problem.anyFire ?? firings}
   const one = {...any, firings: firings.filter((f) => !f.further?.length)}
   const two = {...any, firings: firings.filter((f) => f.further?.length)}
-  if (one.firings.length === 0 || two.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
-  const once = inParts(one, grid, options, tick)
+  if (one.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
+  const once = litLater(one, grid, inParts(one, grid, options, tick), options, tick)
+  if (two.firings.length === 0) return {firings, settled: weighedUp(problem, grid, once, options, tick)}
   // One fire that has bread at noon and pies hot at six burns far more wood than two, which nothing but a trial tells.
   if (lacksNothing(once.settled) && !wantsHot(once.settled)) return {firings, settled: once.settled}
   const known = new Set(two.firings.map(firesOf))
@@ -84,6 +85,26 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     firings: [...firings, ...again],
     settled: lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice),
   }
+}
+
+/** Hours later, min, than it may be at which the fire of a day that wants something hot is lit for a trial; and jobs of such a day. */
+const LATER = [180, 360] as const
+const FEW_LATER = 12
+
+/**
+ * A day on one fire that wants something hot hours after the fire may be lit, laid out from a later hour as well: the search moves loads by
+ * turns, and rather burns a longer fire than move all of them.
+ */
+function litLater(one: PlanProblem, grid: FloorGrid, laid: Laid, options: PlanOptions, tick: (share: number) => void): Laid {
+  const {jobs, settled} = laid
+  if (options.effort === 'quick' || laid.crowded || jobs.length > FEW_LATER || !wantsHot(settled)) return laid
+  let best = settled
+  for (const later of LATER) {
+    const fireFrom = one.day.fireFrom + later
+    if (best.model.lit >= fireFrom) continue
+    best = better(best, settleBest({...one, day: {...one.day, fireFrom}}, grid, jobs, options, tick))
+  }
+  return {...laid, settled: best}
 }
 
 /** A day on two fires; on the first of them alone where nothing is set in after the second. */

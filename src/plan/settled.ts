@@ -30,6 +30,9 @@ export function better(best: Settled | null, other: Settled): Settled {
   return (lacks(other, best) || other.total - best.total) < 0 ? other : best
 }
 
+/** Below 0 where the first of two is the better. */
+export const compared = (a: Settled, b: Settled): number => lacks(a, b) || a.total - b.total
+
 /** The same of two that do not cost alike, so that what they cost is not compared; the first where there is nothing else between them. */
 export function fuller(best: Settled, other: Settled): Settled {
   return lacks(other, best) < 0 ? other : best

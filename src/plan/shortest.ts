@@ -3,7 +3,7 @@ import type {Laid, Layout} from './layout.js'
 import {choiceAt, type Job, type Model, modelOf, programOf, woodOf} from './model.js'
 import {rules} from './rules.js'
 import {missing, search} from './search.js'
-import {better, lacksNothing, type Settled} from './settled.js'
+import {better, compared, lacksNothing, type Settled} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
 /**
@@ -120,12 +120,12 @@ const LESS = 0.85
 const LONGER = 4
 
 /**
- * The plan on the shortest fire that holds the day.
+ * The plans on the shortest fires that hold the day.
  *
  * @param looks The fires, with nothing laid out on them but a beginning.
- * @returns Null where no fire looks as if it would, or none that does comes to a plan with everything in it.
+ * @returns The best first; none where no fire looks as if it would, or none that does comes to a plan with everything in it.
  */
-export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
+export function onShortest(looks: readonly Look[], ways: Ways): Settled[] {
   const limits = ways.large ? LARGE_DAY : SMALL_DAY
   const fires = [...looks].sort((a, b) => woodOf(a.option) - woodOf(b.option) || a.index - b.index)
   const looked = new Set<number>()
@@ -138,21 +138,26 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
     }
     return look
   }
-  const first = lowest(fires.length, (i) => lookedAt(i).price)
+  const {tried, further} = fires.some(({option}) => option.further?.length)
+    ? ofTwo(fires.length, lookedAt)
+    : ofOne(fires.length, lookedAt)
   const promising: Promised[] = []
-  for (let i = first; i >= 0; i--) {
+  for (const i of tried) {
     const promised = ways.promised(lookedAt(i))
-    if (promised.out > limits.out && i < first) break
     if (promised.out <= limits.out) promising.push(promised)
+    else if (!fires[i]!.option.further && i !== tried[0]) break
   }
   ways.tick(0.4)
   promising.sort((a, b) => a.price - b.price)
+  const all: Settled[] = []
   let best: Settled | null = null
   for (const promised of promising) {
     // What holds and is in time is made better on its own, and on its neighbours; a second fire has none.
     if (best && lacksNothing(best) && (!promised.look.option.further || promised.price > best.total)) continue
     const held = heldBy(promised, ways, limits)
-    if (held) best = better(best, held)
+    if (!held) continue
+    all.push(held)
+    best = better(best, held)
   }
   ways.tick(0.5)
   let fails = 0
@@ -160,14 +165,42 @@ export function onShortest(looks: readonly Look[], ways: Ways): Settled | null {
     // Three climbs beside plans of thirty dishes came to a tenth more than those.
     if (best && (promised.price > LESS * best.total || (ways.large && lacksNothing(best)))) return
     const settled = promised.out > limits.out ? null : onFire(promised, ways, limits)
-    if (settled) best = better(best, settled)
-    else fails++
+    if (settled) {
+      all.push(settled)
+      best = better(best, settled)
+    } else fails++
     ways.tick(Math.min(1, 0.5 + 0.12 * (fails + 1)))
   }
   for (const promised of promising) if (fails < limits.fails) climb(promised)
   // A longer one only where these do not hold it.
-  for (let i = first + 1; i < fires.length && !best && fails < limits.fails; i++) climb(ways.promised(lookedAt(i)))
-  return best
+  for (const i of further) if (!best && fails < limits.fails) climb(ways.promised(lookedAt(i)))
+  return all.sort(compared)
+}
+
+/** Fires in the order in which they are asked what they promise; and those that are laid out where none of these holds the day. */
+interface Asked {
+  readonly tried: readonly number[]
+  readonly further: readonly number[]
+}
+
+/** From the cheapest fire to ever shorter ones. */
+function ofOne(fires: number, lookedAt: (fire: number) => Look): Asked {
+  const first = lowest(fires, (i) => lookedAt(i).price)
+  return {
+    tried: Array.from({length: first + 1}, (_, i) => first - i),
+    further: Array.from({length: fires - first - 1}, (_, i) => first + 1 + i),
+  }
+}
+
+/**
+ * Two fires differ in when the second is lit as well, and the price of a day on them neither falls nor rises with the wood: all are looked at,
+ * and asked, the cheapest first.
+ */
+function ofTwo(fires: number, lookedAt: (fire: number) => Look): Asked {
+  return {
+    tried: Array.from({length: fires}, (_, i) => i).sort((a, b) => lookedAt(a).price - lookedAt(b).price || a - b),
+    further: [],
+  }
 }
 
 /** Fires on which the day comes dearer, one after another, before what lies beyond is not looked at. */

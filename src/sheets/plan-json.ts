@@ -291,7 +291,7 @@ export const planFileSchema = z
         .number()
         .nullable()
         .describe(
-          'share by which a plan of the same fire and lighting time that keeps as much in hand could be better, under this model',
+          'share by which a plan of the same fire and lighting time, on the curve that this plan’s loads make, that keeps as much in hand could be better, under this model',
         ),
       bound: z.number().nullable().optional().describe('lower bound on the total, in its units'),
       leftOut: z

@@ -196,7 +196,7 @@ export const de: Words = {
   'plan.changes': 'Was sich seit dem Plan vom Morgen geändert hat',
   'plan.total': 'Wertung: {value} (weniger ist besser)',
   'plan.gap':
-    'Mit demselben Feuer zur selben Zeit könnte ein Plan, der ebenso viel in Reserve hält, höchstens um {percent} % besser sein (in diesem Modell).',
+    'Mit diesem Feuer zu dieser Stunde, und wie der Ofen unter diesen Beschickungen fällt, könnte ein Plan, der ebenso viel in Reserve hält, höchstens um {percent} % besser sein (in diesem Modell). Andere Feuer, Stunden und Beschickungen werden versucht, nicht bewiesen.',
   'plan.leftOut':
     'Gefäße, für die kein Platz ist: {vessels}. Jeder Plan mit diesem Feuer lässt mindestens {least} weg (in diesem Modell).',
   'plan.balance': 'Wohin die Hitze geht',

@@ -197,7 +197,7 @@ export const en = {
   'plan.changes': 'What changed since the morning’s plan',
   'plan.total': 'Score: {value} (less is better)',
   'plan.gap':
-    'Of the same fire lit at the same time, a plan that keeps as much in hand could be better by at most {percent} % (under this model).',
+    'With this fire, lit when it is, and the oven falling as these loads have it, a plan that keeps as much in hand could be better by at most {percent} % (under this model). Other fires, hours and loads are tried, not proved.',
   'plan.leftOut':
     'Vessels left out for want of a place: {vessels}. Any plan on this fire leaves out at least {least} (under this model).',
   'plan.balance': 'Where the heat goes',
