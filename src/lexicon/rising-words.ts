@@ -55,6 +55,12 @@ export const risingWords: readonly RisingWord[] = [
     'puts',
     'put, place, set, lay, turn, drop, fill, tip, pour, transfer, pack, press, divide, shape, shaped, make, made, form, mould, mold, roll, legen, setzen, geben, fullen, stellen',
   ),
+  // What a dough is made into: "make up into 24 rolls". It may be something else that is put there.
+  row(
+    'make',
+    'makes',
+    'make, makes, made, make it, make up, form, forms, formed, cut, work, roll, rolled, turn, mould, mold, machen',
+  ),
   row('into', 'into', 'in, into, to, on, onto, upon, zu'),
   row(
     'piece',

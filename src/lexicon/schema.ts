@@ -225,7 +225,7 @@ export const risingWordSchema = z.object({
    * and what `lets` it wait;
    * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it, nor where it only stands
-   * there and rises, unless something `puts` it there; `rises`: that it does;
+   * there and rises, unless something `puts` it there; `makes`: what a dough is made into may stand behind it; `rises`: that it does;
    * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
    */
   use: z.enum([
@@ -236,6 +236,7 @@ export const risingWordSchema = z.object({
     'adds',
     'autolyse',
     'puts',
+    'makes',
     'stirs',
     'main',
     'kneads',

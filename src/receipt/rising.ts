@@ -20,13 +20,16 @@ const TREES = new Map(
   ]),
 )
 
-const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => {
+/** The words of a use that begin at token `k`; null where none do. */
+export const risingWordAt = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => {
   const found = phraseAt(TREES.get(use)!, tokens, k)
   // "Sour cream", "sour cherries": no sour.
   return found !== null && use === 'sponge' && tokens[k]!.word === 'sour' && isFoodWord(fold(tokens[found.to]?.word ?? ''))
     ? null
     : found
 }
+
+const at = risingWordAt
 
 /** Words for what is chilled to rise slowly, where fruit or milk would be chilled or soaked. */
 const DOUGHS: ReadonlySet<string> = new Set(risingWords.find(({id}) => id === 'chilled')!.phrases)
