@@ -35,6 +35,12 @@ export const risingWords: readonly RisingWord[] = [
     'adds',
     'add, adds, adding, added, mix in, work in, stir in, knead in, fold in, pour in, put in, incorporate, sprinkle over, sprinkle on, zugeben, hinzufugen, dazugeben, einarbeiten, unterkneten, unterruhren',
   ),
+  // "Mix the sponge with the rest of the flour": that is the dough.
+  row(
+    'rest',
+    'rest',
+    'rest, remaining, remainder, other ingredients, everything else, all else, ubrigen, ubrige, restlichen, restliche, restliches, ubrigem, anderen zutaten',
+  ),
   row('autolyse', 'autolyse', 'autolyse, autolysis, autolyze, autolyseteig'),
   // "Let the sour stand 14 hours", "den Vorteig 12 Stunden reifen lassen"
   row('let', 'lets', 'let, leave, allow, lass, lasse, lassen'),

@@ -223,7 +223,7 @@ export const risingWordSchema = z.object({
   /**
    * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`),
    * and what `lets` it wait;
-   * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
+   * `main`: the dough by itself, over what goes into it; `rest`: what is left for it, beside the sponge; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it, nor where it only stands
    * there and rises, unless something `puts` it there; `makes`: what a dough is made into may stand behind it; `rises`: that it does;
    * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
@@ -234,6 +234,7 @@ export const risingWordSchema = z.object({
     'sets',
     'lets',
     'adds',
+    'rest',
     'autolyse',
     'puts',
     'makes',

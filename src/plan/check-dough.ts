@@ -90,6 +90,16 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
   if (dough.shape > 0 && !shape) bad('dough', dish.id, at, 0, `${title}: no step shapes its dough`)
   const risen = shapeAt - (mix.at + one.mixing)
   const proved = at - (shapeAt + one.shaping)
+  const overnight = dish.evening?.some(({does}) => does === 'set') ? 1 : 0
+  const [set, own] = [steps.filter(({action}) => action === 'sponge').length, dough.sponge ? 1 : 0]
+  if (set > own || set + overnight > (dough.again ? 2 : 1))
+    bad(
+      'dough',
+      dish.id,
+      mix.at,
+      set,
+      `${title}: its sponge is set ${set + overnight} times, not ${dough.again ? 2 : Math.max(own, overnight)}`,
+    )
   if (dough.sponge && !sponge) bad('dough', dish.id, mix.at, 0, `${title}: no step sets its sponge`)
   // What was mixed when the day was planned again, or could be mixed no sooner, has the time it has.
   if (now !== null && Math.min(mix.at, sponge?.at ?? mix.at) < now + rules.tick) {

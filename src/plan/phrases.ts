@@ -10,6 +10,8 @@ export const phrases = {
   'evening before sponge': '{dishes}: make the dough with the sponge the evening before, with what more it takes cold.',
   sponge:
     '{dishes}: set the sponge: the leaven, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',
+  'sponge again':
+    '{dishes}: feed the sponge or leaven of the evening before, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',
   mix: '{dishes}: mix the dough.',
   'mix sponge': '{dishes}: make the dough with the sponge.',
   batch: '{dishes}, batch {number} of {of} ({count} for load {load})',

@@ -103,9 +103,15 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
               ],
             }
       if (d.sponge !== null)
-        put(0, d.sponge, 'sponge', [d.dish.id], d.load, p('sponge', {dishes: who, until: {unit: 'clock', value: d.mix}}), {
-          sign: p('sign sponge'),
-        })
+        put(
+          0,
+          d.sponge,
+          'sponge',
+          [d.dish.id],
+          d.load,
+          p(dough.again ? 'sponge again' : 'sponge', {dishes: who, until: {unit: 'clock', value: d.mix}}),
+          {sign: p('sign sponge')},
+        )
       const mixed: PhraseId =
         d.sponge !== null || d.dish.evening?.some(({does}) => does === 'set')
           ? d.cool

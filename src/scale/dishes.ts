@@ -1422,8 +1422,12 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   const ofDay = (time: TimePhrase): boolean =>
     time.stage !== 'sponge' ||
     !(time.minutes.low > longestSponge || isSet(evening, time) || (overnight && time.minutes.low >= longSponge))
+  // What waits when the sponge has worked is the dough, unless it is a sponge by words of its own: the leaven fed once more.
+  const staged = times.map((time) =>
+    overnight && ofDay(time) && time.stage === 'sponge' && !time.anew ? {...time, stage: 'rise' as const} : time,
+  )
   const of = (stage: TimePhrase['stage']): Range | null => {
-    const [first, ...more] = times
+    const [first, ...more] = staged
       .filter((time) => time.stage === stage && ofDay(time))
       .slice(0, 3)
       .map(({minutes}) => rangeOf(minutes))
@@ -1449,6 +1453,7 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   const spoils = receipt.ingredients.some(({item}) => /^(?:egg|dairy)$/.test(lookUpItem(item)?.group ?? ''))
   return {
     ...(sponge ? {sponge} : {}),
+    ...(sponge && overnight ? ({again: true} as const) : {}),
     mix,
     rise,
     ...bulk,

@@ -24,6 +24,8 @@ export interface Vessel {
 export interface DoughTimes {
   /** Of a sponge or leaven that works before the dough is made of it; absent where there is none. */
   readonly sponge?: Range
+  /** Another was set the evening before, and this one is made of it. */
+  readonly again?: true
   /** Of hands. */
   readonly mix: number
   /** In bulk, between mixing and shaping. */

@@ -6,6 +6,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'evening before sponge': '{dishes}: den Teig am Vorabend mit dem Vorteig kneten, alles Übrige dazu kalt.',
   sponge:
     '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
+  'sponge again':
+    '{dishes}: den Vorteig oder Sauerteig vom Vorabend auffrischen, mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
   'mix sponge': '{dishes}: den Teig mit dem Vorteig kneten.',
   prove: '{dishes}: den geformten Teig bis {until} gehen lassen.',
   'prove late':
