@@ -92,5 +92,13 @@ export const risingWords: readonly RisingWord[] = [
   ),
   row('dough', 'dough', 'dough, flour, paste, mix and rest, mix and leave, mix and let, mix all, mix everything, teig, mehl'),
   row('chilled', 'chilled', 'dough, loaf, loaves, rolls, buns, teig, teigling, teiglinge'),
+  // Cold places: "overnight in the refrigerator", "8 hours in a cool larder"; and what puts a dough into the first.
+  row('refrigerator', 'refrigerator', 'refrigerator, fridge, icebox, ice box, kuhlschrank, kuhlung'),
+  row(
+    'cellar',
+    'cellar',
+    'cellar, larder, pantry, cool cellar, cold cellar, cool larder, cold larder, cool pantry, cold pantry, cool place, cold place, cool room, cold room, cool spot, keller, kuhlen keller, speisekammer, kuhlen speisekammer, kuhlen ort, kalten ort, kuhlen raum, kalten raum, kuhlen platz',
+  ),
+  row('chill', 'chills', 'refrigerate, refrigerates, refrigerated, refrigerating, chill, chilled'),
   row('bake', 'bakes', 'bake, bakes, baked, backen, gebacken, set them in the oven, set it in the oven, put into the oven'),
 ]

@@ -1,4 +1,4 @@
-import {coldPlaces, kneading, shapings} from '../lexicon/dough-work.js'
+import {coldPlaces, kneading, shapings, warmDough} from '../lexicon/dough-work.js'
 import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
 import {rules} from './rules.js'
@@ -124,6 +124,7 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
   const [low, high] = [dough.bulk?.low ?? dough.rise, dough.bulk?.high ?? dough.rise]
   if (risen < low - rounding)
     bad('dough', dish.id, shapeAt, low - risen, `${title}: its dough has ${risen} min to rise, not ${low}`)
+  checkStands(one, {shaped: shapeAt + one.shaping, risen, proved}, bad)
   if (mix.action === 'evening before') checkCold(one, risen, high, plan, bad)
   else if (risen > high + (dough.bulkHold ?? dough.hold) + rounding)
     bad('dough', dish.id, shapeAt, risen - high, `${title}: its dough rises ${risen} min and is over-proved`)
@@ -141,16 +142,67 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
     bad('dough', dish.id, at, proved - proveHigh - dough.hold, `${title}: its shaped dough waits ${proved - proveHigh} min`)
 }
 
+/**
+ * A dough stands where its receipt has it, and the steps say so. With egg or milk in it that is no cold place but the refrigerator, and it stands in
+ * the warm for no more than four hours, or than its receipt has it at the least where no one wait is longer (FDA Food Code 2022, 3-501.16, 3-501.19(B)).
+ */
+function checkStands(
+  {dish, at, steps, mix, mixing}: Told,
+  {shaped, risen, proved}: Record<'shaped' | 'risen' | 'proved', number>,
+  bad: Report,
+): void {
+  const dough = dish.dough!
+  const {title} = dish
+  const says = (action: Step['action'], id: string): Step | undefined =>
+    steps.find((s) => s.action === action && s.words?.say.id === id)
+  const wanted = [
+    {
+      place: dough.bulkIn?.place,
+      step: says('rise', dough.bulkIn?.place === 'cellar' && !dough.spoils ? 'rise cool' : 'rise cold'),
+      what: 'rise',
+    },
+    {place: dough.proveIn, step: says('prove', `prove in ${dough.spoils ? 'refrigerator' : dough.proveIn}`), what: 'prove'},
+  ]
+  for (const {place, step, what} of wanted)
+    if (place && !step) bad('dough', dish.id, mix.at, 0, `${title}: its dough is to ${what} in a ${place}, and no step says so`)
+  if (!dough.spoils) return
+  const cellar = says('rise', 'rise cool') ?? says('prove', 'prove in cellar') ?? says('prove', 'prove cold')
+  if (cellar)
+    bad(
+      'dough',
+      dish.id,
+      cellar.at,
+      0,
+      `${title}: its dough has egg or milk in it, and no step says that it stands in a refrigerator`,
+    )
+  const cold = says('rise', 'rise cold')
+  const warm = [cold ? cold.at - (mix.at + mixing) : risen, says('prove', 'prove in refrigerator') ? 0 : proved]
+  const own = (cold ? (dough.bulkIn?.warm ?? 0) : (dough.bulk?.low ?? dough.rise)) + (warm[1] === 0 ? 0 : (dough.prove?.low ?? 0))
+  const all = warm[0]! + warm[1]!
+  const most = Math.max(warmDough.minutes, own + warmDough.rounding)
+  const over = Math.max(...warm.map((minutes) => minutes - warmDough.minutes), all - most)
+  if (over > rounding)
+    bad(
+      'dough',
+      dish.id,
+      Math.min(at, shaped),
+      over,
+      `${title}: its dough has egg or milk in it, and stands for ${all} min in the warm`,
+    )
+}
+
 /** What an oven that is late makes wait longer than it holds is told what to do with. */
 function checkLate({dish, at, mix, steps}: Told, risen: number, proved: number, bad: Report): void {
   const dough = dish.dough!
   const said = (action: Step['action']): string | undefined => steps.find((s) => s.action === action)?.words?.say.id
   const high = dough.bulk?.high ?? dough.rise
-  const cool = mix.action === 'evening before'
+  const cool =
+    mix.action === 'evening before' || ['rise cold', 'rise cool'].some((id) => steps.some(({words}) => words?.say.id === id))
   if (!cool && dough.rise > 0 && risen > high + (dough.bulkHold ?? dough.hold) + rounding && said('rise') !== 'rise late')
     bad('dough', dish.id, at, risen - high, `${dish.title}: its dough rises ${risen} min, and no step says that the oven is late`)
   const most = (dough.prove?.high ?? 0) + dough.hold
-  if (dough.prove && !dough.cold && proved > most + rounding && said('prove') !== 'prove late')
+  const cold = dough.cold || dough.proveIn || (dough.spoils && dough.prove && dough.prove.low > warmDough.minutes)
+  if (dough.prove && !cold && proved > most + rounding && said('prove') !== 'prove late')
     bad(
       'dough',
       dish.id,
@@ -163,8 +215,8 @@ function checkLate({dish, at, mix, steps}: Told, risen: number, proved: number, 
 /** A dough that rises longer than its receipt has it stands in a place cold enough for that, which is told and warned of. */
 function checkCold({dish, mix, steps}: Told, risen: number, high: number, plan: Plan, bad: Report): void {
   const {title} = dish
-  const said = steps.find(({action}) => action === 'rise')?.words?.say.id
-  const place = coldPlaces.find(({id}) => said === (id === 'refrigerator' ? 'rise cold' : 'rise cool'))
+  const said = steps.flatMap(({action, words}) => (action === 'rise' ? [words?.say.id] : []))
+  const place = coldPlaces.find(({id}) => said.includes(id === 'refrigerator' ? 'rise cold' : 'rise cool'))
   if (!place) {
     bad('dough', dish.id, mix.at, 0, `${title}: its dough rises through the night, and no step says where`)
     return

@@ -1,4 +1,5 @@
 import type {ColdPlace} from '../lexicon/schema.js'
+import {coldRiseOf} from '../scale/cold-rise.js'
 import type {Dish} from '../scale/types.js'
 import {mixesFrom, slownessOf} from './dough.js'
 import {bestTimes, bulkOf, type Packing, type Sought, type Times, tasksOf, workOf} from './dough-times.js'
@@ -37,7 +38,7 @@ export interface Dough {
 export function waitsLong({dish: {dough}, at, rise, shape, shaped, cool, slow}: Dough): {rise: boolean; prove: boolean} {
   const {high} = bulkOf(dough!)
   return {
-    rise: !cool && shape - rise > high + slow.inBulk + (dough!.bulkHold ?? dough!.hold),
+    rise: !cool && !coldRiseOf(dough!) && shape - rise > high + slow.inBulk + (dough!.bulkHold ?? dough!.hold),
     prove: at - shaped > (dough!.prove?.high ?? 0) + slow.proving + dough!.hold,
   }
 }

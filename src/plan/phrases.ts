@@ -33,6 +33,10 @@ export const phrases = {
   prove: '{dishes}: leave the shaped dough to rise until {until}.',
   'prove late':
     '{dishes}: the oven is late for it. Set the shaped dough in the refrigerator or the coldest place there is; from {warm} let it rise on in the warm until {until}.',
+  'prove in refrigerator':
+    '{dishes}: cover the shaped dough and set it in the refrigerator (3–5 °C, 37–41 °F), where it rises slowly until {until}.',
+  'prove in cellar':
+    '{dishes}: cover the shaped dough and stand it in a cellar or larder of 10–15 °C (50–60 °F), where it rises slowly until {until}.',
   'prove cold': '{dishes}: set the shaped dough in the cold, where it rises slowly until {until}.',
   light: 'Light the fire. Burn {wood} of wood over {burn}.',
   'light again': 'Light the fire again. Burn {wood} of wood over {burn}.',

@@ -15,6 +15,7 @@ import type {EveningBefore, Inferred, Ingredient, Message, Receipt, TimePhrase} 
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
+import {coldPlacesOf, coldRiseOf, coldWait, spoilsWarm} from './cold-rise.js'
 import {capacityOf, packFloor} from './floor.js'
 import {type KitchenInput, kitchenAmounts, pluralOf} from './kitchen.js'
 import {anyKind, heatNeed, mayTakeFire, thickened} from './need.js'
@@ -56,7 +57,7 @@ const heaviness = {dough: 1.1, batter: 0.95, other: 1.03}
  *
  * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
  * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
- *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`. A dish with an error is left out.
+ *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-spoils`. A dish with an error is left out.
  */
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
@@ -1040,6 +1041,9 @@ function dishesOf(item: DayAmount, receipt: Receipt, context: Context): Dish[] {
       value: String(batches),
       why: `at most ${limit} at once: ${limit < fits || asked.value.kind === 'floor' ? 'what the mixing bowl takes' : 'what the floor holds'}`,
     })
+  const dough = doughOf(receipt, kind)
+  const warm = dough === null ? null : spoilsWarm(receipt.title, dough)
+  if (warm !== null) say('warning', 'scale-spoils', warm.reason, warm.suggest)
   const dishes: Dish[] = []
   let left = order.count
   for (let batch = 0; batch < batches; batch++) {
@@ -1411,9 +1415,6 @@ const longSponge = 6 * 60
 /** What a receipt shapes and lets rise without a time proves so long, minutes, where its kind is not of dough. Common practice, no source. */
 const usualProve = 30
 
-/** What proves so long, minutes, stands cold, and waits for the oven so long. Common practice, no source. */
-const coldProve = {from: 360, hold: 240} as const
-
 /** A dough's times: the receipt's own, in the order it gives them; else its kind's. */
 function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   // What is set the evening before is told as the receipt says it, and is no part of the day.
@@ -1446,11 +1447,13 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   const rise = rising?.likely ?? usual('rise')
   const prove = proving ?? exactly(usual('prove') || (untimed.includes('prove') ? usualProve : 0))
   const cold =
-    prove.low >= coldProve.from && hold < coldProve.hold
-      ? ({cold: true, hold: coldProve.hold, bulkHold: hold} as const)
-      : {...(prove.low >= coldProve.from ? ({cold: true} as const) : {}), hold}
+    prove.low >= coldWait.from && hold < coldWait.hold
+      ? ({cold: true, hold: coldWait.hold, bulkHold: hold} as const)
+      : {...(prove.low >= coldWait.from ? ({cold: true} as const) : {}), hold}
   const bulk = rising && rising.high > rising.low ? {bulk: rising} : {}
   const spoils = receipt.ingredients.some(({item}) => /^(?:egg|dairy)$/.test(lookUpItem(item)?.group ?? ''))
+  const places = coldPlacesOf(staged, rising)
+  const risesCold = coldRiseOf({rise, ...bulk, ...places, ...(spoils ? {spoils} : {})}) !== null
   return {
     ...(sponge ? {sponge} : {}),
     ...(sponge && overnight ? ({again: true} as const) : {}),
@@ -1460,6 +1463,8 @@ function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
     shape,
     ...(prove.high > 0 ? {prove} : {}),
     ...cold,
+    ...places,
+    ...(risesCold && rise >= coldWait.from ? {bulkHold: Math.max(cold.hold, coldWait.hold)} : {}),
     ...(spoils ? ({spoils: true} as const) : {}),
   }
 }

@@ -12,6 +12,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   prove: '{dishes}: den geformten Teig bis {until} gehen lassen.',
   'prove late':
     '{dishes}: der Ofen kommt zu spät dafür. Den geformten Teig in den Kühlschrank oder an den kältesten Ort stellen; ab {warm} warm bis {until} weiter gehen lassen.',
+  'prove in refrigerator':
+    '{dishes}: den geformten Teig zudecken und in den Kühlschrank (3–5 °C) stellen; er geht dort langsam bis {until}.',
+  'prove in cellar':
+    '{dishes}: den geformten Teig zudecken und in einen Keller oder eine Speisekammer von 10–15 °C stellen; er geht dort langsam bis {until}.',
   'prove cold': '{dishes}: den geformten Teig kalt stellen; er geht langsam bis {until}.',
   'sign sponge': 'Voller Blasen, und er fällt gerade ein.',
   'sign proved': 'Gut aufgegangen; eine Druckstelle kommt langsam zurück.',
