@@ -50,7 +50,7 @@ export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): read
   checkLeftOver(problem, plan, bad)
   if (now !== null) return told
   for (const one of told)
-    if (!one.sponge && byNight(problem, one) && byDay(problem, work, one))
+    if (byNight(problem, one) && byDay(problem, work, one))
       bad('night', one.dish.id, one.mix.at, 0, `${one.dish.title}: its dough is worked at night, and could be by day`)
   return told
 }
@@ -112,15 +112,7 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
     checkLate(one, risen - (own?.shaped === undefined ? slow : 0), proved - (own?.shaped === undefined ? 0 : slow), bad)
     return
   }
-  if (dough.sponge && sponge) {
-    const works = mix.at - (sponge.at + rules.setSponge)
-    const longest = rules.spongeHolds * dough.sponge.high
-    const least = dough.sponge.low
-    if (works < least - rounding)
-      bad('dough', dish.id, mix.at, least - works, `${title}: its sponge works ${works} min, not ${least}`)
-    if (works > longest + rounding)
-      bad('dough', dish.id, mix.at, works - longest, `${title}: its sponge works ${works} min and is spent`)
-  }
+  if (dough.sponge && sponge) checkSponge(one, sponge, plan, bad)
   const [low, high] = [dough.bulk?.low ?? dough.rise, dough.bulk?.high ?? dough.rise]
   if (risen < low - rounding)
     bad('dough', dish.id, shapeAt, low - risen, `${title}: its dough has ${risen} min to rise, not ${low}`)
@@ -140,6 +132,37 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
     )
   if (proved > proveHigh + dough.hold + rounding)
     bad('dough', dish.id, at, proved - proveHigh - dough.hold, `${title}: its shaped dough waits ${proved - proveHigh} min`)
+}
+
+/** A sponge works as long as its receipt has it; or through the night in a place cold enough for that, which is told and warned of. */
+function checkSponge({dish, mix}: Told, sponge: Step, plan: Plan, bad: Report): void {
+  const {title} = dish
+  const {low, high} = dish.dough!.sponge!
+  const works = mix.at - (sponge.at + rules.setSponge)
+  const said = sponge.words?.say.id
+  const place = coldPlaces.find(({id}) => said === (id === 'refrigerator' ? 'sponge cold' : 'sponge cool'))
+  const [least, longest] = place ? [place.slower.low * low, place.slower.high * high] : [low, rules.spongeHolds * high]
+  if (works < least - rounding)
+    bad('dough', dish.id, mix.at, least - works, `${title}: its sponge works ${works} min, not ${least}`)
+  if (works > longest + rounding)
+    bad('dough', dish.id, mix.at, works - longest, `${title}: its sponge works ${works} min and is spent`)
+  if (!place) return
+  if (dish.dough!.spoils && !place.safe)
+    bad(
+      'dough',
+      dish.id,
+      sponge.at,
+      0,
+      `${title}: there is egg or milk in it, and its sponge stands through the night in no refrigerator`,
+    )
+  if (!plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: its sponge`)))
+    bad(
+      'dough',
+      dish.id,
+      sponge.at,
+      works - high,
+      `${title}: its sponge works ${works - high} min too long, and nothing warns of it`,
+    )
 }
 
 /**
@@ -226,7 +249,7 @@ function checkCold({dish, mix, steps}: Told, risen: number, high: number, plan: 
   const most = place.slower.high * high
   if (risen > most + rounding)
     bad('dough', dish.id, mix.at, risen - most, `${title}: its dough rises ${risen} min and is over-proved`)
-  const warned = plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: `))
+  const warned = plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: its dough`))
   if (risen > high + rounding && !warned)
     bad('dough', dish.id, mix.at, risen - high, `${title}: its dough rises ${risen - high} min too long, and nothing warns of it`)
 }
@@ -289,10 +312,12 @@ function inNight(problem: PlanProblem, from: number, minutes: number): boolean {
   return false
 }
 
-const byNight = (problem: PlanProblem, {mix, shape, mixing, shaping}: Told): boolean =>
-  inNight(problem, mix.at, mixing) || (shape !== undefined && inNight(problem, shape.at, shaping))
+const byNight = (problem: PlanProblem, {mix, shape, sponge, mixing, shaping}: Told): boolean =>
+  inNight(problem, mix.at, mixing) ||
+  (shape !== undefined && inNight(problem, shape.at, shaping)) ||
+  (sponge !== undefined && inNight(problem, sponge.at, rules.setSponge))
 
-/** Whether some lengths of its receipt's ranges have a dough mixed and shaped by day, by hands that are free. */
+/** Whether some lengths of its receipt's ranges have a dough mixed and shaped by day, and its sponge set, by hands that are free. */
 function byDay(problem: PlanProblem, work: readonly Work[], one: Told): boolean {
   const {dish, at, mixing, shaping} = one
   const dough = dish.dough!
@@ -304,8 +329,15 @@ function byDay(problem: PlanProblem, work: readonly Work[], one: Told): boolean 
     return Array.from({length: 1 + Math.floor((high - first) / 5)}, (_, i) => first + 5 * i)
   }
   const bulk = range(dough.bulk ?? {low: dough.rise, likely: dough.rise, high: dough.rise})
+  const sponges = dough.sponge ? range({...dough.sponge, high: rules.spongeHolds * dough.sponge.high}) : []
+  const set = (mixAt: number): boolean =>
+    !dough.sponge || sponges.some((works) => free(mixAt - works - rules.setSponge, rules.setSponge))
+  // What has egg or milk in it may not be left so long in the warm for the sake of anybody's night.
+  const keeps = (risen: number, proved: number): boolean =>
+    !dough.spoils || dough.bulkIn !== undefined || dough.cold === true || risen + proved <= warmDough.minutes
   return range(dough.prove ?? {low: 0, likely: 0, high: 0}).some((proved) => {
     const shapeAt = at - proved - shaping
-    return free(shapeAt, shaping) && bulk.some((risen) => free(shapeAt - risen - mixing, mixing))
+    const mixes = (risen: number): number => shapeAt - risen - mixing
+    return free(shapeAt, shaping) && bulk.some((risen) => keeps(risen, proved) && free(mixes(risen), mixing) && set(mixes(risen)))
   })
 }

@@ -34,6 +34,13 @@ export function coldPlaceFor(dough: DoughTimes, risen: number): ColdPlace | null
   return coldPlaces.find((p) => (p.safe || !dough.spoils) && risen >= p.slower.low * low && risen <= p.slower.high * high) ?? null
 }
 
+/** The cold place in which the sponge of a dough that works so long, minutes, is neither short of its time nor spent; null where it works in the warm. */
+export function spongePlaceFor({sponge, spoils}: DoughTimes, works: number): ColdPlace | null {
+  if (!sponge || works <= rules.spongeHolds * sponge.high) return null
+  const {low, high} = sponge
+  return coldPlaces.find((p) => (p.safe || !spoils) && works >= p.slower.low * low && works <= p.slower.high * high) ?? null
+}
+
 /** The mildest cold place for what is in a dough. */
 export function mildestFor({spoils}: DoughTimes): ColdPlace {
   return coldPlaces.find(({safe}) => safe || !spoils)!
@@ -69,12 +76,13 @@ export interface Sought {
 
 /**
  * What is paid for hours that are not as they should be: hands that are not free, night work, and by the minute what is other than the receipt's
- * likely time, within its range and beyond it. Getting up is worse than any change within the ranges, and no hands worse than getting up.
+ * likely time, within its range and beyond it. Getting up is worse than any change within the ranges and than any night in the cold, and no hands
+ * worse than getting up.
  */
 const PRICE = {
-  clash: 2000,
+  clash: 4000,
   clashMinute: 40,
-  night: 300,
+  night: 700,
   nightMinute: 2,
   interrupted: 15,
   cold: 200,
@@ -166,7 +174,9 @@ function search(problem: PlanProblem, hands: Hands, sought: Sought, packing: Pac
   const spongeFor = (mix: number): {at: number; price: number} => {
     const known = sponges.get(mix)
     if (known) return known
-    const best = bestSponge(dough.sponge!, mix, sought, workPrice)
+    const warm = bestSponge(dough.sponge!, mix, sought, workPrice)
+    const cold = overnight && warm.price >= PRICE.night ? coldSponge(dough, mix, sought, workPrice) : null
+    const best = cold && cold.price < warm.price ? cold : warm
     sponges.set(mix, best)
     return best
   }
@@ -231,6 +241,25 @@ function bestSponge(
     if (apart >= best.price && works > sponge.high) break
     const price = apart + workPrice(at, rules.setSponge)
     if (price < best.price) best = {at, price}
+  }
+  return best
+}
+
+/** When the sponge of a dough made at `mix` is set the evening before, to work through the night in the cold; null where no place is right for that. */
+function coldSponge(
+  dough: DoughTimes,
+  mix: number,
+  {mixesFrom, sponge: set}: Sought,
+  workPrice: (from: number, minutes: number) => number,
+): {at: number; price: number} | null {
+  if (set !== null || Number.isFinite(mixesFrom)) return null
+  const eve = 1440 * Math.floor(mix / 1440) - 1440
+  let best: {at: number; price: number} | null = null
+  for (let at = eve + EVENING.to - rules.setSponge; at >= eve + EVENING.from; at -= rules.tick) {
+    const works = mix - at - rules.setSponge
+    if (!spongePlaceFor(dough, works)) continue
+    const price = PRICE.cold + PRICE.coldMinute * (works - dough.sponge!.high) + workPrice(at, rules.setSponge)
+    if (!best || price < best.price) best = {at, price}
   }
   return best
 }

@@ -23,6 +23,7 @@ const STAYS_LONGER = 15
 
 /** What is said of a dough that rises, or proves, in a cold place. */
 const RISES_IN = {refrigerator: 'rise cold', cellar: 'rise cool'} as const
+const SPONGE_IN = {refrigerator: 'sponge cold', cellar: 'sponge cool'} as const
 const PROVES_IN = {refrigerator: 'prove in refrigerator', cellar: 'prove in cellar', cold: 'prove cold'} as const
 
 /** How many dishes a message names. */
@@ -114,9 +115,22 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           'sponge',
           [d.dish.id],
           d.load,
-          p(dough.again ? 'sponge again' : 'sponge', {dishes: who, until: {unit: 'clock', value: d.mix}}),
-          {sign: p('sign sponge')},
+          p(d.spongeIn ? SPONGE_IN[d.spongeIn.id] : dough.again ? 'sponge again' : 'sponge', {
+            dishes: who,
+            until: {unit: 'clock', value: d.mix},
+          }),
+          {sign: p('sign sponge'), ...(d.spongeIn ? {ahead: p('ahead sponge'), behind: p('behind sponge')} : {})},
         )
+      if (d.sponge !== null && d.spongeIn) {
+        const works = d.mix - d.sponge - rules.setSponge
+        messages.push({
+          ...lineOf(problem.day, d.dish),
+          severity: 'warning',
+          rule: 'cold-rise',
+          reason: `${d.dish.title}: its sponge works ${writeDuration(works)} through the night, ${writeDuration(works - dough.sponge!.high)} longer than it is meant to; it stands in the cold for that`,
+          suggest: 'look at it first thing in the morning: make the dough of it as soon as it begins to fall',
+        })
+      }
       const mixed: PhraseId =
         d.sponge !== null || d.dish.evening?.some(({does}) => does === 'set')
           ? d.cool
