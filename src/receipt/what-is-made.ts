@@ -24,7 +24,7 @@ export function isWhatIsMade({tokens}: View, d: Draft, title: string, listed: bo
   if (d.inList || d.low === null || d.measure !== 'count') return false
   if (listed && isNoun(d.item, nounOf(title))) return true
   const [first] = sentenceAt(tokens, d.start)
-  if (risingWordAt('shapes', tokens, d.start - 1) !== null && d.start - 1 >= first) return true
+  if (d.start > first && risingWordAt('shapes', tokens, d.start - 1) !== null) return true
   for (let k = d.start; k >= first && k >= d.start - REACH; k--) {
     if (risingWordAt('into', tokens, k) === null) continue
     if (!/^(?:into|zu)$/.test(tokens[k]!.word)) return false
