@@ -4,7 +4,7 @@ import {z} from 'zod'
 import {askedWords} from '../src/lexicon/asked-words.js'
 import {deedWords} from '../src/lexicon/deed-words.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
-import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
+import {coldPlaces, kneading, shapings, warmDough} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {
@@ -48,6 +48,7 @@ import {
   sourceSchema,
   stageHeadSchema,
   vesselWordSchema,
+  warmDoughSchema,
   yieldWordSchema,
 } from '../src/lexicon/schema.js'
 import {stageHeads} from '../src/lexicon/stage-heads.js'
@@ -82,6 +83,7 @@ describe('the tables', () => {
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],
     ['coldPlaces', coldPlaceSchema, coldPlaces],
+    ['warmDough', warmDoughSchema, [warmDough]],
     ['makings', makingSchema, makings],
   ] as const
   for (const [name, schema, rows] of tables) {

@@ -65,6 +65,30 @@ describe('a dough of several risings', () => {
     expect(without('sponge')).toEqual(['Bread: no step sets its sponge'])
   })
 
+  it('has its sponge set once, and the checker finds where it is set twice', () => {
+    const reasons = (one: PlanProblem, made: Plan): string[] => check(one, made).map(({reason}) => reason)
+    const first = plan.steps.find(({action}) => action === 'sponge')!
+    const twice = {...plan, steps: [{...first, at: first.at - 60}, ...plan.steps]}
+    expect(reasons(p, twice)).toContain('Bread: its sponge is set 2 times, not 1')
+    // Set the evening before, it is not set again on the day, unless it is fed once more.
+    const evening = [{does: 'set' as const, words: 'set the sponge over night', items: []}]
+    const on = (more: Partial<DoughTimes>): PlanProblem => ({...p, dishes: [bread({...staged, ...more}, {evening})]})
+    const misread = planDay(on({}), {simulate})
+    expect(reasons(on({}), misread)).toContain('Bread: its sponge is set 2 times, not 1')
+    const fed = planDay(on({again: true}), {simulate})
+    expect(reasons(on({again: true}), fed)).toEqual([])
+    const step = fed.steps.find(({action}) => action === 'sponge')!
+    expect(step.say).toMatch(/^Bread: feed the sponge or leaven of the evening before, /)
+    expect(stepWords(step, p, styleOf({language: 'de'})).say).toMatch(
+      /^Bread: den Vorteig oder Sauerteig vom Vorabend auffrischen/,
+    )
+    const {sponge: _, ...rest} = staged
+    const none: PlanProblem = {...p, dishes: [bread(rest, {evening})]}
+    const made = planDay(none, {simulate})
+    expect(reasons(none, made)).toEqual([])
+    expect(reasons(none, {...made, steps: [first, ...made.steps]})).toContain('Bread: its sponge is set 2 times, not 1')
+  })
+
   it('of a night goes on through it: nobody gets up to set a sponge or to shape', () => {
     const overnight = planDay(asked({...staged, sponge: range(480, 720)}), {simulate})
     expect(stepsOf(overnight)['sponge']).toBeLessThan(rules.nightFrom - 1440)

@@ -363,3 +363,25 @@ it('what a cake is as large as does not go in', () => {
     read('Take two pounds of flour and a pound of butter. Make it into cakes the size of a French roll, and bake them.'),
   ).toEqual(['2 pound flour', '1 pound butter'])
 })
+
+// That what a dough is shaped into is no part of it, and a sheet of 40 × 30 cm takes two dozen small rolls: common practice, no source.
+describe('what a dough is made into', () => {
+  const listed = '- 500 g flour\n- 300 ml milk\n- 7 g dry yeast\n\nMix, let rise 1 hour. '
+  const three = ['500 gram flour', '300 millilitre milk', '7 gram dry yeast']
+  it.each([
+    'Shape into 24 rolls on a baking sheet and bake 12 minutes.',
+    'Divide the dough into about 24 even rolls, prove 30 minutes and bake 12 minutes.',
+    'Form 24 rolls and bake them 12 minutes.',
+    'Make up into 24 rolls, and bake them 12 minutes.',
+  ])('does not go in: %s', (text) => {
+    expect(read(listed + text)).toEqual(three)
+    expect(read(`Mix a pound of flour with a gill of barm. ${text}`)).toEqual(['1 pound flour', '1 gill barm'])
+  })
+  it('nor does what a receipt with a list of its own is called by', () => {
+    const rolls = translate(`# Bridge rolls\n\n${listed}Set the 24 rolls on a sheet and bake 12 minutes.\n`, {file: 'a.md'})
+    expect(rolls.receipts[0]!.ingredients.map(({item}) => item)).toEqual(['flour', 'milk', 'dry yeast'])
+  })
+  it('what is cut up does', () => {
+    expect(read('Cut 6 rolls in slices, and lay a pound of apples between. Bake half an hour.')).toContain('6 count roll')
+  })
+})

@@ -30,6 +30,46 @@ const doughOf = (receipt: Receipt) =>
     oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
   }).dishes[0]!.dough
 
+// What is made with a sponge is the dough, and a leaven fed once more is another sponge: common practice, no source.
+describe('the dough that is made with a sponge', () => {
+  const behind = 'shape and prove 45 minutes. Bake 40 minutes.'
+  const three = [
+    ['sponge', 120, 120],
+    ['rise', 60, 60],
+    ['prove', 45, 45],
+  ]
+  it.each([
+    'Make the dough with the sponge, leave to rise for 1 hour,',
+    'Make a dough with the sponge and the rest of the flour; leave 1 hour,',
+    'Make up the flour with the sponge and leave it 1 hour,',
+    'Mix the sponge with the rest of the flour and leave it for 1 hour,',
+    'Mix the remaining flour into the sponge, let rise 1 hour,',
+    'Den Hauptteig mit dem Vorteig ansetzen, 1 Stunde gehen lassen,',
+  ])('has a rising of its own: %s', (text) => {
+    const made = read(`Make a sponge with the yeast and a third of the flour, and leave it for 2 hours. ${text} ${behind}`)
+    expect(stages(made)).toEqual(three)
+    expect(doughOf(made)).toMatchObject({sponge: {likely: 120}, rise: 60, prove: {likely: 45}})
+  })
+  const night = 'Mix the sponge the evening before and leave it overnight, 10 to 14 hours.'
+  it('is the only thing to rise on the day, where the sponge stood through the night', () => {
+    for (const text of [
+      'Make the dough with the sponge, leave to rise for 1 hour,',
+      'Add the rest to the sponge, leave 1 hour, knead,',
+    ]) {
+      const made = doughOf(read(`${night} ${text} ${behind}`))
+      expect([text, made]).toEqual([text, expect.objectContaining({rise: 60, prove: {low: 45, likely: 45, high: 45}})])
+      expect(made).not.toHaveProperty('sponge')
+    }
+  })
+  it('waits for a leaven that is fed once more', () => {
+    const made = read(
+      `${night} Feed the sponge with a third of the flour, and leave it 3 hours. Make the dough, rise 1 hour, ${behind}`,
+    )
+    expect(doughOf(made)).toMatchObject({sponge: {likely: 180}, again: true, rise: 60})
+    expect(doughOf(read(`Set a sponge and leave it 2 hours. Make the dough, rise 1 hour, ${behind}`))).not.toHaveProperty('again')
+  })
+})
+
 // An autolyse is flour and water alone: common practice, no source.
 describe('flour that is wetted before its leaven goes in', () => {
   const rest = 'Knead. Let rise 2 hours. Shape into two loaves, prove 1 hour. Bake 40 minutes.'

@@ -286,6 +286,13 @@ One pint of molasses, one tea-cup of butter, one tea-cup of sour milk, two teasp
     // One pie is 1.1 kg, of which 0.6 kg are filling: a bowl of 2 kg takes that of three.
     expect(make(pie, '6 pies', 2).dishes.map(({count}) => count)).toEqual([3, 3])
   })
+  it('two dozen small rolls that the receipt shapes on a sheet stand on one', () => {
+    const rolls = (shape: string): string =>
+      `---\nvessel: sheet 40 cm x 30 cm\n---\n# Bridge rolls\n\nMakes 24 rolls.\n\n- 500 g flour\n- 300 ml milk\n- 9 g salt\n- 7 g yeast\n\nLet rise an hour. ${shape} Bake at 220 °C for 12 minutes.\n`
+    for (const shape of ['Shape into 24 rolls on a baking sheet.', 'Form 24 rolls.', 'Shape into rolls.'])
+      expect([shape, make(rolls(shape), '24 rolls').dishes.map(({count, times}) => [count, times])]).toEqual([shape, [[1, '1']]])
+  })
+
   it('thirty pasties of a receipt that does not say how many it makes are not thirty sheets', () => {
     const pasties = (makes: string): string =>
       `---\nvessel: sheet 40 cm x 30 cm\n---\n# Cheese pasties\n\n- 450 g flour\n- 170 g lard\n- 225 g cheese\n- 450 g potatoes\n\nBake in a hot oven half an hour. ${makes}\n`

@@ -1,5 +1,5 @@
 import {words} from './row.js'
-import type {ColdPlace, Kneading, Shaping} from './schema.js'
+import type {ColdPlace, Kneading, Shaping, WarmDough} from './schema.js'
 
 /** What the work at doughs takes as they grow, and where a dough stands that is to rise through a night. Common practice, no source. */
 
@@ -20,6 +20,12 @@ export const coldPlaces: readonly ColdPlace[] = [
   {id: 'cellar', celsius: {low: 10, high: 15}, slower: {low: 1, high: 3}, source: 'common-practice'},
   {id: 'refrigerator', celsius: {low: 3, high: 5}, slower: {low: 3, high: 8}, safe: true, source: 'common-practice'},
 ]
+
+/**
+ * Minutes for which a dough with egg or milk in it may stand in the warm before it is baked, all its risings together (time as a public health
+ * control, four hours: FDA Food Code 2022, 3-501.19(B)); `rounding` is what clock times of five minutes add to its receipt's own.
+ */
+export const warmDough: WarmDough = {id: 'egg or milk', minutes: 240, rounding: 10, source: 'fda-food-code'}
 
 /** What a note of the log calls doughs whose dish it does not name, in the form of a dish's name. */
 export const doughWords: ReadonlySet<string> = new Set(

@@ -35,6 +35,12 @@ export const risingWords: readonly RisingWord[] = [
     'adds',
     'add, adds, adding, added, mix in, work in, stir in, knead in, fold in, pour in, put in, incorporate, sprinkle over, sprinkle on, zugeben, hinzufugen, dazugeben, einarbeiten, unterkneten, unterruhren',
   ),
+  // "Mix the sponge with the rest of the flour": that is the dough.
+  row(
+    'rest',
+    'rest',
+    'rest, remaining, remainder, other ingredients, everything else, all else, ubrigen, ubrige, restlichen, restliche, restliches, ubrigem, anderen zutaten',
+  ),
   row('autolyse', 'autolyse', 'autolyse, autolysis, autolyze, autolyseteig'),
   // "Let the sour stand 14 hours", "den Vorteig 12 Stunden reifen lassen"
   row('let', 'lets', 'let, leave, allow, lass, lasse, lassen'),
@@ -54,6 +60,12 @@ export const risingWords: readonly RisingWord[] = [
     'put',
     'puts',
     'put, place, set, lay, turn, drop, fill, tip, pour, transfer, pack, press, divide, shape, shaped, make, made, form, mould, mold, roll, legen, setzen, geben, fullen, stellen',
+  ),
+  // What a dough is made into: "make up into 24 rolls". It may be something else that is put there.
+  row(
+    'make',
+    'makes',
+    'make, makes, made, make it, make up, form, forms, formed, cut, work, roll, rolled, turn, mould, mold, machen',
   ),
   row('into', 'into', 'in, into, to, on, onto, upon, zu'),
   row(
@@ -80,5 +92,13 @@ export const risingWords: readonly RisingWord[] = [
   ),
   row('dough', 'dough', 'dough, flour, paste, mix and rest, mix and leave, mix and let, mix all, mix everything, teig, mehl'),
   row('chilled', 'chilled', 'dough, loaf, loaves, rolls, buns, teig, teigling, teiglinge'),
+  // Cold places: "overnight in the refrigerator", "8 hours in a cool larder"; and what puts a dough into the first.
+  row('refrigerator', 'refrigerator', 'refrigerator, fridge, icebox, ice box, kuhlschrank, kuhlung'),
+  row(
+    'cellar',
+    'cellar',
+    'cellar, larder, pantry, cool cellar, cold cellar, cool larder, cold larder, cool pantry, cold pantry, cool place, cold place, cool room, cold room, cool spot, keller, kuhlen keller, speisekammer, kuhlen speisekammer, kuhlen ort, kalten ort, kuhlen raum, kalten raum, kuhlen platz',
+  ),
+  row('chill', 'chills', 'refrigerate, refrigerates, refrigerated, refrigerating, chill, chilled'),
   row('bake', 'bakes', 'bake, bakes, baked, backen, gebacken, set them in the oven, set it in the oven, put into the oven'),
 ]

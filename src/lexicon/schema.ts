@@ -223,10 +223,11 @@ export const risingWordSchema = z.object({
   /**
    * `leaven`: what makes dough rise; `sponge`: what rises before the dough is made, what `sets` it, and what is done to it at once (`stirs`),
    * and what `lets` it wait;
-   * `main`: the dough by itself, over what goes into it; `kneads`, `shapes`, `bakes`: the work between;
+   * `main`: the dough by itself, over what goes into it; `rest`: what is left for it, beside the sponge; `kneads`, `shapes`, `bakes`: the work between;
    * `into` with `pieces` or `vessels` behind it is a shaping too, a vessel not where what is `mixed` goes into it, nor where it only stands
-   * there and rises, unless something `puts` it there; `rises`: that it does;
-   * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one.
+   * there and rises, unless something `puts` it there; `makes`: what a dough is made into may stand behind it; `rises`: that it does;
+   * `soaks`: a wait that is no rising, unless it is something `chilled` that waits; `dough`: what waits, where it is one;
+   * `refrigerator`, `cellar`: a cold place that it rises in (ids of `coldPlaces`), `chills`: that it is put into the first.
    */
   use: z.enum([
     'leaven',
@@ -234,8 +235,10 @@ export const risingWordSchema = z.object({
     'sets',
     'lets',
     'adds',
+    'rest',
     'autolyse',
     'puts',
+    'makes',
     'stirs',
     'main',
     'kneads',
@@ -249,6 +252,9 @@ export const risingWordSchema = z.object({
     'bakes',
     'dough',
     'chilled',
+    'refrigerator',
+    'cellar',
+    'chills',
   ]),
   source: z.string(),
 })
@@ -292,6 +298,15 @@ export const coldPlaceSchema = z.object({
   source: z.string(),
 })
 export type ColdPlace = z.infer<typeof coldPlaceSchema>
+
+/** Minutes for which a dough that spoils may stand warm, and what rounding to clock times adds to that. */
+export const warmDoughSchema = z.object({
+  id: z.string(),
+  minutes: z.number().positive(),
+  rounding: z.number().nonnegative(),
+  source: z.string(),
+})
+export type WarmDough = z.infer<typeof warmDoughSchema>
 
 /** A sign in the words of receipts that a thing is done, or not yet. */
 export const donenessSchema = z.object({

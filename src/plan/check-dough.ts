@@ -1,4 +1,4 @@
-import {coldPlaces, kneading, shapings} from '../lexicon/dough-work.js'
+import {coldPlaces, kneading, shapings, warmDough} from '../lexicon/dough-work.js'
 import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
 import {rules} from './rules.js'
@@ -50,7 +50,7 @@ export function checkDoughs(problem: PlanProblem, plan: Plan, bad: Report): read
   checkLeftOver(problem, plan, bad)
   if (now !== null) return told
   for (const one of told)
-    if (!one.sponge && byNight(problem, one) && byDay(problem, work, one))
+    if (byNight(problem, one) && byDay(problem, work, one))
       bad('night', one.dish.id, one.mix.at, 0, `${one.dish.title}: its dough is worked at night, and could be by day`)
   return told
 }
@@ -90,6 +90,16 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
   if (dough.shape > 0 && !shape) bad('dough', dish.id, at, 0, `${title}: no step shapes its dough`)
   const risen = shapeAt - (mix.at + one.mixing)
   const proved = at - (shapeAt + one.shaping)
+  const overnight = dish.evening?.some(({does}) => does === 'set') ? 1 : 0
+  const [set, own] = [steps.filter(({action}) => action === 'sponge').length, dough.sponge ? 1 : 0]
+  if (set > own || set + overnight > (dough.again ? 2 : 1))
+    bad(
+      'dough',
+      dish.id,
+      mix.at,
+      set,
+      `${title}: its sponge is set ${set + overnight} times, not ${dough.again ? 2 : Math.max(own, overnight)}`,
+    )
   if (dough.sponge && !sponge) bad('dough', dish.id, mix.at, 0, `${title}: no step sets its sponge`)
   // What was mixed when the day was planned again, or could be mixed no sooner, has the time it has.
   if (now !== null && Math.min(mix.at, sponge?.at ?? mix.at) < now + rules.tick) {
@@ -102,18 +112,11 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
     checkLate(one, risen - (own?.shaped === undefined ? slow : 0), proved - (own?.shaped === undefined ? 0 : slow), bad)
     return
   }
-  if (dough.sponge && sponge) {
-    const works = mix.at - (sponge.at + rules.setSponge)
-    const longest = rules.spongeHolds * dough.sponge.high
-    const least = dough.sponge.low
-    if (works < least - rounding)
-      bad('dough', dish.id, mix.at, least - works, `${title}: its sponge works ${works} min, not ${least}`)
-    if (works > longest + rounding)
-      bad('dough', dish.id, mix.at, works - longest, `${title}: its sponge works ${works} min and is spent`)
-  }
+  if (dough.sponge && sponge) checkSponge(one, sponge, plan, bad)
   const [low, high] = [dough.bulk?.low ?? dough.rise, dough.bulk?.high ?? dough.rise]
   if (risen < low - rounding)
     bad('dough', dish.id, shapeAt, low - risen, `${title}: its dough has ${risen} min to rise, not ${low}`)
+  checkStands(one, {shaped: shapeAt + one.shaping, risen, proved}, bad)
   if (mix.action === 'evening before') checkCold(one, risen, high, plan, bad)
   else if (risen > high + (dough.bulkHold ?? dough.hold) + rounding)
     bad('dough', dish.id, shapeAt, risen - high, `${title}: its dough rises ${risen} min and is over-proved`)
@@ -131,16 +134,98 @@ function checkTimes(one: Told, plan: Plan, done: PlanProblem['done'], bad: Repor
     bad('dough', dish.id, at, proved - proveHigh - dough.hold, `${title}: its shaped dough waits ${proved - proveHigh} min`)
 }
 
+/** A sponge works as long as its receipt has it; or through the night in a place cold enough for that, which is told and warned of. */
+function checkSponge({dish, mix}: Told, sponge: Step, plan: Plan, bad: Report): void {
+  const {title} = dish
+  const {low, high} = dish.dough!.sponge!
+  const works = mix.at - (sponge.at + rules.setSponge)
+  const said = sponge.words?.say.id
+  const place = coldPlaces.find(({id}) => said === (id === 'refrigerator' ? 'sponge cold' : 'sponge cool'))
+  const [least, longest] = place ? [place.slower.low * low, place.slower.high * high] : [low, rules.spongeHolds * high]
+  if (works < least - rounding)
+    bad('dough', dish.id, mix.at, least - works, `${title}: its sponge works ${works} min, not ${least}`)
+  if (works > longest + rounding)
+    bad('dough', dish.id, mix.at, works - longest, `${title}: its sponge works ${works} min and is spent`)
+  if (!place) return
+  if (dish.dough!.spoils && !place.safe)
+    bad(
+      'dough',
+      dish.id,
+      sponge.at,
+      0,
+      `${title}: there is egg or milk in it, and its sponge stands through the night in no refrigerator`,
+    )
+  if (!plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: its sponge`)))
+    bad(
+      'dough',
+      dish.id,
+      sponge.at,
+      works - high,
+      `${title}: its sponge works ${works - high} min too long, and nothing warns of it`,
+    )
+}
+
+/**
+ * A dough stands where its receipt has it, and the steps say so. With egg or milk in it that is no cold place but the refrigerator, and it stands in
+ * the warm for no more than four hours, or than its receipt has it at the least where no one wait is longer (FDA Food Code 2022, 3-501.16, 3-501.19(B)).
+ */
+function checkStands(
+  {dish, at, steps, mix, mixing}: Told,
+  {shaped, risen, proved}: Record<'shaped' | 'risen' | 'proved', number>,
+  bad: Report,
+): void {
+  const dough = dish.dough!
+  const {title} = dish
+  const says = (action: Step['action'], id: string): Step | undefined =>
+    steps.find((s) => s.action === action && s.words?.say.id === id)
+  const wanted = [
+    {
+      place: dough.bulkIn?.place,
+      step: says('rise', dough.bulkIn?.place === 'cellar' && !dough.spoils ? 'rise cool' : 'rise cold'),
+      what: 'rise',
+    },
+    {place: dough.proveIn, step: says('prove', `prove in ${dough.spoils ? 'refrigerator' : dough.proveIn}`), what: 'prove'},
+  ]
+  for (const {place, step, what} of wanted)
+    if (place && !step) bad('dough', dish.id, mix.at, 0, `${title}: its dough is to ${what} in a ${place}, and no step says so`)
+  if (!dough.spoils) return
+  const cellar = says('rise', 'rise cool') ?? says('prove', 'prove in cellar') ?? says('prove', 'prove cold')
+  if (cellar)
+    bad(
+      'dough',
+      dish.id,
+      cellar.at,
+      0,
+      `${title}: its dough has egg or milk in it, and no step says that it stands in a refrigerator`,
+    )
+  const cold = says('rise', 'rise cold')
+  const warm = [cold ? cold.at - (mix.at + mixing) : risen, says('prove', 'prove in refrigerator') ? 0 : proved]
+  const own = (cold ? (dough.bulkIn?.warm ?? 0) : (dough.bulk?.low ?? dough.rise)) + (warm[1] === 0 ? 0 : (dough.prove?.low ?? 0))
+  const all = warm[0]! + warm[1]!
+  const most = Math.max(warmDough.minutes, own + warmDough.rounding)
+  const over = Math.max(...warm.map((minutes) => minutes - warmDough.minutes), all - most)
+  if (over > rounding)
+    bad(
+      'dough',
+      dish.id,
+      Math.min(at, shaped),
+      over,
+      `${title}: its dough has egg or milk in it, and stands for ${all} min in the warm`,
+    )
+}
+
 /** What an oven that is late makes wait longer than it holds is told what to do with. */
 function checkLate({dish, at, mix, steps}: Told, risen: number, proved: number, bad: Report): void {
   const dough = dish.dough!
   const said = (action: Step['action']): string | undefined => steps.find((s) => s.action === action)?.words?.say.id
   const high = dough.bulk?.high ?? dough.rise
-  const cool = mix.action === 'evening before'
+  const cool =
+    mix.action === 'evening before' || ['rise cold', 'rise cool'].some((id) => steps.some(({words}) => words?.say.id === id))
   if (!cool && dough.rise > 0 && risen > high + (dough.bulkHold ?? dough.hold) + rounding && said('rise') !== 'rise late')
     bad('dough', dish.id, at, risen - high, `${dish.title}: its dough rises ${risen} min, and no step says that the oven is late`)
   const most = (dough.prove?.high ?? 0) + dough.hold
-  if (dough.prove && !dough.cold && proved > most + rounding && said('prove') !== 'prove late')
+  const cold = dough.cold || dough.proveIn || (dough.spoils && dough.prove && dough.prove.low > warmDough.minutes)
+  if (dough.prove && !cold && proved > most + rounding && said('prove') !== 'prove late')
     bad(
       'dough',
       dish.id,
@@ -153,8 +238,8 @@ function checkLate({dish, at, mix, steps}: Told, risen: number, proved: number, 
 /** A dough that rises longer than its receipt has it stands in a place cold enough for that, which is told and warned of. */
 function checkCold({dish, mix, steps}: Told, risen: number, high: number, plan: Plan, bad: Report): void {
   const {title} = dish
-  const said = steps.find(({action}) => action === 'rise')?.words?.say.id
-  const place = coldPlaces.find(({id}) => said === (id === 'refrigerator' ? 'rise cold' : 'rise cool'))
+  const said = steps.flatMap(({action, words}) => (action === 'rise' ? [words?.say.id] : []))
+  const place = coldPlaces.find(({id}) => said.includes(id === 'refrigerator' ? 'rise cold' : 'rise cool'))
   if (!place) {
     bad('dough', dish.id, mix.at, 0, `${title}: its dough rises through the night, and no step says where`)
     return
@@ -164,7 +249,7 @@ function checkCold({dish, mix, steps}: Told, risen: number, high: number, plan: 
   const most = place.slower.high * high
   if (risen > most + rounding)
     bad('dough', dish.id, mix.at, risen - most, `${title}: its dough rises ${risen} min and is over-proved`)
-  const warned = plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: `))
+  const warned = plan.messages.some(({rule, reason}) => rule === 'cold-rise' && reason.startsWith(`${title}: its dough`))
   if (risen > high + rounding && !warned)
     bad('dough', dish.id, mix.at, risen - high, `${title}: its dough rises ${risen - high} min too long, and nothing warns of it`)
 }
@@ -227,10 +312,12 @@ function inNight(problem: PlanProblem, from: number, minutes: number): boolean {
   return false
 }
 
-const byNight = (problem: PlanProblem, {mix, shape, mixing, shaping}: Told): boolean =>
-  inNight(problem, mix.at, mixing) || (shape !== undefined && inNight(problem, shape.at, shaping))
+const byNight = (problem: PlanProblem, {mix, shape, sponge, mixing, shaping}: Told): boolean =>
+  inNight(problem, mix.at, mixing) ||
+  (shape !== undefined && inNight(problem, shape.at, shaping)) ||
+  (sponge !== undefined && inNight(problem, sponge.at, rules.setSponge))
 
-/** Whether some lengths of its receipt's ranges have a dough mixed and shaped by day, by hands that are free. */
+/** Whether some lengths of its receipt's ranges have a dough mixed and shaped by day, and its sponge set, by hands that are free. */
 function byDay(problem: PlanProblem, work: readonly Work[], one: Told): boolean {
   const {dish, at, mixing, shaping} = one
   const dough = dish.dough!
@@ -242,8 +329,15 @@ function byDay(problem: PlanProblem, work: readonly Work[], one: Told): boolean 
     return Array.from({length: 1 + Math.floor((high - first) / 5)}, (_, i) => first + 5 * i)
   }
   const bulk = range(dough.bulk ?? {low: dough.rise, likely: dough.rise, high: dough.rise})
+  const sponges = dough.sponge ? range({...dough.sponge, high: rules.spongeHolds * dough.sponge.high}) : []
+  const set = (mixAt: number): boolean =>
+    !dough.sponge || sponges.some((works) => free(mixAt - works - rules.setSponge, rules.setSponge))
+  // What has egg or milk in it may not be left so long in the warm for the sake of anybody's night.
+  const keeps = (risen: number, proved: number): boolean =>
+    !dough.spoils || dough.bulkIn !== undefined || dough.cold === true || risen + proved <= warmDough.minutes
   return range(dough.prove ?? {low: 0, likely: 0, high: 0}).some((proved) => {
     const shapeAt = at - proved - shaping
-    return free(shapeAt, shaping) && bulk.some((risen) => free(shapeAt - risen - mixing, mixing))
+    const mixes = (risen: number): number => shapeAt - risen - mixing
+    return free(shapeAt, shaping) && bulk.some((risen) => keeps(risen, proved) && free(mixes(risen), mixing) && set(mixes(risen)))
   })
 }

@@ -1,5 +1,6 @@
-import {coldPlaces, kneading, shapings} from '../lexicon/dough-work.js'
+import {coldPlaces, kneading, shapings, warmDough} from '../lexicon/dough-work.js'
 import type {ColdPlace, Range} from '../lexicon/schema.js'
+import {coldProveOf, coldRiseOf, mostWarm} from '../scale/cold-rise.js'
 import type {Dish, DoughTimes} from '../scale/types.js'
 import {type Hands, intoNight, type Task, wake} from './hands.js'
 import {rules} from './rules.js'
@@ -33,6 +34,18 @@ function coldPlaceFor(dough: DoughTimes, risen: number): ColdPlace | null {
   return coldPlaces.find((p) => (p.safe || !dough.spoils) && risen >= p.slower.low * low && risen <= p.slower.high * high) ?? null
 }
 
+/** The cold place in which the sponge of a dough that works so long, minutes, is neither short of its time nor spent; null where it works in the warm. */
+export function spongePlaceFor({sponge, spoils}: DoughTimes, works: number): ColdPlace | null {
+  if (!sponge || works <= rules.spongeHolds * sponge.high) return null
+  const {low, high} = sponge
+  return coldPlaces.find((p) => (p.safe || !spoils) && works >= p.slower.low * low && works <= p.slower.high * high) ?? null
+}
+
+/** The mildest cold place for what is in a dough. */
+export function mildestFor({spoils}: DoughTimes): ColdPlace {
+  return coldPlaces.find(({safe}) => safe || !spoils)!
+}
+
 /** When a dough is worked. */
 export interface Times {
   /** When its sponge is set; null where it has none. */
@@ -63,12 +76,13 @@ export interface Sought {
 
 /**
  * What is paid for hours that are not as they should be: hands that are not free, night work, and by the minute what is other than the receipt's
- * likely time, within its range and beyond it. Getting up is worse than any change within the ranges, and no hands worse than getting up.
+ * likely time, within its range and beyond it. Getting up is worse than any change within the ranges and than any night in the cold, and no hands
+ * worse than getting up.
  */
 const PRICE = {
-  clash: 2000,
+  clash: 4000,
   clashMinute: 40,
-  night: 300,
+  night: 700,
   nightMinute: 2,
   interrupted: 15,
   cold: 200,
@@ -116,8 +130,9 @@ const away = (
  */
 export function bestTimes(problem: PlanProblem, hands: Hands, sought: Sought, packing: Packing = 'likely'): Times | null {
   const warm = search(problem, hands, sought, packing, false)
-  // A leaven that is set the evening before leaves no time for another night.
-  if (sought.mixed !== null || sought.dish.evening?.some(({does}) => does === 'set')) return warm
+  // A leaven that is set the evening before leaves no time for another night; what rises cold by its receipt stands no colder.
+  if (sought.mixed !== null || sought.dish.evening?.some(({does}) => does === 'set') || coldRiseOf(sought.dish.dough!))
+    return warm
   const work = workOf(sought.dish, sought.count)
   const atNight = (from: number, minutes: number): boolean => minutes > 0 && intoNight(problem, from, minutes) > 0
   const byDay =
@@ -136,6 +151,10 @@ function search(problem: PlanProblem, hands: Hands, sought: Sought, packing: Pac
   const bulk = bulkOf(dough)
   const proves = dough.prove ?? {low: 0, likely: 0, high: 0}
   const bulkHold = dough.bulkHold ?? dough.hold
+  const chilled = coldRiseOf(dough)
+  const most = mostWarm(dough)
+  const longest = dough.spoils ? warmDough.minutes : Number.POSITIVE_INFINITY
+  const provesWarm = coldProveOf(dough) === null
   const priceOf = new Map<string, number>()
   const workPrice = (from: number, minutes: number): number => {
     if (minutes === 0) return 0
@@ -155,7 +174,9 @@ function search(problem: PlanProblem, hands: Hands, sought: Sought, packing: Pac
   const spongeFor = (mix: number): {at: number; price: number} => {
     const known = sponges.get(mix)
     if (known) return known
-    const best = bestSponge(dough.sponge!, mix, sought, workPrice)
+    const warm = bestSponge(dough.sponge!, mix, sought, workPrice)
+    const cold = overnight && warm.price >= PRICE.night ? coldSponge(dough, mix, sought, workPrice) : null
+    const best = cold && cold.price < warm.price ? cold : warm
     sponges.set(mix, best)
     return best
   }
@@ -173,20 +194,24 @@ function search(problem: PlanProblem, hands: Hands, sought: Sought, packing: Pac
     if (shape < soonest) continue
     const price = workPrice(shape, work.shape) + away(proved, proves, PRICE.prove, packing)
     if (best && price >= (best as Times).price) continue
-    const waits = dough.hold - Math.max(0, proved - proves.high)
+    // What waits in the cold before it is shaped takes nothing from what it holds after that.
+    const waits = chilled ? bulkHold : dough.hold - Math.max(0, proved - proves.high)
+    const warm = provesWarm ? proved : 0
     if (mixed !== null) {
       const risen = shape - mixed - work.mix
       if (sought.cool) {
-        if (risen >= bulk.low) offer(mixed, shape, coldPlaceFor(dough, risen) ?? coldPlaces[0]!, price)
+        if (risen >= bulk.low) offer(mixed, shape, coldPlaceFor(dough, risen) ?? mildestFor(dough), price)
       } else if (risen >= bulk.low && risen <= bulk.high + Math.min(bulkHold, waits))
         offer(mixed, shape, null, price + away(risen, bulk, PRICE.rise, packing))
       continue
     }
     for (const risen of lengths(bulk.likely, bulk.low, bulk.high + Math.min(bulkHold, waits))) {
       const mix = shape - risen - work.mix
+      const stands = chilled?.warm ?? risen
+      if (stands > longest || stands + warm > most) continue
       if (mix >= sought.mixesFrom) offer(mix, shape, null, price + away(risen, bulk, PRICE.rise, packing))
     }
-    if (!overnight) continue
+    if (!overnight || warm > most) continue
     const eve = 1440 * Math.floor(shape / 1440) - 1440
     if (shape < eve + 1440 + wake(problem)) continue
     for (let mix = eve + EVENING.to - work.mix; mix >= Math.max(eve + EVENING.from, sought.mixesFrom); mix -= rules.tick) {
@@ -216,6 +241,25 @@ function bestSponge(
     if (apart >= best.price && works > sponge.high) break
     const price = apart + workPrice(at, rules.setSponge)
     if (price < best.price) best = {at, price}
+  }
+  return best
+}
+
+/** When the sponge of a dough made at `mix` is set the evening before, to work through the night in the cold; null where no place is right for that. */
+function coldSponge(
+  dough: DoughTimes,
+  mix: number,
+  {mixesFrom, sponge: set}: Sought,
+  workPrice: (from: number, minutes: number) => number,
+): {at: number; price: number} | null {
+  if (set !== null || Number.isFinite(mixesFrom)) return null
+  const eve = 1440 * Math.floor(mix / 1440) - 1440
+  let best: {at: number; price: number} | null = null
+  for (let at = eve + EVENING.to - rules.setSponge; at >= eve + EVENING.from; at -= rules.tick) {
+    const works = mix - at - rules.setSponge
+    if (!spongePlaceFor(dough, works)) continue
+    const price = PRICE.cold + PRICE.coldMinute * (works - dough.sponge!.high) + workPrice(at, rules.setSponge)
+    if (!best || price < best.price) best = {at, price}
   }
   return best
 }

@@ -1,10 +1,11 @@
 import type {ColdPlace} from '../lexicon/schema.js'
+import {coldRiseOf} from '../scale/cold-rise.js'
 import type {Dish} from '../scale/types.js'
 import {mixesFrom, slownessOf} from './dough.js'
-import {bestTimes, bulkOf, type Packing, type Sought, type Times, tasksOf, workOf} from './dough-times.js'
-import {fireAndDoor, Hands, intoNight, type Task} from './hands.js'
+import {bestTimes, bulkOf, type Packing, type Sought, spongePlaceFor, type Times, tasksOf, workOf} from './dough-times.js'
+import {fireAndDoor, Hands, type Hours, intoNight, type Task} from './hands.js'
 import {rules} from './rules.js'
-import type {Load, Plan, PlannedDough, PlanProblem} from './types.js'
+import type {Plan, PlannedDough, PlanProblem} from './types.js'
 
 /** When the doughs of a plan are worked: counted back from their loads, with the hands there are. */
 
@@ -27,6 +28,8 @@ export interface Dough {
   readonly lookedAgain: number
   /** Where it stands through the night; null where it does not, or it is not known. */
   readonly cold: ColdPlace | null
+  /** Where its sponge works through the night; null where it does not. */
+  readonly spongeIn: ColdPlace | null
   /** Minutes by which it rises longer than its receipt says, where it stands cold for that. */
   readonly beyond: number
   /** Which of the dish's batches it is, in the order they are set in, and for how many vessels; null where the dish is one batch. */
@@ -37,7 +40,7 @@ export interface Dough {
 export function waitsLong({dish: {dough}, at, rise, shape, shaped, cool, slow}: Dough): {rise: boolean; prove: boolean} {
   const {high} = bulkOf(dough!)
   return {
-    rise: !cool && shape - rise > high + slow.inBulk + (dough!.bulkHold ?? dough!.hold),
+    rise: !cool && !coldRiseOf(dough!) && shape - rise > high + slow.inBulk + (dough!.bulkHold ?? dough!.hold),
     prove: at - shaped > (dough!.prove?.high ?? 0) + slow.proving + dough!.hold,
   }
 }
@@ -78,7 +81,7 @@ const PACKINGS: readonly Packing[] = ['likely', 'late', 'early']
  *
  * @returns The doughs, the clashes that remain, minutes at which more hands are needed than there are, and the hands with all that work.
  */
-export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; clashes: Clash[]; hands: Hands} {
+export function doughsOf(problem: PlanProblem, plan: Hours): {doughs: Dough[]; clashes: Clash[]; hands: Hands} {
   const {done} = problem
   const busy = fireAndDoor(plan, new Map(problem.dishes.map((d) => [d.id, d])))
   const lay = (order: readonly Wanted[], packing: Packing): {made: Laid[]; hands: Hands; price: number; clashing: Wanted[]} => {
@@ -124,6 +127,7 @@ export function doughsOf(problem: PlanProblem, plan: Plan): {doughs: Dough[]; cl
       slow,
       lookedAgain: was?.behind?.until ?? Number.NEGATIVE_INFINITY,
       cold: times.cold,
+      spongeIn: times.sponge === null ? null : spongePlaceFor(dish.dough!, mix - times.sponge - rules.setSponge),
       beyond: cool ? Math.max(0, shape - rise - high) : 0,
       batch,
     }
@@ -183,6 +187,36 @@ function laidIn(problem: PlanProblem, hands: Hands, order: readonly Wanted[], pa
   return made
 }
 
+/** What the doughs of a day cost in sleep and in hands. */
+export interface Nights {
+  /** Pieces of work in the night; and minutes before five at which the first in a morning begins, though the day may begin before. */
+  readonly pieces: number
+  readonly early: number
+  /** Doughs and sponges that stand in the cold through the night instead. */
+  readonly cold: number
+  /** Pieces of work for which no hands are free. */
+  readonly clashes: number
+}
+
+/** Count the work of a day's doughs that is done in the night, and what is done so that it need not be. */
+export function nightsOf(problem: PlanProblem, plan: Hours): Nights {
+  const {doughs, clashes} = doughsOf(problem, plan)
+  const work = doughs.flatMap(({sponge, mix, rise, shape, shaped}) =>
+    [
+      ...(sponge === null ? [] : [{from: sponge, minutes: rules.setSponge}]),
+      {from: mix, minutes: rise - mix},
+      {from: shape, minutes: shaped - shape},
+    ].filter(({minutes}) => minutes > 0),
+  )
+  const count = (holds: (task: Task) => boolean): number => work.filter(holds).length
+  return {
+    pieces: count(({from, minutes}) => intoNight(problem, from, minutes) > 0),
+    early: Math.max(0, ...work.map(({from}) => rules.nightTo - (from - 1440 * Math.floor(from / 1440)))),
+    cold: doughs.reduce((sum, {cold, spongeIn}) => sum + (cold ? 1 : 0) + (spongeIn ? 1 : 0), 0),
+    clashes: clashes.length,
+  }
+}
+
 /** Dishes left out of a day planned again of which a dough is mixed already, with the first of those. */
 export function leftOver(problem: PlanProblem, plan: Plan): {dish: Dish; was: PlannedDough}[] {
   const out = new Set(plan.unplaced.map(({dish}) => dish))
@@ -203,11 +237,11 @@ function clashesIn(hands: Hands, task: Task): boolean {
 }
 
 /** The doughs of a plan's loads, those set in last first. */
-function wantedOf(problem: PlanProblem, plan: Plan): Wanted[] {
+function wantedOf(problem: PlanProblem, plan: Hours): Wanted[] {
   const byId = new Map(problem.dishes.map((d) => [d.id, d]))
   const wanted: Wanted[] = []
   // What is set in at once is one dough, though it be drawn at two times.
-  const batches = new Map<string, {load: Load; count: number; fresh: boolean}[]>()
+  const batches = new Map<string, {load: Hours['loads'][number]; count: number; fresh: boolean}[]>()
   for (const load of [...plan.loads].sort((a, b) => a.at - b.at))
     for (const d of load.dishes) {
       const own = batches.get(d.dish) ?? []

@@ -1,3 +1,4 @@
+import {coldRiseOf} from '../scale/cold-rise.js'
 import type {Dish, DoughTimes} from '../scale/types.js'
 import {bulkOf, workOf} from './dough-times.js'
 import type {Followed} from './followed.js'
@@ -180,8 +181,13 @@ export function risenWithin({done}: PlanProblem, dish: Dish, load: number | unde
       ready - Math.min(mayBeShort(dish), own?.cool ? (1 - rules.leastRise) * prove : Number.POSITIVE_INFINITY),
       own?.behind?.until ?? Number.NEGATIVE_INFINITY,
     ),
-    to: mixed === null || own?.cool ? ALWAYS.to : ready + mayWait(dish),
+    to: mixed === null || own?.cool ? ALWAYS.to : ready + mayWait(dish) + waitsUnshaped(dish, own),
   }
+}
+
+/** Minutes for which a dough that rises cold waits the longer, until it is shaped. */
+function waitsUnshaped({dough}: Dish, own: PlannedDough | undefined): number {
+  return !dough || own?.shaped !== undefined || !coldRiseOf(dough) ? 0 : Math.max(0, (dough.bulkHold ?? dough.hold) - dough.hold)
 }
 
 /** Minutes by which a dough rises more slowly than its receipt says: in bulk, or where it is shaped by now, since then. */

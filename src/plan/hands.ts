@@ -12,6 +12,20 @@ export interface Task {
   readonly brief?: true
 }
 
+/** What of a plan the hands have to do with: its fires, and when what is set in and drawn. */
+export interface Hours extends Pick<Plan, 'fires'> {
+  readonly loads: ReadonlyArray<{
+    readonly number: number
+    readonly at: number
+    readonly dishes: ReadonlyArray<{
+      readonly dish: string
+      readonly count: number
+      readonly alreadyIn?: boolean
+      readonly draw: {readonly likely: number}
+    }>
+  }>
+}
+
 /** The pairs of hands of a day and what they do. Times in minutes after midnight. */
 export class Hands {
   readonly #pairs: number
@@ -79,7 +93,7 @@ export function fedAt({lit, firing}: NonNullable<Plan['fires']>[number]): number
 }
 
 /** The work of a plan at its fires and its door. */
-export function fireAndDoor(plan: Plan, byId: ReadonlyMap<string, Dish>): Task[] {
+export function fireAndDoor(plan: Hours, byId: ReadonlyMap<string, Dish>): Task[] {
   const {light, feed, rake} = rules.fireWork
   const fires = (plan.fires ?? []).flatMap((fire): Task[] => [
     {from: fire.lit, minutes: light},

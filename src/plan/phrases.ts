@@ -10,6 +10,12 @@ export const phrases = {
   'evening before sponge': '{dishes}: make the dough with the sponge the evening before, with what more it takes cold.',
   sponge:
     '{dishes}: set the sponge: the leaven, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',
+  'sponge cold':
+    '{dishes}: set the sponge the evening before: the leaven, with as much of the flour and of what wets it as the receipt gives it. Cover it and set it in the refrigerator (3–5 °C, 37–41 °F), where it works slowly until {until}.',
+  'sponge cool':
+    '{dishes}: set the sponge the evening before: the leaven, with as much of the flour and of what wets it as the receipt gives it. Cover it and stand it in a cellar or larder of 10–15 °C (50–60 °F), where it works slowly until {until}.',
+  'sponge again':
+    '{dishes}: feed the sponge or leaven of the evening before, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',
   mix: '{dishes}: mix the dough.',
   'mix sponge': '{dishes}: make the dough with the sponge.',
   batch: '{dishes}, batch {number} of {of} ({count} for load {load})',
@@ -31,6 +37,10 @@ export const phrases = {
   prove: '{dishes}: leave the shaped dough to rise until {until}.',
   'prove late':
     '{dishes}: the oven is late for it. Set the shaped dough in the refrigerator or the coldest place there is; from {warm} let it rise on in the warm until {until}.',
+  'prove in refrigerator':
+    '{dishes}: cover the shaped dough and set it in the refrigerator (3–5 °C, 37–41 °F), where it rises slowly until {until}.',
+  'prove in cellar':
+    '{dishes}: cover the shaped dough and stand it in a cellar or larder of 10–15 °C (50–60 °F), where it rises slowly until {until}.',
   'prove cold': '{dishes}: set the shaped dough in the cold, where it rises slowly until {until}.',
   light: 'Light the fire. Burn {wood} of wood over {burn}.',
   'light again': 'Light the fire again. Burn {wood} of wood over {burn}.',
@@ -77,6 +87,8 @@ export const phrases = {
     'Not risen: move it nearer the oven. If the oven is late by more than {hold}, knock the dough down and shape it again.',
   'behind bulk':
     'Not risen: move it nearer the oven. If the oven is late by more than {hold}, knock the dough down and let it rise again before you shape it.',
+  'ahead sponge': 'Fallen before then: make the dough of it as soon as you can.',
+  'behind sponge': 'Not full of bubbles by then: stand it in the warm until it is, and plan again.',
   'ahead night': 'Full risen before then: knock it down, and leave it in the cold.',
   'behind night':
     'Not risen by then: stand it in the warm until it is, and plan again. If the oven is late, leave it in the cold for as long.',

@@ -6,6 +6,7 @@ import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
 import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {PlanCancelled, type PlanOptions} from './options.js'
+import {putOff} from './put-off.js'
 import {rules} from './rules.js'
 import {settleBest, settleFrom} from './settle.js'
 import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn, wantsHot} from './settled.js'
@@ -38,7 +39,7 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   const {settled: best, firings} = onFires(problem, grid, options, tick)
   // A second fire may have been made for the plan, which is then one of the day's.
   const day = {...problem, firings}
-  const settled = drawnAwake(day, grid, problem.done ? best : inOrder(best), options.simulate)
+  const settled = drawnAwake(day, grid, problem.done ? best : putOff(day, grid, inOrder(best)), options.simulate)
   tick(0.85)
   const bound = full ? boundOf(day, settled) : null
   const leftOut = full ? leftOutOf(day, grid, settled) : null

@@ -1,5 +1,6 @@
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
+import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
 import {sample} from './curve.js'
 import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
@@ -21,6 +22,11 @@ const LAST_WARM = 15
 
 /** Minutes longer than what else is drawn at once, for which a dish may stay, that are told. */
 const STAYS_LONGER = 15
+
+/** What is said of a dough that rises, or proves, in a cold place. */
+const RISES_IN = {refrigerator: 'rise cold', cellar: 'rise cool'} as const
+const SPONGE_IN = {refrigerator: 'sponge cold', cellar: 'sponge cool'} as const
+const PROVES_IN = {refrigerator: 'prove in refrigerator', cellar: 'prove in cellar', cold: 'prove cold'} as const
 
 /** How many dishes a message names. */
 const NAMED = 4
@@ -105,9 +111,28 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
               ],
             }
       if (d.sponge !== null)
-        put(0, d.sponge, 'sponge', [d.dish.id], d.load, p('sponge', {dishes: who, until: {unit: 'clock', value: d.mix}}), {
-          sign: p('sign sponge'),
+        put(
+          0,
+          d.sponge,
+          'sponge',
+          [d.dish.id],
+          d.load,
+          p(d.spongeIn ? SPONGE_IN[d.spongeIn.id] : dough.again ? 'sponge again' : 'sponge', {
+            dishes: who,
+            until: {unit: 'clock', value: d.mix},
+          }),
+          {sign: p('sign sponge'), ...(d.spongeIn ? {ahead: p('ahead sponge'), behind: p('behind sponge')} : {})},
+        )
+      if (d.sponge !== null && d.spongeIn) {
+        const works = d.mix - d.sponge - rules.setSponge
+        messages.push({
+          ...lineOf(problem.day, d.dish),
+          severity: 'warning',
+          rule: 'cold-rise',
+          reason: `${d.dish.title}: its sponge works ${writeDuration(works)} through the night, ${writeDuration(works - dough.sponge!.high)} longer than it is meant to; it stands in the cold for that`,
+          suggest: 'look at it first thing in the morning: make the dough of it as soon as it begins to fall',
         })
+      }
       const mixed: PhraseId =
         d.sponge !== null || d.dish.evening?.some(({does}) => does === 'set')
           ? d.cool
@@ -120,14 +145,18 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const until = (value: number): PhraseValue => ({unit: 'clock', value})
       const bulkHold = min(dough.bulkHold ?? dough.hold)
       const late = waitsLong(d)
+      const chilled = coldRiseOf(dough)
+      const coldIn = d.cold?.id ?? chilled?.place
+      const intoCold = d.cold === null && chilled ? Math.min(d.shape, d.rise + chilled.warm) : d.rise
+      if (intoCold > d.rise) put(1, d.rise, 'rise', [d.dish.id], d.load, p('rise', {dishes: who, until: until(intoCold)}))
       if (dough.rise > 0)
         put(
           1,
-          d.rise,
+          intoCold,
           'rise',
           [d.dish.id],
           d.load,
-          p(d.cold !== null ? (d.cold.safe ? 'rise cold' : 'rise cool') : late.rise ? 'rise late' : 'rise', {
+          p(coldIn ? RISES_IN[coldIn] : late.rise ? 'rise late' : 'rise', {
             dishes: who,
             until: until(d.shape),
           }),
@@ -135,7 +164,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
             sign: p('sign dough'),
             ...(late.rise
               ? {}
-              : d.cold === null
+              : coldIn === undefined
                 ? {
                     ahead: p('ahead dough', {hold: bulkHold}),
                     behind: p(dough.prove ? 'behind bulk' : 'behind dough', {hold: bulkHold}),
@@ -152,7 +181,8 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           suggest:
             'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
         })
-      const waits = dough.cold
+      const provesIn = coldProveOf(dough)
+      const waits = provesIn
         ? {ahead: p('ahead cold', {hold}), behind: p('behind cold', {hold})}
         : {ahead: p('ahead dough', {hold}), behind: p('behind dough', {hold})}
       if (dough.shape > 0)
@@ -165,8 +195,8 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         // What is left of its time in the warm comes last.
         const left = dough.prove.likely - Math.max(0, (problem.done?.now ?? 0) - d.shaped)
         const warm = d.at - Math.max(LAST_WARM, rules.tick * Math.round(left / rules.tick))
-        const held = late.prove && !dough.cold
-        const say: PhraseId = held ? 'prove late' : dough.cold ? 'prove cold' : 'prove'
+        const held = late.prove && !provesIn
+        const say: PhraseId = held ? 'prove late' : provesIn ? PROVES_IN[provesIn] : 'prove'
         put(
           2,
           d.shaped,
@@ -403,7 +433,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       'rise',
       [dish.id],
       null,
-      p(was.cool || (dish.dough!.cold && was.shaped) ? PUT_BY[1] : PUT_BY[0], {
+      p(was.cool || (was.shaped === undefined ? coldRiseOf(dish.dough!) : coldProveOf(dish.dough!)) ? PUT_BY[1] : PUT_BY[0], {
         dishes: names([dish.id]),
         mixed: {unit: 'clock', value: was.mixed!},
       }),

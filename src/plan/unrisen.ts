@@ -1,5 +1,6 @@
 import {writeClock} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
+import {coldRiseOf} from '../scale/cold-rise.js'
 import {mayBeShort, mayWait} from './dough.js'
 import {doughsOf} from './dough-work.js'
 import {lineOf} from './model.js'
@@ -20,7 +21,8 @@ export function unrisen(again: Plan, problem: PlanProblem): Message[] {
     if (!dough || at === undefined || cool || told.has(dish.id)) return []
     const risen = rise + dough.rise + slow.inBulk
     const proves = shaped - shape + (dough.prove?.likely ?? 0) + slow.proving
-    const long = at - (risen + proves) > mayWait(dish)
+    // What stands cold is left there until it is shaped.
+    const long = !coldRiseOf(dough) && at - (risen + proves) > mayWait(dish)
     // What is shaped late for want of time before has not proved, though it was mixed long ago.
     const ready = Math.max((dough.prove && !long ? Math.max(risen, shape) : risen) + proves, lookedAgain)
     const short = ready - at > mayBeShort(dish) || at < lookedAgain

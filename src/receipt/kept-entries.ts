@@ -7,6 +7,7 @@ import {Exact} from './exact.js'
 import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
+import {isWhatIsMade} from './what-is-made.js'
 
 /**
  * Which of the entries read count, and how they are given: a list stands, prose adds to it what it has not said.
@@ -169,7 +170,7 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
   const {view} = entries
   const kept: Draft[] = []
   const definite = new Set<string>()
-  const inside = drafts.filter((d) => d.inList || !staysOutside(view, d))
+  const inside = drafts.filter((d) => d.inList || !(staysOutside(view, d) || isWhatIsMade(view, d, title, entries.listed)))
   for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
   const seen = new Set<string>()
   const listedAmounts = new Map<string, Draft[]>()

@@ -15,6 +15,7 @@ import {noteSpans, noteWords} from './notes.js'
 import {lineIndex} from './position.js'
 import type {RatioTold} from './ratios.js'
 import {readRising} from './rising.js'
+import {withPlaces} from './rising-places.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readStays} from './stays.js'
@@ -218,7 +219,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       kind: null,
       ingredients,
       oven,
-      times: rising.times,
+      times: withPlaces(section, rising.times),
       ...(rising.untimed.length > 0 ? {untimed: rising.untimed} : {}),
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),

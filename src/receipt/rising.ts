@@ -20,13 +20,16 @@ const TREES = new Map(
   ]),
 )
 
-const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => {
+/** The words of a use that begin at token `k`; null where none do. */
+export const risingWordAt = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => {
   const found = phraseAt(TREES.get(use)!, tokens, k)
   // "Sour cream", "sour cherries": no sour.
   return found !== null && use === 'sponge' && tokens[k]!.word === 'sour' && isFoodWord(fold(tokens[found.to]?.word ?? ''))
     ? null
     : found
 }
+
+const at = risingWordAt
 
 /** Words for what is chilled to rise slowly, where fruit or milk would be chilled or soaked. */
 const DOUGHS: ReadonlySet<string> = new Set(risingWords.find(({id}) => id === 'chilled')!.phrases)
@@ -76,14 +79,14 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
 
   const marked = times.map((time, n): TimePhrase => {
     const k = starts[n]!
-    if (ofLabel.has(n)) return {...time, stage: 'sponge'}
+    if (ofLabel.has(n)) return {...time, stage: 'sponge', anew: true}
     const waits = time.of === 'rise' || (time.of === 'stand' && leaven !== -1 && !time.overnight && !soaks(tokens, k))
     if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
     if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
     const before = kneaded !== null && k < kneaded && (firstKneaded === -1 || k < firstKneaded)
-    const works =
-      !isAutolyse(tokens, k) && ((before && (near('leaven', tokens, k) || near('sponge', tokens, k))) || isOfSponge(tokens, k))
-    if (works && time.minutes.low >= SPONGE) return {...time, stage: 'sponge'}
+    const own = isOfSponge(tokens, k)
+    const works = !isAutolyse(tokens, k) && ((before && (near('leaven', tokens, k) || near('sponge', tokens, k))) || own)
+    if (works && time.minutes.low >= SPONGE) return {...time, stage: 'sponge', ...(own ? {anew: true as const} : {})}
     // A wait that is no rising by its own words counts where it is the dough that waits.
     const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
     // "Stir together, cover and leave 12 to 18 hours" is no wait for anything else.
@@ -213,18 +216,27 @@ function isOfSponge(tokens: readonly Token[], k: number): boolean {
   for (let j = k - 1; j >= 0 && j >= k - NEAR && tokens[j]!.block === block; j--) {
     if (at('main', tokens, j) !== null || at('kneads', tokens, j) !== null) return false
     if (at('sponge', tokens, j) === null) continue
-    for (let i = j - 1; i >= 0 && i >= j - REACH && tokens[i]!.block === block && !endsSentence(tokens, i); i--)
-      if (at('sets', tokens, i) !== null) return true
-    // "Stir the poolish and leave it", "den Vorteig verrühren", but not "mix the flour with the poolish".
+    // "Make a sponge", "begin with the poolish"; but "make the dough with the sponge", "make up the flour with the sponge" are of the dough.
+    for (let i = j - 1; i >= 0 && i >= j - REACH && tokens[i]!.block === block && !endsSentence(tokens, i); i--) {
+      if (at('main', tokens, i) !== null) return false
+      const found = at('sets', tokens, i)
+      if (found !== null && !hasWith(tokens, found.to + 1, j)) return true
+    }
+    // "Stir the poolish and leave it", "den Vorteig verrühren", but not "mix the flour with the poolish", "mix the sponge with the rest".
     if (waits(tokens, j, k)) return true
+    for (let i = j + 1; i < k && !endsSentence(tokens, i); i++) if (at('rest', tokens, i) !== null) return false
     const verb = /^(?:the|a|your|den)$/.test(tokens[j - 1]?.word ?? '') ? j - 2 : j - 1
     if (tokens[verb]?.block === block && at('stirs', tokens, verb) !== null) return true
-    if (/^(?:with|mit|into|to|zu|zum)$/.test(tokens[verb]?.word ?? '') || tokens[j - 1]?.word === 'dem') return false
+    if (WITH.test(tokens[verb]?.word ?? '') || tokens[j - 1]?.word === 'dem') return false
     for (let i = j + 1; i < k; i++) if (at('stirs', tokens, i) !== null) return true
     return false
   }
   return false
 }
+
+const WITH = /^(?:with|mit|into|to|zu|zum)$/
+const hasWith = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens.slice(from, to).some(({word}) => WITH.test(word))
 
 /** How near behind a wait its leaven is added, tokens. */
 const ADDED = 30

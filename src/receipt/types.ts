@@ -91,6 +91,10 @@ export interface TimePhrase extends Span {
   readonly of: 'bake' | 'rise' | 'boil' | 'stand' | 'other'
   /** Of a dough: its sponge works, it rises in bulk, or it proves after it is shaped. */
   readonly stage?: 'sponge' | 'rise' | 'prove'
+  /** Of a sponge's: its own words or part of the receipt set, feed or build it, where else only what waits tells that it is one. */
+  readonly anew?: true
+  /** Of a rising or a proving: the cold place that the receipt has it in. */
+  readonly place?: 'cellar' | 'refrigerator'
   /** It is the night, and the thing is left in the oven through it. */
   readonly overnight?: true
   /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */

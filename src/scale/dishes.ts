@@ -2,8 +2,10 @@ import type {OvenSpec} from '../oven/types.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import type {Asked} from './amount-phrase.js'
 import {batchesOf} from './batches.js'
+import {spoilsWarm} from './cold-rise.js'
 import {askedOf} from './counted.js'
 import {dishOf} from './dish.js'
+import {doughOf} from './dough-stages.js'
 import {capacityOf, packFloor} from './floor.js'
 import {type InVessels, inVessels} from './in-vessels.js'
 import {type KindFigures, kindOf} from './kind-figures.js'
@@ -39,7 +41,7 @@ export interface Dishes {
  *
  * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
  * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
- *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-noun`, `scale-size`. A dish with an error is left out.
+ *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-noun`, `scale-size`, `scale-spoils`. A dish with an error is left out.
  */
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
@@ -114,12 +116,20 @@ function dishesOf(item: DayAmount, receipt: Receipt, sizing: Sizing): readonly D
   const timed = timedByDepth(base, filled, say)
   const batches = batchesOf(filled, fits, sizing)
   if (batches === null) return []
+  sayTooWarm(receipt, kind, say)
   const {counts, atOnce} = batches
   const notes = {inferred, sized: [...sized, ...timed.notes, ...batches.notes]}
   const dishes = counts.map((count, i) => dishOf({filled, timed, notes, count, number: i + 1, of: counts.length, atOnce}, sizing))
   if (way === null) return dishes
   const instead = {...way, of: dishes.map(({id}) => id)}
   return dishes.map((dish) => ({...dish, instead}))
+}
+
+/** A dough that would spoil in the waits that its receipt gives it (`scale-spoils`). */
+function sayTooWarm(receipt: Receipt, kind: KindFigures, say: Say): void {
+  const dough = doughOf(receipt, kind)
+  const warm = dough === null ? null : spoilsWarm(receipt.title, dough)
+  if (warm !== null) say('warning', 'scale-spoils', warm.reason, warm.suggest)
 }
 
 /** What comes into no oven is left out, unless its receipt states a vessel (`scale-not-baked`). */

@@ -4,6 +4,7 @@ import {exactly, plus} from '../measure/range.js'
 import {isSet} from '../receipt/evening.js'
 import {raisedBySoda} from '../receipt/kinds.js'
 import type {Receipt, TimePhrase} from '../receipt/types.js'
+import {coldPlacesOf, coldRiseOf, coldWait} from './cold-rise.js'
 import type {KindFigures} from './kind-figures.js'
 import type {Dish} from './types.js'
 
@@ -14,9 +15,6 @@ const longSponge = 6 * 60
 /** What a receipt shapes and lets rise without a time proves so long, minutes, where its kind is not of dough. Common practice, no source. */
 const usualProve = 30
 
-/** What proves so long, minutes, stands cold, and waits for the oven so long. Common practice, no source. */
-const coldProve = {from: 360, hold: 240} as const
-
 /** A dough's times: the receipt's own, in the order it gives them; else its kind's. */
 export function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   // What is set the evening before is told as the receipt says it, and is no part of the day.
@@ -25,8 +23,12 @@ export function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   const ofDay = (time: TimePhrase): boolean =>
     time.stage !== 'sponge' ||
     !(time.minutes.low > longestSponge || isSet(evening, time) || (overnight && time.minutes.low >= longSponge))
+  // What waits when the sponge has worked is the dough, unless it is a sponge by words of its own: the leaven fed once more.
+  const staged = times.map((time) =>
+    overnight && ofDay(time) && time.stage === 'sponge' && !time.anew ? {...time, stage: 'rise' as const} : time,
+  )
   const of = (stage: TimePhrase['stage']): Range | null => {
-    const [first, ...more] = times
+    const [first, ...more] = staged
       .filter((time) => time.stage === stage && ofDay(time))
       .slice(0, 3)
       .map(({minutes}) => rangeOf(minutes))
@@ -45,19 +47,24 @@ export function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
   const rise = rising?.likely ?? usual('rise')
   const prove = proving ?? exactly(usual('prove') || (untimed.includes('prove') ? usualProve : 0))
   const cold =
-    prove.low >= coldProve.from && hold < coldProve.hold
-      ? ({cold: true, hold: coldProve.hold, bulkHold: hold} as const)
-      : {...(prove.low >= coldProve.from ? ({cold: true} as const) : {}), hold}
+    prove.low >= coldWait.from && hold < coldWait.hold
+      ? ({cold: true, hold: coldWait.hold, bulkHold: hold} as const)
+      : {...(prove.low >= coldWait.from ? ({cold: true} as const) : {}), hold}
   const bulk = rising && rising.high > rising.low ? {bulk: rising} : {}
   const spoils = receipt.ingredients.some(({item}) => /^(?:egg|dairy)$/.test(lookUpItem(item)?.group ?? ''))
+  const places = coldPlacesOf(staged, rising)
+  const risesCold = coldRiseOf({rise, ...bulk, ...places, ...(spoils ? {spoils} : {})}) !== null
   return {
     ...(sponge ? {sponge} : {}),
+    ...(sponge && overnight ? ({again: true} as const) : {}),
     mix,
     rise,
     ...bulk,
     shape,
     ...(prove.high > 0 ? {prove} : {}),
     ...cold,
+    ...places,
+    ...(risesCold && rise >= coldWait.from ? {bulkHold: Math.max(cold.hold, coldWait.hold)} : {}),
     ...(spoils ? ({spoils: true} as const) : {}),
   }
 }

@@ -1,4 +1,4 @@
-import type {Range} from '../lexicon/schema.js'
+import type {ColdPlace, Range} from '../lexicon/schema.js'
 import type {Today} from '../measure/today.js'
 import type {AshBed, FloorShape} from '../oven/types.js'
 import type {Place} from '../receipt/position.js'
@@ -24,23 +24,28 @@ export interface Vessel {
 export interface DoughTimes {
   /** Of a sponge or leaven that works before the dough is made of it; absent where there is none. */
   readonly sponge?: Range
+  /** Another was set the evening before, and this one is made of it. */
+  readonly again?: true
   /** Of hands. */
   readonly mix: number
   /** In bulk, between mixing and shaping. */
   readonly rise: number
   /** The receipt's range of that; absent where it gives none. */
   readonly bulk?: Range
+  /** The cold place in which its receipt has it rise in bulk, and how long it rises in the warm before that, of `rise`. */
+  readonly bulkIn?: {readonly place: ColdPlace['id']; readonly warm: number}
   /** Of hands. */
   readonly shape: number
   /** Between shaping and oven; absent where it goes in as soon as it is shaped. */
   readonly prove?: Range
-  /** It proves in the cold. */
+  /** It proves in the cold; and the place its receipt names for that. */
   readonly cold?: true
+  readonly proveIn?: ColdPlace['id']
   /** How long it waits, risen and shaped, before it is over-proved. */
   readonly hold: number
-  /** How long it waits risen in bulk, where that is less. */
+  /** How long it waits risen in bulk, where that is other. */
   readonly bulkHold?: number
-  /** Something in it, egg or milk, keeps for no night but in the cold. */
+  /** Something in it, egg or milk, keeps for no night but in the cold, and for four hours in the warm (`cold-rise.ts`). */
   readonly spoils?: true
 }
 

@@ -82,6 +82,14 @@ export const deMessages: Book['sentences'] = [
     '{dish}: der Teig geht {size} über Nacht, {size2} länger als vorgesehen; dafür steht er in der Kälte',
   ],
   [
+    '{dish}: its sponge works {size} through the night, {size2} longer than it is meant to; it stands in the cold for that',
+    '{dish}: der Vorteig geht {size} über Nacht, {size2} länger als vorgesehen; dafür steht er in der Kälte',
+  ],
+  [
+    'look at it first thing in the morning: make the dough of it as soon as it begins to fall',
+    'am Morgen zuerst danach sehen: sobald er zusammenzufallen beginnt, den Teig damit kneten',
+  ],
+  [
     'look at it first thing in the morning: what is full risen is knocked down and left in the cold until it is shaped',
     'am Morgen zuerst danach sehen: was voll gegangen ist, wird zusammengestoßen und bleibt bis zum Formen in der Kälte',
   ],

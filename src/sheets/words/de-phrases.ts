@@ -6,10 +6,22 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'evening before sponge': '{dishes}: den Teig am Vorabend mit dem Vorteig kneten, alles Übrige dazu kalt.',
   sponge:
     '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
+  'sponge cold':
+    '{dishes}: Vorteig am Vorabend ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Zudecken und in den Kühlschrank (3–5 °C) stellen; er geht dort langsam bis {until}.',
+  'sponge cool':
+    '{dishes}: Vorteig am Vorabend ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Zudecken und in einen Keller oder eine Speisekammer von 10–15 °C stellen; er geht dort langsam bis {until}.',
+  'ahead sponge': 'Vorher zusammengefallen: den Teig so bald wie möglich damit kneten.',
+  'behind sponge': 'Bis dahin nicht voller Blasen: warm stellen, bis er es ist, und neu planen.',
+  'sponge again':
+    '{dishes}: den Vorteig oder Sauerteig vom Vorabend auffrischen, mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
   'mix sponge': '{dishes}: den Teig mit dem Vorteig kneten.',
   prove: '{dishes}: den geformten Teig bis {until} gehen lassen.',
   'prove late':
     '{dishes}: der Ofen kommt zu spät dafür. Den geformten Teig in den Kühlschrank oder an den kältesten Ort stellen; ab {warm} warm bis {until} weiter gehen lassen.',
+  'prove in refrigerator':
+    '{dishes}: den geformten Teig zudecken und in den Kühlschrank (3–5 °C) stellen; er geht dort langsam bis {until}.',
+  'prove in cellar':
+    '{dishes}: den geformten Teig zudecken und in einen Keller oder eine Speisekammer von 10–15 °C stellen; er geht dort langsam bis {until}.',
   'prove cold': '{dishes}: den geformten Teig kalt stellen; er geht langsam bis {until}.',
   'sign sponge': 'Voller Blasen, und er fällt gerade ein.',
   'sign proved': 'Gut aufgegangen; eine Druckstelle kommt langsam zurück.',

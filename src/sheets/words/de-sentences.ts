@@ -760,6 +760,22 @@ const sentences: Book['sentences'] = [
     '{dish}: {n} g of salt to {n2} g of flour is over twice the usual 1–2.5 %',
     '{dish}: {n} g Salz auf {n2} g Mehl ist mehr als doppelt so viel wie üblich (1–2,5 %)',
   ],
+  [
+    '“{title}”: its dough has egg or milk in it and is to rise for {n} h or more, and nothing says that it stands in a refrigerator; it is planned there, where it rises more slowly',
+    '„{title}“: im Teig ist Ei oder Milch, und er soll {n} h oder länger gehen, und nirgends steht, dass er im Kühlschrank steht; er ist dort geplant und geht dort langsamer',
+  ],
+  [
+    'look at it in the morning, and give it up to four hours in the warm if it has not risen; or write “in the refrigerator” into the receipt',
+    'morgens danach sehen und ihn, wenn er nicht gegangen ist, bis zu vier Stunden warm stellen; oder „im Kühlschrank“ ins Rezept schreiben',
+  ],
+  [
+    '“{title}”: its dough has egg or milk in it and stands for {n} h in the warm, longer than the {n2} h that such food may',
+    '„{title}“: im Teig ist Ei oder Milch, und er steht {n} h warm, länger als die {n2} h, die solche Speisen dürfen',
+  ],
+  [
+    'let it rise in the refrigerator, and write that into the receipt',
+    'den Teig im Kühlschrank gehen lassen und das ins Rezept schreiben',
+  ],
   ['look at the salt line of the receipt', 'die Salzzeile des Rezepts ansehen'],
   [
     '{vessel} does not go into this oven: {sizes} cm, {n} cm high, and the mouth, the vault or the floor is smaller',

@@ -1,0 +1,88 @@
+import type {ColdPlace} from '../lexicon/schema.js'
+import {risingWordAt} from './rising.js'
+import type {Section, Token} from './section.js'
+import {endsSentence, sentenceAt} from './sentences.js'
+import {spansOf, type TokenSpan} from './stays.js'
+import type {TimePhrase} from './types.js'
+
+/** In which cold place a receipt has its dough rise or prove: "overnight in the refrigerator", "8 hours in a cool larder". */
+
+type Place = ColdPlace['id']
+const PLACES: readonly Place[] = ['refrigerator', 'cellar']
+
+/** What may stand between "in" and the place: "in the bottom of your fridge". */
+const BETWEEN = /^(?:the|a|an|your|bottom|of|back|very|den|dem|der|einem|einen|einer|die)$/
+const IN = /^(?:in|into|im|ins|an|inside|to)$/
+/** What stands before the place is another matter: "take it out of the refrigerator", "not in the fridge". */
+const NOT = /^(?:not|nicht|never|no|out|without)$/
+const DIVIDES = /^(?:and|or|then|und|oder|dann|,|;|before|bevor|until|bis)$/
+/** A wait so long, minutes, is that of the place of the sentence before: "Put it in the fridge. Leave it 12 hours." Common practice, no source. */
+const LONG = 360
+
+/** The place that token `k` says something is put in, or that it is chilled; null where it says none. */
+function placeAt(tokens: readonly Token[], k: number, back: boolean): Place | null {
+  // "Refrigerate overnight" stands before its time only.
+  if (back && risingWordAt('chills', tokens, k) !== null && !NOT.test(tokens[k - 1]?.word ?? '')) return 'refrigerator'
+  const place = PLACES.find((one) => risingWordAt(one, tokens, k) !== null)
+  if (place === undefined) return null
+  let j = k - 1
+  while (j >= 0 && BETWEEN.test(tokens[j]!.word)) j--
+  return j >= 0 && IN.test(tokens[j]!.word) && !NOT.test(tokens[j - 1]?.word ?? '') ? place : null
+}
+
+const worked = (tokens: readonly Token[], k: number): boolean =>
+  (['shapes', 'kneads', 'bakes'] as const).some((use) => risingWordAt(use, tokens, k) !== null)
+
+/** The place of one stretch of time: inside its words, behind them, or before them in the sentence, none nearer being another's. */
+function placeOf(tokens: readonly Token[], spans: readonly TokenSpan[], n: number, minutes: number): Place | null {
+  const {from, to} = spans[n]!
+  const [first, last] = sentenceAt(tokens, from)
+  for (let k = from; k < to; k++) {
+    const place = placeAt(tokens, k, false)
+    if (place !== null) return place
+  }
+  const next = Math.min(spans[n + 1]?.from ?? last, last)
+  for (let k = to; k < next; k++) {
+    // "8 hours, in the fridge", where no other time follows.
+    if (DIVIDES.test(tokens[k]!.word) && (k > to || next < last || tokens[k]!.word !== ',')) break
+    const place = worked(tokens, k) ? 'other' : placeAt(tokens, k, false)
+    if (place === 'other') break
+    if (place !== null) return place
+  }
+  const previous = spans[n - 1]?.to ?? 0
+  let start = first
+  if (previous > first) {
+    // What follows the time before, up to where the next matter begins, is said of that.
+    start = previous
+    while (start < from && !DIVIDES.test(tokens[start]!.word)) start++
+  }
+  for (let k = from - 1; k >= start; k--) {
+    if (worked(tokens, k)) return null
+    const place = placeAt(tokens, k, true)
+    if (place !== null) return place
+  }
+  if (minutes < LONG || previous > first || first === 0 || tokens[first - 1]!.block !== tokens[first]!.block) return null
+  const [before] = sentenceAt(tokens, first - 1 > 0 && endsSentence(tokens, first - 1) ? first - 2 : first - 1)
+  if (previous > before) return null
+  for (let k = first - 1; k >= before; k--) {
+    if (worked(tokens, k)) return null
+    const place = placeAt(tokens, k, true)
+    if (place !== null) return place
+  }
+  return null
+}
+
+/**
+ * Mark the waits of a dough that its receipt has in a cold place.
+ *
+ * @param times the receipt's stretches of time in the order of the text, with their stages
+ */
+export function withPlaces({tokens}: Section, times: readonly TimePhrase[]): TimePhrase[] {
+  if (!times.some(({stage}) => stage === 'rise' || stage === 'prove')) return [...times]
+  const spans = spansOf(tokens, times)
+  return times.map((time, n) => {
+    if (time.stage !== 'rise' && time.stage !== 'prove') return time
+    const place = placeOf(tokens, spans, n, time.minutes.low)
+    return place === null ? time : {...time, place}
+  })
+}
