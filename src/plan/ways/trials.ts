@@ -165,6 +165,8 @@ export const beforeLast = (phrases: readonly Phrase[], more: readonly Phrase[]):
 /** The plan's fire and the next shorter one; and where something is left out the next longer, since lit sooner it has the time to burn. */
 export function firesNear(problem: PlanProblem, plan: Plan): FiringOption[] {
   const alike = problem.firings.filter((f) => (f.further?.length ?? 0) === (plan.fires?.length ?? 1) - 1)
+  // Of two fires, those whose first is as long: the second may be lit at another hour.
+  if (plan.fires?.[1]) return alike.filter((f) => f.firing.burn === plan.firing.burn)
   const mine = alike.findIndex((f) => f.firing.burn === plan.firing.burn)
   return mine < 0 ? [...problem.firings] : alike.slice(Math.max(0, mine - 1), mine + (plan.possible ? 1 : 2))
 }
