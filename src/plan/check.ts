@@ -1,6 +1,9 @@
 import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
 import type {Dish, FloorRoom, Placed} from '../scale/types.js'
 import {checkDoughs} from './check-dough.js'
+import {checkFigures} from './check-figures.js'
+import {checkFires} from './check-fires.js'
+import {heatOf, simpson} from './check-heat.js'
 import {checkMakings} from './check-making.js'
 import {rules, weights} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
@@ -12,6 +15,7 @@ import type {Plan, PlanProblem} from './types.js'
 export interface Violation {
   readonly rule:
     | 'fire'
+    | 'forecast'
     | 'dish'
     | 'count'
     | 'clock'
@@ -63,39 +67,10 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     out.push({rule, dish, at, by, reason, ...(noted ? {noted} : {})})
   }
   const dishes = new Map(problem.dishes.map((d) => [d.id, d]))
-  const f = plan.forecast
-  const ambient = problem.ambient ?? 20
-  const byLine = (values: readonly number[], minutes: number): number => interpolate(values, f.step, minutes)
-  const mean = (clock: number): number => byLine(f.baking.likely, clock - plan.lit)
-  const atReady = byLine(f.baking.likely, f.ready)
-  const inZone = (zone: Placed['zone'] | 'across', clock: number): number => {
-    const t = mean(clock)
-    if (zone === 'across') return t
-    return t + f.zones[zone] * Math.min(1.5, Math.max(0, (t - ambient) / Math.max(1, atReady - ambient)))
-  }
-  const end = plan.lit + (f.baking.likely.length - 1) * f.step
+  const heat = heatOf(problem, plan)
+  const {inZone, end} = heat
 
-  // Fires.
-  if (plan.loads.length > 0 || problem.dishes.length > 0) {
-    const same = (a: {wood: number; burn: number; soak: number}, b: {wood: number; burn: number; soak: number}): boolean =>
-      Math.abs(a.wood - b.wood) < 1e-6 && Math.abs(a.burn - b.burn) < 1e-6 && Math.abs(a.soak - b.soak) < 1e-6
-    const option = problem.firings.find(
-      (o) => same(o.firing, plan.firing) && (o.further?.length ?? 0) === (plan.fires?.length ?? 1) - 1,
-    )
-    if (!option) bad('fire', null, plan.lit, 0, 'the plan burns a fire that was not considered')
-    if (problem.done?.lit == null && plan.lit < problem.day.fireFrom - tolerance.minutes)
-      bad(
-        'fire',
-        null,
-        plan.lit,
-        problem.day.fireFrom - plan.lit,
-        `lit ${problem.day.fireFrom - plan.lit} min before fire is allowed`,
-      )
-    if (problem.done?.lit != null && plan.lit !== problem.done.lit)
-      bad('fire', null, plan.lit, Math.abs(plan.lit - problem.done.lit), 'the fire was lit at another time')
-    if (plan.ready < plan.raked - tolerance.minutes || plan.raked < plan.lit + plan.firing.burn - tolerance.minutes)
-      bad('fire', null, plan.raked, 0, 'raked before the wood has burned down, or set in before the soak')
-  }
+  checkFires(problem, plan, bad)
   const burning = (plan.fires ?? []).slice(1).map((x) => ({from: x.lit, to: x.ready}))
 
   // What is set in, vessel by vessel.
@@ -212,8 +187,6 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       for (const placed of places) stays.push({dish, placed, from, to, old})
       // Heat, in every part of the floor its vessels stand in.
       const zones = new Set<Placed['zone']>(places.map((p) => p.zone))
-      if (entry.zone !== undefined && entry.zone !== 'across' && !old && places.length > 0 && !zones.has(entry.zone))
-        bad('zone', entry.dish, from, 0, `${name}: said to stand at the ${entry.zone}, but not there`)
       const {need} = dish
       // Eased limits are for a day that has begun, and what is wanting has to be said.
       const {eased} = entry
@@ -427,6 +400,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
     }
 
+  checkFigures(plan, dishes, heat, needed, bad)
   checkSteps(plan, dishes, bad)
   checkMakings(problem, plan, checkDoughs(problem, plan, bad), bad)
 
@@ -540,26 +514,6 @@ function needed(dish: Dish, minutes: number): number {
   const share = from / Math.max(1, need.reference - f.ambient)
   const hours = Math.max(0, (share - 1) / f.a) ** (1 / f.b)
   return simpson((m) => Math.max(0, f.ambient + from / (1 + f.a * (hours + m / 60) ** f.b) - need.done), 0, minutes)
-}
-
-/** A curve read straight between its samples. */
-function interpolate(values: readonly number[], step: number, minutes: number): number {
-  const last = values.length - 1
-  if (minutes <= 0) return values[0] ?? 0
-  if (minutes >= last * step) return values[last] ?? 0
-  const left = Math.trunc(minutes / step)
-  const share = (minutes - left * step) / step
-  return values[left]! * (1 - share) + values[left + 1]! * share
-}
-
-/** Simpson's rule with half-minute panels. */
-function simpson(g: (m: number) => number, from: number, to: number): number {
-  if (to <= from) return 0
-  const n = Math.max(2, 2 * Math.round(to - from))
-  const h = (to - from) / n
-  let sum = g(from) + g(to)
-  for (let i = 1; i < n; i++) sum += g(from + i * h) * (i % 2 === 1 ? 4 : 2)
-  return (sum * h) / 3
 }
 
 /** A footprint as a polygon or a circle. */
