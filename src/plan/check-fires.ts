@@ -1,6 +1,6 @@
 import type {Firing, Forecast} from '../oven/types.js'
 import type {Report} from './check.js'
-import {edges} from './check-heat.js'
+import {edges, heatOf} from './check-heat.js'
 import type {FiringOption, Plan, PlanProblem} from './types.js'
 
 /** The checker's rules for fires: each is one that was considered, burns and soaks as long as it says, and the curve counts on it at its hour. */
@@ -27,7 +27,8 @@ export function checkFires(problem: PlanProblem, plan: Plan, bad: Report): void 
   )
   const option = considered.find((o) => (o.further ?? []).every((f, i) => isAt(plan, f, i + 1)))
   if (considered.length === 0) bad('fire', null, lit, 0, 'the plan burns a fire that was not considered')
-  else if (!option) bad('fire', null, fires[1]?.lit ?? lit, 0, 'a later fire is not the one that the curve counts on')
+  else if (!option && !fires.slice(1).every((fire) => burnsOn(problem, plan, fire)))
+    bad('fire', null, fires[1]?.lit ?? lit, 0, 'a later fire is not the one that the curve counts on')
   const sooner = problem.day.fireFrom - lit
   if (problem.done?.lit == null && sooner > ROUNDING) bad('fire', null, lit, sooner, `lit ${sooner} min before fire is allowed`)
   if (problem.done?.lit != null && lit !== problem.done.lit)
@@ -60,6 +61,21 @@ export function checkFires(problem: PlanProblem, plan: Plan, bad: Report): void 
 function isAt({lit, fires}: Plan, {minutes, firing}: NonNullable<FiringOption['further']>[number], i: number): boolean {
   const fire = fires?.[i]
   return fire !== undefined && near(fire.lit, lit + minutes) && same(fire.firing, firing)
+}
+
+/** °C by which a fire that is lit lifts the curve in ten minutes, and letting the coals out lowers it, at least; and minutes either way. */
+const BURNS = {celsius: 60, minutes: 10}
+
+/** Whether the curve leaps when a fire is lit and not before, and falls when it is raked out: where the fires considered are not all known. */
+function burnsOn(problem: PlanProblem, plan: Plan, {lit, raked}: NonNullable<Plan['fires']>[number]): boolean {
+  const {mean} = heatOf(problem, plan)
+  const {celsius, minutes} = BURNS
+  return (
+    mean(lit + minutes) - mean(lit) >= celsius &&
+    mean(lit) - mean(lit - minutes) < celsius &&
+    mean(raked) - mean(raked + minutes) >= celsius &&
+    mean(raked - minutes) - mean(raked) < celsius
+  )
 }
 
 /** Loads cool the oven: the curve is nowhere hotter, and its range no narrower, than the fire alone has it. */

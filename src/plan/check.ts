@@ -4,7 +4,10 @@ import {checkDoughs} from './check-dough.js'
 import {checkFigures} from './check-figures.js'
 import {checkFires} from './check-fires.js'
 import {heatOf, simpson} from './check-heat.js'
+import {checkKept} from './check-kept.js'
 import {checkMakings} from './check-making.js'
+import {checkRising} from './check-rising.js'
+import {checkSteps} from './check-steps.js'
 import {rules, weights} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
 
@@ -401,8 +404,11 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     }
 
   checkFigures(plan, dishes, heat, needed, bad)
-  checkSteps(plan, dishes, bad)
-  checkMakings(problem, plan, checkDoughs(problem, plan, bad), bad)
+  checkSteps(problem, plan, dishes, heat, bad)
+  const doughs = checkDoughs(problem, plan, bad)
+  checkRising(problem, plan, doughs, bad)
+  checkMakings(problem, plan, doughs, bad)
+  checkKept(problem, plan, dishes, bad)
 
   // The score, summed again.
   const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood
@@ -676,29 +682,4 @@ function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish,
     i += length === 0 ? 1 : Math.max(1, Math.floor((apart * n) / length))
   }
   return false
-}
-
-/** The steps tell the plan: in clock order, every load and draw said. */
-function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
-  const steps = plan.steps
-  for (let i = 1; i < steps.length; i++)
-    if (steps[i]!.at < steps[i - 1]!.at)
-      bad('steps', null, steps[i]!.at, steps[i - 1]!.at - steps[i]!.at, 'the steps are out of order')
-  const said = (action: string, at: number, dish: string): boolean =>
-    steps.some((s) => s.action === action && Math.abs(s.at - at) < 0.01 && s.dishes.includes(dish))
-  if (plan.loads.length > 0)
-    for (const fire of plan.fires ?? []) {
-      if (!steps.some((s) => s.action === 'light' && Math.abs(s.at - fire.lit) < 0.01))
-        bad('steps', null, fire.lit, 0, 'no step lights the fire')
-      if (!steps.some((s) => s.action === 'rake' && Math.abs(s.at - fire.raked) < 0.01))
-        bad('steps', null, fire.raked, 0, 'no step rakes out the coals')
-    }
-  for (const load of plan.loads)
-    for (const d of load.dishes) {
-      const dish = dishes.get(d.dish)
-      if (!dish) continue
-      if (!said('draw', d.draw.likely, d.dish)) bad('steps', d.dish, d.draw.likely, 0, `no step draws ${dish.title}`)
-      if (d.alreadyIn) continue
-      if (!said('load', load.at, d.dish)) bad('steps', d.dish, load.at, 0, `no step sets in ${dish.title}`)
-    }
 }
