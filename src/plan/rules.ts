@@ -103,6 +103,8 @@ export const rules = {
    * brushed with is less. Common practice, no source.
    */
   setByShare: 0.08,
+  /** Minutes before its load at which something is made up, at most. Common practice, no source. */
+  madeUpBefore: 360,
   /** A night's soaking is no shorter than this, minutes. Common practice, no source. */
   shortNight: 360,
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
