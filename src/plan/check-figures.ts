@@ -1,6 +1,6 @@
 import type {Dish, Placed} from '../scale/types.js'
 import type {Report} from './check.js'
-import {edges, type Heat, type Part} from './check-heat.js'
+import {type Doses, edges, type Heat, type Part} from './check-heat.js'
 import {rules} from './rules.js'
 import type {Load, Plan} from './types.js'
 
@@ -10,18 +10,16 @@ import type {Load, Plan} from './types.js'
 const celsiusOff = 0.6
 const minutesOff = 2 * rules.tick
 
-/**
- * @param needed the dose, °C·min, of so many minutes by a dish's receipt
- * @param bad called for each rule that is broken
- */
-export function checkFigures(
-  plan: Plan,
-  dishes: ReadonlyMap<string, Dish>,
-  heat: Heat,
-  needed: (dish: Dish, minutes: number) => number,
-  bad: Report,
-): void {
-  const doses = new Doses(heat, plan)
+/** What the checker reads off the plan's curve. */
+export interface Curves {
+  readonly heat: Heat
+  readonly doses: Doses
+  /** The dose, °C·min, of so many minutes by a dish's receipt. */
+  readonly needed: (dish: Dish, minutes: number) => number
+}
+
+/** @param bad called for each rule that is broken */
+export function checkFigures(plan: Plan, dishes: ReadonlyMap<string, Dish>, {heat, doses, needed}: Curves, bad: Report): void {
   const numbers = new Set<string>()
   for (const [i, load] of plan.loads.entries()) {
     if (load.number !== i + 1 || load.at < (plan.loads[i - 1]?.at ?? load.at))
@@ -90,7 +88,7 @@ function checkRange(
   {at}: Load,
   {draw, zone = 'across'}: Entry,
   zones: ReadonlySet<Placed['zone']>,
-  {doses, needed, end}: {doses: Doses; needed: (dish: Dish, minutes: number) => number; end: number},
+  {doses, needed, end}: Omit<Curves, 'heat'> & {readonly end: number},
   bad: Report,
 ): void {
   const {id, title, need} = dish
@@ -120,63 +118,4 @@ function checkRange(
     Math.max(0, Math.min(...all) - minutesOff - said, said - Math.max(...all) - minutesOff)
   const off = Math.max(beyond(draw.low, lows), beyond(draw.high, highs))
   if (off > 0) bad('draw range', id, draw.likely, off, `${title}: done ${Math.round(off)} min outside the range that is told`)
-}
-
-/** Doses reached on the edges of a plan's curve, summed over its own samples by the trapezoid rule and kept. */
-class Doses {
-  readonly #heat: Heat
-  readonly #from: number
-  readonly #step: number
-  readonly #count: number
-  readonly #sums = new Map<string, Float64Array>()
-  readonly #heats = new Map<string, Float64Array>()
-
-  constructor(heat: Heat, {lit, forecast}: Plan) {
-    this.#heat = heat
-    this.#from = lit
-    this.#step = forecast.step
-    this.#count = forecast.baking.likely.length
-  }
-
-  /** When a dish that is set in at `at` has so much, at `until` at the latest. */
-  reached(part: Part, edge: (typeof edges)[number], done: number, at: number, dose: number, until: number): number {
-    const sums = this.#sumsOf(part, edge, done)
-    const start = (at - this.#from) / this.#step
-    const base = interpolated(sums, start)
-    const last = Math.min(sums.length - 1, Math.ceil((until - this.#from) / this.#step))
-    for (let i = Math.max(0, Math.ceil(start)); i <= last; i++) {
-      if (sums[i]! - base < dose) continue
-      const before = i === 0 ? 0 : sums[i - 1]!
-      const share = sums[i]! > before ? (base + dose - before) / (sums[i]! - before) : 1
-      return Math.min(until, this.#from + (i - 1 + share) * this.#step)
-    }
-    return until
-  }
-
-  #sumsOf(part: Part, edge: (typeof edges)[number], done: number): Float64Array {
-    const key = `${part} ${edge} ${done}`
-    const known = this.#sums.get(key)
-    if (known) return known
-    const heats = this.#heatsOf(part, edge)
-    const out = new Float64Array(heats.length)
-    for (let i = 1; i < out.length; i++)
-      out[i] = out[i - 1]! + (this.#step * (Math.max(0, heats[i - 1]! - done) + Math.max(0, heats[i]! - done))) / 2
-    this.#sums.set(key, out)
-    return out
-  }
-
-  #heatsOf(part: Part, edge: (typeof edges)[number]): Float64Array {
-    const key = `${part} ${edge}`
-    const known = this.#heats.get(key)
-    if (known) return known
-    const out = Float64Array.from({length: this.#count}, (_, i) => this.#heat.inZone(part, this.#from + i * this.#step, edge))
-    this.#heats.set(key, out)
-    return out
-  }
-}
-
-function interpolated(sums: Float64Array, at: number): number {
-  const i = Math.max(0, Math.min(sums.length - 1, Math.floor(at)))
-  const next = sums[i + 1] ?? sums[i]!
-  return sums[i]! + (next - sums[i]!) * Math.max(0, Math.min(1, at - i))
 }

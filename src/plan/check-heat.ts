@@ -48,3 +48,68 @@ export function simpson(g: (m: number) => number, from: number, to: number): num
   for (let i = 1; i < n; i++) sum += g(from + i * h) * (i % 2 === 1 ? 4 : 2)
   return (sum * h) / 3
 }
+
+/** Doses reached on the edges of a plan's curve, summed over its own samples by the trapezoid rule and kept. */
+export class Doses {
+  readonly #heat: Heat
+  readonly #from: number
+  readonly #step: number
+  readonly #count: number
+  readonly #sums = new Map<string, Float64Array>()
+  readonly #heats = new Map<string, Float64Array>()
+
+  constructor(heat: Heat, {lit, forecast}: Plan) {
+    this.#heat = heat
+    this.#from = lit
+    this.#step = forecast.step
+    this.#count = forecast.baking.likely.length
+  }
+
+  /** When a dish that is set in at `at` has so much, at `until` at the latest. */
+  reached(part: Part, edge: Edge, done: number, at: number, dose: number, until: number): number {
+    const sums = this.#sumsOf(part, edge, done)
+    const start = (at - this.#from) / this.#step
+    const base = interpolated(sums, start)
+    const last = Math.min(sums.length - 1, Math.ceil((until - this.#from) / this.#step))
+    for (let i = Math.max(0, Math.ceil(start)); i <= last; i++) {
+      if (sums[i]! - base < dose) continue
+      const before = i === 0 ? 0 : sums[i - 1]!
+      const share = sums[i]! > before ? (base + dose - before) / (sums[i]! - before) : 1
+      return Math.min(until, this.#from + (i - 1 + share) * this.#step)
+    }
+    return until
+  }
+
+  /** The dose in a part of the floor between two times, by the likely curve. */
+  between(part: Part, done: number, from: number, to: number): number {
+    const sums = this.#sumsOf(part, 'likely', done)
+    return interpolated(sums, (to - this.#from) / this.#step) - interpolated(sums, (from - this.#from) / this.#step)
+  }
+
+  #sumsOf(part: Part, edge: Edge, done: number): Float64Array {
+    const key = `${part} ${edge} ${done}`
+    const known = this.#sums.get(key)
+    if (known) return known
+    const heats = this.#heatsOf(part, edge)
+    const out = new Float64Array(heats.length)
+    for (let i = 1; i < out.length; i++)
+      out[i] = out[i - 1]! + (this.#step * (Math.max(0, heats[i - 1]! - done) + Math.max(0, heats[i]! - done))) / 2
+    this.#sums.set(key, out)
+    return out
+  }
+
+  #heatsOf(part: Part, edge: Edge): Float64Array {
+    const key = `${part} ${edge}`
+    const known = this.#heats.get(key)
+    if (known) return known
+    const out = Float64Array.from({length: this.#count}, (_, i) => this.#heat.inZone(part, this.#from + i * this.#step, edge))
+    this.#heats.set(key, out)
+    return out
+  }
+}
+
+function interpolated(sums: Float64Array, at: number): number {
+  const i = Math.max(0, Math.min(sums.length - 1, Math.floor(at)))
+  const next = sums[i + 1] ?? sums[i]!
+  return sums[i]! + (next - sums[i]!) * Math.max(0, Math.min(1, at - i))
+}

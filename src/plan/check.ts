@@ -1,14 +1,16 @@
 import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
 import type {Dish, FloorRoom, Placed} from '../scale/types.js'
+import {checkBalance} from './check-balance.js'
 import {checkDoughs} from './check-dough.js'
 import {checkFigures} from './check-figures.js'
 import {checkFires} from './check-fires.js'
-import {heatOf, simpson} from './check-heat.js'
+import {Doses, heatOf, simpson} from './check-heat.js'
 import {checkKept} from './check-kept.js'
 import {checkMakings} from './check-making.js'
 import {checkRising} from './check-rising.js'
+import {checkScore} from './check-score.js'
 import {checkSteps} from './check-steps.js'
-import {rules, weights} from './rules.js'
+import {rules} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /**
@@ -72,6 +74,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   const dishes = new Map(problem.dishes.map((d) => [d.id, d]))
   const heat = heatOf(problem, plan)
   const {inZone, end} = heat
+  const doses = new Doses(heat, plan)
 
   checkFires(problem, plan, bad)
   const burning = (plan.fires ?? []).slice(1).map((x) => ({from: x.lit, to: x.ready}))
@@ -121,8 +124,6 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     }
     return {possible: false, first, most, over}
   }
-  let late = 0
-  let early = 0
   for (const load of plan.loads) {
     const mine = new Map<string, Placed[]>()
     for (const p of load.placed) mine.set(p.dish, [...(mine.get(p.dish) ?? []), p])
@@ -176,8 +177,6 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           )
       if (!(entry.draw.low <= entry.draw.likely && entry.draw.likely <= entry.draw.high))
         bad('draw range', entry.dish, to, 0, `${name}: the draw time is outside its own range`)
-      late += Math.max(0, to - latestDraw(dish, problem.day.serve))
-      if (dish.wantedHot && dish.wantedBy !== null) early += Math.max(0, dish.wantedBy - rules.keepsHot - to)
       const places = (mine.get(entry.dish) ?? []).slice(skip, skip + entry.count)
       if (places.length !== entry.count)
         bad(
@@ -403,53 +402,20 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
     }
 
-  checkFigures(plan, dishes, heat, needed, bad)
+  checkFigures(plan, dishes, {heat, doses, needed}, bad)
   checkSteps(problem, plan, dishes, heat, bad)
   const doughs = checkDoughs(problem, plan, bad)
   checkRising(problem, plan, doughs, bad)
   checkMakings(problem, plan, doughs, bad)
   checkKept(problem, plan, dishes, bad)
 
-  // The score, summed again.
-  const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood
-  if (Math.abs(plan.score.wood - wood) > 1e-6)
-    bad('score', null, null, plan.score.wood - wood, 'the wood in the score is not the wood burned')
-  if (Math.abs(plan.score.lateMinutes - late) > 0.01)
-    bad('score', null, null, plan.score.lateMinutes - late, `${late} min late, ${plan.score.lateMinutes} said`)
-  const saidEarly = plan.score.earlyMinutes ?? 0
-  if (Math.abs(saidEarly - early) > 0.01)
-    bad('score', null, null, saidEarly - early, `${early} min too soon to be hot, ${saidEarly} said`)
-  if (plan.score.openings !== openings.size)
-    bad(
-      'score',
-      null,
-      null,
-      plan.score.openings - openings.size,
-      `${openings.size} openings of the door, ${plan.score.openings} said`,
-    )
-  // Openings while a receipt wants the door shut, counted again.
-  let unshut = 0
-  for (const {at, dishes: set} of plan.loads)
-    for (const {dish: id} of set) {
-      const shut = dishes.get(id)?.need.closed?.likely ?? 0
-      for (const t of openings) if (t > at && t - at < shut) unshut++
-    }
-  if ((plan.score.disturbed ?? 0) !== unshut)
-    bad(
-      'score',
-      null,
-      null,
-      (plan.score.disturbed ?? 0) - unshut,
-      `${unshut} openings while a receipt wants the door shut, ${plan.score.disturbed ?? 0} said`,
-    )
-  if (plan.score.bound != null && plan.score.bound > plan.score.total + 1e-6)
-    bad('score', null, null, plan.score.bound - plan.score.total, 'the bound lies above the plan')
-  const least = weights.late * late + weights.early * early + weights.opening * openings.size + weights.wood * wood
-  if (plan.score.total < least - 1e-6) bad('score', null, null, least - plan.score.total, 'the total is less than its parts')
+  checkScore(problem, plan, dishes, {heat, doses, needed, openings}, bad)
+  checkBalance(problem, plan, dishes, {heat, doses}, bad)
   return out
 }
 
-function room({floor, mouth, vaultHeight, ashBed}: PlanProblem): FloorRoom {
+/** The floor as it is. */
+export function room({floor, mouth, vaultHeight, ashBed}: PlanProblem): FloorRoom {
   return {floor, mouth, vaultHeight: vaultHeight ?? 1.5 * mouth.height, ...(ashBed === undefined ? {} : {rules: {ashBed}})}
 }
 
@@ -496,16 +462,6 @@ function allDone(parts: readonly Judged[], until: number): boolean {
 }
 
 export type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
-
-/**
- * The last minute after midnight at which a draw costs nothing: what was asked; else the meal, but for what stays in through the night, where
- * the meal is on the day that it is set in, the waking hour of the next. The slack oven's dishes are in no hurry.
- */
-function latestDraw({wantedBy, need}: Dish, serve: number): number {
-  if (wantedBy !== null) return wantedBy
-  if (need.startHigh <= rules.slackCelsius) return Number.POSITIVE_INFINITY
-  return need.overnight && serve < 24 * 60 ? 24 * 60 + rules.waking : serve
-}
 
 /**
  * The dose of so many minutes by the receipt: at its heat, or, for falling heat that its receipt does not hold, in the usual falling oven from

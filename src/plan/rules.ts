@@ -103,6 +103,10 @@ export const rules = {
    * brushed with is less. Common practice, no source.
    */
   setByShare: 0.08,
+  /** Heat of a load, J/(kg·K), K and J/kg: dough's specific heat, by how much it warms, and the heat that turns its water to steam (as `oven/simulate`). */
+  load: {heat: 2900, rise: 72, steam: 2.37e6},
+  /** Feet of the bands, °C (design §4; the edges that overlap there are cut at the lower one). */
+  bandFeet: {hot: 205, moderate: 163, slow: 121, slack: 79},
   /** Minutes before its load at which something is made up, at most. Common practice, no source. */
   madeUpBefore: 360,
   /** A night's soaking is no shorter than this, minutes. Common practice, no source. */
