@@ -1,10 +1,9 @@
-import {groundOf, halfAxes, headroom, usableArea} from '../scale/floor-shape.js'
 import type {Dish} from '../scale/types.js'
-import {type Report, room} from './check.js'
+import type {Report} from './check.js'
 import type {Curves} from './check-figures.js'
 import {edges, interpolate} from './check-heat.js'
 import {rules} from './rules.js'
-import type {BandBalance, Plan, PlanProblem} from './types.js'
+import type {BandBalance, Plan} from './types.js'
 
 /** The checker's rule for where the heat goes: the floor and heat of each band that the oven falls through, summed again from the loads. */
 
@@ -25,46 +24,15 @@ interface Sums {
   heat: number
 }
 
-/** Share of a plain lattice of a vessel that is taken to stand on the floor at least, however it is laid. */
-const LATTICE = 0.75
-
-/**
- * The least and most floor, m², that so many vessels of a dish can be reckoned with: what they cover, and their share of a floor full of them, on
- * which as many stand as a load of the plan has, or as a plain lattice of them does.
- */
-export function floorFor(problem: PlanProblem, {loads}: Plan, dish: Dish, count: number): readonly [number, number] {
-  const of = room(problem)
-  const area = usableArea(of)
-  const f = dish.vessel.footprint
-  const own = f.shape === 'circle' ? (Math.PI * f.diameter ** 2) / 4 : f.length * f.width
-  const {clearance} = groundOf(of).rules
-  const [wide, deep] = f.shape === 'circle' ? [f.diameter, f.diameter] : [f.width, f.length]
-  const {a, b} = halfAxes(problem.floor)
-  const shrunk = headroom(groundOf(of), dish.vessel.height)
-  const inside = (x: number, y: number): boolean =>
-    problem.floor.shape === 'rectangle' ? Math.abs(x) <= a * shrunk && Math.abs(y) <= b : Math.hypot(x / a, y / b) <= shrunk
-  const free = (x0: number, x1: number, y0: number, y1: number): boolean =>
-    groundOf(of).keptFree.every((box) => x1 <= box.x0 || x0 >= box.x1 || y1 <= box.y0 || y0 >= box.y1)
-  let lattice = 0
-  for (let x = -a; x + wide + clearance <= a; x += wide + clearance)
-    for (let y = -b; y + deep + clearance <= b; y += deep + clearance) {
-      const [x1, y1] = [x + wide + clearance, y + deep + clearance]
-      if (inside(x, y) && inside(x1, y) && inside(x, y1) && inside(x1, y1) && free(x, x1, y, y1)) lattice++
-    }
-  const together = Math.max(1, LATTICE * lattice, ...loads.map(({placed}) => placed.filter((p) => p.dish === dish.id).length))
-  return [Math.min(area, count * own), Math.min(area, (count * area) / together)]
-}
-
 /** @param bad called for each rule that is broken */
 export function checkBalance(
-  problem: PlanProblem,
   plan: Plan,
   dishes: ReadonlyMap<string, Dish>,
-  {heat, doses}: Pick<Curves, 'heat' | 'doses'>,
+  {heat, doses, shares}: Pick<Curves, 'heat' | 'doses' | 'shares'>,
   bad: Report,
 ): void {
   const wrong = (at: number, by: number, what: string): void => bad('score', null, at, by, `where the heat goes: ${what}`)
-  const area = usableArea(room(problem))
+  const {area} = shares
   const later = (plan.fires ?? []).slice(1)
   const first = Math.ceil(plan.ready)
   const end = Math.floor(heat.end)
@@ -83,10 +51,11 @@ export function checkBalance(
     row.minutes++
   }
   for (const load of plan.loads)
-    for (const {dish: id, count, draw} of load.dishes) {
+    for (const entry of load.dishes) {
+      const {dish: id, count, draw} = entry
       const dish = dishes.get(id)
       if (!dish) continue
-      const [own, share] = floorFor(problem, plan, dish, count)
+      const [own, share] = shares.of(dish, entry)
       const takes = (count * (dish.mass * rules.load.heat * rules.load.rise + dish.water * rules.load.steam)) / 1e6
       const whole = doses.between('across', dish.need.done, load.at, draw.likely)
       const to = Math.min(end, draw.likely)

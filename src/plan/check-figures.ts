@@ -1,5 +1,6 @@
 import type {Dish, Placed} from '../scale/types.js'
 import type {Report} from './check.js'
+import type {Shares} from './check-floor.js'
 import {type Doses, edges, type Heat, type Part} from './check-heat.js'
 import {rules} from './rules.js'
 import type {Load, Plan} from './types.js'
@@ -14,12 +15,18 @@ const minutesOff = 2 * rules.tick
 export interface Curves {
   readonly heat: Heat
   readonly doses: Doses
+  readonly shares: Shares
   /** The dose, °C·min, of so many minutes by a dish's receipt. */
   readonly needed: (dish: Dish, minutes: number) => number
 }
 
 /** @param bad called for each rule that is broken */
-export function checkFigures(plan: Plan, dishes: ReadonlyMap<string, Dish>, {heat, doses, needed}: Curves, bad: Report): void {
+export function checkFigures(
+  plan: Plan,
+  dishes: ReadonlyMap<string, Dish>,
+  {heat, doses, needed}: Omit<Curves, 'shares'>,
+  bad: Report,
+): void {
   const numbers = new Set<string>()
   for (const [i, load] of plan.loads.entries()) {
     if (load.number !== i + 1 || load.at < (plan.loads[i - 1]?.at ?? load.at))
@@ -88,7 +95,7 @@ function checkRange(
   {at}: Load,
   {draw, zone = 'across'}: Entry,
   zones: ReadonlySet<Placed['zone']>,
-  {doses, needed, end}: Omit<Curves, 'heat'> & {readonly end: number},
+  {doses, needed, end}: Pick<Curves, 'doses' | 'needed'> & {readonly end: number},
   bad: Report,
 ): void {
   const {id, title, need} = dish

@@ -39,10 +39,10 @@ export function interpolate(values: readonly number[], step: number, minutes: nu
   return values[left]! * (1 - share) + values[left + 1]! * share
 }
 
-/** Simpson's rule with half-minute panels. */
+/** Simpson's rule with panels of two minutes: the curves are straight between samples five minutes apart. */
 export function simpson(g: (m: number) => number, from: number, to: number): number {
   if (to <= from) return 0
-  const n = Math.max(2, 2 * Math.round(to - from))
+  const n = Math.max(2, 2 * Math.round((to - from) / 2))
   const h = (to - from) / n
   let sum = g(from) + g(to)
   for (let i = 1; i < n; i++) sum += g(from + i * h) * (i % 2 === 1 ? 4 : 2)

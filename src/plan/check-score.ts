@@ -1,7 +1,5 @@
-import {usableArea} from '../scale/floor-shape.js'
 import type {Dish} from '../scale/types.js'
-import {type Report, room} from './check.js'
-import {floorFor} from './check-balance.js'
+import type {Report} from './check.js'
 import type {Curves} from './check-figures.js'
 import type {Part} from './check-heat.js'
 import {rules, weights, zoneNames} from './rules.js'
@@ -66,7 +64,7 @@ export function checkScore(
       `a misfit of ${Math.round(score.misfit)} °C·min, and it is ${Math.round(least)} to ${Math.round(most)}`,
     )
   // Less than none where more floor is used than is hot, which the score does not say.
-  const [idle, idlest] = idleIn(problem, plan, set, curves)
+  const [idle, idlest] = idleIn(plan, set, curves)
   const about = off.share * (1 + Math.abs(idlest))
   if (score.idle < Math.max(0, idle) - about || score.idle > Math.max(0, idlest) + about)
     wrong(
@@ -141,13 +139,8 @@ function misfitOf(
 }
 
 /** The least and most hot floor that can be idle, m²·h, less than 0 where more is used than is hot. */
-function idleIn(
-  problem: PlanProblem,
-  plan: Plan,
-  set: readonly SetIn[],
-  {heat, doses, needed}: Curves,
-): readonly [number, number] {
-  const area = usableArea(room(problem))
+function idleIn(plan: Plan, set: readonly SetIn[], {heat, doses, needed, shares}: Curves): readonly [number, number] {
+  const {area} = shares
   const burning = (plan.fires ?? []).slice(1)
   const first = Math.ceil(plan.ready)
   /** Hours of hot floor since the oven was ready, a value a minute. */
@@ -159,7 +152,7 @@ function idleIn(
   const until = (clock: number): number => hours[Math.max(0, Math.min(hours.length - 1, Math.round(clock) - first))]!
   let [least, most] = [0, 0]
   for (const {dish, entry, load} of set) {
-    const [own, share] = floorFor(problem, plan, dish, entry.count)
+    const [own, share] = shares.of(dish, entry)
     // What is done and waits puts its floor to no use.
     const dose = needed(dish, need(dish))
     const done = partsOf(entry, load).map((part) =>

@@ -1,9 +1,9 @@
-import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
-import type {Dish, FloorRoom, Placed} from '../scale/types.js'
+import type {Dish, Placed} from '../scale/types.js'
 import {checkBalance} from './check-balance.js'
 import {checkDoughs} from './check-dough.js'
 import {checkFigures} from './check-figures.js'
 import {checkFires} from './check-fires.js'
+import {checkStanding, distance, groundIn, inWay, METRES, outline, Shares} from './check-floor.js'
 import {Doses, heatOf, simpson} from './check-heat.js'
 import {checkKept} from './check-kept.js'
 import {checkMakings} from './check-making.js'
@@ -55,8 +55,8 @@ export interface Violation {
   readonly noted?: boolean
 }
 
-/** °C and metres that are rounding, not a break. */
-const tolerance = {celsius: 0.6, metres: 0.002, minutes: 0.01}
+/** °C and minutes that are rounding, not a break. */
+const tolerance = {celsius: 0.6, minutes: 0.01}
 
 /** Every rule the plan breaks; empty for a sound plan. */
 export function check(problem: PlanProblem, plan: Plan): Violation[] {
@@ -225,7 +225,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           ? Math.min(likely, needed(dish, Math.min(need.minutes.low, (1 - less) * need.minutes.likely)))
           : likely
         const most = needed(dish, need.longest ?? need.minutes.high)
-        // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
+        // Dose by Simpson's rule: the planner sums by the minute with the trapezoid rule.
         const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)
         const outHeat = inZone(zone, to)
         const got = dose(to)
@@ -362,10 +362,10 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const b = stays[j]!
       if (a.from >= b.to || b.from >= a.to) continue
       if (a.old && b.old && (left(a) || left(b))) continue
-      const clear = groundOf(room(problem)).rules.clearance
+      const clear = groundIn(problem).rules.clearance
       const d = distance(outline(a.dish, a.placed), outline(b.dish, b.placed))
       const noted = a.old && b.old
-      const overlap = d < clear - tolerance.metres
+      const overlap = d < clear - METRES
       if (overlap)
         bad(
           'overlap',
@@ -409,14 +409,10 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   checkMakings(problem, plan, doughs, bad)
   checkKept(problem, plan, dishes, bad)
 
-  checkScore(problem, plan, dishes, {heat, doses, needed, openings}, bad)
-  checkBalance(problem, plan, dishes, {heat, doses}, bad)
+  const shares = new Shares(problem, plan)
+  checkScore(problem, plan, dishes, {heat, doses, needed, shares, openings}, bad)
+  checkBalance(plan, dishes, {heat, doses, shares}, bad)
   return out
-}
-
-/** The floor as it is. */
-export function room({floor, mouth, vaultHeight, ashBed}: PlanProblem): FloorRoom {
-  return {floor, mouth, vaultHeight: vaultHeight ?? 1.5 * mouth.height, ...(ashBed === undefined ? {} : {rules: {ashBed}})}
 }
 
 /** What is broken by a draw at one time, and by how much. */
@@ -476,166 +472,4 @@ function needed(dish: Dish, minutes: number): number {
   const share = from / Math.max(1, need.reference - f.ambient)
   const hours = Math.max(0, (share - 1) / f.a) ** (1 / f.b)
   return simpson((m) => Math.max(0, f.ambient + from / (1 + f.a * (hours + m / 60) ** f.b) - need.done), 0, minutes)
-}
-
-/** A footprint as a polygon or a circle. */
-type Outline =
-  | {readonly kind: 'disc'; readonly x: number; readonly y: number; readonly r: number}
-  | {readonly kind: 'box'; readonly points: readonly [number, number][]}
-
-function outline(dish: Dish, placed: Placed): Outline {
-  const f = dish.vessel.footprint
-  if (f.shape === 'circle') return {kind: 'disc', x: placed.x, y: placed.y, r: f.diameter / 2}
-  const c = Math.cos(placed.turn)
-  const s = Math.sin(placed.turn)
-  const points = (
-    [
-      [-1, -1],
-      [1, -1],
-      [1, 1],
-      [-1, 1],
-    ] as const
-  ).map(([i, j]): [number, number] => {
-    const u = (i * f.length) / 2
-    const v = (j * f.width) / 2
-    return [placed.x + u * c - v * s, placed.y + u * s + v * c]
-  })
-  return {kind: 'box', points}
-}
-
-function pointToSegment(px: number, py: number, a: readonly [number, number], b: readonly [number, number]): number {
-  const dx = b[0] - a[0]
-  const dy = b[1] - a[1]
-  const l2 = dx * dx + dy * dy
-  const t = l2 === 0 ? 0 : Math.max(0, Math.min(1, ((px - a[0]) * dx + (py - a[1]) * dy) / l2))
-  return Math.hypot(px - a[0] - t * dx, py - a[1] - t * dy)
-}
-
-function holds(points: readonly [number, number][], x: number, y: number): boolean {
-  let sign = 0
-  for (let i = 0; i < points.length; i++) {
-    const a = points[i]!
-    const b = points[(i + 1) % points.length]!
-    const cross = (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
-    if (Math.abs(cross) < 1e-12) continue
-    if (sign === 0) sign = Math.sign(cross)
-    else if (Math.sign(cross) !== sign) return false
-  }
-  return true
-}
-
-/** Least distance between two outlines, m; 0 or less where they meet. Boxes standing square to each other are measured along the axes. */
-function distance(a: Outline, b: Outline): number {
-  if (a.kind === 'disc' && b.kind === 'disc') return Math.hypot(a.x - b.x, a.y - b.y) - a.r - b.r
-  if (a.kind === 'disc') return discToBox(a, b as Extract<Outline, {kind: 'box'}>)
-  if (b.kind === 'disc') return discToBox(b, a)
-  let best = Number.POSITIVE_INFINITY
-  for (const [p, q] of [
-    [a.points, b.points],
-    [b.points, a.points],
-  ] as const)
-    for (const [x, y] of p) {
-      if (holds(q, x, y)) return -0.001
-      for (let i = 0; i < q.length; i++) best = Math.min(best, pointToSegment(x, y, q[i]!, q[(i + 1) % q.length]!))
-    }
-  const centre = (o: readonly [number, number][]): [number, number] => [
-    o.reduce((s, p) => s + p[0], 0) / o.length,
-    o.reduce((s, p) => s + p[1], 0) / o.length,
-  ]
-  const ca = centre(a.points)
-  const cb = centre(b.points)
-  if (holds(b.points, ca[0], ca[1]) || holds(a.points, cb[0], cb[1])) return -0.001
-  // Crossed boxes with no corner inside one another.
-  for (let i = 0; i < a.points.length; i++)
-    for (let j = 0; j < b.points.length; j++)
-      if (crosses(a.points[i]!, a.points[(i + 1) % 4]!, b.points[j]!, b.points[(j + 1) % 4]!)) return -0.001
-  return best
-}
-
-function crosses(
-  a: readonly [number, number],
-  b: readonly [number, number],
-  c: readonly [number, number],
-  d: readonly [number, number],
-): boolean {
-  const side = (p: readonly [number, number], q: readonly [number, number], r: readonly [number, number]): number =>
-    (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
-  return side(a, b, c) * side(a, b, d) < -1e-15 && side(c, d, a) * side(c, d, b) < -1e-15
-}
-
-function discToBox(d: Extract<Outline, {kind: 'disc'}>, b: Extract<Outline, {kind: 'box'}>): number {
-  if (holds(b.points, d.x, d.y)) return -d.r
-  let best = Number.POSITIVE_INFINITY
-  for (let i = 0; i < b.points.length; i++)
-    best = Math.min(best, pointToSegment(d.x, d.y, b.points[i]!, b.points[(i + 1) % b.points.length]!))
-  return best - d.r
-}
-
-/** One vessel on the floor: it passes the mouth, stands inside the wall under the vault, and its zone is the one it stands in. */
-function checkStanding(problem: PlanProblem, dish: Dish, placed: Placed, at: number, bad: Report): void {
-  const ground = groundOf(room(problem))
-  const f = dish.vessel.footprint
-  const across = f.shape === 'circle' ? f.diameter : Math.min(f.length, f.width)
-  if (across > problem.mouth.width + tolerance.metres)
-    bad('mouth', dish.id, at, across - problem.mouth.width, `${dish.title}: wider than the mouth`)
-  if (dish.vessel.height > problem.mouth.height + tolerance.metres)
-    bad('mouth', dish.id, at, dish.vessel.height - problem.mouth.height, `${dish.title}: higher than the mouth`)
-  const {a, b} = halfAxes(problem.floor)
-  const share = headroom(ground, dish.vessel.height)
-  const o = outline(dish, placed)
-  // The rim of the vessel, point by point, against the wall at the vessel's height.
-  const rim: [number, number][] =
-    o.kind === 'box'
-      ? [...o.points]
-      : Array.from({length: 72}, (_, i): [number, number] => [
-          o.x + o.r * Math.cos((i * Math.PI) / 36),
-          o.y + o.r * Math.sin((i * Math.PI) / 36),
-        ])
-  let worst = 0
-  for (const [x, y] of rim) {
-    const u = Math.abs(x) / (a * (ground.round || share === 0 ? share || 1e-9 : share))
-    const v = Math.abs(y) / (ground.round ? b * (share || 1e-9) : b)
-    const over = ground.round ? (Math.hypot(u, v) - 1) * Math.min(a, b) : Math.max((u - 1) * a, (v - 1) * b)
-    worst = Math.max(worst, over)
-  }
-  if (worst > tolerance.metres)
-    bad('floor', dish.id, at, worst, `${dish.title} ${placed.number}: ${Math.round(worst * 1000)} mm into the wall`)
-  for (const box of ground.keptFree)
-    if (
-      rim.some(
-        ([x, y]) =>
-          x > box.x0 + tolerance.metres &&
-          x < box.x1 - tolerance.metres &&
-          y > box.y0 + tolerance.metres &&
-          y < box.y1 - tolerance.metres,
-      )
-    )
-      bad('floor', dish.id, at, 0, `${dish.title} ${placed.number}: on what is kept free`)
-  const zone = placed.y > b / 3 ? 'back' : placed.y < -b / 3 ? 'mouth' : 'middle'
-  if (zone !== placed.zone && Math.min(Math.abs(placed.y - b / 3), Math.abs(placed.y + b / 3)) > tolerance.metres)
-    bad('zone', dish.id, at, 0, `${dish.title} ${placed.number}: at the ${zone}, not the ${placed.zone}`)
-}
-
-/**
- * True when `front` meets the strip `behind` sweeps on its way out, walked in steps of 5 mm; where the two are further apart than that, as
- * many steps at once as cannot bring them together.
- */
-function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish, behindAt: Placed): boolean {
-  const ground = groundOf(room(problem))
-  const f = behind.vessel.footprint
-  const sideways = f.shape === 'circle' ? f.diameter / 2 : Math.abs(Math.sin(behindAt.turn)) > 0.5 ? f.width / 2 : f.length / 2
-  const play = Math.max(0, problem.mouth.width / 2 - sideways)
-  const goalX = Math.max(-play, Math.min(play, behindAt.x))
-  const goalY = Math.min(behindAt.y, ground.opening)
-  const length = Math.hypot(goalX - behindAt.x, goalY - behindAt.y)
-  const n = Math.max(1, Math.ceil(length / 0.005))
-  const still = outline(front, frontAt)
-  for (let i = 0; i <= n; ) {
-    const x = behindAt.x + ((goalX - behindAt.x) * i) / n
-    const y = behindAt.y + ((goalY - behindAt.y) * i) / n
-    const apart = distance(outline(behind, {...behindAt, x, y}), still)
-    if (apart < -tolerance.metres / 2) return true
-    i += length === 0 ? 1 : Math.max(1, Math.floor((apart * n) / length))
-  }
-  return false
 }
