@@ -262,11 +262,13 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
       const own: Inside = {dish, places, to, done: (until) => judged.every(({dose, likely}) => dose(until) >= likely * 0.985 - 5)}
       if (old) inside.push(own)
+      // All vessels of it wait, though they end cooler than they should, for those that were not done at the opening before.
+      const waited = old && judged.some(({dose, likely}) => dose(to - rules.tick) < likely)
       const faults = judged.map((one) =>
-        one.breaks(to, one.dose(to)).filter(({rule}) => rule !== 'over-baked' || !old || allDone(judged, to)),
+        one
+          .breaks(to, one.dose(to))
+          .filter(({rule}) => (rule === 'over-baked' ? !old || allDone(judged, to) : rule !== 'end heat' || !waited)),
       )
-      // What is in the oven when the day is planned again may be past saving: then it stays as long as that does it good. All its vessels
-      // are drawn at once, wherever they stand.
       const saving = old && faults.some((some) => some.length > 0) ? laterDraws(judged) : null
       const past = saving !== null && !saving.possible && saving.first !== null
       /** Burned in the oven: not where it could not be reached before. */
