@@ -7,7 +7,7 @@ import type {FiringOption, Plan, PlanProblem} from './types.js'
 
 /** Minutes that are rounding, not a break. */
 const ROUNDING = 0.01
-/** °C by which a plan's curve may lie over that of its fire alone: loads only cool, and the log's openings are counted a little otherwise. */
+/** °C by which a plan's curve may lie over that of its fire alone: loads only cool. */
 const HOTTER = 3
 /** Share of the width of that fire's range that a plan's range has at least. */
 const NARROWER = 0.9
@@ -79,22 +79,28 @@ function burnsOn(problem: PlanProblem, plan: Plan, {lit, raked}: NonNullable<Pla
 }
 
 /** Loads cool the oven: the curve is nowhere hotter, and its range no narrower, than the fire alone has it. */
-function checkForecast({ambient = 20}: PlanProblem, {forecast, lit}: Plan, option: FiringOption, bad: Report): void {
+function checkForecast({ambient = 20, done}: PlanProblem, {forecast, lit}: Plan, option: FiringOption, bad: Report): void {
   const alone = option.forecast
   const width = ({baking: {low, likely, high}}: Forecast, i: number): number =>
     (high[i]! - low[i]!) / Math.max(1, likely[i]! - ambient)
+  const first = Math.ceil(forecast.ready / forecast.step)
   let hotter = 0
-  let hotterAt = 0
+  let hotterAt = first
+  let sum = 0
   let narrow = -1
-  for (let i = Math.ceil(forecast.ready / forecast.step); i < forecast.baking.likely.length; i++) {
+  for (let i = first; i < forecast.baking.likely.length; i++) {
     const [low, likely, high] = edges.map((edge) => forecast.baking[edge][i]!) as [number, number, number]
-    if (likely - (alone.baking.likely[i] ?? likely) > hotter) {
-      hotter = likely - alone.baking.likely[i]!
+    const by = likely - (alone.baking.likely[i] ?? likely)
+    sum += by
+    if (by > hotter) {
+      hotter = by
       hotterAt = i
     }
     const ordered = low <= likely && likely <= high
     if (narrow < 0 && (!ordered || width(forecast, i) < NARROWER * width(alone, i))) narrow = i
   }
+  // A fire of a day that has begun is known with what was set in, and where the door was opened for that the oven is cooler for a while.
+  if (done) hotter = sum / Math.max(1, forecast.baking.likely.length - first)
   if (hotter > HOTTER)
     bad(
       'forecast',
