@@ -15,7 +15,7 @@ import type {Plan, PlanProblem} from './types.js'
 
 /**
  * The checker. It reads an oven, a day and a plan as data and says which rule is broken and by how much. It shares figures (`rules`)
- * with the planner and no code: curves are read, doses summed and distances measured again here, by other means.
+ * with the planner, and how a phrase is said in words, and no other code: curves are read, doses summed and distances measured again here, by other means.
  */
 export interface Violation {
   readonly rule:
