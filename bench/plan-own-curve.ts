@@ -1,10 +1,11 @@
 import {fileURLToPath} from 'node:url'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
-import {problemOf, simulator} from '../src/plan/make.js'
 import {jobsOf} from '../src/plan/model.js'
+import {problemOf} from '../src/plan/problem.js'
 import {settleBest} from '../src/plan/settle.js'
 import {tookIn} from '../src/plan/settled.js'
+import {simulator} from '../src/plan/simulator.js'
 import {keptInHand, within} from '../src/plan/within.js'
 import {randomDay} from '../tests/plan-fixtures.js'
 import {highsOn} from './highs-on.js'
@@ -23,7 +24,7 @@ export async function run(): Promise<void> {
   for (let i = 0; i < days; i++) {
     const n = 5 + Math.floor((i * 11) / Math.max(1, days))
     const {dishes} = randomDay(2000 + i, n)
-    const problem = problemOf({oven, day, receipts: []}, dishes)
+    const problem = problemOf({oven, day}, dishes)
     const simulate = simulator({oven})
     const grid = floorGrid(problem)
     const t0 = performance.now()

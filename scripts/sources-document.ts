@@ -10,6 +10,7 @@ import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/le
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {materials} from '../src/lexicon/materials.js'
+import {noteWords} from '../src/lexicon/note-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
 import {risingWords} from '../src/lexicon/rising-words.js'
@@ -72,6 +73,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of eveningWords) cite(row.source, 'words for the evening before', row.id)
   for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
   for (const row of deedWords) cite(row.source, 'words for what was done', row.id)
+  for (const row of noteWords) cite(row.source, 'words of notes', row.id)
   for (const row of askedWords) cite(row.source, 'words for what a day asks', row.id)
   for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)
   for (const row of grammarTables) cite(row.source, 'small words', row.id)

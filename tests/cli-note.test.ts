@@ -76,6 +76,13 @@ describe('the day’s log', () => {
     expect((await run(['note', day, '0:00 puding set in', '--anyway'])).code).toBe(0)
   })
 
+  it('says where an entry is kept as words, and only there', async () => {
+    const words = 'In words only: the plan takes nothing from it.'
+    expect(await note('3 pm one more guest')).toMatchObject({code: 0, out: expect.stringContaining(words)})
+    expect((await note('3 pm arm 18')).out).not.toContain(words)
+    expect((await note('6 am mixed the dough')).out).not.toContain(words)
+  })
+
   it('takes many hands at once and loses none', async () => {
     const done = await Promise.all(Array.from({length: 12}, (_, i) => note(`${(i % 11) + 1}:${10 + i} pm arm ${10 + i}`)))
     expect(done.map((d) => d.code)).toEqual(Array(12).fill(0))

@@ -26,6 +26,7 @@ import {
 } from '../src/lexicon/index.js'
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
+import {noteWords} from '../src/lexicon/note-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {
   askedWordSchema,
@@ -41,6 +42,7 @@ import {
   kneadingSchema,
   makingSchema,
   measureSchema,
+  noteWordSchema,
   ovenFoodSchema,
   shapingSchema,
   sourceSchema,
@@ -72,6 +74,7 @@ describe('the tables', () => {
     ['yieldWords', yieldWordSchema, yieldWords],
     ['askedWords', askedWordSchema, askedWords],
     ['deedWords', deedWordSchema, deedWords],
+    ['noteWords', noteWordSchema, noteWords],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],

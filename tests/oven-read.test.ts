@@ -223,3 +223,21 @@ describe('tables of past readings that are not read', () => {
     expect(told('| wood | price |\n| --- | --- |\n| oak | 4 |\n')).toEqual([])
   })
 })
+
+describe('a key for what has its place elsewhere', () => {
+  it('insulation is said to be a layer, with the line to write', () => {
+    const {messages} = readOven(good.replace('---\n', '---\ninsulation: ceramic blanket 2 in\n'), 'oven.md')
+    expect(messages).toMatchObject([
+      {
+        line: 2,
+        column: 1,
+        rule: 'key-unknown',
+        suggest: expect.stringContaining('the last line of their lists, such as “- ceramic blanket 2 in”'),
+      },
+    ])
+    // What is offered can be read.
+    const layered = good.replace('\nvault:\n', '\n  - ceramic blanket 2 in\nvault:\n')
+    expect(layered).not.toBe(good)
+    expect(readOven(layered, 'oven.md').oven).not.toBeNull()
+  })
+})

@@ -1,5 +1,7 @@
 import {beforeAll, describe, expect, it} from 'vitest'
-import {appendToLog, parseNote, readLog} from '../src/oven/log.js'
+import {readLog} from '../src/oven/log.js'
+import {appendToLog} from '../src/oven/log-append.js'
+import {parseNote} from '../src/oven/note.js'
 import {type Planned, planFolder} from '../src/page/chain.js'
 import {type Deed, deedsOf, inside, moves, noteOf} from '../src/page/deeds.js'
 import {moved} from '../src/page/moved.js'

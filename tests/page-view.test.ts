@@ -130,3 +130,12 @@ describe('a plan on the page', {timeout: 120_000}, () => {
     }
   })
 })
+
+describe('the page on paper', () => {
+  it('leaves no heading alone at the foot of a sheet', () => {
+    const css = readFileSync(new URL('../src/page/look.css', import.meta.url), 'utf8')
+    const print = css.slice(css.indexOf('@media print'))
+    expect(print).toMatch(/h3,[^{}]*\{[^}]*break-after: avoid/)
+    expect(print).toMatch(/figure \{[^}]*break-inside: avoid/)
+  })
+})

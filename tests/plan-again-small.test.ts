@@ -2,13 +2,14 @@ import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {writeClock} from '../src/measure/quantity.js'
 import type {FiringLog} from '../src/oven/log.js'
+import {planAgain} from '../src/plan/again.js'
 import {check} from '../src/plan/check.js'
 import {celsiusAt, curveOf, doseNeeded} from '../src/plan/curve.js'
 import {mayBeShort, mayWait} from '../src/plan/dough.js'
 import {floorGrid, zoneAt} from '../src/plan/floor-grid.js'
 import {doseBetween} from '../src/plan/keeps.js'
-import {planAgain, problemOf} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
+import {problemOf} from '../src/plan/problem.js'
 import {rules, zoneNames} from '../src/plan/rules.js'
 import type {Day, Eased, FiringOption, Load, Plan, PlanProblem} from '../src/plan/types.js'
 import {unrisen} from '../src/plan/unrisen.js'
@@ -174,7 +175,7 @@ describe('a dish that an earlier reading had set in the sooner', () => {
     const items = ['bread', 'gingerbread'].map((name, i) => ({file: `receipts/${name}.md`, line: 12 + i, column: 3}))
     const today = day({hands: 2, items: items as unknown as Day['items']})
     const input = {oven: await sedgeCorner, day: today}
-    const asked = problemOf({...input, receipts: []}, [dish('bread', 2), dish('gingerbread', 1)])
+    const asked = problemOf(input, [dish('bread', 2), dish('gingerbread', 1)])
     const [bread, cake] = asked.dishes.map((d) => d.id) as [string, string]
     const option = asked.firings.at(-1)!
     const {forecast} = option
@@ -224,7 +225,7 @@ describe('dishes for which the oven is a little too cool once the day has begun'
     const oven = await sedgeCorner
     const today = day({hands: 2})
     const light: Partial<Dish> = {mass: 0.1, water: 0.01}
-    const option = problemOf({oven, day: today, receipts: []}, [pie]).firings.find((f) => f.firing.burn === 120)!
+    const option = problemOf({oven, day: today}, [pie]).firings.find((f) => f.firing.burn === 120)!
     const {forecast} = option
     const lit = today.fireFrom
     const ready = lit + forecast.ready
@@ -257,7 +258,7 @@ describe('dishes for which the oven is a little too cool once the day has begun'
     const dishes = Object.entries(needs).map(([id, need]) =>
       dish('pie', 1, {id, title: id, ...light, need, cautions: id === 'end' ? ['meat-temperature'] : []}),
     )
-    const asked: PlanProblem = {...problemOf({oven, day: today, receipts: []}, dishes), firings: [option]}
+    const asked: PlanProblem = {...problemOf({oven, day: today}, dishes), firings: [option]}
     const at = now + 5
     const morning = givenPlan(asked, option, [{number: 1, at, dishes: dishes.map(({id}) => entryOf(id, at, 90)), placed: []}])
     const log = {date: today.date, lit, raked: morning.raked, wood: null, rows: [], readings: [], doors: []}

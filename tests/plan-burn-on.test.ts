@@ -1,8 +1,9 @@
 import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import type {FiringLog} from '../src/oven/log.js'
+import {planAgain} from '../src/plan/again.js'
 import {asAsked, minutesLate} from '../src/plan/asked.js'
-import {type MadePlan, makePlan, planAgain} from '../src/plan/make.js'
+import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {waysTold} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
 

@@ -6,12 +6,13 @@ import {leastLeftOut} from '../src/plan/bound.js'
 import {check} from '../src/plan/check.js'
 import {floorGrid} from '../src/plan/floor-grid.js'
 import {improved} from '../src/plan/improve.js'
-import {problemOf, simulator} from '../src/plan/make.js'
 import {jobsOf, lighting, modelOf, programOf} from '../src/plan/model.js'
 import {planDay} from '../src/plan/planner.js'
+import {problemOf} from '../src/plan/problem.js'
 import {missing} from '../src/plan/search.js'
 import {settleBest} from '../src/plan/settle.js'
 import {tookIn} from '../src/plan/settled.js'
+import {simulator} from '../src/plan/simulator.js'
 import {keptInHand, MORNING, within} from '../src/plan/within.js'
 import {write} from '../src/plan/written.js'
 import type {Dish} from '../src/scale/types.js'
@@ -21,7 +22,7 @@ const {oven, day} = readDayFolder(fileURLToPath(new URL('../corpus-demo', import
 
 /** A day of the demo oven, planned shortly: so far nothing has been made better. */
 function shortly(seed: number, n: number, keep: (dish: Dish) => boolean = () => true) {
-  const problem = problemOf({oven, day, receipts: []}, randomDay(seed, n).dishes.filter(keep))
+  const problem = problemOf({oven, day}, randomDay(seed, n).dishes.filter(keep))
   const grid = floorGrid(problem)
   const jobs = jobsOf(problem, grid)
   const simulate = simulator({oven})
@@ -50,7 +51,7 @@ describe('a plan on the simulated oven', () => {
   it('is moved to a shorter fire where that holds it too, and no dish is left out for it', () => {
     for (const seed of [2003, 2004]) {
       const p = randomDay(seed, 6)
-      const whole = problemOf({oven, day, receipts: []}, p.dishes)
+      const whole = problemOf({oven, day}, p.dishes)
       const burns = [...whole.firings].sort((a, b) => b.firing.burn - a.firing.burn)
       const jobs = jobsOf(whole, floorGrid(whole))
       const simulate = simulator({oven})

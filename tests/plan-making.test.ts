@@ -50,6 +50,11 @@ describe('what is made up for a load', () => {
     expect(makings.slice(0, -1).every((row) => row.kinds.length > 0)).toBe(true)
   })
 
+  it('is not wood to season: sticks are only laid in', () => {
+    const {made: steps} = stepsFor([made('wood', 'drying wood', 10)], [{at: LATE, ids: ['wood']}])
+    expect(steps).toEqual([])
+  })
+
   it('is begun so long before as it takes, more of it sooner', () => {
     const [little, much] = [made('one', 'gingerbread', 1), made('two', 'gingerbread', 5)]
     for (const one of [little, much]) {

@@ -1,8 +1,8 @@
 import {expect, it} from 'vitest'
 import {check} from '../src/plan/check.js'
 import {planDay} from '../src/plan/planner.js'
-import {waysOf} from '../src/plan/remedies.js'
 import type {PlanProblem} from '../src/plan/types.js'
+import {waysOf} from '../src/plan/ways/of-day.js'
 import type {HeatNeed} from '../src/scale/types.js'
 import {day, dish, fallingOven, problem} from './plan-fixtures.js'
 

@@ -37,6 +37,16 @@ describe('a dish that no fire can bake', () => {
     expect(why(plan, 'biscuits-2')).toMatchObject({rule: 'start heat', said: 'not hot enough', conflict: ['biscuits-2']})
   })
 
+  it('is told that the curve ends where the present is behind all that is reckoned of the oven, and no heat that is none', () => {
+    const p = problem([dish('biscuits', 1)])
+    const lit = p.day.fireFrom
+    const done = {lit, now: lit + 9 * 1440, set: [], plan: null}
+    const late = {...p, done}
+    const {rule, words} = barred(late, floorGrid(p), p.dishes[0]!)!
+    expect([rule, words.id]).toEqual(['start heat', 'curve ended'])
+    expect(JSON.stringify(words)).not.toMatch(/null|Infinity/)
+  })
+
   it('is told what cuts it off: the cold of the oven, a second fire, the end of the day, the time food may stand, the night', () => {
     const long = {low: 900, likely: 900, high: 950}
     const told = (one: Dish, more: Partial<PlanProblem> = {}): string => {

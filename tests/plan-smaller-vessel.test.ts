@@ -4,7 +4,7 @@ import {readOven} from '../src/oven/read.js'
 import {readDay} from '../src/plan/day.js'
 import {makePlan} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
-import {inSmallerVessels} from '../src/plan/remedies.js'
+import {inSmallerVessels} from '../src/plan/ways/smaller-vessel.js'
 import {translate} from '../src/receipt/translate.js'
 
 /** The demo's oven with a mouth too low for a crock. Invented; what is asked is that what is offered comes true: no outside fact. */

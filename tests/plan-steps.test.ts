@@ -4,7 +4,10 @@ import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {stepsOf} from '../src/plan/steps.js'
 import type {Load, Phrase, Plan} from '../src/plan/types.js'
+import {numbered} from '../src/sheets/heat-data.js'
 import {stepWords} from '../src/sheets/phrases.js'
+import {zoneWord} from '../src/sheets/plan-text.js'
+import {plainStyle} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {dish, problem} from './plan-fixtures.js'
 
@@ -17,9 +20,9 @@ const of = (count: number, minutes: number): Load['dishes'][number] => ({
   count,
   draw: {low: whole.at + minutes, likely: whole.at + minutes, high: whole.at + minutes},
 })
-const inLoads = (...loads: Array<Pick<Load, 'at' | 'dishes'>>): Plan => ({
+const inLoads = (...loads: Array<Pick<Load, 'at' | 'dishes'> & Partial<Pick<Load, 'placed'>>>): Plan => ({
   ...plan,
-  loads: loads.map((load, i) => ({...whole, ...load, number: i + 1})),
+  loads: loads.map((load, i) => ({...whole, placed: [], ...load, number: i + 1})),
 })
 const doughSteps = (made: Plan) =>
   stepsOf(day, made).steps.filter(
@@ -201,6 +204,31 @@ describe('what goes in or comes out together', () => {
     expect(english.say).toBe('Set in load 1: Bread at the back and the middle.')
     expect(german()).toContain('Bread: hinten und Mitte')
     expect(said('load', at('back', 90), at('middle', 90), at('mouth', 90)).english.say).toContain('Bread over the floor')
+  })
+
+  it('stands where its vessels do, told alike by the hours, the tables and the sheets, whatever part it was planned for', () => {
+    const one = whole.placed[0]!
+    const placed = (['back', 'back', 'middle'] as const).map((zone, i) => ({...one, dish: 'bread', number: i + 1, zone}))
+    const made = inLoads({at: whole.at, dishes: [at('middle', 90), {...at('across', 90), count: 1}], placed})
+    expect(stepsOf(two, made).steps.find(({action}) => action === 'load')!.say).toBe(
+      'Set in load 1: Bread at the back and the middle.',
+    )
+    const [row] = numbered(made, two)
+    expect(zoneWord(row!.zone, plainStyle)).toBe('back and middle')
+    expect(zoneWord(row!.zone, styleOf({language: 'de'}))).toBe('hinten und Mitte')
+    const mouth = inLoads({at: whole.at, dishes: [at('across', 90)], placed: [{...one, dish: 'bread', number: 1, zone: 'mouth'}]})
+    expect(stepsOf(two, mouth).steps.find(({action}) => action === 'load')!.say).toContain('Bread at the mouth')
+    expect(numbered(mouth, two)[0]!.zone).toBe('mouth')
+  })
+
+  // That what dries wants the steam let out: common practice, no source.
+  it('dries on with the door ajar where it is not done, if its receipt wants it so, and only if all that is drawn then does', () => {
+    const [first, brown] = two.dishes as [(typeof two.dishes)[number], (typeof two.dishes)[number]]
+    const drying = {...two, dishes: [first, {...brown, ajar: 'with the door ajar'}]}
+    const behind = (...dishes: Load['dishes'][number][]): string | null =>
+      stepsOf(drying, inLoads({at: whole.at, dishes})).steps.find(({action}) => action === 'draw')!.ifBehind
+    expect(behind(at('middle', 90, 'brown'))).toMatch(/^Not done: leave the door ajar/)
+    expect(behind(at('middle', 90, 'brown'), at('back', 90))).toMatch(/^Not done: shut the door/)
   })
 
   it('is waited for no longer than the first that would burn', () => {

@@ -3,10 +3,12 @@ import {readDayFolder} from '../src/cli/day-folder.js'
 import {type FiringLog, readLog} from '../src/oven/log.js'
 import {deedsOf, deedsTold, inside} from '../src/page/deeds.js'
 import type {PlanView} from '../src/page/protocol.js'
+import {planAgain} from '../src/plan/again.js'
 import {check} from '../src/plan/check.js'
-import {makePlan, planAgain, problemOf} from '../src/plan/make.js'
+import {makePlan} from '../src/plan/make.js'
 import {byOwnNames} from '../src/plan/own-names.js'
 import {planDay} from '../src/plan/planner.js'
+import {problemOf} from '../src/plan/problem.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
 import {namesInLog} from '../src/scale/slug.js'
@@ -38,15 +40,19 @@ const pies = dish('pie', 8, {id: 'pies', file: 'receipts/pies.md', title: 'Mutto
 describe('a log without a fire', () => {
   it('is said to count for nothing yet, where something was done', () => {
     const {day, oven, receipts} = readDayFolder('corpus-demo')
-    const rules = (rows: string): string[] => {
+    const rules = (rows: string, front = ''): string[] => {
       const {log} = readLog(
-        `---\ndate: ${day.date}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`,
+        `---\ndate: ${day.date}\n${front}---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`,
         'log.md',
       )
       const few = {...day, items: day.items.slice(0, 1)}
       return makePlan({oven, day: few, receipts, log, options: {effort: 'quick'}}).messages.map(({rule}) => rule)
     }
     expect(rules('| 4:00 am | household-bread | mixed | |')).toContain('log-unlit')
+    // Readings, the raking and the wood are of no use either.
+    expect(rules('| 11:30 am | floor | 190 °C | |')).toContain('log-unlit')
+    expect(rules('', 'raked: 10:50 am\n')).toContain('log-unlit')
+    expect(rules('', 'wood: 18 kg\n')).toContain('log-unlit')
     expect(rules('| 4:00 am | note | rain all night | |')).not.toContain('log-unlit')
   })
 })
@@ -288,7 +294,7 @@ describe('two items of one receipt', () => {
 describe('a day planned again after numbers in the log', async () => {
   const {oven} = await inFolder(smallDay, async (folder) => readDayFolder(folder))
   const today = day({hands: 2, serve: 1080, items: [{file: 'receipts/pies.md', line: 12, column: 3}] as never})
-  const asked = problemOf({oven, day: today, receipts: []}, [{...pies, count: 4, wantedBy: null}])
+  const asked = problemOf({oven, day: today}, [{...pies, count: 4, wantedBy: null}])
   const option = asked.firings.at(-1)!
   const problem = {...asked, firings: [option]}
   const lit = today.fireFrom

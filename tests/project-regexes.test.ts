@@ -10,7 +10,7 @@ import {describe, expect, it} from 'vitest'
  * of bounded length are checked all the same. The sentences of `sheets/words` are patterns made of templates; they are met only with
  * text of bounded length.
  */
-const FOLDERS = ['lexicon', 'measure', 'receipt', 'oven', 'scale', 'plan', 'sheets']
+const FOLDERS = ['lexicon', 'measure', 'receipt', 'oven', 'scale', 'plan', 'plan/ways', 'sheets']
 
 interface Found {
   readonly source: string

@@ -166,6 +166,19 @@ describe('the evening before in the steps of the day', () => {
   })
 })
 
+describe('the words of a soaking', () => {
+  it('are those of its own line in a list of plain lines, which have no stops', () => {
+    const [one] = told(
+      '# Peas in a pot\n\n2 lb streaky bacon\n1 pint of split peas, soaked over night\n3 spoons treacle\n\nBake all day in a crock.\n',
+    )
+    expect(one).toMatchObject({does: 'soak', words: '1 pint of split peas, soaked over night'})
+    const [prose] = told(
+      '# Peas in a pot\n\nTake a pint of dried peas, and soak them over night in\n3 quarts of cold water. Bake all day in a crock.\n',
+    )
+    expect(prose!.words).toContain('in 3 quarts of cold water')
+  })
+})
+
 /** That dry food keeps, and that what dries wants the damp out: common practice, no source. */
 describe('what dries in the oven', () => {
   const steps = (more: Partial<Dish>) => {

@@ -1,6 +1,8 @@
 import fc from 'fast-check'
 import {describe, expect, it} from 'vitest'
+import {translate} from '../src/receipt/translate.js'
 import {readAsked} from '../src/scale/amount-phrase.js'
+import {makeDishes} from '../src/scale/dishes.js'
 
 const asked = (text: string | null): unknown => {
   const read = readAsked(text, 40)
@@ -184,5 +186,37 @@ describe('an amount that says less than a number, or in no measure that is read'
     ['6 coffee cups', 6],
   ])('is none of these: %s', (text, count) => {
     expect(readAsked(text, 12)).toMatchObject({ok: true, value: {kind: 'count', count}})
+  })
+})
+
+/** Sticks laid in to season for the next firing: common practice, no source. */
+describe('wood to dry', () => {
+  const wood = [
+    ...translate(
+      '# To season wood for the next fire\n\nLay eighteen billets of split ash on the floor when the oven is slack, and leave them overnight, the door ajar.\n\nMakes 18 billets\n',
+      {file: 'receipts/wood.md'},
+    ).receipts,
+  ]
+  const made = (amount: string | null) =>
+    makeDishes({
+      day: {
+        people: 30,
+        items: [{file: 'receipts/wood.md', title: 'Wood', amount, wantedBy: null, line: 9, column: 3}],
+        spare: [],
+      },
+      receipts: wood,
+      oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
+    })
+
+  it('is as much as its receipt says where the day states no amount, whoever comes', () => {
+    const {dishes, messages} = made(null)
+    expect(messages.filter(({severity}) => severity === 'error')).toEqual([])
+    expect(dishes.map(({count}) => count)).toEqual([1])
+  })
+
+  it('is counted in billets', () => {
+    const {dishes, messages} = made('36 billets')
+    expect(messages).toEqual([])
+    expect(dishes.reduce((sum, {count}) => sum + count, 0)).toBe(2)
   })
 })

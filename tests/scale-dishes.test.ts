@@ -564,6 +564,23 @@ describe('what the oven has to give', () => {
     expect(needOf('Fruit cake', 'Bake at 150 °C for 3 hours.').startHigh).toBe(175)
     expect(needOf('Shoulder of lamb', 'Roast in a moderate oven for 2 hours.').startHigh).toBeGreaterThanOrEqual(200)
   })
+  // Drying at 55–75 °C, and no hotter than the boiling of its juice: common practice, no source.
+  it.each([
+    ['Dried pears', 'Dry them through the night in a cooled oven, after the bread.'],
+    ['Gedörrte Birnen', 'Nach dem Brot im abgekühlten Ofen über Nacht dörren.'],
+    ['Dried plums', 'Dry them in a slow oven for 8 hours.'],
+  ])('%s: what is dried goes in no hotter than its kind bears, whatever the oven is called', (title, how) => {
+    const {need, inferred} = make('one', '1 times', {}, read('one', `# ${title}\n\n- 2 kg quinces\n\n${how}\n`)).dishes[0]!
+    expect(need.startHigh).toBeLessThanOrEqual(95)
+    expect(need.startLow).toBeLessThanOrEqual(need.startBest)
+    expect(need.startBest).toBeLessThanOrEqual(80)
+    expect(inferred.some(({field}) => field === 'oven')).toBe(true)
+  })
+  it('but in a receipt’s own degrees', () => {
+    const {need} = make('one', '1 times', {}, read('one', '# Dried pears\n\n- 2 kg quinces\n\nDry at 110 °C for 6 hours.\n'))
+      .dishes[0]!
+    expect(need.startBest).toBe(110)
+  })
   it('beans want falling heat and stay overnight', () => {
     const [dish] = make('beans', '1 crock').dishes
     expect(dish!.need).toMatchObject({falling: true, overnight: true})

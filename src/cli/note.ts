@@ -4,10 +4,13 @@ import lockfile from 'proper-lockfile'
 import {Temporal} from 'temporal-polyfill'
 import writeFileAtomic from 'write-file-atomic'
 import {armCaution} from '../lexicon/signs.js'
-import {appendToLog, entryText, type LogOptions, notesIn, parseNote, readLog} from '../oven/log.js'
+import {type LogOptions, readLog} from '../oven/log.js'
+import {appendToLog} from '../oven/log-append.js'
+import {entryText, isPlain, notesIn, parseNote} from '../oven/note.js'
 import {readDay} from '../plan/day.js'
+import {tellsOfDough} from '../plan/told-doughs.js'
 import type {DayItem} from '../plan/types.js'
-import {namesInLog} from '../scale/slug.js'
+import {namesInLog, namesOfEach} from '../scale/slug.js'
 import type {Given} from './arguments.js'
 import {Failure, fileFailure, messageLines, usageFailure} from './failure.js'
 import {decodeText, readText} from './files.js'
@@ -27,9 +30,13 @@ export async function runNote(given: Given): Promise<Outcome> {
   const now = present(day.date, day.zone)
   const anyway = given.flag('anyway')
   const said = words.join(' ')
-  const dishes = dishNames(folder, [...day.items, ...day.spare])
-  const entries = notesIn(said, dishes).map((one) => {
-    const parsed = parseNote(one, {date: day.date, dishes, ...(now && !anyway ? {now} : {})})
+  const items = [...day.items, ...day.spare]
+  const dishes = dishNames(folder, items)
+  const alike = namesOfEach(items)
+  const file = join(folder, 'firings', `${day.date}.md`)
+  const so = existsSync(file) ? readLog(readText(file, file, 'log'), file).log : null
+  const entries = notesIn(said, dishes, alike).map((one) => {
+    const parsed = parseNote(one, {date: day.date, dishes, alike, log: so, ...(now && !anyway ? {now} : {})})
     if (!parsed.ok)
       throw usageFailure(
         parsed.reason,
@@ -41,7 +48,6 @@ export async function runNote(given: Given): Promise<Outcome> {
     return entry
   })
 
-  const file = join(folder, 'firings', `${day.date}.md`)
   try {
     mkdirSync(dirname(file), {recursive: true})
   } catch {
@@ -67,9 +73,10 @@ export async function runNote(given: Given): Promise<Outcome> {
     // Read back what the log now says, so that a contradiction is told at once.
     const warnings = readLog(source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
     const lines = entries.map((entry) => `Noted in ${file}: ${entryText(entry)}\n`)
+    const plain = entries.every((entry) => isPlain(entry) && !(entry.what === 'row' && tellsOfDough(entry.value)))
     const arm = entries.some((entry) => entry.what === 'row' && entry.read?.kind === 'arm')
     return {
-      out: `${lines.join('')}${arm ? `${armCaution.title}. ${armCaution.instead}\n` : ''}`,
+      out: `${lines.join('')}${plain ? 'In words only: the plan takes nothing from it.\n' : ''}${arm ? `${armCaution.title}. ${armCaution.instead}\n` : ''}`,
       err: messageLines(warnings),
       code: 0,
     }

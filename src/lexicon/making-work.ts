@@ -48,7 +48,7 @@ export const makings: readonly Making[] = [
   },
   {
     id: 'to dry',
-    kinds: ['rusks', 'drying fruit', 'granola', 'drying wood'],
+    kinds: ['rusks', 'drying fruit', 'granola'],
     minutes: 5,
     perKilogram: 8,
     waits: 240,

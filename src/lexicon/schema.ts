@@ -429,6 +429,12 @@ export const kindSchema = z.object({
    * burn. Brown bread, beans and puddings: Project Gutenberg 13493 (1829); joints: common practice, no source.
    */
   bearsHeat: z.literal(true).optional(),
+  /** Its water boils away in the oven, and hot water is put to it while the door is open. Common practice, no source. */
+  drinks: z.literal(true).optional(),
+  /** Nobody eats it: a day that states no amount means as much as the receipt says, whoever comes, and nothing is made up. */
+  uneaten: z.literal(true).optional(),
+  /** It is dried: hotter than its kind bears it would bake, so no word for an oven, only a receipt's degrees, sets it in hotter. Common practice, no source. */
+  dries: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */
@@ -461,6 +467,15 @@ export const deedWordSchema = z.object({
   source: z.string(),
 })
 export type DeedWord = z.infer<typeof deedWordSchema>
+
+/** What a note says of the fire and of what was read, by what its words are (`use`), in small letters. */
+export const noteWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['lit', 'raked', 'wood', 'counted', 'part of the floor', 'single']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type NoteWord = z.infer<typeof noteWordSchema>
 
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({

@@ -29,6 +29,7 @@ export const yieldWords: readonly YieldWord[] = [
   row('noun', 'tins', 'kastenformen, formen, formchen, tortchenformen, kastenformchen', 'tins'),
   row('noun', 'tray', 'blech, backblech', 'tray'),
   row('noun', 'trays', 'bleche, blechen, backbleche, backblechen', 'trays'),
+  row('noun', 'billets', 'billet, billets, logs, scheit, scheite, scheiten, holzscheite', 'billets'),
   // Said before or behind a yield that is not exact; `of` is the phrase of `hedge-amounts` that tells how far off it may be.
   row(
     'about',

@@ -238,14 +238,30 @@ export function parseTemperature(text: string): Parsed<number> {
   return {ok: true, value: celsius}
 }
 
+/** A time of day as written. */
+export interface ClockRead {
+  /** Minutes after midnight of the bake day, on a clock of 24 hours where neither half of the day is named. */
+  readonly minutes: number
+  /** Hours and minutes from 1:00 to 12:59 that may be of either half of the day: "2:10", but not "02:10" or "14:10". */
+  readonly bare: boolean
+  /** It names its day: "next day 6:15 am". */
+  readonly dated: boolean
+}
+
 /**
  * A time of day.
  *
- * @param text "5 am", "5:30 pm", "17:30", "noon", "tomorrow 8 am", "next day 6:15 am", "6:15 am next day"
+ * @param text "5 am", "5:30 pm", "17:30", "noon", "tomorrow 8 am", "next day 6:15 am", "6:15 am next day", "2 days later 6 am"
  * @returns minutes after midnight of the bake day; tomorrow's are 1440 and more
  */
 export function parseClock(text: string): Parsed<number> {
-  const wrong: Parsed<number> = {
+  const read = readClock(text)
+  return read.ok ? {ok: true, value: read.value.minutes} : read
+}
+
+/** A time of day as `parseClock` reads it, and whether it leaves its half of the day or its day open. */
+export function readClock(text: string): Parsed<ClockRead> {
+  const wrong: Parsed<ClockRead> = {
     ok: false,
     reason: `“${text}” is not a time of day`,
     suggest: 'write “5 am”, “2:30 pm”, “14:30” or “tomorrow 8 am”',
@@ -253,9 +269,11 @@ export function parseClock(text: string): Parsed<number> {
   let t = tidy(text).replace(/^at /, '')
   let days = 0
   const head =
-    /^(tomorrow|next day|next morning|the next day|evening before|the evening before|yesterday|day before)(?: at)?,? ?/.exec(t)
+    /^(tomorrow|next day|next morning|the next day|evening before|the evening before|yesterday|day before|([2-9]) days later)(?: at)?,? ?/.exec(
+      t,
+    )
   if (head) {
-    days = /before|yesterday/.test(head[1]!) ? -1 : 1
+    days = head[2] ? Number(head[2]) : /before|yesterday/.test(head[1]!) ? -1 : 1
     t = t.slice(head[0].length)
   }
   // As the sheets write it: "7:55 am next day".
@@ -265,8 +283,9 @@ export function parseClock(text: string): Parsed<number> {
     t = t.slice(0, tail.index)
   }
   t = t.replace(/^12 (noon|midnight)$/, '$1')
-  if (t === 'noon') return {ok: true, value: days * 1440 + 720}
-  if (t === 'midnight') return {ok: true, value: (days + 1) * 1440}
+  const dated = head !== null || tail !== null
+  if (t === 'noon') return {ok: true, value: {minutes: days * 1440 + 720, bare: false, dated}}
+  if (t === 'midnight') return {ok: true, value: {minutes: (days + 1) * 1440, bare: false, dated}}
   const m = /^(\d{1,2})(?:[:.h](\d{2}))? ?(am|pm|a\.m\.?|p\.m\.?|a|p|o'clock)?$/.exec(t)
   if (!m) return wrong
   let hour = Number(m[1])
@@ -279,7 +298,8 @@ export function parseClock(text: string): Parsed<number> {
   } else if (!m[2]) {
     return {ok: false, reason: `“${text}” may be morning or afternoon`, suggest: `write “${hour} am” or “${hour} pm”`}
   }
-  return {ok: true, value: days * 1440 + hour * 60 + minute}
+  const bare = half !== 'a' && half !== 'p' && hour >= 1 && hour <= 12 && !m[1]!.startsWith('0')
+  return {ok: true, value: {minutes: days * 1440 + hour * 60 + minute, bare, dated}}
 }
 
 /** A time of day as `parseClock` reads it: `14:30`, `tomorrow 8:00`; minutes after midnight, from yesterday's to tomorrow's. */

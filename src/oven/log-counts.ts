@@ -1,5 +1,6 @@
 import {cardinals} from '../lexicon/grammar-words.js'
 import {plainLetters} from '../lexicon/index.js'
+import {noteWords} from '../lexicon/note-words.js'
 import {parseClock, parseDuration, parseMass} from '../measure/quantity.js'
 import {lossEnd, moveAtEnd} from './log-deeds.js'
 
@@ -205,6 +206,11 @@ function deedAt(words: readonly string[]): {readonly from: number; readonly deed
   return move && {from: move.from, deed: move.done}
 }
 
+const singles: ReadonlySet<string> = new Set(noteWords.flatMap(({use, words}) => (use === 'single' ? words : [])))
+
+/** Whether a word says that it is one of them: "a loaf". */
+const isSingle = (word: string | undefined): boolean => singles.has((word ?? '').toLowerCase())
+
 /** What a note says of some dish, as far as its form tells; the name may be of anything. */
 export function dishNotes(main: string): DishNote[] {
   const words = wordsOf(main)
@@ -224,6 +230,7 @@ export function dishNotes(main: string): DishNote[] {
     let to = deed.from
     while (to > 0 && (BE.test(words[to - 1]!) || ALL.test(words[to - 1]!))) to--
     if (first !== null) add(/^of$/i.test(words[1] ?? '') ? 2 : 1, to, `${words[0]!} ${deed.deed}`, true)
+    else if (isSingle(words[0])) add(1, to, `1 ${deed.deed}`, false)
     else if (lossEnd(deed.deed.split(' '), 0) > 0) add(behindAll(words, 0), to, deed.deed, false)
   }
   const end = lossEnd(words, 0)
@@ -231,7 +238,8 @@ export function dishNotes(main: string): DishNote[] {
   // "Black bread" has its colour before it.
   if (end > 0 && gone !== 'black') {
     const lost = numberOf(words[end]?.toLowerCase())
-    if (lost === null) add(behindAll(words, end), words.length, gone, false)
+    if (isSingle(words[end])) add(end + 1, words.length, `1 ${gone}`, false)
+    else if (lost === null) add(behindAll(words, end), words.length, gone, false)
     else add(/^of$/i.test(words[end + 1] ?? '') ? end + 2 : end + 1, words.length, `${words[end]!} ${gone}`, false)
   }
   return found

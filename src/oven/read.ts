@@ -184,6 +184,14 @@ const ovenSchema = z.strictObject({
   start: quantity(parseStart).optional(),
 })
 
+/** Keys that such a file does not have, though what they would say has its place: what to write instead. Common practice, no source. */
+const INSULATION =
+  'insulation is the outermost layer of “hearth” and of “vault”: write it as the last line of their lists, such as “- ceramic blanket 2 in”'
+const MEANT: ReadonlyMap<string, string> = new Map([
+  ['insulation', INSULATION],
+  ['insulated', INSULATION],
+])
+
 const markdown = unified().use(remarkParse).use(remarkFrontmatter).use(remarkGfm)
 
 /** Column headings of the table of past readings. */
@@ -208,7 +216,7 @@ export function readOven(
   file: string,
 ): {oven: OvenSpec | null; readings: readonly PastReading[]; messages: readonly Message[]} {
   const place = lineIndex(source)
-  const front = readFrontMatter(source, file, ovenSchema)
+  const front = readFrontMatter(source, file, ovenSchema, MEANT)
   const messages: Message[] = [...front.messages]
   const say = (offset: number, rule: string, reason: string, suggest: string, severity: Message['severity'] = 'error'): void => {
     messages.push({file, ...place(offset), severity, rule, reason, suggest})

@@ -2,6 +2,7 @@ import type {Range, Sign} from '../lexicon/schema.js'
 import {signs} from '../lexicon/signs.js'
 import {parseTemperature} from '../measure/quantity.js'
 import {SPREAD} from './forecast.js'
+import {countIn} from './note-words.js'
 import type {Forecast, ReadingKind} from './types.js'
 
 /** Which curve a reading speaks of. */
@@ -218,7 +219,7 @@ export function parseReading(text: string): ParsedReading {
     return {ok: true, kind, value: row.id, text: rest}
   }
   if (kind === 'arm') {
-    const n = /^(\d{1,4}(?:\.\d)?)(?: ?(?:s|sec|seconds|counts?))?$/i.exec(rest)
+    const n = /^(\d{1,4}(?:\.\d)?)(?: ?(?:s|sec|seconds|counts?))?$/i.exec(countIn(rest) ?? rest)
     if (!n) return {ok: false, reason: `“${rest}” is not a count`, suggest: 'write how far you counted, such as “arm 18”'}
     const count = Number(n[1])
     if (count < 1 || count > 120) {

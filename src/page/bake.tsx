@@ -73,7 +73,8 @@ export function Bake({state}: {readonly state: State}): JSX.Element {
       ) : null}
       {view === null ? (
         <>
-          <p>{day ? w.noPlan : w.noDay}</p>
+          {/* Until the folder has been looked through, as while it is planned first, nobody knows what is wanting. */}
+          {day ? <p>{w.noPlan}</p> : folder && planning.state !== 'working' ? <p>{w.noDay}</p> : null}
           <PlanWork state={state} />
         </>
       ) : (

@@ -1,10 +1,14 @@
 import {sources} from '../lexicon/sources.js'
 import {answers} from '../oven/answers.js'
 import {learn} from '../oven/learn.js'
-import {appendToLog, clockText, entryText, type LogEntry, notesIn, parseNote, readLog, tellsOfFire} from '../oven/log.js'
+import {readLog} from '../oven/log.js'
+import {appendToLog} from '../oven/log-append.js'
+import {entryText, isPlain, type LogEntry, notesIn, parseNote} from '../oven/note.js'
+import {clockText} from '../oven/note-clock.js'
 import {evidence, parseReading, signById} from '../oven/signs.js'
+import {tellsOfDough} from '../plan/told-doughs.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
-import {namesInLog} from '../scale/slug.js'
+import {namesInLog, namesOfEach} from '../scale/slug.js'
 import {clock, temperatures} from '../sheets/figures.js'
 import {floorMap} from '../sheets/floor-map.js'
 import {heatChart} from '../sheets/heat-chart.js'
@@ -132,6 +136,7 @@ function folder({files}: Asks['folder']['ask']): FolderView {
     oven: read.oven,
     log: read.log,
     dishes: read.day ? namesInLog([...read.day.items, ...read.day.spare], read.receipts) : [],
+    alike: read.day ? namesOfEach([...read.day.items, ...read.day.spare]) : [],
     messages: read.messages.slice(0, 400),
     receipts: receiptPaths(files).map((path) => {
       const {receipts, messages} = readReceiptFile(path, files.get(path) ?? '')
@@ -310,18 +315,18 @@ function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {prog
   return {ok: true, sheets: sheetsOf(found, {...showing, audience})}
 }
 
-function note({log, words, at, date, dishes, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
+function note({log, words, at, date, dishes, alike, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
+  const file = `firings/${date}.md`
+  const known = dishes.length > 0 ? {dishes} : {}
+  const checked = readLog(log, file, known)
   const entries: LogEntry[] = []
-  for (const one of notesIn(at === null ? words : `${clockText(at)} ${words}`, dishes)) {
-    const parsed = parseNote(one, {date, dishes, ...(now ? {now} : {})})
+  for (const one of notesIn(at === null ? words : `${clockText(at)} ${words}`, dishes, alike)) {
+    const parsed = parseNote(one, {date, dishes, alike, log: checked.log, ...(now ? {now} : {})})
     if (!parsed.ok) return {...parsed, doubt: false}
     const {entry} = parsed
     if (entry.what === 'row' && entry.doubt && !anyway) return {ok: false, ...entry.doubt, doubt: true}
     entries.push(entry)
   }
-  const file = `firings/${date}.md`
-  const known = dishes.length > 0 ? {dishes} : {}
-  const checked = readLog(log, file, known)
   const error = checked.messages.find((m) => m.severity === 'error')
   if (log.trim() !== '' && error)
     return {ok: false, reason: `${file}, line ${error.line}: ${error.reason}`, suggest: error.suggest ?? '', doubt: false}
@@ -335,7 +340,7 @@ function note({log, words, at, date, dishes, now, anyway}: Asks['note']['ask']):
   return {
     ok: true,
     text: source,
-    plain: entries.every((entry) => entry.what === 'row' && entry.reading === 'note' && !tellsOfFire(entry.value, entry.at)),
+    plain: entries.every((entry) => isPlain(entry) && !(entry.what === 'row' && tellsOfDough(entry.value))),
     said: entries.map(entryText).join('; '),
     warnings: warnings.map((m) => m.reason),
   }

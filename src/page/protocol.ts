@@ -78,6 +78,8 @@ export interface FolderView {
   /** The day's own log as it stands, and what it may call the day's dishes. */
   readonly log: FiringLog | null
   readonly dishes: readonly string[]
+  /** Those of the names that are of one dish. */
+  readonly alike: readonly (readonly string[])[]
   readonly messages: readonly Message[]
   /** Title of the first receipt of each receipt file, and how many there are. */
   readonly receipts: ReadonlyArray<{
@@ -102,7 +104,7 @@ export interface PlanView {
   readonly plan: Pick<Plan, 'possible' | 'lit' | 'ready'> & {
     readonly loads: ReadonlyArray<{readonly dishes: ReadonlyArray<{readonly dish: string; readonly draw: number}>}>
   }
-  readonly head: {readonly title: string; readonly lines: readonly string[]}
+  readonly head: {readonly title: string; readonly alerts: readonly string[]; readonly lines: readonly string[]}
   readonly steps: readonly StepView[]
   /** How often the log tells of each "set in:" and "drawn:" of which this plan, made again, has no step any more; absent in a morning's plan. */
   readonly told?: Readonly<Record<string, number>>
@@ -228,6 +230,8 @@ export interface Asks {
       date: string
       /** What the log may call the day's dishes; empty where they are not known. */
       dishes: readonly string[]
+      /** Those of the names that are of one dish. */
+      alike: readonly (readonly string[])[]
       now: {date: string; minutes: number} | null
       anyway: boolean
     }

@@ -615,6 +615,7 @@ export class App {
         ...one,
         date: day.date,
         dishes: this.state.folder?.dishes ?? [],
+        alike: this.state.folder?.alike ?? [],
         now: at === null ? null : {date: day.date, minutes: Math.floor(at)},
         anyway,
       })

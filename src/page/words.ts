@@ -300,6 +300,7 @@ export const words = {
       sponge: 'Set',
       prove: 'Ready',
       shape: 'Shaped',
+      'top up': 'Topped up',
       shut: 'Shut',
       'evening before': 'Done',
     } as Readonly<Record<string, string>>,

@@ -237,6 +237,8 @@ function wordsOf({id, need}: Dish, {stage, hottest, coolest, share, cut}: Reach)
   const percent = Math.floor(100 * share)
   switch (stages[stage]) {
     case 'start heat':
+      // No minute of the curve is left, and so no heat to name.
+      if (!Number.isFinite(hottest)) return phrase('curve ended', {dishes})
       return phrase('not hot enough', {dishes, celsius: degrees(need.startLow), hottest: degrees(hottest)})
     case 'range':
       return phrase('not in range', {

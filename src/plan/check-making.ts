@@ -1,4 +1,6 @@
+import {lookUpKind} from '../lexicon/index.js'
 import {makings} from '../lexicon/making-work.js'
+import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
 import type {Told} from './check-dough.js'
 import {workOfDay} from './check-dough.js'
@@ -108,13 +110,15 @@ function checkEarly(problem: PlanProblem, mine: readonly Due[], due: readonly Du
 
 /** What the steps have made up, and by when. */
 function dueIn(problem: PlanProblem, plan: Plan, bad: Report): Due[] {
-  const left = new Set(plan.steps.filter((s) => s.action === 'mix' && s.dishes.some((id) => hasNoDough(problem, id))))
+  const left = new Set(
+    plan.steps.filter((s) => s.action === 'mix' && s.dishes.some((id) => problem.dishes.some((d) => d.id === id && !d.dough))),
+  )
   const told = new Map<Step, number>()
   const due = plan.loads.flatMap((load) => {
     const fresh = [...new Set(load.dishes.filter((d) => !d.alreadyIn).map((d) => d.dish))]
     return fresh.flatMap((id): Due[] => {
       const dish = problem.dishes.find((d) => d.id === id)
-      if (!dish || dish.dough) return []
+      if (!dish || !isMadeUp(dish)) return []
       const [step, twice] = plan.steps.filter((s) => s.action === 'mix' && s.load === load.number && s.dishes.includes(id))
       if (!step || step.at >= load.at) {
         bad('steps', id, load.at, 0, `${dish.title}: no step makes it up before it goes in`)
@@ -141,7 +145,8 @@ function dueIn(problem: PlanProblem, plan: Plan, bad: Report): Due[] {
   return due
 }
 
-const hasNoDough = ({dishes}: PlanProblem, id: string): boolean => dishes.some((d) => d.id === id && !d.dough)
+/** What has no dough is made up, unless nobody eats it. */
+const isMadeUp = ({dough, kind}: Dish): boolean => !dough && !lookUpKind(kind)?.uneaten
 
 function unwanted({dishes}: PlanProblem, step: Step, id: string, bad: Report): void {
   bad('steps', id, step.at, 0, `${dishes.find((d) => d.id === id)?.title ?? id}: it is made up and not set in then`)

@@ -29,6 +29,7 @@ export function checkSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap
   checkLoadSteps(plan, dishes, heat, told, bad)
   checkDrawSteps(plan, dishes, told, bad)
   checkShut(plan, dishes, told, bad)
+  checkToppedUp(plan, bad)
   for (const step of told.left()) bad('steps', step.dishes[0] ?? null, step.at, 0, leftOver(step, dishes))
   for (const step of steps) {
     const {celsius} = step
@@ -188,7 +189,13 @@ function placesTold(load: Load, say: Phrase): boolean {
   const list = say.values['dishes']
   if (figureIn(say, 'load') !== load.number || typeof list !== 'object' || !('phrases' in list)) return false
   const zones = new Map<string, Set<string>>()
-  for (const {dish, zone = 'across'} of fresh(load)) zones.set(dish, (zones.get(dish) ?? new Set()).add(zone))
+  for (const {dish, zone = 'across'} of fresh(load)) {
+    // By its vessels' places; where it has none, as it was planned.
+    const own = load.placed.flatMap((one) => (one.dish === dish ? [one.zone] : []))
+    const mine = zones.get(dish) ?? new Set<string>()
+    for (const part of own.length > 0 ? own : [zone]) mine.add(part)
+    zones.set(dish, mine)
+  }
   return (
     list.phrases.length === zones.size &&
     list.phrases.every((p) => {
@@ -242,6 +249,18 @@ function looksTold(
   const burning = drawn.filter((d) => dishes.get(d.dish)?.need.overnight !== true)
   const high = Math.min(...(burning.length > 0 ? burning : drawn).map(({draw}) => draw.high))
   return early !== null && Math.abs(early - opens) < 0.01 && late !== null && Math.abs(late - high) < 0.01
+}
+
+/** What is topped up stands in the oven, and the door is open for it. */
+function checkToppedUp({steps, loads}: Plan, bad: Report): void {
+  const openings = new Set(loads.flatMap((l) => [...(fresh(l).length > 0 ? [l.at] : []), ...l.dishes.map((d) => d.draw.likely)]))
+  for (const {action, at, dishes} of steps) {
+    if (action !== 'top up') continue
+    const inside = (id: string): boolean =>
+      loads.some((l) => l.at <= at && l.dishes.some((d) => d.dish === id && d.draw.likely > at))
+    if (!openings.has(at) || dishes.length === 0 || !dishes.every(inside))
+      bad('steps', dishes[0] ?? null, at, 0, 'a step tops up what is not in the oven, or with the door shut')
+  }
 }
 
 /** The door: kept shut where a receipt wants it so, and shut on what stays in long; a little open where the receipt wants that. */

@@ -28,7 +28,7 @@ export function bulkOf({rise, bulk}: DoughTimes): Range {
 }
 
 /** The cold place in which a dough that is to rise so long, minutes, is neither short of its rising nor over-proved; null where none is. */
-export function coldPlaceFor(dough: DoughTimes, risen: number): ColdPlace | null {
+function coldPlaceFor(dough: DoughTimes, risen: number): ColdPlace | null {
   const {low, high} = bulkOf(dough)
   return coldPlaces.find((p) => (p.safe || !dough.spoils) && risen >= p.slower.low * low && risen <= p.slower.high * high) ?? null
 }

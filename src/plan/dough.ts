@@ -20,7 +20,7 @@ const SHORT = {share: 0.1, minutes: 10} as const
 const LONG = 10
 
 /** Minutes that a dough rises, in bulk and shaped. */
-export function risingOf({dough}: Pick<Dish, 'dough'>): number {
+function risingOf({dough}: Pick<Dish, 'dough'>): number {
   return (dough?.rise ?? 0) + (dough?.prove?.likely ?? 0)
 }
 

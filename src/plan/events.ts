@@ -6,6 +6,11 @@ import type {FiringOption} from './types.js'
 
 /** A layout as the oven sees it. */
 
+/** Events in the order in which they happen. */
+export function inOrder(events: readonly OvenEvent[]): OvenEvent[] {
+  return [...events].sort((a, b) => a.minutes - b.minutes)
+}
+
 /** Later fires as the oven sees them, minutes after the first is lit. */
 export function firesOf(option: Pick<FiringOption, 'further'>): OvenEvent[] {
   return (option.further ?? []).map((f) => ({minutes: f.minutes, kind: 'fire', firing: f.firing}))

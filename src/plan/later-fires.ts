@@ -3,7 +3,7 @@ import type {FireToCome} from '../oven/fire-again.js'
 import {forecast, likelyOnly, PRIOR, usualFiring} from '../oven/forecast.js'
 import type {FiringLog, LogRow} from '../oven/log.js'
 import type {OvenRuns} from '../oven/simulate.js'
-import type {Firing, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
+import type {Firing, OvenEvent, OvenSpec} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
@@ -11,15 +11,9 @@ import {firesOf} from './events.js'
 import {dueOf, hotFromOf} from './model.js'
 import {rules} from './rules.js'
 import {inTurn, placeIn} from './told.js'
-import type {Day, FiringOption, Plan, PlanProblem} from './types.js'
+import type {Day, Fired, FiringOption, Plan, PlanProblem} from './types.js'
 
 /** A second fire in the day: which there are to choose from, and what has become of it once the day has begun. */
-
-/** An oven, and what its readings say of it. */
-interface Fired {
-  readonly oven: OvenSpec
-  readonly parameters?: OvenParameters
-}
 
 /**
  * Minutes after the first fire's soak at which a second is lit, and how long it burns: enough to choose from. And how long both burn where

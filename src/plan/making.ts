@@ -1,3 +1,4 @@
+import {lookUpKind} from '../lexicon/index.js'
 import {makings} from '../lexicon/making-work.js'
 import type {Making} from '../lexicon/schema.js'
 import type {Dish} from '../scale/types.js'
@@ -98,7 +99,7 @@ function tasksOf(problem: PlanProblem, plan: Plan): Task[] {
       return Array.from(counts)
         .flatMap(([id, count]): Task[] => {
           const dish = byId.get(id)
-          if (!dish || dish.dough) return []
+          if (!dish || dish.dough || lookUpKind(dish.kind)?.uneaten) return []
           const {minutes, waits} = makingOf(dish, count)
           return [{dish, load: number, at, minutes, waits, left: minutes, from: at, to: at}]
         })

@@ -43,6 +43,9 @@ export const phrases = {
   'load at two': '{dishes} at the {zone} and the {zone2}',
   'load across': '{dishes} over the floor',
   draw: 'Draw {dishes}.',
+  'top up': '{dishes}: while the door is open, look in, and top up with boiling water where it has sunk under what is in it.',
+  'fill up':
+    '{dishes}: before the door is shut, fill up with boiling water, as far as it holds without boiling over, and cover it: nobody looks in before {until}.',
   shut: 'Shut the door. In it stays: {dishes}.',
   'soak over night': '{dishes}: put to soak {amounts} (“{words}”).',
   'soak over night plain': '{dishes}: put to soak what the receipt says (“{words}”).',
@@ -84,6 +87,10 @@ export const phrases = {
   'behind load': 'Oven cooler than {celsius}: set in at once and leave it longer.',
   'ahead draw': 'Done early (look from {early}): draw it, lay paper over what stays.',
   'behind draw': 'Not done: shut the door and look again every ten minutes, up to {late}.',
+  'behind draw ajar': 'Not done: leave the door ajar and look again every half hour, up to {late}.',
+  'behind draw ajar late': 'Not done: leave the door ajar and look again every half hour.',
+  'behind draw ajar kept': 'Not done: leave the door ajar and look again every half hour, up to {late}. {kept}',
+  'behind draw ajar kept late': 'Not done: leave the door ajar and look again every half hour. {kept}',
   'behind draw late': 'Not done: shut the door and look again every ten minutes.',
   'behind draw kept': 'Not done: shut the door and look again every ten minutes, up to {late}. {kept}',
   'behind draw kept late': 'Not done: shut the door and look again every ten minutes. {kept}',
@@ -125,6 +132,7 @@ export const phrases = {
   'why cooler too': 'and allowing for that the oven is {difference} cooler than planned at {at}',
   'why both': '{reasons}',
   'not hot enough': '{dishes}: to be set in at {celsius} or more; the oven has {hottest} at most',
+  'curve ended': '{dishes}: not set in while the oven’s heat is reckoned: its curve ends before that, so long after the fire',
   'not in range':
     '{dishes}: to be set in between {celsius} and {high}; the oven falls through that too fast, or never so far ({coolest} at the end)',
   'not done': '{dishes}: no more than {percent} % of the heat needed before the oven is under {celsius}',

@@ -12,6 +12,8 @@ import {lineOf} from './model.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
+import {depthOf, partsOf, standsAt} from './stands-at.js'
+import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
 /** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
@@ -275,21 +277,22 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const mean = (limit: number, {celsiusIn}: (typeof fresh)[number]): number => limit - celsiusIn.likely + likely
         const hottest = Math.max(likely, Math.min(...fresh.map((d) => mean(byId.get(d.dish)?.need.startHigh ?? 999, d))))
         const coolest = Math.min(likely, Math.max(...fresh.map((d) => mean(byId.get(d.dish)?.need.startLow ?? 0, d))))
+        const where = new Map(fresh.map(({dish}) => [dish, standsAt(load, dish)]))
+        const depth = ({dish}: (typeof fresh)[number]): number => depthOf(where.get(dish)!)
         // Nearest the back is set in first.
-        const order = [...fresh].sort((a, b) => zoneRank(a.zone) - zoneRank(b.zone) || b.draw.likely - a.draw.likely)
+        const order = [...fresh].sort((a, b) => depth(a) - depth(b) || b.draw.likely - a.draw.likely)
         // The parts of a dish that go in together are said once.
-        const parts = new Map<string, Set<string>>()
-        for (const d of order) parts.set(d.dish, (parts.get(d.dish) ?? new Set()).add(d.zone ?? 'across'))
         const list: PhraseValue = {
           unit: 'phrases',
-          phrases: Array.from(parts, ([dish, zones]) => {
-            const [zone, zone2, more] = [...zones]
-            const word = (one: string | undefined): PhraseValue => ({unit: 'word', word: one ?? ''})
+          phrases: [...new Set(order.map(({dish}) => dish))].map((dish) => {
             const dishes = names([dish])
-            if (zones.has('across') || more !== undefined) return p('load across', {dishes})
+            const at = where.get(dish)!
+            const [zone, zone2] = partsOf(at)
+            const word = (one: string): PhraseValue => ({unit: 'word', word: one})
+            if (at === 'across' || at === 'any') return p('load across', {dishes})
             return zone2 === undefined
-              ? p('load at', {dishes, zone: word(zone)})
-              : p('load at two', {dishes, zone: word(zone), zone2: word(zone2)})
+              ? p('load at', {dishes, zone: word(zone!)})
+              : p('load at two', {dishes, zone: word(zone!), zone2: word(zone2)})
           }),
         }
         put(
@@ -352,27 +355,44 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
-        behind: p(kept.length > 0 ? 'behind draw kept' : 'behind draw', {
-          late: {unit: 'clock', value: late},
-          ...(kept.length > 0 ? {kept: {unit: 'sentences', phrases: kept}} : {}),
-        }),
+        behind: p(
+          behindDraw(
+            ids.every((id) => byId.get(id)?.ajar !== undefined),
+            kept.length > 0,
+          ),
+          {
+            late: {unit: 'clock', value: late},
+            ...(kept.length > 0 ? {kept: {unit: 'sentences', phrases: kept}} : {}),
+          },
+        ),
         celsius: heatAt(at),
       })
     }
     for (const [at, ids] of kept) {
       const shut = Math.max(...ids.map((id) => shutFor(id)))
-      put(9, at, 'shut', ids, null, p('keep shut', {dishes: names(ids), until: {unit: 'clock', value: at + shut}}))
+      put(10, at, 'shut', ids, null, p('keep shut', {dishes: names(ids), until: {unit: 'clock', value: at + shut}}))
     }
     // The door is shut for good on what stays in long.
     const times = [...openings].sort((a, b) => a - b)
+    for (const {at, dishes, until} of toppingUp(problem, plan, times))
+      put(
+        9,
+        at,
+        'top up',
+        dishes,
+        null,
+        until === null
+          ? p('top up', {dishes: names(dishes)})
+          : p('fill up', {dishes: names(dishes), until: {unit: 'clock', value: until}}),
+      )
     times.forEach((at, i) => {
       const next = times[i + 1]
       const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))
       if (next === undefined) return
       const ajar = inside.map((id) => byId.get(id)?.ajar).find((words) => words !== undefined)
-      if (ajar !== undefined) put(9, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
+      if (ajar !== undefined) put(10, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
       else if (inside.length > 0 && next - at > rules.shutFor)
-        put(9, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
+        put(10, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }
   // What is mixed, or stands shaped, and has no place any more does not wait till somebody thinks of it.
@@ -392,9 +412,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
   return {steps: steps.map(({rank: _, ...step}) => step), messages}
 }
 
-function zoneRank(zone: string | undefined): number {
-  return zone === 'back' ? 0 : zone === 'middle' ? 1 : zone === 'mouth' ? 3 : 2
-}
+/** What dries with the door ajar would be steamed with it shut. */
+const behindDraw = (ajar: boolean, kept: boolean): PhraseId =>
+  ajar ? (kept ? 'behind draw ajar kept' : 'behind draw ajar') : kept ? 'behind draw kept' : 'behind draw'
 
 /** What to look for at a heat: flour (#13493, 1829), paper (F. White, 1932). */
 function signOf(celsius: number): Phrase {

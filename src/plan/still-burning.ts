@@ -1,8 +1,7 @@
 import {bakingAt, forecast, likelyOnly} from '../oven/forecast.js'
 import type {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters, OvenSpec} from '../oven/types.js'
-import {firesOf} from './events.js'
-import {SOONER, type StillBurning} from './remedies.js'
+import {firesOf, inOrder} from './events.js'
 import {rules} from './rules.js'
 import type {FiringOption, Plan} from './types.js'
 
@@ -11,6 +10,18 @@ const BURN_ON = {most: 90, coals: 15} as const
 /** Minutes between two feedings of the fire: what was fed by now has burned down by then, so that no flame is raked out. */
 const FED = 30
 
+/** A fire that still burns, as it could go on. */
+export interface StillBurning {
+  /** Minutes by which it ought to burn for longer than planned, to bring the oven to the heat it was to have; less than 0 where it ought to be raked sooner. */
+  readonly ought: number
+  /** It is the last of the day's fires that burns, not the first. */
+  readonly again: boolean
+  /** The fire with so many minutes more, or fewer; null where it can be neither fed nor raked then. */
+  readonly option: (minutes: number) => FiringOption | null
+}
+
+/** Minutes sooner that a later fire is tried to be raked. */
+export const SOONER = 30
 /** Minutes more that a later fire is tried with where it has the heat it ought to and can burn no shorter. */
 const LONGER = 30
 
@@ -53,7 +64,7 @@ export function stillBurning(
   const run = (minutes: number, hours: number): Forecast => {
     const {firing: first, further} = option(minutes)
     const burning = again ? firesOf({further: further!.slice(-1)}) : []
-    const all = [...events, ...burning].sort((a, b) => a.minutes - b.minutes)
+    const all = inOrder([...events, ...burning])
     return forecast(oven, {firing: first, parameters: likelyOnly(parameters), events: all, hours, runs})
   }
   const possible = (minutes: number): boolean =>

@@ -1,10 +1,8 @@
-import {doughWords} from '../lexicon/dough-work.js'
-import {type FiringLog, type LogRow, stemOf} from '../oven/log.js'
-import {slug, slugOf} from '../scale/slug.js'
+import type {FiringLog, LogRow} from '../oven/log.js'
+import {slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
-import {withoutBatch} from './batches.js'
-import {type Followed, partsOf, share} from './followed.js'
-import type {Plan, Step} from './types.js'
+import {type Followed, partsByDish, partsOf, share} from './followed.js'
+import type {Load, Plan} from './types.js'
 
 /** What the log tells of the parts of a plan: when each was set in and drawn, and how many vessels of it. */
 
@@ -36,72 +34,6 @@ export function isOf(row: LogRow, dish: Dish): boolean {
 /** The row that tells that a dish was set in or drawn at a time, minutes after midnight; undefined where the log does not. */
 export function rowAt(log: FiringLog, what: LogRow['what'], at: number | null, dish: Dish): LogRow | undefined {
   return log.rows.find((row) => row.what === what && row.at === at && isOf(row, dish))
-}
-
-/** What the log tells of a dough: that it was worked, or looked at and left to rise. */
-export type DoughDeed = 'mixed' | 'shaped' | 'not risen'
-
-/** How a note begins that tells of it, and which step of a plan that is. */
-const DOUGH_DEEDS: Readonly<Record<DoughDeed, {readonly note: RegExp; readonly step: readonly Step['action'][]}>> = {
-  mixed: {note: /^(?:mixed|kneaded) (.+)$/i, step: ['mix', 'evening before']},
-  shaped: {note: /^(?:shaped|moulded) (.+)$/i, step: ['shape']},
-  'not risen': {note: /^([^:;.]+) (?:has |have |is |are )?not (?:yet )?(?:risen|proved)\b/i, step: ['load']},
-}
-
-/** Minutes between a note that names no dish and the step of the plan that it can be of. */
-const NEAR = 120
-
-/**
- * When the log says that a dish's doughs were mixed or shaped, or had not risen, minutes after midnight: in rows of the dish, or in notes such
- * as "mixed bread and rolls". A note such as "shaped the loaves", which names no dish of the day, is of the dough that the plan has nearest to that time.
- *
- * @param plan the morning's, which has all of the day's doughs
- * @param dishes those of the day
- */
-export function doughDeedsOf(log: FiringLog, deed: DoughDeed, dish: Dish, plan: Plan, dishes: readonly Dish[]): number[] {
-  const shift = (log.lit ?? plan.lit) - plan.lit
-  const {note, step} = DOUGH_DEEDS[deed]
-  const namesIn = (text: string): string[] => {
-    const [, names] = note.exec(text.trim()) ?? []
-    return names === undefined
-      ? []
-      : names
-          .toLowerCase()
-          .split(/,| and /)
-          .map((name) =>
-            stemOf(
-              name
-                .trim()
-                .replace(/^(?:the|both) /, '')
-                .replace(/ (?:has|have|is|are)$/, ''),
-            ),
-          )
-  }
-  const isNamed = (one: Dish, name: string): boolean =>
-    name === one.id || name === slugOf(one.file) || name === slug(withoutBatch(one.title))
-  const planned = plan.steps.flatMap(({action, at, dishes: ids}) =>
-    step.includes(action)
-      ? ids.filter((id) => dishes.some((d) => d.id === id && d.dough !== null)).map((id) => ({id, at: at + shift}))
-      : [],
-  )
-  /** Whose dough a note without a name is of. */
-  const nearest = (at: number, name: string): string | undefined => {
-    const near = planned.filter((one) => Math.abs(one.at - at) <= NEAR)
-    const titled = near.filter(({id}) => slug(dishes.find((d) => d.id === id)!.title).includes(name.replace(/s$/, '')))
-    const of = titled.length > 0 ? titled : near
-    return of.reduce<(typeof of)[number] | undefined>(
-      (best, one) => (!best || Math.abs(one.at - at) < Math.abs(best.at - at) ? one : best),
-      undefined,
-    )?.id
-  }
-  return log.rows.flatMap((row) => {
-    if (row.what === deed) return isOf(row, dish) ? [row.at] : []
-    if (row.what !== 'note') return []
-    const names = namesIn(row.text)
-    const own = names.some((name) => isNamed(dish, name))
-    const unnamed = names.find((name) => doughWords.has(name) && !dishes.some((d) => isNamed(d, name)))
-    return own || (unnamed !== undefined && nearest(row.at, unnamed) === dish.id) ? [row.at] : []
-  })
 }
 
 /** The number of vessels a row tells of; null where it tells of none, or of more than are baked ("24 biscuits" of two sheets). */
@@ -167,6 +99,26 @@ export function toldOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, D
     out.push({...part, ...(saidIn === undefined ? {} : {saidIn}), ...(saidOut === undefined ? {} : {saidOut})})
   }
   return out
+}
+
+/** The loads of the morning's plan with what of them the log says was set in and another plan leaves out altogether. */
+export function missingOf(plan: Plan, morning: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Load[] {
+  const has = partsByDish(plan.loads)
+  const setIn = (id: string): boolean => {
+    const dish = dishes.get(id)
+    const rows = dish ? log.rows.filter((row) => row.what === 'set in' && isOf(row, dish)) : []
+    if (rows.length === 0) return false
+    // Several dishes of a day may go by one name: what the plan has of it went in first.
+    const named = [...dishes.values()].filter((other) => rows.some((row) => isOf(row, other)))
+    const planned = named.flatMap(({id: other}) => has.get(other) ?? []).reduce((sum, {count}) => sum + count, 0)
+    return planned === 0 || rows.reduce((sum, {count}) => sum + (count ?? 0), 0) > planned
+  }
+  return morning.loads.flatMap((load) => {
+    const lost = load.dishes.filter((d) => !has.has(d.dish) && setIn(d.dish))
+    return lost.length === 0
+      ? []
+      : [{...load, dishes: lost, placed: load.placed.filter((p) => lost.some((d) => d.dish === p.dish))}]
+  })
 }
 
 /** How many vessels the log says were lost of the dishes it calls alike, and of how many; none of what was not lost. */

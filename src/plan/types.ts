@@ -1,5 +1,5 @@
 import type {Band, Range} from '../lexicon/schema.js'
-import type {AshBed, Firing, FloorShape, Forecast} from '../oven/types.js'
+import type {AshBed, Firing, FloorShape, Forecast, OvenParameters, OvenSpec} from '../oven/types.js'
 import type {Message} from '../receipt/types.js'
 import type {DayAmount, Dish, Placed} from '../scale/types.js'
 
@@ -40,6 +40,13 @@ export interface PlanProblem {
   readonly ambient?: number
   /** Set when part of the day has already happened. */
   readonly done?: DoneSoFar
+}
+
+/** An oven, and what its readings say of it. */
+export interface Fired {
+  readonly oven: OvenSpec
+  /** From readings; the drawing's own where absent. */
+  readonly parameters?: OvenParameters
 }
 
 /** A fire (and any later fires of the day) with the curve it gives. */
@@ -168,6 +175,7 @@ export interface Step {
     | 'test'
     | 'load'
     | 'draw'
+    | 'top up'
     | 'shut'
     | 'evening before'
   readonly dishes: readonly string[]
@@ -246,6 +254,18 @@ export interface LeftOut {
   readonly least: number
 }
 
+/** What is otherwise than in a plan made before, and why. */
+export interface Change {
+  /** Its id; null where the change is of no one dish. */
+  readonly dish: string | null
+  readonly what: string
+  readonly why: string
+  /** Minutes later, or, less than 0, earlier; 0 where it is no matter of time. */
+  readonly minutes: number
+  /** The same as data. */
+  readonly words?: {readonly what: Phrase; readonly why: Phrase}
+}
+
 export interface Plan {
   readonly possible: boolean
   readonly firing: Firing
@@ -306,13 +326,6 @@ export interface Plan {
     readonly words?: Phrase
   }>
   /** After planning again: what moved, and why. */
-  readonly changes?: ReadonlyArray<{
-    readonly dish: string | null
-    readonly what: string
-    readonly why: string
-    readonly minutes: number
-    /** The same as data. */
-    readonly words?: {readonly what: Phrase; readonly why: Phrase}
-  }>
+  readonly changes?: readonly Change[]
   readonly messages: readonly Message[]
 }

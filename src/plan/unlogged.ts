@@ -4,8 +4,9 @@ import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {withoutBatch} from './batches.js'
 import {lineOf} from './model.js'
-import {rowAt} from './told.js'
-import type {PlanProblem} from './types.js'
+import {rules} from './rules.js'
+import {placeIn, rowAt} from './told.js'
+import type {Plan, PlanProblem} from './types.js'
 
 /** What is taken to have been done as planned, though the log does not tell of it. */
 
@@ -73,6 +74,24 @@ export function goneUnlogged(
           : `${each.length} dishes are taken to have been set in and drawn, and the log tells of neither: ${listed.join('; ')}`,
       times: [...each.flatMap(({at, drawn}) => [at, drawn])],
       suggest: 'look in the oven, and note what was done and when',
+    },
+  ]
+}
+
+/** The wood that is taken to have been burned, where the log does not tell: all that is reckoned of the oven begins with it. */
+export function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[] {
+  if (log.raked === null || log.wood !== null) return []
+  const mass = `${Math.round(wood)} kg`
+  const sooner = log.raked - log.lit! < plan.firing.burn - rules.tick
+  return [
+    {
+      ...placeIn(log),
+      severity: 'info',
+      rule: 'wood-unlogged',
+      reason: sooner
+        ? `${mass} of wood taken to have been burned till it was raked out; the log does not tell`
+        : `${mass} of wood taken to have been burned, as planned; the log does not tell`,
+      suggest: `note what it was, such as “wood ${mass}”`,
     },
   ]
 }

@@ -16,12 +16,16 @@ import {dearFrom, disturbances, earliness, hotUntil, type Job, lateness, lineOf,
 import type {PlanOptions} from './options.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {placedOf, vesselsOf} from './places.js'
-import {type DoorOpen, fireForHot, inSmallerVessels, remediesOf, waysOf} from './remedies.js'
 import {rules, weights, zoneNames} from './rules.js'
 import {lateAmongRest} from './set-in-more.js'
 import {fireOf, type Settled, tookIn} from './settled.js'
 import {stepsOf} from './steps.js'
 import type {Day, Eased, LeftOut, Load, Phrase, Plan, PlanProblem, Remedy} from './types.js'
+import type {DoorOpen} from './ways/door-open.js'
+import {waysOf} from './ways/of-day.js'
+import {remediesOf} from './ways/of-dish.js'
+import {fireForHot} from './ways/second-fire.js'
+import {inSmallerVessels} from './ways/smaller-vessel.js'
 
 /** What the search settled on, written as a plan: its loads with ranges, what is late or left out and why, its steps; and checked. */
 

@@ -73,7 +73,7 @@ export function readEvenings(
     // "Biga (night before)", and further on "make the biga the night before at 9 pm": the hour tells more.
     if (same >= 0 && (hour === null || found[same]!.hour !== undefined)) continue
     if (same >= 0) found.splice(same, 1)
-    const [a, z] = clauseOf(tokens, first, last, night)
+    const [a, z] = ownLine(section, ingredients, clauseOf(tokens, first, last, night), night)
     const [start, end] = [tokens[a]!.start, tokens[z - 1]!.end]
     found.push({
       text: source.slice(start, end),
@@ -209,6 +209,27 @@ function hourIn(words: readonly Token[]): number | null {
     if (/^(?:pm|p)$/.test(next) || (/^(?:o'clock|oclock)$/.test(next) && after !== '')) return ((num % 12) + 12) * 60
   }
   return null
+}
+
+/** Of a list written as plain lines, which have no stops, the line of the night alone; elsewhere all of the clause. */
+function ownLine(
+  {tokens, source}: Section,
+  ingredients: readonly ReadIngredient[],
+  [a, z]: readonly [number, number],
+  {from, to}: {readonly from: number; readonly to: number},
+): readonly [number, number] {
+  const entries = new Set(ingredients.map(({start}) => start))
+  const begins = (k: number): boolean =>
+    entries.has(tokens[k]!.start) && source.slice(tokens[k - 1]?.end ?? 0, tokens[k]!.start).includes('\n')
+  let top = from
+  while (top > 0 && tokens[top - 1]!.block === tokens[from]!.block) top--
+  // In wrapped prose an amount may begin a line too, but seldom the first.
+  if (!entries.has(tokens[top]!.start)) return [a, z]
+  let first = from
+  while (first > a && !begins(first)) first--
+  let end = to
+  while (end < z && !begins(end)) end++
+  return [first, end]
 }
 
 /** Words of a sentence that are quoted at the most before its night, and behind. */

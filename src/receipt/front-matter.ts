@@ -70,9 +70,15 @@ export function frontMatterSpan(source: string): {start: number; end: number; bo
  * @param source the whole file as read
  * @param file its name, for messages
  * @param schema what it must be; `z.strictObject` makes unknown keys an error with the nearest known key
+ * @param meant what to write instead of some unknown keys, in small letters
  * @returns the checked value, or messages (rules `yaml`, `key-unknown`, `key-missing`, `value`), each with line and column
  */
-export function readFrontMatter<T>(source: string, file: string, schema: z.ZodType<T>): FrontMatter<T> {
+export function readFrontMatter<T>(
+  source: string,
+  file: string,
+  schema: z.ZodType<T>,
+  meant: ReadonlyMap<string, string> = new Map(),
+): FrontMatter<T> {
   const place = lineIndex(source)
   const messages: Message[] = []
   const say = (offset: number, rule: string, reason: string, suggest?: string): void => {
@@ -153,11 +159,12 @@ export function readFrontMatter<T>(source: string, file: string, schema: z.ZodTy
       for (const key of issue.keys) {
         const near = known.map((k) => ({k, d: distance(k, key.toLowerCase())})).sort((a, b) => a.d - b.d)[0]
         const suggest =
-          path.length === 0 && near && near.d <= Math.max(2, key.length / 3)
+          (path.length === 0 ? meant.get(key.toLowerCase()) : undefined) ??
+          (path.length === 0 && near && near.d <= Math.max(2, key.length / 3)
             ? `write “${near.k}”`
             : known.length
               ? `known here: ${known.join(', ')}`
-              : undefined
+              : undefined)
         say(keyOffset(path, key), 'key-unknown', `“${key}” is not a key of this file`, suggest)
       }
     } else if (path.length > 0 && !document.hasIn(path)) {

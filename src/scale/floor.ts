@@ -745,7 +745,7 @@ export function passesMouth(
 }
 
 /** Area of a footprint with half the clearance all round, m². */
-export function areaNeeded(footprint: Vessel['footprint'], clearance: number): number {
+function areaNeeded(footprint: Vessel['footprint'], clearance: number): number {
   return footprint.shape === 'circle'
     ? (Math.PI / 4) * (footprint.diameter + clearance) ** 2
     : (footprint.length + clearance) * (footprint.width + clearance)

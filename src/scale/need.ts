@@ -82,7 +82,7 @@ function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
 }
 
 type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> &
-  Partial<Pick<DishKind, 'cautions' | 'bearsHeat'>>
+  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries'>>
 
 /** Where a need's figures come from: for the list of what is ours. */
 export interface NeedResult {
@@ -100,11 +100,6 @@ interface Bake {
 }
 
 /** The receipt's own baking time, minutes; null where it gives none. */
-export function bakingTime(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Range | null {
-  const bake = bakeOf(receipt, usual)
-  return bake && middled(bake)
-}
-
 function bakeOf(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Bake | null {
   const stated = receipt.facts.bake
   if (stated !== undefined) return {low: stated.low, high: stated.high, parts: [stated]}
@@ -297,6 +292,11 @@ function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; h
   }
   const from = Math.max(low, kind.start.low)
   const to = Math.min(high, kind.start.high)
+  if (kind.dries && to < from + 10 && low >= kind.start.low)
+    return {
+      ...kind.start,
+      why: `“${phrase.text}” may be far hotter, and what is dried bakes in that: no hotter than its kind bears, unless the receipt gives degrees`,
+    }
   if (to - from >= 10) {
     return {low: from, best: Math.min(to, Math.max(from, kind.start.best)), high: to, why: null}
   }

@@ -34,3 +34,11 @@ export function namesInLog(
   for (const {title} of items) if (title !== undefined && title !== '') names.add(slug(title))
   return [...names]
 }
+
+/** What the log may call each line of a day's list: its receipt's file, where no other line has that, and its title. */
+export function namesOfEach(items: readonly {readonly file: string; readonly title: string}[]): string[][] {
+  return items.map(({file, title}) => [
+    ...(items.filter((other) => other.file === file).length === 1 ? [slugOf(file)] : []),
+    ...(title === '' ? [] : [slug(title)]),
+  ])
+}

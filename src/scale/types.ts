@@ -67,7 +67,6 @@ export interface HeatNeed {
   readonly closed?: Range
 }
 
-/** A dish of a bake day, ready to be planned: so many vessels of one receipt. */
 /** Something that a receipt has done the evening before, at the size of the dish. */
 export interface EveningTask {
   readonly does: 'soak' | 'set'
@@ -79,6 +78,7 @@ export interface EveningTask {
   readonly hour?: number
 }
 
+/** A dish of a bake day, ready to be planned: so many vessels of one receipt. */
 export interface Dish {
   /** Stable: slug of the receipt and batch number. */
   readonly id: string

@@ -30,6 +30,12 @@ const plateSlope = 0.9
 /** Thickness of small goods on a sheet, metres. */
 const goodsThick = 0.025
 
+/** What lies on it lies as thick as ever. */
+export const isSheet = ({shape}: VesselSize): boolean => shape === 'sheet'
+
+/** A loaf that stands without a tin. */
+export const isFree = ({shape}: VesselSize): boolean => shape === 'free-standing'
+
 /** Area at the top, m². */
 export function topArea(size: VesselSize): number {
   return size.across !== undefined ? (Math.PI / 4) * size.across ** 2 : (size.length ?? 0) * (size.width ?? 0)
@@ -42,7 +48,7 @@ export function brimVolume(size: VesselSize): number {
     const bottom = Math.max(0, top - plateSlope * size.height)
     return ((Math.PI * size.height) / 3) * (top * top + top * bottom + bottom * bottom)
   }
-  if (size.shape === 'free-standing' && size.across !== undefined) {
+  if (isFree(size) && size.across !== undefined) {
     const r = size.across / 2
     return ((Math.PI * size.height) / 6) * (3 * r * r + size.height * size.height)
   }
@@ -76,12 +82,12 @@ export function vesselOf(size: VesselSize, fill: number, name: string): Vessel {
           width: Math.min(size.length ?? 0, size.width ?? 0) + grown,
         }
   const narrow = size.across ?? Math.min(size.length ?? 0, size.width ?? 0)
-  const deep = size.shape === 'sheet' ? goodsThick : size.shape === 'free-standing' ? size.height : size.height * fill
+  const deep = isSheet(size) ? goodsThick : isFree(size) ? size.height : size.height * fill
   return {
     name,
     footprint,
     height: size.height + figures.above,
     halfThickness: Math.min(deep, narrow) / 2,
-    millilitres: size.shape === 'sheet' ? 0 : brimVolume(size) * 1e6 * (size.shape === 'free-standing' ? 1 : fill),
+    millilitres: isSheet(size) ? 0 : brimVolume(size) * 1e6 * (isFree(size) ? 1 : fill),
   }
 }

@@ -2,6 +2,7 @@ import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Source} from '../lexicon/schema.js'
 import {writeDuration} from '../measure/quantity.js'
+import {partsOf, told} from '../plan/stands-at.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
 import {fallTable, readSpan} from './fall-table.js'
@@ -560,10 +561,9 @@ function exerciseFor(
   }
 }
 
-/** The part of the floor where the plan has a dish, over all of it where it has it in several; its kind's where it is not in the plan. */
+/** The parts of the floor where the plan has a dish; its kind's where it is not in the plan. */
 function placeOf(inPlan: readonly Pick<Numbered, 'zone'>[], need: Asked | null): Numbered['zone'] | Asked['place'] {
-  const [zone, ...others] = new Set(inPlan.map((entry) => entry.zone))
-  if (zone !== undefined) return others.length === 0 ? zone : 'across'
+  if (inPlan.length > 0) return told(inPlan.flatMap((entry) => partsOf(entry.zone)))
   return need?.overnight === true ? 'back' : (need?.place ?? 'any')
 }
 

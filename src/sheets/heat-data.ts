@@ -1,6 +1,7 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
 import {withoutBatch} from '../plan/batches.js'
+import {depthOf, type StandsAt, standsAt} from '../plan/stands-at.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
 import {slug, slugOf} from '../scale/slug.js'
 
@@ -51,7 +52,7 @@ export interface Numbered {
   readonly draw: {readonly low: number; readonly likely: number; readonly high: number}
   readonly celsiusIn: {readonly low: number; readonly likely: number; readonly high: number}
   readonly celsiusOut: {readonly low: number; readonly likely: number; readonly high: number}
-  readonly zone: 'back' | 'middle' | 'mouth' | 'across' | 'any'
+  readonly zone: StandsAt
 }
 
 /**
@@ -76,7 +77,7 @@ export function dishTitle(problem: PlanProblem, id: string): string {
 
 /** The name of a receipt on the sheets of a day: its dish's, or its own title. */
 export function receiptName(problem: PlanProblem, receipt: {readonly file: string; readonly title: string}): string {
-  // A dish's id is made of its file's name, or of the receipt's title where the file holds several (scale/dishes.ts).
+  // A dish's id is made of its file's name, or of the receipt's title where the file holds several (scale/linked-receipt.ts).
   const names = [slug(receipt.title), slug(slugOf(receipt.file))]
   const same = problem.dishes.filter((other) => other.file === receipt.file)
   const dish =
@@ -95,17 +96,17 @@ export function shortened(text: string, most: number): string {
 
 /** Numbers the dishes of the day in the order they go in, back before mouth: the order of the work. */
 export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
-  const depth = {back: 0, across: 0.5, middle: 1, any: 1, mouth: 2}
   const out: Numbered[] = []
   for (const load of [...plan.loads].sort((a, b) => a.at - b.at || a.number - b.number)) {
     const rows = together(load.dishes).map((entry) => {
       const dish = problem.dishes.find(({id}) => id === entry.dish)
       const placed = load.placed.filter((item) => item.dish === entry.dish)
-      const zone = entry.zone ?? (placed.length > 0 ? mostOf(placed.map((item) => item.zone)) : (dish?.place ?? 'any'))
+      const stands = standsAt(load, entry.dish)
+      const zone = stands === 'any' ? (dish?.place ?? stands) : stands
       const y = placed.length > 0 ? placed.reduce((sum, item) => sum + item.y, 0) / placed.length : 0
       return {entry, dish, zone, y}
     })
-    rows.sort((a, b) => depth[a.zone] - depth[b.zone] || b.y - a.y)
+    rows.sort((a, b) => depthOf(a.zone) - depthOf(b.zone) || b.y - a.y)
     for (const {entry, dish, zone} of rows)
       out.push({
         number: out.length + 1,
@@ -155,12 +156,6 @@ function together(entries: Load['dishes']): Load['dishes'] {
     )
   }
   return [...byId.values()]
-}
-
-function mostOf<T extends string>(values: readonly T[]): T {
-  const counts = new Map<T, number>()
-  for (const value of values) counts.set(value, (counts.get(value) ?? 0) + 1)
-  return [...counts].reduce((best, entry) => (entry[1] > best[1] ? entry : best))[0]
 }
 
 /** A fire of the day, minutes after midnight. */

@@ -3,7 +3,7 @@ import {writeDuration} from '../measure/quantity.js'
 import {signsOf} from '../plan/own-signs.js'
 import {listed, type PhraseId, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
-import {bySight} from '../scale/dishes.js'
+import {bySight} from '../scale/kind-figures.js'
 import {clock, clockBeside, difference, fahrenheit, kitchen, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
 import {bookOf, inWords, itemName} from './said.js'
@@ -116,6 +116,8 @@ export function wordsInTurn(problem: PlanProblem, style: Style): (step: Step) =>
 const atLatest: Readonly<Partial<Record<string, PhraseId>>> = {
   'behind draw': 'behind draw late',
   'behind draw kept': 'behind draw kept late',
+  'behind draw ajar': 'behind draw ajar late',
+  'behind draw ajar kept': 'behind draw ajar kept late',
 }
 
 /** Whether a phrase has a time that makes it idle. */

@@ -188,7 +188,10 @@ export const planFileSchema = z
             draw: range.describe('minutes after midnight'),
             celsiusIn: range,
             celsiusOut: range,
-            zone: z.enum(['back', 'middle', 'mouth', 'across']).optional().describe('where most of its vessels stand'),
+            zone: z
+              .enum(['back', 'middle', 'mouth', 'across'])
+              .optional()
+              .describe('where its vessels stand: across where in more than one part'),
             alreadyIn: z.boolean().optional().describe('set in before the day was planned again'),
             eased: z
               .object({
@@ -228,6 +231,7 @@ export const planFileSchema = z
           'test',
           'load',
           'draw',
+          'top up',
           'shut',
           'evening before',
         ]),

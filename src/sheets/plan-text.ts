@@ -3,6 +3,7 @@ import type {OvenSpec, Reading} from '../oven/types.js'
 import {amiss, minutesLate} from '../plan/asked.js'
 import {withoutBatch} from '../plan/batches.js'
 import {listed} from '../plan/phrases.js'
+import {partsOf, type StandsAt} from '../plan/stands-at.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Message} from '../receipt/types.js'
 import {
@@ -130,7 +131,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
 }
 
 /** Rules of messages that nobody may miss, and so stand at the head of a plan: food that is not safe to eat, and what makes, or may make, the plan itself wrong. */
-const atOnce: ReadonlySet<string> = new Set(['food-cold', 'food-raw', 'spare-set-in', 'gone-unlogged'])
+const atOnce: ReadonlySet<string> = new Set(['food-cold', 'food-raw', 'spare-set-in', 'gone-unlogged', 'log-unlit'])
 
 /** The plan's messages but those that its head or its list of late dishes tells already. */
 export function notesOf(plan: Plan): Message[] {
@@ -202,8 +203,10 @@ export function countOf(dish: Numbered, style: Style): string {
 }
 
 /** The place on the floor in words. */
-export function zoneWord(zone: string, style: Style): string {
-  return sayIf(style.words, `zone.${zone}`, zone)
+export function zoneWord(where: StandsAt, style: Style): string {
+  const {words} = style
+  const [zone, zone2] = partsOf(where).map((part) => sayIf(words, `zone.${part}`, part))
+  return zone2 === undefined ? zone! : say(words, 'zone.two', {zone: zone!, zone2})
 }
 
 /** The figures by which a plan is judged, each in its own unit. */

@@ -38,6 +38,10 @@ export const deMessages: Book['sentences'] = [
   ['{dish}: a step draws it when the plan does not', '{dish}: ein Schritt schießt aus, wenn der Plan es nicht tut'],
   ['a step tests the heat when nothing is set in', 'ein Schritt prüft die Hitze, wenn nichts eingeschossen wird'],
   ['a step shuts the door when the plan does not', 'ein Schritt schließt die Tür, wenn der Plan es nicht tut'],
+  [
+    'a step tops up what is not in the oven, or with the door shut',
+    'ein Schritt füllt auf, was nicht im Ofen ist, oder bei geschlossener Tür',
+  ],
   ['a step tells of a fire that the plan does not have', 'ein Schritt sagt von einem Feuer, das der Plan nicht hat'],
   ['{dish}: no dish of the day, and a step tells of it', '{dish}: kein Gericht dieses Tages, und ein Schritt sagt davon'],
   ['a step’s words are not those of its figures', 'die Worte eines Schritts sind nicht die seiner Angaben'],
@@ -547,6 +551,10 @@ export const deMessages: Book['sentences'] = [
   ['this front matter cannot be read: {why}', 'dieser Kopf der Datei lässt sich nicht lesen: {why}'],
   ['write the value out in full', 'den Wert ganz ausschreiben'],
   ['“{key}” is not a key of this file', '„{key}“ ist kein Schlüssel dieser Datei'],
+  [
+    'insulation is the outermost layer of “hearth” and of “vault”: write it as the last line of their lists, such as “- ceramic blanket 2 in”',
+    'die Dämmung ist die äußerste Schicht von „hearth“ und „vault“: als letzte Zeile ihrer Listen schreiben, etwa „- ceramic blanket 2 in“',
+  ],
   ['known here: {list}', 'bekannt sind hier: {list}'],
   ['“{key}” is missing', '„{key}“ fehlt'],
   ['add a line “{line}”', 'eine Zeile „{line}“ hinzufügen'],
@@ -811,6 +819,19 @@ export const deMessages: Book['sentences'] = [
   ['note when it was lit, such as “12:05 pm lit again”', 'aufschreiben, wann es angezündet wurde, etwa „12:05 pm lit again“'],
   ['raked again {n} min after it was lit again', '{n} min nach dem zweiten Anzünden noch einmal ausgeräumt'],
   ['check both times', 'beide Zeiten prüfen'],
+  [
+    '“{time}” is before the fire was lit, when nothing is in the oven',
+    '„{time}“ liegt vor dem Anzünden des Feuers, wo nichts im Ofen ist',
+  ],
+  [
+    '“{time}” is before the fire was lit, so the plan takes nothing from this reading',
+    '„{time}“ liegt vor dem Anzünden des Feuers: der Plan nimmt nichts aus dieser Messung',
+  ],
+  [
+    '“{time}” is taken as a time of the morning, before the fire was lit',
+    '„{time}“ gilt als Zeit am Morgen, vor dem Anzünden des Feuers',
+  ],
+  ['check the time, and “lit” in the front matter', 'die Zeit prüfen, und „lit“ im Kopf der Datei'],
   ['the coals were raked before the fire was lit', 'die Glut wurde ausgeräumt, bevor das Feuer brannte'],
   ['check “lit” and “raked”', '„lit“ und „raked“ prüfen'],
   [
@@ -829,6 +850,10 @@ export const deMessages: Book['sentences'] = [
   [
     'the log does not tell when the fire was lit, so the plan is the morning’s and knows nothing of what was done',
     'das Ofenbuch sagt nicht, wann das Feuer angezündet wurde: der Plan ist der vom Morgen und weiß nichts von dem, was getan wurde',
+  ],
+  [
+    'the log does not tell when the fire was lit, so the plan is the morning’s: no reading is used, and nothing that was done, until it is written when it was lit',
+    'das Ofenbuch sagt nicht, wann das Feuer angezündet wurde: der Plan ist der vom Morgen, und keine Messung und nichts, was getan wurde, zählt, bis dasteht, wann es angezündet wurde',
   ],
   [
     'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',
@@ -953,7 +978,7 @@ export const deMessages: Book['sentences'] = [
     '{size} ist heißer, als ein ausgeräumter Ofen wird; waren es {n} °F ({n2} °C)? Es bleibt, wie es da steht',
   ],
   ['if so, write “{words}”', 'wenn ja, „{words}“ schreiben'],
-  // How much (scale/dishes.ts)
+  // How much (src/scale)
   [
     '“{words}” is nothing that is counted here; taken as {n} of what the receipt makes',
     '„{words}“ ist nichts, was hier gezählt wird; genommen: {n} von dem, was das Rezept gibt',

@@ -40,6 +40,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'load at two': '{dishes}: {zone} und {zone2}',
   'load across': '{dishes} über den ganzen Herd',
   draw: 'Ausziehen: {dishes}.',
+  'top up':
+    '{dishes}: solange die Tür offen ist, hineinsehen und mit kochendem Wasser auffüllen, wo es unter das Gargut gesunken ist.',
+  'fill up':
+    '{dishes}: ehe die Tür zugeht, mit kochendem Wasser auffüllen, so weit es ohne Überkochen geht, und zudecken: vor {until} sieht niemand hinein.',
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
   'soak over night': '{dishes}: einweichen: {amounts} („{words}“).',
   'soak over night plain': '{dishes}: einweichen, was das Rezept sagt („{words}“).',
@@ -79,6 +83,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'behind load': 'Ofen kühler als {celsius}: sofort einschießen und länger lassen.',
   'ahead draw': 'Früh fertig (nachsehen ab {early}): ausziehen, Papier über das legen, was bleibt.',
   'behind draw': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}.',
+  'behind draw ajar': 'Nicht fertig: Tür angelehnt lassen und jede halbe Stunde nachsehen, bis {late}.',
+  'behind draw ajar late': 'Nicht fertig: Tür angelehnt lassen und jede halbe Stunde nachsehen.',
+  'behind draw ajar kept': 'Nicht fertig: Tür angelehnt lassen und jede halbe Stunde nachsehen, bis {late}. {kept}',
+  'behind draw ajar kept late': 'Nicht fertig: Tür angelehnt lassen und jede halbe Stunde nachsehen. {kept}',
   'behind draw late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen.',
   'behind draw kept': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. {kept}',
   'behind draw kept late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. {kept}',
@@ -122,6 +130,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'why cooler too': 'und davon abgesehen ist der Ofen um {at} {difference} kühler als geplant',
   'why both': '{reasons}',
   'not hot enough': '{dishes}: einzuschießen bei {celsius} oder mehr; der Ofen hat höchstens {hottest}',
+  'curve ended':
+    '{dishes}: nicht eingeschossen, solange die Hitze des Ofens berechnet ist: so lange nach dem Feuer endet seine Kurve davor',
   'not in range':
     '{dishes}: einzuschießen zwischen {celsius} und {high}; dort fällt der Ofen zu schnell hindurch, oder er fällt nie so weit ({coolest} am Ende)',
   'not done': '{dishes}: nicht mehr als {percent} % der nötigen Hitze, bevor der Ofen unter {celsius} fällt',

@@ -26,7 +26,7 @@ const sentences: Book['sentences'] = [
   ['{n} {measure}', '{n} {measure:measure}'],
   ['{n} {item}', '{n} {item:item}'],
 
-  // How a dish was brought to its size (scale/dishes.ts, scale/kitchen.ts, scale/pieces.ts)
+  // How a dish was brought to its size (src/scale)
   ['salt', 'Salz'],
   ['leaven', 'Triebmittel'],
   ['in proportion', 'im selben Verhältnis'],
@@ -110,6 +110,10 @@ const sentences: Book['sentences'] = [
     '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie ein Viertel so dick, also {n2} % von {n3} min',
   ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
+  [
+    '“{text}” may be far hotter, and what is dried bakes in that: no hotter than its kind bears, unless the receipt gives degrees',
+    '„{text}“ kann viel heißer sein, und darin bäckt, was trocknen soll: nicht heißer, als seine Art verträgt, es sei denn, das Rezept nennt Grade',
+  ],
   [
     'shallower than its time was given for; it softens in its own time, so the time is kept',
     'flacher als das, wofür die Zeit gilt; es wird in seiner eigenen Zeit weich, also bleibt die Zeit',
@@ -503,7 +507,7 @@ const sentences: Book['sentences'] = [
   ],
   ['{item}, of this stage', '{item:item}, von dieser Stufe'],
 
-  // What is ours (receipt/fill.ts, scale/dishes.ts, scale/need.ts)
+  // What is ours (receipt/fill.ts, src/scale)
   ['kind', 'Art'],
   ['oven', 'Ofen'],
   ['bake', 'Backzeit'],
@@ -728,7 +732,7 @@ const sentences: Book['sentences'] = [
   ['air', 'Luft'],
   ['probe', 'Fühler'],
 
-  // Messages of scaling and planning (scale/dishes.ts, plan/steps.ts, plan/planner.ts)
+  // Messages of scaling and planning (src/scale, plan/steps.ts, plan/planner.ts)
   ['no dish to bake', 'nichts zu backen'],
   ['add a link to a receipt', 'einen Verweis auf ein Rezept hinzufügen'],
   [

@@ -40,7 +40,7 @@ export const deSigns: Readonly<Record<string, string>> = {
   'indian pudding': 'dunkel, dick und zitternd; Molke steht um den Löffel',
   'yorkshire pudding': 'am Rand aufgegangen, braun und knusprig',
   souffle: 'hoch und braun; sofort auf den Tisch',
-  beans: 'Bohnen weich und braun; heißes Wasser nachgießen, solange der Ofen offen ist',
+  beans: 'Bohnen weich und braun',
   stew: 'Fleisch zart beim Einstechen; Mitte 74 °C mit dem Thermometer',
   'baked pasta': 'am Rand blubbernd und oben braun; Mitte 74 °C mit dem Thermometer',
   'roast meat': 'Mitte 63 °C mit dem Thermometer, danach drei Minuten oder länger ruhen',

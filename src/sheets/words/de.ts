@@ -103,6 +103,7 @@ export const de: Words = {
   'zone.mouth': 'Mundloch',
   'zone.any': 'beliebig',
   'zone.across': 'über den ganzen Herd',
+  'zone.two': '{zone} und {zone2}',
 
   'action.sponge': 'Vorteig ansetzen',
   'action.mix': 'Kneten',
@@ -116,6 +117,7 @@ export const de: Words = {
   'action.test': 'Prüfen',
   'action.load': 'Einschießen',
   'action.draw': 'Ausziehen',
+  'action.top up': 'Nachgießen',
   'action.shut': 'Schließen',
   'action.evening before': 'Am Vorabend',
 

@@ -104,6 +104,7 @@ export const en = {
   'zone.mouth': 'mouth',
   'zone.any': 'anywhere',
   'zone.across': 'across the floor',
+  'zone.two': '{zone} and {zone2}',
 
   'action.sponge': 'Set the sponge',
   'action.mix': 'Mix',
@@ -117,6 +118,7 @@ export const en = {
   'action.test': 'Test',
   'action.load': 'Set in',
   'action.draw': 'Draw',
+  'action.top up': 'Top up',
   'action.shut': 'Shut',
   'action.evening before': 'Evening before',
 

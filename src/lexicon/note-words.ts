@@ -1,0 +1,31 @@
+import {words} from './row.js'
+import type {NoteWord} from './schema.js'
+
+const row = (use: NoteWord['use'], id: string, list: string): NoteWord => ({
+  id: `${use}: ${id}`,
+  use,
+  words: words(list),
+  source: 'common-practice',
+})
+
+/** What a note says of the fire and of what was read, in small letters, English and German. `src/oven/note-words.ts` reads them. */
+export const noteWords: readonly NoteWord[] = [
+  row('lit', 'lit', 'lit, lit the fire, lit the oven, fire lit, the fire lit, kindled, fire kindled, lighted'),
+  row('lit', 'angezündet', 'angezündet, angefeuert, eingeheizt, feuer an, feuer angezündet, ofen angefeuert'),
+  row(
+    'raked',
+    'raked',
+    'raked, raked out, raked the coals out, raked out the coals, raked the oven out, coals raked out, fire raked out',
+  ),
+  row('raked', 'ausgeräumt', 'ausgeräumt, glut ausgeräumt, ofen ausgeräumt, ausgekehrt'),
+  row('wood', 'wood', 'wood, firewood, wood in all, wood burned, wood burnt, holz, brennholz'),
+  row('counted', 'counted', 'counted, counted to, count, count of, counted up to, gezählt, gezählt bis'),
+  row(
+    'part of the floor',
+    'left',
+    'left, right, back, front, middle, mouth, on the left, on the right, at the back, at the front, in the middle, at the mouth',
+  ),
+  row('part of the floor', 'links', 'links, rechts, hinten, vorne, vorn, mitte, in der mitte, am mund'),
+  row('single', 'a', 'a, an'),
+  row('single', 'ein', 'ein, eine, einen'),
+]

@@ -1,0 +1,154 @@
+import type {FiringLog, LogRow} from '../oven/log.js'
+import type {Message} from '../receipt/types.js'
+import type {Dish} from '../scale/types.js'
+import {changesOf, lostOf} from './changes.js'
+import {type Corrected, correct} from './correct.js'
+import {drawnEarly} from './drawn-early.js'
+import {halfHourWanting} from './half-hour.js'
+import type {InForce} from './in-force.js'
+import {fireDecided, fireUnlogged, oneFire, stillFirst} from './later-fires.js'
+import {coldFood, coldWhenDrawn, drawnLate} from './left-in.js'
+import {momentsOf, toldBy} from './moments.js'
+import type {PlanOptions} from './options.js'
+import {byOwnNames} from './own-names.js'
+import {rules} from './rules.js'
+import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
+import type {Change, Day, Fired, Plan, PlanProblem} from './types.js'
+import {goneUnlogged, unlogged, woodUnlogged} from './unlogged.js'
+import {unrisen} from './unrisen.js'
+import {untimelyLoad} from './untimely.js'
+import {unfinished} from './wanting.js'
+
+/** What planning again has made of a day so far, by what the log then said: kept by a caller that plans at every note. */
+export type Corrections = Map<string, Plan>
+
+/** What planning the rest of a day takes of what the morning's plan was made from. */
+export interface PlanAgain extends Fired {
+  readonly day: Day
+  /** The present, minutes after midnight of the day; the log's last entry where absent. */
+  readonly now?: number
+  readonly options?: Pick<PlanOptions, 'effort' | 'progress' | 'cancelled'>
+}
+
+/**
+ * The rest of a day that has begun. Readings correct the oven; what is in it stays; what has not been set in is planned again, and a
+ * change costs a little, so that small surprises move little.
+ *
+ * @param problem the morning's, and `plan` its plan
+ * @param spare receipts of the day to fill idle floor with
+ * @param known corrections worked out before, to which those of this call are added
+ */
+export function planAgain(
+  input: PlanAgain,
+  problem: PlanProblem,
+  plan: Plan,
+  written: FiringLog,
+  spare: readonly Dish[] = [],
+  known: Corrections = new Map(),
+): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
+  const {log, relit} = oneFire(byOwnNames(written, problem.dishes), plan)
+  const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
+  const {before, made, inForce} = followedUntil(now, input, problem, plan, log, known)
+  // What is baked already is not suggested again.
+  const baked = spareBaked(spare, problem.dishes, log)
+  const idle = spare.filter((dish) => baked.every((one) => one.dish !== dish))
+  const corrected = correct({...input, now, ways: true, made, spare: idle}, problem, [before, plan], log)
+  const {again, rest, said} = corrected
+  const {changes, messages} = toldOfDay({now, problem, plan, before, inForce, log, baked}, corrected)
+  const first = relit === null ? [] : [stillFirst(log, relit)]
+  return {
+    plan: {...again, changes, messages: [...again.messages, ...messages, ...first, ...unrisen(again, rest)]},
+    problem: rest,
+    said,
+  }
+}
+
+/** What was followed until now. */
+interface UntilNow {
+  readonly before: Plan
+  /** The row of the log at which that plan was made; null of the morning's. */
+  readonly made: LogRow | null
+  readonly inForce: readonly InForce[]
+}
+
+/**
+ * The plan that was followed until now. What the log does not tell of is taken to have been done as the plan had it that was good at the
+ * time: each reading so far had the day planned again, and a dish that was then left in for longer is in the oven still.
+ */
+function followedUntil(
+  now: number,
+  input: PlanAgain,
+  problem: PlanProblem,
+  plan: Plan,
+  log: FiringLog,
+  known: Corrections,
+): UntilNow {
+  const options: PlanOptions = {...input.options, effort: 'quick'}
+  const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]
+  let before = plan
+  let made: LogRow | null = null
+  for (const moment of momentsOf(log, plan, now)) {
+    const told = toldBy(log, moment)
+    const {at} = moment
+    const key = JSON.stringify(told)
+    before = known.get(key) ?? correct({...input, now: at, options, made, spare: []}, problem, [before, plan], told).followed
+    known.set(key, before)
+    made = moment
+    inForce.push({from: at, plan: before})
+  }
+  return {before, made, inForce}
+}
+
+/** What is told of a day that was planned again. */
+interface ToldOfDay {
+  readonly changes: readonly Change[]
+  readonly messages: readonly Message[]
+}
+
+/** A day that has begun: its morning's plan, what was followed since, and what the log tells. */
+interface Followed {
+  readonly now: number
+  readonly problem: PlanProblem
+  readonly plan: Plan
+  readonly before: Plan
+  readonly inForce: readonly InForce[]
+  readonly log: FiringLog
+  readonly baked: readonly SpareBaked[]
+}
+
+function toldOfDay(
+  {now, problem, plan, before, inForce, log, baked}: Followed,
+  {again, rest, expected, unlit}: Corrected,
+): ToldOfDay {
+  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const {firing} = again
+  const otherFire =
+    Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
+  const early = drawnEarly(rest, byId, log, inForce)
+  // The plan on the wall is the morning's: what has changed is told against that.
+  const changes = [
+    ...lostOf(before, log, byId),
+    ...early.map(({change}) => change),
+    ...changesOf(plan, again, now, byId, {
+      // Without a reading it is what was set in, or was not, that makes the difference.
+      expected: log.readings.length > 0 || otherFire ? expected : null,
+      untimely: untimelyLoad(rest, byId, log, inForce),
+    }),
+  ]
+  const cold = [...coldFood(rest, again, log), ...coldWhenDrawn(rest, log)]
+  const notEaten = new Set(cold.map(({dish}) => dish))
+  const messages = [
+    ...cold.map(({message}) => message),
+    ...unfinished(changes, byId, problem.day, notEaten),
+    ...drawnLate(rest, log),
+    ...early.map(({message}) => message),
+    ...halfHourWanting(rest, log),
+    ...spareSetIn(baked, log),
+    ...unlogged(rest, byId, log),
+    ...goneUnlogged(rest, byId, log, notEaten),
+    ...woodUnlogged(log, plan, firing.wood),
+    ...fireUnlogged(rest, log, unlit),
+    ...fireDecided(log, again),
+  ]
+  return {changes, messages}
+}

@@ -1,0 +1,116 @@
+import {bakingAt} from '../oven/forecast.js'
+import type {FiringLog, LogRow} from '../oven/log.js'
+import type {Firing} from '../oven/types.js'
+import type {Dish} from '../scale/types.js'
+import {doughsSoFar, soonerThanLooked} from './dough.js'
+import {inOrder} from './events.js'
+import {withFireToCome, woodIn} from './later-fires.js'
+import type {PlanOptions} from './options.js'
+import {type OvenSoFar, ovenSoFar} from './oven-so-far.js'
+import {planDay} from './planner.js'
+import {presumedBy, toldTimes} from './presumed.js'
+import {secondFire} from './second-fire.js'
+import {simulator} from './simulator.js'
+import {soFar} from './so-far.js'
+import {missingOf, toldOf} from './told.js'
+import {type DoughLog, toldDoughs} from './told-doughs.js'
+import type {Fired, Plan, PlannedDough, PlanProblem} from './types.js'
+import {fireWays} from './ways/of-fire.js'
+
+/** How the rest of a day is planned. Times in minutes after midnight. */
+export interface Correcting extends Fired {
+  readonly now: number
+  /** The row of the log at which the plan that was followed was made; null of the morning's. */
+  readonly made: LogRow | null
+  /** What would help is looked for too. */
+  readonly ways?: true
+  readonly options?: PlanOptions | undefined
+  /** Dishes to fill idle floor with. */
+  readonly spare: readonly Dish[]
+}
+
+/** The rest of a day, planned. */
+export interface Corrected {
+  readonly again: Plan
+  /** The plan to be followed from here, with what has been drawn in it too. */
+  readonly followed: Plan
+  readonly rest: PlanProblem
+  /** What the readings changed, in plain sentences. */
+  readonly said: readonly string[]
+  /** The baking heat, °C, that the oven would now have by the morning's reckoning after what was really done. */
+  readonly expected: number
+  /** A second fire was to be lit by now, and was not by what the floor has. */
+  readonly unlit: boolean
+}
+
+/**
+ * The day planned again at a moment.
+ *
+ * @param problem the morning's
+ * @param plans the one that was followed until then, and the morning's
+ * @param log as far as it tells by then
+ */
+export function correct(
+  input: Correcting,
+  problem: PlanProblem,
+  [before, morning]: readonly [Plan, Plan],
+  log: FiringLog,
+): Corrected {
+  const {now, options} = input
+  const lit = log.lit!
+  const plan = withFireToCome(input.oven, before, log, input.made)
+  const burn = log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit)
+  const firing: Firing = {wood: log.wood ?? woodIn(burn, plan.firing), burn, soak: plan.firing.soak}
+  const {dishes, ambient = 20} = problem
+  const byId = new Map(dishes.map((d) => [d.id, d]))
+  // What the log says was set in is in, though the plan made at a reading had no place for it: it is as the morning's plan had it.
+  const parts = toldOf({...plan, loads: [...plan.loads, ...missingOf(plan, morning, log, byId)]}, log, byId)
+  const told = toldTimes(parts)
+  const second = secondFire(input, {now, log, firing, plan, before, parts, told})
+  const noted: DoughLog = {log, morning, dishes}
+  const {set, drawn, toCome} = soFar({...noted, now, plan, parts, told, second})
+  const oven = ovenSoFar(input, {now, log, firing, plan, secondAt: second.at, set, dishes: byId, ambient})
+  const presumed = presumedBy(told, lit - plan.lit, second)
+  // A fire lit late puts off nothing that was to be done the day before.
+  const doughs = doughsSoFar(now, plan, toCome, toldDoughs(set, noted), (at) => (at < 0 ? at : presumed(at)))
+  const done = {now, lit, set, plan}
+  const restWith = (some: readonly PlannedDough[]): PlanProblem => ({
+    ...problem,
+    firings: [oven.start],
+    done: {...done, doughs: some},
+  })
+  const {rest, planned} = restPlanned(restWith, doughs, {...options, simulate: oven.simulate, spare: input.spare})
+  const ways = input.ways ? fireWays(input, {log, plan, found: oven}, rest, planned, options ?? {}) : []
+  const again = ways.length > 0 ? {...planned, ways} : planned
+  return {
+    again,
+    followed: {...again, loads: [...drawn, ...again.loads]},
+    rest,
+    said: oven.said,
+    expected: expectedAt(now - lit, input, oven, morning),
+    unlit: second.unlit,
+  }
+}
+
+/** The rest of a day with its doughs as they are. What had not risen waits till it is looked at again, unless something is lost for that. */
+function restPlanned(
+  restWith: (doughs: readonly PlannedDough[]) => PlanProblem,
+  doughs: readonly PlannedDough[],
+  options: PlanOptions,
+): {readonly rest: PlanProblem; readonly planned: Plan} {
+  const plannedWith = (some: readonly PlannedDough[]): {rest: PlanProblem; planned: Plan} => {
+    const rest = restWith(some)
+    return {rest, planned: planDay(rest, options)}
+  }
+  const waiting = plannedWith(doughs)
+  const sooner = waiting.planned.unplaced.length > 0 ? soonerThanLooked(doughs) : null
+  if (sooner === null) return waiting
+  const hurried = plannedWith(sooner)
+  return hurried.planned.unplaced.length < waiting.planned.unplaced.length ? hurried : waiting
+}
+
+/** The baking heat, °C, so many minutes after lighting, by the morning's reckoning and fire after what was really done. */
+function expectedAt(minutes: number, {oven, parameters}: Fired, {start, past, burned, runs}: OvenSoFar, morning: Plan): number {
+  const simulate = simulator({oven, ...(parameters ? {parameters} : {})}, runs)
+  return bakingAt(simulate({...start, firing: morning.firing}, inOrder([...past, ...burned]), false), minutes)
+}

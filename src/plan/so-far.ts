@@ -1,0 +1,114 @@
+import {type Followed, partsByDish, take} from './followed.js'
+import {testedSince} from './moments.js'
+import {ABOUT_THEN, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
+import {rules} from './rules.js'
+import type {Told} from './told.js'
+import {type DoughLog, fitFrom} from './told-doughs.js'
+import type {DoneSoFar, Load, Plan} from './types.js'
+
+/** What of a plan has been done by now, and what is still to come. */
+export interface SoFar {
+  readonly set: DoneSoFar['set']
+  /** The loads of what has been drawn. */
+  readonly drawn: readonly Load[]
+  readonly toCome: readonly Followed[]
+}
+
+/** The plan that was followed, and what the log tells of it. Times in minutes after midnight. */
+interface Begun extends DoughLog {
+  readonly now: number
+  readonly plan: Plan
+  readonly parts: readonly Told[]
+  readonly told: readonly ToldTime[]
+  readonly second: SecondHour
+}
+
+/**
+ * What has been done by now: as the log tells, and what it does not tell of at the later of the times that the plan that was followed and
+ * the morning's have it at: a dish is rather set in too late in our book than drawn before it is done.
+ */
+export function soFar(begun: Begun): SoFar {
+  const {now, log, told} = begun
+  const presumed = thoughtDone(begun)
+  const timed = drawsOf(begun, presumed)
+  const since = testedSince(log, now)
+  const set: DoneSoFar['set'][number][] = []
+  const drawn: Load[] = []
+  const toCome: Followed[] = []
+  for (const {part, early, ready, drawnAt} of timed) {
+    const {entry, load, count, at: plannedIn, placed, saidIn, saidOut: out, lostAt, waits} = part
+    // What was to be drawn before, or at the same opening, comes out first: its place may be wanted.
+    const first = timed.flatMap((t) => (t.part.draw <= plannedIn && Number.isFinite(t.drawnAt) ? [t.drawnAt] : []))
+    const unsaid = waits ? Number.POSITIVE_INFINITY : Math.max(presumed.setIn(plannedIn, early?.at), ready, ...first)
+    const at = lostAt ?? saidIn ?? Math.min(unsaid, out ?? Number.POSITIVE_INFINITY)
+    // The heat is tested, and noted, before it is set in, and again and again while it waits for that.
+    const sure = lostAt ?? saidIn ?? out
+    const from = told.some((one) => one.setIn && one.planned === plannedIn) ? now : since
+    if (at > now || (sure === undefined && at > from - rules.tick)) {
+      toCome.push(part)
+      continue
+    }
+    const lost = lostAt === undefined ? {} : ({lost: true} as const)
+    set.push({dish: entry.dish, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...lost})
+    if (drawnAt <= now)
+      drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
+  }
+  return {set, drawn, toCome}
+}
+
+/** When something is taken to have been done, by when the plan that was followed has it and when the morning's had. */
+interface ThoughtDone {
+  readonly drawn: (planned: number, first: number | undefined) => number
+  readonly setIn: (planned: number, first: number | undefined) => number
+}
+
+function thoughtDone({log, plan, morning, told, second}: Begun): ThoughtDone {
+  const lit = log.lit!
+  const presumed = presumedBy(told, lit - plan.lit, second)
+  const meantSecond = morning.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
+  const sinceMorning = (planned: number): number =>
+    planned < meantSecond || !Number.isFinite(second.at) ? lit - morning.lit : Math.max(0, second.at - meantSecond)
+  const later = (planned: number, first: number | undefined): number =>
+    Math.max(presumed(planned), first === undefined ? Number.NEGATIVE_INFINITY : first + sinceMorning(first))
+  return {
+    drawn: later,
+    // What was to go in at an opening of which the log tells went in then, unless that was so long before that one went in alone.
+    setIn: (planned, first) => {
+      const soonest = presumed(planned) - ABOUT_THEN
+      const same = told.flatMap((one) => (one.planned === planned && one.at >= soonest ? [one.at] : []))
+      return same.length > 0 ? Math.max(...same) : later(planned, first)
+    },
+  }
+}
+
+/** A part of the plan that was followed, with what it was in the morning's, and when its dough was fit and it was drawn, or will be. */
+interface Timed {
+  readonly part: Told
+  readonly early: Followed | undefined
+  readonly ready: number
+  readonly drawnAt: number
+}
+
+function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presumed: ThoughtDone): Timed[] {
+  const meant = partsByDish(morning.loads)
+  const litFires = (log.further?.map((fire) => fire.lit) ?? [second.at]).filter((at) => at <= now)
+  // What was to come out before something that the log does tell of, or at the opening at which that went in, came out before it as well, if
+  // it had had its time.
+  const beforeTold = (planned: number): number =>
+    Math.min(...told.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
+  return parts.map((part) => {
+    const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
+    const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
+    // What is known to have been set in late is not thought drawn before it has had its time, or, where something went in that was to go in
+    // after it, as much of it as will do.
+    const ready = fitFrom(part, parts, {log, morning, dishes})
+    const by = Math.max(saidIn ?? Number.NEGATIVE_INFINITY, ready) - plannedIn
+    const thought = Math.max(presumed.drawn(plannedOut, early?.draw), by + plannedOut)
+    const byThen = Math.max(beforeTold(plannedOut), by + entry.draw.low)
+    const unsaidOut = part.stays ? Number.POSITIVE_INFINITY : Math.min(thought, byThen)
+    // Nothing bakes on while a later fire burns.
+    const emptied =
+      litFires.find((at) => (saidIn === undefined ? plannedIn < second.planned : at > saidIn)) ?? Number.POSITIVE_INFINITY
+    return {part, early, ready, drawnAt: lostAt ?? saidOut ?? Math.min(unsaidOut, emptied)}
+  })
+}

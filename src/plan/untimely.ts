@@ -1,0 +1,36 @@
+import type {FiringLog} from '../oven/log.js'
+import type {Dish} from '../scale/types.js'
+import {partsByDish, take} from './followed.js'
+import {type InForce, planAt} from './in-force.js'
+import {rowAt} from './told.js'
+import type {PlanProblem} from './types.js'
+
+/** Minutes by which a load has to go in otherwise than at its time to be told as a reason. */
+const UNTIMELY = 10
+
+/** What the log says went in most too late, or too soon, by the plan that was followed then: the load's dishes, and by how many minutes. */
+export interface Untimely {
+  readonly dishes: readonly string[]
+  readonly minutes: number
+}
+
+/** The load that the log says went in most off its time; null where all went in about when it should. */
+export function untimelyLoad(
+  {done}: PlanProblem,
+  dishes: ReadonlyMap<string, Dish>,
+  log: FiringLog,
+  inForce: readonly InForce[],
+): Untimely | null {
+  const off = done!.set.flatMap(({dish: id, at, count, lost}) => {
+    const dish = dishes.get(id)
+    if (!dish || lost || !rowAt(log, 'set in', at, dish)) return []
+    const plan = planAt(inForce, at)
+    const part = take(partsByDish(plan.loads).get(id) ?? [], count, at)
+    return part ? [{id, at, minutes: at - part.at - (log.lit! - plan.lit)}] : []
+  })
+  const worst = off.reduce((most, {minutes}) => (Math.abs(minutes) > Math.abs(most) ? minutes : most), 0)
+  if (Math.abs(worst) < UNTIMELY) return null
+  const first = off.find(({minutes}) => minutes === worst)!
+  const together = off.filter(({at, minutes}) => at === first.at && minutes === worst)
+  return {dishes: [...new Set(together.map(({id}) => id))], minutes: worst}
+}

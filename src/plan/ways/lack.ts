@@ -1,0 +1,92 @@
+import {amiss, minutesLate} from '../asked.js'
+import {bearable, dueOf, feedsOf} from '../model.js'
+import {rules} from '../rules.js'
+import type {Plan, PlanProblem} from '../types.js'
+
+/** How much of a day a plan does not give. */
+export interface Lack {
+  /** Vessels left out. */
+  readonly out: number
+  /** People whom they were to feed, each dish counted by itself. */
+  readonly without: number
+  /** Minutes late in all, each dish counted once. */
+  readonly late: number
+  /** Dishes set in or drawn with less heat than they should have, on a day that has begun. */
+  readonly wanting: number
+}
+
+/**
+ * When each dish would come too late to be of use, and a day planned in earnest rather leaves it out (`Job.bears`); never where `late` says
+ * that it will do.
+ */
+function uselessFrom(problem: PlanProblem, late: boolean): (dish: string) => number {
+  const {done} = problem
+  const from = new Map(
+    (late ? [] : problem.dishes).map((dish) => {
+      const due = dueOf(dish, problem.day.serve)
+      if (due === null) return [dish.id, Number.POSITIVE_INFINITY]
+      // The fire of a day that has begun is what it is, and says nothing of how soon another would have it.
+      return [dish.id, done ? Math.max(due, done.now) + rules.bearable : due + bearable(problem, dish, due)]
+    }),
+  )
+  return (dish) => from.get(dish) ?? Number.POSITIVE_INFINITY
+}
+
+/** Vessels of each dish that a plan has not, or, unless `late` says that they will do, too late to be of use. */
+export function outOf(problem: PlanProblem, plan: Plan, late: boolean): Map<string, number> {
+  const left = new Map(problem.dishes.map((d) => [d.id, d.count]))
+  const less = (id: string, count: number): void => void left.set(id, (left.get(id) ?? 0) - count)
+  const useless = uselessFrom(problem, late)
+  for (const load of plan.loads) for (const d of load.dishes) if (d.draw.likely <= useless(d.dish)) less(d.dish, d.count)
+  // What was drawn before the day was planned again stands in no load.
+  for (const s of problem.done?.set ?? []) if (s.drawn !== null) less(s.dish, s.count)
+  return new Map([...left].filter(([, count]) => count > 0))
+}
+
+/**
+ * How much of a day a plan does not give.
+ *
+ * @param late What comes too late to be of use will do.
+ */
+export function lackOf(problem: PlanProblem, plan: Plan, late: boolean): Lack {
+  const left = outOf(problem, plan, late)
+  const without = problem.dishes.reduce((sum, dish) => sum + feedsOf({dish, count: left.get(dish.id) ?? 0}), 0)
+  return {
+    out: [...left.values()].reduce((sum, n) => sum + n, 0),
+    // To a thousandth, so that sums in another order are the same.
+    without: Math.round(1000 * without) / 1000,
+    late: lateIn(problem, plan, late),
+    wanting: new Set(plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.eased ? [d.dish] : [])))).size,
+  }
+}
+
+/**
+ * Minutes late in all, each dish counted once.
+ *
+ * @param willDo What comes too late to be of use will do.
+ */
+export function lateIn(problem: PlanProblem, plan: Plan, willDo: boolean): number {
+  const useless = uselessFrom(problem, willDo)
+  // What comes too late to be of use counts as left out.
+  return minutesLate(
+    problem,
+    amiss(problem, plan).late.filter(({dish, drawn}) => drawn <= useless(dish)),
+  )
+}
+
+/** True where fewer people go without; or as many, and less is left out; or as much, and it comes less late. */
+export const lessThan = (a: Lack, b: Lack): boolean =>
+  a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && a.late < b.late)))
+
+/** Minutes later in all that a vessel more with its place may cost, or the same people fed by fewer. */
+const LATER = 120
+/** Share of the minutes late that has to go for leaving something out, or making less, to be worth it. */
+const WORTH = 0.5
+
+/** True where a trial lacks less than the day does, and does not make far more of it late. */
+export const helps = (tried: Lack, now: Lack): boolean =>
+  lessThan(tried, now) && tried.late <= now.late + LATER * Math.max(tried.without < now.without ? 1 : 0, now.out - tried.out)
+
+/** True where a trial that does without something asked for leaves no more out than the day does, and far less of it comes late. */
+export const spares = (tried: Lack, now: Lack): boolean =>
+  tried.without <= now.without && tried.late <= (1 - WORTH) * now.late && tried.late < now.late

@@ -1,0 +1,170 @@
+import type {Replan} from '../conflict.js'
+import type {PlanOptions, Simulate} from '../options.js'
+import {english, phrase, speak} from '../phrases.js'
+import type {Settled} from '../settled.js'
+import type {FiringOption, Phrase, Plan, PlanProblem, Remedy} from '../types.js'
+import {type Lack, lackOf, lateIn, outOf} from './lack.js'
+
+/** A day, changed or not, planned otherwise. */
+export interface Trial {
+  readonly plan: Plan
+  readonly lack: Lack
+  readonly problem: PlanProblem
+  /** What comes too late to be of use will do. */
+  readonly late: boolean
+}
+
+/** A plan that was made for a trial, and what it lacks. */
+export function trialOf(problem: PlanProblem, plan: Plan, late: boolean): Trial {
+  return {plan, lack: lackOf(problem, plan, late), problem, late}
+}
+
+/** How else a day is planned: in another oven, lit so many minutes sooner, or all anew though there is a plan to go on from. */
+export interface Otherwise {
+  readonly simulate?: Simulate | undefined
+  readonly sooner?: number
+  readonly anew?: boolean
+}
+
+/** Dishes up to which a way out is planned in earnest before it is offered. */
+const IN_EARNEST = 12
+
+/** kg of wood that nobody minds. */
+const LITTLE_WOOD = 0.5
+
+/** Tries changed days on the simulated oven and says what comes of them. */
+export class Trials {
+  readonly quick: PlanOptions
+  readonly #problem: PlanProblem
+  readonly #plan: Plan
+  readonly #replan: Replan
+  readonly #from: Settled | null
+  readonly #late: boolean
+  readonly now: Lack
+
+  /**
+   * @param from The plan to go on from, where something is left out; all is planned anew without.
+   * @param inHand On a day that has begun: try only what becomes of the plan in hand.
+   * @param late What comes too late to be of use will do, as anything does on a day that has begun, unless a fire is to be lit for it.
+   */
+  constructor(
+    problem: PlanProblem,
+    plan: Plan,
+    options: PlanOptions,
+    replan: Replan,
+    from: Settled | null = null,
+    inHand = false,
+    late = problem.done !== undefined,
+  ) {
+    this.#from = from
+    this.#problem = problem
+    this.#plan = plan
+    this.#replan = replan
+    this.#late = late
+    this.now = lackOf(problem, plan, late)
+    this.quick = {
+      effort: 'quick',
+      bare: true,
+      inHand,
+      ...(options.simulate ? {simulate: options.simulate} : {}),
+      ...(options.cancelled ? {cancelled: options.cancelled} : {}),
+    }
+  }
+
+  /** The day with something changed, planned shortly. */
+  plan(change: Partial<PlanProblem>, {simulate = this.quick.simulate, sooner = 0, anew = false}: Otherwise = {}): Trial {
+    const {firings, anyFire = firings} = this.#problem
+    const problem = {...this.#problem, anyFire, ...change}
+    const from = anew ? null : this.#from
+    const begun = from && {...from, model: {...from.model, lit: from.model.lit - sooner}}
+    return trialOf(
+      problem,
+      this.#replan(problem, {...this.quick, ...(simulate ? {simulate} : {}), ...(begun ? {from: begun} : {})}),
+      this.#late,
+    )
+  }
+
+  /**
+   * The day with something changed as it will be planned when it is changed so: a short trial of fires about as long as the plan's may promise
+   * more than that keeps, or less. Null of a large day, where the trial has to do.
+   */
+  inEarnest(change: Pick<PlanProblem, 'day'>): Trial | null {
+    const problem = {...this.#problem, ...change}
+    const {simulate, cancelled} = this.quick
+    if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return null
+    // Second fires that were made for this plan are none of the day's.
+    const firings = problem.day.firings > 1 ? problem.firings : problem.firings.filter((f) => !f.further?.length)
+    const how: PlanOptions = {bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
+    return trialOf(problem, this.#replan({...problem, firings}, how), this.#late)
+  }
+
+  /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
+  outcome(
+    {plan: tried, lack: {out: count, without, late, wanting}, problem, late: willDo}: Trial,
+    wood: boolean,
+  ): {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]} {
+    const {now} = this
+    const phrases: Phrase[] = []
+    const out = outOf(problem, tried, willDo)
+    const minutes = {unit: 'minutes', value: late} as const
+    const [people, before] = [without, now.without].map(Math.ceil) as [number, number]
+    if (out.size > 0)
+      phrases.push(
+        phrase(people < before ? 'outcome fewer' : 'outcome still', {
+          count,
+          people,
+          before,
+          dishes: {unit: 'dishes', dishes: [...out.keys()], whole: true},
+        }),
+      )
+    else if (now.out > 0 || (now.late === 0 && now.wanting === 0)) phrases.push(phrase('outcome all'))
+    if (late === 0 && now.late > 0) phrases.push(phrase('outcome in time'))
+    if (late > 0 && late !== now.late)
+      phrases.push(
+        now.late > 0
+          ? phrase('outcome less late', {minutes, before: {unit: 'minutes', value: now.late}})
+          : phrase('outcome late', {minutes}),
+      )
+    if (wanting !== now.wanting)
+      phrases.push(
+        wanting === 0
+          ? phrase('outcome heat')
+          : phrase(wanting < now.wanting ? 'outcome less wanting' : 'outcome wanting', {count: wanting, before: now.wanting}),
+      )
+    const more = tried.score.wood - this.#plan.score.wood
+    const kilograms = {unit: 'kilograms', value: Math.abs(more)} as const
+    if (Math.abs(more) >= LITTLE_WOOD)
+      phrases.push(phrase(more > 0 ? 'outcome more wood' : 'outcome less wood', {wood: kilograms}))
+    else if (wood) phrases.push(phrase('outcome same wood'))
+    return {unit: 'phrases', phrases}
+  }
+
+  remedy(kind: Remedy['kind'], tried: Plan, words: Phrase): Remedy {
+    const titles = new Map(this.#problem.dishes.map((d) => [d.id, d.title]))
+    return {
+      kind,
+      works: tried.possible,
+      wood: tried.score.wood - this.#plan.score.wood,
+      late: lateIn(this.#problem, tried, this.#late || kind === 'late') - this.now.late,
+      say: speak(
+        words,
+        english((id) => titles.get(id) ?? id),
+      ),
+      words,
+    }
+  }
+}
+
+/** What comes of a trial, with more said of it before the last, which is the wood. */
+export const beforeLast = (phrases: readonly Phrase[], more: readonly Phrase[]): Phrase[] => [
+  ...phrases.slice(0, -1),
+  ...more,
+  ...phrases.slice(-1),
+]
+
+/** The plan's fire and the next shorter one; and where something is left out the next longer, since lit sooner it has the time to burn. */
+export function firesNear(problem: PlanProblem, plan: Plan): FiringOption[] {
+  const alike = problem.firings.filter((f) => (f.further?.length ?? 0) === (plan.fires?.length ?? 1) - 1)
+  const mine = alike.findIndex((f) => f.firing.burn === plan.firing.burn)
+  return mine < 0 ? [...problem.firings] : alike.slice(Math.max(0, mine - 1), mine + (plan.possible ? 1 : 2))
+}

@@ -1,0 +1,85 @@
+import Fraction from 'fraction.js'
+import {lookUpItem} from '../lexicon/index.js'
+import {scaled as scaledBy} from '../measure/range.js'
+import type {EveningBefore} from '../receipt/types.js'
+import {doughOf} from './dough-stages.js'
+import type {Filled} from './order.js'
+import {saltAndLeaven} from './salt-and-leaven.js'
+import {scaled} from './scaled-amounts.js'
+import type {SizeNotes} from './size-notes.js'
+import type {Sizing} from './sizing.js'
+import type {TimedByDepth} from './time-by-depth.js'
+import type {Dish, EveningTask} from './types.js'
+
+/** What one batch of an order is made a dish of. */
+export interface Batch {
+  readonly filled: Filled
+  readonly timed: TimedByDepth
+  readonly notes: SizeNotes
+  /** How many vessels of it. */
+  readonly count: number
+  /** Which batch, from 1, of how many. */
+  readonly number: number
+  readonly of: number
+  /** How many of its vessel stand on the floor at once. */
+  readonly atOnce: number
+}
+
+/** The dish of one batch: what to weigh out, what it needs of the oven, whom it feeds. Salt beyond all measure is told (`scale-salt`). */
+export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'used' | 'say'>): Dish {
+  const {filled, timed, notes, count} = batch
+  const {item, vessels, order, each, vessel} = filled
+  const {receipt, kind, made, feedsEach} = vessels
+  const times = order.times.mul(new Fraction(count, order.count))
+  const number = (used.get(name) ?? 0) + 1
+  used.set(name, number)
+  const called = item.title === '' ? receipt.title : item.title
+  const weighed = scaled(receipt, times)
+  // "Water to cover" weighs too: a vessel with such a liquid is taken to weigh what its kind does.
+  const heavy = receipt.ingredients.some((one) => one.amount === null && lookUpItem(one.item)?.group === 'liquid')
+    ? Math.max(each, kind.mass.low)
+    : each
+  const sized = [
+    ...notes.sized,
+    ...weighed.notes,
+    ...saltAndLeaven(receipt, kind, {times: times.valueOf(), thicker: timed.thicker, batch: each * count}, say),
+  ]
+  return {
+    id: number === 1 ? name : `${name}-${number}`,
+    title: batch.of > 1 ? `${called} (${batch.number}/${batch.of})` : called,
+    file: item.file,
+    kind: kind.id,
+    vessel,
+    count,
+    ...(order.fills === undefined ? {} : {fills: item.line}),
+    atOnce: batch.atOnce,
+    times: times.toFraction(),
+    need: timed.need,
+    place: kind.place,
+    mass: heavy,
+    water: heavy * kind.waterLoss.likely,
+    wantedBy: item.wantedBy,
+    dough: doughOf(receipt, kind),
+    sign: kind.sign,
+    ...(kind.dry === true || kind.keeps === true ? {keeps: true as const} : {}),
+    ...(kind.hot === true || item.hot === true ? {hot: true as const} : {}),
+    ...(item.hot === true ? {wantedHot: true as const} : {}),
+    ...(kind.crust === true ? {crust: true as const} : {}),
+    ...(receipt.evening === undefined ? {} : {evening: receipt.evening.map(eveningTask)}),
+    // Of other kinds the open door is said of a part of the time.
+    ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
+    // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.
+    feeds: scaledBy(feedsEach, made.vessels * times.valueOf()),
+    inferred: [...notes.inferred, ...sized.filter((one) => !notes.inferred.includes(one))],
+    sized,
+    cautions: [...new Set([...receipt.cautions.map((caution) => caution.id), ...kind.cautions])],
+    amounts: weighed.amounts,
+  }
+}
+
+const eveningTask = ({does, text, items, hour}: EveningBefore): EveningTask => ({
+  does,
+  words: text.replace(/\s+/g, ' '),
+  items,
+  ...(hour === undefined ? {} : {hour}),
+})

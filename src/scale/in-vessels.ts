@@ -1,0 +1,101 @@
+import type {Range} from '../lexicon/schema.js'
+import type {Inferred, Receipt} from '../receipt/types.js'
+import type {Asked} from './amount-phrase.js'
+import {type BatchMass, batchMass} from './batch-mass.js'
+import {takes} from './holding.js'
+import type {KindFigures} from './kind-figures.js'
+import {feedsOf, type Makes, makes} from './makes.js'
+import {asWide, instead} from './other-vessel.js'
+import {asStated, type Shape, shapeOf, smaller, standing} from './own-vessel.js'
+import type {Sizing} from './sizing.js'
+import type {DayAmount, Vessel} from './types.js'
+
+/** A receipt in the vessels it is baked in on this day. */
+export interface InVessels {
+  readonly receipt: Receipt
+  readonly kind: KindFigures
+  /** Weight of its mixture made once, kg; null where nothing of it can be weighed. */
+  readonly mass: Range | null
+  readonly flour: BatchMass['flour']
+  /** Its own vessel as it is written or guessed, and as large as its own weights make it. */
+  readonly written: Shape & {readonly why?: string}
+  readonly own: Shape & {readonly why?: string}
+  /** What it makes in its own vessels. */
+  readonly asWritten: Makes
+  /** The vessel that the day asks for in place of its own, and why that holds so much. */
+  readonly other: {readonly shape: Shape; readonly why: Inferred} | null
+  /** The vessel it is baked in: the other where there is one. */
+  readonly shape: Shape & {readonly why?: string}
+  /** What it makes in that. */
+  readonly made: Makes
+  /** People that one of it feeds. */
+  readonly feedsEach: Range
+  /** Kilograms that one takes at the most. */
+  readonly most: number
+  /** One with so many kilograms in it. */
+  readonly vesselAt: (each: number) => Vessel
+}
+
+/**
+ * Put a receipt into its vessels, or into those the day asks for.
+ *
+ * @returns null where it has none (`scale-vessel`), or one size does not tell the one that is asked for (`scale-amount`); what cannot be weighed
+ *   is told (`scale-weight`)
+ */
+export function inVessels(
+  item: DayAmount,
+  asked: Asked,
+  receipt: Receipt,
+  kind: KindFigures,
+  {fits, say}: Pick<Sizing, 'fits' | 'say'>,
+): InVessels | null {
+  const across = asked.kind === 'count' ? asked.across : undefined
+  const usual = shapeOf(receipt, kind)
+  const elsewhere = asked.vessel !== undefined || across !== undefined
+  const written = usual === null || elsewhere ? usual : smaller(usual, kind, fits)
+  if (written === null) {
+    say(
+      'error',
+      'scale-vessel',
+      `no vessel is known for “${receipt.title}”`,
+      'state one in its front matter: vessel: round 9 in x 2 in',
+    )
+    return null
+  }
+  const {mass, unweighed, flour} = batchMass(receipt, kind)
+  if (unweighed.length > 0 && mass !== null) {
+    say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
+  }
+  const asWritten = makes(receipt, kind, written, mass)
+  const own = asStated(written, receipt, kind, asWritten, mass)
+  const wide = across === undefined ? undefined : asWide(own, across)
+  if (wide === null) {
+    say(
+      'error',
+      'scale-amount',
+      `“${item.amount}”: one size does not tell ${own.name}`,
+      'write the vessel with its sizes behind the number, such as “2 loaves in loaf tins 9 x 5 x 3 in”',
+      item.amountAt?.[0],
+    )
+    return null
+  }
+  const named = asked.vessel ?? wide
+  const other = named === undefined ? null : instead(own, named, kind, asWritten)
+  const shape = other?.shape ?? own
+  const made = other?.made ?? asWritten
+  return {
+    receipt,
+    kind,
+    mass,
+    flour,
+    written,
+    own,
+    asWritten,
+    other,
+    shape,
+    made,
+    feedsEach: feedsOf(receipt, kind, made),
+    most: takes(shape.size, kind),
+    vesselAt: (each) => standing(shape, kind, each),
+  }
+}

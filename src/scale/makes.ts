@@ -1,0 +1,121 @@
+import Fraction from 'fraction.js'
+import {asked as words} from '../lexicon/asked-words.js'
+import {fold, lookUpMeasure} from '../lexicon/index.js'
+import type {Range} from '../lexicon/schema.js'
+import {fold as plainFold} from '../receipt/section.js'
+import type {Inferred, Receipt} from '../receipt/types.js'
+import {holds} from './holding.js'
+import type {KindFigures} from './kind-figures.js'
+import {asStated, type Shape} from './own-vessel.js'
+import {pieceMass} from './pieces.js'
+import {kilograms} from './reason-figures.js'
+import {isFree, isSheet} from './vessel.js'
+
+/** How many vessels, or pieces, the receipt makes once. */
+export interface Makes {
+  readonly vessels: number
+  /** How many times the receipt is made for one vessel. */
+  readonly timesEach: Fraction
+  readonly pieces: number | null
+  /** Kilograms in one vessel when the receipt is made as written, and when it is filled as usual. */
+  readonly each: number
+  readonly usual: number
+  readonly inferred: readonly Inferred[]
+}
+
+/** What a receipt makes when it is made once, counted in a vessel. `mass`: of its mixture, kg; null where nothing of it can be weighed. */
+export function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | null): Makes {
+  const made = madeIn(receipt, kind, shape, mass)
+  return {...made, timesEach: new Fraction(1, made.vessels)}
+}
+
+function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | null): Omit<Makes, 'timesEach'> {
+  const inferred: Inferred[] = []
+  const serves = receipt.serves
+  const noun = serves === null ? '' : (serves.of.toLowerCase().split(/\s+/).pop() ?? '')
+  const persons = countsPeople(noun)
+  // "Enough for a quart" counts no vessels.
+  const measured = words.measure.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
+  const yields = serves === null || persons || measured ? null : (serves.low + serves.high) / 2
+  const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
+  const shared = (vessels: number, pieces: number | null): Omit<Makes, 'timesEach'> => ({
+    vessels,
+    pieces,
+    each: mass === null ? usualEach : mass.likely / vessels,
+    usual: usualEach,
+    inferred,
+  })
+  if (yields !== null && yields > 0 && serves?.vessels !== undefined) {
+    return shared(serves.vessels, yields)
+  }
+  if (yields !== null && yields > 0) {
+    const each = mass === null ? usualEach : mass.likely / yields
+    // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
+    if (
+      !isSheet(shape.size) &&
+      // Billets are laid side by side, on whatever they lie.
+      kind.uneaten !== true &&
+      // Of what stands in no tin nothing is cut: its pieces are loaves.
+      (!words.cut.has(fold(noun)) || isFree(shape.size)) &&
+      each < usualEach * 3 &&
+      (each > usualEach / 4 || words.vessel.has(fold(noun)))
+    )
+      return {vessels: Math.max(1, Math.round(yields)), pieces: null, each, usual: usualEach, inferred}
+    // "One tray": that is what it is made for, whatever it weighs. "Six tartlet tins" stand on a sheet.
+    if (isSheet(shape.size) && words.vessel.has(fold(noun)) && (yields <= 1 || each > usualEach / 4)) {
+      return shared(Math.max(1, Math.round(yields)), null)
+    }
+    const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
+    return shared(sheets, yields)
+  }
+  if (mass === null) {
+    inferred.push({
+      field: 'amount',
+      value: '1 vessel',
+      why: 'nothing in the receipt can be weighed; it is taken to fill one vessel',
+    })
+    return shared(1, null)
+  }
+  const vessels = Math.max(1, Math.round(mass.likely / usualEach))
+  inferred.push({
+    field: 'makes',
+    value: `${vessels} × ${asStated(shape, receipt, kind, {each: mass.likely / vessels, pieces: null}, mass).name}`,
+    why: `the receipt does not say how much it makes; its ${kilograms(mass.likely)} at about ${kilograms(usualEach)} each`,
+  })
+  let pieces: number | null = null
+  const piece = pieceMass[kind.id]
+  if (isSheet(shape.size) && piece !== undefined) pieces = Math.max(1, Math.round(mass.likely / piece.likely))
+  return shared(vessels, pieces)
+}
+
+/**
+ * Kilograms in a vessel as it is meant to be filled, where an order by weight leaves that open. A receipt that hardly covers the bottom is no
+ * guide to it.
+ */
+export const meantFill = (made: Makes): number => (made.each < 0.4 * made.usual ? made.usual : made.each)
+
+/** Whether a yield's noun counts those who are fed, and nothing that is made. */
+export const countsPeople = (of: string): boolean => words.persons.has(plainFold(of))
+
+/** Kilograms before baking of a piece that is one person's: rolls and biscuits weigh less. Common practice, no source. */
+const portion = {low: 0.12, high: 0.4} as const
+
+/** People that one vessel feeds when the receipt is made as written. */
+export function feedsOf(receipt: Receipt, kind: KindFigures, made: Makes): Range {
+  const serves = receipt.facts.serves
+  if (serves !== undefined) return {low: serves / made.vessels, likely: serves / made.vessels, high: serves / made.vessels}
+  const persons = receipt.feeds ?? receipt.serves
+  if (persons !== null && countsPeople(persons.of)) {
+    const {low, high} = persons
+    return {low: low / made.vessels, likely: (low + high) / 2 / made.vessels, high: high / made.vessels}
+  }
+  // A pasty or a pie of its own is one to each.
+  const piece = made.pieces === null ? 0 : (made.each * made.vessels) / made.pieces
+  if (made.pieces !== null && piece >= portion.low && piece <= portion.high) {
+    const pieces = made.pieces / made.vessels
+    return {low: 0.75 * pieces, likely: pieces, high: 1.25 * pieces}
+  }
+  // The kind's figure belongs to its usual weight; a smaller or larger vessel feeds in proportion.
+  const share = Math.min(3, Math.max(0.3, made.each / kind.mass.likely))
+  return {low: kind.feeds.low * share, likely: kind.feeds.likely * share, high: kind.feeds.high * share}
+}

@@ -1,0 +1,244 @@
+import Fraction from 'fraction.js'
+import type {Inferred} from '../receipt/types.js'
+import type {Asked} from './amount-phrase.js'
+import {countedAs} from './counted.js'
+import type {InVessels} from './in-vessels.js'
+import {meantFill} from './makes.js'
+import {kilograms, percentOf, span} from './reason-figures.js'
+import type {DayAmount, Vessel} from './types.js'
+import {isSheet} from './vessel.js'
+
+/** How many vessels are asked for, and how many times that makes the receipt. */
+export interface Order {
+  readonly count: number
+  readonly times: Fraction
+  /** Pieces asked for, where the order was in pieces. */
+  readonly pieces: number | null
+  readonly why: Inferred | null
+  /** Of what is to fill the floor: how many stand on it at once. */
+  readonly fills?: number
+}
+
+/** An order that cannot be made, and what to write instead. */
+export interface Unread {
+  readonly reason: string
+  readonly suggest?: string
+}
+
+/** An order as it stands in its vessels. */
+export interface Filled {
+  readonly item: DayAmount
+  readonly asked: Asked
+  readonly vessels: InVessels
+  readonly order: Order
+  /** Kilograms in each, and the vessel with so much in it. */
+  readonly each: number
+  readonly vessel: Vessel
+}
+
+type AskedAs<K extends Asked['kind']> = Extract<Asked, {readonly kind: K}>
+
+/**
+ * What the day asks as whole vessels.
+ *
+ * @param floor how many of the vessel stand on the empty floor; asked only if needed
+ */
+export function orderOf(
+  asked: Asked,
+  vessels: InVessels,
+  floor: () => number,
+  limits: Pick<DayAmount, 'atMost' | 'limit'>,
+): Order | Unread {
+  switch (asked.kind) {
+    case 'people':
+      return forPeople(asked.people, vessels)
+    case 'count':
+      return asked.each === undefined ? inNumber(asked, vessels) : ofWeightEach(asked, asked.each, vessels)
+    case 'times':
+      return soOften(asked.times, vessels)
+    case 'weight':
+      return byWeight(asked, vessels)
+    case 'floor':
+      return fillingTheFloor(floor(), vessels, limits)
+  }
+}
+
+/** So many vessels as full as the receipt has them, and one more for what is over. */
+function whole(vessels: number, {made}: InVessels): Order {
+  const count = Math.max(1, Math.ceil(vessels - 1e-9))
+  return {count, times: made.timesEach.mul(count), pieces: null, why: null}
+}
+
+function forPeople(people: number, vessels: InVessels): Order {
+  const {feedsEach, shape} = vessels
+  const order = whole(people / feedsEach.likely, vessels)
+  return {
+    ...order,
+    why: {
+      field: 'count',
+      value: `${order.count} × ${shape.name}`,
+      why: `for ${people} at about ${Math.round(feedsEach.likely * 10) / 10} to each; ${span(Math.floor(order.count * feedsEach.low), Math.ceil(order.count * feedsEach.high))} would be fed`,
+    },
+  }
+}
+
+const unweighed: Unread = {reason: 'nothing in this receipt can be weighed, so it cannot be made by weight'}
+
+/** What so many kilograms out of the oven weigh before it. */
+const unbaked = (baked: number, {kind}: InVessels): number => baked / (1 - kind.waterLoss.likely)
+
+const goesOff = ({kind: {waterLoss}}: InVessels): string =>
+  `${Math.round(waterLoss.low * 100)}–${percentOf(waterLoss.high)} of its weight goes off in the oven`
+
+/** “Six 4-lb loaves”, “12 rolls of 80 g”. */
+function ofWeightEach(
+  asked: AskedAs<'count'>,
+  {kilograms: said, baked}: NonNullable<AskedAs<'count'>['each']>,
+  vessels: InVessels,
+): Order | Unread {
+  const {mass, made, shape, receipt} = vessels
+  if (mass === null) return unweighed
+  const each = baked ? unbaked(said, vessels) : said
+  const times = new Fraction(each * asked.count).div(new Fraction(mass.likely)).simplify(0.0005)
+  const apart = countedAs(asked.of, receipt, shape) !== 'vessels' && isSheet(shape.size)
+  const count = apart ? Math.max(1, nearest((each * asked.count) / meantFill(made))) : asked.count
+  return {
+    count,
+    times,
+    pieces: apart ? asked.count : null,
+    why: {
+      field: 'count',
+      value: `${count} × ${vessels.vesselAt((each * asked.count) / count).name}`,
+      why: baked
+        ? `${asked.count} ${asked.of} of ${kilograms(said)} when baked: ${kilograms(each)} each of mixture before baking, for ${goesOff(vessels)}`
+        : `${asked.count} ${asked.of} of ${kilograms(each)} each before baking`,
+    },
+  }
+}
+
+/** “2 tins”, “36 rolls”, “24 slices”. */
+function inNumber(asked: AskedAs<'count'>, vessels: InVessels): Order | Unread {
+  const {made, shape, receipt} = vessels
+  const as = countedAs(asked.of, receipt, shape)
+  if (made.pieces === null && as === 'cut') return untold(asked)
+  // Two focaccie are two sheets; thirty pasties are not thirty.
+  if (made.pieces === null && as === 'pieces' && isSheet(shape.size) && asked.count > 4 * Math.max(1, made.vessels))
+    return untold(asked, isSheet(shape.size))
+  if (as === 'vessels' || made.pieces === null) return whole(asked.count, vessels)
+  const times = new Fraction(asked.count).div(new Fraction(made.pieces).simplify(0.001))
+  const count = Math.max(1, Math.ceil(times.valueOf() * made.vessels - 0.15))
+  return {
+    count,
+    times,
+    pieces: asked.count,
+    why: {
+      field: 'count',
+      value: `${count} × ${shape.name}`,
+      why:
+        asked.count < count
+          ? `${asked.count} ${asked.of}, in ${count} ${isSheet(shape.size) ? 'sheets' : 'vessels'}`
+          : `${asked.count} ${asked.of}, ${Math.ceil(asked.count / count)} to a ${isSheet(shape.size) ? 'sheet' : 'vessel'}`,
+    },
+  }
+}
+
+/** That a receipt does not say how many of its pieces a vessel holds. */
+const untold = ({count, of}: AskedAs<'count'>, onSheets = false): Unread => ({
+  reason: `“${count} ${of}”: the receipt does not say how many it makes`,
+  suggest: onSheets
+    ? `write “2 sheets” or “for ${count}”, or in the receipt “Makes 12 ${of}”`
+    : `write “2 tins” or “for ${count}”, or in the receipt “Makes 12 ${of}”`,
+})
+
+function soOften(times: Fraction, {made}: InVessels): Order {
+  const count = Math.max(1, Math.ceil(times.valueOf() * made.vessels - 0.1))
+  return {count, times, pieces: made.pieces === null ? null : Math.round(times.valueOf() * made.pieces), why: null}
+}
+
+/** “3 kg”, “6 lb of dough”, “6 lb of bread”. */
+function byWeight(asked: AskedAs<'weight'>, vessels: InVessels): Order | Unread {
+  const {mass, made, most} = vessels
+  if (mass === null) return unweighed
+  const all = asked.baked === undefined ? asked.kilograms : unbaked(asked.kilograms, vessels)
+  const times = new Fraction(all).div(new Fraction(mass.likely)).simplify(0.0005)
+  const count = Math.max(1, nearest(all / meantFill(made)), Math.ceil(all / most - 1e-9))
+  const before = `${kilograms(all)} of mixture before baking, ${kilograms(all / count)} in each`
+  return {
+    count,
+    times,
+    pieces: null,
+    why: {
+      field: 'count',
+      value: `${count} × ${vessels.vesselAt(all / count).name}`,
+      why: asked.baked === undefined ? before : `${kilograms(asked.kilograms)} when baked: ${before}, for ${goesOff(vessels)}`,
+    },
+  }
+}
+
+/** The whole number nearest by its ratio: one and a half tins' worth is rather three quarters in each of two than half as much again in one. */
+function nearest(vessels: number): number {
+  const fewer = Math.floor(vessels)
+  return vessels * vessels > fewer * (fewer + 1) ? fewer + 1 : fewer
+}
+
+/** What keeps more than so many out, of what is to fill the floor. */
+const noMore = {
+  heat: 'this day has no heat or no time for more',
+  hands: 'this day has no hands for more',
+  others: 'what else this day bakes leaves no place for more',
+} as const
+
+function fillingTheFloor(
+  fills: number,
+  vessels: InVessels,
+  {atMost, limit}: Pick<DayAmount, 'atMost' | 'limit'>,
+): Order | Unread {
+  const {name} = vessels.shape
+  if (fills === 0) return {reason: `${name} does not go into this oven`}
+  const count = Math.min(fills, atMost ?? fills)
+  return {
+    ...whole(count, vessels),
+    fills,
+    why: {
+      field: 'count',
+      value: `${count} × ${name}`,
+      why:
+        count < fills
+          ? `${fills} stand on the floor at once, and ${limit === undefined ? 'the plan has a place for so many' : noMore[limit]}`
+          : 'as many as stand on the floor at once',
+    },
+  }
+}
+
+/** An order in so many vessels as the day says: they share what is asked for, however full that makes them. */
+export function orderAmong(asked: Asked, many: number, order: Order, vessels: InVessels): Order {
+  const {made, feedsEach} = vessels
+  const times =
+    asked.kind === 'people'
+      ? new Fraction((made.timesEach.valueOf() * asked.people) / feedsEach.likely).simplify(0.005)
+      : asked.kind === 'count' && order.pieces === null
+        ? // “2 pies in 1 oblong tin” is what two of its own vessels hold.
+          vessels.asWritten.timesEach.mul(asked.count)
+        : order.times
+  const each = massIn(vessels, times, many)
+  return {
+    count: many,
+    times,
+    pieces: order.pieces,
+    why: {
+      field: 'count',
+      value: `${many} × ${vessels.vesselAt(each).name}`,
+      why: `as many as the day says, with ${kilograms(each)} in each`,
+    },
+  }
+}
+
+/** Kilograms in each of so many vessels that share the receipt made so many times. */
+const massIn = ({mass, made}: InVessels, times: Fraction, count: number): number =>
+  mass === null ? made.each : (mass.likely * times.valueOf()) / count
+
+/** The order in its vessels, each as full as that makes it. */
+export function filledWithOrder(item: DayAmount, asked: Asked, vessels: InVessels, order: Order): Filled {
+  const each = massIn(vessels, order.times, order.count)
+  return {item, asked, vessels, order, each, vessel: vessels.vesselAt(each)}
+}

@@ -1,0 +1,70 @@
+import type {Inferred} from '../receipt/types.js'
+import type {InVessels} from './in-vessels.js'
+import type {Filled} from './order.js'
+import {filledWith, unknownVessel} from './own-vessel.js'
+import {kilograms} from './reason-figures.js'
+
+/** What was decided for a dish, to be shown as ours. */
+export interface SizeNotes {
+  /** All of it, with what was supplied where the receipt is silent. */
+  readonly inferred: readonly Inferred[]
+  /** What comes of the size. */
+  readonly sized: readonly Inferred[]
+}
+
+/**
+ * What was decided when an order was brought into its vessels.
+ *
+ * @param heat what was supplied of heat and time
+ */
+export function sizeNotes(filled: Filled, heat: readonly Inferred[]): SizeNotes {
+  const {vessels, order} = filled
+  const {receipt, flour, made} = vessels
+  const counted = [...made.inferred, ...(order.why === null ? [] : [order.why])]
+  const replaced = inPlace(vessels)
+  const inferred = withVessel([...receipt.inferred, ...counted], replaced, vessels)
+  if (flour !== null)
+    inferred.push({
+      field: flour.item,
+      value: `about ${kilograms(flour.kilograms.likely)}`,
+      why: 'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',
+    })
+  const sized = [
+    ...replaced,
+    ...grown(filled),
+    ...(flour === null ? [] : inferred.filter((one) => one.field === flour.item)),
+    ...counted,
+  ]
+  for (const one of heat) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)
+  return {inferred, sized}
+}
+
+/** Why the vessel stands in the place of the receipt's own; nothing where it does not. */
+function inPlace({other, shape, written, kind}: InVessels): readonly Inferred[] {
+  if (other !== null) return [other.why]
+  return shape.unknown === undefined ? [] : [unknownVessel(written, shape.unknown, kind)]
+}
+
+/** The same with why it is in its vessel, in place of the reader's guess where there is another reason. */
+function withVessel(inferred: readonly Inferred[], replaced: readonly Inferred[], {other, shape, kind}: InVessels): Inferred[] {
+  const guess = inferred.findIndex((one) => one.field === 'vessel')
+  const others = inferred.filter((_, i) => i !== guess)
+  if (other !== null) return [...others, ...replaced]
+  if (shape.why !== undefined) return [...others, {field: 'vessel', value: shape.name, why: shape.why}]
+  if (shape.unknown !== undefined) return [...inferred, ...replaced]
+  if (shape.stated || guess >= 0) return [...inferred]
+  return [...inferred, {field: 'vessel', value: shape.name, why: `the receipt names none; usual for ${kind.title.toLowerCase()}`}]
+}
+
+/** Why a loaf without a tin is of another size than the receipt's. */
+function grown({vessels: {other, own, written, kind}, vessel, each}: Filled): readonly Inferred[] {
+  const usual = other?.shape ?? (own.name === written.name ? own : written)
+  if (vessel.name === usual.name) return []
+  return [
+    {
+      field: 'size',
+      value: vessel.name,
+      why: `as large as ${kilograms(each)} of dough make it; ${usual.name} is of ${kilograms(filledWith(usual, kind))}`,
+    },
+  ]
+}

@@ -1,0 +1,40 @@
+import type {Filled} from './order.js'
+import {kilograms} from './reason-figures.js'
+import type {Say} from './sizing.js'
+import {isSheet} from './vessel.js'
+
+/** How much more than a vessel takes is told: what is weighed has icing and crust in it that do not fill it. Common practice, no source. */
+const plainly = 1.25
+
+/** More on a sheet than this many times what the receipt or its kind puts there is crowded. Common practice, no source. */
+const crowded = 1.5
+
+/** What a vessel takes at the most is known no better. Common practice, no source. */
+const slightly = 0.05
+
+/** Where more is to go into a vessel than it takes (`scale-full`): into so many as the day says, or into each as the receipt comes out. */
+export function sayTooFull({item, asked: {among}, vessels, order, each, vessel}: Filled, say: Say): void {
+  const {receipt, mass, made, shape, most} = vessels
+  if (mass === null) return
+  const bears = isSheet(shape.size) ? crowded * Math.max(made.each, made.usual) : most
+  if (among !== undefined && each > bears * (1 + slightly)) {
+    say(
+      'warning',
+      'scale-full',
+      `“${receipt.title}” comes to ${kilograms(each)} in each ${vessel.name}, which takes ${kilograms(bears)} at the most`,
+      `write “in ${Math.ceil((order.count * each) / bears - 1e-9)} ${vessel.name}” or more, or ask for less`,
+      item.amountAt?.[among.word],
+    )
+    return
+  }
+  const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape.size)
+  if (!yielded && each <= plainly * most) return
+  say(
+    'warning',
+    'scale-full',
+    yielded
+      ? `“${receipt.title}” makes ${made.pieces} of ${kilograms(mass.likely)}, and ${shape.name} takes ${kilograms(most)} at the most; planned in ${made.vessels} of them`
+      : `“${receipt.title}” comes to ${kilograms(each)} in each ${shape.name}, which takes ${kilograms(most)} at the most`,
+    'state a larger vessel in the receipt’s front matter, or in its text how many it makes',
+  )
+}

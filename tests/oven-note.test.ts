@@ -1,0 +1,168 @@
+import fc from 'fast-check'
+import {describe, expect, it} from 'vitest'
+import {readLog} from '../src/oven/log.js'
+import {appendToLog} from '../src/oven/log-append.js'
+import {entryText, isPlain, notesIn, parseNote} from '../src/oven/note.js'
+
+// What bakers write during the day: common practice, no source.
+const date = '2027-06-12'
+const dishes = ['baked-beans', 'beans', 'household-bread', 'bread', 'apple-pies', 'rusks', 'plum-cake', 'french-rolls']
+const alike = [['baked-beans', 'beans'], ['household-bread', 'bread'], ['apple-pies'], ['rusks'], ['plum-cake'], ['french-rolls']]
+const logOf = (rows = '', front = 'lit: 8:55 am\n'): string =>
+  `---\ndate: ${date}\n${front}---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}`
+const at = (hour: number, minute: number, days = 0): {date: string; minutes: number} => ({
+  date: days === 0 ? date : '2027-06-13',
+  minutes: hour * 60 + minute,
+})
+
+/** What a note puts into a log, each entry as it is said back; what is asked, or why it is refused. */
+function noted(words: string, now: {date: string; minutes: number} | null, source = logOf()): string[] {
+  const {log} = readLog(source, 'l.md')
+  return notesIn(words, dishes, alike).map((one) => {
+    const read = parseNote(one, {date, dishes, alike, log, ...(now ? {now} : {})})
+    if (!read.ok) return `${read.reason}; ${read.suggest}`
+    const {entry} = read
+    if (entry.what === 'row' && entry.doubt) return `asked: ${entry.doubt.reason}; ${entry.doubt.suggest}`
+    return isPlain(entry) ? `words: ${entryText(entry)}` : entryText(entry)
+  })
+}
+
+describe('a time that may be of morning or afternoon', () => {
+  it.each([
+    ['2:10 bread set in', at(14, 12), '2:10 pm · bread · set in'],
+    ['8:10 beans set in', at(20, 12), '8:10 pm · beans · set in'],
+    ['9:40 floor 300 °C', at(9, 45), '9:40 am · floor · 300 °C'],
+    ['12:30 bread set in', at(14, 0), '12:30 pm · bread · set in'],
+    ['12:20 beans drawn', at(0, 25, 1), 'next day 12:20 am · beans · drawn'],
+    ['11:50 floor 120 °C', at(0, 25, 1), '11:50 pm · floor · 120 °C'],
+    ['12:20 am beans drawn', at(0, 25, 1), 'next day 12:20 am · beans · drawn'],
+    ['14:10 bread set in', at(14, 12), '2:10 pm · bread · set in'],
+    ['2:30 bread set in', at(14, 12), '“2:30” is before the fire was lit, or has not come yet; write “2:30 am” if that is meant'],
+    ['9:30 bread set in', null, '“9:30” may be morning or afternoon; write “9:30 am” or “9:30 pm”'],
+    ['2:10 bread set in', null, '2:10 pm · bread · set in'],
+    ['raked 11:55', at(14, 12), 'raked: 11:55 am'],
+  ] as const)('%s', (words, now, said) => expect(noted(words, now)).toEqual([said]))
+  it('of the lighting is on the day itself, and asked for where both hours have come', () => {
+    expect(noted('8:55 lit', at(9, 5), logOf('', ''))).toEqual(['lit: 8:55 am'])
+    expect(noted('lit 8:55', at(21, 5), logOf('', ''))).toEqual([
+      '“8:55” may be morning or afternoon; write “8:55 am” or “8:55 pm”',
+    ])
+  })
+  it('is as it stands in the table, where a warning tells of what was before the fire', () => {
+    const told = (row: string): unknown[] =>
+      readLog(logOf(`${row}\n`), 'l.md').messages.map(({line, column, severity, rule, suggest}) => [
+        line,
+        column,
+        severity,
+        rule,
+        suggest,
+      ])
+    const meant = 'write “2:10 pm” if that is meant'
+    expect(told('| 2:10 | bread | set in | |')).toEqual([[8, 3, 'warning', 'log-order', meant]])
+    expect(told('| 2:10 | floor | 240 °C | |')).toEqual([[8, 3, 'warning', 'log-order', meant]])
+    expect(told('| 2:10 | bread | shaped | |')).toEqual([[8, 3, 'info', 'log-order', meant]])
+    expect(told('| 8:10 am | bread | set in | |')).toEqual([
+      [8, 3, 'warning', 'log-order', 'check the time, and “lit” in the front matter'],
+    ])
+    for (const row of ['| 6 am | bread | mixed | |', '| 2:10 | note | rain | |', '| 9:10 | bread | set in | |'])
+      expect(told(row)).toEqual([])
+  })
+})
+
+describe('a row of the log', () => {
+  const add = (source: string, words: string, now: {date: string; minutes: number}): string =>
+    notesIn(words, dishes, alike).reduce((text, one) => {
+      const read = parseNote(one, {date, dishes, alike, now, log: readLog(text, 'l.md').log})
+      if (!read.ok) throw new Error(read.reason)
+      const done = appendToLog(text, read.entry, {date})
+      if (!done.ok) throw new Error(done.reason)
+      return done.source
+    }, source)
+  it('comes where its time belongs, and no other byte changes', () => {
+    const source = logOf('| 8:10 pm | beans | set in | |\n| next day 12:20 am | note | rain | |\n')
+    const after = add(source, '10 pm door shut', at(0, 30, 1))
+    expect(after).toBe(source.replace('| next day', '| 10 pm | door | shut | |\n| next day'))
+    expect(readLog(after, 'l.md').log!.rows.map((row) => row.at)).toEqual([1210, 1320, 1460])
+  })
+  it('reads the same again, and so does every other, whatever was there', () => {
+    const rows = fc.array(fc.integer({min: 540, max: 2400}), {maxLength: 6})
+    const clock = (m: number): string =>
+      `${m >= 1440 ? 'next day ' : ''}${Math.floor(m / 60) % 24}:${String(m % 60).padStart(2, '0')}`.replace(/\b(\d):/, '0$1:')
+    fc.assert(
+      fc.property(rows, fc.integer({min: 540, max: 2400}), (some, minutes) => {
+        const sorted = [...some].sort((a, b) => a - b)
+        const source = logOf(sorted.map((m) => `| ${clock(m)} | floor | 200 °C | |\n`).join(''))
+        const after = add(source, `${clock(minutes)} floor 150 °C`, {date: '2027-06-13', minutes: 1000})
+        const read = readLog(after, 'l.md').log!.rows
+        expect(read.map((row) => row.at)).toEqual([...read.map((row) => row.at)].sort((a, b) => a - b))
+        const own = read.find((row) => row.value === 150)!
+        expect(own.at % 1440).toBe(minutes % 1440)
+        expect(read.filter((row) => row !== own).map((row) => row.at)).toEqual(sorted)
+      }),
+      {numRuns: 60},
+    )
+  })
+  it('of what was done to the fire and is said of it besides becomes two entries', () => {
+    const after = add(logOf('', ''), '8:55 am lit, would not draw', at(9, 0))
+    expect(after).toContain('lit: 8:55 am\n---')
+    expect(after).toContain('| 8:55 am | note | would not draw | |')
+  })
+})
+
+describe('what was done or read', () => {
+  const now = at(15, 0)
+  it.each([
+    ['8:55 am lit, would not draw', ['lit: 8:55 am', 'words: 8:55 am · note · would not draw']],
+    ['lit the fire 8:55 am, wet wood', ['lit: 8:55 am', 'words: 8:55 am · note · wet wood']],
+    ['11:55 am raked out 35 kg', ['raked: 11:55 am', 'wood: 35 kg']],
+    [
+      '11:55 am raked, 35 kg of wood, coals very bright',
+      ['raked: 11:55 am', 'wood: 35 kg', 'words: 11:55 am · note · coals very bright'],
+    ],
+    ['11:55 am raked out, floor 300 °C', ['raked: 11:55 am', '11:55 am · floor · 300 °C']],
+    ['11:55 am glut ausgeräumt', ['raked: 11:55 am']],
+    // No deed of the fire that the log's head could state.
+    ['11:55 am lit up well', ['words: 11:55 am · note · lit up well']],
+    ['11:55 am raked the coals to the left', ['words: 11:55 am · note · raked the coals to the left']],
+    ['11:55 am raked out 5 kg of coals', ['words: 11:55 am · note · raked out 5 kg of coals']],
+  ])('to the fire: %s', (words, said) => expect(noted(words, now, logOf('', ''))).toEqual(said))
+  it.each([
+    ['floor 240 °C left', ['3:00 pm · floor · 240 °C · left']],
+    ['floor 240 °C at the back, after swabbing', ['3:00 pm · floor · 240 °C · at the back, after swabbing']],
+    ['240 C left, 225 right', ['3:00 pm · floor · 240 C · left', '3:00 pm · floor · 225 C · right']],
+    ['240 C', ['asked: “240 C” would be kept as words, and tells of no reading; write “floor 240 C” if that is meant']],
+    ['arm count 12', ['3:00 pm · arm · 12']],
+    ['counted 12', ['asked: “counted 12” would be kept as words, and tells of no reading; write “arm 12” if that is meant']],
+    ['counted 12 loaves', ['words: 3:00 pm · note · counted 12 loaves']],
+  ])('in the oven: %s', (words, said) => expect(noted(words, now)).toEqual(said))
+  it('counts with the arm where that has been done before', () => {
+    expect(noted('counted 12', now, logOf('| 1 pm | arm | 9 | |\n'))).toEqual(['3:00 pm · arm · 12'])
+  })
+  it.each([
+    // One dish of the day can be meant.
+    ['pies in', ['3:00 pm · apple-pies · set in']],
+    ['rolls out a bit pale', ['3:00 pm · french-rolls · drawn · a bit pale']],
+    ['the cake burnt', ['3:00 pm · plum-cake · burnt']],
+    [
+      'bread out, pies and rolls in',
+      ['3:00 pm · bread · drawn', '3:00 pm · apple-pies · set in', '3:00 pm · french-rolls · set in'],
+    ],
+    // Near one, or a thing that could be of several.
+    ['plumcake in', ['asked: “plumcake” is no dish of this day; write “plum-cake”']],
+    ['rols out a bit pale', ['asked: “rols” is no dish of this day; write “french-rolls”']],
+    // Words.
+    ['one more guest', ['words: 3:00 pm · note · one more guest']],
+    ['coals out', ['words: 3:00 pm · note · coals out']],
+    ['dropped the peel', ['words: 3:00 pm · note · dropped the peel']],
+    ['lost an hour', ['words: 3:00 pm · note · lost an hour']],
+  ])('to a dish: %s', (words, said) => expect(noted(words, now)).toEqual(said))
+  it('asks whose loaf it was that was dropped', () => {
+    expect(noted('dropped a loaf', now)).toEqual([
+      expect.stringMatching(/^asked: “loaf” is no dish of this day; write “.*“bread”/),
+    ])
+  })
+  it('asks which of two dishes is meant', () => {
+    const read = parseNote('pies in', {date, now, dishes: ['apple-pies', 'mutton-pies']})
+    expect(read.ok && read.entry.what === 'row' && read.entry.doubt?.suggest).toBe('write “apple-pies” or “mutton-pies”')
+  })
+})
