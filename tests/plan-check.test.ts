@@ -365,4 +365,22 @@ describe('the checker', () => {
     expect(found.length).toBeGreaterThan(0)
     for (const {noted} of found) expect(noted).toBe(true)
   })
+  it('lets what is in the oven end too cool where some of it was not done before, and not where all was', () => {
+    const pie = dish('pie', 2, {id: 'pie', title: 'Pie'})
+    const placed = [-0.2, 0.25].map((y, i): Load['placed'][number] => {
+      const zone = y > 0 ? 'back' : 'mouth'
+      return {dish: 'pie', number: i + 1, x: 0, y, turn: 0, zone}
+    })
+    const set = [{dish: 'pie', count: 2, at: 540, drawn: null, placed}]
+    const asked = problem([{...pie, need: {...pie.need, endLow: 180}}], {
+      day: day({serve: 1000}),
+      firings: bakeDay.firings.slice(1, 2),
+      done: {now: 560, lit: 360, set, plan: null},
+    })
+    const plan = planDay(asked, {effort: 'quick'})
+    expect(plan.loads[0]!.dishes[0]!.celsiusOut.likely).toBeLessThan(160)
+    expect(check(asked, plan)).toEqual([])
+    const later = {...plan, loads: plan.loads.map((l) => ({...l, dishes: l.dishes.map((d) => drawAt(d, d.draw.likely + 15))}))}
+    expect(check(asked, later).map((v) => v.rule)).toContain('end heat')
+  })
 })

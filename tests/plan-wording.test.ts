@@ -16,7 +16,12 @@ describe('no message is wrong for a title that is a plural', () => {
   it('in the planner’s and the checker’s English', () => {
     const titles =
       /\$\{(?:dish\.title|item\.dish|name|[ab]\.dish\.title|dish\.dish\.title|front\.dish\.title \$\{front\.placed\.number)/
-    const files = [...readdirSync('src/plan').map((file) => `src/plan/${file}`), 'src/scale/floor.ts']
+    const files = [
+      ...readdirSync('src/plan', {recursive: true, encoding: 'utf8'}).flatMap((file) =>
+        file.endsWith('.ts') ? [`src/plan/${file}`] : [],
+      ),
+      'src/scale/floor.ts',
+    ]
     const lines = files.flatMap((file) =>
       readFileSync(file, 'utf8')
         .split('\n')

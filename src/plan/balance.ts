@@ -1,4 +1,3 @@
-import type {Band} from '../lexicon/schema.js'
 import type {Dish} from '../scale/types.js'
 import {batchesOf} from './batches.js'
 import {celsiusAt, doseTable} from './curve.js'
@@ -14,15 +13,7 @@ import {inOrder} from './set-in-more.js'
 import type {Settled} from './settled.js'
 import type {BandBalance, Plan, PlanProblem} from './types.js'
 
-/** Feet of the bands, °C (design §4; the edges that overlap there are cut at the lower one). */
-const bandFeet: ReadonlyArray<{readonly band: Band; readonly foot: number}> = [
-  {band: 'hot', foot: 205},
-  {band: 'moderate', foot: 163},
-  {band: 'slow', foot: 121},
-  {band: 'slack', foot: 79},
-]
-/** Heat of a load, J/(kg·K) and J/kg: dough's specific heat and the heat that turns its water to steam (as `oven/simulate`). */
-const dough = {heat: 2900, rise: 72, steam: 2.37e6}
+const bandFeet = (['hot', 'moderate', 'slow', 'slack'] as const).map((band) => ({band, foot: rules.bandFeet[band]}))
 
 /** Floor and heat used in each band the oven falls through, and what heat it leaves each with; and how hot it is at the end. */
 export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settled, plan: Plan): Pick<Plan, 'balance' | 'left'> {
@@ -61,7 +52,7 @@ export function balanceOf(problem: PlanProblem, grid: FloorGrid, settled: Settle
     const dish = byId.get(job.dish.id)!
     const table = doseTable(curve, 3, dish.need.done)
     const whole = table[Math.min(end, Math.floor(to))]! - table[Math.max(0, Math.floor(from))]!
-    const heat = (job.count * (dish.mass * dough.heat * dough.rise + dish.water * dough.steam)) / 1e6
+    const heat = (job.count * (dish.mass * rules.load.heat * rules.load.rise + dish.water * rules.load.steam)) / 1e6
     for (let m = Math.max(0, Math.floor(from)); m < Math.min(end, to); m++) {
       const row = rows[which[m]!]
       if (!row) continue

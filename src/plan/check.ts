@@ -1,17 +1,26 @@
-import {groundOf, halfAxes, headroom} from '../scale/floor-shape.js'
-import type {Dish, FloorRoom, Placed} from '../scale/types.js'
+import type {Dish, Placed} from '../scale/types.js'
+import {checkBalance} from './check-balance.js'
 import {checkDoughs} from './check-dough.js'
+import {checkFigures} from './check-figures.js'
+import {checkFires} from './check-fires.js'
+import {checkStanding, distance, groundIn, inWay, METRES, outline, Shares} from './check-floor.js'
+import {Doses, heatOf, simpson} from './check-heat.js'
+import {checkKept} from './check-kept.js'
 import {checkMakings} from './check-making.js'
-import {rules, weights} from './rules.js'
+import {checkRising} from './check-rising.js'
+import {checkScore} from './check-score.js'
+import {checkSteps} from './check-steps.js'
+import {rules} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /**
  * The checker. It reads an oven, a day and a plan as data and says which rule is broken and by how much. It shares figures (`rules`)
- * with the planner and no code: curves are read, doses summed and distances measured again here, by other means.
+ * with the planner, and how a phrase is said in words, and no other code: curves are read, doses summed and distances measured again here, by other means.
  */
 export interface Violation {
   readonly rule:
     | 'fire'
+    | 'forecast'
     | 'dish'
     | 'count'
     | 'clock'
@@ -46,8 +55,8 @@ export interface Violation {
   readonly noted?: boolean
 }
 
-/** °C and metres that are rounding, not a break. */
-const tolerance = {celsius: 0.6, metres: 0.002, minutes: 0.01}
+/** °C and minutes that are rounding, not a break. */
+const tolerance = {celsius: 0.6, minutes: 0.01}
 
 /** Every rule the plan breaks; empty for a sound plan. */
 export function check(problem: PlanProblem, plan: Plan): Violation[] {
@@ -63,39 +72,11 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     out.push({rule, dish, at, by, reason, ...(noted ? {noted} : {})})
   }
   const dishes = new Map(problem.dishes.map((d) => [d.id, d]))
-  const f = plan.forecast
-  const ambient = problem.ambient ?? 20
-  const byLine = (values: readonly number[], minutes: number): number => interpolate(values, f.step, minutes)
-  const mean = (clock: number): number => byLine(f.baking.likely, clock - plan.lit)
-  const atReady = byLine(f.baking.likely, f.ready)
-  const inZone = (zone: Placed['zone'] | 'across', clock: number): number => {
-    const t = mean(clock)
-    if (zone === 'across') return t
-    return t + f.zones[zone] * Math.min(1.5, Math.max(0, (t - ambient) / Math.max(1, atReady - ambient)))
-  }
-  const end = plan.lit + (f.baking.likely.length - 1) * f.step
+  const heat = heatOf(problem, plan)
+  const {inZone, end} = heat
+  const doses = new Doses(heat, plan)
 
-  // Fires.
-  if (plan.loads.length > 0 || problem.dishes.length > 0) {
-    const same = (a: {wood: number; burn: number; soak: number}, b: {wood: number; burn: number; soak: number}): boolean =>
-      Math.abs(a.wood - b.wood) < 1e-6 && Math.abs(a.burn - b.burn) < 1e-6 && Math.abs(a.soak - b.soak) < 1e-6
-    const option = problem.firings.find(
-      (o) => same(o.firing, plan.firing) && (o.further?.length ?? 0) === (plan.fires?.length ?? 1) - 1,
-    )
-    if (!option) bad('fire', null, plan.lit, 0, 'the plan burns a fire that was not considered')
-    if (problem.done?.lit == null && plan.lit < problem.day.fireFrom - tolerance.minutes)
-      bad(
-        'fire',
-        null,
-        plan.lit,
-        problem.day.fireFrom - plan.lit,
-        `lit ${problem.day.fireFrom - plan.lit} min before fire is allowed`,
-      )
-    if (problem.done?.lit != null && plan.lit !== problem.done.lit)
-      bad('fire', null, plan.lit, Math.abs(plan.lit - problem.done.lit), 'the fire was lit at another time')
-    if (plan.ready < plan.raked - tolerance.minutes || plan.raked < plan.lit + plan.firing.burn - tolerance.minutes)
-      bad('fire', null, plan.raked, 0, 'raked before the wood has burned down, or set in before the soak')
-  }
+  checkFires(problem, plan, bad)
   const burning = (plan.fires ?? []).slice(1).map((x) => ({from: x.lit, to: x.ready}))
 
   // What is set in, vessel by vessel.
@@ -143,8 +124,6 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     }
     return {possible: false, first, most, over}
   }
-  let late = 0
-  let early = 0
   for (const load of plan.loads) {
     const mine = new Map<string, Placed[]>()
     for (const p of load.placed) mine.set(p.dish, [...(mine.get(p.dish) ?? []), p])
@@ -198,8 +177,6 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           )
       if (!(entry.draw.low <= entry.draw.likely && entry.draw.likely <= entry.draw.high))
         bad('draw range', entry.dish, to, 0, `${name}: the draw time is outside its own range`)
-      late += Math.max(0, to - latestDraw(dish, problem.day.serve))
-      if (dish.wantedHot && dish.wantedBy !== null) early += Math.max(0, dish.wantedBy - rules.keepsHot - to)
       const places = (mine.get(entry.dish) ?? []).slice(skip, skip + entry.count)
       if (places.length !== entry.count)
         bad(
@@ -212,8 +189,6 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       for (const placed of places) stays.push({dish, placed, from, to, old})
       // Heat, in every part of the floor its vessels stand in.
       const zones = new Set<Placed['zone']>(places.map((p) => p.zone))
-      if (entry.zone !== undefined && entry.zone !== 'across' && !old && places.length > 0 && !zones.has(entry.zone))
-        bad('zone', entry.dish, from, 0, `${name}: said to stand at the ${entry.zone}, but not there`)
       const {need} = dish
       // Eased limits are for a day that has begun, and what is wanting has to be said.
       const {eased} = entry
@@ -250,7 +225,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           ? Math.min(likely, needed(dish, Math.min(need.minutes.low, (1 - less) * need.minutes.likely)))
           : likely
         const most = needed(dish, need.longest ?? need.minutes.high)
-        // Dose by Simpson's rule on half-minutes: the planner sums by the minute with the trapezoid rule.
+        // Dose by Simpson's rule: the planner sums by the minute with the trapezoid rule.
         const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)
         const outHeat = inZone(zone, to)
         const got = dose(to)
@@ -287,11 +262,13 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
       const own: Inside = {dish, places, to, done: (until) => judged.every(({dose, likely}) => dose(until) >= likely * 0.985 - 5)}
       if (old) inside.push(own)
+      // All vessels of it wait, though they end cooler than they should, for those that were not done at the opening before.
+      const waited = old && judged.some(({dose, likely}) => dose(to - rules.tick) < likely)
       const faults = judged.map((one) =>
-        one.breaks(to, one.dose(to)).filter(({rule}) => rule !== 'over-baked' || !old || allDone(judged, to)),
+        one
+          .breaks(to, one.dose(to))
+          .filter(({rule}) => (rule === 'over-baked' ? !old || allDone(judged, to) : rule !== 'end heat' || !waited)),
       )
-      // What is in the oven when the day is planned again may be past saving: then it stays as long as that does it good. All its vessels
-      // are drawn at once, wherever they stand.
       const saving = old && faults.some((some) => some.length > 0) ? laterDraws(judged) : null
       const past = saving !== null && !saving.possible && saving.first !== null
       /** Burned in the oven: not where it could not be reached before. */
@@ -387,10 +364,10 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       const b = stays[j]!
       if (a.from >= b.to || b.from >= a.to) continue
       if (a.old && b.old && (left(a) || left(b))) continue
-      const clear = groundOf(room(problem)).rules.clearance
+      const clear = groundIn(problem).rules.clearance
       const d = distance(outline(a.dish, a.placed), outline(b.dish, b.placed))
       const noted = a.old && b.old
-      const overlap = d < clear - tolerance.metres
+      const overlap = d < clear - METRES
       if (overlap)
         bad(
           'overlap',
@@ -427,50 +404,17 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       }
     }
 
-  checkSteps(plan, dishes, bad)
-  checkMakings(problem, plan, checkDoughs(problem, plan, bad), bad)
+  checkFigures(plan, dishes, {heat, doses, needed}, bad)
+  checkSteps(problem, plan, dishes, heat, bad)
+  const doughs = checkDoughs(problem, plan, bad)
+  checkRising(problem, plan, doughs, bad)
+  checkMakings(problem, plan, doughs, bad)
+  checkKept(problem, plan, dishes, bad)
 
-  // The score, summed again.
-  const wood = plan.fires ? plan.fires.reduce((sum, x) => sum + x.firing.wood, 0) : plan.firing.wood
-  if (Math.abs(plan.score.wood - wood) > 1e-6)
-    bad('score', null, null, plan.score.wood - wood, 'the wood in the score is not the wood burned')
-  if (Math.abs(plan.score.lateMinutes - late) > 0.01)
-    bad('score', null, null, plan.score.lateMinutes - late, `${late} min late, ${plan.score.lateMinutes} said`)
-  const saidEarly = plan.score.earlyMinutes ?? 0
-  if (Math.abs(saidEarly - early) > 0.01)
-    bad('score', null, null, saidEarly - early, `${early} min too soon to be hot, ${saidEarly} said`)
-  if (plan.score.openings !== openings.size)
-    bad(
-      'score',
-      null,
-      null,
-      plan.score.openings - openings.size,
-      `${openings.size} openings of the door, ${plan.score.openings} said`,
-    )
-  // Openings while a receipt wants the door shut, counted again.
-  let unshut = 0
-  for (const {at, dishes: set} of plan.loads)
-    for (const {dish: id} of set) {
-      const shut = dishes.get(id)?.need.closed?.likely ?? 0
-      for (const t of openings) if (t > at && t - at < shut) unshut++
-    }
-  if ((plan.score.disturbed ?? 0) !== unshut)
-    bad(
-      'score',
-      null,
-      null,
-      (plan.score.disturbed ?? 0) - unshut,
-      `${unshut} openings while a receipt wants the door shut, ${plan.score.disturbed ?? 0} said`,
-    )
-  if (plan.score.bound != null && plan.score.bound > plan.score.total + 1e-6)
-    bad('score', null, null, plan.score.bound - plan.score.total, 'the bound lies above the plan')
-  const least = weights.late * late + weights.early * early + weights.opening * openings.size + weights.wood * wood
-  if (plan.score.total < least - 1e-6) bad('score', null, null, least - plan.score.total, 'the total is less than its parts')
+  const shares = new Shares(problem, plan)
+  checkScore(problem, plan, dishes, {heat, doses, needed, shares, openings}, bad)
+  checkBalance(plan, dishes, {heat, doses, shares}, bad)
   return out
-}
-
-function room({floor, mouth, vaultHeight, ashBed}: PlanProblem): FloorRoom {
-  return {floor, mouth, vaultHeight: vaultHeight ?? 1.5 * mouth.height, ...(ashBed === undefined ? {} : {rules: {ashBed}})}
 }
 
 /** What is broken by a draw at one time, and by how much. */
@@ -518,16 +462,6 @@ function allDone(parts: readonly Judged[], until: number): boolean {
 export type Report = (rule: Violation['rule'], dish: string | null, at: number | null, by: number, reason: string) => void
 
 /**
- * The last minute after midnight at which a draw costs nothing: what was asked; else the meal, but for what stays in through the night, where
- * the meal is on the day that it is set in, the waking hour of the next. The slack oven's dishes are in no hurry.
- */
-function latestDraw({wantedBy, need}: Dish, serve: number): number {
-  if (wantedBy !== null) return wantedBy
-  if (need.startHigh <= rules.slackCelsius) return Number.POSITIVE_INFINITY
-  return need.overnight && serve < 24 * 60 ? 24 * 60 + rules.waking : serve
-}
-
-/**
  * The dose of so many minutes by the receipt: at its heat, or, for falling heat that its receipt does not hold, in the usual falling oven from
  * that heat down.
  */
@@ -540,211 +474,4 @@ function needed(dish: Dish, minutes: number): number {
   const share = from / Math.max(1, need.reference - f.ambient)
   const hours = Math.max(0, (share - 1) / f.a) ** (1 / f.b)
   return simpson((m) => Math.max(0, f.ambient + from / (1 + f.a * (hours + m / 60) ** f.b) - need.done), 0, minutes)
-}
-
-/** A curve read straight between its samples. */
-function interpolate(values: readonly number[], step: number, minutes: number): number {
-  const last = values.length - 1
-  if (minutes <= 0) return values[0] ?? 0
-  if (minutes >= last * step) return values[last] ?? 0
-  const left = Math.trunc(minutes / step)
-  const share = (minutes - left * step) / step
-  return values[left]! * (1 - share) + values[left + 1]! * share
-}
-
-/** Simpson's rule with half-minute panels. */
-function simpson(g: (m: number) => number, from: number, to: number): number {
-  if (to <= from) return 0
-  const n = Math.max(2, 2 * Math.round(to - from))
-  const h = (to - from) / n
-  let sum = g(from) + g(to)
-  for (let i = 1; i < n; i++) sum += g(from + i * h) * (i % 2 === 1 ? 4 : 2)
-  return (sum * h) / 3
-}
-
-/** A footprint as a polygon or a circle. */
-type Outline =
-  | {readonly kind: 'disc'; readonly x: number; readonly y: number; readonly r: number}
-  | {readonly kind: 'box'; readonly points: readonly [number, number][]}
-
-function outline(dish: Dish, placed: Placed): Outline {
-  const f = dish.vessel.footprint
-  if (f.shape === 'circle') return {kind: 'disc', x: placed.x, y: placed.y, r: f.diameter / 2}
-  const c = Math.cos(placed.turn)
-  const s = Math.sin(placed.turn)
-  const points = (
-    [
-      [-1, -1],
-      [1, -1],
-      [1, 1],
-      [-1, 1],
-    ] as const
-  ).map(([i, j]): [number, number] => {
-    const u = (i * f.length) / 2
-    const v = (j * f.width) / 2
-    return [placed.x + u * c - v * s, placed.y + u * s + v * c]
-  })
-  return {kind: 'box', points}
-}
-
-function pointToSegment(px: number, py: number, a: readonly [number, number], b: readonly [number, number]): number {
-  const dx = b[0] - a[0]
-  const dy = b[1] - a[1]
-  const l2 = dx * dx + dy * dy
-  const t = l2 === 0 ? 0 : Math.max(0, Math.min(1, ((px - a[0]) * dx + (py - a[1]) * dy) / l2))
-  return Math.hypot(px - a[0] - t * dx, py - a[1] - t * dy)
-}
-
-function holds(points: readonly [number, number][], x: number, y: number): boolean {
-  let sign = 0
-  for (let i = 0; i < points.length; i++) {
-    const a = points[i]!
-    const b = points[(i + 1) % points.length]!
-    const cross = (b[0] - a[0]) * (y - a[1]) - (b[1] - a[1]) * (x - a[0])
-    if (Math.abs(cross) < 1e-12) continue
-    if (sign === 0) sign = Math.sign(cross)
-    else if (Math.sign(cross) !== sign) return false
-  }
-  return true
-}
-
-/** Least distance between two outlines, m; 0 or less where they meet. Boxes standing square to each other are measured along the axes. */
-function distance(a: Outline, b: Outline): number {
-  if (a.kind === 'disc' && b.kind === 'disc') return Math.hypot(a.x - b.x, a.y - b.y) - a.r - b.r
-  if (a.kind === 'disc') return discToBox(a, b as Extract<Outline, {kind: 'box'}>)
-  if (b.kind === 'disc') return discToBox(b, a)
-  let best = Number.POSITIVE_INFINITY
-  for (const [p, q] of [
-    [a.points, b.points],
-    [b.points, a.points],
-  ] as const)
-    for (const [x, y] of p) {
-      if (holds(q, x, y)) return -0.001
-      for (let i = 0; i < q.length; i++) best = Math.min(best, pointToSegment(x, y, q[i]!, q[(i + 1) % q.length]!))
-    }
-  const centre = (o: readonly [number, number][]): [number, number] => [
-    o.reduce((s, p) => s + p[0], 0) / o.length,
-    o.reduce((s, p) => s + p[1], 0) / o.length,
-  ]
-  const ca = centre(a.points)
-  const cb = centre(b.points)
-  if (holds(b.points, ca[0], ca[1]) || holds(a.points, cb[0], cb[1])) return -0.001
-  // Crossed boxes with no corner inside one another.
-  for (let i = 0; i < a.points.length; i++)
-    for (let j = 0; j < b.points.length; j++)
-      if (crosses(a.points[i]!, a.points[(i + 1) % 4]!, b.points[j]!, b.points[(j + 1) % 4]!)) return -0.001
-  return best
-}
-
-function crosses(
-  a: readonly [number, number],
-  b: readonly [number, number],
-  c: readonly [number, number],
-  d: readonly [number, number],
-): boolean {
-  const side = (p: readonly [number, number], q: readonly [number, number], r: readonly [number, number]): number =>
-    (q[0] - p[0]) * (r[1] - p[1]) - (q[1] - p[1]) * (r[0] - p[0])
-  return side(a, b, c) * side(a, b, d) < -1e-15 && side(c, d, a) * side(c, d, b) < -1e-15
-}
-
-function discToBox(d: Extract<Outline, {kind: 'disc'}>, b: Extract<Outline, {kind: 'box'}>): number {
-  if (holds(b.points, d.x, d.y)) return -d.r
-  let best = Number.POSITIVE_INFINITY
-  for (let i = 0; i < b.points.length; i++)
-    best = Math.min(best, pointToSegment(d.x, d.y, b.points[i]!, b.points[(i + 1) % b.points.length]!))
-  return best - d.r
-}
-
-/** One vessel on the floor: it passes the mouth, stands inside the wall under the vault, and its zone is the one it stands in. */
-function checkStanding(problem: PlanProblem, dish: Dish, placed: Placed, at: number, bad: Report): void {
-  const ground = groundOf(room(problem))
-  const f = dish.vessel.footprint
-  const across = f.shape === 'circle' ? f.diameter : Math.min(f.length, f.width)
-  if (across > problem.mouth.width + tolerance.metres)
-    bad('mouth', dish.id, at, across - problem.mouth.width, `${dish.title}: wider than the mouth`)
-  if (dish.vessel.height > problem.mouth.height + tolerance.metres)
-    bad('mouth', dish.id, at, dish.vessel.height - problem.mouth.height, `${dish.title}: higher than the mouth`)
-  const {a, b} = halfAxes(problem.floor)
-  const share = headroom(ground, dish.vessel.height)
-  const o = outline(dish, placed)
-  // The rim of the vessel, point by point, against the wall at the vessel's height.
-  const rim: [number, number][] =
-    o.kind === 'box'
-      ? [...o.points]
-      : Array.from({length: 72}, (_, i): [number, number] => [
-          o.x + o.r * Math.cos((i * Math.PI) / 36),
-          o.y + o.r * Math.sin((i * Math.PI) / 36),
-        ])
-  let worst = 0
-  for (const [x, y] of rim) {
-    const u = Math.abs(x) / (a * (ground.round || share === 0 ? share || 1e-9 : share))
-    const v = Math.abs(y) / (ground.round ? b * (share || 1e-9) : b)
-    const over = ground.round ? (Math.hypot(u, v) - 1) * Math.min(a, b) : Math.max((u - 1) * a, (v - 1) * b)
-    worst = Math.max(worst, over)
-  }
-  if (worst > tolerance.metres)
-    bad('floor', dish.id, at, worst, `${dish.title} ${placed.number}: ${Math.round(worst * 1000)} mm into the wall`)
-  for (const box of ground.keptFree)
-    if (
-      rim.some(
-        ([x, y]) =>
-          x > box.x0 + tolerance.metres &&
-          x < box.x1 - tolerance.metres &&
-          y > box.y0 + tolerance.metres &&
-          y < box.y1 - tolerance.metres,
-      )
-    )
-      bad('floor', dish.id, at, 0, `${dish.title} ${placed.number}: on what is kept free`)
-  const zone = placed.y > b / 3 ? 'back' : placed.y < -b / 3 ? 'mouth' : 'middle'
-  if (zone !== placed.zone && Math.min(Math.abs(placed.y - b / 3), Math.abs(placed.y + b / 3)) > tolerance.metres)
-    bad('zone', dish.id, at, 0, `${dish.title} ${placed.number}: at the ${zone}, not the ${placed.zone}`)
-}
-
-/**
- * True when `front` meets the strip `behind` sweeps on its way out, walked in steps of 5 mm; where the two are further apart than that, as
- * many steps at once as cannot bring them together.
- */
-function inWay(problem: PlanProblem, front: Dish, frontAt: Placed, behind: Dish, behindAt: Placed): boolean {
-  const ground = groundOf(room(problem))
-  const f = behind.vessel.footprint
-  const sideways = f.shape === 'circle' ? f.diameter / 2 : Math.abs(Math.sin(behindAt.turn)) > 0.5 ? f.width / 2 : f.length / 2
-  const play = Math.max(0, problem.mouth.width / 2 - sideways)
-  const goalX = Math.max(-play, Math.min(play, behindAt.x))
-  const goalY = Math.min(behindAt.y, ground.opening)
-  const length = Math.hypot(goalX - behindAt.x, goalY - behindAt.y)
-  const n = Math.max(1, Math.ceil(length / 0.005))
-  const still = outline(front, frontAt)
-  for (let i = 0; i <= n; ) {
-    const x = behindAt.x + ((goalX - behindAt.x) * i) / n
-    const y = behindAt.y + ((goalY - behindAt.y) * i) / n
-    const apart = distance(outline(behind, {...behindAt, x, y}), still)
-    if (apart < -tolerance.metres / 2) return true
-    i += length === 0 ? 1 : Math.max(1, Math.floor((apart * n) / length))
-  }
-  return false
-}
-
-/** The steps tell the plan: in clock order, every load and draw said. */
-function checkSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
-  const steps = plan.steps
-  for (let i = 1; i < steps.length; i++)
-    if (steps[i]!.at < steps[i - 1]!.at)
-      bad('steps', null, steps[i]!.at, steps[i - 1]!.at - steps[i]!.at, 'the steps are out of order')
-  const said = (action: string, at: number, dish: string): boolean =>
-    steps.some((s) => s.action === action && Math.abs(s.at - at) < 0.01 && s.dishes.includes(dish))
-  if (plan.loads.length > 0)
-    for (const fire of plan.fires ?? []) {
-      if (!steps.some((s) => s.action === 'light' && Math.abs(s.at - fire.lit) < 0.01))
-        bad('steps', null, fire.lit, 0, 'no step lights the fire')
-      if (!steps.some((s) => s.action === 'rake' && Math.abs(s.at - fire.raked) < 0.01))
-        bad('steps', null, fire.raked, 0, 'no step rakes out the coals')
-    }
-  for (const load of plan.loads)
-    for (const d of load.dishes) {
-      const dish = dishes.get(d.dish)
-      if (!dish) continue
-      if (!said('draw', d.draw.likely, d.dish)) bad('steps', d.dish, d.draw.likely, 0, `no step draws ${dish.title}`)
-      if (d.alreadyIn) continue
-      if (!said('load', load.at, d.dish)) bad('steps', d.dish, load.at, 0, `no step sets in ${dish.title}`)
-    }
 }

@@ -5,9 +5,6 @@ import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
 import type {Phrase, PhraseValue, Plan, PlanProblem} from './types.js'
 
-/** A night's soaking is no shorter than this, minutes. Common practice, no source. */
-const shortNight = 360
-
 /** Something that a receipt has done the evening before. */
 export interface EveningDeed {
   readonly dish: string
@@ -35,8 +32,8 @@ export function eveningsOf(problem: PlanProblem, plan: Plan, mixed: (dish: strin
       const hour = task.hour ?? rules.evening
       let at = Math.floor(start / 1440) * 1440 - 1440 + hour
       // What goes in late in the evening, or before dawn, is not soaked that same evening.
-      if (start - at - 1440 >= shortNight) at += 1440
-      else if (start - at < shortNight) at -= 1440
+      if (start - at - 1440 >= rules.shortNight) at += 1440
+      else if (start - at < rules.shortNight) at -= 1440
       return {dish: dish.id, at, untimed: task.hour === undefined, say: said(dish, task)}
     })
   })

@@ -6,12 +6,6 @@ import {rules} from './rules.js'
 
 /** How what is drawn is kept until it is eaten. */
 
-/**
- * Share of a dish's weight of eggs, and of milk, cream or curd, from which on it is set by them as a custard is: the egg that a crust is
- * brushed with is less. Common practice, no source.
- */
-const SET_BY = 0.08
-
 /** Whether it is set by eggs in milk, whatever it is called. */
 function isSet({amounts}: Pick<Dish, 'amounts'>): boolean {
   const grams = (group: string | null): number =>
@@ -20,7 +14,7 @@ function isSet({amounts}: Pick<Dish, 'amounts'>): boolean {
       0,
     )
   const all = grams(null)
-  return all > 0 && grams('egg') >= SET_BY * all && grams('dairy') >= SET_BY * all
+  return all > 0 && grams('egg') >= rules.setByShare * all && grams('dairy') >= rules.setByShare * all
 }
 
 /**

@@ -41,8 +41,6 @@ interface Task {
   to: number
 }
 
-/** Minutes before its load at which something is made up, at most. Common practice, no source. */
-const LONGEST = 360
 /** What may wait no longer than this is given its hours first, and the rest about it, minutes. */
 const SOON = 30
 /** Tasks of one load that are so near each other are told together, minutes. */
@@ -118,7 +116,7 @@ function byLoad(tasks: readonly Task[]): Task[][] {
 /** Gives the tasks of one load the last minutes before it for which hands are free, one pair to each at a time. */
 function fill(problem: PlanProblem, tasks: readonly Task[], hands: Hands, spare: Map<number, number>): void {
   const {at} = tasks[0]!
-  for (let t = at - rules.tick; t >= at - LONGEST && !isNight(problem, t); t -= rules.tick) {
+  for (let t = at - rules.tick; t >= at - rules.madeUpBefore && !isNight(problem, t); t -= rules.tick) {
     let free = spare.get(t) ?? hands.spare(t, rules.tick)
     const open = tasks.filter(({left}) => left > 0)
     if (open.length === 0) return

@@ -59,6 +59,8 @@ export const rules = {
    * for a moment to feed it. Common practice, no source.
    */
   fireWork: {light: 10, feed: 5, rake: 15, every: 30},
+  /** The door is told to be shut on what stays in for longer than this until it is next opened, minutes. Common practice, no source. */
+  shutFor: 120,
   /**
    * How a usual oven falls once it is ready: T(h) = 20 + (ready − 20) / (1 + a·h^b). The time a receipt gives for a dish set in very
    * hot and left (brown bread, beans) was taken in such an oven, so its dose is counted on this curve from its reference heat down.
@@ -96,6 +98,19 @@ export const rules = {
    */
   flesh: [...COOKED_THROUGH, 'blood', 'brains', 'potted-air'],
   keptCold: [...SET_BY_EGGS, 'beans-boil'],
+  /**
+   * Share of a dish's weight of eggs, and of milk, cream or curd, from which on it is set by them as a custard is: the egg that a crust is
+   * brushed with is less. Common practice, no source.
+   */
+  setByShare: 0.08,
+  /** Heat of a load, J/(kg·K), K and J/kg: dough's specific heat, by how much it warms, and the heat that turns its water to steam (as `oven/simulate`). */
+  load: {heat: 2900, rise: 72, steam: 2.37e6},
+  /** Feet of the bands, °C (design §4; the edges that overlap there are cut at the lower one). */
+  bandFeet: {hot: 205, moderate: 163, slow: 121, slack: 79},
+  /** Minutes before its load at which something is made up, at most. Common practice, no source. */
+  madeUpBefore: 360,
+  /** A night's soaking is no shorter than this, minutes. Common practice, no source. */
+  shortNight: 360,
   /** Share of the dose that may be wanting when a dish is drawn: less than anyone can tell. */
   doseWanting: 0.005,
 } as const

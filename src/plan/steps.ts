@@ -402,7 +402,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const shut = Math.max(...ids.map((id) => shutFor(id)))
       put(10, at, 'shut', ids, null, p('keep shut', {dishes: names(ids), until: {unit: 'clock', value: at + shut}}))
     }
-    // The door is shut for good when what is in stays more than two hours.
+    // The door is shut for good on what stays in long.
     const times = [...openings].sort((a, b) => a - b)
     for (const {at, dishes, until} of toppingUp(problem, plan, times))
       put(
@@ -421,7 +421,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       if (next === undefined) return
       const ajar = inside.map((id) => byId.get(id)?.ajar).find((words) => words !== undefined)
       if (ajar !== undefined) put(10, at, 'shut', inside, null, p('leave ajar', {dishes: names(inside), words: ajar}))
-      else if (inside.length > 0 && next - at > 120)
+      else if (inside.length > 0 && next - at > rules.shutFor)
         put(10, at, 'shut', inside, null, p('shut', {dishes: names(inside)}), {sign: p('sign soak')})
     })
   }

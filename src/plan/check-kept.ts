@@ -1,0 +1,75 @@
+import {lookUpItem} from '../lexicon/index.js'
+import type {Dish} from '../scale/types.js'
+import type {Report} from './check.js'
+import {dishesIn, figureIn} from './check-steps.js'
+import {rules} from './rules.js'
+import type {Phrase, Plan, PlanProblem} from './types.js'
+
+/**
+ * The checker's rule for how what is drawn is kept until it is eaten: what must be told is told at its draw, of each dish by name. It shares no
+ * code with the planner.
+ */
+
+/** @param bad called for each rule that is broken */
+export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<string, Dish>, bad: Report): void {
+  for (const load of plan.loads)
+    for (const {dish: id, draw, celsiusOut} of load.dishes) {
+      const dish = dishes.get(id)
+      if (!dish) continue
+      const at = draw.likely
+      const step = plan.steps.find((s) => s.action === 'draw' && Math.abs(s.at - at) < 0.01 && s.dishes.includes(id))
+      // That no step draws it is told elsewhere.
+      if (!step) continue
+      const kept = step.words?.ifBehind?.values['kept']
+      const phrases: readonly Phrase[] = typeof kept === 'object' && 'phrases' in kept ? kept.phrases : []
+      const told = (by: number | null, ...ids: readonly string[]): boolean =>
+        phrases.some((p) => {
+          const until = figureIn(p, 'by')
+          return ids.includes(p.id) && dishesIn(p).includes(id) && (until === null || by === null || Math.abs(until - by) < 0.01)
+        })
+      const eaten = eatenAt(dish, problem.day.serve)
+      const waits = eaten === null ? 0 : eaten - at
+      const cold = wantsCold(dish)
+      const miss = (what: string): void => bad('steps', id, at, waits, `${dish.title}: its draw does not say ${what}`)
+      if (cold && waits > rules.standMinutes && !told(eaten, 'keep cold', 'keep long', 'keep hot'))
+        miss('how it is kept until it is eaten')
+      else if (
+        dish.hot &&
+        !nextDay(dish, problem.day.serve) &&
+        waits > rules.keepsHot &&
+        !told(eaten, 'keep hot', 'keep long', 'keep cold')
+      )
+        miss('that it is kept hot')
+      if (!dish.need.overnight) continue
+      const lukewarm = goesBad(dish) && celsiusOut.low < rules.holdCelsius
+      if (lukewarm && !told(null, 'was cold')) miss('that it may have been lukewarm too long')
+      if (cold && (eaten === null || waits < 0) && !told(null, 'kept warm', 'keep hot')) miss('that it is kept hot')
+    }
+}
+
+/** Whether nobody said when a dish is eaten that stays in through the night of the day's meal. */
+const nextDay = ({wantedBy, need}: Dish, serve: number): boolean => wantedBy === null && need.overnight && serve < 24 * 60
+
+/** When a dish is eaten, minutes after midnight, as far as the day says; null where that is all one. */
+function eatenAt({wantedBy, need}: Dish, serve: number): number | null {
+  if (wantedBy !== null) return wantedBy
+  return need.startHigh <= rules.slackCelsius ? null : serve
+}
+
+/** It goes bad where it is neither hot nor cold. */
+const goesBad = ({keeps, dough, need}: Dish): boolean => keeps !== true && dough === null && need.startHigh > rules.slackCelsius
+
+/** It has flesh in it; or what eggs and milk set, or beans, and it does not keep. */
+function wantsCold(dish: Dish): boolean {
+  const {cautions, amounts} = dish
+  if (rules.flesh.some((id) => cautions.includes(id))) return true
+  if (!goesBad(dish)) return false
+  if (rules.keptCold.some((id) => cautions.includes(id))) return true
+  const grams = {egg: 0, dairy: 0, all: 0}
+  for (const {item, grams: weight} of amounts) {
+    const group = lookUpItem(item)?.group
+    grams.all += weight?.likely ?? 0
+    if (group === 'egg' || group === 'dairy') grams[group] += weight?.likely ?? 0
+  }
+  return grams.all > 0 && Math.min(grams.egg, grams.dairy) >= rules.setByShare * grams.all
+}
