@@ -61,6 +61,9 @@ describe('a door that a receipt wants kept shut', () => {
     expect(made.plan.score.disturbed).toBe(opened.length)
     const told = made.plan.messages.filter((m) => m.rule === 'door-shut')
     expect(told.length).toBe(opened.length)
+    // Beside the step that opens it the one that keeps it shut says so.
+    const step = made.plan.steps.find((one) => one.words?.say.id === 'keep shut but')
+    expect(step?.words?.say.values['opened']).toEqual({unit: 'clock', value: Math.min(...opened)})
     expect(told[0]!.line).toBe(read.day.items.find((i) => i.file.endsWith('indian-pudding.md'))!.line)
     expect(check(made.problem, made.plan)).toEqual([])
     const {disturbed: _, ...score} = made.plan.score

@@ -263,13 +263,15 @@ function checkToppedUp({steps, loads}: Plan, bad: Report): void {
   }
 }
 
+const keepsShut = (words: Step['words']): boolean => words?.say.id === 'keep shut' || words?.say.id === 'keep shut but'
+
 /** The door: kept shut where a receipt wants it so, and shut on what stays in long; a little open where the receipt wants that. */
 function checkShut(plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Told, bad: Report): void {
   for (const load of plan.loads) {
     const kept = fresh(load).filter((d) => (dishes.get(d.dish)?.need.closed?.likely ?? 0) >= rules.tick)
     if (kept.length === 0) continue
     const until = load.at + Math.max(...kept.map((d) => dishes.get(d.dish)!.need.closed!.likely))
-    const step = told.take('shut', load.at, ({words}) => words?.say.id === 'keep shut')
+    const step = told.take('shut', load.at, ({words}) => keepsShut(words))
     if (!step || Math.abs((figureIn(step.words?.say, 'until') ?? 0) - until) > 0.01)
       bad('steps', kept[0]!.dish, load.at, 0, `${dishes.get(kept[0]!.dish)!.title}: no step keeps the door shut for it`)
   }
@@ -283,7 +285,7 @@ function checkShut(plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Told, ba
     if (next === undefined || inside.length === 0) continue
     const ajar = inside.some((id) => dishes.get(id)?.ajar !== undefined)
     if (!ajar && next - at <= rules.shutFor) continue
-    const step = told.take('shut', at, ({words}) => words?.say.id !== 'keep shut')
+    const step = told.take('shut', at, ({words}) => !keepsShut(words))
     if (!step || !sameDishes(step.dishes, inside) || (step.words?.say.id === 'leave ajar') !== ajar)
       bad('steps', inside[0]!, at, 0, ajar ? 'no step leaves the door a little open' : 'no step shuts the door on what stays in')
   }

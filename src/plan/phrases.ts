@@ -63,6 +63,8 @@ export const phrases = {
   'set over night plain': '{dishes}: set the sponge or leaven (“{words}”).',
   'leave ajar': 'Leave the door a little open, as the receipt asks (“{words}”). In it stays: {dishes}.',
   'keep shut': 'Keep the door shut until {until}, as the receipt asks: {dishes}.',
+  'keep shut but':
+    'Keep the door shut until {until}, as the receipt asks: {dishes}. It is opened at {opened} all the same, for what is done or waits then: be quick.',
   'shut empty': 'Shut the door.',
   'sign coals': 'The wood has burned to coals and the walls over the fire are burning white.',
   'sign walls': 'The soot has burned off: the walls are white.',

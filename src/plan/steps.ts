@@ -400,7 +400,13 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     }
     for (const [at, ids] of kept) {
       const shut = Math.max(...ids.map((id) => shutFor(id)))
-      put(10, at, 'shut', ids, null, p('keep shut', {dishes: names(ids), until: {unit: 'clock', value: at + shut}}))
+      const until = {unit: 'clock', value: at + shut} as const
+      // What is done sooner has to come out all the same, and who keeps the door shut wants to know.
+      const opened = Math.min(...[...openings].filter((one) => one > at && one < at + shut))
+      const say = Number.isFinite(opened)
+        ? p('keep shut but', {dishes: names(ids), until, opened: {unit: 'clock', value: opened}})
+        : p('keep shut', {dishes: names(ids), until})
+      put(10, at, 'shut', ids, null, say)
     }
     // The door is shut for good on what stays in long.
     const times = [...openings].sort((a, b) => a - b)

@@ -63,6 +63,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'set over night plain': '{dishes}: Vorteig oder Sauerteig ansetzen („{words}“).',
   'leave ajar': 'Tür ein wenig offen lassen, wie es das Rezept verlangt („{words}“). Es bleiben darin: {dishes}.',
   'keep shut': 'Tür geschlossen halten bis {until}, wie es das Rezept verlangt: {dishes}.',
+  'keep shut but':
+    'Tür geschlossen halten bis {until}, wie es das Rezept verlangt: {dishes}. Um {opened} wird sie doch geöffnet, für das, was dann fertig ist oder wartet: rasch.',
   'shut empty': 'Tür zu.',
   'sign coals': 'Das Holz ist zu Glut verbrannt, und die Wände über dem Feuer brennen weiß.',
   'sign walls': 'Der Ruß ist weggebrannt: die Wände sind weiß.',
