@@ -58,7 +58,7 @@ describe('a dough that its receipt has in the cold', () => {
       expect(made.messages.map(({rule}) => rule)).not.toContain('cold-rise')
       expect(rise.ifBehind).toMatch(/leave it in the cold/)
       const id = place === 'cellar' ? 'rise cool' : 'rise cold'
-      expect(reasons(p, saying(made, id, 'rise'))).toEqual([`Bread: its dough is to rise in a ${place}, and no step says so`])
+      expect(reasons(p, saying(made, id, 'rise'))).toContain(`Bread: its dough is to rise in a ${place}, and no step says so`)
     }
   })
 
@@ -83,9 +83,9 @@ describe('a dough that its receipt has in the cold', () => {
       const made = plan(p)
       expect(reasons(p, made)).toEqual([])
       expect(steps(made, 'prove').map(({words}) => words?.say.id)).toEqual([id])
-      expect(reasons(p, saying(made, id, 'prove cold'))).toEqual([
+      expect(reasons(p, saying(made, id, 'prove cold'))).toContain(
         `Bread: its dough is to prove in a ${proveIn}, and no step says so`,
-      ])
+      )
     }
     const p = asked(shaped)
     expect(steps(plan(p), 'prove').map(({words}) => words?.say.id)).toEqual(['prove cold'])

@@ -2,7 +2,7 @@ import type {Dish, Placed} from '../scale/types.js'
 import type {Report} from './check.js'
 import type {Shares} from './check-floor.js'
 import {type Doses, edges, type Heat, type Part} from './check-heat.js'
-import {rules} from './rules.js'
+import {rules, zoneNames} from './rules.js'
 import type {Load, Plan} from './types.js'
 
 /** The checker's rules for what is said of each set-in and draw: its numbers, its part of the floor, its heats, and when it may be done. */
@@ -46,7 +46,7 @@ export function checkFigures(
       const zones = new Set(mine.map((p) => p.zone))
       checkPart(dish, load, entry, zones, bad)
       checkHeats(dish, load, entry, heat, bad)
-      checkRange(dish, load, entry, zones, {doses, needed, end: heat.end}, bad)
+      checkRange(dish, load, entry, {doses, needed, end: heat.end}, bad)
     }
   }
 }
@@ -93,8 +93,7 @@ function checkHeats(
 function checkRange(
   dish: Dish,
   {at}: Load,
-  {draw, zone = 'across'}: Entry,
-  zones: ReadonlySet<Placed['zone']>,
+  {draw}: Entry,
   {doses, needed, end}: Pick<Curves, 'doses' | 'needed'> & {readonly end: number},
   bad: Report,
 ): void {
@@ -102,8 +101,8 @@ function checkRange(
   const dose = needed(dish, need.enough ?? need.minutes.likely)
   // What is not done by then is told to be looked at till the forecast ends.
   const longest = Math.min(end, draw.likely + Math.max(20, need.minutes.likely))
-  // The part of the floor that it was planned for, and those in which its vessels came to stand.
-  const parts = [...new Set<Part>([...zones, zone, 'across'])]
+  // The part of the floor that the search had in mind need not be where its vessels came to stand.
+  const parts: readonly Part[] = [...zoneNames, 'across']
   const by = parts.map((part) => {
     const done = (edge: (typeof edges)[number], share: number, until: number): number =>
       doses.reached(part, edge, need.done, at, share * dose, until)

@@ -25,19 +25,24 @@ function checkWaits(plan: Plan, {dish, at, steps, mix, shape, sponge, mixing, sh
   // What stands in the oven already of the same load was of the same dough.
   if (plan.loads.some((load) => load.at === at && load.dishes.some((d) => d.dish === id && d.alreadyIn))) return
   const of = (action: Step['action']): Step[] => steps.filter((s) => s.action === action)
-  for (const action of ['sponge', 'mix', 'rise', 'shape', 'prove'] as const)
+  for (const action of ['sponge', 'mix', 'shape', 'prove'] as const)
     if (of(action).length > 1) bad('dough', id, at, of(action).length - 1, `${title}: its dough is told of twice`)
   const until = (step: Step): number => figureIn(step.words?.say, 'until') ?? Number.NaN
-  const [rise] = of('rise')
+  const rises = of('rise').sort((a, b) => a.at - b.at)
+  // What rises in the warm before it is stood in the cold is told in two.
+  const most = (dough.bulkIn?.warm ?? 0) > 0 ? 2 : 1
+  if (rises.length > most) bad('dough', id, at, rises.length - most, `${title}: its dough is told of twice`)
   const [prove] = of('prove')
   const risen = mix.at + mixing
   if (sponge && !near(until(sponge), mix.at))
     bad('dough', id, sponge.at, until(sponge) - mix.at, `${title}: its sponge is told to work until another time`)
   if (dough.rise > 0) {
     const next = shape?.at ?? prove?.at ?? at
-    if (!rise) bad('dough', id, risen, 0, `${title}: no step leaves its dough to rise`)
-    else if (!near(rise.at, risen) || !near(until(rise), next))
-      bad('dough', id, rise.at, rise.at - risen, `${title}: its dough is told to rise at another time`)
+    const [first] = rises
+    const follows = rises.every((rise, i) => near(until(rise), rises[i + 1]?.at ?? next))
+    if (!first) bad('dough', id, risen, 0, `${title}: no step leaves its dough to rise`)
+    else if (!near(first.at, risen) || !follows)
+      bad('dough', id, first.at, first.at - risen, `${title}: its dough is told to rise at another time`)
   }
   const shaped = shape ? shape.at + shaping : prove?.at
   if (!dough.prove || (shape && at <= shaped! + 0.01)) return

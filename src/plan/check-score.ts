@@ -109,10 +109,8 @@ interface SetIn {
   readonly load: Load
 }
 
-/** Parts of the floor by which a set-in may have been judged: where its vessels stand, and the whole. */
-function partsOf({dish}: Entry, {placed}: Load): readonly Part[] {
-  return [...new Set<Part>([...placed.flatMap((p) => (p.dish === dish ? [p.zone] : [])), 'across'])]
-}
+/** Parts of the floor by which a set-in may have been judged: that which the search had in mind need not be where its vessels came to stand. */
+const parts: readonly Part[] = [...zoneNames, 'across']
 
 /** The least and most misfit that a set-in can have, °C·min. */
 function misfitOf(
@@ -125,7 +123,7 @@ function misfitOf(
   const {need} = dish
   const usual = needed(dish, need.minutes.likely)
   const minds = entry.alreadyIn ? 0 : Math.min(need.minutes.likely, rules.misfitMinutes)
-  const each = partsOf(entry, load).map((part) => {
+  const each = parts.map((part) => {
     const start = Math.abs(heat.inZone(part, load.at) - need.startBest) * minds
     const over = doses.between(part, need.done, load.at, entry.draw.likely) - usual
     // Once the day has begun what is wanting counts too, though a little more or less may be within what was eased.
@@ -155,9 +153,7 @@ function idleIn(plan: Plan, set: readonly SetIn[], {heat, doses, needed, shares}
     const [own, share] = shares.of(dish, entry)
     // What is done and waits puts its floor to no use.
     const dose = needed(dish, need(dish))
-    const done = partsOf(entry, load).map((part) =>
-      doses.reached(part, 'likely', dish.need.done, load.at, dose, entry.draw.likely),
-    )
+    const done = parts.map((part) => doses.reached(part, 'likely', dish.need.done, load.at, dose, entry.draw.likely))
     const busy = Math.min(...done, entry.draw.likely)
     least += own * Math.max(0, until(Math.min(busy, entry.draw.likely - rules.tick)) - until(load.at))
     most += share * Math.max(0, until(entry.draw.likely) - until(load.at))
