@@ -17,6 +17,7 @@ import {styleOf} from '../src/sheets/style-of.js'
 import {translationMarkdown, translationText} from '../src/sheets/translation-text.js'
 import {de} from '../src/sheets/words/de.js'
 import {inBook} from '../src/sheets/words/sentences.js'
+import {crowdedPlan} from './crowded-day.js'
 
 void ovenText
 
@@ -235,12 +236,7 @@ describe('the German sheets', () => {
   })
 
   it('hold none where a dish has no place, and say why and what would help', () => {
-    // Two fires' worth of bread at one time in front of a small hot floor: some of it has no place.
-    const day = {
-      ...read.day,
-      items: read.day.items.slice(0, 3).map((item, i) => (i === 0 ? {...item, amount: '60 loaves', wantedBy: 9 * 60} : item)),
-    }
-    const made = makePlan({oven: read.oven, day, receipts: read.receipts})
+    const made = crowdedPlan()
     expect(made.plan.unplaced.length).toBeGreaterThan(0)
     for (const unplaced of made.plan.unplaced) expect(unplaced.words, unplaced.reason).toBeDefined()
     const sheetsMade = written(made, 'visitors')

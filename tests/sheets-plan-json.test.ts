@@ -3,6 +3,7 @@ import {readDayFolder} from '../src/cli/day-folder.js'
 import type {FiringLog} from '../src/oven/log.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {planFile, planFileSchema, planJson} from '../src/sheets/plan-json.js'
+import {crowdedPlan} from './crowded-day.js'
 
 /** Paths of every key of a value, array places left out. */
 function paths(value: unknown, at = ''): Set<string> {
@@ -22,10 +23,6 @@ describe('plan.json of real days', () => {
   const {oven, day, receipts} = read
   const options = {effort: 'quick'} as const
   const demo = makePlan({oven, day, receipts, options})
-  const full = {
-    ...day,
-    items: day.items.slice(0, 2).map((item, i) => (i === 0 ? {...item, amount: '60 loaves', wantedBy: 9 * 60} : item)),
-  }
   const log: FiringLog = {
     date: day.date,
     lit: demo.plan.lit + 40,
@@ -37,7 +34,7 @@ describe('plan.json of real days', () => {
   } as unknown as FiringLog
   const days: Record<string, () => MadePlan> = {
     'the demo': () => demo,
-    'a day that does not fit': () => makePlan({oven, day: full, receipts}),
+    'a day that does not fit': crowdedPlan,
     'a day planned again': () => makePlan({oven, day, receipts, log, now: demo.plan.ready + 60, options}),
   }
   const seen = new Set<string>()
