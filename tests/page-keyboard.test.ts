@@ -136,6 +136,8 @@ describe.skipIf(!hasBrowser)('by keyboard alone', {timeout: 240_000}, () => {
         /cake burnt at the edge\. In words only.*by the dish, “gingerbread burnt”, which is all of it in the oven, or by how many: “gingerbread 3 burnt”/,
       )
     await press(button('Take it back'))
+    // A note made before that is done would be told of no more.
+    await expect.poll(() => page.locator('.noted').count()).toBe(0)
     await page.getByLabel('A note of your own').fill('cake burnt')
     await page.keyboard.press('Enter')
     await expect.poll(() => page.locator('.noted').innerText()).toMatch(/cake · burnt\./)

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {translate} from '../src/receipt/translate.js'
 import type {Receipt} from '../src/receipt/types.js'
 import {coldProveOf, coldRiseOf, mostWarm} from '../src/scale/cold-rise.js'
-import {makeDishes} from '../src/scale/dishes.js'
+import {twoLoaves} from './loaves-day.js'
 
 /*
  * Sentences written for these tests in the manner of receipts; that doughs rise slowly in a refrigerator or a cellar: common practice, no source.
@@ -12,17 +12,7 @@ const plain = '- 1 kg flour\n- 650 g water\n- 20 g salt\n- 7 g dry yeast\n'
 const rich = '- 500 g flour\n- 6 eggs\n- 50 ml milk\n- 10 g salt\n- 10 g dry yeast\n'
 const read = (text: string, list = plain): Receipt =>
   translate(`# Tin loaves\n\nMakes 2 loaves.\n\n${list}\n${text}\n`, {file: 'receipts/x.md'}).receipts[0]!
-const made = (receipt: Receipt) =>
-  makeDishes({
-    day: {
-      people: 8,
-      items: [{file: 'receipts/x.md', title: 'X', amount: '2 loaves', wantedBy: null, line: 1, column: 1}],
-      spare: [],
-    },
-    receipts: [receipt],
-    oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
-  })
-const doughOf = (receipt: Receipt) => made(receipt).dishes[0]!.dough!
+const doughOf = (receipt: Receipt) => twoLoaves(receipt).dishes[0]!.dough!
 const places = ({times}: Receipt): string[] => times.flatMap(({stage, place}) => (stage ? [`${stage} ${place ?? '-'}`] : []))
 
 describe('where a dough rises', () => {
@@ -81,7 +71,7 @@ describe('a dough that rises cold', () => {
   })
   it('with egg or milk in it stands in the refrigerator, and in the warm for four hours at most', () => {
     const of = (text: string) => {
-      const {dishes, messages} = made(read(`Knead. ${text} Bake 40 minutes.`, rich))
+      const {dishes, messages} = twoLoaves(read(`Knead. ${text} Bake 40 minutes.`, rich))
       const dough = dishes[0]!.dough!
       return [
         coldRiseOf(dough)?.place,

@@ -4,9 +4,9 @@ import {risingWordSchema} from '../src/lexicon/schema.js'
 import {sources} from '../src/lexicon/sources.js'
 import {translate} from '../src/receipt/translate.js'
 import type {Receipt} from '../src/receipt/types.js'
-import {makeDishes} from '../src/scale/dishes.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {timesShown} from '../src/sheets/translation-text.js'
+import {twoLoaves} from './loaves-day.js'
 
 /*
  * Sentences written for these tests in the manner of receipts; which wait is which is common practice, no source.
@@ -19,16 +19,7 @@ const stages = ({times, untimed}: Receipt): Array<[string, number, number] | str
   ...times.flatMap(({stage, minutes}): Array<[string, number, number]> => (stage ? [[stage, minutes.low, minutes.high]] : [])),
   ...(untimed ?? []),
 ]
-const doughOf = (receipt: Receipt) =>
-  makeDishes({
-    day: {
-      people: 8,
-      items: [{file: 'receipts/x.md', title: 'X', amount: '2 loaves', wantedBy: null, line: 1, column: 1}],
-      spare: [],
-    },
-    receipts: [receipt],
-    oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
-  }).dishes[0]!.dough
+const doughOf = (receipt: Receipt) => twoLoaves(receipt).dishes[0]!.dough
 
 // What is made with a sponge is the dough, and a leaven fed once more is another sponge: common practice, no source.
 describe('the dough that is made with a sponge', () => {

@@ -6,9 +6,9 @@ import writeFileAtomic from 'write-file-atomic'
 import {armCaution} from '../lexicon/signs.js'
 import {type LogOptions, readLog} from '../oven/log.js'
 import {appendToLog} from '../oven/log-append.js'
-import {entryText, isPlain, notesIn, parseNote} from '../oven/note.js'
+import {entryText, notesIn, parseNote} from '../oven/note.js'
 import {readDay} from '../plan/day.js'
-import {tellsOfDough} from '../plan/told-doughs.js'
+import {inWordsOnly} from '../plan/told-doughs.js'
 import type {DayItem} from '../plan/types.js'
 import {namesInLog, namesOfEach} from '../scale/slug.js'
 import type {Given} from './arguments.js'
@@ -73,7 +73,7 @@ export async function runNote(given: Given): Promise<Outcome> {
     // Read back what the log now says, so that a contradiction is told at once.
     const warnings = readLog(source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
     const lines = entries.map((entry) => `Noted in ${file}: ${entryText(entry)}\n`)
-    const plain = entries.every((entry) => isPlain(entry) && !(entry.what === 'row' && tellsOfDough(entry.value)))
+    const plain = inWordsOnly(entries)
     const arm = entries.some((entry) => entry.what === 'row' && entry.read?.kind === 'arm')
     return {
       out: `${lines.join('')}${plain ? 'In words only: the plan takes nothing from it.\n' : ''}${arm ? `${armCaution.title}. ${armCaution.instead}\n` : ''}`,

@@ -16,7 +16,7 @@ const counted = wordsOf('counted')
 const parts = wordsOf('part of the floor')
 
 /** Where a note's first remark begins: at a comma, a semicolon or a dash. */
-export const splitAt = (text: string): RegExpExecArray | null => / ?[,;] | [–—-] /.exec(text)
+const splitAt = (text: string): RegExpExecArray | null => / ?[,;] | [–—-] /.exec(text)
 
 /** A note as far as its first comma. */
 export const mainOf = (text: string): string => text.slice(0, splitAt(text)?.index ?? text.length)

@@ -3,10 +3,10 @@ import {answers} from '../oven/answers.js'
 import {learn} from '../oven/learn.js'
 import {readLog} from '../oven/log.js'
 import {appendToLog} from '../oven/log-append.js'
-import {entryText, isPlain, type LogEntry, notesIn, parseNote} from '../oven/note.js'
+import {entryText, type LogEntry, notesIn, parseNote} from '../oven/note.js'
 import {clockText} from '../oven/note-clock.js'
 import {evidence, parseReading, signById} from '../oven/signs.js'
-import {tellsOfDough} from '../plan/told-doughs.js'
+import {inWordsOnly} from '../plan/told-doughs.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
 import {namesInLog, namesOfEach} from '../scale/slug.js'
 import {clock, temperatures} from '../sheets/figures.js'
@@ -340,7 +340,7 @@ function note({log, words, at, date, dishes, alike, now, anyway}: Asks['note']['
   return {
     ok: true,
     text: source,
-    plain: entries.every((entry) => isPlain(entry) && !(entry.what === 'row' && tellsOfDough(entry.value))),
+    plain: inWordsOnly(entries),
     said: entries.map(entryText).join('; '),
     warnings: warnings.map((m) => m.reason),
   }

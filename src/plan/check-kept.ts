@@ -48,7 +48,8 @@ export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<
 }
 
 /** Whether nobody said when a dish is eaten that stays in through the night of the day's meal. */
-const nextDay = ({wantedBy, need}: Dish, serve: number): boolean => wantedBy === null && need.overnight && serve < 24 * 60
+export const nextDay = ({wantedBy, need}: Pick<Dish, 'wantedBy' | 'need'>, serve: number): boolean =>
+  wantedBy === null && need.overnight && serve < 24 * 60
 
 /** When a dish is eaten, minutes after midnight, as far as the day says; null where that is all one. */
 function eatenAt({wantedBy, need}: Dish, serve: number): number | null {

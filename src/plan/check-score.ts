@@ -2,6 +2,7 @@ import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
 import type {Curves} from './check-figures.js'
 import type {Part} from './check-heat.js'
+import {nextDay} from './check-kept.js'
 import {rules, weights, zoneNames} from './rules.js'
 import type {Load, Plan, PlanProblem} from './types.js'
 
@@ -96,10 +97,11 @@ const tenths = (value: number): string => String(Math.round(10 * value) / 10)
  * The last minute after midnight at which a draw costs nothing: what was asked; else the meal, but for what stays in through the night, where
  * the meal is on the day that it is set in, the waking hour of the next. The slack oven's dishes are in no hurry.
  */
-function latestDraw({wantedBy, need}: Dish, serve: number): number {
+function latestDraw(dish: Dish, serve: number): number {
+  const {wantedBy, need} = dish
   if (wantedBy !== null) return wantedBy
   if (need.startHigh <= rules.slackCelsius) return Number.POSITIVE_INFINITY
-  return need.overnight && serve < 24 * 60 ? 24 * 60 + rules.waking : serve
+  return nextDay(dish, serve) ? 24 * 60 + rules.waking : serve
 }
 
 type Entry = Load['dishes'][number]
@@ -176,11 +178,8 @@ function checkBound({total, bound = null, gap}: Plan['score'], wrong: (by: numbe
 function checkLate({day}: PlanProblem, plan: Plan, set: readonly SetIn[], bad: Report): void {
   const late = new Map<string, {wanted: number; drawn: number}>()
   for (const {dish, entry} of set) {
-    const {
-      wantedBy,
-      need: {overnight, startHigh},
-    } = dish
-    const forNobody = wantedBy === null && (startHigh <= rules.slackCelsius || (overnight && day.serve < 24 * 60))
+    const {wantedBy, need} = dish
+    const forNobody = nextDay(dish, day.serve) || (wantedBy === null && need.startHigh <= rules.slackCelsius)
     const wanted = wantedBy ?? day.serve
     const drawn = Math.max(entry.draw.likely, late.get(dish.id)?.drawn ?? 0)
     if (!forNobody && drawn > wanted) late.set(dish.id, {wanted, drawn})

@@ -17,8 +17,17 @@ const woodOff = 1e-6
 /** What the plan tells by its fires and its door. */
 const ofOven: ReadonlySet<Step['action']> = new Set(['light', 'feed', 'rake', 'soak', 'test', 'load', 'draw', 'shut'])
 
-/** @param bad called for each rule that is broken */
-export function checkSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<string, Dish>, heat: Heat, bad: Report): void {
+/**
+ * @param curves with `openings`: the times, minutes after midnight, at which the door is opened
+ * @param bad called for each rule that is broken
+ */
+export function checkSteps(
+  problem: PlanProblem,
+  plan: Plan,
+  dishes: ReadonlyMap<string, Dish>,
+  {heat, openings}: {readonly heat: Heat; readonly openings: ReadonlySet<number>},
+  bad: Report,
+): void {
   const {steps} = plan
   for (let i = 1; i < steps.length; i++)
     if (steps[i]!.at < steps[i - 1]!.at)
@@ -28,8 +37,8 @@ export function checkSteps(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap
   if (plan.loads.length > 0) checkFireSteps(plan, told, bad)
   checkLoadSteps(plan, dishes, heat, told, bad)
   checkDrawSteps(plan, dishes, told, bad)
-  checkShut(plan, dishes, told, bad)
-  checkToppedUp(plan, bad)
+  checkShut(plan, dishes, openings, told, bad)
+  checkToppedUp(plan, openings, bad)
   for (const step of told.left()) bad('steps', step.dishes[0] ?? null, step.at, 0, leftOver(step, dishes))
   for (const step of steps) {
     const {celsius} = step
@@ -95,7 +104,7 @@ function inValue(value: PhraseValue | undefined): readonly string[] {
 }
 
 /** The same dishes, in whatever order and however often. */
-export function sameDishes(some: readonly string[], others: readonly string[]): boolean {
+function sameDishes(some: readonly string[], others: readonly string[]): boolean {
   const [a, b] = [new Set(some), new Set(others)]
   return a.size === b.size && [...a].every((id) => b.has(id))
 }
@@ -252,8 +261,7 @@ function looksTold(
 }
 
 /** What is topped up stands in the oven, and the door is open for it. */
-function checkToppedUp({steps, loads}: Plan, bad: Report): void {
-  const openings = new Set(loads.flatMap((l) => [...(fresh(l).length > 0 ? [l.at] : []), ...l.dishes.map((d) => d.draw.likely)]))
+function checkToppedUp({steps, loads}: Plan, openings: ReadonlySet<number>, bad: Report): void {
   for (const {action, at, dishes} of steps) {
     if (action !== 'top up') continue
     const inside = (id: string): boolean =>
@@ -266,7 +274,7 @@ function checkToppedUp({steps, loads}: Plan, bad: Report): void {
 const keepsShut = (words: Step['words']): boolean => words?.say.id === 'keep shut' || words?.say.id === 'keep shut but'
 
 /** The door: kept shut where a receipt wants it so, and shut on what stays in long; a little open where the receipt wants that. */
-function checkShut(plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Told, bad: Report): void {
+function checkShut(plan: Plan, dishes: ReadonlyMap<string, Dish>, openings: ReadonlySet<number>, told: Told, bad: Report): void {
   for (const load of plan.loads) {
     const kept = fresh(load).filter((d) => (dishes.get(d.dish)?.need.closed?.likely ?? 0) >= rules.tick)
     if (kept.length === 0) continue
@@ -275,9 +283,6 @@ function checkShut(plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Told, ba
     if (!step || Math.abs((figureIn(step.words?.say, 'until') ?? 0) - until) > 0.01)
       bad('steps', kept[0]!.dish, load.at, 0, `${dishes.get(kept[0]!.dish)!.title}: no step keeps the door shut for it`)
   }
-  const openings = new Set(
-    plan.loads.flatMap((l) => [...(fresh(l).length > 0 ? [l.at] : []), ...l.dishes.map((d) => d.draw.likely)]),
-  )
   const times = [...openings].sort((a, b) => a - b)
   for (const [i, at] of times.entries()) {
     const next = times[i + 1]

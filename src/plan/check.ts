@@ -405,7 +405,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
     }
 
   checkFigures(plan, dishes, {heat, doses, needed}, bad)
-  checkSteps(problem, plan, dishes, heat, bad)
+  checkSteps(problem, plan, dishes, {heat, openings}, bad)
   const doughs = checkDoughs(problem, plan, bad)
   checkRising(problem, plan, doughs, bad)
   checkMakings(problem, plan, doughs, bad)

@@ -1,5 +1,6 @@
 import {doughWords} from '../lexicon/dough-work.js'
 import {type FiringLog, stemOf} from '../oven/log.js'
+import {isPlain, type LogEntry} from '../oven/note.js'
 import {slug, slugOf} from '../scale/slug.js'
 import type {Dish} from '../scale/types.js'
 import {withoutBatch} from './batches.js'
@@ -21,8 +22,11 @@ const DOUGH_DEEDS: Readonly<Record<DoughDeed, {readonly note: RegExp; readonly s
   'not risen': {note: /^([^:;.]+) (?:has |have |is |are )?not (?:yet )?(?:risen|proved)\b/i, step: ['load']},
 }
 
-/** Whether a note's words tell of a dough, so that the plan takes something from them. */
-export const tellsOfDough = (words: string): boolean => Object.values(DOUGH_DEEDS).some(({note}) => note.test(words.trim()))
+const tellsOfDough = (words: string): boolean => Object.values(DOUGH_DEEDS).some(({note}) => note.test(words.trim()))
+
+/** Whether all that was noted is kept as the words it is, and the plan takes nothing from it. */
+export const inWordsOnly = (entries: readonly LogEntry[]): boolean =>
+  entries.every((entry) => isPlain(entry) && !(entry.what === 'row' && tellsOfDough(entry.value)))
 
 /** Minutes between a note that names no dish and the step of the plan that it can be of. */
 const NEAR = 120

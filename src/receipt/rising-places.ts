@@ -1,3 +1,4 @@
+import {coldPlaces} from '../lexicon/dough-work.js'
 import type {ColdPlace} from '../lexicon/schema.js'
 import {risingWordAt} from './rising.js'
 import type {Section, Token} from './section.js'
@@ -8,7 +9,7 @@ import type {TimePhrase} from './types.js'
 /** In which cold place a receipt has its dough rise or prove: "overnight in the refrigerator", "8 hours in a cool larder". */
 
 type Place = ColdPlace['id']
-const PLACES: readonly Place[] = ['refrigerator', 'cellar']
+const PLACES: readonly Place[] = coldPlaces.map(({id}) => id)
 
 /** What may stand between "in" and the place: "in the bottom of your fridge". */
 const BETWEEN = /^(?:the|a|an|your|bottom|of|back|very|den|dem|der|einem|einen|einer|die)$/

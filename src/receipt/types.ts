@@ -1,4 +1,4 @@
-import type {Band, Range} from '../lexicon/schema.js'
+import type {Band, ColdPlace, Range} from '../lexicon/schema.js'
 import type {StatedWeight} from '../measure/convert.js'
 import type {Today} from '../measure/today.js'
 
@@ -94,7 +94,7 @@ export interface TimePhrase extends Span {
   /** Of a sponge's: its own words or part of the receipt set, feed or build it, where else only what waits tells that it is one. */
   readonly anew?: true
   /** Of a rising or a proving: the cold place that the receipt has it in. */
-  readonly place?: 'cellar' | 'refrigerator'
+  readonly place?: ColdPlace['id']
   /** It is the night, and the thing is left in the oven through it. */
   readonly overnight?: true
   /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */

@@ -2,7 +2,6 @@ import Fraction from 'fraction.js'
 import {lookUpItem} from '../lexicon/index.js'
 import {scaled as scaledBy} from '../measure/range.js'
 import type {EveningBefore} from '../receipt/types.js'
-import {doughOf} from './dough-stages.js'
 import type {Filled} from './order.js'
 import {saltAndLeaven} from './salt-and-leaven.js'
 import {scaled} from './scaled-amounts.js'
@@ -16,6 +15,8 @@ export interface Batch {
   readonly filled: Filled
   readonly timed: TimedByDepth
   readonly notes: SizeNotes
+  /** The stages of its dough. */
+  readonly dough: Dish['dough']
   /** How many vessels of it. */
   readonly count: number
   /** Which batch, from 1, of how many. */
@@ -59,7 +60,7 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     mass: heavy,
     water: heavy * kind.waterLoss.likely,
     wantedBy: item.wantedBy,
-    dough: doughOf(receipt, kind),
+    dough: batch.dough,
     sign: kind.sign,
     ...(kind.dry === true || kind.keeps === true ? {keeps: true as const} : {}),
     ...(kind.hot === true || item.hot === true ? {hot: true as const} : {}),

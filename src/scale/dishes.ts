@@ -116,19 +116,21 @@ function dishesOf(item: DayAmount, receipt: Receipt, sizing: Sizing): readonly D
   const timed = timedByDepth(base, filled, say)
   const batches = batchesOf(filled, fits, sizing)
   if (batches === null) return []
-  sayTooWarm(receipt, kind, say)
+  const dough = doughOf(receipt, kind)
+  sayTooWarm(receipt, dough, say)
   const {counts, atOnce} = batches
   const notes = {inferred, sized: [...sized, ...timed.notes, ...batches.notes]}
-  const dishes = counts.map((count, i) => dishOf({filled, timed, notes, count, number: i + 1, of: counts.length, atOnce}, sizing))
+  const dishes = counts.map((count, i) =>
+    dishOf({filled, timed, notes, dough, count, number: i + 1, of: counts.length, atOnce}, sizing),
+  )
   if (way === null) return dishes
   const instead = {...way, of: dishes.map(({id}) => id)}
   return dishes.map((dish) => ({...dish, instead}))
 }
 
 /** A dough that would spoil in the waits that its receipt gives it (`scale-spoils`). */
-function sayTooWarm(receipt: Receipt, kind: KindFigures, say: Say): void {
-  const dough = doughOf(receipt, kind)
-  const warm = dough === null ? null : spoilsWarm(receipt.title, dough)
+function sayTooWarm({title}: Receipt, dough: Dish['dough'], say: Say): void {
+  const warm = dough === null ? null : spoilsWarm(title, dough)
   if (warm !== null) say('warning', 'scale-spoils', warm.reason, warm.suggest)
 }
 
