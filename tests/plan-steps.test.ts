@@ -194,7 +194,7 @@ describe('what goes in or comes out together', () => {
   const two = problem(
     [
       dish('bread', 8, {id: 'bread', title: 'Bread'}),
-      dish('brown', 4, {id: 'brown', title: 'Brown bread', need: {...dish('brown', 4, {}).need, falling: true, overnight: true}}),
+      dish('brown', 4, {id: 'brown', title: 'Brown bread', need: {...dish('bread', 4, {}).need, falling: true, overnight: true}}),
     ],
     {},
   )
@@ -238,6 +238,34 @@ describe('what goes in or comes out together', () => {
     expect(lateOf(at('back', 90), at('middle', 75))).toEqual(clock(75))
     expect(lateOf(at('back', 90), at('middle', 70, 'brown'))).toEqual(clock(90))
     expect(lateOf(at('middle', 240, 'brown'))).toEqual(clock(240))
+  })
+})
+
+describe('a stay that is not the time of its receipt', () => {
+  const {need} = dish('bread', 8, {})
+  const behindOf = (minutes: number, more: Partial<ReturnType<typeof dish>> = {}) => {
+    const one = problem([dish('bread', 8, {id: 'bread', title: 'Bread', ...more})], {})
+    return stepsOf(one, inLoads({at: whole.at, dishes: [of(8, minutes)]})).steps.find(({action}) => action === 'draw')!
+  }
+  const {low, high} = need.minutes
+
+  it('is told of at the draw where it is under two thirds or over one and a half of it, in both languages', () => {
+    const long = Math.ceil(1.6 * high)
+    expect(behindOf(high).ifBehind).not.toContain('of its receipt')
+    expect(behindOf(Math.ceil(0.7 * low)).ifBehind).not.toContain('of its receipt')
+    expect(behindOf(Math.floor(0.6 * low)).words?.ifBehind?.values['kept']).toMatchObject({
+      phrases: [{id: 'other time', values: {stay: {value: Math.floor(0.6 * low)}, said: {value: low}}}],
+    })
+    const step = behindOf(long)
+    expect(step.ifBehind).toContain('of its receipt')
+    expect(stepWords(step, day, styleOf({language: 'de'})).ifBehind).toContain('des Rezepts')
+  })
+
+  it('is not, where it is left in for the night or the time is none of the receipt’s', () => {
+    const long = Math.ceil(1.6 * high)
+    expect(behindOf(long, {need: {...need, overnight: true}}).ifBehind).not.toContain('of its receipt')
+    for (const field of ['bake', 'time'])
+      expect(behindOf(long, {inferred: [{field, value: '', why: ''}]}).ifBehind).not.toContain('of its receipt')
   })
 })
 

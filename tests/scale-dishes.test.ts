@@ -586,6 +586,17 @@ describe('what the oven has to give', () => {
     expect(dish!.need).toMatchObject({falling: true, overnight: true})
     expect(dish!.place).toBe('back')
   })
+  it('what its kind leaves in through the night is not left there by a short time of its own receipt', () => {
+    const needOf = (method: string) =>
+      make('one', '1 times', {}, read('one', `# Baked apples\n\n- 8 apples\n- 100 g sugar\n\n${method}\n`)).dishes[0]!.need
+    const row = kinds.find(({id}) => id === 'baked fruit')!
+    const short = needOf('Core the apples. Bake at 170 °C for 45 minutes.')
+    expect(short).toMatchObject({falling: true, overnight: false})
+    expect(short.longest! / 45).toBeCloseTo(row.minutes.high / row.minutes.likely, 6)
+    expect(needOf('Core the apples. Bake at 130 °C for 2 hours.').overnight).toBe(true)
+    expect(needOf('Core the apples. Leave them in the slack oven overnight.').overnight).toBe(true)
+    expect(needOf('Core the apples and bake them.').overnight).toBe(true)
+  })
   it('a thinner filling bakes in the square of its thickness, and says so (Fourier number α t / L², Incropera & DeWitt)', () => {
     const full = make('cake', '1 times').dishes[0]!
     // One and a half times the receipt in two tins: each three quarters full.

@@ -10,6 +10,7 @@ import {keepingOf} from './keeping.js'
 import {staysIn} from './keeps.js'
 import {makingsOf} from './making.js'
 import {lineOf} from './model.js'
+import {otherTimes} from './other-time.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
@@ -288,7 +289,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       put(4, fire.raked, 'rake', [], null, p('rake'), {sign: p('sign coals'), ahead: p('ahead coals'), behind: p('behind coals')})
       put(5, fire.raked, 'soak', [], null, p('soak', {soak: min(fire.firing.soak)}), {sign: p('sign floor')})
     })
-    const draws = new Map<number, {ids: string[]; early: number; drawn: Load['dishes'][number][]; load: number}>()
+    const draws = new Map<
+      number,
+      {ids: string[]; early: number; drawn: (Load['dishes'][number] & {at: number})[]; load: number}
+    >()
     const openings = new Set<number>()
     for (const load of plan.loads) {
       const fresh = load.dishes.filter((d) => !d.alreadyIn)
@@ -345,7 +349,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const now = draws.get(at) ?? {ids: [], early: Number.POSITIVE_INFINITY, drawn: [], load: load.number}
         now.ids.push(d.dish)
         now.early = Math.min(now.early, d.draw.low)
-        now.drawn.push(d)
+        now.drawn.push({...d, at: load.at})
         draws.set(at, now)
       }
     }
@@ -373,6 +377,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         speaker.and,
       )
       const kept: Phrase[] = [
+        ...otherTimes(d.drawn, byId, at).map(({dish, stay, said}) =>
+          p('other time', {dishes: names([dish]), stay: min(stay), said: min(said)}),
+        ),
         ...(burning.length > 0 && staying.length > 0 && latest(staying) - late >= STAYS_LONGER
           ? [p('may stay in', {dishes: names(staying.map(({dish}) => dish)), late: {unit: 'clock', value: latest(staying)}})]
           : []),

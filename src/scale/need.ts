@@ -13,6 +13,11 @@ const allowance = {below: 15, above: 25}
 const longestBake = 1440
 /** Minutes of baking from which it is taken to go on through the night. */
 const longNight = 480
+/**
+ * What its kind leaves in through the night may stay there by a receipt's own time where its kind bears at least so long for that time, minutes:
+ * apples that bake three quarters of an hour in a moderate oven are dried up by the morning. Common practice, no source.
+ */
+const bearsNight = 300
 /** The dose law needs an oven hotter than the crumb: the least it may be hotter, °C. */
 const leastDrive = 10
 
@@ -219,10 +224,12 @@ export function heatNeed(
   if (allNight) end = Math.min(end, anyKind.slack.end)
   end = Math.min(end, low - 5)
   const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
-  const overnight = kind.overnight || night !== undefined || (falling && minutes.high >= longNight)
+  // A receipt that gives one time gives no longest; a dish bears as much beyond its time as its kind does.
+  const most = (time: number): number => (time * kind.minutes.high) / kind.minutes.likely
+  const usual = kind.overnight && (own === null || most(own.high) >= bearsNight)
+  const overnight = usual || night !== undefined || (falling && minutes.high >= longNight)
   const closed = closedFor(receipt.door ?? [], minutes)
-  // A receipt that gives one time gives no longest; in a falling oven a dish bears as much beyond its time as its kind does.
-  const bears = falling && !overnight ? (minutes.likely * kind.minutes.high) / kind.minutes.likely : 0
+  const bears = falling && !overnight ? most(minutes.likely) : 0
   // A figure is what a thermostat holds; only the baker of such an oven says that a time is of a falling one.
   const held =
     falling && own !== null && first !== undefined && inDegrees(first) && receipt.falls !== true && !receipt.facts.holdsHeat
