@@ -1,9 +1,12 @@
+import {curveOf} from './curve.js'
 import {eventsOf} from './events.js'
-import type {FloorGrid} from './floor-grid.js'
+import {type FloorGrid, zoneAt} from './floor-grid.js'
+import {keeps} from './keeps.js'
 import {choiceAt, feedsOf, type Job, keepHalfHour, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
 import {type PlaceLeft, PlacesLeft} from './places-left.js'
 import {costOf} from './proof.js'
+import {rules} from './rules.js'
 import {fireOf, goWithout, type Settled, tookIn} from './settled.js'
 import type {PlanProblem} from './types.js'
 
@@ -87,9 +90,16 @@ function withMore(
   const {index, phase} = model.program
   const before = model.jobs.includes(job) ? model.jobs : [...model.jobs, job]
   const now = tookIn(settled)
-  const took = before.map((one, u) => (one === job ? {s: place.s, e: place.e, w: place.where} : (now[u] ?? null)))
+  // It is judged in the part of the floor where its vessels come to stand, if that is one.
+  const zones = [...new Set(place.vessels.map(({y}) => zoneAt(grid, y)))]
+  const where = zones.length === 1 ? zones[0]! : place.where
+  const took = before.map((one, u) => (one === job ? {s: place.s, e: place.e, w: where} : (now[u] ?? null)))
   const original = fireOf(problem, settled)
   const option = {...original, forecast: simulate(original, eventsOf(before, took, original, phase, model.lit), true)}
+  // Drawn later than it was tried, it may have come to stand elsewhere.
+  const curve = curveOf(option.forecast, problem.ambient ?? 20)
+  const minutes = (tick: number): number => tick * rules.tick + phase
+  if (!zones.every((z) => keeps(job.dish, curve, z, minutes(place.s), minutes(place.e)))) return null
   const limits = took.map((must) => (must ? {must} : {}))
   const program = programOf(problem, index, before, grid, null, false, option, limits)
   const made = modelOf(problem, program, before, grid, model.lit)
