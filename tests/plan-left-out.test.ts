@@ -1,13 +1,16 @@
 import {describe, expect, it} from 'vitest'
+import {readOven} from '../src/oven/read.js'
 import {check} from '../src/plan/check.js'
 import {type FloorGrid, floorGrid} from '../src/plan/floor-grid.js'
 import {settleLoaded} from '../src/plan/loaded.js'
 import {type Job, jobsOf} from '../src/plan/model.js'
 import type {Simulate} from '../src/plan/options.js'
 import {planDay} from '../src/plan/planner.js'
+import {problemOf} from '../src/plan/problem.js'
 import {rules} from '../src/plan/rules.js'
 import {lateAmongRest, setInMore} from '../src/plan/set-in-more.js'
 import {better, goWithout, type Settled} from '../src/plan/settled.js'
+import {simulator} from '../src/plan/simulator.js'
 import type {FiringOption, Plan, PlanProblem} from '../src/plan/types.js'
 import {write} from '../src/plan/written.js'
 import type {Dish, HeatNeed} from '../src/scale/types.js'
@@ -146,6 +149,30 @@ describe('white bread and what falls from very hot, right at the same time only'
 })
 
 describe('what was left out and has a place after all', () => {
+  const oven = readOven(
+    `---
+floor: rectangle 36 in x 40 in
+vault height: 16 in
+mouth: 18 in x 10 in
+door: oak 2 in
+hearth:
+  - common brick 2 1/2 in
+  - sand 3 in
+  - common brick 9 in
+vault:
+  - common brick 4 1/2 in
+  - clay 3 in
+  - sand 8 in
+place: indoors
+ambient: 60 °F
+fuel: oak, 18 % moisture
+start: cold
+---
+
+# An oven
+`,
+    'oven.md',
+  ).oven!
   const laid = (p: PlanProblem, left: string): {plan: Plan; more: Settled} => {
     const grid = floorGrid(p)
     const jobs = jobsOf(p, grid)
@@ -169,6 +196,40 @@ describe('what was left out and has a place after all', () => {
     const timesOf = (some: Plan): unknown =>
       some.loads.flatMap((l) => l.dishes.flatMap((d) => (d.dish === 'custard-1' ? [] : [[d.dish, l.at, d.draw.likely]])))
     expect(timesOf(plan)).toEqual(timesOf(rest))
+  })
+
+  it('is judged where its vessels come to stand, which may be elsewhere once its own heat has it drawn later', () => {
+    const figures = ([low, best, high, endLow, done]: readonly number[], minutes: number): HeatNeed => ({
+      ...dish('gingerbread', 1).need,
+      ...{startLow: low!, startBest: best!, startHigh: high!, endLow: endLow!, reference: best!, done: done!},
+      minutes: {low: minutes, likely: minutes, high: minutes},
+    })
+    const of = (
+      [id, count, mass, water, feeds]: readonly [string, number, number, number, number],
+      need: HeatNeed,
+      [height, halfThickness, length, width]: readonly [number, number, number, number?],
+      more: Partial<Dish> = {},
+    ): Dish =>
+      dish('gingerbread', count, {
+        ...{id, title: id, mass, water, need, feeds: {low: feeds / 1.5, likely: feeds, high: feeds * 1.4}},
+        vessel: {
+          ...{name: id, height, halfThickness, millilitres: 1000},
+          footprint: width === undefined ? {shape: 'circle', diameter: length} : {shape: 'rectangle', length, width},
+        },
+        ...more,
+      })
+    const p = problemOf({oven, day: {...day({hands: 2, serve: 1080}), people: 12}}, [
+      of(['ginger', 6, 1.674105, 0.15067, 110], figures([145, 160, 185, 125, 95], 50), [0.0608, 0.015807, 0.3128, 0.2112]),
+      of(['tray', 6, 1.1, 0.077, 93], figures([165, 180, 205, 135, 90], 25), [0.0608, 0.01231, 0.2366, 0.2366]),
+      of(['muffins', 5, 0.926, 0.11112, 46], figures([176, 191, 216, 161, 95], 20), [0.05, 0.0125, 0.3616, 0.2854], {
+        place: 'mouth',
+      }),
+      of(['stollen', 3, 2.641276, 0.237715, 69], figures([165, 180, 205, 130, 95], 60), [0.05, 0.0125, 0.406, 0.306]),
+      of(['sponge', 10, 0.415465, 0.041547, 46], figures([162, 177, 202, 147, 95], 25), [0.0862, 0.007329, 0.2112]),
+    ])
+    const plan = planDay(p, {simulate: simulator({oven}), bare: true, effort: 'quick'})
+    expect(plan.loads.flatMap((load) => load.dishes.map((one) => one.dish))).toContain('ginger')
+    expect(check(p, plan)).toEqual([])
   })
 
   it('waits half an hour where what is set in very hot has just gone in', () => {
