@@ -94,6 +94,13 @@ describe('the door kept shut', () => {
     ['Never open the oven under 20 to 25 minutes.', 'Never open the oven under 20 to 25 minutes', 20, 25],
     ['Stop the oven, and let it not be opened under four hours.', 'oven, and let it not be opened under four hours', 240, 240],
     ['Bake it twenty minutes without opening the oven.', 'twenty minutes without opening the oven', 20, 20],
+    ['Set it in a gentle oven; it must not be opened for two hours.', 'it must not be opened for two hours', 120, 120],
+    [
+      'Bake it three hours in a slow oven, and it must be neither opened nor jarred for the first two.',
+      'oven, and it must be neither opened nor jarred for the first two',
+      120,
+      120,
+    ],
     ['The oven must not be opened until they are well risen.', 'oven must not be opened until they are well risen', 10, 25],
   ])('“%s”', (text, words, low, high) => {
     const {door} = read(text)

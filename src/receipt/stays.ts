@@ -3,6 +3,7 @@ import {stayWords} from '../lexicon/stay-words.js'
 import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {endsSentence} from './sentences.js'
+import {minutesIn, numberAt} from './times.js'
 import type {DoorRule, TimePhrase} from './types.js'
 
 /**
@@ -73,7 +74,12 @@ export function readStays(section: Section, times: readonly TimePhrase[]): Stays
     const bakes = after === null || tokens[from.from]!.word === 'with'
     if (length.time !== null && !bakes) shutTimes.add(length.time)
     const [start, end] = [tokens[Math.min(from.from, length.from)]!.start, tokens[Math.max(from.to, length.to) - 1]!.end]
-    const said = length.time === null ? null : times[length.time]!.minutes
+    const said =
+      length.said !== undefined
+        ? {low: length.said, high: length.said}
+        : length.time === null
+          ? null
+          : times[length.time]!.minutes
     const {row} = length
     door.push({
       text: source.slice(start, end),
@@ -175,7 +181,7 @@ function ruleAt(tokens: readonly Token[], i: number): TokenSpan | null {
     const never = lastBefore(tokens, i, (k) => is('never', tokens[k]))
     if (never === null) return null
     const object = nextAfter(tokens, opens.to, 4, (k) => is('door', tokens[k]))
-    const subject = lastBefore(tokens, i, (k) => is('door', tokens[k]))
+    const subject = lastBefore(tokens, i, (k) => is('door', tokens[k])) ?? meantBefore(tokens, i, never)
     // "Do not open it": the words begin with the verb, wherever its oven is named.
     const from = object !== null || tokens[opens.to]?.word === 'it' ? never : Math.min(subject ?? never, never)
     if (object === null && subject === null) return null
@@ -192,6 +198,17 @@ function ruleAt(tokens: readonly Token[], i: number): TokenSpan | null {
   const keeps = lastBefore(tokens, first, (k) => is('keeps', tokens[k]))
   if (keeps === null || (standing(tokens, first) !== null && tokens[keeps]!.word !== 'with')) return null
   return {from: keeps, to: shut.to}
+}
+
+/** "…, in a gentle oven; it must be neither opened nor shaken": where `it` is said of the oven of the clause before. */
+function meantBefore(tokens: readonly Token[], i: number, never: number): number | null {
+  const passive = lastBefore(tokens, i, (k) => k > never - 2 && tokens[k]!.word === 'be')
+  const it = passive === null ? null : lastBefore(tokens, Math.min(passive, never), (k) => tokens[k]!.word === 'it')
+  const clause = it === null ? undefined : tokens[it - 1]
+  if (it === null || clause?.kind !== 'mark' || clause.word === '.' || clause.block !== tokens[it]!.block) return null
+  const oven = lastBefore(tokens, it - 1, (k) => is('door', tokens[k]))
+  // The words of the rule begin with what it says.
+  return oven === null ? null : it
 }
 
 const lastDoor = (tokens: readonly Token[], k: number): number => (is('door', tokens[k + 1]) ? k + 1 : k)
@@ -217,6 +234,8 @@ interface Length {
   readonly row: StayWord | null
   readonly from: number
   readonly to: number
+  /** Where its unit is left to the stretch before it: minutes. */
+  readonly said?: number
 }
 
 /** Words that may stand between "for" and the time it governs. */
@@ -248,6 +267,10 @@ function lengthAfter(tokens: readonly Token[], from: number, spans: readonly Tok
       const governed = j < from || is('until', tokens[j]) || is('during', tokens[j]) || until
       return governed ? {time, row: null, ...spans[time]!} : null
     }
+    if (tokens[k - 1]!.word === 'first') {
+      const short = unitUnsaid(tokens, k, spans)
+      if (short !== null) return short
+    }
     const share = at('share', tokens, k)
     if (share !== null && !spans.some((span) => span.from < share.to && share.to <= span.to)) {
       // "For the first half of an hour" is read as a time.
@@ -256,6 +279,20 @@ function lengthAfter(tokens: readonly Token[], from: number, spans: readonly Tok
     until ||= is('until', token)
     const state = until ? at('state', tokens, k) : null
     if (state !== null) return {time: null, ...state}
+  }
+  return null
+}
+
+/** "Bake it three hours and a half …, for the first two": so many of what the stretch of time before them was told in. */
+function unitUnsaid(tokens: readonly Token[], k: number, spans: readonly TokenSpan[]): Length | null {
+  const number = numberAt(tokens, k)
+  const before = spans.findLast(({to}) => to <= k)
+  const next = number === null ? undefined : tokens[number.end]
+  const ends = next === undefined || next.kind === 'mark' || next.block !== tokens[k]!.block
+  if (number === null || !ends || before === undefined || tokens[before.from]!.block !== tokens[k]!.block) return null
+  for (let j = before.from; j < before.to; j++) {
+    const unit = minutesIn(tokens[j]!.word)
+    if (unit !== null) return {time: null, row: null, from: k, to: number.end, said: number.low * unit}
   }
   return null
 }

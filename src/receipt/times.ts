@@ -182,7 +182,7 @@ for (const [phrase, low, high] of SPANS) {
 
 const QUARTERS: ReadonlySet<string> = new Set(['quarters', 'quarter', 'qrs', 'qr'])
 
-interface Number_ {
+export interface Number_ {
   readonly low: number
   readonly high: number
   readonly end: number
@@ -257,7 +257,13 @@ function fractionAt(tokens: readonly Token[], i: number): {value: number; end: n
   return (top * n) / d < 1 ? {value: (top * n) / d, end: at + 1} : null
 }
 
-function numberAt(tokens: readonly Token[], i: number): Number_ | null {
+/** Minutes of a word for a unit of time; null where it is none. */
+export function minutesIn(word: string): number | null {
+  return Object.hasOwn(UNITS, word) ? UNITS[word]! : null
+}
+
+/** The number that begins at a token, "two", "2 1/2", "a few"; null where none does. */
+export function numberAt(tokens: readonly Token[], i: number): Number_ | null {
   const t = tokens[i]
   if (t === undefined) return null
   const whole = (value: number, end: number, figure: boolean, article: boolean): Number_ => {
