@@ -1,9 +1,14 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {check} from '../src/plan/check.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
-import {disturbances} from '../src/plan/model.js'
+import {disturbances, jobsOf, modelOf, programOf} from '../src/plan/model.js'
+import {costOf} from '../src/plan/proof.js'
+import {weights} from '../src/plan/rules.js'
+import {missing, State, search} from '../src/plan/search.js'
 import {makeDishes} from '../src/scale/dishes.js'
+import {dish, problem} from './plan-fixtures.js'
 
 /** The demo's day, invented, with one receipt that wants the door kept shut: common practice, no source. */
 const read = readDayFolder('corpus-demo')
@@ -73,5 +78,36 @@ describe('a door that a receipt wants kept shut', () => {
   it('may be opened when the dish goes in and once its time is over', () => {
     const dish = {at: 600, shut: 20}
     expect(disturbances([dish], [600, 605, 620, 580]).map((d) => d.at)).toEqual([605])
+  })
+})
+
+describe('the search on given curves', () => {
+  it('pays for each opening while a receipt wants the door kept shut, as the plan’s score does', () => {
+    const long = (id: string) => ({...dish(id, 1), need: {...dish(id, 1).need, closed: {low: 600, likely: 600, high: 600}}})
+    const p = problem([long('fruit cake'), dish('pie', 2), dish('gingerbread', 1), dish('sponge', 1), dish('biscuits', 2)])
+    const grid = floorGrid(p)
+    const jobs = jobsOf(p, grid)
+    const model = modelOf(p, programOf(p, 2, jobs, grid, null, false), jobs, grid, 360)
+    let paid = 0
+    for (const seed of [1, 2, 3, 4]) {
+      // Few rounds: what comes of many opens the door for nothing.
+      const found = search(model, {rounds: seed, seed})
+      expect(found.unplaced).toBe(0)
+      expect(found.cost).toBeCloseTo(costOf(model, found.chosen), 6)
+      const state = new State(model)
+      state.load(found.chosen)
+      for (const u of [1, 0, 3]) state.add(u, state.remove(u))
+      expect(state.cost).toBeCloseTo(costOf(model, found.chosen), 6)
+      for (const [u] of jobs.entries()) {
+        // One put back among the rest costs what it is said to.
+        state.remove(u)
+        const before = state.cost - missing
+        const {o, cost} = state.best(u)
+        state.add(u, o)
+        expect(state.cost - before).toBeCloseTo(cost, 6)
+        paid = Math.max(paid, cost)
+      }
+    }
+    expect(paid).toBeGreaterThan(weights.shut)
   })
 })

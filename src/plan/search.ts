@@ -1,5 +1,5 @@
 import {choiceAt, type Model} from './model.js'
-import {rules} from './rules.js'
+import {rules, weights} from './rules.js'
 import type {TrueFloor} from './seating.js'
 
 /**
@@ -47,6 +47,15 @@ export class State {
   readonly hands: Float64Array
   /** Set-ins of each order (`Job.order`) at each tick. */
   readonly orders: readonly Int32Array[]
+  /** Jobs of which a receipt wants the door kept shut at each tick. */
+  private readonly shutAt: Int32Array
+  /** Ticks from its set-in for which a job wants it so, and whether any does. */
+  private readonly shut: Int32Array
+  private readonly mindful: boolean
+  /** Openings up to each tick, for what wants the door kept shut. */
+  private readonly opened: Int32Array
+  /** Openings while a receipt wants the door kept shut. */
+  private disturbed = 0
   /** Crusts (`Job.order` 2) that stay through each tick. */
   readonly crusts: Int32Array
   readonly share: readonly [number, number, number]
@@ -91,6 +100,10 @@ export class State {
     this.open = new Uint8Array(model.ticks)
     this.taken = new Uint8Array(model.ticks)
     this.crusts = new Int32Array(model.ticks)
+    this.shut = Int32Array.from(model.jobs, (job) => Math.ceil((job.dish.need.closed?.likely ?? 0) / rules.tick))
+    this.mindful = this.shut.some((ticks) => ticks > 1)
+    this.shutAt = new Int32Array(model.ticks)
+    this.opened = new Int32Array(model.ticks + 1)
     this.orders = [0, 1, 2].map(() => new Int32Array(model.ticks))
     this.share = [model.floor[0] / model.floorTotal, model.floor[1] / model.floorTotal, model.floor[2] / model.floorTotal]
     this.s = model.s
@@ -116,7 +129,7 @@ export class State {
   }
 
   get cost(): number {
-    return this.base + this.doors * this.opening + this.gone * missing
+    return this.base + this.doors * this.opening + weights.shut * this.disturbed + this.gone * missing
   }
 
   private change(u: number, o: number, sign: 1 | -1): void {
@@ -135,6 +148,8 @@ export class State {
       for (let t = Math.max(0, s + 1); t < e; t++) through[t]! += a
     }
     if (order === 2) for (let t = Math.max(0, s + 1); t < e; t++) this.crusts[t]! += sign
+    const mindful = this.mindful
+    if (mindful && sign === -1) this.keepShut(u, s, -1)
     // Reaching the back needs a lane through the middle and the mouth; reaching the middle, through the mouth.
     const handling = this.handling[u]! * sign
     if (!old) {
@@ -142,12 +157,19 @@ export class State {
       if (w !== 2) this.lanes[2]![s]! += sign
       this.hands[s]! += handling
       this.orders[order]![s]! += sign
-      if (sign === 1 ? this.openings[s]!++ === 0 : --this.openings[s]! === 0) this.doors += sign
+      if (sign === 1 ? this.openings[s]!++ === 0 : --this.openings[s]! === 0) {
+        this.doors += sign
+        if (mindful) this.disturbed += sign * this.shutAt[s]!
+      }
     }
     if (w === 0 || w === 3) this.lanes[1]![e]! += sign
     if (w !== 2) this.lanes[2]![e]! += sign
     this.hands[e]! += handling
-    if (sign === 1 ? this.openings[e]!++ === 0 : --this.openings[e]! === 0) this.doors += sign
+    if (sign === 1 ? this.openings[e]!++ === 0 : --this.openings[e]! === 0) {
+      this.doors += sign
+      if (mindful) this.disturbed += sign * this.shutAt[e]!
+    }
+    if (mindful && sign === 1) this.keepShut(u, s, 1)
     const cuts = this.cutsOf[u]!
     for (let k = 0; k < cuts.length; k++) {
       const i = cuts[k]!
@@ -159,11 +181,25 @@ export class State {
     this.chosen[u] = sign === 1 ? o : -1
   }
 
+  /** The door that a job wants kept shut from its set-in on. */
+  private keepShut(u: number, s: number, sign: 1 | -1): void {
+    for (let t = Math.max(0, s + 1); t < s + this.shut[u]! && t < this.ticks; t++) {
+      this.shutAt[t]! += sign
+      if (this.openings[t]! > 0) this.disturbed += sign
+    }
+  }
+
   /** Count the openings again. */
   recount(): void {
     let doors = 0
-    for (let t = 0; t < this.openings.length; t++) if (this.openings[t]! > 0) doors++
+    let disturbed = 0
+    for (let t = 0; t < this.openings.length; t++) {
+      if (this.openings[t]! === 0) continue
+      doors++
+      disturbed += this.shutAt[t]!
+    }
     this.doors = doors
+    this.disturbed = disturbed
   }
 
   add(u: number, o: number): void {
@@ -334,6 +370,9 @@ export class State {
     let bestO = -1
     let bestCost = missing
     if (cost.length > 0 && cost[0]! < bestCost) this.sweep(u, ban)
+    const {mindful, shutAt, opened} = this
+    const shut = this.shut[u]!
+    if (shut > 1) for (let t = 0; t < ticks; t++) opened[t + 1] = opened[t]! + (openings[t]! > 0 ? 1 : 0)
     for (let o = 0; o < cost.length; o++) {
       const c0 = cost[o]!
       if (c0 >= bestCost) break
@@ -342,7 +381,16 @@ export class State {
       const first = where[o]! * ticks
       if (ends[first + eo] === 0) continue
       if (old ? so === ban : until[first + so]! < eo) continue
-      const c = c0 + (old || openings[so]! > 0 ? 0 : opening) + (openings[eo]! > 0 ? 0 : opening)
+      let c = c0 + (old || openings[so]! > 0 ? 0 : opening) + (openings[eo]! > 0 ? 0 : opening)
+      if (mindful && c < bestCost) {
+        let times = (old || openings[so]! > 0 ? 0 : shutAt[so]!) + (openings[eo]! > 0 ? 0 : shutAt[eo]!)
+        if (shut > 1) {
+          times += opened[Math.min(ticks, Math.max(0, so + shut))]! - opened[Math.min(ticks, Math.max(0, so + 1))]!
+          // Its own draw, where that comes sooner.
+          if (openings[eo]! === 0 && eo < so + shut) times++
+        }
+        c += weights.shut * times
+      }
       if (c >= bestCost - 1e-12) continue
       if (cut && !this.allows(u, o)) continue
       bestCost = c
