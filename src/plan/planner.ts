@@ -1,3 +1,4 @@
+import {asMany} from './as-many.js'
 import {leastLeftOut, lowerBound} from './bound.js'
 import {crowdedOut} from './crowd.js'
 import {easedDay} from './ease.js'
@@ -39,7 +40,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   const {settled: best, firings} = onFires(problem, grid, options, tick)
   // A second fire may have been made for the plan, which is then one of the day's.
   const day = {...problem, firings}
-  const settled = drawnAwake(day, grid, problem.done ? best : putOff(day, grid, inOrder(best)), options.simulate)
+  const many = asMany(day, grid, best, options, tick)
+  const settled = drawnAwake(day, grid, problem.done ? many : putOff(day, grid, inOrder(many)), options.simulate)
   tick(0.85)
   const bound = full ? boundOf(day, settled) : null
   const leftOut = full ? leftOutOf(day, grid, settled) : null

@@ -1,5 +1,5 @@
-import {scaled} from '../../measure/range.js'
 import type {Dish} from '../../scale/types.js'
+import {fewerOf} from '../as-many.js'
 import {phrase} from '../phrases.js'
 import type {FiringOption, PlanProblem, Remedy} from '../types.js'
 import {spares} from './lack.js'
@@ -22,9 +22,4 @@ export function smallerBatch({dishes}: PlanProblem, slow: Dish, trials: Trials, 
       outcome: trials.outcome(tried, false),
     }),
   )
-}
-
-/** A dish of fewer vessels, which feed the fewer. */
-function fewerOf(dish: Dish, count: number): Dish {
-  return {...dish, count, feeds: scaled(dish.feeds, count / dish.count)}
 }

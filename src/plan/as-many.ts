@@ -1,0 +1,85 @@
+import {scaled} from '../measure/range.js'
+import type {Dish} from '../scale/types.js'
+import type {FloorGrid} from './floor-grid.js'
+import {type Job, jobsOf} from './model.js'
+import type {PlanOptions} from './options.js'
+import {settleBest} from './settle.js'
+import {better, goWithout, type Settled} from './settled.js'
+import type {PlanProblem} from './types.js'
+
+/**
+ * As many of a dish as the oven bakes. A dish goes in in a few parts of one size each, and where the last of them has no place it is left out
+ * whole: twenty loaves of forty, where thirty-six have their place in parts of another size.
+ */
+
+/** Dishes left out in part of which fewer are tried, and jobs of a day: where more are left out, the oven is too small for it. */
+const FEW = 2
+const FEW_JOBS = 30
+/** Numbers tried in earnest. */
+const IN_EARNEST = 3
+
+/** A morning's plan with as many of what it leaves out in part as can be had; the same where that is none more. */
+export function asMany(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  if (options.effort === 'quick' || options.bare || problem.done || settled.model.jobs.length > FEW_JOBS) return settled
+  const dishes = [...new Set(settled.unplaced.map(({job}) => job.dish))]
+  if (dishes.length > FEW) return settled
+  return dishes.reduce((best, dish) => moreOf(problem, grid, best, dish, options, tick), settled)
+}
+
+/** The same with as many of one dish. */
+function moreOf(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  dish: Dish,
+  options: PlanOptions,
+  tick: (share: number) => void,
+): Settled {
+  const out = settled.unplaced.filter(({job}) => job.dish === dish)
+  const left = out.reduce((sum, {job}) => sum + job.count, 0)
+  const has = dish.count - left
+  // What has a place nowhere has none in a smaller part either, or is soon seen to.
+  if (left < 2) return settled
+  const lost = new Set(settled.unplaced.map(({job}) => job))
+  const rest = settled.model.jobs.filter((job) => job.dish !== dish && !lost.has(job))
+  const of = (count: number): Job[] =>
+    jobsOf({...problem, dishes: [fewerOf(dish, count)]}, grid).map((job): Job => ({...job, dish}))
+  const settle = (count: number, how: PlanOptions): Settled => settleBest(problem, grid, [...rest, ...of(count)], how, tick)
+  let fits = has
+  let not = dish.count
+  let more: Settled | null = null
+  // What a quick look has a place for is had in earnest, and somewhat more.
+  while (not - fits > 1) {
+    const count = (fits + not) >> 1
+    if (goWithout(settle(count, {...options, effort: 'quick'})) === 0) fits = count
+    else not = count
+  }
+  const looked = fits
+  not = dish.count
+  for (let turn = 0; turn < IN_EARNEST && not - fits > 1; turn++) {
+    const count = (fits + not) >> 1
+    const tried = settle(count, options)
+    if (goWithout(tried) > 0) not = count
+    else {
+      fits = count
+      more = tried
+    }
+  }
+  if (fits === has) return settled
+  if (!more || fits === looked) more = settle(fits, options)
+  const {job, why} = out[0]!
+  const short: Job = {...job, first: fits + 1, count: dish.count - fits}
+  const others = settled.unplaced.filter((one) => one.job.dish !== dish)
+  return better(settled, {...more, unplaced: [...more.unplaced, ...others, {job: short, why}]})
+}
+
+/** A dish of fewer vessels, which feed the fewer. */
+export function fewerOf(dish: Dish, count: number): Dish {
+  return {...dish, count, feeds: scaled(dish.feeds, count / dish.count)}
+}
