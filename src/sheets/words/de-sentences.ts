@@ -123,6 +123,11 @@ const sentences: Book['sentences'] = [
     'das Rezept sagt nicht, wie viel es ergibt; seine {weight} zu je etwa {weight2}',
   ],
   [
+    'its method says “{text}”, and that is too small for it; its {weight} at about {weight2} each',
+    'seine Zubereitung sagt „{text}“, und das ist dafür zu klein; seine {weight} zu je etwa {weight2}',
+  ],
+  ['its method says “{text}”', 'seine Zubereitung sagt „{text}“'],
+  [
     'nothing in the receipt can be weighed; it is taken to fill one vessel',
     'nichts im Rezept lässt sich wiegen; es gilt als eine Form voll',
   ],
