@@ -277,6 +277,17 @@ const sentences: Book['sentences'] = [
     'ein Pennylaib wog etwa ein halbes Pfund, ein Quarternlaib vier und ein Drittel',
   ],
   ['a penny loaf changed with the price of wheat', 'ein Pennylaib wechselte mit dem Weizenpreis'],
+  [
+    'by the Assize of Bread 4 lb 5 oz 8 dr; sold by weight, from the 1820s and 1830s, 4 lb',
+    'nach der Brottaxe 4 lb 5 oz 8 dr; nach Gewicht verkauft, seit den 1820er und 1830er Jahren, 4 lb',
+  ],
+  [
+    'by the Assize of Bread 2 lb 2 oz 12 dr; sold by weight, from the 1820s and 1830s, 2 lb',
+    'nach der Brottaxe 2 lb 2 oz 12 dr; nach Gewicht verkauft, seit den 1820er und 1830er Jahren, 2 lb',
+  ],
+  ['by the Assize of Bread 17 lb 6 oz', 'nach der Brottaxe 17 lb 6 oz'],
+  ['two thirds of the loaf', 'zwei Drittel des Laibs'],
+  ['by its weight; often a little over or under', 'nach seinem Gewicht; oft etwas darüber oder darunter'],
   ['dough of 3 1/2 lb of flour', 'Teig von 3 1/2 lb Mehl'],
   ['US stick, a quarter of a pound', 'US-Stange, ein Viertelpfund'],
   [
