@@ -38,3 +38,63 @@ describe('who is fed', () => {
     expect(madeOf('cakes')[0]!.times).not.toBe('2')
   })
 })
+
+describe('what the method’s own vessels count', () => {
+  const made = (text: string, amount: string | null) => {
+    const {receipts} = translate(text, {file: 'receipts/x.md'})
+    const item = {file: 'receipts/x.md', title: receipts[0]!.title, amount, wantedBy: null, line: 5, column: 3}
+    const {dishes, messages} = makeDishes({day: {people: 8, items: [item], spare: []}, receipts, oven})
+    return {
+      dish: dishes[0]!,
+      why: dishes[0]!.inferred.find(({field}) => field === 'makes')?.why,
+      rules: messages.map(({rule}) => rule),
+    }
+  }
+  const pie = (method: string, more = '') =>
+    `# Orchard pie\n\n${more}\n\n- 320 g flour\n- 220 g butter\n- 90 ml water\n- 1.4 kg apples\n- 150 g sugar\n\n${method}\n`
+
+  it('is what the receipt makes, however much comes into each', () => {
+    const {dish, why, rules} = made(
+      pie('Line a 9-inch pie plate with half the paste, fill it, cover it and bake it 50 minutes.'),
+      '1 pie',
+    )
+    expect(dish).toMatchObject({count: 1, times: '1'})
+    expect(why).toBe('its method says “a 9-inch pie plate”')
+    expect(rules).not.toContain('scale-full')
+    expect(made(pie('Line two 9-inch pie plates with paste, fill them, cover and bake 50 minutes.'), '1 pie').dish.times).toBe(
+      '1/2',
+    )
+    expect(made(pie('Put the apples in a deep dish, cover them with paste, and bake it an hour.'), '2 pies').dish.times).toBe('2')
+  })
+
+  it('and is told by the weight where it stands for one of several', () => {
+    const {dish, why} = made(pie('Bake in pie plates 50 minutes.'), '1 pie')
+    expect(dish.times).toBe('1/2')
+    expect(why).toMatch(/does not say how much it makes/)
+  })
+
+  it('beside those it feeds and the pieces it is cut into', () => {
+    expect(made(pie('Line a 9-inch pie plate, fill it, and bake 50 minutes.', 'Serves 8.'), 'for 16').dish).toMatchObject({
+      count: 2,
+      times: '2',
+    })
+    const cake =
+      '# Plain cake\n\nMakes 24 squares.\n\n- 500 g flour\n- 500 g sugar\n- 500 g butter\n- 8 eggs\n\nPour into a 9 inch square tin and bake 40 minutes.\n'
+    expect(made(cake, '24 squares').dish.count).toBe(1)
+  })
+
+  it('and what is far too much for it is told, or taken for more of them', () => {
+    const cake = (flour: number) =>
+      `# Rich fruit cake\n\n- ${flour} g flour\n- ${flour} g butter\n- ${flour} g sugar\n- ${4 * flour} g currants\n- 6 eggs\n\nTurn it into a 10 inch round tin and bake 4 hours.\n`
+    expect(made(cake(550), '1 cake')).toMatchObject({dish: {count: 1, times: '1'}, rules: ['scale-full']})
+    const far = made(cake(2000), null)
+    expect(far.why).toMatch(/^its method says “a 10 inch round tin”, and that is too small for it; its \d+(?:\.\d+)? kg at about/)
+  })
+
+  it('a tart comes up to the rim of its tin, and a cake does not', () => {
+    const text = (title: string) =>
+      `# ${title}\n\n- 250 g flour\n- 125 g butter\n- 250 g sugar\n- 6 eggs\n- 400 ml cream\n\nBake in a 9 inch tart tin 30 minutes.\n`
+    expect(made(text('Lemon tart'), null).rules).not.toContain('scale-full')
+    expect(made(text('Lemon cake'), null).rules).toContain('scale-full')
+  })
+})

@@ -366,6 +366,11 @@ export const potWork: readonly string[] = words(
   'fry, fried, frying, boil, boiling, boiled, griddle, skillet, steam, steamed, frittieren, ausbacken, pfanne, kochen',
 )
 
+/** What is done with bread that goes into a dish, where a loaf that is baked is only named. */
+export const breadWork: readonly string[] = words(
+  'grate, grated, slice, sliced, slices, crumb, crumbs, crumbed, crumble, crumbled, soak, soaked, steep, steeped, toast, toasted, cut, pare, pared, rasp, rasped, break, broken, stale, old, thin, buttered, take, lay, add, reiben, gerieben, scheiben, einweichen, eingeweicht',
+)
+
 /** Verbs of drying: beside degrees they are done in an oven, and elsewhere on a cloth or in the sun. */
 export const dryingVerbs: readonly string[] = words('dry, dries, dried, drying, dehydrate, trocknen, trocknet, dorren, dorrt')
 
@@ -403,6 +408,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['pastes', pastes],
     ['cookingWords', cookingWords],
     ['potWork', potWork],
+    ['breadWork', breadWork],
     ['dryingVerbs', dryingVerbs],
     ['heatChanges', heatChanges],
   ] as const

@@ -479,6 +479,82 @@ export const flours = itemRows([
     sources: ['memory'],
   },
   {
+    id: 'quartern loaf',
+    group: 'bread',
+    spellings: 'quartern loaves, quartern-loaf, quarten loaf, quartern bread',
+    pieces: [
+      {
+        measure: 'count',
+        grams: span(1814, 1970, 1985),
+        source: 'memory',
+        note: 'by the Assize of Bread 4 lb 5 oz 8 dr; sold by weight, from the 1820s and 1830s, 4 lb',
+      },
+    ],
+    allergens: ['wheat'],
+    sources: ['memory'],
+  },
+  {
+    id: 'quartern loaf crumb',
+    group: 'bread',
+    spellings: 'crumb of a quartern loaf, crumb of quartern loaf, crumbs of a quartern loaf',
+    pieces: [{measure: 'count', grams: span(1000, 1300, 1600), source: 'memory', note: 'two thirds of the loaf'}],
+    allergens: ['wheat'],
+    sources: ['memory'],
+  },
+  {
+    id: 'half-quartern loaf',
+    group: 'bread',
+    spellings: 'half quartern loaf, half-quartern loaves, half quartern loaves',
+    pieces: [
+      {
+        measure: 'count',
+        grams: span(907, 985, 995),
+        source: 'memory',
+        note: 'by the Assize of Bread 2 lb 2 oz 12 dr; sold by weight, from the 1820s and 1830s, 2 lb',
+      },
+    ],
+    allergens: ['wheat'],
+    sources: ['memory'],
+  },
+  {
+    id: 'peck loaf',
+    group: 'bread',
+    spellings: 'peck loaves, peck-loaf',
+    pieces: [{measure: 'count', grams: span(7260, 7880, 7940), source: 'memory', note: 'by the Assize of Bread 17 lb 6 oz'}],
+    allergens: ['wheat'],
+    sources: ['memory'],
+  },
+  {
+    id: 'four-pound loaf',
+    group: 'bread',
+    spellings: 'four pound loaf, four-pound loaves, four pound loaves',
+    pieces: [
+      {
+        measure: 'count',
+        grams: span(1700, 1814, 1980),
+        source: 'common-practice',
+        note: 'by its weight; often a little over or under',
+      },
+    ],
+    allergens: ['wheat'],
+    sources: ['common-practice'],
+  },
+  {
+    id: 'two-pound loaf',
+    group: 'bread',
+    spellings: 'two pound loaf, two-pound loaves, two pound loaves',
+    pieces: [
+      {
+        measure: 'count',
+        grams: span(800, 907, 990),
+        source: 'common-practice',
+        note: 'by its weight; often a little over or under',
+      },
+    ],
+    allergens: ['wheat'],
+    sources: ['common-practice'],
+  },
+  {
     id: 'naples biscuit',
     group: 'bread',
     spellings:

@@ -557,10 +557,32 @@ export const doughWeightWordSchema = z.object({
 })
 export type DoughWeightWord = z.infer<typeof doughWeightWordSchema>
 
-/** Words by which a vessel's size is told: what they are in it is `use`. */
+/** Words by which a vessel's size is told, and how many there are of it: what they are in it is `use`. */
 export const vesselWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['unit', 'long unit', 'times', 'way', 'depth', 'small', 'noun', 'elsewhere', 'number of', 'thing', 'shape']),
+  use: z.enum([
+    'unit',
+    'long unit',
+    'times',
+    'way',
+    'depth',
+    'small',
+    'noun',
+    'elsewhere',
+    'number of',
+    'thing',
+    'article',
+    'definite',
+    'several',
+    'apart',
+    'into',
+    'made ready',
+    'made ready by',
+    'puts',
+    'bakes',
+    'works',
+    'shape',
+  ]),
   /** Of a `shape`: which. */
   shape: z.enum(['round', 'square', 'oblong', 'loaf', 'pie plate', 'crock', 'free-standing', 'sheet']).optional(),
   words: z.array(z.string()).min(1),

@@ -10,7 +10,10 @@ const shaped = (shape: NonNullable<VesselWord['shape']>, list: string): VesselWo
   source: 'common-practice',
 })
 
-/** Words in which receipts and bake days give a vessel's size, folded. `src/receipt/vessel.ts` and `vessel-sizes.ts` read them. */
+/**
+ * Words in which receipts and bake days give a vessel's size and how many there are of it, folded. `src/receipt/vessel.ts`,
+ * `vessel-sizes.ts` and `vessel-count.ts` read them.
+ */
 export const vesselWords: readonly VesselWord[] = [
   row('unit', 'inch, inches, in, cm, cms, mm, centimetre, centimetres, centimeter, centimeters, zoll, "'),
   row('long unit', 'ft, feet, foot, m'),
@@ -36,6 +39,34 @@ export const vesselWords: readonly VesselWord[] = [
   row(
     'thing',
     'pie, pies, loaf, loaves, cake, cakes, pasty, pasties, tart, tarts, cob, cobs, pizza, pizzas, fladen, laib, laibe, brot, brote',
+  ),
+  // How many vessels a method bakes in: one where one of these stands before it, unless it is one of several.
+  row('article', 'a, an, one, your, my, ein, eine, einen, einem, einer'),
+  row('definite', 'the, this, die, der, das, den, dem'),
+  // German vessels, more than one of them; English ones tell it by their end.
+  row('several', 'formen, springformen, kastenformen, backformen, auflaufformen, bleche, blechen, backbleche, backblechen'),
+  // One to each piece, or one of several.
+  row('apart', 'each, every, apiece, another, other, second, separate, several, some, je, jede, jeden, jeweils, mehrere'),
+  row('into', 'in, into, within, inside, on, upon, im, ins'),
+  // What is done to a vessel before it is filled, and what it then is.
+  row(
+    'made ready',
+    'line, butter, grease, oil, flour, dust, prepare, fill, paper, einfetten, fetten, ausfetten, buttern, ausbuttern, auslegen',
+  ),
+  row(
+    'made ready by',
+    'buttered, greased, lined, floured, oiled, papered, prepared, gefettete, gefetteten, gebutterte, gebutterten, ausgebutterte, ausgebutterten',
+  ),
+  // By which a thing comes into the vessel it is baked in, where a word of baking follows.
+  row(
+    'puts',
+    'put, pour, turn, place, lay, layer, pack, press, spoon, spread, arrange, set, transfer, tip, ladle, pile, scrape, heap, empty, drop, geben, fullen, legen, schichten, einfullen',
+  ),
+  row('bakes', 'bake, bakes, baked, oven, ovens, ouen, roast, roasted, backen, gebacken, ofen, backofen'),
+  // What is done in a vessel that is none to bake in.
+  row(
+    'works',
+    'boil, boiled, boiling, simmer, stew, scald, melt, dissolve, fry, steam, steamed, poach, mix, beat, whisk, whip, knead, rub, soak, steep, rise, serve, served, cream, heat, warm, kochen, schmelzen, ruhren, verruhren, kneten, gehen, servieren',
   ),
   // The shapes' own names, which say more than a vessel's name ("square cake tin"): of several the first of these.
   shaped('free-standing', 'free standing, freestanding, freigeschoben'),

@@ -2,7 +2,7 @@ import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/gr
 import {measureSystems} from '../lexicon/measure-systems.js'
 import type {Measure} from '../lexicon/schema.js'
 import {Exact, HALF, ONE} from './exact.js'
-import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, measureHere, OPENER, Phrases, VERB, type View} from './view.js'
+import {ARTICLE, BUNDLE, CARDINAL, FILLING, FRACTION, itemHere, measureHere, OPENER, Phrases, VERB, type View} from './view.js'
 
 /** A number as the text gives it: a range where it does. */
 export interface Amount {
@@ -422,6 +422,9 @@ function readMeasure(
     const found = measureHere(view, i)
     if (found !== null && found.next <= end) {
       const {row} = found
+      // "Half a quartern loaf": a measure's word that is part of what a loaf is called.
+      const called = itemHere(view, i)
+      if (called !== null && called.next > found.next && called.next <= end && called.row.group === 'bread') return null
       const usable =
         row.dimension === 'mass' || row.dimension === 'volume' || row.dimension === 'count' || row.dimension === 'money'
       if (

@@ -10,7 +10,7 @@ import {isInches, thingSized, vesselStated, writtenSizes} from './vessel-sizes.j
 const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
 
 /** What things are boiled or mixed in first: the vessel baked in where the receipt names no other. */
-const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
+export const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
 
 const WORKED = /^(?:knead\w*|roll\w*|mou?ld\w*|work\w*|floured|pastry|paste|turn|strew|sprinkle)$/
 /** Behind "mould" where it is what is done. */

@@ -129,7 +129,7 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
         low: low === null ? null : times === null ? low : low.times(times),
         high: high === null ? null : times === null ? high : high.times(times),
         measure: low === null ? 'indefinite' : unit,
-        item: part === 'crumb' && /bread|loaf|manchet/.test(base) ? 'bread crumb' : made.item,
+        item: part === 'crumb' && made.row === null && /bread|loaf|manchet/.test(base) ? 'bread crumb' : made.item,
         row: made.row ?? row,
         known: known || made.row !== null,
         hedges: [...hedges],

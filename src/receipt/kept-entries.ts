@@ -2,6 +2,7 @@ import {pastes, preferments} from '../lexicon/grammar-words.js'
 import {lookUpMeasure} from '../lexicon/index.js'
 import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
+import {isLoafBaked} from './bread-loaves.js'
 import {type Draft, type Entries, key} from './entries.js'
 import {Exact} from './exact.js'
 import {POURED} from './item-classes.js'
@@ -170,7 +171,9 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
   const {view} = entries
   const kept: Draft[] = []
   const definite = new Set<string>()
-  const inside = drafts.filter((d) => d.inList || !(staysOutside(view, d) || isWhatIsMade(view, d, title, entries.listed)))
+  const inside = drafts.filter(
+    (d) => d.inList || !(staysOutside(view, d) || isWhatIsMade(view, d, title, entries.listed) || isLoafBaked(view, d, drafts)),
+  )
   for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
   const seen = new Set<string>()
   const listedAmounts = new Map<string, Draft[]>()

@@ -30,6 +30,7 @@ import type {
   Translation,
 } from './types.js'
 import {readVessel} from './vessel.js'
+import {vesselsSaid} from './vessel-count.js'
 import {oddVessels} from './vessel-sizes.js'
 
 /** How `translate` takes a text. */
@@ -123,6 +124,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   const allergens = new Set<string>()
   for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
   const signs = signsOf(section)
+  const vessels = vesselsSaid(section, receipt.ingredients)
   if (lookUpKind(receipt.kind ?? kind?.id ?? '')?.filled) markFilling(section, ingredients)
   return {
     ...receipt,
@@ -142,6 +144,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
       cooked: bakes || section.tokens.some((token) => COOKS.has(token.word)),
     }),
     allergens: [...allergens].sort(),
+    ...(vessels === null ? {} : {vessels}),
     ...(signs.length > 0 ? {signs} : {}),
   }
 }

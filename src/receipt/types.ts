@@ -145,6 +145,11 @@ export interface Yield extends Span {
   readonly vessels?: number
 }
 
+/** How many vessels the method bakes in, by the words that name them: "a 9-inch pie plate", "two dishes". */
+export interface VesselsSaid extends Span {
+  readonly count: number
+}
+
 /** The receipt's own words for when a thing is done, with their row of `lexicon/doneness`. */
 export interface DoneSign extends Span {
   readonly id: string
@@ -219,6 +224,8 @@ export interface Receipt extends Omit<ReadReceipt, 'ingredients'> {
   readonly inferred: readonly Inferred[]
   readonly cautions: readonly CautionNote[]
   readonly allergens: readonly string[]
+  /** Absent where the method does not tell it. */
+  readonly vessels?: VesselsSaid
   /** "till a straw comes out clean", as the receipt says it. */
   readonly signs?: readonly DoneSign[]
 }

@@ -285,6 +285,15 @@ export function vesselStated(section: Section, ingredients: readonly ReadIngredi
   return null
 }
 
+/** The tokens of that vessel's noun and of all its words; null where the text states none with its size. */
+export function placeStated(
+  section: Section,
+  ingredients: readonly ReadIngredient[],
+): {readonly noun: number; readonly from: number; readonly to: number} | null {
+  const found = vesselsSized(section, ingredients).find((one) => one.size.odd < 0 && written(section, one) !== null)
+  return found === undefined ? null : {noun: found.name.to - 1, ...found.said}
+}
+
 /** The words of a vessel's size where the text writes as a unit what is none, with that word: "tin 26 cm x 7 zonks". */
 export function oddVessels(section: Section, ingredients: readonly ReadIngredient[]): Array<Span & {readonly word: string}> {
   const {tokens, source} = section

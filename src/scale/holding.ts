@@ -9,9 +9,14 @@ export const fullest = {dough: 0.75, batter: 0.85, 'pie plate': 1.5, crock: 1, c
 /** Weight of a filling, kg/litre: dough and batter as mixed, before they rise. From memory. */
 const heaviness = {dough: 1.1, batter: 0.95, other: 1.03}
 
+/** A round tin so deep at the most, m, is filled to its rim with what has a crust of paste. Common practice, no source. */
+const deepestTart = 0.05
+
 /** How a vessel is filled with what is of a kind: the row of the tables above. */
 export function fillingOf(size: VesselSize, kind: KindFigures): keyof typeof filled {
   if (size.shape === 'pie plate' || size.shape === 'crock') return size.shape
+  // A tart or a quiche comes up to the rim of its tin, as a pie does.
+  if (kind.filled === true && size.shape === 'round' && size.height <= deepestTart) return 'pie plate'
   if (kind.dough !== undefined) return 'dough'
   return setsAsCustard(kind) ? 'custard' : 'batter'
 }
@@ -47,7 +52,7 @@ export function holds(size: VesselSize, kind: KindFigures): number {
     litres *
     (kind.dough !== undefined
       ? heaviness.dough
-      : size.shape === 'crock' || size.shape === 'pie plate' || kind.safe !== undefined
+      : size.shape === 'crock' || fillingOf(size, kind) === 'pie plate' || kind.safe !== undefined
         ? heaviness.other
         : heaviness.batter)
   )

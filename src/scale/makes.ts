@@ -38,6 +38,9 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   const measured = words.measure.has(fold(noun)) || lookUpMeasure(fold(noun))?.dimension === 'mass'
   const yields = serves === null || persons || measured ? null : (serves.low + serves.high) / 2
   const usualEach = shape.stated || !kind.known ? holds(shape.size, kind) : kind.mass.likely
+  const said = isSheet(shape.size) || isFree(shape.size) ? undefined : receipt.vessels
+  // Far more than goes in is for another vessel than we take it for: one that is mixed in, or for one of many.
+  const bears = said !== undefined && (mass === null || mass.likely / said.count < usualEach * 3)
   const shared = (vessels: number, pieces: number | null): Omit<Makes, 'timesEach'> => ({
     vessels,
     pieces,
@@ -65,6 +68,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
     if (isSheet(shape.size) && words.vessel.has(fold(noun)) && (yields <= 1 || each > usualEach / 4)) {
       return shared(Math.max(1, Math.round(yields)), null)
     }
+    if (bears) return shared(said.count, yields)
     const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
     return shared(sheets, yields)
   }
@@ -74,13 +78,18 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
       value: '1 vessel',
       why: 'nothing in the receipt can be weighed; it is taken to fill one vessel',
     })
-    return shared(1, null)
+    return shared(said?.count ?? 1, null)
   }
-  const vessels = Math.max(1, Math.round(mass.likely / usualEach))
+  const vessels = bears ? said.count : Math.max(1, Math.round(mass.likely / usualEach))
+  const weighed = `its ${kilograms(mass.likely)} at about ${kilograms(usualEach)} each`
   inferred.push({
     field: 'makes',
     value: `${vessels} × ${asStated(shape, receipt, kind, {each: mass.likely / vessels, pieces: null}, mass).name}`,
-    why: `the receipt does not say how much it makes; its ${kilograms(mass.likely)} at about ${kilograms(usualEach)} each`,
+    why: bears
+      ? `its method says “${said.text.replace(/\s+/g, ' ')}”`
+      : said === undefined
+        ? `the receipt does not say how much it makes; ${weighed}`
+        : `its method says “${said.text.replace(/\s+/g, ' ')}”, and that is too small for it; ${weighed}`,
   })
   let pieces: number | null = null
   const piece = pieceMass[kind.id]

@@ -123,6 +123,11 @@ const sentences: Book['sentences'] = [
     'das Rezept sagt nicht, wie viel es ergibt; seine {weight} zu je etwa {weight2}',
   ],
   [
+    'its method says “{text}”, and that is too small for it; its {weight} at about {weight2} each',
+    'seine Zubereitung sagt „{text}“, und das ist dafür zu klein; seine {weight} zu je etwa {weight2}',
+  ],
+  ['its method says “{text}”', 'seine Zubereitung sagt „{text}“'],
+  [
     'nothing in the receipt can be weighed; it is taken to fill one vessel',
     'nichts im Rezept lässt sich wiegen; es gilt als eine Form voll',
   ],
@@ -272,6 +277,17 @@ const sentences: Book['sentences'] = [
     'ein Pennylaib wog etwa ein halbes Pfund, ein Quarternlaib vier und ein Drittel',
   ],
   ['a penny loaf changed with the price of wheat', 'ein Pennylaib wechselte mit dem Weizenpreis'],
+  [
+    'by the Assize of Bread 4 lb 5 oz 8 dr; sold by weight, from the 1820s and 1830s, 4 lb',
+    'nach der Brottaxe 4 lb 5 oz 8 dr; nach Gewicht verkauft, seit den 1820er und 1830er Jahren, 4 lb',
+  ],
+  [
+    'by the Assize of Bread 2 lb 2 oz 12 dr; sold by weight, from the 1820s and 1830s, 2 lb',
+    'nach der Brottaxe 2 lb 2 oz 12 dr; nach Gewicht verkauft, seit den 1820er und 1830er Jahren, 2 lb',
+  ],
+  ['by the Assize of Bread 17 lb 6 oz', 'nach der Brottaxe 17 lb 6 oz'],
+  ['two thirds of the loaf', 'zwei Drittel des Laibs'],
+  ['by its weight; often a little over or under', 'nach seinem Gewicht; oft etwas darüber oder darunter'],
   ['dough of 3 1/2 lb of flour', 'Teig von 3 1/2 lb Mehl'],
   ['US stick, a quarter of a pound', 'US-Stange, ein Viertelpfund'],
   [

@@ -1,0 +1,179 @@
+import {cardinals} from '../lexicon/grammar-words.js'
+import {measureOf} from '../lexicon/index.js'
+import {BEFORE_BAKING, vesselsNamed} from './fill.js'
+import type {Section, Token} from './section.js'
+import type {ReadIngredient, VesselsSaid} from './types.js'
+import {vesselWordsOf} from './vessel.js'
+import {placeStated} from './vessel-sizes.js'
+
+const ARTICLES = vesselWordsOf('article')
+const DEFINITE = vesselWordsOf('definite')
+const SEVERAL = vesselWordsOf('several')
+const APART = vesselWordsOf('apart')
+const INTO = vesselWordsOf('into')
+const READY = vesselWordsOf('made ready')
+const READY_BY = vesselWordsOf('made ready by')
+const PUTS = vesselWordsOf('puts')
+const BAKES = vesselWordsOf('bakes')
+const WORKS = vesselWordsOf('works')
+const TIMES = vesselWordsOf('times')
+const LENGTHS: ReadonlySet<string> = new Set([...vesselWordsOf('unit'), ...vesselWordsOf('long unit')])
+const OF_ONE: ReadonlySet<string> = vesselWordsOf('number of')
+
+/** How many tokens describe a vessel at the most: "a well greased and floured 30 x 20 cm (12 x 8 inch) roasting". */
+const MOST_DESCRIBING = 16
+/** How far behind a vessel the word of baking may stand: "put it in a dish, cover it with a thin paste, and bake it". */
+const TILL_BAKED = 30
+/** How far before it its verb: "lay the pigeons, seasoned with pepper and salt, in a dish". */
+const SINCE_PUT = 20
+/** How far before it, with nothing else between, what is done to it: "butter the bottom and sides of a dish". */
+const SINCE_READY = 7
+
+const SMALL_TINS = /^(?:tins|pans|dishes|moulds|molds|rings)$/
+
+/** A vessel as the method names it. `count`: null where it is more than one and no number says how many. */
+interface Mention extends Place {
+  readonly count: number | null
+  readonly definite: boolean
+}
+
+/** Tokens [from, to). */
+interface Place {
+  readonly from: number
+  readonly to: number
+}
+
+/**
+ * How many vessels the method bakes in: "line a 9-inch pie plate" is one, "in two deep dishes" two. What a thing is only mixed or boiled in
+ * is none. Where the mentions of a receipt do not agree, or one of them is of several ("in small tins"), nothing tells it.
+ */
+export function vesselsSaid(section: Section, ingredients: readonly ReadIngredient[]): VesselsSaid | null {
+  const {tokens, source} = section
+  const sized = placeStated(section, ingredients)
+  const mentions: Mention[] = []
+  if (sized !== null) {
+    const one = mentionAt(section, sized.noun, sized.from, sized.to, true)
+    if (one !== null && (isMadeReady(tokens, one) || worksBefore(tokens, one.from) !== 'works')) mentions.push(one)
+  }
+  for (const {row, from, to} of vesselsNamed(section, ingredients)) {
+    if (row.shape === 'none' || row.shape === 'free-standing') continue
+    if (sized !== null && from < sized.to && sized.from < to) continue
+    const one = mentionAt(section, to - 1, from, to, false)
+    if (one === null || !isBakedIn(section, one, BEFORE_BAKING.has(row.id))) continue
+    if (row.shape !== 'sheet') mentions.push(one)
+    // Small tins stand on a sheet, and are no count of what is baked in one dish.
+    else if (SMALL_TINS.test(tokens[to - 1]!.word)) mentions.push({...one, count: null, definite: false})
+  }
+  const told = mentions.filter(({count, definite}) => count !== null && !(definite && count === 1))
+  const [first] = told.length > 0 ? told : mentions
+  if (first === undefined || first.count === null) return null
+  const {count} = first
+  const agrees = (one: Mention): boolean => one.definite || one.count === count
+  // "The tins" are the two that were named before.
+  const many = mentions.some((one) => one.count === null && !(one.definite && count > 1))
+  if (many || !mentions.every(agrees)) return null
+  const [start, end] = [tokens[first.from]!.start, tokens[first.to - 1]!.end]
+  return {text: source.slice(start, end), start, end, count}
+}
+
+/** A vessel whose noun is token `noun`, and the number or article before it; null where it stands in a heading or without either. */
+function mentionAt({tokens, blocks}: Section, noun: number, first: number, to: number, sized: boolean): Mention | null {
+  const {block, word, stem} = tokens[noun]!
+  if (blocks[block]!.kind === 'heading') return null
+  const several = SEVERAL.has(word) || (stem !== '' && stem !== word)
+  const behind = tokens[noun + 1]?.block === block ? tokens[noun + 1]!.word : ''
+  if (APART.has(behind) || (behind === 'or' && cardinals[tokens[noun + 2]?.word ?? ''] === 2))
+    return {count: null, definite: false, from: first, to}
+  for (let i = noun - 1; i >= noun - MOST_DESCRIBING && tokens[i]?.block === block; i--) {
+    const token = tokens[i]!
+    const from = Math.min(i, first)
+    if (/^[.;:!?]$/.test(token.word) || INTO.has(token.word)) {
+      // "9 in": the unit of a size.
+      if (token.word === 'in' && tokens[i - 1]?.kind === 'number' && i > first) continue
+      break
+    }
+    if (APART.has(token.word)) return {count: null, definite: false, from, to}
+    if (ARTICLES.has(token.word)) return {count: several ? null : 1, definite: false, from, to}
+    if (DEFINITE.has(token.word)) {
+      // "The two dishes"
+      const next = numberAt(tokens, i + 1)
+      return {count: next ?? (several ? null : 1), definite: true, from, to}
+    }
+    const number = numberAt(tokens, i)
+    if (number !== null) {
+      const range = /^(?:or|to|-|—|oder|bis|and)$/.test(tokens[i - 1]?.word ?? '')
+      const definite = DEFINITE.has(tokens[i - 1]?.word ?? '')
+      return {count: range || !several ? null : number, definite, from: definite ? from - 1 : from, to}
+    }
+  }
+  // "Into greased 9-inch square pan": of one with its size the article may be left out.
+  if (several) return {count: null, definite: false, from: first, to}
+  return sized ? {count: 1, definite: false, from: first, to} : null
+}
+
+/** A whole number of vessels at token `at`; null where none stands there, or it is of a size ("9-inch", "2-quart", "12 hole"). */
+function numberAt(tokens: readonly Token[], at: number): number | null {
+  const token = tokens[at]
+  if (token === undefined) return null
+  const value = token.kind === 'number' ? token.num / token.den : cardinals[token.word]
+  if (value === undefined || !Number.isInteger(value) || value < 2) return null
+  const {word = '', joined = false} = tokens[at + 1] ?? {}
+  if (joined || LENGTHS.has(word) || TIMES.has(word) || measureOf([word]) !== null) return null
+  if (TIMES.has(tokens[at - 1]?.word ?? '') || /^(?:\/|no|number|nr)$/.test(tokens[at - 1]?.word ?? '')) return null
+  return token.kind === 'number' && OF_ONE.has(word) && /^(?:holed?s?|cups?|wells?|er|mulden?)$/.test(word) ? null : value
+}
+
+/** Whether a thing is baked in a vessel that is named without its size. `before`: in such a one things are boiled or mixed, mostly. */
+function isBakedIn({tokens}: Section, {from, to}: Place, before: boolean): boolean {
+  if (isMadeReady(tokens, {from, to})) return true
+  if (!isInto(tokens, from)) return false
+  const verb = worksBefore(tokens, from)
+  if (verb === 'works') return false
+  if (verb === 'bakes') return true
+  if (before) return false
+  for (let i = from; i < to; i++) if (READY_BY.has(tokens[i]!.word)) return true
+  return isBakedAfter(tokens, to)
+}
+
+/** "In", "into", "at the bottom of" before the vessel at token `at`. */
+function isInto(tokens: readonly Token[], at: number): boolean {
+  const before = tokens[at - 1]
+  if (before?.block !== tokens[at]!.block) return false
+  return (
+    INTO.has(before.word) || (before.word === 'of' && /^(?:bottom|sides?|inside|edges?|middle)$/.test(tokens[at - 2]?.word ?? ''))
+  )
+}
+
+/** "Butter the bottom and sides of a dish", "have two pans well greased", "eine Form ausbuttern". */
+function isMadeReady(tokens: readonly Token[], {from, to}: Place): boolean {
+  const {block} = tokens[from]!
+  const behind = /^(?:well|lightly)$/.test(tokens[to]?.word ?? '') ? to + 1 : to
+  if (tokens[behind]?.block === block && (READY.has(tokens[behind]!.word) || READY_BY.has(tokens[behind]!.word))) return true
+  for (let i = from - 1; i >= from - SINCE_READY && tokens[i]?.block === block; i--) {
+    if (READY.has(tokens[i]!.word)) return true
+    if (!BESIDE_READY.test(tokens[i]!.word)) return false
+  }
+  return false
+}
+const BESIDE_READY = /^(?:and|or|,|lightly|well|the|bottom|sides?|inside|edges?|of|thickly|puff|paste)$/
+
+/** What is done nearest before token `at`, within its sentence. */
+function worksBefore(tokens: readonly Token[], at: number): 'bakes' | 'puts' | 'works' | null {
+  const {block} = tokens[at]!
+  for (let i = at - 1; i >= at - SINCE_PUT && tokens[i]?.block === block && !/^[.;:!?]$/.test(tokens[i]!.word); i--) {
+    const {word} = tokens[i]!
+    if (BAKES.has(word)) return 'bakes'
+    if (PUTS.has(word)) return 'puts'
+    if (WORKS.has(word)) return 'works'
+  }
+  return null
+}
+
+/** Whether a word of baking follows token `to` before one of other work. */
+function isBakedAfter(tokens: readonly Token[], to: number): boolean {
+  for (let i = to; i < to + TILL_BAKED && i < tokens.length; i++) {
+    if (BAKES.has(tokens[i]!.word)) return true
+    if (WORKS.has(tokens[i]!.word)) return false
+  }
+  return false
+}
