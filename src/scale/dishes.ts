@@ -113,10 +113,10 @@ function dishesOf(item: DayAmount, receipt: Receipt, sizing: Sizing): readonly D
   sayTooFull(filled, say)
   const base = heatNeed(receipt, kind, kind.title.toLowerCase())
   const {inferred, sized} = sizeNotes(filled, base.inferred)
-  const timed = timedByDepth(base, filled, say)
+  const dough = doughOf(receipt, kind)
+  const timed = timedByDepth(base, dough, filled, say)
   const batches = batchesOf(filled, fits, sizing)
   if (batches === null) return []
-  const dough = doughOf(receipt, kind)
   sayTooWarm(receipt, dough, say)
   const {counts, atOnce} = batches
   const notes = {inferred, sized: [...sized, ...timed.notes, ...batches.notes]}

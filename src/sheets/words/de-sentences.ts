@@ -109,6 +109,14 @@ const sentences: Book['sentences'] = [
     '{n} % thinner than its time was given for: timed as a quarter as thick, so {n2} % of {n3} min',
     '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie ein Viertel so dick, also {n2} % von {n3} min',
   ],
+  [
+    'each is {n} % as heavy as its time was given for: what rises grows as thick as the cube root of that, and the time goes as its square, so {n2} % of {n3} min',
+    'jedes wiegt {n} % von dem, wofür die Zeit gilt: was aufgeht, wird so dick wie die Kubikwurzel davon, und die Zeit geht mit deren Quadrat, also {n2} % von {n3} min',
+  ],
+  [
+    '{n} % as deep before it rises as its time was given for: what rises grows as thick as the cube root of that, and the time goes as its square, so {n2} % of {n3} min',
+    'vor dem Aufgehen {n} % so hoch wie das, wofür die Zeit gilt: was aufgeht, wird so dick wie die Kubikwurzel davon, und die Zeit geht mit deren Quadrat, also {n2} % von {n3} min',
+  ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
     '“{text}” may be far hotter, and what is dried bakes in that: no hotter than its kind bears, unless the receipt gives degrees',
