@@ -19,6 +19,10 @@ export const askedWords: readonly AskedWord[] = [
     'halb, halbe, halber, halbes, halben, halbem, ein halb, ein halbes, eine halbe, ein halber, einen halben',
     '1/2',
   ),
+  row('number', '1/4', 'ein viertel', '1/4'),
+  row('number', '1/3', 'ein drittel, drittel', '1/3'),
+  row('number', '2/3', 'zwei drittel, zweidrittel', '2/3'),
+  row('number', '3/4', 'drei viertel, dreiviertel', '3/4'),
   row('number', '3/2', 'anderthalb, eineinhalb, einundeinhalb', '3/2'),
   row('number', '5/2', 'zweieinhalb, zweiundeinhalb', '5/2'),
   row('number', '7/2', 'dreieinhalb, dreiundeinhalb', '7/2'),
@@ -52,7 +56,24 @@ export const askedWords: readonly AskedWord[] = [
   row('so often', '3', 'thrice, treble, triple, dreimal, dreifach, dreifache, das dreifache', '3'),
   row('so often', '4', 'quadruple, viermal, vierfach, vierfache, das vierfache', '4'),
   row('so often', '3/2', 'half again, half as much again, half again as much, anderthalbmal', '3/2'),
-  row('floor', 'herd', 'ofen voll, voller ofen, den ofen fullen, ofen fullen, herd voll, voller herd, den herd fullen'),
+  // As many as stand on the floor at once; „Böden“ are of cakes too, and a number of them counts those.
+  row('floor', 'boden', 'boden fullen, boden voll, ganzer boden, ganzen boden'),
+  row(
+    'floor noun',
+    'floor',
+    'floor, floors, oven, ovens, hearth, hearths, ovenful, ovenfuls, ovensful, oven full, ovens full, ovenload, ovenloads, oven load, oven loads, oven-load, oven-loads',
+  ),
+  row(
+    'floor noun',
+    'herd',
+    'herd, herde, herds, herdes, ofen, ofens, backofen, ofenfullung, ofenfullungen, ofenladung, ofenladungen, herdfullung, herdfullungen',
+  ),
+  row(
+    'floor whole',
+    'whole',
+    'full, whole, entire, complete, voll, volle, voller, vollen, volles, ganz, ganze, ganzer, ganzen, ganzes',
+  ),
+  row('floor fill', 'fill', 'fill, fill up, fullen, fulle, voll, voll machen'),
   // A weight of these is one before baking; of anything else it is one of what comes out of the oven.
   row('mixture', 'mixture', 'dough, batter, paste, mixture, teig, masse, ruhrteig, brotteig, bread dough'),
   // Before or behind what each of several weighs or measures.
@@ -100,6 +121,9 @@ export const asked = {
   times: setOf('times'),
   receipt: setOf('receipt'),
   floor: setOf('floor'),
+  floorNoun: setOf('floor noun'),
+  floorWhole: setOf('floor whole'),
+  floorFill: setOf('floor fill'),
   mixture: setOf('mixture'),
   each: setOf('each'),
   noNumber: setOf('no number'),

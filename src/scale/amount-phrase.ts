@@ -7,6 +7,7 @@ import {parseLength, parseMass} from '../measure/quantity.js'
 import {fold} from '../receipt/section.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {isNumberWord, numberAt, phraseLength} from './asked-number.js'
+import {floorShare} from './floor-share.js'
 
 /** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
 export type Asked = Quantity & {
@@ -32,7 +33,8 @@ type Quantity =
   | {readonly kind: 'times'; readonly times: Fraction}
   /** Weight of the mixture before it is baked, kg; of what comes out of the oven where that is what is asked for: `baked` is its noun. */
   | {readonly kind: 'weight'; readonly kilograms: number; readonly baked?: string}
-  | {readonly kind: 'floor'}
+  /** As many as stand on the floor at once, or such a share of them; more than one is more than one load. */
+  | {readonly kind: 'floor'; readonly share?: Fraction}
 
 export type AskedResult =
   | {readonly ok: true; readonly value: Asked}
@@ -189,13 +191,10 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
   const own = vesselsIn(plain)
   if (own !== null && own.count !== null && own.count > 0)
     return {ok: true, value: {kind: 'count', count: own.count, of: 'tins', vessel: {size: own.size, name: own.name}}}
-  if (
-    words.floor.has(fold(plain)) ||
-    /^(?:to )?fill (?:up )?(?:the )?(?:floor|oven)$|^(?:a |the )?(?:full|whole) (?:floor|oven|ovenful)$|^(?:an? )?ovenful$/.test(
-      plain,
-    )
-  ) {
-    return {ok: true, value: {kind: 'floor'}}
+  const floor = floorShare(plain)
+  if (floor !== null) {
+    if ('range' in floor) return {ok: false, reason: `“${text}” is a range`, suggest: 'write “fill the floor”, or how many'}
+    return {ok: true, value: {kind: 'floor', ...(floor.share.equals(1) ? {} : {share: floor.share})}}
   }
   if (/^[-−]/.test(plain)) return {ok: false, reason: `an amount cannot be negative: “${text}”`, suggest: example}
   const said = fold(plain).replace(/^(?:the|das|die|den) /, '')
@@ -227,7 +226,7 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (behindFor !== null && rest !== '' && !words.persons.has(folded)) {
       return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest)}
     }
-    if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: 'write “for 40”'}
+    if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: `write “for ${Math.ceil(value)}”`}
     return {ok: true, value: {kind: 'people', people: value}}
   }
   if (words.times.has(withoutReceipt(folded)) || words.receipt.has(folded))
@@ -235,7 +234,12 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
   if (rest === '') {
     if (value < 1 || (plain.includes('/') && value % 1 !== 0)) return {ok: true, value: {kind: 'times', times: number.value}}
     const n = number.value.toFraction(true)
-    return {ok: false, reason: `“${text}” does not say of what`, suggest: `write “${n} ${makes}”, “for ${n}” or “${n} times”`}
+    // Neither vessels nor people come in parts.
+    const suggest =
+      value % 1 === 0
+        ? `write “${n} ${makes}”, “for ${n}” or “${n} times”`
+        : `write “${Math.ceil(value)} ${makes}” or “${n} times”`
+    return {ok: false, reason: `“${text}” does not say of what`, suggest}
   }
   return massOf(text, number.value, rest) ?? countOf(text, number.value, rest)
 }

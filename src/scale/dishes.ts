@@ -152,7 +152,8 @@ function ordered(item: DayAmount, asked: Asked, vessels: InVessels, sizing: Sizi
   const {fits, say} = sizing
   const order = orderOf(asked, vessels, () => fits(vesselAt(made.each), Number.POSITIVE_INFINITY), item)
   if ('reason' in order) {
-    const way = asked.kind === 'floor' ? wayIn({item, asked, vessels, order: null}, sizing, tryLine) : null
+    const way =
+      asked.kind === 'floor' && order.suggest === undefined ? wayIn({item, asked, vessels, order: null}, sizing, tryLine) : null
     const suggest = way === null ? order.suggest : `write “${way.amount}”, which goes in`
     say('error', 'scale-amount', order.reason, suggest, item.amountAt?.[0])
     return null

@@ -97,6 +97,23 @@ const sentences: Book['sentences'] = [
     '{n} stand on the floor at once, and this day has no heat or no time for more',
     '{n} stehen zugleich auf dem Herd, und für mehr hat dieser Tag keine Hitze oder keine Zeit',
   ],
+  ['{n} of {n2} that stand on the floor at once are asked for', 'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen'],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and this day has no hands for more',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und für mehr hat dieser Tag zu wenig Hände',
+  ],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and what else this day bakes leaves no place for more',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und was sonst gebacken wird, lässt für mehr keinen Platz',
+  ],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and the plan has a place for so many',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und für so viele hat der Plan Platz',
+  ],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and this day has no heat or no time for more',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und für mehr hat dieser Tag keine Hitze oder keine Zeit',
+  ],
   [
     '{n} % thicker than its time was given for: the time goes as the square, so {n2} % of {n3} min',
     '{n} % dicker als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
@@ -805,6 +822,11 @@ const sentences: Book['sentences'] = [
     '“{title}” is {n} % as deep in {vessel} as its time was given for, and dries soon',
     '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und trocknet bald aus',
   ],
+  [
+    'write “fill the floor” for one load, or “{n} {words}” for as many as that',
+    'für eine Ladung „Herd voll“ schreiben, oder „{n} {words}“ für so viele',
+  ],
+  ['write “fill the floor”, or how many', '„Herd voll“ schreiben, oder wie viele'],
   ['write “in {n} {vessel}” or more, or ask for less', '“in {n} {vessel}” oder mehr schreiben, oder weniger verlangen'],
   ['write “in {n} {vessel}”, or ask for more', '“in {n} {vessel}” schreiben, oder mehr verlangen'],
   ['name a smaller vessel, or ask for more', 'eine kleinere Form nennen, oder mehr verlangen'],
