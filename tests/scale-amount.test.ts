@@ -107,8 +107,8 @@ describe('how much a day asks of a receipt', () => {
     ['2 1/2', {kind: 'times', times: '5/2'}],
     ['a baker’s dozen rolls', {kind: 'count', count: 13, of: 'rolls'}],
     // In the receipt's own vessels.
-    ['24 rolls on 2 sheets', {kind: 'count', count: 24, of: 'rolls', among: {count: 2, word: 3}}],
-    ['24 Brötchen auf 2 Blechen', {kind: 'count', count: 24, of: 'brötchen', among: {count: 2, word: 3}}],
+    ['24 rolls on 2 sheets', {kind: 'count', count: 24, of: 'rolls', named: 'sheets', among: {count: 2, word: 3}}],
+    ['24 Brötchen auf 2 Blechen', {kind: 'count', count: 24, of: 'brötchen', named: 'blechen', among: {count: 2, word: 3}}],
     ['2 Brote zu 1 kg', {kind: 'count', count: 2, of: 'brote', each: {kilograms: 1, baked: true}}],
   ]
   for (const [text, value] of cases) it(`“${text}”`, () => expect(asked(text)).toEqual(value))

@@ -9,6 +9,14 @@ const row = (use: AskedWord['use'], id: string, list: string, value?: string): A
   source: 'common-practice',
 })
 
+const shaped = (shape: NonNullable<AskedWord['shape']>, list: string): AskedWord => ({
+  id: `named: ${shape}`,
+  use: 'named',
+  shape,
+  words: words(list),
+  source: 'common-practice',
+})
+
 /** Words and phrases, folded, of how much a day asks of a receipt, English and German. `src/scale/amount-phrase.ts` reads them. */
 export const askedWords: readonly AskedWord[] = [
   // Numbers only where an amount is asked for: in a receipt "sieben" sifts, and "halb" may be how a thing is done.
@@ -104,6 +112,28 @@ export const askedWords: readonly AskedWord[] = [
     'size',
     'large, larger, small, smaller, big, bigger, little, tiny, huge, mini, great, gross, grosse, grosser, grosses, grossen, klein, kleine, kleiner, kleines, kleinen',
   ),
+  // What names a vessel by its shape where no size is said, or a loaf by what it stands in; of several words the last, in the singular.
+  shaped(
+    'free-standing',
+    'free standing loaf, free standing bread, freestanding loaf, freestanding bread, hearth loaf, hearth bread, cob, boule, freigeschobene laibe, freigeschobener laib, freigeschobene brote, freigeschobenes brot',
+  ),
+  shaped(
+    'loaf',
+    'loaf tin, loaf pan, bread tin, bread pan, tin loaf, tin bread, pan loaf, pan bread, kastenform, kastenformen, kastenbrot, kastenbrote',
+  ),
+  shaped('pie plate', 'pie plate, pie dish, pie tin, pie pan'),
+  shaped('crock', 'crock, bean pot, stone jar'),
+  shaped('sheet', 'sheet, baking sheet, cookie sheet, tray, baking tray, blech, bleche, blechen, backblech, backbleche'),
+  // Of no shape of their own.
+  row('any tin', 'tin', 'tin, pan, form, formen, backform, backformen'),
+  // Behind “on” or “auf”: where a loaf stands without a tin.
+  row(
+    'bare',
+    'bricks',
+    'bricks, bare bricks, brick, hearth, bare hearth, floor, bare floor, oven floor, floor of oven, stone, stones, bare stone, sole, stein, steine, steinen, herd, ofenboden, schamotte',
+  ),
+  row('bread', 'bread', 'loaf, bread, brot, brote, laib, laibe'),
+  row('article', 'article', 'a, an, the, der, die, das, den, dem, einem, einer, eine, ein'),
 ]
 
 const of = (use: AskedWord['use']): readonly AskedWord[] => askedWords.filter((one) => one.use === use)
@@ -135,4 +165,9 @@ export const asked = {
   cut: setOf('cut'),
   counted: setOf('counted'),
   size: setOf('size'),
+  named: new Map(of('named').flatMap(({words: all, shape}) => all.map((word) => [word, shape!] as const))),
+  anyTin: setOf('any tin'),
+  bare: setOf('bare'),
+  bread: setOf('bread'),
+  article: setOf('article'),
 } as const

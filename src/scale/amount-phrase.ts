@@ -8,10 +8,14 @@ import {fold} from '../receipt/section.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {isNumberWord, numberAt, phraseLength} from './asked-number.js'
 import {floorShare} from './floor-share.js'
+import {namedVessel} from './named-vessel.js'
 
 /** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
 export type Asked = Quantity & {
-  readonly vessel?: {readonly size: VesselSize; readonly name: string}
+  /** `unsized`: the day names it without a size, and this is the usual one. */
+  readonly vessel?: {readonly size: VesselSize; readonly name: string; readonly unsized?: true}
+  /** A vessel named behind “in” or “on” without its size, as written: "tins", "the bricks". */
+  readonly named?: string
   /** In how many of them, where the amount is said beside ("3 lb in 2 square 8 in tins"), and which word of the text says so. */
   readonly among?: {readonly count: number; readonly word: number}
 }
@@ -99,12 +103,15 @@ function vesselsIn(plain: string): {count: number | null; size: VesselSize; name
   return {count: many ?? (text === plain ? null : 1), size: read.value, name: nameOf(rest, read.value)}
 }
 
-/** How many of the receipt's own vessels a text counts, "2 sheets"; null where it counts none. */
-function bareVessels(plain: string): number | null {
+/** A vessel without its size behind “in” or “on”, and how many where that is said: "2 sheets", "loaf tins", "the bricks"; null where none is named. */
+function bareVessels(plain: string): {readonly count: number | null; readonly named: string} | null {
   const counted = vesselCount(plain)
-  return counted !== null && counted.many > 0 && words.vessel.has(singular(germanYields.get(fold(counted.rest)) ?? counted.rest))
-    ? counted.many
-    : null
+  if (counted !== null && counted.many === 0) return null
+  const named = counted?.rest ?? plain
+  const one = named.replace(articles, '')
+  const known = words.vessel.has(singular(germanYields.get(fold(one)) ?? one)) || namedVessel(named) !== null
+  if (!known) return null
+  return {count: counted?.many ?? null, named}
 }
 
 /** What one such vessel is called: its shape and its sizes, as front matter writes them. */
@@ -180,13 +187,23 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
     return {ok: true, value: {...amount.value, vessel, among: {count, word}}}
   }
-  const bare = split > 0 ? bareVessels(all.slice(split + 1).join(' ')) : null
+  const bare = split < 0 ? null : bareVessels(all.slice(split + 1).join(' '))
   if (bare !== null) {
-    const amount = readAsked(all.slice(0, split).join(' ').replace(/,$/, ''), people, makes)
+    const {count, named} = bare
+    const before = all.slice(0, split).join(' ').replace(/,$/, '')
+    if (before === '' && count === null)
+      return {
+        ok: false,
+        reason: `“${text}” says neither how many nor their size`,
+        suggest: 'write both, such as “in 2 loaf tins 9 x 5 x 3 in”, or how many, such as “4 loaves on the bricks”',
+      }
+    if (before === '') return {ok: true, value: {kind: 'count', count: count!, of: named, named}}
+    const amount = readAsked(before, people, makes)
     if (!amount.ok) return amount
+    if (count === null) return {ok: true, value: {...amount.value, named}}
     const word = all.length === wordsOf(text) ? split + 1 : 0
     if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
-    return {ok: true, value: {...amount.value, among: {count: bare, word}}}
+    return {ok: true, value: {...amount.value, named, among: {count, word}}}
   }
   const own = vesselsIn(plain)
   if (own !== null && own.count !== null && own.count > 0)

@@ -827,6 +827,21 @@ const sentences: Book['sentences'] = [
     'für eine Ladung „Herd voll“ schreiben, oder „{n} {words}“ für so viele',
   ],
   ['write “fill the floor”, or how many', '„Herd voll“ schreiben, oder wie viele'],
+  [
+    '“{words}” says no size, and “{title}” is written for {vessel}: taken as {vessel2}, the usual one',
+    '„{words}“ sagt keine Größe, und das Gefäß von „{title}“ ist: {vessel:text}; genommen ist das übliche: {vessel2:text}',
+  ],
+  ['write the vessel with its sizes, such as “{words}”', 'das Gefäß mit seinen Maßen schreiben, etwa „{words}“'],
+  [
+    '“{words}” does not say how many of “{title}” stand on each: taken as {n} × {vessel}',
+    '„{words}“ sagt nicht, wie viele von „{title}“ auf jedem stehen: genommen sind {n} × {vessel:text}',
+  ],
+  ['write how many of what it makes, such as “{words}”', 'schreiben, wie viele es werden sollen, etwa „{words}“'],
+  ['“{words}” says neither how many nor their size', '„{words}“ sagt weder wie viele noch wie groß'],
+  [
+    'write both, such as “in 2 loaf tins 9 x 5 x 3 in”, or how many, such as “4 loaves on the bricks”',
+    'beides schreiben, etwa „in 2 Kastenformen 23 x 13 x 8 cm“, oder wie viele, etwa „4 Laibe auf dem Herd“',
+  ],
   ['write “in {n} {vessel}” or more, or ask for less', '“in {n} {vessel}” oder mehr schreiben, oder weniger verlangen'],
   ['write “in {n} {vessel}”, or ask for more', '“in {n} {vessel}” schreiben, oder mehr verlangen'],
   ['name a smaller vessel, or ask for more', 'eine kleinere Form nennen, oder mehr verlangen'],
