@@ -7,7 +7,9 @@ import {makeDishes} from '../src/scale/dishes.js'
 const asked = (text: string | null): unknown => {
   const read = readAsked(text, 40)
   if (!read.ok) return read
-  return read.value.kind === 'times' ? {kind: 'times', times: read.value.times.toFraction()} : read.value
+  const {value} = read
+  if (value.kind === 'floor' && value.share !== undefined) return {kind: 'floor', share: value.share.toFraction()}
+  return value.kind === 'times' ? {kind: 'times', times: value.times.toFraction()} : value
 }
 
 describe('how much a day asks of a receipt', () => {
@@ -37,6 +39,33 @@ describe('how much a day asks of a receipt', () => {
     ['1.5 kg of dough', {kind: 'weight', kilograms: 1.5}],
     ['fill the floor', {kind: 'floor'}],
     ['Fill the oven.', {kind: 'floor'}],
+    // Of the floor a baker has one, and so many stand on it: common practice, no source.
+    ...[
+      'the floor',
+      'a floor',
+      '1 floor',
+      'one full floor',
+      'a full oven',
+      'an ovenful',
+      'the whole of the floor',
+      'den Herd voll',
+      'eine Ofenfüllung',
+      'den ganzen Ofen füllen',
+    ].map((text): [string, object] => [text, {kind: 'floor'}]),
+    ['half the floor', {kind: 'floor', share: '1/2'}],
+    ['fill half the floor', {kind: 'floor', share: '1/2'}],
+    ['half an oven', {kind: 'floor', share: '1/2'}],
+    ['two thirds of the floor', {kind: 'floor', share: '2/3'}],
+    ['halber Herd', {kind: 'floor', share: '1/2'}],
+    ['zwei Drittel des Herds', {kind: 'floor', share: '2/3'}],
+    ['2 floors', {kind: 'floor', share: '2'}],
+    ['two ovenfuls', {kind: 'floor', share: '2'}],
+    ['3 hearths', {kind: 'floor', share: '3'}],
+    ['fill the floor twice', {kind: 'floor', share: '2'}],
+    ['zwei Ofenfüllungen', {kind: 'floor', share: '2'}],
+    // What is only called after the oven is counted.
+    ['2 oven cakes', {kind: 'count', count: 2, of: 'oven cakes'}],
+    ['3 Böden', {kind: 'count', count: 3, of: 'böden'}],
     // In words, as they are counted: common practice, no source.
     ['one and a half times', {kind: 'times', times: '3/2'}],
     ['half as much again', {kind: 'times', times: '3/2'}],
@@ -78,8 +107,8 @@ describe('how much a day asks of a receipt', () => {
     ['2 1/2', {kind: 'times', times: '5/2'}],
     ['a baker’s dozen rolls', {kind: 'count', count: 13, of: 'rolls'}],
     // In the receipt's own vessels.
-    ['24 rolls on 2 sheets', {kind: 'count', count: 24, of: 'rolls', among: {count: 2, word: 3}}],
-    ['24 Brötchen auf 2 Blechen', {kind: 'count', count: 24, of: 'brötchen', among: {count: 2, word: 3}}],
+    ['24 rolls on 2 sheets', {kind: 'count', count: 24, of: 'rolls', named: 'sheets', among: {count: 2, word: 3}}],
+    ['24 Brötchen auf 2 Blechen', {kind: 'count', count: 24, of: 'brötchen', named: 'blechen', among: {count: 2, word: 3}}],
     ['2 Brote zu 1 kg', {kind: 'count', count: 2, of: 'brote', each: {kilograms: 1, baked: true}}],
   ]
   for (const [text, value] of cases) it(`“${text}”`, () => expect(asked(text)).toEqual(value))
@@ -113,6 +142,8 @@ describe('how much a day asks of a receipt', () => {
       ['1½ dozen', '“1½ dozen” does not say of what'],
       ['fill the floor in 3 tins', '“fill the floor in 3 tins” is to fill the floor, and says in how many vessels', 4],
       ['over 12 loaves', '“over 12 loaves” is not an amount'],
+      ['1 to 2 floors', '“1 to 2 floors” is a range'],
+      ['0 floors', '“0 floors” is nothing to bake'],
     ]
     for (const [text, reason, word] of faults) {
       const read = readAsked(text, 40)
@@ -140,6 +171,17 @@ describe('how much a day asks of a receipt', () => {
       if (!read.ok) expect(read.suggest.length).toBeGreaterThan(10)
     }
   })
+  it.each(['2.5', '2.5 loaves', 'for 2 1/2', 'for 3.5', '12', '8 to 10 loaves', 'half a pie'])(
+    'what is offered instead of “%s” can itself be read',
+    (text) => {
+      const read = readAsked(text, 40)
+      const offered = read.ok ? [] : [...read.suggest.matchAll(/“([^”]*)”/g)].map(([, one]) => one!)
+      expect(offered.length).toBeGreaterThan(0)
+      for (const one of offered) expect(readAsked(one, 40), one).toMatchObject({ok: true})
+    },
+  )
+  it('people that come in parts are rounded up', () =>
+    expect(readAsked('for 2 1/2', 40)).toMatchObject({suggest: 'write “for 3”'}))
   it('never throws, and never gives nothing or less', () => {
     fc.assert(
       fc.property(fc.oneof(fc.string(), fc.stringMatching(/^[0-9a-z ./½-]{0,20}$/)), (text) => {

@@ -453,6 +453,16 @@ describe('batches', () => {
     expect(Math.max(...counts) - Math.min(...counts)).toBeLessThanOrEqual(1)
     expect(dishes[0]!.inferred.find((one) => one.field === 'batches')).toBeDefined()
   })
+  it('a bowl takes what it just holds, though the receipt made so many times comes to a little more', () => {
+    // 4 kg of 1.684 kg of dough is no simple fraction, and is rounded: common practice, no source.
+    for (const amount of ['4 kg', '3 kg', '7 kg'])
+      for (const bowl of [1, 2]) {
+        const {dishes} = make('bread', amount, {bowl})
+        const each = Number.parseFloat(amount) / count(dishes)
+        expect(dishes, `${amount}, ${bowl}`).toHaveLength(Math.ceil(count(dishes) / Math.floor(bowl / each + 0.01)))
+      }
+    expect(make('bread', '4 loaves of 1 kg dough', {bowl: 2}).dishes.map((dish) => dish.count)).toEqual([2, 2])
+  })
   it('a bowl smaller than one loaf is said', () => {
     const {dishes, messages} = make('bread', '2 loaves', {bowl: 0.5})
     expect(dishes).toHaveLength(2)
@@ -850,5 +860,30 @@ describe('what stands in small vessels in another', () => {
     })
     expect(messages.filter((m) => m.severity !== 'info')).toEqual([])
     expect(dishes.map(({count, times}) => [count, Number(times.valueOf())])).toEqual([[2, 2]])
+  })
+})
+
+describe('a share of the floor', () => {
+  const full = count(make('bread', 'fill the floor').dishes)
+  it.each([
+    ['half the floor', 1 / 2],
+    ['two thirds of the oven', 2 / 3],
+  ])('is so many of those that stand on it: %s', (amount, share) => {
+    const [dish] = make('bread', amount).dishes
+    expect(dish!.count).toBe(Math.floor(share * full))
+    expect(dish!.sized.map(({why}) => why)).toContain(`${dish!.count} of ${full} that stand on the floor at once are asked for`)
+    // It is planned as what fills the floor is: no more than the day has heat for.
+    expect(dish!.fills).toBeDefined()
+  })
+  it('more than one is more than one load, and its number is said', () => {
+    const {dishes, messages} = make('bread', '2 floors')
+    expect(dishes).toEqual([])
+    expect(messages[0]).toMatchObject({
+      severity: 'error',
+      rule: 'scale-amount',
+      suggest: `write “fill the floor” for one load, or “${2 * full} loaves” for as many as that`,
+    })
+    expect(count(make('bread', `${2 * full} loaves`).dishes)).toBe(2 * full)
+    expect(make('bread', '90 floors').messages[0]).toMatchObject({suggest: 'write “fill the floor”, or how many'})
   })
 })

@@ -9,6 +9,14 @@ const row = (use: AskedWord['use'], id: string, list: string, value?: string): A
   source: 'common-practice',
 })
 
+const shaped = (shape: NonNullable<AskedWord['shape']>, list: string): AskedWord => ({
+  id: `named: ${shape}`,
+  use: 'named',
+  shape,
+  words: words(list),
+  source: 'common-practice',
+})
+
 /** Words and phrases, folded, of how much a day asks of a receipt, English and German. `src/scale/amount-phrase.ts` reads them. */
 export const askedWords: readonly AskedWord[] = [
   // Numbers only where an amount is asked for: in a receipt "sieben" sifts, and "halb" may be how a thing is done.
@@ -19,6 +27,10 @@ export const askedWords: readonly AskedWord[] = [
     'halb, halbe, halber, halbes, halben, halbem, ein halb, ein halbes, eine halbe, ein halber, einen halben',
     '1/2',
   ),
+  row('number', '1/4', 'ein viertel', '1/4'),
+  row('number', '1/3', 'ein drittel, drittel', '1/3'),
+  row('number', '2/3', 'zwei drittel, zweidrittel', '2/3'),
+  row('number', '3/4', 'drei viertel, dreiviertel', '3/4'),
   row('number', '3/2', 'anderthalb, eineinhalb, einundeinhalb', '3/2'),
   row('number', '5/2', 'zweieinhalb, zweiundeinhalb', '5/2'),
   row('number', '7/2', 'dreieinhalb, dreiundeinhalb', '7/2'),
@@ -52,7 +64,24 @@ export const askedWords: readonly AskedWord[] = [
   row('so often', '3', 'thrice, treble, triple, dreimal, dreifach, dreifache, das dreifache', '3'),
   row('so often', '4', 'quadruple, viermal, vierfach, vierfache, das vierfache', '4'),
   row('so often', '3/2', 'half again, half as much again, half again as much, anderthalbmal', '3/2'),
-  row('floor', 'herd', 'ofen voll, voller ofen, den ofen fullen, ofen fullen, herd voll, voller herd, den herd fullen'),
+  // As many as stand on the floor at once; „Böden“ are of cakes too, and a number of them counts those.
+  row('floor', 'boden', 'boden fullen, boden voll, ganzer boden, ganzen boden'),
+  row(
+    'floor noun',
+    'floor',
+    'floor, floors, oven, ovens, hearth, hearths, ovenful, ovenfuls, ovensful, oven full, ovens full, ovenload, ovenloads, oven load, oven loads, oven-load, oven-loads',
+  ),
+  row(
+    'floor noun',
+    'herd',
+    'herd, herde, herds, herdes, ofen, ofens, backofen, ofenfullung, ofenfullungen, ofenladung, ofenladungen, herdfullung, herdfullungen',
+  ),
+  row(
+    'floor whole',
+    'whole',
+    'full, whole, entire, complete, voll, volle, voller, vollen, volles, ganz, ganze, ganzer, ganzen, ganzes',
+  ),
+  row('floor fill', 'fill', 'fill, fill up, fullen, fulle, voll, voll machen'),
   // A weight of these is one before baking; of anything else it is one of what comes out of the oven.
   row('mixture', 'mixture', 'dough, batter, paste, mixture, teig, masse, ruhrteig, brotteig, bread dough'),
   // Before or behind what each of several weighs or measures.
@@ -83,6 +112,28 @@ export const askedWords: readonly AskedWord[] = [
     'size',
     'large, larger, small, smaller, big, bigger, little, tiny, huge, mini, great, gross, grosse, grosser, grosses, grossen, klein, kleine, kleiner, kleines, kleinen',
   ),
+  // What names a vessel by its shape where no size is said, or a loaf by what it stands in; of several words the last, in the singular.
+  shaped(
+    'free-standing',
+    'free standing loaf, free standing bread, freestanding loaf, freestanding bread, hearth loaf, hearth bread, cob, boule, freigeschobene laibe, freigeschobener laib, freigeschobene brote, freigeschobenes brot',
+  ),
+  shaped(
+    'loaf',
+    'loaf tin, loaf pan, bread tin, bread pan, tin loaf, tin bread, pan loaf, pan bread, kastenform, kastenformen, kastenbrot, kastenbrote',
+  ),
+  shaped('pie plate', 'pie plate, pie dish, pie tin, pie pan'),
+  shaped('crock', 'crock, bean pot, stone jar'),
+  shaped('sheet', 'sheet, baking sheet, cookie sheet, tray, baking tray, blech, bleche, blechen, backblech, backbleche'),
+  // Of no shape of their own.
+  row('any tin', 'tin', 'tin, pan, form, formen, backform, backformen'),
+  // Behind “on” or “auf”: where a loaf stands without a tin.
+  row(
+    'bare',
+    'bricks',
+    'bricks, bare bricks, brick, hearth, bare hearth, floor, bare floor, oven floor, floor of oven, stone, stones, bare stone, sole, stein, steine, steinen, herd, ofenboden, schamotte',
+  ),
+  row('bread', 'bread', 'loaf, bread, brot, brote, laib, laibe'),
+  row('article', 'article', 'a, an, the, der, die, das, den, dem, einem, einer, eine, ein'),
 ]
 
 const of = (use: AskedWord['use']): readonly AskedWord[] => askedWords.filter((one) => one.use === use)
@@ -100,6 +151,9 @@ export const asked = {
   times: setOf('times'),
   receipt: setOf('receipt'),
   floor: setOf('floor'),
+  floorNoun: setOf('floor noun'),
+  floorWhole: setOf('floor whole'),
+  floorFill: setOf('floor fill'),
   mixture: setOf('mixture'),
   each: setOf('each'),
   noNumber: setOf('no number'),
@@ -111,4 +165,9 @@ export const asked = {
   cut: setOf('cut'),
   counted: setOf('counted'),
   size: setOf('size'),
+  named: new Map(of('named').flatMap(({words: all, shape}) => all.map((word) => [word, shape!] as const))),
+  anyTin: setOf('any tin'),
+  bare: setOf('bare'),
+  bread: setOf('bread'),
+  article: setOf('article'),
 } as const

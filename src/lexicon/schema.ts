@@ -514,6 +514,9 @@ export const askedWordSchema = z.object({
     'receipt',
     'so often',
     'floor',
+    'floor noun',
+    'floor whole',
+    'floor fill',
     'mixture',
     'each',
     'no number',
@@ -525,12 +528,19 @@ export const askedWordSchema = z.object({
     'cut',
     'counted',
     'size',
+    'named',
+    'any tin',
+    'bare',
+    'bread',
+    'article',
   ]),
   words: z.array(z.string()).min(1),
   value: z
     .string()
     .regex(/^\d+(?:\/\d+)?$/)
     .optional(),
+  /** Of what names a vessel without its size: the shape. */
+  shape: z.enum(['loaf', 'pie plate', 'crock', 'free-standing', 'sheet']).optional(),
   source: z.string(),
 })
 export type AskedWord = z.infer<typeof askedWordSchema>

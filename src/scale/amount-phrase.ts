@@ -7,10 +7,15 @@ import {parseLength, parseMass} from '../measure/quantity.js'
 import {fold} from '../receipt/section.js'
 import {readVessel, type VesselSize} from '../receipt/vessel.js'
 import {isNumberWord, numberAt, phraseLength} from './asked-number.js'
+import {floorShare} from './floor-share.js'
+import {namedVessel} from './named-vessel.js'
 
 /** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
 export type Asked = Quantity & {
-  readonly vessel?: {readonly size: VesselSize; readonly name: string}
+  /** `unsized`: the day names it without a size, and this is the usual one. */
+  readonly vessel?: {readonly size: VesselSize; readonly name: string; readonly unsized?: true}
+  /** A vessel named behind “in” or “on” without its size, as written: "tins", "the bricks". */
+  readonly named?: string
   /** In how many of them, where the amount is said beside ("3 lb in 2 square 8 in tins"), and which word of the text says so. */
   readonly among?: {readonly count: number; readonly word: number}
 }
@@ -32,7 +37,8 @@ type Quantity =
   | {readonly kind: 'times'; readonly times: Fraction}
   /** Weight of the mixture before it is baked, kg; of what comes out of the oven where that is what is asked for: `baked` is its noun. */
   | {readonly kind: 'weight'; readonly kilograms: number; readonly baked?: string}
-  | {readonly kind: 'floor'}
+  /** As many as stand on the floor at once, or such a share of them; more than one is more than one load. */
+  | {readonly kind: 'floor'; readonly share?: Fraction}
 
 export type AskedResult =
   | {readonly ok: true; readonly value: Asked}
@@ -97,12 +103,15 @@ function vesselsIn(plain: string): {count: number | null; size: VesselSize; name
   return {count: many ?? (text === plain ? null : 1), size: read.value, name: nameOf(rest, read.value)}
 }
 
-/** How many of the receipt's own vessels a text counts, "2 sheets"; null where it counts none. */
-function bareVessels(plain: string): number | null {
+/** A vessel without its size behind “in” or “on”, and how many where that is said: "2 sheets", "loaf tins", "the bricks"; null where none is named. */
+function bareVessels(plain: string): {readonly count: number | null; readonly named: string} | null {
   const counted = vesselCount(plain)
-  return counted !== null && counted.many > 0 && words.vessel.has(singular(germanYields.get(fold(counted.rest)) ?? counted.rest))
-    ? counted.many
-    : null
+  if (counted !== null && counted.many === 0) return null
+  const named = counted?.rest ?? plain
+  const one = named.replace(articles, '')
+  const known = words.vessel.has(singular(germanYields.get(fold(one)) ?? one)) || namedVessel(named) !== null
+  if (!known) return null
+  return {count: counted?.many ?? null, named}
 }
 
 /** What one such vessel is called: its shape and its sizes, as front matter writes them. */
@@ -178,24 +187,31 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
     return {ok: true, value: {...amount.value, vessel, among: {count, word}}}
   }
-  const bare = split > 0 ? bareVessels(all.slice(split + 1).join(' ')) : null
+  const bare = split < 0 ? null : bareVessels(all.slice(split + 1).join(' '))
   if (bare !== null) {
-    const amount = readAsked(all.slice(0, split).join(' ').replace(/,$/, ''), people, makes)
+    const {count, named} = bare
+    const before = all.slice(0, split).join(' ').replace(/,$/, '')
+    if (before === '' && count === null)
+      return {
+        ok: false,
+        reason: `“${text}” says neither how many nor their size`,
+        suggest: 'write both, such as “in 2 loaf tins 9 x 5 x 3 in”, or how many, such as “4 loaves on the bricks”',
+      }
+    if (before === '') return {ok: true, value: {kind: 'count', count: count!, of: named, named}}
+    const amount = readAsked(before, people, makes)
     if (!amount.ok) return amount
+    if (count === null) return {ok: true, value: {...amount.value, named}}
     const word = all.length === wordsOf(text) ? split + 1 : 0
     if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
-    return {ok: true, value: {...amount.value, among: {count: bare, word}}}
+    return {ok: true, value: {...amount.value, named, among: {count, word}}}
   }
   const own = vesselsIn(plain)
   if (own !== null && own.count !== null && own.count > 0)
     return {ok: true, value: {kind: 'count', count: own.count, of: 'tins', vessel: {size: own.size, name: own.name}}}
-  if (
-    words.floor.has(fold(plain)) ||
-    /^(?:to )?fill (?:up )?(?:the )?(?:floor|oven)$|^(?:a |the )?(?:full|whole) (?:floor|oven|ovenful)$|^(?:an? )?ovenful$/.test(
-      plain,
-    )
-  ) {
-    return {ok: true, value: {kind: 'floor'}}
+  const floor = floorShare(plain)
+  if (floor !== null) {
+    if ('range' in floor) return {ok: false, reason: `“${text}” is a range`, suggest: 'write “fill the floor”, or how many'}
+    return {ok: true, value: {kind: 'floor', ...(floor.share.equals(1) ? {} : {share: floor.share})}}
   }
   if (/^[-−]/.test(plain)) return {ok: false, reason: `an amount cannot be negative: “${text}”`, suggest: example}
   const said = fold(plain).replace(/^(?:the|das|die|den) /, '')
@@ -227,7 +243,7 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (behindFor !== null && rest !== '' && !words.persons.has(folded)) {
       return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest)}
     }
-    if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: 'write “for 40”'}
+    if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: `write “for ${Math.ceil(value)}”`}
     return {ok: true, value: {kind: 'people', people: value}}
   }
   if (words.times.has(withoutReceipt(folded)) || words.receipt.has(folded))
@@ -235,7 +251,12 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
   if (rest === '') {
     if (value < 1 || (plain.includes('/') && value % 1 !== 0)) return {ok: true, value: {kind: 'times', times: number.value}}
     const n = number.value.toFraction(true)
-    return {ok: false, reason: `“${text}” does not say of what`, suggest: `write “${n} ${makes}”, “for ${n}” or “${n} times”`}
+    // Neither vessels nor people come in parts.
+    const suggest =
+      value % 1 === 0
+        ? `write “${n} ${makes}”, “for ${n}” or “${n} times”`
+        : `write “${Math.ceil(value)} ${makes}” or “${n} times”`
+    return {ok: false, reason: `“${text}” does not say of what`, suggest}
   }
   return massOf(text, number.value, rest) ?? countOf(text, number.value, rest)
 }

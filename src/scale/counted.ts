@@ -87,11 +87,12 @@ export function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels'
 }
 
 /** What a day's line counts of a receipt, as it would write several of them. */
-function madeOf({serves, title}: Receipt): string {
+export function madeOf({serves, title}: Receipt): string {
   const said = serves === null || countsPeople(serves.of) ? '' : serves.of
   // “Makes 24.” of “Shortbread fingers”
   const named = (title.toLowerCase().match(/\p{L}+/gu) ?? []).at(-1) ?? ''
   if ((said === '' || said === 'pieces') && named.endsWith('s') && countedNouns().has(fold(named))) return named
+  if (said === '' && THINGS.has(named)) return pluralOf(named, 2)
   if (said === '' || /^(?:mass|volume)$/.test(lookUpMeasure(fold(said))?.dimension ?? '')) return 'loaves'
   return said.endsWith('s') ? said : pluralOf(said, 2)
 }

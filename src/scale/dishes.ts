@@ -18,6 +18,7 @@ import type {Fits, Say, Sizing} from './sizing.js'
 import {timedByDepth} from './time-by-depth.js'
 import {sayTooFull} from './too-full.js'
 import type {DayAmount, DayToScale, Dish, FloorRoom, FloorRules} from './types.js'
+import {inNamedVessel} from './unsized-vessel.js'
 
 /** What `makeDishes` reads. */
 export interface ToScale {
@@ -41,7 +42,7 @@ export interface Dishes {
  *
  * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
  * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
- *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-noun`, `scale-size`, `scale-spoils`. A dish with an error is left out.
+ *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-noun`, `scale-shape`, `scale-size`, `scale-spoils`. A dish with an error is left out.
  */
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
@@ -99,10 +100,11 @@ function fitsOn(room: FloorRoom): Fits {
 /** The dishes of one line of the day: none where it cannot be baked as it is asked for, which is told. */
 function dishesOf(item: DayAmount, receipt: Receipt, sizing: Sizing): readonly Dish[] {
   const {say} = sizing
-  const asked = askedOf(item, receipt, sizing)
-  if (asked === null) return []
+  const read = askedOf(item, receipt, sizing)
+  if (read === null) return []
   const kind = kindOf(receipt, say)
   if (isNotBaked(receipt, kind, say)) return []
+  const asked = inNamedVessel(item, read, receipt, kind, say)
   const vessels = inVessels(item, asked, receipt, kind, sizing)
   const order = vessels && ordered(item, asked, vessels, sizing)
   if (vessels === null || order === null) return []
@@ -113,10 +115,10 @@ function dishesOf(item: DayAmount, receipt: Receipt, sizing: Sizing): readonly D
   sayTooFull(filled, say)
   const base = heatNeed(receipt, kind, kind.title.toLowerCase())
   const {inferred, sized} = sizeNotes(filled, base.inferred)
-  const timed = timedByDepth(base, filled, say)
+  const dough = doughOf(receipt, kind)
+  const timed = timedByDepth(base, dough, filled, say)
   const batches = batchesOf(filled, fits, sizing)
   if (batches === null) return []
-  const dough = doughOf(receipt, kind)
   sayTooWarm(receipt, dough, say)
   const {counts, atOnce} = batches
   const notes = {inferred, sized: [...sized, ...timed.notes, ...batches.notes]}
@@ -152,7 +154,8 @@ function ordered(item: DayAmount, asked: Asked, vessels: InVessels, sizing: Sizi
   const {fits, say} = sizing
   const order = orderOf(asked, vessels, () => fits(vesselAt(made.each), Number.POSITIVE_INFINITY), item)
   if ('reason' in order) {
-    const way = asked.kind === 'floor' ? wayIn({item, asked, vessels, order: null}, sizing, tryLine) : null
+    const way =
+      asked.kind === 'floor' && order.suggest === undefined ? wayIn({item, asked, vessels, order: null}, sizing, tryLine) : null
     const suggest = way === null ? order.suggest : `write “${way.amount}”, which goes in`
     say('error', 'scale-amount', order.reason, suggest, item.amountAt?.[0])
     return null

@@ -156,7 +156,13 @@ function things(exact: Fraction): {value: Fraction; share: number; cost: number}
   return null
 }
 
-const percent = (share: number): string => `${Math.abs(Math.round((share - 1) * 100))} % ${share > 1 ? 'more' : 'less'}`
+/** How much more or less a share is; to a tenth where a whole per cent would look as near as is good enough. */
+function percent(share: number): string {
+  const off = Math.abs(share - 1)
+  const whole = Math.round(off * 100)
+  const said = off > mostLost && whole <= mostLost * 100 ? Math.max(mostLost * 100 + 0.1, Math.round(off * 1000) / 10) : whole
+  return `${said} % ${share > 1 ? 'more' : 'less'}`
+}
 
 /**
  * Eggs come whole where whole ones are within 3 %; else by weight, with the whole number beside it as the other choice. Where the

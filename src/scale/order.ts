@@ -1,7 +1,8 @@
 import Fraction from 'fraction.js'
 import type {Inferred} from '../receipt/types.js'
 import type {Asked} from './amount-phrase.js'
-import {countedAs} from './counted.js'
+import {mostFloors} from './batches.js'
+import {countedAs, madeOf} from './counted.js'
 import type {InVessels} from './in-vessels.js'
 import {meantFill} from './makes.js'
 import {kilograms, percentOf, span} from './reason-figures.js'
@@ -47,7 +48,7 @@ export function orderOf(
   asked: Asked,
   vessels: InVessels,
   floor: () => number,
-  limits: Pick<DayAmount, 'atMost' | 'limit'>,
+  item: Pick<DayAmount, 'amount' | 'atMost' | 'limit'>,
 ): Order | Unread {
   switch (asked.kind) {
     case 'people':
@@ -59,7 +60,7 @@ export function orderOf(
     case 'weight':
       return byWeight(asked, vessels)
     case 'floor':
-      return fillingTheFloor(floor(), vessels, limits)
+      return fillingTheFloor(floor(), asked.share ?? new Fraction(1), vessels, item)
   }
 }
 
@@ -189,24 +190,41 @@ const noMore = {
 } as const
 
 function fillingTheFloor(
-  fills: number,
+  stand: number,
+  share: Fraction,
   vessels: InVessels,
-  {atMost, limit}: Pick<DayAmount, 'atMost' | 'limit'>,
+  {amount, atMost, limit}: Pick<DayAmount, 'amount' | 'atMost' | 'limit'>,
 ): Order | Unread {
   const {name} = vessels.shape
-  if (fills === 0) return {reason: `${name} does not go into this oven`}
+  if (stand === 0) return {reason: `${name} does not go into this oven`}
+  if (share.compare(1) > 0) return moreThanFull(stand, share, vessels, amount ?? '')
+  const fills = Math.max(1, Math.floor(share.valueOf() * stand + 1e-9))
   const count = Math.min(fills, atMost ?? fills)
+  const asked = share.equals(1)
+    ? `${stand} stand on the floor at once`
+    : `${fills} of ${stand} that stand on the floor at once are asked for`
+  const full = share.equals(1) ? 'as many as stand on the floor at once' : asked
   return {
     ...whole(count, vessels),
     fills,
     why: {
       field: 'count',
       value: `${count} × ${name}`,
-      why:
-        count < fills
-          ? `${fills} stand on the floor at once, and ${limit === undefined ? 'the plan has a place for so many' : noMore[limit]}`
-          : 'as many as stand on the floor at once',
+      why: count < fills ? `${asked}, and ${limit === undefined ? 'the plan has a place for so many' : noMore[limit]}` : full,
     },
+  }
+}
+
+/** That more than one floor full is asked for: each is a load of its own, so it is asked for by number. */
+function moreThanFull(stand: number, share: Fraction, {receipt, shape, made}: InVessels, amount: string): Unread {
+  const noun = isSheet(shape.size) ? 'sheets' : made.pieces === null ? madeOf(receipt) : 'tins'
+  const all = Math.ceil(share.valueOf() * stand - 1e-9)
+  return {
+    reason: `“${amount}” is more than stands on the floor at once, which is ${stand} × ${shape.name}`,
+    suggest:
+      share.compare(mostFloors) > 0
+        ? 'write “fill the floor”, or how many'
+        : `write “fill the floor” for one load, or “${all} ${noun}” for as many as that`,
   }
 }
 

@@ -5,30 +5,37 @@ import {fillingOf, fillOf, fullest, holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import type {Makes} from './makes.js'
 import {heightUntold, type Shape, shapeName} from './own-vessel.js'
-import {brimVolume, isFree, isSheet, topArea} from './vessel.js'
+import {brimVolume, isFree, isSheet, spreadOf, topArea} from './vessel.js'
 
 /**
  * Another vessel than the receipt's, as the day names it: filled as deep as the receipt's own is (by area), as long as it takes so much;
  * crocks and pie plates as full as they are, and a free-standing loaf by its volume, the cube of its width where no height is stated. From a tin to the bare bricks or
- * back it is filled as is usual for the kind. Common practice, no source.
+ * back it is filled as is usual for the kind; but loaves without a tin of which no size is said are of the dough of one of the receipt's. Common
+ * practice, no source.
  *
  * @returns the vessel; what the receipt makes, counted in such vessels; and the reason to tell
  */
 export function instead(
   own: Shape,
-  {size, name}: {readonly size: VesselSize; readonly name: string},
+  {size, name: said, unsized}: {readonly size: VesselSize; readonly name: string; readonly unsized?: true},
   kind: KindFigures,
   made: Makes,
 ): {readonly shape: Shape; readonly made: Makes; readonly why: Inferred} {
   const from = own.size
   // A loaf whose height nobody states is as high for its width as the receipt's own.
-  const to =
-    isFree(from) && isFree(size) && heightUntold(size)
+  const ofItsDough = unsized === true && isFree(size) && !isFree(from)
+  const to = ofItsDough
+    ? spreadOf(size, made.each / holds(size, kind))
+    : isFree(from) && isFree(size) && heightUntold(size)
       ? {...size, height: (from.height * (size.across ?? 0)) / (from.across ?? 1)}
       : size
+  const name = ofItsDough ? `${shapeName(to)} ${Math.round(100 * (to.across ?? 0))} cm` : said
   let each = holds(to, kind)
   let how = 'filled as is usual'
-  if (isFree(from) && isFree(to)) {
+  if (ofItsDough) {
+    each = made.each
+    how = 'of the same dough'
+  } else if (isFree(from) && isFree(to)) {
     each = made.each * (brimVolume(to) / brimVolume(from))
     how = 'of the same dough'
   } else if (isSheet(from) && isSheet(to)) {

@@ -1,17 +1,15 @@
 import Fraction from 'fraction.js'
 import type {Receipt} from '../receipt/types.js'
-import {readVessel, type VesselShape, type VesselSize} from '../receipt/vessel.js'
+import type {VesselSize} from '../receipt/vessel.js'
 import type {Filled, Order} from './order.js'
 import {filledWith} from './own-vessel.js'
 import {centimetres, sizes} from './reason-figures.js'
 import type {Sizing} from './sizing.js'
 import type {DayAmount, Dish} from './types.js'
 import {brimVolume, isFree, isSheet, spreadOf, topArea, vesselOf} from './vessel.js'
+import {CENTIMETRE, INCH, inInches, vesselWritten} from './vessel-written.js'
 
 /** The way out for a vessel that does not go into the oven: its own shape, made small enough, and the line of the day that asks for it. */
-
-const INCH = 0.0254
-const CENTIMETRE = 0.01
 
 /** No side is made less than this share of the vessel's own: below, it is another dish. Common practice, no source. */
 const SMALLEST = 0.5
@@ -69,42 +67,6 @@ function passingSize(size: VesselSize, inches: boolean, goesIn: (size: VesselSiz
 function asManyOf(smaller: VesselSize, own: VesselSize, count: number): number {
   return Math.max(1, Math.ceil((count * roomOf(own)) / roomOf(smaller) / FULLER - 1e-9))
 }
-
-/** Sizes are read to the millimetre, a third of an eighth of an inch. */
-const NEARLY = 0.3
-const EIGHTHS = ['', ' 1/8', ' 1/4', ' 3/8', ' 1/2', ' 5/8', ' 3/4', ' 7/8']
-const written = (metres: number, inches: boolean): string => {
-  if (!inches) return `${Math.floor((2 * metres) / CENTIMETRE + NEARLY) / 2} cm`
-  const eighths = Math.floor((8 * metres) / INCH + NEARLY)
-  return `${Math.floor(eighths / 8)}${EIGHTHS[eighths % 8]} in`
-}
-
-const called: Readonly<Record<VesselShape, readonly [string, string]>> = {
-  round: ['round tin', 'round tins'],
-  square: ['square tin', 'square tins'],
-  oblong: ['oblong tin', 'oblong tins'],
-  loaf: ['loaf tin', 'loaf tins'],
-  'pie plate': ['pie plate', 'pie plates'],
-  crock: ['crock', 'crocks'],
-  'free-standing': ['free-standing loaf', 'free-standing loaves'],
-  sheet: ['sheet', 'sheets'],
-}
-
-/** A vessel as a day's line names it: “crock 9 in x 5 in”, “crocks 9 in x 5 in” of several. */
-function vesselWritten({shape, across, length = 0, width = 0, height}: VesselSize, inches: boolean, several: boolean): string {
-  const sides =
-    across !== undefined ? [across] : shape === 'square' ? [length] : [Math.max(length, width), Math.min(length, width)]
-  const text = (sizes: readonly number[]): string =>
-    `${called[shape][several ? 1 : 0]} ${sizes.map((one) => written(one, inches)).join(' x ')}`
-  const short = text(sides)
-  const read = readVessel(short)
-  // Its depth goes without saying where it is the usual one.
-  if (shape === 'free-standing' || (read.ok && Math.abs(read.value.height - height) < 1e-6)) return short
-  return text([...sides, height])
-}
-
-/** Whether a vessel's name gives its sizes in inches. */
-const inInches = (name: string): boolean => /\d ?-?(?:in\b|inch|["”″])/.test(name) || !/cm|mm|\d ?m\b/.test(name)
 
 /** What must not be said of a line that is offered as a way out. */
 const noWay: ReadonlySet<string> = new Set(['scale-mouth', 'scale-full', 'scale-thin'])

@@ -6,8 +6,8 @@ import type {Filled} from './order.js'
 import {type Shape, standing, usualShapeOf} from './own-vessel.js'
 import {percentOf, span} from './reason-figures.js'
 import type {Say} from './sizing.js'
-import type {HeatNeed, Vessel} from './types.js'
-import {isFree, isSheet} from './vessel.js'
+import type {Dish, HeatNeed, Vessel} from './types.js'
+import {isFlat, isFree, isSheet} from './vessel.js'
 
 /**
  * How much thinner a filling may be than the one its time was given for, that the time still goes as the square: below, the surface and not
@@ -26,22 +26,28 @@ export interface TimedByDepth {
   readonly notes: readonly Inferred[]
 }
 
-/** The time of what lies deeper or less deep in its vessel than its time was given for; what dries soon is told (`scale-thin`). */
-export function timedByDepth(base: NeedResult, filled: Filled, say: Say): TimedByDepth {
+/**
+ * The time of what lies deeper or less deep in its vessel, or is of more or less dough, than its time was given for; what dries soon is told
+ * (`scale-thin`).
+ *
+ * @param dough the stages of its dough; null of what is none, or does not rise
+ */
+export function timedByDepth(base: NeedResult, dough: Dish['dough'], filled: Filled, say: Say): TimedByDepth {
   const {asked, vessels, each, vessel} = filled
   const {kind, own, written, asWritten, shape} = vessels
   // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
   const meant = asked.kind === 'weight' ? meantFill(asWritten) : asWritten.each
   const timedFor = base.ownTime ? {...own, each: meant} : {...usualShapeOf(written, kind), each: kind.mass.likely}
-  const depth = depthRatio({...shape, vessel, each}, timedFor, kind)
-  const thicker = Math.max(THINNEST, depth)
+  const rises = dough !== null && kind.dough !== undefined
+  const change = thicknessOf({...shape, vessel, each}, timedFor, kind, rises)
+  const thicker = Math.max(THINNEST, change.thicker)
   const asLong = kind.softens === true && thicker < 1
   // Sticks lie loose, and the air goes between.
   const loose = mayTakeFire(kind.cautions)
-  if (!asLong && !loose) sayTooThin(depth, filled, say)
+  if (!asLong && !loose) sayTooThin(change, filled, say)
   const need = Math.abs(thicker - 1) > 0.05 && !asLong && !loose ? thickened(base.need, thicker) : base.need
   const notes: Inferred[] = []
-  if (need !== base.need) notes.push({field: 'time', value: minutesOf(need), why: whyOtherTime(depth, base.need)})
+  if (need !== base.need) notes.push({field: 'time', value: minutesOf(need), why: whyOtherTime(change, base.need)})
   if (asLong && thicker < 0.95)
     notes.push({
       field: 'time',
@@ -53,22 +59,33 @@ export function timedByDepth(base: NeedResult, filled: Filled, say: Say): TimedB
 
 const minutesOf = ({minutes}: HeatNeed): string => `${span(minutes.low, minutes.high)} min`
 
-function whyOtherTime(depth: number, before: HeatNeed): string {
-  const thicker = Math.max(THINNEST, depth)
+function whyOtherTime({thicker: found, risen}: Thickness, before: HeatNeed): string {
+  const thicker = Math.max(THINNEST, found)
   const share = `${percentOf(thicker * thicker)} of ${minutesOf(before)}`
-  return depth < THINNEST
-    ? `${Math.round((1 - depth) * 100)} % thinner than its time was given for: timed as a quarter as thick, so ${share}`
-    : `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${share}`
+  if (found < THINNEST)
+    return `${Math.round((1 - found) * 100)} % thinner than its time was given for: timed as a quarter as thick, so ${share}`
+  if (risen === undefined)
+    return `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${share}`
+  const goes = `what rises grows as thick as the cube root of that, and the time goes as its square, so ${share}`
+  return risen.by === 'weight'
+    ? `each is ${percentOf(risen.share)} as heavy as its time was given for: ${goes}`
+    : `${percentOf(risen.share)} as deep before it rises as its time was given for: ${goes}`
 }
 
-/** What is so much less deep than its time was given for that no rule goes so far, or that it dries in so many vessels as the day says. */
-function sayTooThin(depth: number, {item, asked: {among}, vessels: {receipt, shape}, vessel}: Filled, say: Say): void {
-  if (depth < THINNEST)
+/** What is so much less deep than its time was given for that no rule goes so far, or that it dries. */
+function sayTooThin(
+  {thicker, depth, risen}: Thickness,
+  {item, asked: {among}, vessels: {receipt, shape}, vessel}: Filled,
+  say: Say,
+): void {
+  const asDeep = `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for`
+  const elsewise = 'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes'
+  if (thicker < THINNEST)
     say(
       'warning',
       'scale-thin',
-      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep`,
-      'state a smaller vessel in the receipt’s front matter, make more of it, or stand by it as it bakes',
+      `${asDeep}, and no rule of time goes so far; it is timed as a quarter as deep`,
+      elsewise,
       item.amountAt?.[0],
     )
   else if (among !== undefined && depth < shallow && !isFree(shape.size)) {
@@ -76,24 +93,43 @@ function sayTooThin(depth: number, {item, asked: {among}, vessels: {receipt, sha
     say(
       'warning',
       'scale-thin',
-      `“${receipt.title}” is ${Math.round(depth * 100)} % as deep in ${vessel.name} as its time was given for, and dries soon`,
+      `${asDeep}, and dries soon`,
       fewer > 0 ? `write “in ${fewer} ${vessel.name}”, or ask for more` : 'name a smaller vessel, or ask for more',
       item.amountAt?.[among.word],
     )
-  }
+  } else if (risen !== undefined && depth < THINNEST && !isFree(shape.size))
+    say('warning', 'scale-thin', `${asDeep}, and dries soon`, elsewise, item.amountAt?.[0])
+}
+
+/** What a filling is beside the one its time was given for. */
+interface Thickness {
+  /** How many times as thick heat finds it. */
+  readonly thicker: number
+  /** How many times as deep it lies in its vessel. */
+  readonly depth: number
+  /** Of what rises: the share of weight or of depth whose cube root it is as thick as. */
+  readonly risen?: {readonly by: 'weight' | 'depth'; readonly share: number}
 }
 
 /**
- * How many times as thick a filling is as the one its time was given for. What stands on a sheet is as thick as ever. A loaf in a tin and one
- * without are told apart by their weight, as the cube root: dough fills half its tin before it rises, and a loaf on the bricks is measured as
- * it comes out.
+ * How many times as thick a filling is as the one its time was given for. What stands on a sheet is as thick as ever. Dough rises: a loaf in
+ * a tin domes above it or stays below the rim, so in tins as without one a loaf is as thick as the cube root of its weight. A flat pan gives
+ * it no such shape: there as the cube root of what lies over the same floor.
  */
-function depthRatio(
+function thicknessOf(
   now: Shape & {readonly vessel: Vessel; readonly each: number},
   then: Shape & {readonly each: number},
   kind: KindFigures,
-): number {
-  if (isSheet(now.size) || isSheet(then.size)) return 1
-  if (isFree(now.size) !== isFree(then.size)) return Math.cbrt(now.each / then.each)
-  return now.vessel.halfThickness / standing(then, kind, then.each).halfThickness
+  rises: boolean,
+): Thickness {
+  if (isSheet(now.size) || isSheet(then.size)) return {thicker: 1, depth: 1}
+  const weight = now.each / then.each
+  const depth = now.vessel.halfThickness / standing(then, kind, then.each).halfThickness
+  const free = [now.size, then.size].filter(isFree).length
+  // A loaf without a tin is measured as it comes out.
+  if (free === 2 || (free === 0 && !rises)) return {thicker: depth, depth}
+  if (!rises) return {thicker: Math.cbrt(weight), depth: Math.cbrt(weight)}
+  const flat = free === 0 && (isFlat(now.size) || isFlat(then.size))
+  const share = flat ? depth : weight
+  return {thicker: Math.cbrt(share), depth: free === 0 ? depth : Math.cbrt(weight), risen: {by: flat ? 'depth' : 'weight', share}}
 }

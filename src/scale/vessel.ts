@@ -36,6 +36,10 @@ export const isSheet = ({shape}: VesselSize): boolean => shape === 'sheet'
 /** A loaf that stands without a tin. */
 export const isFree = ({shape}: VesselSize): boolean => shape === 'free-standing'
 
+/** What is wide for what it holds: a loaf in it is no loaf's shape, but a slab. */
+export const isFlat = ({shape}: VesselSize): boolean =>
+  shape === 'round' || shape === 'square' || shape === 'oblong' || shape === 'pie plate' || shape === 'sheet'
+
 /** Area at the top, m². */
 export function topArea(size: VesselSize): number {
   return size.across !== undefined ? (Math.PI / 4) * size.across ** 2 : (size.length ?? 0) * (size.width ?? 0)

@@ -1045,6 +1045,10 @@ export const deMessages: Book['sentences'] = [
     'write “fill the floor in round 26 cm x 7 cm”, or how many',
     '“fill the floor in round 26 cm x 7 cm” schreiben, oder wie viele',
   ],
+  [
+    '“{words}” is more than stands on the floor at once, which is {n} × {vessel}',
+    '„{words}“ ist mehr, als zugleich auf dem Herd steht: das sind {n} × {vessel:text}',
+  ],
   ['“{words}” is more than any oven bakes', '„{words}“ ist mehr, als ein Ofen bäckt'],
   ['“{words}”: people come whole', '„{words}“: Personen gibt es nur ganz'],
   ['“{words}” is a range', '„{words}“ ist eine Spanne'],

@@ -97,6 +97,23 @@ const sentences: Book['sentences'] = [
     '{n} stand on the floor at once, and this day has no heat or no time for more',
     '{n} stehen zugleich auf dem Herd, und für mehr hat dieser Tag keine Hitze oder keine Zeit',
   ],
+  ['{n} of {n2} that stand on the floor at once are asked for', 'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen'],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and this day has no hands for more',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und für mehr hat dieser Tag zu wenig Hände',
+  ],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and what else this day bakes leaves no place for more',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und was sonst gebacken wird, lässt für mehr keinen Platz',
+  ],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and the plan has a place for so many',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und für so viele hat der Plan Platz',
+  ],
+  [
+    '{n} of {n2} that stand on the floor at once are asked for, and this day has no heat or no time for more',
+    'verlangt sind {n} von {n2}, die zugleich auf dem Herd stehen, und für mehr hat dieser Tag keine Hitze oder keine Zeit',
+  ],
   [
     '{n} % thicker than its time was given for: the time goes as the square, so {n2} % of {n3} min',
     '{n} % dicker als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
@@ -108,6 +125,14 @@ const sentences: Book['sentences'] = [
   [
     '{n} % thinner than its time was given for: timed as a quarter as thick, so {n2} % of {n3} min',
     '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie ein Viertel so dick, also {n2} % von {n3} min',
+  ],
+  [
+    'each is {n} % as heavy as its time was given for: what rises grows as thick as the cube root of that, and the time goes as its square, so {n2} % of {n3} min',
+    'jedes wiegt {n} % von dem, wofür die Zeit gilt: was aufgeht, wird so dick wie die Kubikwurzel davon, und die Zeit geht mit deren Quadrat, also {n2} % von {n3} min',
+  ],
+  [
+    '{n} % as deep before it rises as its time was given for: what rises grows as thick as the cube root of that, and the time goes as its square, so {n2} % of {n3} min',
+    'vor dem Aufgehen {n} % so hoch wie das, wofür die Zeit gilt: was aufgeht, wird so dick wie die Kubikwurzel davon, und die Zeit geht mit deren Quadrat, also {n2} % von {n3} min',
   ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
@@ -812,6 +837,26 @@ const sentences: Book['sentences'] = [
   [
     '“{title}” is {n} % as deep in {vessel} as its time was given for, and dries soon',
     '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und trocknet bald aus',
+  ],
+  [
+    'write “fill the floor” for one load, or “{n} {words}” for as many as that',
+    'für eine Ladung „Herd voll“ schreiben, oder „{n} {words}“ für so viele',
+  ],
+  ['write “fill the floor”, or how many', '„Herd voll“ schreiben, oder wie viele'],
+  [
+    '“{words}” says no size, and “{title}” is written for {vessel}: taken as {vessel2}, the usual one',
+    '„{words}“ sagt keine Größe, und das Gefäß von „{title}“ ist: {vessel:text}; genommen ist das übliche: {vessel2:text}',
+  ],
+  ['write the vessel with its sizes, such as “{words}”', 'das Gefäß mit seinen Maßen schreiben, etwa „{words}“'],
+  [
+    '“{words}” does not say how many of “{title}” stand on each: taken as {n} × {vessel}',
+    '„{words}“ sagt nicht, wie viele von „{title}“ auf jedem stehen: genommen sind {n} × {vessel:text}',
+  ],
+  ['write how many of what it makes, such as “{words}”', 'schreiben, wie viele es werden sollen, etwa „{words}“'],
+  ['“{words}” says neither how many nor their size', '„{words}“ sagt weder wie viele noch wie groß'],
+  [
+    'write both, such as “in 2 loaf tins 9 x 5 x 3 in”, or how many, such as “4 loaves on the bricks”',
+    'beides schreiben, etwa „in 2 Kastenformen 23 x 13 x 8 cm“, oder wie viele, etwa „4 Laibe auf dem Herd“',
   ],
   ['write “in {n} {vessel}” or more, or ask for less', '“in {n} {vessel}” oder mehr schreiben, oder weniger verlangen'],
   ['write “in {n} {vessel}”, or ask for more', '“in {n} {vessel}” schreiben, oder mehr verlangen'],
