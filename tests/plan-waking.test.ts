@@ -16,7 +16,7 @@ import type {Plan} from '../src/plan/types.js'
 import {drawnAwake} from '../src/plan/waking.js'
 import {translate} from '../src/receipt/translate.js'
 import {smallDay} from './page-day.js'
-import {day, dish, problem, randomDay} from './plan-fixtures.js'
+import {day, dish, fallingOven, problem, randomDay} from './plan-fixtures.js'
 
 const EIGHT = 1440 + 8 * 60
 
@@ -51,6 +51,22 @@ describe('what is left in overnight', {timeout: 120_000}, () => {
       expect(check(p, plan)).toEqual([])
     }
     expect(moved).toBeGreaterThan(5)
+  })
+
+  it('and what is done in the evening and wanted the next day is left in for the morning, where the oven keeps it warm in any case', () => {
+    const drawn = (doubt: number): number => {
+      const beans = dish('beans', 1, {wantedBy: EIGHT})
+      const need = {...beans.need, minutes: {low: 300, likely: 300, high: 1440}, held: true as const, longest: 5000}
+      const p = problem([{...beans, need}], {firings: [fallingOven(120, 300, {doubt})]})
+      const plan = planDay(p)
+      expect(check(p, plan)).toEqual([])
+      const {draw, celsiusOut} = plan.loads[0]!.dishes[0]!
+      if (draw.likely > 1440) expect(celsiusOut.low).toBeGreaterThanOrEqual(rules.holdCelsius)
+      return draw.likely
+    }
+    expect(drawn(0.05)).toBe(EIGHT)
+    // It may fall under 57 °C by then.
+    expect(drawn(0.75)).toBeLessThan(22 * 60)
   })
 
   it('is not left in till it is burnt', () => {

@@ -21,7 +21,7 @@ const MORE = 0.25
 const SOONER = 30 / rules.tick
 
 /**
- * A plan with the draws of what stays overnight moved as late as they are wanted, where nobody said when to a waking hour (`rules.waking`),
+ * A plan with the draws of what stays overnight, or is done the evening before and wanted the next day, moved as late as they are wanted, where nobody said when to a waking hour (`rules.waking`),
  * as far as their own limits go. An opening is moved whole, and past no other, so that who stands before whom stays as it was; or what is
  * drawn at it joins the next one, if the hands allow. Each is tried on the simulated oven.
  *
@@ -68,17 +68,25 @@ function nextGroup(settled: Settled, tried: ReadonlySet<number>): Group | null {
     const most = Math.min(latest, Number.isFinite(next) && next <= latest ? next : latest, model.ticks - 1)
     const to = [most, ...(most === next ? [most - 1] : [])]
     for (let k = at + SOONER * Math.floor((most - 1 - at) / SOONER); k > at; k -= SOONER) to.push(k)
-    return {at, jobs: drawn, to: to.filter((k) => k > at)}
+    // What would come out the evening before is left in for the morning, or drawn as it was.
+    const day = (k: number): number => Math.floor((model.clock0 + k * rules.tick) / 1440)
+    const evening = drawn.some((u) => day(took[u]!.s) === day(at))
+    const later = to.filter((k) => k > at && (!evening || day(k) > day(at)))
+    if (later.length > 0) return {at, jobs: drawn, to: later}
   }
   return null
 }
 
-/** The tick by which a job is wanted that was left in overnight, or a waking hour; −1 of what was not. */
+/** The tick by which a job is wanted that was left in overnight or might be, or a waking hour; −1 of what neither was nor might. */
 function wantedAt(model: Model, u: number, {s, e}: NonNullable<Took>): number {
   const {dish, due, since} = model.jobs[u]!
   const clock = (k: number): number => model.clock0 + k * rules.tick
   const midnight = 1440 * Math.floor(clock(e) / 1440)
-  if (!staysIn(dish.need) || (since ?? clock(s)) >= midnight) return -1
+  if (!staysIn(dish.need)) return -1
+  if ((since ?? clock(s)) >= midnight) {
+    // Done before the night and wanted the day after: the oven keeps it warm, where else it is cooled and heated again.
+    return due !== null && due >= midnight + 1440 ? Math.floor((due - model.clock0) / rules.tick) : -1
+  }
   return Math.floor(((due ?? midnight + rules.waking) - model.clock0) / rules.tick)
 }
 
@@ -118,7 +126,10 @@ function movedTo(
       // Warm food is not left to the two hours it may stand cooler, nor anything until it has had much more than its receipt ever gives it.
       const before = doseBetween(curve, need, z, from, was[u]!.e * rules.tick + phase)
       const most = Math.max(mostDose(need), (1 + MORE) * before)
-      const cold = need.done >= rules.holdCelsius && celsiusAt(curve, z, until) < rules.holdCelsius
+      // What could as well be drawn in the evening is not even left to an oven that may fall so low.
+      const evening = was[u]!.e * rules.tick + phase + lit < 1440 * Math.floor((until + lit) / 1440)
+      const least = celsiusAt(curve, z, until, evening ? 'low' : 'likely')
+      const cold = need.done >= rules.holdCelsius && least < rules.holdCelsius
       return cold || doseBetween(curve, need, z, from, until) > most
     })
   }
