@@ -27,6 +27,7 @@ import {
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {noteWords} from '../src/lexicon/note-words.js'
+import {outcomeWords} from '../src/lexicon/outcome-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {
   askedWordSchema,
@@ -43,6 +44,7 @@ import {
   makingSchema,
   measureSchema,
   noteWordSchema,
+  outcomeWordSchema,
   ovenFoodSchema,
   shapingSchema,
   sourceSchema,
@@ -76,6 +78,7 @@ describe('the tables', () => {
     ['askedWords', askedWordSchema, askedWords],
     ['deedWords', deedWordSchema, deedWords],
     ['noteWords', noteWordSchema, noteWords],
+    ['outcomeWords', outcomeWordSchema, outcomeWords],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],

@@ -492,6 +492,18 @@ export const noteWordSchema = z.object({
 })
 export type NoteWord = z.infer<typeof noteWordSchema>
 
+/**
+ * What a log says of how a dish came out (`overdone`, `underdone`), why else it was drawn off its time (`other cause`), and words right before
+ * that make it no judgement (`hardly`), in small letters.
+ */
+export const outcomeWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['overdone', 'underdone', 'other cause', 'hardly']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type OutcomeWord = z.infer<typeof outcomeWordSchema>
+
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({
   id: z.string(),
