@@ -166,3 +166,56 @@ describe('what was done or read', () => {
     expect(read.ok && read.entry.what === 'row' && read.entry.doubt?.suggest).toBe('write “apple-pies” or “mutton-pies”')
   })
 })
+
+describe('a note of the door', () => {
+  // The trade's words for a length; when it began is our rule (docs/oven.md).
+  it.each([
+    ['11:20 am door open half an hour', '11:20 am–11:50 am · door · open half an hour'],
+    ['11:20 am door open for half an hour', '11:20 am–11:50 am · door · open for half an hour'],
+    ['11:20 am door open an hour', '11:20 am–12:20 pm · door · open an hour'],
+    ['11:20 am the door was open twenty minutes', '11:20 am–11:40 am · door · open twenty minutes'],
+    [
+      '11:20 am door stood open a quarter of an hour, wedge slipped',
+      '11:20 am–11:35 am · door · open a quarter of an hour · wedge slipped',
+    ],
+    ['11:20 am door open ½ h', '11:20 am–11:50 am · door · open ½ h'],
+    ['11:20 am door open 10:50 to 11:20', '10:50 am–11:20 am · door · open 10:50 to 11:20'],
+    ['11:20 Tür offen eine halbe Stunde', '11:20 am–11:50 am · door · offen eine halbe Stunde'],
+    ['11:20 Tür war offen eine Viertelstunde', '11:20 am–11:35 am · door · offen eine Viertelstunde'],
+    ['11:20 Tür offen 30 min', '11:20 am–11:50 am · door · offen 30 min'],
+    ['11:20 am door opened', '11:20 am · door · opened'],
+    ['11:20 am door shut at 11:20', '11:20 am · door · shut at 11:20'],
+    // Noted at the present, or without a time, it is of the time until then.
+    ['door open 30 min', '11:30 am–12:00 pm · door · open 30 min'],
+    ['door was open half an hour', '11:30 am–12:00 pm · door · open half an hour'],
+    ['12 pm door open 30 min', '11:30 am–12:00 pm · door · open 30 min'],
+    ['door open since 11:40', '11:40 am–12:00 pm · door · open since 11:40'],
+    ['door open 10:50 to 11:20', '10:50 am–11:20 am · door · open 10:50 to 11:20'],
+    ['door opened', '12:00 pm · door · opened'],
+  ])('%s', (words, said) => {
+    expect(noted(words, at(12, 0))).toEqual([said])
+    const parsed = parseNote(words, {date, dishes, alike, log: readLog(logOf(), 'l.md').log, now: at(12, 0)})
+    const entry = parsed.ok ? parsed.entry : null
+    const appended = appendToLog(logOf(), entry!, {date})
+    const {log, messages} = readLog(appended.ok ? appended.source : '', 'l.md')
+    const [from, until = from] = said.split(' · ')[0]!.split('–').map(minutesOf)
+    expect(messages).toEqual([])
+    expect(log!.doors).toEqual([{minutes: from! - 535, kind: 'door', open: until === from ? 2 : until! - from!}])
+  })
+  it('whose length is not understood is asked about', () => {
+    expect(noted('11:20 am door open 20', at(12, 0))[0]).toMatch(
+      /^for how long the door was open is not understood: “open 20”; write/,
+    )
+    expect(noted('11:20 am door open three', at(12, 0))[0]).toContain('is not understood')
+    expect(noted('11:20 am door open 11:50 to 12:20', at(12, 0))[0]).toContain('has not come yet')
+    const {log, messages} = readLog(logOf('| 11:20 am | door | open 20 | |\n'), 'l.md')
+    expect(messages).toMatchObject([{rule: 'log-reading', severity: 'warning', line: 8, column: 21}])
+    expect(log!.doors).toEqual([{minutes: 145, kind: 'door', open: 2}])
+  })
+})
+
+/** Minutes after midnight of "11:20 am". */
+function minutesOf(text: string): number {
+  const [, hour, minute, half] = /(\d+):(\d+) ([ap])m/.exec(text)!
+  return (Number(hour) % 12) * 60 + Number(minute) + (half === 'p' ? 720 : 0)
+}

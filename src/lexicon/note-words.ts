@@ -26,6 +26,12 @@ export const noteWords: readonly NoteWord[] = [
     'left, right, back, front, middle, mouth, on the left, on the right, at the back, at the front, in the middle, at the mouth',
   ),
   row('part of the floor', 'links', 'links, rechts, hinten, vorne, vorn, mitte, in der mitte, am mund'),
+  row('door', 'door', 'door, the door, oven door, the oven door'),
+  row('door', 'tür', 'tür, die tür, ofentür, die ofentür'),
+  row('door opened', 'open', 'open, opened'),
+  row('door opened', 'offen', 'offen, geöffnet, aufgemacht, auf'),
+  row('door shut', 'shut', 'shut, closed'),
+  row('door shut', 'zu', 'zu, geschlossen, zugemacht'),
   row('single', 'a', 'a, an'),
   row('single', 'ein', 'ein, eine, einen'),
 ]

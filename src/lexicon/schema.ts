@@ -486,7 +486,7 @@ export type DeedWord = z.infer<typeof deedWordSchema>
 /** What a note says of the fire and of what was read, by what its words are (`use`), in small letters. */
 export const noteWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['lit', 'raked', 'wood', 'counted', 'part of the floor', 'single']),
+  use: z.enum(['lit', 'raked', 'wood', 'counted', 'part of the floor', 'single', 'door', 'door opened', 'door shut']),
   words: z.array(z.string()).min(1),
   source: z.string(),
 })

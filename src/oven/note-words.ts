@@ -5,15 +5,15 @@ import {parseClock, parseMass, parseTemperature} from '../measure/quantity.js'
 /** What a note says of the fire, of a count and of parts of the floor, by the lexicon's words. */
 
 /** The words of a use, longest first. */
-const wordsOf = (use: NoteWord['use']): readonly string[] =>
+export const noteWordsOf = (use: NoteWord['use']): readonly string[] =>
   noteWords.flatMap((row) => (row.use === use ? row.words : [])).sort((a, b) => b.length - a.length)
 
 const deeds = (['lit', 'raked'] as const)
-  .flatMap((deed) => wordsOf(deed).map((words) => ({deed, words})))
+  .flatMap((deed) => noteWordsOf(deed).map((words) => ({deed, words})))
   .sort((a, b) => b.words.length - a.words.length)
-const wood = wordsOf('wood')
-const counted = wordsOf('counted')
-const parts = wordsOf('part of the floor')
+const wood = noteWordsOf('wood')
+const counted = noteWordsOf('counted')
+const parts = noteWordsOf('part of the floor')
 
 /** Where a note's first remark begins: at a comma, a semicolon or a dash. */
 const splitAt = (text: string): RegExpExecArray | null => / ?[,;] | [–—-] /.exec(text)
