@@ -29,6 +29,7 @@ import {makings} from '../src/lexicon/making-work.js'
 import {noteWords} from '../src/lexicon/note-words.js'
 import {outcomeWords} from '../src/lexicon/outcome-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
+import {readingWords} from '../src/lexicon/reading-words.js'
 import {
   askedWordSchema,
   cautionSchema,
@@ -46,6 +47,7 @@ import {
   noteWordSchema,
   outcomeWordSchema,
   ovenFoodSchema,
+  readingWordSchema,
   shapingSchema,
   sourceSchema,
   stageHeadSchema,
@@ -79,6 +81,7 @@ describe('the tables', () => {
     ['deedWords', deedWordSchema, deedWords],
     ['noteWords', noteWordSchema, noteWords],
     ['outcomeWords', outcomeWordSchema, outcomeWords],
+    ['readingWords', readingWordSchema, readingWords],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],

@@ -167,6 +167,38 @@ describe('what was done or read', () => {
   })
 })
 
+describe('a note in German', () => {
+  // The words that a German plan prints.
+  it.each([
+    ['13 Uhr Arm 18', '1:00 pm · arm · 18'],
+    ['13.00 Uhr Arm 18', '1:00 pm · arm · 18'],
+    ['13 Uhr 15 Armprobe 18', '1:15 pm · arm · 18'],
+    ['2 Uhr Herd 290 °C', '2:00 pm · floor · 290 °C'],
+    ['13:10 Herd 290 °C hinten', '1:10 pm · floor · 290 °C · hinten'],
+    ['13:10 Gewölbe 310 °C', '1:10 pm · vault · 310 °C'],
+    ['13:10 Mehl braun', '1:10 pm · flour · braun'],
+    ['13:10 Mehl bräunt langsam', '1:10 pm · flour · bräunt langsam'],
+    ['13:10 Papier goldgelb', '1:10 pm · paper · goldgelb'],
+    ['13:10 Papier wird hellbraun', '1:10 pm · paper · hellbraun'],
+    ['Holz 43 kg', 'wood: 43 kg'],
+    ['11:15 Uhr ausgeräumt', 'raked: 11:15 am'],
+    ['13 Uhr wieder angezündet', '1:00 pm · note · wieder angezündet'],
+    ['13:10 bread noch nicht gegangen', '1:10 pm · bread · noch nicht gegangen'],
+    ['13:10 bread nicht gegangen', '1:10 pm · bread · nicht gegangen'],
+  ])('%s', (words, said) => expect(noted(words, at(14, 12))).toEqual([said]))
+  it('tells of a fire lit again and of a dough in the log', () => {
+    const rows = '| 13:00 | Herd | 200 °C | |\n| 13:05 | note | wieder angezündet | |\n| 13:50 | note | wieder ausgeräumt | |\n'
+    const {log, messages} = readLog(
+      logOf(`${rows}| 14:00 | bread | nicht gegangen | |\n`, 'lit: 8:55 am\nraked: 11:15 am\n'),
+      'l.md',
+    )
+    expect(messages).toEqual([])
+    expect(log!.readings).toMatchObject([{kind: 'floor', value: 200}])
+    expect(log!.further).toEqual([{lit: 785, raked: 830, wood: null}])
+    expect(log!.rows.at(-1)).toMatchObject({what: 'not risen', dish: 'bread'})
+  })
+})
+
 describe('a note of the door', () => {
   // The trade's words for a length; when it began is our rule (docs/oven.md).
   it.each([

@@ -18,6 +18,12 @@ export const noteWords: readonly NoteWord[] = [
     'raked, raked out, raked the coals out, raked out the coals, raked the oven out, coals raked out, fire raked out',
   ),
   row('raked', 'ausgeräumt', 'ausgeräumt, glut ausgeräumt, ofen ausgeräumt, ausgekehrt'),
+  row(
+    'lit again',
+    'wieder angezündet',
+    'wieder angezündet, wieder angefeuert, wieder eingeheizt, feuer wieder angezündet, feuer wieder an',
+  ),
+  row('raked again', 'wieder ausgeräumt', 'wieder ausgeräumt, glut wieder ausgeräumt, ofen wieder ausgeräumt'),
   row('wood', 'wood', 'wood, firewood, wood in all, wood burned, wood burnt, holz, brennholz'),
   row('counted', 'counted', 'counted, counted to, count, count of, counted up to, gezählt, gezählt bis'),
   row(

@@ -486,7 +486,19 @@ export type DeedWord = z.infer<typeof deedWordSchema>
 /** What a note says of the fire and of what was read, by what its words are (`use`), in small letters. */
 export const noteWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['lit', 'raked', 'wood', 'counted', 'part of the floor', 'single', 'door', 'door opened', 'door shut']),
+  use: z.enum([
+    'lit',
+    'raked',
+    'wood',
+    'counted',
+    'part of the floor',
+    'single',
+    'door',
+    'door opened',
+    'door shut',
+    'lit again',
+    'raked again',
+  ]),
   words: z.array(z.string()).min(1),
   source: z.string(),
 })
@@ -503,6 +515,15 @@ export const outcomeWordSchema = z.object({
   source: z.string(),
 })
 export type OutcomeWord = z.infer<typeof outcomeWordSchema>
+
+/** What cooks call a reading besides its kind's own name, in small letters. */
+export const readingWordSchema = z.object({
+  id: z.string(),
+  kind: z.enum(['floor', 'vault', 'air', 'probe', 'arm', 'flour', 'paper', 'walls', 'spatter']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type ReadingWord = z.infer<typeof readingWordSchema>
 
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({

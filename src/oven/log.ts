@@ -17,6 +17,7 @@ import {type Deed, deedMeant, deedOf} from './log-deeds.js'
 import {dishesLike, isDish} from './log-dishes.js'
 import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
 import {clockText} from './note-clock.js'
+import {mainOf, noteWordsOf} from './note-words.js'
 import {parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
 
@@ -377,9 +378,18 @@ export function fireNote(words: string, note: string): Pick<FireNote, 'what' | '
   const deed = /^(?:(?:the )?fire )?(lit|raked|wood)(?: out)?(?: the (?:fire|coals|oven))?(?: out)? again\b:? ?(.*)$/i.exec(
     words.trim(),
   )
-  if (!deed) return null
+  if (!deed) return refiredIn(words)
   const mass = [deed[2]!, note].map((text) => parseMass(text.replace(/^[\s,]+/, '')))
   return {what: deed[1]!.toLowerCase() as FireNote['what'], wood: mass.find((one) => one.ok)?.value ?? null}
+}
+
+const refired = (['lit', 'raked'] as const).flatMap((what) => noteWordsOf(`${what} again`).map((words) => ({what, words})))
+
+/** The same in German. */
+function refiredIn(words: string): Pick<FireNote, 'what' | 'wood'> | null {
+  const said = mainOf(words.trim()).toLowerCase()
+  const found = refired.find((one) => one.words === said)
+  return found ? {what: found.what, wood: null} : null
 }
 
 /** True where a note's words tell of a fire that was lit again, or is to be. */

@@ -75,6 +75,15 @@ export function woodIn(words: string): string | null {
   return parseMass(mass).ok ? mass : null
 }
 
+/** What stands of wood behind the lexicon's words for it, "Holz 43 kg"; null where the words begin otherwise, or with no weight. */
+export function woodNoted(words: string): string | null {
+  const small = words.toLowerCase()
+  const mass = wood.some((word) => small.startsWith(`${word} `) || small.startsWith(`${word}: `))
+    ? woodIn(words.replace(':', ''))
+    : null
+  return mass
+}
+
 /** The number of a count, "counted 12", "count of 12"; null where the words are nothing else than that. */
 export function countIn(words: string): string | null {
   const small = words.toLowerCase()

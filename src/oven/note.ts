@@ -7,7 +7,7 @@ import {deedBehind, deedMeant, deedOf, lettersOff, lossEnd, moveAhead, shortMove
 import {type DayNames, dishesLike, dishMeant, isDish, isNearDish, isThing, resemblesDish} from './log-dishes.js'
 import {doorNote, doorTold, unclearDoor} from './log-door.js'
 import {type ClockContext, clockText, toldTime} from './note-clock.js'
-import {countIn, type FireDeed, fireDeed, mainOf, partAtEnd, partsIn, remarkOf} from './note-words.js'
+import {countIn, type FireDeed, fireDeed, mainOf, partAtEnd, partsIn, remarkOf, woodNoted} from './note-words.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {ReadingKind} from './types.js'
 
@@ -79,6 +79,8 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const deed = fireDeed(words)
   const stated = deed && deed.time !== null && deed.rest === '' ? [deed.deed, deed.time] : null
   const field = stated ?? (deed ? null : /^(lit|raked|wood):? (?!again\b)(.+)$/i.exec(words)?.slice(1))
+  const wood = field ? null : woodNoted(words)
+  if (wood !== null) return {ok: true, entry: {what: 'field', key: 'wood', value: wood}}
   if (field) {
     const [key, value] = [field[0]!.toLowerCase() as 'lit' | 'raked' | 'wood', field[1]!]
     if (key === 'wood') {
