@@ -11,8 +11,10 @@ import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {materials} from '../src/lexicon/materials.js'
 import {noteWords} from '../src/lexicon/note-words.js'
+import {outcomeWords} from '../src/lexicon/outcome-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
 import {hedges, ovenTests, ovenWords} from '../src/lexicon/oven-words.js'
+import {readingWords} from '../src/lexicon/reading-words.js'
 import {risingWords} from '../src/lexicon/rising-words.js'
 import type {Range, Source} from '../src/lexicon/schema.js'
 import {signs} from '../src/lexicon/signs.js'
@@ -74,6 +76,8 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
   for (const row of deedWords) cite(row.source, 'words for what was done', row.id)
   for (const row of noteWords) cite(row.source, 'words of notes', row.id)
+  for (const row of readingWords) cite(row.source, 'words for readings', row.id)
+  for (const row of outcomeWords) cite(row.source, 'words for how a dish came out', row.id)
   for (const row of askedWords) cite(row.source, 'words for what a day asks', row.id)
   for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)
   for (const row of grammarTables) cite(row.source, 'small words', row.id)

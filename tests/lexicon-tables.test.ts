@@ -27,7 +27,9 @@ import {
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {noteWords} from '../src/lexicon/note-words.js'
+import {outcomeWords} from '../src/lexicon/outcome-words.js'
 import {ovenFoods} from '../src/lexicon/oven-foods.js'
+import {readingWords} from '../src/lexicon/reading-words.js'
 import {
   askedWordSchema,
   cautionSchema,
@@ -43,7 +45,9 @@ import {
   makingSchema,
   measureSchema,
   noteWordSchema,
+  outcomeWordSchema,
   ovenFoodSchema,
+  readingWordSchema,
   shapingSchema,
   sourceSchema,
   stageHeadSchema,
@@ -76,6 +80,8 @@ describe('the tables', () => {
     ['askedWords', askedWordSchema, askedWords],
     ['deedWords', deedWordSchema, deedWords],
     ['noteWords', noteWordSchema, noteWords],
+    ['outcomeWords', outcomeWordSchema, outcomeWords],
+    ['readingWords', readingWordSchema, readingWords],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],

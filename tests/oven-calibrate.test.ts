@@ -269,6 +269,34 @@ describe('learning from past firings', () => {
     expect(many.minutes.high - many.minutes.low).toBeLessThan(one.minutes.high - one.minutes.low)
   })
 
+  it('learns no longer time from what was burnt, no shorter from what was raw, and nothing from what was forgotten', () => {
+    const by = (...rows: readonly string[]): number => {
+      const text = rows.map((row, i) => `| ${10 + i}:00 | pies | ${row} |\n`).join('')
+      const {log} = readLog(
+        `---\ndate: 2027-05-01\nlit: 6 am\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${text}`,
+        'l.md',
+      )
+      return dishCorrections([log!])[0]?.minutes.likely ?? 0
+    }
+    // Common practice, no source: what is overdone wants no longer, what is underdone no shorter.
+    for (const why of ['burnt black, forgot it', 'too dark', 'overdone and dry', 'was stuck: the door', 'verbrannt', 'zu dunkel'])
+      expect(by(`drawn 25 min late | ${why}`), why).toBe(0)
+    for (const why of ['raw in the middle', 'still pale', 'not done', 'noch nicht gar', 'blass'])
+      expect(by(`drawn 30 min early | ${why}`), why).toBe(0)
+    expect(by('drawn 25 min late, forgot it | ')).toBe(0)
+    expect(by('drawn 25 min late | die Tür klemmte')).toBe(0)
+    expect(by('drawn 25 min late | burnt without, raw within')).toBe(0)
+    // Pale though it was late, or dark though it was early, it wants all of that.
+    expect(by('drawn 12 min late | pale underneath')).toBeCloseTo(by('drawn 12 min late | '))
+    expect(by('drawn 12 min early | too dark')).toBeCloseTo(by('drawn 12 min early | '))
+    for (const hardly of ['a little dark on the left', 'not burnt', 'nicht zu dunkel', 'one pale', 'a good colour'])
+      expect(by(`drawn 12 min late | ${hardly}`), hardly).toBeCloseTo(by('drawn 12 min late | '))
+    // Held against other notes it takes away from what they gave, and never adds to it.
+    const late = by('drawn 20 min late | ', 'drawn 20 min late | ')
+    expect(by('drawn 20 min late | ', 'drawn 20 min late | ', 'drawn | burnt')).toBeLessThan(late)
+    expect(by('drawn 10 min early | ', 'drawn 20 min late | burnt')).toBeCloseTo(by('drawn 10 min early | '))
+  })
+
   it('pairs arm counts with a thermometer read within a quarter of an hour', () => {
     const log = logOf('2027-05-01', {stored: 1, loss: 1, coupling: 1}, '| 9:00 | arm | 40 | |\n| 10:05 | arm | 12 | |\n')
     const pairs = armPairs([log])

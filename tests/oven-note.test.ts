@@ -166,3 +166,88 @@ describe('what was done or read', () => {
     expect(read.ok && read.entry.what === 'row' && read.entry.doubt?.suggest).toBe('write “apple-pies” or “mutton-pies”')
   })
 })
+
+describe('a note in German', () => {
+  // The words that a German plan prints.
+  it.each([
+    ['13 Uhr Arm 18', '1:00 pm · arm · 18'],
+    ['13.00 Uhr Arm 18', '1:00 pm · arm · 18'],
+    ['13 Uhr 15 Armprobe 18', '1:15 pm · arm · 18'],
+    ['2 Uhr Herd 290 °C', '2:00 pm · floor · 290 °C'],
+    ['13:10 Herd 290 °C hinten', '1:10 pm · floor · 290 °C · hinten'],
+    ['13:10 Gewölbe 310 °C', '1:10 pm · vault · 310 °C'],
+    ['13:10 Mehl braun', '1:10 pm · flour · braun'],
+    ['13:10 Mehl bräunt langsam', '1:10 pm · flour · bräunt langsam'],
+    ['13:10 Papier goldgelb', '1:10 pm · paper · goldgelb'],
+    ['13:10 Papier wird hellbraun', '1:10 pm · paper · hellbraun'],
+    ['Holz 43 kg', 'wood: 43 kg'],
+    ['11:15 Uhr ausgeräumt', 'raked: 11:15 am'],
+    ['13 Uhr wieder angezündet', '1:00 pm · note · wieder angezündet'],
+    ['13:10 bread noch nicht gegangen', '1:10 pm · bread · noch nicht gegangen'],
+    ['13:10 bread nicht gegangen', '1:10 pm · bread · nicht gegangen'],
+  ])('%s', (words, said) => expect(noted(words, at(14, 12))).toEqual([said]))
+  it('tells of a fire lit again and of a dough in the log', () => {
+    const rows = '| 13:00 | Herd | 200 °C | |\n| 13:05 | note | wieder angezündet | |\n| 13:50 | note | wieder ausgeräumt | |\n'
+    const {log, messages} = readLog(
+      logOf(`${rows}| 14:00 | bread | nicht gegangen | |\n`, 'lit: 8:55 am\nraked: 11:15 am\n'),
+      'l.md',
+    )
+    expect(messages).toEqual([])
+    expect(log!.readings).toMatchObject([{kind: 'floor', value: 200}])
+    expect(log!.further).toEqual([{lit: 785, raked: 830, wood: null}])
+    expect(log!.rows.at(-1)).toMatchObject({what: 'not risen', dish: 'bread'})
+  })
+})
+
+describe('a note of the door', () => {
+  // The trade's words for a length; when it began is our rule (docs/oven.md).
+  it.each([
+    ['11:20 am door open half an hour', '11:20 am–11:50 am · door · open half an hour'],
+    ['11:20 am door open for half an hour', '11:20 am–11:50 am · door · open for half an hour'],
+    ['11:20 am door open an hour', '11:20 am–12:20 pm · door · open an hour'],
+    ['11:20 am the door was open twenty minutes', '11:20 am–11:40 am · door · open twenty minutes'],
+    [
+      '11:20 am door stood open a quarter of an hour, wedge slipped',
+      '11:20 am–11:35 am · door · open a quarter of an hour · wedge slipped',
+    ],
+    ['11:20 am door open ½ h', '11:20 am–11:50 am · door · open ½ h'],
+    ['11:20 am door open 10:50 to 11:20', '10:50 am–11:20 am · door · open 10:50 to 11:20'],
+    ['11:20 Tür offen eine halbe Stunde', '11:20 am–11:50 am · door · offen eine halbe Stunde'],
+    ['11:20 Tür war offen eine Viertelstunde', '11:20 am–11:35 am · door · offen eine Viertelstunde'],
+    ['11:20 Tür offen 30 min', '11:20 am–11:50 am · door · offen 30 min'],
+    ['11:20 am door opened', '11:20 am · door · opened'],
+    ['11:20 am door shut at 11:20', '11:20 am · door · shut at 11:20'],
+    // Noted at the present, or without a time, it is of the time until then.
+    ['door open 30 min', '11:30 am–12:00 pm · door · open 30 min'],
+    ['door was open half an hour', '11:30 am–12:00 pm · door · open half an hour'],
+    ['12 pm door open 30 min', '11:30 am–12:00 pm · door · open 30 min'],
+    ['door open since 11:40', '11:40 am–12:00 pm · door · open since 11:40'],
+    ['door open 10:50 to 11:20', '10:50 am–11:20 am · door · open 10:50 to 11:20'],
+    ['door opened', '12:00 pm · door · opened'],
+  ])('%s', (words, said) => {
+    expect(noted(words, at(12, 0))).toEqual([said])
+    const parsed = parseNote(words, {date, dishes, alike, log: readLog(logOf(), 'l.md').log, now: at(12, 0)})
+    const entry = parsed.ok ? parsed.entry : null
+    const appended = appendToLog(logOf(), entry!, {date})
+    const {log, messages} = readLog(appended.ok ? appended.source : '', 'l.md')
+    const [from, until = from] = said.split(' · ')[0]!.split('–').map(minutesOf)
+    expect(messages).toEqual([])
+    expect(log!.doors).toEqual([{minutes: from! - 535, kind: 'door', open: until === from ? 2 : until! - from!}])
+  })
+  it('whose length is not understood is asked about', () => {
+    expect(noted('11:20 am door open 20', at(12, 0))[0]).toMatch(
+      /^for how long the door was open is not understood: “open 20”; write/,
+    )
+    expect(noted('11:20 am door open three', at(12, 0))[0]).toContain('is not understood')
+    expect(noted('11:20 am door open 11:50 to 12:20', at(12, 0))[0]).toContain('has not come yet')
+    const {log, messages} = readLog(logOf('| 11:20 am | door | open 20 | |\n'), 'l.md')
+    expect(messages).toMatchObject([{rule: 'log-reading', severity: 'warning', line: 8, column: 21}])
+    expect(log!.doors).toEqual([{minutes: 145, kind: 'door', open: 2}])
+  })
+})
+
+/** Minutes after midnight of "11:20 am". */
+function minutesOf(text: string): number {
+  const [, hour, minute, half] = /(\d+):(\d+) ([ap])m/.exec(text)!
+  return (Number(hour) % 12) * 60 + Number(minute) + (half === 'p' ? 720 : 0)
+}

@@ -233,6 +233,42 @@ describe('what a log with numbers tells of the parts of a plan', () => {
     expect(losses([605, 'set in'], [650, 'drawn, burnt at the edge'])).toEqual([])
     expect(losses([605, 'set in'])).toEqual([])
   })
+  it('has in the oven what was made again after a loss', () => {
+    const {low, likely} = pies.need.minutes
+    /** How many were made again, and whether the receipt's time says when they are done. */
+    const inside = (...rows: readonly (readonly [number, string, string?])[]): unknown[] =>
+      (told(...rows) as (string | number)[][]).flatMap(([count, at, draw, ...rest]) =>
+        rest.includes('stays') ? [[count, Number(draw) - Number(at) === likely]] : [],
+      )
+    const all = [
+      [605, 'set in'],
+      [720, 'set in'],
+    ] as const
+    expect(inside(...all, [740, 'burnt'], [750, 'set in'])).toEqual([
+      [4, true],
+      [2, true],
+      [2, true],
+    ])
+    expect(inside(...all, [740, '1 burnt'], [750, '1 set in'])).toEqual([[1, true]])
+    expect(inside(...all, [740, '2 burnt'], [750, 'set in again'])).toEqual([[2, true]])
+    expect(inside(...all, [740, '2 burnt'], [750, '1 set in'], [760, '1 set in'])).toEqual([
+      [1, true],
+      [1, true],
+    ])
+    // No more than was lost, and nothing while there is more of it to be set in.
+    expect(inside(...all, [740, '1 burnt'], [750, '3 set in'])).toEqual([[1, true]])
+    expect(inside([605, 'set in'], [630, 'burnt'], [700, 'set in'])).toEqual([])
+    expect(told(...all, [740, '1 burnt'], [750, '1 set in'], [750 + low, 'drawn 8'])).not.toContainEqual(
+      expect.arrayContaining(['stays']),
+    )
+    const loss = (...rows: readonly (readonly [number, string, string?])[]): unknown[] =>
+      lossesOf(plan, logOf(360, 480, rows), new Map([['pies', pies]])).map(({lost, again, againAt}) => [lost, again, againAt])
+    expect(loss(...all, [740, '3 burnt'], [750, '2 set in'])).toEqual([[3, 2, 750]])
+    expect(loss(...all, [740, '3 burnt'])).toEqual([[3, 0, null]])
+    // Burnt a second time, and made a third time.
+    const third = inside(...all, [740, '8 burnt'], [750, 'set in'], [770, '8 burnt'], [780, 'set in']) as number[][]
+    expect(third.reduce((sum, [count]) => sum + count!, 0)).toBe(8)
+  })
   it('does not take “24 biscuits” for vessels where there are not so many', () => {
     expect(told([605, 'set in 24 biscuits'])).toEqual(told([605, 'set in']))
   })
@@ -347,13 +383,38 @@ describe('a day planned again after numbers in the log', async () => {
     const without = again(set + 10, [set, 'set in 3'])
     expect(part.plan.forecast.baking.likely[200]).toBeGreaterThanOrEqual(without.plan.forecast.baking.likely[200]! - 1e-6)
   })
+  it('has a draw and a place for what was burnt and made again', () => {
+    for (const [value, count] of [
+      ['burnt', 4],
+      ['1 burnt', 1],
+    ] as const) {
+      const made = set + 30
+      const part = again(made + 5, [set, 'set in'], [set + 20, value], [made, 'set in'])
+      const own = part.plan.loads.filter(({at}) => at === made)
+      expect(own.flatMap(({dishes}) => dishes).map((one) => [one.count, one.alreadyIn])).toEqual([[count, true]])
+      expect(own[0]!.placed).toHaveLength(count)
+      expect(own[0]!.dishes[0]!.draw.likely).toBeGreaterThan(made)
+      expect([loadsOf(part, true), loadsOf(part, false)]).toEqual([4, 0])
+      expect(broken(part)).toEqual([])
+      const [told] = part.plan.changes!
+      expect(told!.what).toMatch(new RegExp(`^${count} of 4 lost; ${count} made again and set in at`))
+      expect(changeWords(told!, part.problem, styleOf({language: 'de', clock: 24, degrees: 'C'})).what).toContain('neu gemacht')
+      // Nobody said that it was drawn, so it is in the oven however late it is.
+      expect(loadsOf(again(made + 300, [set, 'set in'], [set + 20, value], [set + 25, 'drawn'], [made, 'set in']), true)).toBe(
+        count,
+      )
+    }
+    const some = again(set + 35, [set, 'set in'], [set + 20, '2 burnt'], [set + 30, '1 set in'])
+    expect(some.plan.changes![0]!.what).toMatch(/^2 of 4 lost; 1 made again and set in at .*, the rest not planned again$/)
+    expect(broken(some)).toEqual([])
+  })
 
   it('keeps to it after a reading, from which on another plan is followed', () => {
     const {forecast} = option
     const at = set + 30
     const floor = Math.round(morning.forecast.floor.likely[Math.round((at - lit) / forecast.step)]!)
-    const told = (value: string): ReturnType<typeof planAgain> => {
-      const rows = [`| ${clock(set)} | pies | ${value} | |`, `| ${clock(at)} | floor | ${floor} °C | |`].join('\n')
+    const told = (value: string, ...more: readonly string[]): ReturnType<typeof planAgain> => {
+      const rows = [`| ${clock(set)} | pies | ${value} | |`, ...more, `| ${clock(at)} | floor | ${floor} °C | |`].join('\n')
       const text = `---\ndate: 2027-06-12\nlit: ${clock(lit)}\nraked: ${clock(raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${rows}\n`
       const log = readLog(text, 'log.md').log!
       return planAgain({oven, day: today, now: at + 20, options: {effort: 'quick'}}, problem, morning, log)
@@ -362,6 +423,14 @@ describe('a day planned again after numbers in the log', async () => {
     expect(lost.problem.done!.set.filter((s) => s.lost).map((s) => s.count)).toEqual([1])
     expect([loadsOf(lost, true), loadsOf(lost, false)]).toEqual([3, 0])
     expect(broken(lost)).toEqual([])
+    const row = (minutes: number, what: string): string => `| ${clock(minutes)} | pies | ${what} | |`
+    const made = told('set in', row(set + 15, 'burnt'), row(set + 25, 'set in'))
+    expect([loadsOf(made, true), loadsOf(made, false)]).toEqual([4, 0])
+    expect(made.problem.done!.set.map(({count, instead}) => [count, instead ?? false])).toEqual([
+      [4, true],
+      [4, false],
+    ])
+    expect(broken(made)).toEqual([])
   })
 })
 

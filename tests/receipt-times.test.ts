@@ -105,6 +105,10 @@ const cases: ReadonlyArray<readonly [text: string, low: number, high: number, of
   ['Refrigerate at least 8 hours and up to 2 days.', 480, 2880, 'stand'],
   ['8 bis zu 24 Stunden ruhen lassen.', 480, 1440, 'stand'],
 
+  ['Eine halbe Stunde backen.', 30, 30, 'bake'],
+  ['Anderthalb Stunden backen.', 90, 90, 'bake'],
+  ['Eine Viertelstunde backen.', 15, 15, 'bake'],
+
   // What the time is for
   ['Let it rise two hours before the fire.', 120, 120, 'rise'],
   ['Set it an hour to rise.', 60, 60, 'rise'],

@@ -42,6 +42,12 @@ export const deedWords: readonly DeedWord[] = [
     'not proved, not yet proved, has not proved, have not proved, is not proved, are not proved, has not yet proved, have not yet proved',
   ),
   row('not risen', 'at the end', 'nicht aufgegangen', 'nicht aufgegangen, noch nicht aufgegangen, ist noch nicht aufgegangen'),
+  row(
+    'not risen',
+    'at the end',
+    'nicht gegangen',
+    'nicht gegangen, noch nicht gegangen, ist nicht gegangen, ist noch nicht gegangen, sind nicht gegangen, sind noch nicht gegangen',
+  ),
   row('not risen', 'of a dish', 'still rising', 'still rising, geht noch'),
   // Nobody eats it: "burnt at the edge" is not lost.
   row(

@@ -18,6 +18,12 @@ export const noteWords: readonly NoteWord[] = [
     'raked, raked out, raked the coals out, raked out the coals, raked the oven out, coals raked out, fire raked out',
   ),
   row('raked', 'ausgeräumt', 'ausgeräumt, glut ausgeräumt, ofen ausgeräumt, ausgekehrt'),
+  row(
+    'lit again',
+    'wieder angezündet',
+    'wieder angezündet, wieder angefeuert, wieder eingeheizt, feuer wieder angezündet, feuer wieder an',
+  ),
+  row('raked again', 'wieder ausgeräumt', 'wieder ausgeräumt, glut wieder ausgeräumt, ofen wieder ausgeräumt'),
   row('wood', 'wood', 'wood, firewood, wood in all, wood burned, wood burnt, holz, brennholz'),
   row('counted', 'counted', 'counted, counted to, count, count of, counted up to, gezählt, gezählt bis'),
   row(
@@ -26,6 +32,12 @@ export const noteWords: readonly NoteWord[] = [
     'left, right, back, front, middle, mouth, on the left, on the right, at the back, at the front, in the middle, at the mouth',
   ),
   row('part of the floor', 'links', 'links, rechts, hinten, vorne, vorn, mitte, in der mitte, am mund'),
+  row('door', 'door', 'door, the door, oven door, the oven door'),
+  row('door', 'tür', 'tür, die tür, ofentür, die ofentür'),
+  row('door opened', 'open', 'open, opened'),
+  row('door opened', 'offen', 'offen, geöffnet, aufgemacht, auf'),
+  row('door shut', 'shut', 'shut, closed'),
+  row('door shut', 'zu', 'zu, geschlossen, zugemacht'),
   row('single', 'a', 'a, an'),
   row('single', 'ein', 'ein, eine, einen'),
 ]

@@ -486,11 +486,44 @@ export type DeedWord = z.infer<typeof deedWordSchema>
 /** What a note says of the fire and of what was read, by what its words are (`use`), in small letters. */
 export const noteWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['lit', 'raked', 'wood', 'counted', 'part of the floor', 'single']),
+  use: z.enum([
+    'lit',
+    'raked',
+    'wood',
+    'counted',
+    'part of the floor',
+    'single',
+    'door',
+    'door opened',
+    'door shut',
+    'lit again',
+    'raked again',
+  ]),
   words: z.array(z.string()).min(1),
   source: z.string(),
 })
 export type NoteWord = z.infer<typeof noteWordSchema>
+
+/**
+ * What a log says of how a dish came out (`overdone`, `underdone`), why else it was drawn off its time (`other cause`), and words right before
+ * that make it no judgement (`hardly`), in small letters.
+ */
+export const outcomeWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['overdone', 'underdone', 'other cause', 'hardly']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type OutcomeWord = z.infer<typeof outcomeWordSchema>
+
+/** What cooks call a reading besides its kind's own name, in small letters. */
+export const readingWordSchema = z.object({
+  id: z.string(),
+  kind: z.enum(['floor', 'vault', 'air', 'probe', 'arm', 'flour', 'paper', 'walls', 'spatter']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type ReadingWord = z.infer<typeof readingWordSchema>
 
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({

@@ -251,7 +251,7 @@ export interface ClockRead {
 /**
  * A time of day.
  *
- * @param text "5 am", "5:30 pm", "17:30", "noon", "tomorrow 8 am", "next day 6:15 am", "6:15 am next day", "2 days later 6 am"
+ * @param text "5 am", "5:30 pm", "17:30", "17 Uhr", "noon", "tomorrow 8 am", "next day 6:15 am", "6:15 am next day", "2 days later 6 am"
  * @returns minutes after midnight of the bake day; tomorrow's are 1440 and more
  */
 export function parseClock(text: string): Parsed<number> {
@@ -286,16 +286,17 @@ export function readClock(text: string): Parsed<ClockRead> {
   const dated = head !== null || tail !== null
   if (t === 'noon') return {ok: true, value: {minutes: days * 1440 + 720, bare: false, dated}}
   if (t === 'midnight') return {ok: true, value: {minutes: (days + 1) * 1440, bare: false, dated}}
-  const m = /^(\d{1,2})(?:[:.h](\d{2}))? ?(am|pm|a\.m\.?|p\.m\.?|a|p|o'clock)?$/.exec(t)
-  if (!m) return wrong
+  const m = /^(\d{1,2})(?:[:.h](\d{2}))? ?(am|pm|a\.m\.?|p\.m\.?|a|p|o'clock|uhr)?(?: (\d{2}))?$/.exec(t)
+  // Minutes stand behind "Uhr" only: "13 Uhr 15".
+  if (!m || (m[4] !== undefined && (m[3] !== 'uhr' || m[2] !== undefined))) return wrong
   let hour = Number(m[1])
-  const minute = Number(m[2] ?? 0)
+  const minute = Number(m[2] ?? m[4] ?? 0)
   const half = m[3]?.[0]
   if (minute > 59 || hour > 24) return wrong
   if (half === 'a' || half === 'p') {
     if (hour < 1 || hour > 12) return wrong
     hour = (hour % 12) + (half === 'p' ? 12 : 0)
-  } else if (!m[2]) {
+  } else if (!m[2] && m[3] !== 'uhr') {
     return {ok: false, reason: `“${text}” may be morning or afternoon`, suggest: `write “${hour} am” or “${hour} pm”`}
   }
   const bare = half !== 'a' && half !== 'p' && hour >= 1 && hour <= 12 && !m[1]!.startsWith('0')

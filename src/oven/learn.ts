@@ -3,8 +3,9 @@ import {COARSE, calibrate, fromLogMoments, invert3, logMoments, type Square, sam
 import {burningRate} from './fire.js'
 import {PRIOR, SPREAD, usualFiring, usualSoak} from './forecast.js'
 import {floorArea} from './geometry.js'
-import type {FiringLog} from './log.js'
+import type {FiringLog, LogRow} from './log.js'
 import {lostIn} from './log-counts.js'
+import {outcomeOf} from './log-outcome.js'
 import {type ArmCook, type ArmPair, calibrateArm, evidence} from './signs.js'
 import {OvenRuns} from './simulate.js'
 import type {Firing, OvenEvent, OvenParameters, OvenSpec, PastReading, Reading} from './types.js'
@@ -231,19 +232,29 @@ export function armPairs(logs: readonly FiringLog[]): ArmPair[] {
 
 /**
  * Corrections to the time of each dish from "drawn N min late" or "early". Every dish begins at none, ± 10 min; each note has a scatter
- * of 6 min, and a dish drawn without remark counts as right.
+ * of 6 min, and a dish drawn without remark counts as right. What is said of how it came out makes a note a bound: burnt or too dark, it
+ * wants no longer than it had; raw or pale, no shorter. A bound counts only against notes that say otherwise. What was late for a cause that
+ * is no matter of doneness, or burnt without and raw within, says nothing of the time.
  */
 export function dishCorrections(logs: readonly FiringLog[]): DishCorrection[] {
-  const notes = new Map<string, number[]>()
+  const drawn = new Map<string, LogRow[]>()
   for (const log of logs)
-    for (const r of log.rows) if (r.what === 'drawn' && r.dish) notes.set(r.dish, [...(notes.get(r.dish) ?? []), r.off ?? 0])
-  return [...notes].map(([dish, offs]) => {
-    const weight = 1 / DISH ** 2 + offs.length / NOTE ** 2
-    const likely = offs.reduce((a, b) => a + b, 0) / NOTE ** 2 / weight
-    const sigma = Math.sqrt(1 / weight)
-    return {dish, minutes: {low: likely - SPREAD * sigma, likely, high: likely + SPREAD * sigma}, notes: offs.length}
+    for (const row of log.rows) if (row.what === 'drawn' && row.dish) drawn.set(row.dish, [...(drawn.get(row.dish) ?? []), row])
+  return [...drawn].flatMap(([dish, rows]): DishCorrection[] => {
+    const told = rows.map((row) => ({off: row.off ?? 0, outcome: outcomeOf(row)}))
+    const offs = told.flatMap(({off, outcome}) => (outcome === 'plain' || (outcome === 'other cause' && off === 0) ? [off] : []))
+    const likely = (): number => offs.reduce((a, b) => a + b, 0) / NOTE ** 2 / weightOf(offs.length)
+    for (const {off, outcome} of told)
+      if ((outcome === 'overdone' && likely() > off) || (outcome === 'underdone' && likely() < off)) offs.push(off)
+    if (offs.length === 0) return []
+    const by = likely()
+    const sigma = Math.sqrt(1 / weightOf(offs.length))
+    return [{dish, minutes: {low: by - SPREAD * sigma, likely: by, high: by + SPREAD * sigma}, notes: offs.length}]
   })
 }
+
+/** What so many notes weigh with what is known of any dish, 1/min². */
+const weightOf = (notes: number): number => 1 / DISH ** 2 + notes / NOTE ** 2
 
 /**
  * Everything that the logs and the table of `oven.md` teach. With neither it is the drawing, any cook's arm and no corrections.

@@ -15,7 +15,9 @@ import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
 import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_LOSS} from './log-counts.js'
 import {type Deed, deedMeant, deedOf} from './log-deeds.js'
 import {dishesLike, isDish} from './log-dishes.js'
+import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
 import {clockText} from './note-clock.js'
+import {mainOf, noteWordsOf} from './note-words.js'
 import {parseReading, readingKind} from './signs.js'
 import type {OvenEvent, Reading, ReadingKind} from './types.js'
 
@@ -42,6 +44,8 @@ export interface LogRow {
   readonly off?: number
   /** Minutes a door stood open. */
   readonly open?: number
+  /** From when it stood open, minutes after midnight of the log's date, where the row says so; else from the row's time. */
+  readonly openFrom?: number
   /** What a note says of a fire that is to be lit again. */
   readonly again?: FireToCome
   /** What a note says was done to a fire that was lit again. */
@@ -254,6 +258,15 @@ export function readLog(
       const words = /^note$/i.test(reading) ? text : `${reading} ${text}`
       const told = fireNote(words, note)
       const meant = told ? null : meantOfFire(words)
+      const door = isDoor(reading) ? doorTold(text, at) : null
+      if (door) {
+        if (door.unclear) {
+          const {reason, suggest} = unclearDoor(text)
+          say(offset(where.value), 'warning', 'log-reading', reason, suggest)
+        }
+        rows.push({...basis, what: 'door', open: door.open, ...(door.from === null ? {} : {openFrom: door.from})})
+        continue
+      }
       const event = told || meant ? null : dishEvent(reading, text, note)
       if (lit !== null && at < lit) {
         const early = beforeFire(time, at, lit, event?.what ?? (readingKind(reading) ? 'reading' : 'note'))
@@ -309,9 +322,10 @@ export function readLog(
       ? [{minutes: r.elapsed, kind: r.kind, value: r.value, ...(r.note ? {note: r.note} : {})}]
       : [],
   )
-  const doors = rows.flatMap((r): OvenEvent[] =>
-    r.what === 'door' && r.elapsed !== null && r.elapsed >= 0 ? [{minutes: r.elapsed, kind: 'door', open: r.open ?? 2}] : [],
-  )
+  const doors = rows.flatMap((r): OvenEvent[] => {
+    const minutes = r.elapsed === null ? -1 : r.elapsed + (r.openFrom ?? r.at) - r.at
+    return r.what === 'door' && minutes >= 0 ? [{minutes, kind: 'door', open: r.open ?? LOOKED_IN}] : []
+  })
   const further = furtherFires(fireNotes, {lit, raked}, (one, reason, suggest) =>
     say(one.offset, 'warning', 'log-order', reason, suggest),
   )
@@ -364,9 +378,18 @@ export function fireNote(words: string, note: string): Pick<FireNote, 'what' | '
   const deed = /^(?:(?:the )?fire )?(lit|raked|wood)(?: out)?(?: the (?:fire|coals|oven))?(?: out)? again\b:? ?(.*)$/i.exec(
     words.trim(),
   )
-  if (!deed) return null
+  if (!deed) return refiredIn(words)
   const mass = [deed[2]!, note].map((text) => parseMass(text.replace(/^[\s,]+/, '')))
   return {what: deed[1]!.toLowerCase() as FireNote['what'], wood: mass.find((one) => one.ok)?.value ?? null}
+}
+
+const refired = (['lit', 'raked'] as const).flatMap((what) => noteWordsOf(`${what} again`).map((words) => ({what, words})))
+
+/** The same in German. */
+function refiredIn(words: string): Pick<FireNote, 'what' | 'wood'> | null {
+  const said = mainOf(words.trim()).toLowerCase()
+  const found = refired.find((one) => one.words === said)
+  return found ? {what: found.what, wood: null} : null
 }
 
 /** True where a note's words tell of a fire that was lit again, or is to be. */
@@ -506,17 +529,12 @@ function deedSlip(
     : {reason: `“${reading} ${value}” is kept as words, and tells of nothing done`, suggest: `write “${meant}” if that is meant`}
 }
 
-/** "household-bread | drawn 10 min late", "mutton-pies | set in 2 of 3", "door | open 4 min"; null for anything else. */
+/** "household-bread | drawn 10 min late", "mutton-pies | set in 2 of 3"; null for anything else. */
 function dishEvent(
   reading: string,
   value: string,
   note: string,
-): Pick<LogRow, 'what' | 'dish' | 'count' | 'lost' | 'whole' | 'off' | 'open'> | null {
-  if (/^door$/i.test(reading)) {
-    const open = value.search(/\d/)
-    const minutes = open < 0 ? null : parseDuration(value.slice(open))
-    return {what: 'door', open: minutes?.ok ? minutes.value.high : 2}
-  }
+): Pick<LogRow, 'what' | 'dish' | 'count' | 'lost' | 'whole' | 'off'> | null {
   // "note | mixed the bread" is the note that it was written as.
   if (readingKind(reading) || /^note$/i.test(reading)) return null
   const dish = stemOf(reading).replace(/\.md$/, '')

@@ -5,15 +5,15 @@ import {parseClock, parseMass, parseTemperature} from '../measure/quantity.js'
 /** What a note says of the fire, of a count and of parts of the floor, by the lexicon's words. */
 
 /** The words of a use, longest first. */
-const wordsOf = (use: NoteWord['use']): readonly string[] =>
+export const noteWordsOf = (use: NoteWord['use']): readonly string[] =>
   noteWords.flatMap((row) => (row.use === use ? row.words : [])).sort((a, b) => b.length - a.length)
 
 const deeds = (['lit', 'raked'] as const)
-  .flatMap((deed) => wordsOf(deed).map((words) => ({deed, words})))
+  .flatMap((deed) => noteWordsOf(deed).map((words) => ({deed, words})))
   .sort((a, b) => b.words.length - a.words.length)
-const wood = wordsOf('wood')
-const counted = wordsOf('counted')
-const parts = wordsOf('part of the floor')
+const wood = noteWordsOf('wood')
+const counted = noteWordsOf('counted')
+const parts = noteWordsOf('part of the floor')
 
 /** Where a note's first remark begins: at a comma, a semicolon or a dash. */
 const splitAt = (text: string): RegExpExecArray | null => / ?[,;] | [–—-] /.exec(text)
@@ -73,6 +73,15 @@ export function woodIn(words: string): string | null {
       ? words.slice(0, words.length - behind.length - 1).replace(/ of$/i, '')
       : words
   return parseMass(mass).ok ? mass : null
+}
+
+/** What stands of wood behind the lexicon's words for it, "Holz 43 kg"; null where the words begin otherwise, or with no weight. */
+export function woodNoted(words: string): string | null {
+  const small = words.toLowerCase()
+  const mass = wood.some((word) => small.startsWith(`${word} `) || small.startsWith(`${word}: `))
+    ? woodIn(words.replace(':', ''))
+    : null
+  return mass
 }
 
 /** The number of a count, "counted 12", "count of 12"; null where the words are nothing else than that. */

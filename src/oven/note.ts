@@ -5,8 +5,9 @@ import {type FiringLog, fireNote, isMoved, type LogOptions, stemOf, tellsOfFire}
 import {dishNotes, lostIn, nameAndCount} from './log-counts.js'
 import {deedBehind, deedMeant, deedOf, lettersOff, lossEnd, moveAhead, shortMove} from './log-deeds.js'
 import {type DayNames, dishesLike, dishMeant, isDish, isNearDish, isThing, resemblesDish} from './log-dishes.js'
+import {doorNote, doorTold, unclearDoor} from './log-door.js'
 import {type ClockContext, clockText, toldTime} from './note-clock.js'
-import {countIn, type FireDeed, fireDeed, mainOf, partAtEnd, partsIn, remarkOf} from './note-words.js'
+import {countIn, type FireDeed, fireDeed, mainOf, partAtEnd, partsIn, remarkOf, woodNoted} from './note-words.js'
 import {DAY_KINDS, parseReading, readingKind} from './signs.js'
 import type {ReadingKind} from './types.js'
 
@@ -24,6 +25,8 @@ export type LogEntry =
       readonly note: string
       /** Asked about; the entry stands as written. */
       readonly doubt?: {readonly reason: string; readonly suggest: string}
+      /** From when to when a door stood open, minutes after midnight, where that is said. */
+      readonly open?: {readonly from: number; readonly until: number}
       /** °C, count or sign of a reading. */
       readonly read?: {readonly kind: ReadingKind; readonly value: number | string}
     }
@@ -76,6 +79,8 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   const deed = fireDeed(words)
   const stated = deed && deed.time !== null && deed.rest === '' ? [deed.deed, deed.time] : null
   const field = stated ?? (deed ? null : /^(lit|raked|wood):? (?!again\b)(.+)$/i.exec(words)?.slice(1))
+  const wood = field ? null : woodNoted(words)
+  if (wood !== null) return {ok: true, entry: {what: 'field', key: 'wood', value: wood}}
   if (field) {
     const [key, value] = [field[0]!.toLowerCase() as 'lit' | 'raked' | 'wood', field[1]!]
     if (key === 'wood') {
@@ -109,7 +114,12 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   }
   const planned = fireToCome(rest, at ?? Number.NEGATIVE_INFINITY)
   if (planned && !planned.ok) return planned
-  if (rest === words && !planned) {
+  const door = doorNote(mainOf(rest))
+  const spanned = rest === words && door !== null ? spannedBy(door, at ?? context.last ?? context.lit) : null
+  if (spanned !== null) {
+    at = spanned
+    time = clockText(at)
+  } else if (rest === words && !planned) {
     // "loaf 2 set in at 10:15": the time stands last.
     const turned = timeFirst(words)
     const read = turned === null ? null : parseNote(turned, options)
@@ -139,6 +149,16 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
   if (WORDS.test(rest)) return {ok: true, entry: {...base, reading: 'note', value: rest.replace(WORDS, ''), note: ''}}
   const main = mainOf(rest)
   const note = remarkOf(rest)
+  if (door !== null) {
+    const {open, said, from, unclear} = doorTold(door, at)
+    if (unclear) return {ok: false, ...unclearDoor(door)}
+    if (from !== null && nowAt !== null && from + open > nowAt + 1) return notYet(clockText(from + open))
+    // A length noted now is of the time until now: nobody knows it before the door is shut.
+    const began = from === null && said && nowAt !== null && at >= nowAt - 1 ? at - open : at
+    const then = began === at ? base : {...base, at: began, time: clockText(began)}
+    const span = {from: from ?? began, until: (from ?? began) + open}
+    return {ok: true, entry: {...then, reading: 'door', value: door, note, ...(said ? {open: span} : {})}}
+  }
   const first = main.split(' ')[0]!.replace(/[:,]$/, '')
   const told = readingTold(main, first, options.log ?? null)
   if (told) {
@@ -157,8 +177,6 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
       },
     }
   }
-  const door = /^door(?: was| stood)? (open.*|shut.*)$/i.exec(main)
-  if (door) return {ok: true, entry: {...base, reading: 'door', value: door[1]!, note}}
   const dish = deedBehind(main)
   const {name, count} = nameAndCount(dish ? main.slice(0, dish.end) : '')
   const value = dish ? `${count} ${main.slice(dish.from)}`.trim() : ''
@@ -203,6 +221,10 @@ export function parseNote(text: string, options: NoteOptions): ParsedNote {
     : undefined
   return {ok: true, entry: {...base, reading: 'note', value: rest, note: '', ...(doubt ? {doubt} : {})}}
 }
+
+/** The time by which a note of the door tells from when to when it stood open; null where its own words tell of no time. */
+const spannedBy = (door: string, at: number | null): number | null =>
+  at !== null && doorTold(door, at).from !== null ? at : null
 
 /** A note's words as `parseReading` takes them: what it reads, the part of the floor behind it, and whether that is asked about. */
 interface ReadingTold {
@@ -281,11 +303,15 @@ function inOrOut(main: string, names: DayNames): {dish: string; value: string; n
 export const isPlain = (entry: LogEntry): boolean =>
   entry.what === 'row' && entry.reading === 'note' && !tellsOfFire(entry.value, entry.at)
 
+/** When it was; of a door, from when to when it stood open. */
+const spanText = ({at, open}: Extract<LogEntry, {what: 'row'}>): string =>
+  open === undefined ? clockText(at) : `${clockText(open.from)}–${clockText(open.until)}`
+
 /** An entry in a line, as it is said back to who wrote it. */
 export function entryText(entry: LogEntry): string {
   return entry.what === 'field'
     ? `${entry.key}: ${entry.value}`
-    : [clockText(entry.at), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
+    : [spanText(entry), entry.reading, entry.value, entry.note].filter(Boolean).join(' · ')
 }
 
 /**

@@ -1,3 +1,4 @@
+import {readingWords} from '../lexicon/reading-words.js'
 import type {Range, Sign} from '../lexicon/schema.js'
 import {signs} from '../lexicon/signs.js'
 import {parseTemperature} from '../measure/quantity.js'
@@ -31,23 +32,9 @@ export const ANY_COOK: ArmCook = {secondsPerCount: {low: 0.65, likely: 1.3, high
 /** Readings that a cook takes through the day. */
 export const DAY_KINDS: readonly ReadingKind[] = ['floor', 'vault', 'air', 'probe', 'arm', 'flour', 'paper', 'walls', 'spatter']
 /** Words cooks use for the kinds. */
-const KIND_WORDS: Readonly<Record<string, ReadingKind>> = {
-  hearth: 'floor',
-  sole: 'floor',
-  dome: 'vault',
-  crown: 'vault',
-  roof: 'vault',
-  arch: 'vault',
-  ir: 'floor',
-  oven: 'air',
-  thermometer: 'air',
-  thermocouple: 'probe',
-  count: 'arm',
-  hand: 'arm',
-  wall: 'walls',
-  water: 'spatter',
-  drops: 'spatter',
-}
+const kindWords: ReadonlyMap<string, ReadingKind> = new Map(
+  readingWords.flatMap(({kind, words}) => words.map((word): [string, ReadingKind] => [word, kind])),
+)
 /** No wood fire brings brick beyond this, °C. */
 const HOTTEST = 1150
 const COLDEST = -40
@@ -183,7 +170,7 @@ export type ParsedReading =
 /** The kind that a word names, or null. */
 export function readingKind(word: string): ReadingKind | null {
   const w = word.toLowerCase()
-  return DAY_KINDS.find((k) => k === w) ?? KIND_WORDS[w] ?? null
+  return DAY_KINDS.find((k) => k === w) ?? kindWords.get(w) ?? null
 }
 
 /**
@@ -193,7 +180,7 @@ export function readingKind(word: string): ReadingKind | null {
  */
 export function parseReading(text: string): ParsedReading {
   const t = text.trim().replace(/\s+/g, ' ')
-  const m = /^([\p{L}-]+)(?: (?:at|is|was|of))?[:,]? ?(.*)$/su.exec(t)
+  const m = /^([\p{L}-]+)(?: (?:at|is|was|of|ist|war|wird))?[:,]? ?(.*)$/su.exec(t)
   const kind = m ? readingKind(m[1]!) : null
   if (!m || !kind) {
     return {

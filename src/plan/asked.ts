@@ -37,7 +37,7 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
   return {
     late: [...late.values()],
     underdone: told('eased unfinished', 'drawn early'),
-    lost: told('lost'),
+    lost: told('lost', 'lost, some made again'),
     afterMeal: [...afterMeal],
   }
 }

@@ -136,10 +136,19 @@ function elsewhere(before: Plan, after: Plan): {readonly moved: number; readonly
   return {moved, all}
 }
 
-/** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place. */
+/** What the log says was dropped, burnt or else lost: told among the changes, since nothing takes its place but what was made again. */
 export function lostOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Change[] {
-  return lossesOf(plan, log, dishes).map(({dish, lost, all}) => {
-    const what = phrase('lost', {count: {unit: 'count', value: lost}, all: {unit: 'count', value: all}})
+  return lossesOf(plan, log, dishes).map(({dish, lost, all, again, againAt}) => {
+    const count = (value: number): PhraseValue => ({unit: 'count', value})
+    const numbers = {count: count(lost), all: count(all)}
+    const what =
+      again === 0 || againAt === null
+        ? phrase('lost', numbers)
+        : phrase(again < lost ? 'lost, some made again' : 'lost, made again', {
+            ...numbers,
+            again: count(again),
+            at: {unit: 'clock', value: againAt},
+          })
     return changed(dish.id, what, phrase('why log'))
   })
 }

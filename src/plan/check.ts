@@ -314,7 +314,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
   for (const report of later) report()
   for (const dish of problem.dishes) {
     const before = (problem.done?.set ?? [])
-      .filter((d) => d.dish === dish.id && d.drawn !== null)
+      .filter((d) => d.dish === dish.id && d.drawn !== null && !d.instead)
       .reduce((sum, d) => sum + d.count, 0)
     const have = (counted.get(dish.id) ?? 0) + before
     const left = plan.unplaced.some((u) => u.dish === dish.id)

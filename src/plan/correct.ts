@@ -12,6 +12,7 @@ import {presumedBy, toldTimes} from './presumed.js'
 import {secondFire} from './second-fire.js'
 import {simulator} from './simulator.js'
 import {soFar} from './so-far.js'
+import {standingAgain} from './standing-again.js'
 import {missingOf, toldOf} from './told.js'
 import {type DoughLog, toldDoughs} from './told-doughs.js'
 import type {Fired, Plan, PlannedDough, PlanProblem} from './types.js'
@@ -68,7 +69,8 @@ export function correct(
   const told = toldTimes(parts)
   const second = secondFire(input, {now, log, firing, plan, before, parts, told})
   const noted: DoughLog = {log, morning, dishes}
-  const {set, drawn, toCome} = soFar({...noted, now, plan, parts, told, second})
+  const {drawn, toCome, ...gone} = soFar({...noted, now, plan, parts, told, second})
+  const set = standingAgain(problem, gone.set, gone.again)
   const oven = ovenSoFar(input, {now, log, firing, plan, secondAt: second.at, set, dishes: byId, ambient})
   const presumed = presumedBy(told, lit - plan.lit, second)
   // A fire lit late puts off nothing that was to be done the day before.

@@ -234,7 +234,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
           ...(before.set[i] ? {was: before.set[i]} : {}),
         })
       }
-      first += past.count
+      if (!past.instead) first += past.count
     })
     const left = dish.count - (first - 1)
     if (left <= 0) continue

@@ -135,6 +135,8 @@ export const phrases = {
   'drawn early': 'drawn with {percent} % of its heat, as the log has it; unless it is done, bake it on in another oven',
   'left out': 'left out',
   lost: '{count} of {all} lost; not planned again',
+  'lost, made again': '{count} of {all} lost; {again} made again and set in at {at}',
+  'lost, some made again': '{count} of {all} lost; {again} made again and set in at {at}, the rest not planned again',
   'why lit later': 'the fire was lit {minutes} later than planned',
   'why lit earlier': 'the fire was lit {minutes} earlier than planned',
   'why set in later': '{dishes} went in {minutes} later than planned',

@@ -12,6 +12,8 @@ export interface SoFar {
   /** The loads of what has been drawn. */
   readonly drawn: readonly Load[]
   readonly toCome: readonly Followed[]
+  /** Those of `set` that were made again after a loss, and of whose place no plan tells. */
+  readonly again: ReadonlySet<DoneSoFar['set'][number]>
 }
 
 /** The plan that was followed, and what the log tells of it. Times in minutes after midnight. */
@@ -35,6 +37,7 @@ export function soFar(begun: Begun): SoFar {
   const set: DoneSoFar['set'][number][] = []
   const drawn: Load[] = []
   const toCome: Followed[] = []
+  const again = new Set<DoneSoFar['set'][number]>()
   for (const {part, early, ready, drawnAt} of timed) {
     const {entry, load, count, at: plannedIn, placed, saidIn, saidOut: out, lostAt, waits} = part
     // What was to be drawn before, or at the same opening, comes out first: its place may be wanted.
@@ -49,11 +52,14 @@ export function soFar(begun: Begun): SoFar {
       continue
     }
     const lost = lostAt === undefined ? {} : ({lost: true} as const)
-    set.push({dish: entry.dish, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...lost})
+    const instead = part.gone === 'instead' ? ({instead: true} as const) : {}
+    const one = {dish: entry.dish, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...lost, ...instead}
+    set.push(one)
+    if (part.again) again.add(one)
     if (drawnAt <= now)
       drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
   }
-  return {set, drawn, toCome}
+  return {set, drawn, toCome, again}
 }
 
 /** When something is taken to have been done, by when the plan that was followed has it and when the morning's had. */

@@ -24,6 +24,10 @@ export interface Told extends Followed {
   readonly stays?: true
   /** When it was lost before it had been set in. */
   readonly lostAt?: number
+  /** It was lost, in the oven or before; `instead` where as much of it was made and set in since, which counts in its place. */
+  readonly gone?: 'lost' | 'instead'
+  /** It was made again after a loss, and no plan knows of it yet: when it is done, and where it stands, are what was lost would have had. */
+  readonly again?: true
 }
 
 /** Whether a row of the log is of a dish. */
@@ -43,7 +47,7 @@ function countOf(row: LogRow, baked: number): number | null {
 
 /** Dishes that the log calls alike: the parts of a plan they have, how many vessels they are in all, and the rows of the log. */
 interface Alike {
-  readonly first: Dish
+  readonly same: readonly Dish[]
   readonly parts: readonly Followed[]
   readonly baked: number
   readonly rows: readonly LogRow[]
@@ -62,7 +66,7 @@ function alikeIn(parts: readonly Followed[], log: FiringLog, dishes: ReadonlyMap
   const out = new Map<string, Alike>()
   for (const [name, same] of named) {
     const alike: Alike = {
-      first: same[0]!,
+      same,
       parts: parts.filter((p) => same.some(({id}) => id === p.entry.dish)),
       baked: same.reduce((sum, {count}) => sum + count, 0),
       rows: log.rows.filter((row) => row.dish === name),
@@ -121,16 +125,30 @@ export function missingOf(plan: Plan, morning: Plan, log: FiringLog, dishes: Rea
   })
 }
 
-/** How many vessels the log says were lost of the dishes it calls alike, and of how many; none of what was not lost. */
-export function lossesOf(
-  plan: Plan,
-  log: FiringLog,
-  dishes: ReadonlyMap<string, Dish>,
-): {readonly dish: Dish; readonly lost: number; readonly all: number}[] {
-  return [...new Set(alikeIn(partsOf(plan.loads), log, dishes).values())].flatMap((alike) => {
-    const {first: dish, baked: all, rows} = alike
-    const lost = rows.some((row) => row.lost !== undefined) ? Math.min(byCount(alike).lost, all) : 0
-    return lost === 0 ? [] : [{dish, lost, all}]
+/** What the log says was lost of the dishes it calls alike. */
+export interface Loss {
+  readonly dish: Dish
+  /** Vessels lost, of how many, and of those how many were made again and set in since. */
+  readonly lost: number
+  readonly all: number
+  readonly again: number
+  /** When the first of these were set in, minutes after midnight; null where none were. */
+  readonly againAt: number | null
+}
+
+/** How many vessels the log says were lost of the dishes it calls alike; none of what was not lost. */
+export function lossesOf(plan: Plan, log: FiringLog, dishes: ReadonlyMap<string, Dish>): Loss[] {
+  return [...new Set(alikeIn(partsOf(plan.loads), log, dishes).values())].flatMap((alike): Loss[] => {
+    const {same, baked: all, rows} = alike
+    if (rows.every((row) => row.lost === undefined)) return []
+    const {told, lost: gone} = byCount(alike)
+    const again = vesselsIn(told.filter((part) => part.gone === 'instead'))
+    // What was made again and lost as well is lost once of what the day asks.
+    const lost = Math.min(gone, all)
+    const first = Math.min(...told.flatMap((part) => (part.gone === 'instead' ? [part.saidOut ?? part.lostAt ?? part.at] : [])))
+    const since = told.flatMap(({saidIn, gone}) => (saidIn !== undefined && !gone && saidIn >= first ? [saidIn] : []))
+    if (lost === 0) return []
+    return [{dish: same[0]!, lost, all, again: Math.min(again, lost), againAt: since.length > 0 ? Math.min(...since) : null}]
   })
 }
 
@@ -139,7 +157,54 @@ export function lossesOf(
  * that were planned for one time. What is left of a part of which some were set in waits, and what is left of one of which some were drawn
  * stays in the oven: the log would have told of them too.
  */
-function byCount({parts, rows, baked}: Alike): {told: Told[]; lost: number} {
+function byCount(alike: Alike): {told: Told[]; lost: number} {
+  const {told, lost} = countedBy(alike, madeAgain(alike))
+  return {told: alike.same.reduce(withInstead, told), lost}
+}
+
+/**
+ * What was made again by each row that tells of more being set in than there was left to set in, after some had been lost: a part like the
+ * one that was lost, of which no plan knows.
+ */
+function madeAgain(alike: Alike): ReadonlyMap<LogRow, readonly Told[]> {
+  const {rows, baked} = alike
+  const again = new Map<LogRow, readonly Told[]>()
+  for (const [i, row] of rows.entries()) {
+    const earlier = rows.slice(0, i)
+    if (row.what !== 'set in' || earlier.every(({lost}) => lost === undefined)) continue
+    const {told} = countedBy({...alike, rows: earlier}, again)
+    const waiting = vesselsIn(told.filter((p) => p.saidIn === undefined && p.saidOut === undefined && !p.gone))
+    const gone = told.filter((p) => p.gone)
+    taken(gone, vesselsIn([...again.values()].flat()))
+    const said = countOf(row, baked)
+    const wanted = said === null ? (waiting > 0 ? 0 : baked) : said - waiting
+    const made = taken(gone, wanted).map((part): Told => {
+      const {saidOut: _, lostAt: __, gone: ___, ...like} = part
+      const {minutes} = alike.same.find(({id}) => id === part.entry.dish)!.need
+      const draw = {low: row.at + minutes.low, likely: row.at + minutes.likely, high: row.at + minutes.high}
+      // Nobody was told when to draw it: it is in until the log says that it is not.
+      return {...like, at: row.at, draw: draw.likely, entry: {...part.entry, draw}, saidIn: row.at, again: true, stays: true}
+    })
+    if (made.length > 0) again.set(row, made)
+  }
+  return again
+}
+
+/** The parts of a dish with those lost ones marked in whose place others were made and set in: all above what the day asks for. */
+function withInstead(told: readonly Told[], dish: Dish): Told[] {
+  let more = vesselsIn(told.filter(({entry}) => entry.dish === dish.id)) - dish.count
+  return told.flatMap((part): Told[] => {
+    if (part.entry.dish !== dish.id || !part.gone || more <= 0) return [part]
+    const [instead, rest] = share(part, more)
+    more -= instead.count
+    return [{...instead, gone: 'instead'}, ...(rest ? [rest] : [])]
+  })
+}
+
+const vesselsIn = (parts: readonly Told[]): number => parts.reduce((sum, {count}) => sum + count, 0)
+
+/** The parts by the numbers of the rows. @param again what was made again, by the row that tells of its being set in */
+function countedBy({parts, rows, baked}: Alike, again: ReadonlyMap<LogRow, readonly Told[]>): {told: Told[]; lost: number} {
   const done: Told[] = []
   let gone = 0
   // What was lost when others were set in is drawn at that time in a plan made since: it comes last.
@@ -149,24 +214,33 @@ function byCount({parts, rows, baked}: Alike): {told: Told[]; lost: number} {
     if (row.what !== 'set in') continue
     const [due] = before
     const said = countOf(row, baked)
+    const made = again.get(row) ?? []
     const here = turn(before, (p) => p.at)
     // All of it is all that was to go in then: later loads are not lost with it.
     const lost = row.whole ? Math.min(row.lost ?? 0, said ?? here) : (row.lost ?? 0)
-    const count = row.whole ? 0 : (said ?? Math.max(0, here - lost))
+    const count = row.whole ? 0 : Math.max(0, (said ?? here - lost) - (said === null ? 0 : vesselsIn(made)))
     gone += lost
     inside.push(...taken(before, count).map((part): Told => ({...part, saidIn: row.at})))
-    done.push(...taken(before, lost).map((part): Told => ({...part, lostAt: row.at})))
+    done.push(...taken(before, lost).map((part): Told => ({...part, lostAt: row.at, gone: 'lost'})))
     if (said !== null) before.splice(0, before.length, ...before.map((p): Told => (p.at === due?.at ? {...p, waits: true} : p)))
   }
+  const inTurnOut = (): Told[] => inside.sort((a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.draw - b.draw)
   inside.push(...before)
-  inside.sort((a, b) => Number(a.waits ?? false) - Number(b.waits ?? false) || a.draw - b.draw)
+  inTurnOut()
   for (const row of rows) {
+    if (again.has(row)) {
+      inside.push(...again.get(row)!)
+      inTurnOut()
+    }
     if (row.what === 'drawn') {
       const [due] = inside
       const said = countOf(row, baked)
       const out = said ?? turn(inside, (p) => p.draw)
-      gone += row.whole ? out : (row.lost ?? 0)
-      done.push(...taken(inside, out).map((part): Told => ({...part, saidOut: row.at})))
+      const lost = row.whole ? out : (row.lost ?? 0)
+      gone += lost
+      const drawn = taken(inside, out)
+      done.push(...taken(drawn, lost).map((part): Told => ({...part, saidOut: row.at, gone: 'lost'})))
+      done.push(...drawn.map((part): Told => ({...part, saidOut: row.at})))
       const left = (p: Told): boolean => !p.waits && p.draw === due?.draw
       if (said !== null) inside.splice(0, inside.length, ...inside.map((p): Told => (left(p) ? {...p, stays: true} : p)))
     }
@@ -180,9 +254,9 @@ function byCount({parts, rows, baked}: Alike): {told: Told[]; lost: number} {
       const lost = row.whole ? Math.min(row.lost ?? 0, all) : (row.lost ?? 0)
       gone += lost
       const drawn = taken(stood, lost)
-      done.push(...drawn.map((part): Told => ({...part, saidOut: row.at})))
+      done.push(...drawn.map((part): Told => ({...part, saidOut: row.at, gone: 'lost'})))
       const more = lost - drawn.reduce((sum, p) => sum + p.count, 0)
-      done.push(...taken(others, more).map(({saidIn: _, ...part}): Told => ({...part, lostAt: row.at})))
+      done.push(...taken(others, more).map(({saidIn: _, ...part}): Told => ({...part, lostAt: row.at, gone: 'lost'})))
       inside.splice(0, inside.length, ...stood, ...others)
     }
   }

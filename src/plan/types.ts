@@ -71,6 +71,8 @@ export interface DoneSoFar {
     readonly placed: readonly Placed[]
     /** It was lost before it was set in: `at` and `drawn` are when. */
     readonly lost?: true
+    /** It was lost, and as much was made again and set in since: that counts in its place. */
+    readonly instead?: true
   }>
   /** The plan that was being followed. */
   readonly plan: Plan | null

@@ -1,7 +1,7 @@
 import {cardinals, fractions} from '../lexicon/grammar-words.js'
 import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
 import {set} from './heat-words.js'
-import type {Section, Token} from './section.js'
+import {type Section, type Token, tokenise} from './section.js'
 import {REACH, sentenceHas} from './sentences.js'
 import {overAndAbove, perWeight} from './time-by-weight.js'
 import {
@@ -63,6 +63,8 @@ const UNITS: Readonly<Record<string, number>> = {
   minuten: 1,
   stunde: 60,
   stunden: 60,
+  viertelstunde: 15,
+  dreiviertelstunde: 45,
   sekunden: 1 / 60,
   sek: 1 / 60,
   std: 60,
@@ -206,7 +208,10 @@ interface Term {
 }
 
 const PLAIN: Readonly<Record<string, number>> = cardinals
-const PARTS: Readonly<Record<string, readonly [number, number]>> = fractions
+/** German fractions are read before a time only: "halbe" before a food may be a half of it or half as much. */
+const PARTS: Readonly<Record<string, readonly [number, number]>> = {...fractions, halbe: [1, 2], halben: [1, 2]}
+/** Numbers and a half in one word. */
+const AND_HALF: Readonly<Record<string, number>> = {anderthalb: 1.5, eineinhalb: 1.5, zweieinhalb: 2.5, dreieinhalb: 3.5}
 
 function cardinalAt(tokens: readonly Token[], i: number): {value: number; end: number} | null {
   const t = tokens[i]
@@ -249,7 +254,7 @@ function fractionAt(tokens: readonly Token[], i: number): {value: number; end: n
     top = PLAIN[t.word]!
     at++
   }
-  if (at === i && t.word !== 'half' && t.word !== 'quarter' && t.word !== 'halfe') return null
+  if (at === i && !/^(?:halfe?|quarter|halben?)$/.test(t.word)) return null
   t = tokens[at]
   if (t?.kind === 'word' && FILLERS.has(t.word)) t = tokens[++at]
   if (t === undefined || t.kind !== 'word' || !Object.hasOwn(PARTS, t.word)) return null
@@ -301,6 +306,7 @@ export function numberAt(tokens: readonly Token[], i: number): Number_ | null {
   if (t.word === 'some') return {low: 2, high: 6, end: i + 1, fraction: false, article: true, figure: false}
   if (t.word === 'several') return {low: 3, high: 6, end: i + 1, fraction: false, article: false, figure: false}
   if (t.word === 'few') return {low: 2, high: 5, end: i + 1, fraction: false, article: false, figure: false}
+  if (Object.hasOwn(AND_HALF, t.word)) return whole(AND_HALF[t.word]!, i + 1, false, false)
   const cardinal = cardinalAt(tokens, i)
   return cardinal === null ? null : whole(cardinal.value, cardinal.end, false, false)
 }
@@ -525,6 +531,23 @@ function durationAt(tokens: readonly Token[], i: number, between: boolean): {low
   return unit === null ? null : {low, high, end}
 }
 
+/**
+ * The first length of time that some words tell, as a receipt would: "for half an hour", "twenty minutes", "eine Viertelstunde".
+ *
+ * @param text a few words, no receipt
+ * @returns minutes, `low` = `high` unless a range is told; null where they tell of none
+ */
+export function lengthIn(text: string): {readonly low: number; readonly high: number} | null {
+  const tokens: Token[] = []
+  const piece = {at: 0, from: 0, to: text.length}
+  tokenise({kind: 'paragraph', text, pieces: [piece], start: 0, end: text.length}, 0, tokens)
+  for (let i = 0; i < tokens.length; i++) {
+    const found = durationAt(tokens, i, false)
+    if (found !== null) return {low: found.low, high: found.high}
+  }
+  return null
+}
+
 const FOLLOWS_TIME = new Set([
   'in',
   'will',
@@ -563,7 +586,7 @@ const FOLLOWS_TIME = new Set([
   'but',
 ])
 
-const OPENS = set('a an half halfe quarter few several another some')
+const OPENS = set(`a an half halfe halbe halben quarter few several another some ${Object.keys(AND_HALF).join(' ')}`)
 const SPAN_OPENS: ReadonlySet<string> = new Set(SPAN_TREE.next.keys())
 interface Stretch {
   readonly from: number

@@ -17,7 +17,7 @@ export function leftOut(plan: Plan, problem: PlanProblem): ReadonlyMap<string, n
     const planned = plan.loads
       .flatMap((load) => load.dishes.map((entry) => ({...entry, at: load.at})))
       .filter((entry) => entry.dish === dish.id && (!done || entry.alreadyIn === true || entry.at >= done.now))
-    const drawn = done?.set.filter((one) => one.dish === dish.id && one.drawn !== null) ?? []
+    const drawn = done?.set.filter((one) => one.dish === dish.id && one.drawn !== null && !one.instead) ?? []
     const placed = [...planned, ...drawn].reduce((sum, {count}) => sum + count, 0)
     out.set(dish.id, Math.max(1, dish.count - placed))
   }

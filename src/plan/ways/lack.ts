@@ -39,7 +39,7 @@ export function outOf(problem: PlanProblem, plan: Plan, late: boolean): Map<stri
   const useless = uselessFrom(problem, late)
   for (const load of plan.loads) for (const d of load.dishes) if (d.draw.likely <= useless(d.dish)) less(d.dish, d.count)
   // What was drawn before the day was planned again stands in no load.
-  for (const s of problem.done?.set ?? []) if (s.drawn !== null) less(s.dish, s.count)
+  for (const s of problem.done?.set ?? []) if (s.drawn !== null && !s.instead) less(s.dish, s.count)
   return new Map([...left].filter(([, count]) => count > 0))
 }
 

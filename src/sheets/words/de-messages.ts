@@ -977,6 +977,8 @@ export const deMessages: Book['sentences'] = [
   ['begin with one of {list}', 'mit einem von diesen beginnen: {list}'],
   ['“{words}” is no sign of {kind} we know', '„{words}“ ist kein Zeichen, das wir kennen ({kind})'],
   ['write how far you counted, such as “arm 18”', 'schreiben, wie weit gezählt wurde, etwa „arm 18“'],
+  ['for how long the door was open is not understood: “{words}”', 'nicht verstanden, wie lange die Tür offen war: „{words}“'],
+  ['write “open 20 min” or “open half an hour”', '„open 20 min“ oder „offen eine halbe Stunde“ schreiben'],
   ['an arm count of {n} says nothing', 'eine Armprobe von {n} sagt nichts'],
   ['write a count between 1 and 120', 'eine Zahl zwischen 1 und 120 schreiben'],
   ['no brick oven is at {size}', 'kein Steinofen hat {size}'],

@@ -133,6 +133,9 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     'nach dem Ofenbuch mit {percent} % der Hitze ausgezogen; wenn es nicht gar ist, in einem anderen Ofen fertig backen',
   'left out': 'weggelassen',
   lost: '{count} von {all} verloren; wird nicht neu geplant',
+  'lost, made again': '{count} von {all} verloren; {again} neu gemacht und um {at} eingeschossen',
+  'lost, some made again':
+    '{count} von {all} verloren; {again} neu gemacht und um {at} eingeschossen, der Rest wird nicht neu geplant',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
   'why set in later': '{minutes} später eingeschossen als geplant: {dishes}',
