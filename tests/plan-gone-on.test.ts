@@ -50,6 +50,29 @@ describe('a day gone on with from a plan', () => {
 })
 
 describe('what does not go together', () => {
+  it('is so when it is planned as a day of its own, and is told with what else has to be away', () => {
+    const three = [dish('bread', 4), dish('pie', 2), dish('gingerbread', 1)]
+    const p = problem(three, {firings: fires(), day: day({hands: 4})})
+    const settled = settle(p)
+    const missing = [{job: settled.model.jobs.find((job) => job.dish.id === 'bread-1')!, count: 2}]
+    // A stand-in for the planner, which in haste misses the place that bread and gingerbread have beside each other.
+    const replan =
+      (fit: (ids: readonly string[], hasty: boolean) => boolean) =>
+      (asked: PlanProblem, {effort}: PlanOptions): Plan => {
+        const ids = asked.dishes.map(({id}) => id)
+        return {...planDay({...p, dishes: [dish('bread', 1)]}, {bare: true}), possible: fit(ids, effort === 'quick')}
+      }
+    const others = (fit: (ids: readonly string[], hasty: boolean) => boolean): readonly string[] =>
+      conflictsOf(p, floorGrid(p), missing, settled, {simulate}, replan(fit)).get('bread-1')!.others
+    const [bread, pie, gingerbread] = three.map(({id}) => id) as [string, string, string]
+    const both = (ids: readonly string[], hasty: boolean): boolean => hasty && ids.includes(gingerbread) && ids.includes(bread)
+    expect([...others((ids, hasty) => ids.length < 3 && !both(ids, hasty))].sort()).toEqual([gingerbread, pie])
+    // One that need not be away is named no more.
+    expect(others((ids, hasty) => !(ids.includes(pie) || both(ids, hasty)))).toEqual([pie])
+    // And what does not go together in earnest either is told as it was.
+    expect(others((ids) => !(ids.includes(gingerbread) && ids.includes(bread)))).toEqual([gingerbread])
+  })
+
   it('is asked of no set of dishes twice', () => {
     const crowd = problem([dish('bread', 30), dish('pie', 12), dish('beans', 4)], {firings: fires(), day: day({hands: 1})})
     const settled = settle(crowd)

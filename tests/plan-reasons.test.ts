@@ -37,6 +37,13 @@ describe('a dish that no fire can bake', () => {
     expect(why(plan, 'biscuits-2')).toMatchObject({rule: 'start heat', said: 'not hot enough', conflict: ['biscuits-2']})
   })
 
+  it('is told no two heats that are shown alike', () => {
+    const hot = {startLow: hottest + 2, startBest: hottest + 20, startHigh: hottest + 40}
+    const plan = planDay(problem([needing('biscuits-2', 'biscuits', hot)]))
+    expect(why(plan, 'biscuits-2')).toMatchObject({rule: 'start heat', said: 'not quite hot enough'})
+    expect(plan.unplaced[0]!.reason).toMatch(/°F\) or more; the oven falls a few degrees short of that$/)
+  })
+
   it('is told that the curve ends where the present is behind all that is reckoned of the oven, and no heat that is none', () => {
     const p = problem([dish('biscuits', 1)])
     const lit = p.day.fireFrom

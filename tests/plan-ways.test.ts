@@ -4,10 +4,14 @@ import {run} from '../src/cli/run.js'
 import {amiss, asAsked} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
 import {makePlan} from '../src/plan/make.js'
+import type {PlanOptions} from '../src/plan/options.js'
+import {english as englishOf, phrase, speak} from '../src/plan/phrases.js'
 import {planDay} from '../src/plan/planner.js'
+import {rules} from '../src/plan/rules.js'
 import {simulator} from '../src/plan/simulator.js'
 import type {Phrase, Plan, PlanProblem} from '../src/plan/types.js'
 import {waysOf} from '../src/plan/ways/of-day.js'
+import {Trials, trialOf} from '../src/plan/ways/trials.js'
 import type {Dish} from '../src/scale/types.js'
 import {planHead, planText, scoreLines} from '../src/sheets/plan-text.js'
 import {plainStyle, type Style} from '../src/sheets/style.js'
@@ -49,6 +53,13 @@ const drawnBy = (plan: Plan, at: number): Plan => ({
     dishes: l.dishes.map((d) => ({...d, draw: {...d.draw, likely: Math.min(at, d.draw.likely)}})),
   })),
 })
+
+/** What comes of a trial, in words. */
+const english = (outcome: ReturnType<Trials['outcome']>): string =>
+  speak(
+    phrase('remedy leave out', {dishes: {unit: 'dishes', dishes: ['x']}, outcome}),
+    englishOf((id) => id),
+  ).replace(/^Leave out x: (.*)\.$/, '$1')
 
 /** Vessels that have no place. */
 const out = (p: PlanProblem, plan: Plan): number =>
@@ -177,6 +188,49 @@ describe('ways out of a late day', () => {
     expect(said(-6.2)).toBe('A second fire of 60 min at 11:40: nothing comes late; 6.2 kg less wood.')
     expect(said(6.2)).toBe('A second fire of 60 min at 11:40: nothing comes late; 6.2 kg more wood.')
     expect(said(0)).toBe('A second fire of 60 min at 11:40: nothing comes late; no more wood.')
+  })
+
+  it('promise of a second fire what the day that may be fired twice is planned to be, and when its first fire is lit', () => {
+    const p = problem([dish('bread', 2, {wantedBy: 400})], {day: day()})
+    const plan = planDay(p)
+    const fires = [...plan.fires!, {lit: 700, raked: 760, ready: 790, firing: {wood: 3, burn: 60, soak: 30}}]
+    const asked: (number | null)[] = []
+    // A stand-in for the planner: in haste it finds nothing, and as a day of two fires is planned it has all in time on an earlier first fire.
+    const replan = ({day: {firings}}: PlanProblem, {effort}: PlanOptions): Plan =>
+      firings === 2 && effort !== 'quick' ? {...drawnBy(plan, 400), fires, lit: plan.lit - 60} : plan
+    const secondFires = (first: {burn: number} | null) => {
+      asked.push(first?.burn ?? null)
+      return p.firings
+    }
+    const ways = waysOf(p, plan, {secondFires, simulate: ({forecast}) => forecast}, replan)
+    expect(asked).toEqual([null])
+    expect(ways.find((w) => w.kind === 'second fire')!.say).toMatch(
+      /^A second fire of 60 min at 11:40: nothing comes late; the first of \d+ min at [\d:]+; no more wood\.$/,
+    )
+  })
+
+  it('call left out only what is, where something comes so late that it is of little use', () => {
+    const p = problem([dish('bread', 2, {wantedBy: 700}), dish('pie', 1, {wantedBy: 700})], {day: day()})
+    const whole = planDay(p)
+    const drawnAt = (at: Readonly<Record<string, number>>): Plan => ({
+      ...whole,
+      loads: whole.loads.map((l) => ({
+        ...l,
+        dishes: l.dishes.map((d) => ({...d, draw: {...d.draw, likely: at[d.dish.slice(0, -2)]!}})),
+      })),
+    })
+    const said = (now: Plan, then: Plan): string =>
+      english(new Trials(p, now, {}, () => then).outcome(trialOf(p, then, false), false))
+    const hours = 700 + rules.bearable
+    // The minutes are those that the list of what is late adds up to.
+    const now = drawnAt({bread: 730, pie: hours + 60})
+    expect(said(now, drawnAt({bread: 720, pie: hours + 60}))).toBe(
+      '1 of pie-1 still left out or more than 3 h late; 4 h 20 min late in all instead of 4 h 30 min',
+    )
+    expect(said(now, drawnAt({bread: 720, pie: 760}))).toBe(
+      'nothing left out or more than 3 h late; 80 min late in all instead of 4 h 30 min',
+    )
+    expect(said(now, drawnAt({bread: 690, pie: 690}))).toBe('nothing comes late')
   })
 
   it('count the minutes of a dish once, in however many parts it is set in, as they are told of it', () => {

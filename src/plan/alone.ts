@@ -231,6 +231,9 @@ const cutBy: Readonly<Record<Cut, PhraseId>> = {
   end: 'not done at end',
 }
 
+/** °C by which two heats differ at least to be told apart as they are shown, to the nearest five. */
+const ALIKE = 5
+
 function wordsOf({id, need}: Dish, {stage, hottest, coolest, share, cut}: Reach): Phrase {
   const degrees = (value: number): PhraseValue => ({unit: 'celsius', value})
   const dishes = {unit: 'dishes', dishes: [id]} as const
@@ -239,6 +242,7 @@ function wordsOf({id, need}: Dish, {stage, hottest, coolest, share, cut}: Reach)
     case 'start heat':
       // No minute of the curve is left, and so no heat to name.
       if (!Number.isFinite(hottest)) return phrase('curve ended', {dishes})
+      if (need.startLow - hottest < ALIKE) return phrase('not quite hot enough', {dishes, celsius: degrees(need.startLow)})
       return phrase('not hot enough', {dishes, celsius: degrees(need.startLow), hottest: degrees(hottest)})
     case 'range':
       return phrase('not in range', {

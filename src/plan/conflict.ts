@@ -83,6 +83,8 @@ export function conflictsOf(
   const shortly: PlanOptions = {...onCurves, effort: 'quick', ...(given ? {} : {simulate})}
   // The plan at hand without the rest has much of the room already that the dish wants, and what comes of going on from it is soon seen.
   const inEarnest: PlanOptions = given ? onCurves : {...shortly, from: settled}
+  // As the day without the rest would be planned.
+  const asADay: PlanOptions | null = given ? null : {...onCurves, inTime: true, simulate}
   const known = new Map<string, {readonly possible: boolean; readonly inTime: boolean}>()
   const planned = (some: readonly Batches[], how: PlanOptions, change: Partial<PlanProblem> = {}) => {
     const day = {...problem, dishes: some.flat(), ...change}
@@ -172,16 +174,56 @@ export function conflictsOf(
       }
     }
     let left: number = effort.quick
+    let days: number = AS_DAYS
+    const fits = (some: readonly Batches[]): boolean | null => {
+      if (goes([own, ...some], inEarnest)) return true
+      // With all the rest it was planned so: that is the day.
+      if (asADay === null || some.length === rest.length) return false
+      return days-- > 0 ? goes([own, ...some], asADay) : null
+    }
     // Where no more may be planned, what is left is taken to go together, and so is kept.
     const fails = (more: readonly Batches[]): boolean => left-- > 0 && !goesShortly(more)
     // What goes in when the oven has become too cool for it takes nothing from it.
     const others = rest.filter((one) => before(own, one))
     const smallest = fails([own]) ? [] : fails([own, ...others]) ? quickXplain([own], [], others, fails) : rest
-    const proved = !goes([own, ...smallest], inEarnest)
-    if (!proved) put(rest, 'all')
-    else put(smallest, whyOf(own, smallest))
+    const set = grown(smallest, [...others, ...rest.filter((one) => !others.includes(one))], fits, (some) =>
+      goes([own, ...some], shortly),
+    )
+    if (!set) put(rest, 'all')
+    else put(set, whyOf(own, set))
   }
   return found
+}
+
+/** Sets of dishes that are planned as a day of their own is, for each dish left out: such a plan takes about as long as the day's. */
+const AS_DAYS = 3
+
+/**
+ * A set that was found in days planned shortly, grown by one after another of the rest for as long as it fits when it is planned as a day is;
+ * and then without those that need not be in it, since it does not fit without them either.
+ *
+ * @param fits Whether the dish left out goes with so many, planned in earnest; null where no more is planned so.
+ * @param soon Whether a day planned shortly has shown so already.
+ * @returns Null where the dish goes with all the rest, or with so many that no set was found in so few days.
+ */
+function grown(
+  smallest: readonly Batches[],
+  rest: readonly Batches[],
+  fits: (some: readonly Batches[]) => boolean | null,
+  soon: (some: readonly Batches[]) => boolean,
+): readonly Batches[] | null {
+  let set = smallest
+  for (let fit = fits(set); fit !== false; fit = fits(set)) {
+    const next = rest.find((one) => !set.includes(one))
+    if (fit === null || !next) return null
+    set = [...set, next]
+  }
+  if (set.length === smallest.length) return set
+  for (const one of set.slice(0, -1)) {
+    const without = set.filter((other) => other !== one)
+    if (!soon(without) && fits(without) === false) set = without
+  }
+  return set
 }
 
 /** Whether something of a dish is set in while the oven is still hot enough for another. */

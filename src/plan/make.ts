@@ -90,7 +90,7 @@ function filled(input: MakePlan, made: ReturnType<typeof makeDishes>, runs: Oven
 const planning = (input: MakePlan, dishes: readonly Dish[], runs: OvenRuns): PlanOptions => ({
   ...input.options,
   simulate: simulator(input, runs),
-  secondFires: (first) => twoFires(input, dishes, first.burn, hoursOf(input.day, dishes), runs),
+  secondFires: (first) => twoFires(input, dishes, first?.burn ?? null, hoursOf(input.day, dishes), runs),
   heatStated: (file, celsius) => needsAt(input, file, celsius),
 })
 

@@ -21,8 +21,11 @@ export interface PlanOptions {
   readonly inHand?: boolean
   /** Dishes to fill idle floor with. */
   readonly spare?: readonly Dish[]
-  /** Firings of two fires, the first being this one: for a day that one fire cannot do, or as a remedy. */
-  readonly secondFires?: (first: FiringOption['firing']) => readonly FiringOption[]
+  /**
+   * Firings of two fires, the first being as long as this one; null: those that a day to be fired twice has to choose from. For a day that one
+   * fire cannot do, or as a remedy.
+   */
+  readonly secondFires?: (first: FiringOption['firing'] | null) => readonly FiringOption[]
   /** What each dish of a receipt's file needs, by its id, where the front matter of that states the oven's heat, °C; absent where there are no receipts. */
   readonly heatStated?: (file: string, celsius: number) => ReadonlyMap<string, HeatNeed>
   /** Share of the work done, 0 … 1. */

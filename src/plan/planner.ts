@@ -77,17 +77,26 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   // One fire that has bread at noon and pies hot at six burns far more wood than two, which nothing but a trial tells.
   if (lacksNothing(once.settled) && !wantsHot(once.settled)) return {firings, settled: once.settled}
   const known = new Set(two.firings.map(firesOf))
-  const again = options.secondFires?.(once.settled.option.firing).filter((f) => !known.has(firesOf(f))) ?? []
-  const tried = [two, ...(again.length > 0 ? [{...any, firings: again}] : [])].map((on) => ({
-    on,
-    laid: inParts(on, grid, options, tick),
-  }))
+  const made: FiringOption[] = []
+  const laidOn = (on: PlanProblem): {on: PlanProblem; laid: Laid} => ({on, laid: inParts(on, grid, options, tick)})
+  /** Second fires for a first one as long as that of a plan, where they have not been looked at. */
+  const laidAfter = ({option}: Settled): {on: PlanProblem; laid: Laid}[] => {
+    const again = options.secondFires?.(option.firing).filter((f) => !known.has(firesOf(f))) ?? []
+    for (const f of again) known.add(firesOf(f))
+    made.push(...again)
+    return again.length > 0 ? [laidOn({...any, firings: again})] : []
+  }
+  const tried = [laidOn(two), ...laidAfter(once.settled)]
+  let alone = once.settled
+  // The day's own plan on one fire is often on a shorter one, of which the ways out of that day promise a second.
+  if (!tried.some(({laid}) => lacksNothing(laid.settled))) {
+    alone = weighedUp(one, grid, once, options, tick)
+    tried.push(...laidAfter(alone))
+  }
   const best = tried.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
   const twice = afterBoth(weighedUp(best.on, grid, best.laid, options, tick), one, grid, options, tick)
-  return {
-    firings: [...firings, ...again],
-    settled: lacksNothing(twice) ? better(once.settled, twice) : better(weighedUp(one, grid, once, options, tick), twice),
-  }
+  if (alone === once.settled && !lacksNothing(twice)) alone = weighedUp(one, grid, once, options, tick)
+  return {firings: [...firings, ...made], settled: better(alone, twice)}
 }
 
 /** Hours later, min, than it may be at which the fire of a day that wants something hot is lit for a trial; and jobs of such a day. */

@@ -49,7 +49,7 @@ export function waysOf(
   put(moreHands(problem, plan, trials, near))
   // What comes a little late is no reason to fire again.
   const again = problem.day.firings <= 1 && !enough() && !(whole && worst < FIRE_AGAIN)
-  if (again) put(fireLater(trials, options.secondFires?.(plan.firing) ?? []))
+  if (again) put(fireLater(plan, trials, () => options.secondFires?.(plan.firing) ?? []))
   const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
   if (!slow || !whole) return ways
   if (!enough()) put(smallerBatch(problem, slow, trials, near))

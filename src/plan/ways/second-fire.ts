@@ -4,7 +4,7 @@ import {phrase} from '../phrases.js'
 import type {Settled} from '../settled.js'
 import type {FiringOption, Phrase, Plan, PlanProblem, Remedy} from '../types.js'
 import {helps, lessThan} from './lack.js'
-import {Trials} from './trials.js'
+import {beforeLast, Trials} from './trials.js'
 
 /** Minutes late, at the worst, from which on another fire is tried. */
 export const FIRE_AGAIN = 60
@@ -13,18 +13,28 @@ export const FIRE_AGAIN = 60
 const WORTH_A_FIRE = 3
 
 /**
- * Another fire later in the day, where that has more of it, or more of it in time.
+ * Another fire later in the day, where that has more of it, or more of it in time: the day as it will be planned when it may be fired twice, or
+ * if it is a large one, a short trial.
  *
- * @param firings Of two fires, to choose from.
+ * @param firings Of two fires, to choose from in a short trial.
  */
-export function fireLater(trials: Trials, firings: readonly FiringOption[]): Remedy | null {
-  if (firings.length === 0) return null
+export function fireLater(plan: Plan, trials: Trials, firings: () => readonly FiringOption[]): Remedy | null {
   const {now} = trials
-  const tried = trials.plan({firings})
+  const earnest = trials.firedTwice()
+  const some = earnest ? [] : firings()
+  if (!earnest && some.length === 0) return null
+  const tried = earnest ?? trials.plan({firings: some})
   const fire = tried.plan.fires?.[1]
   // Where something is left out, another fire is for having that.
   if (!fire || !helps(tried.lack, now) || (now.out > 0 && tried.lack.without >= now.without)) return null
-  return trials.remedy('second fire', tried.plan, secondFire(fire, trials.outcome(tried, true).phrases))
+  const {phrases} = trials.outcome(tried, true)
+  return trials.remedy('second fire', tried.plan, secondFire(fire, beforeLast(phrases, otherFirst(plan, tried.plan))))
+}
+
+/** That the first fire is another than in the plan, or lit at another hour; nothing where it is the same. */
+function otherFirst(plan: Plan, {firing, lit}: Plan): Phrase[] {
+  if (firing.burn === plan.firing.burn && lit === plan.lit) return []
+  return [phrase('outcome first fire', {minutes: {unit: 'minutes', value: firing.burn}, at: {unit: 'clock', value: lit}})]
 }
 
 /**

@@ -1,6 +1,7 @@
 import type {Replan} from '../conflict.js'
 import type {PlanOptions, Simulate} from '../options.js'
 import {english, phrase, speak} from '../phrases.js'
+import {rules} from '../rules.js'
 import type {Settled} from '../settled.js'
 import type {FiringOption, Phrase, Plan, PlanProblem, Remedy} from '../types.js'
 import {type Lack, lackOf, lateIn, outOf} from './lack.js'
@@ -37,6 +38,7 @@ export class Trials {
   readonly quick: PlanOptions
   readonly #problem: PlanProblem
   readonly #plan: Plan
+  readonly #options: PlanOptions
   readonly #replan: Replan
   readonly #from: Settled | null
   readonly #late: boolean
@@ -59,6 +61,7 @@ export class Trials {
     this.#from = from
     this.#problem = problem
     this.#plan = plan
+    this.#options = options
     this.#replan = replan
     this.#late = late
     this.now = lackOf(problem, plan, late)
@@ -90,39 +93,65 @@ export class Trials {
    */
   inEarnest(change: Pick<PlanProblem, 'day'>): Trial | null {
     const problem = {...this.#problem, ...change}
+    // Second fires that were made for this plan are none of the day's.
+    return this.#earnest(problem.day.firings > 1 ? problem : {...problem, firings: this.#once()})
+  }
+
+  /**
+   * The day as it will be planned when it may be fired twice: of the fires that there are to choose from then a short look often misses the one
+   * that has it all. Null of a large day, or where nothing makes such fires.
+   */
+  firedTwice(): Trial | null {
+    const {secondFires} = this.#options
+    if (!secondFires) return null
+    const day = {...this.#problem.day, firings: 2}
+    return this.#earnest({...this.#problem, day, firings: [...this.#once(), ...secondFires(null)]}, {secondFires})
+  }
+
+  #once(): FiringOption[] {
+    return this.#problem.firings.filter((f) => !f.further?.length)
+  }
+
+  #earnest(problem: PlanProblem, more: PlanOptions = {}): Trial | null {
     const {simulate, cancelled} = this.quick
     if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return null
-    // Second fires that were made for this plan are none of the day's.
-    const firings = problem.day.firings > 1 ? problem.firings : problem.firings.filter((f) => !f.further?.length)
-    const how: PlanOptions = {bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
-    return trialOf(problem, this.#replan({...problem, firings}, how), this.#late)
+    const how: PlanOptions = {...more, bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
+    return trialOf(problem, this.#replan(problem, how), this.#late)
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
   outcome(
-    {plan: tried, lack: {out: count, without, late, wanting}, problem, late: willDo}: Trial,
+    {plan: tried, lack: {out: count, without, wanting}, problem, late: willDo}: Trial,
     wood: boolean,
   ): {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]} {
     const {now} = this
     const phrases: Phrase[] = []
     const out = outOf(problem, tried, willDo)
+    // What comes too late to be of use counts as left out, and is baked none the less: it is told as it stands in the list of what is late.
+    const late = lateIn(problem, tried, true)
+    const lateNow = lateIn(this.#problem, this.#plan, true)
+    const nowOut = outOf(this.#problem, this.#plan, willDo)
+    const hours = {unit: 'minutes', value: rules.bearable} as const
+    const orLate = more(out, outOf(problem, tried, true)) || more(nowOut, outOf(this.#problem, this.#plan, true))
     const minutes = {unit: 'minutes', value: late} as const
     const [people, before] = [without, now.without].map(Math.ceil) as [number, number]
     if (out.size > 0)
       phrases.push(
-        phrase(people < before ? 'outcome fewer' : 'outcome still', {
+        phrase(stillOut[`${people < before}`][`${orLate}`], {
+          hours,
           count,
           people,
           before,
           dishes: {unit: 'dishes', dishes: [...out.keys()], whole: true},
         }),
       )
-    else if (now.out > 0 || (now.late === 0 && now.wanting === 0)) phrases.push(phrase('outcome all'))
-    if (late === 0 && now.late > 0) phrases.push(phrase('outcome in time'))
-    if (late > 0 && late !== now.late)
+    else if (orLate) phrases.push(...(late > 0 ? [phrase('outcome in use', {hours})] : []))
+    else if (now.out > 0 || (lateNow === 0 && now.wanting === 0)) phrases.push(phrase('outcome all'))
+    if (late === 0 && lateNow > 0) phrases.push(phrase('outcome in time'))
+    if (late > 0 && late !== lateNow)
       phrases.push(
-        now.late > 0
-          ? phrase('outcome less late', {minutes, before: {unit: 'minutes', value: now.late}})
+        lateNow > 0
+          ? phrase('outcome less late', {minutes, before: {unit: 'minutes', value: lateNow}})
           : phrase('outcome late', {minutes}),
       )
     if (wanting !== now.wanting)
@@ -131,10 +160,10 @@ export class Trials {
           ? phrase('outcome heat')
           : phrase(wanting < now.wanting ? 'outcome less wanting' : 'outcome wanting', {count: wanting, before: now.wanting}),
       )
-    const more = tried.score.wood - this.#plan.score.wood
-    const kilograms = {unit: 'kilograms', value: Math.abs(more)} as const
-    if (Math.abs(more) >= LITTLE_WOOD)
-      phrases.push(phrase(more > 0 ? 'outcome more wood' : 'outcome less wood', {wood: kilograms}))
+    const change = tried.score.wood - this.#plan.score.wood
+    const kilograms = {unit: 'kilograms', value: Math.abs(change)} as const
+    if (Math.abs(change) >= LITTLE_WOOD)
+      phrases.push(phrase(change > 0 ? 'outcome more wood' : 'outcome less wood', {wood: kilograms}))
     else if (wood) phrases.push(phrase('outcome same wood'))
     return {unit: 'phrases', phrases}
   }
@@ -154,6 +183,16 @@ export class Trials {
     }
   }
 }
+
+/** What is said of what a trial still leaves out: whether fewer go without, and whether some of it, or of the plan's, is baked but too late. */
+const stillOut = {
+  true: {true: 'outcome fewer or late', false: 'outcome fewer'},
+  false: {true: 'outcome still or late', false: 'outcome still'},
+} as const
+
+/** True where one count of vessels has more of some dish than another. */
+const more = (one: ReadonlyMap<string, number>, other: ReadonlyMap<string, number>): boolean =>
+  [...one].some(([id, count]) => count > (other.get(id) ?? 0))
 
 /** What comes of a trial, with more said of it before the last, which is the wood. */
 export const beforeLast = (phrases: readonly Phrase[], more: readonly Phrase[]): Phrase[] => [
