@@ -164,6 +164,16 @@ export function notChangeable(input: DayKept, file: string): Message[] {
   return [...firings, ...filling]
 }
 
+/** The receipts of what a day asks for, and of what it has in the oven; not of what was only asked for before. */
+export function receiptsOf<R extends Pick<Receipt, 'file'>>(
+  receipts: readonly R[],
+  {items, spare}: Day,
+  dishes: readonly Dish[],
+): R[] {
+  const files = new Set([...items, ...spare, ...dishes].map(({file}) => file))
+  return receipts.filter(({file}) => files.has(file))
+}
+
 /** What the dishes of a day are made from. */
 interface Making extends DayKept {
   readonly oven: OvenSpec
