@@ -1,7 +1,8 @@
 import {describe, expect, it} from 'vitest'
 import {cached, fingerprint} from '../src/page/cached.js'
-import {knowsMorning, loadsIn, morningKey, planFolder, readFolder} from '../src/page/chain.js'
+import {copyIn, knowsMorning, loadsIn, morningKey, planFolder, readFolder} from '../src/page/chain.js'
 import {planJson} from '../src/sheets/plan-json.js'
+import {COPY, DATE, dayWith, folderWith, LOG as LIT, logWith} from './kept-day.js'
 import {commandPlan, smallDay} from './page-day.js'
 
 // The small day, with an earlier firing that taught something of the oven and of the loaf.
@@ -92,5 +93,51 @@ describe('what is kept of texts', () => {
     expect(fingerprint(['ab', 'c'])).not.toBe(fingerprint(['a', 'bc']))
     expect(fingerprint(['a', ''])).not.toBe(fingerprint(['a']))
     expect(fingerprint(['a', 'b'])).toBe(fingerprint(['a', 'b']))
+  })
+})
+
+describe('a day changed since its fire was lit, planned by the page', {timeout: 120_000}, () => {
+  const rows = ['9:55 | loaf | set in', '10:55 | loaf | drawn', '10:55 | cake | set in']
+  const changed = (day: string): ReadonlyMap<string, string> =>
+    folderWith(day, [
+      [LIT, logWith(...rows)],
+      [COPY, dayWith()],
+    ])
+
+  it('has the plan the command gives it', async () => {
+    for (const day of [dayWith({pudding: null}), dayWith({cake: null}), dayWith({pudding: '3 puddings'})])
+      expect(pagePlan(changed(day)) === (await commandPlan(changed(day)))).toBe(true)
+  })
+
+  it('goes on from the morning that was planned before, whatever the day asks for now', () => {
+    const morning = folderWith(dayWith())
+    const key = morningKey(morning, DATE)
+    expect(morningKey(changed(dayWith()), DATE)).toBe(key)
+    expect(morningKey(changed(dayWith({pudding: null})), DATE)).toBe(key)
+    expect(morningKey(folderWith(dayWith({pudding: null})), DATE)).not.toBe(key)
+    planFolder(morning)
+    expect(knowsMorning(changed(dayWith({cake: null})))).toBe(true)
+  })
+
+  it('keeps the day when the fire is noted as lit, and when it asks for something else', () => {
+    const names = ['loaf', 'cake', 'pudding']
+    const lit = logWith()
+    expect(copyIn(folderWith(dayWith()), '', '', names)).toBeNull()
+    expect(copyIn(folderWith(dayWith()), '', lit, names)).toBe(COPY)
+    const after = folderWith(dayWith({cake: null}), [[COPY, dayWith()]])
+    expect(copyIn(after, logWith(...rows), logWith(...rows, '11:00 | vault | 200 °C'), names)).toBe(
+      COPY.replace('.md', '-1055.md'),
+    )
+    expect(copyIn(folderWith(dayWith(), [[COPY, dayWith()]]), lit, logWith(rows[0]!), names)).toBeNull()
+  })
+
+  it('names a copy that cannot be read', () => {
+    const found = planFolder(
+      folderWith(dayWith(), [
+        [LIT, logWith(...rows)],
+        [COPY, dayWith().replace('people: 8', 'people: many')],
+      ]),
+    )
+    expect(found).toMatchObject({ok: false, messages: [{file: COPY, line: 3}]})
   })
 })

@@ -2,7 +2,7 @@ import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {writeClock} from '../src/measure/quantity.js'
 import type {FiringLog} from '../src/oven/log.js'
-import {planAgain} from '../src/plan/again.js'
+import {type Corrections, planAgain} from '../src/plan/again.js'
 import {check} from '../src/plan/check.js'
 import {celsiusAt, curveOf, doseNeeded} from '../src/plan/curve.js'
 import {mayBeShort, mayWait} from '../src/plan/dough.js'
@@ -192,7 +192,7 @@ describe('a dish that an earlier reading had set in the sooner', () => {
     const row = {...reading, at, elapsed: reading.minutes, what: 'reading', line: 1, text: '', note: ''}
     const log = {date: today.date, lit, raked: morning.raked, wood: null, rows: [row], readings: [reading], doors: []}
     const later = (rows: readonly object[], now: number): ReturnType<typeof planAgain> => {
-      const known = new Map([[JSON.stringify(log), withCakeAt(soon)]])
+      const known: Corrections = new Map([[JSON.stringify([log, null, null]), {followed: withCakeAt(soon)}]])
       const told = {...log, rows: [row, ...rows]} as unknown as FiringLog
       const again = planAgain({...input, now, options: {effort: 'quick'}}, asked, morning, told, [], known)
       // The reading was not worked out again.

@@ -2,7 +2,7 @@ import {beforeAll, describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {writeDuration} from '../src/measure/quantity.js'
 import type {FiringLog} from '../src/oven/log.js'
-import {planAgain} from '../src/plan/again.js'
+import {type Corrections, planAgain} from '../src/plan/again.js'
 import {amiss, asAsked} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
 import {doughsSoFar} from '../src/plan/dough.js'
@@ -357,7 +357,7 @@ describe('a day planned again', () => {
     const {plan, problem} = made
     const beans = plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!
     const first = beans.draw.likely - 120
-    const run = (log: FiringLog, now: number, known?: Map<string, typeof plan>): ReturnType<typeof planAgain> =>
+    const run = (log: FiringLog, now: number, known?: Corrections): ReturnType<typeof planAgain> =>
       planAgain({oven: read.oven, day: read.day, now, options: {effort: 'quick'}}, problem, plan, log, [], known)
     const then = run(logged([{at: first, off: -12}], []), first).plan
     const longer = then.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')!.draw.likely
@@ -370,7 +370,7 @@ describe('a day planned again', () => {
       ],
       [],
     )
-    const known = new Map<string, typeof plan>()
+    const known = new Map() as Corrections
     const later = run(both, now, known)
     expect(later.plan.loads.flatMap((l) => l.dishes).find((d) => d.dish === 'baked-beans')?.alreadyIn).toBe(true)
     expect(known.size).toBe(1)

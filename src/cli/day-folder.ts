@@ -4,13 +4,14 @@ import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
 import {readDay} from '../plan/day.js'
+import {itemsNoted, type KeptDay} from '../plan/kept-days.js'
 import type {Day, DayItem} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import {namesInLog} from '../scale/slug.js'
 import {Failure, fileFailure} from './failure.js'
 import {readText} from './files.js'
-import {readLogs} from './logs.js'
+import {keptFiles, readLogs} from './logs.js'
 
 /** A bake day as read from its folder. */
 export interface DayFolder {
@@ -26,6 +27,8 @@ export interface DayFolder {
   /** The day's own log, null where there is none yet, and those of earlier firings, oldest first. */
   readonly log: FiringLog | null
   readonly past: readonly FiringLog[]
+  /** The day as it stood since its fire was lit, as far as it was kept. */
+  readonly kept: readonly KeptDay[]
   readonly messages: readonly Message[]
 }
 
@@ -75,9 +78,14 @@ export function readDayFolder(folder: string): DayFolder {
   const sources = new Map<string, string>()
   const receipts: Receipt[] = []
   const home = realpathSync(folder)
-  for (const item of [...(dayRead?.day?.items ?? []), ...(dayRead?.day?.spare ?? [])]) {
+  const kept = dayRead?.day ? keptDays(folder, dayRead.day, attempt, messages) : []
+  const asked = [
+    ...[...(dayRead?.day?.items ?? []), ...(dayRead?.day?.spare ?? [])].map((item) => ({item, of: dayFile})),
+    ...kept.flatMap(({day, file}) => day.items.map((item) => ({item, of: join(folder, file)}))),
+  ]
+  for (const {item, of} of asked) {
     if (sources.has(item.file)) continue
-    const text = attempt(() => readReceipt(folder, home, dayFile, item))
+    const text = attempt(() => readReceipt(folder, home, of, item))
     if (text === null) continue
     sources.set(item.file, text)
     const read = translate(text, {file: item.file})
@@ -87,7 +95,7 @@ export function readDayFolder(folder: string): DayFolder {
 
   // A log is the day's by its date, so without that none can be read; whatever else is wrong, they are.
   const day = dayRead?.day
-  const logs = day ? attempt(() => logsOf(folder, day, receipts)) : null
+  const logs = day ? attempt(() => logsOf(folder, day, kept, receipts)) : null
   if (logs) messages.push(...logs.messages)
 
   const errors = messages.filter((m) => m.severity === 'error')
@@ -101,17 +109,34 @@ export function readDayFolder(folder: string): DayFolder {
     sources,
     log: logs.log,
     past: logs.past,
+    kept,
     messages,
   }
 }
 
 /** The day's own log and those before it, with what is wrong in them. */
-function logsOf(folder: string, day: Day, receipts: readonly Receipt[]): Pick<DayFolder, 'log' | 'past' | 'messages'> {
+function logsOf(
+  folder: string,
+  day: Day,
+  kept: readonly KeptDay[],
+  receipts: readonly Receipt[],
+): Pick<DayFolder, 'log' | 'past' | 'messages'> {
   const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
   const file = join(folder, 'firings', `${day.date}.md`)
-  const dishes = namesInLog([...day.items, ...day.spare], receipts)
+  const dishes = namesInLog(itemsNoted(day, kept), receipts)
   const own = existsSync(file) ? readLog(readText(file, file, 'log'), file, {zone: day.zone, dishes}) : null
   return {log: own?.log ?? null, past: past.logs, messages: [...past.messages, ...(own?.messages ?? [])]}
+}
+
+/** The day as it was kept beside its log; a copy that cannot be read is an error, as a log is. */
+function keptDays(folder: string, {date}: Day, attempt: <T>(run: () => T) => T | null, messages: Message[]): KeptDay[] {
+  return keptFiles(join(folder, 'firings'), date).flatMap(({path, name, from}) => {
+    const text = attempt(() => readText(path, path, 'copy of the day'))
+    if (text === null) return []
+    const read = readDay(text, path)
+    messages.push(...read.messages.filter((m) => m.severity === 'error'))
+    return read.day ? [{day: read.day, from, file: `firings/${name}`}] : []
+  })
 }
 
 function readReceipt(folder: string, home: string, dayFile: string, item: DayItem): string {

@@ -1,5 +1,5 @@
 import {existsSync, mkdirSync, readFileSync} from 'node:fs'
-import {dirname, join} from 'node:path'
+import {basename, dirname, join} from 'node:path'
 import lockfile from 'proper-lockfile'
 import {Temporal} from 'temporal-polyfill'
 import writeFileAtomic from 'write-file-atomic'
@@ -8,12 +8,14 @@ import {type LogOptions, readLog} from '../oven/log.js'
 import {appendToLog} from '../oven/log-append.js'
 import {entryText, notesIn, parseNote} from '../oven/note.js'
 import {readDay} from '../plan/day.js'
+import {copyToMake, itemsNoted, type KeptDay} from '../plan/kept-days.js'
 import {inWordsOnly} from '../plan/told-doughs.js'
 import type {DayItem} from '../plan/types.js'
 import {namesInLog, namesOfEach} from '../scale/slug.js'
 import type {Given} from './arguments.js'
 import {Failure, fileFailure, messageLines, usageFailure} from './failure.js'
 import {decodeText, readText} from './files.js'
+import {keptFiles} from './logs.js'
 import type {Outcome} from './run.js'
 
 /**
@@ -25,15 +27,19 @@ import type {Outcome} from './run.js'
 export async function runNote(given: Given): Promise<Outcome> {
   const [folder, ...words] = given.positionals as [string, ...string[]]
   const dayFile = join(folder, 'day.md')
-  const {day, messages} = readDay(readText(dayFile, dayFile, 'day'), dayFile)
+  const dayText = readText(dayFile, dayFile, 'day')
+  const {day, messages} = readDay(dayText, dayFile)
   if (!day) throw new Failure(messages.filter((m) => m.severity === 'error'))
   const now = present(day.date, day.zone)
   const anyway = given.flag('anyway')
   const said = words.join(' ')
-  const items = [...day.items, ...day.spare]
+  const firings = join(folder, 'firings')
+  const kept = keptDays(firings, day.date)
+  // What the day asked for before may be in the oven still.
+  const items = itemsNoted(day, kept)
   const dishes = dishNames(folder, items)
   const alike = namesOfEach(items)
-  const file = join(folder, 'firings', `${day.date}.md`)
+  const file = join(firings, `${day.date}.md`)
   const so = existsSync(file) ? readLog(readText(file, file, 'log'), file).log : null
   const entries = notesIn(said, dishes, alike).map((one) => {
     const parsed = parseNote(one, {date: day.date, dishes, alike, log: so, ...(now && !anyway ? {now} : {})})
@@ -69,10 +75,24 @@ export async function runNote(given: Given): Promise<Outcome> {
       if (!after.ok) throw fileFailure(file, 'log-append', after.reason, after.suggest)
       return after.source
     }, text)
-    writeFileAtomic.sync(file, source)
     // Read back what the log now says, so that a contradiction is told at once.
-    const warnings = readLog(source, file).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
+    const told = readLog(source, file)
+    // Read under the lock: another note may have kept the day meanwhile.
+    const copies = keptDays(firings, day.date)
+    const copy = copyToMake({
+      day,
+      kept: copies,
+      before: checked.log,
+      log: told.log,
+      copies: copies.map((one) => basename(one.file)),
+      names: dishNames(folder, [...day.items, ...day.spare]),
+    })
+    // First, so that the log is as it was where the copy cannot be written.
+    if (copy !== null) writeFileAtomic.sync(join(firings, copy), dayText)
+    writeFileAtomic.sync(file, source)
+    const warnings = told.messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
     const lines = entries.map((entry) => `Noted in ${file}: ${entryText(entry)}\n`)
+    if (copy !== null) lines.push(`Kept the day as ${dayFile} has it now: ${join(firings, copy)}\n`)
     const plain = inWordsOnly(entries)
     const arm = entries.some((entry) => entry.what === 'row' && entry.read?.kind === 'arm')
     return {
@@ -83,6 +103,15 @@ export async function runNote(given: Given): Promise<Outcome> {
   } finally {
     await release()
   }
+}
+
+/** The copies of the day; one that cannot be read is an error. */
+function keptDays(firings: string, date: string): KeptDay[] {
+  return keptFiles(firings, date).map(({path, from}) => {
+    const {day, messages} = readDay(readText(path, path, 'copy of the day'), path)
+    if (!day) throw new Failure(messages.filter((m) => m.severity === 'error'))
+    return {day, from, file: path}
+  })
 }
 
 /** What the log may call the day's dishes. Titles of a file of several receipts are its headings: no receipt need be read for a note. */

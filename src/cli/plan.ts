@@ -3,6 +3,7 @@ import {parseClock} from '../measure/quantity.js'
 import {asAsked} from '../plan/asked.js'
 import {believe} from '../plan/believe.js'
 import {nothingAsked} from '../plan/day.js'
+import {morningOf, notChangeable} from '../plan/kept-days.js'
 import type {MadePlan} from '../plan/make.js'
 import {makePlan} from '../plan/make.js'
 import {makeDishes} from '../scale/dishes.js'
@@ -14,7 +15,7 @@ import {type DayFolder, readDayFolder} from './day-folder.js'
 import {Failure, messageLines, usageFailure} from './failure.js'
 import {readText, writeAll} from './files.js'
 import {messagesIn} from './language.js'
-import {logFiles} from './logs.js'
+import {keptFiles, logFiles} from './logs.js'
 import {builtPage, pageWith} from './page.js'
 import type {Outcome} from './run.js'
 import {choice, colour, columns} from './show.js'
@@ -75,10 +76,11 @@ export function warnings(read: DayFolder, given: Given, made: Pick<MadePlan, 'me
  * @throws {Failure} where the day asks for nothing, or an amount of its list cannot be read
  */
 export function planOf(read: DayFolder, given: Given): MadePlan {
-  const empty = nothingAsked(read.day, join(read.folder, 'day.md'))
-  if (empty.length > 0) throw new Failure(empty)
+  const dayFile = join(read.folder, 'day.md')
+  const cannot = [...nothingAsked(read.day, dayFile), ...notChangeable(read, dayFile)]
+  if (cannot.length > 0) throw new Failure(cannot)
   // Today's readings are the planner's own business: it knows which loads stood in the oven when they were taken.
-  const scaled = makeDishes({day: read.day, receipts: read.receipts, oven: read.oven})
+  const scaled = makeDishes({day: morningOf(read), receipts: read.receipts, oven: read.oven})
   const belief = believe({
     oven: read.oven,
     past: read.past,
@@ -94,6 +96,7 @@ export function planOf(read: DayFolder, given: Given): MadePlan {
     parameters: belief.parameters,
     corrections: belief.dishes,
     log: read.log,
+    kept: read.kept,
     ...nowGiven(given),
   })
   const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
@@ -115,7 +118,9 @@ function filesOf(read: DayFolder): Map<string, string> {
   const files = new Map<string, string>()
   for (const name of ['day.md', 'oven.md']) files.set(name, readText(join(read.folder, name)))
   for (const [name, text] of read.sources) files.set(name, text)
-  for (const log of logFiles(join(read.folder, 'firings'))) files.set(`firings/${basename(log)}`, readText(log))
+  const firings = join(read.folder, 'firings')
+  for (const log of logFiles(firings)) files.set(`firings/${basename(log)}`, readText(log))
+  for (const {name, path} of keptFiles(firings, read.day.date)) files.set(`firings/${name}`, readText(path))
   return files
 }
 

@@ -1,6 +1,7 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
 import {asAsked} from '../plan/asked.js'
+import {receiptsOf} from '../plan/kept-days.js'
 import {sheets} from '../sheets/sheets.js'
 import type {Given} from './arguments.js'
 import {readDayFolder} from './day-folder.js'
@@ -24,7 +25,7 @@ export function runSheets(given: Given): Outcome {
       plan: made.plan,
       problem: made.problem,
       oven: read.oven,
-      receipts: read.receipts,
+      receipts: receiptsOf(read.receipts, read.day, made.problem.dishes),
       texts: read.sources,
       sources,
       items,

@@ -2,10 +2,11 @@ import type {LoadOf} from '../oven/learn.js'
 import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
 import type {OvenSpec, PastReading} from '../oven/types.js'
-import {type Corrections, planAgain} from '../plan/again.js'
+import type {Corrections} from '../plan/again.js'
 import {type Belief, believe, loadsOf} from '../plan/believe.js'
 import {nothingAsked, readDay} from '../plan/day.js'
-import {type MadePlan, type MakePlan, makePlan} from '../plan/make.js'
+import {copyToMake, itemsNoted, type KeptDay, keptAmong, morningOf, notChangeable} from '../plan/kept-days.js'
+import {begun, type MadePlan, type MakePlan, makePlan} from '../plan/make.js'
 import type {Day} from '../plan/types.js'
 import {translate} from '../receipt/translate.js'
 import type {Message, Receipt, Translation} from '../receipt/types.js'
@@ -28,6 +29,8 @@ export interface FolderRead {
   /** The day's own log, and those of earlier firings, oldest first. */
   readonly log: FiringLog | null
   readonly past: readonly FiringLog[]
+  /** The day as it stood since its fire was lit, as far as it was kept. */
+  readonly kept: readonly KeptDay[]
   readonly messages: readonly Message[]
 }
 
@@ -59,11 +62,12 @@ export function readReceiptFile(path: string, text: string): Translation {
   return translation
 }
 
-const dayOf = cached(
-  4,
-  (text: string) => text,
-  (text) => readDay(text, 'day.md'),
+const dayAs = cached(
+  8,
+  (text: string, file: string) => `${file}\n${text}`,
+  (text, file) => readDay(text, file),
 )
+const dayOf = (text: string): ReturnType<typeof readDay> => dayAs(text, 'day.md')
 const ovenOf = cached(
   4,
   (text: string) => text,
@@ -86,12 +90,17 @@ export function readFolder(files: Folder): FolderRead {
   const {day} = dayRead
   const texts = new Map<string, string>()
   const receipts: Receipt[] = []
-  for (const item of [...(day?.items ?? []), ...(day?.spare ?? [])]) {
+  const kept = day === null ? [] : keptIn(files, day.date, messages)
+  const asked = [
+    ...[...(day?.items ?? []), ...(day?.spare ?? [])].map((item) => ({item, of: 'day.md'})),
+    ...kept.flatMap((one) => one.day.items.map((item) => ({item, of: one.file}))),
+  ]
+  for (const {item, of} of asked) {
     if (texts.has(item.file)) continue
     const text = files.get(item.file)
     if (text === undefined || text.trim() === '') {
       messages.push({
-        file: 'day.md',
+        file: of,
         ...(item.targetAt ?? {line: item.line, column: item.column}),
         severity: 'error',
         rule: 'receipt-missing',
@@ -113,14 +122,44 @@ export function readFolder(files: Folder): FolderRead {
       if (!own && path > `firings/${day.date}.md`) continue
       const text = files.get(path) ?? ''
       if (text.trim() === '') continue
-      const read = logOf(path, day.zone, text, own ? namesInLog([...day.items, ...day.spare], receipts) : null)
+      const read = logOf(path, day.zone, text, own ? namesInLog(itemsNoted(day, kept), receipts) : null)
       // A fault in an old log is told and the log left out; a fault in the day's own must be put right first.
       messages.push(...read.messages.map((m) => (m.severity === 'error' && !own ? {...m, severity: 'warning' as const} : m)))
       if (!read.log) continue
       if (own) log = read.log
       else past.push(read.log)
     }
-  return {day, oven: ovenRead.oven, readings: ovenRead.readings, receipts, texts, log, past, messages}
+  return {day, oven: ovenRead.oven, readings: ovenRead.readings, receipts, texts, log, past, kept, messages}
+}
+
+/** The copies of a day beside its log; one that cannot be read is an error. */
+export function keptIn(files: Folder, date: string, messages: Message[] = []): KeptDay[] {
+  const names = [...files.keys()].flatMap((path) => (path.startsWith(FIRINGS) ? [path.slice(FIRINGS.length)] : []))
+  return keptAmong(names, date).flatMap(({name, from}) => {
+    const file = `${FIRINGS}${name}`
+    const read = dayAs(files.get(file) ?? '', file)
+    messages.push(...read.messages.filter((m) => m.severity === 'error'))
+    return read.day ? [{day: read.day, from, file}] : []
+  })
+}
+
+const FIRINGS = 'firings/'
+
+/**
+ * The file in which the day is to be kept as it stands when something is noted (see `copyToMake`); null where there is none to write.
+ *
+ * @param before the day's log before the note, and `after` with it
+ * @param names what the log may call the dishes of the day
+ */
+export function copyIn(files: Folder, before: string, after: string, names: readonly string[]): string | null {
+  const {day} = dayOf(files.get('day.md') ?? '')
+  if (day === null) return null
+  const path = `${FIRINGS}${day.date}.md`
+  const logIn = (text: string): FiringLog | null => readLog(text, path, {zone: day.zone}).log
+  const kept = keptIn(files, day.date)
+  const copies = kept.map(({file}) => file.slice(FIRINGS.length))
+  const copy = copyToMake({day, kept, before: logIn(before), log: logIn(after), copies, names})
+  return copy === null ? null : `${FIRINGS}${copy}`
 }
 
 /** A plan, or why there can be none yet. */
@@ -138,11 +177,11 @@ export type Planned =
 /** A folder of which day and oven could be read. */
 type Whole = FolderRead & {readonly day: Day; readonly oven: OvenSpec}
 
-/** The day's dishes: of every file but the day's own log. */
+/** The dishes of the day's morning: of every file but the day's own log. */
 const scaledOf = cached(
   2,
   (files: Folder, {day}: Whole) => morningKey(files, day.date),
-  (_, {day, oven, receipts}) => makeDishes({day, receipts, oven}),
+  (_, read) => makeDishes({day: morningOf(read), receipts: read.receipts, oven: read.oven}),
 )
 
 /** What past firings taught: all of the folder that it stands on is in the key; of the dishes only what a past load of them took. */
@@ -170,23 +209,37 @@ export function loadsIn(files: Folder, read: FolderRead): LoadOf | null {
 
 function logTexts(files: Folder): string[] {
   const day = dayOf(files.get('day.md') ?? '').day
-  const own = `firings/${day?.date ?? ''}.md`
+  const own = `firings/${day?.date ?? ''}.`
   return [...files.keys()]
-    .filter((path) => path.startsWith('firings/') && path !== own)
+    .filter((path) => path.startsWith(FIRINGS) && !path.startsWith(own))
     .sort()
     .flatMap((path) => [path, files.get(path) ?? ''])
 }
 
-/** What a morning's plan was made from: every file but the day's own log, and this version of the planner. */
+/**
+ * What a morning's plan was made from: every file but the day's own log, with the day as it stood when its fire was lit, and this version of
+ * the planner.
+ */
 export function morningKey(files: Folder, date: string): string {
-  const own = `firings/${date}.md`
+  const own = `${FIRINGS}${date}.`
+  const from = morningFile(files, date)
   return fingerprint([
     version,
     ...[...files.keys()]
-      .filter((path) => path !== own)
+      .filter((path) => !path.startsWith(own))
       .sort()
-      .flatMap((path) => [path, files.get(path) ?? '']),
+      .flatMap((path) => [path, files.get(path === 'day.md' ? from : path) ?? '']),
   ])
+}
+
+/** The file that has the day as its morning's plan was made of it. */
+function morningFile(files: Folder, date: string): string {
+  const {day} = dayOf(files.get('day.md') ?? '')
+  const kept = keptIn(files, date)
+  const path = `${FIRINGS}${date}.md`
+  if (day === null || kept.length === 0) return 'day.md'
+  const {log} = logOf(path, day.zone, files.get(path) ?? '', null)
+  return morningOf({day, kept, log}) === day ? 'day.md' : kept[0]!.file
 }
 
 declare global {
@@ -214,8 +267,8 @@ export function planFolder(
   const errors = read.messages.filter((m) => m.severity === 'error')
   const {day, oven} = read
   if (errors.length > 0 || !day || !oven) return {ok: false, messages: errors}
-  const empty = nothingAsked(day, 'day.md')
-  if (empty.length > 0) return {ok: false, messages: empty}
+  const cannot = [...nothingAsked(day, 'day.md'), ...notChangeable(read as Whole, 'day.md')]
+  if (cannot.length > 0) return {ok: false, messages: cannot}
   const {now, effort, ...watch} = options
   // What past firings taught; today's readings are put to it when the rest of the day is planned.
   const scaled = scaledOf(files, {...read, day, oven})
@@ -230,30 +283,31 @@ export function planFolder(
     options: watch,
   }
   const key = morningKey(files, day.date)
-  if (morning?.key !== key) morning = {key, made: makePlan(input)}
+  if (morning?.key !== key) morning = {key, made: makePlan({...input, day: morningOf(read as Whole)})}
   if (followed.key !== key) followed = {key, known: new Map()}
   const {made} = morning
-  const wrong = made.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
+  const of = morningFile(files, day.date)
+  const wrong = made.messages.flatMap((m) => (m.severity === 'error' && m.rule.startsWith('scale-') ? [{...m, file: of}] : []))
   if (wrong.length > 0) return {ok: false, messages: wrong}
   const {log} = read
   if (!log || log.lit === null) return {ok: true, read: {...read, day, oven}, made, believed: taught.said, today: []}
-  const again = planAgain(
-    {...input, options: {...watch, ...(effort ? {effort} : {})}, ...(now === undefined ? {} : {now})},
-    made.problem,
-    made.plan,
-    log,
-    made.spare,
-    followed.known,
-  )
   // The messages of the morning's plan are of what has been planned anew since.
   const messages = made.messages.slice(0, made.messages.length - made.plan.messages.length)
-  return {
-    ok: true,
-    read: {...read, day, oven},
-    made: {...made, ...again, messages: [...messages, ...again.plan.messages]},
-    believed: taught.said,
-    today: again.said,
-  }
+  const again = begun(
+    {
+      ...input,
+      kept: read.kept,
+      log,
+      options: {...watch, ...(effort ? {effort} : {})},
+      ...(now === undefined ? {} : {now}),
+    },
+    {...made, messages},
+    log,
+    followed.known,
+  )
+  const amiss = again.messages.filter((m) => m.severity === 'error' && m.rule.startsWith('scale-'))
+  if (amiss.length > 0) return {ok: false, messages: amiss}
+  return {ok: true, read: {...read, day, oven}, made: again, believed: taught.said, today: again.said}
 }
 
 /** The day as it was planned before it began, and what it was planned from. */

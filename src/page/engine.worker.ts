@@ -6,6 +6,7 @@ import {appendToLog} from '../oven/log-append.js'
 import {entryText, type LogEntry, notesIn, parseNote} from '../oven/note.js'
 import {clockText} from '../oven/note-clock.js'
 import {evidence, parseReading, signById} from '../oven/signs.js'
+import {itemsNoted} from '../plan/kept-days.js'
 import {inWordsOnly} from '../plan/told-doughs.js'
 import type {Ingredient, Receipt} from '../receipt/types.js'
 import {namesInLog, namesOfEach} from '../scale/slug.js'
@@ -20,6 +21,7 @@ import {styleOf} from '../sheets/style-of.js'
 import {allergensLine, besides, modernFigure, sourceLine, timesShown} from '../sheets/translation-text.js'
 import {say} from '../sheets/words/index.js'
 import {
+  copyIn,
   knowsMorning,
   lastMorning,
   loadsIn,
@@ -135,8 +137,8 @@ function folder({files}: Asks['folder']['ask']): FolderView {
     day: read.day,
     oven: read.oven,
     log: read.log,
-    dishes: read.day ? namesInLog([...read.day.items, ...read.day.spare], read.receipts) : [],
-    alike: read.day ? namesOfEach([...read.day.items, ...read.day.spare]) : [],
+    dishes: read.day ? namesInLog(itemsNoted(read.day, read.kept), read.receipts) : [],
+    alike: read.day ? namesOfEach(itemsNoted(read.day, read.kept)) : [],
     messages: read.messages.slice(0, 400),
     receipts: receiptPaths(files).map((path) => {
       const {receipts, messages} = readReceiptFile(path, files.get(path) ?? '')
@@ -315,7 +317,7 @@ function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {prog
   return {ok: true, sheets: sheetsOf(found, {...showing, audience})}
 }
 
-function note({log, words, at, date, dishes, alike, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
+function note({files, log, words, at, date, dishes, alike, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
   const file = `firings/${date}.md`
   const known = dishes.length > 0 ? {dishes} : {}
   const checked = readLog(log, file, known)
@@ -340,6 +342,7 @@ function note({log, words, at, date, dishes, alike, now, anyway}: Asks['note']['
   return {
     ok: true,
     text: source,
+    copy: copyIn(files, log, source, dishes),
     plain: inWordsOnly(entries),
     said: entries.map(entryText).join('; '),
     warnings: warnings.map((m) => m.reason),

@@ -1,6 +1,7 @@
 import {items} from '../lexicon/items.js'
 import {sources} from '../lexicon/sources.js'
 import {batchesOf, withoutBatch} from '../plan/batches.js'
+import {receiptsOf} from '../plan/kept-days.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Dish} from '../scale/types.js'
 import {stepClock, temperatures} from '../sheets/figures.js'
@@ -129,7 +130,7 @@ export function sheetsOf({read, made, believed, today}: Planned & {ok: true}, op
       plan: made.plan,
       problem: made.problem,
       oven: read.oven,
-      receipts: read.receipts,
+      receipts: receiptsOf(read.receipts, read.day, made.problem.dishes),
       texts: read.texts,
       sources,
       items,

@@ -224,6 +224,7 @@ export interface Asks {
   note: {
     /** `at`: the time it was done, minutes after midnight of the date, where the words do not say it and it is not now. */
     ask: {
+      files: ReadonlyMap<string, string>
       log: string
       words: string
       at: number | null
@@ -235,8 +236,8 @@ export interface Asks {
       now: {date: string; minutes: number} | null
       anyway: boolean
     }
-    answer: /** `plain`: kept as the words it is, and the plan takes nothing from it. */
-      | {ok: true; text: string; said: string; plain: boolean; warnings: readonly string[]}
+    answer: /** `copy`: the file in which the day is kept as it stands; `plain`: kept as the words it is, and the plan takes nothing from it. */
+      | {ok: true; text: string; copy: string | null; said: string; plain: boolean; warnings: readonly string[]}
       | {ok: false; reason: string; suggest: string; doubt: boolean}
   }
   /** What a reading would say, before it is written down. */

@@ -609,8 +609,11 @@ export class App {
     const warnings: string[] = []
     let only = ''
     let written = log
+    const {files: asked} = this.state
+    const copies = new Map<string, string>()
     for (const one of typeof text === 'string' ? [{words: text, at: null}] : text) {
       const answer = await this.#reader.ask('note', {
+        files: asked,
         log: written,
         ...one,
         date: day.date,
@@ -621,6 +624,7 @@ export class App {
       })
       if (!answer.ok) return answer
       written = answer.text
+      if (answer.copy !== null) copies.set(answer.copy, asked.get('day.md') ?? '')
       told.push(answer.said)
       // A step of the plan is ticked in words of the page's own.
       if (answer.plain && typeof text === 'string') only = words.bake.onlyWords(text)
@@ -628,7 +632,7 @@ export class App {
     }
     const here = this.state.files.get(path) ?? ''
     const noted = told.join('; ')
-    this.edit(new Map([[path, here === log ? written : (merge(log, here, written) ?? written)]]), 'note')
+    this.edit(new Map([[path, here === log ? written : (merge(log, here, written) ?? written)], ...copies]), 'note')
     this.set({noted: only === '' ? words.bake.noted(noted) : `${words.bake.noted(noted)} ${only}`})
     this.say([words.bake.noted(noted), ...warnings].join(' '))
     if (replan) void this.plan(noted)

@@ -1,6 +1,7 @@
 import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
+import {type AskedSince, type Asking, changesAsked} from './asked-since.js'
 import {changesOf, lostOf} from './changes.js'
 import {type Corrected, correct} from './correct.js'
 import {drawnEarly} from './drawn-early.js'
@@ -20,7 +21,7 @@ import {untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
 
 /** What planning again has made of a day so far, by what the log then said: kept by a caller that plans at every note. */
-export type Corrections = Map<string, Plan>
+export type Corrections = Map<string, Pick<Corrected, 'followed' | 'asking'>>
 
 /** What planning the rest of a day takes of what the morning's plan was made from. */
 export interface PlanAgain extends Fired {
@@ -28,6 +29,15 @@ export interface PlanAgain extends Fired {
   /** The present, minutes after midnight of the day; the log's last entry where absent. */
   readonly now?: number
   readonly options?: Pick<PlanOptions, 'effort' | 'progress' | 'cancelled'>
+  /** What is asked for, where that was changed since the fire was lit. */
+  readonly asked?: Asked
+}
+
+/** What a day asked for when its fire was lit, and since. */
+export interface Asked {
+  readonly first: Asking
+  /** In their order: the last is what it asks for now. */
+  readonly since: readonly AskedSince[]
 }
 
 /**
@@ -46,15 +56,22 @@ export function planAgain(
   spare: readonly Dish[] = [],
   known: Corrections = new Map(),
 ): {plan: Plan; problem: PlanProblem; said: readonly string[]} {
-  const {log, relit} = oneFire(byOwnNames(written, problem.dishes), plan)
+  const {asked} = input
+  const {log, relit} = oneFire(byOwnNames(written, asked ? named(problem.dishes, asked) : problem.dishes), plan)
   const now = input.now ?? Math.max(log.lit!, log.raked ?? log.lit!, ...log.rows.map((r) => r.at))
-  const {before, made, inForce} = followedUntil(now, input, problem, plan, log, known)
+  const {before, made, inForce, begun, asking} = followedUntil(now, input, problem, plan, log, known)
+  const anew = askedFrom(asked, asking, Number.POSITIVE_INFINITY)
   // What is baked already is not suggested again.
-  const baked = spareBaked(spare, problem.dishes, log)
+  const baked = spareBaked(spare, [...begun.dishes, ...(anew?.to.lines ?? []).flatMap(({dishes}) => dishes)], log)
   const idle = spare.filter((dish) => baked.every((one) => one.dish !== dish))
-  const corrected = correct({...input, now, ways: true, made, spare: idle}, problem, [before, plan], log)
+  const corrected = correct({...input, now, ways: true, made, spare: idle, anew}, begun, [before, plan], log)
   const {again, rest, said} = corrected
-  const {changes, messages} = toldOfDay({now, problem, plan, before, inForce, log, baked}, corrected)
+  const asks = corrected.asking ?? asking
+  const otherwise = asked && asks ? changesAsked(asked.first, asks, rest.done!.set) : []
+  const {changes, messages} = toldOfDay(
+    {now, problem: begun, plan, before, inForce, log, baked, otherwise, changed: asks !== null},
+    corrected,
+  )
   const first = relit === null ? [] : [stillFirst(log, relit)]
   return {
     plan: {...again, changes, messages: [...again.messages, ...messages, ...first, ...unrisen(again, rest)]},
@@ -69,6 +86,25 @@ interface UntilNow {
   /** The row of the log at which that plan was made; null of the morning's. */
   readonly made: LogRow | null
   readonly inForce: readonly InForce[]
+  /** The morning's problem, with what was asked for since in place of its dishes; and what that is, where it was changed. */
+  readonly begun: PlanProblem
+  readonly asking: Asking | null
+}
+
+/** What is asked for from a time on, minutes after midnight, where that is otherwise than what was in force; null where it is not. */
+function askedFrom(
+  asked: Asked | undefined,
+  asking: Asking | null,
+  at: number,
+): {readonly asking: Asking; readonly to: AskedSince} | null {
+  const to = asked?.since.findLast(({from}) => from <= at)
+  return asked && to && to.day !== asking?.day ? {asking: asking ?? asked.first, to} : null
+}
+
+/** All dishes that a log may tell of, each once: what is asked for anew is called as its line has it. */
+function named(dishes: readonly Dish[], {since}: Asked): Dish[] {
+  const all = [...dishes, ...since.flatMap(({lines}) => lines.flatMap((line) => line.dishes))]
+  return all.filter(({id}, i) => all.findIndex((one) => one.id === id) === i)
 }
 
 /**
@@ -87,16 +123,25 @@ function followedUntil(
   const inForce: InForce[] = [{from: Number.NEGATIVE_INFINITY, plan}]
   let before = plan
   let made: LogRow | null = null
+  let asking: Asking | null = null
+  let begun = problem
   for (const moment of momentsOf(log, plan, now)) {
     const told = toldBy(log, moment)
     const {at} = moment
-    const key = JSON.stringify(told)
-    before = known.get(key) ?? correct({...input, now: at, options, made, spare: []}, problem, [before, plan], told).followed
-    known.set(key, before)
+    const anew = askedFrom(input.asked, asking, at)
+    const key = JSON.stringify([told, (anew?.asking ?? asking)?.day, anew?.to.day])
+    const done: Pick<Corrected, 'followed' | 'asking'> =
+      known.get(key) ?? correct({...input, now: at, options, made, spare: [], anew}, begun, [before, plan], told)
+    before = done.followed
+    known.set(key, {followed: before, ...(done.asking ? {asking: done.asking} : {})})
+    if (done.asking) {
+      asking = done.asking
+      begun = {...problem, day: asking.day, dishes: asking.dishes}
+    }
     made = moment
     inForce.push({from: at, plan: before})
   }
-  return {before, made, inForce}
+  return {before, made, inForce, begun, asking}
 }
 
 /** What is told of a day that was planned again. */
@@ -114,13 +159,17 @@ interface Followed {
   readonly inForce: readonly InForce[]
   readonly log: FiringLog
   readonly baked: readonly SpareBaked[]
+  /** What is asked for otherwise than in the morning. */
+  readonly otherwise: readonly Change[]
+  /** Whether anything is: hours and hands are no dishes. */
+  readonly changed: boolean
 }
 
 function toldOfDay(
-  {now, problem, plan, before, inForce, log, baked}: Followed,
+  {now, problem, plan, before, inForce, log, baked, otherwise, changed}: Followed,
   {again, rest, expected, unlit}: Corrected,
 ): ToldOfDay {
-  const byId = new Map(problem.dishes.map((d) => [d.id, d]))
+  const byId = new Map([...problem.dishes, ...rest.dishes].map((d) => [d.id, d]))
   const {firing} = again
   const otherFire =
     Math.abs(firing.wood - plan.firing.wood) > 0.02 * plan.firing.wood || Math.abs(firing.burn - plan.firing.burn) > rules.tick
@@ -129,17 +178,19 @@ function toldOfDay(
   const changes = [
     ...lostOf(before, log, byId),
     ...early.map(({change}) => change),
+    ...otherwise,
     ...changesOf(plan, again, now, byId, {
       // Without a reading it is what was set in, or was not, that makes the difference.
       expected: log.readings.length > 0 || otherFire ? expected : null,
       untimely: untimelyLoad(rest, byId, log, inForce),
+      otherwise: changed,
     }),
   ]
   const cold = [...coldFood(rest, again, log), ...coldWhenDrawn(rest, log)]
   const notEaten = new Set(cold.map(({dish}) => dish))
   const messages = [
     ...cold.map(({message}) => message),
-    ...unfinished(changes, byId, problem.day, notEaten),
+    ...unfinished(changes, byId, rest.day, notEaten),
     ...drawnLate(rest, log),
     ...early.map(({message}) => message),
     ...halfHourWanting(rest, log),

@@ -31,10 +31,12 @@ interface Cause {
   readonly expected: number | null
   /** What went in most off its time. */
   readonly untimely: Untimely | null
+  /** The day asks for something else than then. */
+  readonly otherwise?: boolean
 }
 
 /** Why a plan is otherwise than the one before, in one phrase. */
-function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely}: Cause): Phrase {
+function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely, otherwise}: Cause): Phrase {
   const late = after.lit - before.lit
   // Held against the oven after what was really done: neither a late fire nor bread that went in late makes an oven hotter than it should be.
   const off = expected === null ? 0 : bakingAt(after.forecast, now - after.lit) - expected
@@ -51,6 +53,10 @@ function becauseOf(before: Plan, after: Plan, now: number, {expected, untimely}:
   const alone = reasons.length === 0
   if (Math.abs(off) >= 3 && alone) reasons.push(phrase(off > 0 ? 'why hotter' : 'why cooler', heat))
   if (Math.abs(off) >= 3 && !alone) reasons.push(phrase(off > 0 ? 'why hotter too' : 'why cooler too', heat))
+  if (otherwise) {
+    if (alone && reasons.length === 0) reasons.push(phrase(expected === null ? 'why log' : 'why readings'))
+    reasons.push(phrase('why day'))
+  }
   const [first = phrase(expected === null ? 'why log' : 'why readings'), ...more] = reasons
   return more.length === 0 ? first : phrase('why both', {reasons: {unit: 'phrases', phrases: reasons}})
 }

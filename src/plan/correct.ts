@@ -2,6 +2,7 @@ import {bakingAt} from '../oven/forecast.js'
 import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Firing} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
+import {type AskedSince, type Asking, askedAnew} from './asked-since.js'
 import {doughsSoFar, soonerThanLooked} from './dough.js'
 import {inOrder} from './events.js'
 import {withFireToCome, woodIn} from './later-fires.js'
@@ -9,9 +10,10 @@ import type {PlanOptions} from './options.js'
 import {type OvenSoFar, ovenSoFar} from './oven-so-far.js'
 import {planDay} from './planner.js'
 import {presumedBy, toldTimes} from './presumed.js'
+import {hoursOf} from './problem.js'
 import {secondFire} from './second-fire.js'
 import {simulator} from './simulator.js'
-import {soFar} from './so-far.js'
+import {type SoFar, soFar} from './so-far.js'
 import {standingAgain} from './standing-again.js'
 import {missingOf, toldOf} from './told.js'
 import {type DoughLog, toldDoughs} from './told-doughs.js'
@@ -23,6 +25,8 @@ export interface Correcting extends Fired {
   readonly now: number
   /** The row of the log at which the plan that was followed was made; null of the morning's. */
   readonly made: LogRow | null
+  /** What is asked for from now on, where that is otherwise than till now: and what that is. */
+  readonly anew?: {readonly asking: Asking; readonly to: AskedSince} | null
   /** What would help is looked for too. */
   readonly ways?: true
   readonly options?: PlanOptions | undefined
@@ -36,6 +40,8 @@ export interface Corrected {
   /** The plan to be followed from here, with what has been drawn in it too. */
   readonly followed: Plan
   readonly rest: PlanProblem
+  /** What is asked for from now on, where that was changed. */
+  readonly asking?: Asking
   /** What the readings changed, in plain sentences. */
   readonly said: readonly string[]
   /** The baking heat, °C, that the oven would now have by the morning's reckoning after what was really done. */
@@ -59,25 +65,40 @@ export function correct(
 ): Corrected {
   const {now, options} = input
   const lit = log.lit!
-  const plan = withFireToCome(input.oven, before, log, input.made)
-  const burn = log.raked === null ? plan.firing.burn : Math.max(1, log.raked - lit)
-  const firing: Firing = {wood: log.wood ?? woodIn(burn, plan.firing), burn, soak: plan.firing.soak}
-  const {dishes, ambient = 20} = problem
-  const byId = new Map(dishes.map((d) => [d.id, d]))
+  const followed = withFireToCome(input.oven, before, log, input.made)
+  const burn = log.raked === null ? followed.firing.burn : Math.max(1, log.raked - lit)
+  const firing: Firing = {wood: log.wood ?? woodIn(burn, followed.firing), burn, soak: followed.firing.soak}
+  const {ambient = 20} = problem
+  const till = new Map(problem.dishes.map((d) => [d.id, d]))
   // What the log says was set in is in, though the plan made at a reading had no place for it: it is as the morning's plan had it.
-  const parts = toldOf({...plan, loads: [...plan.loads, ...missingOf(plan, morning, log, byId)]}, log, byId)
+  const parts = toldOf({...followed, loads: [...followed.loads, ...missingOf(followed, morning, log, till)]}, log, till)
   const told = toldTimes(parts)
-  const second = secondFire(input, {now, log, firing, plan, before, parts, told})
-  const noted: DoughLog = {log, morning, dishes}
-  const {drawn, toCome, ...gone} = soFar({...noted, now, plan, parts, told, second})
-  const set = standingAgain(problem, gone.set, gone.again)
-  const oven = ovenSoFar(input, {now, log, firing, plan, secondAt: second.at, set, dishes: byId, ambient})
-  const presumed = presumedBy(told, lit - plan.lit, second)
-  // A fire lit late puts off nothing that was to be done the day before.
-  const doughs = doughsSoFar(now, plan, toCome, toldDoughs(set, noted), (at) => (at < 0 ? at : presumed(at)))
-  const done = {now, lit, set, plan}
+  const second = secondFire(input, {now, log, firing, plan: followed, before, parts, told})
+  const noted: DoughLog = {log, morning, dishes: problem.dishes}
+  const gone = soFar({...noted, now, plan: followed, parts, told, second})
+  const so = {...gone, set: standingAgain(problem, gone.set, gone.again)}
+  const presumed = presumedBy(told, lit - followed.lit, second)
+  const doughsOf = (
+    {set, toCome, plan}: Pick<SoFar, 'set' | 'toCome'> & {readonly plan: Plan},
+    dishes: readonly Dish[],
+  ): PlannedDough[] =>
+    // A fire lit late puts off nothing that was to be done the day before.
+    doughsSoFar(now, plan, toCome, toldDoughs(set, {...noted, dishes}), (at) => (at < 0 ? at : presumed(at)))
+  const begun = {...so, plan: followed}
+  const anew = input.anew
+    ? askedAnew(input.anew.asking, input.anew.to, {...begun, log, doughs: doughsOf(begun, problem.dishes)})
+    : null
+  const {set, drawn, plan} = anew ?? begun
+  const {day, dishes} = anew?.asking ?? problem
+  const byId = new Map(dishes.map((d) => [d.id, d]))
+  const least = anew ? hoursOf(day, dishes) : 0
+  const oven = ovenSoFar(input, {now, log, firing, plan, secondAt: second.at, set, dishes: byId, ambient, least})
+  const doughs = doughsOf(anew ?? begun, dishes).filter(({dish}) => byId.has(dish))
+  const done = {now, lit, set, plan, ...(anew ? {anew: anew.fresh} : {})}
   const restWith = (some: readonly PlannedDough[]): PlanProblem => ({
     ...problem,
+    day,
+    dishes,
     firings: [oven.start],
     done: {...done, doughs: some},
   })
@@ -88,6 +109,7 @@ export function correct(
     again,
     followed: {...again, loads: [...drawn, ...again.loads]},
     rest,
+    ...(anew ? {asking: anew.asking} : {}),
     said: oven.said,
     expected: expectedAt(now - lit, input, oven, morning),
     unlit: second.unlit,

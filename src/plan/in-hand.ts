@@ -6,7 +6,7 @@ import type {Job} from './model.js'
 import type {LoadedDay} from './proof.js'
 import {rules} from './rules.js'
 import {better, type Settled} from './settled.js'
-import type {FiringOption, Plan} from './types.js'
+import type {FiringOption, Plan, PlanProblem} from './types.js'
 
 /** A day that has begun: the plan that was being followed, kept as far as the oven as it now is lets it. */
 
@@ -70,7 +70,7 @@ export function inHand(
     (later) => begunOn(day, layoutOf(option), {option, plan, later, far}) ?? [],
   )
   if (begun.length === 0) return null
-  const extra = jobs.filter((job) => !job.was).length
+  const extra = jobs.filter((job) => leftOut(problem, job)).length
   return (how) => {
     const settled = begun.reduce<Settled | null>((best, {layout, laid, lit}) => {
       layout.refuseNone()
@@ -85,6 +85,9 @@ export function inHand(
   }
 }
 
+/** Whether the plan in hand has no place for a job, though it was asked for. */
+const leftOut = ({done}: PlanProblem, {was, dish}: Job): boolean => !was && !done?.anew?.has(dish.id)
+
 /** A plan taken up so many minutes later; null where the oven is too far off it. */
 function begunOn(
   {problem, jobs, simulate}: LoadedDay,
@@ -94,7 +97,7 @@ function begunOn(
   const ambient = problem.ambient ?? 20
   takeUp(layout, jobs, curveOf(option.forecast, ambient), later)
   jobs.forEach((job, u) => {
-    if (!job.was) layout.bar(u)
+    if (leftOut(problem, job)) layout.bar(u)
   })
   layout.agreeWith(curveOf(plan.forecast, ambient))
   layout.judge()

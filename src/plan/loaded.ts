@@ -111,7 +111,15 @@ class LoadedPlanner {
   settled(asBefore: Settled | null = null): Settled {
     const easing = this.#given !== null && this.#ease === null
     const kept = easing ? this.#inHand() : null
-    if (kept) return kept
+    // What nobody had asked for before has its place in no plan in hand: the rest may rather be moved for it.
+    const anew = kept !== null && (this.#day.problem.done?.anew?.size ?? 0) > 0
+    if (kept) return anew ? better(kept, this.#fromNow(asBefore)) : kept
+    return this.#fromNow(asBefore)
+  }
+
+  /** All that is still to be set in laid out anew, whatever plan is in hand. */
+  #fromNow(asBefore: Settled | null): Settled {
+    const easing = this.#given !== null && this.#ease === null
     this.#looks = this.#looksAt()
     this.#tick(0.1)
     if (this.#morning) {

@@ -3,10 +3,11 @@ import type {FiringLog} from '../oven/log.js'
 import {OvenRuns} from '../oven/simulate.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
-import type {Dish, HeatNeed} from '../scale/types.js'
-import {type PlanAgain, planAgain} from './again.js'
+import type {DayAmount, Dish, HeatNeed} from '../scale/types.js'
+import {type Corrections, type PlanAgain, planAgain} from './again.js'
 import {hoursLate} from './asked.js'
 import {type AtMost, type FillLimit, floorFilling} from './fill.js'
+import {askedOtherwise, type KeptDay, morningOf} from './kept-days.js'
 import {twoFires} from './later-fires.js'
 import {learnt} from './learnt.js'
 import type {PlanOptions} from './options.js'
@@ -26,6 +27,8 @@ export interface MakePlan extends PlanAgain {
   readonly corrections?: readonly DishCorrection[]
   /** The day's own log so far: what is in the oven stays, the rest is planned again. */
   readonly log?: FiringLog | null
+  /** The day as it stood since its fire was lit, as far as it was kept: the morning's plan is made of that. */
+  readonly kept?: readonly KeptDay[]
 }
 
 export interface MadePlan {
@@ -33,6 +36,8 @@ export interface MadePlan {
   readonly problem: PlanProblem
   readonly dishes: readonly Dish[]
   readonly spare: readonly Dish[]
+  /** The line of the day that asks for each of the morning's dishes, by their ids. */
+  readonly lines: ReadonlyMap<string, DayAmount>
   readonly messages: readonly Message[]
   /** What today's readings changed, in plain sentences; empty while there are none. */
   readonly said: readonly string[]
@@ -43,10 +48,11 @@ export interface MadePlan {
  *
  * @returns The plan with the problem it solves. `messages` are those of scaling and planning.
  */
-export function makePlan(input: MakePlan): MadePlan {
+export function makePlan(given: MakePlan): MadePlan {
+  const input = {...given, day: morningOf(given)}
   const runs = new OvenRuns(input.oven)
   const made = filled(input, input.scaled ?? makeDishes({day: input.day, receipts: input.receipts, oven: input.oven}), runs)
-  const {spare, messages} = made
+  const {spare, lines, messages} = made
   const dishes = learnt(made.dishes, input.corrections)
   const problem = problemOf(input, dishes, runs)
   const plan = planDay(problem, {...planning(input, dishes, runs), spare})
@@ -56,10 +62,26 @@ export function makePlan(input: MakePlan): MadePlan {
     const early = tooEarly(problem, plan)
     const told = plan.messages.filter((m) => m.rule !== 'late' || !early.some((e) => e.line === m.line && e.column === m.column))
     const whole = {...plan, messages: [...early, ...told, ...unlit(log ?? null)]}
-    return {plan: whole, problem, dishes, spare, messages: [...messages, ...whole.messages], said: []}
+    return {plan: whole, problem, dishes, spare, lines, messages: [...messages, ...whole.messages], said: []}
   }
-  const again = planAgain(input, problem, plan, log, spare)
-  return {...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
+  return begun(given, {plan, problem, dishes, spare, lines, messages, said: []}, log)
+}
+
+/**
+ * A day that has begun, planned again.
+ *
+ * @param morning its morning's plan, and the messages of scaling
+ * @param known see `planAgain`
+ */
+export function begun(input: MakePlan, morning: MadePlan, log: FiringLog, known?: Corrections): MadePlan {
+  const other = askedOtherwise(input, morning)
+  // What is wrong with what was kept is told where it stands; what was doubtful in it was told when it was the day.
+  const wrong = morning.messages.filter((m) => m.severity === 'error').map((m) => ({...m, file: input.kept?.[0]?.file ?? m.file}))
+  const {asked, spare} = other ?? {asked: undefined, spare: morning.spare}
+  const messages = other ? [...wrong, ...other.messages] : morning.messages
+  const again = planAgain({...input, ...(asked ? {asked} : {})}, morning.problem, morning.plan, log, spare, known)
+  const dishes = other ? again.problem.dishes : morning.dishes
+  return {...morning, ...again, dishes, spare, messages: [...messages, ...again.plan.messages]}
 }
 
 /**

@@ -45,10 +45,12 @@ interface Done {
   readonly dishes: ReadonlyMap<string, Dish>
   /** Air outside the oven, °C. */
   readonly ambient: number
+  /** Hours that its curve is reckoned for at least. */
+  readonly least: number
 }
 
 /** The oven as its readings have it after what was done, and the fires that it still has before it: a second one waits for what is in it. */
-export function ovenSoFar(input: Fired, {now, log, firing, plan, secondAt, set, dishes, ambient}: Done): OvenSoFar {
+export function ovenSoFar(input: Fired, {now, log, firing, plan, secondAt, set, dishes, ambient, least}: Done): OvenSoFar {
   const {oven} = input
   const lit = log.lit!
   const baked = set.filter((s) => !s.lost)
@@ -63,7 +65,7 @@ export function ovenSoFar(input: Fired, {now, log, firing, plan, secondAt, set, 
   })
   const runs = new OvenRuns(oven)
   const empty = simulator({oven, parameters}, runs)
-  const hours = ((plan.forecast.baking.likely.length - 1) * plan.forecast.step) / 60
+  const hours = Math.max(least, ((plan.forecast.baking.likely.length - 1) * plan.forecast.step) / 60)
   const foresee = (events: readonly OvenEvent[]): Forecast =>
     forecast(oven, {firing, parameters: likelyOnly(parameters), events: inOrder([...past, ...events]), hours, runs})
   const [ahead] = (log.further?.length ?? 0) === 0 && burned.length === 0 ? meant : []

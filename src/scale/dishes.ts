@@ -31,6 +31,8 @@ export interface Dishes {
   readonly dishes: readonly Dish[]
   /** Receipts to fill idle hot floor with. */
   readonly spare: readonly Dish[]
+  /** The line of the day that asks for each, by their ids. */
+  readonly lines: ReadonlyMap<string, DayAmount>
   readonly messages: readonly Message[]
 }
 
@@ -47,6 +49,7 @@ export interface Dishes {
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
   const used = new Map<string, number>()
+  const lines = new Map<string, DayAmount>()
   const {ashBed} = input.oven
   const room: FloorRoom = {...input.oven, ...(ashBed === undefined ? {} : {rules: {ashBed, ...input.oven.rules}})}
   const fits = fitsOn(room)
@@ -65,11 +68,14 @@ export function makeDishes(input: ToScale): Dishes {
         })
       }
       const found = receiptOf(item, input.receipts, say)
-      return found === null
-        ? []
-        : dishesOf(item, found.receipt, {day: input.day, mouth: room.mouth, fits, used, say, name: found.name})
+      const made =
+        found === null
+          ? []
+          : dishesOf(item, found.receipt, {day: input.day, mouth: room.mouth, fits, used, say, name: found.name})
+      for (const {id} of made) lines.set(id, item)
+      return made
     })
-  return {dishes: all(input.day.items), spare: all(input.day.spare), messages}
+  return {dishes: all(input.day.items), spare: all(input.day.spare), lines, messages}
 }
 
 /** How many of a vessel stand on the empty floor; each is looked for once. */
@@ -117,7 +123,8 @@ function dishesOf(item: DayAmount, receipt: Receipt, sizing: Sizing): readonly D
   const {inferred, sized} = sizeNotes(filled, base.inferred)
   const dough = doughOf(receipt, kind)
   const timed = timedByDepth(base, dough, filled, say)
-  const batches = batchesOf(filled, fits, sizing)
+  const more = {...filled, order: {...order, count: order.count - (item.had ?? 0)}}
+  const batches = batchesOf(more, fits, sizing)
   if (batches === null) return []
   sayTooWarm(receipt, dough, say)
   const {counts, atOnce} = batches

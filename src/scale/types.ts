@@ -228,6 +228,8 @@ export interface DayAmount {
   /** Of what is to fill the floor: the most vessels that the day has a place for, where that is known, and what keeps more out. */
   readonly atMost?: number
   readonly limit?: 'heat' | 'hands' | 'others'
+  /** So many vessels of it there are already, on a day that has begun: only the others are made. */
+  readonly had?: number
   readonly line: number
   readonly column: number
   /** Where the link's target stands, and each word of the amount: for messages. */

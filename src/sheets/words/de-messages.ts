@@ -624,6 +624,19 @@ export const deMessages: Book['sentences'] = [
     'put a receipt on the day’s list: - [Name](receipts/name.md)',
     'ein Rezept auf die Liste des Tages setzen: - [Name](receipts/name.md)',
   ],
+  [
+    'the fire is lit, and “firings: {n}” was “firings: {n2}” when it was',
+    'das Feuer brennt, und als es angezündet wurde, stand „firings: {n2}“ da, wo jetzt „firings: {n}“ steht',
+  ],
+  [
+    'write “firings: {n}” again; that another fire is lit is for the log: note “{words}”',
+    'wieder „firings: {n}“ schreiben; dass noch einmal geheizt wird, gehört ins Ofenbuch: „{words}“ eintragen',
+  ],
+  [
+    'the fire is lit, and “{title}” was not to fill the floor when it was',
+    'das Feuer brennt, und als es angezündet wurde, sollte „{title}“ noch nicht den Herd füllen',
+  ],
+  ['write how many, such as “{line}”', 'schreiben, wie viele, etwa „{line}“'],
   ['there cannot be {n}', '{n} kann es nicht geben'],
   ['write a whole number from 1 to {n}, such as “{line}”', 'eine ganze Zahl von 1 bis {n} schreiben, etwa „{line}“'],
   ['write a date such as {date}', 'ein Datum schreiben, etwa {date}'],

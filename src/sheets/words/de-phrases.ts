@@ -136,6 +136,11 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'lost, made again': '{count} von {all} verloren; {again} neu gemacht und um {at} eingeschossen',
   'lost, some made again':
     '{count} von {all} verloren; {again} neu gemacht und um {at} eingeschossen, der Rest wird nicht neu geplant',
+  'not asked': '{title}: nicht mehr verlangt, und nicht eingeschossen',
+  'not asked and in': 'nicht mehr verlangt; es ist im Ofen und bleibt, bis es gar ist',
+  'asked anew': 'vorher nicht verlangt',
+  'asked otherwise': '{count} statt {all} verlangt',
+  'why day': 'day.md verlangt etwas anderes, seit das Feuer brennt',
   'why lit later': 'das Feuer wurde {minutes} später angezündet als geplant',
   'why lit earlier': 'das Feuer wurde {minutes} früher angezündet als geplant',
   'why set in later': '{minutes} später eingeschossen als geplant: {dishes}',
