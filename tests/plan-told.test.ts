@@ -9,6 +9,7 @@ import {makePlan} from '../src/plan/make.js'
 import {byOwnNames} from '../src/plan/own-names.js'
 import {planDay} from '../src/plan/planner.js'
 import {problemOf} from '../src/plan/problem.js'
+import {standingAgain} from '../src/plan/standing-again.js'
 import {lossesOf, toldOf} from '../src/plan/told.js'
 import type {Load, Plan} from '../src/plan/types.js'
 import {namesInLog} from '../src/scale/slug.js'
@@ -407,6 +408,34 @@ describe('a day planned again after numbers in the log', async () => {
     const some = again(set + 35, [set, 'set in'], [set + 20, '2 burnt'], [set + 30, '1 set in'])
     expect(some.plan.changes![0]!.what).toMatch(/^2 of 4 lost; 1 made again and set in at .*, the rest not planned again$/)
     expect(broken(some)).toEqual([])
+  })
+
+  it('is in nobody’s way where no plan knows of room for it, and that is said', () => {
+    const {day, oven, receipts} = readDayFolder('corpus-demo')
+    const {plan, problem} = makePlan({oven, day, receipts})
+    const [one] = plan.loads.flatMap(({at, dishes}) => dishes.map((d) => ({at, id: d.dish, out: d.draw.likely, count: d.count})))
+    const placed = plan.loads.flatMap((load) => load.placed)
+    // Set in as planned and lost, and as many again where the whole floor is taken.
+    const lost = {
+      dish: one!.id,
+      count: one!.count,
+      at: one!.at,
+      drawn: one!.at + 20,
+      placed: placed.filter((v) => v.dish === one!.id),
+      lost: true as const,
+      instead: true as const,
+    }
+    const rest = plan.loads.flatMap(({at, dishes, placed: all}) =>
+      at === one!.at
+        ? []
+        : dishes
+            .slice(0, 1)
+            .map((d) => ({dish: d.dish, count: d.count, at: one!.at, drawn: null, placed: all.filter((v) => v.dish === d.dish)})),
+    )
+    const again = {dish: one!.id, count: one!.count, at: one!.at + 30, drawn: null, placed: lost.placed}
+    const stood = standingAgain(problem, [lost, ...rest, again], new Set([again]))
+    expect(stood.at(-1)!.placed).toEqual([])
+    expect(standingAgain(problem, [lost, again], new Set([again])).at(-1)!.placed).toHaveLength(one!.count)
   })
 
   it('keeps to it after a reading, from which on another plan is followed', () => {

@@ -178,7 +178,13 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
       if (!(entry.draw.low <= entry.draw.likely && entry.draw.likely <= entry.draw.high))
         bad('draw range', entry.dish, to, 0, `${name}: the draw time is outside its own range`)
       const places = (mine.get(entry.dish) ?? []).slice(skip, skip + entry.count)
-      if (places.length !== entry.count)
+      // What was made again after a loss may have gone where the plan knows of no room.
+      const anywhere =
+        old &&
+        places.length === 0 &&
+        problem.done!.set.some((s) => s.dish === entry.dish && s.drawn === null && s.placed.length === 0)
+      if (anywhere) bad('count', entry.dish, from, 0, `${dish.title}: as the log has it there would be no room for it`, true)
+      else if (places.length !== entry.count)
         bad(
           'count',
           entry.dish,

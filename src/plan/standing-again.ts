@@ -8,7 +8,7 @@ type SetIn = DoneSoFar['set'][number]
 
 /**
  * What has been set in, with places for what was made again after a loss: where the lost stood something else may stand by then, so it is
- * taken to stand where there is room. Where there is none it keeps the place of what was lost.
+ * taken to stand where there is room. Where there is none nobody knows where it stands: told of, and in nobody's way.
  *
  * @param again those of `set` that were made again, and of whose place no plan tells
  */
@@ -37,7 +37,7 @@ export function standingAgain(problem: PlanProblem, set: readonly SetIn[], again
       where: zones.length === 1 ? zones[0]! : ACROSS,
       fits: [true, true, true],
     })
-    const placed = found ? found.map((s) => placedOf(grid, s)) : one.placed
+    const placed = found ? found.map((s) => placedOf(grid, s)) : []
     const there = {...one, placed}
     fixed.push(...standing(there))
     return there

@@ -918,6 +918,7 @@ export const deMessages: Book['sentences'] = [
     '{dish} and {other}: as the log has it they would stand in one place',
     '{dish} und {other}: nach dem Ofenbuch stünden sie an einer Stelle',
   ],
+  ['{dish}: as the log has it there would be no room for it', '{dish}: nach dem Ofenbuch wäre kein Platz dafür'],
   [
     '{dish}: behind {other} in the oven, and to be drawn before it',
     '{dish}: steht im Ofen hinter {other} und ist vorher auszuziehen',
