@@ -258,6 +258,30 @@ describe('handouts by whom they are for', () => {
     }
   })
 
+  it('give a home oven the vessel that the receipt’s own time is of, and tell the day’s apart with how that changes the time', () => {
+    const time = {
+      field: 'time',
+      value: '60 min',
+      why: '44 % thinner than its time was given for: the time goes as the square, so 31 % of 195 min',
+    }
+    const dishes = day.problem.dishes.map((dish) =>
+      dish.id === 'plum-cake'
+        ? {...dish, ownVessel: 'round 12 in x 5 in', inferred: [...dish.inferred, time], sized: [...dish.sized, time]}
+        : dish,
+    )
+    const of = (problem: MadePlan['problem']): string =>
+      plain(
+        sheets({plan: day.plan, problem, oven: read.oven, receipts: read.receipts, texts: read.sources, sources, items}, {}).get(
+          'handouts/plum-cake.html',
+        )!,
+      )
+    const other = of({...day.problem, dishes})
+    expect(other).toMatch(/Baked in: round 12 in x 5 in.*Baked today in: round 10 in x 4 in.*time: 60 min – 44 % thinner/)
+    const own = of(day.problem)
+    expect(own).toContain('Baked in: round 10 in x 4 in')
+    expect(own).not.toContain('Baked today in')
+  })
+
   it('are named after the dish, not after a batch of it', () => {
     const [first] = day.problem.dishes
     const batch = {...first!, title: `${first!.title} (1/3)`}

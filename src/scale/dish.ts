@@ -51,6 +51,7 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     file: item.file,
     kind: kind.id,
     vessel,
+    ...(vessels.own.name === vessel.name ? {} : {ownVessel: vessels.own.name}),
     count,
     ...(order.fills === undefined ? {} : {fills: item.line}),
     atOnce: batch.atOnce,

@@ -91,6 +91,8 @@ export interface Dish {
   readonly file: string
   readonly kind: string
   readonly vessel: Vessel
+  /** The vessel of its receipt, or the usual one of its kind, for which its time was given, where the day's is another. */
+  readonly ownVessel?: string
   readonly count: number
   /**
    * Its vessel does not go into the oven: the amount a day's line may ask for instead, the dishes that line makes, and the ids of those it

@@ -271,6 +271,12 @@ function bakeSection(input: HandoutInput, need: Asked | null): Element[] {
                   ? words['falling.falling']
                   : words['falling.plain'],
           ),
+          ...(need.today
+            ? [
+                h('li', [words['falling.vessel'], ' ', spoken(vesselSize(need.today.vessel, style), style)]),
+                ...need.today.times.map((one) => h('li', {className: ['ours']}, oursLine(one, style))),
+              ]
+            : []),
           ...(need.closed ? [h('li', say(words, 'falling.closed', {time: durations(need.closed, style)}))] : []),
           h('li', say(words, 'falling.place', {place: zoneWord(need.place, style)})),
           ...(span

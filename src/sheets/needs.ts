@@ -24,7 +24,10 @@ export interface Asked {
   readonly ajar?: string
   readonly place: Dish['place']
   readonly sign: string
+  /** The vessel its own time is of. */
   readonly vessel: string
+  /** The vessel it is baked in on the day, where that is another, and how that changes its time. */
+  readonly today?: {readonly vessel: string; readonly times: Dish['sized']}
   /** True where the receipt itself says the heat; else it is ours. */
   readonly said: boolean
   readonly phrase: OvenPhrase | null
@@ -64,7 +67,8 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
     ? {low: longest.minutes.low, likely: (longest.minutes.low + longest.minutes.high) / 2, high: longest.minutes.high}
     : (dish?.need.minutes ?? kind?.minutes ?? null)
   if (dish) {
-    const {need} = dish
+    const {need, ownVessel} = dish
+    const times = dish.sized.filter(({field}) => field === 'time')
     return {
       band: phrase?.band ?? bandOf(need.startBest),
       start: {low: need.startLow, best: need.startBest, high: need.startHigh},
@@ -77,7 +81,8 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
       ...(dish.ajar === undefined ? {} : {ajar: dish.ajar}),
       place: dish.place,
       sign: dish.sign,
-      vessel: dish.vessel.name,
+      vessel: ownVessel ?? dish.vessel.name,
+      ...(ownVessel === undefined && times.length === 0 ? {} : {today: {vessel: dish.vessel.name, times}}),
       said: phrase !== null,
       phrase,
     }

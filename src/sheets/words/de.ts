@@ -405,6 +405,7 @@ export const de: Words = {
   'falling.closed': 'Das Rezept will die Tür vom Einschießen an {time} geschlossen.',
   'falling.place': 'Platz auf dem Herd: {place}.',
   'falling.window': 'In diesem Ofen, an diesem Tag: einzuschießen zwischen {from} und {to}.',
+  'falling.vessel': 'Heute gebacken in:',
   'falling.noWindow': 'In diesem Ofen, an diesem Tag, ist die Hitze nie die richtige dafür.',
   'falling.plan': 'Geplant: Nummer {number}, Schuss {load}, eingeschossen um {from}, Backhitze {heat}, ausgezogen gegen {to}.',
 

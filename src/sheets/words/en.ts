@@ -406,6 +406,7 @@ export const en = {
   'falling.closed': 'The receipt wants the door kept shut {time} from setting it in.',
   'falling.place': 'Place on the floor: {place}.',
   'falling.window': 'In this oven, on this day: to be set in between {from} and {to}.',
+  'falling.vessel': 'Baked today in:',
   'falling.noWindow': 'In this oven, on this day, the heat is never right for it.',
   'falling.plan': 'Planned: number {number}, load {load}, set in at {from}, baking heat {heat}, drawn about {to}.',
 
