@@ -674,6 +674,43 @@ describe('what is wrong is said, with the line of the day', () => {
   it('a file without a receipt', () => {
     expect(make('nothing', '2 loaves')).toMatchObject({dishes: [], messages: [{rule: 'scale-receipt', severity: 'error'}]})
   })
+  it('a link that may mean several receipts of its file, and two lines that go by one name', () => {
+    const text = (title: string): string =>
+      `# ${title}\n\n- 500 g flour\n- 300 ml water\n- 10 g yeast\n\nBake in a hot oven for 40 minutes.\n\n`
+    const book = (...titles: readonly string[]) => translate(titles.map(text).join(''), {file: 'receipts/book.md'}).receipts
+    const linked = (receipts: ReturnType<typeof book>, ...titles: readonly string[]) =>
+      makeDishes({
+        day: {
+          people: 8,
+          spare: [],
+          items: titles.map((title, i) => ({
+            file: 'receipts/book.md',
+            title,
+            amount: `${i + 2} loaves`,
+            wantedBy: null,
+            line: 9 + i,
+            column: 1,
+          })),
+        },
+        receipts,
+        oven: {floor: {shape: 'round', diameter: 1.07}, mouth: {width: 0.46, height: 0.28}, vaultHeight: 0.41},
+      })
+    const two = book('White bread', 'Brown bread')
+    expect(linked(two, 'Brown bread').messages.filter(({rule}) => rule !== 'scale-kind')).toEqual([])
+    expect(linked(two, 'Bread').messages).toMatchObject([{rule: 'scale-receipt', severity: 'warning', line: 9}])
+    expect(linked(book('Brown bread', 'Brown bread'), 'Brown bread').messages).toMatchObject([
+      {rule: 'scale-receipt', suggest: 'give the receipts titles of their own, or each a file'},
+    ])
+    const twice = linked(two, 'Brown bread', 'Brown bread')
+    expect(twice.messages).toMatchObject([{rule: 'scale-alike', severity: 'warning', line: 10}])
+    // What it suggests tells them apart, and means the same receipt.
+    const told = linked(two, 'Brown bread', 'Brown bread 3 loaves')
+    expect(told.messages).toEqual([])
+    expect(told.dishes.map(({title, count}) => [title, count])).toEqual([
+      ['Brown bread', 2],
+      ['Brown bread 3 loaves', 3],
+    ])
+  })
   it('a vessel the oven cannot take', () => {
     const wide = read(
       'wide',

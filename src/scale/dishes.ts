@@ -44,7 +44,7 @@ export interface Dishes {
  *
  * @param input the day, its receipts as translated (matched by file, and by title where a file holds several), and the oven
  * @returns dishes in the order of the day; messages of rules `scale-amount`, `scale-receipt`, `scale-kind`, `scale-not-baked`,
- *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-noun`, `scale-shape`, `scale-size`, `scale-spoils`. A dish with an error is left out.
+ *   `scale-vessel`, `scale-full`, `scale-thin`, `scale-mouth`, `scale-weight`, `scale-salt`, `scale-bowl`, `scale-noun`, `scale-shape`, `scale-size`, `scale-spoils`, `scale-alike`. A dish with an error is left out.
  */
 export function makeDishes(input: ToScale): Dishes {
   const messages: Message[] = []
@@ -53,20 +53,23 @@ export function makeDishes(input: ToScale): Dishes {
   const {ashBed} = input.oven
   const room: FloorRoom = {...input.oven, ...(ashBed === undefined ? {} : {rules: {ashBed, ...input.oven.rules}})}
   const fits = fitsOn(room)
+  const sayOf =
+    (item: DayAmount): Say =>
+    (severity, rule, reason, suggest, where) => {
+      const {line, column} = where ?? item
+      messages.push({
+        file: input.day.source ?? 'day.md',
+        line,
+        column,
+        severity,
+        rule,
+        reason,
+        ...(suggest === undefined ? {} : {suggest}),
+      })
+    }
   const all = (items: readonly DayAmount[]): Dish[] =>
     items.flatMap((item) => {
-      const say: Say = (severity, rule, reason, suggest, where) => {
-        const {line, column} = where ?? item
-        messages.push({
-          file: input.day.source ?? 'day.md',
-          line,
-          column,
-          severity,
-          rule,
-          reason,
-          ...(suggest === undefined ? {} : {suggest}),
-        })
-      }
+      const say = sayOf(item)
       const found = receiptOf(item, input.receipts, say)
       const made =
         found === null
@@ -75,7 +78,23 @@ export function makeDishes(input: ToScale): Dishes {
       for (const {id} of made) lines.set(id, item)
       return made
     })
+  sayAlike(input.day.items, sayOf)
   return {dishes: all(input.day.items), spare: all(input.day.spare), lines, messages}
+}
+
+/** Lines of the day that go by one name, which nobody could tell apart in its hours (`scale-alike`). */
+function sayAlike(items: readonly DayAmount[], sayOf: (item: DayAmount) => Say): void {
+  items.forEach((item, i) => {
+    const before = items.slice(0, i).find(({title}) => title === item.title)
+    if (item.title === '' || item.had !== undefined || before === undefined) return
+    sayOf(item)(
+      'warning',
+      'scale-alike',
+      `two lines are called “${item.title}”, and the plan tells them apart by their hours and loads only`,
+      `give each link a text of its own, such as “[${item.title} ${before.amount === item.amount ? 'for the evening' : item.amount}]”`,
+      item.targetAt,
+    )
+  })
 }
 
 /** How many of a vessel stand on the empty floor; each is looked for once. */

@@ -25,9 +25,26 @@ export function receiptOf(item: DayAmount, receipts: readonly Receipt[], say: Sa
   }
   if (inFile.length === 1) return {receipt: only, name: slug((wanted.split('/').pop() ?? wanted).replace(/\.[a-z]+$/i, ''))}
   const words = slug(item.title)
-  const titled =
-    inFile.find((one) => slug(one.title) === words) ?? inFile.find((one) => words !== 'dish' && slug(one.title).includes(words))
-  if (titled !== undefined) return {receipt: titled, name: slug(titled.title)}
+  const called = inFile.filter((one) => slug(one.title) === words)
+  // "White bread for the evening" is told apart from "White bread" by the link, and is of the same receipt.
+  const near = [(one: Receipt) => slug(one.title).includes(words), (one: Receipt) => words.startsWith(`${slug(one.title)}-`)].map(
+    (is) => (words === 'dish' ? [] : inFile.filter(is)),
+  )
+  const like = [called, ...near].find((some) => some.length > 0) ?? []
+  const [titled] = like
+  if (titled !== undefined) {
+    if (like.length > 1)
+      say(
+        'warning',
+        'scale-receipt',
+        `“${item.title}” may be any of ${like.length} receipts of “${item.file}”; taken: “${titled.title}”`,
+        called.length > 1
+          ? 'give the receipts titles of their own, or each a file'
+          : 'use the receipt’s own title as the text of the link',
+        item.targetAt,
+      )
+    return {receipt: titled, name: slug(titled.title)}
+  }
   const first = inFile.find((one) => one.ingredients.length > 0) ?? only
   say(
     'warning',

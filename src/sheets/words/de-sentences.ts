@@ -887,6 +887,16 @@ const sentences: Book['sentences'] = [
     '“{file}” holds {n} receipts and none is called “{title}”; taken: “{taken}”',
     '„{file}“ hat {n} Rezepte, und keines heißt „{title}“; genommen: „{taken}“',
   ],
+  [
+    '“{title}” may be any of {n} receipts of “{file}”; taken: “{taken}”',
+    '„{title}“ kann jedes von {n} Rezepten in „{file}“ sein; genommen: „{taken}“',
+  ],
+  ['give the receipts titles of their own, or each a file', 'den Rezepten eigene Titel geben, oder jedem eine Datei'],
+  [
+    'two lines are called “{title}”, and the plan tells them apart by their hours and loads only',
+    'zwei Zeilen heißen „{title}“, und der Plan unterscheidet sie nur nach Stunde und Schuss',
+  ],
+  ['give each link a text of its own, such as “[{title}]”', 'jedem Verweis einen eigenen Text geben, etwa „[{title}]“'],
   ['use the receipt’s own title as the text of the link', 'den Titel des Rezepts als Text des Verweises nehmen'],
   [
     '“{title}” is no kind of dish known here; planned for the {band} oven it names',
