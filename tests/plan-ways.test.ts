@@ -203,7 +203,7 @@ describe('ways out of a late day', () => {
       return p.firings
     }
     const ways = waysOf(p, plan, {secondFires, simulate: ({forecast}) => forecast}, replan)
-    expect(asked).toEqual([null])
+    expect(asked).toEqual([null, plan.firing.burn])
     expect(ways.find((w) => w.kind === 'second fire')!.say).toMatch(
       /^A second fire of 60 min at 11:40: nothing comes late; the first of \d+ min at [\d:]+; no more wood\.$/,
     )

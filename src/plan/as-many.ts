@@ -16,7 +16,7 @@ import type {PlanProblem} from './types.js'
 const FEW = 2
 const FEW_JOBS = 30
 /** Numbers tried in earnest. */
-const IN_EARNEST = 3
+const IN_EARNEST = 1
 
 /** A morning's plan with as many of what it leaves out in part as can be had; the same where that is none more. */
 export function asMany(

@@ -98,24 +98,25 @@ export class Trials {
   }
 
   /**
-   * The day as it will be planned when it may be fired twice: of the fires that there are to choose from then a short look often misses the one
-   * that has it all. Null of a large day, or where nothing makes such fires.
+   * The day on two fires as it will be planned when it may be fired twice: of the fires that there are to choose from then a short look often
+   * misses the one that has it all. Null of a large day, or where nothing makes such fires.
    */
   firedTwice(): Trial | null {
     const {secondFires} = this.#options
     if (!secondFires) return null
     const day = {...this.#problem.day, firings: 2}
-    return this.#earnest({...this.#problem, day, firings: [...this.#once(), ...secondFires(null)]}, {secondFires})
+    // What the day comes to on one fire is known.
+    return this.#earnest({...this.#problem, day, firings: [...secondFires(null), ...secondFires(this.#plan.firing)]})
   }
 
   #once(): FiringOption[] {
     return this.#problem.firings.filter((f) => !f.further?.length)
   }
 
-  #earnest(problem: PlanProblem, more: PlanOptions = {}): Trial | null {
+  #earnest(problem: PlanProblem): Trial | null {
     const {simulate, cancelled} = this.quick
     if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return null
-    const how: PlanOptions = {...more, bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
+    const how: PlanOptions = {bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
     return trialOf(problem, this.#replan(problem, how), this.#late)
   }
 
