@@ -8,6 +8,7 @@ import type {Simulate} from '../src/plan/options.js'
 import {planDay} from '../src/plan/planner.js'
 import {problemOf} from '../src/plan/problem.js'
 import {rules} from '../src/plan/rules.js'
+import {mostOnFloor} from '../src/plan/seats.js'
 import {lateAmongRest, setInMore} from '../src/plan/set-in-more.js'
 import {better, goWithout, type Settled} from '../src/plan/settled.js'
 import {simulator} from '../src/plan/simulator.js'
@@ -145,6 +146,32 @@ describe('white bread and what falls from very hot, right at the same time only'
     const plan = planDay(p, {simulate, bare: true})
     expect(check(p, plan)).toEqual([])
     expect(plan.unplaced.length).toBe(1)
+  })
+})
+
+describe('more of a dish than the oven bakes', () => {
+  // The oven is right for it once only, and it goes in in parts of one size.
+  const once = {startLow: 229.5, startBest: 230, startHigh: 230.5, endLow: 30}
+  const had = ({loads}: Plan): number =>
+    loads.reduce((sum, load) => sum + load.dishes.reduce((all, {count}) => all + count, 0), 0)
+
+  it('is baked as far as there is room, and told by how many it is short', () => {
+    const most = mostOnFloor(floorGrid(asked([])), dish('pie', 1).vessel)
+    const count = Math.floor(1.4 * most)
+    const p = asked([needing('Once', once, {count})], {day: day({hands: 12})})
+    const parts = had(planDay(p, {simulate, bare: true}))
+    const plan = planDay(p, {simulate})
+    expect(had(plan)).toBeGreaterThan(parts)
+    expect(had(plan)).toBeLessThanOrEqual(most)
+    expect(check(p, plan)).toEqual([])
+    expect(plan.unplaced).toMatchObject([{dish: 'Once'}])
+    expect(plan.unplaced[0]!.reason).toContain(`${count - had(plan)} of `)
+    expect(plan.score.leftOut?.vessels).toBe(count - had(plan))
+  })
+
+  it('and as it was where that is no more', () => {
+    const p = asked([needing('Once', {...once, startLow: 310, startBest: 320, startHigh: 330}, {count: 6})])
+    expect(had(planDay(p, {simulate}))).toBe(0)
   })
 })
 

@@ -1,41 +1,17 @@
 import {describe, expect, it} from 'vitest'
 import {askedWords} from '../src/lexicon/asked-words.js'
-import {translate} from '../src/receipt/translate.js'
-import {makeDishes} from '../src/scale/dishes.js'
 import {namedVessel} from '../src/scale/named-vessel.js'
+import {loavesIn, oneLine} from './loaves-day.js'
 
 /** Vessels that a day names without a size. What is usual of a shape: common practice, no source. */
-const oven = {floor: {shape: 'round' as const, diameter: 2.2}, mouth: {width: 0.8, height: 0.4}, vaultHeight: 0.6}
-function make(text: string, amount: string): ReturnType<typeof makeDishes> {
-  const item = {file: 'receipts/x.md', title: 'It', amount, wantedBy: null, line: 5, column: 3}
-  return makeDishes({
-    day: {people: 12, items: [item], spare: []},
-    receipts: translate(text, {file: 'receipts/x.md'}).receipts,
-    oven,
-  })
-}
 const made = (text: string, amount: string): string =>
-  make(text, amount)
+  oneLine(text, amount)
     .dishes.map(({count, vessel}) => `${count} × ${vessel.name}`)
     .join(', ')
-const rules = (text: string, amount: string): string[] => make(text, amount).messages.map(({rule}) => rule)
+const rules = (text: string, amount: string): string[] => oneLine(text, amount).messages.map(({rule}) => rule)
 
-const bread = (vessel: string): string => `---
-vessel: ${vessel}
----
-# Wheaten bread
-
-Makes 2 loaves.
-
-- 950 g flour
-- 620 g water
-- 20 g salt
-- 10 g yeast
-
-Knead. Let it rise 2 hours, shape, and prove 1 hour. Bake at 220 °C for 40 minutes.
-`
-const tin = bread('loaf 9 x 5 x 3 in')
-const bricks = bread('free-standing loaf 22 cm')
+const tin = loavesIn('loaf 9 x 5 x 3 in')
+const bricks = loavesIn('free-standing loaf 22 cm')
 const ginger = `---
 vessel: oblong 12 x 8 x 2 in
 ---
@@ -76,7 +52,7 @@ describe('loaves without a tin', () => {
     '2 freigeschobene Laibe',
     '2 Laibe auf dem Stein',
   ])('need no size, and are of the receipt’s dough: %s', (amount) => {
-    const [dish] = make(tin, amount).dishes
+    const [dish] = oneLine(tin, amount).dishes
     expect(dish!.vessel.name).toMatch(/^free-standing loaf 2\d cm$/)
     expect(dish).toMatchObject({count: 2, times: '1', need: {minutes: {likely: 40}}})
     expect(dish!.mass).toBeCloseTo(0.8, 1)
@@ -99,7 +75,7 @@ describe('a vessel of another shape than the receipt’s', () => {
     [ginger, '2 pie plates', '2 × pie plate 9 in x 1 1/2 in'],
     [tin, '6 loaves in 2 square tins', '2 × square 9 in x 2 in'],
   ])('is the usual one of it, and that is told with what to write: %#', (text, amount, expected) => {
-    const {messages} = make(text, amount)
+    const {messages} = oneLine(text, amount)
     expect(made(text, amount)).toContain(expected)
     const told = messages.find(({rule}) => rule === 'scale-shape')
     expect(told?.severity).toBe('warning')
@@ -116,13 +92,13 @@ describe('a vessel of another shape than the receipt’s', () => {
   })
   it('sheets of loaves do not say how many, and are asked about', () => {
     expect(made(bricks, '3 sheets')).toBe(made(bricks, '3 loaves'))
-    expect(make(bricks, '3 sheets').messages[0]).toMatchObject({
+    expect(oneLine(bricks, '3 sheets').messages[0]).toMatchObject({
       rule: 'scale-shape',
       suggest: 'write how many of what it makes, such as “3 loaves”',
     })
   })
   it('without a number is refused, and both are asked for', () => {
-    const {dishes, messages} = make(bricks, 'in loaf tins')
+    const {dishes, messages} = oneLine(bricks, 'in loaf tins')
     expect(dishes).toEqual([])
     expect(messages[0]).toMatchObject({severity: 'error', reason: '“in loaf tins” says neither how many nor their size'})
     expect(made(bricks, 'in 2 loaf tins 9 x 5 x 3 in')).toMatch(/^2 × loaf/)
@@ -153,11 +129,11 @@ describe('words that only name the dish, or the receipt’s own vessel', () => {
     [pie, '3 tins'],
     [pie, '3 pie dishes'],
   ])('change nothing: %#', (text, amount) => {
-    const {dishes, messages} = make(text, amount)
+    const {dishes, messages} = oneLine(text, amount)
     const count = Number.parseInt(amount, 10)
     expect(messages.filter(({rule}) => rule === 'scale-shape')).toEqual([])
     expect(dishes).toHaveLength(1)
-    expect(dishes[0]).toMatchObject({count, vessel: {name: make(text, `${count} times`).dishes[0]!.vessel.name}})
+    expect(dishes[0]).toMatchObject({count, vessel: {name: oneLine(text, `${count} times`).dishes[0]!.vessel.name}})
   })
   it('nor do those by which the receipt is called', () => {
     const named = bricks.replace('# Wheaten bread', '# Tin loaves')

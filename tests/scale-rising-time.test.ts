@@ -1,39 +1,14 @@
 import {describe, expect, it} from 'vitest'
-import {translate} from '../src/receipt/translate.js'
-import {makeDishes} from '../src/scale/dishes.js'
 import type {Dish} from '../src/scale/types.js'
+import {loavesIn, oneLine} from './loaves-day.js'
 
 /** How long dough of another weight bakes than its receipt's. Minutes; of published tables of loaves none is cited: common practice, no source. */
-const oven = {floor: {shape: 'round' as const, diameter: 2.2}, mouth: {width: 0.8, height: 0.4}, vaultHeight: 0.6}
-function make(text: string, amount: string): ReturnType<typeof makeDishes> {
-  const item = {file: 'receipts/x.md', title: 'It', amount, wantedBy: null, line: 5, column: 3}
-  return makeDishes({
-    day: {people: 12, items: [item], spare: []},
-    receipts: translate(text, {file: 'receipts/x.md'}).receipts,
-    oven,
-  })
-}
-const dish = (text: string, amount: string): Dish => make(text, amount).dishes[0]!
+const dish = (text: string, amount: string): Dish => oneLine(text, amount).dishes[0]!
 const minutes = (text: string, amount: string): number => dish(text, amount).need.minutes.likely
 const why = (text: string, amount: string): string => dish(text, amount).sized.find((one) => one.field === 'time')?.why ?? ''
 
-/** 800 g of dough to each loaf, 40 minutes. */
-const bread = (vessel: string): string => `---
-vessel: ${vessel}
----
-# Wheaten bread
-
-Makes 2 loaves.
-
-- 950 g flour
-- 620 g water
-- 20 g salt
-- 10 g yeast
-
-Knead. Let it rise 2 hours, shape, and prove 1 hour. Bake at 220 °C for 40 minutes.
-`
-const tin = bread('loaf 9 x 5 x 3 in')
-const bricks = bread('free-standing loaf 22 cm')
+const tin = loavesIn('loaf 9 x 5 x 3 in')
+const bricks = loavesIn('free-standing loaf 22 cm')
 
 describe('dough that rises', () => {
   it.each([
@@ -56,13 +31,13 @@ describe('dough that rises', () => {
     // Flat bread of 800 g on a large pan bakes about 20 minutes: common practice, no source.
     expect(minutes(tin, flat)).toBeGreaterThan(15)
     expect(minutes(tin, flat)).toBeLessThan(26)
-    expect(make(tin, flat).messages.map(({rule}) => rule)).toContain('scale-thin')
+    expect(oneLine(tin, flat).messages.map(({rule}) => rule)).toContain('scale-thin')
   })
   it('keeps its time as deep in a wider pan', () => {
-    expect(minutes(bread('square 8 in x 2 in'), '2 square tins 10 in x 2 in')).toBe(40)
+    expect(minutes(loavesIn('square 8 in x 2 in'), '2 square tins 10 in x 2 in')).toBe(40)
   })
   it('that hardly covers its tin is told to dry', () => {
-    const {messages} = make(tin, '2 loaves of 150 g dough')
+    const {messages} = oneLine(tin, '2 loaves of 150 g dough')
     expect(messages.find(({rule}) => rule === 'scale-thin')?.reason).toMatch(/1\d % as deep in loaf 9 x 5 x 3 in .* dries soon$/)
   })
 })
