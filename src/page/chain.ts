@@ -233,13 +233,17 @@ export function morningKey(files: Folder, date: string): string {
 }
 
 /** The file that has the day as its morning's plan was made of it. */
+const madeOf = ({day, kept, log}: Pick<Whole, 'day' | 'kept' | 'log'>): string =>
+  kept[0] && morningOf({day, kept, log}) !== day ? kept[0].file : 'day.md'
+
+/** The same of a folder that is not read. */
 function morningFile(files: Folder, date: string): string {
   const {day} = dayOf(files.get('day.md') ?? '')
   const kept = keptIn(files, date)
   const path = `${FIRINGS}${date}.md`
   if (day === null || kept.length === 0) return 'day.md'
   const {log} = logOf(path, day.zone, files.get(path) ?? '', null)
-  return morningOf({day, kept, log}) === day ? 'day.md' : kept[0]!.file
+  return madeOf({day, kept, log})
 }
 
 declare global {
@@ -286,7 +290,7 @@ export function planFolder(
   if (morning?.key !== key) morning = {key, made: makePlan({...input, day: morningOf(read as Whole)})}
   if (followed.key !== key) followed = {key, known: new Map()}
   const {made} = morning
-  const of = morningFile(files, day.date)
+  const of = madeOf({...read, day})
   const wrong = made.messages.flatMap((m) => (m.severity === 'error' && m.rule.startsWith('scale-') ? [{...m, file: of}] : []))
   if (wrong.length > 0) return {ok: false, messages: wrong}
   const {log} = read

@@ -1,5 +1,5 @@
-import {scaled} from '../measure/range.js'
 import type {Dish} from '../scale/types.js'
+import {withCount} from './batches.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Job, jobsOf} from './model.js'
 import type {PlanOptions} from './options.js'
@@ -15,8 +15,6 @@ import type {PlanProblem} from './types.js'
 /** Dishes left out in part of which fewer are tried, and jobs of a day: where more are left out, the oven is too small for it. */
 const FEW = 2
 const FEW_JOBS = 30
-/** Numbers tried in earnest. */
-const IN_EARNEST = 1
 
 /** A morning's plan with as many of what it leaves out in part as can be had; the same where that is none more. */
 export function asMany(
@@ -49,37 +47,23 @@ function moreOf(
   const lost = new Set(settled.unplaced.map(({job}) => job))
   const rest = settled.model.jobs.filter((job) => job.dish !== dish && !lost.has(job))
   const of = (count: number): Job[] =>
-    jobsOf({...problem, dishes: [fewerOf(dish, count)]}, grid).map((job): Job => ({...job, dish}))
+    jobsOf({...problem, dishes: [withCount(dish, count)]}, grid).map((job): Job => ({...job, dish}))
   const settle = (count: number, how: PlanOptions): Settled => settleBest(problem, grid, [...rest, ...of(count)], how, tick)
   let fits = has
   let not = dish.count
-  let more: Settled | null = null
-  // What a quick look has a place for is had in earnest, and somewhat more.
   while (not - fits > 1) {
     const count = (fits + not) >> 1
     if (goWithout(settle(count, {...options, effort: 'quick'})) === 0) fits = count
     else not = count
   }
-  const looked = fits
-  not = dish.count
-  for (let turn = 0; turn < IN_EARNEST && not - fits > 1; turn++) {
-    const count = (fits + not) >> 1
-    const tried = settle(count, options)
-    if (goWithout(tried) > 0) not = count
-    else {
-      fits = count
-      more = tried
-    }
-  }
-  if (fits === has) return settled
-  if (!more || fits === looked) more = settle(fits, options)
+  // What a quick look has a place for is had in earnest, and half of the rest perhaps.
+  const further = (fits + dish.count) >> 1
+  let more = further > fits ? settle(further, options) : null
+  if (more && goWithout(more) === 0) fits = further
+  else if (fits === has) return settled
+  else more = settle(fits, options)
   const {job, why} = out[0]!
   const short: Job = {...job, first: fits + 1, count: dish.count - fits}
   const others = settled.unplaced.filter((one) => one.job.dish !== dish)
   return better(settled, {...more, unplaced: [...more.unplaced, ...others, {job: short, why}]})
-}
-
-/** A dish of fewer vessels, which feed the fewer. */
-export function fewerOf(dish: Dish, count: number): Dish {
-  return {...dish, count, feeds: scaled(dish.feeds, count / dish.count)}
 }

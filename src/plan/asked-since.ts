@@ -1,7 +1,7 @@
 import type {FiringLog} from '../oven/log.js'
 import {slugOf} from '../scale/slug.js'
 import type {DayAmount, Dish} from '../scale/types.js'
-import {withoutBatch} from './batches.js'
+import {withCount, withoutBatch} from './batches.js'
 import {changed} from './changes.js'
 import type {Followed} from './followed.js'
 import {english, phrase} from './phrases.js'
@@ -168,14 +168,6 @@ function freeId(id: string, used: ReadonlySet<string>): string {
 const stemOf = (id: string): string => id.replace(/-\d+$/, '')
 
 const countOf = (dishes: readonly Dish[]): number => dishes.reduce((sum, {count}) => sum + count, 0)
-
-/** So many vessels of a dish. */
-function withCount(dish: Dish, count: number): Dish {
-  if (count === dish.count) return dish
-  const share = count / dish.count
-  const {low, likely, high} = dish.feeds
-  return {...dish, count, feeds: {low: low * share, likely: likely * share, high: high * share}}
-}
 
 /** Each line of a day with the one in force that it was, most alike first. */
 function paired(

@@ -1,3 +1,4 @@
+import {scaled} from '../measure/range.js'
 import type {Dish} from '../scale/types.js'
 
 /** What batches of one dish have in common. */
@@ -8,4 +9,9 @@ export function batchesOf({file, title}: Pick<Dish, 'file' | 'title'>): string {
 /** A dish's title without the batch at its end: “Scones (1/2)” and “Scones (2/2)” are both “Scones”. */
 export function withoutBatch(title: string): string {
   return title.replace(/ \(\d+\/\d+\)$/, '')
+}
+
+/** So many vessels of a dish, which feed as much fewer or more. */
+export function withCount(dish: Dish, count: number): Dish {
+  return count === dish.count ? dish : {...dish, count, feeds: scaled(dish.feeds, count / dish.count)}
 }

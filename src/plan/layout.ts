@@ -5,7 +5,7 @@ import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {staysIn} from './keeps.js'
 import {LoadedCurve} from './loaded-curve.js'
-import {dearFrom, feedsOf, isNight, type Job, laterThanMeant, type Program, priceOfLate} from './model.js'
+import {dearFrom, feedsOf, isNight, type Job, laterThanMeant, type Program, priceOfLate, shutTicks} from './model.js'
 import type {Response} from './response.js'
 import {rules, weights} from './rules.js'
 import {missing} from './search.js'
@@ -323,7 +323,7 @@ export class Layout {
     this.#awake = new Uint8Array(ticks)
     this.#wakes = new Int32Array(ticks)
     this.#openings = new Int32Array(ticks + 1)
-    this.#shut = Int32Array.from(jobs, (j) => Math.ceil((j.dish.need.closed?.likely ?? 0) / rules.tick))
+    this.#shut = Int32Array.from(jobs, shutTicks)
     this.#mindful = jobs.flatMap((_, u) => (this.#shut[u]! > 1 ? [u] : []))
     this.#shutAt = new Int32Array(ticks + 1)
     this.#handsAt = new Float64Array(ticks + 1)

@@ -368,6 +368,11 @@ export function feedsOf({dish, count}: Pick<Job, 'dish' | 'count'>): number {
   return (dish.feeds.likely * count) / Math.max(1, dish.count)
 }
 
+/** Ticks from its set-in for which a job's receipt wants the door kept shut; 0 where it does not. */
+export function shutTicks({dish: {need}}: Pick<Job, 'dish'>): number {
+  return Math.ceil((need.closed?.likely ?? 0) / rules.tick)
+}
+
 /** Minutes late. */
 export function lateness(job: Pick<Job, 'due'>, drawn: number): number {
   return job.due === null ? 0 : Math.max(0, drawn - job.due)

@@ -229,6 +229,12 @@ export function vesselsOf<V extends {readonly dish: string; readonly number: num
   return vessels.filter((v) => v.dish === job.dish.id && v.number >= job.first && v.number < job.first + job.count)
 }
 
+/** The part of the floor in which vessels came to stand, if that is one; another where it is more than one, or they have no place. */
+export function partUnder(grid: FloorGrid, vessels: ReadonlyArray<Pick<Standing, 'y'>>, otherwise: number): number {
+  const [zone, another] = new Set(vessels.map(({y}) => zoneAt(grid, y)))
+  return zone === undefined || another !== undefined ? otherwise : zone
+}
+
 /**
  * Place a whole day at once: what stays long or stands deep is given its place with what comes later in mind, which load by load cannot.
  * What finds no place is put first in the next trial (squeaky wheel: Joslin & Clements, J. Artificial Intelligence Research 10 (1999)

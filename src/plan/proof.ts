@@ -8,7 +8,7 @@ import type {Light} from './laying-out.js'
 import type {Laid, Layout, Refusal} from './layout.js'
 import {choiceAt, disturbances, type Job, keepHalfHour, type Model, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
-import {vesselsOf} from './places.js'
+import {partUnder, vesselsOf} from './places.js'
 import {rules, weights} from './rules.js'
 import type {Seating} from './seating.js'
 import type {Settled} from './settled.js'
@@ -92,8 +92,7 @@ export class Proof {
     // Each is judged in the part of the floor where its vessels came to stand, if that is one.
     const took = laidOut.map((t, u) => {
       if (!t || jobs[u]!.since !== null) return t
-      const [zone, another] = new Set(vesselsOf(jobs[u]!, stood.standing).map((v) => zoneAt(grid, v.y)))
-      return zone === undefined || another !== undefined ? t : {...t, w: zone}
+      return {...t, w: partUnder(grid, vesselsOf(jobs[u]!, stood.standing), t.w)}
     })
     const exact = this.#on(
       option,

@@ -1,4 +1,4 @@
-import {choiceAt, type Model} from './model.js'
+import {choiceAt, type Model, shutTicks} from './model.js'
 import {rules, weights} from './rules.js'
 import type {TrueFloor} from './seating.js'
 
@@ -107,10 +107,7 @@ export class State {
     this.open = new Uint8Array(model.ticks)
     this.taken = new Uint8Array(model.ticks)
     this.crusts = new Int32Array(model.ticks)
-    this.shut = Int32Array.from(model.jobs, ({dish}) => {
-      const minutes = dish.need.closed?.likely ?? 0
-      return minutes < LONG_SHUT ? 0 : Math.ceil(minutes / rules.tick)
-    })
+    this.shut = Int32Array.from(model.jobs, (job) => ((job.dish.need.closed?.likely ?? 0) < LONG_SHUT ? 0 : shutTicks(job)))
     this.mindful = this.shut.some((ticks) => ticks > 1)
     this.shutAt = new Int32Array(model.ticks)
     this.opened = new Int32Array(model.ticks + 1)

@@ -4,6 +4,7 @@ import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {keeps} from './keeps.js'
 import {choiceAt, feedsOf, type Job, keepHalfHour, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
+import {partUnder} from './places.js'
 import {type PlaceLeft, PlacesLeft} from './places-left.js'
 import {costOf} from './proof.js'
 import {rules} from './rules.js'
@@ -90,16 +91,15 @@ function withMore(
   const {index, phase} = model.program
   const before = model.jobs.includes(job) ? model.jobs : [...model.jobs, job]
   const now = tookIn(settled)
-  // It is judged in the part of the floor where its vessels come to stand, if that is one.
-  const zones = [...new Set(place.vessels.map(({y}) => zoneAt(grid, y)))]
-  const where = zones.length === 1 ? zones[0]! : place.where
+  const where = partUnder(grid, place.vessels, place.where)
   const took = before.map((one, u) => (one === job ? {s: place.s, e: place.e, w: where} : (now[u] ?? null)))
   const original = fireOf(problem, settled)
   const option = {...original, forecast: simulate(original, eventsOf(before, took, original, phase, model.lit), true)}
   // Drawn later than it was tried, it may have come to stand elsewhere.
   const curve = curveOf(option.forecast, problem.ambient ?? 20)
   const minutes = (tick: number): number => tick * rules.tick + phase
-  if (!zones.every((z) => keeps(job.dish, curve, z, minutes(place.s), minutes(place.e)))) return null
+  const kept = ({y}: {readonly y: number}): boolean => keeps(job.dish, curve, zoneAt(grid, y), minutes(place.s), minutes(place.e))
+  if (!place.vessels.every(kept)) return null
   const limits = took.map((must) => (must ? {must} : {}))
   const program = programOf(problem, index, before, grid, null, false, option, limits)
   const made = modelOf(problem, program, before, grid, model.lit)

@@ -1,5 +1,5 @@
 import type {Dish} from '../../scale/types.js'
-import {fewerOf} from '../as-many.js'
+import {withCount} from '../batches.js'
 import {phrase} from '../phrases.js'
 import type {FiringOption, PlanProblem, Remedy} from '../types.js'
 import {spares} from './lack.js'
@@ -9,7 +9,7 @@ import type {Trials} from './trials.js'
 export function smallerBatch({dishes}: PlanProblem, slow: Dish, trials: Trials, near: readonly FiringOption[]): Remedy | null {
   if (slow.count <= 1) return null
   const count = Math.ceil(slow.count / 2)
-  const tried = trials.plan({firings: near, dishes: dishes.map((d) => (d === slow ? fewerOf(d, count) : d))})
+  const tried = trials.plan({firings: near, dishes: dishes.map((d) => (d === slow ? withCount(d, count) : d))})
   // Vessels not asked for again are as good as left out, so nothing else may be.
   if (!spares(tried.lack, trials.now)) return null
   return trials.remedy(
