@@ -20,6 +20,7 @@ import type {Range, Source} from '../src/lexicon/schema.js'
 import {signs} from '../src/lexicon/signs.js'
 import {stageHeads} from '../src/lexicon/stage-heads.js'
 import {stayWords} from '../src/lexicon/stay-words.js'
+import {timeSpans, timeUnits, timeWords} from '../src/lexicon/time-words.js'
 import {vesselWords} from '../src/lexicon/vessel-words.js'
 import {vessels} from '../src/lexicon/vessels.js'
 import {yieldWords} from '../src/lexicon/yield-words.js'
@@ -79,6 +80,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of readingWords) cite(row.source, 'words for readings', row.id)
   for (const row of outcomeWords) cite(row.source, 'words for how a dish came out', row.id)
   for (const row of askedWords) cite(row.source, 'words for what a day asks', row.id)
+  for (const row of [...timeUnits, ...timeSpans, ...timeWords]) cite(row.source, 'words for times', row.id)
   for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)
   for (const row of grammarTables) cite(row.source, 'small words', row.id)
   for (const row of ovenFoods) cite(row.source, 'foods from the oven', row.id)

@@ -51,11 +51,15 @@ import {
   shapingSchema,
   sourceSchema,
   stageHeadSchema,
+  timeSpanSchema,
+  timeUnitSchema,
+  timeWordSchema,
   vesselWordSchema,
   warmDoughSchema,
   yieldWordSchema,
 } from '../src/lexicon/schema.js'
 import {stageHeads} from '../src/lexicon/stage-heads.js'
+import {timeSpans, timeUnits, timeWords} from '../src/lexicon/time-words.js'
 import {vesselWords} from '../src/lexicon/vessel-words.js'
 import {yieldWords} from '../src/lexicon/yield-words.js'
 
@@ -86,6 +90,9 @@ describe('the tables', () => {
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],
     ['vesselWords', vesselWordSchema, vesselWords],
+    ['timeUnits', timeUnitSchema, timeUnits],
+    ['timeSpans', timeSpanSchema, timeSpans],
+    ['timeWords', timeWordSchema, timeWords],
     ['kneading', kneadingSchema, [kneading]],
     ['shapings', shapingSchema, shapings],
     ['coldPlaces', coldPlaceSchema, coldPlaces],

@@ -216,6 +216,61 @@ export const stayWordSchema = z.object({
 })
 export type StayWord = z.infer<typeof stayWordSchema>
 
+/** A unit of time, in minutes, as receipts spell it. */
+export const timeUnitSchema = z.object({
+  id: z.string(),
+  minutes: z.number().positive(),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type TimeUnit = z.infer<typeof timeUnitSchema>
+
+/** A stretch of time that is said without a number, in minutes from its least to its most. */
+export const timeSpanSchema = z.object({
+  id: z.string(),
+  minutes: z.tuple([z.number(), z.number()]).readonly(),
+  phrases: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type TimeSpan = z.infer<typeof timeSpanSchema>
+
+/** Small words about stretches of time. */
+export const timeWordSchema = z.object({
+  id: z.string(),
+  /**
+   * `filler`, `hedge`: between and before a number and its unit; `joiner`: between the two ends of a range; `quarters`, `part`, `number`: of the
+   * number; `opens`, `follows`, `skips`: with what one begins, what may stand behind it, what is none; `more`, `goes on`, `returns`: it is baked on;
+   * `other case`: the second of two is instead of the first; `covers`, `works`: what is done within one.
+   */
+  use: z.enum([
+    'filler',
+    'hedge',
+    'prime',
+    'joiner',
+    'quarters',
+    'part',
+    'number',
+    'opens',
+    'follows',
+    'skips',
+    'abbreviated',
+    'more',
+    'returns',
+    'goes on',
+    'other case',
+    'covers',
+    'works',
+  ]),
+  words: z.array(z.string()).min(1),
+  /** Of a `part` or `number`: the fraction it stands for. */
+  value: z
+    .string()
+    .regex(/^\d+\/\d+$/)
+    .optional(),
+  source: z.string(),
+})
+export type TimeWord = z.infer<typeof timeWordSchema>
+
 /** Words that tell the stages of a dough apart. */
 export const risingWordSchema = z.object({
   id: z.string(),
@@ -619,8 +674,15 @@ export const vesselWordSchema = z.object({
     'several',
     'apart',
     'into',
+    'small tins',
+    'holes',
+    'either number',
+    'numbered',
     'made ready',
     'made ready by',
+    'how made ready',
+    'part of one',
+    'beside made ready',
     'puts',
     'bakes',
     'works',

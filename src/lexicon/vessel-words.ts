@@ -45,6 +45,14 @@ export const vesselWords: readonly VesselWord[] = [
   row('definite', 'the, this, die, der, das, den, dem'),
   // German vessels, more than one of them; English ones tell it by their end.
   row('several', 'formen, springformen, kastenformen, backformen, auflaufformen, bleche, blechen, backbleche, backblechen'),
+  // Small ones that stand on a sheet.
+  row('small tins', 'tins, pans, dishes, moulds, molds, rings'),
+  // "A 12 hole tin", "ein 12er-Blech": a number of these is of one vessel.
+  row('holes', 'hole, holes, holed, cup, cups, well, wells, er, mulde, mulden'),
+  // "Two or three dishes"
+  row('either number', 'or, to, -, —, oder, bis, and'),
+  // "No. 2 tins"
+  row('numbered', '/, no, number, nr'),
   // One to each piece, or one of several.
   row('apart', 'each, every, apiece, another, other, second, separate, several, some, je, jede, jeden, jeweils, mehrere'),
   row('into', 'in, into, within, inside, on, upon, im, ins'),
@@ -57,6 +65,10 @@ export const vesselWords: readonly VesselWord[] = [
     'made ready by',
     'buttered, greased, lined, floured, oiled, papered, prepared, gefettete, gefetteten, gebutterte, gebutterten, ausgebutterte, ausgebutterten',
   ),
+  row('how made ready', 'well, lightly, thickly'),
+  row('part of one', 'bottom, bottoms, side, sides, inside, edge, edges, middle'),
+  // What may stand between the two: "butter the bottom and sides of a dish".
+  row('beside made ready', 'and, or, lightly, well, the, bottom, side, sides, inside, edge, edges, of, thickly, puff, paste'),
   // By which a thing comes into the vessel it is baked in, where a word of baking follows.
   row(
     'puts',

@@ -1,4 +1,5 @@
-import {set} from './heat-words.js'
+import type {TimeWord} from '../lexicon/schema.js'
+import {timeWords} from '../lexicon/time-words.js'
 import type {Token} from './section.js'
 import {endsSentence, REACH} from './sentences.js'
 import type {TimePhrase} from './types.js'
@@ -8,8 +9,12 @@ import type {TimePhrase} from './types.js'
  * what a line of sums says of all.
  */
 
+/** Words of one use. */
+export const timeWordsOf = (use: TimeWord['use']): ReadonlySet<string> =>
+  new Set(timeWords.flatMap((row) => (row.use === use ? row.words : [])))
+
 /** Only right behind a figure: "2 h", "20m". */
-export const ABBREVIATED = new Set(['h', 'hr', 'hrs', 'min', 'mins', 'sec', 'secs', 's', 'std'])
+export const ABBREVIATED = timeWordsOf('abbreviated')
 
 /** "Cook: 3 h", "Cooking time: 3 h": all of the cooking, with what is boiled before. */
 export function isCookTime(tokens: readonly Token[], from: number): boolean {
@@ -50,10 +55,10 @@ export function isSince(tokens: readonly Token[], from: number): boolean {
 }
 
 /** Before a time of baking that goes on, whatever else was done between: "boil the glaze 10 minutes, … give it another 10 minutes". */
-export const MORE = set('another further additional')
+export const MORE = timeWordsOf('more')
 
 /** "Return them to dry for another half hour": into the oven. */
-export const RETURNS = set('return')
+export const RETURNS = timeWordsOf('returns')
 
 /** "Drop them in and cook for another 20 minutes": on, and not at rest. */
 export const isCookedOn = (tokens: readonly Token[], from: number): boolean =>
@@ -76,10 +81,10 @@ export function isSummary(tokens: readonly Token[], from: number): boolean {
   return false
 }
 
-const GOES_ON = set('then another further additional uncover uncovered lid deckel weitere weiteren dann danach schluss')
+const GOES_ON = timeWordsOf('goes on')
 
 /** Words between two times that make the second another case, or part of the first. */
-const OTHER_CASE = set('if or even unless every each turning')
+const OTHER_CASE = timeWordsOf('other case')
 
 /** Whether a time of baking goes on where the one before it ended. */
 export function goesOn(tokens: readonly Token[], before: number, from: number, to: number): boolean {
@@ -127,7 +132,7 @@ export function isPart(tokens: readonly Token[], before: Said, time: Said & {rea
 
 export const WAITS: ReadonlySet<TimePhrase['of']> = new Set(['rise', 'stand', 'other'])
 
-const COVERS = set('cover turn rotate lay tent abdecken wenden drehen')
+const COVERS = timeWordsOf('covers')
 
 /** "Bake 30 minutes; after 20 minutes cover it": when, of the time before. */
 function isCoveredAfter(
@@ -140,7 +145,7 @@ function isCoveredAfter(
   return tokens.slice(to, to + 3).some((token) => token.block === block && COVERS.has(token.word))
 }
 
-const WORKS = set('fold folds folding folded knock knocking knocked turn turns turning punch punching stretch dehnen falten')
+const WORKS = timeWordsOf('works')
 
 /** "Leave 3 hours, with a fold after 1 hour": when it is worked, and no wait of its own. */
 function isWorkedAt(tokens: readonly Token[], before: number, from: number): boolean {

@@ -1,6 +1,7 @@
 import {cardinals, fractions} from '../lexicon/grammar-words.js'
 import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
-import {set} from './heat-words.js'
+import type {TimeWord} from '../lexicon/schema.js'
+import {timeSpans, timeUnits, timeWords} from '../lexicon/time-words.js'
 import {type Section, type Token, tokenise} from './section.js'
 import {REACH, sentenceHas} from './sentences.js'
 import {overAndAbove, perWeight} from './time-by-weight.js'
@@ -17,6 +18,7 @@ import {
   isTotal,
   MORE,
   RETURNS,
+  timeWordsOf,
   WAITS,
 } from './time-parts.js'
 import {mainTask, TASKS, taskOf, unsaidTask} from './time-task.js'
@@ -27,162 +29,43 @@ import type {TimePhrase} from './types.js'
  * half", "all night". A time given twice is read twice.
  */
 
-/** Minutes of a unit of time. */
-const UNITS: Readonly<Record<string, number>> = {
-  hour: 60,
-  hours: 60,
-  "hour's": 60,
-  "hours'": 60,
-  houre: 60,
-  houres: 60,
-  hower: 60,
-  howers: 60,
-  howre: 60,
-  howres: 60,
-  hr: 60,
-  hrs: 60,
-  h: 60,
-  minute: 1,
-  minutes: 1,
-  "minute's": 1,
-  minits: 1,
-  minits_: 1,
-  minnits: 1,
-  minets: 1,
-  mins: 1,
-  min: 1,
-  '′': 1,
-  "'": 1,
-  day: 1440,
-  days: 1440,
-  dayes: 1440,
-  daies: 1440,
-  "day's": 1440,
-  night: 720,
-  nights: 720,
-  minuten: 1,
-  stunde: 60,
-  stunden: 60,
-  viertelstunde: 15,
-  dreiviertelstunde: 45,
-  sekunden: 1 / 60,
-  sek: 1 / 60,
-  std: 60,
-  seconds: 1 / 60,
-  secs: 1 / 60,
-  sec: 1 / 60,
-  s: 1 / 60,
-  week: 10080,
-  weeks: 10080,
-  fortnight: 20160,
-}
-const FILLERS = new Set([
-  'good',
-  'full',
-  'long',
-  'whole',
-  'entire',
-  'clear',
-  'short',
-  'scant',
-  'bare',
-  'brisk',
-  'more',
-  'further',
-  'additional',
-  'other',
-  'large',
-])
-const HEDGES = new Set([
-  'about',
-  'nearly',
-  'near',
-  'almost',
-  'quite',
-  'full',
-  'fully',
-  'least',
-  'most',
-  'exactly',
-  'scarcely',
-  'barely',
-  'just',
-  'approximately',
-  'approx',
-  'around',
-  'for',
-  'another',
-  'over',
-  'perhaps',
-  'say',
-  'only',
-])
-const PRIMES = new Set(['′', "'"])
-const JOINERS = new Set(['to', 'bis', 'or', '-', '—', 'till', 'until'])
+/** Words of one use with the fraction that each stands for. */
+const fractionsOf = (use: TimeWord['use']): ReadonlyArray<readonly [string, readonly [number, number]]> =>
+  timeWords.flatMap(({use: its, words, value}) => {
+    if (its !== use || value === undefined) return []
+    const [n, d] = value.split('/').map(Number)
+    return words.map((word) => [word, [n!, d!]] as const)
+  })
 
-/** How long words without a number last, minutes. From memory: a night of 8 to 12 hours. */
-const SPANS: ReadonlyArray<readonly [string, number, number]> = [
-  ['all night', 480, 720],
-  ['all the night', 480, 720],
-  ['all night long', 480, 720],
-  ['overnight', 480, 720],
-  ['over night', 480, 720],
-  ['over the night', 480, 720],
-  ['through the night', 480, 720],
-  ['during the night', 480, 720],
-  ['a whole night', 480, 720],
-  ['the whole night', 480, 720],
-  ['one night', 480, 720],
-  ['a night', 480, 720],
-  ['uber nacht', 480, 720],
-  ['till morning', 480, 720],
-  ['until morning', 480, 720],
-  ['till the morning', 480, 720],
-  ['until the morning', 480, 720],
-  ['till next morning', 480, 720],
-  ['till the next morning', 480, 720],
-  ['until next morning', 480, 720],
-  ['until the next morning', 480, 720],
-  ['till the following morning', 480, 720],
-  ['until the following morning', 480, 720],
-  ['from night till morning', 480, 720],
-  ['from night to morning', 480, 720],
-  ['till next day', 720, 1440],
-  ['till the next day', 720, 1440],
-  ['until next day', 720, 1440],
-  ['until the next day', 720, 1440],
-  ['till the following day', 720, 1440],
-  ['until the following day', 720, 1440],
-  ['till to morrow', 720, 1440],
-  ['all day', 480, 720],
-  ['all the day', 480, 720],
-  ['a whole day', 480, 1440],
-  ['all day long', 480, 720],
-  ['half a day', 360, 720],
-  ['half the day', 360, 720],
-  ['a day and a night', 1440, 1440],
-  ['a night and a day', 1440, 1440],
-  ['day and night', 1440, 1440],
-]
+/** Minutes of a unit of time. */
+const UNITS: Readonly<Record<string, number>> = Object.fromEntries(
+  timeUnits.flatMap(({minutes, words}) => words.map((word) => [word, minutes] as const)),
+)
+const FILLERS = timeWordsOf('filler')
+const HEDGES = timeWordsOf('hedge')
+const PRIMES = timeWordsOf('prime')
+const JOINERS = timeWordsOf('joiner')
+
 interface SpanNode {
   readonly next: Map<string, SpanNode>
   minutes: readonly [number, number] | null
 }
 const SPAN_TREE: SpanNode = {next: new Map(), minutes: null}
-for (const [phrase, low, high] of SPANS) {
-  let node = SPAN_TREE
-  for (const word of phrase.split(' ')) {
-    let child = node.next.get(word)
-    if (child === undefined) {
-      child = {next: new Map(), minutes: null}
-      node.next.set(word, child)
+for (const {phrases, minutes} of timeSpans)
+  for (const phrase of phrases) {
+    let node = SPAN_TREE
+    for (const word of phrase.split(' ')) {
+      let child = node.next.get(word)
+      if (child === undefined) {
+        child = {next: new Map(), minutes: null}
+        node.next.set(word, child)
+      }
+      node = child
     }
-    node = child
+    node.minutes = minutes
   }
-  node.minutes = [low, high]
-}
 
-const QUARTERS: ReadonlySet<string> = new Set(['quarters', 'quarter', 'qrs', 'qr'])
+const QUARTERS = timeWordsOf('quarters')
 
 export interface Number_ {
   readonly low: number
@@ -208,10 +91,11 @@ interface Term {
 }
 
 const PLAIN: Readonly<Record<string, number>> = cardinals
-/** German fractions are read before a time only: "halbe" before a food may be a half of it or half as much. */
-const PARTS: Readonly<Record<string, readonly [number, number]>> = {...fractions, halbe: [1, 2], halben: [1, 2]}
+const PARTS: Readonly<Record<string, readonly [number, number]>> = {...fractions, ...Object.fromEntries(fractionsOf('part'))}
 /** Numbers and a half in one word. */
-const AND_HALF: Readonly<Record<string, number>> = {anderthalb: 1.5, eineinhalb: 1.5, zweieinhalb: 2.5, dreieinhalb: 3.5}
+const AND_HALF: Readonly<Record<string, number>> = Object.fromEntries(
+  fractionsOf('number').map(([word, [n, d]]) => [word, n / d]),
+)
 
 function cardinalAt(tokens: readonly Token[], i: number): {value: number; end: number} | null {
   const t = tokens[i]
@@ -548,45 +432,9 @@ export function lengthIn(text: string): {readonly low: number; readonly high: nu
   return null
 }
 
-const FOLLOWS_TIME = new Set([
-  'in',
-  'will',
-  'before',
-  'after',
-  'at',
-  'is',
-  'to',
-  'for',
-  'and',
-  'or',
-  'if',
-  'until',
-  'till',
-  'according',
-  'on',
-  'by',
-  'it',
-  'with',
-  'then',
-  'they',
-  'when',
-  'longer',
-  'as',
-  'according',
-  'should',
-  'must',
-  'may',
-  'over',
-  'near',
-  'previous',
-  'previously',
-  'accordingly',
-  'only',
-  'not',
-  'but',
-])
+const FOLLOWS_TIME = timeWordsOf('follows')
 
-const OPENS = set(`a an half halfe halbe halben quarter few several another some ${Object.keys(AND_HALF).join(' ')}`)
+const OPENS: ReadonlySet<string> = new Set([...timeWordsOf('opens'), ...Object.keys(AND_HALF)])
 const SPAN_OPENS: ReadonlySet<string> = new Set(SPAN_TREE.next.keys())
 interface Stretch {
   readonly from: number
@@ -790,8 +638,7 @@ function saysAgain(tokens: readonly Token[], from: number, to: number): boolean 
   return mark
 }
 
-/** Intervals and ages are no stretch of baking. */
-const SKIPS = set('every each per past alle jede')
+const SKIPS = timeWordsOf('skips')
 
 /** Minutes to a thousandth: thirds of an hour are exact, the rest is noise of the division. */
 const tidy = (minutes: number): number => Math.round(minutes * 1000) / 1000

@@ -18,7 +18,6 @@ const BAKES = vesselWordsOf('bakes')
 const WORKS = vesselWordsOf('works')
 const TIMES = vesselWordsOf('times')
 const LENGTHS: ReadonlySet<string> = new Set([...vesselWordsOf('unit'), ...vesselWordsOf('long unit')])
-const OF_ONE: ReadonlySet<string> = vesselWordsOf('number of')
 
 /** How many tokens describe a vessel at the most: "a well greased and floured 30 x 20 cm (12 x 8 inch) roasting". */
 const MOST_DESCRIBING = 16
@@ -29,7 +28,14 @@ const SINCE_PUT = 20
 /** How far before it, with nothing else between, what is done to it: "butter the bottom and sides of a dish". */
 const SINCE_READY = 7
 
-const SMALL_TINS = /^(?:tins|pans|dishes|moulds|molds|rings)$/
+const SMALL_TINS = vesselWordsOf('small tins')
+const HOLES = vesselWordsOf('holes')
+const EITHER = vesselWordsOf('either number')
+const NUMBERED = vesselWordsOf('numbered')
+const PARTS = vesselWordsOf('part of one')
+const HOW_READY = vesselWordsOf('how made ready')
+const BESIDE_READY = vesselWordsOf('beside made ready')
+const ENDS = /^[.;:!?]$/
 
 /** A vessel as the method names it. `count`: null where it is more than one and no number says how many. */
 interface Mention extends Place {
@@ -62,7 +68,7 @@ export function vesselsSaid(section: Section, ingredients: readonly ReadIngredie
     if (one === null || !isBakedIn(section, one, BEFORE_BAKING.has(row.id))) continue
     if (row.shape !== 'sheet') mentions.push(one)
     // Small tins stand on a sheet, and are no count of what is baked in one dish.
-    else if (SMALL_TINS.test(tokens[to - 1]!.word)) mentions.push({...one, count: null, definite: false})
+    else if (SMALL_TINS.has(tokens[to - 1]!.word)) mentions.push({...one, count: null, definite: false})
   }
   const told = mentions.filter(({count, definite}) => count !== null && !(definite && count === 1))
   const [first] = told.length > 0 ? told : mentions
@@ -87,7 +93,7 @@ function mentionAt({tokens, blocks}: Section, noun: number, first: number, to: n
   for (let i = noun - 1; i >= noun - MOST_DESCRIBING && tokens[i]?.block === block; i--) {
     const token = tokens[i]!
     const from = Math.min(i, first)
-    if (/^[.;:!?]$/.test(token.word) || INTO.has(token.word)) {
+    if (ENDS.test(token.word) || INTO.has(token.word)) {
       // "9 in": the unit of a size.
       if (token.word === 'in' && tokens[i - 1]?.kind === 'number' && i > first) continue
       break
@@ -101,7 +107,7 @@ function mentionAt({tokens, blocks}: Section, noun: number, first: number, to: n
     }
     const number = numberAt(tokens, i)
     if (number !== null) {
-      const range = /^(?:or|to|-|—|oder|bis|and)$/.test(tokens[i - 1]?.word ?? '')
+      const range = EITHER.has(tokens[i - 1]?.word ?? '')
       const definite = DEFINITE.has(tokens[i - 1]?.word ?? '')
       return {count: range || !several ? null : number, definite, from: definite ? from - 1 : from, to}
     }
@@ -119,8 +125,8 @@ function numberAt(tokens: readonly Token[], at: number): number | null {
   if (value === undefined || !Number.isInteger(value) || value < 2) return null
   const {word = '', joined = false} = tokens[at + 1] ?? {}
   if (joined || LENGTHS.has(word) || TIMES.has(word) || measureOf([word]) !== null) return null
-  if (TIMES.has(tokens[at - 1]?.word ?? '') || /^(?:\/|no|number|nr)$/.test(tokens[at - 1]?.word ?? '')) return null
-  return token.kind === 'number' && OF_ONE.has(word) && /^(?:holed?s?|cups?|wells?|er|mulden?)$/.test(word) ? null : value
+  if (TIMES.has(tokens[at - 1]?.word ?? '') || NUMBERED.has(tokens[at - 1]?.word ?? '')) return null
+  return token.kind === 'number' && HOLES.has(word) ? null : value
 }
 
 /** Whether a thing is baked in a vessel that is named without its size. `before`: in such a one things are boiled or mixed, mostly. */
@@ -139,28 +145,25 @@ function isBakedIn({tokens}: Section, {from, to}: Place, before: boolean): boole
 function isInto(tokens: readonly Token[], at: number): boolean {
   const before = tokens[at - 1]
   if (before?.block !== tokens[at]!.block) return false
-  return (
-    INTO.has(before.word) || (before.word === 'of' && /^(?:bottom|sides?|inside|edges?|middle)$/.test(tokens[at - 2]?.word ?? ''))
-  )
+  return INTO.has(before.word) || (before.word === 'of' && PARTS.has(tokens[at - 2]?.word ?? ''))
 }
 
 /** "Butter the bottom and sides of a dish", "have two pans well greased", "eine Form ausbuttern". */
 function isMadeReady(tokens: readonly Token[], {from, to}: Place): boolean {
   const {block} = tokens[from]!
-  const behind = /^(?:well|lightly)$/.test(tokens[to]?.word ?? '') ? to + 1 : to
+  const behind = HOW_READY.has(tokens[to]?.word ?? '') ? to + 1 : to
   if (tokens[behind]?.block === block && (READY.has(tokens[behind]!.word) || READY_BY.has(tokens[behind]!.word))) return true
   for (let i = from - 1; i >= from - SINCE_READY && tokens[i]?.block === block; i--) {
     if (READY.has(tokens[i]!.word)) return true
-    if (!BESIDE_READY.test(tokens[i]!.word)) return false
+    if (tokens[i]!.word !== ',' && !BESIDE_READY.has(tokens[i]!.word)) return false
   }
   return false
 }
-const BESIDE_READY = /^(?:and|or|,|lightly|well|the|bottom|sides?|inside|edges?|of|thickly|puff|paste)$/
 
 /** What is done nearest before token `at`, within its sentence. */
 function worksBefore(tokens: readonly Token[], at: number): 'bakes' | 'puts' | 'works' | null {
   const {block} = tokens[at]!
-  for (let i = at - 1; i >= at - SINCE_PUT && tokens[i]?.block === block && !/^[.;:!?]$/.test(tokens[i]!.word); i--) {
+  for (let i = at - 1; i >= at - SINCE_PUT && tokens[i]?.block === block && !ENDS.test(tokens[i]!.word); i--) {
     const {word} = tokens[i]!
     if (BAKES.has(word)) return 'bakes'
     if (PUTS.has(word)) return 'puts'
