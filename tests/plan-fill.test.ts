@@ -68,9 +68,12 @@ describe('how far a floor is filled', () => {
       const fit = fits(hands, alone)
       const placed = count <= fit ? count : placedOfMore(fit)
       const out = [...(placed < count ? ['loaf'] : []), ...(!alone && count > pies ? ['pie'] : [])]
-      const plan = {loads: [{dishes: [{dish: 'loaf', count: placed}]}], unplaced: out.map((id) => ({dish: id}))}
+      const plan = {
+        loads: [{at: 0, dishes: [{dish: 'loaf', count: placed, draw: {likely: 60}}]}],
+        unplaced: out.map((id) => ({dish: id})),
+      }
       const dishes = [{...dish, count}, ...(alone ? [] : [other])]
-      return {dishes, plan: plan as unknown as Plan, late: false}
+      return {dishes, plan: plan as unknown as Plan, late: 0}
     }
   const fill = (made: ReturnType<typeof day>) => {
     const asked: number[] = []

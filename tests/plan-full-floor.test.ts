@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
+import {readOven} from '../src/oven/read.js'
 import {check} from '../src/plan/check.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 
@@ -41,5 +42,65 @@ describe('a floor filled with bread', () => {
     expect(new Set(batches).size).toBe(2)
     // No dough is set in amid another.
     expect(batches.filter((id, i) => id !== batches[i - 1])).toHaveLength(2)
+  })
+})
+
+/**
+ * A smaller oven with a wide mouth, its floor cooler there than at the back by more than a bread's own range lets its loaves differ. That they
+ * are drawn together all the same, and are not of one colour: common practice, no source.
+ */
+describe('a small floor filled with bread', () => {
+  const day = (amount: string, serve = 13 * 60) => {
+    const {wantedBy: _, ...item} = bread
+    const small = readOven(
+      [
+        '---',
+        'floor: round 42 in',
+        'vault height: 16 in',
+        'mouth: 18 in x 11 in',
+        'door: oak 2 in',
+        'hearth:',
+        '  - common brick 4 in',
+        '  - sand 6 in',
+        'vault:',
+        '  - common brick 4 1/2 in',
+        '  - clay 4 in',
+        '  - sand 6 in',
+        'place: indoors',
+        'ambient: 58 °F',
+        'fuel: oak, 18 % moisture',
+        '---',
+        '',
+        '# A small oven',
+        '',
+      ].join('\n'),
+      'oven.md',
+    ).oven!
+    return makePlan({
+      oven: small,
+      day: {...read.day, hands: 1, serve, items: [{...item, amount, wantedBy: null}], spare: []},
+      receipts: read.receipts,
+    })
+  }
+  const full = day('10 loaves')
+
+  it('has all of it in at once and in time, rather than by halves', () => {
+    expect(full.plan.unplaced).toEqual([])
+    expect(full.plan.score.lateMinutes).toBe(0)
+    expect(full.plan.loads.map((l) => l.dishes.map((d) => d.count))).toEqual([[10]])
+    expect(checked(full)).toEqual([])
+  })
+
+  it('is filled so far as it is one load', () => {
+    const {plan, dishes} = day('fill the floor')
+    expect(plan.loads).toHaveLength(1)
+    expect(dishes.reduce((sum, {count}) => sum + count, 0)).toBeGreaterThanOrEqual(9)
+  })
+
+  it('bears no more at the back where it does not stand in all three parts', () => {
+    const [load] = full.plan.loads
+    const placed = load!.placed.map((p) => (p.zone === 'mouth' ? {...p, zone: 'middle' as const} : p))
+    const told = check(full.problem, {...full.plan, loads: [{...load!, placed}]})
+    expect(told.map(({rule}) => rule)).toContain('over-baked')
   })
 })

@@ -230,7 +230,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         const wanted = eased
           ? Math.min(likely, needed(dish, Math.min(need.minutes.low, (1 - less) * need.minutes.likely)))
           : likely
-        const most = needed(dish, need.longest ?? need.minutes.high)
+        const most = needed(dish, need.longest ?? need.minutes.high) * (zones.size === 3 ? 1 + rules.spread : 1)
         // Dose by Simpson's rule: the planner sums by the minute with the trapezoid rule.
         const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)
         const outHeat = inZone(zone, to)

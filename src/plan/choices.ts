@@ -1,4 +1,4 @@
-import {type Curve, celsiusAt, doseNeeded, doseTable, heatTable, mostDose} from './curve.js'
+import {ACROSS, type Curve, celsiusAt, doseNeeded, doseTable, heatTable, mostDose} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {staysIn} from './keeps.js'
 import type {Job, Program} from './model.js'
@@ -213,7 +213,7 @@ class Offering {
     this.#dose = doseNeeded(need)
     this.#goal = this.#dose * more
     this.#usual = doseNeeded(need, need.minutes.likely) * more
-    this.#longest = mostDose(need)
+    this.#longest = mostDose(need) * (where === ACROSS ? (job.spread ?? 1) : 1)
     this.#stays = staysIn(need)
     this.#table = doseTable(curve, where, need.done)
     this.#heats = heatTable(curve, where)

@@ -7,22 +7,25 @@ export type AtMost = ReadonlyMap<number, number>
 /** A day's dishes with so many of what is to fill the floor, and its plan. */
 export interface Filling {
   readonly dishes: readonly Dish[]
-  readonly plan: Pick<Plan, 'unplaced'> & {readonly loads: ReadonlyArray<Pick<Plan['loads'][number], 'dishes'>>}
-  /** Something comes so late that it is of little use. */
-  readonly late: boolean
+  readonly plan: Pick<Plan, 'unplaced'> & {readonly loads: ReadonlyArray<Pick<Plan['loads'][number], 'at' | 'dishes'>>}
+  /** Minutes by which dishes come late, added up. */
+  readonly late: number
 }
+
+/** Minutes later than with one vessel that a full floor is worth. Common practice, no source. */
+const WORTH = 60
 
 /** What keeps a floor from being filled: heat or time, hands, or what else stands on it; null where that was not found out. */
 export type FillLimit = 'heat' | 'hands' | 'others' | null
 
 /** How many smaller fillings are tried, and how many between one that goes and one that does not. */
-const TRIES = {fewer: 3, between: 2} as const
+const TRIES = {fewer: 3, between: 3} as const
 /** Hands with which every day's work gets done. */
 const HANDS_ENOUGH = 20
 
 /**
  * How many vessels a day has room, heat, hands and time for of what is to fill the floor: the most of a few numbers that were planned in
- * earnest, whose plan leaves nothing out that it would not leave out with one of them.
+ * earnest that are in the oven at once, and whose plan leaves nothing out that it would not leave out with one of them, nor has it later.
  *
  * @param plan plans the day with at most so many of each line, all that stand on the floor where that is null; with `hands` of them, and
  *   with these dishes alone
@@ -40,7 +43,9 @@ export function floorFilling(
     least ??= plan(one)
     return least
   }
-  const goes = ({dishes, plan: {unplaced}, late}: Filling): boolean => {
+  const goes = (filling: Filling): boolean => {
+    const {dishes, plan, late} = filling
+    const {unplaced} = plan
     const lines = new Map(dishes.map(({id, fills}) => [id, fills]))
     for (const {dish} of unplaced) {
       const line = lines.get(dish)
@@ -48,7 +53,7 @@ export function floorFilling(
       if (line !== undefined && (whole.size === 1 || !hopeless(base()).has(line))) return false
       if (line === undefined && !base().plan.unplaced.some((other) => other.dish === dish)) return false
     }
-    return !late || base().late
+    return isOneFilling(filling) && (late <= WORTH || late <= base().late + WORTH)
   }
   if (goes(all)) return null
   const first = fewerThatGo(all, whole, plan, goes)
@@ -66,7 +71,23 @@ export function floorFilling(
   const barred = whole.size === 1 ? new Set<number>() : hopeless(base())
   const atMost = new Map([...most].filter(([line]) => !barred.has(line)))
   const more = new Map([...most].map(([line, count]) => [line, Math.min(whole.get(line)!, count + 1)]))
-  return {atMost, limit: limitOf(plan, more, goes, total(above) <= total(more))}
+  if (total(above) > total(more) && goes(plan(more)))
+    return {atMost: new Map([...more].filter(([line]) => !barred.has(line))), limit: null}
+  return {atMost, limit: limitOf(plan, more, goes)}
+}
+
+/** Whether all that a line fills the floor with is in the oven at once: drawn for the rest to go in, it was two loads. */
+function isOneFilling({dishes, plan}: Filling): boolean {
+  const lines = new Map(dishes.map(({id, fills}) => [id, fills]))
+  const last = new Map<number, number>()
+  for (const {at, dishes: set} of plan.loads)
+    for (const {dish} of set) {
+      const line = lines.get(dish)
+      if (line !== undefined) last.set(line, Math.max(at, last.get(line) ?? at))
+    }
+  return plan.loads.every(({dishes: set}) =>
+    set.every(({dish, draw}) => draw.likely > (last.get(lines.get(dish) ?? Number.NaN) ?? Number.NEGATIVE_INFINITY)),
+  )
 }
 
 /** Fewer and fewer of each line until they go, and the fewest tried that do not; null where none of a few tries goes. */
@@ -93,14 +114,8 @@ function hopeless({dishes, plan}: Filling): ReadonlySet<number> {
   return new Set(dishes.flatMap(({id, fills}) => (fills !== undefined && out.has(id) ? [fills] : [])))
 }
 
-/** What keeps one more of each out. `tried`: it is known that it does not go. */
-function limitOf(
-  plan: Parameters<typeof floorFilling>[0],
-  more: AtMost,
-  goes: (made: Filling) => boolean,
-  tried: boolean,
-): FillLimit {
-  if (!tried && goes(plan(more))) return null
+/** What keeps one more of each out, of which it is known that they do not go. */
+function limitOf(plan: Parameters<typeof floorFilling>[0], more: AtMost, goes: (made: Filling) => boolean): FillLimit {
   const handy = plan(more, {hands: HANDS_ENOUGH})
   if (goes(handy)) return 'hands'
   return handy.dishes.some(({fills}) => fills === undefined) && goes(plan(more, {alone: true})) ? 'others' : 'heat'

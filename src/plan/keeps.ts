@@ -1,4 +1,4 @@
-import type {Dish, HeatNeed} from '../scale/types.js'
+import type {HeatNeed} from '../scale/types.js'
 import {type Curve, celsiusAt, doseNeeded, doseTable, mostDose} from './curve.js'
 import type {Job} from './model.js'
 import {rules} from './rules.js'
@@ -10,8 +10,18 @@ export function staysIn(need: Pick<HeatNeed, 'overnight'>): boolean {
   return need.overnight
 }
 
-/** True when a dish set in and drawn at these minutes keeps its limits in one part of the floor. */
-export function keeps(dish: Dish, curve: Curve, z: number, from: number, to: number): boolean {
+/**
+ * True when a dish set in and drawn at these minutes keeps its limits in one part of the floor.
+ *
+ * @param job Its `spread`, where it fills the floor, is how much more than the most that it may have of its dose the hottest of it bears.
+ */
+export function keeps(
+  {dish, spread = 1}: Pick<Job, 'dish' | 'spread'>,
+  curve: Curve,
+  z: number,
+  from: number,
+  to: number,
+): boolean {
   const {need} = dish
   const c = celsiusAt(curve, z, from)
   if (c < need.startLow || c > need.startHigh) return false
@@ -21,7 +31,7 @@ export function keeps(dish: Dish, curve: Curve, z: number, from: number, to: num
   if (got < dose * (1 - rules.doseWanting)) return false
   if (staysIn(need)) return true
   // Over-baked only where the next opening but one would already have been late.
-  return got <= mostDose(need) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
+  return got <= spread * mostDose(need) || doseBetween(curve, need, z, from, to - rules.tick - rules.staySlack) < dose
 }
 
 /** °C by which what is in the oven may end under its least heat for rounding's sake. */

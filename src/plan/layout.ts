@@ -284,7 +284,7 @@ export class Layout {
     // Aimed at alike in the morning and once the day has begun, or what is kept would be drawn the sooner for it.
     this.#wanted = make((j) => doseNeeded(j.dish.need, j.dish.need.minutes.likely) * (1 + rules.marginDose))
     this.#least = new Float64Array(n)
-    this.#longest = make((j) => mostDose(j.dish.need))
+    this.#longest = make((j) => (j.spread ?? 1) * mostDose(j.dish.need))
     this.#low = make((j) => j.dish.need.startLow + slack(j, options.inHand))
     this.#lowest = make((j) => j.dish.need.startLow + slack(j, options.margin))
     this.#high = make((j) => j.dish.need.startHigh - slack(j, options.margin))

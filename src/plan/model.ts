@@ -24,6 +24,8 @@ export interface Job {
   readonly count: number
   /** m² of floor: its share of the usable floor, by how many such vessels fill it. */
   readonly area: number
+  /** Where it fills all three parts of the floor: how many times the most of its dose the hottest of it bears (`rules.spread`). */
+  readonly spread?: number
   /** Minutes of hands to set it in, or to draw it. */
   readonly handling: number
   /** Set in very hot to fall (1), a crust that waits half an hour for those (2), or neither (0). */
@@ -258,6 +260,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         first: at,
         count,
         area: Math.min(grid.area * 0.9999999, count * each),
+        ...(count * each > grid.area - Math.min(...grid.zones) ? {spread: 1 + rules.spread} : {}),
         handling: count * handlingOf(dish),
         order: orderOf(dish),
         due,

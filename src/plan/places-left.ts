@@ -73,7 +73,7 @@ export class PlacesLeft {
     const {dish, first, count} = this.#job
     const {s, e, where} = seat
     const right = (z: number): boolean =>
-      (where > 2 || where === z) && keeps(dish, curve, z, s * rules.tick + phase, e * rules.tick + phase)
+      (where > 2 || where === z) && keeps(this.#job, curve, z, s * rules.tick + phase, e * rules.tick + phase)
     const item: ToPlace = {dish, first, count, from: s, to: e, where, fits: [right(0), right(1), right(2)]}
     return placeOne(this.#grid, standing, item)
   }
@@ -167,9 +167,7 @@ function triedIn(
     const zones = [...new Set([...vesselsOf(other, standing).map(({y}) => zoneAt(grid, y)), ...(t.w > 2 ? [t.w] : [])])]
     for (const z of zones) {
       const kept = (curve: Curve, e: number): boolean =>
-        other.since === null
-          ? keeps(other.dish, curve, z, minutes(t.s), minutes(e))
-          : hasDose(other, curve, z, minutes(e), model.lit)
+        other.since === null ? keeps(other, curve, z, minutes(t.s), minutes(e)) : hasDose(other, curve, z, minutes(e), model.lit)
       const inTime = (e: number): boolean => e === t.e || lateness(other, model.lit + minutes(e)) === 0
       const draws = Array.from({length: later + 1}, (_, i) => t.e + i).filter(inTime)
       if (kept(before, t.e) && !draws.some((e) => kept(after, e))) spoiled.add(other.dish.id)
@@ -177,7 +175,7 @@ function triedIn(
   }
   const own = seat.vessels.map(({y}) => zoneAt(grid, y))
   const done = (e: number): boolean =>
-    !isNight(problem, model.clock0 + e * rules.tick) && own.every((z) => keeps(job.dish, after, z, minutes(seat.s), minutes(e)))
+    !isNight(problem, model.clock0 + e * rules.tick) && own.every((z) => keeps(job, after, z, minutes(seat.s), minutes(e)))
   const draws = Array.from({length: Math.max(seat.spare, LONGER) + 1}, (_, i) => seat.e + i)
   const e = draws.find(done)
   if (e === undefined) spoiled.add(job.dish.id)

@@ -121,8 +121,16 @@ export class Proof {
         continue
       }
       const mine = vesselsOf(job, stood.standing)
+      // What was to fill the floor and came to stand in two parts of it is drawn by the rules of any other.
+      const fills = new Set(mine.map((v) => zoneAt(grid, v.y))).size === grid.zones.length
       const keptBy = (v: Standing): boolean =>
-        keeps(job.dish, curve, zoneAt(grid, v.y), t.s * rules.tick + layout.phase, t.e * rules.tick + layout.phase)
+        keeps(
+          fills ? job : {dish: job.dish},
+          curve,
+          zoneAt(grid, v.y),
+          t.s * rules.tick + layout.phase,
+          t.e * rules.tick + layout.phase,
+        )
       if (exact.s[u]!.length === 0 || !mine.every(keptBy)) wrong.add(u)
     }
     for (const u of outOfOrder(jobs, took)) wrong.add(u)

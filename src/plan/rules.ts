@@ -32,6 +32,11 @@ export const rules = {
   hotCelsius: 121,
   /** A dish may stay in after it is done until its dose is that of the longest time its receipt gives, and at least this long, min. */
   staySlack: 5,
+  /**
+   * A floor filled with one dish is drawn when the coolest of it is done: share more than the longest time of its receipt gives that the
+   * hottest of it may have by then. Common practice, no source: nobody draws a floor of loaves one by one, and those at the back are the browner.
+   */
+  spread: 0.25,
   /** The misfit of a long bake is counted for its first hour: after that the crumb, not the crust, is baking. */
   misfitMinutes: 60,
   /**

@@ -226,7 +226,7 @@ export class Searching {
     const minutes = (tick: number): number => tick * rules.tick + phase
     const layout: TimesOf = {
       ...times,
-      fits: (u, z) => keeps(jobs[u]!.dish, curve, z, minutes(times.s[u]!), minutes(times.e[u]!)),
+      fits: (u, z) => keeps(jobs[u]!, curve, z, minutes(times.s[u]!), minutes(times.e[u]!)),
     }
     const lay = (chosen: Int32Array): void => {
       chosen.forEach((o, u) => {

@@ -98,7 +98,7 @@ function withMore(
   // Drawn later than it was tried, it may have come to stand elsewhere.
   const curve = curveOf(option.forecast, problem.ambient ?? 20)
   const minutes = (tick: number): number => tick * rules.tick + phase
-  const kept = ({y}: {readonly y: number}): boolean => keeps(job.dish, curve, zoneAt(grid, y), minutes(place.s), minutes(place.e))
+  const kept = ({y}: {readonly y: number}): boolean => keeps(job, curve, zoneAt(grid, y), minutes(place.s), minutes(place.e))
   if (!place.vessels.every(kept)) return null
   const limits = took.map((must) => (must ? {must} : {}))
   const program = programOf(problem, index, before, grid, null, false, option, limits)

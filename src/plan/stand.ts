@@ -19,7 +19,7 @@ export function toPlace(
 ): ToPlace {
   const from = i.s * rules.tick + phase
   const to = i.e * rules.tick + phase
-  const ok = (z: number): boolean => keeps(job.dish, curve, z, from, to)
+  const ok = (z: number): boolean => keeps(job, curve, z, from, to)
   return {dish: job.dish, first: job.first, count: job.count, from: i.s, to: i.e, where: i.w, fits: [ok(0), ok(1), ok(2)]}
 }
 

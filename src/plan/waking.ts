@@ -121,7 +121,7 @@ function movedTo(
     const {need} = job.dish
     return vesselsOf(job, standing).some((v) => {
       const z = zoneAt(grid, v.y)
-      if (job.since === null ? !keeps(job.dish, curve, z, from, until) : celsiusAt(curve, z, until) < need.endLow) return true
+      if (job.since === null ? !keeps(job, curve, z, from, until) : celsiusAt(curve, z, until) < need.endLow) return true
       if (!moved.includes(u)) return false
       // Warm food is not left to the two hours it may stand cooler, nor anything until it has had much more than its receipt ever gives it.
       const before = doseBetween(curve, need, z, from, was[u]!.e * rules.tick + phase)
