@@ -252,6 +252,7 @@ export const timeWordSchema = z.object({
     'number',
     'opens',
     'follows',
+    'beside night',
     'skips',
     'abbreviated',
     'more',
