@@ -293,6 +293,7 @@ export const risingWordSchema = z.object({
     'adds',
     'rest',
     'autolyse',
+    'worked',
     'puts',
     'makes',
     'stirs',
