@@ -7,6 +7,7 @@ import type {AmountNamed, Phrase, PhraseValue} from './types.js'
  */
 export const phrases = {
   'evening before': '{dishes}: mix the dough the evening before, with cold water.',
+  'evening before cold': '{dishes}: mix the dough the evening before, with what wets it cold.',
   'evening before sponge': '{dishes}: make the dough with the sponge the evening before, with what more it takes cold.',
   sponge:
     '{dishes}: set the sponge: the leaven, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',

@@ -3,6 +3,7 @@ import type {PhraseId} from '../../plan/phrases.js'
 /** The planner's phrases (`plan/phrases.ts`) in German: the same ids, the same blanks. */
 export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'evening before': '{dishes}: den Teig am Vorabend mit kaltem Wasser kneten.',
+  'evening before cold': '{dishes}: den Teig am Vorabend kneten, die Flüssigkeit dazu kalt.',
   'evening before sponge': '{dishes}: den Teig am Vorabend mit dem Vorteig kneten, alles Übrige dazu kalt.',
   sponge:
     '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
