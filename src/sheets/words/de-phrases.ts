@@ -60,6 +60,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
   'soak over night': '{dishes}: einweichen: {amounts} („{words}“).',
   'soak over night plain': '{dishes}: einweichen, was das Rezept sagt („{words}“).',
+  'stand cool over night':
+    '{dishes}: mischen, was über Nacht stehen soll, zudecken und kühl stellen („{words}“). Am Tag selbst den Rest fertig machen.',
+  'stand cold over night':
+    '{dishes}: mischen, was über Nacht stehen soll, zudecken und in den Kühlschrank stellen, bei 5 °C oder kälter („{words}“). Am Tag selbst den Rest fertig machen.',
   'set over night': '{dishes}: Vorteig oder Sauerteig ansetzen: {amounts} („{words}“).',
   'set over night plain': '{dishes}: Vorteig oder Sauerteig ansetzen („{words}“).',
   'leave ajar': 'Tür ein wenig offen lassen, wie es das Rezept verlangt („{words}“). Es bleiben darin: {dishes}.',
