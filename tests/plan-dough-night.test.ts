@@ -110,6 +110,24 @@ describe('a dough that rises for hours', () => {
     expect(broken(rich, plain).length > 0).toBe(plain.steps.some(({words}) => words?.say.id === 'rise cool'))
   })
 
+  it('is told to be mixed with cold water only where it has water in it', () => {
+    const of = (item: string): Dish['amounts'][number] => ({
+      item,
+      part: '',
+      grams: null,
+      millilitres: range(300, 300),
+      kitchen: '',
+      exact: null,
+    })
+    const said = (...items: string[]): string | undefined =>
+      mixOf(plan(asked([bread(slow, {amounts: items.map(of)})], 540))).words?.say.id
+    expect(said('flour', 'water')).toBe('evening before')
+    expect(said('flour', 'beer')).toBe('evening before cold')
+    const soon: DoughTimes = {mix: 20, rise: 90, shape: 10, prove: range(60, 60), hold: 30, spoils: true}
+    const rich = plan(asked([bread(soon, {amounts: [of('water'), of('milk')], wantedBy: 500})]))
+    expect(mixOf(rich).words?.say.id).toBe('evening before cold')
+  })
+
   it('is worked by day where its ranges allow it, and the checker finds where it is not', () => {
     const wide: DoughTimes = {mix: 20, rise: 480, bulk: range(240, 720), shape: 10, hold: 30}
     for (const from of [240, 300, 360, 480, 600]) {

@@ -116,6 +116,36 @@ describe('what a receipt has done the evening before', () => {
   })
 })
 
+// That gingerbread and batters are mixed a night before they are baked: common practice, no source.
+describe('what stands a night before it is baked', () => {
+  const cake = (method: string): string =>
+    `# Gingerbread\n\n- 500 g treacle\n- 600 g flour\n- 200 g butter\n- 10 g ginger\n\n${method}\n`
+  const words = (method: string): string[] => told(cake(method)).map((one) => `${one.does}: ${one.words}`)
+  it.each([
+    ['Beat all together, let it stand all night, and next day bake it one hour.', 'Beat all together, let it stand all night'],
+    [
+      'Mix the batter. Cover and leave overnight in the refrigerator, then bake at 180 °C for an hour.',
+      'Cover and leave overnight in the refrigerator',
+    ],
+    ['Alles mischen und über Nacht stehen lassen. Bei 180 °C 40 Minuten backen.', 'Alles mischen und über Nacht stehen lassen'],
+  ])('is mixed the evening before: %s', (method, said) => {
+    expect(words(method)).toEqual([`stand: ${said}`])
+  })
+  it.each([
+    'Beat all together. Chill 2 hours, or overnight, and bake for 40 minutes.',
+    'Mix all and bake 40 minutes. Leave overnight before cutting.',
+    'Mix all, let it stand one hour and bake 40 minutes.',
+    'If it is mixed in the evening it may stand all night. Bake 40 minutes.',
+  ])('is not: %s', (method) => {
+    expect(words(method)).toEqual([])
+  })
+  it('is no dough, which rises in that night', () => {
+    const text =
+      '# Rolls\n\n- 1 kg flour\n- 600 g water\n- 10 g yeast\n\nMix, leave overnight. Shape, prove 1 hour, bake 20 minutes.\n'
+    expect(told(text)).toEqual([])
+  })
+})
+
 describe('the evening before in the steps of the day', () => {
   const amounts: Dish['amounts'] = [
     {item: 'bean', part: '', grams: {low: 900, likely: 900, high: 900}, millilitres: null, kitchen: '900 g', exact: '900 gram'},
@@ -148,6 +178,17 @@ describe('the evening before in the steps of the day', () => {
     const date = (days: number): string =>
       new Date(Date.parse(`${day.day.date}T00:00:00Z`) + days * 86400000).toISOString().slice(0, 10).replaceAll('-', '')
     expect(ics).toContain(`DTSTART;VALUE=DATE:${date(-1)}\r\nDTEND;VALUE=DATE:${date(0)}`)
+  })
+
+  it('have what stands overnight mixed, with milk or egg in it in the refrigerator (FDA Food Code 2022, 3-501.16(A)(2))', () => {
+    const stand = {does: 'stand', words: 'let it stand all night', items: []} as const
+    const {day, plan} = made([stand])
+    const rich = {...day, dishes: day.dishes.map((one) => ({...one, amounts: [{...amounts[0]!, item: 'egg'}]}))}
+    const [cool] = evenings(plan)
+    const [cold] = evenings({...plan, steps: stepsOf(rich, plan).steps})
+    expect(cool!.say).toMatch(/^Beans: mix what is to stand overnight, .* in the cool \(“let it stand all night”\)/)
+    expect(cold!.say).toMatch(/set it in the refrigerator, at 5 °C/)
+    expect(stepWords(cold!, rich, styleOf({language: 'de'})).say).toMatch(/in den Kühlschrank stellen, bei 5 °C oder kälter/)
   })
 
   it('come the evening before the load, not before the day of the fire', () => {

@@ -43,8 +43,37 @@ describe('where a dough rises', () => {
     ['Knead. Let it rise 8 hours, not in the refrigerator. Shape, prove 1 hour.', ['rise -', 'prove -']],
     ['Den Teig kneten und über Nacht im Kühlschrank gehen lassen. Formen, 1 Stunde Stückgare.', ['rise refrigerator', 'prove -']],
     ['Den Teig kneten und 10 Stunden im Keller gehen lassen. Formen, 1 Stunde Stückgare.', ['rise cellar', 'prove -']],
+    ['Knead well, cover, and put in the refrigerator overnight. Shape, prove 1 hour.', ['rise refrigerator', 'prove -']],
+    ['Knead, cover, and place overnight in the refrigerator. Shape, prove 1 hour.', ['rise refrigerator', 'prove -']],
+    ['Knead and store in the pantry overnight. Shape, prove 1 hour.', ['rise cellar', 'prove -']],
+    ['Knead well, cover, and leave in a cool larder overnight. Shape, prove 1 hour.', ['rise cellar', 'prove -']],
+    [
+      'Mix the evening before and leave in a cool cellar overnight. In the morning shape it and prove 1 hour.',
+      ['rise cellar', 'prove -'],
+    ],
+    ['Knead and cover overnight. Shape, prove 1 hour.', ['rise -', 'prove -']],
+    ['Knead. Shape, cover and put in the refrigerator overnight.', ['prove refrigerator']],
+    ['Alles verkneten und über Nacht in den Kühlschrank stellen. Formen, 1 Stunde Stückgare.', ['rise refrigerator', 'prove -']],
+    ['Alles verkneten. Über Nacht im Kühlschrank lassen. Formen, 1 Stunde Stückgare.', ['rise refrigerator', 'prove -']],
+    ['Kneten und über Nacht in die Speisekammer stellen. Formen, 1 Stunde Stückgare.', ['rise cellar', 'prove -']],
   ])('%s', (text, expected) => {
     expect(places(read(`${text} Bake 40 minutes.`))).toEqual(expected)
+  })
+
+  it('is told of no working: eggs beaten an hour in the cellar rise not', () => {
+    const text = 'Knead. Beat the eggs one hour in the cellar, add them, let rise 2 hours. Shape, prove 1 hour.'
+    expect(places(read(`${text} Bake 40 minutes.`))).toEqual(['rise -', 'prove -'])
+  })
+
+  it('is the oven of nothing that is put there for the night', () => {
+    const {times} = translate(
+      '# Mürbeteig\n\n- 300 g Mehl\n- 200 g Butter\n\nÜber Nacht in den Kühlschrank legen. Bei 180 °C 20 Minuten backen.\n',
+      {file: 'receipts/x.md'},
+    ).receipts[0]!
+    expect(times.map(({of, minutes}) => [of, minutes.low])).toEqual([
+      ['stand', 480],
+      ['bake', 20],
+    ])
   })
 })
 

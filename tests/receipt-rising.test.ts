@@ -21,6 +21,52 @@ const stages = ({times, untimed}: Receipt): Array<[string, number, number] | str
 ]
 const doughOf = (receipt: Receipt) => twoLoaves(receipt).dishes[0]!.dough
 
+// What rises on the sheet or in the tin that it is put on proves there: common practice, no source.
+describe('a dough that is put on its sheet', () => {
+  it.each([
+    'Mix, let it rise for 18 hours. Stretch on to an oiled sheet and leave to rise for 2 hours, dimple, bake 22 minutes.',
+    'Mix, leave to rise 18 hours. Tip on to an oiled sheet, leave 2 hours, dimple, bake 22 minutes.',
+    'Mix, leave to rise 18 hours. Ease it on to a floured tray and leave for 2 hours. Bake 22 minutes.',
+    'Mischen, 18 Stunden gehen lassen. Auf ein geöltes Blech ziehen, 2 Stunden auf dem Blech gehen lassen, 22 Minuten backen.',
+    'Mischen, 18 Stunden gehen lassen und in die Form drücken. 2 Stunden in der Form gehen lassen, 22 Minuten backen.',
+  ])('proves there: %s', (text) => {
+    expect(stages(read(text))).toEqual([
+      ['rise', 1080, 1080],
+      ['prove', 120, 120],
+    ])
+  })
+})
+
+// A night and its hours, said side by side, are one rising: common practice, no source.
+describe('a night and how long it is', () => {
+  it.each<[string, number, number]>([
+    ['Knead, rise overnight in the refrigerator for 10 hours.', 600, 600],
+    ['Knead, rise overnight (8 to 12 hours).', 480, 720],
+    ['Knead, rise overnight, at least 8 hours.', 480, 480],
+    ['Knead, rise for 10 hours, or overnight.', 480, 720],
+    ['Knead, rise 12 hours overnight.', 720, 720],
+    ['Knead, leave to rise 10 hours in the fridge, or overnight.', 600, 600],
+    ['Kneten, über Nacht, mindestens 10 Stunden, gehen lassen.', 600, 600],
+    ['Kneten, im Kühlschrank über Nacht (mindestens 10 Stunden) gehen lassen.', 600, 600],
+  ])('is one rising: %s', (text, low, high) => {
+    expect(stages(read(`${text} Shape, prove 45 minutes. Bake 40 minutes.`))).toEqual([
+      ['rise', low, high],
+      ['prove', 45, 45],
+    ])
+  })
+  it('is two where an hour stands before it, and another way where the hour is “or overnight”', () => {
+    expect(stages(read('Knead, rise 1 hour, then overnight for 10 hours. Shape, prove 45 minutes. Bake 40 minutes.'))).toEqual([
+      ['rise', 60, 60],
+      ['rise', 600, 600],
+      ['prove', 45, 45],
+    ])
+    expect(stages(read('Knead, rise 2 hours, or overnight. Shape, prove 45 minutes. Bake 40 minutes.'))).toEqual([
+      ['rise', 120, 120],
+      ['prove', 45, 45],
+    ])
+  })
+})
+
 // What is made with a sponge is the dough, and a leaven fed once more is another sponge: common practice, no source.
 describe('the dough that is made with a sponge', () => {
   const behind = 'shape and prove 45 minutes. Bake 40 minutes.'

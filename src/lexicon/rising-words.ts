@@ -41,6 +41,12 @@ export const risingWords: readonly RisingWord[] = [
     'rest',
     'rest, remaining, remainder, other ingredients, everything else, all else, ubrigen, ubrige, restlichen, restliche, restliches, ubrigem, anderen zutaten',
   ),
+  // What is done to a dough before it is left: "knead and cover overnight".
+  row(
+    'worked',
+    'worked',
+    'knead, kneads, kneaded, mix, mixed, stir, stirred, combine, work, worked, beat, beaten, wrap, wrapped, cover, covered, put, place, placed, set aside, kneten, verkneten, geknetet, mischen, vermischen, vermengen, verruhren, abdecken, zudecken, zugedeckt, abgedeckt, stellen',
+  ),
   row('autolyse', 'autolyse', 'autolyse, autolysis, autolyze, autolyseteig'),
   // "Let the sour stand 14 hours", "den Vorteig 12 Stunden reifen lassen"
   row('let', 'lets', 'let, leave, allow, lass, lasse, lassen'),
@@ -59,7 +65,7 @@ export const risingWords: readonly RisingWord[] = [
   row(
     'put',
     'puts',
-    'put, place, set, lay, turn, drop, fill, tip, pour, transfer, pack, press, divide, shape, shaped, make, made, form, mould, mold, roll, legen, setzen, geben, fullen, stellen',
+    'put, place, set, lay, turn, drop, fill, tip, pour, transfer, pack, press, stretch, spread, pull, pat, ease, slide, lift, divide, shape, shaped, make, made, form, mould, mold, roll, legen, setzen, geben, fullen, stellen, store',
   ),
   // What a dough is made into: "make up into 24 rolls". It may be something else that is put there.
   row(
@@ -67,7 +73,7 @@ export const risingWords: readonly RisingWord[] = [
     'makes',
     'make, makes, made, make it, make up, form, forms, formed, cut, work, roll, rolled, turn, mould, mold, machen',
   ),
-  row('into', 'into', 'in, into, to, on, onto, upon, zu'),
+  row('into', 'into', 'in, into, to, on, onto, upon, zu, auf, aufs, ins'),
   row(
     'piece',
     'pieces',
@@ -76,7 +82,7 @@ export const risingWords: readonly RisingWord[] = [
   row(
     'vessel',
     'vessels',
-    'tin, tins, pan, pans, pattipan, pattipans, mould, moulds, mold, molds, hoop, hoops, basket, baskets, banneton, bannetons, tray, trays, baking sheet, baking sheets, form, kastenform, garkorb, garkorbchen, garkorbe, blech, backblech',
+    'tin, tins, pan, pans, pattipan, pattipans, mould, moulds, mold, molds, hoop, hoops, basket, baskets, banneton, bannetons, tray, trays, sheet, sheets, baking sheet, baking sheets, form, kastenform, garkorb, garkorbchen, garkorbe, blech, bleche, backblech, backbleche',
   ),
   // A pan that flour or milk goes into is no tin for the dough.
   row('mixed', 'mixed', 'flour, meal, milk, water, yeast, barm, sugar, butter, mehl, milch, wasser, hefe, zucker'),

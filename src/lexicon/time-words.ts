@@ -88,6 +88,11 @@ export const timeWords: readonly TimeWord[] = [
   row('skips', 'every, each, per, past, alle, jede'),
   // Only right behind a figure: "2 h", "20m".
   row('abbreviated', 'h, hr, hrs, min, mins, sec, secs, s, std'),
+  // Where and how something stands a night, beside how long that is: "overnight in the fridge (at least 10 hours)".
+  row(
+    'beside night',
+    'for, fur, in, the, a, or, about, to, at, least, i, e, say, that, is, refrigerator, fridge, cellar, larder, pantry, cool, cold, place, room, im, in, der, dem, einem, einer, oder, also, etwa, ca, circa, rund, mindestens, wenigstens, kuhlschrank, keller, kuhlen, kalten, ort, speisekammer',
+  ),
   row('more', 'another, further, additional'),
   row('returns', 'return'),
   row('goes on', 'then, another, further, additional, uncover, uncovered, lid, deckel, weitere, weiteren, dann, danach, schluss'),

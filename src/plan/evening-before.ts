@@ -17,7 +17,7 @@ export interface EveningDeed {
 
 /**
  * What the receipts of a plan's dishes have done the evening before each is mixed or set in, in their own words: dried things put to soak,
- * a sponge or leaven set. Once a dish, though it goes in in several loads.
+ * a sponge or leaven set, what stands overnight mixed. Once a dish, though it goes in in several loads.
  *
  * @param mixed when each dish's dough is first mixed, minutes after midnight; null where it has none
  */
@@ -45,11 +45,16 @@ function said({id, amounts}: PlanProblem['dishes'][number], {does, words, items}
     const one = amounts[i]
     return one === undefined ? [] : [{kitchen: one.kitchen, item: one.item, called: inBulk(one.item)}]
   })
+  if (does === 'stand') return phrase(spoilsRaw(amounts) ? 'stand cold over night' : 'stand cool over night', {dishes, words})
   const what: PhraseId = does === 'soak' ? 'soak over night' : 'set over night'
   return named.length === 0
     ? phrase(does === 'soak' ? 'soak over night plain' : 'set over night plain', {dishes, words})
     : phrase(what, {dishes, words, amounts: {unit: 'amounts', amounts: named}})
 }
+
+/** Whether egg or milk goes into a dish: raw it is kept at 5 °C or colder (FDA Food Code 2022, 3-501.16(A)(2)). */
+const spoilsRaw = (amounts: PlanProblem['dishes'][number]['amounts']): boolean =>
+  amounts.some(({item}) => /^(?:egg|dairy)$/.test(lookUpItem(item)?.group ?? ''))
 
 /** Fruits that are taken by the weight or the measure, and not one by one. */
 const SMALL_FRUIT = /(?:raisin|currant|sultana|prune|fig|date|apricot|cherry|plum|pear|apple)$/

@@ -7,6 +7,7 @@ import type {AmountNamed, Phrase, PhraseValue} from './types.js'
  */
 export const phrases = {
   'evening before': '{dishes}: mix the dough the evening before, with cold water.',
+  'evening before cold': '{dishes}: mix the dough the evening before, with what wets it cold.',
   'evening before sponge': '{dishes}: make the dough with the sponge the evening before, with what more it takes cold.',
   sponge:
     '{dishes}: set the sponge: the leaven, with as much of the flour and of what wets it as the receipt gives it. Leave it to work until {until}.',
@@ -61,6 +62,10 @@ export const phrases = {
   'soak over night plain': '{dishes}: put to soak what the receipt says (“{words}”).',
   'set over night': '{dishes}: set the sponge or leaven with {amounts} (“{words}”).',
   'set over night plain': '{dishes}: set the sponge or leaven (“{words}”).',
+  'stand cool over night':
+    '{dishes}: mix what is to stand overnight, cover it and stand it in the cool (“{words}”). On the day make up what is left to do.',
+  'stand cold over night':
+    '{dishes}: mix what is to stand overnight, cover it and set it in the refrigerator, at 5 °C (41 °F) or colder (“{words}”). On the day make up what is left to do.',
   'leave ajar': 'Leave the door a little open, as the receipt asks (“{words}”). In it stays: {dishes}.',
   'keep shut': 'Keep the door shut until {until}, as the receipt asks: {dishes}.',
   'keep shut but':

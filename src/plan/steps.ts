@@ -1,3 +1,4 @@
+import {lookUpItem} from '../lexicon/index.js'
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
@@ -33,6 +34,10 @@ const PROVES_IN = {refrigerator: 'prove in refrigerator', cellar: 'prove in cell
 const NAMED = 4
 /** No kitchen has more pairs of hands at one oven than so many. Common practice, no source. */
 const MOST_HANDS = 6
+
+/** Whether water, and nothing else that a dough is wetted with cold, goes into a dish. */
+const wetWithWater = ({amounts, dough}: PlanProblem['dishes'][number]): boolean =>
+  dough?.spoils !== true && amounts.some(({item}) => lookUpItem(item)?.id === 'water')
 
 /** The whole day in clock order. */
 export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messages: Message[]} {
@@ -140,7 +145,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
             ? 'evening before sponge'
             : 'mix sponge'
           : d.cool
-            ? 'evening before'
+            ? wetWithWater(d.dish)
+              ? 'evening before'
+              : 'evening before cold'
             : 'mix'
       put(0, d.mix, d.cool ? 'evening before' : 'mix', [d.dish.id], d.load, p(mixed, {dishes: who}))
       const until = (value: number): PhraseValue => ({unit: 'clock', value})

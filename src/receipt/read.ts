@@ -18,6 +18,7 @@ import {readRising} from './rising.js'
 import {withPlaces} from './rising-places.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
+import {standingNights} from './standing-night.js'
 import {readStays} from './stays.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
@@ -208,6 +209,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     // The night of a sponge is no rising of the dough.
     const own = times.map((time) => (time.of === 'rise' && isSet(evening, time) ? {...time, of: 'stand' as const} : time))
     const rising = readRising(section, own)
+    const stood = standingNights(section, rising.times, evening)
     const receipt: ReadReceipt = {
       file,
       title,
@@ -224,7 +226,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
       ...(bakesFalling(section) ? {falls: true as const} : {}),
-      ...(evening.length > 0 ? {evening} : {}),
+      ...(evening.length + stood.length > 0 ? {evening: [...evening, ...stood].sort((a, b) => a.start - b.start)} : {}),
       ...yields,
       facts,
       ...(boiled === null ? {} : {boiled: boiled.text}),

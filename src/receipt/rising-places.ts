@@ -1,6 +1,5 @@
-import {coldPlaces} from '../lexicon/dough-work.js'
 import type {ColdPlace} from '../lexicon/schema.js'
-import {risingWordAt} from './rising.js'
+import {coldPlaceAt, NOT_THERE, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, sentenceAt} from './sentences.js'
 import {spansOf, type TokenSpan} from './stays.js'
@@ -9,27 +8,17 @@ import type {TimePhrase} from './types.js'
 /** In which cold place a receipt has its dough rise or prove: "overnight in the refrigerator", "8 hours in a cool larder". */
 
 type Place = ColdPlace['id']
-const PLACES: readonly Place[] = coldPlaces.map(({id}) => id)
 
-/** What may stand between "in" and the place: "in the bottom of your fridge". */
-const BETWEEN = /^(?:the|a|an|your|bottom|of|back|very|den|dem|der|einem|einen|einer|die)$/
-const IN = /^(?:in|into|im|ins|an|inside|to)$/
-/** What stands before the place is another matter: "take it out of the refrigerator", "not in the fridge". */
-const NOT = /^(?:not|nicht|never|no|out|without)$/
 const DIVIDES = /^(?:and|or|then|und|oder|dann|,|;|before|bevor|until|bis)$/
 /** A wait so long, minutes, is that of the place of the sentence before: "Put it in the fridge. Leave it 12 hours." Common practice, no source. */
 const LONG = 360
 
 /** The place that token `k` says something is put in, or that it is chilled; null where it says none. */
-function placeAt(tokens: readonly Token[], k: number, back: boolean): Place | null {
+const placeAt = (tokens: readonly Token[], k: number, back: boolean): Place | null =>
   // "Refrigerate overnight" stands before its time only.
-  if (back && risingWordAt('chills', tokens, k) !== null && !NOT.test(tokens[k - 1]?.word ?? '')) return 'refrigerator'
-  const place = PLACES.find((one) => risingWordAt(one, tokens, k) !== null)
-  if (place === undefined) return null
-  let j = k - 1
-  while (j >= 0 && BETWEEN.test(tokens[j]!.word)) j--
-  return j >= 0 && IN.test(tokens[j]!.word) && !NOT.test(tokens[j - 1]?.word ?? '') ? place : null
-}
+  back && risingWordAt('chills', tokens, k) !== null && !NOT_THERE.test(tokens[k - 1]?.word ?? '')
+    ? 'refrigerator'
+    : coldPlaceAt(tokens, k)
 
 const worked = (tokens: readonly Token[], k: number): boolean =>
   (['shapes', 'kneads', 'bakes'] as const).some((use) => risingWordAt(use, tokens, k) !== null)

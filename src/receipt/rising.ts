@@ -1,33 +1,13 @@
-import {fold, isFoodWord} from '../lexicon/index.js'
 import {risingWords} from '../lexicon/rising-words.js'
-import type {RisingWord} from '../lexicon/schema.js'
-import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
+import {type RisingUse, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, sentenceAt} from './sentences.js'
 import {spansOf} from './stays.js'
+import {isSummary} from './time-parts.js'
+import {isSaidNight} from './time-task.js'
 import type {TimePhrase} from './types.js'
 
 /** The stages of a dough: its sponge, its rising in bulk, and how long it proves when it is shaped. */
-
-type Use = RisingWord['use']
-const TREES = new Map(
-  risingWords.map(({use}) => [
-    use,
-    phraseTree(
-      risingWords.filter((row) => row.use === use),
-      (row) => row.phrases,
-    ),
-  ]),
-)
-
-/** The words of a use that begin at token `k`; null where none do. */
-export const risingWordAt = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => {
-  const found = phraseAt(TREES.get(use)!, tokens, k)
-  // "Sour cream", "sour cherries": no sour.
-  return found !== null && use === 'sponge' && tokens[k]!.word === 'sour' && isFoodWord(fold(tokens[found.to]?.word ?? ''))
-    ? null
-    : found
-}
 
 const at = risingWordAt
 
@@ -40,6 +20,8 @@ const REACH = 6
 const SPONGE = 30
 /** What waits so long before the shaping, minutes, is the dough, whatever its words. Common practice, no source. */
 const LONG = 60
+/** A night, minutes, at the least. */
+const NIGHT = 480
 /** No dough waits longer, minutes: what does is yeast or vinegar. Common practice, no source. */
 const LONGEST = 4320
 /** How many words before a wait its sponge, its yeast or its dough is named. */
@@ -64,7 +46,8 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const rises = times.some(({of}) => of === 'rise')
   if (leaven === -1 && !rises) return {times: [...times], untimed: []}
 
-  const starts = spansOf(tokens, times).map(({from}) => from)
+  const spans = spansOf(tokens, times)
+  const starts = spans.map(({from}) => from)
   const lastRise = times.reduce((last, {of}, n) => (of === 'rise' ? starts[n]! : last), Math.max(0, leaven))
   const firstRise = starts[times.findIndex(({of}) => of === 'rise')] ?? -1
   const bakes = bakeFrom(tokens, times, starts, lastRise)
@@ -76,22 +59,38 @@ export function readRising(section: Section, times: readonly TimePhrase[]): Risi
   const firstKneaded = tokens.findIndex((_, k) => k > leaven && at('kneads', tokens, k) !== null)
 
   const ofLabel = underSpongeLabel(section, times, starts)
+  // "Knead and cover overnight": nobody works a dough all night, and one night is told once.
+  const rests = times.findIndex(
+    ({of, minutes}, n) => of !== 'other' && of !== 'bake' && minutes.low >= NIGHT && !soaks(tokens, starts[n]!),
+  )
+  const isWorkedNight = (n: number): boolean => {
+    const [time, k] = [times[n]!, starts[n]!]
+    const said = time.of === 'other' && rests === -1 && !titled(k) && isSaidNight(tokens, k, spans[n]!.to)
+    return (
+      said &&
+      k > leaven &&
+      !isSummary(tokens, k) &&
+      saidBefore(tokens, sentenceAt(tokens, k)[0], k, (j) => at('worked', tokens, j) !== null)
+    )
+  }
 
   const marked = times.map((time, n): TimePhrase => {
     const k = starts[n]!
     if (ofLabel.has(n)) return {...time, stage: 'sponge', anew: true}
-    const waits = time.of === 'rise' || (time.of === 'stand' && leaven !== -1 && !time.overnight && !soaks(tokens, k))
+    const stands = time.of === 'stand' || isWorkedNight(n)
+    const waits = time.of === 'rise' || (stands && leaven !== -1 && !time.overnight && !soaks(tokens, k))
     if (!waits || time.note || k >= bakes || isOther(tokens, k)) return time
-    if (shaped !== null && k > shaped) return {...time, stage: 'prove'}
+    const stood = time.of === 'other' ? ({of: 'stand'} as const) : {}
+    if (shaped !== null && k > shaped) return {...time, ...stood, stage: 'prove'}
     const before = kneaded !== null && k < kneaded && (firstKneaded === -1 || k < firstKneaded)
     const own = isOfSponge(tokens, k)
     const works = !isAutolyse(tokens, k) && ((before && (near('leaven', tokens, k) || near('sponge', tokens, k))) || own)
-    if (works && time.minutes.low >= SPONGE) return {...time, stage: 'sponge', ...(own ? {anew: true as const} : {})}
+    if (works && time.minutes.low >= SPONGE) return {...time, ...stood, stage: 'sponge', ...(own ? {anew: true as const} : {})}
     // A wait that is no rising by its own words counts where it is the dough that waits.
     const made = shaped !== null && [firstKneaded, firstRise].some((from) => from !== -1 && k > from)
     // "Stir together, cover and leave 12 to 18 hours" is no wait for anything else.
     const long = leaven !== -1 && k > leaven && time.minutes.low >= LONG && time.minutes.high <= LONGEST
-    return time.of === 'rise' || made || long || near('dough', tokens, k) ? {...time, stage: 'rise'} : time
+    return time.of === 'rise' || made || long || near('dough', tokens, k) ? {...time, ...stood, stage: 'rise'} : time
   })
 
   // "An hour the first time, three quarters of an hour the second", behind the method: all but the last are before the shaping.
@@ -135,7 +134,7 @@ function lastWhere(tokens: readonly Token[], before: number, holds: (k: number) 
 function isShaping(tokens: readonly Token[], k: number): boolean {
   const {block} = tokens[k]!
   if (at('shapes', tokens, k) !== null) return !/^(?:the|a|any|this|that|in)$/.test(tokens[k - 1]?.word ?? '')
-  if (at('into', tokens, k) === null) return false
+  if (at('into', tokens, k) === null || isDative(tokens, k)) return false
   for (let j = k + 1; j < tokens.length && j <= k + REACH && tokens[j]!.block === block && tokens[j]!.kind !== 'mark'; j++) {
     if (at('pieces', tokens, j) !== null) return tokens[k]!.word !== 'to' && !/^(?:in|on)$/.test(tokens[k]!.word)
     if (at('vessels', tokens, j) !== null) return !takesMixed(tokens, k) && !risesThere(tokens, k)
@@ -144,9 +143,16 @@ function isShaping(tokens: readonly Token[], k: number): boolean {
   return false
 }
 
+const ACCUSATIVE = /^(?:die|das|den|ein|eine|einen)$/
+
+/** "Auf dem Blech", "in der Form": where it stands, and nothing that is put there. */
+const isDative = (tokens: readonly Token[], k: number): boolean =>
+  /^(?:in|auf)$/.test(tokens[k]!.word) && /^(?:dem|der|einem|einer)$/.test(tokens[k + 1]?.word ?? '')
+
 /** Whether what stands before "in the tins" rises there, and nothing behind its rising puts it there. */
 function risesThere(tokens: readonly Token[], k: number): boolean {
-  if (!/^(?:in|on)$/.test(tokens[k]!.word)) return false
+  // "1 Stunde gehen lassen und in die Form drücken"
+  if (!/^(?:in|on)$/.test(tokens[k]!.word) || ACCUSATIVE.test(tokens[k + 1]?.word ?? '')) return false
   for (let j = k - 1; j >= sentenceAt(tokens, k)[0]; j--) {
     if (at('puts', tokens, j) !== null) return false
     if (at('rises', tokens, j) !== null) return true
@@ -285,11 +291,13 @@ function isOther(tokens: readonly Token[], k: number): boolean {
 /** Whether a wait is one of soaking or chilling, and of no dough, by the words of its sentence before it. */
 function soaks(tokens: readonly Token[], k: number): boolean {
   const said = (holds: (j: number) => boolean): boolean => saidBefore(tokens, sentenceAt(tokens, k)[0], k, holds)
-  return said((j) => at('soaks', tokens, j) !== null) && !said((j) => DOUGHS.has(tokens[j]!.word))
+  // "In a cool larder" is where something stands.
+  const cools = (j: number): boolean => at('soaks', tokens, j) !== null && at('cellar', tokens, j) === null
+  return said(cools) && !said((j) => DOUGHS.has(tokens[j]!.word))
 }
 
 /** Whether words of a use stand just before a wait, in its block. */
-const near = (use: Use, tokens: readonly Token[], k: number): boolean =>
+const near = (use: RisingUse, tokens: readonly Token[], k: number): boolean =>
   saidBefore(tokens, k - NEAR, k, (j) => at(use, tokens, j) !== null)
 
 /** Whether one of the tokens [from, k) in the block of `k` holds. */

@@ -2,6 +2,7 @@ import {cardinals, dryingVerbs} from '../lexicon/grammar-words.js'
 import {itemAt} from '../lexicon/index.js'
 import {tasks} from '../lexicon/oven-words.js'
 import {set} from './heat-words.js'
+import {coldPlaceAt, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, isStop, REACH, sentenceAt, sentenceHas} from './sentences.js'
 import {isTotal, MORE} from './time-parts.js'
@@ -71,8 +72,11 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
     if (task === undefined || tokens[k]!.word === 'light') continue
     // "taking off the scum as it rises": no dough.
     if (task === 'rise' && rising.has(tokens[k]!.word) && scums(tokens, k)) continue
+    // "Knead well, and put in the refrigerator overnight": what is put there stands, whatever was done to it before.
+    if (task !== 'rise' && task !== 'stand' && putByCold(tokens, k + 1, from, to, task)) return 'stand'
     return task
   }
+  if (putByCold(tokens, sentenceAt(tokens, from, REACH)[0], from, to, null)) return 'stand'
   // "Time: an hour before a brisk fire": roasted.
   if (!ended && inTheRoom(tokens, to, block)) return isLabelled(tokens, from) ? 'other' : 'stand'
   const early = tokens[to]?.word === 'before' && tokens[to]!.block === block
@@ -90,6 +94,37 @@ export function taskOf(tokens: readonly Token[], from: number, to: number): Time
   if (early && !isLabelled(tokens, from)) return 'other'
   return besideHeat(tokens, from, to) ? 'bake' : null
 }
+
+/** Words between a place and the time it is said of that make it another step's. */
+const NEXT = /^(?:and|or|then|und|oder|dann|,|;|before|bevor|until|bis)$/
+
+/**
+ * Whether something stands in a cold place so long: it is put there before the time, in the tokens [first, from), or right behind it,
+ * "place overnight in the refrigerator". Nobody bakes or works anything all night in a larder, but eggs may be beaten an hour in a cellar.
+ *
+ * @param worked what is done to it before that, in the same sentence
+ */
+function putByCold(tokens: readonly Token[], first: number, from: number, to: number, worked: TimePhrase['of'] | null): boolean {
+  const {block} = tokens[from]!
+  for (let k = first; k < from; k++) if (coldPlaceAt(tokens, k) !== null) return !besideHeat(tokens, from, to)
+  if (worked !== 'other' && worked !== null) return false
+  const placed = isSaidNight(tokens, from, to) || isPut(tokens, first, from)
+  for (let k = to; k < to + 6 && tokens[k]?.block === block && !endsSentence(tokens, k) && !NEXT.test(tokens[k]!.word); k++) {
+    const place = coldPlaceAt(tokens, k)
+    if (place !== null) return placed || place === 'refrigerator'
+  }
+  return false
+}
+
+/** Whether something is put somewhere in the tokens [from, to). */
+function isPut(tokens: readonly Token[], from: number, to: number): boolean {
+  for (let k = from; k < to; k++) if (risingWordAt('puts', tokens, k) !== null) return true
+  return false
+}
+
+/** Whether a stretch of time in the tokens [from, to) is a night. */
+export const isSaidNight = (tokens: readonly Token[], from: number, to: number): boolean =>
+  tokens.slice(from, to).some(({word}) => NIGHTS.has(word))
 
 const GERMAN_ENDS = set(
   'gehen aufgehen ruhen stehen quellen reifen kneten backen ruhren schlagen kochen abkuhlen auskuhlen einweichen rosten trocknen dorren schmoren anbraten grillen garen braten ziehen einkochen einkocheln',
@@ -455,7 +490,7 @@ function isLabelled(tokens: readonly Token[], from: number): boolean {
   return false
 }
 
-const NIGHTS = set('night overnight morning')
+const NIGHTS = set('night overnight morning nacht')
 
 /** Whether a heat of the oven stands close to the time: "Gas 2 for 4 hours", "425° 15 min.". */
 function besideHeat(tokens: readonly Token[], from: number, to: number, least = LEAST_HEAT): boolean {

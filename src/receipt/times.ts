@@ -578,25 +578,17 @@ function upTo(tokens: readonly Token[], one: Stretch): Stretch {
 const LEAST_WAIT = 0.5
 const AT_MOST = hedgeAmounts.find(({phrases}) => phrases.includes('up to'))!.factor.low
 
-/** "overnight in the fridge, 12 to 16 hours" is one stretch, and the figures are the more exact. */
+/** Join the stretches that are said in two ways: of a night and its hours the figures are the more exact. */
 function restated(tokens: readonly Token[], found: readonly Stretch[]): Stretch[] {
   const said: Stretch[] = []
   for (const one of found) {
     const night = said.at(-1)
-    const last =
-      night !== undefined && night.byWeight === undefined && one.byWeight === undefined ? upToAfter(tokens, night, one) : null
-    // "8 hours or overnight" is one stretch too.
-    if (last !== null) said[said.length - 1] = last
-    else if (night !== undefined && isOrNight(tokens, night, one))
-      said[said.length - 1] = {
-        from: night.from,
-        to: one.to,
-        low: Math.min(night.low, one.low),
-        high: Math.max(night.high, one.high),
-      }
-    else if (night?.low === 480 && night.high === 720 && one.low >= 360 && saysAgain(tokens, night.to, one.from))
-      said[said.length - 1] = {...one, from: night.from}
-    else said.push(one)
+    const joined =
+      night !== undefined && night.byWeight === undefined && one.byWeight === undefined
+        ? (upToAfter(tokens, night, one) ?? orNight(tokens, night, one) ?? ofNight(tokens, night, one))
+        : null
+    if (joined === null) said.push(one)
+    else said[said.length - 1] = joined
   }
   return said
 }
@@ -618,24 +610,32 @@ const isUpTo = (tokens: readonly Token[], at: number): boolean => {
   return (first.word === 'up' && second!.word === 'to') || (first.word === 'bis' && second!.word === 'zu')
 }
 
-const isOrNight = (tokens: readonly Token[], first: Stretch, second: Stretch): boolean =>
-  [first, second].some(({low, high}) => low === 480 && high === 720) &&
-  first.byWeight === undefined &&
-  second.byWeight === undefined &&
-  second.from === first.to + 1 &&
-  tokens[first.to]!.word === 'or' &&
-  tokens[first.to]!.block === tokens[second.from]!.block
+const isNight = ({low, high}: Stretch): boolean => low === 480 && high === 720
 
-/** Only a mark and words for where and how much between two times: they are one. */
-function saysAgain(tokens: readonly Token[], from: number, to: number): boolean {
-  if (to - from > 6 || to <= from || tokens[from]!.block !== tokens[to]!.block) return false
-  let mark = false
-  for (let k = from; k < to; k++) {
-    const {word} = tokens[k]!
-    if (word === ',' || word === '(') mark = true
-    else if (!/^(?:in|the|a|for|about|refrigerator|fridge|cellar|cool|cold|place|or)$/.test(word)) return false
-  }
-  return mark
+/** "8 hours or overnight", "10 hours, or overnight": from the shorter to the longer; what is short before a comma is another way, and null. */
+function orNight(tokens: readonly Token[], first: Stretch, second: Stretch): Stretch | null {
+  if (!(isNight(first) || isNight(second))) return null
+  const comma = tokens[first.to]!.word === ','
+  const at = comma ? first.to + 1 : first.to
+  if (second.from !== at + 1 || !/^(?:or|oder)$/.test(tokens[at]!.word)) return null
+  if (tokens[at]!.block !== tokens[second.from]!.block || (comma && Math.min(first.low, second.low) < LONG)) return null
+  return {from: first.from, to: second.to, low: Math.min(first.low, second.low), high: Math.max(first.high, second.high)}
+}
+
+/** So long, minutes, is what is said beside a night the night itself. Common practice, no source. */
+const LONG = 360
+
+/** Words for where and how it stands, between a night and how long it is. */
+const BESIDE_NIGHT = timeWordsOf('beside night')
+
+/** The figures of a night and how long it is, said side by side: "overnight in the fridge for 10 hours", "12 hours overnight"; null where these are no such two. */
+function ofNight(tokens: readonly Token[], first: Stretch, second: Stretch): Stretch | null {
+  const figures = isNight(first) ? second : isNight(second) ? first : null
+  if (figures === null || figures.low < LONG) return null
+  if (second.from - first.to > 7 || tokens[first.from]!.block !== tokens[second.from]!.block) return null
+  for (let k = first.to; k < second.from; k++)
+    if (!/^[,(]$/.test(tokens[k]!.word) && !BESIDE_NIGHT.has(tokens[k]!.word)) return null
+  return {...figures, from: first.from, to: second.to}
 }
 
 const SKIPS = timeWordsOf('skips')

@@ -126,8 +126,8 @@ export interface DoorRule extends Span {
 
 /** Something that the receipt has done the evening before it is baked. */
 export interface EveningBefore extends Span {
-  /** Put to soak, or a sponge or leaven set. */
-  readonly does: 'soak' | 'set'
+  /** Put to soak, a sponge or leaven set, or mixed to stand overnight. */
+  readonly does: 'soak' | 'set' | 'stand'
   /** Which of `ingredients`, by their place; none where the words name a sponge and not what is in it. */
   readonly items: readonly number[]
   /** Minutes after midnight of that day; absent where the receipt says no hour. */

@@ -1,5 +1,5 @@
 import type {Draft} from './entries.js'
-import {risingWordAt} from './rising.js'
+import {risingWordAt} from './rising-words.js'
 import {sentenceAt} from './sentences.js'
 import type {View} from './view.js'
 

@@ -74,7 +74,7 @@ export interface HeatNeed {
 
 /** Something that a receipt has done the evening before, at the size of the dish. */
 export interface EveningTask {
-  readonly does: 'soak' | 'set'
+  readonly does: 'soak' | 'set' | 'stand'
   /** The receipt's own words for it. */
   readonly words: string
   /** Which of the dish's `amounts`, by their place. */

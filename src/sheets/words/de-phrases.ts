@@ -3,6 +3,7 @@ import type {PhraseId} from '../../plan/phrases.js'
 /** The planner's phrases (`plan/phrases.ts`) in German: the same ids, the same blanks. */
 export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'evening before': '{dishes}: den Teig am Vorabend mit kaltem Wasser kneten.',
+  'evening before cold': '{dishes}: den Teig am Vorabend kneten, die Flüssigkeit dazu kalt.',
   'evening before sponge': '{dishes}: den Teig am Vorabend mit dem Vorteig kneten, alles Übrige dazu kalt.',
   sponge:
     '{dishes}: Vorteig ansetzen: das Triebmittel mit so viel Mehl und Flüssigkeit, wie das Rezept dazu gibt. Bis {until} stehen lassen.',
@@ -59,6 +60,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
   'soak over night': '{dishes}: einweichen: {amounts} („{words}“).',
   'soak over night plain': '{dishes}: einweichen, was das Rezept sagt („{words}“).',
+  'stand cool over night':
+    '{dishes}: mischen, was über Nacht stehen soll, zudecken und kühl stellen („{words}“). Am Tag selbst den Rest fertig machen.',
+  'stand cold over night':
+    '{dishes}: mischen, was über Nacht stehen soll, zudecken und in den Kühlschrank stellen, bei 5 °C oder kälter („{words}“). Am Tag selbst den Rest fertig machen.',
   'set over night': '{dishes}: Vorteig oder Sauerteig ansetzen: {amounts} („{words}“).',
   'set over night plain': '{dishes}: Vorteig oder Sauerteig ansetzen („{words}“).',
   'leave ajar': 'Tür ein wenig offen lassen, wie es das Rezept verlangt („{words}“). Es bleiben darin: {dishes}.',
