@@ -498,6 +498,7 @@ const rows: readonly KindRow[] = [
     waterLoss: span(0.07, 0.1, 0.13),
     feeds: span(4, 5, 6),
     keeps: true,
+    layered: true,
     sign: 'springs back to a touch; shrinking from the tin',
     leavened: {by: 'yeast', kind: 'raised cake'},
     source: 'us-household-1938',

@@ -484,6 +484,8 @@ export const kindSchema = z.object({
     .optional(),
   /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
   sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /** What its tins hold is put together into one when it is baked. Common practice, no source. */
+  layered: z.literal(true).optional(),
   /** A paste with a filling in it: what is poured into that is no liquid of the paste. Common practice, no source. */
   filled: z.literal(true).optional(),
   /** Dry when it is done: it keeps without warmth. */
@@ -613,6 +615,7 @@ export const askedWordSchema = z.object({
     'measure',
     'vessel',
     'small vessel',
+    'layer',
     'cut',
     'counted',
     'size',

@@ -55,7 +55,7 @@ export const vesselWords: readonly VesselWord[] = [
   row('numbered', '/, no, number, nr'),
   // One to each piece, or one of several.
   row('apart', 'each, every, apiece, another, other, second, separate, several, some, je, jede, jeden, jeweils, mehrere'),
-  row('into', 'in, into, within, inside, on, upon, im, ins'),
+  row('into', 'in, into, within, inside, on, upon, between, among, amongst, im, ins'),
   // What is done to a vessel before it is filled, and what it then is.
   row(
     'made ready',

@@ -226,6 +226,8 @@ export interface Receipt extends Omit<ReadReceipt, 'ingredients'> {
   readonly allergens: readonly string[]
   /** Absent where the method does not tell it. */
   readonly vessels?: VesselsSaid
+  /** The method bakes in several and says no number of them: "between sandwich tins". */
+  readonly several?: Span
   /** "till a straw comes out clean", as the receipt says it. */
   readonly signs?: readonly DoneSign[]
 }

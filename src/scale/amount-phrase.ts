@@ -76,6 +76,9 @@ const ofSize: ReadonlySet<string> = new Set(['x', '×', 'by', 'deep', 'high', 'w
 /** Words that are a vessel's own name: a figure before them counts vessels and is no size. */
 const counts = /^(\d{1,3}|\p{L}+) (?:[x×] (?!\d))?(?=\S)(?!(?:[x×]|by|cm|mm|m|in|inch|inches|ft|feet|foot|\d+\/\d+)\b)/u
 
+/** “4 × 8 inch tins”: several tins of one size, where “9 x 13 in pan” is one of two. */
+const severalOfSize = /^(\d{1,3}) ?[x×] ?(\d{1,3}(?:[./]\d{1,2})?[ -]?(?:cm|in|inch|inches)\b(?! ?[x×]).*\p{L}(?:s|formen))$/u
+
 /** How many vessels the head of a text counts, and what stands behind that; null where it counts none. */
 function vesselCount(text: string): {readonly many: number; readonly rest: string} | null {
   const lead = counts.exec(text)
@@ -205,7 +208,7 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
     return {ok: true, value: {...amount.value, named, among: {count, word}}}
   }
-  const own = vesselsIn(plain)
+  const own = vesselsIn(plain.replace(severalOfSize, '$1 $2'))
   if (own !== null && own.count !== null && own.count > 0)
     return {ok: true, value: {kind: 'count', count: own.count, of: 'tins', vessel: {size: own.size, name: own.name}}}
   const floor = floorShare(plain)

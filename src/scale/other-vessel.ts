@@ -59,6 +59,7 @@ export function instead(
       vessels: made.vessels / ratio,
       timesEach: made.timesEach.mul(new Fraction(Math.round(ratio * 100), 100)),
       pieces: made.pieces,
+      ...(made.apiece === undefined ? {} : {apiece: made.apiece}),
       each: ratio * made.each,
       usual: ratio * made.usual,
       inferred: made.inferred,

@@ -827,6 +827,11 @@ const sentences: Book['sentences'] = [
     '„{title}“ ergibt {n} von {weight:text}, und {vessel:text} fasst höchstens {weight2:text}; geplant in {n2} davon',
   ],
   [
+    '“{title}” bakes in “{text}” and does not say how many: planned in one, with {n} % of what fills it',
+    '„{title}“ wird in „{text}“ gebacken, ohne dass gesagt wird, in wie vielen: geplant in einer Form, mit {n} % dessen, was sie füllt',
+  ],
+  ['write in the receipt how many, such as “two tins”', 'im Rezept schreiben, wie viele, etwa „two tins“'],
+  [
     '“{title}” comes to {weight} in each {vessel}, which takes {weight2} at the most',
     '„{title}“: {weight:text} in jeder Form ({vessel:text}), und die fasst höchstens {weight2:text}',
   ],
