@@ -148,6 +148,13 @@ describe('a door that is to stand a little open', () => {
     ['Keep the door propped open with a spoon.', 'Keep the door propped open'],
     ['Bei leicht geöffneter Ofentür trocknen.', 'Bei leicht geöffneter Ofentür'],
     ['Die Tür einen Spalt offen lassen.', 'Tür einen Spalt offen lassen'],
+    ['Dry it in the slack oven, the door ajar, overnight.', 'the door ajar'],
+    ['Dry it overnight in the slack oven, the door left open a crack.', 'the door left open a crack'],
+    ['Dry it with the door a little open.', 'with the door a little open'],
+    ['Dry it in the last of the heat, the oven door ajar.', 'the oven door ajar'],
+    ['Dry it in a slack oven. Door ajar all night.', 'Door ajar'],
+    ['Über Nacht trocknen, die Tür einen Spalt offen.', 'Tür einen Spalt offen'],
+    ['Bei angelehnter Tür trocknen.', 'Bei angelehnter Tür'],
   ])('%s', (text, words) => {
     expect(readAjar(plainSection(text))?.text).toContain(words)
   })
@@ -156,6 +163,8 @@ describe('a door that is to stand a little open', () => {
     'Turn the oven off and let them cool with the door ajar.',
     'Keep the door shut while the window is open.',
     'Never leave the door open.',
+    'Dry it overnight, the door shut.',
+    'It is enough that the door ajar lets the damp out.',
   ])('not in: %s', (text) => {
     expect(readAjar(plainSection(text))).toBeNull()
   })
