@@ -597,6 +597,10 @@ const sentences: Book['sentences'] = [
   ],
   ['“{words}” is no vessel known here; usual for {kind}', '„{words}“ ist kein Gefäß, das hier bekannt ist; üblich für diese Art'],
   [
+    'the receipt names no vessel, and says “{words}”: those stand on a sheet ({source})',
+    'das Rezept nennt keine Form und sagt „{words}“: das steht auf einem Blech ({source:source})',
+  ],
+  [
     'the receipt names no vessel; usual for {kind} ({source})',
     'das Rezept nennt kein Gefäß; üblich für diese Art ({source:source})',
   ],
