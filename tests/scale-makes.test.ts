@@ -85,10 +85,12 @@ describe('what the method’s own vessels count', () => {
 
   it('and what is far too much for it is told, or taken for more of them', () => {
     const cake = (flour: number) =>
-      `# Rich fruit cake\n\n- ${flour} g flour\n- ${flour} g butter\n- ${flour} g sugar\n- ${4 * flour} g currants\n- 6 eggs\n\nTurn it into a 10 inch round tin and bake 4 hours.\n`
+      `# Rich fruit cake\n\n- ${flour} g flour\n- ${flour} g butter\n- ${flour} g sugar\n- ${4 * flour} g currants\n- 6 eggs\n\nTurn it into a 10 x 2 1/4 inch round tin and bake 4 hours.\n`
     expect(made(cake(550), '1 cake')).toMatchObject({dish: {count: 1, times: '1'}, rules: ['scale-full']})
     const far = made(cake(2000), null)
-    expect(far.why).toMatch(/^its method says “a 10 inch round tin”, and that is too small for it; its \d+(?:\.\d+)? kg at about/)
+    expect(far.why).toMatch(
+      /^its method says “a 10 x 2 1\/4 inch round tin”, and that is too small for it; its \d+(?:\.\d+)? kg at about/,
+    )
   })
 
   it('a tart comes up to the rim of its tin, and a cake does not', () => {

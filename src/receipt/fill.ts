@@ -93,7 +93,8 @@ export function fillFromKind(known: Known): Inferred[] {
   const inferred: Inferred[] = []
   const sized =
     facts.vessel === undefined
-      ? (vesselStated(section, ingredients) ?? (kind === null ? null : thingSized(section, ingredients, kind.id)))
+      ? (vesselStated(section, ingredients, kind?.id ?? null) ??
+        (kind === null ? null : thingSized(section, ingredients, kind.id)))
       : null
   const stated: Inferred[] =
     sized === null
@@ -106,6 +107,7 @@ export function fillFromKind(known: Known): Inferred[] {
               /,$/,
               '',
             ),
+            ...(sized.anyDepth === undefined ? {} : {depth: 'assumed' as const}),
           },
         ]
   const row = kind === null ? null : lookUpKind(kind.id)

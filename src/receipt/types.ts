@@ -162,6 +162,8 @@ export interface Inferred {
   readonly field: string
   readonly value: string
   readonly why: string
+  /** Of a vessel whose other sizes the receipt states, and neither its depth nor a name that goes with one. */
+  readonly depth?: 'assumed'
 }
 
 export interface CautionNote {

@@ -21,6 +21,9 @@ export function fillingOf(size: VesselSize, kind: KindFigures): keyof typeof fil
   return setsAsCustard(kind) ? 'custard' : 'batter'
 }
 
+/** How much more than a vessel takes is told: what is weighed has icing and crust in it that do not fill it. Common practice, no source. */
+export const plainly = 1.25
+
 /** Share of its depth that is filled before baking. */
 export const fillOf = (size: VesselSize, kind: KindFigures): number => filled[fillingOf(size, kind)]
 

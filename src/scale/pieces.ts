@@ -10,7 +10,6 @@ export const pieceMass: Readonly<Record<string, Range>> = {
   rusks: {low: 0.012, likely: 0.02, high: 0.03},
   'small cakes': {low: 0.015, likely: 0.025, high: 0.04},
   'hard gingerbread': {low: 0.01, likely: 0.018, high: 0.03},
-  pasties: {low: 0.18, likely: 0.25, high: 0.35},
   shortbread: {low: 0.015, likely: 0.025, high: 0.04},
   gingerbread: {low: 0.015, likely: 0.025, high: 0.05},
   tarts: {low: 0.035, likely: 0.055, high: 0.08},

@@ -1,10 +1,8 @@
+import {plainly} from './holding.js'
 import type {Filled} from './order.js'
 import {kilograms} from './reason-figures.js'
 import type {Say} from './sizing.js'
 import {isSheet} from './vessel.js'
-
-/** How much more than a vessel takes is told: what is weighed has icing and crust in it that do not fill it. Common practice, no source. */
-const plainly = 1.25
 
 /** More on a sheet than this many times what the receipt or its kind puts there is crowded. Common practice, no source. */
 const crowded = 1.5

@@ -629,6 +629,10 @@ const sentences: Book['sentences'] = [
     'das Rezept sagt “{words}” und keine Größe; üblich für diese Art ({source:source})',
   ],
   [
+    'the receipt says no depth; so deep that its {weight} go in',
+    'das Rezept sagt keine Tiefe; so tief, dass seine {weight:text} hineingehen',
+  ],
+  [
     'the receipt says “{words}” and no depth; its depth: {source}',
     'das Rezept sagt “{words}” und keine Tiefe; sie kommt von: {source:source}',
   ],
