@@ -148,6 +148,13 @@ describe('a door that is to stand a little open', () => {
     ['Keep the door propped open with a spoon.', 'Keep the door propped open'],
     ['Bei leicht geöffneter Ofentür trocknen.', 'Bei leicht geöffneter Ofentür'],
     ['Die Tür einen Spalt offen lassen.', 'Tür einen Spalt offen lassen'],
+    ['Dry it in the slack oven, the door ajar, overnight.', 'the door ajar'],
+    ['Dry it overnight in the slack oven, the door left open a crack.', 'the door left open a crack'],
+    ['Dry it with the door a little open.', 'with the door a little open'],
+    ['Dry it in the last of the heat, the oven door ajar.', 'the oven door ajar'],
+    ['Dry it in a slack oven. Door ajar all night.', 'Door ajar'],
+    ['Über Nacht trocknen, die Tür einen Spalt offen.', 'Tür einen Spalt offen'],
+    ['Bei angelehnter Tür trocknen.', 'Bei angelehnter Tür'],
   ])('%s', (text, words) => {
     expect(readAjar(plainSection(text))?.text).toContain(words)
   })
@@ -156,6 +163,8 @@ describe('a door that is to stand a little open', () => {
     'Turn the oven off and let them cool with the door ajar.',
     'Keep the door shut while the window is open.',
     'Never leave the door open.',
+    'Dry it overnight, the door shut.',
+    'It is enough that the door ajar lets the damp out.',
   ])('not in: %s', (text) => {
     expect(readAjar(plainSection(text))).toBeNull()
   })
@@ -185,5 +194,51 @@ describe('a title that says of a food only that it comes from the oven', () => {
       expect(kinds.map(({id}) => id)).toContain(kind)
       expect(items.filter((id) => lookUpItem(id)?.id !== id)).toEqual([])
     }
+  })
+})
+
+describe('what stands by itself', () => {
+  const vessel = (text: string) => read(text).inferred.find(({field}) => field === 'vessel')
+  const short = (makes: string, method: string, title = 'Hillside shortbread') =>
+    `# ${title}\n\n${makes}\n\n- 300 g flour\n- 200 g butter\n- 100 g sugar\n\n${method}\n`
+
+  it.each([
+    ['Makes 24 biscuits.', 'Cut out and bake on a sheet 25 minutes.', 'sheet 16 x 12 in'],
+    ['Makes 24 biscuits.', 'Bake on two greased sheets 25 minutes.', 'sheet 16 x 12 in'],
+    ['Makes 24 biscuits.', 'Bake on tins 25 minutes.', 'sheet 16 x 12 in'],
+    ['Ergibt 24 Stück.', 'Auf ein Blech legen und 25 Minuten backen.', 'sheet 40 x 30 cm'],
+    // Nothing is named, but they are pieces by their name or by what is done.
+    ['Makes 24 biscuits.', 'Bake 25 minutes.', 'sheet 16 x 12 in'],
+    ['', 'Cut out with a cutter and bake 25 minutes.', 'sheet 16 x 12 in'],
+    // And no paste that is rolled out.
+    ['Makes 8 wedges.', 'Roll into a sheet, fold it and bake it in a round 40 minutes.', 'round 8 in x 1 in'],
+    ['Makes 8 wedges.', 'Bake 40 minutes.', 'round 8 in x 1 in'],
+  ])('%s %s: %s', (makes, method, value) => {
+    expect(vessel(short(makes, method))?.value).toBe(value)
+  })
+
+  it('on a sheet, whatever it was mixed in', () => {
+    const scones = '# Hill scones\n\nMakes 12.\n\n- 450 g flour\n- 250 ml milk\n\nMix in a basin, cut out and bake 12 minutes.\n'
+    expect(vessel(scones)?.value).toBe('sheet 16 x 12 in')
+    const pasties =
+      '# Turnip pasties\n\nMakes 6.\n\n- 500 g flour\n- 250 g lard\n- 600 g beef\n\nFill, crimp and bake 50 minutes.\n'
+    expect(read(pasties).kind).toBe('pasties')
+    expect(vessel(pasties)?.value).toBe('sheet 16 x 12 in')
+    expect(read('# Venison pasty\n\n- 1 kg venison\n\nBake in a deep dish three hours.\n').kind).toBe('meat pie')
+  })
+
+  it.each(['Hefezopf', 'Butterstollen', 'Mohnstriezel', 'Challah', 'Plaited loaf', 'Milk twist', 'Sweet plait'])(
+    'on the floor: %s',
+    (title) => {
+      const loaf = `# ${title}\n\n- 500 g flour\n- 250 ml milk\n- 20 g fresh yeast\n- 80 g sugar\n\nBake 35 minutes.\n`
+      expect(vessel(loaf)?.value).toMatch(/^free-standing loaf /)
+      expect(kinds.find(({id}) => id === read(loaf).kind)?.sign).toMatch(/sounds hollow/)
+    },
+  )
+
+  it('and herbs have a sign of their own', () => {
+    const herbs = read('# Dried herbs\n\nLay a pound of fresh sage on two sheets, and dry it in the slack oven overnight.\n')
+    expect(herbs.kind).toBe('drying herbs')
+    expect(kinds.find(({id}) => id === herbs.kind)?.sign).toMatch(/crumble between the fingers/)
   })
 })

@@ -143,6 +143,52 @@ describe('a tin of another size', () => {
   })
 })
 
+describe('a tin whose depth nothing tells', () => {
+  const fruitCake = (tin: string, fruit = 800): string =>
+    `# Orchard fruit cake\n\nMakes 1 cake.\n\n- 250 g butter\n- 250 g sugar\n- 5 eggs\n- 300 g flour\n- ${fruit} g raisins\n\nBake in ${tin} at 140 °C for 3 1/2 hours.\n`
+  const told = (text: string, amount: string) => {
+    const {dishes, messages} = make(text, amount)
+    const why = (field: string): string | undefined => dishes[0]!.inferred.find((each) => each.field === field)?.why
+    return {dish: dishes[0]!, vessel: why('vessel'), time: why('time'), rules: messages.map(({rule}) => rule)}
+  }
+
+  it('is as deep as its kind is baked in', () => {
+    const {dish, rules} = told(fruitCake('a round 8 inch tin'), '2 cakes')
+    expect(dish.vessel.name).toBe('round 8 x 3 in')
+    expect(rules).toEqual([])
+    expect(told(fruitCake('a square 8 inch tin'), '1 cake')).toMatchObject({
+      dish: {vessel: {name: 'square 8 x 8 x 3 in'}},
+      rules: [],
+    })
+    // Of what is baked shallow it is no deeper, and what a text states stands.
+    const brownies =
+      '# Brownies\n\nMakes 16.\n\n- 200 g butter\n- 300 g sugar\n- 150 g flour\n\nBake in an 8 inch square pan 25 minutes.\n'
+    expect(told(brownies, '16 brownies').dish.vessel.name).toBe('square 8 x 8 x 2 in')
+    expect(told(fruitCake('a round 8 x 2 inch tin'), '1 cake').rules).toEqual(['scale-full'])
+  })
+
+  it('or as the mixture wants it, which is told', () => {
+    const {dish, vessel, rules} = told(fruitCake('a 7 inch tin'), '1 cake')
+    expect(dish.vessel.name).toMatch(/^round 7 in x [34]/)
+    expect(vessel).toMatch(/^the receipt says no depth; so deep that its 1\.\d+ kg go in$/)
+    expect(rules).toEqual([])
+    // No tin is as deep as it is wide.
+    expect(told(fruitCake('a 6 inch tin', 1000), '1 cake').rules).toEqual(['scale-full'])
+    // A name of tins of one depth tells it.
+    expect(told(fruitCake('an 8 inch springform tin'), '1 cake').rules).toEqual(['scale-full'])
+  })
+
+  it('and of another size is no shallower than that, so what is filled as deep keeps its time', () => {
+    for (const tin of ['a round 8 inch tin', 'a round 8 x 2 inch tin', 'a round 8 x 4 inch tin'])
+      for (const amount of ['1 cake 12 in', '1 cake in a round 12 in x 5 in tin', '1 cake in a round 10 in tin']) {
+        const {vessel, time} = told(fruitCake(tin), amount)
+        expect(vessel).toMatch(/in place of/)
+        if (/filled as deep/.test(vessel ?? '')) expect(time, `${tin}: ${amount}`).toBeUndefined()
+      }
+    expect(told(fruitCake('a round 8 x 4 inch tin'), '1 cake 12 in').vessel).toMatch(/filled as deep/)
+  })
+})
+
 describe('loaves', () => {
   const tin = `---\nyear: 2020\nvessel: loaf 9 x 5 x 3 in\n---\n# White bread\n${dough}`
   const stone = `---\nyear: 2020\nvessel: free-standing loaf 24 cm\n---\n# Wholemeal bread\n${dough.replace('1 kg flour', '1 kg wholemeal flour')}`

@@ -85,10 +85,12 @@ describe('what the method’s own vessels count', () => {
 
   it('and what is far too much for it is told, or taken for more of them', () => {
     const cake = (flour: number) =>
-      `# Rich fruit cake\n\n- ${flour} g flour\n- ${flour} g butter\n- ${flour} g sugar\n- ${4 * flour} g currants\n- 6 eggs\n\nTurn it into a 10 inch round tin and bake 4 hours.\n`
+      `# Rich fruit cake\n\n- ${flour} g flour\n- ${flour} g butter\n- ${flour} g sugar\n- ${4 * flour} g currants\n- 6 eggs\n\nTurn it into a 10 x 2 1/4 inch round tin and bake 4 hours.\n`
     expect(made(cake(550), '1 cake')).toMatchObject({dish: {count: 1, times: '1'}, rules: ['scale-full']})
     const far = made(cake(2000), null)
-    expect(far.why).toMatch(/^its method says “a 10 inch round tin”, and that is too small for it; its \d+(?:\.\d+)? kg at about/)
+    expect(far.why).toMatch(
+      /^its method says “a 10 x 2 1\/4 inch round tin”, and that is too small for it; its \d+(?:\.\d+)? kg at about/,
+    )
   })
 
   it('a tart comes up to the rim of its tin, and a cake does not', () => {
@@ -96,5 +98,75 @@ describe('what the method’s own vessels count', () => {
       `# ${title}\n\n- 250 g flour\n- 125 g butter\n- 250 g sugar\n- 6 eggs\n- 400 ml cream\n\nBake in a 9 inch tart tin 30 minutes.\n`
     expect(made(text('Lemon tart'), null).rules).not.toContain('scale-full')
     expect(made(text('Lemon cake'), null).rules).toContain('scale-full')
+  })
+})
+
+describe('several vessels to one', () => {
+  const batter = '- 220 g butter\n- 220 g sugar\n- 4 eggs\n- 220 g self-raising flour\n'
+  const cake = (makes: string, method: string) => `# Garden sandwich cake\n\n${makes}\n\n${batter}\n${method}\n`
+  const twoTins = 'Divide between two greased 8-inch sandwich tins and bake at 180 °C for 25 minutes.'
+  const planned = (text: string, amount: string | null, people = 8) => {
+    const {receipts} = translate(text, {file: 'receipts/x.md'})
+    const item = {file: 'receipts/x.md', title: receipts[0]!.title, amount, wantedBy: null, line: 5, column: 3}
+    const {dishes, messages} = makeDishes({day: {people, items: [item], spare: []}, receipts, oven})
+    return {dish: dishes[0]!, messages}
+  }
+
+  // Count of tins, and how many times the receipt.
+  it.each([
+    ['2 cakes', 4, '2'],
+    ['2 sponges', 4, '2'],
+    ['4 tins', 4, '2'],
+    ['4 layers', 4, '2'],
+    ['4 × 8 inch tins', 4, '2'],
+    ['2 times', 4, '2'],
+    ['half the receipt', 1, '1/2'],
+    ['for 30', 8, '4'],
+    // The second cake is made whole.
+    ['for 12', 4, '2'],
+    [null, 2, '1'],
+  ])('are what “%s” comes to', (amount, count, times) => {
+    expect(planned(cake('Makes 1 cake. Serves 8.', twoTins), amount).dish).toMatchObject({count, times})
+  })
+
+  it('and what was asked for is still counted in what is made', () => {
+    const {dish} = planned(cake('Makes 1 cake. Serves 8.', twoTins), '2 cakes')
+    expect(dish.sized).toContainEqual({field: 'count', value: '4 × round 8 x 1 1/2 in', why: '2 cakes, in 4 vessels'})
+    expect(dish.sized).toContainEqual(
+      expect.objectContaining({field: 'makes', why: 'its method says “two greased 8-inch sandwich tins”'}),
+    )
+  })
+
+  it('hold what the receipt puts into them, at its time', () => {
+    const one = planned(cake('Makes 1 cake. Serves 8.', twoTins), '1 cake').dish
+    const two = planned(cake('Makes 1 cake. Serves 8.', twoTins), '2 cakes').dish
+    expect(two.mass).toBeCloseTo(one.mass, 6)
+    expect(two.need.minutes.likely).toBe(25)
+  })
+
+  it('are as many of another size, and share what the day puts into fewer', () => {
+    const text = cake('Makes 1 cake. Serves 8.', twoTins)
+    expect(planned(text, '2 10-inch cakes').dish.count).toBe(4)
+    expect(planned(text, '2 cakes in 2 round 10 in x 3 in tins').dish).toMatchObject({count: 2, times: '2'})
+    expect(planned(text, '2 cakes of 1 kg').dish.count).toBe(4)
+  })
+
+  it('make one of what is put together from its tins, where no count is stated', () => {
+    const text = `# Victoria sandwich\n\nServes 8.\n\n${batter}\n${twoTins}\n`
+    expect(planned(text, '2 cakes').dish).toMatchObject({count: 4, times: '2'})
+    expect(planned(text, '4 tins').dish).toMatchObject({count: 4, times: '2'})
+  })
+
+  it('and one each where as many are made as it has tins', () => {
+    expect(planned(cake('Makes 2 cakes.', twoTins), '2 cakes').dish).toMatchObject({count: 2, times: '1'})
+  })
+
+  it('are told of where nothing says how many', () => {
+    const {dish, messages} = planned(cake('Makes 1 cake.', 'Divide between sandwich tins and bake 25 minutes.'), '2 cakes')
+    expect(dish).toMatchObject({count: 2, times: '2'})
+    expect(messages).toMatchObject([{rule: 'scale-full', severity: 'warning'}])
+    expect(messages[0]!.reason).toMatch(
+      /bakes in “sandwich tins” and does not say how many: planned in one, with 1[23]\d % of what/,
+    )
   })
 })

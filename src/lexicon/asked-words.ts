@@ -97,6 +97,8 @@ export const askedWords: readonly AskedWord[] = [
   row('measure', 'measure', 'gallon, quart, pint, gill, peck, bushel, litre, liter, decilitre, millilitre, stone'),
   // In one; what a vessel is cut into is never a vessel itself.
   row('vessel', 'vessel', 'tin, pan, tray, sheet, vessel, dish, plate, crock, pot, jar, basin, mould, mold'),
+  // What comes out of one tin where several are put together.
+  row('layer', 'layer', 'layer, half, boden'),
   row('cut', 'cut', 'piece, slice, square, finger, wedge'),
   // Small vessels that stand in another, each with one of what the receipt is called.
   row('small vessel', 'small vessel', 'cup, teacup, custard cup, ramekin, dariole, glass, tumbler, pot, mould, mold, tin, pan'),
@@ -163,6 +165,7 @@ export const asked = {
   vessel: setOf('vessel'),
   smallVessel: setOf('small vessel'),
   cut: setOf('cut'),
+  layer: setOf('layer'),
   counted: setOf('counted'),
   size: setOf('size'),
   named: new Map(of('named').flatMap(({words: all, shape}) => all.map((word) => [word, shape!] as const))),

@@ -7,7 +7,7 @@ import type {Making} from './schema.js'
 export const makings: readonly Making[] = [
   {
     id: 'pastry',
-    kinds: ['fruit pie', 'meat pie', 'custard pie', 'tarts', 'puff paste'],
+    kinds: ['fruit pie', 'meat pie', 'pasties', 'custard pie', 'tarts', 'puff paste'],
     minutes: 20,
     perKilogram: 8,
     waits: 90,
@@ -48,7 +48,7 @@ export const makings: readonly Making[] = [
   },
   {
     id: 'to dry',
-    kinds: ['rusks', 'drying fruit', 'granola'],
+    kinds: ['rusks', 'drying fruit', 'drying herbs', 'granola'],
     minutes: 5,
     perKilogram: 8,
     waits: 240,

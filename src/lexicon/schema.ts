@@ -486,6 +486,13 @@ export const kindSchema = z.object({
     .optional(),
   /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
   sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /**
+   * Kilograms of its pieces on a sheet of 16 × 12 in, where they are cut out, dropped or shaped by hand and so not baked in its own vessel.
+   * Common practice, no source.
+   */
+  onSheet: z.number().optional(),
+  /** What its tins hold is put together into one when it is baked. Common practice, no source. */
+  layered: z.literal(true).optional(),
   /** A paste with a filling in it: what is poured into that is no liquid of the paste. Common practice, no source. */
   filled: z.literal(true).optional(),
   /** Dry when it is done: it keeps without warmth. */
@@ -615,6 +622,7 @@ export const askedWordSchema = z.object({
     'measure',
     'vessel',
     'small vessel',
+    'layer',
     'cut',
     'counted',
     'size',
@@ -677,6 +685,9 @@ export const vesselWordSchema = z.object({
     'apart',
     'into',
     'small tins',
+    'upon',
+    'by hand',
+    'piece on a sheet',
     'holes',
     'either number',
     'numbered',

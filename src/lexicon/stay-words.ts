@@ -50,7 +50,7 @@ export const stayWords: readonly StayWord[] = [
   row(
     'ajar',
     'ajar',
-    'ajar, open, half open, half-open, partly open, propped, propped open, wedged, wedged open, unlatched, offen, geoffnet, geoffneter, offener, angelehnt, angelehnter, gekippt, spalt, holzloffel',
+    'ajar, open, half open, half-open, a crack, slightly open, on the latch, on the jar, einen spalt, partly open, propped, propped open, wedged, wedged open, unlatched, offen, geoffnet, geoffneter, offener, angelehnt, angelehnter, gekippt, spalt, holzloffel',
   ),
   row('ajar-door', 'ajar-door', 'door, oven door, tur, ofentur, backofentur, ture, ofenture, backofenture'),
   row('never', 'never', 'not, never, no, nor, without, avoid, neither, don’t, cannot, mustn’t, shouldn’t, resist'),

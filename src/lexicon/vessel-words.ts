@@ -47,6 +47,18 @@ export const vesselWords: readonly VesselWord[] = [
   row('several', 'formen, springformen, kastenformen, backformen, auflaufformen, bleche, blechen, backbleche, backblechen'),
   // Small ones that stand on a sheet.
   row('small tins', 'tins, pans, dishes, moulds, molds, rings'),
+  // "Bake on a sheet", "on tins": what lies under the things, and no paste that is rolled out into a sheet.
+  row('upon', 'on, upon, onto, auf'),
+  // By which pieces get a shape of their own, and stand on a sheet.
+  row(
+    'by hand',
+    'cut out, cut them out, cut it out, cut into rounds, cut in rounds, cut into biscuits, cut into shapes, stamp out, cutter, cutters, drop spoonfuls, drop teaspoonfuls, drop tablespoonfuls, drop by spoonfuls, drop by the spoonful, drop from a spoon, drop them, roll into balls, shape into balls, form into balls, make into balls, small balls, ausstechen, ausgestochen, ausstecher, häufchen, kugeln formen',
+  ),
+  // What is baked so by its name, each by itself.
+  row(
+    'piece on a sheet',
+    'biscuit, cookie, pasty, turnover, scone, roll, bun, rusk, bap, bagel, pretzel, cracker, oatcake, macaroon, meringue, jumble, teacake, croissant, eclair, hand pie',
+  ),
   // "A 12 hole tin", "ein 12er-Blech": a number of these is of one vessel.
   row('holes', 'hole, holes, holed, cup, cups, well, wells, er, mulde, mulden'),
   // "Two or three dishes"
@@ -55,7 +67,7 @@ export const vesselWords: readonly VesselWord[] = [
   row('numbered', '/, no, number, nr'),
   // One to each piece, or one of several.
   row('apart', 'each, every, apiece, another, other, second, separate, several, some, je, jede, jeden, jeweils, mehrere'),
-  row('into', 'in, into, within, inside, on, upon, im, ins'),
+  row('into', 'in, into, within, inside, on, upon, between, among, amongst, im, ins'),
   // What is done to a vessel before it is filled, and what it then is.
   row(
     'made ready',

@@ -195,7 +195,7 @@ export const vessels: readonly VesselRow[] = [
   // Sheets
   row(
     'baking-sheet',
-    'baking sheet, baking sheets, cookie sheet, baking tray, oven tray, baking tin, baking tins, baking plate, baking plates, sheet pan, tin sheet, tin sheets, iron sheet, sheet iron, iron plate, iron plates, biscuit tin, flat tins, tray, trays',
+    'baking sheet, baking sheets, cookie sheet, baking tray, oven tray, baking tin, baking tins, baking plate, baking plates, sheet pan, tin sheet, tin sheets, iron sheet, sheet iron, iron plate, iron plates, biscuit tin, flat tins, tray, trays, sheet',
     'sheet',
     {length: inch(16), width: inch(12)},
     'common-practice',

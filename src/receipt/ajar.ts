@@ -36,18 +36,20 @@ export function readAjar({tokens, source}: Section): Span | null {
     let keeps = -1
     for (let k = from - 1; k >= Math.max(first, from - 4) && keeps < 0; k--)
       if (phraseAt(KEEPS, tokens, k) !== null || GERMAN_KEEPS.test(tokens[k]!.word)) keeps = k
-    if (keeps < 0 && GERMAN_KEEPS.test(tokens[to]?.word ?? '')) to++
-    // "…, door ajar, overnight": by itself between commas.
-    else if (keeps < 0 && !(tokens[from - 1]?.word === ',' && /^[,.;]$/.test(tokens[to]?.word ?? ''))) continue
-    else if (keeps < 0) keeps = from
-    else from = keeps
+    if (keeps >= 0) from = keeps
+    else if (GERMAN_KEEPS.test(tokens[to]?.word ?? '')) to++
+    else {
+      // "…, the door ajar, overnight", "…, the oven door left open a crack": by itself between commas.
+      if (ARTICLE.test(tokens[from - 1]?.word ?? '')) from--
+      if (!opensPhrase(tokens, from) || !endsPhrase(tokens, to)) continue
+    }
     const words = tokens.slice(first, last).map(({word}) => word)
     // "Until leathery" is how long it dries.
     const dries = words.some((word, k) => word === 'until' && words.slice(k + 1, k + 4).some((next) => DRIED.test(next)))
     if (
       words.some(
         (word, k) =>
-          (AFTERWARDS.test(word) && !(word === 'until' && dries)) ||
+          (AFTERWARDS.test(word) && !(word === 'until' && dries) && !(word === 'last' && ofHeat(words, k))) ||
           (/^cool(?:ing)?$/.test(word) && !/^oven/.test(words[k + 1] ?? '')),
       )
     )
@@ -60,7 +62,23 @@ export function readAjar({tokens, source}: Section): Span | null {
   return null
 }
 
+const ARTICLE = /^(?:the|a|its|your|die|eine)$/
+/** What else is said of the drying behind a phrase of the door. */
+const GOES_ON = /^(?:overnight|all|for|through|throughout|und|and|nachtsuber|uber)$/
+
+/** Whether token `at` begins its block, or stands behind a mark. */
+const opensPhrase = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at - 1]?.block !== tokens[at]!.block || /^[,.;:(–—]$/.test(tokens[at - 1]!.word)
+
+/** Whether the phrase before token `at` is over there. */
+const endsPhrase = (tokens: readonly Token[], at: number): boolean =>
+  tokens[at]?.block !== tokens[at - 1]!.block || /^[,.;:)]$/.test(tokens[at]!.word) || GOES_ON.test(tokens[at]!.word)
+
 const GERMAN_KEEPS = /^(?:bei|mit|lassen|gelassen|halten|klemmen|stecken)$/
+
+/** "The last of the heat", "the last of the oven": what it dries in. */
+const ofHeat = (words: readonly string[], last: number): boolean =>
+  words[last + 1] === 'of' && words.slice(last + 2, last + 4).some((word) => /^(?:heat|oven|warmth|fire)$/.test(word))
 
 /** How the door [from, to) stands, said behind it, or right before it ("with open door", "bei leicht geöffneter Tür"). */
 function openAt(

@@ -1,10 +1,11 @@
-import {lookUpKind} from '../lexicon/index.js'
-import type {VesselRow} from '../lexicon/schema.js'
+import {fold, lookUpKind} from '../lexicon/index.js'
+import type {DishKind, VesselRow} from '../lexicon/schema.js'
 import {vessels} from '../lexicon/vessels.js'
 import {type KindFound, raisedBySoda} from './kinds.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
-import type {Section} from './section.js'
+import type {Section, Token} from './section.js'
 import type {Inferred, OvenPhrase, ReadIngredient, ReadReceipt, ReceiptFacts, TimePhrase, Yield} from './types.js'
+import {vesselWordsOf} from './vessel.js'
 import {isInches, thingSized, vesselStated, writtenSizes} from './vessel-sizes.js'
 
 const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
@@ -17,6 +18,17 @@ const WORKED = /^(?:knead\w*|roll\w*|mou?ld\w*|work\w*|floured|pastry|paste|turn
 const MOULDED: ReadonlySet<string> = new Set(['into', 'it', 'them', 'up', 'the', 'each', 'in'])
 /** Before what a thing is cut into. */
 const CUT_TO: ReadonlySet<string> = new Set(['into', 'in', 'apple', 'onion', 'thin'])
+
+const UPON = vesselWordsOf('upon')
+/** How many tokens describe what lies under things: "on two well greased". */
+const MOST_BETWEEN = 4
+
+/** Whether a vessel's name from token `at` on stands behind "on": "on a sheet", "on two greased tins". */
+function isUpon(tokens: readonly Token[], at: number): boolean {
+  for (let i = at - 1; i >= at - MOST_BETWEEN && tokens[i]?.block === tokens[at]!.block && tokens[i]!.kind !== 'mark'; i--)
+    if (UPON.has(tokens[i]!.word)) return true
+  return false
+}
 
 const telling = (row: VesselRow): number => (row.shape === 'none' ? 0 : BEFORE_BAKING.has(row.id) ? 1 : 2)
 
@@ -40,6 +52,8 @@ export function vesselsNamed(section: Section, ingredients: readonly ReadIngredi
       return false
     // "Mould it on the board": what dough is worked on.
     if (last.stem === 'board' && tokens.slice(Math.max(0, from - 6), from).some(({word}) => WORKED.test(word))) return false
+    // "Roll the paste into a thin sheet", "on a sheet of paste"
+    if (to - from === 1 && last.stem === 'sheet' && (!isUpon(tokens, from) || tokens[to]?.word === 'of')) return false
     // "Mould into twenty manchets"
     if (to - from === 1 && /^mou?ld$/.test(first.word) && MOULDED.has(tokens[to]?.word ?? '')) return false
     // "| Flour | Cups |": a measure.
@@ -79,7 +93,8 @@ export function fillFromKind(known: Known): Inferred[] {
   const inferred: Inferred[] = []
   const sized =
     facts.vessel === undefined
-      ? (vesselStated(section, ingredients) ?? (kind === null ? null : thingSized(section, ingredients, kind.id)))
+      ? (vesselStated(section, ingredients, kind?.id ?? null) ??
+        (kind === null ? null : thingSized(section, ingredients, kind.id)))
       : null
   const stated: Inferred[] =
     sized === null
@@ -92,6 +107,7 @@ export function fillFromKind(known: Known): Inferred[] {
               /,$/,
               '',
             ),
+            ...(sized.anyDepth === undefined ? {} : {depth: 'assumed' as const}),
           },
         ]
   const row = kind === null ? null : lookUpKind(kind.id)
@@ -138,20 +154,30 @@ export function fillFromKind(known: Known): Inferred[] {
   if (stated.length > 0) inferred.push(...stated)
   else if (facts.vessel === undefined) {
     const named = vesselsNamed(section, ingredients)[0]
+    const pieces = named === undefined ? standsOnSheet(section, row, serves) : null
     if (named !== undefined && named.row.shape !== 'none') {
       // "On the bricks" says that no tin is used, and nothing of the size: that is its kind's, a flat bread's or a loaf's.
       // Nor does "a tin" of what is baked by the sheetful: it is a flat one.
       const bare =
         (named.row.shape === 'free-standing' && named.row.id !== GREAT_LOAF && row.vessel.startsWith('free-standing')) ||
         (named.row.id === 'tin-kettle' && row.vessel.startsWith('sheet')) ||
+        // Nor is what is mixed in a basin and baked by itself baked in that.
+        (BEFORE_BAKING.has(named.row.id) && BY_ITSELF.test(row.vessel)) ||
         // "A dish" of a roast is one that holds it.
         (PLAIN_DISH.test(words(section, named)) && row.vessel.startsWith('oblong'))
       // A loaf's tin is a loaf tin.
-      const tin = named.row.id === 'tin-kettle' && LOAVES.test(row.vessel) ? LOAF_TIN : named.row
+      const upon = named.row.id === 'tin-kettle' && isUpon(section.tokens, named.from)
+      const tin = upon ? SHEET : named.row.id === 'tin-kettle' && LOAVES.test(row.vessel) ? LOAF_TIN : named.row
       inferred.push({
         field: 'vessel',
         value: bare ? row.vessel : vesselSize(tin),
         why: `the receipt says “${words(section, named)}” and no size; ${bare ? from : sizeSource(tin)}`,
+      })
+    } else if (pieces !== null) {
+      inferred.push({
+        field: 'vessel',
+        value: vesselSize(SHEET),
+        why: `the receipt names no vessel, and says “${pieces}”: those stand on a sheet (common-practice)`,
       })
     } else {
       inferred.push({
@@ -180,6 +206,30 @@ export function fillFromKind(known: Known): Inferred[] {
 /** "Quartern loaves" say how large they are. */
 const GREAT_LOAF = 'household-loaf'
 const PLAIN_DISH = /^(?:dish|dishes|tin|pan|earthen dish|baking dish)$/i
+const ON_SHEET = vesselWordsOf('piece on a sheet')
+const BY_HAND = phraseTree([...vesselWordsOf('by hand')], (phrase) => [phrase])
+/** The vessel of a kind that stands in none, or on a sheet. */
+const BY_ITSELF = /^(?:sheet|free-standing) /
+
+/**
+ * The words by which what a receipt makes stands on a sheet, though its kind is mostly baked in a vessel: pieces of a name that is baked so
+ * ("makes 12 pasties"), or of a kind whose pieces the method cuts out or drops. Null where nothing says so.
+ */
+function standsOnSheet({title, tokens, source}: Section, row: DishKind, serves: Yield | null): string | null {
+  if (BY_ITSELF.test(row.vessel)) return null
+  const noun = serves?.of.split(' ').pop() ?? ''
+  if (serves !== null && serves.high > 1 && ON_SHEET.has(fold(noun))) return noun
+  const named =
+    title
+      .toLowerCase()
+      .match(/\p{L}+/gu)
+      ?.at(-1) ?? ''
+  if (named.endsWith('s') && ON_SHEET.has(fold(named))) return named
+  const [first] = row.onSheet === undefined ? [] : phrasesIn(BY_HAND, tokens)
+  return first === undefined ? null : source.slice(tokens[first.from]!.start, tokens[first.to - 1]!.end).replace(/\s+/g, ' ')
+}
+
+const SHEET = vessels.find(({id}) => id === 'baking-sheet')!
 /** The vessel of a kind that is baked in loaves. */
 const LOAVES = /^(?:free-standing loaf|loaf) /
 const LOAF_TIN = vessels.find(({id}) => id === 'loaf-pan')!

@@ -176,7 +176,7 @@ const isFlesh = (item: string): boolean =>
 
 /** Kinds that are baked only: what is boiled of them is a step. */
 const NEVER_BOILED: ReadonlySet<string> = new Set(
-  'beans,stew,baked pasta,roast meat,roast poultry,baked fish,potted,roast vegetables,baked fruit,drying fruit,granola,meat pie,souffle'.split(
+  'beans,stew,baked pasta,roast meat,roast poultry,baked fish,potted,roast vegetables,baked fruit,drying fruit,drying herbs,granola,meat pie,pasties,souffle'.split(
     ',',
   ),
 )

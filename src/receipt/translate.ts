@@ -30,7 +30,7 @@ import type {
   Translation,
 } from './types.js'
 import {readVessel} from './vessel.js'
-import {vesselsSaid} from './vessel-count.js'
+import {vesselsSaid, vesselsUncounted} from './vessel-count.js'
 import {oddVessels} from './vessel-sizes.js'
 
 /** How `translate` takes a text. */
@@ -125,6 +125,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
   for (const one of ingredients) for (const allergen of lookUpItem(one.item)?.allergens ?? []) allergens.add(allergen)
   const signs = signsOf(section)
   const vessels = vesselsSaid(section, receipt.ingredients)
+  const several = vessels === null ? vesselsUncounted(section, receipt.ingredients) : null
   if (lookUpKind(receipt.kind ?? kind?.id ?? '')?.filled) markFilling(section, ingredients)
   return {
     ...receipt,
@@ -145,6 +146,7 @@ function finish(receipt: ReadReceipt, section: Section, say: (message: Said) => 
     }),
     allergens: [...allergens].sort(),
     ...(vessels === null ? {} : {vessels}),
+    ...(several === null ? {} : {several}),
     ...(signs.length > 0 ? {signs} : {}),
   }
 }

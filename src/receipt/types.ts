@@ -162,6 +162,8 @@ export interface Inferred {
   readonly field: string
   readonly value: string
   readonly why: string
+  /** Of a vessel whose other sizes the receipt states, and neither its depth nor a name that goes with one. */
+  readonly depth?: 'assumed'
 }
 
 export interface CautionNote {
@@ -226,6 +228,8 @@ export interface Receipt extends Omit<ReadReceipt, 'ingredients'> {
   readonly allergens: readonly string[]
   /** Absent where the method does not tell it. */
   readonly vessels?: VesselsSaid
+  /** The method bakes in several and says no number of them: "between sandwich tins". */
+  readonly several?: Span
   /** "till a straw comes out clean", as the receipt says it. */
   readonly signs?: readonly DoneSign[]
 }

@@ -2,7 +2,7 @@ import {cardinals} from '../lexicon/grammar-words.js'
 import {measureOf} from '../lexicon/index.js'
 import {BEFORE_BAKING, vesselsNamed} from './fill.js'
 import type {Section, Token} from './section.js'
-import type {ReadIngredient, VesselsSaid} from './types.js'
+import type {ReadIngredient, Span, VesselsSaid} from './types.js'
 import {vesselWordsOf} from './vessel.js'
 import {placeStated} from './vessel-sizes.js'
 
@@ -54,7 +54,32 @@ interface Place {
  * is none. Where the mentions of a receipt do not agree, or one of them is of several ("in small tins"), nothing tells it.
  */
 export function vesselsSaid(section: Section, ingredients: readonly ReadIngredient[]): VesselsSaid | null {
-  const {tokens, source} = section
+  const mentions = mentionsIn(section, ingredients)
+  const told = mentions.filter(({count, definite}) => count !== null && !(definite && count === 1))
+  const [first] = told.length > 0 ? told : mentions
+  if (first === undefined || first.count === null) return null
+  const {count} = first
+  const agrees = (one: Mention): boolean => one.definite || one.count === count
+  // "The tins" are the two that were named before.
+  const many = mentions.some((one) => one.count === null && !(one.definite && count > 1))
+  if (many || !mentions.every(agrees)) return null
+  return {...spanOf(section, first), count}
+}
+
+/** The first vessel that a method bakes in several of and says no number of: "divide between sandwich tins"; null where there is none. */
+export function vesselsUncounted(section: Section, ingredients: readonly ReadIngredient[]): Span | null {
+  const several = mentionsIn(section, ingredients).find(({count, definite}) => count === null && !definite)
+  return several === undefined ? null : spanOf(section, several)
+}
+
+function spanOf({tokens, source}: Section, {from, to}: Place): Span {
+  const [start, end] = [tokens[from]!.start, tokens[to - 1]!.end]
+  return {text: source.slice(start, end), start, end}
+}
+
+/** The vessels a method bakes in, in its order but for one with its size, which comes first. */
+function mentionsIn(section: Section, ingredients: readonly ReadIngredient[]): readonly Mention[] {
+  const {tokens} = section
   const sized = placeStated(section, ingredients)
   const mentions: Mention[] = []
   if (sized !== null) {
@@ -70,16 +95,7 @@ export function vesselsSaid(section: Section, ingredients: readonly ReadIngredie
     // Small tins stand on a sheet, and are no count of what is baked in one dish.
     else if (SMALL_TINS.has(tokens[to - 1]!.word)) mentions.push({...one, count: null, definite: false})
   }
-  const told = mentions.filter(({count, definite}) => count !== null && !(definite && count === 1))
-  const [first] = told.length > 0 ? told : mentions
-  if (first === undefined || first.count === null) return null
-  const {count} = first
-  const agrees = (one: Mention): boolean => one.definite || one.count === count
-  // "The tins" are the two that were named before.
-  const many = mentions.some((one) => one.count === null && !(one.definite && count > 1))
-  if (many || !mentions.every(agrees)) return null
-  const [start, end] = [tokens[first.from]!.start, tokens[first.to - 1]!.end]
-  return {text: source.slice(start, end), start, end, count}
+  return mentions
 }
 
 /** A vessel whose noun is token `noun`, and the number or article before it; null where it stands in a heading or without either. */

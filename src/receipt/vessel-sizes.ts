@@ -12,6 +12,8 @@ export interface SizedVessel {
   readonly said: string
   /** Source id of its depth; null where that is said, or it has none. */
   readonly depthFrom: string | null
+  /** Nothing tells its depth, which is its kind's: neither a size nor a name of tins of one depth. */
+  readonly anyDepth?: true
   /** No unit is written, and this is what it is read in. */
   readonly unit?: 'inches' | 'centimetres'
 }
@@ -23,6 +25,7 @@ const DEPTHS = vesselWordsOf('depth')
 const SMALL = vesselWordsOf('small')
 /** Words that would lead from a size to another thing: "2-inch rounds on a baking sheet". */
 const ELSEWHERE = vesselWordsOf('elsewhere')
+const SHAPES = vesselWordsOf('shape')
 const NOUNS = vesselWordsOf('noun')
 const THINGS = vesselWordsOf('thing')
 const LOAVES: ReadonlySet<string> = new Set(['loaf', 'loaves'])
@@ -276,10 +279,18 @@ function vesselsSized(section: Section, ingredients: readonly ReadIngredient[]):
   return all.filter(({at}) => !ingredients.some((one) => one.start < tokens[at]!.end && tokens[at]!.start < one.end))
 }
 
-/** The vessel the receipt's text states with its size, null where it states none: the first that can be read. */
-export function vesselStated(section: Section, ingredients: readonly ReadIngredient[]): SizedVessel | null {
+/**
+ * The vessel the receipt's text states with its size, null where it states none: the first that can be read.
+ *
+ * @param kind id of its kind of dish, which tells how deep a tin is that nothing else tells the depth of
+ */
+export function vesselStated(
+  section: Section,
+  ingredients: readonly ReadIngredient[],
+  kind: string | null = null,
+): SizedVessel | null {
   for (const found of vesselsSized(section, ingredients)) {
-    const vessel = found.size.odd < 0 ? written(section, found) : null
+    const vessel = found.size.odd < 0 ? written(section, found, kind) : null
     if (vessel !== null) return vessel
   }
   return null
@@ -351,23 +362,42 @@ interface Stretch {
 }
 
 /** As front matter states a vessel, in the receipt's own unit. A small size is a depth or a thickness, and no vessel. */
-function written(section: Section, {size, name, depth, said}: Found): SizedVessel | null {
+function written(section: Section, {size, name, depth, said}: Found, kind: string | null = null): SizedVessel | null {
   const text = ({from, to}: Stretch): string =>
     section.source.slice(section.tokens[from]!.start, section.tokens[to - 1]!.end).replace(/\s+/g, ' ')
-  const read = readVessel(`${size.square ? 'square ' : ''}${size.text} ${text(name)}`)
+  // "A square 8 inch tin"
+  const shaped = section.tokens[size.from - 1]
+  const before = shaped?.block === section.tokens[size.from]!.block && SHAPES.has(shaped.word) ? `${shaped.word} ` : ''
+  const read = readVessel(`${size.square ? 'square ' : before}${size.text} ${text(name)}`)
   if (!read.ok) return null
   const {shape, across, length, width} = read.value
   const widest = across ?? Math.min(length ?? 0, width ?? 0)
   if (widest < 0.06) return null
   const flat = shape === 'sheet' || shape === 'free-standing'
   const all = size.numbers >= (across === undefined && shape !== 'square' ? 3 : 2)
-  const height = depth === null || all ? read.value.height : depth
+  const any = depth === null && read.anyDepth === true
+  const ofKind = any ? depthOfKind(kind, widest) : 0
+  const height = depth !== null && !all ? depth : Math.max(read.value.height, ofKind)
   return {
     value: asStated({...read.value, height}, size.inches),
     said: text(said),
-    depthFrom: flat || all || depth !== null ? null : (read.depthFrom ?? 'common-practice'),
+    depthFrom:
+      flat || all || depth !== null
+        ? null
+        : ofKind > read.value.height
+          ? 'common-practice'
+          : (read.depthFrom ?? 'common-practice'),
+    ...(any ? {anyDepth: true as const} : {}),
     ...(size.bare ? {unit: size.inches ? ('inches' as const) : ('centimetres' as const)} : {}),
   }
+}
+
+/** How deep a tin of a kind is by its width, metres: as its usual round or square one, and a narrower one by as much shallower; 0 where it has none. */
+function depthOfKind(kind: string | null, widest: number): number {
+  const usual = readVessel(kind === null ? '' : (lookUpKind(kind)?.vessel ?? ''))
+  if (!usual.ok || (usual.value.shape !== 'round' && usual.value.shape !== 'square')) return 0
+  const {across, width, height} = usual.value
+  return height * Math.min(1, widest / (across ?? width ?? widest))
 }
 
 /** A vessel as front matter writes it. */

@@ -35,9 +35,16 @@ const loafRise = 0.4
 export type VesselResult =
   /**
    * `unknown`: a word that names no vessel known here, where only the sizes told the shape. `depthFrom`: source id of a depth that is not said,
-   * where the sizes are.
+   * where the sizes are. `anyDepth`: no size says how deep it is, and its name is of tins of any depth ("8-inch round tin").
    */
-  | {readonly ok: true; readonly value: VesselSize; readonly name: string; readonly unknown?: string; readonly depthFrom?: string}
+  | {
+      readonly ok: true
+      readonly value: VesselSize
+      readonly name: string
+      readonly unknown?: string
+      readonly depthFrom?: string
+      readonly anyDepth?: true
+    }
   | {readonly ok: false; readonly reason: string; readonly suggest: string}
 
 const spaced = (text: string): string => ` ${foldAll(text).join(' ')} `
@@ -111,8 +118,25 @@ export function readVessel(text: string): VesselResult {
   if (value === null) return {ok: false, reason: `“${text}” has ${sizes.length} sizes, too many for ${kind}`, suggest: example}
   const unknown = shape === null ? oddWord(measured) : null
   const depthFrom = deep === undefined ? 'common-practice' : row!.source
-  return {ok: true, value, name: text.trim(), depthFrom, ...(unknown === null ? {} : {unknown})}
+  const any = isAnyDepth(kind, sizes) && (row === null || ANY_SHAPE.has(row.id) || SQUARE.has(row.id))
+  return {
+    ok: true,
+    value,
+    name: text.trim(),
+    depthFrom,
+    ...(unknown === null ? {} : {unknown}),
+    ...(any ? {anyDepth: true as const} : {}),
+  }
 }
+
+/** Square tins are sold shallow for what is cut into pieces, and deep for cakes. */
+const SQUARE: ReadonlySet<string> = new Set(['square-pan', 'small-square-pan'])
+
+/** Whether these are the sizes of a round or a square tin without its depth. */
+const isAnyDepth = (shape: VesselShape, [across, second, ...more]: readonly number[]): boolean =>
+  across !== undefined &&
+  more.length === 0 &&
+  ((shape === 'round' && second === undefined) || (shape === 'square' && (second === undefined || second === across)))
 
 /** Names of many shapes: "round" is only the likelier. */
 const ANY_SHAPE: ReadonlySet<string> = new Set(['pudding-dish', 'earthen-pan', 'tin-kettle', 'cake-tin', 'skillet'])
@@ -122,7 +146,9 @@ function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselR
   if (named !== null || (row !== null && row.shape !== 'round' && row.shape !== 'none')) return false
   if (sizes.length === 3) return true
   const [first = 0, second = 0] = sizes
-  return sizes.length === 2 && second >= 0.12 && second > 0.5 * first && (row === null || ANY_SHAPE.has(row.id))
+  return (
+    sizes.length === 2 && second >= 0.12 && second > 0.5 * first && (row === null || ANY_SHAPE.has(row.id) || SQUARE.has(row.id))
+  )
 }
 
 /** The words of one use in a vessel's size. */

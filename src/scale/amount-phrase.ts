@@ -13,7 +13,7 @@ import {namedVessel} from './named-vessel.js'
 /** How much a day asks of a receipt, and in what it is to be baked where that is another vessel than the receipt's. */
 export type Asked = Quantity & {
   /** `unsized`: the day names it without a size, and this is the usual one. */
-  readonly vessel?: {readonly size: VesselSize; readonly name: string; readonly unsized?: true}
+  readonly vessel?: {readonly size: VesselSize; readonly name: string; readonly unsized?: true; readonly anyDepth?: true}
   /** A vessel named behind “in” or “on” without its size, as written: "tins", "the bricks". */
   readonly named?: string
   /** In how many of them, where the amount is said beside ("3 lb in 2 square 8 in tins"), and which word of the text says so. */
@@ -76,6 +76,9 @@ const ofSize: ReadonlySet<string> = new Set(['x', '×', 'by', 'deep', 'high', 'w
 /** Words that are a vessel's own name: a figure before them counts vessels and is no size. */
 const counts = /^(\d{1,3}|\p{L}+) (?:[x×] (?!\d))?(?=\S)(?!(?:[x×]|by|cm|mm|m|in|inch|inches|ft|feet|foot|\d+\/\d+)\b)/u
 
+/** “4 × 8 inch tins”: several tins of one size, where “9 x 13 in pan” is one of two. */
+const severalOfSize = /^(\d{1,3}) ?[x×] ?(\d{1,3}(?:[./]\d{1,2})?[ -]?(?:cm|in|inch|inches)\b(?! ?[x×]).*\p{L}(?:s|formen))$/u
+
 /** How many vessels the head of a text counts, and what stands behind that; null where it counts none. */
 function vesselCount(text: string): {readonly many: number; readonly rest: string} | null {
   const lead = counts.exec(text)
@@ -92,7 +95,7 @@ function vesselCount(text: string): {readonly many: number; readonly rest: strin
  * A vessel with its size, and how many of them: "2 round tins 26 cm x 7 cm", "a 13 x 9 in pan", "2 × loaf 9 x 5 x 3 in"; null where the
  * text names none or says no size.
  */
-function vesselsIn(plain: string): {count: number | null; size: VesselSize; name: string} | null {
+function vesselsIn(plain: string): {count: number | null; vessel: NonNullable<Asked['vessel']>} | null {
   const text = plain.replace(/^one /, '').replace(articles, '')
   const counted = vesselCount(text)
   const many = counted?.many ?? null
@@ -100,7 +103,8 @@ function vesselsIn(plain: string): {count: number | null; size: VesselSize; name
   if (!sizeIn.test(rest)) return null
   const read = readVessel(rest)
   if (!read.ok || read.unknown !== undefined) return null
-  return {count: many ?? (text === plain ? null : 1), size: read.value, name: nameOf(rest, read.value)}
+  const vessel = {size: read.value, name: nameOf(rest, read.value), ...(read.anyDepth ? {anyDepth: true as const} : {})}
+  return {count: many ?? (text === plain ? null : 1), vessel}
 }
 
 /** A vessel without its size behind “in” or “on”, and how many where that is said: "2 sheets", "loaf tins", "the bricks"; null where none is named. */
@@ -171,8 +175,7 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
   const split = all.findIndex((word, i) => (word === 'in' || word === 'on' || word === 'auf') && !ofSize.has(all[i + 1] ?? 'x'))
   const other = split < 0 ? null : vesselsIn(all.slice(split + 1).join(' '))
   if (other !== null) {
-    const {count, size, name} = other
-    const vessel = {size, name}
+    const {count, vessel} = other
     const before = all.slice(0, split).join(' ').replace(/,$/, '')
     if (count === 0) return {ok: false, reason: `“${text}” is nothing to bake`, suggest: `${example}, or take the line out`}
     if (before === '') {
@@ -205,9 +208,9 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (amount.value.kind === 'floor') return fillsNoNumber(text, word)
     return {ok: true, value: {...amount.value, named, among: {count, word}}}
   }
-  const own = vesselsIn(plain)
+  const own = vesselsIn(plain.replace(severalOfSize, '$1 $2'))
   if (own !== null && own.count !== null && own.count > 0)
-    return {ok: true, value: {kind: 'count', count: own.count, of: 'tins', vessel: {size: own.size, name: own.name}}}
+    return {ok: true, value: {kind: 'count', count: own.count, of: 'tins', vessel: own.vessel}}
   const floor = floorShare(plain)
   if (floor !== null) {
     if ('range' in floor) return {ok: false, reason: `“${text}” is a range`, suggest: 'write “fill the floor”, or how many'}

@@ -61,15 +61,18 @@ function sayUnknownNoun(of: string, count: number, receipt: Receipt, item: DayAm
 
 /**
  * What an order counts: vessels; what the receipt makes many of in one, such as rolls; or what a vessel is cut into. In anything but a sheet,
- * what is no cut and not what the receipt itself counts is a vessel: “2 cakes”.
+ * what is no cut and not what the receipt itself counts is a vessel: “2 cakes”; of what takes several vessels it is one of those made.
+ *
+ * @param apiece how many vessels one of what the receipt makes takes, where that is told
  */
-export function countedAs(of: string, receipt: Receipt, shape: Shape): 'vessels' | 'pieces' | 'cut' {
+export function countedAs(of: string, receipt: Receipt, shape: Shape, apiece?: number): 'vessels' | 'pieces' | 'cut' {
   const [head = ''] = of.split(' of ')
   const said = head.split(' ').pop() ?? ''
   const noun = fold(germanYields.get(plainFold(said)) ?? said)
   if (words.vessel.has(noun)) return 'vessels'
   if (words.cut.has(noun)) return 'cut'
   if (isSheet(shape.size)) return 'pieces'
+  if (apiece !== undefined) return words.layer.has(noun) ? 'vessels' : 'pieces'
   const {serves} = receipt
   // “48 brownies” of “Brownies”, “Yield: 16 squares”: what the tin is cut into goes by the title's name.
   const title =

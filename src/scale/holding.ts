@@ -21,6 +21,9 @@ export function fillingOf(size: VesselSize, kind: KindFigures): keyof typeof fil
   return setsAsCustard(kind) ? 'custard' : 'batter'
 }
 
+/** How much more than a vessel takes is told: what is weighed has icing and crust in it that do not fill it. Common practice, no source. */
+export const plainly = 1.25
+
 /** Share of its depth that is filled before baking. */
 export const fillOf = (size: VesselSize, kind: KindFigures): number => filled[fillingOf(size, kind)]
 
@@ -31,12 +34,16 @@ export function takes(size: VesselSize, kind: KindFigures): number {
   return (holds(size, kind) / filled[filling]) * fullest[filling]
 }
 
+/** The sheet of 16 × 12 in that the pieces of a kind are reckoned on, m². */
+const usualSheet = 0.4064 * 0.3048
+
 const LOAF = /^(?:free-standing )?loaf /
 
 /** Kilograms of mixture a vessel takes when filled as usual. */
 export function holds(size: VesselSize, kind: KindFigures): number {
   if (isSheet(size)) {
     const usual = readVessel(kind.vessel)
+    if (kind.onSheet !== undefined) return kind.onSheet * (topArea(size) / usualSheet)
     // What is not a loaf lies as thick on a sheet as in its own vessel.
     return usual.ok && !LOAF.test(kind.vessel) ? kind.mass.likely * (topArea(size) / topArea(usual.value)) : kind.mass.likely
   }

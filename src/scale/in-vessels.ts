@@ -2,13 +2,15 @@ import type {Range} from '../lexicon/schema.js'
 import type {Inferred, Receipt} from '../receipt/types.js'
 import type {Asked} from './amount-phrase.js'
 import {type BatchMass, batchMass} from './batch-mass.js'
-import {takes} from './holding.js'
+import {plainly, takes} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import {feedsOf, type Makes, makes} from './makes.js'
 import {asWide, instead} from './other-vessel.js'
 import {asStated, type Shape, shapeOf, smaller, standing} from './own-vessel.js'
+import {kilograms} from './reason-figures.js'
 import type {Sizing} from './sizing.js'
 import type {DayAmount, Vessel} from './types.js'
+import {inInches, vesselName} from './vessel-written.js'
 
 /** A receipt in the vessels it is baked in on this day. */
 export interface InVessels {
@@ -52,8 +54,8 @@ export function inVessels(
   const across = asked.kind === 'count' ? asked.across : undefined
   const usual = shapeOf(receipt, kind)
   const elsewhere = asked.vessel !== undefined || across !== undefined
-  const written = usual === null || elsewhere ? usual : smaller(usual, kind, fits)
-  if (written === null) {
+  const guessed = usual === null || elsewhere ? usual : smaller(usual, kind, fits)
+  if (guessed === null) {
     say(
       'error',
       'scale-vessel',
@@ -66,7 +68,7 @@ export function inVessels(
   if (unweighed.length > 0 && mass !== null) {
     say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
   }
-  const asWritten = makes(receipt, kind, written, mass)
+  const {written, asWritten} = deepEnough(guessed, makes(receipt, kind, guessed, mass), receipt, kind, mass)
   const own = asStated(written, receipt, kind, asWritten, mass)
   const wide = across === undefined ? undefined : asWide(own, across)
   if (wide === null) {
@@ -98,4 +100,37 @@ export function inVessels(
     most: takes(shape.size, kind),
     vesselAt: (each) => standing(shape, kind, each),
   }
+}
+
+/** A tin no deeper than this share of its width, where only the mixture tells how deep. Common practice, no source. */
+const deepest = 0.6
+
+/**
+ * A vessel of which only the depth is assumed, and that plainly takes less than the receipt puts into it, as deep as that fills: the receipt
+ * bakes in one that is deep enough. As it was where no tin is so deep.
+ */
+function deepEnough(
+  written: Shape & {readonly why?: string},
+  asWritten: Makes,
+  receipt: Receipt,
+  kind: KindFigures,
+  mass: Range | null,
+): Pick<InVessels, 'written' | 'asWritten'> {
+  const {size} = written
+  const times = asWritten.each / takes(size, kind)
+  const inches = inInches(written.name)
+  const step = inches ? 0.00635 : 0.005
+  const height = Math.ceil((size.height * times) / step - 1e-6) * step
+  if (written.anyDepth !== true || mass === null || times <= plainly) return {written, asWritten}
+  const deep = {...size, height}
+  const name = vesselName(deep, inches)
+  const shape = {
+    ...written,
+    size: deep,
+    name,
+    why: `the receipt says no depth; so deep that its ${kilograms(asWritten.each)} go in`,
+  }
+  const made = makes(receipt, kind, shape, mass)
+  const fits = height <= deepest * (size.across ?? size.width ?? 0) && made.vessels === asWritten.vessels
+  return fits ? {written: shape, asWritten: made} : {written, asWritten}
 }

@@ -3,7 +3,7 @@ import {asked as words} from '../lexicon/asked-words.js'
 import {fold, lookUpMeasure} from '../lexicon/index.js'
 import type {Range} from '../lexicon/schema.js'
 import {fold as plainFold} from '../receipt/section.js'
-import type {Inferred, Receipt} from '../receipt/types.js'
+import type {Inferred, Receipt, VesselsSaid} from '../receipt/types.js'
 import {holds} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import {asStated, type Shape} from './own-vessel.js'
@@ -17,6 +17,8 @@ export interface Makes {
   /** How many times the receipt is made for one vessel. */
   readonly timesEach: Fraction
   readonly pieces: number | null
+  /** How many vessels one of what it makes takes, where its method says more than one: two tins to a cake. */
+  readonly apiece?: number
   /** Kilograms in one vessel when the receipt is made as written, and when it is filled as usual. */
   readonly each: number
   readonly usual: number
@@ -51,6 +53,11 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   if (yields !== null && yields > 0 && serves?.vessels !== undefined) {
     return shared(serves.vessels, yields)
   }
+  const several = said === undefined ? null : apieceOf(yields, noun, said.count, kind)
+  if (several !== null && said !== undefined) {
+    inferred.push(methodSays(said, `${said.count} × ${shape.name}`))
+    return {...shared(said.count, null), apiece: several}
+  }
   if (yields !== null && yields > 0) {
     const each = mass === null ? usualEach : mass.likely / yields
     // "12 cakes" out of one pound of flour are small ones on a sheet, not twelve tins.
@@ -82,19 +89,40 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
   }
   const vessels = bears ? said.count : Math.max(1, Math.round(mass.likely / usualEach))
   const weighed = `its ${kilograms(mass.likely)} at about ${kilograms(usualEach)} each`
-  inferred.push({
-    field: 'makes',
-    value: `${vessels} × ${asStated(shape, receipt, kind, {each: mass.likely / vessels, pieces: null}, mass).name}`,
-    why: bears
-      ? `its method says “${said.text.replace(/\s+/g, ' ')}”`
-      : said === undefined
-        ? `the receipt does not say how much it makes; ${weighed}`
-        : `its method says “${said.text.replace(/\s+/g, ' ')}”, and that is too small for it; ${weighed}`,
-  })
+  const value = `${vessels} × ${asStated(shape, receipt, kind, {each: mass.likely / vessels, pieces: null}, mass).name}`
+  if (bears) inferred.push(methodSays(said, value))
+  else
+    inferred.push({
+      field: 'makes',
+      value,
+      why:
+        said === undefined
+          ? `the receipt does not say how much it makes; ${weighed}`
+          : `its method says “${said.text.replace(/\s+/g, ' ')}”, and that is too small for it; ${weighed}`,
+    })
   let pieces: number | null = null
   const piece = pieceMass[kind.id]
   if (isSheet(shape.size) && piece !== undefined) pieces = Math.max(1, Math.round(mass.likely / piece.likely))
   return shared(vessels, pieces)
+}
+
+const methodSays = ({text}: VesselsSaid, value: string): Inferred => ({
+  field: 'makes',
+  value,
+  why: `its method says “${text.replace(/\s+/g, ' ')}”`,
+})
+
+/**
+ * How many vessels one of what a receipt makes takes: "makes 1 cake", and its method has two tins. What is put together from its tins is one,
+ * where no count says otherwise. Null where each has one, or several share one.
+ *
+ * @param yields how many it makes, by `noun`; null where it does not say
+ * @param said how many vessels its method bakes in
+ */
+function apieceOf(yields: number | null, noun: string, said: number, {layered}: KindFigures): number | null {
+  const counted = yields === null || words.vessel.has(fold(noun)) ? null : yields
+  const each = counted === null ? (layered === true ? said : 1) : said / counted
+  return each > 1 && Number.isInteger(each) ? each : null
 }
 
 /**

@@ -64,15 +64,15 @@ export function orderOf(
   }
 }
 
-/** So many vessels as full as the receipt has them, and one more for what is over. */
-function whole(vessels: number, {made}: InVessels): Order {
-  const count = Math.max(1, Math.ceil(vessels - 1e-9))
+/** So many vessels as full as the receipt has them, and one more for what is over: of what takes several, as many more as finish the last. */
+function whole(vessels: number, {made}: InVessels, apiece = 1): Order {
+  const count = apiece * Math.max(1, Math.ceil(vessels / apiece - 1e-9))
   return {count, times: made.timesEach.mul(count), pieces: null, why: null}
 }
 
 function forPeople(people: number, vessels: InVessels): Order {
   const {feedsEach, shape} = vessels
-  const order = whole(people / feedsEach.likely, vessels)
+  const order = whole(people / feedsEach.likely, vessels, vessels.made.apiece)
   return {
     ...order,
     why: {
@@ -101,8 +101,10 @@ function ofWeightEach(
   if (mass === null) return unweighed
   const each = baked ? unbaked(said, vessels) : said
   const times = new Fraction(each * asked.count).div(new Fraction(mass.likely)).simplify(0.0005)
-  const apart = countedAs(asked.of, receipt, shape) !== 'vessels' && isSheet(shape.size)
-  const count = apart ? Math.max(1, nearest((each * asked.count) / meantFill(made))) : asked.count
+  const as = countedAs(asked.of, receipt, shape, made.apiece)
+  const apart = as !== 'vessels' && isSheet(shape.size)
+  const apiece = as === 'pieces' ? (made.apiece ?? 1) : 1
+  const count = apart ? Math.max(1, nearest((each * asked.count) / meantFill(made))) : apiece * asked.count
   return {
     count,
     times,
@@ -120,8 +122,9 @@ function ofWeightEach(
 /** “2 tins”, “36 rolls”, “24 slices”. */
 function inNumber(asked: AskedAs<'count'>, vessels: InVessels): Order | Unread {
   const {made, shape, receipt} = vessels
-  const as = countedAs(asked.of, receipt, shape)
+  const as = countedAs(asked.of, receipt, shape, made.apiece)
   if (made.pieces === null && as === 'cut') return untold(asked)
+  if (as === 'pieces' && made.apiece !== undefined) return inSeveral(asked, made.apiece, vessels)
   // Two focaccie are two sheets; thirty pasties are not thirty.
   if (made.pieces === null && as === 'pieces' && isSheet(shape.size) && asked.count > 4 * Math.max(1, made.vessels))
     return untold(asked, isSheet(shape.size))
@@ -141,6 +144,13 @@ function inNumber(asked: AskedAs<'count'>, vessels: InVessels): Order | Unread {
           : `${asked.count} ${asked.of}, ${Math.ceil(asked.count / count)} to a ${isSheet(shape.size) ? 'sheet' : 'vessel'}`,
     },
   }
+}
+
+/** “2 cakes” of two tins each. */
+function inSeveral({count, of}: AskedAs<'count'>, apiece: number, vessels: InVessels): Order {
+  const order = whole(count * apiece, vessels, apiece)
+  const why = `${count} ${of}, in ${order.count} vessels`
+  return {...order, why: {field: 'count', value: `${order.count} × ${vessels.shape.name}`, why}}
 }
 
 /** That a receipt does not say how many of its pieces a vessel holds. */
@@ -230,13 +240,15 @@ function moreThanFull(stand: number, share: Fraction, {receipt, shape, made}: In
 
 /** An order in so many vessels as the day says: they share what is asked for, however full that makes them. */
 export function orderAmong(asked: Asked, many: number, order: Order, vessels: InVessels): Order {
-  const {made, feedsEach} = vessels
+  const {made, feedsEach, asWritten, receipt, shape} = vessels
+  // “2 pies in 1 oblong tin” is what two of its own vessels hold, and 2 cakes of two tins each what four do.
+  const ownVessels = (counted: AskedAs<'count'>): number =>
+    counted.count * (countedAs(counted.of, receipt, shape, made.apiece) === 'pieces' ? (made.apiece ?? 1) : 1)
   const times =
     asked.kind === 'people'
       ? new Fraction((made.timesEach.valueOf() * asked.people) / feedsEach.likely).simplify(0.005)
       : asked.kind === 'count' && order.pieces === null
-        ? // “2 pies in 1 oblong tin” is what two of its own vessels hold.
-          vessels.asWritten.timesEach.mul(asked.count)
+        ? asWritten.timesEach.mul(ownVessels(asked))
         : order.times
   const each = massIn(vessels, times, many)
   return {

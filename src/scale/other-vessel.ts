@@ -17,11 +17,22 @@ import {brimVolume, isFree, isSheet, spreadOf, topArea} from './vessel.js'
  */
 export function instead(
   own: Shape,
-  {size, name: said, unsized}: {readonly size: VesselSize; readonly name: string; readonly unsized?: true},
+  {
+    size: named,
+    name: said,
+    unsized,
+    anyDepth,
+  }: {
+    readonly size: VesselSize
+    readonly name: string
+    readonly unsized?: true
+    readonly anyDepth?: true
+  },
   kind: KindFigures,
   made: Makes,
 ): {readonly shape: Shape; readonly made: Makes; readonly why: Inferred} {
   const from = own.size
+  const size = anyDepth === true ? asDeep(named, from) : named
   // A loaf whose height nobody states is as high for its width as the receipt's own.
   const ofItsDough = unsized === true && isFree(size) && !isFree(from)
   const to = ofItsDough
@@ -43,7 +54,7 @@ export function instead(
     how = 'covered as thickly'
   } else if (![from, to].some((one) => isFree(one) || isSheet(one))) {
     // The share of its depth that the receipt fills of its own, and of the other vessel to be as deep.
-    const share = Math.min(fullest[fillingOf(from, kind)], (fillOf(from, kind) * made.each) / holds(from, kind))
+    const share = Math.min(Math.max(1, fullest[fillingOf(from, kind)]), (fillOf(from, kind) * made.each) / holds(from, kind))
     const byVolume = [from, to].some((one) => one.shape === 'crock' || one.shape === 'pie plate')
     const deep = byVolume ? share : (share * from.height) / to.height
     const full = Math.min(deep, fullest[fillingOf(to, kind)])
@@ -59,6 +70,7 @@ export function instead(
       vessels: made.vessels / ratio,
       timesEach: made.timesEach.mul(new Fraction(Math.round(ratio * 100), 100)),
       pieces: made.pieces,
+      ...(made.apiece === undefined ? {} : {apiece: made.apiece}),
       each: ratio * made.each,
       usual: ratio * made.usual,
       inferred: made.inferred,
@@ -69,6 +81,13 @@ export function instead(
       why: `in place of ${own.name}, as the day asks; ${how}, one takes ${Math.round(ratio * 100)} % of what one of those does`,
     },
   }
+}
+
+/** A tin of which the day says no depth: no shallower than the receipt's own, and no deeper for that than half as wide. */
+function asDeep(size: VesselSize, own: VesselSize): VesselSize {
+  if (own.shape !== 'round' && own.shape !== 'square' && own.shape !== 'oblong') return size
+  const widest = size.across ?? size.width ?? 0
+  return {...size, height: Math.max(size.height, Math.min(own.height, widest / 2))}
 }
 
 /** The receipt's vessel as wide as the day asks, and no deeper than half as wide; null where one size does not tell it. */

@@ -13,6 +13,8 @@ export interface Shape {
   readonly name: string
   /** The receipt itself or its front matter states the vessel. */
   readonly stated: boolean
+  /** Its depth is only assumed: nothing in the receipt tells it. */
+  readonly anyDepth?: true
   /** The vessel its front matter states, where that is none known here: the usual one is taken. */
   readonly unknown?: string
   /** Kilograms in one of this size, where the receipt's own weights tell it; else the kind's do. */
@@ -27,14 +29,15 @@ export function shapeOf(receipt: Receipt, kind: KindFigures): Shape | null {
   const stated = receipt.facts.vessel
   if (stated !== undefined) {
     const read = readVessel(stated)
-    if (read.ok) return {size: read.value, name: read.name, stated: true}
+    if (read.ok) return {size: read.value, name: read.name, stated: true, ...(read.anyDepth ? {anyDepth: true as const} : {})}
   }
   const usual = readVessel(kind.vessel)
   // The reader's guess differs from the kind's only where the receipt names a vessel without its size.
-  const guessed = receipt.inferred.find((one) => one.field === 'vessel')?.value
-  if (guessed !== undefined && guessed !== kind.vessel) {
-    const read = readVessel(guessed)
-    if (read.ok) return {size: read.value, name: read.name, stated: true}
+  const guessed = receipt.inferred.find((one) => one.field === 'vessel')
+  if (guessed !== undefined && guessed.value !== kind.vessel) {
+    const read = readVessel(guessed.value)
+    const anyDepth = guessed.depth === undefined ? {} : {anyDepth: true as const}
+    if (read.ok) return {size: read.value, name: read.name, stated: true, ...anyDepth}
   }
   if (!usual.ok) return null
   return {size: usual.value, name: usual.name, stated: false, ...(stated === undefined ? {} : {unknown: stated})}

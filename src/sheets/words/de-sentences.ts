@@ -597,6 +597,10 @@ const sentences: Book['sentences'] = [
   ],
   ['“{words}” is no vessel known here; usual for {kind}', '„{words}“ ist kein Gefäß, das hier bekannt ist; üblich für diese Art'],
   [
+    'the receipt names no vessel, and says “{words}”: those stand on a sheet ({source})',
+    'das Rezept nennt keine Form und sagt „{words}“: das steht auf einem Blech ({source:source})',
+  ],
+  [
     'the receipt names no vessel; usual for {kind} ({source})',
     'das Rezept nennt kein Gefäß; üblich für diese Art ({source:source})',
   ],
@@ -623,6 +627,10 @@ const sentences: Book['sentences'] = [
   [
     'the receipt says “{words}” and no size; usual for {kind} ({source})',
     'das Rezept sagt “{words}” und keine Größe; üblich für diese Art ({source:source})',
+  ],
+  [
+    'the receipt says no depth; so deep that its {weight} go in',
+    'das Rezept sagt keine Tiefe; so tief, dass seine {weight:text} hineingehen',
   ],
   [
     'the receipt says “{words}” and no depth; its depth: {source}',
@@ -826,6 +834,11 @@ const sentences: Book['sentences'] = [
     '“{title}” makes {n} of {weight}, and {vessel} takes {weight2} at the most; planned in {n2} of them',
     '„{title}“ ergibt {n} von {weight:text}, und {vessel:text} fasst höchstens {weight2:text}; geplant in {n2} davon',
   ],
+  [
+    '“{title}” bakes in “{text}” and does not say how many: planned in one, with {n} % of what fills it',
+    '„{title}“ wird in „{text}“ gebacken, ohne dass gesagt wird, in wie vielen: geplant in einer Form, mit {n} % dessen, was sie füllt',
+  ],
+  ['write in the receipt how many, such as “two tins”', 'im Rezept schreiben, wie viele, etwa „two tins“'],
   [
     '“{title}” comes to {weight} in each {vessel}, which takes {weight2} at the most',
     '„{title}“: {weight:text} in jeder Form ({vessel:text}), und die fasst höchstens {weight2:text}',
