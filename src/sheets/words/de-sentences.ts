@@ -136,6 +136,14 @@ const sentences: Book['sentences'] = [
   ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
+    'so low a heat cannot bring it to {heat}; taken as dried or held rather than baked',
+    'so geringe Hitze bringt es nicht auf {heat:text}; gerechnet, als werde es getrocknet oder warm gehalten, nicht gebacken',
+  ],
+  [
+    'its heat is hardly more than the {heat} it comes to; its time is reckoned from further below, for a hotter oven does not bake it so much sooner',
+    'seine Hitze liegt kaum über den {heat:text}, auf die es kommt; seine Zeit wird von weiter unten an gerechnet, denn so viel früher gar wird es in einem heißeren Ofen nicht',
+  ],
+  [
     '“{text}” may be far hotter, and what is dried bakes in that: no hotter than its kind bears, unless the receipt gives degrees',
     '„{text}“ kann viel heißer sein, und darin bäckt, was trocknen soll: nicht heißer, als seine Art verträgt, es sei denn, das Rezept nennt Grade',
   ],
