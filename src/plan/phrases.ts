@@ -52,6 +52,10 @@ export const phrases = {
   'load at': '{dishes} at the {zone}',
   'load at two': '{dishes} at the {zone} and the {zone2}',
   'load across': '{dishes} over the floor',
+  'all of': '{dishes}',
+  'some of': '{dishes} ({count} of {all})',
+  'some of at': '{dishes} ({count} of {all}, {zone})',
+  'some of at two': '{dishes} ({count} of {all}, {zone} and {zone2})',
   draw: 'Draw {dishes}.',
   'top up': '{dishes}: while the door is open, look in, and top up with boiling water where it has sunk under what is in it.',
   'fill up':

@@ -50,6 +50,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   load: 'Schuss {load} einschießen: {dishes}.',
   'load at': '{dishes}: {zone}',
   'load at two': '{dishes}: {zone} und {zone2}',
+  'all of': '{dishes}',
+  'some of': '{dishes} ({count} von {all})',
+  'some of at': '{dishes} ({count} von {all}, {zone})',
+  'some of at two': '{dishes} ({count} von {all}, {zone} und {zone2})',
   'load across': '{dishes} über den ganzen Herd',
   draw: 'Ausziehen: {dishes}.',
   'top up':
