@@ -390,6 +390,19 @@ export const cautionSchema = z.object({
   source: z.string(),
   /** Words in a receipt's text that raise it, beside items that carry its id. */
   words: z.array(z.string()).default([]),
+  /** Work before the dish goes in, which is told when it is made up unless its receipt asks for it. */
+  first: z
+    .object({
+      /** What is done, as a clause. */
+      say: z.string(),
+      /** Words by which a receipt asks for it, and by which it is needless. */
+      asked: z.array(z.string()),
+      instead: z.array(z.string()),
+      /** What it takes at least, and with what belongs to it, minutes. */
+      least: z.number(),
+      takes: z.number(),
+    })
+    .optional(),
 })
 export type Caution = z.infer<typeof cautionSchema>
 

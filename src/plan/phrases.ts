@@ -22,6 +22,11 @@ export const phrases = {
   'make up': '{dishes}: make up, ready to set in at {at}.',
   'make up several': '{dishes}: make up in this order, ready to set in at {at}.',
   'make up early': '{dishes}: make up before the night, and keep cool until set in.',
+  'make up first': '{dishes}: make up, ready to set in at {at}. First {first}.',
+  'make up several first': '{dishes}: make up in this order, ready to set in at {at}. First {first}.',
+  'make up early first': '{dishes}: make up before the night, and keep cool until set in. First {first}.',
+  'first work': '{work}',
+  'first work of': 'for {dishes} {work}',
   rise: '{dishes}: leave the dough to rise until {until}.',
   'rise late':
     '{dishes}: the oven is late for it. When the dough has doubled knock it down, and let it rise again until {until}.',

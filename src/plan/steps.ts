@@ -121,6 +121,25 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       ],
     }
   }
+  const hasFirst = (ids: readonly string[]): boolean => ids.some((id) => byId.get(id)?.first !== undefined)
+  const makeUp = (evening: boolean, ids: readonly string[]): PhraseId => {
+    const say = evening ? 'make up early' : ids.length > 1 ? 'make up several' : 'make up'
+    return hasFirst(ids) ? `${say} first` : say
+  }
+  /** What cautions ask for before anything is put together, with whose it is where more is made up. */
+  const firstOf = (ids: readonly string[]): PhraseValue => {
+    const whose = new Map<string, string[]>()
+    for (const id of ids) for (const {say} of byId.get(id)?.first ?? []) whose.set(say, [...(whose.get(say) ?? []), id])
+    const work = (say: string): PhraseValue => ({unit: 'word', word: say})
+    return {
+      unit: 'phrases',
+      phrases: Array.from(whose, ([say, its]) =>
+        its.length === ids.length
+          ? p('first work', {work: work(say)})
+          : p('first work of', {dishes: names(its), work: work(say)}),
+      ),
+    }
+  }
   /** What is made up for a load. */
   const madeUp = (ids: readonly string[], number: number): PhraseValue => {
     const set = plan.loads.find((load) => load.number === number)?.dishes.filter(({alreadyIn}) => alreadyIn !== true) ?? []
@@ -266,9 +285,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         'mix',
         dishes,
         load,
-        p(evening ? 'make up early' : dishes.length > 1 ? 'make up several' : 'make up', {
+        p(makeUp(evening, dishes), {
           dishes: madeUp(dishes, load),
           ...(evening ? {} : {at: {unit: 'clock', value: at}}),
+          ...(hasFirst(dishes) ? {first: firstOf(dishes)} : {}),
         }),
       )
     const now = problem.done?.now ?? Number.NEGATIVE_INFINITY

@@ -75,6 +75,9 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     inferred: [...notes.inferred, ...sized.filter((one) => !notes.inferred.includes(one))],
     sized,
     cautions: [...new Set([...receipt.cautions.map((caution) => caution.id), ...kind.cautions])],
+    ...(receipt.cautions.some((caution) => caution.first !== undefined)
+      ? {first: receipt.cautions.flatMap((caution) => caution.first ?? [])}
+      : {}),
     amounts: weighed.amounts,
   }
 }

@@ -59,7 +59,7 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
       const name = bookOf(style) === null ? called : itemName(item, style, 2)
       return kitchen === item ? name : `${amountWords(kitchen, style)} ${name}`
     },
-    word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
+    word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, inWords(word, style))),
     // Two batches of one dish are one thing to name.
     and: (all) => listed([...new Set(all)], words['list.and']),
   }

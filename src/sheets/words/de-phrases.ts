@@ -29,6 +29,11 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   batch: '{dishes}, Teig {number} von {of} ({count} für Schuss {load})',
   'make up': '{dishes}: fertig machen zum Einschießen um {at}.',
   'make up several': '{dishes}: der Reihe nach fertig machen zum Einschießen um {at}.',
+  'make up first': '{dishes}: fertig machen zum Einschießen um {at}. Zuvor {first}.',
+  'make up several first': '{dishes}: der Reihe nach fertig machen zum Einschießen um {at}. Zuvor {first}.',
+  'make up early first': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen. Zuvor {first}.',
+  'first work': '{work}',
+  'first work of': 'für {dishes} {work}',
   'make up early': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen.',
   rise: '{dishes}: den Teig gehen lassen bis {until}.',
   'rise late':

@@ -136,6 +136,10 @@ const sentences: Book['sentences'] = [
   ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
+    'pour off the water they have soaked in, cover the beans with fresh water and boil them hard for at least ten minutes, better thirty, for the poison of raw beans, which the oven does not destroy',
+    'das Einweichwasser weggießen, die Bohnen mit frischem Wasser bedecken und mindestens zehn, besser dreißig Minuten sprudelnd kochen: gegen das Gift roher Bohnen, das der Ofen nicht zerstört',
+  ],
+  [
     'so low a heat cannot bring it to {heat}; taken as dried or held rather than baked',
     'so geringe Hitze bringt es nicht auf {heat:text}; gerechnet, als werde es getrocknet oder warm gehalten, nicht gebacken',
   ],
