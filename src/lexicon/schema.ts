@@ -520,6 +520,20 @@ export const kindSchema = z.object({
   dries: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
+  /**
+   * A tough cut, baked long and slowly until it is tender, which it is not when it is first safe to eat: by words of its title or list and
+   * so many minutes, or by its own time at so low a heat, °C, and so many minutes for each kilogram.
+   */
+  tender: z
+    .object({
+      words: z.array(z.string()),
+      endings: z.array(z.string()),
+      minutes: z.number(),
+      slow: z.object({low: z.number(), high: z.number(), minutes: z.number(), perKilogram: z.number()}),
+      sign: z.string(),
+      source: z.string(),
+    })
+    .optional(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */
   safe: z.number().optional(),
   cautions: z.array(z.string()).default([]),

@@ -121,6 +121,8 @@ export const phrases = {
   'may stay in': '{dishes}: not done, it may stay in till {late}.',
   'keep hot':
     'Done: {dishes}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
+  'warm again':
+    'Done: {dishes}, wanted hot at {by}: cover with a cloth till then, and warm through beside the oven or in it before it is eaten; it keeps without.',
   'keep cold':
     'Done: {dishes}, wanted at {by}: let cool, stand at 5 °C (41 °F) or colder within two hours, and keep so till it is eaten.',
   'keep long':

@@ -38,8 +38,10 @@ function inDegrees(text: string, style: Style): string {
 
 /** The sign that a dish is done, in the reader's language where it is the kind's usual one; a receipt's own sign stays as it is. */
 export function signIn(kind: string | null, sign: string, style: Style): string {
-  const usual = kinds.find(({id}) => id === kind)?.sign
+  const row = kinds.find(({id}) => id === kind)
+  const usual = row?.sign
   if (sign === bySight) return inWords(sign, style)
+  if (sign === row?.tender?.sign) return inDegrees(inWords(sign, style), style)
   return inDegrees((kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign, style)
 }
 

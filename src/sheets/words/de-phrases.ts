@@ -117,6 +117,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'may stay in': '{dishes}: nicht fertig, darf bis {late} im Ofen bleiben.',
   'keep hot':
     'Fertig: {dishes}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
+  'warm again':
+    'Fertig: {dishes}, heiß gewünscht um {by}: bis dahin mit einem Tuch bedecken und vor dem Essen am Ofen oder darin durchwärmen; es hält sich auch ohne.',
   'keep cold':
     'Fertig: {dishes}, gebraucht um {by}: abkühlen lassen, binnen zwei Stunden bei 5 °C (41 °F) oder kälter kalt stellen und bis zum Essen so halten.',
   'keep long':
