@@ -35,7 +35,7 @@ function laid(dishes: readonly Dish[], loads: ReadonlyArray<{at: number; ids: re
 }
 
 const broken = ({asked, plan: of}: Laid): string[] =>
-  check(asked, of).flatMap(({reason}) => (/made up|makes it up/.test(reason) ? [reason] : []))
+  check(asked, of).flatMap(({reason}) => (/made up|makes it up|asks for first/.test(reason) ? [reason] : []))
 const withSteps = ({asked, plan: of}: Laid, change: (step: Step) => Step | readonly Step[]): Laid => ({
   asked,
   plan: {...of, steps: of.steps.flatMap((s) => (s.action === 'mix' ? change(s) : s)).sort((a, b) => a.at - b.at)},
@@ -47,6 +47,8 @@ const early = (say: Phrase): Phrase => ({...say, id: 'make up early'})
 
 const noon = laid([made('custard', 'custard'), made('cake', 'gingerbread')], [{at: 1000, ids: ['custard', 'cake']}])
 const dawn = laid([made('cake', 'gingerbread')], [{at: rules.nightTo + 5, ids: ['cake']}])
+
+const raw = laid([{...made('beans', 'beans'), first: [{say: 'boil them', takes: 30}]}], [{at: 1000, ids: ['beans']}])
 
 const breaks: ReadonlyArray<[name: string, reason: RegExp, day: Laid]> = [
   ['custard made up ten hours early', /min too soon/, withSteps(noon, moved(-600))],
@@ -63,6 +65,14 @@ const breaks: ReadonlyArray<[name: string, reason: RegExp, day: Laid]> = [
     withSteps(noon, (s) => ({...s, at: rules.nightFrom - 1440 - 30, words: {...s.words!, say: early(s.words!.say)}})),
   ],
   ['what goes in at dawn made up at noon the day before', /is told at another time/, withSteps(dawn, (s) => ({...s, at: -720}))],
+  [
+    'what a caution asks for first, not told',
+    /what its caution asks for first is not told/,
+    withSteps(raw, (s) => {
+      const {first: _, ...values} = s.words!.say.values
+      return {...s, words: {...s.words!, say: {id: 'make up', values}}}
+    }),
+  ],
   ['what is made up twice', /made up twice/, withSteps(noon, (s) => [{...s, at: s.at - 5}, s])],
   ['what is made up for no load', /not set in then/, withSteps(noon, (s) => [s, {...s, load: 7}])],
   [
@@ -79,6 +89,7 @@ describe('the checker of what is made up', () => {
   it('finds nothing wrong with what the plan has by day and before the night', () => {
     expect(broken(noon)).toEqual([])
     expect(broken(dawn)).toEqual([])
+    expect(broken(raw)).toEqual([])
     expect(dawn.plan.steps.find((s) => s.action === 'mix')!.words!.say.id).toBe('make up early')
   })
   it.each(breaks)('catches %s', (_, reason, laidOut) => {

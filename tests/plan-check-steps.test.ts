@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
 import {check} from '../src/plan/check.js'
+import {phrase} from '../src/plan/phrases.js'
 import {planDay} from '../src/plan/planner.js'
 import type {Phrase, PhraseValue, Plan, PlanProblem, Step} from '../src/plan/types.js'
 import {messageWords} from '../src/sheets/said.js'
@@ -57,6 +58,30 @@ const plus =
 const breaks: ReadonlyArray<[name: string, reason: RegExp, plan: Plan]> = [
   ['a second draw ten minutes before', /a step draws it when the plan does not/, again('draw', -10)],
   ['a second draw half an hour before', /a step draws it when the plan does not/, again('draw', -30)],
+  [
+    'a draw of fewer than the plan draws',
+    /a step tells of 1 where the plan has 2/,
+    changed(
+      'draw',
+      (step) => ({
+        ...step,
+        words: {
+          ...step.words!,
+          say: blank(step.words!.say, 'dishes', {
+            unit: 'phrases',
+            phrases: [
+              phrase('some of', {
+                dishes: {unit: 'dishes', dishes: ['bread']},
+                count: {unit: 'count', value: 1},
+                all: {unit: 'count', value: 2},
+              }),
+            ],
+          }),
+        },
+      }),
+      'bread',
+    ),
+  ],
   ['a second load two hours after', /a step sets it in when the plan does not/, again('load', 120)],
   [
     'a load of what the day does not have',

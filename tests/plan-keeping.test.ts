@@ -79,6 +79,16 @@ describe('what wants the cold', () => {
     expect(how('beans', 20)).toEqual(['keep long'])
   })
 
+  // That bread and scones that are wanted hot are warmed through, and not held hot for hours: common practice, no source.
+  it('and what keeps is warmed through again where it is wanted hot, not held hot', () => {
+    const how = (id: string, hours: number) =>
+      keepingOf([{dish: {...of(id), hot: true, wantedHot: true, wantedBy: NOON + hours * 60}, coolest: 120}], NOON, 18 * 60).map(
+        (one) => one.how,
+      )
+    for (const id of ['bread', 'cake', 'shortbread']) expect([how(id, 3), how(id, 1)], id).toEqual([['warm again'], []])
+    for (const id of ['bacon-bread', 'pie', 'custard']) expect(how(id, 3), id).toEqual(['keep hot'])
+  })
+
   it('and by the serving time where nobody said more', () => {
     const dish = {...of('custard'), wantedBy: null}
     const kept = (serve: number) => keepingOf([{dish, coolest: 120}], NOON, serve).map(({by}) => by)

@@ -64,6 +64,20 @@ describe('what is made up for a load', () => {
     expect(makingOf(much, 1).minutes).toBeGreaterThan(makingOf(little, 1).minutes)
   })
 
+  // Beans that are not boiled first: FDA, Bad Bug Book, phytohaemagglutinin; how long it takes, common practice, no source.
+  it('has told what a caution asks for first, with the time it takes, and whose it is', () => {
+    const work = {say: 'boil the beans', takes: 30}
+    const beans = made('beans', 'beans', 1, {first: [work]})
+    const [alone] = stepsFor([beans], [{at: LATE, ids: ['beans']}]).made
+    expect(alone!.say).toBe('beans: make up, ready to set in at 16:40. First boil the beans.')
+    expect(makingOf(beans, 1).minutes).toBe(makingOf(made('other', 'beans'), 1).minutes + work.takes)
+    expect(alone!.at).toBe(LATE - makingOf(beans, 1).minutes)
+    const [both] = stepsFor([beans, made('pie', 'fruit pie')], [{at: LATE, ids: ['beans', 'pie']}]).made
+    expect(both!.say).toMatch(/make up in this order, ready to set in at 16:40\. First for beans boil the beans\.$/)
+    const german = stepWords(both!, problem([beans, made('pie', 'fruit pie')]), styleOf({language: 'de'})).say
+    expect(german).toContain('Zuvor für beans')
+  })
+
   it('is made one after the other by one pair of hands, what may wait first, and side by side by two', () => {
     const dishes = [made('batter', 'gingerbread'), made('pie', 'fruit pie'), made('beans', 'beans')]
     const ids = dishes.map(({id}) => id)

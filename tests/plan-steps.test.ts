@@ -1,14 +1,19 @@
+import {toHtml} from 'hast-util-to-html'
 import {describe, expect, it} from 'vitest'
 import {kinds} from '../src/lexicon/kinds.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {stepsOf} from '../src/plan/steps.js'
 import type {Load, Phrase, Plan} from '../src/plan/types.js'
+import {daySheet} from '../src/sheets/day-sheet.js'
+import {floorMap} from '../src/sheets/floor-map.js'
 import {numbered} from '../src/sheets/heat-data.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {zoneWord} from '../src/sheets/plan-text.js'
 import {plainStyle} from '../src/sheets/style.js'
 import {styleOf} from '../src/sheets/style-of.js'
+import {stepsCsv} from '../src/sheets/tables.js'
+import {oven} from './fixtures-sheets.js'
 import {dish, problem} from './plan-fixtures.js'
 
 /** An invented day. That what is set in at once is one dough: common practice, no source. */
@@ -201,9 +206,9 @@ describe('what goes in or comes out together', () => {
 
   it('is said once where it goes to two parts of the floor', () => {
     const {english, german} = said('load', at('back', 90), at('middle', 90))
-    expect(english.say).toBe('Set in load 1: Bread at the back and the middle.')
-    expect(german()).toContain('Bread: hinten und Mitte')
-    expect(said('load', at('back', 90), at('middle', 90), at('mouth', 90)).english.say).toContain('Bread over the floor')
+    expect(english.say).toBe('Set in load 1: Bread (4 of 8) at the back and the middle.')
+    expect(german()).toContain('Bread (4 von 8): hinten und Mitte')
+    expect(said('load', at('back', 90), at('middle', 90), at('mouth', 90)).english.say).toContain('Bread (6 of 8) over the floor')
   })
 
   it('stands where its vessels do, told alike by the hours, the tables and the sheets, whatever part it was planned for', () => {
@@ -211,14 +216,69 @@ describe('what goes in or comes out together', () => {
     const placed = (['back', 'back', 'middle'] as const).map((zone, i) => ({...one, dish: 'bread', number: i + 1, zone}))
     const made = inLoads({at: whole.at, dishes: [at('middle', 90), {...at('across', 90), count: 1}], placed})
     expect(stepsOf(two, made).steps.find(({action}) => action === 'load')!.say).toBe(
-      'Set in load 1: Bread at the back and the middle.',
+      'Set in load 1: Bread (3 of 8) at the back and the middle.',
     )
     const [row] = numbered(made, two)
     expect(zoneWord(row!.zone, plainStyle)).toBe('back and middle')
     expect(zoneWord(row!.zone, styleOf({language: 'de'}))).toBe('hinten und Mitte')
     const mouth = inLoads({at: whole.at, dishes: [at('across', 90)], placed: [{...one, dish: 'bread', number: 1, zone: 'mouth'}]})
-    expect(stepsOf(two, mouth).steps.find(({action}) => action === 'load')!.say).toContain('Bread at the mouth')
+    expect(stepsOf(two, mouth).steps.find(({action}) => action === 'load')!.say).toContain('Bread (2 of 8) at the mouth')
     expect(numbered(mouth, two)[0]!.zone).toBe('mouth')
+  })
+
+  // How many come out, and where they stand, is told in one way everywhere: common practice, no source.
+  it('in parts is told with how many and where, by step, table, map, day sheet and CSV alike', () => {
+    const one = whole.placed[0]!
+    const drawn = (
+      zone: NonNullable<Load['dishes'][number]['zone']>,
+      count: number,
+      minutes: number,
+    ): Load['dishes'][number] => ({
+      ...of(count, minutes),
+      zone,
+    })
+    const placed = (['back', 'middle', 'middle', 'middle', 'back'] as const).map((zone, i) => ({
+      ...one,
+      dish: 'bread',
+      number: i + 1,
+      zone,
+    }))
+    const made = inLoads(
+      {at: whole.at, dishes: [drawn('back', 1, 45), drawn('middle', 3, 50), drawn('back', 1, 45)], placed},
+      {at: whole.at + 15, dishes: [drawn('mouth', 3, 75)], placed: [6, 7, 8].map((number) => ({...one, number, zone: 'mouth'}))},
+    )
+    const {steps} = stepsOf(day, made)
+    const told = (action: string): string[] => steps.filter((step) => step.action === action).map(({say}) => say)
+    expect(told('load')).toEqual([
+      'Set in load 1: Bread (5 of 8) at the back and the middle.',
+      'Set in load 2: Bread (3 of 8) at the mouth.',
+    ])
+    expect(told('draw')).toEqual(['Draw Bread (2 of 8, back).', 'Draw Bread (3 of 8, middle).', 'Draw Bread (3 of 8, mouth).'])
+    const german = styleOf({language: 'de'})
+    expect(steps.filter(({action}) => action === 'draw').map((step) => stepWords(step, day, german).say)[0]).toContain(
+      'Bread (2 von 8, hinten)',
+    )
+    const whole2: Plan = {...made, steps}
+    expect(
+      numbered(whole2, day).map(({load, count, zone, placed: its}) => [load, count, zone, its.map((v) => v.number)]),
+    ).toEqual([
+      [1, 2, 'back', [1, 5]],
+      [1, 3, 'middle', [2, 3, 4]],
+      [2, 3, 'mouth', [6, 7, 8]],
+    ])
+    const rows = stepsCsv(whole2, day, plainStyle)
+      .split('\r\n')
+      .map((line) => line.split(','))
+    const column = (name: string): number => rows[0]!.indexOf(name)
+    const counts = (action: string): number[] =>
+      rows.filter((row) => row[column('action')] === action).map((row) => Number(row[column('count')]))
+    expect(counts('draw')).toEqual([2, 3, 3])
+    expect(counts('load')).toEqual([2, 3, 3])
+    expect(counts('test')).toEqual([5, 3])
+    const sheet = toHtml(daySheet({plan: whole2, problem: day, oven}, plainStyle))
+    for (const said of ['Bread (2, back)', 'Bread (3, middle)', 'Bread (3, mouth)']) expect(sheet).toContain(said)
+    const map = toHtml(floorMap(made.loads[0]!, whole2, day, {style: plainStyle}))
+    expect([...map.matchAll(/>(\d)<\/text>/g)].map(([, number]) => number)).toEqual(['1', '2', '2', '2', '1'])
   })
 
   // That what dries wants the steam let out: common practice, no source.

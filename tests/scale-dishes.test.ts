@@ -591,6 +591,38 @@ describe('what the oven has to give', () => {
       .dishes[0]!
     expect(need.startBest).toBe(110)
   })
+  it('a heat hardly above what the crumb comes to does not bake in minutes what a little more heat bakes (slab conduction, Incropera & DeWitt; from memory)', () => {
+    const {need, inferred} = make(
+      'one',
+      '1 times',
+      {},
+      read(
+        'one',
+        '# Soft gingerbread\n\n- 1 kg flour\n- 900 g treacle\n- 300 g butter\n\nBake in square tins in a slack oven one hour.\n',
+      ),
+    ).dishes[0]!
+    expect(need.minutes.likely).toBe(60)
+    expect(need.reference - need.done).toBeCloseTo(30, 6)
+    // The centre of a slab: time ∝ ln(1.27 (oven − 20) / (oven − crumb)).
+    const conducted = (oven: number): number => Math.log((1.27 * (oven - 20)) / (oven - 95))
+    const oven = need.reference + 25
+    const minutes = ((need.reference - need.done) * 60) / (oven - need.done)
+    const share = conducted(oven) / conducted(need.reference)
+    expect(Math.abs(minutes / 60 - share)).toBeLessThan(0.12)
+    expect(inferred.some(({field, why}) => field === 'done' && why.includes('hardly more than the 95 °C'))).toBe(true)
+  })
+  it('… and what is dried, or baked at its kind’s usual heat, keeps its figure', () => {
+    for (const {id, start, done, dries} of kinds)
+      if (id !== 'jelly' && dries !== true) expect(start.best - done, id).toBeGreaterThanOrEqual(30)
+    const dried = make('one', '1 times', {}, read('one', '# Dried apples\n\n- 2 kg apples\n\nDry at 75 °C for 9 hours.\n'))
+      .dishes[0]!
+    expect(dried.need).toMatchObject({reference: 75, done: 50})
+  })
+  it('meat baked long at a low heat is never reckoned to bake under what holds food safe (FDA Food Code 3-501.16)', () => {
+    const joint = make('one', '1 times', {}, read('one', '# Roast beef\n\n- 3 kg beef\n- salt\n\nRoast at 80 °C for 8 hours.\n'))
+      .dishes[0]!
+    expect(joint.need).toMatchObject({reference: 80, done: 57})
+  })
   it('beans want falling heat and stay overnight', () => {
     const [dish] = make('beans', '1 crock').dishes
     expect(dish!.need).toMatchObject({falling: true, overnight: true})

@@ -165,6 +165,15 @@ export const cautions: readonly Caution[] = [
     instead: 'Soak, throw the water away, and boil hard for at least ten minutes, better thirty, before they go in the oven.',
     source: 'fda-bad-bug',
     words: [],
+    first: {
+      say: 'pour off the water they have soaked in, cover the beans with fresh water and boil them hard for at least ten minutes, better thirty, for the poison of raw beans, which the oven does not destroy',
+      asked: words(
+        'boil, boils, boiled, parboil, parboiled, parboiling, par-boil, par-boiled, preboil, preboiled, kochen, kocht, gekocht, vorkochen, vorgekocht, abkochen, abgekocht',
+      ),
+      instead: words('tinned, canned, precooked, pre-cooked'),
+      least: 10,
+      takes: 30,
+    },
   },
   {
     id: 'shellfish',

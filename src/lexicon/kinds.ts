@@ -1101,6 +1101,16 @@ const rows: readonly KindRow[] = [
     hot: true,
     bearsHeat: true,
     sign: '63 °C at the centre by thermometer, then a rest of three minutes or more',
+    tender: {
+      words: words(
+        'shoulder, brisket, shank, shanks, shin, neck, scrag, hock, hocks, knuckle, cheek, cheeks, chuck, belly, pulled, breast, schulter, nacken, haxe, hachse, wade, bug, brust, bauch, schaufel',
+      ),
+      endings: words('schulter, nacken, haxe, haxen, hachse, brust, bauch'),
+      minutes: 150,
+      slow: {low: 110, high: 165, minutes: 180, perKilogram: 75},
+      sign: 'a fork goes in and turns easily, about 90 °C at the centre; 63 °C makes it safe and leaves it tough, so do not draw it at that',
+      source: 'common-practice',
+    },
     safe: 63,
     cautions: ['meat-temperature'],
     source: 'usda-fsis-temps',

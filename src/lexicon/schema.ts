@@ -392,6 +392,19 @@ export const cautionSchema = z.object({
   source: z.string(),
   /** Words in a receipt's text that raise it, beside items that carry its id. */
   words: z.array(z.string()).default([]),
+  /** Work before the dish goes in, which is told when it is made up unless its receipt asks for it. */
+  first: z
+    .object({
+      /** What is done, as a clause. */
+      say: z.string(),
+      /** Words by which a receipt asks for it, and by which it is needless. */
+      asked: z.array(z.string()),
+      instead: z.array(z.string()),
+      /** What it takes at least, and with what belongs to it, minutes. */
+      least: z.number(),
+      takes: z.number(),
+    })
+    .optional(),
 })
 export type Caution = z.infer<typeof cautionSchema>
 
@@ -516,6 +529,20 @@ export const kindSchema = z.object({
   dries: z.literal(true).optional(),
   /** The sign that it is done. */
   sign: z.string(),
+  /**
+   * A tough cut, baked long and slowly until it is tender, which it is not when it is first safe to eat: by words of its title or list and
+   * so many minutes, or by its own time at so low a heat, °C, and so many minutes for each kilogram.
+   */
+  tender: z
+    .object({
+      words: z.array(z.string()),
+      endings: z.array(z.string()),
+      minutes: z.number(),
+      slow: z.object({low: z.number(), high: z.number(), minutes: z.number(), perKilogram: z.number()}),
+      sign: z.string(),
+      source: z.string(),
+    })
+    .optional(),
   /** Least safe centre temperature °C where one is published (USDA FSIS). */
   safe: z.number().optional(),
   cautions: z.array(z.string()).default([]),

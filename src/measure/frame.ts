@@ -12,7 +12,12 @@ export interface Frame {
 export interface FrameInput {
   readonly year: number | null
   readonly place: string | null
-  readonly ingredients: ReadonlyArray<{readonly text: string; readonly measure: string; readonly item: string}>
+  readonly ingredients: ReadonlyArray<{
+    readonly text: string
+    readonly measure: string
+    readonly measureText?: string
+    readonly item: string
+  }>
   readonly oven: ReadonlyArray<{readonly text: string}>
 }
 
@@ -38,7 +43,8 @@ function wordAt(text: string, word: string): number {
 
 /** What the rows are looked up in, each made once a receipt. */
 interface Said {
-  readonly measures: ReadonlySet<string>
+  /** Each measure, and the word by which the receipt says it. */
+  readonly measures: ReadonlyMap<string, string>
   readonly items: ReadonlySet<string>
   readonly words: string
   readonly oven: readonly string[]
@@ -49,7 +55,7 @@ function found(row: FrameRow, said: Said): string | null {
   for (const word of row.words) {
     switch (row.in) {
       case 'measure':
-        if (said.measures.has(word)) return word
+        if (said.measures.has(word)) return said.measures.get(word)!
         break
       case 'item':
         if (said.items.has(word)) return word
@@ -76,7 +82,7 @@ export function frameOf(input: FrameInput): Frame {
   if (year !== null && place !== null) return {year, place, told: null}
   if (year !== null && year < 1900) return {year, place, told: null}
   const said: Said = {
-    measures: new Set(input.ingredients.map((one) => one.measure)),
+    measures: new Map([...input.ingredients].reverse().map(({measure, measureText}) => [measure, measureText ?? measure])),
     items: new Set(input.ingredients.map((one) => one.item)),
     words: input.ingredients
       .map((one) => one.text)

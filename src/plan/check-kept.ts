@@ -37,7 +37,7 @@ export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<
         dish.hot &&
         !nextDay(dish, problem.day.serve) &&
         waits > rules.keepsHot &&
-        !told(eaten, 'keep hot', 'keep long', 'keep cold')
+        !told(eaten, ...(cold || goesBad(dish) ? ['keep hot', 'keep long', 'keep cold'] : ['warm again']))
       )
         miss('that it is kept hot')
       if (!dish.need.overnight) continue

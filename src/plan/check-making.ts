@@ -6,7 +6,7 @@ import type {Told} from './check-dough.js'
 import {workOfDay} from './check-dough.js'
 import {figureIn} from './check-steps.js'
 import {rules} from './rules.js'
-import type {Plan, PlanProblem, Step} from './types.js'
+import type {Phrase, Plan, PlanProblem, Step} from './types.js'
 
 /**
  * The checker's rules for what is made up without a dough: a step says so once, in time and not so early that it waits longer than it may, by
@@ -113,7 +113,7 @@ function dueIn(problem: PlanProblem, plan: Plan, bad: Report): Due[] {
   const left = new Set(
     plan.steps.filter((s) => s.action === 'mix' && s.dishes.some((id) => problem.dishes.some((d) => d.id === id && !d.dough))),
   )
-  const told = new Map<Step, number>()
+  const counted = new Map<Step, number>()
   const due = plan.loads.flatMap((load) => {
     const fresh = [...new Set(load.dishes.filter((d) => !d.alreadyIn).map((d) => d.dish))]
     return fresh.flatMap((id): Due[] => {
@@ -126,23 +126,43 @@ function dueIn(problem: PlanProblem, plan: Plan, bad: Report): Due[] {
       }
       if (twice) bad('steps', id, twice.at, 1, `${dish.title}: it is made up twice for one load`)
       left.delete(step)
-      told.set(step, (told.get(step) ?? 0) + 1)
-      const early = step.words?.say.id === 'make up early'
+      counted.set(step, (counted.get(step) ?? 0) + 1)
+      const early = /^make up early/.test(step.words?.say.id ?? '')
       const said = figureIn(step.words?.say, 'at')
       if (!early && (said === null || Math.abs(said - load.at) > ROUNDING))
         bad('steps', id, step.at, (said ?? 0) - load.at, `${dish.title}: it is to be made up for another time than it is set in`)
       const count = load.dishes.reduce((sum, d) => sum + (d.dish === id && !d.alreadyIn ? d.count : 0), 0)
       const row = makings.find(({kinds}) => kinds.includes(dish.kind)) ?? makings.at(-1)!
-      const fives = Math.round((row.minutes + row.perKilogram * dish.mass * count) / rules.tick)
+      const works = dish.first ?? []
+      const fives = Math.round(
+        (works.reduce((sum, {takes}) => sum + takes, row.minutes) + row.perKilogram * dish.mass * count) / rules.tick,
+      )
+      const told = wordsIn(step.words?.say)
+      for (const {say} of works)
+        if (step.words && !told.includes(say))
+          bad('steps', id, step.at, 0, `${dish.title}: what its caution asks for first is not told when it is made up`)
       const minutes = rules.tick * Math.max(1, fives)
       return [{dish: id, title: dish.title, step, from: step.at, to: load.at, minutes, waits: row.waits, early}]
     })
   })
   for (const step of left) unwanted(problem, step, step.dishes[0]!, bad)
-  for (const [step, count] of told)
+  for (const [step, count] of counted)
     if (new Set(step.dishes).size > count)
       unwanted(problem, step, step.dishes.find((id) => due.every((d) => d.step !== step || d.dish !== id))!, bad)
   return due
+}
+
+/** The words that stand in a phrase's blanks. */
+function wordsIn(say: Phrase | undefined): readonly string[] {
+  return Object.values(say?.values ?? {}).flatMap((value) =>
+    typeof value !== 'object'
+      ? []
+      : value.unit === 'word'
+        ? [value.word]
+        : 'phrases' in value
+          ? value.phrases.flatMap(wordsIn)
+          : [],
+  )
 }
 
 /** What has no dough is made up, unless nobody eats it. */

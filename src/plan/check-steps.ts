@@ -179,6 +179,7 @@ function checkLoadSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, heat: Hea
     for (const id of new Set(ids))
       if (dishes.has(id) && !step?.dishes.includes(id)) bad('steps', id, load.at, 0, `no step sets in ${dishes.get(id)!.title}`)
     if (!step) continue
+    checkCounts(step, set, dishes, bad)
     const unplanned = step.dishes.find((id) => !ids.includes(id))
     if (unplanned !== undefined)
       bad(
@@ -191,6 +192,39 @@ function checkLoadSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, heat: Hea
     if (!step.celsius || (step.words && !placesTold(load, step.words.say)))
       bad('steps', null, load.at, 0, `the step of load ${load.number} says other places than the plan has`)
   }
+}
+
+/** Of a dish that is set in or drawn in parts its step says how many. */
+function checkCounts(step: Step, entries: Load['dishes'], dishes: ReadonlyMap<string, Dish>, bad: Report): void {
+  if (!step.words) return
+  for (const id of new Set(step.dishes)) {
+    const all = dishes.get(id)?.count
+    const count = entries.reduce((sum, one) => sum + (one.dish === id ? one.count : 0), 0)
+    if (all === undefined || count === 0) continue
+    const said = countSaid(step.words.say, id) ?? all
+    if (said !== Math.min(count, all))
+      bad(
+        'steps',
+        id,
+        step.at,
+        Math.abs(said - count),
+        `${dishes.get(id)!.title}: a step tells of ${said} where the plan has ${count}`,
+      )
+  }
+}
+
+/** How many of a dish a phrase says there are; null where it says it of the dish alone. */
+function countSaid(say: Phrase, id: string): number | null {
+  for (const value of Object.values(say.values)) {
+    if (typeof value !== 'object' || !('phrases' in value)) continue
+    for (const one of value.phrases) {
+      const count = figureIn(one, 'count')
+      if (count !== null && dishesIn(one).includes(id)) return count
+      const within = countSaid(one, id)
+      if (within !== null) return within
+    }
+  }
+  return null
 }
 
 /** Whether the words of a load have its number and each of its dishes in the parts of the floor in which the plan has it. */
@@ -230,6 +264,7 @@ function checkDrawSteps(plan: Plan, dishes: ReadonlyMap<string, Dish>, told: Tol
     for (const id of new Set(ids))
       if (dishes.has(id) && !step?.dishes.includes(id)) bad('steps', id, at, 0, `no step draws ${dishes.get(id)!.title}`)
     if (!step) continue
+    checkCounts(step, drawn, dishes, bad)
     const unplanned = step.dishes.find((id) => !ids.includes(id))
     if (unplanned !== undefined)
       bad('steps', unplanned, at, 0, `${dishes.get(unplanned)?.title ?? unplanned}: a step draws it when the plan does not`)

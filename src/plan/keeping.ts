@@ -29,7 +29,7 @@ export function wantsCold(dish: Dish): boolean {
 
 /** Dishes that are kept alike, and by when they are wanted, minutes after midnight; null where that is not said. */
 export interface Kept {
-  readonly how: 'keep hot' | 'keep cold' | 'keep long' | 'kept warm' | 'was cold'
+  readonly how: 'keep hot' | 'warm again' | 'keep cold' | 'keep long' | 'kept warm' | 'was cold'
   readonly dishes: readonly string[]
   readonly by: number | null
 }
@@ -60,7 +60,9 @@ export function keepingOf(
     const lukewarm = dish.need.overnight && spoils(dish) && coolest < rules.holdCelsius
     if (long && dish.hot && dish.need.overnight) put('keep long', dish, null)
     else if (long && !dish.hot) put('keep cold', dish, by)
-    else if (hotUntil(dish, serve) - at > rules.keepsHot) put('keep hot', dish, by)
+    // Bread, cakes and biscuits keep without warmth: wanted hot, they are warmed through again.
+    else if (hotUntil(dish, serve) - at > rules.keepsHot)
+      put(spoils(dish) || wantsCold(dish) ? 'keep hot' : 'warm again', dish, by)
     // Nobody said when what was left in through the night is eaten.
     else if (lukewarm || (dish.need.overnight && wantsCold(dish) && (by === null || by < at))) put('kept warm', dish, null)
     if (lukewarm) put('was cold', dish, null)

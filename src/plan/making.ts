@@ -46,10 +46,14 @@ const SOON = 30
 /** Tasks of one load that are so near each other are told together, minutes. */
 const NEAR = 15
 
-/** Minutes of hands to make up so many vessels of a dish (to five), and how long that may wait. */
-export function makingOf({kind, mass}: Pick<Dish, 'kind' | 'mass'>, count: number): {minutes: number; waits: Making['waits']} {
+/** Minutes of hands to make up so many vessels of a dish (to five), with what its cautions ask for first, and how long that may wait. */
+export function makingOf(
+  {kind, mass, first = []}: Pick<Dish, 'kind' | 'mass' | 'first'>,
+  count: number,
+): {minutes: number; waits: Making['waits']} {
   const {minutes, perKilogram, waits} = makings.find(({kinds}) => kinds.length === 0 || kinds.includes(kind))!
-  return {minutes: rules.tick * Math.max(1, Math.round((minutes + perKilogram * mass * count) / rules.tick)), waits}
+  const before = first.reduce((sum, {takes}) => sum + takes, 0)
+  return {minutes: rules.tick * Math.max(1, Math.round((minutes + perKilogram * mass * count + before) / rules.tick)), waits}
 }
 
 /**

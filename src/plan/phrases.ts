@@ -23,6 +23,11 @@ export const phrases = {
   'make up': '{dishes}: make up, ready to set in at {at}.',
   'make up several': '{dishes}: make up in this order, ready to set in at {at}.',
   'make up early': '{dishes}: make up before the night, and keep cool until set in.',
+  'make up first': '{dishes}: make up, ready to set in at {at}. First {first}.',
+  'make up several first': '{dishes}: make up in this order, ready to set in at {at}. First {first}.',
+  'make up early first': '{dishes}: make up before the night, and keep cool until set in. First {first}.',
+  'first work': '{work}',
+  'first work of': 'for {dishes} {work}',
   rise: '{dishes}: leave the dough to rise until {until}.',
   'rise late':
     '{dishes}: the oven is late for it. When the dough has doubled knock it down, and let it rise again until {until}.',
@@ -53,6 +58,10 @@ export const phrases = {
   'load at': '{dishes} at the {zone}',
   'load at two': '{dishes} at the {zone} and the {zone2}',
   'load across': '{dishes} over the floor',
+  'all of': '{dishes}',
+  'some of': '{dishes} ({count} of {all})',
+  'some of at': '{dishes} ({count} of {all}, {zone})',
+  'some of at two': '{dishes} ({count} of {all}, {zone} and {zone2})',
   draw: 'Draw {dishes}.',
   'top up': '{dishes}: while the door is open, look in, and top up with boiling water where it has sunk under what is in it.',
   'fill up':
@@ -117,6 +126,8 @@ export const phrases = {
   'may stay in': '{dishes}: not done, it may stay in till {late}.',
   'keep hot':
     'Done: {dishes}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',
+  'warm again':
+    'Done: {dishes}, wanted hot at {by}: cover with a cloth till then, and warm through beside the oven or in it before it is eaten; it keeps without.',
   'keep cold':
     'Done: {dishes}, wanted at {by}: let cool, stand at 5 °C (41 °F) or colder within two hours, and keep so till it is eaten.',
   'keep long':

@@ -1,3 +1,4 @@
+import type {Placed} from '../scale/types.js'
 import {type Zone, zoneNames} from './rules.js'
 import type {Load} from './types.js'
 
@@ -12,16 +13,32 @@ export function told(parts: Iterable<string>): StandsAt {
   return one === undefined ? 'any' : two === undefined ? one : `${one} and ${two}`
 }
 
+/** Each entry of a load with its own vessels: where a dish is in several entries, its places stand in their order. */
+export function withVessels({
+  dishes,
+  placed,
+}: Pick<Load, 'dishes' | 'placed'>): {readonly entry: Load['dishes'][number]; readonly vessels: readonly Placed[]}[] {
+  const used = new Map<string, number>()
+  return dishes.map((entry) => {
+    const from = used.get(entry.dish) ?? 0
+    used.set(entry.dish, from + entry.count)
+    return {entry, vessels: placed.filter((one) => one.dish === entry.dish).slice(from, from + entry.count)}
+  })
+}
+
 /**
  * Where the vessels of a dish of a load stand, so that steps, tables, sheets and map tell it alike: by their places, or where a load has
  * none by the part of the floor it was planned for.
+ *
+ * @param drawn only of those that are drawn then, minutes after midnight
  */
-export function standsAt(load: Pick<Load, 'dishes' | 'placed'>, dish: string): StandsAt {
-  const placed = load.placed.filter((one) => one.dish === dish)
+export function standsAt(load: Pick<Load, 'dishes' | 'placed'>, dish: string, drawn?: number): StandsAt {
+  const its = withVessels(load).filter(
+    ({entry}) => entry.dish === dish && (drawn === undefined || Math.abs(entry.draw.likely - drawn) < 1),
+  )
+  const placed = its.flatMap(({vessels}) => vessels)
   return told(
-    placed.length > 0
-      ? placed.map(({zone}) => zone)
-      : load.dishes.flatMap((one) => (one.dish === dish && one.zone !== undefined ? [one.zone] : [])),
+    placed.length > 0 ? placed.map(({zone}) => zone) : its.flatMap(({entry}) => (entry.zone === undefined ? [] : [entry.zone])),
   )
 }
 

@@ -15,7 +15,7 @@ import {otherTimes} from './other-time.js'
 import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
-import {depthOf, partsOf, standsAt} from './stands-at.js'
+import {depthOf, partsOf, standsAt, told} from './stands-at.js'
 import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
@@ -93,6 +93,67 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
   const kg = (value: number): PhraseValue => ({unit: 'kilograms', value})
   const deg = (value: number): PhraseValue => ({unit: 'celsius', value})
   const p = (id: PhraseId, values: Record<string, PhraseValue> = {}): Phrase => phrase(id, values)
+  const allOf = (id: string): number => byId.get(id)?.count ?? 0
+  const countIn = (entries: Load['dishes'], id: string): number =>
+    entries.reduce((sum, one) => sum + (one.dish === id ? one.count : 0), 0)
+  const inParts = (id: string, count: number): boolean => count > 0 && count < allOf(id)
+  const figures = (id: string, count: number): Record<string, PhraseValue> => ({
+    dishes: names([id]),
+    count: {unit: 'count', value: count},
+    all: {unit: 'count', value: allOf(id)},
+  })
+  /** A dish, and how many of it where that is not all. */
+  const someOf = (id: string, count: number): PhraseValue =>
+    inParts(id, count) ? {unit: 'phrases', phrases: [p('some of', figures(id, count))]} : names([id])
+  /** What is drawn then: of a dish of which the rest is drawn at another time, how many and where they stand. */
+  const drawnOf = (ids: readonly string[], drawn: Load['dishes'], at: number): PhraseValue => {
+    const parts = ids.filter((id) => inParts(id, countIn(drawn, id)))
+    if (parts.length === 0) return names(ids)
+    const whole = ids.filter((id) => !parts.includes(id))
+    return {
+      unit: 'phrases',
+      phrases: [
+        ...(whole.length > 0 ? [p('all of', {dishes: names(whole)})] : []),
+        ...parts.map((id) => {
+          const values = figures(id, countIn(drawn, id))
+          const where = told(plan.loads.flatMap((load) => partsOf(standsAt(load, id, at))))
+          const [zone, zone2] = partsOf(where)
+          if (where === 'across' || where === 'any') return p('some of', values)
+          return zone2 === undefined
+            ? p('some of at', {...values, zone: {unit: 'word', word: zone!}})
+            : p('some of at two', {...values, zone: {unit: 'word', word: zone!}, zone2: {unit: 'word', word: zone2}})
+        }),
+      ],
+    }
+  }
+  const hasFirst = (ids: readonly string[]): boolean => ids.some((id) => byId.get(id)?.first !== undefined)
+  const makeUp = (evening: boolean, ids: readonly string[]): PhraseId => {
+    const say = evening ? 'make up early' : ids.length > 1 ? 'make up several' : 'make up'
+    return hasFirst(ids) ? `${say} first` : say
+  }
+  /** What cautions ask for before anything is put together, with whose it is where more is made up. */
+  const firstOf = (ids: readonly string[]): PhraseValue => {
+    const whose = new Map<string, string[]>()
+    for (const id of ids) for (const {say} of byId.get(id)?.first ?? []) whose.set(say, [...(whose.get(say) ?? []), id])
+    const work = (say: string): PhraseValue => ({unit: 'word', word: say})
+    return {
+      unit: 'phrases',
+      phrases: Array.from(whose, ([say, its]) =>
+        its.length === ids.length
+          ? p('first work', {work: work(say)})
+          : p('first work of', {dishes: names(its), work: work(say)}),
+      ),
+    }
+  }
+  /** What is made up for a load. */
+  const madeUp = (ids: readonly string[], number: number): PhraseValue => {
+    const set = plan.loads.find((load) => load.number === number)?.dishes.filter(({alreadyIn}) => alreadyIn !== true) ?? []
+    if (!ids.some((id) => inParts(id, countIn(set, id)))) return names(ids)
+    const said = ids.map((id) =>
+      inParts(id, countIn(set, id)) ? p('some of', figures(id, countIn(set, id))) : p('all of', {dishes: names([id])}),
+    )
+    return {unit: 'phrases', phrases: said}
+  }
 
   if (plan.loads.length > 0) {
     const {doughs, clashes, hands} = doughsOf(problem, plan)
@@ -231,9 +292,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         'mix',
         dishes,
         load,
-        p(evening ? 'make up early' : dishes.length > 1 ? 'make up several' : 'make up', {
-          dishes: names(dishes),
+        p(makeUp(evening, dishes), {
+          dishes: madeUp(dishes, load),
           ...(evening ? {} : {at: {unit: 'clock', value: at}}),
+          ...(hasFirst(dishes) ? {first: firstOf(dishes)} : {}),
         }),
       )
     const now = problem.done?.now ?? Number.NEGATIVE_INFINITY
@@ -308,7 +370,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const ids = fresh.map((d) => d.dish)
         const heat = heatAt(load.at)
         const likely = heat?.likely ?? 0
-        put(7, load.at, 'test', ids, load.number, p('test', {celsius: deg(likely)}), {
+        put(7, load.at, 'test', [...new Set(ids)], load.number, p('test', {celsius: deg(likely)}), {
           sign: signOf(likely),
           ahead: p('ahead hot'),
           behind: p('behind cool'),
@@ -326,7 +388,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         const list: PhraseValue = {
           unit: 'phrases',
           phrases: [...new Set(order.map(({dish}) => dish))].map((dish) => {
-            const dishes = names([dish])
+            const dishes = someOf(dish, countIn(fresh, dish))
             const at = where.get(dish)!
             const [zone, zone2] = partsOf(at)
             const word = (one: string): PhraseValue => ({unit: 'word', word: one})
@@ -340,7 +402,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           8,
           load.at,
           'load',
-          order.map((d) => d.dish),
+          [...new Set(order.map((d) => d.dish))],
           load.number,
           p('load', {load: load.number, dishes: list}),
           {
@@ -396,7 +458,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           problem.day.serve,
         ).map(({how, dishes, by}) => p(how, {dishes: names(dishes), ...(by === null ? {} : {by: {unit: 'clock', value: by}})})),
       ]
-      put(6, at, 'draw', ids, d.load, p('draw', {dishes: names(ids)}), {
+      put(6, at, 'draw', ids, d.load, p('draw', {dishes: drawnOf(ids, d.drawn, at)}), {
         sign: sign === '' ? null : p('sign own', {sign}),
         ahead: p('ahead draw', {early: {unit: 'clock', value: mayLook(d.early, at)}}),
         behind: p(

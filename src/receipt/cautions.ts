@@ -1,5 +1,6 @@
 import {cautions, lookUpCaution, lookUpItem, lookUpKind} from '../lexicon/index.js'
 import type {Caution} from '../lexicon/schema.js'
+import {asksItself} from './first-work.js'
 import {phrasesIn, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
 import type {CautionNote, EveningBefore, ReadIngredient, TimePhrase} from './types.js'
@@ -85,5 +86,16 @@ export function cautionsOf({section, ingredients, times, kind, evening = [], coo
   // However the night in the oven is worded ("two nights in a cool oven"), what is left in it cools.
   if (!keeps && times.some((time) => time.overnight === true)) raise('hot-holding')
   if (kind !== null) for (const id of lookUpKind(kind)?.cautions ?? []) raise(id)
-  return [...raised.values()].map((row) => ({id: row.id, text: `${row.harm} ${row.instead}`, source: row.source}))
+  return [...raised.values()].map((row): CautionNote => {
+    const {first} = row
+    const harming = ingredients.filter(({item}) => lookUpItem(item)?.cautions.includes(row.id))
+    return {
+      id: row.id,
+      text: `${row.harm} ${row.instead}`,
+      source: row.source,
+      ...(first === undefined || harming.length === 0 || asksItself(section, times, harming, first)
+        ? {}
+        : {first: {say: first.say, takes: first.takes}}),
+    }
+  })
 }

@@ -170,6 +170,8 @@ export interface CautionNote {
   readonly id: string
   readonly text: string
   readonly source: string
+  /** Work before the dish goes in that the receipt does not ask for: as a clause, and what it takes, minutes. */
+  readonly first?: {readonly say: string; readonly takes: number}
 }
 
 /** What front matter states. Lengths m, durations minutes, temperatures °C. */

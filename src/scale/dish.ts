@@ -7,6 +7,7 @@ import {saltAndLeaven} from './salt-and-leaven.js'
 import {scaled} from './scaled-amounts.js'
 import type {SizeNotes} from './size-notes.js'
 import type {Sizing} from './sizing.js'
+import {signOf} from './tender.js'
 import type {TimedByDepth} from './time-by-depth.js'
 import type {Dish, EveningTask} from './types.js'
 
@@ -62,7 +63,7 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     water: heavy * kind.waterLoss.likely,
     wantedBy: item.wantedBy,
     dough: batch.dough,
-    sign: kind.sign,
+    sign: signOf(kind, receipt, timed.need, each),
     ...(kind.dry === true || kind.keeps === true ? {keeps: true as const} : {}),
     ...(kind.hot === true || item.hot === true ? {hot: true as const} : {}),
     ...(item.hot === true ? {wantedHot: true as const} : {}),
@@ -75,6 +76,9 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     inferred: [...notes.inferred, ...sized.filter((one) => !notes.inferred.includes(one))],
     sized,
     cautions: [...new Set([...receipt.cautions.map((caution) => caution.id), ...kind.cautions])],
+    ...(receipt.cautions.some((caution) => caution.first !== undefined)
+      ? {first: receipt.cautions.flatMap((caution) => caution.first ?? [])}
+      : {}),
     amounts: weighed.amounts,
   }
 }

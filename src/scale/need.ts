@@ -20,6 +20,15 @@ const longNight = 480
 const bearsNight = 300
 /** The dose law needs an oven hotter than the crumb: the least it may be hotter, °C. */
 const leastDrive = 10
+/**
+ * … and the least its reference counts for, °C. The law has the time go as 1 / (oven − done), without end where the two are near; heat that has to
+ * cross a crumb goes in more evenly: by the first term of a slab's conduction its time goes as ln(1.27 (oven − 20) / (oven − done)), which
+ * at 107 °C and a crumb of 95 changes with the oven as the dose of a reference 31 °C above done does (Incropera & DeWitt, transient
+ * conduction; from memory). Without this, 25 °C more than a slack oven would bake an hour's gingerbread in twenty minutes.
+ */
+const evenDrive = 30
+/** What holds cooked food safe, °C (FDA Food Code 3-501.16): no dish is reckoned to bake in less than that on account of `evenDrive`. */
+const holding = 57
 
 /**
  * What a dish of no known kind is taken to need, by the band its receipt names: the edges of the band (design §4), an hour and what a
@@ -238,8 +247,15 @@ export function heatNeed(
   const reference = own !== null ? best + stages : kind.start.best
   // A heat that leaves no drive bakes nothing; what is dried or simmered in it goes by what slack heat does (common practice, no source).
   const baked = kind.done <= reference - leastDrive
-  const done = baked ? kind.done : Math.min(anyKind.slack.done, kind.done, reference - leastDrive)
-  if (!baked) {
+  const even = kind.dries ? kind.done : Math.min(kind.done, Math.max(holding, reference - evenDrive))
+  const done = baked ? even : Math.min(anyKind.slack.done, kind.done, reference - leastDrive)
+  if (baked && done < kind.done) {
+    inferred.push({
+      field: 'done',
+      value: `${Math.round(done)} °C`,
+      why: `its heat is hardly more than the ${kind.done} °C it comes to; its time is reckoned from further below, for a hotter oven does not bake it so much sooner`,
+    })
+  } else if (!baked) {
     inferred.push({
       field: 'done',
       value: `${Math.round(done)} °C`,

@@ -133,6 +133,8 @@ export interface Dish {
   /** Of these, what was decided when it was brought to this size: how many, eggs whole or weighed, batches, a time for another depth. */
   readonly sized: readonly Inferred[]
   readonly cautions: readonly string[]
+  /** Work that its cautions ask for before it goes in and its receipt does not: as a clause, and what it takes, minutes. */
+  readonly first?: ReadonlyArray<{readonly say: string; readonly takes: number}>
   /** Receipt amounts at this size: what to weigh out. */
   readonly amounts: ReadonlyArray<{
     readonly item: string

@@ -136,6 +136,7 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
   const {words} = style
   const said = stepWords(step, problem, style)
   const named = concerned(step, dishes)
+  const inParts = ({id, count}: Numbered): boolean => count < (problem.dishes.find((dish) => dish.id === id)?.count ?? 0)
   const list = named.flatMap((dish, i): ElementContent[] => [
     {type: 'text', value: i > 0 ? '; ' : ''},
     h('strong', {className: ['no']}, String(dish.number)),
@@ -144,7 +145,9 @@ function deed(step: Step, problem: PlanProblem, dishes: readonly Numbered[], sty
       value:
         step.action === 'load'
           ? ` ${dish.title} (${dish.count}), ${zoneWord(dish.zone, style)}`
-          : ` ${dish.title} (${zoneWord(dish.zone, style)})`,
+          : inParts(dish)
+            ? ` ${dish.title} (${dish.count}, ${zoneWord(dish.zone, style)})`
+            : ` ${dish.title} (${zoneWord(dish.zone, style)})`,
     },
   ])
   const what: ElementContent[] =

@@ -1,6 +1,7 @@
 import type {Element} from 'hast'
 import {s} from 'hastscript'
 import type {AshBed, FloorShape} from '../oven/types.js'
+import {withVessels} from '../plan/stands-at.js'
 import type {Load, Plan, PlanProblem} from '../plan/types.js'
 import type {Dish, Placed} from '../scale/types.js'
 import {clock, length} from './figures.js'
@@ -147,7 +148,7 @@ export function floorMap(
       ),
       ...standing.flatMap((item) => vessel(item, problem, place, scale, '–', `url(#${id}-in)`)),
       ...load.placed.flatMap((item) =>
-        vessel(item, problem, place, scale, String(dishes.find((dish) => dish.id === item.dish)?.number ?? '?'), '#fff'),
+        vessel(item, problem, place, scale, String(dishes.find(({placed}) => placed.includes(item))?.number ?? '?'), '#fff'),
       ),
     ],
   )
@@ -157,9 +158,7 @@ export function floorMap(
 function stillIn(plan: Plan, load: Load): Placed[] {
   return plan.loads
     .filter((other) => other.number !== load.number && other.at <= load.at)
-    .flatMap((other) =>
-      other.placed.filter((item) => (other.dishes.find((dish) => dish.dish === item.dish)?.draw.likely ?? -Infinity) > load.at),
-    )
+    .flatMap((other) => withVessels(other).flatMap(({entry, vessels}) => (entry.draw.likely > load.at ? vessels : [])))
 }
 
 function vessel(

@@ -1,9 +1,10 @@
 import type {Band} from '../lexicon/schema.js'
 import type {Reading, ReadingKind} from '../oven/types.js'
 import {withoutBatch} from '../plan/batches.js'
-import {depthOf, type StandsAt, standsAt} from '../plan/stands-at.js'
+import {depthOf, type StandsAt, standsAt, withVessels} from '../plan/stands-at.js'
 import type {Load, Plan, PlanProblem, Step} from '../plan/types.js'
 import {slug, slugOf} from '../scale/slug.js'
+import type {Placed} from '../scale/types.js'
 
 /** A dish as a bar under the curve, minutes after midnight. */
 export interface Bar {
@@ -53,6 +54,8 @@ export interface Numbered {
   readonly celsiusIn: {readonly low: number; readonly likely: number; readonly high: number}
   readonly celsiusOut: {readonly low: number; readonly likely: number; readonly high: number}
   readonly zone: StandsAt
+  /** Its vessels on the floor. */
+  readonly placed: readonly Placed[]
 }
 
 /**
@@ -100,14 +103,16 @@ export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
   for (const load of [...plan.loads].sort((a, b) => a.at - b.at || a.number - b.number)) {
     const rows = together(load.dishes).map((entry) => {
       const dish = problem.dishes.find(({id}) => id === entry.dish)
-      const placed = load.placed.filter((item) => item.dish === entry.dish)
-      const stands = standsAt(load, entry.dish)
+      const placed = withVessels(load)
+        .filter((one) => one.entry.dish === entry.dish && one.entry.draw.likely === entry.draw.likely)
+        .flatMap(({vessels}) => vessels)
+      const stands = standsAt(load, entry.dish, entry.draw.likely)
       const zone = stands === 'any' ? (dish?.place ?? stands) : stands
       const y = placed.length > 0 ? placed.reduce((sum, item) => sum + item.y, 0) / placed.length : 0
-      return {entry, dish, zone, y}
+      return {entry, dish, zone, y, placed}
     })
     rows.sort((a, b) => depthOf(a.zone) - depthOf(b.zone) || b.y - a.y)
-    for (const {entry, dish, zone} of rows)
+    for (const {entry, dish, zone, placed} of rows)
       out.push({
         number: out.length + 1,
         load: load.number,
@@ -120,6 +125,7 @@ export function numbered(plan: Plan, problem: PlanProblem): Numbered[] {
         celsiusIn: entry.celsiusIn,
         celsiusOut: entry.celsiusOut,
         zone,
+        placed,
       })
   }
   return out
@@ -135,13 +141,14 @@ export function concerned(step: Step, dishes: readonly Numbered[]): Numbered[] {
   return dishes.filter((dish) => step.dishes.includes(dish.id) && Math.abs(dish.draw.likely - step.at) < 1)
 }
 
-/** Vessels of one dish set in together are one number, whatever parts the planner took them in. */
+/** Vessels of one dish set in and drawn together are one number, whatever parts the planner took them in. */
 function together(entries: Load['dishes']): Load['dishes'] {
-  const byId = new Map<string, Load['dishes'][number]>()
+  const alike = new Map<string, Load['dishes'][number]>()
   for (const entry of entries) {
-    const before = byId.get(entry.dish)
-    byId.set(
-      entry.dish,
+    const key = `${entry.dish} ${entry.draw.likely}`
+    const before = alike.get(key)
+    alike.set(
+      key,
       before
         ? {
             ...before,
@@ -155,7 +162,7 @@ function together(entries: Load['dishes']): Load['dishes'] {
         : entry,
     )
   }
-  return [...byId.values()]
+  return [...alike.values()]
 }
 
 /** A fire of the day, minutes after midnight. */

@@ -38,8 +38,10 @@ function inDegrees(text: string, style: Style): string {
 
 /** The sign that a dish is done, in the reader's language where it is the kind's usual one; a receipt's own sign stays as it is. */
 export function signIn(kind: string | null, sign: string, style: Style): string {
-  const usual = kinds.find(({id}) => id === kind)?.sign
+  const row = kinds.find(({id}) => id === kind)
+  const usual = row?.sign
   if (sign === bySight) return inWords(sign, style)
+  if (sign === row?.tender?.sign) return inDegrees(inWords(sign, style), style)
   return inDegrees((kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign, style)
 }
 
@@ -59,7 +61,7 @@ export function speaker(problem: PlanProblem, style: Style): Speaker {
       const name = bookOf(style) === null ? called : itemName(item, style, 2)
       return kitchen === item ? name : `${amountWords(kitchen, style)} ${name}`
     },
-    word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, word)),
+    word: (word) => sayIf(words, `zone.${word}`, sayIf(words, `word.${word}`, inWords(word, style))),
     // Two batches of one dish are one thing to name.
     and: (all) => listed([...new Set(all)], words['list.and']),
   }

@@ -2,7 +2,7 @@ import {stringify} from 'csv-stringify/sync'
 import type {Item} from '../lexicon/schema.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import {fahrenheit, stepClock, timeOfDay} from './figures.js'
-import {dishTitle, numbered} from './heat-data.js'
+import {concerned, dishTitle, type Numbered, numbered} from './heat-data.js'
 import {leftOut} from './left-out.js'
 import {stepWords} from './phrases.js'
 import {needs} from './shopping.js'
@@ -41,20 +41,27 @@ export function stepsCsv(plan: Plan, problem: PlanProblem, style: Style): string
   const rows: Array<Array<string | number | null>> = [head]
   for (const step of plan.steps) {
     const said = stepWords(step, problem, style)
-    const named = step.dishes.length === 0 ? [null] : step.dishes
-    for (const id of named) {
-      const entry =
-        id === null ? undefined : dishes.find((dish) => dish.id === id && (step.load === null || dish.load === step.load))
+    const numbers = concerned(step, dishes)
+    // What is set in or drawn has a row to each of its numbers on the sheets, anything else one to each dish.
+    const named = new Set(step.dishes.length === 0 ? [null] : step.dishes)
+    const about = [...named].flatMap((id): {id: string | null; entry: Numbered | undefined; count: number | undefined}[] => {
+      const own = numbers.filter((dish) => dish.id === id)
+      if (own.length > 0) return own.map((entry) => ({id, entry, count: entry.count}))
+      const inLoad = dishes.filter((dish) => dish.id === id && (step.load === null || dish.load === step.load))
+      const count = step.load === null ? undefined : inLoad.reduce((sum, dish) => sum + dish.count, 0)
+      return [{id, entry: inLoad[0], count: inLoad.length === 0 ? undefined : (count ?? inLoad[0]!.count)}]
+    })
+    for (const {id, entry, count} of about) {
       const dish = id === null ? undefined : problem.dishes.find((other) => other.id === id)
       rows.push([
         problem.day.date,
         step.untimed === true ? null : Math.round(step.at),
         step.untimed === true ? stepClock(step, style) : timeOfDay(step.at, {...style, clock: 24}),
         step.action,
-        step.load,
+        step.action === 'draw' ? (entry?.load ?? step.load) : step.load,
         entry?.number ?? null,
         id === null ? null : dishTitle(problem, id),
-        entry?.count ?? dish?.count ?? null,
+        count ?? dish?.count ?? null,
         dish?.vessel.name ?? null,
         entry?.zone ?? null,
         rounded(step.celsius?.low),

@@ -50,5 +50,5 @@ export function inOvenNow(plan: Plan, problem: PlanProblem, style: Style): strin
   const inside = numbered(plan, problem).filter(({load, id}) => already.has(`${load} ${id}`))
   if (inside.length === 0) return done.now < plan.ready ? null : say(words, 'plan.noneInNow', {time})
   const dishes = inside.map(({title, from}) => say(words, 'plan.inSince', {dish: title, time: clock(from, style)}))
-  return say(words, 'plan.inNow', {time, dishes: listed(dishes, words['list.and'])})
+  return say(words, 'plan.inNow', {time, dishes: listed([...new Set(dishes)], words['list.and'])})
 }

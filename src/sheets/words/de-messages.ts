@@ -35,6 +35,11 @@ export const deMessages: Book['sentences'] = [
   ['a step says {n} °C; the oven then has {n2} °C', 'ein Schritt sagt {n} °C; der Ofen hat dann {n2} °C'],
   ['a step does not say rightly whether it is past', 'ein Schritt sagt nicht richtig, ob er vergangen ist'],
   ['{dish}: a step sets it in when the plan does not', '{dish}: ein Schritt schießt ein, wenn der Plan es nicht tut'],
+  ['{dish}: a step tells of {n} where the plan has {n2}', '{dish}: ein Schritt nennt {n}, wo der Plan {n2} hat'],
+  [
+    '{dish}: what its caution asks for first is not told when it is made up',
+    '{dish}: was der Hinweis zuerst verlangt, steht nicht dabei, wenn es fertig gemacht wird',
+  ],
   ['{dish}: a step draws it when the plan does not', '{dish}: ein Schritt schießt aus, wenn der Plan es nicht tut'],
   ['a step tests the heat when nothing is set in', 'ein Schritt prüft die Hitze, wenn nichts eingeschossen wird'],
   ['a step shuts the door when the plan does not', 'ein Schritt schließt die Tür, wenn der Plan es nicht tut'],

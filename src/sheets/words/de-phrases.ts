@@ -30,6 +30,11 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   batch: '{dishes}, Teig {number} von {of} ({count} für Schuss {load})',
   'make up': '{dishes}: fertig machen zum Einschießen um {at}.',
   'make up several': '{dishes}: der Reihe nach fertig machen zum Einschießen um {at}.',
+  'make up first': '{dishes}: fertig machen zum Einschießen um {at}. Zuvor {first}.',
+  'make up several first': '{dishes}: der Reihe nach fertig machen zum Einschießen um {at}. Zuvor {first}.',
+  'make up early first': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen. Zuvor {first}.',
+  'first work': '{work}',
+  'first work of': 'für {dishes} {work}',
   'make up early': '{dishes}: vor der Nacht fertig machen und bis zum Einschießen kühl stellen.',
   rise: '{dishes}: den Teig gehen lassen bis {until}.',
   'rise late':
@@ -51,6 +56,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   load: 'Schuss {load} einschießen: {dishes}.',
   'load at': '{dishes}: {zone}',
   'load at two': '{dishes}: {zone} und {zone2}',
+  'all of': '{dishes}',
+  'some of': '{dishes} ({count} von {all})',
+  'some of at': '{dishes} ({count} von {all}, {zone})',
+  'some of at two': '{dishes} ({count} von {all}, {zone} und {zone2})',
   'load across': '{dishes} über den ganzen Herd',
   draw: 'Ausziehen: {dishes}.',
   'top up':
@@ -113,6 +122,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'may stay in': '{dishes}: nicht fertig, darf bis {late} im Ofen bleiben.',
   'keep hot':
     'Fertig: {dishes}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',
+  'warm again':
+    'Fertig: {dishes}, heiß gewünscht um {by}: bis dahin mit einem Tuch bedecken und vor dem Essen am Ofen oder darin durchwärmen; es hält sich auch ohne.',
   'keep cold':
     'Fertig: {dishes}, gebraucht um {by}: abkühlen lassen, binnen zwei Stunden bei 5 °C (41 °F) oder kälter kalt stellen und bis zum Essen so halten.',
   'keep long':

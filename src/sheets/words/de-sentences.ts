@@ -136,6 +136,22 @@ const sentences: Book['sentences'] = [
   ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
+    'a fork goes in and turns easily, about 90 °C at the centre; 63 °C makes it safe and leaves it tough, so do not draw it at that',
+    'eine Gabel geht hinein und lässt sich leicht drehen, etwa 90 °C in der Mitte; mit 63 °C ist es sicher, aber noch zäh, also damit nicht ausziehen',
+  ],
+  [
+    'pour off the water they have soaked in, cover the beans with fresh water and boil them hard for at least ten minutes, better thirty, for the poison of raw beans, which the oven does not destroy',
+    'das Einweichwasser weggießen, die Bohnen mit frischem Wasser bedecken und mindestens zehn, besser dreißig Minuten sprudelnd kochen: gegen das Gift roher Bohnen, das der Ofen nicht zerstört',
+  ],
+  [
+    'so low a heat cannot bring it to {heat}; taken as dried or held rather than baked',
+    'so geringe Hitze bringt es nicht auf {heat:text}; gerechnet, als werde es getrocknet oder warm gehalten, nicht gebacken',
+  ],
+  [
+    'its heat is hardly more than the {heat} it comes to; its time is reckoned from further below, for a hotter oven does not bake it so much sooner',
+    'seine Hitze liegt kaum über den {heat:text}, auf die es kommt; seine Zeit wird von weiter unten an gerechnet, denn so viel früher gar wird es in einem heißeren Ofen nicht',
+  ],
+  [
     '“{text}” may be far hotter, and what is dried bakes in that: no hotter than its kind bears, unless the receipt gives degrees',
     '„{text}“ kann viel heißer sein, und darin bäckt, was trocknen soll: nicht heißer, als seine Art verträgt, es sei denn, das Rezept nennt Grade',
   ],
@@ -340,7 +356,7 @@ const sentences: Book['sentences'] = [
   ['A baker’s word.', 'Ein Wort der Bäcker.'],
   ['Mostly a warning: hotter than the dish wants.', 'Meist eine Warnung: heißer, als das Gericht will.'],
   ['Bakers’ words for an oven with much heat in the brick.', 'Bäckerworte für einen Ofen mit viel Hitze im Stein.'],
-  ['“A good oven” is a well-heated one.', '“A good oven” ist ein gut geheizter.'],
+  ['“A good oven” is a well-heated one.', '„A good oven“ ist ein gut geheizter.'],
   ['British: the cooler side of moderate.', 'Britisch: die kühlere Seite von mäßig.'],
   [
     'Steady heat that goes to the middle of a large cake.',
@@ -618,15 +634,15 @@ const sentences: Book['sentences'] = [
   ],
   [
     'the receipt says “{words}” and no size; its size is from memory',
-    'das Rezept sagt “{words}” und keine Größe; sie ist aus dem Gedächtnis',
+    'das Rezept sagt „{words}“ und keine Größe; sie ist aus dem Gedächtnis',
   ],
   [
     'the receipt says “{words}” and no size; its size: {source}',
-    'das Rezept sagt “{words}” und keine Größe; sie kommt von: {source:source}',
+    'das Rezept sagt „{words}“ und keine Größe; sie kommt von: {source:source}',
   ],
   [
     'the receipt says “{words}” and no size; usual for {kind} ({source})',
-    'das Rezept sagt “{words}” und keine Größe; üblich für diese Art ({source:source})',
+    'das Rezept sagt „{words}“ und keine Größe; üblich für diese Art ({source:source})',
   ],
   [
     'the receipt says no depth; so deep that its {weight} go in',
@@ -634,19 +650,19 @@ const sentences: Book['sentences'] = [
   ],
   [
     'the receipt says “{words}” and no depth; its depth: {source}',
-    'das Rezept sagt “{words}” und keine Tiefe; sie kommt von: {source:source}',
+    'das Rezept sagt „{words}“ und keine Tiefe; sie kommt von: {source:source}',
   ],
   [
     'the receipt says “{words}”, read in inches, and no depth; its depth: {source}',
-    'das Rezept sagt “{words}” ohne Einheit, gelesen in Zoll, und keine Tiefe; sie kommt von: {source:source}',
+    'das Rezept sagt „{words}“ ohne Einheit, gelesen in Zoll, und keine Tiefe; sie kommt von: {source:source}',
   ],
   [
     'the receipt says “{words}”, read in centimetres, and no depth; its depth: {source}',
-    'das Rezept sagt “{words}” ohne Einheit, gelesen in Zentimetern, und keine Tiefe; sie kommt von: {source:source}',
+    'das Rezept sagt „{words}“ ohne Einheit, gelesen in Zentimetern, und keine Tiefe; sie kommt von: {source:source}',
   ],
-  ['the receipt says “{words}”, read in inches', 'das Rezept sagt “{words}” ohne Einheit, gelesen in Zoll'],
-  ['the receipt says “{words}”, read in centimetres', 'das Rezept sagt “{words}” ohne Einheit, gelesen in Zentimetern'],
-  ['the receipt says “{words}”', 'das Rezept sagt “{words}”'],
+  ['the receipt says “{words}”, read in inches', 'das Rezept sagt „{words}“ ohne Einheit, gelesen in Zoll'],
+  ['the receipt says “{words}”, read in centimetres', 'das Rezept sagt „{words}“ ohne Einheit, gelesen in Zentimetern'],
+  ['the receipt says “{words}”', 'das Rezept sagt „{words}“'],
   ['{n} people a vessel', '{n} Personen je Gefäß'],
   ['{n} °C (hot), best at {n2} °C', '{n} °C (heiß), am besten {n2} °C'],
   ['{n} °C (moderate), best at {n2} °C', '{n} °C (mäßig), am besten {n2} °C'],
@@ -662,15 +678,27 @@ const sentences: Book['sentences'] = [
   ['uk', 'Großbritannien'],
   ['au', 'Australien'],
   ['eu', 'Europa'],
-  ['read as a modern receipt, for it says {words}', 'als heutiges Rezept gelesen, denn es sagt {words}'],
-  ['read as a modern American receipt, for it says {words}', 'als heutiges amerikanisches Rezept gelesen, denn es sagt {words}'],
-  ['read as a modern British receipt, for it says {words}', 'als heutiges britisches Rezept gelesen, denn es sagt {words}'],
-  ['read as a modern Australian receipt, for it says {words}', 'als heutiges australisches Rezept gelesen, denn es sagt {words}'],
-  ['read as a modern European receipt, for it says {words}', 'als heutiges europäisches Rezept gelesen, denn es sagt {words}'],
-  ['read as a American receipt, for it says {words}', 'als amerikanisches Rezept gelesen, denn es sagt {words}'],
-  ['read as a British receipt, for it says {words}', 'als britisches Rezept gelesen, denn es sagt {words}'],
-  ['read as a Australian receipt, for it says {words}', 'als australisches Rezept gelesen, denn es sagt {words}'],
-  ['read as a European receipt, for it says {words}', 'als europäisches Rezept gelesen, denn es sagt {words}'],
+  ['read as a modern receipt, for it says {words}', 'als heutiges Rezept gelesen, denn es sagt {words:quotes}'],
+  [
+    'read as a modern American receipt, for it says {words}',
+    'als heutiges amerikanisches Rezept gelesen, denn es sagt {words:quotes}',
+  ],
+  [
+    'read as a modern British receipt, for it says {words}',
+    'als heutiges britisches Rezept gelesen, denn es sagt {words:quotes}',
+  ],
+  [
+    'read as a modern Australian receipt, for it says {words}',
+    'als heutiges australisches Rezept gelesen, denn es sagt {words:quotes}',
+  ],
+  [
+    'read as a modern European receipt, for it says {words}',
+    'als heutiges europäisches Rezept gelesen, denn es sagt {words:quotes}',
+  ],
+  ['read as a American receipt, for it says {words}', 'als amerikanisches Rezept gelesen, denn es sagt {words:quotes}'],
+  ['read as a British receipt, for it says {words}', 'als britisches Rezept gelesen, denn es sagt {words:quotes}'],
+  ['read as a Australian receipt, for it says {words}', 'als australisches Rezept gelesen, denn es sagt {words:quotes}'],
+  ['read as a European receipt, for it says {words}', 'als europäisches Rezept gelesen, denn es sagt {words:quotes}'],
 
   // What the log taught (oven/learn.ts, oven/calibrate.ts)
   ['One past firing: {rest}', 'Ein früheres Feuer: {rest:text}'],
@@ -937,6 +965,7 @@ const sentences: Book['sentences'] = [
 export const deBook: Book = {
   mark: ',',
   and: 'und',
+  quotes: ['„', '“'],
   inch: 'Zoll',
   items: deItems,
   modern: deModern,

@@ -20,11 +20,13 @@ export interface Book {
    * An English template and the same in the language. `{n}`, `{n2}` … stand for a figure or a span of figures, `{size}` and `{weight}`
    * for a figure with its unit, any other `{name}` for words. On the other side `{name:text}` is itself a sentence of the book, `{name:item}`, `{name:measure}`, `{name:kind}` and
    * `{name:source}` are names, `{name:noun}` is one where it is known, else as written, `{name:instead}` and `{name:how}` what replaces an item, `{name:list}` items with "and" or commas
-   * between, `{name:size}` a vessel's sizes.
+   * between, `{name:size}` a vessel's sizes, `{name:quotes}` words in quotation marks, which are put in the language's own.
    */
   readonly sentences: ReadonlyArray<readonly [english: string, other: string]>
   /** The word between the last two of a list. */
   readonly and: string
+  /** The marks about quoted words. */
+  readonly quotes: readonly [string, string]
   readonly inch: string
 }
 
@@ -115,6 +117,7 @@ function filled(other: string, values: ReadonlyMap<string, string>, book: Book):
 
 function named(value: string, kind: string, count: number, book: Book): string | null {
   if (kind === 'text') return inBook(value, book) ?? figures(value, book)
+  if (kind === 'quotes') return figures(value, book).replace(/“([^“”]*)”/g, `${book.quotes[0]}$1${book.quotes[1]}`)
   if (kind === 'size') return figures(value, book).replace(/ in\b/g, ` ${book.inch}`).replaceAll(' x ', ' × ')
   // What a day counts is written in the language it is kept in.
   if (kind === 'noun') return named(value, 'item', count, book) ?? value.replace(/^\p{Ll}/u, (first) => first.toUpperCase())
