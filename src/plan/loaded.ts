@@ -1,9 +1,9 @@
 import {agree} from './agree.js'
 import {anneal} from './anneal.js'
-import {curveOf} from './curve.js'
+import {curveOf, whereIndex} from './curve.js'
 import {type Ease, easedDay} from './ease.js'
 import {eventsOf, firesOf} from './events.js'
-import type {FloorGrid} from './floor-grid.js'
+import {type FloorGrid, zoneAt} from './floor-grid.js'
 import {heldAsPromised, improved} from './improve.js'
 import {inHand, takeUp} from './in-hand.js'
 import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL, roadOf} from './laying-out.js'
@@ -11,9 +11,10 @@ import {FIRM, type Laid, Layout} from './layout.js'
 import {DELAYED, lightLater} from './mend.js'
 import {blockedBy, type Job, jobsOf, laneShare, laterThanMeant, lighting, phaseOf, ticksOf, woodOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
+import {vesselsOf} from './places.js'
 import type {LoadedDay} from './proof.js'
 import {type Response, responseOf} from './response.js'
-import {rules} from './rules.js'
+import {rules, weights} from './rules.js'
 import {search} from './search.js'
 import {LARGE} from './searching.js'
 import {better, fuller, type Settled, sameFire, type Took, tookIn} from './settled.js'
@@ -209,13 +210,20 @@ class LoadedPlanner {
         else if (easy && !best) before = better(before, easy.settled)
       }
       if (!best) continue
-      if (waited) return better(waited, best)
+      if (waited) return this.#calmer(waited, best)
       if (how === 'moving' || !delayed(best)) return best
       waited = best
     }
     if (waited) return waited
     if (before && this.#options.inHand) return eased(before)
     return eased(this.#withEase('far').settled(before))
+  }
+
+  /** The better of two ways to go on with the plan in hand; what comes to stand in another part of the floor has its price. */
+  #calmer(waited: Settled, moved: Settled): Settled {
+    const {grid} = this.#day
+    const more = weights.elsewhere * (elsewhere(grid, moved) - elsewhere(grid, waited))
+    return better(waited, {...moved, total: moved.total + more}) === waited ? waited : moved
   }
 
   #layoutOf(option: FiringOption, kept = false): Layout {
@@ -463,6 +471,16 @@ function delayed(settled: Settled): boolean {
   return tookIn(settled).some(
     (t, u) => t && jobs[u]!.since === null && laterThanMeant(jobs[u]!, clock0 + t.e * rules.tick) >= DELAYED,
   )
+}
+
+/** How many jobs stand in other parts of the floor than in the plan in hand. */
+function elsewhere(grid: FloorGrid, {model: {jobs}, standing}: Settled): number {
+  const parts = (zones: readonly number[]): string => [...new Set(zones)].sort().join(' ')
+  return jobs.filter((job) => {
+    if (!job.was || job.since !== null) return false
+    const now = vesselsOf(job, standing).map(({y}) => zoneAt(grid, y))
+    return parts(now) !== parts(job.was.placed.map(({zone}) => whereIndex(zone)))
+  }).length
 }
 
 /** What keeps its dishes' eased limits only. */

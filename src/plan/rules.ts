@@ -140,6 +140,8 @@ export const weights = {
   wood: 1,
   /** One minute by which a load or draw is moved when the day is planned again. */
   moved: 0.1,
+  /** One part of a dish that comes to stand in another part of the floor then: where two ways to go on are compared, no more. */
+  elsewhere: 3,
   /** One minute by which a dough is set in before it has risen when the day is planned again: worse than as late a supper. */
   unrisen: 2,
   /** One minute by which a dough that is mixed waits longer than it holds: it can be knocked down and shaped again. */
