@@ -336,3 +336,31 @@ export function thickened(need: HeatNeed, ratio: number): HeatNeed {
     ...(need.closed === undefined ? {} : {closed: scaled(need.closed, factor)}),
   }
 }
+
+/**
+ * The part of a long bake that heats the pot through, before what is in it softens: at most a quarter of its time and three quarters of an
+ * hour; and no pot that an oven takes is longer about it than three hours, minutes. Common practice, no source: beans and stews go in with
+ * hot water and simmer within the hour, a deep crock of them within two or three.
+ */
+const heatingThrough = {share: 1 / 4, usual: 45, most: 180} as const
+
+/**
+ * The need of what softens in its own time (beans, stews, rice), lying deeper than its time was given for: the part of the time that heats it
+ * through goes as the square of the half-thickness, as `thickened` has it; the softening takes no longer in a deep pot than in a flat one.
+ *
+ * @param need as given
+ * @param ratio half-thickness now / half-thickness its minutes were given for, 1 or more
+ */
+export function heatedThrough(need: HeatNeed, ratio: number): {readonly need: HeatNeed; readonly more: number} {
+  const heating = Math.min(heatingThrough.usual, heatingThrough.share * need.minutes.likely)
+  const more = Math.max(0, Math.min(heating * ratio * ratio, heatingThrough.most) - heating)
+  const {low, likely, high} = need.minutes
+  return {
+    need: {
+      ...need,
+      minutes: {low: low + more, likely: likely + more, high: high + more},
+      ...(need.longest === undefined ? {} : {longest: need.longest + more}),
+    },
+    more,
+  }
+}
