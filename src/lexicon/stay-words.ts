@@ -31,7 +31,7 @@ export const stayWords: readonly StayWord[] = [
   row(
     'elsewhere',
     'elsewhere',
-    'out, remove, removed, take, taken, unmould, cellar, larder, pantry, refrigerator, fridge, icebox, freezer, rack, board, table, shelf, window, sun, sieve, jug, bucket, cool, cold, soak, soaked, soaking, steep, steeped, rise, risen, rising, prove, sponge, spunge, dough, yeast, water, milk, brine, salt, wrap, wrapped, cupboard, hearth, fire, room, store, kneading, einweichen, eingeweicht, kuhlschrank, keller, wasser, teig, gehen, ruhen, quellen, herausnehmen',
+    'out, remove, removed, take, taken, unmould, cellar, larder, pantry, refrigerator, fridge, icebox, freezer, rack, board, table, shelf, window, sun, sieve, jug, bucket, cool, cold, chill, chilled, soak, soaked, soaking, steep, steeped, rise, risen, rising, prove, sponge, spunge, dough, yeast, water, milk, brine, salt, wrap, wrapped, cupboard, hearth, fire, room, store, kneading, einweichen, eingeweicht, kuhlschrank, keller, wasser, teig, gehen, ruhen, quellen, herausnehmen',
   ),
 
   // The door kept shut
@@ -68,6 +68,29 @@ export const stayWords: readonly StayWord[] = [
     'after',
     'off, turned off, switched off, cold, afterwards, cool completely, ausgeschaltet, ausgeschalteten, ausschalten, abgeschaltet, auskuhlen, abkuhlen, erkalten',
   ),
+
+  // Left in after the bake
+  row(
+    'oven-off',
+    'off',
+    'turn off, turned off, turn the oven off, turning off, switch off, switched off, switch the oven off, switching off, turn it off, switch it off, shut off, shut the oven off, turned-off, switched-off, oven off, heat off, turn off the heat, ausschalten, ausgeschaltet, ausgeschaltete, ausgeschalteten, ausgeschaltetem, abschalten, abgeschaltet, abgeschalteten, abgeschaltetem, ausstellen, ausgestellten, ausmachen, schalten sie den ofen aus, ofen aus, backofen aus',
+  ),
+  row(
+    'cools-inside',
+    'cools',
+    'cool, cools, cooling, cooled, cool down, cooling down, go cold, grow cold, auskuhlen, abkuhlen, erkalten, auskuhlenden, abkuhlenden, abkuhlendem, auskuhlt, abkuhlt, erkaltet, kalt werden',
+  ),
+  row(
+    'left',
+    'leaves',
+    'leave, leaves, left, leaving, let, keep, kept, remain, remains, stay, stays, stand, allow, lassen, gelassen, lasst, bleiben, stehen, belassen, ruhen',
+  ),
+  row(
+    'taken-out',
+    'gone',
+    'remove, removed, removing, take, taken, lift, chill, chilled, refrigerate, refrigerated, fridge, refrigerator, larder, rack, wire rack, board, table, room temperature, worktop, turn out, turned out, unmould, unmold, kuhlschrank, kuhlen, gitter, kuchengitter, rost, zimmertemperatur, raumtemperatur, sturzen, herausnehmen, nehmen, holen, kaltstellen',
+  ),
+  row('other-way', 'or', 'or, oder'),
 
   // How long, where a state or a share of the baking is named
   row('dough-set', 'state', 'is set, are set, has set, have set, set, is firm, are firm, become firm, has become firm', {

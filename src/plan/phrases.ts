@@ -109,6 +109,8 @@ export const phrases = {
   'behind draw kept': 'Not done: shut the door and look again every ten minutes, up to {late}. {kept}',
   'behind draw kept late': 'Not done: shut the door and look again every ten minutes. {kept}',
   'other time': '{dishes}: {stay} in the heat it finds stand for the {said} of its receipt.',
+  'cool slowly':
+    '{dishes}: the receipt leaves it in after the bake (“{words}”), and this oven is at its heat still, or wanted: let it cool slowly under a cloth, out of the draught.',
   'may stay in': '{dishes}: not done, it may stay in till {late}.',
   'keep hot':
     'Done: {dishes}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',

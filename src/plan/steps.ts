@@ -1,6 +1,7 @@
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
+import {drawnHot} from './cooling.js'
 import {sample} from './curve.js'
 import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
@@ -380,6 +381,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         ...otherTimes(d.drawn, byId, at).map(({dish, stay, said}) =>
           p('other time', {dishes: names([dish]), stay: min(stay), said: min(said)}),
         ),
+        ...drawnHot(d.drawn, byId, at).map(({dish, words}) => p('cool slowly', {dishes: names([dish]), words})),
         ...(burning.length > 0 && staying.length > 0 && latest(staying) - late >= STAYS_LONGER
           ? [p('may stay in', {dishes: names(staying.map(({dish}) => dish)), late: {unit: 'clock', value: latest(staying)}})]
           : []),

@@ -1,6 +1,7 @@
 import {kindPieces} from '../lexicon/yield-words.js'
 import {readAjar} from './ajar.js'
 import {type Boiled, boiledWhole} from './boiled.js'
+import {readCooling} from './cooling.js'
 import {HOTTEST} from './degrees.js'
 import {isSet, readEvenings} from './evening.js'
 import {laterFacts, readFacts} from './facts.js'
@@ -148,19 +149,19 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: `to settle it, write in the front matter: ${one.other.settle}`,
         })
     }
-    const stays = readStays(section, readTimes(section))
-    const {door} = stays
+    const {door, times: stayed} = readStays(section, readTimes(section))
+    const {times: allTimes, cooling} = readCooling(section, stayed)
     const ajar = readAjar(section)
     const told = new Set<string>()
     const notes = noteSpans(view)
     const boiled =
       facts.oven === undefined && facts.bake === undefined && mayBeBoiled({...section, title}, ingredients)
-        ? boiledWhole(section, ingredients, stays.times, notes)
+        ? boiledWhole(section, ingredients, allTimes, notes)
         : null
     const offered: Span[] = []
     const {oven, times} = apartFromNotes(
       readHeat(section, unknownHeat),
-      stays.times,
+      allTimes,
       boiled === null ? notes : [...notes, ...boiled.offered],
       ({note, phrase, serves}) => {
         if (boiled !== null) {
@@ -223,7 +224,8 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(rising.untimed.length > 0 ? {untimed: rising.untimed} : {}),
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
-      ...(bakesFalling(section) ? {falls: true as const} : {}),
+      ...(cooling === null ? {} : {cooling}),
+      ...(bakesFalling(section, cooling) ? {falls: true as const} : {}),
       ...(evening.length > 0 ? {evening} : {}),
       ...yields,
       facts,

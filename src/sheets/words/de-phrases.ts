@@ -105,6 +105,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'behind draw kept': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. {kept}',
   'behind draw kept late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. {kept}',
   'other time': '{dishes}: {stay} in der Hitze, die es antrifft, gelten für {said} des Rezepts.',
+  'cool slowly':
+    '{dishes}: das Rezept lässt es nach dem Backen darin („{words}“), und dieser Ofen hat seine Hitze noch oder wird gebraucht: langsam unter einem Tuch auskühlen lassen, ohne Zug.',
   'may stay in': '{dishes}: nicht fertig, darf bis {late} im Ofen bleiben.',
   'keep hot':
     'Fertig: {dishes}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',

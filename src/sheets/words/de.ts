@@ -276,6 +276,7 @@ export const de: Words = {
   'of.stand': 'stehen',
   'of.other': 'sonst',
   'of.overnight': 'über Nacht im Ofen gelassen',
+  'of.cooling': 'nach dem Backen im Ofen gelassen, während er abkühlt',
   'of.ajar': 'die Tür bleibt ein wenig offen',
   'of.door': 'die Tür bleibt zu, vom Einschießen an',
 

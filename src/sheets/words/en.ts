@@ -277,6 +277,7 @@ export const en = {
   'of.stand': 'standing',
   'of.other': 'other',
   'of.overnight': 'left in the oven through the night',
+  'of.cooling': 'left in the oven after the bake, as it cools',
   'of.ajar': 'the door left a little open',
   'of.door': 'the door kept shut, from setting in',
 
