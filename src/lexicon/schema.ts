@@ -417,6 +417,8 @@ export type VesselRow = z.infer<typeof vesselSchema>
 export const materialSchema = z.object({
   id: z.string(),
   names: z.array(z.string()).min(1),
+  /** How thick it mostly is in an oven, where that is not as bricks are: what a message shows how to write. Common practice, no source. */
+  usual: z.string().optional(),
   conductivity: rangeSchema,
   density: rangeSchema,
   heat: rangeSchema,
