@@ -737,9 +737,11 @@ describe('what is wrong is said, with the line of the day', () => {
     ])
     const twice = linked(two, 'Brown bread', 'Brown bread')
     expect(twice.messages).toMatchObject([{rule: 'scale-alike', severity: 'warning', line: 10}])
+    expect(twice.messages).toMatchObject([{suggest: 'give each link a text of its own, such as “[Brown bread, second batch]”'}])
     // What it suggests tells them apart, and means the same receipt.
     const told = linked(two, 'Brown bread', 'Brown bread 3 loaves')
     expect(told.messages).toEqual([])
+    expect(linked(two, 'Brown bread', 'Brown bread, second batch').messages).toEqual([])
     expect(told.dishes.map(({title, count}) => [title, count])).toEqual([
       ['Brown bread', 2],
       ['Brown bread 3 loaves', 3],
