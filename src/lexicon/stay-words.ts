@@ -92,6 +92,44 @@ export const stayWords: readonly StayWord[] = [
   ),
   row('other-way', 'or', 'or, oder'),
 
+  // What is done to it while it bakes
+  row(
+    'stirred',
+    'stirs',
+    'stir, stirs, stirring, stirred, toss, tossing, tossed, shake, shaking, shaken, ruhren, umruhren, umgeruhrt, durchruhren, durchgeruhrt, durchmischen, schutteln',
+  ),
+  row(
+    'turned',
+    'turns',
+    'turn, turns, turning, turned, turn over, turning over, rotate, rotating, rotated, flip, flipping, flipped, wenden, gewendet, umdrehen, umgedreht, drehen, gedreht',
+  ),
+  row(
+    'basted',
+    'bastes',
+    'baste, bastes, basting, basted, begießen, begießt, übergießen, begiessen, begiesst, begossen, ubergiessen, ubergossen, bepinseln, bestreichen',
+  ),
+  row(
+    'often',
+    'often',
+    'often, frequently, occasionally, regularly, now and then, now and again, from time to time, once or twice, two or three times, several times, once, twice, at intervals, gelegentlich, ab und zu, ofter, ofters, oft, haufig, regelmassig, zwischendurch, mehrmals, einmal, zweimal, hin und wieder, von zeit zu zeit',
+  ),
+  row(
+    'half-way',
+    'half-way',
+    'half way, halfway, half-way, half way through, halfway through, half way through baking, halfway through baking, half way through cooking, halfway through cooking, half way through the baking, halfway through the baking, half way through the time, halfway through the time, half way through the cooking time, halfway through the cooking time, half way through the baking time, halfway through the baking time, nach der halfte, nach der halfte der zeit, nach der halfte der backzeit, nach halber backzeit, nach der halben backzeit, nach halber zeit, nach der halben zeit, zur halbzeit',
+  ),
+  row('every', 'every', 'every, each, alle, jede, jeden'),
+  row(
+    'baked',
+    'bakes',
+    'bake, baked, baking, roast, roasted, roasting, oven, backen, gebacken, ofen, backofen, rosten, braten, dorren, im ofen',
+  ),
+  row(
+    'on-the-hob',
+    'elsewhere-tended',
+    'saucepan, frying pan, skillet, hob, stove, stovetop, over a low heat, over low heat, over medium heat, over a medium heat, over a gentle heat, simmer, boil, boiling point, double boiler, spit, before the fire, topf, herd, pfanne, kochen, aufkochen',
+  ),
+
   // How long, where a state or a share of the baking is named
   row('dough-set', 'state', 'is set, are set, has set, have set, set, is firm, are firm, become firm, has become firm', {
     minutes: span(8, 12, 20),

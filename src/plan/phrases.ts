@@ -56,6 +56,10 @@ export const phrases = {
   'top up': '{dishes}: while the door is open, look in, and top up with boiling water where it has sunk under what is in it.',
   'fill up':
     '{dishes}: before the door is shut, fill up with boiling water, as far as it holds without boiling over, and cover it: nobody looks in before {until}.',
+  tend: '{dishes}: while the door is open, do as the receipt says (“{words}”).',
+  'tend alone': '{dishes}: open the door for a moment, do as the receipt says (“{words}”), and shut it at once.',
+  'tend oftener':
+    '{dishes}: the receipt says “{words}”, oftener than this plan opens the door: open it for a moment between, and shut it at once.',
   shut: 'Shut the door. In it stays: {dishes}.',
   'soak over night': '{dishes}: put to soak {amounts} (“{words}”).',
   'soak over night plain': '{dishes}: put to soak what the receipt says (“{words}”).',

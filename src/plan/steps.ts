@@ -16,6 +16,7 @@ import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import {depthOf, partsOf, standsAt} from './stands-at.js'
+import {tendingOf} from './tending.js'
 import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
@@ -29,6 +30,9 @@ const STAYS_LONGER = 15
 const RISES_IN = {refrigerator: 'rise cold', cellar: 'rise cool'} as const
 const SPONGE_IN = {refrigerator: 'sponge cold', cellar: 'sponge cool'} as const
 const PROVES_IN = {refrigerator: 'prove in refrigerator', cellar: 'prove in cellar', cold: 'prove cold'} as const
+
+/** What is said of what is tended as it bakes. */
+const TENDED = {door: 'tend', own: 'tend alone', oftener: 'tend oftener'} as const
 
 /** How many dishes a message names. */
 const NAMED = 4
@@ -430,6 +434,23 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           ? p('top up', {dishes: names(dishes)})
           : p('fill up', {dishes: names(dishes), until: {unit: 'clock', value: until}}),
       )
+    const shutAt = (at: number): boolean =>
+      [...kept].some(([from, ids]) => from < at && ids.some((id) => from + shutFor(id) > at))
+    const {tended, short} = tendingOf(problem, plan, times, shutAt)
+    for (const {how, at, dishes, words} of tended)
+      put(9, at, 'tend', dishes, null, p(TENDED[how], {dishes: names(dishes), words}))
+    for (const {dish, words, wanted, opened} of short)
+      messages.push({
+        ...lineOf(problem.day, dish),
+        severity: 'warning',
+        rule: 'tend',
+        reason:
+          wanted === null || wanted === 1
+            ? `${dish.title}: its receipt says “${words}”, and the plan does not open the door for it`
+            : `${dish.title}: its receipt says “${words}”, ${wanted} times as it bakes, and the plan has the door open for ${opened} of them`,
+        suggest:
+          'open it for a moment only, and look at it a little later: so many openings cost heat that the plan does not count',
+      })
     times.forEach((at, i) => {
       const next = times[i + 1]
       const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))

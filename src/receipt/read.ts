@@ -20,6 +20,7 @@ import {withPlaces} from './rising-places.js'
 import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {readStays} from './stays.js'
+import {readTending} from './tending.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
 import {makeView} from './view.js'
@@ -152,6 +153,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     const {door, times: stayed} = readStays(section, readTimes(section))
     const {times: allTimes, cooling} = readCooling(section, stayed)
     const ajar = readAjar(section)
+    const tending = readTending(section, allTimes)
     const told = new Set<string>()
     const notes = noteSpans(view)
     const boiled =
@@ -224,6 +226,7 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(rising.untimed.length > 0 ? {untimed: rising.untimed} : {}),
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
+      ...(tending.length > 0 ? {tending} : {}),
       ...(cooling === null ? {} : {cooling}),
       ...(bakesFalling(section, cooling) ? {falls: true as const} : {}),
       ...(evening.length > 0 ? {evening} : {}),

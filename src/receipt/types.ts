@@ -123,6 +123,15 @@ export interface LeftToCool extends Span {
   readonly minutes?: {readonly low: number; readonly high: number}
 }
 
+/** What is done to a thing at times while it bakes. */
+export interface Tending extends Span {
+  readonly does: 'stir' | 'turn' | 'baste'
+  /** Again after so many minutes; `after` once after so many from setting in; `share` once at so much of its bake. None of these: now and then. */
+  readonly every?: number
+  readonly after?: number
+  readonly share?: number
+}
+
 /** That the door is to be kept shut ("do not open the oven for two hours"), and how long from setting in. */
 export interface DoorRule extends Span {
   /** Minutes, where the text says them or a row of `lexicon/stay-words` stands for a state ("till the dough is set"). */
@@ -217,6 +226,8 @@ export interface ReadReceipt {
   readonly ajar?: Span
   /** That it is left in the oven after the bake; absent where the text says nothing of it. */
   readonly cooling?: LeftToCool
+  /** What is done to it while it bakes; absent where the text says nothing of it. */
+  readonly tending?: readonly Tending[]
   /** It bakes while the heat falls, by its own words; absent where it does not say so. */
   readonly falls?: true
   /** How much it makes; where no count of that is given, how many people it feeds. */

@@ -132,6 +132,16 @@ export interface Dish {
   readonly ajar?: string
   /** The receipt leaves it in the oven after its bake, in these words; for so many minutes at least, where it says how long. */
   readonly cooling?: {readonly words: string; readonly minutes?: number}
+  /**
+   * What its receipt has done to it while it bakes, in these words: again after `every` minutes, once `after` minutes from setting in, or at a
+   * `share` of its bake; now and then where none of these is said.
+   */
+  readonly tending?: ReadonlyArray<{
+    readonly words: string
+    readonly every?: number
+    readonly after?: number
+    readonly share?: number
+  }>
   readonly feeds: Range
   readonly inferred: readonly Inferred[]
   /** Of these, what was decided when it was brought to this size: how many, eggs whole or weighed, batches, a time for another depth. */

@@ -56,6 +56,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     '{dishes}: solange die Tür offen ist, hineinsehen und mit kochendem Wasser auffüllen, wo es unter das Gargut gesunken ist.',
   'fill up':
     '{dishes}: ehe die Tür zugeht, mit kochendem Wasser auffüllen, so weit es ohne Überkochen geht, und zudecken: vor {until} sieht niemand hinein.',
+  tend: '{dishes}: solange die Tür offen ist, tun, was das Rezept sagt („{words}“).',
+  'tend alone': '{dishes}: Tür einen Augenblick öffnen, tun, was das Rezept sagt („{words}“), und gleich wieder schließen.',
+  'tend oftener':
+    '{dishes}: Das Rezept sagt „{words}“, öfter, als dieser Plan die Tür öffnet: dazwischen einen Augenblick öffnen und gleich wieder schließen.',
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
   'soak over night': '{dishes}: einweichen: {amounts} („{words}“).',
   'soak over night plain': '{dishes}: einweichen, was das Rezept sagt („{words}“).',

@@ -118,6 +118,7 @@ export const de: Words = {
   'action.load': 'Einschießen',
   'action.draw': 'Ausziehen',
   'action.top up': 'Nachgießen',
+  'action.tend': 'Versorgen',
   'action.shut': 'Schließen',
   'action.evening before': 'Am Vorabend',
 

@@ -119,6 +119,7 @@ export const en = {
   'action.load': 'Set in',
   'action.draw': 'Draw',
   'action.top up': 'Top up',
+  'action.tend': 'Tend',
   'action.shut': 'Shut',
   'action.evening before': 'Evening before',
 
