@@ -58,6 +58,7 @@ describe('left in the oven after the bake', () => {
   it.each([
     'Bake at 160 °C for 1 hour. Turn off the oven, take them out and cool for 30 minutes on a rack.',
     'Bake at 160 °C for 40 minutes. Remove from the oven and leave to cool for 1 hour.',
+    'Bake an hour. If the gas oven be not turned off, and things are left inside, it costs much.',
     'Bake for an hour in a cool oven.',
     'Bake half an hour in a hot oven, then two hours in a cooling oven.',
     'Bake four hours, or let it stand in the oven all night.',

@@ -11,6 +11,10 @@ describe('what is done to a thing while it bakes', () => {
     ['Bake at 150 °C for 50 minutes, stirring every 10 minutes.', {does: 'stir', text: 'stirring every 10 minutes', every: 10}],
     ['Bake for 3 hours, stirring every half hour.', {does: 'stir', every: 30}],
     ['Bake at 150 °C for 90 minutes, stirring after the first half hour.', {does: 'stir', after: 30}],
+    [
+      'Bake for 2 hours, stirring in the skin once after 40 minutes.',
+      {text: 'stirring in the skin once after 40 minutes', after: 40},
+    ],
     ['Bake for 40 minutes at 180 °C, turning the tray half way.', {does: 'turn', share: 0.5}],
     ['Bake for 40 minutes. Turn the tin halfway through the baking time.', {does: 'turn', share: 0.5}],
     ['Roast in a hot oven for 2 hours, basting every 20 minutes.', {does: 'baste', every: 20}],
@@ -38,6 +42,7 @@ describe('what is done to a thing while it bakes', () => {
     'Knead, turning the dough every 10 minutes. Bake for 40 minutes.',
     'Bake at 220 °C for 20 minutes. Stir in the cream after 10 minutes.',
     'Bake for 30 minutes. Meanwhile, stir the sauce often in a saucepan.',
+    'Bake the fruit an hour in a slow oven, and turn it every day.',
     'Stir well and bake for 30 minutes.',
   ])('not: “%s”', (method) => {
     expect(read(method)).toBeUndefined()

@@ -96,7 +96,7 @@ export const stayWords: readonly StayWord[] = [
   row(
     'stirred',
     'stirs',
-    'stir, stirs, stirring, stirred, toss, tossing, tossed, shake, shaking, shaken, ruhren, umruhren, umgeruhrt, durchruhren, durchgeruhrt, durchmischen, schutteln',
+    'stir, stirs, stirring, stirred, stir in the skin, stirring in the skin, toss, tossing, tossed, shake, shaking, shaken, ruhren, umruhren, umgeruhrt, durchruhren, durchgeruhrt, durchmischen, schutteln',
   ),
   row(
     'turned',

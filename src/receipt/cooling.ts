@@ -140,6 +140,14 @@ function isElse(tokens: readonly Token[], {from, to}: Clause): boolean {
   return gone
 }
 
+/** Something has been baked by then: what else is turned off is another oven. */
+const baking = (tokens: readonly Token[], before: number): boolean =>
+  tokens.slice(0, before).some(({word}) => /^(?:bake|baked|baking|backen|gebacken)$/.test(word))
+
+/** Said of what may be: "if the gas be not turned off". */
+const maybe = (tokens: readonly Token[], {from, to}: Clause): boolean =>
+  tokens.slice(from, to).some(({word}) => /^(?:if|unless|not|never|wenn|falls|nicht)$/.test(word))
+
 /** Left to cool so without a time: "leave to cool in the turned-off oven". */
 function untimed(
   {tokens}: Section,
@@ -156,7 +164,7 @@ function untimed(
     const whole = off === null ? clause : {from: clause.from, to: end}
     const cools =
       off === null ? isIn(tokens, whole) && has(LEAVES, tokens, whole) && saysCools(tokens, whole) : saysOff(tokens, whole)
-    if (cools && !isElse(tokens, whole)) return words(whole.from, whole.to)
+    if (cools && !isElse(tokens, whole) && baking(tokens, k) && !maybe(tokens, whole)) return words(whole.from, whole.to)
     k = last - 1
   }
   return null

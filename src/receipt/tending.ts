@@ -23,6 +23,8 @@ const OTHER = tree('elsewhere-tended')
 
 /** Words that may stand between what is done and when, to either side. */
 const NEAR = 9
+/** Nothing is tended seldomer while it bakes, minutes. */
+const LONGEST = 360
 
 /**
  * What a receipt asks to be done to a thing at times within its bake: "stirring every 10 minutes", "turn the tray half way through", "baste it
@@ -80,7 +82,8 @@ interface When {
 /** When, or how often, beside a deed within its sentence: the nearest that is said. */
 function whenNear(tokens: readonly Token[], i: number, first: number, last: number): When | null {
   let best: When | null = null
-  const gap = ({from, to}: When): number => (from > i ? from - i : i - to)
+  // "Stirring once after 30 minutes": a time says more than a number of times.
+  const gap = ({from, to, said}: When): number => (from > i ? from - i : i - to) + (Object.keys(said).length > 0 ? 0 : NEAR)
   for (let k = Math.max(first, i - NEAR); k < Math.min(last, i + NEAR); k++) {
     const when = whenAt(tokens, k, last)
     if (when !== null && (best === null || gap(when) < gap(best))) best = when
@@ -96,7 +99,8 @@ function whenAt(tokens: readonly Token[], k: number, last: number): When | null 
   if (often !== null) return {from: k, to: often.to, said: {}}
   if (within(phraseAt(EVERY, tokens, k), last) !== null) {
     const length = lengthAt(tokens, k + 1, last)
-    return length === null ? null : {from: k, to: length.to, said: {every: length.minutes}}
+    // "Turn the fruit every day": where it stands.
+    return length === null || length.minutes > LONGEST ? null : {from: k, to: length.to, said: {every: length.minutes}}
   }
   if (/^(?:after|nach)$/.test(tokens[k]!.word)) {
     const length = lengthAt(tokens, k + 1, last)
