@@ -111,6 +111,15 @@ describe('oven.md', () => {
   })
 
   it.each([
+    ['iron', 'iron 3/16 in'],
+    ['wood', 'wood 2 in'],
+    ['fire brick', 'fire brick 4 1/2 in'],
+  ])('shows a door of %s as thick as such doors are', (door, shown) => {
+    const found = errors(good.replace(/^door:.*$/m, '').replace('hearth:', `door: ${door}\nhearth:`))
+    expect(found[0]!.suggest).toBe(`write it after the material, such as “${shown}”`)
+  })
+
+  it.each([
     ['fire brick 2 1/2 in', 'fire-brick', 0.0635],
     ['  a common brick, 9 in', 'common-brick', 0.2286],
     ['sand: 6 in', 'sand', 0.1524],

@@ -678,6 +678,40 @@ describe('what the oven has to give', () => {
     expect(half!.need.minutes.likely).toBeGreaterThanOrEqual(usual!.need.minutes.likely)
     expect(half!.sized.some((one) => one.field === 'time' && /softens/.test(one.why))).toBe(true)
   })
+  it('beans in a deeper pot take longer to be heated through, and no longer to soften (common practice, no source)', () => {
+    const beans = (bake: string, vessel: string): Dish =>
+      make(
+        'beans',
+        '1 times',
+        {},
+        read('beans', `---\nvessel: ${vessel}\n---\n# Baked beans\n\n- 1 kg dried beans\n- 1.5 kg water\n\nBake ${bake}.\n`),
+      ).dishes[0]!
+    const inDeep = (bake: string, amount: string): Dish =>
+      make(
+        'beans',
+        amount,
+        {},
+        read(
+          'beans',
+          `---\nvessel: round 10 x 4 in\n---\n# Baked beans\n\n- 1 kg dried beans\n- 1.5 kg water\n\nBake ${bake}.\n`,
+        ),
+      ).dishes[0]!
+    const flat = beans('four hours', 'round 10 x 4 in')
+    expect(flat.need.minutes.likely).toBe(240)
+    const deep = inDeep('four hours', '1 crock 9 x 8 in')
+    const ratio = deep.vessel.halfThickness / flat.vessel.halfThickness
+    expect(ratio).toBeGreaterThan(1.5)
+    // Three quarters of an hour of the four heat it through; those go by the square.
+    expect(deep.need.minutes.likely).toBeCloseTo(240 - 45 + Math.min(180, 45 * ratio ** 2), 3)
+    expect(deep.sized.find((one) => one.field === 'time')?.why).toMatch(
+      /heated through in \d+ min more, and softens in its own time/,
+    )
+    // However deep: a pot is hot through in its first three hours.
+    expect(inDeep('eight hours', '1 crock 9 x 30 in').need.minutes.likely).toBeLessThanOrEqual(480 + 135)
+    // A short bake is mostly heating, but no more than a quarter of it is taken for that.
+    const short = inDeep('one hour', '1 crock 9 x 8 in')
+    expect(short.need.minutes.likely).toBeCloseTo(45 + 15 * ratio ** 2, 3)
+  })
   it('every need can be met by some oven: low ≤ best ≤ high, and a dose above nothing', () => {
     for (const dish of [
       ...make('bread', '4 loaves').dishes,
@@ -735,9 +769,11 @@ describe('what is wrong is said, with the line of the day', () => {
     ])
     const twice = linked(two, 'Brown bread', 'Brown bread')
     expect(twice.messages).toMatchObject([{rule: 'scale-alike', severity: 'warning', line: 10}])
+    expect(twice.messages).toMatchObject([{suggest: 'give each link a text of its own, such as “[Brown bread, second batch]”'}])
     // What it suggests tells them apart, and means the same receipt.
     const told = linked(two, 'Brown bread', 'Brown bread 3 loaves')
     expect(told.messages).toEqual([])
+    expect(linked(two, 'Brown bread', 'Brown bread, second batch').messages).toEqual([])
     expect(told.dishes.map(({title, count}) => [title, count])).toEqual([
       ['Brown bread', 2],
       ['Brown bread 3 loaves', 3],

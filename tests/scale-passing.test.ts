@@ -51,6 +51,15 @@ describe('a vessel that does not go into the oven', () => {
     expect(suggested(make(loaves('free-standing loaf 24 cm'), '2 loaves', door))).toBe('2 loaves in 4 free-standing loaves 20 cm')
   })
 
+  it('and of dough in a pot that it hardly fills, where the day names no vessel', () => {
+    const garden = {...low, mouth: {width: 0.38, height: 0.23}, vaultHeight: 0.36}
+    const pot = loaves('crock 9 in x 11 in').replace('Makes 2 loaves', 'Makes 1 loaf')
+    const {dishes, messages} = make(pot, '2 loaves', garden)
+    expect(suggested({dishes, messages})).toMatch(/^2 loaves in \d crocks 9 in x \d in$/)
+    // It does not say that the smaller pots are too full.
+    expect(make(pot, suggested({dishes, messages})!, garden).messages.filter(({rule}) => rule === 'scale-full')).toEqual([])
+  })
+
   it('and what is offered goes in, is read as it is meant and makes as much', () => {
     let tried = 0
     const texts = [

@@ -440,6 +440,7 @@ export const materials: readonly Material[] = [
   {
     id: 'cast-iron',
     names: ['cast iron', 'iron', 'iron plate', 'wrought iron'],
+    usual: '3/16 in',
     conductivity: between(45, 52, 80),
     density: between(7000, 7250, 7870),
     heat: between(440, 480, 560),
@@ -449,6 +450,7 @@ export const materials: readonly Material[] = [
   {
     id: 'steel',
     names: ['steel', 'sheet steel', 'steel plate', 'sheet iron', 'mild steel', 'tin'],
+    usual: '3/16 in',
     conductivity: between(43, 60.5, 64),
     density: between(7800, 7854, 7900),
     heat: between(430, 434, 560),
@@ -471,6 +473,7 @@ export const materials: readonly Material[] = [
       'wet wood',
       'soaked wood',
     ],
+    usual: '2 in',
     conductivity: between(0.16, 0.17, 0.22),
     density: between(545, 700, 800),
     heat: between(1700, 2385, 2400),
@@ -481,6 +484,7 @@ export const materials: readonly Material[] = [
   {
     id: 'pine',
     names: ['pine', 'softwood', 'fir', 'spruce', 'larch', 'poplar', 'cedar', 'hemlock'],
+    usual: '2 in',
     conductivity: between(0.1, 0.12, 0.15),
     density: between(415, 510, 640),
     heat: between(1380, 2720, 2800),

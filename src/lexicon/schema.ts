@@ -185,7 +185,7 @@ export const stayWordSchema = z.object({
   /**
    * `night`: a stretch of time that is the night; `inside`: beside it, left in; `into`, `beside`: before "oven", within it or not;
    * `elsewhere`: between oven and night, that it no longer stands in the oven. `opens`, `shut`, `keeps`, `door`, `never`, `until`,
-   * `during`: the parts of a rule about the door; `falls`: that it bakes while the heat falls, `after` beside it: of the time after the baking; `state`, `share`: how long, where it is no stretch of time.
+   * `during`: the parts of a rule about the door; `falls`: that it bakes while the heat falls, `after` beside it: of the time after the baking; `off`, `cools`, `leaves`, `gone`, `or`: that it is left in an oven that is off or cools, was taken out of it, or that it is one of two ways; `stirs`, `turns`, `bastes`: what is done to it while it bakes, `often`, `half-way`, `every`: when, `bakes`: in the oven, `elsewhere-tended`: on the hob; `state`, `share`: how long, where it is no stretch of time.
    */
   use: z.enum([
     'night',
@@ -199,6 +199,19 @@ export const stayWordSchema = z.object({
     'ajar-door',
     'falls',
     'after',
+    'off',
+    'cools',
+    'leaves',
+    'gone',
+    'or',
+    'stirs',
+    'turns',
+    'bastes',
+    'often',
+    'half-way',
+    'every',
+    'bakes',
+    'elsewhere-tended',
     'keeps',
     'door',
     'never',
@@ -427,6 +440,8 @@ export type VesselRow = z.infer<typeof vesselSchema>
 export const materialSchema = z.object({
   id: z.string(),
   names: z.array(z.string()).min(1),
+  /** How thick it mostly is in an oven, where that is not as bricks are: what a message shows how to write. Common practice, no source. */
+  usual: z.string().optional(),
   conductivity: rangeSchema,
   density: rangeSchema,
   heat: rangeSchema,

@@ -31,7 +31,7 @@ export const stayWords: readonly StayWord[] = [
   row(
     'elsewhere',
     'elsewhere',
-    'out, remove, removed, take, taken, unmould, cellar, larder, pantry, refrigerator, fridge, icebox, freezer, rack, board, table, shelf, window, sun, sieve, jug, bucket, cool, cold, soak, soaked, soaking, steep, steeped, rise, risen, rising, prove, sponge, spunge, dough, yeast, water, milk, brine, salt, wrap, wrapped, cupboard, hearth, fire, room, store, kneading, einweichen, eingeweicht, kuhlschrank, keller, wasser, teig, gehen, ruhen, quellen, herausnehmen',
+    'out, remove, removed, take, taken, unmould, cellar, larder, pantry, refrigerator, fridge, icebox, freezer, rack, board, table, shelf, window, sun, sieve, jug, bucket, cool, cold, chill, chilled, soak, soaked, soaking, steep, steeped, rise, risen, rising, prove, sponge, spunge, dough, yeast, water, milk, brine, salt, wrap, wrapped, cupboard, hearth, fire, room, store, kneading, einweichen, eingeweicht, kuhlschrank, keller, wasser, teig, gehen, ruhen, quellen, herausnehmen',
   ),
 
   // The door kept shut
@@ -67,6 +67,67 @@ export const stayWords: readonly StayWord[] = [
     'after-baking',
     'after',
     'off, turned off, switched off, cold, afterwards, cool completely, ausgeschaltet, ausgeschalteten, ausschalten, abgeschaltet, auskuhlen, abkuhlen, erkalten',
+  ),
+
+  // Left in after the bake
+  row(
+    'oven-off',
+    'off',
+    'turn off, turned off, turn the oven off, turning off, switch off, switched off, switch the oven off, switching off, turn it off, switch it off, shut off, shut the oven off, turned-off, switched-off, oven off, heat off, turn off the heat, ausschalten, ausgeschaltet, ausgeschaltete, ausgeschalteten, ausgeschaltetem, abschalten, abgeschaltet, abgeschalteten, abgeschaltetem, ausstellen, ausgestellten, ausmachen, schalten sie den ofen aus, ofen aus, backofen aus',
+  ),
+  row(
+    'cools-inside',
+    'cools',
+    'cool, cools, cooling, cooled, cool down, cooling down, go cold, grow cold, auskuhlen, abkuhlen, erkalten, auskuhlenden, abkuhlenden, abkuhlendem, auskuhlt, abkuhlt, erkaltet, kalt werden',
+  ),
+  row(
+    'left',
+    'leaves',
+    'leave, leaves, left, leaving, let, keep, kept, remain, remains, stay, stays, stand, allow, lassen, gelassen, lasst, bleiben, stehen, belassen, ruhen',
+  ),
+  row(
+    'taken-out',
+    'gone',
+    'remove, removed, removing, take, taken, lift, chill, chilled, refrigerate, refrigerated, fridge, refrigerator, larder, rack, wire rack, board, table, room temperature, worktop, turn out, turned out, unmould, unmold, kuhlschrank, kuhlen, gitter, kuchengitter, rost, zimmertemperatur, raumtemperatur, sturzen, herausnehmen, nehmen, holen, kaltstellen',
+  ),
+  row('other-way', 'or', 'or, oder'),
+
+  // What is done to it while it bakes
+  row(
+    'stirred',
+    'stirs',
+    'stir, stirs, stirring, stirred, stir in the skin, stirring in the skin, toss, tossing, tossed, shake, shaking, shaken, ruhren, umruhren, umgeruhrt, durchruhren, durchgeruhrt, durchmischen, schutteln',
+  ),
+  row(
+    'turned',
+    'turns',
+    'turn, turns, turning, turned, turn over, turning over, rotate, rotating, rotated, flip, flipping, flipped, wenden, gewendet, umdrehen, umgedreht, drehen, gedreht',
+  ),
+  row(
+    'basted',
+    'bastes',
+    'baste, bastes, basting, basted, begießen, begießt, übergießen, begiessen, begiesst, begossen, ubergiessen, ubergossen, bepinseln, bestreichen',
+  ),
+  row(
+    'often',
+    'often',
+    'often, frequently, occasionally, regularly, now and then, now and again, from time to time, once or twice, two or three times, several times, once, twice, at intervals, gelegentlich, ab und zu, ofter, ofters, oft, haufig, regelmassig, zwischendurch, mehrmals, einmal, zweimal, hin und wieder, von zeit zu zeit',
+  ),
+  row(
+    'half-way',
+    'half-way',
+    'half way, halfway, half-way, half way through, halfway through, half way through baking, halfway through baking, half way through cooking, halfway through cooking, half way through the baking, halfway through the baking, half way through the time, halfway through the time, half way through the cooking time, halfway through the cooking time, half way through the baking time, halfway through the baking time, nach der halfte, nach der halfte der zeit, nach der halfte der backzeit, nach halber backzeit, nach der halben backzeit, nach halber zeit, nach der halben zeit, zur halbzeit',
+  ),
+  row('every', 'every', 'every, each, alle, jede, jeden'),
+  row(
+    'baked',
+    'bakes',
+    'bake, baked, baking, roast, roasted, roasting, oven, backen, gebacken, ofen, backofen, rosten, braten, dorren, im ofen',
+  ),
+  row(
+    'on-the-hob',
+    'elsewhere-tended',
+    'saucepan, frying pan, skillet, hob, stove, stovetop, over a low heat, over low heat, over medium heat, over a medium heat, over a gentle heat, simmer, boil, boiling point, double boiler, spit, before the fire, topf, herd, pfanne, kochen, aufkochen',
   ),
 
   // How long, where a state or a share of the baking is named

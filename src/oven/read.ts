@@ -78,12 +78,21 @@ function parseLayer(text: string): Parsed<Layer> {
   if (name === '') {
     return /\d/.test(text)
       ? no(`“${text}” names no material`, 'write the material first, such as “fire brick 2 1/2 in”')
-      : no(`“${text}” has no thickness`, `write it after the material, such as “${text.trim() || 'fire brick'} 4 1/2 in”`)
+      : no(
+          `“${text}” has no thickness`,
+          `write it after the material, such as “${text.trim() || 'fire brick'} ${usualThickness(text)}”`,
+        )
   }
   const material = named(name, 'material', findMaterial)
   if (!material.ok) return material
   const thickness = size(`a layer of ${name}`, LIMITS.layer)(text.slice(at))
   return thickness.ok ? {ok: true, value: {material: material.value, thickness: thickness.value}} : thickness
+}
+
+/** How thick a material is shown to be in an oven: a door of iron is no wall. */
+function usualThickness(text: string): string {
+  const found = findMaterial(text.trim())
+  return (found.ok ? found.row.usual : undefined) ?? '4 1/2 in'
 }
 
 function named<T extends {readonly id: string}>(name: string, what: string, look: (name: string) => Lookup<T>): Parsed<string> {

@@ -31,6 +31,7 @@ const said: Readonly<Record<StepView['action'], string>> = {
   sponge: 'sponge set',
   prove: 'proved',
   'top up': 'topped up',
+  tend: 'tended',
   shut: 'shut',
   'evening before': 'prepared',
 }
@@ -58,7 +59,17 @@ export function deedsTold(rows: FiringLog['rows']): Record<string, number> {
 
 /** At one opening of the door what is done is drawn before the next is set in; the rest stands as the plan has it. */
 const atDoor = (action: StepView['action']): number =>
-  action === 'draw' ? 1 : action === 'load' ? 3 : action === 'shut' ? 5 : action === 'top up' ? 4 : action === 'test' ? 2 : 0
+  action === 'draw'
+    ? 1
+    : action === 'load'
+      ? 3
+      : action === 'shut'
+        ? 5
+        : action === 'top up' || action === 'tend'
+          ? 4
+          : action === 'test'
+            ? 2
+            : 0
 
 /**
  * The steps of a plan, each done or not by what stands in the log. Where a dish has several loads, the first note is the first load's.

@@ -301,6 +301,7 @@ export const words = {
       prove: 'Ready',
       shape: 'Shaped',
       'top up': 'Topped up',
+      tend: 'Done',
       shut: 'Shut',
       'evening before': 'Done',
     } as Readonly<Record<string, string>>,

@@ -2,7 +2,7 @@ import type {Dish} from '../scale/types.js'
 import {wheresOf} from './choices.js'
 import {celsiusAt, curveOf, doseNeeded, doseTable, mostDose} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
-import {staysIn} from './keeps.js'
+import {keptWarm, staysIn} from './keeps.js'
 import {blockedBy, isNight, type Job, jobsOf, lighting, phaseOf, ticksOf} from './model.js'
 import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
@@ -67,7 +67,7 @@ function staysOf(
   const keeps = staysIn(need)
   let warm = ticks - 1
   while (warm >= 0 && celsius[warm]! < rules.holdCelsius) warm--
-  const coldAfter = need.done >= rules.holdCelsius ? minute(warm) + rules.coldMinutes : Number.POSITIVE_INFINITY
+  const coldAfter = keptWarm(need) ? minute(warm) + rules.coldMinutes : Number.POSITIVE_INFINITY
   const stays: Stay[] = []
   let stage: Stage = 'start heat'
   let hottest = Number.NEGATIVE_INFINITY

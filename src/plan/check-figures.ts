@@ -100,7 +100,7 @@ function checkRange(
   const {id, title, need} = dish
   const dose = needed(dish, need.enough ?? need.minutes.likely)
   // What is not done by then is told to be looked at till the forecast ends.
-  const longest = Math.min(end, draw.likely + Math.max(20, need.minutes.likely))
+  const longest = Math.min(end, rules.lastLook, draw.likely + Math.min(rules.lookAgain, Math.max(20, need.minutes.likely)))
   // The part of the floor that the search had in mind need not be where its vessels came to stand.
   const parts: readonly Part[] = [...zoneNames, 'across']
   const by = parts.map((part) => {

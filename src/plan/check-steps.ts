@@ -39,6 +39,7 @@ export function checkSteps(
   checkDrawSteps(plan, dishes, told, bad)
   checkShut(plan, dishes, openings, told, bad)
   checkToppedUp(plan, openings, bad)
+  checkTended(plan, dishes, openings, bad)
   for (const step of told.left()) bad('steps', step.dishes[0] ?? null, step.at, 0, leftOver(step, dishes))
   for (const step of steps) {
     const {celsius} = step
@@ -304,6 +305,23 @@ function checkToppedUp({steps, loads}: Plan, openings: ReadonlySet<number>, bad:
     if (!openings.has(at) || dishes.length === 0 || !dishes.every(inside))
       bad('steps', dishes[0] ?? null, at, 0, 'a step tops up what is not in the oven, or with the door shut')
   }
+}
+
+/** What a receipt has done as it bakes is told of what is in the oven, and once at least, be it as it goes in; the door is open where it is said to be. */
+function checkTended({steps, loads}: Plan, dishes: ReadonlyMap<string, Dish>, openings: ReadonlySet<number>, bad: Report): void {
+  const tended = steps.filter(({action}) => action === 'tend')
+  for (const {at, dishes: ids, words} of tended) {
+    const inside = (id: string): boolean =>
+      loads.some((l) => l.at <= at && l.dishes.some((d) => d.dish === id && d.draw.likely > at))
+    if (ids.length === 0 || !ids.every(inside) || (words?.say.id === 'tend' && !openings.has(at)))
+      bad('steps', ids[0] ?? null, at, 0, 'a step tends what is not in the oven, or with the door shut')
+  }
+  for (const load of loads)
+    for (const {dish, draw} of fresh(load)) {
+      const times = (dishes.get(dish)?.tending ?? []).filter(({after, share}) => after === undefined && share === undefined)
+      if (times.length > 0 && !tended.some((s) => s.dishes.includes(dish) && s.at >= load.at && s.at < draw.likely))
+        bad('steps', dish, load.at, 0, `${dishes.get(dish)!.title}: no step tells what its receipt has done as it bakes`)
+    }
 }
 
 const keepsShut = (words: Step['words']): boolean => words?.say.id === 'keep shut' || words?.say.id === 'keep shut but'

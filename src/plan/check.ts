@@ -256,7 +256,7 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
           if (!stays && has > most * 1.015 + 5 && dose(until - rules.tick - rules.staySlack) >= likely * 1.015 + 5)
             faults.push({rule: 'over-baked', by: has - most, reason: share})
           // Cooked food under the safe holding temperature, minutes before it is drawn.
-          if (need.done >= rules.holdCelsius) {
+          if (need.done >= rules.holdCelsius && need.cools !== true) {
             let cold = 0
             for (let m = from; m < until; m++) if (inZone(zone, m + 0.5) < rules.holdCelsius) cold++
             if (cold > rules.coldMinutes)

@@ -1,6 +1,6 @@
 import {ACROSS, type Curve, celsiusAt, doseNeeded, doseTable, heatTable, mostDose} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
-import {staysIn} from './keeps.js'
+import {keptWarm, staysIn} from './keeps.js'
 import type {Job, Program} from './model.js'
 import {rules} from './rules.js'
 
@@ -218,7 +218,7 @@ class Offering {
     this.#table = doseTable(curve, where, need.done)
     this.#heats = heatTable(curve, where)
     this.#hot = hotTable(curve)
-    this.#coldFrom = need.done >= rules.holdCelsius ? lastAbove(curve, this.#heats) : Number.POSITIVE_INFINITY
+    this.#coldFrom = keptWarm(need) ? lastAbove(curve, this.#heats) : Number.POSITIVE_INFINITY
   }
 
   /**

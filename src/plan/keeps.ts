@@ -10,6 +10,11 @@ export function staysIn(need: Pick<HeatNeed, 'overnight'>): boolean {
   return need.overnight
 }
 
+/** True of cooked food that may not stand long under the safe holding temperature; not of what keeps without warmth and is left in to cool. */
+export function keptWarm(need: Pick<HeatNeed, 'done' | 'cools'>): boolean {
+  return need.done >= rules.holdCelsius && need.cools !== true
+}
+
 /**
  * True when a dish set in and drawn at these minutes keeps its limits in one part of the floor.
  *

@@ -3,7 +3,7 @@ import {wheresOf, worthStaying} from './choices.js'
 import {type Curve, doseNeeded, mostDose, whereIndex} from './curve.js'
 import {amissBy} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
-import {staysIn} from './keeps.js'
+import {keptWarm, staysIn} from './keeps.js'
 import {LoadedCurve} from './loaded-curve.js'
 import {dearFrom, feedsOf, isNight, type Job, laterThanMeant, type Program, priceOfLate, shutTicks} from './model.js'
 import type {Response} from './response.js'
@@ -306,7 +306,7 @@ export class Layout {
     this.#leastGoal = this.#needed.map((dose) => dose * (1 + options.marginDose))
     this.#goal = this.#leastGoal.map((dose, u) => dose + (this.#stays[u] ? options.inHandDose * this.#needed[u]! : 0))
     this.#scant = this.#stays.map((stays, u) => (jobs[u]!.dish.need.enough === undefined ? 0 : stays))
-    this.#food = Uint8Array.from(jobs, (j) => (j.dish.need.done >= rules.holdCelsius ? 1 : 0))
+    this.#food = Uint8Array.from(jobs, (j) => (keptWarm(j.dish.need) ? 1 : 0))
     this.#barred = new Uint8Array(n)
     this.dishOf = jobs.map((j) => j.dish.id)
     this.fixed = Uint8Array.from(jobs, (j) => (j.since === null ? 0 : 1))

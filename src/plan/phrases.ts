@@ -66,6 +66,10 @@ export const phrases = {
   'top up': '{dishes}: while the door is open, look in, and top up with boiling water where it has sunk under what is in it.',
   'fill up':
     '{dishes}: before the door is shut, fill up with boiling water, as far as it holds without boiling over, and cover it: nobody looks in before {until}.',
+  tend: '{dishes}: while the door is open, do as the receipt says (“{words}”).',
+  'tend alone': '{dishes}: open the door for a moment, do as the receipt says (“{words}”), and shut it at once.',
+  'tend oftener':
+    '{dishes}: the receipt says “{words}”, oftener than this plan opens the door: open it for a moment between, and shut it at once.',
   shut: 'Shut the door. In it stays: {dishes}.',
   'soak over night': '{dishes}: put to soak {amounts} (“{words}”).',
   'soak over night plain': '{dishes}: put to soak what the receipt says (“{words}”).',
@@ -123,6 +127,8 @@ export const phrases = {
   'behind draw kept': 'Not done: shut the door and look again every ten minutes, up to {late}. {kept}',
   'behind draw kept late': 'Not done: shut the door and look again every ten minutes. {kept}',
   'other time': '{dishes}: {stay} in the heat it finds stand for the {said} of its receipt.',
+  'cool slowly':
+    '{dishes}: the receipt leaves it in after the bake (“{words}”), and this oven is at its heat still, or wanted: let it cool slowly under a cloth, out of the draught.',
   'may stay in': '{dishes}: not done, it may stay in till {late}.',
   'keep hot':
     'Done: {dishes}, wanted at {by}: keep covered and at 57 °C (135 °F) or hotter till then, or cool in shallow dishes within two hours and heat through to 74 °C (165 °F).',

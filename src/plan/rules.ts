@@ -97,6 +97,10 @@ export const rules = {
   setByEggs: SET_BY_EGGS,
   /** Share of its dose that a dish has had, in the oven as it is likely to be, when it is first looked at. Common practice, no source. */
   firstLook: 0.6,
+  /** Minutes beyond its draw for which what is not done is looked at again, at most. Common practice, no source. */
+  lookAgain: 240,
+  /** Nothing is looked at beyond the day after the bake, minutes after midnight of its day. */
+  lastLook: 2 * 1440 - 5,
   /**
    * By its cautions: what has meat or fish in it, and what else has to be kept cold where it is not eaten within `standMinutes` (FDA Food Code
    * 2022, 3-501.16, 3-501.19).

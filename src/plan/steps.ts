@@ -2,6 +2,7 @@ import {lookUpItem} from '../lexicon/index.js'
 import {writeClock, writeDuration} from '../measure/quantity.js'
 import type {Message} from '../receipt/types.js'
 import {coldProveOf, coldRiseOf} from '../scale/cold-rise.js'
+import {drawnHot} from './cooling.js'
 import {sample} from './curve.js'
 import {PUT_BY} from './dough.js'
 import {doughsOf, leftOver, waitsLong} from './dough-work.js'
@@ -16,6 +17,7 @@ import {signsOf} from './own-signs.js'
 import {english, type PhraseId, phrase, speak} from './phrases.js'
 import {rules} from './rules.js'
 import {depthOf, partsOf, standsAt, told} from './stands-at.js'
+import {tendingOf} from './tending.js'
 import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
 
@@ -29,6 +31,9 @@ const STAYS_LONGER = 15
 const RISES_IN = {refrigerator: 'rise cold', cellar: 'rise cool'} as const
 const SPONGE_IN = {refrigerator: 'sponge cold', cellar: 'sponge cool'} as const
 const PROVES_IN = {refrigerator: 'prove in refrigerator', cellar: 'prove in cellar', cold: 'prove cold'} as const
+
+/** What is said of what is tended as it bakes. */
+const TENDED = {door: 'tend', own: 'tend alone', oftener: 'tend oftener'} as const
 
 /** How many dishes a message names. */
 const NAMED = 4
@@ -449,6 +454,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         ...otherTimes(d.drawn, byId, at).map(({dish, stay, said}) =>
           p('other time', {dishes: names([dish]), stay: min(stay), said: min(said)}),
         ),
+        ...drawnHot(d.drawn, byId, at).map(({dish, words}) => p('cool slowly', {dishes: names([dish]), words})),
         ...(burning.length > 0 && staying.length > 0 && latest(staying) - late >= STAYS_LONGER
           ? [p('may stay in', {dishes: names(staying.map(({dish}) => dish)), late: {unit: 'clock', value: latest(staying)}})]
           : []),
@@ -497,6 +503,23 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           ? p('top up', {dishes: names(dishes)})
           : p('fill up', {dishes: names(dishes), until: {unit: 'clock', value: until}}),
       )
+    const shutAt = (at: number): boolean =>
+      [...kept].some(([from, ids]) => from < at && ids.some((id) => from + shutFor(id) > at))
+    const {tended, short} = tendingOf(problem, plan, times, shutAt)
+    for (const {how, at, dishes, words} of tended)
+      put(9, at, 'tend', dishes, null, p(TENDED[how], {dishes: names(dishes), words}))
+    for (const {dish, words, wanted, opened} of short)
+      messages.push({
+        ...lineOf(problem.day, dish),
+        severity: 'warning',
+        rule: 'tend',
+        reason:
+          wanted === null || wanted === 1
+            ? `${dish.title}: its receipt says “${words}”, and the plan does not open the door for it`
+            : `${dish.title}: its receipt says “${words}”, ${wanted} times as it bakes, and the plan has the door open for ${opened} of them`,
+        suggest:
+          'open it for a moment only, and look at it a little later: so many openings cost heat that the plan does not count',
+      })
     times.forEach((at, i) => {
       const next = times[i + 1]
       const inside = plan.loads.flatMap((l) => l.dishes.filter((d) => l.at <= at && d.draw.likely > at).map((d) => d.dish))

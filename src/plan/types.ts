@@ -180,6 +180,7 @@ export interface Step {
     | 'load'
     | 'draw'
     | 'top up'
+    | 'tend'
     | 'shut'
     | 'evening before'
   readonly dishes: readonly string[]

@@ -1,7 +1,7 @@
 import {celsiusAt, curveOf, mostDose} from './curve.js'
 import {eventsOf} from './events.js'
 import {type FloorGrid, zoneAt} from './floor-grid.js'
-import {doseBetween, keeps, staysIn} from './keeps.js'
+import {doseBetween, keeps, keptWarm, staysIn} from './keeps.js'
 import {choiceAt, type Job, type Model, modelOf, programOf} from './model.js'
 import type {Simulate} from './options.js'
 import {vesselsOf} from './places.js'
@@ -129,7 +129,7 @@ function movedTo(
       // What could as well be drawn in the evening is not even left to an oven that may fall so low.
       const evening = was[u]!.e * rules.tick + phase + lit < 1440 * Math.floor((until + lit) / 1440)
       const least = celsiusAt(curve, z, until, evening ? 'low' : 'likely')
-      const cold = need.done >= rules.holdCelsius && least < rules.holdCelsius
+      const cold = keptWarm(need) && least < rules.holdCelsius
       return cold || doseBetween(curve, need, z, from, until) > most
     })
   }

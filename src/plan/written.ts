@@ -302,6 +302,12 @@ function easedOf(
   return eased.start > 0 || eased.end > 0 || eased.dose < 1 - rules.doseWanting ? {eased} : {}
 }
 
+/** Minute after lighting up to which what is not done is looked at again. */
+function lastLook(likely: number, {minutes}: HeatNeed, lit: number): number {
+  const longest = likely + Math.min(rules.lookAgain, Math.max(20, minutes.likely))
+  return Math.min(longest, rules.lastLook - lit)
+}
+
 /** When to look, when it is likely done, when at the latest: by the hot, the likely and the cool curve. */
 function drawRange(
   curve: Curve,
@@ -324,7 +330,7 @@ function drawRange(
   const slow = done('low')
   const longStay = to - done('likely') > 2 * rules.tick
   const low = longStay ? likely : Math.min(likely, early)
-  const high = Math.max(likely, Math.min(slow, likely + Math.max(20, need.minutes.likely)))
+  const high = Math.max(likely, Math.min(slow, lastLook(likely, need, lit)))
   // Told as the plan's other times are, on its five-minute clock, and rather wider.
   return {
     low: Math.min(lit + likely, Math.floor((lit + low) / rules.tick) * rules.tick),

@@ -129,7 +129,7 @@ export function fillFromKind(known: Known): Inferred[] {
       why: `the receipt names no heat; ${from}`,
     })
   }
-  if (facts.bake === undefined && !times.some((time) => time.of === 'bake' || time.overnight === true)) {
+  if (facts.bake === undefined && !times.some((time) => (time.of === 'bake' || time.overnight === true) && !time.cooling)) {
     inferred.push({
       field: 'bake',
       value: minutes(row.minutes.low, row.minutes.high),

@@ -1,6 +1,7 @@
 import {kindPieces} from '../lexicon/yield-words.js'
 import {readAjar} from './ajar.js'
 import {type Boiled, boiledWhole} from './boiled.js'
+import {readCooling} from './cooling.js'
 import {HOTTEST} from './degrees.js'
 import {isSet, readEvenings} from './evening.js'
 import {laterFacts, readFacts} from './facts.js'
@@ -20,6 +21,7 @@ import {plainSection, type Section} from './section.js'
 import {readSections} from './sections.js'
 import {standingNights} from './standing-night.js'
 import {readStays} from './stays.js'
+import {readTending} from './tending.js'
 import {readTimes} from './times.js'
 import type {Message, ReadIngredient, ReadReceipt, ReceiptFacts, Span} from './types.js'
 import {makeView} from './view.js'
@@ -149,19 +151,20 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
           suggest: `to settle it, write in the front matter: ${one.other.settle}`,
         })
     }
-    const stays = readStays(section, readTimes(section))
-    const {door} = stays
+    const {door, times: stayed} = readStays(section, readTimes(section))
+    const {times: allTimes, cooling} = readCooling(section, stayed)
     const ajar = readAjar(section)
+    const tending = readTending(section, allTimes)
     const told = new Set<string>()
     const notes = noteSpans(view)
     const boiled =
       facts.oven === undefined && facts.bake === undefined && mayBeBoiled({...section, title}, ingredients)
-        ? boiledWhole(section, ingredients, stays.times, notes)
+        ? boiledWhole(section, ingredients, allTimes, notes)
         : null
     const offered: Span[] = []
     const {oven, times} = apartFromNotes(
       readHeat(section, unknownHeat),
-      stays.times,
+      allTimes,
       boiled === null ? notes : [...notes, ...boiled.offered],
       ({note, phrase, serves}) => {
         if (boiled !== null) {
@@ -225,7 +228,9 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
       ...(rising.untimed.length > 0 ? {untimed: rising.untimed} : {}),
       ...(door.length > 0 ? {door} : {}),
       ...(ajar === null ? {} : {ajar}),
-      ...(bakesFalling(section) ? {falls: true as const} : {}),
+      ...(tending.length > 0 ? {tending} : {}),
+      ...(cooling === null ? {} : {cooling}),
+      ...(bakesFalling(section, cooling) ? {falls: true as const} : {}),
       ...(evening.length + stood.length > 0 ? {evening: [...evening, ...stood].sort((a, b) => a.start - b.start)} : {}),
       ...yields,
       facts,

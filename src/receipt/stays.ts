@@ -38,7 +38,8 @@ const RULE_STEMS: ReadonlySet<string> = new Set([...TREES.opens.next.keys(), ...
 const at = (use: Use, tokens: readonly Token[], k: number): FoundPhrase<StayWord> | null => phraseAt(TREES[use], tokens, k)
 const is = (use: Use, token: Token | undefined): boolean =>
   token !== undefined && token.kind === 'word' && TREES[use].next.get(token.stem)?.row != null
-const isOven = (token: Token): boolean => is('door', token) && !token.word.startsWith('door')
+/** Whether a word is the oven's. */
+export const isOven = (token: Token): boolean => is('door', token) && !token.word.startsWith('door')
 
 /** How many words a clause may reach back and on, and how far a preposition stands before its oven ("in a very slow brick oven"). */
 const REACH = {back: 60, on: 25, preposition: 5, near: 8} as const
@@ -116,7 +117,8 @@ export function spansOf(tokens: readonly Token[], times: readonly TimePhrase[]):
   })
 }
 
-function isNight(tokens: readonly Token[], from: number, to: number): boolean {
+/** Whether words of tokens [from, to) are the night. */
+export function isNight(tokens: readonly Token[], from: number, to: number): boolean {
   for (let k = from; k < to; k++) if (at('night', tokens, k) !== null) return true
   return false
 }
@@ -163,7 +165,7 @@ function isInOvenAfter(tokens: readonly Token[], to: number): boolean {
 }
 
 /** How a thing stands to the oven at `k`, by the preposition before it: within, beside, or not said. A cold oven is a cupboard. */
-function standing(tokens: readonly Token[], k: number): 'into' | 'beside' | null {
+export function standing(tokens: readonly Token[], k: number): 'into' | 'beside' | null {
   for (let j = k - 1; j >= 0 && j >= k - REACH.preposition && tokens[j]!.block === tokens[k]!.block; j--) {
     const token = tokens[j]!
     if (token.kind === 'mark' && token.word !== ',') return null

@@ -97,6 +97,8 @@ export interface TimePhrase extends Span {
   readonly place?: ColdPlace['id']
   /** It is the night, and the thing is left in the oven through it. */
   readonly overnight?: true
+  /** The thing is left in the oven so long after its bake, as that cools or is turned off: no part of the bake. */
+  readonly cooling?: true
   /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */
   readonly then?: true
   /** It stands in a note: the receipt's own time where it gives no other, else of another way, and `of` is "other". */
@@ -113,6 +115,21 @@ export interface TimePhrase extends Span {
     readonly over: {readonly low: number; readonly high: number}
     readonly of: 'bake' | 'boil'
   }
+}
+
+/** That a thing is left in the oven after its bake, as that cools or is turned off. */
+export interface LeftToCool extends Span {
+  /** How long; absent where the words do not say. */
+  readonly minutes?: {readonly low: number; readonly high: number}
+}
+
+/** What is done to a thing at times while it bakes. */
+export interface Tending extends Span {
+  readonly does: 'stir' | 'turn' | 'baste'
+  /** Again after so many minutes; `after` once after so many from setting in; `share` once at so much of its bake. None of these: now and then. */
+  readonly every?: number
+  readonly after?: number
+  readonly share?: number
 }
 
 /** That the door is to be kept shut ("do not open the oven for two hours"), and how long from setting in. */
@@ -211,6 +228,10 @@ export interface ReadReceipt {
   readonly evening?: readonly EveningBefore[]
   /** The words that want the door left a little open while it bakes or dries; absent where none do. */
   readonly ajar?: Span
+  /** That it is left in the oven after the bake; absent where the text says nothing of it. */
+  readonly cooling?: LeftToCool
+  /** What is done to it while it bakes; absent where the text says nothing of it. */
+  readonly tending?: readonly Tending[]
   /** It bakes while the heat falls, by its own words; absent where it does not say so. */
   readonly falls?: true
   /** How much it makes; where no count of that is given, how many people it feeds. */

@@ -1,7 +1,7 @@
 import Fraction from 'fraction.js'
 import {lookUpItem} from '../lexicon/index.js'
 import {scaled as scaledBy} from '../measure/range.js'
-import type {EveningBefore} from '../receipt/types.js'
+import type {EveningBefore, LeftToCool, Tending} from '../receipt/types.js'
 import type {Filled} from './order.js'
 import {saltAndLeaven} from './salt-and-leaven.js'
 import {scaled} from './scaled-amounts.js'
@@ -71,6 +71,8 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     ...(receipt.evening === undefined ? {} : {evening: receipt.evening.map(eveningTask)}),
     // Of other kinds the open door is said of a part of the time.
     ...(kind.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
+    ...(receipt.cooling === undefined ? {} : {cooling: coolingTask(receipt.cooling)}),
+    ...(receipt.tending === undefined ? {} : {tending: receipt.tending.map(tendingTask)}),
     // What is in the vessels feeds, not how many they are: half a receipt in one vessel feeds half as many.
     feeds: scaledBy(feedsEach, made.vessels * times.valueOf()),
     inferred: [...notes.inferred, ...sized.filter((one) => !notes.inferred.includes(one))],
@@ -82,6 +84,18 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     amounts: weighed.amounts,
   }
 }
+
+const coolingTask = ({text, minutes}: LeftToCool): NonNullable<Dish['cooling']> => ({
+  words: text.replace(/\s+/g, ' '),
+  ...(minutes === undefined ? {} : {minutes: minutes.low}),
+})
+
+const tendingTask = ({text, every, after, share}: Tending): NonNullable<Dish['tending']>[number] => ({
+  words: text.replace(/\s+/g, ' '),
+  ...(every === undefined ? {} : {every}),
+  ...(after === undefined ? {} : {after}),
+  ...(share === undefined ? {} : {share}),
+})
 
 const eveningTask = ({does, text, items, hour}: EveningBefore): EveningTask => ({
   does,

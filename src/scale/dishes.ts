@@ -91,10 +91,16 @@ function sayAlike(items: readonly DayAmount[], sayOf: (item: DayAmount) => Say):
       'warning',
       'scale-alike',
       `two lines are called “${item.title}”, and the plan tells them apart by their hours and loads only`,
-      `give each link a text of its own, such as “[${item.title} ${before.amount === item.amount ? 'for the evening' : item.amount}]”`,
+      `give each link a text of its own, such as “[${item.title}${toTell(item, before)}]”`,
       item.targetAt,
     )
   })
+}
+
+/** What a cook would call the second of two: by whom it feeds, else as another batch. A vessel with its sizes is no name. */
+function toTell({amount}: DayAmount, before: DayAmount): string {
+  if (amount === before.amount) return ' for the evening'
+  return amount !== null && /^(?:for|für) \d+$/.test(amount.trim()) ? ` ${amount.trim()}` : ', second batch'
 }
 
 /** How many of a vessel stand on the empty floor; each is looked for once. */

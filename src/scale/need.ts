@@ -18,6 +18,13 @@ const longNight = 480
  * apples that bake three quarters of an hour in a moderate oven are dried up by the morning. Common practice, no source.
  */
 const bearsNight = 300
+/**
+ * What so long in an oven that cools, or is turned off, after the bake is of the same time at the bake's own heat, as a share: an oven of iron
+ * sheet has lost most of its heat in an hour or two. Common practice, no source.
+ */
+const coolingShare = 0.25
+/** Of what may be left in until the oven is cold, °C. */
+const cooled = 20
 /** The dose law needs an oven hotter than the crumb: the least it may be hotter, °C. */
 const leastDrive = 10
 /**
@@ -96,7 +103,7 @@ function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
 }
 
 type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> &
-  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries'>>
+  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries' | 'dry' | 'keeps'>>
 
 /** Where a need's figures come from: for the list of what is ours. */
 export interface NeedResult {
@@ -117,7 +124,9 @@ interface Bake {
 function bakeOf(receipt: Pick<Receipt, 'facts' | 'times' | 'oven'>, usual: Range): Bake | null {
   const stated = receipt.facts.bake
   if (stated !== undefined) return {low: stated.low, high: stated.high, parts: [stated]}
-  const times = receipt.times.filter((time) => time.of === 'bake' && time.minutes.high > 0 && time.minutes.high <= longestBake)
+  const times = receipt.times.filter(
+    (time) => time.of === 'bake' && !time.cooling && time.minutes.high > 0 && time.minutes.high <= longestBake,
+  )
   return times.length === 0 ? null : joinTimes(times, receipt.oven, usual)
 }
 
@@ -175,13 +184,17 @@ function joinTimes(times: readonly TimePhrase[], oven: readonly OvenPhrase[], us
  * @param source where the kind's figures come from, for the note
  */
 export function heatNeed(
-  receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'door' | 'falls'>,
+  receipt: Pick<Receipt, 'facts' | 'times' | 'oven' | 'door' | 'falls' | 'cooling'>,
   kind: Needs,
   source: string,
 ): NeedResult {
   const inferred: Inferred[] = []
   // A kind that is always left in through the night has its own time for it.
-  const night = receipt.facts.bake === undefined ? receipt.times.find((time) => time.overnight === true) : undefined
+  const night =
+    receipt.facts.bake === undefined ? receipt.times.find((time) => time.overnight === true && !time.cooling) : undefined
+  const {cooling} = receipt
+  const cools = receipt.times.find((time) => time.cooling)
+  const coolsOvernight = cools?.overnight === true
   const bake = bakeOf(receipt, kind.minutes)
   const own = (bake && middled(bake)) ?? (night === undefined || kind.overnight ? null : middled(night.minutes))
   const minutes = own ?? kind.minutes
@@ -194,7 +207,12 @@ export function heatNeed(
   }
   const stated = receipt.facts.oven === undefined ? null : readHeatWords(receipt.facts.oven, receipt.facts)
   // "If the oven be too hot it will burn" is no order, and a word that no row knows no heat.
-  const ordered = receipt.oven.filter((phrase) => phrase.condition !== true && phrase.known !== false)
+  const ordered = receipt.oven.filter(
+    (phrase) =>
+      phrase.condition !== true &&
+      phrase.known !== false &&
+      !(cooling && phrase.start >= cooling.start && phrase.start < cooling.end),
+  )
   const phrases = stated !== null ? [stated] : ordered.sort((p, q) => p.start - q.start)
   // A receipt may name the oven of another dish ("after the bread, in a quick oven") or two stages: the heat its kind takes counts.
   const named =
@@ -230,15 +248,21 @@ export function heatNeed(
   }
   // Left in all night it bakes on the heat as it falls away, whatever its kind does by day.
   const allNight = night !== undefined && minutes.high >= longNight
-  if (allNight) end = Math.min(end, anyKind.slack.end)
+  if (allNight || coolsOvernight) end = Math.min(end, anyKind.slack.end)
+  // What keeps without warmth is none the worse for an oven that is cold by the morning.
+  const cold = coolsOvernight && (kind.dry === true || kind.keeps === true)
+  if (cold) end = Math.min(end, cooled)
   end = Math.min(end, low - 5)
   const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
   // A receipt that gives one time gives no longest; a dish bears as much beyond its time as its kind does.
   const most = (time: number): number => (time * kind.minutes.high) / kind.minutes.likely
   const usual = kind.overnight && (own === null || most(own.high) >= bearsNight)
-  const overnight = usual || night !== undefined || (falling && minutes.high >= longNight)
+  const overnight = usual || night !== undefined || coolsOvernight || (falling && minutes.high >= longNight)
   const closed = closedFor(receipt.door ?? [], minutes)
-  const bears = falling && !overnight ? most(minutes.likely) : 0
+  const bears = Math.max(
+    (falling && !overnight) || (kind.overnight && coolsOvernight) ? most(minutes.likely) : 0,
+    cools === undefined ? 0 : minutes.high + coolingShare * cools.minutes.high,
+  )
   // A figure is what a thermostat holds; only the baker of such an oven says that a time is of a falling one.
   const held =
     falling && own !== null && first !== undefined && inDegrees(first) && receipt.falls !== true && !receipt.facts.holdsHeat
@@ -274,6 +298,7 @@ export function heatNeed(
       falling,
       ...(held ? {held: true as const} : {}),
       overnight,
+      ...(cold ? {cools: true as const} : {}),
       ...(bears > minutes.high + 1 ? {longest: bears} : {}),
       ...(closed === null ? {} : {closed}),
     },
@@ -350,5 +375,33 @@ export function thickened(need: HeatNeed, ratio: number): HeatNeed {
     minutes: scaled(need.minutes, factor),
     ...(need.longest === undefined ? {} : {longest: need.longest * factor}),
     ...(need.closed === undefined ? {} : {closed: scaled(need.closed, factor)}),
+  }
+}
+
+/**
+ * The part of a long bake that heats the pot through, before what is in it softens: at most a quarter of its time and three quarters of an
+ * hour; and no pot that an oven takes is longer about it than three hours, minutes. Common practice, no source: beans and stews go in with
+ * hot water and simmer within the hour, a deep crock of them within two or three.
+ */
+const heatingThrough = {share: 1 / 4, usual: 45, most: 180} as const
+
+/**
+ * The need of what softens in its own time (beans, stews, rice), lying deeper than its time was given for: the part of the time that heats it
+ * through goes as the square of the half-thickness, as `thickened` has it; the softening takes no longer in a deep pot than in a flat one.
+ *
+ * @param need as given
+ * @param ratio half-thickness now / half-thickness its minutes were given for, 1 or more
+ */
+export function heatedThrough(need: HeatNeed, ratio: number): {readonly need: HeatNeed; readonly more: number} {
+  const heating = Math.min(heatingThrough.usual, heatingThrough.share * need.minutes.likely)
+  const more = Math.max(0, Math.min(heating * ratio * ratio, heatingThrough.most) - heating)
+  const {low, likely, high} = need.minutes
+  return {
+    need: {
+      ...need,
+      minutes: {low: low + more, likely: likely + more, high: high + more},
+      ...(need.longest === undefined ? {} : {longest: need.longest + more}),
+    },
+    more,
   }
 }

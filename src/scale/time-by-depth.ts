@@ -1,7 +1,7 @@
 import type {Inferred} from '../receipt/types.js'
 import type {KindFigures} from './kind-figures.js'
 import {meantFill} from './makes.js'
-import {mayTakeFire, type NeedResult, thickened} from './need.js'
+import {heatedThrough, mayTakeFire, type NeedResult, thickened} from './need.js'
 import type {Filled} from './order.js'
 import {type Shape, standing, usualShapeOf} from './own-vessel.js'
 import {percentOf, span} from './reason-figures.js'
@@ -42,12 +42,20 @@ export function timedByDepth(base: NeedResult, dough: Dish['dough'], filled: Fil
   const change = thicknessOf({...shape, vessel, each}, timedFor, kind, rises)
   const thicker = Math.max(THINNEST, change.thicker)
   const asLong = kind.softens === true && thicker < 1
+  const deeper = kind.softens === true && thicker > 1.05 ? heatedThrough(base.need, thicker) : null
   // Sticks lie loose, and the air goes between.
   const loose = mayTakeFire(kind.cautions)
   if (!asLong && !loose) sayTooThin(change, filled, say)
-  const need = Math.abs(thicker - 1) > 0.05 && !asLong && !loose ? thickened(base.need, thicker) : base.need
+  const need =
+    deeper !== null ? deeper.need : Math.abs(thicker - 1) > 0.05 && !asLong && !loose ? thickened(base.need, thicker) : base.need
   const notes: Inferred[] = []
-  if (need !== base.need) notes.push({field: 'time', value: minutesOf(need), why: whyOtherTime(change, base.need)})
+  if (deeper !== null)
+    notes.push({
+      field: 'time',
+      value: minutesOf(need),
+      why: `${Math.round((thicker - 1) * 100)} % thicker than its time was given for: it is heated through in ${Math.round(deeper.more)} min more, and softens in its own time`,
+    })
+  else if (need !== base.need) notes.push({field: 'time', value: minutesOf(need), why: whyOtherTime(change, base.need)})
   if (asLong && thicker < 0.95)
     notes.push({
       field: 'time',

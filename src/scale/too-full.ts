@@ -39,7 +39,12 @@ export function sayTooFull(filled: Filled, say: Say): void {
     )
     return
   }
-  const yielded = made.pieces !== null && made.pieces < made.vessels && !isSheet(shape.size)
+  // In smaller vessels that the day names it is more of them by its volume, and none of them too full.
+  const yielded =
+    made.pieces !== null &&
+    made.pieces < made.vessels &&
+    mass.likely > made.pieces * most * (1 + slightly) &&
+    !isSheet(shape.size)
   if (!yielded && each <= plainly * most) return
   say(
     'warning',

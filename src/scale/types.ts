@@ -68,6 +68,8 @@ export interface HeatNeed {
   /** Its minutes are of an oven held at `reference` by a thermostat, though it falls with this one: so is its dose. */
   readonly held?: true
   readonly overnight: boolean
+  /** It is left in through the night after it is done, and keeps without warmth: the oven may go cold on it. */
+  readonly cools?: true
   /** Minutes from setting in that the receipt wants the door kept shut; absent where it says nothing of it. */
   readonly closed?: Range
 }
@@ -128,6 +130,18 @@ export interface Dish {
   readonly evening?: readonly EveningTask[]
   /** The receipt wants the door left a little open, in these words. */
   readonly ajar?: string
+  /** The receipt leaves it in the oven after its bake, in these words; for so many minutes at least, where it says how long. */
+  readonly cooling?: {readonly words: string; readonly minutes?: number}
+  /**
+   * What its receipt has done to it while it bakes, in these words: again after `every` minutes, once `after` minutes from setting in, or at a
+   * `share` of its bake; now and then where none of these is said.
+   */
+  readonly tending?: ReadonlyArray<{
+    readonly words: string
+    readonly every?: number
+    readonly after?: number
+    readonly share?: number
+  }>
   readonly feeds: Range
   readonly inferred: readonly Inferred[]
   /** Of these, what was decided when it was brought to this size: how many, eggs whole or weighed, batches, a time for another depth. */

@@ -232,6 +232,7 @@ export const planFileSchema = z
           'load',
           'draw',
           'top up',
+          'tend',
           'shut',
           'evening before',
         ]),

@@ -130,12 +130,12 @@ export function timesShown(
   const doors = receipt.door ?? []
   const times = receipt.times
     .filter((time) => time.of !== 'other' || !doors.some((door) => door.start <= time.start && time.end <= door.end))
-    .map(({text, start, end, minutes, of, stage, overnight}) => ({
+    .map(({text, start, end, minutes, of, stage, overnight, cooling}) => ({
       text,
       start,
       end,
       length: durations(minutes, style),
-      of: overnight === true ? words['of.overnight'] : words[`of.${stage ?? of}`],
+      of: cooling === true ? words['of.cooling'] : overnight === true ? words['of.overnight'] : words[`of.${stage ?? of}`],
       sources: [],
     }))
   const shut = doors.map(({text, start, end, minutes, share, sources}) => ({

@@ -151,6 +151,26 @@ export const deMessages: Book['sentences'] = [
   ['{dish} at the {zone}: drawn at {n} °C; not under {n2} °C', '{dish} {zone:text}: bei {n} °C ausgezogen; nicht unter {n2} °C'],
   ['{dish}: drawn with {n} % of its heat', '{dish}: mit {n} % der Hitze ausgezogen'],
   [
+    '{dish}: its receipt says “{text}”, and the plan does not open the door for it',
+    '{dish}: Das Rezept sagt „{text}“, und der Plan öffnet die Tür dafür nicht',
+  ],
+  [
+    '{dish}: its receipt says “{text}”, {n} times as it bakes, and the plan has the door open for {n2} of them',
+    '{dish}: Das Rezept sagt „{text}“, {n}-mal beim Backen, und der Plan hat die Tür für {n2} davon offen',
+  ],
+  [
+    'open it for a moment only, and look at it a little later: so many openings cost heat that the plan does not count',
+    'nur einen Augenblick öffnen, und etwas später danach sehen: so viele Öffnungen kosten Hitze, mit der der Plan nicht rechnet',
+  ],
+  [
+    'a step tends what is not in the oven, or with the door shut',
+    'ein Schritt versorgt, was nicht im Ofen ist, oder bei geschlossener Tür',
+  ],
+  [
+    '{dish}: no step tells what its receipt has done as it bakes',
+    '{dish}: kein Schritt sagt, was das Rezept beim Backen tun lässt',
+  ],
+  [
     'the door is opened {n} min after setting in {dish}, and the receipt wants it shut for {n2} min',
     'die Tür wird {n} min nach dem Einschießen von {dish} geöffnet, und das Rezept will sie {n2} min geschlossen',
   ],

@@ -66,6 +66,10 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     '{dishes}: solange die Tür offen ist, hineinsehen und mit kochendem Wasser auffüllen, wo es unter das Gargut gesunken ist.',
   'fill up':
     '{dishes}: ehe die Tür zugeht, mit kochendem Wasser auffüllen, so weit es ohne Überkochen geht, und zudecken: vor {until} sieht niemand hinein.',
+  tend: '{dishes}: solange die Tür offen ist, tun, was das Rezept sagt („{words}“).',
+  'tend alone': '{dishes}: Tür einen Augenblick öffnen, tun, was das Rezept sagt („{words}“), und gleich wieder schließen.',
+  'tend oftener':
+    '{dishes}: Das Rezept sagt „{words}“, öfter, als dieser Plan die Tür öffnet: dazwischen einen Augenblick öffnen und gleich wieder schließen.',
   shut: 'Tür zu. Es bleibt drin: {dishes}.',
   'soak over night': '{dishes}: einweichen: {amounts} („{words}“).',
   'soak over night plain': '{dishes}: einweichen, was das Rezept sagt („{words}“).',
@@ -119,6 +123,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'behind draw kept': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. {kept}',
   'behind draw kept late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. {kept}',
   'other time': '{dishes}: {stay} in der Hitze, die es antrifft, gelten für {said} des Rezepts.',
+  'cool slowly':
+    '{dishes}: das Rezept lässt es nach dem Backen darin („{words}“), und dieser Ofen hat seine Hitze noch oder wird gebraucht: langsam unter einem Tuch auskühlen lassen, ohne Zug.',
   'may stay in': '{dishes}: nicht fertig, darf bis {late} im Ofen bleiben.',
   'keep hot':
     'Fertig: {dishes}, gebraucht um {by}: bis dahin zugedeckt auf 57 °C (135 °F) oder heißer halten, oder in flachen Schalen binnen zwei Stunden abkühlen und auf 74 °C (165 °F) durcherhitzen.',

@@ -156,6 +156,10 @@ const sentences: Book['sentences'] = [
     '„{text}“ kann viel heißer sein, und darin bäckt, was trocknen soll: nicht heißer, als seine Art verträgt, es sei denn, das Rezept nennt Grade',
   ],
   [
+    '{n} % thicker than its time was given for: it is heated through in {n2} min more, and softens in its own time',
+    '{n} % dicker als das, wofür die Zeit gilt: es braucht {n2} min mehr, bis es durch und durch heiß ist, und wird in seiner eigenen Zeit weich',
+  ],
+  [
     'shallower than its time was given for; it softens in its own time, so the time is kept',
     'flacher als das, wofür die Zeit gilt; es wird in seiner eigenen Zeit weich, also bleibt die Zeit',
   ],

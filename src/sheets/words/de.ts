@@ -118,6 +118,7 @@ export const de: Words = {
   'action.load': 'Einschießen',
   'action.draw': 'Ausziehen',
   'action.top up': 'Nachgießen',
+  'action.tend': 'Versorgen',
   'action.shut': 'Schließen',
   'action.evening before': 'Am Vorabend',
 
@@ -276,6 +277,7 @@ export const de: Words = {
   'of.stand': 'stehen',
   'of.other': 'sonst',
   'of.overnight': 'über Nacht im Ofen gelassen',
+  'of.cooling': 'nach dem Backen im Ofen gelassen, während er abkühlt',
   'of.ajar': 'die Tür bleibt ein wenig offen',
   'of.door': 'die Tür bleibt zu, vom Einschießen an',
 

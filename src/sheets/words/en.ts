@@ -119,6 +119,7 @@ export const en = {
   'action.load': 'Set in',
   'action.draw': 'Draw',
   'action.top up': 'Top up',
+  'action.tend': 'Tend',
   'action.shut': 'Shut',
   'action.evening before': 'Evening before',
 
@@ -277,6 +278,7 @@ export const en = {
   'of.stand': 'standing',
   'of.other': 'other',
   'of.overnight': 'left in the oven through the night',
+  'of.cooling': 'left in the oven after the bake, as it cools',
   'of.ajar': 'the door left a little open',
   'of.door': 'the door kept shut, from setting in',
 

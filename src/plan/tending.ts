@@ -1,0 +1,87 @@
+import type {Dish} from '../scale/types.js'
+import {rules} from './rules.js'
+import type {Plan, PlanProblem} from './types.js'
+
+/** How what is to be done to a dish as it bakes falls in with the openings of the door. Common practice, no source. */
+const TENDED = {
+  /** An opening so near does for what has its time, minutes, or this share of the stay if that is more. */
+  near: 10,
+  share: 0.1,
+  /** Parts of one dish that go in or out at other times are seen to at one opening where theirs are so near, minutes. */
+  together: 30,
+} as const
+
+/** What is done to dishes at one moment; or is told as they go in, because they want it oftener than the door is opened. */
+export interface Tended {
+  readonly how: 'door' | 'own' | 'oftener'
+  readonly at: number
+  readonly dishes: readonly string[]
+  readonly words: string
+}
+
+/** A dish that its receipt has tended oftener than the plan opens the door while it is in. */
+export interface Untended {
+  readonly dish: Dish
+  readonly words: string
+  /** How often in all, where the words say it; and for how many of these the door is open. */
+  readonly wanted: number | null
+  readonly opened: number
+}
+
+/**
+ * When what receipts ask within the bake is done: at the openings of the door that fall within the stay; what has its one time, at that time
+ * if the door is not opened near it. What is wanted oftener than the door is opened is told as the dish goes in, for an opening costs heat
+ * that the plan has to count.
+ *
+ * @param openings when the door is opened, minutes after midnight, each once and in order
+ * @param shut whether the door is to be kept shut at a time
+ */
+export function tendingOf(
+  problem: PlanProblem,
+  {loads}: Pick<Plan, 'loads'>,
+  openings: readonly number[],
+  shut: (at: number) => boolean,
+): {readonly tended: Tended[]; readonly short: Untended[]} {
+  const byId = new Map(problem.dishes.map((dish) => [dish.id, dish]))
+  const tended = new Map<string, {how: Tended['how']; at: number; dishes: string[]; words: string}>()
+  const short = new Map<string, Untended>()
+  const put = (how: Tended['how'], at: number, id: string, words: string): void => {
+    const key = `${how} ${at} ${words}`
+    const one = tended.get(key) ?? {how, at, dishes: [], words}
+    if (!one.dishes.includes(id)) one.dishes.push(id)
+    tended.set(key, one)
+  }
+  for (const load of loads)
+    for (const {dish: id, draw, alreadyIn} of load.dishes) {
+      const dish = byId.get(id)
+      for (const {words, every, after, share} of dish?.tending ?? []) {
+        const stay = draw.likely - load.at
+        const inside = openings.filter((at) => at > load.at && at < draw.likely)
+        const bake = dish!.need.minutes.likely
+        // Its time is of its receipt's bake, and goes with the stay that stands for that.
+        const part = share ?? (after === undefined ? undefined : after / bake)
+        if (part !== undefined && part < 1) {
+          const at = load.at + rules.tick * Math.round((part * stay) / rules.tick)
+          const near = inside.filter((k) => Math.abs(k - at) <= Math.max(TENDED.near, TENDED.share * stay))
+          const [nearest] = near.sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
+          if (nearest !== undefined) put('door', nearest, id, words)
+          else if (
+            [...tended.values()].some(
+              (one) =>
+                one.how === 'own' && one.words === words && one.dishes.includes(id) && Math.abs(one.at - at) <= TENDED.together,
+            )
+          )
+            continue
+          else if (!shut(at) && at > load.at && at < draw.likely) put('own', at, id, words)
+          else short.set(`${id} ${words}`, {dish: dish!, words, wanted: 1, opened: 0})
+          continue
+        }
+        const wanted = every === undefined ? null : Math.max(1, Math.ceil(bake / every) - 1)
+        for (const at of inside) put('door', at, id, words)
+        if (inside.length >= (wanted ?? 1)) continue
+        if (alreadyIn !== true) put('oftener', load.at, id, words)
+        short.set(`${id} ${words}`, {dish: dish!, words, wanted, opened: inside.length})
+      }
+    }
+  return {tended: [...tended.values()], short: [...short.values()]}
+}
