@@ -18,6 +18,8 @@ const longNight = 480
  * apples that bake three quarters of an hour in a moderate oven are dried up by the morning. Common practice, no source.
  */
 const bearsNight = 300
+/** … and what a receipt has done in less than this is baked for a meal, and not left in, minutes. Common practice, no source. */
+const forMeal = 120
 /**
  * What so long in an oven that cools, or is turned off, after the bake is of the same time at the bake's own heat, as a share: an oven of iron
  * sheet has lost most of its heat in an hour or two. Common practice, no source.
@@ -256,7 +258,7 @@ export function heatNeed(
   const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
   // A receipt that gives one time gives no longest; a dish bears as much beyond its time as its kind does.
   const most = (time: number): number => (time * kind.minutes.high) / kind.minutes.likely
-  const usual = kind.overnight && (own === null || most(own.high) >= bearsNight)
+  const usual = kind.overnight && (own === null || (own.high >= forMeal && most(own.high) >= bearsNight))
   const overnight = usual || night !== undefined || coolsOvernight || (falling && minutes.high >= longNight)
   const closed = closedFor(receipt.door ?? [], minutes)
   const bears = Math.max(
