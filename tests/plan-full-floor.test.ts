@@ -89,6 +89,9 @@ describe('a small floor filled with bread', () => {
     expect(full.plan.score.lateMinutes).toBe(0)
     expect(full.plan.loads.map((l) => l.dishes.map((d) => d.count))).toEqual([[10]])
     expect(checked(full)).toEqual([])
+    // That the loaves are not of one colour is told where they are drawn.
+    const drawn = full.plan.steps.find(({action}) => action === 'draw')!
+    expect(drawn.behind).toMatch(/fills the floor: what stands at the back browns first/)
   })
 
   it('is filled so far as it is one load', () => {

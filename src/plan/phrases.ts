@@ -127,6 +127,8 @@ export const phrases = {
   'behind draw kept': 'Not done: shut the door and look again every ten minutes, up to {late}. {kept}',
   'behind draw kept late': 'Not done: shut the door and look again every ten minutes. {kept}',
   'other time': '{dishes}: {stay} in the heat it finds stand for the {said} of its receipt.',
+  uneven:
+    '{dishes} fills the floor: what stands at the {zone} browns first, what stands at the {zone2} last; all of it is drawn together.',
   'cool slowly':
     '{dishes}: the receipt leaves it in after the bake (“{words}”), and this oven is at its heat still, or wanted: let it cool slowly under a cloth, out of the draught.',
   'may stay in': '{dishes}: not done, it may stay in till {late}.',

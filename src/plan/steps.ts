@@ -20,6 +20,7 @@ import {depthOf, partsOf, standsAt, told} from './stands-at.js'
 import {tendingOf} from './tending.js'
 import {toppingUp} from './topping-up.js'
 import type {Load, Phrase, PhraseValue, Plan, PlanProblem, Step} from './types.js'
+import {unevenly} from './uneven.js'
 
 /** A shaped dough that waited in the cold stands in the warm for so long at least before it goes in, minutes. Common practice, no source. */
 const LAST_WARM = 15
@@ -439,6 +440,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       const ends = [...kept].flatMap(([from, ids]) => ids.map((id) => ({from, to: from + shutFor(id)})))
       return Math.min(at, Math.max(early, ...ends.filter(({from, to}) => from < early && to > early).map(({to}) => to)))
     }
+    const uneven = plan.loads.flatMap((load) => unevenly(problem, plan, load))
     for (const [at, d] of draws) {
       const ids = [...new Set(d.ids)]
       // What burns has the first word on how long may be waited; what is the better for staying in, where it goes on longer, its own.
@@ -454,6 +456,10 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         ...otherTimes(d.drawn, byId, at).map(({dish, stay, said}) =>
           p('other time', {dishes: names([dish]), stay: min(stay), said: min(said)}),
         ),
+        ...uneven.flatMap(({dish, draw, hottest, coolest}) => {
+          const zone = (word: string): PhraseValue => ({unit: 'word', word})
+          return draw === at ? [p('uneven', {dishes: names([dish]), zone: zone(hottest), zone2: zone(coolest)})] : []
+        }),
         ...drawnHot(d.drawn, byId, at).map(({dish, words}) => p('cool slowly', {dishes: names([dish]), words})),
         ...(burning.length > 0 && staying.length > 0 && latest(staying) - late >= STAYS_LONGER
           ? [p('may stay in', {dishes: names(staying.map(({dish}) => dish)), late: {unit: 'clock', value: latest(staying)}})]

@@ -123,6 +123,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'behind draw kept': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen, bis {late}. {kept}',
   'behind draw kept late': 'Nicht fertig: Tür zu und alle zehn Minuten nachsehen. {kept}',
   'other time': '{dishes}: {stay} in der Hitze, die es antrifft, gelten für {said} des Rezepts.',
+  uneven: '{dishes} füllt den Herd: {zone} bräunt es zuerst, {zone2} zuletzt; alles wird zusammen ausgezogen.',
   'cool slowly':
     '{dishes}: das Rezept lässt es nach dem Backen darin („{words}“), und dieser Ofen hat seine Hitze noch oder wird gebraucht: langsam unter einem Tuch auskühlen lassen, ohne Zug.',
   'may stay in': '{dishes}: nicht fertig, darf bis {late} im Ofen bleiben.',
