@@ -1,7 +1,8 @@
 import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {run} from '../src/cli/run.js'
-import {amiss, asAsked} from '../src/plan/asked.js'
+import {writeDuration} from '../src/measure/quantity.js'
+import {amiss, asAsked, minutesLate} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
 import {makePlan} from '../src/plan/make.js'
 import type {PlanOptions} from '../src/plan/options.js'
@@ -91,7 +92,7 @@ describe('the headline', () => {
     expect(head(one, plan)).toMatch(/Every dish has its place, but 1 comes out [\d hmin]+ late\.$/)
     expect(head(one, plan, german)).toMatch(/Jedes Gericht hat seinen Platz, aber 1 kommt [\d hmin]+ zu spät heraus\.$/)
     const two = {...one, dishes: one.dishes.map((d) => ({...d, wantedBy: 400}))}
-    expect(head(two, planDay(two))).toMatch(/but 2 come out late, by up to [\d hmin]+\.$/)
+    expect(head(two, planDay(two))).toMatch(/but 2 come out late, by up to [\d hmin]+, [\d hmin]+ in all\.$/)
   })
 
   it('says of how many some is lost', () => {
@@ -114,7 +115,7 @@ describe('the headline', () => {
     expect(asAsked(p, under)).toBe(false)
     expect(head(p, under)).toMatch(/but 1 comes out underdone\.$/)
     expect(head(p, {...plan, changes: [change('pie-1'), change('bread-1')]})).toMatch(/but 2 come out underdone\.$/)
-    const batches = {...p, dishes: p.dishes.map((d, i) => ({...d, title: `Bread (${i + 1}/2)`}))}
+    const batches = {...p, dishes: p.dishes.map(({id}, i) => ({...p.dishes[0]!, id, title: `Bread (${i + 1}/2)`}))}
     expect(head(batches, {...plan, changes: [change('pie-1'), change('bread-1')]})).toMatch(/but 1 comes out underdone\.$/)
   })
 
@@ -196,14 +197,19 @@ describe('ways out of a late day', () => {
     const fires = [...plan.fires!, {lit: 700, raked: 760, ready: 790, firing: {wood: 3, burn: 60, soak: 30}}]
     const asked: (number | null)[] = []
     // A stand-in for the planner: in haste it finds nothing, and as a day of two fires is planned it has all in time on an earlier first fire.
-    const replan = ({day: {firings}}: PlanProblem, {effort}: PlanOptions): Plan =>
-      firings === 2 && effort !== 'quick' ? {...drawnBy(plan, 400), fires, lit: plan.lit - 60} : plan
+    const replan = ({day: {firings}, firings: some}: PlanProblem, {effort, secondFires: more}: PlanOptions): Plan => {
+      if (firings !== 2 || effort === 'quick') return plan
+      // As where it is written, one fire is to be chosen as well, and second fires may be made for what is found.
+      expect(some.length).toBe(2 * p.firings.length)
+      expect(more).toBe(secondFires)
+      return {...drawnBy(plan, 400), fires, lit: plan.lit - 60}
+    }
     const secondFires = (first: {burn: number} | null) => {
       asked.push(first?.burn ?? null)
       return p.firings
     }
     const ways = waysOf(p, plan, {secondFires, simulate: ({forecast}) => forecast}, replan)
-    expect(asked).toEqual([null, plan.firing.burn])
+    expect(asked).toEqual([null])
     expect(ways.find((w) => w.kind === 'second fire')!.say).toMatch(
       /^A second fire of 60 min at 11:40: nothing comes late; the first of \d+ min at [\d:]+; no more wood\.$/,
     )
@@ -268,6 +274,93 @@ describe('the minutes past the time wanted', () => {
     expect(line).toBe(`Past the time wanted: ${late('bread') + late('pie')} min`)
     // The objective pays for each part.
     expect(plan.score.lateMinutes).toBeGreaterThan(late('bread') + late('pie'))
+  })
+
+  it('of two lines of the day for one dish, in other vessels or for another hour, are those of both', () => {
+    const line = (id: string, wantedBy: number): Dish =>
+      dish('bread', 2, {id, title: 'Bread', file: 'receipts/bread.md', wantedBy})
+    const p = problem([line('bread-1', 400), line('bread-2', 410)], {day: day()})
+    const plan = planDay(p)
+    const all = plan.late!.reduce((sum, {wanted, drawn}) => sum + drawn - wanted, 0)
+    expect(plan.late!.length).toBe(2)
+    expect(minutesLate(p, plan.late!)).toBe(all)
+    const {lines} = planHead({plan, problem: p, oven: {name: 'Oven'} as never}, plainStyle)
+    expect(lines.at(-1)).toContain(`but 2 come out late, by up to `)
+    expect(lines.at(-1)).toContain(`, ${writeDuration(all)} in all.`)
+  })
+})
+
+describe('ways out that change what is written in the day', () => {
+  const p = problem([dish('bread', 4, {wantedBy: 400}), dish('pie', 1)], {day: day()})
+  const plan = planDay(p)
+  const whole = drawnBy(plan, 400)
+  const offered = (replan: (p: PlanProblem, options: PlanOptions) => Plan, more: PlanOptions = {}): string[] =>
+    waysOf(p, plan, {simulate: ({forecast}) => forecast, ...more}, replan).map(({kind}) => kind)
+
+  it('are offered where they help by more than a short trial', () => {
+    expect(plan.late!.map((l) => l.dish)).toEqual(['bread-1'])
+    expect(offered(() => whole)).toEqual(['smaller batch'])
+    expect(offered((_, {effort}) => (effort === 'quick' ? whole : plan))).toEqual([])
+  })
+
+  it('are planned as the day is, on the fires that the changed day has to choose from', () => {
+    const asked: number[] = []
+    const other = [...p.firings]
+    const secondFires = () => []
+    const earnest: {readonly problem: PlanProblem; readonly options: PlanOptions}[] = []
+    offered(
+      (problem, options) => {
+        if (options.effort !== 'quick') earnest.push({problem, options})
+        return whole
+      },
+      {
+        firesFor: (_, dishes) => {
+          asked.push(dishes.length)
+          return {firings: other, secondFires}
+        },
+      },
+    )
+    expect(asked.length).toBeGreaterThan(1)
+    expect(earnest.length).toBe(asked.length)
+    for (const {problem, options} of earnest) {
+      expect(problem.firings).toBe(other)
+      expect(options).toMatchObject({bare: true, asTold: 0, secondFires})
+    }
+  })
+
+  it('halve a dish with all its batches', () => {
+    const batch = (n: number): Dish =>
+      dish('bread', 4, {id: `bread-${n}`, title: `Bread (${n}/3)`, file: 'receipts/bread.md', wantedBy: 400})
+    const three = problem([batch(1), batch(2), batch(3)], {day: day()})
+    const late = planDay(three)
+    const tried: (readonly number[])[] = []
+    const ways = waysOf(three, late, {}, ({dishes}) => {
+      tried.push(dishes.map(({count}) => count))
+      return drawnBy({...late, loads: late.loads.filter((l) => l.dishes.every((d) => d.dish !== 'bread-3'))}, 400)
+    })
+    expect(tried).toContainEqual([3, 3])
+    expect(ways.find(({kind}) => kind === 'smaller batch')!.say).toBe('Bake 6 of 12 of Bread: nothing comes late.')
+  })
+
+  it('are no better than the plan where more comes late by what is told of them, though it comes too late to be of use', () => {
+    const two = problem([dish('bread', 2, {wantedBy: 700}), dish('pie', 1, {wantedBy: 700})], {day: day()})
+    const all = planDay(two)
+    const drawnAt = (at: Readonly<Record<string, number>>, lit: number): Plan => ({
+      ...all,
+      lit,
+      loads: all.loads.flatMap((l) => {
+        const dishes = l.dishes.flatMap((d) => {
+          const likely = at[d.dish.slice(0, -2)]
+          return likely === undefined ? [] : [{...d, draw: {...d.draw, likely}}]
+        })
+        return dishes.length > 0 ? [{...l, dishes}] : []
+      }),
+    })
+    const now = {...drawnAt({bread: 730}, 300), possible: false}
+    const earlier = (then: Plan): string[] =>
+      waysOf(two, now, {}, () => then).flatMap(({kind, late, say}) => (kind === 'earlier fire' ? [`${late}: ${say}`] : []))
+    expect(earlier(drawnAt({bread: 700, pie: 700 + rules.bearable + 60}, 240))).toEqual([])
+    expect(earlier(drawnAt({bread: 710}, 240))).toEqual([expect.stringMatching(/^-20: .*1 of Pie still left out/)])
   })
 })
 

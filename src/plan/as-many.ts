@@ -4,7 +4,7 @@ import type {FloorGrid} from './floor-grid.js'
 import {type Job, jobsOf} from './model.js'
 import type {PlanOptions} from './options.js'
 import {settleBest} from './settle.js'
-import {better, goWithout, type Settled} from './settled.js'
+import {better, goWithout, type Settled, seeksMore} from './settled.js'
 import type {PlanProblem} from './types.js'
 
 /**
@@ -24,7 +24,8 @@ export function asMany(
   options: PlanOptions,
   tick: (share: number) => void,
 ): Settled {
-  if (options.effort === 'quick' || options.bare || problem.done || settled.model.jobs.length > FEW_JOBS) return settled
+  if (options.effort === 'quick' || !seeksMore(options, settled) || problem.done || settled.model.jobs.length > FEW_JOBS)
+    return settled
   const dishes = [...new Set(settled.unplaced.map(({job}) => job.dish))]
   if (dishes.length > FEW) return settled
   return dishes.reduce((best, dish) => moreOf(problem, grid, best, dish, options, tick), settled)

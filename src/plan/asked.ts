@@ -1,4 +1,4 @@
-import {batchesOf} from './batches.js'
+import {askedAs} from './batches.js'
 import {bearable, meantFor} from './model.js'
 import type {Late, Plan, PlanProblem} from './types.js'
 
@@ -42,12 +42,12 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
   }
 }
 
-/** Minutes by which dishes are drawn after they are wanted, added up as a person counts: each dish once, however many parts or batches, by its last. */
+/** Minutes by which dishes are drawn after they are wanted, added up as a person counts: each dish that the day asks for once, however many parts or batches, by its last. */
 export function minutesLate({dishes}: Pick<PlanProblem, 'dishes'>, late: readonly Late[]): number {
   const most = new Map<string, number>()
   for (const {dish: id, wanted, drawn} of late) {
     const dish = dishes.find((d) => d.id === id)
-    const name = dish ? batchesOf(dish) : id
+    const name = dish ? askedAs(dish) : id
     most.set(name, Math.max(most.get(name) ?? 0, drawn - wanted))
   }
   return [...most.values()].reduce((sum, minutes) => sum + minutes, 0)

@@ -5,7 +5,7 @@ import {type Job, priceOfLate} from './model.js'
 import type {PlanOptions} from './options.js'
 import {setInMore} from './set-in-more.js'
 import {settleBest, settleFrom} from './settle.js'
-import {better, compared, goWithout, lacksNothing, lateBy, type Settled, tooLate} from './settled.js'
+import {better, compared, goWithout, lacksNothing, lateBy, type Settled, seeksMore, tooLate} from './settled.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
 /** A morning's day that cannot all be had in time: on which fire, and what is rather left out. */
@@ -48,8 +48,7 @@ export function inTime(
     return on ? better(on, anew) : anew
   }
   let fuller = withoutTooLate(settled, without, options)
-  // A way out that is tried for a day may only come to more than it promised.
-  if (goWithout(fuller) > 0 && !options.bare) fuller = builtUp(fuller, jobs, without, options)
+  if (goWithout(fuller) > 0 && seeksMore(options, fuller)) fuller = builtUp(fuller, jobs, without, options)
   // One that is left out alone is so already.
   const dishes = dishesOf(settled.unplaced)
   if (fuller === settled && dishes.length > 1) fuller = putBack(settled, dishes, without, options)

@@ -113,6 +113,12 @@ const planning = (input: MakePlan, dishes: readonly Dish[], runs: OvenRuns): Pla
   ...input.options,
   simulate: simulator(input, runs),
   secondFires: (first) => twoFires(input, dishes, first?.burn ?? null, hoursOf(input.day, dishes), runs),
+  firesFor: (day, some) => {
+    const of = {...input, day}
+    // What was simulated before bends later simulations by a hair, and a plan hangs on that.
+    const own = new OvenRuns(input.oven)
+    return {...planning(of, some, own), firings: problemOf(of, some, own).firings}
+  },
   heatStated: (file, celsius) => needsAt(input, file, celsius),
 })
 

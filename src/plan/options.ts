@@ -1,7 +1,8 @@
 import type {Forecast, OvenEvent} from '../oven/types.js'
 import type {Dish, HeatNeed} from '../scale/types.js'
+import type {Laid} from './in-time.js'
 import type {Settled} from './settled.js'
-import type {FiringOption} from './types.js'
+import type {Day, FiringOption} from './types.js'
 
 export interface PlanOptions {
   /**
@@ -15,6 +16,10 @@ export interface PlanOptions {
   readonly bare?: boolean
   /** With `bare`: what cannot be had in time is left out all the same, as it is where reasons are told. */
   readonly inTime?: boolean
+  /** With `bare`: the plan is the very one that is made where reasons are told, unless more than so many people go without by it. */
+  readonly asTold?: number
+  /** What the day comes to on one fire, where that has been looked at. */
+  readonly onOneFire?: OnOneFire
   /** A plan of the day, or of one much like it, that is gone on with where its fire is one of the day's. */
   readonly from?: Settled
   /** On a day that has begun: no more than what becomes of the plan in hand, where there is one. */
@@ -26,12 +31,25 @@ export interface PlanOptions {
    * fire cannot do, or as a remedy.
    */
   readonly secondFires?: (first: FiringOption['firing'] | null) => readonly FiringOption[]
+  /** The fires that there are to choose from where the day, or its dishes, are changed so. */
+  readonly firesFor?: (day: Day, dishes: readonly Dish[]) => DayFires
   /** What each dish of a receipt's file needs, by its id, where the front matter of that states the oven's heat, °C; absent where there are no receipts. */
   readonly heatStated?: (file: string, celsius: number) => ReadonlyMap<string, HeatNeed>
   /** Share of the work done, 0 … 1. */
   readonly progress?: (share: number) => void
   /** Asked now and then; true stops the work and throws `PlanCancelled`. */
   readonly cancelled?: () => boolean
+}
+
+/** The fires of a day, and the second ones that may be made for it. */
+export interface DayFires extends Pick<PlanOptions, 'simulate' | 'secondFires'> {
+  readonly firings: readonly FiringOption[]
+}
+
+/** A day on one fire: as laid out, and weighed again where not all of it can be had in time. */
+export interface OnOneFire {
+  readonly laid: Laid
+  readonly weighed: Settled
 }
 
 export type Simulate = NonNullable<PlanOptions['simulate']>

@@ -6,7 +6,7 @@ import {type FloorGrid, floorGrid} from './floor-grid.js'
 import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
 import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
-import {PlanCancelled, type PlanOptions} from './options.js'
+import {type OnOneFire, PlanCancelled, type PlanOptions} from './options.js'
 import {putOff} from './put-off.js'
 import {rules} from './rules.js'
 import {settleBest, settleFrom} from './settle.js'
@@ -37,16 +37,18 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
     const why = passes(grid, dish)
     return why ? [{dish, ...why}] : []
   })
-  const {settled: best, firings} = onFires(problem, grid, options, tick)
+  const {settled: best, firings, onOneFire} = onFires(problem, grid, options, tick)
   // A second fire may have been made for the plan, which is then one of the day's.
   const day = {...problem, firings}
   const many = asMany(day, grid, best, options, tick)
   const settled = drawnAwake(day, grid, problem.done ? many : putOff(day, grid, inOrder(many)), options.simulate)
   tick(0.85)
-  const bound = full ? boundOf(day, settled) : null
-  const leftOut = full ? leftOutOf(day, grid, settled) : null
+  // Of a plan that is a trial nobody asks how good it is.
+  const proved = full && options.asTold === undefined
+  const bound = proved ? boundOf(day, settled) : null
+  const leftOut = proved ? leftOutOf(day, grid, settled) : null
   tick(0.95)
-  const plan = write(day, grid, settled, lone, {bound, leftOut}, options, planDay)
+  const plan = write(day, grid, settled, lone, {bound, leftOut}, onOneFire ? {...options, onOneFire} : options, planDay)
   tick(1)
   return plan
 }
@@ -55,6 +57,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
 interface OnFires {
   readonly settled: Settled
   readonly firings: readonly FiringOption[]
+  /** Of a day that is fired once: what its ways out begin with. */
+  readonly onOneFire?: OnOneFire
 }
 
 /**
@@ -72,17 +76,22 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   const one = {...any, firings: firings.filter((f) => !f.further?.length)}
   const two = {...any, firings: firings.filter((f) => f.further?.length)}
   if (one.firings.length === 0) return {firings, settled: laidOut(problem, grid, options, tick)}
-  const once = litLater(one, grid, inParts(one, grid, options, tick), options, tick)
-  if (two.firings.length === 0) return {firings, settled: weighedUp(problem, grid, once, options, tick)}
+  const known = options.onOneFire
+  const once = known?.laid ?? litLater(one, grid, inParts(one, grid, options, tick), options, tick)
+  const weighed = (): Settled => known?.weighed ?? weighedUp(one, grid, once, options, tick)
+  if (two.firings.length === 0) {
+    const settled = weighed()
+    return {firings, settled, onOneFire: {laid: once, weighed: settled}}
+  }
   // One fire that has bread at noon and pies hot at six burns far more wood than two, which nothing but a trial tells.
   if (lacksNothing(once.settled) && !wantsHot(once.settled)) return {firings, settled: once.settled}
-  const known = new Set(two.firings.map(firesOf))
+  const looked = new Set(two.firings.map(firesOf))
   const made: FiringOption[] = []
   const laidOn = (on: PlanProblem): {on: PlanProblem; laid: Laid} => ({on, laid: inParts(on, grid, options, tick)})
   /** Second fires for a first one as long as that of a plan, where they have not been looked at. */
   const laidAfter = ({option}: Settled): {on: PlanProblem; laid: Laid}[] => {
-    const again = options.secondFires?.(option.firing).filter((f) => !known.has(firesOf(f))) ?? []
-    for (const f of again) known.add(firesOf(f))
+    const again = options.secondFires?.(option.firing).filter((f) => !looked.has(firesOf(f))) ?? []
+    for (const f of again) looked.add(firesOf(f))
     made.push(...again)
     return again.length > 0 ? [laidOn({...any, firings: again})] : []
   }
@@ -90,12 +99,12 @@ function onFires(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
   let alone = once.settled
   // The day's own plan on one fire is often on a shorter one, of which the ways out of that day promise a second.
   if (!tried.some(({laid}) => lacksNothing(laid.settled))) {
-    alone = weighedUp(one, grid, once, options, tick)
+    alone = weighed()
     tried.push(...laidAfter(alone))
   }
   const best = tried.reduce((a, b) => (better(a.laid.settled, b.laid.settled) === a.laid.settled ? a : b))
   const twice = afterBoth(weighedUp(best.on, grid, best.laid, options, tick), one, grid, options, tick)
-  if (alone === once.settled && !lacksNothing(twice)) alone = weighedUp(one, grid, once, options, tick)
+  if (alone === once.settled && !lacksNothing(twice)) alone = weighed()
   return {firings: [...firings, ...made], settled: better(alone, twice)}
 }
 
@@ -171,7 +180,7 @@ function weighedUp(
   options: PlanOptions,
   tick: (share: number) => void,
 ): Settled {
-  return options.effort !== 'quick' && (!options.bare || options.inTime) && !laid.crowded
+  return options.effort !== 'quick' && (!options.bare || options.inTime || options.asTold !== undefined) && !laid.crowded
     ? inTime(problem, grid, laid, options, tick)
     : laid.settled
 }

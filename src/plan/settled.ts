@@ -1,4 +1,5 @@
 import {feedsOf, type Job, lateness, type Model} from './model.js'
+import type {PlanOptions} from './options.js'
 import {rules} from './rules.js'
 import type {Found} from './search.js'
 import type {Standing} from './standing.js'
@@ -53,6 +54,10 @@ export function goWithout(settled: Settled): number {
   const people = lost.reduce((sum, job) => sum + feedsOf(job), 0)
   return Math.round(1000 * people) / 1000
 }
+
+/** Whether more is to be sought for a plan that leaves something out: not for a trial, but where it is to be what the day will be. */
+export const seeksMore = ({bare, asTold}: PlanOptions, settled: Settled): boolean =>
+  !bare || (asTold !== undefined && goWithout(settled) <= asTold)
 
 /** What comes so late that it is of little use. */
 export function tooLate(settled: Settled): Job[] {

@@ -1,5 +1,6 @@
 import * as z from 'zod'
 import type {OvenSpec} from '../oven/types.js'
+import {minutesLate} from '../plan/asked.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 
 /**
@@ -270,6 +271,12 @@ export const planFileSchema = z
       .array(z.object({dish: z.string(), wanted: minutes, drawn: minutes}))
       .optional()
       .describe('Dishes that are drawn after they are wanted'),
+    lateInAll: z
+      .number()
+      .optional()
+      .describe(
+        'minutes by which they are, added up: each dish that the day asks for once, by its last batch, as ways out count them',
+      ),
     ways: z
       .array(remedy)
       .optional()
@@ -394,6 +401,7 @@ export function planFile(plan: Plan, problem: PlanProblem, oven: OvenSpec): Plan
       steps: plan.steps,
       unplaced: plan.unplaced,
       late: plan.late,
+      ...(plan.late ? {lateInAll: minutesLate(problem, plan.late)} : {}),
       ways: plan.ways,
       score: plan.score,
       balance: plan.balance,

@@ -1,7 +1,7 @@
 import {writeDuration} from '../measure/quantity.js'
 import type {OvenSpec, Reading} from '../oven/types.js'
 import {amiss, minutesLate} from '../plan/asked.js'
-import {withoutBatch} from '../plan/batches.js'
+import {askedAs, withoutBatch} from '../plan/batches.js'
 import {listed} from '../plan/phrases.js'
 import {partsOf, type StandsAt} from '../plan/stands-at.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
@@ -100,16 +100,21 @@ function alertLine(message: Message, style: Style): string {
   return tidy(suggest === null ? `${reason}.` : `${reason} → ${suggest}.`)
 }
 
-/** In how far the plan is what the day asked for; batches of one dish count once. */
+/** In how far the plan is what the day asked for; batches of one line of the day count once. */
 function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
   const {words} = style
-  const whole = (id: string): string => withoutBatch(dishTitle(problem, id))
+  const byId = new Map(problem.dishes.map((dish) => [dish.id, dish]))
+  const whole = (id: string): string => {
+    const dish = byId.get(id)
+    return dish ? askedAs(dish) : id
+  }
   const dishes = (ids: readonly string[]): number => new Set(ids.map(whole)).size
   const {late, underdone, lost, afterMeal} = amiss(problem, plan)
   const minutes = writeDuration(Math.max(0, ...late.map(({wanted, drawn}) => drawn - wanted)))
+  const all = writeDuration(minutesLate(problem, late))
   const clause = (what: 'late' | 'underdone' | 'lost' | 'afterMeal', ids: readonly string[]): string[] => {
     const count = dishes(ids)
-    return count === 0 ? [] : [say(words, `amiss.${what}.${count === 1 ? 'one' : 'many'}`, {count, minutes})]
+    return count === 0 ? [] : [say(words, `amiss.${what}.${count === 1 ? 'one' : 'many'}`, {count, minutes, all})]
   }
   const clauses = [
     ...clause(

@@ -55,23 +55,14 @@ export function lackOf(problem: PlanProblem, plan: Plan, late: boolean): Lack {
     out: [...left.values()].reduce((sum, n) => sum + n, 0),
     // To a thousandth, so that sums in another order are the same.
     without: Math.round(1000 * without) / 1000,
-    late: lateIn(problem, plan, late),
+    late: lateIn(problem, plan),
     wanting: new Set(plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.eased ? [d.dish] : [])))).size,
   }
 }
 
-/**
- * Minutes late in all, each dish counted once.
- *
- * @param willDo What comes too late to be of use will do.
- */
-export function lateIn(problem: PlanProblem, plan: Plan, willDo: boolean): number {
-  const useless = uselessFrom(problem, willDo)
-  // What comes too late to be of use counts as left out.
-  return minutesLate(
-    problem,
-    amiss(problem, plan).late.filter(({dish, drawn}) => drawn <= useless(dish)),
-  )
+/** Minutes late in all, each dish counted once: as they are told, so that what comes too late to be of use, and counts as left out, is late as well. */
+export function lateIn(problem: PlanProblem, plan: Plan): number {
+  return minutesLate(problem, amiss(problem, plan).late)
 }
 
 /** True where fewer people go without; or as many, and less is left out; or as much, and it comes less late. */

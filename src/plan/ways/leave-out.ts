@@ -17,8 +17,9 @@ export function leftOut(
   near: readonly FiringOption[],
   helpful: (lack: Lack) => boolean,
 ): Remedy | null {
-  const tried = trials.plan({firings: near, dishes: dishes.filter((d) => d.id !== id)})
-  if (!helpful(tried.lack)) return null
+  const changed = {dishes: dishes.filter((d) => d.id !== id)}
+  const tried = trials.whereTrue(trials.plan({firings: near, ...changed}), changed, helpful)
+  if (!tried) return null
   const words = phrase('remedy leave out', {dishes: {unit: 'dishes', dishes: [id]}, outcome: trials.outcome(tried, false)})
   return trials.remedy('leave out', tried.plan, words)
 }

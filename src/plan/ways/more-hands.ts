@@ -14,8 +14,9 @@ export function moreHands(problem: PlanProblem, plan: Plan, trials: Trials, near
   const {day} = problem
   if (day.hands >= MOST_HANDS || !handsFull(problem, plan)) return null
   const hands = day.hands + 1
-  const tried = trials.plan({firings: near, day: {...day, hands}})
-  if (!helps(tried.lack, trials.now)) return null
+  const changed = {day: {...day, hands}}
+  const tried = trials.whereTrue(trials.plan({firings: near, ...changed}), changed, (lack) => helps(lack, trials.now))
+  if (!tried) return null
   return trials.remedy('more hands', tried.plan, phrase('remedy more hands', {hands, outcome: trials.outcome(tried, false)}))
 }
 

@@ -59,8 +59,8 @@ export function otherHeat(
     const needs = heatStated(dish.file, celsius)
     if (asked.some(({id}) => !needs.has(id))) continue
     const changed = problem.dishes.map((d) => (d.file === dish.file ? {...d, need: needs.get(d.id)!} : d))
-    const written = trials.plan({dishes: changed})
-    if (!gives(written.lack)) continue
+    const written = trials.whereTrue(trials.plan({dishes: changed}), {dishes: changed}, gives)
+    if (!written) continue
     stated.add(dish.file)
     return own('remedy state heat', written, {
       dishes: {unit: 'dishes', dishes: asked.map(({id}) => id), whole: true},

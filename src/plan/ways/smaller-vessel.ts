@@ -3,6 +3,7 @@ import type {Replan} from '../conflict.js'
 import type {PlanOptions} from '../options.js'
 import {phrase} from '../phrases.js'
 import type {Phrase, Plan, PlanProblem, Remedy} from '../types.js'
+import type {Lack} from './lack.js'
 import {Trials} from './trials.js'
 
 /** Dishes whose vessels do not go in, for each of which a smaller one is tried. */
@@ -34,8 +35,10 @@ export function inSmallerVessels(
     // What is to fill the floor puts nothing else out: there are as many of it as then have a place.
     const filling = rest.filter(({fills}) => fills !== undefined)
     const day = problem.dishes.flatMap((d) => (d.id === of[0] ? dishes : of.includes(d.id) || filling.includes(d) ? [] : [d]))
-    const tried = trials.plan({dishes: day})
-    if (tried.lack.without >= trials.now.without) continue
+    const gives = ({without}: Lack): boolean => without < trials.now.without
+    const shortly = trials.plan({dishes: day})
+    const tried = filling.length === 0 ? trials.whereTrue(shortly, {dishes: day}, gives) : gives(shortly.lack) ? shortly : null
+    if (!tried) continue
     const outcome = trials.outcome(tried, false)
     const {phrases} = outcome
     const words = phrase('remedy smaller vessel', {

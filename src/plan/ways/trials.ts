@@ -88,13 +88,29 @@ export class Trials {
   }
 
   /**
-   * The day with something changed as it will be planned when it is changed so: a short trial of fires about as long as the plan's may promise
-   * more than that keeps, or less. Null of a large day, where the trial has to do.
+   * The day with something changed that is written in it, as it will be planned when it is changed so: on the fires that it has to choose from
+   * then, and not shortly, which may promise more than that keeps, or less. Null of a large day, where a short trial has to do.
    */
-  inEarnest(change: Pick<PlanProblem, 'day'>): Trial | null {
+  inEarnest(change: Partial<Pick<PlanProblem, 'day' | 'dishes'>>): Trial | null {
     const problem = {...this.#problem, ...change}
+    const {firesFor, secondFires} = this.#options
     // Second fires that were made for this plan are none of the day's.
-    return this.#earnest(problem.day.firings > 1 ? problem : {...problem, firings: this.#once()})
+    const fires = firesFor?.(problem.day, problem.dishes) ?? {
+      firings: problem.day.firings > 1 ? problem.firings : this.#once(),
+      ...(secondFires ? {secondFires} : {}),
+    }
+    return this.#earnest({...problem, firings: fires.firings}, fires)
+  }
+
+  /** What comes of a change that helps by a short trial; null where it would not when the day is changed so. */
+  whereTrue(
+    shortly: Trial,
+    change: Partial<Pick<PlanProblem, 'day' | 'dishes'>>,
+    helpful: (lack: Lack) => boolean,
+  ): Trial | null {
+    if (!helpful(shortly.lack)) return null
+    const tried = this.inEarnest(change) ?? shortly
+    return helpful(tried.lack) ? tried : null
   }
 
   /**
@@ -102,35 +118,43 @@ export class Trials {
    * misses the one that has it all. Null of a large day, or where nothing makes such fires.
    */
   firedTwice(): Trial | null {
-    const {secondFires} = this.#options
+    const {secondFires, onOneFire} = this.#options
     if (!secondFires) return null
     const day = {...this.#problem.day, firings: 2}
-    // What the day comes to on one fire is known.
-    return this.#earnest({...this.#problem, day, firings: [...secondFires(null), ...secondFires(this.#plan.firing)]})
+    const firings = [...this.#once(), ...secondFires(null)]
+    return this.#earnest({...this.#problem, day, firings}, {secondFires, ...(onOneFire ? {onOneFire} : {})})
   }
 
   #once(): FiringOption[] {
     return this.#problem.firings.filter((f) => !f.further?.length)
   }
 
-  #earnest(problem: PlanProblem): Trial | null {
-    const {simulate, cancelled} = this.quick
+  #earnest(
+    problem: PlanProblem,
+    {simulate = this.quick.simulate, secondFires, onOneFire}: Pick<PlanOptions, 'simulate' | 'secondFires' | 'onOneFire'>,
+  ): Trial | null {
+    const {cancelled} = this.quick
     if (problem.dishes.length > IN_EARNEST || !simulate || problem.done) return null
-    const how: PlanOptions = {bare: true, inTime: true, simulate, ...(cancelled ? {cancelled} : {})}
+    const how: PlanOptions = {
+      bare: true,
+      asTold: this.now.without,
+      simulate,
+      ...(secondFires ? {secondFires} : {}),
+      ...(onOneFire ? {onOneFire} : {}),
+      ...(cancelled ? {cancelled} : {}),
+    }
     return trialOf(problem, this.#replan(problem, how), this.#late)
   }
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
   outcome(
-    {plan: tried, lack: {out: count, without, wanting}, problem, late: willDo}: Trial,
+    {plan: tried, lack: {out: count, without, late, wanting}, problem, late: willDo}: Trial,
     wood: boolean,
   ): {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]} {
     const {now} = this
     const phrases: Phrase[] = []
     const out = outOf(problem, tried, willDo)
-    // What comes too late to be of use counts as left out, and is baked none the less: it is told as it stands in the list of what is late.
-    const late = lateIn(problem, tried, true)
-    const lateNow = lateIn(this.#problem, this.#plan, true)
+    const lateNow = now.late
     const nowOut = outOf(this.#problem, this.#plan, willDo)
     const hours = {unit: 'minutes', value: rules.bearable} as const
     const orLate = more(out, outOf(problem, tried, true)) || more(nowOut, outOf(this.#problem, this.#plan, true))
@@ -175,7 +199,7 @@ export class Trials {
       kind,
       works: tried.possible,
       wood: tried.score.wood - this.#plan.score.wood,
-      late: lateIn(this.#problem, tried, this.#late || kind === 'late') - this.now.late,
+      late: lateIn(this.#problem, tried) - this.now.late,
       say: speak(
         words,
         english((id) => titles.get(id) ?? id),

@@ -145,7 +145,7 @@ export const de: Words = {
   'plan.impossibleParts': 'Dieser Plan ist nicht vollständig: {count} der gewünschten Gerichte ganz oder zum Teil ohne Platz.',
   'plan.restBut': 'Vom Rest gilt: {but}.',
   'amiss.late.one': '1 kommt {minutes} zu spät heraus',
-  'amiss.late.many': '{count} kommen zu spät heraus, um bis zu {minutes}',
+  'amiss.late.many': '{count} kommen zu spät heraus, um bis zu {minutes}, zusammen {all}',
   'amiss.underdone.one': '1 kommt nicht gar heraus',
   'amiss.underdone.many': '{count} kommen nicht gar heraus',
   'amiss.lost.one': 'von 1 ist etwas oder alles verloren',

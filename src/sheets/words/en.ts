@@ -146,7 +146,7 @@ export const en = {
   'plan.impossibleParts': 'This plan is not complete: {count} of the dishes asked for cannot be placed, or not all of them.',
   'plan.restBut': 'Of the rest, {but}.',
   'amiss.late.one': '1 comes out {minutes} late',
-  'amiss.late.many': '{count} come out late, by up to {minutes}',
+  'amiss.late.many': '{count} come out late, by up to {minutes}, {all} in all',
   'amiss.underdone.one': '1 comes out underdone',
   'amiss.underdone.many': '{count} come out underdone',
   'amiss.lost.one': 'of 1 some or all is lost',
