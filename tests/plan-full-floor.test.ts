@@ -91,7 +91,7 @@ describe('a small floor filled with bread', () => {
     expect(checked(full)).toEqual([])
     // That the loaves are not of one colour is told where they are drawn.
     const drawn = full.plan.steps.find(({action}) => action === 'draw')!
-    expect(drawn.behind).toMatch(/fills the floor: what stands at the back browns first/)
+    expect(drawn.ifBehind).toMatch(/fills the floor: what stands at the back browns first/)
   })
 
   it('is filled so far as it is one load', () => {
