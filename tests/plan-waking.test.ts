@@ -1,5 +1,6 @@
 import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
+import {readDayFolder} from '../src/cli/day-folder.js'
 import {type FiringLog, readLog} from '../src/oven/log.js'
 import {readOven} from '../src/oven/read.js'
 import {planAgain} from '../src/plan/again.js'
@@ -157,5 +158,28 @@ describe('what is left in overnight', {timeout: 120_000}, () => {
       expect(applesOf(again)).toBe(1440 + rules.waking)
       expect(again.plan.changes).toEqual([])
     }
+  })
+})
+
+/** The demo's oven and beans, invented. That beans are baked all night for breakfast: Project Gutenberg #13493 (1829). */
+describe('a day of which all is wanted the next morning', {timeout: 60_000}, () => {
+  const read = readDayFolder('corpus-demo')
+  const beans = read.day.items.find(({file}) => file.endsWith('baked-beans.md'))!
+  const made = (wantedBy: number): MadePlan =>
+    makePlan({oven: read.oven, day: {...read.day, items: [{...beans, wantedBy}], spare: []}, receipts: read.receipts})
+
+  it('is put off so that what does not keep stays in through the night and need not be cooled and heated again', () => {
+    const {plan, problem} = made(EIGHT)
+    const [load] = plan.loads
+    expect(plan.loads).toHaveLength(1)
+    expect(load!.at).toBeLessThan(22 * 60)
+    expect(load!.dishes.map(({draw}) => draw.likely)).toEqual([EIGHT])
+    expect(plan.steps.map(({ifBehind}) => ifBehind).join(' ')).not.toMatch(/5 °C/)
+    expect(check(problem, plan)).toEqual([])
+  })
+
+  it('is not where it is wanted on the day', () => {
+    const {plan} = made(18 * 60)
+    expect(plan.loads[0]!.dishes[0]!.draw.likely).toBeLessThanOrEqual(18 * 60)
   })
 })

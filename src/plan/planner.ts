@@ -7,7 +7,7 @@ import {inOrder} from './in-order.js'
 import {inTime, type Laid} from './in-time.js'
 import {type Job, jobsOf, modelOf, passes, programOf} from './model.js'
 import {type OnOneFire, PlanCancelled, type PlanOptions} from './options.js'
-import {putOff} from './put-off.js'
+import {putOff, putOffForNight} from './put-off.js'
 import {rules} from './rules.js'
 import {settleBest, settleFrom} from './settle.js'
 import {better, goWithout, lacksNothing, type Settled, sameFire, tookIn, wantsHot} from './settled.js'
@@ -41,7 +41,8 @@ export function planDay(problem: PlanProblem, options: PlanOptions = {}): Plan {
   // A second fire may have been made for the plan, which is then one of the day's.
   const day = {...problem, firings}
   const many = asMany(day, grid, best, options, tick)
-  const settled = drawnAwake(day, grid, problem.done ? many : putOff(day, grid, inOrder(many)), options.simulate)
+  const awake = (one: Settled): Settled => drawnAwake(day, grid, one, options.simulate)
+  const settled = problem.done ? awake(many) : putOffForNight(day, grid, putOff(day, grid, inOrder(many)), awake)
   tick(0.85)
   // Of a plan that is a trial nobody asks how good it is.
   const proved = full && options.asTold === undefined

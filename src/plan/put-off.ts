@@ -1,10 +1,12 @@
 import {nightsOf} from './dough-work.js'
 import type {FloorGrid} from './floor-grid.js'
 import type {Hours} from './hands.js'
-import {choiceAt, modelOf} from './model.js'
+import {wantsCold} from './keeping.js'
+import {staysIn} from './keeps.js'
+import {choiceAt, isNight, modelOf} from './model.js'
 import {costOf} from './proof.js'
 import {rules} from './rules.js'
-import {type Settled, tookIn} from './settled.js'
+import {type Settled, type Took, tookIn} from './settled.js'
 import type {PlanProblem} from './types.js'
 
 /**
@@ -39,11 +41,87 @@ export function putOff(problem: PlanProblem, grid: FloorGrid, settled: Settled):
   return best
 }
 
-/** A plan with all of it so many minutes later; null where something would be done at an hour at which it may not. */
-function laterBy(problem: PlanProblem, grid: FloorGrid, settled: Settled, by: number): Settled | null {
+/**
+ * Minutes by which a day may be put off so that something stays in through the night, steps in which that is tried, and minutes before it is wanted
+ * that what does not stay in keeps all the same.
+ */
+const NIGHT = {most: 720, step: 30, inHand: 30} as const
+
+/**
+ * A day put off so that what would be done in the evening, is wanted the next day and does not keep may stay in till it is wanted: beans baked
+ * all night come hot to breakfast, and need be neither cooled nor heated again.
+ *
+ * @param awake draws of what stays in moved as late as they are wanted (see `drawnAwake`)
+ * @returns The plan as it was where that would cost more, or work at doughs would come into the night for it.
+ */
+export function putOffForNight(
+  problem: PlanProblem,
+  grid: FloorGrid,
+  settled: Settled,
+  awake: (settled: Settled) => Settled,
+): Settled {
+  const now = awake(settled)
+  const out = doneTooEarly(now)
+  if (out === 0) return now
+  const nights = nightsOf(problem, hoursOf(now))
+  const inHand = Math.min(NIGHT.inHand, leastInHand(now))
+  // What stays in longer than it needs is the drier for it.
+  for (let by = NIGHT.most; by > 0; by -= NIGHT.step) {
+    const later = laterBy(problem, grid, settled, by, true)
+    if (!later || later.total > settled.total + 1e-6) continue
+    const then = awake(later)
+    // What is moved is proved on the oven as it then is.
+    if (then === later || then.total > now.total + 1e-6 || doneTooEarly(then) >= out || leastInHand(then) < inHand) continue
+    const {pieces, cold, clashes} = nightsOf(problem, hoursOf(then))
+    if (pieces <= nights.pieces && cold <= nights.cold && clashes <= nights.clashes) return then
+  }
+  return now
+}
+
+/** Jobs that may stay in, want the cold once they are drawn, and are drawn on a day before the one on which they are wanted. */
+function doneTooEarly(settled: Settled): number {
+  const {jobs, clock0} = settled.model
+  const day = (clock: number): number => Math.floor(clock / 1440)
+  return tookIn(settled).filter((took, u) => {
+    const {dish, due} = jobs[u]!
+    return took && due !== null && staysIn(dish.need) && wantsCold(dish) && day(clock0 + took.e * rules.tick) < day(due)
+  }).length
+}
+
+/** Minutes between a draw and when it is wanted, the fewest of what does not stay in. */
+function leastInHand(settled: Settled): number {
+  const {jobs, clock0} = settled.model
+  const minutes = tookIn(settled).map((took, u) => {
+    const {dish, due} = jobs[u]!
+    return took && due !== null && !staysIn(dish.need)
+      ? Math.max(0, due - clock0 - took.e * rules.tick)
+      : Number.POSITIVE_INFINITY
+  })
+  return Math.min(Number.POSITIVE_INFINITY, ...minutes)
+}
+
+/**
+ * A plan with all of it so many minutes later; null where something would be done at an hour at which it may not.
+ *
+ * @param night What may stay in and would be drawn in the night stays in till the morning. The oven is then another from there on, and to be
+ *   simulated anew.
+ */
+function laterBy(problem: PlanProblem, grid: FloorGrid, settled: Settled, by: number, night = false): Settled | null {
   const {program, jobs, lit} = settled.model
   const model = modelOf(problem, program, jobs, grid, lit + by)
-  const chosen = Int32Array.from(tookIn(settled), (t, u) => (t ? choiceAt(model, u, t.s, t.e, t.w) : -1))
+  const choice = (u: number, {s, e, w}: NonNullable<Took>): number => {
+    const meant = choiceAt(model, u, s, e, w)
+    if (meant >= 0 || !night || !staysIn(jobs[u]!.dish.need)) return meant
+    let later = e + 1
+    while (later < model.ticks && isNight(problem, model.clock0 + later * rules.tick)) later++
+    // Long stays are offered every half hour.
+    for (let k = later; k < later + 6; k++) {
+      const at = choiceAt(model, u, s, k, w)
+      if (at >= 0) return at
+    }
+    return -1
+  }
+  const chosen = Int32Array.from(tookIn(settled), (t, u) => (t ? choice(u, t) : -1))
   if (chosen.some((o, u) => o < 0 && settled.found.chosen[u]! >= 0)) return null
   const cost = costOf(model, chosen)
   const {whole} = settled
