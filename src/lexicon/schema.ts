@@ -185,7 +185,7 @@ export const stayWordSchema = z.object({
   /**
    * `night`: a stretch of time that is the night; `inside`: beside it, left in; `into`, `beside`: before "oven", within it or not;
    * `elsewhere`: between oven and night, that it no longer stands in the oven. `opens`, `shut`, `keeps`, `door`, `never`, `until`,
-   * `during`: the parts of a rule about the door; `falls`: that it bakes while the heat falls, `after` beside it: of the time after the baking; `off`, `cools`, `leaves`, `gone`, `or`: that it is left in an oven that is off or cools, was taken out of it, or that it is one of two ways; `stirs`, `turns`, `bastes`: what is done to it while it bakes, `often`, `half-way`, `every`: when, `bakes`: in the oven, `elsewhere-tended`: on the hob; `state`, `share`: how long, where it is no stretch of time.
+   * `during`: the parts of a rule about the door; `falls`: that it bakes while the heat falls, `after` beside it: of the time after the baking; `off`, `cools`, `leaves`, `gone`, `or`: that it is left in an oven that is off or cools, was taken out of it, or that it is one of two ways; `stirs`, `turns`, `bastes`: what is done to it while it bakes, `often`, `half-way`, `every`: when, `bakes`: in the oven, `elsewhere-tended`: on the hob; `blind`, `fills`: that a crust is baked empty, and what comes into it then; `state`, `share`: how long, where it is no stretch of time.
    */
   use: z.enum([
     'night',
@@ -212,6 +212,8 @@ export const stayWordSchema = z.object({
     'every',
     'bakes',
     'elsewhere-tended',
+    'blind',
+    'fills',
     'keeps',
     'door',
     'never',

@@ -119,6 +119,17 @@ export const stayWords: readonly StayWord[] = [
     'half way, halfway, half-way, half way through, halfway through, half way through baking, halfway through baking, half way through cooking, halfway through cooking, half way through the baking, halfway through the baking, half way through the time, halfway through the time, half way through the cooking time, halfway through the cooking time, half way through the baking time, halfway through the baking time, nach der halfte, nach der halfte der zeit, nach der halfte der backzeit, nach halber backzeit, nach der halben backzeit, nach halber zeit, nach der halben zeit, zur halbzeit',
   ),
   row('every', 'every', 'every, each, alle, jede, jeden'),
+  // A crust that is baked empty before it is filled
+  row(
+    'blind',
+    'blind',
+    'bake blind, baked blind, bakes blind, baking blind, blind bake, blind baked, blind, blindbacken, blind backen, blindgebacken, vorbacken, vorgebacken',
+  ),
+  row(
+    'filled',
+    'fills',
+    'fill, fills, filling into, filling over, pour, spoon, spread, pile, ladle, put in, tip in, add the filling, fullen, einfullen, gefullt, giessen, gießen, gegossen, verteilen, geben, darauf, darubergeben',
+  ),
   row(
     'baked',
     'bakes',

@@ -66,6 +66,7 @@ export const phrases = {
   'top up': '{dishes}: while the door is open, look in, and top up with boiling water where it has sunk under what is in it.',
   'fill up':
     '{dishes}: before the door is shut, fill up with boiling water, as far as it holds without boiling over, and cover it: nobody looks in before {until}.',
+  fill: '{dishes}: take it out, fill it as the receipt says (“{words}”), and set it in again: until now its crust has baked empty.',
   tend: '{dishes}: while the door is open, do as the receipt says (“{words}”).',
   'tend alone': '{dishes}: open the door for a moment, do as the receipt says (“{words}”), and shut it at once.',
   'tend oftener':

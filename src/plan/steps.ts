@@ -34,7 +34,7 @@ const SPONGE_IN = {refrigerator: 'sponge cold', cellar: 'sponge cool'} as const
 const PROVES_IN = {refrigerator: 'prove in refrigerator', cellar: 'prove in cellar', cold: 'prove cold'} as const
 
 /** What is said of what is tended as it bakes. */
-const TENDED = {door: 'tend', own: 'tend alone', oftener: 'tend oftener'} as const
+const TENDED = {door: 'tend', own: 'tend alone', oftener: 'tend oftener', fill: 'fill'} as const
 
 /** How many dishes a message names. */
 const NAMED = 4

@@ -13,7 +13,7 @@ const TENDED = {
 
 /** What is done to dishes at one moment; or is told as they go in, because they want it oftener than the door is opened. */
 export interface Tended {
-  readonly how: 'door' | 'own' | 'oftener'
+  readonly how: 'door' | 'own' | 'oftener' | 'fill'
   readonly at: number
   readonly dishes: readonly string[]
   readonly words: string
@@ -54,7 +54,7 @@ export function tendingOf(
   for (const load of loads)
     for (const {dish: id, draw, alreadyIn} of load.dishes) {
       const dish = byId.get(id)
-      for (const {words, every, after, share} of dish?.tending ?? []) {
+      for (const {words, fills, every, after, share} of dish?.tending ?? []) {
         const stay = draw.likely - load.at
         const inside = openings.filter((at) => at > load.at && at < draw.likely)
         const bake = dish!.need.minutes.likely
@@ -64,7 +64,10 @@ export function tendingOf(
           const at = load.at + rules.tick * Math.round((part * stay) / rules.tick)
           const near = inside.filter((k) => Math.abs(k - at) <= Math.max(TENDED.near, TENDED.share * stay))
           const [nearest] = near.sort((a, b) => Math.abs(a - at) - Math.abs(b - at))
-          if (nearest !== undefined) put('door', nearest, id, words)
+          if (fills) {
+            const then = nearest ?? at
+            if (then > load.at && then < draw.likely) put('fill', then, id, words)
+          } else if (nearest !== undefined) put('door', nearest, id, words)
           else if (
             [...tended.values()].some(
               (one) =>

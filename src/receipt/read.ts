@@ -1,5 +1,6 @@
 import {kindPieces} from '../lexicon/yield-words.js'
 import {readAjar} from './ajar.js'
+import {readBlind} from './blind.js'
 import {type Boiled, boiledWhole} from './boiled.js'
 import {readCooling} from './cooling.js'
 import {HOTTEST} from './degrees.js'
@@ -154,7 +155,8 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
     const {door, times: stayed} = readStays(section, readTimes(section))
     const {times: allTimes, cooling} = readCooling(section, stayed)
     const ajar = readAjar(section)
-    const tending = readTending(section, allTimes)
+    const blind = readBlind(section, allTimes)
+    const tending = [...(blind === null ? [] : [blind]), ...readTending(section, allTimes)]
     const told = new Set<string>()
     const notes = noteSpans(view)
     const boiled =

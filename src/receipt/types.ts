@@ -125,7 +125,7 @@ export interface LeftToCool extends Span {
 
 /** What is done to a thing at times while it bakes. */
 export interface Tending extends Span {
-  readonly does: 'stir' | 'turn' | 'baste'
+  readonly does: 'stir' | 'turn' | 'baste' | 'fill'
   /** Again after so many minutes; `after` once after so many from setting in; `share` once at so much of its bake. None of these: now and then. */
   readonly every?: number
   readonly after?: number

@@ -90,8 +90,9 @@ const coolingTask = ({text, minutes}: LeftToCool): NonNullable<Dish['cooling']> 
   ...(minutes === undefined ? {} : {minutes: minutes.low}),
 })
 
-const tendingTask = ({text, every, after, share}: Tending): NonNullable<Dish['tending']>[number] => ({
+const tendingTask = ({does, text, every, after, share}: Tending): NonNullable<Dish['tending']>[number] => ({
   words: text.replace(/\s+/g, ' '),
+  ...(does === 'fill' ? {fills: true as const} : {}),
   ...(every === undefined ? {} : {every}),
   ...(after === undefined ? {} : {after}),
   ...(share === undefined ? {} : {share}),

@@ -138,6 +138,8 @@ export interface Dish {
    */
   readonly tending?: ReadonlyArray<{
     readonly words: string
+    /** It is taken out then, filled and set in again: its crust is baked empty first. */
+    readonly fills?: true
     readonly every?: number
     readonly after?: number
     readonly share?: number

@@ -66,6 +66,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
     '{dishes}: solange die Tür offen ist, hineinsehen und mit kochendem Wasser auffüllen, wo es unter das Gargut gesunken ist.',
   'fill up':
     '{dishes}: ehe die Tür zugeht, mit kochendem Wasser auffüllen, so weit es ohne Überkochen geht, und zudecken: vor {until} sieht niemand hinein.',
+  fill: '{dishes}: herausnehmen, füllen, wie das Rezept sagt („{words}“), und wieder einschießen: bis hierher ist der Boden leer gebacken.',
   tend: '{dishes}: solange die Tür offen ist, tun, was das Rezept sagt („{words}“).',
   'tend alone': '{dishes}: Tür einen Augenblick öffnen, tun, was das Rezept sagt („{words}“), und gleich wieder schließen.',
   'tend oftener':

@@ -1,0 +1,50 @@
+import type {StayWord} from '../lexicon/schema.js'
+import {stayWords} from '../lexicon/stay-words.js'
+import {phraseAt, phraseTree} from './phrases.js'
+import type {Section} from './section.js'
+import {sentenceAt} from './sentences.js'
+import {spansOf} from './stays.js'
+import type {Tending, TimePhrase} from './types.js'
+
+/** A crust that is baked empty first, filled, and baked again. */
+
+const tree = (use: StayWord['use']) =>
+  phraseTree(
+    stayWords.filter((row) => row.use === use),
+    (row) => row.phrases,
+  )
+const BLIND = tree('blind')
+const FILLS = tree('fills')
+
+/**
+ * When a crust baked blind is filled, and in which words: "Bake blind 20 minutes. Pour in the custard, and bake for 40 minutes". A filling that is not
+ * baked is none.
+ *
+ * @param times its stretches of time, in the order of the text
+ */
+export function readBlind({tokens, source}: Section, times: readonly TimePhrase[]): Tending | null {
+  const blind = tokens.findIndex((_, i) => phraseAt(BLIND, tokens, i) !== null)
+  if (blind < 0) return null
+  const [first] = sentenceAt(tokens, blind)
+  const baked = spansOf(tokens, times).flatMap(({from}, n) =>
+    times[n]!.of === 'bake' && from >= first ? [{from, time: times[n]!}] : [],
+  )
+  const [alone] = baked
+  const last = baked.at(-1)
+  if (!alone || !last) return null
+  for (let i = alone.from + 1; i < last.from; i++) {
+    const found = phraseAt(FILLS, tokens, i)
+    if (found === null) continue
+    const before = baked.filter(({from}) => from < i)
+    const [from, end] = sentenceAt(tokens, i)
+    // "Pour in the custard, and bake for 40 minutes": the words before the baking.
+    const to = Math.max(found.to, Math.min(end, last.from < end ? i + WORDS : end))
+    const [start, stop] = [tokens[Math.max(from, i - WORDS)]!.start, tokens[Math.min(to, end) - 1]!.end]
+    const after = before.reduce((sum, {time}) => sum + (time.minutes.low + time.minutes.high) / 2, 0)
+    return {text: source.slice(start, stop), start, end: stop, does: 'fill', after}
+  }
+  return null
+}
+
+/** Words to either side of the filling that are quoted. */
+const WORDS = 8
