@@ -57,7 +57,9 @@ export function floorMap(
     x: middle.x + item.x * scale,
     y: middle.y - item.y * scale,
   })
-  const dishes = numbered(plan, problem).filter((dish) => dish.load === load.number)
+  const all = numbered(plan, problem)
+  const dishes = all.filter((dish) => dish.load === load.number)
+  const numberOf = (item: Placed): string => String(all.find(({placed}) => placed.includes(item))?.number ?? '?')
   const standing = stillIn(plan, load)
   const floor = (look: Readonly<Record<string, string | number>>): Element =>
     problem.floor.shape === 'rectangle'
@@ -146,10 +148,8 @@ export function floorMap(
         {x: middle.x, y: front + 38, textAnchor: 'middle', fontSize: 26, fontStyle: 'italic'},
         `${words['zone.mouth']}, ${length(problem.mouth.width, style)}`,
       ),
-      ...standing.flatMap((item) => vessel(item, problem, place, scale, '–', `url(#${id}-in)`)),
-      ...load.placed.flatMap((item) =>
-        vessel(item, problem, place, scale, String(dishes.find(({placed}) => placed.includes(item))?.number ?? '?'), '#fff'),
-      ),
+      ...standing.flatMap((item) => vessel(item, problem, place, scale, numberOf(item), `url(#${id}-in)`)),
+      ...load.placed.flatMap((item) => vessel(item, problem, place, scale, numberOf(item), '#fff')),
     ],
   )
 }
