@@ -25,6 +25,9 @@ export interface Makes {
   readonly inferred: readonly Inferred[]
 }
 
+/** Kilograms of loaves, before baking, that lie on one sheet. Common practice, no source: two of two and a half pounds. */
+const sheetOfLoaves = 2.5
+
 /** What a receipt makes when it is made once, counted in a vessel. `mass`: of its mixture, kg; null where nothing of it can be weighed. */
 export function makes(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range | null): Makes {
   const made = madeIn(receipt, kind, shape, mass)
@@ -76,7 +79,10 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
       return shared(Math.max(1, Math.round(yields)), null)
     }
     if (bears) return shared(said.count, yields)
-    const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / usualEach - 0.25))
+    // Loaves that would stand on the floor by themselves lie several to a sheet.
+    const onSheet =
+      isSheet(shape.size) && kind.vessel.startsWith('free-standing loaf') ? Math.max(usualEach, sheetOfLoaves) : usualEach
+    const sheets = mass === null ? Math.max(1, Math.round(yields / 16)) : Math.max(1, Math.ceil(mass.likely / onSheet - 0.25))
     return shared(sheets, yields)
   }
   if (mass === null) {
