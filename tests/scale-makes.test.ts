@@ -169,10 +169,8 @@ describe('several vessels to one', () => {
       /bakes in “sandwich tins” and does not say how many: planned in one, with 1[23]\d % of what/,
     )
   })
-})
 
-describe('loaves that stand on the floor by themselves', () => {
-  it('lie several to the sheet on which their receipt has them', () => {
+  it('are sheets where loaves that would stand by themselves lie several to one', () => {
     const text =
       '# Stollen\n\nMakes 2 stollen.\n\n- 1 kg flour\n- 400 g butter\n- 200 g sugar\n- 40 g yeast\n- 350 ml milk\n- 500 g raisins\n\nKnead, and leave to rise 1 hour. Shape two stollen, lay them on a baking sheet, leave 30 minutes, and bake at 180 °C for 60 minutes.\n'
     expect(planned(text, '6 stollen').dish).toMatchObject({count: 3, times: '3'})
