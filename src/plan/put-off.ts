@@ -67,6 +67,7 @@ export function putOffForNight(
   const inHand = Math.min(NIGHT.inHand, leastInHand(now))
   // What stays in longer than it needs is the drier for it.
   for (let by = NIGHT.most; by > 0; by -= NIGHT.step) {
+    if (!mayBe(problem, settled, by, inHand)) continue
     const later = laterBy(problem, grid, settled, by, true)
     if (!later || later.total > settled.total + 1e-6) continue
     const then = awake(later)
@@ -76,6 +77,18 @@ export function putOffForNight(
     if (pieces <= nights.pieces && cold <= nights.cold && clashes <= nights.clashes) return then
   }
   return now
+}
+
+/** Whether a day put off by so much has the door opened in no night, but for what may stay in, and leaves so many minutes before what does not is wanted. */
+function mayBe(problem: PlanProblem, settled: Settled, by: number, inHand: number): boolean {
+  const {jobs, clock0} = settled.model
+  return tookIn(settled).every((took, u) => {
+    if (!took) return true
+    const {dish, due} = jobs[u]!
+    const [setIn, drawn] = [took.s, took.e].map((k) => clock0 + k * rules.tick + by)
+    if (isNight(problem, setIn!)) return false
+    return staysIn(dish.need) || !(isNight(problem, drawn!) || (due !== null && due - drawn! < inHand))
+  })
 }
 
 /** Jobs that may stay in, want the cold once they are drawn, and are drawn on a day before the one on which they are wanted. */
