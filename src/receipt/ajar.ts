@@ -1,18 +1,12 @@
-import type {StayWord} from '../lexicon/schema.js'
-import {stayWords} from '../lexicon/stay-words.js'
-import {phraseAt, phraseTree} from './phrases.js'
+import {phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
+import {stayPhrases} from './stay-phrases.js'
 import type {Span} from './types.js'
 
-const tree = (use: StayWord['use']) =>
-  phraseTree(
-    stayWords.filter((row) => row.use === use),
-    (row) => row.phrases,
-  )
-const AJAR = tree('ajar')
-const DOOR = tree('ajar-door')
-const KEEPS = tree('keeps')
+const AJAR = stayPhrases('ajar')
+const DOOR = stayPhrases('ajar-door')
+const KEEPS = stayPhrases('keeps')
 /** Words between the door and how it stands: "the door an inch or two open". */
 const NEAR = 8
 /** What is said of the time after the baking ("turn the oven off and let them cool with the door ajar"), or of the end of it. */

@@ -1,20 +1,14 @@
-import type {StayWord} from '../lexicon/schema.js'
-import {stayWords} from '../lexicon/stay-words.js'
-import {phraseAt, phraseTree} from './phrases.js'
+import {phraseAt} from './phrases.js'
 import type {Section} from './section.js'
 import {sentenceAt} from './sentences.js'
+import {stayPhrases} from './stay-phrases.js'
 import {spansOf} from './stays.js'
 import type {Tending, TimePhrase} from './types.js'
 
 /** A crust that is baked empty first, filled, and baked again. */
 
-const tree = (use: StayWord['use']) =>
-  phraseTree(
-    stayWords.filter((row) => row.use === use),
-    (row) => row.phrases,
-  )
-const BLIND = tree('blind')
-const FILLS = tree('fills')
+const BLIND = stayPhrases('blind')
+const FILLS = stayPhrases('fills')
 
 /**
  * When a crust baked blind is filled, and in which words: "Bake blind 20 minutes. Pour in the custard, and bake for 40 minutes". A filling that is not

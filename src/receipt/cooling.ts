@@ -1,24 +1,18 @@
-import type {StayWord} from '../lexicon/schema.js'
-import {stayWords} from '../lexicon/stay-words.js'
-import {phraseAt, phraseTree} from './phrases.js'
+import {phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
+import {stayPhrases} from './stay-phrases.js'
 import {isNight, isOven, spansOf, standing} from './stays.js'
 import type {LeftToCool, TimePhrase} from './types.js'
 
 /** What is left in the oven after it is baked, as that cools or is turned off: no part of its bake. */
 
-const tree = (use: StayWord['use']) =>
-  phraseTree(
-    stayWords.filter((row) => row.use === use),
-    (row) => row.phrases,
-  )
-const OFF = tree('off')
-const COOLS = tree('cools')
-const LEAVES = tree('leaves')
-const INSIDE = tree('inside')
-const GONE = tree('gone')
-const ALONE = tree('or')
+const OFF = stayPhrases('off')
+const COOLS = stayPhrases('cools')
+const LEAVES = stayPhrases('leaves')
+const INSIDE = stayPhrases('inside')
+const GONE = stayPhrases('gone')
+const ALONE = stayPhrases('or')
 
 /** Words at the ends of a clause that are no part of what it says. */
 const LINK = /^(?:then|and|when|once|,|dann|und|danach|anschliessend|backen|gebacken)$/
@@ -84,7 +78,7 @@ function clauseOf(tokens: readonly Token[], first: number, from: number, to: num
   return {from: start, to: end}
 }
 
-type Tree = ReturnType<typeof tree>
+type Tree = ReturnType<typeof stayPhrases>
 const has = (row: Tree, tokens: readonly Token[], {from, to}: Clause): boolean => firstOf(row, tokens, {from, to}) !== null
 
 function firstOf(row: Tree, tokens: readonly Token[], {from, to}: Clause): number | null {

@@ -1,17 +1,11 @@
-import type {StayWord} from '../lexicon/schema.js'
-import {stayWords} from '../lexicon/stay-words.js'
-import {phrasesIn, phraseTree} from './phrases.js'
+import {phrasesIn} from './phrases.js'
 import type {Section} from './section.js'
 import {sentenceAt} from './sentences.js'
+import {stayPhrases} from './stay-phrases.js'
 import type {Span} from './types.js'
 
-const tree = (use: StayWord['use']) =>
-  phraseTree(
-    stayWords.filter((row) => row.use === use),
-    (row) => row.phrases,
-  )
-const FALLS = tree('falls')
-const AFTER = tree('after')
+const FALLS = stayPhrases('falls')
+const AFTER = stayPhrases('after')
 
 /**
  * True where a receipt has a thing baked while the heat falls (“set in at 250 °C, and bake an hour as the oven falls”), so that its time is none

@@ -1,8 +1,8 @@
 import type {StayWord} from '../lexicon/schema.js'
-import {stayWords} from '../lexicon/stay-words.js'
-import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
+import {type FoundPhrase, phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {endsSentence} from './sentences.js'
+import {stayPhrases} from './stay-phrases.js'
 import {minutesIn, numberAt} from './times.js'
 import type {DoorRule, TimePhrase} from './types.js'
 
@@ -10,26 +10,21 @@ import type {DoorRule, TimePhrase} from './types.js'
  * How long a thing stays in the oven beyond its baking time: what is left in through the night, and the door that is to be kept shut.
  */
 
-const of = (use: StayWord['use']) =>
-  phraseTree(
-    stayWords.filter((row) => row.use === use),
-    (row) => row.phrases,
-  )
 const TREES = {
-  night: of('night'),
-  inside: of('inside'),
-  into: of('into'),
-  beside: of('beside'),
-  elsewhere: of('elsewhere'),
-  opens: of('opens'),
-  shut: of('shut'),
-  keeps: of('keeps'),
-  door: of('door'),
-  never: of('never'),
-  until: of('until'),
-  during: of('during'),
-  state: of('state'),
-  share: of('share'),
+  night: stayPhrases('night'),
+  inside: stayPhrases('inside'),
+  into: stayPhrases('into'),
+  beside: stayPhrases('beside'),
+  elsewhere: stayPhrases('elsewhere'),
+  opens: stayPhrases('opens'),
+  shut: stayPhrases('shut'),
+  keeps: stayPhrases('keeps'),
+  door: stayPhrases('door'),
+  never: stayPhrases('never'),
+  until: stayPhrases('until'),
+  during: stayPhrases('during'),
+  state: stayPhrases('state'),
+  share: stayPhrases('share'),
 } as const
 type Use = keyof typeof TREES
 /** Stems a rule about the door begins at: nearly every word of a book is none. */

@@ -1,25 +1,19 @@
-import type {StayWord} from '../lexicon/schema.js'
-import {stayWords} from '../lexicon/stay-words.js'
-import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
+import {type FoundPhrase, phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
+import {stayPhrases} from './stay-phrases.js'
 import {spansOf} from './stays.js'
 import {minutesIn, numberAt} from './times.js'
 import type {Tending, TimePhrase} from './types.js'
 
 /** What a receipt has done to a thing while it bakes: stirred, turned, basted. */
 
-const tree = (use: StayWord['use']) =>
-  phraseTree(
-    stayWords.filter((row) => row.use === use),
-    (row) => row.phrases,
-  )
-const DOES = {stir: tree('stirs'), turn: tree('turns'), baste: tree('bastes')} as const
-const OFTEN = tree('often')
-const HALF = tree('half-way')
-const EVERY = tree('every')
-const BAKES = tree('bakes')
-const OTHER = tree('elsewhere-tended')
+const DOES = {stir: stayPhrases('stirs'), turn: stayPhrases('turns'), baste: stayPhrases('bastes')} as const
+const OFTEN = stayPhrases('often')
+const HALF = stayPhrases('half-way')
+const EVERY = stayPhrases('every')
+const BAKES = stayPhrases('bakes')
+const OTHER = stayPhrases('elsewhere-tended')
 
 /** Words that may stand between what is done and when, to either side. */
 const NEAR = 9
