@@ -65,13 +65,30 @@ describe('what is passed over in a day', () => {
   })
 
   it.each([
+    ['8 loaves by 1 pm', '8 loaves', 780],
+    ['8 loaves, by tomorrow 8 am', '8 loaves', 1920],
+    ['8 Laibe, bis 13 Uhr', '8 Laibe', 780],
+    ['8 Laibe, gewünscht bis morgen 8 Uhr', '8 Laibe', 1920],
+    ['8 Laibe, fertig um 13:30', '8 Laibe', 810],
+    ['2 loaves in tins 9 by 5 in', '2 loaves in tins 9 by 5 in', null],
+  ])('no time that is said plainly: %s', (line, amount, wantedBy) => {
+    const {day, messages} = read(`# Feast\n\n- [Bread](bread.md) — ${line}\n`)
+    expect(messages.filter(({severity}) => severity === 'error')).toEqual([])
+    expect(day!.items).toMatchObject([{amount, wantedBy}])
+  })
+  it('nor what is wanted hot, in German', () => {
+    const {day} = read('# Feast\n\n- [Pies](pies.md) — 6 Pasteten, heiß um 18 Uhr\n')
+    expect(day!.items).toMatchObject([{amount: '6 Pasteten', wantedBy: 1080, hot: true}])
+  })
+
+  it.each([
     [
       'a time without “wanted by”',
-      '- [Pies](pies.md) — 6 pies by 1 pm',
+      '- [Pies](pies.md) — 6 pies for 1 pm',
       '1:28',
       'error',
       'day-wanted',
-      '“by 1 pm” is not read as a time',
+      '“for 1 pm” is not read as a time',
     ],
     [
       'a misspelt “wanted”',

@@ -222,8 +222,8 @@ describe('the words of a soaking', () => {
 
 /** That dry food keeps, and that what dries wants the damp out: common practice, no source. */
 describe('what dries in the oven', () => {
-  const steps = (more: Partial<Dish>) => {
-    const day = problem(
+  const dayOf = (more: Partial<Dish>) =>
+    problem(
       [
         {
           ...dish('beans', 1, {
@@ -237,8 +237,9 @@ describe('what dries in the oven', () => {
       ],
       {},
     )
-    return stepsOf(day, planDay(day, {effort: 'quick'})).steps
-  }
+  // Of one plan, whenever it is wanted: else it would be left in till then.
+  const plan = planDay(dayOf({}), {effort: 'quick'})
+  const steps = (more: Partial<Dish>) => stepsOf(dayOf(more), plan).steps
   const draw = (more: Partial<Dish>) => steps(more).find(({action}) => action === 'draw')!
   it('is not to be kept warm when it is drawn', () => {
     expect(draw({}).ifBehind).toMatch(/57 °C/)

@@ -135,6 +135,12 @@ export const askedWords: readonly AskedWord[] = [
     'bricks, bare bricks, brick, hearth, bare hearth, floor, bare floor, oven floor, floor of oven, stone, stones, bare stone, sole, stein, steine, steinen, herd, ofenboden, schamotte',
   ),
   row('bread', 'bread', 'loaf, bread, brot, brote, laib, laibe'),
+  // “8 loaves, wanted by 1 pm”, “6 pies, hot at 6 pm”, „8 Laibe, gewünscht bis 13 Uhr“
+  row('wanted', 'wanted', 'wanted, ready, needed, gewünscht, gebraucht, fertig'),
+  row('hot', 'hot', 'hot, heiß, heiss'),
+  row('wanted by', 'by', 'by, at, for, bis, um'),
+  // … and by itself before an hour.
+  row('wanted by alone', 'by', 'by, bis'),
   row('article', 'article', 'a, an, the, der, die, das, den, dem, einem, einer, eine, ein'),
 ]
 
@@ -172,5 +178,9 @@ export const asked = {
   anyTin: setOf('any tin'),
   bare: setOf('bare'),
   bread: setOf('bread'),
+  wanted: setOf('wanted'),
+  hot: setOf('hot'),
+  wantedBy: setOf('wanted by'),
+  wantedByAlone: setOf('wanted by alone'),
   article: setOf('article'),
 } as const

@@ -266,10 +266,10 @@ export function readClock(text: string): Parsed<ClockRead> {
     reason: `“${text}” is not a time of day`,
     suggest: 'write “5 am”, “2:30 pm”, “14:30” or “tomorrow 8 am”',
   }
-  let t = tidy(text).replace(/^at /, '')
+  let t = tidy(text).replace(/^(?:at|heute) /, '')
   let days = 0
   const head =
-    /^(tomorrow|next day|next morning|the next day|evening before|the evening before|yesterday|day before|([2-9]) days later)(?: at)?,? ?/.exec(
+    /^(tomorrow|morgen|next day|next morning|the next day|evening before|the evening before|yesterday|day before|([2-9]) days later)(?: at)?,? ?/.exec(
       t,
     )
   if (head) {
@@ -284,8 +284,9 @@ export function readClock(text: string): Parsed<ClockRead> {
   }
   t = t.replace(/^12 (noon|midnight)$/, '$1')
   const dated = head !== null || tail !== null
-  if (t === 'noon') return {ok: true, value: {minutes: days * 1440 + 720, bare: false, dated}}
-  if (t === 'midnight') return {ok: true, value: {minutes: (days + 1) * 1440, bare: false, dated}}
+  if (t === 'noon' || t === 'mittag' || t === 'mittags')
+    return {ok: true, value: {minutes: days * 1440 + 720, bare: false, dated}}
+  if (t === 'midnight' || t === 'mitternacht') return {ok: true, value: {minutes: (days + 1) * 1440, bare: false, dated}}
   const m = /^(\d{1,2})(?:[:.h](\d{2}))? ?(am|pm|a\.m\.?|p\.m\.?|a|p|o'clock|uhr)?(?: (\d{2}))?$/.exec(t)
   // Minutes stand behind "Uhr" only: "13 Uhr 15".
   if (!m || (m[4] !== undefined && (m[3] !== 'uhr' || m[2] !== undefined))) return wrong

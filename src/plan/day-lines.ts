@@ -2,6 +2,7 @@ import {distance} from 'fastest-levenshtein'
 import type {Link, List, ListItem, Nodes, Paragraph} from 'mdast'
 import {toString as textOf} from 'mdast-util-to-string'
 import {visit} from 'unist-util-visit'
+import {asked} from '../lexicon/asked-words.js'
 import {parseClock} from '../measure/quantity.js'
 import type {Place} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
@@ -80,16 +81,16 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
 
   const plain = behind.replace(/^\s*(?:[—–:,-]|--)?\s*/, '')
   const words = offsetsOf(plain, source, end)
-  const wanted = /(?:\b(?:wanted|ready|needed)\s+(?<hot>hot\s+)?|\b(?<alone>hot\s+))(?:by|at|for)\s+(?<when>.+)$/is.exec(plain)
-  const asked = wanted ? plain.slice(0, wanted.index) : plain
-  const amount = asked.replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
+  const wanted = wantedIn(plain)
+  const much = wanted ? plain.slice(0, wanted.index) : plain
+  const amount = much.replace(/(?<![,;.\s])[,;.\s]+$/, '').replace(/\s+/g, ' ')
   const countOf = (part: string): number => part.split(/\s+/).filter((word) => word !== '').length
   let wantedBy: number | null = null
   let hot = false
   if (wanted) {
-    const when = wanted.groups!['when']!
-    hot = (wanted.groups!['hot'] ?? wanted.groups!['alone']) !== undefined
-    const clock = parseClock(when.trimEnd().replace(/[.;]$/, '').trimEnd())
+    const {when} = wanted
+    hot = wanted.hot
+    const clock = parseClock(withoutStop(when))
     const offset = words[countOf(plain.slice(0, plain.length - when.length))] ?? end
     if (clock.ok) {
       wantedBy = clock.value
@@ -126,6 +127,34 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   }
 }
 
+/** When a line's words want a dish, and where that begins. */
+interface Wanted {
+  readonly index: number
+  readonly hot: boolean
+  readonly when: string
+}
+
+/** “wanted by 1 pm”, “hot at 6 pm”, „fertig bis 13 Uhr“; “by 1 pm” alone where that is an hour, and no “tin 9 by 5 in”. */
+function wantedIn(plain: string): Wanted | null {
+  const words = Array.from(plain.matchAll(/\S+/g), ({0: word, index}) => ({
+    word: word.toLowerCase().replace(/^[(,;.]|[,;.]$/g, ''),
+    index: index!,
+  }))
+  const at = (k: number): string => words[k]?.word ?? ''
+  const restFrom = (k: number): string => (words[k] ? plain.slice(words[k]!.index) : '')
+  for (const [i, {word, index}] of words.entries()) {
+    let k = asked.wanted.has(word) ? i + 1 : i
+    const hot = asked.hot.has(at(k))
+    if (hot) k++
+    if (k > i && asked.wantedBy.has(at(k)) && restFrom(k + 1) !== '') return {index, hot, when: restFrom(k + 1)}
+    const alone = asked.wantedByAlone.has(word) && !isMisspelt(at(i - 1))
+    if (alone && parseClock(withoutStop(restFrom(i + 1))).ok) return {index, hot: false, when: restFrom(i + 1)}
+  }
+  return null
+}
+
+const withoutStop = (when: string): string => when.trimEnd().replace(/[.;]$/, '').trimEnd()
+
 /** Offsets in the file of the words behind a link that ends at `end`: mark-up may lie between them. */
 function offsetsOf(plain: string, source: string, end: number): number[] {
   let from = end
@@ -154,14 +183,22 @@ const TIME_WORDS: ReadonlySet<string> = new Set([
 /** Which word of an amount begins a time of day, with a misspelt "wanted" before it; null where none does. */
 function whenIn(words: readonly string[]): number | null {
   const plain = words.map((word) => word.toLowerCase().replace(/(?<![.,;:!?])[.,;:!?]+$/, ''))
-  let at = plain.findIndex((word) => TIME_WORDS.has(word) || /^\d{1,2}(?:[:.]\d\d)?(?:am|pm)$|^\d{1,2}:\d\d$/.test(word))
+  // "A tin 9 by 5 in"
+  const isSize = (k: number): boolean => plain[k] === 'by' && /^\d/.test(plain[k - 1] ?? '') && /^\d/.test(plain[k + 1] ?? '')
+  let at = plain.findIndex(
+    (word, k) => (TIME_WORDS.has(word) && !isSize(k)) || /^\d{1,2}(?:[:.]\d\d)?(?:am|pm)$|^\d{1,2}:\d\d$/.test(word),
+  )
   if (at < 0) return null
   if (/^\d/.test(plain[at - 1] ?? '') && /^[ap]m$/.test(plain[at]!)) at--
   if (/^(?:by|at|for)$/.test(plain[at - 1] ?? '')) at--
   const before = plain[at - 1] ?? ''
-  if (before !== '' && ['wanted', 'ready', 'needed'].some((word) => distance(word, before) <= 2)) at--
+  if (isMisspelt(before)) at--
   return at
 }
+
+/** Whether a word is meant for “wanted”. */
+const isMisspelt = (word: string): boolean =>
+  word !== '' && [...asked.wanted].some((wanted) => distance(wanted, word.toLowerCase()) <= 2)
 
 function linkIn(node: Nodes): Link | null {
   let found: Link | null = null

@@ -91,13 +91,15 @@ function mayBe(problem: PlanProblem, settled: Settled, by: number, inHand: numbe
   })
 }
 
-/** Jobs that may stay in, want the cold once they are drawn, and are drawn on a day before the one on which they are wanted. */
+/** Jobs that may stay in, and are drawn so long before they are wanted, the day before, that they want the cold till then. */
 function doneTooEarly(settled: Settled): number {
   const {jobs, clock0} = settled.model
   const day = (clock: number): number => Math.floor(clock / 1440)
   return tookIn(settled).filter((took, u) => {
     const {dish, due} = jobs[u]!
-    return took && due !== null && staysIn(dish.need) && wantsCold(dish) && day(clock0 + took.e * rules.tick) < day(due)
+    if (!took || due === null || !staysIn(dish.need) || !wantsCold(dish)) return false
+    const drawn = clock0 + took.e * rules.tick
+    return day(drawn) < day(due) && due - drawn > rules.standMinutes
   }).length
 }
 
