@@ -6,7 +6,7 @@ import {blockedBy, type Job, jobsOf, laneShare, phaseOf, ticksOf, woodOf} from '
 import {responseOf} from '../src/plan/response.js'
 import {generator} from '../src/plan/search.js'
 import {simulator} from '../src/plan/simulator.js'
-import type {Day, PlanProblem} from '../src/plan/types.js'
+import type {Day, Load, Plan, PlanProblem} from '../src/plan/types.js'
 import type {Dish, HeatNeed, Vessel} from '../src/scale/types.js'
 
 /** A falling oven for tests: two exponentials, ±`doubt` of the heat above 20 °C. */
@@ -258,6 +258,17 @@ export function day(more: Partial<Day> = {}): Day {
 }
 
 const floor: FloorShape = {shape: 'round', diameter: 1.07}
+
+/** Loads made of a plan's first: one dish of it, in and out so many minutes after that was set in. */
+export function loadsLike({loads: [whole]}: Plan): (id: string, from: number, to: number) => Load {
+  const {at, dishes} = whole!
+  return (id, from, to) => ({
+    ...whole!,
+    at: at + from,
+    placed: [],
+    dishes: [{...dishes[0]!, dish: id, draw: {low: at + to, likely: at + to, high: at + to}}],
+  })
+}
 
 /** A whole problem on a 42-inch round oven. */
 export function problem(dishes: readonly Dish[], more: Partial<PlanProblem> = {}): PlanProblem {

@@ -6,7 +6,7 @@ import type {Dish} from '../src/scale/types.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
 import {messageLine} from '../src/sheets/translation-text.js'
-import {dish, problem} from './plan-fixtures.js'
+import {dish, loadsLike, problem} from './plan-fixtures.js'
 
 /** An invented day. That a receipt's stirring is done where the door is open anyway: common practice, no source. */
 const german = styleOf({language: 'de'})
@@ -21,12 +21,7 @@ const dayOf = (tending: NonNullable<Dish['tending']>) =>
   )
 const plan = planDay(dayOf([]), {effort: 'quick'})
 const [whole] = plan.loads as [Load]
-const load = (id: string, from: number, to: number): Load => ({
-  ...whole,
-  at: whole.at + from,
-  placed: [],
-  dishes: [{...whole.dishes[0]!, dish: id, draw: {low: whole.at + to, likely: whole.at + to, high: whole.at + to}}],
-})
+const load = loadsLike(plan)
 function told(tending: NonNullable<Dish['tending']>, ...loads: Load[]) {
   const day = dayOf(tending)
   const {steps, messages} = stepsOf(day, {...plan, loads: loads.map((one, i) => ({...one, number: i + 1}))})

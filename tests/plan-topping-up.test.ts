@@ -4,7 +4,7 @@ import {stepsOf} from '../src/plan/steps.js'
 import type {Load} from '../src/plan/types.js'
 import {stepWords} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
-import {dish, problem} from './plan-fixtures.js'
+import {dish, loadsLike, problem} from './plan-fixtures.js'
 
 /** An invented day. That beans are topped up with hot water through their hours in the oven: common practice, no source. */
 const day = problem(
@@ -17,12 +17,7 @@ const day = problem(
 )
 const plan = planDay(day, {effort: 'quick'})
 const [whole] = plan.loads as [Load]
-const load = (id: string, from: number, to: number): Load => ({
-  ...whole,
-  at: whole.at + from,
-  placed: [],
-  dishes: [{...whole.dishes[0]!, dish: id, draw: {low: whole.at + to, likely: whole.at + to, high: whole.at + to}}],
-})
+const load = loadsLike(plan)
 const steps = (...loads: Load[]) =>
   stepsOf(day, {...plan, loads: loads.map((one, i) => ({...one, number: i + 1}))}).steps.filter(({action}) => action === 'top up')
 

@@ -1,4 +1,4 @@
-import {words} from './row.js'
+import {words, wordsUsed} from './row.js'
 import type {AskedWord} from './schema.js'
 
 const row = (use: AskedWord['use'], id: string, list: string, value?: string): AskedWord => ({
@@ -145,7 +145,7 @@ export const askedWords: readonly AskedWord[] = [
 ]
 
 const of = (use: AskedWord['use']): readonly AskedWord[] => askedWords.filter((one) => one.use === use)
-const setOf = (use: AskedWord['use']): ReadonlySet<string> => new Set(of(use).flatMap((one) => one.words))
+const setOf = (use: AskedWord['use']): ReadonlySet<string> => new Set(wordsUsed(askedWords, use))
 const valuesOf = (use: AskedWord['use']): ReadonlyMap<string, string> =>
   new Map(of(use).flatMap(({words: all, value = '1'}) => all.map((word) => [word, value] as const)))
 

@@ -1,4 +1,4 @@
-import {words} from './row.js'
+import {words, wordsUsed} from './row.js'
 import type {DoughWeightWord} from './schema.js'
 
 /**
@@ -53,8 +53,7 @@ export const doughWeightWords: readonly DoughWeightWord[] = [
   ),
 ]
 
-const of = (use: DoughWeightWord['use']): readonly string[] =>
-  doughWeightWords.filter((one) => one.use === use).flatMap((one) => one.words)
+const of = (use: DoughWeightWord['use']): readonly string[] => wordsUsed(doughWeightWords, use)
 
 /** The phrases by what they are. */
 export const doughWeights = {

@@ -1,4 +1,5 @@
 import {noteWords} from '../lexicon/note-words.js'
+import {wordsUsed} from '../lexicon/row.js'
 import type {NoteWord} from '../lexicon/schema.js'
 import {parseClock, parseMass, parseTemperature} from '../measure/quantity.js'
 
@@ -6,7 +7,7 @@ import {parseClock, parseMass, parseTemperature} from '../measure/quantity.js'
 
 /** The words of a use, longest first. */
 export const noteWordsOf = (use: NoteWord['use']): readonly string[] =>
-  noteWords.flatMap((row) => (row.use === use ? row.words : [])).sort((a, b) => b.length - a.length)
+  [...wordsUsed(noteWords, use)].sort((a, b) => b.length - a.length)
 
 const deeds = (['lit', 'raked'] as const)
   .flatMap((deed) => noteWordsOf(deed).map((words) => ({deed, words})))

@@ -53,6 +53,11 @@ export function minutesLate({dishes}: Pick<PlanProblem, 'dishes'>, late: readonl
   return [...most.values()].reduce((sum, minutes) => sum + minutes, 0)
 }
 
+/** The same of a whole plan: what comes too late to be of use, and counts as left out, is late as well. */
+export function minutesLateIn(problem: PlanProblem, plan: Plan): number {
+  return minutesLate(problem, amiss(problem, plan).late)
+}
+
 /** True where something of a morning's plan comes so late that it is of little use (`rules.bearable`). */
 export function hoursLate(problem: PlanProblem, plan: Plan): boolean {
   if (problem.done) return false

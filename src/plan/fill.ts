@@ -69,11 +69,10 @@ export function floorFilling(
     else above = between
   }
   const barred = whole.size === 1 ? new Set<number>() : hopeless(base())
-  const atMost = new Map([...most].filter(([line]) => !barred.has(line)))
+  const allowed = (counts: AtMost): AtMost => new Map([...counts].filter(([line]) => !barred.has(line)))
   const more = new Map([...most].map(([line, count]) => [line, Math.min(whole.get(line)!, count + 1)]))
-  if (total(above) > total(more) && goes(plan(more)))
-    return {atMost: new Map([...more].filter(([line]) => !barred.has(line))), limit: null}
-  return {atMost, limit: limitOf(plan, more, goes)}
+  if (total(above) > total(more) && goes(plan(more))) return {atMost: allowed(more), limit: null}
+  return {atMost: allowed(most), limit: limitOf(plan, more, goes)}
 }
 
 /** Whether all that a line fills the floor with is in the oven at once: drawn for the rest to go in, it was two loads. */

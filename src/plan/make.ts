@@ -5,7 +5,7 @@ import type {Message, Receipt} from '../receipt/types.js'
 import {makeDishes} from '../scale/dishes.js'
 import type {DayAmount, Dish, HeatNeed} from '../scale/types.js'
 import {type Corrections, type PlanAgain, planAgain} from './again.js'
-import {amiss, minutesLate} from './asked.js'
+import {minutesLateIn} from './asked.js'
 import {type AtMost, type FillLimit, floorFilling} from './fill.js'
 import {askedOtherwise, type KeptDay, morningOf} from './kept-days.js'
 import {twoFires} from './later-fires.js'
@@ -103,7 +103,7 @@ function filled(input: MakePlan, made: ReturnType<typeof makeDishes>, runs: Oven
     const of = {...input, day: {...input.day, hands}}
     const problem = problemOf(of, dishes, runs)
     const plan = planDay(problem, {...planning(of, dishes, runs), bare: true, inTime: true})
-    return {dishes, plan, late: minutesLate(problem, amiss(problem, plan).late)}
+    return {dishes, plan, late: minutesLateIn(problem, plan)}
   })
   return found === null ? made : dishesWith(found.atMost, found.limit)
 }

@@ -72,7 +72,7 @@ export function putOffForNight(
     if (!later || later.total > settled.total + 1e-6) continue
     const then = awake(later)
     // What is moved is proved on the oven as it then is.
-    if (then === later || then.total > now.total + 1e-6 || doneTooEarly(then) >= out || leastInHand(then) < inHand) continue
+    if (then === later || then.total > now.total + 1e-6 || doneTooEarly(then) >= out) continue
     const {pieces, cold, clashes} = nightsOf(problem, hoursOf(then))
     if (pieces <= nights.pieces && cold <= nights.cold && clashes <= nights.clashes) return then
   }

@@ -9,6 +9,8 @@ import type {Tending, TimePhrase} from './types.js'
 
 const BLIND = stayPhrases('blind')
 const FILLS = stayPhrases('fills')
+/** Words to either side of the filling that are quoted. */
+const WORDS = 8
 
 /**
  * When a crust baked blind is filled, and in which words: "Bake blind 20 minutes. Pour in the custard, and bake for 40 minutes". A filling that is not
@@ -29,16 +31,12 @@ export function readBlind({tokens, source}: Section, times: readonly TimePhrase[
   for (let i = alone.from + 1; i < last.from; i++) {
     const found = phraseAt(FILLS, tokens, i)
     if (found === null) continue
-    const before = baked.filter(({from}) => from < i)
     const [from, end] = sentenceAt(tokens, i)
     // "Pour in the custard, and bake for 40 minutes": the words before the baking.
     const to = Math.max(found.to, Math.min(end, last.from < end ? i + WORDS : end))
     const [start, stop] = [tokens[Math.max(from, i - WORDS)]!.start, tokens[Math.min(to, end) - 1]!.end]
-    const after = before.reduce((sum, {time}) => sum + (time.minutes.low + time.minutes.high) / 2, 0)
+    const after = baked.reduce((sum, {from: at, time: {minutes}}) => sum + (at < i ? (minutes.low + minutes.high) / 2 : 0), 0)
     return {text: source.slice(start, stop), start, end: stop, does: 'fill', after}
   }
   return null
 }
-
-/** Words to either side of the filling that are quoted. */
-const WORDS = 8

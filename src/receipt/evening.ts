@@ -1,5 +1,6 @@
 import {eveningWords as rows} from '../lexicon/evening-words.js'
 import {lookUpItem} from '../lexicon/index.js'
+import {wordsUsed} from '../lexicon/row.js'
 import type {EveningWord} from '../lexicon/schema.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section, Token} from './section.js'
@@ -14,8 +15,7 @@ const NIGHTS = phraseTree(
   rows.filter(({use}) => use === 'nights'),
   (row) => row.words,
 )
-const setOf = (use: EveningWord['use']): ReadonlySet<string> =>
-  new Set(rows.filter((row) => row.use === use).flatMap((row) => row.words))
+const setOf = (use: EveningWord['use']): ReadonlySet<string> => new Set(wordsUsed(rows, use))
 const eveningWords = {
   soaks: setOf('soaks'),
   lays: setOf('lays'),

@@ -46,6 +46,16 @@ export function phraseTree<Row>(rows: readonly Row[], phrases: (row: Row) => rea
   return root
 }
 
+/** The phrases of the rows that are used in one way, as a tree. */
+export const phrasesUsed = <Use, Row extends {readonly use: Use; readonly phrases: readonly string[]}>(
+  rows: readonly Row[],
+  use: Row['use'],
+): PhraseTree<Row> =>
+  phraseTree(
+    rows.filter((row) => row.use === use),
+    (row) => row.phrases,
+  )
+
 /** The longest phrase that starts at token `at`, inside one block. */
 export function phraseAt<Row>(tree: PhraseTree<Row>, tokens: readonly Token[], at: number): FoundPhrase<Row> | null {
   let node = tree

@@ -2,21 +2,13 @@ import {coldPlaces} from '../lexicon/dough-work.js'
 import {fold, isFoodWord} from '../lexicon/index.js'
 import {risingWords} from '../lexicon/rising-words.js'
 import type {ColdPlace, RisingWord} from '../lexicon/schema.js'
-import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
+import {type FoundPhrase, phraseAt, phrasesUsed} from './phrases.js'
 import type {Token} from './section.js'
 
 /** The words of `lexicon/rising-words` in a text, and the cold place that something is put into. */
 
 export type RisingUse = RisingWord['use']
-const TREES = new Map(
-  risingWords.map(({use}) => [
-    use,
-    phraseTree(
-      risingWords.filter((row) => row.use === use),
-      (row) => row.phrases,
-    ),
-  ]),
-)
+const TREES = new Map(risingWords.map(({use}) => [use, phrasesUsed(risingWords, use)]))
 
 /** The words of a use that begin at token `k`; null where none do. */
 export const risingWordAt = (use: RisingUse, tokens: readonly Token[], k: number): FoundPhrase<RisingWord> | null => {

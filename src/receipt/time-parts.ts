@@ -1,3 +1,4 @@
+import {wordsUsed} from '../lexicon/row.js'
 import type {TimeWord} from '../lexicon/schema.js'
 import {timeWords} from '../lexicon/time-words.js'
 import type {Token} from './section.js'
@@ -10,8 +11,7 @@ import type {TimePhrase} from './types.js'
  */
 
 /** Words of one use. */
-export const timeWordsOf = (use: TimeWord['use']): ReadonlySet<string> =>
-  new Set(timeWords.flatMap((row) => (row.use === use ? row.words : [])))
+export const timeWordsOf = (use: TimeWord['use']): ReadonlySet<string> => new Set(wordsUsed(timeWords, use))
 
 /** Only right behind a figure: "2 h", "20m". */
 export const ABBREVIATED = timeWordsOf('abbreviated')

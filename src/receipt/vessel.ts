@@ -1,4 +1,5 @@
 import {foldAll} from '../lexicon/index.js'
+import {wordsUsed} from '../lexicon/row.js'
 import type {VesselRow, VesselWord} from '../lexicon/schema.js'
 import {vesselWords} from '../lexicon/vessel-words.js'
 import {vessels} from '../lexicon/vessels.js'
@@ -152,8 +153,7 @@ function boxed(sizes: readonly number[], named: VesselShape | null, row: VesselR
 }
 
 /** The words of one use in a vessel's size. */
-export const vesselWordsOf = (use: VesselWord['use']): ReadonlySet<string> =>
-  new Set(vesselWords.filter((row) => row.use === use).flatMap((row) => row.words))
+export const vesselWordsOf = (use: VesselWord['use']): ReadonlySet<string> => new Set(wordsUsed(vesselWords, use))
 
 /** Words of measures, which name no vessel. */
 const measureWords: ReadonlySet<string> = new Set(

@@ -1,4 +1,4 @@
-import {amiss, minutesLate} from '../asked.js'
+import {minutesLateIn} from '../asked.js'
 import {bearable, dueOf, feedsOf} from '../model.js'
 import {rules} from '../rules.js'
 import type {Plan, PlanProblem} from '../types.js'
@@ -55,14 +55,9 @@ export function lackOf(problem: PlanProblem, plan: Plan, late: boolean): Lack {
     out: [...left.values()].reduce((sum, n) => sum + n, 0),
     // To a thousandth, so that sums in another order are the same.
     without: Math.round(1000 * without) / 1000,
-    late: lateIn(problem, plan),
+    late: minutesLateIn(problem, plan),
     wanting: new Set(plan.loads.flatMap((load) => load.dishes.flatMap((d) => (d.eased ? [d.dish] : [])))).size,
   }
-}
-
-/** Minutes late in all, each dish counted once: as they are told, so that what comes too late to be of use, and counts as left out, is late as well. */
-export function lateIn(problem: PlanProblem, plan: Plan): number {
-  return minutesLate(problem, amiss(problem, plan).late)
 }
 
 /** True where fewer people go without; or as many, and less is left out; or as much, and it comes less late. */

@@ -1,10 +1,11 @@
+import {minutesLateIn} from '../asked.js'
 import type {Replan} from '../conflict.js'
 import type {PlanOptions, Simulate} from '../options.js'
 import {english, phrase, speak} from '../phrases.js'
 import {rules} from '../rules.js'
 import type {Settled} from '../settled.js'
 import type {FiringOption, Phrase, Plan, PlanProblem, Remedy} from '../types.js'
-import {type Lack, lackOf, lateIn, outOf} from './lack.js'
+import {type Lack, lackOf, outOf} from './lack.js'
 
 /** A day, changed or not, planned otherwise. */
 export interface Trial {
@@ -199,7 +200,7 @@ export class Trials {
       kind,
       works: tried.possible,
       wood: tried.score.wood - this.#plan.score.wood,
-      late: lateIn(this.#problem, tried) - this.now.late,
+      late: minutesLateIn(this.#problem, tried) - this.now.late,
       say: speak(
         words,
         english((id) => titles.get(id) ?? id),
