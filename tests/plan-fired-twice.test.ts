@@ -380,7 +380,7 @@ describe('an oven found hotter than it was believed before its second fire', {ti
     ]
     made = makePlan({oven: read.oven, day: {...read.day, firings: 2}, receipts: read.receipts, scaled: {...all, dishes}})
     try {
-      const {plan} = again(ready(), {off: 40})
+      const {plan} = again(ready(), {off: 50})
       const way = plan.ways?.find(({kind}) => kind === 'second fire')
       const at = made.plan.lit + ready()
       const noted = fireToCome(way!.note!, at)
@@ -388,7 +388,7 @@ describe('an oven found hotter than it was believed before its second fire', {ti
       expect(noted.fire!.burn!).toBeLessThan(plan.fires![1]!.firing.burn)
       expect(way!.wood).toBeLessThan(0)
       const row: LogRow = {line: 9, at, elapsed: ready(), what: 'note', text: way!.note!, note: '', again: noted.fire}
-      const taken = again(ready(), {off: 40, rows: [row]})
+      const taken = again(ready(), {off: 50, rows: [row]})
       expect(taken.plan.fires![1]!.firing.burn).toBe(noted.fire!.burn)
       const out = ({unplaced}: typeof plan): number => unplaced.length
       expect([out(taken.plan), taken.plan.score.lateMinutes]).toEqual([0, expect.any(Number)])

@@ -267,7 +267,8 @@ export class Layout {
     jobs.forEach((job, u) => {
       // What stands across the floor is judged by its coolest part, and set in by its hottest: by those in which it stands, where known.
       const placed = job.stood ?? (options.asPlaced ? job.was?.placed : undefined) ?? []
-      const zones = placed.length > 0 ? placed.map((p) => whereIndex(p.zone)) : [0, 1, 2]
+      // One vessel that no part is large enough for stands in the middle: it is judged where its centre lies.
+      const zones = placed.length > 0 ? placed.map((p) => whereIndex(p.zone)) : job.count === 1 ? [1] : [0, 1, 2]
       const its = zones.map((z) => share[z]!)
       const coolest = Math.min(...its)
       ;[...share, coolest].forEach((k, w) => {

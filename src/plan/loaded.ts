@@ -21,15 +21,18 @@ import {better, fuller, type Settled, sameFire, type Took, tookIn} from './settl
 import {distinct, type Look, laidBy, onShortest, promisedBy, type Road} from './shortest.js'
 import type {FiringOption, PlanProblem} from './types.js'
 
-const responses = new WeakMap<Simulate, Response>()
+const responses = new WeakMap<Simulate, Map<string, Response>>()
 
-/** What loads take from the oven, measured once for each oven. */
+/** What loads take from the oven, measured once for each oven and fire: a day must not hang on which was planned before it. */
 function responseFor({problem, simulate}: LoadedDay): Response {
-  const known = responses.get(simulate)
-  if (known) return known
   const middle = problem.firings[Math.floor(problem.firings.length / 2)]!
-  const made = responseOf(middle, simulate, firesOf(middle), problem.ambient ?? 20)
-  responses.set(simulate, made)
+  const air = problem.ambient ?? 20
+  const fires = firesOf(middle)
+  const known = responses.get(simulate) ?? new Map<string, Response>()
+  responses.set(simulate, known)
+  const key = JSON.stringify([air, middle.firing, middle.forecast.ready, fires])
+  const made = known.get(key) ?? responseOf(middle, simulate, fires, air)
+  known.set(key, made)
   return made
 }
 

@@ -115,9 +115,7 @@ const planning = (input: MakePlan, dishes: readonly Dish[], runs: OvenRuns): Pla
   secondFires: (first) => twoFires(input, dishes, first?.burn ?? null, hoursOf(input.day, dishes), runs),
   firesFor: (day, some) => {
     const of = {...input, day}
-    // What was simulated before bends later simulations by a hair, and a plan hangs on that.
-    const own = new OvenRuns(input.oven)
-    return {...planning(of, some, own), firings: problemOf(of, some, own).firings}
+    return {...planning(of, some, runs), firings: problemOf(of, some, runs).firings}
   },
   heatStated: (file, celsius) => needsAt(input, file, celsius),
 })

@@ -260,7 +260,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         first: at,
         count,
         area: Math.min(grid.area * 0.9999999, count * each),
-        ...(count * each > grid.area - Math.min(...grid.zones) ? {spread: 1 + rules.spread} : {}),
+        ...(count >= grid.zones.length && count * each > grid.area - Math.min(...grid.zones) ? {spread: 1 + rules.spread} : {}),
         handling: count * handlingOf(dish),
         order: orderOf(dish),
         due,

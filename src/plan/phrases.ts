@@ -258,6 +258,7 @@ export const phrases = {
   'remedy shorter fire':
     'Rake the coals out {minutes} sooner, at {at}, and feed no more wood than has burned to coals by then: {outcome}.',
   'remedy more hands': 'With {hands} pairs of hands: {outcome}.',
+  'remedy not hot': 'Ask for {dishes} by {at}, and not hot then: {outcome}.',
   'remedy smaller batch': 'Bake {count} of {all} of {dishes}: {outcome}.',
   'remedy state heat': 'Take {dishes} at {celsius} instead (write “{line}” in the front matter of {file}): {outcome}.',
   'remedy smaller vessel': 'Write “{amount}” for {dishes} in the day, in a vessel that goes in: {outcome}.',

@@ -213,6 +213,7 @@ export interface Remedy {
     | 'shorter fire'
     | 'more hands'
     | 'smaller batch'
+    | 'not hot'
     | 'smaller vessel'
     | 'wider heat'
     | 'door open'

@@ -70,6 +70,7 @@ const remedy = z.object({
     'shorter fire',
     'more hands',
     'smaller batch',
+    'not hot',
     'smaller vessel',
     'wider heat',
     'door open',

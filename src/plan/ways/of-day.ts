@@ -7,6 +7,7 @@ import {earlierFire} from './earlier-fire.js'
 import {type Lack, spares} from './lack.js'
 import {inTheWay, leftOut} from './leave-out.js'
 import {moreHands} from './more-hands.js'
+import {notHot, wantedHotOf} from './not-hot.js'
 import {oneMove} from './one-move.js'
 import {FIRE_AGAIN, fireLater} from './second-fire.js'
 import {smallerBatch} from './smaller-batch.js'
@@ -16,10 +17,12 @@ import {firesNear, Trials} from './trials.js'
 const ENOUGH = 2
 /** Dishes in the way of a late one that are left out for a trial. */
 const IN_THE_WAY = 2
+/** Dishes wanted hot that are tried otherwise. */
+const NOT_HOT = 2
 
 /**
- * Ways out of a day that cannot be done as it was asked for, which change the whole day: lighting earlier, more hands, a second fire; and
- * where something comes late, less of it, or leaving out what is in its way. Each is tried by planning the day with it, shortly, on fires
+ * Ways out of a day that cannot be done as it was asked for, which change the whole day: lighting earlier, more hands, a second fire, a dish not
+ * kept for the hour at which it is wanted hot; and where something comes late, less of it, or leaving out what is in its way. Each is tried by planning the day with it, shortly, on fires
  * about as long as the plan's, and offered only where less is left out than in the plan, or as much and less of it late.
  *
  * @param plan The plan, with its loads.
@@ -50,6 +53,7 @@ export function waysOf(
   // What comes a little late is no reason to fire again.
   const again = problem.day.firings <= 1 && !enough() && !(whole && worst < FIRE_AGAIN)
   if (again) put(fireLater(plan, trials, () => options.secondFires?.(plan.firing) ?? []))
+  for (const hot of wantedHotOf(problem).slice(0, NOT_HOT)) if (!enough()) put(notHot(problem, hot, trials, near))
   const slow = problem.dishes.find((d) => d.id === late[0]?.dish)
   if (!slow || !whole) return ways
   if (!enough()) put(smallerBatch(problem, slow, trials, near))

@@ -259,6 +259,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'remedy shorter fire':
     'Die Glut {minutes} früher ausräumen, um {at}, und nicht mehr Holz nachlegen, als bis dahin zu Glut wird: {outcome}.',
   'remedy more hands': 'Mit {hands} Paar Händen: {outcome}.',
+  'remedy not hot': '{dishes} bis {at} verlangen, und nicht heiß um die Zeit: {outcome}.',
   'remedy smaller batch': '{count} von {all} {dishes} backen: {outcome}.',
   'remedy state heat': '{dishes} stattdessen bei {celsius} (im Kopf von {file} „{line}“ schreiben): {outcome}.',
   'remedy smaller vessel': 'Im Tag für {dishes} „{amount}“ schreiben, in einem Gefäß, das hineingeht: {outcome}.',
