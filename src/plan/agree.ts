@@ -1,6 +1,7 @@
 import {anneal} from './anneal.js'
 import {freely, type Light, OVERFULL} from './laying-out.js'
-import {FIRM, HARD, type Layout} from './layout.js'
+import type {Layout} from './layout.js'
+import {FIRM, HARD} from './layout-prices.js'
 import {fitDoughs, hasten, isDelayed, lightLater, prune, repair, ripple, seatsFor} from './mend.js'
 import {type Laying, type LoadedDay, Proof, type Seen} from './proof.js'
 import {Seating} from './seating.js'

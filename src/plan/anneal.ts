@@ -1,4 +1,6 @@
-import {HARD, type LaidOut, type Layout} from './layout.js'
+import type {LaidOut} from './laid.js'
+import type {Layout} from './layout.js'
+import {HARD} from './layout-prices.js'
 import {rules} from './rules.js'
 import {generator} from './search.js'
 import type {TrueFloor} from './seating.js'

@@ -1,5 +1,5 @@
 import {anneal} from './anneal.js'
-import type {LaidOut} from './layout.js'
+import type {LaidOut} from './laid.js'
 import type {Look, Road} from './shortest.js'
 
 /** How long and how hotly a day is annealed on one fire, shortly to look at it and in earnest to lay it out. */

@@ -1,5 +1,6 @@
 import type {Light} from './laying-out.js'
-import {FIRM, HARD, type Layout} from './layout.js'
+import type {Layout} from './layout.js'
+import {FIRM, HARD} from './layout-prices.js'
 import {rules} from './rules.js'
 
 /** A layout moved as little as may be: what is broken is mended by single moves, and what cannot be is left out. */

@@ -1,6 +1,6 @@
 import {cheapestFirst} from './cheapest-first.js'
 import {keeps} from './keeps.js'
-import {AMONG_CRUSTS, deeperBy} from './layout.js'
+import {AMONG_CRUSTS, deeperBy} from './layout-prices.js'
 import {choosing, type Model, modelOf, phaseOf, programOf} from './model.js'
 import {type LoadedDay, Proof, type Seen, setInOf} from './proof.js'
 import {rules} from './rules.js'

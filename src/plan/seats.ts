@@ -108,7 +108,7 @@ export function gap(a: Body, b: Body): number {
 
 /**
  * True when `other` stands in the lane of `body`: the strip its footprint sweeps straight out, or slantwise to the nearest point of the
- * opening it passes through (the rule of `scale/floor`).
+ * opening it passes through (the rule of `scale/lanes`).
  *
  * @param slack By how much it may stand in it, m.
  */

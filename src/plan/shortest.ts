@@ -1,5 +1,6 @@
 import type {FloorGrid} from './floor-grid.js'
-import type {Laid, Layout} from './layout.js'
+import type {Laid} from './laid.js'
+import type {Layout} from './layout.js'
 import {choiceAt, type Job, type Model, modelOf, programOf, woodOf} from './model.js'
 import {rules} from './rules.js'
 import {missing, search} from './search.js'

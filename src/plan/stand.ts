@@ -1,7 +1,7 @@
 import type {Curve} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {keeps} from './keeps.js'
-import type {Refusal} from './layout.js'
+import type {Refusal} from './laid.js'
 import type {Job} from './model.js'
 import {placeDay} from './places.js'
 import {rules} from './rules.js'

@@ -2,8 +2,8 @@ import type {FloorShape} from '../oven/types.js'
 import type {FloorRoom, Placed, PlacementFault, Vessel} from './types.js'
 
 /**
- * The check of a placement, for the plan's checker. It shares no code with the packer (`floor.ts`): outlines here are convex polygons
- * with a rounding radius, told apart by separating axes, and the floor is tested by points along each outline.
+ * The check of a placement, for the plan's checker. It shares no code with the packer (`floor.ts` and what that draws in): outlines here
+ * are convex polygons with a rounding radius, told apart by separating axes, and the floor is tested by points along each outline.
  */
 interface Point {
   readonly x: number
