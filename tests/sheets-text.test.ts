@@ -194,6 +194,15 @@ describe('the plan as text', () => {
       expect(flat(made({...view, plan: {...plan, suggestions: []}}))).not.toContain(note)
     }
   })
+  it('says that none of the spare receipts has room beside the plan, where that is so', () => {
+    const none = {...plan, suggestions: []}
+    const said = 'None of the spare receipts goes in beside this plan'
+    const spare = [problem.day.items[0]!]
+    for (const made of [planText, planMarkdown]) {
+      expect(made({...view, plan: none, problem: {...problem, day: {...problem.day, spare}}})).toContain(said)
+      expect(made({...view, plan: none, problem: {...problem, day: {...problem.day, spare: []}}})).not.toContain(said)
+    }
+  })
   it('says every step, what to look for, and what cannot be placed with its remedies', () => {
     for (const text of [planText(view).replace(/\s+/g, ' '), planMarkdown(view).replace(/\s+/g, ' ')]) {
       for (const step of plan.steps) {

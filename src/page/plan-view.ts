@@ -6,7 +6,7 @@ import type {Plan, PlanProblem} from '../plan/types.js'
 import type {Dish} from '../scale/types.js'
 import {stepClock, temperatures} from '../sheets/figures.js'
 import {dishTitle} from '../sheets/heat-data.js'
-import {changeWords, stepWords, suggestionWords, waysTold} from '../sheets/phrases.js'
+import {changeWords, stepWords, suggestionsOf, waysTold} from '../sheets/phrases.js'
 import {balanceLines, believedLine, lateLines, planHead, reasonAlone, scoreLines, unplacedLines} from '../sheets/plan-text.js'
 import {inWords, messageWords, sizedLines, vesselName} from '../sheets/said.js'
 import {type SheetOptions, sheets} from '../sheets/sheets.js'
@@ -21,6 +21,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
   const {plan, problem, messages} = found.made
   const {oven} = found.read
   const {forecast} = plan
+  const suggested = suggestionsOf(plan, problem, style)
   const seen = new Map<string, number>()
   const steps = plan.steps.map((step): StepView => {
     const said = stepWords(step, problem, style)
@@ -54,7 +55,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     steps,
     ...(problem.done ? {told: deedsTold(found.read.log?.rows ?? []), soFar: soFar(problem, found.read.log, style)} : {}),
     score: scoreLines(plan, problem, style),
-    suggestionsNote: style.words['plan.suggestionsNote'],
+    suggestionsNote: suggested?.note,
     balance: balanceLines(plan, style),
     unplaced: unplacedLines(plan, problem, style).map(({title, titles, reason, remedies}) => ({
       dish: title,
@@ -64,7 +65,7 @@ export function planView(found: Planned & {ok: true}, style: Style): Omit<PlanVi
     })),
     late: lateLines(plan, problem, style).map(({title, say}) => ({dish: title, times: say})),
     ways: waysIn(plan, problem, style),
-    suggestions: (plan.suggestions ?? []).map((one) => suggestionWords(one, problem, style)),
+    suggestions: suggested?.lines ?? [],
     changes: (plan.changes ?? []).map((one) => {
       const {what, why} = changeWords(one, problem, style)
       return one.dish === null

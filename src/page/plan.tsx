@@ -252,10 +252,10 @@ function Lines(of: {
   readonly title: string
   readonly lines: readonly string[]
   readonly language: Showing['language']
-  readonly note?: string
+  readonly note?: string | undefined
 }): JSX.Element | null {
   const {title, lines, language, note} = of
-  if (lines.length === 0) return null
+  if (lines.length === 0 && note === undefined) return null
   return (
     <>
       <h3>{title}</h3>

@@ -112,7 +112,7 @@ export interface PlanView {
   readonly soFar?: {readonly unticked: readonly StepView[]; readonly done: readonly DoneView[]}
   readonly score: readonly string[]
   /** What comes of taking up a suggestion. */
-  readonly suggestionsNote: string
+  readonly suggestionsNote?: string | undefined
   /** Floor and heat used in each band, and what is left: empty where nothing is baked. */
   readonly balance: readonly string[]
   /** `of` names the batches one by one. */

@@ -178,6 +178,19 @@ export function suggestionWords(one: NonNullable<Plan['suggestions']>[number], p
   return (one.words && speak(one.words, speaker(problem, style))) || one.say
 }
 
+/** What would fill idle floor, and what is to be known of it; null where there is nothing to tell. */
+export interface Suggested {
+  readonly lines: readonly string[]
+  readonly note: string
+}
+
+/** What is said of a day's spare receipts: what has room, or that none has. */
+export function suggestionsOf(plan: Pick<Plan, 'suggestions'>, problem: PlanProblem, style: Style): Suggested | null {
+  const lines = (plan.suggestions ?? []).map((one) => suggestionWords(one, problem, style))
+  if (lines.length > 0) return {lines, note: style.words['plan.suggestionsNote']}
+  return problem.day.spare.length > 0 && !problem.done ? {lines, note: style.words['plan.suggestionsNone']} : null
+}
+
 /** What moved and why, in the reader's language. */
 export function changeWords(
   one: NonNullable<Plan['changes']>[number],

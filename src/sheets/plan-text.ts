@@ -21,7 +21,7 @@ import {
 } from './figures.js'
 import {heatChartText} from './heat-chart-text.js'
 import {chartData, dishTitle, type Numbered, numbered} from './heat-data.js'
-import {changeWords, reasonOf, remedyLines, suggestionWords, waysTold, wordsInTurn} from './phrases.js'
+import {changeWords, reasonOf, remedyLines, suggestionsOf, waysTold, wordsInTurn} from './phrases.js'
 import {inWords, messageWords, sizedLines, vesselName} from './said.js'
 import {plainStyle, type Style} from './style.js'
 import {bold, columns, hanging, markdownTable, markdownText, printable} from './text.js'
@@ -360,11 +360,11 @@ export function planText(view: PlanView, options: PlanTextOptions = {}): string 
     heading('plan.balance')
     for (const line of balance) out.push(...hanging('  * ', line, width))
   }
-  if (plan.suggestions && plan.suggestions.length > 0) {
+  const suggested = suggestionsOf(plan, problem, style)
+  if (suggested) {
     heading('plan.suggestions')
-    for (const suggestion of plan.suggestions)
-      out.push(...hanging('  + ', tidy(suggestionWords(suggestion, problem, style)), width))
-    out.push(...hanging('  ', words['plan.suggestionsNote'], width))
+    for (const line of suggested.lines) out.push(...hanging('  + ', tidy(line), width))
+    out.push(...hanging('  ', suggested.note, width))
   }
   const sized = sizes(problem, style)
   if (sized.length > 0) {
@@ -532,12 +532,12 @@ export function planMarkdown(view: PlanView, options: PlanTextOptions = {}): str
   }
   const balance = balanceLines(plan, style)
   if (balance.length > 0) blocks.push(`## ${words['plan.balance']}`, balance.map((line) => `- ${md(line)}`).join('\n'))
-  if (plan.suggestions && plan.suggestions.length > 0)
-    blocks.push(
-      `## ${words['plan.suggestions']}`,
-      plan.suggestions.map((suggestion) => `- ${md(suggestionWords(suggestion, problem, style))}`).join('\n'),
-      words['plan.suggestionsNote'],
-    )
+  const suggested = suggestionsOf(plan, problem, style)
+  if (suggested) {
+    blocks.push(`## ${words['plan.suggestions']}`)
+    if (suggested.lines.length > 0) blocks.push(suggested.lines.map((line) => `- ${md(line)}`).join('\n'))
+    blocks.push(suggested.note)
+  }
   const sized = sizes(problem, style)
   if (sized.length > 0) blocks.push(`## ${words['plan.sized']}`, sized.map((line) => `- ${md(line)}`).join('\n'))
   if (view.believed && view.believed.length > 0)

@@ -190,6 +190,8 @@ export const de: Words = {
   'plan.idle': 'Heißer Herd ungenutzt: {value} m²·h',
   'plan.woodScore': 'Verbranntes Holz: {value}',
   'plan.suggestions': 'Um den heißen Herd zu füllen',
+  'plan.suggestionsNone':
+    'Keines der Rezepte auf Vorrat geht neben diesem Plan, wie er steht, hinein: jedes hätte dann keinen Platz oder nähme Hitze, die das Übrige braucht. Steht es im Tag, kann es auf einem längeren Feuer Platz haben.',
   'plan.suggestionsNote':
     'Für jedes ist neben diesem Plan, wie er steht, Platz. Steht es im Tag, wird der ganze Tag neu gelegt: andere Zeiten können sich verschieben, auch das Feuer.',
   'plan.sized': 'Wie viel wovon, und warum',

@@ -191,6 +191,8 @@ export const en = {
   'plan.idle': 'Hot floor left empty: {value} m²·h',
   'plan.woodScore': 'Wood burned: {value}',
   'plan.suggestions': 'To fill the floor while it is hot',
+  'plan.suggestionsNone':
+    'None of the spare receipts goes in beside this plan as it stands: each would have no place then, or take heat that the rest needs. Written into the day, one may have its place on a longer fire.',
   'plan.suggestionsNote':
     'There is room for each beside this plan as it stands. Once it is written into the day, the whole day is laid out anew: other times may move, and the fire too.',
   'plan.sized': 'How much of each, and why',
