@@ -649,6 +649,14 @@ const sentences: Book['sentences'] = [
     'das Rezept sagt „{words}“ und keine Größe; üblich für diese Art ({source:source})',
   ],
   [
+    'the receipt names no vessel; its {n} min are for a shallower one than usual for {kind}; its size is from memory',
+    'das Rezept nennt keine Form; seine {n} min gelten für eine flachere als die übliche; ihre Größe ist aus dem Gedächtnis',
+  ],
+  [
+    'the receipt says “{words}” and no size; its {n} min are for a shallower one than usual for {kind}; its size is from memory',
+    'das Rezept sagt „{words}“ und keine Größe; seine {n} min gelten für eine flachere Form als die übliche; ihre Größe ist aus dem Gedächtnis',
+  ],
+  [
     'the receipt says no depth; so deep that its {weight} go in',
     'das Rezept sagt keine Tiefe; so tief, dass seine {weight:text} hineingehen',
   ],
