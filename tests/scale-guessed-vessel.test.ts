@@ -83,3 +83,20 @@ describe('in one piece, or many', () => {
     expect(dish.vessel.name).toBe('loaf 9 x 5 x 3 in')
   })
 })
+
+describe('water left to the hand', () => {
+  const bread = (water: string): string =>
+    `# Brown bread\n\nMakes 2 loaves.\n\n- 3 kg rye meal\n- 200 ml yeast\n${water}\nKnead it stiff. Put it into bread pans, and bake four hours.\n`
+  it('weighs too, so that a dough far too large for its tins is told', () => {
+    const {dish, messages} = planned(bread('- warm water\n'), '2 loaves')
+    expect(messages).toMatchObject([{rule: 'scale-full'}])
+    expect(dish.inferred.find(({field}) => field === 'water')?.value).toMatch(/^about 1\.8 kg$/)
+  })
+  it('is none where it is weighed, or where nothing is said of it', () => {
+    for (const water of ['- 1500 ml water\n', ''])
+      expect(planned(bread(water), '2 loaves').dish.inferred.filter(({field}) => field === 'water')).toEqual([])
+    expect(
+      planned(bread('- 1500 ml water\n- water for the pan\n'), '2 loaves').dish.inferred.filter(({field}) => field === 'water'),
+    ).toEqual([])
+  })
+})

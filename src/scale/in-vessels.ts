@@ -19,7 +19,7 @@ export interface InVessels {
   readonly kind: KindFigures
   /** Weight of its mixture made once, kg; null where nothing of it can be weighed. */
   readonly mass: Range | null
-  readonly flour: BatchMass['flour']
+  readonly byHand: BatchMass['byHand']
   /** Its own vessel as it is written or guessed, and as large as its own weights make it. */
   readonly written: Shape & {readonly why?: string}
   readonly own: Shape & {readonly why?: string}
@@ -65,7 +65,7 @@ export function inVessels(
     )
     return null
   }
-  const {mass, unweighed, open, flour} = batchMass(receipt, kind)
+  const {mass, unweighed, open, byHand} = batchMass(receipt, kind)
   if (unweighed.length > 0 && mass !== null) {
     say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
   }
@@ -91,7 +91,7 @@ export function inVessels(
     receipt,
     kind,
     mass,
-    flour,
+    byHand,
     written,
     own,
     asWritten,
