@@ -242,6 +242,7 @@ describe('what suffices of one thing that goes in', () => {
     'A wine-glass full of each is sufficient for three or four pies.',
     'Half an ounce of cloves is enough for two cakes.',
     'Two spoons of good yeast are sufficient for two loaves.',
+    'It is cheaper to make two or three tarts at one time.',
   ])('is no yield: %s', (text) => expect(readYields(plainSection(text)).serves).toBeNull())
   it.each([
     ['Six pounds of meal is enough for two loaves.', 2],

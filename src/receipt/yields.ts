@@ -695,8 +695,12 @@ function isBracketed(tokens: readonly Token[], at: number): boolean {
 /** What ends a sentence, or its block. */
 const closes = (word: string): boolean => word === '' || /^[.;!]$/.test(word)
 
+const ADVISED = /^(?:economical|cheaper|better|best|well|easy|easier|usual|possible|convenient|worth|wise|good)$/
+
 /** "this will make two loaves", not "make two pies of it". */
 function makesYield(tokens: readonly Token[], i: number): boolean {
+  // "It is more economical to make two or three at one time": advice.
+  if (tokens[i - 1]?.word === 'to' && ADVISED.test(tokens[i - 2]?.word ?? '')) return false
   for (let k = i - 1; k >= 0 && k > i - 4; k--)
     if (/^(?:will|should|to|may|would|can|quantity|quantities|ingredients)$/.test(tokens[k]!.word)) return true
   return false
