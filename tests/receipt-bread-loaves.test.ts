@@ -25,7 +25,7 @@ describe('a loaf of a named weight that goes in', () => {
     expect(bread!.grams!.low).toBeLessThan(bread!.grams!.likely)
     expect(bread!.grams!.high).toBeGreaterThan(bread!.grams!.likely)
     // It is no vessel: the dish is.
-    expect(read(text).inferred.find(({field}) => field === 'vessel')?.value).toMatch(/^round 9 x 3 in/)
+    expect(read(text).inferred.find(({field}) => field === 'vessel')?.value).toMatch(/^round 9 in x 3 in/)
   })
 
   it('and of its crumb there is less', () => {

@@ -100,7 +100,7 @@ describe('heats, times and yields', () => {
   })
   it.each([
     ['A Veal Pye', 'meat pie'],
-    ['Naples Bisket', 'sponge'],
+    ['Naples Bisket', 'sponge fingers'],
     ['Potted Shad', 'potted'],
   ])('“%s” is %s', (title, kind) => expect(read('A pound of flour. Bake it.', title).receipts[0]!.kind).toBe(kind))
 })

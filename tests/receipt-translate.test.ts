@@ -205,7 +205,7 @@ describe('translate', () => {
     // A loaf's tin is a loaf tin, a quartern loaf large, and the dish of a roast holds it.
     ['Household bread', '1 kg flour', 'Put it in tins.', 'loaf 9 x 5 x 3 in'],
     ['Household bread', '1 kg flour', 'Make it up in quartern loaves.', 'free-standing loaf 30 cm'],
-    ['Seed cake', '1 kg flour', 'Put it in a tin.', 'round 9 x 2 1/2 in'],
+    ['Seed cake', '1 kg flour', 'Put it in a tin.', 'round 8 in x 3 in'],
     ['Roast leg of mutton', '4 kg mutton', 'Set it in a dish.', 'oblong 14 x 10 x 3 in'],
     // A long loaf tin is no wider than the usual one.
     ['Stuten', '500 g Mehl', 'In eine Kastenform (30 cm) geben.', 'loaf 30 x 12.7 x 7.6 cm'],

@@ -236,3 +236,40 @@ describe('a yield of vessels and of what they are cut into', () => {
     expect(made('1 Blech')).toEqual([[1, '1/2']])
   })
 })
+
+describe('what suffices of one thing that goes in', () => {
+  it.each([
+    'A wine-glass full of each is sufficient for three or four pies.',
+    'Half an ounce of cloves is enough for two cakes.',
+    'Two spoons of good yeast are sufficient for two loaves.',
+    'It is cheaper to make two or three tarts at one time.',
+  ])('is no yield: %s', (text) => expect(readYields(plainSection(text)).serves).toBeNull())
+  it.each([
+    ['Six pounds of meal is enough for two loaves.', 2],
+    ['This quantity is sufficient for four pies.', 4],
+    ['Sufficient for 24 cheesecakes.', 24],
+  ])('but of what it is made of it is: %s', (text, low) => expect(readYields(plainSection(text)).serves).toMatchObject({low}))
+})
+
+describe('one of what is made', () => {
+  it.each([
+    ['1 loaf (900g / 2lb tin)', 1],
+    ['1 loaf', 1],
+    ['12 buns (about 60 g each)', 12],
+    ['Pile it on to a tray in a 25 cm circle. Bake it.', 1],
+    ['Spread it in a round on the paper.', 1],
+  ])('%s', (text, low) => expect(readYields(plainSection(text)).serves).toMatchObject({low}))
+  it.each([
+    'A loaf (of sugar)',
+    'Spread it in a round tin.',
+    'Spoon it into a ring mould.',
+    'Pipe each in a circle.',
+    'Cut it in a round.',
+  ])('is not told by “%s”', (text) => expect(readYields(plainSection(text)).serves).toBeNull())
+  it('a heading may say for how many', () => {
+    expect(translate('# Morning oats (for 2)\n\n- 100 g oats\n', {file: 'a.md'}).receipts[0]!.serves).toMatchObject({
+      low: 2,
+      of: 'persons',
+    })
+  })
+})

@@ -654,14 +654,14 @@ describe('what the oven has to give', () => {
     expect(thin.sized.map((one) => one.field)).toEqual(expect.arrayContaining(['makes', 'time']))
     expect(thin.inferred).toEqual(expect.arrayContaining([...thin.sized]))
   })
-  it('a filling of less than a quarter is as thin as it is, timed as a quarter, and told', () => {
+  it('a filling of less than half is as thin as it is, timed as a half, and told', () => {
     const full = make('cake', '1 times').dishes[0]!
     const {dishes, messages} = make('cake', '1/8 times')
     const [thin] = dishes
     expect(thin!.vessel.halfThickness / full.vessel.halfThickness).toBeCloseTo(1 / 8, 6)
     expect(thin!.vessel.millilitres / full.vessel.millilitres).toBeCloseTo(1 / 8, 6)
-    expect(thin!.need.minutes.likely / full.need.minutes.likely).toBeCloseTo(0.25 ** 2, 6)
-    expect(thin!.inferred.find((one) => one.field === 'time')?.why).toMatch(/^88 % thinner.*as a quarter as thick, so 6 %/)
+    expect(thin!.need.minutes.likely / full.need.minutes.likely).toBeCloseTo(0.5 ** 2, 6)
+    expect(thin!.inferred.find((one) => one.field === 'time')?.why).toMatch(/^88 % thinner.*as half as thick, so 25 %/)
     expect(messages).toMatchObject([
       {rule: 'scale-thin', severity: 'warning', reason: expect.stringContaining(' is 13 % as deep in ')},
     ])
@@ -671,7 +671,7 @@ describe('what the oven has to give', () => {
     const [once, twice] = ['1 times', '2 times'].map((amount) => make('layer', amount, {}, read('layer', layer)).dishes[0]!)
     expect(once!.vessel.halfThickness / once!.vessel.height).toBeLessThan(0.15 / 2)
     expect(twice!.need.minutes.likely / once!.need.minutes.likely).toBeCloseTo(twice!.count === 1 ? 4 : 1, 6)
-    expect(make('cake', '1/4 times').messages).toEqual([])
+    expect(make('cake', '1/2 times').messages).toEqual([])
   })
   it('beans in a shallower fill keep their time: they soften in it, and that is said (common practice, no source)', () => {
     const [usual] = make('beans', '1 crock').dishes

@@ -7,7 +7,7 @@ import type {Making} from './schema.js'
 export const makings: readonly Making[] = [
   {
     id: 'pastry',
-    kinds: ['fruit pie', 'meat pie', 'pasties', 'custard pie', 'tarts', 'puff paste'],
+    kinds: ['fruit pie', 'meat pie', 'small raised pies', 'pasties', 'custard pie', 'tarts', 'puff paste'],
     minutes: 20,
     perKilogram: 8,
     waits: 90,
@@ -15,7 +15,7 @@ export const makings: readonly Making[] = [
   },
   {
     id: 'beaten',
-    kinds: ['sponge', 'souffle', 'meringue', 'macaroons', 'yorkshire pudding'],
+    kinds: ['sponge', 'sponge fingers', 'souffle', 'meringue', 'macaroons', 'yorkshire pudding'],
     minutes: 15,
     perKilogram: 8,
     waits: 15,

@@ -516,6 +516,8 @@ export const kindSchema = z.object({
     .optional(),
   /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
   sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /** What several of it are where its title calls them so ("little pork pies"): id of another kind. */
+  little: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
   /**
    * Kilograms of its pieces on a sheet of 16 × 12 in, where they are cut out, dropped or shaped by hand and so not baked in its own vessel.
    * Common practice, no source.

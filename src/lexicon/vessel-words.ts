@@ -80,7 +80,10 @@ export const vesselWords: readonly VesselWord[] = [
   row('how made ready', 'well, lightly, thickly'),
   row('part of one', 'bottom, bottoms, side, sides, inside, edge, edges, middle'),
   // What may stand between the two: "butter the bottom and sides of a dish".
-  row('beside made ready', 'and, or, lightly, well, the, bottom, side, sides, inside, edge, edges, of, thickly, puff, paste'),
+  row(
+    'beside made ready',
+    'and, or, lightly, well, the, some, a, few, bottom, side, sides, inside, edge, edges, of, thickly, puff, paste',
+  ),
   // By which a thing comes into the vessel it is baked in, where a word of baking follows.
   row(
     'puts',

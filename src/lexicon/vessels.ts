@@ -217,7 +217,7 @@ export const vessels: readonly VesselRow[] = [
   ),
   row(
     'papered-tin',
-    'sheets of paper, sheet of paper, white paper, on papers, on paper, buttered paper, tin plates, tin plate, wafer paper, wafers, parchment',
+    'sheets of paper, sheet of paper, white paper, on papers, on paper, buttered paper, tin plates, tin plate, wafer paper, wafers, cartridge paper, parchment',
     'sheet',
     {length: inch(16), width: inch(12)},
     'memory',
@@ -265,11 +265,20 @@ export const vessels: readonly VesselRow[] = [
   row('muffin-ring', 'muffin rings, muffin ring, crumpet rings, crumpet ring, rings', 'round', round(3.5, 1), 'memory'),
   row(
     'custard-cup',
-    'custard cup, custard cups, ramekin, ramekins, cup, small cups, tea cups, teacups, dariole, dariole mould, dariole moulds, popover cups, cocotte',
+    'custard cup, custard cups, cup, small cups, tea cups, teacups, dariole, dariole mould, dariole moulds, popover cups, cocotte',
     'round',
     round(3.5, 2),
     'common-practice',
   ),
+  row('ramekin', 'ramekin, ramekins, ramequin, ramequins', 'round', {diameter: 0.09, height: 0.05}, 'common-practice'),
+  row(
+    'small-ramekin',
+    'small ramekin, small ramekins, little ramekins',
+    'round',
+    {diameter: 0.08, height: 0.04},
+    'common-practice',
+  ),
+  row('large-ramekin', 'large ramekin, large ramekins', 'round', {diameter: 0.105, height: 0.055}, 'common-practice'),
   row(
     'heart-tin',
     'heart tins, queen cake tins, queen cake pans, queens cake pans, shells, scallop shells, scallop shell, saucers, fancy tins, fancy moulds',

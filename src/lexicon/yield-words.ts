@@ -79,6 +79,9 @@ export const yieldWords: readonly YieldWord[] = [
     'together',
     'plait, plaits, plaited, braid, braided, strand, strands, rope, ropes, twist, strang, strange, flechten, zopf, topknot, knob, lid, larger, smaller, half, filling, layers, sheet, sheets',
   ),
+  // "Pile it in a 25 cm circle": what is heaped into one shape is one.
+  row('method', 'heaps', 'pile, heap, spoon, spread, dollop, mound, swirl, pipe, haufen, streichen, verteilen'),
+  row('method', 'wholes', 'circle, disc, disk, round, oval, ring, wreath, nest, kreis'),
   row('method', 'pieces', 'pieces, parts, portions, balls, stucke, teile, teilstucke, portionen, teiglinge, stucken'),
   row('method', 'divide', 'divide, divided, portion, scale, split, teilen, aufteilen, unterteilen, portionieren'),
   row(
@@ -127,6 +130,8 @@ export const methodYields = {
   smallCakes: method('small cakes'),
   together: method('together'),
   pieces: method('pieces'),
+  heaps: method('heaps'),
+  wholes: method('wholes'),
   verbs: {
     divide: method('divide'),
     shape: method('shape'),

@@ -1,70 +1,9 @@
-import {fold, lookUpKind} from '../lexicon/index.js'
-import type {DishKind, VesselRow} from '../lexicon/schema.js'
-import {vessels} from '../lexicon/vessels.js'
+import {lookUpKind} from '../lexicon/index.js'
 import {type KindFound, raisedBySoda} from './kinds.js'
-import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
-import type {Section, Token} from './section.js'
+import type {Section} from './section.js'
 import type {Inferred, OvenPhrase, ReadIngredient, ReadReceipt, ReceiptFacts, TimePhrase, Yield} from './types.js'
-import {vesselWordsOf} from './vessel.js'
-import {isInches, thingSized, vesselStated, writtenSizes} from './vessel-sizes.js'
-
-const VESSELS = phraseTree(vessels, (row: VesselRow) => row.spellings)
-
-/** What things are boiled or mixed in first: the vessel baked in where the receipt names no other. */
-export const BEFORE_BAKING: ReadonlySet<string> = new Set(['stewpan', 'pudding-basin'])
-
-const WORKED = /^(?:knead\w*|roll\w*|mou?ld\w*|work\w*|floured|pastry|paste|turn|strew|sprinkle)$/
-/** Behind "mould" where it is what is done. */
-const MOULDED: ReadonlySet<string> = new Set(['into', 'it', 'them', 'up', 'the', 'each', 'in'])
-/** Before what a thing is cut into. */
-const CUT_TO: ReadonlySet<string> = new Set(['into', 'in', 'apple', 'onion', 'thin'])
-
-const UPON = vesselWordsOf('upon')
-/** How many tokens describe what lies under things: "on two well greased". */
-const MOST_BETWEEN = 4
-
-/** Whether a vessel's name from token `at` on stands behind "on": "on a sheet", "on two greased tins". */
-function isUpon(tokens: readonly Token[], at: number): boolean {
-  for (let i = at - 1; i >= at - MOST_BETWEEN && tokens[i]?.block === tokens[at]!.block && tokens[i]!.kind !== 'mark'; i--)
-    if (UPON.has(tokens[i]!.word)) return true
-  return false
-}
-
-const telling = (row: VesselRow): number => (row.shape === 'none' ? 0 : BEFORE_BAKING.has(row.id) ? 1 : 2)
-
-/**
- * The vessels a receipt names to bake in, most telling first: one with known sizes before one without, one to bake in before one to
- * boil or mix in. What an ingredient is measured in
- * is none, nor is the cup of a cup cake.
- */
-export function vesselsNamed(section: Section, ingredients: readonly ReadIngredient[]): Array<FoundPhrase<VesselRow>> {
-  const {tokens} = section
-  const spans = [...ingredients].sort((a, b) => a.start - b.start)
-  let next = 0
-  const found = phrasesIn(VESSELS, tokens).filter(({from, to}) => {
-    const [first, last] = [tokens[from]!, tokens[to - 1]!]
-    if (last.stem === 'cup' && tokens[to]?.stem === 'cake') return false
-    // "Rub it through a hair sieve"
-    if (
-      last.stem === 'sieve' &&
-      tokens.slice(Math.max(0, from - 3), from).some(({word}) => /^(?:through|thro|thro')$/.test(word))
-    )
-      return false
-    // "Mould it on the board": what dough is worked on.
-    if (last.stem === 'board' && tokens.slice(Math.max(0, from - 6), from).some(({word}) => WORKED.test(word))) return false
-    // "Roll the paste into a thin sheet", "on a sheet of paste"
-    if (to - from === 1 && last.stem === 'sheet' && (!isUpon(tokens, from) || tokens[to]?.word === 'of')) return false
-    // "Mould into twenty manchets"
-    if (to - from === 1 && /^mou?ld$/.test(first.word) && MOULDED.has(tokens[to]?.word ?? '')) return false
-    // "| Flour | Cups |": a measure.
-    if (last.stem === 'cup' && section.blocks[last.block]!.kind === 'row') return false
-    // "Slice the apples into rings"
-    if (to - from === 1 && last.stem === 'ring' && CUT_TO.has(tokens[from - 1]?.word ?? '')) return false
-    while (next < spans.length && spans[next]!.end <= first.start) next++
-    return next === spans.length || spans[next]!.start >= last.end
-  })
-  return found.sort((a, b) => telling(b.row) - telling(a.row))
-}
+import {vesselGuessed, vesselOfNoKind} from './vessel-guessed.js'
+import {thingSized, vesselStated} from './vessel-sizes.js'
 
 const minutes = (low: number, high: number): string => {
   const say = (m: number): string => (m >= 120 && m % 30 === 0 ? `${m / 60} h` : `${m} min`)
@@ -111,7 +50,11 @@ export function fillFromKind(known: Known): Inferred[] {
           },
         ]
   const row = kind === null ? null : lookUpKind(kind.id)
-  if (kind === null || row === null) return stated
+  if (kind === null || row === null) {
+    const bakes = facts.vessel === undefined && (oven.length > 0 || times.some((time) => time.of === 'bake'))
+    const named = bakes && stated.length === 0 ? vesselOfNoKind(section, ingredients) : null
+    return named === null ? stated : [named]
+  }
   inferred.push({
     field: 'kind',
     value: row.id,
@@ -152,41 +95,7 @@ export function fillFromKind(known: Known): Inferred[] {
     }
   }
   if (stated.length > 0) inferred.push(...stated)
-  else if (facts.vessel === undefined) {
-    const named = vesselsNamed(section, ingredients)[0]
-    const pieces = named === undefined ? standsOnSheet(section, row, serves) : null
-    if (named !== undefined && named.row.shape !== 'none') {
-      // "On the bricks" says that no tin is used, and nothing of the size: that is its kind's, a flat bread's or a loaf's.
-      // Nor does "a tin" of what is baked by the sheetful: it is a flat one.
-      const bare =
-        (named.row.shape === 'free-standing' && named.row.id !== GREAT_LOAF && row.vessel.startsWith('free-standing')) ||
-        (named.row.id === 'tin-kettle' && row.vessel.startsWith('sheet')) ||
-        // Nor is what is mixed in a basin and baked by itself baked in that.
-        (BEFORE_BAKING.has(named.row.id) && BY_ITSELF.test(row.vessel)) ||
-        // "A dish" of a roast is one that holds it.
-        (PLAIN_DISH.test(words(section, named)) && row.vessel.startsWith('oblong'))
-      // A loaf's tin is a loaf tin.
-      const upon = named.row.id === 'tin-kettle' && isUpon(section.tokens, named.from)
-      const tin = upon ? SHEET : named.row.id === 'tin-kettle' && LOAVES.test(row.vessel) ? LOAF_TIN : named.row
-      inferred.push({
-        field: 'vessel',
-        value: bare ? row.vessel : vesselSize(tin),
-        why: `the receipt says “${words(section, named)}” and no size; ${bare ? from : sizeSource(tin)}`,
-      })
-    } else if (pieces !== null) {
-      inferred.push({
-        field: 'vessel',
-        value: vesselSize(SHEET),
-        why: `the receipt names no vessel, and says “${pieces}”: those stand on a sheet (common-practice)`,
-      })
-    } else {
-      inferred.push({
-        field: 'vessel',
-        value: row.vessel,
-        why: `the receipt names no ${named === undefined ? 'vessel' : 'size of vessel'}; ${from}`,
-      })
-    }
-  }
+  else if (facts.vessel === undefined) inferred.push(vesselGuessed(known, row, from))
   if (facts.serves === undefined && serves?.divided === true)
     inferred.push({
       field: 'serves',
@@ -201,53 +110,4 @@ export function fillFromKind(known: Known): Inferred[] {
     })
   }
   return inferred
-}
-
-/** "Quartern loaves" say how large they are. */
-const GREAT_LOAF = 'household-loaf'
-const PLAIN_DISH = /^(?:dish|dishes|tin|pan|earthen dish|baking dish)$/i
-const ON_SHEET = vesselWordsOf('piece on a sheet')
-const BY_HAND = phraseTree([...vesselWordsOf('by hand')], (phrase) => [phrase])
-/** The vessel of a kind that stands in none, or on a sheet. */
-const BY_ITSELF = /^(?:sheet|free-standing) /
-
-/**
- * The words by which what a receipt makes stands on a sheet, though its kind is mostly baked in a vessel: pieces of a name that is baked so
- * ("makes 12 pasties"), or of a kind whose pieces the method cuts out or drops. Null where nothing says so.
- */
-function standsOnSheet({title, tokens, source}: Section, row: DishKind, serves: Yield | null): string | null {
-  if (BY_ITSELF.test(row.vessel)) return null
-  const noun = serves?.of.split(' ').pop() ?? ''
-  if (serves !== null && serves.high > 1 && ON_SHEET.has(fold(noun))) return noun
-  const named =
-    title
-      .toLowerCase()
-      .match(/\p{L}+/gu)
-      ?.at(-1) ?? ''
-  if (named.endsWith('s') && ON_SHEET.has(fold(named))) return named
-  const [first] = row.onSheet === undefined ? [] : phrasesIn(BY_HAND, tokens)
-  return first === undefined ? null : source.slice(tokens[first.from]!.start, tokens[first.to - 1]!.end).replace(/\s+/g, ' ')
-}
-
-const SHEET = vessels.find(({id}) => id === 'baking-sheet')!
-/** The vessel of a kind that is baked in loaves. */
-const LOAVES = /^(?:free-standing loaf|loaf) /
-const LOAF_TIN = vessels.find(({id}) => id === 'loaf-pan')!
-
-const sizeSource = (row: VesselRow): string => (row.source === 'memory' ? 'its size is from memory' : `its size: ${row.source}`)
-
-const words = (section: Section, found: FoundPhrase<unknown>): string =>
-  section.source.slice(section.tokens[found.from]!.start, section.tokens[found.to - 1]!.end).replace(/\s+/g, ' ')
-
-/** A row's size as front matter writes a vessel: "round 23 x 5 cm", "round 9 x 2 1/2 in". */
-export function vesselSize(row: VesselRow): string {
-  const shape = row.shape === 'free-standing' ? 'free-standing loaf' : row.shape
-  const sizes: number[] = []
-  if (row.diameter !== undefined) sizes.push(row.diameter)
-  else if (row.length !== undefined) {
-    sizes.push(row.length)
-    if (row.width !== undefined) sizes.push(row.width)
-  }
-  if (row.height !== undefined && row.shape !== 'free-standing' && row.shape !== 'sheet') sizes.push(row.height)
-  return `${shape} ${writtenSizes(sizes, sizes.every(isInches))}`
 }

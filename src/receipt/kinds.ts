@@ -46,7 +46,7 @@ const BAKES: ReadonlySet<string> = new Set([
  * @returns null where nothing tells
  */
 export function kindOf(section: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
-  const named = byName(section, ingredients)
+  const named = littleOnes(section, byName(section, ingredients))
   const sweet = named === null ? undefined : lookUpKind(named.id)?.sweetened
   const found =
     named !== null && sweet?.words.includes(named.words) && ingredients.some(isSweetening) ? {...named, id: sweet.kind} : named
@@ -55,6 +55,17 @@ export function kindOf(section: Section, ingredients: readonly ReadIngredient[] 
   // Of a cake, yeast beside soda is none, or another way of raising it.
   if (lookUpKind(found.id)?.dough === undefined && raisersOf(ingredients).has('soda')) return found
   return leavenOf(ingredients) === other.by ? {...found, id: other.kind, leaven: other.by} : found
+}
+
+/** "Little raised pork pies" are made and baked otherwise than one to cut from. */
+function littleOnes({title}: Section, found: KindFound | null): KindFound | null {
+  const little = found === null ? undefined : lookUpKind(found.id)?.little
+  if (found === null || little === undefined || found.by !== 'title' || !found.words.endsWith('s')) return found
+  const word = title
+    .toLowerCase()
+    .split(/[^\p{L}]+/u)
+    .find((one) => little.words.includes(one))
+  return word === undefined ? found : {...found, id: little.kind, words: `${word} ${found.words}`}
 }
 
 /** A spoon of sugar feeds the yeast or browns the crust; more makes a cake. Common practice, no source. */

@@ -181,6 +181,8 @@ export interface Inferred {
   readonly why: string
   /** Of a vessel whose other sizes the receipt states, and neither its depth nor a name that goes with one. */
   readonly depth?: 'assumed'
+  /** Of a vessel of which nothing in the receipt says how large it is. */
+  readonly size?: 'assumed'
 }
 
 export interface CautionNote {

@@ -27,7 +27,8 @@ export function readYields(section: Section, pieces: () => string | null = () =>
     dividedYield(section) ??
     piecesYield(section, pieces) ??
     holesYield(section) ??
-    readyYield(section)
+    readyYield(section) ??
+    wholeYield(section)
   if (things === null) return {serves: persons ?? made}
   return persons === null ? {serves: things} : {serves: things, feeds: persons}
 }
@@ -196,6 +197,32 @@ function piecesYield({tokens, blocks, source}: Section, thing: () => string | nu
   }
   return null
 }
+
+/** "Pile it on to a tray in a 25 cm circle", "spread in a round": all of it is one. */
+function wholeYield({tokens, blocks, source}: Section): Yield | null {
+  const {heaps, wholes} = methodYields
+  for (let i = 1; i < tokens.length; i++) {
+    const {word, block} = tokens[i]!
+    if (!wholes.has(word) || blocks[block]!.kind === 'heading') continue
+    // "Spread in a round tin"
+    if (tokens[i + 1]?.block === block && tokens[i + 1]!.kind === 'word' && !BEHIND_WHOLE.test(tokens[i + 1]!.word)) continue
+    let from = i - 1
+    while (from > i - WHOLE_SIZE && tokens[from]?.block === block && !/^(?:an?|one|eine[mn]?)$/.test(tokens[from]!.word)) from--
+    if (!/^(?:an?|one|eine[mn]?)$/.test(tokens[from]?.word ?? '') || !/^(?:in|into|to|as|zu)$/.test(tokens[from - 1]?.word ?? ''))
+      continue
+    let verb = from - 1
+    while (verb > from - WHOLE_BETWEEN && !ends(tokens, verb, i) && !heaps.has(tokens[verb]!.word)) verb--
+    if (ends(tokens, verb, i) || !heaps.has(tokens[verb]!.word) || ofEach(tokens, from)) continue
+    const [start, end] = [tokens[verb]!.start, tokens[i]!.end]
+    return {text: source.slice(start, end), start, end, low: 1, high: 1, of: 'pieces'}
+  }
+  return null
+}
+/** How many words the size of a shape has at the most: "a rough 25 cm". */
+const WHOLE_SIZE = 6
+/** … and how many stand before it: "pile it on to a well lined baking tray". */
+const WHOLE_BETWEEN = 12
+const BEHIND_WHOLE = /^(?:on|onto|upon|about|and|then|with|leaving|of|in|making)$/
 
 /** How many words may stand between a count and its vessels, or a verb and its count: "butter and line six small oval tins". */
 const MOST_DESCRIBING = 4

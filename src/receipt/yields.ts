@@ -1,10 +1,11 @@
 import {asked} from '../lexicon/asked-words.js'
 import {cardinals} from '../lexicon/grammar-words.js'
 import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
-import {fold} from '../lexicon/index.js'
-import type {Range} from '../lexicon/schema.js'
+import {fold, lookUpItem} from '../lexicon/index.js'
+import type {Item, Range} from '../lexicon/schema.js'
 import {aboutYield, germanYields} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
+import {sentenceAt} from './sentences.js'
 import type {Yield} from './types.js'
 
 /**
@@ -356,6 +357,40 @@ export function count(tokens: readonly Token[], i: number): Count | null {
   return {low: first.value, high: first.value, end: first.end, about}
 }
 
+const SUFFICES: ReadonlySet<string> = new Set(['sufficient', 'enough', 'suffice', 'suffices'])
+/** What goes into a dish by the spoon or the glass. */
+const BESIDE: ReadonlySet<Item['group']> = new Set<Item['group']>([
+  'spice',
+  'salt',
+  'herb',
+  'leaven',
+  'spirit',
+  'sugar',
+  'syrup',
+  'fat',
+  'colour',
+  'gelling',
+])
+
+/**
+ * "A wine-glass full of each is sufficient for three pies", "a quarter of an ounce of cloves is enough for two cakes": said of what goes in, and not of
+ * the receipt. `at`: the word that opens a yield.
+ */
+function isOfOneThing(tokens: readonly Token[], at: number): boolean {
+  if (!SUFFICES.has(tokens[at]!.word)) return false
+  const [from] = sentenceAt(tokens, at)
+  let beside = false
+  for (let i = from; i < at; i++) {
+    const {word} = tokens[i]!
+    if (word === 'each' && tokens[i - 1]?.word === 'of') return true
+    const group = lookUpItem(word)?.group
+    if (group === undefined) continue
+    if (!BESIDE.has(group)) return false
+    beside = true
+  }
+  return beside && /^(?:is|are|be|was|suffice|suffices)$/.test(tokens[at - 1]!.word)
+}
+
 /** How far off a yield may be that is said with this word. */
 const factorOf = (word: string): Range => {
   const phrase = aboutYield.get(word) ?? 'about'
@@ -444,6 +479,9 @@ export function statedYields(section: Section): StatedYields {
   for (let i = 0; i < tokens.length; i++) {
     const t = tokens[i]!
     if (t.word === '(' && tokens[i + 1]?.block === t.block) {
+      // "Baked oats (for 2)": a heading's.
+      const at = tokens[i + 1]!.word === 'for' && section.blocks[t.block]!.kind === 'heading' ? count(tokens, i + 2) : null
+      if (at !== null && tokens[at.end]?.word === ')' && at.high > 1) feeds(phrase(i + 1, at.end, at, 'persons'), i)
       // "(12 portions)", "(6 servings)"
       const c = count(tokens, i + 1)
       const of = c === null ? '' : (tokens[c.end]?.word ?? '')
@@ -459,19 +497,20 @@ export function statedYields(section: Section): StatedYields {
     const block = t.block
     if (tokens[i - 1]?.block !== block) {
       const c = section.blocks[block]!.kind === 'paragraph' ? count(tokens, i) : null
-      // "Ca. 60 Stück", "12 buns": a paragraph of its own.
-      if (c !== null && c.high > 1 && c.high <= MOST && tokens[c.end]?.block === block) {
+      // "Ca. 60 Stück", "12 buns", "1 loaf (in a 2 lb tin)": a paragraph of its own.
+      if (c !== null && (c.high > 1 || t.word !== 'a') && c.high <= MOST && tokens[c.end]?.block === block) {
         const thing = thingAt(tokens, c.end)
         const people = isPersons(tokens[c.end]!.word)
         const last = tokens[c.end + 1]?.word === '.' ? c.end + 2 : c.end + 1
-        if ((people || (thing !== '' && !MEASURES.has(thing))) && tokens[last]?.block !== block) {
+        const alone = tokens[last]?.block !== block || isBracketed(tokens, last)
+        if ((people || (thing !== '' && !MEASURES.has(thing))) && alone) {
           if (people) feeds(phrase(i, c.end + 1, c, 'persons'), i)
           else makes(phrase(i, c.end + 1, c, thing), i)
           continue
         }
       }
     }
-    if (t.kind !== 'word' || !OPENERS.has(t.word)) continue
+    if (t.kind !== 'word' || !OPENERS.has(t.word) || isOfOneThing(tokens, i)) continue
     if (/^(?:quantity|menge)$/.test(t.word) && !/^(?::|for|fur)$/.test(tokens[i + 1]?.word ?? '')) continue
     // "Cuts into three dozen squares": said of the whole, where "cut it into squares" is a step.
     if (/^(?:cuts|divides)$/.test(t.word) && tokens[i + 1]?.word !== 'into') continue
@@ -645,11 +684,23 @@ const WEIGHS: ReadonlySet<string> = new Set(['g', 'kg', 'gram', 'grams', 'oz', '
 const endsBehind = (tokens: readonly Token[], at: number): boolean =>
   /^[.;!]$/.test(tokens[at]?.word ?? '') && tokens[at + 1]?.capital === true && thingAt(tokens, at + 1) === ''
 
+/** Whether all the rest of a block, from token `at` on, stands in one bracket. */
+function isBracketed(tokens: readonly Token[], at: number): boolean {
+  if (tokens[at]?.word !== '(') return false
+  let i = at + 1
+  while (tokens[i]?.block === tokens[at]!.block && !/^[()]$/.test(tokens[i]!.word)) i++
+  return tokens[i]?.word === ')' && tokens[i + 1]?.block !== tokens[at]!.block
+}
+
 /** What ends a sentence, or its block. */
 const closes = (word: string): boolean => word === '' || /^[.;!]$/.test(word)
 
+const ADVISED = /^(?:economical|cheaper|better|best|well|easy|easier|usual|possible|convenient|worth|wise|good)$/
+
 /** "this will make two loaves", not "make two pies of it". */
 function makesYield(tokens: readonly Token[], i: number): boolean {
+  // "It is more economical to make two or three at one time": advice.
+  if (tokens[i - 1]?.word === 'to' && ADVISED.test(tokens[i - 2]?.word ?? '')) return false
   for (let k = i - 1; k >= 0 && k > i - 4; k--)
     if (/^(?:will|should|to|may|would|can|quantity|quantities|ingredients)$/.test(tokens[k]!.word)) return true
   return false

@@ -2,7 +2,7 @@ import type {Range} from '../lexicon/schema.js'
 import type {Inferred, Receipt} from '../receipt/types.js'
 import type {Asked} from './amount-phrase.js'
 import {type BatchMass, batchMass} from './batch-mass.js'
-import {plainly, takes} from './holding.js'
+import {holds, plainly, takes} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
 import {feedsOf, type Makes, makes} from './makes.js'
 import {asWide, instead} from './other-vessel.js'
@@ -10,7 +10,8 @@ import {asStated, type Shape, shapeOf, smaller, standing} from './own-vessel.js'
 import {kilograms} from './reason-figures.js'
 import type {Sizing} from './sizing.js'
 import type {DayAmount, Vessel} from './types.js'
-import {inInches, vesselName} from './vessel-written.js'
+import {isFree, isSheet, spreadOf} from './vessel.js'
+import {inHalves, inInches, vesselName} from './vessel-written.js'
 
 /** A receipt in the vessels it is baked in on this day. */
 export interface InVessels {
@@ -18,7 +19,7 @@ export interface InVessels {
   readonly kind: KindFigures
   /** Weight of its mixture made once, kg; null where nothing of it can be weighed. */
   readonly mass: Range | null
-  readonly flour: BatchMass['flour']
+  readonly byHand: BatchMass['byHand']
   /** Its own vessel as it is written or guessed, and as large as its own weights make it. */
   readonly written: Shape & {readonly why?: string}
   readonly own: Shape & {readonly why?: string}
@@ -64,11 +65,12 @@ export function inVessels(
     )
     return null
   }
-  const {mass, unweighed, flour} = batchMass(receipt, kind)
+  const {mass, unweighed, open, byHand} = batchMass(receipt, kind)
   if (unweighed.length > 0 && mass !== null) {
     say('info', 'scale-weight', `${receipt.title}: ${unweighed.join(', ')} cannot be weighed, so its weight is a little low`)
   }
-  const {written, asWritten} = deepEnough(guessed, makes(receipt, kind, guessed, mass), receipt, kind, mass)
+  const once = deepEnough(guessed, makes(receipt, kind, guessed, mass), receipt, kind, mass)
+  const {written, asWritten} = open ? once : smallEnough(once, receipt, kind, mass)
   const own = asStated(written, receipt, kind, asWritten, mass)
   const wide = across === undefined ? undefined : asWide(own, across)
   if (wide === null) {
@@ -89,7 +91,7 @@ export function inVessels(
     receipt,
     kind,
     mass,
-    flour,
+    byHand,
     written,
     own,
     asWritten,
@@ -133,4 +135,33 @@ function deepEnough(
   const made = makes(receipt, kind, shape, mass)
   const fits = height <= deepest * (size.across ?? size.width ?? 0) && made.vessels === asWritten.vessels
   return fits ? {written: shape, asWritten: made} : {written, asWritten}
+}
+
+/** Less than this share of what fills a vessel is for a smaller one, where only its name is known. Common practice, no source. */
+const hardly = 0.5
+/** No vessel is taken smaller than that across, m. */
+const narrowest = 0.06
+
+/** A vessel of which nobody says the size, and that what the receipt makes hardly fills, as large as that does fill. */
+function smallEnough(
+  {written, asWritten}: Pick<InVessels, 'written' | 'asWritten'>,
+  receipt: Receipt,
+  kind: KindFigures,
+  mass: Range | null,
+): Pick<InVessels, 'written' | 'asWritten'> {
+  const {size} = written
+  const share = asWritten.each / holds(size, kind)
+  if (written.anySize !== true || mass === null || isSheet(size) || isFree(size) || share >= hardly) return {written, asWritten}
+  const inches = inInches(written.name)
+  const small = inHalves(spreadOf(size, share), inches)
+  if ((small.across ?? small.width ?? 0) < narrowest) return {written, asWritten}
+  const shape = {
+    ...written,
+    size: small,
+    name: vesselName(small, inches),
+    stated: true,
+    why: `the receipt says no size; so large that its ${kilograms(asWritten.each)} fill it`,
+  }
+  const made = makes(receipt, kind, shape, mass)
+  return made.vessels === asWritten.vessels ? {written: shape, asWritten: made} : {written, asWritten}
 }

@@ -78,6 +78,8 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
     if (isSheet(shape.size) && words.vessel.has(fold(noun)) && (yields <= 1 || each > usualEach / 4)) {
       return shared(Math.max(1, Math.round(yields)), null)
     }
+    // What lies on a sheet in one piece takes one.
+    if (isSheet(shape.size) && yields <= 1) return shared(1, 1)
     if (bears) return shared(said.count, yields)
     // Loaves that would stand on the floor by themselves lie several to a sheet.
     const onSheet =
@@ -89,7 +91,7 @@ function madeIn(receipt: Receipt, kind: KindFigures, shape: Shape, mass: Range |
     inferred.push({
       field: 'amount',
       value: '1 vessel',
-      why: 'nothing in the receipt can be weighed; it is taken to fill one vessel',
+      why: 'nothing that fills it can be weighed; the receipt is taken to fill one vessel',
     })
     return shared(said?.count ?? 1, null)
   }

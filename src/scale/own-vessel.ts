@@ -15,6 +15,8 @@ export interface Shape {
   readonly stated: boolean
   /** Its depth is only assumed: nothing in the receipt tells it. */
   readonly anyDepth?: true
+  /** Nobody says how large it is: it is the usual one of its name or of its kind. */
+  readonly anySize?: true
   /** The vessel its front matter states, where that is none known here: the usual one is taken. */
   readonly unknown?: string
   /** Kilograms in one of this size, where the receipt's own weights tell it; else the kind's do. */
@@ -37,10 +39,12 @@ export function shapeOf(receipt: Receipt, kind: KindFigures): Shape | null {
   if (guessed !== undefined && guessed.value !== kind.vessel) {
     const read = readVessel(guessed.value)
     const anyDepth = guessed.depth === undefined ? {} : {anyDepth: true as const}
-    if (read.ok) return {size: read.value, name: read.name, stated: true, ...anyDepth}
+    const anySize = guessed.size === undefined ? {} : {anySize: true as const}
+    if (read.ok) return {size: read.value, name: read.name, stated: true, ...anyDepth, ...anySize}
   }
   if (!usual.ok) return null
-  return {size: usual.value, name: usual.name, stated: false, ...(stated === undefined ? {} : {unknown: stated})}
+  const any = guessed?.size === undefined ? {} : {anySize: true as const}
+  return {size: usual.value, name: usual.name, stated: false, ...any, ...(stated === undefined ? {} : {unknown: stated})}
 }
 
 /** That the vessel a receipt states is none known here. */

@@ -19,20 +19,20 @@ export interface SizeNotes {
  */
 export function sizeNotes(filled: Filled, heat: readonly Inferred[]): SizeNotes {
   const {vessels, order} = filled
-  const {receipt, flour, made} = vessels
+  const {receipt, byHand, made} = vessels
   const counted = [...made.inferred, ...(order.why === null ? [] : [order.why])]
   const replaced = inPlace(vessels)
   const inferred = withVessel([...receipt.inferred, ...counted], replaced, vessels)
-  if (flour !== null)
+  if (byHand !== null)
     inferred.push({
-      field: flour.item,
-      value: `about ${kilograms(flour.kilograms.likely)}`,
+      field: byHand.item,
+      value: `about ${kilograms(byHand.kilograms.likely)}`,
       why: 'the receipt gives no amount of it; reckoned from the rest, for the receipt made once, to know how much it makes',
     })
   const sized = [
     ...replaced,
     ...grown(filled),
-    ...(flour === null ? [] : inferred.filter((one) => one.field === flour.item)),
+    ...(byHand === null ? [] : inferred.filter((one) => one.field === byHand.item)),
     ...counted,
   ]
   for (const one of heat) if (!inferred.some((other) => other.field === one.field)) inferred.push(one)

@@ -11,9 +11,9 @@ import {isFlat, isFree, isSheet} from './vessel.js'
 
 /**
  * How much thinner a filling may be than the one its time was given for, that the time still goes as the square: below, the surface and not
- * the depth sets the time, and the square would soon leave none. Common practice, no source.
+ * the depth sets the time, and the square would soon leave none: a pie of two minutes. Common practice, no source.
  */
-const THINNEST = 0.25
+const THINNEST = 0.5
 
 /** What lies less deep than this share of what its time was given for dries before it is done. Common practice, no source. */
 const shallow = 0.5
@@ -37,23 +37,28 @@ export function timedByDepth(base: NeedResult, dough: Dish['dough'], filled: Fil
   const {kind, own, written, asWritten, shape} = vessels
   // The receipt's minutes were given for the receipt made once; the kind's for the kind's usual vessel and weight.
   const meant = asked.kind === 'weight' ? meantFill(asWritten) : asWritten.each
-  const timedFor = base.ownTime ? {...own, each: meant} : {...usualShapeOf(written, kind), each: kind.mass.likely}
+  const receipts = {...own, each: meant}
+  const kinds = {...usualShapeOf(written, kind), each: kind.mass.likely}
   const rises = dough !== null && kind.dough !== undefined
+  // The kind's time is not stretched for the depth of a vessel whose size nobody says.
+  const deeper = (): boolean =>
+    thicknessOf({...own, vessel: standing(own, kind, meant), each: meant}, kinds, kind, rises).thicker > 1
+  const timedFor = base.ownTime || (own.anySize === true && deeper()) ? receipts : kinds
   const change = thicknessOf({...shape, vessel, each}, timedFor, kind, rises)
   const thicker = Math.max(THINNEST, change.thicker)
   const asLong = kind.softens === true && thicker < 1
-  const deeper = kind.softens === true && thicker > 1.05 ? heatedThrough(base.need, thicker) : null
+  const slower = kind.softens === true && thicker > 1.05 ? heatedThrough(base.need, thicker) : null
   // Sticks lie loose, and the air goes between.
   const loose = mayTakeFire(kind.cautions)
   if (!asLong && !loose) sayTooThin(change, filled, say)
   const need =
-    deeper !== null ? deeper.need : Math.abs(thicker - 1) > 0.05 && !asLong && !loose ? thickened(base.need, thicker) : base.need
+    slower !== null ? slower.need : Math.abs(thicker - 1) > 0.05 && !asLong && !loose ? thickened(base.need, thicker) : base.need
   const notes: Inferred[] = []
-  if (deeper !== null)
+  if (slower !== null)
     notes.push({
       field: 'time',
       value: minutesOf(need),
-      why: `${Math.round((thicker - 1) * 100)} % thicker than its time was given for: it is heated through in ${Math.round(deeper.more)} min more, and softens in its own time`,
+      why: `${Math.round((thicker - 1) * 100)} % thicker than its time was given for: it is heated through in ${Math.round(slower.more)} min more, and softens in its own time`,
     })
   else if (need !== base.need) notes.push({field: 'time', value: minutesOf(need), why: whyOtherTime(change, base.need)})
   if (asLong && thicker < 0.95)
@@ -71,7 +76,7 @@ function whyOtherTime({thicker: found, risen}: Thickness, before: HeatNeed): str
   const thicker = Math.max(THINNEST, found)
   const share = `${percentOf(thicker * thicker)} of ${minutesOf(before)}`
   if (found < THINNEST)
-    return `${Math.round((1 - found) * 100)} % thinner than its time was given for: timed as a quarter as thick, so ${share}`
+    return `${Math.round((1 - found) * 100)} % thinner than its time was given for: timed as half as thick, so ${share}`
   if (risen === undefined)
     return `${Math.round(Math.abs(thicker - 1) * 100)} % ${thicker > 1 ? 'thicker' : 'thinner'} than its time was given for: the time goes as the square, so ${share}`
   const goes = `what rises grows as thick as the cube root of that, and the time goes as its square, so ${share}`
@@ -92,7 +97,7 @@ function sayTooThin(
     say(
       'warning',
       'scale-thin',
-      `${asDeep}, and no rule of time goes so far; it is timed as a quarter as deep`,
+      `${asDeep}, and no rule of time goes so far; it is timed as half as deep`,
       elsewise,
       item.amountAt?.[0],
     )

@@ -60,11 +60,12 @@ export function brimVolume(size: VesselSize): number {
 }
 
 /**
- * A free-standing loaf of another weight: every side grows as the cube root, for the dough is the same.
+ * The same in another weight, every side grown as the cube root: a free-standing loaf, for the dough is the same.
  */
 export function spreadOf(size: VesselSize, massRatio: number): VesselSize {
   const k = Math.cbrt(massRatio)
-  return {...size, ...(size.across === undefined ? {} : {across: size.across * k}), height: size.height * k}
+  const {shape, across, length = 0, width = 0, height} = size
+  return {shape, ...(across === undefined ? {length: length * k, width: width * k} : {across: across * k}), height: height * k}
 }
 
 /**

@@ -123,8 +123,8 @@ const sentences: Book['sentences'] = [
     '{n} % dünner als das, wofür die Zeit gilt: sie wächst mit dem Quadrat, also {n2} % von {n3} min',
   ],
   [
-    '{n} % thinner than its time was given for: timed as a quarter as thick, so {n2} % of {n3} min',
-    '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie ein Viertel so dick, also {n2} % von {n3} min',
+    '{n} % thinner than its time was given for: timed as half as thick, so {n2} % of {n3} min',
+    '{n} % dünner als das, wofür die Zeit gilt: gerechnet wie halb so dick, also {n2} % von {n3} min',
   ],
   [
     'each is {n} % as heavy as its time was given for: what rises grows as thick as the cube root of that, and the time goes as its square, so {n2} % of {n3} min',
@@ -173,8 +173,8 @@ const sentences: Book['sentences'] = [
   ],
   ['its method says “{text}”', 'seine Zubereitung sagt „{text}“'],
   [
-    'nothing in the receipt can be weighed; it is taken to fill one vessel',
-    'nichts im Rezept lässt sich wiegen; es gilt als eine Form voll',
+    'nothing that fills it can be weighed; the receipt is taken to fill one vessel',
+    'nichts, was sie füllt, lässt sich wiegen; das Rezept gilt als eine Form voll',
   ],
   ['at most {n} at once: what the mixing bowl takes', 'höchstens {n} auf einmal: mehr fasst die Teigschüssel nicht'],
   ['at most {n} at once: what the floor holds', 'höchstens {n} auf einmal: mehr fasst der Herd nicht'],
@@ -649,6 +649,18 @@ const sentences: Book['sentences'] = [
     'das Rezept sagt „{words}“ und keine Größe; üblich für diese Art ({source:source})',
   ],
   [
+    'the receipt says no size; so large that its {weight} fill it',
+    'das Rezept sagt keine Größe; so groß, dass seine {weight:text} sie füllen',
+  ],
+  [
+    'the receipt names no vessel; its {n} min are for a shallower one than usual for {kind}; its size is from memory',
+    'das Rezept nennt keine Form; seine {n} min gelten für eine flachere als die übliche; ihre Größe ist aus dem Gedächtnis',
+  ],
+  [
+    'the receipt says “{words}” and no size; its {n} min are for a shallower one than usual for {kind}; its size is from memory',
+    'das Rezept sagt „{words}“ und keine Größe; seine {n} min gelten für eine flachere Form als die übliche; ihre Größe ist aus dem Gedächtnis',
+  ],
+  [
     'the receipt says no depth; so deep that its {weight} go in',
     'das Rezept sagt keine Tiefe; so tief, dass seine {weight:text} hineingehen',
   ],
@@ -876,8 +888,8 @@ const sentences: Book['sentences'] = [
     '„{title}“: {weight:text} in jeder Form ({vessel:text}), und die fasst höchstens {weight2:text}',
   ],
   [
-    '“{title}” is {n} % as deep in {vessel} as its time was given for, and no rule of time goes so far; it is timed as a quarter as deep',
-    '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und so weit reicht keine Regel; gerechnet wie ein Viertel so hoch',
+    '“{title}” is {n} % as deep in {vessel} as its time was given for, and no rule of time goes so far; it is timed as half as deep',
+    '„{title}“ steht in {vessel:text} nur {n} % so hoch wie das, wofür die Zeit gilt, und so weit reicht keine Regel; gerechnet wie halb so hoch',
   ],
   [
     '“{title}” is {n} % as deep in {vessel} as its time was given for, and dries soon',
