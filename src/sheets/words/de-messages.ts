@@ -906,6 +906,14 @@ export const deMessages: Book['sentences'] = [
     'aufschreiben, wann es angezündet wird, etwa „lit 8:30 am“; was vorher geknetet wurde, zählt mit',
   ],
   [
+    'the fire taken to have burned till {time}, when the walls were looked at; the log does not tell when it was raked out',
+    'es wird angenommen, dass das Feuer bis {time} brannte, als nach den Wänden gesehen wurde; das Ofenbuch sagt nicht, wann ausgeräumt wurde',
+  ],
+  [
+    'note when it was, or when it is done, such as “11:05 am raked”',
+    'aufschreiben, wann es war, oder wenn es getan ist, etwa „11:05 am raked“',
+  ],
+  [
     '{mass} of wood taken to have been burned till it was raked out; the log does not tell',
     'es wird angenommen, dass bis zum Ausräumen {mass} Holz verbrannt wurden; das Ofenbuch sagt nichts davon',
   ],
