@@ -347,6 +347,15 @@ describe('what no firing can have been', () => {
     ])
       expect(told(front), front).toEqual([])
   })
+  it('something set in beside the coals is asked about', () => {
+    const of = (at: string) =>
+      readLog(
+        `---\ndate: 2027-06-12\nlit: 8:35 am\nraked: 11 am\n---\n\n| time | reading | value |\n| --- | --- | --- |\n| ${at} | bread | set in |\n`,
+        'l.md',
+      ).messages
+    expect(of('10:50 am')).toMatchObject([{line: 9, column: 3, severity: 'warning', rule: 'log-order'}])
+    expect(of('11:05 am')).toEqual([])
+  })
   it('nor is a log of another day than its name has', () => {
     expect(told('lit: 8 am', 'firings/2027-06-13.md')).toEqual([[2, 7, 'error', 'log-date']])
     expect(told('lit: 8 am', 'firings/2027-06-12.md')).toEqual([])

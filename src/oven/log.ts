@@ -331,6 +331,14 @@ export function readLog(
         const early = beforeFire(time, at, lit, event?.what ?? (readingKind(reading) ? 'reading' : 'note'))
         if (early) say(offset(where.time), early.severity, 'log-order', early.reason, early.suggest)
       }
+      if (event?.what === 'set in' && lit !== null && raked !== null && at >= lit && at < raked)
+        say(
+          offset(where.time),
+          'warning',
+          'log-order',
+          `“${time}” is before the coals were raked out, and something is set in`,
+          'check the time, and “raked” in the front matter',
+        )
       if (event) {
         rows.push({...basis, ...event, ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {})})
         if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))

@@ -880,6 +880,11 @@ export const deMessages: Book['sentences'] = [
   ['check the time, and “lit” in the front matter', 'die Zeit prüfen, und „lit“ im Kopf der Datei'],
   ['the coals were raked before the fire was lit', 'die Glut wurde ausgeräumt, bevor das Feuer brannte'],
   ['check “lit” and “raked”', '„lit“ und „raked“ prüfen'],
+  [
+    '“{time}” is before the coals were raked out, and something is set in',
+    '„{time}“ ist vor dem Ausräumen der Glut, und es wird eingeschossen',
+  ],
+  ['check the time, and “raked” in the front matter', 'die Zeit prüfen, und „raked“ im Kopf der Datei'],
   ['the coals were raked {length} after the fire was lit', 'die Glut wurde {length} nach dem Anzünden ausgeräumt'],
   [
     'check “lit” and “raked”, and am and pm; write “evening before 11 pm” of a fire lit in the evening before',
