@@ -8,6 +8,7 @@ import {fuels} from '../src/lexicon/fuels.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
+import {logHeads} from '../src/lexicon/log-heads.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {materials} from '../src/lexicon/materials.js'
 import {noteWords} from '../src/lexicon/note-words.js'
@@ -77,6 +78,7 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of yieldWords) cite(row.source, 'words for how much', row.id)
   for (const row of deedWords) cite(row.source, 'words for what was done', row.id)
   for (const row of noteWords) cite(row.source, 'words of notes', row.id)
+  for (const row of logHeads) cite(row.source, 'heads of a log’s columns', row.id)
   for (const row of readingWords) cite(row.source, 'words for readings', row.id)
   for (const row of outcomeWords) cite(row.source, 'words for how a dish came out', row.id)
   for (const row of askedWords) cite(row.source, 'words for what a day asks', row.id)

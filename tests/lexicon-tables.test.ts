@@ -25,6 +25,7 @@ import {
   sources,
 } from '../src/lexicon/index.js'
 import {kindsByItems} from '../src/lexicon/kinds-by-items.js'
+import {logHeads} from '../src/lexicon/log-heads.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {noteWords} from '../src/lexicon/note-words.js'
 import {outcomeWords} from '../src/lexicon/outcome-words.js'
@@ -42,6 +43,7 @@ import {
   kindByItemsSchema,
   kindSchema,
   kneadingSchema,
+  logHeadSchema,
   makingSchema,
   measureSchema,
   noteWordSchema,
@@ -86,6 +88,7 @@ describe('the tables', () => {
     ['noteWords', noteWordSchema, noteWords],
     ['outcomeWords', outcomeWordSchema, outcomeWords],
     ['readingWords', readingWordSchema, readingWords],
+    ['logHeads', logHeadSchema, logHeads],
     ['grammarTables', grammarTableSchema, grammarTables],
     ['stageHeads', stageHeadSchema, stageHeads],
     ['doughWeightWords', doughWeightWordSchema, doughWeightWords],

@@ -64,6 +64,8 @@ describe('times', () => {
     ['noon', 720],
     ['midnight', 1440],
     ['17:30', 1050],
+    // ISO 8601: the end of a day.
+    ['24:00', 1440],
     ['06:05', 365],
     ['tomorrow 8 am', 1920],
     ['next day 6:15 am', 1815],
@@ -72,7 +74,9 @@ describe('times', () => {
     ['4 p.m.', 960],
   ]
   it.each(clock)('%s', (text, at) => expect(value(parseClock(text))).toBe(at))
-  it.each(['25:00', '5', '13 pm', '4:75 pm', 'soon', ''])('refuses %j', (text) => expect(parseClock(text).ok).toBe(false))
+  it.each(['25:00', '24:30', '5', '13 pm', '4:75 pm', 'soon', ''])('refuses %j', (text) =>
+    expect(parseClock(text).ok).toBe(false),
+  )
 })
 
 describe('temperatures', () => {

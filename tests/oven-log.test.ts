@@ -4,6 +4,10 @@ import {elapsedMinutes, readLog} from '../src/oven/log.js'
 import {appendToLog} from '../src/oven/log-append.js'
 import {type LogEntry, notesIn, parseNote} from '../src/oven/note.js'
 import {clockText} from '../src/oven/note-clock.js'
+import {readOven} from '../src/oven/read.js'
+import {messageWords} from '../src/sheets/said.js'
+import {styleOf} from '../src/sheets/style-of.js'
+import {smallDay} from './page-day.js'
 
 const log = `---
 date: 2027-06-12
@@ -273,12 +277,88 @@ describe('a line of the log that stands in no table', () => {
 })
 
 describe('a table of the log that lacks a column', () => {
+  const head = '---\ndate: 2027-06-12\nlit: 6 am\nraked: 8 am\n---\n\n'
+  const of = (table: string) => readLog(`${head}${table}`, 'l.md')
   it('is told, and one of something else is not', () => {
-    const of = (table: string) => readLog(`---\ndate: 2027-06-12\nlit: 6 am\n---\n\n${table}`, 'l.md').messages
-    expect(of('| time | vault |\n| --- | --- |\n| 9 am | 300 °C |\n')).toMatchObject([
-      {line: 6, column: 3, severity: 'warning', rule: 'log-table'},
+    expect(of('| time | vault |\n| --- | --- |\n| 9 am | 300 °C |\n').messages).toMatchObject([
+      {line: 7, column: 3, severity: 'warning', rule: 'log-table', reason: expect.stringContaining('“reading” and “value”')},
     ])
-    expect(of('| wood | price |\n| --- | --- |\n| oak | 4 |\n')).toEqual([])
+    expect(of('| wood | price |\n| --- | --- |\n| oak | 4 |\n').messages).toEqual([])
+  })
+  it('whatever its heads are, where its rows tell of a time', () => {
+    expect(of('| a | b | c |\n| --- | --- | --- |\n| 9 am | vault | 300 °C |\n').messages).toMatchObject([{rule: 'log-table'}])
+    expect(of('| what | note |\n| --- | --- |\n| vault | hot |\n').messages).toMatchObject([{rule: 'log-table'}])
+    const {reason} = of('| when | what | seen |\n| --- | --- | --- |\n| 9 am | vault | 300 °C |\n').messages[0]!
+    expect(reason).toContain('no column “value”,')
+    expect(messageWords({severity: 'warning', reason}, styleOf({language: 'de'})).foreign).toBe(false)
+  })
+  // Heads as cooks write them: common practice, no source.
+  it.each([
+    'when | what | how much',
+    'Time of day | Reading | Value',
+    'clock | where | temperature (°C)',
+    'Uhrzeit | was | wie viel',
+    'when | what | what it showed',
+  ])('is read under “%s”', (heads) => {
+    const {log, messages} = of(
+      `| ${heads} |\n| --- | --- | --- |\n| 9 am | floor | 300 °C |\n| 9:10 am | household-bread | set in |\n`,
+    )
+    expect(messages).toEqual([])
+    expect(log!.rows.map(({what}) => what)).toEqual(['reading', 'set in'])
+    const entry = row('9:30 am vault 280 °C')
+    const added = appendToLog(`${head}| ${heads} |\n| --- | --- | --- |\n| 9 am | floor | 300 °C |\n`, entry, {
+      date: '2027-06-12',
+    })
+    expect(added.ok && added.source).toMatch(/\| 9:30 am \| vault \| 280 °C \|\n$/)
+  })
+})
+
+describe('what no firing can have been', () => {
+  const oven = readOven(smallDay.get('oven.md')!, 'oven.md').oven!
+  const told = (front: string, file = 'l.md') =>
+    readLog(`---\ndate: 2027-06-12\n${front}\n---\n`, file, {oven}).messages.map(({line, column, severity, rule}) => [
+      line,
+      column,
+      severity,
+      rule,
+    ])
+  it.each([
+    ['no wood', 'lit: 8 am\nraked: 9:45 am\nwood: 0 lb', 5, 'log-wood'],
+    ['less than none', 'lit: 8 am\nraked: 9:45 am\nwood: 0 kg', 5, 'log-wood'],
+    ['a hundred times what burns', 'lit: 8 am\nraked: 9:45 am\nwood: 6600 lb', 5, 'log-wood'],
+    ['that, of a fire whose raking nobody noted', 'lit: 8 am\nwood: 6600 lb', 4, 'log-wood'],
+    ['raked before it was lit', 'lit: noon\nraked: 9:45 am', 4, 'log-order'],
+    ['raked most of a day on', 'lit: 8:35 pm\nraked: 10:05 am', 4, 'log-order'],
+    ['pm written for am', 'lit: 8:35 am\nraked: 10:05 pm', 4, 'log-order'],
+  ])('%s is an error where it stands', (_name, front, line, rule) => {
+    expect(told(front)).toEqual([[line, front.split('\n').at(-1)!.indexOf(' ') + 2, 'error', rule]])
+  })
+  it('an hour beyond the day is no time', () => {
+    const {messages} = readLog('---\ndate: 2027-06-12\nlit: 24:30\nraked: 9:45 am\n---\n', 'l.md')
+    expect(messages).toMatchObject([{line: 3, severity: 'error', suggest: 'write “0:30”, or “tomorrow 0:30” if that is meant'}])
+  })
+  it('but a long fire, a hungry one, and one lit in the evening before are', () => {
+    for (const front of [
+      'lit: 4 am\nraked: 2 pm\nwood: 90 kg',
+      'lit: 8 am\nraked: 10 am\nwood: 60 kg',
+      'lit: evening before 11 pm\nraked: 2 am',
+      'lit: 10:30 pm\nraked: 12:45 am',
+      'lit: midnight\nraked: 2 am',
+    ])
+      expect(told(front), front).toEqual([])
+  })
+  it('something set in beside the coals is asked about', () => {
+    const of = (at: string) =>
+      readLog(
+        `---\ndate: 2027-06-12\nlit: 8:35 am\nraked: 11 am\n---\n\n| time | reading | value |\n| --- | --- | --- |\n| ${at} | bread | set in |\n`,
+        'l.md',
+      ).messages
+    expect(of('10:50 am')).toMatchObject([{line: 9, column: 3, severity: 'warning', rule: 'log-order'}])
+    expect(of('11:05 am')).toEqual([])
+  })
+  it('nor is a log of another day than its name has', () => {
+    expect(told('lit: 8 am', 'firings/2027-06-13.md')).toEqual([[2, 7, 'error', 'log-date']])
+    expect(told('lit: 8 am', 'firings/2027-06-12.md')).toEqual([])
   })
 })
 

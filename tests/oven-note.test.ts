@@ -251,3 +251,23 @@ function minutesOf(text: string): number {
   const [, hour, minute, half] = /(\d+):(\d+) ([ap])m/.exec(text)!
   return (Number(hour) % 12) * 60 + Number(minute) + (half === 'p' ? 720 : 0)
 }
+
+describe('several readings in one note', () => {
+  it.each([
+    ['10:30 am floor 230 °C, vault 260 °C', ['10:30 am · floor · 230 °C', '10:30 am · vault · 260 °C']],
+    ['10:30 am floor 230 and vault 260 °C', ['10:30 am · floor · 230 °C', '10:30 am · vault · 260 °C']],
+    [
+      '10:30 am floor 230 °C, at the back; vault 260 °C',
+      ['10:30 am · floor · 230 °C · at the back', '10:30 am · vault · 260 °C'],
+    ],
+    ['10:30 am walls white, arm 12, windy', ['10:30 am · walls · white', '10:30 am · arm · 12 · windy']],
+    ['10:30 am floor 230 °C, bread in', ['10:30 am · floor · 230 °C', '10:30 am · bread · set in']],
+    ['10:30 am bread in, vault 260 °C', ['10:30 am · bread · set in', '10:30 am · vault · 260 °C']],
+    ['10:30 am Herd 230 °C, Gewölbe 260 °C', ['10:30 am · floor · 230 °C', '10:30 am · vault · 260 °C']],
+    // What reads nothing is the remark it was.
+    ['10:30 am floor 230 °C, oven door stuck', ['10:30 am · floor · 230 °C · oven door stuck']],
+  ] as const)('%s', (words, said) => expect(noted(words, at(10, 35))).toEqual(said))
+  it('of which one has no scale are asked about', () => {
+    expect(noted('10:30 am arm 12, vault 260', at(10, 35))[1]).toMatch(/°F.*°C/)
+  })
+})

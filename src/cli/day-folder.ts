@@ -95,7 +95,7 @@ export function readDayFolder(folder: string): DayFolder {
 
   // A log is the day's by its date, so without that none can be read; whatever else is wrong, they are.
   const day = dayRead?.day
-  const logs = day ? attempt(() => logsOf(folder, day, kept, receipts)) : null
+  const logs = day ? attempt(() => logsOf(folder, day, oven?.oven ?? null, kept, receipts)) : null
   if (logs) messages.push(...logs.messages)
 
   const errors = messages.filter((m) => m.severity === 'error')
@@ -118,13 +118,14 @@ export function readDayFolder(folder: string): DayFolder {
 function logsOf(
   folder: string,
   day: Day,
+  oven: OvenSpec | null,
   kept: readonly KeptDay[],
   receipts: readonly Receipt[],
 ): Pick<DayFolder, 'log' | 'past' | 'messages'> {
-  const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone})
+  const past = readLogs(join(folder, 'firings'), {before: day.date, zone: day.zone, oven})
   const file = join(folder, 'firings', `${day.date}.md`)
   const dishes = namesInLog(itemsNoted(day, kept), receipts)
-  const own = existsSync(file) ? readLog(readText(file, file, 'log'), file, {zone: day.zone, dishes}) : null
+  const own = existsSync(file) ? readLog(readText(file, file, 'log'), file, {zone: day.zone, dishes, oven}) : null
   return {log: own?.log ?? null, past: past.logs, messages: [...past.messages, ...(own?.messages ?? [])]}
 }
 

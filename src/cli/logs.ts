@@ -1,6 +1,6 @@
 import {existsSync, readdirSync} from 'node:fs'
 import {basename, join} from 'node:path'
-import {type FiringLog, readLog} from '../oven/log.js'
+import {type FiringLog, type LogOptions, readLog} from '../oven/log.js'
 import {keptAmong} from '../plan/kept-days.js'
 import type {Message} from '../receipt/types.js'
 import {readText} from './files.js'
@@ -23,13 +23,13 @@ export function keptFiles(folder: string, date: string): {readonly path: string;
 /** Every log of a `firings` folder, oldest first. A log whose front matter cannot be read is an error among the messages. */
 export function readLogs(
   folder: string,
-  options: {before?: string; zone?: string | null} = {},
+  options: {before?: string} & Pick<LogOptions, 'zone' | 'oven'> = {},
 ): {logs: FiringLog[]; messages: Message[]} {
   const logs: FiringLog[] = []
   const messages: Message[] = []
   for (const file of logFiles(folder)) {
     if (options.before !== undefined && basename(file) >= `${options.before}.md`) continue
-    const read = readLog(readText(file, file, 'log'), file, options.zone === undefined ? {} : {zone: options.zone})
+    const read = readLog(readText(file, file, 'log'), file, {zone: options.zone ?? null, oven: options.oven ?? null})
     messages.push(...read.messages)
     if (read.log) logs.push(read.log)
   }

@@ -7,6 +7,7 @@ import {armCaution} from '../lexicon/signs.js'
 import {type LogOptions, readLog} from '../oven/log.js'
 import {appendToLog} from '../oven/log-append.js'
 import {entryText, notesIn, parseNote} from '../oven/note.js'
+import {readOven} from '../oven/read.js'
 import {readDay} from '../plan/day.js'
 import {copyToMake, itemsNoted, type KeptDay} from '../plan/kept-days.js'
 import {inWordsOnly} from '../plan/told-doughs.js'
@@ -67,7 +68,9 @@ export async function runNote(given: Given): Promise<Outcome> {
   try {
     const before = existsSync(file) ? readFileSync(file) : null
     const text = before === null || before.length === 0 ? '' : decodeText(before, file, 'log')
-    const checked = readLog(text, file)
+    const ovenFile = join(folder, 'oven.md')
+    const oven = existsSync(ovenFile) ? readOven(readText(ovenFile, ovenFile, 'description of the oven'), ovenFile).oven : null
+    const checked = readLog(text, file, {oven})
     const errors = checked.messages.filter((m) => m.severity === 'error')
     if (text !== '' && errors.length > 0) throw new Failure(errors)
     const source = entries.reduce((log, entry) => {
@@ -76,7 +79,10 @@ export async function runNote(given: Given): Promise<Outcome> {
       return after.source
     }, text)
     // Read back what the log now says, so that a contradiction is told at once.
-    const told = readLog(source, file)
+    const told = readLog(source, file, {oven})
+    // What the log would be refused for by the next note is not written.
+    const impossible = told.messages.find((m) => m.severity === 'error')
+    if (impossible) throw usageFailure(impossible.reason, impossible.suggest ?? '')
     // Read under the lock: another note may have kept the day meanwhile.
     const copies = keptDays(firings, day.date)
     const copy = copyToMake({

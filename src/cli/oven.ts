@@ -27,7 +27,7 @@ export function runOven(given: Given): Outcome {
   const errors = read.messages.filter((m) => m.severity === 'error')
   if (!read.oven || errors.length > 0) throw new Failure(errors)
   const {oven} = read
-  const logs = readLogs(join(dirname(file), 'firings'))
+  const logs = readLogs(join(dirname(file), 'firings'), {oven})
   const wrong = logs.messages.filter((m) => m.severity === 'error')
   if (wrong.length > 0) throw new Failure(wrong)
   const loadOf = logs.logs.length > 0 && basename(file) === 'oven.md' ? loadsBeside(dirname(file)) : null

@@ -635,6 +635,15 @@ export const readingWordSchema = z.object({
 })
 export type ReadingWord = z.infer<typeof readingWordSchema>
 
+/** What heads a column of a log's table, and which column that is. */
+export const logHeadSchema = z.object({
+  id: z.string(),
+  column: z.enum(['time', 'reading', 'value', 'note']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+})
+export type LogHead = z.infer<typeof logHeadSchema>
+
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({
   id: z.string(),

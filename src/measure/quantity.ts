@@ -294,6 +294,15 @@ export function readClock(text: string): Parsed<ClockRead> {
   const minute = Number(m[2] ?? m[4] ?? 0)
   const half = m[3]?.[0]
   if (minute > 59 || hour > 24) return wrong
+  // ISO 8601 writes the end of a day as 24:00; no minute of that day is later.
+  if (hour === 24 && minute > 0) {
+    const clock = `0:${String(minute).padStart(2, '0')}`
+    return {
+      ok: false,
+      reason: `“${text}” is later than a day lasts`,
+      suggest: `write “${clock}”, or “tomorrow ${clock}” if that is meant`,
+    }
+  }
   if (half === 'a' || half === 'p') {
     if (hour < 1 || hour > 12) return wrong
     hour = (hour % 12) + (half === 'p' ? 12 : 0)

@@ -64,6 +64,19 @@ export function mostBurning(oven: OvenSpec): number {
   return 0.092 * oven.mouth.width * oven.mouth.height * Math.sqrt(oven.mouth.height)
 }
 
+/** Times what a mouth can feed with air that a fire burns at most, some of it outside, before the mouth. Common practice, no source. */
+const OUTSIDE = 3
+
+/**
+ * More wood than this cannot have burned in an oven in a time: what is stated to have been is a slip.
+ *
+ * @param minutes
+ * @returns kg
+ */
+export function mostWood(oven: OvenSpec, minutes: number): number {
+  return OUTSIDE * mostBurning(oven) * 60 * minutes
+}
+
 /**
  * What an oven usually burns: about 10 kg an hour on each square metre of floor (household and village ovens of `docs/oven.md`), and no
  * more than four fifths of what its mouth can feed with air.

@@ -7,10 +7,13 @@ import remarkParse from 'remark-parse'
 import {Temporal} from 'temporal-polyfill'
 import {unified} from 'unified'
 import * as z from 'zod'
-import {parseClock, parseDuration, parseMass, readClock} from '../measure/quantity.js'
+import {logHeads} from '../lexicon/log-heads.js'
+import type {LogHead} from '../lexicon/schema.js'
+import {parseClock, parseDuration, parseMass, readClock, writeDuration} from '../measure/quantity.js'
 import {quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
+import {mostWood} from './fire.js'
 import {BURNS, type FireToCome, fireToCome, isDated} from './fire-again.js'
 import {countAt, countOnly, isAllLost, isDrawnLost, isWholeLoss, lostIn, WHOLE_LOSS} from './log-counts.js'
 import {type Deed, deedMeant, deedOf} from './log-deeds.js'
@@ -19,7 +22,7 @@ import {doorTold, isDoor, LOOKED_IN, unclearDoor} from './log-door.js'
 import {clockText} from './note-clock.js'
 import {mainOf, noteWordsOf} from './note-words.js'
 import {parseReading, readingKind} from './signs.js'
-import type {OvenEvent, Reading, ReadingKind} from './types.js'
+import type {OvenEvent, OvenSpec, Reading, ReadingKind} from './types.js'
 
 /** The log of a firing: `firings/DATE.md`. Reading it never changes it; `log-append.ts` puts entries into it. */
 
@@ -87,6 +90,8 @@ export interface LogOptions {
   readonly now?: {readonly date: string; readonly minutes: number}
   /** The day's dishes, as their receipts' files are called: rows of any other are told. */
   readonly dishes?: readonly string[]
+  /** The oven, where it is known: more wood than can burn in it is refused. */
+  readonly oven?: OvenSpec | null
 }
 
 const day = z.string().refine(
@@ -129,17 +134,35 @@ export function elapsedMinutes(date: string, from: number, to: number, zone?: st
   return Math.round(at(to) - at(from))
 }
 
-/** The columns of a log's table; null where it is a table of something else. */
-export function columns(table: Table): {time: number; reading: number; value: number; note: number} | null {
-  const titles = table.children[0]?.children.map((c) => textOf(c).trim().toLowerCase()) ?? []
-  const find = (re: RegExp): number => titles.findIndex((t) => re.test(t))
-  const found = {
-    time: find(/^(time|when|clock)/),
-    reading: find(/^(reading|what|sign)/),
-    value: find(/^value|^result/),
-    note: find(/^note|^remark/),
+const heads = logHeads
+  .flatMap(({column, words}) => words.map((text) => ({column, text})))
+  .sort((a, b) => b.text.length - a.text.length)
+
+/** Which column each head of a table is of: by the longest words of the lexicon that it begins with; each column is the first of its name. */
+function headed(table: Table): Partial<Record<LogHead['column'], number>> {
+  const found: Partial<Record<LogHead['column'], number>> = {}
+  for (const [i, cell] of (table.children[0]?.children ?? []).entries()) {
+    const title = textOf(cell).trim().toLowerCase()
+    const head = heads.find(({text}) => title.startsWith(text) && !/^\p{L}/u.test(title.slice(text.length)))
+    if (head) found[head.column] ??= i
   }
-  return found.time >= 0 && found.reading >= 0 && found.value >= 0 ? found : null
+  return found
+}
+
+/** Columns without which a table of a log is not read. */
+const NEEDED = ['time', 'reading', 'value'] as const
+
+/** The columns of a log's table; null where it lacks one, or is a table of something else. */
+export function columns(table: Table): {time: number; reading: number; value: number; note: number} | null {
+  const {time, reading, value, note = -1} = headed(table)
+  return time === undefined || reading === undefined || value === undefined ? null : {time, reading, value, note}
+}
+
+/** The columns that a table of a log lacks; none of a table of something else, whose heads are no log's and whose rows tell of no time. */
+function lacking(table: Table): readonly string[] {
+  const found = headed(table)
+  const timed = table.children.slice(1).some((row) => row.children.some((cell) => parseClock(textOf(cell)).ok))
+  return Object.keys(found).length > 0 || timed ? NEEDED.filter((column) => found[column] === undefined) : []
 }
 
 /**
@@ -147,8 +170,8 @@ export function columns(table: Table): {time: number; reading: number; value: nu
  *
  * @param source the file as read
  * @param file its name, for messages
- * @returns the log, or null where its front matter cannot be read, and messages (rules of `readFrontMatter`, and `log-table`, `log-time`,
- * `log-reading`, `log-future`, `log-scale`, `log-midnight`, `log-order`, `log-dish`); rows that cannot be used are reported and carried as notes
+ * @returns the log, or null where its front matter cannot be read, and messages (rules of `readFrontMatter`, and `log-date`, `log-wood`,
+ * `log-table`, `log-time`, `log-reading`, `log-future`, `log-scale`, `log-midnight`, `log-order`, `log-dish`); rows that cannot be used are reported and carried as notes
  */
 export function readLog(
   source: string,
@@ -179,6 +202,42 @@ export function readLog(
     if (lit - raked > BACKWARDS) raked += 1440
     else say(front.at('raked'), 'error', 'log-order', 'the coals were raked before the fire was lit', 'check “lit” and “raked”')
   }
+  const burned = lit === null || raked === null ? null : raked - lit
+  if (burned !== null && burned > BURNS.most)
+    say(
+      front.at('raked'),
+      'error',
+      'log-order',
+      `the coals were raked ${writeDuration(burned)} after the fire was lit`,
+      'check “lit” and “raked”, and am and pm; write “evening before 11 pm” of a fire lit in the evening before',
+    )
+  const named = /(\d{4}-\d{2}-\d{2})\.md$/.exec(file)?.[1]
+  if (named !== undefined && named !== date)
+    say(
+      front.at('date'),
+      'error',
+      'log-date',
+      `the file is the log of ${named} by its name, and this date is ${date}`,
+      `write “date: ${named}”, or call the file ${date}.md`,
+    )
+  const wood = value.wood ?? null
+  const most = options.oven ? mostWood(options.oven, burned ?? BURNS.most) : Number.POSITIVE_INFINITY
+  if (wood !== null && wood <= 0)
+    say(
+      front.at('wood'),
+      'error',
+      'log-wood',
+      'no fire burns without wood',
+      'write what was weighed, such as “22 kg”, or leave the line out',
+    )
+  else if (wood !== null && wood > most)
+    say(
+      front.at('wood'),
+      'error',
+      'log-wood',
+      `${Math.round(wood)} kg of wood cannot have burned in this oven: its mouth feeds ${Math.round(most)} kg with air at the very most`,
+      'check the figure and its unit, or leave the line out',
+    )
   const rows: LogRow[] = []
   const fireNotes: FireNote[] = []
   // A fire lit in the evening is read after midnight; one lit in the morning may have notes from the small hours before it.
@@ -198,13 +257,13 @@ export function readLog(
     }
     const where = columns(table)
     if (!where) {
-      const titles = table.children[0]?.children.map((c) => textOf(c).trim().toLowerCase()) ?? []
-      if (titles.some((t) => /^(?:time|clock|reading|value)/.test(t)))
+      const lacks = lacking(table)
+      if (lacks.length > 0)
         say(
           table.children[0]?.children[0]?.children[0]?.position?.start.offset ?? table.position?.start.offset ?? 0,
           'warning',
           'log-table',
-          'this table lacks a column “time”, “reading” or “value”, so none of it is read',
+          `this table has no column ${lacks.map((column) => `“${column}”`).join(' and ')}, so none of it is read`,
           'head its columns time, reading, value, note',
         )
       continue
@@ -272,6 +331,14 @@ export function readLog(
         const early = beforeFire(time, at, lit, event?.what ?? (readingKind(reading) ? 'reading' : 'note'))
         if (early) say(offset(where.time), early.severity, 'log-order', early.reason, early.suggest)
       }
+      if (event?.what === 'set in' && lit !== null && raked !== null && at >= lit && at < raked)
+        say(
+          offset(where.time),
+          'warning',
+          'log-order',
+          `“${time}” is before the coals were raked out, and something is set in`,
+          'check the time, and “raked” in the front matter',
+        )
       if (event) {
         rows.push({...basis, ...event, ...(event.whole && event.what === 'lost' ? leftOf(rows, event.dish) : {})})
         if (event.dish !== undefined && options.dishes !== undefined && !isDish(event.dish, options.dishes))
@@ -330,7 +397,7 @@ export function readLog(
     say(one.offset, 'warning', 'log-order', reason, suggest),
   )
   const again = further.length > 0 ? {further} : {}
-  return {log: {date, lit, raked, wood: value.wood ?? null, ...again, rows, readings, doors}, messages}
+  return {log: {date, lit, raked, wood, ...again, rows, readings, doors}, messages}
 }
 
 /** What is to be said of a row from before the fire was lit; null for what may well be done then. */

@@ -316,7 +316,8 @@ export function entryText(entry: LogEntry): string {
 
 /**
  * The notes in one line that tells of several dishes: "11:40 am beans, pies and gingerbread set in" is three, "12:10 bread out, pies in" two;
- * "8:55 am lit, would not draw" is when it was lit and a remark, "11:55 am raked out 35 kg" the wood too.
+ * "8:55 am lit, would not draw" is when it was lit and a remark, "11:55 am raked out 35 kg" the wood too; "floor 230 °C, vault 260 °C, bread
+ * in" two readings and a dish.
  *
  * @param dishes names of the day's dishes; all that are named have to be of them
  * @param alike those of them that are of one dish
@@ -338,9 +339,45 @@ export function notesIn(text: string, dishes: readonly string[], alike?: DayName
   const kind = readingKind(first)
   const places = partsIn(kind === null ? rest : rest.slice(first.length + 1))
   if (places !== null) return places.map(({value, part}) => `${time}${kind ?? 'floor'} ${value}, ${part}`)
+  const several = toldIn(rest, names)
+  if (several.length > 1) return several.map((one) => `${time}${one}`)
   const each = rest.split(/[,;] /).map((part) => deedsIn(part, names))
   const deeds = each.length > 1 && each.every((some) => some.length > 0) ? each.flat() : deedsIn(rest, names)
   return deeds.length > 1 ? deeds.map((deed) => `${time}${deed}`) : [text]
+}
+
+/**
+ * The readings of some words with what else they tell, "floor 230 °C, vault 260 °C, bread in", each with the remarks behind it; nothing where
+ * they do not begin with something told, or tell of no reading.
+ */
+function toldIn(words: string, names: DayNames): string[] {
+  const parts = words.split(/ ?[,;] | [–—-] /).flatMap(readingsApart)
+  // “Floor 230, vault 260 °C”: one scale for both.
+  const scale = parts.map((part) => FIGURE.exec(part)?.[1] ?? '').find((one) => one !== '') ?? ''
+  const told: string[] = []
+  let readings = 0
+  for (const part of parts) {
+    const scaled = scale !== '' && FIGURE.exec(part)?.[1] === '' ? `${part} ${scale}` : part
+    const kind = readingKind(part.split(/[ :]/, 1)[0]!)
+    // A figure without any scale is read on its own, so that it is asked about.
+    const figure = FIGURE.test(part) ? part : undefined
+    const reading = kind === null ? undefined : ([part, scaled].find((one) => parseReading(one).ok) ?? figure)
+    const deeds = reading === undefined ? deedsIn(part, names) : [reading]
+    if (reading !== undefined) readings++
+    if (deeds.length === 0 && told.length === 0) return []
+    if (deeds.length > 0) told.push(...deeds)
+    else told.push(`${told.pop()!}, ${part}`)
+  }
+  return readings > 0 ? told : []
+}
+
+/** A reading's figure, and its scale where one stands behind it. */
+const FIGURE = /^\p{L}+:? \d{1,4} ?(°?[cf]|°|)$/iu
+
+/** "Floor 230 °C and vault 260 °C" as both; other words as they are. */
+function readingsApart(words: string): string[] {
+  const each = words.split(' and ')
+  return each.every((one) => readingKind(one.split(/[ :]/, 1)[0]!) !== null) ? each : [words]
 }
 
 /** The notes of what was done to the fire: its time, the wood, and what else is said, as the words it is where it tells of nothing done or read. */

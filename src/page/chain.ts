@@ -75,10 +75,13 @@ const ovenOf = cached(
 )
 const logOf = cached(
   60,
-  (path: string, zone: string | null, text: string, dishes: readonly string[] | null) =>
-    `${path}\n${zone}\n${dishes?.join(',')}\n${text}`,
-  (path, zone, text, dishes) => readLog(text, path, {zone, ...(dishes === null ? {} : {dishes})}),
+  (path: string, zone: string | null, text: string, dishes: readonly string[] | null, oven: string) =>
+    `${path}\n${zone}\n${dishes?.join(',')}\n${text}\n${oven}`,
+  (path, zone, text, dishes, oven) => readLog(text, path, {zone, ...(dishes === null ? {} : {dishes}), oven: ovenOf(oven).oven}),
 )
+
+/** The oven of a folder; null where it cannot be read. */
+export const ovenIn = (files: Folder): OvenSpec | null => ovenOf(files.get('oven.md') ?? '').oven
 
 /** Read a whole folder, as the command does: every error in every file is found. A text that has not changed is not read again. */
 export function readFolder(files: Folder): FolderRead {
@@ -122,10 +125,16 @@ export function readFolder(files: Folder): FolderRead {
       if (!own && path > `firings/${day.date}.md`) continue
       const text = files.get(path) ?? ''
       if (text.trim() === '') continue
-      const read = logOf(path, day.zone, text, own ? namesInLog(itemsNoted(day, kept), receipts) : null)
+      const read = logOf(
+        path,
+        day.zone,
+        text,
+        own ? namesInLog(itemsNoted(day, kept), receipts) : null,
+        files.get('oven.md') ?? '',
+      )
       // A fault in an old log is told and the log left out; a fault in the day's own must be put right first.
       messages.push(...read.messages.map((m) => (m.severity === 'error' && !own ? {...m, severity: 'warning' as const} : m)))
-      if (!read.log) continue
+      if (!read.log || (!own && read.messages.some((m) => m.severity === 'error'))) continue
       if (own) log = read.log
       else past.push(read.log)
     }
@@ -242,7 +251,7 @@ function morningFile(files: Folder, date: string): string {
   const kept = keptIn(files, date)
   const path = `${FIRINGS}${date}.md`
   if (day === null || kept.length === 0) return 'day.md'
-  const {log} = logOf(path, day.zone, files.get(path) ?? '', null)
+  const {log} = logOf(path, day.zone, files.get(path) ?? '', null, files.get('oven.md') ?? '')
   return madeOf({day, kept, log})
 }
 

@@ -25,6 +25,7 @@ import {
   knowsMorning,
   lastMorning,
   loadsIn,
+  ovenIn,
   type Planned,
   planFolder,
   readFolder,
@@ -319,7 +320,7 @@ function allSheets({files, showing, audience, now}: Asks['sheets']['ask'], {prog
 
 function note({files, log, words, at, date, dishes, alike, now, anyway}: Asks['note']['ask']): Asks['note']['answer'] {
   const file = `firings/${date}.md`
-  const known = dishes.length > 0 ? {dishes} : {}
+  const known = {...(dishes.length > 0 ? {dishes} : {}), oven: ovenIn(files)}
   const checked = readLog(log, file, known)
   const entries: LogEntry[] = []
   for (const one of notesIn(at === null ? words : `${clockText(at)} ${words}`, dishes, alike)) {
@@ -339,6 +340,8 @@ function note({files, log, words, at, date, dishes, alike, now, anyway}: Asks['n
     source = after.source
   }
   const warnings = readLog(source, file, known).messages.filter((m) => !checked.messages.some((old) => old.reason === m.reason))
+  const impossible = warnings.find((m) => m.severity === 'error')
+  if (impossible) return {ok: false, reason: impossible.reason, suggest: impossible.suggest ?? '', doubt: false}
   return {
     ok: true,
     text: source,

@@ -15,7 +15,7 @@ import {byOwnNames} from './own-names.js'
 import {rules} from './rules.js'
 import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
 import type {Change, Day, Fired, Plan, PlanProblem} from './types.js'
-import {goneUnlogged, unlogged, woodUnlogged} from './unlogged.js'
+import {goneUnlogged, rakingUnlogged, unlogged, woodUnlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 import {untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
@@ -198,6 +198,7 @@ function toldOfDay(
     ...unlogged(rest, byId, log),
     ...goneUnlogged(rest, byId, log, notEaten),
     ...woodUnlogged(log, plan, firing.wood),
+    ...rakingUnlogged(log, plan),
     ...fireUnlogged(rest, log, unlit),
     ...fireDecided(log, again),
   ]

@@ -3,13 +3,14 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Firing} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
 import {type AskedSince, type Asking, askedAnew} from './asked-since.js'
+import {burned} from './burned.js'
 import {doughsSoFar, soonerThanLooked} from './dough.js'
 import {inOrder} from './events.js'
-import {withFireToCome, woodIn} from './later-fires.js'
+import {furtherFires, withFireToCome, woodIn} from './later-fires.js'
 import type {PlanOptions} from './options.js'
 import {type OvenSoFar, ovenSoFar} from './oven-so-far.js'
 import {planDay} from './planner.js'
-import {presumedBy, toldTimes} from './presumed.js'
+import {onFires, presumedBy, toldTimes} from './presumed.js'
 import {hoursOf} from './problem.js'
 import {secondFire} from './second-fire.js'
 import {simulator} from './simulator.js'
@@ -66,7 +67,7 @@ export function correct(
   const {now, options} = input
   const lit = log.lit!
   const followed = withFireToCome(input.oven, before, log, input.made)
-  const burn = log.raked === null ? followed.firing.burn : Math.max(1, log.raked - lit)
+  const burn = burned(log, followed.firing.burn)
   const firing: Firing = {wood: log.wood ?? woodIn(burn, followed.firing), burn, soak: followed.firing.soak}
   const {ambient = 20} = problem
   const till = new Map(problem.dishes.map((d) => [d.id, d]))
@@ -74,10 +75,15 @@ export function correct(
   const parts = toldOf({...followed, loads: [...followed.loads, ...missingOf(followed, morning, log, till)]}, log, till)
   const told = toldTimes(parts)
   const second = secondFire(input, {now, log, firing, plan: followed, before, parts, told})
+  const [relit] = furtherFires(log, followed, second.at)
+  const ready = [{minutes: 0, firing}, relit].map((fire) =>
+    fire ? lit + fire.minutes + fire.firing.burn + fire.firing.soak : second.at,
+  ) as [number, number]
+  const fires = onFires(parts, second, ready)
   const noted: DoughLog = {log, morning, dishes: problem.dishes}
-  const gone = soFar({...noted, now, plan: followed, parts, told, second})
+  const gone = soFar({...noted, now, plan: followed, parts, told, second, fires})
   const so = {...gone, set: standingAgain(problem, gone.set, gone.again)}
-  const presumed = presumedBy(told, lit - followed.lit, second)
+  const presumed = presumedBy(told, lit - followed.lit, second, fires)
   const doughsOf = (
     {set, toCome, plan}: Pick<SoFar, 'set' | 'toCome'> & {readonly plan: Plan},
     dishes: readonly Dish[],

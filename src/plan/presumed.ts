@@ -33,15 +33,47 @@ export interface SecondHour {
   readonly at: number
 }
 
+/** What a plan sets in on one of its fires. */
+export interface OnFire {
+  /** When it sets in the first of it, in the plan's own times: infinite where there is none. */
+  readonly first: number
+  /** From when on it can have been set in, by the log. */
+  readonly ready: number
+}
+
+/** What a plan sets in on its first fire, and on a second; each with when the oven was, or will be, ready to bake by the log. */
+export type OnFires = readonly [OnFire, OnFire]
+
+/** What a plan sets in on each fire. @param ready when the oven is ready on each by the log, infinitely early where that is not asked */
+export function onFires(parts: readonly Told[], second: SecondHour, ready: readonly [number, number]): OnFires {
+  const of = (own: (part: Told) => boolean, at: number): OnFire => {
+    const its = parts.filter(own)
+    // What the log has in the oven sooner was not kept waiting for the soak, and what is set in behind it was not either.
+    const saidIn = its.flatMap((part) => part.saidIn ?? [])
+    return {first: Math.min(...its.map((part) => part.at)), ready: Math.min(at, ...saidIn)}
+  }
+  return [of((part) => part.at < second.planned, ready[0]), of((part) => part.at >= second.planned, ready[1])]
+}
+
 /**
  * When what a plan has at a time is taken to have been done. A fire lit late moves everything the log does not tell of by as much, and a
  * second one all that comes after it; lit early, it brings nothing forward that waits for its hour. So does what the log says was done late,
- * for what it does not tell of and comes after on the same fire.
+ * for what it does not tell of and comes after on the same fire. Until the log tells of something so, a fire that is out later than planned
+ * puts off all that is set in on it, and what comes after that, by as much as the first of it would stand in an oven that is not ready.
  *
  * @param late minutes by which the first fire was lit later than planned
  */
-export function presumedBy(told: readonly ToldTime[], late: number, second: SecondHour): (planned: number) => number {
+export function presumedBy(
+  told: readonly ToldTime[],
+  late: number,
+  second: SecondHour,
+  [onFirst, onSecond]: OnFires,
+): (planned: number) => number {
   const shiftAt = (planned: number): number => (planned < second.planned ? late : Math.max(0, second.at - second.planned))
+  const waitAt = (planned: number): number => {
+    const {first, ready} = planned < second.planned ? onFirst : onSecond
+    return planned < first ? 0 : Math.max(0, ready - first - shiftAt(first))
+  }
   return (planned) => {
     let last: ToldTime | undefined
     for (const one of told)
@@ -51,7 +83,7 @@ export function presumedBy(told: readonly ToldTime[], late: number, second: Seco
         one.planned < second.planned === planned < second.planned
       )
         last = one
-    const later = last ? last.at - last.planned - shiftAt(last.planned) : 0
+    const later = last ? last.at - last.planned - shiftAt(last.planned) : waitAt(planned)
     return planned + shiftAt(planned) + Math.max(0, later)
   }
 }

@@ -1,7 +1,7 @@
 import type {FiringLog} from '../oven/log.js'
 import type {Firing} from '../oven/types.js'
 import {stayedOut} from './later-fires.js'
-import {ABOUT_THEN, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
+import {ABOUT_THEN, onFires, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
 import {rules} from './rules.js'
 import type {Told} from './told.js'
 import type {Fired, Plan} from './types.js'
@@ -38,7 +38,9 @@ export function secondFire(oven: Fired, {now, log, firing, plan, before, parts, 
   const decided = before.fires?.[1]?.lit !== fire?.lit
   const planned = decided ? hour - late : hour
   // Asked only of what comes before that fire, which its hour does not put off.
-  const presumed = presumedBy(told, late, {planned, at: planned})
+  const first = {planned, at: planned}
+  const ready = log.lit! + firing.burn + firing.soak
+  const presumed = presumedBy(told, late, first, onFires(parts, first, [ready, Number.NEGATIVE_INFINITY]))
   const outs = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut, lostAt}) => {
     if (plannedIn >= planned && (saidIn ?? hour) >= hour) return []
     if (decided && saidIn === undefined && presumed(plannedIn) > now - rules.tick) return []

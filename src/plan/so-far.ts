@@ -1,6 +1,6 @@
 import {type Followed, partsByDish, take} from './followed.js'
 import {testedSince} from './moments.js'
-import {ABOUT_THEN, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
+import {ABOUT_THEN, type OnFires, presumedBy, type SecondHour, type ToldTime} from './presumed.js'
 import {rules} from './rules.js'
 import type {Told} from './told.js'
 import {type DoughLog, fitFrom} from './told-doughs.js'
@@ -23,6 +23,7 @@ interface Begun extends DoughLog {
   readonly parts: readonly Told[]
   readonly told: readonly ToldTime[]
   readonly second: SecondHour
+  readonly fires: OnFires
 }
 
 /**
@@ -68,9 +69,9 @@ interface ThoughtDone {
   readonly setIn: (planned: number, first: number | undefined) => number
 }
 
-function thoughtDone({log, plan, morning, told, second}: Begun): ThoughtDone {
+function thoughtDone({log, plan, morning, told, second, fires}: Begun): ThoughtDone {
   const lit = log.lit!
-  const presumed = presumedBy(told, lit - plan.lit, second)
+  const presumed = presumedBy(told, lit - plan.lit, second, fires)
   const meantSecond = morning.fires?.[1]?.lit ?? Number.POSITIVE_INFINITY
   const sinceMorning = (planned: number): number =>
     planned < meantSecond || !Number.isFinite(second.at) ? lit - morning.lit : Math.max(0, second.at - meantSecond)

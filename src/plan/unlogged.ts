@@ -3,6 +3,7 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {withoutBatch} from './batches.js'
+import {burned, burnsOn} from './burned.js'
 import {lineOf} from './model.js'
 import {rules} from './rules.js'
 import {placeIn, rowAt} from './told.js'
@@ -92,6 +93,22 @@ export function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[
         ? `${mass} of wood taken to have been burned till it was raked out; the log does not tell`
         : `${mass} of wood taken to have been burned, as planned; the log does not tell`,
       suggest: `note what it was, such as “wood ${mass}”`,
+    },
+  ]
+}
+
+/** A fire that is taken to have burned for longer than planned, since the walls were looked at, where the log does not tell of its raking. */
+export function rakingUnlogged(log: FiringLog, {firing: {burn}}: Plan): Message[] {
+  if (!burnsOn(log, burn)) return []
+  const at = log.lit! + burned(log, burn)
+  return [
+    {
+      ...placeIn(log),
+      severity: 'warning',
+      rule: 'raking-unlogged',
+      reason: `the fire taken to have burned till ${writeClock(at)}, when the walls were looked at; the log does not tell when it was raked out`,
+      times: [at],
+      suggest: 'note when it was, or when it is done, such as “11:05 am raked”',
     },
   ]
 }

@@ -126,6 +126,8 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
     ...clause('afterMeal', afterMeal),
   ]
   const but = clauses.length === 0 ? undefined : listed(clauses, words['list.and'])
+  // All of the day is behind: of what its plan had a place for, nothing more is told here.
+  if (plan.possible && plan.loads.length === 0 && but === undefined) return [words['plan.nothingLeft']]
   if (plan.possible) return [but === undefined ? words['plan.possible'] : say(words, 'plan.possibleBut', {but})]
   const out = plan.unplaced.map(({dish}) => dish)
   const count = dishes(out)
@@ -136,7 +138,14 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
 }
 
 /** Rules of messages that nobody may miss, and so stand at the head of a plan: food that is not safe to eat, and what makes, or may make, the plan itself wrong. */
-const atOnce: ReadonlySet<string> = new Set(['food-cold', 'food-raw', 'spare-set-in', 'gone-unlogged', 'log-unlit'])
+const atOnce: ReadonlySet<string> = new Set([
+  'food-cold',
+  'food-raw',
+  'spare-set-in',
+  'gone-unlogged',
+  'log-unlit',
+  'raking-unlogged',
+])
 
 /** The plan's messages but those that its head or its list of late dishes tells already. */
 export function notesOf(plan: Plan): Message[] {

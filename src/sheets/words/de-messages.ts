@@ -761,8 +761,8 @@ export const deMessages: Book['sentences'] = [
     'als Zeile der Tabelle schreiben: time, reading, value, note; oder dem Befehl `note` überlassen',
   ],
   [
-    'this table lacks a column “time”, “reading” or “value”, so none of it is read',
-    'dieser Tabelle fehlt eine Spalte “time”, “reading” oder “value”, darum wird nichts von ihr gelesen',
+    'this table has no column {heads}, so none of it is read',
+    'dieser Tabelle fehlt {heads:quotes} unter den Spalten, darum wird nichts von ihr gelesen',
   ],
   ['head its columns time, reading, value, note', 'ihre Spalten mit time, reading, value, note überschreiben'],
   ['an oven begins with front matter, and this file has none', 'ein Ofen beginnt mit einem Kopf, und diese Datei hat keinen'],
@@ -881,6 +881,33 @@ export const deMessages: Book['sentences'] = [
   ['the coals were raked before the fire was lit', 'die Glut wurde ausgeräumt, bevor das Feuer brannte'],
   ['check “lit” and “raked”', '„lit“ und „raked“ prüfen'],
   [
+    '“{time}” is before the coals were raked out, and something is set in',
+    '„{time}“ ist vor dem Ausräumen der Glut, und es wird eingeschossen',
+  ],
+  ['check the time, and “raked” in the front matter', 'die Zeit prüfen, und „raked“ im Kopf der Datei'],
+  ['the coals were raked {length} after the fire was lit', 'die Glut wurde {length} nach dem Anzünden ausgeräumt'],
+  [
+    'check “lit” and “raked”, and am and pm; write “evening before 11 pm” of a fire lit in the evening before',
+    '„lit“ und „raked“ prüfen, auch am und pm; von einem Feuer am Vorabend „evening before 11 pm“ schreiben',
+  ],
+  [
+    'the file is the log of {name} by its name, and this date is {date}',
+    'dem Namen nach ist die Datei das Ofenbuch vom {name}, und hier steht {date}',
+  ],
+  ['write “date: {name}”, or call the file {file}', '„date: {name}“ schreiben, oder die Datei {file} nennen'],
+  ['no fire burns without wood', 'ohne Holz brennt kein Feuer'],
+  [
+    'write what was weighed, such as “22 kg”, or leave the line out',
+    'schreiben, was gewogen wurde, etwa „22 kg“, oder die Zeile weglassen',
+  ],
+  [
+    '{weight} of wood cannot have burned in this oven: its mouth feeds {weight2} with air at the very most',
+    '{weight} Holz können in diesem Ofen nicht verbrannt sein: sein Mund gibt höchstens {weight2} genug Luft',
+  ],
+  ['check the figure and its unit, or leave the line out', 'die Zahl und ihre Einheit prüfen, oder die Zeile weglassen'],
+  ['“{time}” is later than a day lasts', '„{time}“ ist später, als ein Tag dauert'],
+  ['write “{time}”, or “tomorrow {time2}” if that is meant', '„{time}“ schreiben, oder „tomorrow {time2}“, wenn das gemeint ist'],
+  [
     '“{time}” stands below a later time, so it is taken as the next day’s',
     '„{time}“ steht unter einer späteren Zeit und gilt darum als Zeit des nächsten Tages',
   ],
@@ -904,6 +931,14 @@ export const deMessages: Book['sentences'] = [
   [
     'note when it is lit, such as “lit 8:30 am”; what was mixed before then counts',
     'aufschreiben, wann es angezündet wird, etwa „lit 8:30 am“; was vorher geknetet wurde, zählt mit',
+  ],
+  [
+    'the fire taken to have burned till {time}, when the walls were looked at; the log does not tell when it was raked out',
+    'es wird angenommen, dass das Feuer bis {time} brannte, als nach den Wänden gesehen wurde; das Ofenbuch sagt nicht, wann ausgeräumt wurde',
+  ],
+  [
+    'note when it was, or when it is done, such as “11:05 am raked”',
+    'aufschreiben, wann es war, oder wenn es getan ist, etwa „11:05 am raked“',
   ],
   [
     '{mass} of wood taken to have been burned till it was raked out; the log does not tell',

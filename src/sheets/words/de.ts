@@ -139,6 +139,8 @@ export const de: Words = {
   'plan.begun': 'Schon vorher begonnen, soweit noch nicht fertig:',
   'plan.fromNow': 'Von {time} an:',
   'plan.possible': 'Jedes Gericht hat seinen Platz.',
+  'plan.nothingLeft':
+    'Nichts ist mehr zu backen: von dem, was das Ofenbuch nicht sagt, wird angenommen, dass es inzwischen getan ist.',
   'plan.possibleBut': 'Jedes Gericht hat seinen Platz, aber {but}.',
   'plan.impossible': 'Dieser Plan ist nicht vollständig: {count} der gewünschten Gerichte ohne Platz.',
   'plan.impossiblePart': 'Dieser Plan ist nicht vollständig: {count} der gewünschten Gerichte ganz oder zum Teil ohne Platz.',

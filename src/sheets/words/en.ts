@@ -140,6 +140,7 @@ export const en = {
   'plan.begun': 'Begun before this, unless it is done already:',
   'plan.fromNow': 'From {time} on:',
   'plan.possible': 'Every dish has its place.',
+  'plan.nothingLeft': 'Nothing is left to bake: what the log does not tell of is taken to have been done by now.',
   'plan.possibleBut': 'Every dish has its place, but {but}.',
   'plan.impossible': 'This plan is not complete: {count} of the dishes asked for cannot be placed.',
   'plan.impossiblePart': 'This plan is not complete: {count} of the dishes asked for cannot be placed, or not all of it.',
