@@ -554,6 +554,22 @@ export const deMessages: Book['sentences'] = [
   ['quote the words exactly as they stand in the text', 'die Worte genau so anführen, wie sie im Text stehen'],
   ['there is no receipt in this file', 'in dieser Datei ist kein Rezept'],
   [
+    'this is a file, and it has the name of the folder of the receipts',
+    'das ist eine Datei, und sie heißt wie der Ordner der Rezepte',
+  ],
+  [
+    'give the file another name, and make a folder of this name for the receipts',
+    'der Datei einen anderen Namen geben und einen Ordner dieses Namens für die Rezepte anlegen',
+  ],
+  [
+    'this is a file, and it has the name of the folder of the logs',
+    'das ist eine Datei, und sie heißt wie der Ordner der Protokolle',
+  ],
+  [
+    'give the file another name, and make a folder of this name for the logs',
+    'der Datei einen anderen Namen geben und einen Ordner dieses Namens für die Protokolle anlegen',
+  ],
+  [
     'write a heading with the receipt’s name, and its text below',
     'eine Überschrift mit dem Namen des Rezepts schreiben und den Text darunter',
   ],
