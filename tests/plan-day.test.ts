@@ -183,3 +183,45 @@ describe('another day in the same file', () => {
     expect(errors(body)).toEqual([])
   })
 })
+
+/** How a day is written is for this format alone to say: there is no source. */
+describe('the head of a day', () => {
+  const head = {date: '2027-10-02', people: '20', 'fire from': '5 am', serve: '6 pm'}
+  const read = (more: Readonly<Record<string, string>>, amount = '8 loaves') => {
+    const keys = Object.entries({...head, ...more}).map(([key, value]) => `${key}: ${value}`)
+    return readDay(`---\n${keys.join('\n')}\n---\n\n- [Loaf](loaf.md) — ${amount}\n`, 'day.md')
+  }
+
+  it.each([
+    ['17.30', 1050],
+    ['18.00', 1080],
+    ['18:00', 1080],
+    ['"17.30"', 1050],
+  ])('reads “serve: %s” as it is written, though YAML has a number of it', (serve, minutes) => {
+    expect(read({serve}).day?.serve).toBe(minutes)
+  })
+
+  it.each([
+    ['serve', '18', /“18” is a number, and no time/, 'write “18:00”'],
+    ['serve', '0', /“0” is a number, and no time/, 'write “0:00”'],
+    ['serve', '5', /morning or afternoon/, 'write “5 am” or “5 pm”'],
+    ['fire from', '5.50e1', /“5\.50e1” is not a time of day/, /“5 am”/],
+    ['people', '', /people: nothing is written/, /such as “people: 40”/],
+    ['people', '[4, 5]', /people: one value is wanted/, /such as “people: 40”/],
+    ['zone', '5', /not a time zone/, /America\/New_York/],
+    ['date', '', /date: nothing is written/, /2027-06-19/],
+  ])('%s: %s is told with what to write', (key, value, reason, suggest) => {
+    const {day, messages} = read({[key]: value})
+    expect(day).toBeNull()
+    expect(messages).toHaveLength(1)
+    expect(messages[0]!.reason).toMatch(reason)
+    expect(messages[0]!.suggest).toMatch(suggest)
+  })
+
+  it.each(['not before 1 pm', 'after 13:30', 'from 1 pm', 'nicht vor 13 Uhr'])('“%s” is no “wanted by”', (from) => {
+    const {messages} = read({}, `8 loaves, ${from}`)
+    expect(messages).toMatchObject([{rule: 'day-wanted', severity: 'error', column: '- [Loaf](loaf.md) — 8 loaves, '.length + 1}])
+    expect(messages[0]!.reason).toContain(`“${from}” is not planned for`)
+    expect(messages[0]!.suggest).toMatch(/“hot at 1/)
+  })
+})

@@ -180,6 +180,9 @@ describe('how much a day asks of a receipt', () => {
       for (const one of offered) expect(readAsked(one, 40), one).toMatchObject({ok: true})
     },
   )
+  it.each(['for half the people', 'half the people'])('“%s” is told how many those are', (text) =>
+    expect(readAsked(text, 21)).toMatchObject({ok: false, suggest: 'write how many that is: “for 11”'}),
+  )
   it('people that come in parts are rounded up', () =>
     expect(readAsked('for 2 1/2', 40)).toMatchObject({suggest: 'write “for 3”'}))
   it('never throws, and never gives nothing or less', () => {

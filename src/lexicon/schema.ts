@@ -678,6 +678,7 @@ export const askedWordSchema = z.object({
     'hot',
     'wanted by',
     'wanted by alone',
+    'not before',
     'article',
   ]),
   words: z.array(z.string()).min(1),

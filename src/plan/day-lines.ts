@@ -98,7 +98,16 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
     } else say(offset, 'day-wanted', clock.reason, clock.suggest)
   }
   const hour = whenIn(amount.split(' '))
-  if (hour !== null)
+  const earliest = notBeforeIn(amount.split(' '))
+  if (earliest !== null) {
+    const said = amount.split(' ').slice(earliest.at).join(' ')
+    say(
+      words[earliest.at] ?? end,
+      'day-wanted',
+      `“${short(said)}” is not planned for: a line says by when a dish is wanted, and not from when`,
+      `write “hot at ${earliest.hour}” if it is to come from the oven then, or “wanted by” the latest time that will do`,
+    )
+  } else if (hour !== null)
     say(
       words[hour] ?? end,
       'day-wanted',
@@ -194,6 +203,21 @@ function whenIn(words: readonly string[]): number | null {
   const before = plain[at - 1] ?? ''
   if (isMisspelt(before)) at--
   return at
+}
+
+/** Where an amount says from when on a dish is wanted (“not before 1 pm”), and that hour; null where it does not. */
+function notBeforeIn(words: readonly string[]): {readonly at: number; readonly hour: string} | null {
+  const plain = words.map((word) => word.toLowerCase().replace(/^\(|[,;)]$/g, ''))
+  for (let at = 0; at < plain.length; at++)
+    for (let length = 3; length > 0; length--) {
+      if (!asked.notBefore.has(plain.slice(at, at + length).join(' '))) continue
+      const hour = words
+        .slice(at + length)
+        .join(' ')
+        .replace(/[,;)]$/, '')
+      if (parseClock(hour).ok) return {at, hour}
+    }
+  return null
 }
 
 /** Whether a word is meant for “wanted”. */

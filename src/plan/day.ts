@@ -20,7 +20,7 @@ const MOST_FIRES = 2
 const SPARE = /^spare\b/i
 
 /** A whole number of people, hands or fires, up to `most`; a message says `told`. */
-const count = (what: string, most: number, example: number, told = most): z.ZodType<number, string | number> =>
+const count = (what: string, most: number, example: number, told = most): z.ZodType<number, unknown> =>
   quantity((text) => {
     const suggest = `write a whole number from 1 to ${told}, such as “${what}: ${example}”`
     if (!/^[+-]?\d+$/.test(text.trim())) return {ok: false, reason: `“${text}” is not a whole number`, suggest}
@@ -29,13 +29,16 @@ const count = (what: string, most: number, example: number, told = most): z.ZodT
   })
 
 const daySchema = z.strictObject({
-  date: z
-    .string({error: 'write a date such as 2027-06-19'})
-    .refine(isDate, {error: 'this is not a date', params: {suggest: 'write year-month-day, such as 2027-06-19'}}),
-  zone: z
-    .string()
-    .refine(isZone, {error: 'this is not a time zone', params: {suggest: 'write an IANA name such as America/New_York'}})
-    .optional(),
+  date: quantity((text) =>
+    isDate(text)
+      ? {ok: true, value: text}
+      : {ok: false, reason: 'this is not a date', suggest: 'write year-month-day, such as 2027-06-19'},
+  ),
+  zone: quantity((text) =>
+    isZone(text)
+      ? {ok: true, value: text}
+      : {ok: false, reason: 'this is not a time zone', suggest: 'write an IANA name such as America/New_York'},
+  ).optional(),
   people: count('people', 5000, 40),
   'fire from': quantity(parseClock),
   serve: quantity(parseClock),

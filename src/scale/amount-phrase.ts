@@ -246,6 +246,12 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (behindFor !== null && rest !== '' && !words.persons.has(folded)) {
       return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest)}
     }
+    if (value < 1)
+      return {
+        ok: false,
+        reason: `“${text}” is a share of the people, and no number`,
+        suggest: `write how many that is: “for ${Math.ceil(value * people)}”`,
+      }
     if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: `write “for ${Math.ceil(value)}”`}
     return {ok: true, value: {kind: 'people', people: value}}
   }
