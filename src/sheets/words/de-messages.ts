@@ -756,6 +756,27 @@ export const deMessages: Book['sentences'] = [
     'write “## Spare” if it is only to fill idle floor; take the heading out if not',
     '„## Spare“ schreiben, wenn es nur leeren Herd füllen soll; sonst die Überschrift herausnehmen',
   ],
+  [
+    '“{words}” stands behind “>”, as a quotation, so it is not baked',
+    '„{words}“ steht hinter „>“, als Zitat, und wird darum nicht gebacken',
+  ],
+  [
+    'begin its line with “- ” and no “>” if it is to be baked',
+    'die Zeile mit „- “ und ohne „>“ beginnen, wenn es gebacken werden soll',
+  ],
+  [
+    '“{words}” has a space in it, so this is no link and nothing is baked',
+    '„{words}“ hat ein Leerzeichen, ist darum kein Link, und nichts wird gebacken',
+  ],
+  ['write [{name}](<{file}>)', '[{name}](<{file}>) schreiben'],
+  [
+    'no line says what “[{words}]” links to, so nothing is baked',
+    'keine Zeile sagt, wohin „[{words}]“ führt, und nichts wird gebacken',
+  ],
+  [
+    'write [{name}](receipts/name.md), or a line “[{words}]: receipts/name.md”',
+    '[{name}](receipts/name.md) schreiben, oder eine Zeile „[{words}]: receipts/name.md“',
+  ],
   ['“{words}” stands in no list, so it is not baked', '„{words}“ steht in keiner Liste und wird darum nicht gebacken'],
   ['begin its line with “- ” if it is to be baked', 'die Zeile mit „- “ beginnen, wenn es gebacken werden soll'],
   ['“{words}” before the link is not read', '„{words}“ vor dem Verweis wird nicht gelesen'],
