@@ -17,7 +17,12 @@ export type Asked = Quantity & {
   /** A vessel named behind “in” or “on” without its size, as written: "tins", "the bricks". */
   readonly named?: string
   /** In how many of them, where the amount is said beside ("3 lb in 2 square 8 in tins"), and which word of the text says so. */
-  readonly among?: {readonly count: number; readonly word: number}
+  readonly among?: {
+    readonly count: number
+    readonly word: number
+    /** The number is not the day's, but how many they fill. */
+    readonly filled?: true
+  }
 }
 
 type Quantity =
@@ -346,6 +351,13 @@ function countOf(text: string, number: Fraction, rest: string): AskedResult {
   const noun = (first <= 0 ? all : all.slice(0, first)).join(' ')
   if (first >= 0) {
     const sized = sizeOfEach(all, first)
+    // "2 times, 3 kg" says how much in two ways.
+    if (sized !== null && words.times.has(fold(sized.noun)))
+      return {
+        ok: false,
+        reason: `“${text}” says in two ways how much`,
+        suggest: `write “${number.toFraction(true)} times” or “${all.slice(first).join(' ')}”`,
+      }
     const odd = sized === null ? oddIn(text, all.join(' ')) : oddIn(text, sized.noun)
     if (odd !== null) return odd
     if (sized !== null) return whole(text, value, {kind: 'count', count: value, of: sized.noun, ...sized.size})

@@ -1164,6 +1164,21 @@ export const deMessages: Book['sentences'] = [
   ['“{words}” is more than any oven bakes', '„{words}“ ist mehr, als ein Ofen bäckt'],
   ['“{words}” is a share of the people, and no number', '„{words}“ ist ein Anteil der Personen und keine Zahl'],
   ['write how many that is: “for {n}”', 'schreiben, wie viele das sind: „for {n}“'],
+  ['“{words}” says in two ways how much', '„{words}“ sagt auf zwei Weisen, wie viel'],
+  [
+    '“{words}” is next to nothing: {weight2} goes into one {vessel}',
+    '„{words}“ ist so gut wie nichts: in eine Form ({vessel:text}) gehen {weight2}',
+  ],
+  [
+    'write how much in kg, g, lb or oz, such as “3 kg”, or how many, such as “2 times”',
+    'schreiben, wie viel in kg, g, lb oder oz, etwa „3 kg“, oder wie viele, etwa „2 times“',
+  ],
+  [
+    '“{words}” has a minus before it, and no amount is less than nothing: read without it',
+    'vor „{words}“ steht ein Minus, und weniger als nichts gibt es nicht: ohne das gelesen',
+  ],
+  ['“{words}” is none of it', '„{words}“ ist gar nichts davon'],
+  ['write how much of it goes in, or take it out', 'schreiben, wie viel davon hineingehört, oder es streichen'],
   ['“{words}”: people come whole', '„{words}“: Personen gibt es nur ganz'],
   ['“{words}” is a range', '„{words}“ ist eine Spanne'],
   ['write one number, such as “{words}”', 'eine Zahl schreiben, etwa „{words}“'],
