@@ -76,6 +76,22 @@ describe('what is wrong in several files', () => {
   })
 })
 
+describe('a file where the day has a folder', () => {
+  it.each(['receipts', 'firings'])('%s: is told with what to do, once, and nothing is noted', async (name) => {
+    const rest = [...smallDay].filter(([path]) => !path.startsWith(`${name}/`))
+    await inFolder(new Map([...rest, [name, 'kept here\n']]), async (place) => {
+      const {out, err, code} = await run(['plan', place])
+      expect({out, code}).toEqual({out: '', code: 2})
+      expect(err.match(/file-no-folder/g)).toHaveLength(1)
+      expect(err).toContain(`${join(place, name)}:1:1: error: this is a file`)
+      expect(err).toMatch(/→ give the file another name/)
+      if (name === 'receipts') return
+      expect(await run(['note', place, 'lit 8:30 am'])).toMatchObject({out: '', code: 2})
+      expect(readFileSync(join(place, name), 'utf8')).toBe('kept here\n')
+    })
+  })
+})
+
 describe('what is doubtful in a day', () => {
   it('is told on the error stream with its place, and planned', async () => {
     const day = smallDay.get('day.md')!

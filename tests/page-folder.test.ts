@@ -16,8 +16,9 @@ import {
   withTitle,
 } from '../src/page/folder.js'
 import {stated, withStated} from '../src/page/front.js'
+import {homed} from '../src/page/homed.js'
 import {changeOf, done, grown, merge, undone} from '../src/page/merge.js'
-import {homed, unzipFolder, zipFolder} from '../src/page/zip.js'
+import {unzipFolder, zipFolder} from '../src/page/zip.js'
 import {readDay} from '../src/plan/day.js'
 
 const OVEN = `---

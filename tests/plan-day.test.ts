@@ -1,5 +1,5 @@
 import {describe, expect, it} from 'vitest'
-import {readDay} from '../src/plan/day.js'
+import {nothingAsked, readDay} from '../src/plan/day.js'
 
 const item = (line: string) =>
   readDay(`---\ndate: 2027-06-19\npeople: 8\nfire from: 6 am\nserve: 1 pm\n---\n\n- ${line}\n`, 'day.md').day?.items[0]
@@ -132,10 +132,65 @@ describe('what is passed over in a day', () => {
       'day-link',
       '“Pies” stands in no list, so it is not baked',
     ],
+    [
+      'an entry in a quotation',
+      '> - [Pies](pies.md) — 6 pies',
+      '1:5',
+      'warning',
+      'day-link',
+      '“Pies” stands behind “>”, as a quotation, so it is not baked',
+    ],
+    [
+      'a link in a table',
+      '| what | how many |\n| --- | --- |\n| [Pies](pies.md) | 6 pies |',
+      '3:3',
+      'warning',
+      'day-link',
+      '“Pies” stands in no list, so it is not baked',
+    ],
+    [
+      'a space in the address',
+      '- [Pies](meat pies.md) — 6 pies',
+      '1:3',
+      'error',
+      'day-link',
+      '“meat pies.md” has a space in it, so this is no link and nothing is baked',
+    ],
+    [
+      'a link by reference to nothing',
+      '- [Pies][p] — 6 pies',
+      '1:3',
+      'error',
+      'day-link',
+      'no line says what “[p]” links to, so nothing is baked',
+    ],
     ['an entry without a link', '- Pies, 6 of them', '1:3', 'warning', 'day-link', '“Pies, 6 of them” links to no receipt'],
     ['a link out of the folder', '- [Pies](../pies.md)', '1:10', 'error', 'day-link', '“../pies.md” leads out of this folder'],
   ])('%s is told at the word at fault', (_what, body, at, severity, rule, reason) => {
     expect(told(`${body}\n`)).toEqual([{at, severity, rule, reason}])
+  })
+
+  it('a link by reference, or with a space in angle brackets, is a link like any other', () => {
+    const {day, messages} = read(
+      '- [Pies][p] — 6 pies\n- [Rusks][] — for 8\n- [Tart](<a tart.md>) — 2 tarts\n\n[p]: pies.md\n[rusks]: rusks.md\n',
+    )
+    expect(messages).toEqual([])
+    expect(day?.items.map(({file, amount, targetAt}) => [file, amount, targetAt?.column])).toEqual([
+      ['pies.md', '6 pies', 3],
+      ['rusks.md', 'for 8', 3],
+      ['a tart.md', '2 tarts', 10],
+    ])
+  })
+
+  it('a day whose receipts all stand elsewhere is refused at their lines, and one without any as a whole', () => {
+    const loose = read('[Pies](pies.md) — 6 pies\n')
+    expect(nothingAsked(loose.day!, 'day.md', loose.messages)).toMatchObject([
+      {line: 8, severity: 'error', rule: 'day-link', reason: '“Pies” stands in no list, so it is not baked'},
+    ])
+    const none = read('Nothing yet.\n')
+    expect(nothingAsked(none.day!, 'day.md', none.messages)).toMatchObject([{line: 1, rule: 'day-empty'}])
+    const one = read('- [Pies](pies.md)\n')
+    expect(nothingAsked(one.day!, 'day.md', one.messages)).toEqual([])
   })
 
   it('a list within an entry is read like any other', () => {
@@ -181,5 +236,47 @@ describe('another day in the same file', () => {
     ['keys as code', `${list}\n---\n\n\`\`\`\ndate: 2027-06-20\npeople: 8\n\`\`\`\n`],
   ])('%s is none', (_what, body) => {
     expect(errors(body)).toEqual([])
+  })
+})
+
+/** How a day is written is for this format alone to say: there is no source. */
+describe('the head of a day', () => {
+  const head = {date: '2027-10-02', people: '20', 'fire from': '5 am', serve: '6 pm'}
+  const read = (more: Readonly<Record<string, string>>, amount = '8 loaves') => {
+    const keys = Object.entries({...head, ...more}).map(([key, value]) => `${key}: ${value}`)
+    return readDay(`---\n${keys.join('\n')}\n---\n\n- [Loaf](loaf.md) — ${amount}\n`, 'day.md')
+  }
+
+  it.each([
+    ['17.30', 1050],
+    ['18.00', 1080],
+    ['18:00', 1080],
+    ['"17.30"', 1050],
+  ])('reads “serve: %s” as it is written, though YAML has a number of it', (serve, minutes) => {
+    expect(read({serve}).day?.serve).toBe(minutes)
+  })
+
+  it.each([
+    ['serve', '18', /“18” is a number, and no time/, 'write “18:00”'],
+    ['serve', '0', /“0” is a number, and no time/, 'write “0:00”'],
+    ['serve', '5', /morning or afternoon/, 'write “5 am” or “5 pm”'],
+    ['fire from', '5.50e1', /“5\.50e1” is not a time of day/, /“5 am”/],
+    ['people', '', /people: nothing is written/, /such as “people: 40”/],
+    ['people', '[4, 5]', /people: one value is wanted/, /such as “people: 40”/],
+    ['zone', '5', /not a time zone/, /America\/New_York/],
+    ['date', '', /date: nothing is written/, /2027-06-19/],
+  ])('%s: %s is told with what to write', (key, value, reason, suggest) => {
+    const {day, messages} = read({[key]: value})
+    expect(day).toBeNull()
+    expect(messages).toHaveLength(1)
+    expect(messages[0]!.reason).toMatch(reason)
+    expect(messages[0]!.suggest).toMatch(suggest)
+  })
+
+  it.each(['not before 1 pm', 'after 13:30', 'from 1 pm', 'nicht vor 13 Uhr'])('“%s” is no “wanted by”', (from) => {
+    const {messages} = read({}, `8 loaves, ${from}`)
+    expect(messages).toMatchObject([{rule: 'day-wanted', severity: 'error', column: '- [Loaf](loaf.md) — 8 loaves, '.length + 1}])
+    expect(messages[0]!.reason).toContain(`“${from}” is not planned for`)
+    expect(messages[0]!.suggest).toMatch(/“hot at 1/)
   })
 })

@@ -385,3 +385,22 @@ describe('what a dough is made into', () => {
     expect(read('Cut 6 rolls in slices, and lay a pound of apples between. Bake half an hour.')).toContain('6 count roll')
   })
 })
+
+/** Common practice, no source. */
+describe('amounts of nothing, or less', () => {
+  const told = (text: string): string[] =>
+    translate(`# Gingerbread\n\n${text}\n`, {file: 'a.md'})
+      .messages.filter(({rule}) => rule === 'amount-none')
+      .map(({line, column}) => `${line}:${column}`)
+  it.each([
+    ['- 0 g flour\n- 200 g treacle\n- 2 eggs', ['3:3']],
+    ['- 200 g flour\n- -2 g soda\n- 2 eggs', ['4:4']],
+    ['- 200 g flour\n- −2 g soda\n- 2 eggs', ['4:4']],
+    ['Take a pint of treacle, two eggs, and -5 tea-cups of flour. Bake it.', ['3:40']],
+  ])('are told: %j', (text, places) => expect(told(text)).toEqual(places))
+  it.each([
+    '-200 g flour\n-300 g treacle\n-2 eggs',
+    '- flour -200 g\n- treacle -300 g\n- eggs -2',
+    '- 200 g flour\n- 2 -3 eggs\n- 300 g treacle',
+  ])('a dash is no minus: %j', (text) => expect(told(text)).toEqual([]))
+})

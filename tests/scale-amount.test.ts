@@ -3,6 +3,7 @@ import {describe, expect, it} from 'vitest'
 import {translate} from '../src/receipt/translate.js'
 import {readAsked} from '../src/scale/amount-phrase.js'
 import {makeDishes} from '../src/scale/dishes.js'
+import {loavesIn, oneLine} from './loaves-day.js'
 
 const asked = (text: string | null): unknown => {
   const read = readAsked(text, 40)
@@ -180,6 +181,9 @@ describe('how much a day asks of a receipt', () => {
       for (const one of offered) expect(readAsked(one, 40), one).toMatchObject({ok: true})
     },
   )
+  it.each(['for half the people', 'half the people'])('“%s” is told how many those are', (text) =>
+    expect(readAsked(text, 21)).toMatchObject({ok: false, suggest: 'write how many that is: “for 11”'}),
+  )
   it('people that come in parts are rounded up', () =>
     expect(readAsked('for 2 1/2', 40)).toMatchObject({suggest: 'write “for 3”'}))
   it('never throws, and never gives nothing or less', () => {
@@ -261,4 +265,17 @@ describe('wood to dry', () => {
     expect(messages).toEqual([])
     expect(dishes.reduce((sum, {count}) => sum + count, 0)).toBe(2)
   })
+})
+
+describe('an amount that nobody bakes', () => {
+  const told = (text: string, amount: string) => oneLine(text, amount).messages.filter(({rule}) => rule === 'scale-amount')
+  const loaves = loavesIn('free-standing loaf 22 cm')
+  it.each(['4 g', '3 g of bread', '8 loaves of 4 g'])('“%s” is refused as a slip of the unit', (amount) => {
+    expect(told(loaves, amount)).toMatchObject([{severity: 'error', line: 5}])
+    expect(told(loaves, amount)[0]!.reason).toContain(`“${amount}” is next to nothing`)
+    expect(oneLine(loaves, amount).dishes).toEqual([])
+  })
+  it.each(['400 g', '2 loaves of 100 g', '3 kg'])('“%s” is not', (amount) => expect(told(loaves, amount)).toEqual([]))
+  it('nor is one said in two ways: “2 times, 3 kg”', () =>
+    expect(readAsked('2 times, 3 kg', 40)).toMatchObject({ok: false, suggest: 'write “2 times” or “3 kg”'}))
 })

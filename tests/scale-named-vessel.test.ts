@@ -105,6 +105,27 @@ describe('a vessel of another shape than the receipt’s', () => {
   })
 })
 
+describe('loaves in vessels that take several of them', () => {
+  it('are of their own dough, and as many vessels as that fills, which is told with what to write', () => {
+    const loaves = oneLine(bricks, '8 loaves').dishes[0]!
+    const {dishes, messages} = oneLine(bricks, '8 loaves, in crocks')
+    const [dish] = dishes
+    expect(dish!.vessel.name).toMatch(/^crock/)
+    expect(dish!.times).toBe(loaves.times)
+    expect(dish!.count * dish!.mass).toBeCloseTo(loaves.count * loaves.mass, 1)
+    expect(dish!.count).toBeLessThan(4)
+    const told = messages.find(({rule}) => rule === 'scale-shape')
+    const offered = /“([^”]+)”$/.exec(told?.suggest ?? '')?.[1] ?? ''
+    expect(offered).toMatch(/^8 loaves in \d crocks? /)
+    expect(oneLine(bricks, offered).dishes[0]).toMatchObject({count: dish!.count, times: dish!.times})
+    expect(rules(bricks, offered)).toEqual([])
+  })
+  it('but each is in a vessel of its own that takes about one', () => {
+    expect(oneLine(bricks, '4 loaves in tins').dishes[0]!.count).toBe(4)
+    expect(oneLine(bricks, '4 crocks').dishes[0]!.count).toBe(4)
+  })
+})
+
 describe('words that only name the dish, or the receipt’s own vessel', () => {
   it.each([
     [tin, '4 loaves'],

@@ -174,7 +174,9 @@ describe('a German run of the sheets', () => {
   it('says in German what must be put right first, and in English without --language', async () => {
     const {err, code} = await sheetsOf(faulty, '--language=de')
     expect(code).toBe(2)
-    expect(err).toMatch(/Fehler: year: das Jahr in Ziffern schreiben, etwa 1829 \(value\)/)
+    expect(err).toMatch(
+      /Fehler: year: „long ago“ ist kein Jahr \(value\)\n {4}→ das Jahr in Ziffern schreiben, etwa „year: 1829“/,
+    )
     expect(err).toMatch(/Fehler: „serve“ ist kein Schlüssel dieser Datei \(key-unknown\)\n {4}→ “serves” schreiben/)
     expect((await sheetsOf(faulty)).err).toMatch(/error: “serve” is not a key of this file \(key-unknown\)\n {4}→ write “serves”/)
   }, 60_000)

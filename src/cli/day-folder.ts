@@ -1,4 +1,4 @@
-import {existsSync, readdirSync, realpathSync, statSync} from 'node:fs'
+import {existsSync, realpathSync, statSync} from 'node:fs'
 import {join, sep} from 'node:path'
 import {type FiringLog, readLog} from '../oven/log.js'
 import {readOven} from '../oven/read.js'
@@ -10,7 +10,7 @@ import {translate} from '../receipt/translate.js'
 import type {Message, Receipt} from '../receipt/types.js'
 import {namesInLog} from '../scale/slug.js'
 import {Failure, fileFailure} from './failure.js'
-import {readText} from './files.js'
+import {namesIn, readText} from './files.js'
 import {keptFiles, readLogs} from './logs.js'
 
 /** A bake day as read from its folder. */
@@ -78,7 +78,7 @@ export function readDayFolder(folder: string): DayFolder {
   const sources = new Map<string, string>()
   const receipts: Receipt[] = []
   const home = realpathSync(folder)
-  const kept = dayRead?.day ? keptDays(folder, dayRead.day, attempt, messages) : []
+  const kept = dayRead?.day ? (attempt(() => keptDays(folder, dayRead.day!, attempt, messages)) ?? []) : []
   const asked = [
     ...[...(dayRead?.day?.items ?? []), ...(dayRead?.day?.spare ?? [])].map((item) => ({item, of: dayFile})),
     ...kept.flatMap(({day, file}) => day.items.map((item) => ({item, of: join(folder, file)}))),
@@ -98,7 +98,14 @@ export function readDayFolder(folder: string): DayFolder {
   const logs = day ? attempt(() => logsOf(folder, day, oven?.oven ?? null, kept, receipts)) : null
   if (logs) messages.push(...logs.messages)
 
-  const errors = messages.filter((m) => m.severity === 'error')
+  // A folder that cannot be listed is met wherever something is looked for in it.
+  const told = new Set<string>()
+  const errors = messages.filter((m) => {
+    const one = `${m.file}:${m.line}:${m.column} ${m.reason}`
+    if (m.severity !== 'error' || (m.rule === 'file-no-folder' && told.has(one))) return false
+    told.add(one)
+    return true
+  })
   if (errors.length > 0 || !day || !oven?.oven || !logs) throw new Failure(errors)
   return {
     folder,
@@ -154,9 +161,7 @@ function readReceipt(folder: string, home: string, dayFile: string, item: DayIte
       },
     ])
   if (!existsSync(path)) {
-    const beside = existsSync(join(folder, 'receipts'))
-      ? readdirSync(join(folder, 'receipts')).filter((n) => n.endsWith('.md'))
-      : []
+    const beside = namesIn(join(folder, 'receipts'), 'receipts').filter((n) => n.endsWith('.md'))
     const want = item.file.split('/').pop() ?? ''
     const near = beside.find((n) => n.toLowerCase() === want.toLowerCase()) ?? beside.find((n) => n[0] === want[0])
     throw wrong(

@@ -67,6 +67,29 @@ function nearby(path: string): string {
   return 'check the path'
 }
 
+/**
+ * Names of what lies in a folder that may be missing; none where it is.
+ *
+ * @param what what such a folder holds, for the message
+ * @throws {Failure} rules `file-no-folder` where a file has its name, `file-unreadable`
+ */
+export function namesIn(folder: string, what: string): string[] {
+  try {
+    return readdirSync(folder)
+  } catch (error) {
+    const code = (error as NodeJS.ErrnoException).code
+    if (code === 'ENOENT') return []
+    if (code === 'ENOTDIR')
+      throw fileFailure(
+        folder,
+        'file-no-folder',
+        `this is a file, and it has the name of the folder of the ${what}`,
+        `give the file another name, and make a folder of this name for the ${what}`,
+      )
+    throw fileFailure(folder, 'file-unreadable', `this folder cannot be read (${code ?? 'unknown'})`, 'check its permissions')
+  }
+}
+
 /** Markdown files of a folder and below, sorted by name so that the same folder gives the same output everywhere. */
 export function markdownFiles(folder: string): string[] {
   return readdirSync(folder, {recursive: true, withFileTypes: true})

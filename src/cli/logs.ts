@@ -1,14 +1,12 @@
-import {existsSync, readdirSync} from 'node:fs'
 import {basename, join} from 'node:path'
 import {type FiringLog, type LogOptions, readLog} from '../oven/log.js'
 import {keptAmong} from '../plan/kept-days.js'
 import type {Message} from '../receipt/types.js'
-import {readText} from './files.js'
+import {namesIn, readText} from './files.js'
 
 /** The logs of a `firings` folder, oldest first. */
 export function logFiles(folder: string): string[] {
-  if (!existsSync(folder)) return []
-  return readdirSync(folder)
+  return namesIn(folder, 'logs')
     .filter((n) => /^\d{4}-\d{2}-\d{2}\.md$/.test(n))
     .sort()
     .map((n) => join(folder, n))
@@ -16,8 +14,7 @@ export function logFiles(folder: string): string[] {
 
 /** The copies of a day beside its log, oldest first (see `plan/kept-days`). */
 export function keptFiles(folder: string, date: string): {readonly path: string; readonly name: string; readonly from: number}[] {
-  const names = existsSync(folder) ? readdirSync(folder) : []
-  return keptAmong(names, date).map((one) => ({...one, path: join(folder, one.name)}))
+  return keptAmong(namesIn(folder, 'logs'), date).map((one) => ({...one, path: join(folder, one.name)}))
 }
 
 /** Every log of a `firings` folder, oldest first. A log whose front matter cannot be read is an error among the messages. */

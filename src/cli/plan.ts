@@ -77,7 +77,7 @@ export function warnings(read: DayFolder, given: Given, made: Pick<MadePlan, 'me
  */
 export function planOf(read: DayFolder, given: Given): MadePlan {
   const dayFile = join(read.folder, 'day.md')
-  const cannot = [...nothingAsked(read.day, dayFile), ...notChangeable(read, dayFile)]
+  const cannot = [...nothingAsked(read.day, dayFile, read.messages), ...notChangeable(read, dayFile)]
   if (cannot.length > 0) throw new Failure(cannot)
   // Today's readings are the planner's own business: it knows which loads stood in the oven when they were taken.
   const scaled = makeDishes({day: morningOf(read), receipts: read.receipts, oven: read.oven})

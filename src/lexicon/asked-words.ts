@@ -141,6 +141,12 @@ export const askedWords: readonly AskedWord[] = [
   row('wanted by', 'by', 'by, at, for, bis, um'),
   // … and by itself before an hour.
   row('wanted by alone', 'by', 'by, bis'),
+  // Before an hour: not by when it is wanted, but from when.
+  row(
+    'not before',
+    'not before',
+    'not before, not until, not till, no earlier than, not earlier than, after, from, nicht vor, nicht früher als, frühestens um, frühestens, ab, nach',
+  ),
   row('article', 'article', 'a, an, the, der, die, das, den, dem, einem, einer, eine, ein'),
 ]
 
@@ -182,5 +188,6 @@ export const asked = {
   hot: setOf('hot'),
   wantedBy: setOf('wanted by'),
   wantedByAlone: setOf('wanted by alone'),
+  notBefore: setOf('not before'),
   article: setOf('article'),
 } as const

@@ -689,6 +689,7 @@ export const askedWordSchema = z.object({
     'hot',
     'wanted by',
     'wanted by alone',
+    'not before',
     'article',
   ]),
   words: z.array(z.string()).min(1),

@@ -307,6 +307,8 @@ export function readClock(text: string): Parsed<ClockRead> {
     if (hour < 1 || hour > 12) return wrong
     hour = (hour % 12) + (half === 'p' ? 12 : 0)
   } else if (!m[2] && m[3] !== 'uhr') {
+    if (hour < 1 || hour > 12)
+      return {ok: false, reason: `“${text}” is a number, and no time of day`, suggest: `write “${hour}:00”`}
     return {ok: false, reason: `“${text}” may be morning or afternoon`, suggest: `write “${hour} am” or “${hour} pm”`}
   }
   const bare = half !== 'a' && half !== 'p' && hour >= 1 && hour <= 12 && !m[1]!.startsWith('0')

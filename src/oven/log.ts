@@ -94,16 +94,14 @@ export interface LogOptions {
   readonly oven?: OvenSpec | null
 }
 
-const day = z.string().refine(
-  (text) => {
-    try {
-      return /^\d{4}-\d{2}-\d{2}$/.test(text) && Temporal.PlainDate.from(text, {overflow: 'reject'}) !== null
-    } catch {
-      return false
-    }
-  },
-  {error: 'this is not a date', params: {suggest: 'write year-month-day, such as 2027-06-12'}},
-)
+const day = quantity((text) => {
+  try {
+    if (/^\d{4}-\d{2}-\d{2}$/.test(text) && Temporal.PlainDate.from(text, {overflow: 'reject'})) return {ok: true, value: text}
+  } catch {
+    // A date that no calendar has.
+  }
+  return {ok: false, reason: 'this is not a date', suggest: 'write year-month-day, such as 2027-06-12'}
+})
 
 const logSchema = z.strictObject({
   date: day,

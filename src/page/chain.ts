@@ -280,7 +280,7 @@ export function planFolder(
   const errors = read.messages.filter((m) => m.severity === 'error')
   const {day, oven} = read
   if (errors.length > 0 || !day || !oven) return {ok: false, messages: errors}
-  const cannot = [...nothingAsked(day, 'day.md'), ...notChangeable(read as Whole, 'day.md')]
+  const cannot = [...nothingAsked(day, 'day.md', read.messages), ...notChangeable(read as Whole, 'day.md')]
   if (cannot.length > 0) return {ok: false, messages: cannot}
   const {now, effort, ...watch} = options
   // What past firings taught; today's readings are put to it when the rest of the day is planned.

@@ -1,11 +1,12 @@
 import type {JSX} from 'preact'
 import {useState} from 'preact/hooks'
+import {bringDay, bringFolder, givenOf} from './bring-in.js'
 import {pageWith} from './embedded.js'
 import {isText, titleOf} from './folder.js'
 import {Bring, Do, save} from './parts.js'
 import {app, type State} from './state.js'
 import {words} from './words.js'
-import {homed, unzipFolder, zipFolder} from './zip.js'
+import {unzipFolder, zipFolder} from './zip.js'
 
 const w = words.keep
 
@@ -44,13 +45,7 @@ async function bring(list: readonly File[]): Promise<void> {
     app.say(w.inBad)
     return
   }
-  const folder = homed(files)
-  if (folder.size === 0) {
-    app.say(w.inNothing)
-    return
-  }
-  await app.begin(folder)
-  app.say(w.inDone(folder.size))
+  await bringDay(files)
 }
 
 export function KeepPage({state}: {readonly state: State}): JSX.Element {
@@ -86,7 +81,7 @@ export function KeepPage({state}: {readonly state: State}): JSX.Element {
           <h2>{w.in}</h2>
           <div class="row">
             <Bring label={w.inZip} accept=".zip,.md,.markdown,.txt" onFiles={(list) => void bring([...list])} />
-            <Bring label={w.inFolder} folder onFiles={(list) => void bring([...list])} />
+            <Bring label={words.receipts.folder} folder onFiles={(list) => void bringFolder([...list].map(givenOf))} />
           </div>
           {/^https?:$/.test(location.protocol) ? <Hosted /> : null}
         </section>

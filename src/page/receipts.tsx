@@ -1,6 +1,7 @@
 import type {JSX} from 'preact'
 import {useMemo, useState} from 'preact/hooks'
-import {freeReceiptPath, isText, receiptPaths, TYPED, titleOf, withDayLine, within} from './folder.js'
+import {bringFolder, bringReceipts, type Given, givenOf} from './bring-in.js'
+import {freeReceiptPath, receiptPaths, TYPED, titleOf, withDayLine, within} from './folder.js'
 import {Later, useRest} from './later.js'
 import {Bring, Choice, Do, Messages, Page} from './parts.js'
 import {Fold, useGrowing} from './slices.js'
@@ -8,34 +9,6 @@ import {app, type State} from './state.js'
 import {words} from './words.js'
 
 const w = words.receipts
-
-/** Text files onto the pile; each keeps its own name. */
-export async function bringReceipts(files: ReadonlyArray<{readonly name: string; text: () => Promise<string>}>): Promise<void> {
-  const changes = new Map<string, string | null>()
-  const refused: string[] = []
-  const taken = new Map<string, string>(app.state.files)
-  for (const file of files) {
-    if (!isText(file.name)) {
-      refused.push(file.name)
-      continue
-    }
-    const text = (await file.text()).replace(/^\uFEFF/, '')
-    if (text.includes('\0') || text.includes('\uFFFD')) {
-      refused.push(file.name)
-      continue
-    }
-    const path = freeReceiptPath(taken, file.name.split('/').at(-1) ?? file.name)
-    taken.set(path, text)
-    changes.set(path, text)
-  }
-  if (changes.size > 0) {
-    app.edit(changes, 'bring in')
-    app.choose([...changes.keys()][0]!)
-  }
-  app.say(
-    [w.filesIn(changes.size), refused.length > 0 ? w.filesOut(refused.slice(0, 8).join(', ')) : ''].filter(Boolean).join('. '),
-  )
-}
 
 /** Give a receipt that was begun here the name of its first heading, once the person has left its text. */
 function settleName(path: string): void {
@@ -111,7 +84,7 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
       onDrop={(event) => {
         event.preventDefault()
         setOver(false)
-        void dropped(event.dataTransfer).then(bringReceipts)
+        void dropped(event.dataTransfer).then(bringFolder)
       }}
     >
       <h1>{w.title}</h1>
@@ -124,17 +97,9 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
         <Bring
           label={w.files}
           accept=".md,.markdown,.txt,text/plain,text/markdown"
-          onFiles={(list) => void bringReceipts([...list])}
+          onFiles={(list) => void bringReceipts([...list].map(givenOf))}
         />
-        <Bring
-          label={w.folder}
-          folder
-          onFiles={(list) =>
-            void bringReceipts(
-              [...list].filter((file) => !/(?:^|\/)(?:day|oven)\.md$|(?:^|\/)firings\//.test(file.webkitRelativePath)),
-            )
-          }
-        />
+        <Bring label={w.folder} folder onFiles={(list) => void bringFolder([...list].map(givenOf))} />
       </div>
       <div class="bench">
         <section class="pile">
@@ -151,13 +116,13 @@ export function Receipts({state}: {readonly state: State}): JSX.Element {
 }
 
 /** Files of a drop, folders opened. */
-async function dropped(data: DataTransfer | null): Promise<Array<{name: string; text: () => Promise<string>}>> {
-  const out: Array<{name: string; text: () => Promise<string>}> = []
+async function dropped(data: DataTransfer | null): Promise<Given[]> {
+  const out: Given[] = []
   const entries = [...(data?.items ?? [])].map((item) => item.webkitGetAsEntry()).filter((entry) => entry !== null)
   const walk = async (entry: FileSystemEntry): Promise<void> => {
     if (entry.isFile) {
       const file = await new Promise<File>((resolve, reject) => (entry as FileSystemFileEntry).file(resolve, reject))
-      out.push({name: file.name, text: () => file.text()})
+      out.push({path: entry.fullPath.replace(/^\//, ''), text: () => file.text()})
       return
     }
     const reader = (entry as FileSystemDirectoryEntry).createReader()
@@ -170,7 +135,7 @@ async function dropped(data: DataTransfer | null): Promise<Array<{name: string; 
   for (const entry of entries) await walk(entry)
   if (out.length === 0) {
     const text = data?.getData('text/plain') ?? ''
-    if (text.trim()) out.push({name: `${titleOf(text) || 'receipt'}.md`, text: () => Promise.resolve(text)})
+    if (text.trim()) out.push({path: `${titleOf(text) || 'receipt'}.md`, text: () => Promise.resolve(text)})
   }
   return out
 }

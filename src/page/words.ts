@@ -421,8 +421,9 @@ export const words = {
     outPageLead: 'One file to hand to the person at the oven. It opens without a network.',
     in: 'Bring a day in',
     inZip: 'Bring in a zip or files',
-    inFolder: 'Bring in a folder',
     inDone: (n: number): string => `Brought in as a day of its own: ${n} ${n === 1 ? 'file' : 'files'}.`,
+    inLeft: (names: readonly string[]): string =>
+      `Left out, as no part of a bake day: ${names.slice(0, 8).join(', ')}${names.length > 8 ? ', …' : ''}.`,
     inNothing: 'There is no file of a bake day in it: day.md, oven.md, receipts/ or firings/.',
     inBad: 'This zip cannot be opened.',
     steps: 'What was done',

@@ -1,6 +1,6 @@
 import {strFromU8, strToU8, unzip, zip} from 'fflate'
-import {isSafePath} from './embedded.js'
 import {type Folder, isText} from './folder.js'
+import {homed} from './homed.js'
 
 /** A folder as a zip. */
 export function zipFolder(folder: Folder, name: string): Promise<Uint8Array<ArrayBuffer>> {
@@ -25,20 +25,4 @@ export function unzipFolder(bytes: Uint8Array): Promise<Map<string, string>> {
       resolve(homed(new Map(Object.entries(data).map(([path, text]) => [path, strFromU8(text)]))))
     }),
   )
-}
-
-/** The folder with day.md or oven.md at its top; what lies outside the bake day's own places is left out. */
-export function homed(files: Folder): Map<string, string> {
-  const paths = [...files.keys()].map((path) => path.replace(/\\/g, '/'))
-  const anchor = paths.find((path) => /(?:^|\/)day\.md$/.test(path)) ?? paths.find((path) => /(?:^|\/)oven\.md$/.test(path))
-  const inner = paths.find((path) => /(?:^|\/)(?:receipts|firings)\/[^/]+$/.test(path))
-  const home = anchor ? anchor.replace(/(?:day|oven)\.md$/, '') : (inner?.replace(/(?:receipts|firings)\/[^/]+$/, '') ?? '')
-  const out = new Map<string, string>()
-  for (const [path, text] of files) {
-    const plain = path.replace(/\\/g, '/')
-    if (!plain.startsWith(home)) continue
-    const rest = plain.slice(home.length)
-    if (isSafePath(rest) && /^(?:day\.md|oven\.md|receipts\/.+|firings\/[^/]+)$/.test(rest)) out.set(rest, text)
-  }
-  return out
 }

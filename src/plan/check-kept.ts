@@ -51,14 +51,18 @@ export function checkKept(problem: PlanProblem, plan: Plan, dishes: ReadonlyMap<
 export const nextDay = ({wantedBy, need}: Pick<Dish, 'wantedBy' | 'need'>, serve: number): boolean =>
   wantedBy === null && need.overnight && serve < 24 * 60
 
+/** Whether it is the slack oven's and no meal's: it dries or stands there overnight, or nobody eats it. */
+export const forNoMeal = ({startHigh, overnight, noMeal}: Dish['need']): boolean =>
+  startHigh <= rules.slackCelsius && (overnight || noMeal === true)
+
 /** When a dish is eaten, minutes after midnight, as far as the day says; null where that is all one. */
 function eatenAt({wantedBy, need}: Dish, serve: number): number | null {
   if (wantedBy !== null) return wantedBy
-  return need.startHigh <= rules.slackCelsius ? null : serve
+  return forNoMeal(need) ? null : serve
 }
 
 /** It goes bad where it is neither hot nor cold. */
-const goesBad = ({keeps, dough, need}: Dish): boolean => keeps !== true && dough === null && need.startHigh > rules.slackCelsius
+const goesBad = ({keeps, dough, need}: Dish): boolean => keeps !== true && dough === null && !forNoMeal(need)
 
 /** It has flesh in it; or what eggs and milk set, or beans, and it does not keep. */
 function wantsCold(dish: Dish): boolean {

@@ -2,7 +2,7 @@ import type {Dish} from '../scale/types.js'
 import type {Report} from './check.js'
 import type {Curves} from './check-figures.js'
 import type {Part} from './check-heat.js'
-import {nextDay} from './check-kept.js'
+import {forNoMeal, nextDay} from './check-kept.js'
 import {rules, weights, zoneNames} from './rules.js'
 import type {Load, Plan, PlanProblem} from './types.js'
 
@@ -100,7 +100,7 @@ const tenths = (value: number): string => String(Math.round(10 * value) / 10)
 function latestDraw(dish: Dish, serve: number): number {
   const {wantedBy, need} = dish
   if (wantedBy !== null) return wantedBy
-  if (need.startHigh <= rules.slackCelsius) return Number.POSITIVE_INFINITY
+  if (forNoMeal(need)) return Number.POSITIVE_INFINITY
   return nextDay(dish, serve) ? 24 * 60 + rules.waking : serve
 }
 
@@ -179,7 +179,7 @@ function checkLate({day}: PlanProblem, plan: Plan, set: readonly SetIn[], bad: R
   const late = new Map<string, {wanted: number; drawn: number}>()
   for (const {dish, entry} of set) {
     const {wantedBy, need} = dish
-    const forNobody = nextDay(dish, day.serve) || (wantedBy === null && need.startHigh <= rules.slackCelsius)
+    const forNobody = nextDay(dish, day.serve) || (wantedBy === null && forNoMeal(need))
     const wanted = wantedBy ?? day.serve
     const drawn = Math.max(entry.draw.likely, late.get(dish.id)?.drawn ?? 0)
     if (!forNobody && drawn > wanted) late.set(dish.id, {wanted, drawn})

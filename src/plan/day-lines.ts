@@ -51,8 +51,7 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   const start = (line?.children[0] ?? head ?? item).position?.start.offset ?? 0
   const link = line === null ? null : linkIn(line)
   if (line === null || link === null) {
-    const what = short(textOf(line ?? item))
-    say(start, 'day-link', `“${what}” links to no receipt`, 'write - [Name](receipts/name.md) — amount', 'warning')
+    sayNoLink(line ?? item, start, text)
     for (const block of item.children) if (block.type === 'list') readDayList(block, into, text)
     return
   }
@@ -60,7 +59,9 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
   const end = link.position?.end.offset ?? at
   const title = textOf(link).trim()
   const target = decode(link.url)
-  const targetAt = source.indexOf('](', link.children.at(-1)?.position?.end.offset ?? at) + 2
+  const opens = source.indexOf('](', link.children.at(-1)?.position?.end.offset ?? at)
+  // The target of a link by reference stands elsewhere.
+  const targetAt = opens >= 0 && opens < end ? opens + 2 : at
   if (/^[a-z][a-z0-9+.-]*:|^\/|^\\/i.test(target)) {
     const suggest = 'link to a receipt below the day’s folder, such as receipts/name.md'
     say(targetAt, 'day-link', `“${target}” is not a file of this folder`, suggest)
@@ -98,7 +99,16 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
     } else say(offset, 'day-wanted', clock.reason, clock.suggest)
   }
   const hour = whenIn(amount.split(' '))
-  if (hour !== null)
+  const earliest = notBeforeIn(amount.split(' '))
+  if (earliest !== null) {
+    const said = amount.split(' ').slice(earliest.at).join(' ')
+    say(
+      words[earliest.at] ?? end,
+      'day-wanted',
+      `“${short(said)}” is not planned for: a line says by when a dish is wanted, and not from when`,
+      `write “hot at ${earliest.hour}” if it is to come from the oven then, or “wanted by” the latest time that will do`,
+    )
+  } else if (hour !== null)
     say(
       words[hour] ?? end,
       'day-wanted',
@@ -125,6 +135,30 @@ function readEntry(item: ListItem, into: DayItem[], text: DayText): void {
       unread(leafOffset(block) ?? at, `“${short(words)}” below “${short(title)}” is not read`, words)
     }
   }
+}
+
+/** Text in square brackets, and what stands in brackets behind it. */
+const WRITTEN_AS_LINK = /^\[([^[\]\n]{1,200})\](?:\(([^()<>\n]{1,300})\)|\[([^[\]\n]{0,200})\])/
+
+/** An entry that is no link to a receipt: why, where it is written as one. */
+function sayNoLink(entry: Nodes, start: number, {source, say}: DayText): void {
+  const written = WRITTEN_AS_LINK.exec(source.slice(start, start + 600))
+  const [name, target, key] = [written?.[1] ?? '', written?.[2]?.trim(), written?.[3]]
+  if (target !== undefined && /\s/.test(target)) {
+    const reason = `“${short(target)}” has a space in it, so this is no link and nothing is baked`
+    say(start, 'day-link', reason, `write [${name}](<${target}>)`)
+  } else if (key !== undefined) {
+    const called = key === '' ? name : key
+    const reason = `no line says what “[${called}]” links to, so nothing is baked`
+    say(start, 'day-link', reason, `write [${name}](receipts/name.md), or a line “[${called}]: receipts/name.md”`)
+  } else
+    say(
+      start,
+      'day-link',
+      `“${short(textOf(entry))}” links to no receipt`,
+      'write - [Name](receipts/name.md) — amount',
+      'warning',
+    )
 }
 
 /** When a line's words want a dish, and where that begins. */
@@ -194,6 +228,21 @@ function whenIn(words: readonly string[]): number | null {
   const before = plain[at - 1] ?? ''
   if (isMisspelt(before)) at--
   return at
+}
+
+/** Where an amount says from when on a dish is wanted (“not before 1 pm”), and that hour; null where it does not. */
+function notBeforeIn(words: readonly string[]): {readonly at: number; readonly hour: string} | null {
+  const plain = words.map((word) => word.toLowerCase().replace(/^\(|[,;)]$/g, ''))
+  for (let at = 0; at < plain.length; at++)
+    for (let length = 3; length > 0; length--) {
+      if (!asked.notBefore.has(plain.slice(at, at + length).join(' '))) continue
+      const hour = words
+        .slice(at + length)
+        .join(' ')
+        .replace(/[,;)]$/, '')
+      if (parseClock(hour).ok) return {at, hour}
+    }
+  return null
 }
 
 /** Whether a word is meant for “wanted”. */

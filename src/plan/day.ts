@@ -1,5 +1,5 @@
 import {distance} from 'fastest-levenshtein'
-import type {Paragraph} from 'mdast'
+import type {Root, RootContent} from 'mdast'
 import {toString as textOf} from 'mdast-util-to-string'
 import remarkFrontmatter from 'remark-frontmatter'
 import remarkParse from 'remark-parse'
@@ -20,7 +20,7 @@ const MOST_FIRES = 2
 const SPARE = /^spare\b/i
 
 /** A whole number of people, hands or fires, up to `most`; a message says `told`. */
-const count = (what: string, most: number, example: number, told = most): z.ZodType<number, string | number> =>
+const count = (what: string, most: number, example: number, told = most): z.ZodType<number, unknown> =>
   quantity((text) => {
     const suggest = `write a whole number from 1 to ${told}, such as “${what}: ${example}”`
     if (!/^[+-]?\d+$/.test(text.trim())) return {ok: false, reason: `“${text}” is not a whole number`, suggest}
@@ -29,13 +29,16 @@ const count = (what: string, most: number, example: number, told = most): z.ZodT
   })
 
 const daySchema = z.strictObject({
-  date: z
-    .string({error: 'write a date such as 2027-06-19'})
-    .refine(isDate, {error: 'this is not a date', params: {suggest: 'write year-month-day, such as 2027-06-19'}}),
-  zone: z
-    .string()
-    .refine(isZone, {error: 'this is not a time zone', params: {suggest: 'write an IANA name such as America/New_York'}})
-    .optional(),
+  date: quantity((text) =>
+    isDate(text)
+      ? {ok: true, value: text}
+      : {ok: false, reason: 'this is not a date', suggest: 'write year-month-day, such as 2027-06-19'},
+  ),
+  zone: quantity((text) =>
+    isZone(text)
+      ? {ok: true, value: text}
+      : {ok: false, reason: 'this is not a time zone', suggest: 'write an IANA name such as America/New_York'},
+  ).optional(),
   people: count('people', 5000, 40),
   'fire from': quantity(parseClock),
   serve: quantity(parseClock),
@@ -73,6 +76,21 @@ function isZone(text: string): boolean {
 }
 
 const markdown = unified().use(remarkParse).use(remarkFrontmatter)
+
+/** A text whose links by reference (“[Pies][p]”, and “[p]: receipts/pies.md” below) are links as any other; those that nothing is said of stay. */
+function withLinks(tree: Root): Root {
+  const targets = new Map<string, string>()
+  visit(tree, 'definition', ({identifier, url}) => {
+    if (!targets.has(identifier)) targets.set(identifier, url)
+  })
+  visit(tree, 'linkReference', (node, index, parent) => {
+    const url = targets.get(node.identifier)
+    if (url === undefined || parent === undefined || index === undefined) return
+    const {children, position} = node
+    parent.children[index] = {type: 'link', url, children, ...(position ? {position} : {})}
+  })
+  return tree
+}
 
 /**
  * Read `day.md`: who is coming and when, and what is to be baked.
@@ -117,7 +135,7 @@ export function readDay(source: string, file: string): {day: Day | null; message
       'warning',
     )
 
-  const tree = markdown.parse(source)
+  const tree = withLinks(markdown.parse(source))
   let title = ''
   let spare = false
   let unknown: {readonly text: string; readonly offset: number} | null = null
@@ -148,7 +166,7 @@ export function readDay(source: string, file: string): {day: Day | null; message
       readDayList(node, into, {source, place, say, wants})
       if (unknown !== null && into.length > before) sayHeading(unknown)
       unknown = null
-    } else if (node.type === 'paragraph') sayLoose(node)
+    } else sayLoose(node)
   }
 
   function sayHeading({text, offset}: {readonly text: string; readonly offset: number}): void {
@@ -164,16 +182,19 @@ export function readDay(source: string, file: string): {day: Day | null; message
     )
   }
 
-  /** A link that stands in no list asks for nothing. */
-  function sayLoose(node: Paragraph): void {
+  /** A link that stands in no list, or in one that is quoted, asks for nothing. */
+  function sayLoose(node: RootContent): void {
+    const quoted = node.type === 'blockquote'
     visit(node, 'link', (link) => {
       const target = decode(link.url)
       if (!/\.(?:md|markdown|txt)(?:#|$)/i.test(target) || /^[a-z][a-z0-9+.-]*:/i.test(target)) return
       say(
         link.position?.start.offset ?? 0,
         'day-link',
-        `“${short(textOf(link))}” stands in no list, so it is not baked`,
-        'begin its line with “- ” if it is to be baked',
+        quoted
+          ? `“${short(textOf(link))}” stands behind “>”, as a quotation, so it is not baked`
+          : `“${short(textOf(link))}” stands in no list, so it is not baked`,
+        quoted ? 'begin its line with “- ” and no “>” if it is to be baked' : 'begin its line with “- ” if it is to be baked',
         'warning',
       )
     })
@@ -228,10 +249,14 @@ export function readDay(source: string, file: string): {day: Day | null; message
  * oven logged, all the same.
  *
  * @param file the day's file, for the message
- * @returns one error (rule `day-empty`), or none where the day has a dish to bake
+ * @param messages what was said of the day's files when they were read
+ * @returns what keeps each of its links from being one to bake, as errors (rule `day-link`), or one error of the whole (`day-empty`); none where
+ * the day has a dish to bake
  */
-export function nothingAsked(day: Day, file: string): Message[] {
+export function nothingAsked(day: Day, file: string, messages: readonly Message[]): Message[] {
   if (day.items.length > 0) return []
+  const lines = messages.filter((m) => m.rule === 'day-link' && m.file === file)
+  if (lines.length > 0) return lines.map((m) => ({...m, severity: 'error'}))
   return [
     {
       file,

@@ -10,6 +10,11 @@ export function staysIn(need: Pick<HeatNeed, 'overnight'>): boolean {
   return need.overnight
 }
 
+/** True of what dries in the slack oven or is left there through the night, and of what nobody eats: no serving time binds it. */
+export function isSlackWork(need: Pick<HeatNeed, 'startHigh' | 'overnight' | 'noMeal'>): boolean {
+  return need.startHigh <= rules.slackCelsius && (need.overnight || need.noMeal === true)
+}
+
 /** True of cooked food that may not stand long under the safe holding temperature; not of what keeps without warmth and is left in to cool. */
 export function keptWarm(need: Pick<HeatNeed, 'done' | 'cools'>): boolean {
   return need.done >= rules.holdCelsius && need.cools !== true

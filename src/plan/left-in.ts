@@ -5,7 +5,7 @@ import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, celsiusAt, curveOf, doseNeeded, doseTable, mostDose} from './curve.js'
 import {eased} from './ease.js'
-import {staysIn} from './keeps.js'
+import {isSlackWork, staysIn} from './keeps.js'
 import {lineOf} from './model.js'
 import {rules, zoneNames} from './rules.js'
 import {placeIn, rowAt} from './told.js'
@@ -23,7 +23,7 @@ const FORGOTTEN = 60
  * does not.
  */
 export function spoils(dish: Pick<Dish, 'keeps' | 'dough' | 'need'>): boolean {
-  return dish.keeps !== true && dish.dough === null && dish.need.startHigh > rules.slackCelsius
+  return dish.keeps !== true && dish.dough === null && !isSlackWork(dish.need)
 }
 
 /** A message, and the id of the dish that it is of. */

@@ -7,6 +7,7 @@ import {amissBy, risenWithin, type Window} from './dough.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
 import {handlingOf, wake} from './hands.js'
+import {isSlackWork} from './keeps.js'
 import {phrase} from './phrases.js'
 import {rules, weights} from './rules.js'
 import {mostOnFloor} from './seats.js'
@@ -111,7 +112,7 @@ export function lineOf({items}: Day, {file, title, wantedBy}: Dish): {file: stri
  */
 export function dueOf(dish: Dish, serve: number): number | null {
   if (dish.wantedBy !== null) return dish.wantedBy
-  if (dish.need.startHigh <= rules.slackCelsius || (dish.need.overnight && serve < NEXT_DAY)) return null
+  if (isSlackWork(dish.need) || (dish.need.overnight && serve < NEXT_DAY)) return null
   return serve
 }
 
@@ -130,7 +131,7 @@ export function drawnBy(dish: Dish, serve: number): number | null {
 /** When a dish is meant to be ready: by when it is wanted, else for the meal where it is none of the slack oven's; `unsaid` where nobody said. */
 export function meantFor(dish: Dish, serve: number): {readonly by: number | null; readonly unsaid: boolean} {
   const due = dueOf(dish, serve)
-  const unsaid = due === null && dish.need.startHigh > rules.slackCelsius
+  const unsaid = due === null && !isSlackWork(dish.need)
   return {by: unsaid ? serve : due, unsaid}
 }
 

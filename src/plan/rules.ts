@@ -44,7 +44,10 @@ export const rules = {
    * It binds what wants falling heat from `veryHot` °C or more, and the kinds that are white bread or a pie (`crust`), at whatever heat.
    */
   settleIn: {minutes: 30, veryHot: 200},
-  /** A dish whose oven may not be hotter than this when it goes in is slack work: it is not wanted at the serving time. */
+  /**
+   * What dries, what stays in through the night and what nobody eats is slack work where its oven may not be hotter than this when it goes in:
+   * it is not wanted at the serving time. What is baked or simmered at so low a heat is for the meal as anything else.
+   */
   slackCelsius: 125,
   /** Minutes after it is wanted beyond which a dish is of little use: what can be had sooner is rather left out. Common practice, no source. */
   bearable: 180,

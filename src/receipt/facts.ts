@@ -1,22 +1,74 @@
 import * as z from 'zod'
-import {parseDuration} from '../measure/quantity.js'
-import {frontMatterSpan, isKeyed, quantity, readFrontMatter} from './front-matter.js'
+import {type Parsed, parseDuration} from '../measure/quantity.js'
+import {frontMatterSpan, inWords, isKeyed, quantity, readFrontMatter} from './front-matter.js'
 import type {Message, ReceiptFacts} from './types.js'
 
 /** A receipt's front matter. Every key is optional: it states only what the text leaves out. */
 export const factsSchema = z.strictObject({
-  year: z.number({error: 'write the year in figures, such as 1829'}).int().min(1300).max(2200).optional(),
-  place: z.string().optional(),
-  serves: z.number({error: 'write a number of people'}).positive().max(10000).optional(),
-  vessel: z.string().optional(),
-  oven: z.string().optional(),
-  bake: quantity(parseDuration).optional(),
+  year: quantity(parseYear).optional(),
+  place: quantity(parsePlace).optional(),
+  serves: quantity(parseServes).optional(),
+  vessel: inWords('write “round 9 in x 2 in”, “loaf 9 x 5 x 3 in” or “free-standing loaf 22 cm”').optional(),
+  oven: quantity(parseHeat).optional(),
+  bake: quantity(parseBake).optional(),
   rise: quantity(parseDuration).optional(),
   prove: quantity(parseDuration).optional(),
   'holds heat': z.boolean({error: 'write yes or no as true or false'}).optional(),
-  title: z.string().optional(),
-  says: z.record(z.string(), z.string()).optional(),
+  title: inWords('write the receipt’s name').optional(),
+  says: z
+    .unknown()
+    .superRefine((value, context) => {
+      if (typeof value === 'object' && value !== null && !Array.isArray(value)) return
+      const suggest = 'write each below it on a line of its own, set in: “  a coffee cup: 1 cup”'
+      context.addIssue({code: 'custom', message: 'no words of the text with their reading stand here', params: {suggest}})
+    })
+    .pipe(z.record(z.string(), inWords('write how these words are to be read, such as “1 cup”')))
+    .optional(),
 })
+
+function parseYear(text: string): Parsed<number> {
+  const year = Number(text)
+  const suggest = 'write the year in figures, such as “year: 1829”'
+  if (!/^\d{1,4}$/.test(text.trim())) return {ok: false, reason: `“${text}” is not a year`, suggest}
+  if (year >= 1300 && year <= 2200) return {ok: true, value: year}
+  return {ok: false, reason: `no receipt known here is of the year ${year}`, suggest}
+}
+
+function parsePlace(text: string): Parsed<string> {
+  if (/\p{L}/u.test(text)) return {ok: true, value: text}
+  return {ok: false, reason: `“${text}” is not a place`, suggest: 'write a country or a town, such as “place: United States”'}
+}
+
+/** People that a receipt serves: one number, for an amount is reckoned from it. */
+function parseServes(text: string): Parsed<number> {
+  const plain = text.trim()
+  const range = /^(\d{1,5}) ?(?:[-–—]|to|or|bis) ?(\d{1,5})$/.exec(plain)
+  if (range !== null)
+    return {ok: false, reason: `“${text}” is a range`, suggest: `write one number of people, such as “serves: ${range[1]}”`}
+  const suggest = 'write a number of people, such as “serves: 12”'
+  if (!/^[-+]?\d+(?:\.\d+)?$/.test(plain)) return {ok: false, reason: `“${text}” is not a number of people`, suggest}
+  const people = Number(plain)
+  return people > 0 && people <= 10000 ? {ok: true, value: people} : {ok: false, reason: `it cannot serve ${plain}`, suggest}
+}
+
+/** The heat as written: what a number without a scale is of, nobody can tell. */
+function parseHeat(text: string): Parsed<string> {
+  const plain = text.trim()
+  if (plain === '')
+    return {ok: false, reason: 'nothing is written here', suggest: 'write “350 °F”, “180 °C”, “gas mark 4” or “a quick oven”'}
+  if (!/^[-+]?\d+(?:\.\d+)?$/.test(plain)) return {ok: true, value: text}
+  const reason = `“${text}” does not say of what scale`
+  return Number(plain) >= 1 && Number(plain) < 11
+    ? {ok: false, reason, suggest: `write “gas mark ${plain}”, or degrees such as “350 °F” or “180 °C”`}
+    : {ok: false, reason, suggest: `write “${plain} °F” or “${plain} °C”`}
+}
+
+/** How long it bakes: what bakes for no time is not baked. */
+function parseBake(text: string): Parsed<{readonly low: number; readonly high: number}> {
+  const read = parseDuration(text)
+  if (!read.ok || read.value.high > 0) return read
+  return {ok: false, reason: `nothing bakes for “${text}”`, suggest: 'write “45 min” or “1 h 30 min”, or take the line out'}
+}
 
 const KEYS: ReadonlySet<string> = new Set(Object.keys(factsSchema.shape))
 

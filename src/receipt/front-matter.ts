@@ -1,5 +1,5 @@
 import {distance} from 'fastest-levenshtein'
-import {isMap, isScalar, type Pair, parseDocument, type YAMLMap} from 'yaml'
+import {isMap, isScalar, type Pair, parseDocument, visit, type YAMLMap} from 'yaml'
 import * as z from 'zod'
 import type {Parsed} from '../measure/quantity.js'
 import {lineIndex} from './position.js'
@@ -21,18 +21,33 @@ export interface FrontMatter<T> {
 const FENCE = /^\uFEFF?---[ \t]*\r?\n/
 
 /**
- * A front-matter field read by one of `measure/quantity`'s parsers. A bare number is passed on as text so that the parser can say
- * which unit is missing.
+ * A front-matter field read by one of `measure/quantity`'s parsers. A bare number comes as it is written, so that the parser can say
+ * which unit is missing; what is no text at all is told with what the parser would have written.
  */
-export function quantity<T>(parse: (text: string) => Parsed<T>): z.ZodType<T, string | number> {
-  return z
-    .union([z.string(), z.number()], {error: 'write one size, weight, time or temperature here'})
-    .transform((raw, context) => {
-      const parsed = parse(String(raw))
-      if (parsed.ok) return parsed.value
-      context.addIssue({code: 'custom', message: parsed.reason, params: {suggest: parsed.suggest}})
-      return z.NEVER
-    })
+export function quantity<T>(parse: (text: string) => Parsed<T>): z.ZodType<T, unknown> {
+  return z.unknown().transform((raw, context) => {
+    const parsed = typeof raw === 'object' || raw === undefined ? noText(parse, raw) : parse(String(raw))
+    if (parsed.ok) return parsed.value
+    context.addIssue({code: 'custom', message: parsed.reason, params: {suggest: parsed.suggest}})
+    return z.NEVER
+  })
+}
+
+/** A field with nothing in it, or with a list or keys of its own. */
+function noText<T>(parse: (text: string) => Parsed<T>, raw: unknown): Parsed<T> & {readonly ok: false} {
+  const empty = parse('')
+  return {
+    ok: false,
+    reason: raw === null ? 'nothing is written here' : 'one value is wanted here, and no list or keys',
+    suggest: empty.ok ? 'write a value, or take the line out' : empty.suggest,
+  }
+}
+
+/** A front-matter field of words: some that say something, with an example for where they do not. */
+export function inWords(suggest: string): z.ZodType<string, unknown> {
+  return quantity((text) =>
+    text.trim() === '' ? {ok: false, reason: 'nothing is written here', suggest} : {ok: true, value: text},
+  )
 }
 
 /**
@@ -139,6 +154,12 @@ export function readFrontMatter<T>(
     return span.start + (range?.[0] ?? 0)
   }
 
+  // YAML would make 17.3 of “17.30” and 18 of “18.00”: what stands there is for the field to read, and to be quoted as it is.
+  visit(document, {
+    Scalar: (_, node) => {
+      if (typeof node.value === 'number' && node.source !== undefined) node.value = node.source
+    },
+  })
   // Aliases are refused: they let a few lines of YAML stand for gigabytes, and no receipt needs them.
   let plain: unknown
   try {

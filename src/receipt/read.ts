@@ -115,6 +115,18 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         if (places === undefined) unknownItems.set(one.item, [one.start])
         else places.push(one.start)
       }
+      const less = isBelowNothing(source, one.start)
+      if (less || one.amount?.high === 0)
+        messages.push({
+          file,
+          ...place(one.start),
+          severity: 'warning',
+          rule: 'amount-none',
+          reason: less
+            ? `“${noteWords(one.text)}” has a minus before it, and no amount is less than nothing: read without it`
+            : `“${noteWords(one.text)}” is none of it`,
+          suggest: 'write how much of it goes in, or take it out',
+        })
       if (one.takenAs !== undefined)
         messages.push({
           file,
@@ -349,4 +361,14 @@ function corrected(
     result.sort((a, b) => a.start - b.start)
   }
   return result
+}
+
+/** What a minus of an amount stands behind: a dash between a name and its amount (“Butter -2 oz”), or of a range, is none. */
+const BEFORE_MINUS = /(?:^[-*+•]|^\d{1,3}[.)]|[,;(]|(?:^|\s)(?:and|with|of|or|und|mit|oder))$/i
+
+/** Whether an amount at an offset of the text has a minus right before it. */
+function isBelowNothing(source: string, start: number): boolean {
+  if (!/^[-−]\d/.test(source.slice(start - 1, start + 1))) return false
+  const line = source.slice(source.lastIndexOf('\n', start - 1) + 1, start - 1).trim()
+  return BEFORE_MINUS.test(line)
 }

@@ -17,7 +17,12 @@ export type Asked = Quantity & {
   /** A vessel named behind “in” or “on” without its size, as written: "tins", "the bricks". */
   readonly named?: string
   /** In how many of them, where the amount is said beside ("3 lb in 2 square 8 in tins"), and which word of the text says so. */
-  readonly among?: {readonly count: number; readonly word: number}
+  readonly among?: {
+    readonly count: number
+    readonly word: number
+    /** The number is not the day's, but how many they fill. */
+    readonly filled?: true
+  }
 }
 
 type Quantity =
@@ -246,6 +251,12 @@ export function readAsked(text: string | null, people: number, makes = 'loaves')
     if (behindFor !== null && rest !== '' && !words.persons.has(folded)) {
       return {ok: false, reason: `“${text}” is not an amount`, suggest: example, word: wordsOf(text) - wordsOf(rest)}
     }
+    if (value < 1)
+      return {
+        ok: false,
+        reason: `“${text}” is a share of the people, and no number`,
+        suggest: `write how many that is: “for ${Math.ceil(value * people)}”`,
+      }
     if (value % 1 !== 0) return {ok: false, reason: `“${text}”: people come whole`, suggest: `write “for ${Math.ceil(value)}”`}
     return {ok: true, value: {kind: 'people', people: value}}
   }
@@ -340,6 +351,13 @@ function countOf(text: string, number: Fraction, rest: string): AskedResult {
   const noun = (first <= 0 ? all : all.slice(0, first)).join(' ')
   if (first >= 0) {
     const sized = sizeOfEach(all, first)
+    // "2 times, 3 kg" says how much in two ways.
+    if (sized !== null && words.times.has(fold(sized.noun)))
+      return {
+        ok: false,
+        reason: `“${text}” says in two ways how much`,
+        suggest: `write “${number.toFraction(true)} times” or “${all.slice(first).join(' ')}”`,
+      }
     const odd = sized === null ? oddIn(text, all.join(' ')) : oddIn(text, sized.noun)
     if (odd !== null) return odd
     if (sized !== null) return whole(text, value, {kind: 'count', count: value, of: sized.noun, ...sized.size})

@@ -105,7 +105,7 @@ function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
 }
 
 type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> &
-  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries' | 'dry' | 'keeps'>>
+  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries' | 'dry' | 'keeps' | 'uneaten'>>
 
 /** Where a need's figures come from: for the list of what is ours. */
 export interface NeedResult {
@@ -300,6 +300,7 @@ export function heatNeed(
       falling,
       ...(held ? {held: true as const} : {}),
       overnight,
+      ...(kind.dries || kind.uneaten ? {noMeal: true as const} : {}),
       ...(cold ? {cools: true as const} : {}),
       ...(bears > minutes.high + 1 ? {longest: bears} : {}),
       ...(closed === null ? {} : {closed}),

@@ -54,11 +54,11 @@ export function orderOf(
     case 'people':
       return forPeople(asked.people, vessels)
     case 'count':
-      return asked.each === undefined ? inNumber(asked, vessels) : ofWeightEach(asked, asked.each, vessels)
+      return asked.each === undefined ? inNumber(asked, vessels) : ofWeightEach(asked, asked.each, vessels, item.amount)
     case 'times':
       return soOften(asked.times, vessels)
     case 'weight':
-      return byWeight(asked, vessels)
+      return byWeight(asked, vessels, item.amount)
     case 'floor':
       return fillingTheFloor(floor(), asked.share ?? new Fraction(1), vessels, item)
   }
@@ -88,6 +88,14 @@ const unweighed: Unread = {reason: 'nothing in this receipt can be weighed, so i
 /** What so many kilograms out of the oven weigh before it. */
 const unbaked = (baked: number, {kind}: InVessels): number => baked / (1 - kind.waterLoss.likely)
 
+/** What is less than this share of what one vessel takes is nothing that anybody bakes, but a slip of the unit. Common practice, no source. */
+const leastShare = 1 / 50
+
+const nextToNothing = (amount: string | null, {made, shape}: InVessels): Unread => ({
+  reason: `“${amount}” is next to nothing: ${kilograms(meantFill(made))} goes into one ${shape.name}`,
+  suggest: 'write how much in kg, g, lb or oz, such as “3 kg”, or how many, such as “2 times”',
+})
+
 const goesOff = ({kind: {waterLoss}}: InVessels): string =>
   `${Math.round(waterLoss.low * 100)}–${percentOf(waterLoss.high)} of its weight goes off in the oven`
 
@@ -96,12 +104,14 @@ function ofWeightEach(
   asked: AskedAs<'count'>,
   {kilograms: said, baked}: NonNullable<AskedAs<'count'>['each']>,
   vessels: InVessels,
+  amount: string | null,
 ): Order | Unread {
   const {mass, made, shape, receipt} = vessels
   if (mass === null) return unweighed
   const each = baked ? unbaked(said, vessels) : said
   const times = new Fraction(each * asked.count).div(new Fraction(mass.likely)).simplify(0.0005)
   const as = countedAs(asked.of, receipt, shape, made.apiece)
+  if (made.pieces === null && !isSheet(shape.size) && each < leastShare * made.each) return nextToNothing(amount, vessels)
   const apart = as !== 'vessels' && isSheet(shape.size)
   const apiece = as === 'pieces' ? (made.apiece ?? 1) : 1
   const count = apart ? Math.max(1, nearest((each * asked.count) / meantFill(made))) : apiece * asked.count
@@ -167,11 +177,12 @@ function soOften(times: Fraction, {made}: InVessels): Order {
 }
 
 /** “3 kg”, “6 lb of dough”, “6 lb of bread”. */
-function byWeight(asked: AskedAs<'weight'>, vessels: InVessels): Order | Unread {
+function byWeight(asked: AskedAs<'weight'>, vessels: InVessels, amount: string | null): Order | Unread {
   const {mass, made, most} = vessels
   if (mass === null) return unweighed
   const all = asked.baked === undefined ? asked.kilograms : unbaked(asked.kilograms, vessels)
   const times = new Fraction(all).div(new Fraction(mass.likely)).simplify(0.0005)
+  if (all < leastShare * meantFill(made)) return nextToNothing(amount, vessels)
   const count = Math.max(1, nearest(all / meantFill(made)), Math.ceil(all / most - 1e-9))
   const before = `${kilograms(all)} of mixture before baking, ${kilograms(all / count)} in each`
   return {
@@ -258,7 +269,10 @@ export function orderAmong(asked: Asked, many: number, order: Order, vessels: In
     why: {
       field: 'count',
       value: `${many} × ${vessels.vesselAt(each).name}`,
-      why: `as many as the day says, with ${kilograms(each)} in each`,
+      why:
+        asked.among?.filled === true
+          ? `as many as that fills, with ${kilograms(each)} in each`
+          : `as many as the day says, with ${kilograms(each)} in each`,
     },
   }
 }

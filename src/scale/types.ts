@@ -68,6 +68,8 @@ export interface HeatNeed {
   /** Its minutes are of an oven held at `reference` by a thermostat, though it falls with this one: so is its dose. */
   readonly held?: true
   readonly overnight: boolean
+  /** It dries, or nobody eats it: no meal waits for it. Absent of what is cooked. */
+  readonly noMeal?: true
   /** It is left in through the night after it is done, and keeps without warmth: the oven may go cold on it. */
   readonly cools?: true
   /** Minutes from setting in that the receipt wants the door kept shut; absent where it says nothing of it. */

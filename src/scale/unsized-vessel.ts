@@ -2,9 +2,13 @@ import {foldAll} from '../lexicon/index.js'
 import type {Receipt} from '../receipt/types.js'
 import {readVessel, type VesselShape, type VesselSize} from '../receipt/vessel.js'
 import type {Asked} from './amount-phrase.js'
-import {madeOf} from './counted.js'
+import {batchMass} from './batch-mass.js'
+import {countedAs, madeOf} from './counted.js'
+import {takes} from './holding.js'
 import type {KindFigures} from './kind-figures.js'
+import {makes} from './makes.js'
 import {type NamedVessel, namedVessel} from './named-vessel.js'
+import {instead} from './other-vessel.js'
 import {type Shape, shapeOf, usualShapeOf} from './own-vessel.js'
 import {pieceMass} from './pieces.js'
 import type {Say} from './sizing.js'
@@ -87,11 +91,14 @@ export function inNamedVessel(item: DayAmount, asked: Asked, receipt: Receipt, k
     )
     return asked
   }
+  const filled = counted === null || asked.among !== undefined ? null : filledBy(counted, usual, own, receipt, kind)
+  const among = filled === null ? {} : {among: {count: filled, word: 0, filled: true as const}}
   // Where the receipt has no vessel of its own, the usual one is no other than it says.
-  if (!own.stated) return {...asked, vessel}
-  const count = asked.among?.count ?? counted?.count ?? null
+  if (!own.stated) return {...asked, vessel, ...among}
+  const count = asked.among?.count ?? filled ?? counted?.count ?? null
   const sized = vesselWritten(usual.size, inInches(own.name), count !== 1)
-  const before = counted === null || asked.named !== undefined ? 'in ' : ''
+  const before =
+    filled !== null ? `${counted!.count} ${counted!.of} in ` : counted === null || asked.named !== undefined ? 'in ' : ''
   say(
     'warning',
     'scale-shape',
@@ -99,7 +106,31 @@ export function inNamedVessel(item: DayAmount, asked: Asked, receipt: Receipt, k
     `write the vessel with its sizes, such as “${before}${count === null ? '' : `${count} `}${sized}”`,
     at,
   )
-  return {...asked, vessel}
+  return {...asked, vessel, ...among}
+}
+
+/** A vessel that takes so many times what one of those counted is holds several of them, and is not what was counted. Common practice, no source. */
+const severalInOne = 3
+
+/**
+ * How many vessels “8 loaves in crocks” fill, where one takes several times what a loaf is: the dough is that of the loaves. Null where each is
+ * one of them.
+ */
+function filledBy(
+  {count, of, named}: Extract<Asked, {readonly kind: 'count'}>,
+  usual: {readonly size: VesselSize; readonly name: string},
+  own: Shape,
+  receipt: Receipt,
+  kind: KindFigures,
+): number | null {
+  if (named === undefined || named === of || countedAs(of, receipt, own) === 'cut') return null
+  const {mass} = batchMass(receipt, kind)
+  const made = makes(receipt, kind, own, mass)
+  if (mass === null || made.pieces !== null) return null
+  const one = instead(own, {...usual, unsized: true}, kind, made).made.each
+  if (one < severalInOne * made.each) return null
+  const all = count * made.each
+  return Math.max(1, Math.round(all / one), Math.ceil(all / takes(usual.size, kind) - 1e-9))
 }
 
 /** Whether the words are those by which the receipt is called, or counts what it makes: "4 tin loaves" of a "Tin Loaf". */

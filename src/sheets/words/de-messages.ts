@@ -554,6 +554,22 @@ export const deMessages: Book['sentences'] = [
   ['quote the words exactly as they stand in the text', 'die Worte genau so anführen, wie sie im Text stehen'],
   ['there is no receipt in this file', 'in dieser Datei ist kein Rezept'],
   [
+    'this is a file, and it has the name of the folder of the receipts',
+    'das ist eine Datei, und sie heißt wie der Ordner der Rezepte',
+  ],
+  [
+    'give the file another name, and make a folder of this name for the receipts',
+    'der Datei einen anderen Namen geben und einen Ordner dieses Namens für die Rezepte anlegen',
+  ],
+  [
+    'this is a file, and it has the name of the folder of the logs',
+    'das ist eine Datei, und sie heißt wie der Ordner der Protokolle',
+  ],
+  [
+    'give the file another name, and make a folder of this name for the logs',
+    'der Datei einen anderen Namen geben und einen Ordner dieses Namens für die Protokolle anlegen',
+  ],
+  [
     'write a heading with the receipt’s name, and its text below',
     'eine Überschrift mit dem Namen des Rezepts schreiben und den Text darunter',
   ],
@@ -571,7 +587,9 @@ export const deMessages: Book['sentences'] = [
   ],
 
   // Front matter of every file (receipt/front-matter.ts, receipt/facts.ts)
-  ['write one size, weight, time or temperature here', 'hier eine Größe, ein Gewicht, eine Zeit oder eine Temperatur schreiben'],
+  ['nothing is written here', 'hier steht nichts'],
+  ['one value is wanted here, and no list or keys', 'hier gehört ein Wert hin, keine Liste und keine Schlüssel'],
+  ['write a value, or take the line out', 'einen Wert schreiben oder die Zeile streichen'],
   ['the front matter is opened with --- but never closed', 'der Kopf der Datei beginnt mit ---, hört aber nie auf'],
   ['put a line with --- after the last key', 'nach dem letzten Schlüssel eine Zeile mit --- setzen'],
   ['this is not good YAML: {why}', 'das ist kein gutes YAML: {why}'],
@@ -592,8 +610,31 @@ export const deMessages: Book['sentences'] = [
   ['“{key}” is missing', '„{key}“ fehlt'],
   ['add a line “{line}”', 'eine Zeile „{line}“ hinzufügen'],
   ['write one of: {list}', 'eines davon schreiben: {list}'],
-  ['write the year in figures, such as {n}', 'das Jahr in Ziffern schreiben, etwa {n}'],
-  ['write a number of people', 'eine Anzahl Personen schreiben'],
+  ['“{words}” is not a year', '„{words}“ ist kein Jahr'],
+  ['no receipt known here is of the year {n}', 'aus dem Jahr {n} ist hier kein Rezept bekannt'],
+  ['write the year in figures, such as “{words}”', 'das Jahr in Ziffern schreiben, etwa „{words}“'],
+  ['“{words}” is not a place', '„{words}“ ist kein Ort'],
+  ['write a country or a town, such as “{words}”', 'ein Land oder eine Stadt schreiben, etwa „{words}“'],
+  ['“{words}” is not a number of people', '„{words}“ ist keine Anzahl Personen'],
+  ['it cannot serve {n}', 'für {n} Personen kann es nicht sein'],
+  ['write one number of people, such as “{words}”', 'eine einzige Anzahl Personen schreiben, etwa „{words}“'],
+  ['write a number of people, such as “{words}”', 'eine Anzahl Personen schreiben, etwa „{words}“'],
+  ['“{words}” does not say of what scale', '„{words}“ sagt nicht, in welchen Graden'],
+  ['write “{words}”, or degrees such as “350 °F” or “180 °C”', '„{words}“ schreiben, oder Grade wie „350 °F“ oder „180 °C“'],
+  ['write “350 °F”, “180 °C”, “gas mark 4” or “a quick oven”', '„350 °F“, „180 °C“, „gas mark 4“ oder „a quick oven“ schreiben'],
+  ['nothing bakes for “{words}”', 'nichts bäckt „{words}“ lang'],
+  ['write “45 min” or “1 h 30 min”, or take the line out', '„45 min“ oder „1 h 30 min“ schreiben, oder die Zeile streichen'],
+  ['no words of the text with their reading stand here', 'hier stehen keine Worte des Textes mit ihrer Lesart'],
+  [
+    'write each below it on a line of its own, set in: “  a coffee cup: 1 cup”',
+    'jedes darunter in eine eigene, eingerückte Zeile schreiben: „  a coffee cup: 1 cup“',
+  ],
+  ['write how these words are to be read, such as “1 cup”', 'schreiben, wie diese Worte zu lesen sind, etwa „1 cup“'],
+  [
+    'write “round 9 in x 2 in”, “loaf 9 x 5 x 3 in” or “free-standing loaf 22 cm”',
+    '„round 9 in x 2 in“, „loaf 9 x 5 x 3 in“ oder „free-standing loaf 22 cm“ schreiben',
+  ],
+  ['write the receipt’s name', 'den Namen des Rezepts schreiben'],
   ['write yes or no as true or false', 'ja oder nein als true oder false schreiben'],
 
   // Sizes, weights, times (measure/quantity.ts)
@@ -605,6 +646,7 @@ export const deMessages: Book['sentences'] = [
   ['write the shorter time first', 'die kürzere Zeit zuerst schreiben'],
   ['“{words}” has no scale', '„{words}“ hat keine Skala'],
   ['“{words}” is colder than anything can be', '„{words}“ ist kälter, als etwas sein kann'],
+  ['“{words}” is a number, and no time of day', '„{words}“ ist eine Zahl und keine Uhrzeit'],
   ['“{words}” may be morning or afternoon', '„{words}“ kann morgens oder nachmittags sein'],
   ['“{words}” is not a time of day', '„{words}“ ist keine Uhrzeit'],
   ['“{words}” is not a temperature', '„{words}“ ist keine Temperatur'],
@@ -632,6 +674,14 @@ export const deMessages: Book['sentences'] = [
   ['“{words}” is not a file of this folder', '„{words}“ ist keine Datei dieses Ordners'],
   ['“{words}” is not how an oven can be at the start', 'so kann ein Ofen am Anfang nicht sein: „{words}“'],
   ['“{words}” below “{title}” is not read', '„{words}“ unter „{title}“ wird nicht gelesen'],
+  [
+    '“{words}” is not planned for: a line says by when a dish is wanted, and not from when',
+    '„{words}“ wird nicht geplant: eine Zeile sagt, bis wann etwas fertig sein soll, und nicht, ab wann',
+  ],
+  [
+    'write “hot at {time}” if it is to come from the oven then, or “wanted by” the latest time that will do',
+    '„hot at {time}“ schreiben, wenn es dann aus dem Ofen kommen soll, oder „wanted by“ mit der spätesten Zeit, die recht ist',
+  ],
   ['“{words}” is not read as a time', '„{words}“ wird nicht als Zeit gelesen'],
   ['“{words}” is not {what}', '„{words}“ geht nicht als {what:text}'],
   ['a length', 'Länge'],
@@ -705,6 +755,27 @@ export const deMessages: Book['sentences'] = [
   [
     'write “## Spare” if it is only to fill idle floor; take the heading out if not',
     '„## Spare“ schreiben, wenn es nur leeren Herd füllen soll; sonst die Überschrift herausnehmen',
+  ],
+  [
+    '“{words}” stands behind “>”, as a quotation, so it is not baked',
+    '„{words}“ steht hinter „>“, als Zitat, und wird darum nicht gebacken',
+  ],
+  [
+    'begin its line with “- ” and no “>” if it is to be baked',
+    'die Zeile mit „- “ und ohne „>“ beginnen, wenn es gebacken werden soll',
+  ],
+  [
+    '“{words}” has a space in it, so this is no link and nothing is baked',
+    '„{words}“ hat ein Leerzeichen, ist darum kein Link, und nichts wird gebacken',
+  ],
+  ['write [{name}](<{file}>)', '[{name}](<{file}>) schreiben'],
+  [
+    'no line says what “[{words}]” links to, so nothing is baked',
+    'keine Zeile sagt, wohin „[{words}]“ führt, und nichts wird gebacken',
+  ],
+  [
+    'write [{name}](receipts/name.md), or a line “[{words}]: receipts/name.md”',
+    '[{name}](receipts/name.md) schreiben, oder eine Zeile „[{words}]: receipts/name.md“',
   ],
   ['“{words}” stands in no list, so it is not baked', '„{words}“ steht in keiner Liste und wird darum nicht gebacken'],
   ['begin its line with “- ” if it is to be baked', 'die Zeile mit „- “ beginnen, wenn es gebacken werden soll'],
@@ -1126,6 +1197,23 @@ export const deMessages: Book['sentences'] = [
     '„{words}“ ist mehr, als zugleich auf dem Herd steht: das sind {n} × {vessel:text}',
   ],
   ['“{words}” is more than any oven bakes', '„{words}“ ist mehr, als ein Ofen bäckt'],
+  ['“{words}” is a share of the people, and no number', '„{words}“ ist ein Anteil der Personen und keine Zahl'],
+  ['write how many that is: “for {n}”', 'schreiben, wie viele das sind: „for {n}“'],
+  ['“{words}” says in two ways how much', '„{words}“ sagt auf zwei Weisen, wie viel'],
+  [
+    '“{words}” is next to nothing: {weight2} goes into one {vessel}',
+    '„{words}“ ist so gut wie nichts: in eine Form ({vessel:text}) gehen {weight2}',
+  ],
+  [
+    'write how much in kg, g, lb or oz, such as “3 kg”, or how many, such as “2 times”',
+    'schreiben, wie viel in kg, g, lb oder oz, etwa „3 kg“, oder wie viele, etwa „2 times“',
+  ],
+  [
+    '“{words}” has a minus before it, and no amount is less than nothing: read without it',
+    'vor „{words}“ steht ein Minus, und weniger als nichts gibt es nicht: ohne das gelesen',
+  ],
+  ['“{words}” is none of it', '„{words}“ ist gar nichts davon'],
+  ['write how much of it goes in, or take it out', 'schreiben, wie viel davon hineingehört, oder es streichen'],
   ['“{words}”: people come whole', '„{words}“: Personen gibt es nur ganz'],
   ['“{words}” is a range', '„{words}“ ist eine Spanne'],
   ['write one number, such as “{words}”', 'eine Zahl schreiben, etwa „{words}“'],

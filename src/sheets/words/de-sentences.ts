@@ -44,6 +44,7 @@ const sentences: Book['sentences'] = [
   ['{n} {of}, in {n2} sheets', '{n} {of:noun}, auf {n2} Blechen'],
   ['{n} {of}, in {n2} vessels', '{n} {of:noun}, in {n2} Formen'],
   ['{n} {of}, {n2} to a {shape}', '{n} {of:noun}, {n2} je Form'],
+  ['as many as that fills, with {weight} in each', 'so viele, wie es füllt, mit {weight} in jeder Form'],
   ['as many as the day says, with {weight} in each', 'so viele, wie der Tag sagt, mit {weight} in jeder Form'],
   ['{weight} of mixture before baking, {weight2} in each', '{weight} Masse vor dem Backen, {weight2} in jeder Form'],
   [
