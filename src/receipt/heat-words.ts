@@ -106,6 +106,8 @@ export const isStop = (t: Token | undefined): boolean =>
   (t.kind === 'mark' &&
     (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|' || t.word === ':'))
 
+/** A heat that has come down from its first. */
+export const HEAT_SUBSIDES = ovenWords.filter((row) => row.id === 'heat-subsides')
 export const HEDGE_CAP = hedges.find((row) => row.effect === 'cap')!
 /** What a word for heat may mean that no row knows: from the slack oven to the hot. */
 export const UNKNOWN_HEAT = ovenWords.filter((row) => row.id === 'unknown-heat')

@@ -80,6 +80,8 @@ export interface OvenPhrase extends Span {
   readonly disagree?: boolean
   /** Said with an "if" ("if the oven be too hot it will burn"): not the heat the dish wants. */
   readonly condition?: boolean
+  /** The receipt warns of it ("never in a fierce oven"): no heat the dish wants, and hotter than `celsius.high` it is not to be. */
+  readonly against?: true
   /** It stands in a note: the receipt's own heat where it gives no other, else said of another way, with `condition`. */
   readonly note?: true
   /** False where a word stands for a heat that no row knows ("a zestful oven"): any heat. */

@@ -14,11 +14,12 @@ export const bySight = 'as the receipt says, or by eye'
 export function kindOf(receipt: Receipt, say: Say): KindFigures {
   const row = receipt.kind === null ? null : lookUpKind(receipt.kind)
   if (row !== null) return {...row, known: true}
-  const band = receipt.oven[0]?.band ?? 'moderate'
+  const named = receipt.oven.find((phrase) => phrase.against !== true)
+  const band = named?.band ?? 'moderate'
   say(
     'warning',
     'scale-kind',
-    `“${receipt.title}” is no kind of dish known here; planned for ${receipt.oven.length > 0 ? `the ${band} oven it names` : 'a moderate oven'}`,
+    `“${receipt.title}” is no kind of dish known here; planned for ${named !== undefined ? `the ${band} oven it names` : 'a moderate oven'}`,
     'state vessel, oven and bake in its front matter',
   )
   return {

@@ -212,6 +212,7 @@ export function heatNeed(
   const ordered = receipt.oven.filter(
     (phrase) =>
       phrase.condition !== true &&
+      phrase.against !== true &&
       phrase.known !== false &&
       !(cooling && phrase.start >= cooling.start && phrase.start < cooling.end),
   )
@@ -243,6 +244,16 @@ export function heatNeed(
         Math.max(last.celsius.low - allowance.below, kind.falling ? Number.NEGATIVE_INFINITY : kind.end - 2 * allowance.below),
       )
     }
+  }
+  const warned = stated !== null ? undefined : leastWarned(receipt.oven)
+  if (warned !== undefined && warned.celsius.high < high && warned.celsius.high - low >= leastSpan) {
+    high = warned.celsius.high
+    best = Math.min(best, high)
+    inferred.push({
+      field: 'oven',
+      value: `${Math.round(low)}–${Math.round(high)} °C`,
+      why: `no hotter: the receipt warns of “${warned.text}”`,
+    })
   }
   if (mayTakeFire(kind.cautions ?? []) && high > kind.start.high) {
     ;({low, best, high} = kind.start)
@@ -313,6 +324,19 @@ export function heatNeed(
 const besideWord = 11
 /** A figure so much under the word's least heat explains no word but follows it, °C: “a hot oven, then 160 °C”. */
 const otherHeat = 30
+
+/** A heat that is warned of leaves so much of what the dish bears, °C; where it would leave less, another heat was meant. */
+const leastSpan = 10
+
+/** The least of the heats that a receipt warns of; undefined where it warns of none. */
+function leastWarned(oven: readonly OvenPhrase[]): OvenPhrase | undefined {
+  return oven
+    .filter((phrase) => phrase.against === true)
+    .reduce<OvenPhrase | undefined>(
+      (least, phrase) => (least === undefined || phrase.celsius.high < least.celsius.high ? phrase : least),
+      undefined,
+    )
+}
 
 /** The figure that a receipt gives for its own word: “a hot oven (gas mark 6)”. It is the more exact, and what was meant. */
 function figureOf(word: OvenPhrase, phrases: readonly OvenPhrase[]): OvenPhrase | undefined {
