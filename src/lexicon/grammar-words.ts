@@ -403,6 +403,11 @@ export const heatGone: Readonly<Record<'before' | 'later' | 'between', readonly 
   between: words('the, a, an, its, their, some, first, few, minutes, of, part, much, most, all, little, worst, strength'),
 }
 
+/** What an oven that is fired with wood, or as hot as one, is called beside a kitchen's: "2 minutes in a wood-fired oven". */
+export const woodOvens: readonly string[] = words(
+  'wood fired, woodfired, wood burning, wood oven, brick oven, masonry oven, bread oven, stone oven, clay oven, pizza oven, holzofen, holzbackofen, steinofen, steinbackofen, lehmofen, pizzaofen',
+)
+
 /** Every list of this file with its source: each is one row, since none of its words has a figure or a source of its own. */
 export const grammarTables: readonly GrammarTable[] = (
   [
@@ -435,6 +440,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['breadWork', breadWork],
     ['dryingVerbs', dryingVerbs],
     ['heatChanges', heatChanges],
+    ['woodOvens', woodOvens],
     ['warningsAgainst', warningsAgainst],
     ['warnedUses', warnedUses],
     ['heatHarms', heatHarms],

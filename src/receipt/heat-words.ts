@@ -156,5 +156,5 @@ export const JOINTS = set('/ ( ) , or - — = ; • · and |')
 export const FAN_AFTER = set('fan convection umluft heißluft heissluft')
 export const DEGREE_AFTER = set('° degrees f c')
 export const NEUTRAL = set(
-  "brick baker's bakers' range gas electric wood clay stone iron same new second different other bread conventional pizza preheated heated combination home modern fan open empty clean old american stove proper public village common domestic kitchen portable cold unheated earth earthen outdoor cooking masonry coal sheet drying",
+  "brick baker's bakers' range gas electric wood clay stone iron same new second different other bread conventional pizza preheated heated combination home modern fan open empty clean old american stove proper public village common domestic kitchen portable cold unheated earth earthen outdoor cooking masonry coal sheet drying normal standard regular",
 )
