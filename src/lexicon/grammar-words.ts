@@ -403,6 +403,13 @@ export const heatGone: Readonly<Record<'before' | 'later' | 'between', readonly 
   between: words('the, a, an, its, their, some, first, few, minutes, of, part, much, most, all, little, worst, strength'),
 }
 
+/** What says that an oven has come down to so many degrees when a thing is set in, and what that the thing has been drawn from it. */
+export const fallenTo: Readonly<Record<'verbs' | 'when' | 'drawn', readonly string[]>> = {
+  verbs: words('fallen, falls, cooled, cools, sunk, sinks, dropped, drops, abgekuhlt, gefallen, gesunken, abgesunken'),
+  when: words('when, once, soon, after, sobald, wenn'),
+  drawn: words('from, out, remove, removed, draw, drawn, taken, slice, serve, herausnehmen, aus'),
+}
+
 /** What an oven that is fired with wood, or as hot as one, is called beside a kitchen's: "2 minutes in a wood-fired oven". */
 export const woodOvens: readonly string[] = words(
   'wood fired, woodfired, wood burning, wood oven, brick oven, masonry oven, bread oven, stone oven, clay oven, pizza oven, holzofen, holzbackofen, steinofen, steinbackofen, lehmofen, pizzaofen',
@@ -441,6 +448,7 @@ export const grammarTables: readonly GrammarTable[] = (
     ['dryingVerbs', dryingVerbs],
     ['heatChanges', heatChanges],
     ['woodOvens', woodOvens],
+    ['fallenTo', [...fallenTo.verbs, ...fallenTo.when, ...fallenTo.drawn]],
     ['warningsAgainst', warningsAgainst],
     ['warnedUses', warnedUses],
     ['heatHarms', heatHarms],

@@ -24,6 +24,7 @@ export interface Reading {
   readonly disagree?: boolean
   readonly condition?: boolean
   readonly against?: boolean
+  readonly fallenTo?: boolean
   readonly known?: boolean
 }
 
@@ -191,6 +192,7 @@ export class HeatReadings extends Walk {
         ...(reading.disagree === true ? {disagree: true} : {}),
         ...(reading.condition === true ? {condition: true} : {}),
         ...(reading.against === true ? {against: true as const} : {}),
+        ...(reading.fallenTo === true ? {fallenTo: true as const} : {}),
         ...(reading.known === false ? {known: false as const} : {}),
       }
     })

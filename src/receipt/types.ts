@@ -82,6 +82,8 @@ export interface OvenPhrase extends Span {
   readonly condition?: boolean
   /** The receipt warns of it ("never in a fierce oven"): no heat the dish wants, and hotter than `celsius.high` it is not to be. */
   readonly against?: true
+  /** What the oven has come down to when the thing is set in: "when it has cooled to about 60 °C". */
+  readonly fallenTo?: true
   /** It stands in a note: the receipt's own heat where it gives no other, else said of another way, with `condition`. */
   readonly note?: true
   /** False where a word stands for a heat that no row knows ("a zestful oven"): any heat. */

@@ -1,7 +1,7 @@
 import {lookUpKind} from '../lexicon/index.js'
 import type {DishKind} from '../lexicon/schema.js'
 import type {Receipt} from '../receipt/types.js'
-import {anyKind} from './need.js'
+import {anyKind, settingIn} from './need.js'
 import type {Say} from './sizing.js'
 
 /** What a kind of dish stands for where its receipt is silent. `known`: a row of the lexicon says so, and no oven word alone. */
@@ -14,7 +14,7 @@ export const bySight = 'as the receipt says, or by eye'
 export function kindOf(receipt: Receipt, say: Say): KindFigures {
   const row = receipt.kind === null ? null : lookUpKind(receipt.kind)
   if (row !== null) return {...row, known: true}
-  const named = receipt.oven.find((phrase) => phrase.against !== true)
+  const named = settingIn(receipt.oven) ?? receipt.oven.find((phrase) => phrase.against !== true)
   const band = named?.band ?? 'moderate'
   say(
     'warning',
