@@ -376,6 +376,10 @@ export const warmDoughSchema = z.object({
   id: z.string(),
   minutes: z.number().positive(),
   rounding: z.number().nonnegative(),
+  /** Of what is else egg or dairy: items that stand as long as flour does. */
+  keeps: z.array(z.string()),
+  /** Parts of a receipt that are not mixed into its dough. */
+  apart: z.array(z.string()),
   source: z.string(),
 })
 export type WarmDough = z.infer<typeof warmDoughSchema>
