@@ -107,7 +107,7 @@ function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
 }
 
 type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> &
-  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries' | 'dry' | 'keeps'>>
+  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries' | 'dry' | 'keeps' | 'dough'>>
 
 /** Where a need's figures come from: for the list of what is ours. */
 export interface NeedResult {
@@ -268,9 +268,11 @@ export function heatNeed(
   }
   // Left in all night it bakes on the heat as it falls away, whatever its kind does by day.
   const allNight = night !== undefined && minutes.high >= longNight
-  if (allNight || coolsOvernight) end = Math.min(end, anyKind.slack.end)
+  // “… bake three hours; all the better for remaining in the oven over night” leaves it there as well, after its own time.
+  const remains = night !== undefined && !allNight && bake !== null
+  if (allNight || remains || coolsOvernight) end = Math.min(end, anyKind.slack.end)
   // What keeps without warmth is none the worse for an oven that is cold by the morning.
-  const cold = coolsOvernight && (kind.dry === true || kind.keeps === true)
+  const cold = (coolsOvernight || remains) && (kind.dry === true || kind.keeps === true || (remains && kind.dough !== undefined))
   if (cold) end = Math.min(end, cooled)
   end = Math.min(end, low - 5)
   const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
@@ -282,6 +284,7 @@ export function heatNeed(
   const bears = Math.max(
     (falling && !overnight) || (kind.overnight && coolsOvernight) ? most(minutes.likely) : 0,
     cools === undefined ? 0 : minutes.high + coolingShare * cools.minutes.high,
+    remains ? night.minutes.high : 0,
   )
   // A figure is what a thermostat holds; only the baker of such an oven says that a time is of a falling one.
   const held =
@@ -319,6 +322,7 @@ export function heatNeed(
       ...(held ? {held: true as const} : {}),
       overnight,
       ...(cold ? {cools: true as const} : {}),
+      ...(remains ? {remains: true as const} : {}),
       ...(bears > minutes.high + 1 ? {longest: bears} : {}),
       ...(closed === null ? {} : {closed}),
     },
