@@ -25,3 +25,17 @@ describe('an amount told in two ways', () => {
     expect(read(list)[0]!.slice(0, 3)).toEqual([item, {low, high}, 'pound'])
   })
 })
+
+describe('Spanish onions', () => {
+  it('are large ones: 200 to 450 g each, common practice, no source', () => {
+    const [onions] = translate('# Stuffed onions\n\n- 4 Spanish onions\n', {file: 'x.md'}).receipts[0]!.ingredients
+    expect(onions!.item).toBe('spanish onion')
+    expect(onions!.grams).toMatchObject({low: 800, likely: 1200, high: 1800})
+  })
+})
+
+describe('a pike', () => {
+  it('is baked as other fish are, and done at 63 °C', () => {
+    expect(translate('# Pike\n\n- 1 pike\n\nBake an hour.\n', {file: 'x.md'}).receipts[0]!.kind).toBe('baked fish')
+  })
+})

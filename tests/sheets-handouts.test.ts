@@ -41,6 +41,21 @@ describe('handouts by whom they are for', () => {
     expect(plain(kitchen)).not.toContain('Old words in it')
   })
 
+  it('tell a class of an old way of writing only by a receipt that is old', () => {
+    const all = made({audience: 'class'})
+    const lines = read.receipts.map((receipt) => {
+      const html = all.get(`handouts/${receiptName(day.problem, receipt)}.html`) ?? ''
+      return {year: receipt.year, old: html.includes('An old way of writing'), modern: html.includes('How a recipe is written')}
+    })
+    expect(lines.filter(({old, modern}) => old || modern).length).toBeGreaterThan(3)
+    for (const {year, old, modern} of lines.filter((line) => line.old || line.modern)) {
+      expect(modern).toBe(year !== null && year >= 2000)
+      expect(old).toBe(!modern)
+    }
+    expect(lines.some(({old}) => old)).toBe(true)
+    expect(lines.some(({modern}) => modern)).toBe(true)
+  })
+
   it('keep the key of a class out of what is copied for all: in a file beside each handout, named apart on the index', () => {
     const all = made({audience: 'class'})
     const names = [...all.keys()].filter((path) => path.startsWith('handouts/'))
