@@ -108,6 +108,7 @@ describe('what remains in the oven through the night after its bake', () => {
 
   it('and no night elsewhere, nor one that is the whole bake', () => {
     expect(needOf(`Let it rise over night. ${bread}`, 'brown bread').remains).toBeUndefined()
+    expect(needOf('Bake four hours, or leave it in the oven over night.', 'brown bread').remains).toBeUndefined()
     expect(needOf('Leave it in the slack oven overnight.', 'brown bread').remains).toBeUndefined()
   })
 })

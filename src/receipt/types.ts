@@ -101,6 +101,8 @@ export interface TimePhrase extends Span {
   readonly place?: ColdPlace['id']
   /** It is the night, and the thing is left in the oven through it. */
   readonly overnight?: true
+  /** … and is the better for it, by its receipt. */
+  readonly better?: true
   /** The thing is left in the oven so long after its bake, as that cools or is turned off: no part of the bake. */
   readonly cooling?: true
   /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */

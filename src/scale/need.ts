@@ -269,7 +269,7 @@ export function heatNeed(
   // Left in all night it bakes on the heat as it falls away, whatever its kind does by day.
   const allNight = night !== undefined && minutes.high >= longNight
   // “… bake three hours; all the better for remaining in the oven over night” leaves it there as well, after its own time.
-  const remains = night !== undefined && !allNight && bake !== null
+  const remains = night?.better === true && !allNight && bake !== null
   if (allNight || remains || coolsOvernight) end = Math.min(end, anyKind.slack.end)
   // What keeps without warmth is none the worse for an oven that is cold by the morning.
   const cold = (coolsOvernight || remains) && (kind.dry === true || kind.keeps === true || (remains && kind.dough !== undefined))
