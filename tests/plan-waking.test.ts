@@ -70,6 +70,19 @@ describe('what is left in overnight', {timeout: 120_000}, () => {
     expect(drawn(0.75)).toBeLessThan(22 * 60)
   })
 
+  it('is left in for the morning where its receipt has it remain there, besides its own time', () => {
+    const drawn = (more: Partial<ReturnType<typeof dish>['need']>): number => {
+      const bread = dish('brown bread', 2, {wantedBy: EIGHT})
+      const need = {...bread.need, reference: 250, ...more}
+      const p = problem([{...bread, need}], {firings: [fallingOven(120, 300, {doubt: 0.05})]})
+      const plan = planDay(p)
+      expect(check(p, plan)).toEqual([])
+      return plan.loads[0]!.dishes[0]!.draw.likely
+    }
+    expect(drawn({remains: true, cools: true, longest: 720, endLow: 20})).toBe(EIGHT)
+    expect(drawn({})).toBeLessThan(EIGHT)
+  })
+
   it('is not left in till it is burnt', () => {
     const noon = 1440 + 12 * 60
     const drawn = (longest: number): number => {

@@ -96,3 +96,19 @@ describe('left in the oven after the bake', () => {
     expect(read('Bake at 110 °C for 80 minutes, then leave in the cooling oven overnight.').falls).toBeUndefined()
   })
 })
+
+describe('what remains in the oven through the night after its bake', () => {
+  const bread = 'Bake three or four hours in a very hot oven.'
+  it('may stay its whole night, till the oven is cold where it keeps without warmth', () => {
+    const need = needOf(`${bread} It is all the better for remaining in the oven over night.`, 'brown bread')
+    expect(need).toMatchObject({overnight: true, remains: true, cools: true, longest: 720, minutes: {low: 180, high: 240}})
+    expect(need.endLow).toBe(20)
+    expect(needOf(bread, 'brown bread').remains).toBeUndefined()
+  })
+
+  it('and no night elsewhere, nor one that is the whole bake', () => {
+    expect(needOf(`Let it rise over night. ${bread}`, 'brown bread').remains).toBeUndefined()
+    expect(needOf('Bake four hours, or leave it in the oven over night.', 'brown bread').remains).toBeUndefined()
+    expect(needOf('Leave it in the slack oven overnight.', 'brown bread').remains).toBeUndefined()
+  })
+})

@@ -37,6 +37,16 @@ describe('where a dough rises', () => {
       'Knead. Let rise 1 hour, then put it in the fridge overnight. Shape, prove 1 hour.',
       ['rise -', 'rise refrigerator', 'prove -'],
     ],
+    // Notes name the place by itself.
+    ['Knead. Rise 1 1/2 - 2 hours then fridge overnight. Shape, prove 3 hrs.', ['rise -', 'rise refrigerator', 'prove -']],
+    ['Knead. Rise 1 hour, fridge for 12 hours. Shape, prove 2 hours.', ['rise -', 'rise refrigerator', 'prove -']],
+    ['Knead. Rise 1 hour. Fridge overnight. Shape, prove 2 hours.', ['rise -', 'rise refrigerator', 'prove -']],
+    ['Knead. Leave to rise overnight, fridge. Shape, prove 2 hours.', ['rise refrigerator', 'prove -']],
+    ['Knead. Leave to rise overnight (fridge). Shape, prove 2 hours.', ['rise refrigerator', 'prove -']],
+    [
+      'Knead. 1 Std. gehen lassen, dann Kühlschrank über Nacht. Formen, 2 Stunden gehen lassen.',
+      ['rise -', 'rise refrigerator', 'prove -'],
+    ],
     ['Knead. Let it rise 1 hour, shape it and put it in the fridge to prove overnight.', ['rise -', 'prove refrigerator']],
     ['Knead. Let it rise 2 hours. Shape, and prove in the fridge overnight, 8 to 14 hours.', ['rise -', 'prove refrigerator']],
     ['Take the butter out of the refrigerator, knead it in and let rise 8 hours. Shape, prove 1 hour.', ['rise -', 'prove -']],
@@ -119,5 +129,21 @@ describe('a dough that rises cold', () => {
     expect(of('Leave to rise 3 hours. Shape and prove 2 hours.')).toEqual([undefined, null, 310, 1])
     const dough = doughOf(read('Knead. Leave to rise overnight, 8 to 12 hours. Shape, prove 1 hour. Bake 40 minutes.'))
     expect([coldRiseOf(dough), mostWarm(dough)]).toEqual([null, Infinity])
+  })
+})
+
+describe('what of a dough spoils', () => {
+  const night = 'Knead. Leave to rise overnight. Shape and prove for 2 hours.'
+  const spoils = (list: string): boolean => doughOf(read(night, list)).spoils === true
+
+  it('is what is mixed into it', () => {
+    expect(spoils(`${plain}- 2 eggs\n`)).toBe(true)
+    expect(spoils(`${plain}\nTopping\n\n- 200 g sour cream\n- 2 eggs\n`)).toBe(false)
+    expect(spoils(`Dough\n\n${plain}- 100 ml milk\n\nFilling\n\n- 50 g raisins\n`)).toBe(true)
+  })
+
+  it('is no hard cheese', () => {
+    expect(spoils(`${plain}- 100 g grated cheese\n`)).toBe(false)
+    expect(spoils(`${plain}- 100 g cream cheese\n`)).toBe(true)
   })
 })

@@ -41,6 +41,24 @@ describe('handouts by whom they are for', () => {
     expect(plain(kitchen)).not.toContain('Old words in it')
   })
 
+  it('tell a class of an old way of writing only by a receipt that is old', () => {
+    const all = made({audience: 'class'})
+    const lines = read.receipts.flatMap(({title, year}) => {
+      const html = [...all.values()].find(
+        (page) => page.includes(`<h1>${title}</h1>`) && page.includes('class="sheet handout class"'),
+      )
+      if (html === undefined) return []
+      return [{year, old: html.includes('An old way of writing'), modern: html.includes('How a recipe is written')}]
+    })
+    expect(lines.filter(({old, modern}) => old || modern).length).toBeGreaterThan(3)
+    for (const {year, old, modern} of lines.filter((line) => line.old || line.modern)) {
+      expect(modern).toBe(year !== null && year >= 2000)
+      expect(old).toBe(!modern)
+    }
+    expect(lines.some(({old}) => old)).toBe(true)
+    expect(lines.some(({modern}) => modern)).toBe(true)
+  })
+
   it('keep the key of a class out of what is copied for all: in a file beside each handout, named apart on the index', () => {
     const all = made({audience: 'class'})
     const names = [...all.keys()].filter((path) => path.startsWith('handouts/'))

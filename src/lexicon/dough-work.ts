@@ -23,9 +23,19 @@ export const coldPlaces: readonly ColdPlace[] = [
 
 /**
  * Minutes for which a dough with egg or milk in it may stand in the warm before it is baked, all its risings together (time as a public health
- * control, four hours: FDA Food Code 2022, 3-501.19(B)); `rounding` is what clock times of five minutes add to its receipt's own.
+ * control, four hours: FDA Food Code 2022, 3-501.19(B)); hard cheese is no milk of it, nor is what goes on or into it when it is shaped (common
+ * practice, no source). `rounding` is what clock times of five minutes add to its receipt's own.
  */
-export const warmDough: WarmDough = {id: 'egg or milk', minutes: 240, rounding: 10, source: 'fda-food-code'}
+export const warmDough: WarmDough = {
+  id: 'egg or milk',
+  minutes: 240,
+  rounding: 10,
+  keeps: ['cheese', 'parmesan cheese', 'rennet'],
+  apart: words(
+    'topping, filling, stuffing, glaze, icing, streusel, crumble, custard, cream, garnish, sauce, gravy, dressing, meringue, syrup',
+  ),
+  source: 'fda-food-code',
+}
 
 /** What a note of the log calls doughs whose dish it does not name, in the form of a dish's name. */
 export const doughWords: ReadonlySet<string> = new Set(

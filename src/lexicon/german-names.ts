@@ -57,6 +57,7 @@ export const germanNames: Readonly<Record<string, string>> = {
   'lemon juice': 'Zitronensaft',
   'lemon rind': 'Zitronenschale, Zitronenabrieb',
   onion: 'Zwiebel, Zwiebeln',
+  'spanish onion': 'Gemüsezwiebel, Gemüsezwiebeln',
   'caraway seed': 'Kümmel, Kümmelsamen',
   beer: 'Bier, dunkles Bier, helles Bier, Malzbier',
   goose: 'Gans, Gänsekeulen, Gänsebrust',

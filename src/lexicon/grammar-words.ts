@@ -379,6 +379,42 @@ export const heatChanges: readonly string[] = words(
   'lower, lowered, lowering, reduce, reduced, reducing, drop, dropping, turn, turned, turning, raise, increase',
 )
 
+/** Before a heat that the dish is to have none of: "do not put it into a fierce oven", "avoid a hot oven". */
+export const warningsAgainst: readonly string[] = words(
+  "not, never, nor, don't, without, avoid, avoiding, no, beware of, not bear, nicht",
+)
+
+/** Between such a word and the heat: what is done with the dish, and small words. */
+export const warnedUses: readonly string[] = words(
+  'be, put, set, bake, baked, place, placed, bear, stand, use, have, allow, it, them, the, this, these, cakes, cake, bread, loaf, loaves, pies, pie, pudding, in, into, to, a, an, any, such, ever, with, bei, in, im, den, backen',
+)
+
+/** Behind such a heat: what it does to the dish. */
+export const heatHarms: readonly string[] = words(
+  'spoils, spoil, will spoil, would spoil, burns, will burn, would burn, scorches, will scorch, would scorch, ruins, will ruin, would ruin, hardens, will harden, would harden',
+)
+
+/** What says that a heat is gone: before it, behind it, and what may stand between it and the words before. */
+export const heatGone: Readonly<Record<'before' | 'later' | 'between', readonly string[]>> = {
+  before: words('taken off, takes off, take off, took off, has lost, have lost, had lost, loses, past, abated'),
+  later: words(
+    'is spent, be spent, is gone, is gone off, be gone, be gone off, has gone, has gone off, has passed, has passed off, has passed over, is passed, is off, off the oven, be over, is over, be past, is past, is taken off, be taken off, has been taken off, is a little abated, is a little spent',
+  ),
+  between: words('the, a, an, its, their, some, first, few, minutes, of, part, much, most, all, little, worst, strength'),
+}
+
+/** What says that an oven has come down to so many degrees when a thing is set in, and what that the thing has been drawn from it. */
+export const fallenTo: Readonly<Record<'verbs' | 'when' | 'drawn', readonly string[]>> = {
+  verbs: words('fallen, falls, cooled, cools, sunk, sinks, dropped, drops, abgekuhlt, gefallen, gesunken, abgesunken'),
+  when: words('when, once, soon, after, sobald, wenn'),
+  drawn: words('from, out, remove, removed, draw, drawn, taken, slice, serve, herausnehmen, aus'),
+}
+
+/** What an oven that is fired with wood, or as hot as one, is called beside a kitchen's: "2 minutes in a wood-fired oven". */
+export const woodOvens: readonly string[] = words(
+  'wood fired, woodfired, wood burning, wood oven, brick oven, masonry oven, bread oven, stone oven, clay oven, pizza oven, holzofen, holzbackofen, steinofen, steinbackofen, lehmofen, pizzaofen',
+)
+
 /** Every list of this file with its source: each is one row, since none of its words has a figure or a source of its own. */
 export const grammarTables: readonly GrammarTable[] = (
   [
@@ -411,5 +447,11 @@ export const grammarTables: readonly GrammarTable[] = (
     ['breadWork', breadWork],
     ['dryingVerbs', dryingVerbs],
     ['heatChanges', heatChanges],
+    ['woodOvens', woodOvens],
+    ['fallenTo', [...fallenTo.verbs, ...fallenTo.when, ...fallenTo.drawn]],
+    ['warningsAgainst', warningsAgainst],
+    ['warnedUses', warnedUses],
+    ['heatHarms', heatHarms],
+    ['heatGone', [...heatGone.before, ...heatGone.later, ...heatGone.between]],
   ] as const
 ).map(([id, list]) => ({id, words: [...list], source: 'common-practice'}))

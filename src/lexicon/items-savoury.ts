@@ -443,12 +443,25 @@ export const savouries = itemRows([
     ndb: '11282',
     group: 'vegetable',
     spellings:
-      'onions, spanish onion, chopped onion, large onion, button onion, spring onion, red onion, scallion, small onion, green onion, young onion',
+      'onions, chopped onion, large onion, button onion, spring onion, red onion, scallion, small onion, green onion, young onion',
     density: span(0.45, 0.676, 0.7),
     densitySource: 'usda-sr28',
     pieces: [
       {measure: 'count', grams: span(70, 110, 160), source: 'usda-sr28'},
       {measure: 'slice', grams: span(6, 14, 38), source: 'usda-sr28'},
+    ],
+    sources: ['usda-sr28'],
+  },
+  {
+    id: 'spanish onion',
+    ndb: '11282',
+    group: 'vegetable',
+    spellings: 'spanish onions, large spanish onion, large spanish onions',
+    density: span(0.45, 0.676, 0.7),
+    densitySource: 'usda-sr28',
+    pieces: [
+      {measure: 'count', grams: span(200, 300, 450), source: 'common-practice', note: 'a large mild onion, sold singly'},
+      {measure: 'slice', grams: span(9, 38, 45), source: 'usda-sr28'},
     ],
     sources: ['usda-sr28'],
   },

@@ -1191,8 +1191,9 @@ const rows: readonly KindRow[] = [
     id: 'baked fish',
     title: 'Baked fish',
     words: words(
-      'baked fish, to bake fish, baked salmon, baked cod, baked haddock, baked mackerel, baked shad, baked trout, baked herrings, to bake pike',
+      'baked fish, to bake fish, baked salmon, baked cod, baked haddock, baked mackerel, baked shad, baked trout, baked herrings, to bake pike, baked pike',
     ),
+    titles: words('pike'),
     band: 'moderate',
     start: {low: 160, best: 180, high: 210},
     end: 140,

@@ -183,12 +183,13 @@ export const stayWordSchema = z.object({
   id: z.string(),
   phrases: z.array(z.string()).min(1),
   /**
-   * `night`: a stretch of time that is the night; `inside`: beside it, left in; `into`, `beside`: before "oven", within it or not;
+   * `night`: a stretch of time that is the night; `better`: that a thing gains by it; `inside`: beside it, left in; `into`, `beside`: before "oven", within it or not;
    * `elsewhere`: between oven and night, that it no longer stands in the oven. `opens`, `shut`, `keeps`, `door`, `never`, `until`,
    * `during`: the parts of a rule about the door; `falls`: that it bakes while the heat falls, `after` beside it: of the time after the baking; `off`, `cools`, `leaves`, `gone`, `or`: that it is left in an oven that is off or cools, was taken out of it, or that it is one of two ways; `stirs`, `turns`, `bastes`: what is done to it while it bakes, `often`, `half-way`, `every`: when, `bakes`: in the oven, `elsewhere-tended`: on the hob; `blind`, `fills`: that a crust is baked empty, and what comes into it then; `state`, `share`: how long, where it is no stretch of time.
    */
   use: z.enum([
     'night',
+    'better',
     'inside',
     'into',
     'beside',
@@ -376,6 +377,10 @@ export const warmDoughSchema = z.object({
   id: z.string(),
   minutes: z.number().positive(),
   rounding: z.number().nonnegative(),
+  /** Of what is else egg or dairy: items that stand as long as flour does. */
+  keeps: z.array(z.string()),
+  /** Parts of a receipt that are not mixed into its dough. */
+  apart: z.array(z.string()),
   source: z.string(),
 })
 export type WarmDough = z.infer<typeof warmDoughSchema>

@@ -25,6 +25,7 @@ const ofBaking = (share: string): string =>
 export const stayWords: readonly StayWord[] = [
   // Through the night
   row('night', 'night', 'night, nights, overnight, morning, next day, following day, to morrow, tomorrow, nacht'),
+  row('better', 'better', 'better, best, improves, improve, improved, gains, besser, am besten'),
   row('inside', 'inside', 'in, inside, within, there, therein, im, darin'),
   row('into-oven', 'into', 'in, into, inside, within, im'),
   row('beside-oven', 'beside', 'by, near, beside, before, behind, on, upon, over, under, from, outside, against, at'),

@@ -17,6 +17,8 @@ import type {PlanProblem} from './types.js'
 
 /** Share more of its dose that a dish may have for being left in till it is wanted, where that is more than its receipt's longest time gives. */
 const MORE = 0.25
+/** Share of the plan's score that it may cost to leave in what is by its receipt the better for remaining in the oven over night. */
+const REMAINS = 0.03
 /** Ticks by which a later draw that some limit is in the way of is tried sooner. */
 const SOONER = 30 / rules.tick
 
@@ -25,7 +27,7 @@ const SOONER = 30 / rules.tick
  * as far as their own limits go. An opening is moved whole, and past no other, so that who stands before whom stays as it was; or what is
  * drawn at it joins the next one, if the hands allow. Each is tried on the simulated oven.
  *
- * @returns The plan as it was where nothing can be moved so, or it would cost more.
+ * @returns The plan as it was where nothing can be moved so, or it would cost more: more than a little (`REMAINS`) of what its receipt has remain there.
  */
 export function drawnAwake(problem: PlanProblem, grid: FloorGrid, settled: Settled, simulate: Simulate | undefined): Settled {
   let best = settled
@@ -36,7 +38,8 @@ export function drawnAwake(problem: PlanProblem, grid: FloorGrid, settled: Settl
     tried.add(group.at)
     for (const to of group.to) {
       const moved = movedTo(problem, grid, best, group.jobs, to, simulate)
-      if (!moved || moved.total > best.total + 1e-6) continue
+      const asked = group.jobs.some((u) => best.model.jobs[u]!.dish.need.remains === true)
+      if (!moved || moved.total > best.total + (asked ? REMAINS * best.total : 1e-6)) continue
       best = moved
       tried.add(to)
       break

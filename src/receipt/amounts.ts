@@ -451,6 +451,32 @@ function readMeasure(
   return null
 }
 
+/** A number of pieces no more than so many times the measure, and more than its weight allows, is of the measure: "a pound or two of plums". */
+const MOST_TIMES = 4
+/** Pieces that weigh between half and twice the measure are the same amount, told by another way. */
+const LIKE_WEIGHT = 2
+const GRAMS_PER_POUND = 453.59237
+
+/**
+ * "One pound or ten eggs": where the second number is one of pieces, told in place of the measure, and no greater number of measures.
+ *
+ * @param second the number behind "or", which has no measure of its own
+ * @param low how many of the measure stand before "or"
+ * @returns the token after the pieces' name; −1 where it is no such number
+ */
+function countInstead(view: View, second: One, end: number, low: Exact, measure: string): number {
+  if (second.next >= end || second.value.value < 2) return -1
+  const item = itemHere(view, second.next) ?? (second.next + 1 < end ? itemHere(view, second.next + 1) : null)
+  const piece = item?.row.pieces.find((one) => one.measure === 'count')
+  if (item === null || piece === undefined) return -1
+  const share = ratio(measure, 'pound')
+  if (share !== null) {
+    const times = (second.value.value * piece.grams.likely) / (low.value * share.value * GRAMS_PER_POUND)
+    if (times >= 1 / LIKE_WEIGHT && times <= LIKE_WEIGHT) return item.next
+  }
+  return second.value.value >= MOST_TIMES * low.value ? item.next : -1
+}
+
 /** An alternative in brackets or after a slash: "(250 g)", "/ 9 oz". Returns the token after it, else `at`. */
 export function pastAlternative(view: View, at: number, end: number, notes: string[]): number {
   const {words, tokens} = view
@@ -627,6 +653,8 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
       const second = one(view, from, end)
       if (second !== null) {
         const unit = readMeasure(view, second.next, end, second.figure, [])
+        const counted = unit === null && sign === 'or' && !second.article
+        const instead = counted ? countInstead(view, second, end, low, measure.id) : -1
         if (unit !== null) {
           const share = ratio(unit.id, measure.id)
           let value = share === null ? null : second.value.times(share)
@@ -644,11 +672,18 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
             } else if (sign === 'or' && value.value < low.value) {
               low = value
               next = stop
+            } else if (sign === 'or' && unit.id !== measure.id) {
+              // "half a pound or eight ounces"
+              notes.push(view.section.source.slice(tokens[from]!.start, tokens[stop - 1]!.end))
+              next = stop
             }
           } else if (sign === 'or' && unit.dimension === measure.dimension && unit.dimension !== 'count') {
             notes.push(view.section.source.slice(tokens[from]!.start, tokens[unit.next - 1]!.end))
             next = unit.next
           }
+        } else if (instead > 0) {
+          notes.push(view.section.source.slice(tokens[from]!.start, tokens[instead - 1]!.end))
+          next = second.next
         } else if (!second.article && second.value.value > high.value) {
           const after = words[second.next]
           const closes = second.next >= end || after === 'of' || tokens[second.next]!.kind === 'mark' || sign !== 'to'

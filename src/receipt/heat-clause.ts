@@ -27,9 +27,9 @@ import type {Walk} from './walk.js'
  * What is said of the oven or its heat in the words behind it.
  */
 
-/** Does "not" stand between the oven and the word said of it? */
+/** Does "not" or "never" stand between the oven and the word said of it? */
 function isNegated(walk: Walk, oven: number, at: number): boolean {
-  for (let k = oven + 1; k < at; k++) if (walk.word(k) === 'not') return true
+  for (let k = oven + 1; k < at; k++) if (/^(?:not|never)$/.test(walk.word(k))) return true
   return false
 }
 

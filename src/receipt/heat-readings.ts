@@ -1,6 +1,7 @@
 import type {Band, Hedge, OvenWord} from '../lexicon/schema.js'
 import {bandOf} from './degrees.js'
-import {UNKNOWN_HEAT} from './heat-words.js'
+import {goneAt, isWarnedAgainst} from './heat-warned.js'
+import {HEAT_SUBSIDES, UNKNOWN_HEAT} from './heat-words.js'
 import type {Section} from './section.js'
 import type {OvenPhrase} from './types.js'
 import {Walk} from './walk.js'
@@ -22,8 +23,15 @@ export interface Reading {
   readonly rank: number
   readonly disagree?: boolean
   readonly condition?: boolean
+  readonly against?: boolean
+  readonly fallenTo?: boolean
   readonly known?: boolean
 }
+
+/** A heat that is warned of is the end of what the dish bears: nothing is baked so hot, and so far below it may well be, °C. From memory. */
+const belowWarned = 50
+/** What is warned of for too little heat begins below this, °C. */
+const leastTooHot = 175
 
 /** A word before "oven" that the lexicon does not know as a heat word: reported, and carried through. */
 export interface UnknownHeat {
@@ -74,6 +82,38 @@ export class HeatReadings extends Walk {
     rank: number,
     notes: readonly string[] = [],
     condition = false,
+  ): void {
+    const hot = Math.min(...this.#choose(rows).map((row) => row.celsius.low)) >= leastTooHot
+    const gone = hot && !condition && !HEAT_SUBSIDES.includes(rows[0]!) ? goneAt(this, from, to) : null
+    if (gone !== null) {
+      this.#add(gone.from, gone.to, HEAT_SUBSIDES, null, Math.max(rank, 5), notes, false)
+      return
+    }
+    const against = hot && !condition && hedge?.effect !== 'cap' && rows !== UNKNOWN_HEAT && isWarnedAgainst(this, from, to)
+    if (!against) {
+      this.#add(from, to, rows, hedge, rank, notes, condition)
+      return
+    }
+    this.#add(from, to, rows, hedge, rank, notes, false)
+    const {low, ...read} = this.found.pop()!
+    this.found.push({
+      ...read,
+      low: low - belowWarned,
+      high: low,
+      band: bandOf(low - belowWarned, low),
+      notes: ['warned of: no heat that it wants, but more than it bears', ...read.notes],
+      against: true,
+    })
+  }
+
+  #add(
+    from: number,
+    to: number,
+    rows: readonly OvenWord[],
+    hedge: Hedge | null,
+    rank: number,
+    notes: readonly string[],
+    condition: boolean,
   ): void {
     const chosen = this.#choose(rows)
     let low = Math.min(...chosen.map((row) => row.celsius.low))
@@ -151,6 +191,8 @@ export class HeatReadings extends Walk {
         ...(reading.notes.length > 0 ? {notes: reading.notes} : {}),
         ...(reading.disagree === true ? {disagree: true} : {}),
         ...(reading.condition === true ? {condition: true} : {}),
+        ...(reading.against === true ? {against: true as const} : {}),
+        ...(reading.fallenTo === true ? {fallenTo: true as const} : {}),
         ...(reading.known === false ? {known: false as const} : {}),
       }
     })

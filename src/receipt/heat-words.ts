@@ -106,6 +106,8 @@ export const isStop = (t: Token | undefined): boolean =>
   (t.kind === 'mark' &&
     (t.word === '.' || t.word === ';' || t.word === '?' || t.word === '!' || t.word === '|' || t.word === ':'))
 
+/** A heat that has come down from its first. */
+export const HEAT_SUBSIDES = ovenWords.filter((row) => row.id === 'heat-subsides')
 export const HEDGE_CAP = hedges.find((row) => row.effect === 'cap')!
 /** What a word for heat may mean that no row knows: from the slack oven to the hot. */
 export const UNKNOWN_HEAT = ovenWords.filter((row) => row.id === 'unknown-heat')
@@ -154,5 +156,5 @@ export const JOINTS = set('/ ( ) , or - — = ; • · and |')
 export const FAN_AFTER = set('fan convection umluft heißluft heissluft')
 export const DEGREE_AFTER = set('° degrees f c')
 export const NEUTRAL = set(
-  "brick baker's bakers' range gas electric wood clay stone iron same new second different other bread conventional pizza preheated heated combination home modern fan open empty clean old american stove proper public village common domestic kitchen portable cold unheated earth earthen outdoor cooking masonry coal sheet drying",
+  "brick baker's bakers' range gas electric wood clay stone iron same new second different other bread conventional pizza preheated heated combination home modern fan open empty clean old american stove proper public village common domestic kitchen portable cold unheated earth earthen outdoor cooking masonry coal sheet drying normal standard regular",
 )

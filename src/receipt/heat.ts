@@ -2,6 +2,7 @@ import {bandOf, DegreeReader} from './degrees.js'
 import {readBake} from './heat-bake.js'
 import {readAsFor, readCompany} from './heat-comparison.js'
 import {readAfter, readDrawn} from './heat-drawn.js'
+import {isFallenTo} from './heat-fallen.js'
 import {isBakingStove, readFire, readFixed, readHeatNoun} from './heat-fire.js'
 import {readOven} from './heat-oven.js'
 import {HeatReadings, type UnknownHeat} from './heat-readings.js'
@@ -120,7 +121,8 @@ class HeatReader extends HeatReadings {
     if (read === null) return i + 1
     const odd = read.ofOven && read.odd >= 0 ? this.tokens[read.odd]! : null
     if (odd !== null) this.unknown.push({text: this.section.source.slice(odd.start, odd.end), start: odd.start, end: odd.end})
-    if (read.ofOven) this.found.push({...read, band: bandOf(read.low, read.high), rank: 8})
+    if (read.ofOven)
+      this.found.push({...read, band: bandOf(read.low, read.high), rank: 8, fallenTo: isFallenTo(this, read.from, read.to)})
     return read.to
   }
 }

@@ -1,5 +1,5 @@
 import {pastes, preferments} from '../lexicon/grammar-words.js'
-import {lookUpMeasure} from '../lexicon/index.js'
+import {lookUpItem, lookUpMeasure} from '../lexicon/index.js'
 import {textOf} from './amounts.js'
 import {staysOutside} from './beside.js'
 import {isLoafBaked} from './bread-loaves.js'
@@ -138,6 +138,23 @@ function output(view: View, d: Draft, grams: 'list' | 'size' | null): ReadIngred
 
 const PREFERMENTS: ReadonlySet<string> = new Set(preferments)
 const isPreferment = ({item}: Draft): boolean => PREFERMENTS.has(item)
+/** The first dough of a bread, of its flour, water and yeast: an item of the lexicon. */
+const SPONGE = 'sponge of yeast'
+
+/**
+ * The entries with a sponge that is no cake: where yeast goes in, it is the dough's own beginning. So much of it is kept as that, and one that is
+ * only set, "set a soft sponge", is nothing that goes in.
+ */
+function leavenSponges({words}: View, drafts: readonly Draft[]): readonly Draft[] {
+  if (!drafts.some(({row}) => row?.raises === 'yeast')) return drafts
+  return drafts.flatMap((d): Draft[] => {
+    const plain = d.item === 'sponge cake' && words[d.next - 1] === 'sponge'
+    if (!plain || d.inList) return [d]
+    const row = lookUpItem(SPONGE)
+    return d.low === null || d.measure === 'count' || row === null ? [] : [{...d, item: SPONGE, row}]
+  })
+}
+
 /** How far from the head of its sentence the sponge stands: "Build the levain the night before". */
 const HEAD = 6
 
@@ -171,7 +188,7 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
   const {view} = entries
   const kept: Draft[] = []
   const definite = new Set<string>()
-  const inside = drafts.filter(
+  const inside = leavenSponges(view, drafts).filter(
     (d) => d.inList || !(staysOutside(view, d) || isWhatIsMade(view, d, title, entries.listed) || isLoafBaked(view, d, drafts)),
   )
   for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))

@@ -14,7 +14,7 @@ export interface NoteBake {
   readonly serves: boolean
 }
 
-const counts = (phrase: OvenPhrase): boolean => phrase.condition !== true && phrase.known !== false
+const counts = (phrase: OvenPhrase): boolean => phrase.condition !== true && phrase.against !== true && phrase.known !== false
 
 const OF_ANOTHER_WAY = 'from a note on another way: not the heat the receipt itself asks for'
 

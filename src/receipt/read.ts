@@ -14,6 +14,7 @@ import {readIngredients} from './ingredients.js'
 import {kindOf, mayBeBoiled} from './kinds.js'
 import {apartFromNotes} from './note-bakes.js'
 import {noteSpans, noteWords} from './notes.js'
+import {otherBakes} from './other-bakes.js'
 import {lineIndex} from './position.js'
 import type {RatioTold} from './ratios.js'
 import {readRising} from './rising.js'
@@ -176,10 +177,11 @@ export function readReceipts(source: string, options: ReadOptions): {receipts: R
         ? boiledWhole(section, ingredients, allTimes, notes)
         : null
     const offered: Span[] = []
+    const heats = readHeat(section, unknownHeat)
     const {oven, times} = apartFromNotes(
-      readHeat(section, unknownHeat),
+      heats,
       allTimes,
-      boiled === null ? notes : [...notes, ...boiled.offered],
+      boiled === null ? [...notes, ...otherBakes(section, heats, allTimes)] : [...notes, ...boiled.offered],
       ({note, phrase, serves}) => {
         if (boiled !== null) {
           offered.push(phrase)

@@ -1,5 +1,5 @@
 import type {ColdPlace} from '../lexicon/schema.js'
-import {coldPlaceAt, NOT_THERE, risingWordAt} from './rising-words.js'
+import {coldPlaceAt, NOT_THERE, namedPlaceAt, risingWordAt} from './rising-words.js'
 import type {Section, Token} from './section.js'
 import {endsSentence, sentenceAt} from './sentences.js'
 import {spansOf, type TokenSpan} from './stays.js'
@@ -23,6 +23,30 @@ const placeAt = (tokens: readonly Token[], k: number, back: boolean): Place | nu
 const worked = (tokens: readonly Token[], k: number): boolean =>
   (['shapes', 'kneads', 'bakes'] as const).some((use) => risingWordAt(use, tokens, k) !== null)
 
+/** What may stand between a place that notes name and its time. */
+const ABOUT = /^(?:for|about|at|least|around|:|ca|etwa)$/
+/** What joins a step of notes to the one before. */
+const JOINS = /^(?:then|and|und|dann)$/
+
+/** The place that notes name right before a time, "then fridge overnight", or right behind one, "overnight, fridge"; null where they name none. */
+function notedPlace(tokens: readonly Token[], from: number, to: number, low: number, high: number): Place | null {
+  let end = from
+  while (end > low && ABOUT.test(tokens[end - 1]!.word)) end--
+  for (let k = end - 1; k >= low && end - k <= 2; k--) {
+    const named = namedPlaceAt(tokens, k)
+    const before = tokens[k - 1]
+    const begins = before === undefined || before.block !== tokens[k]!.block || before.kind === 'mark' || JOINS.test(before.word)
+    if (named?.to === end && begins) return named.place
+  }
+  const k = /^[,(]$/.test(tokens[to]?.word ?? '') ? to + 1 : to
+  const named = k < high ? namedPlaceAt(tokens, k) : null
+  if (named === null) return null
+  const behind = tokens[named.to]
+  return behind === undefined || behind.block !== tokens[k]!.block || behind.kind === 'mark' || DIVIDES.test(behind.word)
+    ? named.place
+    : null
+}
+
 /** The place of one stretch of time: inside its words, behind them, or before them in the sentence, none nearer being another's. */
 function placeOf(tokens: readonly Token[], spans: readonly TokenSpan[], n: number, minutes: number): Place | null {
   const {from, to} = spans[n]!
@@ -40,6 +64,8 @@ function placeOf(tokens: readonly Token[], spans: readonly TokenSpan[], n: numbe
     if (place !== null) return place
   }
   const previous = spans[n - 1]?.to ?? 0
+  const noted = notedPlace(tokens, from, to, Math.max(previous, first), last)
+  if (noted !== null) return noted
   let start = first
   if (previous > first) {
     // What follows the time before, up to where the next matter begins, is said of that.

@@ -36,3 +36,12 @@ export function coldPlaceAt(tokens: readonly Token[], k: number): Place | null {
   while (j >= 0 && BETWEEN.test(tokens[j]!.word)) j--
   return j >= 0 && IN.test(tokens[j]!.word) && !NOT_THERE.test(tokens[j - 1]?.word ?? '') ? place : null
 }
+
+/** The cold place that begins at token `k`, whatever stands before it; null where none does. */
+export function namedPlaceAt(tokens: readonly Token[], k: number): {readonly place: Place; readonly to: number} | null {
+  for (const place of PLACES) {
+    const found = risingWordAt(place, tokens, k)
+    if (found !== null) return {place, to: found.to}
+  }
+  return null
+}

@@ -1,7 +1,7 @@
 import type {StayWord} from '../lexicon/schema.js'
 import {type FoundPhrase, phraseAt} from './phrases.js'
 import type {Section, Token} from './section.js'
-import {endsSentence} from './sentences.js'
+import {endsSentence, sentenceAt} from './sentences.js'
 import {stayPhrases} from './stay-phrases.js'
 import {minutesIn, numberAt} from './times.js'
 import type {DoorRule, TimePhrase} from './types.js'
@@ -12,6 +12,7 @@ import type {DoorRule, TimePhrase} from './types.js'
 
 const TREES = {
   night: stayPhrases('night'),
+  better: stayPhrases('better'),
   inside: stayPhrases('inside'),
   into: stayPhrases('into'),
   beside: stayPhrases('beside'),
@@ -43,6 +44,13 @@ const REACH = {back: 60, on: 25, preposition: 5, near: 8} as const
 export interface Stays {
   readonly times: TimePhrase[]
   readonly door: readonly DoorRule[]
+}
+
+/** "It is all the better for remaining in the oven over night": whether the sentence before token `from` says that the thing gains by it. */
+function isBetter(tokens: readonly Token[], from: number): boolean {
+  const [first] = sentenceAt(tokens, from, REACH.on)
+  for (let k = first; k < from; k++) if (at('better', tokens, k) !== null) return true
+  return false
 }
 
 /**
@@ -91,7 +99,9 @@ export function readStays(section: Section, times: readonly TimePhrase[]): Stays
   const marked = times.map((time, n): TimePhrase => {
     if (shutTimes.has(n)) return {...time, of: 'other'}
     const {from, to} = spans[n]!
-    return time.of !== 'rise' && isNight(tokens, from, to) && isInOven(tokens, from, to) ? {...time, overnight: true} : time
+    return time.of !== 'rise' && isNight(tokens, from, to) && isInOven(tokens, from, to)
+      ? {...time, overnight: true, ...(isBetter(tokens, from) ? {better: true as const} : {})}
+      : time
   })
   return {times: marked, door}
 }

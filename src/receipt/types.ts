@@ -80,6 +80,10 @@ export interface OvenPhrase extends Span {
   readonly disagree?: boolean
   /** Said with an "if" ("if the oven be too hot it will burn"): not the heat the dish wants. */
   readonly condition?: boolean
+  /** The receipt warns of it ("never in a fierce oven"): no heat the dish wants, and hotter than `celsius.high` it is not to be. */
+  readonly against?: true
+  /** What the oven has come down to when the thing is set in: "when it has cooled to about 60 °C". */
+  readonly fallenTo?: true
   /** It stands in a note: the receipt's own heat where it gives no other, else said of another way, with `condition`. */
   readonly note?: true
   /** False where a word stands for a heat that no row knows ("a zestful oven"): any heat. */
@@ -97,6 +101,8 @@ export interface TimePhrase extends Span {
   readonly place?: ColdPlace['id']
   /** It is the night, and the thing is left in the oven through it. */
   readonly overnight?: true
+  /** … and is the better for it, by its receipt. */
+  readonly better?: true
   /** The thing is left in the oven so long after its bake, as that cools or is turned off: no part of the bake. */
   readonly cooling?: true
   /** It goes on where the time before it ended: "then 25 minutes at 200 °C", "15 minutes more with the lid off". */

@@ -1,3 +1,4 @@
+import {warmDough} from '../lexicon/dough-work.js'
 import {lookUpItem} from '../lexicon/index.js'
 import type {Range} from '../lexicon/schema.js'
 import {exactly, plus} from '../measure/range.js'
@@ -51,7 +52,7 @@ export function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
       ? ({cold: true, hold: coldWait.hold, bulkHold: hold} as const)
       : {...(prove.low >= coldWait.from ? ({cold: true} as const) : {}), hold}
   const bulk = rising && rising.high > rising.low ? {bulk: rising} : {}
-  const spoils = receipt.ingredients.some(({item}) => /^(?:egg|dairy)$/.test(lookUpItem(item)?.group ?? ''))
+  const spoils = receipt.ingredients.some(spoilsDough)
   const places = coldPlacesOf(staged, rising)
   const risesCold = coldRiseOf({rise, ...bulk, ...places, ...(spoils ? {spoils} : {})}) !== null
   return {
@@ -67,6 +68,12 @@ export function doughOf(receipt: Receipt, kind: KindFigures): Dish['dough'] {
     ...(risesCold && rise >= coldWait.from ? {bulkHold: Math.max(cold.hold, coldWait.hold)} : {}),
     ...(spoils ? ({spoils: true} as const) : {}),
   }
+}
+
+/** Egg or milk that is mixed into the dough, and neither laid on it nor filled in. */
+function spoilsDough({item, part}: Receipt['ingredients'][number]): boolean {
+  const row = lookUpItem(item)
+  return row !== null && /^(?:egg|dairy)$/.test(row.group) && !warmDough.keeps.includes(row.id) && !warmDough.apart.includes(part)
 }
 
 /** What keeps for days is used as soon as it is ready, minutes. Common practice, no source. */

@@ -1,7 +1,7 @@
 import {lookUpKind} from '../lexicon/index.js'
 import type {DishKind} from '../lexicon/schema.js'
 import type {Receipt} from '../receipt/types.js'
-import {anyKind} from './need.js'
+import {anyKind, settingIn} from './need.js'
 import type {Say} from './sizing.js'
 
 /** What a kind of dish stands for where its receipt is silent. `known`: a row of the lexicon says so, and no oven word alone. */
@@ -14,11 +14,12 @@ export const bySight = 'as the receipt says, or by eye'
 export function kindOf(receipt: Receipt, say: Say): KindFigures {
   const row = receipt.kind === null ? null : lookUpKind(receipt.kind)
   if (row !== null) return {...row, known: true}
-  const band = receipt.oven[0]?.band ?? 'moderate'
+  const named = settingIn(receipt.oven) ?? receipt.oven.find((phrase) => phrase.against !== true)
+  const band = named?.band ?? 'moderate'
   say(
     'warning',
     'scale-kind',
-    `“${receipt.title}” is no kind of dish known here; planned for ${receipt.oven.length > 0 ? `the ${band} oven it names` : 'a moderate oven'}`,
+    `“${receipt.title}” is no kind of dish known here; planned for ${named !== undefined ? `the ${band} oven it names` : 'a moderate oven'}`,
     'state vessel, oven and bake in its front matter',
   )
   return {

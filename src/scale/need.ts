@@ -9,6 +9,8 @@ import type {HeatNeed} from './types.js'
  * source.
  */
 const allowance = {below: 15, above: 25}
+/** … and of one that the oven is to have come down to, at most so much of what it is above a room: 5 °C at 45. Common practice, no source. */
+const coolShare = 0.2
 /** No oven that falls bakes for more than a day, minutes; a longer time in a receipt is steeping or keeping. */
 const longestBake = 1440
 /** Minutes of baking from which it is taken to go on through the night. */
@@ -105,7 +107,7 @@ function closedFor(rules: readonly DoorRule[], minutes: Range): Range | null {
 }
 
 type Needs = Pick<DishKind, 'start' | 'end' | 'done' | 'minutes' | 'falling' | 'overnight'> &
-  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries' | 'dry' | 'keeps' | 'uneaten'>>
+  Partial<Pick<DishKind, 'cautions' | 'bearsHeat' | 'dries' | 'dry' | 'keeps' | 'uneaten' | 'dough'>>
 
 /** Where a need's figures come from: for the list of what is ours. */
 export interface NeedResult {
@@ -198,7 +200,20 @@ export function heatNeed(
   const cools = receipt.times.find((time) => time.cooling)
   const coolsOvernight = cools?.overnight === true
   const bake = bakeOf(receipt, kind.minutes)
-  const own = (bake && middled(bake)) ?? (night === undefined || kind.overnight ? null : middled(night.minutes))
+  const stated = receipt.facts.oven === undefined ? null : readHeatWords(receipt.facts.oven, receipt.facts)
+  // "If the oven be too hot it will burn" is no order, and a word that no row knows no heat.
+  const ordered = receipt.oven.filter(
+    (phrase) =>
+      phrase.condition !== true &&
+      phrase.against !== true &&
+      phrase.known !== false &&
+      !(cooling && phrase.start >= cooling.start && phrase.start < cooling.end),
+  )
+  const phrases = stated !== null ? [stated] : ordered.sort((p, q) => p.start - q.start)
+  const setIn = settingIn(phrases)
+  // … but not for a heat that is none to bake at.
+  const ownNight = night !== undefined && (!kind.overnight || (setIn !== undefined && setIn.celsius.high < kind.start.low))
+  const own = (bake && middled(bake)) ?? (ownNight ? middled(night.minutes) : null)
   const minutes = own ?? kind.minutes
   if (own === null) {
     inferred.push({
@@ -207,18 +222,11 @@ export function heatNeed(
       why: `the receipt gives no time; usual for ${source}`,
     })
   }
-  const stated = receipt.facts.oven === undefined ? null : readHeatWords(receipt.facts.oven, receipt.facts)
-  // "If the oven be too hot it will burn" is no order, and a word that no row knows no heat.
-  const ordered = receipt.oven.filter(
-    (phrase) =>
-      phrase.condition !== true &&
-      phrase.known !== false &&
-      !(cooling && phrase.start >= cooling.start && phrase.start < cooling.end),
-  )
-  const phrases = stated !== null ? [stated] : ordered.sort((p, q) => p.start - q.start)
   // A receipt may name the oven of another dish ("after the bread, in a quick oven") or two stages: the heat its kind takes counts.
   const named =
-    phrases.find((phrase) => phrase.celsius.high >= kind.start.low && phrase.celsius.low <= kind.start.high) ?? phrases[0]
+    setIn ??
+    phrases.find((phrase) => phrase.celsius.high >= kind.start.low && phrase.celsius.low <= kind.start.high) ??
+    phrases[0]
   const first = named === undefined ? undefined : (figureOf(named, phrases) ?? named)
   let {low, best, high} = kind.start
   let end = kind.end
@@ -244,15 +252,27 @@ export function heatNeed(
       )
     }
   }
+  const warned = stated !== null ? undefined : leastWarned(receipt.oven)
+  if (warned !== undefined && warned.celsius.high < high && warned.celsius.high - low >= leastSpan) {
+    high = warned.celsius.high
+    best = Math.min(best, high)
+    inferred.push({
+      field: 'oven',
+      value: `${Math.round(low)}–${Math.round(high)} °C`,
+      why: `no hotter: the receipt warns of “${warned.text}”`,
+    })
+  }
   if (mayTakeFire(kind.cautions ?? []) && high > kind.start.high) {
     ;({low, best, high} = kind.start)
     inferred.push({field: 'oven', value: `${low}–${high} °C`, why: 'no hotter, whatever is asked for: it may take fire'})
   }
   // Left in all night it bakes on the heat as it falls away, whatever its kind does by day.
   const allNight = night !== undefined && minutes.high >= longNight
-  if (allNight || coolsOvernight) end = Math.min(end, anyKind.slack.end)
+  // “… bake three hours; all the better for remaining in the oven over night” leaves it there as well, after its own time.
+  const remains = night?.better === true && !allNight && bake !== null
+  if (allNight || remains || coolsOvernight) end = Math.min(end, anyKind.slack.end)
   // What keeps without warmth is none the worse for an oven that is cold by the morning.
-  const cold = coolsOvernight && (kind.dry === true || kind.keeps === true)
+  const cold = (coolsOvernight || remains) && (kind.dry === true || kind.keeps === true || (remains && kind.dough !== undefined))
   if (cold) end = Math.min(end, cooled)
   end = Math.min(end, low - 5)
   const falling = kind.falling || receipt.facts.holdsHeat === true || allNight
@@ -264,6 +284,7 @@ export function heatNeed(
   const bears = Math.max(
     (falling && !overnight) || (kind.overnight && coolsOvernight) ? most(minutes.likely) : 0,
     cools === undefined ? 0 : minutes.high + coolingShare * cools.minutes.high,
+    remains ? night.minutes.high : 0,
   )
   // A figure is what a thermostat holds; only the baker of such an oven says that a time is of a falling one.
   const held =
@@ -302,6 +323,7 @@ export function heatNeed(
       overnight,
       ...(kind.dries || kind.uneaten ? {noMeal: true as const} : {}),
       ...(cold ? {cools: true as const} : {}),
+      ...(remains ? {remains: true as const} : {}),
       ...(bears > minutes.high + 1 ? {longest: bears} : {}),
       ...(closed === null ? {} : {closed}),
     },
@@ -314,6 +336,34 @@ export function heatNeed(
 const besideWord = 11
 /** A figure so much under the word's least heat explains no word but follows it, °C: “a hot oven, then 160 °C”. */
 const otherHeat = 30
+
+/** Words for an oven that has come down mean no more than this, °C: "the cooling oven", "when the oven has fallen". */
+const comeDown = 165
+
+/**
+ * The degrees an oven is said to have come down to when the dish is set in ("when it has cooled to about 60 °C"); undefined where none are,
+ * or where the dish bakes before that: they are the heat of its second stage then.
+ *
+ * @param phrases the heats of the receipt, in the order of the text
+ */
+export function settingIn(phrases: readonly OvenPhrase[]): OvenPhrase | undefined {
+  const at = phrases.findIndex(isFigure)
+  const figure = phrases[at]
+  return figure?.fallenTo === true && phrases.slice(0, at).every(({celsius}) => celsius.high <= comeDown) ? figure : undefined
+}
+
+/** A heat that is warned of leaves so much of what the dish bears, °C; where it would leave less, another heat was meant. */
+const leastSpan = 10
+
+/** The least of the heats that a receipt warns of; undefined where it warns of none. */
+function leastWarned(oven: readonly OvenPhrase[]): OvenPhrase | undefined {
+  return oven
+    .filter((phrase) => phrase.against === true)
+    .reduce<OvenPhrase | undefined>(
+      (least, phrase) => (least === undefined || phrase.celsius.high < least.celsius.high ? phrase : least),
+      undefined,
+    )
+}
 
 /** The figure that a receipt gives for its own word: “a hot oven (gas mark 6)”. It is the more exact, and what was meant. */
 function figureOf(word: OvenPhrase, phrases: readonly OvenPhrase[]): OvenPhrase | undefined {
@@ -339,7 +389,14 @@ function startOf(phrase: OvenPhrase, kind: Needs): {low: number; best: number; h
   if (isFigure(phrase)) {
     // A degree: the receipt's own figure, with the allowance a cook gives it.
     const hotter = kind.bearsHeat ? Math.min(kind.start.high, high + 2 * allowance.above) : 0
-    return {low: low - allowance.below, best: middle, high: Math.max(high + allowance.above, hotter), why: null}
+    // … which is less for what is set in at hardly more than blood heat, as a culture is that 25 °C more would kill.
+    const most = phrase.fallenTo === true ? coolShare * (middle - cooled) : Number.POSITIVE_INFINITY
+    return {
+      low: low - Math.min(allowance.below, most),
+      best: middle,
+      high: Math.max(high + Math.min(allowance.above, most), hotter),
+      why: null,
+    }
   }
   const from = Math.max(low, kind.start.low)
   const to = Math.min(high, kind.start.high)

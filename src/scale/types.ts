@@ -72,6 +72,8 @@ export interface HeatNeed {
   readonly noMeal?: true
   /** It is left in through the night after it is done, and keeps without warmth: the oven may go cold on it. */
   readonly cools?: true
+  /** Its receipt has it remain in the oven through the night, once it has baked its time. */
+  readonly remains?: true
   /** Minutes from setting in that the receipt wants the door kept shut; absent where it says nothing of it. */
   readonly closed?: Range
 }

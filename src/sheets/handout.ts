@@ -1,6 +1,7 @@
 import type {Element, ElementContent} from 'hast'
 import {h} from 'hastscript'
 import type {Source} from '../lexicon/schema.js'
+import {MODERN_YEAR} from '../measure/frame.js'
 import {writeDuration} from '../measure/quantity.js'
 import {partsOf, told} from '../plan/stands-at.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
@@ -66,7 +67,7 @@ export function handout(input: HandoutInput): Handout {
     h('article', {className: ['sheet', 'handout', audience]}, [
       h('header', [
         h('h1', receipt.title),
-        h('p', {className: ['lead']}, [from, words[`handout.intro.${audience}`]].filter(Boolean).join('. ')),
+        h('p', {className: ['lead']}, [from, words[introOf(input)]].filter(Boolean).join('. ')),
       ]),
       h('div', {className: ['pair']}, [
         h('section', [h('h2', words['handout.old']), h('blockquote', {lang: 'en'}, old(input))]),
@@ -81,6 +82,12 @@ export function handout(input: HandoutInput): Handout {
     ...(exercise ? [exercise.questions] : []),
   ]
   return {copies, key: exercise?.answers ?? null}
+}
+
+/** The line under the title: a class learns an old way of writing only from a receipt that is old. */
+function introOf({receipt, audience}: HandoutInput): 'handout.intro.class.modern' | `handout.intro.${HandoutInput['audience']}` {
+  const modern = receipt.year !== null && receipt.year >= MODERN_YEAR
+  return audience === 'class' && modern ? 'handout.intro.class.modern' : `handout.intro.${audience}`
 }
 
 /** The old words without front matter and title, every read phrase numbered like its row. */

@@ -54,7 +54,7 @@ export function bandOf(celsius: number): Band {
 
 /** What the receipt asks: its dish's need on the day, else its kind's row; null where nothing is known of it. */
 export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
-  const phrase = receipt.oven[0] ?? null
+  const phrase = receipt.oven.find(({against}) => against !== true) ?? null
   const dish = dishesOf(receipt, problem)[0]
   const kind = kinds.find(({id}) => id === receipt.kind) ?? null
   const bake = receipt.times.filter((time) => time.of === 'bake')

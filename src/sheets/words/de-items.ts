@@ -483,6 +483,7 @@ export const deItems: Readonly<Record<string, string>> = {
   turnip: 'weiße Rübe|weiße Rüben',
   beetroot: 'Rote Bete',
   onion: 'Zwiebel|Zwiebeln',
+  'spanish onion': 'Gemüsezwiebel|Gemüsezwiebeln',
   shallot: 'Schalotte|Schalotten',
   garlic: 'Knoblauch',
   leek: 'Lauch',

@@ -135,6 +135,12 @@ const sentences: Book['sentences'] = [
     '{n} % as deep before it rises as its time was given for: what rises grows as thick as the cube root of that, and the time goes as its square, so {n2} % of {n3} min',
     'vor dem Aufgehen {n} % so hoch wie das, wofür die Zeit gilt: was aufgeht, wird so dick wie die Kubikwurzel davon, und die Zeit geht mit deren Quadrat, also {n2} % von {n3} min',
   ],
+  ['a large mild onion, sold singly', 'eine große milde Zwiebel, einzeln verkauft'],
+  ['no hotter: the receipt warns of {words}', 'nicht heißer: das Rezept warnt vor {words:quotes}'],
+  [
+    'warned of: no heat that it wants, but more than it bears',
+    'davor wird gewarnt: keine Hitze, die es braucht, sondern mehr, als es verträgt',
+  ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
   [
     'a fork goes in and turns easily, about 90 °C at the centre; 63 °C makes it safe and leaves it tough, so do not draw it at that',

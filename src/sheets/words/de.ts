@@ -379,6 +379,7 @@ export const de: Words = {
   'index.files': 'Für andere Programme',
 
   'handout.intro.class': 'Wie man früher ein Rezept schrieb, und was die Wörter heute heißen',
+  'handout.intro.class.modern': 'Wie man ein Rezept schreibt, und was seine Wörter in diesem Ofen heißen',
   'handout.intro.kitchen': 'Arbeitszahlen für die Küche',
   'handout.intro.visitors': 'Heute im Backsteinofen gebacken; so gelingt es zu Hause',
   'handout.old': 'Im Wortlaut',

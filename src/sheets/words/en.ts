@@ -380,6 +380,7 @@ export const en = {
   'index.files': 'For other programs',
 
   'handout.intro.class': 'An old way of writing a recipe, and what its words mean today',
+  'handout.intro.class.modern': 'How a recipe is written, and what its words mean in this oven',
   'handout.intro.kitchen': 'Working figures for the kitchen',
   'handout.intro.visitors': 'Baked today in the brick oven; here is how to bake it at home',
   'handout.old': 'As written',
