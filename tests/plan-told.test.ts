@@ -410,6 +410,24 @@ describe('a day planned again after numbers in the log', async () => {
     expect(broken(some)).toEqual([])
   })
 
+  it('is not held to lack so much heat where nobody knows in which part of the floor it stands', () => {
+    const {plan, problem: rest} = again(set + 35, [set, 'set in'])
+    const wanting = {start: 0, end: 60, dose: 0.5}
+    const rules = (placed: 'where it was' | 'nowhere'): string[] => {
+      const away = placed === 'nowhere'
+      const loads = plan.loads.map((l) => ({
+        ...l,
+        dishes: l.dishes.map((d) => ({...d, eased: wanting})),
+        placed: away ? [] : l.placed,
+      }))
+      const stood = rest.done!.set.map((s) => (away ? {...s, placed: []} : s))
+      return check({...rest, done: {...rest.done!, set: stood}}, {...plan, loads}).map(({rule}) => rule)
+    }
+    expect(rules('where it was')).toContain('eased')
+    expect(rules('nowhere')).not.toContain('eased')
+    expect(rules('nowhere')).toContain('count')
+  })
+
   it('is in nobody’s way where no plan knows of room for it, and that is said', () => {
     const {day, oven, receipts} = readDayFolder('corpus-demo')
     const {plan, problem} = makePlan({oven, day, receipts})

@@ -302,7 +302,8 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
         if (saving.over && more > 2 * rules.tick)
           later.push(() => burned(more, `${name}: done, and left in for ${more} min more`))
       }
-      if (eased) {
+      // Where nobody knows in which part of the floor it stands, how much it lacks there is a guess.
+      if (eased && !anywhere) {
         const celsius = Math.max(Math.abs(eased.start - wanting.start), Math.abs(eased.end - wanting.end))
         if (celsius > tolerance.celsius + 0.1)
           bad('eased', entry.dish, from, celsius, `${name}: ${Math.round(celsius)} °C further from its heat than is said`)
