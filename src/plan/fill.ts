@@ -23,33 +23,23 @@ const TRIES = {fewer: 3, between: 3} as const
 /** Hands with which every day's work gets done. */
 const HANDS_ENOUGH = 20
 
-/** How else a filling is planned. */
-interface Otherwise {
-  readonly hands?: number
-  readonly alone?: true
-  readonly shortly?: boolean
-}
-
 /**
  * How many vessels a day has room, heat, hands and time for of what is to fill the floor: the most of a few numbers that were planned in
  * earnest that are in the oven at once, and whose plan leaves nothing out that it would not leave out with one of them, nor has it later.
  *
- * On a day that is late or leaves something out with one of them already, the smaller fillings are planned with less care, and so is the one
- * that they are compared with: to weigh what is rather left out takes far longer than to see how much bread goes in.
- *
- * @param plan plans the day with at most so many of each line, all that stand on the floor where that is null; with `hands` of them, with
- *   these dishes alone, or without weighing what cannot all be had in time
+ * @param plan plans the day with at most so many of each line, all that stand on the floor where that is null; with `hands` of them, and
+ *   with these dishes alone
  * @returns null where all that stand on the floor go
  */
 export function floorFilling(
-  plan: (atMost: AtMost | null, change?: Otherwise) => Filling,
+  plan: (atMost: AtMost | null, change?: {readonly hands?: number; readonly alone?: true}) => Filling,
 ): {readonly atMost: AtMost; readonly limit: FillLimit} | null {
   const all = plan(null)
   const whole: AtMost = countedByLine(all.dishes)
   const one = new Map([...whole.keys()].map((line) => [line, 1]))
   let least: Filling | null = null
   /** The day with one vessel of each: what it leaves out is not for the floor's being filled. */
-  let base = (): Filling => {
+  const base = (): Filling => {
     least ??= plan(one)
     return least
   }
@@ -66,13 +56,7 @@ export function floorFilling(
     return isOneFilling(filling) && (late <= WORTH || late <= base().late + WORTH)
   }
   if (goes(all)) return null
-  const shortly = base().late > 0 || base().plan.unplaced.length > 0
-  if (shortly) {
-    const short = plan(one, {shortly})
-    base = () => short
-  }
-  const soon: typeof plan = (atMost, change = {}) => plan(atMost, {...change, shortly})
-  const first = fewerThatGo(all, whole, soon, goes)
+  const first = fewerThatGo(all, whole, plan, goes)
   // What has no place at all is told as such.
   if (first.most === null && !goes(base())) return null
   let most = first.most ?? one
@@ -81,14 +65,14 @@ export function floorFilling(
     const upper = above
     const between = new Map([...most].map(([line, count]) => [line, Math.floor((count + upper.get(line)!) / 2)]))
     if (total(between) <= total(most)) break
-    if (goes(soon(between))) most = between
+    if (goes(plan(between))) most = between
     else above = between
   }
   const barred = whole.size === 1 ? new Set<number>() : hopeless(base())
   const allowed = (counts: AtMost): AtMost => new Map([...counts].filter(([line]) => !barred.has(line)))
   const more = new Map([...most].map(([line, count]) => [line, Math.min(whole.get(line)!, count + 1)]))
-  if (total(above) > total(more) && goes(soon(more))) return {atMost: allowed(more), limit: null}
-  return {atMost: allowed(most), limit: limitOf(soon, more, goes)}
+  if (total(above) > total(more) && goes(plan(more))) return {atMost: allowed(more), limit: null}
+  return {atMost: allowed(most), limit: limitOf(plan, more, goes)}
 }
 
 /** Whether all that a line fills the floor with is in the oven at once: drawn for the rest to go in, it was two loads. */

@@ -97,12 +97,12 @@ function filled(input: MakePlan, made: ReturnType<typeof makeDishes>, runs: Oven
     })
     return makeDishes({day: {...input.day, items}, receipts: input.receipts, oven: input.oven})
   }
-  const found = floorFilling((atMost, {hands = input.day.hands, alone = false, shortly = false} = {}) => {
+  const found = floorFilling((atMost, {hands = input.day.hands, alone = false} = {}) => {
     const some = learnt((atMost === null ? made : dishesWith(atMost, null)).dishes, input.corrections)
     const dishes = alone ? some.filter(({fills}) => fills !== undefined) : some
     const of = {...input, day: {...input.day, hands}}
     const problem = problemOf(of, dishes, runs)
-    const plan = planDay(problem, {...planning(of, dishes, runs), bare: true, inTime: !shortly})
+    const plan = planDay(problem, {...planning(of, dishes, runs), bare: true, inTime: true})
     return {dishes, plan, late: minutesLateIn(problem, plan)}
   })
   return found === null ? made : dishesWith(found.atMost, found.limit)
