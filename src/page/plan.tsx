@@ -259,11 +259,13 @@ function Lines(of: {
   return (
     <>
       <h3>{title}</h3>
-      <ul lang={language}>
-        {lines.map((line) => (
-          <li key={line}>{line}</li>
-        ))}
-      </ul>
+      {lines.length === 0 ? null : (
+        <ul lang={language}>
+          {lines.map((line) => (
+            <li key={line}>{line}</li>
+          ))}
+        </ul>
+      )}
       {note === undefined ? null : (
         <p class="hint" lang={language}>
           {note}
