@@ -4,7 +4,7 @@ import {describe, expect, it} from 'vitest'
 import {hasBrowser, listen, ownBrowser} from './page-browser.js'
 import {inFolder, smallDay} from './page-day.js'
 
-/** A folder of our own: a bake day with a log and a file that is no part of it. */
+/** A folder of our own: a bake day with a log and a file that is no part of it. No outside fact. */
 const whole = new Map([
   ...smallDay,
   ['firings/2027-06-12.md', '---\ndate: 2027-06-12\nlit: 6 am\n---\n\n# Firing\n'],

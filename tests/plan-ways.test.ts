@@ -342,6 +342,25 @@ describe('ways out that change what is written in the day', () => {
     expect(ways.find(({kind}) => kind === 'smaller batch')!.say).toBe('Bake 6 of 12 of Bread: nothing comes late.')
   })
 
+  it('ask for what is wanted hot by its hour only, in all its batches', () => {
+    const batch = (n: number): Dish =>
+      dish('pie', 1, {id: `pie-${n}`, title: `Pie (${n}/2)`, file: 'receipts/pie.md', wantedBy: 1000, hot: true, wantedHot: true})
+    const hot = problem([dish('bread', 4, {wantedBy: 400}), batch(1), batch(2)], {day: day()})
+    const late = planDay(hot)
+    const tried: (readonly (boolean | undefined)[])[] = []
+    const waysWhere = (helps: boolean): ReturnType<typeof waysOf> =>
+      waysOf(hot, late, {}, ({dishes}) => {
+        tried.push(dishes.map(({wantedHot}) => wantedHot))
+        return helps && dishes.length === 3 && dishes.every(({wantedHot}) => !wantedHot) ? drawnBy(late, 400) : late
+      })
+    const [way, ...others] = waysWhere(true)
+    expect(way).toMatchObject({kind: 'not hot', works: true, say: 'Ask for Pie by 16:40, and not hot then: nothing comes late.'})
+    expect(others).toEqual([])
+    expect(waysWhere(false)).toEqual([])
+    expect(tried).toContainEqual([undefined, undefined, undefined])
+    expect(tried).not.toContainEqual([undefined, undefined, true])
+  })
+
   it('are no better than the plan where more comes late by what is told of them, though it comes too late to be of use', () => {
     const two = problem([dish('bread', 2, {wantedBy: 700}), dish('pie', 1, {wantedBy: 700})], {day: day()})
     const all = planDay(two)
