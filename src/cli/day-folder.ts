@@ -99,13 +99,10 @@ export function readDayFolder(folder: string): DayFolder {
   if (logs) messages.push(...logs.messages)
 
   // A folder that cannot be listed is met wherever something is looked for in it.
-  const told = new Set<string>()
-  const errors = messages.filter((m) => {
-    const one = `${m.file}:${m.line}:${m.column} ${m.reason}`
-    if (m.severity !== 'error' || (m.rule === 'file-no-folder' && told.has(one))) return false
-    told.add(one)
-    return true
-  })
+  const placed = messages.flatMap((m) =>
+    m.severity === 'error' ? [[`${m.file}:${m.line}:${m.column} ${m.reason}`, m] as const] : [],
+  )
+  const errors = [...new Map(placed).values()]
   if (errors.length > 0 || !day || !oven?.oven || !logs) throw new Failure(errors)
   return {
     folder,

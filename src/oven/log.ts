@@ -94,17 +94,19 @@ export interface LogOptions {
   readonly oven?: OvenSpec | null
 }
 
-const day = quantity((text) => {
-  try {
-    if (/^\d{4}-\d{2}-\d{2}$/.test(text) && Temporal.PlainDate.from(text, {overflow: 'reject'})) return {ok: true, value: text}
-  } catch {
-    // A date that no calendar has.
-  }
-  return {ok: false, reason: 'this is not a date', suggest: 'write year-month-day, such as 2027-06-12'}
-})
+/** A date in front matter, year-month-day. */
+export const dateField = (example: string): z.ZodType<string, unknown> =>
+  quantity((text) => {
+    try {
+      if (/^\d{4}-\d{2}-\d{2}$/.test(text) && Temporal.PlainDate.from(text, {overflow: 'reject'})) return {ok: true, value: text}
+    } catch {
+      // A date that no calendar has.
+    }
+    return {ok: false, reason: 'this is not a date', suggest: `write year-month-day, such as ${example}`}
+  })
 
 const logSchema = z.strictObject({
-  date: day,
+  date: dateField('2027-06-12'),
   lit: quantity(parseClock).optional(),
   raked: quantity(parseClock).optional(),
   wood: quantity(parseMass).optional(),

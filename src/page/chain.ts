@@ -80,15 +80,17 @@ const logOf = cached(
   (path, zone, text, dishes, oven) => readLog(text, path, {zone, ...(dishes === null ? {} : {dishes}), oven: ovenOf(oven).oven}),
 )
 
+const ovenText = (files: Folder): string => files.get('oven.md') ?? ''
+
 /** The oven of a folder; null where it cannot be read. */
-export const ovenIn = (files: Folder): OvenSpec | null => ovenOf(files.get('oven.md') ?? '').oven
+export const ovenIn = (files: Folder): OvenSpec | null => ovenOf(ovenText(files)).oven
 
 /** Read a whole folder, as the command does: every error in every file is found. A text that has not changed is not read again. */
 export function readFolder(files: Folder): FolderRead {
   const messages: Message[] = []
   const dayRead = dayOf(files.get('day.md') ?? '')
   messages.push(...dayRead.messages)
-  const ovenRead = ovenOf(files.get('oven.md') ?? '')
+  const ovenRead = ovenOf(ovenText(files))
   messages.push(...ovenRead.messages)
   const {day} = dayRead
   const texts = new Map<string, string>()
@@ -125,13 +127,7 @@ export function readFolder(files: Folder): FolderRead {
       if (!own && path > `firings/${day.date}.md`) continue
       const text = files.get(path) ?? ''
       if (text.trim() === '') continue
-      const read = logOf(
-        path,
-        day.zone,
-        text,
-        own ? namesInLog(itemsNoted(day, kept), receipts) : null,
-        files.get('oven.md') ?? '',
-      )
+      const read = logOf(path, day.zone, text, own ? namesInLog(itemsNoted(day, kept), receipts) : null, ovenText(files))
       // A fault in an old log is told and the log left out; a fault in the day's own must be put right first.
       messages.push(...read.messages.map((m) => (m.severity === 'error' && !own ? {...m, severity: 'warning' as const} : m)))
       if (!read.log || (!own && read.messages.some((m) => m.severity === 'error'))) continue
@@ -198,7 +194,7 @@ const taughtBy = cached(
   4,
   (files: Folder, read: Whole, dishes: readonly Dish[]) =>
     fingerprint([
-      files.get('oven.md') ?? '',
+      ovenText(files),
       read.day.date,
       read.day.zone ?? '',
       ...dishes.flatMap((d) => [d.file, `${d.count} ${d.mass} ${d.water} ${d.need.minutes.likely}`]),
@@ -251,7 +247,7 @@ function morningFile(files: Folder, date: string): string {
   const kept = keptIn(files, date)
   const path = `${FIRINGS}${date}.md`
   if (day === null || kept.length === 0) return 'day.md'
-  const {log} = logOf(path, day.zone, files.get(path) ?? '', null, files.get('oven.md') ?? '')
+  const {log} = logOf(path, day.zone, files.get(path) ?? '', null, ovenText(files))
   return madeOf({day, kept, log})
 }
 

@@ -15,6 +15,3 @@ export function burned(log: FiringLog, planned: number): number {
   const looked = log.rows.flatMap((row) => (row.kind === 'walls' && row.at < setIn ? [row.at - lit] : []))
   return Math.max(planned, ...looked)
 }
-
-/** The walls were looked at later than the fire was to be raked out, and the log does not tell that it was. */
-export const burnsOn = (log: FiringLog, planned: number): boolean => log.raked === null && burned(log, planned) > planned

@@ -76,10 +76,9 @@ export function correct(
   const told = toldTimes(parts)
   const second = secondFire(input, {now, log, firing, plan: followed, before, parts, told})
   const [relit] = furtherFires(log, followed, second.at)
-  const ready = [{minutes: 0, firing}, relit].map((fire) =>
-    fire ? lit + fire.minutes + fire.firing.burn + fire.firing.soak : second.at,
-  ) as [number, number]
-  const fires = onFires(parts, second, ready)
+  const readyAfter = (at: number, {burn, soak}: Firing): number => at + burn + soak
+  const readyAgain = relit ? readyAfter(lit + relit.minutes, relit.firing) : second.at
+  const fires = onFires(parts, second, [readyAfter(lit, firing), readyAgain])
   const noted: DoughLog = {log, morning, dishes: problem.dishes}
   const gone = soFar({...noted, now, plan: followed, parts, told, second, fires})
   const so = {...gone, set: standingAgain(problem, gone.set, gone.again)}

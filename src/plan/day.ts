@@ -8,6 +8,7 @@ import {unified} from 'unified'
 import {visit} from 'unist-util-visit'
 import * as z from 'zod'
 import {parseClock, parseMass, writeClock} from '../measure/quantity.js'
+import {dateField} from '../oven/log.js'
 import {isKeyed, quantity, readFrontMatter} from '../receipt/front-matter.js'
 import {lineIndex} from '../receipt/position.js'
 import type {Message} from '../receipt/types.js'
@@ -29,11 +30,7 @@ const count = (what: string, most: number, example: number, told = most): z.ZodT
   })
 
 const daySchema = z.strictObject({
-  date: quantity((text) =>
-    isDate(text)
-      ? {ok: true, value: text}
-      : {ok: false, reason: 'this is not a date', suggest: 'write year-month-day, such as 2027-06-19'},
-  ),
+  date: dateField('2027-06-19'),
   zone: quantity((text) =>
     isZone(text)
       ? {ok: true, value: text}
@@ -57,14 +54,6 @@ const isRule = (line: string): boolean => line.length >= 3 && /^-+$/.test(line)
 function isFrontMatter(text: string, before: string): boolean {
   const lastLine = (lines: string): string => lines.slice(lines.lastIndexOf('\n') + 1).trim()
   return isKeyed(text, KEYS, ['date']) && (isRule(lastLine(text)) || isRule(lastLine(before.trimEnd())))
-}
-
-function isDate(text: string): boolean {
-  try {
-    return Temporal.PlainDate.from(text, {overflow: 'reject'}) !== null && /^\d{4}-\d{2}-\d{2}$/.test(text)
-  } catch {
-    return false
-  }
 }
 
 function isZone(text: string): boolean {

@@ -3,7 +3,7 @@ import type {FiringLog, LogRow} from '../oven/log.js'
 import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {withoutBatch} from './batches.js'
-import {burned, burnsOn} from './burned.js'
+import {burned} from './burned.js'
 import {lineOf} from './model.js'
 import {rules} from './rules.js'
 import {placeIn, rowAt} from './told.js'
@@ -99,8 +99,9 @@ export function woodUnlogged(log: FiringLog, plan: Plan, wood: number): Message[
 
 /** A fire that is taken to have burned for longer than planned, since the walls were looked at, where the log does not tell of its raking. */
 export function rakingUnlogged(log: FiringLog, {firing: {burn}}: Plan): Message[] {
-  if (!burnsOn(log, burn)) return []
-  const at = log.lit! + burned(log, burn)
+  const lasted = burned(log, burn)
+  if (log.raked !== null || lasted <= burn) return []
+  const at = log.lit! + lasted
   return [
     {
       ...placeIn(log),

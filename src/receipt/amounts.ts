@@ -1,4 +1,5 @@
 import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/grammar-words.js'
+import {lookUpMeasure} from '../lexicon/index.js'
 import {measureSystems} from '../lexicon/measure-systems.js'
 import type {Measure} from '../lexicon/schema.js'
 import {Exact, HALF, ONE} from './exact.js'
@@ -455,7 +456,7 @@ function readMeasure(
 const MOST_TIMES = 4
 /** Pieces that weigh between half and twice the measure are the same amount, told by another way. */
 const LIKE_WEIGHT = 2
-const GRAMS_PER_POUND = 453.59237
+const GRAMS_PER_POUND = lookUpMeasure('pound')!.sizes[0]!.size.likely
 
 /**
  * "One pound or ten eggs": where the second number is one of pieces, told in place of the measure, and no greater number of measures.

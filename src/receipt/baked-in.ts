@@ -1,4 +1,5 @@
 import type {Section, Token} from './section.js'
+import type {TokenSpan} from './stays.js'
 import {vesselWordsOf} from './vessel.js'
 
 const INTO = vesselWordsOf('into')
@@ -16,16 +17,11 @@ const TILL_BAKED = 30
 const SINCE_PUT = 20
 /** How far before it, with nothing else between, what is done to it: "butter the bottom and sides of a dish". */
 const SINCE_READY = 7
-const ENDS = /^[.;:!?]$/
-
-/** Tokens [from, to). */
-interface Place {
-  readonly from: number
-  readonly to: number
-}
+/** What ends what is said of a vessel. */
+export const ENDS = /^[.;:!?]$/
 
 /** Whether a thing is baked in a vessel that is named without its size. `before`: in such a one things are boiled or mixed, mostly. */
-export function isBakedIn({tokens}: Section, {from, to}: Place, before: boolean): boolean {
+export function isBakedIn({tokens}: Section, {from, to}: TokenSpan, before: boolean): boolean {
   if (isMadeReady(tokens, {from, to})) return true
   if (!isInto(tokens, from)) return false
   const verb = worksBefore(tokens, from)
@@ -37,11 +33,11 @@ export function isBakedIn({tokens}: Section, {from, to}: Place, before: boolean)
 }
 
 /** Whether a vessel is made ready, or a word of baking governs it: "bake on a tray". */
-export const isBakedFor = ({tokens}: Section, {from, to}: Place): boolean =>
+export const isBakedFor = ({tokens}: Section, {from, to}: TokenSpan): boolean =>
   isMadeReady(tokens, {from, to}) || (isInto(tokens, from) && worksBefore(tokens, from) === 'bakes')
 
 /** Whether a thing is put into a vessel, or baked in it, or that is made ready. */
-export function isFilled({tokens}: Section, {from, to}: Place): boolean {
+export function isFilled({tokens}: Section, {from, to}: TokenSpan): boolean {
   if (isMadeReady(tokens, {from, to})) return true
   // "Into two small ramekins"
   let first = from
@@ -60,7 +56,7 @@ function isInto(tokens: readonly Token[], at: number): boolean {
 }
 
 /** "Butter the bottom and sides of a dish", "have two pans well greased", "eine Form ausbuttern". */
-export function isMadeReady(tokens: readonly Token[], {from, to}: Place): boolean {
+export function isMadeReady(tokens: readonly Token[], {from, to}: TokenSpan): boolean {
   const {block} = tokens[from]!
   const behind = HOW_READY.has(tokens[to]?.word ?? '') ? to + 1 : to
   if (tokens[behind]?.block === block && (READY.has(tokens[behind]!.word) || READY_BY.has(tokens[behind]!.word))) return true

@@ -26,6 +26,8 @@ export const factsSchema = z.strictObject({
     .optional(),
 })
 
+const NUMBER = /^[-+]?\d+(?:\.\d+)?$/
+
 function parseYear(text: string): Parsed<number> {
   const year = Number(text)
   const suggest = 'write the year in figures, such as “year: 1829”'
@@ -46,7 +48,7 @@ function parseServes(text: string): Parsed<number> {
   if (range !== null)
     return {ok: false, reason: `“${text}” is a range`, suggest: `write one number of people, such as “serves: ${range[1]}”`}
   const suggest = 'write a number of people, such as “serves: 12”'
-  if (!/^[-+]?\d+(?:\.\d+)?$/.test(plain)) return {ok: false, reason: `“${text}” is not a number of people`, suggest}
+  if (!NUMBER.test(plain)) return {ok: false, reason: `“${text}” is not a number of people`, suggest}
   const people = Number(plain)
   return people > 0 && people <= 10000 ? {ok: true, value: people} : {ok: false, reason: `it cannot serve ${plain}`, suggest}
 }
@@ -56,7 +58,7 @@ function parseHeat(text: string): Parsed<string> {
   const plain = text.trim()
   if (plain === '')
     return {ok: false, reason: 'nothing is written here', suggest: 'write “350 °F”, “180 °C”, “gas mark 4” or “a quick oven”'}
-  if (!/^[-+]?\d+(?:\.\d+)?$/.test(plain)) return {ok: true, value: text}
+  if (!NUMBER.test(plain)) return {ok: true, value: text}
   const reason = `“${text}” does not say of what scale`
   return Number(plain) >= 1 && Number(plain) < 11
     ? {ok: false, reason, suggest: `write “gas mark ${plain}”, or degrees such as “350 °F” or “180 °C”`}

@@ -28,10 +28,22 @@ export interface Reading {
   readonly known?: boolean
 }
 
-/** A heat that is warned of is the end of what the dish bears: nothing is baked so hot, and so far below it may well be, °C. From memory. */
+/** A heat that is warned of, "not too fierce", is the end of what the dish bears: nothing is baked so hot, and so far below it may well be, °C. From memory. */
 const belowWarned = 50
 /** What is warned of for too little heat begins below this, °C. */
 const leastTooHot = 175
+
+/** A reading of a heat that the receipt warns of. */
+function warnedOf({low, ...read}: Reading): Reading {
+  return {
+    ...read,
+    low: low - belowWarned,
+    high: low,
+    band: bandOf(low - belowWarned, low),
+    notes: ['warned of: no heat that it wants, but more than it bears', ...read.notes],
+    against: true,
+  }
+}
 
 /** A word before "oven" that the lexicon does not know as a heat word: reported, and carried through. */
 export interface UnknownHeat {
@@ -86,27 +98,15 @@ export class HeatReadings extends Walk {
     const hot = Math.min(...this.#choose(rows).map((row) => row.celsius.low)) >= leastTooHot
     const gone = hot && !condition && !HEAT_SUBSIDES.includes(rows[0]!) ? goneAt(this, from, to) : null
     if (gone !== null) {
-      this.#add(gone.from, gone.to, HEAT_SUBSIDES, null, Math.max(rank, 5), notes, false)
+      this.found.push(this.#reading(gone.from, gone.to, HEAT_SUBSIDES, null, Math.max(rank, 5), notes, false))
       return
     }
+    const read = this.#reading(from, to, rows, hedge, rank, notes, condition)
     const against = hot && !condition && hedge?.effect !== 'cap' && rows !== UNKNOWN_HEAT && isWarnedAgainst(this, from, to)
-    if (!against) {
-      this.#add(from, to, rows, hedge, rank, notes, condition)
-      return
-    }
-    this.#add(from, to, rows, hedge, rank, notes, false)
-    const {low, ...read} = this.found.pop()!
-    this.found.push({
-      ...read,
-      low: low - belowWarned,
-      high: low,
-      band: bandOf(low - belowWarned, low),
-      notes: ['warned of: no heat that it wants, but more than it bears', ...read.notes],
-      against: true,
-    })
+    this.found.push(against ? warnedOf(read) : read)
   }
 
-  #add(
+  #reading(
     from: number,
     to: number,
     rows: readonly OvenWord[],
@@ -114,7 +114,7 @@ export class HeatReadings extends Walk {
     rank: number,
     notes: readonly string[],
     condition: boolean,
-  ): void {
+  ): Reading {
     const chosen = this.#choose(rows)
     let low = Math.min(...chosen.map((row) => row.celsius.low))
     let high = Math.max(...chosen.map((row) => row.celsius.high))
@@ -136,7 +136,7 @@ export class HeatReadings extends Walk {
         if (low >= 230) {
           // "not too fierce": the word itself is the warning.
           high = low
-          low -= 50
+          low -= belowWarned
         } else if (hotter > 0) {
           high = middle
           low -= hedge.shift * 2
@@ -151,7 +151,7 @@ export class HeatReadings extends Walk {
     for (const row of chosen) if (row.note !== undefined && !said.includes(row.note)) said.push(row.note)
     const band = hedge?.effect === 'cap' ? bandOf(low, high) : chosen[0]!.band
     if (condition) said.push('said with an “if”: what happens at this heat, not the heat it wants')
-    this.found.push({
+    return {
       from,
       to,
       band,
@@ -162,7 +162,7 @@ export class HeatReadings extends Walk {
       rank,
       condition,
       known: chosen !== UNKNOWN_HEAT && chosen[0] !== UNKNOWN_HEAT[0],
-    })
+    }
   }
 
   /** Overlapping readings become one: the union of their words with the meaning of the better. */

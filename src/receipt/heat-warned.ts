@@ -1,5 +1,5 @@
 import {heatGone, heatHarms, warnedUses, warningsAgainst} from '../lexicon/grammar-words.js'
-import {type Node, tree} from './heat-words.js'
+import {longest, type Node, tree} from './heat-words.js'
 import type {Walk} from './walk.js'
 
 /**
@@ -18,17 +18,8 @@ const reach = 8
 const longestPhrase = 4
 
 /** The end of the phrase of a tree that begins at token `at`; −1 where none does. */
-function phraseEnd(walk: Walk, root: Node<unknown>, at: number, limit: number): number {
-  let node = root
-  let end = -1
-  for (let i = at; i < limit; i++) {
-    const child = node.next?.get(walk.word(i))
-    if (child === undefined) break
-    node = child
-    if (node.rows.length > 0) end = i + 1
-  }
-  return end
-}
+const phraseEnd = (walk: Walk, root: Node<unknown>, at: number, limit: number): number =>
+  longest(root, walk.tokens, at, limit)?.end ?? -1
 
 /** Does a phrase of the tree begin at one of the tokens [low, from) with nothing but the words of `between` from its end to `from`? */
 function standsBefore(walk: Walk, root: Node<unknown>, between: ReadonlySet<string>, from: number): number {

@@ -127,6 +127,10 @@ class HeatReader extends HeatReadings {
   }
 }
 
+/** A heat that the dish may want: none said with an “if”, none that the receipt warns of, and no word that no row knows. */
+export const isWanted = ({condition, against, known}: OvenPhrase): boolean =>
+  condition !== true && against !== true && known !== false
+
 /** Heat given in degrees or a gas mark, and not in words: no word stands for so few °C. */
 export const isFigure = ({celsius: {low, high}}: OvenPhrase): boolean => high - low <= 15
 

@@ -1,4 +1,4 @@
-import {isFigure} from './heat.js'
+import {isFigure, isWanted} from './heat.js'
 import type {NoteSpan} from './notes.js'
 import type {OvenPhrase, Span, TimePhrase} from './types.js'
 
@@ -13,8 +13,6 @@ export interface NoteBake {
   readonly phrase: Span
   readonly serves: boolean
 }
-
-const counts = (phrase: OvenPhrase): boolean => phrase.condition !== true && phrase.against !== true && phrase.known !== false
 
 const OF_ANOTHER_WAY = 'from a note on another way: not the heat the receipt itself asks for'
 
@@ -35,12 +33,12 @@ export function apartFromNotes<Heat extends OvenPhrase>(
   if (notes.length === 0) return {oven: [...oven], times: [...times]}
   const noteOf = ({start, end}: Span): NoteSpan | undefined => notes.find((note) => note.start <= start && end <= note.end)
   const ownTasks = new Set(times.filter((time) => noteOf(time) === undefined).map((time) => time.of))
-  const ownHeats = oven.filter((phrase) => counts(phrase) && noteOf(phrase) === undefined)
+  const ownHeats = oven.filter((phrase) => isWanted(phrase) && noteOf(phrase) === undefined)
   const withTime = new Set(times.filter((time) => time.of === 'bake').map(noteOf))
   return {
     oven: oven.map((phrase): OvenPhrase => {
       const note = noteOf(phrase)
-      if (note === undefined || !counts(phrase)) return phrase
+      if (note === undefined || !isWanted(phrase)) return phrase
       if (serves && ownHeats.length === 0) {
         tell({note, phrase, serves: true})
         return {...phrase, note: true}

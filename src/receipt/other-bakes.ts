@@ -1,9 +1,11 @@
 import {woodOvens} from '../lexicon/grammar-words.js'
+import {isWanted} from './heat.js'
 import type {NoteSpan} from './notes.js'
 import {phraseAt, phraseTree} from './phrases.js'
 import type {Section} from './section.js'
 import {endsSentence} from './sentences.js'
-import type {OvenPhrase, Span, TimePhrase} from './types.js'
+import {spansOf, type TokenSpan} from './stays.js'
+import type {OvenPhrase, TimePhrase} from './types.js'
 
 /**
  * A bake that a receipt gives in two ways, each its own heat and its own time: “two minutes at 430 °C, or nine at 250 in a kitchen oven”.
@@ -19,11 +21,9 @@ const sameHeat = 12
 /** What a way of baking ends at, or the next begins with. */
 const WAY_ENDS: ReadonlySet<string> = new Set(['(', ')', ',', 'or', 'oder'])
 
-/** A heat and its time: tokens [from, to). */
-interface Pair {
+/** A heat and its time. */
+interface Pair extends TokenSpan {
   readonly heat: OvenPhrase
-  readonly from: number
-  readonly to: number
 }
 
 /**
@@ -37,34 +37,23 @@ interface Pair {
 export function otherBakes(section: Section, oven: readonly OvenPhrase[], times: readonly TimePhrase[]): NoteSpan[] {
   const {tokens} = section
   const bakes = times.filter((time) => time.of === 'bake' && !time.cooling)
-  const heats = oven.filter(
-    (phrase) => phrase.condition !== true && phrase.against !== true && phrase.known !== false && phrase.note !== true,
-  )
+  const heats = oven.filter((phrase) => isWanted(phrase) && phrase.note !== true)
   if (bakes.length < 2 || heats.length < 2) return []
-  const tokenAt = (offset: number): number => {
-    let low = 0
-    let high = tokens.length
-    while (low < high) {
-      const middle = (low + high) >> 1
-      if (tokens[middle]!.end <= offset) low = middle + 1
-      else high = middle
-    }
-    return low
-  }
   const unbroken = (from: number, to: number): boolean => {
     for (let k = from; k < to; k++) if (tokens[k]!.block !== tokens[from]!.block || endsSentence(tokens, k)) return false
     return true
   }
-  const span = ({start, end}: Span): readonly [number, number] => [tokenAt(start), tokenAt(end - 1) + 1]
-  const told = [...heats.map((heat) => ({heat, at: span(heat)})), ...bakes.map((time) => ({heat: null, at: span(time)}))].sort(
-    (a, b) => a.at[0] - b.at[0],
-  )
+  const told = [
+    ...spansOf(tokens, heats).map((at, n) => ({heat: heats[n]!, at})),
+    ...spansOf(tokens, bakes).map((at) => ({heat: null, at})),
+  ].sort((a, b) => a.at.from - b.at.from)
   const pairs: Pair[] = []
   for (let i = 0; i + 1 < told.length; i++) {
     const one = told[i]!
     const next = told[i + 1]!
     const heat = one.heat ?? next.heat
-    const [[from, end], [start, to]] = [one.at, next.at]
+    const {from, to: end} = one.at
+    const {from: start, to} = next.at
     if (heat === null || (one.heat !== null && next.heat !== null)) continue
     if (start - end > apart.pair || tokens[from]!.block !== tokens[start]!.block || !unbroken(end, start)) continue
     pairs.push({heat, from, to})
@@ -102,8 +91,10 @@ export function otherBakes(section: Section, oven: readonly OvenPhrase[], times:
     if (!either && firstWood === secondWood) continue
     const other = secondWood && !firstWood ? first : second
     found.push({start: tokens[other.from]!.start, end: tokens[other.to - 1]!.end, otherWay: true})
-    if (other === second) pairs.splice(i + 1, 1)
-    if (other === second) i--
+    if (other === second) {
+      pairs.splice(i + 1, 1)
+      i--
+    }
   }
   return found
 }

@@ -4,7 +4,7 @@ import type {Section, Token} from './section.js'
 import {endsSentence, sentenceAt} from './sentences.js'
 import {stayPhrases} from './stay-phrases.js'
 import {minutesIn, numberAt} from './times.js'
-import type {DoorRule, TimePhrase} from './types.js'
+import type {DoorRule, Span, TimePhrase} from './types.js'
 
 /**
  * How long a thing stays in the oven beyond its baking time: what is left in through the night, and the door that is to be kept shut.
@@ -106,15 +106,16 @@ export function readStays(section: Section, times: readonly TimePhrase[]): Stays
   return {times: marked, door}
 }
 
+/** Tokens [from, to). */
 export interface TokenSpan {
   readonly from: number
   readonly to: number
 }
 
-/** The tokens [from, to) of each stretch of time; both run in the order of the text. */
-export function spansOf(tokens: readonly Token[], times: readonly TimePhrase[]): TokenSpan[] {
+/** The tokens of each stretch of the text, which run in its order. */
+export function spansOf(tokens: readonly Token[], stretches: readonly Span[]): TokenSpan[] {
   let k = 0
-  return times.map(({start, end}) => {
+  return stretches.map(({start, end}) => {
     while (k < tokens.length && tokens[k]!.start < start) k++
     let to = k
     while (to < tokens.length && tokens[to]!.start < end) to++

@@ -1,7 +1,8 @@
 import {cardinals} from '../lexicon/grammar-words.js'
 import {measureOf} from '../lexicon/index.js'
-import {isBakedIn, isMadeReady, worksBefore} from './baked-in.js'
+import {ENDS, isBakedIn, isMadeReady, worksBefore} from './baked-in.js'
 import type {Section, Token} from './section.js'
+import type {TokenSpan} from './stays.js'
 import type {ReadIngredient, Span, VesselsSaid} from './types.js'
 import {vesselWordsOf} from './vessel.js'
 import {placeStated} from './vessel-sizes.js'
@@ -22,18 +23,11 @@ const SMALL_TINS = vesselWordsOf('small tins')
 const HOLES = vesselWordsOf('holes')
 const EITHER = vesselWordsOf('either number')
 const NUMBERED = vesselWordsOf('numbered')
-const ENDS = /^[.;:!?]$/
 
 /** A vessel as the method names it. `count`: null where it is more than one and no number says how many. */
-interface Mention extends Place {
+interface Mention extends TokenSpan {
   readonly count: number | null
   readonly definite: boolean
-}
-
-/** Tokens [from, to). */
-interface Place {
-  readonly from: number
-  readonly to: number
 }
 
 /**
@@ -59,7 +53,7 @@ export function vesselsUncounted(section: Section, ingredients: readonly ReadIng
   return several === undefined ? null : spanOf(section, several)
 }
 
-function spanOf({tokens, source}: Section, {from, to}: Place): Span {
+function spanOf({tokens, source}: Section, {from, to}: TokenSpan): Span {
   const [start, end] = [tokens[from]!.start, tokens[to - 1]!.end]
   return {text: source.slice(start, end), start, end}
 }

@@ -145,7 +145,10 @@ function ofNamed(
   return as(named.row, !PLAIN.test(said))
 }
 
-const countsLoaves = (serves: Yield | null): boolean => serves !== null && fold(serves.of.split(' ').pop() ?? '') === 'loaf'
+/** What a receipt makes, by its last word: "pasties" of "large pasties". */
+const nounOf = (serves: Yield | null): string => serves?.of.split(' ').pop() ?? ''
+
+const countsLoaves = (serves: Yield | null): boolean => fold(nounOf(serves)) === 'loaf'
 
 /** The shallow tin of a cake that its receipt bakes in far less time than its kind takes in a tin so deep; null where nothing says so. */
 function shallower(
@@ -170,18 +173,18 @@ function shallower(
  * The words by which what a receipt makes stands on a sheet, though its kind is mostly baked in a vessel: pieces of a name that is baked so
  * ("makes 12 pasties"), or of a kind whose pieces the method cuts out or drops. Null where nothing says so.
  */
-function standsOnSheet({title, tokens, source}: Section, row: DishKind, serves: Yield | null): string | null {
+function standsOnSheet(section: Section, row: DishKind, serves: Yield | null): string | null {
   if (BY_ITSELF.test(row.vessel)) return null
-  const noun = serves?.of.split(' ').pop() ?? ''
+  const noun = nounOf(serves)
   if (serves !== null && serves.high > 1 && ON_SHEET.has(fold(noun))) return noun
   const named =
-    title
+    section.title
       .toLowerCase()
       .match(/\p{L}+/gu)
       ?.at(-1) ?? ''
   if (named.endsWith('s') && ON_SHEET.has(fold(named))) return named
-  const [first] = row.onSheet === undefined ? [] : phrasesIn(BY_HAND, tokens)
-  return first === undefined ? null : source.slice(tokens[first.from]!.start, tokens[first.to - 1]!.end).replace(/\s+/g, ' ')
+  const [first] = row.onSheet === undefined ? [] : phrasesIn(BY_HAND, section.tokens)
+  return first === undefined ? null : words(section, first)
 }
 
 const sizeSource = (row: VesselRow): string => (row.source === 'memory' ? 'its size is from memory' : `its size: ${row.source}`)

@@ -207,9 +207,8 @@ function wholeYield({tokens, blocks, source}: Section): Yield | null {
     // "Spread in a round tin"
     if (tokens[i + 1]?.block === block && tokens[i + 1]!.kind === 'word' && !BEHIND_WHOLE.test(tokens[i + 1]!.word)) continue
     let from = i - 1
-    while (from > i - WHOLE_SIZE && tokens[from]?.block === block && !/^(?:an?|one|eine[mn]?)$/.test(tokens[from]!.word)) from--
-    if (!/^(?:an?|one|eine[mn]?)$/.test(tokens[from]?.word ?? '') || !/^(?:in|into|to|as|zu)$/.test(tokens[from - 1]?.word ?? ''))
-      continue
+    while (from > i - WHOLE_SIZE && tokens[from]?.block === block && !ONE_OF_IT.test(tokens[from]!.word)) from--
+    if (!ONE_OF_IT.test(tokens[from]?.word ?? '') || !/^(?:in|into|to|as|zu)$/.test(tokens[from - 1]?.word ?? '')) continue
     let verb = from - 1
     while (verb > from - WHOLE_BETWEEN && !ends(tokens, verb, i) && !heaps.has(tokens[verb]!.word)) verb--
     if (ends(tokens, verb, i) || !heaps.has(tokens[verb]!.word) || ofEach(tokens, from)) continue
@@ -222,6 +221,7 @@ function wholeYield({tokens, blocks, source}: Section): Yield | null {
 const WHOLE_SIZE = 6
 /** … and how many stand before it: "pile it on to a well lined baking tray". */
 const WHOLE_BETWEEN = 12
+const ONE_OF_IT = /^(?:an?|one|eine[mn]?)$/
 const BEHIND_WHOLE = /^(?:on|onto|upon|about|and|then|with|leaving|of|in|making)$/
 
 /** How many words may stand between a count and its vessels, or a verb and its count: "butter and line six small oval tins". */

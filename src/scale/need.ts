@@ -1,6 +1,6 @@
 import type {Band, DishKind, Range} from '../lexicon/schema.js'
 import {scaled} from '../measure/range.js'
-import {isFigure, readHeatWords} from '../receipt/heat.js'
+import {isFigure, isWanted, readHeatWords} from '../receipt/heat.js'
 import type {DoorRule, Inferred, OvenPhrase, Receipt, TimePhrase} from '../receipt/types.js'
 import type {HeatNeed} from './types.js'
 
@@ -203,11 +203,7 @@ export function heatNeed(
   const stated = receipt.facts.oven === undefined ? null : readHeatWords(receipt.facts.oven, receipt.facts)
   // "If the oven be too hot it will burn" is no order, and a word that no row knows no heat.
   const ordered = receipt.oven.filter(
-    (phrase) =>
-      phrase.condition !== true &&
-      phrase.against !== true &&
-      phrase.known !== false &&
-      !(cooling && phrase.start >= cooling.start && phrase.start < cooling.end),
+    (phrase) => isWanted(phrase) && !(cooling && phrase.start >= cooling.start && phrase.start < cooling.end),
   )
   const phrases = stated !== null ? [stated] : ordered.sort((p, q) => p.start - q.start)
   const setIn = settingIn(phrases)
