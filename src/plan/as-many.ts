@@ -1,5 +1,5 @@
 import type {Dish} from '../scale/types.js'
-import {withCount} from './batches.js'
+import {askedAs, withCount} from './batches.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Job, jobsOf} from './model.js'
 import type {PlanOptions} from './options.js'
@@ -28,7 +28,17 @@ export function asMany(
     return settled
   const dishes = [...new Set(settled.unplaced.map(({job}) => job.dish))]
   if (dishes.length > FEW) return settled
-  return dishes.reduce((best, dish) => moreOf(problem, grid, best, dish, options, tick), settled)
+  // Of two batches of which nothing is had, what is found for the one is found for the other.
+  const none = new Set<string>()
+  let best = settled
+  for (const dish of dishes) {
+    const like = `${askedAs(dish)} ${leftOutOf(best, dish)} of ${dish.count}`
+    if (none.has(like)) continue
+    const more = moreOf(problem, grid, best, dish, options, tick)
+    if (more === best) none.add(like)
+    best = more
+  }
+  return best
 }
 
 /** The same with as many of one dish. */
@@ -40,8 +50,7 @@ function moreOf(
   options: PlanOptions,
   tick: (share: number) => void,
 ): Settled {
-  const out = settled.unplaced.filter(({job}) => job.dish === dish)
-  const left = out.reduce((sum, {job}) => sum + job.count, 0)
+  const left = leftOutOf(settled, dish)
   const has = dish.count - left
   // What has a place nowhere has none in a smaller part either, or is soon seen to.
   if (left < 2) return settled
@@ -63,8 +72,13 @@ function moreOf(
   if (more && goWithout(more) === 0) fits = further
   else if (fits === has) return settled
   else more = settle(fits, options)
-  const {job, why} = out[0]!
+  const {job, why} = settled.unplaced.find((one) => one.job.dish === dish)!
   const short: Job = {...job, first: fits + 1, count: dish.count - fits}
   const others = settled.unplaced.filter((one) => one.job.dish !== dish)
   return better(settled, {...more, unplaced: [...more.unplaced, ...others, {job: short, why}]})
+}
+
+/** Vessels of a dish that a plan leaves out. */
+function leftOutOf({unplaced}: Settled, dish: Dish): number {
+  return unplaced.reduce((sum, {job}) => sum + (job.dish === dish ? job.count : 0), 0)
 }

@@ -136,9 +136,12 @@ function builtUp(from: Settled, jobs: readonly Job[], without: Without, options:
   let best = planOf(new Set(ranked.slice(0, 1)))
   for (const first of ranked.slice(0, BEGUN_WITH)) {
     const had = new Set([first])
+    let none: string | undefined
     for (const next of all) {
-      if (had.has(next)) continue
+      // What has no place for one batch has none for its like.
+      if (had.has(next) || batches.get(next) === none) continue
       if (goWithout(planOf(new Set([...had, next]))) < goWithout(planOf(had))) had.add(next)
+      else none = batches.get(next)
     }
     best = better(best, planOf(had))
   }
