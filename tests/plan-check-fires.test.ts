@@ -41,6 +41,7 @@ const breaks: ReadonlyArray<[name: string, rule: string, plan: Plan]> = [
     'fire',
     withFire(1, later(minutes)),
   ]),
+  ['a second fire raked out at eleven in the evening', 'night', withFire(1, later(120))],
   [
     'a second fire that burns five minutes and does not soak',
     'fire',

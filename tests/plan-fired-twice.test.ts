@@ -5,10 +5,12 @@ import {fireToCome} from '../src/oven/fire-again.js'
 import {forecast, likelyOnly, PRIOR} from '../src/oven/forecast.js'
 import {pastFiring} from '../src/oven/learn.js'
 import {type FiringLog, type FurtherFire, type LogRow, readLog} from '../src/oven/log.js'
+import {OvenRuns} from '../src/oven/simulate.js'
 import {planAgain} from '../src/plan/again.js'
 import {amiss, minutesLate} from '../src/plan/asked.js'
 import {check} from '../src/plan/check.js'
 import {firesOf} from '../src/plan/events.js'
+import {twoFires} from '../src/plan/later-fires.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
@@ -295,6 +297,23 @@ describe('a day of two fires that has begun', () => {
     const told = (after: number) => again(after).plan.messages.filter((m) => m.rule === 'fire-unlogged')
     expect(told(meant.lit - made.plan.lit - 10)).toEqual([])
     expect(told(meant.raked - made.plan.lit + 5)).toMatchObject([{severity: 'info', times: [meant.lit], line: 1}])
+  })
+})
+
+describe('a second fire of a day that begins in the afternoon', () => {
+  it('is out before the night, or is none', () => {
+    const of = {oven: read.oven, day: {...read.day, fireFrom: 14 * 60, serve: 20 * 60, firings: 2}}
+    const dishes = all.dishes
+      .filter(({id}) => id === 'household-bread' || id === 'mutton-pies')
+      .map((d) => ({...d, wantedBy: null}))
+    const fires = twoFires(of, dishes, null, 24, new OvenRuns(read.oven))
+    const rakedBy = fires.map((f) => of.day.fireFrom + f.further![0]!.minutes + f.further![0]!.firing.burn)
+    expect(fires.length).toBeGreaterThan(0)
+    expect(Math.max(...rakedBy)).toBeLessThan(rules.nightFrom)
+    expect(Math.max(...rakedBy)).toBeGreaterThan(rules.nightFrom - 180)
+    expect(twoFires({...of, day: {...of.day, fireFrom: 18 * 60}}, dishes, null, 24, new OvenRuns(read.oven))).toEqual([])
+    const {plan} = makePlan({...of, receipts: read.receipts, scaled: {...all, dishes}})
+    for (const {raked} of plan.fires ?? []) expect(raked).toBeLessThan(rules.nightFrom)
   })
 })
 

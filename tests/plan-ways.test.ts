@@ -11,6 +11,7 @@ import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {simulator} from '../src/plan/simulator.js'
 import type {Phrase, Plan, PlanProblem} from '../src/plan/types.js'
+import {bakedAfter} from '../src/plan/ways/leave-out.js'
 import {waysOf} from '../src/plan/ways/of-day.js'
 import {Trials, trialOf} from '../src/plan/ways/trials.js'
 import type {Dish} from '../src/scale/types.js'
@@ -530,4 +531,23 @@ describe('a dish wanted too early', () => {
     const sooner = await planned(loaf(`${Math.floor(before / 60)}:${String(before % 60).padStart(2, '0')}`))
     expect(sooner.plan.late?.map((l) => l.dish)).toEqual(['loaf'])
   }, 120_000)
+})
+
+describe('what is left out for a trial where something is late', () => {
+  const {loads} = planDay(problem([dish('bread', 2), dish('gingerbread', 1), dish('custard', 1)]))
+  const load = (at: number, ...dishes: ReadonlyArray<readonly [dish: string, out: number]>): Plan['loads'][number] => ({
+    ...loads[0]!,
+    at,
+    dishes: dishes.map(([id, out]) => {
+      const [one] = loads[0]!.dishes
+      return {...one!, dish: id, draw: {...one!.draw, likely: out}}
+    }),
+  })
+
+  it('is what only goes in when all that is late is out, the last drawn first', () => {
+    const day = [load(500, ['pie', 560], ['beans', 900]), load(560, ['custard', 600]), load(900, ['rice', 1000], ['beans', 950])]
+    expect(bakedAfter({loads: day}, new Set(['pie']))).toEqual(['rice', 'custard'])
+    expect(bakedAfter({loads: day}, new Set(['pie', 'custard']))).toEqual(['rice'])
+    expect(bakedAfter({loads: day}, new Set(['rice']))).toEqual([])
+  })
 })

@@ -41,13 +41,14 @@ export function anneal(layout: Layout, options: Annealing): LaidOut {
   // Taken apart once: V8 looks at the shape of what a loop reads from, and no two callers give the same.
   const {rounds, cool, firstLit, lastLit, strict: strictness, leave = 0, moves, seating, anew = false} = options
   const [mild, severe] = strictness
+  const last = Math.min(lastLit, layout.latestLit)
   const {n} = layout
   layout.follow('loosely')
   layout.judge()
   const change = new Change(layout, generator(options.seed), {
     small: moves === 'small',
     leave,
-    lights: lastLit > firstLit ? {first: firstLit, last: lastLit} : null,
+    lights: last > firstLit ? {first: firstLit, last} : null,
   })
   if (change.movable.length === 0) {
     layout.follow('closely')

@@ -5,6 +5,7 @@ import {
   isNight,
   type Job,
   lateness,
+  latestLit,
   lighting,
   type Model,
   modelOf,
@@ -45,7 +46,8 @@ export function settleEmpty(
   const order = programs
     .map((program) => {
       const starts: {lit: number; low: number}[] = []
-      for (let lit = first; lit <= last; lit += 30) starts.push({lit, low: quickLow(problem, program, jobs, lit)})
+      const latest = Math.min(last, latestLit(problem.firings[program.index]!))
+      for (let lit = first; lit <= latest; lit += 30) starts.push({lit, low: quickLow(problem, program, jobs, lit)})
       return {program, starts, low: Math.min(...starts.map((s) => s.low))}
     })
     .sort((a, b) => a.low - b.low || a.program.wood - b.program.wood)

@@ -1,6 +1,6 @@
 import {eventsOf} from './events.js'
 import {cheapest, latest} from './mend.js'
-import {choiceAt, modelOf, phaseOf, programOf} from './model.js'
+import {choiceAt, latestLit, modelOf, phaseOf, programOf} from './model.js'
 import {vesselsOf} from './places.js'
 import {costOf, type LoadedDay} from './proof.js'
 import {rules} from './rules.js'
@@ -49,7 +49,8 @@ function litBest(day: LoadedDay, settled: Settled): Settled {
   }
   // What is in time, and for no meal that wants it hot, is so whenever it is lit.
   const anyHour = lacksNothing(settled) && !wantsHot(settled)
-  const lit = latest(anyHour ? from : cheapest(from, light, priceAt), light.last, priceAt)
+  const last = Math.min(light.last, latestLit(option))
+  const lit = latest(anyHour ? from : cheapest(from, {...light, last}, priceAt), last, priceAt)
   if (lit === from) return settled
   const proof = proofOf(day, {index, lit, took}, {vessels: (u) => vesselsOf(jobs[u]!, settled.standing)})
   const seen = proof.see()

@@ -8,7 +8,7 @@ import type {Message} from '../receipt/types.js'
 import type {Dish} from '../scale/types.js'
 import {ACROSS, type Curve, doseNeeded, doseTable} from './curve.js'
 import {firesOf} from './events.js'
-import {dueOf, hotFromOf} from './model.js'
+import {dueOf, hotFromOf, latestLit} from './model.js'
 import {rules} from './rules.js'
 import {inTurn, placeIn} from './told.js'
 import type {Day, Fired, FiringOption, Plan, PlanProblem} from './types.js'
@@ -45,6 +45,8 @@ export function twoFires(
       for (const after of aftersFor(input, dishes, firing, usualFiring(input.oven, again))) {
         const minutes = Math.ceil((burn + firing.soak + after) / 5) * 5
         const further = [{minutes, firing: usualFiring(input.oven, again)}]
+        // Nobody rakes out a fire in the night.
+        if (latestLit({further}) < input.day.fireFrom) continue
         out.push({firing, further, forecast: forecast(input.oven, {firing, parameters, events: firesOf({further}), hours, runs})})
       }
   }

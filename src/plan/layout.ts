@@ -58,6 +58,8 @@ export class Layout {
   /** The loaded mean curve, °C a tick. */
   readonly celsius: Float64Array
   lit: number
+  /** The latest it may be lit (`latestLit`). */
+  readonly latestLit: number
   /** Price of a part of the floor over four fifths full, a tick: the fuller, the less likely the true floor grants it. */
   tight = EASY
   /** Share of a part of the floor that may be taken up; less once the true floor has refused. */
@@ -98,7 +100,7 @@ export class Layout {
     problem: PlanProblem,
     grid: FloorGrid,
     jobs: readonly Job[],
-    program: Pick<Program, 'curve' | 'phase' | 'ticks' | 'blocked' | 'wood'>,
+    program: Pick<Program, 'curve' | 'phase' | 'ticks' | 'blocked' | 'wood'> & {readonly latestLit: number},
     response: Response | null,
     lane: number,
     options: LayoutOptions,
@@ -108,6 +110,7 @@ export class Layout {
     this.n = n
     this.ticks = ticks
     this.lit = options.lit
+    this.latestLit = program.latestLit
     this.phase = phase
     this.#hotArea = grid.area
     this.#wood = program.wood

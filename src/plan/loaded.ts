@@ -11,7 +11,7 @@ import {byPrice, earnest, freely, layOut, likelier, lookAround, lookAt, OVERFULL
 import {Layout} from './layout.js'
 import {FIRM} from './layout-prices.js'
 import {DELAYED, lightLater} from './mend.js'
-import {blockedBy, type Job, jobsOf, laneShare, laterThanMeant, lighting, phaseOf, ticksOf, woodOf} from './model.js'
+import {blockedBy, type Job, jobsOf, laneShare, laterThanMeant, latestLit, lighting, phaseOf, ticksOf, woodOf} from './model.js'
 import type {PlanOptions, Simulate} from './options.js'
 import {vesselsOf} from './places.js'
 import type {LoadedDay} from './proof.js'
@@ -155,7 +155,7 @@ class LoadedPlanner {
     // That something is left out was worth all that was kept in hand.
     layout.spendInHand()
     const laid = laidAsIn(from, jobs)
-    const lit = Math.max(light.first, Math.min(light.last, from.model.lit))
+    const lit = Math.max(light.first, Math.min(light.last, latestLit(option), from.model.lit))
     const took = laid.map((l) => (l.in ? l : null))
     const curve = curveOf(simulate(option, eventsOf(jobs, took, option, layout.phase, lit), false), this.#ambient)
     const start = (): void => {
@@ -245,6 +245,7 @@ class LoadedPlanner {
         ticks: ticksOf(curve, phase),
         blocked: blockedBy(option),
         wood: woodOf(option),
+        latestLit: latestLit(option),
       },
       this.#response,
       this.#lane,

@@ -9,7 +9,7 @@ import {rules} from './rules.js'
 export function lightLater(layout: Layout, last: number): void {
   if (layout.placed.includes(0)) return
   const from = layout.lit
-  layout.lit = latest(from, last, (lit) => {
+  layout.lit = latest(from, Math.min(last, layout.latestLit), (lit) => {
     layout.lit = lit
     layout.judge()
     return layout.cost + HARD * layout.violation

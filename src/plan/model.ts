@@ -302,6 +302,14 @@ export function woodOf(option: FiringOption): number {
   return option.firing.wood + (option.further ?? []).reduce((sum, f) => sum + f.firing.wood, 0)
 }
 
+/** The latest lighting, min after midnight, with which every further fire is raked out before the night; infinite where there is none. */
+export function latestLit({further = []}: Pick<FiringOption, 'further'>): number {
+  return Math.min(
+    Number.POSITIVE_INFINITY,
+    ...further.map(({minutes, firing}) => rules.nightFrom - rules.tick - minutes - firing.burn),
+  )
+}
+
 /** Minutes from lighting to the first tick of the 5-minute clock; 0 while the fire is not lit, since it is lit on a tick. */
 export function phaseOf(lit: number | null): number {
   return lit === null ? 0 : ((-lit % rules.tick) + rules.tick) % rules.tick

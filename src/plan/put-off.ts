@@ -3,7 +3,7 @@ import type {FloorGrid} from './floor-grid.js'
 import type {Hours} from './hands.js'
 import {wantsCold} from './keeping.js'
 import {staysIn} from './keeps.js'
-import {choiceAt, isNight, modelOf} from './model.js'
+import {choiceAt, isNight, latestLit, modelOf} from './model.js'
 import {costOf} from './proof.js'
 import {rules} from './rules.js'
 import {type Settled, type Took, tookIn} from './settled.js'
@@ -123,6 +123,7 @@ function leastInHand(settled: Settled): number {
  */
 function laterBy(problem: PlanProblem, grid: FloorGrid, settled: Settled, by: number, night = false): Settled | null {
   const {program, jobs, lit} = settled.model
+  if (lit + by > latestLit(settled.option)) return null
   const model = modelOf(problem, program, jobs, grid, lit + by)
   const choice = (u: number, {s, e, w}: NonNullable<Took>): number => {
     const meant = choiceAt(model, u, s, e, w)

@@ -39,6 +39,15 @@ export function inTheWay(problem: PlanProblem, plan: Plan, late: string): string
   return [...taken].sort((a, b) => b[1] - a[1]).map(([id]) => id)
 }
 
+/** Dishes that are set in only when all of some are out, and are not in the oven before, the last drawn first. */
+export function bakedAfter({loads}: Pick<Plan, 'loads'>, some: ReadonlySet<string>): string[] {
+  const all = loads.flatMap(({at, dishes}) => dishes.map(({dish, draw}) => ({dish, at, out: draw.likely})))
+  const out = Math.max(...all.flatMap((one) => (some.has(one.dish) ? [one.out] : [])))
+  const before = new Set(all.flatMap(({dish, at}) => (at < out ? [dish] : [])))
+  const after = all.filter(({dish}) => !before.has(dish)).sort((a, b) => b.out - a.out)
+  return [...new Set(after.map(({dish}) => dish))]
+}
+
 /** m² that one vessel of a dish takes. */
 function areaOf({vessel: {footprint}}: Dish): number {
   return footprint.shape === 'circle' ? (Math.PI / 4) * footprint.diameter ** 2 : footprint.length * footprint.width

@@ -5,7 +5,7 @@ import type {Settled} from '../settled.js'
 import type {Plan, PlanProblem, Remedy} from '../types.js'
 import {earlierFire} from './earlier-fire.js'
 import {type Lack, spares} from './lack.js'
-import {inTheWay, leftOut} from './leave-out.js'
+import {bakedAfter, inTheWay, leftOut} from './leave-out.js'
 import {moreHands} from './more-hands.js'
 import {notHot, wantedHotOf} from './not-hot.js'
 import {oneMove} from './one-move.js'
@@ -17,6 +17,8 @@ import {firesNear, Trials} from './trials.js'
 const ENOUGH = 2
 /** Dishes in the way of a late one that are left out for a trial. */
 const IN_THE_WAY = 2
+/** Dishes baked after a late one that are left out for a trial. */
+const LONG_FIRE = 2
 /** Dishes wanted hot that are tried otherwise. */
 const NOT_HOT = 2
 
@@ -66,6 +68,8 @@ export function waysOf(
     put(way)
     if (way) break
   }
-  for (const other of before) if (!enough()) put(leftOut(problem, other, trials, near, helpful))
+  // What is baked after all that is late may be what the fire burns so long for.
+  const longFire = bakedAfter(plan, new Set(late.map(({dish}) => dish))).slice(0, LONG_FIRE)
+  for (const other of [...before, ...longFire]) if (!enough()) put(leftOut(problem, other, trials, near, helpful))
   return ways
 }

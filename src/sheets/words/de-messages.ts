@@ -14,6 +14,7 @@ export const deMessages: Book['sentences'] = [
   ['raked out {n} min off the time that the fire burns', '{n} min neben der Brenndauer des Feuers ausgeräumt'],
   ['ready {n} min off the time that the heat evens out', '{n} min neben der Zeit des Ausgleichens bereit'],
   ['a later fire burns with the one before', 'ein späteres Feuer brennt zugleich mit dem vorigen'],
+  ['a later fire is raked out in the night', 'ein späteres Feuer wird in der Nacht ausgeräumt'],
   ['the curve is of another fire', 'die Kurve ist die eines anderen Feuers'],
   [
     'the curve is {n} °C hotter than the fire alone makes the oven',
