@@ -101,6 +101,30 @@ describe('a day changed since its fire was lit', {timeout: 120_000}, () => {
     expect(check(loaves.problem, loaves.plan)).toEqual([])
   })
 
+  it('finds a place for one more of what is not made yet, as the morning would have, though the plan in hand has none', async () => {
+    const oven =
+      '---\nfloor: oval 100 cm x 85 cm\nvault height: 42 cm\nmouth: 48 cm x 28 cm\ndoor: steel 3 mm\nhearth:\n  - fire brick 6 cm\n  - sand 10 cm\nvault:\n  - fire brick 6 cm\n  - clay 4 cm\n  - mineral wool 10 cm\nplace: outdoors\nambient: 12 °C\nfuel: birch, 20 % moisture\nstart: cold\n---\n\n# Garden oven\n'
+    const bake =
+      '# Vegetable bake\n\nServes 6\n\n- 500 g aubergines\n- 800 g chopped tomatoes\n- 50 g butter\n- 50 g flour\n- 600 ml milk\n- 150 g mozzarella\n\nLayer all in a 20 x 30 cm dish. Bake at 200 °C for 40 minutes.\n'
+    const slab =
+      '# Slab cake\n\nServes 16\n\n- 300 g flour\n- 350 g sugar\n- 225 g butter\n- 4 eggs\n- 240 ml buttermilk\n- 2 tsp baking powder\n\nSpread in a 33 x 23 cm tin and bake at 175 °C for 30 to 35 minutes.\n'
+    const day = (cakes: string): string =>
+      `---\ndate: 2027-06-19\npeople: 12\nfire from: 8 am\nserve: 4 pm\n---\n\n# Cakes\n\n- [Bake](receipts/bake.md) — 2 dishes, wanted by 2 pm\n- [Slab](receipts/slab.md) — ${cakes}, wanted by 4 pm\n`
+    const files = [
+      ['oven.md', oven],
+      ['receipts/bake.md', bake],
+      ['receipts/slab.md', slab],
+      [
+        LOG,
+        '---\ndate: 2027-06-19\nlit: 11:00 am\n---\n\n| time | what | value |\n| - | - | - |\n| 11:10 am | note | one more |\n',
+      ],
+    ] as const
+    const made = await planned(day('2 cakes'), null, [...files, [COPY, day('1 cake')]])
+    expect(made.problem.dishes.map(({id, count}) => `${id} ${count}`)).toEqual(['bake 2', 'slab 2'])
+    expect(made.plan.unplaced).toEqual([])
+    expect(check(made.problem, made.plan)).toEqual([])
+  })
+
   it('makes fewer where fewer are asked for, and no fewer than are in', async () => {
     const fewer = await changed(dayWith({cake: '1 cake', pudding: '1 pudding'}))
     expect(fewer.problem.dishes.map(({id, count}) => `${id} ${count}`)).toEqual(['loaf 4', 'cake 2', 'pudding 1'])

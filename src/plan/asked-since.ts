@@ -91,7 +91,7 @@ interface SoFar {
 /** What is asked for from now on, and what the day's past is to that. */
 export interface AskedAnew extends Pick<SoFar, 'set' | 'drawn' | 'toCome' | 'plan'> {
   readonly asking: Asking
-  /** Dishes that no plan had before. */
+  /** Dishes that no plan had before, or not so many of. */
   readonly fresh: ReadonlySet<string>
 }
 
@@ -125,6 +125,8 @@ export function askedAnew(before: Asking, to: AskedSince, so: SoFar): AskedAnew 
       fresh.add(id)
       return {...dish, id}
     })
+    // More of what was asked for had no place in any plan either.
+    for (const {id, count} of own.stay) if (count > (byId.get(id)?.count ?? 0)) fresh.add(id)
     asked.push(...own.stay, ...more)
     return {...line, ids: [...own.stay, ...more].map(({id}) => id)}
   })

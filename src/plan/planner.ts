@@ -197,15 +197,35 @@ function inParts(problem: PlanProblem, grid: FloorGrid, options: PlanOptions, ti
     return {jobs, settled: {...settled, unplaced: [...settled.unplaced, ...more]}, crowded: true}
   }
   if (settled.unplaced.length === 0 || options.effort === 'quick' || problem.done) return {jobs, settled}
-  const split = new Map<string, number>()
-  for (const {job, why} of settled.unplaced)
-    if (why === 'floor' && job.count >= 2 && job.since === null) split.set(job.dish.id, 2 * Math.ceil(job.dish.count / job.count))
-  if (split.size === 0 || split.size > FEW_SPLIT) return {jobs, settled}
-  const parts = jobsOf(problem, grid, split)
-  const again = settleBest(problem, grid, parts, {...options, effort: 'quick'}, tick)
-  // That it can be done was soon seen; how it is best done takes as long as any day.
-  if (again.unplaced.length === 0) return {jobs: parts, settled: better(again, settleBest(problem, grid, parts, options, tick))}
-  return goWithout(again) < goWithout(settled) ? {jobs: parts, settled: again} : {jobs, settled}
+  let best: Laid = {jobs, settled}
+  for (const split of splits(settled)) {
+    const parts = jobsOf(problem, grid, split)
+    const again = settleBest(problem, grid, parts, {...options, effort: 'quick'}, tick)
+    // That it can be done was soon seen; how it is best done takes as long as any day.
+    if (again.unplaced.length === 0) return {jobs: parts, settled: better(again, settleBest(problem, grid, parts, options, tick))}
+    if (goWithout(again) < goWithout(best.settled)) best = {jobs: parts, settled: again}
+  }
+  return best
+}
+
+/**
+ * What is tried in twice as many batches, by its dish, where something is left out for want of floor: that itself; then what takes most of the
+ * floor at once, which may be what keeps it out.
+ */
+function splits({model, unplaced}: Settled): ReadonlyMap<string, number>[] {
+  const twice = (some: readonly Job[]): Map<string, number> =>
+    new Map(
+      some
+        .filter(({count, since}) => count >= 2 && since === null)
+        .map(({dish, count}) => [dish.id, 2 * Math.ceil(dish.count / count)]),
+    )
+  const out = unplaced.flatMap(({job, why}) => (why === 'floor' ? [job] : []))
+  const own = twice(out)
+  if (out.length === 0 || own.size > FEW_SPLIT) return []
+  const lost = new Set(unplaced.map(({job}) => job.dish))
+  const others = model.jobs.filter(({dish, count}) => !lost.has(dish) && count >= 2)
+  const largest = others.sort((a, b) => b.area - a.area).slice(0, 1)
+  return [own, twice(largest)].filter(({size}) => size > 0)
 }
 
 /** Dishes that are tried in two batches: where more are left out, the oven is too small for the day. */

@@ -76,7 +76,7 @@ export interface DoneSoFar {
   }>
   /** The plan that was being followed. */
   readonly plan: Plan | null
-  /** Dishes that it knows nothing of, since nobody had asked for them. */
+  /** Dishes that it knows nothing of, since nobody had asked for them, or for so many. */
   readonly anew?: ReadonlySet<string>
   /** That plan's doughs for what is not set in yet, in the order of their loads; absent where nothing is known of them. */
   readonly doughs?: readonly PlannedDough[]
