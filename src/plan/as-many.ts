@@ -56,8 +56,9 @@ function moreOf(
   if (left < 2) return settled
   const lost = new Set(settled.unplaced.map(({job}) => job))
   const rest = settled.model.jobs.filter((job) => job.dish !== dish && !lost.has(job))
+  const {fed} = settled.unplaced.find(({job}) => job.dish === dish)!.job
   const of = (count: number): Job[] =>
-    jobsOf({...problem, dishes: [withCount(dish, count)]}, grid).map((job): Job => ({...job, dish}))
+    jobsOf({...problem, dishes: [withCount(dish, count)]}, grid).map((job): Job => ({...job, dish, fed}))
   const settle = (count: number, how: PlanOptions): Settled => settleBest(problem, grid, [...rest, ...of(count)], how, tick)
   let fits = has
   let not = dish.count

@@ -1,4 +1,5 @@
 import {batchesOf} from './batches.js'
+import {fedBy} from './fed.js'
 import type {FloorGrid} from './floor-grid.js'
 import {hinderedBy} from './hindered.js'
 import {type Job, priceOfLate} from './model.js'
@@ -160,13 +161,14 @@ function exchanged(problem: PlanProblem, grid: FloorGrid, from: Settled, without
   const lost = new Set(dishesOf(from.unplaced))
   if (lost.size === 0 || lost.size > FEW_BACK) return from
   const {jobs} = from.model
-  const fewer = problem.dishes.filter(({id, feeds}) => !lost.has(id) && feeds.likely < gone)
+  const fed = fedBy(problem)
+  const fewer = problem.dishes.filter((dish) => !lost.has(dish.id) && fed(dish) < gone)
   if (fewer.length === 0) return from
   const inTheWay = new Set(
     from.unplaced.flatMap(({job}) => hinderedBy(problem, grid, from, job, job.count, options.simulate)?.others ?? []),
   )
   const first = (id: string): number => (inTheWay.has(id) ? 0 : 1)
-  const others = fewer.sort((a, b) => first(a.id) - first(b.id) || a.feeds.likely - b.feeds.likely).slice(0, EXCHANGED)
+  const others = fewer.sort((a, b) => first(a.id) - first(b.id) || fed(a) - fed(b)).slice(0, EXCHANGED)
   const quick: PlanOptions = {...options, effort: 'quick'}
   let best = from
   for (const {id} of others) {

@@ -4,6 +4,7 @@ import {cheapestFirst} from './cheapest-first.js'
 import {type ChoiceLimits, type Choices, choicesOf, hotTable} from './choices.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {amissBy, risenWithin, type Window} from './dough.js'
+import {fedBy} from './fed.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
 import {handlingOf, wake} from './hands.js'
@@ -23,6 +24,8 @@ export interface Job {
   /** First vessel of this part, and how many vessels: a dish too large for the floor is set in in parts. */
   readonly first: number
   readonly count: number
+  /** People expected whom all of its dish feeds (`fedBy`). */
+  readonly fed: number
   /** m² of floor: its share of the usable floor, by how many such vessels fill it. */
   readonly area: number
   /** Where it fills all three parts of the floor: how many times the most of its dose the hottest of it bears (`rules.spread`). */
@@ -205,6 +208,7 @@ export function passes(grid: FloorGrid, dish: Dish): {rule: string; reason: stri
  */
 export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap<string, number> = new Map()): Job[] {
   const jobs: Job[] = []
+  const fed = fedBy(problem)
   for (const dish of problem.dishes) {
     if (passes(grid, dish)) continue
     const already = problem.done?.set.filter((d) => d.dish === dish.id) ?? []
@@ -225,6 +229,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
           dish,
           first,
           count: past.count,
+          fed: fed(dish),
           area: past.count * each,
           handling: past.count * handlingOf(dish),
           order: orderOf(dish),
@@ -260,6 +265,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         dish,
         first: at,
         count,
+        fed: fed(dish),
         area: Math.min(grid.area * 0.9999999, count * each),
         ...(count >= grid.zones.length && count * each > grid.area - Math.min(...grid.zones) ? {spread: 1 + rules.spread} : {}),
         handling: count * handlingOf(dish),
@@ -375,9 +381,9 @@ function asleep(clock: number, woken: number): boolean {
   return m >= rules.nightFrom || m < woken
 }
 
-/** People whom what a job makes is to feed, by the likely figure. */
-export function feedsOf({dish, count}: Pick<Job, 'dish' | 'count'>): number {
-  return (dish.feeds.likely * count) / Math.max(1, dish.count)
+/** People expected whom what a job makes is to feed (`fedBy`). */
+export function feedsOf({dish, count, fed}: Pick<Job, 'dish' | 'count' | 'fed'>): number {
+  return (fed * count) / Math.max(1, dish.count)
 }
 
 /** Ticks from its set-in for which a job's receipt wants the door kept shut; 0 where it does not. */

@@ -1,4 +1,5 @@
 import {minutesLateIn} from '../asked.js'
+import {fedBy} from '../fed.js'
 import {bearable, dueOf, feedsOf} from '../model.js'
 import {rules} from '../rules.js'
 import type {Plan, PlanProblem} from '../types.js'
@@ -50,7 +51,8 @@ export function outOf(problem: PlanProblem, plan: Plan, late: boolean): Map<stri
  */
 export function lackOf(problem: PlanProblem, plan: Plan, late: boolean): Lack {
   const left = outOf(problem, plan, late)
-  const without = problem.dishes.reduce((sum, dish) => sum + feedsOf({dish, count: left.get(dish.id) ?? 0}), 0)
+  const fed = fedBy(problem)
+  const without = problem.dishes.reduce((sum, dish) => sum + feedsOf({dish, fed: fed(dish), count: left.get(dish.id) ?? 0}), 0)
   return {
     out: [...left.values()].reduce((sum, n) => sum + n, 0),
     // To a thousandth, so that sums in another order are the same.

@@ -1,5 +1,6 @@
 import type {Dish} from '../../scale/types.js'
 import type {Conflict, Missing, Replan} from '../conflict.js'
+import {fedBy} from '../fed.js'
 import type {Hindrance, Nightly} from '../hindered.js'
 import {feedsOf, type Job} from '../model.js'
 import type {PlanOptions} from '../options.js'
@@ -48,6 +49,7 @@ export function remediesOf(
   {from = null, hindered = new Map(), lateWith = () => null, nightly = new Map(), doorOpen = () => []}: Known = {},
 ): Map<string, Remedy[]> {
   const found = new Map<string, Remedy[]>()
+  const fed = fedBy(problem)
   // Once the day has begun nobody waits for it to be laid out anew, time after time.
   const trials = new Trials(problem, plan, options, replan, from, problem.done !== undefined)
   const gives = (lack: Lack): boolean => lack.without < trials.now.without && helps(lack, trials.now)
@@ -73,8 +75,8 @@ export function remediesOf(
     const [other] =
       exchanges++ < EXCHANGES ? lessThanIt(problem, missing, {dish, count}, conflicts.get(dish.id)?.others ?? []) : []
     if (!other) continue
-    const {count: out, feeds} = other
-    const worthIt = (lack: Lack): boolean => gives({...lack, out: lack.out + out, without: lack.without + feeds.likely})
+    const {count: out} = other
+    const worthIt = (lack: Lack): boolean => gives({...lack, out: lack.out + out, without: lack.without + fed(other)})
     add(leftOut(problem, other.id, trials, near, worthIt))
   }
   return found
@@ -88,8 +90,9 @@ function lessThanIt(
   others: readonly string[],
 ): Dish[] {
   if (problem.done) return []
+  const fed = fedBy(problem)
   return others
     .flatMap((id) => problem.dishes.find((d) => d.id === id) ?? [])
-    .filter((d) => d.feeds.likely < feedsOf(left) && !missing.some((m) => m.job.dish.id === d.id))
-    .sort((a, b) => a.feeds.likely - b.feeds.likely)
+    .filter((d) => fed(d) < feedsOf({...left, fed: fed(left.dish)}) && !missing.some((m) => m.job.dish.id === d.id))
+    .sort((a, b) => fed(a) - fed(b))
 }

@@ -160,7 +160,8 @@ export class Trials {
     const hours = {unit: 'minutes', value: rules.bearable} as const
     const orLate = more(out, outOf(problem, tried, true)) || more(nowOut, outOf(this.#problem, this.#plan, true))
     const minutes = {unit: 'minutes', value: late} as const
-    const [people, before] = [without, now.without].map(Math.ceil) as [number, number]
+    const expected = this.#problem.day.people
+    const [people, before] = [without, now.without].map((some) => Math.min(expected, Math.ceil(some))) as [number, number]
     if (out.size > 0)
       phrases.push(
         phrase(stillOut[`${people < before}`][`${orLate}`], {
