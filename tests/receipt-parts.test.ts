@@ -36,3 +36,21 @@ describe('a second part of the same fruit', () => {
     expect(told('Take a pound of raisins, a pound of flour, and the juice of two.')).toEqual(['1 pound raisin', '1 pound flour'])
   })
 })
+
+describe('a number behind “and” begins an entry of its own', () => {
+  it.each([
+    ['four pounds of potatoes and two onions', ['4 pound potato', '2 count onion']],
+    ['four pounds of potatoes and an onion', ['4 pound potato', '1 count onion']],
+    ['a pound of carrots and three turnips', ['1 pound carrot', '3 count turnip']],
+    ['three pounds of beef and two kidneys', ['3 pound beef', '2 count kidney']],
+    ['four pounds of potatoes and several onions', ['4 pound potato', 'onion']],
+    ['two ounces of butter and lard', ['2 ounce butter and lard']],
+    ['an ounce of mace and cinnamon', ['1 ounce mace and cinnamon']],
+  ])('%s', (words, entries) => {
+    expect(told(`Take a pound of flour with ${words}, sliced; add half a pint of water.`)).toEqual([
+      '1 pound flour',
+      ...entries,
+      '0.5 pint water',
+    ])
+  })
+})
