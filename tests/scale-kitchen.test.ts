@@ -57,11 +57,26 @@ const worth = (text: string): number | null => {
 }
 
 describe('kitchen measures', () => {
-  it('say beside a number of things what they weigh, no further from it than half its range’s width', () => {
+  it('say beside a number of things what they weigh, within 3 % and no finer than its range where that is near enough', () => {
     const rind = (grams: {low: number; likely: number; high: number}): string =>
       one(ingredient({item: 'lemon rind', measure: 'count', byNumber: true, grams}))
-    expect(rind({low: 4, likely: 7.4, high: 12})).toBe('1 (about 8 g)')
-    expect(rind({low: 80, likely: 110, high: 140})).toBe('1 (about 100 g)')
+    expect(rind({low: 4, likely: 7.4, high: 12})).toBe('1 (about 7.5 g)')
+    expect(rind({low: 80, likely: 110, high: 140})).toBe('1 (about 110 g)')
+    expect(rind({low: 400, likely: 801, high: 1600})).toBe('1 (about 800 g)')
+    expect(rind({low: 700, likely: 1320, high: 2600})).toBe('1 (about 1.3 kg)')
+    fc.assert(
+      fc.property(
+        fc.double({min: 0.2, max: 40000, noNaN: true}),
+        fc.double({min: 0, max: 0.9, noNaN: true}),
+        (likely, spread) => {
+          const [, value, unit] = /about ([\d.]+) (k?g)/.exec(
+            rind({low: likely * (1 - spread), likely, high: likely * (1 + spread)}),
+          )!
+          expect(Math.abs((Number(value) * (unit === 'kg' ? 1000 : 1)) / likely - 1)).toBeLessThanOrEqual(mostLost + 1e-9)
+        },
+      ),
+      {numRuns: 500},
+    )
   })
   it('lose at most 3 % of any weight or volume, whatever its size', () => {
     fc.assert(
@@ -193,6 +208,31 @@ describe('spoons, pinches and things by number', () => {
     expect(one(spoonful(new Fraction(2), 'teaspoon', 11))).toBe('2 teaspoons')
     expect(one(spoonful(new Fraction(3), 'teaspoon', 16))).toBe('1 tablespoon')
     expect(one(spoonful(new Fraction(3, 2), 'teaspoon', 8))).toBe('1 1/2 teaspoons')
+  })
+  it('of the United States are today’s but for the country, and their number is within 3 % of the receipt’s', () => {
+    // NIST Handbook 44 App. C: 4.92892159375 mL to the teaspoon.
+    const yeast = (n: Fraction): string =>
+      one(
+        ingredient({
+          item: 'dry yeast',
+          group: 'leaven',
+          measure: 'teaspoon',
+          amount: n,
+          millilitres: exactly(n.valueOf() * 4.92892159375),
+          grams: exactly(n.valueOf() * 4),
+        }),
+      )
+    expect(yeast(new Fraction(27, 8))).toBe('3 1/3 teaspoons')
+    expect(yeast(new Fraction(9, 2))).toBe('1 1/2 tablespoons')
+    const said = (text: string): number =>
+      text
+        .split(' and ')
+        .map((part) => /^([\d /]+) (tea|table)spoons?$/.exec(part)!)
+        .reduce((sum, [, number, spoon]) => sum + new Fraction(number!).valueOf() * (spoon === 'table' ? 3 : 1), 0)
+    for (let eighths = 2; eighths < 72; eighths++) {
+      const text = yeast(new Fraction(eighths, 8))
+      if (text.includes('spoon')) expect(Math.abs(said(text) / (eighths / 8) - 1), text).toBeLessThanOrEqual(mostLost + 1e-9)
+    }
   })
   it('a pinch stays a pinch', () =>
     expect(one(ingredient({item: 'salt', measure: 'pinch', amount: new Fraction(3, 2), grams: exactly(0.6)}))).toBe(

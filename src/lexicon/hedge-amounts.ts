@@ -12,7 +12,7 @@ export interface HedgeAmount {
 export const hedgeAmounts: readonly HedgeAmount[] = [
   {
     phrases: words(
-      'about, near, roughly, approximately, approx, circa, ca, etwa, ungefahr, rund, around, say, perhaps, some, or so',
+      'about, near, roughly, approximately, approx, circa, ca, etwa, ungefahr, rund, around, say, perhaps, some, or so, more or less',
     ),
     factor: span(0.9, 1, 1.1),
     of: 'any',

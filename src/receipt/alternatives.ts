@@ -1,5 +1,5 @@
 import {readAmount} from './amounts.js'
-import {taste} from './indefinite-words.js'
+import {taste, vague} from './indefinite-words.js'
 import {type Noun, readNoun} from './nouns.js'
 import type {View} from './view.js'
 
@@ -24,6 +24,8 @@ export function alternativeAt(view: View, at: number, to: number): number {
 export function mixture(view: View, first: Noun, at: number, to: number): Noun | null {
   const {words} = view
   if ((words[at] !== 'and' && words[at] !== '&') || at + 1 >= to) return null
+  // "and two onions", "and several onions": an amount of its own.
+  if (readAmount(view, at + 1, to) !== null || vague.match(words, at + 1, to) > 0) return null
   const noun = readNoun(view, at + 1, to, false)
   if (noun === null || noun.row === null || first.row === null) return null
   if (words[at + 1] === 'the') return null

@@ -3,6 +3,7 @@ import {alternativeAt, mixture} from './alternatives.js'
 import {pastAlternative, type Quantity, textOf} from './amounts.js'
 import {type Draft, type Entries, key, type Mode} from './entries.js'
 import {Exact, ONE} from './exact.js'
+import {isCompared, isFurther, onCondition, pastFurther, withFurther} from './further.js'
 import {COUNTED, GENERAL, ONE_OF, POURED} from './item-classes.js'
 import {countedParts} from './item-parts.js'
 import {sizeOf} from './likened-sizes.js'
@@ -191,10 +192,14 @@ function named(
   hedges: readonly string[],
 ): number {
   const {words, bits, tokens} = entries.view
-  let {next} = noun
+  let next = pastFurther(entries.view, noun.next, to)
   let {item} = noun
   // "this will make two loaves of bread": what comes of it, not what goes in.
   if (mode !== 'list' && noun.row?.group === 'bread' && /^(?:makes?|making|yields?)$/.test(words[at - 1] ?? '')) return next
+  if (isFurther(entries.view, {start: at, next})) {
+    const condition = onCondition(entries, at, noun, next, to)
+    if (condition > 0) return condition
+  }
   const notes = [...quantity.notes]
   const allHedges = [...hedges, ...quantity.hedges]
   let low = quantity.low
@@ -309,6 +314,10 @@ export function measured(
   hedges: readonly string[],
 ): number {
   const {words, tokens} = entries.view
+  const counted = quantity.measure === 'count'
+  // "30 min" is no entry, whatever it is for.
+  if (counted && STRETCHES.has(words[quantity.next] ?? '')) return quantity.next + 1
+  quantity = withFurther(entries.view, quantity, to)
   let i = quantity.next
   if (words[i] === 'each' || (words[i] === 'of' && words[i + 1] === 'each')) {
     const after = words[i] === 'of' ? i + 2 : i + 1
@@ -320,7 +329,6 @@ export function measured(
     if (next > 0) return next
     return eachBefore(entries, at, quantity, words[i] === 'of' ? i + 2 : i + 1, mode)
   }
-  const counted = quantity.measure === 'count'
   if (counted) {
     const whites = countedParts(entries, at, quantity, to, mode)
     if (whites > 0) return whites
@@ -329,8 +337,6 @@ export function measured(
     // "one do. of sugar": the measure before.
     return elided(entries, at, quantity, words[i + 1] === 'of' ? i + 2 : i + 1, to, mode)
   }
-  // "30 min" is no entry, whatever it is for.
-  if (counted && STRETCHES.has(words[i] ?? '')) return i + 1
   const unknown = counted ? unknownMeasure(entries, at, quantity, to, mode) : null
   if (unknown !== null) {
     const {noun} = unknown
@@ -417,6 +423,7 @@ export function measured(
       if (quantity.article && words[at - 1] === 'of' && words[at - 2] === 'size') return noun.next
       if (partial && entries.has(key(noun))) return noun.next
       if (the && entries.has(key(noun))) return noun.next
+      if (isCompared(entries.view, noun, to)) return -1
       return named(entries, at, quantity, noun, to, mode, hedges)
     }
     if (of && counted) return -1

@@ -1,4 +1,4 @@
-import {bundles, cardinals, fractions, hedges as hedgeWords} from '../lexicon/grammar-words.js'
+import {bundles, cardinals, fractions, furtherBefore, hedges as hedgeWords} from '../lexicon/grammar-words.js'
 import {lookUpMeasure} from '../lexicon/index.js'
 import {measureSystems} from '../lexicon/measure-systems.js'
 import type {Measure} from '../lexicon/schema.js'
@@ -39,6 +39,7 @@ interface One {
 }
 
 const hedgePhrases = new Phrases(hedgeWords)
+const furtherPhrases = new Phrases(furtherBefore)
 const systemPhrases = measureSystems.map(({id, words}) => ({id, phrases: new Phrases(words)}))
 
 /** Fixed ratios within one system, in the smallest unit named: stacked amounts ("a pound and five ounces") add exactly. */
@@ -344,6 +345,10 @@ export function readAmount(view: View, at: number, end: number): Amount | null {
       }
     return {low: ONE, high: ONE, next: i + 1, hedges, article: true, fraction: false, figure: false}
   }
+  // "noch 100 g", "a further 50 g"
+  const further = furtherPhrases.match(words, i, end)
+  const beyond = further > 0 && further < end ? readAmount(view, further, end) : null
+  if (beyond !== null && !(beyond.article && words[i] !== 'noch')) return {...beyond, hedges: [...hedges, ...beyond.hedges]}
   if (words[i] === 'the' && i > at) return null
   const first = one(view, i, end)
   if (first === null) return null
@@ -635,6 +640,13 @@ export function readQuantity(view: View, at: number, end: number, known?: Amount
     next = system.next + 1
   }
   next = pastAlternative(view, next, end, notes)
+  // "a pound, more or less, of sugar"
+  const apart = words[next] === ',' ? next + 1 : next
+  if (words[apart] === 'more' && words[apart + 1] === 'or' && words[apart + 2] === 'less' && apart + 2 < end) {
+    hedges.push('more or less')
+    next = apart + 3
+    if (words[next] === ',' && words[next + 1] === 'of') next++
+  }
   // A range after the measure: "or two", "to a pint and a half", "or three pints".
   let k = next
   if (words[k] === ',' && words[k + 1] === 'or') k++

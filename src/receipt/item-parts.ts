@@ -4,11 +4,28 @@ import {type Quantity, readAmount, readQuantity} from './amounts.js'
 import type {Entries, Mode} from './entries.js'
 import {type Exact, HALF, ONE} from './exact.js'
 import {partItem, readNoun} from './nouns.js'
-import {ENDER, JOINT, PART, PREPARED} from './view.js'
+import {DESCRIBES, ENDER, JOINT, PART, PREPARED, type View} from './view.js'
 
 /**
  * Entries that are a part of something: juice and rind, yolks and whites, crumb, joints of meat.
  */
+
+const OF_A_FRUIT = / (?:juice|rind|pulp)$/
+
+/** The fruit that parts were last asked of, or that was last counted: "the zest of 3 lemons, juice of 2". Null where none was. */
+function fruitBefore({drafts}: Entries): string | null {
+  const fruit = drafts.findLast(
+    ({item, row, low, measure}) => OF_A_FRUIT.test(item) || (row?.group === 'fruit' && low !== null && measure === 'count'),
+  )
+  return fruit === undefined ? null : fruit.item.replace(OF_A_FRUIT, '')
+}
+
+/** Whether no name follows at `at`: the text of the entry ends there, or goes on with what is done, or with another thing. */
+const endsName = ({tokens, bits}: View, at: number, to: number): boolean =>
+  at >= to ||
+  tokens[at]!.block !== tokens[at - 1]!.block ||
+  tokens[at]!.kind === 'mark' ||
+  (bits[at]! & (ENDER | DESCRIBES)) !== 0
 
 /**
  * "the juice of two lemons", "the rind and juice of one", "whites of five eggs and yolks of three": the token after them, else −1.
@@ -103,11 +120,20 @@ export function partOf(entries: Entries, at: number, i: number, to: number, mode
     } else if (unit === 'loaf') {
       base = 'bread'
       next = loaf.next
-    } else if (entries.last !== null && entries.view.tokens[from]?.kind === 'mark') {
+    } else {
       // "the juice of one lemon, and the rind of two"
-      base = entries.last.item.replace(/ (?:juice|rind|pulp|yolk|white)$/, '')
+      const ofFruit = parts.every((part) => OF_A_FRUIT.test(` ${part}`))
+      const thing = ofFruit
+        ? endsName(entries.view, from, to)
+          ? fruitBefore(entries)
+          : null
+        : entries.view.tokens[from]?.kind === 'mark'
+          ? (entries.last?.item ?? null)
+          : null
+      if (thing === null) return -1
+      base = thing
       next = from
-    } else return -1
+    }
   } else {
     const the = words[k] === 'the' || words[k] === 'your'
     const noun = readNoun(entries.view, k, to, false)

@@ -5,6 +5,7 @@ import {staysOutside} from './beside.js'
 import {isLoafBaked} from './bread-loaves.js'
 import {type Draft, type Entries, key} from './entries.js'
 import {Exact} from './exact.js'
+import {isFurther, sharesOfList} from './further.js'
 import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
@@ -208,8 +209,19 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
     }
     if (d.low !== null) {
       const same = listedAmounts.get(key(d))
+      const further = same !== undefined && isFurther(view, d)
+      const steps = further ? kept.filter((one) => !one.inList && one.low !== null && key(one) === key(d)) : []
+      const shares = further ? sharesOfList(d, steps, same) : []
+      if (shares.length > 0) {
+        const whole = same![0]!
+        for (const share of shares) {
+          whole.notes = [...whole.notes, textOf(view, share.start, share.next).replace(/\s+/g, ' ')]
+          if (share !== d) kept.splice(kept.indexOf(share), 1)
+        }
+        continue
+      }
       // A step that only says again what the list gave.
-      if (same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
+      if (!further && same?.some((o) => o.measure === d.measure && o.low!.equals(d.low!) && o.high!.equals(d.high!))) continue
       if (setsSponge(view, d.start)) {
         const built = kept.find((one) => one.inList && one.low !== null && isPreferment(one))
         // "Levain: 25 g starter, 90 g flour": what the list's levain is built of.

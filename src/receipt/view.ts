@@ -4,6 +4,7 @@ import {
   enders,
   fillings,
   fractions,
+  furtherBefore,
   hedges,
   indefinites,
   joints,
@@ -70,6 +71,7 @@ only(joints, JOINT | OPENER)
 only(stepVerbs, VERB)
 only(notFood, NOTFOOD)
 firsts(hedges, OPENER)
+firsts(furtherBefore, OPENER)
 firsts(indefinites, VAGUE)
 only(notEntering, NOTIN)
 only(

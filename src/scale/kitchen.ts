@@ -250,7 +250,7 @@ function candidates(input: KitchenInput): Candidate[] {
     volume > 0 &&
     (mass === null || input.group === 'liquid' || input.group === 'spirit' || pourable.has(input.item))
   const small = volume !== null && volume > 0 && volume <= 4 * tablespoon && (mass === null || mass < (pours ? 65 : 40))
-  const out: Candidate[] = small && input.group !== 'fat' ? spoons(volume) : []
+  const out: Candidate[] = small && input.group !== 'fat' ? spoonsNear(input, middle, volume) : []
   const later = out.length > 0 ? 20 : 0
   const weighed = mass !== null && mass > 0 ? grams(mass) : []
   const poured = pours ? millilitres(volume) : []
@@ -279,6 +279,35 @@ const pourable: ReadonlySet<string> = new Set([
 const spoonSizes: ReadonlyMap<string, number> = new Map(Object.entries({tablespoon, teaspoon, dessertspoon: 10}))
 /** Measures too small or too loose for a scale: kept as they are written. */
 const loose: ReadonlySet<string> = new Set(['pinch', 'drop', 'handful', 'saltspoon'])
+
+/** The spoons of the United States and the metric ones are the same in a drawer: 4.93 and 5 mL, 14.8 and 15. */
+const sameSpoon = 0.015
+
+/**
+ * Spoonfuls near so many millilitres. Where the receipt's spoon is today's but for the country, their number is within 3 % of its own as
+ * well, for that is what stands beside it.
+ */
+function spoonsNear(input: KitchenInput, middle: Fraction, volume: number): Candidate[] {
+  const size = spoonSizes.get(input.measure)
+  const out = spoons(volume)
+  if (size === undefined) return out
+  const value = middle.valueOf()
+  const today = (value * size) / volume
+  if (Math.abs(today - 1) > sameSpoon) return out
+  const near = out.filter(({share}) => Math.abs(share / today - 1) <= mostLost)
+  return near.length > 0 ? near : numbered(input.measure, value, today)
+}
+
+/** So many of a spoon, as coarse as is within 3 % in number; and in volume, today's spoon being `today` times the receipt's. */
+function numbered(measure: string, value: number, today: number): Candidate[] {
+  for (const [cost, part] of [1, 2, 3, 4, 8].entries()) {
+    const near = new Fraction(Math.round(value * part), part)
+    const share = near.valueOf() / value
+    if (near.valueOf() <= 0 || Math.abs(share - 1) > mostLost || Math.abs(share * today - 1) > mostLost) continue
+    return [{text: `${mixed(near)} ${pluralOf(measure, near.valueOf())}`, share: share * today, cost}]
+  }
+  return []
+}
 
 /** The receipt's own spoons where today's are within what its spoon may have been, and pinches as they are. */
 function ownSpoons(input: KitchenInput, middle: Fraction): Candidate[] {
@@ -310,12 +339,16 @@ function ownSpoons(input: KitchenInput, middle: Fraction): Candidate[] {
   return []
 }
 
-/** A weight no finer than its range: "350 g", "1.2 kg". */
+const roughSteps = [500, 250, 100, 50, 25, 10, 5, 2, 1, 0.5, 0.2, 0.1, 0.05, 0.02, 0.01]
+
+/** A weight no finer than its range, as long as it is within 3 %: "350 g", "1.2 kg". */
 function roughly(range: Range): string {
   const width = Math.max(range.high - range.low, range.likely * mostLost * 2)
-  const step = [500, 250, 100, 50, 25, 10, 5, 2, 1].find((s) => s <= width / 2) ?? 0.5
-  const value = Math.max(step, Math.round(range.likely / step) * step)
-  return value >= 1000 ? `${trim(value / 1000, 2)} kg` : `${trim(value, 1)} g`
+  const near = (step: number): number => Math.round(range.likely / step) * step
+  const fits = (step: number): boolean => step <= width / 2 && Math.abs(near(step) / range.likely - 1) <= mostLost
+  const step = roughSteps.find(fits) ?? 0.01
+  const value = Math.max(step, near(step))
+  return value >= 1000 ? `${trim(value / 1000, 3)} kg` : `${trim(value, 2)} g`
 }
 
 const dryGroups: ReadonlySet<string> = new Set(['flour', 'meal', 'starch'])

@@ -1,0 +1,116 @@
+import {furtherBefore, furthers, onlyIf} from '../lexicon/grammar-words.js'
+import {lookUpMeasure} from '../lexicon/index.js'
+import {type Quantity, textOf} from './amounts.js'
+import {type Draft, type Entries, key} from './entries.js'
+import type {Noun} from './nouns.js'
+import {ENDER, Phrases, PREPARED, type View} from './view.js'
+
+/**
+ * More of a thing, “two pints more of water”, “2 more eggs”, “weitere 2 Eier”: a further amount of it, beside the one before.
+ */
+
+const words = new Set(furthers)
+const before = new Phrases(furtherBefore)
+const conditions = new Phrases(onlyIf)
+
+/** "an ounce more sugar than butter", "a pound more or less": how two amounts compare, or how exact one is. */
+const COMPARES: ReadonlySet<string> = new Set(['than', 'als', 'or', 'oder'])
+
+/** "two pints more of water", "2 more eggs": the quantity with the word that says so behind it, where a name follows; else as it is. */
+export function withFurther({words: text, bits, tokens}: View, quantity: Quantity, to: number): Quantity {
+  const at = quantity.next
+  // "a more delicate cream" compares.
+  if (at + 1 >= to || !words.has(text[at]!) || (quantity.article && quantity.measure === 'count')) return quantity
+  const after = at + 1
+  if (COMPARES.has(text[after]!)) return quantity
+  const names = text[after] === 'of' || tokens[after]!.kind === 'word'
+  if (!names || (text[after] !== 'of' && bits[after]! & ENDER && !(bits[after]! & PREPARED))) return quantity
+  return {...quantity, next: after, hedges: [...quantity.hedges, text[at]!]}
+}
+
+/** "two eggs more": the token after the word that says so behind a name that ends at `at`; `at` where none does. */
+export const pastFurther = ({words: text}: View, at: number, to: number): number =>
+  at < to && words.has(text[at]!) && !(at + 1 < to && COMPARES.has(text[at + 1]!)) ? at + 1 : at
+
+/** Whether the name is compared with another: "an ounce more sugar than butter". */
+export const isCompared = ({words: text}: View, {next}: Noun, to: number): boolean =>
+  next < to && (text[next] === 'than' || text[next] === 'als')
+
+/** Whether tokens [start, next) of an entry say that it is more of something. */
+export function isFurther({words: text}: View, {start, next}: {readonly start: number; readonly next: number}): boolean {
+  if (text[start] === 'another' || before.match(text, start, next) > 0) return true
+  // "rather more than a pint"
+  for (let i = start; i < next; i++) if (words.has(text[i]!) && !(i + 1 < next && COMPARES.has(text[i + 1]!))) return true
+  return false
+}
+
+/** Most tokens of a condition. */
+const LONGEST = 24
+
+/**
+ * "a gill more of milk, if it is too thick", "if it is not light, add another egg": more that only some bakings want, carried as a note of
+ * the amount before and not added to it.
+ *
+ * @param at the token at which the entry begins
+ * @param from the token after the name
+ * @returns the token after what is said of it, −1 where it has no condition, or no amount of it stands before
+ */
+export function onCondition(entries: Entries, at: number, noun: Noun, from: number, to: number): number {
+  const {words: text, tokens} = entries.view
+  const whole = entries.amounts.get(key(noun))
+  if (whole === undefined) return -1
+  const {block} = tokens[at]!
+  let start = at
+  let end = from
+  const behind = text[from] === ',' ? from + 1 : from
+  if (behind < to && conditions.match(text, behind, to) > 0) {
+    end = behind
+    while (end < to && end - behind < LONGEST && tokens[end]!.block === block && !/^[.,;:!?()]$/.test(text[end]!)) end++
+  } else {
+    // Prose without a list tells by its conditions too what goes in.
+    if (!entries.listed) return -1
+    while (start > 0 && tokens[start - 1]!.block === block && !/^[.;:!?()]$/.test(text[start - 1]!)) start--
+    if (at - start > LONGEST || conditions.match(text, start, at) < 0) return -1
+  }
+  whole.notes = [...whole.notes, textOf(entries.view, start, end).replace(/\s+/g, ' ')]
+  return end
+}
+
+/** An amount in the smallest of its kind: grams, millilitres or pieces; null where the measure has no one size. */
+function size({high, measure}: Draft): {readonly of: string; readonly value: number} | null {
+  if (high === null) return null
+  if (measure === 'count') return {of: measure, value: high.value}
+  const row = lookUpMeasure(measure)
+  const one = row?.sizes[0]
+  return row === null || row === undefined || one === undefined ? null : {of: row.dimension, value: high.value * one.size.likely}
+}
+
+/** Whether all of `parts`, amounts of one thing, come to no more than the list has of it; null where their sizes cannot be compared. */
+function isWithin(parts: readonly Draft[], listed: readonly Draft[]): {readonly less: boolean; readonly all: boolean} | null {
+  const sum = (drafts: readonly Draft[]): {readonly of: string; readonly value: number} | null => {
+    const sizes = drafts.map(size)
+    const of = sizes[0]?.of
+    if (of === undefined || sizes.some((one) => one?.of !== of)) return null
+    return {of, value: sizes.reduce((all, one) => all + one!.value, 0)}
+  }
+  const part = sum(parts)
+  const whole = sum(listed)
+  if (part === null || whole === null || part.of !== whole.of) return null
+  return {less: part.value < whole.value * (1 - 1e-9), all: part.value <= whole.value * (1 + 1e-9)}
+}
+
+/**
+ * What a step's "1 cup more milk" leaves of the list's milk: it is some of that where the list has more of it, for something stood before
+ * what is more; and so is what a step before it puts in, where both come to no more than the list has.
+ *
+ * @param steps the amounts of the same thing that the steps before have, in their order
+ * @returns those that are some of the list's, with `further`; empty where it is beside them
+ */
+export function sharesOfList(further: Draft, steps: readonly Draft[], listed: readonly Draft[]): readonly Draft[] {
+  if (isWithin([further], listed)?.less !== true) return []
+  for (let from = 0; from < steps.length; from++) {
+    const shares = [...steps.slice(from), further]
+    if (isWithin(shares, listed)?.all === true) return shares
+  }
+  return [further]
+}

@@ -1,0 +1,56 @@
+import {describe, expect, it} from 'vitest'
+import {translate} from '../src/receipt/translate.js'
+
+/** Invented receipts; that the second of two parts leaves out its fruit: common practice, no source. */
+const told = (text: string): string[] =>
+  translate(`---\nyear: 1880\nplace: England\n---\n# Cream\n\n${text}\n`, {file: 'a.md'}).receipts[0]!.ingredients.map(
+    ({item, amount, measure}) => (amount === null ? item : `${amount.low} ${measure} ${item}`),
+  )
+const listed = (...lines: string[]): string[] => told(`${lines.map((line) => `- ${line}`).join('\n')}\n\nBake half an hour.`)
+
+describe('a second part of the same fruit', () => {
+  it.each([
+    ['zest of 3 lemons, juice of 2', ['3 count lemon rind', '2 count lemon juice']],
+    ['juice of 2 lemons, zest of 1', ['2 count lemon juice', '1 count lemon rind']],
+    ['rind of 2 oranges and juice of 3', ['2 count orange rind', '3 count orange juice']],
+    ['grated rind of 1 lemon and the juice of 2', ['1 count lemon rind', '2 count lemon juice']],
+    ['the juice of two lemons and the grated rind of one', ['2 count lemon juice', '1 count lemon rind']],
+    ['zest and juice of 2 lemons', ['2 count lemon rind', '2 count lemon juice']],
+    ['Schale von 3 Zitronen, Saft von 2', ['3 count lemon rind', '2 count lemon juice']],
+  ])('%s', (line, entries) => {
+    expect(listed(line, '1 lb sugar')).toEqual([...entries, '1 pound sugar'])
+  })
+
+  it('in a line of its own, and in prose', () => {
+    expect(listed('zest of 2 lemons', 'juice of 1')).toEqual(['2 count lemon rind', '1 count lemon juice'])
+    expect(told('Take a pound of sugar, the juice of two lemons, the peel of one grated, and four eggs.')).toEqual([
+      '1 pound sugar',
+      '2 count lemon juice',
+      '1 count lemon rind',
+      '4 count egg',
+    ])
+  })
+
+  it('but not of what has no such parts', () => {
+    expect(told('Take a pound of flour and the juice of two.')).toEqual(['1 pound flour'])
+    expect(told('Take a pound of raisins, a pound of flour, and the juice of two.')).toEqual(['1 pound raisin', '1 pound flour'])
+  })
+})
+
+describe('a number behind “and” begins an entry of its own', () => {
+  it.each([
+    ['four pounds of potatoes and two onions', ['4 pound potato', '2 count onion']],
+    ['four pounds of potatoes and an onion', ['4 pound potato', '1 count onion']],
+    ['a pound of carrots and three turnips', ['1 pound carrot', '3 count turnip']],
+    ['three pounds of beef and two kidneys', ['3 pound beef', '2 count kidney']],
+    ['four pounds of potatoes and several onions', ['4 pound potato', 'onion']],
+    ['two ounces of butter and lard', ['2 ounce butter and lard']],
+    ['an ounce of mace and cinnamon', ['1 ounce mace and cinnamon']],
+  ])('%s', (words, entries) => {
+    expect(told(`Take a pound of flour with ${words}, sliced; add half a pint of water.`)).toEqual([
+      '1 pound flour',
+      ...entries,
+      '0.5 pint water',
+    ])
+  })
+})
