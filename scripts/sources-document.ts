@@ -1,9 +1,11 @@
 import {askedWords} from '../src/lexicon/asked-words.js'
+import {coreHeats} from '../src/lexicon/core-heats.js'
 import {deedWords} from '../src/lexicon/deed-words.js'
 import {doneness} from '../src/lexicon/doneness.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
+import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {fuels} from '../src/lexicon/fuels.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {cautions, hedgeAmounts, items, kinds, measures, sources} from '../src/lexicon/index.js'
@@ -86,6 +88,8 @@ export function citations(): Map<string, Map<string, Set<string>>> {
   for (const row of vesselWords) cite(row.source, 'words for a vessel’s size', row.id)
   for (const row of grammarTables) cite(row.source, 'small words', row.id)
   for (const row of ovenFoods) cite(row.source, 'foods from the oven', row.id)
+  for (const row of coreHeats) cite(row.source, 'safe temperatures of the middle', row.id)
+  for (const row of fleshWords) cite(row.source, 'words about meat', row.id)
   for (const row of kindsByItems) cite(row.source, 'kinds by their ingredients', row.id)
   for (const row of [kneading, ...shapings, ...coldPlaces]) cite(row.source, 'work at doughs', row.id)
   for (const row of makings) cite(row.source, 'making up', row.id)

@@ -2,10 +2,12 @@ import {readFileSync} from 'node:fs'
 import {describe, expect, it} from 'vitest'
 import {z} from 'zod'
 import {askedWords} from '../src/lexicon/asked-words.js'
+import {coreHeats} from '../src/lexicon/core-heats.js'
 import {deedWords} from '../src/lexicon/deed-words.js'
 import {doughWeightWords} from '../src/lexicon/dough-weights.js'
 import {coldPlaces, kneading, shapings, warmDough} from '../src/lexicon/dough-work.js'
 import {eveningWords} from '../src/lexicon/evening-words.js'
+import {fleshWords} from '../src/lexicon/flesh-words.js'
 import {grammarTables} from '../src/lexicon/grammar-words.js'
 import {
   cautions,
@@ -35,9 +37,11 @@ import {
   askedWordSchema,
   cautionSchema,
   coldPlaceSchema,
+  coreHeatSchema,
   deedWordSchema,
   doughWeightWordSchema,
   eveningWordSchema,
+  fleshWordSchema,
   grammarTableSchema,
   itemSchema,
   kindByItemsSchema,
@@ -81,6 +85,8 @@ describe('the tables', () => {
     ['kinds', kindSchema, kinds],
     ['kindsByItems', kindByItemsSchema, kindsByItems],
     ['ovenFoods', ovenFoodSchema, ovenFoods],
+    ['coreHeats', coreHeatSchema, coreHeats],
+    ['fleshWords', fleshWordSchema, fleshWords],
     ['eveningWords', eveningWordSchema, eveningWords],
     ['yieldWords', yieldWordSchema, yieldWords],
     ['askedWords', askedWordSchema, askedWords],

@@ -78,6 +78,18 @@ describe('what is made up for a load', () => {
     expect(german).toContain('Zuvor für beans')
   })
 
+  // Raw meat is held at 41 °F (5 °C) or below: FDA Food Code 2022, 3-501.16(A)(2).
+  it('stands cold until it is set in where raw meat or fish is in it', () => {
+    const dishes = [made('rolls', 'sausage rolls', 1, {raw: true}), made('apple pie', 'fruit pie')]
+    const asked = [{at: LATE, ids: ['rolls', 'apple pie']}]
+    const [step] = stepsFor(dishes, asked).made
+    expect(step!.ifAhead).toMatch(/^Raw meat or fish: keep rolls in the refrigerator, at 5 °C \(41 °F\) or colder, until set in/)
+    const german = stepWords(step!, problem(dishes), styleOf({language: 'de'})).ifAhead
+    expect(german).toMatch(/^Rohes Fleisch oder roher Fisch: rolls bis zum Einschießen im Kühlschrank/)
+    const [pie] = stepsFor([dishes[1]!], [{at: LATE, ids: ['apple pie']}]).made
+    expect(pie!.ifAhead).toBeNull()
+  })
+
   it('is made one after the other by one pair of hands, what may wait first, and side by side by two', () => {
     const dishes = [made('batter', 'gingerbread'), made('pie', 'fruit pie'), made('beans', 'beans')]
     const ids = dishes.map(({id}) => id)

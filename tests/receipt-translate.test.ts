@@ -117,7 +117,7 @@ describe('translate', () => {
     ['Cup Custards', 'Bake in a slow oven.', 'custard'],
     // Common practice, no source: what a title means though its last word is that of another kind.
     ['Banana Bread', 'Bake 50 minutes.', 'pound cake'],
-    ['Sausage Rolls', 'Bake 25 minutes.', 'puff paste'],
+    ['Sausage Rolls', 'Bake 25 minutes.', 'sausage rolls'],
     ['Shepherd’s Pie', 'Bake 40 minutes.', 'baked pasta'],
     ['Breakfast Cakes', 'Bake.', 'buns'],
     ['Walnut Brownies', 'Bake 25 minutes.', 'tray cakes'],

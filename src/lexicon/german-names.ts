@@ -178,6 +178,8 @@ export const germanNames: Readonly<Record<string, string>> = {
   broth: 'Brühe, Gemüsebrühe, Fleischbrühe, Rinderbrühe, Hühnerbrühe',
   coffee: 'Kaffee',
   ham: 'Schinken, Kochschinken, Schinkenspeck',
+  paste: 'Mürbeteig, Mürbteig',
+  'puff paste': 'Blätterteig',
   'sausage meat': 'Brät, Bratwurst, Bratwürste, Mettwurst',
   veal: 'Kalbfleisch, Kalbsbraten',
   lamb: 'Lamm, Lammfleisch',

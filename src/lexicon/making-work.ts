@@ -7,7 +7,7 @@ import type {Making} from './schema.js'
 export const makings: readonly Making[] = [
   {
     id: 'pastry',
-    kinds: ['fruit pie', 'meat pie', 'small raised pies', 'pasties', 'custard pie', 'tarts', 'puff paste'],
+    kinds: ['fruit pie', 'meat pie', 'small raised pies', 'pasties', 'sausage rolls', 'custard pie', 'tarts', 'puff paste'],
     minutes: 20,
     perKilogram: 8,
     waits: 90,

@@ -521,6 +521,11 @@ export const kindSchema = z.object({
     .optional(),
   /** What it is where sugar goes into it by more than the spoon, its name being that of both: id of another kind. */
   sweetened: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
+  /**
+   * What it is where meat, poultry or fish goes into it: id of another kind, by these of its words (all of them where absent); `crusted` where
+   * paste, or the suet or lard of one, goes in too.
+   */
+  withMeat: z.object({words: z.array(z.string()).min(1).optional(), kind: z.string(), crusted: z.string().optional()}).optional(),
   /** What several of it are where its title calls them so ("little pork pies"): id of another kind. */
   little: z.object({words: z.array(z.string()).min(1), kind: z.string()}).optional(),
   /**
@@ -799,6 +804,34 @@ export const ovenFoodSchema = z.object({
   source: z.string(),
 })
 export type OvenFood = z.infer<typeof ovenFoodSchema>
+
+/**
+ * The least safe temperature of the middle of what has raw meat, poultry or fish in it, °C: of these items, of those whose text has one of these
+ * words, or of all where neither is given; in whatever dish, or only where its kind is a whole cut.
+ */
+export const coreHeatSchema = z.object({
+  id: z.string(),
+  of: z.enum(['any dish', 'whole cut']),
+  items: z.array(z.string()).min(1).optional(),
+  words: z.array(z.string()).min(1).optional(),
+  celsius: z.number(),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type CoreHeat = z.infer<typeof coreHeatSchema>
+
+/**
+ * Words about meat and fish. `cured`: ids of items that are not raw; `mock`: by which a title names none, whatever it says; `meatless`: by which
+ * neither title nor list does; `other`: names of other things that hold theirs.
+ */
+export const fleshWordSchema = z.object({
+  id: z.string(),
+  use: z.enum(['cured', 'mock', 'meatless', 'other']),
+  words: z.array(z.string()).min(1),
+  source: z.string(),
+  note: z.string().optional(),
+})
+export type FleshWord = z.infer<typeof fleshWordSchema>
 
 /** A sign told in words: what a cook sees. `of` says which temperature it speaks of, `celsius` how hot that is. */
 export const signSchema = z.object({

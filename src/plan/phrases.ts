@@ -116,6 +116,8 @@ export const phrases = {
   'ahead cold': 'Ready early: leave it in the cold. It can wait {hold}.',
   'behind cold':
     'Not risen by then: stand it in the warm for an hour before it goes in. If the oven is late, leave it in the cold: it can wait {hold}; after that bake it as it is, and do not knock it down.',
+  'ahead raw':
+    'Raw meat or fish: keep {dishes} in the refrigerator, at 5 °C (41 °F) or colder, until set in, and the meat before it is made up.',
   'ahead load': 'Oven too hot for it: wait, door ajar, until it has fallen to {celsius}.',
   'behind load': 'Oven cooler than {celsius}: set in at once and leave it longer.',
   'ahead draw': 'Done early (look from {early}): draw it, lay paper over what stays.',

@@ -291,7 +291,8 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
     for (const one of eveningsOf(problem, plan, mixed))
       put(0, one.at, 'evening before', [one.dish], null, one.say, {untimed: one.untimed})
     const {made, late} = makingsOf(problem, plan, hands)
-    for (const {dishes, load, at, from, evening} of made)
+    for (const {dishes, load, at, from, evening} of made) {
+      const raw = dishes.filter((id) => byId.get(id)?.raw === true)
       put(
         2,
         from,
@@ -303,7 +304,9 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
           ...(evening ? {} : {at: {unit: 'clock', value: at}}),
           ...(hasFirst(dishes) ? {first: firstOf(dishes)} : {}),
         }),
+        raw.length > 0 ? {ahead: p('ahead raw', {dishes: names(raw)})} : {},
       )
+    }
     const now = problem.done?.now ?? Number.NEGATIVE_INFINITY
     const oneMore = `ask for another pair of hands, and write "hands: ${problem.day.hands + 1}" in day.md`
     for (const c of clashes)

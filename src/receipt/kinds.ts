@@ -4,6 +4,8 @@ import {kindsByItems} from '../lexicon/kinds-by-items.js'
 import {germanOvens, ovenFoods, ovens} from '../lexicon/oven-foods.js'
 import type {DishKind, Item} from '../lexicon/schema.js'
 import {convert} from '../measure/convert.js'
+import {isFlesh, namesFlesh} from './flesh.js'
+import {kindWithMeat, loafOfMeat} from './kind-with-meat.js'
 import {type FoundPhrase, phrasesIn, phraseTree} from './phrases.js'
 import {plainSection, type Section, type Token} from './section.js'
 import type {ReadIngredient} from './types.js'
@@ -46,7 +48,8 @@ const BAKES: ReadonlySet<string> = new Set([
  * @returns null where nothing tells
  */
 export function kindOf(section: Section, ingredients: readonly ReadIngredient[] = []): KindFound | null {
-  const named = littleOnes(section, byName(section, ingredients))
+  const said = byName(section, ingredients)
+  const named = littleOnes(section, said === null ? null : kindWithMeat(said, section, ingredients))
   const sweet = named === null ? undefined : lookUpKind(named.id)?.sweetened
   const found =
     named !== null && sweet?.words.includes(named.words) && ingredients.some(isSweetening) ? {...named, id: sweet.kind} : named
@@ -128,6 +131,8 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
     if (food !== null) return food
     const loaf = LOAF.exec(section.title)
     if (loaf !== null) {
+      const meat = loafOfMeat(section, ingredients)
+      if (meat !== null) return {id: meat, words: loaf[0].toLowerCase(), by: 'title'}
       const raised = ingredients.some(isLeaven)
       const id = raised ? PLAIN_LOAF : ingredients.some(isSweetening) ? MEASURED_CAKE : null
       if (id !== null) return {id, words: loaf[0].toLowerCase(), by: 'title'}
@@ -138,11 +143,7 @@ function byName(section: Section, ingredients: readonly ReadIngredient[]): KindF
   const flesh =
     GENERIC.test(title.words) &&
     (ingredients.some((one) => one.amount !== null && isFlesh(one.item)) ||
-      (/^pies?$/.test(title.words) &&
-        section.title
-          .toLowerCase()
-          .split(/[^a-z]+/)
-          .some((word) => word !== 'light' && isFlesh(word))))
+      (/^pies?$/.test(title.words) && namesFlesh(section.title)))
   if (flesh) {
     // "Chicken pie", "Fish cake": the filling tells what the plain word does not.
     return /^pies?$/.test(title.words) ? {...title, id: MEAT_PIE} : null
@@ -182,12 +183,9 @@ const GENERIC = /^(?:pies?|cakes?)$/
 const MEAT_PIE = 'meat pie'
 /** The row of what never sees the oven. */
 export const UNBAKED_ID = 'jelly'
-const isFlesh = (item: string): boolean =>
-  /^(?:meat|fish)$/.test(lookUpItem(item)?.group ?? '') && !/suet|marrow|lard|dripping|anchov|feet|isinglass/.test(item)
-
 /** Kinds that are baked only: what is boiled of them is a step. */
 const NEVER_BOILED: ReadonlySet<string> = new Set(
-  'beans,stew,baked pasta,roast meat,roast poultry,baked fish,potted,roast vegetables,baked fruit,drying fruit,drying herbs,granola,meat pie,pasties,souffle'.split(
+  'beans,stew,baked pasta,roast meat,roast poultry,baked fish,potted,roast vegetables,baked fruit,drying fruit,drying herbs,granola,meat pie,pasties,sausage rolls,meat loaf,souffle'.split(
     ',',
   ),
 )

@@ -2,6 +2,7 @@ import Fraction from 'fraction.js'
 import {lookUpItem} from '../lexicon/index.js'
 import {scaled as scaledBy} from '../measure/range.js'
 import type {EveningBefore, LeftToCool, Tending} from '../receipt/types.js'
+import {holdsRawFlesh, safeCentre, signWithCentre} from './core-heat.js'
 import type {Filled} from './order.js'
 import {saltAndLeaven} from './salt-and-leaven.js'
 import {scaled} from './scaled-amounts.js'
@@ -63,7 +64,8 @@ export function dishOf(batch: Batch, {name, used, say}: Pick<Sizing, 'name' | 'u
     water: heavy * kind.waterLoss.likely,
     wantedBy: item.wantedBy,
     dough: batch.dough,
-    sign: signOf(kind, receipt, timed.need, each),
+    sign: signWithCentre(signOf(kind, receipt, timed.need, each), safeCentre(receipt, kind)),
+    ...(holdsRawFlesh(receipt) ? {raw: true as const} : {}),
     ...(kind.dry === true || kind.keeps === true ? {keeps: true as const} : {}),
     ...(kind.hot === true || item.hot === true ? {hot: true as const} : {}),
     ...(item.hot === true ? {wantedHot: true as const} : {}),

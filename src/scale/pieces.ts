@@ -14,6 +14,7 @@ export const pieceMass: Readonly<Record<string, Range>> = {
   gingerbread: {low: 0.015, likely: 0.025, high: 0.05},
   'sponge fingers': {low: 0.008, likely: 0.015, high: 0.03},
   'small raised pies': {low: 0.18, likely: 0.26, high: 0.4},
+  'sausage rolls': {low: 0.05, likely: 0.09, high: 0.16},
   tarts: {low: 0.035, likely: 0.055, high: 0.08},
   'puff paste': {low: 0.03, likely: 0.045, high: 0.07},
   'cream puffs': {low: 0.02, likely: 0.032, high: 0.05},

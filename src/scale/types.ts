@@ -122,6 +122,8 @@ export interface Dish {
   readonly wantedBy: number | null
   readonly dough: DoughTimes | null
   readonly sign: string
+  /** Raw meat, poultry or fish goes into it: it stands cold until it is set in. */
+  readonly raw?: true
   /** It keeps without warmth when it is done. Absent where it does not, and of dough. */
   readonly keeps?: true
   /** It is eaten hot. Absent where it need not be. */

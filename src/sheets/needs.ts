@@ -2,6 +2,7 @@ import {kinds} from '../lexicon/kinds.js'
 import type {Band, Range} from '../lexicon/schema.js'
 import type {Plan, PlanProblem} from '../plan/types.js'
 import type {OvenPhrase, Receipt} from '../receipt/types.js'
+import {safeCentre, signWithCentre} from '../scale/core-heat.js'
 import {heatNeed} from '../scale/need.js'
 import type {Dish} from '../scale/types.js'
 import {bands, type Numbered, numbered, valueAt} from './heat-data.js'
@@ -103,7 +104,7 @@ export function asked(receipt: Receipt, problem: PlanProblem): Asked | null {
     overnight: kind?.overnight ?? false,
     ...(kind?.dry === true && receipt.ajar !== undefined ? {ajar: receipt.ajar.text.replace(/\s+/g, ' ')} : {}),
     place: kind?.place ?? 'any',
-    sign: kind?.sign ?? '',
+    sign: signWithCentre(kind?.sign ?? '', safeCentre(receipt, kind ?? {})),
     vessel: receipt.facts.vessel ?? kind?.vessel ?? '',
     said: phrase !== null,
     phrase,

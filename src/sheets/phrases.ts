@@ -3,6 +3,7 @@ import {writeDuration} from '../measure/quantity.js'
 import {signsOf} from '../plan/own-signs.js'
 import {listed, type PhraseId, phrase, phrases, type Speaker, speak} from '../plan/phrases.js'
 import type {Phrase, Plan, PlanProblem, Step} from '../plan/types.js'
+import {coreSigns} from '../scale/core-heat.js'
 import {bySight} from '../scale/kind-figures.js'
 import {clock, clockBeside, difference, fahrenheit, kitchen, length, temperature, wood} from './figures.js'
 import {dishTitle} from './heat-data.js'
@@ -41,6 +42,11 @@ export function signIn(kind: string | null, sign: string, style: Style): string 
   const row = kinds.find(({id}) => id === kind)
   const usual = row?.sign
   if (sign === bySight) return inWords(sign, style)
+  const centre = Object.values(coreSigns).find((one) => sign === one || (sign !== usual && sign.endsWith(`; ${one}`)))
+  if (centre !== undefined) {
+    const rest = sign.slice(0, Math.max(0, sign.length - centre.length - 2))
+    return [...(rest === '' ? [] : [signIn(kind, rest, style)]), inDegrees(inWords(centre, style), style)].join('; ')
+  }
   if (sign === row?.tender?.sign) return inDegrees(inWords(sign, style), style)
   return inDegrees((kind !== null && sign === usual && signBooks[style.words['language.code']]?.[kind]) || sign, style)
 }

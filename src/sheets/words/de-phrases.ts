@@ -112,6 +112,8 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'ahead cold': 'Früh fertig: in der Kälte lassen. Er kann {hold} warten.',
   'behind cold':
     'Bis dahin nicht gegangen: vor dem Einschießen eine Stunde warm stellen. Kommt der Ofen zu spät, in der Kälte lassen: er kann {hold} warten; danach backen, wie er ist, und nicht zusammenstoßen.',
+  'ahead raw':
+    'Rohes Fleisch oder roher Fisch: {dishes} bis zum Einschießen im Kühlschrank halten, bei 5 °C oder kälter, und das Fleisch auch, ehe es verarbeitet wird.',
   'ahead load': 'Ofen zu heiß dafür: bei angelehnter Tür warten, bis er auf {celsius} gefallen ist.',
   'behind load': 'Ofen kühler als {celsius}: sofort einschießen und länger lassen.',
   'ahead draw': 'Früh fertig (nachsehen ab {early}): ausziehen, Papier über das legen, was bleibt.',

@@ -142,6 +142,8 @@ const sentences: Book['sentences'] = [
     'davor wird gewarnt: keine Hitze, die es braucht, sondern mehr, als es verträgt',
   ],
   ['no hotter, whatever is asked for: it may take fire', 'nicht heißer, was auch verlangt ist: es kann sich entzünden'],
+  ['63 °C at the centre by thermometer', 'Mitte 63 °C mit dem Thermometer'],
+  ['74 °C at the centre by thermometer', 'Mitte 74 °C mit dem Thermometer'],
   [
     'a fork goes in and turns easily, about 90 °C at the centre; 63 °C makes it safe and leaves it tough, so do not draw it at that',
     'eine Gabel geht hinein und lässt sich leicht drehen, etwa 90 °C in der Mitte; mit 63 °C ist es sicher, aber noch zäh, also damit nicht ausziehen',

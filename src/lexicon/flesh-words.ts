@@ -1,0 +1,36 @@
+import {words} from './row.js'
+import type {FleshWord} from './schema.js'
+
+/** What of meat, poultry and fish is not raw, and what is called by their names and is none. Common practice, no source. */
+export const fleshWords: readonly FleshWord[] = [
+  {
+    id: 'cured',
+    use: 'cured',
+    words: words('bacon, ham, salted pork, tongue, anchovy, blood, salt cod'),
+    source: 'common-practice',
+    note: 'a seasoning or topping of bread, eggs and beans, or bought cooked',
+  },
+  {
+    id: 'mock',
+    use: 'mock',
+    words: words('mock, mocked, falscher, falsche, falsches, scotch woodcock, welsh rabbit, rabbit welsh'),
+    source: 'common-practice',
+    note: 'mock goose may be a leg of pork or lentils: what goes in tells',
+  },
+  {
+    id: 'meatless',
+    use: 'meatless',
+    words: words(
+      'vegetarian, vegan, veggie, meatless, meat-free, without meat, plant-based, soya, soy, tofu, seitan, tempeh, fleischlos, fleischlose, fleischloser, ohne fleisch, vegetarisch, vegetarische, vegetarischer, vegetarisches, vegan, vegane, veganer, veganes',
+    ),
+    source: 'common-practice',
+  },
+  {
+    id: 'other things',
+    use: 'other',
+    words: words(
+      'light, easter lamb, osterlamm, blood orange, lamb’s lettuce, lamb’s wool, heart of palm, hearts of palm, kidney bean, kidney beans, oyster mushroom, oyster mushrooms, oyster plant, duck egg, duck eggs, goose egg, goose eggs, hen egg, hen eggs, beef tomato, beef tomatoes, turkey red, pigeon peas',
+    ),
+    source: 'common-practice',
+  },
+]

@@ -1,0 +1,56 @@
+import {fleshWords} from '../lexicon/flesh-words.js'
+import {itemAt, lookUpItem} from '../lexicon/index.js'
+import {wordsUsed} from '../lexicon/row.js'
+import {type FoundPhrase, phraseAt, phraseTree} from './phrases.js'
+import {plainSection, type Token} from './section.js'
+import type {ReadIngredient} from './types.js'
+
+/** Meat, poultry and fish of a receipt: what goes in raw, and what its title names. */
+
+const CURED: ReadonlySet<string> = new Set(wordsUsed(fleshWords, 'cured'))
+const treeOf = (use: 'mock' | 'meatless' | 'other') =>
+  phraseTree(
+    fleshWords.filter((row) => row.use === use),
+    (row) => row.words,
+  )
+const MOCK = treeOf('mock')
+const MEATLESS = treeOf('meatless')
+const OTHER = treeOf('other')
+
+/** Meat, poultry or fish by its item or any spelling of it, and not what is only got from them: fat, jelly, a sauce. */
+export const isFlesh = (item: string): boolean =>
+  /^(?:meat|fish)$/.test(lookUpItem(item)?.group ?? '') && !/suet|marrow|lard|dripping|anchov|feet|isinglass/.test(item)
+
+const tokensOf = (text: string): readonly Token[] => plainSection(text).tokens
+const foundIn = (tree: typeof MOCK, tokens: readonly Token[]): boolean =>
+  tokens.some((_, at) => phraseAt(tree, tokens, at) !== null)
+
+/** Whether the text says that there is no meat in what it tells of: "vegetarian sausages". */
+export const saysMeatless = (text: string): boolean => foundIn(MEATLESS, tokensOf(text))
+
+type Listed = Pick<ReadIngredient, 'item' | 'text' | 'amount'>
+
+/** The raw meat, poultry and fish that a receipt measures out. Of a title without meat there is none. */
+export const rawFlesh = <One extends Listed>(title: string, ingredients: readonly One[]): readonly One[] => {
+  const flesh = ingredients.filter(({item, amount}) => amount !== null && isFlesh(item) && !CURED.has(lookUpItem(item)!.id))
+  return flesh.length === 0 || saysMeatless(title) ? [] : flesh.filter(({text}) => !saysMeatless(text))
+}
+
+/** What a title is not made of: "for roast pork", "without meat". */
+const APART: ReadonlySet<string> = new Set(['without', 'for', 'like', 'instead', 'ohne', 'fur', 'zu'])
+
+/** Whether a title names meat, poultry or fish, cured or not, as what the dish is made of: no mock goose, duck eggs or blood oranges. */
+export function namesFlesh(title: string): boolean {
+  const all = tokensOf(title)
+  if (foundIn(MOCK, all) || foundIn(MEATLESS, all)) return false
+  const end = all.findIndex(({word}, at) => at > 0 && APART.has(word))
+  const tokens = end < 0 ? all : all.slice(0, end)
+  const stems = tokens.map(({stem}) => stem)
+  for (let at = 0; at < tokens.length; ) {
+    const other: FoundPhrase<unknown> | null = phraseAt(OTHER, tokens, at)
+    const item = itemAt(stems, at)
+    if (other === null && item !== null && isFlesh(item.row.id)) return true
+    at = Math.max(at + 1, other?.to ?? 0, at + (item?.length ?? 0))
+  }
+  return false
+}

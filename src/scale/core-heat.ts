@@ -1,0 +1,51 @@
+import {coreHeats} from '../lexicon/core-heats.js'
+import {lookUpItem} from '../lexicon/index.js'
+import type {CoreHeat} from '../lexicon/schema.js'
+import {rawFlesh} from '../receipt/flesh.js'
+import type {Receipt} from '../receipt/types.js'
+import type {KindFigures} from './kind-figures.js'
+
+/** That the middle of a dish is hot enough, where raw meat, poultry or fish is in it and the sign of its kind does not say so. */
+
+type Of = Pick<Receipt, 'title' | 'ingredients'>
+
+/** What its sign says besides, by the least safe temperature of the middle, °C. */
+export const coreSigns: Readonly<Record<number, string>> = {
+  63: '63 °C at the centre by thermometer',
+  74: '74 °C at the centre by thermometer',
+}
+
+/** Whether raw meat, poultry or fish goes into it. */
+export const holdsRawFlesh = ({title, ingredients}: Of): boolean => rawFlesh(title, ingredients).length > 0
+
+/**
+ * Least safe temperature of the middle, °C, by what of it is raw (`lexicon/core-heats`).
+ *
+ * @returns null where nothing of it is raw meat, poultry or fish
+ */
+export function safeCentre({title, ingredients}: Of, kind: Pick<KindFigures, 'safe'>): number | null {
+  const flesh = rawFlesh(title, ingredients)
+  if (flesh.length === 0) return null
+  const whole = kind.safe === coreHeats.find(({of}) => of === 'whole cut')?.celsius
+  const isOf = ({items, words}: CoreHeat): boolean =>
+    (items === undefined && words === undefined) ||
+    flesh.some(
+      ({item, text}) =>
+        items?.includes(lookUpItem(item)?.id ?? '') === true ||
+        text
+          .toLowerCase()
+          .split(/[^\p{L}]+/u)
+          .some((word) => words?.includes(word) === true),
+    )
+  return coreHeats.find((row) => (row.of === 'any dish' || whole) && isOf(row))?.celsius ?? null
+}
+
+/** A sign with the temperature of the middle beside it; in its place where it names a lower one. */
+export function signWithCentre(sign: string, celsius: number | null): string {
+  const said = celsius === null ? undefined : coreSigns[celsius]
+  if (said === undefined) return sign
+  if (sign === '') return said
+  const named = /(\d{1,3}) °C/.exec(sign)
+  if (named === null) return `${sign}; ${said}`
+  return Number(named[1]) >= celsius! ? sign : said
+}
