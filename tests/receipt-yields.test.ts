@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
-import {plainSection} from '../src/receipt/section.js'
+import {yieldWords} from '../src/lexicon/yield-words.js'
+import {fold, plainSection} from '../src/receipt/section.js'
 import {translate} from '../src/receipt/translate.js'
 import {readYields} from '../src/receipt/yield-facts.js'
 import {makeDishes} from '../src/scale/dishes.js'
@@ -271,5 +272,20 @@ describe('one of what is made', () => {
       low: 2,
       of: 'persons',
     })
+  })
+})
+
+describe('the rows of words for how much', () => {
+  it('are written as a text’s words are compared: folded', () => {
+    const all = yieldWords.flatMap(({words}) => words)
+    expect(all.filter((word) => fold(word) !== word)).toEqual([])
+  })
+  it('say no word twice in one row', () => {
+    expect(yieldWords.filter(({words}) => new Set(words).size < words.length)).toEqual([])
+  })
+  it('count people in English and in German', () => {
+    const {feeds, serves} = readYields(plainSection('Makes 2 loaves. Serves 12 diners.'))
+    expect([serves?.of, feeds?.low]).toEqual(['loaves', 12])
+    expect(translate('# Haferbrei (für 2)\n\n- 100 g Haferflocken\n', {file: 'a.md'}).receipts[0]!.serves).toMatchObject({low: 2})
   })
 })

@@ -1,7 +1,7 @@
-import {methodYields} from '../lexicon/yield-words.js'
+import {methodYields, statedWords} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
-import {count, pastSize, SIZES, statedYields, thingAt} from './yields.js'
+import {count, pastSize, statedYields, thingAt} from './yields.js'
 
 /** How much a receipt makes, and how many it feeds where it says both. */
 export interface YieldFacts {
@@ -79,7 +79,7 @@ function dividedYield(section: Section): Yield | null {
       const sized = pastSize(tokens, k)
       if (sized > k) k = sized
       else if (
-        SIZES.has(here(k)) ||
+        statedWords.describing.has(here(k)) ||
         /^(?:equal|even|sized|gleich\p{L}*|gro(?:ß|ss)e?n?|runde?n?|lange?n?|kleine?n?)$/u.test(here(k))
       )
         k++
@@ -117,7 +117,7 @@ function vesselBehind(tokens: readonly Token[], at: number): number {
     if (/^cups?$/.test(word)) return bakedCups.has(tokens[k - 1]!.word) ? k : -1
     const sized = pastSize(tokens, k)
     if (sized > k) k = sized
-    else if (describing.has(word) || SIZES.has(word) || /^[,-]$/.test(word)) k++
+    else if (describing.has(word) || statedWords.describing.has(word) || /^[,-]$/.test(word)) k++
     else return -1
   }
   return -1
@@ -340,6 +340,6 @@ function shapedOf(tokens: readonly Token[], at: number): string | null {
 
 /** "each into a roll", where "roll out" is a verb. */
 const isOne = (tokens: readonly Token[], n: number): boolean =>
-  methodYields.ones.has(tokens[n]!.word) && (tokens[n - 1]!.word === 'a' || SIZES.has(tokens[n - 1]!.word))
+  methodYields.ones.has(tokens[n]!.word) && (tokens[n - 1]!.word === 'a' || statedWords.describing.has(tokens[n - 1]!.word))
 
 const many = (thing: string): string => (thing === 'loaf' ? 'loaves' : thing.endsWith('s') ? thing : `${thing}s`)

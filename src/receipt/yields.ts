@@ -3,7 +3,7 @@ import {cardinals} from '../lexicon/grammar-words.js'
 import {hedgeAmounts} from '../lexicon/hedge-amounts.js'
 import {fold, lookUpItem} from '../lexicon/index.js'
 import type {Item, Range} from '../lexicon/schema.js'
-import {aboutYield, germanYields} from '../lexicon/yield-words.js'
+import {aboutYield, germanYields, statedWords as words} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
 import {sentenceAt} from './sentences.js'
 import type {Yield} from './types.js'
@@ -12,277 +12,6 @@ import type {Yield} from './types.js'
  * The yield a receipt states: "sufficient for 5 or 6 persons", "makes two loaves", "serves 8", "this quantity makes twelve cakes".
  */
 
-const OPENERS = new Set([
-  'sufficient',
-  'serves',
-  'serve',
-  'serving',
-  'servings',
-  'makes',
-  'make',
-  'enough',
-  'yield',
-  'yields',
-  'fill',
-  'fills',
-  'feeds',
-  'feed',
-  'portions',
-  'suffice',
-  'suffices',
-  'dine',
-  'for',
-  'cuts',
-  'divides',
-  'gives',
-  'give',
-  'produces',
-  'quantity',
-  // Words of German receipts; "für 12 Stück" is read as "for 12 pieces".
-  'ergibt',
-  'genug',
-  'ergeben',
-  'reicht',
-  'reichen',
-  'fur',
-  'menge',
-])
-const PERSONS = new Set([
-  'person',
-  'persons',
-  'people',
-  'servings',
-  'serving',
-  'portions',
-  'portion',
-  'guests',
-  'eaters',
-  'diners',
-  'company',
-  'children',
-  'hands',
-])
-/** What one makes or fills: a yield counts these, never pounds or eggs. */
-export const THINGS: ReadonlySet<string> = new Set([
-  'loaf',
-  'loaves',
-  'cake',
-  'cakes',
-  'biscuit',
-  'biscuits',
-  'bun',
-  'buns',
-  'roll',
-  'rolls',
-  'pie',
-  'pies',
-  'pudding',
-  'puddings',
-  'tart',
-  'tarts',
-  'tartlets',
-  'tartlet',
-  'dish',
-  'dishes',
-  'mould',
-  'moulds',
-  'mold',
-  'molds',
-  'cup',
-  'cups',
-  'cookies',
-  'cookie',
-  'scones',
-  'scone',
-  'muffins',
-  'muffin',
-  'crumpets',
-  'custards',
-  'custard',
-  'puffs',
-  'patties',
-  'cheesecakes',
-  'cheesecake',
-  'turnovers',
-  'dumplings',
-  'dumpling',
-  'pancakes',
-  'fritters',
-  'slices',
-  'creams',
-  'glasses',
-  'bottles',
-  'balls',
-  'squares',
-  'bars',
-  'fingers',
-  'wedges',
-  'triangles',
-  'pieces',
-  'tins',
-  'pans',
-  'pints',
-  'quarts',
-  'jars',
-  'dozen',
-  'rusks',
-  'wafers',
-  'macaroons',
-  'crackers',
-  'plates',
-  'batches',
-  'crusts',
-  'layers',
-  'rounds',
-  'pasties',
-  'pasty',
-  'jumbles',
-  'drops',
-  'plate',
-  'tin',
-  'pan',
-  'gingerbreads',
-  'wigs',
-  'wiggs',
-  'manchets',
-  'crocks',
-  'bowls',
-  'flatbread',
-  'flatbreads',
-  'pizza',
-  'pizzas',
-  'pitta',
-  'pittas',
-  'pita',
-  'pitas',
-  'naan',
-  'naans',
-  'bap',
-  'baps',
-  'cob',
-  'cobs',
-  'bagel',
-  'bagels',
-  'baguette',
-  'baguettes',
-  'bannock',
-  'bannocks',
-  'farls',
-  'oatcake',
-  'oatcakes',
-  'breadsticks',
-  'quiche',
-  'quiches',
-  'brownies',
-  'cupcakes',
-  'croissants',
-  'kisses',
-  'meringues',
-  'entremets',
-  'entree',
-  'quart',
-  'quartern',
-  'pint',
-  'trays',
-  'tray',
-  'ramekins',
-  'ramekin',
-])
-/** "gives a pint of juice" tells no yield. */
-export const MEASURES: ReadonlySet<string> = new Set([
-  'cup',
-  'cups',
-  'pint',
-  'pints',
-  'quart',
-  'quarts',
-  'glasses',
-  'plate',
-  'plates',
-  'dish',
-])
-
-export const SIZES: ReadonlySet<string> = new Set([
-  'large',
-  'dariole',
-  'jelly',
-  'bread',
-  'small',
-  'good',
-  'sized',
-  'size',
-  'moderate',
-  'moderately',
-  'medium',
-  'middling',
-  'middle',
-  'common',
-  'ordinary',
-  'little',
-  'big',
-  'nice',
-  'very',
-  'fine',
-  'round',
-  'half',
-  'quartern',
-  'pound',
-  'two',
-  'gallon',
-  'peck',
-  'penny',
-  'twopenny',
-  'tin',
-  'inch',
-  'free',
-  'standing',
-  'standard',
-  'handsome',
-  'tolerable',
-  'plain',
-  'rather',
-  'great',
-  'tea',
-  'mince',
-  'apple',
-  'fruit',
-  'sponge',
-  'of',
-  'the',
-  'these',
-  'such',
-  'rich',
-  'flat',
-  'long',
-  'single',
-  'double',
-  'queen',
-  'pudding',
-  'pie',
-  'baking',
-  'drop',
-  'cottage',
-  'household',
-  'white',
-  'brown',
-  'wheaten',
-  'french',
-  'milk',
-  'plaited',
-  'coburg',
-  'soda',
-  'cheese',
-  'plum',
-  'light',
-  'square',
-  'ginger',
-  'custard',
-  'breakfast',
-  'lb',
-  '.',
-  'or',
-])
-
 interface Count {
   readonly low: number
   readonly high: number
@@ -290,8 +19,6 @@ interface Count {
   /** The word that says it is no exact number. */
   readonly about: string | null
 }
-
-const PLAIN: Readonly<Record<string, number>> = {...cardinals, dutzend: 12}
 
 function one(tokens: readonly Token[], i: number): {value: number; end: number; dozens: boolean} | null {
   const t = tokens[i]
@@ -305,16 +32,22 @@ function one(tokens: readonly Token[], i: number): {value: number; end: number; 
   else if (t.kind === 'word' && t.word === 'half' && tokens[i + 1]?.word === 'a') {
     value = 0.5
     end++
-  } else if (t.kind === 'word' && Object.hasOwn(PLAIN, t.word)) {
-    value = PLAIN[t.word]!
+  } else if (t.kind === 'word' && Object.hasOwn(cardinals, t.word)) {
+    value = cardinals[t.word]!
     const next = tokens[end]
-    if (value >= 20 && value % 10 === 0 && next?.kind === 'word' && Object.hasOwn(PLAIN, next.word) && PLAIN[next.word]! < 10) {
-      value += PLAIN[next.word]!
+    if (
+      value >= 20 &&
+      value % 10 === 0 &&
+      next?.kind === 'word' &&
+      Object.hasOwn(cardinals, next.word) &&
+      cardinals[next.word]! < 10
+    ) {
+      value += cardinals[next.word]!
       end++
     }
-  } else if (t.kind === 'word' && t.word === 'dozen') return {value: 12, end, dozens: false}
+  } else if (t.kind === 'word' && words.count.dozen.has(t.word)) return {value: 12, end, dozens: false}
   else return null
-  const dozens = /^(?:dozen|doz|dutzend)$/.test(tokens[end]?.word ?? '')
+  const dozens = words.count.dozen.has(tokens[end]?.word ?? '')
   if (dozens) {
     value *= 12
     end++
@@ -334,7 +67,7 @@ export function count(tokens: readonly Token[], i: number): Count | null {
   while (
     at < i + 4 &&
     (aboutYield.has(tokens[at]?.word ?? '') ||
-      /^(?:from|up|to|between|at|least)$/.test(tokens[at]?.word ?? '') ||
+      words.count.before.has(tokens[at]?.word ?? '') ||
       (about !== null && tokens[at]?.word === '.'))
   ) {
     if (aboutYield.has(tokens[at]!.word)) about = tokens[at]!.word
@@ -342,12 +75,12 @@ export function count(tokens: readonly Token[], i: number): Count | null {
   }
   const first = one(tokens, at)
   if (first === null) return null
-  if (/^(?:or|to|-|—|and|bis|oder)$/.test(tokens[first.end]?.word ?? '')) {
+  if (words.count.range.has(tokens[first.end]?.word ?? '')) {
     const second = one(tokens, first.end + 1)
     if (
       second !== null &&
       second.value > first.value &&
-      (tokens[first.end]!.word !== 'and' || /^(?:between|from)$/.test(tokens[at - 1]?.word ?? ''))
+      (tokens[first.end]!.word !== 'and' || words.count.ofTwo.has(tokens[at - 1]?.word ?? ''))
     ) {
       // "2-3 dozen": the dozen is said of both.
       const low = second.dozens && !first.dozens && first.value * 12 < second.value ? first.value * 12 : first.value
@@ -357,7 +90,6 @@ export function count(tokens: readonly Token[], i: number): Count | null {
   return {low: first.value, high: first.value, end: first.end, about}
 }
 
-const SUFFICES: ReadonlySet<string> = new Set(['sufficient', 'enough', 'suffice', 'suffices'])
 /** What goes into a dish by the spoon or the glass. */
 const BESIDE: ReadonlySet<Item['group']> = new Set<Item['group']>([
   'spice',
@@ -377,7 +109,7 @@ const BESIDE: ReadonlySet<Item['group']> = new Set<Item['group']>([
  * the receipt. `at`: the word that opens a yield.
  */
 function isOfOneThing(tokens: readonly Token[], at: number): boolean {
-  if (!SUFFICES.has(tokens[at]!.word)) return false
+  if (!words.opens.suffices.has(tokens[at]!.word)) return false
   const [from] = sentenceAt(tokens, at)
   let beside = false
   for (let i = from; i < at; i++) {
@@ -388,7 +120,7 @@ function isOfOneThing(tokens: readonly Token[], at: number): boolean {
     if (!BESIDE.has(group)) return false
     beside = true
   }
-  return beside && /^(?:is|are|be|was|suffice|suffices)$/.test(tokens[at - 1]!.word)
+  return beside && words.is.has(tokens[at - 1]!.word)
 }
 
 /** How far off a yield may be that is said with this word. */
@@ -413,10 +145,10 @@ function pastAbout(tokens: readonly Token[], at: number): number {
 /** The noun that a yield counts, in English; '' where the word at `at` is none. */
 export const thingAt = (tokens: readonly Token[], at: number): string => {
   const word = tokens[at]?.word ?? ''
-  return THINGS.has(word) ? word : (germanYields.get(word) ?? '')
+  return words.things.has(word) ? word : (germanYields.get(word) ?? '')
 }
 
-const isPersons = (word: string): boolean => PERSONS.has(word) || germanYields.get(word) === 'persons'
+const isPersons = (word: string): boolean => words.persons.has(word) || germanYields.get(word) === 'persons'
 
 /** More than anybody makes of one receipt. */
 const MOST = 2000
@@ -428,9 +160,7 @@ const FEWEST_ALONE = 10
 /** "Zutaten für 12 Stück", "Ingredients (for 2 loaves)": does the word before token `at` head a list? */
 const opensList = (tokens: readonly Token[], at: number): boolean => {
   const before = tokens[at - 1]?.word === '(' ? at - 2 : at - 1
-  return (
-    tokens[before]?.block === tokens[at]!.block && /^(?:ingredients|zutaten|dough|teig|batter|pastry)$/.test(tokens[before]!.word)
-  )
+  return tokens[before]?.block === tokens[at]!.block && words.heads.has(tokens[before]!.word)
 }
 
 /** What a receipt states of how much comes of it, each with the words it stands in; null where it says nothing of the kind. */
@@ -463,7 +193,7 @@ export function statedYields(section: Section): StatedYields {
     // A section may hold a second receipt: a count far behind the people of the first is not of the same.
     if (persons !== null && at > toldAt + NEAR_PEOPLE) return
     made ??= found
-    if (!MEASURES.has(found.of)) counted ??= found
+    if (!words.measures.has(found.of)) counted ??= found
   }
   const phrase = (from: number, to: number, c: Count, of: string): Yield => {
     const start = tokens[from]!.start
@@ -480,7 +210,8 @@ export function statedYields(section: Section): StatedYields {
     const t = tokens[i]!
     if (t.word === '(' && tokens[i + 1]?.block === t.block) {
       // "Baked oats (for 2)": a heading's.
-      const at = tokens[i + 1]!.word === 'for' && section.blocks[t.block]!.kind === 'heading' ? count(tokens, i + 2) : null
+      const at =
+        words.opens.for.has(tokens[i + 1]!.word) && section.blocks[t.block]!.kind === 'heading' ? count(tokens, i + 2) : null
       if (at !== null && tokens[at.end]?.word === ')' && at.high > 1) feeds(phrase(i + 1, at.end, at, 'persons'), i)
       // "(12 portions)", "(6 servings)"
       const c = count(tokens, i + 1)
@@ -503,26 +234,21 @@ export function statedYields(section: Section): StatedYields {
         const people = isPersons(tokens[c.end]!.word)
         const last = tokens[c.end + 1]?.word === '.' ? c.end + 2 : c.end + 1
         const alone = tokens[last]?.block !== block || isBracketed(tokens, last)
-        if ((people || (thing !== '' && !MEASURES.has(thing))) && alone) {
+        if ((people || (thing !== '' && !words.measures.has(thing))) && alone) {
           if (people) feeds(phrase(i, c.end + 1, c, 'persons'), i)
           else makes(phrase(i, c.end + 1, c, thing), i)
           continue
         }
       }
     }
-    if (t.kind !== 'word' || !OPENERS.has(t.word) || isOfOneThing(tokens, i)) continue
-    if (/^(?:quantity|menge)$/.test(t.word) && !/^(?::|for|fur)$/.test(tokens[i + 1]?.word ?? '')) continue
+    if (t.kind !== 'word' || !words.opens.any.has(t.word) || isOfOneThing(tokens, i)) continue
+    if (words.opens.quantity.has(t.word) && !(tokens[i + 1]?.word === ':' || words.opens.for.has(tokens[i + 1]?.word ?? '')))
+      continue
     // "Cuts into three dozen squares": said of the whole, where "cut it into squares" is a step.
-    if (/^(?:cuts|divides)$/.test(t.word) && tokens[i + 1]?.word !== 'into') continue
+    if (words.opens.cuts.has(t.word) && tokens[i + 1]?.word !== 'into') continue
     let j = i + 1
-    while (
-      j < i + 7 &&
-      tokens[j]?.block === block &&
-      /^(?:for|to|make|makes|fill|into|:|—|be|sufficient|a|company|of|up|it|them|this|serves?|party|dinner|yields?|portions|servings|will|quantity|fur)$/.test(
-        tokens[j]!.word,
-      )
-    ) {
-      if (/^(?:a)$/.test(tokens[j]!.word) && !/^(?:company|party|dinner)$/.test(tokens[j + 1]?.word ?? '')) break
+    while (j < i + 7 && tokens[j]?.block === block && words.leads.has(tokens[j]!.word)) {
+      if (tokens[j]!.word === 'a' && !words.company.has(tokens[j + 1]?.word ?? '')) break
       j++
     }
     if (tokens[j]?.block !== block) continue
@@ -537,17 +263,21 @@ export function statedYields(section: Section): StatedYields {
       continue
     }
     // "For 4 pizzas (30 cm)", "For 6:", a line of its own; anywhere else "for" says what of.
-    const isFor = t.word === 'for' || t.word === 'fur'
+    const isFor = words.opens.for.has(t.word)
     const line = isFor && (tokens[i - 1]?.block !== block || opensList(tokens, i))
-    if ((isFor && !line) || t.word === 'serve') {
-      if (t.word === 'serve' && (tokens[i - 1] === undefined || tokens[i - 1]!.block !== block) && tokens[j]!.kind === 'number')
+    if ((isFor && !line) || words.opens.serve.has(t.word)) {
+      if (
+        words.opens.serve.has(t.word) &&
+        (tokens[i - 1] === undefined || tokens[i - 1]!.block !== block) &&
+        tokens[j]!.kind === 'number'
+      )
         feeds(phrase(i, c.end, c, 'persons'), i)
       continue
     }
-    if (/^(?:serves|serving|servings|feeds|portions)$/.test(t.word)) {
+    if (words.opens.serves.has(t.word)) {
       if (article) continue
       const ends = tokens[k]
-      if (ends === undefined || ends.block !== block || ends.kind === 'mark' || !THINGS.has(ends.word)) {
+      if (ends === undefined || ends.block !== block || ends.kind === 'mark' || !words.things.has(ends.word)) {
         feeds(phrase(i, c.end, c, 'persons'), i)
         continue
       }
@@ -568,16 +298,16 @@ export function statedYields(section: Section): StatedYields {
       }
       // "6 large or 12 small pasties": the first is read.
       const other = named === '' && word === 'or' && k > c.end ? one(tokens, k + 1) : null
-      if (other !== null && SIZES.has(after(other.end))) {
+      if (other !== null && words.describing.has(after(other.end))) {
         k = other.end
         continue
       }
-      if (named !== '' || !SIZES.has(word)) break
+      if (named !== '' || !words.describing.has(word)) break
       k++
     }
     // "Makes one tray, 24 squares": what a tray is cut into counts, and in how many of them.
     const cut =
-      named === '' || (!line && /^(?:make|give)$/.test(t.word) && !makesYield(tokens, i)) ? null : piecesIn(tokens, k, named)
+      named === '' || (!line && words.opens.verb.has(t.word) && !makesYield(tokens, i)) ? null : piecesIn(tokens, k, named)
     if (cut !== null && c.low === c.high && Number.isInteger(c.low)) {
       const {pieces, of, end} = cut
       const said = phrase(i, end, pieces, of)
@@ -587,7 +317,7 @@ export function statedYields(section: Section): StatedYields {
     if (line) {
       const next = after(k)
       // "Für 2 Brote à 1 kg", "For 2 loaves of 800 g each": what each weighs.
-      const weighs = /^(?:a|je|zu|of|each)$/.test(next) && tokens[k + 1]?.kind === 'number'
+      const weighs = words.size.apiece.has(next) && tokens[k + 1]?.kind === 'number'
       if (next !== '' && !weighs && !(tokens[k]!.kind === 'mark' && /^[:.()]$/.test(next))) continue
       if (named === '' && (k > c.end || c.high <= 1 || next === '(')) continue
       if (named === '') feeds(phrase(i, k, c, 'persons'), i)
@@ -595,21 +325,20 @@ export function statedYields(section: Section): StatedYields {
       continue
     }
     // "Yield 10 x 350 g": so many, and what each weighs.
-    const each = /^(?:x|×|à|a)$/.test(after(k)) && tokens[k + 1]?.kind === 'number' && WEIGHS.has(after(k + 2))
-    if (named === '' && each && /^(?:makes|yields?|ergibt|menge|quantity)$/.test(t.word)) {
+    const each = words.size.times.has(after(k)) && tokens[k + 1]?.kind === 'number' && words.size.weights.has(after(k + 2))
+    if (named === '' && each && words.opens.weighed.has(t.word)) {
       // "2 x 850 g loaves"
-      const thing = THINGS.has(after(k + 3)) || germanYields.has(after(k + 3))
+      const thing = words.things.has(after(k + 3)) || germanYields.has(after(k + 3))
       makes(phrase(i, thing ? k + 4 : k + 3, c, thing ? thingAt(tokens, k + 3) : 'pieces'), i)
       continue
     }
     if (named === '') {
       if (
-        (/^(?:makes|yields?|produces|gives|ergibt|quantity|menge)$/.test(t.word) ||
-          (t.word === 'make' && makesYield(tokens, i))) &&
+        (words.opens.number.has(t.word) || (words.opens.made.has(t.word) && makesYield(tokens, i))) &&
         (tokens[j]!.kind === 'number' ||
           c.about !== null ||
           c.high >= FEWEST_ALONE ||
-          (c.high > 1 && (closes(after(c.end)) || (after(c.end) === ',' && /^(?:each|of|about)$/.test(after(c.end + 1)))))) &&
+          (c.high > 1 && (closes(after(c.end)) || (after(c.end) === ',' && words.size.goesOn.has(after(c.end + 1)))))) &&
         (tokens[k] === undefined ||
           tokens[k]!.block !== block ||
           tokens[k]!.kind === 'mark' ||
@@ -617,10 +346,7 @@ export function statedYields(section: Section): StatedYields {
           pastAbout(tokens, c.end) > c.end)
       ) {
         makes(phrase(i, c.end, c, 'pieces'), i)
-      } else if (
-        ((t.word === 'sufficient' || t.word === 'enough') && after(i + 1) === 'for') ||
-        (t.word === 'reicht' && after(i + 1) === 'fur')
-      ) {
+      } else if (words.opens.sufficesFor.has(t.word) && words.opens.for.has(after(i + 1))) {
         // "Sufficient for 6.": people, where nothing is named; "sufficient for a turkey" tells no yield.
         const next = tokens[k]
         const alone = next === undefined || next.block !== block || next.kind === 'mark' || endsBehind(tokens, c.end)
@@ -628,8 +354,8 @@ export function statedYields(section: Section): StatedYields {
       }
       continue
     }
-    if (/^(?:make|give)$/.test(t.word) && !makesYield(tokens, i)) continue
-    if (/^(?:gives?|produces)$/.test(t.word) && MEASURES.has(named)) continue
+    if (words.opens.verb.has(t.word) && !makesYield(tokens, i)) continue
+    if (words.opens.gives.has(t.word) && words.measures.has(named)) continue
     makes(phrase(i, k, c, named), i)
   }
   return {made, counted, persons: persons ?? few}
@@ -645,7 +371,14 @@ function piecesIn(
   if (!asked.vessel.has(fold(vessels)) || open === undefined || !/^[,(:]$/.test(open.word)) return null
   const pieces = count(tokens, at + 1)
   const of = pieces === null ? '' : thingAt(tokens, pieces.end)
-  if (pieces === null || pieces.high <= 1 || pieces.high > MOST || of === '' || MEASURES.has(of) || asked.vessel.has(fold(of)))
+  if (
+    pieces === null ||
+    pieces.high <= 1 ||
+    pieces.high > MOST ||
+    of === '' ||
+    words.measures.has(of) ||
+    asked.vessel.has(fold(of))
+  )
     return null
   const last = tokens[pieces.end]!
   const next = tokens[pieces.end + 1]
@@ -653,8 +386,6 @@ function piecesIn(
   if (last.block !== open.block || !(open.word === '(' ? behind === ')' : closes(behind))) return null
   return {pieces, of, end: open.word === '(' ? pieces.end + 2 : pieces.end + 1}
 }
-
-const SIZE_UNITS: ReadonlySet<string> = new Set('inch inches in cm mm g gram grams kg lb lbs oz ounce pound "'.split(' '))
 
 /** "two 800 g loaves", "four 30 cm pizzas", "one (9 x 5-inch) loaf": the token after a size at `at`; `at` where none stands there. */
 export function pastSize(tokens: readonly Token[], at: number): number {
@@ -665,9 +396,9 @@ export function pastSize(tokens: readonly Token[], at: number): number {
   let by = false
   while (i < start + 6 && tokens[i]?.kind === 'number') {
     i++
-    const unit = SIZE_UNITS.has(tokens[i]?.word ?? '')
+    const unit = words.size.units.has(tokens[i]?.word ?? '')
     if (unit) i++
-    if (/^(?:x|×|by|-)$/.test(tokens[i]?.word ?? '') && tokens[i + 1]?.kind === 'number') {
+    if (words.size.by.has(tokens[i]?.word ?? '') && tokens[i + 1]?.kind === 'number') {
       i++
       by = true
     } else if (!unit && !by) return at
@@ -677,8 +408,6 @@ export function pastSize(tokens: readonly Token[], at: number): number {
   if (!open) return i
   return tokens[i]?.word === ')' ? i + 1 : at
 }
-
-const WEIGHS: ReadonlySet<string> = new Set(['g', 'kg', 'gram', 'grams', 'oz', 'lb', 'lbs'])
 
 /** "Makes 24. Bake …": a stop at `at`, and a new sentence behind it, where "2 lb. loaves" goes on. */
 const endsBehind = (tokens: readonly Token[], at: number): boolean =>
@@ -695,13 +424,10 @@ function isBracketed(tokens: readonly Token[], at: number): boolean {
 /** What ends a sentence, or its block. */
 const closes = (word: string): boolean => word === '' || /^[.;!]$/.test(word)
 
-const ADVISED = /^(?:economical|cheaper|better|best|well|easy|easier|usual|possible|convenient|worth|wise|good)$/
-
 /** "this will make two loaves", not "make two pies of it". */
 function makesYield(tokens: readonly Token[], i: number): boolean {
   // "It is more economical to make two or three at one time": advice.
-  if (tokens[i - 1]?.word === 'to' && ADVISED.test(tokens[i - 2]?.word ?? '')) return false
-  for (let k = i - 1; k >= 0 && k > i - 4; k--)
-    if (/^(?:will|should|to|may|would|can|quantity|quantities|ingredients)$/.test(tokens[k]!.word)) return true
+  if (tokens[i - 1]?.word === 'to' && words.advised.has(tokens[i - 2]?.word ?? '')) return false
+  for (let k = i - 1; k >= 0 && k > i - 4; k--) if (words.willMake.has(tokens[k]!.word)) return true
   return false
 }
