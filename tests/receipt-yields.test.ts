@@ -267,6 +267,10 @@ describe('one of what is made', () => {
     'Pipe each in a circle.',
     'Cut it in a round.',
   ])('is not told by “%s”', (text) => expect(readYields(plainSection(text)).serves).toBeNull())
+  it('portions of a heading are people and nothing that is made', () => {
+    const [one] = translate('# Haferbrei (12 Portionen)\n\n- 100 g Haferflocken\n', {file: 'a.md'}).receipts
+    expect([one!.serves?.low, one!.serves?.of, one!.feeds]).toEqual([12, 'persons', undefined])
+  })
   it('a heading may say for how many', () => {
     expect(translate('# Morning oats (for 2)\n\n- 100 g oats\n', {file: 'a.md'}).receipts[0]!.serves).toMatchObject({
       low: 2,

@@ -9,7 +9,7 @@ const row = (use: YieldWord['use'], id: string, list: string, of?: string): Yiel
   source: 'common-practice',
 })
 
-/** Words for how much a receipt makes, folded. `src/receipt/yields.ts`, its neighbours and `yield-facts.ts` read them. */
+/** Words for how much a receipt makes, folded. `src/receipt/yield-….ts` read them. */
 export const yieldWords: readonly YieldWord[] = [
   // What opens a yield that is stated, by how it is read.
   row('opens', 'makes', 'makes, yield, yields, ergibt'),

@@ -1,7 +1,9 @@
 import {methodYields, statedWords} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
-import {count, pastSize, statedYields, thingAt} from './yields.js'
+import {count} from './yield-count.js'
+import {pastSize, thingAt} from './yield-nouns.js'
+import {statedYields} from './yields.js'
 
 /** How much a receipt makes, and how many it feeds where it says both. */
 export interface YieldFacts {
