@@ -19,7 +19,13 @@ export const yieldWords: readonly YieldWord[] = [
   row('opens', 'make', 'make'),
   row('opens', 'give', 'give'),
   // Before a colon or "for" only.
-  row('opens', 'quantity', 'quantity, menge'),
+  row('opens', 'quantity', 'quantity, quantities, menge, mengen'),
+  row('opens', 'amount', 'amount, amounts'),
+  // Before a colon, at the head of a line or a sentence: "Batch: 2 loaves".
+  row('opens', 'labels', 'batch, output, number, ansatz, ertrag, ausbeute, anzahl, stuckzahl'),
+  row('opens', 'labels of people', 'portionen, personen'),
+  // Behind one who gets it: "you will get two loaves", „man erhält zwei Brote“.
+  row('opens', 'gets', 'get, obtain, erhalt, erhalten, bekommt, bekommen'),
   // Of people, where no thing is named: "Serves 6."
   row('opens', 'serves', 'serves, serving, servings, feeds, portions'),
   row('opens', 'serve', 'serve'),
@@ -48,6 +54,25 @@ export const yieldWords: readonly YieldWord[] = [
     'economical, cheaper, better, best, well, easy, easier, usual, possible, convenient, worth, wise, good',
   ),
   row('opened', 'is', 'is, are, be, was, suffice, suffices'),
+  row('opened', 'gets', 'you, we, one, will, should, may, can, man, sie, wir, ihr'),
+  // "Batch size: 24 rolls"
+  row('opened', 'label tails', 'size'),
+  // What is "for two loaves": "This recipe is for", „Die Mengen sind für“. The receipt itself, what it is made up to, and the words before either.
+  row(
+    'opened',
+    'receipts',
+    'recipe, recipes, receipt, formula, quantity, quantities, amount, amounts, ingredients, rezept, menge, mengen, zutaten',
+  ),
+  row('opened', 'mixtures', 'dough, mixture, batter, teig, masse'),
+  row(
+    'opened',
+    'pointing',
+    'this, these, that, it, all, above, given, das, dies, dieser, diese, dieses, diesem, diesen, obige, obiger, obigen',
+  ),
+  row('opened', 'articles', 'the, a, an, der, die, den, ein, eine, here, hier'),
+  row('opened', 'are', 'is, are, ist, sind'),
+  // "Two loaves from this amount"
+  row('opened', 'from', 'from, aus'),
   // What heads a list: "Zutaten für 12 Stück".
   row('opened', 'heads', 'ingredients, zutaten, dough, teig, batter, pastry'),
   // Whom it feeds.
@@ -87,7 +112,7 @@ export const yieldWords: readonly YieldWord[] = [
   row(
     'thing',
     'vessels',
-    'dishes, mould, moulds, mold, molds, bottles, tins, pans, jars, tin, pan, crocks, bowls, trays, tray, ramekins, ramekin',
+    'dishes, mould, moulds, mold, molds, bottles, tins, pans, jars, jar, tin, pan, crocks, bowls, trays, tray, ramekins, ramekin',
   ),
   // Of these only where nothing else is counted: "three pints. Serves 6."
   row('measure', 'measures', 'cup, cups, pint, pints, quart, quarts, glasses, plate, plates, dish'),
@@ -104,6 +129,11 @@ export const yieldWords: readonly YieldWord[] = [
     'kinds',
     'jelly, bread, tea, mince, apple, fruit, sponge, queen, pudding, pie, baking, cottage, household, white, brown, wheaten, french, milk, coburg, soda, cheese, plum, ginger, custard, breakfast',
   ),
+  row(
+    'describing',
+    'german sizes',
+    'kleine, kleinen, kleiner, kleines, grosse, grossen, grosser, grosses, große, großen, großer, großes, mittlere, mittleren, runde, runden, runder, rundes, lange, langen, flache, flachen, dunne, dunnen',
+  ),
   row('describing', 'small words', 'of, the, these, such, or'),
   // Before a count, between its two numbers, and twelve of something.
   row('count', 'before', 'from, up, to, between, at, least'),
@@ -112,11 +142,13 @@ export const yieldWords: readonly YieldWord[] = [
   row('count', 'of two', 'between, from'),
   row('count', 'dozen', 'dozen, doz, dutzend'),
   // "Two 800 g loaves", "one (9 x 5-inch) loaf", "10 x 350 g", "2 Brote à 1 kg".
-  row('size', 'units', 'inch, inches, in, cm, mm, g, gram, grams, kg, lb, lbs, oz, ounce, pound, "'),
+  row('size', 'units', 'inch, inches, in, cm, mm, g, gram, grams, kg, lb, lbs, oz, ounce, ounces, pound, pounds, pfund, "'),
   row('size', 'weights', 'g, kg, gram, grams, oz, lb, lbs'),
+  row('size', 'volumes', 'ml, millilitre, millilitres, milliliter, milliliters, cl, dl, l, litre, litres, liter, liters'),
   row('size', 'by', 'x, ×, by, -'),
   row('size', 'times', 'x, ×, a'),
   row('size', 'apiece', 'a, je, zu, of, each'),
+  row('size', 'each', 'each, je'),
   // Behind a bare number: "eight, each the size of a fist".
   row('size', 'goes on', 'each, of, about'),
   // As German receipts have them, each with the English noun that stands for it.
@@ -137,6 +169,13 @@ export const yieldWords: readonly YieldWord[] = [
   row('noun', 'tins', 'kastenformen, formen, formchen, tortchenformen, kastenformchen', 'tins'),
   row('noun', 'tray', 'blech, backblech', 'tray'),
   row('noun', 'trays', 'bleche, blechen, backbleche, backblechen', 'trays'),
+  row('noun', 'jar', 'weckglas, einmachglas, sturzglas', 'jar'),
+  row(
+    'noun',
+    'jars',
+    'glaser, glasern, weckglaser, weckglasern, einmachglaser, einmachglasern, sturzglaser, sturzglasern',
+    'jars',
+  ),
   row('noun', 'billets', 'billet, billets, logs, scheit, scheite, scheiten, holzscheite', 'billets'),
   // Said before or behind a yield that is not exact; `of` is the phrase of `hedge-amounts` that tells how far off it may be.
   row(
@@ -168,7 +207,7 @@ export const yieldWords: readonly YieldWord[] = [
   row(
     'method',
     'vessels',
-    'tin, tins, pan, pans, moulds, molds, ramekins, patties, pattypans, hoops, darioles, kastenformen, springformen, formen, formchen, tortchenformen, kastenformchen',
+    'tin, tins, pan, pans, moulds, molds, ramekins, patties, pattypans, hoops, darioles, jars, glaser, glasern, weckglaser, weckglasern, einmachglaser, einmachglasern, sturzglaser, sturzglasern, kastenformen, springformen, formen, formchen, tortchenformen, kastenformchen',
   ),
   // Between a count and its vessels: "two greased 9-inch cake pans".
   row(
@@ -195,7 +234,7 @@ export const yieldWords: readonly YieldWord[] = [
   row(
     'method',
     'shape',
-    'shape, shaped, form, formed, mould, mold, moulded, make, made, pour, turn, put, spoon, bake, cut, scrape, work, transfer, tip, ladle, distribute, press, pack, place, share',
+    'shape, shaped, form, formed, mould, mold, moulded, make, made, fill, pour, turn, put, spoon, bake, cut, scrape, work, transfer, tip, ladle, distribute, press, pack, place, share',
   ),
   // With the count just behind: "shape two loaves".
   row('method', 'forms', 'form, shape, mould, mold'),
@@ -233,8 +272,11 @@ export const statedWords = {
     made: only('opens', 'make'),
     /** In its base form, which may be an order. */
     verb: only('opens', 'make', 'give'),
-    gives: only('opens', 'gives', 'give'),
-    quantity: only('opens', 'quantity'),
+    gives: only('opens', 'gives', 'give', 'gets'),
+    quantity: only('opens', 'quantity', 'amount'),
+    labels: only('opens', 'labels', 'labels of people'),
+    peopleLabels: only('opens', 'labels of people'),
+    gets: only('opens', 'gets'),
     serves: only('opens', 'serves'),
     serve: only('opens', 'serve'),
     suffices: only('opens', 'sufficient', 'suffices'),
@@ -249,6 +291,14 @@ export const statedWords = {
   advised: only('opened', 'advised'),
   is: only('opened', 'is'),
   heads: only('opened', 'heads'),
+  gets: only('opened', 'gets'),
+  labelTails: only('opened', 'label tails'),
+  receipts: only('opened', 'receipts'),
+  subjects: only('opened', 'receipts', 'mixtures'),
+  pointing: only('opened', 'pointing'),
+  articles: only('opened', 'articles'),
+  are: only('opened', 'are'),
+  from: only('opened', 'from'),
   persons: used('person'),
   things: used('thing', 'measure'),
   measures: used('measure'),
@@ -260,11 +310,13 @@ export const statedWords = {
     dozen: only('count', 'dozen'),
   },
   size: {
-    units: only('size', 'units'),
+    units: only('size', 'units', 'volumes'),
     weights: only('size', 'weights'),
+
     by: only('size', 'by'),
     times: only('size', 'times'),
     apiece: only('size', 'apiece'),
+    each: only('size', 'each'),
     goesOn: only('size', 'goes on'),
   },
 } as const

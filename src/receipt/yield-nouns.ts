@@ -1,6 +1,6 @@
 import {germanYields, statedWords as words} from '../lexicon/yield-words.js'
 import type {Token} from './section.js'
-import {type Count, numberAt} from './yield-count.js'
+import {type Count, count, numberAt} from './yield-count.js'
 
 /** What a yield counts: people, or things with their sizes and kinds before them: "two 800 g loaves", "twelve small mince pies". */
 
@@ -46,6 +46,9 @@ export function thingBehind(tokens: readonly Token[], c: Count): {readonly of: s
   const word = (n: number): string => (tokens[n]?.block === block ? tokens[n]!.word : '')
   let of = ''
   let k = c.end
+  // "4 x 500 ml jars"
+  const times = words.size.times.has(word(k)) ? pastSize(tokens, k + 1) : k
+  if (times > k + 1 && thingAt(tokens, times) !== '' && word(times) !== '') k = times
   while (k < c.end + REACH && word(k) !== '') {
     const sized = pastSize(tokens, k)
     if (of === '' && sized > k) {
@@ -68,4 +71,16 @@ export function thingBehind(tokens: readonly Token[], c: Count): {readonly of: s
     k++
   }
   return {of, end: k}
+}
+
+/** "of 800 g each", ", each about 800 g", "à 500 ml": the token behind what each of what a yield counts weighs or holds, from token `at`; `at` where nothing says it. */
+export function pastEach(tokens: readonly Token[], at: number): number {
+  const word = (n: number): string => (tokens[n]?.block === tokens[at]?.block ? (tokens[n]?.word ?? '') : '')
+  const comma = word(at) === ','
+  let k = comma ? at + 1 : at
+  if (!(comma ? words.size.each : words.size.apiece).has(word(k))) return at
+  while (k < at + 3 && words.size.apiece.has(word(k))) k++
+  const c = count(tokens, k)
+  if (c === null || tokens[c.end - 1]!.kind !== 'number' || !words.size.units.has(word(c.end))) return at
+  return words.size.each.has(word(c.end + 1)) ? c.end + 2 : c.end + 1
 }

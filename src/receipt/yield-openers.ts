@@ -2,7 +2,7 @@ import {lookUpItem} from '../lexicon/index.js'
 import type {Item} from '../lexicon/schema.js'
 import {statedWords as words} from '../lexicon/yield-words.js'
 import type {Token} from './section.js'
-import {sentenceAt} from './sentences.js'
+import {endsSentence, sentenceAt} from './sentences.js'
 import {type Count, count} from './yield-count.js'
 
 /** The words that open a yield, and the count behind them: "sufficient for", "this will make", "yield:". */
@@ -49,12 +49,56 @@ function isOfOneThing(tokens: readonly Token[], at: number): boolean {
   return beside && words.is.has(tokens[at - 1]!.word)
 }
 
-/** "Zutaten für 12 Stück", "Ingredients (for 2 loaves)", or a line of its own: does the "for" at token `at` say how much a receipt is for? */
-export function headsLine(tokens: readonly Token[], at: number): boolean {
+/** How many words name what a yield is said of: "all the above quantities". */
+const MOST_SUBJECT = 6
+
+const beginsLine = (tokens: readonly Token[], at: number): boolean => tokens[at - 1]?.block !== tokens[at]!.block
+
+/** Whether token `at` begins a line or a sentence. */
+export const beginsSentence = (tokens: readonly Token[], at: number): boolean =>
+  beginsLine(tokens, at) || endsSentence(tokens, at - 1)
+
+/**
+ * The receipt itself ("these quantities"), or what is mixed or pointed at ("the dough", "this"), where they are all that stands before token `to` in its
+ * sentence, or in its line with `begins`; null where something else does.
+ */
+function subjectBefore(tokens: readonly Token[], to: number, begins = beginsSentence): 'receipt' | 'mixture' | null {
+  let subject: 'receipt' | 'mixture' | null = null
+  for (let k = to - 1; k >= Math.max(0, to - MOST_SUBJECT); k--) {
+    const {word} = tokens[k]!
+    if (words.receipts.has(word)) subject = 'receipt'
+    else if (words.subjects.has(word) || words.pointing.has(word)) subject ??= 'mixture'
+    else if (!words.articles.has(word)) return null
+    if (begins(tokens, k)) return subject
+  }
+  return null
+}
+
+/**
+ * What the "for" at token `at` is said of: a `line` of its own or the head of a list ("Zutaten für 12 Stück", "Ingredients (for 2 loaves)"), a
+ * `title` ("A recipe for two small loaves"), the `receipt` ("These quantities are for") or its `mixture` ("The dough is for"). Null where it is said of
+ * anything else: "a sauce for two puddings".
+ */
+export function saidFor(tokens: readonly Token[], at: number): 'line' | 'title' | 'receipt' | 'mixture' | null {
   const {block} = tokens[at]!
-  if (tokens[at - 1]?.block !== block) return true
+  if (tokens[at - 1]?.block !== block) return 'line'
   const before = tokens[at - 1]!.word === '(' ? at - 2 : at - 1
-  return tokens[before]?.block === block && words.heads.has(tokens[before]!.word)
+  if (tokens[before]?.block === block && words.heads.has(tokens[before]!.word)) return 'line'
+  if (words.are.has(tokens[at - 1]!.word)) return subjectBefore(tokens, at - 1)
+  return subjectBefore(tokens, at, beginsLine) === 'receipt' ? 'title' : null
+}
+
+/** "from this amount", "aus diesem Teig": the token behind it, from token `at`; `at` where nothing of the kind is said. */
+export function pastFrom(tokens: readonly Token[], at: number): number {
+  const {block} = tokens[at - 1]!
+  const word = (n: number): string => (tokens[n]?.block === block ? tokens[n]!.word : '')
+  if (!words.from.has(word(at))) return at
+  let k = at + 1
+  let pointed = false
+  for (; words.pointing.has(word(k)) || words.articles.has(word(k)); k++) pointed ||= words.pointing.has(word(k))
+  if (!pointed) return at
+  // "from this."
+  return words.subjects.has(word(k)) ? k + 1 : /^[.;!]?$/.test(word(k)) ? k : at
 }
 
 /** "this will make two loaves", not "make two pies of it": is the verb at token `at` no order? */
@@ -70,9 +114,13 @@ export function openedCount(tokens: readonly Token[], i: number): {readonly c: C
   const {kind, word, block} = tokens[i]!
   if (kind !== 'word' || !opens.any.has(word) || isOfOneThing(tokens, i)) return null
   const next = tokens[i + 1]?.word ?? ''
+  const label = opens.labels.has(word)
+  const tail = label && words.labelTails.has(next) ? 1 : 0
+  if (label && (tokens[i + 1 + tail]?.word !== ':' || !beginsSentence(tokens, i))) return null
+  if (opens.gets.has(word) && (tokens[i - 1]?.block !== block || !words.gets.has(tokens[i - 1]!.word))) return null
   if (opens.quantity.has(word) && next !== ':' && !opens.for.has(next)) return null
   if (opens.cuts.has(word) && next !== 'into') return null
-  let j = i + 1
+  let j = i + 1 + tail
   while (j <= i + MOST_LEADING && tokens[j]?.block === block && words.leads.has(tokens[j]!.word)) {
     if (tokens[j]!.word === 'a' && !words.company.has(tokens[j + 1]?.word ?? '')) break
     j++

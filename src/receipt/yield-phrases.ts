@@ -1,10 +1,10 @@
-import {statedWords as words} from '../lexicon/yield-words.js'
+import {methodYields, statedWords as words} from '../lexicon/yield-words.js'
 import type {Section} from './section.js'
 import type {Yield} from './types.js'
 import {closes, endsBehind, isBracketed, piecesIn} from './yield-behind.js'
 import {type Count, count, pastAbout, rangeOf} from './yield-count.js'
-import {isPersons, thingAt, thingBehind} from './yield-nouns.js'
-import {headsLine, MOST, openedCount, tellsYield} from './yield-openers.js'
+import {isPersons, pastEach, thingAt, thingBehind} from './yield-nouns.js'
+import {beginsSentence, MOST, openedCount, pastFrom, saidFor, tellsYield} from './yield-openers.js'
 
 /**
  * The phrases that state a yield: "sufficient for 5 or 6 persons", "makes two loaves", "serves 8", "this quantity makes twelve cakes", "(12 portions)",
@@ -37,7 +37,7 @@ const people = (section: Section, from: number, to: number, c: Count): Said => (
   found: phrase(section, from, to, c, 'persons'),
 })
 
-/** "(12 portions)", "Plätzchen (ca. 40 Stück)", "Baked oats (for 2)": with the bracket opened at token `i`. */
+/** "(12 portions)", "Plätzchen (ca. 40 Stück)", "Baked oats (for 2)", "into jars (4 x 500 ml jars)": with the bracket opened at token `i`. */
 function inBrackets(section: Section, i: number): Said | null {
   const {tokens, blocks} = section
   const {block} = tokens[i]!
@@ -47,12 +47,27 @@ function inBrackets(section: Section, i: number): Said | null {
     return c !== null && tokens[c.end]?.word === ')' && c.high > 1 ? people(section, i + 1, c.end, c) : null
   }
   const c = count(tokens, i + 1)
-  if (c === null || tokens[c.end + 1]?.word !== ')' || c.low <= 0) return null
-  if (isPersons(tokens[c.end]!.word)) return people(section, i + 1, c.end + 1, c)
+  if (c === null || c.low <= 0) return null
+  if (tokens[c.end + 1]?.word === ')' && isPersons(tokens[c.end]!.word)) return people(section, i + 1, c.end + 1, c)
+  const {of, end} = thingBehind(tokens, c)
+  const close = of === '' ? end : pastEach(tokens, end)
+  if (of === '' || tokens[close]?.word !== ')') return null
   // Of what the heading names, or a line of its own.
-  const whole = tokens[i - 1]?.block !== block && tokens[c.end + 2]?.block !== block
-  const thing = thingAt(tokens, c.end)
-  return thing !== '' && (whole || heading) ? made(section, i + 1, c.end + 1, c, thing) : null
+  const whole = tokens[i - 1]?.block !== block && tokens[close + 1]?.block !== block
+  const sized = end > c.end + 1 || close > end
+  return whole || heading || (sized && isFilled(section, i - 1)) ? made(section, i + 1, end, c, of) : null
+}
+
+/** How many words may stand between "into" and a vessel: "into clean warm jars". */
+const MOST_BEFORE_VESSEL = 3
+
+/** Whether something goes into the vessel named at token `at`: "into clean jars". */
+function isFilled({tokens}: Section, at: number): boolean {
+  const vessel = tokens[at]
+  if (vessel === undefined || !methodYields.vessels.has(vessel.word)) return false
+  for (let k = at - 1; k >= at - 1 - MOST_BEFORE_VESSEL && tokens[k]?.block === vessel.block && tokens[k]!.kind === 'word'; k--)
+    if (methodYields.into.has(tokens[k]!.word)) return true
+  return false
 }
 
 /** "Ca. 60 Stück", "12 buns", "1 loaf (in a 2 lb tin)": a paragraph of its own, that begins at token `i`. */
@@ -62,11 +77,23 @@ function aloneInBlock(section: Section, i: number): Said | null {
   if (tokens[i - 1]?.block === block || blocks[block]!.kind !== 'paragraph') return null
   const c = count(tokens, i)
   if (c === null || (c.high <= 1 && word === 'a') || c.high > MOST || tokens[c.end]?.block !== block) return null
-  const last = tokens[c.end + 1]?.word === '.' ? c.end + 2 : c.end + 1
+  const behind = pastEach(tokens, c.end + 1)
+  const last = tokens[behind]?.word === '.' ? behind + 1 : behind
   if (tokens[last]?.block === block && !isBracketed(tokens, last)) return null
   if (isPersons(tokens[c.end]!.word)) return people(section, i, c.end + 1, c)
   const thing = thingAt(tokens, c.end)
   return thing !== '' && !words.measures.has(thing) ? made(section, i, c.end + 1, c, thing) : null
+}
+
+/** "Two loaves from this amount", a sentence that begins at token `i`. */
+function fromThis(section: Section, i: number): Said | null {
+  const {tokens} = section
+  const c = /^an?$/.test(tokens[i]!.word) ? null : count(tokens, i)
+  if (c === null || c.high > MOST || !beginsSentence(tokens, i)) return null
+  const {of, end} = thingBehind(tokens, c)
+  if (of === '' || words.measures.has(of)) return null
+  const to = pastFrom(tokens, end)
+  return to > end ? made(section, i, to, c, of) : null
 }
 
 /** "Makes two loaves", "für 2 Brote à 1 kg", "sufficient for 6": with the word that opens it at token `i`. */
@@ -82,7 +109,9 @@ function opened(section: Section, i: number): Said | null {
   if (isPersons(here(c.end)) && !article) return people(section, i, c.end + 1, c)
   // "For 4 pizzas (30 cm)", "For 6:", a line of its own; anywhere else "for" says what of.
   const line = opens.for.has(word)
-  if (line && !headsLine(tokens, i)) return null
+  const told = line ? saidFor(tokens, i) : null
+  if (line && (told === null || (article && (told === 'title' || told === 'mixture')))) return null
+  if (opens.peopleLabels.has(word)) return closes(here(c.end)) ? people(section, i, c.end, c) : null
   if (opens.serve.has(word))
     return tokens[i - 1]?.block !== block && tokens[from]!.kind === 'number' ? people(section, i, c.end, c) : null
   if (opens.serves.has(word)) {
@@ -90,24 +119,33 @@ function opened(section: Section, i: number): Said | null {
     if (!words.things.has(here(c.end))) return people(section, i, c.end, c)
   }
   const {of, end} = thingBehind(tokens, c)
-  const told = !opens.verb.has(word) || tellsYield(tokens, i)
+  const order = opens.verb.has(word) && !tellsYield(tokens, i)
   // "Makes one tray, 24 squares": what a tray is cut into counts, and in how many of them.
-  const cut = of === '' || !told ? null : piecesIn(tokens, end, of)
+  const cut = of === '' || order ? null : piecesIn(tokens, end, of)
   if (cut !== null && c.low === c.high && Number.isInteger(c.low))
     return {counts: 'made', found: {...phrase(section, i, cut.end, cut.pieces, cut.of), vessels: c.low}}
-  if (line) return headingLine(section, i, c, of, end)
+  if (line) return of === '' && told === 'mixture' ? null : forSo(section, i, c, of, end)
   if (of === '') return withoutNoun(section, i, from, c, end)
-  if (!told || (opens.gives.has(word) && words.measures.has(of))) return null
+  if (order || (opens.gives.has(word) && words.measures.has(of))) return null
+  // "You will get two loaves in at once"
+  const gets = opens.gets.has(word)
+  if (gets && (article || !(closes(here(end)) || isSaidOfIt(section, end)))) return null
   return made(section, i, end, c, of)
 }
 
+/** Whether the words from token `at` go on about what is made: "from this dough", "of 800 g". */
+const isSaidOfIt = ({tokens}: Section, at: number): boolean => pastFrom(tokens, at) > at || pastEach(tokens, at) > at
+
 /** "For 2 loaves of 800 g each", "For 6:": with nothing behind it, token `k` on, but what each weighs. */
-function headingLine(section: Section, i: number, c: Count, of: string, k: number): Said | null {
+function forSo(section: Section, i: number, c: Count, of: string, k: number): Said | null {
   const {tokens} = section
   const next = tokens[k]?.block === tokens[i]!.block ? tokens[k]!.word : ''
-  const weighs = words.size.apiece.has(next) && tokens[k + 1]?.kind === 'number'
+  const weighs = (words.size.apiece.has(next) && tokens[k + 1]?.kind === 'number') || pastEach(tokens, k) > k
   if (next !== '' && !weighs && !/^[:.()]$/.test(next)) return null
   if (of !== '') return made(section, i, k, c, of)
+  // "This recipe is for 4.", where "2 lb. loaves" goes on.
+  const stops = tokens[c.end]?.word === '.' && (tokens[c.end + 1]?.block !== tokens[i]!.block || endsBehind(tokens, c.end))
+  if (stops && c.high > 1) return people(section, i, c.end, c)
   return k > c.end || c.high <= 1 || next === '(' ? null : people(section, i, k, c)
 }
 
@@ -144,5 +182,5 @@ function withoutNoun(section: Section, i: number, from: number, c: Count, k: num
 export function yieldAt(section: Section, i: number): Said | null {
   const {tokens} = section
   if (tokens[i]!.word === '(' && tokens[i + 1]?.block === tokens[i]!.block) return inBrackets(section, i)
-  return aloneInBlock(section, i) ?? opened(section, i)
+  return aloneInBlock(section, i) ?? fromThis(section, i) ?? opened(section, i)
 }

@@ -17,6 +17,18 @@ export interface StatedYields {
   readonly persons: Yield | null
 }
 
+/** The tokens in which a receipt says how much it makes or how many it feeds, by the number and by no measure: what is counted there does not go in. */
+export function statedTokens(section: Section): ReadonlySet<number> {
+  const {tokens} = section
+  const stated = new Set<number>()
+  for (let i = 0; i < tokens.length; i++) {
+    const said = yieldAt(section, i)
+    if (said === null || statedWords.measures.has(said.found.of)) continue
+    for (let k = i; k < tokens.length && tokens[k]!.start < said.found.end; k++) stated.add(k)
+  }
+  return stated
+}
+
 /**
  * Read what one receipt states of how much it makes, and of how many it feeds: "Makes 2 loaves. Serves 12." says both.
  *
