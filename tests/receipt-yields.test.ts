@@ -1,5 +1,6 @@
 import {describe, expect, it} from 'vitest'
-import {plainSection} from '../src/receipt/section.js'
+import {yieldWords} from '../src/lexicon/yield-words.js'
+import {fold, plainSection} from '../src/receipt/section.js'
 import {translate} from '../src/receipt/translate.js'
 import {readYields} from '../src/receipt/yield-facts.js'
 import {makeDishes} from '../src/scale/dishes.js'
@@ -266,10 +267,136 @@ describe('one of what is made', () => {
     'Pipe each in a circle.',
     'Cut it in a round.',
   ])('is not told by “%s”', (text) => expect(readYields(plainSection(text)).serves).toBeNull())
+  it('portions of a heading are people and nothing that is made', () => {
+    const [one] = translate('# Haferbrei (12 Portionen)\n\n- 100 g Haferflocken\n', {file: 'a.md'}).receipts
+    expect([one!.serves?.low, one!.serves?.of, one!.feeds]).toEqual([12, 'persons', undefined])
+  })
   it('a heading may say for how many', () => {
     expect(translate('# Morning oats (for 2)\n\n- 100 g oats\n', {file: 'a.md'}).receipts[0]!.serves).toMatchObject({
       low: 2,
       of: 'persons',
     })
   })
+})
+
+describe('the rows of words for how much', () => {
+  it('are written as a text’s words are compared: folded', () => {
+    const all = yieldWords.flatMap(({words}) => words)
+    expect(all.filter((word) => fold(word) !== word)).toEqual([])
+  })
+  it('say no word twice in one row', () => {
+    expect(yieldWords.filter(({words}) => new Set(words).size < words.length)).toEqual([])
+  })
+  it('count people in English and in German', () => {
+    const {feeds, serves} = readYields(plainSection('Makes 2 loaves. Serves 12 diners.'))
+    expect([serves?.of, feeds?.low]).toEqual(['loaves', 12])
+    expect(translate('# Haferbrei (für 2)\n\n- 100 g Haferflocken\n', {file: 'a.md'}).receipts[0]!.serves).toMatchObject({low: 2})
+  })
+})
+
+/** Invented phrases in the usual wording of receipts: common practice, no source. */
+describe('what a receipt is said to be for', () => {
+  const bread = (text: string) =>
+    translate(`# Bread\n\n${text}\n\n- 1 kg flour\n- 650 g water\n\nKnead it. Bake at 230 °C for 40 minutes.\n`, {file: 'a.md'})
+      .receipts[0]!
+  it.each([
+    ['Quantities for 2 loaves', 2, 'loaves'],
+    ['These quantities are for two loaves.', 2, 'loaves'],
+    ['The dough is for two loaves of 800 g.', 2, 'loaves'],
+    ['This recipe is for two loaves.', 2, 'loaves'],
+    ['This receipt is for one large loaf.', 1, 'loaf'],
+    ['This recipe is for 4.', 4, 'persons'],
+    ['A recipe for two small loaves', 2, 'loaves'],
+    ['This is for two loaves, each about 800 g.', 2, 'loaves'],
+    ['Two loaves, each about 800 g.', 2, 'loaves'],
+    ['For two small loaves, each about 800 g.', 2, 'loaves'],
+    ['8 rolls of 90 g', 8, 'rolls'],
+    ['You will get two loaves.', 2, 'loaves'],
+    ['You should get 24 biscuits from this.', 24, 'biscuits'],
+    ['Two loaves from this amount.', 2, 'loaves'],
+    ['Batch: 2 loaves', 2, 'loaves'],
+    ['Batch size: 24 rolls', 24, 'rolls'],
+    ['Amount: 2 loaves', 2, 'loaves'],
+    ['Mengen für 2 Brote', 2, 'loaves'],
+    ['Die Mengen sind für zwei Brote.', 2, 'loaves'],
+    ['Der Teig ist für zwei Brote zu 800 g.', 2, 'loaves'],
+    ['Dieses Rezept ist für zwei Brote.', 2, 'loaves'],
+    ['Ein Rezept für zwei kleine Brote', 2, 'loaves'],
+    ['Ergibt zwei große Brote.', 2, 'loaves'],
+    ['Das ist für zwei Brote, je etwa 800 g.', 2, 'loaves'],
+    ['Man erhält 12 Brötchen.', 12, 'rolls'],
+    ['Zwei Brote aus dieser Menge.', 2, 'loaves'],
+    ['Ansatz: 2 Brote', 2, 'loaves'],
+    ['Anzahl: 12 Brötchen', 12, 'rolls'],
+    ['Portionen: 12', 12, 'persons'],
+  ])('%s', (text, low, of) => {
+    const {serves, ingredients} = bread(text)
+    expect([serves?.low, serves?.of]).toEqual([low, of])
+    // Nothing of it goes in.
+    expect(ingredients.map(({item}) => item)).toEqual(['flour', 'water'])
+  })
+
+  it.each([
+    'Make a sauce for two puddings.',
+    'Enough for a while.',
+    'Bake for two hours.',
+    'This is for two hours.',
+    'This is for two.',
+    'This is for a pie.',
+    'The butter is for two cakes.',
+    'The oven is for two loaves.',
+    'Half the dough is for two loaves.',
+    'The rest of the dough is for two loaves.',
+    'The first recipe is for two loaves, the second for four.',
+    'See the recipe for two pie crusts.',
+    'A recipe for a cake',
+    'Get two loaves out of the oven.',
+    'To get two loaves into the oven, move the first.',
+    'You will get two loaves in at once.',
+    'You will get a cake that is heavy.',
+    'You will get two cups of juice.',
+    'Take two loaves from this batch.',
+    'A loaf from this dough keeps a week.',
+    'Two loaves from the oven.',
+    'Batch: 24',
+    'A new batch: 2 loaves went into it.',
+    'Die Butter ist für zwei Kuchen.',
+    'Eine Soße für zwei Kuchen.',
+  ])('but not in: %s', (text) => expect(readYields(plainSection(text)).serves).toBeNull())
+
+  it('keeps what goes in beside a yield by measure', () => {
+    const items = (text: string) => bread(text).ingredients.map(({item}) => item)
+    expect(items('Set a leaven that is sufficient for three pints of milk.')).toContain('milk')
+    expect(items('This is for two loaves. Add an egg to it.')).toContain('egg')
+  })
+})
+
+/** Invented phrases in the usual wording of receipts: common practice, no source. */
+describe('jars and tins with their size', () => {
+  it.each([
+    ['Bake in four 500 ml jars.', 4, 'jars'],
+    ['Divide it between 4 x 500 ml jars.', 4, 'jars'],
+    ['Pack it into clean jars (4 x 500 ml jars).', 4, 'jars'],
+    ['(4 x 500 ml jars)', 4, 'jars'],
+    ['Makes 4 x 500 ml jars.', 4, 'jars'],
+    ['Fills four 500 ml jars.', 4, 'jars'],
+    ['Fill into four jars of 500 ml.', 4, 'jars'],
+    ['Pour into 2 x 20 cm tins.', 2, 'tins'],
+    ['Für 2 x 20 cm Springformen.', null, null],
+    ['In vier 500-ml-Gläser füllen.', 4, 'jars'],
+    ['In 4 Gläser à 500 ml füllen.', 4, 'jars'],
+    ['Ergibt vier 500-ml-Gläser.', 4, 'jars'],
+    ['(4 Gläser à 500 ml)', 4, 'jars'],
+  ])('%s', (text, low, of) => {
+    const {serves, ingredients} = translate(`# Pâté\n\n${text}\n`, {file: 'a.md'}).receipts[0]!
+    expect([serves?.low ?? null, serves?.of ?? null]).toEqual([low, of])
+    expect(ingredients).toEqual([])
+  })
+  it.each([
+    'Add two jars of jam.',
+    'Put in two jars of jam.',
+    'Pour the milk into two jars of jam.',
+    'Use jam (2 x 400 g jars).',
+    'Chop the tomatoes (2 x 400 g tins) and boil them.',
+  ])('but not in: %s', (text) => expect(readYields(plainSection(text)).serves).toBeNull())
 })

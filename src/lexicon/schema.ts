@@ -657,7 +657,20 @@ export type LogHead = z.infer<typeof logHeadSchema>
 /** A word for how much a receipt makes: what it is in a yield (`use`), and what it stands for (`of`) where it stands for another word. */
 export const yieldWordSchema = z.object({
   id: z.string(),
-  use: z.enum(['noun', 'about', 'piece of a kind', 'method']),
+  use: z.enum([
+    'opens',
+    'opened',
+    'person',
+    'thing',
+    'measure',
+    'describing',
+    'count',
+    'size',
+    'noun',
+    'about',
+    'piece of a kind',
+    'method',
+  ]),
   words: z.array(z.string()).min(1),
   of: z.string().optional(),
   source: z.string(),

@@ -10,6 +10,7 @@ import {POURED} from './item-classes.js'
 import type {ReadIngredient} from './types.js'
 import {ARTICLE, type View} from './view.js'
 import {isWhatIsMade} from './what-is-made.js'
+import {statedTokens} from './yields.js'
 
 /**
  * Which of the entries read count, and how they are given: a list stands, prose adds to it what it has not said.
@@ -189,8 +190,17 @@ export function keptEntries(entries: Entries, title: string, drafts: readonly Dr
   const {view} = entries
   const kept: Draft[] = []
   const definite = new Set<string>()
+  // "This is for two loaves, each about 800 g"
+  const stated = drafts.some(({inList}) => !inList) ? statedTokens(view.section) : null
   const inside = leavenSponges(view, drafts).filter(
-    (d) => d.inList || !(staysOutside(view, d) || isWhatIsMade(view, d, title, entries.listed) || isLoafBaked(view, d, drafts)),
+    (d) =>
+      d.inList ||
+      !(
+        staysOutside(view, d) ||
+        stated!.has(d.start) ||
+        isWhatIsMade(view, d, title, entries.listed) ||
+        isLoafBaked(view, d, drafts)
+      ),
   )
   for (const d of inside) if (d.low !== null || (!d.bare && d.inList) || (d.inList && d.bare)) definite.add(key(d))
   const seen = new Set<string>()

@@ -1,7 +1,10 @@
-import {methodYields} from '../lexicon/yield-words.js'
+import {isFoodWord} from '../lexicon/index.js'
+import {methodYields, statedWords} from '../lexicon/yield-words.js'
 import type {Section, Token} from './section.js'
 import type {Yield} from './types.js'
-import {count, pastSize, SIZES, statedYields, thingAt} from './yields.js'
+import {count} from './yield-count.js'
+import {pastSize, thingAt} from './yield-nouns.js'
+import {statedYields} from './yields.js'
 
 /** How much a receipt makes, and how many it feeds where it says both. */
 export interface YieldFacts {
@@ -79,7 +82,7 @@ function dividedYield(section: Section): Yield | null {
       const sized = pastSize(tokens, k)
       if (sized > k) k = sized
       else if (
-        SIZES.has(here(k)) ||
+        statedWords.describing.has(here(k)) ||
         /^(?:equal|even|sized|gleich\p{L}*|gro(?:ß|ss)e?n?|runde?n?|lange?n?|kleine?n?)$/u.test(here(k))
       )
         k++
@@ -93,7 +96,7 @@ function dividedYield(section: Section): Yield | null {
     let of = ''
     if (methodYields.things.has(word) && !shared) of = thing
     else if (forms) continue
-    else if (vessel >= 0 || methodYields.vessels.has(word)) of = verb === null ? '' : thing
+    else if (vessel >= 0 || (methodYields.vessels.has(word) && !isFullOf(tokens, k))) of = verb === null ? '' : thing
     else if (pieces.has(word) && verb !== null && verbs.divide.has(verb)) of = shapedOf(tokens, k) ?? ''
     if (of === '' || (c.high === 1 && verb === null)) continue
     // "divide each half into 6 rolls", "roll into two cakes and slice them": not the whole, or not yet.
@@ -111,17 +114,23 @@ function vesselBehind(tokens: readonly Token[], at: number): number {
   const {vessels, describing, bakedCups} = methodYields
   const block = tokens[at - 1]!.block
   let described = 0
-  for (let k = at; described <= MOST_DESCRIBING + 1 && tokens[k]?.block === block; described++) {
+  // "4 x 500 ml jars"
+  const first = statedWords.size.times.has(tokens[at]?.word ?? '') && pastSize(tokens, at + 1) > at + 1 ? at + 1 : at
+  for (let k = first; described <= MOST_DESCRIBING + 1 && tokens[k]?.block === block; described++) {
     const {word} = tokens[k]!
-    if (vessels.has(word)) return k
+    if (vessels.has(word)) return isFullOf(tokens, k) ? -1 : k
     if (/^cups?$/.test(word)) return bakedCups.has(tokens[k - 1]!.word) ? k : -1
     const sized = pastSize(tokens, k)
     if (sized > k) k = sized
-    else if (describing.has(word) || SIZES.has(word) || /^[,-]$/.test(word)) k++
+    else if (describing.has(word) || statedWords.describing.has(word) || /^[,-]$/.test(word)) k++
     else return -1
   }
   return -1
 }
+
+/** "Two jars of jam", where "two tins of 20 cm" are vessels to fill. */
+const isFullOf = (tokens: readonly Token[], vessel: number): boolean =>
+  tokens[vessel + 1]?.word === 'of' && isFoodWord(tokens[vessel + 2]?.stem ?? '')
 
 /** "A 12-hole tin", "two 6-cup muffin tins": one is made in each hole. Null where the method names no such tin. */
 function holesYield({tokens, blocks, source}: Section): Yield | null {
@@ -340,6 +349,6 @@ function shapedOf(tokens: readonly Token[], at: number): string | null {
 
 /** "each into a roll", where "roll out" is a verb. */
 const isOne = (tokens: readonly Token[], n: number): boolean =>
-  methodYields.ones.has(tokens[n]!.word) && (tokens[n - 1]!.word === 'a' || SIZES.has(tokens[n - 1]!.word))
+  methodYields.ones.has(tokens[n]!.word) && (tokens[n - 1]!.word === 'a' || statedWords.describing.has(tokens[n - 1]!.word))
 
 const many = (thing: string): string => (thing === 'loaf' ? 'loaves' : thing.endsWith('s') ? thing : `${thing}s`)

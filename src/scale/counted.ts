@@ -1,10 +1,9 @@
 import {asked as words} from '../lexicon/asked-words.js'
 import {fold, foldAll, kinds, lookUpKind, lookUpMeasure} from '../lexicon/index.js'
 import {vessels} from '../lexicon/vessels.js'
-import {germanYields} from '../lexicon/yield-words.js'
+import {germanYields, statedWords} from '../lexicon/yield-words.js'
 import {fold as plainFold} from '../receipt/section.js'
 import type {Receipt} from '../receipt/types.js'
-import {THINGS} from '../receipt/yields.js'
 import {type Asked, readAsked} from './amount-phrase.js'
 import {pluralOf} from './kitchen.js'
 import {countsPeople} from './makes.js'
@@ -95,7 +94,7 @@ export function madeOf({serves, title}: Receipt): string {
   // “Makes 24.” of “Shortbread fingers”
   const named = (title.toLowerCase().match(/\p{L}+/gu) ?? []).at(-1) ?? ''
   if ((said === '' || said === 'pieces') && named.endsWith('s') && countedNouns().has(fold(named))) return named
-  if (said === '' && THINGS.has(named)) return pluralOf(named, 2)
+  if (said === '' && statedWords.things.has(named)) return pluralOf(named, 2)
   if (said === '' || /^(?:mass|volume)$/.test(lookUpMeasure(fold(said))?.dimension ?? '')) return 'loaves'
   return said.endsWith('s') ? said : pluralOf(said, 2)
 }
@@ -105,7 +104,7 @@ const countedNouns = (): ReadonlySet<string> => {
   counted ??= new Set([
     ...words.counted,
     ...words.vessel,
-    ...[...THINGS].map(fold),
+    ...[...statedWords.things].map(fold),
     // What is counted comes last: “banana bread” makes bread a noun that may be asked for, and no banana.
     ...kinds.flatMap((row) => [row.title, ...row.words, ...(row.titles ?? [])]).flatMap((words) => foldAll(words).slice(-1)),
     ...vessels.flatMap((row) => row.spellings).flatMap(foldAll),
@@ -121,7 +120,7 @@ function comesOut(noun: string, receipt: Receipt, item: DayAmount): boolean {
   const named = [kind?.title ?? '', ...(kind?.words ?? []), ...(kind?.endings ?? [])].flatMap((text) => foldAll(text).slice(-1))
   const last = noun.split(' ').at(-1) ?? ''
   return (
-    THINGS.has(last) ||
+    statedWords.things.has(last) ||
     germanYields.has(plainFold(last)) ||
     [...own.flatMap((text) => foldAll(text)), ...named].includes(fold(last))
   )
