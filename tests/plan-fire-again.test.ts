@@ -73,6 +73,8 @@ describe('an oven too cool for all that was asked for, its fire out', {timeout: 
     const fire = lastFire(taken.plan)
     expect(taken.plan.fires).toHaveLength(2)
     expect(fire.lit).toBeGreaterThanOrEqual(at(after))
+    // It is lit when it was offered for: what is in the oven is done by then.
+    expect(noted(at(after), way!.note!).again!.lit).toBe(fire.lit)
     expect(fire.firing.wood).toBeCloseTo(way!.wood, 6)
     // Nothing is in the oven while it burns, and what is in it now has as much of its heat as without.
     for (const load of taken.plan.loads)

@@ -4,7 +4,7 @@ import type {FiringLog} from '../oven/log.js'
 import {OvenRuns} from '../oven/simulate.js'
 import type {Firing, Forecast, OvenEvent, OvenParameters} from '../oven/types.js'
 import type {Dish} from '../scale/types.js'
-import {curveOf} from './curve.js'
+import {type Curve, curveOf} from './curve.js'
 import {firesOf, inOrder} from './events.js'
 import {eventsSoFar} from './events-so-far.js'
 import {furtherFires, waitFor} from './later-fires.js'
@@ -28,6 +28,8 @@ export interface OvenSoFar {
   readonly simulate: Simulate
   /** After all that was done, and further events. */
   readonly foresee: (events: readonly OvenEvent[]) => Forecast
+  /** Minutes by which a fire that is to be lit then waits for what is in the oven (`waitFor`). */
+  readonly waits: (minutes: number) => number
 }
 
 /** What has been done by now. Times in minutes after midnight. */
@@ -70,8 +72,13 @@ export function ovenSoFar(input: Fired, {now, log, firing, plan, secondAt, set, 
     forecast(oven, {firing, parameters: likelyOnly(parameters), events: inOrder([...past, ...events]), hours, runs})
   const [ahead] = (log.further?.length ?? 0) === 0 && burned.length === 0 ? meant : []
   const inside = baked.filter((s) => s.drawn === null)
-  const wait =
-    ahead === undefined || inside.length === 0 ? 0 : waitFor(ahead.minutes, inside, dishes, lit, curveOf(foresee([]), ambient))
+  let unfired: Curve | null = null
+  const waits = (fire: number): number => {
+    if (inside.length === 0) return 0
+    unfired ??= curveOf(foresee([]), ambient)
+    return waitFor(fire, inside, dishes, lit, unfired)
+  }
+  const wait = ahead === undefined ? 0 : waits(ahead.minutes)
   const further = wait > 0 ? meant.map((fire) => ({...fire, minutes: fire.minutes + wait})) : meant
   return {
     parameters,
@@ -82,5 +89,6 @@ export function ovenSoFar(input: Fired, {now, log, firing, plan, secondAt, set, 
     past,
     simulate: (option, events, exact) => empty(option, inOrder([...gone, ...events]), exact),
     foresee,
+    waits,
   }
 }

@@ -44,6 +44,8 @@ export function secondFire(oven: Fired, {now, log, firing, plan, before, parts, 
   const outs = parts.flatMap(({at: plannedIn, draw, saidIn, saidOut, lostAt}) => {
     if (plannedIn >= planned && (saidIn ?? hour) >= hour) return []
     if (decided && saidIn === undefined && presumed(plannedIn) > now - rules.tick) return []
+    // How long a fire that was decided upon waits for what is known to be in the heat says, not how long that was to stay (`waitFor`).
+    if (decided && saidIn !== undefined && (saidOut ?? lostAt) === undefined) return []
     const thought = draw < planned ? presumed(draw) : Number.NEGATIVE_INFINITY
     return lostAt ?? saidOut ?? Math.max(thought, (saidIn ?? Number.NEGATIVE_INFINITY) + draw - plannedIn)
   })

@@ -40,9 +40,10 @@ export function fireWays(
     return fire ? burnWays(rest, planned, fire, trying, planDay) : []
   }
   if (burned.length > 0 || options.effort === 'quick') return []
-  /** The first fire and another, in place of any that is to come, where that does not burn into the night. */
-  const another = (at: number, minutes: number): FiringOption | null => {
+  /** The first fire and another, in place of any that is to come and as late as that would be lit, where it does not burn into the night. */
+  const another = (soonest: number, minutes: number): FiringOption | null => {
     const more = usualFiring(oven, minutes)
+    const at = soonest + found.waits(soonest - lit)
     if (isNight(rest, at) || isNight(rest, at + more.burn + more.soak)) return null
     const all = [{minutes: at - lit, firing: more}]
     return {firing, further: all, forecast: found.foresee(firesOf({further: all}))}
