@@ -4,6 +4,7 @@ import {cheapestFirst} from './cheapest-first.js'
 import {type ChoiceLimits, type Choices, choicesOf, hotTable} from './choices.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {amissBy, risenWithin, type Window} from './dough.js'
+import {inOven} from './ease.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
 import {handlingOf, wake} from './hands.js'
@@ -222,7 +223,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         const zones = past.placed.map((p) => whereIndex(p.zone))
         const stands = zones.length > 0 && zones.every((z) => z === zones[0]) ? zones[0]! : 3
         jobs.push({
-          dish,
+          dish: inOven(dish),
           first,
           count: past.count,
           area: past.count * each,
