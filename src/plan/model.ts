@@ -9,6 +9,7 @@ import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
 import {handlingOf, wake} from './hands.js'
 import {isSlackWork} from './keeps.js'
+import {madeRightBefore} from './making-time.js'
 import {phrase} from './phrases.js'
 import {rules, weights} from './rules.js'
 import {mostOnFloor} from './seats.js'
@@ -44,6 +45,8 @@ export interface Job {
   readonly since: number | null
   /** Where it stands when already in: 0 … 3. */
   readonly stands: number
+  /** Minutes for which it is made up right before it is set in (`madeRightBefore`). */
+  readonly making?: number
   /** Its vessels' places when already in. */
   readonly stood?: readonly Placed[]
   /** What the plan has of it that was being followed, when a day is planned again. */
@@ -270,6 +273,8 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         bears,
         since: null,
         stands: 3,
+        // What goes in in parts mostly goes in at once, and is made as one.
+        making: madeRightBefore(dish, left),
         ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number, count)} : {}),
         ...(was ? {was} : {}),
       })
@@ -355,6 +360,11 @@ export function programOf(
     return c
   })
   return {...base, choices}
+}
+
+/** True where a job may be set in at a clock time: nobody is asleep then, nor when it has to be made up for it. */
+export function byDay(problem: PlanProblem, {making = 0}: Pick<Job, 'making'>, clock: number): boolean {
+  return !isNight(problem, clock) && !isNight(problem, clock - making)
 }
 
 /** True where the baker is asleep. */
@@ -471,11 +481,12 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
     const due = job.due ?? Number.POSITIVE_INFINITY
     const bears = dearFrom(job)
     const {hotFrom} = job
+    const making = Math.ceil((job.making ?? 0) / rules.tick)
     const {s: ins, e: outs, misfit, used} = c
     for (let o = 0; o < ins.length; o++) {
       const s = ins[o]!
       const e = outs[o]!
-      if (fresh && (s < nowTick || night[s] === 1)) continue
+      if (fresh && (s < nowTick || night[s] === 1 || night[Math.max(0, s - making)] === 1)) continue
       if (e < nowTick || night[e] === 1) continue
       const setIn = clock0 + s * rules.tick
       if (risen && setIn < risen.least) continue
