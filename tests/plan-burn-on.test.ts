@@ -4,8 +4,12 @@ import type {FiringLog} from '../src/oven/log.js'
 import {planAgain} from '../src/plan/again.js'
 import {asAsked, minutesLate} from '../src/plan/asked.js'
 import {type MadePlan, makePlan} from '../src/plan/make.js'
+import {planDay} from '../src/plan/planner.js'
+import type {FiringOption, Plan, Remedy} from '../src/plan/types.js'
+import {burnWays} from '../src/plan/ways/burn-on.js'
 import {waysTold} from '../src/sheets/phrases.js'
 import {styleOf} from '../src/sheets/style-of.js'
+import {problem as dayOf, dish, fires} from './plan-fixtures.js'
 
 /** The demo's day, invented. What is asked is that the plan agrees with itself: no outside fact. */
 const read = readDayFolder('corpus-demo')
@@ -76,5 +80,56 @@ describe('a fire that still burns', {timeout: 60_000}, () => {
   it('is left to burn as planned where the oven is as planned, and once it is raked is no way out, but another is', () => {
     expect(again(0).plan.ways).toBeUndefined()
     expect(again(-150, made.plan.raked).plan.ways).toMatchObject([{kind: 'second fire'}])
+  })
+})
+
+describe('what burning on is worth', () => {
+  const option: FiringOption = fires()[2]!
+  const asked = dayOf([dish('bread', 1), dish('pie', 1)], {firings: [option]})
+  const plan = planDay(asked, {effort: 'quick', bare: true})
+  const begun = {...asked, done: {now: plan.lit + 60, lit: plan.lit, set: [], plan: null}}
+  /** The plan with so much of its heat to everything, and drawn so late. */
+  const given = (dose: number, late: number): Plan => ({
+    ...plan,
+    loads: plan.loads.map((load) => ({
+      ...load,
+      dishes: load.dishes.map((d) => {
+        const {eased: _, ...whole} = d
+        const out = asked.day.serve + late
+        const draw = late > 0 ? {low: out, likely: out, high: out} : d.draw
+        return {...whole, draw, ...(dose < 1 ? {eased: {start: 0, end: 0, dose}} : {})}
+      }),
+    })),
+  })
+  /** What is offered for a day that has so much of its heat, where fires that burn on for some minutes would give it other plans. */
+  const offered = (now: Plan, of: Readonly<Record<number, Plan>>): Remedy[] => {
+    const {firing} = option
+    const fire = {
+      ought: 60,
+      again: false,
+      option: (more: number): FiringOption | null =>
+        of[more] ? {...option, firing: {...firing, burn: firing.burn + more}} : null,
+    }
+    return burnWays(begun, now, fire, {}, ({firings: [tried]}) => ({
+      ...of[tried!.firing.burn - firing.burn]!,
+      firing: {...now.firing, burn: now.firing.burn + tried!.firing.burn - firing.burn},
+    }))
+  }
+  const minutesOf = (ways: readonly Remedy[]): unknown[] => ways.map(({words}) => words.values['minutes'])
+  const burning = (value: number) => [{unit: 'minutes', value}]
+
+  it('is told by how much heat is wanting, not only by how many dishes want it', () => {
+    const fire = {60: given(1, 50), 90: given(1, 60)}
+    expect(minutesOf(offered(given(0.86, 0), fire))).toEqual(burning(60))
+    expect(offered(given(0.99, 0), fire)).toEqual([])
+  })
+
+  it('is less where a shorter fire gives all of it in time', () => {
+    expect(minutesOf(offered(given(0.86, 0), {60: given(1, 90), 30: given(1, 0)}))).toEqual(burning(30))
+  })
+
+  it('is said where as many want less of their heat', () => {
+    const [way] = offered(given(0.82, 0), {60: given(0.97, 0)})
+    expect(way!.say).toContain('2 still with less than all their heat, but nearer to it')
   })
 })

@@ -48,6 +48,9 @@ const early = (say: Phrase): Phrase => ({...say, id: 'make up early'})
 const noon = laid([made('custard', 'custard'), made('cake', 'gingerbread')], [{at: 1000, ids: ['custard', 'cake']}])
 const dawn = laid([made('cake', 'gingerbread')], [{at: rules.nightTo + 5, ids: ['cake']}])
 
+const beaten = laid([made('cake', 'sponge')], [{at: rules.nightTo + 5, ids: ['cake']}])
+const pies = laid([made('pie', 'fruit pie')], [{at: rules.nightTo + 5, ids: ['pie']}])
+
 const raw = laid([{...made('beans', 'beans'), first: [{say: 'boil them', takes: 30}]}], [{at: 1000, ids: ['beans']}])
 
 const breaks: ReadonlyArray<[name: string, reason: RegExp, day: Laid]> = [
@@ -65,6 +68,11 @@ const breaks: ReadonlyArray<[name: string, reason: RegExp, day: Laid]> = [
     withSteps(noon, (s) => ({...s, at: rules.nightFrom - 1440 - 30, words: {...s.words!, say: early(s.words!.say)}})),
   ],
   ['what goes in at dawn made up at noon the day before', /is told at another time/, withSteps(dawn, (s) => ({...s, at: -720}))],
+  [
+    'what does not keep made up before the night, and nothing said of it',
+    /does not keep till it is set in/,
+    {...beaten, plan: {...beaten.plan, messages: beaten.plan.messages.filter(({rule}) => rule !== 'made-stale')}},
+  ],
   [
     'what a caution asks for first, not told',
     /what its caution asks for first is not told/,
@@ -90,6 +98,15 @@ describe('the checker of what is made up', () => {
     expect(broken(noon)).toEqual([])
     expect(broken(dawn)).toEqual([])
     expect(broken(raw)).toEqual([])
+    expect(broken(beaten)).toEqual([])
+    const stale = ({plan: {messages}}: Laid): readonly string[] =>
+      messages.flatMap((m) => (m.rule === 'made-stale' ? [m.reason] : []))
+    expect(stale(beaten)).toHaveLength(1)
+    // The German has its words; what keeps wants no warning.
+    for (const one of beaten.plan.messages.filter((m) => m.rule === 'made-stale'))
+      expect(messageWords(one, german)).toMatchObject({foreign: false})
+    expect(stale(pies)).toEqual([])
+    expect(pies.plan.steps.find((s) => s.action === 'mix')!.words!.say.id).toBe('make up early')
     expect(dawn.plan.steps.find((s) => s.action === 'mix')!.words!.say.id).toBe('make up early')
   })
   it.each(breaks)('catches %s', (_, reason, laidOut) => {

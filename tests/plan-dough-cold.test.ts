@@ -72,6 +72,22 @@ describe('a dough that its receipt has in the cold', () => {
     expect(cold!.at - warm!.at).toBe(60)
   })
 
+  it('is set there before the night, where its range allows it, and the checker asks for that', () => {
+    const p = asked({...night, rise: 600, bulk: range(400, 800), bulkIn: {place: 'refrigerator', warm: 60}})
+    const made = plan(p)
+    expect(reasons(p, made)).toEqual([])
+    const cold = steps(made, 'rise')[1]!
+    expect(cold.words!.say.id).toBe('rise cold')
+    expect(cold.at).toBeLessThanOrEqual(rules.nightFrom - 1440)
+    // Three quarters of an hour later it is mixed by day still, and somebody gets up to cover it.
+    const before = steps(made, 'shape')[0]!.at
+    const later = {
+      ...made,
+      steps: made.steps.map((s) => (s.load !== null && s.at < before && s.dishes.includes('bread') ? {...s, at: s.at + 45} : s)),
+    }
+    expect(reasons(p, later)).toContain('Bread: its dough is worked at night, and could be by day')
+  })
+
   it('proves in the place that is said', () => {
     const proves = {...night, rise: 60, bulk: range(60, 60), prove: range(480, 720), cold: true, hold: 240} as const
     const {bulkIn: _, ...shaped} = proves

@@ -3,7 +3,9 @@ import {describe, expect, it} from 'vitest'
 import {kinds} from '../src/lexicon/kinds.js'
 import {makings} from '../src/lexicon/making-work.js'
 import {check} from '../src/plan/check.js'
-import {makingOf} from '../src/plan/making.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
+import {makingOf} from '../src/plan/making-time.js'
+import {jobsOf, modelOf, programOf} from '../src/plan/model.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import {stepsOf} from '../src/plan/steps.js'
@@ -20,6 +22,14 @@ const [whole] = plan.loads as [Load]
 /** A dish with no dough, of a kind, so many kilograms a vessel. */
 const made = (id: string, kind: string, mass = 1, more: Partial<Dish> = {}): Dish =>
   dish('gingerbread', 1, {id, title: id, kind, mass, dough: null, ...more})
+
+/** The model of a day on its longest fire, lit so that the slack oven falls into the night. */
+function modelFor(asked: PlanProblem) {
+  const grid = floorGrid(asked)
+  const jobs = jobsOf(asked, grid)
+  const index = asked.firings.length - 1
+  return {jobs, model: modelOf(asked, programOf(asked, index, jobs, grid, null, false), jobs, grid, asked.day.fireFrom)}
+}
 
 /** The steps of a day with loads at given times, and what is said of hands. */
 function stepsFor(dishes: readonly Dish[], loads: ReadonlyArray<{at: number; ids: readonly string[]}>, hands = 1) {
@@ -42,6 +52,36 @@ function stepsFor(dishes: readonly Dish[], loads: ReadonlyArray<{at: number; ids
   return {asked, laid: {...laid, steps, messages}, made: steps.filter(({action}) => action === 'mix'), messages}
 }
 const LATE = 1000
+
+describe('what does not keep, made up', () => {
+  const night = (kind: string): PlanProblem => {
+    const heats = {startLow: 42, startBest: 60, startHigh: 80, endLow: 30, done: 30, reference: 45}
+    const need = {...dish('apples', 1).need, ...heats, minutes: {low: 30, likely: 30, high: 60}}
+    return problem([made('slack', kind, 1, {need, wantedBy: 1440 + 720})], {})
+  }
+  it('is not set in at the end of the night before it can be made up by day, and what keeps may be', () => {
+    for (const [kind, keeps] of [
+      ['meringue', false],
+      ['custard', true],
+    ] as const) {
+      const asked = night(kind)
+      const {jobs, model} = modelFor(asked)
+      const own = jobs[0]!
+      expect(own.making).toBe(keeps ? 0 : makingOf(own.dish, own.dish.count).minutes)
+      const clocks = Array.from(model.s[0]!, (s) => model.clock0 + s * rules.tick).filter((at) => at >= 1440)
+      expect(Math.min(...clocks)).toBe(1440 + rules.nightTo + own.making!)
+    }
+  })
+
+  it('is so planned, and made up right before', () => {
+    const found = planDay(night('meringue'), {effort: 'quick'})
+    const [load] = found.loads
+    const step = found.steps.find(({action}) => action === 'mix')!
+    expect(step.words!.say.id).toBe('make up')
+    expect(load!.at - step.at).toBe(makingOf(night('meringue').dishes[0]!, 1).minutes)
+    expect(found.messages.filter(({rule}) => rule === 'made-stale')).toEqual([])
+  })
+})
 
 describe('what is made up for a load', () => {
   it('names only kinds that there are, and has a row for every other', () => {

@@ -2,8 +2,10 @@ import {describe, expect, it} from 'vitest'
 import {readDayFolder} from '../src/cli/day-folder.js'
 import {check} from '../src/plan/check.js'
 import {curveOf, doseNeeded, whereIndex} from '../src/plan/curve.js'
-import {eased} from '../src/plan/ease.js'
+import {eased, easedDay} from '../src/plan/ease.js'
+import {floorGrid} from '../src/plan/floor-grid.js'
 import {doseBetween} from '../src/plan/keeps.js'
+import {jobsOf} from '../src/plan/model.js'
 import {planDay} from '../src/plan/planner.js'
 import {rules} from '../src/plan/rules.js'
 import type {PlanProblem} from '../src/plan/types.js'
@@ -39,7 +41,7 @@ describe('eased limits', () => {
   })
 
   it('are held to by the checker', () => {
-    const exact = (cautions: string[], cut: number): string[] => {
+    const exact = (cautions: string[], cut: number, inside = false): string[] => {
       const need: HeatNeed = {...pie.need, minutes: {low: 50, likely: 50, high: 60}}
       const day = problem([{...pie, need, cautions}])
       const plan = planDay(day)
@@ -52,8 +54,10 @@ describe('eased limits', () => {
       let to = load!.at
       while (share(to) < cut) to++
       const drawn = {...entry!, draw: {low: to, likely: to, high: to}, eased: {start: 0, end: 0, dose: share(to)}}
-      const begun: PlanProblem = {...day, done: {now: plan.ready, lit: plan.lit, set: [], plan: null}}
-      const early = {...plan, loads: [{...load!, dishes: [drawn]}]}
+      const set = inside ? [{dish: pie.id, count: 1, at: load!.at, drawn: null, placed: load!.placed}] : []
+      const now = inside ? load!.at + rules.tick : plan.ready
+      const begun: PlanProblem = {...day, done: {now, lit: plan.lit, set, plan: null}}
+      const early = {...plan, loads: [{...load!, dishes: [inside ? {...drawn, alreadyIn: true} : drawn]}]}
       return check(begun, early).map((v) => v.rule)
     }
     expect(exact([], 0.82)).not.toContain('dose')
@@ -61,6 +65,23 @@ describe('eased limits', () => {
     expect(exact(['warm-cream'], 0.92)).not.toContain('dose')
     expect(exact(['warm-cream'], 0.85)).toContain('dose')
     expect(exact(['meat-temperature'], 0.92)).toContain('dose')
+    // What is in the oven gives up nothing that it could still have.
+    expect(exact([], 0.92)).not.toContain('dose')
+    expect(exact([], 0.92, true)).toContain('dose')
+    expect(exact([], 1, true)).not.toContain('dose')
+  })
+
+  it('are not those of what is in the oven: it is held to its own dose, and only what is still to be set in gives some of it', () => {
+    const two = dish('bread', 2)
+    const placed = [{dish: two.id, number: 1, x: 0, y: 0.3, turn: 0, zone: 'back' as const}]
+    const done = {now: 630, lit: 360, set: [{dish: two.id, count: 1, at: 600, drawn: null, placed}], plan: null}
+    const begun = easedDay(problem([two], {done}), 'far')
+    const needed = jobsOf(begun, floorGrid(begun)).map(({since, dish: {need}}) => [since, doseNeeded(need)])
+    expect(needed).toEqual([
+      [600, doseNeeded(two.need)],
+      [null, doseNeeded(eased(two, 'far'))],
+    ])
+    expect(needed[1]![1]).toBeLessThan(doseNeeded(two.need))
   })
 })
 

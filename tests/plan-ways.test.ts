@@ -120,6 +120,25 @@ describe('the headline', () => {
     expect(head(batches, {...plan, changes: [change('pie-1'), change('bread-1')]})).toMatch(/but 1 comes out underdone\.$/)
   })
 
+  it('says how many get less heat than they should, beside what comes out underdone', () => {
+    const p = bread(1200)
+    const plan = planDay(p)
+    const change = (dish: string, id: string) => ({
+      dish,
+      what: '',
+      why: '',
+      minutes: 0,
+      words: {what: {id, values: {}}, why: {id: 'why log', values: {}}},
+    })
+    const less = {...plan, changes: [change('pie-1', 'eased short'), change('pie-1', 'eased end')]}
+    expect(amiss(p, less).scant).toEqual(['pie-1'])
+    expect(head(p, less)).toMatch(/place, but 1 gets less heat than it should: look that it is done\.$/)
+    // It may be left in for what it wants: the day can be baked.
+    expect(asAsked(p, less)).toBe(asAsked(p, plan))
+    const both = {...plan, changes: [...less.changes, change('pie-1', 'eased unfinished'), change('bread-1', 'eased end')]}
+    expect(head(p, both)).toMatch(/but 1 comes out underdone and 1 gets less heat than it should: look that it is done\.$/)
+  })
+
   it('counts a dish of which some has no place once, and says of the rest what comes late', () => {
     const p = bread(1200)
     const plan = planDay(p)

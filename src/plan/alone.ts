@@ -3,7 +3,7 @@ import {wheresOf} from './choices.js'
 import {celsiusAt, curveOf, doseNeeded, doseTable, mostDose} from './curve.js'
 import type {FloorGrid} from './floor-grid.js'
 import {keptWarm, staysIn} from './keeps.js'
-import {blockedBy, isNight, type Job, jobsOf, lighting, phaseOf, ticksOf} from './model.js'
+import {blockedBy, byDay, isNight, type Job, jobsOf, lighting, phaseOf, ticksOf} from './model.js'
 import {type PhraseId, phrase} from './phrases.js'
 import {rules} from './rules.js'
 import type {FiringOption, Phrase, PhraseValue, PlanProblem} from './types.js'
@@ -145,7 +145,7 @@ export function servedBy(problem: PlanProblem, grid: FloorGrid, dish: Dish, opti
     for (let at = first; at <= last; at += rules.tick) {
       if (lit.has(at)) continue
       const works = stays.some(
-        (stay) => !isNight(problem, at + stay.from) && awakeFrom(problem, at + stay.first) <= at + stay.last,
+        (stay) => byDay(problem, job!, at + stay.from) && awakeFrom(problem, at + stay.first) <= at + stay.last,
       )
       if (works) lit.add(at)
     }
@@ -177,7 +177,7 @@ export function staysOn(problem: PlanProblem, grid: FloorGrid, job: Job, option:
     const {stays, reach: mine} = staysOf(job.dish, option, problem.ambient ?? 20, where, phaseOf(lit), earliest)
     const awake = stays.flatMap((stay) => {
       const first = awakeFrom(problem, lit + stay.first) - lit
-      if (!isNight(problem, lit + stay.from) && first <= stay.last) return [{...stay, first, where}]
+      if (byDay(problem, job, lit + stay.from) && first <= stay.last) return [{...stay, first, where}]
       asleep.push({...stay, where})
       return []
     })

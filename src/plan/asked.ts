@@ -8,6 +8,8 @@ export interface Amiss {
   readonly late: readonly Late[]
   /** Drawn with less heat than their receipt's shortest time gives. */
   readonly underdone: readonly string[]
+  /** Drawn cooler than they should be, or with some less heat than their receipt's shortest time gives, which they may be left in for. */
+  readonly scant: readonly string[]
   /** Of which the log says that some were dropped, burnt or else lost. */
   readonly lost: readonly string[]
   /** Nobody said when they are wanted, and they are ready after the meal. */
@@ -34,9 +36,11 @@ export function amiss({day, dishes}: PlanProblem, plan: Plan): Amiss {
     )
     return [...new Set(found)]
   }
+  const underdone = told('eased unfinished', 'drawn early')
   return {
     late: [...late.values()],
-    underdone: told('eased unfinished', 'drawn early'),
+    underdone,
+    scant: told('eased short', 'eased end').filter((id) => !underdone.includes(id)),
     lost: told('lost', 'lost, some made again'),
     afterMeal: [...afterMeal],
   }

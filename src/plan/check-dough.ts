@@ -312,8 +312,16 @@ function inNight(problem: PlanProblem, from: number, minutes: number): boolean {
   return false
 }
 
-const byNight = (problem: PlanProblem, {mix, shape, sponge, mixing, shaping}: Told): boolean =>
+/** What is said of a dough that rises in the cold. */
+const COLD: ReadonlySet<string> = new Set(['rise cold', 'rise cool'])
+
+const byNight = (problem: PlanProblem, {mix, shape, sponge, mixing, shaping, steps}: Told): boolean =>
   inNight(problem, mix.at, mixing) ||
+  // Somebody gets up to stand it in the cold once it has risen warm.
+  steps.some(
+    ({action, at, words}) =>
+      action === 'rise' && COLD.has(words?.say.id ?? '') && at > mix.at + mixing && inNight(problem, at - rules.tick, rules.tick),
+  ) ||
   (shape !== undefined && inNight(problem, shape.at, shaping)) ||
   (sponge !== undefined && inNight(problem, sponge.at, rules.setSponge))
 
@@ -335,9 +343,17 @@ function byDay(problem: PlanProblem, work: readonly Work[], one: Told): boolean 
   // What has egg or milk in it may not be left so long in the warm for the sake of anybody's night.
   const keeps = (risen: number, proved: number): boolean =>
     !dough.spoils || dough.bulkIn !== undefined || dough.cold === true || risen + proved <= warmDough.minutes
+  const warm = dough.bulkIn?.warm ?? 0
+  const chills = (rises: number): boolean => warm === 0 || !inNight(problem, rises + warm - rules.tick, rules.tick)
   return range(dough.prove ?? {low: 0, likely: 0, high: 0}).some((proved) => {
     const shapeAt = at - proved - shaping
     const mixes = (risen: number): number => shapeAt - risen - mixing
-    return free(shapeAt, shaping) && bulk.some((risen) => keeps(risen, proved) && free(mixes(risen), mixing) && set(mixes(risen)))
+    return (
+      free(shapeAt, shaping) &&
+      bulk.some((risen) => {
+        const from = mixes(risen)
+        return keeps(risen, proved) && free(from, mixing) && chills(from + mixing) && set(from)
+      })
+    )
   })
 }

@@ -52,7 +52,7 @@ export function checkMakings(problem: PlanProblem, plan: Plan, doughs: readonly 
   }
   for (const step of new Set(all.map((one) => one.step))) {
     const mine = all.filter((one) => one.step === step)
-    if (mine[0]!.early) checkEarly(problem, mine, due, leftAt, bad)
+    if (mine[0]!.early) checkEarly({problem, plan}, mine, due, leftAt, bad)
     else checkSoon(problem, mine, due, leftAt, bad)
   }
   if (plan.messages.some(({rule, reason}) => rule === 'hands' && reason.includes('to be made up while the hands are full')))
@@ -93,7 +93,13 @@ function checkSoon(problem: PlanProblem, mine: readonly Due[], due: readonly Due
 }
 
 /** What is made up the evening before is made then and no sooner, and only where the day leaves no time for it. */
-function checkEarly(problem: PlanProblem, mine: readonly Due[], due: readonly Due[], left: Left, bad: Report): void {
+function checkEarly(
+  {problem, plan}: {readonly problem: PlanProblem; readonly plan: Plan},
+  mine: readonly Due[],
+  due: readonly Due[],
+  left: Left,
+  bad: Report,
+): void {
   const {dish, title, from, to} = mine[0]!
   const night = rules.nightFrom + DAY * Math.floor((to - rules.nightFrom) / DAY)
   const ends = from + workIn(mine)
@@ -103,6 +109,15 @@ function checkEarly(problem: PlanProblem, mine: readonly Due[], due: readonly Du
   let free = 0
   for (let t = morning; t < to; t += rules.tick) free += Math.min(rules.tick, left(t))
   const byDay = due.filter((one) => one.from < to && one.to > morning)
+  const rash = mine.find((one) => one.waits <= rules.soon)
+  if (rash && !plan.messages.some((m) => m.rule === 'made-stale' && m.reason.startsWith(`${rash.title}: `)))
+    bad(
+      'steps',
+      rash.dish,
+      from,
+      to - from - rash.waits,
+      `${rash.title}: it is made up before the night and does not keep till it is set in, and nothing warns of it`,
+    )
   const spare = free - workIn(byDay) - workIn(mine)
   if (spare > rules.tick || to - morning > rules.madeUpBefore + rules.tick)
     bad('steps', dish, from, spare, `${title}: it is made up before the night, and could be by day`)

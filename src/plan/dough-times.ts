@@ -170,6 +170,11 @@ function search(problem: PlanProblem, hands: Hands, sought: Sought, packing: Pac
     priceOf.set(key, price)
     return price
   }
+  /** What it costs to get up to stand a dough in the cold that has risen warm since a time. */
+  const nightMove = (rises: number, risen: number): number => {
+    if (!chilled || chilled.warm === 0 || chilled.warm >= risen) return 0
+    return intoNight(problem, rises + chilled.warm - rules.tick, rules.tick) > 0 ? PRICE.night : 0
+  }
   const sponges = new Map<number, {at: number; price: number}>()
   const spongeFor = (mix: number): {at: number; price: number} => {
     const known = sponges.get(mix)
@@ -209,7 +214,8 @@ function search(problem: PlanProblem, hands: Hands, sought: Sought, packing: Pac
       const mix = shape - risen - work.mix
       const stands = chilled?.warm ?? risen
       if (stands > longest || stands + warm > most) continue
-      if (mix >= sought.mixesFrom) offer(mix, shape, null, price + away(risen, bulk, PRICE.rise, packing))
+      if (mix >= sought.mixesFrom)
+        offer(mix, shape, null, price + away(risen, bulk, PRICE.rise, packing) + nightMove(mix + work.mix, risen))
     }
     if (!overnight || warm > most) continue
     const eve = 1440 * Math.floor(shape / 1440) - 1440

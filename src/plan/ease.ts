@@ -20,6 +20,12 @@ export function eased({need, cautions}: Pick<Dish, 'need' | 'cautions'>, how: Ea
   }
 }
 
+/** A dish in the oven as it is held to its dose: what is still to be set in may be eased for it, and not it for that. */
+export function inOven(dish: Dish): Dish {
+  const {enough, ...need} = dish.need
+  return enough === undefined ? dish : {...dish, need}
+}
+
 /** Share of its dose that may be wanting. */
 function wanting({need, cautions}: Pick<Dish, 'need' | 'cautions'>, how: Ease): number {
   const isOf = (list: readonly string[]): boolean => cautions.some((id) => list.includes(id))

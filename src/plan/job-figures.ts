@@ -82,6 +82,8 @@ export interface JobFigures {
   /** Jobs of which a receipt wants the door kept shut after they are set in, and of each job for how many ticks. */
   readonly mindful: readonly number[]
   readonly shut: Int32Array
+  /** Ticks for which each is made up right before it is set in. */
+  readonly making: Int32Array
   /** Of what is still to be set in: what wants falling heat from very hot, and white bread and pies (`rules.settleIn`). */
   readonly falls: readonly number[]
   readonly crusts: readonly number[]
@@ -140,6 +142,7 @@ export function jobFigures(jobs: readonly Job[], grid: FloorGrid, curve: Curve, 
     handling: make((j) => j.handling),
     mindful: jobs.flatMap((_, u) => (shut[u]! > 1 ? [u] : [])),
     shut,
+    making: Int32Array.from(jobs, ({making = 0}) => Math.ceil(making / rules.tick)),
     falls: ofOrder(1),
     crusts: ofOrder(2),
     inFront: others,

@@ -359,10 +359,11 @@ export class Layout {
     this.placed.set(placed)
   }
 
-  /** True where the door may be opened at a tick, at the lighting time at hand. */
-  awake(k: number): boolean {
+  /** True where a job may be set in at a tick, at the lighting time at hand: by day, and made up by day. */
+  byDay(u: number, k: number): boolean {
     this.#hours.lightAt(this.lit)
-    return this.#hours.awake[k] === 1
+    const {awake} = this.#hours
+    return awake[k] === 1 && awake[Math.max(0, k - this.#jobs.making[u]!)] === 1
   }
 
   /**
@@ -418,7 +419,8 @@ export class Layout {
       cost += own[4 * u + 2]!
       violation += own[4 * u + 3]!
       const start = Math.max(0, s[u]!)
-      violation += (1 - this.fixed[u]!) * night * (2 - awake[start]! - (start < now ? 0 : 1))
+      violation +=
+        (1 - this.fixed[u]!) * night * (2 - awake[start]! * awake[Math.max(0, start - jobs.making[u]!)]! - (start < now ? 0 : 1))
       if (cost + strict * violation > within) return false
     }
     this.#curve.changed = ticks
@@ -576,7 +578,7 @@ export class Layout {
       let off = Number.POSITIVE_INFINITY
       const w = this.wheres[u]![0]!
       for (let k = Math.max(this.from[u]!, this.#hours.now); k <= this.to[u]!; k++) {
-        if (!this.#hours.awake[k]) continue
+        if (!this.byDay(u, k)) continue
         const d = Math.abs(this.#jobs.scale[4 * u + w]! * this.celsius[k]! + this.#jobs.shift[4 * u + w]! - this.#jobs.best[u]!)
         if (d < off) {
           off = d

@@ -1,8 +1,7 @@
 import {lookUpKind} from '../lexicon/index.js'
-import {makings} from '../lexicon/making-work.js'
-import type {Making} from '../lexicon/schema.js'
 import type {Dish} from '../scale/types.js'
 import type {Hands} from './hands.js'
+import {makingOf} from './making-time.js'
 import {isNight} from './model.js'
 import {rules} from './rules.js'
 import type {Plan, PlanProblem} from './types.js'
@@ -20,7 +19,7 @@ export interface MadeUp {
   readonly evening: boolean
 }
 
-/** What has to be made up while the hands are full. */
+/** What has to be made up while the hands are full; or is set in at a time before which it cannot be made up by day, and would not keep till then. */
 export interface LateMaking {
   readonly dish: Dish
   readonly at: number
@@ -41,35 +40,29 @@ interface Task {
   to: number
 }
 
-/** What may wait no longer than this is given its hours first, and the rest about it, minutes. */
-const SOON = 30
 /** Tasks of one load that are so near each other are told together, minutes. */
 const NEAR = 15
 
-/** Minutes of hands to make up so many vessels of a dish (to five), with what its cautions ask for first, and how long that may wait. */
-export function makingOf(
-  {kind, mass, first = []}: Pick<Dish, 'kind' | 'mass' | 'first'>,
-  count: number,
-): {minutes: number; waits: Making['waits']} {
-  const {minutes, perKilogram, waits} = makings.find(({kinds}) => kinds.length === 0 || kinds.includes(kind))!
-  const before = first.reduce((sum, {takes}) => sum + takes, 0)
-  return {minutes: rules.tick * Math.max(1, Math.round((minutes + perKilogram * mass * count + before) / rules.tick)), waits}
-}
-
 /**
  * Making up shares the hands with doughs, fires and the door, and is put down for them. What may not wait is given the last free minutes
- * before its load, and what may is made before that; what would be made at night, the evening before.
+ * before its load, and what may is made before that; what would be made at night, the evening before; where that does
+ * not keep, which a plan avoids (`madeRightBefore`), that is told.
  *
  * @param hands the hands of the day with all their other work
  */
-export function makingsOf(problem: PlanProblem, plan: Plan, hands: Hands): {made: MadeUp[]; late: LateMaking[]} {
+export function makingsOf(
+  problem: PlanProblem,
+  plan: Plan,
+  hands: Hands,
+): {made: MadeUp[]; late: LateMaking[]; stale: LateMaking[]} {
   const tasks = tasksOf(problem, plan)
   const spare = new Map<number, number>()
-  const isSoon = ({waits}: Task): boolean => waits <= SOON
+  const isSoon = ({waits}: Task): boolean => waits <= rules.soon
   for (const some of [tasks.filter(isSoon), tasks.filter((task) => !isSoon(task))])
     for (const mine of byLoad(some)) fill(problem, mine, hands, spare)
   const made: MadeUp[] = []
   const late: LateMaking[] = []
+  const stale: LateMaking[] = []
   for (const mine of byLoad(tasks)) {
     const {load, at} = mine[0]!
     const tell = (group: readonly Task[], from: number, evening: boolean): void => {
@@ -77,6 +70,7 @@ export function makingsOf(problem: PlanProblem, plan: Plan, hands: Hands): {made
     }
     const evening = mine.filter(({left, from}) => left > 0 && isNight(problem, from - rules.tick))
     if (evening.length > 0) tell(evening, eveningFor(problem, evening), true)
+    for (const one of evening) if (isSoon(one)) stale.push({dish: one.dish, at})
     const byDay = mine.filter((task) => !evening.includes(task)).sort((a, b) => a.from - b.from || a.to - b.to)
     for (const {dish, left, from, to, waits} of byDay) if (left > 0 || at - to > waits) late.push({dish, at: from})
     let group: Task[] = []
@@ -89,7 +83,7 @@ export function makingsOf(problem: PlanProblem, plan: Plan, hands: Hands): {made
     }
     if (group.length > 0) tell(group, group[0]!.from, false)
   }
-  return {made, late}
+  return {made, late, stale}
 }
 
 /** What is to be made up, that of the last load first, and of a load what may wait least. */

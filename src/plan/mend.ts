@@ -239,7 +239,7 @@ function everywhere(
   const without = layout.celsius.slice(from, to + 1)
   for (const w of layout.wheres[parts[0]!]!)
     for (let k = from; k <= to; k++) {
-      if (!layout.awake(k)) continue
+      if (parts.some((v) => !layout.byDay(v, k))) continue
       const outside = parts.reduce((sum, v) => sum + layout.outsideAt(v, w, without[k - from]!), 0)
       if (HARD * outside > within || outside > most) continue
       for (const v of parts) layout.set(v, k, w)

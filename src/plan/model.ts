@@ -4,11 +4,13 @@ import {cheapestFirst} from './cheapest-first.js'
 import {type ChoiceLimits, type Choices, choicesOf, hotTable} from './choices.js'
 import {type Curve, celsiusAt, curveOf, doseNeeded, doseTable, whereIndex} from './curve.js'
 import {amissBy, risenWithin, type Window} from './dough.js'
+import {inOven} from './ease.js'
 import {fedBy} from './fed.js'
 import type {FloorGrid} from './floor-grid.js'
 import {type Followed, followed} from './followed.js'
 import {handlingOf, wake} from './hands.js'
 import {isSlackWork} from './keeps.js'
+import {madeRightBefore} from './making-time.js'
 import {phrase} from './phrases.js'
 import {rules, weights} from './rules.js'
 import {mostOnFloor} from './seats.js'
@@ -46,6 +48,8 @@ export interface Job {
   readonly since: number | null
   /** Where it stands when already in: 0 … 3. */
   readonly stands: number
+  /** Minutes for which it is made up right before it is set in (`madeRightBefore`). */
+  readonly making?: number
   /** Its vessels' places when already in. */
   readonly stood?: readonly Placed[]
   /** What the plan has of it that was being followed, when a day is planned again. */
@@ -226,7 +230,7 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         const zones = past.placed.map((p) => whereIndex(p.zone))
         const stands = zones.length > 0 && zones.every((z) => z === zones[0]) ? zones[0]! : 3
         jobs.push({
-          dish,
+          dish: inOven(dish),
           first,
           count: past.count,
           fed: fed(dish),
@@ -275,6 +279,8 @@ export function jobsOf(problem: PlanProblem, grid: FloorGrid, split: ReadonlyMap
         bears,
         since: null,
         stands: 3,
+        // What goes in in parts mostly goes in at once, and is made as one.
+        making: madeRightBefore(dish, left),
         ...(dish.dough && problem.done ? {risen: risenWithin(problem, dish, was?.load.number, count)} : {}),
         ...(was ? {was} : {}),
       })
@@ -368,6 +374,11 @@ export function programOf(
     return c
   })
   return {...base, choices}
+}
+
+/** True where a job may be set in at a clock time: nobody is asleep then, nor when it has to be made up for it. */
+export function byDay(problem: PlanProblem, {making = 0}: Pick<Job, 'making'>, clock: number): boolean {
+  return !isNight(problem, clock) && !isNight(problem, clock - making)
 }
 
 /** True where the baker is asleep. */
@@ -484,11 +495,12 @@ export function modelOf(problem: PlanProblem, program: Program, jobs: readonly J
     const due = job.due ?? Number.POSITIVE_INFINITY
     const bears = dearFrom(job)
     const {hotFrom} = job
+    const making = Math.ceil((job.making ?? 0) / rules.tick)
     const {s: ins, e: outs, misfit, used} = c
     for (let o = 0; o < ins.length; o++) {
       const s = ins[o]!
       const e = outs[o]!
-      if (fresh && (s < nowTick || night[s] === 1)) continue
+      if (fresh && (s < nowTick || night[s] === 1 || night[Math.max(0, s - making)] === 1)) continue
       if (e < nowTick || night[e] === 1) continue
       const setIn = clock0 + s * rules.tick
       if (risen && setIn < risen.least) continue

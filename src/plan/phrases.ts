@@ -289,6 +289,7 @@ export const phrases = {
   'outcome heat': 'every dish gets all its heat',
   'outcome wanting': '{count} with less than all their heat',
   'outcome less wanting': '{count} with less than all their heat instead of {before}',
+  'outcome more heat': '{count} still with less than all their heat, but nearer to it',
   'outcome hours': 'set in within {minutes} of the hours planned instead of {before}',
   'outcome more wood': '{wood} more wood',
   'outcome less wood': '{wood} less wood',

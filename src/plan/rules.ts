@@ -119,6 +119,8 @@ export const rules = {
   load: {heat: 2900, rise: 72, steam: 2.37e6},
   /** Feet of the bands, °C (design §4; the edges that overlap there are cut at the lower one). */
   bandFeet: {hot: 205, moderate: 163, slow: 121, slack: 79},
+  /** What may wait no longer than this, made up, is made right before it is set in, min: beaten whites fall, soda works once. Common practice, no source. */
+  soon: 30,
   /** Minutes before its load at which something is made up, at most. Common practice, no source. */
   madeUpBefore: 360,
   /** A night's soaking is no shorter than this, minutes. Common practice, no source. */

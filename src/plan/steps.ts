@@ -290,7 +290,7 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
       doughs.reduce<number | null>((first, d) => (d.dish.id === id ? Math.min(first ?? d.mix, d.mix) : first), null)
     for (const one of eveningsOf(problem, plan, mixed))
       put(0, one.at, 'evening before', [one.dish], null, one.say, {untimed: one.untimed})
-    const {made, late} = makingsOf(problem, plan, hands)
+    const {made, late, stale} = makingsOf(problem, plan, hands)
     for (const {dishes, load, at, from, evening} of made) {
       const raw = dishes.filter((id) => byId.get(id)?.raw === true)
       put(
@@ -317,6 +317,15 @@ export function stepsOf(problem: PlanProblem, plan: Plan): {steps: Step[]; messa
         reason: `${c.dish.title}: its dough is to be worked while the hands are full (about ${writeClock(c.at)})`,
         times: [c.at],
         suggest: oneMore,
+      })
+    for (const {dish, at} of stale)
+      messages.push({
+        ...lineOf(problem.day, dish),
+        severity: 'warning',
+        rule: 'made-stale',
+        reason: `${dish.title}: it does not keep, made up, and is set in at ${writeClock(at)}, with no time by day to make it up for that`,
+        times: [at],
+        suggest: 'get up to make it right before it is set in, or set it in later, note that and plan again',
       })
     const hurried = late.filter(({at}) => at >= now).sort((a, b) => a.at - b.at)
     const [first] = hurried

@@ -109,10 +109,10 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
     return dish ? askedAs(dish) : id
   }
   const dishes = (ids: readonly string[]): number => new Set(ids.map(whole)).size
-  const {late, underdone, lost, afterMeal} = amiss(problem, plan)
+  const {late, underdone, scant, lost, afterMeal} = amiss(problem, plan)
   const minutes = writeDuration(Math.max(0, ...late.map(({wanted, drawn}) => drawn - wanted)))
   const all = writeDuration(minutesLate(problem, late))
-  const clause = (what: 'late' | 'underdone' | 'lost' | 'afterMeal', ids: readonly string[]): string[] => {
+  const clause = (what: 'late' | 'underdone' | 'scant' | 'lost' | 'afterMeal', ids: readonly string[]): string[] => {
     const count = dishes(ids)
     return count === 0 ? [] : [say(words, `amiss.${what}.${count === 1 ? 'one' : 'many'}`, {count, minutes, all})]
   }
@@ -122,6 +122,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
       late.map(({dish}) => dish),
     ),
     ...clause('underdone', underdone),
+    ...clause('scant', scant),
     ...clause('lost', lost),
     ...clause('afterMeal', afterMeal),
   ]

@@ -8,8 +8,6 @@ import type {PhraseValue, Plan, PlanProblem, Remedy} from '../types.js'
 import type {Lack} from './lack.js'
 import {beforeLast, type Trial, Trials} from './trials.js'
 
-/** Minutes late in all that a dish which wants some of its heat is worth. */
-const WANTING = 15
 /** Minutes by which a set-in may move before it is worth another fire to keep the hours, and by how much nearer they then have to be. */
 const HOURS = {off: 45, nearer: 20} as const
 
@@ -32,7 +30,7 @@ function offHours({done, day, dishes}: PlanProblem, plan: Plan): number {
 /**
  * What letting the fire burn on, or raking it out sooner, would do for a day whose fire still burns and which will not be as it was asked
  * for, or hours off what was planned. Tried by planning the rest of the day on such a fire, shortly, twice: for as long as it ought to burn,
- * and then for less where that did, and for more where it did not.
+ * and then for less where that gave everything its heat, and for more where it did not.
  *
  * @param problem The rest of the day, on the fire as it was planned.
  * @param plan The plan for that.
@@ -47,7 +45,7 @@ export function burnWays(
 ): Remedy[] {
   const trials = new Trials(problem, plan, options, replan)
   const {now} = trials
-  const price = ({late, wanting}: Lack): number => late + WANTING * wanting
+  const price = ({late, short}: Lack): number => late + short
   const lacksLess = (a: Lack, b: Lack): boolean =>
     a.without < b.without || (a.without === b.without && (a.out < b.out || (a.out === b.out && price(a) < price(b))))
   const whole = (lack: Lack): boolean => lack.out === 0 && price(lack) === 0
@@ -63,7 +61,9 @@ export function burnWays(
   let best = burning(ought)
   if (!best) return []
   const good = whole(best.lack)
-  const other = burning(good === ought > 0 ? ought / 2 : ought * 1.5)
+  // What has all its heat and is late is late for the fire: a shorter one may do, as where all is well.
+  const hot = best.lack.out === 0 && best.lack.wanting === 0
+  const other = burning((ought > 0 ? hot : !good) ? ought / 2 : ought * 1.5)
   if (other && other.minutes !== best.minutes) {
     const asGood = !lacksLess(best.lack, other.lack) && other.off < Math.max(best.off, HOURS.off)
     if (good ? asGood : lacksLess(other.lack, best.lack)) best = other

@@ -31,6 +31,9 @@ export interface Otherwise {
 /** Dishes up to which a way out is planned in earnest before it is offered. */
 const IN_EARNEST = 12
 
+/** Of what dishes want of their heat, as `Lack` has it, by how much less of it is worth a word. */
+const NEARER = 10
+
 /** kg of wood that nobody minds. */
 const LITTLE_WOOD = 0.5
 
@@ -149,7 +152,7 @@ export class Trials {
 
   /** What comes of a trial, in words: what still has no place, what still comes late, how much more wood. */
   outcome(
-    {plan: tried, lack: {out: count, without, late, wanting}, problem, late: willDo}: Trial,
+    {plan: tried, lack: {out: count, without, late, wanting, short}, problem, late: willDo}: Trial,
     wood: boolean,
   ): {readonly unit: 'phrases'; readonly phrases: readonly Phrase[]} {
     const {now} = this
@@ -187,6 +190,7 @@ export class Trials {
           ? phrase('outcome heat')
           : phrase(wanting < now.wanting ? 'outcome less wanting' : 'outcome wanting', {count: wanting, before: now.wanting}),
       )
+    else if (wanting > 0 && short <= now.short - NEARER) phrases.push(phrase('outcome more heat', {count: wanting}))
     const change = tried.score.wood - this.#plan.score.wood
     const kilograms = {unit: 'kilograms', value: Math.abs(change)} as const
     if (Math.abs(change) >= LITTLE_WOOD)

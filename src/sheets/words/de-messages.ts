@@ -99,6 +99,10 @@ export const deMessages: Book['sentences'] = [
     '{dish}: it is to be made up before the night, and is told at another time',
     '{dish}: vor der Nacht fertig zu machen, und zu einer anderen Zeit angegeben',
   ],
+  [
+    '{dish}: it is made up before the night and does not keep till it is set in, and nothing warns of it',
+    '{dish}: vor der Nacht fertig gemacht, hält sich nicht bis zum Einschießen, und nichts warnt davor',
+  ],
   ['{dish}: it is made up before the night, and could be by day', '{dish}: vor der Nacht fertig gemacht, und am Tag wäre Zeit'],
   ['{dish}: it is made up twice for one load', '{dish}: für einen Schuss zweimal fertig gemacht'],
   [

@@ -290,6 +290,7 @@ export const dePhrases: Readonly<Record<PhraseId, string>> = {
   'outcome heat': 'dann bekommt alles seine ganze Hitze',
   'outcome wanting': '{count} mit weniger als ihrer ganzen Hitze',
   'outcome less wanting': '{count} mit weniger als ihrer ganzen Hitze statt {before}',
+  'outcome more heat': '{count} weiter mit weniger als ihrer ganzen Hitze, aber näher daran',
   'outcome hours': 'eingeschossen höchstens {minutes} neben der geplanten Zeit statt {before}',
   'outcome more wood': '{wood} mehr Holz',
   'outcome less wood': '{wood} weniger Holz',

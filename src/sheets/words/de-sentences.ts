@@ -846,6 +846,14 @@ const sentences: Book['sentences'] = [
     '{dish}: es ist fertig zu machen, während keine Hände frei sind (gegen {time})',
   ],
   [
+    '{dish}: it does not keep, made up, and is set in at {time}, with no time by day to make it up for that',
+    '{dish}: fertig gemacht hält es sich nicht, und es wird um {time} eingeschossen, ohne Zeit am Tag, es dafür fertig zu machen',
+  ],
+  [
+    'get up to make it right before it is set in, or set it in later, note that and plan again',
+    'aufstehen und es unmittelbar vor dem Einschießen fertig machen, oder später einschießen, das aufschreiben und neu planen',
+  ],
+  [
     '{n} dishes are to be made up while the hands are full, the first about {time}: {list}',
     '{n} Gerichte sind fertig zu machen, während keine Hände frei sind, das erste gegen {time}: {list}',
   ],

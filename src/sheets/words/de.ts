@@ -150,6 +150,8 @@ export const de: Words = {
   'amiss.late.many': '{count} kommen zu spät heraus, um bis zu {minutes}, zusammen {all}',
   'amiss.underdone.one': '1 kommt nicht gar heraus',
   'amiss.underdone.many': '{count} kommen nicht gar heraus',
+  'amiss.scant.one': '1 bekommt weniger Hitze, als es sollte: nachsehen, ob es gar ist',
+  'amiss.scant.many': '{count} bekommen weniger Hitze, als sie sollten: nachsehen, ob sie gar sind',
   'amiss.lost.one': 'von 1 ist etwas oder alles verloren',
   'amiss.lost.many': 'von {count} ist etwas oder alles verloren',
   'amiss.afterMeal.one': '1 ist erst nach dem Essen fertig',

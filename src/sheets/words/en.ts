@@ -150,6 +150,8 @@ export const en = {
   'amiss.late.many': '{count} come out late, by up to {minutes}, {all} in all',
   'amiss.underdone.one': '1 comes out underdone',
   'amiss.underdone.many': '{count} come out underdone',
+  'amiss.scant.one': '1 gets less heat than it should: look that it is done',
+  'amiss.scant.many': '{count} get less heat than they should: look that they are done',
   'amiss.lost.one': 'of 1 some or all is lost',
   'amiss.lost.many': 'of {count} some or all is lost',
   'amiss.afterMeal.one': '1 is ready only after the meal',
