@@ -227,9 +227,11 @@ export function check(problem: PlanProblem, plan: Plan): Violation[] {
             `${name} at the ${zone}: set in at ${Math.round(inHeat)} °C; ${Math.round(need.startHigh)} °C at most`,
           )
         const likely = needed(dish, need.minutes.likely)
-        // What is in the oven gives nothing of its dose for what is set in after it.
-        const wanted =
-          eased && !old ? Math.min(likely, needed(dish, Math.min(need.minutes.low, (1 - less) * need.minutes.likely))) : likely
+        const least = eased
+          ? Math.min(likely, needed(dish, Math.min(need.minutes.low, (1 - less) * need.minutes.likely)))
+          : likely
+        // What is in the oven gives hardly any of its dose for what is set in after it.
+        const wanted = old ? Math.max(least, needed(dish, (1 - rules.easeInside) * need.minutes.likely)) : least
         const most = needed(dish, need.longest ?? need.minutes.high) * (zones.size === 3 ? 1 + rules.spread : 1)
         // Dose by Simpson's rule: the planner sums by the minute with the trapezoid rule.
         const dose = (until: number): number => simpson((m) => Math.max(0, inZone(zone, m) - need.done), from, until)

@@ -20,10 +20,11 @@ export function eased({need, cautions}: Pick<Dish, 'need' | 'cautions'>, how: Ea
   }
 }
 
-/** A dish in the oven as it is held to its dose: what is still to be set in may be eased for it, and not it for that. */
+/** A dish in the oven as it is held to its dose, or nearly all of it: what is still to be set in may be eased for it, and hardly it for that. */
 export function inOven(dish: Dish): Dish {
-  const {enough, ...need} = dish.need
-  return enough === undefined ? dish : {...dish, need}
+  const {need} = dish
+  if (need.enough === undefined) return dish
+  return {...dish, need: {...need, enough: Math.max(need.enough, (1 - rules.easeInside) * need.minutes.likely)}}
 }
 
 /** Share of its dose that may be wanting. */

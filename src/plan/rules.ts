@@ -91,6 +91,8 @@ export const rules = {
    * source.
    */
   ease: {near: {celsius: 10, dose: 0.1, night: 0.1}, far: {celsius: 15, dose: 0.2, night: 0.3}},
+  /** Share of its dose that may be wanting of what is in the oven for the sake of what is not: hardly more than anyone can tell. Common practice, no source. */
+  easeInside: 0.05,
   /**
    * By its cautions: what has to be cooked through for safety, so that nothing may be wanting of its dose, or no more than `near` where it
    * is left in through the night; and what sets by its eggs, of which, unless left in so, no more may be wanting than `near` (egg dishes to
