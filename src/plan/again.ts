@@ -15,7 +15,7 @@ import {byOwnNames} from './own-names.js'
 import {rules} from './rules.js'
 import {type SpareBaked, spareBaked, spareSetIn} from './spare-set-in.js'
 import type {Change, Day, Fired, Plan, PlanProblem} from './types.js'
-import {goneUnlogged, rakingUnlogged, unlogged, woodUnlogged} from './unlogged.js'
+import {goneUnlogged, rakingUnlogged, setInBeyond, unlogged, woodUnlogged} from './unlogged.js'
 import {unrisen} from './unrisen.js'
 import {untimelyLoad} from './untimely.js'
 import {unfinished} from './wanting.js'
@@ -195,6 +195,7 @@ function toldOfDay(
     ...early.map(({message}) => message),
     ...halfHourWanting(rest, log),
     ...spareSetIn(baked, log),
+    ...setInBeyond(new Map(rest.dishes.map((dish) => [dish.id, dish])), log),
     ...unlogged(rest, byId, log),
     ...goneUnlogged(rest, byId, log, notEaten),
     ...woodUnlogged(log, plan, firing.wood),

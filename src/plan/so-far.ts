@@ -12,7 +12,7 @@ export interface SoFar {
   /** The loads of what has been drawn. */
   readonly drawn: readonly Load[]
   readonly toCome: readonly Followed[]
-  /** Those of `set` that were made again after a loss, and of whose place no plan tells. */
+  /** Those of `set` of whose place no plan tells: made again after a loss, or left out of the plan and set in all the same. */
   readonly again: ReadonlySet<DoneSoFar['set'][number]>
 }
 
@@ -56,7 +56,7 @@ export function soFar(begun: Begun): SoFar {
     const instead = part.gone === 'instead' ? ({instead: true} as const) : {}
     const one = {dish: entry.dish, count, at, drawn: drawnAt <= now ? drawnAt : null, placed, ...lost, ...instead}
     set.push(one)
-    if (part.again) again.add(one)
+    if (part.again && !part.gone) again.add(one)
     if (drawnAt <= now)
       drawn.push({number: load.number, at, dishes: [{...entry, count, draw: {...entry.draw, likely: drawnAt}}], placed})
   }
@@ -105,7 +105,7 @@ function drawsOf({now, log, morning, dishes, parts, told, second}: Begun, presum
     Math.min(...told.flatMap((one) => (one.planned > planned || (one.setIn && one.planned === planned) ? [one.at] : [])))
   return parts.map((part) => {
     const {entry, count, at: plannedIn, draw: plannedOut, saidIn, saidOut, lostAt} = part
-    const early = take(meant.get(entry.dish) ?? [], count, plannedIn)
+    const early = part.again ? undefined : take(meant.get(entry.dish) ?? [], count, plannedIn)
     // What is known to have been set in late is not thought drawn before it has had its time, or, where something went in that was to go in
     // after it, as much of it as will do.
     const ready = fitFrom(part, parts, {log, morning, dishes})

@@ -103,7 +103,7 @@ export function fitFrom({entry: {dish: id}, at, saidIn}: Told, parts: readonly T
   const dish = dishes.find((one) => one.id === id)
   if (!dish?.dough || saidIn !== undefined) return Number.NEGATIVE_INFINITY
   const {rise, prove} = dish.dough
-  const its = parts.filter(({entry}) => entry.dish === id)
+  const its = parts.filter(({entry, again}) => entry.dish === id && !again)
   const times = [...new Set(its.map((part) => part.at))].sort((a, b) => a - b)
   const deeds = (deed: DoughDeed): number[] => doughDeedsOf(log, deed, dish, morning, dishes)
   const lastIn = Math.max(...its.map((part) => part.saidIn ?? Number.NEGATIVE_INFINITY))

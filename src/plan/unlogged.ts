@@ -6,7 +6,7 @@ import {withoutBatch} from './batches.js'
 import {burned} from './burned.js'
 import {lineOf} from './model.js'
 import {rules} from './rules.js'
-import {placeIn, rowAt} from './told.js'
+import {beyondAsked, placeIn, rowAt} from './told.js'
 import type {Plan, PlanProblem} from './types.js'
 
 /** What is taken to have been done as planned, though the log does not tell of it. */
@@ -30,6 +30,19 @@ export function unlogged({done, day}: PlanProblem, dishes: ReadonlyMap<string, D
       },
     ]
   })
+}
+
+/** More of a dish set in than the day asks for: the plan has only so many in the oven. */
+export function setInBeyond(dishes: ReadonlyMap<string, Dish>, log: FiringLog): Message[] {
+  return beyondAsked(log, dishes).map(
+    ({dish, said, asked, row}): Message => ({
+      ...placeIn(log, row.line),
+      severity: 'warning',
+      rule: 'set-in-beyond',
+      reason: `${withoutBatch(dish.title)}: ${said} set in by the log, and the day asks for ${asked}: the plan knows nothing of the heat and the place of the rest`,
+      suggest: 'put the number right, or write in the day how many there are, and plan again',
+    }),
+  )
 }
 
 /** Rows that tell of a dish at the oven. */

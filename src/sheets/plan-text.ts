@@ -141,6 +141,7 @@ function standing(plan: Plan, problem: PlanProblem, style: Style): string[] {
 const atOnce: ReadonlySet<string> = new Set([
   'food-cold',
   'food-raw',
+  'set-in-beyond',
   'spare-set-in',
   'gone-unlogged',
   'log-unlit',
