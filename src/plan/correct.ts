@@ -14,7 +14,7 @@ import {onFires, presumedBy, toldTimes} from './presumed.js'
 import {hoursOf} from './problem.js'
 import {secondFire} from './second-fire.js'
 import {simulator} from './simulator.js'
-import {type SoFar, soFar} from './so-far.js'
+import {type PassedOver, type SoFar, soFar} from './so-far.js'
 import {standingAgain} from './standing-again.js'
 import {missingOf, type Told, toldOf} from './told.js'
 import {type DoughLog, toldDoughs} from './told-doughs.js'
@@ -49,6 +49,8 @@ export interface Corrected {
   readonly expected: number
   /** A second fire was to be lit by now, and was not by what the floor has. */
   readonly unlit: boolean
+  /** What is not thought to have been set in, since what was to follow it was. */
+  readonly passedOver: readonly PassedOver[]
 }
 
 /**
@@ -123,6 +125,7 @@ export function correct(
     said: oven.said,
     expected: expectedAt(now - lit, input, oven, morning),
     unlit: second.unlit,
+    passedOver: so.passedOver,
   }
 }
 

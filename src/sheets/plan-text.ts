@@ -144,6 +144,7 @@ const atOnce: ReadonlySet<string> = new Set([
   'set-in-beyond',
   'spare-set-in',
   'gone-unlogged',
+  'not-in-unlogged',
   'log-unlit',
   'raking-unlogged',
 ])
