@@ -106,6 +106,46 @@ describe('what the log does not tell of', () => {
   }, 60_000)
 })
 
+describe('what something that the log tells of went in too soon for', () => {
+  const {day, oven, receipts} = readDayFolder('corpus-demo')
+  const {plan, problem} = makePlan({oven, day, receipts})
+  const parts = plan.loads.flatMap(({at, dishes}) => dishes.map(({dish: id, draw}) => ({id, at, draw})))
+  const fileOf = (id: string): string => problem.dishes.find((d) => d.id === id)!.file.replace(/^.*\/|\.md$/g, '')
+  const once = (id: string): boolean => parts.filter((one) => fileOf(one.id) === fileOf(id)).length === 1
+  // Alone in its load, so that no other of it is told of, with one that is to be set in once it is drawn.
+  const [first, next] = parts
+    .filter(({id, at}) => once(id) && parts.filter((one) => one.at === at).length === 1)
+    .flatMap((one) => parts.filter((two) => once(two.id) && two.at >= one.draw.likely).map((two) => [one, two] as const))[0]!
+  const again = (now: number, ...rows: readonly (readonly [number, string, string])[]): ReturnType<typeof planAgain> => {
+    const lines = rows.map(([at, id, what]) => `| ${clock(at)} | ${fileOf(id)} | ${what} | |`).join('\n')
+    const text = `---\ndate: ${day.date}\nlit: ${clock(plan.lit)}\nraked: ${clock(plan.raked)}\n---\n\n| time | reading | value | note |\n| --- | --- | --- | --- |\n${lines}\n`
+    return planAgain({oven, day, now, options: {effort: 'quick'}}, problem, plan, readLog(text, 'log.md').log!)
+  }
+  it('is not thought to have been baked in five minutes', () => {
+    const soon = first.at + 5
+    const {plan: made, problem: rest} = again(soon, [soon, next.id, 'set in'])
+    expect(rest.done!.set.filter(({dish: id}) => id === first.id)).toEqual([])
+    const own = made.loads.find(({dishes}) => dishes.some(({dish: id}) => id === first.id))
+    expect(own === undefined || own.at >= soon).toBe(true)
+    expect(made.messages.filter(({rule}) => rule === 'not-in-unlogged')).toMatchObject([
+      {severity: 'warning', times: [first.at, soon]},
+    ])
+    // Where it can have had its time, it is out by then.
+    const late = Math.max(first.draw.likely, next.at)
+    const done = again(late, [late, next.id, 'set in'])
+    expect(done.problem.done!.set.find(({dish: id}) => id === first.id)!.drawn).toBeLessThanOrEqual(late)
+    expect(done.plan.messages.map(({rule}) => rule)).not.toContain('not-in-unlogged')
+  })
+  it('is not in until that is noted, where it was noted that it waits', () => {
+    const now = first.at + 30
+    const inside = (...rows: readonly (readonly [number, string, string])[]): unknown[] =>
+      again(now, ...rows).problem.done!.set.flatMap((one) => (one.dish === first.id ? [one.at] : []))
+    expect(inside()).toEqual([first.at])
+    expect(inside([first.at - 5, first.id, 'not in yet'])).toEqual([])
+    expect(inside([first.at - 5, first.id, 'waits'], [first.at + 20, first.id, 'set in'])).toEqual([first.at + 20])
+  })
+})
+
 describe('a log that calls dishes by their titles', () => {
   const named = (dishes: readonly {id: string; title: string; file: string}[], ...names: readonly string[]): unknown[] => {
     const log = logOf(

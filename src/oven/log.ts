@@ -32,10 +32,10 @@ export interface LogRow {
   readonly at: number
   /** True minutes since the fire was lit, with the clocks' change where a zone is known; null where `lit` is not. */
   readonly elapsed: number | null
-  readonly what: 'reading' | 'mixed' | 'shaped' | 'not risen' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
+  readonly what: 'reading' | 'mixed' | 'shaped' | 'not risen' | 'not in' | 'set in' | 'drawn' | 'lost' | 'door' | 'note'
   readonly kind?: ReadingKind
   readonly value?: number | string
-  /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn, or has not risen yet. */
+  /** File name of the receipt without `.md`, for what was mixed, shaped, set in or drawn, or has not risen or is not in the oven yet. */
   readonly dish?: string
   /** How many vessels were set in or drawn; absent where the row does not say, and means all that were to be. */
   readonly count?: number
